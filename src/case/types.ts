@@ -1,0 +1,39 @@
+import * as z from 'zod';
+import { outcomeSchema } from '../check/types';
+import { claimSchema } from '../claim/types';
+import { decodingSchema } from '../code/types';
+import { evidenceSchema } from '../evidence/types';
+import { listingSchema } from '../listing/types';
+import { markReadSchema } from '../mark/types';
+import { problemSchema } from '../problem';
+import { questionSchema } from '../question/types';
+import { photoReadSchema } from '../stamp/types';
+
+/**
+ * One listing with everything read and found. It can be written to disk, read back and recomputed: all that the
+ * pipeline needs after the page and the photos were read is `listing`, `photos`, `typedCodes` and the maker files.
+ */
+export const caseSchema = z.strictObject({
+  format: z.literal(1),
+  listing: listingSchema,
+  photos: z.array(photoReadSchema),
+  /** Codes that the user typed after looking at the photos. */
+  typedCodes: z.array(z.strictObject({ photoId: z.string().nullable(), code: z.string() })),
+  /** Name of the maker whose file was used, null when no file fits. */
+  maker: z.string().nullable(),
+  claims: z.array(claimSchema),
+  decodings: z.array(decodingSchema),
+  marks: z.array(markReadSchema),
+  evidence: z.array(evidenceSchema),
+  outcomes: z.array(outcomeSchema),
+  questions: z.array(questionSchema),
+  summary: z.strictObject({
+    contradictions: z.number().int(),
+    doubts: z.number().int(),
+    gaps: z.number().int(),
+    agreements: z.number().int(),
+  }),
+  /** What was not read or not done, and why. */
+  skipped: z.array(problemSchema),
+});
+export type Case = z.infer<typeof caseSchema>;

@@ -1,0 +1,34 @@
+import * as z from 'zod';
+import { sourceSchema } from '../source';
+
+export const findingKindSchema = z.enum(['contradiction', 'doubt', 'gap', 'agreement']);
+export type FindingKind = z.infer<typeof findingKindSchema>;
+
+/** What to ask the seller so that a finding is settled. `topic` merges asks of several findings into one question. */
+export const askSchema = z.strictObject({ topic: z.string(), wants: z.enum(['photo', 'fact']), words: z.string() });
+export type Ask = z.infer<typeof askSchema>;
+
+export const findingSchema = z.strictObject({
+  id: z.string(),
+  check: z.string(),
+  kind: findingKindSchema,
+  /** One sentence: what stands against what, or what is missing. */
+  statement: z.string(),
+  basis: z.array(z.string()),
+  innocent: z.string(),
+  settles: z.string(),
+  source: sourceSchema,
+  evidence: z.array(z.string()),
+  photos: z.array(z.string()),
+  claims: z.array(z.string()),
+  asks: z.array(askSchema),
+});
+export type Finding = z.infer<typeof findingSchema>;
+
+export const outcomeSchema = z.discriminatedUnion('outcome', [
+  z.strictObject({ outcome: z.literal('speaks'), check: z.string(), findings: z.array(findingSchema).min(1) }),
+  z.strictObject({ outcome: z.literal('silent'), check: z.string() }),
+  z.strictObject({ outcome: z.literal('not-applicable'), check: z.string(), why: z.string() }),
+  z.strictObject({ outcome: z.literal('cannot-tell'), check: z.string(), why: z.string() }),
+]);
+export type Outcome = z.infer<typeof outcomeSchema>;

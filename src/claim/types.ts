@@ -1,0 +1,57 @@
+import * as z from 'zod';
+import { conditionSchema, measureSchema, priceSchema } from '../listing/types';
+import { spanSchema } from '../span/types';
+
+/** Where a claim stands: the listing's field, and the half-open range of characters in that field's best value. */
+export const claimPlaceSchema = z.strictObject({
+  field: z.enum(['title', 'description', 'text', 'data', 'reply', 'user']),
+  start: z.number().int().nonnegative(),
+  end: z.number().int().nonnegative(),
+});
+
+const said = { id: z.string(), words: z.string(), at: claimPlaceSchema, confidence: z.number().min(0).max(1) };
+
+export const partSchema = z.enum([
+  'body',
+  'lining',
+  'stitching',
+  'trim',
+  'hardware',
+  'zip',
+  'handle',
+  'strap',
+  'base',
+  'edge',
+  'tab',
+  'lock',
+  'dust-bag',
+  'pattern',
+]);
+export type Part = z.infer<typeof partSchema>;
+
+/** A statement of the seller about the piece or its sale, with the words that it stands in. */
+export const claimSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('made'), ...said, span: spanSchema }),
+  /** A year of purchase bounds the making from above only. */
+  z.strictObject({ kind: z.literal('bought'), ...said, span: spanSchema }),
+  z.strictObject({ kind: z.literal('condition'), ...said, condition: conditionSchema }),
+  z.strictObject({ kind: z.literal('material'), ...said, part: partSchema, material: z.string() }),
+  z.strictObject({ kind: z.literal('measure'), ...said, measure: measureSchema }),
+  z.strictObject({ kind: z.literal('maker'), ...said, maker: z.string() }),
+  z.strictObject({ kind: z.literal('model'), ...said, model: z.string() }),
+  /** ISO 3166-1 alpha-2 (or ISO 3166-3 alpha-4) code. */
+  z.strictObject({ kind: z.literal('origin'), ...said, place: z.string() }),
+  z.strictObject({ kind: z.literal('code'), ...said, code: z.string() }),
+  z.strictObject({ kind: z.literal('no-code'), ...said }),
+  z.strictObject({ kind: z.literal('price'), ...said, price: priceSchema }),
+  z.strictObject({
+    kind: z.literal('sale-channel'),
+    ...said,
+    channel: z.enum(['discount', 'outlet', 'sample-sale', 'seconds']),
+  }),
+  z.strictObject({ kind: z.literal('payment-outside'), ...said }),
+  z.strictObject({ kind: z.literal('returns'), ...said, accepted: z.boolean() }),
+  z.strictObject({ kind: z.literal('hedged-authorship'), ...said }),
+]);
+export type Claim = z.infer<typeof claimSchema>;
+export type ClaimOf<K extends Claim['kind']> = Extract<Claim, { kind: K }>;

@@ -1,0 +1,70 @@
+import * as z from 'zod';
+import { spanSchema } from '../span/types';
+
+/** One slot of a layout as it was read: its meaning, its characters and what they say. */
+export const readPartSchema = z.strictObject({
+  slot: z.string(),
+  text: z.string(),
+  start: z.number().int(),
+  end: z.number().int(),
+  says: z.string(),
+});
+
+/** Which rule book a reading follows: a maker's system, or a family when the maker is unknown. */
+export const systemNameSchema = z.strictObject({ maker: z.string().nullable(), id: z.string() });
+
+export const plantReadSchema = z.strictObject({ code: z.string(), place: z.string(), used: z.array(spanSchema) });
+
+/** One way to read a code. Probabilities of all readings of one code sum to at most 1. */
+export const readingSchema = z.strictObject({
+  text: z.string(),
+  probability: z.number().min(0).max(1),
+  system: systemNameSchema,
+  parts: z.array(readPartSchema),
+  span: spanSchema.nullable(),
+  /** ISO 3166 codes; empty when the code names no place. */
+  places: z.array(z.string()),
+  plant: plantReadSchema.nullable(),
+  /** The system's own period of use. */
+  systemUsed: spanSchema,
+  /** Statements in plain words, for the screen: why this text reads so. */
+  reasons: z.array(z.string()),
+});
+export type Reading = z.infer<typeof readingSchema>;
+
+/** A code that has a system's shape and an impossible value in one slot. */
+export const misfitSchema = z.strictObject({
+  text: z.string(),
+  probability: z.number().min(0).max(1),
+  system: systemNameSchema,
+  slot: z.string(),
+  value: z.string(),
+  expected: z.string(),
+});
+export type Misfit = z.infer<typeof misfitSchema>;
+
+/** A valid code near one that fits nothing: the change, and how likely a misreading explains it (0 to 1). */
+export const nearestSchema = z.strictObject({
+  text: z.string(),
+  system: systemNameSchema,
+  change: z.string(),
+  likelihood: z.number().min(0).max(1),
+  reading: readingSchema,
+});
+export type Nearest = z.infer<typeof nearestSchema>;
+
+export const decodingSchema = z.strictObject({
+  id: z.string(),
+  code: z.string(),
+  from: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('photo'), photoId: z.string(), lineId: z.string() }),
+    z.strictObject({ kind: z.literal('claim'), claimId: z.string() }),
+    z.strictObject({ kind: z.literal('typed') }),
+  ]),
+  /** Whether the characters themselves count as read (best text or best reading reached the acceptance level). */
+  accepted: z.boolean(),
+  readings: z.array(readingSchema),
+  misfits: z.array(misfitSchema),
+  nearest: z.array(nearestSchema),
+});
+export type Decoding = z.infer<typeof decodingSchema>;

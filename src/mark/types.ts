@@ -1,0 +1,21 @@
+import * as z from 'zod';
+import { sourceSchema, strengthSchema } from '../source';
+import { spanSchema } from '../span/types';
+
+/** A public mark found in text: what it is, the words, and what it says of date and place. */
+export const markReadSchema = z.strictObject({
+  id: z.string(),
+  mark: z.string(),
+  words: z.string(),
+  foundIn: z.enum(['listing', 'photo']),
+  photoId: z.string().nullable(),
+  /** All candidate spans; empty when the mark dates nothing by itself. */
+  spans: z.array(spanSchema),
+  places: z.array(z.string()),
+  strength: strengthSchema,
+  verified: z.boolean(),
+  source: sourceSchema,
+  statement: z.string(),
+  caution: z.string().nullable(),
+});
+export type MarkRead = z.infer<typeof markReadSchema>;

@@ -1,0 +1,66 @@
+import * as z from 'zod';
+import { problemSchema } from '../problem';
+
+const point = z.strictObject({ x: z.number(), y: z.number() });
+/** Corners in pixels of the whole photo, in reading order: top left, top right, bottom right, bottom left. */
+export const quadSchema = z.tuple([point, point, point, point]);
+
+/**
+ * Per step of a line, the probability of each character, '' being "no new character" (the CTC blank).
+ * Every step sums to at most 1; what is missing is spread over characters too unlikely to keep.
+ * A recogniser that gives whole characters puts a step `{'': 1}` between them, so that doubled letters stay two.
+ */
+export const latticeSchema = z.strictObject({
+  steps: z.array(z.record(z.string().max(1), z.number().min(0).max(1))),
+});
+export type Lattice = z.infer<typeof latticeSchema>;
+
+/** A measurement with its standard uncertainty, same unit. */
+export const measurementSchema = z.strictObject({
+  what: z.enum([
+    'pitch',
+    'pitch-spread',
+    'tilt',
+    'baseline-spread',
+    'depth-slope',
+    'depth-spread',
+    'contrast',
+    'height',
+  ]),
+  value: z.number(),
+  uncertainty: z.number().nonnegative(),
+  unit: z.enum(['px', 'degree', 'share']),
+});
+export type Measurement = z.infer<typeof measurementSchema>;
+
+/** One stamped line found in a photo. `stampScore`: how likely it is a code stamp and not other text, 0 to 1. */
+export const stampLineSchema = z.strictObject({
+  id: z.string(),
+  photoId: z.string(),
+  quad: quadSchema,
+  stampScore: z.number().min(0).max(1),
+  engine: z.enum(['net', 'tesseract']),
+  lattice: latticeSchema,
+  /** Best text without any code system, and its probability. */
+  free: z.strictObject({ text: z.string(), probability: z.number().min(0).max(1) }),
+  measurements: z.array(measurementSchema),
+});
+export type StampLine = z.infer<typeof stampLineSchema>;
+
+/** What was read from one photo. `printed` is ordinary print (labels, tags), line by line. */
+export const photoReadSchema = z.discriminatedUnion('state', [
+  z.strictObject({
+    state: z.literal('read'),
+    photoId: z.string(),
+    width: z.number().int().positive(),
+    height: z.number().int().positive(),
+    lines: z.array(stampLineSchema),
+    printed: z.array(z.string()),
+    /** 64-bit difference hash, 16 hex digits: the same photo seen again. */
+    hash: z.string(),
+    /** Sharpness and size are too low to say that no stamp is shown. */
+    tooWeak: z.boolean(),
+  }),
+  z.strictObject({ state: z.literal('unread'), photoId: z.string(), problem: problemSchema }),
+]);
+export type PhotoRead = z.infer<typeof photoReadSchema>;

@@ -1,0 +1,25 @@
+import { defineConfig } from 'vitest/config';
+
+/** `unit` and `reference` need no browser; `browser` and `hostile` drive Chromium with the built extension. */
+export default defineConfig({
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    projects: [
+      {
+        extends: true,
+        test: { name: 'core', include: ['tests/unit/**/*.test.{ts,tsx}', 'tests/reference/**/*.test.ts'] },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts', 'tests/hostile/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
