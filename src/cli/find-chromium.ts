@@ -6,9 +6,9 @@ const names = ['chromium', 'chromium-browser'];
 
 /** Path of a Chromium that may be run: the CHROMIUM variable first, then the folders of PATH; null when there is none. */
 export function findChromium(environment: NodeJS.ProcessEnv = process.env): string | null {
-  const folders = (environment['PATH'] ?? '').split(delimiter);
+  const folders = (environment.PATH ?? '').split(delimiter);
   const paths = folders.flatMap((folder) => names.map((name) => join(folder, name)));
-  return [environment['CHROMIUM'], ...paths].find((path) => path !== undefined && isRunnable(path)) ?? null;
+  return [environment.CHROMIUM, ...paths].find((path) => path !== undefined && isRunnable(path)) ?? null;
 }
 
 function isRunnable(path: string): boolean {
