@@ -1,0 +1,116 @@
+import { capitalPlaces, foldWord, type LexiconEntry, lexicon, splitWords } from './lexicon';
+
+/** A country named in text. `start` and `end` are character positions (half-open) of `words`. */
+export interface PlaceFound {
+  place: string;
+  /**
+   * 'made-in' says that the piece was made there ("made in France", "Italian-made", "フランス製"); 'name' only names
+   * the country; 'adjective' ("Italian calf") says nothing of where the piece was made.
+   */
+  form: 'made-in' | 'name' | 'adjective';
+  words: string;
+  start: number;
+  end: number;
+}
+
+/** Own patterns for "made in", as they end right before a country's name; seven languages. Common practice, no source. */
+const madeInBefore =
+  /(?:(?:made|crafted|handmade|hand-made|handcrafted|hand-crafted|manufactured|produced|sewn|stitched)(?: by hand| entirely| exclusively| wholly)? in(?: the)?|product of(?: the)?|country of (?:origin|manufacture)\s*:?(?: the)?|origin\s*:|(?:fabriquée?s?|faite?s?|confectionnée?s?|produite?s?)(?: (?:à la )?main)? (?:en|au|aux|à)|pays (?:d['’]origine|de fabrication)\s*:?|(?:hergestellt|gefertigt|handgefertigt|produziert|genäht) in(?: de[rn])?|herkunftsland\s*:?|(?:fatt[aoei]|prodott[aoei]|fabbricat[aoei]|realizzat[aoei])(?: a mano)? (?:in|nel|nei|negli)|paese d['’]origine\s*:?|(?:hech[ao]s?|fabricad[ao]s?|confeccionad[ao]s?|elaborad[ao]s?)(?: a mano)? en(?: los?)?|país de (?:origen|fabricación)\s*:?|(?:gemaakt|vervaardigd|geproduceerd|handgemaakt) in(?: de)?|land van (?:herkomst|oorsprong)\s*:?|原産国\s*[::]?|生産国\s*[::]?)\s*["“'’]?$/iu;
+const madeAfterAdjective = /^[\s-]{0,2}(?:made|crafted|manufactured|built)\b/iu;
+const ofMakeAfter = /^\s+(?:make|manufacture|Fertigung|Herstellung|Produktion|makelij|fabricaat)\b/iu;
+const longestLead = 48;
+
+/**
+ * Country names in text, in the order of the text, longest name first where several begin alike. Names that are also
+ * ordinary words or materials (jersey, morocco, china) count only after "made in".
+ */
+export function findPlaces(text: string): PlaceFound[] {
+  const found = [...findSpaced(text), ...findUnspaced(text)];
+  return found.sort((a, b) => a.start - b.start || a.end - b.end);
+}
+
+function findSpaced(text: string): PlaceFound[] {
+  const { entries, longest } = lexicon();
+  const tokens = splitWords(text);
+  const folded = tokens.map(({ word }) => foldWord(word));
+  const found: PlaceFound[] = [];
+  for (let first = 0; first < tokens.length; first += 1) {
+    const capital = capitalPlaces.get(tokens[first]!.word.replaceAll('.', ''));
+    let taken = 0;
+    for (let length = Math.min(longest, tokens.length - first); length > 0 && taken === 0; length -= 1) {
+      const entry = entries.get(folded.slice(first, first + length).join(' '));
+      if (!entry || !joinsUp(text, tokens.slice(first, first + length))) continue;
+      taken = length;
+      const place = placeOf(text, tokens[first]!.start, tokens[first + length - 1]!.end, entry);
+      if (place) found.push(place);
+    }
+    if (taken === 0 && capital) {
+      const { start, end } = tokens[first]!;
+      found.push({ place: capital, form: isMadeIn(text, start) ? 'made-in' : 'name', ...cut(text, start, end) });
+    }
+    first += Math.max(0, taken - 1);
+  }
+  return found;
+}
+
+/** The words of one name are parted by spaces, hyphens, apostrophes or commas; a stop only follows an abbreviation. */
+const joinsUp = (text: string, tokens: { start: number; end: number }[]) =>
+  tokens.every((token, at) => {
+    if (at === 0) return true;
+    const before = tokens[at - 1]!;
+    const gap = text.slice(before.end, token.start);
+    return /^[ \u00a0'’,&-]{1,3}$/u.test(gap) || (before.end - before.start <= 2 && /^\. ?$/u.test(gap));
+  });
+
+const cut = (text: string, start: number, end: number) => ({ words: text.slice(start, end), start, end });
+
+const isMadeIn = (text: string, start: number): boolean =>
+  madeInBefore.test(text.slice(Math.max(0, start - longestLead), start).replace(/[ld]['’]$/iu, ''));
+
+function placeOf(text: string, start: number, end: number, entry: LexiconEntry): PlaceFound | null {
+  if (entry.place === null) return null;
+  const words = text.slice(start, end);
+  if (entry.form === 'adjective') {
+    const after = text.slice(end, end + 24);
+    const before = text.slice(Math.max(0, start - 24), start);
+    const made =
+      madeAfterAdjective.test(after) ||
+      ofMakeAfter.test(after) ||
+      /(?:de fabrication|di (?:produzione|fabbricazione|manifattura)|de fabricación)\s+$/iu.test(before);
+    return { place: entry.place, form: made ? 'made-in' : 'adjective', words, start, end };
+  }
+  const madeIn = isMadeIn(text, start);
+  if (entry.onlyAfterMadeIn && !madeIn) return null;
+  if (entry.exact !== null && !namesCountry(text, words, end, entry.exact)) return null;
+  return { place: entry.place, form: madeIn ? 'made-in' : 'name', words, start, end };
+}
+
+/**
+ * "Made in morocco leather" is about the leather. A name that is also a material has to stand with its own accents,
+ * or in capitals, or end its clause, and no material word may follow.
+ */
+function namesCountry(text: string, words: string, end: number, exact: string): boolean {
+  if (/^\s+(?:leather|goatskin|fabric|cotton|porcelain|plate|calf|skin)/iu.test(text.slice(end, end + 14)))
+    return false;
+  const hasAccent = exact.normalize('NFD') !== exact;
+  if (hasAccent || exact === 'Suede') return words.normalize('NFC').toLowerCase() === 'suède';
+  return true;
+}
+
+function findUnspaced(text: string): PlaceFound[] {
+  if (!/[\p{Script=Han}\p{Script=Katakana}]/u.test(text)) return [];
+  const found: PlaceFound[] = [];
+  const taken = new Array<boolean>(text.length).fill(false);
+  for (const { name, place } of lexicon().unspaced) {
+    for (let start = text.indexOf(name); start >= 0; start = text.indexOf(name, start + 1)) {
+      const end = start + name.length;
+      if (taken.slice(start, end).includes(true)) continue;
+      const made = /^(?:製|で作|で製造)/u.test(text.slice(end, end + 3)) || isMadeIn(text, start);
+      // One character is too little to be a country's name by itself ("英" is also the first half of other words).
+      if (name.length < 2 && !made) continue;
+      taken.fill(true, start, end);
+      found.push({ place, form: made ? 'made-in' : 'name', words: name, start, end });
+    }
+  }
+  return found;
+}

@@ -1,0 +1,12 @@
+export { findPlaces, type PlaceFound } from './find';
+export {
+  type CountryPeriod,
+  countryExisted,
+  countryPeriod,
+  currentPlaces,
+  formerPlaces,
+  isPlaceCode,
+  placeName,
+  placesAgree,
+  presentPlaces,
+} from './iso';
