@@ -1,0 +1,101 @@
+import type { Decoding, Reading } from '../code/types';
+import { placeName } from '../place';
+import type { Source } from '../source';
+import { type Span, spanWords, unionOf } from '../span';
+import type { Evidence } from './types';
+import { anyOf } from './wording';
+
+/**
+ * What the accepted codes say. All readings of one code are alternatives: the evidence allows any of their dates and
+ * any of their places, and says nothing of what one reading leaves open. A code gives up to three statements: what it
+ * reads, when its code system was in use, and when its plant was. All share one basis, however many photos show it.
+ *
+ * Hard when the code was seen in a photo or typed by the user and every reading follows a maker's own system; a code
+ * that the listing only quotes, and a reading by the shape of a code alone, are soft.
+ */
+export function fromDecodings(decodings: readonly Decoding[]): Evidence[] {
+  return decodings
+    .filter((decoding) => decoding.accepted && decoding.readings.length > 0)
+    .flatMap((decoding) => [reading(decoding), system(decoding), plant(decoding)].filter((piece) => piece !== null));
+}
+
+const codeText = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
+const seen = { photo: 'The stamp reads', typed: 'The typed code is', claim: 'The listing quotes the code' } as const;
+
+const codeSource: Record<Decoding['from']['kind'], Source> = {
+  photo: { kind: 'photo', text: 'read from a photo' },
+  typed: { kind: 'user', text: 'typed by the user' },
+  claim: { kind: 'listing', text: 'quoted in the listing' },
+};
+
+function common(decoding: Decoding) {
+  const ofMaker = decoding.readings.every((one) => one.system.maker !== null);
+  return {
+    basis: `code:${codeText(decoding).replace(/[\s-]/g, '').toUpperCase()}`,
+    strength: ofMaker && decoding.from.kind !== 'claim' ? ('hard' as const) : ('soft' as const),
+  };
+}
+
+/** What each reading gives, or null as soon as one gives nothing: that one then allows everything. */
+function alternatives<T>(readings: readonly Reading[], of: (reading: Reading) => readonly T[]): T[] | null {
+  const given = readings.map(of);
+  return given.some((values) => values.length === 0) ? null : given.flat();
+}
+
+const spansWords = (spans: readonly Span[]) => anyOf(spans.map(spanWords));
+const ruleBook = (decoding: Decoding): Source => {
+  const maker = decoding.readings[0]?.system.maker;
+  return maker
+    ? { kind: 'maker-file', text: `maker file of ${maker}` }
+    : { kind: 'practice', text: 'common practice, no source' };
+};
+
+function reading(decoding: Decoding): Evidence | null {
+  const spans = unionOf(alternatives(decoding.readings, (one) => (one.span ? [one.span] : [])) ?? []);
+  const places = [...new Set(alternatives(decoding.readings, (one) => one.places) ?? [])];
+  if (spans.length === 0 && places.length === 0) return null;
+  const says = [spans.length > 0 ? spansWords(spans) : '', anyOf(places.map(placeName))].filter(Boolean).join(', ');
+  return {
+    id: `reading-${decoding.id}`,
+    about: spans.length === 0 ? 'place' : places.length === 0 ? 'date' : 'date-and-place',
+    from: { kind: 'reading', id: decoding.id },
+    ...common(decoding),
+    spans,
+    places,
+    statement: `${seen[decoding.from.kind]} ${codeText(decoding)}: ${says}`,
+    source: codeSource[decoding.from.kind],
+  };
+}
+
+function system(decoding: Decoding): Evidence | null {
+  const spans = unionOf(decoding.readings.map((one) => one.systemUsed));
+  if (spans.some((span) => span.from === null && span.to === null)) return null;
+  return {
+    id: `system-${decoding.id}`,
+    about: 'date',
+    from: { kind: 'system', id: decoding.id },
+    ...common(decoding),
+    spans,
+    places: [],
+    statement: `The way that ${codeText(decoding)} is written was in use ${spansWords(spans)}`,
+    source: ruleBook(decoding),
+  };
+}
+
+function plant(decoding: Decoding): Evidence | null {
+  const used = alternatives(decoding.readings, (one) => one.plant?.used ?? []);
+  if (used === null) return null;
+  const spans = unionOf(used);
+  if (spans.some((span) => span.from === null && span.to === null)) return null;
+  const codes = [...new Set(decoding.readings.map((one) => one.plant?.code ?? ''))];
+  return {
+    id: `plant-${decoding.id}`,
+    about: 'date',
+    from: { kind: 'plant', id: decoding.id },
+    ...common(decoding),
+    spans,
+    places: [],
+    statement: `The plant ${anyOf(codes)} was at work ${spansWords(spans)}`,
+    source: ruleBook(decoding),
+  };
+}

@@ -1,0 +1,85 @@
+import type { Claim, ClaimOf } from '../claim/types';
+import type { Construction, MakerFile } from '../maker/types';
+import { periodSpan, type Span, spanWords, unionOf } from '../span';
+import { claimStatement } from './from-claims';
+import type { Evidence } from './types';
+import { anyOf, listOf } from './wording';
+
+/**
+ * Dated facts of the maker file that the listing's words call up: a material that a part was made of in some years
+ * only, and a model that was made in some years only. The fact is hard as the file says; a model's years are soft,
+ * because a file does not list every piece that was made before or after. The claim is the basis: the material
+ * mentioned twice is two bases only if it stands in two claims.
+ */
+export function fromMaker(claims: readonly Claim[], maker: MakerFile | null): Evidence[] {
+  if (!maker) return [];
+  const models = claims.filter((claim) => claim.kind === 'model').map((claim) => fold(claim.model));
+  return claims.flatMap((claim) => {
+    if (claim.kind === 'material') return material(claim, maker, models);
+    return claim.kind === 'model' ? model(claim, maker) : [];
+  });
+}
+
+/** Lower case without accents, words parted by one space, with a space at both ends so that whole words are found. */
+const fold = (words: string): string =>
+  ` ${words
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()} `;
+
+const names = (said: string, name: string) => said.includes(fold(name));
+
+function fits(fact: Construction, claim: ClaimOf<'material'>, models: string[]): boolean {
+  if (fact.part !== claim.part) return false;
+  if (fact.models && !fact.models.some((one) => models.some((said) => names(said, one)))) return false;
+  const said = [fold(claim.material), fold(claim.words)];
+  if (fact.not?.some((other) => said.some((words) => names(words, other)))) return false;
+  return [fact.is, ...(fact.also ?? [])].some((name) => said.some((words) => names(words, name)));
+}
+
+function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[]): Evidence[] {
+  const facts = maker.construction.filter((fact) => fits(fact, claim, models));
+  const spans = unionOf(facts.map((fact) => periodSpan(fact.used)).filter((span) => span !== null));
+  if (spans.length === 0 || isAnyDate(spans)) return [];
+  const what = `${claim.part.replace('-', ' ')} of ${anyOf([...new Set(facts.map((fact) => fact.is))])}`;
+  return [
+    {
+      id: `construction-${claim.id}`,
+      about: 'date',
+      from: { kind: 'construction', id: claim.id },
+      basis: `material:${claim.part}:${fold(facts[0]?.is ?? claim.material).trim()}`,
+      spans,
+      places: [],
+      strength: facts.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft',
+      statement: `${claimStatement(claim)}, and ${maker.maker} used ${what} ${anyOf(spans.map(spanWords))}`,
+      source: {
+        kind: 'maker-file',
+        text: `maker file of ${maker.maker}: ${listOf([...new Set(facts.map((fact) => fact.source))])}`,
+      },
+    },
+  ];
+}
+
+function model(claim: ClaimOf<'model'>, maker: MakerFile): Evidence[] {
+  const said = fold(claim.model);
+  const fact = maker.models.find((one) => [one.name, ...(one.aliases ?? [])].some((name) => fold(name) === said));
+  const span = fact?.made ? periodSpan(fact.made) : null;
+  if (!fact || !span) return [];
+  return [
+    {
+      id: `model-${claim.id}`,
+      about: 'date',
+      from: { kind: 'construction', id: claim.id },
+      basis: `model:${said.trim()}`,
+      spans: [span],
+      places: [],
+      strength: 'soft',
+      statement: `${claimStatement(claim)}, and ${maker.maker} made the ${fact.name} ${spanWords(span)}`,
+      source: { kind: 'maker-file', text: fact.source ?? `maker file of ${maker.maker}, models` },
+    },
+  ];
+}
+
+const isAnyDate = (spans: readonly Span[]) => spans.some((span) => span.from === null && span.to === null);

@@ -1,0 +1,40 @@
+import type { Claim } from '../claim/types';
+import type { MarkRead } from '../mark/types';
+import type { Evidence } from './types';
+
+/**
+ * Public marks that date or place the piece. A mark keeps its own strength: a row from memory came in soft. Words in
+ * the listing that are a claim as well ("made in West Germany") are one fact, not two: they share the claim's basis.
+ */
+export function fromMarks(
+  marks: readonly MarkRead[],
+  claims: readonly Claim[],
+  claimed: readonly Evidence[],
+): Evidence[] {
+  return marks
+    .filter((mark) => mark.spans.length > 0 || mark.places.length > 0)
+    .map((mark) => ({
+      id: `mark-${mark.id}`,
+      about: mark.spans.length === 0 ? 'place' : mark.places.length === 0 ? 'date' : 'date-and-place',
+      from: { kind: 'mark', id: mark.id },
+      basis: claimBasis(mark, claims, claimed) ?? `mark:${mark.mark}:${plain(mark.words)}`,
+      spans: mark.spans,
+      places: mark.places,
+      strength: mark.verified ? mark.strength : 'soft',
+      statement: mark.statement,
+      source: mark.source,
+    }));
+}
+
+const plain = (words: string) => words.replace(/\s+/g, ' ').trim().toLowerCase();
+
+function claimBasis(mark: MarkRead, claims: readonly Claim[], claimed: readonly Evidence[]): string | undefined {
+  if (mark.foundIn !== 'listing') return undefined;
+  const words = plain(mark.words);
+  const same = claims.find((claim) => {
+    if (claim.kind !== 'origin') return false;
+    const said = plain(claim.words);
+    return said.includes(words) || words.includes(said);
+  });
+  return same && claimed.find((piece) => piece.from.kind === 'claim' && piece.from.id === same.id)?.basis;
+}

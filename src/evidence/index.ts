@@ -1,0 +1,2 @@
+export { type Gathered, gatherEvidence } from './gather';
+export type { Evidence } from './types';

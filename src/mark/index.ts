@@ -1,0 +1,38 @@
+import { marks } from './registry';
+import type { MarkRead } from './types';
+
+export type { Mark } from './define';
+export type { MarkRead } from './types';
+export { marks };
+
+/** Longest text that is searched, in characters; what is beyond is not read. */
+const longestText = 50_000;
+
+/** Where the text stands: the listing's own words, or print read from one photo. */
+export interface FoundWhere {
+  foundIn: 'listing' | 'photo';
+  photoId: string | null;
+}
+
+/**
+ * Every public mark in a text, in the order of the registry and of the text. The same words of one mark are given
+ * once. Ids follow from the mark, the place and the position, so that the same text gives the same ids.
+ */
+export function findMarks(text: string, { foundIn, photoId }: FoundWhere): MarkRead[] {
+  const searched = text.slice(0, longestText);
+  return marks.flatMap((mark) => {
+    const seen = new Set<string>();
+    return mark.find(searched).flatMap((found) => {
+      const words = searched.slice(found.start, found.end);
+      if (seen.has(words)) return [];
+      seen.add(words);
+      const id = `${mark.id}-${photoId ?? foundIn}-${found.start}`;
+      const { spans, strength, verified, source, statement } = found;
+      const places = found.places ?? [];
+      const caution = found.caution ?? null;
+      return [
+        { id, mark: mark.id, words, foundIn, photoId, spans, places, strength, verified, source, statement, caution },
+      ];
+    });
+  });
+}

@@ -1,0 +1,179 @@
+import { expect, test } from 'vitest';
+import type { Claim } from '../../../src/claim/types';
+import { gatherEvidence } from '../../../src/evidence';
+import { evidenceSchema } from '../../../src/evidence/types';
+import type { MakerFile } from '../../../src/maker/types';
+import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
+import { decoding, madeClaim, mark, nineties, originClaim, reading } from './samples';
+
+const nothing = { claims: [], decodings: [], marks: [], maker: null };
+
+test('a year claimed is hard as it stands', () => {
+  const evidence = gatherEvidence({ ...nothing, claims: [madeClaim('c1', 'made in 1994', yearSpan(1994))] });
+  expect(evidence).toEqual([
+    {
+      id: 'claim-c1',
+      about: 'date',
+      from: { kind: 'claim', id: 'c1' },
+      basis: 'claimed-date:1994-01-01..1994-12-31',
+      spans: [yearSpan(1994)],
+      places: [],
+      strength: 'hard',
+      statement: 'The listing says “made in 1994”',
+      source: { kind: 'listing', text: "the listing's description" },
+    },
+  ]);
+});
+
+test('a decade is soft as it stands, and hard with two years of room at each edge', () => {
+  const evidence = gatherEvidence({ ...nothing, claims: [madeClaim('c1', 'a nineties bag', nineties)] });
+  expect(evidence.map(({ id, strength, spans, basis }) => [id, strength, spans[0]?.from, spans[0]?.to, basis])).toEqual(
+    [
+      ['claim-c1', 'soft', '1990-01-01', '1999-12-31', 'claimed-date:1990-01-01..1999-12-31'],
+      ['claim-c1-wide', 'hard', '1988-01-01', '2001-12-31', 'claimed-date:1990-01-01..1999-12-31'],
+    ],
+  );
+});
+
+test('a hedged year has five years of room', () => {
+  const hedged = madeClaim('c1', 'circa 1994', { ...yearSpan(1994), about: true });
+  const [literal, wide] = gatherEvidence({ ...nothing, claims: [hedged] });
+  expect(literal?.strength).toBe('soft');
+  expect(wide?.spans).toEqual([{ from: '1989-01-01', to: '1999-12-31', precision: 'range' }]);
+  expect(wide?.strength).toBe('hard');
+});
+
+test('a claim read with little confidence never becomes hard', () => {
+  const evidence = gatherEvidence({ ...nothing, claims: [madeClaim('c1', '94', yearSpan(1994), 0.3)] });
+  expect(evidence.map((piece) => piece.strength)).toEqual(['soft']);
+});
+
+test('the same year said twice is one fact', () => {
+  const claims = [madeClaim('c1', 'from 1994', yearSpan(1994)), madeClaim('c2', '1994', yearSpan(1994))];
+  const bases = gatherEvidence({ ...nothing, claims }).map((piece) => piece.basis);
+  expect(new Set(bases).size).toBe(1);
+});
+
+test('a purchase bounds the making from above only', () => {
+  const { words, at, confidence } = madeClaim('c1', 'bought in 1996', yearSpan(1996));
+  const bought: Claim = { kind: 'bought', id: 'c1', words, at, confidence, span: yearSpan(1996) };
+  const [evidence] = gatherEvidence({ ...nothing, claims: [bought] });
+  expect(evidence?.spans).toEqual([{ from: null, to: '1996-12-31', precision: 'range' }]);
+  expect(evidence?.strength).toBe('hard');
+});
+
+test('an origin claimed is a place', () => {
+  const [evidence] = gatherEvidence({ ...nothing, claims: [originClaim('c1', 'made in France', 'FR')] });
+  expect([evidence?.about, evidence?.places, evidence?.strength]).toEqual(['place', ['FR'], 'hard']);
+});
+
+test('a code gives its reading, its system and its plant, all of one basis', () => {
+  const evidence = gatherEvidence({ ...nothing, decodings: [decoding('d1')] });
+  expect(
+    evidence.map(({ from, spans, places, strength, basis }) => ({ kind: from.kind, spans, places, strength, basis })),
+  ).toEqual([
+    { kind: 'reading', spans: [monthSpan(1995, 1)], places: ['BE'], strength: 'hard', basis: 'code:KV0915' },
+    { kind: 'system', spans: [yearsSpan(1990, 2006)], places: [], strength: 'hard', basis: 'code:KV0915' },
+    { kind: 'plant', spans: [yearsSpan(1988, 2003)], places: [], strength: 'hard', basis: 'code:KV0915' },
+  ]);
+  expect(evidence[0]?.statement).toBe('The stamp reads KV0915: January 1995, Belgium');
+});
+
+test('readings of one code are alternatives; one that names no date leaves the date open', () => {
+  const two = [reading(), reading({ span: monthSpan(2005, 9), places: ['FR'] })];
+  const [either] = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: two })] });
+  expect(either?.spans).toEqual([monthSpan(1995, 1), monthSpan(2005, 9)]);
+  expect(either?.places).toEqual(['BE', 'FR']);
+  const open = [reading(), reading({ span: null, places: ['BE'] })];
+  const [placeOnly] = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: open })] });
+  expect([placeOnly?.about, placeOnly?.spans]).toEqual(['place', []]);
+});
+
+test('a code that was not accepted is no evidence; a quoted code and a reading by family are soft', () => {
+  expect(gatherEvidence({ ...nothing, decodings: [decoding('d1', { accepted: false })] })).toEqual([]);
+  const said = decoding('d1', { from: { kind: 'claim', claimId: 'c9' } });
+  expect(gatherEvidence({ ...nothing, decodings: [said] }).map((piece) => piece.strength)).toEqual([
+    'soft',
+    'soft',
+    'soft',
+  ]);
+  const family = decoding('d1', { readings: [reading({ system: { maker: null, id: 'year-year-month' } })] });
+  expect(gatherEvidence({ ...nothing, decodings: [family] })[0]?.strength).toBe('soft');
+});
+
+test('a mark keeps its strength, but never when it was not verified', () => {
+  const marks = [mark('m1'), mark('m2', { verified: false }), mark('m3', { spans: [], places: [] })];
+  const evidence = gatherEvidence({ ...nothing, marks });
+  expect(evidence.map(({ id, strength }) => [id, strength])).toEqual([
+    ['mark-m1', 'hard'],
+    ['mark-m2', 'soft'],
+  ]);
+});
+
+test('origin words in the listing are one fact with the claim that they are', () => {
+  const claims = [originClaim('c1', 'Made in West Germany', 'DE')];
+  const evidence = gatherEvidence({ ...nothing, claims, marks: [mark('m1', { foundIn: 'listing', photoId: null })] });
+  expect(evidence.map((piece) => piece.basis)).toEqual(['claimed-origin:DE', 'claimed-origin:DE']);
+});
+
+const maker: MakerFile = {
+  format: 1,
+  maker: 'Tessaro Vell',
+  aliases: [],
+  sources: ['invented'],
+  plants: [],
+  codeSystems: [],
+  construction: [
+    {
+      part: 'lining',
+      is: 'olive twill',
+      also: ['green twill'],
+      used: ['1970', '1988'],
+      strength: 'hard',
+      source: 'house book',
+    },
+    { part: 'lining', is: 'red suede', used: ['1989', null], strength: 'soft', source: 'house book' },
+  ],
+  models: [{ name: 'Carryall 30', made: ['1985', '1999'] }],
+  trade: {},
+};
+
+test('a material claimed calls up the years in which the maker used it', () => {
+  const said = {
+    id: 'c1',
+    words: 'Green Twill lining',
+    at: { field: 'title', start: 0, end: 1 },
+    confidence: 1,
+  } as const;
+  const claim: Claim = { kind: 'material', ...said, part: 'lining', material: 'green twill' };
+  const [evidence] = gatherEvidence({ ...nothing, claims: [claim], maker });
+  expect(evidence).toMatchObject({
+    spans: [{ from: '1970-01-01', to: '1988-12-31' }],
+    strength: 'hard',
+    from: { kind: 'construction' },
+    statement: 'The listing says “Green Twill lining”, and Tessaro Vell used lining of olive twill 1970 to 1988',
+  });
+  expect(
+    gatherEvidence({ ...nothing, claims: [{ ...claim, material: 'blue silk', words: 'blue silk' }], maker }),
+  ).toEqual([]);
+});
+
+test('a model claimed calls up its years, softly', () => {
+  const claim: Claim = {
+    kind: 'model',
+    id: 'c1',
+    words: 'Carryall 30',
+    at: { field: 'title', start: 0, end: 1 },
+    confidence: 1,
+    model: 'carryall 30',
+  };
+  const [evidence] = gatherEvidence({ ...nothing, claims: [claim], maker });
+  expect([evidence?.spans[0]?.to, evidence?.strength]).toEqual(['1999-12-31', 'soft']);
+});
+
+test('all evidence fits its schema and every id is its own', () => {
+  const claims = [madeClaim('c1', 'a nineties bag', nineties), originClaim('c2', 'made in France', 'FR')];
+  const evidence = gatherEvidence({ claims, decodings: [decoding('d1')], marks: [mark('m1')], maker });
+  expect(() => evidence.map((piece) => evidenceSchema.parse(piece))).not.toThrow();
+  expect(new Set(evidence.map((piece) => piece.id)).size).toBe(evidence.length);
+});

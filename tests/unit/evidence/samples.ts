@@ -1,0 +1,81 @@
+import type { Claim } from '../../../src/claim/types';
+import type { Decoding, Reading } from '../../../src/code/types';
+import type { Evidence } from '../../../src/evidence';
+import type { MarkRead } from '../../../src/mark/types';
+import { decadeSpan, monthSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
+
+const at = { field: 'description', start: 0, end: 1 } as const;
+
+export const madeClaim = (id: string, words: string, span: Span, confidence = 0.9): Claim => ({
+  kind: 'made',
+  id,
+  words,
+  at,
+  confidence,
+  span,
+});
+
+export const originClaim = (id: string, words: string, place: string): Claim => ({
+  kind: 'origin',
+  id,
+  words,
+  at,
+  confidence: 0.9,
+  place,
+});
+
+export const reading = (over: Partial<Reading> = {}): Reading => ({
+  text: 'KV0915',
+  probability: 0.9,
+  system: { maker: 'Ondrasse', id: 'interleaved-month' },
+  parts: [],
+  span: monthSpan(1995, 1),
+  places: ['BE'],
+  plant: { code: 'KV', place: 'BE', used: [yearsSpan(1988, 2003)] },
+  systemUsed: yearsSpan(1990, 2006),
+  reasons: [],
+  ...over,
+});
+
+export const decoding = (id: string, over: Partial<Decoding> = {}): Decoding => ({
+  id,
+  code: 'KV0915',
+  from: { kind: 'photo', photoId: 'p1', lineId: 'l1' },
+  accepted: true,
+  readings: [reading()],
+  misfits: [],
+  nearest: [],
+  ...over,
+});
+
+export const mark = (id: string, over: Partial<MarkRead> = {}): MarkRead => ({
+  id,
+  mark: 'origin-wording',
+  words: 'Made in West Germany',
+  foundIn: 'photo',
+  photoId: 'p1',
+  spans: [{ from: '1949-05-23', to: '1990-10-03', precision: 'range' }],
+  places: ['DE'],
+  strength: 'hard',
+  verified: true,
+  source: { kind: 'published', text: 'a document' },
+  statement: 'The words “West Germany” were in use from 1949 to 1990',
+  caution: null,
+  ...over,
+});
+
+/** A plain piece of evidence on date and place for tests of the reasoning. */
+export const piece = (id: string, over: Partial<Evidence> = {}): Evidence => ({
+  id,
+  about: 'date',
+  from: { kind: 'claim', id },
+  basis: id,
+  spans: [yearSpan(1994)],
+  places: [],
+  strength: 'hard',
+  statement: `The fact ${id} stands`,
+  source: { kind: 'listing', text: 'the description' },
+  ...over,
+});
+
+export const nineties = decadeSpan(1990);
