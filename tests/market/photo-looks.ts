@@ -1,0 +1,106 @@
+import type { BagLook } from './photo-renderer/bag-scene';
+import { srgb } from './photo-renderer/material';
+
+const brown = { colour: srgb('#5c3a21'), grain: 2.2, relief: 0.28, gloss: 0.16, patina: 0.16 };
+
+/** A Carryall in its usual make; listings change what differs. */
+const carryall: BagLook = {
+  model: 'tote',
+  width: 300,
+  height: 210,
+  leather: brown,
+  handle: '#b98047',
+  trim: '#5a1d1a',
+  thread: '#b9983f',
+  lining: '#5c5c33',
+  metal: '#b08a3c',
+  dullness: 0.6,
+  backdrop: '#b9a58a',
+  planks: true,
+};
+
+/** What each demo listing's piece is made of. */
+export const looks = {
+  l1: carryall,
+  l2: {
+    ...carryall,
+    width: 250,
+    height: 190,
+    leather: { colour: srgb('#33201a'), grain: 1.6, relief: 0.12, gloss: 0.24, patina: 0.12 },
+    handle: '#8a5a30',
+    trim: '#3b1512',
+    dullness: 0.35,
+    backdrop: '#d7d2c8',
+    planks: false,
+  },
+  l3: {
+    model: 'satchel',
+    width: 240,
+    height: 180,
+    leather: { colour: srgb('#6b2f1c'), grain: 0.9, relief: 0.04, gloss: 0.35, patina: 0.14 },
+    handle: '#5c2716',
+    trim: '#3a190f',
+    thread: '#d9cfb4',
+    lining: '#5a4330',
+    metal: '#b9b4a6',
+    dullness: 0.3,
+    backdrop: '#8f9a96',
+    planks: false,
+  },
+  l4: {
+    model: 'satchel',
+    width: 280,
+    height: 220,
+    leather: { colour: srgb('#a5672f'), grain: 1.1, relief: 0.07, gloss: 0.2, patina: 0.22 },
+    handle: '#8f5526',
+    trim: '#6b3c18',
+    thread: '#e0c9a0',
+    lining: '#9a8468',
+    metal: '#9c8a5a',
+    dullness: 0.45,
+    backdrop: '#cabfae',
+    planks: true,
+  },
+  l5: {
+    ...carryall,
+    width: 350,
+    height: 240,
+    handle: '#e6c69c',
+    trim: '#8e1f1c',
+    metal: '#e3b63a',
+    dullness: 0,
+    backdrop: '#e4e4e4',
+    planks: false,
+  },
+  l6: {
+    ...carryall,
+    leather: { colour: srgb('#42444a'), grain: 1.9, relief: 0.2, gloss: 0.2, patina: 0.1 },
+    handle: '#9c6b3c',
+    backdrop: '#a98d6c',
+  },
+  l7: {
+    ...carryall,
+    model: 'bucket',
+    width: 450,
+    height: 270,
+    leather: { colour: srgb('#6a4526'), grain: 2.6, relief: 0.3, gloss: 0.14, patina: 0.28 },
+    handle: '#8a5527',
+    dullness: 0.9,
+    backdrop: '#75695c',
+  },
+  l8: {
+    ...carryall,
+    leather: { colour: srgb('#7a2430'), grain: 1.7, relief: 0.16, gloss: 0.24, patina: 0.08 },
+    handle: '#c08c56',
+    dullness: 0.15,
+    backdrop: '#dfe2e4',
+    planks: false,
+  },
+  l9: {
+    ...carryall,
+    width: 250,
+    height: 190,
+    leather: { colour: srgb('#2f3b2c'), grain: 2, relief: 0.22, gloss: 0.18, patina: 0.12 },
+    backdrop: '#9b8b7a',
+  },
+} satisfies Record<string, BagLook>;
