@@ -1,0 +1,76 @@
+import type { Reading } from '../code/types';
+import { type Span, spanHolds, spanWords } from '../span';
+import { readingsWords, type SettledCode, settledCodes } from './codes';
+import { claimWords, type DatedClaim, daysApart, daysBefore, isExact, yearDays } from './dates';
+import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { commonAsks, sentence } from './wording';
+
+const dated = (readings: Reading[]): Span[] => readings.flatMap(({ span }) => (span ? [span] : []));
+
+export const codeAgainstClaimedDate = defineCheck({
+  id: 'code-against-claimed-date',
+  family: 'code',
+  title: "The code's date is the claimed date",
+  failureTitle: "The code's date is not the claimed date",
+  kinds: ['contradiction', 'doubt', 'agreement'],
+  basis: 'A piece was made when its code says, and not before.',
+  innocent: 'The seller may give the year of purchase, repeat what an earlier seller said, or have misread the code.',
+  settles: 'The seller’s own reading of the code, and how the year is known.',
+  source: makerFileSource,
+  needs: { maker: ['codeSystems'], claims: ['made', 'bought'], decodings: true, photos: 'any' },
+  run(facts) {
+    const claims: DatedClaim[] = [...facts.claims.made, ...facts.claims.bought];
+    if (claims.length === 0) return { notApplicable: 'the listing claims no date' };
+    const settled = settledCodes(facts, facts.maker.name);
+    if (!('codes' in settled)) return settled;
+    const readable = settled.codes.filter(({ readings }) => dated(readings).length > 0);
+    if (readable.length === 0) return { cannotTell: 'no code gives a date under the systems of the maker' };
+    const source = fromMakerFile(facts.maker.name, 'code systems');
+    return readable.flatMap((code) =>
+      claims.flatMap((claim) => {
+        const kind = kindOf(code, claim);
+        if (!kind) return [];
+        const agrees = kind === 'agreement';
+        const tail = agrees
+          ? `, inside the listing's ${claimWords(claim)}.`
+          : `. The listing says ${claimWords(claim)}.`;
+        const speech: Speech = {
+          kind,
+          key: `${code.decoding.id}/${claim.id}`,
+          statement: `${sentence(code.words)}: ${readingsWords(code.readings)}${tail}`,
+          basis: [
+            `${code.readings[0]?.system.id}: ${spanWords(dated(code.readings)[0] as Span)}`,
+            `the listing's words ${claimWords(claim)}`,
+          ],
+          photos: code.photos,
+          claims: [claim.id],
+          source,
+          asks: [commonAsks.madeDate],
+        };
+        return [speech];
+      }),
+    );
+  },
+});
+
+/**
+ * Agreement when a reading shares a day with the claim. Else a contradiction only when the code was seen, the claim
+ * is exact and the years cannot be those of making and of first sale; everything looser is a doubt.
+ */
+function kindOf({ readings, hard }: SettledCode, claim: DatedClaim): Speech['kind'] | null {
+  const spans = dated(readings);
+  if (claim.kind === 'bought') {
+    const lateBy = Math.min(...spans.map((span) => daysBefore(claim.span, span)));
+    if (lateBy === 0) return null;
+    return hard && isExact(claim.span) ? 'contradiction' : 'doubt';
+  }
+  const apart = Math.min(...spans.map((span) => daysApart(span, claim.span)));
+  if (apart === 0)
+    return spans.every((span) => spanHolds(claim.span, span) || spanHolds(span, claim.span)) ? 'agreement' : null;
+  if (claim.span.about) return apart > 5 * yearDays ? 'doubt' : null;
+  const soldNextYear = spans.some(
+    (span) => daysBefore(span, claim.span) > 0 && daysApart(span, claim.span) <= yearDays,
+  );
+  if (!hard || soldNextYear) return 'doubt';
+  return isExact(claim.span) || apart > yearDays ? 'contradiction' : 'doubt';
+}

@@ -1,0 +1,34 @@
+import { readingsWords, settledCodes } from './codes';
+import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { commonAsks, sentence } from './wording';
+
+export const codeFitsMaker = defineCheck({
+  id: 'code-fits-maker',
+  family: 'code',
+  title: "The code reads under one of the maker's code systems",
+  failureTitle: "The code reads under none of the maker's code systems",
+  kinds: ['doubt', 'agreement'],
+  basis: "A code that the maker stamped follows one of the maker's code systems.",
+  innocent:
+    'A character may be misread, the mark may be a repair or batch number, or the maker file may lack a system.',
+  settles: 'A sharper photo of the stamp, straight from above.',
+  source: makerFileSource,
+  needs: { maker: ['codeSystems'], decodings: true, photos: 'any' },
+  run(facts) {
+    const settled = settledCodes(facts, facts.maker.name);
+    if (!('codes' in settled)) return settled;
+    return settled.codes.flatMap(({ decoding, readings, words, photos }): Speech[] => {
+      const source = fromMakerFile(facts.maker.name, 'code systems');
+      const key = decoding.id;
+      if (readings[0]) {
+        const statement = `${sentence(words)}: ${readingsWords(readings)}, by ${facts.maker.name}'s system ${readings[0].system.id}.`;
+        return [{ kind: 'agreement', key, statement, photos, source }];
+      }
+      if (decoding.misfits.length > 0) return [];
+      const near = decoding.nearest[0];
+      const hint = near ? ` The nearest code that does is ${near.text} (${near.change}).` : '';
+      const statement = `${sentence(words)}, which fits none of ${facts.maker.name}'s code systems.${hint}`;
+      return [{ kind: 'doubt', key, statement, photos, source, asks: [commonAsks.stampPhoto] }];
+    });
+  },
+});

@@ -1,0 +1,40 @@
+import { settledCodes } from './codes';
+import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { commonAsks, sentence } from './wording';
+
+/** From this likelihood on, a look-alike character explains an impossible value as well as the stamp itself does. */
+const misreadExplains = 0.2;
+
+export const codeSlotPossible = defineCheck({
+  id: 'code-slot-possible',
+  family: 'code',
+  title: 'Month, week and plant of the code exist',
+  failureTitle: 'The code names a month, week or plant that does not exist',
+  kinds: ['contradiction', 'doubt'],
+  basis: 'A year has 12 months and 52 or 53 weeks (ISO 8601), and a maker stamps its own plants.',
+  innocent: 'One worn or badly lit character may have been taken for another.',
+  settles: 'A sharper photo of the stamp, straight from above.',
+  source: makerFileSource,
+  needs: { maker: ['codeSystems'], decodings: true, photos: 'any' },
+  run(facts) {
+    const settled = settledCodes(facts, facts.maker.name);
+    if (!('codes' in settled)) return settled;
+    return settled.codes.flatMap(({ decoding, readings, words, hard, photos }): Speech[] => {
+      const misfit = decoding.misfits.find((one) => one.system.maker === facts.maker.name);
+      if (readings.length > 0 || !misfit) return [];
+      const near = decoding.nearest[0];
+      const maybeMisread = near !== undefined && near.likelihood >= misreadExplains;
+      const hint = near ? ` ${near.text} would read (${near.change}).` : '';
+      return [
+        {
+          kind: hard && !maybeMisread ? 'contradiction' : 'doubt',
+          key: decoding.id,
+          statement: `${sentence(words)}: ${misfit.slot} “${misfit.value}” does not exist, expected ${misfit.expected}.${hint}`,
+          photos,
+          source: fromMakerFile(facts.maker.name, `code system ${misfit.system.id}`),
+          asks: [commonAsks.stampPhoto],
+        },
+      ];
+    });
+  },
+});

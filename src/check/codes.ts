@@ -1,0 +1,88 @@
+import type { Decoding, Reading } from '../code/types';
+import { placeName } from '../place';
+import { spanWords } from '../span';
+import type { PhotoRead } from '../stamp/types';
+import { unreadWords } from './facts';
+
+/** A code that counts as read, with its likely readings under the maker's systems, best first. */
+export interface SettledCode {
+  decoding: Decoding;
+  readings: Reading[];
+  /** Seen in a photo or typed by the user; a code that the listing only quotes is a statement of the seller. */
+  hard: boolean;
+  /** "the stamp in photo 3 reads KV0915" */
+  words: string;
+  photos: string[];
+}
+
+/** A reading counts beside the best one from a tenth of its probability on: a rule that does not fit all of them is not broken. */
+const besideBest = 0.1;
+
+/** The likely readings under systems of `maker`, best first. */
+export function readingsOf(decoding: Decoding, maker: string): Reading[] {
+  const own = decoding.readings.filter((reading) => reading.system.maker === maker);
+  const best = Math.max(0, ...own.map((reading) => reading.probability));
+  return own.filter((reading) => reading.probability >= best * besideBest);
+}
+
+const trust = { photo: 0, typed: 1, claim: 2 } as const;
+
+/**
+ * The codes that count as read, the same text once (a photo before a typed code before a quoted one), or why there
+ * is none: a stamp that is too unclear and photos that were not read are "cannot tell", never "no code".
+ */
+export function settledCodes(
+  facts: { decodings: Decoding[]; photos: PhotoRead[]; photoWords: (id: string) => string },
+  maker: string,
+): { codes: SettledCode[] } | { cannotTell: string } | { notApplicable: string } {
+  const accepted = facts.decodings
+    .filter((decoding) => decoding.accepted)
+    .sort((a, b) => trust[a.from.kind] - trust[b.from.kind]);
+  const codes = new Map<string, SettledCode>();
+  for (const decoding of accepted) {
+    const readings = readingsOf(decoding, maker);
+    const text = readings[0]?.text ?? decoding.code;
+    if (codes.has(text)) continue;
+    codes.set(text, {
+      decoding,
+      readings,
+      hard: decoding.from.kind !== 'claim',
+      words: codeWords(decoding, text, facts.photoWords),
+      photos: decoding.from.kind === 'photo' ? [decoding.from.photoId] : [],
+    });
+  }
+  if (codes.size > 0) return { codes: [...codes.values()] };
+  const unclear = facts.decodings[0];
+  if (unclear)
+    return { cannotTell: `${unclearWords(unclear, facts.photoWords)} could not be read with enough certainty` };
+  if (!allReadClearly(facts.photos)) return { cannotTell: notReadWords(facts.photos) };
+  return { notApplicable: 'no code is shown or quoted' };
+}
+
+function codeWords(decoding: Decoding, text: string, photoWords: (id: string) => string): string {
+  if (decoding.from.kind === 'photo') return `the stamp in ${photoWords(decoding.from.photoId)} reads ${text}`;
+  return decoding.from.kind === 'typed' ? `the typed code is ${text}` : `the listing quotes the code ${text}`;
+}
+
+export function unclearWords(decoding: Decoding, photoWords: (id: string) => string): string {
+  return decoding.from.kind === 'photo' ? `the stamp in ${photoWords(decoding.from.photoId)}` : 'the code';
+}
+
+/** Whether every photo was read and was sharp enough to show a stamp if there were one. */
+export const allReadClearly = (photos: PhotoRead[]): boolean =>
+  photos.length > 0 && photos.every((photo) => photo.state === 'read' && !photo.tooWeak);
+
+export function notReadWords(photos: PhotoRead[]): string {
+  if (photos.length === 0 || photos.some((photo) => photo.state === 'unread')) return unreadWords(photos);
+  const weak = photos.filter((photo) => photo.state === 'read' && photo.tooWeak).length;
+  return `${weak} of ${photos.length} photos too small or too blurred to show a stamp`;
+}
+
+/** "January 1995, Belgium" */
+export function readingWords(reading: Reading): string {
+  const said = [reading.span ? spanWords(reading.span) : 'no date', ...reading.places.map(placeName)];
+  return said.join(', ');
+}
+
+/** All readings in one phrase: "January 1995, Belgium" or "January 1995, Belgium, or week 1 of 1995, Belgium". */
+export const readingsWords = (readings: Reading[]): string => [...new Set(readings.map(readingWords))].join(', or ');

@@ -1,0 +1,120 @@
+import type { Construction } from '../maker/types';
+import { periodSpan, type Span, spanWords } from '../span';
+import { settledCodes } from './codes';
+import { claimWords, daysApart, isExact, yearDays } from './dates';
+import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { plainName } from './models';
+import { askPhoto, quote } from './wording';
+
+/** The date that construction is held against: the code's when one is read, else the claimed one. */
+interface Dated {
+  spans: Span[];
+  words: string;
+  /** Hard when the code was seen or the claim is exact. */
+  hard: boolean;
+  claims: string[];
+  photos: string[];
+}
+
+export const constructionAgainstDate = defineCheck({
+  id: 'construction-against-date',
+  family: 'construction',
+  title: 'Material, lining, stitching, trim and metal are those of the date',
+  failureTitle: 'Material, lining, stitching, trim or metal is not that of the date',
+  kinds: ['contradiction', 'doubt', 'agreement'],
+  basis: 'A maker changes its materials at known times; a piece carries those of its own time.',
+  innocent: 'The part may have been replaced in a repair, or the seller used a loose word for the material.',
+  settles: 'A sharp photo of the part, and whether it was ever repaired.',
+  source: makerFileSource,
+  needs: { maker: ['construction'], claims: ['made', 'material'], decodings: true, photos: 'any' },
+  run(facts) {
+    const { maker, claims } = facts;
+    if (claims.material.length === 0) return { notApplicable: 'the listing names no material of a part' };
+    const dated = dateOf(facts);
+    if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
+    return claims.material.flatMap((claim): Speech[] => {
+      const rows = maker.construction.filter((row) => row.part === claim.part && !row.models?.length);
+      const named = rows.filter((row) => names(row, claim.material));
+      const then = rows.filter((row) => apartFrom(row, dated.spans) === 0);
+      const common = { key: claim.id, photos: dated.photos, claims: [claim.id, ...dated.claims] };
+      const holds = named.find((row) => apartFrom(row, dated.spans) === 0);
+      const said = `The listing says ${quote(claim.words)}`;
+      if (holds) {
+        const statement = `${said}; ${maker.name}'s ${claim.part} was ${holds.is} ${periodWords(holds)}, and ${dated.words}.`;
+        return [{ kind: 'agreement', statement, source: fromMakerFile(maker.name, holds.source), ...common }];
+      }
+      const asks = [
+        askPhoto(
+          `part-${claim.part}`,
+          `Could you add a sharp photo of the ${claim.part}, and was it ever repaired or replaced?`,
+        ),
+      ];
+      const early = named[0];
+      if (early) {
+        const apart = Math.min(...named.map((row) => apartFrom(row, dated.spans)));
+        const sure = dated.hard && named.every((row) => row.strength === 'hard') && apart > yearDays;
+        const statement = `${said}, but ${maker.name} used ${early.is} ${periodWords(early)}, and ${dated.words}.`;
+        return [
+          {
+            kind: sure ? 'contradiction' : 'doubt',
+            statement,
+            source: fromMakerFile(maker.name, early.source),
+            ...common,
+            asks,
+          },
+        ];
+      }
+      const against = then.find((row) => row.not?.some((word) => holdsWords(claim.material, word)));
+      if (!against) return [];
+      const alone = then.every((row) => row.not?.some((word) => holdsWords(claim.material, word)));
+      if (!alone) return [];
+      const sure = dated.hard && against.strength === 'hard';
+      const statement = `${said}, but ${maker.name}'s ${claim.part} was ${against.is} ${periodWords(against)}, and ${dated.words}.`;
+      return [
+        {
+          kind: sure ? 'contradiction' : 'doubt',
+          statement,
+          source: fromMakerFile(maker.name, against.source),
+          ...common,
+          asks,
+        },
+      ];
+    });
+  },
+});
+
+type DateFacts = Parameters<typeof settledCodes>[0] & {
+  maker: { name: string };
+  claims: { made: Parameters<typeof claimWords>[0][] };
+};
+
+function dateOf(facts: DateFacts): Dated | null {
+  const settled = settledCodes(facts, facts.maker.name);
+  for (const code of 'codes' in settled ? settled.codes : []) {
+    const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
+    const first = spans[0];
+    if (first)
+      return { spans, words: `${code.words} (${spanWords(first)})`, hard: code.hard, claims: [], photos: code.photos };
+  }
+  const claim = facts.claims.made[0];
+  if (!claim) return null;
+  const words = `it is said to be of ${claimWords(claim)}`;
+  return { spans: [claim.span], words, hard: isExact(claim.span), claims: [claim.id], photos: [] };
+}
+
+const holdsWords = (text: string, words: string) => ` ${plainName(text)} `.includes(` ${plainName(words)} `);
+const names = (row: Construction, material: string) =>
+  [row.is, ...(row.also ?? [])].some((word) => holdsWords(material, word));
+
+/** Days between a row's period and the nearest of the dates; 0 when they meet or the period cannot be read. */
+function apartFrom(row: Construction, spans: Span[]): number {
+  const used = periodSpan(row.used);
+  return used ? Math.min(...spans.map((span) => daysApart(used, span))) : 0;
+}
+
+function periodWords(row: Construction): string {
+  const used = periodSpan(row.used);
+  if (!used) return 'at a time that the file does not say';
+  const words = spanWords(used);
+  return /^(from|up to)/.test(words) ? words : `from ${words}`;
+}

@@ -1,0 +1,27 @@
+import type { Claim } from '../claim/types';
+import { meetSpans, type Span, spanWords } from '../span';
+import { quote } from './wording';
+
+const dayMs = 86_400_000;
+const daysFrom = (first: string, later: string) => Math.round((Date.parse(later) - Date.parse(first)) / dayMs);
+
+/** Whole days by which `a` ends before `b` starts; 0 when it does not. */
+export const daysBefore = (a: Span, b: Span): number =>
+  a.to !== null && b.from !== null && a.to < b.from ? daysFrom(a.to, b.from) : 0;
+
+/** Whole days between two spans, 0 when they share a day. */
+export const daysApart = (a: Span, b: Span): number =>
+  meetSpans(a, b) ? 0 : Math.max(daysBefore(a, b), daysBefore(b, a));
+
+export const yearDays = 366;
+
+/** Whether a claim names a year or less, and without a hedge: only then may it stand against a code. */
+export const isExact = (span: Span): boolean =>
+  !span.about && span.from !== null && span.to !== null && daysFrom(span.from, span.to) < yearDays;
+
+export type DatedClaim = Extract<Claim, { kind: 'made' | 'bought' }>;
+/** The listing's words and, where they are not the same, what they mean. */
+export function claimWords(claim: DatedClaim): string {
+  const meaning = spanWords(claim.span);
+  return claim.words.includes(meaning) ? quote(claim.words) : `${quote(claim.words)} (${meaning})`;
+}

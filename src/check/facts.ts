@@ -1,0 +1,139 @@
+import type { Claim } from '../claim/types';
+import type { Decoding } from '../code/types';
+import type { Evidence } from '../evidence/types';
+import type { Listing } from '../listing/types';
+import type { MakerFile, Model } from '../maker/types';
+import type { MarkRead } from '../mark/types';
+import type { PhotoRead } from '../stamp/types';
+
+/** Everything that checks may ask for. Built once for each case; no check sees all of it. */
+export interface Facts {
+  listing: Listing;
+  claims: Claim[];
+  decodings: Decoding[];
+  photos: PhotoRead[];
+  marks: MarkRead[];
+  /** The file of the piece's maker, null when none fits. */
+  maker: MakerFile | null;
+  evidence: Evidence[];
+  /** ISO 8601 moment at which the case is judged. */
+  now: string;
+}
+
+type ClaimKind = Claim['kind'];
+/** The fields that a page may leave unsaid. */
+export type StatedField = {
+  [K in keyof Listing]: Listing[K] extends { value: unknown }[] ? K : never;
+}[keyof Listing];
+type MakerSection = 'stamped' | 'plants' | 'codeSystems' | 'construction' | 'models' | 'trade';
+
+/**
+ * What a check needs. The frame answers "cannot tell" before the check runs when a need is not met:
+ * `stated` fields that the page leaves out, a `maker` file that is not there, photos of which none was read.
+ */
+export interface Needs {
+  /** Kinds of claims handed over; none may be there. */
+  claims?: readonly ClaimKind[];
+  /** Parts of the listing that may be empty. */
+  listing?: readonly (keyof Listing)[];
+  /** Fields of the listing that must be stated. */
+  stated?: readonly StatedField[];
+  /** Sections of the maker file; the check does not apply where the file says nothing. */
+  maker?: readonly MakerSection[];
+  /** `read`: at least one photo was read. `any`: all, read or not. */
+  photos?: 'read' | 'any';
+  decodings?: true;
+  marks?: true;
+  evidence?: true;
+  now?: true;
+  /** When the maker began to stamp, null when no file says. */
+  stampedFrom?: true;
+  /** Models of the maker file, none without a file. */
+  models?: true;
+}
+
+type ClaimsBy<K extends ClaimKind> = { [P in K]: Extract<Claim, { kind: P }>[] };
+type Given<N, Name extends keyof Facts> = N extends { [P in Name]: true } ? Pick<Facts, Name> : unknown;
+
+/** The facts that a check with the needs `N` is handed, and nothing else. */
+export type Handed<N extends Needs> = {
+  /** "photo 3", numbered as the page shows them. */
+  photoWords: (photoId: string) => string;
+} & (N extends { claims: readonly (infer K extends ClaimKind)[] } ? { claims: ClaimsBy<K> } : unknown) &
+  (N extends { listing: readonly (infer L extends keyof Listing)[] } ? { listing: Pick<Listing, L> } : unknown) &
+  (N extends { stated: readonly (infer S extends StatedField)[] }
+    ? { stated: { [P in S]: Listing[P][number] } }
+    : unknown) &
+  (N extends { maker: readonly (infer M extends MakerSection)[] }
+    ? { maker: { name: string } & { [P in M]-?: NonNullable<MakerFile[P]> } }
+    : unknown) &
+  (N extends { photos: 'read' | 'any' } ? { photos: PhotoRead[] } : unknown) &
+  Given<N, 'decodings'> &
+  Given<N, 'marks'> &
+  Given<N, 'evidence'> &
+  Given<N, 'now'> &
+  (N extends { stampedFrom: true } ? { stampedFrom: string | null } : unknown) &
+  (N extends { models: true } ? { models: Model[] } : unknown);
+
+/** Why a check could not be handed what it needs. */
+export type Unmet = { cannotTell: string } | { notApplicable: string };
+
+const fieldWords: Partial<Record<StatedField, string>> = { title: 'title', measures: 'measurements' };
+
+/** Hands over the facts that `needs` names, or says which need is not met. */
+export function handOver(needs: Needs, facts: Facts): { handed: Handed<Needs> } | Unmet {
+  const handed: Record<string, unknown> = { photoWords: photoNamer(facts.listing) };
+  if (needs.claims) handed.claims = claimsByKind(needs.claims, facts.claims);
+  if (needs.listing) handed.listing = Object.fromEntries(needs.listing.map((name) => [name, facts.listing[name]]));
+  const missing = needs.stated?.find((name) => facts.listing[name].length === 0);
+  if (missing) return { cannotTell: `the page does not state the ${fieldWords[missing] ?? missing}` };
+  if (needs.stated) handed.stated = Object.fromEntries(needs.stated.map((name) => [name, facts.listing[name][0]]));
+  if (needs.maker) {
+    if (!facts.maker) return { cannotTell: 'no maker file is known for this piece' };
+    const file = facts.maker;
+    const silent = needs.maker.find((name) => isEmpty(file[name]));
+    if (silent) return { notApplicable: `the maker file of ${file.maker} says nothing of ${sectionWords[silent]}` };
+    handed.maker = { name: file.maker, ...Object.fromEntries(needs.maker.map((name) => [name, file[name]])) };
+  }
+  if (needs.photos) {
+    if (needs.photos === 'read' && !facts.photos.some((photo) => photo.state === 'read'))
+      return { cannotTell: unreadWords(facts.photos) };
+    handed.photos = facts.photos;
+  }
+  if (needs.stampedFrom) handed.stampedFrom = facts.maker?.stamped?.from ?? null;
+  if (needs.models) handed.models = facts.maker?.models ?? [];
+  for (const name of ['decodings', 'marks', 'evidence', 'now'] as const) if (needs[name]) handed[name] = facts[name];
+  return { handed: handed as unknown as Handed<Needs> };
+}
+
+const sectionWords: Record<MakerSection, string> = {
+  stamped: 'when pieces were stamped',
+  plants: 'plants',
+  codeSystems: 'code systems',
+  construction: 'construction',
+  models: 'models',
+  trade: 'trade habits',
+};
+
+function isEmpty(section: MakerFile[MakerSection]): boolean {
+  if (section === undefined) return true;
+  return Array.isArray(section) ? section.length === 0 : Object.keys(section).length === 0;
+}
+
+function claimsByKind(kinds: readonly ClaimKind[], claims: Claim[]): Record<string, Claim[]> {
+  return Object.fromEntries(kinds.map((kind) => [kind, claims.filter((claim) => claim.kind === kind)]));
+}
+
+/** Names photos by their place on the page; a photo that the page does not list is named by its id. */
+export function photoNamer(listing: Listing): (photoId: string) => string {
+  const places = new Map(listing.photos.map((photo, index) => [photo.id, index + 1]));
+  return (photoId) => `photo ${places.get(photoId) ?? photoId}`;
+}
+
+/** Says that none, or which, of the photos were not read, with the first reason. */
+export function unreadWords(photos: PhotoRead[]): string {
+  const unread = photos.filter((photo) => photo.state === 'unread');
+  if (photos.length === 0) return 'the listing offers no photo that could be read';
+  const reason = unread[0]?.problem.what;
+  return `${unread.length} of ${photos.length} photos not read${reason ? `: ${reason}` : ''}`;
+}

@@ -1,0 +1,31 @@
+import type { Claim } from '../claim/types';
+import type { Field } from '../listing/types';
+import type { Model } from '../maker/types';
+
+/** Lower case, without accents, one space between words: how names are compared. */
+export const plainName = (name: string): string =>
+  name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+
+/** The model that the listing names: in its model claims, its model field or its title, the longest name first. */
+export function namedModel(
+  models: Model[],
+  said: { model: Extract<Claim, { kind: 'model' }>[]; fields: Field<string>[] },
+): { model: Model; words: string; claims: string[] } | null {
+  const names = models
+    .flatMap((model) => [model.name, ...(model.aliases ?? [])].map((name) => ({ model, name: plainName(name) })))
+    .sort((a, b) => b.name.length - a.name.length);
+  const places = [
+    ...said.model.map((claim) => ({ words: claim.model, claims: [claim.id] })),
+    ...said.fields.flatMap((field) => field.slice(0, 1).map(({ value }) => ({ words: value, claims: [] as string[] }))),
+  ];
+  for (const place of places) {
+    const hit = names.find(({ name }) => ` ${plainName(place.words)} `.includes(` ${name} `));
+    if (hit) return { model: hit.model, ...place };
+  }
+  return null;
+}

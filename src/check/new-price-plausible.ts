@@ -1,0 +1,61 @@
+import { defineCheck, fromMakerFile, makerFileSource } from './frame';
+import { largestShare, priceWords, ratesSource } from './money';
+import { commonAsks, quote } from './wording';
+
+/** A new piece offered under this share of the maker's smallest new price is implausible. Common practice, no source. */
+const implausibleShare = 1 / 3;
+
+export const newPricePlausible = defineCheck({
+  id: 'new-price-plausible',
+  family: 'price',
+  title: 'The price fits a new piece',
+  failureTitle: 'The price is implausible for a new piece of this maker',
+  kinds: ['doubt'],
+  basis: 'A new or unused piece is rarely offered for less than a third of the maker’s smallest new price.',
+  innocent: 'The piece may be a gift that the seller wants gone, or not as new as the seller thinks.',
+  settles: 'The receipt, and photos of corners, handles and inside.',
+  source: makerFileSource,
+  needs: { maker: ['trade'], claims: ['condition'], listing: ['condition'], stated: ['price'] },
+  run(facts) {
+    const said = newWords(facts);
+    if (!said) return { notApplicable: 'the listing does not call the piece new or unused' };
+    const floors = facts.maker.trade.newPriceFloor ?? [];
+    if (floors.length === 0) return { notApplicable: `the maker file of ${facts.maker.name} gives no price` };
+    const price = facts.stated.price.value;
+    const shares = floors.map((floor) => ({ floor, share: largestShare(price, floor) }));
+    // Of several floors the lowest share decides last: only when the price is too low for every one is it said.
+    const best = shares.filter(({ share }) => share !== null).sort((a, b) => (b.share ?? 0) - (a.share ?? 0))[0];
+    if (!best || best.share === null)
+      return { cannotTell: `${priceWords(price)} cannot be compared with the maker file's prices` };
+    if (best.share >= implausibleShare) return [];
+    const { floor } = best;
+    const statement = `The listing says ${quote(said.words)} at ${priceWords(price)}; ${facts.maker.name}'s smallest new piece was ${floor.currency} ${floor.amount} in ${floor.year}.`;
+    const source = fromMakerFile(facts.maker.name, `smallest new price of ${floor.year}`);
+    const rates = price.currency === floor.currency ? [] : [ratesSource];
+    const basis = [
+      `${priceWords(price)} is at most ${Math.round(best.share * 100)}% of ${floor.currency} ${floor.amount}`,
+    ];
+    return [
+      {
+        kind: 'doubt',
+        statement,
+        basis: [...basis, ...rates],
+        claims: said.claims,
+        source,
+        asks: [commonAsks.purchase],
+      },
+    ];
+  },
+});
+
+type Condition = { words: string; claims: string[] };
+function newWords(facts: {
+  claims: { condition: { id: string; condition: string; words: string }[] };
+  listing: { condition: { value: string; words?: string | undefined }[] };
+}): Condition | null {
+  const isNew = (condition: string) => condition === 'new' || condition === 'unused';
+  const claim = facts.claims.condition.find(({ condition }) => isNew(condition));
+  if (claim) return { words: claim.words, claims: [claim.id] };
+  const field = facts.listing.condition[0];
+  return field && isNew(field.value) ? { words: field.words ?? field.value, claims: [] } : null;
+}

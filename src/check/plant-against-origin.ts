@@ -1,0 +1,43 @@
+import { placeName, placesAgree } from '../place';
+import { settledCodes } from './codes';
+import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { commonAsks, listWords, quote, sentence } from './wording';
+
+export const plantAgainstOrigin = defineCheck({
+  id: 'plant-against-origin',
+  family: 'place',
+  title: "The plant's country is the claimed country",
+  failureTitle: "The plant's country is not the claimed country",
+  kinds: ['contradiction', 'doubt', 'agreement'],
+  basis: 'The plant letters of a code stand for the country where the piece was made.',
+  innocent: 'The seller may name the country of the house or of the shop, not that of the workshop.',
+  settles: 'A photo of the country wording on the piece itself.',
+  source: makerFileSource,
+  needs: { maker: ['plants'], claims: ['origin'], decodings: true, photos: 'any' },
+  run(facts) {
+    if (facts.claims.origin.length === 0) return { notApplicable: 'the listing names no country of making' };
+    const settled = settledCodes(facts, facts.maker.name);
+    if (!('codes' in settled)) return settled;
+    const placed = settled.codes.filter(({ readings }) => readings.some(({ places }) => places.length > 0));
+    if (placed.length === 0) return { notApplicable: 'no code names a place' };
+    return placed.flatMap(({ decoding, readings, words, hard, photos }): Speech[] => {
+      const places = [...new Set(readings.flatMap((reading) => reading.places))];
+      // A reading without a place leaves every country possible.
+      if (readings.some((reading) => reading.places.length === 0)) return [];
+      return facts.claims.origin.map((claim) => {
+        const same = places.some((place) => placesAgree(place, claim.place));
+        const plant = readings[0]?.plant?.code;
+        const reads = `${sentence(words)}: ${plant ? `plant ${plant}, ` : ''}${listWords(places.map(placeName))}`;
+        return {
+          kind: same ? 'agreement' : hard ? 'contradiction' : 'doubt',
+          key: `${decoding.id}/${claim.id}`,
+          statement: `${reads}${same ? ', as the listing says: ' : '. The listing says '}${quote(claim.words)}.`,
+          photos,
+          claims: [claim.id],
+          source: fromMakerFile(facts.maker.name, plant ? `plant ${plant}` : 'plants'),
+          asks: [commonAsks.origin],
+        };
+      });
+    });
+  },
+});

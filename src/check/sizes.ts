@@ -1,0 +1,33 @@
+import type { Measure } from '../listing/types';
+import type { Model } from '../maker/types';
+
+const mmPer = { cm: 10, mm: 1, in: 25.4 } as const;
+export type Side = 'width' | 'height' | 'depth';
+export const sides: readonly Side[] = ['width', 'height', 'depth'];
+
+/** A model's stated size in millimetres, sides that the file leaves out missing. */
+export function modelMm(size: NonNullable<Model['size']>): { mm: Partial<Record<Side, number>>; toleranceMm: number } {
+  const per = mmPer[size.unit];
+  const mm: Partial<Record<Side, number>> = { width: size.width * per };
+  if (size.height !== undefined) mm.height = size.height * per;
+  if (size.depth !== undefined) mm.depth = size.depth * per;
+  return { mm, toleranceMm: size.tolerance * per };
+}
+
+/** The stated measure of a side with the finest step, null when the listing states none. */
+export function statedSide(measures: Measure[], side: Side): Measure | null {
+  return (
+    measures.filter(({ dimension }) => dimension === side).sort((a, b) => a.precisionMm - b.precisionMm)[0] ?? null
+  );
+}
+
+const trimmed = (value: number) => String(Math.round(value * 10) / 10);
+/** "30 cm (11.8 in)" */
+export const mmWords = (mm: number): string => `${trimmed(mm / 10)} cm (${trimmed(mm / 25.4)} in)`;
+
+/** The number in a model's name that is likely its width in centimetres (10 to 90), null without one. */
+export function namedWidthCm(name: string): number | null {
+  const match = /(?:^|\s)(\d{2})(?=\s|$)/.exec(name);
+  const value = match ? Number(match[1]) : 0;
+  return value >= 10 && value <= 90 ? value : null;
+}

@@ -1,0 +1,34 @@
+import { defineCheck, practice, type Speech } from './frame';
+import { commonAsks } from './wording';
+
+export const stampLegible = defineCheck({
+  id: 'stamp-legible',
+  family: 'photos',
+  title: 'The stamp in the photo could be read',
+  failureTitle: 'A stamp is shown but too unclear to read',
+  kinds: ['gap'],
+  basis: 'A code counts as read only when its characters are certain enough.',
+  innocent: 'Blind stamps wear, and a flat light hides them.',
+  settles: 'A sharper photo of the stamp, or its characters typed in by hand.',
+  source: practice,
+  needs: { decodings: true, photos: 'read' },
+  run(facts) {
+    const read = facts.decodings.filter((decoding) => decoding.accepted);
+    const unclear = facts.decodings.filter((decoding) => !decoding.accepted && decoding.from.kind === 'photo');
+    if (read.length > 0 || unclear.length === 0) return [];
+    return unclear.flatMap(({ from, code, readings, id }): Speech[] => {
+      if (from.kind !== 'photo') return [];
+      const best = readings[0]?.text ?? code;
+      const guess = best ? ` The best guess, ${best}, is not certain enough to count.` : '';
+      return [
+        {
+          kind: 'gap',
+          key: id,
+          statement: `The stamp in ${facts.photoWords(from.photoId)} is too unclear to read.${guess}`,
+          photos: [from.photoId],
+          asks: [commonAsks.stampPhoto],
+        },
+      ];
+    });
+  },
+});

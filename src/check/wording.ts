@@ -1,0 +1,39 @@
+import type { Ask } from './types';
+
+/** Capitalises a sentence that starts with one of our own phrases. */
+export const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** "a", "a and b", "a, b and c" */
+export function listWords(words: readonly string[]): string {
+  if (words.length < 2) return words.join('');
+  return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
+
+export const countWords = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`;
+
+/** The seller's own words in quotation marks, cut to what one line can hold. */
+export function quote(words: string): string {
+  const line = words.replace(/\s+/g, ' ').trim();
+  return `“${line.length > 80 ? `${line.slice(0, 79).trimEnd()}…` : line}”`;
+}
+
+export const askPhoto = (topic: string, words: string): Ask => ({ topic, wants: 'photo', words });
+export const askFact = (topic: string, words: string): Ask => ({ topic, wants: 'fact', words });
+
+/** The asks that many checks share, so that their answers are one question. */
+export const commonAsks = {
+  stampPhoto: askPhoto(
+    'stamp-photo',
+    'Could you add a sharp, close photo of the stamped code, straight from above and in daylight?',
+  ),
+  madeDate: askFact('made-date', 'How do you know when it was made, and when and where was it bought?'),
+  origin: askFact('origin', 'Where does it say which country it was made in? A photo of that label would help.'),
+  measures: askPhoto(
+    'measures',
+    'Could you measure the width, height and depth at the base, with the tape in the photo?',
+  ),
+  returns: askFact('returns', 'Could you tell me whether you accept returns, and within how many days?'),
+  purchase: askFact('purchase', 'Do you have the receipt or another paper from when it was bought?'),
+  payment: askFact('payment', 'I would like to pay through the marketplace. Is that all right with you?'),
+} satisfies Record<string, Ask>;

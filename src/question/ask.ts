@@ -1,0 +1,49 @@
+import type { Finding, FindingKind } from '../check/types';
+import type { Question } from './types';
+
+/** What an answer is worth by the kind of finding that it settles: any contradiction outweighs all doubts and gaps. */
+const worth: Record<FindingKind, number> = { contradiction: 10_000, doubt: 100, gap: 1, agreement: 0 };
+
+interface Topic {
+  topic: string;
+  wants: Question['wants'];
+  words: string[];
+  settles: Map<string, FindingKind>;
+}
+
+/**
+ * The questions that the findings raise: one for each topic, in the order in which the first ones settle the most.
+ * A finding counts for the first question that settles it; contradictions come before doubts before gaps. Pure.
+ */
+export function askQuestions(findings: Finding[]): Question[] {
+  const open = topicsOf(findings);
+  const settled = new Set<string>();
+  const questions: Question[] = [];
+  while (open.length > 0) {
+    const gains = open.map((topic) => gainOf(topic, settled));
+    const best = gains.indexOf(Math.max(...gains));
+    const [topic] = open.splice(best, 1) as [Topic];
+    const settles = [...topic.settles.keys()];
+    for (const id of settles) settled.add(id);
+    questions.push({ id: topic.topic, wants: topic.wants, words: topic.words.join(' '), settles });
+  }
+  return questions;
+}
+
+function topicsOf(findings: Finding[]): Topic[] {
+  const topics = new Map<string, Topic>();
+  for (const finding of findings) {
+    if (finding.kind === 'agreement') continue;
+    for (const ask of finding.asks) {
+      const topic: Topic = topics.get(ask.topic) ?? { ...ask, words: [], settles: new Map() };
+      topics.set(ask.topic, topic);
+      topic.settles.set(finding.id, finding.kind);
+      if (!topic.words.includes(ask.words)) topic.words.push(ask.words);
+      if (ask.wants === 'photo') topic.wants = 'photo';
+    }
+  }
+  return [...topics.values()];
+}
+
+const gainOf = (topic: Topic, settled: Set<string>): number =>
+  [...topic.settles].reduce((sum, [id, kind]) => sum + (settled.has(id) ? 0 : worth[kind]), 0);

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { constructionAgainstDate } from '../../../src/check/construction-against-date';
+import { claim, facts, kv0915, made, madeIn, onlyFinding, said } from './sample';
+
+describe('construction-against-date', () => {
+  const lining = (material: string) => claim('material', `${material} lining`, { part: 'lining', material });
+  it('agrees with a lining of the time that the code gives', () => {
+    expect(said(constructionAgainstDate, facts({ decodings: [kv0915], claims: [lining('olive twill')] }))).toEqual([
+      "agreement: The listing says “olive twill lining”; Ondrasse's lining was olive twill from 1970 to 1999, and the stamp in photo 1 reads KV0915 (January 1995).",
+    ]);
+  });
+  it('only doubts what a soft row speaks against', () => {
+    expect(said(constructionAgainstDate, facts({ claims: [madeIn(1994), lining('suede')] }))).toEqual([
+      "doubt: The listing says “suede lining”, but Ondrasse's lining was olive twill from 1970 to 1999, and it is said to be of “made in 1994”.",
+    ]);
+  });
+  it('contradicts a part that a hard row dates years later', () => {
+    const zip = claim('material', 'coil zip', { part: 'zip', material: 'coil zip' });
+    expect(said(constructionAgainstDate, facts({ decodings: [kv0915], claims: [zip] }))).toEqual([
+      'contradiction: The listing says “coil zip”, but Ondrasse used coil zip from 2001, and the stamp in photo 1 reads KV0915 (January 1995).',
+    ]);
+  });
+  it('only doubts the same against a hedged date', () => {
+    const zip = claim('material', 'coil zip', { part: 'zip', material: 'coil zip' });
+    const nineties = made('1990s', '1990', '1998', { precision: 'decade' });
+    expect(onlyFinding(constructionAgainstDate, facts({ claims: [nineties, zip] })).kind).toBe('doubt');
+  });
+  it('is silent on a material that the file does not name', () => {
+    expect(said(constructionAgainstDate, facts({ claims: [madeIn(1994), lining('cotton')] }))).toEqual(['silent']);
+  });
+  it('cannot tell without any date and does not apply without a material', () => {
+    expect(said(constructionAgainstDate, facts({ claims: [lining('suede')] }))).toEqual([
+      'cannot-tell: neither a code nor the listing gives a date',
+    ]);
+    expect(said(constructionAgainstDate, facts())).toEqual(['not-applicable: the listing names no material of a part']);
+  });
+});

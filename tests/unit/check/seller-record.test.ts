@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { sellerRecord } from '../../../src/check/seller-record';
+import { monthSpan } from '../../../src/span';
+import { emptyListing, facts, said, stated, withPhotos } from './sample';
+
+describe('seller-record', () => {
+  type Seller = ReturnType<typeof facts>['listing']['seller'];
+  const seller = (rest: Partial<Seller>) =>
+    facts({ listing: withPhotos(1, { seller: { ...emptyListing.seller, ...rest } }) });
+  const joined = (month: number, year: number) => stated(monthSpan(year, month));
+  it('agrees with a long and good record', () => {
+    const good = seller({
+      memberSince: joined(3, 2016),
+      rating: stated({ share: 0.99, count: 214, words: '99% (214)' }),
+      salesCount: stated(320),
+    });
+    expect(said(sellerRecord, good)).toEqual([
+      'agreement: The seller is a member since 2016-03, rated “99% (214)” and with 320 sales.',
+    ]);
+  });
+  it('doubts a new account with few ratings', () => {
+    const fresh = seller({ memberSince: joined(12, 2025), rating: stated({ share: 1, count: 1, words: '1 rating' }) });
+    expect(said(sellerRecord, fresh)).toEqual(['doubt: The seller is a member since 2025-12 and rated “1 rating”.']);
+  });
+  it('doubts a low rating', () => {
+    expect(said(sellerRecord, seller({ rating: stated({ share: 0.8, count: 60, words: '80% positive' }) }))).toEqual([
+      'doubt: The seller is rated “80% positive”.',
+    ]);
+  });
+  it('misses a record that the page does not show', () => {
+    expect(said(sellerRecord, facts())).toEqual([
+      'gap: The page shows no record of the seller: no ratings, no sales, no date of joining.',
+    ]);
+  });
+});
