@@ -1,0 +1,58 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { checks } from '../../../src/check';
+import { checksDocument } from '../../../src/check/docs';
+
+const root = new URL('../../../', import.meta.url);
+/** Files of the folder that are not checks themselves. */
+const frameFiles = readdirSync(new URL('src/check/', root))
+  .filter((name) => name.endsWith('.ts'))
+  .filter((name) => !readFileSync(new URL(`src/check/${name}`, root), 'utf8').includes('= defineCheck({'))
+  .map((name) => name.slice(0, -3));
+const checkFiles = readdirSync(new URL('src/check/', root))
+  .filter((name) => name.endsWith('.ts'))
+  .map((name) => name.slice(0, -3))
+  .filter((name) => !frameFiles.includes(name));
+
+describe('the collection of checks', () => {
+  it('registers every check file once, under the name of its file', () => {
+    expect(checks.map(({ id }) => id).sort()).toEqual(checkFiles.sort());
+  });
+
+  it('has a test of the same name for every check', () => {
+    const untested = checks.filter(({ id }) => !existsSync(new URL(`tests/unit/check/${id}.test.ts`, root)));
+    expect(untested.map(({ id }) => id)).toEqual([]);
+  });
+
+  it.each(checks.map((check) => [check.id, check] as const))('%s has all of its wording', (id, check) => {
+    expect(id).toMatch(/^[a-z]+(-[a-z]+)+$/);
+    for (const words of [
+      check.title,
+      check.failureTitle,
+      check.basis,
+      check.innocent,
+      check.settles,
+      check.source.text,
+    ])
+      expect(words.length).toBeGreaterThan(10);
+    expect(check.title).not.toBe(check.failureTitle);
+    for (const words of [check.basis, check.innocent, check.settles]) expect(words).toMatch(/\.$/);
+    expect(check.kinds.length).toBeGreaterThan(0);
+    expect(new Set(check.kinds).size).toBe(check.kinds.length);
+  });
+
+  it('gives a verdict in no wording', () => {
+    const words = checks.flatMap(({ title, failureTitle, basis, innocent, settles }) => [
+      title,
+      failureTitle,
+      basis,
+      innocent,
+      settles,
+    ]);
+    for (const one of words) expect(one.toLowerCase()).not.toMatch(/\b(fake|counterfeit|genuine|authentic|fraud|scam)/);
+  });
+
+  it('is described by docs/checks.md as it stands (npm run make:docs)', () => {
+    expect(readFileSync(new URL('docs/checks.md', root), 'utf8')).toBe(checksDocument(checks));
+  });
+});
