@@ -1,0 +1,58 @@
+import type { PixelImage, Quad } from '../photo/types';
+import type { Lattice } from './types';
+
+/** A rectangle in pixels of the image that was read. */
+export interface Box {
+  x0: number;
+  y0: number;
+  x1: number;
+  y1: number;
+}
+
+/** One printed character: what it may be, most likely first; shares are 0 to 1 and sum to at most 1. */
+export interface PrintSymbol {
+  choices: { text: string; share: number }[];
+  box: Box;
+}
+
+/** One printed word; `confidence` (0 to 1) is the engine's own for the whole word, which is what can be trusted. */
+export interface PrintWord {
+  text: string;
+  confidence: number;
+  symbols: PrintSymbol[];
+}
+
+export interface PrintLine {
+  text: string;
+  confidence: number;
+  box: Box;
+  words: PrintWord[];
+}
+
+/** Printed text by a general engine. 'page' finds the lines itself, 'line' takes the image as one line. */
+export interface PrintReader {
+  read(image: PixelImage, layout: 'page' | 'line'): Promise<PrintLine[]>;
+}
+
+/** A line that the finder proposes, in pixels of the photo, and how likely it is a code stamp (0 to 1). */
+export interface FoundLine {
+  quad: Quad;
+  stampScore: number;
+}
+
+/**
+ * The stamp nets. `findLines` looks at the photo in a small size of its own and answers in the photo's pixels, best
+ * first; `readLine` rectifies the quad at full size and gives calibrated probabilities (temperature applied).
+ */
+export interface StampNets {
+  findLines(photo: PixelImage): Promise<FoundLine[]>;
+  readLine(photo: PixelImage, quad: Quad): Promise<Lattice>;
+  /** From the model card: below these a text, or a line, does not count as read. */
+  acceptance: { probability: number; stampScore: number };
+}
+
+/** What reading needs from outside; `print` is null where no general engine could start. */
+export interface StampEngines {
+  print: PrintReader | null;
+  net?: StampNets;
+}
