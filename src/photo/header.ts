@@ -1,0 +1,131 @@
+import { fail, type Result, succeed } from '../problem';
+import { ascii } from './ascii';
+import { avifSize } from './header-avif';
+
+/** What an image file says of itself before a single pixel is decoded. Sizes are as stored, before EXIF turning. */
+export interface ImageHeader {
+  type: 'jpeg' | 'png' | 'gif' | 'webp' | 'avif';
+  mime: string;
+  width: number;
+  height: number;
+}
+
+/** More pixels than this are not decoded: 50 million need 200 MB. */
+export const maxPixels = 50_000_000;
+/** Longer sides are no photograph, and browsers' canvases end near here. */
+export const maxSide = 16_384;
+
+/** Reads the type from the bytes, never from a name, and the size in pixels; refuses what must not be decoded. */
+export function readImageHeader(bytes: Uint8Array, where: string): Result<ImageHeader> {
+  if (bytes.length === 0) {
+    return refuse('photo-empty', where, 'The photo holds no bytes.', 'Load the page again, or add the photo by hand.');
+  }
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const header = sizeOf(bytes, view);
+  if (header === 'svg') {
+    return refuse(
+      'photo-svg',
+      where,
+      'This is a drawing (SVG), not a photograph, and drawings can hold programs.',
+      'Add a photograph as JPEG, PNG, WebP, GIF or AVIF.',
+    );
+  }
+  if (header === null) {
+    return refuse(
+      'photo-not-image',
+      where,
+      'This file is not an image that can be read: its first bytes are of no known photo format.',
+      'Add the photo as JPEG, PNG, WebP, GIF or AVIF.',
+    );
+  }
+  if (header === 'cut') {
+    return refuse(
+      'photo-truncated',
+      where,
+      'The photo file ends before it says how large it is.',
+      'Load the page again, or save the photo and add it by hand.',
+    );
+  }
+  const { width, height } = header;
+  if (width < 1 || height < 1) {
+    return refuse(
+      'photo-no-size',
+      where,
+      `The photo says it is ${width} × ${height} pixels.`,
+      'Add another copy of the photo.',
+    );
+  }
+  if (width > maxSide || height > maxSide || width * height > maxPixels) {
+    return refuse(
+      'photo-too-large',
+      where,
+      `The photo is ${width} × ${height} pixels; at most ${maxPixels / 1e6} million, and ${maxSide} a side, are read.`,
+      'Add a smaller version of the photo, or a crop of the stamp.',
+    );
+  }
+  return succeed(header);
+}
+
+function sizeOf(bytes: Uint8Array, view: DataView): ImageHeader | 'svg' | 'cut' | null {
+  if (starts(bytes, [0xff, 0xd8, 0xff])) return jpegSize(view);
+  if (starts(bytes, [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])) {
+    if (bytes.length < 24 || ascii(bytes, 12, 4) !== 'IHDR') return 'cut';
+    return { type: 'png', mime: 'image/png', width: view.getUint32(16), height: view.getUint32(20) };
+  }
+  if (ascii(bytes, 0, 6) === 'GIF87a' || ascii(bytes, 0, 6) === 'GIF89a') {
+    if (bytes.length < 10) return 'cut';
+    return { type: 'gif', mime: 'image/gif', width: view.getUint16(6, true), height: view.getUint16(8, true) };
+  }
+  if (ascii(bytes, 0, 4) === 'RIFF' && ascii(bytes, 8, 4) === 'WEBP') return webpSize(bytes, view);
+  if (ascii(bytes, 4, 4) === 'ftyp') {
+    const brands = ascii(bytes, 8, Math.min(view.getUint32(0), 64) - 8);
+    if (!/avif|avis/.test(brands)) return null;
+    const size = avifSize(bytes);
+    return size === null ? 'cut' : { type: 'avif', mime: 'image/avif', ...size };
+  }
+  const opening = ascii(bytes, 0, Math.min(bytes.length, 1024)).toLowerCase();
+  return /<svg[\s>]|<!doctype svg/.test(opening) ? 'svg' : null;
+}
+
+/**
+ * A JPEG's size stands in its frame header (SOF0 to SOF15 without DHT, JPG and DAC), behind segments that each say
+ * their length. Source: ITU-T T.81, table B.1.
+ */
+function jpegSize(view: DataView): ImageHeader | 'cut' {
+  let at = 2;
+  while (at + 9 < view.byteLength) {
+    if (view.getUint8(at) !== 0xff) return 'cut';
+    const marker = view.getUint8(at + 1);
+    if (marker === 0xff) {
+      at++;
+      continue;
+    }
+    const isFrame = marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
+    if (isFrame) {
+      return { type: 'jpeg', mime: 'image/jpeg', width: view.getUint16(at + 7), height: view.getUint16(at + 5) };
+    }
+    const standsAlone = marker === 0x01 || (marker >= 0xd0 && marker <= 0xd8);
+    at += standsAlone ? 2 : 2 + view.getUint16(at + 2);
+  }
+  return 'cut';
+}
+
+/** Source: RFC 9649 (WebP), sections 2.5 to 2.7. */
+function webpSize(bytes: Uint8Array, view: DataView): ImageHeader | 'cut' {
+  if (bytes.length < 30) return 'cut';
+  const chunk = ascii(bytes, 12, 4);
+  const webp = (width: number, height: number): ImageHeader => ({ type: 'webp', mime: 'image/webp', width, height });
+  const threeBytes = (at: number): number => view.getUint16(at, true) + (view.getUint8(at + 2) << 16);
+  if (chunk === 'VP8X') return webp(threeBytes(24) + 1, threeBytes(27) + 1);
+  if (chunk === 'VP8L') {
+    const packed = view.getUint32(21, true);
+    return webp((packed & 0x3fff) + 1, ((packed >>> 14) & 0x3fff) + 1);
+  }
+  if (chunk === 'VP8 ') return webp(view.getUint16(26, true) & 0x3fff, view.getUint16(28, true) & 0x3fff);
+  return 'cut';
+}
+
+const starts = (bytes: Uint8Array, start: number[]): boolean => start.every((byte, at) => bytes[at] === byte);
+
+const refuse = (code: string, where: string, what: string, remedy: string): Result<never> =>
+  fail({ code, where, what, expected: 'a photograph as JPEG, PNG, WebP, GIF or AVIF', remedy });

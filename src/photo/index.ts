@@ -1,0 +1,19 @@
+export { boxDeviation, boxMean, flatten, histogram, otsuThreshold, stretch, summedArea, threshold } from './contrast';
+export { greyOf, invert, pixelsOf } from './grey';
+export { differenceHash, hashDistance } from './hash';
+export type { ImageHeader } from './header';
+export { maxPixels, maxSide, readImageHeader } from './header';
+export { resizeGrey, resizePixels, sizeWithin } from './resize';
+export { isTooWeak, sharpness } from './sharpness';
+export type { GreyImage, PixelImage, Point, Quad } from './types';
+export type { Projection } from './warp';
+export {
+  cropPixels,
+  project,
+  projectionOnto,
+  quadBounds,
+  quadSize,
+  sampleGrey,
+  turnedQuad,
+  warpQuad,
+} from './warp';
