@@ -1,0 +1,79 @@
+"""What the rendered marks say: codes of many layouts, and words that are no code."""
+
+LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+DIGITS = "0123456789"
+# Pairs that look alike are drawn oftener than the rest, both sides equally, so that the net has to tell them by shape.
+ALIKE_LETTERS = "OISBZGQDUVTJY"
+ALIKE_DIGITS = "0158264"
+NARROW = "1I17JL1"
+LAYOUTS = (
+    ["LLDDDD"] * 10
+    + ["DDD"] * 4
+    + ["DDDD"] * 5
+    + ["LDDD", "LDDDD", "LLDDD", "LLDD", "LDD", "DDL", "DDDL", "DDDDL", "DDDLL", "DLDDD", "LDLDD", "DDLDD", "LLDLDD"]
+    + ["L DDD", "L DDDD", "LL DD", "LL DDD", "LL DDDD", "LLL DDDD", "DDD DD", "DD DD", "L DD DD", "DDD DDDD", "L L DD"]
+    + ["DD-DD", "LL-DDDD", "DDD-DD", "L-DDD", "LLL-DDDD", "DDDD-DD", "LL-DD-DD", "L-DD-DD", "DDD-L"]
+    + ["DD/DD", "DD.DD", "DDDD.DD", "DD/DD/DD", "DD.DD.DD", "L/DDD", "D.DDD", "LL.DDDD", "DDD/DD", "L.DDDD"]
+    + ["DDDDD", "DDDDDD", "DDDDDDD", "DDDDDDDD", "LDDDDD", "LDDDDDD", "LLDDDDDD", "LLL DDD", "LLLDDD", "LLLDDDD"]
+    + ["LLLDLDD", "LLLDDDD", "LDDDLLL", "LLDDLLL", "LL-LL DDDD", "L-LL DDDD", "LLDDDLL", "DDDDLLL", "DDLLDD"]
+)
+WORDS = (
+    "MADE IN BELGIUM FRANCE ITALY SPAIN GENUINE LEATHER REAL CUIR VERITABLE VERA PELLE ECHT LEDER MAISON ATELIER BRUXELLES"
+    " FIRENZE PARIS LONDON ORIGINAL QUALITY HAND CRAFTED SINCE COMPANY AND SONS FINE GOODS BAGS MODEL STYLE SERIE COLLECTION"
+    " VINTAGE PORTUGAL ENGLAND GERMANY WIEN MILANO SADDLERS TANNERY NATURAL CALF SKIN COTTON LINING DESIGN STUDIO ONE SIZE"
+).split()
+
+
+def pick(rng, items):
+    return items[int(rng.integers(len(items)))]
+
+
+def letter(rng):
+    return pick(rng, ALIKE_LETTERS if rng.random() < 0.35 else LETTERS)
+
+
+def digit(rng):
+    draw = rng.random()
+    return pick(rng, ALIKE_DIGITS if draw < 0.3 else NARROW.replace("I", "1").replace("J", "7").replace("L", "4") if draw < 0.42 else DIGITS)
+
+
+def random_code(rng):
+    """3 to 12 characters without any layout, at times with a separator."""
+    length = int(rng.integers(3, 13))
+    share = rng.random()
+    text = [letter(rng) if rng.random() < share else digit(rng) for _ in range(length)]
+    if length > 4 and rng.random() < 0.35:
+        text[int(rng.integers(1, length - 1))] = pick(rng, " -./ -")
+    return "".join(text)
+
+
+def layout_code(rng):
+    return "".join(letter(rng) if c == "L" else digit(rng) if c == "D" else c for c in pick(rng, LAYOUTS))
+
+
+def code(rng):
+    """A text that a code stamp may bear."""
+    while True:
+        text = random_code(rng) if rng.random() < 0.4 else layout_code(rng)
+        if sum(c.isdigit() for c in text) >= 1 or (rng.random() < 0.1):
+            return text
+
+
+def words(rng, most=4):
+    """A text that is no code: one to a few words in capitals."""
+    count = int(rng.integers(1, most + 1))
+    made = [pick(rng, WORDS) for _ in range(count)]
+    if rng.random() < 0.3:
+        made[0] = "".join(pick(rng, LETTERS if rng.random() < 0.6 else "AEIOU") for _ in range(int(rng.integers(4, 11))))
+    return " ".join(made)
+
+
+def small_words(rng):
+    """Words in small letters, with a capital at times."""
+    text = words(rng, 3).lower()
+    return text.title() if rng.random() < 0.5 else text
+
+
+def line_text(rng):
+    """What a recogniser's training line says: mostly codes, some words so that words are read as words."""
+    return words(rng, 2)[:14].strip() if rng.random() < 0.08 else code(rng)

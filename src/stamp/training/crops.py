@@ -1,0 +1,148 @@
+"""Training lines for the recogniser: layers of masks from the processors, lit and photographed on the accelerator."""
+
+import cv2
+import numpy as np
+import torch
+import torch.nn.functional as F
+
+import codes
+from atlas import CAP, load
+from camera import cut, normal, photograph
+from fields import Draw
+from line import TOP, Setter
+from relief import render
+
+SIZE = 40  # cap height on the canvas
+CANVAS = 96  # canvas height
+CROP = 48  # height of the net's input
+SPAN = 1.5  # crop height in cap heights
+PER_PIXEL = SIZE * SPAN / CROP  # canvas pixels for one of the crop
+WIDEST = 768
+SCALES = (1.0, 1.0, 0.85, 0.7, 0.55, 0.42, 0.32)
+
+
+def strip_for(rng, setter, text):
+    """A line at canvas size, stretched a little, with its ink's left and right."""
+    strip, left, right = setter.line(rng, text)
+    stretch = rng.uniform(0.7, 1.25)
+    scale = SIZE / CAP
+    if (right - left) * scale * stretch > 0.92 * WIDEST * PER_PIXEL:
+        stretch *= 0.9 * WIDEST * PER_PIXEL / ((right - left) * scale * stretch)
+    return strip, left, right, scale * stretch
+
+
+def place(target, strip, left, right, stretch, middle, row=0.0):
+    """Draws a strip so that its ink is centred at column `middle`, its cap centre `row` off the canvas's middle."""
+    scale = SIZE / CAP
+    shift_x = middle - stretch * (left + right) / 2
+    shift_y = target.shape[0] / 2 + row - scale * (TOP + CAP / 2)
+    matrix = np.array([[stretch, 0, shift_x], [0, scale, shift_y]], np.float64)
+    drawn = cv2.warpAffine(strip, matrix, (target.shape[1], target.shape[0]), flags=cv2.INTER_AREA)
+    np.maximum(target, drawn, out=target)
+
+
+def clutter(rng, height_layer, print_layer):
+    """Stitches, seams, scratches, frames and stripes near a line; most lines have none."""
+    height, width = height_layer.shape
+    if rng.random() < 0.12:
+        row = int(rng.choice([rng.uniform(0, 16), rng.uniform(80, 95)]))
+        dash, gap, thick = int(rng.uniform(8, 30)), int(rng.uniform(4, 12)), int(rng.uniform(3, 8))
+        lift, tone = int(rng.choice([-1, 1]) * rng.uniform(40, 120)), int(rng.uniform(-120, 120))
+        tilt = rng.uniform(-0.05, 0.05)
+        for x in range(0, width, dash + gap):
+            a, b = (x, int(row + tilt * x)), (x + dash, int(row + tilt * (x + dash)))
+            cv2.line(height_layer, a, b, 128 + lift, thick, cv2.LINE_AA)
+            cv2.line(print_layer, a, b, 128 + tone, thick, cv2.LINE_AA)
+    for _ in range(int(rng.poisson(0.25))):
+        a = (int(rng.uniform(0, width)), int(rng.uniform(0, height)))
+        b = (int(a[0] + rng.uniform(-200, 200)), int(a[1] + rng.uniform(-60, 60)))
+        cv2.line(height_layer, a, b, int(128 + rng.uniform(-60, 60)), int(rng.integers(1, 4)), cv2.LINE_AA)
+    if rng.random() < 0.08:
+        edge = int(rng.choice([rng.uniform(2, 18), rng.uniform(78, 94)]))
+        tone = int(128 + rng.choice([-1, 1]) * rng.uniform(30, 120))
+        tilt = int(rng.uniform(-4, 4))
+        if rng.random() < 0.5:
+            cv2.line(print_layer, (0, edge), (width, edge + tilt), tone, int(rng.integers(1, 6)), cv2.LINE_AA)
+        else:
+            end = 0 if edge < 48 else height
+            corners = np.array([[0, edge], [width, edge + tilt], [width, end], [0, end]])
+            cv2.fillPoly(print_layer, [corners], tone, cv2.LINE_AA)
+    if rng.random() < 0.05:
+        for x in (int(rng.uniform(0, 20)), int(width - rng.uniform(0, 20))):
+            tone = int(128 + rng.choice([-1, 1]) * rng.uniform(30, 120))
+            cv2.rectangle(print_layer, (x, 8), (x + int(rng.uniform(2, 30)), 88), tone, -1)
+
+
+def neighbours(rng, setter, target, middle):
+    """Another line above or below, so that the net reads only the middle one."""
+    for side in (-1, 1):
+        if rng.random() < 0.1:
+            text = codes.words(rng, 3) if rng.random() < 0.6 else codes.code(rng)
+            strip, left, right, stretch = strip_for(rng, setter, text)
+            place(target, strip, left, right, stretch, middle + rng.uniform(-60, 60), side * SIZE * rng.uniform(1.3, 1.7))
+
+
+class Lines(torch.utils.data.IterableDataset):
+    """Batches of lines of about one width: layers as bytes, texts and the crop's width."""
+
+    def __init__(self, atlas_path, seed, batch, pool=8, empty=0.06):
+        self.path, self.seed, self.batch, self.pool, self.empty = atlas_path, seed, batch, pool, empty
+
+    def __iter__(self):
+        worker = torch.utils.data.get_worker_info()
+        rng = np.random.default_rng([self.seed, worker.id if worker else 0])
+        cv2.setNumThreads(0)
+        setter = Setter(*load(self.path))
+        while True:
+            texts = [codes.line_text(rng) for _ in range(self.batch * self.pool)]
+            drawn = [(text, *strip_for(rng, setter, text)) for text in texts]
+            drawn.sort(key=lambda d: (d[3] - d[2]) * d[4])
+            groups = [drawn[i : i + self.batch] for i in range(0, len(drawn), self.batch)]
+            for index in rng.permutation(len(groups)):
+                yield self.compose(rng, setter, groups[index])
+
+    def compose(self, rng, setter, group):
+        longest = max((right - left) * stretch for _, _, left, right, stretch in group)
+        extra = SIZE * (0.85 if rng.random() < 0.65 else rng.uniform(0.3, 2.4))
+        width = int(np.clip(np.ceil((longest + extra) / PER_PIXEL / 16) * 16, 48, WIDEST))
+        canvas = int(np.ceil((width * PER_PIXEL * 1.25 + 24) / 32) * 32)
+        layers = np.zeros((3, len(group), CANVAS, canvas), np.uint8)
+        layers[1:] = 128
+        texts = []
+        for i, (text, strip, left, right, stretch) in enumerate(group):
+            slack = max(0.0, width * PER_PIXEL - (right - left) * stretch - 0.5 * SIZE)
+            middle = canvas / 2 + rng.uniform(-0.5, 0.5) * slack * 0.8
+            empty = rng.random() < self.empty
+            if not empty:
+                place(layers[0, i], strip, left, right, stretch, middle)
+            if not empty or rng.random() < 0.3:
+                neighbours(rng, setter, layers[0, i], middle)
+            for _ in range(3 if empty else 1):
+                clutter(rng, layers[1, i], layers[2, i])
+            texts.append("" if empty else text)
+        return {"layers": torch.from_numpy(layers), "texts": texts, "width": width, "seed": int(rng.integers(1 << 30))}
+
+
+def shoot(batch, device, rough=1.0, strength=1.0, hard_share=0.15):
+    """The crops of a batch as the net sees them, (batch, 1, CROP, width), and the kinds of mark."""
+    layers = batch["layers"].to(device, non_blocking=True).float()
+    seed, width = batch["seed"], batch["width"]
+    count = layers.shape[1]
+    size = torch.full((count, 1, 1), float(SIZE), device=device)
+    named = {"mark": layers[0] / 255, "height": (layers[1] - 128) / 127, "print": (layers[2] - 128) / 127}
+    scene, chosen = render(named, size, seed, hard_share=hard_share)
+    crops, chunk = [], max(1, count // 4)
+    scales = np.random.default_rng(seed).choice(SCALES, 8)
+    for part, start in enumerate(range(0, count, chunk)):
+        scale = float(scales[part % 8])
+        piece = scene[start : start + chunk]
+        if scale < 1:
+            shape = (int(round(CANVAS * scale)), int(round(scene.shape[2] * scale)))
+            piece = F.interpolate(piece[:, None], shape, mode="bilinear", antialias=True)[:, 0]
+        photo = photograph(piece, seed + 1 + part, rough * (0.5 + 0.4 * min(1.0, scale * 1.5)))
+        centre = torch.tensor([[(photo.shape[2] - 1) / 2, (photo.shape[1] - 1) / 2]], device=device).expand(len(piece), 2)
+        crops.append(cut(photo, CROP, width, PER_PIXEL * scale, centre, seed + 50 + part, strength))
+    crops = torch.cat(crops)
+    draw = Draw(count, device, seed + 99)
+    turned = draw.chance(0.1)
+    return normal(crops * (1 - turned) + (255 - crops) * turned)[:, None], chosen

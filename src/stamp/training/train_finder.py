@@ -1,0 +1,146 @@
+"""Trains the finder on photographs rendered as it goes; a checkpoint lets a later run go on.
+
+usage: python3 train_finder.py --atlas A.npz --held H.npz --out FOLDER [--resume FOLDER] --seconds N --span 0 0.4 --seed 2
+"""
+
+import argparse
+import pathlib
+import time
+
+import numpy as np
+import torch
+import torch.nn.functional as F
+from torch.utils.data import DataLoader
+
+import photos
+from boxes import boxes_of
+from nets import Average, Finder
+from schedule import rate
+
+PEAK = 2.5e-3
+
+
+def arguments():
+    parser = argparse.ArgumentParser()
+    for name in ("atlas", "held", "out"):
+        parser.add_argument("--" + name, required=True)
+    parser.add_argument("--resume")
+    parser.add_argument("--seconds", type=float, default=400)
+    parser.add_argument("--span", type=float, nargs=2, default=(0, 1), help="part of the whole schedule this run covers")
+    parser.add_argument("--seed", type=int, default=2)
+    parser.add_argument("--batch", type=int, default=24)
+    parser.add_argument("--side", type=int, default=640)
+    parser.add_argument("--workers", type=int, default=8)
+    parser.add_argument("--checks", type=int, default=16, help="validation batches of 16 photos")
+    return parser.parse_args()
+
+
+def loss_of(answer, wanted, weights):
+    """Core: cross entropy and overlap. Code, sides and angle: only inside cores."""
+    core, inside = wanted[:, 0], wanted[:, 0] * weights[:, 0]
+    area = inside.sum() + 1
+    each = F.binary_cross_entropy_with_logits(answer[:, 0], core, reduction="none") * weights[:, 0]
+    hardest = each[core < 0.5].topk(int(min(3 * area.item() + 2000, (core < 0.5).sum().item()))).values.mean()
+    found = torch.sigmoid(answer[:, 0]) * weights[:, 0]
+    axes = (1, 2)
+    overlap = 1 - (2 * (found * core).sum(axes) + 20) / (found.sum(axes) + (core * weights[:, 0]).sum(axes) + 20)
+    text = (each * inside).sum() / area + hardest + overlap.mean()
+    # Every line counts alike whatever its size would be ideal; the square root of the area is close and cheap.
+    judged = inside * weights[:, 1]
+    code = F.binary_cross_entropy_with_logits(answer[:, 1], wanted[:, 1], reduction="none")
+    code = (code * judged).sum() / (judged.sum() + 1)
+    sides = F.smooth_l1_loss(answer[:, 2:6], wanted[:, 2:6], reduction="none", beta=0.1)
+    # The ends are judged where they are near: far cells cannot see them.
+    reach = torch.exp(-torch.exp(wanted[:, 4:6].clamp(-6, 6)) / torch.exp(wanted[:, 2:4].clamp(-6, 6)).sum(1, keepdim=True))
+    sides = ((sides[:, :2].sum(1) + (sides[:, 2:] * (0.1 + reach)).sum(1)) * inside).sum() / area
+    turn = (((answer[:, 6:] - wanted[:, 6:]) ** 2).sum(1) * inside).sum() / area
+    return text + 0.5 * code + sides + 4 * turn
+
+
+def load(args, net, device):
+    average = Average(net, 0.999)
+    optimiser = torch.optim.AdamW(net.parameters(), lr=PEAK, weight_decay=0.02)
+    step = 0
+    if args.resume:
+        saved = torch.load(pathlib.Path(args.resume) / "finder.pt", map_location=device)
+        net.load_state_dict(saved["net"])
+        average.state.update({k: v.to(device) for k, v in saved["average"].items()})
+        optimiser.load_state_dict(saved["optimiser"])
+        step = average.step = saved["step"]
+    return average, optimiser, step
+
+
+def train(args, device):
+    torch.manual_seed(args.seed)
+    net = Finder().to(device, memory_format=torch.channels_last)
+    average, optimiser, step = load(args, net, device)
+    source = photos.Photos(args.atlas, args.seed, args.batch, args.side)
+    loader = DataLoader(source, None, num_workers=args.workers, prefetch_factor=2, pin_memory=device == "cuda")
+    start, first = time.time(), step
+    net.train()
+    for batch in loader:
+        spent = (time.time() - start) / args.seconds
+        if spent >= 1:
+            break
+        for group in optimiser.param_groups:
+            group["lr"] = PEAK * rate(args.span[0] + (args.span[1] - args.span[0]) * spent)
+        with torch.no_grad():
+            images = photos.shoot(batch, device)
+        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
+            answer = net(images)
+        loss = loss_of(answer.float(), batch["wanted"].to(device), batch["weights"].to(device))
+        if not torch.isfinite(loss):
+            continue
+        optimiser.zero_grad(set_to_none=True)
+        loss.backward()
+        torch.nn.utils.clip_grad_norm_(net.parameters(), 4.0)
+        optimiser.step()
+        average.update(net)
+        step += 1
+        if step % 250 == 1:
+            print(f"finder step {step} loss {float(loss):.3f} {(step - first) / (time.time() - start):.1f} steps/s", flush=True)
+    saved = {"net": net.state_dict(), "average": average.state, "optimiser": optimiser.state_dict(), "step": step}
+    torch.save(saved, pathlib.Path(args.out) / "finder.pt")
+    print(f"finder: {step} steps, {(step - first) * args.batch} photos in {time.time() - start:.0f} s", flush=True)
+    net.load_state_dict(average.state)
+    return net.eval()
+
+
+def matches(box, quad):
+    """Whether a found box frames a line well enough to be read: middle, height, ends and angle."""
+    centre, wide, tall, angle = photos.box_of(quad)
+    off = np.array(box[:2]) - centre
+    own = (off[0] * np.cos(angle) + off[1] * np.sin(angle), -off[0] * np.sin(angle) + off[1] * np.cos(angle))
+    ends = (abs(own[0] - box[2] / 2 + wide / 2), abs(own[0] + box[2] / 2 - wide / 2))
+    return abs(own[1]) < 0.3 * tall and 0.7 < box[3] / tall < 1.4 and max(ends) < 0.55 * tall and abs(box[4] - angle) < 0.15
+
+
+@torch.no_grad()
+def evaluate(net, atlas, device, batches, seed=900002):
+    """Recall of codes and of other text, how well the code score parts them, and false boxes a photo."""
+    source = iter(photos.Photos(atlas, seed, 16))
+    hit, scores, extra, seen = {0: [0, 0], 1: [0, 0]}, [], 0, 0
+    for _ in range(batches):
+        batch = next(source)
+        answers = net(photos.shoot(batch, device)).float().cpu().numpy()
+        for answer, lines in zip(answers, batch["lines"]):
+            found = boxes_of(answer)
+            seen += 1
+            used = set()
+            for _, quad, kind in lines:
+                good = [i for i, box in enumerate(found) if matches(box, quad)]
+                hit[kind][0] += bool(good)
+                hit[kind][1] += 1
+                used.update(good)
+                scores += [(found[i][6], kind) for i in good]
+            extra += len(found) - len(used)
+    right = np.mean([(s > 0.5) == (k == 1) for s, k in scores]) if scores else 0
+    parts = {("other text", "codes")[k]: f"{a / max(1, b):.3f} of {b}" for k, (a, b) in hit.items()}
+    return {**parts, "class right": f"{right:.3f}", "other boxes a photo": f"{extra / max(1, seen):.3f}"}
+
+
+if __name__ == "__main__":
+    options = arguments()
+    where = "cuda" if torch.cuda.is_available() else "cpu"
+    trained = train(options, where)
+    print("finder, fonts held back", evaluate(trained, options.held, where, options.checks), flush=True)

@@ -1,0 +1,116 @@
+"""Trains the recogniser on lines rendered as it goes; a checkpoint lets a later run go on.
+
+usage: python3 train_recogniser.py --atlas A.npz --held H.npz --out FOLDER [--resume FOLDER] --seconds N --span 0 0.4 --seed 1
+"""
+
+import argparse
+import pathlib
+import time
+
+import torch
+import torch.nn.functional as F
+from torch.utils.data import DataLoader
+
+import crops
+from lattice import encode, exact_by_kind
+from nets import ALPHABET, Average, Recogniser
+from schedule import rate
+
+PEAK = 2.5e-3
+
+
+def arguments():
+    parser = argparse.ArgumentParser()
+    for name in ("atlas", "held", "out"):
+        parser.add_argument("--" + name, required=True)
+    parser.add_argument("--resume")
+    parser.add_argument("--seconds", type=float, default=400)
+    parser.add_argument("--span", type=float, nargs=2, default=(0, 1), help="part of the whole schedule this run covers")
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--batch", type=int, default=256)
+    parser.add_argument("--workers", type=int, default=8)
+    parser.add_argument("--checks", type=int, default=16, help="validation batches of 128 lines")
+    return parser.parse_args()
+
+
+def loss_of(logits, side, texts, device):
+    labels, lengths = encode(texts, device)
+    total = 0
+    for part, weight in ((logits, 1.0), (side, 0.3)):
+        steps = part.shape[1]
+        scores = F.log_softmax(part.float(), dim=2).transpose(0, 1)
+        inputs = torch.full((len(texts),), steps, dtype=torch.long, device=device)
+        each = F.ctc_loss(scores, labels, inputs, lengths, reduction="none", zero_infinity=True)
+        each = each / (lengths + 1)
+        # A line nobody could read must not outweigh the readable ones: beyond 2 the loss grows as a root.
+        each = torch.where(each < 2, each, 2 * torch.sqrt(2 * torch.clamp(each, min=2)) - 2)
+        total = total + weight * each.mean()
+    return total
+
+
+def load(args, net, device):
+    average, optimiser = Average(net), torch.optim.AdamW(net.parameters(), lr=PEAK, weight_decay=0.02, betas=(0.9, 0.98))
+    step = 0
+    if args.resume:
+        folder = pathlib.Path(args.resume)
+        saved = torch.load(folder / "recogniser.pt", map_location=device)
+        net.load_state_dict(saved["net"])
+        average.state.update({k: v.to(device) for k, v in saved["average"].items()})
+        step = average.step = saved["step"]
+        if (folder / "recogniser-optimiser.pt").exists():
+            optimiser.load_state_dict(torch.load(folder / "recogniser-optimiser.pt", map_location=device))
+    return average, optimiser, step
+
+
+def save(args, net, average, optimiser, step):
+    folder = pathlib.Path(args.out)
+    torch.save({"net": net.state_dict(), "average": average.state, "step": step}, folder / "recogniser.pt")
+    torch.save(optimiser.state_dict(), folder / "recogniser-optimiser.pt")
+
+
+def train(args, device):
+    torch.manual_seed(args.seed)
+    net = Recogniser().to(device, memory_format=torch.channels_last)
+    average, optimiser, step = load(args, net, device)
+    lines = crops.Lines(args.atlas, args.seed, args.batch)
+    loader = DataLoader(lines, None, num_workers=args.workers, prefetch_factor=4, pin_memory=device == "cuda")
+    start, first, shown, total = time.time(), step, 0, 0.0
+    net.train()
+    for batch in loader:
+        spent = (time.time() - start) / args.seconds
+        if spent >= 1:
+            break
+        for group in optimiser.param_groups:
+            group["lr"] = PEAK * rate(args.span[0] + (args.span[1] - args.span[0]) * spent)
+        with torch.no_grad():
+            images, _ = crops.shoot(batch, device)
+        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
+            logits, side = net(images)
+        loss = loss_of(logits, side, batch["texts"], device)
+        if not torch.isfinite(loss):
+            continue
+        optimiser.zero_grad(set_to_none=True)
+        loss.backward()
+        torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
+        optimiser.step()
+        average.update(net)
+        step += 1
+        if step % 100 == 0:
+            total = float(loss)
+            shown += 1
+            if shown % 5 == 1:
+                pace = (step - first) / (time.time() - start)
+                print(f"recogniser step {step} loss {total:.3f} {pace:.1f} steps/s", flush=True)
+    save(args, net, average, optimiser, step)
+    print(f"recogniser: {step} steps, {(step - first) * args.batch} lines in {time.time() - start:.0f} s", flush=True)
+    net.load_state_dict(average.state)
+    return net
+
+
+if __name__ == "__main__":
+    options = arguments()
+    where = "cuda" if torch.cuda.is_available() else "cpu"
+    trained = train(options, where)
+    for path, name in ((options.atlas, "fonts of training"), (options.held, "fonts held back")):
+        print(name, exact_by_kind(trained.eval(), path, where, options.checks), flush=True)
+    assert len(ALPHABET) == 40
