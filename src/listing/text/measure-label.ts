@@ -1,0 +1,90 @@
+import { type Dimension, dimensionLetters, dimensionWords, lettersOf, otherThings } from './measure-words';
+import { phraseFinder, phrasePattern } from './phrases';
+
+/** What names a measurement's dimension; `letter` is null when a whole word does. */
+export interface Label {
+  dimension: Dimension;
+  letter: string | null;
+}
+
+const words = phraseFinder(dimensionWords);
+const reach = 32;
+
+/** Label letters that count in a text of this language; all of them when it is unknown. */
+export function lettersFor(language: string | null): Set<string> {
+  const own = lettersOf[(language ?? '').slice(0, 2).toLowerCase()];
+  const all = own ?? Object.values(lettersOf).join(' ');
+  return new Set(`${all} w h d`.split(' '));
+}
+
+const hedged = /(?:ca|approx|env|aprox)\.?\s{0,2}$/u;
+const letterBefore = /(?:^|[^\p{L}])\(?([a-z]{1,2})\)?[\s.:=]{0,3}$/u;
+const letterAfter = /^\s{0,2}\(?([a-z]{1,2})\)?(?![\p{L}])/u;
+
+/** The label before a number: the nearest dimension word of its clause, or a letter right before it. */
+function labelBefore(text: string, start: number, letters: Set<string>): Label | null {
+  const left = text.slice(Math.max(0, start - reach), start);
+  const letter = letterBefore.exec(left)?.[1];
+  if (letter && letters.has(letter) && dimensionLetters[letter]) return { dimension: dimensionLetters[letter], letter };
+  const clause = /[^\d;\n!?]*$/u.exec(left)?.[0] ?? '';
+  const found = words(clause);
+  const strap = found.find((word) => word.value === 'strap' || word.value === 'handle');
+  const near = strap ?? found[found.length - 1];
+  if (!near || /[.,]\s/.test(clause.slice(near.end).replace(hedged, ''))) return null;
+  return { dimension: near.value, letter: null };
+}
+
+/** The label after a number: `12.5" wide`, "30 cm (W)", "21 cm de haut". */
+function labelAfter(text: string, end: number, letters: Set<string>): Label | null {
+  const right = text.slice(end, end + reach);
+  const clause = /^\)?[^\d;,.\n!?:]*/u.exec(right)?.[0] ?? '';
+  const found = words(clause)[0];
+  if (found && /^\)?\s{0,2}\(?(?:in|de|di|of|en|van)?\s{0,2}$/u.test(clause.slice(0, found.start)))
+    return { dimension: found.value, letter: null };
+  const letter = letterAfter.exec(right);
+  if (!letter) return null;
+  // "12 H 8 W": a letter followed by a number belongs to that number, unless a joint stands between.
+  if (!/^\s{0,2}(?:$|[)x×,;/.*\n]|by\b|cm|mm|in\b|")/u.test(right.slice(letter[0].length)) && !/\(/.test(letter[0]))
+    return null;
+  const dimension = dimensionLetters[letter[1] as string];
+  return dimension && letters.has(letter[1] as string) ? { dimension, letter: letter[1] as string } : null;
+}
+
+const japanese = /[\u3040-\u30ff\u3400-\u9fff]/;
+
+/** The label of a number: what follows it, else what precedes it; in Japanese the label comes first. */
+export function labelNear(text: string, term: { start: number; end: number }, letters: Set<string>): Label | null {
+  const before = labelBefore(text, term.start, letters);
+  if (before && japanese.test(text.slice(Math.max(0, term.start - 4), term.start))) return before;
+  return labelAfter(text, term.end, letters) ?? before;
+}
+
+/** A short text without its dimension words. */
+export function withoutLabels(text: string): string {
+  let rest = text;
+  for (const word of words(text).reverse()) rest = rest.slice(0, word.start) + rest.slice(word.end);
+  return rest;
+}
+
+const template =
+  /([a-z]{1,12})\s{0,2}[x×*/]\s{0,2}([a-z]{1,12})(?:\s{0,2}[x×*/]\s{0,2}([a-z]{1,12}))?[\s):=]{0,5}(?:in|cm|ca\.?|circa|approx\.?)?[\s):=]{0,4}$/u;
+
+/** Labels of a template before the numbers: "H x W x D: 12 x 8 x 4 in", "Breite/Höhe/Tiefe 30/21/17 cm". */
+export function templateBefore(text: string, start: number, count: number): Label[] | null {
+  const match = template.exec(text.slice(Math.max(0, start - 60), start));
+  const names = match?.slice(1).filter((name) => name !== undefined) ?? [];
+  if (names.length !== count) return null;
+  const labels = names.map((name): Label | null => {
+    const letter = dimensionLetters[name];
+    if (letter) return { dimension: letter, letter: name };
+    const word = words(name)[0];
+    return word ? { dimension: word.value, letter: null } : null;
+  });
+  return labels.every((label) => label !== null) ? labels : null;
+}
+
+const others = phrasePattern(otherThings, 'u');
+
+/** Whether a lone measurement belongs to a flaw, a laptop that fits, or another object. */
+export const isOtherThing = (text: string, term: { start: number; end: number }): boolean =>
+  others.test(text.slice(Math.max(0, term.start - 24), Math.min(text.length, term.end + 24)));

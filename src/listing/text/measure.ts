@@ -1,0 +1,214 @@
+import type { Measure } from '../types';
+import { type Folded, foldText, foldWords, sourceRange } from './fold';
+import { isOtherThing, labelNear, lettersFor, templateBefore, withoutLabels } from './measure-label';
+import type { Dimension } from './measure-words';
+
+/** A measurement with its place: `text.slice(start, end)` is `measure.words`. */
+export interface FoundMeasure {
+  measure: Measure;
+  start: number;
+  end: number;
+  words: string;
+}
+
+export type Unit = 'mm' | 'cm' | 'm' | 'in' | 'ft';
+const unitMm: Record<Unit, number> = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 };
+
+const vulgar: Record<string, [number, number]> = {
+  '½': [1, 2],
+  '¼': [1, 4],
+  '¾': [3, 4],
+  '⅓': [1, 3],
+  '⅔': [2, 3],
+  '⅛': [1, 8],
+  '⅜': [3, 8],
+  '⅝': [5, 8],
+  '⅞': [7, 8],
+  '⅕': [1, 5],
+};
+const number =
+  /(\d{1,4})(?:[ -]{0,1}([½¼¾⅓⅔⅛⅜⅝⅞⅕])|[ -](\d{1,2})[/⁄](\d{1,2})(?!\d)|[.,](\d{1,2})(?!\d))?|([½¼¾⅓⅔⅛⅜⅝⅞⅕])/y;
+const unitPattern =
+  /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?\.?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|$)|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?![\p{L}])/iuy;
+const unitNames: Unit[] = ['mm', 'cm', 'in', 'ft', 'm'];
+const unitFirst = /(?:^|[^\p{L}\d])(cm|mm|in|inch(?:es)?)\.?[ :]{1,2}$/iu;
+
+/** One number of a measurement in the folded text, with the size of the step that it was stated to. */
+export interface Term {
+  start: number;
+  end: number;
+  value: number;
+  step: number;
+  unit: Unit | null;
+  dimension: Dimension | null;
+  /** Whether a label letter or word names the dimension. */
+  letter: string | null;
+}
+
+/** "Carryall 30 in brown": before other words than these, "in" is no inch. */
+const inAsWord = /^\s+(?!(?:wide|high|tall|deep|long|across|strap|drop|handle|x|by|w|h|d|l|and|at|approx)\b)\p{L}/iu;
+
+/** The number and unit at `position`; null when no number of a size stands there. */
+function readTerm(text: string, position: number): Term | null {
+  number.lastIndex = position;
+  const match = number.exec(text);
+  if (!match) return null;
+  const [whole, glyph, top, bottom, decimals, lone] = [match[1], match[2], match[3], match[4], match[5], match[6]];
+  const fraction =
+    (glyph ?? lone)
+      ? vulgar[(glyph ?? lone) as string]!
+      : top && Number(bottom) > 0
+        ? [Number(top), Number(bottom)]
+        : null;
+  if (fraction && (fraction[0] as number) >= (fraction[1] as number)) return null;
+  const value =
+    Number(decimals ? `${whole}.${decimals}` : (whole ?? 0)) +
+    (fraction ? (fraction[0] as number) / (fraction[1] as number) : 0);
+  const step = fraction ? 1 / (fraction[1] as number) : decimals ? 10 ** -decimals.length : 1;
+  const end = position + match[0].length;
+  unitPattern.lastIndex = end;
+  const unit = unitPattern.exec(text);
+  const preposition =
+    unit !== null &&
+    /^\s*in$/i.test(unit[0]) &&
+    inAsWord.test(text.slice(end + unit[0].length, end + unit[0].length + 12));
+  const index = unit && !preposition ? unit.slice(1).findIndex((part) => part !== undefined) : -1;
+  return {
+    start: position,
+    end: end + (unit && !preposition ? unit[0].length : 0),
+    value,
+    step,
+    unit: unitNames[index] ?? null,
+    dimension: null,
+    letter: null,
+  };
+}
+
+const between =
+  /^(?:\s?\(?[a-z]{1,2}(?![a-z])\)?)?[\s,;:.=)]*\(?(?:(?:x|×|✕|\*|by|par|per|por|bij|and|und|et|e|y|en|sur|su|ca|approx|约|約)[\s.]*|[/／])?[\s(]*(?:[a-z]{1,2}[\s.:=)]{0,3})?$/u;
+
+/** Whether nothing but joints and label words stands between two numbers. `gap` is folded by `foldWords`. */
+const joins = (gap: string) => gap.length <= 32 && !/\n\s*\n/.test(gap) && between.test(withoutLabels(gap));
+
+/** A number inside a code or an amount: "MX3015", "#12", "£40". One label letter ("L30") is no code. */
+const glued = /[#£$€¥]\s?$|\d[.,]?$|[a-z\d]{2}$/u;
+
+/** Runs of terms that are one statement: "25 x 19 x 15 cm", "L30 H21 P17". */
+function runs(text: string, plain: string): Term[][] {
+  const found: Term[][] = [];
+  let run: Term[] = [];
+  const starts = /\d|[½¼¾⅓⅔⅛⅜⅝⅞⅕]/g;
+  for (let match = starts.exec(text); match; match = starts.exec(text)) {
+    const term = readTerm(text, match.index);
+    if (!term) continue;
+    const previous = run[run.length - 1];
+    if (previous && !joins(plain.slice(previous.end, term.start))) {
+      found.push(run);
+      run = [];
+    }
+    if (!glued.test(plain.slice(Math.max(0, term.start - 3), term.start))) run.push(term);
+    starts.lastIndex = Math.max(term.end, match.index + 1);
+  }
+  found.push(run);
+  return found.filter((terms) => terms.length > 0);
+}
+
+/** Gives every term of a run the unit that the run states once, at its end or its start ("cm 30x20"). */
+function spreadUnit(text: string, terms: Term[]): Unit | null {
+  const stated = [...terms].reverse().find((term) => term.unit)?.unit ?? null;
+  const first = unitFirst.exec(text.slice(Math.max(0, terms[0]!.start - 10), terms[0]!.start))?.[1]?.toLowerCase();
+  const last = terms[terms.length - 1]!;
+  const behind = /^\s?\(?\p{L}{1,9}\)?\s{0,2}(cm|mm|in|inches|")(?![\p{L}])/iu
+    .exec(text.slice(last.end, last.end + 24))?.[1]
+    ?.toLowerCase();
+  if (behind && !stated) return behind === 'cm' || behind === 'mm' ? behind : 'in';
+  return stated ?? (first === undefined ? null : first === 'cm' || first === 'mm' ? first : 'in');
+}
+
+/** Assumed centimetres: only for labelled runs; English ones must be too large for inches (common practice). */
+function assumesCm(terms: Term[], language: string | null): boolean {
+  if (terms.filter((term) => term.letter).length < 2) return false;
+  const tag = (language ?? '').toLowerCase();
+  if (tag === 'en-us' || tag === 'en-ca') return false;
+  return !tag.startsWith('en') || tag.includes('-') || Math.max(...terms.map((term) => term.value)) >= 20;
+}
+
+const round = (value: number) => Math.round(value * 1000) / 1000;
+const hedge =
+  /(?:ca\.?|circa|approx\.?|approximately|about|roughly|etwa|ungefähr|environ|env\.?|circa|aprox\.?|ongeveer|約|およそ)\s{0,2}$/iu;
+
+/**
+ * Measurements of a text in order. Units may follow each number, the last one, or stand before the run; a labelled
+ * run without a unit counts as centimetres. `precisionMm` is half of the last stated step, doubled after "circa".
+ */
+export function parseMeasures(text: string, language: string | null = null): FoundMeasure[] {
+  const folded = foldText(text);
+  const plain = foldWords(folded.text).text;
+  const letters = lettersFor(language);
+  return runs(folded.text, plain).flatMap((terms) => readRun(folded, plain, terms, letters, language));
+}
+
+function readRun(
+  folded: Folded,
+  plain: string,
+  terms: Term[],
+  letters: Set<string>,
+  language: string | null,
+): FoundMeasure[] {
+  const text = folded.text;
+  const template = templateBefore(plain, terms[0]!.start, terms.length);
+  terms.forEach((term, index) => {
+    const label = template?.[index] ?? labelNear(plain, term, letters);
+    term.dimension = label?.dimension ?? null;
+    term.letter = label?.letter ?? null;
+  });
+  // `12" (30 cm) wide`: both say the same side.
+  terms.forEach((term, index) => {
+    const other = terms[index + 1];
+    if (!other || !/^\s?[(/=]\s?$/.test(text.slice(term.end, other.start)) || template) return;
+    if (term.unit === null || term.unit === other.unit) return;
+    term.dimension ??= other.dimension;
+    other.dimension = term.dimension;
+  });
+  const shared = spreadUnit(text, terms);
+  const assumed = shared === null && assumesCm(terms, language);
+  if (shared === null && !assumed) return [];
+  const written = terms.map((term) => term.letter);
+  // "L x B x H": beside a length, the breadth is the depth. Common practice, no source.
+  if (written.includes('l') && written.includes('b'))
+    for (const term of terms) if (term.letter === 'b') term.dimension = 'depth';
+  if (written.filter((letter) => letter === 'l').length === 2) terms[written.lastIndexOf('l')]!.dimension = 'depth';
+  const lone = terms.length === 1 && terms[0]!.dimension === null;
+  if (lone && isOtherThing(plain, terms[0]!)) return [];
+  const about = hedge.test(text.slice(Math.max(0, terms[0]!.start - 16), terms[0]!.start));
+  return terms.flatMap((term, index) => {
+    const unit = term.unit ?? nextUnit(terms, index) ?? shared ?? 'cm';
+    const mm = term.value * unitMm[unit];
+    if (!(mm > 0) || mm > 5000) return [];
+    const precisionMm = round(((term.step * unitMm[unit]) / 2) * (about ? 2 : 1));
+    const range = sourceRange(folded, term.start, term.end);
+    const stated: Measure['unit'] = assumed
+      ? 'assumed-cm'
+      : unit === 'in' || unit === 'ft'
+        ? 'in'
+        : unit === 'mm'
+          ? 'mm'
+          : 'cm';
+    return [
+      {
+        measure: {
+          dimension: term.dimension ?? 'unknown',
+          mm: round(mm),
+          precisionMm,
+          unit: stated,
+          words: range.words,
+        },
+        ...range,
+      },
+    ];
+  });
+}
+
+/** The unit of the nearest later term: in `12 x 8" (30 x 20 cm)` each half has its own. */
+const nextUnit = (terms: Term[], index: number): Unit | null =>
+  terms.slice(index).find((term) => term.unit)?.unit ?? null;

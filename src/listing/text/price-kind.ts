@@ -1,0 +1,56 @@
+import type { Price } from '../types';
+import {
+  fromAfter,
+  fromBefore,
+  includesShippingAfter,
+  instalmentAfter,
+  instalmentBefore,
+  priceAfter,
+  priceBefore,
+  savingAfter,
+  savingBefore,
+  shippingAfter,
+  shippingBefore,
+  unitAfter,
+  wasAfter,
+  wasBefore,
+} from './price-words';
+
+/** An amount's place in text folded by `foldWords`, bounded by the amounts beside it (`from`, `to`). */
+export interface Surroundings {
+  text: string;
+  start: number;
+  end: number;
+  from: number;
+  to: number;
+  /** Whether a currency sign stands with it. */
+  signed: boolean;
+  /** Set here: the words beside say that postage is in the amount. */
+  includesShipping: boolean;
+}
+
+/** Words further away say nothing of the amount. */
+const reach = 40;
+const sentenceEnd = /[\n\r;!?|•]|\.\s/;
+
+/** The kind of an amount from the words beside it; null when it is no price. */
+export function priceKind(around: Surroundings): Price['kind'] | null {
+  const { text, start, end } = around;
+  const left = text.slice(Math.max(around.from, start - reach), start);
+  const right = text.slice(end, Math.min(around.to, end + reach));
+  const before = left.slice(left.search(/[^\n\r;!?|•]*$/));
+  const stop = right.search(sentenceEnd);
+  const after = stop < 0 ? right : right.slice(0, stop);
+  if (!around.signed) {
+    const whole = text.slice(0, start).trim() === '' && text.slice(end).trim().length <= 2;
+    if (!whole && !priceBefore.test(before) && !priceAfter.test(after)) return null;
+  }
+  if (savingBefore.test(before) || savingAfter.test(after)) return null;
+  around.includesShipping = includesShippingAfter.test(after);
+  if (instalmentBefore.test(before) || instalmentAfter.test(after)) return 'instalment';
+  if (!around.includesShipping && (shippingBefore.test(before) || shippingAfter.test(after))) return 'shipping';
+  if (unitAfter.test(after)) return 'unit';
+  if (wasBefore.test(before) || wasAfter.test(after)) return 'was';
+  if (fromBefore.test(before) || fromAfter.test(after)) return 'from';
+  return 'sale';
+}
