@@ -14,6 +14,13 @@ export interface FoundWhere {
   photoId: string | null;
 }
 
+/** The words as part of an id; with it, two lines of one photo that are searched apart give two ids. */
+const slug = (words: string) =>
+  words
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .slice(0, 32);
+
 /**
  * Every public mark in a text, in the order of the registry and of the text. The same words of one mark are given
  * once. Ids follow from the mark, the place and the position, so that the same text gives the same ids.
@@ -26,7 +33,7 @@ export function findMarks(text: string, { foundIn, photoId }: FoundWhere): MarkR
       const words = searched.slice(found.start, found.end);
       if (seen.has(words)) return [];
       seen.add(words);
-      const id = `${mark.id}-${photoId ?? foundIn}-${found.start}`;
+      const id = [mark.id, photoId ?? foundIn, found.start, slug(words)].join('-');
       const { spans, strength, verified, source, statement } = found;
       const places = found.places ?? [];
       const caution = found.caution ?? null;

@@ -1,0 +1,45 @@
+import { type Cells, piecesByCell } from './cells';
+
+/** How much a set of pieces weighs: different facts first, then hard pieces, then pieces. */
+export interface PieceWeight {
+  basis: string;
+  hard: boolean;
+}
+
+const piecesOf = (bits: bigint, count: number): number[] =>
+  Array.from({ length: count }, (_, piece) => piece).filter((piece) => (bits >> BigInt(piece)) & 1n);
+
+function weightOf(pieces: readonly number[], weights: readonly PieceWeight[]): [number, number, number] {
+  const facts = new Set(pieces.map((piece) => weights[piece]!.basis)).size;
+  return [facts, pieces.filter((piece) => weights[piece]!.hard).length, pieces.length];
+}
+
+const heavier = (a: readonly number[], b: readonly number[]): number => {
+  const at = a.findIndex((value, index) => value !== b[index]);
+  return at < 0 ? 0 : a[at]! - b[at]!;
+};
+
+/**
+ * The largest sets of pieces (as their numbers) that hold together: every maximal set is what allows one cell of
+ * time and one cell of ground, so all of them are looked at. Largest by different facts, then by hard pieces, then
+ * by pieces; all that are equal in this are given, in the order of time. Work: cells of time × cells of ground.
+ */
+export function largestAgreeing(dates: Cells, places: Cells, weights: readonly PieceWeight[]): number[][] {
+  const candidates = new Set<bigint>();
+  const grounds = piecesByCell(places);
+  for (const when of piecesByCell(dates)) for (const where of grounds) candidates.add(when & where);
+  candidates.delete(0n);
+  let best: [number, number, number] = [0, 0, 0];
+  let sets: number[][] = [];
+  for (const bits of candidates) {
+    const pieces = piecesOf(bits, weights.length);
+    const weight = weightOf(pieces, weights);
+    const order = heavier(weight, best);
+    if (order > 0) {
+      best = weight;
+      sets = [];
+    }
+    if (order >= 0) sets.push(pieces);
+  }
+  return sets;
+}

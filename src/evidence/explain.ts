@@ -1,0 +1,48 @@
+import type { Explanation } from './reasoning-types';
+import { stretchOf, stretchWords } from './stretch';
+import type { Evidence } from './types';
+import { asClause } from './wording';
+
+/**
+ * The single facts that, if wrong, leave everything else in agreement. A fact is a basis with all its evidence: when
+ * the code is misread, its reading, its system and its plant go together. When no one fact explains all the evidence,
+ * the same is asked of the hard evidence alone. Facts that are easiest to be wrong come first: soft before hard,
+ * the seller's statements before what was read.
+ */
+export function explain(evidence: readonly Evidence[]): Explanation[] {
+  const overAll = singleFacts(evidence, 'all');
+  return overAll.length > 0
+    ? overAll
+    : singleFacts(
+        evidence.filter((piece) => piece.strength === 'hard'),
+        'hard',
+      );
+}
+
+function singleFacts(evidence: readonly Evidence[], rest: Explanation['rest']): Explanation[] {
+  if (evidence.length === 0 || stretchOf(evidence)) return [];
+  const found = [...new Set(evidence.map((piece) => piece.basis))].flatMap((basis) => {
+    const pieces = evidence.filter((piece) => piece.basis === basis);
+    const others = evidence.filter((piece) => piece.basis !== basis);
+    const stretch = others.length > 0 ? stretchOf(others) : null;
+    if (!stretch) return [];
+    const said = `${factName(pieces)} is wrong (${asClause(pieces[0]!.statement)})`;
+    const agreed = rest === 'all' ? 'all the rest agrees' : 'all other hard facts agree';
+    const statement = `If ${said}, ${agreed}: ${stretchWords(stretch)}`;
+    const order =
+      Number(pieces.some(({ strength }) => strength === 'hard')) * 2 + Number(pieces[0]!.from.kind !== 'claim');
+    return [{ order, explanation: { basis, evidence: pieces.map(({ id }) => id), rest, ...stretch, statement } }];
+  });
+  return found.sort((a, b) => a.order - b.order).map(({ explanation }) => explanation);
+}
+
+/** What the fact is called in "if … is wrong". */
+function factName(pieces: readonly Evidence[]): string {
+  const { from, about, basis, spans } = pieces[0]!;
+  if (from.kind === 'reading' || from.kind === 'system' || from.kind === 'plant') return 'the code as it was read';
+  if (from.kind === 'mark') return 'the mark';
+  if (from.kind === 'construction') return basis.startsWith('model:') ? 'the model claimed' : 'the material claimed';
+  if (about === 'place') return 'the origin claimed';
+  if (basis.startsWith('claimed-purchase:')) return 'the date of purchase claimed';
+  return spans[0]?.precision === 'year' ? 'the year claimed' : 'the date claimed';
+}

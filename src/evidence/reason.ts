@@ -1,0 +1,75 @@
+import { largestAgreeing } from './agreeing';
+import { type Cells, dateCells, placeCells } from './cells';
+import { minimalConflicts } from './conflicts';
+import { explain } from './explain';
+import type { AgreeingSet, Conflict, Reasoning } from './reasoning-types';
+import { stretchOf, stretchWords } from './stretch';
+import type { Evidence } from './types';
+import { asClause, listOf } from './wording';
+
+/**
+ * What the evidence says together: the largest agreeing sets, the smallest sets that cannot all hold, and which
+ * single wrong fact would explain everything. Exact: a piece allows a union of spans and a set of places, a set holds
+ * when some date and some place are allowed by all of it. Pure; the order of the evidence decides only the order of
+ * what is equal.
+ */
+export function reason(evidence: readonly Evidence[]): Reasoning {
+  const speaking = evidence.filter((piece) => piece.spans.length > 0 || piece.places.length > 0);
+  const [dates, places] = [dateCells(speaking), placeCells(speaking)];
+  const overDate = conflictsOver(speaking, dates, 'date');
+  const overPlace = conflictsOver(speaking, places, 'place');
+  const conflicts = [...overDate.conflicts, ...overPlace.conflicts].sort(
+    (a, b) => Number(a.strength === 'soft') - Number(b.strength === 'soft') || a.evidence.length - b.evidence.length,
+  );
+  const agrees = conflicts.length === 0;
+  return {
+    agrees,
+    agreeing: largestAgreeing(
+      dates,
+      places,
+      speaking.map(({ basis, strength }) => ({ basis, hard: strength === 'hard' })),
+    ).map((pieces) => agreeingSet(pieces.map((piece) => speaking[piece]!))),
+    conflicts,
+    conflictsComplete: overDate.complete && overPlace.complete,
+    explanations: agrees ? [] : explain(speaking),
+  };
+}
+
+function agreeingSet(pieces: readonly Evidence[]): AgreeingSet {
+  const facts = new Set(pieces.map((piece) => piece.basis)).size;
+  const stretch = stretchOf(pieces) ?? { spans: [], places: [] };
+  const count = facts === 1 ? 'One fact allows' : `${facts} facts agree on`;
+  return {
+    evidence: pieces.map((piece) => piece.id),
+    facts,
+    ...stretch,
+    statement: `${count} ${stretchWords(stretch)}`,
+  };
+}
+
+/** Minimal conflicts, said once for the same facts: the hard one where there is a choice. */
+function conflictsOver(evidence: readonly Evidence[], cells: Cells, over: Conflict['over']) {
+  const { sets, complete } = minimalConflicts(cells);
+  const facts = [...new Set(evidence.map((piece) => piece.basis))];
+  const factBit = new Map(facts.map((basis, at) => [basis, 1n << BigInt(at)]));
+  const all = sets.map((set) => {
+    const pieces = set.map((piece) => evidence[piece]!);
+    const bases = pieces.reduce((bits, { basis }) => bits | (factBit.get(basis) ?? 0n), 0n);
+    const hard = pieces.every(({ strength }) => strength === 'hard');
+    return { pieces, bases, factCount: new Set(pieces.map(({ basis }) => basis)).size, hard };
+  });
+  all.sort((a, b) => Number(b.hard) - Number(a.hard) || a.factCount - b.factCount || a.pieces.length - b.pieces.length);
+  const kept: typeof all = [];
+  for (const one of all) {
+    // A conflict of the same facts, or of fewer of them, that is at least as hard stands already: it came earlier.
+    if (!kept.some((other) => (one.bases & other.bases) === other.bases)) kept.push(one);
+  }
+  return { conflicts: kept.map(({ pieces, hard }) => conflict(pieces, over, hard)), complete };
+}
+
+function conflict(pieces: readonly Evidence[], over: Conflict['over'], hard: boolean): Conflict {
+  const facts = listOf(pieces.map((piece) => asClause(piece.statement)));
+  const together = hard ? 'These cannot all hold' : 'These hardly go together';
+  const statement = `${pieces.length === 1 ? `No ${over} fits this` : together}: ${facts}`;
+  return { evidence: pieces.map((piece) => piece.id), over, strength: hard ? 'hard' : 'soft', statement };
+}

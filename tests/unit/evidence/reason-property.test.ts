@@ -1,0 +1,151 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { type Evidence, reason, stretchOf } from '../../../src/evidence';
+import { minimalConflicts } from '../../../src/evidence/conflicts';
+import { presentPlaces } from '../../../src/place';
+import { type Span, setHolds, yearsSpan } from '../../../src/span';
+import { piece } from './samples';
+
+const seed = Date.now() % 1_000_000;
+console.log(`seed ${seed}`);
+const years = [1990, 1991, 1992, 1993, 1994, 1995];
+const grounds = ['CSHH', 'CZ', 'SK', 'FR'];
+
+const span: fc.Arbitrary<Span> = fc
+  .tuple(fc.integer({ min: 1989, max: 1995 }), fc.integer({ min: 1990, max: 1996 }))
+  .filter(([from, to]) => from <= to)
+  .map(([from, to]) => yearsSpan(from === 1989 ? null : from, to === 1996 ? null : to));
+const one = fc.record({
+  basis: fc.constantFrom('a', 'b', 'c', 'd', 'e', 'f', 'g'),
+  spans: fc.array(span, { maxLength: 3 }),
+  places: fc.array(fc.constantFrom(...grounds), { maxLength: 2 }),
+  strength: fc.constantFrom('hard' as const, 'soft' as const),
+});
+const evidenceOf = (most: number): fc.Arbitrary<Evidence[]> =>
+  fc.array(one, { maxLength: most }).map((pieces) => pieces.map((over, at) => piece(`e${at}`, over)));
+
+/** Every year in question by itself, with one far before and one far after: the whole of time for these spans. */
+const moments = ['1900-06-01', ...years.map((year) => `${year}-06-01`), '2100-06-01'];
+const spots = ['CZ', 'SK', 'FR', 'elsewhere'];
+const allowsDay = ({ spans }: Evidence, day: string) =>
+  spans.length === 0 || spans.some(({ from, to }) => (from === null || from <= day) && (to === null || to >= day));
+const allowsSpot = ({ places }: Evidence, spot: string) =>
+  places.length === 0 || places.some((place) => presentPlaces(place).includes(spot));
+const overDate = (set: Evidence[]) => moments.some((day) => set.every((piece) => allowsDay(piece, day)));
+const overPlace = (set: Evidence[]) => spots.some((spot) => set.every((piece) => allowsSpot(piece, spot)));
+const holds = (set: Evidence[]) => overDate(set) && overPlace(set);
+const subsets = <T>(items: T[]): T[][] =>
+  Array.from({ length: 2 ** items.length }, (_, bits) => items.filter((_item, at) => (bits >> at) & 1));
+
+test('the largest agreeing sets are those that trying every set finds', () => {
+  fc.assert(
+    fc.property(evidenceOf(7), (evidence) => {
+      const speaking = evidence.filter(({ spans, places }) => spans.length + places.length > 0);
+      const weight = (set: Evidence[]) =>
+        new Set(set.map(({ basis }) => basis)).size * 10_000 +
+        set.filter((p) => p.strength === 'hard').length * 100 +
+        set.length;
+      const holding = subsets(speaking).filter((set) => set.length > 0 && holds(set));
+      const most = Math.max(0, ...holding.map(weight));
+      const expected = holding.filter((set) => weight(set) === most).map((set) => set.map(({ id }) => id).join());
+      const found = reason(evidence).agreeing.map((set) => set.evidence.join());
+      expect(found.sort()).toEqual(expected.sort());
+    }),
+    { seed, numRuns: 300 },
+  );
+});
+
+test('conflicts are exactly the minimal sets, said once for the same facts', () => {
+  fc.assert(
+    fc.property(evidenceOf(7), (evidence) => {
+      const { conflicts, conflictsComplete, agrees } = reason(evidence);
+      expect(conflictsComplete).toBe(true);
+      expect(agrees).toBe(evidence.length === 0 || holds(evidence));
+      for (const over of ['date', 'place'] as const) {
+        const fits = over === 'date' ? overDate : overPlace;
+        const minimal = subsets(evidence).filter(
+          (set) => set.length > 0 && !fits(set) && set.every((left) => fits(set.filter((piece) => piece !== left))),
+        );
+        const facts = (set: { basis: string }[]) => [...new Set(set.map(({ basis }) => basis))].sort();
+        const hard = (set: Evidence[]) => set.every(({ strength }) => strength === 'hard');
+        const said = conflicts.filter((conflict) => conflict.over === over);
+        const pieces = said.map((conflict) =>
+          conflict.evidence.map((id) => evidence.find((piece) => piece.id === id)!),
+        );
+        const key = (set: Evidence[]) => `${hard(set)} ${facts(set).join()}`;
+        // Nothing is said that is not a minimal conflict, and no two say the same.
+        const known = new Set(minimal.map((set) => set.map(({ id }) => id).join()));
+        for (const set of pieces) expect(known).toContain(set.map(({ id }) => id).join());
+        expect(new Set(pieces.map(key)).size).toBe(pieces.length);
+        // Every minimal conflict is said, or one of no more facts and no less hard is.
+        for (const set of minimal) {
+          const stands = pieces.some(
+            (other) => (hard(other) || !hard(set)) && facts(other).every((basis) => facts(set).includes(basis)),
+          );
+          expect(stands).toBe(true);
+        }
+      }
+    }),
+    { seed, numRuns: 300 },
+  );
+});
+
+test('explanations are exactly the facts without which the rest holds', () => {
+  fc.assert(
+    fc.property(evidenceOf(7), (evidence) => {
+      const speaking = evidence.filter(({ spans, places }) => spans.length + places.length > 0);
+      const explained = (set: Evidence[]) =>
+        set.length === 0 || holds(set)
+          ? []
+          : [...new Set(set.map(({ basis }) => basis))].filter((basis) => {
+              const rest = set.filter((piece) => piece.basis !== basis);
+              return rest.length > 0 && holds(rest);
+            });
+      const all = explained(speaking);
+      const hardOnly =
+        speaking.length > 0 && !holds(speaking) ? explained(speaking.filter((p) => p.strength === 'hard')) : [];
+      const found = reason(evidence).explanations.map(({ basis }) => basis);
+      expect(found.sort()).toEqual((all.length > 0 ? all : hardOnly).sort());
+    }),
+    { seed, numRuns: 300 },
+  );
+});
+
+test('more evidence never widens the agreeing stretch', () => {
+  fc.assert(
+    fc.property(evidenceOf(6), one, (evidence, added) => {
+      const [before, after] = [stretchOf(evidence), stretchOf([...evidence, piece('added', added)])];
+      if (!after) return;
+      expect(before).not.toBeNull();
+      if (before!.spans.length > 0) expect(setHolds(before!.spans, after.spans)).toBe(true);
+      const ground = (codes: string[]) => new Set(codes.flatMap(presentPlaces));
+      if (before!.places.length > 0)
+        for (const spot of ground(after.places)) expect(ground(before!.places)).toContain(spot);
+    }),
+    { seed, numRuns: 500 },
+  );
+});
+
+test('the order of the evidence changes no set', () => {
+  fc.assert(
+    fc.property(evidenceOf(7), (evidence) => {
+      const sets = (of: Evidence[]) =>
+        reason(of)
+          .agreeing.map((set) => [...set.evidence].sort().join())
+          .sort();
+      expect(sets([...evidence].reverse())).toEqual(sets(evidence));
+    }),
+    { seed, numRuns: 200 },
+  );
+});
+
+test('when there are too many conflicts of every size, those of two and three pieces are given and it is said', () => {
+  // 28 pieces that forbid two cells each, in pairs that forbid the same two: any choice of one of each pair is minimal.
+  const count = 28;
+  const every = (1n << BigInt(count)) - 1n;
+  const crossed = Array.from({ length: count }, (_, at) => every & ~(1n << BigInt(at)) & ~(1n << BigInt(at ^ 1)));
+  const lower = (1n << 14n) - 1n;
+  const { sets, complete } = minimalConflicts({ count, allowed: [...crossed, lower, every & ~lower] });
+  expect(complete).toBe(false);
+  expect(sets).toEqual([[28, 29]]);
+});

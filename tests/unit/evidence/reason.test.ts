@@ -1,0 +1,128 @@
+import { expect, test } from 'vitest';
+import { reason, reasoningSchema } from '../../../src/evidence';
+import { decadeSpan, monthSpan, yearSpan, yearsSpan } from '../../../src/span';
+import { piece } from './samples';
+
+test('nothing is said of no evidence', () => {
+  expect(reason([])).toEqual({ agrees: true, agreeing: [], conflicts: [], conflictsComplete: true, explanations: [] });
+});
+
+test('evidence that agrees is one set with its stretch', () => {
+  const result = reason([
+    piece('decade', { spans: [decadeSpan(1990)] }),
+    piece('code', { spans: [monthSpan(1995, 1)], places: ['BE'], about: 'date-and-place' }),
+    piece('plant', { spans: [yearsSpan(1988, 2003)] }),
+  ]);
+  expect(result.agrees).toBe(true);
+  expect(result.conflicts).toEqual([]);
+  expect(result.explanations).toEqual([]);
+  expect(result.agreeing).toEqual([
+    {
+      evidence: ['decade', 'code', 'plant'],
+      facts: 3,
+      spans: [monthSpan(1995, 1)],
+      places: ['BE'],
+      statement: '3 facts agree on January 1995, Belgium',
+    },
+  ]);
+});
+
+test('one year claimed against three facts that agree: the year is named as what would explain everything', () => {
+  const result = reason([
+    piece('claim', { spans: [yearSpan(1984)], statement: 'The listing says “made in 1984”' }),
+    piece('code', {
+      from: { kind: 'reading', id: 'd1' },
+      spans: [yearsSpan(1993, 1996)],
+      statement: 'The stamp reads KV',
+    }),
+    piece('zip', { from: { kind: 'mark', id: 'm1' }, spans: [yearsSpan(1990, null)] }),
+    piece('lining', { from: { kind: 'construction', id: 'c2' }, spans: [yearsSpan(1991, 1999)], strength: 'soft' }),
+  ]);
+  expect(result.agrees).toBe(false);
+  expect(result.agreeing[0]).toMatchObject({
+    evidence: ['code', 'zip', 'lining'],
+    facts: 3,
+    spans: [yearsSpan(1993, 1996)],
+  });
+  expect(result.conflicts.map(({ evidence, strength }) => [evidence, strength])).toEqual([
+    [['claim', 'code'], 'hard'],
+    [['claim', 'zip'], 'hard'],
+    [['claim', 'lining'], 'soft'],
+  ]);
+  expect(result.conflicts[0]?.statement).toBe(
+    'These cannot all hold: the listing says “made in 1984” and the stamp reads KV',
+  );
+  expect(result.explanations.map(({ statement }) => statement)).toEqual([
+    'If the year claimed is wrong (the listing says “made in 1984”), all the rest agrees: 1993 to 1996',
+  ]);
+});
+
+test('three that agree in pairs and not together are one conflict of three', () => {
+  const result = reason([
+    piece('a', { spans: [yearSpan(1990), yearSpan(1995)] }),
+    piece('b', { spans: [yearSpan(1995), yearSpan(2000)] }),
+    piece('c', { spans: [yearSpan(1990), yearSpan(2000)] }),
+  ]);
+  expect(result.conflicts.map(({ evidence }) => evidence)).toEqual([['a', 'b', 'c']]);
+  expect(result.agreeing.map(({ evidence }) => evidence)).toEqual([
+    ['a', 'c'],
+    ['a', 'b'],
+    ['b', 'c'],
+  ]);
+  expect(result.explanations).toHaveLength(3);
+});
+
+test('a former country and its heirs are one ground, but two heirs are not', () => {
+  const former = piece('mark', { spans: [], places: ['CSHH'], about: 'place' });
+  const heir = piece('claim', { spans: [], places: ['SK'], about: 'place' });
+  expect(reason([former, heir]).agreeing[0]?.places).toEqual(['SK']);
+  expect(reason([former]).agreeing[0]?.places).toEqual(['CSHH']);
+  const other = piece('plant', { spans: [], places: ['CZ'], about: 'place' });
+  expect(reason([former, heir, other]).conflicts).toMatchObject([{ evidence: ['claim', 'plant'], over: 'place' }]);
+});
+
+test('a fact is not counted twice, however many statements it gives', () => {
+  const repeated = ['a1', 'a2', 'a3'].map((id) => piece(id, { basis: 'a', spans: [yearSpan(1980)] }));
+  const two = [piece('b', { spans: [yearSpan(1994)] }), piece('c', { spans: [yearSpan(1994)] })];
+  const result = reason([...repeated, ...two]);
+  expect(result.agreeing.map(({ evidence, facts }) => [evidence, facts])).toEqual([[['b', 'c'], 2]]);
+  expect(result.conflicts).toHaveLength(2);
+});
+
+test('a code that contradicts itself is one fact, and leaving it out explains all', () => {
+  const result = reason([
+    piece('reading', { basis: 'code', from: { kind: 'reading', id: 'd' }, spans: [yearSpan(1985)] }),
+    piece('system', { basis: 'code', from: { kind: 'system', id: 'd' }, spans: [yearsSpan(1990, 2006)] }),
+    piece('claim', { spans: [yearSpan(1994)] }),
+  ]);
+  expect(result.explanations.map(({ basis }) => basis)).toEqual(['code']);
+  expect(result.conflicts.map(({ evidence }) => evidence)).toEqual(
+    [
+      ['reading', 'system'],
+      ['reading', 'claim'],
+    ].slice(0, 1),
+  );
+});
+
+test('when no one fact explains everything, the hard facts are asked alone', () => {
+  const result = reason([
+    piece('habit1', { spans: [yearSpan(1960)], strength: 'soft' }),
+    piece('habit2', { spans: [yearSpan(1970)], strength: 'soft' }),
+    piece('claim', { spans: [yearSpan(1984)] }),
+    piece('code', { from: { kind: 'reading', id: 'd' }, spans: [yearSpan(1994)] }),
+    piece('zip', { from: { kind: 'mark', id: 'm' }, spans: [yearsSpan(1990, null)] }),
+  ]);
+  expect(result.explanations.map(({ basis, rest }) => [basis, rest])).toEqual([['claim', 'hard']]);
+});
+
+test('evidence that speaks of neither date nor place changes nothing', () => {
+  const silent = piece('silent', { spans: [], places: [] });
+  const spoken = [piece('a'), piece('b', { spans: [yearSpan(2001)] })];
+  expect(reason([silent, ...spoken])).toEqual(reason(spoken));
+});
+
+test('the result fits its schema and a sentence names two facts', () => {
+  const result = reason([piece('a'), piece('b', { spans: [yearSpan(2001)] })]);
+  expect(reasoningSchema.parse(result)).toEqual(result);
+  expect(result.conflicts[0]?.statement).toBe('These cannot all hold: the fact a stands and the fact b stands');
+});
