@@ -1,7 +1,8 @@
 import * as z from 'zod';
-import { outcomeSchema } from '../check/types';
+import { outcomeSchema, previousLookSchema } from '../check/types';
 import { claimSchema } from '../claim/types';
 import { decodingSchema } from '../code/types';
+import { reasoningSchema } from '../evidence/reasoning-types';
 import { evidenceSchema } from '../evidence/types';
 import { listingSchema } from '../listing/types';
 import { markReadSchema } from '../mark/types';
@@ -19,12 +20,17 @@ export const caseSchema = z.strictObject({
   photos: z.array(photoReadSchema),
   /** Codes that the user typed after looking at the photos. */
   typedCodes: z.array(z.strictObject({ photoId: z.string().nullable(), code: z.string() })),
+  /** Moment at which it was judged, ISO 8601; `listing.readAt` when missing. */
+  judgedAt: z.string().optional(),
+  /** The look before this one, which checks on changes compare with. */
+  previous: previousLookSchema.optional(),
   /** Name of the maker whose file was used, null when no file fits. */
   maker: z.string().nullable(),
   claims: z.array(claimSchema),
   decodings: z.array(decodingSchema),
   marks: z.array(markReadSchema),
   evidence: z.array(evidenceSchema),
+  reasoning: reasoningSchema.optional(),
   outcomes: z.array(outcomeSchema),
   questions: z.array(questionSchema),
   summary: z.strictObject({

@@ -1,10 +1,12 @@
 import type { Claim } from '../claim/types';
 import type { Decoding } from '../code/types';
+import type { Reasoning } from '../evidence';
 import type { Evidence } from '../evidence/types';
 import type { Listing } from '../listing/types';
 import type { MakerFile, Model } from '../maker/types';
 import type { MarkRead } from '../mark/types';
 import type { PhotoRead } from '../stamp/types';
+import type { PreviousLook } from './types';
 
 /** Everything that checks may ask for. Built once for each case; no check sees all of it. */
 export interface Facts {
@@ -16,6 +18,9 @@ export interface Facts {
   /** The file of the piece's maker, null when none fits. */
   maker: MakerFile | null;
   evidence: Evidence[];
+  reasoning: Reasoning;
+  /** What the listing said when it was last looked at, null at the first look. */
+  previous: PreviousLook | null;
   /** ISO 8601 moment at which the case is judged. */
   now: string;
 }
@@ -45,6 +50,9 @@ export interface Needs {
   decodings?: true;
   marks?: true;
   evidence?: true;
+  reasoning?: true;
+  /** An earlier look at the same listing; the check does not apply at the first look. */
+  previous?: true;
   now?: true;
   /** When the maker began to stamp, null when no file says. */
   stampedFrom?: true;
@@ -71,6 +79,8 @@ export type Handed<N extends Needs> = {
   Given<N, 'decodings'> &
   Given<N, 'marks'> &
   Given<N, 'evidence'> &
+  Given<N, 'reasoning'> &
+  (N extends { previous: true } ? { previous: PreviousLook } : unknown) &
   Given<N, 'now'> &
   (N extends { stampedFrom: true } ? { stampedFrom: string | null } : unknown) &
   (N extends { models: true } ? { models: Model[] } : unknown);
@@ -102,7 +112,12 @@ export function handOver(needs: Needs, facts: Facts): { handed: Handed<Needs> } 
   }
   if (needs.stampedFrom) handed.stampedFrom = facts.maker?.stamped?.from ?? null;
   if (needs.models) handed.models = facts.maker?.models ?? [];
-  for (const name of ['decodings', 'marks', 'evidence', 'now'] as const) if (needs[name]) handed[name] = facts[name];
+  if (needs.previous) {
+    if (!facts.previous) return { notApplicable: 'this is the first look at the listing' };
+    handed.previous = facts.previous;
+  }
+  for (const name of ['decodings', 'marks', 'evidence', 'reasoning', 'now'] as const)
+    if (needs[name]) handed[name] = facts[name];
   return { handed: handed as unknown as Handed<Needs> };
 }
 

@@ -1,4 +1,6 @@
 import * as z from 'zod';
+import { claimSchema } from '../claim/types';
+import { priceSchema } from '../listing/types';
 import { sourceSchema } from '../source';
 
 export const findingKindSchema = z.enum(['contradiction', 'doubt', 'gap', 'agreement']);
@@ -32,3 +34,14 @@ export const outcomeSchema = z.discriminatedUnion('outcome', [
   z.strictObject({ outcome: z.literal('cannot-tell'), check: z.string(), why: z.string() }),
 ]);
 export type Outcome = z.infer<typeof outcomeSchema>;
+
+/** What checks on changes compare with: the part of an earlier look that matters, small enough to keep in a case. */
+export const previousLookSchema = z.strictObject({
+  readAt: z.string(),
+  title: z.string().nullable(),
+  price: priceSchema.nullable(),
+  seller: z.string().nullable(),
+  photos: z.array(z.strictObject({ id: z.string(), url: z.string() })),
+  claims: z.array(claimSchema),
+});
+export type PreviousLook = z.infer<typeof previousLookSchema>;

@@ -2,6 +2,7 @@ import type { Check, Facts } from '../../../src/check';
 import type { Finding, Outcome } from '../../../src/check/types';
 import type { Claim } from '../../../src/claim/types';
 import type { Decoding, Misfit, Nearest, Reading } from '../../../src/code/types';
+import { reason } from '../../../src/evidence';
 import type { Field, Listing } from '../../../src/listing/types';
 import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, partialDateSpan, periodSpan, type Span, yearSpan } from '../../../src/span';
@@ -208,6 +209,8 @@ export const facts = (rest: Partial<Facts> = {}): Facts => ({
   marks: [],
   maker: ondrasse,
   evidence: [],
+  reasoning: reason(rest.evidence ?? []),
+  previous: null,
   now: '2026-01-15T10:00:00Z',
   ...rest,
 });
