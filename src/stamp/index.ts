@@ -1,0 +1,16 @@
+export type {
+  Box,
+  FoundLine,
+  PrintLine,
+  PrintReader,
+  PrintSymbol,
+  PrintWord,
+  StampEngines,
+  StampNets,
+} from './engines';
+export { freeTexts } from './free-text';
+export type { OpenPrintReader, TesseractFiles } from './print/tesseract';
+export { openTesseract } from './print/tesseract';
+export { readStamp } from './read-stamp';
+export type { Lattice, Measurement, PhotoRead, StampLine } from './types';
+export { latticeSchema, measurementSchema, photoReadSchema, stampLineSchema } from './types';

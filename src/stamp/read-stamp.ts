@@ -1,0 +1,67 @@
+import { differenceHash, greyOf, isTooWeak, type PixelImage, type Quad, resizePixels, sizeWithin } from '../photo';
+import type { StampEngines } from './engines';
+import { readPrinted } from './read-printed';
+import { readWithNets } from './read-with-nets';
+import { readWithPrint } from './read-with-print';
+import type { PhotoRead, StampLine } from './types';
+
+/** Smaller photos hold no line of characters. */
+const leastSide = 24;
+/** Longest side that is read; a stamp that fills a twentieth of it is still 150 px wide. */
+const readSide = 3000;
+
+/**
+ * Reads one photo: stamped lines with their lattices, best first, and ordinary print. Quads are in pixels of the
+ * photo given. An engine that fails makes the photo unread, never empty.
+ */
+export async function readStamp(photo: PixelImage, photoId: string, engines: StampEngines): Promise<PhotoRead> {
+  const { width, height } = photo;
+  const unread = (code: string, what: string, remedy: string): PhotoRead => ({
+    state: 'unread',
+    photoId,
+    problem: { code, where: `photo ${photoId}`, what, remedy },
+  });
+  if (Math.min(width, height) < leastSide) {
+    return unread(
+      'photo-too-small',
+      `The photo is ${width} × ${height} pixels, too small to hold a stamp.`,
+      'Ask the seller for a larger photo.',
+    );
+  }
+  const { width: readWidth, height: readHeight } = sizeWithin(width, height, readSide);
+  const small = readWidth === width ? photo : resizePixels(photo, readWidth, readHeight);
+  const grey = greyOf(small);
+  try {
+    const lines = await readLines(small, grey, photoId, engines);
+    const printed = engines.print === null ? [] : await readPrinted(small, engines.print);
+    return {
+      state: 'read',
+      photoId,
+      width,
+      height,
+      lines: lines.map((line) => ({ ...line, quad: scaleQuad(line.quad, width / readWidth, height / readHeight) })),
+      printed,
+      hash: differenceHash(grey),
+      tooWeak: isTooWeak(small),
+    };
+  } catch (error) {
+    return unread(
+      'stamp-engine-failed',
+      `The text reader failed on this photo: ${error instanceof Error ? error.message : String(error)}`,
+      'Read the photo again, or type the code.',
+    );
+  }
+}
+
+async function readLines(
+  photo: PixelImage,
+  grey: ReturnType<typeof greyOf>,
+  photoId: string,
+  { print, net }: StampEngines,
+): Promise<StampLine[]> {
+  if (net !== undefined) return readWithNets(photo, grey, photoId, net);
+  return print === null ? [] : readWithPrint(grey, photoId, print);
+}
+
+const scaleQuad = (quad: StampLine['quad'], across: number, down: number): Quad =>
+  quad.map(({ x, y }) => ({ x: x * across, y: y * down })) as Quad;

@@ -1,0 +1,39 @@
+import { type GreyImage, type PixelImage, quadSize } from '../photo';
+import { characterMiddles } from './align';
+import { cropLine } from './crop';
+import type { StampNets } from './engines';
+import { freeTexts } from './free-text';
+import { measureLine } from './measure';
+import type { StampLine } from './types';
+
+/** Lines read at full size in one photo; a stamp has one to three. */
+const mostLines = 6;
+
+/** Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. */
+export async function readWithNets(
+  photo: PixelImage,
+  grey: GreyImage,
+  photoId: string,
+  nets: StampNets,
+): Promise<StampLine[]> {
+  const lines: StampLine[] = [];
+  for (const { quad, stampScore } of (await nets.findLines(photo)).slice(0, mostLines)) {
+    const { across, down } = quadSize(quad);
+    if (across < 4 || down < 4) continue;
+    const lattice = await nets.readLine(photo, quad);
+    const free = freeTexts(lattice)[0] ?? { text: '', probability: 0 };
+    if (free.text === '') continue;
+    const crop = cropLine(grey, quad, 48);
+    lines.push({
+      id: `${photoId}-line-${lines.length + 1}`,
+      photoId,
+      quad,
+      stampScore,
+      engine: 'net',
+      lattice,
+      free,
+      measurements: crop === null ? [] : measureLine(crop, quad, characterMiddles(lattice)),
+    });
+  }
+  return lines;
+}
