@@ -1,0 +1,80 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { decodeText, readsOf } from '../code';
+import type { Decoding } from '../code/types';
+import { builtInMakers, readMakerFileText } from '../maker';
+import type { MakerFile } from '../maker/types';
+
+/*
+ * npm run -s decode -- [--json] [--maker FILE]... CODE...
+ * Reads codes under the maker files given, or under the built-in makers and the families.
+ * Exit codes: 0 done, 2 the command or a maker file is at fault (the reason is on stderr).
+ */
+
+const usage = 'usage: npm run -s decode -- [--json] [--maker FILE]... CODE...';
+
+function stop(message: string): never {
+  process.stderr.write(`${message}\n`);
+  process.exit(2);
+}
+
+function readMaker(path: string): MakerFile {
+  if (!existsSync(path)) stop(`${path}: there is no such maker file`);
+  let text: string;
+  try {
+    text = readFileSync(path, 'utf8');
+  } catch (error) {
+    stop(`${path}: cannot be read: ${error instanceof Error ? error.message : 'unknown reason'}`);
+  }
+  const result = readMakerFileText(text);
+  if (result.ok) return result.file;
+  const lines = result.problems.map(({ where, what, expected, remedy }) => {
+    return `  ${where}: ${what}${expected ? ` (expected: ${expected})` : ''}. ${remedy}`;
+  });
+  return stop([`${path}: the maker file is refused`, ...lines].join('\n'));
+}
+
+function readArguments() {
+  try {
+    return parseArgs({
+      options: { json: { type: 'boolean' }, maker: { type: 'string', multiple: true } },
+      allowPositionals: true,
+    });
+  } catch (error) {
+    return stop(`${error instanceof Error ? error.message : 'wrong arguments'}\n${usage}`);
+  }
+}
+
+/** The JSON of one code: a decoding with each reading's date and place in short form beside the full one. */
+function contractOf({ code, readings, misfits, nearest }: Decoding) {
+  const shown = readings.map((reading) => ({ ...reading, place: reading.places[0] ?? null, reads: readsOf(reading) }));
+  return { code, readings: shown, nearest, misfits };
+}
+
+function tableOf({ code, readings, misfits, nearest }: Decoding): string {
+  const share = (value: number) => `${(value * 100).toFixed(value < 0.1 ? 1 : 0)} %`.padStart(6);
+  const system = (name: Decoding['readings'][number]['system']) => `${name.maker ?? 'family'} / ${name.id}`;
+  const lines = [code === '' ? '(empty)' : code];
+  for (const reading of readings) {
+    lines.push(`  ${share(reading.probability)}  ${readsOf(reading).padEnd(24)} ${system(reading.system)}`);
+    for (const reason of reading.reasons) lines.push(`          ${reason}`);
+  }
+  if (readings.length === 0) lines.push('  no reading');
+  for (const { slot, value, expected, system: name } of misfits) {
+    lines.push(`  ${slot} "${value}" cannot be: expected ${expected} (${system(name)})`);
+  }
+  for (const { text, change, likelihood, reading } of nearest) {
+    lines.push(`  near: ${text}  ${readsOf(reading)}  ${change}  ${share(likelihood)}  ${system(reading.system)}`);
+  }
+  return lines.join('\n');
+}
+
+const { values, positionals } = readArguments();
+if (positionals.length === 0) stop(`no code given\n${usage}`);
+const given = (values.maker ?? []).map(readMaker);
+const makers = given.length > 0 ? given : builtInMakers;
+const names = [...new Set(given.map(({ maker }) => maker))];
+const now = new Date().toISOString().slice(0, 10);
+const decodings = positionals.map((code) => decodeText(code, { makers, maker: names.length > 0 ? names : null, now }));
+if (values.json) process.stdout.write(`${JSON.stringify(decodings.map(contractOf), null, 2)}\n`);
+else process.stdout.write(`${decodings.map(tableOf).join('\n')}\n`);

@@ -1,0 +1,84 @@
+import type { CodeSystem, MakerFile, Period, Plant } from '../maker/types';
+import { periodSpan, type Span } from '../span';
+import { isFault, type LaidLayout, type LayoutFault, layOut } from './layout';
+
+/** A plant as the decoder needs it: its code, place and periods. */
+export interface BookPlant {
+  code: string;
+  place: string;
+  used: Span[];
+}
+
+/** One code system made ready: several layouts may hold in its period. */
+export interface BookSystem {
+  maker: string | null;
+  id: string;
+  used: Span;
+  reversed: boolean;
+  layouts: LaidLayout[];
+  plants: Map<string, BookPlant[]>;
+  /** Share of its book's codes that this system is taken to explain, relative to the other systems. */
+  weight: number;
+}
+
+/** The systems of one maker, or the families (`maker` null). */
+export interface Book {
+  maker: string | null;
+  systems: BookSystem[];
+}
+
+export interface SystemFault extends LayoutFault {
+  /** Path of the layout in the system: `layout`, or `layouts[1]`. */
+  layout: string;
+}
+
+export const periodsOf = ({ used }: Pick<Plant, 'used'>): Period[] =>
+  typeof used[0] === 'string' ? [used as Period] : (used as Period[]);
+
+const anyTime: Span = { from: null, to: null, precision: 'range' };
+
+export function bookPlants(plants: readonly Plant[]): Map<string, BookPlant[]> {
+  const byCode = new Map<string, BookPlant[]>();
+  for (const plant of plants) {
+    const used = periodsOf(plant).map((period) => periodSpan(period) ?? anyTime);
+    const same = byCode.get(plant.code) ?? [];
+    const place = same.find((known) => known.place === plant.place);
+    if (place) place.used.push(...used);
+    else same.push({ code: plant.code, place: plant.place, used });
+    byCode.set(plant.code, same);
+  }
+  return byCode;
+}
+
+/** Prepares one system; faults of its layouts are returned, not thrown. */
+export function openSystem(
+  system: Pick<CodeSystem, 'id' | 'used' | 'layout' | 'layouts' | 'reversed'>,
+  maker: string | null,
+  plants: Map<string, BookPlant[]>,
+  weight = 1,
+): { system: BookSystem; faults: SystemFault[] } {
+  const written = system.layouts ?? (system.layout ? [system.layout] : []);
+  const faults: SystemFault[] = [];
+  const layouts: LaidLayout[] = [];
+  for (const [index, layout] of written.entries()) {
+    const laid = layOut(layout, { plantCodes: [...plants.keys()] });
+    if (isFault(laid)) faults.push({ ...laid, layout: system.layouts ? `layouts[${index}]` : 'layout' });
+    else layouts.push(laid);
+  }
+  const used = periodSpan(system.used) ?? anyTime;
+  const reversed = system.reversed ?? false;
+  return { system: { maker, id: system.id, used, reversed, layouts, plants, weight }, faults };
+}
+
+const opened = new WeakMap<MakerFile, Book>();
+
+/** The book of a maker file, prepared once per file object. Layouts at fault are left out: parsing refuses such files. */
+export function openBook(file: MakerFile): Book {
+  const known = opened.get(file);
+  if (known) return known;
+  const plants = bookPlants(file.plants);
+  const systems = file.codeSystems.map((system) => openSystem(system, file.maker, plants).system);
+  const book = { maker: file.maker, systems };
+  opened.set(file, book);
+  return book;
+}

@@ -1,0 +1,45 @@
+import type { BookSystem } from './book';
+import type { Meaning } from './interpret';
+import type { LaidLayout } from './layout';
+import { leftOut } from './search';
+import { yearValues } from './year';
+
+/**
+ * Shares of what a line taken for a code may be: a sound code of a system on file; a text with a system's shape and
+ * an impossible value (a slip of the stamp, or a copy); any other text. Our own assumptions: they only decide when
+ * the characters are doubtful, and they are set so that an impossible value that is clearly legible stays impossible.
+ */
+export const shares = { sound: 0.8, misfit: 0.12, free: 0.08 };
+
+/** What someone typed or quoted as a code is hardly ever other text. */
+export const typedShares: typeof shares = { sound: 0.85, misfit: 0.149, free: 0.001 };
+
+/** Share of sound codes dated outside their system's period, and of codes of a plant outside its own. */
+const outsideShare = 0.05;
+const idlePlantShare = 0.05;
+
+/** Expected share of this text among all texts that carry the layout: one over the number of such codes. */
+export function expectedShare(
+  system: BookSystem,
+  laid: LaidLayout,
+  path: string,
+  meaning: Meaning,
+  latestYear?: number,
+): number {
+  let count = 1;
+  for (const [index, cell] of laid.cells.entries()) {
+    if (cell.optional) count *= 2;
+    if (path[index] === leftOut || cell.group || 'check' in laid.slots[cell.slot]!.slot) continue;
+    count *= cell.tight.length;
+  }
+  for (const group of laid.groups.values()) {
+    if (group.name === 'year') {
+      count *= meaning.inPeriod ? yearValues(group, system.used, latestYear) : 10 ** group.width / outsideShare;
+    } else count *= group.values?.length ?? 26 ** group.width;
+  }
+  return (meaning.plantInUse ? 1 : idlePlantShare) / count;
+}
+
+/** Share of a text among all texts that are no code on file: digits alone are commoner than chance. */
+export const shapeShare = (text: string): number =>
+  text === '' ? 1 : 36 ** -text.length + (/^[0-9]+$/.test(text) ? 0.3 * 10 ** -text.length : 0);

@@ -1,0 +1,96 @@
+import { spanWords } from '../span';
+import type { BookSystem } from './book';
+import type { Meaning } from './interpret';
+import { groupValue, slotName, slotText } from './interpret';
+import type { LaidLayout } from './layout';
+import { textOf } from './search';
+import type { GroupName } from './slot/cell';
+import type { Reading } from './types';
+
+const monthNames = 'January February March April May June July August September October November December'.split(' ');
+
+/** What the whole of a group says, in plain words. */
+function groupSays(laid: LaidLayout, name: GroupName, path: string, meaning: Meaning): string {
+  const value = groupValue(laid, name, path)!;
+  const group = laid.groups.get(name)!;
+  switch (name) {
+    case 'year':
+      return String(meaning.year);
+    case 'plant':
+      return meaning.plant ? `plant ${value} in ${meaning.plant.place}` : `plant ${value}, place not known`;
+    case 'month':
+      return monthNames[(group.width === 2 ? Number(value) : group.values!.indexOf(value) + 1) - 1]!;
+    case 'quarter':
+      return `quarter ${group.values!.indexOf(value) + 1}`;
+    case 'week':
+      return `week ${Number(value)}`;
+    case 'day':
+      return `day ${Number(value)}`;
+    case 'dayOfYear':
+      return `day ${Number(value)} of the year`;
+  }
+}
+
+function slotSays(laid: LaidLayout, slot: number, path: string, meaning: Meaning): string {
+  const { slot: rule, first, end } = laid.slots[slot]!;
+  const group = laid.cells.slice(first, end).find((cell) => cell.group)?.group;
+  if (group) return groupSays(laid, group, path, meaning);
+  const text = slotText(laid, slot, path);
+  if ('serial' in rule) return `number ${Number(rule.reversed ? [...text].reverse().join('') : text)}`;
+  if ('check' in rule) return 'agrees with the other characters';
+  return 'any' in rule ? 'not explained' : 'always there';
+}
+
+/** Why a code reads so, in plain words for the screen. */
+function reasonsOf(system: BookSystem, laid: LaidLayout, path: string, meaning: Meaning): string[] {
+  const reasons: string[] = [];
+  for (const group of laid.groups.values()) {
+    const value = groupValue(laid, group.name, path)!;
+    reasons.push(`${slotName(group.name)} "${value}": ${groupSays(laid, group.name, path, meaning)}`);
+  }
+  if (laid.groups.has('year') && laid.groups.get('year')!.width < 4 && meaning.inPeriod) {
+    reasons.push(`the century or decade follows from the system's period: ${spanWords(system.used)}`);
+  }
+  if (laid.checks.length > 0) reasons.push('the check character agrees');
+  if (laid.slots.some(({ slot }) => 'serial' in slot && slot.table))
+    reasons.push('the number lies in a range of the table');
+  if (!meaning.inPeriod) {
+    reasons.push(`code's system not in use at its own date: it was used ${spanWords(system.used)}`);
+  }
+  if (!meaning.plantInUse) {
+    reasons.push(`plant not in use at that date: it worked ${meaning.plant!.used.map(spanWords).join(' and ')}`);
+  }
+  return reasons;
+}
+
+/** A reading of a filled layout, its probability still to be given. */
+export function readingOf(system: BookSystem, laid: LaidLayout, path: string, meaning: Meaning): Reading {
+  const parts = laid.slots.flatMap(({ name }, slot) => {
+    const text = slotText(laid, slot, path);
+    if (text === '') return [];
+    const start = textOf(path.slice(0, laid.slots[slot]!.first)).length;
+    return [{ slot: name, text, start, end: start + text.length, says: slotSays(laid, slot, path, meaning) }];
+  });
+  const text = textOf(path);
+  const turned = system.reversed
+    ? parts
+        .map((part) => ({
+          ...part,
+          text: [...part.text].reverse().join(''),
+          start: text.length - part.end,
+          end: text.length - part.start,
+        }))
+        .reverse()
+    : parts;
+  return {
+    text: system.reversed ? [...text].reverse().join('') : text,
+    probability: 0,
+    system: { maker: system.maker, id: system.id },
+    parts: turned,
+    span: meaning.span,
+    places: meaning.plant ? [meaning.plant.place] : [],
+    plant: meaning.plant,
+    systemUsed: system.used,
+    reasons: reasonsOf(system, laid, path, meaning),
+  };
+}

@@ -1,0 +1,39 @@
+import type { Span } from '../span';
+import type { LaidGroup } from './layout';
+
+/** First and last year of a period; an open end lasts to `latest`, or a hundred years when that is not given. */
+export function yearsOf(used: Span, latest?: number): { first: number; last: number } {
+  const first = used.from === null ? 1 : Number(used.from.slice(0, 4));
+  const last = used.to === null ? Math.max(first, latest ?? first + 99) : Number(used.to.slice(0, 4));
+  return { first, last };
+}
+
+/** Years with the remainder `rest` for `modulus` in a period; when there is none, the one nearest to it. */
+function yearsWithRest(rest: number, modulus: number, first: number, last: number): number[] {
+  const start = first + ((((rest - first) % modulus) + modulus) % modulus);
+  const inside: number[] = [];
+  for (let year = start; year <= last && inside.length < 40; year += modulus) inside.push(year);
+  if (inside.length > 0) return inside;
+  const before = start - modulus;
+  return [first - before <= start - last ? before : start];
+}
+
+/** The years that a group's value can mean, those in the period first; never empty. */
+export function yearsMeant(group: LaidGroup, value: string, used: Span, latest?: number): number[] {
+  const { first, last } = yearsOf(used, latest);
+  const [kind, start, letters] = group.writes.split(' ');
+  if (kind === 'cycle') {
+    const base = Number(start) + letters!.indexOf(value);
+    const years = yearsWithRest(base % letters!.length, letters!.length, Math.max(first, Number(start)), last);
+    return years.map((year) => Math.max(year, base));
+  }
+  const number = Number(value);
+  return group.width === 4 ? [number] : yearsWithRest(number, 10 ** group.width, first, last);
+}
+
+/** How many values of the year group lie in the period (at most all that can be written). */
+export function yearValues(group: LaidGroup, used: Span, latest?: number): number {
+  const { first, last } = yearsOf(used, latest);
+  const most = group.values?.length ?? 10 ** group.width;
+  return Math.min(most, last - first + 1);
+}

@@ -1,0 +1,175 @@
+import { findNodeAtLocation, parseTree } from 'jsonc-parser';
+import { periodsOf, testSystem } from '../code';
+import type { Problem } from '../problem';
+import { periodSpan } from '../span';
+import { plainProblems } from './plain';
+import { type MakerFile, makerFileSchema, type Period } from './schema';
+
+export type MakerFileResult = { ok: true; file: MakerFile } | { ok: false; problems: Problem[] };
+
+/** Far above any maker file (the largest of ours has 15,000 characters); bounds the work on a hostile one. */
+export const largestFile = 2_000_000;
+const mostValues = 100_000;
+const deepest = 40;
+
+const refuse = (code: string, where: string, what: string, remedy: string, expected?: string): MakerFileResult => ({
+  ok: false,
+  problems: [expected === undefined ? { code, where, what, remedy } : { code, where, what, expected, remedy }],
+});
+
+/**
+ * Checks a value as a maker file: its form, its dates, its layouts, and that every example decodes as it says.
+ * Bounded work for any value: too large and too deep ones are refused before they are looked into.
+ */
+export function parseMakerFile(value: unknown): MakerFileResult {
+  const size = sizeFault(value);
+  if (size) return refuse('maker-file-too-large', 'the file', size, 'Split the file by maker.');
+  const parsed = makerFileSchema.safeParse(value);
+  if (!parsed.success) return { ok: false, problems: plainProblems(parsed.error.issues, value) };
+  const problems = [...periodProblems(parsed.data), ...systemProblems(parsed.data)];
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, file: parsed.data };
+}
+
+/** Reads a maker file's text. Problems name the line when the text is JSON. */
+export function readMakerFileText(text: string): MakerFileResult {
+  if (text.length > largestFile) {
+    const what = `the file has ${text.length} characters`;
+    return refuse('maker-file-too-large', 'the file', what, 'Split the file by maker.', `at most ${largestFile}`);
+  }
+  let value: unknown;
+  try {
+    value = JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch (error) {
+    const what = `the file is not JSON: ${error instanceof Error ? error.message.slice(0, 200) : 'cut off'}`;
+    return refuse('maker-file-not-json', 'the file', what, 'Check that the file is complete and is a maker file.');
+  }
+  const result = parseMakerFile(value);
+  return result.ok ? result : { ok: false, problems: withLines(result.problems, text) };
+}
+
+/** Adds the line of each problem's field, found by its path. */
+function withLines(problems: Problem[], text: string): Problem[] {
+  const tree = text.length < 500_000 ? parseTree(text) : undefined;
+  if (!tree) return problems;
+  return problems.map((problem) => {
+    const path = [...problem.where.matchAll(/([A-Za-z$]+)|\[(\d+)\]/g)].map(([, key, index]) => key ?? Number(index));
+    for (let length = path.length; length > 0; length--) {
+      const node = findNodeAtLocation(tree, path.slice(0, length));
+      if (!node) continue;
+      const line = text.slice(0, node.offset).split('\n').length;
+      return { ...problem, what: `line ${line}: ${problem.what}` };
+    }
+    return problem;
+  });
+}
+
+/** Counts values and characters with a stack (recursion would overflow on a deep file). */
+function sizeFault(value: unknown): string | null {
+  const open: { value: unknown; depth: number }[] = [{ value, depth: 0 }];
+  let values = 0;
+  let characters = 0;
+  while (open.length > 0) {
+    const here = open.pop()!;
+    if (++values > mostValues) return `the file has more than ${mostValues} values`;
+    if (here.depth > deepest) return `the file is nested more than ${deepest} levels deep`;
+    if (typeof here.value === 'string') characters += here.value.length;
+    if (characters > largestFile) return `the file has more than ${largestFile} characters`;
+    if (typeof here.value !== 'object' || here.value === null) continue;
+    const inside = Array.isArray(here.value) ? here.value : Object.values(here.value);
+    if (inside.length > mostValues) return `the file has more than ${mostValues} values`;
+    for (const item of inside) open.push({ value: item, depth: here.depth + 1 });
+  }
+  return null;
+}
+
+function periodProblems(file: MakerFile): Problem[] {
+  const periods: [string, Period][] = [
+    ...file.plants.flatMap((plant, index) =>
+      periodsOf(plant).map((used): [string, Period] => [`plants[${index}].used`, used]),
+    ),
+    ...file.codeSystems.map((system, index): [string, Period] => [`codeSystems[${index}].used`, system.used]),
+    ...file.construction.map((fact, index): [string, Period] => [`construction[${index}].used`, fact.used]),
+    ...file.models.flatMap((model, index): [string, Period][] =>
+      model.made ? [[`models[${index}].made`, model.made]] : [],
+    ),
+    ...file.codeSystems.flatMap((system, index) => tablePeriods(system, `codeSystems[${index}]`)),
+  ];
+  if (file.stamped) periods.push(['stamped', [file.stamped.from, file.stamped.to]]);
+  return periods.flatMap(([where, period]) => {
+    const span = periodSpan(period);
+    const backwards = span?.from && span.to && span.from > span.to;
+    if (span && !backwards) return [];
+    const what = span
+      ? `${period[0]} comes after ${period[1]}`
+      : `${period.join(' to ')} has a date that does not exist`;
+    return [{ code: 'maker-file-period', where, what, remedy: 'Give the first date, then the last one or null.' }];
+  });
+}
+
+function tablePeriods(system: MakerFile['codeSystems'][number], where: string): [string, Period][] {
+  const layouts: [string, NonNullable<typeof system.layout>][] = system.layouts
+    ? system.layouts.map((layout, index) => [`${where}.layouts[${index}]`, layout])
+    : [[`${where}.layout`, system.layout ?? []]];
+  return layouts.flatMap(([path, layout]) =>
+    layout.flatMap((slot, place) =>
+      'serial' in slot && slot.table
+        ? slot.table.map(({ made }, row): [string, Period] => [`${path}[${place}].table[${row}].made`, made])
+        : [],
+    ),
+  );
+}
+
+/** Bound on the steps of testing all examples; a file of ours needs about a thousandth. */
+const mostExampleWork = 3_000_000;
+
+/** Steps that testing a system's examples can take at most: slots that may be left out multiply the ways to read. */
+function exampleWork(system: MakerFile['codeSystems'][number]): number {
+  const layouts = system.layouts ?? (system.layout ? [system.layout] : []);
+  const longest = Math.max(0, ...system.examples.map(({ code }) => code.length));
+  return layouts.reduce((work, layout) => {
+    const open = layout.filter((slot) => ('optional' in slot && slot.optional) || 'serial' in slot).length;
+    return work + system.examples.length * longest * Math.min(64, 2 ** open) * (1 + open);
+  }, 0);
+}
+
+function systemProblems(file: MakerFile): Problem[] {
+  const ids = new Set<string>();
+  let work = 0;
+  return file.codeSystems.flatMap((system, index): Problem[] => {
+    const where = `codeSystems[${index}]`;
+    const problems: Problem[] = [];
+    if (ids.has(system.id)) {
+      const what = `"${system.id}" names two systems`;
+      problems.push({
+        code: 'maker-file-double-id',
+        where: `${where}.id`,
+        what,
+        remedy: 'Give each system its own id.',
+      });
+    }
+    ids.add(system.id);
+    if ((system.layout === undefined) === (system.layouts === undefined)) {
+      const what = system.layout ? 'both layout and layouts are given' : 'the layout is missing';
+      return [...problems, { code: 'maker-file-layout', where, what, remedy: 'Give either layout or layouts.' }];
+    }
+    work += exampleWork(system);
+    if (work > mostExampleWork) {
+      const what = 'the layouts and examples up to here are too many to test';
+      return [
+        ...problems,
+        { code: 'maker-file-too-large', where, what, remedy: 'Keep a few examples of each layout.' },
+      ];
+    }
+    const faults = testSystem(system, file.plants);
+    for (const { layout, slot, what } of faults.layouts) {
+      const path = `${where}.${layout}${slot === null ? '' : `[${slot}]`}`;
+      problems.push({ code: 'maker-file-layout', where: path, what, remedy: 'Correct the slots of this layout.' });
+    }
+    for (const { example, what } of faults.examples) {
+      const path = `${where}.examples[${example}]`;
+      const remedy = 'Correct the example, the layout, the plants or the period: one of them is wrong.';
+      problems.push({ code: 'maker-file-example', where: path, what, remedy });
+    }
+    return problems;
+  });
+}

@@ -1,0 +1,157 @@
+import { expect, test } from 'vitest';
+import { decodeLattice, decodeText, freeDecode, readsOf } from '../../../src/code';
+import { builtInMakers } from '../../../src/maker';
+import type { Lattice } from '../../../src/stamp/types';
+
+const read = (code: string, maker: string | null = 'Ondrasse') =>
+  decodeText(code, { makers: builtInMakers, maker, now: '2026-11-25' });
+
+const lines = (code: string, maker: string | null = 'Ondrasse') =>
+  read(code, maker).readings.map((reading) => `${reading.text} ${reading.system.id}: ${readsOf(reading)}`);
+
+test.each([
+  ['834', '834 three-digits: 1983-04'],
+  ['8411', '8411 four-digits: 1984-11'],
+  ['8609KV', '8609KV four-digits-plant: 1986-09, BE'],
+  ['KV0915', 'KV0915 interleaved-month: 1995-01, BE'],
+  ['LD2047', 'LD2047 interleaved-week: 2007-W24, BE'],
+])('%s of Ondrasse reads in one way', (code, line) => {
+  expect(lines(code)).toEqual([line]);
+});
+
+test.each(['kv0915', ' KV 0915 ', 'KV-0915', 'KVO9I5', 'ＫＶ０９１５'])('%j is read as KV0915', (typed) => {
+  expect(lines(typed)).toEqual(['KV0915 interleaved-month: 1995-01, BE']);
+});
+
+test('a reading tells its slots, plant, period and reasons', () => {
+  const { probability, ...reading } = read('KV0915').readings[0]!;
+  expect(probability).toBeGreaterThan(0.99);
+  expect(reading).toEqual({
+    text: 'KV0915',
+    system: { maker: 'Ondrasse', id: 'interleaved-month' },
+    parts: [
+      { slot: 'plant', text: 'KV', start: 0, end: 2, says: 'plant KV in BE' },
+      { slot: 'month tens', text: '0', start: 2, end: 3, says: 'January' },
+      { slot: 'year tens', text: '9', start: 3, end: 4, says: '1995' },
+      { slot: 'month units', text: '1', start: 4, end: 5, says: 'January' },
+      { slot: 'year units', text: '5', start: 5, end: 6, says: '1995' },
+    ],
+    span: { from: '1995-01-01', to: '1995-01-31', precision: 'month' },
+    places: ['BE'],
+    plant: { code: 'KV', place: 'BE', used: [{ from: '1982-01-01', to: '2003-12-31', precision: 'range' }] },
+    systemUsed: { from: '1990-01-01', to: '2006-12-31', precision: 'range' },
+    reasons: [
+      'plant "KV": plant KV in BE',
+      'month "01": January',
+      'year "95": 1995',
+      "the century or decade follows from the system's period: 1990 to 2006",
+    ],
+  });
+});
+
+test('an impossible month is no reading but a misfit, with the nearest valid code', () => {
+  const decoding = read('KV9915');
+  expect(decoding.readings).toEqual([]);
+  expect(decoding.misfits.map(({ slot, value, expected }) => ({ slot, value, expected }))).toEqual([
+    { slot: 'month', value: '91', expected: '01 to 12' },
+    { slot: 'week', value: '91', expected: '01 to 53' },
+  ]);
+  expect(decoding.nearest[0]).toMatchObject({
+    text: 'KV0915',
+    change: '"9" in place 3 read as "0", which look alike',
+    likelihood: 0.01,
+  });
+});
+
+test('a plant that is not on file is a misfit', () => {
+  expect(read('XX0915').misfits[0]).toMatchObject({ slot: 'plant', value: 'XX' });
+});
+
+test('a date outside the system’s period and a plant outside its own are read and told', () => {
+  expect(read('915').readings[0]?.reasons).toContain(
+    "code's system not in use at its own date: it was used 1980 to 1983",
+  );
+  // A coast workshop that began in 1994, in a code of 1991.
+  expect(read('ZM0911').readings[0]?.reasons).toContain('plant not in use at that date: it worked 1994 to 2012');
+});
+
+test('week 53 is read in long years only', () => {
+  expect(lines('LD5038')).toEqual([]);
+  expect(lines('LD5135')).toEqual(['LD5135 interleaved-week: 2015-W53, BE']);
+});
+
+test('check characters decide: one changed digit is a misfit', () => {
+  expect(lines('B1042173', 'Calderwick & Rook')).toEqual(['B1042173 numbered: 2002-01-01..2004-12-31, GB']);
+  expect(read('B1042183', 'Calderwick & Rook').misfits[0]).toMatchObject({ slot: 'check', value: '3' });
+});
+
+test('a number in a gap of the table is a misfit', () => {
+  expect(read('1466000', 'Tessaro Vell').misfits[0]).toMatchObject({ slot: 'serial', value: '1466000' });
+});
+
+test('probabilities of all readings sum to at most 1', () => {
+  for (const code of ['KV0915', 'KV0725', '915', 'A1B220', '1042210', '8906', 'KVO9I5']) {
+    for (const maker of ['Ondrasse', null]) {
+      const sum = read(code, maker).readings.reduce((total, { probability }) => total + probability, 0);
+      expect(sum, code).toBeLessThanOrEqual(1 + 1e-9);
+    }
+  }
+});
+
+test('without a maker every file and the families are tried', () => {
+  expect(lines('M3-214/98', null)).toEqual(['M3-214/98 day-of-year: 1998-08-02, IT']);
+  expect(lines('GN0925', null)[0]).toBe('GN0925 plant-interleaved-month: 1995-02');
+});
+
+test.each(['', ' ', '--', '☺', 'A'.repeat(10_000), '0'.repeat(10_000), '-'.repeat(10_000)])(
+  'a code that cannot be one answers at once (%#)',
+  (code) => {
+    const started = performance.now();
+    expect(read(code, null).readings).toEqual([]);
+    expect(performance.now() - started).toBeLessThan(200);
+  },
+);
+
+/** A stamp's line whose doubtful characters are shared among several, with blanks between. */
+const latticeOf = (...steps: Lattice['steps']): Lattice => ({ steps: steps.flatMap((step) => [step, { '': 1 }]) });
+
+test('a lattice is settled by the code system, not by the likelier character', () => {
+  const lattice = latticeOf(
+    { K: 1 },
+    { V: 0.6, Y: 0.4 },
+    { O: 0.7, 0: 0.3 },
+    { 9: 1 },
+    { I: 0.6, 1: 0.4 },
+    { S: 0.6, 5: 0.4 },
+  );
+  expect(freeDecode(lattice).text).toBe('KVO9IS');
+  const decoding = decodeLattice(lattice, { makers: builtInMakers, maker: 'Ondrasse', now: '2026-11-25' });
+  expect(decoding.readings.map(readsOf)).toEqual(['1995-01, BE']);
+  expect(decoding).toMatchObject({ code: 'KVO9IS', accepted: true });
+});
+
+test('doubled characters need a blank between them', () => {
+  expect(freeDecode({ steps: [{ K: 1 }, { K: 1 }] }).text).toBe('K');
+  expect(freeDecode({ steps: [{ K: 1 }, { '': 1 }, { K: 1 }] }).text).toBe('KK');
+});
+
+test('a stamp in doubt between two plants is not called read', () => {
+  const lattice = latticeOf({ K: 0.5, L: 0.5 }, { V: 0.5, D: 0.5 }, { 0: 1 }, { 9: 1 }, { 8: 1 }, { 8: 1 });
+  const decoding = decodeLattice(lattice, { makers: builtInMakers, maker: 'Ondrasse', now: '2026-11-25' });
+  expect(decoding.accepted).toBe(false);
+  expect(decoding.readings).toEqual([]);
+  expect(
+    decoding.nearest
+      .map(({ text }) => text)
+      .slice(0, 2)
+      .sort(),
+  ).toEqual(['KV0988', 'LD0988']);
+});
+
+test('a higher temperature makes the same lattice less certain', () => {
+  const lattice = latticeOf({ 8: 1 }, { 3: 0.97, 2: 0.03 }, { 4: 1 });
+  const options = { makers: builtInMakers, maker: 'Ondrasse', now: '2026-11-25' };
+  const [cold, warm] = [1, 3].map((temperature) => decodeLattice(lattice, { ...options, temperature }));
+  expect(cold?.readings[0]?.probability).toBeGreaterThan(0.89);
+  expect(warm?.nearest[0]?.likelihood).toBeLessThan(0.8);
+});
