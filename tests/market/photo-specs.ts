@@ -127,7 +127,7 @@ export const photoSpecs: PhotoSpec[] = [
     'l3',
     {
       leather: { ...bare(looks.l3), colour: srgb('#b58a5e') },
-      lines: [line('CODE3', { ...ink, capHeight: 4.2, weight: 0.13, narrow: 0.86, spacing: 0.3 })],
+      lines: [line('B1382640', { ...ink, capHeight: 4.2, weight: 0.13, narrow: 0.86, spacing: 0.3 })],
       seam: { y: -15, thread: looks.l3.thread },
     },
     { shows: 66, yaw: 10, pitch: -4, roll: -3 },
@@ -137,7 +137,7 @@ export const photoSpecs: PhotoSpec[] = [
   ...views('l4', ['front', 'back', 'base', 'lining', 'handle', 'zip']),
   stampPhoto(
     'l4',
-    { leather: bare(looks.l4), lines: [line('CODE4', { capHeight: 5.6, weight: 0.17, depth: 0.5, narrow: 0.92 })] },
+    { leather: bare(looks.l4), lines: [line('14F11M32', { capHeight: 5.6, weight: 0.17, depth: 0.5, narrow: 0.92 })] },
     { shows: 70, yaw: -7, pitch: -10, roll: 4 },
     { from: 150, elevation: 24 },
   ),
@@ -171,7 +171,7 @@ export const photoSpecs: PhotoSpec[] = [
       leather: bare(looks.l8),
       lines: [
         line('ONDRASSE', { ...gold, capHeight: 5, y: -8, weight: 0.13 }),
-        line('CODE8', { ...gold, capHeight: 4.4, y: 5 }),
+        line('LD2112', { ...gold, capHeight: 4.4, y: 5 }),
       ],
     },
     { shows: 74, yaw: 8, pitch: 7, roll: -2 },

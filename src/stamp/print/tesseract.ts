@@ -30,7 +30,7 @@ export async function openTesseract(files: TesseractFiles): Promise<OpenPrintRea
     { langPath: files.langPath, gzip: true, cacheMethod: 'none', ...inBrowser, ...core },
     { load_system_dawg: '0', load_freq_dawg: '0' },
   );
-  await worker.setParameters({ lstm_choice_mode: '2', user_defined_dpi: '150' });
+  await worker.setParameters({ lstm_choice_mode: '2', user_defined_dpi: '150', debug_file: '/dev/null' });
   return {
     async read(image, layout) {
       // The engine adapts to what it saw before; without this a photo's reading depends on the photos before it.

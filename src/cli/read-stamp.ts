@@ -1,0 +1,71 @@
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { builtInMakers, type MakerFile, readMakerFileText } from '../maker';
+import { openEngines } from './engines';
+import { openPhotoFile } from './photo-file';
+import { photoResult, type StampResult } from './stamp-result';
+
+const usage = 'usage: npm run -s read-stamp -- [--json] [--maker FILE]... PHOTO...';
+
+/** Maker files named on the command line, or all built-in ones; a file with faults ends the command. */
+function makersFrom(paths: readonly string[]): MakerFile[] {
+  if (paths.length === 0) return builtInMakers;
+  return paths.map((path) => {
+    let text: string;
+    try {
+      text = readFileSync(path, 'utf8');
+    } catch {
+      throw new Error(`${path}: the maker file cannot be read`);
+    }
+    const read = readMakerFileText(text);
+    if (read.ok) return read.file;
+    throw new Error(read.problems.map(({ where, what }) => `${path}: ${where}: ${what}`).join('\n'));
+  });
+}
+
+function asWords(result: StampResult): string {
+  if (result.problem !== undefined) return `${result.file}: ${result.problem.what} ${result.problem.remedy}`;
+  const [best] = result.readings;
+  const said =
+    best !== undefined
+      ? `${best.text}, ${Math.round(best.probability * 100)}%${best.system === null ? ', no code system' : `, ${best.system.maker ?? 'any maker'}: ${best.system.id}`}`
+      : `no stamp read${result.candidates === undefined ? '' : `; perhaps ${result.candidates.map(({ text }) => text).join(', ')}`}`;
+  return `${result.file}: ${said}${result.printed.length > 0 ? `; printed: ${result.printed.join(' / ')}` : ''}`;
+}
+
+async function main(): Promise<number> {
+  const { values, positionals } = parseArgs({
+    options: { json: { type: 'boolean', default: false }, maker: { type: 'string', multiple: true, default: [] } },
+    allowPositionals: true,
+  });
+  if (positionals.length === 0) throw new Error(usage);
+  const makers = makersFrom(values.maker);
+  const named = values.maker.length > 0 ? makers.map(({ maker }) => maker) : null;
+  const now = new Date().toISOString().slice(0, 10);
+  const { engines, close } = await openEngines();
+  try {
+    const results: StampResult[] = [];
+    for (const file of positionals) {
+      const opened = await openPhotoFile(file);
+      results.push(
+        opened.ok
+          ? await photoResult(file, opened.value, engines, { makers, maker: named, now })
+          : { file, readings: [], printed: [], problem: opened.problem },
+      );
+    }
+    console.log(values.json ? JSON.stringify(results, null, 2) : results.map(asWords).join('\n'));
+    return results.some(({ problem }) => problem !== undefined) ? 1 : 0;
+  } finally {
+    await close();
+  }
+}
+
+main().then(
+  (status) => {
+    process.exitCode = status;
+  },
+  (error: unknown) => {
+    console.error(error instanceof Error ? error.message : String(error));
+    process.exitCode = 2;
+  },
+);
