@@ -1,0 +1,52 @@
+import { succeed } from '../problem';
+import { browser } from './browser';
+import { openPanel, openReader } from './compat';
+import { fetchPhoto } from './fetch-photo';
+import { dropPageRecord } from './page-record';
+import { readPage } from './read-page';
+import { receive } from './receive';
+import { send } from './send';
+
+const menuItem = 'read-listing';
+const watchListItem = 'open-watch-list';
+
+/**
+ * The worker's listeners, all added in one go: a stopped worker is woken for an event only if its listener was added
+ * at once at the last start. It holds no state; what it must remember is in storage.
+ */
+export function startBackground(): void {
+  const readTab = (tab: chrome.tabs.Tab | undefined) => {
+    if (tab?.id === undefined) return;
+    const { id } = tab;
+    openPanel(id).catch((error: unknown) => console.error('[tellstamp] the panel did not open', error));
+    // A panel that is already open hears that its right to the tab is new; nobody hears it otherwise.
+    send('tab.granted', { tabId: id });
+  };
+
+  browser.action.onClicked.addListener(readTab);
+  browser.contextMenus.onClicked.addListener(({ menuItemId }, tab) => {
+    if (menuItemId === menuItem) readTab(tab);
+    else browser.tabs.create({ url: browser.runtime.getURL('watchlist.html') });
+  });
+  browser.runtime.onInstalled.addListener(() => {
+    browser.contextMenus.removeAll(() => {
+      browser.contextMenus.create({
+        id: menuItem,
+        title: 'Read this listing with Tellstamp',
+        contexts: ['page', 'image'],
+      });
+      browser.contextMenus.create({ id: watchListItem, title: 'Open the watch list', contexts: ['action'] });
+    });
+  });
+  browser.tabs.onRemoved.addListener((tabId) => {
+    dropPageRecord(tabId);
+  });
+  receive('background', {
+    'page.read': ({ tabId }) => readPage(tabId),
+    'photo.fetch': ({ tabId, photoId }) => fetchPhoto(tabId, photoId),
+    'reader.open': async () => {
+      await openReader();
+      return succeed({});
+    },
+  });
+}

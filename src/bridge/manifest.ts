@@ -1,0 +1,22 @@
+/**
+ * What the manifest asks for, apart from the build so that tests hold it. Firefox has neither side panel nor
+ * offscreen document: it gives a sidebar without a permission, and the panel itself runs the reader there.
+ */
+export const permissions = (browser: string): readonly string[] =>
+  browser === 'firefox'
+    ? ['activeTab', 'scripting', 'storage', 'unlimitedStorage', 'contextMenus']
+    : ['activeTab', 'scripting', 'storage', 'unlimitedStorage', 'contextMenus', 'sidePanel', 'offscreen'];
+
+/**
+ * No code from elsewhere, no inline style. `wasm-unsafe-eval` is what WebAssembly needs; `https:` in connect-src is
+ * for photos of hosts that the user granted (the browser refuses the others before this rule is asked).
+ */
+export const contentSecurityPolicy = [
+  "default-src 'self'",
+  "script-src 'self' 'wasm-unsafe-eval'",
+  "worker-src 'self'",
+  "connect-src 'self' blob: data: https:",
+  "img-src 'self' blob: data:",
+  "style-src 'self'",
+  "object-src 'none'",
+].join('; ');

@@ -1,0 +1,67 @@
+import { toBase64 } from './bytes';
+import type { Reply } from './envelope';
+
+/** What the page script does with photos. It is given addresses by the background, which has checked them. */
+
+const maxBytes = 24_000_000;
+const waitMs = 20_000;
+
+/** Fetches as the page's own scripts could: the browser's cross-origin rules decide. */
+export async function fetchInPage({ url }: { url: string }): Promise<Reply> {
+  let response: Response;
+  try {
+    const sameOrigin = new URL(url).origin === location.origin;
+    response = await fetch(url, {
+      mode: 'cors',
+      credentials: sameOrigin ? 'same-origin' : 'omit',
+      signal: AbortSignal.timeout(waitMs),
+    });
+  } catch (error) {
+    const late = error instanceof DOMException && error.name === 'TimeoutError';
+    return late
+      ? refuse('photo-late', 'the photo did not arrive within 20 seconds')
+      : refuse('photo-unreachable', 'the page may not fetch it, or the server did not answer');
+  }
+  if (!response.ok) return refuse('photo-missing', `the server answered ${response.status}`);
+  try {
+    const bytes = new Uint8Array(await response.arrayBuffer());
+    if (bytes.length > maxBytes) return refuse('photo-too-large', 'the file is larger than 24 MB');
+    return { ok: true, value: { base64: toBase64(bytes), mediaType: response.headers.get('content-type') ?? '' } };
+  } catch {
+    return refuse('photo-late', 'the photo did not arrive whole');
+  }
+}
+
+let scrolledFrom: { x: number; y: number } | null = null;
+
+/** Brings the photo into view and says where it stands. */
+export async function showPhoto({ urls }: { urls: string[] }): Promise<Reply> {
+  const image = [...document.images].find(({ currentSrc, src }) => urls.includes(currentSrc) || urls.includes(src));
+  if (!image) return refuse('photo-not-shown', 'the page does not show the photo now');
+  scrolledFrom ??= { x: scrollX, y: scrollY };
+  image.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
+  // Two frames: one to lay out, one to paint what the browser's picture will show.
+  await new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted)));
+  const { left, top, right, bottom } = image.getBoundingClientRect();
+  const [x, y] = [Math.max(0, left), Math.max(0, top)];
+  const width = Math.max(0, Math.min(right, innerWidth) - x);
+  const height = Math.max(0, Math.min(bottom, innerHeight) - y);
+  return { ok: true, value: { x, y, width, height, viewportWidth: innerWidth } };
+}
+
+/** Puts the page back where the user had it. */
+export async function unshowPhoto(): Promise<Reply> {
+  if (scrolledFrom) scrollTo({ left: scrolledFrom.x, top: scrolledFrom.y, behavior: 'instant' });
+  scrolledFrom = null;
+  return { ok: true, value: {} };
+}
+
+const refuse = (code: string, what: string): Reply => ({
+  ok: false,
+  problem: {
+    code,
+    where: 'page',
+    what,
+    remedy: 'Open the photo on the page and read again, or type the code by hand.',
+  },
+});

@@ -1,0 +1,103 @@
+import * as z from 'zod';
+import { listingSchema } from '../listing/types';
+import { photoReadSchema } from '../stamp/types';
+
+/** The extension's parts that answer messages. `page` is the script inside a web page; it is asked per tab. */
+export type Part = 'background' | 'panel' | 'reader' | 'page';
+
+const message = <I extends z.ZodType, O extends z.ZodType>(definition: {
+  handledBy: Part;
+  sentBy: readonly Part[];
+  input: I;
+  output: O;
+}) => definition;
+
+const tabId = z.number().int();
+const empty = z.strictObject({});
+
+/** How a photo is looked at again by hand. `crop` is in shares of the photo's width and height: left, top, right, bottom. */
+export const adjustmentSchema = z.strictObject({
+  turn: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]),
+  invert: z.boolean(),
+  crop: z.tuple([z.number(), z.number(), z.number(), z.number()]).nullable(),
+});
+export type Adjustment = z.infer<typeof adjustmentSchema>;
+export const noAdjustment: Adjustment = { turn: 0, invert: false, crop: null };
+
+/** Bytes of a photo and the way they came. `base64`, because Chrome's messages carry JSON only. */
+export const photoBytesSchema = z.strictObject({
+  base64: z.string(),
+  mediaType: z.string(),
+  way: z.enum(['page', 'background', 'capture']),
+});
+export type PhotoBytes = z.infer<typeof photoBytesSchema>;
+
+/** A small picture as a data address, for the screen and the watch list. */
+const picture = z.string().startsWith('data:image/');
+
+/** What the reader says of one photo: the facts for the case, and pictures for the screen. */
+export const photoViewSchema = z.strictObject({
+  read: photoReadSchema,
+  thumbnail: picture.nullable(),
+  crops: z.array(z.strictObject({ lineId: z.string(), picture })),
+});
+export type PhotoView = z.infer<typeof photoViewSchema>;
+
+/** Every message: who handles it, who may send it, what goes in and what comes out. */
+export const protocol = {
+  'page.read': message({
+    handledBy: 'background',
+    sentBy: ['panel'],
+    input: z.strictObject({ tabId }),
+    output: z.strictObject({ listing: listingSchema, incognito: z.boolean() }),
+  }),
+  'photo.fetch': message({
+    handledBy: 'background',
+    sentBy: ['panel'],
+    input: z.strictObject({ tabId, photoId: z.string() }),
+    output: photoBytesSchema,
+  }),
+  'reader.open': message({ handledBy: 'background', sentBy: ['panel'], input: empty, output: empty }),
+  'photo.read': message({
+    handledBy: 'reader',
+    sentBy: ['panel'],
+    input: z.strictObject({ photoId: z.string(), base64: z.string(), adjustment: adjustmentSchema }),
+    output: photoViewSchema,
+  }),
+  'reader.renew': message({ handledBy: 'reader', sentBy: ['panel'], input: empty, output: empty }),
+  'tab.granted': message({
+    handledBy: 'panel',
+    sentBy: ['background'],
+    input: z.strictObject({ tabId }),
+    output: empty,
+  }),
+  'listing.read': message({ handledBy: 'page', sentBy: ['background'], input: empty, output: listingSchema }),
+  'photo.fetchInPage': message({
+    handledBy: 'page',
+    sentBy: ['background'],
+    input: z.strictObject({ url: z.string() }),
+    output: z.strictObject({ base64: z.string(), mediaType: z.string() }),
+  }),
+  'photo.show': message({
+    handledBy: 'page',
+    sentBy: ['background'],
+    input: z.strictObject({ urls: z.array(z.string()) }),
+    /** Where the photo stands in the viewport, in CSS pixels. */
+    output: z.strictObject({
+      x: z.number(),
+      y: z.number(),
+      width: z.number(),
+      height: z.number(),
+      viewportWidth: z.number(),
+    }),
+  }),
+  'photo.unshow': message({ handledBy: 'page', sentBy: ['background'], input: empty, output: empty }),
+} as const;
+
+export type Protocol = typeof protocol;
+export type MessageName = keyof Protocol;
+export type InputOf<N extends MessageName> = z.infer<Protocol[N]['input']>;
+export type OutputOf<N extends MessageName> = z.infer<Protocol[N]['output']>;
+export type HandledBy<P extends Part> = {
+  [N in MessageName]: Protocol[N]['handledBy'] extends P ? N : never;
+}[MessageName];

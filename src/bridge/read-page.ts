@@ -1,0 +1,30 @@
+import { fail, type Result, succeed } from '../problem';
+import { browser } from './browser';
+import { injectionProblem } from './compat';
+import { writePageRecord } from './page-record';
+import type { OutputOf } from './protocol';
+import { sendToPage } from './send';
+
+const pageScript = 'content-scripts/listing.js';
+
+/** Puts the page script into a tab's top frame; it replaces an earlier copy of itself. */
+export async function injectPageScript(tabId: number): Promise<Result<null>> {
+  try {
+    await browser.scripting.executeScript({ target: { tabId }, files: [pageScript] });
+    return succeed(null);
+  } catch (error) {
+    return fail(injectionProblem(error));
+  }
+}
+
+/** Reads the listing that a tab shows and remembers its photos. Runs in the background. */
+export async function readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>> {
+  const injected = await injectPageScript(tabId);
+  if (!injected.ok) return injected;
+  const listing = await sendToPage(tabId, 'listing.read', {});
+  if (!listing.ok) return listing;
+  const tab = await browser.tabs.get(tabId);
+  const photos = listing.value.photos.map(({ id, url, alternatives }) => ({ id, urls: [url, ...alternatives] }));
+  await writePageRecord(tabId, { url: listing.value.url, windowId: tab.windowId, photos });
+  return succeed({ listing: listing.value, incognito: tab.incognito });
+}

@@ -1,0 +1,57 @@
+import type { PixelImage } from '../../photo/types';
+import { fail, type Problem, type Result, succeed } from '../../problem';
+import { inspectBytes } from './inspect-bytes';
+
+/** Largest picture that is decoded at all, and largest that is read: above it the browser scales while decoding. */
+const mostPixels = 120_000_000;
+const readPixels = 12_000_000;
+const leastSide = 24;
+
+/** Bytes → upright pixels (orientation applied). Every failure says what the file was. */
+export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer>): Promise<Result<PixelImage>> {
+  const header = inspectBytes(bytes);
+  if (!header) return fail(problem(photoId, 'not-a-photo', 'the file is not a picture that can be read'));
+  const { size, format } = header;
+  if (size && size.width * size.height > mostPixels) {
+    return fail(problem(photoId, 'photo-too-large', `it has ${size.width} × ${size.height} pixels`));
+  }
+  let bitmap: ImageBitmap;
+  try {
+    const blob = new Blob([bytes], { type: `image/${format}` });
+    bitmap = await createImageBitmap(blob, { imageOrientation: 'from-image', ...scaleTo(size) });
+  } catch {
+    return fail(problem(photoId, 'photo-damaged', 'the file is damaged or cut off'));
+  }
+  try {
+    if (Math.min(bitmap.width, bitmap.height) < leastSide) {
+      return fail(problem(photoId, 'photo-too-small', `it is only ${bitmap.width} × ${bitmap.height} pixels`));
+    }
+    const shrink = Math.min(1, Math.sqrt(readPixels / (bitmap.width * bitmap.height)));
+    const [width, height] = [Math.round(bitmap.width * shrink), Math.round(bitmap.height * shrink)];
+    const canvas = new OffscreenCanvas(width, height);
+    const pen = canvas.getContext('2d', { willReadFrequently: true });
+    if (!pen) return fail(problem(photoId, 'no-canvas', 'the browser gave no canvas'));
+    // Transparent parts would read as black; a photo's paper is white.
+    pen.fillStyle = '#fff';
+    pen.fillRect(0, 0, width, height);
+    pen.drawImage(bitmap, 0, 0, width, height);
+    const { data } = pen.getImageData(0, 0, width, height);
+    return succeed({ width, height, data });
+  } finally {
+    bitmap.close();
+  }
+}
+
+function scaleTo(size: { width: number; height: number } | null): ImageBitmapOptions {
+  if (!size || size.width * size.height <= readPixels) return {};
+  const shrink = Math.sqrt(readPixels / (size.width * size.height));
+  // Only the width: the height follows, and a picture that lies on its side keeps its shape.
+  return { resizeWidth: Math.max(1, Math.round(size.width * shrink)), resizeQuality: 'high' };
+}
+
+const problem = (photoId: string, code: string, what: string): Problem => ({
+  code,
+  where: `photo ${photoId}`,
+  what,
+  remedy: 'Ask the seller for the photo again, or type the code by hand.',
+});

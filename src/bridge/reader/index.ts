@@ -1,0 +1,1 @@
+export { connectReader, type Reader } from './connect';

@@ -1,0 +1,60 @@
+import '../plain-validation';
+import { fail, type Problem, type Result, succeed } from '../../problem';
+import { readStamp } from '../../stamp';
+import { fromBase64 } from '../bytes';
+import type { PhotoView } from '../protocol';
+import { adjustImage } from './adjust';
+import { decodePhoto } from './decode-photo';
+import { openEngines } from './engines';
+import { drawLine, drawThumbnail, toCanvas } from './pictures';
+import type { ReaderAnswer, ReaderRequest } from './worker-messages';
+
+type ReadRequest = Extract<ReaderRequest, { kind: 'read' }>;
+
+/** Lines whose picture is cut out: more are never shown. */
+const mostCrops = 12;
+let engines: ReturnType<typeof openEngines> | null = null;
+
+self.addEventListener('message', async ({ data }: MessageEvent<ReaderRequest>) => {
+  if (data.kind === 'start') {
+    engines = openEngines(data.files);
+    return;
+  }
+  const view = await readPhoto(data).catch((error: unknown) => fail(unreadable(data.photoId, error)));
+  const answer: ReaderAnswer = view.ok
+    ? { id: data.id, view: view.value }
+    : { id: data.id, view: null, problem: view.problem };
+  self.postMessage(answer);
+});
+
+async function readPhoto({ photoId, base64, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
+  const decoded = await decodePhoto(photoId, fromBase64(base64));
+  if (!decoded.ok) return decoded;
+  if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
+  const whole = decoded.value;
+  const canvas = toCanvas(whole);
+  const isWhole = adjustment.turn === 0 && !adjustment.invert && adjustment.crop === null;
+  const { image, toWhole } = isWhole ? { image: whole, toWhole: null } : adjustImage(whole, adjustment);
+  const read = await readStamp(image, photoId, await engines);
+  const thumbnail = await drawThumbnail(canvas);
+  if (read.state === 'unread') return succeed({ read, thumbnail, crops: [] });
+  const lines = toWhole
+    ? read.lines.map((line) => ({ ...line, quad: line.quad.map(toWhole) as typeof line.quad }))
+    : read.lines;
+  const crops = await Promise.all(
+    lines.slice(0, mostCrops).map(async ({ id, quad }) => ({ lineId: id, picture: await drawLine(canvas, quad) })),
+  );
+  const { width, height } = whole;
+  return succeed({ read: { ...read, width, height, lines }, thumbnail, crops });
+}
+
+function unreadable(photoId: string, error: unknown): Problem {
+  const what = error instanceof Error ? error.message : String(error);
+  console.error('[tellstamp] photo not read', error);
+  return {
+    code: 'reader-failed',
+    where: `photo ${photoId}`,
+    what: `the reader failed: ${what}`,
+    remedy: 'Read the photo again, or type the code by hand.',
+  };
+}

@@ -1,0 +1,49 @@
+import type { Claim } from '../claim/types';
+import type { Price } from '../listing/types';
+import { placeName } from '../place';
+import { spanWords } from '../span';
+
+/** An amount as the reader's own language writes it; without a settled currency the candidates are said. */
+export function priceWords({ minor, minorTo, exponent, currency, currencies }: Price): string {
+  const write = (amount: number) =>
+    (amount / 10 ** exponent).toLocaleString(undefined, { minimumFractionDigits: exponent });
+  const amount = minorTo === undefined ? write(minor) : `${write(minor)} – ${write(minorTo)}`;
+  return `${amount} ${currency ?? currencies.join(' or ')}`.trim();
+}
+
+/** What a claim states, short, beside the words that it stands in. */
+export function claimWords(claim: Claim): string {
+  switch (claim.kind) {
+    case 'made':
+    case 'bought':
+      return spanWords(claim.span);
+    case 'condition':
+      return claim.condition.replaceAll('-', ' ');
+    case 'material':
+      return `${claim.part}: ${claim.material}`;
+    case 'measure': {
+      const { dimension, mm } = claim.measure;
+      return `${dimension === 'unknown' ? '' : `${dimension} `}${Number((mm / 10).toFixed(1))} cm`;
+    }
+    case 'maker':
+      return claim.maker;
+    case 'model':
+      return claim.model;
+    case 'origin':
+      return placeName(claim.place);
+    case 'code':
+      return claim.code;
+    case 'no-code':
+      return 'none';
+    case 'price':
+      return priceWords(claim.price);
+    case 'sale-channel':
+      return claim.channel.replaceAll('-', ' ');
+    case 'payment-outside':
+      return 'outside the marketplace';
+    case 'returns':
+      return claim.accepted ? 'accepted' : 'not accepted';
+    case 'hedged-authorship':
+      return 'hedged';
+  }
+}

@@ -1,0 +1,92 @@
+import { useState } from 'preact/hooks';
+import { CaseView } from '../parts/CaseView';
+import { Cautions } from '../parts/Cautions';
+import { ListingHeader } from '../parts/ListingHeader';
+import { LookByHand } from '../parts/LookByHand';
+import { Notice } from '../parts/Notice';
+import { PhotoStrip } from '../parts/PhotoStrip';
+import { sentence } from '../parts/ProblemNote';
+import { Progress } from '../parts/Progress';
+import { cropOf } from '../parts/StampSection';
+import { strings } from '../strings';
+import { SaveBar } from './SaveBar';
+import type { Session } from './session';
+import type { PanelState } from './state';
+import { useSaved } from './use-saved';
+import { useSession } from './use-session';
+
+/** The side panel of one tab. */
+export function Panel({ tabId }: { tabId: number }) {
+  const [state, session] = useSession(tabId);
+  const saved = useSaved(state);
+  const { stage, listing } = state;
+  return (
+    <main>
+      <h1 class="visually-hidden">{strings.product}</h1>
+      {listing?.kind === 'listing' && <ListingHeader listing={listing} />}
+      {stage.kind !== 'lapsed' && stage.kind !== 'trouble' && (
+        <Progress stage={stage} onStop={session.stop} onGoOn={session.goOn} onAgain={session.read} />
+      )}
+      <Trouble state={state} session={session} />
+      {listing && listing.kind !== 'listing' && <Notice text={strings.notListing[listing.kind]} />}
+      {state.case && <Content state={state} session={session} />}
+      <SaveBar state={state} saved={saved} />
+      <Cautions />
+    </main>
+  );
+}
+
+function Trouble({ state: { stage, moved }, session }: { state: PanelState; session: Session }) {
+  if (stage.kind === 'lapsed') return <Notice title={strings.lapsed.title} text={strings.lapsed.text} strong />;
+  if (stage.kind === 'trouble') {
+    const text = `${sentence(stage.problem.what)} ${stage.problem.remedy}`;
+    return (
+      <Notice title={strings.trouble.title} text={text} strong>
+        <button type="button" onClick={session.read}>
+          {strings.trouble.tryAgain}
+        </button>
+      </Notice>
+    );
+  }
+  if (!moved) return null;
+  return (
+    <Notice text={strings.moved.text}>
+      <button type="button" onClick={session.read}>
+        {strings.moved.read}
+      </button>
+    </Notice>
+  );
+}
+
+function Content({ state, session }: { state: PanelState; session: Session }) {
+  const [looked, setLooked] = useState<string | null>(null);
+  const { case: kase, views, files } = state;
+  if (!kase) return null;
+  const { photos } = kase.listing;
+  const stamped = new Set(kase.decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from.photoId] : [])));
+  const file = looked === null ? undefined : files[looked];
+  return (
+    <CaseView
+      kase={kase}
+      pictureOfLine={cropOf(views)}
+      onType={(code) => session.typeCode(null, code)}
+      onRemoveTyped={session.removeTyped}
+      photos={
+        photos.length > 0 && (
+          <>
+            <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={setLooked} />
+            {looked !== null && file !== undefined && (
+              <LookByHand
+                key={looked}
+                file={file}
+                number={photos.findIndex(({ id }) => id === looked) + 1}
+                onRead={(adjustment) => session.readAgain(looked, adjustment)}
+                onClose={() => setLooked(null)}
+              />
+            )}
+          </>
+        )
+      }
+    />
+  );
+}

@@ -1,0 +1,35 @@
+import { browser } from '../../bridge/browser';
+import { dayWords } from '../day-words';
+import { ProblemNote } from '../parts/ProblemNote';
+import { strings } from '../strings';
+import { isBusy, type PanelState } from './state';
+import type { SavedCase } from './use-saved';
+
+/** Saving, always in reach at the panel's end; what was saved before is said and opened from here. */
+export function SaveBar({ state, saved }: { state: PanelState; saved: SavedCase }) {
+  const { record, justSaved, problem } = saved;
+  const open = (hash: string) => browser.tabs.create({ url: browser.runtime.getURL(`watchlist.html${hash}`) });
+  if (state.incognito) return <p class="save-bar muted">{strings.save.private}</p>;
+  return (
+    <div class="save-bar">
+      {state.case && (
+        <button type="button" class="main" onClick={saved.save} disabled={isBusy(state.stage)}>
+          {record ? strings.save.update : strings.save.save}
+        </button>
+      )}
+      {record ? (
+        <button type="button" onClick={() => open(`#case=${encodeURIComponent(record.id)}`)}>
+          {strings.save.openCase}
+        </button>
+      ) : (
+        <button type="button" onClick={() => open('')}>
+          {strings.save.open}
+        </button>
+      )}
+      <p role="status" class="muted hint">
+        {justSaved ? strings.save.savedNow : record ? strings.save.saved(dayWords(record.savedAt)) : ''}
+      </p>
+      {problem && <ProblemNote problem={problem} />}
+    </div>
+  );
+}

@@ -1,0 +1,19 @@
+import { fromBase64 } from '../../bridge/bytes';
+import { connectReader } from '../../bridge/reader';
+import { send } from '../../bridge/send';
+import { buildCase } from '../../case';
+import { builtInMakers } from '../../maker';
+import type { SessionPorts } from './session';
+
+/** The session's ways to the browser. */
+export const browserPorts = (): SessionPorts => ({
+  readPage: (tabId) => send('page.read', { tabId }),
+  fetchPhoto: (tabId, photoId) => send('photo.fetch', { tabId, photoId }),
+  reader: connectReader(),
+  makers: async () => builtInMakers,
+  buildCase,
+  now: () => new Date().toISOString(),
+  // The type is not the server's word: nothing but a picture is ever drawn from these addresses.
+  keepFile: ({ base64 }) => URL.createObjectURL(new Blob([fromBase64(base64)])),
+  dropFile: (address) => URL.revokeObjectURL(address),
+});

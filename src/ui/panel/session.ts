@@ -1,0 +1,169 @@
+import type { Adjustment, OutputOf, PhotoBytes, PhotoView } from '../../bridge/protocol';
+import { noAdjustment } from '../../bridge/protocol';
+import type { Reader } from '../../bridge/reader';
+import type { Case } from '../../case';
+import type { PhotoLink } from '../../listing/types';
+import type { MakerFile } from '../../maker/types';
+import type { Problem, Result } from '../../problem';
+import type { PhotoRead } from '../../stamp/types';
+import { blankState, type PanelState, type TypedCode } from './state';
+
+/** More photos than this are named as not read. */
+export const photoBudget = 24;
+
+export interface SessionPorts {
+  readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>>;
+  fetchPhoto(tabId: number, photoId: string): Promise<Result<PhotoBytes>>;
+  reader: Reader;
+  makers(): Promise<MakerFile[]>;
+  buildCase(facts: {
+    listing: NonNullable<PanelState['listing']>;
+    photos: PhotoRead[];
+    typedCodes: TypedCode[];
+    makers: MakerFile[];
+    now: string;
+  }): Case;
+  now(): string;
+  /** An address for bytes inside this document, and its end. */
+  keepFile(bytes: PhotoBytes): string;
+  dropFile(address: string): void;
+}
+
+/**
+ * Drives one tab from page to case. It holds the state and publishes each change whole; the screen only shows it.
+ * Starting again ends the run before: every result of an older run is dropped.
+ */
+export function createSession(tabId: number, ports: SessionPorts, publish: (state: PanelState) => void) {
+  let state = blankState;
+  let makers: MakerFile[] = [];
+  let run = new AbortController();
+  const bytes = new Map<string, string>();
+
+  const change = (part: Partial<PanelState>) => {
+    state = { ...state, ...part };
+    publish(state);
+  };
+  const recompute = () => {
+    if (state.listing?.kind !== 'listing') return;
+    const { listing, typedCodes, views } = state;
+    const photos = listing.photos.flatMap(({ id }) => (views[id] ? [views[id].read] : []));
+    change({ case: ports.buildCase({ listing, photos, typedCodes, makers, now: ports.now() }) });
+  };
+  const unread = (photoId: string, problem: Problem): PhotoView => ({
+    read: { state: 'unread', photoId, problem },
+    thumbnail: null,
+    crops: [],
+  });
+
+  async function readPhoto(link: PhotoLink, fetched: Result<PhotoBytes>): Promise<PhotoView> {
+    if (!fetched.ok) return unread(link.id, fetched.problem);
+    bytes.set(link.id, fetched.value.base64);
+    change({ files: { ...state.files, [link.id]: ports.keepFile(fetched.value) } });
+    const view = await ports.reader.read(link.id, fetched.value.base64, noAdjustment);
+    return view.ok ? view.value : unread(link.id, view.problem);
+  }
+
+  async function readPhotos(signal: AbortSignal): Promise<void> {
+    const links = state.listing?.photos ?? [];
+    const within = links.slice(0, photoBudget).filter(({ id }) => !state.views[id]);
+    const of = links.length;
+    let ahead = within[0] ? ports.fetchPhoto(tabId, within[0].id) : null;
+    for (const [index, link] of within.entries()) {
+      change({ stage: { kind: 'photos', at: links.indexOf(link) + 1, of } });
+      const fetched = await (ahead as Promise<Result<PhotoBytes>>);
+      if (signal.aborted) return;
+      const following = within[index + 1];
+      // The next photo travels while this one is read.
+      ahead = following ? ports.fetchPhoto(tabId, following.id) : null;
+      const view = await readPhoto(link, fetched);
+      if (signal.aborted) return;
+      change({ views: { ...state.views, [link.id]: view } });
+      recompute();
+    }
+    for (const link of links.slice(photoBudget)) {
+      change({ views: { ...state.views, [link.id]: unread(link.id, overBudget(link.id)) } });
+    }
+    recompute();
+    change({ stage: { kind: 'done', read: countRead(), of } });
+  }
+
+  const countRead = () => Object.values(state.views).filter(({ read }) => read.state === 'read').length;
+
+  return {
+    /** Reads the tab's page and its photos from the start. */
+    async read(): Promise<void> {
+      run.abort();
+      run = new AbortController();
+      const { signal } = run;
+      for (const address of Object.values(state.files)) ports.dropFile(address);
+      bytes.clear();
+      state = blankState;
+      change({ stage: { kind: 'page' } });
+      const [page, files] = await Promise.all([ports.readPage(tabId), ports.makers(), ports.reader.renew()]);
+      if (signal.aborted) return;
+      makers = files;
+      if (!page.ok) {
+        const { problem } = page;
+        change({ stage: problem.code === 'right-lapsed' ? { kind: 'lapsed' } : { kind: 'trouble', problem } });
+        return;
+      }
+      change({ listing: page.value.listing, incognito: page.value.incognito });
+      if (page.value.listing.kind !== 'listing') {
+        change({ stage: { kind: 'done', read: 0, of: 0 } });
+        return;
+      }
+      recompute();
+      await readPhotos(signal);
+    },
+
+    stop(): void {
+      run.abort();
+      change({ stage: { kind: 'stopped', read: countRead(), of: state.listing?.photos.length ?? 0 } });
+    },
+
+    /** Goes on after a stop with the photos that were not read. */
+    async goOn(): Promise<void> {
+      run = new AbortController();
+      await readPhotos(run.signal);
+    },
+
+    /** Reads one photo again as the user turned, inverted or cut it. */
+    async readAgain(photoId: string, adjustment: Adjustment): Promise<Result<PhotoView> | null> {
+      const base64 = bytes.get(photoId);
+      if (base64 === undefined) return null;
+      const view = await ports.reader.read(photoId, base64, adjustment);
+      if (view.ok && view.value.read.state === 'read') {
+        const thumbnail = state.views[photoId]?.thumbnail ?? view.value.thumbnail;
+        change({ views: { ...state.views, [photoId]: { ...view.value, thumbnail } } });
+        recompute();
+      }
+      return view;
+    },
+
+    typeCode(photoId: string | null, text: string): void {
+      const code = text.trim().slice(0, 200);
+      if (code === '' || state.typedCodes.some((typed) => typed.code === code)) return;
+      change({ typedCodes: [...state.typedCodes, { photoId, code }] });
+      recompute();
+    },
+
+    removeTyped(code: string): void {
+      change({ typedCodes: state.typedCodes.filter((typed) => typed.code !== code) });
+      recompute();
+    },
+
+    /** The page was left: what stands stays on the screen and says so. */
+    pageMoved(): void {
+      run.abort();
+      change({ moved: true });
+    },
+  };
+}
+export type Session = ReturnType<typeof createSession>;
+
+const overBudget = (photoId: string): Problem => ({
+  code: 'over-budget',
+  where: `photo ${photoId}`,
+  what: `only the first ${photoBudget} photos are read`,
+  remedy: 'Type the code by hand if the stamp is in a later photo.',
+});

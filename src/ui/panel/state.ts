@@ -1,0 +1,45 @@
+import type { PhotoView } from '../../bridge/protocol';
+import type { Case } from '../../case';
+import type { Listing } from '../../listing/types';
+import type { Problem } from '../../problem';
+
+/** Where the panel stands. `at` and `of` count photos from 1. */
+export type Stage =
+  | { kind: 'opening' }
+  | { kind: 'page' }
+  | { kind: 'photos'; at: number; of: number }
+  | { kind: 'stopped'; read: number; of: number }
+  | { kind: 'done'; read: number; of: number }
+  | { kind: 'lapsed' }
+  | { kind: 'trouble'; problem: Problem };
+
+export interface TypedCode {
+  photoId: string | null;
+  code: string;
+}
+
+export interface PanelState {
+  stage: Stage;
+  /** The page was left or reloaded since it was read. */
+  moved: boolean;
+  incognito: boolean;
+  listing: Listing | null;
+  case: Case | null;
+  views: Record<string, PhotoView>;
+  /** Addresses of the fetched photos inside this document (blob:), by photo id. */
+  files: Record<string, string>;
+  typedCodes: TypedCode[];
+}
+
+export const blankState: PanelState = {
+  stage: { kind: 'opening' },
+  moved: false,
+  incognito: false,
+  listing: null,
+  case: null,
+  views: {},
+  files: {},
+  typedCodes: [],
+};
+
+export const isBusy = ({ kind }: Stage): boolean => kind === 'opening' || kind === 'page' || kind === 'photos';

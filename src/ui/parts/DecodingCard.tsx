@@ -1,0 +1,77 @@
+import type { Decoding } from '../../code/types';
+import { strings } from '../strings';
+import { ReadingTable } from './ReadingTable';
+
+interface Props {
+  decoding: Decoding;
+  /** The stamped line cut from its photo, as a data address. */
+  picture: string | null;
+  where: string;
+  pictureLabel: string;
+  onRemove?: (() => void) | undefined;
+}
+
+/** One code: its picture, the text, whether it counts as read, and what it says. */
+export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove }: Props) {
+  const [best, ...others] = decoding.readings;
+  return (
+    <article class="decoding">
+      {picture && <img class="stamp-crop" src={picture} alt={pictureLabel} />}
+      <header>
+        {decoding.accepted ? (
+          <strong class="code">{best?.text ?? decoding.code}</strong>
+        ) : (
+          <span>{strings.stamp.unsure}</span>
+        )}
+        <span class="muted">{where}</span>
+        {onRemove && (
+          <button type="button" class="small" onClick={onRemove}>
+            {strings.stamp.remove(decoding.code)}
+          </button>
+        )}
+      </header>
+      {decoding.accepted ? best && <ReadingTable reading={best} /> : <Candidates decoding={decoding} />}
+      {decoding.accepted && !best && <p>{strings.stamp.noSystem}</p>}
+      {decoding.accepted && <Misfits decoding={decoding} />}
+      {decoding.accepted && others.length > 0 && (
+        <details class="quiet">
+          <summary>{strings.stamp.otherReadings(others.length)}</summary>
+          {others.map((reading) => (
+            <ReadingTable key={`${reading.system.id} ${reading.text}`} reading={reading} />
+          ))}
+        </details>
+      )}
+    </article>
+  );
+}
+
+function Candidates({ decoding }: { decoding: Decoding }) {
+  const rows = decoding.readings.slice(0, 3).map(({ text, probability }) => ({ text, probability }));
+  if (rows.length === 0) return decoding.code ? <p class="code">{decoding.code}</p> : null;
+  return (
+    <>
+      <p class="muted">{strings.stamp.candidates}</p>
+      <ul class="candidates">
+        {rows.map(({ text, probability }) => (
+          <li key={text}>
+            <span class="code">{text}</span> <span class="muted">{strings.stamp.share(probability)}</span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function Misfits({ decoding: { misfits, nearest, readings } }: { decoding: Decoding }) {
+  if (readings.length > 0) return null;
+  return (
+    <ul class="misfits">
+      {misfits.slice(0, 3).map(({ slot, value, expected, system }) => (
+        <li key={`${system.id} ${slot}`}>{strings.stamp.misfit(slot, value, expected)}</li>
+      ))}
+      {nearest.slice(0, 3).map(({ text, change, system }) => (
+        <li key={`${system.id} ${text}`}>{strings.stamp.nearest(text, change)}</li>
+      ))}
+    </ul>
+  );
+}

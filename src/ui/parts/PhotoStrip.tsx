@@ -1,0 +1,43 @@
+import type { PhotoView } from '../../bridge/protocol';
+import type { PhotoLink } from '../../listing/types';
+import { strings } from '../strings';
+
+interface Props {
+  photos: PhotoLink[];
+  views: Record<string, PhotoView>;
+  /** Ids of photos in which a line counts as a stamp. */
+  stamped: Set<string>;
+  onLook?: ((photoId: string) => void) | undefined;
+}
+
+/** All photos small, each saying whether it shows a stamp; one click looks at it by hand. */
+export const PhotoStrip = ({ photos, views, stamped, onLook }: Props) => (
+  <section aria-labelledby="photos-title">
+    <h2 id="photos-title">{strings.photos.title}</h2>
+    <ul class="photo-strip">
+      {photos.map(({ id }, index) => {
+        const view = views[id];
+        const picture = view?.thumbnail ? <img src={view.thumbnail} alt={strings.photos.alone(index + 1)} /> : null;
+        return (
+          <li key={id}>
+            {picture && onLook ? (
+              <button type="button" aria-label={strings.photos.byHand(index + 1)} onClick={() => onLook(id)}>
+                {picture}
+              </button>
+            ) : (
+              (picture ?? <span class="no-picture">{index + 1}</span>)
+            )}
+            <span class="photo-says">{photoSays(view, stamped.has(id))}</span>
+          </li>
+        );
+      })}
+    </ul>
+  </section>
+);
+
+function photoSays(view: PhotoView | undefined, stamped: boolean): string {
+  if (!view) return strings.photos.waiting;
+  if (view.read.state === 'unread') return strings.photos.unread;
+  if (stamped) return strings.photos.shows;
+  return view.read.tooWeak ? strings.photos.tooWeak : strings.photos.showsNone;
+}

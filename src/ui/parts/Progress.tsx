@@ -1,0 +1,76 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { isBusy, type Stage } from '../panel/state';
+import { strings } from '../strings';
+
+interface Props {
+  stage: Stage;
+  onStop: () => void;
+  onGoOn: () => void;
+  onAgain: () => void;
+}
+
+/** Where the reading stands, in words and as a bar, with the button that stops it or goes on. */
+export function Progress({ stage, onStop, onGoOn, onAgain }: Props) {
+  const words = stageWords(stage);
+  return (
+    <div class="progress">
+      <p class="progress-line" data-stage={stage.kind}>
+        {words}
+      </p>
+      <Announced words={words} />
+      {stage.kind === 'photos' && <progress max={stage.of} value={stage.at - 1} aria-label={words} />}
+      {isBusy(stage) ? (
+        <button type="button" class="small" onClick={onStop} disabled={stage.kind === 'opening'}>
+          {strings.stage.stop}
+        </button>
+      ) : (
+        <>
+          {stage.kind === 'stopped' && stage.read < stage.of && (
+            <button type="button" class="small" onClick={onGoOn}>
+              {strings.stage.goOn}
+            </button>
+          )}
+          <button type="button" class="small" onClick={onAgain}>
+            {strings.stage.again}
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
+
+export function stageWords(stage: Stage): string {
+  switch (stage.kind) {
+    case 'opening':
+      return strings.stage.opening;
+    case 'page':
+      return strings.stage.page;
+    case 'photos':
+      return strings.stage.photo(stage.at, stage.of);
+    case 'stopped':
+      return strings.stage.stopped(stage.read, stage.of);
+    case 'done':
+      return stage.read === stage.of ? strings.stage.done(stage.of) : strings.stage.doneBut(stage.read, stage.of);
+    default:
+      return '';
+  }
+}
+
+/** For screen readers only: at most one line a second, so that fast photos do not drown the voice. */
+function Announced({ words }: { words: string }) {
+  const [said, setSaid] = useState(words);
+  const last = useRef(0);
+  useEffect(() => {
+    const wait = Math.max(0, last.current + 1000 - Date.now());
+    const timer = setTimeout(() => {
+      last.current = Date.now();
+      setSaid(words);
+    }, wait);
+    return () => clearTimeout(timer);
+  }, [words]);
+  return (
+    <p class="visually-hidden" role="status">
+      {said}
+    </p>
+  );
+}

@@ -1,0 +1,39 @@
+import type { Reading } from '../../code/types';
+import { placeName } from '../../place';
+import { spanWords } from '../../span';
+import { strings } from '../strings';
+
+/** What one reading of a code says, and slot by slot why. */
+export function ReadingTable({ reading }: { reading: Reading }) {
+  const says = [reading.span && spanWords(reading.span), reading.places.map(placeName).join(' or ')].filter(Boolean);
+  return (
+    <div class="reading">
+      <p class="reading-says">
+        {says.join(', ') || reading.text}{' '}
+        <span class="muted">
+          {strings.stamp.reading(
+            [reading.system.maker, reading.system.id.replaceAll('-', ' ')].filter(Boolean).join(', '),
+          )}
+        </span>
+      </p>
+      <table>
+        <thead class="visually-hidden">
+          <tr>
+            <th scope="col">{strings.stamp.characters}</th>
+            <th scope="col">{strings.stamp.slot}</th>
+            <th scope="col">{strings.stamp.says}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {reading.parts.map((part) => (
+            <tr key={part.start}>
+              <td class="code">{part.text}</td>
+              <td class="muted">{part.slot}</td>
+              <td>{part.says}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+import { useRef, useState } from 'preact/hooks';
+import type { Problem } from '../../problem';
+import type { Imported } from '../../watch';
+import { ProblemNote, sentence } from '../parts/ProblemNote';
+import { saveAsFile } from '../save-as-file';
+import { strings } from '../strings';
+import type { WatchState } from './use-watch-list';
+
+/** Export and import of the whole list, with what came of it. */
+export function Transfer({ act }: { act: WatchState['act'] }) {
+  const chooser = useRef<HTMLInputElement>(null);
+  const [outcome, setOutcome] = useState<{ imported: Imported } | { problem: Problem } | null>(null);
+  const write = async () => {
+    const text = await act((list) => list.exportText());
+    if (text?.ok) saveAsFile(text.value, `tellstamp-watch-list-${new Date().toISOString().slice(0, 10)}.json`);
+  };
+  const read = async (file: File | undefined) => {
+    if (!file) return;
+    const text = await file.text();
+    const result = await act((list) => list.importText(text));
+    if (result) setOutcome(result.ok ? { imported: result.value } : { problem: result.problem });
+  };
+  return (
+    <>
+      <button type="button" onClick={write}>
+        {strings.watch.exportAll}
+      </button>
+      <button type="button" onClick={() => chooser.current?.click()}>
+        {strings.watch.importFile}
+      </button>
+      <input
+        ref={chooser}
+        type="file"
+        accept=".json,application/json"
+        class="visually-hidden"
+        tabIndex={-1}
+        aria-label={strings.watch.importFile}
+        onChange={(event) => {
+          read(event.currentTarget.files?.[0]);
+          event.currentTarget.value = '';
+        }}
+      />
+      <div role="status" class="import-outcome">
+        {outcome && 'problem' in outcome && <ProblemNote problem={outcome.problem} />}
+        {outcome && 'imported' in outcome && <ImportedNote imported={outcome.imported} />}
+      </div>
+    </>
+  );
+}
+
+function ImportedNote({ imported: { added, renewed, kept, refused } }: { imported: Imported }) {
+  return (
+    <>
+      <p>{strings.watch.imported(added, renewed, kept)}</p>
+      {refused.length > 0 && (
+        <>
+          <p>{strings.watch.refused(refused.length)}</p>
+          <ul>
+            {refused.slice(0, 10).map(({ where, what }) => (
+              <li key={where}>
+                {where}: {sentence(what)}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,107 @@
+import { existsSync } from 'node:fs';
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type BrowserContext, chromium, type Page, type Worker } from 'playwright-core';
+import { findChromium, missingChromium } from '../../src/cli/find-chromium';
+
+const built = fileURLToPath(new URL('../../.output/chrome-mv3', import.meta.url));
+
+export interface LaunchOptions {
+  /** Hosts that this copy of the build may read without a click, as match patterns. A test cannot click the toolbar. */
+  hosts?: string[];
+  /** Profile folder to use again; without it a fresh one is made and removed at the end. */
+  profile?: string;
+  colorScheme?: 'light' | 'dark';
+}
+
+export interface Browser {
+  context: BrowserContext;
+  id: string;
+  profile: string;
+  extensionUrl(path: string): string;
+  worker(): Promise<Worker>;
+  /** Ends the browser and keeps the profile. */
+  end(): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** Starts Chromium with the built extension, and fails at once when either is missing. */
+export async function launch(options: LaunchOptions = {}): Promise<Browser> {
+  const executablePath = findChromium();
+  if (executablePath === null) throw new Error(missingChromium);
+  if (!existsSync(join(built, 'manifest.json')))
+    throw new Error('The extension is not built: run "npm run build" first.');
+  const profile = options.profile ?? (await mkdtemp(join(tmpdir(), 'tellstamp-profile-')));
+  const extension = options.hosts ? await copyWithHosts(profile, options.hosts) : built;
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath,
+    headless: false,
+    colorScheme: options.colorScheme ?? 'light',
+    args: [
+      '--headless=new',
+      '--no-sandbox',
+      `--disable-extensions-except=${extension}`,
+      `--load-extension=${extension}`,
+      '--disable-quic',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--no-first-run',
+      '--enable-unsafe-extension-debugging',
+    ],
+  });
+  const worker = () => workerOf(context);
+  const id = new URL((await worker()).url()).host;
+  const end = () => context.close();
+  return {
+    context,
+    id,
+    profile,
+    extensionUrl: (path) => `chrome-extension://${id}/${path}`,
+    worker,
+    end,
+    close: async () => {
+      await end();
+      await rm(profile, { recursive: true, force: true });
+    },
+  };
+}
+
+async function workerOf(context: BrowserContext): Promise<Worker> {
+  return context.serviceWorkers()[0] ?? (await context.waitForEvent('serviceworker'));
+}
+
+/** The build with some hosts granted at install. Nothing else differs from what is shipped. */
+async function copyWithHosts(profile: string, hosts: string[]): Promise<string> {
+  const copy = join(profile, 'extension-under-test');
+  if (existsSync(copy)) return copy;
+  await cp(built, copy, { recursive: true });
+  const file = join(copy, 'manifest.json');
+  const manifest = JSON.parse(await readFile(file, 'utf8'));
+  await writeFile(file, JSON.stringify({ ...manifest, host_permissions: hosts }));
+  return copy;
+}
+
+/** Opens an address in a tab of its own, with the number that the extension knows the tab by. */
+export async function openTab(browser: Browser, url: string): Promise<{ page: Page; tabId: number }> {
+  const worker = await browser.worker();
+  const arrives = browser.context.waitForEvent('page');
+  const tabId = await worker.evaluate(
+    async (address) => (await chrome.tabs.create({ url: address })).id as number,
+    url,
+  );
+  const page = await arrives;
+  await page.waitForURL(url);
+  await page.waitForLoadState();
+  return { page, tabId };
+}
+
+/** Opens the panel of a tab in a tab of its own: the same page as in the side panel, which tests cannot reach. */
+export async function openPanel(browser: Browser, tabId: number): Promise<Page> {
+  const panel = await browser.context.newPage();
+  await panel.setViewportSize({ width: 400, height: 900 });
+  await panel.goto(browser.extensionUrl(`sidepanel.html?tab=${tabId}`));
+  return panel;
+}

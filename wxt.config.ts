@@ -1,0 +1,61 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { defineConfig } from 'wxt';
+import { contentSecurityPolicy, permissions } from './src/bridge/manifest';
+
+const root = import.meta.dirname;
+const fromPackage = (path: string) => resolve(root, 'node_modules', path);
+
+/**
+ * The recognisers, packaged with the extension because Manifest V3 forbids code from elsewhere. They come from
+ * node_modules at every build and are not committed a second time.
+ */
+const packagedFiles = [
+  ['ocr/worker.min.js', 'tesseract.js/dist/worker.min.js'],
+  ['ocr/tesseract-core-simd-lstm.wasm.js', 'tesseract.js-core/tesseract-core-simd-lstm.wasm.js'],
+  ['ocr/eng.traineddata.gz', '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz'],
+  ['ort/ort-wasm-simd-threaded.mjs', 'onnxruntime-web/dist/ort-wasm-simd-threaded.mjs'],
+  ['ort/ort-wasm-simd-threaded.wasm', 'onnxruntime-web/dist/ort-wasm-simd-threaded.wasm'],
+] as const;
+
+const netsAreThere = () => {
+  const models = resolve(root, 'public/models');
+  return existsSync(models) && readdirSync(models).some((file) => file.endsWith('.onnx'));
+};
+
+export default defineConfig({
+  imports: false,
+  manifestVersion: 3,
+  vite: () => ({
+    oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+    worker: { format: 'es' },
+    build: { chunkSizeWarningLimit: 1500 },
+  }),
+  hooks: {
+    'build:publicAssets': (_wxt, files) => {
+      // The net runtime is 14 MB: it travels only with nets to run.
+      const wanted = packagedFiles.filter(([to]) => !to.startsWith('ort/') || netsAreThere());
+      for (const [relativeDest, from] of wanted) files.push({ relativeDest, absoluteSrc: fromPackage(from) });
+    },
+  },
+  manifest: ({ browser }) => ({
+    name: 'Tellstamp',
+    description:
+      "Reads a second-hand listing, decodes the maker's stamp, and shows what agrees, what contradicts and what to ask.",
+    permissions: [...permissions(browser)],
+    optional_host_permissions: ['https://*/*', 'http://*/*'],
+    action: { default_title: 'Read this listing with Tellstamp' },
+    content_security_policy: { extension_pages: contentSecurityPolicy },
+    ...(browser === 'firefox'
+      ? {
+          browser_specific_settings: {
+            gecko: {
+              id: 'tellstamp@tellstamp.example',
+              strict_min_version: '140.0',
+              data_collection_permissions: { required: ['none'] },
+            },
+          },
+        }
+      : { minimum_chrome_version: '120' }),
+  }),
+});
