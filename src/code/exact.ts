@@ -1,4 +1,5 @@
-import type { BookSystem } from './book';
+import type { MakerFile } from '../maker/types';
+import { type BookSystem, openBook } from './book';
 import { type Impossible, interpret, type Meaning } from './interpret';
 import { type LaidLayout, longestCode } from './layout';
 import { readingOf } from './reading';
@@ -51,4 +52,11 @@ export function readExactly(
     }
   }
   return { exact, impossible: exact.length > 0 ? null : impossible };
+}
+
+/** Every reading of a code under every system of a file, taking each character as it stands; empty when none fits. */
+export function decodeExactly(code: string, file: MakerFile, latestYear?: number): Reading[] {
+  return openBook(file).systems.flatMap((system) =>
+    readExactly(system, code, latestYear).exact.map(({ reading }) => reading),
+  );
 }
