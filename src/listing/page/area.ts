@@ -1,0 +1,164 @@
+import { attribute } from './dom';
+import related from './related.json' with { type: 'json' };
+import type { Snapshot } from './snapshot';
+import { visibleText } from './visible-text';
+
+/** The listing's own part of the page. */
+export interface Area {
+  /** Index of the listing's heading, -1 without one. */
+  heading: number;
+  /** 1 for each element outside: navigation, footer, related items, advertisements, notices. */
+  outside: Uint8Array;
+}
+
+const outsideTags: ReadonlySet<string> = new Set(['nav', 'footer']);
+const outsideRoles: ReadonlySet<string> = new Set([
+  'navigation',
+  'contentinfo',
+  'search',
+  'dialog',
+  'alertdialog',
+  'banner',
+  'complementary-ad',
+]);
+const outsideName = new RegExp(`(^|[\\s_-])(${related.names})($|[\\s_-]|s\\b)`, 'i');
+const neverOutside: ReadonlySet<string> = new Set(['html', 'body', 'main', 'h1', 'head']);
+const relatedHeading = new RegExp(
+  related.headings.map((words) => words.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('|'),
+  'i',
+);
+
+const isHeading = (tag: string): boolean => /^h[1-6]$/.test(tag);
+
+/** Finds the listing's heading and what lies outside the listing. `titles` are other names that the page gives it. */
+export function findArea(snapshot: Snapshot, titles: readonly string[]): Area {
+  const { elements } = snapshot;
+  const suspects = elements.map((_, index) => index).filter((index) => looksOutside(snapshot, index));
+  const outside = new Uint8Array(elements.length);
+  for (const index of suspects) markSubtree(snapshot, outside, index);
+  const heading = chooseHeading(snapshot, outside, titles);
+  if (heading >= 0 && outside[heading] === 1) {
+    outside.fill(0);
+    for (const index of suspects) if (!holds(snapshot, index, heading)) markSubtree(snapshot, outside, index);
+  }
+  markRelated(snapshot, outside, heading);
+  return { heading, outside };
+}
+
+export const holds = (snapshot: Snapshot, outer: number, inner: number): boolean =>
+  outer <= inner && inner < (snapshot.elements[outer]?.end ?? 0);
+
+export function markSubtree(snapshot: Snapshot, outside: Uint8Array, index: number): void {
+  outside.fill(1, index, snapshot.elements[index]?.end ?? index);
+}
+
+function looksOutside(snapshot: Snapshot, index: number): boolean {
+  const { element, tag, parent } = snapshot.elements[index] as Snapshot['elements'][number];
+  if (neverOutside.has(tag)) return false;
+  if (outsideTags.has(tag)) return true;
+  const role = attribute(element, 'role');
+  if (role !== null && outsideRoles.has(role)) return true;
+  if (tag === 'header') return isSiteHeader(snapshot, parent);
+  const name = `${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''}`;
+  return name.length > 1 && outsideName.test(name.slice(0, 400));
+}
+
+/** A `header` of the page, not of an article, section or the main part. */
+function isSiteHeader(snapshot: Snapshot, parent: number): boolean {
+  for (let step = parent; step >= 0; step = snapshot.elements[step]?.parent ?? -1)
+    if (['main', 'article', 'section'].includes(snapshot.elements[step]?.tag ?? '')) return false;
+  return true;
+}
+
+function chooseHeading(snapshot: Snapshot, outside: Uint8Array, titles: readonly string[]): number {
+  let best = -1;
+  let bestScore = Number.NEGATIVE_INFINITY;
+  for (const [index, { element, tag, shown }] of snapshot.elements.entries()) {
+    const level =
+      tag === 'h1'
+        ? 1
+        : attribute(element, 'role') === 'heading'
+          ? Number(attribute(element, 'aria-level') ?? 2)
+          : isHeading(tag)
+            ? Number(tag[1])
+            : 0;
+    if (level === 0 || level > 2 || shown !== 'shown') continue;
+    const text = visibleText(snapshot, index);
+    if (text.length < 3 || text.length > 400 || relatedHeading.test(text)) continue;
+    const likeness = Math.max(0, ...titles.map((title) => wordLikeness(text, title)));
+    const score = (level === 1 ? 2 : 0) - outside[index]! * 2 + likeness * 3 - index / 1e6;
+    if (score > bestScore) [best, bestScore] = [index, score];
+  }
+  return bestScore >= 1 ? best : -1;
+}
+
+/** Marks sections under a heading such as "You may also like": the section that holds it, or what follows it. */
+function markRelated(snapshot: Snapshot, outside: Uint8Array, heading: number): void {
+  const { elements } = snapshot;
+  for (const [index, { tag, element, parent }] of elements.entries()) {
+    if (outside[index] === 1 || index === heading) continue;
+    if (!isHeading(tag) && attribute(element, 'role') !== 'heading') continue;
+    const text = visibleText(snapshot, index);
+    if (text.length > 80 || !relatedHeading.test(text)) continue;
+    let section = index;
+    for (
+      let step = parent;
+      step > 0 && !holds(snapshot, step, heading) && !neverOutside.has(elements[step]?.tag ?? '');
+    ) {
+      section = step;
+      step = elements[step]?.parent ?? -1;
+      if (heading < 0) break;
+    }
+    if (section !== index && heading >= 0 && sectionIsSmall(snapshot, section, index))
+      markSubtree(snapshot, outside, section);
+    else outside.fill(1, index, endOfSection(snapshot, index));
+  }
+}
+
+/** A related heading at the top of its section speaks for all of it. */
+const sectionIsSmall = (snapshot: Snapshot, section: number, heading: number): boolean =>
+  visibleTextBefore(snapshot, section, heading).length < 40;
+
+function visibleTextBefore(snapshot: Snapshot, section: number, index: number): string {
+  const { elements, pieces } = snapshot;
+  const [from] = elements[section]?.pieces ?? [0, 0];
+  const [to] = elements[index]?.pieces ?? [0, 0];
+  return pieces
+    .slice(from, to)
+    .filter((piece) => piece.shown === 'shown')
+    .map((piece) => piece.text.trim())
+    .join('');
+}
+
+/** The index after what follows a heading within its parent, up to the next heading of its level or above. */
+function endOfSection(snapshot: Snapshot, heading: number): number {
+  const { elements } = snapshot;
+  const own = elements[heading];
+  const end = elements[own?.parent ?? -1]?.end ?? elements.length;
+  for (let index = own?.end ?? end; index < end; index += 1) {
+    const tag = elements[index]?.tag ?? '';
+    if (isHeading(tag) && own && tag <= own.tag) return index;
+  }
+  return end;
+}
+
+/** Words of a text for comparing titles: small letters, accents off; Japanese text in pairs of characters. */
+export function titleWords(text: string): Set<string> {
+  const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
+  const words = plain.match(/[\p{L}\p{N}]+/gu) ?? [];
+  return new Set(words.flatMap((word) => (/[\u3040-\u30ff\u3400-\u9fff]/.test(word) ? pairsOf(word) : [word])));
+}
+
+const pairsOf = (word: string): string[] =>
+  word.length < 3 ? [word] : Array.from({ length: word.length - 1 }, (_, index) => word.slice(index, index + 2));
+
+/** Share of the shorter title's words that the other has, 0 to 1. */
+export function wordLikeness(a: string, b: string): number {
+  const left = titleWords(a);
+  const right = titleWords(b);
+  const smaller = Math.min(left.size, right.size);
+  if (smaller === 0) return 0;
+  let shared = 0;
+  for (const word of left) if (right.has(word)) shared += 1;
+  return shared / smaller;
+}

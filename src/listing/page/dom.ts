@@ -1,0 +1,102 @@
+/**
+ * Reading a page that may be hostile. `<input name="getAttribute">` inside a form replaces `form.getAttribute`, so every
+ * property is taken from the prototype, never from the node itself. Works on Chromium, jsdom and linkedom documents.
+ */
+const known = new WeakMap<object, Map<string, PropertyDescriptor | null>>();
+
+function descriptorOf(node: object, name: string): PropertyDescriptor | null {
+  const prototype = Object.getPrototypeOf(node) as object;
+  const names = known.get(prototype) ?? new Map<string, PropertyDescriptor | null>();
+  if (names.size === 0) known.set(prototype, names);
+  const remembered = names.get(name);
+  if (remembered !== undefined) return remembered;
+  let found: PropertyDescriptor | null = null;
+  for (let step: object | null = prototype; step && !found; step = Object.getPrototypeOf(step))
+    found = Object.getOwnPropertyDescriptor(step, name) ?? null;
+  names.set(name, found);
+  return found;
+}
+
+/** A property as the platform defines it. Falls back to the node's own field only where no prototype knows the name. */
+export function property<T>(node: object, name: string): T {
+  const descriptor = descriptorOf(node, name);
+  if (descriptor?.get) return descriptor.get.call(node) as T;
+  if (descriptor) return descriptor.value as T;
+  return Object.getOwnPropertyDescriptor(node, name)?.value as T;
+}
+
+/** Calls a method as the platform defines it; undefined where the platform has none. */
+export function invoke<T>(node: object, name: string, ...values: unknown[]): T | undefined {
+  const method = descriptorOf(node, name)?.value as ((...values: unknown[]) => T) | undefined;
+  return method?.apply(node, values);
+}
+
+export const attribute = (element: Element, name: string): string | null =>
+  invoke<string | null>(element, 'getAttribute', name) ?? null;
+
+export const hasAttribute = (element: Element, name: string): boolean =>
+  invoke<boolean>(element, 'hasAttribute', name) === true;
+
+export const attributeNames = (element: Element): string[] => invoke<string[]>(element, 'getAttributeNames') ?? [];
+
+/** Tag name in small letters, without a namespace prefix. */
+export const tagOf = (element: Element): string => String(property<string>(element, 'localName') ?? '').toLowerCase();
+
+export const nodeType = (node: Node): number => property<number>(node, 'nodeType');
+export const firstChild = (node: Node): Node | null => property<Node | null>(node, 'firstChild') ?? null;
+export const nextSibling = (node: Node): Node | null => property<Node | null>(node, 'nextSibling') ?? null;
+export const parentNode = (node: Node): Node | null => property<Node | null>(node, 'parentNode') ?? null;
+export const textContent = (node: Node): string => property<string | null>(node, 'textContent') ?? '';
+
+export const isElement = (node: Node | null): node is Element => node !== null && nodeType(node) === 1;
+
+export function parentElement(node: Node): Element | null {
+  const parent = parentNode(node);
+  return isElement(parent) ? parent : null;
+}
+
+/** Elements under a root that match a selector, in tree order; none when the selector is not one. */
+export function select(root: ParentNode | Node, selector: string): Element[] {
+  try {
+    return Array.from(invoke<Iterable<Element>>(root, 'querySelectorAll', selector) ?? []);
+  } catch {
+    return [];
+  }
+}
+
+export const selectFirst = (root: ParentNode | Node, selector: string): Element | null =>
+  select(root, selector)[0] ?? null;
+
+/** The nearest ancestor, or the element itself when `self`, that a test accepts. */
+export function closest(element: Element, accepts: (element: Element) => boolean, self: boolean): Element | null {
+  let step: Element | null = self ? element : parentElement(element);
+  while (step && !accepts(step)) step = parentElement(step);
+  return step;
+}
+
+/** The next node in tree order under `root`, or null; `skipChildren` leaves a subtree. */
+export function nextNode(node: Node, root: Node, skipChildren = false): Node | null {
+  const child = skipChildren ? null : firstChild(node);
+  if (child) return child;
+  let step: Node | null = node;
+  while (step && step !== root) {
+    const sibling = nextSibling(step);
+    if (sibling) return sibling;
+    step = parentNode(step);
+  }
+  return null;
+}
+
+/** A short path that a person can follow to an element: tag, id or first class, position among its siblings. */
+export function pathOf(element: Element): string {
+  const steps: string[] = [];
+  let step: Element | null = element;
+  while (step && steps.length < 4) {
+    const id = attribute(step, 'id');
+    const first = (attribute(step, 'class') ?? '').trim().split(/\s+/)[0];
+    steps.unshift(tagOf(step) + (id ? `#${id.slice(0, 40)}` : first ? `.${first.slice(0, 40)}` : ''));
+    if (id) break;
+    step = parentElement(step);
+  }
+  return steps.join(' > ');
+}

@@ -1,0 +1,48 @@
+import { tidyText } from '../structured/entities';
+import type { Snapshot, TextPiece } from './snapshot';
+
+/** Which pieces of an element's text are wanted. */
+export interface Wanted {
+  /** Text for screen readers only. */
+  assistive?: boolean;
+  /** Text that is struck through. */
+  struck?: boolean;
+  /** Elements that are left out with all they hold. */
+  outside?: Uint8Array | undefined;
+}
+
+const endsLetters = /[\p{Ll}\d)][:.]?$/u;
+const beginsWord = /^[\p{Lu}(]/u;
+/** A `sup` or a smaller last pair of digits is the cents: "12" + "99". */
+const cents = /^\s*\d{2}\s*$/;
+
+/** The text of an element as a reader sees it, blocks on their own lines. */
+export function visibleText(snapshot: Snapshot, index: number, wanted: Wanted = {}): string {
+  const element = snapshot.elements[index];
+  return element ? joinPieces(snapshot, element.pieces[0], element.pieces[1], wanted) : '';
+}
+
+/** The pieces of a half-open range as text. Struck text is left out unless it is wanted. */
+export function joinPieces(snapshot: Snapshot, from: number, to: number, wanted: Wanted): string {
+  const parts: string[] = [];
+  let last: TextPiece | null = null;
+  for (let at = from; at < to; at += 1) {
+    const piece = snapshot.pieces[at] as TextPiece;
+    if (piece.shown === 'hidden' || (piece.shown === 'assistive' && wanted.assistive !== true)) continue;
+    if (piece.struck && wanted.struck !== true) continue;
+    if (wanted.outside && wanted.outside[piece.at] === 1) continue;
+    parts.push(jointBetween(snapshot, last, piece), piece.text);
+    last = piece.text.trim() === '' ? (piece.text === ' ' && last ? last : null) : piece;
+  }
+  return tidyText(parts.join('').replace(/\t[ \t]*/g, '\t'));
+}
+
+/**
+ * What stands between two neighbouring pieces: a decimal point before raised cents, a space between elements whose
+ * words would run together ("Brand" + "Ondrasse"), otherwise nothing.
+ */
+function jointBetween(snapshot: Snapshot, before: TextPiece | null, after: TextPiece): string {
+  if (!before || before.at === after.at) return '';
+  if (snapshot.elements[after.at]?.tag === 'sup' && /\d\s*$/.test(before.text) && cents.test(after.text)) return '.';
+  return endsLetters.test(before.text) && beginsWord.test(after.text) ? ' ' : '';
+}

@@ -1,0 +1,140 @@
+import type { Problem } from '../../problem';
+import { webAddress } from '../page/address';
+import type { Area } from '../page/area';
+import { otherPage } from '../page/cards';
+import { attribute, attributeNames, closest, select, tagOf, textContent } from '../page/dom';
+import type { Slices } from '../page/slices';
+import type { Snapshot } from '../page/snapshot';
+import { addressesInJson, fromAttribute, sourcesOfImage, sourcesOfLink } from './image-sources';
+import { isIconSized, isPlaceholder, namesNoPhoto } from './not-photo';
+import type { PhotoSet, PhotoSource } from './photo-set';
+
+export interface PhotoPage {
+  snapshot: Snapshot;
+  area: Area;
+  pageUrl: string;
+  base: string;
+}
+
+const number = (element: Element, name: string): number | null => {
+  const value = Number.parseInt(attribute(element, name) ?? '', 10);
+  return value > 0 ? value : null;
+};
+
+/** Adds the photos that the listing's area shows, in the page's order. Returns what could not be addressed. */
+export async function gatherSeenPhotos(page: PhotoPage, photos: PhotoSet, slices: Slices): Promise<Problem[]> {
+  let blobs = 0;
+  for (const [index, { element, tag, shown }] of page.snapshot.elements.entries()) {
+    if ((index & 127) === 0 && slices.due) await slices.rest();
+    if (page.area.outside[index] === 1) continue;
+    if (tag === 'img' || tag === 'amp-img') {
+      if ((attribute(element, 'src') ?? '').startsWith('blob:')) blobs += 1;
+      addImage(element, page, photos);
+    } else if (tag === 'noscript') addNoscript(element, page, photos);
+    else if (tag === 'a') addLink(element, page, photos);
+    else if (shown !== 'hidden' || attribute(element, 'data-src') !== null) addBackground(element, page, photos);
+  }
+  return blobs > 0 && photos.size === 0 ? [blobProblem(blobs)] : [];
+}
+
+const blobProblem = (count: number): Problem => ({
+  code: 'photo-without-address',
+  where: 'photos',
+  what: `${count} ${count === 1 ? 'photo is' : 'photos are'} made by the page itself and can be fetched from no address.`,
+  remedy: 'Save the photo from the page and add it by hand.',
+});
+
+function linksElsewhere(element: Element, page: PhotoPage): boolean {
+  const link = closest(element, (step) => tagOf(step) === 'a', false);
+  return link !== null && otherPage(link, page.pageUrl, page.base) !== null;
+}
+
+function addImage(image: Element, page: PhotoPage, photos: PhotoSet): void {
+  const sources = sourcesOfImage(image, page.base).filter((source) => !namesNoPhoto(source.address, null));
+  const first = sources[0];
+  if (!first || namesNoPhoto(first.address, image)) return;
+  const known = sources.some((source) => photos.has(source.address));
+  if (!known) {
+    const best = Math.max(0, ...sources.map((source) => source.width ?? 0));
+    const icon = isIconSized(number(image, 'width'), number(image, 'height')) && best <= 64 && sources.length < 2;
+    if (icon || linksElsewhere(image, page)) return;
+  }
+  photos.add(sources, 'visible', attribute(image, 'alt') ?? attribute(image, 'title') ?? '');
+  for (const name of attributeNames(image)) addJson(image, name, page, photos);
+}
+
+/** A picture for readers without scripts: parsed into an inert document where the browser kept it as text. */
+function addNoscript(noscript: Element, page: PhotoPage, photos: PhotoSet): void {
+  const text = textContent(noscript);
+  const inner = select(noscript, 'img');
+  if (inner.length > 0 || !/<img\b/i.test(text)) {
+    for (const image of inner) addImage(image, page, photos);
+    return;
+  }
+  const Parser = (globalThis as { DOMParser?: typeof DOMParser }).DOMParser;
+  if (!Parser || text.length > 20_000 || linksElsewhere(noscript, page)) return;
+  const parsed = new Parser().parseFromString(text, 'text/html');
+  for (const image of select(parsed, 'img')) addImage(image, page, photos);
+}
+
+function addLink(link: Element, page: PhotoPage, photos: PhotoSet): void {
+  const sources = sourcesOfLink(link, page.base).filter((source) => !namesNoPhoto(source.address, link));
+  if (sources.length > 0 && select(link, 'img').length === 0)
+    photos.add(sources, 'visible', attribute(link, 'title') ?? '');
+}
+
+const galleryName = /gallery|carousel|slide|swiper|photo|image|picture|zoom|media|galerie|bilder|foto/i;
+
+/** Pictures set as a background of a gallery's parts, and galleries kept as JSON in an attribute. */
+function addBackground(element: Element, page: PhotoPage, photos: PhotoSet): void {
+  const style = attribute(element, 'style') ?? '';
+  if (style.includes('url(')) {
+    const name = `${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${attribute(element, 'role') ?? ''}`;
+    const address = webAddress(/background(?:-image)?\s*:[^;]*url\(\s*["']?([^"')]+)/i.exec(style)?.[1], page.base);
+    if (
+      address !== null &&
+      (galleryName.test(name) || attribute(element, 'role') === 'img') &&
+      !namesNoPhoto(address, element) &&
+      !isPlaceholder(address) &&
+      !linksElsewhere(element, page)
+    )
+      photos.add([{ address, width: null, height: null }], 'visible', attribute(element, 'aria-label') ?? '');
+  }
+  for (const name of attributeNames(element)) {
+    if (!name.startsWith('data-') && !name.startsWith(':')) continue;
+    addJson(element, name, page, photos);
+    if (
+      /^data-(zoom|large|full|src|original|hi-?res|big)/i.test(name) &&
+      galleryName.test(`${attribute(element, 'class') ?? ''} ${name}`)
+    ) {
+      const sources = fromAttribute(name, attribute(element, name) ?? '', page.base).filter(
+        (one) => !namesNoPhoto(one.address, element),
+      );
+      if (sources.length > 0 && !linksElsewhere(element, page)) photos.add(sources, 'visible', '');
+    }
+  }
+}
+
+const maxJsonLength = 200_000;
+
+function addJson(element: Element, name: string, page: PhotoPage, photos: PhotoSet): void {
+  if (!name.startsWith('data-') && !name.startsWith(':')) return;
+  const value = attribute(element, name) ?? '';
+  if (
+    value.length < 12 ||
+    value.length > maxJsonLength ||
+    !/^\s*[[{]/.test(value) ||
+    !/\.(jpe?g|png|webp|avif)/i.test(value)
+  )
+    return;
+  if (
+    !galleryName.test(
+      `${name} ${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${tagOf(element)}`,
+    )
+  )
+    return;
+  const { values, sizes } = addressesInJson(value, page.base);
+  const kept = (sources: PhotoSource[]) => sources.filter((source) => !namesNoPhoto(source.address, null));
+  if (sizes.length > 0) photos.add(kept(sizes), 'visible', '');
+  for (const source of kept(values)) photos.add([source], 'visible', '');
+}

@@ -1,0 +1,128 @@
+import { webAddress } from '../page/address';
+import { attribute, attributeNames, isElement, parentElement, property, select, tagOf } from '../page/dom';
+import { type JsonValue, readTolerantJson } from '../structured/tolerant-json';
+import { isPlaceholder } from './not-photo';
+import type { PhotoSource } from './photo-set';
+import { parseSrcset } from './srcset';
+
+const imageFile = /\.(jpe?g|png|webp|avif)(?:$|[?#!:])/i;
+const imagePath = /(?:\/|\b)(?:image|img|photo|picture|media|cdn)[s\d]?\b/i;
+const sourceAttribute =
+  /^data-.*(src|srcset|original|lazy|zoom|large|full|hi-?res|image|img|photo|magnif|big|url|url-?\d*)/i;
+const notSourceAttribute = /thumb|avatar|seller|logo|track|link|href|page|placeholder|fallback|error/i;
+
+const wholeNumber = (text: string | null): number | null => {
+  const value = Number.parseInt(text ?? '', 10);
+  return value > 0 && value < 100_000 ? value : null;
+};
+
+const naturalSize = (element: Element): { width: number | null; height: number | null } => ({
+  width: wholeNumber(String(property<number | undefined>(element, 'naturalWidth') ?? '')),
+  height: wholeNumber(String(property<number | undefined>(element, 'naturalHeight') ?? '')),
+});
+
+/** Sources of a `srcset`; a density counts times the width that the image is shown at. */
+function fromSrcset(value: string, base: string, shownWidth: number | null): PhotoSource[] {
+  return parseSrcset(value).flatMap(({ address, width, density }) => {
+    const absolute = webAddress(address, base);
+    if (absolute === null || isPlaceholder(absolute)) return [];
+    const known = width ?? (density !== null && shownWidth !== null ? Math.round(density * shownWidth) : null);
+    return [{ address: absolute, width: known, height: null }];
+  });
+}
+
+/** All that one image element, its `picture`, its link and its data attributes offer as addresses. */
+export function sourcesOfImage(image: Element, base: string): PhotoSource[] {
+  const found: PhotoSource[] = [];
+  const shownWidth = wholeNumber(attribute(image, 'width'));
+  const natural = naturalSize(image);
+  const add = (address: string | null, size: { width: number | null; height: number | null }) => {
+    const absolute = webAddress(address, base);
+    if (absolute !== null && !isPlaceholder(absolute)) found.push({ address: absolute, ...size });
+  };
+  add(attribute(image, 'src'), natural);
+  for (const name of attributeNames(image).slice(0, 60)) {
+    const value = attribute(image, name) ?? '';
+    if (name === 'srcset' || (name.startsWith('data-') && name.endsWith('srcset')))
+      found.push(...fromSrcset(value, base, shownWidth));
+    else if (name.startsWith('data-') || name === 'longdesc') found.push(...fromAttribute(name, value, base));
+  }
+  const parent = parentElement(image);
+  if (parent && tagOf(parent) === 'picture')
+    for (const source of select(parent, 'source'))
+      for (const name of ['srcset', 'data-srcset', 'data-lazy-srcset'])
+        found.push(...fromSrcset(attribute(source, name) ?? '', base, shownWidth));
+  found.push(...fromLink(image, base));
+  return found;
+}
+
+/** A link around the image to an image file, and its zoom attributes. */
+function fromLink(image: Element, base: string): PhotoSource[] {
+  let step = parentElement(image);
+  for (let level = 0; level < 4 && step; level += 1) {
+    if (isElement(step) && tagOf(step) === 'a') return sourcesOfLink(step, base);
+    step = parentElement(step);
+  }
+  return [];
+}
+
+export function sourcesOfLink(link: Element, base: string): PhotoSource[] {
+  const href = webAddress(attribute(link, 'href'), base);
+  const own = href !== null && imageFile.test(href) ? [{ address: href, width: null, height: null }] : [];
+  const size = {
+    width: wholeNumber(attribute(link, 'data-pswp-width') ?? attribute(link, 'data-width')),
+    height: null,
+  };
+  const sized = own.map((source) => ({ ...source, width: size.width }));
+  return [
+    ...sized,
+    ...attributeNames(link).flatMap((name) =>
+      name.startsWith('data-') ? fromAttribute(name, attribute(link, name) ?? '', base) : [],
+    ),
+  ];
+}
+
+/** Addresses of one photo in a data attribute: plain, a srcset, or JSON of sizes, which is parsed and never run. */
+export function fromAttribute(name: string, value: string, base: string): PhotoSource[] {
+  const text = value.trim();
+  if (text.length < 5 || text.length > 100_000) return [];
+  if (text.startsWith('{') || text.startsWith('[')) return addressesInJson(text, base).sizes;
+  if (!sourceAttribute.test(name) || notSourceAttribute.test(name)) return [];
+  if (/\s\d+(\.\d+)?[wx](,|$)/.test(text)) return fromSrcset(text, base, null);
+  if (
+    /\s/.test(text) ||
+    !(
+      imageFile.test(text) ||
+      (/^(https?:)?\//.test(text) && (imagePath.test(text) || /src|image|img|photo/i.test(name)))
+    )
+  )
+    return [];
+  const address = webAddress(text, base);
+  return address === null || isPlaceholder(address) ? [] : [{ address, width: null, height: null }];
+}
+
+const maxJsonParts = 500;
+
+/** Image addresses in a JSON value. `sizes` are keys with `[width, height]`: versions of one photo. `values` are apart. */
+export function addressesInJson(text: string, base: string): { sizes: PhotoSource[]; values: PhotoSource[] } {
+  const found = { sizes: [] as PhotoSource[], values: [] as PhotoSource[] };
+  const stack: JsonValue[] = readTolerantJson(text, 16).reverse();
+  for (let parts = 0; stack.length > 0 && parts < maxJsonParts; parts += 1) {
+    const value = stack.pop();
+    if (typeof value === 'string') addJsonAddress(value, null, base, found.values);
+    else if (Array.isArray(value)) stack.push(...value.slice(0, 100).reverse());
+    else if (value && typeof value === 'object')
+      for (const key of Object.keys(value).slice(0, 100).reverse()) {
+        const inner = value[key];
+        const width = Array.isArray(inner) && typeof inner[0] === 'number' ? inner[0] : null;
+        if (imageFile.test(key)) addJsonAddress(key, width, base, found.sizes);
+        else if (inner !== undefined && !/thumb|avatar|logo/i.test(key)) stack.push(inner);
+      }
+  }
+  return found;
+}
+
+function addJsonAddress(text: string, width: number | null, base: string, found: PhotoSource[]): void {
+  const address = imageFile.test(text) ? webAddress(text, base) : null;
+  if (address !== null && !isPlaceholder(address)) found.push({ address, width, height: null });
+}

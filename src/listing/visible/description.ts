@@ -1,0 +1,129 @@
+import { type Draft, propose } from '../draft';
+import type { Area } from '../page/area';
+import { holds } from '../page/area';
+import { attribute, pathOf } from '../page/dom';
+import type { Snapshot } from '../page/snapshot';
+import { joinPieces, visibleText } from '../page/visible-text';
+import { plainText } from '../structured/entities';
+import { type HeadTags, headTag } from '../structured/open-graph';
+import { labelOf, splitLabelled } from './label';
+
+const descriptionName =
+  /(^|[\s_-])(item-?|product-?|listing-?|ad-?|article-?)?(description|beschreibung|descrizione|descripcion|beschrijving|omschrijving|setsumei)($|[\s_-])/i;
+const limit = 20_000;
+const isHeading = /^(h[2-6]|dt|summary|legend|strong|b)$/;
+
+/** Description candidates: an element so named, what follows a heading "Description", the longest run of prose, the head. */
+export function readDescriptions(snapshot: Snapshot, area: Area, tags: HeadTags, draft: Draft): void {
+  const named = longest(snapshot, area, namedBlocks(snapshot, area));
+  if (named) proposeBlock(snapshot, area, named.index, 0.74, draft);
+  const under = underHeading(snapshot, area);
+  if (under)
+    propose(draft.description, under.text.slice(0, limit), { origin: 'visible', where: under.where, confidence: 0.72 });
+  if (!named && !under) {
+    const prose = proseRun(snapshot, area);
+    if (prose)
+      propose(draft.description, prose.text.slice(0, limit), {
+        origin: 'visible',
+        where: prose.where,
+        confidence: 0.55,
+      });
+  }
+  const graph = headTag(tags, 'og:description', 'twitter:description');
+  if (graph)
+    propose(draft.description, plainText(graph), { origin: 'open-graph', where: 'og:description', confidence: 0.5 });
+  const meta = headTag(tags, 'description');
+  if (meta) propose(draft.description, plainText(meta), { origin: 'meta', where: 'description', confidence: 0.35 });
+}
+
+function proposeBlock(snapshot: Snapshot, area: Area, index: number, confidence: number, draft: Draft): void {
+  const element = snapshot.elements[index];
+  if (!element) return;
+  const text = withoutOwnLabel(visibleText(snapshot, index, { outside: area.outside }));
+  propose(draft.description, text.slice(0, limit), { origin: 'visible', where: pathOf(element.element), confidence });
+}
+
+/** "Description\nA bag…" without its first line. */
+function withoutOwnLabel(text: string): string {
+  const end = text.indexOf('\n');
+  return end > 0 && labelOf(text.slice(0, end)) === 'description' ? text.slice(end + 1).trim() : text;
+}
+
+function namedBlocks(snapshot: Snapshot, area: Area): number[] {
+  const blocks: number[] = [];
+  for (const [index, { element, tag, shown }] of snapshot.elements.entries()) {
+    if (shown !== 'shown' || area.outside[index] === 1 || tag === 'body' || tag === 'html' || tag === 'main') continue;
+    const name = ['class', 'id', 'data-testid', 'itemprop'].map((one) => attribute(element, one) ?? '').join(' ');
+    if (descriptionName.test(name.slice(0, 300)) && !(area.heading >= 0 && holds(snapshot, index, area.heading)))
+      blocks.push(index);
+  }
+  return blocks;
+}
+
+function longest(snapshot: Snapshot, area: Area, blocks: number[]): { index: number } | null {
+  let best: { index: number; length: number } | null = null;
+  for (const index of blocks.slice(0, 20)) {
+    const { length } = visibleText(snapshot, index, { outside: area.outside });
+    if (length >= 15 && (!best || length > best.length)) best = { index, length };
+  }
+  return best;
+}
+
+/** What stands after a heading that says "Description", up to the next heading of its level. */
+function underHeading(snapshot: Snapshot, area: Area): { text: string; where: string } | null {
+  const { elements, pieces } = snapshot;
+  for (const [index, { tag, element, shown, pieces: own, parent }] of elements.entries()) {
+    if (shown !== 'shown' || area.outside[index] === 1 || own[1] - own[0] > 8 || !isHeading.test(tag)) continue;
+    if (labelOf(visibleText(snapshot, index)) !== 'description') continue;
+    let holder = parent;
+    for (let level = 0; level < 3 && holder > 0; level += 1) {
+      const end = elements[holder]?.pieces[1] ?? own[1];
+      const stop = nextHeading(snapshot, elements[index]?.end ?? index, elements[holder]?.end ?? index, tag);
+      const to = stop === null ? end : (elements[stop]?.pieces[0] ?? end);
+      const text = joinPieces(snapshot, own[1], Math.min(to, pieces.length), { outside: area.outside });
+      if (text.length >= 15) return { text, where: `after ${pathOf(element)}` };
+      holder = elements[holder]?.parent ?? -1;
+    }
+  }
+  return null;
+}
+
+function nextHeading(snapshot: Snapshot, from: number, to: number, tag: string): number | null {
+  for (let index = from; index < to; index += 1) {
+    const other = snapshot.elements[index]?.tag ?? '';
+    if (other === tag || (/^h[1-6]$/.test(other) && /^h[1-6]$/.test(tag) && other < tag)) return index;
+  }
+  return null;
+}
+
+/** The run of neighbouring paragraphs under one element that holds the most prose, cut at headings and labelled lines. */
+function proseRun(snapshot: Snapshot, area: Area): { text: string; where: string } | null {
+  const { elements } = snapshot;
+  const holders = new Map<number, number>();
+  for (const piece of snapshot.pieces) {
+    if (piece.shown !== 'shown' || piece.text.length < 25 || area.outside[piece.at] === 1) continue;
+    const element = elements[piece.at];
+    if (!element || /^(a|button|option|label|h[1-6])$/.test(element.tag)) continue;
+    const block = /^(p|span|b|strong|em|i|font|li)$/.test(element.tag) ? element.parent : piece.at;
+    holders.set(block, (holders.get(block) ?? 0) + piece.text.length);
+  }
+  let best: { text: string; where: string } | null = null;
+  for (const [holder] of [...holders].sort((a, b) => b[1] - a[1]).slice(0, 12)) {
+    const element = elements[holder];
+    if (!element) continue;
+    for (const text of runsOf(visibleText(snapshot, holder, { outside: area.outside })))
+      if (text.length >= 40 && text.length > (best?.text.length ?? 0)) best = { text, where: pathOf(element.element) };
+  }
+  return best;
+}
+
+/** Splits a text at short lines (headings, prices, labels) into runs of prose. */
+function runsOf(text: string): string[] {
+  const runs: string[][] = [[]];
+  for (const line of text.split(/\n+/)) {
+    const isProse = line.length >= 40 || /[.!?。！？…]["')”»]?$/.test(line);
+    if (isProse && splitLabelled(line) === null) runs.at(-1)?.push(line);
+    else runs.push([]);
+  }
+  return runs.map((run) => run.join('\n')).filter((run) => run !== '');
+}

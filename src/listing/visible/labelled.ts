@@ -1,0 +1,88 @@
+import { type Draft, type Provenance, propose } from '../draft';
+import type { PriceHints } from '../text/currency';
+import { parseMeasures } from '../text/measure';
+import { parsePrices } from '../text/price';
+import { type Label, labelOf } from './label';
+import { readConditionWords, readCount, readDate, readRatingWords, readReturnsWords } from './words';
+
+/** What reading values needs of the page: hints for money, and the time of reading for dates. */
+export interface ReadHints extends PriceHints {
+  now: string;
+}
+
+const short = (text: string, limit = 120): string => text.replace(/\s+/g, ' ').trim().slice(0, limit);
+
+/**
+ * Reads the value beside a label ("Brand", "Zustand", "素材") into the field that the label names. Labels that name no
+ * field are left; the return value says whether one was read.
+ */
+export function readLabelled(
+  name: string,
+  value: string,
+  draft: Draft,
+  from: Provenance,
+  hints: ReadHints,
+): Label | null {
+  const label = labelOf(name);
+  const text = short(value, 400);
+  if (label === null || text === '') return null;
+  const language = hints.language ?? null;
+  switch (label) {
+    case 'maker':
+    case 'model':
+    case 'itemCode':
+    case 'material':
+    case 'colour':
+      if (text.length <= 120) propose(draft[label], text, from);
+      break;
+    case 'serial':
+      propose(draft.itemCode, text.slice(0, 60), { ...from, confidence: from.confidence * 0.95 });
+      break;
+    case 'condition':
+      propose(draft.condition, readConditionWords(text), from, text);
+      break;
+    case 'measures':
+      for (const { measure } of parseMeasures(text, language)) propose(draft.measures, measure, from);
+      break;
+    case 'seller':
+      if (text.length <= 80) propose(draft.seller.name, sellerName(text), from);
+      break;
+    case 'place':
+      propose(draft.seller.place, text.slice(0, 100), from);
+      break;
+    case 'posted':
+      propose(draft.posted, readDate(text, { language, now: hints.now }), from, text);
+      break;
+    case 'shipping':
+    case 'payment':
+      propose(draft[label], text, from);
+      break;
+    case 'returns':
+      propose(draft.returns, readReturnsWords(text), from);
+      break;
+    case 'watchers':
+    case 'bids':
+      propose(draft[label], readCount(text), from, text);
+      break;
+    case 'memberSince':
+      propose(draft.seller.memberSince, readDate(text, { language, now: hints.now }), from, text);
+      break;
+    case 'rating':
+      propose(draft.seller.rating, readRatingWords(text), from);
+      break;
+    case 'sales':
+      propose(draft.seller.salesCount, readCount(text), from, text);
+      break;
+    case 'price':
+      for (const { price, words, caveats } of parsePrices(text, hints).slice(0, 3))
+        propose(draft.price, price, { ...from, caveats: [...(from.caveats ?? []), ...caveats] }, words);
+      break;
+    default:
+      return null;
+  }
+  return label;
+}
+
+/** A seller's name without the rating, count or badge that stands behind it. */
+export const sellerName = (text: string): string =>
+  text.replace(/\s*(?:[(（［[★☆|·•,]|\d[\d.,]*\s*%|\d+ (?:sales|ventes|vendite|ventas)).*$/u, '').trim() || text;

@@ -1,0 +1,124 @@
+import type { Area } from '../page/area';
+import { attribute, pathOf } from '../page/dom';
+import type { Snapshot } from '../page/snapshot';
+import { visibleText } from '../page/visible-text';
+import type { PriceHints } from '../text/currency';
+import { type FoundPrice, parsePrices } from '../text/price';
+
+/** A price as the page shows it. */
+export interface SeenPrice extends FoundPrice {
+  /** Index of the element. */
+  at: number;
+  confidence: number;
+  where: string;
+}
+
+const priceName = /price|prix|preis|prezzo|precio|prijs|amount|kaufpreis|betrag|kakaku|価格/i;
+const notPriceName =
+  /shipping|postage|delivery|versand|livraison|unit-?price|per-?unit|tax|vat|saving|discount|installment|instalment|finance|old|was|strike|before|original|rrp|uvp|msrp/i;
+const maxBlock = 90;
+const maxBlocks = 400;
+
+const nameOf = (element: Element): string =>
+  ['class', 'id', 'data-testid', 'data-test', 'itemprop', 'data-qa']
+    .map((name) => attribute(element, name) ?? '')
+    .join(' ')
+    .slice(0, 400);
+
+/** Price-named element among an element and its nearest ancestors: 'price', 'other' (shipping, before), or null. */
+function namedPrice(snapshot: Snapshot, index: number): 'price' | 'other' | null {
+  let step = index;
+  for (let level = 0; level < 3 && step >= 0; level += 1) {
+    const element = snapshot.elements[step];
+    const name = element ? nameOf(element.element) : '';
+    if (priceName.test(name)) return notPriceName.test(name) ? 'other' : 'price';
+    if (notPriceName.test(name) && level === 0) return 'other';
+    step = element?.parent ?? -1;
+  }
+  return null;
+}
+
+/** Small elements whose text holds a digit: the largest ancestor of each piece that is still short. */
+function priceBlocks(snapshot: Snapshot, outside: Uint8Array): number[] {
+  const { elements, pieces } = snapshot;
+  const blocks = new Set<number>();
+  for (const piece of pieces) {
+    if (piece.shown === 'hidden' || outside[piece.at] === 1 || !/\p{Nd}/u.test(piece.text)) continue;
+    let block = piece.at;
+    for (let level = 0; level < 5; level += 1) {
+      const parent = elements[block]?.parent ?? -1;
+      const holder = elements[parent];
+      if (!holder || outside[parent] === 1 || holder.pieces[1] - holder.pieces[0] > 24) break;
+      if (visibleText(snapshot, parent, { struck: true, assistive: true }).length > maxBlock) break;
+      block = parent;
+    }
+    blocks.add(block);
+    if (blocks.size >= maxBlocks) break;
+  }
+  return [...blocks];
+}
+
+/** Every price that the listing's area shows, most likely first. */
+export function findSeenPrices(snapshot: Snapshot, area: Area, hints: PriceHints): SeenPrice[] {
+  const found: SeenPrice[] = [];
+  const headingPiece = snapshot.elements[area.heading]?.pieces[0] ?? 0;
+  for (const block of priceBlocks(snapshot, area.outside)) {
+    const element = snapshot.elements[block];
+    if (!element) continue;
+    const named = namedPrice(snapshot, block) ?? namedInside(snapshot, block);
+    for (const price of pricesOfBlock(snapshot, block, hints, named === 'price')) {
+      const distance = Math.abs(element.pieces[0] - headingPiece);
+      const near = area.heading < 0 ? 0.02 : distance < 60 ? 0.14 : distance < 300 ? 0.07 : 0;
+      const long = visibleText(snapshot, block).length > 60 ? -0.18 : 0;
+      const unsigned = price.caveats.includes('no-currency-sign') && named !== 'price' ? -0.2 : 0;
+      const byName = named === 'price' ? 0.2 : named === 'other' ? -0.15 : 0;
+      const kind =
+        price.price.kind === 'sale' ? 0 : price.price.kind === 'range' || price.price.kind === 'from' ? -0.1 : -0.2;
+      const confidence = Math.min(0.8, Math.max(0.05, 0.45 + near + long + unsigned + byName + kind));
+      found.push({ ...price, at: block, confidence, where: pathOf(element.element) });
+    }
+  }
+  return found.sort((a, b) => b.confidence - a.confidence || a.at - b.at);
+}
+
+function namedInside(snapshot: Snapshot, block: number): 'price' | 'other' | null {
+  const end = Math.min(snapshot.elements[block]?.end ?? block, block + 12);
+  for (let index = block + 1; index < end; index += 1) {
+    const element = snapshot.elements[index];
+    if (element && priceName.test(nameOf(element.element))) return 'price';
+  }
+  return null;
+}
+
+const digitsOf = (text: string): string => text.replace(/\D/g, '');
+
+/** Prices of one block: seen text, struck text as "was", a copy for screen readers in place of split digits. */
+function pricesOfBlock(snapshot: Snapshot, block: number, hints: PriceHints, isField: boolean): FoundPrice[] {
+  const element = snapshot.elements[block];
+  if (!element) return [];
+  const [from, to] = element.pieces;
+  const seen = visibleText(snapshot, block);
+  const copies = snapshot.pieces.slice(from, to).filter((piece) => piece.shown === 'assistive' && !piece.struck);
+  const copy = copies.flatMap((piece) => parsePrices(piece.text, hints));
+  const digits = digitsOf(seen);
+  const standsFor = copy.find((one) => digits === '' || digits === digitsOf(one.words));
+  const prices = standsFor ? [standsFor] : seenPrices(seen, hints, isField);
+  const struckText = struckOf(snapshot, from, to);
+  const struck = struckText === '' ? [] : parsePrices(struckText, hints);
+  return [...prices, ...struck.map((one) => ({ ...one, price: { ...one.price, kind: 'was' as const } }))];
+}
+
+function seenPrices(seen: string, hints: PriceHints, isField: boolean): FoundPrice[] {
+  const found = parsePrices(seen, hints);
+  const split = seen.includes('\n') && seen.length <= 24 ? parsePrices(seen.replace(/\n/g, ''), hints) : [];
+  const best = split.length === 1 && (found.length !== 1 || !found[0]?.price.currencies.length) ? split : found;
+  return best.filter((one) => isField || !one.caveats.includes('no-currency-sign') || seen.length < 40);
+}
+
+function struckOf(snapshot: Snapshot, from: number, to: number): string {
+  const struck = snapshot.pieces.slice(from, to).filter((piece) => piece.struck && piece.shown === 'shown');
+  return struck
+    .map((piece) => piece.text)
+    .join('')
+    .trim();
+}

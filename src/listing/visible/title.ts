@@ -1,0 +1,35 @@
+import { type Draft, propose } from '../draft';
+import type { Area } from '../page/area';
+import { wordLikeness } from '../page/area';
+import { pathOf } from '../page/dom';
+import type { Snapshot } from '../page/snapshot';
+import { visibleText } from '../page/visible-text';
+import { type HeadTags, headTag } from '../structured/open-graph';
+
+/** A page's `<title>` without the shop's name behind a separator; the longest part wins. */
+export function titleWithoutSite(title: string, site: string | null): string {
+  const parts = title.split(/\s+[|–—•·»]\s+|\s+-\s+|\s*\|\s*/).filter((part) => part.trim() !== '');
+  if (parts.length < 2) return title.trim();
+  const kept = parts.filter((part) => site === null || wordLikeness(part, site) < 0.99);
+  const longest = (kept.length > 0 ? kept : parts).reduce((a, b) => (b.length > a.length ? b : a));
+  return longest.trim();
+}
+
+/** Title candidates of the head and of the seen heading. */
+export function readTitles(snapshot: Snapshot, area: Area, tags: HeadTags, pageTitle: string, draft: Draft): void {
+  const site = headTag(tags, 'og:site_name', 'application-name');
+  const heading = snapshot.elements[area.heading];
+  if (heading) {
+    const words = visibleText(snapshot, area.heading).replace(/\s*\n\s*/g, ' ');
+    propose(draft.title, words, {
+      origin: 'visible',
+      where: pathOf(heading.element),
+      confidence: heading.tag === 'h1' ? 0.82 : 0.6,
+    });
+  }
+  const graph = headTag(tags, 'og:title', 'twitter:title');
+  if (graph)
+    propose(draft.title, titleWithoutSite(graph, site), { origin: 'open-graph', where: 'og:title', confidence: 0.7 });
+  if (pageTitle)
+    propose(draft.title, titleWithoutSite(pageTitle, site), { origin: 'meta', where: 'title', confidence: 0.45 });
+}

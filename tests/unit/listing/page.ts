@@ -1,0 +1,14 @@
+import { parseHTML } from 'linkedom';
+import { type ReadOptions, readListing } from '../../../src/listing';
+
+export const now = '2026-03-01T12:00:00Z';
+export const pageUrl = 'https://attic-arcade.example/item/1042';
+
+/** A document made from HTML without a browser. */
+export const documentOf = (html: string): Document =>
+  parseHTML(html.includes('<html') ? html : `<!doctype html><html><body>${html}</body></html>`)
+    .document as unknown as Document;
+
+/** The listing that is read from HTML. */
+export const readHtml = (html: string, options: Partial<ReadOptions> = {}) =>
+  readListing(documentOf(html), { url: pageUrl, now, ...options });
