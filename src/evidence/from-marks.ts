@@ -17,7 +17,7 @@ export function fromMarks(
       id: `mark-${mark.id}`,
       about: mark.spans.length === 0 ? 'place' : mark.places.length === 0 ? 'date' : 'date-and-place',
       from: { kind: 'mark', id: mark.id },
-      basis: claimBasis(mark, claims, claimed) ?? `mark:${mark.mark}:${plain(mark.words)}`,
+      basis: claimBasis(mark, claims, claimed) ?? `mark:${plain(mark.words)}`,
       spans: mark.spans,
       places: mark.places,
       strength: mark.verified ? mark.strength : 'soft',

@@ -1,18 +1,13 @@
+import type { FoundWhere } from './define';
 import { marks } from './registry';
 import type { MarkRead } from './types';
 
-export type { Mark } from './define';
+export type { FoundWhere, Mark } from './define';
 export type { MarkRead } from './types';
 export { marks };
 
 /** Longest text that is searched, in characters; what is beyond is not read. */
 const longestText = 50_000;
-
-/** Where the text stands: the listing's own words, or print read from one photo. */
-export interface FoundWhere {
-  foundIn: 'listing' | 'photo';
-  photoId: string | null;
-}
 
 /** The words as part of an id; with it, two lines of one photo that are searched apart give two ids. */
 const slug = (words: string) =>
@@ -25,15 +20,17 @@ const slug = (words: string) =>
  * Every public mark in a text, in the order of the registry and of the text. The same words of one mark are given
  * once. Ids follow from the mark, the place and the position, so that the same text gives the same ids.
  */
-export function findMarks(text: string, { foundIn, photoId }: FoundWhere): MarkRead[] {
+export function findMarks(text: string, where: FoundWhere): MarkRead[] {
+  const { foundIn, photoId } = where;
   const searched = text.slice(0, longestText);
   return marks.flatMap((mark) => {
     const seen = new Set<string>();
-    return mark.find(searched).flatMap((found) => {
+    return mark.find(searched, where).flatMap((found) => {
       const words = searched.slice(found.start, found.end);
-      if (seen.has(words)) return [];
-      seen.add(words);
-      const id = [mark.id, photoId ?? foundIn, found.start, slug(words)].join('-');
+      const said = `${words} ${found.statement}`;
+      if (seen.has(said)) return [];
+      seen.add(said);
+      const id = [mark.id, photoId ?? foundIn, found.start, slug(words), found.strength].join('-');
       const { spans, strength, verified, source, statement } = found;
       const places = found.places ?? [];
       const caution = found.caution ?? null;

@@ -1,0 +1,55 @@
+import { sinceSpan, spanWords } from '../span';
+import { defineMark, type MarkFound, rowSource } from './define';
+import { groupedNumber, numberWords } from './number-series';
+import { foundByRow, rowOf, rowsById } from './rows';
+import table from './tables/fasteners.json';
+
+const rows = rowsById(table.rows);
+/** "Pat. 2,717,437" and the like: the number needs the word before it. */
+const patentNumber =
+  /\bPat(?:ent)?s?\b\.?\s*(?:Nos?\b\.?|#)?[\s:]*(?:US\s)?(?<number>\d{1,3}(?:[,.]\d{3})+|\d{4,7})\b/giu;
+const words: { row: string; pattern: RegExp }[] = [
+  { row: 'hook-and-loop', pattern: /\bhook[\s-](?:and|&|n)[\s-]loop\b/giu },
+  {
+    row: 'nylon-coil',
+    pattern: /\b(?:nylon|plastic|polyester)\s+coil\s+zip(?:per)?\b|\bcoil\s+zip(?:per)?\s+of\s+nylon\b/giu,
+  },
+];
+const caution = 'A fastener may have been replaced, and a patent stays on the part long after the grant.';
+
+/** Fasteners that did not exist before a patent: by their patent's number, or by their kind as the listing names it. */
+export const fastener = defineMark({
+  id: 'fastener',
+  title: 'Fastener and its patent',
+  says: 'The fastener is no older than its patent; softly where the kind alone is named.',
+  find: (text) => [...byPatent(text), ...byKind(text)].sort((a, b) => a.start - b.start),
+});
+
+function byPatent(text: string): MarkFound[] {
+  return [...text.matchAll(patentNumber)].flatMap((match) => {
+    const number = groupedNumber(match.groups?.number ?? '');
+    const patent = table.patents.find((one) => one.number === number);
+    if (!patent) return [];
+    const verified = patent.verified === 'stored';
+    const day = spanWords({ from: patent.granted, to: patent.granted, precision: 'day' });
+    return [
+      {
+        start: match.index,
+        end: match.index + match[0].length,
+        spans: [sinceSpan(patent.granted)],
+        strength: verified ? 'hard' : 'soft',
+        verified,
+        source: rowSource(`US patent ${numberWords(number)}`, verified),
+        statement: `US patent ${numberWords(number)} for ${patent.what} was granted on ${day}`,
+        caution,
+      } satisfies MarkFound,
+    ];
+  });
+}
+
+const byKind = (text: string): MarkFound[] =>
+  words.flatMap(({ row, pattern }) =>
+    [...text.matchAll(pattern)].flatMap((match) =>
+      foundByRow(rowOf(rows, row), match.index, match.index + match[0].length, caution),
+    ),
+  );

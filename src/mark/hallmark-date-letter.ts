@@ -1,0 +1,61 @@
+import { defineMark, type MarkFound, rowSource } from './define';
+import { firstLetterYear, hallmarkSource, letterSpans, letterYears, type Office } from './hallmarks';
+
+const letterPattern =
+  /\bdate[\s-]*letter\s*(?:is|for|of|:|=)?\s*(?:an?\s+)?(?:(?:small|lower[\s-]?case|capital|upper[\s-]?case)\s+)?["“'‘]?([A-Za-z])["”'’]?(?![\p{L}\d])/giu;
+/** An office by its name, or by its own mark; a mark alone counts because "date letter" already speaks of hallmarks. */
+const officePatterns: [Office, RegExp][] = [
+  ['London', /\bLondon\b|\bleopard['’]?s?\s+head\b/iu],
+  ['Birmingham', /\bBirmingham\b|\banchor\b/iu],
+  ['Sheffield', /\bSheffield\b|\b(?:York\s+)?rose(?:tte)?\b/iu],
+  ['Edinburgh', /\bEdinburgh\b|\bcastle\b/iu],
+];
+const reach = 90;
+
+/**
+ * Date letters of UK hallmarks, on mounts and locks of precious metal. All candidate years of the office are given;
+ * without the office there is no year at all. Soft: the letters before 1975 are from memory, and the shield is not read.
+ */
+export const hallmarkDateLetter = defineMark({
+  id: 'hallmark-date-letter',
+  title: 'Hallmark date letter',
+  says: 'All years in which that office used the letter; none without the office.',
+  find: (text) =>
+    [...text.matchAll(letterPattern)].map((match): MarkFound => {
+      const end = match.index + match[0].length;
+      const letter = caseAsSaid(match[0], match[1]!);
+      const near = text.slice(Math.max(0, match.index - reach), end + reach);
+      const named = officePatterns.filter(([, pattern]) => pattern.test(near)).map(([office]) => office);
+      const office = named.length === 1 ? named[0] : undefined;
+      const at = {
+        start: match.index,
+        end,
+        strength: 'soft' as const,
+        verified: false,
+        source: rowSource(hallmarkSource, false),
+      };
+      if (!office) {
+        const why = named.length > 1 ? 'more than one office is named' : 'no office is named';
+        return { ...at, spans: [], statement: `The date letter “${letter}” gives no year, because ${why}` };
+      }
+      const years = letterYears(office, letter);
+      const said = years.map(({ year }) => (year < 1975 ? `${year} to ${year + 1}` : String(year))).join(', ');
+      const statement =
+        years.length > 0
+          ? `${office} used the date letter “${letter}” in ${said}`
+          : `${office} used no date letter “${letter}” since ${firstLetterYear}`;
+      return {
+        ...at,
+        spans: letterSpans(years),
+        places: [],
+        statement,
+        caution: `The letter's style and shield decide which year it is; a year before ${firstLetterYear} is possible too. It dates the metal, which may be older than the leather.`,
+      };
+    }),
+});
+
+/** "small d" and "capital D" say the case; else it is as written. */
+function caseAsSaid(words: string, letter: string): string {
+  if (/small|lower/iu.test(words)) return letter.toLowerCase();
+  return /capital|upper/iu.test(words) ? letter.toUpperCase() : letter;
+}

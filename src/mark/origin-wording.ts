@@ -1,0 +1,106 @@
+import { findPlaces, placeName } from '../place';
+import { defineMark, type FoundWhere, type MarkFound } from './define';
+import { type DatedRow, foundByRow, rowOf, rowsById } from './rows';
+import table from './tables/origin-wording.json';
+
+const rows = rowsById(table.rows);
+
+/**
+ * The words that call up each row. `alone`: the name counts wherever it stands on print; else only after "made in",
+ * since Korea, Ceylon and Persia are also words of other things.
+ */
+const wordings: { row: string; pattern: RegExp; alone: boolean }[] = [
+  { row: 'occupied-japan', pattern: /\boccupied\s+japan\b/giu, alone: true },
+  { row: 'nippon', pattern: /\bnippon\b/giu, alone: false },
+  {
+    row: 'zone-germany',
+    pattern: /\b(?:U\.?\s?S\.?|british|french|american)\s+zone,?\s+(?:of\s+)?germany\b/giu,
+    alone: true,
+  },
+  { row: 'west-germany', pattern: /\bw(?:est|estern|\.)\s?-?\s?germany\b/giu, alone: true },
+  {
+    row: 'east-germany',
+    pattern: /\beast\s+germany\b|\bgerman\s+democratic\s+republic\b|\b(?:GDR|DDR)\b/gu,
+    alone: true,
+  },
+  { row: 'ussr', pattern: /\bU\.?S\.?S\.?R\b\.?|\bsoviet\s+union\b|\bCCCP\b/giu, alone: true },
+  { row: 'czechoslovakia', pattern: /\bczecho-?\s?slovakia\b/giu, alone: true },
+  { row: 'czech-republic', pattern: /\bczech\s+republic\b/giu, alone: true },
+  { row: 'slovakia', pattern: /(?<!czecho-?\s?)\bslovakia\b/giu, alone: true },
+  { row: 'yugoslavia', pattern: /\b[yj]ugoslavia\b/giu, alone: true },
+  { row: 'croatia-slovenia-macedonia-bosnia', pattern: /\b(?:croatia|slovenia|macedonia|bosnia)\b/giu, alone: false },
+  { row: 'serbia-and-montenegro', pattern: /\bserbia\s+(?:and|&)\s+montenegro\b/giu, alone: true },
+  { row: 'burma', pattern: /\bburma\b/giu, alone: false },
+  { row: 'myanmar', pattern: /\bmyanmar\b/giu, alone: false },
+  {
+    row: 'british-hong-kong',
+    pattern: /\b(?:british|(?:british\s+)?crown\s+colony\s+(?:of\s+)?)\s*hong\s*kong\b/giu,
+    alone: true,
+  },
+  { row: 'empire-made', pattern: /\bempire\s+made\b/giu, alone: true },
+  {
+    row: 'taiwan',
+    pattern: /\btaiwan\b|\brepublic\s+of\s+china\b(?<!people['’]?s\s+republic\s+of\s+china)/giu,
+    alone: false,
+  },
+  { row: 'prc', pattern: /\bpeople['’]?s\s+republic\s+of\s+china\b|\bP\.?R\.?C\b\.?/giu, alone: false },
+  { row: 'korea', pattern: /\bkorea\b/giu, alone: false },
+  { row: 'siam', pattern: /\bsiam\b/giu, alone: false },
+  { row: 'persia', pattern: /\bpersia\b/giu, alone: false },
+  { row: 'ceylon', pattern: /\bceylon\b/giu, alone: false },
+  { row: 'east-pakistan', pattern: /\beast\s+pakistan\b/giu, alone: true },
+  { row: 'rhodesia', pattern: /\brhodesia\b/giu, alone: false },
+  { row: 'zaire', pattern: /\bza[iï]re\b/giu, alone: false },
+  { row: 'made-in-eu', pattern: /\bE\.?U\b\.?|\beuropean\s+union\b/gu, alone: false },
+  { row: 'made-in-eec', pattern: /\bE\.?E\.?C\b\.?/gu, alone: false },
+];
+
+const madeIn = /\b(?:made|manufactured|produced|product|fabriqué)\s+(?:in|of|en)\s+(?:the\s+)?$/iu;
+const caution = 'Old stock of labels was used up after a name had ended, and copies of old labels exist.';
+
+const followsMadeIn = (text: string, start: number) => madeIn.test(text.slice(Math.max(0, start - 24), start));
+
+/**
+ * Wording of origin with the dates that it implies. In a listing the name alone is the seller's talk: there it counts
+ * only after "made in". Only rows that were held against a document are hard.
+ */
+export const originWording = defineMark({
+  id: 'origin-wording',
+  title: 'Wording of origin',
+  says: 'When a country’s name or a phrase of origin was in use.',
+  find: (text, where) => [...byWording(text, where), ...plainMadeIn(text, where)].sort((a, b) => a.start - b.start),
+});
+
+function byWording(text: string, where: FoundWhere): MarkFound[] {
+  return wordings.flatMap(({ row, pattern, alone }) =>
+    [...text.matchAll(pattern)].flatMap((match) => {
+      const made = followsMadeIn(text, match.index);
+      if (!made && !(alone && where.foundIn === 'photo') && row !== 'empire-made') return [];
+      const start = made ? text.slice(0, match.index).search(madeIn) : match.index;
+      return foundByRow(withPlace(rowOf(rows, row), match[0]), start, match.index + match[0].length, caution);
+    }),
+  );
+}
+
+/** One row stands for four countries: the name in the words says which. */
+function withPlace(row: DatedRow, words: string): DatedRow {
+  if (row.id !== 'croatia-slovenia-macedonia-bosnia') return row;
+  const place = findPlaces(`Made in ${words}`)[0]?.place;
+  return place ? { ...row, places: [place], subject: `“${placeName(place)}” was written on goods` } : row;
+}
+
+/** "Made in …" as a phrase, read from print only: a listing's "made in" is the seller's own words. */
+function plainMadeIn(text: string, { foundIn }: FoundWhere): MarkFound[] {
+  if (foundIn !== 'photo') return [];
+  const row = rowOf(rows, 'made-in');
+  return findPlaces(text)
+    .filter(({ form, start }) => form === 'made-in' && followsMadeIn(text, start))
+    .flatMap(({ place, start, end }) => {
+      const from = text.slice(0, start).search(madeIn);
+      return foundByRow(
+        { ...row, places: [place], subject: 'The words “made in” with a country were written on goods' },
+        from,
+        end,
+      );
+    });
+}

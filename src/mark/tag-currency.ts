@@ -1,0 +1,50 @@
+import { defineMark } from './define';
+import { foundByRow, rowOf, rowsById } from './rows';
+import table from './tables/tag-currencies.json';
+
+const rows = rowsById(table.rows);
+const amount = '\\d{1,3}(?:[ .,]\\d{3}){0,3}(?:[.,](?:\\d{2}|-))?';
+const either = (sign: string) =>
+  new RegExp(
+    `(?<![\\p{L}\\d])(?:${sign})\\s?${amount}(?![\\p{L}\\d])|(?<![\\d.,])${amount}\\s?(?:${sign})(?![\\p{L}\\d])`,
+    'gu',
+  );
+
+const forms: { row: string; pattern: RegExp }[] = [
+  { row: 'dem', pattern: either('DM|DEM') },
+  { row: 'frf', pattern: either('FRF|FF|francs') },
+  { row: 'itl', pattern: either('ITL|Lit\\.?|Lire|lire|₤') },
+  { row: 'esp', pattern: either('ESP|Ptas?\\.?|ptas?\\.?|pesetas') },
+  { row: 'ats', pattern: either('ATS|öS|ÖS') },
+  { row: 'bef', pattern: either('BEF') },
+  { row: 'nlg', pattern: either('NLG|Hfl\\.?|hfl\\.?|ƒ') },
+  { row: 'iep', pattern: either('IEP|IR£') },
+  { row: 'eur', pattern: either('EUR|€') },
+  {
+    row: 'gbp-shillings',
+    pattern:
+      /(?<![\d/])\d{1,2}\/(?:\d{1,2}d?|-)(?![\d/])(?=[^\n]{0,20}\b(?:tax|net|each)\b)|£\d{1,4}[.\s-]\d{1,2}s?[.\s-]\d{1,2}d/giu,
+  },
+];
+const caution = 'It dates the price tag, and so a sale, not the making.';
+
+/** Prices of currencies that ended or began, on a tag read from a photo; a listing's own price says nothing of the piece. */
+export const tagCurrency = defineMark({
+  id: 'tag-currency',
+  title: 'Currency on a price tag',
+  says: 'When the currency was in use, and so about when the piece was sold.',
+  find: (text, { foundIn }) =>
+    foundIn === 'listing'
+      ? []
+      : forms
+          .flatMap(({ row, pattern }) =>
+            [...text.matchAll(pattern)].flatMap((match) =>
+              foundByRow(rowOf(rows, row), match.index, match.index + match[0].length, caution).map((found) => ({
+                ...found,
+                // A price in euro does not make the piece younger: unsold stock was priced anew.
+                spans: row === 'eur' ? [] : found.spans,
+              })),
+            ),
+          )
+          .sort((a, b) => a.start - b.start),
+});

@@ -1,0 +1,25 @@
+import { defineMark } from './define';
+import { groupedNumber } from './number-series';
+import { foundByGrant, grantOf } from './patents';
+
+/** "Des. Pat. 140,435", "Design Patent No. 140435", "U.S. Pat. D140,435", "Pat. Des. 140435". */
+const patterns = [
+  /\b(?:(?<us>U\.?\s?S\.?\s?)?(?:Des(?:ign)?\b\.?\s*Pat(?:ent)?s?\b\.?|Pat(?:ent)?\b\.?\s*Des(?:ign)?\b\.?))\s*(?:Nos?\b\.?|#)?[\s:]*D?(?<number>\d{1,3}(?:,\d{3})+|\d{3,7})\b/giu,
+  /\b(?<us>U\.?\s?S\.?\s?)?Pat(?:ent)?s?\b\.?\s*(?:Nos?\b\.?|#)?[\s:]*D(?:es\.?)?\s?(?<number>\d{1,3}(?:,\d{3})+|\d{3,7})\b/giu,
+];
+
+export const usDesignPatent = defineMark({
+  id: 'us-design-patent',
+  title: 'US design patent number',
+  says: 'The year of the grant: what carries the number is no older.',
+  find: (text) =>
+    patterns
+      .flatMap((pattern) => [...text.matchAll(pattern)])
+      .sort((a, b) => a.index - b.index)
+      .flatMap((match) => {
+        const grant = grantOf('design', groupedNumber(match.groups?.number ?? ''));
+        const at = { start: match.index, end: match.index + match[0].length };
+        // Only the United States number design patents in a series with D; "Des. Pat." alone may be of another country.
+        return grant ? foundByGrant(grant, 'design', at, match.groups?.us !== undefined || /D\d/u.test(match[0])) : [];
+      }),
+});
