@@ -1,5 +1,6 @@
 export { periodsOf } from './book';
 export { type DecodeOptions, decodeLattice, decodeText, freeDecode } from './decode';
+export { encodeReading } from './encode';
 export { decodeExactly } from './exact';
 export { type CodeFamily, codeFamilies } from './families';
 export { readStated, readsAs, readsOf } from './reads';

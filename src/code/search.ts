@@ -103,7 +103,9 @@ function extend(
   if (step.blank > 0) entryOf(next, path, () => entry.weight).blank += total * step.blank;
   for (const [character, probability] of step.characters) {
     // Without a blank between, the same character again is still the one before.
-    if (character === last) entryOf(next, path, () => entry.weight).character += entry.character * probability;
+    if (character === last && entry.character > 0) {
+      entryOf(next, path, () => entry.weight).character += entry.character * probability;
+    }
     const gain = (character === last ? entry.blank : total) * probability;
     if (gain === 0) continue;
     for (let cell = path.length; cell < laid.cells.length; ) {
@@ -176,9 +178,11 @@ export function freeSearch(steps: readonly Step[], width = 24): { text: string; 
     for (const [text, entry] of beam) {
       const total = entry.blank + entry.character;
       const last = text[text.length - 1];
-      if (step.blank > 0) entryOf(next, text, () => 1).blank += total * step.blank;
+      if (step.blank > 0 && total > 0) entryOf(next, text, () => 1).blank += total * step.blank;
       for (const [character, probability] of step.characters) {
-        if (character === last) entryOf(next, text, () => 1).character += entry.character * probability;
+        if (character === last && entry.character > 0) {
+          entryOf(next, text, () => 1).character += entry.character * probability;
+        }
         const gain = (character === last ? entry.blank : total) * probability;
         if (gain > 0) entryOf(next, text + character, () => 1).character += gain;
       }
