@@ -29,7 +29,7 @@ const vulgar: Record<string, [number, number]> = {
 const number =
   /(\d{1,4})(?:[ -]{0,1}([½¼¾⅓⅔⅛⅜⅝⅞⅕])|[ -](\d{1,2})[/⁄](\d{1,2})(?!\d)|[.,](\d{1,2})(?!\d))?|([½¼¾⅓⅔⅛⅜⅝⅞⅕])/y;
 const unitPattern =
-  /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?\.?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|$)|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?![\p{L}])/iuy;
+  /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|$)|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?![\p{L}])/iuy;
 const unitNames: Unit[] = ['mm', 'cm', 'in', 'ft', 'm'];
 const unitFirst = /(?:^|[^\p{L}\d])(cm|mm|in|inch(?:es)?)\.?[ :]{1,2}$/iu;
 

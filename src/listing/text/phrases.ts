@@ -31,8 +31,14 @@ export function phrasePattern(phrases: readonly string[], flags = 'gu'): RegExp 
 /** A table from a value to the phrases that say it. */
 export type PhraseTable<T extends string> = Record<T, readonly string[]>;
 
+/** A phrase found: its range in the source, and in the folded text that was searched. */
+export interface Hit<T> extends Said<T> {
+  foldedStart: number;
+  foldedEnd: number;
+}
+
 /** A search for all phrases of a table; where two phrases begin at one place, the longer wins. */
-export function phraseFinder<T extends string>(table: PhraseTable<T>): (text: string | Folded) => Said<T>[] {
+export function phraseFinder<T extends string>(table: PhraseTable<T>): (text: string | Folded) => Hit<T>[] {
   const entries = (Object.entries(table) as [T, readonly string[]][]).flatMap(([value, phrases]) =>
     phrases.map((phrase) => ({ value, phrase })),
   );
@@ -40,11 +46,13 @@ export function phraseFinder<T extends string>(table: PhraseTable<T>): (text: st
   const pattern = new RegExp(entries.map(({ phrase }) => `(${phraseSource(phrase)})`).join('|'), 'gu');
   return (text) => {
     const folded = typeof text === 'string' ? foldWords(text) : text;
-    const found: Said<T>[] = [];
+    const found: Hit<T>[] = [];
     for (const match of folded.text.matchAll(pattern)) {
       const group = match.findIndex((part, index) => index > 0 && part !== undefined);
       const entry = entries[group - 1];
-      if (entry) found.push({ value: entry.value, ...sourceRange(folded, match.index, match.index + match[0].length) });
+      const [foldedStart, foldedEnd] = [match.index, match.index + match[0].length];
+      if (entry)
+        found.push({ value: entry.value, foldedStart, foldedEnd, ...sourceRange(folded, foldedStart, foldedEnd) });
     }
     return found;
   };

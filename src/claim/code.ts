@@ -1,0 +1,169 @@
+import { isAboutAnother, phrasePattern } from '../listing/text';
+import type { MakerFile } from '../maker/types';
+import { type ClaimDraft, type Passage, saidIn } from './passage';
+
+/** Words that announce a code. Common practice, no source. */
+const cue = phrasePattern([
+  'date code',
+  'datecode',
+  'date stamp',
+  'code',
+  'stamp',
+  'stamped',
+  'stamp reads',
+  'serial',
+  'serial number',
+  'serial no',
+  'serial no.',
+  'number stamped',
+  'heat stamp',
+  'production code',
+  'marked',
+  'creed',
+  'batch number',
+  'datumscode',
+  'datecode',
+  'datumsstempel',
+  'seriennummer',
+  'stempel',
+  'gestempelt',
+  'prägung',
+  'geprägt',
+  'fabrikationsnummer',
+  'code date',
+  'code de date',
+  'code-date',
+  'numéro de série',
+  'n° de série',
+  'no de série',
+  'tampon',
+  'estampillé',
+  'estampillée',
+  'poinçon',
+  'numéro',
+  'codice',
+  'codice data',
+  'data code',
+  'numero di serie',
+  'numero seriale',
+  'seriale',
+  'timbro',
+  'timbrata',
+  'timbrato',
+  'matricola',
+  'código',
+  'código de fecha',
+  'número de serie',
+  'n° de serie',
+  'sello',
+  'sellado',
+  'sellada',
+  'datumcode',
+  'serienummer',
+  'gestempeld',
+  'stempelcode',
+  'デートコード',
+  'シリアル',
+  'シリアルナンバー',
+  'シリアル番号',
+  '製造番号',
+  '刻印',
+]);
+/** Between cue and code; the code itself is in capitals or digits, at least two of them digits. */
+const between =
+  /^\s{0,2}(?:(?:is|reads?|says|inside|no\.?|nr\.?|number|n°|of|the|with|ist|lautet|innen|est|lu|à l'intérieur|interno|es|nr|luidt|は|が|の)\s{0,2}){0,3}[:=\-–#"'(「\s]{0,4}$/iu;
+const codeShape = /[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}/gy;
+const unit = /^\s?(?:cm|mm|in\b|inch|"|x\s?\d|%|€|\$|£|円|kg|g\b|ml|euros?|years?|days?|jahre|ans|anni|años|jaar)/iu;
+const longestGap = 24;
+
+const looksLikeCode = (text: string) =>
+  (text.match(/\d/g) ?? []).length >= 2 && text.replace(/[^A-Z0-9]/g, '').length >= 3;
+
+/** The code at a position, cut at the first word that cannot belong to it. */
+function codeAt(text: string, start: number): string | null {
+  codeShape.lastIndex = start;
+  const match = codeShape.exec(text);
+  if (!match) return null;
+  const words = match[0].split(' ');
+  while (words.length > 0) {
+    const code = words.join(' ').replace(/[.\-/]+$/, '');
+    const rest = text.slice(start + code.length);
+    if (
+      looksLikeCode(code) &&
+      !/^[\p{L}\p{N}]/u.test(rest) &&
+      !(words.length > 1 && unit.test(rest)) &&
+      !unit.test(rest)
+    )
+      return code;
+    words.pop();
+  }
+  return null;
+}
+
+/** Codes quoted after a word that announces them ("date code KV0915", "stamped 854"). */
+function announced(from: Passage): { start: number; code: string }[] {
+  const found: { start: number; code: string }[] = [];
+  for (const match of from.folded.text.matchAll(cue)) {
+    const end = match.index + match[0].length;
+    const limit = Math.min(from.folded.text.length, end + longestGap);
+    for (let start = end; start < limit; start += 1) {
+      if (!/[A-Z0-9]/.test(upper(from, start)) || /[\p{L}\p{N}]/u.test(upper(from, start - 1))) continue;
+      if (!between.test(from.folded.text.slice(end, start))) break;
+      const code = codeAt(originalCase(from), start);
+      if (code) {
+        found.push({ start, code });
+        break;
+      }
+    }
+  }
+  return found;
+}
+
+const caseCache = new WeakMap<Passage, string>();
+
+/** The folded text with the source's own case; both have the same length. */
+function originalCase(from: Passage): string {
+  const known = caseCache.get(from);
+  if (known !== undefined) return known;
+  const { at, source, text } = from.folded;
+  const kept = at
+    ? Array.from(text, (unit, index) => (/[a-z]/.test(unit) ? source[at[index] as number] : unit)).join('')
+    : source;
+  caseCache.set(from, kept);
+  return kept;
+}
+const upper = (from: Passage, index: number) => originalCase(from)[index] ?? '';
+
+/** Unannounced words that begin with one of the makers' plant codes and go on with three or four digits. */
+function byPlant(from: Passage, makers: MakerFile[]): { start: number; code: string }[] {
+  const plants = new Set(makers.flatMap((file) => file.plants.map((plant) => plant.code)));
+  const text = originalCase(from);
+  const found: { start: number; code: string }[] = [];
+  for (const match of text.matchAll(/(?<![\p{L}\p{N}-])([A-Z]{1,4})[ -]?\d{3,4}(?![\p{L}\p{N}-])/gu))
+    if (plants.has(match[1] as string) && !unit.test(text.slice(match.index + match[0].length)))
+      found.push({ start: match.index, code: match[0] });
+  return found;
+}
+
+/** Codes that the seller quotes, as written. */
+export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
+  return passages.flatMap((from) => {
+    const said = announced(from);
+    const others = byPlant(from, makers).filter((other) => !said.some((one) => Math.abs(one.start - other.start) < 12));
+    const { at } = from.folded;
+    const place = (item: { start: number; code: string }) => {
+      const start = at ? (at[item.start] as number) : item.start;
+      const end = at ? (at[item.start + item.code.length - 1] as number) + 1 : item.start + item.code.length;
+      return { start, end, words: from.text.slice(start, end) };
+    };
+    const seen = new Set<number>();
+    return [
+      ...said.map((item) => ({ ...item, confidence: 0.85 })),
+      ...others.map((item) => ({ ...item, confidence: 0.6 })),
+    ]
+      .sort((a, b) => a.start - b.start)
+      .filter((item) => !seen.has(item.start) && seen.add(item.start))
+      .filter((item) => !isAboutAnother(from.folded.text, item.start, item.start + item.code.length))
+      .map((item): ClaimDraft => ({ kind: 'code', code: item.code, ...saidIn(from, place(item), item.confidence) }));
+  });
+}

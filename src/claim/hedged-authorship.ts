@@ -1,0 +1,134 @@
+import { clauseAround, isNegated, phraseFinder, phrasePattern } from '../listing/text';
+import type { MakerFile } from '../maker/types';
+import { type ClaimDraft, type Passage, saidIn } from './passage';
+
+/** Words that leave open who made the piece, wherever they stand. Common practice, no source. */
+const find = phraseFinder({
+  hedged: [
+    'replica',
+    'mirror quality',
+    'mirror copy',
+    'top quality copy',
+    'super copy',
+    'high copy',
+    'aaa quality',
+    'aaa+',
+    '1:1',
+    '1 : 1 quality',
+    'same factory',
+    'look alike',
+    'lookalike',
+    'look-a-like',
+    'dupe',
+    'homage',
+    'knock off',
+    'inspired by',
+    'designer inspired',
+    'in the style of',
+    'in the manner of',
+    'after the style of',
+    'unbranded version',
+    'not original',
+    'no papers no questions',
+    'counter quality',
+    'replik',
+    'nachbildung',
+    'nachahmung',
+    'spiegelqualität',
+    'im stil von',
+    'im stile von',
+    'nach art von',
+    'angelehnt an',
+    'inspiriert von',
+    'inspiriert durch',
+    'kein original',
+    'nicht original',
+    'réplique',
+    'qualité miroir',
+    'dans le style de',
+    'style de',
+    'façon',
+    'inspiré de',
+    'inspirée de',
+    'inspiré par',
+    'inspirée par',
+    'à la manière de',
+    'imitation de',
+    'qualità specchio',
+    'nello stile di',
+    'in stile',
+    'ispirata a',
+    'ispirato a',
+    'alla maniera di',
+    'tipo originale',
+    'copia perfetta',
+    'réplica',
+    'calidad espejo',
+    'al estilo de',
+    'estilo de',
+    'inspirado en',
+    'inspirada en',
+    'a la manera de',
+    'imitación de',
+    'spiegelkwaliteit',
+    'in de stijl van',
+    'geïnspireerd op',
+    'geïnspireerd door',
+    'namaak',
+    'nagemaakt',
+    'レプリカ',
+    'ミラー品質',
+    'スーパーコピー',
+    'インスパイア',
+    'そっくり',
+    'オマージュ',
+  ],
+});
+
+const before = new RegExp(
+  `(?:${phrasePattern(['style of', 'in the style of', 'inspired by', 'inspired', 'like', 'alla', 'à la', 'a la', 'im stil von', 'nach art von', 'inspiriert von', 'wie von', 'style', 'dans le style', 'dans le style de', 'genre', 'façon', 'inspiré de', 'inspirée de', 'stile', 'nello stile di', 'in stile', 'tipo', 'ispirata a', 'ispirato a', 'estilo', 'al estilo de', 'inspirado en', 'inspirada en', 'in de stijl van', 'stijl', 'geïnspireerd op', 'attributed to', 'zugeschrieben', 'attribué à', 'attribuita a', 'atribuido a', 'toegeschreven aan', 'possibly', 'probably', 'maybe', 'perhaps', 'vermutlich', 'wahrscheinlich', 'vielleicht', 'probablement', 'sans doute', 'probabilmente', 'forse', 'probablemente', 'quizás', 'waarschijnlijk', 'misschien', 'i think', 'i believe']).source})[\\s:"']{1,3}(?:an? |the |ein |eine |un |une |una |een )?$`,
+  'u',
+);
+const after = new RegExp(
+  `^[\\s"'-]{0,3}(?:${phrasePattern(['style', 'styled', 'type', 'like', 'inspired', 'look', 'lookalike', 'era style', 'stil', 'art', 'optik', 'nachahmung', 'inspiriert', 'inspiré', 'inspirée', 'stile', 'ispirata', 'estilo', 'inspirado', 'inspirada', 'stijl', 'geïnspireerd', 'replica', 'réplica', 'réplique', '風', 'タイプ', 'スタイル', 'っぽい', '系']).source})`,
+  'u',
+);
+
+/** Whether a maker's name is hedged where it stands: "Ondrasse style", "inspired by Ondrasse", "Ondrasse風". */
+export const isHedgedName = (text: string, start: number, end: number): boolean =>
+  before.test(text.slice(Math.max(0, start - 32), start)) || after.test(text.slice(end, end + 20));
+
+/** Everything that says or hints that another hand than the named maker's made the piece. */
+export function hedgedAuthorshipClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
+  const findNames =
+    makers.length > 0 ? phraseFinder({ maker: makers.flatMap((file) => [file.maker, ...file.aliases]) }) : () => [];
+  return passages.flatMap((from) => {
+    const { text } = from.folded;
+    const phrases = find(from.folded).filter((hit) => !isDenied(text, hit.foldedStart, hit.foldedEnd, hit.words));
+    const names = findNames(from.folded)
+      .filter(
+        (hit) => isHedgedName(text, hit.foldedStart, hit.foldedEnd) && !isNegated(text, hit.foldedStart, hit.foldedEnd),
+      )
+      .filter((hit) => !phrases.some((phrase) => Math.abs(phrase.foldedEnd - hit.foldedStart) <= 4))
+      .map((hit) => widened(from, hit));
+    return [...phrases, ...names]
+      .sort((a, b) => a.start - b.start)
+      .map((hit): ClaimDraft => ({ kind: 'hedged-authorship', ...saidIn(from, hit, 0.85) }));
+  });
+}
+
+/** "Not a replica" denies it; "not original" is the hedge itself. */
+const isDenied = (text: string, start: number, end: number, words: string) =>
+  /^(?:not|kein|nicht)/iu.test(words)
+    ? false
+    : isNegated(text, start, end) ||
+      /(?:beware|report|avoid)/u.test(text.slice(clauseAround(text, start, end).start, start));
+
+/** The name with the hedging word beside it. */
+function widened(from: Passage, hit: { start: number; end: number }) {
+  const left = before.exec(from.text.slice(Math.max(0, hit.start - 32), hit.start).toLowerCase());
+  const right = after.exec(from.text.slice(hit.end, hit.end + 20).toLowerCase());
+  const start = left ? hit.start - left[0].length : hit.start;
+  const end = right ? hit.end + right[0].length : hit.end;
+  return { start, end, words: from.text.slice(start, end) };
+}

@@ -1,0 +1,62 @@
+import type { Listing } from '../listing/types';
+import type { MakerFile } from '../maker/types';
+import { codeClaims } from './code';
+import { conditionClaims } from './condition';
+import { hedgedAuthorshipClaims } from './hedged-authorship';
+import { dateClaims } from './made';
+import { makerClaims, modelClaims } from './maker';
+import { materialClaims } from './material';
+import { measureClaims } from './measure';
+import { noCodeClaims } from './no-code';
+import { originClaims } from './origin';
+import { type ClaimDraft, type Passage, passagesOf } from './passage';
+import { paymentOutsideClaims } from './payment-outside';
+import { priceClaims } from './price';
+import { returnsClaims } from './returns';
+import { saleChannelClaims } from './sale-channel';
+import type { Claim } from './types';
+
+export { type Claim, type ClaimOf, claimSchema, type Part, partSchema } from './types';
+
+/** What a finder of one kind of claim is handed. `named` are the makers that the text or the page names. */
+interface Material {
+  passages: Passage[];
+  listing: Listing;
+  makers: MakerFile[];
+  named: Set<string>;
+}
+
+/** One finder a kind, in the order in which claims are listed. */
+const finders: ((from: Material) => ClaimDraft[])[] = [
+  ({ passages, listing }) => dateClaims(passages, listing.readAt),
+  ({ passages, listing }) => conditionClaims(passages, listing),
+  ({ passages, listing, makers }) => materialClaims(passages, listing, makers),
+  ({ passages, listing }) => measureClaims(passages, listing),
+  ({ passages, listing, makers, named }) => modelClaims(passages, listing, makers, named),
+  ({ passages }) => originClaims(passages),
+  ({ passages, makers }) => codeClaims(passages, makers),
+  ({ passages }) => noCodeClaims(passages),
+  ({ listing }) => priceClaims(listing),
+  ({ passages }) => saleChannelClaims(passages),
+  ({ passages, listing }) => paymentOutsideClaims(passages, listing),
+  ({ passages, listing }) => returnsClaims(passages, listing),
+  ({ passages, makers }) => hedgedAuthorshipClaims(passages, makers),
+];
+
+/**
+ * All that the seller says of the piece and its sale, with the exact words and their place in the best title and
+ * description. Never throws; a listing without text has only the claims of its data. Ids are `kind-number`.
+ */
+export function findClaims(listing: Listing, makers: MakerFile[]): Claim[] {
+  const passages = passagesOf(listing);
+  const byMaker = makerClaims(passages, listing, makers);
+  const named = new Set(byMaker.flatMap((draft) => (draft.kind === 'maker' ? [draft.maker] : [])));
+  const known = new Set(makers.map((file) => file.maker).filter((name) => named.has(name)));
+  const drafts = [...byMaker, ...finders.flatMap((find) => find({ passages, listing, makers, named: known }))];
+  const counts = new Map<string, number>();
+  return drafts.map((draft) => {
+    const count = (counts.get(draft.kind) ?? 0) + 1;
+    counts.set(draft.kind, count);
+    return { id: `${draft.kind}-${count}`, ...draft } as Claim;
+  });
+}

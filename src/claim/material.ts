@@ -1,0 +1,194 @@
+import {
+  clauseAround,
+  type Hit,
+  isAboutAnother,
+  isNegated,
+  partWords,
+  phraseFinder,
+  phrasePattern,
+} from '../listing/text';
+import type { Listing } from '../listing/types';
+import type { MakerFile } from '../maker/types';
+import { colourWords, materialWords } from './material-words';
+import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
+import type { Part } from './types';
+
+const findParts = phraseFinder(partWords);
+/** Joints inside one description: "red and black", "gold-tone", "brown grained calf", "di pelle rossa". */
+const within =
+  /^[\s-]{0,2}(?:(?:and|und|et|e|y|en|&|\/|in|of|de|di|en|aus|van|の|tone|toned|coloured|colored|coated|soft|smooth|grained|fine|full grain|thick|waxed|solid|real|echtes?|echtem|veritable|vera|verdadera|echt|pale|light|dark|deep|bright|hell|clair|foncé|fonce|chiaro|scuro|claro|oscuro|licht|donker)[\s-]{1,2}){0,2}$/u;
+const joinsOnward = /^[\s-]{0,2}(?:の|な|い)?$/u;
+const follows =
+  /^\s{0,2}(?:colou?r|material|stitched|tone|edge)?\s{0,2}(?:(?:is|are|was|were|be|has been|in|with|of|made of|made from|made in|:|=|-|–|aus|ist|sind|mit|en|est|sont|a|à|avec|in|di|è|e|sono|con|de|es|son|van|is van|zijn|met|der|die|das|le|la|il|は|が|に|を|も)\s{0,2}){0,2}(?:(?:a|an|the|all|fully|completely|very|genuine|original|soft|smooth|grained|fine|solid|real|beautiful|lovely|gorgeous|thick|bright|vivid|faded|pale|light|dark|schönem|feinem|weichem|echtem|echt|belle|bella|hermoso|mooie|mooi|pure|un|une|una|ein|einem|een)\s{1,2}){0,3}$/u;
+const bagNouns = phrasePattern([
+  'bag',
+  'handbag',
+  'satchel',
+  'purse',
+  'wallet',
+  'briefcase',
+  'tote',
+  'belt',
+  'backpack',
+  'holdall',
+  'clutch',
+  'pouch',
+  'cardholder',
+  'tasche',
+  'handtasche',
+  'ledertasche',
+  'geldbörse',
+  'brieftasche',
+  'gürtel',
+  'rucksack',
+  'sac',
+  'sacoche',
+  'pochette',
+  'portefeuille',
+  'ceinture',
+  'cartable',
+  'borsa',
+  'borsetta',
+  'portafoglio',
+  'cintura',
+  'zaino',
+  'bolso',
+  'cartera',
+  'cinturón',
+  'mochila',
+  'tas',
+  'handtas',
+  'portemonnee',
+  'riem',
+  'rugzak',
+  'バッグ',
+  '鞄',
+  '財布',
+  'ベルト',
+]);
+
+interface Group {
+  words: string[];
+  start: number;
+  end: number;
+  sourceStart: number;
+  sourceEnd: number;
+  /** Whether a material, and not only a colour, is named. */
+  hasMaterial: boolean;
+}
+
+/** The words that a material claim is looked up by: the general ones and those of the maker files, which win. */
+function vocabulary(makers: MakerFile[]): { find: (from: Passage) => Hit<string>[]; materials: Set<string> } {
+  const own = new Set<string>();
+  for (const { construction } of makers)
+    for (const fact of construction)
+      for (const words of [fact.is, ...(fact.also ?? []), ...(fact.not ?? [])]) own.add(words.toLowerCase());
+  const table: Record<string, readonly string[]> = { ...colourWords, ...materialWords };
+  for (const words of own) table[words] = [...(table[words] ?? []), words];
+  const materials = new Set([...Object.keys(materialWords), ...own]);
+  const find = phraseFinder(table);
+  return { find: (from) => find(from.folded), materials };
+}
+
+/** Neighbouring colour and material words as one description: "dark" + "red" + "suede". */
+function groups(from: Passage, hits: Hit<string>[], materials: Set<string>): Group[] {
+  const found: Group[] = [];
+  for (const hit of hits) {
+    const last = found[found.length - 1];
+    const gap = last ? from.folded.text.slice(last.end, hit.foldedStart) : '';
+    if (last && gap.length <= 16 && within.test(gap)) {
+      last.words.push(hit.value);
+      last.end = hit.foldedEnd;
+      last.sourceEnd = hit.end;
+      last.hasMaterial ||= materials.has(hit.value);
+    } else
+      found.push({
+        words: [hit.value],
+        start: hit.foldedStart,
+        end: hit.foldedEnd,
+        sourceStart: hit.start,
+        sourceEnd: hit.end,
+        hasMaterial: materials.has(hit.value),
+      });
+  }
+  return found.filter(
+    (group) =>
+      !isNegated(from.folded.text, group.start, group.end) && !isAboutAnother(from.folded.text, group.start, group.end),
+  );
+}
+
+/** Colours first, as English has them: "daim rouge" is "red suede". */
+const materialOf = ({ words }: Group, materials: Set<string>) =>
+  [...words.filter((word) => !materials.has(word)), ...words.filter((word) => materials.has(word))].join(' ');
+
+/** English and its kin put the material before the part; Romance languages put it behind. Japanese has both, with particles. */
+const partFirst = (language: string | null) => /^(?:fr|it|es)/.test(language ?? '');
+
+/** The part that a description is of: right behind it, right before it with "is", "in" …, else none. */
+function partOf(text: string, group: Group, parts: Hit<Part>[], language: string | null): Hit<Part> | null {
+  const clause = clauseAround(text, group.start, group.end);
+  const inside = parts.find((part) => part.foldedStart < group.end && part.foldedEnd > group.start);
+  if (inside) return inside;
+  const next = parts.find((part) => part.foldedStart >= group.end && part.foldedStart < clause.end);
+  const before = parts.filter((part) => part.foldedEnd <= group.start && part.foldedStart >= clause.start);
+  const previous = before[before.length - 1];
+  const behind = next && joinsOnward.test(text.slice(group.end, next.foldedStart)) ? next : null;
+  const gap = previous ? text.slice(previous.foldedEnd, group.start) : '';
+  const ahead = previous && gap.length <= 48 && follows.test(gap) ? previous : null;
+  if (ahead && behind)
+    return partFirst(language) || /(?:is|are|in|of|aus|ist|sind|:|は|が|est|sont|è)\s{0,2}$/u.test(gap)
+      ? ahead
+      : behind;
+  return behind ?? ahead;
+}
+
+/** Materials and colours per part. Without a part near, a material beside a word for the piece is the body's. */
+export function materialClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
+  const words = vocabulary(makers);
+  const drafts = passages.flatMap((from) => {
+    const { text } = from.folded;
+    const parts = findParts(from.folded) as Hit<Part>[];
+    return groups(from, words.find(from), words.materials).flatMap((group): ClaimDraft[] => {
+      const part = partOf(text, group, parts, from.language);
+      const said = (start: number, end: number, confidence: number) =>
+        saidIn(from, { start, end, words: from.text.slice(start, end) }, confidence);
+      if (part) {
+        const [start, end] = [Math.min(part.start, group.sourceStart), Math.max(part.end, group.sourceEnd)];
+        return [
+          {
+            kind: 'material',
+            part: part.value,
+            material: materialOf(group, words.materials),
+            ...said(start, end, 0.85),
+          },
+        ];
+      }
+      if (!group.hasMaterial || !isOfPiece(text, group, parts)) return [];
+      return [
+        {
+          kind: 'material',
+          part: 'body',
+          material: materialOf(group, words.materials),
+          ...said(group.sourceStart, group.sourceEnd, 0.7),
+        },
+      ];
+    });
+  });
+  const data = listing.material[0];
+  if (data && data.origin !== 'visible')
+    drafts.push({
+      kind: 'material',
+      part: 'body',
+      material: data.value.toLowerCase(),
+      ...saidInData(data.value, data.confidence),
+    });
+  return drafts;
+}
+
+/** A material beside a word for the piece, in a clause without any part. */
+function isOfPiece(text: string, group: Group, parts: Hit<Part>[]): boolean {
+  const clause = clauseAround(text, group.start, group.end);
+  if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
+  bagNouns.lastIndex = 0;
+  return bagNouns.test(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));
+}

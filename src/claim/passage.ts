@@ -1,0 +1,67 @@
+import { type Folded, foldWords } from '../listing/text';
+import type { Listing } from '../listing/types';
+import type { Claim } from './types';
+
+/** One text of a listing in which the seller speaks. Positions of claims refer to `text`. */
+export interface Passage {
+  field: 'title' | 'description' | 'text' | 'reply';
+  text: string;
+  folded: Folded;
+  language: string | null;
+}
+
+const most = 200_000;
+
+/** The title and the description; the visible text stands in for a description that was not found. */
+export function passagesOf(listing: Listing): Passage[] {
+  const texts: [Passage['field'], string | undefined][] = [
+    ['title', listing.title[0]?.value],
+    ['description', listing.description[0]?.value],
+  ];
+  if (!listing.description[0]?.value.trim()) texts.push(['text', listing.text]);
+  return texts.flatMap(([field, text]) => (text?.trim() ? [passage(field, text, listing.language)] : []));
+}
+
+export function passage(field: Passage['field'], text: string, language: string | null): Passage {
+  const kept = text.slice(0, most);
+  return { field, text: kept, folded: foldWords(kept), language };
+}
+
+/** A claim without its id, which is given when all are gathered. */
+export type ClaimDraft = { [K in Claim['kind']]: Omit<Extract<Claim, { kind: K }>, 'id'> }[Claim['kind']];
+
+/** Words, place and confidence of a claim in a passage. */
+export const saidIn = (from: Passage, said: { start: number; end: number; words: string }, confidence: number) => ({
+  words: said.words,
+  at: { field: from.field, start: said.start, end: said.end },
+  confidence,
+});
+
+/** A claim that stands in the page's own data and not in running text. */
+export const saidInData = (words: string, confidence: number) => ({
+  words,
+  at: { field: 'data' as const, start: 0, end: words.length },
+  confidence,
+});
+
+/** Where the last match of a global pattern ends; -1 without one. */
+export function lastEnd(pattern: RegExp, text: string): number {
+  let last = -1;
+  for (const match of text.matchAll(pattern)) last = match.index + match[0].length;
+  return last;
+}
+
+/** A source range as a range of the folded text. */
+export function foldedRange(from: Passage, said: { start: number; end: number }): [number, number] {
+  const { at } = from.folded;
+  if (!at) return [said.start, said.end];
+  let [low, high] = [0, at.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((at[middle] as number) < said.start) low = middle + 1;
+    else high = middle;
+  }
+  let end = low;
+  while (end < at.length && (at[end] as number) < said.end) end += 1;
+  return [low, end];
+}

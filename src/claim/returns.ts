@@ -1,0 +1,22 @@
+import { findReturns } from '../listing/text';
+import type { Listing } from '../listing/types';
+import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
+
+/** Return terms of the text and of the page's own data. */
+export function returnsClaims(passages: Passage[], listing: Listing): ClaimDraft[] {
+  const inText = passages.flatMap((from) =>
+    findReturns(from.text).map(
+      (said): ClaimDraft => ({
+        kind: 'returns',
+        accepted: said.value.accepted,
+        ...saidIn(from, said, 0.9),
+      }),
+    ),
+  );
+  const data = listing.returns[0];
+  if (!data || (data.origin === 'visible' && inText.length > 0)) return inText;
+  return [
+    ...inText,
+    { kind: 'returns', accepted: data.value.accepted, ...saidInData(data.value.words, data.confidence) },
+  ];
+}

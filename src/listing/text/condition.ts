@@ -1,0 +1,74 @@
+import type { Condition } from '../types';
+import { clauseAround, isAboutAnother, isNegated } from './clause';
+import { conditionWords, newWords, pieceNouns } from './condition-words';
+import { foldWords, type Said } from './fold';
+import { type Hit, phraseFinder, phrasePattern } from './phrases';
+import { accessoryWords, partWords } from './things';
+
+const find = phraseFinder(conditionWords);
+const findNew = phraseFinder({ new: newWords });
+const things = phrasePattern(
+  [...accessoryWords, ...Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words))],
+  'u',
+);
+const nounAfter = new RegExp(`^\\s{0,2}(?:${phrasePattern(pieceNouns).source})`, 'u');
+const stateBefore =
+  /(?:condition|zustand|etat|stato|condizioni|estado|staat|conditie|状態|is|it's|its|ist|est|e|es|brand|fabrik|absolutely|completely|totally|komplett|ganz|totalement|completamente|helemaal|ganz|and|und|et|en|y)[\s:.-]{0,3}$/u;
+
+/** What a denied condition leaves: "not new" is used; a denied flaw or "not worn" says nothing by itself. */
+const denied: Record<Condition, Condition | null> = {
+  new: 'used',
+  unused: 'used',
+  'as-new': 'used',
+  'used-very-good': null,
+  used: null,
+  worn: null,
+  damaged: null,
+};
+
+/** Whether "new" here is said of the piece: alone in its clause, after "condition", or before a word for the piece. */
+function newOfPiece(text: string, start: number, end: number, opens: boolean): boolean {
+  const clause = clauseAround(text, start, end);
+  const before = text.slice(clause.start, start);
+  const after = text.slice(end, clause.end);
+  if (/^\s{0,2}(?:york|zealand|forest|delhi|orleans|england|wave|age)/.test(after)) return false;
+  if (nounAfter.test(after)) return true;
+  if (/(?:when|bought|purchased|cost|costs|neu gekauft|as)\s$/.test(before)) return false;
+  const ends = /^[\s!]*$/.test(after);
+  if (ends && (before.trim() === '' || stateBefore.test(before))) return true;
+  if (/(?:condition|zustand|etat|stato|condizioni|estado|staat|conditie|状態)[\s:.-]{0,3}$/.test(before)) return true;
+  return opens && before.trim() === '' && !things.test(after.slice(0, 24));
+}
+
+/** Whether the clause's subject, before the words, is a part or an accessory and not the piece. */
+function isAboutThing(text: string, start: number, end: number): boolean {
+  const clause = clauseAround(text, start, end);
+  const before = text.slice(clause.start, start);
+  if (things.test(before)) return !/(?:with|mit|avec|con|met|incl\w*|inkl\w*)\s/u.test(before);
+  // "Unused dust bag": the words belong to the thing right behind them.
+  const behind = things.exec(text.slice(end, clause.end));
+  return behind !== null && /^\s{0,2}$/.test(text.slice(end, end + behind.index));
+}
+
+/**
+ * Condition and grading words of a text in order, in the seven languages. "Never used" is unused, "not new" is used;
+ * words said of parts, accessories or other pieces are left out. `opens` tells that the text is a title, where "New …"
+ * at the start is said of the piece.
+ */
+export function findConditions(text: string, opens = false): Said<Condition>[] {
+  const folded = foldWords(text);
+  const found: Said<Condition>[] = [];
+  const taken: Hit<Condition>[] = find(folded);
+  const bare: Hit<Condition>[] = findNew(folded).filter(
+    (said) => !taken.some((other) => said.start < other.end && other.start < said.end),
+  );
+  for (const said of [...taken, ...bare].sort((a, b) => a.start - b.start)) {
+    const { foldedStart: start, foldedEnd: end } = said;
+    const negated = isNegated(folded.text, start, end);
+    if (bare.includes(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
+    if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
+    const value = negated ? denied[said.value] : said.value;
+    if (value) found.push({ value, start: said.start, end: said.end, words: said.words });
+  }
+  return found;
+}
