@@ -17,6 +17,9 @@ const beamWidth = 64;
 /** Longest lattice that is searched, in steps: far beyond any stamp. */
 const longestLattice = 2000;
 
+/** Texts so much less likely than the best are not looked at for impossible values. */
+const doubtfulShare = 0.02;
+
 export interface DecodeOptions {
   makers: readonly MakerFile[];
   /** Name of the maker as its file gives it, or of several; null tries every file and the families. */
@@ -154,7 +157,8 @@ function misfitLayout(
   known: number,
   latestYear?: number,
 ): WeighedMisfit[] {
-  return free.flatMap(({ text, probability }) => {
+  const likely = free.filter(({ probability }) => probability >= doubtfulShare * (free[0]?.probability ?? 0));
+  return likely.flatMap(({ text, probability }) => {
     const plain = system.reversed ? [...text].reverse().join('') : text;
     const wrong = impossibleIn(plain, system, laid, latestYear);
     if (!wrong) return [];

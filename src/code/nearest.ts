@@ -10,6 +10,8 @@ const mostChanges = 2;
 /** Layouts looked at, those of the same length first: bounds the work when a thousand files are on hand. */
 const mostLayouts = 60;
 const longest = 24;
+/** Two characters that look nothing alike, of a beginning that is otherwise right. */
+const leastShare = 1e-6;
 
 interface Change {
   words: string;
@@ -30,7 +32,7 @@ export function nearestCodes(written: string, systems: readonly BookSystem[], la
   const found: Nearest[] = [];
   for (const { system, laid } of layouts) {
     const steps = system.reversed ? backwards : forwards;
-    for (const { path } of searchLayout(steps, laid, { width: 48, keep: 'valid' }).slice(0, 12)) {
+    for (const { path } of searchLayout(steps, laid, { width: 32, keep: 'valid', least: leastShare }).slice(0, 12)) {
       const meanings = interpret(system, laid, path, latestYear);
       if (!Array.isArray(meanings)) continue;
       const meaning = meanings.find(({ inPeriod, plantInUse }) => inPeriod && plantInUse);

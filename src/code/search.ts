@@ -22,6 +22,8 @@ export interface SearchOptions {
   width: number;
   /** `valid`: only what a sound code can hold. `shape`: any digits for digits, any letters for letters. */
   keep: 'valid' | 'shape';
+  /** Share of the best under which a filling is not followed. */
+  least?: number;
   /** Expected share of codes with this beginning, for ranking; 1 when nothing is known. */
   weigh?: (path: string) => number;
 }
@@ -48,6 +50,9 @@ export function stepsOf(lattice: Lattice, temperature = 1): Step[] {
   });
 }
 
+/** Fillings so much less likely than the best are not followed. */
+const negligible = 1e-10;
+
 interface Entry {
   blank: number;
   character: number;
@@ -59,10 +64,15 @@ interface Entry {
  * lattice (all alignments within the beam), not weighted. Work is bounded by steps × width × cells of one step.
  */
 export function searchLayout(steps: readonly Step[], laid: LaidLayout, options: SearchOptions): Filling[] {
-  let beam = new Map<string, Entry>([['', { blank: 1, character: 0, weight: 1 }]]);
+  let beam = startingBeam();
   for (const step of steps) {
+    if (isPause(step)) {
+      pause(beam);
+      continue;
+    }
     const next = new Map<string, Entry>();
-    for (const [path, entry] of beam) extend(next, path, entry, step, laid, options);
+    const least = bestRank(beam) * (options.least ?? negligible);
+    for (const [path, entry] of beam) extend(next, path, entry, step, laid, options, least);
     beam = next.size > options.width ? prune(next, options.width) : next;
     if (beam.size === 0) return [];
   }
@@ -76,8 +86,26 @@ export function searchLayout(steps: readonly Step[], laid: LaidLayout, options: 
   return whole.sort((a, b) => b.probability - a.probability);
 }
 
+const startingBeam = () => new Map<string, Entry>([['', { blank: 1, character: 0, weight: 1 }]]);
+const rank = ({ blank, character, weight }: Entry) => (blank + character) * weight;
+
+function bestRank(entries: Map<string, Entry>): number {
+  let best = 0;
+  for (const entry of entries.values()) best = Math.max(best, rank(entry));
+  return best;
+}
+
+/** A step that is nothing but the blank between two characters, as whole-character recognisers and typed text have. */
+const isPause = ({ blank, characters }: Step) => blank === 1 && characters.length === 0;
+
+function pause(entries: Map<string, Entry>): void {
+  for (const entry of entries.values()) {
+    entry.blank += entry.character;
+    entry.character = 0;
+  }
+}
+
 function prune(entries: Map<string, Entry>, width: number): Map<string, Entry> {
-  const rank = ({ blank, character, weight }: Entry) => (blank + character) * weight;
   return new Map([...entries].sort(([, a], [, b]) => rank(b) - rank(a)).slice(0, width));
 }
 
@@ -96,6 +124,7 @@ function extend(
   step: Step,
   laid: LaidLayout,
   options: SearchOptions,
+  least: number,
 ): void {
   const total = entry.blank + entry.character;
   if (total === 0) return;
@@ -107,7 +136,7 @@ function extend(
       entryOf(next, path, () => entry.weight).character += entry.character * probability;
     }
     const gain = (character === last ? entry.blank : total) * probability;
-    if (gain === 0) continue;
+    if (gain === 0 || gain * entry.weight < least) continue;
     for (let cell = path.length; cell < laid.cells.length; ) {
       const here = laid.cells[cell]!;
       if (allows(laid, path, cell, character, options.keep)) {
@@ -172,8 +201,12 @@ export function wrongCheck(check: LaidCheck, path: string, laid: LaidLayout): { 
 
 /** Best text without any layout, and its probability: prefix beam search over all characters of the lattice. */
 export function freeSearch(steps: readonly Step[], width = 24): { text: string; probability: number }[] {
-  let beam = new Map<string, Entry>([['', { blank: 1, character: 0, weight: 1 }]]);
+  let beam = startingBeam();
   for (const step of steps) {
+    if (isPause(step)) {
+      pause(beam);
+      continue;
+    }
     const next = new Map<string, Entry>();
     for (const [text, entry] of beam) {
       const total = entry.blank + entry.character;
