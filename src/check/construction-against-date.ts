@@ -1,20 +1,10 @@
 import type { Construction } from '../maker/types';
 import { periodSpan, type Span, spanWords } from '../span';
-import { settledCodes } from './codes';
-import { claimWords, daysApart, isExact, yearDays } from './dates';
+import { dateOf } from './dated';
+import { daysApart, yearDays } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { plainName } from './models';
 import { askPhoto, quote } from './wording';
-
-/** The date that construction is held against: the code's when one is read, else the claimed one. */
-interface Dated {
-  spans: Span[];
-  words: string;
-  /** Hard when the code was seen or the claim is exact. */
-  hard: boolean;
-  claims: string[];
-  photos: string[];
-}
 
 export const constructionAgainstDate = defineCheck({
   id: 'construction-against-date',
@@ -30,7 +20,7 @@ export const constructionAgainstDate = defineCheck({
   run(facts) {
     const { maker, claims } = facts;
     if (claims.material.length === 0) return { notApplicable: 'the listing names no material of a part' };
-    const dated = dateOf(facts);
+    const dated = dateOf(facts, maker.name);
     if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
     return claims.material.flatMap((claim): Speech[] => {
       const rows = maker.construction.filter((row) => row.part === claim.part && !row.models?.length);
@@ -82,25 +72,6 @@ export const constructionAgainstDate = defineCheck({
     });
   },
 });
-
-type DateFacts = Parameters<typeof settledCodes>[0] & {
-  maker: { name: string };
-  claims: { made: Parameters<typeof claimWords>[0][] };
-};
-
-function dateOf(facts: DateFacts): Dated | null {
-  const settled = settledCodes(facts, facts.maker.name);
-  for (const code of 'codes' in settled ? settled.codes : []) {
-    const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
-    const first = spans[0];
-    if (first)
-      return { spans, words: `${code.words} (${spanWords(first)})`, hard: code.hard, claims: [], photos: code.photos };
-  }
-  const claim = facts.claims.made[0];
-  if (!claim) return null;
-  const words = `it is said to be of ${claimWords(claim)}`;
-  return { spans: [claim.span], words, hard: isExact(claim.span), claims: [claim.id], photos: [] };
-}
 
 const holdsWords = (text: string, words: string) => ` ${plainName(text)} `.includes(` ${plainName(words)} `);
 const names = (row: Construction, material: string) =>

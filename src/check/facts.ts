@@ -56,6 +56,8 @@ export interface Needs {
   now?: true;
   /** When the maker began to stamp, null when no file says. */
   stampedFrom?: true;
+  /** Name of the maker whose file is used, null without a file. */
+  makerName?: true;
   /** Models of the maker file, none without a file. */
   models?: true;
 }
@@ -83,6 +85,7 @@ export type Handed<N extends Needs> = {
   (N extends { previous: true } ? { previous: PreviousLook } : unknown) &
   Given<N, 'now'> &
   (N extends { stampedFrom: true } ? { stampedFrom: string | null } : unknown) &
+  (N extends { makerName: true } ? { makerName: string | null } : unknown) &
   (N extends { models: true } ? { models: Model[] } : unknown);
 
 /** Why a check could not be handed what it needs. */
@@ -111,6 +114,7 @@ export function handOver(needs: Needs, facts: Facts): { handed: Handed<Needs> } 
     handed.photos = facts.photos;
   }
   if (needs.stampedFrom) handed.stampedFrom = facts.maker?.stamped?.from ?? null;
+  if (needs.makerName) handed.makerName = facts.maker?.maker ?? null;
   if (needs.models) handed.models = facts.maker?.models ?? [];
   if (needs.previous) {
     if (!facts.previous) return { notApplicable: 'this is the first look at the listing' };

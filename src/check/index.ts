@@ -6,6 +6,7 @@ export type { Facts } from './facts';
 export type { Check, Family } from './frame';
 export { families } from './frame';
 export type { Ask, Finding, FindingKind, Outcome } from './types';
+export { listingText } from './words';
 export { checks };
 
 /** Runs every registered check on one case's facts, in the order of the registry. Pure. */

@@ -1,22 +1,65 @@
+import { ageWordFits } from './age-word-fits';
+import { authorshipPlain } from './authorship-plain';
+import { boughtAfterMaking } from './bought-after-making';
+import { claimedDatesAgree } from './claimed-dates-agree';
+import { claimsChanged } from './claims-changed';
 import { codeAgainstClaimedDate } from './code-against-claimed-date';
 import { codeBeforeStamping } from './code-before-stamping';
 import { codeFitsMaker } from './code-fits-maker';
 import { codeShown } from './code-shown';
 import { codeSlotPossible } from './code-slot-possible';
 import { codeSystemInUse } from './code-system-in-use';
+import { codesAgree } from './codes-agree';
+import { conditionWordsAgree } from './condition-words-agree';
 import { constructionAgainstDate } from './construction-against-date';
+import { dateNotInFuture } from './date-not-in-future';
+import { descriptionGiven } from './description-given';
+import { evidenceAgrees } from './evidence-agrees';
 import type { Check } from './frame';
+import { freshAgainstAge } from './fresh-against-age';
+import { gradeWords } from './grade-words';
+import { leatherWordsAgree } from './leather-words-agree';
+import { makerStated } from './maker-stated';
+import { markAgainstClaimedDate } from './mark-against-claimed-date';
+import { markAgainstCodeDate } from './mark-against-code-date';
+import { markAgainstOrigin } from './mark-against-origin';
+import { markAgainstPlant } from './mark-against-plant';
+import { measuresAgree } from './measures-agree';
+import { measuresStated } from './measures-stated';
+import { metalWordsAgree } from './metal-words-agree';
+import { modelMadeThen } from './model-made-then';
+import { namedWidth } from './named-width';
 import { newPricePlausible } from './new-price-plausible';
+import { notThisPiece } from './not-this-piece';
+import { originClaimsAgree } from './origin-claims-agree';
+import { originCountryExisted } from './origin-country-existed';
 import { partsShown } from './parts-shown';
 import { paymentInside } from './payment-inside';
+import { photoLargeEnough } from './photo-large-enough';
+import { photoReused } from './photo-reused';
+import { photoScreenshot } from './photo-screenshot';
+import { photoWatermark } from './photo-watermark';
+import { photosChanged } from './photos-changed';
+import { photosOffered } from './photos-offered';
 import { plantAgainstOrigin } from './plant-against-origin';
 import { plantInUse } from './plant-in-use';
+import { pressureWords } from './pressure-words';
+import { priceChanged } from './price-changed';
+import { priceCutPlausible } from './price-cut-plausible';
+import { pricesAgree } from './prices-agree';
+import { readyMadeAssurance } from './ready-made-assurance';
 import { returnTerms } from './return-terms';
+import { returnsAgainstTrader } from './returns-against-trader';
 import { saleChannel } from './sale-channel';
+import { sellerChanged } from './seller-changed';
 import { sellerRecord } from './seller-record';
 import { sizeAgainstModel } from './size-against-model';
+import { sizePlausible } from './size-plausible';
 import { stampCloseUp } from './stamp-close-up';
+import { stampEvenness } from './stamp-evenness';
 import { stampLegible } from './stamp-legible';
+import { traderStated } from './trader-stated';
+import { usedPricePlausible } from './used-price-plausible';
 
 /** Every check, in the order in which a case lists them. A check that is not here does not run. */
 export const checks: readonly Check[] = [
@@ -25,17 +68,60 @@ export const checks: readonly Check[] = [
   codeAgainstClaimedDate,
   codeSystemInUse,
   plantInUse,
-  codeShown,
   codeBeforeStamping,
+  codeShown,
+  codesAgree,
+  stampEvenness,
+  boughtAfterMaking,
+  claimedDatesAgree,
+  dateNotInFuture,
+  evidenceAgrees,
+  markAgainstClaimedDate,
+  markAgainstCodeDate,
+  modelMadeThen,
+  markAgainstOrigin,
+  markAgainstPlant,
+  originClaimsAgree,
+  originCountryExisted,
   plantAgainstOrigin,
   constructionAgainstDate,
+  freshAgainstAge,
+  leatherWordsAgree,
+  metalWordsAgree,
+  measuresAgree,
+  measuresStated,
+  namedWidth,
   sizeAgainstModel,
+  sizePlausible,
   newPricePlausible,
+  priceCutPlausible,
+  pricesAgree,
   saleChannel,
-  stampLegible,
-  stampCloseUp,
+  usedPricePlausible,
+  ageWordFits,
+  authorshipPlain,
+  conditionWordsAgree,
+  descriptionGiven,
+  gradeWords,
+  makerStated,
+  readyMadeAssurance,
+  notThisPiece,
   partsShown,
-  returnTerms,
-  sellerRecord,
+  photoLargeEnough,
+  photoReused,
+  photoScreenshot,
+  photoWatermark,
+  photosOffered,
+  stampCloseUp,
+  stampLegible,
   paymentInside,
+  pressureWords,
+  returnTerms,
+  returnsAgainstTrader,
+  sellerRecord,
+  traderStated,
+  claimsChanged,
+  photosChanged,
+  priceChanged,
+  sellerChanged,
 ];

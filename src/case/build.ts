@@ -1,0 +1,99 @@
+import { runChecks } from '../check';
+import type { Finding, PreviousLook } from '../check/types';
+import { findClaims } from '../claim';
+import type { Claim } from '../claim/types';
+import { gatherEvidence, reason } from '../evidence';
+import type { Listing } from '../listing/types';
+import { findMaker } from '../maker';
+import type { MakerFile } from '../maker/types';
+import { askQuestions } from '../question';
+import type { PhotoRead } from '../stamp/types';
+import { decodeAll, type TypedCode } from './decodings';
+import { marksOf } from './marks';
+import { allPhotos, skippedOf } from './skipped';
+import type { Case } from './types';
+
+export interface CaseInput {
+  listing: Listing;
+  /** Photos read so far; the listing's other photos count as unread. */
+  photos: PhotoRead[];
+  typedCodes: TypedCode[];
+  makers: readonly MakerFile[];
+  /** ISO 8601 moment at which the case is judged. */
+  now: string;
+  /** The look before this one; changes are told only with it. */
+  previous?: PreviousLook | undefined;
+}
+
+/**
+ * Joins what was read into one Case: claims, maker, codes, marks, evidence, checks, questions. Pure and synchronous:
+ * the same input gives the same case, so that a case on disk can be recomputed from its own `listing`, `photos` and
+ * `typedCodes` with the same maker files.
+ */
+export function buildCase({ listing, photos, typedCodes, makers, now, previous }: CaseInput): Case {
+  const files = [...makers];
+  const claims = findClaims(listing, files);
+  const names = makerNames(listing, claims);
+  const maker = chooseMaker(names, files);
+  const shown = allPhotos(listing, photos);
+  const decodings = decodeAll({ photos: shown, claims, typedCodes, makers: files, maker: maker?.maker ?? null, now });
+  const marks = marksOf(listing, shown);
+  const evidence = gatherEvidence({ claims, decodings, marks, maker });
+  const reasoning = reason(evidence);
+  const facts = { listing, claims, decodings, marks, maker, evidence, reasoning, now };
+  const outcomes = runChecks({ ...facts, photos: shown, previous: previous ?? null });
+  const findings = outcomes.flatMap((outcome) => (outcome.outcome === 'speaks' ? outcome.findings : []));
+  return {
+    format: 1,
+    listing,
+    photos,
+    typedCodes,
+    judgedAt: now,
+    ...(previous ? { previous } : {}),
+    maker: maker?.maker ?? null,
+    claims,
+    decodings,
+    marks,
+    evidence,
+    reasoning,
+    outcomes,
+    questions: askQuestions(findings),
+    summary: summaryOf(findings),
+    skipped: skippedOf({ listing, photos: shown, maker: maker?.maker ?? null, makerNames: names }),
+  };
+}
+
+/** Names that the listing gives for the maker, the plainest statement first. */
+function makerNames(listing: Listing, claims: Claim[]): string[] {
+  const claimed = claims.flatMap((claim) => (claim.kind === 'maker' ? [claim.maker] : []));
+  const titles = listing.title.slice(0, 1).map(({ value }) => value);
+  return [...new Set([...listing.maker.map(({ value }) => value), ...claimed, ...titles])];
+}
+
+function chooseMaker(names: string[], files: MakerFile[]): MakerFile | null {
+  for (const name of names) {
+    const file = findMaker(name, files);
+    if (file) return file;
+  }
+  return null;
+}
+
+function summaryOf(findings: Finding[]): Case['summary'] {
+  const count = (kind: Finding['kind']) => findings.filter((finding) => finding.kind === kind).length;
+  return {
+    contradictions: count('contradiction'),
+    doubts: count('doubt'),
+    gaps: count('gap'),
+    agreements: count('agreement'),
+  };
+}
+
+/** What a later look compares with. */
+export const lookAt = ({ listing, claims }: Case): PreviousLook => ({
+  readAt: listing.readAt,
+  title: listing.title[0]?.value ?? null,
+  price: listing.price[0]?.value ?? null,
+  seller: listing.seller.name[0]?.value ?? null,
+  photos: listing.photos.map(({ id, url }) => ({ id, url })),
+  claims,
+});

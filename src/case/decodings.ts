@@ -1,0 +1,78 @@
+import type { Claim } from '../claim/types';
+import { decodeLattice, decodeText } from '../code';
+import type { Decoding } from '../code/types';
+import type { MakerFile } from '../maker/types';
+import type { PhotoRead } from '../stamp/types';
+import { changesBetween, countsAsCode, mayBeCode } from './lines';
+
+export interface TypedCode {
+  photoId: string | null;
+  code: string;
+}
+
+interface Shown {
+  photos: readonly PhotoRead[];
+  claims: readonly Claim[];
+  typedCodes: readonly TypedCode[];
+  makers: readonly MakerFile[];
+  maker: string | null;
+  now: string;
+}
+
+/** Every code of the piece: the best line of each photo, codes that the user typed, codes that the listing quotes. */
+export function decodeAll(shown: Shown): Decoding[] {
+  const { makers, maker, now } = shown;
+  const typed = shown.typedCodes.map(({ photoId, code }, index) =>
+    decodeText(code, { makers, maker, now, id: `typed-${photoId ?? 'any'}-${index + 1}`, from: { kind: 'typed' } }),
+  );
+  const quoted = shown.claims.flatMap((claim) =>
+    claim.kind === 'code'
+      ? [
+          decodeText(claim.code, {
+            makers,
+            maker,
+            now,
+            id: `quoted-${claim.id}`,
+            from: { kind: 'claim', claimId: claim.id },
+          }),
+        ]
+      : [],
+  );
+  return [...oneOfEachStamp(shown.photos.flatMap((photo) => bestOfPhoto(photo, shown))), ...typed, ...quoted];
+}
+
+/** The line of a photo that is most likely its code, decoded; none when no line counts as one. */
+function bestOfPhoto(photo: PhotoRead, { makers, maker, now }: Shown): Decoding[] {
+  if (photo.state === 'unread') return [];
+  const names = makers.flatMap((file) => [file.maker, ...file.aliases]);
+  const codes = photo.lines
+    .filter((line) => mayBeCode(line, names))
+    .map((line) => {
+      const from = { kind: 'photo', photoId: photo.photoId, lineId: line.id } as const;
+      return { line, decoding: decodeLattice(line.lattice, { makers, maker, now, id: line.id, from }) };
+    })
+    .filter(({ line, decoding }) => countsAsCode(line, decoding))
+    .sort((a, b) => rank(b.decoding) - rank(a.decoding) || b.line.stampScore - a.line.stampScore);
+  return codes.slice(0, 1).map(({ decoding }) => decoding);
+}
+
+const bestProbability = (decoding: Decoding) => decoding.readings[0]?.probability ?? 0;
+const rank = (decoding: Decoding) => (decoding.accepted ? 2 : 0) + bestProbability(decoding);
+const textOf = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
+
+/** Texts that differ in no more characters than this are taken for one stamp read twice. */
+const sameStamp = 2;
+
+/**
+ * The same code seen in several photos is one decoding, the surest. Two texts a character or two apart are one stamp
+ * read twice: only the surer counts as read, for both cannot be right.
+ */
+function oneOfEachStamp(decodings: Decoding[]): Decoding[] {
+  const kept: Decoding[] = [];
+  for (const decoding of [...decodings].sort((a, b) => rank(b) - rank(a))) {
+    const alike = kept.find((other) => other.accepted && changesBetween(textOf(other), textOf(decoding)) <= sameStamp);
+    if (!alike) kept.push(decoding);
+    else if (decoding.accepted && textOf(alike) !== textOf(decoding)) kept.push({ ...decoding, accepted: false });
+  }
+  return kept;
+}

@@ -1,0 +1,9 @@
+import type { Finding } from '../check/types';
+import type { Case } from './types';
+
+export { buildCase, type CaseInput, lookAt } from './build';
+export { type Case, caseSchema } from './types';
+
+/** Every finding of a case, in the order of its checks. */
+export const findingsOf = (built: Case): Finding[] =>
+  built.outcomes.flatMap((outcome) => (outcome.outcome === 'speaks' ? outcome.findings : []));

@@ -1,0 +1,59 @@
+import type { Listing } from '../listing/types';
+import type { Problem } from '../problem';
+import type { PhotoRead } from '../stamp/types';
+
+/** Every photo that the page offers: those without a reading count as unread, so that no check takes them for fine. */
+export function allPhotos(listing: Listing, photos: readonly PhotoRead[]): PhotoRead[] {
+  const known = new Set(photos.map(({ photoId }) => photoId));
+  const missing = listing.photos
+    .filter(({ id }) => !known.has(id))
+    .map(
+      ({ id }): PhotoRead => ({
+        state: 'unread',
+        photoId: id,
+        problem: {
+          code: 'photo-not-fetched',
+          where: id,
+          what: 'the photo was not fetched',
+          remedy: 'Read the listing again, or give the photo as a file.',
+        },
+      }),
+    );
+  return [...photos, ...missing];
+}
+
+interface Done {
+  listing: Listing;
+  photos: readonly PhotoRead[];
+  maker: string | null;
+  makerNames: readonly string[];
+}
+
+/** What was not read or not done, each with its reason and what the user can do. */
+export function skippedOf({ listing, photos, maker, makerNames }: Done): Problem[] {
+  return [...listing.problems, ...unreadPhotos(photos), ...(maker === null ? [noMaker(makerNames)] : [])];
+}
+
+function unreadPhotos(photos: readonly PhotoRead[]): Problem[] {
+  const unread = photos.flatMap((photo) => (photo.state === 'unread' ? [photo.problem] : []));
+  if (unread.length === 0) return [];
+  const reasons = [...new Set(unread.map(({ what }) => what))].join('; ');
+  return [
+    {
+      code: 'photos-not-read',
+      where: unread.map(({ where }) => where).join(', '),
+      what: `${unread.length} of ${photos.length} photos not read: ${reasons}`,
+      remedy: unread[0]?.remedy ?? 'Read the listing again.',
+    },
+  ];
+}
+
+function noMaker(names: readonly string[]): Problem {
+  const said = names[0];
+  return {
+    code: 'no-maker-file',
+    where: 'maker',
+    what: said ? `no maker file fits “${said.slice(0, 80)}”` : 'the listing names no maker',
+    remedy: 'Import a maker file, or choose the maker by hand. Codes are read by their shape alone until then.',
+  };
+}

@@ -1,0 +1,40 @@
+import { claimWords, daysBefore, isExact, yearDays } from './dates';
+import { defineCheck, practice, type Speech } from './frame';
+import { commonAsks } from './wording';
+
+export const boughtAfterMaking = defineCheck({
+  id: 'bought-after-making',
+  family: 'time',
+  title: 'It was bought after it was made',
+  failureTitle: 'It is said to be bought before it was made',
+  kinds: ['doubt', 'agreement'],
+  basis: 'A piece is bought when it has been made.',
+  innocent: 'One of the two years may be a slip of memory.',
+  settles: 'The receipt, or how the year of making is known.',
+  source: practice,
+  needs: { claims: ['made', 'bought'] },
+  run({ claims: { made, bought } }) {
+    if (made.length === 0 || bought.length === 0)
+      return { notApplicable: 'the listing does not give both a making and a purchase' };
+    return bought.flatMap((purchase) =>
+      made.flatMap((making): Speech[] => {
+        const early = daysBefore(purchase.span, making.span);
+        const claims = [making.id, purchase.id];
+        const key = `${making.id}/${purchase.id}`;
+        const said = `The listing says ${claimWords(making)} and ${claimWords(purchase)}`;
+        if (early > (making.span.about ? 5 * yearDays : 0))
+          return [
+            {
+              kind: 'doubt',
+              key,
+              statement: `${said}: bought before it was made.`,
+              claims,
+              asks: [commonAsks.madeDate],
+            },
+          ];
+        const soon = early === 0 && isExact(making.span) && daysBefore(making.span, purchase.span) < 2 * yearDays;
+        return soon ? [{ kind: 'agreement', key, statement: `${said}, which go together.`, claims }] : [];
+      }),
+    );
+  },
+});

@@ -1,0 +1,38 @@
+import { claimWords, daysApart, isExact } from './dates';
+import { defineCheck, practice, type Speech } from './frame';
+import { commonAsks } from './wording';
+
+/** Two loose dates this far apart are hardly the same piece. Common practice, no source. */
+const looseDays = 5 * 366;
+
+export const claimedDatesAgree = defineCheck({
+  id: 'claimed-dates-agree',
+  family: 'time',
+  title: 'The dates that the listing gives agree',
+  failureTitle: 'The listing gives dates that do not agree',
+  kinds: ['doubt', 'agreement'],
+  basis: 'One piece has one date of making.',
+  innocent: 'One of the dates may be that of a similar piece, or a slip of the pen.',
+  settles: 'Which date the seller means, and how it is known.',
+  source: practice,
+  needs: { claims: ['made'] },
+  run({ claims: { made } }) {
+    if (made.length < 2) return { notApplicable: 'the listing gives fewer than two dates' };
+    const pairs = made.flatMap((first, index) => made.slice(index + 1).map((second) => ({ first, second })));
+    const off = pairs.find(({ first, second }) => {
+      const apart = daysApart(first.span, second.span);
+      return apart > (isExact(first.span) && isExact(second.span) ? 0 : looseDays);
+    });
+    const claims = off ? [off.first.id, off.second.id] : made.map(({ id }) => id);
+    if (off) {
+      const statement = `The listing says ${claimWords(off.first)} and also ${claimWords(off.second)}.`;
+      return [{ kind: 'doubt', statement, claims, asks: [commonAsks.madeDate] }];
+    }
+    const together = pairs.every(({ first, second }) => daysApart(first.span, second.span) === 0);
+    const different = new Set(made.map(({ words }) => words.toLowerCase())).size > 1;
+    if (!together || !different) return [];
+    const said = made.slice(0, 3).map(claimWords).join(', ');
+    const speech: Speech = { kind: 'agreement', statement: `The dates of the listing agree: ${said}.`, claims };
+    return [speech];
+  },
+});

@@ -1,0 +1,51 @@
+import type { Decoding } from '../code/types';
+import { defineCheck, practice, type Speech } from './frame';
+import { commonAsks, sentence } from './wording';
+
+export const codesAgree = defineCheck({
+  id: 'codes-agree',
+  family: 'code',
+  title: 'The code shown is the code quoted',
+  failureTitle: 'The listing quotes another code than the photo shows',
+  kinds: ['doubt', 'agreement'],
+  basis: 'A piece carries one date code.',
+  innocent: 'The seller may have mistyped a worn stamp, or copied the text of an earlier listing.',
+  settles: 'A sharp photo of the stamp, and the code as the seller reads it.',
+  source: practice,
+  needs: { claims: ['code'], decodings: true },
+  run({ decodings, claims, photoWords }) {
+    const quoted = decodings.filter(({ from }) => from.kind === 'claim');
+    if (quoted.length === 0) return { notApplicable: 'the listing quotes no code' };
+    const seen = decodings.filter(({ from, accepted }) => accepted && from.kind !== 'claim');
+    const first = seen[0];
+    if (!first) return { cannotTell: 'no code was read from a photo to compare with' };
+    return quoted.flatMap((quote): Speech[] => {
+      const claimId = quote.from.kind === 'claim' ? quote.from.claimId : '';
+      const words = claims.code.find(({ id }) => id === claimId)?.code ?? quote.code;
+      const same = seen.find((decoding) => comparable(decoding) === comparable(quote));
+      const shown = same ?? first;
+      const photos = shown.from.kind === 'photo' ? [shown.from.photoId] : [];
+      const where =
+        shown.from.kind === 'photo' ? `the stamp in ${photoWords(shown.from.photoId)} reads` : 'the typed code is';
+      const said = `${sentence(where)} ${textOf(shown)}`;
+      const common = { key: quote.id, photos, claims: [claimId] };
+      return same
+        ? [{ kind: 'agreement', statement: `${said}, as the listing quotes it.`, ...common }]
+        : [
+            {
+              kind: 'doubt',
+              statement: `${said}, but the listing quotes ${words.slice(0, 40)}.`,
+              ...common,
+              asks: [commonAsks.stampPhoto],
+            },
+          ];
+    });
+  },
+});
+
+const textOf = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
+/** Texts without separators, and with look-alike characters settled by the system where one reads them. */
+const comparable = (decoding: Decoding) =>
+  textOf(decoding)
+    .toUpperCase()
+    .replace(/[^A-Z0-9]/g, '');

@@ -1,0 +1,42 @@
+import type { Condition } from '../listing/types';
+import { defineCheck, practice, type Speech } from './frame';
+import { noWearWords, wearWords } from './text-words';
+import { askPhoto, quote } from './wording';
+import { allWords, listingText } from './words';
+
+const fresh: Condition[] = ['new', 'unused'];
+const ask = askPhoto('condition', 'Could you describe every sign of use, with a photo of each?');
+
+export const conditionWordsAgree = defineCheck({
+  id: 'condition-words-agree',
+  family: 'text',
+  title: 'The words for the condition agree',
+  failureTitle: 'The piece is called new or unused, and worn',
+  kinds: ['doubt'],
+  basis: 'What is new or unused shows no wear.',
+  innocent: '“New” may be the field that the marketplace filled in, or the marks come from storage.',
+  settles: 'Every sign of use, with a photo.',
+  source: practice,
+  needs: { claims: ['condition'], listing: ['title', 'description', 'text', 'condition'] },
+  run({ claims, listing }) {
+    const claim = claims.condition.find(({ condition }) => fresh.includes(condition));
+    const field = listing.condition.find(({ value }) => fresh.includes(value));
+    if (!claim && !field) return { notApplicable: 'the listing does not call the piece new or unused' };
+    const said = claim?.words ?? field?.words ?? field?.value ?? '';
+    const used = claims.condition.find(
+      ({ condition }) => condition === 'used' || condition === 'worn' || condition === 'damaged',
+    );
+    const text = listingText(listing);
+    const denied = allWords(text, noWearWords).join(' ').toLowerCase();
+    const wear = allWords(text, wearWords).find((words) => !denied.includes(words.toLowerCase()));
+    const against = used?.words ?? wear;
+    if (!against) return [];
+    const speech: Speech = {
+      kind: 'doubt',
+      statement: `The listing says ${quote(said)} and also ${quote(against)}.`,
+      claims: [claim?.id ?? '', used?.id ?? ''].filter(Boolean),
+      asks: [ask],
+    };
+    return [speech];
+  },
+});

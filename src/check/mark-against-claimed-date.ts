@@ -1,0 +1,45 @@
+import { spanWords } from '../span';
+import { claimWords, daysApart, isExact } from './dates';
+import { defineCheck, practice, type Speech } from './frame';
+import { datedMarks, markWords } from './marks';
+import { commonAsks, sentence } from './wording';
+
+export const markAgainstClaimedDate = defineCheck({
+  id: 'mark-against-claimed-date',
+  family: 'time',
+  title: "The marks' dates allow the claimed date",
+  failureTitle: "A mark's date does not allow the claimed date",
+  kinds: ['contradiction', 'doubt', 'agreement'],
+  basis: 'A patent number, registered design or hallmark dates a piece whoever made it.',
+  innocent: 'The marked part (a zip, a lock, a label) may have been replaced later, or the number misread.',
+  settles: 'A sharp photo of the mark and the part it is on.',
+  source: practice,
+  needs: { marks: true, claims: ['made'] },
+  run({ marks, claims, photoWords }) {
+    if (claims.made.length === 0) return { notApplicable: 'the listing claims no date' };
+    const dated = datedMarks(marks);
+    if (dated.length === 0) return { notApplicable: 'no public mark that dates was found' };
+    return dated.flatMap((mark) =>
+      claims.made.flatMap((claim): Speech[] => {
+        const apart = Math.min(...mark.spans.map((span) => daysApart(span, claim.span)));
+        const said = `${sentence(markWords(mark, photoWords))}: ${mark.spans.map(spanWords).join(' or ')}`;
+        const common = {
+          key: `${mark.id}/${claim.id}`,
+          photos: mark.photoId ? [mark.photoId] : [],
+          claims: [claim.id],
+          source: mark.source,
+        };
+        if (apart === 0) {
+          // A mark that only bounds one end agrees with too much to be worth saying.
+          if (mark.spans.some(({ from, to }) => from === null || to === null)) return [];
+          return [
+            { kind: 'agreement', statement: `${said}, which allows the listing's ${claimWords(claim)}.`, ...common },
+          ];
+        }
+        const hard = mark.strength === 'hard' && mark.verified && isExact(claim.span) && mark.foundIn === 'photo';
+        const statement = `${said}. The listing says ${claimWords(claim)}.`;
+        return [{ kind: hard ? 'contradiction' : 'doubt', statement, ...common, asks: [commonAsks.madeDate] }];
+      }),
+    );
+  },
+});

@@ -1,0 +1,44 @@
+import { spanWords } from '../span';
+import { readingsWords, settledCodes } from './codes';
+import { daysApart } from './dates';
+import { defineCheck, practice, type Speech } from './frame';
+import { datedMarks, markWords } from './marks';
+import { commonAsks, sentence } from './wording';
+
+export const markAgainstCodeDate = defineCheck({
+  id: 'mark-against-code-date',
+  family: 'time',
+  title: "The marks' dates allow the code's date",
+  failureTitle: "A mark's date does not allow the code's date",
+  kinds: ['contradiction', 'doubt', 'agreement'],
+  basis: 'The code and the public marks of a piece date the same making.',
+  innocent: 'The marked part may have been replaced later, or one of the two misread.',
+  settles: 'Sharp photos of the stamp and of the mark.',
+  source: practice,
+  needs: { marks: true, maker: ['codeSystems'], decodings: true, photos: 'any' },
+  run(facts) {
+    const dated = datedMarks(facts.marks);
+    if (dated.length === 0) return { notApplicable: 'no public mark that dates was found' };
+    const settled = settledCodes(facts, facts.maker.name);
+    if (!('codes' in settled)) return settled;
+    return settled.codes.flatMap((code) => {
+      const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
+      if (spans.length === 0) return [];
+      return dated.flatMap((mark): Speech[] => {
+        const apart = Math.min(...spans.flatMap((span) => mark.spans.map((one) => daysApart(span, one))));
+        const said = `${sentence(code.words)}: ${readingsWords(code.readings)}; ${markWords(mark, facts.photoWords)}: ${mark.spans.map(spanWords).join(' or ')}.`;
+        const common = {
+          key: `${code.decoding.id}/${mark.id}`,
+          photos: [...code.photos, ...(mark.photoId ? [mark.photoId] : [])],
+          source: mark.source,
+        };
+        if (apart === 0)
+          return mark.spans.some(({ from, to }) => from === null || to === null)
+            ? []
+            : [{ kind: 'agreement', statement: said, ...common }];
+        const hard = code.hard && mark.strength === 'hard' && mark.verified && mark.foundIn === 'photo';
+        return [{ kind: hard ? 'contradiction' : 'doubt', statement: said, ...common, asks: [commonAsks.stampPhoto] }];
+      });
+    });
+  },
+});

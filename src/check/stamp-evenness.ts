@@ -1,0 +1,47 @@
+import type { Measurement, StampLine } from '../stamp/types';
+import { defineCheck, practice, type Speech } from './frame';
+import { commonAsks } from './wording';
+
+/**
+ * From these shares on a stamp counts as uneven: depth between its ends, and the pitch of its characters.
+ * Common practice, no source; a slanting light makes a sound stamp look uneven, so this never contradicts.
+ */
+const unevenDepth = 0.6;
+const unevenPitch = 0.35;
+
+export const stampEvenness = defineCheck({
+  id: 'stamp-evenness',
+  family: 'code',
+  title: 'The stamp is even in depth and spacing',
+  failureTitle: 'The stamp is uneven in depth or spacing',
+  kinds: ['doubt'],
+  basis: 'A sound stamp is even in depth and its characters are evenly spaced.',
+  innocent: 'Worn or curved leather and light from one side make an even stamp look uneven.',
+  settles: 'Two photos of the stamp with light from different sides.',
+  source: practice,
+  needs: { decodings: true, photos: 'read' },
+  run({ decodings, photos, photoWords }) {
+    const lines = new Map(
+      photos.flatMap((photo) => (photo.state === 'read' ? photo.lines.map((line) => [line.id, line] as const) : [])),
+    );
+    const codes = decodings.filter(({ accepted, from }) => accepted && from.kind === 'photo');
+    if (codes.length === 0) return { cannotTell: 'no stamp was read from a photo' };
+    return codes.flatMap(({ from, id }): Speech[] => {
+      const line = from.kind === 'photo' ? lines.get(from.lineId) : undefined;
+      if (!line) return [];
+      const faults = [
+        surely(line, 'depth-slope', unevenDepth) ? 'its depth changes from one end to the other' : '',
+        surely(line, 'pitch-spread', unevenPitch) ? 'its characters are unevenly spaced' : '',
+      ].filter(Boolean);
+      if (faults.length === 0) return [];
+      const statement = `The stamp in ${photoWords(line.photoId)} is uneven: ${faults.join(' and ')}.`;
+      return [{ kind: 'doubt', key: id, statement, photos: [line.photoId], asks: [commonAsks.stampPhoto] }];
+    });
+  },
+});
+
+/** Whether a measurement lies above the limit by more than twice its uncertainty. */
+function surely(line: StampLine, what: Measurement['what'], limit: number): boolean {
+  const found = line.measurements.find((measurement) => measurement.what === what && measurement.unit === 'share');
+  return found !== undefined && Math.abs(found.value) - 2 * found.uncertainty > limit;
+}

@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { conditionWordsAgree } from '../../../src/check/condition-words-agree';
+import { claim, facts, said, stated, withPhotos } from './sample';
+
+describe('condition-words-agree', () => {
+  const text = (words: string) => withPhotos(1, { description: stated(words) });
+  const brandNew = claim('condition', 'brand new', { condition: 'new' });
+  it('doubts a new piece with scratches', () => {
+    expect(
+      said(conditionWordsAgree, facts({ listing: text('Brand new, some scratches'), claims: [brandNew] })),
+    ).toEqual(['doubt: The listing says “brand new” and also “scratches”.']);
+  });
+  it('doubts two conditions that exclude each other', () => {
+    const used = { ...claim('condition', 'well worn', { condition: 'worn' }), id: 'c2' };
+    expect(said(conditionWordsAgree, facts({ claims: [brandNew, used] }))).toEqual([
+      'doubt: The listing says “brand new” and also “well worn”.',
+    ]);
+  });
+  it('is silent when wear is denied', () => {
+    expect(said(conditionWordsAgree, facts({ listing: text('Brand new, no scratches'), claims: [brandNew] }))).toEqual([
+      'silent',
+    ]);
+    expect(said(conditionWordsAgree, facts({ listing: text('Neu, keine Kratzer'), claims: [brandNew] }))).toEqual([
+      'silent',
+    ]);
+  });
+  it('does not apply to a used piece', () => {
+    expect(said(conditionWordsAgree, facts({ listing: text('Some scratches') }))[0]).toMatch(/^not-applicable/);
+  });
+});

@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { evidenceAgrees } from '../../../src/check/evidence-agrees';
+import type { Evidence } from '../../../src/evidence';
+import { periodSpan, type Span, yearSpan } from '../../../src/span';
+import { facts, onlyFinding, said } from './sample';
+
+describe('evidence-agrees', () => {
+  const piece = (
+    id: string,
+    basis: string,
+    kind: Evidence['from']['kind'],
+    span: Span,
+    strength: 'hard' | 'soft' = 'hard',
+  ): Evidence => ({
+    id,
+    about: 'date',
+    from: { kind, id },
+    basis,
+    spans: [span],
+    places: [],
+    strength,
+    statement: `${id} gives ${span.from?.slice(0, 4)}`,
+    source: { kind: 'photo', text: 'read from a photo' },
+  });
+  const year = yearSpan;
+  const decade = (from: string, to: string) => periodSpan([from, to]) as Span;
+  it('agrees when several facts share a date', () => {
+    const evidence = [
+      piece('a', 'claimed', 'claim', decade('1990', '1999')),
+      piece('b', 'code', 'reading', year(1995)),
+    ];
+    expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['agreement: 2 facts agree on 1995.']);
+  });
+  it('leaves a claim against a code to its own check', () => {
+    const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995))];
+    expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['silent']);
+  });
+  it('contradicts three hard facts that hold in pairs but not together', () => {
+    // Spans with a gap: a or b, b or c, a or c.
+    const both = (id: string, basis: string, kind: Evidence['from']['kind'], one: number, two: number): Evidence => ({
+      ...piece(id, basis, kind, year(one)),
+      spans: [year(one), year(two)],
+    });
+    const evidence = [
+      both('a', 'a', 'claim', 1990, 1995),
+      both('b', 'b', 'mark', 1995, 2000),
+      both('c', 'c', 'reading', 1990, 2000),
+    ];
+    const finding = onlyFinding(evidenceAgrees, facts({ evidence }));
+    expect(finding.kind).toBe('contradiction');
+    expect(finding.evidence.sort()).toEqual(['a', 'b', 'c']);
+  });
+  it('only doubts two marks of which one is soft', () => {
+    const evidence = [piece('a', 'a', 'mark', year(1960)), piece('b', 'b', 'mark', year(1995), 'soft')];
+    expect(onlyFinding(evidenceAgrees, facts({ evidence })).kind).toBe('doubt');
+  });
+  it('is silent with a single fact', () => {
+    expect(said(evidenceAgrees, facts({ evidence: [piece('a', 'a', 'claim', year(1990))] }))).toEqual(['silent']);
+  });
+});
