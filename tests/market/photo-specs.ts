@@ -157,7 +157,7 @@ export const photoSpecs: PhotoSpec[] = [
     'l7',
     {
       leather: { ...tan, colour: srgb('#b98a56'), patina: 0.3 },
-      lines: [line('843', { ...ink, capHeight: 6.5, weight: 0.17, worn: 0.2 })],
+      lines: [line('834', { ...ink, capHeight: 6.5, weight: 0.17, worn: 0.2 })],
       tab: { halfWidth: 24, halfHeight: 14, lining: looks.l7.lining, thread: looks.l7.thread },
     },
     { shows: 64, yaw: 5, pitch: 8, roll: 3 },
