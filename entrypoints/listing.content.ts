@@ -2,7 +2,7 @@ import { defineContentScript } from 'wxt/utils/define-content-script';
 import { answerInPage } from '../src/bridge/answer-in-page';
 import { browser } from '../src/bridge/browser';
 import { fetchInPage, showPhoto, unshowPhoto } from '../src/bridge/page-photos';
-import { readListing } from '../src/listing';
+import { readPage } from '../src/listing';
 
 /** The name under which this script's earlier copy in the same page is found and ended. */
 const earlier = Symbol.for('tellstamp.page-script');
@@ -31,7 +31,7 @@ export default defineContentScript({
         'listing.read': async () => {
           const now = new Date().toISOString();
           const pageAsSeen = { view: window, closedShadowRoot, pause: givePageItsTurn };
-          return { ok: true, value: await readListing(document, { url: location.href, now, ...pageAsSeen }) };
+          return { ok: true, value: await readPage(document, { url: location.href, now, ...pageAsSeen }) };
         },
         'photo.fetchInPage': fetchInPage,
         'photo.show': showPhoto,

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { listingSchema } from '../listing/types';
+import { listingSchema, pageExtractSchema } from '../listing/types';
 import { photoReadSchema } from '../stamp/types';
 
 /** The extension's parts that answer messages. `page` is the script inside a web page; it is asked per tab. */
@@ -71,7 +71,8 @@ export const protocol = {
     input: z.strictObject({ tabId }),
     output: empty,
   }),
-  'listing.read': message({ handledBy: 'page', sentBy: ['background'], input: empty, output: listingSchema }),
+  /** The page script hands over what the structure of the page tells; the background reads the words. */
+  'listing.read': message({ handledBy: 'page', sentBy: ['background'], input: empty, output: pageExtractSchema }),
   'photo.fetchInPage': message({
     handledBy: 'page',
     sentBy: ['background'],

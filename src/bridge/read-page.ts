@@ -1,3 +1,4 @@
+import { readFacts } from '../listing';
 import { fail, type Result, succeed } from '../problem';
 import { browser } from './browser';
 import { injectionProblem } from './compat';
@@ -21,10 +22,11 @@ export async function injectPageScript(tabId: number): Promise<Result<null>> {
 export async function readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>> {
   const injected = await injectPageScript(tabId);
   if (!injected.ok) return injected;
-  const listing = await sendToPage(tabId, 'listing.read', {});
-  if (!listing.ok) return listing;
+  const extract = await sendToPage(tabId, 'listing.read', {});
+  if (!extract.ok) return extract;
+  const listing = readFacts(extract.value);
   const tab = await browser.tabs.get(tabId);
-  const photos = listing.value.photos.map(({ id, url, alternatives }) => ({ id, urls: [url, ...alternatives] }));
-  await writePageRecord(tabId, { url: listing.value.url, windowId: tab.windowId, photos });
-  return succeed({ listing: listing.value, incognito: tab.incognito });
+  const photos = listing.photos.map(({ id, url, alternatives }) => ({ id, urls: [url, ...alternatives] }));
+  await writePageRecord(tabId, { url: listing.url, windowId: tab.windowId, photos });
+  return succeed({ listing, incognito: tab.incognito });
 }

@@ -134,3 +134,47 @@ export const listingSchema = z.strictObject({
   problems: z.array(problemSchema),
 });
 export type Listing = z.infer<typeof listingSchema>;
+
+/** A label and its value as a page or its data gives them, before anyone knows what the label means. */
+export const labelledSchema = z.strictObject({
+  name: z.string(),
+  value: z.string(),
+  origin: originSchema,
+  where: z.string(),
+  confidence: z.number().min(0).max(1),
+  caveats: z.array(z.string()).optional(),
+});
+export type Labelled = z.infer<typeof labelledSchema>;
+
+/** What the buyer can point at on a page. `photo` names an image, the others a text. */
+export const pickFieldSchema = z.enum([
+  'title',
+  'description',
+  'price',
+  'maker',
+  'model',
+  'condition',
+  'measures',
+  'colour',
+  'material',
+  'itemCode',
+  'posted',
+  'returns',
+  'shipping',
+  'payment',
+  'seller',
+  'photo',
+]);
+export type PickField = z.infer<typeof pickFieldSchema>;
+
+/** A choice of the buyer, remembered for a site: where on its pages a field stands. */
+export const pickSchema = z.strictObject({ field: pickFieldSchema, selector: z.string().min(1).max(1000) });
+export type Pick = z.infer<typeof pickSchema>;
+
+/** What the page script hands over: the listing as far as the page's structure tells, and words still to be read. */
+export const pageExtractSchema = z.strictObject({
+  listing: listingSchema,
+  labelled: z.array(labelledSchema),
+  picked: z.array(z.strictObject({ field: pickFieldSchema, words: z.string(), where: z.string() })),
+});
+export type PageExtract = z.infer<typeof pageExtractSchema>;

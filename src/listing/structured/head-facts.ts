@@ -1,13 +1,13 @@
-import { type Draft, propose } from '../draft';
-import { labelOf } from '../visible/label';
-import { type ReadHints, readLabelled } from '../visible/labelled';
+import { propose } from '../draft';
 import { dataPrice } from './data-price';
 import { availabilityOf } from './offer-facts';
 import { type HeadTags, headTag } from './open-graph';
+import { type Found, labelledFrom } from './product-facts';
 import { conditionOf, originTrust } from './terms';
 
 /** Reads what the head says of a product: Open Graph `product:` tags, older `og:price:`, twitter labels. */
-export function readHeadFacts(tags: HeadTags, draft: Draft, hints: ReadHints, caveats: readonly string[]): void {
+export function readHeadFacts(tags: HeadTags, found: Found, caveats: readonly string[]): void {
+  const { draft, hints } = found;
   const from = (where: string, scale = 1) => ({
     origin: 'open-graph' as const,
     where,
@@ -42,13 +42,9 @@ export function readHeadFacts(tags: HeadTags, draft: Draft, hints: ReadHints, ca
   for (let index = 1; index <= 6; index += 1) {
     const name = headTag(tags, `twitter:label${index}`);
     const value = headTag(tags, `twitter:data${index}`);
-    if (name && value && labelOf(name))
-      readLabelled(
-        name,
-        value,
-        draft,
-        { origin: 'meta', where: `twitter:data${index}`, confidence: 0.5, caveats },
-        hints,
+    if (name && value)
+      found.labelled.push(
+        labelledFrom(name, value, { origin: 'meta', where: `twitter:data${index}`, confidence: 0.5, caveats }),
       );
   }
 }

@@ -1,18 +1,21 @@
-import { type Draft, propose } from '../draft';
-import { type ReadHints, readLabelled } from '../visible/labelled';
+import { type Draft, type Provenance, propose } from '../draft';
+import type { PriceHints } from '../text/currency';
+import type { Labelled } from '../types';
 import { dataMeasures } from './data-measure';
 import { hasType, type Item, isItem, itemsOf, textOf, textsOf, valuesOf } from './item';
 import { offersOf, readOffer } from './offer-facts';
 import { conditionOf, fromItem } from './terms';
 
-/** Reads what a product's data says into the draft. `strength` below 1 for a product that may not be the right one. */
-export function readProduct(
-  product: Item,
-  draft: Draft,
-  hints: ReadHints,
-  strength = 1,
-  caveats: readonly string[] = [],
-): void {
+/** What has been read so far, and the hints for reading money. */
+export interface Found {
+  draft: Draft;
+  labelled: Labelled[];
+  hints: PriceHints;
+}
+
+/** Reads what a product's data says. `strength` below 1 for a product that may not be the right one. */
+export function readProduct(product: Item, found: Found, strength = 1, caveats: readonly string[] = []): void {
+  const { draft, hints } = found;
   const from = (path: string, scale = 1) => fromItem(product, strength * scale, path, caveats);
   propose(draft.title, textOf(product, 'name', 'title'), from('name'));
   propose(draft.title, textOf(product, 'headline', 'alternateName'), from('alternateName', 0.6));
@@ -36,10 +39,24 @@ export function readProduct(
   for (const extra of itemsOf(product, 'additionalProperty')) {
     const name = textOf(extra, 'name', 'propertyID');
     const value = textOf(extra, 'value');
-    if (name && value) readLabelled(name, value, draft, from('additionalProperty', 0.9), hints);
+    if (name && value) found.labelled.push(labelledFrom(name, value, from('additionalProperty', 0.9)));
   }
   for (const offer of offersOf(product)) readOffer(offer, product, draft, hints, strength, caveats);
 }
+
+/** A labelled value of data, with the trust that its place has. */
+export const labelledFrom = (
+  name: string,
+  value: string,
+  { origin, where, confidence, caveats }: Provenance,
+): Labelled => ({
+  name: name.slice(0, 60),
+  value: value.slice(0, 600),
+  origin,
+  where,
+  confidence,
+  ...(caveats && caveats.length > 0 ? { caveats: [...caveats] } : {}),
+});
 
 const productTypes = [
   'Product',

@@ -146,6 +146,11 @@ function sameThing(a: Item, b: Item): boolean {
   );
 }
 
+/** Whether an item of another notation describes the chosen product. */
+export const describesSame = (item: Item, product: Item): boolean =>
+  item.types.some((type) => product.types.includes(type)) &&
+  wordLikeness(textOf(item, 'name') ?? '', textOf(product, 'name') ?? '') > 0.8;
+
 const variantOf = (a: Item, b: Item): boolean =>
   itemsOf(a, 'hasVariant').includes(b) || itemsOf(b, 'isVariantOf').includes(a);
 

@@ -6,11 +6,14 @@ import type { Snapshot } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
 import { plainText } from '../structured/entities';
 import { type HeadTags, headTag } from '../structured/open-graph';
-import { labelOf, splitLabelled } from './label';
+import labels from './description-labels.json' with { type: 'json' };
+import { plainLabel, splitLabelled } from './label-words';
 
 const descriptionName =
   /(^|[\s_-])(item-?|product-?|listing-?|ad-?|article-?)?(description|beschreibung|descrizione|descripcion|beschrijving|omschrijving|setsumei)($|[\s_-])/i;
 const limit = 20_000;
+const words = new Set(labels.words.map(plainLabel));
+const saysDescription = (text: string): boolean => text.length <= 60 && words.has(plainLabel(text));
 const isHeading = /^(h[2-6]|dt|summary|legend|strong|b)$/;
 
 /** Description candidates: an element so named, what follows a heading "Description", the longest run of prose, the head. */
@@ -46,7 +49,7 @@ function proposeBlock(snapshot: Snapshot, area: Area, index: number, confidence:
 /** "Description\nA bag…" without its first line. */
 function withoutOwnLabel(text: string): string {
   const end = text.indexOf('\n');
-  return end > 0 && labelOf(text.slice(0, end)) === 'description' ? text.slice(end + 1).trim() : text;
+  return end > 0 && saysDescription(text.slice(0, end)) ? text.slice(end + 1).trim() : text;
 }
 
 function namedBlocks(snapshot: Snapshot, area: Area): number[] {
@@ -74,7 +77,7 @@ function underHeading(snapshot: Snapshot, area: Area): { text: string; where: st
   const { elements, pieces } = snapshot;
   for (const [index, { tag, element, shown, pieces: own, parent }] of elements.entries()) {
     if (shown !== 'shown' || area.outside[index] === 1 || own[1] - own[0] > 8 || !isHeading.test(tag)) continue;
-    if (labelOf(visibleText(snapshot, index)) !== 'description') continue;
+    if (!saysDescription(visibleText(snapshot, index))) continue;
     let holder = parent;
     for (let level = 0; level < 3 && holder > 0; level += 1) {
       const end = elements[holder]?.pieces[1] ?? own[1];

@@ -1,19 +1,14 @@
+import { pathOf } from '../page/dom';
 import type { Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
-import { labelOf, splitLabelled } from './label';
-
-/** A label and its value as the page shows them. */
-export interface Pair {
-  name: string;
-  value: string;
-  /** Index of the element that holds the value. */
-  at: number;
-}
+import type { Labelled } from '../types';
+import { splitLabelled } from './label-words';
 
 const maxPairs = 300;
+const confidence = 0.65;
 const rowTags: ReadonlySet<string> = new Set(['tr', 'li', 'div', 'p', 'span', 'section', 'td', 'dd', 'figcaption']);
 
-/** Children of an element that show something, in order. */
+/** Children of an element that show something, in order, at most twelve. */
 function shownChildren(snapshot: Snapshot, index: number): number[] {
   const { elements } = snapshot;
   const children: number[] = [];
@@ -24,45 +19,66 @@ function shownChildren(snapshot: Snapshot, index: number): number[] {
 }
 
 /**
- * Labels and values: definition lists, table rows, a label element beside a value element, and lines "Label: value".
- * Only labels that name a field count; each place is read once.
+ * Names and values as a page sets them side by side: definition lists, table rows, a short element beside another, and
+ * lines "Name: value". What the names mean is read later.
  */
-export function findPairs(snapshot: Snapshot, outside: Uint8Array): Pair[] {
+export function findPairs(snapshot: Snapshot, outside: Uint8Array): Labelled[] {
   const { elements } = snapshot;
-  const pairs: Pair[] = [];
+  const pairs = new Map<string, Labelled>();
   const add = (name: string, value: string, at: number) => {
-    if (pairs.length < maxPairs && value !== '' && value.length <= 600 && labelOf(name) !== null)
-      pairs.push({ name, value, at });
+    const element = elements[at];
+    if (!element || pairs.size >= maxPairs || name === '' || name.length > 60 || value === '' || value.length > 600)
+      return;
+    if (/^[\d\s.,]+$/.test(name) || name.includes('\n')) return;
+    const key = `${name}\n${value}`;
+    if (!pairs.has(key)) pairs.set(key, { name, value, origin: 'visible', where: pathOf(element.element), confidence });
   };
-  for (const [index, { tag, shown, pieces }] of elements.entries()) {
+  for (const [index, element] of elements.entries()) {
+    const { tag, shown, pieces } = element;
     if (outside[index] === 1 || shown !== 'shown' || pieces[1] - pieces[0] > 60) continue;
     if (tag === 'dt' || tag === 'th') {
-      const next = elements[index]?.end ?? -1;
-      const follower = elements[next];
-      if (follower && (follower.tag === 'dd' || follower.tag === 'td') && follower.parent === elements[index]?.parent)
-        add(visibleText(snapshot, index), visibleText(snapshot, next), next);
-      continue;
-    }
-    if (!rowTags.has(tag)) continue;
-    const children = shownChildren(snapshot, index);
-    if (children.length === 0 || children.length > 11) {
-      if (children.length === 0) addLine(visibleText(snapshot, index), index, add);
-      continue;
-    }
-    const [first, second] = children;
-    if (first === undefined) continue;
-    const name = visibleText(snapshot, first);
-    if (name.length === 0 || name.length > 60) continue;
-    if (second !== undefined && children.length <= 4 && labelOf(name) !== null)
-      add(name, visibleText(snapshot, second), second);
-    else addLine(visibleText(snapshot, index), index, add);
+      const follower = elements[element.end];
+      if (follower && (follower.tag === 'dd' || follower.tag === 'td') && follower.parent === element.parent)
+        add(visibleText(snapshot, index), visibleText(snapshot, element.end), element.end);
+    } else if (rowTags.has(tag)) addRow(snapshot, index, add);
   }
-  return pairs;
+  return [...pairs.values()];
 }
 
-function addLine(text: string, at: number, add: (name: string, value: string, at: number) => void): void {
+type Add = (name: string, value: string, at: number) => void;
+
+/** Tags whose first child may be a name without a colon. */
+const mayBeName: ReadonlySet<string> = new Set([
+  'span',
+  'div',
+  'p',
+  'b',
+  'strong',
+  'label',
+  'h3',
+  'h4',
+  'h5',
+  'h6',
+  'td',
+  'small',
+  'em',
+  'dt',
+  'th',
+]);
+
+function addRow(snapshot: Snapshot, index: number, add: Add): void {
+  const children = shownChildren(snapshot, index);
+  const [first, second] = children;
+  const name = first === undefined ? '' : visibleText(snapshot, first);
+  const named =
+    children.length >= 2 && children.length <= 4 && mayBeName.has(snapshot.elements[first ?? -1]?.tag ?? '');
+  if (named && second !== undefined && name !== '' && name.length <= 40 && !/[.!?]$/.test(name))
+    add(name, visibleText(snapshot, second), second);
+  if (children.length > 11) return;
+  const text = visibleText(snapshot, index);
+  if (text.length > 2_000) return;
   for (const line of text.split('\n').slice(0, 40)) {
-    const pair = line.length <= 460 ? splitLabelled(line) : null;
-    if (pair) add(pair.name, pair.value, at);
+    const pair = splitLabelled(line);
+    if (pair) add(pair.name, pair.value, index);
   }
 }

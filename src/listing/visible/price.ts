@@ -1,3 +1,4 @@
+import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { attribute, pathOf } from '../page/dom';
 import type { Snapshot } from '../page/snapshot';
@@ -121,4 +122,10 @@ function struckOf(snapshot: Snapshot, from: number, to: number): string {
     .map((piece) => piece.text)
     .join('')
     .trim();
+}
+
+/** Puts the likeliest seen prices into the draft. */
+export function proposeSeenPrices(seen: readonly SeenPrice[], draft: Draft): void {
+  for (const { price, words, confidence, where, caveats } of seen.slice(0, 8))
+    propose(draft.price, price, { origin: 'visible', where, confidence, caveats }, words);
 }

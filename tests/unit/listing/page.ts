@@ -1,5 +1,5 @@
 import { parseHTML } from 'linkedom';
-import { type ReadOptions, readListing } from '../../../src/listing';
+import { type PageOptions, readListing } from '../../../src/listing';
 
 export const now = '2026-03-01T12:00:00Z';
 export const pageUrl = 'https://attic-arcade.example/item/1042';
@@ -10,5 +10,5 @@ export const documentOf = (html: string): Document =>
     .document as unknown as Document;
 
 /** The listing that is read from HTML. */
-export const readHtml = (html: string, options: Partial<ReadOptions> = {}) =>
+export const readHtml = (html: string, options: Partial<PageOptions> = {}) =>
   readListing(documentOf(html), { url: pageUrl, now, ...options });

@@ -1,0 +1,178 @@
+import type { Problem } from '../problem';
+import { type Draft, emptyDraft, settleDraft } from './draft';
+import { baseOf, hostOf } from './page/address';
+import { type Area, findArea, markSubtree } from './page/area';
+import { type Cards, findCards, showsPrice } from './page/cards';
+import { property } from './page/dom';
+import { lookBySource, lookByStyle, type PageView } from './page/look';
+import { type Budget, Slices, usualBudget } from './page/slices';
+import { type Snapshot, takeSnapshot } from './page/snapshot';
+import { joinPieces, visibleText } from './page/visible-text';
+import { pageLanguage } from './page-language';
+import { type PageProblem, pageProblem } from './page-problems';
+import { addDataPhotos, addHeadPhotos } from './photos/data-photos';
+import { gatherSeenPhotos } from './photos/gather';
+import { PhotoSet } from './photos/photo-set';
+import { readHeadFacts } from './structured/head-facts';
+import { type Item, textsOf } from './structured/item';
+import { readJsonLd } from './structured/json-ld';
+import { readMicrodata } from './structured/microdata';
+import { type HeadTags, headTag, readHeadTags } from './structured/open-graph';
+import { type Found, readProduct } from './structured/product-facts';
+import { readRdfa } from './structured/rdfa';
+import { type Chosen, chooseProduct, describesSame } from './structured/which-product';
+import type { PriceHints } from './text/currency';
+import type { Listing, PageExtract } from './types';
+import { readDescriptions } from './visible/description';
+import { findPairs } from './visible/pairs';
+import { findSeenPrices, proposeSeenPrices, type SeenPrice } from './visible/price';
+import { readTitles } from './visible/title';
+
+export interface PageOptions {
+  /** The page's address. */
+  url: string;
+  /** Time of reading, ISO 8601. */
+  now: string;
+  /** The page's window where it lays the page out; without one, style is judged from the source. */
+  view?: PageView | undefined;
+  /** Gives closed shadow roots where the browser shows them to the caller. */
+  closedShadowRoot?: ((element: Element) => ShadowRoot | null) | undefined;
+  /** Gives the page its turn between slices of work. */
+  pause?: (() => Promise<void>) | undefined;
+  budget?: Partial<Budget> | undefined;
+  /** Milliseconds, for the budget; `performance.now` unless given. */
+  clock?: (() => number) | undefined;
+  /** Text of frames of other origins, by address. */
+  frameTexts?: Record<string, string> | undefined;
+}
+
+const maxText = 50_000;
+
+/** All that is gathered of one page before anything is judged. */
+interface Gathered {
+  options: PageOptions;
+  base: string;
+  tags: HeadTags;
+  snapshot: Snapshot;
+  area: Area;
+  cards: Cards;
+  items: Item[];
+  titles: string[];
+  pageTitle: string;
+  problems: Problem[];
+}
+
+/** Reads what a page's structure tells: data, headings, prices, photos, and labelled words for `readFacts`. */
+export async function readPage(document: Document, options: PageOptions): Promise<PageExtract> {
+  const budget = { ...usualBudget, ...options.budget };
+  const slices = new Slices(budget, options.pause, options.clock ?? (() => performance.now()));
+  const page = await gather(document, options, budget, slices);
+  const { snapshot, area, tags, items, problems } = page;
+  const text = joinPieces(snapshot, 0, snapshot.pieces.length, { outside: area.outside }).slice(0, maxText);
+  const language = pageLanguage(document, tags, text);
+  const hints: PriceHints = { language, domain: hostOf(options.url), currency: dataCurrency(items, tags) };
+  await slices.rest();
+  const found: Found = { draft: emptyDraft(), labelled: [], hints };
+  readTitles(snapshot, area, tags, page.pageTitle, found.draft);
+  const seen = findSeenPrices(snapshot, area, hints);
+  await slices.rest();
+  const chosen = chooseProduct(items, factsOf(page, seen), hints);
+  const kind = kindOf(page, found.draft, chosen, seen);
+  const photos = new PhotoSet();
+  if (kind === 'listing') {
+    readChosen(page, chosen, found, photos);
+    readHeadFacts(tags, found, []);
+    proposeSeenPrices(seen, found.draft);
+    readDescriptions(snapshot, area, tags, found.draft);
+    await slices.rest();
+    found.labelled.push(...findPairs(snapshot, area.outside));
+    await slices.rest();
+    problems.push(
+      ...(await gatherSeenPhotos({ snapshot, area, pageUrl: options.url, base: page.base }, photos, slices)),
+    );
+    addHeadPhotos(tags, page.base, photos);
+  } else problems.push(pageProblem(kind === 'list' ? 'page-is-a-list' : 'no-listing'));
+  const listing: Listing = {
+    format: 1,
+    url: options.url,
+    readAt: options.now,
+    kind,
+    language,
+    text,
+    ...settleDraft(found.draft),
+    photos: photos.links(),
+    problems,
+  };
+  return { listing, labelled: found.labelled.slice(0, 400), picked: [] };
+}
+
+async function gather(document: Document, options: PageOptions, budget: Budget, slices: Slices): Promise<Gathered> {
+  const base = baseOf(document, options.url);
+  const look = options.view ? lookByStyle(options.view) : lookBySource(document);
+  const tags = readHeadTags(document);
+  const snapshot = await takeSnapshot(document, { ...options, base, look, budget, slices });
+  const data = await readJsonLd(snapshot.roots, slices);
+  const items: Item[] = [...data.items];
+  for (const root of snapshot.roots)
+    items.push(...(await readMicrodata(root, slices)), ...(await readRdfa(root, slices)));
+  const pageTitle = (property<string>(document, 'title') ?? '').replace(/\s+/g, ' ').trim();
+  const titles = [pageTitle, headTag(tags, 'og:title') ?? ''].filter((title) => title !== '');
+  const area = findArea(snapshot, titles);
+  const cards = findCards(snapshot, area.heading, options.url, base);
+  for (const card of cards.roots) markSubtree(snapshot, area.outside, card);
+  await slices.rest();
+  const problems = [...snapshot.problems, ...data.problems];
+  return { options, base, tags, snapshot, area, cards, items, titles, pageTitle, problems };
+}
+
+const factsOf = ({ options, base, titles, snapshot, area }: Gathered, seen: readonly SeenPrice[]) => ({
+  url: options.url,
+  base,
+  titles,
+  heading: area.heading >= 0 ? visibleText(snapshot, area.heading) : null,
+  seen: seen.map((one) => one.price),
+});
+
+/** Reads the chosen product, those that tie with it, and other notations of the same piece. */
+function readChosen({ items, base, problems }: Gathered, chosen: Chosen, found: Found, photos: PhotoSet): void {
+  if (!chosen.choice) return;
+  const { product, stale } = chosen.choice;
+  const say = (problem: PageProblem, count = 0) => problems.push(pageProblem(problem, product.where, count));
+  if (chosen.tie.length > 0) say('which-product', chosen.tie.length);
+  if (stale) say('data-stale');
+  const caveats = [...(stale ? ['stale'] : []), ...(chosen.tie.length > 0 ? ['tie'] : [])];
+  readProduct(product, found, 1, caveats);
+  for (const other of chosen.tie) if (other.product !== product) readProduct(other.product, found, 0.95, ['tie']);
+  if (!stale) addDataPhotos(product, base, photos);
+  for (const item of items) {
+    if (item.origin === product.origin || !describesSame(item, product)) continue;
+    readProduct(item, found, 1, caveats);
+    if (!stale) addDataPhotos(item, base, photos);
+  }
+}
+
+/** The currency that all of the page's data agrees on, if there is one. */
+function dataCurrency(items: readonly Item[], tags: HeadTags): string | undefined {
+  const named = items.flatMap((item) => textsOf(item, 'priceCurrency'));
+  const head = headTag(tags, 'product:price:currency', 'og:price:currency');
+  const codes = new Set([...named, ...(head ? [head] : [])].map((code) => code.trim().toUpperCase()));
+  const [only] = codes;
+  return codes.size === 1 && only && /^[A-Z]{3}$/.test(only) ? only : undefined;
+}
+
+function kindOf(
+  { snapshot, cards }: Gathered,
+  draft: Draft,
+  chosen: Chosen,
+  seen: readonly SeenPrice[],
+): Listing['kind'] {
+  const { choice, products } = chosen;
+  const pricedCards = cards.roots.filter((card) => showsPrice(snapshot, card)).length;
+  const ownPrice = seen.some((one) => one.confidence >= 0.45);
+  if (choice && (products === 1 || choice.score >= 3)) return 'listing';
+  if (pricedCards >= 4 && !ownPrice) return 'list';
+  if (choice && pricedCards < 4) return 'listing';
+  if (pricedCards >= 8 && !choice) return 'list';
+  if (!choice && products >= 3) return 'list';
+  return ownPrice && draft.title.length > 0 ? 'listing' : 'none';
+}
