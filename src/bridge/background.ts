@@ -3,7 +3,7 @@ import { browser } from './browser';
 import { openPanel, openReader } from './compat';
 import { fetchPhoto } from './fetch-photo';
 import { dropPageRecord } from './page-record';
-import { readPage } from './read-page';
+import { injectPageScript, readPage } from './read-page';
 import { receive } from './receive';
 import { send } from './send';
 
@@ -43,6 +43,7 @@ export function startBackground(): void {
   });
   receive('background', {
     'page.read': ({ tabId }) => readPage(tabId),
+    'page.mayRead': async ({ tabId }) => succeed({ mayRead: (await injectPageScript(tabId)).ok }),
     'photo.fetch': ({ tabId, photoId }) => fetchPhoto(tabId, photoId),
     'reader.open': async () => {
       await openReader();

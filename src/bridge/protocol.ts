@@ -51,6 +51,12 @@ export const protocol = {
     input: z.strictObject({ tabId }),
     output: z.strictObject({ listing: listingSchema, incognito: z.boolean() }),
   }),
+  'page.mayRead': message({
+    handledBy: 'background',
+    sentBy: ['panel'],
+    input: z.strictObject({ tabId }),
+    output: z.strictObject({ mayRead: z.boolean() }),
+  }),
   'photo.fetch': message({
     handledBy: 'background',
     sentBy: ['panel'],

@@ -20,7 +20,8 @@ export function claimWords(claim: Claim): string {
     case 'condition':
       return claim.condition.replaceAll('-', ' ');
     case 'material':
-      return `${claim.part}: ${claim.material}`;
+      // "hardware: brass hardware" says its part twice.
+      return claim.material.includes(claim.part) ? claim.material : `${claim.part}: ${claim.material}`;
     case 'measure': {
       const { dimension, mm } = claim.measure;
       return `${dimension === 'unknown' ? '' : `${dimension} `}${Number((mm / 10).toFixed(1))} cm`;

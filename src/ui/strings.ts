@@ -37,7 +37,6 @@ export const strings = {
     list: 'This page shows many pieces. Open the page of one of them and read again.',
   },
   demoMaker: 'The maker file is invented, for demonstration.',
-  noMaker: 'No maker file fits this listing: codes are read by their general shape only.',
   makerFile: (maker: string) => `Checked against the maker file “${maker}”.`,
 
   summary: { title: 'What stands', nothing: 'Nothing found yet.' },
@@ -79,6 +78,7 @@ export const strings = {
     pictureOf: (number: number) => `The stamped line in photo ${number}`,
     type: 'Type the code as you see it',
     typeHint: 'Letters and digits; spaces do not matter.',
+    typeTooLong: (most: number) => `That is no stamp: a code has at most ${most} characters.`,
     typeAction: 'Decode',
     remove: (code: string) => `Remove ${code}`,
     reading: (system: string) => `by ${system}`,
@@ -90,6 +90,7 @@ export const strings = {
   photos: {
     title: 'Photos',
     alone: (number: number) => `Photo ${number}`,
+    numbered: (numbers: number[]) => `${numbers.length === 1 ? 'Photo' : 'Photos'} ${numbers.join(', ')}`,
     shows: 'shows a stamp',
     showsNone: 'no stamp found',
     tooWeak: 'too weak to tell',

@@ -48,7 +48,8 @@ function Trouble({ state: { stage, moved }, session }: { state: PanelState; sess
       </Notice>
     );
   }
-  if (!moved) return null;
+  if (moved === 'no') return null;
+  if (moved === 'lapsed') return <Notice title={strings.lapsed.title} text={strings.lapsed.text} strong />;
   return (
     <Notice text={strings.moved.text}>
       <button type="button" onClick={session.read}>

@@ -1,8 +1,9 @@
 import { fromBase64 } from '../../bridge/bytes';
 import { connectReader } from '../../bridge/reader';
 import { send } from '../../bridge/send';
-import { buildCase } from '../../case';
+import { buildCase, lookAt } from '../../case';
 import { builtInMakers } from '../../maker';
+import { inWatchList } from '../in-watch-list';
 import type { SessionPorts } from './session';
 
 /** The session's ways to the browser. */
@@ -12,6 +13,15 @@ export const browserPorts = (): SessionPorts => ({
   reader: connectReader(),
   makers: async () => builtInMakers,
   buildCase,
+  async previousLook(url, incognito) {
+    if (incognito) return null;
+    const found = await inWatchList((list) => list.findByUrl(url));
+    return found.ok && found.value ? lookAt(found.value.case) : null;
+  },
+  async mayRead(tabId) {
+    const reply = await send('page.mayRead', { tabId });
+    return reply.ok && reply.value.mayRead;
+  },
   now: () => new Date().toISOString(),
   // The type is not the server's word: nothing but a picture is ever drawn from these addresses.
   keepFile: ({ base64 }) => URL.createObjectURL(new Blob([fromBase64(base64)])),

@@ -2,11 +2,12 @@ import type { Adjustment, OutputOf, PhotoBytes, PhotoView } from '../../bridge/p
 import { noAdjustment } from '../../bridge/protocol';
 import type { Reader } from '../../bridge/reader';
 import type { Case } from '../../case';
+import type { PreviousLook } from '../../check/types';
 import type { PhotoLink } from '../../listing/types';
 import type { MakerFile } from '../../maker/types';
 import type { Problem, Result } from '../../problem';
 import type { PhotoRead } from '../../stamp/types';
-import { blankState, type PanelState, type TypedCode } from './state';
+import { blankState, isBusy, type PanelState, type TypedCode } from './state';
 
 /** More photos than this are named as not read. */
 export const photoBudget = 24;
@@ -22,7 +23,12 @@ export interface SessionPorts {
     typedCodes: TypedCode[];
     makers: MakerFile[];
     now: string;
+    previous?: PreviousLook | undefined;
   }): Case;
+  /** The saved look at a listing before this one; null when there is none, or nothing may be stored. */
+  previousLook(url: string, incognito: boolean): Promise<PreviousLook | null>;
+  /** Whether the tab's present page may be read. */
+  mayRead(tabId: number): Promise<boolean>;
   now(): string;
   /** An address for bytes inside this document, and its end. */
   keepFile(bytes: PhotoBytes): string;
@@ -36,6 +42,7 @@ export interface SessionPorts {
 export function createSession(tabId: number, ports: SessionPorts, publish: (state: PanelState) => void) {
   let state = blankState;
   let makers: MakerFile[] = [];
+  let previous: PreviousLook | undefined;
   let run = new AbortController();
   const bytes = new Map<string, string>();
 
@@ -47,7 +54,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     if (state.listing?.kind !== 'listing') return;
     const { listing, typedCodes, views } = state;
     const photos = listing.photos.flatMap(({ id }) => (views[id] ? [views[id].read] : []));
-    change({ case: ports.buildCase({ listing, photos, typedCodes, makers, now: ports.now() }) });
+    change({ case: ports.buildCase({ listing, photos, typedCodes, makers, now: ports.now(), previous }) });
   };
   const unread = (photoId: string, problem: Problem): PhotoView => ({
     read: { state: 'unread', photoId, problem },
@@ -89,37 +96,43 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
 
   const countRead = () => Object.values(state.views).filter(({ read }) => read.state === 'read').length;
 
-  return {
-    /** Reads the tab's page and its photos from the start. */
-    async read(): Promise<void> {
-      run.abort();
-      run = new AbortController();
-      const { signal } = run;
-      for (const address of Object.values(state.files)) ports.dropFile(address);
-      bytes.clear();
-      state = blankState;
-      change({ stage: { kind: 'page' } });
-      const [page, files] = await Promise.all([ports.readPage(tabId), ports.makers(), ports.reader.renew()]);
-      if (signal.aborted) return;
-      makers = files;
-      if (!page.ok) {
-        const { problem } = page;
-        change({ stage: problem.code === 'right-lapsed' ? { kind: 'lapsed' } : { kind: 'trouble', problem } });
-        return;
-      }
-      change({ listing: page.value.listing, incognito: page.value.incognito });
-      if (page.value.listing.kind !== 'listing') {
-        change({ stage: { kind: 'done', read: 0, of: 0 } });
-        return;
-      }
-      recompute();
-      await readPhotos(signal);
-    },
+  /** Reads the tab's page and its photos from the start. */
+  async function read(): Promise<void> {
+    run.abort();
+    run = new AbortController();
+    const { signal } = run;
+    for (const address of Object.values(state.files)) ports.dropFile(address);
+    bytes.clear();
+    state = blankState;
+    change({ stage: { kind: 'page' } });
+    const [page, files] = await Promise.all([ports.readPage(tabId), ports.makers(), ports.reader.renew()]);
+    if (signal.aborted) return;
+    makers = files;
+    if (!page.ok) {
+      const { problem } = page;
+      change({ stage: problem.code === 'right-lapsed' ? { kind: 'lapsed' } : { kind: 'trouble', problem } });
+      return;
+    }
+    const { listing, incognito } = page.value;
+    change({ listing, incognito });
+    previous = (await ports.previousLook(listing.url, incognito)) ?? undefined;
+    if (signal.aborted) return;
+    if (listing.kind !== 'listing') {
+      change({ stage: { kind: 'done', read: 0, of: 0 } });
+      return;
+    }
+    recompute();
+    await readPhotos(signal);
+  }
 
-    stop(): void {
-      run.abort();
-      change({ stage: { kind: 'stopped', read: countRead(), of: state.listing?.photos.length ?? 0 } });
-    },
+  function stop(): void {
+    run.abort();
+    change({ stage: { kind: 'stopped', read: countRead(), of: state.listing?.photos.length ?? 0 } });
+  }
+
+  return {
+    read,
+    stop,
 
     /** Goes on after a stop with the photos that were not read. */
     async goOn(): Promise<void> {
@@ -152,10 +165,24 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       recompute();
     },
 
-    /** The page was left: what stands stays on the screen and says so. */
-    pageMoved(): void {
-      run.abort();
-      change({ moved: true });
+    /** The toolbar was clicked: read, unless that is just what happens. */
+    renewed(): void {
+      if (!isBusy(state.stage) || state.moved !== 'no') read();
+    },
+
+    /** The tab goes to another page: what was read stays on the screen, and says so. */
+    pageLeft(): void {
+      if (isBusy(state.stage)) stop();
+      change({ moved: 'readable' });
+    },
+
+    /** The tab shows its new page. */
+    async pageArrived(): Promise<void> {
+      if (state.moved === 'no') return;
+      const left = run;
+      const readable = await ports.mayRead(tabId);
+      // Read again in the meantime: the answer is about a page that is gone.
+      if (left === run) change({ moved: readable ? 'readable' : 'lapsed' });
     },
   };
 }

@@ -20,8 +20,8 @@ export interface TypedCode {
 
 export interface PanelState {
   stage: Stage;
-  /** The page was left or reloaded since it was read. */
-  moved: boolean;
+  /** Whether the tab shows another page since it was read, and whether that one may be read. */
+  moved: 'no' | 'readable' | 'lapsed';
   incognito: boolean;
   listing: Listing | null;
   case: Case | null;
@@ -33,7 +33,7 @@ export interface PanelState {
 
 export const blankState: PanelState = {
   stage: { kind: 'opening' },
-  moved: false,
+  moved: 'no',
   incognito: false,
   listing: null,
   case: null,

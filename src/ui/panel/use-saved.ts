@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import { watchPorts } from '../../bridge/watch-ports';
 import type { Problem } from '../../problem';
-import { openWatchList, type WatchRecord } from '../../watch';
+import type { WatchRecord } from '../../watch';
+import { inWatchList } from '../in-watch-list';
 import { pickPictures } from './pick-pictures';
 import type { PanelState } from './state';
 
@@ -47,17 +47,4 @@ export function useSaved(state: PanelState): SavedCase {
     } else setProblem(saved.problem);
   }, [state]);
   return { record, justSaved, problem, save };
-}
-
-type Watch = Extract<Awaited<ReturnType<typeof openWatchList>>, { ok: true }>['value'];
-
-/** Opens the list for one action and closes it: an open list would hold up an update of its structure. */
-async function inWatchList<T>(work: (list: Watch) => Promise<T>) {
-  const opened = await openWatchList(watchPorts);
-  if (!opened.ok) return opened;
-  try {
-    return await work(opened.value);
-  } finally {
-    opened.value.close();
-  }
 }

@@ -13,12 +13,14 @@ export function useSession(tabId: number): [PanelState, Session] {
   useEffect(() => {
     session.read();
     const onUpdated = (updatedId: number, { status, url }: { status?: string; url?: string }) => {
-      if (updatedId === tabId && (status === 'loading' || url !== undefined)) session.pageMoved();
+      if (updatedId !== tabId) return;
+      if (status === 'loading' || url !== undefined) session.pageLeft();
+      if (status === 'complete') session.pageArrived();
     };
     browser.tabs.onUpdated.addListener(onUpdated);
     const endAnswers = receive('panel', {
       'tab.granted': async (granted) => {
-        if (granted.tabId === tabId) session.read();
+        if (granted.tabId === tabId) session.renewed();
         return succeed({});
       },
     });

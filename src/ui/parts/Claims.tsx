@@ -1,33 +1,51 @@
 import type { Claim } from '../../claim/types';
 import { claimWords } from '../claim-words';
+import { groupBy } from '../group-by';
 import { strings } from '../strings';
 
-/** What the seller states, with the words that it stands in. */
-export const Claims = ({ claims }: { claims: Claim[] }) => (
-  <section aria-labelledby="claims-title">
-    <h2 id="claims-title">{strings.claims.title}</h2>
-    {claims.length === 0 ? (
-      <p class="muted">{strings.claims.none}</p>
-    ) : (
-      <table class="claims">
-        <tbody>
-          {claims.map((claim) => (
-            <tr key={claim.id}>
-              <th scope="row">{strings.claims.kinds[claim.kind]}</th>
-              <td>
-                {claimWords(claim)}
-                {sameWords(claimWords(claim), claim.words) ? null : <q class="muted">{claim.words}</q>}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    )}
-  </section>
-);
+/** What the seller states, with the words that it stands in. The same statement in two places stands here once. */
+export function Claims({ claims }: { claims: Claim[] }) {
+  const rows = groupBy(claims, (claim) => `${strings.claims.kinds[claim.kind]}: ${claimWords(claim)}`);
+  return (
+    <section aria-labelledby="claims-title">
+      <h2 id="claims-title">{strings.claims.title}</h2>
+      {rows.length === 0 ? (
+        <p class="muted">{strings.claims.none}</p>
+      ) : (
+        <table class="claims">
+          <tbody>
+            {rows.map(([statement, said]) => (
+              <Row key={statement} said={said} />
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
 
-/** Words that only repeat the statement are not said twice. */
-const sameWords = (statement: string, words: string): boolean => {
+function Row({ said }: { said: Claim[] }) {
+  const [claim] = said;
+  if (!claim) return null;
+  const statement = claimWords(claim);
+  const quotes = [...new Set(said.map(({ words }) => words.trim()))].filter((words) => addsTo(statement, words));
+  return (
+    <tr>
+      <th scope="row">{strings.claims.kinds[claim.kind]}</th>
+      <td>
+        {statement}
+        {quotes.map((words) => (
+          <q key={words} class="muted">
+            {words}
+          </q>
+        ))}
+      </td>
+    </tr>
+  );
+}
+
+/** Words that only repeat the statement, or are an address or an enumeration of the page's data, tell a buyer nothing. */
+function addsTo(statement: string, words: string): boolean {
   const plain = (text: string) => text.toLowerCase().replace(/[^\p{L}\p{N}]/gu, '');
-  return plain(statement) === plain(words) || words.trim() === '';
-};
+  return !/^https?:|^\w*[a-z][A-Z]\w*$/.test(words) && !plain(statement).includes(plain(words));
+}

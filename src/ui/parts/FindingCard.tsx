@@ -4,7 +4,7 @@ import { Kind } from './Kind';
 
 /** One finding: its statement at once; basis, innocent explanation, what settles it and source one step behind. */
 export const FindingCard = ({ finding, open }: { finding: Finding; open: boolean }) => (
-  <details class={`finding finding-${finding.kind}`} open={open}>
+  <details class={`finding finding-${finding.kind}`} data-check={finding.check} data-kind={finding.kind} open={open}>
     <summary>
       <Kind kind={finding.kind} />
       <span class="finding-statement">{finding.statement}</span>

@@ -42,7 +42,7 @@ export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Pro
         );
       })}
       {onType && <TypeCode onType={onType} />}
-      {kase.maker === null && <p class="muted">{strings.noMaker}</p>}
+      {kase.maker !== null && <p class="muted hint">{strings.makerFile(kase.maker)}</p>}
     </section>
   );
 }

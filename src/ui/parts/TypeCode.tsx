@@ -1,14 +1,19 @@
 import { useState } from 'preact/hooks';
 import { strings } from '../strings';
 
+/** No stamp is longer; a whole description pasted by mistake is. */
+const longestCode = 60;
+
 /** A code typed by hand goes the same way as a read one. */
 export function TypeCode({ onType }: { onType: (code: string) => void }) {
   const [code, setCode] = useState('');
+  const tooLong = code.trim().length > longestCode;
   return (
     <form
       class="type-code"
       onSubmit={(event) => {
         event.preventDefault();
+        if (tooLong) return;
         onType(code);
         setCode('');
       }}
@@ -22,17 +27,17 @@ export function TypeCode({ onType }: { onType: (code: string) => void }) {
           autocomplete="off"
           autocapitalize="characters"
           spellcheck={false}
-          maxLength={200}
+          aria-invalid={tooLong}
           aria-describedby="typed-code-hint"
           value={code}
           onInput={(event) => setCode(event.currentTarget.value)}
         />
-        <button type="submit" disabled={code.trim() === ''}>
+        <button type="submit" disabled={code.trim() === '' || tooLong}>
           {strings.stamp.typeAction}
         </button>
       </div>
-      <p id="typed-code-hint" class="muted hint">
-        {strings.stamp.typeHint}
+      <p id="typed-code-hint" class={tooLong ? 'problem' : 'muted hint'} role={tooLong ? 'alert' : undefined}>
+        {tooLong ? strings.stamp.typeTooLong(longestCode) : strings.stamp.typeHint}
       </p>
     </form>
   );
