@@ -17,7 +17,7 @@ import { quoted } from './wording';
  * - What was read with little confidence stays soft altogether.
  */
 export const hedgedYears = 5;
-export const wideYears = 2;
+export const wideYears = 1;
 const leastConfidence = 0.5;
 const exactDays = 366;
 

@@ -25,12 +25,16 @@ export function findMarks(text: string, where: FoundWhere): MarkRead[] {
   const searched = text.slice(0, longestText);
   return marks.flatMap((mark) => {
     const seen = new Set<string>();
+    const taken = new Map<string, number>();
     return mark.find(searched, where).flatMap((found) => {
       const words = searched.slice(found.start, found.end);
       const said = `${words} ${found.statement}`;
       if (seen.has(said)) return [];
       seen.add(said);
-      const id = [mark.id, photoId ?? foundIn, found.start, slug(words), found.strength].join('-');
+      const name = [mark.id, photoId ?? foundIn, found.start, slug(words)].join('-');
+      const nth = (taken.get(name) ?? 0) + 1;
+      taken.set(name, nth);
+      const id = nth === 1 ? name : `${name}-${nth}`;
       const { spans, strength, verified, source, statement } = found;
       const places = found.places ?? [];
       const caution = found.caution ?? null;

@@ -25,12 +25,12 @@ test('a year claimed is hard as it stands', () => {
   ]);
 });
 
-test('a decade is soft as it stands, and hard with two years of room at each edge', () => {
+test('a decade is soft as it stands, and hard with a year of room at each edge', () => {
   const evidence = gatherEvidence({ ...nothing, claims: [madeClaim('c1', 'a nineties bag', nineties)] });
   expect(evidence.map(({ id, strength, spans, basis }) => [id, strength, spans[0]?.from, spans[0]?.to, basis])).toEqual(
     [
       ['claim-c1', 'soft', '1990-01-01', '1999-12-31', 'claimed-date:1990-01-01..1999-12-31'],
-      ['claim-c1-wide', 'hard', '1988-01-01', '2001-12-31', 'claimed-date:1990-01-01..1999-12-31'],
+      ['claim-c1-wide', 'hard', '1989-01-01', '2000-12-31', 'claimed-date:1990-01-01..1999-12-31'],
     ],
   );
 });
