@@ -1,4 +1,5 @@
 import type { Decoding } from '../code/types';
+import { shownCode } from './codes';
 import { defineCheck, practice, type Speech } from './frame';
 import { commonAsks, sentence } from './wording';
 
@@ -27,14 +28,14 @@ export const codesAgree = defineCheck({
       const photos = shown.from.kind === 'photo' ? [shown.from.photoId] : [];
       const where =
         shown.from.kind === 'photo' ? `the stamp in ${photoWords(shown.from.photoId)} reads` : 'the typed code is';
-      const said = `${sentence(where)} ${textOf(shown)}`;
+      const said = `${sentence(where)} ${shownCode(textOf(shown))}`;
       const common = { key: quote.id, photos, claims: [claimId] };
       return same
         ? [{ kind: 'agreement', statement: `${said}, as the listing quotes it.`, ...common }]
         : [
             {
               kind: 'doubt',
-              statement: `${said}, but the listing quotes ${words.slice(0, 40)}.`,
+              statement: `${said}, but the listing quotes ${shownCode(words)}.`,
               ...common,
               asks: [commonAsks.stampPhoto],
             },

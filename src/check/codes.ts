@@ -59,7 +59,13 @@ export function settledCodes(
   return { notApplicable: 'no code is shown or quoted' };
 }
 
-function codeWords(decoding: Decoding, text: string, photoWords: (id: string) => string): string {
+/** Longest code that a sentence holds; a typed code may be of any length. */
+const longestShown = 40;
+export const shownCode = (text: string): string =>
+  text.length > longestShown ? `${text.slice(0, longestShown)}… (${text.length} characters)` : text;
+
+function codeWords(decoding: Decoding, code: string, photoWords: (id: string) => string): string {
+  const text = shownCode(code);
   if (decoding.from.kind === 'photo') return `the stamp in ${photoWords(decoding.from.photoId)} reads ${text}`;
   return decoding.from.kind === 'typed' ? `the typed code is ${text}` : `the listing quotes the code ${text}`;
 }

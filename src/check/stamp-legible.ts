@@ -1,3 +1,4 @@
+import { shownCode } from './codes';
 import { defineCheck, practice, type Speech } from './frame';
 import { commonAsks } from './wording';
 
@@ -19,7 +20,7 @@ export const stampLegible = defineCheck({
     return unclear.flatMap(({ from, code, readings, id }): Speech[] => {
       if (from.kind !== 'photo') return [];
       const best = readings[0]?.text ?? code;
-      const guess = best ? ` The best guess, ${best}, is not certain enough to count.` : '';
+      const guess = best ? ` The best guess, ${shownCode(best)}, is not certain enough to count.` : '';
       return [
         {
           kind: 'gap',
