@@ -3,6 +3,7 @@ import {
   type Hit,
   isAboutAnother,
   isNegated,
+  listOf,
   partWords,
   phraseFinder,
   phrasePattern,
@@ -20,52 +21,14 @@ const within =
 const joinsOnward = /^[\s-]{0,2}(?:の|な|い)?$/u;
 const follows =
   /^\s{0,2}(?:colou?r|material|stitched|tone|edge)?\s{0,2}(?:(?:is|are|was|were|be|has been|in|with|of|made of|made from|made in|:|=|-|–|aus|ist|sind|mit|en|est|sont|a|à|avec|in|di|è|e|sono|con|de|es|son|van|is van|zijn|met|der|die|das|le|la|il|は|が|に|を|も)\s{0,2}){0,2}(?:(?:a|an|the|all|fully|completely|very|genuine|original|soft|smooth|grained|fine|solid|real|beautiful|lovely|gorgeous|thick|bright|vivid|faded|pale|light|dark|schönem|feinem|weichem|echtem|echt|belle|bella|hermoso|mooie|mooi|pure|un|une|una|ein|einem|een)\s{1,2}){0,3}$/u;
-const bagNouns = phrasePattern([
-  'bag',
-  'handbag',
-  'satchel',
-  'purse',
-  'wallet',
-  'briefcase',
-  'tote',
-  'belt',
-  'backpack',
-  'holdall',
-  'clutch',
-  'pouch',
-  'cardholder',
-  'tasche',
-  'handtasche',
-  'ledertasche',
-  'geldbörse',
-  'brieftasche',
-  'gürtel',
-  'rucksack',
-  'sac',
-  'sacoche',
-  'pochette',
-  'portefeuille',
-  'ceinture',
-  'cartable',
-  'borsa',
-  'borsetta',
-  'portafoglio',
-  'cintura',
-  'zaino',
-  'bolso',
-  'cartera',
-  'cinturón',
-  'mochila',
-  'tas',
-  'handtas',
-  'portemonnee',
-  'riem',
-  'rugzak',
-  'バッグ',
-  '鞄',
-  '財布',
-  'ベルト',
-]);
+const bagNouns = phrasePattern(
+  listOf(
+    'bag, handbag, satchel, purse, wallet, briefcase, tote, belt, backpack, holdall, clutch, pouch, cardholder',
+    'tasche, handtasche, ledertasche, geldbörse, brieftasche, gürtel, rucksack, sac, sacoche, pochette',
+    'portefeuille, ceinture, cartable, borsa, borsetta, portafoglio, cintura, zaino, bolso, cartera, cinturón',
+    'mochila, tas, handtas, portemonnee, riem, rugzak, バッグ, 鞄, 財布, ベルト',
+  ),
+);
 
 interface Group {
   words: string[];

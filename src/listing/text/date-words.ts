@@ -1,25 +1,23 @@
+import { listOf } from './phrases';
+
 /** Month names and short forms (folded: small letters, no accents) of the seven languages. Source: Unicode CLDR, from memory. */
-const monthRows = [
+const monthRows = listOf(
   'january jan januar janner jaenner janvier janv gennaio gen enero ene januari',
   'february feb februar feber fevrier fevr fev febbraio febrero februari',
-  'march mar marz maerz mrz mars marzo maart mrt',
-  'april apr avril avr aprile abril abr',
-  'may mai maggio mag mayo mei',
-  'june jun juni juin giugno giu junio',
-  'july jul juli juillet juil luglio lug julio',
-  'august aug aout agosto ago augustus',
+  'march mar marz maerz mrz mars marzo maart mrt, april apr avril avr aprile abril abr',
+  'may mai maggio mag mayo mei, june jun juni juin giugno giu junio',
+  'july jul juli juillet juil luglio lug julio, august aug aout agosto ago augustus',
   'september sept sep septembre settembre set sett septiembre setiembre',
-  'october oct oktober okt octobre ottobre ott octubre',
-  'november nov novembre noviembre',
+  'october oct oktober okt octobre ottobre ott octubre, november nov novembre noviembre',
   'december dec dezember dez decembre dicembre dic diciembre',
-];
+);
 export const months = new Map(
   monthRows.flatMap((row, index) => row.split(' ').map((name) => [name, index + 1] as const)),
 );
 export const monthPattern = [...months.keys()].sort((a, b) => b.length - a.length).join('|');
 
 /** Weekdays, Monday first; short ones count only right before a time ("Jeu 15:12"). */
-const weekdayRows = [
+const weekdayRows = listOf(
   'monday mon montag mo lundi lun lunedi lunes maandag ma',
   'tuesday tue tues dienstag di mardi mar martedi martes dinsdag',
   'wednesday wed mittwoch mi mercredi mer mercoledi miercoles mie woensdag wo',
@@ -27,7 +25,7 @@ const weekdayRows = [
   'friday fri freitag fr vendredi ven venerdi viernes vie vi vrijdag vr',
   'saturday sat samstag sonnabend sa samedi sam sabato sab sabado zaterdag za',
   'sunday sun sonntag so dimanche dim domenica dom domingo zondag zo',
-];
+);
 export const weekdays = new Map(
   weekdayRows.flatMap((row, index) => row.split(' ').map((name) => [name, index] as const)),
 );

@@ -4,7 +4,7 @@ export { type DateForm, type DateHints, type FoundDate, parseDates } from './dat
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
 export { type FoundMeasure, parseMeasures } from './measure';
 export type { Hit } from './phrases';
-export { type PhraseTable, phraseFinder, phrasePattern } from './phrases';
+export { listOf, type PhraseTable, phraseFinder, phrasePattern } from './phrases';
 export { type FieldPrice, type FoundPrice, type PriceHints, parsePrices, parsePriceText } from './price';
 export { findReturns, type ReturnTerms } from './returns';
 export { accessoryWords, type PartName, partWords } from './things';

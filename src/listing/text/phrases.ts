@@ -57,3 +57,6 @@ export function phraseFinder<T extends string>(table: PhraseTable<T>): (text: st
     return found;
   };
 }
+
+/** A word list written as lines of phrases parted by a comma and a space. */
+export const listOf = (...lines: string[]): string[] => lines.flatMap((line) => line.split(', '));

@@ -10,6 +10,7 @@ import {
 } from './currency';
 import { type Folded, foldText, foldWords, sourceRange } from './fold';
 import { minorUnits, type NumberHabits, readNumber, type WrittenNumber } from './number';
+import { listOf } from './phrases';
 import { priceKind, type Surroundings } from './price-kind';
 import { rangeJoint } from './price-words';
 
@@ -35,24 +36,7 @@ interface Amount {
 const numberStart = /[.,]?\d/g;
 const notMoney = /^\s?(?:%|°|mm\b|cm\b|kg\b|g\b|ml\b|:\d|\/\d)/;
 /** Signs whose countries all write a point before the decimals. */
-const pointSigns = new Set([
-  '$',
-  '£',
-  '¥',
-  'US$',
-  'C$',
-  'CA$',
-  'A$',
-  'AU$',
-  'NZ$',
-  'HK$',
-  'S$',
-  'GBP',
-  'USD',
-  'JPY',
-  '₹',
-  '円',
-]);
+const pointSigns = new Set(listOf('$, £, ¥, US$, C$, CA$, A$, AU$, NZ$, HK$, S$, GBP, USD, JPY, ₹, 円'));
 
 function habitsFor(sign: CurrencySign | null, hints: PriceHints, spacedDecimals: boolean): NumberHabits {
   const currency = sign ? settleCurrency(sign.codes, hints).currency : (hints.currency ?? null);

@@ -1,0 +1,150 @@
+import { type Folded, foldText, foldWords, sourceRange } from './fold';
+import { listOf, phrasePattern } from './phrases';
+
+/** A rating as shown: 4.8 of 5, 98 of 100 … */
+export interface FoundRating {
+  value: number;
+  /** The scale's best value as written, null when the text does not say. */
+  best: number | null;
+  /** Share of the scale's best, 0 to 1; without a written scale 5 is assumed, above that 10, above that 100. */
+  share: number;
+  count: number | null;
+  start: number;
+  end: number;
+  words: string;
+}
+
+const amount = '(\\d{1,3}(?:[.,]\\d{1,3})?)';
+const stars = listOf(
+  'stars?',
+  'sternen?',
+  'stelle',
+  'etoiles?',
+  'estrellas?',
+  'sterren',
+  'puntos?',
+  'punti',
+  'points?',
+  'punkten?',
+  'punten',
+);
+const scaleWords = 'out of|of|/|von|sur|su|de|van|de un total de|out of a possible|z|av|af|su un massimo di';
+const outOf = new RegExp(
+  `(?<![\\d.,/])${amount}\\s{0,3}(?:(?:${stars.join('|')}|★)\\s{0,2})?(?:${scaleWords})\\s{0,3}(\\d{1,3}(?:[.,]0{1,2})?)(?![\\d%]|[.,]\\d)`,
+  'gu',
+);
+const japaneseOutOf = new RegExp(`(?<!\\d)(\\d{1,3})つ星のうち\\s?${amount}`, 'gu');
+const percent = new RegExp(`(?<![\\d.,-])${amount}\\s?%`, 'gu');
+const withStars = new RegExp(
+  `(?<![\\d.,/])${amount}\\s{0,3}(?:[★⭐☆]|[- ]?(?:${stars.join('|')})(?![\\p{L}]))|[★⭐]\\s{0,3}${amount}`,
+  'gu',
+);
+const label = phrasePattern(
+  listOf(
+    'rating, rated, average rating, average, score, seller rating, feedback score, rating value, overall',
+    'bewertung, bewertungen, durchschnitt, durchschnittliche bewertung, note, moyenne, note moyenne, avis, évaluation',
+    'valutazione, valutazione media, media, voto, valoración, valoración media, puntuación, calificación',
+    'beoordeling, gemiddelde, score, waardering, hodnocení, ocena, 評価, 平均評価, 評価平均, 総合評価',
+  ),
+);
+const labelled = new RegExp(`(?:${label.source})[\\s:=-]{0,4}${amount}(?![\\d%/]|[.,]\\d)`, 'gu');
+const wholeNumber = /^\s*(\d{1,3}(?:[.,]\d{1,3})?)\s*(?:\(|$|average|avg|durchschnitt|en moyenne|in media)/;
+const positive =
+  /^\s{0,2}(?:positive?s?|positiven?|positief|positiva|positivi|feedback|zufrieden|satisf|of (?:buyers|customers)|der kaufer|des acheteurs|rating|approval|recommend|好評|良い)/u;
+
+const countWords = phrasePattern(
+  listOf(
+    'reviews, review, ratings, rating, customer reviews, customer ratings, feedbacks, feedback, votes, opinions',
+    'bewertungen, bewertung, rezensionen, stimmen, avis, évaluations, commentaires, notes, recensioni, recensione, valutazioni, voti, opinioni',
+    'valoraciones, valoración, opiniones, reseñas, comentarios, votos, beoordelingen, beoordeling, recensies, stemmen, 件, 件の評価, 件のレビュー, レビュー',
+  ),
+);
+const counted = new RegExp(
+  `(?<![\\d.,])(\\d{1,3}(?:[.,' ]\\d{3})+|\\d{1,9})\\s{0,2}\\+?\\s{0,3}(?:[\\p{L}]{1,12}\\s)?(?:${countWords.source})`,
+  'u',
+);
+const inBrackets = /^\s{0,3}(?:★|⭐|stars?)?\s{0,3}\(\s{0,3}(\d{1,3}(?:[.,' ]\d{3})+|\d{1,9})\s{0,3}\)/u;
+
+const toNumber = (text: string) => Number(text.replace(',', '.'));
+const toCount = (text: string) => Number(text.replace(/\D/g, ''));
+
+/** The number of ratings stated near a rating: "(178)", "128 Bewertungen". */
+function countNear(text: string, start: number, end: number): number | null {
+  const bracket = inBrackets.exec(text.slice(end, end + 30));
+  if (bracket) return toCount(bracket[1] as string);
+  const after = counted.exec(text.slice(end, end + 60));
+  if (after) return toCount(after[1] as string);
+  const before = counted.exec(text.slice(Math.max(0, start - 50), start));
+  return before ? toCount(before[1] as string) : null;
+}
+
+function assumedBest(value: number): number {
+  if (value <= 5) return 5;
+  return value <= 10 ? 10 : 100;
+}
+
+interface Raw {
+  value: number;
+  best: number | null;
+  start: number;
+  end: number;
+}
+
+function rawRatings(text: string): Raw[] {
+  const found: Raw[] = [];
+  const add = (match: RegExpMatchArray, value: number, best: number | null) =>
+    found.push({ value, best, start: match.index!, end: match.index! + match[0].length });
+  for (const match of text.matchAll(outOf)) {
+    // "5 out of 3 reviews": the second number counts, it is no scale.
+    const counts = counted.test(
+      text.slice(match.index + match[0].length - (match[2] as string).length, match.index + match[0].length + 16),
+    );
+    add(match, toNumber(match[1] as string), counts ? null : toNumber(match[2] as string));
+  }
+  for (const match of text.matchAll(japaneseOutOf)) add(match, toNumber(match[2] as string), Number(match[1]));
+  for (const match of text.matchAll(percent))
+    if (
+      positive.test(text.slice(match.index + match[0].length, match.index + match[0].length + 24)) ||
+      text.trim() === match[0].trim()
+    )
+      add(match, toNumber(match[1] as string), 100);
+  for (const match of text.matchAll(withStars)) add(match, toNumber((match[1] ?? match[2]) as string), null);
+  for (const match of text.matchAll(labelled)) add(match, toNumber(match[1] as string), null);
+  const whole = wholeNumber.exec(text);
+  if (whole)
+    found.push({
+      value: toNumber(whole[1] as string),
+      best: null,
+      start: text.indexOf(whole[1] as string),
+      end: text.indexOf(whole[1] as string) + (whole[1] as string).length,
+    });
+  return found;
+}
+
+/**
+ * Ratings of a text, most exact first: "4.5/5", "4,1 su 5", "98 % positive", "4.8 ★ (178)", or a rating field's bare
+ * number. A value above its scale, and a scale that no one uses (3 of 7), are no rating.
+ */
+export function findRatings(text: string): FoundRating[] {
+  const folded = foldWords(text);
+  const scales = new Set([3, 4, 5, 6, 10, 20, 100]);
+  const kept: FoundRating[] = [];
+  for (const raw of rawRatings(folded.text)) {
+    if (raw.best !== null && (!scales.has(raw.best) || raw.value > raw.best)) continue;
+    if (raw.value > 100 || kept.some((other) => raw.start < other.end && other.start < raw.end)) continue;
+    kept.push(toFound(folded, raw));
+  }
+  return kept.sort((a, b) => Number(b.best !== null) - Number(a.best !== null) || a.start - b.start);
+}
+
+function toFound(folded: Folded, raw: Raw): FoundRating {
+  const share = Math.min(1, raw.value / (raw.best ?? assumedBest(raw.value)));
+  const range = sourceRange(folded, raw.start, raw.end);
+  return { value: raw.value, best: raw.best, share, count: countNear(folded.text, raw.start, raw.end), ...range };
+}
+
+/** The scale's best that a text around a rating names ("out of 5", "/10"), null when it names none. */
+export function bestRatingNear(text: string): number | null {
+  const plain = foldText(text).text;
+  return findRatings(plain).find((rating) => rating.best !== null)?.best ?? null;
+}

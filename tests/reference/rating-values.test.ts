@@ -1,0 +1,39 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { findRatings } from '../../src/listing/text/rating';
+
+interface Case {
+  html: string;
+  parent_html: string;
+  ratingValue: number;
+  bestRating: number | null;
+}
+
+const file = new URL('../../../shared/fixtures/rating-values.json', import.meta.url);
+
+/** The text as a browser shows it: white space collapsed. */
+const shown = (html: string) =>
+  (parseHTML(`<html><body>${html}</body></html>`).document.body.textContent ?? '').replace(/\s+/g, ' ');
+
+describe.skipIf(!existsSync(file))('ratings of real pages (skipped: not present without ../shared)', () => {
+  const { cases } = JSON.parse(readFileSync(file, 'utf8')) as { cases: Case[] };
+
+  it('reads the value of at least 95% of the elements', () => {
+    const wrong = cases
+      .map((item) => ({ item, got: findRatings(shown(item.html))[0]?.value ?? null }))
+      .filter(({ item, got }) => got !== item.ratingValue)
+      .map(({ item, got }) => `${shown(item.html)} → ${got}, not ${item.ratingValue}`);
+    expect(wrong.length / cases.length, wrong.join('\n')).toBeLessThanOrEqual(0.05);
+  });
+
+  it('reads the scale of at least 85% of those whose element or parent states it in its text', () => {
+    const scaled = cases.filter((item) => item.bestRating !== null);
+    const wrong = scaled
+      .map((item) => ({ item, found: [...findRatings(shown(item.html)), ...findRatings(shown(item.parent_html))] }))
+      .map(({ item, found }) => ({ item, got: found.find((rating) => rating.best !== null)?.best ?? null }))
+      .filter(({ item, got }) => got !== item.bestRating)
+      .map(({ item, got }) => `${shown(item.parent_html)} → ${got}, not ${item.bestRating}`);
+    expect(wrong.length / scaled.length, wrong.join('\n')).toBeLessThanOrEqual(0.15);
+  });
+});
