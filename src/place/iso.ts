@@ -11,6 +11,9 @@ export const currentPlaces: readonly string[] = [...currentNames.keys()];
 /** Every ISO 3166-3 alpha-4 code of a former country. Source: ISO 3166-3:2020. */
 export const formerPlaces: readonly string[] = [...former.keys()];
 
+/** The ISO table's own names by code, as they stand ("Bolivia, Plurinational State of"). */
+export const isoNames: ReadonlyMap<string, string> = currentNames;
+
 export const isPlaceCode = (code: string): boolean => currentNames.has(code) || former.has(code);
 
 /**

@@ -1,4 +1,4 @@
-import { currentPlaces } from './iso';
+import { currentPlaces, isoNames } from './iso';
 import words from './words.json';
 
 /** Languages in which country names are known: the runtime's own names (Intl.DisplayNames, Unicode CLDR). */
@@ -69,6 +69,8 @@ function buildLexicon(): Lexicon {
   };
   for (const name of words.otherThings) add(name, null, 'name');
   for (const [place, names] of Object.entries(words.names)) for (const name of names) add(name, place, 'name');
+  // The runtime says some names its own way ("Hong Kong SAR China"): the standard's names are known as well.
+  for (const [place, name] of isoNames) add(name, place, 'name');
   for (const language of placeLanguages) {
     const names = new Intl.DisplayNames([language], { type: 'region' });
     for (const place of currentPlaces) add(names.of(place) ?? '', place, 'name');
