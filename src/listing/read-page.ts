@@ -15,6 +15,7 @@ import { gatherSeenPhotos } from './photos/gather';
 import { PhotoSet } from './photos/photo-set';
 import { readHeadFacts } from './structured/head-facts';
 import { type Item, textsOf } from './structured/item';
+import { joinItems } from './structured/join';
 import { readJsonLd } from './structured/json-ld';
 import { readMicrodata } from './structured/microdata';
 import { type HeadTags, headTag, readHeadTags } from './structured/open-graph';
@@ -115,6 +116,7 @@ async function gather(document: Document, options: PageOptions, budget: Budget, 
   const items: Item[] = [...data.items];
   for (const root of snapshot.roots)
     items.push(...(await readMicrodata(root, slices)), ...(await readRdfa(root, slices)));
+  joinItems(items);
   const pageTitle = (property<string>(document, 'title') ?? '').replace(/\s+/g, ' ').trim();
   const titles = [pageTitle, headTag(tags, 'og:title') ?? ''].filter((title) => title !== '');
   const area = findArea(snapshot, titles);

@@ -32,7 +32,7 @@ export function addValue(item: Item, name: string, value: ItemValue): void {
   if (isItem(value) && value.holder === null && value !== item) value.holder = { item, property: key };
 }
 
-const vocabulary = /^(?:https?:\/\/(?:www\.)?schema\.org\/|schema:)/i;
+const vocabulary = /^(?:https?:\/\/(?:www\.)?schema\.org[/#]?|schema:)/i;
 
 /** "http://schema.org/Product", "schema:Product" and "Product" name the same. Other vocabularies keep their address. */
 export const shortName = (name: string): string => name.trim().replace(vocabulary, '').replace(/^#/, '');

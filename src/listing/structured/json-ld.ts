@@ -54,7 +54,6 @@ export async function readJsonLd(roots: readonly ParentNode[], slices: Slices): 
       if (cut) read.problems.push(cutProblem(where, cut));
     } else read.problems.push(unreadProblem(where, text.length));
   }
-  joinById(read.items);
   return read;
 }
 
@@ -163,29 +162,6 @@ function openObject(
       const name = shortName(key);
       if (/^[A-Z]/.test(name) && !item.caveats.includes('unusual-names')) item.caveats.push('unusual-names');
       stack.push({ ...next, where: `${from.where} > ${name.slice(0, 40)}`, holder: { item, property: name } });
-    }
-  }
-}
-
-/** Joins things with the same `@id`: every mention gets what any of them says, once each; cycles need no care. */
-export function joinById(items: Item[]): void {
-  const byId = new Map<string, Item[]>();
-  for (const item of items) if (item.id !== null) byId.set(item.id, [...(byId.get(item.id) ?? []), item]);
-  for (const same of byId.values()) {
-    const [first, ...others] = same as [Item, ...Item[]];
-    for (const other of others) {
-      for (const type of other.types) if (!first.types.includes(type)) first.types.push(type);
-      for (const [name, values] of other.properties) {
-        const already = first.properties.get(name);
-        if (!already) first.properties.set(name, values);
-        else for (const value of values) if (!already.includes(value)) already.push(value);
-      }
-      for (const caveat of other.caveats) if (!first.caveats.includes(caveat)) first.caveats.push(caveat);
-      first.holder ??= other.holder;
-    }
-    for (const other of others) {
-      other.properties = first.properties;
-      other.types = first.types;
     }
   }
 }

@@ -31,13 +31,15 @@ export function elementValue(element: Element): string {
   if (content !== null) return content;
   const tag = tagOf(element);
   const address = addressAttribute[tag];
-  if (address !== undefined) return attribute(element, address) ?? lazyAddress(element) ?? '';
+  if (address !== undefined) return attribute(element, address) ?? misplacedAddress(element) ?? '';
   if (tag === 'data' || tag === 'meter') return attribute(element, 'value') ?? blockText(element);
   if (tag === 'time') return attribute(element, 'datetime') ?? blockText(element);
   return blockText(element);
 }
 
-const lazyAddress = (element: Element): string | null => attribute(element, 'data-src');
+/** Where pages put the address instead: a script's attribute, or the other of `src` and `href`. */
+const misplacedAddress = (element: Element): string | null =>
+  attribute(element, 'data-src') ?? attribute(element, 'href') ?? attribute(element, 'src');
 
 /** Reads microdata under a root. Source: HTML Standard 5.2.5, with properties in tree order and a guard against cycles. */
 export async function readMicrodata(root: ParentNode, slices: Slices): Promise<Item[]> {
@@ -45,10 +47,12 @@ export async function readMicrodata(root: ParentNode, slices: Slices): Promise<I
   if (scopes.length === 0) return [];
   const items = new Map<Element, Item>();
   for (const scope of scopes) items.set(scope, itemOf(scope));
-  const propertyElements = select(root, '[itemprop]').slice(0, maxElements);
+  // Shops that change notation leave `property` behind in an item; a bare name there is meant as `itemprop`.
+  const propertyElements = select(root, '[itemprop], meta[property]:not([property*=":"])').slice(0, maxElements);
   const referenced = referencedProperties(root, scopes);
   for (const [index, element] of propertyElements.entries()) {
     if ((index & 63) === 0 && slices.due) await slices.rest();
+    if (!hasAttribute(element, 'itemprop') && closest(element, (step) => hasAttribute(step, 'typeof'), false)) continue;
     const holders = new Set<Element>(referenced.get(element) ?? []);
     const near = closest(element, (step) => hasAttribute(step, 'itemscope'), false);
     if (near) holders.add(near);
@@ -56,7 +60,7 @@ export async function readMicrodata(root: ParentNode, slices: Slices): Promise<I
     for (const holder of holders) {
       const item = items.get(holder);
       if (!item || (inner && reaches(inner, item))) continue;
-      for (const name of splitTokens(attribute(element, 'itemprop')))
+      for (const name of splitTokens(attribute(element, 'itemprop') ?? attribute(element, 'property')))
         addValue(item, shortName(name), inner ?? elementValue(element));
     }
   }

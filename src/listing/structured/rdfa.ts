@@ -1,7 +1,6 @@
 import { attribute, closest, hasAttribute, pathOf, select } from '../page/dom';
 import type { Slices } from '../page/slices';
 import { addValue, type Item, newItem, shortName } from './item';
-import { joinById } from './json-ld';
 import { elementValue } from './microdata';
 
 const maxElements = 20_000;
@@ -65,7 +64,21 @@ export async function readRdfa(root: ParentNode, slices: Slices): Promise<Item[]
       if (address !== null) addValue(item, shortName(address), value);
     }
   }
-  const all = [...items.values()];
-  joinById(all);
-  return all;
+  chainRelations(items);
+  return [...items.values()];
+}
+
+/** `rel` around a thing names it as a property of the thing outside ("chaining" of full RDFa, which examples use). */
+function chainRelations(items: Map<Element, Item>): void {
+  for (const [element, item] of items) {
+    if (hasAttribute(element, 'property')) continue;
+    const relation = closest(element, (step) => hasAttribute(step, 'rel') || items.has(step), false);
+    if (!relation || items.has(relation)) continue;
+    const holder = closest(relation, (step) => items.has(step), false);
+    const outer = holder && items.get(holder);
+    for (const term of splitTokens(attribute(relation, 'rel'))) {
+      const address = resolveTerm(term, relation);
+      if (outer && address !== null) addValue(outer, shortName(address), item);
+    }
+  }
 }
