@@ -1,0 +1,140 @@
+import type { Source } from '../source';
+import { stretchOf } from './stretch';
+import type { Evidence } from './types';
+import { asClause } from './wording';
+
+/** What is weighed: the part of a finding that says what it rests on. */
+export interface Weighable {
+  kind: 'contradiction' | 'doubt' | 'gap' | 'agreement';
+  /** Ids of evidence. */
+  evidence: readonly string[];
+  /** Ids of claims; their evidence counts where no evidence is named. */
+  claims: readonly string[];
+  source: Source;
+}
+
+/**
+ * How a finding stands. Not a score: `order` only puts findings in a row, by rules that `derivation` says one by one.
+ *
+ * - `backed`: hard facts, and a further independent fact takes the same side;
+ * - `hard`: hard facts only;
+ * - `soft`: at least one habit, hedged or quoted statement, or row that was not verified;
+ * - `bare`: no dated or placed evidence; it rests on the page or the photos and on the rule.
+ */
+export interface Weight {
+  standing: 'backed' | 'hard' | 'soft' | 'bare';
+  /** Compared from the first to the last; more is heavier. */
+  order: number[];
+  derivation: string[];
+}
+
+const kindOrder = { contradiction: 3, doubt: 2, gap: 1, agreement: 0 } as const;
+const sourceOrder: Record<Source['kind'], number> = {
+  published: 3,
+  'maker-file': 2,
+  photo: 2,
+  listing: 1,
+  user: 1,
+  practice: 1,
+  memory: 0,
+};
+const ruleSays: Record<Source['kind'], string> = {
+  published: 'The rule has a published source.',
+  'maker-file': 'The rule stands in the maker file.',
+  photo: 'It was read from a photo.',
+  listing: 'It stands in the listing.',
+  user: 'It was given by you.',
+  practice: 'The rule is common practice, with no source.',
+  memory: 'The rule stands from memory and was not verified, which makes it lighter.',
+};
+
+/**
+ * Derives the weight of a finding from what it rests on: hard over soft, independent facts over the same fact said
+ * again, backed by other facts over alone, a published rule over one from memory. Pure.
+ */
+export function weighFinding(finding: Weighable, evidence: readonly Evidence[]): Weight {
+  const pieces = piecesOf(finding, evidence);
+  const facts = new Set(pieces.map((piece) => piece.basis)).size;
+  const isHard = pieces.length > 0 && pieces.every((piece) => piece.strength === 'hard');
+  const backing = pieces.length > 0 ? backingOf(finding.kind, pieces, evidence) : { facts: 0, words: '' };
+  const standing = pieces.length === 0 ? 'bare' : !isHard ? 'soft' : backing.facts > 0 ? 'backed' : 'hard';
+  return {
+    standing,
+    order: [
+      kindOrder[finding.kind],
+      Number(isHard),
+      Number(backing.facts > 0),
+      facts,
+      backing.facts,
+      sourceOrder[finding.source.kind],
+    ],
+    derivation: [
+      ...hardnessWords(pieces, isHard),
+      ...countWords(pieces.length, facts),
+      ...(backing.facts > 0 ? [backing.words] : []),
+      ruleSays[finding.source.kind],
+    ],
+  };
+}
+
+/** Negative when `a` is lighter, 0 when they are equal. */
+export function compareWeights(a: Weight, b: Weight): number {
+  const at = a.order.findIndex((value, index) => value !== b.order[index]);
+  return at < 0 ? 0 : a.order[at]! - b.order[at]!;
+}
+
+/** The evidence that a finding names; where it names none, that of its claims. */
+function piecesOf({ evidence: ids, claims }: Weighable, evidence: readonly Evidence[]): Evidence[] {
+  const named = new Set(ids);
+  const ofClaims = new Set(claims);
+  return evidence.filter(({ id, from }) => {
+    if (named.has(id)) return true;
+    return ids.length === 0 && from.kind === 'claim' && ofClaims.has(from.id);
+  });
+}
+
+function hardnessWords(pieces: readonly Evidence[], isHard: boolean): string[] {
+  if (pieces.length === 0) return ['It rests on what the page or the photos show, not on dates or places.'];
+  if (isHard) return ['It rests on hard facts only: no habit is needed.'];
+  const soft = pieces.find((piece) => piece.strength === 'soft')!;
+  const why = soft.source.kind === 'memory' ? 'was not verified' : 'is a habit or a loose statement';
+  return [`It is lighter because one of the facts ${why}: ${asClause(soft.statement)}.`];
+}
+
+function countWords(statements: number, facts: number): string[] {
+  if (statements === 0) return [];
+  const facing = facts === 1 ? '1 fact' : `${facts} independent facts`;
+  return [statements > facts ? `It rests on ${facing}; what is said again counts once.` : `It rests on ${facing}.`];
+}
+
+/**
+ * Other facts that take a side. For an agreement: those that agree with all of it. Else: those that stand against one
+ * of its pieces and agree with all the others, counted for the piece that most stand against.
+ */
+function backingOf(
+  kind: Weighable['kind'],
+  pieces: readonly Evidence[],
+  evidence: readonly Evidence[],
+): { facts: number; words: string } {
+  const own = new Set(pieces.map((piece) => piece.basis));
+  const others = evidence.filter((piece) => !own.has(piece.basis) && piece.spans.length + piece.places.length > 0);
+  const factCount = (some: readonly Evidence[]) => new Set(some.map((piece) => piece.basis)).size;
+  if (kind === 'agreement') {
+    const facts = factCount(others.filter((other) => stretchOf([...pieces, other]) !== null));
+    return { facts, words: `${facts} other ${facts === 1 ? 'fact agrees' : 'facts agree'} with it.` };
+  }
+  let best = { facts: 0, words: '' };
+  for (const against of pieces) {
+    const rest = pieces.filter((piece) => piece.basis !== against.basis);
+    if (rest.length === 0) continue;
+    const siding = others.filter((other) => !stretchOf([against, other]) && stretchOf([...rest, other]));
+    const facts = factCount(siding);
+    if (facts > best.facts) {
+      best = {
+        facts,
+        words: `${facts} other ${facts === 1 ? 'fact stands' : 'facts stand'} against the same one: ${asClause(against.statement)}.`,
+      };
+    }
+  }
+  return best;
+}

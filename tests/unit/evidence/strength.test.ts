@@ -1,0 +1,111 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { compareWeights, type Evidence, type Weighable, weighFinding } from '../../../src/evidence';
+import { yearSpan, yearsSpan } from '../../../src/span';
+import { piece } from './samples';
+
+const rule = { kind: 'maker-file', text: 'maker file' } as const;
+const finding = (over: Partial<Weighable> = {}): Weighable => ({
+  kind: 'contradiction',
+  evidence: ['claim', 'code'],
+  claims: [],
+  source: rule,
+  ...over,
+});
+const claim = piece('claim', { spans: [yearSpan(1984)], statement: 'The listing says “1984”' });
+const code = piece('code', { spans: [yearSpan(1995)], statement: 'The stamp reads KV0915' });
+const backing = piece('zip', { spans: [yearsSpan(1990, null)] });
+
+test('two hard facts alone', () => {
+  expect(weighFinding(finding(), [claim, code])).toEqual({
+    standing: 'hard',
+    order: [3, 1, 0, 2, 0, 2],
+    derivation: [
+      'It rests on hard facts only: no habit is needed.',
+      'It rests on 2 independent facts.',
+      'The rule stands in the maker file.',
+    ],
+  });
+});
+
+test('a further fact that stands against the same one backs it', () => {
+  const weight = weighFinding(finding(), [claim, code, backing]);
+  expect(weight.standing).toBe('backed');
+  expect(weight.derivation[2]).toBe('1 other fact stands against the same one: the listing says “1984”.');
+});
+
+test('a fact that stands against both, or against none, backs nothing', () => {
+  const neither = piece('far', { spans: [yearSpan(2010)] });
+  const both = piece('wide', { spans: [yearsSpan(1970, 2020)] });
+  expect(weighFinding(finding(), [claim, code, neither, both]).standing).toBe('hard');
+});
+
+test('a habit makes it lighter, and it is said which', () => {
+  const habit = { ...code, strength: 'soft' as const };
+  const weight = weighFinding(finding({ kind: 'doubt' }), [claim, habit]);
+  expect(weight.standing).toBe('soft');
+  expect(weight.derivation[0]).toBe(
+    'It is lighter because one of the facts is a habit or a loose statement: the stamp reads KV0915.',
+  );
+  const unverified: Evidence = { ...habit, source: { kind: 'memory', text: 'from memory' } };
+  expect(weighFinding(finding({ kind: 'doubt' }), [claim, unverified]).derivation[0]).toContain('was not verified');
+});
+
+test('what is said again counts once', () => {
+  const again = piece('again', { basis: 'claim', spans: [yearSpan(1984)] });
+  const once = weighFinding(finding(), [claim, code]);
+  const twice = weighFinding(finding({ evidence: ['claim', 'again', 'code'] }), [claim, code, again]);
+  expect(twice.order).toEqual(once.order);
+  expect(twice.derivation).toContain('It rests on 2 independent facts; what is said again counts once.');
+});
+
+test('an agreement is backed by what agrees with all of it', () => {
+  const agreed = finding({ kind: 'agreement', evidence: ['code'] });
+  expect(weighFinding(agreed, [code, backing]).derivation).toContain('1 other fact agrees with it.');
+  expect(weighFinding(agreed, [code, claim]).standing).toBe('hard');
+});
+
+test('a finding without dated evidence is weighed by its kind and its rule', () => {
+  const published = weighFinding(finding({ kind: 'gap', evidence: [], source: { kind: 'published', text: 'x' } }), []);
+  const memory = weighFinding(finding({ kind: 'gap', evidence: [], source: { kind: 'memory', text: 'x' } }), []);
+  expect([published.standing, memory.standing]).toEqual(['bare', 'bare']);
+  expect(compareWeights(published, memory)).toBeGreaterThan(0);
+  expect(memory.derivation).toEqual([
+    'It rests on what the page or the photos show, not on dates or places.',
+    'The rule stands from memory and was not verified, which makes it lighter.',
+  ]);
+});
+
+test('claims stand for their evidence where no evidence is named', () => {
+  expect(weighFinding(finding({ evidence: [], claims: ['claim'] }), [claim, code]).standing).toBe('hard');
+});
+
+const seed = Date.now() % 1_000_000;
+console.log(`seed ${seed}`);
+const year = fc.integer({ min: 1980, max: 1999 });
+
+test('a hard contradiction outweighs every soft finding, whatever backs that one', () => {
+  fc.assert(
+    fc.property(fc.array(year, { maxLength: 8 }), (years) => {
+      const others = years.map((one, at) => piece(`o${at}`, { spans: [yearSpan(one)] }));
+      const hard = weighFinding(finding(), [claim, code]);
+      const soft = weighFinding(finding({ kind: 'doubt' }), [claim, { ...code, strength: 'soft' }, ...others]);
+      expect(compareWeights(hard, soft)).toBeGreaterThan(0);
+    }),
+    { seed, numRuns: 200 },
+  );
+});
+
+test('one more independent fact never makes a finding lighter, and one said again changes nothing', () => {
+  fc.assert(
+    fc.property(fc.array(year, { maxLength: 6 }), year, (years, one) => {
+      const evidence = [claim, code, ...years.map((other, at) => piece(`o${at}`, { spans: [yearSpan(other)] }))];
+      const before = weighFinding(finding(), evidence);
+      const more = weighFinding(finding(), [...evidence, piece('more', { spans: [yearSpan(one)] })]);
+      expect(compareWeights(more, before)).toBeGreaterThanOrEqual(0);
+      const repeated = piece('repeated', { basis: evidence.at(-1)!.basis, spans: evidence.at(-1)!.spans });
+      expect(weighFinding(finding(), [...evidence, repeated]).order).toEqual(before.order);
+    }),
+    { seed, numRuns: 200 },
+  );
+});
