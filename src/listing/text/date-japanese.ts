@@ -1,5 +1,5 @@
 import { daySpan, isoDate, meetSpans, monthSpan, type Span, yearSpan } from '../../span';
-import { dayOf, type RawDate } from './date';
+import { dayOf, type RawDate } from './date-parts';
 import { japaneseEras } from './date-words';
 
 const western = /(?<!\d)(\d{4})年\s?(\d{1,2})月(?:\s?(\d{1,2})日?(?!\d))?/g;

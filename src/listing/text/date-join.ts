@@ -1,5 +1,5 @@
 import type { Span } from '../../span';
-import type { RawDate } from './date';
+import type { RawDate } from './date-parts';
 import { aboutWords, afterWords, beforeWords, rangeJoints, untilWords } from './date-words';
 
 const edge = '(?<![\\p{L}\\d])';

@@ -1,5 +1,5 @@
 import type { Span } from '../../span';
-import { type DateHints, dayOf, fullYears, type RawDate } from './date';
+import { type DateHints, dayOf, fullYears, type RawDate } from './date-parts';
 
 type Order = 'dmy' | 'mdy' | 'ymd';
 

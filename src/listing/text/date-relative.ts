@@ -1,5 +1,5 @@
 import { addDays, daySpan } from '../../span';
-import type { RawDate } from './date';
+import type { RawDate } from './date-parts';
 import { weekdayPattern, weekdays } from './date-words';
 
 const edge = '(?<![\\p{L}\\d])';

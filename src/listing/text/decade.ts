@@ -1,5 +1,5 @@
 import { isoDate, type Span } from '../../span';
-import type { RawDate } from './date';
+import type { RawDate } from './date-parts';
 import { decadeNames, eras, partOfDecade } from './date-words';
 
 const edge = '(?<![\\p{L}\\d])';
