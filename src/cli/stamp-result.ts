@@ -1,4 +1,4 @@
-import { acceptanceLevel, type DecodeOptions, decodeLattice } from '../code';
+import { type DecodeOptions, decodeLattice } from '../code';
 import type { Reading } from '../code/types';
 import { quadBounds } from '../photo';
 import type { Problem } from '../problem';
@@ -25,7 +25,7 @@ export interface StampResult {
   problem?: Problem;
 }
 
-/** A line that is likelier something else than a code stamp never counts as read. */
+/** A line that is likelier something else than a code stamp never counts as read; the nets bring their own level. */
 const leastStampScore = 0.5;
 const mostCandidates = 8;
 
@@ -40,29 +40,27 @@ export async function photoResult(
   const accepted: StampReading[] = [];
   const candidates: StampReading[] = [];
   const nearest: NonNullable<StampResult['nearest']> = [];
+  const least = engines.net?.acceptance.stampScore ?? leastStampScore;
   for (const line of read.lines) {
     const box = boxOf(line, photo.scale);
     const decoding = decodeLattice(line.lattice, options);
-    const ways = decoding.readings.map((reading) => reported(reading, box));
-    const free = {
-      text: line.free.text,
-      probability: line.free.probability,
-      system: null,
-      span: null,
-      place: null,
-      box,
-    };
-    const isStamp = line.stampScore >= leastStampScore;
-    const sure = ways.reduce((sum, way) => sum + way.probability, 0) >= acceptanceLevel;
-    if (isStamp && sure) accepted.push(...ways);
-    else if (isStamp && ways.length === 0 && free.probability >= acceptanceLevel) accepted.push(free);
-    else candidates.push(...(ways.length > 0 ? ways : [free]));
-    for (const { text, change } of decoding.nearest) nearest.push({ text, change, box });
+    const { text, probability } = line.free;
+    const free: StampReading = { text, probability: round(probability), system: null, span: null, place: null, box };
+    if (line.stampScore < least) candidates.push(free);
+    else if (decoding.readings.length > 0) accepted.push(...decoding.readings.map((reading) => reported(reading, box)));
+    else if (decoding.accepted) accepted.push(free);
+    else {
+      const ways = decoding.nearest.filter(({ change }) => change === 'none' || change.startsWith('read as'));
+      candidates.push(free, ...ways.map(({ reading }) => reported(reading, box)));
+    }
+    if (decoding.readings.length === 0) {
+      for (const near of decoding.nearest) nearest.push({ text: near.text, change: near.change, box });
+    }
   }
   const best = (list: StampReading[]): StampReading[] => list.sort((a, b) => b.probability - a.probability);
   const result: StampResult = { file, readings: best(accepted), printed: read.printed };
   if (candidates.length > 0) result.candidates = best(candidates).slice(0, mostCandidates);
-  if (nearest.length > 0 && accepted.every(({ system }) => system === null)) result.nearest = nearest.slice(0, 5);
+  if (nearest.length > 0) result.nearest = nearest.slice(0, 5);
   return result;
 }
 

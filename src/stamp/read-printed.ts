@@ -1,19 +1,42 @@
-import { type PixelImage, resizePixels, sizeWithin } from '../photo';
+import { type GreyImage, type PixelImage, pixelsOf, type Quad, resizePixels, sizeWithin, stretch } from '../photo';
+import { cropLine, growQuad } from './crop';
 import type { PrintLine, PrintReader } from './engines';
 
-/** Longest side in which ordinary print is looked for: labels are read at this size, leather costs less time. */
+/** Longest side in which a page of print is read: labels are legible at this size, and leather costs less time. */
 const pageSide = 1000;
+/** Height that a general engine reads best, pixels. */
+const lineHeight = 56;
 
-/** Ordinary print of a photo (labels, tags, origin wording), line by line; what the engine does not trust is left out. */
-export async function readPrinted(photo: PixelImage, print: PrintReader): Promise<string[]> {
+/**
+ * A whole photo as a page of print: labels, tags. It takes seconds on grained leather, so it is asked for only when
+ * single lines already gave words.
+ */
+export async function readPage(photo: PixelImage, print: PrintReader): Promise<string[]> {
   const { width, height } = sizeWithin(photo.width, photo.height, pageSide);
   const page = width === photo.width ? photo : resizePixels(photo, width, height);
   return (await print.read(page, 'page')).map(trustedText).filter((text) => text !== '');
 }
 
+/** Ordinary print of one line, empty when the engine does not trust it. */
+export async function readPrintedLine(grey: GreyImage, quad: Quad, print: PrintReader): Promise<string> {
+  const crop = cropLine(grey, growQuad(quad, 0.4, 0.25), lineHeight);
+  if (crop === null) return '';
+  const lines = await print.read(pixelsOf(stretch(crop)), 'line');
+  return lines.map(trustedText).join(' ').trim();
+}
+
 /** The words of a line that the engine trusts; single signs count only between words. */
-function trustedText(line: PrintLine): string {
+export function trustedText(line: PrintLine): string {
   const words = line.words.filter(({ text, confidence }) => confidence >= 0.6 && /[\p{L}\p{N}]/u.test(text));
   const letters = words.reduce((sum, word) => sum + (word.text.match(/[\p{L}\p{N}]/gu)?.length ?? 0), 0);
   return letters >= 3 ? words.map((word) => word.text).join(' ') : '';
+}
+
+/** Lines without those that another one holds. */
+export function withoutRepeats(lines: readonly string[]): string[] {
+  const kept: string[] = [];
+  for (const line of [...lines].sort((a, b) => b.length - a.length)) {
+    if (line !== '' && !kept.some((other) => other.includes(line))) kept.push(line);
+  }
+  return lines.filter((line, at) => kept.includes(line) && lines.indexOf(line) === at);
 }

@@ -1,6 +1,15 @@
-import { differenceHash, greyOf, isTooWeak, type PixelImage, type Quad, resizePixels, sizeWithin } from '../photo';
-import type { StampEngines } from './engines';
-import { readPrinted } from './read-printed';
+import {
+  differenceHash,
+  type GreyImage,
+  greyOf,
+  isTooWeak,
+  type PixelImage,
+  type Quad,
+  resizePixels,
+  sizeWithin,
+} from '../photo';
+import type { PrintReader, StampEngines } from './engines';
+import { readPage, withoutRepeats } from './read-printed';
 import { readWithNets } from './read-with-nets';
 import { readWithPrint } from './read-with-print';
 import type { PhotoRead, StampLine } from './types';
@@ -32,15 +41,14 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
   const small = readWidth === width ? photo : resizePixels(photo, readWidth, readHeight);
   const grey = greyOf(small);
   try {
-    const lines = await readLines(small, grey, photoId, engines);
-    const printed = engines.print === null ? [] : await readPrinted(small, engines.print);
+    const { lines, printed } = await readLines(small, grey, photoId, engines);
     return {
       state: 'read',
       photoId,
       width,
       height,
       lines: lines.map((line) => ({ ...line, quad: scaleQuad(line.quad, width / readWidth, height / readHeight) })),
-      printed,
+      printed: withoutRepeats(printed),
       hash: differenceHash(grey),
       tooWeak: isTooWeak(small),
     };
@@ -53,14 +61,23 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
   }
 }
 
+/** Two lines of trusted words are a label, and a label has more lines than were found one by one. */
+const linesOfLabel = 2;
+
 async function readLines(
   photo: PixelImage,
-  grey: ReturnType<typeof greyOf>,
+  grey: GreyImage,
   photoId: string,
   { print, net }: StampEngines,
-): Promise<StampLine[]> {
-  if (net !== undefined) return readWithNets(photo, grey, photoId, net);
-  return print === null ? [] : readWithPrint(grey, photoId, print);
+): Promise<{ lines: StampLine[]; printed: string[] }> {
+  if (net === undefined && print === null) return { lines: [], printed: [] };
+  const found =
+    net !== undefined
+      ? await readWithNets(photo, grey, photoId, net, print)
+      : await readWithPrint(grey, photoId, print as PrintReader);
+  const words = found.printed.filter((text) => text !== '');
+  if (print === null || words.length < linesOfLabel) return { ...found, printed: words };
+  return { ...found, printed: [...words, ...(await readPage(photo, print))] };
 }
 
 const scaleQuad = (quad: StampLine['quad'], across: number, down: number): Quad =>

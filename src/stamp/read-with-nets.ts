@@ -1,25 +1,34 @@
 import { type GreyImage, type PixelImage, quadSize } from '../photo';
 import { characterMiddles } from './align';
 import { cropLine } from './crop';
-import type { StampNets } from './engines';
+import type { PrintReader, StampNets } from './engines';
 import { freeTexts } from './free-text';
 import { measureLine } from './measure';
+import { readPrintedLine } from './read-printed';
 import type { StampLine } from './types';
 
 /** Lines read at full size in one photo; a stamp has one to three. */
 const mostLines = 6;
 
-/** Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. */
+/**
+ * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Lines
+ * that are likelier ordinary print also go to the print engine.
+ */
 export async function readWithNets(
   photo: PixelImage,
   grey: GreyImage,
   photoId: string,
   nets: StampNets,
-): Promise<StampLine[]> {
+  print: PrintReader | null,
+): Promise<{ lines: StampLine[]; printed: string[] }> {
   const lines: StampLine[] = [];
+  const printed: string[] = [];
   for (const { quad, stampScore } of (await nets.findLines(photo)).slice(0, mostLines)) {
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) continue;
+    if (print !== null && stampScore < nets.acceptance.stampScore) {
+      printed.push(await readPrintedLine(grey, quad, print));
+    }
     const lattice = await nets.readLine(photo, quad);
     const free = freeTexts(lattice)[0] ?? { text: '', probability: 0 };
     if (free.text === '') continue;
@@ -35,5 +44,5 @@ export async function readWithNets(
       measurements: crop === null ? [] : measureLine(crop, quad, characterMiddles(lattice)),
     });
   }
-  return lines;
+  return { lines, printed };
 }

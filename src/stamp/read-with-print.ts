@@ -1,10 +1,11 @@
 import { flatten, type GreyImage, invert, pixelsOf, type Quad, quadSize, stretch } from '../photo';
 import { cropLine, growQuad } from './crop';
 import type { PrintReader, PrintSymbol, PrintWord } from './engines';
-import { proposeLines } from './find/find-lines';
+import { proposeLines, sharedGround } from './find/find-lines';
 import { freeTexts } from './free-text';
 import { measureLine } from './measure';
 import { latticeFromSymbols, stampCharacter } from './print/to-lattice';
+import { trustedText } from './read-printed';
 import type { StampLine } from './types';
 
 /** Height that a general engine reads best, pixels. */
@@ -16,26 +17,52 @@ interface Attempt {
   confidence: number;
 }
 
+/** Lines read in one photo, and the share of the best line's score below which a line is leather. */
+const mostLines = 10;
+const worthReading = 0.3;
+
 /**
  * Stamped lines by pixel arithmetic and a general print engine: what is done where the nets cannot run. Each proposed
- * line is read plain and with its background flattened; two readings that agree are worth more than either.
+ * line is read plain and with its background flattened; two readings that agree are worth more than either. `printed`
+ * are the words that the engine trusts, whether they look like a code or not.
  */
-export async function readWithPrint(grey: GreyImage, photoId: string, print: PrintReader): Promise<StampLine[]> {
+export async function readWithPrint(
+  grey: GreyImage,
+  photoId: string,
+  print: PrintReader,
+): Promise<{ lines: StampLine[]; printed: string[] }> {
   const lines: StampLine[] = [];
-  for (const proposal of proposeLines(grey, 6)) {
+  const printed: string[] = [];
+  const proposals = proposeLines(grey, mostLines);
+  for (const proposal of proposals) {
+    if (proposal.score < worthReading * proposals[0]!.score) break;
     const quad = growQuad(proposal.quad, 1, 0.45);
     const crop = cropLine(grey, quad, lineHeight);
     if (crop === null) continue;
     const upright = proposal.polarity === 'light' ? invert(crop) : crop;
     const attempts: Attempt[] = [];
+    const trusted: string[] = [];
     for (const image of [stretch(upright), stretch(flatten(upright, 40, 40, 12))]) {
       const found = await print.read(pixelsOf(image), 'line');
       attempts.push(attemptOf(found.flatMap((line) => line.words)));
+      trusted.push(...found.map(trustedText));
     }
+    const words = trusted.sort((a, b) => b.length - a.length)[0] ?? '';
+    if (words !== '' && !printed.some((other) => other.includes(words))) printed.push(words);
     const line = lineFrom(attempts, crop, quad, `${photoId}-line-${lines.length + 1}`, photoId);
-    if (line !== null && !lines.some((other) => other.free.text.includes(line.free.text))) lines.push(line);
+    if (line !== null) keepBetter(lines, line);
   }
-  return lines.sort((a, b) => b.stampScore * b.free.probability - a.stampScore * a.free.probability);
+  lines.sort((a, b) => b.stampScore * b.free.probability - a.stampScore * a.free.probability);
+  return { lines, printed };
+}
+
+/** Two proposals for the same characters: the one with more characters read stays, doubtful ones counting less. */
+function keepBetter(lines: StampLine[], line: StampLine): void {
+  const worth = ({ free: { text, probability } }: StampLine): number =>
+    text.length * probability ** (2 / Math.max(1, text.length));
+  const same = lines.findIndex((other) => sharedGround(other.quad, line.quad) > 0.35);
+  if (same === -1) lines.push(line);
+  else if (worth(line) > worth(lines[same]!)) lines[same] = { ...line, id: lines[same]!.id };
 }
 
 /** The words that hold: lone signs at the ends are edges of the crop, words without trust are leather. */

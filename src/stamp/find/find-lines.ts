@@ -1,7 +1,7 @@
 import { type GreyImage, type Quad, quadBounds, resizeGrey, sizeWithin } from '../../photo';
 import { chainsOf } from './chains';
 import { patchesAbove } from './components';
-import { type Polarity, strokeMap } from './marks';
+import { type Polarity, strokeMaps } from './marks';
 
 /** A line that pixel arithmetic alone proposes, in pixels of the image given. */
 export interface LineProposal {
@@ -26,10 +26,10 @@ export function proposeLines(image: GreyImage, most: number): LineProposal[] {
     if (width < 24 || height < 12) continue;
     const small = width === image.width ? image : resizeGrey(image, width, height);
     const scale = image.width / width;
+    const maps = strokeMaps(small, stroke, around);
     for (const polarity of polarities) {
-      const map = strokeMap(small, polarity, stroke, around);
       for (const level of [0.7, 1.3]) {
-        for (const chain of chainsOf(patchesAbove(map, level), small).slice(0, 6)) {
+        for (const chain of chainsOf(patchesAbove(maps[polarity], level), small).slice(0, 6)) {
           const quad = chain.quad.map(({ x, y }) => ({ x: x * scale, y: y * scale })) as Quad;
           proposals.push({ quad, polarity, score: chain.score });
         }
@@ -40,18 +40,18 @@ export function proposeLines(image: GreyImage, most: number): LineProposal[] {
   const kept: LineProposal[] = [];
   for (const proposal of proposals) {
     if (kept.length === most) break;
-    if (!kept.some((other) => sameLine(other.quad, proposal.quad))) kept.push(proposal);
+    if (!kept.some((other) => sharedGround(other.quad, proposal.quad) > 0.6)) kept.push(proposal);
   }
   return kept;
 }
 
-/** Whether two quads cover much the same ground. */
-function sameLine(a: Quad, b: Quad): boolean {
+/** Ground that two quads' rectangles share, as a share of the ground of both, 0 to 1. */
+export function sharedGround(a: Quad, b: Quad): number {
   const first = quadBounds(a);
   const second = quadBounds(b);
   const across = Math.min(first.x1, second.x1) - Math.max(first.x0, second.x0);
   const down = Math.min(first.y1, second.y1) - Math.max(first.y0, second.y0);
-  if (across <= 0 || down <= 0) return false;
+  if (across <= 0 || down <= 0) return 0;
   const area = (box: typeof first): number => (box.x1 - box.x0) * (box.y1 - box.y0);
-  return (across * down) / (area(first) + area(second) - across * down) > 0.6;
+  return (across * down) / (area(first) + area(second) - across * down);
 }

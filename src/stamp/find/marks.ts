@@ -4,20 +4,21 @@ import { boxDeviation, boxMean, type GreyImage } from '../../photo';
 export type Polarity = 'dark' | 'light' | 'relief';
 
 /**
- * A map that is above 0 where a stroke may be: how far the pixel stands out from its surroundings in the polarity's
+ * Maps that are above 0 where a stroke may be: how far the pixel stands out from its surroundings in the polarity's
  * sense, in deviations of those surroundings. `stroke` is the width looked for and `around` the half-width of the
  * surroundings, pixels.
  */
-export function strokeMap(image: GreyImage, polarity: Polarity, stroke: number, around: number): GreyImage {
+export function strokeMaps(image: GreyImage, stroke: number, around: number): Record<Polarity, GreyImage> {
   const smooth = boxMean(boxMean(image, stroke), Math.max(1, stroke >> 1));
-  if (polarity === 'relief') return standOut(edgeEnergy(smooth, stroke), around, 1);
-  return standOut(smooth, around, polarity === 'light' ? 1 : -1);
+  const light = standOut(smooth, around);
+  const dark = { ...light, data: light.data.map((value) => -value) };
+  return { dark, light, relief: standOut(edgeEnergy(smooth, stroke), around) };
 }
 
-function standOut(image: GreyImage, around: number, sign: 1 | -1): GreyImage {
+function standOut(image: GreyImage, around: number): GreyImage {
   const mean = boxMean(image, around).data;
   const deviation = boxDeviation(image, around).data;
-  const data = image.data.map((value, at) => (sign * (value - mean[at]!)) / (deviation[at]! + 1.5));
+  const data = image.data.map((value, at) => (value - mean[at]!) / (deviation[at]! + 1.5));
   return { ...image, data };
 }
 

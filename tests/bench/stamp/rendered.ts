@@ -40,6 +40,11 @@ export async function renderedPhotos(folder: string, each: number): Promise<Benc
 
 const pick = <T>(random: Random, items: readonly T[]): T => items[Math.floor(random() * items.length)]!;
 const between = (random: Random, low: number, high: number): number => low + random() * (high - low);
+/** Between the two ends of the range for a level of difficulty. */
+const ranged = (random: Random, ranges: readonly (readonly [number, number])[], level: number): number => {
+  const [low, high] = ranges[level] ?? ranges[0]!;
+  return between(random, low, high);
+};
 const whole = (random: Random, low: number, high: number): number => Math.floor(between(random, low, high + 1));
 const two = (value: number): string => String(value).padStart(2, '0');
 
@@ -96,15 +101,14 @@ function specOf(name: string, difficulty: Difficulty, code: string | null, rando
     jitter: [0.008, 0.015, 0.025][level]!,
     depth:
       technique === 'blind'
-        ? between(
+        ? ranged(
             random,
-            ...(
-              [
-                [0.36, 0.55],
-                [0.24, 0.38],
-                [0.14, 0.26],
-              ] as const
-            )[level]!,
+            [
+              [0.36, 0.55],
+              [0.24, 0.38],
+              [0.14, 0.26],
+            ],
+            level,
           )
         : 0.1,
     ...(technique === 'blind' ? {} : { colour }),
@@ -117,15 +121,14 @@ function specOf(name: string, difficulty: Difficulty, code: string | null, rando
       line(
         code,
         between(random, -4, 6),
-        between(
+        ranged(
           random,
-          ...(
-            [
-              [4.2, 7],
-              [3.4, 6],
-              [2.6, 5],
-            ] as const
-          )[level]!,
+          [
+            [4.2, 7],
+            [3.4, 6],
+            [2.6, 5],
+          ],
+          level,
         ),
       ),
     );
@@ -136,15 +139,14 @@ function specOf(name: string, difficulty: Difficulty, code: string | null, rando
     leather: {
       colour: srgb(shade),
       grain: between(random, 0.8, 2.6),
-      relief: between(
+      relief: ranged(
         random,
-        ...(
-          [
-            [0.02, 0.1],
-            [0.06, 0.18],
-            [0.12, 0.3],
-          ] as const
-        )[level]!,
+        [
+          [0.02, 0.1],
+          [0.06, 0.18],
+          [0.12, 0.3],
+        ],
+        level,
       ),
       gloss: between(random, 0.08, 0.35),
       patina: between(random, 0.05, 0.3),
@@ -180,15 +182,14 @@ function specOf(name: string, difficulty: Difficulty, code: string | null, rando
     warmth: between(random, 0.95, 1.12),
     fall: between(random, 0.1, 0.6),
     vignette: between(random, 0, 0.6),
-    blur: between(
+    blur: ranged(
       random,
-      ...(
-        [
-          [0.6, 0.9],
-          [0.8, 1.4],
-          [1.2, 2.2],
-        ] as const
-      )[level]!,
+      [
+        [0.6, 0.9],
+        [0.8, 1.4],
+        [1.2, 2.2],
+      ],
+      level,
     ),
     noise: between(random, 1.5, [3, 5, 8][level]!),
     ...(level === 2 && random() < 0.5

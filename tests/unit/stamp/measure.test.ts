@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { GreyImage, Quad } from '../../../src/photo';
 import { turnedQuad } from '../../../src/photo';
+import type { Lattice } from '../../../src/stamp';
 import { characterMiddles } from '../../../src/stamp/align';
 import { measureLine } from '../../../src/stamp/measure';
 
@@ -66,7 +67,7 @@ describe('the geometry of a stamped line', () => {
 
 describe('where characters stand in a lattice', () => {
   it('takes the middle of each run and leaves spaces out', () => {
-    const lattice = {
+    const lattice: Lattice = {
       steps: [{ '': 1 }, { K: 0.9 }, { K: 0.9 }, { '': 1 }, { ' ': 0.8 }, { '0': 0.7 }, { '': 1 }, { '0': 0.9 }],
     };
     expect(characterMiddles(lattice)).toEqual([2 / 8, 5.5 / 8, 7.5 / 8]);

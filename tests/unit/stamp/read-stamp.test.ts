@@ -18,14 +18,21 @@ describe('reading one photo, whatever the engines do', () => {
   });
 
   it('leaves a photo unread, never empty, when the engine fails', async () => {
-    const engines: StampEngines = { print: { read: () => Promise.reject(new Error('out of memory')) } };
+    const engines: StampEngines = {
+      print: null,
+      net: {
+        acceptance: { probability: 0.9, stampScore: 0.5 },
+        findLines: () => Promise.reject(new Error('out of memory')),
+        readLine: async () => ({ steps: [] }),
+      },
+    };
     const read = await readStamp(leather(640, 480), 'p1', engines);
     expect(read).toMatchObject({ state: 'unread', problem: { code: 'stamp-engine-failed' } });
     expect(read.state === 'unread' && read.problem.what).toContain('out of memory');
   });
 
   it('reads the lines that the nets find, in pixels of the photo given, and measures them', async () => {
-    const steps = [{ K: 1 }, { '': 1 }, { V: 0.9, Y: 0.1 }, { '': 1 }, { '0': 0.8, O: 0.2 }];
+    const steps: Record<string, number>[] = [{ K: 1 }, { '': 1 }, { V: 0.9, Y: 0.1 }, { '': 1 }, { '0': 0.8, O: 0.2 }];
     const engines: StampEngines = {
       print: null,
       net: {
@@ -73,7 +80,7 @@ describe('reading the demo photographs without nets', () => {
   it.each([
     ['l1-stamp.jpg', 'KV0915', [310, 340, 780, 480]],
     ['l2-stamp.jpg', 'KV0978', [320, 350, 790, 480]],
-    ['l7-stamp.jpg', '843', [390, 330, 700, 480]],
+    ['l7-stamp.jpg', '834', [390, 330, 700, 480]],
   ] as const)(
     '%s spells %s where it stands',
     async (name, code, [x0, y0, x1, y1]) => {
