@@ -1,0 +1,192 @@
+import type { Slot } from '../../maker/types';
+import { type DatedNumber, daysAllowed, numbersAllowed, type YearPart, yearSuffices, yearsTouched } from './facts';
+import type { Frame, FramedFact } from './frame';
+import { pairCost, pairSlots, placesWith, type Writing } from './years';
+
+/** How codes write a part of the year, and which years and numbers each code may mean by it. */
+export interface PartWriting extends Writing {
+  /** Years in which the code's number gives a date that the fact allows; empty when none. */
+  yearsFor(fact: FramedFact): number[];
+  /** Share of codes that would give an allowed date by chance, for a given year. */
+  chance(fact: FramedFact): number;
+}
+
+const isDigit = (character: string) => character >= '0' && character <= '9';
+const isLetter = (character: string) => character >= 'A' && character <= 'Z';
+
+/** Lists by which one character writes a month, plainest first. */
+const monthLists: { letters: string; slot: Slot; cost: number }[] = [
+  { letters: '123456789', slot: { month: '1-9' }, cost: 2 },
+  { letters: '123456789OND', slot: { month: '1-9OND' }, cost: 3 },
+  { letters: 'ABCDEFGHIJKL', slot: { month: 'letter' }, cost: 2 },
+  { letters: 'ABCDEFGHJKLM', slot: { month: 'letter', letters: 'ABCDEFGHJKLM' }, cost: 4 },
+  { letters: 'ABCDEFGHKLMN', slot: { month: 'letter', letters: 'ABCDEFGHKLMN' }, cost: 5 },
+];
+const quarterLists: { letters: string; slot: Slot; cost: number }[] = [
+  { letters: '1234', slot: { quarter: 1 }, cost: 2 },
+  { letters: 'ABCD', slot: { quarter: 'ABCD' }, cost: 3 },
+];
+
+/** Remembers what each fact allows, because every writing asks it. */
+function allowedBy(part: YearPart): (fact: FramedFact) => DatedNumber[] {
+  const known = new Map<number, DatedNumber[]>();
+  return (fact) => {
+    const found = known.get(fact.index) ?? numbersAllowed(fact, part);
+    known.set(fact.index, found);
+    return found;
+  };
+}
+
+function numbered(
+  frame: Frame,
+  writing: Writing,
+  allowed: (fact: FramedFact) => DatedNumber[],
+  numberOf: (core: string) => number,
+  values: number,
+): PartWriting {
+  const perYear = (fact: FramedFact) => {
+    const all = allowed(fact);
+    return all.length / Math.max(1, new Set(all.map(({ year }) => year)).size);
+  };
+  return {
+    ...writing,
+    cost: writing.cost + Math.log2(frame.length + 1) * 0.5,
+    yearsFor: (fact) => allowed(fact).flatMap(({ year, number }) => (number === numberOf(fact.core) ? [year] : [])),
+    chance: (fact) => Math.min(1, perYear(fact) / values),
+  };
+}
+
+/** How many signs could stand at a place by chance: digits where all codes have digits, letters, or both. */
+function signsAt(frame: Frame, place: number): number {
+  const signs = frame.facts.map(({ core }) => core[place]!);
+  return signs.every(isDigit) ? 10 : signs.every(isLetter) ? 26 : 36;
+}
+
+/** Every way in which the codes can write month, week, quarter or day of the year; and "not at all". */
+export function partWritings(frame: Frame, wrong: number): PartWriting[] {
+  const digits = placesWith(frame, wrong, isDigit);
+  const letters = placesWith(frame, wrong, isLetter);
+  const months = allowedBy('month');
+  const writings: PartWriting[] = [];
+  const pairs: { kind: 'month' | 'week'; part: YearPart; extra: number }[] = [
+    { kind: 'month', part: 'month', extra: 0 },
+    { kind: 'week', part: 'week', extra: 1 },
+    { kind: 'week', part: 'sunday-week', extra: 6 },
+  ];
+  for (const { kind, part, extra } of pairs) {
+    const allowed = allowedBy(part);
+    for (const tens of digits) {
+      for (const units of digits) {
+        if (tens === units) continue;
+        const slots = pairSlots(kind, tens, units).map(({ place, slot }) => ({
+          place,
+          slot: part === 'sunday-week' ? ({ ...slot, count: 'first-full-sunday' } as Slot) : slot,
+        }));
+        const cost = pairCost(tens, units, frame.length) + extra;
+        const words = `${kind} in places ${tens + 1} and ${units + 1}`;
+        const numberOf = (core: string) => Number(`${core[tens]}${core[units]}`);
+        writings.push(numbered(frame, { places: [tens, units], slots, cost, words }, allowed, numberOf, 100));
+      }
+    }
+  }
+  const lists = [
+    ...monthLists.map((list) => ({ ...list, allowed: months, name: 'month' })),
+    ...quarterLists.map((list) => ({ ...list, allowed: allowedBy('quarter'), name: 'quarter' })),
+  ];
+  for (const { letters: list, slot, cost, allowed, name } of lists) {
+    const places = new Set(
+      [...list].every(isDigit) ? digits : [...list].every(isLetter) ? letters : [...digits, ...letters],
+    );
+    const mixed = ![...list].every(isDigit) && ![...list].every(isLetter);
+    for (const place of mixed ? Array.from({ length: frame.length }, (_, at) => at) : places) {
+      const words = `${name} as one of ${list} in place ${place + 1}`;
+      const numberOf = (core: string) => list.indexOf(core[place]!) + 1;
+      writings.push(
+        numbered(
+          frame,
+          { places: [place], slots: [{ place, slot }], cost, words },
+          allowed,
+          numberOf,
+          signsAt(frame, place),
+        ),
+      );
+    }
+  }
+  writings.push(...ordinalWritings(frame, digits));
+  const needed = frame.facts.length + frame.leftOut.length - wrong;
+  const fits = (writing: PartWriting) =>
+    frame.facts.filter((fact) => fact.stated.spans.length === 0 || writing.yearsFor(fact).length > 0).length >= needed;
+  const fitting = writings.filter(fits);
+  const withDays = writings
+    .filter(({ slots }) => slots.some(({ slot }) => 'month' in slot))
+    .flatMap((month) => dayWritings(frame, digits, month, needed));
+  return [yearAlone, ...fitting, ...withDays].filter(fits);
+}
+
+/** The code tells no more than the year. */
+const yearAlone: PartWriting = {
+  places: [],
+  slots: [],
+  cost: 0,
+  words: 'no part of the year',
+  yearsFor: (fact) => yearsTouched(fact).filter((year) => yearSuffices(fact, year)),
+  chance: () => 1,
+};
+
+function ordinalWritings(frame: Frame, digits: number[]): PartWriting[] {
+  const allowed = allowedBy('dayOfYear');
+  return digits.flatMap((place) => {
+    const places = [place, place + 1, place + 2];
+    if (!places.every((one) => digits.includes(one))) return [];
+    return [false, true].map((reversed) => {
+      const order = reversed ? [...places].reverse() : places;
+      const slot: Slot = reversed ? { dayOfYear: 3, reversed: true } : { dayOfYear: 3 };
+      const words = `day of the year from place ${place + 1}${reversed ? ', backwards' : ''}`;
+      const writing = { places, slots: [{ place, slot }], cost: reversed ? 6 : 2, words };
+      return numbered(frame, writing, allowed, (core) => Number(order.map((at) => core[at]).join('')), 1000);
+    });
+  });
+}
+
+/** A month with a day of the month beside it, for codes whose known dates are days. */
+function dayWritings(frame: Frame, digits: number[], month: PartWriting, needed: number): PartWriting[] {
+  if (!frame.facts.some(({ stated }) => stated.spans.some(({ precision }) => precision === 'day'))) return [];
+  const known = new Map<number, ReturnType<typeof daysAllowed>>();
+  const daysOf = (fact: FramedFact) => {
+    const found = known.get(fact.index) ?? daysAllowed(fact);
+    known.set(fact.index, found);
+    return found;
+  };
+  const free = digits.filter((place) => !month.places.includes(place));
+  const [first] = month.slots;
+  const numberOfMonth = (core: string): number => {
+    const slot = first!.slot;
+    if ('month' in slot && (slot.month === 2 || slot.month === 'tens' || slot.month === 'units')) {
+      return Number(month.places.map((place) => core[place]).join(''));
+    }
+    const list = monthLists.find((known) => known.slot === slot)!.letters;
+    return list.indexOf(core[month.places[0]!]!) + 1;
+  };
+  const inMonth = (fact: FramedFact) => daysOf(fact).some((day) => day.month === numberOfMonth(fact.core));
+  if (frame.facts.filter(inMonth).length < needed) return [];
+  const values = month.places.length === 2 ? 100 : 12;
+  return free.flatMap((tens) =>
+    free.flatMap((units) => {
+      if (tens === units) return [];
+      const dayOf = (core: string) => Number(`${core[tens]}${core[units]}`);
+      return [
+        {
+          places: [...month.places, tens, units],
+          slots: [...month.slots, ...pairSlots('day', tens, units)],
+          cost: month.cost + pairCost(tens, units, frame.length),
+          words: `${month.words}, day in places ${tens + 1} and ${units + 1}`,
+          yearsFor: (fact: FramedFact) =>
+            daysOf(fact).flatMap(({ year, month: allowedMonth, day }) =>
+              allowedMonth === numberOfMonth(fact.core) && day === dayOf(fact.core) ? [year] : [],
+            ),
+          chance: (fact: FramedFact) => Math.min(1, daysOf(fact).length / (values * 100)),
+        },
+      ];
+    }),
+  );
+}

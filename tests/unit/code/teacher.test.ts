@@ -1,0 +1,251 @@
+import { describe, expect, test } from 'vitest';
+import { decodeText, readsOf } from '../../../src/code';
+import { type KnownCode, learnSystem, writeLearned } from '../../../src/code/teacher';
+import { parseMakerFile } from '../../../src/maker';
+import type { Layout } from '../../../src/maker/types';
+import { isoWeeksInYear } from '../../../src/span';
+import { chanceFrom, pick } from '../../reference/number-systems';
+
+const known = (...pairs: [string, string][]): KnownCode[] => pairs.map(([code, reads]) => ({ code, reads }));
+const two = (number: number) => String(number).padStart(2, '0');
+const plants: [string, string][] = [
+  ['KV', 'BE'],
+  ['HJ', 'FR'],
+  ['ZM', 'ES'],
+  ['LD', 'BE'],
+];
+
+interface Family {
+  name: string;
+  layout: Layout;
+  example: (chance: () => number) => KnownCode;
+}
+const between = (chance: () => number, first: number, last: number) =>
+  first + Math.floor(chance() * (last - first + 1));
+
+/** Each family's own arithmetic written out once more, so that the teacher is not tested with the decoder's. */
+const families: Family[] = [
+  {
+    name: 'three digits: year, year, month',
+    layout: [{ year: 2 }, { month: '1-9' }],
+    example: (chance) => {
+      const [year, month] = [between(chance, 1979, 1989), between(chance, 1, 9)];
+      return { code: `${year % 100}${month}`, reads: `${year}-${two(month)}` };
+    },
+  },
+  {
+    name: 'four digits: year, year, month, month',
+    layout: [{ year: 2 }, { month: 2 }],
+    example: (chance) => {
+      const [year, month] = [between(chance, 1980, 1999), between(chance, 1, 12)];
+      return { code: `${year % 100}${two(month)}`, reads: `${year}-${two(month)}` };
+    },
+  },
+  {
+    name: 'year, year, month, month, plant',
+    layout: [{ year: 2 }, { month: 2 }, { plant: 2 }],
+    example: (chance) => {
+      const [year, month, [plant, place]] = [between(chance, 1980, 1999), between(chance, 1, 12), pick(chance, plants)];
+      return { code: `${year % 100}${two(month)}${plant}`, reads: `${year}-${two(month)}, ${place}` };
+    },
+  },
+  {
+    name: 'plant, year, year, month, month',
+    layout: [{ plant: 2 }, { year: 2 }, { month: 2 }],
+    example: (chance) => {
+      const [year, month, [plant, place]] = [between(chance, 1980, 1999), between(chance, 1, 12), pick(chance, plants)];
+      return { code: `${plant}${year % 100}${two(month)}`, reads: `${year}-${two(month)}, ${place}` };
+    },
+  },
+  {
+    name: 'plant, interleaved month and year',
+    layout: [{ plant: 2 }, { month: 'tens' }, { year: 'tens' }, { month: 'units' }, { year: 'units' }],
+    example: (chance) => {
+      const [year, month, [plant, place]] = [between(chance, 1990, 2006), between(chance, 1, 12), pick(chance, plants)];
+      const [m, y] = [two(month), two(year % 100)];
+      return { code: `${plant}${m[0]}${y[0]}${m[1]}${y[1]}`, reads: `${year}-${m}, ${place}` };
+    },
+  },
+  {
+    name: 'plant, interleaved week and year',
+    layout: [{ plant: 2 }, { week: 'tens' }, { year: 'tens' }, { week: 'units' }, { year: 'units' }],
+    example: (chance) => {
+      const [year, [plant, place]] = [between(chance, 2007, 2023), pick(chance, plants)];
+      const week = two(between(chance, 1, isoWeeksInYear(year)));
+      const y = two(year % 100);
+      return { code: `${plant}${week[0]}${y[0]}${week[1]}${y[1]}`, reads: `${year}-W${week}, ${place}` };
+    },
+  },
+  {
+    name: 'letter of a cycle, quarter, number',
+    layout: [{ year: 'cycle', letters: 'ABCDEFGHKLMNPRSTVWXY', first: 1962 }, { quarter: 1 }, { serial: 4 }],
+    example: (chance) => {
+      const [at, quarter] = [between(chance, 0, 19), between(chance, 1, 4)];
+      const code = `${'ABCDEFGHKLMNPRSTVWXY'[at]}${quarter}${between(chance, 1000, 9999)}`;
+      return { code, reads: `${1962 + at}-Q${quarter}` };
+    },
+  },
+];
+
+describe.each(families)('$name', ({ layout, example }) => {
+  const seeds = Array.from({ length: 20 }, (_, step) => 700 + step);
+
+  test(`is found from six random examples, or named among what remains (seeds ${seeds[0]} to ${seeds.at(-1)})`, () => {
+    const misses: string[] = [];
+    let first = 0;
+    for (const seed of seeds) {
+      const chance = chanceFrom(seed);
+      const examples = Array.from({ length: 6 }, () => example(chance));
+      const learned = learnSystem(examples);
+      const layouts = learned.remaining.map((candidate) => normal(candidate.layout));
+      if (layouts[0] === normal(layout)) first++;
+      else if (!layouts.includes(normal(layout)) || !learned.ambiguous) {
+        misses.push(`${seed}: ${examples.map(({ code, reads }) => `${code} ${reads}`).join('; ')} gave ${layouts[0]}`);
+      }
+    }
+    expect(misses).toEqual([]);
+    expect(first, 'first in nearly all').toBeGreaterThanOrEqual(17);
+  }, 60_000);
+
+  test('takes less than a second', () => {
+    const chance = chanceFrom(1);
+    const examples = Array.from({ length: 6 }, () => example(chance));
+    learnSystem(examples);
+    const started = performance.now();
+    learnSystem(examples);
+    expect(performance.now() - started).toBeLessThan(1000);
+  });
+});
+
+/** The cycle's first letter may be told as any year of the same remainder; which years are known decides. */
+const normal = (layout: Layout) =>
+  JSON.stringify(
+    layout.map((slot) =>
+      'year' in slot && slot.year === 'cycle' ? { year: 'cycle', letters: slot.letters.length > 18 } : slot,
+    ),
+  );
+
+test('a running number becomes a table of what is known, and says no more than that', () => {
+  const examples = known(
+    ['1042210', '1976'],
+    ['1101126', '1977'],
+    ['1260448', '1980'],
+    ['1633017', '1984'],
+    ['1701126', '1985'],
+    ['1901126', '1988'],
+  );
+  const [best] = learnSystem(examples).remaining;
+  expect(best?.explains).toEqual([0, 1, 2, 3, 4, 5]);
+  const slot = best?.layout[0];
+  expect(slot && 'serial' in slot && slot.table?.slice(0, 3)).toEqual([
+    { first: 1042210, last: 1042210, made: ['1976-01-01', '1976-12-31'] },
+    { first: 1042211, last: 1101125, made: ['1976-01-01', '1977-12-31'] },
+    { first: 1101126, last: 1101126, made: ['1977-01-01', '1977-12-31'] },
+  ]);
+});
+
+const interleaved = known(
+  ['KV0915', '1995-01, BE'],
+  ['HJ1929', '1999-12, FR'],
+  ['ZM0084', '2004-08, ES'],
+  ['WQ1012', '2002-11, US'],
+  ['KV0963', '1993-06, BE'],
+  ['HJ0052', '2002-05, FR'],
+);
+
+test('a wrong example is tolerated when asked, and named', () => {
+  const withWrong = [...interleaved, ...known(['KV0936', '1991-03, BE'])];
+  expect(learnSystem(withWrong).remaining).toEqual([]);
+  const learned = learnSystem(withWrong, { wrong: 1 });
+  expect(learned.remaining.map(({ wrong }) => wrong)).toEqual([[6]]);
+  expect(learned.words).toContain('Taken to be wrong: example 7.');
+});
+
+test('an example with the wrong place counts as wrong too', () => {
+  const withWrong = [...interleaved, ...known(['KV0936', '1996-03, FR'], ['KV0947', '1997-04, BE'])];
+  expect(learnSystem(withWrong, { wrong: 1 }).remaining[0]?.wrong).toEqual([6]);
+});
+
+test('codes that fit several layouts say so, with a code that would tell them apart', () => {
+  const learned = learnSystem(known(['0101', '2001-01'], ['0202', '2002-02'], ['0303', '2003-03']));
+  expect(learned.ambiguous).toBe(true);
+  expect(learned.remaining.length).toBeGreaterThan(1);
+  expect(new Set(learned.tellingCode?.readings).size).toBeGreaterThan(1);
+  expect(learned.words).toMatch(/^\d+ layouts remain; .* would tell them apart/);
+});
+
+test('codes without a system give none', () => {
+  const learned = learnSystem(
+    known(
+      ['KV0915', '1971-03'],
+      ['HJ1929', '1988-05'],
+      ['ZM0084', '1990-09'],
+      ['WQ1012', '1978-12'],
+      ['KV0963', '2003-02'],
+    ),
+  );
+  expect(learned.remaining).toEqual([]);
+  expect(learned.words).toBe('No layout explains these 5 codes.');
+});
+
+test('an example that cannot be read is named and the others are used', () => {
+  const learned = learnSystem([...interleaved, { code: '---', reads: '1990' }, { code: 'KV0915', reads: 'soon' }]);
+  expect(learned.unusable.map(({ index }) => index)).toEqual([6, 7]);
+  expect(learned.remaining).toHaveLength(1);
+});
+
+test('separators, backward years, day and month letters, and check digits are learned', () => {
+  const slashed = learnSystem(
+    known(
+      ['M3-214/98', '1998-08-02, IT'],
+      ['T5-032/91', '1991-02-01, IT'],
+      ['P4-366/00', '2000-12-31, PT'],
+      ['R2 060/03', '2003-03-01, RO'],
+      ['M3-100/95', '1995-04-10, IT'],
+      ['P4-201/99', '1999-07-20, PT'],
+    ),
+  );
+  expect(slashed.remaining[0]?.layout).toEqual([
+    { plant: 2 },
+    { separator: '- ' },
+    { dayOfYear: 3 },
+    { separator: '/' },
+    { year: 2 },
+  ]);
+  const checked = learnSystem(
+    known(
+      ['14C50M31', '2005-03-14, IT'],
+      ['02N71R28', '2017-12-02, RO'],
+      ['29B02V70', '2020-02-29, VN'],
+      ['11A60M30', '2006-01-11, IT'],
+      ['23F31V72', '2013-06-23, VN'],
+    ).map(({ code, reads }) => ({ code: withLuhn(code.slice(0, -1)), reads })),
+  );
+  expect(checked.remaining[0]?.layout).toEqual([
+    { day: 2 },
+    { month: 'letter', letters: 'ABCDEFGHKLMN' },
+    { year: 2, reversed: true },
+    { plant: 2 },
+    { check: 'luhn' },
+  ]);
+});
+
+/** Luhn's digit worked out here once more (ISO/IEC 7812-1 Annex B; letters as two digits). */
+function withLuhn(body: string): string {
+  const digits = [...body].flatMap((character) => [...String(Number.parseInt(character, 36))].map(Number)).reverse();
+  const sum = digits.reduce((total, digit, at) => total + (at % 2 ? digit : digit > 4 ? digit * 2 - 9 : digit * 2), 0);
+  return `${body}${(10 - (sum % 10)) % 10}`;
+}
+
+test('the chosen layout is written into a maker file that is accepted and reads further codes', () => {
+  const [best] = learnSystem(interleaved).remaining;
+  const empty = parseMakerFile({ format: 1, maker: 'Ondrasse' });
+  if (!best || !empty.ok) throw new Error('nothing was learned');
+  const written = parseMakerFile(JSON.parse(JSON.stringify(writeLearned(empty.file, best, interleaved, 'learned'))));
+  if (!written.ok) throw new Error(written.problems.map(({ what }) => what).join('\n'));
+  const { readings } = decodeText('ZM2922', { makers: [written.file], maker: 'Ondrasse' });
+  expect(readings.map(readsOf)).toEqual([]);
+  const sound = decodeText('ZM1909', { makers: [written.file], maker: 'Ondrasse' });
+  expect(sound.readings.map(readsOf)).toEqual(['1999-10, ES']);
+  expect(empty.file.codeSystems).toEqual([]);
+});
