@@ -1,0 +1,80 @@
+import { acceptanceLevel, decodeLattice, freeDecode } from '../../../src/code';
+import type { MakerFile } from '../../../src/maker';
+import type { PhotoRead, StampLine } from '../../../src/stamp';
+
+/** What one photo gave: the best text with code systems and without, how likely, and whether it counts as read. */
+export interface Judged {
+  code: string | null;
+  withSystems: { text: string; probability: number; accepted: boolean };
+  free: { text: string; probability: number; accepted: boolean };
+}
+
+/** Separators that a stamp may or may not show make no other code. */
+export const bare = (text: string): string => text.toUpperCase().replace(/[^A-Z0-9]/g, '');
+
+const nothing = { text: '', probability: 0, accepted: false };
+
+/** Judges a photo as the tool does: lines that are likelier no stamp count for nothing, the likeliest reading wins. */
+export function judge(
+  read: PhotoRead,
+  code: string | null,
+  leastStampScore: number,
+  makers: readonly MakerFile[],
+  now: string,
+): Judged {
+  const lines = read.state === 'read' ? read.lines.filter(({ stampScore }) => stampScore >= leastStampScore) : [];
+  const withSystems = lines.map((line) => bestReading(line, makers, now)).sort((a, b) => b.probability - a.probability);
+  const free = lines
+    .map(({ lattice }) => freeDecode(lattice))
+    .map(({ text, probability }) => ({ text, probability, accepted: probability >= acceptanceLevel }))
+    .sort((a, b) => b.probability - a.probability);
+  return { code, withSystems: withSystems[0] ?? nothing, free: free[0] ?? nothing };
+}
+
+/** All readings of one text count together: the characters are what is judged. */
+function bestReading(line: StampLine, makers: readonly MakerFile[], now: string): Judged['withSystems'] {
+  const { readings, nearest } = decodeLattice(line.lattice, { makers, maker: null, now });
+  const texts = new Map<string, number>();
+  for (const { text, probability } of readings) texts.set(bare(text), (texts.get(bare(text)) ?? 0) + probability);
+  if (readings.length === 0) {
+    for (const { text, change, likelihood } of nearest) {
+      if (change === 'none' || change.startsWith('read as'))
+        texts.set(bare(text), (texts.get(bare(text)) ?? 0) + likelihood);
+    }
+  }
+  const [best] = [...texts].sort((a, b) => b[1] - a[1]);
+  return best === undefined
+    ? nothing
+    : { text: best[0], probability: Math.min(1, best[1]), accepted: readings.length > 0 && best[1] >= acceptanceLevel };
+}
+
+export const share = (part: number, whole: number): string =>
+  whole === 0 ? '–' : `${((100 * part) / whole).toFixed(1)}%`;
+
+/** Expected calibration error over ten bins of equal width, and the bins that hold anything. */
+export function reliability(results: readonly { probability: number; right: boolean }[]): {
+  error: number;
+  bins: { bin: string; photos: number; 'says, mean': string; 'is right': string }[];
+} {
+  const bins = Array.from({ length: 10 }, () => ({ count: 0, said: 0, right: 0 }));
+  for (const { probability, right } of results) {
+    const bin = bins[Math.min(9, Math.floor(probability * 10))]!;
+    bin.count++;
+    bin.said += probability;
+    bin.right += right ? 1 : 0;
+  }
+  const error = bins.reduce((sum, { said, right }) => sum + Math.abs(said - right), 0) / Math.max(1, results.length);
+  const rows = bins.flatMap(({ count, said, right }, at) =>
+    count === 0
+      ? []
+      : [
+          {
+            bin: `${at * 10}–${at * 10 + 10}%`,
+            photos: count,
+            'says, mean': share(said, count),
+            'is right': share(right, count),
+          },
+        ],
+  );
+  return { error, bins: rows };
+}
