@@ -2,8 +2,9 @@ import { type Draft, type Provenance, propose } from '../draft';
 import type { PriceHints } from '../text/currency';
 import { parseMeasures } from '../text/measure';
 import { parsePrices } from '../text/price';
+import { readCount } from '../text/said-number';
 import { type Label, labelOf } from './label';
-import { readConditionWords, readCount, readDate, readRatingWords, readReturnsWords } from './words';
+import { readConditionWords, readDate, readRatingWords, readReturnsWords } from './words';
 
 /** What reading values needs of the page: hints for money, and the time of reading for dates. */
 export interface ReadHints extends PriceHints {
@@ -51,8 +52,17 @@ export function readLabelled(
       propose(draft.seller.place, text.slice(0, 100), from);
       break;
     case 'posted':
-      propose(draft.posted, readDate(text, { language, now: hints.now }), from, text);
+    case 'memberSince': {
+      const date = readDate(text, { language, now: hints.now });
+      const field = label === 'posted' ? draft.posted : draft.seller.memberSince;
+      propose(
+        field,
+        date?.span,
+        date?.ambiguous ? { ...from, caveats: [...(from.caveats ?? []), 'ambiguous'] } : from,
+        text,
+      );
       break;
+    }
     case 'shipping':
     case 'payment':
       propose(draft[label], text, from);
@@ -62,16 +72,13 @@ export function readLabelled(
       break;
     case 'watchers':
     case 'bids':
-      propose(draft[label], readCount(text), from, text);
-      break;
-    case 'memberSince':
-      propose(draft.seller.memberSince, readDate(text, { language, now: hints.now }), from, text);
+      propose(draft[label], firstCount(text), from, text);
       break;
     case 'rating':
       propose(draft.seller.rating, readRatingWords(text), from);
       break;
     case 'sales':
-      propose(draft.seller.salesCount, readCount(text), from, text);
+      propose(draft.seller.salesCount, firstCount(text), from, text);
       break;
     case 'price':
       for (const { price, words, caveats } of parsePrices(text, hints).slice(0, 3))
@@ -83,6 +90,18 @@ export function readLabelled(
   return label;
 }
 
-/** A seller's name without the rating, count or badge that stands behind it. */
-export const sellerName = (text: string): string =>
-  text.replace(/\s*(?:[(（［[★☆|·•,]|\d[\d.,]*\s*%|\d+ (?:sales|ventes|vendite|ventas)).*$/u, '').trim() || text;
+const firstCount = (text: string): number | null =>
+  readCount(/\d[\d.,'\u00A0\u202F ]*k?/i.exec(text)?.[0]?.trim() ?? '');
+
+/** A seller's name without a label before it and the rating, count or badge behind it. */
+export function sellerName(text: string): string {
+  const named = text.replace(/^(?:name|nom|nome|nombre|naam|username|pseudo|ニックネーム)\s*[:：]\s*/iu, '');
+  const [line = ''] = named.split(/[\n|·•★☆]/);
+  const cut = line
+    .replace(
+      /\s*(?:[(（［[]|[,;]\s|\s[–—-]\s|\d[\d.,]*\s*%|\s\d[\d.,]* (?:sales|ventes|vendite|ventas|verkäufe)).*$/u,
+      '',
+    )
+    .replace(/(?<=[\p{L}\p{N}_]{3})\.\s.*$/u, '');
+  return cut.trim().replace(/[.,;:]$/, '');
+}

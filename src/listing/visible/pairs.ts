@@ -54,7 +54,7 @@ const mayBeName: ReadonlySet<string> = new Set([
   'p',
   'b',
   'strong',
-  'label',
+  'label', 'h2',
   'h3',
   'h4',
   'h5',

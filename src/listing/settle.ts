@@ -1,0 +1,44 @@
+import type { Draft } from './draft';
+import type { Candidate, Condition, Price } from './types';
+
+/** Settles what candidates say of each other: finer conditions, prices of sold pieces, prices that disagree. */
+export function settleConflicts(draft: Draft): Draft {
+  preferFinerCondition(draft.condition);
+  const gone = draft.availability[0]?.value;
+  if (gone === 'sold' || gone === 'removed') for (const one of draft.price) addCaveat(one, 'last-seen');
+  const conflict = priceConflict(draft.price);
+  return conflict ? { ...draft, problems: [...draft.problems, conflict] } : draft;
+}
+
+function addCaveat(candidate: Candidate<unknown>, caveat: string): void {
+  if (!candidate.caveats?.includes(caveat)) candidate.caveats = [...(candidate.caveats ?? []), caveat];
+}
+
+const finer: ReadonlySet<Condition> = new Set(['as-new', 'used-very-good', 'worn', 'damaged']);
+
+/** Data knows "used" only; where the page grades the use, the grade says the same and more. */
+function preferFinerCondition(candidates: Candidate<Condition>[]): void {
+  const [best] = candidates;
+  if (best?.value !== 'used') return;
+  const at = candidates.findIndex((one) => finer.has(one.value) && one.confidence >= 0.6);
+  const [graded] = at > 0 ? candidates.splice(at, 1) : [];
+  if (graded) candidates.unshift({ ...graded, confidence: best.confidence });
+}
+
+/** A price of the data that is not the one seen: both stay, and it is said. */
+function priceConflict(prices: Candidate<Price>[]): Draft['problems'][number] | null {
+  const sale = prices.filter((one) => one.value.kind === 'sale');
+  const data = sale.find(
+    (one) => one.origin !== 'visible' && one.origin !== 'user-pick' && !one.caveats?.includes('stale'),
+  );
+  const seen = sale.find((one) => one.origin === 'visible' && one.confidence >= 0.6);
+  if (!data || !seen || data.value.minor === seen.value.minor) return null;
+  addCaveat(data, 'conflict');
+  addCaveat(seen, 'conflict');
+  return {
+    code: 'price-conflict',
+    where: 'price',
+    what: `The page's data gives another price (${data.words ?? data.value.minor}) than the page shows (${seen.words ?? seen.value.minor}).`,
+    remedy: 'Ask the seller for the price, or point at the right one.',
+  };
+}

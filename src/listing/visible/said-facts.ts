@@ -1,0 +1,82 @@
+import { type Draft, type Provenance, propose } from '../draft';
+import { findAvailability } from '../text/availability';
+import { findBids } from '../text/bids';
+import { findConditions } from '../text/condition';
+import { findItemCodes } from '../text/item-code';
+import { findMemberSince } from '../text/member-since';
+import { findPayment } from '../text/payment';
+import { findRatings } from '../text/rating';
+import { findReturns } from '../text/returns';
+import { findSalesCounts } from '../text/sales-count';
+import { findShipping } from '../text/shipping';
+import { findTraders } from '../text/trader';
+import { findWatchers } from '../text/watchers';
+import { labelOf } from './label';
+import { type ReadHints, readLabelled } from './labelled';
+import { leadingLabel } from './leading-label';
+
+const from = (where: string, confidence: number): Provenance => ({ origin: 'visible', where, confidence });
+const maxText = 30_000;
+
+/** Reads the second-hand facts that the page says without data: in its text, its description and its title. */
+export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): void {
+  const lines = text
+    .slice(0, maxText)
+    .split('\n')
+    .filter((line) => line !== '');
+  const title = draft.title[0]?.value ?? '';
+  const description = (draft.description[0]?.value ?? '').slice(0, maxText);
+  for (const said of findConditions(title, true)) propose(draft.condition, said.value, from('title', 0.5), said.words);
+  for (const said of findConditions(description))
+    propose(draft.condition, said.value, from('description', 0.45), said.words);
+  for (const said of findItemCodes(`${title}\n${description}`))
+    propose(draft.itemCode, said.value, from('description', 0.55), said.words);
+  readStatus(lines, draft);
+  for (const [index, line] of lines.entries()) {
+    const lead = leadingLabel(line);
+    if (lead) readLabelled(lead.name, lead.value, draft, from('text', 0.55), hints);
+    if (line.length <= 600) readTerms(line, draft, hints, isNearSeller(lines, index, draft));
+  }
+}
+
+/** Whether a line stands under a heading for the seller, or names the seller. */
+function isNearSeller(lines: readonly string[], index: number, draft: Draft): boolean {
+  const name = draft.seller.name[0]?.value ?? '';
+  for (let back = index; back >= 0 && back > index - 7; back -= 1) {
+    const line = lines[back] ?? '';
+    if (labelOf(line) === 'seller' || (name.length > 2 && line.includes(name))) return true;
+  }
+  return false;
+}
+
+function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boolean): void {
+  const where = from('text', nearSeller ? 0.6 : 0.45);
+  const { seller } = draft;
+  for (const { share, count, words } of findRatings(line).slice(0, 2)) {
+    if (!nearSeller && count === null) continue;
+    propose(seller.rating, { share, count, words }, where);
+  }
+  for (const said of findSalesCounts(line)) propose(seller.salesCount, said.value, where, said.words);
+  for (const said of findMemberSince(line, { language: hints.language ?? null, now: hints.now }))
+    propose(seller.memberSince, said.value, where, said.words);
+  for (const said of findTraders(line)) propose(seller.trader, said.value, where, said.words);
+  for (const said of findWatchers(line)) propose(draft.watchers, said.value, from('text', 0.6), said.words);
+  for (const said of findBids(line)) propose(draft.bids, said.value, from('text', 0.6), said.words);
+  for (const said of findReturns(line))
+    propose(draft.returns, { ...said.value, words: said.words }, from('text', 0.6), said.words);
+  for (const said of findShipping(line))
+    propose(draft.shipping, said.words, from('text', said.value.kind === 'stated' ? 0.4 : 0.55));
+  for (const said of findPayment(line)) propose(draft.payment, said.words, from('text', 0.55));
+}
+
+/** A status on a line of its own speaks for the listing; inside a sentence it may speak of something else. */
+function readStatus(lines: readonly string[], draft: Draft): void {
+  for (const line of lines) {
+    if (line.length > 120) continue;
+    for (const said of findAvailability(line)) {
+      const alone = said.words.length >= line.replace(/[\s!.:*–—-]/g, '').length * 0.6;
+      const ended = said.value === 'sold' || said.value === 'removed';
+      propose(draft.availability, said.value, from('text', alone ? (ended ? 0.92 : 0.8) : 0.4), said.words);
+    }
+  }
+}
