@@ -84,7 +84,7 @@ const isoDay = /(?<![\p{L}\d.,/-])(\d{4})[-./](\d{1,2})[-./](\d{1,2})(?![\d])/gu
 const isoMonth = /(?<![\p{L}\d.,/-])((?:19|20)\d\d)[-/](0[1-9]|1[0-2])(?![\d/-])/gu;
 const monthSlashYear = /(?<![\p{L}\d.,/-])(0?[1-9]|1[0-2])[/.-]((?:19|20)\d\d)(?![\d/-])/gu;
 const bareYear =
-  /(?<![\p{L}\d#№$€£¥]|(?<!\d{3})\d[.,'-]|[$€£¥#]\s)((?:1[7-9]|20)\d\d)(?!\d|(?!ish)\p{L}|[.,'][\d]|\s?(?:€|\$|£|¥|%|円|元|euros?|eur|usd|gbp|chf|kr|pounds|dollars|mm|cm|g|kg|km|ml|reviews|ratings|sales|followers)(?![\p{L}])|\s?x\s?\d)/gu;
+  /(?<![\p{L}\d#№$€£¥]|(?<!\d{3})\d[.,'/-]|[$€£¥#]\s)((?:1[7-9]|20)\d\d)(?!\d|(?!ish)\p{L}|[.,'][\d]|\s?(?:€|\$|£|¥|%|円|元|euros?|eur|usd|gbp|chf|kr|pounds|dollars|mm|cm|g|kg|km|ml|reviews|ratings|sales|followers)(?![\p{L}])|\s?x\s?\d)/gu;
 const yearJapanese = /(?<!\d)((?:19|20)\d\d)年(?!代)/gu;
 const shortYear = /(?<![\p{L}\d'])'(\d\d)(?![\d'"s]|\s?er|\s?(?:cm|mm|in|inch))/gu;
 

@@ -28,6 +28,9 @@ const vulgar: Record<string, [number, number]> = {
 };
 const number =
   /(\d{1,4})(?:[ -]{0,1}([½¼¾⅓⅔⅛⅜⅝⅞⅕])|[ -](\d{1,2})[/⁄](\d{1,2})(?!\d)|[.,](\d{1,2})(?!\d))?|([½¼¾⅓⅔⅛⅜⅝⅞⅕])/y;
+/** "5/8 inch": a fraction without whole inches; other units are not written so. */
+const plainFraction =
+  /(\d{1,2})[/⁄](2|3|4|8|16|32)(?=\s?(?:"|''|in(?:ch|ches|\.)?(?!\p{L})|zoll|pouces?|pollic[ei]|pulgadas?|duim))/iuy;
 const unitPattern =
   /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|$)|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?![\p{L}])/iuy;
 const unitNames: Unit[] = ['mm', 'cm', 'in', 'ft', 'm'];
@@ -48,24 +51,32 @@ export interface Term {
 /** "Carryall 30 in brown": before other words than these, "in" is no inch. */
 const inAsWord = /^\s+(?!(?:wide|high|tall|deep|long|across|strap|drop|handle|x|by|w|h|d|l|and|at|approx)\b)\p{L}/iu;
 
-/** The number and unit at `position`; null when no number of a size stands there. */
-function readTerm(text: string, position: number): Term | null {
+/** The number at `position`, its size and the step it is stated to; null when none stands there. */
+function readNumber(text: string, position: number): { value: number; step: number; end: number } | null {
+  plainFraction.lastIndex = position;
+  const small = plainFraction.exec(text);
+  if (small && Number(small[1]) < Number(small[2]))
+    return { value: Number(small[1]) / Number(small[2]), step: 1 / Number(small[2]), end: position + small[0].length };
   number.lastIndex = position;
   const match = number.exec(text);
   if (!match) return null;
-  const [whole, glyph, top, bottom, decimals, lone] = [match[1], match[2], match[3], match[4], match[5], match[6]];
-  const fraction =
-    (glyph ?? lone)
-      ? vulgar[(glyph ?? lone) as string]!
-      : top && Number(bottom) > 0
-        ? [Number(top), Number(bottom)]
-        : null;
-  if (fraction && (fraction[0] as number) >= (fraction[1] as number)) return null;
-  const value =
-    Number(decimals ? `${whole}.${decimals}` : (whole ?? 0)) +
-    (fraction ? (fraction[0] as number) / (fraction[1] as number) : 0);
-  const step = fraction ? 1 / (fraction[1] as number) : decimals ? 10 ** -decimals.length : 1;
-  const end = position + match[0].length;
+  const [, whole, glyph, top, bottom, decimals, lone] = match;
+  const written = glyph ?? lone;
+  const fraction = written ? vulgar[written] : top && Number(bottom) > 0 ? [Number(top), Number(bottom)] : null;
+  const [part = 0, of = 1] = fraction ?? [];
+  if (part >= of) return null;
+  return {
+    value: Number(decimals ? `${whole}.${decimals}` : (whole ?? 0)) + part / of,
+    step: fraction ? 1 / of : decimals ? 10 ** -decimals.length : 1,
+    end: position + match[0].length,
+  };
+}
+
+/** The number and unit at `position`; null when no number of a size stands there. */
+function readTerm(text: string, position: number): Term | null {
+  const stated = readNumber(text, position);
+  if (!stated) return null;
+  const { value, step, end } = stated;
   unitPattern.lastIndex = end;
   const unit = unitPattern.exec(text);
   const preposition =

@@ -1,0 +1,165 @@
+import { describe, expect, it } from 'vitest';
+import { type PriceHints, parsePrices } from '../../../../src/listing/text';
+
+const read = (text: string, hints: PriceHints = {}) =>
+  parsePrices(text, hints).map(({ price, words }) => [
+    price.kind,
+    price.minorTo === undefined ? price.minor : [price.minor, price.minorTo],
+    price.currency,
+    words,
+  ]);
+
+describe('kinds of amounts', () => {
+  it.each<[string, unknown[]]>([
+    ['450 €', [['sale', 45000, 'EUR', '450 €']]],
+    [
+      'was 600 € now 450 €',
+      [
+        ['was', 60000, 'EUR', '600 €'],
+        ['sale', 45000, 'EUR', '450 €'],
+      ],
+    ],
+    ['€6.95 - €9.95', [['range', [695, 995], 'EUR', '€6.95 - €9.95']]],
+    ['300-400 €', [['range', [30000, 40000], 'EUR', '300-400 €']]],
+    ['3 × €20', [['instalment', 2000, 'EUR', '€20']]],
+    ['4 payments of 112.50 €', [['instalment', 11250, 'EUR', '112.50 €']]],
+    ['15 €/Monat', [['instalment', 1500, 'EUR', '15 €']]],
+    [
+      '450 € + 4 € p&p',
+      [
+        ['sale', 45000, 'EUR', '450 €'],
+        ['shipping', 400, 'EUR', '4 €'],
+      ],
+    ],
+    ['12 €/m²', [['unit', 1200, 'EUR', '12 €']]],
+    ['2 pairs from EUR 349', [['from', 34900, 'EUR', 'EUR 349']]],
+    [
+      'Statt 900 € nur 450 €',
+      [
+        ['was', 90000, 'EUR', '900 €'],
+        ['sale', 45000, 'EUR', '450 €'],
+      ],
+    ],
+    [
+      '450 € VB, NP 2.400,00 €',
+      [
+        ['sale', 45000, 'EUR', '450 €'],
+        ['was', 240000, 'EUR', '2.400,00 €'],
+      ],
+    ],
+    [
+      'au lieu de 900 € : 450 €',
+      [
+        ['was', 90000, 'EUR', '900 €'],
+        ['sale', 45000, 'EUR', '450 €'],
+      ],
+    ],
+    ['à partir de 450 €', [['from', 45000, 'EUR', '450 €']]],
+    [
+      'invece di 900 €, ora 450 €',
+      [
+        ['was', 90000, 'EUR', '900 €'],
+        ['sale', 45000, 'EUR', '450 €'],
+      ],
+    ],
+    ['vanaf € 450', [['from', 45000, 'EUR', '€ 450']]],
+    ['Versand 6,90 €', [['shipping', 690, 'EUR', '6,90 €']]],
+    ['送料 800円', [['shipping', 800, 'JPY', '800円']]],
+    [
+      '定価 120,000円 → 45,000円',
+      [
+        ['was', 120000, 'JPY', '120,000円'],
+        ['sale', 45000, 'JPY', '45,000円'],
+      ],
+    ],
+    ['1 290 € fdpin', [['sale', 129000, 'EUR', '1 290 €']]],
+  ])('%s', (text, expected) => expect(read(text)).toEqual(expected));
+});
+
+describe('numbers that are no prices', () => {
+  it.each([
+    '50% off',
+    'Save €20',
+    '20 € Rabatt',
+    '12 x 20 x 30 cm',
+    '12/03/2014',
+    'Carryall 30',
+    '€',
+    'made in 1994',
+    '3.5 kg',
+    'call 020 555 0100',
+  ])('%s', (text) => expect(read(text)).toEqual([]));
+});
+
+describe('separators of every place', () => {
+  it.each<[string, PriceHints, number]>([
+    ['1\u00a0299,00 €', {}, 129900],
+    ['1\u202f299,00 €', {}, 129900],
+    ['1\u2009299 €', {}, 129900],
+    ["CHF 1'299.50", {}, 129950],
+    ['CHF 1’299.–', {}, 129900],
+    ['1.299,00 €', {}, 129900],
+    ['€1,299.00', {}, 129900],
+    ['EUR 1299', {}, 129900],
+    ['50,- €', {}, 5000],
+    ['1.299 €', { language: 'de' }, 129900],
+    ['1,299 €', { language: 'en' }, 129900],
+    ['€ 12.345.678', {}, 1234567800],
+    ['\u200e₪ 450\u200f', {}, 45000],
+    ['٤٥٠٫٥٠ €', {}, 45050],
+    ['۱۲۰ €', {}, 12000],
+    ['４５０ユーロ', {}, 45000],
+    ['45,000円', {}, 45000],
+    ['KWD 423.923', {}, 423923],
+  ])('%s %j → %i', (text, hints, minor) =>
+    expect(parsePrices(text, hints).map(({ price }) => price.minor)).toEqual([minor]),
+  );
+
+  it('keeps both readings of "1.299" where no language or country settles it', () => {
+    const [found] = parsePrices('1.299 €');
+    expect(found?.price).toEqual({
+      kind: 'sale',
+      minor: 129900,
+      exponent: 2,
+      currency: 'EUR',
+      currencies: ['EUR'],
+      otherMinor: [130],
+    });
+    expect(found?.caveats).toEqual(['ambiguous']);
+  });
+
+  it('keeps both readings of "3.350" even for a currency that groups with commas', () => {
+    expect(parsePrices('$3.350', { currency: 'USD' })[0]?.price).toMatchObject({ minor: 335000, otherMinor: [335] });
+  });
+});
+
+describe('currency signs that several countries share', () => {
+  it.each<[string, PriceHints, string | null, string[]]>([
+    ['$450', {}, null, ['currency-open']],
+    ['$450', { currency: 'CAD' }, 'CAD', ['currency-by-data']],
+    ['$450', { domain: 'attic-arcade.example.au' }, 'AUD', ['currency-by-domain']],
+    ['$450', { language: 'en-NZ' }, 'NZD', ['currency-by-language']],
+    ['$450', { language: 'en' }, null, ['currency-open']],
+    ['450 kr', {}, null, ['currency-open']],
+    ['450 kr', { language: 'sv' }, 'SEK', ['currency-by-language']],
+    ['450 kr', { domain: 'attic-arcade.example.dk' }, 'DKK', ['currency-by-domain']],
+    ['¥45000', {}, null, ['currency-open']],
+    ['¥45000', { language: 'ja' }, 'JPY', ['currency-by-language']],
+    ['£450', {}, null, ['currency-open']],
+    ['£450', { language: 'en-GB' }, 'GBP', ['currency-by-language']],
+    ['£450', { language: 'ar', domain: 'attic-arcade.example.eg' }, 'EGP', ['currency-by-domain']],
+    ['$450', { currency: 'EUR' }, null, ['currency-open']],
+    ['US $450', {}, 'USD', []],
+    ['C$450', {}, 'CAD', []],
+  ])('%s with %j is %s', (text, hints, currency, caveats) => {
+    const [found] = parsePrices(text, hints);
+    expect([found?.price.currency, found?.caveats]).toEqual([currency, caveats]);
+  });
+});
+
+describe('amounts without a sign', () => {
+  it('count when they are the whole text', () =>
+    expect(read('1299.50', { currency: 'EUR' })).toEqual([['sale', 129950, 'EUR', '1299.50']]));
+  it('count beside a price word', () => expect(read('Preis: 450 VB')).toEqual([['sale', 45000, null, '450']]));
+  it('are nothing in running text', () => expect(read('I have 450 photos of it')).toEqual([]));
+});
