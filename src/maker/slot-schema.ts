@@ -12,11 +12,17 @@ const printable = z.string().regex(/^[^\p{C}]+$/u, 'characters that can be seen 
 
 export const slotSchemas = {
   /** Characters that always stand there (or, when optional, stand there all or not at all). */
-  literal: z.strictObject({ literal: printable.max(20), optional: z.boolean().optional() }),
+  literal: z
+    .strictObject({ literal: printable.max(20), optional: z.boolean().optional() })
+    .describe('Characters that always stand there; optional: there all or not at all.'),
   /** Any one of the characters given, between two other slots. */
-  separator: z.strictObject({ separator: printable.max(10), optional: z.boolean().optional() }),
+  separator: z
+    .strictObject({ separator: printable.max(10), optional: z.boolean().optional() })
+    .describe('Any one of these characters; never counted by a check character.'),
   /** A plant's code of so many characters. */
-  plant: z.strictObject({ plant: z.number().int().min(1).max(6) }),
+  plant: z
+    .strictObject({ plant: z.number().int().min(1).max(6) })
+    .describe('The code of a plant, so many characters long.'),
   year: z.union([
     z.strictObject({
       year: z.union([z.literal(4), z.literal(2), z.literal(1), z.literal('tens'), z.literal('units')]),
@@ -38,10 +44,14 @@ export const slotSchemas = {
     z.strictObject({ month: z.literal('letter'), letters: letters.length(12).optional() }),
   ]),
   /** `count` says which week is the first: ISO 8601's, or the first full week from Sunday to Saturday. */
-  week: z.strictObject({ week: two, count: z.enum(['iso', 'first-full-sunday']).optional(), reversed }),
-  quarter: z.strictObject({ quarter: z.union([z.literal(1), letters.length(4)]) }),
-  day: z.strictObject({ day: two, reversed }),
-  dayOfYear: z.strictObject({ dayOfYear: z.literal(3), reversed }),
+  week: z
+    .strictObject({ week: two, count: z.enum(['iso', 'first-full-sunday']).optional(), reversed })
+    .describe('Week of the year, ISO 8601 unless counted from the first full week from Sunday to Saturday.'),
+  quarter: z
+    .strictObject({ quarter: z.union([z.literal(1), letters.length(4)]) })
+    .describe('Quarter as 1 to 4, or as one of four letters in order.'),
+  day: z.strictObject({ day: two, reversed }).describe('Day of the month: both digits, or its tens or units alone.'),
+  dayOfYear: z.strictObject({ dayOfYear: z.literal(3), reversed }).describe('Day of the year, 001 to 366.'),
   /** A running number of `min` to `max` digits; the table says when which numbers were made. */
   serial: z.strictObject({
     serial: z.union([
