@@ -43,9 +43,9 @@ def photograph(scene, seed, rough=1.0, packed=True):
     """Brightness 0 to 1 → a grey photo 0 to 255. `rough` scales noise and blur."""
     count, height, width = scene.shape
     draw = Draw(count, scene.device, seed)
-    sigma = rough * (draw.uniform(0.25, 1.1) + draw.chance(0.15) * draw.uniform(0.3, 1.2))
+    sigma = rough * (draw.uniform(0.25, 0.95) + draw.chance(0.15) * draw.uniform(0.3, 1.2))
     transfer = blur_transfer(height, width, sigma)
-    shaken = draw.uniform(1.5, 6) * draw.chance(0.15) * rough
+    shaken = draw.uniform(1, 4.5) * draw.chance(0.14) * rough
     transfer = transfer * motion_transfer(height, width, shaken, draw.uniform(0, math.pi))
     picture = filtered(scene, transfer)
     exposure = draw.log(0.35, 1.0) / (picture.flatten(1)[:, ::13].quantile(0.98, dim=1).view(-1, 1, 1) + 1e-3)
@@ -62,7 +62,7 @@ def photograph(scene, seed, rough=1.0, packed=True):
     picture = torch.clamp(picture, 0, 1) * 255
     if not packed:
         return picture
-    packed = jpeg(padded(picture), draw.uniform(35, 96))[:, :height, :width]
+    packed = jpeg(padded(picture), draw.uniform(40, 96))[:, :height, :width]
     return torch.clamp(torch.round(packed), 0, 255)
 
 

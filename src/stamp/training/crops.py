@@ -12,13 +12,15 @@ from fields import Draw
 from line import TOP, Setter
 from relief import render
 
-SIZE = 40  # cap height on the canvas
-CANVAS = 96  # canvas height
+SIZE = 32  # cap height on the canvas
+CANVAS = 80  # canvas height
 CROP = 48  # height of the net's input
 SPAN = 1.5  # crop height in cap heights
 PER_PIXEL = SIZE * SPAN / CROP  # canvas pixels for one of the crop
-WIDEST = 768
-SCALES = (1.0, 1.0, 0.85, 0.7, 0.55, 0.42, 0.32)
+# Few different shapes: the accelerator plans every transform and convolution anew for each.
+WIDTHS = (64, 80, 96, 112, 128, 160, 192, 224, 256, 320, 384, 448, 512, 640, 768)
+WIDEST = WIDTHS[-1]
+SCALES = (1.0, 1.0, 0.75, 0.5, 0.4)
 
 
 def strip_for(rng, setter, text):
@@ -45,8 +47,8 @@ def clutter(rng, height_layer, print_layer):
     """Stitches, seams, scratches, frames and stripes near a line; most lines have none."""
     height, width = height_layer.shape
     if rng.random() < 0.12:
-        row = int(rng.choice([rng.uniform(0, 16), rng.uniform(80, 95)]))
-        dash, gap, thick = int(rng.uniform(8, 30)), int(rng.uniform(4, 12)), int(rng.uniform(3, 8))
+        row = int(rng.choice([rng.uniform(0, 14), rng.uniform(66, 79)]))
+        dash, gap, thick = int(rng.uniform(6, 25)), int(rng.uniform(3, 10)), int(rng.uniform(2, 7))
         lift, tone = int(rng.choice([-1, 1]) * rng.uniform(40, 120)), int(rng.uniform(-120, 120))
         tilt = rng.uniform(-0.05, 0.05)
         for x in range(0, width, dash + gap):
@@ -58,19 +60,19 @@ def clutter(rng, height_layer, print_layer):
         b = (int(a[0] + rng.uniform(-200, 200)), int(a[1] + rng.uniform(-60, 60)))
         cv2.line(height_layer, a, b, int(128 + rng.uniform(-60, 60)), int(rng.integers(1, 4)), cv2.LINE_AA)
     if rng.random() < 0.08:
-        edge = int(rng.choice([rng.uniform(2, 18), rng.uniform(78, 94)]))
+        edge = int(rng.choice([rng.uniform(2, 15), rng.uniform(65, 78)]))
         tone = int(128 + rng.choice([-1, 1]) * rng.uniform(30, 120))
         tilt = int(rng.uniform(-4, 4))
         if rng.random() < 0.5:
             cv2.line(print_layer, (0, edge), (width, edge + tilt), tone, int(rng.integers(1, 6)), cv2.LINE_AA)
         else:
-            end = 0 if edge < 48 else height
+            end = 0 if edge < 40 else height
             corners = np.array([[0, edge], [width, edge + tilt], [width, end], [0, end]])
             cv2.fillPoly(print_layer, [corners], tone, cv2.LINE_AA)
     if rng.random() < 0.05:
         for x in (int(rng.uniform(0, 20)), int(width - rng.uniform(0, 20))):
             tone = int(128 + rng.choice([-1, 1]) * rng.uniform(30, 120))
-            cv2.rectangle(print_layer, (x, 8), (x + int(rng.uniform(2, 30)), 88), tone, -1)
+            cv2.rectangle(print_layer, (x, 6), (x + int(rng.uniform(2, 26)), 74), tone, -1)
 
 
 def neighbours(rng, setter, target, middle):
@@ -104,8 +106,9 @@ class Lines(torch.utils.data.IterableDataset):
     def compose(self, rng, setter, group):
         longest = max((right - left) * stretch for _, _, left, right, stretch in group)
         extra = SIZE * (0.85 if rng.random() < 0.65 else rng.uniform(0.3, 2.4))
-        width = int(np.clip(np.ceil((longest + extra) / PER_PIXEL / 16) * 16, 48, WIDEST))
-        canvas = int(np.ceil((width * PER_PIXEL * 1.25 + 24) / 32) * 32)
+        wanted = (longest + extra) / PER_PIXEL
+        width = next((w for w in WIDTHS if w >= wanted), WIDEST)
+        canvas = int(np.ceil((width * PER_PIXEL * 1.2 + 24) / 80) * 80)
         layers = np.zeros((3, len(group), CANVAS, canvas), np.uint8)
         layers[1:] = 128
         texts = []

@@ -79,13 +79,13 @@ def surface(draw, kind, mark, full, size, layers, hard):
     """The height field: the mark's depth, its rim, the grain that it flattens, and things that are no mark."""
     height, width = mark.shape[-2:]
     edge = size * draw.uniform(0.012, 0.06)
-    steep = draw.log(0.25, 1.8) * (1 - hard) + hard * draw.log(0.12, 0.6)
+    steep = draw.log(0.3, 1.8) * (1 - hard) + hard * draw.log(0.2, 0.7)
     flat = kind["ink"] + kind["plate"] * draw.chance(0.6)
     steep = steep * (1 - flat * draw.uniform(0.7, 1))
     sign = torch.where(kind["raised"] + kind["plate"] > 0, 1.0, -1.0)
     deep = blur(mark, edge) * steep * edge * 2.5
     rim = (blur(mark, edge * 2.5) - blur(mark, edge)) * steep * edge * draw.uniform(0, 2.5) * draw.chance(0.4)
-    bumpy = draw.log(0.03, 0.36) * (1 - hard) + hard * draw.log(0.15, 0.6)
+    bumpy = draw.log(0.02, 0.27) * (1 - hard) + hard * draw.log(0.12, 0.5)
     strength = bumpy * torch.clamp(steep * 1.3, min=0.25) * (1 - 0.6 * kind["engraved"])
     strength = strength * (1 - kind["plate"] * draw.uniform(0.6, 1))
     period = layers.get("period")

@@ -29,17 +29,21 @@ def corners_of(centre, width, height, angle, rng, skew=0.05):
 def stamp_on(target, strip, left, right, quad, strength=1.0):
     """Warps a strip's ink box onto four corners; big reductions go through an averaged copy first."""
     shrink = np.linalg.norm(quad[3] - quad[0]) / CAP
-    factor = min(1.0, 1.5 * shrink)
+    factor = min(1.0, 1.5 * float(shrink))
     if factor < 0.75:
         strip = cv2.resize(strip, None, fx=factor, fy=factor, interpolation=cv2.INTER_AREA)
     else:
         factor = 1.0
-    source = np.array([[left, TOP], [right, TOP], [right, TOP + CAP], [left, TOP + CAP]], np.float32) * factor
-    matrix = cv2.getPerspectiveTransform(source, quad.astype(np.float32))
-    drawn = cv2.warpPerspective(strip, matrix, (target.shape[1], target.shape[0]), flags=cv2.INTER_LINEAR)
+    source = np.array([[left, TOP], [right, TOP], [right, TOP + CAP], [left, TOP + CAP]]) * factor
+    margin = 0.4 * np.linalg.norm(quad[3] - quad[0]) + 2
+    x0, y0 = np.maximum(0, np.floor(quad.min(axis=0) - margin)).astype(int)
+    x1, y1 = np.minimum(target.shape[::-1], np.ceil(quad.max(axis=0) + margin)).astype(int)
+    matrix = cv2.getPerspectiveTransform(source.astype(np.float32), (quad - (x0, y0)).astype(np.float32))
+    drawn = cv2.warpPerspective(strip, matrix, (int(x1 - x0), int(y1 - y0)), flags=cv2.INTER_LINEAR)
     if strength < 1:
         drawn = (drawn * strength).astype(np.uint8)
-    np.maximum(target, drawn, out=target)
+    view = target[y0:y1, x0:x1]
+    np.maximum(view, drawn, out=view)
 
 
 class Scene:

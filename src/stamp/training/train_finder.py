@@ -30,7 +30,7 @@ def arguments():
     parser.add_argument("--seed", type=int, default=2)
     parser.add_argument("--batch", type=int, default=24)
     parser.add_argument("--side", type=int, default=640)
-    parser.add_argument("--workers", type=int, default=8)
+    parser.add_argument("--workers", type=int, default=7)
     parser.add_argument("--checks", type=int, default=16, help="validation batches of 16 photos")
     return parser.parse_args()
 
@@ -61,7 +61,7 @@ def load(args, net, device):
     average = Average(net, 0.999)
     optimiser = torch.optim.AdamW(net.parameters(), lr=PEAK, weight_decay=0.02)
     step = 0
-    if args.resume:
+    if args.resume and (pathlib.Path(args.resume) / "finder.pt").exists():
         saved = torch.load(pathlib.Path(args.resume) / "finder.pt", map_location=device)
         net.load_state_dict(saved["net"])
         average.state.update({k: v.to(device) for k, v in saved["average"].items()})
@@ -76,9 +76,13 @@ def train(args, device):
     average, optimiser, step = load(args, net, device)
     source = photos.Photos(args.atlas, args.seed, args.batch, args.side)
     loader = DataLoader(source, None, num_workers=args.workers, prefetch_factor=2, pin_memory=device == "cuda")
-    start, first = time.time(), step
+    start, first, last, waited = time.time(), step, time.time(), 0.0
     net.train()
-    for batch in loader:
+    stream = iter(loader)
+    while True:
+        before = time.time()
+        batch = next(stream)
+        waited += time.time() - before
         spent = (time.time() - start) / args.seconds
         if spent >= 1:
             break
@@ -97,8 +101,10 @@ def train(args, device):
         optimiser.step()
         average.update(net)
         step += 1
-        if step % 250 == 1:
-            print(f"finder step {step} loss {float(loss):.3f} {(step - first) / (time.time() - start):.1f} steps/s", flush=True)
+        if step % 250 == 0:
+            pace = 250 / (time.time() - last)
+            last = time.time()
+            print(f"finder step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s", flush=True)
     saved = {"net": net.state_dict(), "average": average.state, "optimiser": optimiser.state_dict(), "step": step}
     torch.save(saved, pathlib.Path(args.out) / "finder.pt")
     print(f"finder: {step} steps, {(step - first) * args.batch} photos in {time.time() - start:.0f} s", flush=True)

@@ -28,7 +28,7 @@ def arguments():
     parser.add_argument("--span", type=float, nargs=2, default=(0, 1), help="part of the whole schedule this run covers")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--batch", type=int, default=256)
-    parser.add_argument("--workers", type=int, default=8)
+    parser.add_argument("--workers", type=int, default=7)
     parser.add_argument("--checks", type=int, default=16, help="validation batches of 128 lines")
     return parser.parse_args()
 
@@ -72,11 +72,15 @@ def train(args, device):
     torch.manual_seed(args.seed)
     net = Recogniser().to(device, memory_format=torch.channels_last)
     average, optimiser, step = load(args, net, device)
-    lines = crops.Lines(args.atlas, args.seed, args.batch)
+    lines = crops.Lines(args.atlas, args.seed, args.batch, pool=6)
     loader = DataLoader(lines, None, num_workers=args.workers, prefetch_factor=4, pin_memory=device == "cuda")
-    start, first, shown, total = time.time(), step, 0, 0.0
+    start, first, last, waited = time.time(), step, time.time(), 0.0
     net.train()
-    for batch in loader:
+    source = iter(loader)
+    while True:
+        before = time.time()
+        batch = next(source)
+        waited += time.time() - before
         spent = (time.time() - start) / args.seconds
         if spent >= 1:
             break
@@ -96,11 +100,10 @@ def train(args, device):
         average.update(net)
         step += 1
         if step % 100 == 0:
-            total = float(loss)
-            shown += 1
-            if shown % 5 == 1:
-                pace = (step - first) / (time.time() - start)
-                print(f"recogniser step {step} loss {total:.3f} {pace:.1f} steps/s", flush=True)
+            pace = 100 / (time.time() - last)
+            last = time.time()
+            if step % 400 == 0:
+                print(f"recogniser step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s", flush=True)
     save(args, net, average, optimiser, step)
     print(f"recogniser: {step} steps, {(step - first) * args.batch} lines in {time.time() - start:.0f} s", flush=True)
     net.load_state_dict(average.state)

@@ -1,0 +1,121 @@
+"""Reads photographs with the exported nets, in the same steps as the extension does, for figures without a browser.
+
+usage: python3 read.py MODELS PHOTO...      prints the lines of each photo
+"""
+
+import pathlib
+import sys
+
+import cv2
+import numpy as np
+import onnxruntime
+from PIL import Image
+
+from boxes import boxes_of, corners
+
+ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ -./"
+LONGEST = 960
+CROP = 48
+BESIDE, ABOVE = 0.5, 0.25
+WIDEST = 1152
+
+
+def grey_of(path):
+    image = np.asarray(Image.open(path).convert("RGB"), np.float32)
+    return image @ np.array([0.299, 0.587, 0.114], np.float32)
+
+
+def resized(grey, width, height):
+    if (grey.shape[1], grey.shape[0]) == (width, height):
+        return grey
+    return np.asarray(Image.fromarray(grey).resize((width, height), Image.Resampling.BILINEAR))
+
+
+def normal(picture):
+    mean, deviation = picture.mean(), max(float(picture.std()), 4.0)
+    return np.clip((picture - mean) / deviation, -4, 4).astype(np.float32)
+
+
+class Reader:
+    def __init__(self, models, suffix=""):
+        options = onnxruntime.SessionOptions()
+        options.intra_op_num_threads = 2
+        load = lambda name: onnxruntime.InferenceSession(str(pathlib.Path(models) / f"{name}{suffix}.onnx"), options)
+        self.finder, self.recogniser = load("finder"), load("recogniser")
+
+    def find(self, grey, longest=LONGEST):
+        """Boxes in pixels of the photo, best first."""
+        height, width = grey.shape
+        share = min(1.0, longest / max(height, width))
+        w, h = max(1, round(width * share)), max(1, round(height * share))
+        small = normal(resized(grey, w, h))
+        padded = np.zeros((-(-h // 32) * 32, -(-w // 32) * 32), np.float32)
+        padded[:h, :w] = small
+        answer = self.finder.run(None, {"photo": padded[None, None]})[0][0]
+        fx, fy = width / w, height / h
+        found = []
+        for x, y, wide, tall, angle, score, code in boxes_of(answer):
+            found.append(((x + 0.5) * fx, (y + 0.5) * fy, wide * fx, tall * fy, angle, score, code))
+        return found
+
+    def crop(self, grey, quad):
+        """The line upright, with its margins; corners count pixel edges, so that 0, 0 is the photo's corner."""
+        quad = grown(quad)
+        across = (np.linalg.norm(quad[1] - quad[0]) + np.linalg.norm(quad[2] - quad[3])) / 2
+        down = (np.linalg.norm(quad[3] - quad[0]) + np.linalg.norm(quad[2] - quad[1])) / 2
+        width = int(max(32, min(WIDEST, round(across / down * CROP / 4) * 4)))
+        times_x, times_y = (int(min(6, max(1, round(v)))) for v in (across / width, down / CROP))
+        target = np.array([[0, 0], [width * times_x, 0], [width * times_x, CROP * times_y], [0, CROP * times_y]])
+        matrix = cv2.getPerspectiveTransform(target.astype(np.float32), quad.astype(np.float32))
+        y, x = np.mgrid[0 : CROP * times_y, 0 : width * times_x].astype(np.float64) + 0.5
+        scale = matrix[2, 0] * x + matrix[2, 1] * y + matrix[2, 2]
+        u = (matrix[0, 0] * x + matrix[0, 1] * y + matrix[0, 2]) / scale - 0.5
+        v = (matrix[1, 0] * x + matrix[1, 1] * y + matrix[1, 2]) / scale - 0.5
+        taken = cv2.remap(grey, u.astype(np.float32), v.astype(np.float32), cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
+        return taken.reshape(CROP, times_y, width, times_x).mean(axis=(1, 3))
+
+    def logits(self, grey, quad):
+        return self.recogniser.run(None, {"line": normal(self.crop(grey, quad))[None, None]})[0][0]
+
+
+def grown(quad, beside=BESIDE, above=ABOVE):
+    across = (np.linalg.norm(quad[1] - quad[0]) + np.linalg.norm(quad[2] - quad[3])) / 2
+    down = (np.linalg.norm(quad[3] - quad[0]) + np.linalg.norm(quad[2] - quad[1])) / 2
+    right, below = (quad[1] - quad[0]) / across * down * beside, (quad[3] - quad[0]) / down * down * above
+    return np.array([quad[0] - right - below, quad[1] + right - below, quad[2] + right + below, quad[3] - right + below])
+
+
+def probabilities(logits, temperature=1.0):
+    scaled = logits / temperature
+    shifted = np.exp(scaled - scaled.max(axis=1, keepdims=True))
+    return shifted / shifted.sum(axis=1, keepdims=True)
+
+
+def best_text(shares, width=12):
+    """Prefix beam search: the likeliest text and its probability, summed over its alignments."""
+    beams = {"": (1.0, 0.0)}
+    for row in shares:
+        likely = [k for k in np.argsort(row)[::-1][:10] if k and row[k] > 1e-4]
+        after = {}
+        for text, (blank, char) in beams.items():
+            a, b = after.get(text, (0.0, 0.0))
+            b += char * row[ALPHABET.index(text[-1]) + 1] if text else 0.0
+            after[text] = (a + (blank + char) * row[0], b)
+            for k in likely:
+                letter = ALPHABET[k - 1]
+                longer = text + letter
+                a, b = after.get(longer, (0.0, 0.0))
+                after[longer] = (a, b + (blank if text.endswith(letter) else blank + char) * row[k])
+        beams = dict(sorted(after.items(), key=lambda item: -sum(item[1]))[:width])
+    text, parts = max(beams.items(), key=lambda item: sum(item[1]))
+    return text, float(sum(parts))
+
+
+if __name__ == "__main__":
+    reader = Reader(sys.argv[1])
+    for name in sys.argv[2:]:
+        grey = grey_of(name)
+        print(name, grey.shape)
+        for box in reader.find(grey)[:8]:
+            text, share = best_text(probabilities(reader.logits(grey, corners(box))))
+            print(f"  {text!r} {share:.2f} score {box[5]:.2f} code {box[6]:.2f} {[round(float(v), 2) for v in box[:5]]}")
