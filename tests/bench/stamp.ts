@@ -4,6 +4,7 @@ import { openEngines } from '../../src/cli/engines';
 import { openPhotoFile } from '../../src/cli/photo-file';
 import { builtInMakers } from '../../src/maker';
 import { readStamp, type StampEngines } from '../../src/stamp';
+import { generalRecogniser } from './stamp/general-recogniser';
 import { bare, type Judged, judge, reliability, share } from './stamp/judge';
 import { plateReaders, plateTable } from './stamp/plates';
 import { type BenchPhoto, type Difficulty, renderedPhotos } from './stamp/rendered';
@@ -129,7 +130,8 @@ export async function bench(): Promise<void> {
       `\nreliability of ${ways[0]?.name}, with code systems: expected calibration error ${(error * 100).toFixed(1)}%`,
     );
     console.table(bins);
-    const plates = await plateTable(plateReaders(engines));
+    const general = await generalRecogniser();
+    const plates = await plateTable([...plateReaders(engines), ...(general === null ? [] : [general])]);
     console.log('\nreal number plates, inside the plate’s box');
     if (plates === null) console.log('skipped: not present');
     else console.table(plates);
