@@ -17,7 +17,10 @@ async function shoot(page: Page, name: string): Promise<void> {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     for (const width of widths) {
       await page.setViewportSize({ width, height: 900 });
-      const whole = await page.screenshot({ fullPage: true });
+      // As tall as the content: what sticks to the window's end would else lie across its middle.
+      const height = await page.evaluate(() => document.documentElement.scrollHeight);
+      await page.setViewportSize({ width, height: Math.max(500, height) });
+      const whole = await page.screenshot();
       const small = await sharp(whole).png({ palette: true, colours: 128, compressionLevel: 9 }).toBuffer();
       await writeFile(`${folder}${name}-${width}-${colorScheme}.png`, small);
       console.log(`${name}-${width}-${colorScheme}.png ${Math.round(small.length / 1024)} KB`);

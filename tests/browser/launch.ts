@@ -14,6 +14,8 @@ export interface LaunchOptions {
   /** Profile folder to use again; without it a fresh one is made and removed at the end. */
   profile?: string;
   colorScheme?: 'light' | 'dark';
+  /** Opens real windows; the machine has to have a display. */
+  shown?: boolean;
 }
 
 export interface Browser {
@@ -40,7 +42,8 @@ export async function launch(options: LaunchOptions = {}): Promise<Browser> {
     headless: false,
     colorScheme: options.colorScheme ?? 'light',
     args: [
-      '--headless=new',
+      // A scrollbar's width would change what fits.
+      ...(options.shown ? [] : ['--headless=new', '--hide-scrollbars']),
       '--no-sandbox',
       `--disable-extensions-except=${extension}`,
       `--load-extension=${extension}`,

@@ -125,13 +125,24 @@ export class SidePanel {
     return this.evaluate(`[...document.querySelectorAll('.finding')].map((one) => ({
       check: one.dataset.check,
       kind: one.dataset.kind,
-      statement: one.querySelector('.finding-statement').innerText,
+      statement: one.querySelector('.finding-statement').textContent,
     }))`);
   }
 
   /** Texts of the codes that count as read. */
   codes(): Promise<string[]> {
     return this.evaluate(`[...document.querySelectorAll('.decoding header strong.code')].map((one) => one.innerText)`);
+  }
+
+  /** The panel as a PNG, as wide as asked and as tall as its content. */
+  async picture(width: number): Promise<Uint8Array> {
+    const metrics = { width, deviceScaleFactor: 1, mobile: false };
+    await this.send('Emulation.setDeviceMetricsOverride', { ...metrics, height: 900 });
+    const height = await this.evaluate<number>('document.documentElement.scrollHeight');
+    await this.send('Emulation.setDeviceMetricsOverride', { ...metrics, height });
+    const { data } = await this.send<{ data: string }>('Page.captureScreenshot', { format: 'png' });
+    await this.send('Emulation.clearDeviceMetricsOverride');
+    return Buffer.from(data, 'base64');
   }
 
   async close(): Promise<void> {

@@ -2,11 +2,27 @@ import type { Finding } from '../../check/types';
 import { strings } from '../strings';
 import { Kind } from './Kind';
 
-/** One finding: its statement at once; basis, innocent explanation, what settles it and source one step behind. */
-export const FindingCard = ({ finding, open }: { finding: Finding; open: boolean }) => (
-  <details class={`finding finding-${finding.kind}`} data-check={finding.check} data-kind={finding.kind} open={open}>
+/**
+ * One finding: its statement at once; basis, innocent explanation, what settles it and source one step behind. Under
+ * a heading that names the kind, `quiet` leaves the word out and keeps the sign.
+ */
+export const FindingCard = ({
+  finding,
+  open = false,
+  quiet = false,
+}: {
+  finding: Finding;
+  open?: boolean;
+  quiet?: boolean;
+}) => (
+  <details
+    class={`finding finding-${finding.kind} ${quiet ? 'finding-quiet' : ''}`}
+    data-check={finding.check}
+    data-kind={finding.kind}
+    open={open}
+  >
     <summary>
-      <Kind kind={finding.kind} />
+      {quiet ? null : <Kind kind={finding.kind} />}
       <span class="finding-statement">{finding.statement}</span>
     </summary>
     <dl>
@@ -24,9 +40,8 @@ export const FindingCard = ({ finding, open }: { finding: Finding; open: boolean
       )}
       <dt>{strings.findings.source}</dt>
       <dd>
-        {finding.source.kind === 'practice'
-          ? finding.source.text
-          : `${finding.source.text} (${strings.sources[finding.source.kind]})`}
+        {finding.source.text}
+        {finding.source.kind === 'memory' && ` (${strings.sources.memory})`}
       </dd>
     </dl>
   </details>

@@ -1,10 +1,7 @@
-import type { Case } from '../../case';
+import { type Case, findingsOf } from '../../case';
 import type { Finding, FindingKind } from '../../check/types';
 import { strings } from '../strings';
 import { FindingCard } from './FindingCard';
-
-const findingsOf = (kase: Case): Finding[] =>
-  kase.outcomes.flatMap((outcome) => (outcome.outcome === 'speaks' ? outcome.findings : []));
 
 const ofKind = (findings: Finding[], ...kinds: FindingKind[]) =>
   kinds.flatMap((kind) => findings.filter((finding) => finding.kind === kind));
@@ -35,17 +32,21 @@ export function RestOfFindings({ kase }: { kase: Case }) {
         <section aria-labelledby="gaps-title">
           <h2 id="gaps-title">{strings.findings.gaps}</h2>
           {gaps.map((finding) => (
-            <FindingCard key={finding.id} finding={finding} open={false} />
+            <FindingCard key={finding.id} finding={finding} quiet />
           ))}
         </section>
       )}
       {agreements.length > 0 && (
-        <section aria-labelledby="agreements-title">
-          <h2 id="agreements-title">{strings.findings.agreements}</h2>
+        <details class="folded">
+          <summary>
+            <h2>
+              {strings.findings.agreements} ({agreements.length})
+            </h2>
+          </summary>
           {agreements.map((finding) => (
-            <FindingCard key={finding.id} finding={finding} open={false} />
+            <FindingCard key={finding.id} finding={finding} quiet />
           ))}
-        </section>
+        </details>
       )}
       {unable.length > 0 && (
         <details class="quiet">

@@ -1,5 +1,7 @@
 import type { PhotoView } from '../../bridge/protocol';
 import type { Case } from '../../case';
+import type { Decoding } from '../../code/types';
+import { groupBy } from '../group-by';
 import { strings } from '../strings';
 import { DecodingCard } from './DecodingCard';
 import { TypeCode } from './TypeCode';
@@ -11,40 +13,54 @@ interface Props {
   onRemoveTyped?: ((code: string) => void) | undefined;
 }
 
-/** The heart: every code of the case, where it was seen, and what it says. */
+/** The heart: every code of the case, where it was seen, and what it says. The same code in two places stands once. */
 export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Props) {
-  const numberOf = (photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;
+  const read = groupBy(
+    kase.decodings.filter(({ accepted }) => accepted),
+    ({ code, readings }) => readings[0]?.text ?? code,
+  );
+  const unclear = kase.decodings.filter(({ accepted }) => !accepted);
   const fromPhotos = kase.decodings.some(({ from }) => from.kind === 'photo');
-  // Accepted codes first: an unclear line in another photo must not push the read one out of sight.
-  const ordered = [...kase.decodings].sort((a, b) => Number(b.accepted) - Number(a.accepted));
+  const card = (decodings: Decoding[]) => {
+    const [first] = decodings;
+    const lines = decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from] : []));
+    const typed = decodings.find(({ from }) => from.kind === 'typed');
+    return (
+      first && (
+        <DecodingCard
+          key={first.id}
+          decoding={first}
+          picture={lines[0] ? pictureOfLine(lines[0].photoId, lines[0].lineId) : null}
+          pictureLabel={lines[0] ? strings.stamp.pictureOf(numberOf(kase, lines[0].photoId)) : ''}
+          where={[...new Set(decodings.map((one) => whereWords(kase, one)))].join(' · ')}
+          onRemove={typed && onRemoveTyped ? () => onRemoveTyped(typed.code) : undefined}
+        />
+      )
+    );
+  };
   return (
     <section aria-labelledby="stamp-title">
       <h2 id="stamp-title">{strings.stamp.title}</h2>
       {!fromPhotos && <p class="muted">{kase.photos.length === 0 ? strings.stamp.waiting : strings.stamp.none}</p>}
-      {ordered.map((decoding) => {
-        const { from } = decoding;
-        const photo = from.kind === 'photo' ? from : null;
-        return (
-          <DecodingCard
-            key={decoding.id}
-            decoding={decoding}
-            picture={photo && pictureOfLine(photo.photoId, photo.lineId)}
-            pictureLabel={photo ? strings.stamp.pictureOf(numberOf(photo.photoId)) : ''}
-            where={
-              photo
-                ? strings.stamp.inPhoto(numberOf(photo.photoId))
-                : from.kind === 'claim'
-                  ? strings.stamp.inListing
-                  : strings.stamp.typed
-            }
-            onRemove={from.kind === 'typed' && onRemoveTyped ? () => onRemoveTyped(decoding.code) : undefined}
-          />
-        );
-      })}
+      {read.map(([, decodings]) => card(decodings))}
+      {read.length === 0 && unclear.map((decoding) => card([decoding]))}
+      {read.length > 0 && unclear.length > 0 && (
+        <details class="quiet">
+          <summary>{strings.stamp.unclear(unclear.length)}</summary>
+          {unclear.map((decoding) => card([decoding]))}
+        </details>
+      )}
       {onType && <TypeCode onType={onType} />}
       {kase.maker !== null && <p class="muted hint">{strings.makerFile(kase.maker)}</p>}
     </section>
   );
+}
+
+const numberOf = (kase: Case, photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;
+
+function whereWords(kase: Case, { from }: Decoding): string {
+  if (from.kind === 'photo') return strings.stamp.inPhoto(numberOf(kase, from.photoId));
+  return from.kind === 'claim' ? strings.stamp.inListing : strings.stamp.typed;
 }
 
 /** The cut-out of one line among what the reader gave. */
