@@ -35,7 +35,7 @@ function codeAt(text: string, start: number): string | null {
     const rest = text.slice(start + code.length);
     if (
       looksLikeCode(code) &&
-      !/^[\p{L}\p{N}]/u.test(rest) &&
+      !/^[\p{Script=Latin}\p{N}]/u.test(rest) &&
       !(words.length > 1 && unit.test(rest)) &&
       !unit.test(rest)
     )
@@ -52,7 +52,7 @@ function announced(from: Passage): { start: number; code: string }[] {
     const end = match.index + match[0].length;
     const limit = Math.min(from.folded.text.length, end + longestGap);
     for (let start = end; start < limit; start += 1) {
-      if (!/[A-Z0-9]/.test(upper(from, start)) || /[\p{L}\p{N}]/u.test(upper(from, start - 1))) continue;
+      if (!/[A-Z0-9]/.test(upper(from, start)) || /[\p{Script=Latin}\p{N}]/u.test(upper(from, start - 1))) continue;
       if (!between.test(from.folded.text.slice(end, start))) break;
       const code = codeAt(originalCase(from), start);
       if (code) {

@@ -14,7 +14,7 @@ const any = (phrases: string[]) => phrasePattern(phrases);
 
 const bought = any(
   listOf(
-    'bought, purchased, purchase, purchase date, acquired, got it, was gifted, gifted, a gift, gift in, received',
+    'sample sale, outlet, in the sale, boutique, shop, store, bought, purchased, purchase, purchase date, acquired, got it, was gifted, gifted, a gift, gift in, received',
     'given to me, was given, ordered, owned since, had it since, have had it, receipt, invoice, inherited',
     'gekauft, erworben, kauf, kaufdatum, gekauft im, geschenkt, geschenk, geerbt, rechnung, kassenbon, bestellt',
     "acheté, achetée, achat, date d'achat, acquis, acquise, offert, offerte, reçu, reçue, facture, héritage",

@@ -6,7 +6,7 @@ import { listOf, type PhraseTable } from '../listing/text';
  */
 export const colourWords: PhraseTable<string> = {
   red: listOf(
-    'red, rot, rote*, rouge, rouges, rosso, rossa, rosse, rossi, rojo, roja, rojos, rojas, rood, rode, 赤, 赤い, レッド',
+    'red, rot, rote*, rouge, rouges, rosso, rossa, rosse, rossi, rojo, roja, rojos, rojas, rood, rode, 赤色, 赤い, 赤の, 赤系, 赤革, レッド',
   ),
   'dark red': listOf(
     'dark red, deep red, dunkelrot*, rouge foncé, rosso scuro, rojo oscuro, donkerrood, donkerrode, えんじ, 濃い赤',
@@ -21,35 +21,41 @@ export const colourWords: PhraseTable<string> = {
   mustard: listOf(
     'mustard, senf, senfgelb*, senffarben*, moutarde, senape, mostaza, mosterd, mosterdgeel, マスタード, からし色',
   ),
-  green: listOf('green, grün, grüne*, vert, verte, verts, vertes, verde, verdi, verdes, groen, groene, 緑, グリーン'),
+  green: listOf(
+    'green, grün, grüne*, vert, verte, verts, vertes, verde, verdi, verdes, groen, groene, 緑色, 緑の, 緑系, 緑革, グリーン',
+  ),
   olive: listOf('olive, oliv, olivgrün*, olivfarben*, vert olive, oliva, verde oliva, olijf, olijfgroen*, オリーブ'),
-  blue: listOf('blue, blau, blaue*, bleu, bleue, bleus, bleues, blu, azul, azules, blauw, blauwe, 青, ブルー'),
+  blue: listOf(
+    'blue, blau, blaue*, bleu, bleue, bleus, bleues, blu, azul, azules, blauw, blauwe, 青色, 青い, 青の, 青系, 青革, ブルー',
+  ),
   navy: listOf(
     'navy, navy blue, marineblau*, dunkelblau*, bleu marine, blu navy, blu scuro, azul marino, marineblauw*',
-    'donkerblauw*, 紺, ネイビー',
+    'donkerblauw*, 紺色, 紺の, 紺系, 紺革, ネイビー',
   ),
-  purple: listOf('purple, violet, lila, violett*, violette, viola, morado, morada, paars, paarse, 紫, パープル'),
+  purple: listOf(
+    'purple, violet, lila, violett*, violette, viola, morado, morada, paars, paarse, 紫色, 紫の, 紫系, 紫革, パープル',
+  ),
   pink: ['pink', 'rosa', 'rose', 'roze', 'ピンク'],
   brown: listOf(
-    'brown, braun, braune*, brun, brune, marron, marrone, marrón, marrones, bruin, bruine, 茶色, 茶, ブラウン',
+    'brown, braun, braune*, brun, brune, marron, marrone, marrón, marrones, bruin, bruine, 茶色, 茶の, 茶系, 茶革, ブラウン',
   ),
   'dark brown': listOf(
     'dark brown, chocolate brown, chocolate, dunkelbraun*, marron foncé, brun foncé, marrone scuro, testa di moro',
     'marrón oscuro, donkerbruin*, 焦げ茶, こげ茶, ダークブラウン',
   ),
-  tan: listOf('tan, cognac, camel, hellbraun*, fauve, cuoio, camello, lichtbruin*, キャメル, タン'),
+  tan: listOf('tan, cognac, camel, hellbraun*, fauve, cuoio, camello, lichtbruin*, キャメル'),
   beige: listOf('beige, sand, cream, creme*, crème, sabbia, crema, ベージュ, クリーム'),
   black: listOf(
     'black, schwarz, schwarze*, noir, noire, noirs, noires, nero, nera, nere, neri, negro, negra, negros, negras',
-    'zwart, zwarte, 黒, 黒い, ブラック',
+    'zwart, zwarte, 黒色, 黒い, 黒の, 黒系, 黒革, ブラック',
   ),
   white: listOf(
-    'white, weiß, weiße*, weiss, weisse*, blanc, blanche, bianco, bianca, blanco, blanca, wit, witte, 白, ホワイト',
+    'white, weiß, weiße*, weiss, weisse*, blanc, blanche, bianco, bianca, blanco, blanca, wit, witte, 白色, 白い, 白の, 白系, 白革, ホワイト',
   ),
   grey: listOf('grey, gray, grau, graue*, gris, grise, grigio, grigia, grijs, grijze, 灰色, グレー'),
   gold: listOf(
     'gold, golden, goldene*, doré, dorée, dorés, dorées, oro, dorato, dorata, dorate, dorati, dorado, dorada',
-    'dorados, goud, gouden, 金, 金色, ゴールド',
+    'dorados, goud, gouden, 金色の, 金色, ゴールド',
   ),
   'gold-tone': listOf(
     'gold tone, gold toned, gold coloured, gold colored, gold plated, goldfarben*, vergoldet*, ton or, couleur or',
@@ -57,11 +63,11 @@ export const colourWords: PhraseTable<string> = {
   ),
   silver: listOf(
     'silver, silbern*, silber, argent, argenté, argentée, argentés, argento, argentato, argentata, plata',
-    'plateado, plateada, zilver, zilveren, 銀, 銀色, シルバー',
+    'plateado, plateada, zilver, zilveren, 銀色, シルバー',
   ),
   'silver-tone': listOf(
     'silver tone, silver toned, silver coloured, silver colored, silver plated, silberfarben*, versilbert*',
-    'ton argent, tono argento, color plata, zilverkleurig*, シルバーカラー',
+    'ton argent, tono argento, color plata, zilverkleurig*, シルバーカラー, シルバー色',
   ),
   natural: listOf('natural, undyed, untreated, natur, naturbelassen*, naturel, naturelle, naturale, ナチュラル, ヌメ'),
 };

@@ -17,7 +17,7 @@ import type { Part } from './types';
 const findParts = phraseFinder(partWords);
 /** Joints inside one description: "red and black", "gold-tone", "brown grained calf", "di pelle rossa". */
 const within =
-  /^[\s-]{0,2}(?:(?:and|und|et|e|y|en|&|\/|in|of|de|di|en|aus|van|の|tone|toned|coloured|colored|coated|soft|smooth|grained|fine|full grain|thick|waxed|solid|real|echtes?|echtem|veritable|vera|verdadera|echt|pale|light|dark|deep|bright|hell|clair|foncé|fonce|chiaro|scuro|claro|oscuro|licht|donker)[\s-]{1,2}){0,2}$/u;
+  /^(?:の|色の|系の)$|^[\s-]{0,2}(?:(?:and|und|et|e|y|en|&|\/|in|of|de|di|en|aus|van|の|tone|toned|coloured|colored|coated|soft|smooth|grained|fine|full grain|thick|waxed|solid|real|echtes?|echtem|veritable|vera|verdadera|echt|pale|light|dark|deep|bright|hell|clair|foncé|fonce|chiaro|scuro|claro|oscuro|licht|donker)[\s-]{1,2}){0,2}$/u;
 const joinsOnward = /^[\s-]{0,2}(?:の|な|い)?$/u;
 const follows =
   /^\s{0,2}(?:colou?r|material|stitched|tone|edge)?\s{0,2}(?:(?:is|are|was|were|be|has been|in|with|of|made of|made from|made in|:|=|-|–|aus|ist|sind|mit|en|est|sont|a|à|avec|in|di|è|e|sono|con|de|es|son|van|is van|zijn|met|der|die|das|le|la|il|は|が|に|を|も)\s{0,2}){0,2}(?:(?:a|an|the|all|fully|completely|very|genuine|original|soft|smooth|grained|fine|solid|real|beautiful|lovely|gorgeous|thick|bright|vivid|faded|pale|light|dark|schönem|feinem|weichem|echtem|echt|belle|bella|hermoso|mooie|mooi|pure|un|une|una|ein|einem|een)\s{1,2}){0,3}$/u;
@@ -40,8 +40,24 @@ interface Group {
   hasMaterial: boolean;
 }
 
+interface Vocabulary {
+  find: (from: Passage) => Hit<string>[];
+  materials: Set<string>;
+}
+
+/** Built once for each set of maker files: the pattern is large. */
+const built = new WeakMap<MakerFile[], Vocabulary>();
+
+function vocabularyOf(makers: MakerFile[]): Vocabulary {
+  const known = built.get(makers);
+  if (known) return known;
+  const fresh = vocabulary(makers);
+  built.set(makers, fresh);
+  return fresh;
+}
+
 /** The words that a material claim is looked up by: the general ones and those of the maker files, which win. */
-function vocabulary(makers: MakerFile[]): { find: (from: Passage) => Hit<string>[]; materials: Set<string> } {
+function vocabulary(makers: MakerFile[]): Vocabulary {
   const own = new Set<string>();
   for (const { construction } of makers)
     for (const fact of construction)
@@ -107,7 +123,7 @@ function partOf(text: string, group: Group, parts: Hit<Part>[], language: string
 
 /** Materials and colours per part. Without a part near, a material beside a word for the piece is the body's. */
 export function materialClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
-  const words = vocabulary(makers);
+  const words = vocabularyOf(makers);
   const drafts = passages.flatMap((from) => {
     const { text } = from.folded;
     const parts = findParts(from.folded) as Hit<Part>[];

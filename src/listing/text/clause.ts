@@ -44,7 +44,7 @@ const notNegating = phrasePattern(
   'gu',
 );
 const negatedAfter =
-  /^[\s「」は が で も で は]{0,4}(?:では|じゃ)?(?:ない|無い|なし|無し|ません|ありません|ございません|不可)|^\s{0,2}(?:-|:)?\s{0,2}(?:no|none|nein|non|nessuno|ninguno|nee|keine?)(?=$|[\s,.;!])/u;
+  /^\s?[」』]?(?:品|製|物|もの|色|系)?(?:では|でも|は|が|も|じゃ|で|に)?(?:ない|無い|なし|無し|ありません|ございません|ません|不可)|^\s{0,2}(?:-|:)?\s{0,2}(?:no|none|nein|non|nessuno|ninguno|nee|keine?)(?=$|[\s,.;!])/u;
 
 /**
  * Whether the words from `start` to `end` (folded text) are denied: a negation of the seven languages at most four

@@ -15,6 +15,10 @@ const nounAfter = new RegExp(`^\\s{0,2}(?:${phrasePattern(pieceNouns).source})`,
 const stateBefore =
   /(?:condition|zustand|etat|stato|condizioni|estado|staat|conditie|状態|is|it's|its|ist|est|e|es|brand|fabrik|absolutely|completely|totally|komplett|ganz|totalement|completamente|helemaal|ganz|and|und|et|en|y)[\s:.-]{0,3}$/u;
 
+/** "I used my discount", "used to be": the verb, not the state. */
+const verbAfter = /^\s(?:my|to|as|for|by|an?)\s/u;
+const words = (said: { words: string }) => said.words.toLowerCase();
+
 /** What a denied condition leaves: "not new" is used; a denied flaw or "not worn" says nothing by itself. */
 const denied: Record<Condition, Condition | null> = {
   new: 'used',
@@ -64,6 +68,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
   );
   for (const said of [...taken, ...bare].sort((a, b) => a.start - b.start)) {
     const { foldedStart: start, foldedEnd: end } = said;
+    if (verbAfter.test(folded.text.slice(end, end + 6)) && words(said) === 'used') continue;
     const negated = isNegated(folded.text, start, end);
     if (bare.includes(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;

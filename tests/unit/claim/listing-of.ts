@@ -1,0 +1,102 @@
+import { type Claim, findClaims } from '../../../src/claim';
+import type { Listing } from '../../../src/listing/types';
+import type { MakerFile } from '../../../src/maker/types';
+
+/** A small maker file for claim tests: an invented maker with one plant, some construction words and two models. */
+export const ondrasse: MakerFile = {
+  format: 1,
+  maker: 'Ondrasse',
+  aliases: ['ondrasse bruxelles', 'オンドラス'],
+  sources: ['invented for the tests'],
+  invented: true,
+  plants: [{ code: 'KV', place: 'BE', used: ['1988', '2003'] }],
+  codeSystems: [],
+  construction: [
+    {
+      part: 'lining',
+      is: 'olive twill',
+      also: ['khaki twill'],
+      used: ['1970', null],
+      strength: 'soft',
+      source: 'test',
+    },
+    { part: 'lining', is: 'alcove weave', used: ['1970', null], strength: 'soft', source: 'test' },
+  ],
+  models: [{ name: 'Carryall 30', aliases: ['carry-all 30'] }, { name: 'Boulevard 25' }],
+  trade: {},
+};
+
+/** A listing with a title and a description and nothing else. */
+export const listingOf = (
+  title: string,
+  description: string,
+  language: string | null = 'en',
+  more: Partial<Listing> = {},
+): Listing => ({
+  format: 1,
+  url: 'https://attic-arcade.example/piece/1',
+  readAt: '2026-11-25T09:00:00Z',
+  kind: 'listing',
+  language,
+  title: title ? [{ value: title, origin: 'visible', where: 'h1', confidence: 0.9 }] : [],
+  description: description ? [{ value: description, origin: 'visible', where: 'p', confidence: 0.9 }] : [],
+  text: '',
+  maker: [],
+  model: [],
+  itemCode: [],
+  price: [],
+  condition: [],
+  availability: [],
+  measures: [],
+  colour: [],
+  material: [],
+  posted: [],
+  watchers: [],
+  bids: [],
+  returns: [],
+  shipping: [],
+  payment: [],
+  seller: { name: [], rating: [], salesCount: [], memberSince: [], trader: [], place: [] },
+  photos: [],
+  problems: [],
+  ...more,
+});
+
+const year = (day: string | null) => day?.slice(0, 4) ?? '';
+
+/** A claim in short: "made 1990-1999", "lining = red suede", "condition unused". */
+export function shortClaim(claim: Claim): string {
+  switch (claim.kind) {
+    case 'made':
+    case 'bought':
+      return `${claim.kind} ${year(claim.span.from)}-${year(claim.span.to)}`;
+    case 'condition':
+      return `condition ${claim.condition}`;
+    case 'material':
+      return `${claim.part} = ${claim.material}`;
+    case 'measure':
+      return `${claim.measure.dimension} ${claim.measure.mm}`;
+    case 'maker':
+      return `maker ${claim.maker}`;
+    case 'model':
+      return `model ${claim.model}`;
+    case 'origin':
+      return `origin ${claim.place}`;
+    case 'code':
+      return `code ${claim.code}`;
+    case 'price':
+      return `price ${claim.price.kind} ${claim.price.minor}`;
+    case 'sale-channel':
+      return `channel ${claim.channel}`;
+    case 'returns':
+      return `returns ${claim.accepted ? 'yes' : 'no'}`;
+    default:
+      return claim.kind;
+  }
+}
+
+/** All claims of a description in short, in the order of the text. */
+export const claimsOf = (description: string, language: string | null, title = ''): string[] =>
+  findClaims(listingOf(title, description, language), [ondrasse])
+    .sort((a, b) => a.at.field.localeCompare(b.at.field) || a.at.start - b.at.start || a.kind.localeCompare(b.kind))
+    .map(shortClaim);
