@@ -1,3 +1,5 @@
+export { layOutAxis } from './axis';
+export type { AxisBar, AxisLayout, AxisRow } from './axis-types';
 export { type Gathered, gatherEvidence } from './gather';
 export { reason } from './reason';
 export type { AgreeingSet, Conflict, Explanation, Reasoning, Stretch } from './reasoning-types';

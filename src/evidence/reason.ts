@@ -5,7 +5,7 @@ import { explain } from './explain';
 import type { AgreeingSet, Conflict, Reasoning } from './reasoning-types';
 import { stretchOf, stretchWords } from './stretch';
 import type { Evidence } from './types';
-import { asClause, listOf } from './wording';
+import { asClause } from './wording';
 
 /**
  * What the evidence says together: the largest agreeing sets, the smallest sets that cannot all hold, and which
@@ -47,6 +47,10 @@ function agreeingSet(pieces: readonly Evidence[]): AgreeingSet {
   };
 }
 
+/** What is said first of a fact that gives several statements: what was read, before what follows from it. */
+const plainOrder = { claim: 0, reading: 0, mark: 0, construction: 0, plant: 1, system: 2 } as const;
+const plainness = (pieces: readonly Evidence[]) => pieces.reduce((sum, { from }) => sum + plainOrder[from.kind], 0);
+
 /** Minimal conflicts, said once for the same facts: the hard one where there is a choice. */
 function conflictsOver(evidence: readonly Evidence[], cells: Cells, over: Conflict['over']) {
   const { sets, complete } = minimalConflicts(cells);
@@ -58,7 +62,13 @@ function conflictsOver(evidence: readonly Evidence[], cells: Cells, over: Confli
     const hard = pieces.every(({ strength }) => strength === 'hard');
     return { pieces, bases, factCount: new Set(pieces.map(({ basis }) => basis)).size, hard };
   });
-  all.sort((a, b) => Number(b.hard) - Number(a.hard) || a.factCount - b.factCount || a.pieces.length - b.pieces.length);
+  all.sort(
+    (a, b) =>
+      Number(b.hard) - Number(a.hard) ||
+      a.factCount - b.factCount ||
+      a.pieces.length - b.pieces.length ||
+      plainness(a.pieces) - plainness(b.pieces),
+  );
   const kept: typeof all = [];
   for (const one of all) {
     // A conflict of the same facts, or of fewer of them, that is at least as hard stands already: it came earlier.
@@ -68,8 +78,8 @@ function conflictsOver(evidence: readonly Evidence[], cells: Cells, over: Confli
 }
 
 function conflict(pieces: readonly Evidence[], over: Conflict['over'], hard: boolean): Conflict {
-  const facts = listOf(pieces.map((piece) => asClause(piece.statement)));
-  const together = hard ? 'These cannot all hold' : 'These hardly go together';
-  const statement = `${pieces.length === 1 ? `No ${over} fits this` : together}: ${facts}`;
+  const facts = pieces.map((piece) => asClause(piece.statement)).join('; ');
+  const which = pieces.length === 1 ? 'this' : pieces.length === 2 ? 'both' : 'all of these';
+  const statement = `${hard ? `No one ${over} fits` : `Hardly any ${over} fits`} ${which}: ${facts}`;
   return { evidence: pieces.map((piece) => piece.id), over, strength: hard ? 'hard' : 'soft', statement };
 }

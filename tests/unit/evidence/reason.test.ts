@@ -50,7 +50,7 @@ test('one year claimed against three facts that agree: the year is named as what
     [['claim', 'lining'], 'soft'],
   ]);
   expect(result.conflicts[0]?.statement).toBe(
-    'These cannot all hold: the listing says “made in 1984” and the stamp reads KV',
+    'No one date fits both: the listing says “made in 1984”; the stamp reads KV',
   );
   expect(result.explanations.map(({ statement }) => statement)).toEqual([
     'If the year claimed is wrong (the listing says “made in 1984”), all the rest agrees: 1993 to 1996',
@@ -124,5 +124,5 @@ test('evidence that speaks of neither date nor place changes nothing', () => {
 test('the result fits its schema and a sentence names two facts', () => {
   const result = reason([piece('a'), piece('b', { spans: [yearSpan(2001)] })]);
   expect(reasoningSchema.parse(result)).toEqual(result);
-  expect(result.conflicts[0]?.statement).toBe('These cannot all hold: the fact a stands and the fact b stands');
+  expect(result.conflicts[0]?.statement).toBe('No one date fits both: the fact a stands; the fact b stands');
 });

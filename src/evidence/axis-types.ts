@@ -1,0 +1,39 @@
+import type { Evidence } from './types';
+
+/** A stretch of the axis; 0 is its first day, 1 the day after its last. An open side runs on beyond the axis. */
+export interface AxisBar {
+  start: number;
+  end: number;
+  opensLeft: boolean;
+  opensRight: boolean;
+}
+
+export interface AxisRow {
+  /** Ids of the evidence that the row shows: one, or the same fact said with the same dates again. */
+  evidence: string[];
+  /** 'claim-loose' is a claim with room at its edges: the farthest that its words can mean. */
+  kind: Evidence['from']['kind'] | 'claim-loose';
+  /** Full sentence. */
+  statement: string;
+  /** Dates in words: "January 1995 or week 2 of 1995". */
+  words: string;
+  strength: Evidence['strength'];
+  /** Where the statement comes from. */
+  source: Evidence['source'];
+  places: string[];
+  /** Bars on the axis; empty when all dates lie beyond it. */
+  bars: AxisBar[];
+  /** Dates that lie wholly beyond an end of the axis. */
+  beyond: ('before' | 'after')[];
+  /** Whether the row belongs to the largest agreeing set. */
+  agrees: boolean;
+}
+
+export interface AxisLayout {
+  /** First and last year shown, both whole. */
+  years: [number, number];
+  ticks: { year: number; at: number }[];
+  rows: AxisRow[];
+  /** The stretch on which the largest agreeing set agrees, and its words; empty when nothing agrees with anything. */
+  agreeing: { bars: AxisBar[]; words: string; facts: number };
+}

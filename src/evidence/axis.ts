@@ -1,0 +1,129 @@
+import { type Span, spanWords } from '../span';
+import type { AxisBar, AxisLayout, AxisRow } from './axis-types';
+import type { Reasoning } from './reasoning-types';
+import { stretchWords } from './stretch';
+import type { Evidence } from './types';
+import { anyOf } from './wording';
+
+/** A date this many years away from the core of the evidence does not stretch the axis; its bar runs off the edge. */
+const reachYears = 10;
+const mostTicks = 6;
+const dayMs = 86_400_000;
+
+/**
+ * Where everything stands on one time axis. Pure arithmetic: positions are shares of the axis from 0 to 1, so that any
+ * screen can draw it. Null when no evidence speaks of date. The axis spans whole years around the core of the
+ * evidence: the closed spans of hard evidence, else those of soft evidence, else every end there is; ends farther than
+ * `reachYears` from the core are cut off and said to run on.
+ */
+export function layOutAxis(evidence: readonly Evidence[], reasoning: Reasoning): AxisLayout | null {
+  const dated = evidence.filter((piece) => piece.spans.length > 0);
+  const years = yearsOf(dated);
+  if (!years) return null;
+  const scale = scaleOf(years);
+  const [first] = reasoning.agreeing;
+  const inLargest = new Set(first?.evidence);
+  const spans = first && first.facts > 1 ? first.spans : [];
+  return {
+    years,
+    ticks: ticksOf(years).map((year) => ({ year, at: scale.at(`${String(year).padStart(4, '0')}-01-01`) })),
+    rows: mergeRepeated(dated).map((pieces) => rowOf(pieces, scale, inLargest, dated)),
+    agreeing: {
+      bars: spans.flatMap((span) => scale.bar(span) ?? []),
+      words: spans.length > 0 && first ? stretchWords(first) : '',
+      facts: spans.length > 0 && first ? first.facts : 0,
+    },
+  };
+}
+
+const yearOf = (day: string) => Number(day.slice(0, 4));
+const endsOf = (spans: readonly Span[]): number[] =>
+  spans.flatMap(({ from, to }) => [from, to].filter((day) => day !== null).map(yearOf));
+const isClosed = ({ from, to }: Span) => from !== null && to !== null;
+
+function yearsOf(dated: readonly Evidence[]): [number, number] | null {
+  const closed = (strength: Evidence['strength']) =>
+    endsOf(dated.filter((piece) => piece.strength === strength).flatMap(({ spans }) => spans.filter(isClosed)));
+  const every = endsOf(dated.flatMap(({ spans }) => spans));
+  const core = [closed('hard'), closed('soft'), every].find((ends) => ends.length > 0);
+  if (!core) return null;
+  const [low, high] = [Math.min(...core), Math.max(...core)];
+  const near = every.filter((year) => year >= low - reachYears && year <= high + reachYears);
+  const [first, last] = [Math.min(low, ...near), Math.max(high, ...near)];
+  // Room at both ends, so that a bar that ends here is told from one that runs on.
+  const room = Math.max(1, Math.round((last - first) * 0.05));
+  return [Math.max(1, first - room), Math.min(9998, last + room)];
+}
+
+interface Scale {
+  at: (day: string) => number;
+  bar: (span: Span) => AxisBar | null;
+  beyond: (span: Span) => 'before' | 'after' | null;
+}
+
+function scaleOf([first, last]: [number, number]): Scale {
+  const day = (text: string) => Date.parse(`${text}T00:00:00Z`);
+  const start = day(`${String(first).padStart(4, '0')}-01-01`);
+  const end = day(`${String(last + 1).padStart(4, '0')}-01-01`);
+  const share = (moment: number) => (moment - start) / (end - start);
+  const edges = ({ from, to }: Span) => ({
+    left: from === null ? Number.NEGATIVE_INFINITY : share(day(from)),
+    right: to === null ? Number.POSITIVE_INFINITY : share(day(to) + dayMs),
+  });
+  return {
+    at: (text) => share(day(text)),
+    bar(span) {
+      const { left, right } = edges(span);
+      if (right <= 0 || left >= 1) return null;
+      return { start: Math.max(0, left), end: Math.min(1, right), opensLeft: left < 0, opensRight: right > 1 };
+    },
+    beyond(span) {
+      const { left, right } = edges(span);
+      return right <= 0 ? 'before' : left >= 1 ? 'after' : null;
+    },
+  };
+}
+
+/** Whole years, one, two, five or ten (and so on) apart, at most `mostTicks` of them. */
+function ticksOf([first, last]: [number, number]): number[] {
+  const length = last - first + 1;
+  const step = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000].find((one) => length / one <= mostTicks) ?? 2000;
+  const start = Math.ceil(first / step) * step;
+  return Array.from({ length: Math.floor((last - start) / step) + 1 }, (_, at) => start + at * step);
+}
+
+/** Statements of the same fact, of the same kind and strength, with the same dates, are one row. */
+function mergeRepeated(dated: readonly Evidence[]): Evidence[][] {
+  const rows = new Map<string, Evidence[]>();
+  for (const piece of dated) {
+    const key = JSON.stringify([piece.basis, piece.from.kind, piece.strength, piece.spans]);
+    rows.set(key, [...(rows.get(key) ?? []), piece]);
+  }
+  return [...rows.values()];
+}
+
+function rowOf(
+  pieces: readonly Evidence[],
+  scale: Scale,
+  inLargest: ReadonlySet<string>,
+  dated: readonly Evidence[],
+): AxisRow {
+  const { from, statement, spans, strength, source } = pieces[0]!;
+  // A loose claim stands twice: softly as it was said, and hard with room at its edges.
+  const isLoose =
+    from.kind === 'claim' &&
+    strength === 'hard' &&
+    dated.some((other) => other.from.kind === 'claim' && other.from.id === from.id && other.strength === 'soft');
+  return {
+    evidence: pieces.map(({ id }) => id),
+    kind: isLoose ? 'claim-loose' : from.kind,
+    statement,
+    words: anyOf(spans.map(spanWords)),
+    strength,
+    source,
+    places: [...new Set(pieces.flatMap(({ places }) => places))],
+    bars: spans.flatMap((span) => scale.bar(span) ?? []),
+    beyond: [...new Set(spans.flatMap((span) => scale.beyond(span) ?? []))],
+    agrees: pieces.some(({ id }) => inLargest.has(id)),
+  };
+}

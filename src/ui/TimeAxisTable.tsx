@@ -1,0 +1,44 @@
+import type { AxisLayout, AxisRow } from '../evidence';
+import { placeName } from '../place';
+import { strings } from './strings';
+
+const words = strings.axis;
+
+/** Everything that the drawing shows, in words, one step behind it: for screen readers, and for whoever wants it exact. */
+export const TimeAxisTable = ({ layout }: { layout: AxisLayout }) => (
+  <details class="time-axis-behind">
+    <summary>{words.table}</summary>
+    <table class="time-axis-table">
+      <thead>
+        <tr>
+          <th scope="col">{words.statement}</th>
+          <th scope="col">{words.dates}</th>
+          <th scope="col">{words.stands}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {layout.rows.map((row) => (
+          <TableRow key={row.evidence[0]} row={row} />
+        ))}
+      </tbody>
+    </table>
+  </details>
+);
+
+const TableRow = ({ row }: { row: AxisRow }) => (
+  <tr data-evidence={row.evidence.join(' ')}>
+    <th scope="row">
+      {row.statement}
+      <small>{`${words.source}: ${row.source.text} (${strings.sources[row.source.kind]})`}</small>
+    </th>
+    <td>
+      {row.words}
+      {row.places.length > 0 ? `, ${row.places.map(placeName).join(', ')}` : ''}
+      {row.beyond.map((side) => ` (${words.beyond[side]})`).join('')}
+    </td>
+    <td>
+      {row.strength === 'hard' ? words.hard : words.soft}
+      {row.agrees ? `; ${words.agrees}` : `; ${words.apart}`}
+    </td>
+  </tr>
+);

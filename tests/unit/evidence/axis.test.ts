@@ -1,0 +1,99 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { type Evidence, layOutAxis, reason } from '../../../src/evidence';
+import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
+import { piece } from './samples';
+
+const layOut = (evidence: Evidence[]) => layOutAxis(evidence, reason(evidence));
+
+test('evidence that speaks of no date gives no axis', () => {
+  expect(layOut([])).toBeNull();
+  expect(layOut([piece('place', { spans: [], places: ['FR'], about: 'place' })])).toBeNull();
+});
+
+test('one year sits in the middle of three, with a tick for each', () => {
+  const axis = layOut([piece('claim', { spans: [yearSpan(1994)] })])!;
+  expect(axis.years).toEqual([1993, 1995]);
+  expect(axis.ticks.map(({ year }) => year)).toEqual([1993, 1994, 1995]);
+  expect(axis.ticks[0]?.at).toBe(0);
+  const bar = axis.rows[0]!.bars[0]!;
+  expect([bar.start, bar.end]).toEqual([expect.closeTo(1 / 3, 2), expect.closeTo(2 / 3, 2)]);
+  expect([bar.opensLeft, bar.opensRight]).toEqual([false, false]);
+});
+
+test('open ends run on beyond the axis, and alternatives are bars of one row', () => {
+  const axis = layOut([
+    piece('code', { from: { kind: 'reading', id: 'd' }, spans: [monthSpan(1995, 1), monthSpan(2005, 9)] }),
+    piece('zip', { from: { kind: 'mark', id: 'm' }, spans: [yearsSpan(1990, null)], strength: 'soft' }),
+  ])!;
+  expect(axis.rows.map(({ bars }) => bars.length)).toEqual([2, 1]);
+  expect(axis.rows[0]?.words).toBe('January 1995 or September 2005');
+  expect(axis.rows[1]?.bars[0]).toMatchObject({ end: 1, opensLeft: false, opensRight: true });
+  expect(axis.rows[1]?.strength).toBe('soft');
+});
+
+test('a date far from the core does not stretch the axis: its bar runs off, or it is said to lie beyond', () => {
+  const axis = layOut([
+    piece('claim', { spans: [yearSpan(1994)] }),
+    piece('patent', { spans: [yearsSpan(1863, null)] }),
+    piece('letter', { spans: [yearSpan(1863)], strength: 'soft' }),
+  ])!;
+  expect(axis.years).toEqual([1993, 1995]);
+  expect(axis.rows[1]?.bars).toEqual([{ start: 0, end: 1, opensLeft: true, opensRight: true }]);
+  expect(axis.rows[2]).toMatchObject({ bars: [], beyond: ['before'] });
+});
+
+test('the stretch of the largest agreeing set is marked, and who belongs to it is said', () => {
+  const axis = layOut([
+    piece('claim', { spans: [yearSpan(1984)] }),
+    piece('code', { spans: [yearsSpan(1993, 1996)] }),
+    piece('plant', { spans: [yearsSpan(1988, 1995)] }),
+  ])!;
+  expect(axis.agreeing).toMatchObject({ words: '1993 to 1995', facts: 2 });
+  expect(axis.agreeing.bars).toHaveLength(1);
+  expect(axis.rows.map(({ agrees }) => agrees)).toEqual([false, true, true]);
+});
+
+test('where no two facts agree nothing is marked', () => {
+  const axis = layOut([piece('a', { spans: [yearSpan(1984)] }), piece('b', { spans: [yearSpan(1994)] })])!;
+  expect(axis.agreeing).toEqual({ bars: [], words: '', facts: 0 });
+});
+
+test('a loose claim stands twice, as it was said and at its loosest', () => {
+  const from = { kind: 'claim', id: 'c' } as const;
+  const axis = layOut([
+    piece('literal', { from, basis: 'c', spans: [yearsSpan(1990, 1999)], strength: 'soft' }),
+    piece('wide', { from, basis: 'c', spans: [yearsSpan(1989, 2000)] }),
+  ])!;
+  expect(axis.rows.map(({ kind }) => kind)).toEqual(['claim', 'claim-loose']);
+});
+
+test('the same fact said again with the same dates is one row', () => {
+  const axis = layOut([piece('a', { basis: 'year' }), piece('b', { basis: 'year' }), piece('c', { basis: 'other' })])!;
+  expect(axis.rows.map(({ evidence }) => evidence)).toEqual([['a', 'b'], ['c']]);
+});
+
+const seed = Date.now() % 1_000_000;
+console.log(`seed ${seed}`);
+
+test('every bar lies on the axis, no tick is outside it, and there are at most seven ticks', () => {
+  const year = fc.integer({ min: 1800, max: 2030 });
+  const span = fc
+    .tuple(fc.option(year), fc.option(year))
+    .filter(([from, to]) => from === null || to === null || from <= to)
+    .map(([from, to]) => yearsSpan(from, to));
+  fc.assert(
+    fc.property(fc.array(fc.array(span, { minLength: 1, maxLength: 3 }), { minLength: 1, maxLength: 8 }), (all) => {
+      const axis = layOut(all.map((spans, at) => piece(`e${at}`, { spans })));
+      if (!axis) return;
+      for (const { start, end } of [...axis.rows.flatMap(({ bars }) => bars), ...axis.agreeing.bars]) {
+        expect(0 <= start && start < end && end <= 1).toBe(true);
+      }
+      for (const row of axis.rows) expect(row.bars.length + row.beyond.length).toBeGreaterThan(0);
+      for (const { at } of axis.ticks) expect(0 <= at && at < 1).toBe(true);
+      expect(axis.ticks.length).toBeGreaterThan(0);
+      expect(axis.ticks.length).toBeLessThanOrEqual(7);
+    }),
+    { seed, numRuns: 300 },
+  );
+});

@@ -1,0 +1,65 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { expect, test } from 'vitest';
+import { type Evidence, reason } from '../../../src/evidence';
+import { yearSpan, yearsSpan } from '../../../src/span';
+import { TimeAxis } from '../../../src/ui/TimeAxis';
+import { piece } from '../evidence/samples';
+
+function show(evidence: Evidence[]): HTMLElement {
+  const room = document.createElement('div');
+  render(<TimeAxis evidence={evidence} reasoning={reason(evidence)} />, room);
+  return room;
+}
+
+const evidence = [
+  piece('claim', { spans: [yearSpan(1994)], statement: 'The listing says “made in 1994”' }),
+  piece('code', {
+    from: { kind: 'reading', id: 'd' },
+    spans: [yearsSpan(1993, 1996)],
+    places: ['BE'],
+    statement: 'The stamp reads KV0915',
+  }),
+  piece('zip', { from: { kind: 'mark', id: 'm' }, spans: [yearsSpan(1990, null)], strength: 'soft' }),
+];
+
+test('one image with a name that says the result, a row for each statement, and the stretch that agrees', () => {
+  const room = show(evidence);
+  const chart = room.querySelector('svg.time-axis-chart')!;
+  expect(chart.getAttribute('role')).toBe('img');
+  expect(chart.getAttribute('aria-label')).toContain('3 facts agree on 1994');
+  expect(room.querySelectorAll('.time-axis-row')).toHaveLength(3);
+  expect(chart.querySelectorAll('.time-axis-band')).toHaveLength(1);
+  expect(room.querySelector('.time-axis-agreed')?.textContent).toBe('3 facts agree on 1994, Belgium.');
+});
+
+test('hard and soft are told apart without colour: soft bars are hatched with a broken outline', () => {
+  const bars = [...show(evidence).querySelectorAll('.time-axis-chart .time-axis-bar')];
+  expect(bars.map((bar) => bar.getAttribute('fill')?.startsWith('url(#') ?? false)).toEqual([false, false, true]);
+  expect(bars.map((bar) => bar.hasAttribute('stroke-dasharray'))).toEqual([false, false, true]);
+});
+
+test('the table behind it says every row in words and is opened by a native summary', () => {
+  const room = show(evidence);
+  expect(room.querySelector('details > summary')?.textContent).toBe('The same as a table');
+  const cells = [...room.querySelectorAll('tbody tr')].map((row) => [...row.children].map((cell) => cell.textContent));
+  expect(cells[1]).toEqual([
+    'The stamp reads KV0915Source: the description (the listing)',
+    '1993 to 1996, Belgium',
+    'firm; agrees with most',
+  ]);
+  expect(cells).toHaveLength(3);
+});
+
+test('nothing is styled inline, which the content security policy would drop', () => {
+  expect(show(evidence).querySelectorAll('[style]')).toHaveLength(0);
+});
+
+test('without dated evidence nothing is shown', () => {
+  expect(show([]).innerHTML).toBe('');
+});
+
+test('hostile words stay text', () => {
+  const room = show([piece('x', { statement: '<img src=x onerror=alert(1)>' })]);
+  expect(room.querySelector('img')).toBeNull();
+});
