@@ -21,7 +21,7 @@ const readSide = 3000;
 
 /**
  * Reads one photo: stamped lines with their lattices, best first, and ordinary print. Quads are in pixels of the
- * photo given. An engine that fails makes the photo unread, never empty.
+ * photo given. Without any engine, or with one that fails, the photo is unread, never empty.
  */
 export async function readStamp(photo: PixelImage, photoId: string, engines: StampEngines): Promise<PhotoRead> {
   const { width, height } = photo;
@@ -35,6 +35,13 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
       'photo-too-small',
       `The photo is ${width} × ${height} pixels, too small to hold a stamp.`,
       'Ask the seller for a larger photo.',
+    );
+  }
+  if (engines.net === undefined && engines.print === null) {
+    return unread(
+      'no-stamp-engine',
+      'No text reader could be started, so no photo was looked at.',
+      'Type the code by hand.',
     );
   }
   const { width: readWidth, height: readHeight } = sizeWithin(width, height, readSide);
@@ -70,7 +77,6 @@ async function readLines(
   photoId: string,
   { print, net }: StampEngines,
 ): Promise<{ lines: StampLine[]; printed: string[] }> {
-  if (net === undefined && print === null) return { lines: [], printed: [] };
   const found =
     net !== undefined
       ? await readWithNets(photo, grey, photoId, net, print)

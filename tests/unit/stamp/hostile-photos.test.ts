@@ -1,16 +1,19 @@
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { decodePhoto } from '../../../src/cli/photo-file';
-import { readStamp } from '../../../src/stamp';
+import { readStamp, type StampEngines } from '../../../src/stamp';
 
 const colour = (width: number, height: number, background = '#8a5a2b') =>
   sharp({ create: { width, height, channels: 3, background } });
+
+/** An engine that finds nothing: what is tested is how the photo is taken in. */
+const noPrint: StampEngines = { print: { read: async () => [] } };
 
 /** What reading says of a file: 'read', or the code of the problem. */
 async function outcome(bytes: Uint8Array): Promise<string> {
   const opened = await decodePhoto(bytes, 'p1');
   if (!opened.ok) return opened.problem.code;
-  const read = await readStamp(opened.value.image, 'p1', { print: null });
+  const read = await readStamp(opened.value.image, 'p1', noPrint);
   return read.state === 'read' ? `read ${read.width} × ${read.height}` : read.problem.code;
 }
 
@@ -29,7 +32,7 @@ describe('hostile photos each give a result or a clear problem', () => {
 
   it('all black is read, and too weak to say that it shows no stamp', async () => {
     const opened = await decodePhoto(await colour(800, 600, '#000000').jpeg().toBuffer(), 'p1');
-    const read = opened.ok ? await readStamp(opened.value.image, 'p1', { print: null }) : null;
+    const read = opened.ok ? await readStamp(opened.value.image, 'p1', noPrint) : null;
     expect(read).toMatchObject({ state: 'read', lines: [], tooWeak: true });
   });
 
