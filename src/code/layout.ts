@@ -26,6 +26,9 @@ export interface LaidCheck {
   over: 'before' | 'all';
 }
 
+/** Slots that may be left out or change their length; each doubles the ways to read a code. */
+export const mostOpenSlots = 8;
+
 /** A layout made ready for reading. */
 export interface LaidLayout {
   cells: LaidCell[];
@@ -63,6 +66,10 @@ export function layOut(layout: Layout, context: SlotContext): LaidLayout | Layou
     }
   }
   if (laid.cells.length > longestCode) return { slot: null, what: `longer than ${longestCode} characters` };
+  const open = new Set(laid.cells.flatMap(({ optional, slot }) => (optional ? [slot] : [])));
+  if (open.size > mostOpenSlots) {
+    return { slot: null, what: `more than ${mostOpenSlots} slots may be left out or change their length` };
+  }
   for (const group of laid.groups.values()) {
     const fault = finishGroup(group, laid.cells);
     if (fault) return { slot: null, what: fault };

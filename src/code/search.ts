@@ -105,8 +105,17 @@ function pause(entries: Map<string, Entry>): void {
   }
 }
 
+/** Keeps the best, and of each place in the layout at least one: where slots may be left out, many ways rank alike. */
 function prune(entries: Map<string, Entry>, width: number): Map<string, Entry> {
-  return new Map([...entries].sort(([, a], [, b]) => rank(b) - rank(a)).slice(0, width));
+  const ranked = [...entries].sort(([, a], [, b]) => rank(b) - rank(a));
+  const kept = new Map(ranked.slice(0, width));
+  const reached = new Set([...kept.keys()].map(({ length }) => length));
+  for (const [path, entry] of ranked.slice(width)) {
+    if (reached.has(path.length)) continue;
+    reached.add(path.length);
+    kept.set(path, entry);
+  }
+  return kept;
 }
 
 function entryOf(next: Map<string, Entry>, path: string, weight: () => number): Entry {

@@ -9,7 +9,7 @@ export type MakerFileResult = { ok: true; file: MakerFile } | { ok: false; probl
 
 /** Far above any maker file (the largest of ours has 15,000 characters); bounds the work on a hostile one. */
 export const largestFile = 2_000_000;
-const mostValues = 100_000;
+const mostValues = 40_000;
 const deepest = 40;
 
 const refuse = (code: string, where: string, what: string, remedy: string, expected?: string): MakerFileResult => ({
@@ -36,6 +36,10 @@ export function readMakerFileText(text: string): MakerFileResult {
     const what = `the file has ${text.length} characters`;
     return refuse('maker-file-too-large', 'the file', what, 'Split the file by maker.', `at most ${largestFile}`);
   }
+  if (deeperThan(text, deepest)) {
+    const what = `the file is nested more than ${deepest} levels deep`;
+    return refuse('maker-file-too-large', 'the file', what, 'Check that it is a maker file.');
+  }
   let value: unknown;
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ''));
@@ -45,6 +49,23 @@ export function readMakerFileText(text: string): MakerFileResult {
   }
   const result = parseMakerFile(value);
   return result.ok ? result : { ok: false, problems: withLines(result.problems, text) };
+}
+
+/** Whether brackets open too deep, told before parsing because parsing them takes long. */
+function deeperThan(text: string, most: number): boolean {
+  let depth = 0;
+  let quoted = false;
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (quoted) {
+      if (code === 0x5c) at++;
+      else if (code === 0x22) quoted = false;
+    } else if (code === 0x22) quoted = true;
+    else if (code === 0x5b || code === 0x7b) {
+      if (++depth > most) return true;
+    } else if (code === 0x5d || code === 0x7d) depth--;
+  }
+  return false;
 }
 
 /** Adds the line of each problem's field, found by its path. */

@@ -17,9 +17,10 @@ const valueAt = (value: unknown, path: readonly PropertyKey[]): unknown =>
 
 const shown = (value: unknown): string => {
   if (value === undefined) return 'nothing';
-  const text = typeof value === 'string' ? `"${value}"` : Array.isArray(value) ? 'a list' : String(value);
-  const plain = typeof value === 'object' && value !== null && !Array.isArray(value) ? 'a group of fields' : text;
-  return plain.length > 60 ? `${plain.slice(0, 57)}…` : plain;
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object' && value !== null) return 'a group of fields';
+  const text = typeof value === 'string' ? `"${value}"` : String(value);
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 };
 
 const typeWords: Record<string, string> = {
