@@ -29,9 +29,9 @@ export function chainsOf(patches: readonly Patch[], image: { width: number; heig
   characters.sort((a, b) => a.x0 - b.x0);
   const chains: Chain[] = [];
   const used = new Set<Patch>();
-  for (const start of characters) {
+  for (const [first, start] of characters.entries()) {
     if (used.has(start)) continue;
-    const line = growChain(start, characters, used);
+    const line = growChain(first, characters, used);
     if (line.length < 3) continue;
     for (const patch of line) used.add(patch);
     const chain = chainFrom(line);
@@ -40,19 +40,22 @@ export function chainsOf(patches: readonly Patch[], image: { width: number; heig
   return chains.sort((a, b) => b.score - a.score);
 }
 
-/** From the leftmost character on, always the nearest next one of like height on the line so far. */
-function growChain(start: Patch, characters: readonly Patch[], used: ReadonlySet<Patch>): Patch[] {
-  const line = [start];
+/** From a character on, always the nearest next one of like height on the line so far; `characters` stand by x0. */
+function growChain(first: number, characters: readonly Patch[], used: ReadonlySet<Patch>): Patch[] {
+  const line = [characters[first]!];
+  let from = first;
   for (;;) {
     const last = line[line.length - 1]!;
     const height = line.reduce((sum, patch) => sum + heightOf(patch), 0) / line.length;
     const slope = line.length > 1 ? slopeOf(line) : null;
     let best: Patch | null = null;
     let nearest = height * 1.7;
-    for (const patch of characters) {
-      if (patch === last || used.has(patch) || line.includes(patch)) continue;
+    let found = from;
+    for (let at = from + 1; at < characters.length; at++) {
+      const patch = characters[at]!;
       const gap = patch.x0 - last.x1;
-      if (gap < -0.3 * height || gap > nearest) continue;
+      if (gap > nearest) break;
+      if (used.has(patch) || gap < -0.3 * height) continue;
       if (middle(patch).x <= middle(last).x) continue;
       const ratio = heightOf(patch) / height;
       if (ratio < 0.62 || ratio > 1.6) continue;
@@ -62,9 +65,11 @@ function growChain(start: Patch, characters: readonly Patch[], used: ReadonlySet
       if (off > height * (slope === null ? 0.35 : 0.3) || Math.abs(rise) > along * 0.7) continue;
       best = patch;
       nearest = gap;
+      found = at;
     }
     if (best === null) return line;
     line.push(best);
+    from = found;
   }
 }
 

@@ -74,6 +74,7 @@ describe('reading the demo photographs without nets', () => {
   }, 60_000);
   afterAll(() => open.close());
 
+  const seen = new Map<string, PhotoRead>();
   const readDemo = async (name: string): Promise<PhotoRead> => {
     const file = new URL(`../../market/site/photos/${name}`, import.meta.url).pathname;
     const photo = await decodePhoto(await sharp(file).toBuffer(), name);
@@ -89,6 +90,7 @@ describe('reading the demo photographs without nets', () => {
     '%s spells %s where it stands',
     async (name, code, [x0, y0, x1, y1]) => {
       const read = await readDemo(name);
+      seen.set(name, read);
       const [line] = read.state === 'read' ? read.lines : [];
       expect(line?.free.text).toBe(code);
       const bounds = quadBounds(line!.quad);
@@ -100,9 +102,7 @@ describe('reading the demo photographs without nets', () => {
     60_000,
   );
 
-  it('reads the same again after another photo: nothing is carried over', async () => {
-    const first = await readDemo('l7-stamp.jpg');
-    await readDemo('l2-stamp.jpg');
-    expect(await readDemo('l7-stamp.jpg')).toEqual(first);
+  it('reads a photo the same again after others: nothing is carried over', async () => {
+    expect(await readDemo('l2-stamp.jpg')).toEqual(seen.get('l2-stamp.jpg'));
   }, 60_000);
 });
