@@ -1,5 +1,5 @@
 import type { Claim, ClaimOf } from '../claim/types';
-import { placeName } from '../place';
+import { countryPeriod, placeName } from '../place';
 import type { Source } from '../source';
 import { type Span, spanWords, widenSpan } from '../span';
 import type { Evidence } from './types';
@@ -14,6 +14,7 @@ import { quoted } from './wording';
  *   stands, and hard only with its edges widened: by `hedgedYears` when hedged, else by `wideYears`. It can so
  *   contradict what lies far outside and never what lies near its edge.
  * - A day of purchase bounds the making from above only.
+ * - A country of origin that began or ended dates the piece softly.
  * - What was read with little confidence stays soft altogether.
  */
 export const hedgedYears = 5;
@@ -28,7 +29,7 @@ export function fromClaims(claims: readonly Claim[]): Evidence[] {
       const before: Span = { ...claim.span, from: null, precision: 'range' };
       return dated(claim, before, `claimed-purchase:${edges(claim.span)}`);
     }
-    return claim.kind === 'origin' ? [placed(claim)] : [];
+    return claim.kind === 'origin' ? [placed(claim), ...existed(claim)] : [];
   });
 }
 
@@ -89,4 +90,26 @@ function placed(claim: ClaimOf<'origin'>): Evidence {
     statement,
     source: claimSource(claim),
   };
+}
+
+/**
+ * A country that began or ended dates the piece as well: "made in Czechoslovakia" is not of 1998. Soft, because sellers
+ * also use today's name for the place of an older piece, and most of the days are from memory.
+ */
+function existed(claim: ClaimOf<'origin'>): Evidence[] {
+  const { span, verified, source } = countryPeriod(claim.place);
+  if (span.from === null && span.to === null) return [];
+  return [
+    {
+      id: `claim-${claim.id}-country`,
+      about: 'date',
+      from: { kind: 'claim', id: claim.id },
+      basis: `claimed-origin:${claim.place}`,
+      spans: [span],
+      places: [],
+      strength: 'soft',
+      statement: `${claimStatement(claim)}, and ${placeName(claim.place)} existed ${spanWords(span)}`,
+      source: { kind: verified ? 'published' : 'memory', text: source },
+    },
+  ];
 }

@@ -3,8 +3,9 @@ import type { MarkRead } from '../mark/types';
 import type { Evidence } from './types';
 
 /**
- * Public marks that date or place the piece. A mark keeps its own strength: a row from memory came in soft. Words in
- * the listing that are a claim as well ("made in West Germany") are one fact, not two: they share the claim's basis.
+ * Public marks that date or place the piece. A mark on the piece keeps its own strength: a row from memory came in
+ * soft. A mark that only the listing's words name is the seller's account of it, and soft. Words in the listing that
+ * are a claim as well ("made in West Germany") are one fact, not two: they share the claim's basis.
  */
 export function fromMarks(
   marks: readonly MarkRead[],
@@ -20,7 +21,7 @@ export function fromMarks(
       basis: claimBasis(mark, claims, claimed) ?? `mark:${plain(mark.words)}`,
       spans: mark.spans,
       places: mark.places,
-      strength: mark.verified ? mark.strength : 'soft',
+      strength: mark.verified && mark.foundIn === 'photo' ? mark.strength : 'soft',
       statement: mark.statement,
       source: mark.source,
     }));

@@ -110,6 +110,23 @@ test('a mark keeps its strength, but never when it was not verified', () => {
   ]);
 });
 
+test('a mark that only the words of the listing name is soft', () => {
+  const [evidence] = gatherEvidence({ ...nothing, marks: [mark('m1', { foundIn: 'listing', photoId: null })] });
+  expect(evidence?.strength).toBe('soft');
+});
+
+test('a country that ended dates the piece as well, softly', () => {
+  const claims = [originClaim('c1', 'made in Czechoslovakia', 'CSHH')];
+  const evidence = gatherEvidence({ ...nothing, claims });
+  expect(evidence.map(({ id, strength, spans, places }) => [id, strength, spans[0]?.to, places])).toEqual([
+    ['claim-c1', 'hard', undefined, ['CSHH']],
+    ['claim-c1-country', 'soft', '1992-12-31', []],
+  ]);
+  expect(evidence[1]?.statement).toBe(
+    'The listing says “made in Czechoslovakia”, and Czechoslovakia existed 28 October 1918 to 1992',
+  );
+});
+
 test('origin words in the listing are one fact with the claim that they are', () => {
   const claims = [originClaim('c1', 'Made in West Germany', 'DE')];
   const evidence = gatherEvidence({ ...nothing, claims, marks: [mark('m1', { foundIn: 'listing', photoId: null })] });
