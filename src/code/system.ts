@@ -2,6 +2,7 @@ import type { CodeSystem, Plant } from '../maker/types';
 import { bookPlants, openSystem, type SystemFault } from './book';
 import { readExactly } from './exact';
 import { readStated, readsAs, readsOf } from './reads';
+import type { Reading } from './types';
 
 export interface ExampleFault {
   example: number;
@@ -35,4 +36,10 @@ export function testSystem(
     return [{ example, what: `"${code}" reads ${said}, but the example says "${reads}"` }];
   });
   return { layouts: [], examples };
+}
+
+/** Every reading of a code under one system as it is written in a file, each character taken as it stands. */
+export function decodeSystem(code: string, system: CodeSystem, plants: readonly Plant[]): Reading[] {
+  const { system: open } = openSystem(system, null, bookPlants(plants));
+  return readExactly(open, code).exact.map(({ reading }) => reading);
 }

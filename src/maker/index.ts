@@ -1,9 +1,14 @@
 import calderwickRook from './built-in/calderwick-rook.json' with { type: 'json' };
 import ondrasse from './built-in/ondrasse.json' with { type: 'json' };
 import tessaroVell from './built-in/tessaro-vell.json' with { type: 'json' };
+import { plainName } from './name';
 import { parseMakerFile } from './parse';
 import type { MakerFile } from './schema';
 
+export * from './edit';
+export { type LiveExample, liveExamples } from './live';
+export { type Choice, type Conflict, type Merge, mergeMakerFiles } from './merge';
+export { plainName } from './name';
 export { type MakerFileResult, parseMakerFile, readMakerFileText } from './parse';
 export type * from './types';
 
@@ -16,16 +21,6 @@ function builtIn(value: unknown): MakerFile {
 
 /** Invented makers for the demonstration. No real maker's codes are shipped: users write or import those files. */
 export const builtInMakers: MakerFile[] = [ondrasse, calderwickRook, tessaroVell].map(builtIn);
-
-/** Name without case, marks and accents: how makers' names are compared. */
-export const plainName = (name: string): string =>
-  name
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/&/g, ' and ')
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim();
 
 /** The file whose maker or alias is this name; null when none is. The last of several wins: users' files stand last. */
 export function findMaker(name: string, files: readonly MakerFile[]): MakerFile | null {

@@ -33,6 +33,16 @@ const typeWords: Record<string, string> = {
   object: 'a group of fields in { }',
 };
 
+const sizeWord = (origin: string, word: 'small' | 'large'): string => {
+  if (origin !== 'array' && origin !== 'string') return word;
+  return word === 'small' ? 'short' : 'long';
+};
+const counted = (limit: number | bigint, origin: string): string => {
+  const unit = origin === 'string' ? 'character' : origin === 'array' ? 'entry' : '';
+  const many = unit === 'entry' ? 'entries' : `${unit}s`;
+  return unit === '' ? String(limit) : `${limit} ${Number(limit) === 1 ? unit : many}`;
+};
+
 const mostShown = 40;
 
 /** Turns what zod found into problems in plain words, each at its field; at most 40, then a count. */
@@ -76,9 +86,16 @@ function plainIssue(issue: z.core.$ZodIssue, file: unknown): Problem[] {
         `one of ${issue.values.map((known) => JSON.stringify(known)).join(', ')}`,
       );
     case 'too_small':
-      return at(`${shown(value)} is too ${issue.origin === 'array' ? 'short' : 'small'}`, `at least ${issue.minimum}`);
+      if (value === '') return at('the field is empty', `at least ${counted(issue.minimum, issue.origin)}`);
+      return at(
+        `${shown(value)} is too ${sizeWord(issue.origin, 'small')}`,
+        `at least ${counted(issue.minimum, issue.origin)}`,
+      );
     case 'too_big':
-      return at(`${shown(value)} is too ${issue.origin === 'array' ? 'long' : 'large'}`, `at most ${issue.maximum}`);
+      return at(
+        `${shown(value)} is too ${sizeWord(issue.origin, 'large')}`,
+        `at most ${counted(issue.maximum, issue.origin)}`,
+      );
     case 'invalid_format':
       return at(`${shown(value)} is written otherwise`, issue.message);
     case 'invalid_union':

@@ -131,7 +131,7 @@ describe.each(comparisons)('$system against $library', ({ system, accepts, alpha
   test(`agrees on ${rounds} valid codes (seed ${seed})`, () => {
     expect(codes.filter(accepts)).toHaveLength(rounds);
     expect(differences(codes)).toEqual([]);
-  });
+  }, 60_000);
 
   test(`agrees on ${rounds} corrupted codes (seed ${seed})`, () => {
     const corrupted = codes.map((code) => corrupt(chance, code, alphabet));
@@ -139,7 +139,7 @@ describe.each(comparisons)('$system against $library', ({ system, accepts, alpha
     const compared = corrupted.filter((code) => !explained?.(code));
     expect(compared.length, 'most codes are compared').toBeGreaterThan(rounds * 0.6);
     expect(compared.filter((code) => !accepts(code)).length, 'most are refused').toBeGreaterThan(rounds * 0.5);
-  });
+  }, 60_000);
 });
 
 test('every ISBN that isbn3 parses is read (it also knows which registration groups exist)', () => {
@@ -154,7 +154,7 @@ test('every ISBN that isbn3 parses is read (it also knows which registration gro
     expect(decodeExactly(code, file), code).toHaveLength(1);
   }
   expect(parsed).toBeGreaterThan(rounds / 20);
-});
+}, 60_000);
 
 interface Published {
   systems: Record<

@@ -1,0 +1,121 @@
+import { plainName } from './name';
+import type { MakerFile } from './schema';
+
+/** Two files say different things of the same entry; `mine` or `theirs` is null when only the other has the field. */
+export interface Conflict {
+  id: string;
+  /** The entry in plain words: "plant KV in BE". */
+  entry: string;
+  /** Fields of the entry that differ. */
+  fields: string[];
+  mine: unknown;
+  theirs: unknown;
+}
+
+export type Choice = 'mine' | 'theirs';
+
+export interface Merge {
+  merged: MakerFile;
+  conflicts: Conflict[];
+}
+
+/** Lists of a maker file whose entries are the same when their keys are. */
+const lists: {
+  list: 'plants' | 'codeSystems' | 'construction' | 'models';
+  key: (entry: never) => string;
+  words: (entry: never) => string;
+}[] = [
+  {
+    list: 'plants',
+    key: ({ code, place }: MakerFile['plants'][number]) => `${code} ${place}`,
+    words: ({ code, place }: MakerFile['plants'][number]) => `plant ${code} in ${place}`,
+  },
+  {
+    list: 'codeSystems',
+    key: ({ id }: MakerFile['codeSystems'][number]) => id,
+    words: ({ id, name }: MakerFile['codeSystems'][number]) => `code system ${name ?? id}`,
+  },
+  {
+    list: 'construction',
+    key: ({ part, is, models }: MakerFile['construction'][number]) =>
+      JSON.stringify([part, plainName(is), (models ?? []).map(plainName).sort()]),
+    words: ({ part, is }: MakerFile['construction'][number]) => `${part}: ${is}`,
+  },
+  {
+    list: 'models',
+    key: ({ name }: MakerFile['models'][number]) => plainName(name),
+    words: ({ name }: MakerFile['models'][number]) => `model ${name}`,
+  },
+];
+
+/** A value with its keys in order, for comparing. */
+function plain(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(plain);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value)
+      .filter(([, inside]) => inside !== undefined)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([key, inside]) => [key, plain(inside)]),
+  );
+}
+export const sameValue = (a: unknown, b: unknown): boolean => JSON.stringify(plain(a)) === JSON.stringify(plain(b));
+
+const fieldsApart = (mine: object, theirs: object): string[] =>
+  [...new Set([...Object.keys(mine), ...Object.keys(theirs)])].filter(
+    (field) => !sameValue(Reflect.get(mine, field), Reflect.get(theirs, field)),
+  );
+
+const union = (mine: readonly string[], theirs: readonly string[]): string[] => {
+  const known = new Set(mine.map(plainName));
+  return [...mine, ...theirs.filter((name) => !known.has(plainName(name)))];
+};
+
+/**
+ * Joins two files of one maker. What only one of them knows is taken; where they differ, `choices` decides by the
+ * conflict's id, and without a choice mine stays. Every difference is listed, chosen or not. Neither file is changed.
+ */
+export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Record<string, Choice> = {}): Merge {
+  const conflicts: Conflict[] = [];
+  const decide = <T>(id: string, entry: string, own: T, other: T, fields: string[]): T => {
+    conflicts.push({ id, entry, fields, mine: own ?? null, theirs: other ?? null });
+    return choices[id] === 'theirs' ? other : own;
+  };
+  const merged: MakerFile = {
+    ...mine,
+    aliases: union(mine.aliases, [
+      ...(plainName(mine.maker) === plainName(theirs.maker) ? [] : [theirs.maker]),
+      ...theirs.aliases,
+    ]),
+    sources: union(mine.sources, theirs.sources),
+  };
+  for (const { list, key, words } of lists) {
+    const entries: object[] = [...mine[list]];
+    for (const other of theirs[list]) {
+      const at = entries.findIndex((own) => key(own as never) === key(other as never));
+      const own = entries[at];
+      if (!own) entries.push(other);
+      else if (!sameValue(own, other)) {
+        const id = `${list} ${key(other as never)}`;
+        entries[at] = decide<object>(id, words(own as never), own, other, fieldsApart(own, other));
+      }
+    }
+    Object.assign(merged, { [list]: entries });
+  }
+  for (const field of ['stamped', 'invented', 'note'] as const) {
+    const [own, other] = [mine[field], theirs[field]];
+    if (own === undefined && other !== undefined) Object.assign(merged, { [field]: other });
+    else if (own !== undefined && other !== undefined && !sameValue(own, other)) {
+      Object.assign(merged, { [field]: decide<unknown>(field, field, own, other, [field]) });
+    }
+  }
+  merged.trade = { ...theirs.trade, ...mine.trade };
+  for (const field of Object.keys(theirs.trade) as (keyof MakerFile['trade'])[]) {
+    const [own, other] = [mine.trade[field], theirs.trade[field]];
+    if (own === undefined || sameValue(own, other)) continue;
+    Object.assign(merged.trade, {
+      [field]: decide<unknown>(`trade ${field}`, `price habit: ${field}`, own, other, [field]),
+    });
+  }
+  return { merged, conflicts };
+}
