@@ -1,4 +1,5 @@
 import type { Reading } from '../code/types';
+import { evidenceId } from '../evidence';
 import { type Span, spanHolds, spanWords } from '../span';
 import { readingsWords, type SettledCode, settledCodes } from './codes';
 import { claimWords, type DatedClaim, daysApart, daysBefore, isExact, yearDays } from './dates';
@@ -44,6 +45,7 @@ export const codeAgainstClaimedDate = defineCheck({
           ],
           photos: code.photos,
           claims: [claim.id],
+          evidence: [evidenceId.reading(code.decoding.id)],
           source,
           asks: [commonAsks.madeDate],
         };

@@ -1,3 +1,4 @@
+import { evidenceId } from '../evidence';
 import { periodSpan, spanWords } from '../span';
 import { settledCodes } from './codes';
 import { claimWords, daysBefore, isExact, yearDays } from './dates';
@@ -31,6 +32,7 @@ export const codeBeforeStamping = defineCheck({
           statement: `${sentence(code.words)}, but the listing says ${claimWords(claim)} and ${name} stamped only ${spanWords(period)}.`,
           photos: code.photos,
           claims: [claim.id],
+          evidence: [evidenceId.reading(code.decoding.id)],
           source: fromMakerFile(name, stamped.source),
           asks: [commonAsks.madeDate],
         };

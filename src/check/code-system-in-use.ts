@@ -1,3 +1,4 @@
+import { evidenceId } from '../evidence';
 import { spanWords } from '../span';
 import { settledCodes } from './codes';
 import { daysApart, yearDays } from './dates';
@@ -30,6 +31,7 @@ export const codeSystemInUse = defineCheck({
           key: decoding.id,
           statement: `${sentence(words)}: ${spanWords(first.span)} by the system ${first.reading.system.id}, which ${facts.maker.name} used ${usedWords(spanWords(first.reading.systemUsed))}.`,
           photos,
+          evidence: [evidenceId.reading(decoding.id), evidenceId.system(decoding.id)],
           source: fromMakerFile(facts.maker.name, `code system ${first.reading.system.id}`),
           asks: [commonAsks.stampPhoto],
         },

@@ -26,7 +26,12 @@ export const constructionAgainstDate = defineCheck({
       const rows = maker.construction.filter((row) => row.part === claim.part && !row.models?.length);
       const named = rows.filter((row) => names(row, claim.material));
       const then = rows.filter((row) => apartFrom(row, dated.spans) === 0);
-      const common = { key: claim.id, photos: dated.photos, claims: [claim.id, ...dated.claims] };
+      const common = {
+        key: claim.id,
+        photos: dated.photos,
+        claims: [claim.id, ...dated.claims],
+        evidence: dated.evidence,
+      };
       const holds = named.find((row) => apartFrom(row, dated.spans) === 0);
       const said = `The listing says ${quote(claim.words)}`;
       if (holds) {

@@ -1,4 +1,5 @@
 import type { Claim } from '../claim/types';
+import { evidenceId } from '../evidence';
 import { type Span, spanWords } from '../span';
 import { settledCodes } from './codes';
 import { claimWords, isExact } from './dates';
@@ -13,6 +14,8 @@ export interface Dated {
   hard: boolean;
   claims: string[];
   photos: string[];
+  /** What of the code is evidence; that of a claim follows from `claims`. */
+  evidence: string[];
 }
 
 type DateFacts = Parameters<typeof settledCodes>[0] & {
@@ -26,10 +29,17 @@ export function dateOf(facts: DateFacts, maker: string | null): Dated | null {
     const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
     const first = spans[0];
     if (first)
-      return { spans, words: `${code.words} (${spanWords(first)})`, hard: code.hard, claims: [], photos: code.photos };
+      return {
+        spans,
+        words: `${code.words} (${spanWords(first)})`,
+        hard: code.hard,
+        claims: [],
+        photos: code.photos,
+        evidence: [evidenceId.reading(code.decoding.id)],
+      };
   }
   const claim = facts.claims.made[0];
   if (!claim) return null;
   const words = `it is said to be of ${claimWords(claim)}`;
-  return { spans: [claim.span], words, hard: isExact(claim.span), claims: [claim.id], photos: [] };
+  return { spans: [claim.span], words, hard: isExact(claim.span), claims: [claim.id], photos: [], evidence: [] };
 }

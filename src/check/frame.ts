@@ -76,9 +76,21 @@ export function defineCheck<const N extends Needs>(
       if ('cannotTell' in answer) return { outcome: 'cannot-tell', check: wording.id, why: answer.cannotTell };
       if ('notApplicable' in answer) return { outcome: 'not-applicable', check: wording.id, why: answer.notApplicable };
       if (answer.length === 0) return { outcome: 'silent', check: wording.id };
-      return { outcome: 'speaks', check: wording.id, findings: answer.map((speech) => toFinding(wording, speech)) };
+      const findings = withoutRepeats(answer.map((speech) => toFinding(wording, speech)));
+      return { outcome: 'speaks', check: wording.id, findings };
     },
   };
+}
+
+/** The same sentence, or the same key, once: a title often repeats what the description says. Claims are joined. */
+function withoutRepeats(findings: Finding[]): Finding[] {
+  const kept: Finding[] = [];
+  for (const finding of findings) {
+    const same = kept.find(({ id, statement }) => id === finding.id || statement === finding.statement);
+    if (!same) kept.push(finding);
+    else same.claims = [...new Set([...same.claims, ...finding.claims])];
+  }
+  return kept;
 }
 
 function toFinding(wording: Wording, speech: Speech): Finding {

@@ -9,5 +9,17 @@ export type { Ask, Finding, FindingKind, Outcome } from './types';
 export { listingText } from './words';
 export { checks };
 
-/** Runs every registered check on one case's facts, in the order of the registry. Pure. */
-export const runChecks = (facts: Facts): Outcome[] => checks.map((check) => check.judge(facts));
+const noListing = {
+  list: 'the page is a list of listings, not one listing',
+  none: 'the page offers no listing',
+} as const;
+
+/**
+ * Runs every registered check on one case's facts, in the order of the registry. Pure. On a page that is no listing
+ * none can tell.
+ */
+export function runChecks(facts: Facts): Outcome[] {
+  const { kind } = facts.listing;
+  if (kind === 'listing') return checks.map((check) => check.judge(facts));
+  return checks.map(({ id }) => ({ outcome: 'cannot-tell', check: id, why: noListing[kind] }));
+}

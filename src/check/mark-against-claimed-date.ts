@@ -1,3 +1,4 @@
+import { evidenceId } from '../evidence';
 import { spanWords } from '../span';
 import { claimWords, daysApart, isExact } from './dates';
 import { defineCheck, practice, type Speech } from './frame';
@@ -27,6 +28,7 @@ export const markAgainstClaimedDate = defineCheck({
           key: `${mark.id}/${claim.id}`,
           photos: mark.photoId ? [mark.photoId] : [],
           claims: [claim.id],
+          evidence: [evidenceId.mark(mark.id)],
           source: mark.source,
         };
         if (apart === 0) {

@@ -1,3 +1,4 @@
+import { evidenceId } from '../evidence';
 import { spanWords } from '../span';
 import { readingsWords, settledCodes } from './codes';
 import { daysApart } from './dates';
@@ -30,6 +31,7 @@ export const markAgainstCodeDate = defineCheck({
         const common = {
           key: `${code.decoding.id}/${mark.id}`,
           photos: [...code.photos, ...(mark.photoId ? [mark.photoId] : [])],
+          evidence: [evidenceId.reading(code.decoding.id), evidenceId.mark(mark.id)],
           source: mark.source,
         };
         if (apart === 0)

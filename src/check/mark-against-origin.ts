@@ -1,3 +1,4 @@
+import { evidenceId } from '../evidence';
 import { placeName, placesAgree } from '../place';
 import { defineCheck, practice, type Speech } from './frame';
 import { markWords, placedMarks } from './marks';
@@ -28,6 +29,7 @@ export const markAgainstOrigin = defineCheck({
           statement: `${shown}${same ? ', as the listing says: ' : '. The listing says '}${quote(claim.words)}.`,
           photos: mark.photoId ? [mark.photoId] : [],
           claims: [claim.id],
+          evidence: [evidenceId.mark(mark.id)],
           source: mark.source,
           asks: [commonAsks.origin],
         };

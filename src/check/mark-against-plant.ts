@@ -1,3 +1,4 @@
+import { evidenceId } from '../evidence';
 import { placeName, placesAgree } from '../place';
 import { settledCodes } from './codes';
 import { defineCheck, makerFileSource, type Speech } from './frame';
@@ -31,6 +32,7 @@ export const markAgainstPlant = defineCheck({
           key: `${decoding.id}/${mark.id}`,
           statement: `${sentence(words)}: ${listWords(places.map(placeName))}${same ? ', and' : ', but'} ${shown}.`,
           photos: [...photos, ...(mark.photoId ? [mark.photoId] : [])],
+          evidence: [evidenceId.reading(decoding.id), evidenceId.mark(mark.id)],
           source: mark.source,
           asks: [commonAsks.origin],
         };

@@ -1,5 +1,5 @@
 import { defineCheck, practice } from './frame';
-import { sides, statedSide } from './sizes';
+import { namedSides, sides, statedSide } from './sizes';
 import { commonAsks } from './wording';
 
 export const measuresStated = defineCheck({
@@ -14,7 +14,10 @@ export const measuresStated = defineCheck({
   source: practice,
   needs: { claims: ['measure'], listing: ['measures'] },
   run({ claims, listing }) {
-    const measures = [...listing.measures.map(({ value }) => value), ...claims.measure.map(({ measure }) => measure)];
+    const measures = namedSides(
+      listing.measures.map(({ value }) => value),
+      claims.measure.map(({ measure }) => measure),
+    );
     if (sides.some((side) => statedSide(measures, side))) return [];
     return [{ kind: 'gap', statement: 'The listing states no width, height or depth.', asks: [commonAsks.measures] }];
   },

@@ -25,7 +25,12 @@ export const modelMadeThen = defineCheck({
     if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
     const apart = Math.min(...dated.spans.map((span) => daysApart(span, period)));
     const source = fromMakerFile(maker.name, named.model.source ?? `years of ${named.model.name}`);
-    const common = { claims: [...named.claims, ...dated.claims], photos: dated.photos, source };
+    const common = {
+      claims: [...named.claims, ...dated.claims],
+      photos: dated.photos,
+      evidence: dated.evidence,
+      source,
+    };
     const years = `${maker.name} made the ${named.model.name} ${fromWords(spanWords(period))}`;
     const speech: Speech | null =
       apart === 0

@@ -1,5 +1,5 @@
 import { defineCheck, practice, type Speech } from './frame';
-import { mmWords, namedWidthCm, statedSide } from './sizes';
+import { mmWords, namedSides, namedWidthCm, statedSide } from './sizes';
 import { commonAsks, quote } from './wording';
 
 /** How far the width of a piece lies from the number in its name, at most. Common practice, no source. */
@@ -23,7 +23,11 @@ export const namedWidth = defineCheck({
     if (!name || width === null) return { notApplicable: 'the listing names no model with such a number' };
     if (models.some((model) => model.size && name.toLowerCase().includes(model.name.toLowerCase())))
       return { notApplicable: 'the maker file gives the size of the model itself' };
-    const measures = [...listing.measures.map(({ value }) => value), ...claims.measure.map(({ measure }) => measure)];
+    const measures = namedSides(
+      listing.measures.map(({ value }) => value),
+      claims.measure.map(({ measure }) => measure),
+      { width: width * 10 },
+    );
     const stated = statedSide(measures, 'width');
     if (!stated) return { cannotTell: 'the page does not state the width' };
     const off = Math.abs(stated.mm - width * 10) - stated.precisionMm;

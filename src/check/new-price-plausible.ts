@@ -15,15 +15,17 @@ export const newPricePlausible = defineCheck({
   innocent: 'The piece may be a gift that the seller wants gone, or not as new as the seller thinks.',
   settles: 'The receipt, and photos of corners, handles and inside.',
   source: makerFileSource,
-  needs: { maker: ['trade'], claims: ['condition'], listing: ['condition'], stated: ['price'] },
+  needs: { maker: ['trade'], claims: ['condition', 'made'], listing: ['condition'], stated: ['price'] },
   run(facts) {
     const said = newWords(facts);
     if (!said) return { notApplicable: 'the listing does not call the piece new or unused' };
     const floors = facts.maker.trade.newPriceFloor ?? [];
     if (floors.length === 0) return { notApplicable: `the maker file of ${facts.maker.name} gives no price` };
     const price = facts.stated.price.value;
-    const shares = floors.map((floor) => ({ floor, share: largestShare(price, floor) }));
-    // Of several floors the lowest share decides last: only when the price is too low for every one is it said.
+    const shares = floorsThen(floors, price.currency, facts.claims.made[0]?.span.to ?? null).map((floor) => ({
+      floor,
+      share: largestShare(price, floor),
+    }));
     const best = shares.filter(({ share }) => share !== null).sort((a, b) => (b.share ?? 0) - (a.share ?? 0))[0];
     if (!best || best.share === null)
       return { cannotTell: `${priceWords(price)} cannot be compared with the maker file's prices` };
@@ -47,6 +49,21 @@ export const newPricePlausible = defineCheck({
     ];
   },
 });
+
+/** The prices in the same currency where there are any, of the latest year that is not after the piece was made; of the latest year when that is not said. */
+export function floorsThen<F extends { year: number; currency: string }>(
+  all: F[],
+  currency: string | null,
+  madeBy: string | null,
+): F[] {
+  const own = all.filter((floor) => floor.currency === currency);
+  const floors = own.length > 0 ? own : all;
+  const until = madeBy === null ? Number.POSITIVE_INFINITY : Number(madeBy.slice(0, 4));
+  const years = floors.map(({ year }) => year);
+  const before = years.filter((year) => year <= until);
+  const year = before.length > 0 ? Math.max(...before) : Math.min(...years);
+  return floors.filter((floor) => floor.year === year);
+}
 
 type Condition = { words: string; claims: string[] };
 function newWords(facts: {

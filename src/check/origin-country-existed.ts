@@ -31,7 +31,13 @@ export const originCountryExisted = defineCheck({
       const former = claim.place.length === 4;
       const country = `${placeName(claim.place)} existed ${fromWords(spanWords(period.span))}`;
       const source = { kind: period.verified ? ('published' as const) : ('memory' as const), text: period.source };
-      const common = { key: claim.id, claims: [claim.id, ...dated.claims], photos: dated.photos, source };
+      const common = {
+        key: claim.id,
+        claims: [claim.id, ...dated.claims],
+        evidence: dated.evidence,
+        photos: dated.photos,
+        source,
+      };
       if (apart === 0) {
         const statement = `The listing says ${quote(claim.words)}: ${country}, and ${dated.words}.`;
         return former ? [{ kind: 'agreement', statement, ...common }] : [];

@@ -1,3 +1,4 @@
+import { evidenceId } from '../evidence';
 import { placeName, placesAgree } from '../place';
 import { settledCodes } from './codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
@@ -34,6 +35,7 @@ export const plantAgainstOrigin = defineCheck({
           statement: `${reads}${same ? ', as the listing says: ' : '. The listing says '}${quote(claim.words)}.`,
           photos,
           claims: [claim.id],
+          evidence: [evidenceId.reading(decoding.id)],
           source: fromMakerFile(facts.maker.name, plant ? `plant ${plant}` : 'plants'),
           asks: [commonAsks.origin],
         };

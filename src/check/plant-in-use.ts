@@ -1,3 +1,4 @@
+import { evidenceId } from '../evidence';
 import { placeName } from '../place';
 import { spanWords } from '../span';
 import { settledCodes } from './codes';
@@ -32,9 +33,10 @@ export const plantInUse = defineCheck({
       const used = listWords(first.plant.used.map(spanWords));
       const plant = `plant ${first.plant.code} (${placeName(first.plant.place)})`;
       const key = decoding.id;
+      const evidence = [evidenceId.reading(decoding.id), evidenceId.plant(decoding.id)];
       if (apart === 0) {
         const statement = `${sentence(words)}: ${plant} worked then (${used}).`;
-        return [{ kind: 'agreement', key, statement, photos, source }];
+        return [{ kind: 'agreement', key, statement, photos, evidence, source }];
       }
       return [
         {
@@ -42,6 +44,7 @@ export const plantInUse = defineCheck({
           key,
           statement: `${sentence(words)}: ${spanWords(first.span)}, but ${plant} worked ${used}.`,
           photos,
+          evidence,
           source,
           asks: [commonAsks.stampPhoto],
         },

@@ -26,13 +26,20 @@ export const returnTerms = defineCheck({
     }
     const days = field?.days ? ` within ${field.days} days` : '';
     const speech: Speech = said.accepted
-      ? { kind: 'agreement', statement: `The listing accepts returns${days}: ${quote(said.words)}.`, claims: ids }
+      ? {
+          kind: 'agreement',
+          statement: `The listing accepts returns${days}${said.words && !isDataTerm(said.words) ? `: ${quote(said.words)}` : ''}.`,
+          claims: ids,
+        }
       : {
           kind: 'gap',
-          statement: `The listing takes no returns: ${quote(said.words)}.`,
+          statement: `The listing takes no returns${isDataTerm(said.words) ? '' : `: ${quote(said.words)}`}.`,
           claims: ids,
           asks: [commonAsks.returns],
         };
     return [speech];
   },
 });
+
+/** A term of the page's data, such as MerchantReturnFiniteReturnWindow, is no wording of the seller. */
+const isDataTerm = (words: string) => /^(https?:|schema:)?\S*MerchantReturn\w*$/.test(words);

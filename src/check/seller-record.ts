@@ -7,10 +7,7 @@ const fewRatings = 10;
 const weakShare = 0.95;
 const newAccountDays = 90;
 
-const ask = askFact(
-  'seller',
-  'Have you sold similar pieces before, and do you sell as a private person or as a business?',
-);
+const ask = askFact('seller', 'Have you sold similar pieces before, here or elsewhere?');
 
 export const sellerRecord = defineCheck({
   id: 'seller-record',

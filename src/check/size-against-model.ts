@@ -1,6 +1,6 @@
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { namedModel } from './models';
-import { mmWords, modelMm, sides, statedSide } from './sizes';
+import { mmWords, modelMm, namedSides, sides, statedSide } from './sizes';
 import { commonAsks, listWords, quote } from './wording';
 
 /** Sellers measure a soft body with a loose tape. Common practice, no source. */
@@ -23,8 +23,12 @@ export const sizeAgainstModel = defineCheck({
     if (!named) return { notApplicable: 'the listing names no model of the maker file' };
     const { model } = named;
     if (!model.size) return { notApplicable: `the maker file gives no size of ${model.name}` };
-    const measures = [...listing.measures.map(({ value }) => value), ...claims.measure.map(({ measure }) => measure)];
     const expected = modelMm(model.size);
+    const measures = namedSides(
+      listing.measures.map(({ value }) => value),
+      claims.measure.map(({ measure }) => measure),
+      expected.mm,
+    );
     const off: string[] = [];
     const fits: string[] = [];
     for (const side of sides) {
@@ -46,7 +50,11 @@ export const sizeAgainstModel = defineCheck({
             ...common,
             asks: [commonAsks.measures],
           }
-        : { kind: 'agreement', statement: `The stated ${listWords(fits)} are those of a ${model.name}.`, ...common };
+        : {
+            kind: 'agreement',
+            statement: `The listing states ${listWords(fits)}, which a ${model.name} has.`,
+            ...common,
+          };
     return [speech];
   },
 });

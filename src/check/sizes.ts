@@ -14,6 +14,39 @@ export function modelMm(size: NonNullable<Model['size']>): { mm: Partial<Record<
   return { mm, toleranceMm: size.tolerance * per };
 }
 
+const orders: readonly (readonly Side[])[] = [
+  ['width', 'height', 'depth'],
+  ['width', 'depth', 'height'],
+  ['height', 'width', 'depth'],
+  ['height', 'depth', 'width'],
+  ['depth', 'width', 'height'],
+  ['depth', 'height', 'width'],
+];
+
+/**
+ * The measures of a listing with their sides named. A row such as "30 x 21 x 17 cm" names none: it is taken as width,
+ * height, depth, or, where a model's size is known, in the order that fits it best, so that an order of the seller's
+ * own raises no doubt. `read` and `claimed` may repeat each other; the row is taken from one of them.
+ */
+export function namedSides(
+  read: Measure[],
+  claimed: Measure[],
+  expected: Partial<Record<Side, number>> = {},
+): Measure[] {
+  const named = [...read, ...claimed].filter(({ dimension }) => dimension !== 'unknown');
+  if (sides.some((side) => statedSide(named, side))) return named;
+  const row = [read, claimed]
+    .map((measures) => measures.filter(({ dimension }) => dimension === 'unknown').slice(0, 3))
+    .find((measures) => measures.length > 1);
+  if (!row) return named;
+  const inOrder = (order: readonly Side[]) =>
+    row.map((measure, index) => ({ ...measure, dimension: order[index] ?? 'depth' }));
+  const off = (order: readonly Side[]) =>
+    inOrder(order).reduce((sum, { dimension, mm }) => sum + Math.abs(mm - (expected[dimension] ?? mm)), 0);
+  const best = orders.reduce((kept, order) => (off(order) < off(kept) ? order : kept));
+  return [...named, ...inOrder(best)];
+}
+
 /** The stated measure of a side with the finest step, null when the listing states none. */
 export function statedSide(measures: Measure[], side: Side): Measure | null {
   return (

@@ -75,6 +75,20 @@ describe('defineCheck', () => {
     });
   });
 
+  it('says the same once and joins the claims it rests on', () => {
+    const speech = (key: string, claimId: string) => ({
+      kind: 'gap' as const,
+      key,
+      statement: 'Same.',
+      claims: [claimId],
+    });
+    const check = defineCheck({ ...wording, needs: {}, run: () => [speech('a', 'c1'), speech('b', 'c2')] });
+    const outcome = check.judge(facts());
+    expect(outcome.outcome === 'speaks' && outcome.findings.map(({ id, claims }) => [id, claims])).toEqual([
+      ['sample-check:a', ['c1', 'c2']],
+    ]);
+  });
+
   it('refuses a kind of finding that it did not announce', () => {
     const check = defineCheck({ ...wording, needs: {}, run: () => [{ kind: 'contradiction', statement: 'No.' }] });
     expect(() => check.judge(facts())).toThrow('sample-check does not announce a contradiction');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { newPricePlausible } from '../../../src/check/new-price-plausible';
-import { claim, facts, onlyFinding, said, stated, withPhotos } from './sample';
+import { claim, facts, madeIn, ondrasse, onlyFinding, said, stated, withPhotos } from './sample';
 
 describe('new-price-plausible', () => {
   const asking = (minor: number, currency: string | null, condition: 'new' | 'used' = 'new') =>
@@ -39,5 +39,17 @@ describe('new-price-plausible', () => {
     expect(said(newPricePlausible, asking(5_000, null))).toEqual([
       "cannot-tell: 50 cannot be compared with the maker file's prices",
     ]);
+  });
+  it('takes the price of the time, in the same currency where the file has one', () => {
+    const newPriceFloor = [
+      { amount: 300, currency: 'EUR', year: 2000 },
+      { amount: 620, currency: 'EUR', year: 2015 },
+      { amount: 100, currency: 'GBP', year: 2015 },
+    ];
+    const maker = { ...ondrasse, trade: { newPriceFloor } };
+    const given = { ...asking(12_400, 'EUR'), maker };
+    expect(onlyFinding(newPricePlausible, given).kind).toBe('doubt');
+    const old = { ...given, claims: [...given.claims, madeIn(2003)] };
+    expect(said(newPricePlausible, old)).toEqual(['silent']);
   });
 });

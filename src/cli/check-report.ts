@@ -1,0 +1,68 @@
+import type { Case } from '../case';
+import { findingsOf } from '../case';
+import type { Finding, FindingKind } from '../check';
+import type { Problem } from '../problem';
+import { composeMessage } from '../question';
+
+const titles: [FindingKind, string][] = [
+  ['contradiction', 'Contradictions: two hard facts that cannot both hold'],
+  ['doubt', 'Doubts: unlikely'],
+  ['gap', 'Gaps: evidence that is missing'],
+  ['agreement', 'Agreements'],
+];
+
+/** A case in plain words for the terminal: findings by kind, what could not be told, the message to the seller. */
+export function reportOf(built: Case): string {
+  const { contradictions, doubts, gaps, agreements } = built.summary;
+  const count = (value: number, one: string) => `${value} ${one}${value === 1 ? '' : 's'}`;
+  const findings = findingsOf(built);
+  const lines = [
+    built.listing.title[0]?.value ?? 'Page without a title',
+    `Maker file: ${built.maker ?? 'none fits'}`,
+    [
+      count(contradictions, 'contradiction'),
+      count(doubts, 'doubt'),
+      count(gaps, 'gap'),
+      count(agreements, 'agreement'),
+    ].join(', '),
+  ];
+  for (const [kind, title] of titles) {
+    const own = findings.filter((finding) => finding.kind === kind);
+    if (own.length > 0) lines.push('', title, ...own.flatMap(findingLines));
+  }
+  const unsure = untold(built);
+  if (unsure.length > 0) lines.push('', 'Cannot tell', ...unsure);
+  if (built.skipped.length > 0)
+    lines.push('', 'Not read or not done', ...built.skipped.map((problem) => `- ${problemWords(problem)}`));
+  const message = composeMessage(built.questions, {
+    sellerName: built.listing.seller.name[0]?.value,
+    title: built.listing.title[0]?.value,
+  });
+  if (message !== '') lines.push('', 'Message to the seller', '', message);
+  lines.push('', caution);
+  return lines.join('\n');
+}
+
+/** A problem in two sentences: what happened, what can be done. */
+export const problemWords = ({ what, remedy }: Problem): string => `${what.replace(/\.$/, '')}. ${remedy}`;
+
+/** The checks that cannot tell, by the reason that they share. */
+function untold(built: Case): string[] {
+  const unsure = built.outcomes.flatMap((one) => (one.outcome === 'cannot-tell' ? [one] : []));
+  const reasons = [...new Set(unsure.map(({ why }) => why))];
+  return reasons.map((why) => {
+    const checks = unsure.filter((one) => one.why === why).map(({ check }) => check);
+    return `- ${why}: ${checks.length > 10 ? `${checks.length} checks` : checks.join(', ')}`;
+  });
+}
+
+/** Shown under every report. */
+const caution =
+  'This is no authentication. Ask a qualified authenticator before paying, pay inside the marketplace, and report a listing to the marketplace, not in public.';
+
+function findingLines(finding: Finding): string[] {
+  const { kind, statement, innocent, settles, source } = finding;
+  if (kind === 'agreement') return [`- ${statement}`];
+  const standing = source.kind === 'memory' ? `${source.text} (not verified)` : source.text;
+  return [`- ${statement}`, `    It may be that: ${innocent}`, `    Settled by: ${settles}`, `    Source: ${standing}`];
+}

@@ -1,0 +1,79 @@
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { buildCase } from '../case';
+import { builtInMakers, type MakerFile, readMakerFileText } from '../maker';
+import { problemWords, reportOf } from './check-report';
+import { matchPhotoFiles } from './listing-photos';
+import { readPhotoFiles } from './read-photos';
+import { readSavedPage } from './saved-page';
+
+/*
+ * npm run -s check -- [--json] PAGE.html [--url URL] [--photos DIR] [--maker FILE]... [--code CODE]... [--now TIME]
+ * One case from a saved page and photo files. Exit codes: 0 a page was read, 2 none was or the command is at fault
+ * (the reason is on stderr). Problems with single photos stand in the case.
+ */
+
+const usage =
+  'usage: npm run -s check -- [--json] PAGE.html [--url URL] [--photos DIR] [--maker FILE]... [--code CODE]... [--now TIME]';
+
+/** A fault of the command line, a page or a maker file, in words for the user. */
+class Fault extends Error {}
+
+function makerFrom(path: string): MakerFile {
+  let text: string;
+  try {
+    text = readFileSync(path, 'utf8');
+  } catch {
+    throw new Fault(`${path}: the maker file cannot be read`);
+  }
+  const read = readMakerFileText(text);
+  if (read.ok) return read.file;
+  throw new Fault(read.problems.map(({ where, what, remedy }) => `${path}: ${where}: ${what}. ${remedy}`).join('\n'));
+}
+
+function readArguments() {
+  try {
+    return parseArgs({
+      options: {
+        json: { type: 'boolean', default: false },
+        url: { type: 'string' },
+        photos: { type: 'string' },
+        maker: { type: 'string', multiple: true, default: [] },
+        code: { type: 'string', multiple: true, default: [] },
+        now: { type: 'string' },
+      },
+      allowPositionals: true,
+    });
+  } catch (error) {
+    throw new Fault(`${error instanceof Error ? error.message : 'wrong arguments'}\n${usage}`);
+  }
+}
+
+async function main(): Promise<void> {
+  const { values, positionals } = readArguments();
+  const [page, ...more] = positionals;
+  if (page === undefined || more.length > 0) throw new Fault(usage);
+  if (values.now !== undefined && Number.isNaN(Date.parse(values.now)))
+    throw new Fault(`${values.now}: not a time as 2026-01-15T10:00:00Z`);
+  const now = new Date(values.now ?? Date.now()).toISOString();
+  const makers = [...builtInMakers, ...values.maker.map(makerFrom)];
+  const read = await readSavedPage(page, values.url, now);
+  if (!read.ok) throw new Fault(`${read.problem.where}: ${problemWords(read.problem)}`);
+  const matched = values.photos === undefined ? null : matchPhotoFiles(read.value, values.photos);
+  if (matched && !matched.ok) throw new Fault(`${matched.problem.where}: ${problemWords(matched.problem)}`);
+  const listing = matched?.value.listing ?? read.value;
+  const say = (done: number, all: number) => {
+    if (process.stderr.isTTY) process.stderr.write(`photo ${done} of ${all}\n`);
+  };
+  const photos = matched && listing.kind === 'listing' ? await readPhotoFiles(matched.value.files, say) : [];
+  const typedCodes = values.code.map((code) => ({ photoId: null, code }));
+  const built = buildCase({ listing, photos, typedCodes, makers, now });
+  if (listing.kind !== 'listing')
+    for (const problem of listing.problems) process.stderr.write(`${page}: ${problemWords(problem)}\n`);
+  process.stdout.write(`${values.json ? JSON.stringify(built, null, 2) : reportOf(built)}\n`);
+}
+
+main().catch((error: unknown) => {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exitCode = 2;
+});

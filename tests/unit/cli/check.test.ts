@@ -1,0 +1,64 @@
+import { execFile } from 'node:child_process';
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { caseSchema } from '../../../src/case';
+
+const root = fileURLToPath(new URL('../../../', import.meta.url));
+const folder = mkdtempSync(join(tmpdir(), 'check-'));
+const run = (...args: string[]): Promise<{ status: number; out: string; err: string }> =>
+  new Promise((done) => {
+    execFile(
+      process.execPath,
+      ['--import', 'tsx', 'src/cli/check.ts', ...args],
+      { cwd: root, maxBuffer: 1e8 },
+      (error, out, err) => done({ status: typeof error?.code === 'number' ? error.code : error ? 1 : 0, out, err }),
+    );
+  });
+
+describe('npm run check', { timeout: 120_000 }, () => {
+  it('prints one case of a demo page, its photos unread, with status 0', async () => {
+    const page = 'tests/market/site/ondrasse-carryall-30-1995.html';
+    const { status, out } = await run('--json', page, '--now', '2026-01-15T10:00:00Z');
+    const built = caseSchema.parse(JSON.parse(out));
+    expect(status).toBe(0);
+    expect(built.maker).toBe('Ondrasse');
+    expect(built.summary.contradictions).toBe(0);
+    expect(built.skipped.map(({ code }) => code)).toContain('photos-not-read');
+  });
+
+  it('goes on past a photo that is no image and says which was not read', async () => {
+    const photos = mkdtempSync(join(tmpdir(), 'photos-'));
+    writeFileSync(join(photos, 'l1-front.jpg'), 'not an image');
+    const { status, out } = await run('--json', 'tests/market/site/ondrasse-carryall-30-1995.html', '--photos', photos);
+    expect(status).toBe(0);
+    const states = caseSchema.parse(JSON.parse(out)).photos.map(({ state }) => state);
+    expect(new Set(states)).toEqual(new Set(['unread']));
+  });
+
+  it('ends with status 2 and the reason for a page that is missing or no page', async () => {
+    const missing = await run('--json', join(folder, 'none.html'));
+    expect([missing.status, missing.out]).toEqual([2, '']);
+    expect(missing.err).toContain('there is no file of this name');
+    writeFileSync(join(folder, 'words.html'), 'only words');
+    const words = await run(join(folder, 'words.html'));
+    expect(words.status).toBe(2);
+    expect(words.err).toContain('the file is not an HTML page');
+  });
+
+  it('gives a case of a page that lists many pieces, and says so', async () => {
+    const { status, out, err } = await run('--json', 'tests/market/site/index.html');
+    expect(status).toBe(0);
+    expect(err).toContain('many pieces');
+    const built = caseSchema.parse(JSON.parse(out));
+    expect(new Set(built.outcomes.map(({ outcome }) => outcome))).toEqual(new Set(['cannot-tell']));
+  });
+
+  it('writes a readable report without --json', async () => {
+    const { out } = await run('tests/market/site/ondrasse-carryall-30-1995.html');
+    expect(out).toContain('Maker file: Ondrasse');
+    expect(out).toContain('This is no authentication.');
+  });
+});
