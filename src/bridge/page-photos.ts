@@ -37,7 +37,9 @@ let scrolledFrom: { x: number; y: number } | null = null;
 /** Brings the photo into view and says where it stands. */
 export async function showPhoto({ urls }: { urls: string[] }): Promise<Reply> {
   const image = [...document.images].find(({ currentSrc, src }) => urls.includes(currentSrc) || urls.includes(src));
-  if (!image) return refuse('photo-not-shown', 'the page does not show the photo now');
+  // An image that failed or is still on its way shows its frame only: a picture of that is no photo.
+  if (!image?.complete || image.naturalWidth === 0)
+    return refuse('photo-not-shown', 'the page does not show the photo');
   scrolledFrom ??= { x: scrollX, y: scrollY };
   image.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
   // Two frames: one to lay out, one to paint what the browser's picture will show.

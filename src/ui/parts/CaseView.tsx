@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Case } from '../../case';
 import { composeMessage } from '../../question';
+import { TimeAxis } from '../TimeAxis';
 import { Claims } from './Claims';
 import { Against, RestOfFindings } from './Findings';
 import { NotRead } from './NotRead';
@@ -26,6 +27,7 @@ export const CaseView = ({ kase, pictureOfLine, onType, onRemoveTyped, photos }:
     <Summary summary={kase.summary} />
     <Against kase={kase} />
     <StampSection kase={kase} pictureOfLine={pictureOfLine} onType={onType} onRemoveTyped={onRemoveTyped} />
+    {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} />}
     <Questions
       questions={kase.questions}
       message={composeMessage(kase.questions, {

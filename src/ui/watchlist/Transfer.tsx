@@ -1,7 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
-import type { Problem } from '../../problem';
 import type { Imported } from '../../watch';
-import { ProblemNote, sentence } from '../parts/ProblemNote';
+import { sentence } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';
 import { strings } from '../strings';
 import type { WatchState } from './use-watch-list';
@@ -9,7 +8,7 @@ import type { WatchState } from './use-watch-list';
 /** Export and import of the whole list, with what came of it. */
 export function Transfer({ act }: { act: WatchState['act'] }) {
   const chooser = useRef<HTMLInputElement>(null);
-  const [outcome, setOutcome] = useState<{ imported: Imported } | { problem: Problem } | null>(null);
+  const [imported, setImported] = useState<Imported | null>(null);
   const write = async () => {
     const text = await act((list) => list.exportText());
     if (text?.ok) saveAsFile(text.value, `tellstamp-watch-list-${new Date().toISOString().slice(0, 10)}.json`);
@@ -18,7 +17,8 @@ export function Transfer({ act }: { act: WatchState['act'] }) {
     if (!file) return;
     const text = await file.text();
     const result = await act((list) => list.importText(text));
-    if (result) setOutcome(result.ok ? { imported: result.value } : { problem: result.problem });
+    // A refusal is said by the list itself, like that of any other action.
+    setImported(result?.ok ? result.value : null);
   };
   return (
     <>
@@ -41,8 +41,7 @@ export function Transfer({ act }: { act: WatchState['act'] }) {
         }}
       />
       <div role="status" class="import-outcome">
-        {outcome && 'problem' in outcome && <ProblemNote problem={outcome.problem} />}
-        {outcome && 'imported' in outcome && <ImportedNote imported={outcome.imported} />}
+        {imported && <ImportedNote imported={imported} />}
       </div>
     </>
   );

@@ -35,7 +35,7 @@ export function WatchSection({ openCase }: { openCase: string | null }) {
           </button>
         </Notice>
       )}
-      {problem && <ProblemNote problem={problem} />}
+      <div role="alert">{problem && <ProblemNote problem={problem} />}</div>
       <div class="watch-actions">
         <p class="spread muted">{strings.watch.counted(present.length)}</p>
         {present.length > 0 && <StatusFilter shown={shown} onShow={setShown} />}

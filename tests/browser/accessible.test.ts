@@ -1,0 +1,100 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Market, startMarket } from '../market/server';
+import { type Browser, launch, openPanel, openTab } from './launch';
+import { clickToolbar } from './toolbar';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const widths = [280, 320, 360, 400, 600];
+
+let market: Market;
+let browser: Browser;
+let panel: Page;
+let list: Page;
+beforeAll(async () => {
+  market = await startMarket();
+  browser = await launch();
+  const { page, tabId } = await openTab(browser, `${market.url}ondrasse-carryall-25-1987.html`);
+  await clickToolbar(browser, page);
+  panel = await openPanel(browser, tabId);
+  await panel.locator('[data-stage=done]').waitFor({ state: 'attached', timeout: 300_000 });
+  await panel.getByRole('button', { name: 'Save to watch list' }).click();
+  await panel.getByText('Saved.').waitFor();
+  await panel.evaluate(() => {
+    for (const folded of document.querySelectorAll('details')) folded.open = true;
+  });
+  list = await browser.context.newPage();
+  await list.goto(browser.extensionUrl('watchlist.html'));
+  await list.locator('.watch-row').getByRole('button', { name: 'Open' }).click();
+}, 400_000);
+afterAll(async () => {
+  await browser?.close();
+  await market?.close();
+});
+
+interface Violation {
+  rule: string;
+  where: string[];
+}
+
+/** What axe-core finds against WCAG 2.2 A and AA, target size included. Our own policy allows no injected script tag. */
+async function violations(page: Page): Promise<Violation[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const found = await axe.run({
+      runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
+      rules: { 'target-size': { enabled: true } },
+    });
+    return found.violations.map(({ id, nodes }) => ({ rule: id, where: nodes.map(({ html }) => html.slice(0, 160)) }));
+  });
+}
+
+describe.each(['light', 'dark'] as const)('every screen, %s', (colorScheme) => {
+  it.each(['panel', 'watch list'])('%s: has nothing against WCAG 2.2 AA that axe-core finds', async (name) => {
+    const page = name === 'panel' ? panel : list;
+    await page.emulateMedia({ colorScheme });
+    expect(await violations(page)).toEqual([]);
+  });
+});
+
+describe.each(widths)('at %i px', (width) => {
+  it.each(['panel', 'watch list'])('%s: nothing stands over the edge', async (name) => {
+    const page = name === 'panel' ? panel : list;
+    await page.setViewportSize({ width, height: 900 });
+    const over = await page.evaluate(() =>
+      [...document.body.querySelectorAll('*')]
+        .filter(
+          (element) => element.getBoundingClientRect().right > innerWidth + 1 && !element.closest('.visually-hidden'),
+        )
+        .map((element) => `${element.tagName}.${element.className}`),
+    );
+    expect(over).toEqual([]);
+  });
+});
+
+describe('the keyboard', () => {
+  it('reaches every control of the panel, with a visible focus', async () => {
+    await panel.bringToFront();
+    await panel.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    const controls = await panel.locator('button:enabled, input, summary, select, textarea').count();
+    const reached = new Set<string>();
+    for (let step = 0; step < controls + 5; step++) {
+      await panel.keyboard.press('Tab');
+      const at = await panel.evaluate(() => {
+        const element = document.activeElement as HTMLElement;
+        const all = [...document.querySelectorAll('button:enabled, input, summary, select, textarea')];
+        return { index: all.indexOf(element), outline: getComputedStyle(element).outlineStyle };
+      });
+      if (at.index >= 0) {
+        reached.add(String(at.index));
+        expect(at.outline).not.toBe('none');
+      }
+    }
+    expect(reached.size).toBe(controls);
+  });
+});

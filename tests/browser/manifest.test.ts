@@ -1,0 +1,71 @@
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, it } from 'vitest';
+
+const output = fileURLToPath(new URL('../../.output/', import.meta.url));
+const read = (target: string) => JSON.parse(readFileSync(join(output, target, 'manifest.json'), 'utf8'));
+
+function filesOf(folder: string): string[] {
+  return readdirSync(folder).flatMap((name) => {
+    const path = join(folder, name);
+    return statSync(path).isDirectory() ? filesOf(path) : [path];
+  });
+}
+
+describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
+  const manifest = read(target);
+
+  it('is Manifest V3, asks for no site at install and runs no code from elsewhere', () => {
+    expect(manifest.manifest_version).toBe(3);
+    expect(manifest.host_permissions).toBeUndefined();
+    expect(manifest.content_scripts).toBeUndefined();
+    expect(manifest.web_accessible_resources).toBeUndefined();
+    expect(manifest.optional_host_permissions).toEqual(['https://*/*', 'http://*/*']);
+    const policy: string = manifest.content_security_policy.extension_pages;
+    expect(policy).toContain("script-src 'self' 'wasm-unsafe-eval'");
+    expect(policy).toContain("style-src 'self'");
+    expect(policy).toContain("object-src 'none'");
+    expect(policy).not.toMatch(/script-src[^;]*https?:/);
+  });
+
+  it('carries its recognisers, and nothing of the demonstration', () => {
+    for (const file of ['ocr/worker.min.js', 'ocr/tesseract-core-simd-lstm.wasm.js', 'ocr/eng.traineddata.gz']) {
+      expect(existsSync(join(output, target, file)), file).toBe(true);
+    }
+    const names = filesOf(join(output, target)).map((path) => path.slice(output.length));
+    expect(names.filter((name) => /market|attic|\.jpg$|\.map$/.test(name))).toEqual([]);
+  });
+
+  it('has no inline script, style or event attribute in its pages', () => {
+    for (const path of filesOf(join(output, target)).filter((name) => name.endsWith('.html'))) {
+      const page = readFileSync(path, 'utf8');
+      expect(page).not.toMatch(/<script(?![^>]*\ssrc=)|<style|\sstyle=|\son\w+=/);
+    }
+  });
+
+  it('keeps the page script at 45 KB gzipped or less', () => {
+    const script = readFileSync(join(output, target, 'content-scripts/listing.js'));
+    expect(gzipSync(script).length).toBeLessThanOrEqual(45 * 1024);
+  });
+});
+
+describe('what each browser alone needs', () => {
+  it('Chrome: side panel and offscreen reader, and no permission beyond the written ones', () => {
+    const manifest = read('chrome-mv3');
+    expect([...manifest.permissions].sort()).toEqual(
+      ['activeTab', 'contextMenus', 'offscreen', 'scripting', 'sidePanel', 'storage', 'unlimitedStorage'].sort(),
+    );
+    expect(manifest.side_panel.default_path).toBe('sidepanel.html');
+  });
+
+  it('Firefox: a sidebar that waits to be opened, an id, and the statement that nothing is collected', () => {
+    const manifest = read('firefox-mv3');
+    expect([...manifest.permissions].sort()).toEqual(
+      ['activeTab', 'contextMenus', 'scripting', 'storage', 'unlimitedStorage'].sort(),
+    );
+    expect(manifest.sidebar_action).toMatchObject({ default_panel: 'sidepanel.html', open_at_install: false });
+    expect(manifest.browser_specific_settings.gecko.data_collection_permissions).toEqual({ required: ['none'] });
+  });
+});

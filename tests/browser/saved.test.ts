@@ -1,0 +1,125 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Market, startMarket } from '../market/server';
+import { type Browser, launch, openTab } from './launch';
+import { openSidePanel } from './toolbar';
+
+/** A listing without photos: what is tested here is what is kept, and reading photos takes long. */
+const listing = `<!doctype html><html lang="en"><head><title>Carryall</title><script type="application/ld+json">
+{"@context":"https://schema.org","@type":"Product","name":"Ondrasse Carryall 30","brand":"Ondrasse",
+"description":"Made in 1995, made in Belgium. Date code KV0915.",
+"offers":{"@type":"Offer","price":"540.00","priceCurrency":"EUR"}}
+</script></head><body><main><h1>Ondrasse Carryall 30</h1><p>€540.00</p>
+<p>Made in 1995, made in Belgium. Date code KV0915.</p></main></body></html>`;
+
+let market: Market;
+let browser: Browser;
+beforeAll(async () => {
+  market = await startMarket();
+  market.make('piece.html', { type: 'text/html', body: listing });
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser?.close();
+  await market?.close();
+});
+
+const savedCase = `document.querySelector('.save-bar').innerText`;
+
+async function readAndSave(): Promise<void> {
+  const { page, tabId } = await openTab(browser, `${market.url}piece.html`);
+  const panel = await openSidePanel(browser, page, tabId);
+  await panel.untilRead();
+  expect(await panel.codes()).toEqual(['KV0915']);
+  await panel.click('Save to watch list');
+  await panel.until(`${savedCase}.includes('Saved.')`);
+  await panel.close();
+  await page.close();
+}
+
+describe('what was saved', () => {
+  it('is found again by a later visit, survives the end of the browser, a deletion and its undo', async () => {
+    await readAndSave();
+
+    const { page, tabId } = await openTab(browser, `${market.url}piece.html?utm_source=mail`);
+    const second = await openSidePanel(browser, page, tabId);
+    await second.untilRead();
+    await second.until(`${savedCase}.includes('Saved on') && ${savedCase}.includes('Open the saved case')`);
+    await second.close();
+
+    await browser.end();
+    browser = await launch({ profile: browser.profile });
+    const list = await browser.context.newPage();
+    await list.goto(browser.extensionUrl('watchlist.html'));
+    const row = list.locator('.watch-row');
+    await row.waitFor();
+    expect(await row.locator('h2').first().textContent()).toBe('Ondrasse Carryall 30');
+
+    await row.getByRole('button', { name: 'Open' }).click();
+    await row.getByRole('heading', { name: 'What the stamp says' }).waitFor();
+    await row.getByText('Note').first().click();
+    await row.getByRole('textbox', { name: 'Note' }).fill('asked for a photo of the lining');
+    await row.getByRole('button', { name: 'Save note' }).click();
+    await row.getByText('Note saved.').waitFor();
+    await row.getByLabel('Status').selectOption('asked');
+
+    await row.getByRole('button', { name: 'Delete' }).click();
+    await list.getByText('Deleted: Ondrasse Carryall 30').waitFor();
+    expect(await list.locator('.watch-row').count()).toBe(0);
+    await list.getByRole('button', { name: 'Undo' }).click();
+    await row.waitFor();
+
+    await list.reload();
+    await row.waitFor();
+    expect(await row.getByRole('textbox', { name: 'Note' }).inputValue()).toBe('asked for a photo of the lining');
+    expect(await row.getByLabel('Status').inputValue()).toBe('asked');
+    await list.close();
+  });
+
+  it('is exported and imported by hand, and a wrong file changes nothing', async () => {
+    const list = await browser.context.newPage();
+    await list.goto(browser.extensionUrl('watchlist.html'));
+    await list.locator('.watch-row').waitFor();
+    const [download] = await Promise.all([
+      list.waitForEvent('download'),
+      list.getByRole('button', { name: 'Export as a file' }).click(),
+    ]);
+    const file = await download.path();
+    const chooser = list.locator('input[type=file]');
+    await chooser.setInputFiles({
+      name: 'cut.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{"format":"tellstamp-watch-list","ver'),
+    });
+    await list.getByText('cut off').waitFor();
+    await chooser.setInputFiles({
+      name: 'other.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from('{"songs":[]}'),
+    });
+    await list.getByText('not an export of the watch list').waitFor();
+    expect(await list.locator('.watch-row').count()).toBe(1);
+    await chooser.setInputFiles(file);
+    await list.getByText('0 added, 0 renewed, 1 kept as they were.').waitFor();
+    await list.close();
+  });
+
+  it('is missed when the browser wiped it, and said so', async () => {
+    const page = await browser.context.newPage();
+    await page.goto(browser.extensionUrl('watchlist.html'));
+    await page.locator('.watch-row').waitFor();
+    await page.goto(browser.extensionUrl('icon/icon.svg'));
+    await page.evaluate(
+      () =>
+        new Promise<void>((gone, refused) => {
+          const request = indexedDB.deleteDatabase('tellstamp-watch-list');
+          request.onsuccess = () => gone();
+          request.onerror = () => refused(request.error);
+        }),
+    );
+    await page.goto(browser.extensionUrl('watchlist.html'));
+    await page.getByRole('alert').getByText('the list is empty although cases were saved').waitFor();
+    await page.getByRole('button', { name: 'Start with an empty list' }).click();
+    await page.getByText('Nothing saved yet.').waitFor();
+    await page.close();
+  });
+});
