@@ -2,6 +2,7 @@ import type { Claim, ClaimOf } from '../claim/types';
 import { countryPeriod, placeName } from '../place';
 import type { Source } from '../source';
 import { type Span, spanWords, widenSpan } from '../span';
+import { evidenceId } from './ids';
 import type { Evidence } from './types';
 import { quoted } from './wording';
 
@@ -60,7 +61,7 @@ function dated(claim: ClaimOf<'made' | 'bought'>, span: Span, basis: string): Ev
   const meaning = spanWords(span);
   const statement = claim.words.includes(meaning) ? claimStatement(claim) : `${claimStatement(claim)} (${meaning})`;
   const literal: Evidence = {
-    id: `claim-${claim.id}`,
+    id: evidenceId.claim(claim.id),
     about: 'date',
     from: { kind: 'claim', id: claim.id },
     basis,
@@ -73,14 +74,17 @@ function dated(claim: ClaimOf<'made' | 'bought'>, span: Span, basis: string): Ev
   if (!sure || exact) return [literal];
   const widened = widenSpan(span, span.about ? hedgedYears : wideYears);
   const reach = `${statement}: with room for a loose date, ${spanWords(widened)}`;
-  return [literal, { ...literal, id: `claim-${claim.id}-wide`, spans: [widened], strength: 'hard', statement: reach }];
+  return [
+    literal,
+    { ...literal, id: evidenceId.looseClaim(claim.id), spans: [widened], strength: 'hard', statement: reach },
+  ];
 }
 
 function placed(claim: ClaimOf<'origin'>): Evidence {
   const name = placeName(claim.place);
   const statement = claim.words.includes(name) ? claimStatement(claim) : `${claimStatement(claim)} (${name})`;
   return {
-    id: `claim-${claim.id}`,
+    id: evidenceId.claim(claim.id),
     about: 'place',
     from: { kind: 'claim', id: claim.id },
     basis: `claimed-origin:${claim.place}`,
@@ -101,7 +105,7 @@ function existed(claim: ClaimOf<'origin'>): Evidence[] {
   if (span.from === null && span.to === null) return [];
   return [
     {
-      id: `claim-${claim.id}-country`,
+      id: evidenceId.country(claim.id),
       about: 'date',
       from: { kind: 'claim', id: claim.id },
       basis: `claimed-origin:${claim.place}`,

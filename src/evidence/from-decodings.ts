@@ -2,6 +2,7 @@ import type { Decoding, Reading } from '../code/types';
 import { placeName } from '../place';
 import type { Source } from '../source';
 import { type Span, spanWords, unionOf } from '../span';
+import { evidenceId } from './ids';
 import type { Evidence } from './types';
 import { anyOf } from './wording';
 
@@ -56,7 +57,7 @@ function reading(decoding: Decoding): Evidence | null {
   if (spans.length === 0 && places.length === 0) return null;
   const says = [spans.length > 0 ? spansWords(spans) : '', anyOf(places.map(placeName))].filter(Boolean).join(', ');
   return {
-    id: `reading-${decoding.id}`,
+    id: evidenceId.reading(decoding.id),
     about: spans.length === 0 ? 'place' : places.length === 0 ? 'date' : 'date-and-place',
     from: { kind: 'reading', id: decoding.id },
     ...common(decoding),
@@ -71,7 +72,7 @@ function system(decoding: Decoding): Evidence | null {
   const spans = unionOf(decoding.readings.map((one) => one.systemUsed));
   if (spans.some((span) => span.from === null && span.to === null)) return null;
   return {
-    id: `system-${decoding.id}`,
+    id: evidenceId.system(decoding.id),
     about: 'date',
     from: { kind: 'system', id: decoding.id },
     ...common(decoding),
@@ -89,7 +90,7 @@ function plant(decoding: Decoding): Evidence | null {
   if (spans.some((span) => span.from === null && span.to === null)) return null;
   const codes = [...new Set(decoding.readings.map((one) => one.plant?.code ?? ''))];
   return {
-    id: `plant-${decoding.id}`,
+    id: evidenceId.plant(decoding.id),
     about: 'date',
     from: { kind: 'plant', id: decoding.id },
     ...common(decoding),

@@ -2,6 +2,7 @@ import type { Claim, ClaimOf } from '../claim/types';
 import type { Construction, MakerFile } from '../maker/types';
 import { periodSpan, type Span, spanWords, unionOf } from '../span';
 import { claimStatement } from './from-claims';
+import { evidenceId } from './ids';
 import type { Evidence } from './types';
 import { anyOf, listOf } from './wording';
 
@@ -46,7 +47,7 @@ function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[]
   const what = `${claim.part.replace('-', ' ')} of ${anyOf([...new Set(facts.map((fact) => fact.is))])}`;
   return [
     {
-      id: `construction-${claim.id}`,
+      id: evidenceId.construction(claim.id),
       about: 'date',
       from: { kind: 'construction', id: claim.id },
       basis: `material:${claim.part}:${fold(facts[0]?.is ?? claim.material).trim()}`,
@@ -69,7 +70,7 @@ function model(claim: ClaimOf<'model'>, maker: MakerFile): Evidence[] {
   if (!fact || !span) return [];
   return [
     {
-      id: `model-${claim.id}`,
+      id: evidenceId.model(claim.id),
       about: 'date',
       from: { kind: 'construction', id: claim.id },
       basis: `model:${said.trim()}`,

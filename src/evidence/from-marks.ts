@@ -1,5 +1,6 @@
 import type { Claim } from '../claim/types';
 import type { MarkRead } from '../mark/types';
+import { evidenceId } from './ids';
 import type { Evidence } from './types';
 
 /**
@@ -15,7 +16,7 @@ export function fromMarks(
   return marks
     .filter((mark) => mark.spans.length > 0 || mark.places.length > 0)
     .map((mark) => ({
-      id: `mark-${mark.id}`,
+      id: evidenceId.mark(mark.id),
       about: mark.spans.length === 0 ? 'place' : mark.places.length === 0 ? 'date' : 'date-and-place',
       from: { kind: 'mark', id: mark.id },
       basis: claimBasis(mark, claims, claimed) ?? `mark:${plain(mark.words)}`,

@@ -1,6 +1,7 @@
 export { layOutAxis } from './axis';
 export type { AxisBar, AxisLayout, AxisRow } from './axis-types';
 export { type Gathered, gatherEvidence } from './gather';
+export { evidenceId } from './ids';
 export { reason } from './reason';
 export type { AgreeingSet, Conflict, Explanation, Reasoning, Stretch } from './reasoning-types';
 export { reasoningSchema } from './reasoning-types';

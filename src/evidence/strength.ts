@@ -8,7 +8,7 @@ export interface Weighable {
   kind: 'contradiction' | 'doubt' | 'gap' | 'agreement';
   /** Ids of evidence. */
   evidence: readonly string[];
-  /** Ids of claims; their evidence counts where no evidence is named. */
+  /** Ids of claims; what is evidence of them counts as well. */
   claims: readonly string[];
   source: Source;
 }
@@ -83,14 +83,19 @@ export function compareWeights(a: Weight, b: Weight): number {
   return at < 0 ? 0 : a.order[at]! - b.order[at]!;
 }
 
-/** The evidence that a finding names; where it names none, that of its claims. */
-function piecesOf({ evidence: ids, claims }: Weighable, evidence: readonly Evidence[]): Evidence[] {
-  const named = new Set(ids);
-  const ofClaims = new Set(claims);
-  return evidence.filter(({ id, from }) => {
-    if (named.has(id)) return true;
-    return ids.length === 0 && from.kind === 'claim' && ofClaims.has(from.id);
-  });
+/**
+ * The evidence that a finding names, and for each of its claims one statement: a loose claim stands against something
+ * with all the room that its words have, and agrees as it was said.
+ */
+function piecesOf({ kind, evidence: ids, claims }: Weighable, evidence: readonly Evidence[]): Evidence[] {
+  const named = evidence.filter(({ id }) => ids.includes(id));
+  const said = [...new Set(claims)].flatMap((claim) =>
+    (['claim', 'construction'] as const).flatMap((from) => {
+      const own = evidence.filter((piece) => piece.from.kind === from && piece.from.id === claim);
+      return (kind === 'contradiction' ? own.find(({ strength }) => strength === 'hard') : undefined) ?? own[0] ?? [];
+    }),
+  );
+  return [...new Set([...named, ...said])];
 }
 
 function hardnessWords(pieces: readonly Evidence[], isHard: boolean): string[] {
