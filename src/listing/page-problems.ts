@@ -1,7 +1,15 @@
 import type { Problem } from '../problem';
 
 /** What can be said of a page as a whole. */
-export type PageProblem = 'page-is-a-list' | 'no-listing' | 'which-product' | 'data-stale';
+export type PageProblem =
+  | 'page-is-a-list'
+  | 'no-listing'
+  | 'which-product'
+  | 'pick-the-variant'
+  | 'data-stale'
+  | 'price-not-in-text'
+  | 'frame-not-read'
+  | 'page-changing';
 
 /** A problem of the page in words for the buyer. `count` is the number of pieces that a tie is between. */
 export function pageProblem(code: PageProblem, where = 'page', count = 0): Problem {
@@ -26,6 +34,34 @@ export function pageProblem(code: PageProblem, where = 'page', count = 0): Probl
         where,
         what: `The page's data describes ${count} pieces that fit this page equally well.`,
         remedy: 'Point at the price and the title of the piece that you mean.',
+      };
+    case 'pick-the-variant':
+      return {
+        code,
+        where,
+        what: `The piece is offered in ${count} variants, and the page does not say which one is shown.`,
+        remedy: 'Pick the variant on the page and read it again.',
+      };
+    case 'price-not-in-text':
+      return {
+        code,
+        where,
+        what: 'The page has a place for the price, but no text stands in it: the price is a picture or made by style.',
+        remedy: 'Point at the price on the page, or type it.',
+      };
+    case 'frame-not-read':
+      return {
+        code,
+        where,
+        what: 'A part of the listing stands in a frame of another site and was not read.',
+        remedy: 'Allow reading that site, or open the frame in a tab of its own.',
+      };
+    case 'page-changing':
+      return {
+        code,
+        where,
+        what: 'The page kept changing while it was read; what is shown may be of two states.',
+        remedy: 'Wait until the page stands still and read it again.',
       };
     case 'data-stale':
       return {

@@ -1,9 +1,11 @@
 import type { Problem } from '../problem';
 import { type Draft, emptyDraft, settleDraft } from './draft';
-import { baseOf, hostOf } from './page/address';
+import { baseOf, hostOf, otherPages } from './page/address';
 import { type Area, findArea, markSubtree } from './page/area';
-import { type Cards, findCards, showsPrice } from './page/cards';
+import { type Cards, findCards, type OtherPage } from './page/cards';
 import { property } from './page/dom';
+import { fingerprint } from './page/fingerprint';
+import { isTextFrame } from './page/frames';
 import { lookBySource, lookByStyle, type PageView } from './page/look';
 import { type Budget, Slices, usualBudget } from './page/slices';
 import { type Snapshot, takeSnapshot } from './page/snapshot';
@@ -21,12 +23,14 @@ import { readMicrodata } from './structured/microdata';
 import { type HeadTags, headTag, readHeadTags } from './structured/open-graph';
 import { type Found, readProduct } from './structured/product-facts';
 import { readRdfa } from './structured/rdfa';
+import { variantsOf } from './structured/variants';
 import { type Chosen, chooseProduct, describesSame } from './structured/which-product';
 import type { PriceHints } from './text/currency';
 import type { Listing, PageExtract } from './types';
 import { readDescriptions } from './visible/description';
 import { findPairs } from './visible/pairs';
 import { findSeenPrices, proposeSeenPrices, type SeenPrice } from './visible/price';
+import { findAttributePrices, hasWordlessPrice } from './visible/price-attribute';
 import { readTitles } from './visible/title';
 
 export interface PageOptions {
@@ -48,6 +52,7 @@ export interface PageOptions {
 }
 
 const maxText = 50_000;
+const maxAttempts = 3;
 
 /** All that is gathered of one page before anything is judged. */
 interface Gathered {
@@ -57,6 +62,7 @@ interface Gathered {
   snapshot: Snapshot;
   area: Area;
   cards: Cards;
+  otherPage: OtherPage;
   items: Item[];
   titles: string[];
   pageTitle: string;
@@ -65,17 +71,41 @@ interface Gathered {
 
 /** Reads what a page's structure tells: data, headings, prices, photos, and labelled words for `readFacts`. */
 export async function readPage(document: Document, options: PageOptions): Promise<PageExtract> {
+  const address = () => options.view?.location?.href ?? options.url;
+  for (let attempt = 1; ; attempt += 1) {
+    const before = fingerprint(document, address());
+    const extract = await readOnce(document, { ...options, url: address() });
+    if (before === fingerprint(document, address())) return extract;
+    // The page became another one meanwhile: what was read is thrown away.
+    if (attempt < maxAttempts) continue;
+    extract.listing.problems.push(pageProblem('page-changing'));
+    return extract;
+  }
+}
+
+async function readOnce(document: Document, options: PageOptions): Promise<PageExtract> {
   const budget = { ...usualBudget, ...options.budget };
   const slices = new Slices(budget, options.pause, options.clock ?? (() => performance.now()));
   const page = await gather(document, options, budget, slices);
   const { snapshot, area, tags, items, problems } = page;
-  const text = joinPieces(snapshot, 0, snapshot.pieces.length, { outside: area.outside }).slice(0, maxText);
+  const text = joinPieces(snapshot, 0, snapshot.pieces.length, { outside: area.outside }, maxText * 1.2).slice(
+    0,
+    maxText,
+  );
   const language = pageLanguage(document, tags, text);
   const hints: PriceHints = { language, domain: hostOf(options.url), currency: dataCurrency(items, tags) };
   await slices.rest();
   const found: Found = { draft: emptyDraft(), labelled: [], hints };
   readTitles(snapshot, area, tags, page.pageTitle, found.draft);
-  const seen = findSeenPrices(snapshot, area, hints);
+  const seen = await findSeenPrices(snapshot, area, hints, slices);
+  seen.push(
+    ...findAttributePrices(
+      snapshot,
+      area,
+      hints,
+      seen.map((one) => one.price),
+    ),
+  );
   await slices.rest();
   const chosen = chooseProduct(items, factsOf(page, seen), hints);
   const kind = kindOf(page, found.draft, chosen, seen);
@@ -84,14 +114,15 @@ export async function readPage(document: Document, options: PageOptions): Promis
     readChosen(page, chosen, found, photos);
     readHeadFacts(tags, found, []);
     proposeSeenPrices(seen, found.draft);
-    readDescriptions(snapshot, area, tags, found.draft);
+    await readDescriptions(snapshot, area, tags, found.draft, slices);
     await slices.rest();
-    found.labelled.push(...findPairs(snapshot, area.outside));
+    found.labelled.push(...(await findPairs(snapshot, area.outside, slices)));
     await slices.rest();
     problems.push(
-      ...(await gatherSeenPhotos({ snapshot, area, pageUrl: options.url, base: page.base }, photos, slices)),
+      ...(await gatherSeenPhotos({ snapshot, area, otherPage: page.otherPage, base: page.base }, photos, slices)),
     );
     addHeadPhotos(tags, page.base, photos);
+    sayWhatIsMissing(page, found.draft);
   } else problems.push(pageProblem(kind === 'list' ? 'page-is-a-list' : 'no-listing'));
   const listing: Listing = {
     format: 1,
@@ -119,12 +150,13 @@ async function gather(document: Document, options: PageOptions, budget: Budget, 
   joinItems(items);
   const pageTitle = (property<string>(document, 'title') ?? '').replace(/\s+/g, ' ').trim();
   const titles = [pageTitle, headTag(tags, 'og:title') ?? ''].filter((title) => title !== '');
-  const area = findArea(snapshot, titles);
-  const cards = findCards(snapshot, area.heading, options.url, base);
+  const area = await findArea(snapshot, titles, slices);
+  const otherPage = otherPages(options.url, base);
+  const cards = await findCards(snapshot, area.heading, otherPage, slices);
   for (const card of cards.roots) markSubtree(snapshot, area.outside, card);
   await slices.rest();
   const problems = [...snapshot.problems, ...data.problems];
-  return { options, base, tags, snapshot, area, cards, items, titles, pageTitle, problems };
+  return { options, base, tags, snapshot, area, cards, otherPage, items, titles, pageTitle, problems };
 }
 
 const factsOf = ({ options, base, titles, snapshot, area }: Gathered, seen: readonly SeenPrice[]) => ({
@@ -142,6 +174,7 @@ function readChosen({ items, base, problems }: Gathered, chosen: Chosen, found: 
   const say = (problem: PageProblem, count = 0) => problems.push(pageProblem(problem, product.where, count));
   if (chosen.tie.length > 0) say('which-product', chosen.tie.length);
   if (stale) say('data-stale');
+  if (variantsOf(product).length > 1) say('pick-the-variant', variantsOf(product).length);
   const caveats = [...(stale ? ['stale'] : []), ...(chosen.tie.length > 0 ? ['tie'] : [])];
   readProduct(product, found, 1, caveats);
   for (const other of chosen.tie) if (other.product !== product) readProduct(other.product, found, 0.95, ['tie']);
@@ -151,6 +184,16 @@ function readChosen({ items, base, problems }: Gathered, chosen: Chosen, found: 
     readProduct(item, found, 1, caveats);
     if (!stale) addDataPhotos(item, base, photos);
   }
+}
+
+/** Says what the page has a place for and does not give. */
+function sayWhatIsMissing({ snapshot, area, problems }: Gathered, draft: Draft): void {
+  if (draft.price.length === 0 && hasWordlessPrice(snapshot, area))
+    problems.push(pageProblem('price-not-in-text', 'price'));
+  const seen = draft.description.some((one) => one.origin === 'visible');
+  for (const { at, address } of snapshot.unreadFrames)
+    if (area.outside[at] !== 1 && isTextFrame(snapshot, at, seen))
+      problems.push(pageProblem('frame-not-read', address));
 }
 
 /** The currency that all of the page's data agrees on, if there is one. */
@@ -163,18 +206,20 @@ function dataCurrency(items: readonly Item[], tags: HeadTags): string | undefine
 }
 
 function kindOf(
-  { snapshot, cards }: Gathered,
+  { cards, tags, area, snapshot }: Gathered,
   draft: Draft,
   chosen: Chosen,
   seen: readonly SeenPrice[],
 ): Listing['kind'] {
   const { choice, products } = chosen;
-  const pricedCards = cards.roots.filter((card) => showsPrice(snapshot, card)).length;
   const ownPrice = seen.some((one) => one.confidence >= 0.45);
   if (choice && (products === 1 || choice.score >= 3)) return 'listing';
-  if (pricedCards >= 4 && !ownPrice) return 'list';
-  if (choice && pricedCards < 4) return 'listing';
-  if (pricedCards >= 8 && !choice) return 'list';
+  if (cards.priced >= 4 && !ownPrice) return 'list';
+  if (choice && cards.priced < 4) return 'listing';
+  if (cards.priced >= 8 && !choice) return 'list';
   if (!choice && products >= 3) return 'list';
-  return ownPrice && draft.title.length > 0 ? 'listing' : 'none';
+  // A page that calls itself a product, or keeps a place for a price, offers something even if the price is a picture.
+  const says =
+    /product/i.test(headTag(tags, 'og:type') ?? '') || (area.heading >= 0 && hasWordlessPrice(snapshot, area));
+  return (ownPrice || says) && draft.title.length > 0 ? 'listing' : 'none';
 }

@@ -16,7 +16,7 @@ const parse = (address: string, base?: string): URL | null => {
 export function webAddress(address: string | null | undefined, base: string): string | null {
   const trimmed = (address ?? '').trim();
   if (trimmed === '' || trimmed.length > 4096) return null;
-  const url = parse(trimmed, parse(base) ? base : undefined);
+  const url = /^[a-z][a-z\d+.-]*:/i.test(trimmed) ? parse(trimmed) : parse(trimmed, base);
   if (!url || (url.protocol !== 'http:' && url.protocol !== 'https:')) return null;
   url.username = '';
   url.password = '';
@@ -40,6 +40,20 @@ export function comparableAddress(address: string, base: string): string | null 
   const query = kept.map(([name, value]) => `${name}=${value}`).join('&');
   const path = url.pathname.replace(/\/(index\.(html?|php))?$/, '');
   return `${url.host.replace(/^www\./, '')}${path}${query === '' ? '' : `?${query}`}`;
+}
+
+/** A test for addresses that name a page other than `pageUrl`: gives the address, or null; each is parsed once. */
+export function otherPages(pageUrl: string, base: string): (address: string) => string | null {
+  const own = comparableAddress(pageUrl, base);
+  const known = new Map<string, string | null>();
+  return (address) => {
+    const remembered = known.get(address);
+    if (remembered !== undefined) return remembered;
+    const absolute = webAddress(address, base);
+    const other = absolute !== null && comparableAddress(absolute, base) !== own ? absolute : null;
+    known.set(address, other);
+    return other;
+  };
 }
 
 /** Whether two addresses name the same page. */

@@ -1,5 +1,6 @@
 import { attribute } from './dom';
 import related from './related.json' with { type: 'json' };
+import type { Slices } from './slices';
 import type { Snapshot } from './snapshot';
 import { visibleText } from './visible-text';
 
@@ -31,9 +32,13 @@ const relatedHeading = new RegExp(
 const isHeading = (tag: string): boolean => /^h[1-6]$/.test(tag);
 
 /** Finds the listing's heading and what lies outside the listing. `titles` are other names that the page gives it. */
-export function findArea(snapshot: Snapshot, titles: readonly string[]): Area {
+export async function findArea(snapshot: Snapshot, titles: readonly string[], slices: Slices): Promise<Area> {
   const { elements } = snapshot;
-  const suspects = elements.map((_, index) => index).filter((index) => looksOutside(snapshot, index));
+  const suspects: number[] = [];
+  for (let index = 0; index < elements.length; index += 1) {
+    if ((index & 127) === 0 && slices.due) await slices.rest();
+    if (looksOutside(snapshot, index)) suspects.push(index);
+  }
   const outside = new Uint8Array(elements.length);
   for (const index of suspects) markSubtree(snapshot, outside, index);
   const heading = chooseHeading(snapshot, outside, titles);
@@ -41,7 +46,9 @@ export function findArea(snapshot: Snapshot, titles: readonly string[]): Area {
     outside.fill(0);
     for (const index of suspects) if (!holds(snapshot, index, heading)) markSubtree(snapshot, outside, index);
   }
+  await slices.rest();
   markRelated(snapshot, outside, heading);
+  await slices.rest();
   return { heading, outside };
 }
 

@@ -1,6 +1,6 @@
-import { samePage, webAddress } from './address';
 import { holds } from './area';
 import { attribute } from './dom';
+import type { Slices } from './slices';
 import type { Snapshot } from './snapshot';
 import { visibleText } from './visible-text';
 
@@ -8,28 +8,36 @@ import { visibleText } from './visible-text';
 export interface Cards {
   /** Element index of each card. */
   roots: number[];
-  /** Cards by the element that holds them. */
-  groups: Map<number, number[]>;
+  /** How many of them show a price. */
+  priced: number;
 }
 
 const priceLike =
   /(?:[$€£¥₹]|\b(?:EUR|USD|GBP|CHF|JPY|kr|zł)\b|円)\s?\d|\d\s?(?:[$€£¥₹円]|\b(?:EUR|USD|GBP|CHF|JPY|kr|zł)\b)/;
 
-/** Address that an element's link leads to, when it is a page other than this one; null otherwise. */
-export function otherPage(element: Element, pageUrl: string, base: string): string | null {
-  const href = attribute(element, 'href');
-  if (href === null || href.startsWith('#')) return null;
-  const address = webAddress(href, base);
-  if (address === null || /\.(jpe?g|png|webp|avif|gif)(\?|$)/i.test(address)) return null;
-  return samePage(address, pageUrl, base) ? null : address;
+/** Tells the address of a page other than this one; null for this page and for what is no page. */
+export type OtherPage = (address: string) => string | null;
+
+/** Address that a link leads to, when it is another page and no picture. */
+export function leadsTo(link: Element, otherPage: OtherPage): string | null {
+  const href = attribute(link, 'href');
+  if (href === null || href.startsWith('#') || /\.(jpe?g|png|webp|avif|gif)(\?|$)/i.test(href)) return null;
+  return otherPage(href);
 }
 
 /** Finds groups of at least three cards. `heading` is never inside a card. */
-export function findCards(snapshot: Snapshot, heading: number, pageUrl: string, base: string): Cards {
+export async function findCards(
+  snapshot: Snapshot,
+  heading: number,
+  otherPage: OtherPage,
+  slices: Slices,
+): Promise<Cards> {
   const { elements } = snapshot;
   const byParent = new Map<number, Map<string, number[]>>();
   for (const [index, { tag, element, shown }] of elements.entries()) {
-    if (tag !== 'a' || shown !== 'shown' || otherPage(element, pageUrl, base) === null) continue;
+    if (tag !== 'a' || shown !== 'shown') continue;
+    if (slices.due) await slices.rest();
+    if (leadsTo(element, otherPage) === null) continue;
     const card = cardOf(snapshot, index, heading);
     if (card === null) continue;
     const parent = elements[card]?.parent ?? -1;
@@ -37,14 +45,15 @@ export function findCards(snapshot: Snapshot, heading: number, pageUrl: string, 
     byParent.set(parent, kinds);
     const kind = elements[card]?.tag ?? '';
     const known = kinds.get(kind) ?? [];
-    if (!known.includes(card)) known.push(card);
+    if (known.at(-1) !== card) known.push(card);
     kinds.set(kind, known);
   }
   const groups = new Map<number, number[]>();
   for (const [parent, kinds] of byParent)
     for (const cards of kinds.values())
       if (cards.length >= 3) groups.set(parent, [...(groups.get(parent) ?? []), ...cards]);
-  return { roots: [...groups.values()].flat(), groups };
+  const roots = [...groups.values()].flat();
+  return { roots, priced: roots.filter((card) => showsPrice(snapshot, card)).length };
 }
 
 const maxCardPieces = 80;
@@ -58,7 +67,7 @@ function cardOf(snapshot: Snapshot, link: number, heading: number): number | nul
     if (pieces[1] - pieces[0] > maxCardPieces || (heading >= 0 && holds(snapshot, step, heading))) return null;
     if (
       siblingsLike(snapshot, step, tag, parent) >= 2 &&
-      (priceLike.test(visibleText(snapshot, step)) || holdsImage(snapshot, step))
+      (holdsImage(snapshot, step) || priceLike.test(visibleText(snapshot, step)))
     )
       return step;
     step = parent;
@@ -86,5 +95,4 @@ function holdsImage(snapshot: Snapshot, index: number): boolean {
   return false;
 }
 
-/** Whether a card shows a price. */
-export const showsPrice = (snapshot: Snapshot, card: number): boolean => priceLike.test(visibleText(snapshot, card));
+const showsPrice = (snapshot: Snapshot, card: number): boolean => priceLike.test(visibleText(snapshot, card));

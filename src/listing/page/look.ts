@@ -7,15 +7,20 @@ export interface Look {
   shown: 'shown' | 'hidden' | 'assistive';
   struck: boolean;
   block: boolean;
-  keepsLines: boolean;
 }
 
-/** What is used of a window: computed style. */
+/** What is used of a window: computed style, and the address that it shows now. */
 export interface PageView {
+  location?: { href: string } | undefined;
   getComputedStyle(element: Element): CSSStyleDeclaration;
 }
 
-export type Looker = (element: Element, tag: string) => Look;
+/** `element` is asked for every element, `text` only for those that hold text of their own. */
+export interface Looker {
+  element(element: Element, tag: string): Look;
+  /** `invisible` when the text is too small or pushed off the page; `keepsLines` when its line breaks are shown. */
+  text(element: Element, tag: string): { invisible: boolean; keepsLines: boolean };
+}
 
 const struckTags: ReadonlySet<string> = new Set(['del', 's', 'strike']);
 const assistiveName =
@@ -23,26 +28,30 @@ const assistiveName =
 
 /** Looks by computed style, as the browser shows the page. */
 export function lookByStyle(view: PageView): Looker {
-  return (element, tag) => {
-    const style = view.getComputedStyle(element);
-    const value = (name: string): string => style.getPropertyValue(name);
-    const display = value('display');
-    let shown: Look['shown'] = 'shown';
-    if (display === 'none') shown = 'hidden';
-    else if (value('visibility') !== 'visible') shown = 'hidden';
-    else if (Number(value('opacity')) < 0.05 || value('font-size') === '0px') shown = 'hidden';
-    else {
-      const position = value('position');
-      if ((position === 'absolute' || position === 'fixed') && isOffPage(value)) shown = 'assistive';
-      else if (Number.parseFloat(value('text-indent')) <= -900) shown = 'assistive';
-      else if (isSqueezed(value)) shown = 'hidden';
-    }
-    return {
-      shown,
-      struck: struckTags.has(tag) || value('text-decoration-line').includes('line-through'),
-      block: tag === 'br' || !(display.startsWith('inline') || display === 'contents' || display.startsWith('ruby')),
-      keepsLines: value('white-space-collapse').startsWith('preserve') || value('white-space').startsWith('pre'),
-    };
+  return {
+    element(element, tag) {
+      const style = view.getComputedStyle(element);
+      const value = (name: string): string => style.getPropertyValue(name);
+      const display = value('display');
+      const inline = display.startsWith('inline') || display === 'contents' || display.startsWith('ruby');
+      let shown: Look['shown'] = 'shown';
+      if (display === 'none' || value('visibility') !== 'visible' || Number(value('opacity')) < 0.05) shown = 'hidden';
+      else {
+        const position = value('position');
+        if ((position === 'absolute' || position === 'fixed') && isOffPage(value)) shown = 'assistive';
+        else if (!inline && isSqueezed(value)) shown = 'hidden';
+      }
+      const struck = struckTags.has(tag) || value('text-decoration-line').includes('line-through');
+      return { shown, struck, block: tag === 'br' || !inline };
+    },
+    text(element) {
+      const style = view.getComputedStyle(element);
+      const value = (name: string): string => style.getPropertyValue(name);
+      return {
+        invisible: value('font-size') === '0px' || Number.parseFloat(value('text-indent')) <= -900,
+        keepsLines: value('white-space').startsWith('pre') || value('white-space-collapse').startsWith('preserve'),
+      };
+    },
   };
 }
 
@@ -66,35 +75,37 @@ function isSqueezed(value: (name: string) => string): boolean {
  */
 export function lookBySource(document: Document): Looker {
   const rules = simpleRules(document);
-  return (element, tag) => {
+  const declared = (element: Element): string => {
     const inline = attribute(element, 'style') ?? '';
-    const declared = `${rules.get(element) ?? ''};${inline}`.toLowerCase();
-    const has = (pattern: RegExp): boolean => declared.length > 1 && pattern.test(declared);
-    let shown: Look['shown'] = 'shown';
-    if (hasAttribute(element, 'hidden') || (tag === 'dialog' && !hasAttribute(element, 'open'))) shown = 'hidden';
-    else if (
-      has(
-        /display\s*:\s*none|visibility\s*:\s*(hidden|collapse)|opacity\s*:\s*0(\.0\d*)?\s*(;|!|$)|font-size\s*:\s*0(px)?\s*(;|!|$)/,
-      )
-    )
-      shown = 'hidden';
-    else if (
-      has(
-        /text-indent\s*:\s*-\d{3,}|(left|top)\s*:\s*-\d{3,}|clip\s*:\s*rect\(\s*[01]|clip-path\s*:\s*inset\(\s*(50|100)%/,
-      )
-    )
-      shown = 'assistive';
-    else if (has(/(^|[;{\s])(height|width)\s*:\s*0(px)?\s*(;|!|$)/) && has(/overflow\s*:\s*(hidden|clip)/))
-      shown = 'hidden';
-    else if (assistiveName.test(attribute(element, 'class') ?? '')) shown = 'assistive';
-    return {
-      shown,
-      struck: struckTags.has(tag) || has(/text-decoration[^;]*line-through/),
-      block: tag === 'br' ? true : blockTags.has(tag) || has(/display\s*:\s*(block|flex|grid|table|list-item)/),
-      keepsLines: tag === 'pre' || has(/white-space\s*:\s*(pre|break-spaces)/),
-    };
+    return `${rules.get(element) ?? ''};${inline}`.toLowerCase();
+  };
+  return {
+    element(element, tag) {
+      const style = declared(element);
+      const has = (pattern: RegExp): boolean => style.length > 1 && pattern.test(style);
+      let shown: Look['shown'] = 'shown';
+      if (hasAttribute(element, 'hidden') || (tag === 'dialog' && !hasAttribute(element, 'open'))) shown = 'hidden';
+      else if (has(hiding)) shown = 'hidden';
+      else if (has(offPage)) shown = 'assistive';
+      else if (has(/(^|[;{\s])(height|width)\s*:\s*0(px)?\s*(;|!|$)/) && has(/overflow\s*:\s*(hidden|clip)/))
+        shown = 'hidden';
+      else if (assistiveName.test(attribute(element, 'class') ?? '')) shown = 'assistive';
+      const struck = struckTags.has(tag) || has(/text-decoration[^;]*line-through/);
+      const block = tag === 'br' || blockTags.has(tag) || has(/display\s*:\s*(block|flex|grid|table|list-item)/);
+      return { shown, struck, block };
+    },
+    text(element, tag) {
+      const style = declared(element);
+      return {
+        invisible: /font-size\s*:\s*0(px)?\s*(;|!|$)|text-indent\s*:\s*-\d{3,}/.test(style),
+        keepsLines: tag === 'pre' || /white-space\s*:\s*(pre|break-spaces)/.test(style),
+      };
+    },
   };
 }
+
+const hiding = /display\s*:\s*none|visibility\s*:\s*(hidden|collapse)|opacity\s*:\s*0(\.0\d*)?\s*(;|!|$)/;
+const offPage = /(left|top)\s*:\s*-\d{3,}|clip\s*:\s*rect\(\s*[01]|clip-path\s*:\s*inset\(\s*(50|100)%/;
 
 const telling =
   /display|visibility|opacity|text-indent|clip|line-through|font-size\s*:\s*0|white-space|(left|top)\s*:\s*-|height\s*:\s*0|width\s*:\s*0/i;

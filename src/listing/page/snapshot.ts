@@ -59,7 +59,8 @@ interface Level {
   parent: number;
   shown: PageElement['shown'];
   struck: boolean;
-  keepsLines: boolean;
+  /** How the element shows its own text, asked when the first text is met. */
+  text: { invisible: boolean; keepsLines: boolean } | null;
   block: boolean;
   slots: SlotContent | null;
 }
@@ -70,6 +71,7 @@ interface SlotContent {
 }
 
 const maxTextLength = 4_000;
+const plainText = { invisible: false, keepsLines: false };
 
 /** Walks the page once, in slices, with a stack. What the budget leaves out is reported in `problems`. */
 export async function takeSnapshot(document: Document, options: SnapshotOptions): Promise<Snapshot> {
@@ -82,7 +84,7 @@ export async function takeSnapshot(document: Document, options: SnapshotOptions)
     parent: -1,
     shown: 'shown',
     struck: false,
-    keepsLines: false,
+    text: plainText,
     block: true,
     slots: null,
   });
@@ -120,15 +122,21 @@ export async function takeSnapshot(document: Document, options: SnapshotOptions)
         continue;
       }
       const kept = text.length > maxTextLength * 5 ? text.slice(0, maxTextLength * 5) : text;
-      const shownText = level.keepsLines ? kept : kept.replace(/[^\S\u00A0\u2009\u202F]+/g, ' ');
-      pieces.push({ text: shownText, at: level.parent, shown: level.shown, struck: level.struck });
+      const holder = elements[level.parent];
+      level.text ??= holder ? look.text(holder.element, holder.tag) : plainText;
+      pieces.push({
+        text: level.text.keepsLines ? kept : kept.replace(/[^\S\u00A0\u2009\u202F]+/g, ' '),
+        at: level.parent,
+        shown: level.text.invisible ? 'hidden' : level.shown,
+        struck: level.struck,
+      });
       continue;
     }
     if (!isElement(node) || stack.length > budget.depth) continue;
     const tag = tagOf(node);
     if (silentTags.has(tag) && tag !== 'noscript' && tag !== 'picture') continue;
     const index = elements.length;
-    const own = look(node, tag);
+    const own = look.element(node, tag);
     const shown = worse(level.shown, own.shown);
     const struck = level.struck || own.struck;
     if (own.block) pieces.push({ text: '\n', at: Math.max(level.parent, 0), shown, struck: false });
@@ -149,7 +157,7 @@ export async function takeSnapshot(document: Document, options: SnapshotOptions)
       parent: index,
       shown,
       struck,
-      keepsLines: own.keepsLines || level.keepsLines,
+      text: null,
       block: own.block,
       slots: level.slots,
     };
@@ -214,6 +222,8 @@ function shadowOf(element: Element, tag: string, options: SnapshotOptions): Pare
       return property<DocumentFragment | undefined>(node, 'content') ?? node;
     if (isElement(node)) break;
   }
+  // A closed tree is looked for where one is likely: the question costs more than all others.
+  if (!tag.includes('-') && firstChild(element) !== null) return null;
   try {
     return options.closedShadowRoot?.(element) ?? null;
   } catch {

@@ -23,8 +23,15 @@ export function visibleText(snapshot: Snapshot, index: number, wanted: Wanted = 
 }
 
 /** The pieces of a half-open range as text. Struck text is left out unless it is wanted. */
-export function joinPieces(snapshot: Snapshot, from: number, to: number, wanted: Wanted): string {
+export function joinPieces(
+  snapshot: Snapshot,
+  from: number,
+  to: number,
+  wanted: Wanted,
+  limit = Number.POSITIVE_INFINITY,
+): string {
   const parts: string[] = [];
+  let length = 0;
   let last: TextPiece | null = null;
   for (let at = from; at < to; at += 1) {
     const piece = snapshot.pieces[at] as TextPiece;
@@ -32,6 +39,8 @@ export function joinPieces(snapshot: Snapshot, from: number, to: number, wanted:
     if (piece.struck && wanted.struck !== true) continue;
     if (wanted.outside && wanted.outside[piece.at] === 1) continue;
     parts.push(jointBetween(snapshot, last, piece), piece.text);
+    length += piece.text.length;
+    if (length > limit) break;
     last = piece.text.trim() === '' ? (piece.text === ' ' && last ? last : null) : piece;
   }
   return tidyText(parts.join('').replace(/\t[ \t]*/g, '\t'));

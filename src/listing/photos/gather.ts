@@ -1,7 +1,7 @@
 import type { Problem } from '../../problem';
 import { webAddress } from '../page/address';
 import type { Area } from '../page/area';
-import { otherPage } from '../page/cards';
+import { leadsTo, type OtherPage } from '../page/cards';
 import { attribute, attributeNames, closest, select, tagOf, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
@@ -12,7 +12,7 @@ import type { PhotoSet, PhotoSource } from './photo-set';
 export interface PhotoPage {
   snapshot: Snapshot;
   area: Area;
-  pageUrl: string;
+  otherPage: OtherPage;
   base: string;
 }
 
@@ -46,7 +46,7 @@ const blobProblem = (count: number): Problem => ({
 
 function linksElsewhere(element: Element, page: PhotoPage): boolean {
   const link = closest(element, (step) => tagOf(step) === 'a', false);
-  return link !== null && otherPage(link, page.pageUrl, page.base) !== null;
+  return link !== null && leadsTo(link, page.otherPage) !== null;
 }
 
 function addImage(image: Element, page: PhotoPage, photos: PhotoSet): void {

@@ -73,7 +73,7 @@ export function sourcesOfLink(link: Element, base: string): PhotoSource[] {
     width: wholeNumber(attribute(link, 'data-pswp-width') ?? attribute(link, 'data-width')),
     height: null,
   };
-  const sized = own.map((source) => ({ ...source, width: size.width }));
+  const sized = own.map((source) => ({ ...source, width: size.width, zoom: true }));
   return [
     ...sized,
     ...attributeNames(link).flatMap((name) =>
@@ -98,7 +98,8 @@ export function fromAttribute(name: string, value: string, base: string): PhotoS
   )
     return [];
   const address = webAddress(text, base);
-  return address === null || isPlaceholder(address) ? [] : [{ address, width: null, height: null }];
+  if (address === null || isPlaceholder(address)) return [];
+  return [{ address, width: null, height: null, zoom: /zoom|large|full|hi-?res|original|big|magnif/i.test(name) }];
 }
 
 const maxJsonParts = 500;

@@ -6,6 +6,8 @@ export interface PhotoSource {
   address: string;
   width: number | null;
   height: number | null;
+  /** Named as the large version: the target of a link around the picture, or a zoom attribute. */
+  zoom?: boolean;
 }
 
 interface Photo {
@@ -18,6 +20,8 @@ interface Photo {
 
 const maxPhotos = 60;
 const maxSources = 12;
+/** Rank of a version that is named as the large one and tells no size. */
+const zoomRank = 1500;
 
 /** Photos of a listing, duplicates merged by address, group and size words. */
 export class PhotoSet {
@@ -84,5 +88,6 @@ function addSource(photo: Photo, source: PhotoSource): void {
 function rankOf(source: PhotoSource): number {
   const told = widthFromAddress(source.address);
   if (source.width !== null) return source.width;
-  return told?.width ?? 700;
+  if (told?.exact) return told.width;
+  return Math.max(told?.width ?? 700, source.zoom ? zoomRank : 0);
 }

@@ -17,9 +17,10 @@ export function cleanJson(text: string): string {
       .replace(/(\/\/|\/\*)?[^\S\n]*\]\](>|&gt;)\s*(\*\/)?\s*$/, '')
       .replace(/^\s*(\/\/)?\s*<!--/, '')
       .replace(/(\/\/)?[^\S\n]*-->\s*$/, '');
-    // A whole comment before the data: its end is the first "-->" and the data begins after it.
-    const end = /^[^{["']{0,400}?-->/.exec(cleaned);
-    if (end) cleaned = cleaned.slice(end[0].length);
+    // A whole comment before the data: it ends at the first "-->", and the data begins after it.
+    const end = cleaned.indexOf('-->');
+    const begin = cleaned.search(/[[{]/);
+    if (end >= 0 && (begin < 0 || end < begin)) cleaned = cleaned.slice(end + 3);
     if (cleaned === before) break;
   }
   const assigned = /^\s*(?:(?:var|let|const)\s+)?[A-Za-z_$][\w$.]{0,120}\s*=\s*(?=[[{])/.exec(cleaned);

@@ -6,6 +6,7 @@ import { offerPrices } from './data-price';
 import { hasType, type Item, itemsOf, textOf, textsOf } from './item';
 import { offersOf } from './offer-facts';
 import { isProduct } from './product-facts';
+import { groupOf } from './variants';
 
 /** What is seen of the page, for telling which of its products it is about. */
 export interface PageFacts {
@@ -130,6 +131,10 @@ export function chooseProduct(items: readonly Item[], facts: PageFacts, hints: P
   if (!best) return { choice: null, tie: [], products: 0 };
   if (products.length > 1 && isAside(best.product) && best.score < 2)
     return { choice: null, tie: [], products: products.length };
+  const group = groupOf(best.product);
+  const siblings = group ? rated.filter((one) => groupOf(one.product) === group) : [];
+  const undecided = siblings.length > 1 && (siblings[0]?.score ?? 0) - (siblings[1]?.score ?? 0) < 0.6;
+  if (group && undecided) return { choice: { ...best, product: group }, tie: [], products: products.length };
   const tie =
     second && best.score - second.score < 0.6 && !sameThing(best.product, second.product)
       ? rated.filter((one) => best.score - one.score < 0.6)
@@ -141,18 +146,13 @@ export function chooseProduct(items: readonly Item[], facts: PageFacts, hints: P
 function sameThing(a: Item, b: Item): boolean {
   const [left, right] = [textOf(a, 'name') ?? '', textOf(b, 'name') ?? ''];
   if (a.origin !== b.origin) return left === right || wordLikeness(left, right) > 0.8;
-  return (
-    a.properties === b.properties || a.holder?.item === b || b.holder?.item === a || variantOf(a, b) || variantOf(b, a)
-  );
+  return a.properties === b.properties || a.holder?.item === b || b.holder?.item === a;
 }
 
 /** Whether an item of another notation describes the chosen product. */
 export const describesSame = (item: Item, product: Item): boolean =>
   item.types.some((type) => product.types.includes(type)) &&
   wordLikeness(textOf(item, 'name') ?? '', textOf(product, 'name') ?? '') > 0.8;
-
-const variantOf = (a: Item, b: Item): boolean =>
-  itemsOf(a, 'hasVariant').includes(b) || itemsOf(b, 'isVariantOf').includes(a);
 
 /** One of those that share their properties after joining by id. */
 function distinct(items: Item[]): Item[] {

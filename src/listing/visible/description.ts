@@ -2,6 +2,7 @@ import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { holds } from '../page/area';
 import { attribute, pathOf } from '../page/dom';
+import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
 import { plainText } from '../structured/entities';
@@ -17,10 +18,18 @@ const saysDescription = (text: string): boolean => text.length <= 60 && words.ha
 const isHeading = /^(h[2-6]|dt|summary|legend|strong|b)$/;
 
 /** Description candidates: an element so named, what follows a heading "Description", the longest run of prose, the head. */
-export function readDescriptions(snapshot: Snapshot, area: Area, tags: HeadTags, draft: Draft): void {
-  const named = longest(snapshot, area, namedBlocks(snapshot, area));
+export async function readDescriptions(
+  snapshot: Snapshot,
+  area: Area,
+  tags: HeadTags,
+  draft: Draft,
+  slices: Slices,
+): Promise<void> {
+  const named = longest(snapshot, area, await namedBlocks(snapshot, area, slices));
   if (named) proposeBlock(snapshot, area, named.index, 0.74, draft);
+  await slices.rest();
   const under = underHeading(snapshot, area);
+  await slices.rest();
   if (under)
     propose(draft.description, under.text.slice(0, limit), { origin: 'visible', where: under.where, confidence: 0.72 });
   if (!named && !under) {
@@ -52,11 +61,13 @@ function withoutOwnLabel(text: string): string {
   return end > 0 && saysDescription(text.slice(0, end)) ? text.slice(end + 1).trim() : text;
 }
 
-function namedBlocks(snapshot: Snapshot, area: Area): number[] {
+async function namedBlocks(snapshot: Snapshot, area: Area, slices: Slices): Promise<number[]> {
   const blocks: number[] = [];
   for (const [index, { element, tag, shown }] of snapshot.elements.entries()) {
+    if ((index & 127) === 0 && slices.due) await slices.rest();
     if (shown !== 'shown' || area.outside[index] === 1 || tag === 'body' || tag === 'html' || tag === 'main') continue;
-    const name = ['class', 'id', 'data-testid', 'itemprop'].map((one) => attribute(element, one) ?? '').join(' ');
+    const name = `${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${attribute(element, 'data-testid') ?? ''} ${attribute(element, 'itemprop') ?? ''}`;
+    if (name.length < 7) continue;
     if (descriptionName.test(name.slice(0, 300)) && !(area.heading >= 0 && holds(snapshot, index, area.heading)))
       blocks.push(index);
   }

@@ -1,4 +1,5 @@
 import { pathOf } from '../page/dom';
+import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
 import type { Labelled } from '../types';
@@ -22,7 +23,7 @@ function shownChildren(snapshot: Snapshot, index: number): number[] {
  * Names and values as a page sets them side by side: definition lists, table rows, a short element beside another, and
  * lines "Name: value". What the names mean is read later.
  */
-export function findPairs(snapshot: Snapshot, outside: Uint8Array): Labelled[] {
+export async function findPairs(snapshot: Snapshot, outside: Uint8Array, slices: Slices): Promise<Labelled[]> {
   const { elements } = snapshot;
   const pairs = new Map<string, Labelled>();
   const add = (name: string, value: string, at: number) => {
@@ -35,6 +36,8 @@ export function findPairs(snapshot: Snapshot, outside: Uint8Array): Labelled[] {
   };
   for (const [index, element] of elements.entries()) {
     const { tag, shown, pieces } = element;
+    if (pairs.size >= maxPairs) break;
+    if (slices.due) await slices.rest();
     if (outside[index] === 1 || shown !== 'shown' || pieces[1] - pieces[0] > 60) continue;
     if (tag === 'dt' || tag === 'th') {
       const follower = elements[element.end];
@@ -54,7 +57,8 @@ const mayBeName: ReadonlySet<string> = new Set([
   'p',
   'b',
   'strong',
-  'label', 'h2',
+  'label',
+  'h2',
   'h3',
   'h4',
   'h5',

@@ -1,6 +1,7 @@
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { attribute, pathOf } from '../page/dom';
+import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
 import type { PriceHints } from '../text/currency';
@@ -40,10 +41,11 @@ function namedPrice(snapshot: Snapshot, index: number): 'price' | 'other' | null
 }
 
 /** Small elements whose text holds a digit: the largest ancestor of each piece that is still short. */
-function priceBlocks(snapshot: Snapshot, outside: Uint8Array): number[] {
+async function priceBlocks(snapshot: Snapshot, outside: Uint8Array, slices: Slices): Promise<number[]> {
   const { elements, pieces } = snapshot;
   const blocks = new Set<number>();
   for (const piece of pieces) {
+    if (slices.due) await slices.rest();
     if (piece.shown === 'hidden' || outside[piece.at] === 1 || !/\p{Nd}/u.test(piece.text)) continue;
     let block = piece.at;
     for (let level = 0; level < 5; level += 1) {
@@ -60,10 +62,16 @@ function priceBlocks(snapshot: Snapshot, outside: Uint8Array): number[] {
 }
 
 /** Every price that the listing's area shows, most likely first. */
-export function findSeenPrices(snapshot: Snapshot, area: Area, hints: PriceHints): SeenPrice[] {
+export async function findSeenPrices(
+  snapshot: Snapshot,
+  area: Area,
+  hints: PriceHints,
+  slices: Slices,
+): Promise<SeenPrice[]> {
   const found: SeenPrice[] = [];
   const headingPiece = snapshot.elements[area.heading]?.pieces[0] ?? 0;
-  for (const block of priceBlocks(snapshot, area.outside)) {
+  for (const block of await priceBlocks(snapshot, area.outside, slices)) {
+    if (slices.due) await slices.rest();
     const element = snapshot.elements[block];
     if (!element) continue;
     const named = namedPrice(snapshot, block) ?? namedInside(snapshot, block);

@@ -1,0 +1,70 @@
+import type { Area } from '../page/area';
+import { attribute, pathOf, select } from '../page/dom';
+import type { Snapshot } from '../page/snapshot';
+import { dataPrice } from '../structured/data-price';
+import type { PriceHints } from '../text/currency';
+import { exponentOf } from '../text/currency';
+import { parsePrices } from '../text/price';
+import type { Price } from '../types';
+import type { SeenPrice } from './price';
+
+const valueAttributes = ['data-price', 'data-product-price', 'data-price-amount', 'data-amount', 'data-sale-price'];
+const currencyAttributes = ['data-currency', 'data-price-currency', 'data-currency-code'];
+
+const confidence = 0.6;
+
+/**
+ * Prices that only attributes give: a label for screen readers, or a number for scripts. A whole number may count the
+ * smallest coins; it is held against the prices seen and otherwise stays ambiguous.
+ */
+export function findAttributePrices(
+  snapshot: Snapshot,
+  area: Area,
+  hints: PriceHints,
+  seen: readonly Price[],
+): SeenPrice[] {
+  const found: SeenPrice[] = [];
+  const selector = [...valueAttributes.map((name) => `[${name}]`), '[class*="price" i][aria-label]'].join(',');
+  const inArea = new Map(snapshot.elements.map(({ element }, index) => [element, index]));
+  for (const element of snapshot.roots.flatMap((root) => select(root, selector)).slice(0, 60)) {
+    const at = inArea.get(element);
+    if (at === undefined || area.outside[at] === 1 || snapshot.elements[at]?.shown === 'hidden') continue;
+    const where = pathOf(element);
+    for (const one of parsePrices(attribute(element, 'aria-label') ?? '', hints).slice(0, 1))
+      found.push({ ...one, at, confidence, where: `${where} @aria-label` });
+    const name = valueAttributes.find((one) => attribute(element, one) !== null);
+    const text = name ? (attribute(element, name) ?? '').trim() : '';
+    const currency =
+      currencyAttributes.map((one) => attribute(element, one)).find((one) => one !== null) ?? hints.currency ?? null;
+    const price = text === '' ? null : dataPrice(text, currency, 'sale', hints);
+    if (!price || !name) continue;
+    const known = [...seen, ...found.map((one) => one.price)];
+    found.push({
+      ...settleCoins(price.price, text, known),
+      start: 0,
+      end: text.length,
+      words: text,
+      at,
+      confidence: confidence - 0.05,
+      where: `${where} @${name}`,
+    });
+  }
+  return found;
+}
+
+/** "54000" is 54000.00, or 540.00 counted in cents: whichever is seen elsewhere, or both. */
+function settleCoins(price: Price, text: string, known: readonly Price[]): { price: Price; caveats: string[] } {
+  const inCoins = /^\d{3,}$/.test(text) && exponentOf(price.currency) > 0 ? Number(text) : null;
+  if (inCoins === null || known.some((one) => one.minor === price.minor)) return { price, caveats: [] };
+  if (known.some((one) => one.minor === inCoins)) return { price: { ...price, minor: inCoins }, caveats: [] };
+  return { price: { ...price, otherMinor: [inCoins] }, caveats: ['ambiguous'] };
+}
+
+/** Whether the page has a place for its price that holds no text: a picture, or content made by style. */
+export function hasWordlessPrice(snapshot: Snapshot, area: Area): boolean {
+  return snapshot.elements.some(({ element, shown, pieces, end }, index) => {
+    if (shown !== 'shown' || area.outside[index] === 1 || end - index > 4) return false;
+    if (!/(^|[\s_-])price($|[\s_-])/i.test(attribute(element, 'class') ?? '')) return false;
+    return snapshot.pieces.slice(pieces[0], pieces[1]).every((piece) => piece.text.trim() === '');
+  });
+}

@@ -1,0 +1,36 @@
+import { readFacts, readPage } from '../../src/listing';
+
+/** The page script as the extension has it, answering an event of the test in place of a message. */
+const turn = () => new Promise<void>((resume) => setTimeout(resume, 0));
+const prototypeNames = () => Object.getOwnPropertyNames(Object.prototype).sort().join();
+
+addEventListener('test-read', async () => {
+  const before = prototypeNames();
+  let began = false;
+  let longestMs = 0;
+  let sliceBegan = performance.now();
+  const pause = async () => {
+    longestMs = Math.max(longestMs, performance.now() - sliceBegan);
+    if (!began) dispatchEvent(new CustomEvent('reading-began'));
+    began = true;
+    await turn();
+    sliceBegan = performance.now();
+  };
+  const started = performance.now();
+  const extract = await readPage(document, {
+    url: location.href,
+    now: '2026-03-01T12:00:00Z',
+    view: window,
+    pause,
+    closedShadowRoot: (element) => chrome.dom.openOrClosedShadowRoot(element as HTMLElement),
+  });
+  longestMs = Math.max(longestMs, performance.now() - sliceBegan);
+  const listing = readFacts(extract);
+  const detail = JSON.stringify({
+    listing,
+    prototypeClean: prototypeNames() === before && !('polluted' in {}),
+    longestMs,
+    totalMs: performance.now() - started,
+  });
+  dispatchEvent(new CustomEvent('test-listing', { detail }));
+});

@@ -1,0 +1,133 @@
+import { createReadStream, existsSync } from 'node:fs';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join, normalize } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type BrowserContext, chromium } from 'playwright-core';
+import { build } from 'vite';
+import { findChromium, missingChromium } from '../../src/cli/find-chromium';
+import type { Listing } from '../../src/listing';
+
+/** What the page script gave back, with what it cost the page. */
+export interface PageReading {
+  listing: Listing;
+  prototypeClean: boolean;
+  longestMs: number;
+  totalMs: number;
+}
+
+export interface ReadingBrowser {
+  /** Opens a page of the folder (or, with `html`, that page) and reads it as the extension's page script does. */
+  read(file: string, html?: string): Promise<PageReading>;
+  /** Origin that the pages are served from. */
+  origin: string;
+  close(): Promise<void>;
+}
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** Bundles a script of the tests as a content script: one classic file, minified. */
+export async function bundleScript(entry: string): Promise<string> {
+  const result = await build({
+    configFile: false,
+    logLevel: 'error',
+    build: { write: false, minify: true, lib: { entry: here(entry), formats: ['iife'], name: 'tellstampTest' } },
+  });
+  const [output] = Array.isArray(result) ? result : [result];
+  if (!output || !('output' in output)) throw new Error('The page script was not bundled.');
+  return output.output[0].code;
+}
+
+/** Serves a folder on loopback. `{foreign}` in a page becomes the address of a second origin. */
+function serve(folder: string, pages: Map<string, string>, foreign: () => string): Promise<Server> {
+  const server = createServer((request, response) => {
+    const path = normalize(decodeURIComponent((request.url ?? '/').replace(/[?#].*$/, '')));
+    const made = pages.get(path);
+    const file = join(folder, path);
+    if (made === undefined && !(path.endsWith('.html') && existsSync(file))) {
+      response.writeHead(404).end();
+      return;
+    }
+    response.setHeader('content-type', 'text/html; charset=utf-8');
+    if (made !== undefined) response.end(made);
+    else {
+      let text = '';
+      createReadStream(file, 'utf8')
+        .on('data', (part) => {
+          text += part;
+        })
+        .on('end', () => response.end(text.replaceAll('{foreign}', foreign())));
+    }
+  });
+  return new Promise((resolve) => server.listen(0, '127.0.0.1', () => resolve(server)));
+}
+
+const originOf = (server: Server) => `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+
+async function launchWithScript(folder: string, script: string): Promise<BrowserContext> {
+  const executablePath = findChromium();
+  if (executablePath === null) throw new Error(missingChromium);
+  const manifest = {
+    manifest_version: 3,
+    name: 'Reading test',
+    version: '1',
+    content_scripts: [{ matches: ['http://127.0.0.1/*'], js: ['page-script.js'], run_at: 'document_start' }],
+  };
+  await writeFile(join(folder, 'manifest.json'), JSON.stringify(manifest));
+  await writeFile(join(folder, 'page-script.js'), script);
+  return chromium.launchPersistentContext(join(folder, 'profile'), {
+    executablePath,
+    headless: false,
+    args: [
+      '--headless=new',
+      '--no-sandbox',
+      `--disable-extensions-except=${folder}`,
+      `--load-extension=${folder}`,
+      '--disable-quic',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+      '--no-first-run',
+    ],
+  });
+}
+
+/** Starts Chromium with the reader as a content script, and a server for the folder's pages. */
+export async function openReadingBrowser(pagesFolder: string): Promise<ReadingBrowser> {
+  const folder = await mkdtemp(join(tmpdir(), 'tellstamp-reading-'));
+  const made = new Map<string, string>();
+  const second = await serve(pagesFolder, made, () => '');
+  const server = await serve(pagesFolder, made, () => originOf(second));
+  const origin = originOf(server);
+  const context = await launchWithScript(folder, await bundleScript('page-script.ts'));
+  return {
+    origin,
+    async read(file, html) {
+      if (html !== undefined) made.set(`/${file}`, html);
+      const page = await context.newPage();
+      try {
+        await page.goto(`${origin}/${file}`, { waitUntil: 'load' });
+        const detail = await page.evaluate(
+          () =>
+            new Promise<string>((resolve) => {
+              addEventListener('test-listing', (event) => resolve((event as CustomEvent<string>).detail), {
+                once: true,
+              });
+              dispatchEvent(new CustomEvent('test-read'));
+            }),
+        );
+        return JSON.parse(detail) as PageReading;
+      } finally {
+        await page.close();
+      }
+    },
+    async close() {
+      await context.close();
+      server.close();
+      second.close();
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
