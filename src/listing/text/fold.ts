@@ -34,71 +34,81 @@ const single: Record<string, string> = {
 };
 
 /** Soft hyphen, zero-width characters, bidi marks and isolates, the byte order mark, combining accents. */
-const silent = (code: number) =>
-  code === 0xad ||
-  code === 0x61c ||
-  (code >= 0x200b && code <= 0x200f) ||
-  (code >= 0x202a && code <= 0x202e) ||
-  (code >= 0x2060 && code <= 0x2069) ||
-  code === 0xfeff ||
-  (code >= 0x300 && code <= 0x36f);
+const silent = /[\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]|[\u0300-\u036f]/g;
+const spaces = /[\u00a0\u2000-\u200a\u202f\u205f\u3000]/g;
+const digits = /[\u0660-\u0669\u06f0-\u06f9\u0966-\u096f\u2080-\u2089]/g;
+const fullWidth = /[\uff01-\uff5e]/g;
+const quotes = new RegExp(`[${Object.keys(single).join('')}]`, 'g');
+const anyOfThem = new RegExp([silent, spaces, digits, fullWidth, quotes].map((pattern) => pattern.source).join('|'));
+const digitZeros = [0x660, 0x6f0, 0x966, 0x2080];
 
-const digitZeros = [0x660, 0x6f0, 0x966, 0x2080, 0xff10];
+/** The characters that are replaced one for one, so that positions stay. */
+const plainUnits = (text: string): string =>
+  text
+    .replace(spaces, ' ')
+    .replace(quotes, (unit) => single[unit] as string)
+    .replace(fullWidth, (unit) => String.fromCharCode(unit.charCodeAt(0) - 0xfee0))
+    .replace(digits, (unit) => {
+      const code = unit.charCodeAt(0);
+      const zero = digitZeros.find((first) => code >= first && code <= first + 9) as number;
+      return String(code - zero);
+    });
 
-/** One UTF-16 unit folded to one unit; the silent ones are dealt with before. */
-function foldUnit(unit: string, code: number): string {
-  if (code === 0xa0 || (code >= 0x2000 && code <= 0x200a) || code === 0x202f || code === 0x205f || code === 0x3000)
-    return ' ';
-  const zero = digitZeros.find((first) => code >= first && code <= first + 9);
-  if (zero !== undefined) return String(code - zero);
-  const plain = single[unit];
-  if (plain) return plain;
-  return code >= 0xff01 && code <= 0xff5e ? String.fromCharCode(code - 0xfee0) : unit;
+/** Where the characters that are kept stand in the source; null when all are kept. */
+function keptPositions(source: string): Uint32Array | null {
+  const at = new Uint32Array(source.length);
+  let [length, from] = [0, 0];
+  const keepUpTo = (to: number) => {
+    for (let index = from; index < to; index += 1, length += 1) at[length] = index;
+  };
+  for (const { index } of source.matchAll(silent)) {
+    keepUpTo(index);
+    from = index + 1;
+  }
+  if (from === 0) return null;
+  keepUpTo(source.length);
+  return at.slice(0, length);
 }
-
-const needsFolding = /[^\n\r\t -~]|`/;
 
 /** Plain spaces, quotes, digits and no invisible characters; letters keep their case and accents. */
 export function foldText(source: string): Folded {
-  if (!needsFolding.test(source)) return { source, text: source, at: null };
-  const at = new Uint32Array(source.length);
-  const pieces: string[] = [];
-  let length = 0;
-  for (let index = 0; index < source.length; index += 1) {
-    const code = source.charCodeAt(index);
-    if (code < 0x80 && code !== 0x60) pieces.push(source[index] as string);
-    else if (silent(code)) continue;
-    else pieces.push(foldUnit(source[index] as string, code));
-    at[length] = index;
-    length += 1;
-  }
-  return { source, text: pieces.join(''), at: length === source.length ? null : at.slice(0, length) };
+  if (!anyOfThem.test(source)) return { source, text: source, at: null };
+  const at = keptPositions(source);
+  return { source, text: plainUnits(at ? source.replace(silent, '') : source), at };
 }
 
-const lowered = new Map<string, string>();
+const bases = new Map<string, string>();
 
-/** Small letter without accent, one unit long; letters whose small form is longer stay as they are. */
-function lowerUnit(unit: string): string {
-  const known = lowered.get(unit);
+/** The letter without its accents when that leaves one of a to z. */
+function baseOf(letter: string): string {
+  const known = bases.get(letter);
   if (known !== undefined) return known;
-  let small = unit.toLowerCase();
-  if (small.length !== 1) small = unit;
-  const code = small.charCodeAt(0);
-  if ((code >= 0xc0 && code < 0x250) || (code >= 0x1e00 && code < 0x1f00)) {
-    const base = small.normalize('NFD');
-    if (base.charCodeAt(0) < 0x80) small = base[0] as string;
-  }
-  lowered.set(unit, small);
-  return small;
+  const plain = letter.normalize('NFD');
+  const base = plain.charCodeAt(0) < 0x80 ? (plain[0] as string) : letter;
+  bases.set(letter, base);
+  return base;
 }
+
+const accented = /[\u00c0-\u024f\u1e00-\u1eff]+/g;
+/** Capitals whose small form has another length ("İ") stay as they are. */
+const smallLetters = (text: string): string => {
+  const small = text.toLowerCase();
+  if (small.length === text.length) return small;
+  return Array.from({ length: text.length }, (_, index) => {
+    const unit = (text[index] as string).toLowerCase();
+    return unit.length === 1 ? unit : (text[index] as string);
+  }).join('');
+};
 
 /** As `foldText`, in small letters and without the accents of Latin letters: "Années" becomes "annees". */
 export function foldWords(source: string): Folded {
   const folded = foldText(source);
-  const text = folded.text.replace(/[A-Z]+|[^\0-\x7f]/g, (found) =>
-    found.charCodeAt(0) < 0x80 ? found.toLowerCase() : lowerUnit(found),
-  );
-  return { ...folded, text };
+  return {
+    ...folded,
+    text: smallLetters(folded.text).replace(accented, (run) =>
+      run.length === 1 ? baseOf(run) : Array.from(run, baseOf).join(''),
+    ),
+  };
 }
 
 /** A half-open range of the folded text, as a range of the source with its exact words. */

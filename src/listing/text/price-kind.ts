@@ -42,8 +42,11 @@ export function priceKind(around: Surroundings): Price['kind'] | null {
   const stop = right.search(sentenceEnd);
   const after = stop < 0 ? right : right.slice(0, stop);
   if (!around.signed) {
-    const whole = text.slice(0, start).trim() === '' && text.slice(end).trim().length <= 2;
-    if (!whole && !priceBefore.test(before) && !priceAfter.test(after)) return null;
+    const whole =
+      start < 40 && text.length - end < 40 && text.slice(0, start).trim() === '' && text.slice(end).trim().length <= 2;
+    // Most numbers of a text have no letter near and are settled without the word tables.
+    const wordsNear = /\p{L}/u.test(before.slice(-12)) || /^.{0,3}\p{L}/u.test(after);
+    if (!whole && !(wordsNear && (priceBefore.test(before) || priceAfter.test(after)))) return null;
   }
   if (savingBefore.test(before) || savingAfter.test(after)) return null;
   around.includesShipping = includesShippingAfter.test(after);
