@@ -1,5 +1,6 @@
 import type { BookSystem } from './book';
 import { interpret } from './interpret';
+import type { LaidLayout } from './layout';
 import { readingOf } from './reading';
 import { searchLayout, stepsOf, textOf } from './search';
 import { looseLattice, mistakeShare, slipShare, tidyCode, unlikeShare } from './typed';
@@ -18,6 +19,9 @@ interface Change {
   share: number;
 }
 
+const lengthApart = ({ shortest, cells }: LaidLayout, length: number): number =>
+  Math.max(0, shortest - length, length - cells.length);
+
 /** Valid codes at most two characters away, most likely misreading first. */
 export function nearestCodes(written: string, systems: readonly BookSystem[], latestYear?: number): Nearest[] {
   const code = tidyCode(written);
@@ -28,6 +32,7 @@ export function nearestCodes(written: string, systems: readonly BookSystem[], la
   const layouts = systems
     .flatMap((system) => system.layouts.map((laid) => ({ system, laid })))
     .filter(({ laid }) => laid.shortest <= code.length + mostChanges && laid.cells.length >= bare.length - mostChanges)
+    .sort((a, b) => lengthApart(a.laid, bare.length) - lengthApart(b.laid, bare.length))
     .slice(0, mostLayouts);
   const found: Nearest[] = [];
   for (const { system, laid } of layouts) {

@@ -8,6 +8,7 @@ export const acceptanceLevel = 0.9;
 
 /** Readings and misfits under these probabilities are left out. */
 const worthReading = 0.01;
+const leastReading = 0.001;
 const worthDoubting = 0.05;
 
 export interface Weighed {
@@ -46,24 +47,29 @@ export function settle(weighed: Weighed[], misfits: WeighedMisfit[], nothing: nu
   const wrong = mergeMisfits(misfits.filter(({ misfit }) => !known.has(keyOf(misfit))));
   const total = sumOf(rivals) + sumOf(wrong) + nothing;
   if (total === 0) return { readings: [], misfits: [], nearest: [] };
-  const readings = rivals
+  const all = rivals
     .map(({ reading, weight }) => ({ ...reading, probability: weight / total }))
-    .filter(({ probability }) => probability >= worthReading)
     .sort((a, b) => b.probability - a.probability);
   const texts = new Map<string, number>();
-  for (const { text, probability } of readings) texts.set(bare(text), (texts.get(bare(text)) ?? 0) + probability);
-  if (Math.max(0, ...texts.values()) >= acceptanceLevel) return { readings, misfits: [], nearest: [] };
+  for (const { text, probability } of all) texts.set(bare(text), (texts.get(bare(text)) ?? 0) + probability);
+  // With many maker files on hand each of many readings of one text may be unlikely: the likeliest are kept.
+  const readings = all.filter(({ probability }, place) => probability >= worthReading || place < 3);
+  if (Math.max(0, ...texts.values()) >= acceptanceLevel) {
+    return { readings: readings.filter(({ probability }) => probability >= leastReading), misfits: [], nearest: [] };
+  }
   const told = wrong
     .map(({ misfit, weight }) => ({ ...misfit, probability: weight / total }))
     .filter(({ probability }) => probability >= worthDoubting)
     .sort((a, b) => b.probability - a.probability);
-  const nearest = readings.map((reading) => ({
-    text: reading.text,
-    system: reading.system,
-    change: written === reading.text ? 'none' : `read as "${reading.text}"`,
-    likelihood: reading.probability,
-    reading,
-  }));
+  const nearest = readings
+    .filter(({ probability }) => probability >= worthReading)
+    .map((reading) => ({
+      text: reading.text,
+      system: reading.system,
+      change: written === reading.text ? 'none' : `read as "${reading.text}"`,
+      likelihood: reading.probability,
+      reading,
+    }));
   return { readings: [], misfits: told, nearest };
 }
 
