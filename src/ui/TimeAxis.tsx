@@ -11,6 +11,8 @@ const labelBaseline = 13;
 const barTop = 19;
 const headHeight = 22;
 const longestLabel = 44;
+/** More single facts that would each explain everything say only that two stand against each other. */
+const mostExplanations = 2;
 
 const percent = (share: number) => `${(share * 100).toFixed(2)}%`;
 /** A single day would be narrower than a pixel on a long axis. */
@@ -35,6 +37,11 @@ export function TimeAxis({ evidence, reasoning }: Props) {
     <section class="time-axis" aria-labelledby="time-axis-title">
       <h2 id="time-axis-title">{words.title}</h2>
       <p class="time-axis-agreed">{agreed}</p>
+      {reasoning.explanations.slice(0, mostExplanations).map(({ basis, statement }) => (
+        <p key={basis} class="time-axis-explained">
+          {statement}.
+        </p>
+      ))}
       <Drawing layout={layout} agreed={agreed} />
       <Legend />
       <TimeAxisTable layout={layout} />

@@ -49,6 +49,7 @@ export const strings = {
     innocent: 'It may be innocent',
     settles: 'What settles it',
     source: 'Source',
+    weight: 'Why it weighs as it does',
     cannotTell: (number: number) => `${count(number, 'check', 'checks')} cannot tell`,
   },
   sources: {

@@ -1,17 +1,21 @@
 import type { Finding } from '../../check/types';
+import type { Weight } from '../../evidence';
 import { strings } from '../strings';
 import { Kind } from './Kind';
 
 /**
  * One finding: its statement at once; basis, innocent explanation, what settles it and source one step behind. Under
- * a heading that names the kind, `quiet` leaves the word out and keeps the sign.
+ * a heading that names the kind, `quiet` leaves the word out and keeps the sign. How its weight is derived stands with the
+ * source, where it rests on evidence.
  */
 export const FindingCard = ({
   finding,
+  weight,
   open = false,
   quiet = false,
 }: {
   finding: Finding;
+  weight: Weight;
   open?: boolean;
   quiet?: boolean;
 }) => (
@@ -43,6 +47,14 @@ export const FindingCard = ({
         {finding.source.text}
         {finding.source.kind === 'memory' && ` (${strings.sources.memory})`}
       </dd>
+      {weight.standing === 'bare' ? null : (
+        <>
+          <dt>{strings.findings.weight}</dt>
+          {weight.derivation.map((line) => (
+            <dd key={line}>{line}</dd>
+          ))}
+        </>
+      )}
     </dl>
   </details>
 );

@@ -1,20 +1,30 @@
 import { type Case, findingsOf } from '../../case';
 import type { Finding, FindingKind } from '../../check/types';
+import { compareWeights, type Weight, weighFinding } from '../../evidence';
 import { strings } from '../strings';
 import { FindingCard } from './FindingCard';
 
-const ofKind = (findings: Finding[], ...kinds: FindingKind[]) =>
-  kinds.flatMap((kind) => findings.filter((finding) => finding.kind === kind));
+interface Weighed {
+  finding: Finding;
+  weight: Weight;
+}
+
+/** Findings of those kinds with their weight, the heaviest first; what weighs the same keeps the order of the checks. */
+const ofKind = (kase: Case, ...kinds: FindingKind[]): Weighed[] =>
+  findingsOf(kase)
+    .filter(({ kind }) => kinds.includes(kind))
+    .map((finding) => ({ finding, weight: weighFinding(finding, kase.evidence) }))
+    .sort((a, b) => compareWeights(b.weight, a.weight));
 
 /** What stands against each other, open and on top. */
 export function Against({ kase }: { kase: Case }) {
-  const against = ofKind(findingsOf(kase), 'contradiction', 'doubt');
+  const against = ofKind(kase, 'contradiction', 'doubt');
   if (against.length === 0) return null;
   return (
     <section aria-labelledby="against-title">
       <h2 id="against-title">{strings.findings.against}</h2>
-      {against.map((finding) => (
-        <FindingCard key={finding.id} finding={finding} open={finding.kind === 'contradiction'} />
+      {against.map(({ finding, weight }) => (
+        <FindingCard key={finding.id} finding={finding} weight={weight} open={finding.kind === 'contradiction'} />
       ))}
     </section>
   );
@@ -22,17 +32,16 @@ export function Against({ kase }: { kase: Case }) {
 
 /** What is missing, what agrees, and which checks cannot tell: further down, folded. */
 export function RestOfFindings({ kase }: { kase: Case }) {
-  const findings = findingsOf(kase);
-  const gaps = ofKind(findings, 'gap');
-  const agreements = ofKind(findings, 'agreement');
+  const gaps = ofKind(kase, 'gap');
+  const agreements = ofKind(kase, 'agreement');
   const unable = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'cannot-tell' ? [outcome] : []));
   return (
     <>
       {gaps.length > 0 && (
         <section aria-labelledby="gaps-title">
           <h2 id="gaps-title">{strings.findings.gaps}</h2>
-          {gaps.map((finding) => (
-            <FindingCard key={finding.id} finding={finding} quiet />
+          {gaps.map(({ finding, weight }) => (
+            <FindingCard key={finding.id} finding={finding} weight={weight} quiet />
           ))}
         </section>
       )}
@@ -43,8 +52,8 @@ export function RestOfFindings({ kase }: { kase: Case }) {
               {strings.findings.agreements} ({agreements.length})
             </h2>
           </summary>
-          {agreements.map((finding) => (
-            <FindingCard key={finding.id} finding={finding} quiet />
+          {agreements.map(({ finding, weight }) => (
+            <FindingCard key={finding.id} finding={finding} weight={weight} quiet />
           ))}
         </details>
       )}

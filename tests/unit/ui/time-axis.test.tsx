@@ -55,6 +55,13 @@ test('nothing is styled inline, which the content security policy would drop', (
   expect(show(evidence).querySelectorAll('[style]')).toHaveLength(0);
 });
 
+test('which one wrong fact would explain everything is said', () => {
+  const room = show([piece('year', { spans: [yearSpan(1984)], statement: 'The listing says “1984”' }), ...evidence]);
+  expect([...room.querySelectorAll('.time-axis-explained')].map((line) => line.textContent)).toEqual([
+    'If the year claimed is wrong (the listing says “1984”), all the rest agrees: 1994, Belgium.',
+  ]);
+});
+
 test('without dated evidence nothing is shown', () => {
   expect(show([]).innerHTML).toBe('');
 });
