@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { openTesseract, type StampEngines } from '../stamp';
+import { type OnnxRuntime, openNets, openTesseract, type StampEngines } from '../stamp';
 
 /** The recognisers as they run without a browser; `close` ends their workers. */
 export interface OpenEngines {
@@ -9,9 +11,21 @@ export interface OpenEngines {
 }
 
 const find = createRequire(import.meta.url);
+const models = new URL('../../public/models/', import.meta.url);
 
+/** The same nets, run-time and print files as the extension packs. A net that does not start is said on stderr. */
 export async function openEngines(): Promise<OpenEngines> {
   const english = dirname(find.resolve('@tesseract.js-data/eng/package.json'));
   const print = await openTesseract({ langPath: join(english, '4.0.0_best_int') });
-  return { engines: { print }, close: () => print.close() };
+  const close = () => print.close();
+  const runtime = await import('onnxruntime-web');
+  runtime.env.wasm.numThreads = 1;
+  runtime.env.logLevel = 'error';
+  const nets = await openNets(runtime as unknown as OnnxRuntime, {
+    card: readFileSync(new URL('model-card.json', models), 'utf8'),
+    read: (name) => readFile(new URL(name, models)),
+  });
+  if (nets.ok) return { engines: { print, net: nets.value }, close };
+  console.error(`${nets.problem.what} ${nets.problem.remedy}`);
+  return { engines: { print }, close };
 }

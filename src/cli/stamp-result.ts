@@ -48,7 +48,7 @@ export async function photoResult(
     const free: StampReading = { text, probability: round(probability), system: null, span: null, place: null, box };
     if (line.stampScore < least) candidates.push(free);
     else if (decoding.readings.length > 0) accepted.push(...decoding.readings.map((reading) => reported(reading, box)));
-    else if (decoding.accepted) accepted.push(free);
+    else if (decoding.accepted && /\d/.test(text)) accepted.push(free);
     else {
       const ways = decoding.nearest.filter(({ change }) => change === 'none' || change.startsWith('read as'));
       candidates.push(free, ...ways.map(({ reading }) => reported(reading, box)));
@@ -57,7 +57,8 @@ export async function photoResult(
       for (const near of decoding.nearest) nearest.push({ text: near.text, change: near.change, box });
     }
   }
-  const best = (list: StampReading[]): StampReading[] => list.sort((a, b) => b.probability - a.probability);
+  const best = (list: StampReading[]): StampReading[] =>
+    list.sort((a, b) => Number(b.system !== null) - Number(a.system !== null) || b.probability - a.probability);
   const result: StampResult = { file, readings: best(accepted), printed: read.printed };
   if (candidates.length > 0) result.candidates = best(candidates).slice(0, mostCandidates);
   if (nearest.length > 0) result.nearest = nearest.slice(0, 5);

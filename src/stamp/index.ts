@@ -9,6 +9,8 @@ export type {
   StampNets,
 } from './engines';
 export { freeTexts } from './free-text';
+export type { ModelCard, NetFiles, NetSession, OnnxRuntime } from './net';
+export { modelCardSchema, openNets, stampNets } from './net';
 export type { OpenPrintReader, TesseractFiles } from './print/tesseract';
 export { openTesseract } from './print/tesseract';
 export { readStamp } from './read-stamp';

@@ -12,7 +12,8 @@ const mostLines = 6;
 
 /**
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Lines
- * that are likelier ordinary print also go to the print engine.
+ * that are likelier words than a code also go to the print engine; where that trusts nothing (blind wording), words
+ * that the recogniser is sure of stand for themselves.
  */
 export async function readWithNets(
   photo: PixelImage,
@@ -26,12 +27,14 @@ export async function readWithNets(
   for (const { quad, stampScore } of (await nets.findLines(photo)).slice(0, mostLines)) {
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) continue;
-    if (print !== null && stampScore < nets.acceptance.stampScore) {
-      printed.push(await readPrintedLine(grey, quad, print));
-    }
     const lattice = await nets.readLine(photo, quad);
     const free = freeTexts(lattice)[0] ?? { text: '', probability: 0 };
     if (free.text === '') continue;
+    const isCode = /\d/.test(free.text) && stampScore >= nets.acceptance.stampScore;
+    if (!isCode) {
+      const words = print === null ? '' : await readPrintedLine(grey, quad, print);
+      printed.push(words === '' && isWording(free) ? free.text : words);
+    }
     const crop = cropLine(grey, quad, 48);
     lines.push({
       id: `${photoId}-line-${lines.length + 1}`,
@@ -46,3 +49,7 @@ export async function readWithNets(
   }
   return { lines, printed };
 }
+
+/** Words in capitals, read with certainty: a maker's name, an origin. */
+const isWording = ({ text, probability }: { text: string; probability: number }): boolean =>
+  probability >= 0.8 && /[A-Z]{3}/.test(text);

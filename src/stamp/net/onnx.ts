@@ -1,0 +1,73 @@
+import { fail, type Result, succeed } from '../../problem';
+import type { StampNets } from '../engines';
+import { modelCardSchema } from './card';
+import { type NetSession, stampNets } from './nets';
+
+/** The little of onnxruntime-web (or -node) that is used; whoever opens the nets brings the module. */
+export interface OnnxRuntime {
+  InferenceSession: {
+    create(model: Uint8Array, options?: object): Promise<OnnxSession>;
+  };
+  Tensor: new (type: 'float32', data: Float32Array, shape: readonly number[]) => unknown;
+}
+interface OnnxSession {
+  run(inputs: Record<string, never>): Promise<Record<string, unknown>>;
+}
+
+/** The files of the nets as they were read: the model card as text, the nets as bytes. */
+export interface NetFiles {
+  card: string;
+  read(name: string): Promise<Uint8Array>;
+}
+
+/** Loads both nets. A card or a net that does not fit is a problem, and reading goes on without nets. */
+export async function openNets(runtime: OnnxRuntime, files: NetFiles): Promise<Result<StampNets>> {
+  let written: unknown;
+  try {
+    written = JSON.parse(files.card);
+  } catch {
+    return broken('The model card is not JSON.');
+  }
+  const card = modelCardSchema.safeParse(written);
+  if (!card.success) return broken(`The model card does not fit: ${card.error.issues[0]?.message ?? 'unknown fault'}.`);
+  const { finder, recogniser } = card.data;
+  try {
+    const [find, recognise] = await Promise.all([
+      openSession(runtime, await files.read(finder.file), finder.input, finder.output),
+      openSession(runtime, await files.read(recogniser.file), recogniser.input, recogniser.output),
+    ]);
+    return succeed(stampNets(card.data, find, recognise));
+  } catch (error) {
+    return broken(`The nets did not start: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+
+async function openSession(
+  runtime: OnnxRuntime,
+  bytes: Uint8Array,
+  input: string,
+  output: string,
+): Promise<NetSession> {
+  const session = await runtime.InferenceSession.create(bytes, {
+    graphOptimizationLevel: 'all',
+    logSeverityLevel: 3,
+  });
+  return {
+    async run(data, shape) {
+      const tensor = new runtime.Tensor('float32', data, shape) as never;
+      const answer = (await session.run({ [input]: tensor } as Record<string, never>))[output] as {
+        data: Float32Array;
+        dims: readonly number[];
+      };
+      return { data: answer.data, shape: answer.dims };
+    },
+  };
+}
+
+const broken = (what: string): Result<never> =>
+  fail({
+    code: 'nets-not-loaded',
+    where: 'stamp nets',
+    what,
+    remedy: 'Install the extension again. Until then stamps are read by the print reader, which reads few blind ones.',
+  });
