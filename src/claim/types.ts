@@ -1,20 +1,32 @@
 import * as z from 'zod';
-import { listOf } from '../listing/text';
 import { conditionSchema, measureSchema, priceSchema } from '../listing/types';
 import { spanSchema } from '../span/types';
 
 /** Where a claim stands: the listing's field, and the half-open range of characters in that field's best value. */
 export const claimPlaceSchema = z.strictObject({
-  field: z.enum(listOf('title, description, text, data, reply, user')),
+  field: z.enum(['title', 'description', 'text', 'data', 'reply', 'user']),
   start: z.number().int().nonnegative(),
   end: z.number().int().nonnegative(),
 });
 
 const said = { id: z.string(), words: z.string(), at: claimPlaceSchema, confidence: z.number().min(0).max(1) };
 
-export const partSchema = z.enum(
-  listOf('body, lining, stitching, trim, hardware, zip, handle, strap, base, edge, tab, lock, dust-bag, pattern'),
-);
+export const partSchema = z.enum([
+  'body',
+  'lining',
+  'stitching',
+  'trim',
+  'hardware',
+  'zip',
+  'handle',
+  'strap',
+  'base',
+  'edge',
+  'tab',
+  'lock',
+  'dust-bag',
+  'pattern',
+]);
 export type Part = z.infer<typeof partSchema>;
 
 /** A statement of the seller about the piece or its sale, with the words that it stands in. */
