@@ -28,9 +28,9 @@ const forms: { row: string; pattern: RegExp }[] = [
     pattern: new RegExp(`(?<=\\p{L}{3,}[\\s,.]{1,3})\\b(?:${ukAreas})\\d[\\dA-Z]? \\d[ABD-HJLNP-UW-Z]{2}\\b`, 'gu'),
   },
   { row: 'german-w-o', pattern: /(?<![\p{L}\d])[WO]-\d{4} \p{Lu}\p{L}+/gu },
-  { row: 'german-5', pattern: /(?<![\p{L}\d])D-\d{5}\b/gu },
-  { row: 'italian-cap', pattern: /(?<![\p{L}\d])I-\d{5}\b/gu },
-  { row: 'french-5', pattern: /(?<![\p{L}\d])F-\d{5}\b/gu },
+  { row: 'german-5', pattern: /(?<![\p{L}\d])D-\d{5}(?= \p{Lu}\p{L}{2})/gu },
+  { row: 'italian-cap', pattern: /(?<![\p{L}\d])I-\d{5}(?= \p{Lu}\p{L}{2})/gu },
+  { row: 'french-5', pattern: /(?<![\p{L}\d])F-\d{5}(?= \p{Lu}\p{L}{2})/gu },
   {
     row: 'canadian',
     pattern:

@@ -17,31 +17,40 @@ test('“Myanmar” is firm from 18 June 1989', () => {
 });
 
 test('rows from memory are soft and say that they are not verified', () => {
-  const [read] = findMarks('Made in West Germany', inListing);
+  const [read] = findMarks('Made in Yugoslavia', inListing);
   expect(read).toMatchObject({
     strength: 'soft',
     verified: false,
     source: { kind: 'memory' },
-    places: ['DE'],
-    spans: [{ from: '1949-05-23', to: '1990-10-03' }],
+    places: ['YUCS'],
+    spans: [{ from: '1929-10-03', to: '2003-02-04' }],
   });
 });
 
 test.each([
-  ['Made in GDR', '1949-10-07..1990-10-03'],
-  ['Made in USSR', '1922-12-30..1991-12-26'],
-  ['Made in Czechoslovakia', '1918-10-28..1992-12-31'],
+  ['Made in West Germany', '1949-05-23', '1990-10-03'],
+  ['Made in GDR', '1949-10-07', '1990-10-03'],
+  ['Made in USSR', '1922-12-30', '1991-12-26'],
+  ['Made in Czechoslovakia', '1918-10-28', '1992-12-31'],
+])('%s: the beginning is firm, the end is where normal use ended', (text, from, to) =>
+  expect(wording(text)).toEqual([`${text} | ${from}.. | hard`, `${text} | ${from}..${to} | soft`]),
+);
+
+test.each([
   ['Made in Czech Republic', '1993-01-01..'],
+  ['Made in EU', '1993-11-01..'],
+])('%s is firm', (text, days) => expect(wording(text)).toEqual([`${text} | ${days} | hard`]));
+
+test.each([
   ['Made in Yugoslavia', '1929-10-03..2003-02-04'],
   ['Made in Slovenia', '1991-06-25..'],
   ['Made in Burma', '..1989-06-18'],
   ['Made in Rhodesia', '..1980-04-18'],
-  ['Made in EU', '1993-11-01..'],
   ['Empire Made', '1950-01-01..1997-06-30'],
 ])('%s', (text, days) => expect(wording(text)).toEqual([`${text} | ${days} | soft`]));
 
 test('on print a name alone is enough; in a listing it is the talk of the seller', () => {
-  expect(wording('W. GERMANY', inPhoto)).toHaveLength(1);
+  expect(wording('W. GERMANY', inPhoto)).toHaveLength(2);
   expect(wording('bought in West Germany in 1985', inListing)).toEqual([]);
 });
 

@@ -8,7 +8,7 @@ test.each([
   ['020 7555 0199', ['020 7555 0199 | 1999-06-01.. | hard']],
   ['01223 555 019', ['01223 555 019 | 1995-04-16.. | hard']],
   ['(212) 555-0199', ['(212) 555-0199 | 1947-10-01.. | soft']],
-  ['01 55 50 19 90', ['01 55 50 19 90 | 1996-10-18.. | soft']],
+  ['01 55 50 19 90', ['01 55 50 19 90 | 1996-10-18.. | hard']],
 ])('%s on print', (text, expected) => expect(said('phone-number', text, inPhoto)).toEqual(expected));
 
 test("a seller's own number says nothing", () => {
