@@ -1,5 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { defaultClientConditions } from 'vite';
 import { defineConfig } from 'wxt';
 import { contentSecurityPolicy, permissions } from './src/bridge/manifest';
 
@@ -28,6 +29,8 @@ export default defineConfig({
   manifestVersion: 3,
   vite: () => ({
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+    // The net runtime loads its WASM from the packaged folder; otherwise the bundle would carry a second copy of 14 MB.
+    resolve: { conditions: ['onnxruntime-web-use-extern-wasm', ...defaultClientConditions] },
     worker: { format: 'es' },
     build: { chunkSizeWarningLimit: 1500 },
   }),
