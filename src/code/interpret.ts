@@ -26,6 +26,8 @@ export interface Meaning {
   plant: BookPlant | null;
   /** The date lies in the system's own period, or the code has no date. */
   inPeriod: boolean;
+  /** The date lies after the code was seen. */
+  inFuture: boolean;
   /** The plant worked at that date, or the code names no plant or no date. */
   plantInUse: boolean;
 }
@@ -83,7 +85,7 @@ export function interpret(
   if ('expected' in dates) return dates;
   const timed = timeBySerial(laid, path, dates);
   if ('expected' in timed) return timed;
-  return timed.flatMap((date) => placeMeanings(system, laid, path, date));
+  return timed.flatMap((date) => placeMeanings(system, laid, path, date, latestYear));
 }
 
 const anyDate: Span | null = { from: null, to: null, precision: 'range' };
@@ -146,12 +148,19 @@ function timeBySerial(laid: LaidLayout, path: string, dates: DateRead[]): DateRe
   return timed;
 }
 
-function placeMeanings(system: BookSystem, laid: LaidLayout, path: string, { span, year }: DateRead): Meaning[] {
-  const inPeriod = span === null || spansMeet(span, system.used);
+function placeMeanings(
+  system: BookSystem,
+  laid: LaidLayout,
+  path: string,
+  { span, year }: DateRead,
+  latestYear = 9999,
+): Meaning[] {
+  const inFuture = Number(span?.from?.slice(0, 4) ?? 0) > latestYear;
+  const inPeriod = span === null || (spansMeet(span, system.used) && !inFuture);
   const code = groupValue(laid, 'plant', path);
   const plants = code === null ? [] : (system.plants.get(code) ?? []);
-  if (plants.length === 0) return [{ span, year, plant: null, inPeriod, plantInUse: true }];
+  if (plants.length === 0) return [{ span, year, plant: null, inPeriod, inFuture, plantInUse: true }];
   const working = plants.filter(({ used }) => span === null || used.some((period) => spansMeet(period, span)));
   const plantInUse = working.length > 0;
-  return (plantInUse ? working : plants).map((plant) => ({ span, year, plant, inPeriod, plantInUse }));
+  return (plantInUse ? working : plants).map((plant) => ({ span, year, plant, inPeriod, inFuture, plantInUse }));
 }

@@ -17,7 +17,7 @@ function groupSays(laid: LaidLayout, name: GroupName, path: string, meaning: Mea
     case 'year':
       return String(meaning.year);
     case 'plant':
-      return meaning.plant ? `plant ${value} in ${meaning.plant.place}` : `plant ${value}, place not known`;
+      return meaning.plant ? `in ${meaning.plant.place}` : 'place not known';
     case 'month':
       return monthNames[(group.width === 2 ? Number(value) : group.values!.indexOf(value) + 1) - 1]!;
     case 'quarter':
@@ -54,7 +54,8 @@ function reasonsOf(system: BookSystem, laid: LaidLayout, path: string, meaning: 
   if (laid.checks.length > 0) reasons.push('the check character agrees');
   if (laid.slots.some(({ slot }) => 'serial' in slot && slot.table))
     reasons.push('the number lies in a range of the table');
-  if (!meaning.inPeriod) {
+  if (meaning.inFuture) reasons.push('the date lies in the future');
+  else if (!meaning.inPeriod) {
     reasons.push(`code's system not in use at its own date: it was used ${spanWords(system.used)}`);
   }
   if (!meaning.plantInUse) {

@@ -30,7 +30,7 @@ test('a reading tells its slots, plant, period and reasons', () => {
     text: 'KV0915',
     system: { maker: 'Ondrasse', id: 'interleaved-month' },
     parts: [
-      { slot: 'plant', text: 'KV', start: 0, end: 2, says: 'plant KV in BE' },
+      { slot: 'plant', text: 'KV', start: 0, end: 2, says: 'in BE' },
       { slot: 'month tens', text: '0', start: 2, end: 3, says: 'January' },
       { slot: 'year tens', text: '9', start: 3, end: 4, says: '1995' },
       { slot: 'month units', text: '1', start: 4, end: 5, says: 'January' },
@@ -41,7 +41,7 @@ test('a reading tells its slots, plant, period and reasons', () => {
     plant: { code: 'KV', place: 'BE', used: [{ from: '1982-01-01', to: '2003-12-31', precision: 'range' }] },
     systemUsed: { from: '1990-01-01', to: '2006-12-31', precision: 'range' },
     reasons: [
-      'plant "KV": plant KV in BE',
+      'plant "KV": in BE',
       'month "01": January',
       'year "95": 1995',
       "the century or decade follows from the system's period: 1990 to 2006",
@@ -73,6 +73,10 @@ test('a date outside the system’s period and a plant outside its own are read 
   );
   // A coast workshop that began in 1994, in a code of 1991.
   expect(read('ZM0911').readings[0]?.reasons).toContain('plant not in use at that date: it worked 1994 to 2012');
+});
+
+test('a date after the code was seen is read as lying in the future', () => {
+  expect(read('LD1305').readings[0]?.reasons).toContain('the date lies in the future');
 });
 
 test('week 53 is read in long years only', () => {
