@@ -1,3 +1,4 @@
+export { type PickWords, pickOnPage } from './pick';
 export { readFacts } from './read-facts';
 export { readListing } from './read-listing';
 export { type PageOptions, readPage } from './read-page';

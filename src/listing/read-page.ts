@@ -1,14 +1,10 @@
-import type { Problem } from '../problem';
+import { applyPicks } from './apply-picks';
 import { type Draft, emptyDraft, settleDraft } from './draft';
-import { baseOf, hostOf, otherPages } from './page/address';
-import { type Area, findArea, markSubtree } from './page/area';
-import { type Cards, findCards, type OtherPage } from './page/cards';
-import { property } from './page/dom';
+import { type Gathered, gather, type PageOptions } from './gather-page';
+import { hostOf } from './page/address';
 import { fingerprint } from './page/fingerprint';
 import { isTextFrame } from './page/frames';
-import { lookBySource, lookByStyle, type PageView } from './page/look';
-import { type Budget, Slices, usualBudget } from './page/slices';
-import { type Snapshot, takeSnapshot } from './page/snapshot';
+import { Slices, usualBudget } from './page/slices';
 import { joinPieces, visibleText } from './page/visible-text';
 import { pageLanguage } from './page-language';
 import { type PageProblem, pageProblem } from './page-problems';
@@ -17,12 +13,8 @@ import { gatherSeenPhotos } from './photos/gather';
 import { PhotoSet } from './photos/photo-set';
 import { readHeadFacts } from './structured/head-facts';
 import { type Item, textsOf } from './structured/item';
-import { joinItems } from './structured/join';
-import { readJsonLd } from './structured/json-ld';
-import { readMicrodata } from './structured/microdata';
-import { type HeadTags, headTag, readHeadTags } from './structured/open-graph';
+import { type HeadTags, headTag } from './structured/open-graph';
 import { type Found, readProduct } from './structured/product-facts';
-import { readRdfa } from './structured/rdfa';
 import { variantsOf } from './structured/variants';
 import { type Chosen, chooseProduct, describesSame } from './structured/which-product';
 import type { PriceHints } from './text/currency';
@@ -33,41 +25,8 @@ import { findSeenPrices, proposeSeenPrices, type SeenPrice } from './visible/pri
 import { findAttributePrices, hasWordlessPrice } from './visible/price-attribute';
 import { readTitles } from './visible/title';
 
-export interface PageOptions {
-  /** The page's address. */
-  url: string;
-  /** Time of reading, ISO 8601. */
-  now: string;
-  /** The page's window where it lays the page out; without one, style is judged from the source. */
-  view?: PageView | undefined;
-  /** Gives closed shadow roots where the browser shows them to the caller. */
-  closedShadowRoot?: ((element: Element) => ShadowRoot | null) | undefined;
-  /** Gives the page its turn between slices of work. */
-  pause?: (() => Promise<void>) | undefined;
-  budget?: Partial<Budget> | undefined;
-  /** Milliseconds, for the budget; `performance.now` unless given. */
-  clock?: (() => number) | undefined;
-  /** Text of frames of other origins, by address. */
-  frameTexts?: Record<string, string> | undefined;
-}
-
 const maxText = 50_000;
 const maxAttempts = 3;
-
-/** All that is gathered of one page before anything is judged. */
-interface Gathered {
-  options: PageOptions;
-  base: string;
-  tags: HeadTags;
-  snapshot: Snapshot;
-  area: Area;
-  cards: Cards;
-  otherPage: OtherPage;
-  items: Item[];
-  titles: string[];
-  pageTitle: string;
-  problems: Problem[];
-}
 
 /** Reads what a page's structure tells: data, headings, prices, photos, and labelled words for `readFacts`. */
 export async function readPage(document: Document, options: PageOptions): Promise<PageExtract> {
@@ -108,8 +67,12 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
   );
   await slices.rest();
   const chosen = chooseProduct(items, factsOf(page, seen), hints);
-  const kind = kindOf(page, found.draft, chosen, seen);
   const photos = new PhotoSet();
+  const { picked, problems: unfound } = applyPicks(options.picks ?? [], snapshot, page.base, photos);
+  problems.push(...unfound);
+  // Who points at a title or a price says that a piece is offered here.
+  const pointed = picked.some(({ field }) => field === 'title' || field === 'price');
+  const kind = pointed ? 'listing' : kindOf(page, found.draft, chosen, seen);
   if (kind === 'listing') {
     readChosen(page, chosen, found, photos);
     readHeadFacts(tags, found, []);
@@ -135,28 +98,7 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
     photos: photos.links(),
     problems,
   };
-  return { listing, labelled: found.labelled.slice(0, 400), picked: [] };
-}
-
-async function gather(document: Document, options: PageOptions, budget: Budget, slices: Slices): Promise<Gathered> {
-  const base = baseOf(document, options.url);
-  const look = options.view ? lookByStyle(options.view) : lookBySource(document);
-  const tags = readHeadTags(document);
-  const snapshot = await takeSnapshot(document, { ...options, base, look, budget, slices });
-  const data = await readJsonLd(snapshot.roots, slices);
-  const items: Item[] = [...data.items];
-  for (const root of snapshot.roots)
-    items.push(...(await readMicrodata(root, slices)), ...(await readRdfa(root, slices)));
-  joinItems(items);
-  const pageTitle = (property<string>(document, 'title') ?? '').replace(/\s+/g, ' ').trim();
-  const titles = [pageTitle, headTag(tags, 'og:title') ?? ''].filter((title) => title !== '');
-  const area = await findArea(snapshot, titles, slices);
-  const otherPage = otherPages(options.url, base);
-  const cards = await findCards(snapshot, area.heading, otherPage, slices);
-  for (const card of cards.roots) markSubtree(snapshot, area.outside, card);
-  await slices.rest();
-  const problems = [...snapshot.problems, ...data.problems];
-  return { options, base, tags, snapshot, area, cards, otherPage, items, titles, pageTitle, problems };
+  return { listing, labelled: found.labelled.slice(0, 400), picked };
 }
 
 const factsOf = ({ options, base, titles, snapshot, area }: Gathered, seen: readonly SeenPrice[]) => ({
@@ -223,3 +165,5 @@ function kindOf(
     /product/i.test(headTag(tags, 'og:type') ?? '') || (area.heading >= 0 && hasWordlessPrice(snapshot, area));
   return (ownPrice || says) && draft.title.length > 0 ? 'listing' : 'none';
 }
+
+export type { PageOptions };

@@ -242,6 +242,6 @@ function frameDocument(element: Element): Document | null {
 const cutProblem = (visited: number): Problem => ({
   code: 'page-cut',
   where: 'page',
-  what: `The page is very large; the first ${visited.toLocaleString('en')} parts of it were read.`,
+  what: `The page is very large; the first ${Math.floor(visited / 1000)},000 parts of it were read.`,
   remedy: 'Point at what is missing on the page, if anything is.',
 });

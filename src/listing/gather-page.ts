@@ -1,0 +1,77 @@
+import type { Problem } from '../problem';
+import { baseOf, otherPages } from './page/address';
+import { type Area, findArea, markSubtree } from './page/area';
+import { type Cards, findCards, type OtherPage } from './page/cards';
+import { property } from './page/dom';
+import { lookBySource, lookByStyle, type PageView } from './page/look';
+import type { Budget, Slices } from './page/slices';
+import { type Snapshot, takeSnapshot } from './page/snapshot';
+import type { Item } from './structured/item';
+import { joinItems } from './structured/join';
+import { readJsonLd } from './structured/json-ld';
+import { readMicrodata } from './structured/microdata';
+import { type HeadTags, headTag, readHeadTags } from './structured/open-graph';
+import { readRdfa } from './structured/rdfa';
+import type { Pick } from './types';
+
+export interface PageOptions {
+  /** The page's address. */
+  url: string;
+  /** Time of reading, ISO 8601. */
+  now: string;
+  /** The page's window where it lays the page out; without one, style is judged from the source. */
+  view?: PageView | undefined;
+  /** Gives closed shadow roots where the browser shows them to the caller. */
+  closedShadowRoot?: ((element: Element) => ShadowRoot | null) | undefined;
+  /** Gives the page its turn between slices of work. */
+  pause?: (() => Promise<void>) | undefined;
+  budget?: Partial<Budget> | undefined;
+  /** Milliseconds, for the budget; `performance.now` unless given. */
+  clock?: (() => number) | undefined;
+  /** What the user pointed at on this site's pages. */
+  picks?: readonly Pick[] | undefined;
+  /** Text of frames of other origins, by address. */
+  frameTexts?: Record<string, string> | undefined;
+}
+
+/** All that is gathered of one page before anything is judged. */
+export interface Gathered {
+  options: PageOptions;
+  base: string;
+  tags: HeadTags;
+  snapshot: Snapshot;
+  area: Area;
+  cards: Cards;
+  otherPage: OtherPage;
+  items: Item[];
+  titles: string[];
+  pageTitle: string;
+  problems: Problem[];
+}
+
+/** Gathers data, structure and the listing's own area of a page, in slices. */
+export async function gather(
+  document: Document,
+  options: PageOptions,
+  budget: Budget,
+  slices: Slices,
+): Promise<Gathered> {
+  const base = baseOf(document, options.url);
+  const look = options.view ? lookByStyle(options.view) : lookBySource(document);
+  const tags = readHeadTags(document);
+  const snapshot = await takeSnapshot(document, { ...options, base, look, budget, slices });
+  const data = await readJsonLd(snapshot.roots, slices);
+  const items: Item[] = [...data.items];
+  for (const root of snapshot.roots)
+    items.push(...(await readMicrodata(root, slices)), ...(await readRdfa(root, slices)));
+  joinItems(items);
+  const pageTitle = (property<string>(document, 'title') ?? '').replace(/\s+/g, ' ').trim();
+  const titles = [pageTitle, headTag(tags, 'og:title') ?? ''].filter((title) => title !== '');
+  const area = await findArea(snapshot, titles, slices);
+  const otherPage = otherPages(options.url, base);
+  const cards = await findCards(snapshot, area.heading, otherPage, slices);
+  for (const card of cards.roots) markSubtree(snapshot, area.outside, card);
+  await slices.rest();
+  const problems = [...snapshot.problems, ...data.problems];
+  return { options, base, tags, snapshot, area, cards, otherPage, items, titles, pageTitle, problems };
+}
