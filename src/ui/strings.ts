@@ -89,6 +89,11 @@ export const strings = {
     says: 'Says',
     otherReadings: (number: number) => count(number, 'other reading', 'other readings'),
   },
+  marks: {
+    title: 'Public marks',
+    inListing: 'Named in the listing',
+    notVerified: 'Not verified.',
+  },
   axis: {
     title: 'When it was made',
     chart: (first: number, last: number, agreed: string) =>

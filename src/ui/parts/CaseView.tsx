@@ -4,6 +4,7 @@ import { composeMessage } from '../../question';
 import { TimeAxis } from '../TimeAxis';
 import { Claims } from './Claims';
 import { Against, RestOfFindings } from './Findings';
+import { Marks } from './Marks';
 import { NotRead } from './NotRead';
 import { Questions } from './Questions';
 import { StampSection } from './StampSection';
@@ -28,6 +29,7 @@ export const CaseView = ({ kase, pictureOfLine, onType, onRemoveTyped, photos }:
     <Against kase={kase} />
     <StampSection kase={kase} pictureOfLine={pictureOfLine} onType={onType} onRemoveTyped={onRemoveTyped} />
     {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} />}
+    <Marks kase={kase} />
     <Questions
       questions={kase.questions}
       message={composeMessage(kase.questions, {
