@@ -1,4 +1,6 @@
-import { readingsWords, settledCodes } from './codes';
+import type { Nearest, Reading } from '../code/types';
+import { spansMeet, spanWords } from '../span';
+import { readingsWords, readingWords, settledCodes } from './codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { commonAsks, sentence } from './wording';
 
@@ -21,14 +23,25 @@ export const codeFitsMaker = defineCheck({
       const source = fromMakerFile(facts.maker.name, 'code systems');
       const key = decoding.id;
       if (readings[0]) {
+        // Out of its system's time it is another check's contradiction, not an agreement here.
+        if (!readings.some(inPeriod)) return [];
         const statement = `${sentence(words)}: ${readingsWords(readings)}, by ${facts.maker.name}'s system ${readings[0].system.id}.`;
         return [{ kind: 'agreement', key, statement, photos, source }];
       }
       if (decoding.misfits.length > 0) return [];
       const near = decoding.nearest[0];
-      const hint = near ? ` The nearest code that does is ${near.text} (${near.change}).` : '';
+      const hint = near ? nearWords(near) : '';
       const statement = `${sentence(words)}, which fits none of ${facts.maker.name}'s code systems.${hint}`;
       return [{ kind: 'doubt', key, statement, photos, source, asks: [commonAsks.stampPhoto] }];
     });
   },
 });
+
+const inPeriod = ({ span, systemUsed }: Reading) => span === null || spansMeet(span, systemUsed);
+
+/** The nearest code in a sentence; the same text is one whose only reading lies out of its system's time. */
+function nearWords({ change, text, reading }: Nearest): string {
+  if (change !== 'none') return ` The nearest code that does is ${text} (${change}).`;
+  const used = spanWords(reading.systemUsed);
+  return ` By the system ${reading.system.id} (${used}) it would read ${readingWords(reading)}, which is not certain enough.`;
+}

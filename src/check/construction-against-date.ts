@@ -3,7 +3,7 @@ import { periodSpan, type Span, spanWords } from '../span';
 import { dateOf } from './dated';
 import { daysApart, yearDays } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
-import { plainName } from './models';
+import { namedModel, plainName } from './models';
 import { askPhoto, quote } from './wording';
 
 export const constructionAgainstDate = defineCheck({
@@ -16,14 +16,23 @@ export const constructionAgainstDate = defineCheck({
   innocent: 'The part may have been replaced in a repair, or the seller used a loose word for the material.',
   settles: 'A sharp photo of the part, and whether it was ever repaired.',
   source: makerFileSource,
-  needs: { maker: ['construction'], claims: ['made', 'material'], decodings: true, photos: 'any' },
+  needs: {
+    maker: ['construction'],
+    models: true,
+    listing: ['model', 'title'],
+    claims: ['made', 'material', 'model'],
+    decodings: true,
+    photos: 'any',
+  },
   run(facts) {
     const { maker, claims } = facts;
     if (claims.material.length === 0) return { notApplicable: 'the listing names no material of a part' };
     const dated = dateOf(facts, maker.name);
     if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
+    const fields = [facts.listing.model, facts.listing.title];
+    const model = namedModel(facts.models, { model: claims.model, fields })?.model.name;
     return claims.material.flatMap((claim): Speech[] => {
-      const rows = maker.construction.filter((row) => row.part === claim.part && !row.models?.length);
+      const rows = maker.construction.filter((row) => row.part === claim.part && isOf(row, model));
       const named = rows.filter((row) => names(row, claim.material));
       const then = rows.filter((row) => apartFrom(row, dated.spans) === 0);
       const common = {
@@ -77,6 +86,10 @@ export const constructionAgainstDate = defineCheck({
     });
   },
 });
+
+/** Whether a row holds for the model that the listing names; a row for certain models holds for no other. */
+const isOf = (row: Construction, model: string | undefined) =>
+  !row.models?.length || (model !== undefined && row.models.includes(model));
 
 const holdsWords = (text: string, words: string) => ` ${plainName(text)} `.includes(` ${plainName(words)} `);
 const names = (row: Construction, material: string) =>
