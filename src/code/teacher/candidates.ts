@@ -123,8 +123,6 @@ export function layoutOf(frame: Frame, slots: { place: number; slot: Slot }[]): 
     }
   }
   const layout: Layout = [];
-  const { min, max } = frame.rest;
-  if (frame.changing === 'head') layout.push({ serial: { min: Math.max(1, min), max } });
   for (const { place, slot } of ordered) {
     const mark = marks.get(place);
     if (mark) {
@@ -133,11 +131,13 @@ export function layoutOf(frame: Frame, slots: { place: number; slot: Slot }[]): 
     }
     layout.push(slot);
   }
-  if (frame.changing !== 'tail') return layout;
-  const last = layout.at(-1);
-  const lastWidth = last && 'serial' in last && typeof last.serial === 'number' ? last.serial : 0;
-  if (lastWidth > 0) layout.pop();
-  return [...layout, { serial: { min: Math.max(1, lastWidth + min), max: lastWidth + max } }];
+  if (frame.changing === 'nothing') return layout;
+  const beside = frame.changing === 'tail' ? layout.at(-1) : layout[0];
+  const fixed = beside && 'serial' in beside && typeof beside.serial === 'number' ? beside.serial : 0;
+  const { min, max } = frame.rest;
+  const serial: Slot = { serial: { min: Math.max(1, fixed + min), max: fixed + max } };
+  if (frame.changing === 'tail') return [...(fixed > 0 ? layout.slice(0, -1) : layout), serial];
+  return [serial, ...(fixed > 0 ? layout.slice(1) : layout)];
 }
 
 /** Lets the decoder itself judge: each example decodes as it says, or counts as wrong. */

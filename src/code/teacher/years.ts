@@ -1,6 +1,7 @@
 import type { Slot } from '../../maker/types';
 import { numbersAllowed, yearsTouched } from './facts';
 import type { Frame } from './frame';
+import { inferCycle } from './letters';
 
 /** Characters of a code that write one thing: where they stand, and the slots that say so. */
 export interface Writing {
@@ -76,23 +77,36 @@ function cycleWritings(frame: Frame, wrong: number): YearWriting[] {
       }
       return [...votes]
         .filter(([, count]) => count >= frame.facts.length + frame.leftOut.length - wrong)
-        .map(([first]): YearWriting => {
-          const enclosed = frame.facts.every((fact) => fact.enclosed === place);
-          const slot: Slot = { year: 'cycle', letters, first, ...(enclosed ? { enclosed: true } : {}) };
-          return {
-            places: [place],
-            slots: [{ place, slot }],
-            cost: 3 + Math.log2(frame.length + 1) + Math.log2(letters.length) + choice * 0.5,
-            words: `year letter from ${first} in place ${place + 1}, letters ${letters}`,
-            means: (core, year) => {
-              const at = letters.indexOf(core[place]!);
-              return at >= 0 && year >= first && (year - first - at) % letters.length === 0;
-            },
-            chance: 1 / 26,
-          };
-        });
+        .map(([first]) => cycleWriting(frame, place, letters, first, choice * 0.5));
     }),
   );
+}
+
+function cycleWriting(frame: Frame, place: number, letters: string, first: number, choiceCost: number): YearWriting {
+  const enclosed = frame.facts.every((fact) => fact.enclosed === place);
+  return {
+    places: [place],
+    slots: [{ place, slot: { year: 'cycle', letters, first, ...(enclosed ? { enclosed: true } : {}) } }],
+    cost: 3 + Math.log2(frame.length + 1) + Math.log2(letters.length) + choiceCost,
+    words: `year letter from ${first} in place ${place + 1}, letters ${letters}`,
+    means: (core, year) => {
+      const at = letters.indexOf(core[place]!);
+      return at >= 0 && year >= first && (year - first - at) % letters.length === 0;
+    },
+    chance: 1 / 26,
+  };
+}
+
+/** Cycles that leave out letters of their own, for places where no usual set of letters fits. */
+function ownCycleWritings(frame: Frame, usual: readonly YearWriting[]): YearWriting[] {
+  const places = placesWith(frame, 0, (character) => character >= 'A' && character <= 'Z');
+  return places.flatMap((place) => {
+    if (usual.some((writing) => writing.places[0] === place)) return [];
+    const inferred = inferCycle(frame.facts, place);
+    if (!inferred) return [];
+    const writing = cycleWriting(frame, place, inferred.letters, inferred.first, inferred.cost);
+    return [{ ...writing, words: `${writing.words}; ${inferred.skipped || 'none'} taken to be skipped` }];
+  });
 }
 
 /** Every way in which the codes can write their year. */
@@ -136,7 +150,8 @@ export function yearWritings(frame: Frame, wrong: number): YearWriting[] {
       });
     }
   }
-  return [...writings, ...cycleWritings(frame, wrong)].filter((writing) => {
+  const cycles = cycleWritings(frame, wrong);
+  return [...writings, ...cycles, ...ownCycleWritings(frame, cycles)].filter((writing) => {
     const fitting = frame.facts.filter(
       (fact) => fact.stated.spans.length === 0 || yearsNear(fact).some((year) => writing.means(fact.core, year)),
     );

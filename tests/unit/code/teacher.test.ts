@@ -125,6 +125,88 @@ const normal = (layout: Layout) =>
     ),
   );
 
+test('a cycle that skips letters of its own is worked out, and the guess is told', () => {
+  // A to K without C and G, one letter a year from 1970.
+  const learned = learnSystem(
+    known(
+      ['A-0417', '1970'],
+      ['B-1180', '1971'],
+      ['D-9022', '1972'],
+      ['E-3335', '1973'],
+      ['F-2109', '1974'],
+      ['H-7714', '1975'],
+      ['K-5521', '1978'],
+    ),
+  );
+  const [best] = learned.remaining;
+  expect(best?.layout).toEqual([
+    { year: 'cycle', letters: 'ABDEFHIJK', first: 1970 },
+    { separator: '-' },
+    { serial: 4 },
+  ]);
+  expect(best?.words[0]).toBe('year letter from 1970 in place 1, letters ABDEFHIJK; CG taken to be skipped');
+});
+
+test('a letter in a shape is learned as enclosed', () => {
+  const learned = learnSystem(
+    known(
+      ['(A)2417', '1982-Q2'],
+      ['(K)38180', '1990-Q3'],
+      ['(Y)4202', '2001-Q4'],
+      ['(C)1933', '1984-Q1'],
+      ['(F)2700', '1987-Q2'],
+      ['(P)4188', '1994-Q4'],
+    ),
+  );
+  expect(learned.remaining[0]?.layout).toEqual([
+    { year: 'cycle', letters: 'ABCDEFGHKLMNPRSTVWXY', first: 1982, enclosed: true },
+    { quarter: 1 },
+    { serial: { min: 3, max: 4 } },
+  ]);
+});
+
+test('a running number of changing length is learned before and behind the date', () => {
+  const dates: [string, string][] = [
+    ['9503', '1995-03'],
+    ['9811', '1998-11'],
+    ['9107', '1991-07'],
+    ['9912', '1999-12'],
+    ['9301', '1993-01'],
+  ];
+  const numbers = ['17', '208', '9', '1144', '86'];
+  const behind = learnSystem(dates.map(([code, reads], at) => ({ code: `${code}-${numbers[at]}`, reads })));
+  expect(behind.remaining[0]?.layout).toEqual([
+    { year: 2 },
+    { month: 2 },
+    { separator: '-' },
+    { serial: { min: 1, max: 4 } },
+  ]);
+  const before = learnSystem(dates.map(([code, reads], at) => ({ code: `${numbers[at]}-${code}`, reads })));
+  expect(before.remaining[0]?.layout).toEqual([
+    { serial: { min: 1, max: 4 } },
+    { separator: '-' },
+    { year: 2 },
+    { month: 2 },
+  ]);
+});
+
+test(`one wrong example among eight is named (seeds 40 to 59)`, () => {
+  const family = families.find(({ name }) => name === 'plant, interleaved month and year')!;
+  for (let seed = 40; seed < 60; seed++) {
+    const chance = chanceFrom(seed);
+    const examples = Array.from({ length: 8 }, () => family.example(chance));
+    const at = Math.floor(chance() * 8);
+    const year = Number(examples[at]!.reads.slice(0, 4)) + 1;
+    examples[at] = { ...examples[at]!, reads: `${year}${examples[at]!.reads.slice(4)}` };
+    const learned = learnSystem(examples, { wrong: 1 });
+    expect([seed, learned.remaining[0]?.wrong, normal(learned.remaining[0]!.layout)]).toEqual([
+      seed,
+      [at],
+      normal(family.layout),
+    ]);
+  }
+});
+
 test('a running number becomes a table of what is known, and says no more than that', () => {
   const examples = known(
     ['1042210', '1976'],
