@@ -18,7 +18,7 @@ const offers = {
     "seller": "north_gate_bags · 99% positive (431 ratings) · member since 2011",
     "terms": "Returns accepted within 14 days. Payment through Attic & Arcade."
   },
-  "carryall-25-1996": {
+  "carryall-25-1998": {
     "title": "Ondrasse Carryall 25, 1998",
     "price": "€430.00",
     "condition": "Used",
