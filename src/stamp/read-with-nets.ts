@@ -5,7 +5,7 @@ import type { PrintReader, StampNets } from './engines';
 import { freeTexts } from './free-text';
 import { measureLine } from './measure';
 import { readPrintedLine } from './read-printed';
-import type { StampLine } from './types';
+import type { Lattice, StampLine } from './types';
 
 /** Lines read at full size in one photo; a stamp has one to three. */
 const mostLines = 6;
@@ -29,7 +29,7 @@ export async function readWithNets(
     if (across < 4 || down < 4) continue;
     const lattice = await nets.readLine(photo, quad);
     const free = freeTexts(lattice)[0] ?? { text: '', probability: 0 };
-    if (free.text === '') continue;
+    if (free.text === '' || isLoneShape(lattice)) continue;
     const isCode = /\d/.test(free.text) && stampScore >= nets.acceptance.stampScore;
     if (!isCode) {
       const words = print === null ? '' : await readPrintedLine(grey, quad, print);
@@ -48,6 +48,16 @@ export async function readWithNets(
     });
   }
   return { lines, printed };
+}
+
+/**
+ * Rivets, rings and slots look like one or two characters, and no code on file is shorter than three. A blurred stamp
+ * may spell little as well, but then longer texts are likely too.
+ */
+function isLoneShape(lattice: Lattice): boolean {
+  const texts = freeTexts(lattice, 40, 40);
+  const longer = texts.filter(({ text }) => text.replace(/[^A-Z0-9]/g, '').length >= 3);
+  return longer.reduce((sum, { probability }) => sum + probability, 0) < 0.2;
 }
 
 /** Words in capitals, read with certainty: a maker's name, an origin. */

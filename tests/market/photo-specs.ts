@@ -187,6 +187,6 @@ export const photoSpecs: PhotoSpec[] = [
       lines: [line('KV0922', { capHeight: 4.2, depth: 0.34, worn: 0.5, uneven: 0.4 })],
     },
     { shows: 85, yaw: 14, pitch: -12, roll: 7 },
-    { blur: 3, moved: { pixels: 13, towards: 25 }, noise: 5, elevation: 36 },
+    { blur: 4, moved: { pixels: 20, towards: 25 }, noise: 5, elevation: 36 },
   ),
 ];
