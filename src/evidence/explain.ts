@@ -1,3 +1,4 @@
+import { type Cells, dateCells, everyCell, placeCells } from './cells';
 import type { Explanation } from './reasoning-types';
 import { stretchOf, stretchWords } from './stretch';
 import type { Evidence } from './types';
@@ -21,7 +22,11 @@ export function explain(evidence: readonly Evidence[]): Explanation[] {
 
 function singleFacts(evidence: readonly Evidence[], rest: Explanation['rest']): Explanation[] {
   if (evidence.length === 0 || stretchOf(evidence)) return [];
-  const found = [...new Set(evidence.map((piece) => piece.basis))].flatMap((basis) => {
+  const bases = new Set(evidence.map((piece) => piece.basis));
+  const byDate = factsInTheWay(evidence, dateCells(evidence));
+  const byPlace = factsInTheWay(evidence, placeCells(evidence));
+  const alone = [...bases].filter((basis) => byDate(basis) && byPlace(basis));
+  const found = alone.flatMap((basis) => {
     const pieces = evidence.filter((piece) => piece.basis === basis);
     const others = evidence.filter((piece) => piece.basis !== basis);
     const stretch = others.length > 0 ? stretchOf(others) : null;
@@ -34,6 +39,25 @@ function singleFacts(evidence: readonly Evidence[], rest: Explanation['rest']): 
     return [{ order, explanation: { basis, evidence: pieces.map(({ id }) => id), rest, ...stretch, statement } }];
   });
   return found.sort((a, b) => a.order - b.order).map(({ explanation }) => explanation);
+}
+
+/**
+ * Which facts leave some cell to all the rest when they are left out: those that are alone in the way of a cell. One
+ * look at every cell answers it for all facts.
+ */
+function factsInTheWay(evidence: readonly Evidence[], { count, allowed }: Cells): (basis: string) => boolean {
+  const alone = new Set<string>();
+  const forbids = allowed.map((bits) => everyCell(count) & ~bits);
+  for (let cell = 0; cell < count; cell += 1) {
+    const inTheWay = new Set<string>();
+    for (const [piece, bits] of forbids.entries()) {
+      if ((bits >> BigInt(cell)) & 1n) inTheWay.add(evidence[piece]!.basis);
+      if (inTheWay.size > 1) break;
+    }
+    if (inTheWay.size === 0) return () => true;
+    if (inTheWay.size === 1) alone.add([...inTheWay][0]!);
+  }
+  return (basis) => alone.has(basis);
 }
 
 /** What the fact is called in "if … is wrong". */

@@ -35,9 +35,9 @@ const names = (said: string, name: string) => said.includes(fold(name));
 function fits(fact: Construction, claim: ClaimOf<'material'>, models: string[]): boolean {
   if (fact.part !== claim.part) return false;
   if (fact.models && !fact.models.some((one) => models.some((said) => names(said, one)))) return false;
-  const said = [fold(claim.material), fold(claim.words)];
-  if (fact.not?.some((other) => said.some((words) => names(words, other)))) return false;
-  return [fact.is, ...(fact.also ?? [])].some((name) => said.some((words) => names(words, name)));
+  const said = fold(claim.material);
+  if (fact.not?.some((other) => names(said, other))) return false;
+  return [fact.is, ...(fact.also ?? [])].some((name) => names(said, name));
 }
 
 function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[]): Evidence[] {

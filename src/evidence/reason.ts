@@ -21,7 +21,7 @@ export function reason(evidence: readonly Evidence[]): Reasoning {
   const conflicts = [...overDate.conflicts, ...overPlace.conflicts].sort(
     (a, b) => Number(a.strength === 'soft') - Number(b.strength === 'soft') || a.evidence.length - b.evidence.length,
   );
-  const agrees = conflicts.length === 0;
+  const agrees = speaking.length === 0 || stretchOf(speaking) !== null;
   return {
     agrees,
     agreeing: largestAgreeing(
@@ -51,26 +51,39 @@ function agreeingSet(pieces: readonly Evidence[]): AgreeingSet {
 const plainOrder = { claim: 0, reading: 0, mark: 0, construction: 0, plant: 1, system: 2 } as const;
 const plainness = (pieces: readonly Evidence[]) => pieces.reduce((sum, { from }) => sum + plainOrder[from.kind], 0);
 
+/** The same fact with the same dates is one piece for the search for conflicts: the one that says it most plainly. */
+function distinctPieces(evidence: readonly Evidence[], { allowed }: Cells): number[] {
+  const plainest = new Map<string, number>();
+  for (const [piece, { basis, strength }] of evidence.entries()) {
+    const key = JSON.stringify([basis, strength, allowed[piece]!.toString(36)]);
+    const known = plainest.get(key);
+    if (known === undefined || plainness([evidence[piece]!]) < plainness([evidence[known]!])) plainest.set(key, piece);
+  }
+  return [...plainest.values()].sort((a, b) => a - b);
+}
+
 /** Minimal conflicts, said once for the same facts: the hard one where there is a choice. */
-function conflictsOver(evidence: readonly Evidence[], cells: Cells, over: Conflict['over']) {
-  const { sets, complete } = minimalConflicts(cells);
+function conflictsOver(all: readonly Evidence[], cells: Cells, over: Conflict['over']) {
+  const distinct = distinctPieces(all, cells);
+  const evidence = distinct.map((piece) => all[piece]!);
+  const { sets, complete } = minimalConflicts({ ...cells, allowed: distinct.map((piece) => cells.allowed[piece]!) });
   const facts = [...new Set(evidence.map((piece) => piece.basis))];
   const factBit = new Map(facts.map((basis, at) => [basis, 1n << BigInt(at)]));
-  const all = sets.map((set) => {
+  const found = sets.map((set) => {
     const pieces = set.map((piece) => evidence[piece]!);
     const bases = pieces.reduce((bits, { basis }) => bits | (factBit.get(basis) ?? 0n), 0n);
     const hard = pieces.every(({ strength }) => strength === 'hard');
     return { pieces, bases, factCount: new Set(pieces.map(({ basis }) => basis)).size, hard };
   });
-  all.sort(
+  found.sort(
     (a, b) =>
       Number(b.hard) - Number(a.hard) ||
       a.factCount - b.factCount ||
       a.pieces.length - b.pieces.length ||
       plainness(a.pieces) - plainness(b.pieces),
   );
-  const kept: typeof all = [];
-  for (const one of all) {
+  const kept: typeof found = [];
+  for (const one of found) {
     // A conflict of the same facts, or of fewer of them, that is at least as hard stands already: it came earlier.
     if (!kept.some((other) => (one.bases & other.bases) === other.bases)) kept.push(one);
   }

@@ -147,5 +147,36 @@ test('when there are too many conflicts of every size, those of two and three pi
   const lower = (1n << 14n) - 1n;
   const { sets, complete } = minimalConflicts({ count, allowed: [...crossed, lower, every & ~lower] });
   expect(complete).toBe(false);
-  expect(sets).toEqual([[28, 29]]);
+  expect(sets[0]).toEqual([28, 29]);
+  expect(sets.filter((set) => set.length < 4)).toHaveLength(1);
+  expect(sets.length).toBeLessThanOrEqual(2000);
+});
+
+test('evidence that cannot all hold never counts as agreeing, even where its conflicts are too many to list', () => {
+  // Each of 60 pieces leaves out another six of forty years; no small set covers them all.
+  const all = Array.from({ length: 40 }, (_, at) => 1950 + at);
+  const evidence = Array.from({ length: 60 }, (_, at) =>
+    piece(`e${at}`, {
+      spans: all.filter((year) => (year * 7 + at * 11) % 40 > 5).map((year) => yearsSpan(year, year)),
+    }),
+  );
+  const before = performance.now();
+  const { agrees, conflicts, conflictsComplete, agreeing } = reason(evidence);
+  expect(agrees).toBe(false);
+  expect(conflictsComplete).toBe(false);
+  expect(conflicts.length).toBeGreaterThan(0);
+  expect(agreeing.length).toBeGreaterThan(0);
+  expect(performance.now() - before).toBeLessThan(5000);
+});
+
+test('a page that claims six hundred different years is reasoned over within seconds', () => {
+  const evidence = Array.from({ length: 600 }, (_, at) =>
+    piece(`e${at}`, { spans: [yearsSpan(1400 + at, 1400 + at)] }),
+  );
+  const before = performance.now();
+  const { agrees, conflicts, explanations } = reason(evidence);
+  expect(agrees).toBe(false);
+  expect(conflicts).toHaveLength(2000);
+  expect(explanations).toEqual([]);
+  expect(performance.now() - before).toBeLessThan(8000);
 });
