@@ -13,6 +13,9 @@ const pairChecks: [string, string][] = [
   ['code', 'code'],
 ];
 
+/** The reasoning lists them hard ones first; what more a page full of dates gives would only bury them. */
+const mostConflicts = 8;
+
 const groupOf = ({ from }: Evidence) =>
   from.kind === 'reading' || from.kind === 'system' || from.kind === 'plant' ? 'code' : from.kind;
 
@@ -30,7 +33,9 @@ export const evidenceAgrees = defineCheck({
   run({ evidence, reasoning }) {
     const known = new Map(evidence.map((piece) => [piece.id, piece]));
     const pieces = (ids: string[]) => ids.flatMap((id) => known.get(id) ?? []);
-    const conflicts = reasoning.conflicts.filter((conflict) => !hasOwnCheck(pieces(conflict.evidence)));
+    const conflicts = reasoning.conflicts
+      .filter((conflict) => !hasOwnCheck(pieces(conflict.evidence)))
+      .slice(0, mostConflicts);
     if (conflicts.length > 0)
       return conflicts.map((conflict): Speech => {
         const explained = reasoning.explanations[0];
