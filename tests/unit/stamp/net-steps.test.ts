@@ -1,0 +1,174 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type PixelImage, quadBounds } from '../../../src/photo';
+import { type ModelCard, modelCardSchema, type NetSession, openNets, stampNets } from '../../../src/stamp';
+import { boxesOf, type FinderMap } from '../../../src/stamp/net/boxes';
+
+const card: ModelCard = modelCardSchema.parse({
+  date: '2026-01-01',
+  alphabet: 'KV0',
+  temperature: 2,
+  acceptance: { probability: 0.9, stampScore: 0.5 },
+  finder: {
+    file: 'f',
+    input: 'photo',
+    output: 'map',
+    longest: 96,
+    multiple: 32,
+    step: 4,
+    unit: 8,
+    core: 0.5,
+    smallest: 3,
+  },
+  recogniser: {
+    file: 'r',
+    input: 'line',
+    output: 'logits',
+    height: 48,
+    beside: 0.5,
+    above: 0.25,
+    narrowest: 32,
+    widest: 1152,
+    multiple: 4,
+  },
+});
+
+/**
+ * A map that is sure of one box: middle, size and turn in pixels of the finder's picture; the box's own frame gives
+ * each cell its four distances, as the training does.
+ */
+function mapOf(
+  rows: number,
+  columns: number,
+  x: number,
+  y: number,
+  wide: number,
+  tall: number,
+  degrees: number,
+): FinderMap {
+  const data = new Float32Array(8 * rows * columns).fill(-9);
+  const [cosine, sine] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+  for (let cell = 0; cell < rows * columns; cell++) {
+    const dx = (cell % columns) * 4 + 1.5 - (x - 0.5);
+    const dy = Math.floor(cell / columns) * 4 + 1.5 - (y - 0.5);
+    const u = dx * cosine + dy * sine;
+    const v = -dx * sine + dy * cosine;
+    if (Math.abs(u) > wide / 2 - 2 || Math.abs(v) > tall / 4) continue;
+    const values = [
+      4,
+      2,
+      ...[v + tall / 2, tall / 2 - v, u + wide / 2, wide / 2 - u].map((d) => Math.log(d / 8)),
+      sine,
+      cosine,
+    ];
+    values.forEach((value, plane) => {
+      data[plane * rows * columns + cell] = value;
+    });
+  }
+  return { data, rows, columns };
+}
+
+describe('from the finder’s map to boxes', () => {
+  it.each([
+    [0, 60, 40, 80, 20],
+    [17, 70, 60, 90, 24],
+    [-28, 64, 64, 70, 22],
+  ])('finds a line turned by %d degrees where it lies', (degrees, x, y, wide, tall) => {
+    const boxes = boxesOf(mapOf(32, 36, x, y, wide, tall, degrees), card.finder);
+    expect(boxes).toHaveLength(1);
+    const [a, b, c] = boxes[0]!.quad;
+    expect((a.x + c.x) / 2).toBeCloseTo(x, 1);
+    expect((a.y + c.y) / 2).toBeCloseTo(y, 1);
+    expect(Math.hypot(b.x - a.x, b.y - a.y)).toBeCloseTo(wide, 0);
+    expect(Math.hypot(c.x - b.x, c.y - b.y)).toBeCloseTo(tall, 0);
+    expect((Math.atan2(b.y - a.y, b.x - a.x) * 180) / Math.PI).toBeCloseTo(degrees, 1);
+    expect(boxes[0]?.stampScore).toBeCloseTo(1 / (1 + Math.exp(-2)), 5);
+  });
+
+  it('keeps two lines apart, the likelier stamp first, and drops specks', () => {
+    const one = mapOf(32, 36, 70, 30, 90, 20, 0);
+    const two = mapOf(32, 36, 70, 90, 90, 20, 0);
+    const size = 32 * 36;
+    const both = Float32Array.from(one.data, (value, at) => (one.data[at % size]! > 0 ? value : two.data[at]!));
+    for (let cell = 0; cell < size; cell++) if (one.data[cell]! > 0) both[size + cell] = -2;
+    both[0] = 5;
+    const boxes = boxesOf({ data: both, rows: 32, columns: 36 }, card.finder);
+    expect(boxes.map(({ quad }) => Math.round((quad[0].y + quad[2].y) / 2))).toEqual([90, 30]);
+  });
+
+  it('finds nothing on an empty map', () => {
+    expect(boxesOf({ data: new Float32Array(8 * 16).fill(-9), rows: 4, columns: 4 }, card.finder)).toEqual([]);
+  });
+});
+
+const photo: PixelImage = { width: 192, height: 100, data: new Uint8ClampedArray(192 * 100 * 4).fill(200) };
+const silent: NetSession = { run: async () => ({ data: [], shape: [1, 8, 0, 0] }) };
+
+describe('the steps around the nets', () => {
+  it('shows the finder a padded picture at its own size and answers in the photo’s pixels', async () => {
+    const shapes: (readonly number[])[] = [];
+    const finder: NetSession = {
+      run: async (input, shape) => {
+        shapes.push(shape);
+        expect(input.length).toBe(64 * 96);
+        return { data: mapOf(16, 24, 48, 25, 60, 16, 0).data, shape: [1, 8, 16, 24] };
+      },
+    };
+    const [line] = await stampNets(card, finder, silent).findLines(photo);
+    expect(shapes).toEqual([[1, 1, 64, 96]]);
+    const { x0, x1, y0, y1 } = quadBounds(line!.quad);
+    expect([x0, x1].map(Math.round)).toEqual([36, 156]);
+    expect([y0, y1].map(Math.round)).toEqual([34, 66]);
+  });
+
+  it('gives probabilities flattened by the temperature, the unlikely left out', async () => {
+    const recogniser: NetSession = { run: async () => ({ data: [0, 4, 0, -60, 2, 0, 0, 0], shape: [1, 2, 4] }) };
+    const quad = [
+      { x: 20, y: 20 },
+      { x: 120, y: 20 },
+      { x: 120, y: 60 },
+      { x: 20, y: 60 },
+    ] as const;
+    const { steps } = await stampNets(card, silent, recogniser).readLine(photo, [...quad]);
+    const total = 1 + Math.exp(2) + 1;
+    expect(steps[0]?.K).toBeCloseTo(Math.exp(2) / total, 5);
+    expect(steps[0]).not.toHaveProperty('0');
+    expect(Object.values(steps[1]!).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 6);
+  });
+
+  it('has no lattice for a quad without any ground', async () => {
+    const point = { x: 5, y: 5 };
+    expect(await stampNets(card, silent, silent).readLine(photo, [point, point, point, point])).toEqual({ steps: [] });
+  });
+
+  it('says what is wrong with a card or nets that do not fit, and throws nothing', async () => {
+    const runtime = {
+      InferenceSession: { create: () => Promise.reject(new Error('no such operator')) },
+      Tensor: class {},
+    };
+    const read = async () => new Uint8Array(4);
+    expect(await openNets(runtime, { card: '{', read })).toMatchObject({
+      ok: false,
+      problem: { code: 'nets-not-loaded' },
+    });
+    expect(await openNets(runtime, { card: '{}', read })).toMatchObject({
+      ok: false,
+      problem: { code: 'nets-not-loaded' },
+    });
+    const whole = JSON.stringify(card);
+    const opened = await openNets(runtime, { card: whole, read });
+    expect(opened.ok ? '' : opened.problem.what).toContain('no such operator');
+  });
+});
+
+describe('the nets that ship', () => {
+  const models = new URL('../../../public/models/', import.meta.url);
+
+  it('have a card that fits, and together at most 4 MB', () => {
+    const shipped = modelCardSchema.parse(JSON.parse(readFileSync(new URL('model-card.json', models), 'utf8')));
+    const bytes = [shipped.finder.file, shipped.recogniser.file].map(
+      (file) => readFileSync(new URL(file, models)).length,
+    );
+    expect(bytes[0]! + bytes[1]!).toBeLessThanOrEqual(4_000_000);
+  });
+});
