@@ -32,7 +32,9 @@ function codeAt(text: string, start: number): string | null {
   const words = match[0].split(' ');
   while (words.length > 0) {
     const code = words.join(' ').replace(/[.\-/]+$/, '');
-    const rest = text.slice(start + code.length);
+    const rest = text
+      .slice(start + code.length, start + code.length + 12)
+      .replace(text[start - 1] === '"' ? /^"/ : /^$/, '');
     if (
       looksLikeCode(code) &&
       !/^[\p{Script=Latin}\p{N}]/u.test(rest) &&

@@ -52,6 +52,13 @@ const made = any(
 );
 const age = any(listOf('years ago, jahren, ans, anni fa, hace, jaar geleden, 年前'));
 
+/** "My daughter is 12 years old" is no age of a bag. */
+const people = any(
+  listOf(
+    "i am, i'm, daughter, son, granddaughter, company, business, shop is, brand is, house is, ich bin, tochter, sohn, firma, je suis, j'ai, ma fille, mon fils, maison, sono, figlia, figlio, ditta, soy, hija, hijo, empresa, ik ben, dochter, zoon, bedrijf, experience, erfahrung",
+  ),
+);
+
 /** What the date is said of: the making, the purchase, or neither (null). */
 function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; confidence: number } | null {
   const { text } = from.folded;
@@ -60,7 +67,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   const clause = clauseAround(text, start, end);
   const before = text.slice(Math.max(clause.start, start - 60), start);
   const after = text.slice(end, Math.min(clause.end, end + 40));
-  if (isNegated(text, start, end)) return null;
+  if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before) >= 0)) return null;
   const words = { bought: lastEnd(bought, before), made: lastEnd(made, before), elsewhere: lastEnd(elsewhere, before) };
   // The nearest word before the date decides: "made in 1994, bought in 2010".
   if (
@@ -84,7 +91,10 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
 }
 
 const isCoarse = (date: FoundDate) =>
-  date.form === 'decade' || date.form === 'era' || (date.form === 'range' && date.span.precision === 'range');
+  date.form === 'age' ||
+  date.form === 'decade' ||
+  date.form === 'era' ||
+  (date.form === 'range' && date.span.precision === 'range');
 
 /** Claims of when the piece was made, and of when it was bought (which bounds the making from above only). */
 export function dateClaims(passages: Passage[], readAt: string): ClaimDraft[] {

@@ -74,7 +74,7 @@ export const colourWords: PhraseTable<string> = {
 
 export const materialWords: PhraseTable<string> = {
   leather: listOf(
-    'leather, leder, ledernes, cuir, pelle, cuoio, piel, cuero, leer, lederen, 革, 本革, 牛革, レザー, 皮革',
+    'leather, leder, ledernes, cuir, pelle, cuoio, piel, cuero, leer, lederen, leren, 革, 本革, 牛革, レザー, 皮革',
   ),
   'imitation leather': listOf(
     'faux leather, fake leather, imitation leather, artificial leather, vegan leather, pleather, pu leather',
@@ -131,5 +131,6 @@ export const materialWords: PhraseTable<string> = {
   nickel: ['nickel', 'nichel', 'níquel', 'nikkel', 'ニッケル'],
   palladium: ['palladium', 'palladio', 'paladio', 'パラジウム'],
   steel: listOf('steel, stainless steel, stahl, edelstahl, acier, acciaio, acero, staal, ステンレス, スチール'),
+  metal: listOf('metal, metall, métal, metallo, metaal, metalen, metallic, メタル'),
   plastic: listOf('plastic, plastik, kunststoff, plastique, plastica, plástico, プラスチック'),
 };

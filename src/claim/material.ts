@@ -19,8 +19,31 @@ const findParts = phraseFinder(partWords);
 const within =
   /^(?:の|色の|系の)$|^[\s-]{0,2}(?:(?:and|und|et|e|y|en|&|\/|in|of|de|di|en|aus|van|の|tone|toned|coloured|colored|coated|soft|smooth|grained|fine|full grain|thick|waxed|solid|real|echtes?|echtem|veritable|vera|verdadera|echt|pale|light|dark|deep|bright|hell|clair|foncé|fonce|chiaro|scuro|claro|oscuro|licht|donker)[\s-]{1,2}){0,2}$/u;
 const joinsOnward = /^[\s-]{0,2}(?:の|な|い)?$/u;
-const follows =
-  /^\s{0,2}(?:colou?r|material|stitched|tone|edge)?\s{0,2}(?:(?:is|are|was|were|be|has been|in|with|of|made of|made from|made in|:|=|-|–|aus|ist|sind|mit|en|est|sont|a|à|avec|in|di|è|e|sono|con|de|es|son|van|is van|zijn|met|der|die|das|le|la|il|は|が|に|を|も)\s{0,2}){0,2}(?:(?:a|an|the|all|fully|completely|very|genuine|original|soft|smooth|grained|fine|solid|real|beautiful|lovely|gorgeous|thick|bright|vivid|faded|pale|light|dark|schönem|feinem|weichem|echtem|echt|belle|bella|hermoso|mooie|mooi|pure|un|une|una|ein|einem|een)\s{1,2}){0,3}$/u;
+/** Words that link a part to what it is made of, in folded text. */
+const links = new Set(
+  'is are was were be been in with of made from by has have aus ist sind mit besteht bestehen en est sont a avec di e sono con de es son van zijn met の は が に を も consists features lined'.split(
+    ' ',
+  ),
+);
+/** Words that stand between without changing what is said. */
+const fillers = new Set(
+  'a an the all fully completely very genuine original soft smooth grained fine solid real beautiful lovely gorgeous thick bright vivid faded pale light dark colour color colored coloured couleur colore farbe kleur material stitched tone edge der die das den dem le la les il lo gli el los las het un une una uno ein eine einem einer eines een replaced redone relined renewed pure belle bella bello hermoso hermosa mooie mooi metallteile schonem feinem weichem echtem echt massivem massiv reinem massif massive massiccio macizo metal massief'.split(
+    ' ',
+  ),
+);
+
+/**
+ * Whether a part's description goes on to the words behind this gap: only links and fillers stand in it, or one other
+ * word beside a link ("Futter besteht komplett aus …").
+ */
+function follows(gap: string): boolean {
+  if (/[.!?;\n]|,\s/.test(gap)) return false;
+  const words = gap.match(/[\p{L}\d']+/gu) ?? [];
+  const others = words.filter((word) => !links.has(word) && !fillers.has(word) && !/^\d{4}$/.test(word));
+  const linked = /[:=]/.test(gap) || words.some((word) => links.has(word));
+  return words.length <= 6 && (others.length === 0 || (linked && others.length === 1));
+}
+
 const bagNouns = phrasePattern(
   listOf(
     'bag, handbag, satchel, purse, wallet, briefcase, tote, belt, backpack, holdall, clutch, pouch, cardholder',
@@ -113,7 +136,7 @@ function partOf(text: string, group: Group, parts: Hit<Part>[], language: string
   const previous = before[before.length - 1];
   const behind = next && joinsOnward.test(text.slice(group.end, next.foldedStart)) ? next : null;
   const gap = previous ? text.slice(previous.foldedEnd, group.start) : '';
-  const ahead = previous && gap.length <= 48 && follows.test(gap) ? previous : null;
+  const ahead = previous && gap.length <= 48 && follows(gap) ? previous : null;
   if (ahead && behind)
     return partFirst(language) || /(?:is|are|in|of|aus|ist|sind|:|は|が|est|sont|è)\s{0,2}$/u.test(gap)
       ? ahead
@@ -164,10 +187,17 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
   return drafts;
 }
 
-/** A material beside a word for the piece, in a clause without any part. */
+/** Materials that fittings and not bags are made of. */
+const metals = new Set(['brass', 'bronze', 'nickel', 'palladium', 'steel', 'plastic', 'metal']);
+
+/** A material beside a word for the piece, or alone in its clause, in a clause without any part. */
 function isOfPiece(text: string, group: Group, parts: Hit<Part>[]): boolean {
   const clause = clauseAround(text, group.start, group.end);
   if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
+  if (group.words.some((word) => metals.has(word))) return false;
+  const rest =
+    `${text.slice(clause.start, group.start)} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? [];
+  if (rest.length <= 1) return true;
   bagNouns.lastIndex = 0;
   return bagNouns.test(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));
 }

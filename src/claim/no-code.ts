@@ -1,4 +1,4 @@
-import { clauseAround, listOf, phraseFinder, phrasePattern } from '../listing/text';
+import { listOf, phraseFinder, phrasePattern, sentenceAround } from '../listing/text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 const nouns =
@@ -45,11 +45,11 @@ const lost = phrasePattern(
     'worn off, worn away, rubbed off, rubbed away, faded, has faded, illegible, unreadable, not legible',
     'not readable, no longer legible, no longer readable, no longer visible, not visible, hard to read',
     "cannot be read, can't be read, can't read, can not be read, cannot read, gone, missing, disappeared, cut out",
-    'removed, too faint, not present, nicht lesbar, nicht mehr lesbar, unleserlich, nicht mehr erkennbar',
+    'removed, too faint, not present, not to be found, nowhere to be found, nicht lesbar, nicht zu finden, nicht auffindbar, nicht mehr lesbar, unleserlich, nicht mehr erkennbar',
     'nicht erkennbar, nicht mehr zu lesen, nicht vorhanden, fehlt, abgerieben, verblasst, nicht mehr sichtbar',
-    'nicht sichtbar, schlecht lesbar, illisible, effacé, effacée, plus lisible, pas lisible, usé, disparu',
-    'peu lisible, non lisible, plus visible, absent, illeggibile, non leggibile, consumato, cancellato, sbiadito',
-    'non più leggibile, non si legge, scomparso, assente, poco leggibile, non visibile, ilegible, borrado',
+    'nicht sichtbar, schlecht lesbar, illisible, introuvable, effacé, effacée, plus lisible, pas lisible, usé, disparu',
+    'peu lisible, non lisible, plus visible, absent, illeggibile, non leggibile, non è più leggibile, non è leggibile, non si trova, non trovo, consumato, cancellato, sbiadito',
+    'non più leggibile, non si legge, scomparso, assente, poco leggibile, non visibile, ilegible, ya no se lee, no es legible, no se encuentra, borrado',
     'no legible, no se lee, no se ve, desgastado, desaparecido, no visible, poco legible, onleesbaar',
     'niet leesbaar, niet meer leesbaar, versleten, vervaagd, ontbreekt, niet zichtbaar, weggesleten',
     'niet meer zichtbaar, 消えて, 読めません, 読めない, 判読できません, 判読不能, 読み取れません, 薄れて, 確認できません, 擦れて',
@@ -63,9 +63,9 @@ export function noCodeClaims(passages: Passage[]): ClaimDraft[] {
     const found = missing(from.folded).map((hit) => ({ start: hit.foldedStart, end: hit.foldedEnd }));
     for (const noun of text.matchAll(thing)) {
       const end = noun.index + noun[0].length;
-      const clause = clauseAround(text, noun.index, end);
+      const clause = sentenceAround(text, noun.index, end);
       lost.lastIndex = 0;
-      const state = lost.exec(text.slice(end, Math.min(clause.end, end + 48)));
+      const state = lost.exec(text.slice(end, Math.min(clause.end, end + 48)).split(/,\s/)[0] as string);
       if (state && !/\d{2}/.test(text.slice(end, end + state.index)))
         found.push({ start: noun.index, end: end + state.index + state[0].length });
     }

@@ -62,7 +62,7 @@ export function isNegated(text: string, start: number, end: number): boolean {
 
 const others = phrasePattern(
   listOf(
-    'similar to, similar in, unlike, compared to, compared with, in comparison, same as, just like',
+    'similar, other bags, other sellers, others like it, unlike, compared to, compared with, in comparison, same as, just like',
     'reminiscent of, as seen, also have, also selling, also sell, my other, other listing*, other items',
     'also available, matching, goes with, pairs with, not to be confused, successor, predecessor, looking for',
     'wanted, ähnlich, im gegensatz, im vergleich, anders als, vergleichbar, weitere angebote, meine anderen',

@@ -69,7 +69,7 @@ export const conditionWords: PhraseTable<Condition> = {
     'mooie staat, goed onderhouden, netjes, nette staat, 美品, 良好, 目立った傷や汚れなし, 目立つ傷なし, 状態良好, ランク a, ランク ab, 綺麗な状態',
   ),
   used: listOf(
-    'used, pre owned, preowned, pre loved, preloved, second hand, secondhand, fair condition, used condition',
+    'used, well loved, much loved, pre owned, preowned, pre loved, preloved, second hand, secondhand, fair condition, used condition',
     'signs of use, signs of wear, some wear, normal wear, has been used, gebraucht*, getragen, gebrauchsspuren',
     "tragespuren, benutzt, second-hand, aus zweiter hand, occasion, d'occasion, seconde main, état correct",
     "état satisfaisant, traces d'usage, traces d'usure, porté, portée, usato, usata, di seconda mano",

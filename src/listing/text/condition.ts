@@ -38,7 +38,7 @@ function newOfPiece(text: string, start: number, end: number, opens: boolean): b
   if (/^\s{0,2}(?:york|zealand|forest|delhi|orleans|england|wave|age)/.test(after)) return false;
   if (nounAfter.test(after)) return true;
   if (/(?:when|bought|purchased|cost|costs|neu gekauft|as)\s$/.test(before)) return false;
-  const ends = /^[\s!]*$/.test(after);
+  const ends = /^[\s!]*$|^\s(?:and|und|et|e|y|en)\s/.test(after);
   if (ends && (before.trim() === '' || stateBefore.test(before))) return true;
   if (/(?:condition|zustand|etat|stato|condizioni|estado|staat|conditie|状態)[\s:.-]{0,3}$/.test(before)) return true;
   return opens && before.trim() === '' && !things.test(after.slice(0, 24));

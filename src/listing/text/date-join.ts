@@ -26,6 +26,19 @@ function joined(first: RawDate, second: RawDate): RawDate {
   return { span, start: first.start, end: second.end, form: 'range' };
 }
 
+const shortDecade = /^\s?[-–/]\s?'?(\d0)(?!\d|s\b|er)/;
+
+/** "années 70/80": the second decade in short. */
+function withShortDecade(text: string, date: RawDate): RawDate {
+  const match = date.form === 'decade' ? shortDecade.exec(text.slice(date.end, date.end + 6)) : null;
+  const first = Number(date.span.from?.slice(0, 4));
+  if (!match || date.span.precision !== 'decade') return date;
+  const last = first - (first % 100) + Number(match[1]) + 9;
+  if (last <= first + 9 || last > first + 40) return date;
+  const span: Span = { from: date.span.from, to: `${last}-12-31`, precision: 'range' };
+  return { span, start: date.start, end: date.end + match[0].length, form: 'range' };
+}
+
 /** "1988-94": the second year in short. */
 function withShortEnd(text: string, date: RawDate): RawDate {
   const match = date.form === 'year' ? shortEnd.exec(text.slice(date.end, date.end + 8)) : null;
@@ -64,7 +77,7 @@ function joinRanges(text: string, dates: RawDate[]): RawDate[] {
 
 /** What stands around a date: "circa", "before", "after", "1994ish", "昭和60年頃", "1980年以前". */
 function withSurroundings(text: string, date: RawDate): RawDate {
-  if (date.form === 'relative' || date.form === 'without-year') return date;
+  if (date.form === 'relative' || date.form === 'without-year' || date.form === 'age') return date;
   const left = text.slice(Math.max(0, date.start - 28), date.start);
   const right = text.slice(date.end, date.end + 16);
   const coarse = date.form !== 'day';
@@ -97,6 +110,6 @@ const dayBefore = (day: string) => new Date(Date.parse(`${day}T00:00:00Z`) - 86_
 export function joinDates(text: string, dates: RawDate[]): RawDate[] {
   return joinRanges(
     text,
-    dates.map((date) => withShortEnd(text, date)),
+    dates.map((date) => withShortDecade(text, withShortEnd(text, date))),
   ).map((date) => withSurroundings(text, date));
 }

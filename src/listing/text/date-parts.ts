@@ -15,6 +15,7 @@ export type DateForm =
   | 'short-year'
   | 'decade'
   | 'era'
+  | 'age'
   | 'relative'
   | 'without-year'
   | 'range';

@@ -1,4 +1,5 @@
 import { addDays, daySpan, monthSpan, type Span, yearSpan } from '../../span';
+import { agesIn } from './age';
 import { japaneseDates } from './date-japanese';
 import { joinDates } from './date-join';
 import { numericDates } from './date-numeric';
@@ -146,6 +147,7 @@ export function parseDates(text: string, hints: DateHints): FoundDate[] {
     ...numericDates(folded.text, hints),
     ...japaneseDates(folded.text),
     ...decadesIn(folded.text, hints.now),
+    ...agesIn(folded.text, hints.now),
     ...relativeDates(folded.text, hints.now),
   ];
   return joinDates(folded.text, withoutOverlaps(raw)).map((date) => toFound(folded, date));

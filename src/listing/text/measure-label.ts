@@ -52,10 +52,27 @@ function labelAfter(text: string, end: number, letters: Set<string>): Label | nu
 
 const japanese = /[\u3040-\u30ff\u3400-\u9fff]/;
 
-/** The label of a number: what follows it, else what precedes it; in Japanese the label comes first. */
-export function labelNear(text: string, term: { start: number; end: number }, letters: Set<string>): Label | null {
+const directly = /^[\s:=.()-]{0,4}(?:(?:ca|approx|env|aprox|circa|about|约|約)\.?\s{0,2})?$/u;
+
+/** Whether labels stand before their numbers in a run: one stands right before its first number, or it is Japanese. */
+export function labelsLead(text: string, first: { start: number }, letters: Set<string>): boolean {
+  const left = text.slice(Math.max(0, first.start - reach), first.start);
+  if (!labelBefore(text, first.start, letters)) return false;
+  if (japanese.test(left.slice(-4)) || letterBefore.test(left)) return true;
+  const last = words(left).pop();
+  return last !== undefined && directly.test(left.slice(last.foldedEnd));
+}
+
+/** The label of a number; straps and handles are named before theirs. */
+export function labelNear(
+  text: string,
+  term: { start: number; end: number },
+  letters: Set<string>,
+  lead: boolean,
+): Label | null {
   const before = labelBefore(text, term.start, letters);
-  if (before && japanese.test(text.slice(Math.max(0, term.start - 4), term.start))) return before;
+  const named = before?.dimension === 'strap' || before?.dimension === 'handle';
+  if (before && (lead || named)) return before;
   return labelAfter(text, term.end, letters) ?? before;
 }
 
@@ -67,11 +84,18 @@ export function withoutLabels(text: string): string {
 }
 
 const template =
-  /([a-z]{1,12})\s{0,2}[x×*/]\s{0,2}([a-z]{1,12})(?:\s{0,2}[x×*/]\s{0,2}([a-z]{1,12}))?[\s):=]{0,5}(?:in|cm|ca\.?|circa|approx\.?)?[\s):=]{0,4}$/u;
+  /([a-wyz]{1,12})\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12})(?:\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12}))?[\s):=]{0,5}(?:in|cm|ca\.?|circa|approx\.?)?[\s):=]{0,4}$/u;
 
-/** Labels of a template before the numbers: "H x W x D: 12 x 8 x 4 in", "Breite/Höhe/Tiefe 30/21/17 cm". */
-export function templateBefore(text: string, start: number, count: number): Label[] | null {
-  const match = template.exec(text.slice(Math.max(0, start - 60), start));
+const templateBehind =
+  /^[\s(]{0,3}(?:cm|mm|in)?[\s(,]{0,3}([a-wyz]{1,12})\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12})(?:\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12}))?(?!\p{L})/u;
+
+/** Labels of a template beside the numbers: "H x W x D: 12 x 8 x 4 in", "30/21/17 cm (B/H/T)". */
+export function templateNear(text: string, start: number, end: number, count: number): Label[] | null {
+  const before = template.exec(text.slice(Math.max(0, start - 60), start));
+  return labelsOf(before, count) ?? labelsOf(templateBehind.exec(text.slice(end, end + 60)), count);
+}
+
+function labelsOf(match: RegExpExecArray | null, count: number): Label[] | null {
   const names = match?.slice(1).filter((name) => name !== undefined) ?? [];
   if (names.length !== count) return null;
   const labels = names.map((name): Label | null => {

@@ -1,6 +1,6 @@
 import type { Measure } from '../types';
 import { type Folded, foldText, foldWords, sourceRange } from './fold';
-import { isOtherThing, labelNear, lettersFor, templateBefore, withoutLabels } from './measure-label';
+import { isOtherThing, labelNear, labelsLead, lettersFor, templateNear, withoutLabels } from './measure-label';
 import type { Dimension } from './measure-words';
 
 /** A measurement with its place: `text.slice(start, end)` is `measure.words`. */
@@ -167,9 +167,10 @@ function readRun(
   language: string | null,
 ): FoundMeasure[] {
   const text = folded.text;
-  const template = templateBefore(plain, terms[0]!.start, terms.length);
+  const template = templateNear(plain, terms[0]!.start, terms[terms.length - 1]!.end, terms.length);
+  const lead = labelsLead(plain, terms[0]!, letters);
   terms.forEach((term, index) => {
-    const label = template?.[index] ?? labelNear(plain, term, letters);
+    const label = template?.[index] ?? labelNear(plain, term, letters, lead);
     term.dimension = label?.dimension ?? null;
     term.letter = label?.letter ?? null;
   });
@@ -189,6 +190,7 @@ function readRun(
   if (written.includes('l') && written.includes('b'))
     for (const term of terms) if (term.letter === 'b') term.dimension = 'depth';
   if (written.filter((letter) => letter === 'l').length === 2) terms[written.lastIndexOf('l')]!.dimension = 'depth';
+  secondWidthIsDepth(terms);
   const lone = terms.length === 1 && terms[0]!.dimension === null;
   if (lone && isOtherThing(plain, terms[0]!)) return [];
   const about = hedge.test(text.slice(Math.max(0, terms[0]!.start - 16), terms[0]!.start));
@@ -218,6 +220,16 @@ function readRun(
       },
     ];
   });
+}
+
+/** "Länge 30, Höhe 21, Breite 17": beside a length, a clearly smaller width is the depth. Common practice, no source. */
+function secondWidthIsDepth(terms: Term[]): void {
+  const widths = terms.filter((term) => term.dimension === 'width');
+  if (widths.length !== 2 || terms.some((term) => term.dimension === 'depth')) return;
+  const [first, second] = widths as [Term, Term];
+  if (first.unit !== second.unit && first.unit && second.unit) return;
+  if (Math.max(first.value, second.value) < Math.min(first.value, second.value) * 1.15) return;
+  (first.value < second.value ? first : second).dimension = 'depth';
 }
 
 /** The unit of the nearest later term: in `12 x 8" (30 x 20 cm)` each half has its own. */

@@ -1,5 +1,5 @@
 import { isNegated } from './clause';
-import { foldWords, type Said } from './fold';
+import { foldWords, type Said, sourceRange } from './fold';
 import { listOf, phraseFinder } from './phrases';
 
 export interface ReturnTerms {
@@ -61,12 +61,28 @@ function daysAround(text: string, start: number, end: number): number | null {
   return count > 0 ? count : null;
 }
 
+/** A field of its own: "Returns: no", "Rückgabe: 14 Tage", "返品：不可". */
+const labelled =
+  /(?<![\p{L}])(?:returns?|return policy|refunds?|ruckgabe|rucknahme|widerruf|umtausch|retours?|resi|reso|devoluciones|devolucion|retourneren)\s{0,2}:\s{0,2}(?:(no|none|not accepted|not possible|nein|keine?|nicht moglich|ausgeschlossen|non|pas|aucun|nessuno|non accettati|ninguna|nee|geen|niet mogelijk)|(yes|accepted|possible|ja|moglich|oui|acceptes?|possibles?|si|accettati|aceptadas?|mogelijk|\d{1,3}[\s-]{0,2}(?:days?|tage|jours?|giorni|dias|dagen)))(?![\p{L}])|返品\s?:\s?(不可|なし)|返品\s?:\s?(可)/gu;
+
 /** Return terms said in a text. A denied "returns accepted" is a refusal; refusals hold whatever stands before them. */
 export function findReturns(text: string): Said<ReturnTerms>[] {
   const folded = foldWords(text);
-  return find(folded).map(({ value, foldedStart, foldedEnd, start, end, words }) => {
-    const accepted = value === 'accepted' && !isNegated(folded.text, foldedStart, foldedEnd);
-    const days = accepted ? daysAround(folded.text, foldedStart, foldedEnd) : null;
-    return { value: { accepted, days }, start, end, words };
-  });
+  const phrases = find(folded).map(({ value, foldedStart, foldedEnd }) => ({
+    accepted: value === 'accepted' && !isNegated(folded.text, foldedStart, foldedEnd),
+    from: foldedStart,
+    to: foldedEnd,
+  }));
+  const fields = [...folded.text.matchAll(labelled)].map((match) => ({
+    accepted: (match[1] ?? match[3]) === undefined,
+    from: match.index,
+    to: match.index + match[0].length,
+  }));
+  const alone = fields.filter((field) => !phrases.some((phrase) => phrase.from < field.to && field.from < phrase.to));
+  return [...phrases, ...alone]
+    .sort((a, b) => a.from - b.from)
+    .map(({ accepted, from, to }) => {
+      const days = accepted ? daysAround(folded.text, from, to) : null;
+      return { value: { accepted, days }, ...sourceRange(folded, from, to) };
+    });
 }
