@@ -8,6 +8,8 @@ export { marks };
 
 /** Longest text that is searched, in characters; what is beyond is not read. */
 const longestText = 50_000;
+/** Marks that are read from one text at most: a page of more is a list of numbers, not a piece. */
+const mostMarks = 200;
 
 /** The words as part of an id; with it, two lines of one photo that are searched apart give two ids. */
 const slug = (words: string) =>
@@ -23,7 +25,7 @@ const slug = (words: string) =>
 export function findMarks(text: string, where: FoundWhere): MarkRead[] {
   const { foundIn, photoId } = where;
   const searched = text.slice(0, longestText);
-  return marks.flatMap((mark) => {
+  const found = marks.flatMap((mark) => {
     const seen = new Set<string>();
     const taken = new Map<string, number>();
     return mark.find(searched, where).flatMap((found) => {
@@ -43,4 +45,5 @@ export function findMarks(text: string, where: FoundWhere): MarkRead[] {
       ];
     });
   });
+  return found.slice(0, mostMarks);
 }

@@ -13,6 +13,8 @@ const headHeight = 22;
 const longestLabel = 44;
 /** More single facts that would each explain everything say only that two stand against each other. */
 const mostExplanations = 2;
+/** More bars than this would bury the ones that matter; the table holds them all. */
+const mostRows = 30;
 
 const percent = (share: number) => `${(share * 100).toFixed(2)}%`;
 /** A single day would be narrower than a pixel on a long axis. */
@@ -43,6 +45,7 @@ export function TimeAxis({ evidence, reasoning }: Props) {
         </p>
       ))}
       <Drawing layout={layout} agreed={agreed} />
+      {layout.rows.length > mostRows ? <p>{words.moreRows(layout.rows.length - mostRows)}</p> : null}
       <Legend />
       <TimeAxisTable layout={layout} />
     </section>
@@ -51,7 +54,8 @@ export function TimeAxis({ evidence, reasoning }: Props) {
 
 function Drawing({ layout, agreed }: { layout: AxisLayout; agreed: string }) {
   const hatch = useId();
-  const { rows, ticks, years, agreeing } = layout;
+  const { ticks, years, agreeing } = layout;
+  const rows = layout.rows.slice(0, mostRows);
   const height = headHeight + rows.length * rowHeight + 4;
   return (
     <svg

@@ -104,6 +104,7 @@ export const strings = {
     soft: 'loose',
     softMeans: 'loose: a habit, a rough date, or not verified',
     stretch: 'where most facts agree',
+    moreRows: (number: number) => `${count(number, 'more statement', 'more statements')} in the table.`,
     table: 'The same as a table',
     statement: 'Statement',
     dates: 'Dates',

@@ -34,7 +34,7 @@ function sessionWith(photos: number, replaced: Partial<SessionPorts> = {}) {
   const states: PanelState[] = [];
   const built: Parameters<SessionPorts['buildCase']>[0][] = [];
   const ports: SessionPorts = {
-    readPage: async () => succeed({ listing: listingWith(photos), incognito: false }),
+    readPage: async () => succeed({ listing: listingWith(photos), incognito: false, picks: [] }),
     fetchPhoto: async (_tab, id) => succeed({ base64: id, mediaType: 'image/jpeg', way: 'page' }),
     reader: { read: async (photoId) => succeed(viewOf(photoId)), renew: async () => undefined },
     makers: async () => [],
@@ -74,7 +74,7 @@ describe('the session of one tab', () => {
   it('says that the right has lapsed, and reads after the click that renews it', async () => {
     let granted = false;
     const readPage = async (): ReturnType<SessionPorts['readPage']> =>
-      granted ? succeed({ listing: listingWith(0), incognito: false }) : fail(problem('right-lapsed'));
+      granted ? succeed({ listing: listingWith(0), incognito: false, picks: [] }) : fail(problem('right-lapsed'));
     const { session, last } = sessionWith(0, { readPage });
     await session.read();
     expect(last().stage).toEqual({ kind: 'lapsed' });
@@ -145,7 +145,7 @@ describe('the session of one tab', () => {
 
   it('builds no case of a page that is no listing', async () => {
     const { session, last, built } = sessionWith(0, {
-      readPage: async () => succeed({ listing: { ...listingWith(3), kind: 'list' }, incognito: false }),
+      readPage: async () => succeed({ listing: { ...listingWith(3), kind: 'list' }, incognito: false, picks: [] }),
     });
     await session.read();
     expect(last()).toMatchObject({ stage: { kind: 'done' }, case: null });
@@ -155,7 +155,7 @@ describe('the session of one tab', () => {
   it('asks for the look before in an ordinary window, and tells the port of a private one', async () => {
     const asked: boolean[] = [];
     const { session } = sessionWith(0, {
-      readPage: async () => succeed({ listing: listingWith(0), incognito: true }),
+      readPage: async () => succeed({ listing: listingWith(0), incognito: true, picks: [] }),
       previousLook: async (_url, incognito) => {
         asked.push(incognito);
         return null;

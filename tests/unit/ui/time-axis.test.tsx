@@ -62,6 +62,14 @@ test('which one wrong fact would explain everything is said', () => {
   ]);
 });
 
+test('a page full of dates is drawn in part, and the table holds the rest', () => {
+  const many = Array.from({ length: 40 }, (_, at) => piece(`e${at}`, { spans: [yearSpan(1950 + at)] }));
+  const room = show(many);
+  expect(room.querySelectorAll('.time-axis-row')).toHaveLength(30);
+  expect(room.querySelectorAll('tbody tr')).toHaveLength(40);
+  expect(room.textContent).toContain('10 more statements in the table.');
+});
+
 test('without dated evidence nothing is shown', () => {
   expect(show([]).innerHTML).toBe('');
 });
