@@ -2,7 +2,7 @@ import { evidenceId } from '../evidence';
 import { spanWords } from '../span';
 import { claimWords, daysApart, isExact } from './dates';
 import { defineCheck, practice, type Speech } from './frame';
-import { datedMarks, markWords } from './marks';
+import { datedMarks, markWords, oncePerMark } from './marks';
 import { commonAsks, sentence } from './wording';
 
 export const markAgainstClaimedDate = defineCheck({
@@ -20,10 +20,11 @@ export const markAgainstClaimedDate = defineCheck({
     if (claims.made.length === 0) return { notApplicable: 'the listing claims no date' };
     const dated = datedMarks(marks);
     if (dated.length === 0) return { notApplicable: 'no public mark that dates was found' };
-    return dated.flatMap((mark) =>
-      claims.made.flatMap((claim): Speech[] => {
+    const said = dated.flatMap((mark) =>
+      claims.made.flatMap((claim): { mark: typeof mark; against: string; speech: Speech }[] => {
+        const about = { mark, against: claim.id };
         const apart = Math.min(...mark.spans.map((span) => daysApart(span, claim.span)));
-        const said = `${sentence(markWords(mark, photoWords))}: ${mark.spans.map(spanWords).join(' or ')}`;
+        const shown = `${sentence(markWords(mark, photoWords))}: ${mark.spans.map(spanWords).join(' or ')}`;
         const common = {
           key: `${mark.id}/${claim.id}`,
           photos: mark.photoId ? [mark.photoId] : [],
@@ -34,14 +35,15 @@ export const markAgainstClaimedDate = defineCheck({
         if (apart === 0) {
           // A mark that only bounds one end agrees with too much to be worth saying.
           if (mark.spans.some(({ from, to }) => from === null || to === null)) return [];
-          return [
-            { kind: 'agreement', statement: `${said}, which allows the listing's ${claimWords(claim)}.`, ...common },
-          ];
+          const statement = `${shown}, which allows the listing's ${claimWords(claim)}.`;
+          return [{ ...about, speech: { kind: 'agreement', statement, ...common } }];
         }
         const hard = mark.strength === 'hard' && mark.verified && isExact(claim.span) && mark.foundIn === 'photo';
-        const statement = `${said}. The listing says ${claimWords(claim)}.`;
-        return [{ kind: hard ? 'contradiction' : 'doubt', statement, ...common, asks: [commonAsks.madeDate] }];
+        const statement = `${shown}. The listing says ${claimWords(claim)}.`;
+        const kind = hard ? 'contradiction' : 'doubt';
+        return [{ ...about, speech: { kind, statement, ...common, asks: [commonAsks.madeDate] } }];
       }),
     );
+    return oncePerMark(said);
   },
 });

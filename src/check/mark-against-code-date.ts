@@ -3,7 +3,7 @@ import { spanWords } from '../span';
 import { readingsWords, settledCodes } from './codes';
 import { daysApart } from './dates';
 import { defineCheck, practice, type Speech } from './frame';
-import { datedMarks, markWords } from './marks';
+import { datedMarks, markWords, oncePerMark } from './marks';
 import { commonAsks, sentence } from './wording';
 
 export const markAgainstCodeDate = defineCheck({
@@ -22,12 +22,13 @@ export const markAgainstCodeDate = defineCheck({
     if (dated.length === 0) return { notApplicable: 'no public mark that dates was found' };
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap((code) => {
+    const said = settled.codes.flatMap((code) => {
       const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
       if (spans.length === 0) return [];
-      return dated.flatMap((mark): Speech[] => {
+      return dated.flatMap((mark): { mark: typeof mark; against: string; speech: Speech }[] => {
+        const about = { mark, against: code.decoding.id };
         const apart = Math.min(...spans.flatMap((span) => mark.spans.map((one) => daysApart(span, one))));
-        const said = `${sentence(code.words)}: ${readingsWords(code.readings)}; ${markWords(mark, facts.photoWords)}: ${mark.spans.map(spanWords).join(' or ')}.`;
+        const statement = `${sentence(code.words)}: ${readingsWords(code.readings)}; ${markWords(mark, facts.photoWords)}: ${mark.spans.map(spanWords).join(' or ')}.`;
         const common = {
           key: `${code.decoding.id}/${mark.id}`,
           photos: [...code.photos, ...(mark.photoId ? [mark.photoId] : [])],
@@ -37,10 +38,12 @@ export const markAgainstCodeDate = defineCheck({
         if (apart === 0)
           return mark.spans.some(({ from, to }) => from === null || to === null)
             ? []
-            : [{ kind: 'agreement', statement: said, ...common }];
+            : [{ ...about, speech: { kind: 'agreement', statement, ...common } }];
         const hard = code.hard && mark.strength === 'hard' && mark.verified && mark.foundIn === 'photo';
-        return [{ kind: hard ? 'contradiction' : 'doubt', statement: said, ...common, asks: [commonAsks.stampPhoto] }];
+        const kind = hard ? 'contradiction' : 'doubt';
+        return [{ ...about, speech: { kind, statement, ...common, asks: [commonAsks.stampPhoto] } }];
       });
     });
+    return oncePerMark(said);
   },
 });

@@ -1,4 +1,5 @@
 import type { MarkRead } from '../mark/types';
+import type { Speech } from './frame';
 import { quote } from './wording';
 
 /** Marks that say something of the date. */
@@ -10,4 +11,20 @@ export const placedMarks = (marks: MarkRead[]): MarkRead[] => marks.filter(({ pl
 export function markWords(mark: MarkRead, photoWords: (id: string) => string): string {
   const where = mark.photoId === null ? 'the text names' : `${photoWords(mark.photoId)} shows`;
   return `${where} ${quote(mark.words)}${mark.verified ? '' : ' (rule not verified)'}`;
+}
+
+const heaviest: Speech['kind'][] = ['contradiction', 'doubt', 'gap', 'agreement'];
+
+/**
+ * One number or wording may give several statements, a hard bound and a softer guess. What stands against the same
+ * thing is said once for it, the heaviest.
+ */
+export function oncePerMark(said: { mark: MarkRead; against: string; speech: Speech }[]): Speech[] {
+  const kept = new Map<string, Speech>();
+  for (const { mark, against, speech } of said) {
+    const key = [mark.mark, mark.photoId, mark.words, against].join('\n');
+    const before = kept.get(key);
+    if (!before || heaviest.indexOf(speech.kind) < heaviest.indexOf(before.kind)) kept.set(key, speech);
+  }
+  return [...kept.values()];
 }

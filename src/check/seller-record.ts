@@ -4,7 +4,7 @@ import { askFact, countWords, listWords, quote } from './wording';
 
 /** Common practice, no source. */
 const fewRatings = 10;
-const weakShare = 0.95;
+const weakShare = 0.9;
 const newAccountDays = 90;
 
 const ask = askFact('seller', 'Have you sold similar pieces before, here or elsewhere?');

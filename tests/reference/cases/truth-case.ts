@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import * as z from 'zod';
-import { type Case, type CaseInput, findingsOf } from '../../../src/case';
+import { buildCase, type Case, type CaseInput, findingsOf, lookAt } from '../../../src/case';
 import type { FindingKind } from '../../../src/check';
 import type { Listing } from '../../../src/listing/types';
 import { builtInMakers } from '../../../src/maker';
@@ -33,7 +33,26 @@ const truthSchema = z.strictObject({
   weak: z.boolean().default(false),
   tooWeak: z.boolean().default(false),
   repeated: z.boolean().default(false),
+  /** "EUR 540"; "?" for a currency that the page leaves open. */
   price: z.string().optional(),
+  /** An earlier price that the page strikes through, and one that only the page's data give. */
+  was: z.string().optional(),
+  dataPrice: z.string().optional(),
+  model: z.string().optional(),
+  /** Width, height and depth in millimetres, as a page states them in its own fields. */
+  sizes: z.array(z.number()).default([]),
+  /** Whether the first photo is a picture of a phone's screen. */
+  screen: z.boolean().default(false),
+  /** What differed at the look before this one; without it this is the first look. */
+  before: z
+    .strictObject({
+      title: z.string().optional(),
+      text: z.string().optional(),
+      price: z.string().optional(),
+      seller: z.string().optional(),
+      photos: z.number().int().optional(),
+    })
+    .optional(),
   condition: z.enum(['new', 'used']).optional(),
   returns: z.enum(['refused']).nullable().optional(),
   seller: z.enum(['known', 'new', 'trader', 'none']).default('known'),
@@ -66,12 +85,13 @@ function sellerOf(kind: TruthRow['seller']): Listing['seller'] {
   };
 }
 
-function priceOf(words: string | undefined): Listing['price'] {
+type PriceKind = Listing['price'][number]['value']['kind'];
+function priceOf(words: string | undefined, kind: PriceKind = 'sale'): Listing['price'] {
   const [currency, amount] = words?.split(' ') ?? [];
   if (!currency || !amount) return [];
   const known = currency === '?' ? null : currency;
   const currencies = known ? [known] : ['USD', 'CAD', 'AUD'];
-  return stated({ kind: 'sale' as const, minor: Number(amount) * 100, exponent: 2, currency: known, currencies });
+  return stated({ kind, minor: Number(amount) * 100, exponent: 2, currency: known, currencies });
 }
 
 /** A line as a recogniser gives whole characters, each this certain, the rest on a look-alike. */
@@ -100,10 +120,28 @@ function photosOf(row: TruthRow, ids: string[]): PhotoRead[] {
       lines,
       printed: index === ids.length - 2 ? row.printed : [],
       hash: hashOf(row.repeated && index === 1 ? 0 : index),
+      ...(row.screen && index === 0 ? { width: 1170, height: 2532, printed: ['09:41 5G 87%'] } : {}),
       ...(row.weak ? { width: 320, height: 240, tooWeak: true } : {}),
       ...(row.tooWeak ? { tooWeak: true } : {}),
     });
   });
+}
+
+const measureOf = (mm: number, index: number) => ({
+  dimension: (['width', 'height', 'depth'] as const)[index] ?? ('unknown' as const),
+  mm,
+  precisionMm: 5,
+  unit: 'cm' as const,
+  words: `${mm / 10} cm`,
+});
+
+/** The look before, as it would have been kept. */
+function lookBefore(row: TruthRow): CaseInput['previous'] {
+  if (!row.before) return undefined;
+  const { before, ...rest } = row;
+  const { seller, ...changed } = before;
+  const then = buildCase(inputOf({ ...rest, ...changed, before: undefined }));
+  return { ...lookAt(then), readAt: '2026-01-02T10:00:00Z', ...(seller === undefined ? {} : { seller }) };
 }
 
 /** The input that the page reader and the stamp reader would give for the row. */
@@ -120,7 +158,13 @@ export function inputOf(row: TruthRow): CaseInput {
     description: row.text === '' ? [] : stated(row.text),
     text: `${row.title}\n${row.text}`,
     maker: row.maker === null ? [] : stated(row.maker),
-    price: priceOf(row.price),
+    model: row.model === undefined ? [] : stated(row.model),
+    measures: row.sizes.flatMap((mm, index) => stated(measureOf(mm, index))),
+    price: [
+      ...priceOf(row.price),
+      ...priceOf(row.dataPrice).map((one) => ({ ...one, origin: 'json-ld' as const })),
+      ...priceOf(row.was, 'was'),
+    ],
     condition: row.condition ? stated(row.condition) : [],
     returns,
     seller: sellerOf(row.seller),
@@ -130,7 +174,7 @@ export function inputOf(row: TruthRow): CaseInput {
     row,
     listing.photos.map(({ id }) => id),
   );
-  return { listing, photos, typedCodes, makers: builtInMakers, now };
+  return { listing, photos, typedCodes, makers: builtInMakers, now, previous: lookBefore(row) };
 }
 
 /** What the case is known to give: the truth with the known faults put in. */
