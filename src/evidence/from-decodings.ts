@@ -8,7 +8,8 @@ import { anyOf } from './wording';
 
 /**
  * What the accepted codes say. All readings of one code are alternatives: the evidence allows any of their dates and
- * any of their places, and says nothing of what one reading leaves open. A code gives up to three statements: what it
+ * any of their places (not which date goes with which place, so it allows rather more than the code does, never less),
+ * and says nothing of what one reading leaves open. A code gives up to three statements: what it
  * reads, when its code system was in use, and when its plant was. All share one basis, however many photos show it.
  *
  * Hard when the code was seen in a photo or typed by the user and every reading follows a maker's own system; a code

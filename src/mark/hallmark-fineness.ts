@@ -10,6 +10,9 @@ const patterns = [
 const ofUkHallmark =
   /\b(?:UK|British|English|London|Birmingham|Sheffield|Edinburgh|U\.K\.)\b[^.\n]{0,40}\bhallmark|\bhallmark\w*\b[^.\n]{0,40}\b(?:UK|British|English|London|Birmingham|Sheffield|Edinburgh|U\.K\.)\b/iu;
 const reach = 60;
+/** From memory; compulsory since 1 January 2010. */
+const palladiumSince = '2009-07-01';
+const palladiumSource = 'Hallmarking Act 1973 as extended to palladium, 2009';
 
 export const hallmarkFineness = defineMark({
   id: 'hallmark-fineness',
@@ -33,6 +36,18 @@ export const hallmarkFineness = defineMark({
           strength: 'hard',
           statement,
           caution: 'It dates the metal: a lock or a mount may have been replaced.',
+        };
+      }
+      if (inHallmark && metal === 'palladium') {
+        const statement = 'Palladium carries a UK hallmark since July 2009';
+        const from = rowSource(palladiumSource, false);
+        return {
+          ...at,
+          spans: [sinceSpan(palladiumSince)],
+          strength: 'soft',
+          verified: false,
+          source: from,
+          statement,
         };
       }
       const statement = `${parts} is a claim of fineness for ${metal}, and dates nothing by itself`;
