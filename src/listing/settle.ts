@@ -4,6 +4,7 @@ import type { Candidate, Condition, Price } from './types';
 /** Settles what candidates say of each other: finer conditions, prices of sold pieces, prices that disagree. */
 export function settleConflicts(draft: Draft): Draft {
   preferFinerCondition(draft.condition);
+  preferTermWithDays(draft.returns);
   const gone = draft.availability[0]?.value;
   if (gone === 'sold' || gone === 'removed') for (const one of draft.price) addCaveat(one, 'last-seen');
   const conflict = priceConflict(draft.price);
@@ -23,6 +24,15 @@ function preferFinerCondition(candidates: Candidate<Condition>[]): void {
   const at = candidates.findIndex((one) => finer.has(one.value) && one.confidence >= 0.6);
   const [graded] = at > 0 ? candidates.splice(at, 1) : [];
   if (graded) candidates.unshift({ ...graded, confidence: best.confidence });
+}
+
+/** "14-day returns" says the same as "returns accepted" and more. */
+function preferTermWithDays(candidates: Draft['returns']): void {
+  const [best] = candidates;
+  if (!best?.value.accepted || best.value.days !== null) return;
+  const at = candidates.findIndex((one) => one.value.accepted && one.value.days !== null);
+  const [finer] = at > 0 ? candidates.splice(at, 1) : [];
+  if (finer) candidates.unshift({ ...finer, confidence: best.confidence });
 }
 
 /** A price of the data that is not the one seen: both stay, and it is said. */

@@ -53,5 +53,6 @@ export function joinPieces(
 function jointBetween(snapshot: Snapshot, before: TextPiece | null, after: TextPiece): string {
   if (!before || before.at === after.at) return '';
   if (snapshot.elements[after.at]?.tag === 'sup' && /\d\s*$/.test(before.text) && cents.test(after.text)) return '.';
-  return endsLetters.test(before.text) && beginsWord.test(after.text) ? ' ' : '';
+  if (endsLetters.test(before.text) && beginsWord.test(after.text)) return ' ';
+  return /[\p{L}\p{M})_]{2}$/u.test(before.text) && /^\d/.test(after.text) ? ' ' : '';
 }

@@ -13,6 +13,8 @@ export interface PhotoPage {
   snapshot: Snapshot;
   area: Area;
   otherPage: OtherPage;
+  /** Addresses that several pictures show while their own wait in an attribute: stand-ins. */
+  standIns?: ReadonlySet<string>;
   base: string;
 }
 
@@ -22,8 +24,9 @@ const number = (element: Element, name: string): number | null => {
 };
 
 /** Adds the photos that the listing's area shows, in the page's order. Returns what could not be addressed. */
-export async function gatherSeenPhotos(page: PhotoPage, photos: PhotoSet, slices: Slices): Promise<Problem[]> {
+export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet, slices: Slices): Promise<Problem[]> {
   let blobs = 0;
+  const page = { ...given, standIns: findStandIns(given) };
   for (const [index, { element, tag, shown }] of page.snapshot.elements.entries()) {
     if ((index & 127) === 0 && slices.due) await slices.rest();
     if (page.area.outside[index] === 1) continue;
@@ -44,13 +47,25 @@ const blobProblem = (count: number): Problem => ({
   remedy: 'Save the photo from the page and add it by hand.',
 });
 
+function findStandIns({ snapshot, base }: PhotoPage): ReadonlySet<string> {
+  const seen = new Map<string, number>();
+  for (const { element, tag } of snapshot.elements) {
+    if (tag !== 'img' || !attributeNames(element).some((name) => /^data-.*src/.test(name))) continue;
+    const address = webAddress(attribute(element, 'src'), base);
+    if (address !== null) seen.set(address, (seen.get(address) ?? 0) + 1);
+  }
+  return new Set([...seen].filter(([, count]) => count > 1).map(([address]) => address));
+}
+
 function linksElsewhere(element: Element, page: PhotoPage): boolean {
   const link = closest(element, (step) => tagOf(step) === 'a', false);
   return link !== null && leadsTo(link, page.otherPage) !== null;
 }
 
 function addImage(image: Element, page: PhotoPage, photos: PhotoSet): void {
-  const sources = sourcesOfImage(image, page.base).filter((source) => !namesNoPhoto(source.address, null));
+  const sources = sourcesOfImage(image, page.base).filter(
+    (source) => !namesNoPhoto(source.address, null) && !page.standIns?.has(source.address),
+  );
   const first = sources[0];
   if (!first || namesNoPhoto(first.address, image)) return;
   const known = sources.some((source) => photos.has(source.address));

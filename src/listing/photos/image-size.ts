@@ -10,7 +10,7 @@ const sizeTokens: readonly RegExp[] = [
   /@(\d)x(?=\.)/i,
 ];
 const sizeWords =
-  /([_-]|\/)(thumb(?:nail)?s?|mini|tiny|small|sm|medium|med|md|large|lg|xl|xxl|zoom|full|original|orig|big|hd|preview|grande|compact|master)(?=[._/-]|$)/gi;
+  /([_-]|\/)(thumb(?:nail)?s?|mini|tiny|small|sm|medium|med|md|large|lg|xl|xxl|zoom|full|original|orig|big|hd|preview|grande|compact|master|gross|gro%C3%9F|grand|groot|klein|petit)(?=[._/&-]|$)/gi;
 /** Rank of a size word, for pictures whose width is not known: larger is larger. */
 const wordRank: Record<string, number> = {
   tiny: 40,
@@ -38,6 +38,12 @@ const wordRank: Record<string, number> = {
   master: 1900,
   orig: 2000,
   original: 2000,
+  gross: 900,
+  'gro%c3%9f': 900,
+  grand: 900,
+  groot: 900,
+  klein: 200,
+  petit: 200,
 };
 const sizeQuery =
   /^(w|h|width|height|wid|hei|size|sz|s|q|quality|qlt|dpr|fit|crop|resize|format|fm|fmt|auto|scale|imwidth|imheight|maxwidth|op_sharpen|sw|sh|sm|v|ts|t|rect|bg|bgc)$/i;
@@ -53,7 +59,9 @@ export function widthFromAddress(address: string): { width: number; exact: boole
     const value = Number(token.exec(url.pathname)?.[1]);
     if (value >= 16 && value <= 20_000) return { width: value, exact: true };
   }
-  const words = [...url.pathname.matchAll(sizeWords)].map((match) => wordRank[(match[2] as string).toLowerCase()] ?? 0);
+  const words = [...`${url.pathname}${url.search}`.matchAll(sizeWords)].map(
+    (match) => wordRank[(match[2] as string).toLowerCase()] ?? 0,
+  );
   return words.length > 0 ? { width: Math.max(...words), exact: false } : null;
 }
 
@@ -67,7 +75,10 @@ export function photoKey(address: string): string {
     .replace(/\.(jpe?g|png|webp|avif|gif)(?=$|\.)/gi, '')
     .replace(/\/{2,}/g, '/');
   const query = [...url.searchParams]
-    .filter(([name]) => !sizeQuery.test(name))
+    .filter(
+      ([name, value]) =>
+        !sizeQuery.test(name) && !/^(?:[\w-]*-)?(?:thumb|small|medium|large|xl|xxl|full|big)$/i.test(value),
+    )
     .map(([name, value]) => `${name}=${value}`);
   return `${url.hostname}${path}?${query.sort().join('&')}`.toLowerCase();
 }

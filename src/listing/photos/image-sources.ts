@@ -40,13 +40,14 @@ export function sourcesOfImage(image: Element, base: string): PhotoSource[] {
     const absolute = webAddress(address, base);
     if (absolute !== null && !isPlaceholder(absolute)) found.push({ address: absolute, ...size });
   };
-  add(attribute(image, 'src'), natural);
   for (const name of attributeNames(image).slice(0, 60)) {
     const value = attribute(image, name) ?? '';
     if (name === 'srcset' || (name.startsWith('data-') && name.endsWith('srcset')))
       found.push(...fromSrcset(value, base, shownWidth));
     else if (name.startsWith('data-') || name === 'longdesc') found.push(...fromAttribute(name, value, base));
   }
+  // After the attributes, which hold the larger picture where nothing tells the sizes.
+  add(attribute(image, 'src'), natural);
   const parent = parentElement(image);
   if (parent && tagOf(parent) === 'picture')
     for (const source of select(parent, 'source'))

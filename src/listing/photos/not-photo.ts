@@ -1,7 +1,7 @@
 import { attribute } from '../page/dom';
 
 const notPhotoName =
-  /(^|[\s_\-/.])(logo|logos|icons?|sprites?|avatars?|profile-?(pic|photo|image)?|badges?|flags?|payments?|cards?-logos?|rating|stars?|banners?|advert(s|isement)?|ads?|adserver|doubleclick|beacon|tracking|tracker|pixel|spinner|loader|emoji|smiley|button|arrow|chevron|social|captcha|qr-?code|watermark|user-?pic|seller-?(logo|photo|image)|shop-?logo)($|[\s_\-/.\d])/i;
+  /(^|[\s_\-/.])(logo|logos|icons?|sprites?|avatars?|profile-?(pic|photo|image)?|badges?|flags?|payments?|cards?-logos?|rating|stars?|banners?|advert(s|isement)?|ads|adserver|doubleclick|beacon|tracking|tracker|pixel|spinner|loader|emoji|smiley|button|arrow|chevron|social|captcha|qr-?code|watermark|user-?pic|seller-?(logo|photo|image)|shop-?logo)($|[\s_\-/.\d])/i;
 const placeholderName =
   /(^|[/_\-.])(blank|placeholder|spacer|transparent|pixel|loading|lazy|empty|dummy|no-?image|noimg|grey|gray|1x1|clear|default-?image|fallback)([_\-.\d]|$)/i;
 

@@ -46,7 +46,8 @@ export function readLabelled(
       for (const { measure } of parseMeasures(text, language)) propose(draft.measures, measure, from);
       break;
     case 'seller':
-      if (text.length <= 80) propose(draft.seller.name, sellerName(text), from);
+      if (sellerName(text).length <= 60) propose(draft.seller.name, sellerName(text), from);
+      propose(draft.seller.rating, readRatingWords(text), from);
       break;
     case 'place':
       propose(draft.seller.place, text.slice(0, 100), from);
@@ -99,7 +100,7 @@ export function sellerName(text: string): string {
   const [line = ''] = named.split(/[\n|·•★☆]/);
   const cut = line
     .replace(
-      /\s*(?:[(（［[]|[,;]\s|\s[–—-]\s|\d[\d.,]*\s*%|\s\d[\d.,]* (?:sales|ventes|vendite|ventas|verkäufe)).*$/u,
+      /\s*(?:評価|bewertung|rating|feedback|évaluation|valutazion|valoraci|beoordeling|[(（［[]|[,;]\s|\s[–—-]\s|\d[\d.,]*\s*%|\s\d[\d.,]* (?:sales|ventes|vendite|ventas|verkäufe)).*$/iu,
       '',
     )
     .replace(/(?<=[\p{L}\p{N}_]{3})\.\s.*$/u, '');

@@ -1,7 +1,7 @@
-import { pathOf } from '../page/dom';
+import { attribute, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
-import { visibleText } from '../page/visible-text';
+import { joinPieces, visibleText } from '../page/visible-text';
 import type { Labelled } from '../types';
 import { splitLabelled } from './label-words';
 
@@ -44,6 +44,7 @@ export async function findPairs(snapshot: Snapshot, outside: Uint8Array, slices:
       if (follower && (follower.tag === 'dd' || follower.tag === 'td') && follower.parent === element.parent)
         add(visibleText(snapshot, index), visibleText(snapshot, element.end), element.end);
     } else if (rowTags.has(tag)) addRow(snapshot, index, add);
+    else if (tag === 'a') addProfile(snapshot, index, add);
   }
   return [...pairs.values()];
 }
@@ -74,10 +75,16 @@ function addRow(snapshot: Snapshot, index: number, add: Add): void {
   const children = shownChildren(snapshot, index);
   const [first, second] = children;
   const name = first === undefined ? '' : visibleText(snapshot, first);
-  const named =
-    children.length >= 2 && children.length <= 4 && mayBeName.has(snapshot.elements[first ?? -1]?.tag ?? '');
+  const firstTag = snapshot.elements[first ?? -1]?.tag ?? '';
+  const headed = /^h[2-6]$/.test(firstTag);
+  const named = children.length >= 2 && (children.length <= 4 || headed) && mayBeName.has(firstTag);
   if (named && second !== undefined && name !== '' && name.length <= 40 && !/[.!?]$/.test(name))
     add(name, visibleText(snapshot, second), second);
+  const holder = snapshot.elements[index];
+  if (children.length === 1 && first !== undefined && holder) {
+    const own = joinPieces(snapshot, holder.pieces[0], snapshot.elements[first]?.pieces[0] ?? 0, {});
+    if (own !== '' && own.length <= 40) add(own, name, first);
+  }
   if (children.length > 11) return;
   const text = visibleText(snapshot, index);
   if (text.length > 2_000) return;
@@ -85,4 +92,15 @@ function addRow(snapshot: Snapshot, index: number, add: Add): void {
     const pair = splitLabelled(line);
     if (pair) add(pair.name, pair.value, index);
   }
+}
+
+const profilePath =
+  /\/(u|usr|users?|members?|membres?|membro|miembro|mitglied|sellers?|profiles?|profil|profilo|perfil|closet|verkoper|gebruiker|vendeur|venditore|vendedor|nutzer)\/[^/?#]{2,60}\/?([?#]|$)/i;
+
+/** A link to a member's page names the seller where nothing else does. */
+function addProfile(snapshot: Snapshot, index: number, add: Add): void {
+  const link = snapshot.elements[index];
+  if (!link || !profilePath.test(attribute(link.element, 'href') ?? '')) return;
+  const [name = ''] = visibleText(snapshot, index).split('\n');
+  if (name.length >= 2 && name.length <= 40) add('seller', name, index);
 }

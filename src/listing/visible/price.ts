@@ -6,6 +6,8 @@ import type { Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
 import type { PriceHints } from '../text/currency';
 import { type FoundPrice, parsePrices } from '../text/price';
+import { plainLabel } from './label-words';
+import priceLabels from './price-labels.json' with { type: 'json' };
 
 /** A price as the page shows it. */
 export interface SeenPrice extends FoundPrice {
@@ -18,6 +20,7 @@ export interface SeenPrice extends FoundPrice {
 const priceName = /price|prix|preis|prezzo|precio|prijs|amount|kaufpreis|betrag|kakaku|価格/i;
 const notPriceName =
   /shipping|postage|delivery|versand|livraison|unit-?price|per-?unit|tax|vat|saving|discount|installment|instalment|finance|old|was|strike|before|original|rrp|uvp|msrp/i;
+const labels = new Set(priceLabels.words.map(plainLabel));
 const maxBlock = 90;
 const maxBlocks = 400;
 
@@ -78,16 +81,28 @@ export async function findSeenPrices(
     for (const price of pricesOfBlock(snapshot, block, hints, named === 'price')) {
       const distance = Math.abs(element.pieces[0] - headingPiece);
       const near = area.heading < 0 ? 0.02 : distance < 60 ? 0.14 : distance < 300 ? 0.07 : 0;
-      const long = visibleText(snapshot, block).length > 60 ? -0.18 : 0;
+      const { length, labelled } = lineOf(price, visibleText(snapshot, block));
+      const line = (length > 60 ? -0.18 : 0) + (labelled ? 0.12 : 0);
       const unsigned = price.caveats.includes('no-currency-sign') && named !== 'price' ? -0.2 : 0;
       const byName = named === 'price' ? 0.2 : named === 'other' ? -0.15 : 0;
       const kind =
         price.price.kind === 'sale' ? 0 : price.price.kind === 'range' || price.price.kind === 'from' ? -0.1 : -0.2;
-      const confidence = Math.min(0.8, Math.max(0.05, 0.45 + near + long + unsigned + byName + kind));
+      const confidence = Math.min(0.8, Math.max(0.05, 0.45 + near + line + unsigned + byName + kind));
       found.push({ ...price, at: block, confidence, where: pathOf(element.element) });
     }
   }
   return found.sort((a, b) => b.confidence - a.confidence || a.at - b.at);
+}
+
+/** Length of the line that a price stands in, and whether a label for a price stands before it there or a line above. */
+function lineOf(price: FoundPrice, text: string): { length: number; labelled: boolean } {
+  const at = Math.max(0, text.indexOf(price.words));
+  const begin = text.lastIndexOf('\n', at) + 1;
+  const end = text.indexOf('\n', at);
+  const line = text.slice(begin, end < 0 ? undefined : end);
+  const above = text.slice(0, begin).trim().split('\n').at(-1) ?? '';
+  const before = text.slice(begin, at).trim();
+  return { length: line.length, labelled: labels.has(plainLabel(before === '' ? above : before)) };
 }
 
 function namedInside(snapshot: Snapshot, block: number): 'price' | 'other' | null {

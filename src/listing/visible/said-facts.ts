@@ -7,13 +7,17 @@ import { findMemberSince } from '../text/member-since';
 import { findPayment } from '../text/payment';
 import { findRatings } from '../text/rating';
 import { findReturns } from '../text/returns';
+import { readCount } from '../text/said-number';
 import { findSalesCounts } from '../text/sales-count';
 import { findShipping } from '../text/shipping';
 import { findTraders } from '../text/trader';
 import { findWatchers } from '../text/watchers';
+import type { Rating } from '../types';
 import { labelOf } from './label';
+import { splitLabelled } from './label-words';
 import { type ReadHints, readLabelled } from './labelled';
 import { leadingLabel } from './leading-label';
+import { placeLine } from './place-line';
 
 const from = (where: string, confidence: number): Provenance => ({ origin: 'visible', where, confidence });
 const maxText = 30_000;
@@ -33,6 +37,10 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): voi
     propose(draft.itemCode, said.value, from('description', 0.55), said.words);
   readStatus(lines, draft);
   for (const [index, line] of lines.entries()) {
+    const next = lines[index + 1] ?? '';
+    if (labelOf(line) !== null && next.length <= 60 && labelOf(next) === null && splitLabelled(next) === null)
+      readLabelled(line, next, draft, from('text', 0.5), hints);
+    propose(draft.seller.place, placeLine(line), from('text', 0.45));
     const lead = leadingLabel(line);
     if (lead) readLabelled(lead.name, lead.value, draft, from('text', 0.55), hints);
     if (line.length <= 600) readTerms(line, draft, hints, isNearSeller(lines, index, draft));
@@ -56,6 +64,8 @@ function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boo
     if (!nearSeller && count === null) continue;
     propose(seller.rating, { share, count, words }, where);
   }
+  const bare = nearSeller ? bareRating(line) : null;
+  if (bare) propose(seller.rating, bare, { ...where, confidence: 0.5 });
   for (const said of findSalesCounts(line)) propose(seller.salesCount, said.value, where, said.words);
   for (const said of findMemberSince(line, { language: hints.language ?? null, now: hints.now }))
     propose(seller.memberSince, said.value, where, said.words);
@@ -65,7 +75,8 @@ function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boo
   for (const said of findReturns(line))
     propose(draft.returns, { ...said.value, words: said.words }, from('text', 0.6), said.words);
   for (const said of findShipping(line))
-    propose(draft.shipping, said.words, from('text', said.value.kind === 'stated' ? 0.4 : 0.55));
+    if (said.value.kind !== 'stated' || labelOf(said.words) === null)
+      propose(draft.shipping, said.words, from('text', said.value.kind === 'stated' ? 0.4 : 0.55));
   for (const said of findPayment(line)) propose(draft.payment, said.words, from('text', 0.55));
 }
 
@@ -79,4 +90,13 @@ function readStatus(lines: readonly string[], draft: Draft): void {
       propose(draft.availability, said.value, from('text', alone ? (ended ? 0.92 : 0.8) : 0.4), said.words);
     }
   }
+}
+
+/** "4.9 (318)" beside a seller: stars out of five and their count. Common practice, no source. */
+function bareRating(line: string): Rating | null {
+  const match = /(?:^|\s)([0-5][.,]\d{1,2})\s{0,2}\((\d[\d.,]*)\)/.exec(line);
+  const value = Number((match?.[1] ?? '').replace(',', '.'));
+  return match && value > 0 && value <= 5
+    ? { share: value / 5, count: readCount(match[2] ?? ''), words: match[0].trim() }
+    : null;
 }

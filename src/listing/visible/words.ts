@@ -14,10 +14,18 @@ export interface DateContext {
   now: string;
 }
 
+/** Grades that stand alone beside a label, in the seven languages. Common practice, no source. */
+const veryGood =
+  /excellent|very good|sehr gut|hervorragend|très bon|excellente?|ottim[aeio]|eccellent|muy bueno|muy buen|excelente|zeer goed|uitstekend|美品|目立った傷/i;
+const plainUse = /^(good|fair|gut|bon|bonne|buon[aeio]?|bueno?|goed|redelijk|良い|可)$/i;
+
 /** The condition that a labelled text states first; "used, very good" is the finer of the two. */
 export function readConditionWords(text: string): Condition | null {
   const [first, ...others] = findConditions(text, true).map(({ value }) => value);
-  return first === 'used' ? (others.find((other) => other !== 'used' && other !== 'new') ?? first) : (first ?? null);
+  const grade = veryGood.test(text) ? 'used-very-good' : null;
+  if (first === undefined) return grade ?? (plainUse.test(text) ? 'used' : null);
+  if (first === 'used' && grade) return grade;
+  return first === 'used' ? (others.find((other) => other !== 'used' && other !== 'new') ?? first) : first;
 }
 
 /** The first date of a text, and whether its characters may mean another day. */
