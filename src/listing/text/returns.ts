@@ -54,7 +54,7 @@ function daysAround(text: string, start: number, end: number): number | null {
     text
       .slice(Math.max(0, start - 24), end + 40)
       .split(/[\n.!?;]/u)
-      .find((part) => /\d/.test(part)) ?? '';
+      .find((part) => daysNear.test(part) || weeksNear.test(part)) ?? '';
   const days = daysNear.exec(near);
   const weeks = weeksNear.exec(near);
   const count = days ? Number(days[1]) : weeks ? Number(weeks[1]) * 7 : 0;
