@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { openEngines } from '../../src/cli/engines';
 import { openPhotoFile } from '../../src/cli/photo-file';
 import { builtInMakers } from '../../src/maker';
@@ -45,17 +45,22 @@ async function demoPhotos(): Promise<BenchPhoto[]> {
 interface Run {
   judged: { photo: BenchPhoto; result: Judged }[];
   milliseconds: number[];
+  /** Processor time of all threads: what a photo costs whatever else the machine does. */
+  cpuMilliseconds: number[];
 }
 
 async function readAll(photos: readonly BenchPhoto[], engines: StampEngines): Promise<Run> {
-  const run: Run = { judged: [], milliseconds: [] };
+  const run: Run = { judged: [], milliseconds: [], cpuMilliseconds: [] };
   const least = engines.net?.acceptance.stampScore ?? leastStampScore;
   for (const photo of photos) {
     const opened = await openPhotoFile(photo.path);
     if (!opened.ok) throw new Error(`${photo.path}: ${opened.problem.what}`);
     const start = performance.now();
+    const before = process.cpuUsage();
     const read = await readStamp(opened.value.image, 'p1', engines);
     run.milliseconds.push(performance.now() - start);
+    const spent = process.cpuUsage(before);
+    run.cpuMilliseconds.push((spent.user + spent.system) / 1000);
     run.judged.push({ photo, result: judge(read, photo.code, least, builtInMakers, now) });
   }
   return run;
@@ -85,6 +90,26 @@ function rates(name: string, { judged }: Run, way: 'withSystems' | 'free'): Reco
   };
 }
 
+/** What the likeliest reading said of itself, and whether it was right. */
+const saidOf = ({ judged }: Run): { probability: number; right: boolean }[] =>
+  judged
+    .filter(({ result }) => result.withSystems.text !== '')
+    .map(({ photo, result }) => ({
+      probability: result.withSystems.probability,
+      right: bare(result.withSystems.text) === bare(photo.code ?? ''),
+    }));
+
+/** Photographs whose accepted reading is wrong, one line each: what must not happen. */
+const missesOf = ({ judged }: Run): string[] =>
+  judged
+    .filter(
+      ({ photo, result }) => result.withSystems.accepted && bare(result.withSystems.text) !== bare(photo.code ?? ''),
+    )
+    .map(
+      ({ photo, result }) =>
+        `wrong but accepted: ${basename(photo.path)} is ${photo.code}, read ${result.withSystems.text}`,
+    );
+
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? 0;
 
 /** Exact codes from whole photos by nets and by the print fallback, calibration, real plates, and speed. */
@@ -104,25 +129,26 @@ export async function bench(): Promise<void> {
   try {
     const speeds: Record<string, string>[] = [];
     const said: { probability: number; right: boolean }[] = [];
-    for (const { name, photos } of sets) {
-      if (photos.length === 0) {
-        console.log(`${name}: not there yet`);
-        continue;
-      }
-      console.log(`\n${name}, ${photos.length} photographs`);
+    for (const way of ways) {
       const rows: Record<string, string>[] = [];
-      for (const way of ways) {
-        const run = await readAll(photos, way.engines);
-        rows.push(rates(way.name, run, 'withSystems'), rates(way.name, run, 'free'));
-        speeds.push({ set: name, reader: way.name, 'ms a photo, median': median(run.milliseconds).toFixed(0) });
-        if (way === ways[0]) {
-          for (const { photo, result } of run.judged) {
-            if (result.withSystems.text === '') continue;
-            const right = bare(result.withSystems.text) === bare(photo.code ?? '');
-            said.push({ probability: result.withSystems.probability, right });
-          }
+      for (const { name, photos } of sets) {
+        if (photos.length === 0) {
+          console.log(`${name}: not there yet`);
+          continue;
         }
+        const run = await readAll(photos, way.engines);
+        rows.push(rates(name, run, 'withSystems'), rates(name, run, 'free'));
+        speeds.push({
+          set: name,
+          reader: way.name,
+          'ms a photo, median': median(run.milliseconds).toFixed(0),
+          'processor ms, median': median(run.cpuMilliseconds).toFixed(0),
+          'largest memory, MB': (process.resourceUsage().maxRSS / 1024).toFixed(0),
+        });
+        if (way === ways[0]) said.push(...saidOf(run));
+        for (const miss of missesOf(run)) console.log(`  ${way.name}, ${miss}`);
       }
+      console.log(`\n${way.name}: exact codes from the whole photo`);
       console.table(rows);
     }
     const { error, bins } = reliability(said);

@@ -33,7 +33,11 @@ export function judge(
 
 /** All readings of one text count together: the characters are what is judged. */
 function bestReading(line: StampLine, makers: readonly MakerFile[], now: string): Judged['withSystems'] {
-  const { readings, nearest } = decodeLattice(line.lattice, { makers, maker: null, now });
+  const { readings, nearest, accepted, code } = decodeLattice(line.lattice, { makers, maker: null, now });
+  // Clearly legible characters count as read though no system explains them: an impossible month is a finding.
+  if (readings.length === 0 && accepted && /\d/.test(code)) {
+    return { text: code, probability: line.free.probability, accepted };
+  }
   const texts = new Map<string, number>();
   for (const { text, probability } of readings) texts.set(bare(text), (texts.get(bare(text)) ?? 0) + probability);
   if (readings.length === 0) {
