@@ -1,24 +1,18 @@
 import type { MakerFile } from '../maker/types';
 import type { Lattice } from '../stamp/types';
-import { type Book, type BookSystem, openBook } from './book';
+import { type Book, openBook } from './book';
 import { familyBook } from './families';
-import { type Impossible, interpret } from './interpret';
-import { type LaidLayout, longestCode } from './layout';
+import { longestCode } from './layout';
 import { nearestCodes } from './nearest';
-import { expectedShare, shapeShare, shares, typedShares } from './prior';
-import { readingOf } from './reading';
-import { freeSearch, type Step, searchLayout, stepsOf } from './search';
+import { shapeShare, shares, typedShares } from './prior';
+import { lengthFits, misfitLayout, readLayout, unnamedMisfits } from './read-layout';
+import { freeSearch, type Step, stepsOf } from './search';
 import { acceptanceLevel, dedupeNearest, settle, type Weighed, type WeighedMisfit } from './settle';
 import { tidyCode, typedLattice } from './typed';
 import type { Decoding } from './types';
 
-/** Fillings kept while searching. Exact for typed text; for stamps wide enough for two doubtful characters in each group. */
-const beamWidth = 64;
 /** Longest lattice that is searched, in steps: far beyond any stamp. */
 const longestLattice = 2000;
-
-/** Texts so much less likely than the best are not looked at for impossible values. */
-const doubtfulShare = 0.02;
 
 export interface DecodeOptions {
   makers: readonly MakerFile[];
@@ -73,24 +67,12 @@ export function freeDecode(lattice: Lattice, temperature?: number): { text: stri
   return best ? { text: best.text, probability: Math.min(1, best.probability) } : { text: '', probability: 0 };
 }
 
-/** Whether a lattice of these steps can be as short and as long as the layout. */
-function lengthFits(steps: readonly Step[], laid: LaidLayout): boolean {
-  let fewest = 0;
-  let most = 0;
-  let afterBlank = true;
-  for (const { blank, characters } of steps) {
-    if (characters.length > 0) most++;
-    if (blank === 0 && afterBlank) fewest++;
-    afterBlank = characters.length === 0;
-  }
-  return laid.shortest <= most && laid.cells.length >= fewest;
-}
-
 function decodeSteps(steps: Step[], options: DecodeOptions, written: string, share: typeof shares) {
   const books = speaksOf(options.makers, options.maker);
   const latestYear = options.now === undefined ? undefined : Number(options.now.slice(0, 4));
   const backwards = [...steps].reverse();
   const free = freeSearch(steps);
+  let nothing = share.free * otherText(free);
   const weighed: Weighed[] = [];
   const misfits: WeighedMisfit[] = [];
   for (const book of books) {
@@ -100,21 +82,16 @@ function decodeSteps(steps: Step[], options: DecodeOptions, written: string, sha
         const towards = system.reversed ? backwards : steps;
         const known = system.weight / systemsWeight / books.length;
         if (!lengthFits(towards, laid)) continue;
-        weighed.push(
-          ...readLayout(
-            towards,
-            system,
-            laid,
-            known * share.sound,
-            options.maker !== null && book.maker !== null,
-            latestYear,
-          ),
-        );
-        misfits.push(...misfitLayout(free, system, laid, known * share.misfit, latestYear));
+        const named = options.maker !== null && book.maker !== null;
+        const read = readLayout(towards, { system, laid, known: known * share.sound, named, latestYear });
+        const wrong = misfitLayout(free, { system, laid, known: known * share.misfit, named, latestYear });
+        const told = read.mass + wrong.reduce((sum, { mass }) => sum + mass, 0);
+        weighed.push(...read.weighed);
+        misfits.push(...wrong);
+        nothing += known * share.misfit * unnamedMisfits(towards, laid, told);
       }
     }
   }
-  const nothing = free.reduce((sum, { text, probability }) => sum + share.free * probability * shapeShare(text), 0);
   const outcome = settle(weighed, misfits, nothing, written);
   if (outcome.readings.length > 0 || written === '') return { outcome };
   const nearest = [
@@ -128,74 +105,9 @@ function decodeSteps(steps: Step[], options: DecodeOptions, written: string, sha
   return { outcome: { ...outcome, nearest: dedupeNearest(nearest).slice(0, 5) } };
 }
 
-function readLayout(
-  steps: readonly Step[],
-  system: BookSystem,
-  laid: LaidLayout,
-  known: number,
-  named: boolean,
-  latestYear?: number,
-): Weighed[] {
-  const fillings = searchLayout(steps, laid, { width: beamWidth, keep: 'valid' });
-  return fillings.flatMap(({ path, probability }) => {
-    const meanings = interpret(system, laid, path, latestYear);
-    if (!Array.isArray(meanings)) return [];
-    // Without a maker's name a date outside a system's period says no more than that another system fits better.
-    const kept = named ? meanings : meanings.filter(({ inPeriod }) => inPeriod);
-    return kept.map((meaning) => ({
-      reading: readingOf(system, laid, path, meaning),
-      inPeriod: meaning.inPeriod,
-      weight: (known * probability * expectedShare(system, laid, path, meaning, latestYear)) / meanings.length,
-    }));
-  });
-}
-
-function misfitLayout(
-  free: { text: string; probability: number }[],
-  system: BookSystem,
-  laid: LaidLayout,
-  known: number,
-  latestYear?: number,
-): WeighedMisfit[] {
-  const likely = free.filter(({ probability }) => probability >= doubtfulShare * (free[0]?.probability ?? 0));
-  return likely.flatMap(({ text, probability }) => {
-    const plain = system.reversed ? [...text].reverse().join('') : text;
-    const wrong = impossibleIn(plain, system, laid, latestYear);
-    if (!wrong) return [];
-    const weight = known * probability * wrong.share;
-    const { maker, id } = system;
-    const misfit = {
-      text,
-      probability: 0,
-      system: { maker, id },
-      slot: wrong.slot,
-      value: wrong.value,
-      expected: wrong.expected,
-    };
-    return [{ misfit, weight }];
-  });
-}
-
-/** The first impossible value of a text that has the layout's shape; null when it has not, or nothing is impossible. */
-function impossibleIn(
-  text: string,
-  system: BookSystem,
-  laid: LaidLayout,
-  latestYear?: number,
-): (Impossible & { share: number }) | null {
-  if (text.length > longestCode || text.length < laid.shortest) return null;
-  const steps = [...text].flatMap((character) => [
-    { blank: 1, characters: [] },
-    { blank: /[A-Z0-9]/.test(character) ? 0 : 0.5, characters: [[character, 0.5] as [string, number]] },
-  ]);
-  let first: (Impossible & { share: number }) | null = null;
-  for (const { path } of searchLayout(steps, laid, { width: 16, keep: 'shape' })) {
-    const meaning = interpret(system, laid, path, latestYear);
-    if (Array.isArray(meaning)) return null;
-    first ??= {
-      ...meaning,
-      share: 1 / laid.cells.reduce((n, { wide }, cell) => (path[cell] === '\0' ? n : n * wide.length), 1),
-    };
-  }
-  return first;
+/** Share of other texts that look like this lattice: those found, and the rest as texts of the same length. */
+function otherText(free: { text: string; probability: number }[]): number {
+  const found = free.reduce((sum, { probability }) => sum + probability, 0);
+  const known = free.reduce((sum, { text, probability }) => sum + probability * shapeShare(text), 0);
+  return known + Math.max(0, 1 - found) * shapeShare('A'.repeat(free[0]?.text.length ?? 0));
 }

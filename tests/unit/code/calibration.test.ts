@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { decodeLattice } from '../../../src/code';
+import { decodeLattice, periodsOf } from '../../../src/code';
 import { builtInMakers } from '../../../src/maker';
 import type { Lattice } from '../../../src/stamp/types';
 import { chanceFrom, pick, pickText } from '../../reference/number-systems';
@@ -26,16 +26,21 @@ function seenThroughNoise(chance: () => number, text: string, clarity: number): 
 }
 
 const two = (number: number) => String(number).padStart(2, '0');
-const plants = ['KV', 'LD', 'HJ', 'YD', 'ZM', 'WQ', 'PX'];
+const file = builtInMakers[0]!;
+const plantsOf = (year: number) =>
+  file.plants
+    .filter((plant) => periodsOf(plant).some(([first, last]) => Number(first) <= year && year <= Number(last ?? 9999)))
+    .map(({ code }) => code);
 
-/** Mostly sound codes of Ondrasse, some with an impossible month and week, some other text. */
+/** Mostly sound codes of Ondrasse, some of their shape with any values, some other text. */
 function anyStamp(chance: () => number): string {
   const kind = chance();
-  const year = two((1990 + Math.floor(chance() * 34)) % 100);
-  const isWeek = Number(year) >= 7 && Number(year) < 50;
-  const number = two(1 + Math.floor(chance() * (isWeek ? 52 : 12)));
+  const whole = 1990 + Math.floor(chance() * 34);
+  const year = two(whole % 100);
+  const number = two(1 + Math.floor(chance() * (whole >= 2007 ? 52 : 12)));
+  const plants = plantsOf(whole);
   if (kind < 0.8) return `${pick(chance, plants)}${number[0]}${year[0]}${number[1]}${year[1]}`;
-  if (kind < 0.92) return `${pick(chance, plants)}${pickText(chance, digits, 4)}`;
+  if (kind < 0.92) return `${pickText(chance, signs.slice(0, 26), 2)}${pickText(chance, digits, 4)}`;
   return pickText(chance, signs, 6);
 }
 
@@ -44,9 +49,9 @@ test(`of readings said to be as likely as p, about p are right (seed ${seed})`, 
   const bins = [0.5, 0.7, 0.9, 0.99, 1].map((upTo) => ({ upTo, count: 0, said: 0, right: 0 }));
   let accepted = 0;
   let acceptedRight = 0;
-  for (let round = 0; round < 1500; round++) {
+  for (let round = 0; round < 250; round++) {
     const text = anyStamp(chance);
-    const lattice = seenThroughNoise(chance, text, 1.6 + chance() * 1.6);
+    const lattice = seenThroughNoise(chance, text, 1.8 + chance() * 1.8);
     const decoding = decodeLattice(lattice, { makers: builtInMakers, maker: 'Ondrasse', now: '2024-12-31' });
     const readings = decoding.readings.length > 0 ? decoding.readings : decoding.nearest.map(({ reading }) => reading);
     const best = readings[0]?.text;
@@ -68,8 +73,8 @@ test(`of readings said to be as likely as p, about p are right (seed ${seed})`, 
     )
     .join('\n');
   for (const { count, said, right } of bins) {
-    if (count >= 50) expect(Math.abs(said - right) / count, table).toBeLessThan(-1);
+    if (count >= 30) expect(Math.abs(said - right) / count, table).toBeLessThan(0.15);
   }
-  expect(accepted, table).toBeGreaterThan(300);
+  expect(accepted, table).toBeGreaterThan(60);
   expect(acceptedRight / accepted, table).toBeGreaterThan(0.95);
 }, 120_000);
