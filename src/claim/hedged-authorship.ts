@@ -14,7 +14,7 @@ const find = phraseFinder({
     'inspirée par, à la manière de, imitation de, qualità specchio, nello stile di, in stile, ispirata a',
     'ispirato a, alla maniera di, tipo originale, copia perfetta, réplica, calidad espejo, al estilo de',
     'estilo de, inspirado en, inspirada en, a la manera de, imitación de, spiegelkwaliteit, in de stijl van',
-    'geïnspireerd op, geïnspireerd door, namaak, nagemaakt, レプリカ, ミラー品質, スーパーコピー, インスパイア, そっくり, オマージュ',
+    'geïnspireerd op, geïnspireerd door, namaak, nagemaakt, レプリカ, コピー品, ミラー品質, スーパーコピー, インスパイア, そっくり, オマージュ',
   ),
 });
 

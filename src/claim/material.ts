@@ -37,7 +37,7 @@ const fillers = new Set(
  * word beside a link ("Futter besteht komplett aus …").
  */
 function follows(gap: string): boolean {
-  if (/[.!?;\n]|,\s/.test(gap)) return false;
+  if (/[.!?;\n。、]|,\s/.test(gap)) return false;
   const words = gap.match(/[\p{L}\d']+/gu) ?? [];
   const others = words.filter((word) => !links.has(word) && !fillers.has(word) && !/^\d{4}$/.test(word));
   const linked = /[:=]/.test(gap) || words.some((word) => links.has(word));

@@ -2,6 +2,9 @@ import { isAboutAnother, isNegated } from '../listing/text';
 import { findPlaces } from '../place';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 
+/** "ベルギー製のレザー" is said of the leather. */
+const ofMaterial = /^製の?(?:レザー|革|牛革|本革|生地|金具|素材|ファスナー|布|糸)/u;
+
 /** "Made in …" claims; a country that is only named ("ships from France", "Italian calf") claims no origin. */
 export function originClaims(passages: Passage[]): ClaimDraft[] {
   return passages.flatMap((from) =>
@@ -10,6 +13,7 @@ export function originClaims(passages: Passage[]): ClaimDraft[] {
       .filter((place) => {
         const [start, nameEnd] = foldedRange(from, place);
         const end = from.folded.text[nameEnd] === '製' ? nameEnd + 1 : nameEnd;
+        if (ofMaterial.test(from.folded.text.slice(nameEnd, nameEnd + 8))) return false;
         return !isNegated(from.folded.text, start, end) && !isAboutAnother(from.folded.text, start, end);
       })
       .map((place): ClaimDraft => ({ kind: 'origin', place: place.place, ...saidIn(from, place, 0.9) })),

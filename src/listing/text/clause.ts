@@ -2,9 +2,9 @@ import { listOf, phrasePattern } from './phrases';
 
 /** How far a clause is followed: longer ones say nothing reliable of a word in their middle. */
 const reach = 160;
-const sentenceBreak = /[!?;\n\r|•·]|\.(?=\s|$)|,(?=\s)|\s[-–—]\s|[()[\]]/g;
+const sentenceBreak = /[!?;。、\n\r|•·]|\.(?=\s|$)|,(?=\s)|\s[-–—]\s|[()[\]]/g;
 const softBreak = /\s(?:but|aber|sondern|mais|ma|pero|maar|however|jedoch|although|though|while)\s/gu;
-const hardBreak = /[!?;\n\r|•·]|\.(?=\s|$)/g;
+const hardBreak = /[!?;。\n\r|•·]|\.(?=\s|$)/g;
 
 function bounds(text: string, start: number, end: number, breaks: RegExp[]): { start: number; end: number } {
   const from = Math.max(0, start - reach);

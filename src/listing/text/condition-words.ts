@@ -37,7 +37,7 @@ export const conditionWords: PhraseTable<Condition> = {
     'mai usato, mai indossata, mai indossato, mai utilizzata, mai utilizzato, inutilizzat*, non usata, non usato',
     'sin usar, sin uso, sin estrenar, nunca usado, nunca usada, no usado, no usada, nunca utilizado',
     'nunca utilizada, nunca llevado, nunca llevada, ongebruikt*, ongedragen, nooit gebruikt, nooit gedragen',
-    'niet gebruikt, 未使用, 未使用品, 使用していません, 使っていません, 一度も使用, 一度も使って',
+    'niet gebruikt, 未使用, 未使用品, 使用なし, 使用はありません, 使用していない, 使用していません, 使っていません, 一度も使用, 一度も使って',
   ),
   'as-new': listOf(
     'as new, like new, almost new, nearly new, near new, practically new, as good as new, good as new, mint',
@@ -53,7 +53,7 @@ export const conditionWords: PhraseTable<Condition> = {
     'prácticamente nuevo, prácticamente nueva, usado una vez, usada una vez, apenas usado, apenas usada',
     'impecable, perfecto estado, estado perfecto, zo goed als nieuw, als nieuw, bijna nieuw, vrijwel nieuw',
     'nauwelijks gebruikt, nauwelijks gedragen, eenmaal gedragen, eenmaal gebruikt, een keer gebruikt',
-    'één keer gedragen, nieuwstaat, 新品同様, 未使用に近い, 極美品, 新品に近い, ランク sa',
+    'één keer gedragen, nieuwstaat, 新品同様, 一度だけ使用, 1度だけ使用, 1回だけ使用, 一回のみ使用, 1回のみ使用, 一度のみ使用, 未使用に近い, 極美品, 新品に近い, ランク sa',
   ),
   'used-very-good': listOf(
     'very good condition, excellent condition, great condition, lovely condition, beautiful condition',

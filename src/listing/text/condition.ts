@@ -69,6 +69,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
   for (const said of [...taken, ...bare].sort((a, b) => a.start - b.start)) {
     const { foldedStart: start, foldedEnd: end } = said;
     if (verbAfter.test(folded.text.slice(end, end + 6)) && words(said) === 'used') continue;
+    if (/^(?:で|を)(?:購入|買)/u.test(folded.text.slice(end, end + 4))) continue;
     const negated = isNegated(folded.text, start, end);
     if (bare.includes(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;

@@ -102,7 +102,7 @@ const between =
 const joins = (gap: string) => gap.length <= 32 && !/\n\s*\n/.test(gap) && between.test(withoutLabels(gap));
 
 /** A number inside a code or an amount: "MX3015", "#12", "£40". One label letter ("L30") is no code. */
-const glued = /[#£$€¥]\s?$|\d[.,]?$|[a-z\d]{2}$/u;
+const glued = /[#£$€¥]\s?$|\d[.,]?$|(?<!\d)[a-z][a-z\d]$|[a-z]\d[a-z]$|(?<=\d)[a-wyz]$|(?<=[a-z])[a-z]$/u;
 
 /** Runs of terms that are one statement: "25 x 19 x 15 cm", "L30 H21 P17". */
 function runs(text: string, plain: string): Term[][] {

@@ -1,7 +1,8 @@
 import { type Folded, foldWords, type Said, sourceRange } from './fold';
 
 const cjk = /[\u3040-\u30ff\u3400-\u9fff]/;
-const shortKatakana = /^[\u30a0-\u30ff]{1,3}$/;
+/** Short words that are often the end or the middle of a longer one: "ブロック" holds "ロック", "ブルース" "ブルー". */
+const shortKatakana = /^(?:タブ|ロック|ピンク|ブラス|グレー|ブルー|ウール|リネン)$/;
 const escapeWord = (word: string) => word.replace(/[.+?^${}()|[\]\\/]/g, '\\$&');
 
 /** Longer than any phrase's gap between words needs to be, short enough to keep matching linear. */
@@ -14,7 +15,6 @@ const edgeSources: Record<Edges, [string, string]> = {
   opens: ['(?<![\\p{L}\\p{N}])', ''],
   closes: ['', '(?![\\p{L}\\p{N}])'],
   none: ['', ''],
-  // A short katakana word is often the end or the middle of a longer one ("ブロック" holds "ロック").
   katakana: ['(?<![\\u30a0-\\u30ff])', '(?![\\u30a0-\\u30ff])'],
 };
 

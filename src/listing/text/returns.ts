@@ -24,7 +24,7 @@ const find = phraseFinder({
     'no reso, senza reso, no cambi, no se aceptan devoluciones, no acepto devoluciones, sin devoluciones',
     'sin devolución, no hay devoluciones, no se admiten devoluciones, no devoluciones, no se aceptan cambios',
     'geen retour, geen retouren, geen retourneren, retour niet mogelijk, retourneren niet mogelijk',
-    'geen retourrecht, geen ruiling, ruilen niet mogelijk, 返品不可, ノークレーム, ノーリターン, 返品はお受けできません, 返品・交換不可, 返品はご遠慮',
+    'geen retourrecht, geen ruiling, ruilen niet mogelijk, 返品・交換はお断り, 返品はお断り, 返品交換不可, 返品・交換はご遠慮, 返品は致しかねます, 返品はできません, 返品不可, ノークレーム, ノーリターン, 返品はお受けできません, 返品・交換不可, 返品はご遠慮',
     '返品お断り, 返金不可',
   ),
   accepted: listOf(
@@ -41,7 +41,7 @@ const find = phraseFinder({
     'devoluciones aceptadas, devolución gratuita, devoluciones gratuitas, devoluciones gratis',
     'acepto devoluciones, derecho de desistimiento, devolución en, devoluciones en, se admiten devoluciones',
     'retour mogelijk, retourneren mogelijk, gratis retour, gratis retourneren, retour binnen, retourneren binnen',
-    'herroepingsrecht, niet goed geld terug, retourrecht, # dagen retour, # dagen bedenktijd, bedenktijd, 返品可',
+    'herroepingsrecht, niet goed geld terug, retourrecht, # dagen retour, # dagen bedenktijd, bedenktijd, 返品は到着後#日以内, 到着後#日以内の返品, 返品可',
     '返品可能, 返品対応, 返品を受け付け, 返品できます, 返品受付, 返品・交換可',
   ),
 });
