@@ -11,8 +11,11 @@ export interface AxisBar {
 export interface AxisRow {
   /** Ids of the evidence that the row shows: one, or the same fact said with the same dates again. */
   evidence: string[];
-  /** 'claim-loose' is a claim with room at its edges: the farthest that its words can mean. */
-  kind: Evidence['from']['kind'] | 'claim-loose';
+  /**
+   * 'claim-loose' is a claim with room at its edges: the farthest that its words can mean; 'country' the days in which
+   * the country claimed existed.
+   */
+  kind: Evidence['from']['kind'] | 'claim-loose' | 'country';
   /** Full sentence. */
   statement: string;
   /** Dates in words: "January 1995 or week 2 of 1995". */

@@ -1,5 +1,6 @@
 import { type Span, spanWords } from '../span';
 import type { AxisBar, AxisLayout, AxisRow } from './axis-types';
+import { evidenceId } from './ids';
 import type { Reasoning } from './reasoning-types';
 import { stretchWords } from './stretch';
 import type { Evidence } from './types';
@@ -108,15 +109,10 @@ function rowOf(
   inLargest: ReadonlySet<string>,
   dated: readonly Evidence[],
 ): AxisRow {
-  const { from, statement, spans, strength, source } = pieces[0]!;
-  // A loose claim stands twice: softly as it was said, and hard with room at its edges.
-  const isLoose =
-    from.kind === 'claim' &&
-    strength === 'hard' &&
-    dated.some((other) => other.from.kind === 'claim' && other.from.id === from.id && other.strength === 'soft');
+  const { statement, spans, strength, source } = pieces[0]!;
   return {
     evidence: pieces.map(({ id }) => id),
-    kind: isLoose ? 'claim-loose' : from.kind,
+    kind: kindOf(pieces[0]!, dated),
     statement,
     words: anyOf(spans.map(spanWords)),
     strength,
@@ -126,4 +122,14 @@ function rowOf(
     beyond: [...new Set(spans.flatMap((span) => scale.beyond(span) ?? []))],
     agrees: pieces.some(({ id }) => inLargest.has(id)),
   };
+}
+
+function kindOf({ id, from, strength }: Evidence, dated: readonly Evidence[]): AxisRow['kind'] {
+  if (from.kind !== 'claim') return from.kind;
+  if (id === evidenceId.country(from.id)) return 'country';
+  // A loose claim stands twice: softly as it was said, and hard with room at its edges.
+  const isLoose = dated.some(
+    (other) => other.from.kind === 'claim' && other.from.id === from.id && other.strength === 'soft',
+  );
+  return isLoose && strength === 'hard' ? 'claim-loose' : 'claim';
 }

@@ -115,6 +115,7 @@ export const strings = {
     kinds: {
       claim: 'Listing',
       'claim-loose': 'Listing, at its loosest',
+      country: 'The country existed',
       reading: 'Code',
       system: 'Code system',
       plant: 'Plant',

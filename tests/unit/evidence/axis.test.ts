@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Evidence, layOutAxis, reason } from '../../../src/evidence';
+import { type Evidence, gatherEvidence, layOutAxis, reason } from '../../../src/evidence';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
-import { piece } from './samples';
+import { madeClaim, originClaim, piece } from './samples';
 
 const layOut = (evidence: Evidence[]) => layOutAxis(evidence, reason(evidence));
 
@@ -66,6 +66,16 @@ test('a loose claim stands twice, as it was said and at its loosest', () => {
     piece('wide', { from, basis: 'c', spans: [yearsSpan(1989, 2000)] }),
   ])!;
   expect(axis.rows.map(({ kind }) => kind)).toEqual(['claim', 'claim-loose']);
+});
+
+test('the days of a country are a row of their own kind', () => {
+  const evidence = gatherEvidence({
+    claims: [madeClaim('c1', 'made in 1985', yearSpan(1985)), originClaim('c2', 'made in Czechoslovakia', 'CSHH')],
+    decodings: [],
+    marks: [],
+    maker: null,
+  });
+  expect(layOut(evidence)?.rows.map(({ kind }) => kind)).toEqual(['claim', 'country']);
 });
 
 test('the same fact said again with the same dates is one row', () => {

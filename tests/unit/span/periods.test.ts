@@ -51,3 +51,9 @@ test('open ends stay open, leap days fall back, and the calendar has ends', () =
     '0001-01-01..9999-12-31',
   );
 });
+
+test('says a part of one year by its months, and whole years by their numbers', () => {
+  expect(spanWords({ from: '1992-01-01', to: '1992-02-29', precision: 'range' })).toBe('January 1992 to February 1992');
+  expect(spanWords({ from: '1992-01-01', to: '1992-12-31', precision: 'range' })).toBe('1992');
+  expect(spanWords({ from: '1988-01-01', to: '2003-12-31', precision: 'range' })).toBe('1988 to 2003');
+});
