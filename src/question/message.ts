@@ -1,24 +1,39 @@
+import { type MessageLanguage, otherLanguages, topicOf } from './catalogue';
 import type { Question } from './types';
 
 export interface MessageOptions {
   sellerName?: string | undefined;
   title?: string | undefined;
+  /** Language of the message, English unless given. */
+  language?: MessageLanguage | undefined;
 }
 
 /**
  * One polite message to copy to the seller: a greeting, the questions as a numbered list, thanks. It repeats no
- * finding, so that nobody reads an accusation in it; empty without questions.
+ * finding, so that nobody reads an accusation in it; empty without questions. In another language than English each
+ * question is the catalogue's for its topic, said once.
  */
-export function composeMessage(questions: Question[], { sellerName, title }: MessageOptions = {}): string {
+export function composeMessage(questions: Question[], { sellerName, title, language }: MessageOptions = {}): string {
   if (questions.length === 0) return '';
-  const greeting = sellerName ? `Hello ${oneLine(sellerName)},` : 'Hello,';
-  const piece = title ? `“${oneLine(title)}”` : 'your piece';
-  const lead =
-    questions.length === 1
-      ? `I am interested in ${piece} and have one question before I decide:`
-      : `I am interested in ${piece} and have ${questions.length} questions before I decide:`;
-  const list = questions.map(({ words }, index) => (questions.length === 1 ? words : `${index + 1}. ${words}`));
-  return [greeting, '', lead, '', ...list, '', 'Thank you very much for your help.'].join('\n');
+  const name = sellerName ? oneLine(sellerName) : null;
+  const piece = title ? oneLine(title) : null;
+  const other = language === undefined || language === 'en' ? null : otherLanguages[language];
+  const words = other
+    ? [...new Set(questions.map((one) => translated(one, other.asks)))]
+    : questions.map((one) => one.words);
+  const list = words.map((ask, index) => (words.length === 1 ? ask : `${index + 1}. ${ask}`));
+  const greeting = other ? other.greeting(name) : name ? `Hello ${name},` : 'Hello,';
+  const lead = other ? other.lead(piece, words.length) : englishLead(piece, words.length);
+  const thanks = other?.thanks ?? 'Thank you very much for your help.';
+  return [greeting, '', lead, '', ...list, '', thanks].join('\n');
+}
+
+const englishLead = (title: string | null, count: number): string =>
+  `I am interested in ${title ? `“${title}”` : 'your piece'} and have ${count === 1 ? 'one question' : `${count} questions`} before I decide:`;
+
+function translated(question: Question, asks: (typeof otherLanguages)['fr']['asks']): string {
+  const topic = topicOf(question.id);
+  return topic ? asks[topic] : question.words;
 }
 
 /** Page text on one line and of bounded length, so that a title cannot write the message. */

@@ -121,13 +121,17 @@ function plainWords({ from, to, precision }: Span): string {
   if (precision === 'week') return `the week of ${dayWords(from)}`;
   if (precision === 'month') return monthWords(from);
   if (precision === 'decade' && from.endsWith('0-01-01') && to.endsWith('9-12-31')) return `the ${from.slice(0, 4)}s`;
-  const [first, last] = [endWords(from, 'from'), endWords(to, 'to')];
+  const part = from.slice(0, 4) === to.slice(0, 4) && !(from.endsWith('-01-01') && to.endsWith('-12-31'));
+  const [first, last] = [endWords(from, 'from', part), endWords(to, 'to', part)];
   return first === last ? first : `${first} to ${last}`;
 }
 
-/** An end of a span as coarsely as it can be said: a whole year as its number, a whole month by name. */
-function endWords(day: string, end: 'from' | 'to'): string {
-  if (day.endsWith(end === 'from' ? '-01-01' : '-12-31')) return day.slice(0, 4);
+/**
+ * An end of a span as coarsely as it can be said: a whole year as its number, a whole month by name. With
+ * `partOfYear` the year is not whole ("January 1992 to February 1992").
+ */
+function endWords(day: string, end: 'from' | 'to', partOfYear = false): string {
+  if (!partOfYear && day.endsWith(end === 'from' ? '-01-01' : '-12-31')) return day.slice(0, 4);
   const edge = end === 'from' ? 1 : daysInMonth(Number(day.slice(0, 4)), Number(day.slice(5, 7)));
   return Number(day.slice(8)) === edge ? monthWords(day) : dayWords(day);
 }

@@ -1,0 +1,36 @@
+import type { MessageWords } from './topics';
+
+export const german: MessageWords = {
+  greeting: (name) => (name ? `Guten Tag ${name},` : 'Guten Tag,'),
+  lead: (title, count) =>
+    `ich interessiere mich für ${title ? `„${title}“` : 'Ihr Stück'} und habe vorher ${count === 1 ? 'eine Frage' : `${count} Fragen`}:`,
+  thanks: 'Vielen Dank für Ihre Hilfe.',
+  asks: {
+    'stamp-photo':
+      'Könnten Sie ein scharfes Foto des geprägten Codes ergänzen, nah, gerade von oben und bei Tageslicht?',
+    'made-date': 'Woher wissen Sie, wann das Stück hergestellt wurde, und wann und wo wurde es gekauft?',
+    origin: 'Wo steht, in welchem Land es hergestellt wurde? Ein Foto dieses Etiketts würde helfen.',
+    measures: 'Könnten Sie Breite, Höhe und Tiefe am Boden messen, mit dem Maßband im Bild?',
+    returns: 'Nehmen Sie das Stück zurück, und innerhalb von wie vielen Tagen?',
+    purchase: 'Haben Sie den Kaufbeleg oder ein anderes Papier vom Kauf?',
+    payment: 'Ich möchte gern über den Marktplatz bezahlen. Ist Ihnen das recht?',
+    part: 'Könnten Sie ein scharfes Foto dieses Teils ergänzen, und wurde es je repariert oder ersetzt?',
+    parts:
+      'Könnten Sie Fotos der Teile ergänzen, die noch nicht zu sehen sind (Vorderseite, Rückseite, Boden, Ecken, Henkel, Metall, Innenseite, Code)?',
+    leather: 'Welche Teile sind aus Leder und welche nicht? Ein Foto einer offenen Kante würde es gut zeigen.',
+    aging:
+      'Könnten Sie ein Foto der Henkel, der Kanten und der Nieten bei Tageslicht ergänzen? Wurde etwas davon ersetzt?',
+    'own-photo': 'Könnten Sie Fotos des Stücks selbst ergänzen, eines davon mit dem heutigen Datum auf einem Zettel?',
+    'larger-photos': 'Könnten Sie größere Fotos schicken, vor allem vom Code, von den Henkeln und den Ecken?',
+    'gone-photos': 'Könnten Sie mir die Fotos schicken, die vorher in der Anzeige waren?',
+    authorship: 'Könnten Sie schriftlich bestätigen, wer es hergestellt hat, und woher Sie das wissen?',
+    assurance: 'Worauf beruht das: auf einem Beleg, dem Code oder dem Urteil einer fachkundigen Person?',
+    condition: 'Könnten Sie jede Gebrauchsspur beschreiben, mit je einem Foto?',
+    description: 'Könnten Sie Hersteller, Alter, Material, Maße und Zustand schriftlich beschreiben?',
+    seller: 'Haben Sie schon ähnliche Stücke verkauft, hier oder anderswo?',
+    trader: 'Verkaufen Sie privat oder gewerblich?',
+    model: 'Woher wissen Sie, welches Modell es ist?',
+    price: 'Könnten Sie den Preis bestätigen und mir sagen, wie er zustande kommt?',
+    changes: 'Könnten Sie mir sagen, warum die Anzeige geändert wurde?',
+  },
+};

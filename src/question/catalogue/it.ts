@@ -1,0 +1,36 @@
+import type { MessageWords } from './topics';
+
+export const italian: MessageWords = {
+  greeting: (name) => (name ? `Buongiorno ${name},` : 'Buongiorno,'),
+  lead: (title, count) =>
+    `mi interessa ${title ? `«${title}»` : 'il suo articolo'} e avrei ${count === 1 ? 'una domanda' : `${count} domande`} prima di decidere:`,
+  thanks: 'Grazie mille per l’aiuto.',
+  asks: {
+    'stamp-photo':
+      'Potrebbe aggiungere una foto nitida e ravvicinata del codice impresso, dall’alto e alla luce del giorno?',
+    'made-date': 'Come sa quando è stato fabbricato, e quando e dove è stato acquistato?',
+    origin: 'Dove è scritto il paese di fabbricazione? Una foto di quell’etichetta aiuterebbe.',
+    measures: 'Potrebbe misurare larghezza, altezza e profondità alla base, con il metro nella foto?',
+    returns: 'Accetta resi, ed entro quanti giorni?',
+    purchase: 'Ha lo scontrino o un altro documento dell’acquisto?',
+    payment: 'Vorrei pagare attraverso il sito. Per lei va bene?',
+    part: 'Potrebbe aggiungere una foto nitida di questa parte, ed è mai stata riparata o sostituita?',
+    parts:
+      'Potrebbe aggiungere foto delle parti non ancora mostrate (davanti, dietro, base, angoli, manici, metallo, interno, codice)?',
+    leather: 'Quali parti sono in pelle e quali no? Una foto di un bordo grezzo lo mostrerebbe bene.',
+    aging:
+      'Potrebbe aggiungere una foto alla luce del giorno dei manici, del bordo e dei rivetti? Qualcosa è stato sostituito?',
+    'own-photo': 'Potrebbe aggiungere foto dell’articolo stesso, una delle quali con la data di oggi su un foglietto?',
+    'larger-photos': 'Potrebbe inviare foto più grandi, soprattutto del codice, dei manici e degli angoli?',
+    'gone-photos': 'Potrebbe inviarmi le foto che prima erano nell’annuncio?',
+    authorship: 'Potrebbe confermare per iscritto chi l’ha fabbricato, e come lo sa?',
+    assurance: 'Su che cosa si basa: uno scontrino, il codice o il parere di una persona qualificata?',
+    condition: 'Potrebbe descrivere ogni segno d’uso, con una foto di ciascuno?',
+    description: 'Potrebbe descrivere per iscritto casa, età, materiale, misure e condizioni?',
+    seller: 'Ha già venduto articoli simili, qui o altrove?',
+    trader: 'Vende come privato o come impresa?',
+    model: 'Come sa di quale modello si tratta?',
+    price: 'Potrebbe confermare il prezzo e dirmi come si spiega?',
+    changes: 'Potrebbe dirmi perché l’annuncio è stato modificato?',
+  },
+};
