@@ -2,7 +2,7 @@ import { defineContentScript } from 'wxt/utils/define-content-script';
 import { answerInPage } from '../src/bridge/answer-in-page';
 import { browser } from '../src/bridge/browser';
 import { fetchInPage, showPhoto, unshowPhoto } from '../src/bridge/page-photos';
-import { readPage } from '../src/listing';
+import { type Pick, type PickField, pickOnPage, readPage } from '../src/listing';
 
 /** The name under which this script's earlier copy in the same page is found and ended. */
 const earlier = Symbol.for('tellstamp.page-script');
@@ -26,12 +26,23 @@ export default defineContentScript({
     scope[earlier]?.abort();
     const running = new AbortController();
     scope[earlier] = running;
+    let picking = new AbortController();
     answerInPage(
       {
-        'listing.read': async () => {
+        'listing.read': async ({ picks }: { picks: Pick[] }) => {
           const now = new Date().toISOString();
           const pageAsSeen = { view: window, closedShadowRoot, pause: givePageItsTurn };
-          return { ok: true, value: await readPage(document, { url: location.href, now, ...pageAsSeen }) };
+          return { ok: true, value: await readPage(document, { url: location.href, now, picks, ...pageAsSeen }) };
+        },
+        'field.pick': async ({ field, invite }: { field: PickField; invite: string }) => {
+          picking.abort();
+          picking = new AbortController();
+          const signal = AbortSignal.any([running.signal, picking.signal]);
+          return { ok: true, value: await pickOnPage(document, field, { invite }, signal) };
+        },
+        'field.endPick': async () => {
+          picking.abort();
+          return { ok: true, value: {} };
         },
         'photo.fetchInPage': fetchInPage,
         'photo.show': showPhoto,

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { listingSchema, pageExtractSchema } from '../listing/types';
+import { listingSchema, pageExtractSchema, pickFieldSchema, pickSchema } from '../listing/types';
 import { photoReadSchema } from '../stamp/types';
 
 /** The extension's parts that answer messages. `page` is the script inside a web page; it is asked per tab. */
@@ -49,7 +49,7 @@ export const protocol = {
     handledBy: 'background',
     sentBy: ['panel'],
     input: z.strictObject({ tabId }),
-    output: z.strictObject({ listing: listingSchema, incognito: z.boolean() }),
+    output: z.strictObject({ listing: listingSchema, incognito: z.boolean(), picks: z.array(pickSchema) }),
   }),
   'page.mayRead': message({
     handledBy: 'background',
@@ -78,7 +78,20 @@ export const protocol = {
     output: empty,
   }),
   /** The page script hands over what the structure of the page tells; the background reads the words. */
-  'listing.read': message({ handledBy: 'page', sentBy: ['background'], input: empty, output: pageExtractSchema }),
+  'listing.read': message({
+    handledBy: 'page',
+    sentBy: ['background'],
+    input: z.strictObject({ picks: z.array(pickSchema) }),
+    output: pageExtractSchema,
+  }),
+  /** The user points at a field on the page; null when the user ends it. Asked by the panel itself: it may take long. */
+  'field.pick': message({
+    handledBy: 'page',
+    sentBy: ['panel'],
+    input: z.strictObject({ field: pickFieldSchema, invite: z.string() }),
+    output: pickSchema.nullable(),
+  }),
+  'field.endPick': message({ handledBy: 'page', sentBy: ['panel'], input: empty, output: empty }),
   'photo.fetchInPage': message({
     handledBy: 'page',
     sentBy: ['background'],

@@ -5,6 +5,7 @@ import { injectionProblem } from './compat';
 import { writePageRecord } from './page-record';
 import type { OutputOf } from './protocol';
 import { sendToPage } from './send';
+import { readPicks, siteOf } from './site-picks';
 
 const pageScript = 'content-scripts/listing.js';
 
@@ -22,11 +23,12 @@ export async function injectPageScript(tabId: number): Promise<Result<null>> {
 export async function readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>> {
   const injected = await injectPageScript(tabId);
   if (!injected.ok) return injected;
-  const extract = await sendToPage(tabId, 'listing.read', {});
+  const tab = await browser.tabs.get(tabId);
+  const picks = await readPicks(siteOf(tab.url ?? ''), tab.incognito);
+  const extract = await sendToPage(tabId, 'listing.read', { picks });
   if (!extract.ok) return extract;
   const listing = readFacts(extract.value);
-  const tab = await browser.tabs.get(tabId);
   const photos = listing.photos.map(({ id, url, alternatives }) => ({ id, urls: [url, ...alternatives] }));
   await writePageRecord(tabId, { url: listing.url, windowId: tab.windowId, photos });
-  return succeed({ listing, incognito: tab.incognito });
+  return succeed({ listing, incognito: tab.incognito, picks });
 }

@@ -70,6 +70,19 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
     await list.getByRole('button', { name: 'Export as a file' }).waitFor();
     await shoot(list, 'watch-list');
   },
+  async 'maker-files'(browser) {
+    const page = await browser.context.newPage();
+    await page.goto(browser.extensionUrl('watchlist.html#makers'));
+    await page.getByRole('button', { name: 'Copy and change' }).nth(1).click();
+    await page.getByText('Complete: listings are read with it.').waitFor();
+    await page
+      .getByRole('button', { name: /^plant/ })
+      .first()
+      .click();
+    await shoot(page, 'maker-editor');
+    await page.getByRole('button', { name: 'Back to the list' }).click();
+    await shoot(page, 'maker-files');
+  },
 };
 
 await mkdir(folder, { recursive: true });

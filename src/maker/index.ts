@@ -10,6 +10,7 @@ export { type LiveExample, liveExamples } from './live';
 export { type Choice, type Conflict, type Merge, mergeMakerFiles } from './merge';
 export { plainName } from './name';
 export { type MakerFileResult, parseMakerFile, readMakerFileText } from './parse';
+export { pathWords } from './plain';
 export type * from './types';
 
 /** A built-in file that does not pass is a bug of ours, so it throws; a test reads all of them. */

@@ -1,6 +1,8 @@
 import type { FindingKind } from '../check/types';
-
-const count = (number: number, one: string, many: string) => `${number} ${number === 1 ? one : many}`;
+import type { PickField } from '../listing/types';
+import { count } from './count';
+import { makerStrings } from './maker-strings';
+import { watchStrings } from './watch-strings';
 
 /** Every word of the screens, in one typed place. Functions take what a sentence needs and give the whole sentence. */
 export const strings = {
@@ -170,6 +172,35 @@ export const strings = {
       'hedged-authorship': 'Maker',
     },
   },
+  pick: {
+    title: 'Something was read wrong, or not at all?',
+    field: 'Field',
+    point: 'Point at it on the page',
+    invite: (field: string) => `Click: ${field}. Arrow keys go to the elements around it, Enter takes it, Escape ends.`,
+    waiting: 'Click it on the page. Escape ends.',
+    end: 'Stop pointing',
+    nothing: 'Nothing was chosen.',
+    kept: 'Pointed at by you, remembered for this site:',
+    undo: (field: string) => `Forget ${field}`,
+    fields: {
+      title: 'title',
+      description: 'description',
+      price: 'price',
+      maker: 'maker',
+      model: 'model',
+      condition: 'condition',
+      measures: 'measurements',
+      colour: 'colour',
+      material: 'material',
+      itemCode: 'item code',
+      posted: 'date of posting',
+      returns: 'return terms',
+      shipping: 'shipping',
+      payment: 'payment',
+      seller: 'seller',
+      photo: 'a photo',
+    } satisfies Record<PickField, string>,
+  },
   questions: {
     title: 'What to ask the seller',
     none: 'Nothing to ask.',
@@ -200,42 +231,7 @@ export const strings = {
       'What you may do after buying depends on the law where you and the seller live.',
     ],
   },
-  watch: {
-    title: 'Watch list',
-    empty: 'Nothing saved yet. Open a listing, click the Tellstamp button, and save it from the panel.',
-    counted: (number: number) => count(number, 'case', 'cases'),
-    statuses: {
-      watching: 'watching',
-      asked: 'asked the seller',
-      answered: 'seller answered',
-      bought: 'bought',
-      passed: 'let go',
-    },
-    status: 'Status',
-    note: 'Note',
-    saveNote: 'Save note',
-    noteSaved: 'Note saved.',
-    open: 'Open',
-    close: 'Close',
-    page: 'Go to the listing',
-    remove: 'Delete',
-    removed: (title: string) => `Deleted: ${title}`,
-    undo: 'Undo',
-    bin: 'Deleted, kept for 30 days',
-    restore: 'Put back',
-    exportAll: 'Export as a file',
-    importFile: 'Import a file',
-    imported: (added: number, renewed: number, kept: number) =>
-      `${added} added, ${renewed} renewed, ${kept} kept as they were.`,
-    refused: (number: number) => `${count(number, 'record', 'records')} refused:`,
-    newer: 'Saved by a newer version. It is shown as it is and not changed; export still carries it.',
-    damaged: 'This record cannot be read. It is kept as it is; export still carries it.',
-    wiped:
-      'The browser has removed this extension’s data: the list is empty although cases were saved. Import your last export.',
-    understood: 'Start with an empty list',
-    saved: (day: string) => `saved ${day}`,
-    filter: 'Show',
-    all: 'all',
-  },
-  tabs: { label: 'Sections', watch: 'Watch list', makers: 'Maker files', settings: 'Settings' },
+  watch: watchStrings,
+  makers: makerStrings,
+  tabs: { label: 'Sections', watch: 'Watch list', makers: 'Maker files' },
 } as const;

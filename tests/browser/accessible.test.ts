@@ -13,6 +13,7 @@ let market: Market;
 let browser: Browser;
 let panel: Page;
 let list: Page;
+let makers: Page;
 beforeAll(async () => {
   market = await startMarket();
   browser = await launch();
@@ -28,11 +29,21 @@ beforeAll(async () => {
   list = await browser.context.newPage();
   await list.goto(browser.extensionUrl('watchlist.html'));
   await list.locator('.watch-row').getByRole('button', { name: 'Open' }).click();
+  makers = await browser.context.newPage();
+  await makers.goto(browser.extensionUrl('watchlist.html#makers'));
+  await makers.getByRole('button', { name: 'Copy and change' }).first().click();
+  await makers
+    .getByRole('button', { name: /^plant/ })
+    .first()
+    .click();
 }, 400_000);
 afterAll(async () => {
   await browser?.close();
   await market?.close();
 });
+
+const screens = ['panel', 'watch list', 'maker editor'] as const;
+const screen = (name: (typeof screens)[number]) => ({ panel, 'watch list': list, 'maker editor': makers })[name];
 
 interface Violation {
   rule: string;
@@ -55,16 +66,16 @@ async function violations(page: Page): Promise<Violation[]> {
 }
 
 describe.each(['light', 'dark'] as const)('every screen, %s', (colorScheme) => {
-  it.each(['panel', 'watch list'])('%s: has nothing against WCAG 2.2 AA that axe-core finds', async (name) => {
-    const page = name === 'panel' ? panel : list;
+  it.each(screens)('%s: has nothing against WCAG 2.2 AA that axe-core finds', async (name) => {
+    const page = screen(name);
     await page.emulateMedia({ colorScheme });
     expect(await violations(page)).toEqual([]);
   });
 });
 
 describe.each(widths)('at %i px', (width) => {
-  it.each(['panel', 'watch list'])('%s: nothing stands over the edge', async (name) => {
-    const page = name === 'panel' ? panel : list;
+  it.each(screens)('%s: nothing stands over the edge', async (name) => {
+    const page = screen(name);
     await page.setViewportSize({ width, height: 900 });
     const over = await page.evaluate(() =>
       [...document.body.querySelectorAll('*')]

@@ -4,6 +4,8 @@ export interface Truth {
   title: string;
   truth: 'sound' | 'contradictory' | 'incomplete';
   code?: string | null;
+  /** How many photos the listing shows. */
+  photos?: number;
   /** Every finding of these kinds, by check. */
   exact?: Partial<Record<string, string[]>>;
   /** Findings that must be there; others may be too. */

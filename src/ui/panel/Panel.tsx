@@ -9,6 +9,7 @@ import { sentence } from '../parts/ProblemNote';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
 import { strings } from '../strings';
+import { PointAtPage } from './PointAtPage';
 import { SaveBar } from './SaveBar';
 import type { Session } from './session';
 import type { PanelState } from './state';
@@ -30,6 +31,7 @@ export function Panel({ tabId }: { tabId: number }) {
       <Trouble state={state} session={session} />
       {listing && listing.kind !== 'listing' && <Notice text={strings.notListing[listing.kind]} />}
       {state.case && <Content state={state} session={session} />}
+      {listing && <PointAtPage tabId={tabId} state={state} onChanged={session.read} />}
       <SaveBar state={state} saved={saved} />
       <Cautions />
     </main>

@@ -1,8 +1,8 @@
 import { fromBase64 } from '../../bridge/bytes';
+import { makersInUse } from '../../bridge/maker-files';
 import { connectReader } from '../../bridge/reader';
 import { send } from '../../bridge/send';
 import { buildCase, lookAt } from '../../case';
-import { builtInMakers } from '../../maker';
 import { inWatchList } from '../in-watch-list';
 import type { SessionPorts } from './session';
 
@@ -11,7 +11,7 @@ export const browserPorts = (): SessionPorts => ({
   readPage: (tabId) => send('page.read', { tabId }),
   fetchPhoto: (tabId, photoId) => send('photo.fetch', { tabId, photoId }),
   reader: connectReader(),
-  makers: async () => builtInMakers,
+  makers: makersInUse,
   buildCase,
   async previousLook(url, incognito) {
     if (incognito) return null;

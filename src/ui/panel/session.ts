@@ -113,8 +113,8 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       change({ stage: problem.code === 'right-lapsed' ? { kind: 'lapsed' } : { kind: 'trouble', problem } });
       return;
     }
-    const { listing, incognito } = page.value;
-    change({ listing, incognito });
+    const { listing, incognito, picks } = page.value;
+    change({ listing, incognito, picks });
     previous = (await ports.previousLook(listing.url, incognito)) ?? undefined;
     if (signal.aborted) return;
     if (listing.kind !== 'listing') {

@@ -1,6 +1,6 @@
 import type { PhotoView } from '../../bridge/protocol';
 import type { Case } from '../../case';
-import type { Listing } from '../../listing/types';
+import type { Listing, Pick } from '../../listing/types';
 import type { Problem } from '../../problem';
 
 /** Where the panel stands. `at` and `of` count photos from 1. */
@@ -29,6 +29,8 @@ export interface PanelState {
   /** Addresses of the fetched photos inside this document (blob:), by photo id. */
   files: Record<string, string>;
   typedCodes: TypedCode[];
+  /** Fields that the user pointed at on this site. */
+  picks: Pick[];
 }
 
 export const blankState: PanelState = {
@@ -40,6 +42,7 @@ export const blankState: PanelState = {
   views: {},
   files: {},
   typedCodes: [],
+  picks: [],
 };
 
 export const isBusy = ({ kind }: Stage): boolean => kind === 'opening' || kind === 'page' || kind === 'photos';

@@ -1,16 +1,22 @@
 import { useEffect, useState } from 'preact/hooks';
+import { MakersSection } from '../makers/MakersSection';
 import { strings } from '../strings';
 import { WatchSection } from './WatchSection';
 
-const sections = { watch: WatchSection } as const;
-type Section = keyof typeof sections;
-const names = Object.keys(sections) as Section[];
+const names = ['watch', 'makers'] as const;
+type Section = (typeof names)[number];
 
-/** What the address shows: `#makers`, or `#case=ID` for an opened case of the watch list. */
-function readAddress(): { section: Section; openCase: string | null } {
-  const fragment = location.hash.slice(1);
-  const openCase = new URLSearchParams(fragment).get('case');
-  return { section: names.find((name) => name === fragment) ?? 'watch', openCase };
+interface Address {
+  section: Section;
+  openCase: string | null;
+  openFile: string | null;
+}
+
+/** What the address shows: `#makers`, `#makers&file=ID`, or `#case=ID` for an opened case of the watch list. */
+function readAddress(): Address {
+  const fragment = new URLSearchParams(location.hash.slice(1));
+  const section = names.find((name) => fragment.has(name)) ?? 'watch';
+  return { section, openCase: fragment.get('case'), openFile: fragment.get('file') };
 }
 
 /** The full page: watch list, maker files, settings. The section is in the address, so that reload keeps it. */
@@ -38,6 +44,7 @@ export function FullPage() {
         </ul>
       </nav>
       {address.section === 'watch' && <WatchSection openCase={address.openCase} />}
+      {address.section === 'makers' && <MakersSection openFile={address.openFile} />}
     </main>
   );
 }

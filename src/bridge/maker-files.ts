@@ -1,0 +1,39 @@
+import * as z from 'zod';
+import { builtInMakers, type Draft, draftSchema, inspectDraft, type MakerFile } from '../maker';
+import { browser } from './browser';
+
+/**
+ * The user's own maker files, each as a draft with its steps back and forth: nothing is lost on reload. One storage
+ * entry each, so that two open pages do not write over each other's files.
+ */
+const prefix = 'maker-draft-';
+const storedSchema = z.strictObject({ changedAt: z.string(), draft: draftSchema });
+
+export interface OwnMakerFile {
+  id: string;
+  changedAt: string;
+  draft: Draft;
+}
+
+/** All of them, the latest change first. An entry that cannot be read is left where it lies. */
+export async function readOwnMakers(): Promise<OwnMakerFile[]> {
+  const all = await browser.storage.local.get(null);
+  return Object.entries(all)
+    .flatMap(([key, value]) => {
+      const stored = key.startsWith(prefix) ? storedSchema.safeParse(value) : null;
+      return stored?.success ? [{ id: key.slice(prefix.length), ...stored.data }] : [];
+    })
+    .sort((a, b) => b.changedAt.localeCompare(a.changedAt));
+}
+
+export const writeOwnMaker = (id: string, draft: Draft): Promise<void> =>
+  browser.storage.local.set({ [prefix + id]: { changedAt: new Date().toISOString(), draft } });
+
+export const removeOwnMaker = (id: string): Promise<void> => browser.storage.local.remove(prefix + id);
+
+/** The files that a listing is read with: built-in ones, and the user's own that are finished; these stand last and win. */
+export async function makersInUse(): Promise<MakerFile[]> {
+  const own = await readOwnMakers();
+  const finished = own.flatMap(({ draft }) => inspectDraft(draft).file ?? []);
+  return [...builtInMakers, ...finished.reverse()];
+}

@@ -1,0 +1,90 @@
+import { type Draft, inspectDraft, redoStep, undoStep } from '../../maker';
+import { ProblemNote } from '../parts/ProblemNote';
+import { strings } from '../strings';
+import { ConstructionAxis } from './ConstructionAxis';
+import { editingOf } from './editing';
+import { FieldProblems, LinesField, TextField } from './fields';
+import { ConstructionFacts, Models, Plants, Trade } from './OtherEntries';
+import { Systems } from './Systems';
+
+const words = strings.makers;
+
+interface Props {
+  draft: Draft;
+  onChange: (draft: Draft) => void;
+}
+
+/** One maker file, field by field; what is wrong stands at its field, and every change can be taken back. */
+export function Editor({ draft, onChange }: Props) {
+  const inspection = inspectDraft(draft);
+  const edit = editingOf(draft, inspection, onChange);
+  const [back, forth] = [draft.past.at(-1), draft.future[0]];
+  const whole = inspection.byField.get('the file') ?? [];
+  return (
+    <div class="maker-editor">
+      <div class="row editor-bar">
+        <p role="status" class="spread">
+          {inspection.file ? words.finished : words.unfinished(inspection.problems.length)}{' '}
+          <span class="muted">{words.saved}</span>
+        </p>
+        <button type="button" disabled={!back} onClick={() => onChange(undoStep(draft))}>
+          {back ? words.undoStep(back.what) : words.undoNothing}
+        </button>
+        <button type="button" disabled={!forth} onClick={() => onChange(redoStep(draft))}>
+          {forth ? words.redoStep(forth.what) : words.redoNothing}
+        </button>
+      </div>
+      {whole.map((problem) => (
+        <ProblemNote key={problem.what} problem={problem} />
+      ))}
+      <div class="fields">
+        <TextField edit={edit} path={['maker']} label={words.maker} required />
+        <LinesField edit={edit} path={['aliases']} label={words.aliases} />
+        <LinesField edit={edit} path={['sources']} label={words.sources} />
+        <Stamped edit={edit} />
+      </div>
+      <Systems edit={edit} />
+      <Plants edit={edit} />
+      <ConstructionFacts edit={edit} />
+      <ConstructionAxis edit={edit} />
+      <Models edit={edit} />
+      <Trade edit={edit} />
+    </div>
+  );
+}
+
+/** When the maker stamped codes at all: one field of three, which is taken out when its first date is emptied. */
+function Stamped({ edit }: { edit: ReturnType<typeof editingOf> }) {
+  const stamped = (edit.at(['stamped']) ?? {}) as { from?: string; to?: string | null; source?: string };
+  const set = (part: Partial<typeof stamped>) => {
+    const next = { from: '', to: null, source: '', ...stamped, ...part };
+    edit.set(['stamped'], next.from === '' && !next.to && next.source === '' ? undefined : next, true);
+  };
+  return (
+    <fieldset class="field period">
+      <legend>{words.stamped}</legend>
+      <div class="row">
+        {(['from', 'to'] as const).map((end) => (
+          <input
+            key={end}
+            type="text"
+            aria-label={`${words.stamped}, ${end === 'from' ? words.stampedFrom : words.stampedTo}`}
+            placeholder={end === 'from' ? words.period.hint : words.period.to}
+            value={stamped[end] ?? ''}
+            onInput={({ currentTarget: { value } }) => set({ [end]: end === 'to' && value === '' ? null : value })}
+          />
+        ))}
+      </div>
+      <input
+        type="text"
+        aria-label={`${words.stamped}, ${words.source}`}
+        placeholder={words.source}
+        value={stamped.source ?? ''}
+        onInput={({ currentTarget: { value } }) => set({ source: value })}
+      />
+      {(['stamped', 'stamped.from', 'stamped.to', 'stamped.source'] as const).map((where) => (
+        <FieldProblems key={where} edit={edit} path={where.split('.')} />
+      ))}
+    </fieldset>
+  );
+}

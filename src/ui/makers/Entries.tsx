@@ -1,0 +1,49 @@
+import type { ComponentChildren } from 'preact';
+import type { FieldPath } from '../../maker';
+import { strings } from '../strings';
+import type { Editing } from './editing';
+import { FieldProblems } from './fields';
+
+interface Props {
+  edit: Editing;
+  list: FieldPath;
+  title: string;
+  /** What a new entry is called on its button. */
+  add: string;
+  fresh: () => unknown;
+  /** A short name of an entry, for its own buttons. */
+  nameOf: (entry: unknown, index: number) => string;
+  children: (path: FieldPath, entry: unknown, index: number) => ComponentChildren;
+}
+
+/** A list of a maker file: its entries one below the other, each with a button that takes it away. */
+export function Entries({ edit, list, title, add, fresh, nameOf, children }: Props) {
+  const entries = edit.list(list);
+  const id = `entries-${list.join('-')}`;
+  return (
+    <section class="entries" aria-labelledby={id}>
+      <h3 id={id}>
+        {title} <span class="muted">({entries.length})</span>
+      </h3>
+      <FieldProblems edit={edit} path={list} />
+      {entries.map((entry, index) => (
+        <div class="entry" key={index}>
+          <FieldProblems edit={edit} path={[...list, index]} />
+          {children([...list, index], entry, index)}
+          <button type="button" class="small" onClick={() => edit.remove(list, index)}>
+            {strings.makers.remove(nameOf(entry, index))}
+          </button>
+        </div>
+      ))}
+      <button type="button" class="small" onClick={() => edit.insert(list, fresh())}>
+        {add}
+      </button>
+    </section>
+  );
+}
+
+/** A text field of an entry, for naming it. */
+export const textOf = (entry: unknown, field: string, otherwise: string): string => {
+  const value = typeof entry === 'object' && entry !== null ? Reflect.get(entry, field) : undefined;
+  return typeof value === 'string' && value !== '' ? value : otherwise;
+};

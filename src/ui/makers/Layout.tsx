@@ -1,0 +1,100 @@
+import { useState } from 'preact/hooks';
+import { type FieldPath, freshSlots } from '../../maker';
+import { strings } from '../strings';
+import type { Editing } from './editing';
+import { FieldProblems } from './fields';
+import { SlotFields } from './SlotFields';
+
+const words = strings.makers;
+type SlotValue = Record<string, unknown>;
+
+/** Short words for a slot as it stands in the row of slots. */
+function slotWords(slot: SlotValue): string {
+  const kind = freshSlots.find(({ slot: fresh }) => Object.keys(fresh)[0] === Object.keys(slot)[0]);
+  const [value] = Object.values(slot);
+  const detail = typeof value === 'string' || typeof value === 'number' ? ` ${value}` : '';
+  return `${kind?.name ?? '?'}${detail}`;
+}
+
+/** The slots of one layout in a row: clicked in from a list, chosen to be set, moved and taken away. */
+export function Layout({ edit, path }: { edit: Editing; path: FieldPath }) {
+  const [chosen, setChosen] = useState<number | null>(null);
+  const slots = edit.list(path) as SlotValue[];
+  const slot = chosen === null ? undefined : slots[chosen];
+  return (
+    <div class="layout-editor">
+      <p class="field-label">{words.layout}</p>
+      <ol class="slots">
+        {slots.map((one, index) => (
+          <li key={index}>
+            <button
+              type="button"
+              class="small"
+              aria-pressed={index === chosen}
+              onClick={() => setChosen(index === chosen ? null : index)}
+            >
+              {slotWords(one)}
+            </button>
+            <FieldProblems edit={edit} path={[...path, index]} />
+          </li>
+        ))}
+      </ol>
+      <FieldProblems edit={edit} path={path} />
+      {slot && chosen !== null && (
+        <div class="entry slot-settings">
+          <SlotFields edit={edit} path={[...path, chosen]} slot={slot} />
+          <div class="row">
+            <button
+              type="button"
+              class="small"
+              disabled={chosen === 0}
+              onClick={() => {
+                edit.move(path, chosen, chosen - 1);
+                setChosen(chosen - 1);
+              }}
+            >
+              {words.earlier}
+            </button>
+            <button
+              type="button"
+              class="small"
+              disabled={chosen === slots.length - 1}
+              onClick={() => {
+                edit.move(path, chosen, chosen + 1);
+                setChosen(chosen + 1);
+              }}
+            >
+              {words.later}
+            </button>
+            <button
+              type="button"
+              class="small"
+              onClick={() => {
+                edit.remove(path, chosen);
+                setChosen(null);
+              }}
+            >
+              {words.remove(slotWords(slot))}
+            </button>
+          </div>
+        </div>
+      )}
+      <fieldset class="row add-slots">
+        <legend class="muted">{words.addSlot}</legend>
+        {freshSlots.map(({ kind, name, slot: fresh }) => (
+          <button
+            key={kind}
+            type="button"
+            class="small"
+            onClick={() => {
+              edit.insert(path, fresh);
+              setChosen(slots.length);
+            }}
+          >
+            {name}
+          </button>
+        ))}
+      </fieldset>
+    </div>
+  );
+}

@@ -1,0 +1,199 @@
+import { useRef, useState } from 'preact/hooks';
+import type { OwnMakerFile } from '../../bridge/maker-files';
+import {
+  builtInMakers,
+  type Draft,
+  draftOf,
+  exportText,
+  inspectDraft,
+  type MakerFile,
+  newDraft,
+  openText,
+  plainName,
+} from '../../maker';
+import type { Problem } from '../../problem';
+import { ProblemNote } from '../parts/ProblemNote';
+import { saveAsFile } from '../save-as-file';
+import { strings } from '../strings';
+import { Editor } from './Editor';
+import { MergeFiles } from './MergeFiles';
+import { useOwnMakers } from './use-own-makers';
+
+const words = strings.makers;
+const nameOf = ({ value }: Draft) =>
+  typeof value.maker === 'string' && value.maker !== '' ? value.maker : words.unnamed;
+const newId = () => crypto.randomUUID();
+
+/** Maker files: the built-in ones, the user's own, and the editor of the one that is open. */
+export function MakersSection({ openFile }: { openFile: string | null }) {
+  const { files, write, remove } = useOwnMakers();
+  const [problems, setProblems] = useState<Problem[]>([]);
+  const [removed, setRemoved] = useState<OwnMakerFile | null>(null);
+  const [merging, setMerging] = useState<{ own: OwnMakerFile; mine: MakerFile; theirs: MakerFile } | null>(null);
+  const chooser = useRef<HTMLInputElement>(null);
+  if (files === null) return null;
+  const open = files.find(({ id }) => id === openFile);
+  const show = (id: string | null) => {
+    location.hash = id === null ? 'makers' : `makers&file=${id}`;
+  };
+  const begin = (draft: Draft) => {
+    const id = newId();
+    write(id, draft);
+    show(id);
+  };
+  const take = async (chosen: Iterable<File>) => {
+    for (const file of chosen) {
+      const { draft, problems: found } = openText(await file.text());
+      setProblems(found.slice(0, 5));
+      if (!draft) continue;
+      const theirs = inspectDraft(draft).file;
+      const own = theirs && files.find((one) => plainName(nameOf(one.draft)) === plainName(theirs.maker));
+      const mine = own ? inspectDraft(own.draft).file : null;
+      if (own && mine && theirs) setMerging({ own, mine, theirs });
+      else begin(draft);
+    }
+  };
+  return (
+    <section
+      aria-label={words.title}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        take(event.dataTransfer?.files ?? []);
+      }}
+    >
+      <div role="alert">
+        {problems.map((problem) => (
+          <ProblemNote
+            key={problem.where + problem.what}
+            problem={{ ...problem, what: `${problem.where}: ${problem.what}` }}
+          />
+        ))}
+      </div>
+      {merging && (
+        <MergeFiles
+          mine={merging.mine}
+          theirs={merging.theirs}
+          onMerged={(merged) => {
+            write(merging.own.id, {
+              ...draftOf(merged),
+              past: [...merging.own.draft.past, { value: merging.own.draft.value, what: words.merge }],
+            });
+            setMerging(null);
+            show(merging.own.id);
+          }}
+          onApart={() => {
+            begin(draftOf(merging.theirs));
+            setMerging(null);
+          }}
+        />
+      )}
+      {open ? (
+        <>
+          <div class="row watch-actions">
+            <button type="button" onClick={() => show(null)}>
+              {words.done}
+            </button>
+            <button type="button" onClick={() => saveDraft(open.draft)}>
+              {words.exportFile}
+            </button>
+          </div>
+          <h2>{nameOf(open.draft)}</h2>
+          <Editor draft={open.draft} onChange={(draft) => write(open.id, draft)} />
+        </>
+      ) : (
+        <>
+          <p>{words.about}</p>
+          <div class="row watch-actions">
+            <button type="button" class="main" onClick={() => begin(newDraft())}>
+              {words.create}
+            </button>
+            <button type="button" onClick={() => chooser.current?.click()}>
+              {words.choose}
+            </button>
+            <span class="muted">{words.drop}</span>
+            <input
+              ref={chooser}
+              type="file"
+              multiple
+              accept=".json,application/json"
+              class="visually-hidden"
+              tabIndex={-1}
+              aria-label={words.choose}
+              onChange={({ currentTarget }) => {
+                take([...(currentTarget.files ?? [])]);
+                currentTarget.value = '';
+              }}
+            />
+          </div>
+          <h2>{words.own}</h2>
+          {files.length === 0 && <p class="muted">{words.none}</p>}
+          {files.map((file) => (
+            <OwnRow
+              key={file.id}
+              file={file}
+              onEdit={() => show(file.id)}
+              onRemove={async () => {
+                await remove(file.id);
+                setRemoved(file);
+              }}
+            />
+          ))}
+          <h2>{words.builtIn}</h2>
+          {builtInMakers.map((maker) => (
+            <article class="watch-row" key={maker.maker}>
+              <h3>{maker.maker}</h3>
+              <p class="muted">{countsOf(maker)}</p>
+              <button type="button" class="small" onClick={() => begin(draftOf(maker))}>
+                {words.copy}
+              </button>
+            </article>
+          ))}
+        </>
+      )}
+      <div role="status">
+        {removed && (
+          <div class="toast">
+            <p>{words.removed(nameOf(removed.draft))}</p>
+            <button
+              type="button"
+              onClick={() => {
+                write(removed.id, removed.draft);
+                setRemoved(null);
+              }}
+            >
+              {words.undo}
+            </button>
+          </div>
+        )}
+      </div>
+    </section>
+  );
+}
+
+const countsOf = ({ codeSystems, plants, models }: MakerFile) =>
+  words.counts(codeSystems.length, plants.length, models.length);
+
+const saveDraft = (draft: Draft) =>
+  saveAsFile(exportText(draft), `${plainName(nameOf(draft)).replaceAll(' ', '-') || 'maker'}.json`);
+
+function OwnRow({ file, onEdit, onRemove }: { file: OwnMakerFile; onEdit: () => void; onRemove: () => void }) {
+  const { file: finished, problems } = inspectDraft(file.draft);
+  return (
+    <article class="watch-row">
+      <h3>{nameOf(file.draft)}</h3>
+      <p class="muted">{finished ? `${countsOf(finished)}. ${words.finished}` : words.unfinished(problems.length)}</p>
+      <div class="row">
+        <button type="button" onClick={onEdit}>
+          {words.edit}
+        </button>
+        <button type="button" onClick={() => saveDraft(file.draft)}>
+          {words.exportFile}
+        </button>
+        <button type="button" onClick={onRemove}>
+          {words.removeFile}
+        </button>
+      </div>
+    </article>
+  );
+}

@@ -1,0 +1,80 @@
+import { type CodeSystem, type FieldPath, liveExamples, type Plant } from '../../maker';
+import { strings } from '../strings';
+import { Entries, textOf } from './Entries';
+import type { Editing } from './editing';
+import { PeriodField, TextField } from './fields';
+import { Layout } from './Layout';
+
+const words = strings.makers;
+
+/** The code systems: slots built by clicking, the examples decoding beside them at every change. */
+export const Systems = ({ edit }: { edit: Editing }) => (
+  <Entries
+    edit={edit}
+    list={['codeSystems']}
+    title={words.systems}
+    add={words.addSystem}
+    fresh={() => ({
+      id: `system-${edit.list(['codeSystems']).length + 1}`,
+      used: ['1990', null],
+      layout: [],
+      examples: [],
+    })}
+    nameOf={(entry) => textOf(entry, 'id', words.system)}
+  >
+    {(path, entry) => (
+      <>
+        <div class="fields">
+          <TextField edit={edit} path={[...path, 'id']} label={words.id} required />
+          <PeriodField edit={edit} path={[...path, 'used']} label={words.used} words={words.period} />
+          <TextField edit={edit} path={[...path, 'where']} label={words.where} />
+          <TextField edit={edit} path={[...path, 'source']} label={words.source} />
+        </div>
+        {Array.isArray(Reflect.get(entry as object, 'layouts')) ? (
+          edit
+            .list([...path, 'layouts'])
+            .map((_, index) => <Layout key={index} edit={edit} path={[...path, 'layouts', index]} />)
+        ) : (
+          <Layout edit={edit} path={[...path, 'layout']} />
+        )}
+        <Examples edit={edit} path={path} system={entry} />
+      </>
+    )}
+  </Entries>
+);
+
+/** Known codes with what they read, each beside what the system makes of it now. */
+function Examples({ edit, path, system }: { edit: Editing; path: FieldPath; system: unknown }) {
+  const live = decodeLive(system, edit.list(['plants']));
+  return (
+    <Entries
+      edit={edit}
+      list={[...path, 'examples']}
+      title={words.examplesOf(textOf(system, 'id', words.system))}
+      add={words.addExample}
+      fresh={() => ({ code: '', reads: '' })}
+      nameOf={(entry, index) => textOf(entry, 'code', `${index + 1}`)}
+    >
+      {(place, _, index) => (
+        <div class="fields">
+          <TextField edit={edit} path={[...place, 'code']} label={words.code} required />
+          <TextField edit={edit} path={[...place, 'reads']} label={words.reads} hint={words.readsHint} required />
+          <p class={`live live-${live?.[index]?.state.replaceAll(' ', '-') ?? 'unknown'}`} role="status">
+            {live?.[index]
+              ? `${words.live[live[index].state]}${live[index].says.length > 0 ? `: ${live[index].says.join(' / ')}` : ''}`
+              : ''}
+          </p>
+        </div>
+      )}
+    </Entries>
+  );
+}
+
+/** A system that is half written cannot decode yet: then nothing is said, and the fields say what is missing. */
+function decodeLive(system: unknown, plants: unknown[]) {
+  try {
+    return liveExamples(system as CodeSystem, plants as Plant[]);
+  } catch {
+    return null;
+  }
+}

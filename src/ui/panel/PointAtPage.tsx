@@ -1,0 +1,84 @@
+import { useState } from 'preact/hooks';
+import { sendToPage } from '../../bridge/send';
+import { dropPicks, siteOf, writePick } from '../../bridge/site-picks';
+import { type PickField, pickFieldSchema } from '../../listing/types';
+import type { Problem } from '../../problem';
+import { ProblemNote } from '../parts/ProblemNote';
+import { strings } from '../strings';
+import type { PanelState } from './state';
+
+const words = strings.pick;
+
+interface Props {
+  tabId: number;
+  state: PanelState;
+  /** What was pointed at changes what the page says: read it again. */
+  onChanged: () => void;
+}
+
+/** Lets the user point at a field on the page. The choice is remembered for the site, shown as such, and can be undone. */
+export function PointAtPage({ tabId, state: { listing, incognito, picks }, onChanged }: Props) {
+  const [field, setField] = useState<PickField>('price');
+  const [outcome, setOutcome] = useState<'none' | 'waiting' | 'nothing' | Problem>('none');
+  if (!listing) return null;
+  const site = siteOf(listing.url);
+  const point = async () => {
+    setOutcome('waiting');
+    const picked = await sendToPage(tabId, 'field.pick', { field, invite: words.invite(words.fields[field]) });
+    if (!picked.ok) return setOutcome(picked.problem);
+    if (picked.value === null) return setOutcome('nothing');
+    await writePick(site, incognito, picked.value);
+    setOutcome('none');
+    onChanged();
+  };
+  const forget = async (forgotten: PickField) => {
+    await dropPicks(site, incognito, forgotten);
+    onChanged();
+  };
+  return (
+    <details class="quiet point-at-page" open={picks.length > 0}>
+      <summary>{words.title}</summary>
+      {picks.length > 0 && (
+        <>
+          <p>{words.kept}</p>
+          <ul>
+            {[...new Set(picks.map((pick) => pick.field))].map((kept) => (
+              <li key={kept}>
+                {words.fields[kept]}{' '}
+                <button type="button" class="small" onClick={() => forget(kept)}>
+                  {words.undo(words.fields[kept])}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <div class="row">
+        <label class="row">
+          <span>{words.field}</span>
+          <select value={field} onChange={({ currentTarget }) => setField(pickFieldSchema.parse(currentTarget.value))}>
+            {pickFieldSchema.options.map((option) => (
+              <option key={option} value={option}>
+                {words.fields[option]}
+              </option>
+            ))}
+          </select>
+        </label>
+        {outcome === 'waiting' ? (
+          <button type="button" onClick={() => sendToPage(tabId, 'field.endPick', {})}>
+            {words.end}
+          </button>
+        ) : (
+          <button type="button" onClick={point}>
+            {words.point}
+          </button>
+        )}
+      </div>
+      <div role="status">
+        {outcome === 'waiting' && <p>{words.waiting}</p>}
+        {outcome === 'nothing' && <p>{words.nothing}</p>}
+        {typeof outcome === 'object' && <ProblemNote problem={outcome} />}
+      </div>
+    </details>
+  );
+}
