@@ -52,7 +52,7 @@ export const rowSource = (text: string, verified: boolean): Source => ({
 });
 
 const speaksOfLabel =
-  /\b(?:label|tag|lining|stamp|mark|print|reads?|inside|interior|étiquette|griffe|etikett|schild|innen|etichetta|etiqueta|interior|label|etiket)\w*\b[^.!?\n]{0,80}$/iu;
+  /\b(?:label|tag|lining|stamp|mark|print|reads?|inside|interior|étiquette|griffe|etikett|schild|innen|etichetta|etiqueta|etiket)\w*\b[^.!?\n]{0,80}$/iu;
 
 /**
  * Whether print stands on the piece as far as the text can say: print read from a photo does; a listing's words do

@@ -24,7 +24,7 @@ export const hallmarkDateLetter = defineMark({
     [...text.matchAll(letterPattern)].map((match): MarkFound => {
       const end = match.index + match[0].length;
       const letter = caseAsSaid(match[0], match[1]!);
-      const near = text.slice(Math.max(0, match.index - reach), end + reach);
+      const near = sentenceAround(text, match.index, end);
       const named = officePatterns.filter(([, pattern]) => pattern.test(near)).map(([office]) => office);
       const office = named.length === 1 ? named[0] : undefined;
       const at = {
@@ -53,6 +53,11 @@ export const hallmarkDateLetter = defineMark({
       };
     }),
 });
+
+/** The words of the same sentence, `reach` characters either way: a shop's town in the next one is no assay office. */
+const sentenceAround = (text: string, start: number, end: number): string =>
+  (/[^.!?\n]*$/u.exec(text.slice(Math.max(0, start - reach), start))?.[0] ?? '') +
+  (/^[^.!?\n]*/u.exec(text.slice(start, end + reach))?.[0] ?? '');
 
 /** "small d" and "capital D" say the case; else it is as written. */
 function caseAsSaid(words: string, letter: string): string {

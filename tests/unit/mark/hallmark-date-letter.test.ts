@@ -18,6 +18,12 @@ test('without an office, or with two, there is no year', () => {
   ]);
 });
 
+test("a shop's town in another sentence is no office", () => {
+  expect(
+    said('hallmark-date-letter', 'Sold from London. Hallmarked, date letter D. Sent from Sheffield.', inListing),
+  ).toEqual(['date letter D | no date | soft']);
+});
+
 test('an office is known by its mark as well', () => {
   expect(said('hallmark-date-letter', 'anchor, lion, date letter "t"', inListing)).toEqual(
     said('hallmark-date-letter', 'Birmingham, lion, date letter "t"', inListing),
