@@ -5,7 +5,7 @@ import math
 import torch
 import torch.nn.functional as F
 
-from fields import Draw, blur, blur_transfer, filtered, motion_transfer
+from fields import Draw, blur_transfer, box, filtered, motion_transfer
 
 LUMA = torch.tensor(
     [16, 11, 10, 16, 24, 40, 51, 61, 12, 12, 14, 19, 26, 58, 60, 55, 14, 13, 16, 24, 40, 57, 69, 56, 14, 17, 22, 29]
@@ -39,8 +39,8 @@ def padded(picture):
     return F.pad(picture[:, None], (0, -width % 8, 0, -height % 8), mode="replicate")[:, 0]
 
 
-def photograph(scene, seed, rough=1.0, packed=True):
-    """Brightness 0 to 1 → a grey photo 0 to 255. `rough` scales noise and blur."""
+def photograph(scene, seed, rough=1.0, worst=40):
+    """Brightness 0 to 1 → a grey photo 0 to 255. `rough` scales noise and blur, `worst` is the lowest JPEG quality."""
     count, height, width = scene.shape
     draw = Draw(count, scene.device, seed)
     sigma = rough * (draw.uniform(0.25, 0.95) + draw.chance(0.15) * draw.uniform(0.3, 1.2))
@@ -53,16 +53,14 @@ def photograph(scene, seed, rough=1.0, packed=True):
     picture = torch.clamp(picture * (exposure * (1 - keep) + keep), 0, 1)
     level = rough * (draw.uniform(0.002, 0.03) + draw.chance(0.15) * draw.uniform(0, 0.04))
     grainy = draw.white(height, width)
-    fat = blur(grainy, torch.full_like(level, 0.8)) * 2.2
+    fat = box(grainy, 3) * 2.5
     mixed = draw.chance(0.5)
     noise = (grainy * mixed + fat * (1 - mixed)) * level * torch.sqrt(picture * 0.8 + 0.2)
     picture = torch.clamp(picture + noise, 0, 1) ** draw.uniform(0.45, 1.1)
     crisp = draw.uniform(0, 1.3) * draw.chance(0.5)
-    picture = picture + crisp * (picture - blur(picture, torch.full_like(level, 1.2)))
+    picture = picture + crisp * (picture - box(picture, 5))
     picture = torch.clamp(picture, 0, 1) * 255
-    if not packed:
-        return picture
-    packed = jpeg(padded(picture), draw.uniform(40, 96))[:, :height, :width]
+    packed = jpeg(padded(picture), draw.uniform(worst, 96))[:, :height, :width]
     return torch.clamp(torch.round(packed), 0, 255)
 
 

@@ -52,20 +52,28 @@ def layout_code(rng):
 
 
 def code(rng):
-    """A text that a code stamp may bear."""
+    """A text that a code stamp may bear; it has a digit, or it could not be told from a word."""
     while True:
         text = random_code(rng) if rng.random() < 0.4 else layout_code(rng)
-        if sum(c.isdigit() for c in text) >= 1 or (rng.random() < 0.1):
+        if any(c.isdigit() for c in text):
             return text
+
+
+def invented(rng):
+    """A word of nobody's: syllables, so that a maker's name never seen is still taken for a word."""
+    text = ""
+    while len(text) < rng.integers(3, 10):
+        text += pick(rng, "BCDFGHJKLMNPRSTVWZ") + pick(rng, "AEIOUY") + (pick(rng, "LMNRSTX") if rng.random() < 0.4 else "")
+    return text
 
 
 def words(rng, most=4):
     """A text that is no code: one to a few words in capitals."""
-    count = int(rng.integers(1, most + 1))
-    made = [pick(rng, WORDS) for _ in range(count)]
-    if rng.random() < 0.3:
-        made[0] = "".join(pick(rng, LETTERS if rng.random() < 0.6 else "AEIOU") for _ in range(int(rng.integers(4, 11))))
-    return " ".join(made)
+    count = int(rng.integers(1, most + 1)) if rng.random() < 0.6 else 1
+    made = [pick(rng, WORDS) if rng.random() < 0.55 else invented(rng) for _ in range(count)]
+    if rng.random() < 0.08:
+        made.insert(int(rng.integers(len(made) + 1)), pick(rng, ("&", "CO.", "LTD.", "ET FILS", "S.A.")))
+    return " ".join(made).replace("&", "AND") if rng.random() < 0.5 else " ".join(made)
 
 
 def small_words(rng):
@@ -76,4 +84,4 @@ def small_words(rng):
 
 def line_text(rng):
     """What a recogniser's training line says: mostly codes, some words so that words are read as words."""
-    return words(rng, 2)[:14].strip() if rng.random() < 0.08 else code(rng)
+    return words(rng, 2)[:14].replace("&", "").strip() if rng.random() < 0.08 else code(rng)

@@ -142,7 +142,7 @@ def shoot(batch, device, rough=1.0, strength=1.0, hard_share=0.15):
         if scale < 1:
             shape = (int(round(CANVAS * scale)), int(round(scene.shape[2] * scale)))
             piece = F.interpolate(piece[:, None], shape, mode="bilinear", antialias=True)[:, 0]
-        photo = photograph(piece, seed + 1 + part, rough * (0.5 + 0.4 * min(1.0, scale * 1.5)))
+        photo = photograph(piece, seed + 1 + part, rough * (0.5 + 0.4 * min(1.0, scale * 1.5)), 85 - 45 * scale)
         centre = torch.tensor([[(photo.shape[2] - 1) / 2, (photo.shape[1] - 1) / 2]], device=device).expand(len(piece), 2)
         crops.append(cut(photo, CROP, width, PER_PIXEL * scale, centre, seed + 50 + part, strength))
     crops = torch.cat(crops)

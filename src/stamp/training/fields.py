@@ -3,6 +3,7 @@
 import math
 
 import torch
+import torch.nn.functional as F
 
 
 class Draw:
@@ -13,6 +14,7 @@ class Draw:
         self.device = device
         self.generator = torch.Generator(device=device)
         self.generator.manual_seed(seed)
+        self.seed = seed
 
     def uniform(self, low, high):
         return torch.rand(self.count, 1, 1, device=self.device, generator=self.generator) * (high - low) + low
@@ -26,8 +28,9 @@ class Draw:
     def white(self, height, width):
         return torch.randn(self.count, height, width, device=self.device, generator=self.generator)
 
-    def permuted(self, count):
-        return torch.randperm(self.count, device=self.device, generator=self.generator)[:count]
+    def part(self, count, number):
+        """Another source of random numbers, for some of the batch."""
+        return Draw(count, self.device, self.seed * 31 + number)
 
 
 def frequencies(height, width, device):
@@ -61,6 +64,21 @@ def cloud(draw, height, width, slope, longest):
     fy, fx = frequencies(height, width, draw.device)
     distance = torch.sqrt(fy**2 + fx**2)
     return unit(filtered(draw.white(height, width), (distance + 1 / longest) ** (-slope)))
+
+
+def enlarged(field, height, width):
+    return F.interpolate(field[:, None], (height, width), mode="bicubic", align_corners=False)[:, 0]
+
+
+def haze(draw, height, width, slope, longest, step=8):
+    """A cloud without fine parts, made small and enlarged: a twentieth of the cost."""
+    return enlarged(cloud(draw, -(-height // step) + 2, -(-width // step) + 2, slope, longest / step), height, width)
+
+
+def box(picture, side):
+    """Mean over a square of odd side."""
+    padded = F.pad(picture[:, None], (side // 2,) * 4, mode="replicate")
+    return F.avg_pool2d(padded, side, 1)[:, 0]
 
 
 def blur_transfer(height, width, sigma):

@@ -10,8 +10,9 @@ import sys
 
 import numpy as np
 
+from beam import best_text, probabilities
 from boxes import corners
-from read import Reader, best_text, grey_of, probabilities
+from read import Reader, grey_of
 
 
 def plain(text):

@@ -4,7 +4,7 @@ import math
 
 import torch
 
-from fields import Draw, band, blur, cloud, grid, slopes
+from fields import Draw, band, blur, blur_transfer, box, enlarged, filtered, grid, haze, slopes
 from material import grain
 
 KINDS = ("blind", "ink", "foil", "engraved", "raised", "plate")
@@ -29,8 +29,8 @@ def struck(draw, mask, size):
     turn = draw.uniform(0, 2 * math.pi)
     ramp = ((x - width / 2) * torch.cos(turn) + (y - height / 2) * torch.sin(turn)) / (size * draw.uniform(2, 8))
     uneven = 1 - draw.uniform(0, 0.6) * draw.chance(0.6) * torch.clamp(0.5 + ramp, 0, 1)
-    worn = band(draw, height, width, size * draw.log(0.1, 1.2), 0.6)
-    worn = torch.sigmoid((worn + draw.uniform(0.9, 3.0)) * 4)
+    worn = band(draw, -(-height // 2), -(-width // 2), size * draw.log(0.05, 0.6), 0.6)
+    worn = torch.sigmoid((enlarged(worn, height, width) + draw.uniform(0.9, 3.0)) * 4)
     hurt = draw.chance(0.35)
     return mark * uneven * (1 - hurt + hurt * worn), mark
 
@@ -53,21 +53,21 @@ def colours(draw, kind, mark, full, size, layers):
     height, width = mark.shape[-2:]
     base = draw.uniform(0.06, 0.85) ** 1.2
     base = base * (1 - kind["plate"]) + kind["plate"] * (draw.chance(0.7) * draw.uniform(0.55, 0.95) + draw.uniform(0.03, 0.3))
-    mottle = cloud(draw, height, width, 1.3, 120.0)
-    ground = base * (1 + draw.uniform(0, 0.12) * mottle)
+    mottle = haze(draw, height, width, 1.3, 120.0, 4) + 0.3 * box(draw.white(height, width), 3) * draw.uniform(0, 1)
+    ground = base * (1 + 0.12 * draw.uniform(0, 1) ** 2 * mottle)
     patch = layers.get("patch")
     if patch is not None:
         other = draw.uniform(0.05, 0.9)
-        ground = ground * patch + other * (1 + draw.uniform(0, 0.15) * mottle) * (1 - patch)
+        ground = ground * patch + other * (1 + 0.12 * draw.uniform(0, 1) ** 2 * mottle) * (1 - patch)
     if "print" in layers:
         ground = ground + layers["print"] * draw.uniform(0.05, 0.5)
     ground = torch.clamp(ground, 0.02, 1)
     scorch = draw.uniform(-0.4, 0.1) * draw.chance(0.45) * (kind["blind"] + kind["raised"])
-    ground = ground * (1 + scorch * blur(full, size * draw.uniform(0.01, 0.06)))
+    ground = ground * (1 + scorch * full)
     away = torch.where(base > 0.45, -1.0, 1.0) * torch.where(draw.uniform(0, 1) < 0.12, -1.0, 1.0)
     gap = draw.uniform(0.1, 0.6) * (1 - kind["plate"]) + kind["plate"] * draw.uniform(0.3, 0.8)
     ink = torch.clamp(base + away * gap, 0.02, 1)
-    shine = 0.5 + draw.uniform(0.1, 0.5) * cloud(draw, height, width, 1.5, 200.0)
+    shine = 0.5 + draw.uniform(0.1, 0.5) * haze(draw, height, width, 1.5, 200.0)
     foil = torch.clamp(shine * draw.uniform(0.5, 1.1), 0.05, 1.2)
     inked = kind["ink"] + kind["plate"] + kind["engraved"] * draw.chance(0.4)
     cover = mark * draw.uniform(0.65, 1)
@@ -83,8 +83,9 @@ def surface(draw, kind, mark, full, size, layers, hard):
     flat = kind["ink"] + kind["plate"] * draw.chance(0.6)
     steep = steep * (1 - flat * draw.uniform(0.7, 1))
     sign = torch.where(kind["raised"] + kind["plate"] > 0, 1.0, -1.0)
-    deep = blur(mark, edge) * steep * edge * 2.5
-    rim = (blur(mark, edge * 2.5) - blur(mark, edge)) * steep * edge * draw.uniform(0, 2.5) * draw.chance(0.4)
+    near, far = blur_transfer(height, width, edge), blur_transfer(height, width, edge * 2.5)
+    rim = draw.uniform(0, 2.5) * draw.chance(0.4)
+    shape = filtered(mark, (sign * 2.5 * near + (far - near) * rim) * steep * edge)
     bumpy = draw.log(0.02, 0.27) * (1 - hard) + hard * draw.log(0.12, 0.5)
     strength = bumpy * torch.clamp(steep * 1.3, min=0.25) * (1 - 0.6 * kind["engraved"])
     strength = strength * (1 - kind["plate"] * draw.uniform(0.6, 1))
@@ -92,13 +93,13 @@ def surface(draw, kind, mark, full, size, layers, hard):
     if period is None:
         period = size * draw.log(0.05, 0.7)
     texture = grain(draw, height, width, torch.clamp(period, min=2.5)) * strength
-    texture = texture * (1 - draw.uniform(0, 0.9) * blur(full, edge))
+    texture = texture * (1 - draw.uniform(0, 0.9) * full)
     if "patch" in layers:
         texture = texture * (1 - layers["patch"] * draw.uniform(0, 1) * draw.chance(0.5))
-    result = sign * deep + rim + texture
+    result = shape + texture
     if "height" in layers:
         result = result + layers["height"] * draw.log(0.5, 5)
-    swell = cloud(draw, height, width, 2.2, 300.0) * draw.uniform(0, 0.1) * 40
+    swell = haze(draw, height, width, 2.2, 300.0, 16) * draw.uniform(0, 2.5)
     return result + swell
 
 
@@ -114,15 +115,15 @@ def render(layers, size, seed, fixed=None, hard_share=0.15):
     albedo, base = colours(draw, kind, mark, full, size, layers)
     dx, dy = slopes(relief)
     lit, half = lamp(draw, dx, dy, 18, 75)
-    second, half2 = lamp(draw, dx, dy, 30, 85)
+    second, _ = lamp(draw, dx, dy, 30, 85)
     share = draw.uniform(0, 0.6) * draw.chance(0.5)
     lit = lit * (1 - share) + second * share
     ambient = draw.uniform(0.1, 0.65)
-    dip = torch.clamp(blur(relief, size * 0.06) - relief, min=0) / (size * 0.06)
+    dip = torch.clamp(box(relief, 5) - relief, min=0) / 2
     light = ambient * torch.exp(-dip * draw.uniform(0, 3)) + (1 - ambient) * lit
     power = draw.log(4, 90)
     gloss = draw.uniform(0, 0.5) * draw.chance(0.6) + 0.4 * mark * kind["foil"] + 0.25 * kind["engraved"]
-    shine = gloss * (half**power + half2**power * share)
+    shine = gloss * half**power
     return light_field(draw, torch.clamp(albedo * light, max=2) + shine, half, size), chosen
 
 

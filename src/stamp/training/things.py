@@ -215,5 +215,7 @@ def after(scene):
     for thing, share in ((seam, 0.3), (zipper, 0.12), (motifs, 0.16), (creases, 0.3), (bars, 0.12)):
         if rng.random() < share:
             thing(scene)
+    while rng.random() < 0.3:
+        stitches(scene, random_path(scene, 4), rng.uniform(8, 70))
     while rng.random() < 0.25:
         rivet(scene, (rng.uniform(0, scene.width), rng.uniform(0, scene.height)), rng.uniform(3, 40))

@@ -31,6 +31,7 @@ def arguments():
     parser.add_argument("--batch", type=int, default=24)
     parser.add_argument("--side", type=int, default=640)
     parser.add_argument("--workers", type=int, default=7)
+    parser.add_argument("--again", type=int, default=1, help="steps on stored batches after each new one")
     parser.add_argument("--checks", type=int, default=16, help="validation batches of 16 photos")
     return parser.parse_args()
 
@@ -57,6 +58,30 @@ def loss_of(answer, wanted, weights):
     return text + 0.5 * code + sides + 4 * turn
 
 
+def learn(net, optimiser, average, images, wanted, weights):
+    """One step on one batch."""
+    with torch.autocast(images.device.type, torch.bfloat16, enabled=images.is_cuda):
+        answer = net(images)
+    loss = loss_of(answer.float(), wanted, weights)
+    optimiser.zero_grad(set_to_none=True)
+    loss.backward()
+    norm = torch.nn.utils.clip_grad_norm_(net.parameters(), 4.0)
+    if torch.isfinite(norm):
+        optimiser.step()
+        average.update(net)
+    return loss
+
+
+def moved(images, wanted, weights):
+    """A seen batch made a little different: rolled by whole cells, noisier, at times inverted."""
+    down, right = (int(v) for v in torch.randint(0, 20, (2,)))
+    images = torch.roll(images, (32 * down, 32 * right), (2, 3))
+    sign = torch.where(torch.rand(len(images), 1, 1, 1, device=images.device) < 0.15, -1.0, 1.0)
+    images = sign * images + torch.rand_like(sign) ** 3 * 0.3 * torch.randn_like(images)
+    shift = ((8 * down, 8 * right), (2, 3))
+    return torch.clamp(images, -4, 4), torch.roll(wanted, *shift), torch.roll(weights, *shift)
+
+
 def load(args, net, device):
     average = Average(net, 0.999)
     optimiser = torch.optim.AdamW(net.parameters(), lr=PEAK, weight_decay=0.02)
@@ -72,12 +97,14 @@ def load(args, net, device):
 
 def train(args, device):
     torch.manual_seed(args.seed)
+    torch.backends.cudnn.benchmark = True  # one shape only
     net = Finder().to(device, memory_format=torch.channels_last)
     average, optimiser, step = load(args, net, device)
     source = photos.Photos(args.atlas, args.seed, args.batch, args.side)
     loader = DataLoader(source, None, num_workers=args.workers, prefetch_factor=2, pin_memory=device == "cuda")
     start, first, last, waited = time.time(), step, time.time(), 0.0
     net.train()
+    store, rng, mark = [], np.random.default_rng(args.seed), step
     stream = iter(loader)
     while True:
         before = time.time()
@@ -90,24 +117,24 @@ def train(args, device):
             group["lr"] = PEAK * rate(args.span[0] + (args.span[1] - args.span[0]) * spent)
         with torch.no_grad():
             images = photos.shoot(batch, device)
-        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
-            answer = net(images)
-        loss = loss_of(answer.float(), batch["wanted"].to(device), batch["weights"].to(device))
-        if not torch.isfinite(loss):
-            continue
-        optimiser.zero_grad(set_to_none=True)
-        loss.backward()
-        torch.nn.utils.clip_grad_norm_(net.parameters(), 4.0)
-        optimiser.step()
-        average.update(net)
+        fresh = (images, batch["wanted"].to(device), batch["weights"].to(device))
+        loss = learn(net, optimiser, average, *fresh)
         step += 1
-        if step % 250 == 0:
-            pace = 250 / (time.time() - last)
-            last = time.time()
+        for _ in range(args.again if store else 0):
+            old = [part.float() for part in store[rng.integers(len(store))]]
+            learn(net, optimiser, average, *moved(*old))
+            step += 1
+        keep = [part.half() for part in fresh]
+        if len(store) < 100:
+            store.append(keep)
+        else:
+            store[rng.integers(100)] = keep
+        if time.time() - last > 40:
+            pace, mark, last = (step - mark) / (time.time() - last), step, time.time()
             print(f"finder step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s", flush=True)
     saved = {"net": net.state_dict(), "average": average.state, "optimiser": optimiser.state_dict(), "step": step}
     torch.save(saved, pathlib.Path(args.out) / "finder.pt")
-    print(f"finder: {step} steps, {(step - first) * args.batch} photos in {time.time() - start:.0f} s", flush=True)
+    print(f"finder: {step} steps, {(step - first) // (1 + args.again) * args.batch} new photos in {time.time() - start:.0f} s", flush=True)
     net.load_state_dict(average.state)
     return net.eval()
 

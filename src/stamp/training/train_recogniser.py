@@ -7,6 +7,7 @@ import argparse
 import pathlib
 import time
 
+import numpy as np
 import torch
 import torch.nn.functional as F
 from torch.utils.data import DataLoader
@@ -29,6 +30,7 @@ def arguments():
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--batch", type=int, default=256)
     parser.add_argument("--workers", type=int, default=7)
+    parser.add_argument("--again", type=int, default=2, help="steps on stored batches after each new one")
     parser.add_argument("--checks", type=int, default=16, help="validation batches of 128 lines")
     return parser.parse_args()
 
@@ -46,6 +48,29 @@ def loss_of(logits, side, texts, device):
         each = torch.where(each < 2, each, 2 * torch.sqrt(2 * torch.clamp(each, min=2)) - 2)
         total = total + weight * each.mean()
     return total
+
+
+def learn(net, optimiser, average, images, texts):
+    """One step on one batch."""
+    with torch.autocast(images.device.type, torch.bfloat16, enabled=images.is_cuda):
+        logits, side = net(images)
+    loss = loss_of(logits, side, texts, images.device)
+    optimiser.zero_grad(set_to_none=True)
+    loss.backward()
+    norm = torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
+    if torch.isfinite(norm):
+        optimiser.step()
+        average.update(net)
+    return loss
+
+
+def disturbed(images):
+    """A seen batch made a little different: shifted, noisier, at times inverted."""
+    count = len(images)
+    level = torch.rand(count, 1, 1, 1, device=images.device) ** 3 * 0.4
+    sign = torch.where(torch.rand(count, 1, 1, 1, device=images.device) < 0.15, -1.0, 1.0)
+    moved = torch.roll(images, (int(torch.randint(-2, 3, (1,))), int(torch.randint(-3, 4, (1,)))), (2, 3))
+    return torch.clamp(sign * moved + level * torch.randn_like(moved), -4, 4)
 
 
 def load(args, net, device):
@@ -76,6 +101,7 @@ def train(args, device):
     loader = DataLoader(lines, None, num_workers=args.workers, prefetch_factor=4, pin_memory=device == "cuda")
     start, first, last, waited = time.time(), step, time.time(), 0.0
     net.train()
+    store, rng, mark = [], np.random.default_rng(args.seed), step
     source = iter(loader)
     while True:
         before = time.time()
@@ -88,24 +114,23 @@ def train(args, device):
             group["lr"] = PEAK * rate(args.span[0] + (args.span[1] - args.span[0]) * spent)
         with torch.no_grad():
             images, _ = crops.shoot(batch, device)
-        with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
-            logits, side = net(images)
-        loss = loss_of(logits, side, batch["texts"], device)
-        if not torch.isfinite(loss):
-            continue
-        optimiser.zero_grad(set_to_none=True)
-        loss.backward()
-        torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
-        optimiser.step()
-        average.update(net)
+        loss = learn(net, optimiser, average, images, batch["texts"])
         step += 1
-        if step % 100 == 0:
-            pace = 100 / (time.time() - last)
-            last = time.time()
-            if step % 400 == 0:
-                print(f"recogniser step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s", flush=True)
+        # Lighting a scene costs more than learning from it: each is learnt again a few times before it is let go.
+        for _ in range(args.again):
+            old, texts = store[rng.integers(len(store))] if store else (images, batch["texts"])
+            learn(net, optimiser, average, disturbed(old.float()), texts)
+            step += 1
+        keep = (images.half(), batch["texts"])
+        if len(store) < 80:
+            store.append(keep)
+        else:
+            store[rng.integers(80)] = keep
+        if time.time() - last > 40:
+            pace, mark, last = (step - mark) / (time.time() - last), step, time.time()
+            print(f"recogniser step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s", flush=True)
     save(args, net, average, optimiser, step)
-    print(f"recogniser: {step} steps, {(step - first) * args.batch} lines in {time.time() - start:.0f} s", flush=True)
+    print(f"recogniser: {step} steps, {(step - first) // (1 + args.again) * args.batch} new lines in {time.time() - start:.0f} s", flush=True)
     net.load_state_dict(average.state)
     return net
 
