@@ -2,7 +2,7 @@ import { type DecodeOptions, decodeLattice } from '../code';
 import type { Reading } from '../code/types';
 import { quadBounds } from '../photo';
 import type { Problem } from '../problem';
-import { readStamp, type StampEngines, type StampLine } from '../stamp';
+import { looksLikeCode, readStamp, type StampEngines, type StampLine } from '../stamp';
 import type { PhotoFile } from './photo-file';
 
 /** One way to read a photo's stamp; `box` is left, top, right, bottom in the file's own upright pixels. */
@@ -48,7 +48,7 @@ export async function photoResult(
     const free: StampReading = { text, probability: round(probability), system: null, span: null, place: null, box };
     if (line.stampScore < least) candidates.push(free);
     else if (decoding.readings.length > 0) accepted.push(...decoding.readings.map((reading) => reported(reading, box)));
-    else if (decoding.accepted && /\d/.test(text)) accepted.push(free);
+    else if (decoding.accepted && looksLikeCode(text)) accepted.push(free);
     else {
       const ways = decoding.nearest.filter(({ change }) => change === 'none' || change.startsWith('read as'));
       candidates.push(free, ...ways.map(({ reading }) => reported(reading, box)));

@@ -9,6 +9,7 @@ export type {
   StampNets,
 } from './engines';
 export { freeTexts } from './free-text';
+export { looksLikeCode } from './looks-like-code';
 export type { ModelCard, NetFiles, NetSession, OnnxRuntime } from './net';
 export { modelCardSchema, openNets, stampNets } from './net';
 export type { OpenPrintReader, TesseractFiles } from './print/tesseract';

@@ -3,6 +3,7 @@ import { characterMiddles } from './align';
 import { cropLine } from './crop';
 import type { PrintReader, StampNets } from './engines';
 import { freeTexts } from './free-text';
+import { looksLikeCode } from './looks-like-code';
 import { measureLine } from './measure';
 import { readPrintedLine } from './read-printed';
 import type { Lattice, StampLine } from './types';
@@ -30,7 +31,7 @@ export async function readWithNets(
     const lattice = await nets.readLine(photo, quad);
     const free = freeTexts(lattice)[0] ?? { text: '', probability: 0 };
     if (free.text === '' || isLoneShape(lattice)) continue;
-    const isCode = /\d/.test(free.text) && stampScore >= nets.acceptance.stampScore;
+    const isCode = looksLikeCode(free.text) && stampScore >= nets.acceptance.stampScore;
     if (!isCode) {
       const words = print === null ? '' : await readPrintedLine(grey, quad, print);
       printed.push(words === '' && isWording(free) ? free.text : words);

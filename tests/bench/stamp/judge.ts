@@ -1,6 +1,6 @@
 import { acceptanceLevel, decodeLattice, freeDecode } from '../../../src/code';
 import type { MakerFile } from '../../../src/maker';
-import type { PhotoRead, StampLine } from '../../../src/stamp';
+import { looksLikeCode, type PhotoRead, type StampLine } from '../../../src/stamp';
 
 /** What one photo gave: the best text with code systems and without, how likely, and whether it counts as read. */
 export interface Judged {
@@ -26,7 +26,11 @@ export function judge(
   const withSystems = lines.map((line) => bestReading(line, makers, now)).sort((a, b) => b.probability - a.probability);
   const free = lines
     .map(({ lattice }) => freeDecode(lattice))
-    .map(({ text, probability }) => ({ text, probability, accepted: probability >= acceptanceLevel }))
+    .map(({ text, probability }) => ({
+      text,
+      probability,
+      accepted: probability >= acceptanceLevel && looksLikeCode(text),
+    }))
     .sort((a, b) => b.probability - a.probability);
   return { code, withSystems: withSystems[0] ?? nothing, free: free[0] ?? nothing };
 }
@@ -35,7 +39,7 @@ export function judge(
 function bestReading(line: StampLine, makers: readonly MakerFile[], now: string): Judged['withSystems'] {
   const { readings, nearest, accepted, code } = decodeLattice(line.lattice, { makers, maker: null, now });
   // Clearly legible characters count as read though no system explains them: an impossible month is a finding.
-  if (readings.length === 0 && accepted && /\d/.test(code)) {
+  if (readings.length === 0 && accepted && looksLikeCode(code)) {
     return { text: code, probability: line.free.probability, accepted };
   }
   const texts = new Map<string, number>();
