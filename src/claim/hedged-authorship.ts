@@ -1,5 +1,6 @@
 import { clauseAround, isNegated, listOf, phraseFinder, phrasePattern } from '../listing/text';
 import type { MakerFile } from '../maker/types';
+import { rememberForMakers } from './by-makers';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** Words that leave open who made the piece, wherever they stand. Common practice, no source. */
@@ -31,10 +32,14 @@ const after = new RegExp(
 export const isHedgedName = (text: string, start: number, end: number): boolean =>
   before.test(text.slice(Math.max(0, start - 32), start)) || after.test(text.slice(end, end + 20));
 
+const nameFinder = rememberForMakers((makers) => {
+  const names = makers.flatMap((file) => [file.maker, ...file.aliases]);
+  return names.length > 0 ? phraseFinder({ maker: names }) : () => [];
+});
+
 /** Everything that says or hints that another hand than the named maker's made the piece. */
 export function hedgedAuthorshipClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
-  const findNames =
-    makers.length > 0 ? phraseFinder({ maker: makers.flatMap((file) => [file.maker, ...file.aliases]) }) : () => [];
+  const findNames = nameFinder(makers);
   return passages.flatMap((from) => {
     const { text } = from.folded;
     const phrases = find(from.folded).filter((hit) => !isDenied(text, hit.foldedStart, hit.foldedEnd, hit.words));

@@ -1,6 +1,7 @@
 import { type Hit, isAboutAnother, isNegated, phraseFinder } from '../listing/text';
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
+import { rememberForMakers } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 
@@ -8,12 +9,20 @@ const emptyFinder = () => [] as Hit<string>[];
 const finder = (table: Record<string, string[]>) =>
   Object.values(table).some((names) => names.length > 0) ? phraseFinder(table) : emptyFinder;
 
-const namesOf = (makers: MakerFile[]) =>
-  Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]));
+const nameFinder = rememberForMakers((makers) =>
+  finder(Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]))),
+);
+const modelFinder = rememberForMakers((makers) => {
+  const table: Record<string, string[]> = {};
+  for (const { models } of makers)
+    for (const { name, aliases } of models)
+      table[name] = [...(table[name] ?? []), ...spellings([name, ...(aliases ?? [])])];
+  return finder(table);
+});
 
 /** Makers of the files named in the text, or by the page's own data. "In the style of …" is no claim of its make. */
 export function makerClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
-  const find = finder(namesOf(makers));
+  const find = nameFinder(makers);
   const inText = passages.flatMap((from) =>
     find(from.folded).flatMap((hit): ClaimDraft[] => {
       const { text } = from.folded;
@@ -37,11 +46,7 @@ export function modelClaims(
   named: Set<string>,
 ): ClaimDraft[] {
   const files = makers.filter((file) => named.size === 0 || named.has(file.maker));
-  const table: Record<string, string[]> = {};
-  for (const file of files)
-    for (const model of file.models)
-      table[model.name] = [...(table[model.name] ?? []), ...spellings([model.name, ...(model.aliases ?? [])])];
-  const find = finder(table);
+  const find = modelFinder(files);
   const inText = passages.flatMap((from) =>
     find(from.folded).flatMap((hit): ClaimDraft[] => {
       const { text } = from.folded;

@@ -10,6 +10,7 @@ import {
 } from '../listing/text';
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
+import { rememberForMakers } from './by-makers';
 import { colourWords, materialWords } from './material-words';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 import type { Part } from './types';
@@ -68,19 +69,8 @@ interface Vocabulary {
   materials: Set<string>;
 }
 
-/** Built once for each set of maker files: the pattern is large. */
-const built = new WeakMap<MakerFile[], Vocabulary>();
-
-function vocabularyOf(makers: MakerFile[]): Vocabulary {
-  const known = built.get(makers);
-  if (known) return known;
-  const fresh = vocabulary(makers);
-  built.set(makers, fresh);
-  return fresh;
-}
-
 /** The words that a material claim is looked up by: the general ones and those of the maker files, which win. */
-function vocabulary(makers: MakerFile[]): Vocabulary {
+const vocabularyOf = rememberForMakers((makers): Vocabulary => {
   const own = new Set<string>();
   for (const { construction } of makers)
     for (const fact of construction)
@@ -90,7 +80,7 @@ function vocabulary(makers: MakerFile[]): Vocabulary {
   const materials = new Set([...Object.keys(materialWords), ...own]);
   const find = phraseFinder(table);
   return { find: (from) => find(from.folded), materials };
-}
+});
 
 /** Neighbouring colour and material words as one description: "dark" + "red" + "suede". */
 function groups(from: Passage, hits: Hit<string>[], materials: Set<string>): Group[] {

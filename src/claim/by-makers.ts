@@ -1,0 +1,11 @@
+import type { MakerFile } from '../maker/types';
+
+/** Remembers what was built for the last list of maker files: patterns over all their words are large. */
+export function rememberForMakers<T>(build: (makers: MakerFile[]) => T): (makers: MakerFile[]) => T {
+  let last: { makers: MakerFile[]; built: T } | null = null;
+  return (makers) => {
+    const same = last?.makers.length === makers.length && makers.every((file, index) => file === last?.makers[index]);
+    if (!last || !same) last = { makers: [...makers], built: build(makers) };
+    return last.built;
+  };
+}

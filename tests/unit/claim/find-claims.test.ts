@@ -1,0 +1,140 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { claimSchema, findClaims } from '../../../src/claim';
+import { builtInMakers } from '../../../src/maker';
+import { listingOf, ondrasse, shortClaim } from './listing-of';
+
+const description = 'Made in Belgium in 1994. Olive twill lining, date code KV0915. Never used. No returns.';
+
+describe('claims of a whole listing', () => {
+  it('carry their kind, the exact words and where these stand', () => {
+    const claims = findClaims(listingOf('Ondrasse Carryall 30, early 90s', description), [ondrasse]);
+    expect(claims.map((claim) => [claim.id, claim.words, claim.at])).toEqual([
+      ['maker-1', 'Ondrasse', { field: 'title', start: 0, end: 8 }],
+      ['made-1', 'early 90s', { field: 'title', start: 22, end: 31 }],
+      ['made-2', '1994', { field: 'description', start: 19, end: 23 }],
+      ['condition-1', 'Never used', { field: 'description', start: 63, end: 73 }],
+      ['material-1', 'Olive twill lining', { field: 'description', start: 25, end: 43 }],
+      ['model-1', 'Carryall 30', { field: 'title', start: 9, end: 20 }],
+      ['origin-1', 'Belgium', { field: 'description', start: 8, end: 15 }],
+      ['code-1', 'KV0915', { field: 'description', start: 55, end: 61 }],
+      ['returns-1', 'No returns', { field: 'description', start: 75, end: 85 }],
+    ]);
+  });
+
+  it('are the same each time and fit the schema', () => {
+    const listing = listingOf('Ondrasse Carryall 30', description);
+    const claims = findClaims(listing, [ondrasse]);
+    expect(findClaims(listing, [ondrasse])).toEqual(claims);
+    expect(claimSchema.array().parse(claims)).toEqual(claims);
+  });
+
+  it('take the visible text when there is no description', () => {
+    const claims = findClaims(listingOf('', '', 'en', { text: 'Made in Spain.' }), []);
+    expect(claims.map((claim) => [shortClaim(claim), claim.at.field])).toEqual([['origin ES', 'text']]);
+  });
+
+  it('are none for a listing without text or data', () => {
+    expect(findClaims(listingOf('', ''), [ondrasse])).toEqual([]);
+  });
+
+  it("take maker, model, price, condition, material and return terms from the page's own data", () => {
+    const from = { origin: 'json-ld', where: 'script', confidence: 0.9 } as const;
+    const price = { kind: 'sale', minor: 45000, exponent: 2, currency: 'EUR', currencies: ['EUR'] } as const;
+    const claims = findClaims(
+      listingOf('', '', 'en', {
+        maker: [{ ...from, value: 'ONDRASSE BRUXELLES' }],
+        model: [{ ...from, value: 'carry-all 30' }],
+        price: [{ ...from, value: { ...price, currencies: ['EUR'] }, words: '450.00' }],
+        condition: [{ ...from, value: 'new' }],
+        material: [{ ...from, value: 'Leather' }],
+        returns: [{ ...from, value: { accepted: false, days: null, words: 'no returns' } }],
+      }),
+      [ondrasse],
+    );
+    expect(claims.map((claim) => [shortClaim(claim), claim.at.field])).toEqual([
+      ['maker Ondrasse', 'data'],
+      ['condition new', 'data'],
+      ['body = leather', 'data'],
+      ['model Carryall 30', 'data'],
+      ['price sale 45000', 'data'],
+      ['returns no', 'data'],
+    ]);
+  });
+
+  it('keep a maker that no file knows', () => {
+    const maker = [{ value: 'Nobody & Daughters', origin: 'json-ld', where: 'script', confidence: 0.9 } as const];
+    expect(findClaims(listingOf('', '', 'en', { maker }), [ondrasse]).map(shortClaim)).toEqual([
+      'maker Nobody & Daughters',
+    ]);
+  });
+
+  it('stand in the characters of the source even when bidi marks and soft hyphens are in it', () => {
+    const text = 'Never\u00a0used, made in\u200f Bel\u00adgium.';
+    const [claim] = findClaims(listingOf('', text), []);
+    expect(claim?.words).toBe('Never\u00a0used');
+    expect(text.slice(claim?.at.start, claim?.at.end)).toBe(claim?.words);
+  });
+});
+
+describe('whatever a listing says', () => {
+  const words = fc.constantFrom(
+    'not',
+    'never used',
+    'new',
+    'olive twill',
+    'lining',
+    'brass hardware',
+    'Ondrasse',
+    'Ondrasse style',
+    'Carryall 30',
+    '1994',
+    'made in',
+    'Belgium',
+    'bought in 2012',
+    'date code KV0915',
+    'no code',
+    'outlet',
+    'bank transfer',
+    'no returns',
+    '1:1',
+    '30 x 21 cm',
+    'similar to',
+    ',',
+    '.',
+    '\n',
+    'a@b.example',
+    '未使用',
+    '刻印なし',
+    'Futter aus',
+    'doublure en',
+    '\u200f',
+    'İ',
+    'e\u0301',
+    '😀',
+    '450 €',
+    'circa',
+  );
+  const texts = fc.oneof(
+    fc.string({ unit: 'binary', maxLength: 300 }),
+    fc.array(words, { maxLength: 40 }).map((parts) => parts.join(' ')),
+    fc.array(words, { maxLength: 20 }).map((parts) => parts.join('')),
+  );
+  const language = fc.constantFrom(null, 'en', 'de', 'fr', 'it', 'es', 'nl', 'ja');
+
+  it('nothing throws, words are slices of their field, ids differ, and the schema holds', () => {
+    fc.assert(
+      fc.property(texts, texts, language, (title, text, tag) => {
+        const listing = listingOf(title, text, tag);
+        const claims = findClaims(listing, [...builtInMakers]);
+        for (const claim of claims) {
+          const source = claim.at.field === 'title' ? title : text;
+          expect(source.slice(claim.at.start, claim.at.end)).toBe(claim.words);
+        }
+        expect(new Set(claims.map((claim) => claim.id)).size).toBe(claims.length);
+        expect(claimSchema.array().safeParse(claims).success).toBe(true);
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
