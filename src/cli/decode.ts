@@ -1,4 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { decodeText, readsOf } from '../code';
 import type { Decoding } from '../code/types';
@@ -18,7 +19,12 @@ function stop(message: string): never {
   process.exit(2);
 }
 
-function readMaker(path: string): MakerFile {
+/** A path as the user wrote it, also from a folder below the project's (npm starts programs in the project's own). */
+const placeOf = (path: string): string =>
+  existsSync(path) ? path : resolve(process.env.INIT_CWD ?? process.cwd(), path);
+
+function readMaker(given: string): MakerFile {
+  const path = placeOf(given);
   if (!existsSync(path)) stop(`${path}: there is no such maker file`);
   let text: string;
   try {

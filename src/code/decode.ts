@@ -18,7 +18,7 @@ export interface DecodeOptions {
   makers: readonly MakerFile[];
   /** Name of the maker as its file gives it, or of several; null tries every file and the families. */
   maker: string | readonly string[] | null;
-  /** Day on which the code was seen (ISO): no piece is younger. Without it a system still in use lasts 100 years. */
+  /** Day on which the code was seen (ISO): no piece is younger. Without it a system still in use lasts to 2050 or sixty years. */
   now?: string;
   /** Divides the recogniser's log probabilities: above 1 flattens an overconfident one. 1 when not given. */
   temperature?: number;

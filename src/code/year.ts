@@ -1,10 +1,18 @@
 import type { Span } from '../span';
 import type { LaidGroup } from './layout';
 
-/** First and last year of a period; an open end lasts to `latest`, or a hundred years when that is not given. */
+/** Without a clock a system still in use is taken to last to this year, or for so many years when it began late. */
+const farYear = 2050;
+const fewestOpenYears = 60;
+
+/**
+ * First and last year of a period. An open end lasts to `latest`, the year in which the code was seen; when that is
+ * not known, not so long that a code of the year before the beginning would be read as a hundred years later.
+ */
 export function yearsOf(used: Span, latest?: number): { first: number; last: number } {
   const first = used.from === null ? 1 : Number(used.from.slice(0, 4));
-  const last = used.to === null ? Math.max(first, latest ?? first + 99) : Number(used.to.slice(0, 4));
+  const open = Math.max(first + fewestOpenYears - 1, Math.min(first + 99, farYear));
+  const last = used.to === null ? Math.max(first, latest ?? open) : Number(used.to.slice(0, 4));
   return { first, last };
 }
 

@@ -9,6 +9,10 @@ test.each([
   [2, '95', ['1890', '1999'], ['1895', '1995']],
   // Outside the period the nearest year is read, and the reading says so.
   [2, '89', ['1990', '1999'], ['1989']],
+  // A period that still lasts does not reach round to the year before it began.
+  [2, '06', ['2007', null], ['2006']],
+  [2, '95', ['1900', null], ['1995']],
+  [2, '26', ['1970', null], ['2026']],
   [1, '5', ['1990', '1999'], ['1995']],
   [1, '5', ['1990', '2009'], ['1995', '2005']],
 ] as const)('a year of %i digits, %s in %j, reads %j', (year, code, used, reads) => {
