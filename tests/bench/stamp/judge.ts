@@ -26,12 +26,13 @@ export function judge(
   const withSystems = lines.map((line) => bestReading(line, makers, now)).sort((a, b) => b.probability - a.probability);
   const free = lines
     .map(({ lattice }) => freeDecode(lattice))
-    .map(({ text, probability }) => ({
+    .map(({ text, probability }) => ({ text, probability, likely: looksLikeCode(text) }))
+    .sort((a, b) => Number(b.likely) - Number(a.likely) || b.probability - a.probability)
+    .map(({ text, probability, likely }) => ({
       text,
       probability,
-      accepted: probability >= acceptanceLevel && looksLikeCode(text),
-    }))
-    .sort((a, b) => b.probability - a.probability);
+      accepted: likely && probability >= acceptanceLevel,
+    }));
   return { code, withSystems: withSystems[0] ?? nothing, free: free[0] ?? nothing };
 }
 
