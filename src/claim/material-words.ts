@@ -120,7 +120,7 @@ export const materialWords: PhraseTable<string> = {
   satin: ['satin', 'raso', 'satén', 'satijn', 'サテン'],
   nylon: ['nylon', 'nailon', 'ナイロン'],
   polyester: ['polyester', 'poliestere', 'poliéster', 'ポリエステル'],
-  microfibre: listOf('microfibre, microfiber, alcantara, mikrofaser, microfibra, microvezel, マイクロファイバー'),
+  microfibre: listOf('microfibre, microfiber, mikrofaser, microfibra, microvezel, マイクロファイバー'),
   velvet: listOf('velvet, samt, velluto, terciopelo, fluweel, ベルベット'),
   wool: listOf('wool, wolle, laine, lana, wol, ウール'),
   textile: listOf(
