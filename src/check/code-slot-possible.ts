@@ -1,5 +1,6 @@
 import { settledCodes } from './codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { misfitInTime } from './in-time';
 import { commonAsks, sentence } from './wording';
 
 /** From this likelihood on, a look-alike character explains an impossible value as well as the stamp itself does. */
@@ -15,14 +16,17 @@ export const codeSlotPossible = defineCheck({
   innocent: 'One worn or badly lit character may have been taken for another.',
   settles: 'A sharper photo of the stamp, straight from above.',
   source: makerFileSource,
-  needs: { maker: ['codeSystems'], decodings: true, photos: 'any' },
+  needs: { maker: ['codeSystems', 'plants'], decodings: true, photos: 'any' },
   run(facts) {
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap(({ decoding, readings, words, hard, photos }): Speech[] => {
-      const misfit = decoding.misfits.find((one) => one.system.maker === facts.maker.name);
-      if (readings.length > 0 || !misfit) return [];
-      const near = decoding.nearest[0];
+    return settled.codes.flatMap((code): Speech[] => {
+      const { decoding, readings, words, hard, photos } = code;
+      const own = decoding.misfits.find((one) => one.system.maker === facts.maker.name);
+      const inTime = misfitInTime(code, facts.maker);
+      const misfit = inTime?.misfit ?? (readings.length > 0 ? undefined : own);
+      if (!misfit) return [];
+      const near = (inTime ?? decoding).nearest[0];
       const maybeMisread = near !== undefined && near.likelihood >= misreadExplains;
       const hint = near ? ` ${near.text} would read (${near.change}).` : '';
       return [

@@ -3,6 +3,7 @@ import { spanWords } from '../span';
 import { settledCodes } from './codes';
 import { daysApart, yearDays } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { misfitInTime } from './in-time';
 import { commonAsks, sentence } from './wording';
 
 export const codeSystemInUse = defineCheck({
@@ -15,16 +16,17 @@ export const codeSystemInUse = defineCheck({
   innocent: 'The start or end of a system in the maker file may be off by some months, or a character misread.',
   settles: 'A sharper photo of the stamp, and another piece of that period to compare.',
   source: makerFileSource,
-  needs: { maker: ['codeSystems'], decodings: true, photos: 'any' },
+  needs: { maker: ['codeSystems', 'plants'], decodings: true, photos: 'any' },
   run(facts) {
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap(({ decoding, readings, words, hard, photos }): Speech[] => {
+    return settled.codes.flatMap((code): Speech[] => {
+      const { decoding, readings, words, hard, photos } = code;
       const dated = readings.flatMap((reading) => (reading.span ? [{ reading, span: reading.span }] : []));
       const first = dated[0];
       if (!first) return [];
       const apart = Math.min(...dated.map(({ reading, span }) => daysApart(span, reading.systemUsed)));
-      if (apart === 0) return [];
+      if (apart === 0 || misfitInTime(code, facts.maker)) return [];
       return [
         {
           kind: hard && apart > yearDays ? 'contradiction' : 'doubt',

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { codeSlotPossible } from '../../../src/check/code-slot-possible';
-import { decoded, facts, kv0915, misfit, nearest, said } from './sample';
+import { codeSystemInUse } from '../../../src/check/code-system-in-use';
+import type { MakerFile } from '../../../src/maker/types';
+import { isoWeekSpan } from '../../../src/span';
+import { decoded, facts, kv0915, misfit, nearest, ondrasse, onlyFinding, reading, said } from './sample';
 
 describe('code-slot-possible', () => {
   const month19 = (rest = {}) => decoded('KV1995', [], { misfits: [misfit('KV1995')], ...rest });
@@ -25,5 +28,23 @@ describe('code-slot-possible', () => {
   });
   it('cannot tell from an unclear stamp', () => {
     expect(said(codeSlotPossible, facts({ decodings: [month19({ accepted: false })] }))[0]).toMatch(/^cannot-tell/);
+  });
+  it('names the month that does not exist when the code reads only by a system of another time', () => {
+    const weekSystem: MakerFile['codeSystems'][number] = {
+      id: 'interleaved-week',
+      used: ['2007', null],
+      layout: [{ plant: 2 }, { week: 'tens' }, { year: 'tens' }, { week: 'units' }, { year: 'units' }],
+      examples: [{ code: 'KV2047', reads: '2007-W24, BE' }],
+    };
+    const maker = { ...ondrasse, codeSystems: [...ondrasse.codeSystems, weekSystem] };
+    const byWeek = reading('KV1953', isoWeekSpan(1993, 15), {
+      system: { maker: 'Ondrasse', id: 'interleaved-week' },
+      systemUsed: { from: '2007-01-01', to: null, precision: 'range' },
+    });
+    const given = facts({ maker, decodings: [decoded('KV1953', [byWeek])] });
+    const finding = onlyFinding(codeSlotPossible, given);
+    expect(finding.kind).toBe('contradiction');
+    expect(finding.statement).toMatch(/^The stamp in photo 1 reads KV1953: month “15” does not exist/);
+    expect(said(codeSystemInUse, given)).toEqual(['silent']);
   });
 });

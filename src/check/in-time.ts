@@ -1,0 +1,40 @@
+import { decodeText } from '../code';
+import type { Misfit, Nearest } from '../code/types';
+import type { MakerFile } from '../maker/types';
+import { periodSpan, type Span, spansMeet } from '../span';
+import type { SettledCode } from './codes';
+
+type Sections = { name: string } & Pick<MakerFile, 'codeSystems' | 'plants'>;
+
+/**
+ * A code may read only under a system that was not in use at the date it then gives, and have at that date the shape
+ * of the system that was, with an impossible value: the fifteenth month of 1993, or the fifteenth week fourteen years
+ * before weeks were stamped. The impossible value is then what is wrong with it. Null for every other code.
+ */
+export function misfitInTime(code: SettledCode, maker: Sections): { misfit: Misfit; nearest: Nearest[] } | null {
+  const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
+  if (spans.length === 0 || code.readings.some(({ span, systemUsed }) => span === null || spansMeet(span, systemUsed)))
+    return null;
+  const codeSystems = maker.codeSystems.filter((system) => inUse(system, spans));
+  if (codeSystems.length === 0) return null;
+  const file: MakerFile = {
+    format: 1,
+    maker: maker.name,
+    aliases: [],
+    sources: [],
+    plants: maker.plants,
+    codeSystems,
+    construction: [],
+    models: [],
+    trade: {},
+  };
+  const text = code.readings[0]?.text ?? code.decoding.code;
+  const decoding = decodeText(text, { makers: [file], maker: maker.name });
+  const misfit = decoding.readings.length === 0 ? decoding.misfits[0] : undefined;
+  return misfit ? { misfit, nearest: decoding.nearest } : null;
+}
+
+function inUse(system: MakerFile['codeSystems'][number], spans: Span[]): boolean {
+  const used = periodSpan(system.used);
+  return used !== null && spans.some((span) => spansMeet(span, used));
+}
