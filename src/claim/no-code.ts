@@ -47,7 +47,7 @@ const lost = phrasePattern(
     "cannot be read, can't be read, can't read, can not be read, cannot read, gone, missing, disappeared, cut out",
     'removed, too faint, not present, not to be found, nowhere to be found, nicht lesbar, nicht zu finden, nicht auffindbar, nicht mehr lesbar, unleserlich, nicht mehr erkennbar',
     'nicht erkennbar, nicht mehr zu lesen, nicht vorhanden, fehlt, abgerieben, verblasst, nicht mehr sichtbar',
-    'nicht sichtbar, schlecht lesbar, illisible, introuvable, effacé, effacée, plus lisible, pas lisible, usé, disparu',
+    'nicht sichtbar, schlecht lesbar, illisible, introuvable, effacé, effacée, plus lisible, pas lisible, est usé, trop usé, disparu',
     'peu lisible, non lisible, plus visible, absent, illeggibile, non leggibile, non è più leggibile, non è leggibile, non si trova, non trovo, consumato, cancellato, sbiadito',
     'non più leggibile, non si legge, scomparso, assente, poco leggibile, non visibile, ilegible, ya no se lee, no es legible, no se encuentra, borrado',
     'no legible, no se lee, no se ve, desgastado, desaparecido, no visible, poco legible, onleesbaar',

@@ -32,7 +32,7 @@ const negations = phrasePattern(
     "won't, can't, haven't, hasn't, isnt, dont, doesnt, far from, instead of, rather than, nicht, kein, keine",
     'keinen, keinem, keiner, keinerlei, ohne, nie, niemals, weder, noch nie, statt, pas, jamais, sans, aucun',
     "aucune, ni, non, ne, n'est, plutôt que, mai, senza, nessun, nessuna, nessuno, né, mica, nunca, sin, ningún",
-    'ninguna, ninguno, jamás, tampoco, niet, geen, nooit, zonder, noch, nimmer',
+    'ninguna, ninguno, jamás, tampoco, niet, geen, nooit, zonder, nimmer',
   ),
   'gu',
 );

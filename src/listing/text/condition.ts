@@ -15,9 +15,30 @@ const nounAfter = new RegExp(`^\\s{0,2}(?:${phrasePattern(pieceNouns).source})`,
 const stateBefore =
   /(?:condition|zustand|etat|stato|condizioni|estado|staat|conditie|状態|is|it's|its|ist|est|e|es|brand|fabrik|absolutely|completely|totally|komplett|ganz|totalement|completamente|helemaal|ganz|and|und|et|en|y)[\s:.-]{0,3}$/u;
 
-/** "I used my discount", "used to be": the verb, not the state. */
-const verbAfter = /^\s(?:my|to|as|for|by|an?)\s/u;
-const words = (said: { words: string }) => said.words.toLowerCase();
+const plainWords = (said: { words: string }) => foldWords(said.words).text;
+
+/** Words that mean something else when these stand behind them, or when their accent is missing. */
+const otherwise: { word: RegExp; behind: RegExp }[] = [
+  // "I used my discount", "used to be": the verb, not the state.
+  { word: /^used$/, behind: /^\s(?:my|to|as|for|by|an?)\s/u },
+  // "Porté épaule" and "kann getragen werden" say how it is carried.
+  {
+    word: /^portee?$/,
+    behind: /^\s{0,2}(?:a l'|a la |au |aux |sur |en |a )?(?:epaule|main|croise|travers|bandouliere|dos|bras|coude)/u,
+  },
+  { word: /^(?:getragen|gedragen)$/, behind: /^\s(?:werden|wird|worden)/u },
+  { word: /^mint$/, behind: /^\s?-?(?:gr|colou?r|blue|leather|suede|vert|verde)/u },
+  // "新品で購入": bought new, which says nothing of today.
+  { word: /./u, behind: /^(?:で|を)(?:購入|買)/u },
+];
+const accentMatters = new Set(['use', 'porte']);
+
+const meansOtherwise = (said: { words: string }, text: string, end: number): boolean => {
+  const word = plainWords(said);
+  const behind = text.slice(end, end + 24);
+  if (accentMatters.has(word) && /^[a-z]+$/i.test(said.words)) return true;
+  return otherwise.some((rule) => rule.word.test(word) && rule.behind.test(behind));
+};
 
 /** What a denied condition leaves: "not new" is used; a denied flaw or "not worn" says nothing by itself. */
 const denied: Record<Condition, Condition | null> = {
@@ -68,8 +89,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
   );
   for (const said of [...taken, ...bare].sort((a, b) => a.start - b.start)) {
     const { foldedStart: start, foldedEnd: end } = said;
-    if (verbAfter.test(folded.text.slice(end, end + 6)) && words(said) === 'used') continue;
-    if (/^(?:で|を)(?:購入|買)/u.test(folded.text.slice(end, end + 4))) continue;
+    if (meansOtherwise(said, folded.text, end)) continue;
     const negated = isNegated(folded.text, start, end);
     if (bare.includes(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;

@@ -124,15 +124,19 @@ function runs(text: string, plain: string): Term[][] {
   return found.filter((terms) => terms.length > 0);
 }
 
+/** "17D cm", "21 hoog cm": the unit behind the label. */
+const unitBehindLabel = /^\s?\(?(\p{L}{1,12})\)?\s{0,2}(cm|mm|in(?!\s\p{L})|inches|")(?!\p{L})/iu;
+
 /** Gives every term of a run the unit that the run states once, at its end or its start ("cm 30x20"). */
 function spreadUnit(text: string, terms: Term[]): Unit | null {
   const stated = [...terms].reverse().find((term) => term.unit)?.unit ?? null;
   const first = unitFirst.exec(text.slice(Math.max(0, terms[0]!.start - 10), terms[0]!.start))?.[1]?.toLowerCase();
   const last = terms[terms.length - 1]!;
-  const behind = /^\s?\(?\p{L}{1,9}\)?\s{0,2}(cm|mm|in|inches|")(?![\p{L}])/iu
-    .exec(text.slice(last.end, last.end + 24))?.[1]
-    ?.toLowerCase();
-  if (behind && !stated) return behind === 'cm' || behind === 'mm' ? behind : 'in';
+  const behind = stated ? null : unitBehindLabel.exec(text.slice(last.end, last.end + 28));
+  if (behind && (behind[1]!.length <= 2 || withoutLabels(foldWords(behind[1]!).text) === '')) {
+    const unit = behind[2]!.toLowerCase();
+    return unit === 'cm' || unit === 'mm' ? unit : 'in';
+  }
   return stated ?? (first === undefined ? null : first === 'cm' || first === 'mm' ? first : 'in');
 }
 
