@@ -89,11 +89,15 @@ describe('layers', () => {
   });
 });
 
-/** Folders whose parts run in different places (worker, page, command) have a door for each. */
+/**
+ * Folders with a second door, for whom: words are read in the page and again by claims; generated files are made by
+ * commands alone; and some folders have a door for each place (page, worker, panel) that their parts run in.
+ */
 function isSecondDoor(folder: string, path: string): boolean {
+  if (path === 'listing/text') return folder === 'claim';
+  if (path === 'check/docs' || path === 'maker/json-schema') return folder === 'cli';
   return (
-    (folder === 'cli' || folder === 'ui' || folder === 'bridge') &&
-    /^(stamp|listing|watch|bridge)\/[a-z-]+(\/index)?(\.ts)?$/.test(path)
+    ['cli', 'ui', 'bridge'].includes(folder) && /^(stamp|listing|watch|bridge)\/[a-z-]+(\/index)?(\.ts)?$/.test(path)
   );
 }
 
