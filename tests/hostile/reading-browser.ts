@@ -5,10 +5,10 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, normalize } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type BrowserContext, chromium } from 'playwright-core';
+import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { build } from 'vite';
 import { findChromium, missingChromium } from '../../src/cli/find-chromium';
-import type { Listing } from '../../src/listing';
+import { type Listing, type PageExtract, readFacts } from '../../src/listing';
 
 /** What the page script gave back, with what it cost the page. */
 export interface PageReading {
@@ -16,11 +16,13 @@ export interface PageReading {
   prototypeClean: boolean;
   longestMs: number;
   totalMs: number;
+  /** Longest task of the page's main thread while it was read, in processor time; null unless it was traced. */
+  longestTaskMs: number | null;
 }
 
 export interface ReadingBrowser {
   /** Opens a page of the folder (or, with `html`, that page) and reads it as the extension's page script does. */
-  read(file: string, html?: string): Promise<PageReading>;
+  read(file: string, html?: string, traced?: boolean): Promise<PageReading>;
   /** Origin that the pages are served from. */
   origin: string;
   close(): Promise<void>;
@@ -94,6 +96,31 @@ async function launchWithScript(folder: string, script: string): Promise<Browser
   });
 }
 
+interface TraceEvent {
+  name: string;
+  ph: string;
+  /** Processor time in microseconds, which other programs on the machine do not lengthen as they do the clock's. */
+  tdur?: number;
+}
+
+/** Records the page's tasks; the returned function ends the record and gives the longest, in milliseconds. */
+async function startTrace(page: Page): Promise<() => Promise<number>> {
+  const session = await page.context().newCDPSession(page);
+  const events: TraceEvent[] = [];
+  session.on('Tracing.dataCollected', ({ value }) => events.push(...(value as unknown as TraceEvent[])));
+  await session.send('Tracing.start', { categories: 'devtools.timeline', transferMode: 'ReportEvents' });
+  return async () => {
+    const complete = new Promise((resolve) => session.once('Tracing.tracingComplete', resolve));
+    await session.send('Tracing.end');
+    await complete;
+    await session.detach();
+    const tasks = events.filter(
+      ({ name, ph }) => ph === 'X' && /^(TimerFire|FunctionCall|EventDispatch|EvaluateScript)$/.test(name),
+    );
+    return Math.max(0, ...tasks.map(({ tdur }) => (tdur ?? 0) / 1000));
+  };
+}
+
 /** Starts Chromium with the reader as a content script, and a server for the folder's pages. */
 export async function openReadingBrowser(pagesFolder: string): Promise<ReadingBrowser> {
   const folder = await mkdtemp(join(tmpdir(), 'tellstamp-reading-'));
@@ -104,11 +131,12 @@ export async function openReadingBrowser(pagesFolder: string): Promise<ReadingBr
   const context = await launchWithScript(folder, await bundleScript('page-script.ts'));
   return {
     origin,
-    async read(file, html) {
+    async read(file, html, traced = false) {
       if (html !== undefined) made.set(`/${file}`, html);
       const page = await context.newPage();
       try {
         await page.goto(`${origin}/${file}`, { waitUntil: 'load' });
+        const trace = traced ? await startTrace(page) : null;
         const detail = await page.evaluate(
           () =>
             new Promise<string>((resolve) => {
@@ -118,7 +146,9 @@ export async function openReadingBrowser(pagesFolder: string): Promise<ReadingBr
               dispatchEvent(new CustomEvent('test-read'));
             }),
         );
-        return JSON.parse(detail) as PageReading;
+        const longestTaskMs = trace ? await trace() : null;
+        const { extract, ...costs } = JSON.parse(detail) as Omit<PageReading, 'listing'> & { extract: PageExtract };
+        return { ...costs, listing: readFacts(extract), longestTaskMs };
       } finally {
         await page.close();
       }

@@ -1,0 +1,1 @@
+declare module 'web-auto-extractor';
