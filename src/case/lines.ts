@@ -6,7 +6,9 @@ import type { StampLine } from '../stamp/types';
 const longestStamp = 14;
 /** Under this score a line is taken for a stamp only when it reads under a code system. */
 const likelyStamp = 0.3;
-/** A line that reads under no system is kept as a code only from this score on. */
+/** From this score on a line that cannot be read counts as a stamp that is shown, too unclear: the gap to ask about. */
+const shownStamp = 0.4;
+/** A line that is read and fits no system is kept as a code only from this score on. */
 const surelyStamp = 0.7;
 const shareOfDigits = 0.4;
 
@@ -44,7 +46,7 @@ export function countsAsCode(line: StampLine, decoding: Decoding): boolean {
   if (line.stampScore < likelyStamp) return false;
   const text = plain(line.free.text);
   const digits = text.replace(/[^0-9]/g, '').length;
-  if (!decoding.accepted) return line.stampScore >= surelyStamp && (text === '' || digits > 0);
+  if (!decoding.accepted) return line.stampScore >= shownStamp && (text === '' || digits > 0);
   if (decoding.misfits.length > 0) return true;
   return line.stampScore >= surelyStamp && digits >= 2 && digits / text.length >= shareOfDigits;
 }
