@@ -24,8 +24,6 @@ export interface SearchOptions {
   keep: 'valid' | 'shape';
   /** Share of the best under which a filling is not followed. */
   least?: number;
-  /** Expected share of codes with this beginning, for ranking; 1 when nothing is known. */
-  weigh?: (path: string) => number;
 }
 
 export const textOf = (path: string): string => path.replaceAll(leftOut, '');
@@ -51,12 +49,11 @@ export function stepsOf(lattice: Lattice, temperature = 1): Step[] {
 }
 
 /** Fillings so much less likely than the best are not followed. */
-const negligible = 1e-10;
+const negligible = 1e-7;
 
 interface Entry {
   blank: number;
   character: number;
-  weight: number;
 }
 
 /**
@@ -86,8 +83,8 @@ export function searchLayout(steps: readonly Step[], laid: LaidLayout, options: 
   return whole.sort((a, b) => b.probability - a.probability);
 }
 
-const startingBeam = () => new Map<string, Entry>([['', { blank: 1, character: 0, weight: 1 }]]);
-const rank = ({ blank, character, weight }: Entry) => (blank + character) * weight;
+const startingBeam = () => new Map<string, Entry>([['', { blank: 1, character: 0 }]]);
+const rank = ({ blank, character }: Entry) => blank + character;
 
 function bestRank(entries: Map<string, Entry>): number {
   let best = 0;
@@ -107,21 +104,22 @@ function pause(entries: Map<string, Entry>): void {
 
 /** Keeps the best, and of each place in the layout at least one: where slots may be left out, many ways rank alike. */
 function prune(entries: Map<string, Entry>, width: number): Map<string, Entry> {
-  const ranked = [...entries].sort(([, a], [, b]) => rank(b) - rank(a));
-  const kept = new Map(ranked.slice(0, width));
-  const reached = new Set([...kept.keys()].map(({ length }) => length));
-  for (const [path, entry] of ranked.slice(width)) {
-    if (reached.has(path.length)) continue;
+  const ranked = [...entries].map(([path, entry]) => ({ path, entry, rank: rank(entry) }));
+  ranked.sort((a, b) => b.rank - a.rank);
+  const kept = new Map<string, Entry>();
+  const reached = new Set<number>();
+  for (const [place, { path, entry }] of ranked.entries()) {
+    if (place >= width && reached.has(path.length)) continue;
     reached.add(path.length);
     kept.set(path, entry);
   }
   return kept;
 }
 
-function entryOf(next: Map<string, Entry>, path: string, weight: () => number): Entry {
+function entryOf(next: Map<string, Entry>, path: string): Entry {
   const known = next.get(path);
   if (known) return known;
-  const fresh = { blank: 0, character: 0, weight: weight() };
+  const fresh = { blank: 0, character: 0 };
   next.set(path, fresh);
   return fresh;
 }
@@ -138,19 +136,19 @@ function extend(
   const total = entry.blank + entry.character;
   if (total === 0) return;
   const last = path[path.length - 1];
-  if (step.blank > 0) entryOf(next, path, () => entry.weight).blank += total * step.blank;
+  if (step.blank > 0) entryOf(next, path).blank += total * step.blank;
   for (const [character, probability] of step.characters) {
     // Without a blank between, the same character again is still the one before.
     if (character === last && entry.character > 0) {
-      entryOf(next, path, () => entry.weight).character += entry.character * probability;
+      entryOf(next, path).character += entry.character * probability;
     }
     const gain = (character === last ? entry.blank : total) * probability;
-    if (gain === 0 || gain * entry.weight < least) continue;
+    if (gain === 0 || gain < least) continue;
     for (let cell = path.length; cell < laid.cells.length; ) {
       const here = laid.cells[cell]!;
       if (allows(laid, path, cell, character, options.keep)) {
         const longer = path.padEnd(cell, leftOut) + character;
-        entryOf(next, longer, () => options.weigh?.(longer) ?? 1).character += gain;
+        entryOf(next, longer).character += gain;
       }
       if (!here.optional) break;
       cell = here.skipTo;
@@ -220,13 +218,13 @@ export function freeSearch(steps: readonly Step[], width = 24): { text: string; 
     for (const [text, entry] of beam) {
       const total = entry.blank + entry.character;
       const last = text[text.length - 1];
-      if (step.blank > 0 && total > 0) entryOf(next, text, () => 1).blank += total * step.blank;
+      if (step.blank > 0 && total > 0) entryOf(next, text).blank += total * step.blank;
       for (const [character, probability] of step.characters) {
         if (character === last && entry.character > 0) {
-          entryOf(next, text, () => 1).character += entry.character * probability;
+          entryOf(next, text).character += entry.character * probability;
         }
         const gain = (character === last ? entry.blank : total) * probability;
-        if (gain > 0) entryOf(next, text + character, () => 1).character += gain;
+        if (gain > 0) entryOf(next, text + character).character += gain;
       }
     }
     beam = next.size > width ? prune(next, width) : next;
