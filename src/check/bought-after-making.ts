@@ -1,4 +1,4 @@
-import { claimWords, daysBefore, isExact, yearDays } from './dates';
+import { claimWords, daysBefore, distinctDates, isExact, yearDays } from './dates';
 import { defineCheck, practice, type Speech } from './frame';
 import { commonAsks } from './wording';
 
@@ -13,7 +13,9 @@ export const boughtAfterMaking = defineCheck({
   settles: 'The receipt, or how the year of making is known.',
   source: practice,
   needs: { claims: ['made', 'bought'] },
-  run({ claims: { made, bought } }) {
+  run({ claims: all }) {
+    const made = distinctDates(all.made);
+    const bought = distinctDates(all.bought);
     if (made.length === 0 || bought.length === 0)
       return { notApplicable: 'the listing does not give both a making and a purchase' };
     return bought.flatMap((purchase) =>

@@ -1,4 +1,4 @@
-import { claimWords, daysApart, isExact } from './dates';
+import { claimWords, daysApart, distinctDates, isExact } from './dates';
 import { defineCheck, practice, type Speech } from './frame';
 import { commonAsks } from './wording';
 
@@ -16,23 +16,24 @@ export const claimedDatesAgree = defineCheck({
   settles: 'Which date the seller means, and how it is known.',
   source: practice,
   needs: { claims: ['made'] },
-  run({ claims: { made } }) {
+  run({ claims }) {
+    const made = distinctDates(claims.made);
     if (made.length < 2) return { notApplicable: 'the listing gives fewer than two dates' };
     const pairs = made.flatMap((first, index) => made.slice(index + 1).map((second) => ({ first, second })));
     const off = pairs.find(({ first, second }) => {
       const apart = daysApart(first.span, second.span);
       return apart > (isExact(first.span) && isExact(second.span) ? 0 : looseDays);
     });
-    const claims = off ? [off.first.id, off.second.id] : made.map(({ id }) => id);
+    const ids = off ? [off.first.id, off.second.id] : made.map(({ id }) => id);
     if (off) {
       const statement = `The listing says ${claimWords(off.first)} and also ${claimWords(off.second)}.`;
-      return [{ kind: 'doubt', statement, claims, asks: [commonAsks.madeDate] }];
+      return [{ kind: 'doubt', statement, claims: ids, asks: [commonAsks.madeDate] }];
     }
     const together = pairs.every(({ first, second }) => daysApart(first.span, second.span) === 0);
     const different = new Set(made.map(({ words }) => words.toLowerCase())).size > 1;
     if (!together || !different) return [];
     const said = made.slice(0, 3).map(claimWords).join(', ');
-    const speech: Speech = { kind: 'agreement', statement: `The dates of the listing agree: ${said}.`, claims };
+    const speech: Speech = { kind: 'agreement', statement: `The dates of the listing agree: ${said}.`, claims: ids };
     return [speech];
   },
 });

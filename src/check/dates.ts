@@ -25,3 +25,13 @@ export function claimWords(claim: DatedClaim): string {
   const meaning = spanWords(claim.span);
   return claim.words.includes(meaning) ? quote(claim.words) : `${quote(claim.words)} (${meaning})`;
 }
+
+/** The first claim of each date, at most twenty: a text full of years is not compared pair by pair. */
+export function distinctDates<C extends DatedClaim>(claims: readonly C[]): C[] {
+  const seen = new Set<string>();
+  const first = claims.filter(({ span }) => {
+    const date = JSON.stringify([span.from, span.to, span.about ?? false]);
+    return seen.has(date) ? false : seen.add(date);
+  });
+  return first.slice(0, 20);
+}
