@@ -6,5 +6,6 @@ export { type CodeFamily, codeFamilies } from './families';
 export { readStated, readsAs, readsOf } from './reads';
 export { acceptanceLevel } from './settle';
 export { decodeSystem, type ExampleFault, testSystem } from './system';
+export { type Candidate, type KnownCode, type Learned, type LearnOptions, learnSystem, writeLearned } from './teacher';
 export { typedLattice } from './typed';
 export type { Decoding, Misfit, Nearest, Reading } from './types';
