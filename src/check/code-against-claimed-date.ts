@@ -2,7 +2,7 @@ import type { Reading } from '../code/types';
 import { evidenceId } from '../evidence';
 import { type Span, spanHolds, spanWords } from '../span';
 import { readingsWords, type SettledCode, settledCodes } from './codes';
-import { claimWords, type DatedClaim, daysApart, daysBefore, isExact, yearDays } from './dates';
+import { claimWords, type DatedClaim, daysApart, daysBefore, isExact, isSure, yearDays } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { commonAsks, sentence } from './wording';
 
@@ -27,20 +27,25 @@ export const codeAgainstClaimedDate = defineCheck({
     const readable = settled.codes.filter(({ readings }) => dated(readings).length > 0);
     if (readable.length === 0) return { cannotTell: 'no code gives a date under the systems of the maker' };
     const source = fromMakerFile(facts.maker.name, 'code systems');
-    return readable.flatMap((code) =>
-      claims.flatMap((claim) => {
-        const kind = kindOf(code, claim);
-        if (!kind) return [];
-        const agrees = kind === 'agreement';
-        const tail = agrees
-          ? `, inside the listing's ${claimWords(claim)}.`
-          : `. The listing says ${claimWords(claim)}.`;
+    return readable.flatMap((code) => {
+      const spans = dated(code.readings);
+      const agreeing = facts.claims.made.some((claim) => kindOf(code, claim) === 'agreement');
+      return claims.flatMap((claim) => {
+        const alone = kindOf(code, claim);
+        if (!alone) return [];
+        // A listing that also gives the code's own date contradicts itself before it contradicts the stamp.
+        const kind = alone === 'contradiction' && agreeing ? 'doubt' : alone;
+        const within = spans.every((span) => spanHolds(claim.span, span)) ? 'inside' : 'which allows';
+        const tail =
+          kind === 'agreement'
+            ? `, ${within} the listing's ${claimWords(claim)}.`
+            : `. The listing says ${claimWords(claim)}.`;
         const speech: Speech = {
           kind,
           key: `${code.decoding.id}/${claim.id}`,
           statement: `${sentence(code.words)}: ${readingsWords(code.readings)}${tail}`,
           basis: [
-            `${code.readings[0]?.system.id}: ${spanWords(dated(code.readings)[0] as Span)}`,
+            `${code.readings[0]?.system.id}: ${spanWords(spans[0] as Span)}`,
             `the listing's words ${claimWords(claim)}`,
           ],
           photos: code.photos,
@@ -50,10 +55,13 @@ export const codeAgainstClaimedDate = defineCheck({
           asks: [commonAsks.madeDate],
         };
         return [speech];
-      }),
-    );
+      });
+    });
   },
 });
+
+/** Room that an unhedged decade or range is given, as the evidence gives it. */
+const looseYears = 2;
 
 /**
  * Agreement when a reading shares a day with the claim. Else a contradiction only when the code was seen, the claim
@@ -64,7 +72,7 @@ function kindOf({ readings, hard }: SettledCode, claim: DatedClaim): Speech['kin
   if (claim.kind === 'bought') {
     const lateBy = Math.min(...spans.map((span) => daysBefore(claim.span, span)));
     if (lateBy === 0) return null;
-    return hard && isExact(claim.span) ? 'contradiction' : 'doubt';
+    return hard && isSure(claim) && isExact(claim.span) ? 'contradiction' : 'doubt';
   }
   const apart = Math.min(...spans.map((span) => daysApart(span, claim.span)));
   if (apart === 0)
@@ -73,6 +81,6 @@ function kindOf({ readings, hard }: SettledCode, claim: DatedClaim): Speech['kin
   const soldNextYear = spans.some(
     (span) => daysBefore(span, claim.span) > 0 && daysApart(span, claim.span) <= yearDays,
   );
-  if (!hard || soldNextYear) return 'doubt';
-  return isExact(claim.span) || apart > yearDays ? 'contradiction' : 'doubt';
+  if (!hard || soldNextYear || !isSure(claim)) return 'doubt';
+  return isExact(claim.span) || apart > looseYears * yearDays ? 'contradiction' : 'doubt';
 }

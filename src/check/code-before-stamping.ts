@@ -1,7 +1,7 @@
 import { evidenceId } from '../evidence';
 import { periodSpan, spanWords } from '../span';
 import { settledCodes } from './codes';
-import { claimWords, daysBefore, isExact, yearDays } from './dates';
+import { claimWords, daysBefore, isExact, isSure, yearDays } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { commonAsks, sentence } from './wording';
 
@@ -25,7 +25,7 @@ export const codeBeforeStamping = defineCheck({
     if (!('codes' in settled)) return settled;
     return settled.codes.flatMap((code) =>
       early.map((claim): Speech => {
-        const sure = code.hard && isExact(claim.span) && daysBefore(claim.span, period) > yearDays;
+        const sure = code.hard && isSure(claim) && isExact(claim.span) && daysBefore(claim.span, period) > yearDays;
         return {
           kind: sure ? 'contradiction' : 'doubt',
           key: `${code.decoding.id}/${claim.id}`,

@@ -1,6 +1,6 @@
 import { evidenceId } from '../evidence';
 import { spanWords } from '../span';
-import { claimWords, daysApart, isExact } from './dates';
+import { claimWords, daysApart, isExact, isSure } from './dates';
 import { defineCheck, practice, type Speech } from './frame';
 import { datedMarks, markWords, oncePerMark } from './marks';
 import { commonAsks, sentence } from './wording';
@@ -38,7 +38,8 @@ export const markAgainstClaimedDate = defineCheck({
           const statement = `${shown}, which allows the listing's ${claimWords(claim)}.`;
           return [{ ...about, speech: { kind: 'agreement', statement, ...common } }];
         }
-        const hard = mark.strength === 'hard' && mark.verified && isExact(claim.span) && mark.foundIn === 'photo';
+        const firm = mark.strength === 'hard' && mark.verified && mark.foundIn === 'photo';
+        const hard = firm && isSure(claim) && isExact(claim.span);
         const statement = `${shown}. The listing says ${claimWords(claim)}.`;
         const kind = hard ? 'contradiction' : 'doubt';
         return [{ ...about, speech: { kind, statement, ...common, asks: [commonAsks.madeDate] } }];

@@ -1,6 +1,7 @@
 import { evidenceId } from '../evidence';
 import { placeName, placesAgree } from '../place';
 import { settledCodes } from './codes';
+import { isSure } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { commonAsks, listWords, quote, sentence } from './wording';
 
@@ -25,12 +26,16 @@ export const plantAgainstOrigin = defineCheck({
       const places = [...new Set(readings.flatMap((reading) => reading.places))];
       // A reading without a place leaves every country possible.
       if (readings.some((reading) => reading.places.length === 0)) return [];
+      const agrees = (claim: { place: string }) => places.some((place) => placesAgree(place, claim.place));
+      const anyAgrees = facts.claims.origin.some(agrees);
       return facts.claims.origin.map((claim) => {
-        const same = places.some((place) => placesAgree(place, claim.place));
+        const same = agrees(claim);
+        // A listing that also names the plant's country contradicts itself before it contradicts the stamp.
+        const firm = hard && isSure(claim) && !anyAgrees;
         const plant = readings[0]?.plant?.code;
         const reads = `${sentence(words)}: ${plant ? `plant ${plant}, ` : ''}${listWords(places.map(placeName))}`;
         return {
-          kind: same ? 'agreement' : hard ? 'contradiction' : 'doubt',
+          kind: same ? 'agreement' : firm ? 'contradiction' : 'doubt',
           key: `${decoding.id}/${claim.id}`,
           statement: `${reads}${same ? ', as the listing says: ' : '. The listing says '}${quote(claim.words)}.`,
           photos,

@@ -69,4 +69,23 @@ describe('code-against-claimed-date', () => {
       'not-applicable: the listing claims no date',
     ]);
   });
+  it('only doubts a second date when the listing also gives the date of the code', () => {
+    const second = { ...madeIn(1987), id: 'second' };
+    expect(said(codeAgainstClaimedDate, facts({ decodings: [kv0915], claims: [madeIn(1995), second] }))).toEqual([
+      "agreement: The stamp in photo 1 reads KV0915: January 1995, Belgium, inside the listing's “made in 1995”.",
+      'doubt: The stamp in photo 1 reads KV0915: January 1995, Belgium. The listing says “made in 1987”.',
+    ]);
+  });
+  it('only doubts a date that was not read surely from the text', () => {
+    const unsure = { ...madeIn(1987), confidence: 0.4 };
+    expect(onlyFinding(codeAgainstClaimedDate, facts({ decodings: [kv0915], claims: [unsure] })).kind).toBe('doubt');
+  });
+  it('says that a wide reading allows the year, not that it lies inside it', () => {
+    const serial = decoded('B1042173', [
+      reading('B1042173', { from: '2002-01-01', to: '2004-12-31', precision: 'range' }, { places: [] }),
+    ]);
+    expect(said(codeAgainstClaimedDate, facts({ decodings: [serial], claims: [madeIn(2003)] }))).toEqual([
+      "agreement: The stamp in photo 1 reads B1042173: 2002 to 2004, which allows the listing's “made in 2003”.",
+    ]);
+  });
 });

@@ -39,4 +39,9 @@ describe('plant-against-origin', () => {
     const unclear = facts({ decodings: [{ ...kv0915, accepted: false }], claims: [origin('Made in Italy', 'IT')] });
     expect(said(plantAgainstOrigin, unclear)[0]).toMatch(/^cannot-tell/);
   });
+  it('only doubts a second country when the listing also names that of the plant', () => {
+    const claims = [origin('Made in Belgium', 'BE'), { ...origin('Made in Italy', 'IT'), id: 'second' }];
+    const kinds = said(plantAgainstOrigin, facts({ decodings: [kv0915], claims })).map((one) => one.split(':')[0]);
+    expect(kinds).toEqual(['agreement', 'doubt']);
+  });
 });
