@@ -22,13 +22,13 @@ const plane = { core: 0, code: 1, top: 2, bottom: 3, left: 4, right: 5, sine: 6,
 const sigmoid = (value: number): number => 1 / (1 + Math.exp(-value));
 
 /** Groups of joined cells, each with the box that its cells agree on; best first. */
-export function boxesOf(map: FinderMap, { core, smallest, step, unit }: ModelCard['finder']): FoundBox[] {
+export function boxesOf(map: FinderMap, { core, smallest, least, step, unit }: ModelCard['finder']): FoundBox[] {
   const { rows, columns, data } = map;
   const scores = Float32Array.from({ length: rows * columns }, (_, cell) => sigmoid(data[cell]!));
   const boxes: FoundBox[] = [];
   for (const cells of joinedCells(scores, rows, columns, core)) {
     const box = cells.length < smallest ? null : boxFrom(cells, map, scores, step, unit);
-    if (box !== null) boxes.push(box);
+    if (box !== null && box.score >= least) boxes.push(box);
   }
   return boxes.sort((a, b) => b.score * b.stampScore - a.score * a.stampScore);
 }

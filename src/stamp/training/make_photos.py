@@ -113,13 +113,13 @@ def candidates(setter, seed, wanted):
 
 
 def entry(file, name, scene, kind, value, quality, image):
-    made = {"file": file, "difficulty": name, "width": image.shape[1], "height": image.shape[0], "quality": quality}
+    made = {"file": file, "difficulty": "no code" if name == "none" else name, "width": image.shape[1], "height": image.shape[0], "quality": quality}
     line = next((line for line in scene.lines if line[2] == 1), None)
     if name == "none":
-        made.update(text=None, quad=None, kind=None)
+        made.update(code=None, quad=None, kind=None)
     else:
         quad = [{"x": round(float(x), 1), "y": round(float(y), 1)} for x, y in line[1] + 0.5]
-        made.update(text=line[0], quad=quad, kind=kind, strength=round(value, 2))
+        made.update(code=line[0], quad=quad, kind=kind, strength=round(value, 2))
     made["other"] = [text for text, _, k in scene.lines if k == 0]
     return made
 
@@ -143,9 +143,9 @@ def main():
         file = f"{name}-{counts[name]:02d}.jpg"
         quality = stored(image, args.out / file, args.bytes)
         entries.append(entry(file, name, scene, kind, value, quality, image))
-        print(file, entries[-1]["text"], value, flush=True)
+        print(file, entries[-1]["code"], value, flush=True)
     entries.sort(key=lambda e: e["file"])
-    (args.out / "expected.json").write_text(json.dumps({"seed": args.seed, "photos": entries}, indent=1) + "\n")
+    (args.out / "expected.json").write_text(json.dumps(entries, indent=1) + "\n")
 
 
 if __name__ == "__main__":

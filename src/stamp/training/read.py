@@ -15,6 +15,7 @@ from beam import best_text, probabilities
 from boxes import boxes_of, corners
 
 LONGEST = 960
+LEAST = 0.75
 CROP = 48
 BESIDE, ABOVE = 0.5, 0.25
 WIDEST = 1152
@@ -55,6 +56,8 @@ class Reader:
         fx, fy = width / w, height / h
         found = []
         for x, y, wide, tall, angle, score, code in boxes_of(answer):
+            if score < LEAST:
+                continue
             found.append(((x + 0.5) * fx, (y + 0.5) * fy, wide * fx, tall * fy, angle, score, code))
         return found
 

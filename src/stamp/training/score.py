@@ -23,18 +23,18 @@ def readings(reader, grey, temperature, most=6):
 
 def main(models, folder, temperature, loud):
     reader, tally = Reader(models), {}
-    for case in json.loads((folder / "expected.json").read_text())["photos"]:
+    for case in json.loads((folder / "expected.json").read_text()):
         read = readings(reader, grey_of(folder / case["file"]), temperature)
         best = read[0] if read else ("", 0.0, 0.0)
         row = tally.setdefault(case["difficulty"], {"photos": 0, "exact": 0, "among": 0, **{level: [0, 0] for level in LEVELS}})
         row["photos"] += 1
-        row["exact"] += best[0] == case["text"]
-        row["among"] += any(r[0] == case["text"] for r in read)
+        row["exact"] += best[0] == case["code"]
+        row["among"] += any(r[0] == case["code"] for r in read)
         for level in LEVELS:
             if best[1] >= level and best[2] >= 0.5 and len(best[0]) >= 3 and any(c.isdigit() for c in best[0]):
-                row[level][best[0] != case["text"]] += 1
-        if loud and best[0] != (case["text"] or ""):
-            print(case["file"], case["text"], [(t, round(p, 2), round(s, 2)) for t, p, s in read])
+                row[level][best[0] != case["code"]] += 1
+        if loud and best[0] != (case["code"] or ""):
+            print(case["file"], case["code"], [(t, round(p, 2), round(s, 2)) for t, p, s in read])
     for name, row in sorted(tally.items()):
         levels = ", ".join(f"{level}: {row[level][0]} right {row[level][1]} wrong" for level in LEVELS)
         print(f"{name}: {row['photos']} photos, first {row['exact']} exact, among the lines {row['among']}; accepted at {levels}")
