@@ -9,6 +9,8 @@ import { startMarket } from '../../tests/market/server';
 const folder = fileURLToPath(new URL('../../docs/screenshots/', import.meta.url));
 const widths = [320, 400, 600] as const;
 const schemes = ['light', 'dark'] as const;
+/** Enough to judge a screen by; the editor goes on for metres. */
+const tallest = 2200;
 const patienceMs = 300_000;
 
 /** Takes one screen at every width, by day and by night, with few colours so that the files stay small. */
@@ -19,9 +21,9 @@ async function shoot(page: Page, name: string): Promise<void> {
       await page.setViewportSize({ width, height: 900 });
       // As tall as the content: what sticks to the window's end would else lie across its middle.
       const height = await page.evaluate(() => document.documentElement.scrollHeight);
-      await page.setViewportSize({ width, height: Math.max(500, height) });
+      await page.setViewportSize({ width, height: Math.min(tallest, Math.max(500, height)) });
       const whole = await page.screenshot();
-      const small = await sharp(whole).png({ palette: true, colours: 128, compressionLevel: 9 }).toBuffer();
+      const small = await sharp(whole).png({ palette: true, colours: 96, compressionLevel: 9 }).toBuffer();
       await writeFile(`${folder}${name}-${width}-${colorScheme}.png`, small);
       console.log(`${name}-${width}-${colorScheme}.png ${Math.round(small.length / 1024)} KB`);
     }

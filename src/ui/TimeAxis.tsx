@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
 import { type AxisBar, type AxisLayout, type AxisRow, type Evidence, layOutAxis, type Reasoning } from '../evidence';
 import { strings } from './strings';
-import { TimeAxisTable } from './TimeAxisTable';
+import { AxisTable, TimeAxisTable } from './TimeAxisTable';
 
 const words = strings.axis;
 /** Heights in CSS pixels; widths are shares of whatever room there is. */
@@ -23,6 +23,8 @@ const leastShare = 0.012;
 interface Props {
   evidence: readonly Evidence[];
   reasoning: Reasoning;
+  /** On paper nothing opens: the table stands below the drawing instead of behind it. */
+  tableShown?: boolean;
 }
 
 /**
@@ -30,7 +32,7 @@ interface Props {
  * that they are told apart without colour; the stretch on which most facts agree is a band behind the bars. The
  * drawing is one image to a screen reader; the table behind it says everything and is reached by keyboard.
  */
-export function TimeAxis({ evidence, reasoning }: Props) {
+export function TimeAxis({ evidence, reasoning, tableShown = false }: Props) {
   const layout = layOutAxis(evidence, reasoning);
   if (!layout) return null;
   const { agreeing } = layout;
@@ -47,7 +49,7 @@ export function TimeAxis({ evidence, reasoning }: Props) {
       <Drawing layout={layout} agreed={agreed} />
       {layout.rows.length > mostRows ? <p>{words.moreRows(layout.rows.length - mostRows)}</p> : null}
       <Legend />
-      <TimeAxisTable layout={layout} />
+      {tableShown ? <AxisTable layout={layout} /> : <TimeAxisTable layout={layout} />}
     </section>
   );
 }

@@ -8,21 +8,25 @@ const words = strings.axis;
 export const TimeAxisTable = ({ layout }: { layout: AxisLayout }) => (
   <details class="time-axis-behind">
     <summary>{words.table}</summary>
-    <table class="time-axis-table">
-      <thead>
-        <tr>
-          <th scope="col">{words.statement}</th>
-          <th scope="col">{words.dates}</th>
-          <th scope="col">{words.stands}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {layout.rows.map((row) => (
-          <TableRow key={row.evidence[0]} row={row} />
-        ))}
-      </tbody>
-    </table>
+    <AxisTable layout={layout} />
   </details>
+);
+
+export const AxisTable = ({ layout }: { layout: AxisLayout }) => (
+  <table class="time-axis-table">
+    <thead>
+      <tr>
+        <th scope="col">{words.statement}</th>
+        <th scope="col">{words.dates}</th>
+        <th scope="col">{words.stands}</th>
+      </tr>
+    </thead>
+    <tbody>
+      {layout.rows.map((row) => (
+        <TableRow key={row.evidence[0]} row={row} />
+      ))}
+    </tbody>
+  </table>
 );
 
 const TableRow = ({ row }: { row: AxisRow }) => (

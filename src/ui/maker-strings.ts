@@ -1,5 +1,23 @@
 import { count } from './count';
 
+const lists: Record<string, string> = {
+  codeSystems: 'code system',
+  plants: 'plant',
+  construction: 'fact',
+  models: 'model',
+  examples: 'example',
+  layout: 'slot',
+  layouts: 'layout',
+  newPriceFloor: 'price',
+};
+
+/** A step as a person says it: `change codeSystems[0].used[1]` becomes "change code system 1, used 2". */
+const stepWords = (what: string): string =>
+  what
+    .replace(/(\w+)\[(\d+)\]/g, (_, list: string, at: string) => `${lists[list] ?? list} ${Number(at) + 1}`)
+    .replace(/\b(\w+)$/, (field) => lists[field] ?? field)
+    .replaceAll('.', ', ');
+
 /** The words of the maker-file screen: part of the one catalogue in strings.ts. */
 export const makerStrings = {
   title: 'Maker files',
@@ -18,8 +36,8 @@ export const makerStrings = {
   removeFile: 'Delete',
   removed: (name: string) => `Deleted: ${name}`,
   undo: 'Undo',
-  undoStep: (what: string) => `Undo: ${what}`,
-  redoStep: (what: string) => `Redo: ${what}`,
+  undoStep: (what: string) => `Undo: ${stepWords(what)}`,
+  redoStep: (what: string) => `Redo: ${stepWords(what)}`,
   undoNothing: 'Undo',
   redoNothing: 'Redo',
   unnamed: 'no name yet',

@@ -1,6 +1,6 @@
 /** Hands a text to the browser as a file to save. */
-export function saveAsFile(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+export function saveAsFile(text: string, name: string, type = 'application/json'): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -1,6 +1,7 @@
 import type { FindingKind } from '../check/types';
 import type { PickField } from '../listing/types';
 import { count } from './count';
+import { dossierStrings } from './dossier-strings';
 import { makerStrings } from './maker-strings';
 import { watchStrings } from './watch-strings';
 
@@ -30,7 +31,10 @@ export const strings = {
 
   lapsed: {
     title: 'This page cannot be read yet',
-    text: 'You moved to another site, and the right to read a tab ends there. Click the Tellstamp button in the browser’s toolbar to read this page.',
+    first:
+      'Tellstamp reads a page only when you ask. Click the Tellstamp button in the browser’s toolbar to read this one.',
+    moved:
+      'You moved to another site, and the right to read a tab ends there. Click the Tellstamp button in the browser’s toolbar to read this page.',
   },
   moved: { text: 'The page has changed since it was read.', read: 'Read this page' },
   trouble: { title: 'That did not work', tryAgain: 'Try again' },
@@ -233,5 +237,6 @@ export const strings = {
   },
   watch: watchStrings,
   makers: makerStrings,
+  dossier: dossierStrings,
   tabs: { label: 'Sections', watch: 'Watch list', makers: 'Maker files' },
 } as const;

@@ -39,7 +39,7 @@ export function Panel({ tabId }: { tabId: number }) {
 }
 
 function Trouble({ state: { stage, moved }, session }: { state: PanelState; session: Session }) {
-  if (stage.kind === 'lapsed') return <Notice title={strings.lapsed.title} text={strings.lapsed.text} strong />;
+  if (stage.kind === 'lapsed') return <Notice title={strings.lapsed.title} text={strings.lapsed.first} strong />;
   if (stage.kind === 'trouble') {
     const text = `${sentence(stage.problem.what)} ${stage.problem.remedy}`;
     return (
@@ -51,7 +51,7 @@ function Trouble({ state: { stage, moved }, session }: { state: PanelState; sess
     );
   }
   if (moved === 'no') return null;
-  if (moved === 'lapsed') return <Notice title={strings.lapsed.title} text={strings.lapsed.text} strong />;
+  if (moved === 'lapsed') return <Notice title={strings.lapsed.title} text={strings.lapsed.moved} strong />;
   return (
     <Notice text={strings.moved.text}>
       <button type="button" onClick={session.read}>

@@ -5,7 +5,7 @@ import { strings } from '../strings';
 
 /** What the seller states, with the words that it stands in. The same statement in two places stands here once. */
 export function Claims({ claims }: { claims: Claim[] }) {
-  const rows = groupBy(claims, (claim) => `${strings.claims.kinds[claim.kind]}: ${claimWords(claim)}`);
+  const rows = groupBy(claims, (claim) => strings.claims.kinds[claim.kind]);
   return (
     <section aria-labelledby="claims-title">
       <h2 id="claims-title">{strings.claims.title}</h2>
@@ -14,8 +14,15 @@ export function Claims({ claims }: { claims: Claim[] }) {
       ) : (
         <table class="claims">
           <tbody>
-            {rows.map(([statement, said]) => (
-              <Row key={statement} said={said} />
+            {rows.map(([kind, said]) => (
+              <tr key={kind}>
+                <th scope="row">{kind}</th>
+                <td>
+                  {groupBy(said, claimWords).map(([statement, places]) => (
+                    <Statement key={statement} statement={statement} places={places} />
+                  ))}
+                </td>
+              </tr>
             ))}
           </tbody>
         </table>
@@ -24,23 +31,17 @@ export function Claims({ claims }: { claims: Claim[] }) {
   );
 }
 
-function Row({ said }: { said: Claim[] }) {
-  const [claim] = said;
-  if (!claim) return null;
-  const statement = claimWords(claim);
-  const quotes = [...new Set(said.map(({ words }) => words.trim()))].filter((words) => addsTo(statement, words));
+function Statement({ statement, places }: { statement: string; places: Claim[] }) {
+  const quotes = [...new Set(places.map(({ words }) => words.trim()))].filter((words) => addsTo(statement, words));
   return (
-    <tr>
-      <th scope="row">{strings.claims.kinds[claim.kind]}</th>
-      <td>
-        {statement}
-        {quotes.map((words) => (
-          <q key={words} class="muted">
-            {words}
-          </q>
-        ))}
-      </td>
-    </tr>
+    <div>
+      {statement}
+      {quotes.map((words) => (
+        <q key={words} class="muted">
+          {words}
+        </q>
+      ))}
+    </div>
   );
 }
 

@@ -4,9 +4,9 @@ import { strings } from '../strings';
 import { Kind } from './Kind';
 
 /**
- * One finding: its statement at once; basis, innocent explanation, what settles it and source one step behind. Under
- * a heading that names the kind, `quiet` leaves the word out and keeps the sign. How its weight is derived stands with the
- * source, where it rests on evidence.
+ * One finding: its statement at once; basis, innocent explanation, what settles it and source one step behind; how
+ * its weight is derived one more, where it rests on evidence. Under a heading that names the kind, `quiet` leaves the
+ * word out.
  */
 export const FindingCard = ({
   finding,
@@ -47,14 +47,16 @@ export const FindingCard = ({
         {finding.source.text}
         {finding.source.kind === 'memory' && ` (${strings.sources.memory})`}
       </dd>
-      {weight.standing === 'bare' ? null : (
-        <>
-          <dt>{strings.findings.weight}</dt>
-          {weight.derivation.map((line) => (
-            <dd key={line}>{line}</dd>
-          ))}
-        </>
-      )}
     </dl>
+    {weight.standing === 'bare' ? null : (
+      <details class="quiet">
+        <summary>{strings.findings.weight}</summary>
+        <ul>
+          {weight.derivation.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </details>
+    )}
   </details>
 );

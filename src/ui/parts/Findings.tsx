@@ -1,20 +1,10 @@
-import { type Case, findingsOf } from '../../case';
-import type { Finding, FindingKind } from '../../check/types';
-import { compareWeights, type Weight, weighFinding } from '../../evidence';
+import { type Case, type WeighedFinding, weighedFindings } from '../../case';
+import type { FindingKind } from '../../check/types';
 import { strings } from '../strings';
 import { FindingCard } from './FindingCard';
 
-interface Weighed {
-  finding: Finding;
-  weight: Weight;
-}
-
-/** Findings of those kinds with their weight, the heaviest first; what weighs the same keeps the order of the checks. */
-const ofKind = (kase: Case, ...kinds: FindingKind[]): Weighed[] =>
-  findingsOf(kase)
-    .filter(({ kind }) => kinds.includes(kind))
-    .map((finding) => ({ finding, weight: weighFinding(finding, kase.evidence) }))
-    .sort((a, b) => compareWeights(b.weight, a.weight));
+const ofKind = (kase: Case, ...kinds: FindingKind[]): WeighedFinding[] =>
+  weighedFindings(kase).filter(({ finding }) => kinds.includes(finding.kind));
 
 /** What stands against each other, open and on top. */
 export function Against({ kase }: { kase: Case }) {

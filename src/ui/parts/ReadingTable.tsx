@@ -29,7 +29,7 @@ export function ReadingTable({ reading }: { reading: Reading }) {
             <tr key={part.start}>
               <td class="code">{part.text}</td>
               <td class="muted">{part.slot}</td>
-              <td>{part.says}</td>
+              <td>{part.slot === 'plant' && reading.plant ? placeName(reading.plant.place) : part.says}</td>
             </tr>
           ))}
         </tbody>

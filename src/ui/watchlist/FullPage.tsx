@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { DossierPage } from '../dossier/DossierPage';
 import { MakersSection } from '../makers/MakersSection';
 import { strings } from '../strings';
 import { WatchSection } from './WatchSection';
@@ -9,14 +10,15 @@ type Section = (typeof names)[number];
 interface Address {
   section: Section;
   openCase: string | null;
+  dossier: string | null;
   openFile: string | null;
 }
 
-/** What the address shows: `#makers`, `#makers&file=ID`, or `#case=ID` for an opened case of the watch list. */
+/** What the address shows: `#makers`, `#makers&file=ID`, `#case=ID` for an opened case of the watch list, `#dossier=ID` for its document. */
 function readAddress(): Address {
   const fragment = new URLSearchParams(location.hash.slice(1));
   const section = names.find((name) => fragment.has(name)) ?? 'watch';
-  return { section, openCase: fragment.get('case'), openFile: fragment.get('file') };
+  return { section, openCase: fragment.get('case'), dossier: fragment.get('dossier'), openFile: fragment.get('file') };
 }
 
 /** The full page: watch list, maker files, settings. The section is in the address, so that reload keeps it. */
@@ -27,6 +29,7 @@ export function FullPage() {
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);
+  if (address.dossier !== null) return <DossierPage id={address.dossier} />;
   return (
     <main>
       <header class="full-page-header">

@@ -59,6 +59,7 @@ export function WatchRowCard({ record, startOpen, onStatus, onNote, onRemove }: 
         <a href={kase.listing.url} target="_blank" rel="noreferrer noopener">
           {strings.watch.page}
         </a>
+        <a href={`#dossier=${encodeURIComponent(record.id)}`}>{strings.dossier.open}</a>
         <button type="button" onClick={onRemove}>
           {strings.watch.remove}
         </button>

@@ -1,0 +1,63 @@
+import type { Dossier } from '../../watch';
+import { Cautions } from '../parts/Cautions';
+import { Claims } from '../parts/Claims';
+import { Marks } from '../parts/Marks';
+import { Summary } from '../parts/Summary';
+import { strings } from '../strings';
+import { TimeAxis } from '../TimeAxis';
+import { DossierFindings } from './DossierFindings';
+import { DossierStamps } from './DossierStamps';
+import { NotLookedAt } from './NotLookedAt';
+import { OwnRecord, WhatWasOffered } from './Particulars';
+
+/**
+ * One saved case as one document, for the buyer's records and for whoever judges the piece itself. Nothing in it folds or
+ * opens: what is on the screen is what stands on paper and in the saved file.
+ */
+export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
+  const { kase } = dossier;
+  return (
+    <article class="dossier" data-case={dossier.id}>
+      <header class="dossier-header">
+        {dossier.face && <img class="dossier-face" src={dossier.face} alt={strings.dossier.face} />}
+        <p class="muted">
+          {strings.product} · {strings.dossier.kind}
+        </p>
+        <h1>{dossier.title}</h1>
+        <Summary summary={kase.summary} />
+      </header>
+      <Cautions />
+      <WhatWasOffered dossier={dossier} />
+      <Claims claims={kase.claims} />
+      <DossierStamps dossier={dossier} />
+      {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} tableShown />}
+      <DossierFindings groups={dossier.findings} />
+      <Marks kase={kase} />
+      <DossierQuestions questions={dossier.questions} />
+      <NotLookedAt rest={dossier.notLookedAt} photoCount={dossier.photoCount} />
+      <OwnRecord dossier={dossier} />
+    </article>
+  );
+};
+
+const DossierQuestions = ({ questions }: Pick<Dossier, 'questions'>) =>
+  questions.length === 0 ? null : (
+    <section aria-labelledby="dossier-questions">
+      <h2 id="dossier-questions">{strings.questions.title}</h2>
+      <ol class="questions">
+        {questions.map(({ question, settles }) => (
+          <li key={question.id}>
+            {question.words}{' '}
+            <span class="muted">
+              {[
+                question.wants === 'photo' ? strings.questions.photo : '',
+                settles.length > 0 ? strings.dossier.settles(settles) : '',
+              ]
+                .filter(Boolean)
+                .join(' · ')}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );

@@ -1,0 +1,55 @@
+import type { Dossier, NumberedFinding } from '../../watch';
+import { Kind } from '../parts/Kind';
+import { strings } from '../strings';
+
+const words = strings.findings;
+
+/** Every finding, by kind and numbered, with all that it rests on in the open. */
+export const DossierFindings = ({ groups }: { groups: Dossier['findings'] }) =>
+  groups.length === 0 ? null : (
+    <section aria-labelledby="dossier-findings">
+      <h2 id="dossier-findings">{words.title}</h2>
+      {groups.map(({ kind, findings }) => (
+        <section key={kind} aria-labelledby={`dossier-${kind}`}>
+          <h3 id={`dossier-${kind}`}>
+            <Kind kind={kind} number={findings.length} />
+          </h3>
+          {findings.map((one) => (
+            <NumberedCard key={one.finding.id} one={one} />
+          ))}
+        </section>
+      ))}
+    </section>
+  );
+
+/** An agreement asks nothing and needs no excuse; what a finding's weight comes from stands where it rests on evidence. */
+function NumberedCard({ one: { number, finding, weight } }: { one: NumberedFinding }) {
+  const agrees = finding.kind === 'agreement';
+  return (
+    <article class={`finding finding-${finding.kind}`} data-check={finding.check} data-kind={finding.kind}>
+      <h4>{strings.dossier.number(number, finding.statement)}</h4>
+      <dl>
+        <Lines name={words.basis} lines={finding.basis} />
+        {agrees ? null : <Lines name={words.innocent} lines={[finding.innocent]} />}
+        {agrees ? null : <Lines name={words.settles} lines={[finding.settles]} />}
+        <Lines name={words.source} lines={[sourceWords(finding.source)]} />
+        {weight.standing === 'bare' ? null : <Lines name={words.weight} lines={weight.derivation} />}
+      </dl>
+    </article>
+  );
+}
+
+function Lines({ name, lines }: { name: string; lines: string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <>
+      <dt>{name}</dt>
+      {lines.map((line) => (
+        <dd key={line}>{line}</dd>
+      ))}
+    </>
+  );
+}
+
+const sourceWords = ({ kind, text }: NumberedFinding['finding']['source']): string =>
+  kind === 'memory' ? `${text} (${strings.sources.memory})` : text;
