@@ -3,6 +3,7 @@ import type { Case } from './types';
 
 export { buildCase, type CaseInput, lookAt } from './build';
 export { type Case, caseSchema } from './types';
+export { type WeighedFinding, weighedFindings } from './weighed-findings';
 
 /** Every finding of a case, in the order of its checks. */
 export const findingsOf = (built: Case): Finding[] =>

@@ -2,6 +2,7 @@ import type { FindingKind } from '../check/types';
 import type { PickField } from '../listing/types';
 import { count } from './count';
 import { dossierStrings } from './dossier-strings';
+import { dossierStrings } from './dossier-strings';
 import { makerStrings } from './maker-strings';
 import { watchStrings } from './watch-strings';
 
@@ -237,6 +238,7 @@ export const strings = {
   },
   watch: watchStrings,
   makers: makerStrings,
+  dossier: dossierStrings,
   dossier: dossierStrings,
   tabs: { label: 'Sections', watch: 'Watch list', makers: 'Maker files' },
 } as const;

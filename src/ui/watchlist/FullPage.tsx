@@ -14,7 +14,10 @@ interface Address {
   openFile: string | null;
 }
 
-/** What the address shows: `#makers`, `#makers&file=ID`, `#case=ID` for an opened case of the watch list, `#dossier=ID` for its document. */
+/**
+ * What the address shows: `#makers`, `#makers&file=ID`, `#case=ID` for an opened case of the watch list, or
+ * `#dossier=ID` for its document.
+ */
 function readAddress(): Address {
   const fragment = new URLSearchParams(location.hash.slice(1));
   const section = names.find((name) => fragment.has(name)) ?? 'watch';

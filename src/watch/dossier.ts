@@ -1,0 +1,149 @@
+import { type Case, type WeighedFinding, weighedFindings } from '../case';
+import type { Decoding } from '../code/types';
+import type { Problem } from '../problem';
+import type { Question } from '../question';
+import type { WatchRecord, WatchStatus } from './types';
+
+/** A finding under its number, by which the questions of the same document name it. */
+export type NumberedFinding = WeighedFinding & { number: number };
+export type DossierKind = NumberedFinding['finding']['kind'];
+
+/** One code of the case: everywhere it was seen, with the pictures that were kept of it. Photos count from 1. */
+export interface DossierStamp {
+  decoding: Decoding;
+  seenIn: ({ kind: 'photo'; photo: number } | { kind: 'listing' } | { kind: 'typed' })[];
+  pictures: { photo: number; picture: string }[];
+}
+
+/** What was not read, or too weak to say anything. Photos count from 1. */
+export interface NotLookedAt {
+  unread: { photos: number[]; problem: Problem }[];
+  /** Offered by the page, and never opened. */
+  neverOpened: number[];
+  tooWeak: number[];
+  problems: Problem[];
+  checks: { check: string; why: string }[];
+}
+
+/** Everything that one saved case has to say, in the order in which a reader of the printed document needs it. */
+export interface Dossier {
+  id: string;
+  title: string;
+  address: string;
+  /** The address where it may be followed: an imported case may hold anything, and only web addresses are links. */
+  link: string | null;
+  /** Data address of the first photo, when it was kept. */
+  face: string | null;
+  price: Case['listing']['price'][number]['value'] | null;
+  seller: string | null;
+  photoCount: number;
+  /** ISO dates and times. `lookedBefore` is the look that the present one is compared with. */
+  readAt: string;
+  judgedAt: string;
+  savedAt: string;
+  changedAt: string;
+  lookedBefore: Case['previous'] | null;
+  status: WatchStatus;
+  note: string;
+  read: DossierStamp[];
+  unclear: DossierStamp[];
+  findings: { kind: DossierKind; findings: NumberedFinding[] }[];
+  questions: { question: Question; settles: number[] }[];
+  notLookedAt: NotLookedAt;
+  /** For what stands in the document as the case has it: claims, evidence, marks. */
+  kase: Case;
+}
+
+const kinds: readonly DossierKind[] = ['contradiction', 'doubt', 'gap', 'agreement'];
+
+/** What the dossier of a saved case holds. Pure: it reads nothing that the record does not have. */
+export function dossierOf(record: WatchRecord): Dossier {
+  const { case: kase, pictures } = record;
+  const { listing } = kase;
+  const findings = numbered(kase);
+  const stamps = stampsOf(record);
+  return {
+    id: record.id,
+    title: record.title,
+    address: listing.url,
+    link: /^https?:\/\//i.test(listing.url) ? listing.url : null,
+    face: pictures.find(({ lineId }) => lineId === null)?.picture ?? null,
+    price: (listing.price.find(({ value }) => value.kind === 'sale') ?? listing.price[0])?.value ?? null,
+    seller: listing.seller.name[0]?.value ?? null,
+    photoCount: listing.photos.length,
+    readAt: listing.readAt,
+    judgedAt: kase.judgedAt ?? listing.readAt,
+    savedAt: record.savedAt,
+    changedAt: record.changedAt,
+    lookedBefore: kase.previous ?? null,
+    status: record.status,
+    note: record.note,
+    read: stamps.filter(({ decoding }) => decoding.accepted),
+    unclear: stamps.filter(({ decoding }) => !decoding.accepted),
+    findings,
+    questions: kase.questions.map((question) => ({
+      question,
+      settles: findings
+        .flatMap((group) => group.findings)
+        .filter(({ finding }) => question.settles.includes(finding.id))
+        .map(({ number }) => number),
+    })),
+    notLookedAt: notLookedAt(kase),
+    kase,
+  };
+}
+
+/** Findings by kind, numbered through the document from the first to the last. */
+function numbered(kase: Case): Dossier['findings'] {
+  const weighed = weighedFindings(kase);
+  const inOrder = kinds.flatMap((kind) => weighed.filter(({ finding }) => finding.kind === kind));
+  const all = inOrder.map((one, index): NumberedFinding => ({ ...one, number: index + 1 }));
+  return kinds
+    .map((kind) => ({ kind, findings: all.filter(({ finding }) => finding.kind === kind) }))
+    .filter((group) => group.findings.length > 0);
+}
+
+/** The same accepted code in two places stands once; what is not certain stands by itself, for it may be two things. */
+function stampsOf({ case: kase, pictures }: WatchRecord): DossierStamp[] {
+  const stamps = new Map<string, DossierStamp>();
+  for (const decoding of kase.decodings) {
+    const { id, accepted, from, readings, code } = decoding;
+    const key = accepted ? `code ${readings[0]?.text ?? code}` : `unclear ${id}`;
+    const stamp: DossierStamp = stamps.get(key) ?? { decoding, seenIn: [], pictures: [] };
+    stamps.set(key, stamp);
+    if (from.kind !== 'photo') {
+      stamp.seenIn.push({ kind: from.kind === 'claim' ? 'listing' : 'typed' });
+      continue;
+    }
+    const photo = photoNumber(kase, from.photoId);
+    stamp.seenIn.push({ kind: 'photo', photo });
+    const kept = pictures.find(({ photoId, lineId }) => photoId === from.photoId && lineId === from.lineId);
+    if (kept) stamp.pictures.push({ photo, picture: kept.picture });
+  }
+  return [...stamps.values()];
+}
+
+function notLookedAt(kase: Case): NotLookedAt {
+  const unread = new Map<string, { photos: number[]; problem: Problem }>();
+  for (const photo of kase.photos) {
+    if (photo.state === 'read') continue;
+    const group = unread.get(photo.problem.what) ?? { photos: [], problem: photo.problem };
+    unread.set(photo.problem.what, group);
+    group.photos.push(photoNumber(kase, photo.photoId));
+  }
+  const opened = new Set(kase.photos.map(({ photoId }) => photoId));
+  return {
+    unread: [...unread.values()],
+    neverOpened: kase.listing.photos.flatMap(({ id }, index) => (opened.has(id) ? [] : [index + 1])),
+    tooWeak: kase.photos.flatMap((photo) =>
+      photo.state === 'read' && photo.tooWeak ? [photoNumber(kase, photo.photoId)] : [],
+    ),
+    // The case sums up its unread photos in one line; here they stand with their numbers instead.
+    problems: kase.skipped.filter(({ code }) => code !== 'photos-not-read'),
+    checks: kase.outcomes.flatMap((outcome) =>
+      outcome.outcome === 'cannot-tell' ? [{ check: outcome.check, why: outcome.why }] : [],
+    ),
+  };
+}
+
+const photoNumber = (kase: Case, photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;
