@@ -2,7 +2,6 @@ import type { FindingKind } from '../check/types';
 import type { PickField } from '../listing/types';
 import { count } from './count';
 import { dossierStrings } from './dossier-strings';
-import { dossierStrings } from './dossier-strings';
 import { makerStrings } from './maker-strings';
 import { watchStrings } from './watch-strings';
 
@@ -238,7 +237,6 @@ export const strings = {
   },
   watch: watchStrings,
   makers: makerStrings,
-  dossier: dossierStrings,
   dossier: dossierStrings,
   tabs: { label: 'Sections', watch: 'Watch list', makers: 'Maker files' },
 } as const;
