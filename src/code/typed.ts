@@ -63,9 +63,11 @@ export const mistakeShare = (typed: string, meant: string): number =>
 const marks = /^[\p{P}\p{Z}\p{S}]$/u;
 const dashes = /[‐-―−]/g;
 
-/** A typed code as it is compared: capitals, one space for many, one kind of dash, full-width forms made plain. */
-export const tidyCode = (code: string): string =>
-  code.normalize('NFKC').replace(dashes, '-').toUpperCase().replace(/\s+/g, ' ').trim();
+/** Signs as they are compared: capitals, one kind of dash, full-width forms made plain. */
+export const plainSigns = (text: string): string => text.normalize('NFKC').replace(dashes, '-').toUpperCase();
+
+/** A typed code as it is compared, with one space for many. */
+export const tidyCode = (code: string): string => plainSigns(code).replace(/\s+/g, ' ').trim();
 
 /**
  * Typed text as a lattice, so that it takes the same way as a stamp. Separators may have been put in by the writer,

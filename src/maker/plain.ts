@@ -97,7 +97,7 @@ function plainIssue(issue: z.core.$ZodIssue, file: unknown): Problem[] {
         `at most ${counted(issue.maximum, issue.origin)}`,
       );
     case 'invalid_format':
-      return at(`${shown(value)} is written otherwise`, issue.message);
+      return at(`${shown(value)} is not ${issue.message}`, issue.message);
     case 'invalid_union':
       return plainUnion(issue, value, file);
     default:

@@ -8,7 +8,8 @@ import { period } from './period-schema';
 const letters = z.string().regex(/^[A-Z0-9]{1,36}$/, 'capital letters or digits');
 const reversed = z.boolean().optional();
 const two = z.union([z.literal(2), z.literal('tens'), z.literal('units')]);
-const printable = z.string().regex(/^[^\p{C}]+$/u, 'characters that can be seen or a space');
+/** One place of a code holds one UTF-16 unit, so signs beyond U+FFFF are not taken. */
+const printable = z.string().regex(/^[^\p{C}\u{10000}-\u{10FFFF}]+$/u, 'characters that can be seen or a space');
 
 export const slotSchemas = {
   /** Characters that always stand there (or, when optional, stand there all or not at all). */

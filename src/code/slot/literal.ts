@@ -1,3 +1,4 @@
+import { plainSigns } from '../typed';
 import type { SlotRule } from './cell';
 
 /** Characters that always stand there; written in capitals because codes are compared in capitals. */
@@ -5,7 +6,7 @@ export const literalSlot: SlotRule<'literal'> = {
   kind: 'literal',
   shape: (slot) => ({
     name: 'fixed characters',
-    cells: [...slot.literal.toUpperCase()].map((character, place) => ({
+    cells: [...plainSigns(slot.literal)].map((character, place) => ({
       tight: character,
       wide: character,
       group: null,

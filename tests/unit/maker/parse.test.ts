@@ -83,6 +83,13 @@ test('faults are told at their field in plain words', () => {
   ]);
 });
 
+test('signs that take two places are refused in a layout', () => {
+  const system = { ...printed().codeSystems[0]!, layout: [{ literal: '👜' }, ...printed().codeSystems[0]!.layout] };
+  expect(problemsOf({ ...printed(), codeSystems: [system] })).toEqual([
+    'codeSystems[0].layout[0].literal: "👜" is not characters that can be seen or a space',
+  ]);
+});
+
 test('problems of a text name the line', () => {
   const text = JSON.stringify(withExample('KV0915', '1995-02'), null, 1);
   const result = readMakerFileText(text);
