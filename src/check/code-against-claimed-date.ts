@@ -60,7 +60,10 @@ export const codeAgainstClaimedDate = defineCheck({
   },
 });
 
-/** Room that an unhedged decade or range is given, as the evidence gives it. */
+/**
+ * Room that an unhedged decade or range is given, as the evidence gives it. Only a title's is said of the piece for
+ * sure: a description also tells of the decades of the house, of fashions and of other pieces.
+ */
 const looseYears = 2;
 
 /**
@@ -82,5 +85,6 @@ function kindOf({ readings, hard }: SettledCode, claim: DatedClaim): Speech['kin
     (span) => daysBefore(span, claim.span) > 0 && daysApart(span, claim.span) <= yearDays,
   );
   if (!hard || soldNextYear || !isSure(claim)) return 'doubt';
-  return isExact(claim.span) || apart > looseYears * yearDays ? 'contradiction' : 'doubt';
+  if (isExact(claim.span)) return 'contradiction';
+  return claim.at.field === 'title' && apart > looseYears * yearDays ? 'contradiction' : 'doubt';
 }

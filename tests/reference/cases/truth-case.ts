@@ -177,9 +177,11 @@ export function inputOf(row: TruthRow): CaseInput {
   return { listing, photos, typedCodes, makers: builtInMakers, now, previous: lookBefore(row) };
 }
 
-/** What the case is known to give: the truth with the known faults put in. */
-export const knownOf = (row: TruthRow, kind: 'contradiction' | 'doubt' | 'gap', found: string[]): string[] =>
-  [...row[kind].filter((id) => !row.missed.includes(id)), ...row.extra.filter((id) => found.includes(id))].sort();
+/** The truth of one kind, with the row's known faults where they show: what a case has to give to be as good as known. */
+export function knownOf(row: TruthRow, kind: 'contradiction' | 'doubt' | 'gap', found: string[]): string[] {
+  const shown = row[kind].filter((id) => found.includes(id) || !row.missed.includes(id));
+  return [...shown, ...row.extra.filter((id) => found.includes(id))].sort();
+}
 
 /** The checks that gave a finding of a kind, each once, in alphabetical order. */
 export const checksOf = (built: Case, kind: FindingKind): string[] =>

@@ -15,11 +15,12 @@ describe('code-against-claimed-date', () => {
       "agreement: The stamp in photo 1 reads KV0915: January 1995, Belgium, inside the listing's “from the 1990s”.",
     ]);
   });
-  it('contradicts an unhedged decade that is years away', () => {
-    const eighties = made('1970s bag', '1970', '1979', { precision: 'decade' });
-    expect(onlyFinding(codeAgainstClaimedDate, facts({ decodings: [kv0915], claims: [eighties] })).kind).toBe(
-      'contradiction',
-    );
+  it('contradicts an unhedged decade in the title that is years away, and doubts one in the description', () => {
+    const told = made('1970s bag', '1970', '1979', { precision: 'decade' });
+    const titled = { ...told, at: { ...told.at, field: 'title' as const } };
+    const kindOf = (claim: typeof told) =>
+      onlyFinding(codeAgainstClaimedDate, facts({ decodings: [kv0915], claims: [claim] })).kind;
+    expect([kindOf(titled), kindOf(told)]).toEqual(['contradiction', 'doubt']);
   });
   it('doubts only, when the piece may have been sold the year after it was made', () => {
     expect(onlyFinding(codeAgainstClaimedDate, facts({ decodings: [kv0915], claims: [madeIn(1996)] })).kind).toBe(

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { constructionAgainstDate } from '../../../src/check/construction-against-date';
-import { claim, facts, kv0915, made, madeIn, onlyFinding, said } from './sample';
+import { claim, facts, kv0915, made, madeIn, ondrasse, onlyFinding, said } from './sample';
 
 describe('construction-against-date', () => {
   const lining = (material: string) => claim('material', `${material} lining`, { part: 'lining', material });
@@ -33,5 +33,31 @@ describe('construction-against-date', () => {
       'cannot-tell: neither a code nor the listing gives a date',
     ]);
     expect(said(constructionAgainstDate, facts())).toEqual(['not-applicable: the listing names no material of a part']);
+  });
+  it('only doubts a second material of a part whose right one the listing names too', () => {
+    const maker = {
+      ...ondrasse,
+      construction: [
+        {
+          part: 'hardware' as const,
+          is: 'solid brass',
+          also: ['brass'],
+          not: ['nickel'],
+          used: ['1970', null] as [string, null],
+          strength: 'hard' as const,
+          source: 'invented',
+        },
+      ],
+    };
+    const metal = (material: string) => ({
+      ...claim('material', material, { part: 'hardware', material }),
+      id: material,
+    });
+    const kinds = (...materials: string[]) =>
+      said(constructionAgainstDate, facts({ maker, decodings: [kv0915], claims: materials.map(metal) })).map(
+        (one) => one.split(':')[0],
+      );
+    expect(kinds('nickel hardware')).toEqual(['contradiction']);
+    expect(kinds('nickel hardware', 'brass hardware')).toEqual(['doubt', 'agreement']);
   });
 });
