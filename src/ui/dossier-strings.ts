@@ -11,7 +11,6 @@ export const dossierStrings = {
   face: 'The first photo of the listing',
   listing: 'The listing',
   address: 'Address',
-  price: 'Price asked',
   seller: 'Seller',
   photos: 'Photos offered',
   read: 'Page read',

@@ -14,6 +14,7 @@ let browser: Browser;
 let panel: Page;
 let list: Page;
 let makers: Page;
+let dossier: Page;
 beforeAll(async () => {
   market = await startMarket();
   browser = await launch();
@@ -29,6 +30,10 @@ beforeAll(async () => {
   list = await browser.context.newPage();
   await list.goto(browser.extensionUrl('watchlist.html'));
   await list.locator('.watch-row').getByRole('button', { name: 'Open' }).click();
+  dossier = await browser.context.newPage();
+  await dossier.goto(browser.extensionUrl('watchlist.html'));
+  await dossier.locator('.watch-row').getByRole('link', { name: 'Dossier' }).click();
+  await dossier.locator('.dossier').waitFor();
   makers = await browser.context.newPage();
   await makers.goto(browser.extensionUrl('watchlist.html#makers'));
   await makers.getByRole('button', { name: 'Copy and change' }).first().click();
@@ -42,8 +47,9 @@ afterAll(async () => {
   await market?.close();
 });
 
-const screens = ['panel', 'watch list', 'maker editor'] as const;
-const screen = (name: (typeof screens)[number]) => ({ panel, 'watch list': list, 'maker editor': makers })[name];
+const screens = ['panel', 'watch list', 'maker editor', 'dossier'] as const;
+const screen = (name: (typeof screens)[number]) =>
+  ({ panel, 'watch list': list, 'maker editor': makers, dossier })[name];
 
 interface Violation {
   rule: string;

@@ -55,6 +55,7 @@ function useDossier(id: string): State {
   useEffect(() => {
     let current = true;
     const show = async () => {
+      if (document.hidden) return;
       const read = await inWatchList((list) => list.rows());
       if (!current) return;
       if (!read.ok) return setState({ kind: 'failed', problem: read.problem });

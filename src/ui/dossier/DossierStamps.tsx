@@ -40,9 +40,11 @@ function Read({ stamp }: { stamp: DossierStamp }) {
         <div key={`${reading.system.id} ${reading.text}`} class="dossier-reading">
           <ReadingTable reading={reading} />
           {readings.length > 1 && <p class="muted">{strings.dossier.chance(words.share(reading.probability))}</p>}
-          {reading.reasons.map((reason) => (
-            <p key={reason}>{reason}</p>
-          ))}
+          <ul class="dossier-reasons muted">
+            {reading.reasons.map((reason) => (
+              <li key={reason}>{reason}</li>
+            ))}
+          </ul>
         </div>
       ))}
       {readings.length === 0 && <p>{words.noSystem}</p>}

@@ -8,31 +8,34 @@ const words = strings.dossier;
 export function NotLookedAt({ rest, photoCount }: { rest: Rest; photoCount: number }) {
   const { unread, neverOpened, tooWeak, problems, checks } = rest;
   const missing = unread.reduce((sum, { photos }) => sum + photos.length, neverOpened.length);
-  if (missing + tooWeak.length + problems.length + checks.length === 0) return null;
+  const lines = missing + tooWeak.length + problems.length;
+  if (lines + checks.length === 0) return null;
   return (
     <section aria-labelledby="dossier-not-read">
       <h2 id="dossier-not-read">{strings.notRead.title}</h2>
       {missing > 0 && <p>{strings.photos.notRead(missing, photoCount)}:</p>}
-      <ul>
-        {unread.map(({ photos, problem }) => (
-          <li key={problem.what}>
-            {strings.photos.numbered(photos)}: {sentence(problem.what)}
-          </li>
-        ))}
-        {neverOpened.length > 0 && (
-          <li>
-            {strings.photos.numbered(neverOpened)}: {words.neverOpened}
-          </li>
-        )}
-        {tooWeak.length > 0 && (
-          <li>
-            {strings.photos.numbered(tooWeak)}: {words.tooWeak}
-          </li>
-        )}
-        {problems.map(({ code, where, what }) => (
-          <li key={`${code} ${where}`}>{sentence(what)}</li>
-        ))}
-      </ul>
+      {lines > 0 && (
+        <ul>
+          {unread.map(({ photos, problem }) => (
+            <li key={problem.what}>
+              {strings.photos.numbered(photos)}: {sentence(problem.what)}
+            </li>
+          ))}
+          {neverOpened.length > 0 && (
+            <li>
+              {strings.photos.numbered(neverOpened)}: {words.neverOpened}
+            </li>
+          )}
+          {tooWeak.length > 0 && (
+            <li>
+              {strings.photos.numbered(tooWeak)}: {words.tooWeak}
+            </li>
+          )}
+          {problems.map(({ code, where, what }) => (
+            <li key={`${code} ${where}`}>{sentence(what)}</li>
+          ))}
+        </ul>
+      )}
       {checks.length > 0 && (
         <>
           <h3>{words.cannotTell}</h3>

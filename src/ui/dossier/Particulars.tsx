@@ -6,7 +6,7 @@ import { strings } from '../strings';
 
 const words = strings.dossier;
 
-/** Which listing this is about, and when it was read. */
+/** Which listing this is about, and when it was read. Its price stands among its claims. */
 export const WhatWasOffered = ({ dossier }: { dossier: Dossier }) => (
   <section aria-labelledby="dossier-listing">
     <h2 id="dossier-listing">{words.listing}</h2>
@@ -20,7 +20,6 @@ export const WhatWasOffered = ({ dossier }: { dossier: Dossier }) => (
           dossier.address
         )}
       </Fact>
-      {dossier.price && <Fact name={words.price}>{priceWords(dossier.price)}</Fact>}
       {dossier.seller && <Fact name={words.seller}>{dossier.seller}</Fact>}
       <Fact name={words.photos}>{dossier.photoCount}</Fact>
       <Fact name={words.read}>{dayWords(dossier.readAt)}</Fact>

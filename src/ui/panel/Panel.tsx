@@ -9,6 +9,7 @@ import { sentence } from '../parts/ProblemNote';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
 import { strings } from '../strings';
+import { AllowHosts } from './AllowHosts';
 import { PointAtPage } from './PointAtPage';
 import { SaveBar } from './SaveBar';
 import type { Session } from './session';
@@ -77,6 +78,7 @@ function Content({ state, session }: { state: PanelState; session: Session }) {
       photos={
         photos.length > 0 && (
           <>
+            <AllowHosts state={state} onAllowed={session.read} />
             <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={setLooked} />
             {looked !== null && file !== undefined && (
               <LookByHand
