@@ -1,5 +1,6 @@
 import { findNodeAtLocation, parseTree } from 'jsonc-parser';
 import { periodsOf, testSystem } from '../code';
+import { isPlaceCode } from '../place';
 import type { Problem } from '../problem';
 import { periodSpan } from '../span';
 import { plainProblems } from './plain';
@@ -26,7 +27,7 @@ export function parseMakerFile(value: unknown): MakerFileResult {
   if (size) return refuse('maker-file-too-large', 'the file', size, 'Split the file by maker.');
   const parsed = makerFileSchema.safeParse(value);
   if (!parsed.success) return { ok: false, problems: plainProblems(parsed.error.issues, value) };
-  const problems = [...periodProblems(parsed.data), ...systemProblems(parsed.data)];
+  const problems = [...placeProblems(parsed.data), ...periodProblems(parsed.data), ...systemProblems(parsed.data)];
   return problems.length > 0 ? { ok: false, problems } : { ok: true, file: parsed.data };
 }
 
@@ -101,6 +102,17 @@ function sizeFault(value: unknown): string | null {
     for (const item of inside) open.push({ value: item, depth: here.depth + 1 });
   }
   return null;
+}
+
+function placeProblems(file: MakerFile): Problem[] {
+  return file.plants.flatMap(({ place }, index): Problem[] => {
+    if (isPlaceCode(place)) return [];
+    const expected = 'a code of ISO 3166-1, or of ISO 3166-3 for a former country';
+    const remedy = place === 'UK' ? 'The United Kingdom is GB.' : 'Look the country up and correct it.';
+    return [
+      { code: 'maker-file-place', where: `plants[${index}].place`, what: `"${place}" is no country`, expected, remedy },
+    ];
+  });
 }
 
 function periodProblems(file: MakerFile): Problem[] {

@@ -83,6 +83,17 @@ test('faults are told at their field in plain words', () => {
   ]);
 });
 
+test('a plant stands in a country that there is or was', () => {
+  const withPlace = (place: string) => ({
+    ...printed(),
+    codeSystems: [],
+    plants: [{ code: 'KV', place, used: ['1988', null] }],
+  });
+  expect(['BE', 'CSHH', 'DDDE'].flatMap((place) => problemsOf(withPlace(place)))).toEqual([]);
+  expect(problemsOf(withPlace('UK'))).toEqual(['plants[0].place: "UK" is no country']);
+  expect(problemsOf(withPlace('QQ'))).toEqual(['plants[0].place: "QQ" is no country']);
+});
+
 test('signs that take two places are refused in a layout', () => {
   const system = { ...printed().codeSystems[0]!, layout: [{ literal: '👜' }, ...printed().codeSystems[0]!.layout] };
   expect(problemsOf({ ...printed(), codeSystems: [system] })).toEqual([
