@@ -40,7 +40,7 @@ const elsewhere = any(
 );
 const made = any(
   listOf(
-    'made, made in, manufactured, produced, production, crafted, dated, dates, dating, date code, date, year',
+    'bag of, satchel of, tote of, handbag of, piece of, example of, edition of, wallet of, briefcase of, made, made in, manufactured, produced, production, crafted, dated, dates, dating, date code, date, year',
     'year of manufacture, circa, era, vintage, from, from the, late, early, original, model year, stamped',
     'hergestellt, produziert, gefertigt, baujahr, bj, bj., herstellungsjahr, jahrgang, produktionsjahr, aus',
     'aus dem jahr, aus den, stammt, von, jahr, fabriqué, fabriquée, produit, année, date de, datant, des, de',
@@ -59,13 +59,20 @@ const people = any(
   ),
 );
 
+/** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
+function leadStart(text: string, clauseStart: number, start: number): number {
+  if (text.slice(clauseStart, start).trim() !== '' || !/,\s{1,2}$/.test(text.slice(clauseStart - 3, clauseStart + 1)))
+    return clauseStart;
+  return clauseAround(text, clauseStart - 2, clauseStart - 2).start;
+}
+
 /** What the date is said of: the making, the purchase, or neither (null). */
 function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; confidence: number } | null {
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
   if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
   const clause = clauseAround(text, start, end);
-  const before = text.slice(Math.max(clause.start, start - 60), start);
+  const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 60), start);
   const after = text.slice(end, Math.min(clause.end, end + 40));
   if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before) >= 0)) return null;
   const words = { bought: lastEnd(bought, before), made: lastEnd(made, before), elsewhere: lastEnd(elsewhere, before) };

@@ -7,7 +7,7 @@ const find = phraseFinder({
     'bought in the sale, bought in a sale, bought on sale, purchased on sale, got it on sale',
     'bought at a discount, bought at discount, bought discounted, at a discount from, staff discount',
     'employee discount, staff sale, employee sale, friends discount, boutique sale, in store sale',
-    'end of season sale, season sale, clearance sale, clearance, private sale event, # % off in the boutique',
+    'end of season sale, season sale, clearance sale, clearance rack, private sale event, # % off in the boutique',
     'half price in the boutique, half price in the shop, im sale gekauft, im schlussverkauf, im ausverkauf',
     'reduziert gekauft, mit rabatt gekauft, mitarbeiterrabatt, personalrabatt, personalverkauf, en solde',
     'en soldes, acheté en solde*, pendant les soldes, remise personnel, remise employé, prix personnel, braderie',

@@ -26,18 +26,18 @@ function labelBefore(text: string, start: number, letters: Set<string>): Label |
   const left = text.slice(Math.max(0, start - reach), start);
   const letter = letterBefore.exec(left)?.[1];
   if (letter && letters.has(letter) && dimensionLetters[letter]) return { dimension: dimensionLetters[letter], letter };
-  const clause = /[^\d;\n!?]*$/u.exec(left)?.[0] ?? '';
+  const clause = /[^\d;\n!?。]*$/u.exec(left)?.[0] ?? '';
   const found = words(clause);
   const strap = found.find((word) => word.value === 'strap' || word.value === 'handle');
   const near = strap ?? found[found.length - 1];
-  if (!near || /[.,]\s/.test(clause.slice(near.end).replace(hedged, ''))) return null;
+  if (!near || /[.,]\s|、/.test(clause.slice(near.end).replace(hedged, ''))) return null;
   return { dimension: near.value, letter: null };
 }
 
 /** The label after a number: `12.5" wide`, "30 cm (W)", "21 cm de haut". */
 function labelAfter(text: string, end: number, letters: Set<string>): Label | null {
   const right = text.slice(end, end + reach);
-  const clause = /^\)?[^\d;,.\n!?:]*/u.exec(right)?.[0] ?? '';
+  const clause = /^\)?[^\d;,.\n!?:。、]*/u.exec(right)?.[0] ?? '';
   const found = words(clause)[0];
   if (found && /^\)?\s{0,2}\(?(?:in|de|di|of|en|van)?\s{0,2}$/u.test(clause.slice(0, found.start)))
     return { dimension: found.value, letter: null };

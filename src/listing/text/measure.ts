@@ -32,7 +32,7 @@ const number =
 const plainFraction =
   /(\d{1,2})[/⁄](2|3|4|8|16|32)(?=\s?(?:"|''|in(?:ch|ches|\.)?(?!\p{L})|zoll|pouces?|pollic[ei]|pulgadas?|duim))/iuy;
 const unitPattern =
-  /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|$)|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?![\p{L}])/iuy;
+  /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|[\u3040-\u9fff])|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?!\p{Script=Latin})/iuy;
 const unitNames: Unit[] = ['mm', 'cm', 'in', 'ft', 'm'];
 const unitFirst = /(?:^|[^\p{L}\d])(cm|mm|in|inch(?:es)?)\.?[ :]{1,2}$/iu;
 
@@ -96,7 +96,7 @@ function readTerm(text: string, position: number): Term | null {
 }
 
 const between =
-  /^(?:\s?\(?[a-z]{1,2}(?![a-z])\)?)?[\s,;:.=)]*\(?(?:(?:x|×|✕|\*|by|par|per|por|bij|and|und|et|e|y|en|sur|su|ca|approx|约|約)[\s.]*|[/／])?[\s(]*(?:[a-z]{1,2}[\s.:=)]{0,3})?$/u;
+  /^(?:\s?\(?[a-z]{1,2}(?![a-z])\)?)?[\s,、;:.=)]*\(?(?:(?:x|×|✕|\*|by|par|per|por|bij|and|und|et|e|y|en|sur|su|ca|approx|约|約)[\s.]*|[/／])?[\s(]*(?:[a-z]{1,2}[\s.:=)]{0,3})?$/u;
 
 /** Whether nothing but joints and label words stands between two numbers. `gap` is folded by `foldWords`. */
 const joins = (gap: string) => gap.length <= 32 && !/\n\s*\n/.test(gap) && between.test(withoutLabels(gap));
