@@ -43,6 +43,8 @@ const truthSchema = z.strictObject({
   sizes: z.array(z.number()).default([]),
   /** Whether the first photo is a picture of a phone's screen. */
   screen: z.boolean().default(false),
+  /** Whether the stamp is much deeper at one end than at the other. */
+  uneven: z.boolean().default(false),
   /** What differed at the look before this one; without it this is the first look. */
   before: z
     .strictObject({
@@ -104,6 +106,13 @@ function lineOf(photoId: string, text: string, certainty: number): StampLine {
   return stampLine(photoId, text, { lattice: { steps: steps.slice(1) }, free });
 }
 
+const fallingDepth: StampLine['measurements'][number] = {
+  what: 'depth-slope',
+  value: -0.9,
+  uncertainty: 0.08,
+  unit: 'share',
+};
+
 /** Hashes that differ in many bits from photo to photo. */
 const hashOf = (index: number): string =>
   (0x9e3779b97f4a7c15n * BigInt(index + 1)).toString(16).padStart(16, '0').slice(-16);
@@ -113,7 +122,9 @@ function photosOf(row: TruthRow, ids: string[]): PhotoRead[] {
     if (index < row.unread) return unreadPhoto(id);
     const last = index === ids.length - 1;
     const lines = [
-      ...(row.stamp !== null && last ? [lineOf(id, row.stamp, 0.995)] : []),
+      ...(row.stamp !== null && last
+        ? [{ ...lineOf(id, row.stamp, 0.995), measurements: row.uneven ? [fallingDepth] : [] }]
+        : []),
       ...(row.blurred !== undefined && index === ids.length - 2 ? [lineOf(id, row.blurred, 0.55)] : []),
     ];
     return readPhoto(id, {
