@@ -34,7 +34,6 @@ export interface Dossier {
   link: string | null;
   /** Data address of the first photo, when it was kept. */
   face: string | null;
-  price: Case['listing']['price'][number]['value'] | null;
   seller: string | null;
   photoCount: number;
   /** ISO dates and times. `lookedBefore` is the look that the present one is compared with. */
@@ -68,7 +67,6 @@ export function dossierOf(record: WatchRecord): Dossier {
     address: listing.url,
     link: /^https?:\/\//i.test(listing.url) ? listing.url : null,
     face: pictures.find(({ lineId }) => lineId === null)?.picture ?? null,
-    price: (listing.price.find(({ value }) => value.kind === 'sale') ?? listing.price[0])?.value ?? null,
     seller: listing.seller.name[0]?.value ?? null,
     photoCount: listing.photos.length,
     readAt: listing.readAt,

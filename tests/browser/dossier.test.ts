@@ -5,15 +5,16 @@ import { type Market, startMarket } from '../market/server';
 import { type Browser, launch, openTab } from './launch';
 import { openSidePanel } from './toolbar';
 
-/** A listing without photos whose code and year exclude each other, and whose title tries to be more than a title. */
-const title = 'Ondrasse Carryall 30 </title><script>globalThis.ran = true</script>';
-const inText = title.replaceAll('<', '&lt;');
+/** A listing without photos whose code and year exclude each other. */
 const listing = `<!doctype html><html lang="en"><head><title>Carryall</title></head><body><main>
-<div itemscope itemtype="https://schema.org/Product"><h1 itemprop="name">${inText}</h1>
+<div itemscope itemtype="https://schema.org/Product"><h1 itemprop="name">Ondrasse Carryall 30</h1>
 <span itemprop="brand">Ondrasse</span>
 <div itemprop="offers" itemscope itemtype="https://schema.org/Offer"><span itemprop="price" content="540.00">€540.00</span>
 <meta itemprop="priceCurrency" content="EUR"></div>
 <p itemprop="description">Made in 1987, made in Belgium. Date code KV0978.</p></div></main></body></html>`;
+
+/** The reader takes markup out of what a page says; what the buyer pastes is kept as it is. */
+const note = 'pasted from a mail: </style><script>globalThis.ran = true</script>';
 
 let market: Market;
 let browser: Browser;
@@ -31,7 +32,12 @@ beforeAll(async () => {
   await page.close();
   list = await browser.context.newPage();
   await list.goto(browser.extensionUrl('watchlist.html'));
-  await list.locator('.watch-row').getByRole('link', { name: 'Dossier' }).click();
+  const row = list.locator('.watch-row');
+  await row.getByText('Note').first().click();
+  await row.getByRole('textbox', { name: 'Note' }).fill(note);
+  await row.getByRole('button', { name: 'Save note' }).click();
+  await row.getByText('Note saved.').waitFor();
+  await row.getByRole('link', { name: 'Dossier' }).click();
   await list.locator('.dossier').waitFor();
 });
 afterAll(async () => {
@@ -39,15 +45,17 @@ afterAll(async () => {
   await market?.close();
 });
 
-const contradiction = '.finding[data-kind=contradiction]';
+/** The finding that sets the year of the listing against the code. */
+const against = '.finding[data-check=code-against-claimed-date]';
 
 describe('the dossier of a saved case', () => {
   it('is in the address, and shows the finding in full and the time axis with its table', async () => {
     expect(list.url()).toContain('#dossier=');
     await list.reload();
     await list.locator('.dossier').waitFor();
-    expect(await list.locator('h1').textContent()).toBe(title);
-    const finding = await list.locator(contradiction).first().innerText();
+    expect(await list.locator('h1').textContent()).toBe('Ondrasse Carryall 30');
+    expect(await list.locator('.dossier-note').textContent()).toBe(note);
+    const finding = await list.locator(against).textContent();
     for (const words of [
       '1987',
       'Basis',
@@ -87,9 +95,9 @@ describe('the dossier of a saved case', () => {
     await file.setContent(text);
     expect(asked.filter((url) => !url.startsWith('data:'))).toEqual([]);
     expect(await file.evaluate(() => 'ran' in globalThis)).toBe(false);
-    expect(await file.locator('h1').textContent()).toBe(title);
+    expect(await file.locator('.dossier-note').textContent()).toBe(note);
     expect(await file.locator('.dossier').textContent()).toBe(await list.locator('.dossier').textContent());
-    expect(await file.locator(contradiction).count()).toBeGreaterThan(0);
+    expect(await file.locator(against).count()).toBe(1);
     expect(await file.locator('.time-axis-chart').count()).toBe(1);
     const strokeWidth = await file
       .locator('.time-axis-hard .time-axis-bar')

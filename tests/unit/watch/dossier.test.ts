@@ -140,7 +140,7 @@ describe('what was not looked at', () => {
     const listing = { ...sampleCase().listing, photos: withPhotos(5).photos };
     const ids = listing.photos.map(({ id }) => id) as [string, string, string, string, string];
     const problem = { code: 'photo-lost', where: 'photo', what: 'the photo did not arrive', remedy: 'Try again.' };
-    const weak = { state: 'read', width: 90, height: 60, lines: [], printed: [], hash: '0', tooWeak: true } as const;
+    const weak = { state: 'read' as const, width: 90, height: 60, lines: [], printed: [], hash: '0', tooWeak: true };
     const other = { code: 'list-cut', where: 'page', what: 'the description was cut', remedy: '' };
     const { notLookedAt } = dossierOf(
       recordOf({
