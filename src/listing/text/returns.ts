@@ -28,7 +28,7 @@ const find = phraseFinder({
     '返品お断り, 返金不可',
   ),
   accepted: listOf(
-    'returns accepted, returns are accepted, free returns, return policy, accepts returns, accept returns',
+    'you can return, you may return, may be returned, returns accepted, returns are accepted, free returns, return policy, accepts returns, accept returns',
     'returns welcome, returns within, return within, #-day returns, # day returns, # days return, # days returns',
     '#-day return, # day return, money back, money-back guarantee, full refund, can be returned, returnable',
     'happy to accept returns, right to cancel, rückgaberecht, rückgabe möglich, rücknahme möglich, widerrufsrecht',
