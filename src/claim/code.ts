@@ -16,7 +16,7 @@ const cue = phrasePattern(
 );
 /** Between cue and code; the code itself is in capitals or digits, at least two of them digits. */
 const between =
-  /^\s{0,2}(?:(?:is|reads?|says|inside|no\.?|nr\.?|number|n°|of|the|with|ist|lautet|innen|est|lu|à l'intérieur|interno|es|nr|luidt|は|が|の)\s{0,2}){0,3}[:=\-–#"'(「\s]{0,4}$/iu;
+  /^\s{0,2}(?:(?:is|reads?|says|on|tab|pocket|label|stamped|that|inside|no\.?|nr\.?|number|n°|of|the|with|ist|lautet|innen|est|lu|à l'intérieur|interno|es|nr|luidt|は|が|の)\s{0,2}){0,4}[:=\-–#"'(「\s]{0,4}$/iu;
 const codeShape = /[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}/gy;
 const unit = /^\s?(?:cm|mm|in\b|inch|"|x\s?\d|%|€|\$|£|円|kg|g\b|ml|euros?|years?|days?|jahre|ans|anni|años|jaar)/iu;
 const longestGap = 24;

@@ -42,7 +42,15 @@ export function hedgedAuthorshipClaims(passages: Passage[], makers: MakerFile[])
   const findNames = nameFinder(makers);
   return passages.flatMap((from) => {
     const { text } = from.folded;
-    const phrases = find(from.folded).filter((hit) => !isDenied(text, hit.foldedStart, hit.foldedEnd, hit.words));
+    const phrases = find(from.folded)
+      .filter((hit) => !isDenied(text, hit.foldedStart, hit.foldedEnd, hit.words))
+      // "Inspired by the 1970s" is about a look, not about a maker.
+      .filter(
+        (hit) =>
+          !/^\s(?:the |den |die |des |annees |anni |anos |los |jaren )?(?:les |degli )?\d/u.test(
+            text.slice(hit.foldedEnd, hit.foldedEnd + 10),
+          ),
+      );
     const names = findNames(from.folded)
       .filter(
         (hit) => isHedgedName(text, hit.foldedStart, hit.foldedEnd) && !isNegated(text, hit.foldedStart, hit.foldedEnd),

@@ -8,6 +8,7 @@ import {
   phrasePattern,
   sentenceAround,
 } from '../listing/text';
+import type { Span } from '../span';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
 
 const any = (phrases: string[]) => phrasePattern(phrases);
@@ -15,7 +16,7 @@ const any = (phrases: string[]) => phrasePattern(phrases);
 const bought = any(
   listOf(
     'sample sale, outlet, in the sale, boutique, shop, store, bought, purchased, purchase, purchase date, acquired, got it, was gifted, gifted, a gift, gift in, received',
-    'given to me, was given, ordered, owned since, had it since, have had it, receipt, invoice, inherited',
+    'given to me, was given, ordered, owned since, owned it, owned this, had it, in my possession, in my collection, had it since, had this since, mine since, have had it, receipt, invoice, inherited',
     'gekauft, erworben, kauf, kaufdatum, gekauft im, geschenkt, geschenk, geerbt, rechnung, kassenbon, bestellt',
     "acheté, achetée, achat, date d'achat, acquis, acquise, offert, offerte, reçu, reçue, facture, héritage",
     'comprata, comprato, acquistata, acquistato, acquisto, regalata, regalato, ricevuta, ricevuto, scontrino',
@@ -59,6 +60,12 @@ const people = any(
   ),
 );
 
+/** A decade that is only a look: "90s style", "1960s design", "inspired by the 1970s". */
+const styleAfter =
+  /^['s]{0,2}[\s-]{0,2}(?:style|styled|inspired|look|feel|vibes?|design|aesthetic|flair|stil|optik|look|inspir|stijl|風|スタイル|っぽい|デザイン)/u;
+const styleBefore =
+  /(?:inspired by|in the style of|style of|style des|style|im stil der|stil der|inspire des|stile|estilo|in de stijl van|reminiscent of|homage to)(?: the| die| der| des| les| gli| los| de)?\s$/u;
+
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {
   if (text.slice(clauseStart, start).trim() !== '' || !/,\s{1,2}$/.test(text.slice(clauseStart - 3, clauseStart + 1)))
@@ -86,7 +93,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   if (lastEnd(bought, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return { kind: 'bought', confidence: 0.8 };
   if (words.elsewhere >= 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
   if (words.elsewhere >= 0 && /(?:since|seit|depuis|dal|desde|sinds)\s/.test(before.slice(-12))) return null;
-  if (lastEnd(age, after) >= 0) return null;
+  if (lastEnd(age, after) >= 0 || styleAfter.test(after) || styleBefore.test(before)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
   if (words.made >= 0 || /^\s?(?:年製|製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(after))
     return { kind: 'made', confidence: 0.85 };
@@ -103,13 +110,23 @@ const isCoarse = (date: FoundDate) =>
   date.form === 'era' ||
   (date.form === 'range' && date.span.precision === 'range');
 
+/** "Owned since 1994": bought in that year, not at any time after it. */
+const dayOfPurchase = (span: Span): Span =>
+  span.from !== null && span.to === null ? { ...span, to: `${span.from.slice(0, 4)}-12-31` } : span;
+
 /** Claims of when the piece was made, and of when it was bought (which bounds the making from above only). */
 export function dateClaims(passages: Passage[], readAt: string): ClaimDraft[] {
   return passages.flatMap((from) =>
     parseDates(from.text, { language: from.language, now: readAt }).flatMap((date): ClaimDraft[] => {
       const subject = subjectOf(date, from);
       if (!subject) return [];
-      return [{ kind: subject.kind, span: date.span, ...saidIn(from, date, subject.confidence) }];
+      return [
+        {
+          kind: subject.kind,
+          span: subject.kind === 'bought' ? dayOfPurchase(date.span) : date.span,
+          ...saidIn(from, date, subject.confidence),
+        },
+      ];
     }),
   );
 }

@@ -19,7 +19,7 @@ export const pieceNouns = listOf(
 export const conditionWords: PhraseTable<Condition> = {
   new: listOf(
     'brand new, brandnew, bnwt, bnib, bnwot, nwt, nwot, nib, new with tags, new without tags, new in box',
-    'new with box, factory new, newcondition, new condition, fabrikneu, nagelneu, brandneu, ganz neu',
+    'new with box, factory new, newcondition, new condition, fabrikneu, neu in der verpackung, neu in ovp, neu und originalverpackt, nagelneu, brandneu, ganz neu',
     'neu mit etikett, neu ohne etikett, neuware, flambant neuf, flambant neuve, tout neuf, toute neuve, état neuf',
     'neuf avec étiquette*, neuve avec étiquette*, neuf sans étiquette*, nuovo con cartellino',
     'nuova con cartellino, nuovissim*, nuovo di zecca, nuova di zecca, nuovo con etichetta, nuova con etichetta',
@@ -56,7 +56,8 @@ export const conditionWords: PhraseTable<Condition> = {
     'één keer gedragen, nieuwstaat, 新品同様, 一度だけ使用, 1度だけ使用, 1回だけ使用, 一回のみ使用, 1回のみ使用, 一度のみ使用, 未使用に近い, 極美品, 新品に近い, ランク sa',
   ),
   'used-very-good': listOf(
-    'very good condition, excellent condition, great condition, lovely condition, beautiful condition',
+    'excellent vintage condition, very good vintage condition, great vintage condition, good vintage condition, good used condition',
+    'excellent pre owned condition, very good condition, excellent condition, great condition, lovely condition, beautiful condition',
     'fantastic condition, superb condition, vgc, euc, very good, gently used, gently worn, lightly used',
     'well cared for, minimal wear, minimal signs of wear, light wear, good condition, guc',
     'very good used condition, excellent used condition, sehr guter zustand, sehr gutem zustand',

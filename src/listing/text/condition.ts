@@ -11,6 +11,7 @@ const things = phrasePattern(
   [...accessoryWords, ...Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words))],
   'u',
 );
+const nounBefore = new RegExp(`(?:${phrasePattern(pieceNouns).source})\\s{1,2}$`, 'u');
 const nounAfter = new RegExp(`^\\s{0,2}(?:${phrasePattern(pieceNouns).source})`, 'u');
 const stateBefore =
   /(?:condition|zustand|etat|stato|condizioni|estado|staat|conditie|状態|is|it's|its|ist|est|e|es|brand|fabrik|absolutely|completely|totally|komplett|ganz|totalement|completamente|helemaal|ganz|and|und|et|en|y)[\s:.-]{0,3}$/u;
@@ -60,7 +61,7 @@ function newOfPiece(text: string, start: number, end: number, opens: boolean): b
   if (nounAfter.test(after)) return true;
   if (/(?:when|bought|purchased|cost|costs|neu gekauft|as)\s$/.test(before)) return false;
   const ends = /^[\s!]*$|^\s(?:and|und|et|e|y|en)\s/.test(after);
-  if (ends && (before.trim() === '' || stateBefore.test(before))) return true;
+  if (ends && (before.trim() === '' || nounBefore.test(before) || stateBefore.test(before))) return true;
   if (/(?:condition|zustand|etat|stato|condizioni|estado|staat|conditie|状態)[\s:.-]{0,3}$/.test(before)) return true;
   return opens && before.trim() === '' && !things.test(after.slice(0, 24));
 }

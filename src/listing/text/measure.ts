@@ -32,7 +32,7 @@ const number =
 const plainFraction =
   /(\d{1,2})[/⁄](2|3|4|8|16|32)(?=\s?(?:"|''|in(?:ch|ches|\.)?(?!\p{L})|zoll|pouces?|pollic[ei]|pulgadas?|duim))/iuy;
 const unitPattern =
-  /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|[\u3040-\u9fff])|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?!\p{Script=Latin})/iuy;
+  /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|[\u3040-\u9fff])|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?:(?<=["'])|(?=x\s?\d|\P{Script=Latin}|$))/iuy;
 const unitNames: Unit[] = ['mm', 'cm', 'in', 'ft', 'm'];
 const unitFirst = /(?:^|[^\p{L}\d])(cm|mm|in|inch(?:es)?)\.?[ :]{1,2}$/iu;
 
@@ -117,7 +117,8 @@ function runs(text: string, plain: string): Term[][] {
       found.push(run);
       run = [];
     }
-    if (!glued.test(plain.slice(Math.max(0, term.start - 3), term.start))) run.push(term);
+    const joint = run.length > 0 && /^\s?[x×]\s?$/.test(plain.slice(run[run.length - 1]!.end, term.start));
+    if (joint || !glued.test(plain.slice(Math.max(0, term.start - 3), term.start))) run.push(term);
     starts.lastIndex = Math.max(term.end, match.index + 1);
   }
   found.push(run);
@@ -141,12 +142,17 @@ function spreadUnit(text: string, terms: Term[]): Unit | null {
 }
 
 /** Assumed centimetres: only for labelled runs; English ones must be too large for inches (common practice). */
-function assumesCm(terms: Term[], language: string | null): boolean {
-  if (terms.filter((term) => term.letter).length < 2) return false;
+function assumesCm(terms: Term[], language: string | null, headed: boolean): boolean {
+  const tripled = headed && terms.length === 3 && !/^en/i.test(language ?? 'en');
+  if (!tripled && terms.filter((term) => term.letter).length < 2) return false;
   const tag = (language ?? '').toLowerCase();
   if (tag === 'en-us' || tag === 'en-ca') return false;
   return !tag.startsWith('en') || tag.includes('-') || Math.max(...terms.map((term) => term.value)) >= 20;
 }
+
+/** A heading that makes three bare numbers a size. */
+const heading =
+  /(?:dimensions?|ma(?:ß|ss)e|grosse|große|misure|dimensioni|medidas|afmetingen|maten|サイズ|寸法)[\s:(]{0,4}(?:(?:ca|env|approx|aprox)\.?|約)?[\s):]{0,3}$/u;
 
 const round = (value: number) => Math.round(value * 1000) / 1000;
 const hedge =
@@ -187,7 +193,9 @@ function readRun(
     other.dimension = term.dimension;
   });
   const shared = spreadUnit(text, terms);
-  const assumed = shared === null && assumesCm(terms, language);
+  const assumed =
+    shared === null &&
+    assumesCm(terms, language, heading.test(plain.slice(Math.max(0, terms[0]!.start - 20), terms[0]!.start)));
   if (shared === null && !assumed) return [];
   const written = terms.map((term) => term.letter);
   // "L x B x H": beside a length, the breadth is the depth. Common practice, no source.
