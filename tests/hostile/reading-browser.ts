@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { build } from 'vite';
 import { findChromium, missingChromium } from '../../src/cli/find-chromium';
-import { type Listing, type PageExtract, readFacts } from '../../src/listing';
+import { type Listing, type PageExtract, type Pick, type PickField, readFacts } from '../../src/listing';
 
 /** What the page script gave back, with what it cost the page. */
 export interface PageReading {
@@ -22,7 +22,13 @@ export interface PageReading {
 
 export interface ReadingBrowser {
   /** Opens a page of the folder (or, with `html`, that page) and reads it as the extension's page script does. */
-  read(file: string, html?: string, traced?: boolean): Promise<PageReading>;
+  read(file: string, html?: string, traced?: boolean, picks?: readonly Pick[]): Promise<PageReading>;
+  /** Opens a page, starts the picker for a field, lets `act` be the user, and gives what was picked. */
+  pick(
+    html: string,
+    field: PickField,
+    act: (page: Page) => Promise<void>,
+  ): Promise<{ pick: Pick | null; left: string }>;
   /** Origin that the pages are served from. */
   origin: string;
   close(): Promise<void>;
@@ -131,24 +137,47 @@ export async function openReadingBrowser(pagesFolder: string): Promise<ReadingBr
   const context = await launchWithScript(folder, await bundleScript('page-script.ts'));
   return {
     origin,
-    async read(file, html, traced = false) {
+    async read(file, html, traced = false, picks = []) {
       if (html !== undefined) made.set(`/${file}`, html);
       const page = await context.newPage();
       try {
         await page.goto(`${origin}/${file}`, { waitUntil: 'load' });
         const trace = traced ? await startTrace(page) : null;
         const detail = await page.evaluate(
-          () =>
+          (wanted) =>
             new Promise<string>((resolve) => {
               addEventListener('test-listing', (event) => resolve((event as CustomEvent<string>).detail), {
                 once: true,
               });
-              dispatchEvent(new CustomEvent('test-read'));
+              dispatchEvent(new CustomEvent('test-read', { detail: wanted }));
             }),
+          JSON.stringify(picks),
         );
         const longestTaskMs = trace ? await trace() : null;
         const { extract, ...costs } = JSON.parse(detail) as Omit<PageReading, 'listing'> & { extract: PageExtract };
         return { ...costs, listing: readFacts(extract), longestTaskMs };
+      } finally {
+        await page.close();
+      }
+    },
+    async pick(html, field, act) {
+      made.set('/pick.html', html);
+      const page = await context.newPage();
+      try {
+        await page.goto(`${origin}/pick.html`, { waitUntil: 'load' });
+        await page.evaluate((detail) => {
+          addEventListener('test-picked', (event) => {
+            document.documentElement.dataset.picked = (event as CustomEvent<string>).detail;
+          });
+          dispatchEvent(new CustomEvent('test-pick', { detail }));
+        }, JSON.stringify({ field }));
+        await act(page);
+        await page.waitForFunction(() => document.documentElement.dataset.picked !== undefined);
+        const picked = await page.evaluate(() => document.documentElement.dataset.picked ?? 'null');
+        return {
+          pick: JSON.parse(picked) as Pick | null,
+          left: await page.evaluate(() => document.documentElement.outerHTML),
+        };
       } finally {
         await page.close();
       }

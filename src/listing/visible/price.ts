@@ -55,7 +55,7 @@ async function priceBlocks(snapshot: Snapshot, outside: Uint8Array, slices: Slic
       const parent = elements[block]?.parent ?? -1;
       const holder = elements[parent];
       if (!holder || outside[parent] === 1 || holder.pieces[1] - holder.pieces[0] > 24) break;
-      if (visibleText(snapshot, parent, { struck: true, assistive: true }).length > maxBlock) break;
+      if (visibleText(snapshot, parent, { struck: true, assistive: true, outside }).length > maxBlock) break;
       block = parent;
     }
     blocks.add(block);
@@ -78,10 +78,10 @@ export async function findSeenPrices(
     const element = snapshot.elements[block];
     if (!element) continue;
     const named = namedPrice(snapshot, block) ?? namedInside(snapshot, block);
-    for (const price of pricesOfBlock(snapshot, block, hints, named === 'price')) {
+    for (const price of pricesOfBlock(snapshot, block, area.outside, hints, named === 'price')) {
       const distance = Math.abs(element.pieces[0] - headingPiece);
       const near = area.heading < 0 ? 0.02 : distance < 60 ? 0.14 : distance < 300 ? 0.07 : 0;
-      const { length, labelled } = lineOf(price, visibleText(snapshot, block));
+      const { length, labelled } = lineOf(price, visibleText(snapshot, block, { outside: area.outside }));
       const line = (length > 60 ? -0.18 : 0) + (labelled ? 0.12 : 0);
       const unsigned = price.caveats.includes('no-currency-sign') && named !== 'price' ? -0.2 : 0;
       const byName = named === 'price' ? 0.2 : named === 'other' ? -0.15 : 0;
@@ -117,17 +117,25 @@ function namedInside(snapshot: Snapshot, block: number): 'price' | 'other' | nul
 const digitsOf = (text: string): string => text.replace(/\D/g, '');
 
 /** Prices of one block: seen text, struck text as "was", a copy for screen readers in place of split digits. */
-function pricesOfBlock(snapshot: Snapshot, block: number, hints: PriceHints, isField: boolean): FoundPrice[] {
+function pricesOfBlock(
+  snapshot: Snapshot,
+  block: number,
+  outside: Uint8Array,
+  hints: PriceHints,
+  isField: boolean,
+): FoundPrice[] {
   const element = snapshot.elements[block];
   if (!element) return [];
   const [from, to] = element.pieces;
-  const seen = visibleText(snapshot, block);
-  const copies = snapshot.pieces.slice(from, to).filter((piece) => piece.shown === 'assistive' && !piece.struck);
+  const seen = visibleText(snapshot, block, { outside });
+  const copies = snapshot.pieces
+    .slice(from, to)
+    .filter((piece) => piece.shown === 'assistive' && !piece.struck && outside[piece.at] !== 1);
   const copy = copies.flatMap((piece) => parsePrices(piece.text, hints));
   const digits = digitsOf(seen);
   const standsFor = copy.find((one) => digits === '' || digits === digitsOf(one.words));
   const prices = standsFor ? [standsFor] : seenPrices(seen, hints, isField);
-  const struckText = struckOf(snapshot, from, to);
+  const struckText = struckOf(snapshot, from, to, outside);
   const struck = struckText === '' ? [] : parsePrices(struckText, hints);
   return [...prices, ...struck.map((one) => ({ ...one, price: { ...one.price, kind: 'was' as const } }))];
 }
@@ -139,8 +147,10 @@ function seenPrices(seen: string, hints: PriceHints, isField: boolean): FoundPri
   return best.filter((one) => isField || !one.caveats.includes('no-currency-sign') || seen.length < 40);
 }
 
-function struckOf(snapshot: Snapshot, from: number, to: number): string {
-  const struck = snapshot.pieces.slice(from, to).filter((piece) => piece.struck && piece.shown === 'shown');
+function struckOf(snapshot: Snapshot, from: number, to: number, outside: Uint8Array): string {
+  const struck = snapshot.pieces
+    .slice(from, to)
+    .filter((piece) => piece.struck && piece.shown === 'shown' && outside[piece.at] !== 1);
   return struck
     .map((piece) => piece.text)
     .join('')
