@@ -33,7 +33,7 @@ function NumberedCard({ one: { number, finding, weight } }: { one: NumberedFindi
         {agrees ? null : <Lines name={words.innocent} lines={[finding.innocent]} />}
         {agrees ? null : <Lines name={words.settles} lines={[finding.settles]} />}
         <Lines name={words.source} lines={[sourceWords(finding.source)]} />
-        {weight.standing === 'bare' ? null : <Lines name={words.weight} lines={weight.derivation} />}
+        {weight.standing === 'bare' ? null : <Lines name={words.weight} lines={[weight.derivation.join(' ')]} />}
       </dl>
     </article>
   );
