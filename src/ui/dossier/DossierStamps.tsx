@@ -71,14 +71,8 @@ function Unclear({ stamp }: { stamp: DossierStamp }) {
   return (
     <li>
       <Pictures stamp={stamp} />
-      <span class="muted">{seenWords(stamp)}</span>{' '}
-      {texts.length > 0 ? (
-        <>
-          {words.candidates} <span class="code">{texts.join(', ')}</span>
-        </>
-      ) : (
-        <span class="code">{code}</span>
-      )}
+      <span class="muted">{seenWords(stamp)}</span> {words.candidates}{' '}
+      <span class="code">{texts.length > 0 ? texts.join(', ') : code}</span>
     </li>
   );
 }

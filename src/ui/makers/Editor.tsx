@@ -4,18 +4,20 @@ import { strings } from '../strings';
 import { ConstructionAxis } from './ConstructionAxis';
 import { editingOf } from './editing';
 import { FieldProblems, LinesField, TextField } from './fields';
+import { LearnSystem } from './LearnSystem';
 import { ConstructionFacts, Models, Plants, Trade } from './OtherEntries';
 import { Systems } from './Systems';
 
 const words = strings.makers;
 
 interface Props {
+  fileId: string;
   draft: Draft;
   onChange: (draft: Draft) => void;
 }
 
 /** One maker file, field by field; what is wrong stands at its field, and every change can be taken back. */
-export function Editor({ draft, onChange }: Props) {
+export function Editor({ fileId, draft, onChange }: Props) {
   const inspection = inspectDraft(draft);
   const edit = editingOf(draft, inspection, onChange);
   const [back, forth] = [draft.past.at(-1), draft.future[0]];
@@ -44,6 +46,7 @@ export function Editor({ draft, onChange }: Props) {
         <Stamped edit={edit} />
       </div>
       <Systems edit={edit} />
+      <LearnSystem key={fileId} edit={edit} fileId={fileId} />
       <Plants edit={edit} />
       <ConstructionFacts edit={edit} />
       <ConstructionAxis edit={edit} />

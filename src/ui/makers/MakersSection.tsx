@@ -99,11 +99,11 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
             </button>
           </div>
           <h2>{nameOf(open.draft)}</h2>
-          <Editor draft={open.draft} onChange={(draft) => write(open.id, draft)} />
+          <Editor fileId={open.id} draft={open.draft} onChange={(draft) => write(open.id, draft)} />
         </>
       ) : (
         <>
-          <p>{words.about}</p>
+          <p class="about">{words.about}</p>
           <div class="row watch-actions">
             <button type="button" class="main" onClick={() => begin(newDraft())}>
               {words.create}

@@ -71,12 +71,13 @@ export function WatchRowCard({ record, startOpen, onStatus, onNote, onRemove }: 
 }
 
 function Counts({ record: { case: kase } }: { record: WatchRecord }) {
-  const { contradictions, doubts, gaps } = kase.summary;
+  const { contradictions, doubts, gaps, agreements } = kase.summary;
   return (
     <>
       {contradictions > 0 && <Kind kind="contradiction" number={contradictions} />}
       {doubts > 0 && <Kind kind="doubt" number={doubts} />}
       {gaps > 0 && <Kind kind="gap" number={gaps} />}
+      {agreements > 0 && <Kind kind="agreement" number={agreements} />}
     </>
   );
 }

@@ -1,0 +1,158 @@
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { type Learned, learnSystem } from '../../code';
+import { strings } from '../strings';
+import type { Editing } from './editing';
+import { type KnownRow, readKnownRows, rowRange, wholeProblem } from './known-codes';
+import { LearnedLayouts } from './LearnedLayouts';
+import type { Asked } from './learned';
+
+const words = strings.makers.learn;
+
+type Search = { state: 'idle' } | { state: 'busy'; asked: Asked } | { state: 'done'; asked: Asked; learned: Learned };
+
+/** Rows that are typed but not yet learned from outlive a reload, as everything in the editor does. */
+function useKeptText(key: string) {
+  const [text, setText] = useState(() => sessionStorage.getItem(key) ?? '');
+  return [
+    text,
+    (next: string) => {
+      sessionStorage.setItem(key, next);
+      setText(next);
+    },
+  ] as const;
+}
+
+/** Runs the search after the busy state has been painted: it takes up to about half a second on the page's thread. */
+function useSearch() {
+  const [search, setSearch] = useState<Search>({ state: 'idle' });
+  useEffect(() => {
+    if (search.state !== 'busy') return;
+    const { asked } = search;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const frame = requestAnimationFrame(() => {
+      timer = setTimeout(() =>
+        setSearch({ state: 'done', asked, learned: learnSystem(asked.examples, { wrong: asked.wrong }) }),
+      );
+    });
+    return () => {
+      cancelAnimationFrame(frame);
+      clearTimeout(timer);
+    };
+  }, [search]);
+  return [search, (asked: Asked) => setSearch({ state: 'busy', asked })] as const;
+}
+
+/** The teacher: known codes go in, the layouts that explain them come out, and one of them into the draft. */
+export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string }) {
+  const id = useId();
+  const area = useRef<HTMLTextAreaElement>(null);
+  const [text, setText] = useKeptText(`known-codes ${fileId}`);
+  // Only at first: a panel that shut itself when its text is emptied would take the field from under the hands.
+  const [openAtFirst] = useState(text !== '');
+  const [wrong, setWrong] = useState(0);
+  const [refused, setRefused] = useState<string | null>(null);
+  const [search, begin] = useSearch();
+  const rows = readKnownRows(text);
+  const goTo = (row: number) => {
+    area.current?.focus();
+    area.current?.setSelectionRange(...rowRange(text, row));
+  };
+  const ask = () => {
+    const problem = wholeProblem(rows);
+    setRefused(problem);
+    if (problem !== null) {
+      const faulty = rows.find((row) => row.problem !== null);
+      return faulty ? goTo(faulty.row) : area.current?.focus();
+    }
+    const known = rows.flatMap((row) => (row.known ? [{ row: row.row, known: row.known }] : []));
+    begin({ text, rows: known.map(({ row }) => row), examples: known.map((one) => one.known), wrong });
+  };
+  return (
+    <details class="learn" open={openAtFirst}>
+      <summary>{words.title}</summary>
+      <p id={`${id}-about`}>
+        {words.about} <span class="muted">{words.dates}</span>
+      </p>
+      <div class="field">
+        <label for={id}>{words.codes}</label>
+        <textarea
+          id={id}
+          ref={area}
+          class="code"
+          rows={6}
+          value={text}
+          placeholder={words.hint}
+          spellcheck={false}
+          autocapitalize="off"
+          aria-describedby={`${id}-about ${id}-rows`}
+          aria-invalid={rows.some(({ problem }) => problem !== null)}
+          onInput={({ currentTarget }) => {
+            setRefused(null);
+            setText(currentTarget.value);
+          }}
+        />
+      </div>
+      <Rows id={`${id}-rows`} rows={rows} onGoTo={goTo} />
+      <div class="learn-ask">
+        <label for={`${id}-wrong`}>{words.wrong}</label>
+        <select
+          id={`${id}-wrong`}
+          value={String(wrong)}
+          onChange={({ currentTarget }) => setWrong(Number(currentTarget.value))}
+        >
+          {words.wrongChoices.map((choice, number) => (
+            <option key={choice} value={String(number)}>
+              {choice}
+            </option>
+          ))}
+        </select>
+        <button type="button" class="main" aria-disabled={search.state === 'busy'} onClick={ask}>
+          {words.search}
+        </button>
+      </div>
+      <div role="alert">{refused !== null && <p class="problem">{refused}</p>}</div>
+      <div aria-busy={search.state === 'busy'}>
+        {search.state === 'busy' && <progress aria-label={words.busy} />}
+        <p role="status" class="hint">
+          {search.state === 'busy' ? words.busy : ''}
+          {search.state === 'done' && (search.asked.text !== text || search.asked.wrong !== wrong) ? words.stale : ''}
+        </p>
+        {search.state === 'done' && <LearnedLayouts edit={edit} asked={search.asked} learned={search.learned} />}
+      </div>
+    </details>
+  );
+}
+
+/** Each row as it is understood; a faulty one says why at its place and leads back to it. */
+function Rows({ id, rows, onGoTo }: { id: string; rows: readonly KnownRow[]; onGoTo: (row: number) => void }) {
+  const faulty = rows.filter(({ problem }) => problem !== null);
+  return (
+    <>
+      <p id={id} role="status" class="hint muted">
+        {rows.length > 0 && words.understood(rows.length - faulty.length)}
+        {faulty.length > 0 && `, ${words.faulty(faulty.length)}`}
+      </p>
+      {rows.length > 0 && (
+        <ul class="learn-rows" aria-label={words.readSo}>
+          {rows.map((row) => (
+            <li key={row.row}>
+              <span class="muted">{words.row(row.row)}</span>{' '}
+              {row.known ? (
+                <>
+                  <span class="code">{row.known.code}</span> {row.says}
+                </>
+              ) : (
+                <>
+                  <span class="code">{row.text}</span> <span class="learn-fault">{row.problem}</span>{' '}
+                  <button type="button" class="small" onClick={() => onGoTo(row.row)}>
+                    {words.goTo(row.row)}
+                  </button>
+                </>
+              )}
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}
