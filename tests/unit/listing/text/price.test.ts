@@ -128,6 +128,13 @@ describe('separators of every place', () => {
     expect(found?.caveats).toEqual(['ambiguous']);
   });
 
+  it('keeps both readings of a number behind a model name, and one behind a price word or with a hard space', () => {
+    const minors = (text: string) => parsePrices(text).map(({ price }) => [price.minor, price.otherMinor ?? []]);
+    expect(minors('Carryall 30 450 €')).toEqual([[3_045_000, [45_000]]]);
+    expect(minors('Preis 1 299 €')).toEqual([[129_900, []]]);
+    expect(minors('sac 1\u00a0299 €')).toEqual([[129_900, []]]);
+  });
+
   it('keeps both readings of "3.350" even for a currency that groups with commas', () => {
     expect(parsePrices('$3.350', { currency: 'USD' })[0]?.price).toMatchObject({ minor: 335000, otherMinor: [335] });
   });
