@@ -68,11 +68,17 @@ const Misfits = ({ decoding: { misfits, nearest } }: { decoding: Decoding }) => 
 function Unclear({ stamp }: { stamp: DossierStamp }) {
   const { readings, code } = stamp.decoding;
   const texts = readings.slice(0, 3).map(({ text, probability }) => `${text} (${words.share(probability)})`);
+  const guess = texts.length > 0 ? texts.join(', ') : code;
   return (
     <li>
       <Pictures stamp={stamp} />
-      <span class="muted">{seenWords(stamp)}</span> {words.candidates}{' '}
-      <span class="code">{texts.length > 0 ? texts.join(', ') : code}</span>
+      <span class="muted">{seenWords(stamp)}</span>
+      {guess === '' ? null : (
+        <>
+          {' '}
+          {words.candidates} <span class="code">{guess}</span>
+        </>
+      )}
     </li>
   );
 }
