@@ -1,0 +1,95 @@
+import { expect, test } from 'vitest';
+import { learnSystem } from '../../../src/code';
+import { draftOf, inspectDraft, setField, undoStep } from '../../../src/maker';
+import { chanceWords, outcomeWords, systemOf, tellingWords, withLearned } from '../../../src/ui/makers/learned';
+
+const examples = [
+  ['KV0915', '1995-01, BE'],
+  ['HJ1929', '1999-12, FR'],
+  ['ZM0084', '2004-08, ES'],
+  ['WQ1012', '2002-11, US'],
+  ['KV0963', '1993-06, BE'],
+  ['HJ0052', '2002-05, FR'],
+].map(([code, reads]) => ({ code: code!, reads: reads! }));
+const learned = learnSystem(examples);
+const best = learned.remaining[0]!;
+
+test('a learned layout makes an unfinished draft a maker file that is accepted, and one undo takes it all back', () => {
+  const draft = draftOf({ format: 1, maker: 'Velmar Lane' });
+  const after = setField(draft, [], withLearned(draft.value, best, examples));
+  const { file, problems } = inspectDraft(after);
+  expect(problems).toEqual([]);
+  expect(file?.codeSystems).toMatchObject([
+    {
+      id: 'learned',
+      layout: [{ plant: 2 }, { month: 'tens' }, { year: 'tens' }, { month: 'units' }, { year: 'units' }],
+      examples,
+    },
+  ]);
+  expect(file?.plants.map(({ code, place }) => [code, place])).toEqual([
+    ['KV', 'BE'],
+    ['HJ', 'FR'],
+    ['ZM', 'ES'],
+    ['WQ', 'US'],
+  ]);
+  expect(systemOf(after.value, best)).toEqual({ id: 'learned', at: 0 });
+  expect(undoStep(after).value).toBe(draft.value);
+  expect(systemOf(undoStep(after).value, best)).toBeNull();
+});
+
+test('what a draft has already stays, whole or not, and no name is used twice', () => {
+  const held = { code: 'KV', place: 'BE', used: ['1980', null] };
+  const value = {
+    format: 1,
+    maker: 'Velmar Lane',
+    plants: [null, held, { place: 'IT' }],
+    codeSystems: [{ id: 'learned', layout: [] }, 7],
+  };
+  const after = withLearned(value, best, examples) as { plants: unknown[]; codeSystems: { id?: string }[] };
+  expect(after.plants.slice(0, 3)).toEqual(value.plants);
+  expect(after.plants.slice(3)).toMatchObject([{ code: 'HJ' }, { code: 'ZM' }, { code: 'WQ' }]);
+  expect(after.codeSystems.map((system) => system.id)).toEqual(['learned', undefined, 'learned-2']);
+});
+
+test('an example that is taken to be wrong is not written', () => {
+  const odd = { code: 'KV0936', reads: '1991-03, BE' };
+  const found = learnSystem([...examples, odd], { wrong: 1 });
+  expect(found.remaining[0]?.wrong).toEqual([6]);
+  const { codeSystems } = withLearned({}, found.remaining[0]!, [...examples, odd]);
+  expect(codeSystems).toMatchObject([{ examples }]);
+});
+
+test('chance is said in numbers that a person can keep', () => {
+  expect([12.3, 1, 0.6, 0.25, 1 / 9228, 1e-20].map(chanceWords)).toEqual([
+    'About 12 layouts this simple would fit by chance alone.',
+    'About 1 layout this simple would fit by chance alone.',
+    'About 1 layout this simple would fit by chance alone.',
+    'By chance alone, a layout this simple would fit about once in 4 such sets of codes.',
+    'By chance alone, a layout this simple would fit about once in 9,200 such sets of codes.',
+    'By chance alone, a layout this simple would fit less than once in a million such sets of codes.',
+  ]);
+});
+
+test('what remains is said, and what would settle it', () => {
+  expect([outcomeWords(learned, examples, 0), tellingWords(learned)]).toEqual(['One layout remains.', null]);
+  const none = [
+    { code: 'KV0915', reads: '1971-03' },
+    { code: 'HJ1929', reads: '1988-05' },
+    { code: 'ZM0084', reads: '1990-09' },
+    { code: 'WQ1012', reads: '1978-12' },
+  ];
+  expect(outcomeWords(learnSystem(none), none, 0)).toMatch(/^No layout explains all 4 codes\./);
+  const open = [
+    { code: '0404', reads: '2004-04' },
+    { code: '0505', reads: '2005-05' },
+    { code: '0606', reads: '2006-06' },
+  ];
+  const several = learnSystem(open);
+  expect(several.ambiguous).toBe(true);
+  expect(outcomeWords(several, open, 0)).toBe(
+    `${several.remaining.length} layouts remain: these codes do not settle it.`,
+  );
+  expect(tellingWords(several)).toBe(
+    `A code such as ${several.tellingCode?.code} with its known date would tell them apart.`,
+  );
+});
