@@ -121,3 +121,44 @@ describe('a maker file written by hand', () => {
     expect(await page.getByRole('heading', { level: 3 }).count()).toBe(4);
   });
 });
+
+describe('a maker file learned from known codes', () => {
+  it('names faulty rows, finds the layout, and takes it into the file as one step that can be undone', async () => {
+    await button('New file').click();
+    await page.getByLabel('Maker', { exact: true }).fill('Tessaro Vell');
+    await page.getByText('Learn a system from known codes').click();
+    const codes = page.getByLabel('Known codes, one a row');
+    const good = 'KV0915, 1995-01, BE\nHJ1929, 1999-12, FR\nZM0084 2004-08 Spain\nWQ1012 = 2002-11, US\n';
+    await codes.fill(`${good}KV0963, 1993-16, BE\nHJ0052, 2002-05, FR\nKV0936, 1991-03, BE`);
+    await page.getByText('“1993-16” is not a date.').waitFor();
+    await button('Find layouts').click();
+    await page.getByRole('alert').getByText('First correct row 5.').waitFor();
+    const marked = await codes.evaluate((area: HTMLTextAreaElement) =>
+      area === document.activeElement ? area.value.slice(area.selectionStart, area.selectionEnd) : null,
+    );
+    expect(marked).toBe('KV0963, 1993-16, BE');
+    await page.keyboard.insertText('KV0963, 1993-06, BE');
+    await page.getByText('7 rows understood', { exact: true }).waitFor();
+    await page.getByLabel('How many of them may be wrong').selectOption('one');
+    await button('Find layouts').press('Enter');
+    const layout = page.locator('.learn-found li.entry');
+    await layout.getByText('Taken to be wrong: row 7, KV0936.').waitFor();
+    expect(await layout.getByRole('listitem').allTextContents()).toEqual([
+      'Year of two digits in places 4 and 6.',
+      'Month in places 3 and 5.',
+      'Plant in places 1 to 2.',
+    ]);
+    await page.reload();
+    expect(await codes.inputValue()).toContain('KV0963, 1993-06, BE');
+    await page.getByLabel('How many of them may be wrong').selectOption('one');
+    await button('Find layouts').click();
+    await button('Write layout 1 into this file').click();
+    await page.getByText('In this file as code system “learned”, with its examples.').waitFor();
+    await page.getByText('Complete: listings are read with it.').waitFor();
+    expect(await page.locator('.entry .live').allTextContents()).toHaveLength(6);
+    await button(/^Undo: /).click();
+    await page.getByText('In this file as code system').waitFor({ state: 'detached' });
+    expect(await page.locator('.entry .live').count()).toBe(0);
+    await button('Back to the list').click();
+  });
+});
