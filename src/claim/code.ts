@@ -6,7 +6,7 @@ import { type ClaimDraft, type Passage, saidIn } from './passage';
 const cue = phrasePattern(
   listOf(
     'date code, datecode, date stamp, code, stamp, stamped, stamp reads, serial, serial number, serial no',
-    'serial no., number stamped, heat stamp, production code, marked, creed, batch number, datumscode',
+    'serial no., number stamped, heat stamp, production code, marked, batch number, datumscode',
     'datumsstempel, seriennummer, stempel, gestempelt, prägung, geprägt, fabrikationsnummer, code date',
     'code de date, code-date, numéro de série, n° de série, no de série, tampon, estampillé, estampillée, poinçon',
     'numéro, codice, codice data, data code, numero di serie, numero seriale, seriale, timbro, timbrata, timbrato',

@@ -79,7 +79,7 @@ export const materialWords: PhraseTable<string> = {
   'imitation leather': listOf(
     'faux leather, fake leather, imitation leather, artificial leather, vegan leather, pleather, pu leather',
     'leatherette, leather look, pvc, vinyl, kunstleder, lederimitat, similicuir, simili cuir, simili',
-    'imitation cuir, skaï, ecopelle, similpelle, finta pelle, polipiel, piel sintética, cuero sintético',
+    'imitation cuir, ecopelle, similpelle, finta pelle, polipiel, piel sintética, cuero sintético',
     'símil piel, kunstleer, imitatieleer, 合皮, 合成皮革, フェイクレザー',
   ),
   calfskin: listOf(

@@ -5,7 +5,7 @@ import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 /** Ways to pay or to talk outside the marketplace, in the seven languages. Common practice, no source. */
 const find = phraseFinder({
   transfer: listOf(
-    'bank transfer, wire transfer, money transfer, direct transfer, direct deposit, bank deposit, bacs',
+    'bank transfer, wire transfer, money transfer, direct transfer, direct deposit, bank deposit',
     'money order, cash in the post, cash by post, überweisung, banküberweisung, vorkasse, vorab überweisen',
     'virement, virement bancaire, mandat cash, bonifico, bonifico bancario, ricarica, vaglia, transferencia',
     'transferencia bancaria, giro postal, overschrijving, bankoverschrijving, overboeking, overmaken, 銀行振込',

@@ -33,6 +33,13 @@ export interface Surroundings {
 const reach = 40;
 const sentenceEnd = /[\n\r;!?|•]|\.\s/;
 
+/** "€980 RRP" was; in "€310 RRP €980" the word belongs to the next amount. */
+function saysWasBehind(after: string, around: Surroundings): boolean {
+  const match = wasAfter.exec(after);
+  const next = around.end + after.length >= around.to && around.to < around.text.length;
+  return match !== null && !(next && /^[\s:]*$/.test(after.slice(match[0].length)));
+}
+
 /** The kind of an amount from the words beside it; null when it is no price. */
 export function priceKind(around: Surroundings): Price['kind'] | null {
   const { text, start, end } = around;
@@ -53,7 +60,7 @@ export function priceKind(around: Surroundings): Price['kind'] | null {
   if (instalmentBefore.test(before) || instalmentAfter.test(after)) return 'instalment';
   if (!around.includesShipping && (shippingBefore.test(before) || shippingAfter.test(after))) return 'shipping';
   if (unitAfter.test(after)) return 'unit';
-  if (wasBefore.test(before) || wasAfter.test(after)) return 'was';
+  if (wasBefore.test(before) || saysWasBehind(after, around)) return 'was';
   if (fromBefore.test(before) || fromAfter.test(after)) return 'from';
   return 'sale';
 }

@@ -128,6 +128,14 @@ describe('separators of every place', () => {
     expect(found?.caveats).toEqual(['ambiguous']);
   });
 
+  it('gives a word between two amounts to the second', () => {
+    expect(parsePrices('€310 RRP €980').map(({ price }) => [price.kind, price.minor])).toEqual([
+      ['sale', 31_000],
+      ['was', 98_000],
+    ]);
+    expect(parsePrices('€980 RRP').map(({ price }) => price.kind)).toEqual(['was']);
+  });
+
   it('keeps both readings of a number behind a model name, and one behind a price word or with a hard space', () => {
     const minors = (text: string) => parsePrices(text).map(({ price }) => [price.minor, price.otherMinor ?? []]);
     expect(minors('Carryall 30 450 €')).toEqual([[3_045_000, [45_000]]]);
