@@ -37,7 +37,7 @@ export function skippedOf({ listing, photos, maker, makerNames }: Done): Problem
 function unreadPhotos(photos: readonly PhotoRead[]): Problem[] {
   const unread = photos.flatMap((photo) => (photo.state === 'unread' ? [photo.problem] : []));
   if (unread.length === 0) return [];
-  const reasons = [...new Set(unread.map(({ what }) => what))].join('; ');
+  const reasons = [...new Set(unread.map(({ what }) => what.replace(/\.$/, '')))].join('; ');
   return [
     {
       code: 'photos-not-read',

@@ -153,6 +153,6 @@ export function photoNamer(listing: Listing): (photoId: string) => string {
 export function unreadWords(photos: PhotoRead[]): string {
   const unread = photos.filter((photo) => photo.state === 'unread');
   if (photos.length === 0) return 'the listing offers no photo that could be read';
-  const reason = unread[0]?.problem.what;
+  const reason = unread[0]?.problem.what.replace(/\.$/, '');
   return `${unread.length} of ${photos.length} photos not read${reason ? `: ${reason}` : ''}`;
 }

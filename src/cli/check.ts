@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { buildCase } from '../case';
+import type { Listing } from '../listing';
 import { builtInMakers, type MakerFile, readMakerFileText } from '../maker';
+import type { Result } from '../problem';
 import { problemWords, reportOf } from './check-report';
-import { matchPhotoFiles } from './listing-photos';
+import { matchPhotoFiles, type PhotoFiles } from './listing-photos';
 import { readPhotoFiles } from './read-photos';
 import { readSavedPage } from './saved-page';
 
@@ -49,6 +51,12 @@ function readArguments() {
   }
 }
 
+/** The listing with the photos that were found; a folder that cannot be read is one of its problems, the rest goes on. */
+function listingWith(listing: Listing, matched: Result<PhotoFiles> | null): Listing {
+  if (matched === null) return listing;
+  return matched.ok ? matched.value.listing : { ...listing, problems: [...listing.problems, matched.problem] };
+}
+
 async function main(): Promise<void> {
   const { values, positionals } = readArguments();
   const [page, ...more] = positionals;
@@ -60,12 +68,12 @@ async function main(): Promise<void> {
   const read = await readSavedPage(page, values.url, now);
   if (!read.ok) throw new Fault(`${read.problem.where}: ${problemWords(read.problem)}`);
   const matched = values.photos === undefined ? null : matchPhotoFiles(read.value, values.photos);
-  if (matched && !matched.ok) throw new Fault(`${matched.problem.where}: ${problemWords(matched.problem)}`);
-  const listing = matched?.value.listing ?? read.value;
+  if (matched && !matched.ok) process.stderr.write(`${matched.problem.where}: ${problemWords(matched.problem)}\n`);
+  const listing = listingWith(read.value, matched);
   const say = (done: number, all: number) => {
     if (process.stderr.isTTY) process.stderr.write(`photo ${done} of ${all}\n`);
   };
-  const photos = matched && listing.kind === 'listing' ? await readPhotoFiles(matched.value.files, say) : [];
+  const photos = matched?.ok && listing.kind === 'listing' ? await readPhotoFiles(matched.value.files, say) : [];
   const typedCodes = values.code.map((code) => ({ photoId: null, code }));
   const built = buildCase({ listing, photos, typedCodes, makers, now });
   if (listing.kind !== 'listing')

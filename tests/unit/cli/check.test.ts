@@ -56,6 +56,14 @@ describe('npm run check', { timeout: 120_000 }, () => {
     expect(new Set(built.outcomes.map(({ outcome }) => outcome))).toEqual(new Set(['cannot-tell']));
   });
 
+  it('goes on without a folder of photos that is not there, and says so', async () => {
+    const page = 'tests/market/site/ondrasse-carryall-30-1995.html';
+    const { status, out, err } = await run('--json', page, '--photos', join(folder, 'nowhere'));
+    expect(status).toBe(0);
+    expect(err).toContain('the folder of photos cannot be read');
+    expect(caseSchema.parse(JSON.parse(out)).skipped.map(({ code }) => code)).toContain('photo-folder-missing');
+  });
+
   it('writes a readable report without --json', async () => {
     const { out } = await run('tests/market/site/ondrasse-carryall-30-1995.html');
     expect(out).toContain('Maker file: Ondrasse');
