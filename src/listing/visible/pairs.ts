@@ -78,7 +78,7 @@ function addRow(snapshot: Snapshot, index: number, add: Add): void {
   const firstTag = snapshot.elements[first ?? -1]?.tag ?? '';
   const headed = /^h[2-6]$/.test(firstTag);
   const named = children.length >= 2 && (children.length <= 4 || headed) && mayBeName.has(firstTag);
-  if (named && second !== undefined && name !== '' && name.length <= 40 && !/[.!?]$/.test(name))
+  if (named && second !== undefined && name !== '' && name.length <= 40 && !/[!?]$|[^.]{13}\.$/.test(name))
     add(name, visibleText(snapshot, second), second);
   const holder = snapshot.elements[index];
   if (children.length === 1 && first !== undefined && holder) {
@@ -95,7 +95,7 @@ function addRow(snapshot: Snapshot, index: number, add: Add): void {
 }
 
 const profilePath =
-  /\/(u|usr|users?|members?|membres?|membro|miembro|mitglied|sellers?|profiles?|profil|profilo|perfil|closet|verkoper|gebruiker|vendeur|venditore|vendedor|nutzer)\/[^/?#]{2,60}\/?([?#]|$)/i;
+  /\/(u|usr|users?|members?|membres?|membro|miembro|mitglied|sellers?|profiles?|profil|profilo|perfil|closet|verkoper|gebruiker|vendeur|venditore|vendedor|nutzer|leden|lid|mitglieder|usuarios?|utenti|utente|utilisateurs?)\/[^/?#]{2,60}\/?([?#]|$)/i;
 
 /** A link to a member's page names the seller where nothing else does. */
 function addProfile(snapshot: Snapshot, index: number, add: Add): void {

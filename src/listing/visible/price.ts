@@ -64,6 +64,21 @@ async function priceBlocks(snapshot: Snapshot, outside: Uint8Array, slices: Slic
   return [...blocks];
 }
 
+const formerName =
+  /(^|[\s_-])(old|was|former|before|previous|original|regular|list|rrp|uvp|msrp|strike\w*|crossed|alt|ancien|vecchio|antes)(-?price|-?preis|-?prix)?($|[\s_-])/i;
+
+/** An element named as the former price, inside one named as a price, counts as struck: its line may be drawn by a picture. */
+async function strikeFormerPrices(snapshot: Snapshot, slices: Slices): Promise<void> {
+  for (const { element, parent, pieces } of snapshot.elements) {
+    if (slices.due) await slices.rest();
+    if (pieces[1] - pieces[0] > 8) continue;
+    const name = attribute(element, 'class') ?? '';
+    const holder = snapshot.elements[parent];
+    if (!formerName.test(name) || !priceName.test(`${name} ${holder ? nameOf(holder.element) : ''}`)) continue;
+    for (const piece of snapshot.pieces.slice(pieces[0], pieces[1])) piece.struck = true;
+  }
+}
+
 /** Every price that the listing's area shows, most likely first. */
 export async function findSeenPrices(
   snapshot: Snapshot,
@@ -71,6 +86,7 @@ export async function findSeenPrices(
   hints: PriceHints,
   slices: Slices,
 ): Promise<SeenPrice[]> {
+  await strikeFormerPrices(snapshot, slices);
   const found: SeenPrice[] = [];
   const headingPiece = snapshot.elements[area.heading]?.pieces[0] ?? 0;
   for (const block of await priceBlocks(snapshot, area.outside, slices)) {

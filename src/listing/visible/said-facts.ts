@@ -21,6 +21,7 @@ import { placeLine } from './place-line';
 
 const from = (where: string, confidence: number): Provenance => ({ origin: 'visible', where, confidence });
 const maxText = 30_000;
+const ownName = /^(?:name|nom|nome|nombre|naam|username|pseudo|ニックネーム)\s*[:：]/i;
 
 /** Reads the second-hand facts that the page says without data: in its text, its description and its title. */
 export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): void {
@@ -40,7 +41,10 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): voi
     const next = lines[index + 1] ?? '';
     if (labelOf(line) !== null && next.length <= 60 && labelOf(next) === null && splitLabelled(next) === null)
       readLabelled(line, next, draft, from('text', 0.5), hints);
+    if (labelOf(line) === 'seller' && ownName.test(next)) readLabelled(line, next, draft, from('text', 0.55), hints);
     propose(draft.seller.place, placeLine(line), from('text', 0.45));
+    if (line.length <= 80)
+      for (const said of findConditions(line)) propose(draft.condition, said.value, from('text', 0.4), said.words);
     const lead = leadingLabel(line);
     if (lead) readLabelled(lead.name, lead.value, draft, from('text', 0.55), hints);
     if (line.length <= 600) readTerms(line, draft, hints, isNearSeller(lines, index, draft));
@@ -62,7 +66,7 @@ function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boo
   const { seller } = draft;
   for (const { share, count, words } of findRatings(line).slice(0, 2)) {
     if (!nearSeller && count === null) continue;
-    propose(seller.rating, { share, count, words }, where);
+    propose(seller.rating, { share: Math.round(share * 10_000) / 10_000, count, words }, where);
   }
   const bare = nearSeller ? bareRating(line) : null;
   if (bare) propose(seller.rating, bare, { ...where, confidence: 0.5 });

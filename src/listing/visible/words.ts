@@ -37,7 +37,7 @@ export function readDate(text: string, context: DateContext): { span: Span; ambi
 /** The rating that a text gives first. */
 export function readRatingWords(text: string): Rating | null {
   const [found] = findRatings(text.slice(0, 400));
-  return found ? { share: found.share, count: found.count, words: found.words } : null;
+  return found ? { share: Math.round(found.share * 10_000) / 10_000, count: found.count, words: found.words } : null;
 }
 
 /** Return terms that a text states. */
