@@ -60,10 +60,16 @@ export async function photoResult(
   const best = (list: StampReading[]): StampReading[] =>
     list.sort((a, b) => Number(b.system !== null) - Number(a.system !== null) || b.probability - a.probability);
   const result: StampResult = { file, readings: best(accepted), printed: read.printed };
-  if (candidates.length > 0) result.candidates = best(candidates).slice(0, mostCandidates);
+  if (candidates.length > 0) result.candidates = best(candidates).filter(isFirst).slice(0, mostCandidates);
   if (nearest.length > 0) result.nearest = nearest.slice(0, 5);
   return result;
 }
+
+/** Whether nothing before it in the list is the same text of the same place under the same system. */
+const isFirst = (way: StampReading, at: number, all: readonly StampReading[]): boolean => {
+  const key = ({ text, system, span, box }: StampReading): string => JSON.stringify([text, system, span, box]);
+  return all.findIndex((other) => key(other) === key(way)) === at;
+};
 
 const reported = (reading: Reading, box: StampReading['box']): StampReading => ({
   text: reading.text,

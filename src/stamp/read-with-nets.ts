@@ -1,8 +1,9 @@
 import { type GreyImage, type PixelImage, quadSize } from '../photo';
 import { characterMiddles } from './align';
 import { cropLine } from './crop';
-import type { PrintReader, StampNets } from './engines';
+import type { FoundLine, PrintReader, StampNets } from './engines';
 import { freeTexts } from './free-text';
+import { lookCloser } from './look-closer';
 import { looksLikeCode } from './looks-like-code';
 import { measureLine } from './measure';
 import { readPrintedLine } from './read-printed';
@@ -25,14 +26,15 @@ export async function readWithNets(
 ): Promise<{ lines: StampLine[]; printed: string[] }> {
   const lines: StampLine[] = [];
   const printed: string[] = [];
-  for (const { quad, stampScore } of (await nets.findLines(photo)).slice(0, mostLines)) {
+  const isCode = ({ stampScore, free }: Pick<StampLine, 'stampScore' | 'free'>): boolean =>
+    looksLikeCode(free.text) && stampScore >= nets.acceptance.stampScore;
+  const read = async ({ quad, stampScore }: FoundLine): Promise<void> => {
     const { across, down } = quadSize(quad);
-    if (across < 4 || down < 4) continue;
+    if (across < 4 || down < 4) return;
     const lattice = await nets.readLine(photo, quad);
     const free = freeTexts(lattice)[0] ?? { text: '', probability: 0 };
-    if (free.text === '' || isLoneShape(lattice)) continue;
-    const isCode = looksLikeCode(free.text) && stampScore >= nets.acceptance.stampScore;
-    if (!isCode) {
+    if (free.text === '' || isLoneShape(lattice)) return;
+    if (!isCode({ stampScore, free })) {
       const words = print === null ? '' : await readPrintedLine(grey, quad, print);
       printed.push(words === '' && isWording(free) ? free.text : words);
     }
@@ -47,6 +49,10 @@ export async function readWithNets(
       free,
       measurements: crop === null ? [] : measureLine(crop, quad, characterMiddles(lattice)),
     });
+  };
+  for (const found of (await nets.findLines(photo)).slice(0, mostLines)) await read(found);
+  if (!lines.some(isCode)) {
+    for (const found of (await lookCloser(photo, nets, lines)).slice(0, mostLines)) await read(found);
   }
   return { lines, printed };
 }
