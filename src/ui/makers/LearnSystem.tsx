@@ -3,7 +3,7 @@ import { type Learned, learnSystem } from '../../code';
 import { strings } from '../strings';
 import type { Editing } from './editing';
 import { type KnownRow, readKnownRows, rowRange, wholeProblem } from './known-codes';
-import { LearnedLayouts } from './LearnedLayouts';
+import { LearnedLayouts, Outcome } from './LearnedLayouts';
 import type { Asked } from './learned';
 
 const words = strings.makers.learn;
@@ -79,7 +79,7 @@ export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string })
           id={id}
           ref={area}
           class="code"
-          rows={6}
+          rows={Math.min(14, Math.max(6, text.split('\n').length + 1))}
           value={text}
           placeholder={words.hint}
           spellcheck={false}
@@ -114,8 +114,11 @@ export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string })
       <div aria-busy={search.state === 'busy'}>
         {search.state === 'busy' && <progress aria-label={words.busy} />}
         <p role="status" class="hint">
-          {search.state === 'busy' ? words.busy : ''}
-          {search.state === 'done' && (search.asked.text !== text || search.asked.wrong !== wrong) ? words.stale : ''}
+          {search.state === 'busy' && words.busy}
+          {search.state === 'done' && <Outcome asked={search.asked} learned={search.learned} />}
+          {search.state === 'done' && (search.asked.text !== text || search.asked.wrong !== wrong) && (
+            <span class="learn-fault"> {words.stale}</span>
+          )}
         </p>
         {search.state === 'done' && <LearnedLayouts edit={edit} asked={search.asked} learned={search.learned} />}
       </div>
@@ -123,18 +126,22 @@ export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string })
   );
 }
 
+/** Beyond so many rows only the faulty ones are shown, so that they are not lost among the others. */
+const mostShown = 12;
+
 /** Each row as it is understood; a faulty one says why at its place and leads back to it. */
 function Rows({ id, rows, onGoTo }: { id: string; rows: readonly KnownRow[]; onGoTo: (row: number) => void }) {
   const faulty = rows.filter(({ problem }) => problem !== null);
+  const shown = rows.length > mostShown ? faulty : rows;
   return (
     <>
       <p id={id} role="status" class="hint muted">
         {rows.length > 0 && words.understood(rows.length - faulty.length)}
         {faulty.length > 0 && `, ${words.faulty(faulty.length)}`}
       </p>
-      {rows.length > 0 && (
+      {shown.length > 0 && (
         <ul class="learn-rows" aria-label={words.readSo}>
-          {rows.map((row) => (
+          {shown.map((row) => (
             <li key={row.row}>
               <span class="muted">{words.row(row.row)}</span>{' '}
               {row.known ? (

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Candidate, Learned } from '../../code';
 import { sentence } from '../parts/ProblemNote';
 import { strings } from '../strings';
@@ -12,15 +13,18 @@ interface Props {
   learned: Learned;
 }
 
-/** What the teacher found: the layouts that remain, what would settle it, and a button that writes one down. */
+/** The outcome in a sentence, and the further example that would settle what is open. */
+export const Outcome = ({ asked, learned }: Omit<Props, 'edit'>) => (
+  <>
+    <strong>{outcomeWords(learned, asked.examples, asked.wrong)}</strong> {tellingWords(learned)}
+  </>
+);
+
+/** What the teacher found: the layouts that remain, each with a button that writes it into the file. */
 export function LearnedLayouts({ edit, asked, learned }: Props) {
-  const telling = tellingWords(learned);
   const rowOf = (index: number) => words.example(asked.rows[index]!, asked.examples[index]!.code);
   return (
     <section class="learn-found" aria-label={words.ranked}>
-      <p role="status">
-        <strong>{outcomeWords(learned, asked.examples, asked.wrong)}</strong> {telling}
-      </p>
       {learned.unusable.map(({ index, why }) => (
         <p key={index} class="problem">
           {sentence(`${rowOf(index)}: ${why}`)}
@@ -29,10 +33,11 @@ export function LearnedLayouts({ edit, asked, learned }: Props) {
       <ol>
         {learned.remaining.map((candidate, at) => (
           <li key={JSON.stringify(candidate.layout)} class="entry">
-            <Found edit={edit} asked={asked} candidate={candidate} number={at + 1} rowOf={rowOf} />
-            {learned.tellingCode && (
-              <p class="hint">{words.wouldRead(learned.tellingCode.code, learned.tellingCode.readings[at] ?? null)}</p>
-            )}
+            <Found edit={edit} asked={asked} candidate={candidate} number={at + 1} rowOf={rowOf}>
+              {learned.tellingCode && (
+                <p>{words.wouldRead(learned.tellingCode.code, learned.tellingCode.readings[at] ?? null)}</p>
+              )}
+            </Found>
           </li>
         ))}
       </ol>
@@ -46,12 +51,14 @@ function Found({
   candidate,
   number,
   rowOf,
+  children,
 }: {
   edit: Editing;
   asked: Asked;
   candidate: Candidate;
   number: number;
   rowOf: (index: number) => string;
+  children: ComponentChildren;
 }) {
   const value = edit.at([]) as Record<string, unknown>;
   const written = systemOf(value, candidate);
@@ -69,6 +76,7 @@ function Found({
         {candidate.wrong.length > 0 && `${words.takenWrong(candidate.wrong.map(rowOf).join('; '))} `}
         {words.period(from, to ?? strings.makers.period.to)} {chanceWords(candidate.byChance)}
       </p>
+      {children}
       <button
         type="button"
         aria-disabled={written !== null}

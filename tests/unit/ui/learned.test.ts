@@ -87,7 +87,7 @@ test('what remains is said, and what would settle it', () => {
   const several = learnSystem(open);
   expect(several.ambiguous).toBe(true);
   expect(outcomeWords(several, open, 0)).toBe(
-    `${several.remaining.length} layouts remain: these codes do not settle it.`,
+    `${several.remaining.length} layouts remain, simplest first: these codes do not settle it.`,
   );
   expect(tellingWords(several)).toBe(
     `A code such as ${several.tellingCode?.code} with its known date would tell them apart.`,
