@@ -58,6 +58,7 @@ export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string })
     area.current?.setSelectionRange(...rowRange(text, row));
   };
   const ask = () => {
+    if (search.state === 'busy') return;
     const problem = wholeProblem(rows);
     setRefused(problem);
     if (problem !== null) {
