@@ -20,7 +20,9 @@ export const codeBeforeStamping = defineCheck({
     const { stamped, name } = facts.maker;
     const period = periodSpan([stamped.from, stamped.to]);
     const early = facts.claims.made.filter((claim) => period && daysBefore(claim.span, period) > 0);
-    if (!period || early.length === 0) return { notApplicable: `the listing claims no date before ${name} stamped` };
+    // Where the listing also gives a later date, its dates disagree: another check's doubt.
+    if (!period || early.length === 0 || early.length < facts.claims.made.length)
+      return { notApplicable: `the listing claims no date before ${name} stamped` };
     const settled = settledCodes(facts, name);
     if (!('codes' in settled)) return settled;
     return settled.codes.flatMap((code) =>

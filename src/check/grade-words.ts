@@ -1,7 +1,7 @@
 import { defineCheck, practice, type Speech } from './frame';
 import { copyGradeWords } from './text-words';
 import { askFact, listWords, quote } from './wording';
-import { allWords, listingText } from './words';
+import { listingText, statedWords } from './words';
 
 export const gradeWords = defineCheck({
   id: 'grade-words',
@@ -15,7 +15,7 @@ export const gradeWords = defineCheck({
   source: practice,
   needs: { listing: ['title', 'description', 'text'] },
   run({ listing }) {
-    const found = [...new Set(allWords(listingText(listing), copyGradeWords))];
+    const found = [...new Set(statedWords(listingText(listing), copyGradeWords))];
     if (found.length === 0) return [];
     const speech: Speech = {
       kind: 'doubt',

@@ -1,7 +1,7 @@
 import { defineCheck, practice, type Speech } from './frame';
 import { notThisPieceWords } from './text-words';
 import { askPhoto, listWords, quote } from './wording';
-import { allWords, listingText } from './words';
+import { listingText, statedWords } from './words';
 
 export const notThisPiece = defineCheck({
   id: 'not-this-piece',
@@ -15,7 +15,7 @@ export const notThisPiece = defineCheck({
   source: practice,
   needs: { listing: ['title', 'description', 'text'] },
   run({ listing }) {
-    const found = [...new Set(allWords(listingText(listing), notThisPieceWords))];
+    const found = [...new Set(statedWords(listingText(listing), notThisPieceWords))];
     if (found.length === 0) return [];
     const speech: Speech = {
       kind: 'doubt',

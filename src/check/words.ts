@@ -19,7 +19,10 @@ const spaceless = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]/u;
  * Every place in `text` where words of the table stand, as the text writes them, in its own order. Upper and lower
  * case and accents are the same; a match starts and ends with a whole word. Linear in text times table.
  */
-export function allWords(text: string, table: WordTable): string[] {
+export const allWords = (text: string, table: WordTable): string[] =>
+  foundWords(text, table).map(({ start, end }) => text.slice(start, end));
+
+function foundWords(text: string, table: WordTable): { start: number; end: number }[] {
   const { folded, places } = foldWithPlaces(text);
   const hits: { start: number; end: number }[] = [];
   for (const words of new Set(Object.values(table).flat())) {
@@ -31,10 +34,26 @@ export function allWords(text: string, table: WordTable): string[] {
     }
   }
   hits.sort((a, b) => a.start - b.start || b.end - a.end);
-  const kept = hits.filter(
-    (hit, index) => !hits.slice(0, index).some((other) => other.start <= hit.start && other.end >= hit.end),
-  );
-  return kept.map(({ start, end }) => text.slice(start, end));
+  let reached = -1;
+  return hits.filter(({ end }) => {
+    const inside = end <= reached;
+    reached = Math.max(reached, end);
+    return !inside;
+  });
+}
+
+const deniedBefore =
+  /(?:^|[\s,.;:!?(])(?:no|not|non|never|kein|keine|keinen|keiner|nicht|geen|niet|pas|sin|ni|nessuna|nessun|aucune|aucun|without|ohne|sans|senza|zonder)(?:\s+\p{L}+){0,2}\s*$/iu;
+const deniedAfter = /^\s*(?:では|じゃ)(?:ありません|ない|なく)/u;
+
+/** `allWords` without those that the text denies in the same breath: "no replica", "レプリカではありません". */
+export function statedWords(text: string, table: WordTable): string[] {
+  return foundWords(text, table)
+    .filter(
+      ({ start, end }) =>
+        !deniedBefore.test(text.slice(Math.max(0, start - 40), start)) && !deniedAfter.test(text.slice(end, end + 12)),
+    )
+    .map(({ start, end }) => text.slice(start, end));
 }
 
 export const firstWords = (text: string, table: WordTable): string | null => allWords(text, table)[0] ?? null;

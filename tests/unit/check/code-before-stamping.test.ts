@@ -21,4 +21,10 @@ describe('code-before-stamping', () => {
       'not-applicable: no code is shown or quoted',
     ]);
   });
+  it('leaves a listing that also gives a later date to the check on its dates', () => {
+    const later = { ...madeIn(1995), id: 'later' };
+    expect(said(codeBeforeStamping, facts({ decodings: [kv0915], claims: [madeIn(1972), later] }))).toEqual([
+      'not-applicable: the listing claims no date before Ondrasse stamped',
+    ]);
+  });
 });

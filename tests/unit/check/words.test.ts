@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { allWords, firstWords, listingText } from '../../../src/check/words';
+import { allWords, firstWords, listingText, statedWords } from '../../../src/check/words';
 import { emptyListing, stated } from './sample';
 
 describe('allWords', () => {
@@ -19,6 +19,22 @@ describe('allWords', () => {
   it('reads 50,000 characters of one letter without delay', () => {
     expect(allWords('a'.repeat(50_000), { en: ['aaaa', 'a a'] })).toEqual([]);
   });
+});
+
+describe('statedWords', () => {
+  const table = { en: ['replica', 'mirror quality'], es: ['réplica'], ja: ['レプリカ'] };
+  it.each(['No es réplica', 'Geen replica, geen namaak', 'not a replica', 'レプリカではありません', 'keine Replica'])(
+    'leaves out what %j denies',
+    (text) => {
+      expect(statedWords(text, table)).toEqual([]);
+    },
+  );
+  it.each(['no returns. Mirror quality', 'not cheap, mirror quality', 'a replica', 'レプリカです'])(
+    'keeps what %j states',
+    (text) => {
+      expect(statedWords(text, table)).toHaveLength(1);
+    },
+  );
 });
 
 describe('listingText', () => {
