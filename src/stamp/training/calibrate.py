@@ -1,6 +1,6 @@
 """Fits the temperature on rendered lines of the fonts held back, and says how far the probabilities can be trusted.
 
-usage: python3 calibrate.py CHECKPOINTS HELD.npz [BATCHES]
+usage: python3 calibrate.py CHECKPOINTS HELD.npz BATCHES [KEEP.pt]     (KEEP holds the answers for another look)
 Half of the lines fit the temperature, the other half give the figures.
 """
 
@@ -55,15 +55,27 @@ def calibration_error(shares, right, bins=10):
     return float(error), table
 
 
-def main(folder, atlas, batches):
+def kept_answers(folder, atlas, batches, keep):
+    if keep and pathlib.Path(keep).exists():
+        return torch.load(keep)
+    made = answers(averaged(Recogniser(), pathlib.Path(folder) / "recogniser.pt"), atlas, batches)
+    if keep:
+        torch.save(made, keep)
+    return made
+
+
+def main(folder, atlas, batches, keep=None):
     torch.set_num_threads(1)
-    net = averaged(Recogniser(), pathlib.Path(folder) / "recogniser.pt")
-    made = answers(net, atlas, batches)
+    made = kept_answers(folder, atlas, batches, keep)
     fit, test = made[::2], made[1::2]
-    grid = np.arange(0.8, 2.01, 0.1)
+    grid = np.arange(0.4, 1.61, 0.1)
     costs = [surprise(fit, float(t)) for t in grid]
     temperature = float(grid[int(np.argmin(costs))])
     print("temperature", round(temperature, 2), [round(c, 3) for c in costs])
+    for other in (0.5, 0.6, 0.7, 0.8, 0.9, 1.0, 1.1, 1.2, 1.3):
+        reads = [(*best_text(probabilities(logits, other)), text) for logits, text, _ in fit if text]
+        error, _ = calibration_error([r[1] for r in reads if r[0]], [r[0] == r[2] for r in reads if r[0]])
+        print(f"  at {other}: calibration error {error:.3f} on the fitting half")
     reads = [(*best_text(probabilities(logits, temperature)), text, kind) for logits, text, kind in test]
     coded = [r for r in reads if r[2]]
     error, table = calibration_error([r[1] for r in coded if r[0]], [r[0] == r[2] for r in coded if r[0]])
@@ -77,4 +89,4 @@ def main(folder, atlas, batches):
 
 
 if __name__ == "__main__":
-    main(sys.argv[1], sys.argv[2], int(sys.argv[3]) if len(sys.argv) > 3 else 40)
+    main(sys.argv[1], sys.argv[2], int(sys.argv[3]), *sys.argv[4:5])

@@ -76,9 +76,11 @@ def haze(draw, height, width, slope, longest, step=8):
 
 
 def box(picture, side):
-    """Mean over a square of odd side."""
-    padded = F.pad(picture[:, None], (side // 2,) * 4, mode="replicate")
-    return F.avg_pool2d(padded, side, 1)[:, 0]
+    """Mean over a square of odd side, as sums of shifted copies: faster than pooling without an accelerator."""
+    height, width = picture.shape[-2:]
+    padded = F.pad(picture[:, None], (side // 2,) * 4, mode="replicate")[:, 0]
+    rows = sum(padded[:, i : i + height] for i in range(side))
+    return sum(rows[:, :, i : i + width] for i in range(side)) / side**2
 
 
 def blur_transfer(height, width, sigma):

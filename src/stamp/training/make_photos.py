@@ -19,7 +19,7 @@ import things
 from atlas import load
 from camera import photograph
 from line import Setter
-from relief import KINDS, SHARES, render
+from relief import KINDS, render
 from scene import Scene, other_text, with_code
 
 STEPS = {"clear": (1.6, 99.0), "fair": (0.85, 1.6), "hard": (0.4, 0.85)}
@@ -27,10 +27,10 @@ TINTS = ((1.25, 0.97, 0.62), (1.4, 0.9, 0.55), (1.1, 0.99, 0.85), (1.5, 0.82, 0.
 
 
 def scene_of(rng, setter, coded):
-    long = int(rng.choice([704, 800, 800, 896, 960, 1104]))
+    long = int(rng.choice([704, 704, 704, 800, 800, 896, 1104]))
     shape = (long * 3 // 4, long) if rng.random() < 0.8 else (long, long * 3 // 4)
     scene = Scene(rng, setter, shape[0] // 8 * 8, shape[1] // 8 * 8)
-    size = math.exp(rng.uniform(math.log(14), math.log(130)))
+    size = math.exp(rng.uniform(math.log(14), math.log(110)))
     things.before(scene)
     if coded:
         with_code(scene, size)
@@ -44,12 +44,12 @@ def scene_of(rng, setter, coded):
     return scene, size
 
 
-def shot(layers, size, seed, kind, rough):
+def shot(layers, size, seed, kind, rough, weak):
     named = photos.named(torch.from_numpy(layers[:, None]))
     sizes = torch.tensor([size], dtype=torch.float32)
     named["period"] = photos.periods(sizes, seed) * max(1.0, layers.shape[2] / 900)
     fixed = torch.tensor([kind])
-    lit, _ = render(named, torch.clamp(sizes, 12, 80).view(-1, 1, 1), seed, fixed, hard_share=0.2)
+    lit, _ = render(named, torch.clamp(sizes, 12, 80).view(-1, 1, 1), seed, fixed, hard_share=weak)
     return photograph(lit, seed + 1, rough, worst=95.5)[0].numpy()
 
 
@@ -86,30 +86,30 @@ def stored(image, path, most):
     return quality
 
 
-def candidates(setter, seed, wanted):
-    """Photos one by one, each with its class, until every class has enough."""
-    number = 0
-    while any(wanted.values()):
+def candidates(setter, seed, name, count):
+    """Photos of one class, one by one; weak marks are drawn oftener for the harder classes, the measure decides."""
+    number, done, weak = 0, 0, {"clear": 0.1, "fair": 0.5, "hard": 0.9, "none": 0.4}[name]
+    while done < count:
         number += 1
-        rng = np.random.default_rng([seed, number])
-        coded = wanted["none"] == 0 or (rng.random() < 0.8 and any(wanted[k] for k in STEPS))
-        scene, size = scene_of(rng, setter, coded)
+        rng = np.random.default_rng([seed, len(STEPS) if name == "none" else list(STEPS).index(name), number])
+        scene, size = scene_of(rng, setter, name != "none")
         if scene is None:
             continue
-        kind = int(rng.choice(len(KINDS), p=np.array(SHARES) / sum(SHARES)))
+        relief = ("blind", "blind", "blind", "ink", "foil", "engraved", "raised", "plate")
+        kind = KINDS.index(str(rng.choice(relief[:5] if name in ("fair", "hard") else relief)))
         rough = rng.uniform(0.4, 1.0)
-        picture = shot(scene.layers, size, seed * 1000 + number, kind, rough)
-        name, value = "none", None
-        if coded:
+        shoot = {"seed": int(rng.integers(1 << 30)), "kind": kind, "rough": rough, "weak": weak}
+        picture, value = shot(scene.layers, size, **shoot), None
+        if name != "none":
             bare = scene.layers.copy()
             bare[0] = 0
-            without = shot(bare, size, seed * 1000 + number, kind, rough)
             line = next(line for line in scene.lines if line[2] == 1)
-            value = strength(picture, without, line[1])
-            name = next((k for k, (low, high) in STEPS.items() if low <= value < high), None)
-        if name and wanted[name]:
-            wanted[name] -= 1
-            yield name, coloured(rng, picture, scene.layers), scene, KINDS[kind], value
+            value = strength(picture, shot(bare, size, **shoot), line[1])
+            low, high = STEPS[name]
+            if not low <= value < high:
+                continue
+        done += 1
+        yield coloured(rng, picture, scene.layers), scene, KINDS[kind], value
 
 
 def entry(file, name, scene, kind, value, quality, image):
@@ -130,22 +130,26 @@ def main():
     parser.add_argument("out", type=pathlib.Path)
     for name, count in (("clear", 20), ("fair", 15), ("hard", 10), ("none", 15)):
         parser.add_argument("--" + name, type=int, default=count)
+    parser.add_argument("--only", nargs="*", help="make only these classes and keep the rest of the folder")
     parser.add_argument("--seed", type=int, default=7)
     parser.add_argument("--bytes", type=int, default=64000)
     args = parser.parse_args()
     args.out.mkdir(parents=True, exist_ok=True)
-    torch.set_num_threads(2)
+    torch.set_num_threads(1)
     setter = Setter(*load(args.atlas))
-    wanted = {name: getattr(args, name) for name in ("clear", "fair", "hard", "none")}
-    counts, entries = {}, []
-    for name, image, scene, kind, value in candidates(setter, args.seed, wanted):
-        counts[name] = counts.get(name, 0) + 1
-        file = f"{name}-{counts[name]:02d}.jpg"
-        quality = stored(image, args.out / file, args.bytes)
-        entries.append(entry(file, name, scene, kind, value, quality, image))
-        print(file, entries[-1]["code"], value, flush=True)
+    entries = []
+    for name in args.only or ("clear", "fair", "hard", "none"):
+        made = candidates(setter, args.seed, name, getattr(args, name))
+        for number, (image, scene, kind, value) in enumerate(made, 1):
+            file = f"{name}-{number:02d}.jpg"
+            quality = stored(image, args.out / file, args.bytes)
+            entries.append(entry(file, name, scene, kind, value, quality, image))
+            print(file, entries[-1]["code"], value, flush=True)
+    known = args.out / "expected.json"
+    if args.only and known.exists():
+        entries += [e for e in json.loads(known.read_text()) if e["file"].split("-")[0] not in args.only]
     entries.sort(key=lambda e: e["file"])
-    (args.out / "expected.json").write_text(json.dumps(entries, indent=1) + "\n")
+    known.write_text(json.dumps(entries, indent=1) + "\n")
 
 
 if __name__ == "__main__":
