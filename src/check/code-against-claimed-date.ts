@@ -1,7 +1,7 @@
 import type { Reading } from '../code/types';
 import { evidenceId } from '../evidence';
 import { type Span, spanHolds, spanWords } from '../span';
-import { readingsWords, type SettledCode, settledCodes } from './codes';
+import { datingReadings, readingsWords, type SettledCode, settledCodes } from './codes';
 import { claimWords, type DatedClaim, daysApart, daysBefore, isExact, isSure, yearDays } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { commonAsks, sentence } from './wording';
@@ -24,7 +24,9 @@ export const codeAgainstClaimedDate = defineCheck({
     if (claims.length === 0) return { notApplicable: 'the listing claims no date' };
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    const readable = settled.codes.filter(({ readings }) => dated(readings).length > 0);
+    const readable = settled.codes
+      .map((code) => ({ ...code, readings: datingReadings(code) }))
+      .filter(({ readings }) => dated(readings).length > 0);
     if (readable.length === 0) return { cannotTell: 'no code gives a date under the systems of the maker' };
     const source = fromMakerFile(facts.maker.name, 'code systems');
     return readable.flatMap((code) => {

@@ -1,6 +1,6 @@
 import type { Decoding, Reading } from '../code/types';
 import { placeName } from '../place';
-import { spanWords } from '../span';
+import { spansMeet, spanWords } from '../span';
 import type { PhotoRead } from '../stamp/types';
 import { unreadWords } from './facts';
 
@@ -58,6 +58,13 @@ export function settledCodes(
   if (!allReadClearly(facts.photos)) return { cannotTell: notReadWords(facts.photos) };
   return { notApplicable: 'no code is shown or quoted' };
 }
+
+/**
+ * The readings that a date may be taken from: all, or none where no system was in use at the date that it gives. That
+ * such a code cannot be is a finding of its own, and what it would agree with is no agreement.
+ */
+export const datingReadings = ({ readings }: Pick<SettledCode, 'readings'>): Reading[] =>
+  readings.some(({ span, systemUsed }) => span === null || spansMeet(span, systemUsed)) ? readings : [];
 
 /** Longest code that a sentence holds; a typed code may be of any length. */
 const longestShown = 40;

@@ -1,7 +1,7 @@
 import type { Claim } from '../claim/types';
 import { evidenceId } from '../evidence';
 import { type Span, spanWords } from '../span';
-import { settledCodes } from './codes';
+import { datingReadings, settledCodes } from './codes';
 import { claimWords, isExact } from './dates';
 
 /** The date that other facts are held against: the code's when one is read, else the claimed one. */
@@ -26,7 +26,7 @@ type DateFacts = Parameters<typeof settledCodes>[0] & {
 export function dateOf(facts: DateFacts, maker: string | null): Dated | null {
   const settled = maker === null ? null : settledCodes(facts, maker);
   for (const code of settled && 'codes' in settled ? settled.codes : []) {
-    const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
+    const spans = datingReadings(code).flatMap(({ span }) => (span ? [span] : []));
     const first = spans[0];
     if (first)
       return {

@@ -1,7 +1,7 @@
 import { evidenceId } from '../evidence';
 import { placeName } from '../place';
 import { spanWords } from '../span';
-import { settledCodes } from './codes';
+import { datingReadings, settledCodes } from './codes';
 import { daysApart, yearDays } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { commonAsks, listWords, sentence } from './wording';
@@ -20,7 +20,8 @@ export const plantInUse = defineCheck({
   run(facts) {
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    const withPlant = settled.codes.filter(({ readings }) => readings.some(({ plant, span }) => plant && span));
+    const codes = settled.codes.map((code) => ({ ...code, readings: datingReadings(code) }));
+    const withPlant = codes.filter(({ readings }) => readings.some(({ plant, span }) => plant && span));
     if (withPlant.length === 0) return { notApplicable: 'no code names a plant and a date' };
     return withPlant.flatMap(({ decoding, readings, words, hard, photos }): Speech[] => {
       const known = readings.flatMap(({ plant, span }) =>

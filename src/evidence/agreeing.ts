@@ -1,17 +1,25 @@
 import { type Cells, piecesByCell } from './cells';
 
-/** How much a set of pieces weighs: different facts first, then hard pieces, then pieces. */
+/**
+ * How much a set of pieces weighs: different facts first, then hard pieces, then pieces. What only follows from a
+ * reading (when its system and its plant were in use) weighs nothing: where the reading is wrong, it falls with it.
+ */
 export interface PieceWeight {
   basis: string;
   hard: boolean;
+  follows: boolean;
 }
 
 const piecesOf = (bits: bigint, count: number): number[] =>
   Array.from({ length: count }, (_, piece) => piece).filter((piece) => (bits >> BigInt(piece)) & 1n);
 
 function weightOf(pieces: readonly number[], weights: readonly PieceWeight[]): [number, number, number] {
-  const facts = new Set(pieces.map((piece) => weights[piece]!.basis)).size;
-  return [facts, pieces.filter((piece) => weights[piece]!.hard).length, pieces.length];
+  const weighing = pieces.map((piece) => weights[piece]!).filter(({ follows }) => !follows);
+  return [
+    new Set(weighing.map(({ basis }) => basis)).size,
+    weighing.filter(({ hard }) => hard).length,
+    weighing.length,
+  ];
 }
 
 const heavier = (a: readonly number[], b: readonly number[]): number => {

@@ -27,7 +27,7 @@ export function reason(evidence: readonly Evidence[]): Reasoning {
     agreeing: largestAgreeing(
       dates,
       places,
-      speaking.map(({ basis, strength }) => ({ basis, hard: strength === 'hard' })),
+      speaking.map((piece) => ({ basis: piece.basis, hard: piece.strength === 'hard', follows: follows(piece) })),
     ).map((pieces) => agreeingSet(pieces.map((piece) => speaking[piece]!))),
     conflicts,
     conflictsComplete: overDate.complete && overPlace.complete,
@@ -35,8 +35,11 @@ export function reason(evidence: readonly Evidence[]): Reasoning {
   };
 }
 
+/** A statement that stands only as long as the reading it comes from. */
+const follows = ({ from }: Evidence): boolean => from.kind === 'system' || from.kind === 'plant';
+
 function agreeingSet(pieces: readonly Evidence[]): AgreeingSet {
-  const facts = new Set(pieces.map((piece) => piece.basis)).size;
+  const facts = new Set(pieces.filter((piece) => !follows(piece)).map((piece) => piece.basis)).size;
   const stretch = stretchOf(pieces) ?? { spans: [], places: [] };
   const count = facts === 1 ? 'One fact allows' : `${facts} facts agree on`;
   return {

@@ -52,6 +52,13 @@ describe('code-against-claimed-date', () => {
     ]);
     expect(said(codeAgainstClaimedDate, facts({ decodings: [two], claims: [madeIn(1987)] }))).toEqual(['silent']);
   });
+  it('takes no date from a code whose system was not in use at that date', () => {
+    const late = { systemUsed: { from: '2007-01-01', to: null, precision: 'range' } } as const;
+    const weeks = decoded('KV1953', [reading('KV1953', monthSpan(1993, 4), late)]);
+    expect(said(codeAgainstClaimedDate, facts({ decodings: [weeks], claims: [madeIn(1993)] }))).toEqual([
+      'cannot-tell: no code gives a date under the systems of the maker',
+    ]);
+  });
   it('contradicts a purchase before the making and is silent on a later one', () => {
     const bought = (year: number) => claim('bought', `bought in ${year}`, { span: yearSpan(year) });
     expect(said(codeAgainstClaimedDate, facts({ decodings: [kv0915], claims: [bought(1990)] }))).toEqual([

@@ -57,6 +57,21 @@ test('one year claimed against three facts that agree: the year is named as what
   ]);
 });
 
+test('the plant of a code counts for nothing where the code itself does not agree', () => {
+  const code = { kind: 'reading', id: 'd1' } as const;
+  const result = reason([
+    piece('claim', { spans: [yearSpan(1987)] }),
+    piece('code', { from: code, basis: 'code:KV', spans: [monthSpan(1998, 7)] }),
+    piece('plant', { from: { ...code, kind: 'plant' }, basis: 'code:KV', spans: [yearsSpan(1982, 2003)] }),
+    piece('system', { from: { ...code, kind: 'system' }, basis: 'code:KV', spans: [yearsSpan(1990, 2006)] }),
+    piece('lining', { from: { kind: 'construction', id: 'c1' }, spans: [yearsSpan(1970, null)], strength: 'soft' }),
+  ]);
+  expect(result.agreeing.map(({ statement }) => statement)).toEqual([
+    '2 facts agree on 1987',
+    '2 facts agree on July 1998',
+  ]);
+});
+
 test('three that agree in pairs and not together are one conflict of three', () => {
   const result = reason([
     piece('a', { spans: [yearSpan(1990), yearSpan(1995)] }),
