@@ -20,6 +20,8 @@ export interface AxisRow {
   statement: string;
   /** Dates in words: "January 1995 or week 2 of 1995". */
   words: string;
+  /** What a dated construction fact tells of: "lining", "model"; null for all else. */
+  about: string | null;
   strength: Evidence['strength'];
   /** Where the statement comes from. */
   source: Evidence['source'];

@@ -115,6 +115,7 @@ function rowOf(
     kind: kindOf(pieces[0]!, dated),
     statement,
     words: anyOf(spans.map(spanWords)),
+    about: aboutOf(pieces[0]!),
     strength,
     source,
     places: [...new Set(pieces.flatMap(({ places }) => places))],
@@ -122,6 +123,13 @@ function rowOf(
     beyond: [...new Set(spans.flatMap((span) => scale.beyond(span) ?? []))],
     agrees: pieces.some(({ id }) => inLargest.has(id)),
   };
+}
+
+/** The part or model that a dated construction fact tells of, from its basis (`material:lining:…`, `model:…`). */
+function aboutOf({ from, basis }: Evidence): string | null {
+  if (from.kind !== 'construction') return null;
+  const [what = '', part = ''] = basis.split(':');
+  return what === 'material' ? part.replace('-', ' ') : what;
 }
 
 function kindOf({ id, from, strength }: Evidence, dated: readonly Evidence[]): AxisRow['kind'] {

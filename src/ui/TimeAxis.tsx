@@ -108,9 +108,13 @@ const Band = ({ bar, height }: { bar: AxisBar; height: number }) => {
 
 const shorten = (text: string) => (text.length > longestLabel ? `${text.slice(0, longestLabel - 1).trimEnd()}…` : text);
 
+/** The part stands for its kind: four rows called "Construction" would tell nothing apart. */
+const rowName = ({ kind, about }: AxisRow) =>
+  about ? `${about.charAt(0).toUpperCase()}${about.slice(1)}` : words.kinds[kind];
+
 function Row({ row, y, hatch }: { row: AxisRow; y: number; hatch: string }) {
   // Several marks may stand on one piece: only the statement says which one a row is.
-  const label = row.kind === 'mark' ? row.statement : `${words.kinds[row.kind]}: ${row.words}`;
+  const label = row.kind === 'mark' ? row.statement : `${rowName(row)}: ${row.words}`;
   return (
     <g class={`time-axis-row time-axis-${row.strength}`} data-evidence={row.evidence.join(' ')}>
       <title>{row.statement}</title>

@@ -107,3 +107,20 @@ test('every bar lies on the axis, no tick is outside it, and there are at most s
     { seed, numRuns: 300 },
   );
 });
+
+test('a row of a construction fact says which part it tells of', () => {
+  const from = { kind: 'construction', id: 'c1' } as const;
+  const evidence = [
+    piece('lining', { from, basis: 'material:lining:olive twill', spans: [yearsSpan(1970, 2006)] }),
+    piece('dust-bag', { from, basis: 'material:dust-bag:cream flannel', spans: [yearsSpan(1985, null)] }),
+    piece('model', { from, basis: 'model:carryall 30', spans: [yearsSpan(1975, null)] }),
+    piece('code', { from: { kind: 'reading', id: 'd1' }, basis: 'code:KV0915', spans: [yearsSpan(1995, 1995)] }),
+  ];
+  const about = layOutAxis(evidence, reason(evidence))?.rows.map((row) => [row.evidence[0], row.about]);
+  expect(Object.fromEntries(about ?? [])).toEqual({
+    lining: 'lining',
+    'dust-bag': 'dust bag',
+    model: 'model',
+    code: null,
+  });
+});
