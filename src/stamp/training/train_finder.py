@@ -12,6 +12,7 @@ import torch
 import torch.nn.functional as F
 from torch.utils.data import DataLoader
 
+import keep
 import photos
 from boxes import boxes_of
 from nets import Average, Finder
@@ -87,10 +88,11 @@ def load(args, net, device):
     optimiser = torch.optim.AdamW(net.parameters(), lr=PEAK, weight_decay=0.02)
     step = 0
     if args.resume and (pathlib.Path(args.resume) / "finder.pt").exists():
-        saved = torch.load(pathlib.Path(args.resume) / "finder.pt", map_location=device)
+        saved = keep.whole(torch.load(pathlib.Path(args.resume) / "finder.pt", map_location=device))
         net.load_state_dict(saved["net"])
         average.state.update({k: v.to(device) for k, v in saved["average"].items()})
-        optimiser.load_state_dict(saved["optimiser"])
+        if "optimiser" in saved:
+            optimiser.load_state_dict(saved["optimiser"])
         step = average.step = saved["step"]
     return average, optimiser, step
 

@@ -13,6 +13,7 @@ import torch.nn.functional as F
 from torch.utils.data import DataLoader
 
 import crops
+import keep
 from lattice import encode, exact_by_kind
 from nets import ALPHABET, Average, Recogniser
 from schedule import rate
@@ -78,7 +79,7 @@ def load(args, net, device):
     step = 0
     if args.resume:
         folder = pathlib.Path(args.resume)
-        saved = torch.load(folder / "recogniser.pt", map_location=device)
+        saved = keep.whole(torch.load(folder / "recogniser.pt", map_location=device))
         net.load_state_dict(saved["net"])
         average.state.update({k: v.to(device) for k, v in saved["average"].items()})
         step = average.step = saved["step"]

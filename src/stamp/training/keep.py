@@ -1,0 +1,32 @@
+"""Keeps a run's averaged weights in half precision, small enough to travel with the sources, for later training.
+
+usage: python3 keep.py RUN src/stamp/training/checkpoints
+
+The optimiser's state and the last unaveraged weights are left out: training goes on from the average, and the
+optimiser finds its pace again within some hundred steps.
+"""
+
+import pathlib
+import sys
+
+import torch
+
+
+def kept(saved):
+    """{'average': name -> float16 tensor (counters as they are), 'step': int}."""
+    halves = {k: v.half() if v.is_floating_point() else v for k, v in saved["average"].items()}
+    return {"average": halves, "step": saved["step"]}
+
+
+def whole(saved):
+    """A checkpoint of either kind as one to go on from: float32, the average standing in for what was left out."""
+    average = {k: v.float() if v.is_floating_point() else v for k, v in saved["average"].items()}
+    return {"net": average, **saved, "average": average}
+
+
+if __name__ == "__main__":
+    run, folder = map(pathlib.Path, sys.argv[1:])
+    folder.mkdir(parents=True, exist_ok=True)
+    for name in ("finder.pt", "recogniser.pt"):
+        torch.save(kept(torch.load(run / name, map_location="cpu")), folder / name)
+        print(name, (folder / name).stat().st_size, "bytes")
