@@ -43,6 +43,9 @@ function base64Of(photo: Blob): Promise<string> {
 
 let scrolledFrom: { x: number; y: number } | null = null;
 
+/** Frames after which a photo scrolled into view is in the browser's picture too: laid out, painted, put together. */
+const framesToPaint = 4;
+
 /** Brings the photo into view and says where it stands. */
 export async function showPhoto({ urls }: { urls: string[] }): Promise<Reply> {
   const image = [...document.images].find(({ currentSrc, src }) => urls.includes(currentSrc) || urls.includes(src));
@@ -51,8 +54,9 @@ export async function showPhoto({ urls }: { urls: string[] }): Promise<Reply> {
     return refuse('photo-not-shown', 'the page does not show the photo');
   scrolledFrom ??= { x: scrollX, y: scrollY };
   image.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
-  // Two frames: one to lay out, one to paint what the browser's picture will show.
-  await new Promise((painted) => requestAnimationFrame(() => requestAnimationFrame(painted)));
+  // The browser decodes a picture only when it comes into view, beside its painting: until then there is a white hole.
+  await image.decode().catch(() => {});
+  for (let frame = 0; frame < framesToPaint; frame += 1) await new Promise(requestAnimationFrame);
   const { left, top, right, bottom } = image.getBoundingClientRect();
   const [x, y] = [Math.max(0, left), Math.max(0, top)];
   const width = Math.max(0, Math.min(right, innerWidth) - x);

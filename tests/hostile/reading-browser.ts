@@ -142,6 +142,8 @@ export async function openReadingBrowser(pagesFolder: string): Promise<ReadingBr
       const page = await context.newPage();
       try {
         await page.goto(`${origin}/${file}`, { waitUntil: 'load' });
+        // A page that makes something itself says when it is there.
+        await page.waitForFunction(() => document.documentElement.dataset.ready !== 'no');
         const trace = traced ? await startTrace(page) : null;
         const detail = await page.evaluate(
           (wanted) =>
