@@ -9,6 +9,8 @@ import { anyOf } from './wording';
 /** A date this many years away from the core of the evidence does not stretch the axis; its bar runs off the edge. */
 const reachYears = 10;
 const mostTicks = 6;
+/** Equally large agreeing sets that are drawn and named. */
+const mostAgreeing = 3;
 const dayMs = 86_400_000;
 
 /**
@@ -22,17 +24,19 @@ export function layOutAxis(evidence: readonly Evidence[], reasoning: Reasoning):
   const years = yearsOf(dated);
   if (!years) return null;
   const scale = scaleOf(years);
-  const [first] = reasoning.agreeing;
-  const inLargest = new Set(first?.evidence);
-  const spans = first && first.facts > 1 ? first.spans : [];
+  // Sets that are equally large are all named: to name one would take a side.
+  const largest = reasoning.agreeing.slice(0, mostAgreeing);
+  const inLargest = new Set(largest.flatMap((set) => set.evidence));
+  const spoken = largest.filter(({ facts, spans }) => facts > 1 && spans.length > 0);
+  const agreed = new Map(spoken.flatMap(({ spans }) => spans).map((span) => [spanWords(span), span]));
   return {
     years,
     ticks: ticksOf(years).map((year) => ({ year, at: scale.at(`${String(year).padStart(4, '0')}-01-01`) })),
     rows: mergeRepeated(dated).map((pieces) => rowOf(pieces, scale, inLargest, dated)),
     agreeing: {
-      bars: spans.flatMap((span) => scale.bar(span) ?? []),
-      words: spans.length > 0 && first ? stretchWords(first) : '',
-      facts: spans.length > 0 && first ? first.facts : 0,
+      bars: [...agreed.values()].flatMap((span) => scale.bar(span) ?? []),
+      words: anyOf([...new Set(spoken.map(stretchWords))]),
+      facts: spoken[0]?.facts ?? 0,
     },
   };
 }

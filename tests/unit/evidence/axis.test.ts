@@ -124,3 +124,19 @@ test('a row of a construction fact says which part it tells of', () => {
     code: null,
   });
 });
+
+test('two dates with equally many facts are both named and marked', () => {
+  const evidence = [
+    piece('claim', { spans: [yearSpan(1987)] }),
+    piece('code', { from: { kind: 'reading', id: 'd1' }, basis: 'code:KV', spans: [monthSpan(1998, 7)] }),
+    piece('lining', {
+      from: { kind: 'construction', id: 'c1' },
+      basis: 'material:lining:twill',
+      spans: [yearsSpan(1970, null)],
+    }),
+  ];
+  const axis = layOutAxis(evidence, reason(evidence))!;
+  expect(axis.agreeing).toMatchObject({ words: '1987 or July 1998', facts: 2 });
+  expect(axis.agreeing.bars).toHaveLength(2);
+  expect(axis.rows.map(({ agrees }) => agrees)).toEqual([true, true, true]);
+});
