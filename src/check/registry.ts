@@ -25,6 +25,7 @@ import { markAgainstCodeDate } from './mark-against-code-date';
 import { markAgainstOrigin } from './mark-against-origin';
 import { markAgainstPlant } from './mark-against-plant';
 import { measuresAgree } from './measures-agree';
+import { measuresProportion } from './measures-proportion';
 import { measuresStated } from './measures-stated';
 import { metalWordsAgree } from './metal-words-agree';
 import { modelMadeThen } from './model-made-then';
@@ -38,6 +39,7 @@ import { paymentInside } from './payment-inside';
 import { photoLargeEnough } from './photo-large-enough';
 import { photoReused } from './photo-reused';
 import { photoScreenshot } from './photo-screenshot';
+import { photoStockLike } from './photo-stock-like';
 import { photoWatermark } from './photo-watermark';
 import { photosChanged } from './photos-changed';
 import { photosOffered } from './photos-offered';
@@ -89,6 +91,7 @@ export const checks: readonly Check[] = [
   leatherWordsAgree,
   metalWordsAgree,
   measuresAgree,
+  measuresProportion,
   measuresStated,
   namedWidth,
   sizeAgainstModel,
@@ -110,6 +113,7 @@ export const checks: readonly Check[] = [
   photoLargeEnough,
   photoReused,
   photoScreenshot,
+  photoStockLike,
   photoWatermark,
   photosOffered,
   stampCloseUp,

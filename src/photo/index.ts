@@ -1,3 +1,4 @@
+export { type Background, backgroundOf } from './background';
 export { boxDeviation, boxMean, flatten, histogram, otsuThreshold, stretch, summedArea, threshold } from './contrast';
 export { greyOf, invert, pixelsOf } from './grey';
 export { differenceHash, hashDistance } from './hash';

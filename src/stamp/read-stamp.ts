@@ -1,4 +1,5 @@
 import {
+  backgroundOf,
   differenceHash,
   type GreyImage,
   greyOf,
@@ -58,6 +59,7 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
       printed: withoutRepeats(printed),
       hash: differenceHash(grey),
       tooWeak: isTooWeak(small),
+      background: backgroundOf(photo),
     };
   } catch (error) {
     return unread(

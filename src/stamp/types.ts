@@ -60,6 +60,14 @@ export const photoReadSchema = z.discriminatedUnion('state', [
     hash: z.string(),
     /** Sharpness and size are too low to say that no stamp is shown. */
     tooWeak: z.boolean(),
+    /** The strip along the edges, steps of 255 (`Background` in src/photo); absent in cases kept before it was measured. */
+    background: z
+      .strictObject({
+        lightness: z.number().min(0).max(255),
+        spread: z.number().min(0).max(255),
+        noise: z.number().min(0).max(255),
+      })
+      .optional(),
   }),
   z.strictObject({ state: z.literal('unread'), photoId: z.string(), problem: problemSchema }),
 ]);

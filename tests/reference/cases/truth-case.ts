@@ -43,6 +43,8 @@ const truthSchema = z.strictObject({
   sizes: z.array(z.number()).default([]),
   /** Whether the first photo is a picture of a phone's screen. */
   screen: z.boolean().default(false),
+  /** What lies around the piece in the first photo: a cut-out's even white, or a white sheet at home. */
+  ground: z.enum(['cut-out', 'sheet']).optional(),
   /** Whether the stamp is much deeper at one end than at the other. */
   uneven: z.boolean().default(false),
   /** What differed at the look before this one; without it this is the first look. */
@@ -117,6 +119,13 @@ const fallingDepth: StampLine['measurements'][number] = {
 const hashOf = (index: number): string =>
   (0x9e3779b97f4a7c15n * BigInt(index + 1)).toString(16).padStart(16, '0').slice(-16);
 
+/** As they were measured on photographs: a room, a white sheet in daylight, and a cut-out's ground. */
+const grounds = {
+  room: { lightness: 118, spread: 74, noise: 1.9 },
+  sheet: { lightness: 236, spread: 22, noise: 1.6 },
+  'cut-out': { lightness: 255, spread: 0, noise: 0 },
+};
+
 function photosOf(row: TruthRow, ids: string[]): PhotoRead[] {
   return ids.map((id, index) => {
     if (index < row.unread) return unreadPhoto(id);
@@ -132,6 +141,7 @@ function photosOf(row: TruthRow, ids: string[]): PhotoRead[] {
       printed: index === ids.length - 2 ? row.printed : [],
       hash: hashOf(row.repeated && index === 1 ? 0 : index),
       ...(row.screen && index === 0 ? { width: 1170, height: 2532, printed: ['09:41 5G 87%'] } : {}),
+      background: row.ground !== undefined && index === 0 ? grounds[row.ground] : grounds.room,
       ...(row.weak ? { width: 320, height: 240, tooWeak: true } : {}),
       ...(row.tooWeak ? { tooWeak: true } : {}),
     });
