@@ -1,3 +1,4 @@
+import { placeName } from '../place';
 import { spanWords } from '../span';
 import type { BookSystem } from './book';
 import type { Meaning } from './interpret';
@@ -17,7 +18,7 @@ function groupSays(laid: LaidLayout, name: GroupName, path: string, meaning: Mea
     case 'year':
       return String(meaning.year);
     case 'plant':
-      return meaning.plant ? `in ${meaning.plant.place}` : 'place not known';
+      return meaning.plant ? placeName(meaning.plant.place) : 'place not known';
     case 'month':
       return monthNames[(group.width === 2 ? Number(value) : group.values!.indexOf(value) + 1) - 1]!;
     case 'quarter':

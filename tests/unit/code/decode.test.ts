@@ -30,7 +30,7 @@ test('a reading tells its slots, plant, period and reasons', () => {
     text: 'KV0915',
     system: { maker: 'Ondrasse', id: 'interleaved-month' },
     parts: [
-      { slot: 'plant', text: 'KV', start: 0, end: 2, says: 'in BE' },
+      { slot: 'plant', text: 'KV', start: 0, end: 2, says: 'Belgium' },
       { slot: 'month tens', text: '0', start: 2, end: 3, says: 'January' },
       { slot: 'year tens', text: '9', start: 3, end: 4, says: '1995' },
       { slot: 'month units', text: '1', start: 4, end: 5, says: 'January' },
@@ -41,7 +41,7 @@ test('a reading tells its slots, plant, period and reasons', () => {
     plant: { code: 'KV', place: 'BE', used: [{ from: '1982-01-01', to: '2003-12-31', precision: 'range' }] },
     systemUsed: { from: '1990-01-01', to: '2006-12-31', precision: 'range' },
     reasons: [
-      'plant "KV": in BE',
+      'plant "KV": Belgium',
       'month "01": January',
       'year "95": 1995',
       "the century or decade follows from the system's period: 1990 to 2006",
