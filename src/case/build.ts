@@ -51,6 +51,7 @@ export function buildCase({ listing, photos, typedCodes, makers, now, previous }
     judgedAt: now,
     ...(previous ? { previous } : {}),
     maker: maker?.maker ?? null,
+    ...(maker?.invented ? { makerInvented: true } : {}),
     claims,
     decodings,
     marks,

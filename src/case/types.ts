@@ -26,6 +26,8 @@ export const caseSchema = z.strictObject({
   previous: previousLookSchema.optional(),
   /** Name of the maker whose file was used, null when no file fits. */
   maker: z.string().nullable(),
+  /** Whether that file is invented, for demonstration; the screen says so. */
+  makerInvented: z.literal(true).optional(),
   claims: z.array(claimSchema),
   decodings: z.array(decodingSchema),
   marks: z.array(markReadSchema),

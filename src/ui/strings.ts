@@ -2,6 +2,7 @@ import type { FindingKind } from '../check/types';
 import type { PickField } from '../listing/types';
 import { count } from './count';
 import { dossierStrings } from './dossier-strings';
+import { languageNames } from './language-names';
 import { makerStrings } from './maker-strings';
 import { watchStrings } from './watch-strings';
 
@@ -215,6 +216,8 @@ export const strings = {
     notCopied: 'The browser did not allow copying. Select the text below and copy it.',
     settles: (number: number) => `settles ${count(number, 'finding', 'findings')}`,
     message: 'The message',
+    language: 'Language of the message',
+    languages: languageNames,
   },
   notRead: { title: 'What could not be read' },
   save: {

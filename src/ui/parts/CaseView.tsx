@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Case } from '../../case';
-import { composeMessage } from '../../question';
+import { composeMessage, messageLanguageOf } from '../../question';
 import { TimeAxis } from '../TimeAxis';
 import { Claims } from './Claims';
 import { Against, RestOfFindings } from './Findings';
@@ -32,10 +32,14 @@ export const CaseView = ({ kase, pictureOfLine, onType, onRemoveTyped, photos }:
     <Marks kase={kase} />
     <Questions
       questions={kase.questions}
-      message={composeMessage(kase.questions, {
-        sellerName: kase.listing.seller.name[0]?.value,
-        title: kase.listing.title[0]?.value,
-      })}
+      language={messageLanguageOf(kase.listing.language)}
+      messageIn={(language) =>
+        composeMessage(kase.questions, {
+          sellerName: kase.listing.seller.name[0]?.value,
+          title: kase.listing.title[0]?.value,
+          language,
+        })
+      }
     />
     <NotRead kase={kase} />
     <RestOfFindings kase={kase} />

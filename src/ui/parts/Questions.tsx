@@ -1,16 +1,22 @@
 import { useState } from 'preact/hooks';
+import { type MessageLanguage, messageLanguages } from '../../question';
 import type { Question } from '../../question/types';
 import { strings } from '../strings';
 
 interface Props {
   questions: Question[];
+  /** The listing's language, in which the seller most likely reads. */
+  language: MessageLanguage;
   /** The whole polite message, as it is copied. */
-  message: string;
+  messageIn: (language: MessageLanguage) => string;
 }
 
 /** What to ask, the most settling first, and one button that copies it all as one message. */
-export function Questions({ questions, message }: Props) {
+export function Questions({ questions, language, messageIn }: Props) {
+  const [chosen, setChosen] = useState<MessageLanguage | null>(null);
   const [outcome, setOutcome] = useState<'none' | 'copied' | 'failed'>('none');
+  const written = chosen ?? language;
+  const message = messageIn(written);
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(message);
@@ -34,14 +40,34 @@ export function Questions({ questions, message }: Props) {
           </li>
         ))}
       </ol>
-      <button type="button" onClick={copy}>
-        {strings.questions.copy}
-      </button>
+      <div class="row">
+        <label class="row">
+          {strings.questions.language}
+          <select
+            value={written}
+            onChange={({ currentTarget }) => {
+              setChosen(messageLanguages.find((one) => one === currentTarget.value) ?? null);
+              setOutcome('none');
+            }}
+          >
+            {messageLanguages.map((one) => (
+              <option key={one} value={one} lang={one}>
+                {strings.questions.languages[one]}
+              </option>
+            ))}
+          </select>
+        </label>
+        <button type="button" onClick={copy}>
+          {strings.questions.copy}
+        </button>
+      </div>
       <p role="status" class="muted hint">
         {outcome === 'copied' && strings.questions.copied}
         {outcome === 'failed' && strings.questions.notCopied}
       </p>
-      {outcome === 'failed' && <textarea readOnly rows={8} aria-label={strings.questions.message} value={message} />}
+      {outcome === 'failed' && (
+        <textarea readOnly rows={8} lang={written} aria-label={strings.questions.message} value={message} />
+      )}
     </section>
   );
 }

@@ -51,7 +51,12 @@ export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Pro
         </details>
       )}
       {onType && <TypeCode onType={onType} />}
-      {kase.maker !== null && <p class="muted hint">{strings.makerFile(kase.maker)}</p>}
+      {kase.maker !== null && (
+        <p class="muted hint">
+          {strings.makerFile(kase.maker)}
+          {kase.makerInvented && ` ${strings.demoMaker}`}
+        </p>
+      )}
     </section>
   );
 }
