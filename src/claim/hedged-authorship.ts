@@ -24,7 +24,7 @@ const before = new RegExp(
   'u',
 );
 const after = new RegExp(
-  `^[\\s"'-]{0,3}(?:${phrasePattern(listOf('style, styled, type, like, inspired, look, lookalike, era style, stil, art, optik, nachahmung, inspiriert', 'inspiré, inspirée, stile, ispirata, estilo, inspirado, inspirada, stijl, geïnspireerd, replica, réplica', 'réplique, 風, タイプ, スタイル, っぽい, 系')).source})`,
+  `^[\\s"'-]{0,3}(?:${phrasePattern(listOf('style, styled, type, like, inspired, look, lookalike, era style, stil, art, optik, nachahmung, inspiriert*', 'inspiré, inspirée, stile, ispirata, estilo, inspirado, inspirada, stijl, geïnspireerd, replica, réplica', 'réplique, 風, タイプ, スタイル, っぽい, 系')).source})`,
   'u',
 );
 

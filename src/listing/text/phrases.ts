@@ -10,10 +10,12 @@ const gap = '[\\s\\-_/]{1,3}';
 
 /** What has to stand before and behind a phrase: nothing that would make it part of a longer word. */
 type Edges = 'word' | 'opens' | 'closes' | 'none' | 'katakana';
+/** Any letter or digit but Japanese ones: a name in Latin letters ends where they begin ("Ondrasse風"). */
+const letter = '(?:(?![\\u3040-\\u30ff\\u3400-\\u9fff])[\\p{L}\\p{N}])';
 const edgeSources: Record<Edges, [string, string]> = {
-  word: ['(?<![\\p{L}\\p{N}])', '(?![\\p{L}\\p{N}])'],
-  opens: ['(?<![\\p{L}\\p{N}])', ''],
-  closes: ['', '(?![\\p{L}\\p{N}])'],
+  word: [`(?<!${letter})`, `(?!${letter})`],
+  opens: [`(?<!${letter})`, ''],
+  closes: ['', `(?!${letter})`],
   none: ['', ''],
   katakana: ['(?<![\\u30a0-\\u30ff])', '(?![\\u30a0-\\u30ff])'],
 };
