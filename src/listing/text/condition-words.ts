@@ -73,7 +73,7 @@ export const conditionWords: PhraseTable<Condition> = {
     'used, well loved, much loved, pre owned, preowned, pre loved, preloved, second hand, secondhand, fair condition, used condition',
     'signs of use, signs of wear, some wear, normal wear, has been used, gebraucht*, getragen, gebrauchsspuren',
     "tragespuren, benutzt, second-hand, aus zweiter hand, occasion, d'occasion, seconde main, état correct",
-    "état satisfaisant, traces d'usage, traces d'usure, porté, portée, usato, usata, di seconda mano",
+    "usagé, usagée, état satisfaisant, traces d'usage, traces d'usure, porté, portée, usato, usata, di seconda mano",
     "seconda mano, segni d'uso, segni di usura, discrete condizioni, usado, usada, segunda mano, de segunda mano",
     'señales de uso, signos de uso, estado aceptable, gebruikt*, gedragen, tweedehands, gebruikssporen',
     'redelijke staat, 中古, 中古品, 使用感あり, 使用感, やや傷や汚れあり, ランク b, ユーズド',

@@ -32,7 +32,7 @@ const otherwise: { word: RegExp; behind: RegExp }[] = [
   // "新品で購入": bought new, which says nothing of today.
   { word: /./u, behind: /^(?:で|を)(?:購入|買)/u },
 ];
-const accentMatters = new Set(['use', 'porte']);
+const accentMatters = new Set(['use', 'porte', 'usage', 'usagee']);
 
 const meansOtherwise = (said: { words: string }, text: string, end: number): boolean => {
   const word = plainWords(said);

@@ -47,6 +47,10 @@ const label = phrasePattern(
     'beoordeling, gemiddelde, score, waardering, hodnocení, ocena, 評価, 平均評価, 評価平均, 総合評価',
   ),
 );
+const labelledPercent = new RegExp(
+  `(?:${label.source})[\\s:=-]{0,4}${amount}\\s?%(?!\\s?(?:off|rabatt|sconto|de remise|de descuento|korting))`,
+  'gu',
+);
 const labelled = new RegExp(`(?:${label.source})[\\s:=-]{0,4}${amount}(?![\\d%/]|[.,]\\d)`, 'gu');
 const wholeNumber = /^\s*(\d{1,3}(?:[.,]\d{1,3})?)\s*(?:\(|$|average|avg|durchschnitt|en moyenne|in media)/;
 const positive =
@@ -108,6 +112,7 @@ function rawRatings(text: string): Raw[] {
       text.trim() === match[0].trim()
     )
       add(match, toNumber(match[1] as string), 100);
+  for (const match of text.matchAll(labelledPercent)) add(match, toNumber(match[1] as string), 100);
   for (const match of text.matchAll(withStars)) add(match, toNumber((match[1] ?? match[2]) as string), null);
   for (const match of text.matchAll(labelled)) add(match, toNumber(match[1] as string), null);
   const whole = wholeNumber.exec(text);

@@ -3,7 +3,7 @@ import { countSource, findCounts } from './said-number';
 
 const patterns = [
   new RegExp(
-    `(?<![\\d.,\\p{L}])${countSource}\\s{0,2}\\+?\\s{0,2}(?:people |users |personen |personnes |persone |personas |mensen )?(?:are watching|watching|watchers?|watched this|have favou?rited|favou?rites?|favou?rited|likes?|hearts?|saves|saved this|beobachter|beobachten|haben diesen|merken|gemerkt|merkliste|favoriten|favoris|suivent|suivi par|osservatori|osservano|preferiti|ti piace|seguidores|siguen|favoritos|me gusta|volgers|volgen|favorieten|keer bewaard|x bewaard|人がウォッチ|いいね)`,
+    `(?<![\\d.,\\p{L}])${countSource}\\s{0,2}\\+?\\s{0,2}(?:people |users |times |mal |fois |volte |veces |keer |personen |personnes |persone |personas |mensen )?(?:are watching|watching|watchers?|watched this|have favou?rited|favou?rites?|favou?rited|likes?|hearts?|saves|saved this|beobachter|beobachten|haben diesen|merken|gemerkt|merkliste|favoriten|favoris|suivent|suivi par|ajoute aux favoris|aggiunto ai preferiti|guardado|osservatori|osservano|preferiti|ti piace|seguidores|siguen|favoritos|me gusta|volgers|volgen|favorieten|keer bewaard|x bewaard|人がウォッチ|いいね)`,
     'gu',
   ),
   new RegExp(

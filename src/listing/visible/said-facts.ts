@@ -68,7 +68,7 @@ function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boo
     if (!nearSeller && count === null) continue;
     propose(seller.rating, { share: Math.round(share * 10_000) / 10_000, count, words }, where);
   }
-  const bare = nearSeller ? bareRating(line) : null;
+  const bare = nearSeller ? bareRating(withoutName(line, draft)) : null;
   if (bare) propose(seller.rating, bare, { ...where, confidence: 0.5 });
   for (const said of findSalesCounts(line)) propose(seller.salesCount, said.value, where, said.words);
   for (const said of findMemberSince(line, { language: hints.language ?? null, now: hints.now }))
@@ -94,6 +94,12 @@ function readStatus(lines: readonly string[], draft: Draft): void {
       propose(draft.availability, said.value, from('text', alone ? (ended ? 0.92 : 0.8) : 0.4), said.words);
     }
   }
+}
+
+/** A line without the seller's name that opens it: a page may set name and stars side by side with no space between. */
+function withoutName(line: string, draft: Draft): string {
+  const name = draft.seller.name[0]?.value ?? '';
+  return name.length > 2 && line.startsWith(name) ? line.slice(name.length) : line;
 }
 
 /** "4.9 (318)" beside a seller: stars out of five and their count. Common practice, no source. */

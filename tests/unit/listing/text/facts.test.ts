@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   findAvailability,
   findBids,
+  findConditions,
   findItemCodes,
   findMemberSince,
   findPayment,
@@ -27,8 +28,21 @@ describe('number of watchers', () => {
     ['いいね 35', [35]],
     ['Preferiti: 7', [7]],
     ['23 keer bewaard', [23]],
+    ['38 Mal gemerkt', [38]],
+    ['12 fois ajouté aux favoris', [12]],
+    ['vu 38 fois', []],
+    ['dreimal getragen, 2 Mal gereinigt', []],
     ['watch strap, 30 cm', []],
   ])('%s → %j', (text, expected) => expect(values(findWatchers(text))).toEqual(expected));
+});
+
+describe('the French word for used', () => {
+  it.each([
+    ['Usagé, poignées noircies', ['used']],
+    ['Sac usagé', ['used']],
+    ['Usage quotidien possible', []],
+    ['jamais usagé', []],
+  ])('%s → %j', (text, expected) => expect(values(findConditions(text))).toEqual(expected));
 });
 
 describe('number of bids', () => {
@@ -143,6 +157,12 @@ describe('codes with the word that announces them', () => {
     ['Artikelnummer: 99120', ['99120']],
     ['Réf. A1203', ['A1203']],
     ['シリアルナンバー：KV0915', ['KV0915']],
+    ['刻印はKV0915です。', ['KV0915']],
+    ['刻印は「KV 0915」です', ['KV 0915']],
+    ['シリアル番号：TV 1204', ['TV 1204']],
+    ['刻印は1995年のものです', []],
+    ['刻印は30cmの位置です', []],
+    ['刻印は消えて読めません。', []],
     ['code is illegible', []],
   ])('%s → %j', (text, expected) => expect(values(findItemCodes(text))).toEqual(expected));
 });
@@ -180,6 +200,9 @@ describe('ratings of any scale', () => {
     ['98.5% positive feedback', [[98.5, 100, 0.985, null]]],
     ['8,9/10 (189 Bewertungen)', [[8.9, 10, 0.89, 189]]],
     ['5つ星のうち4.2', [[4.2, 5, 0.84, null]]],
+    ['評価：99.1%', [[99.1, 100, 0.991, null]]],
+    ['Bewertung: 98 %', [[98, 100, 0.98, null]]],
+    ['Rating 30% off', []],
     ['30% off', []],
     ['7/5', []],
   ])('%s → %j', (text, expected) => {
