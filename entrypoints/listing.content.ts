@@ -29,9 +29,9 @@ export default defineContentScript({
     let picking = new AbortController();
     answerInPage(
       {
-        'listing.read': async ({ picks }: { picks: Pick[] }) => {
+        'listing.read': async ({ picks, frameTexts }: { picks: Pick[]; frameTexts: Record<string, string> }) => {
           const now = new Date().toISOString();
-          const pageAsSeen = { view: window, closedShadowRoot, pause: givePageItsTurn };
+          const pageAsSeen = { view: window, closedShadowRoot, pause: givePageItsTurn, frameTexts };
           return { ok: true, value: await readPage(document, { url: location.href, now, picks, ...pageAsSeen }) };
         },
         'field.pick': async ({ field, invite }: { field: PickField; invite: string }) => {

@@ -81,7 +81,11 @@ export const protocol = {
   'listing.read': message({
     handledBy: 'page',
     sentBy: ['background'],
-    input: z.strictObject({ picks: z.array(pickSchema) }),
+    input: z.strictObject({
+      picks: z.array(pickSchema),
+      /** Words of frames that the page script itself cannot look into, by the frame's address. */
+      frameTexts: z.record(z.string(), z.string()),
+    }),
     output: pageExtractSchema,
   }),
   /** The user points at a field on the page; null when the user ends it. Asked by the panel itself: it may take long. */

@@ -4,6 +4,7 @@ import { browser } from './browser';
 import { injectionProblem } from './compat';
 import { writePageRecord } from './page-record';
 import type { OutputOf } from './protocol';
+import { readFrameTexts } from './read-frames';
 import { sendToPage } from './send';
 import { readPicks, siteOf } from './site-picks';
 
@@ -25,7 +26,8 @@ export async function readPage(tabId: number): Promise<Result<OutputOf<'page.rea
   if (!injected.ok) return injected;
   const tab = await browser.tabs.get(tabId);
   const picks = await readPicks(siteOf(tab.url ?? ''), tab.incognito);
-  const extract = await sendToPage(tabId, 'listing.read', { picks });
+  const frameTexts = await readFrameTexts(tabId);
+  const extract = await sendToPage(tabId, 'listing.read', { picks, frameTexts });
   if (!extract.ok) return extract;
   const listing = readFacts(extract.value);
   const photos = listing.photos.map(({ id, url, alternatives }) => ({ id, urls: [url, ...alternatives] }));

@@ -154,7 +154,7 @@ export const strings = {
     reading: 'Reading…',
     found: (number: number) =>
       number === 0 ? 'No stamped line found here.' : `${count(number, 'line', 'lines')} found.`,
-    allow: (hosts: string) => `Allow reading photos from ${hosts}`,
+    allow: (hosts: string) => `Allow reading from ${hosts}`,
     notRead: (unread: number, of: number) => `${unread} of ${count(of, 'photo', 'photos')} not read`,
   },
   claims: {

@@ -2,6 +2,7 @@ import type { Problem } from '../../problem';
 import { silentTags } from '../structured/block-text';
 import { webAddress } from './address';
 import { attribute, firstChild, isElement, nextSibling, nodeType, property, tagOf } from './dom';
+import { frameDocument, isTextFrame } from './frames';
 import type { Looker } from './look';
 import type { Budget, Slices } from './slices';
 
@@ -205,7 +206,9 @@ function innerRoot(element: Element, tag: string, options: SnapshotOptions, snap
   }
   const address = webAddress(attribute(element, 'src'), options.base);
   const text = address === null ? undefined : options.frameTexts?.[address];
-  if (text !== undefined) return { kind: 'text', text };
+  // What an advertisement, a map or a chat says in its frame is none of the listing's words.
+  if (text !== undefined)
+    return isTextFrame(snapshot, snapshot.elements.length - 1, false) ? { kind: 'text', text } : { kind: 'unread' };
   if (address !== null) snapshot.unreadFrames.push({ at: snapshot.elements.length - 1, address });
   return { kind: 'unread' };
 }
@@ -226,14 +229,6 @@ function shadowOf(element: Element, tag: string, options: SnapshotOptions): Pare
   if (!tag.includes('-') && firstChild(element) !== null) return null;
   try {
     return options.closedShadowRoot?.(element) ?? null;
-  } catch {
-    return null;
-  }
-}
-
-function frameDocument(element: Element): Document | null {
-  try {
-    return property<Document | null>(element, 'contentDocument') ?? null;
   } catch {
     return null;
   }

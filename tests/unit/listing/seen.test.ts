@@ -18,6 +18,26 @@ describe('what a page shows', () => {
     expect(listing.text).not.toMatch(/hidden|screen readers/);
   });
 
+  it('reads the words of a frame of another site where they were given, and says so where they were not', async () => {
+    const address = 'https://words.attic-arcade.example/1';
+    const html = `<main>${heading}<p class="price">€540.00</p><div class="description">
+      <iframe src="${address}" title="Description"></iframe></div></main>`;
+    const without = await readHtml(html);
+    expect(without.problems.map(({ code, where }) => [code, where])).toEqual([['frame-not-read', address]]);
+    const given = await readHtml(html, { frameTexts: { [address]: 'Made in Belgium in 1995.' } });
+    expect(given.description[0]?.value).toBe('Made in Belgium in 1995.');
+    expect(given.problems).toEqual([]);
+  });
+
+  it('takes no words from a frame that is an advertisement, though they were given', async () => {
+    const address = 'https://adverts.attic-arcade.example/1';
+    for (const named of ['id="ads_frame_1" height="400"', 'title="Advertisement"', 'width="300" height="250"']) {
+      const html = `<main>${heading}<p class="price">€540.00</p><div><iframe src="${address}" ${named}></iframe></div></main>`;
+      const listing = await readHtml(html, { frameTexts: { [address]: 'Brand new for €20.00' } });
+      expect([named, listing.text.includes('Brand new'), listing.price.length]).toEqual([named, false, 1]);
+    }
+  });
+
   it('takes struck prices as "was"', async () => {
     const listing = await readHtml(`<main>${heading}<p class="price"><s>€690.00</s> €540.00</p></main>`);
     expect(listing.price.map(({ value }) => [value.kind, value.minor])).toEqual([
