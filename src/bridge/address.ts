@@ -13,6 +13,13 @@ export function addressIsAllowed(photoUrl: string, pageUrl: string): boolean {
   return photo.hostname === page.hostname || !isPrivateHost(photo.hostname);
 }
 
+/** Whether a photo was made by the page itself (`blob:`): such an address leads nowhere but into that page. */
+export function isMadeByThePage(photoUrl: string, pageUrl: string): boolean {
+  if (!photoUrl.startsWith('blob:') || !URL.canParse(photoUrl)) return false;
+  const page = parse(pageUrl);
+  return page !== null && new URL(photoUrl).origin === page.origin;
+}
+
 function parse(url: string): URL | null {
   if (!URL.canParse(url)) return null;
   const parsed = new URL(url);

@@ -1,5 +1,5 @@
 import { fail, type Problem, type Result, succeed } from '../problem';
-import { addressIsAllowed } from './address';
+import { addressIsAllowed, isMadeByThePage } from './address';
 import { browser } from './browser';
 import { toBase64 } from './bytes';
 import { capturePhoto } from './capture-photo';
@@ -19,7 +19,7 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
   const record = await readPageRecord(tabId);
   const photo = record?.photos.find(({ id }) => id === photoId);
   if (!record || !photo) return fail(problem(photoId, 'photo-unknown', 'the page was not read, or has changed since'));
-  const urls = photo.urls.filter((url) => addressIsAllowed(url, record.url)).slice(0, 3);
+  const urls = photo.urls.filter((url) => mayBeAsked(url, record.url)).slice(0, 3);
   if (urls.length === 0) {
     return fail(problem(photoId, 'address-refused', 'its address is private, or not an http address'));
   }
@@ -28,7 +28,7 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
     const bytes = await fromPage(tabId, url);
     if (bytes.ok) return bytes;
     last = bytes.problem;
-    if (last.code === 'photo-missing') continue;
+    if (last.code === 'photo-missing' || url.startsWith('blob:')) continue;
     const granted = await fromBackground(url);
     if (granted.ok) return granted;
     if (granted.problem.code !== 'host-not-granted') last = granted.problem;
@@ -38,6 +38,8 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
   if (captured.ok) return captured;
   return fail(last ? { ...last, where: `photo ${photoId}` } : captured.problem);
 }
+
+const mayBeAsked = (url: string, page: string) => addressIsAllowed(url, page) || isMadeByThePage(url, page);
 
 /** Asks the page script; puts it back first when the page was reloaded under it. */
 async function fromPage(tabId: number, url: string): Promise<Result<PhotoBytes>> {

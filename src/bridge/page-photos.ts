@@ -1,3 +1,4 @@
+import { drawMadePhoto } from './draw-made-photo';
 import type { Reply } from './envelope';
 
 /** What the page script does with photos. It is given addresses by the background, which has checked them. */
@@ -7,6 +8,15 @@ const waitMs = 20_000;
 
 /** Fetches as the page's own scripts could: the browser's cross-origin rules decide. */
 export async function fetchInPage({ url }: { url: string }): Promise<Reply> {
+  const fetched = await fetchAddress(url);
+  if (fetched.ok || !url.startsWith('blob:') || fetched.problem.code === 'photo-too-large') return fetched;
+  const drawn = await drawMadePhoto(url);
+  if (drawn === null)
+    return refuse('photo-without-address', 'the page made it, and its bytes can be had from no address');
+  return answerWith(drawn);
+}
+
+async function fetchAddress(url: string): Promise<Reply> {
   let response: Response;
   try {
     const sameOrigin = new URL(url).origin === location.origin;
@@ -23,12 +33,15 @@ export async function fetchInPage({ url }: { url: string }): Promise<Reply> {
   }
   if (!response.ok) return refuse('photo-missing', `the server answered ${response.status}`);
   try {
-    const photo = await response.blob();
-    if (photo.size > maxBytes) return refuse('photo-too-large', 'the file is larger than 24 MB');
-    return { ok: true, value: { base64: await base64Of(photo), mediaType: photo.type } };
+    return await answerWith(await response.blob());
   } catch {
     return refuse('photo-late', 'the photo did not arrive whole');
   }
+}
+
+async function answerWith(photo: Blob): Promise<Reply> {
+  if (photo.size > maxBytes) return refuse('photo-too-large', 'the file is larger than 24 MB');
+  return { ok: true, value: { base64: await base64Of(photo), mediaType: photo.type } };
 }
 
 /** By way of a file reader: in Firefox a page script may not look into the bytes of a fetched buffer. */

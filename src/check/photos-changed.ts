@@ -14,7 +14,8 @@ export const photosChanged = defineCheck({
   needs: { previous: true, listing: ['photos'] },
   run({ previous, listing }) {
     const now = new Set(listing.photos.flatMap(({ url, alternatives }) => [url, ...alternatives].map(fileOf)));
-    const gone = previous.photos.filter(({ url }) => !now.has(fileOf(url)));
+    // A page that makes its photos itself gives them new addresses each time: those say nothing about which are gone.
+    const gone = previous.photos.filter(({ url }) => !url.startsWith('blob:') && !now.has(fileOf(url)));
     if (gone.length === 0 || listing.photos.length >= previous.photos.length) return [];
     const day = previous.readAt.slice(0, 10);
     const statement = `${countWords(gone.length, 'photo')} of ${previous.photos.length} shown on ${day} ${gone.length === 1 ? 'is' : 'are'} gone; ${listing.photos.length} are left.`;

@@ -63,3 +63,64 @@ describe('a description in a frame of another host', () => {
     expect(said).toContain('Belgium');
   });
 });
+
+describe('photos that the page made itself', () => {
+  let browser: Browser;
+  afterAll(() => browser?.close());
+
+  it('are handed over by the page, also when it has withdrawn their addresses', async () => {
+    shop.make('made.html', {
+      type: 'text/html; charset=utf-8',
+      body: `<!doctype html><html lang="en" data-ready="no"><head><title>Ondrasse Carryall 30</title></head><body>
+        <main><h1>Ondrasse Carryall 30</h1><p>€540.00</p><img alt="front"><img alt="back"><img alt="side"></main><script>
+        const drawn = async (colour) => {
+          const canvas = new OffscreenCanvas(640, 480);
+          const pen = canvas.getContext('2d');
+          pen.fillStyle = colour;
+          pen.fillRect(0, 0, 640, 480);
+          return canvas.convertToBlob();
+        };
+        // A canvas that drew this one may not be looked into: what is left is a picture of the tab.
+        const words = '<foreignObject width="640" height="480"><p xmlns="http://www.w3.org/1999/xhtml"> </p></foreignObject>';
+        const unreadable = '<svg xmlns="http://www.w3.org/2000/svg" width="640" height="480"><rect width="640" height="480" fill="#3b237a"/>'
+          + words + '</svg>';
+        (async () => {
+          const [front, back, side] = document.images;
+          const blobs = [await drawn('#7a3b23'), await drawn('#237a3b'), new Blob([unreadable], { type: 'image/svg+xml' })];
+          for (const [at, image] of [front, back, side].entries()) {
+            image.src = URL.createObjectURL(blobs[at]);
+            await image.decode();
+          }
+          URL.revokeObjectURL(back.src);
+          URL.revokeObjectURL(side.src);
+          document.documentElement.dataset.ready = 'yes';
+        })();</script></body></html>`,
+    });
+    browser = await launch();
+    const { page: tab, tabId } = await openTab(browser, `${shop.url}made.html`);
+    await tab.waitForFunction(() => document.documentElement.dataset.ready === 'yes');
+    const panel = await openSidePanel(browser, tab, tabId);
+    await panel.untilRead();
+    expect(await panel.evaluate(`document.querySelector('.progress-line').textContent`)).toBe(
+      'Page and 3 photos read.',
+    );
+    const middles = await panel.evaluate<number[][]>(`Promise.all(
+      [...document.querySelectorAll('.photo-strip img')].map(async (photo) => {
+        await photo.decode();
+        const pen = new OffscreenCanvas(photo.naturalWidth, photo.naturalHeight).getContext('2d');
+        pen.drawImage(photo, 0, 0);
+        return [...pen.getImageData(photo.naturalWidth / 2, photo.naturalHeight / 2, 1, 1).data].slice(0, 3);
+      }))`);
+    // Each its own colour, give or take what JPEG changes.
+    const near = middles.map((middle) =>
+      middle.map((channel) => [35, 59, 122].find((one) => Math.abs(channel - one) < 12)),
+    );
+    expect(near, JSON.stringify(middles)).toEqual([
+      [122, 59, 35],
+      [35, 122, 59],
+      [59, 35, 122],
+    ]);
+    await panel.close();
+    await tab.close();
+  });
+});

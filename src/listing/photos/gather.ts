@@ -6,6 +6,7 @@ import { attribute, attributeNames, closest, select, tagOf, textContent } from '
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { addressesInJson, fromAttribute, sourcesOfImage, sourcesOfLink } from './image-sources';
+import { isMadeByPage, madePhoto, mostMade } from './made-by-page';
 import { isIconSized, isPlaceholder, namesNoPhoto } from './not-photo';
 import type { PhotoSet, PhotoSource } from './photo-set';
 
@@ -25,22 +26,30 @@ const number = (element: Element, name: string): number | null => {
 
 /** Adds the photos that the listing's area shows, in the page's order. Returns what could not be addressed. */
 export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet, slices: Slices): Promise<Problem[]> {
-  let blobs = 0;
+  let [made, unaddressed] = [0, 0];
   const page = { ...given, standIns: findStandIns(given) };
   for (const [index, { element, tag, shown }] of page.snapshot.elements.entries()) {
     if ((index & 127) === 0 && slices.due) await slices.rest();
     if (page.area.outside[index] === 1) continue;
     if (tag === 'img' || tag === 'amp-img') {
-      if ((attribute(element, 'src') ?? '').startsWith('blob:')) blobs += 1;
-      addImage(element, page, photos);
+      if (isMadeByPage(element) && sourcesOfImage(element, page.base).length === 0) {
+        const source = namesNoPhoto('', element) || linksElsewhere(element, page) ? 'no-photo' : madePhoto(element);
+        if (source === 'no-photo') continue;
+        if (source === 'absent' || made === mostMade) unaddressed += 1;
+        else {
+          photos.add([source], 'visible', attribute(element, 'alt') ?? attribute(element, 'title') ?? '');
+          made += 1;
+        }
+      } else addImage(element, page, photos);
     } else if (tag === 'noscript') addNoscript(element, page, photos);
     else if (tag === 'a') addLink(element, page, photos);
     else if (shown !== 'hidden' || attribute(element, 'data-src') !== null) addBackground(element, page, photos);
   }
-  return blobs > 0 && photos.size === 0 ? [blobProblem(blobs)] : [];
+  // Beside photos with addresses, one that never came is a preview or a stand-in.
+  return unaddressed > 0 && (photos.size === made || made === mostMade) ? [unaddressedProblem(unaddressed)] : [];
 }
 
-const blobProblem = (count: number): Problem => ({
+const unaddressedProblem = (count: number): Problem => ({
   code: 'photo-without-address',
   where: 'photos',
   what: `${count} ${count === 1 ? 'photo is' : 'photos are'} made by the page itself and can be fetched from no address.`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { addressIsAllowed, isPrivateHost } from '../../../src/bridge/address';
+import { addressIsAllowed, isMadeByThePage, isPrivateHost } from '../../../src/bridge/address';
 
 const page = 'https://attic-arcade.example/item/7';
 
@@ -62,5 +62,21 @@ describe('which photo addresses are asked for', () => {
     ['224.0.0.1', true],
   ])('knows the edges of the private ranges: %s', (host, isPrivate) => {
     expect(isPrivateHost(host)).toBe(isPrivate);
+  });
+});
+
+describe('photos that the page made itself', () => {
+  const page = 'https://attic-arcade.example/item/1';
+  it.each([
+    ['blob:https://attic-arcade.example/0a1b', true],
+    ['blob:https://other.example/0a1b', false],
+    ['blob:null/0a1b', false],
+    ['blob:http://attic-arcade.example/0a1b', false],
+    ['blob:file:///etc/passwd', false],
+    ['https://attic-arcade.example/0a1b', false],
+    ['blob:', false],
+  ])('%s → %s', (photo, expected) => expect(isMadeByThePage(photo, page)).toBe(expected));
+  it('belong to no page without a web address', () => {
+    expect(isMadeByThePage('blob:null/0a1b', 'file:///listing.html')).toBe(false);
   });
 });

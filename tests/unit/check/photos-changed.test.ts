@@ -20,6 +20,10 @@ describe('photos-changed', () => {
       'doubt: 2 photos of 4 shown on 2026-01-02 are gone; 2 are left.',
     ]);
   });
+  it('is silent about photos that the page made itself, whose addresses never come twice', () => {
+    const photos = ['a', 'b', 'c'].map((id) => ({ id, url: `blob:https://attic-arcade.example/${id}` }));
+    expect(said(photosChanged, facts({ previous: look({ photos }), listing: withPhotos(1) }))).toEqual(['silent']);
+  });
   it('is silent when photos were added, or moved to another host', () => {
     expect(said(photosChanged, facts({ previous: shownBefore(2), listing: withPhotos(3) }))).toEqual(['silent']);
     const moved = withPhotos(2);

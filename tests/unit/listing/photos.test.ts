@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { readListing } from '../../../src/listing';
 import { photoKey } from '../../../src/listing/photos/image-size';
 import { PhotoSet } from '../../../src/listing/photos/photo-set';
-import { readHtml } from './page';
+import { documentOf, now, readHtml } from './page';
 
 const site = 'https://attic-arcade.example';
 const source = (path: string, width: number | null = null) => ({ address: `${site}${path}`, width, height: null });
@@ -39,6 +40,42 @@ describe('photos', () => {
       await readHtml(`<base href="javascript:alert(1)"><main><h1>Bag of Ondrasse</h1><p class="price">€5.00</p>
       <img src="javascript:alert(1)"><img src="file:///a.jpg"><img src="data:image/png;base64,AAAA"><img src="front.jpg"></main>`);
     expect(listing.photos.map(({ url }) => url)).toEqual([`${site}/item/front.jpg`]);
+  });
+
+  describe('that the page made itself', () => {
+    const made = (count: number, side: number) => {
+      const images = Array.from({ length: count }, (_, at) => `<img src="blob:${site}/0a-${at}" alt="view ${at}">`);
+      const page = documentOf(`<main><h1>Bag of Ondrasse</h1><p class="price">€5.00</p>${images.join('')}</main>`);
+      for (const image of page.querySelectorAll('img'))
+        for (const name of ['naturalWidth', 'naturalHeight']) Object.defineProperty(image, name, { value: side });
+      return readListing(page, { url: `${site}/item/1042`, now });
+    };
+
+    it('are photos of the listing while the page shows them', async () => {
+      const listing = await made(2, 600);
+      expect(listing.photos.map(({ id, url, width, alt }) => [id, url, width, alt])).toEqual([
+        ['photo-1', `blob:${site}/0a-0`, 600, 'view 0'],
+        ['photo-2', `blob:${site}/0a-1`, 600, 'view 1'],
+      ]);
+      expect(listing.problems).toEqual([]);
+    });
+
+    it('are said to have no address where the page does not show them', async () => {
+      const listing = await made(2, 0);
+      expect(listing.photos).toEqual([]);
+      expect(listing.problems.map(({ code }) => code)).toEqual(['photo-without-address']);
+    });
+
+    it('are no photos where they are as small as an icon', async () => {
+      const listing = await made(2, 40);
+      expect([listing.photos, listing.problems]).toEqual([[], []]);
+    });
+
+    it('are taken up to a number, and what is left out is said', async () => {
+      const listing = await made(15, 600);
+      expect(listing.photos).toHaveLength(12);
+      expect(listing.problems.map(({ what }) => what.slice(0, 12))).toEqual(['3 photos are']);
+    });
   });
 
   it('leaves out pictures that lead to other listings', async () => {
