@@ -28,9 +28,9 @@ export const codeAgainstClaimedDate = defineCheck({
       .map((code) => ({ ...code, readings: datingReadings(code) }))
       .filter(({ readings }) => dated(readings).length > 0);
     if (readable.length === 0) return { cannotTell: 'no code gives a date under the systems of the maker' };
-    const source = fromMakerFile(facts.maker.name, 'code systems');
     return readable.flatMap((code) => {
       const spans = dated(code.readings);
+      const source = fromMakerFile(facts.maker.name, 'code systems', code.readings[0]?.system.source);
       const agreeing = facts.claims.made.some((claim) => kindOf(code, claim) === 'agreement');
       return claims.flatMap((claim) => {
         const alone = kindOf(code, claim);

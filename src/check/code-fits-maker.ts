@@ -20,7 +20,7 @@ export const codeFitsMaker = defineCheck({
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
     return settled.codes.flatMap(({ decoding, readings, words, photos }): Speech[] => {
-      const source = fromMakerFile(facts.maker.name, 'code systems');
+      const source = fromMakerFile(facts.maker.name, 'code systems', readings[0]?.system.source);
       const key = decoding.id;
       if (readings[0]) {
         // Out of its system's time it is another check's contradiction, not an agreement here.

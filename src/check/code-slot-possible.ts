@@ -35,7 +35,7 @@ export const codeSlotPossible = defineCheck({
           key: decoding.id,
           statement: `${sentence(words)}: ${misfit.slot} “${misfit.value}” does not exist, expected ${misfit.expected}.${hint}`,
           photos,
-          source: fromMakerFile(facts.maker.name, `code system ${misfit.system.id}`),
+          source: fromMakerFile(facts.maker.name, `code system ${misfit.system.id}`, misfit.system.source),
           asks: [commonAsks.stampPhoto],
         },
       ];

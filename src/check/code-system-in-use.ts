@@ -34,7 +34,11 @@ export const codeSystemInUse = defineCheck({
           statement: `${sentence(words)}: ${spanWords(first.span)} by the system ${first.reading.system.id}, which ${facts.maker.name} used ${usedWords(spanWords(first.reading.systemUsed))}.`,
           photos,
           evidence: [evidenceId.reading(decoding.id), evidenceId.system(decoding.id)],
-          source: fromMakerFile(facts.maker.name, `code system ${first.reading.system.id}`),
+          source: fromMakerFile(
+            facts.maker.name,
+            `code system ${first.reading.system.id}`,
+            first.reading.system.source,
+          ),
           asks: [commonAsks.stampPhoto],
         },
       ];

@@ -112,10 +112,10 @@ function toFinding(wording: Wording, speech: Speech): Finding {
 }
 
 export const practice = commonPractice;
-/** The maker file as the source of a rule. */
-export const fromMakerFile = (maker: string, what: string): Source => ({
+/** The maker file as the source of a rule, with the source that the file itself gives for what was used of it. */
+export const fromMakerFile = (maker: string, what: string, itsSource?: string): Source => ({
   kind: 'maker-file',
-  text: `maker file of ${maker}: ${what}`,
+  text: `maker file of ${maker}: ${what}${itsSource ? ` (source: ${itsSource})` : ''}`,
 });
 /** Says in the metadata that the rule itself stands in whichever maker file is used. */
 export const makerFileSource: Source = { kind: 'maker-file', text: "the maker file's own statement and its sources" };

@@ -24,7 +24,7 @@ export const modelMadeThen = defineCheck({
     const dated = dateOf(facts, maker.name);
     if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
     const apart = Math.min(...dated.spans.map((span) => daysApart(span, period)));
-    const source = fromMakerFile(maker.name, named.model.source ?? `years of ${named.model.name}`);
+    const source = fromMakerFile(maker.name, `years of ${named.model.name}`, named.model.source);
     const common = {
       claims: [...named.claims, ...dated.claims],
       photos: dated.photos,

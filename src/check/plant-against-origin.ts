@@ -41,7 +41,7 @@ export const plantAgainstOrigin = defineCheck({
           photos,
           claims: [claim.id],
           evidence: [evidenceId.reading(decoding.id)],
-          source: fromMakerFile(facts.maker.name, plant ? `plant ${plant}` : 'plants'),
+          source: fromMakerFile(facts.maker.name, plant ? `plant ${plant}` : 'plants', readings[0]?.plant?.source),
           asks: [commonAsks.origin],
         };
       });

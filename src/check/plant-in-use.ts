@@ -30,7 +30,7 @@ export const plantInUse = defineCheck({
       const first = known[0];
       if (!first || known.length < readings.length) return [];
       const apart = Math.min(...known.flatMap(({ plant, span }) => plant.used.map((used) => daysApart(used, span))));
-      const source = fromMakerFile(facts.maker.name, `plant ${first.plant.code}`);
+      const source = fromMakerFile(facts.maker.name, `plant ${first.plant.code}`, first.plant.source);
       const used = listWords(first.plant.used.map(spanWords));
       const plant = `plant ${first.plant.code} (${placeName(first.plant.place)})`;
       const key = decoding.id;

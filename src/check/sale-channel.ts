@@ -30,7 +30,7 @@ export const saleChannel = defineCheck({
         key: claim.channel,
         statement: `The listing says ${quote(claim.words)}, but ${name} ${channelWords[claim.channel]}.`,
         claims: [claim.id],
-        source: fromMakerFile(name, trade.source ?? 'trade habits'),
+        source: fromMakerFile(name, 'how it is sold', trade.source),
         asks: [commonAsks.purchase],
       }),
     );

@@ -41,7 +41,7 @@ export const sizeAgainstModel = defineCheck({
     }
     if (off.length + fits.length === 0) return { cannotTell: 'the page does not state width, height or depth' };
     const ids = [...named.claims, ...claims.measure.map(({ id }) => id)];
-    const common = { claims: ids, source: fromMakerFile(maker.name, `size of ${model.name}`) };
+    const common = { claims: ids, source: fromMakerFile(maker.name, `size of ${model.name}`, model.source) };
     const speech: Speech =
       off.length > 0
         ? {

@@ -40,7 +40,7 @@ export const usedPricePlausible = defineCheck({
         kind: 'doubt',
         statement: `${priceWords(price)} is less than a fifteenth of ${maker.name}'s smallest new price (${floor.currency} ${floor.amount} in ${floor.year}), and the listing names no damage.`,
         basis: price.currency === floor.currency ? [] : [ratesSource],
-        source: fromMakerFile(maker.name, `smallest new price of ${floor.year}`),
+        source: fromMakerFile(maker.name, `smallest new price of ${floor.year}`, maker.trade.source),
         asks: [commonAsks.purchase],
       },
     ];

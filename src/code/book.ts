@@ -7,12 +7,16 @@ export interface BookPlant {
   code: string;
   place: string;
   used: Span[];
+  /** Where the maker file has it from. */
+  source?: string;
 }
 
 /** One code system made ready: several layouts may hold in its period. */
 export interface BookSystem {
   maker: string | null;
   id: string;
+  /** Where the maker file has it from. */
+  source: string | undefined;
   used: Span;
   reversed: boolean;
   layouts: LaidLayout[];
@@ -43,16 +47,20 @@ export function bookPlants(plants: readonly Plant[]): Map<string, BookPlant[]> {
     const used = periodsOf(plant).map((period) => periodSpan(period) ?? anyTime);
     const same = byCode.get(plant.code) ?? [];
     const place = same.find((known) => known.place === plant.place);
-    if (place) place.used.push(...used);
-    else same.push({ code: plant.code, place: plant.place, used });
+    if (place) {
+      place.used.push(...used);
+      if (plant.source) place.source = place.source ? listedOnce(place.source, plant.source) : plant.source;
+    } else same.push({ code: plant.code, place: plant.place, used, ...(plant.source ? { source: plant.source } : {}) });
     byCode.set(plant.code, same);
   }
   return byCode;
 }
 
+const listedOnce = (known: string, other: string) => (known.split('; ').includes(other) ? known : `${known}; ${other}`);
+
 /** Prepares one system; faults of its layouts are returned, not thrown. */
 export function openSystem(
-  system: Pick<CodeSystem, 'id' | 'used' | 'layout' | 'layouts' | 'reversed'>,
+  system: Pick<CodeSystem, 'id' | 'used' | 'layout' | 'layouts' | 'reversed' | 'source'>,
   maker: string | null,
   plants: Map<string, BookPlant[]>,
   weight = 1,
@@ -67,7 +75,7 @@ export function openSystem(
   }
   const used = periodSpan(system.used) ?? anyTime;
   const reversed = system.reversed ?? false;
-  return { system: { maker, id: system.id, used, reversed, layouts, plants, weight }, faults };
+  return { system: { maker, id: system.id, source: system.source, used, reversed, layouts, plants, weight }, faults };
 }
 
 const opened = new WeakMap<MakerFile, Book>();

@@ -6,7 +6,7 @@ import { groupValue, slotName, slotText } from './interpret';
 import type { LaidLayout } from './layout';
 import { textOf } from './search';
 import type { GroupName } from './slot/cell';
-import type { Reading } from './types';
+import type { Reading, SystemName } from './types';
 
 const monthNames = 'January February March April May June July August September October November December'.split(' ');
 
@@ -65,6 +65,13 @@ function reasonsOf(system: BookSystem, laid: LaidLayout, path: string, meaning: 
   return reasons;
 }
 
+/** The name of the rule book that a reading follows, with the source that its file gives. */
+export const systemName = ({ maker, id, source }: BookSystem): SystemName => ({
+  maker,
+  id,
+  ...(source ? { source } : {}),
+});
+
 /** A reading of a filled layout, its probability still to be given. */
 export function readingOf(system: BookSystem, laid: LaidLayout, path: string, meaning: Meaning): Reading {
   const parts = laid.slots.flatMap(({ name }, slot) => {
@@ -87,7 +94,7 @@ export function readingOf(system: BookSystem, laid: LaidLayout, path: string, me
   return {
     text: system.reversed ? [...text].reverse().join('') : text,
     probability: 0,
-    system: { maker: system.maker, id: system.id },
+    system: systemName(system),
     parts: turned,
     span: meaning.span,
     places: meaning.plant ? [meaning.plant.place] : [],

@@ -11,9 +11,21 @@ export const readPartSchema = z.strictObject({
 });
 
 /** Which rule book a reading follows: a maker's system, or a family when the maker is unknown. */
-export const systemNameSchema = z.strictObject({ maker: z.string().nullable(), id: z.string() });
+export const systemNameSchema = z.strictObject({
+  maker: z.string().nullable(),
+  id: z.string(),
+  /** Where the maker file has the system from; absent when it does not say. */
+  source: z.string().optional(),
+});
+export type SystemName = z.infer<typeof systemNameSchema>;
 
-export const plantReadSchema = z.strictObject({ code: z.string(), place: z.string(), used: z.array(spanSchema) });
+export const plantReadSchema = z.strictObject({
+  code: z.string(),
+  place: z.string(),
+  used: z.array(spanSchema),
+  /** Where the maker file has the plant from; absent when it does not say. */
+  source: z.string().optional(),
+});
 
 /** One way to read a code. Probabilities of all readings of one code sum to at most 1. */
 export const readingSchema = z.strictObject({

@@ -4,7 +4,7 @@ import type { Source } from '../source';
 import { type Span, spanWords, unionOf } from '../span';
 import { evidenceId } from './ids';
 import type { Evidence } from './types';
-import { anyOf } from './wording';
+import { anyOf, listOf } from './wording';
 
 /**
  * What the accepted codes say. All readings of one code are alternatives: the evidence allows any of their dates and
@@ -45,11 +45,12 @@ function alternatives<T>(readings: readonly Reading[], of: (reading: Reading) =>
 }
 
 const spansWords = (spans: readonly Span[]) => anyOf(spans.map(spanWords));
-const ruleBook = (decoding: Decoding): Source => {
+/** The maker file, with the source that it gives for what was taken from it. */
+const ruleBook = (decoding: Decoding, own: (reading: Reading) => string | undefined): Source => {
   const maker = decoding.readings[0]?.system.maker;
-  return maker
-    ? { kind: 'maker-file', text: `maker file of ${maker}` }
-    : { kind: 'practice', text: 'common practice, no source' };
+  if (!maker) return { kind: 'practice', text: 'common practice, no source' };
+  const sources = [...new Set(decoding.readings.map(own).filter((source) => source !== undefined))];
+  return { kind: 'maker-file', text: `maker file of ${maker}${sources.length > 0 ? `: ${listOf(sources)}` : ''}` };
 };
 
 function reading(decoding: Decoding): Evidence | null {
@@ -80,7 +81,7 @@ function system(decoding: Decoding): Evidence | null {
     spans,
     places: [],
     statement: `The way that ${codeText(decoding)} is written was in use ${spansWords(spans)}`,
-    source: ruleBook(decoding),
+    source: ruleBook(decoding, (one) => one.system.source),
   };
 }
 
@@ -98,6 +99,6 @@ function plant(decoding: Decoding): Evidence | null {
     spans,
     places: [],
     statement: `The plant ${anyOf(codes)} was at work ${spansWords(spans)}`,
-    source: ruleBook(decoding),
+    source: ruleBook(decoding, (one) => one.plant?.source),
   };
 }

@@ -78,7 +78,7 @@ function model(claim: ClaimOf<'model'>, maker: MakerFile): Evidence[] {
       places: [],
       strength: 'soft',
       statement: `${claimStatement(claim)}, and ${maker.maker} made the ${fact.name} ${spanWords(span)}`,
-      source: { kind: 'maker-file', text: fact.source ?? `maker file of ${maker.maker}, models` },
+      source: { kind: 'maker-file', text: `maker file of ${maker.maker}: ${fact.source ?? `model ${fact.name}`}` },
     },
   ];
 }

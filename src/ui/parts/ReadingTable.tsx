@@ -16,6 +16,7 @@ export function ReadingTable({ reading }: { reading: Reading }) {
           )}
         </span>
       </p>
+      <Sources reading={reading} />
       <table>
         <thead class="visually-hidden">
           <tr>
@@ -36,4 +37,11 @@ export function ReadingTable({ reading }: { reading: Reading }) {
       </table>
     </div>
   );
+}
+
+/** Where the maker file has the system and the plant from, each once. */
+function Sources({ reading: { system, plant } }: { reading: Reading }) {
+  const sources = [...new Set([system.source, plant?.source].filter((source) => source !== undefined))];
+  if (sources.length === 0) return null;
+  return <p class="muted hint reading-source">{`${strings.findings.source}: ${sources.join('; ')}`}</p>;
 }

@@ -28,7 +28,7 @@ test('a reading tells its slots, plant, period and reasons', () => {
   expect(probability).toBeGreaterThan(0.99);
   expect(reading).toEqual({
     text: 'KV0915',
-    system: { maker: 'Ondrasse', id: 'interleaved-month' },
+    system: { maker: 'Ondrasse', id: 'interleaved-month', source: 'invented for the demonstration' },
     parts: [
       { slot: 'plant', text: 'KV', start: 0, end: 2, says: 'Belgium' },
       { slot: 'month tens', text: '0', start: 2, end: 3, says: 'January' },
@@ -38,7 +38,12 @@ test('a reading tells its slots, plant, period and reasons', () => {
     ],
     span: { from: '1995-01-01', to: '1995-01-31', precision: 'month' },
     places: ['BE'],
-    plant: { code: 'KV', place: 'BE', used: [{ from: '1982-01-01', to: '2003-12-31', precision: 'range' }] },
+    plant: {
+      code: 'KV',
+      place: 'BE',
+      used: [{ from: '1982-01-01', to: '2003-12-31', precision: 'range' }],
+      source: 'invented for the demonstration',
+    },
     systemUsed: { from: '1990-01-01', to: '2006-12-31', precision: 'range' },
     reasons: [
       'plant "KV": Belgium',
