@@ -53,13 +53,21 @@ function rebuilt(inside: unknown, path: FieldPath, make: (old: unknown) => unkno
   return value === undefined ? others : { ...group, [key]: value };
 }
 
-/** Sets a field; `undefined` takes it away. With `typing`, changes of the same field in a row are one step. */
-export function setField(draft: Draft, path: FieldPath, value: unknown, { typing = false } = {}): Draft {
+/**
+ * Sets a field; `undefined` takes it away. With `typing`, changes of the same field in a row are one step. `what` says
+ * what a change of more than one field does, where its path would not.
+ */
+export function setField(
+  draft: Draft,
+  path: FieldPath,
+  value: unknown,
+  { typing = false, what }: { typing?: boolean; what?: string | undefined } = {},
+): Draft {
   const words = pathWords(path);
   return step(
     draft,
     rebuilt(draft.value, path, () => value),
-    `change ${words}`,
+    what ?? `change ${words}`,
     typing ? words : null,
   );
 }

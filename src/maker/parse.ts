@@ -118,7 +118,10 @@ function placeProblems(file: MakerFile): Problem[] {
 function periodProblems(file: MakerFile): Problem[] {
   const periods: [string, Period][] = [
     ...file.plants.flatMap((plant, index) =>
-      periodsOf(plant).map((used): [string, Period] => [`plants[${index}].used`, used]),
+      periodsOf(plant).map((used, place, all): [string, Period] => [
+        `plants[${index}].used${all.length > 1 ? `[${place}]` : ''}`,
+        used,
+      ]),
     ),
     ...file.codeSystems.map((system, index): [string, Period] => [`codeSystems[${index}].used`, system.used]),
     ...file.construction.map((fact, index): [string, Period] => [`construction[${index}].used`, fact.used]),

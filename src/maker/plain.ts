@@ -117,17 +117,25 @@ function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: u
       const what = `${shown(value)} is not a slot`;
       return [{ code: 'maker-file-slot', where, what, expected: `one of ${kinds.join(', ')}`, remedy: 'Name a slot.' }];
     }
-    const found = slotSchemas[kind].safeParse(value);
-    const inside = found.error?.issues[0];
-    if (inside && inside.code !== 'invalid_union') {
-      return plainIssue({ ...inside, path: [...issue.path, ...inside.path] } as never, file);
+    const inside = slotSchemas[kind].safeParse(value).error?.issues ?? [];
+    const form = inside[0]?.code === 'invalid_union' && inside[0].path.length === 0 ? inside[0] : null;
+    // A year and a month have several forms: the fault is told of the form that the slot's own field chose.
+    const meant = form ? form.errors.filter((issues) => !issues.some(({ path }) => path[0] === kind)) : [inside];
+    const [nearest] = meant.sort((one, other) => one.length - other.length);
+    if (nearest && nearest.length > 0) {
+      return nearest.flatMap((fault) => plainIssue({ ...fault, path: [...issue.path, ...fault.path] } as never, file));
     }
     const what = `${shown((value as Record<string, unknown>)[kind])} is not possible for ${kind}`;
     const remedy = 'See docs/maker-files.md for what this slot can be.';
     return [{ code: 'maker-file-slot', where: `${where}.${kind}`, what, remedy }];
   }
-  const nearest = [...issue.errors].sort((a, b) => a.length - b.length)[0]?.[0];
-  if (nearest) return plainIssue({ ...nearest, path: [...issue.path, ...nearest.path] } as never, file);
+  // A form that the value is not even of the kind of is the last to be meant.
+  const far = (issues: z.core.$ZodIssue[]) =>
+    issues.length + (issues.some(({ code, path }) => code === 'invalid_type' && path.length === 0) ? 1000 : 0);
+  const [nearest] = [...issue.errors].sort((one, other) => far(one) - far(other));
+  if (nearest && nearest.length > 0) {
+    return nearest.flatMap((fault) => plainIssue({ ...fault, path: [...issue.path, ...fault.path] } as never, file));
+  }
   return [
     {
       code: 'maker-file-value',

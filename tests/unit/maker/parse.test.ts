@@ -126,3 +126,32 @@ test('built-in makers are found by name and alias, however they are written', ()
   expect(findMaker(' Ondrasse, Bruxelles ', builtInMakers)?.maker).toBe('Ondrasse');
   expect(findMaker('Somebody', builtInMakers)).toBeNull();
 });
+
+test('what is wrong inside a slot is told at its own field, of the form that the slot has', () => {
+  const wrong = (...slots: unknown[]) => {
+    const file = { ...printed(), codeSystems: [{ ...printed().codeSystems[0], layout: slots }] };
+    const result = parseMakerFile(file);
+    return result.ok ? [] : result.problems.map(({ where, what }) => `${where.split('layout')[1]}: ${what}`);
+  };
+  expect(wrong({ year: 'cycle', letters: 'abc' })).toEqual([
+    '[0].letters: "abc" is not capital letters or digits',
+    '[0].first: the field is missing',
+  ]);
+  expect(wrong({ month: 'letter', letters: 'ABC' })).toEqual(['[0].letters: "ABC" is too short']);
+  expect(wrong({ serial: { max: 6 } })).toEqual(['[0].serial.min: the field is missing']);
+  expect(wrong({ year: 7 })).toEqual(['[0].year: 7 is not possible for year']);
+  const row = { first: 1, last: null, made: ['19', null] };
+  expect(wrong({ serial: 4, table: [row] })).toEqual([
+    '[0].table[0].made[0]: "19" is not a date as 1994, 1994-03 or 1994-03-21',
+  ]);
+  expect(wrong({ check: 'mod11', weights: [1, 'x'] })).toEqual(['[0].weights[1]: "x" is not a number']);
+});
+
+test('of several periods of a plant, the one that is wrong is named', () => {
+  const used = [
+    ['1988', '2003'],
+    ['2010', '2005'],
+  ];
+  const result = parseMakerFile({ ...printed(), plants: [{ code: 'KV', place: 'BE', used }] });
+  expect(result).toMatchObject({ ok: false, problems: [{ where: 'plants[0].used[1]' }] });
+});
