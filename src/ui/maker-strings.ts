@@ -1,22 +1,7 @@
 import { count } from './count';
+import { placeWords, stepWords } from './step-words';
 
-const lists: Record<string, string> = {
-  codeSystems: 'code system',
-  plants: 'plant',
-  construction: 'fact',
-  models: 'model',
-  examples: 'example',
-  layout: 'slot',
-  layouts: 'layout',
-  newPriceFloor: 'price',
-};
-
-/** A step as a person says it: `change codeSystems[0].used[1]` becomes "change code system 1, used 2". */
-const stepWords = (what: string): string =>
-  what
-    .replace(/(\w+)\[(\d+)\]/g, (_, list: string, at: string) => `${lists[list] ?? list} ${Number(at) + 1}`)
-    .replace(/\b(\w+)$/, (field) => lists[field] ?? field)
-    .replaceAll('.', ', ');
+export { placeWords };
 
 /** The words of the maker-file screen: part of the one catalogue in strings.ts. */
 export const makerStrings = {
@@ -36,6 +21,19 @@ export const makerStrings = {
   removeFile: 'Delete',
   removed: (name: string) => `Deleted: ${name}`,
   undo: 'Undo',
+  /** Steps that a person knows by another name than their field's. */
+  steps: {
+    learn: 'learn a system',
+    join: 'join with another file',
+    addLayout: 'add a layout',
+    removeLayout: (number: number) => `remove layout ${number}`,
+    addPeriod: (plant: string) => `add a period of plant ${plant}`.trimEnd(),
+    removePeriod: (plant: string) => `remove a period of plant ${plant}`.trimEnd(),
+    addSize: 'add a size',
+    removeSize: 'remove a size',
+  },
+  allProblems: 'What is to correct',
+  note: 'Note for keepers of the file',
   undoStep: (what: string) => `Undo: ${stepWords(what)}`,
   redoStep: (what: string) => `Redo: ${stepWords(what)}`,
   undoNothing: 'Undo',
@@ -68,7 +66,14 @@ export const makerStrings = {
   addSystem: 'Add a code system',
   id: 'Short name',
   where: 'Where on the piece',
+  rightToLeft: 'read from right to left',
   layout: 'Slots of the code, in order',
+  layoutOf: (number: number) => `Layout ${number}: slots of the code, in order`,
+  layoutName: (number: number) => `layout ${number}`,
+  addLayout: 'Add another layout of the same period',
+  usedIn: (number: number) => `Used, period ${number}`,
+  periodName: (number: number) => `period ${number}`,
+  addPeriod: 'Add a period',
   addSlot: 'Add a slot',
   earlier: 'Move left',
   later: 'Move right',
@@ -97,13 +102,55 @@ export const makerStrings = {
     twoDigits: 'two digits',
     oneDigit: 'one digit',
     letter: 'a letter',
-    letters: 'Letters in order',
     firstYear: 'Year of the first letter',
     rule: 'Rule',
     kind: 'Kind',
     digit: 'digits',
+    letters: 'letters',
     either: 'digits or letters',
-    table: (rows: number) => `${count(rows, 'range', 'ranges')} of numbers are dated in the file.`,
+    only: 'Only these',
+    reversed: 'digits reversed',
+    lettersUsed: 'Letters in order',
+    skipped: (letters: string) => (letters === '' ? 'No letter is skipped.' : `Skipped: ${letters}`),
+    enclosed: 'inside a shape, written in brackets: (A)',
+    monthLetters: 'Twelve letters, January first',
+    quarterDigit: 'a digit, 1 to 4',
+    quarterLetters: 'Four letters, first quarter first',
+    weekCount: 'Week 1 is',
+    iso: 'that of ISO 8601',
+    fromSunday: 'the first full one from Sunday',
+    rules: {
+      luhn: 'Luhn (mod 10, every second doubled)',
+      mod10: 'mod 10 with weights',
+      mod11: 'mod 11 with weights, X for 10',
+      mod97: 'mod 97, two digits',
+      iso6346: 'ISO 6346, powers of two',
+      vin: 'VIN',
+    },
+    over: 'Covers',
+    overBefore: 'the characters before it',
+    overAll: 'all other characters',
+    weights: 'Weights',
+    ranges: 'Which numbers were made when',
+    range: (number: number) => `range ${number}`,
+    addRange: 'Add a range of numbers',
+    firstNumber: 'First number',
+    lastNumber: 'Last number',
+    openEnd: 'open',
+    made: 'Made',
+    gap: (first: number, last: number | null) =>
+      first === last
+        ? `Number ${first} stands in no range: a code with it has no date.`
+        : `Numbers ${first} to ${last} stand in no range: a code with one of them has no date.`,
+    overlap: (first: number, last: number | null) =>
+      `Numbers ${first} ${last === null ? 'and up' : `to ${last}`} stand in two ranges.`,
+  },
+  axis: {
+    title: 'By part and period',
+    legend: 'Full bar: without exception. Broken outline: as a habit. Each name leads to its fields.',
+    unnamed: 'not named yet',
+    years: (from: number, to: number | null) =>
+      to === null ? `from ${from} on` : from === to ? `${from}` : `${from} to ${to}`,
   },
   construction: 'How it is made',
   addFact: 'Add a fact',
@@ -112,9 +159,17 @@ export const makerStrings = {
   strength: 'Holds',
   hard: 'without exception',
   soft: 'as a habit',
+  also: 'Also called, one a line',
+  not: 'Words that speak against it, one a line',
+  onlyModels: 'Only on these models, one a line',
   models: 'Models',
   model: 'model',
   addModel: 'Add a model',
+  made: 'Made',
+  parts: 'Parts that a buyer has to see',
+  size: 'Size',
+  theSize: 'the size',
+  addSize: 'Add a size',
   width: 'Width',
   height: 'Height',
   depth: 'Depth',
@@ -123,11 +178,14 @@ export const makerStrings = {
   trade: 'How it is sold',
   discounts: 'Discounts',
   unknown: 'not known',
-  sampleSales: 'holds sample sales',
-  seconds: 'sells seconds',
-  outlets: 'has outlets',
+  yes: 'yes',
+  no: 'no',
+  sampleSales: 'Holds sample sales',
+  seconds: 'Sells seconds',
+  outlets: 'Has outlets',
   priceFloor: 'Smallest new piece costs at least',
   addPrice: 'Add a price',
+  price: (number: number) => `price ${number}`,
   amount: 'Amount',
   currency: 'Currency',
   year: 'Year',

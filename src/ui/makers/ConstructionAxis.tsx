@@ -1,55 +1,76 @@
-import { partialDateSpan } from '../../span';
 import { strings } from '../strings';
-import type { Editing } from './editing';
+import { type AxisFact, type AxisYears, axisFacts, axisYears } from './construction-rows';
 
-interface Row {
-  words: string;
-  from: number;
-  to: number | null;
-  soft: boolean;
-}
+const words = strings.makers.axis;
 
-/** The facts of construction as bars over the years, so that a gap or an overlap is seen while it is written. */
-export function ConstructionAxis({ edit }: { edit: Editing }) {
-  const rows = edit.list(['construction']).flatMap(rowOf);
+/**
+ * The facts of construction as bars over the years, by part, so that a gap or an overlap is seen while it is written.
+ * Hard facts are full bars, soft ones outlined and broken. Each bar's words are a button that leads to its fields.
+ */
+export function ConstructionAxis({ facts }: { facts: readonly unknown[] }) {
+  const rows = axisFacts(facts);
   if (rows.length === 0) return null;
-  const first = Math.min(...rows.map(({ from }) => from));
-  const last = Math.max(...rows.map(({ from, to }) => to ?? from), first + 10) + 2;
-  const share = (year: number) => `${(((year - first) / (last - first)) * 100).toFixed(2)}%`;
+  const years = axisYears(rows);
+  const parts = [...new Set(rows.map(({ part }) => part))];
   return (
-    <ul class="construction-axis">
-      {rows.map(({ words, from, to, soft }) => (
-        <li key={`${words}${from}`}>
-          {words} {from}–{to ?? strings.makers.period.to}
-          <svg aria-hidden="true" width="100%" height="8">
-            <rect
-              class={soft ? 'soft' : 'hard'}
-              x={share(from)}
-              y="1"
-              width={`${((((to ?? last) - from) / (last - first)) * 100).toFixed(2)}%`}
-              height="6"
-            />
-          </svg>
-        </li>
+    <section class="construction-axis" aria-labelledby="construction-axis-title">
+      <h4 id="construction-axis-title">{words.title}</h4>
+      <p class="hint">{words.legend}</p>
+      <Ticks years={years} />
+      {parts.map((part) => (
+        <section key={part} aria-label={part.replaceAll('-', ' ')}>
+          <h5>{part.replaceAll('-', ' ')}</h5>
+          <ul>
+            {rows
+              .filter((row) => row.part === part)
+              .map((row) => (
+                <li key={row.at}>
+                  <button type="button" class="link" onClick={() => showFields(row.at)}>
+                    {row.is || words.unnamed}, {words.years(row.from, row.end === null ? null : row.end - 1)}
+                  </button>
+                  <Bar row={row} years={years} />
+                </li>
+              ))}
+          </ul>
+        </section>
       ))}
-    </ul>
+    </section>
   );
 }
 
-/** A fact with dates that can be read; one that is half written has no bar yet. */
-function rowOf(fact: unknown): Row[] {
-  const { part, is, used, strength } = (fact ?? {}) as {
-    part?: unknown;
-    is?: unknown;
-    used?: unknown;
-    strength?: unknown;
-  };
-  if (!Array.isArray(used) || typeof used[0] !== 'string') return [];
-  const from = partialDateSpan(used[0])?.from;
-  const to = typeof used[1] === 'string' ? partialDateSpan(used[1])?.to : null;
-  if (!from || to === undefined) return [];
-  const year = (day: string) => Number(day.slice(0, 4));
-  return [
-    { words: `${part}: ${is}`, from: year(from), to: to === null ? null : year(to) + 1, soft: strength === 'soft' },
-  ];
+const share = (part: number, { first, last }: AxisYears) => `${((part / (last - first)) * 100).toFixed(2)}%`;
+
+const Ticks = ({ years }: { years: AxisYears }) => (
+  <svg aria-hidden="true" width="100%" height="18">
+    {years.ticks.map((year) => (
+      <g key={year}>
+        <line x1={share(year - years.first, years)} x2={share(year - years.first, years)} y1="2" y2="18" />
+        <text x={share(year - years.first, years)} y="13" dx="3">
+          {year}
+        </text>
+      </g>
+    ))}
+  </svg>
+);
+
+/** The button's words say the same, so a screen reader is spared the drawing. */
+const Bar = ({ row: { from, end, soft }, years }: { row: AxisFact; years: AxisYears }) => (
+  <svg aria-hidden="true" width="100%" height="14">
+    {years.ticks.map((year) => (
+      <line key={year} x1={share(year - years.first, years)} x2={share(year - years.first, years)} y1="0" y2="14" />
+    ))}
+    <rect
+      class={soft ? 'soft' : 'hard'}
+      x={share(from - years.first, years)}
+      y="3"
+      width={share((end ?? years.last) - from, years)}
+      height="8"
+    />
+  </svg>
+);
+
+function showFields(at: number): void {
+  const entry = document.getElementById(`entries-construction-${at}`);
+  entry?.scrollIntoView({ block: 'center' });
+  entry?.querySelector<HTMLElement>('select, input')?.focus({ preventScroll: true });
 }

@@ -1,11 +1,14 @@
 import { type Draft, inspectDraft, redoStep, undoStep } from '../../maker';
-import { ProblemNote } from '../parts/ProblemNote';
+import type { Problem } from '../../problem';
+import { placeWords } from '../maker-strings';
+import { ProblemNote, sentence } from '../parts/ProblemNote';
 import { strings } from '../strings';
-import { ConstructionAxis } from './ConstructionAxis';
 import { editingOf } from './editing';
 import { FieldProblems, LinesField, TextField } from './fields';
 import { LearnSystem } from './LearnSystem';
-import { ConstructionFacts, Models, Plants, Trade } from './OtherEntries';
+import { Models } from './Models';
+import { ConstructionFacts, Trade } from './OtherEntries';
+import { Plants } from './Plants';
 import { Systems } from './Systems';
 
 const words = strings.makers;
@@ -39,20 +42,38 @@ export function Editor({ fileId, draft, onChange }: Props) {
       {whole.map((problem) => (
         <ProblemNote key={problem.what} problem={problem} />
       ))}
+      <AllProblems problems={inspection.problems} />
       <div class="fields">
         <TextField edit={edit} path={['maker']} label={words.maker} required />
         <LinesField edit={edit} path={['aliases']} label={words.aliases} />
         <LinesField edit={edit} path={['sources']} label={words.sources} />
         <Stamped edit={edit} />
+        <TextField edit={edit} path={['note']} label={words.note} />
       </div>
       <Systems edit={edit} />
       <LearnSystem key={fileId} edit={edit} fileId={fileId} />
       <Plants edit={edit} />
       <ConstructionFacts edit={edit} />
-      <ConstructionAxis edit={edit} />
       <Models edit={edit} />
       <Trade edit={edit} />
     </div>
+  );
+}
+
+/** Everything to correct in one list, for a long file, and for what was written by hand and has no field here. */
+function AllProblems({ problems }: { problems: readonly Problem[] }) {
+  if (problems.length === 0) return null;
+  return (
+    <details>
+      <summary>{words.allProblems}</summary>
+      <ul class="field-problems">
+        {problems.map(({ where, what, expected, remedy }) => (
+          <li key={where + what}>
+            {placeWords(where)}: {sentence(expected === undefined ? what : words.expected(what, expected))} {remedy}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

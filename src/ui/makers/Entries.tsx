@@ -13,21 +13,24 @@ interface Props {
   fresh: () => unknown;
   /** A short name of an entry, for its own buttons. */
   nameOf: (entry: unknown, index: number) => string;
+  /** Level of the heading: 4 inside an entry of another list. */
+  level?: 3 | 4;
   children: (path: FieldPath, entry: unknown, index: number) => ComponentChildren;
 }
 
 /** A list of a maker file: its entries one below the other, each with a button that takes it away. */
-export function Entries({ edit, list, title, add, fresh, nameOf, children }: Props) {
+export function Entries({ edit, list, title, add, fresh, nameOf, level = 3, children }: Props) {
   const entries = edit.list(list);
   const id = `entries-${list.join('-')}`;
+  const Heading = `h${level}` as const;
   return (
     <section class="entries" aria-labelledby={id}>
-      <h3 id={id}>
+      <Heading id={id}>
         {title} <span class="muted">({entries.length})</span>
-      </h3>
+      </Heading>
       <FieldProblems edit={edit} path={list} />
       {entries.map((entry, index) => (
-        <div class="entry" key={index}>
+        <div class="entry" key={index} id={`${id}-${index}`}>
           <FieldProblems edit={edit} path={[...list, index]} />
           {children([...list, index], entry, index)}
           <button type="button" class="small" onClick={() => edit.remove(list, index)}>

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { type FieldPath, freshSlots } from '../../maker';
 import { strings } from '../strings';
 import type { Editing } from './editing';
-import { FieldProblems } from './fields';
+import { FieldProblems, ProblemList } from './fields';
 import { SlotFields } from './SlotFields';
 
 const words = strings.makers;
@@ -17,13 +17,13 @@ function slotWords(slot: SlotValue): string {
 }
 
 /** The slots of one layout in a row: clicked in from a list, chosen to be set, moved and taken away. */
-export function Layout({ edit, path }: { edit: Editing; path: FieldPath }) {
+export function Layout({ edit, path, title = words.layout }: { edit: Editing; path: FieldPath; title?: string }) {
   const [chosen, setChosen] = useState<number | null>(null);
   const slots = edit.list(path) as SlotValue[];
   const slot = chosen === null ? undefined : slots[chosen];
   return (
     <div class="layout-editor">
-      <p class="field-label">{words.layout}</p>
+      <p class="field-label">{title}</p>
       <ol class="slots">
         {slots.map((one, index) => (
           <li key={index}>
@@ -35,7 +35,11 @@ export function Layout({ edit, path }: { edit: Editing; path: FieldPath }) {
             >
               {slotWords(one)}
             </button>
-            <FieldProblems edit={edit} path={[...path, index]} />
+            {index === chosen ? (
+              <FieldProblems edit={edit} path={[...path, index]} />
+            ) : (
+              <ProblemList problems={edit.problemsWithin([...path, index])} />
+            )}
           </li>
         ))}
       </ol>

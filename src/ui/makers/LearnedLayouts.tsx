@@ -80,7 +80,9 @@ function Found({
       <button
         type="button"
         aria-disabled={written !== null}
-        onClick={() => written === null && edit.set([], withLearned(value, candidate, asked.examples))}
+        onClick={() =>
+          written === null && edit.change(strings.makers.steps.learn, [], withLearned(value, candidate, asked.examples))
+        }
       >
         {words.write(number)}
       </button>

@@ -12,6 +12,7 @@ import {
   plainName,
 } from '../../maker';
 import type { Problem } from '../../problem';
+import { placeWords } from '../maker-strings';
 import { ProblemNote } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';
 import { strings } from '../strings';
@@ -29,7 +30,8 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
   const { files, write, remove } = useOwnMakers();
   const [problems, setProblems] = useState<Problem[]>([]);
   const [removed, setRemoved] = useState<OwnMakerFile | null>(null);
-  const [merging, setMerging] = useState<{ own: OwnMakerFile; mine: MakerFile; theirs: MakerFile } | null>(null);
+  // One after the other: several files that are dropped at once may each belong to a file that is here.
+  const [toMerge, setToMerge] = useState<{ ownId: string; theirs: MakerFile }[]>([]);
   const chooser = useRef<HTMLInputElement>(null);
   if (files === null) return null;
   const open = files.find(({ id }) => id === openFile);
@@ -42,17 +44,25 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
     show(id);
   };
   const take = async (chosen: Iterable<File>) => {
+    const [faults, pairs]: [Problem[], typeof toMerge] = [[], []];
     for (const file of chosen) {
       const { draft, problems: found } = openText(await file.text());
-      setProblems(found.slice(0, 5));
+      faults.push(
+        ...found.slice(0, 5).map((problem) => ({ ...problem, where: `${file.name}, ${placeWords(problem.where)}` })),
+      );
       if (!draft) continue;
       const theirs = inspectDraft(draft).file;
       const own = theirs && files.find((one) => plainName(nameOf(one.draft)) === plainName(theirs.maker));
-      const mine = own ? inspectDraft(own.draft).file : null;
-      if (own && mine && theirs) setMerging({ own, mine, theirs });
+      if (own && theirs && inspectDraft(own.draft).file) pairs.push({ ownId: own.id, theirs });
       else begin(draft);
     }
+    setProblems(faults);
+    setToMerge((waiting) => [...waiting, ...pairs]);
   };
+  const next = toMerge[0];
+  const own = next && files.find(({ id }) => id === next.ownId);
+  const mine = own ? inspectDraft(own.draft).file : null;
+  const nextMerge = () => setToMerge((waiting) => waiting.slice(1));
   return (
     <section
       aria-label={words.title}
@@ -70,21 +80,19 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
           />
         ))}
       </div>
-      {merging && (
+      {next && own && mine && (
         <MergeFiles
-          mine={merging.mine}
-          theirs={merging.theirs}
+          key={toMerge.length}
+          mine={mine}
+          theirs={next.theirs}
           onMerged={(merged) => {
-            write(merging.own.id, {
-              ...draftOf(merged),
-              past: [...merging.own.draft.past, { value: merging.own.draft.value, what: words.merge }],
-            });
-            setMerging(null);
-            show(merging.own.id);
+            write(own.id, joinedDraft(own.draft, merged));
+            nextMerge();
+            show(own.id);
           }}
           onApart={() => {
-            begin(draftOf(merging.theirs));
-            setMerging(null);
+            begin(draftOf(next.theirs));
+            nextMerge();
           }}
         />
       )}
@@ -170,6 +178,12 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
     </section>
   );
 }
+
+/** The joined file as one step of the file that was here, so that it can be taken back. */
+const joinedDraft = (own: Draft, merged: MakerFile): Draft => ({
+  ...draftOf(merged),
+  past: [...own.past, { value: own.value, what: words.steps.join }],
+});
 
 const countsOf = ({ codeSystems, plants, models }: MakerFile) =>
   words.counts(codeSystems.length, plants.length, models.length);

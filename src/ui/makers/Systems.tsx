@@ -2,7 +2,7 @@ import { type CodeSystem, type FieldPath, liveExamples, type Plant } from '../..
 import { strings } from '../strings';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
-import { PeriodField, TextField } from './fields';
+import { PeriodField, TextField, TickField } from './fields';
 import { Layout } from './Layout';
 
 const words = strings.makers;
@@ -26,22 +26,59 @@ export const Systems = ({ edit }: { edit: Editing }) => (
       <>
         <div class="fields">
           <TextField edit={edit} path={[...path, 'id']} label={words.id} required />
+          <TextField edit={edit} path={[...path, 'name']} label={words.name} />
           <PeriodField edit={edit} path={[...path, 'used']} label={words.used} words={words.period} />
           <TextField edit={edit} path={[...path, 'where']} label={words.where} />
           <TextField edit={edit} path={[...path, 'source']} label={words.source} />
+          <TextField edit={edit} path={[...path, 'note']} label={words.note} />
+          <TickField edit={edit} path={[...path, 'reversed']} label={words.rightToLeft} />
         </div>
-        {Array.isArray(Reflect.get(entry as object, 'layouts')) ? (
-          edit
-            .list([...path, 'layouts'])
-            .map((_, index) => <Layout key={index} edit={edit} path={[...path, 'layouts', index]} />)
-        ) : (
-          <Layout edit={edit} path={[...path, 'layout']} />
-        )}
+        <Layouts edit={edit} path={path} system={entry} />
         <Examples edit={edit} path={path} system={entry} />
       </>
     )}
   </Entries>
 );
+
+/** The layouts of a system: most have one; a second turns the field into a list, and the last left stays one. */
+function Layouts({ edit, path, system }: { edit: Editing; path: FieldPath; system: unknown }) {
+  const { layout, layouts, ...others } = (system ?? {}) as Record<string, unknown>;
+  const all: unknown[] = Array.isArray(layouts) ? layouts : [layout ?? []];
+  const put = (what: string, next: unknown[]) =>
+    edit.change(what, path, next.length === 1 ? { ...others, layout: next[0] } : { ...others, layouts: next });
+  return (
+    <>
+      {all.map((_, index) => (
+        <div key={index}>
+          <Layout
+            edit={edit}
+            path={Array.isArray(layouts) ? [...path, 'layouts', index] : [...path, 'layout']}
+            title={all.length > 1 ? words.layoutOf(index + 1) : words.layout}
+          />
+          {all.length > 1 && (
+            <button
+              type="button"
+              class="small"
+              onClick={() =>
+                put(
+                  words.steps.removeLayout(index + 1),
+                  all.filter((_, at) => at !== index),
+                )
+              }
+            >
+              {words.remove(words.layoutName(index + 1))}
+            </button>
+          )}
+        </div>
+      ))}
+      <p>
+        <button type="button" class="small" onClick={() => put(words.steps.addLayout, [...all, []])}>
+          {words.addLayout}
+        </button>
+      </p>
+    </>
+  );
+}
 
 /** Known codes with what they read, each beside what the system makes of it now. */
 function Examples({ edit, path, system }: { edit: Editing; path: FieldPath; system: unknown }) {
@@ -54,6 +91,7 @@ function Examples({ edit, path, system }: { edit: Editing; path: FieldPath; syst
       add={words.addExample}
       fresh={() => ({ code: '', reads: '' })}
       nameOf={(entry, index) => textOf(entry, 'code', `${index + 1}`)}
+      level={4}
     >
       {(place, _, index) => (
         <div class="fields">

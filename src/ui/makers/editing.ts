@@ -16,7 +16,11 @@ export interface Editing {
   /** A list of the draft; empty when it is not there yet. */
   list(path: FieldPath): unknown[];
   problems(path: FieldPath): Problem[];
+  /** Problems of the field and of all that is inside it. */
+  problemsWithin(path: FieldPath): Problem[];
   set(path: FieldPath, value: unknown, typing?: boolean): void;
+  /** Sets a field and names the step, for changes that a person knows by another name than the field's. */
+  change(what: string, path: FieldPath, value: unknown): void;
   insert(list: FieldPath, entry: unknown): void;
   remove(list: FieldPath, at: number): void;
   move(list: FieldPath, from: number, to: number): void;
@@ -38,6 +42,13 @@ export function editingOf(draft: Draft, inspection: Inspection, change: (draft: 
       return Array.isArray(value) ? value : [];
     },
     problems: (path) => inspection.byField.get(pathWords(path)) ?? [],
+    problemsWithin: (path) => {
+      const words = pathWords(path);
+      const inside = (where: string) =>
+        where === words || where.startsWith(`${words}.`) || where.startsWith(`${words}[`);
+      return inspection.problems.filter(({ where }) => inside(where));
+    },
+    change: (what, path, value) => change(setField(draft, path, value, { what })),
     set: (path, value, typing = false) => change(setField(draft, path, value, { typing })),
     insert: (list, entry) => change(insertEntry(draft, list, entry)),
     remove: (list, place) => change(removeEntry(draft, list, place)),
