@@ -40,12 +40,20 @@ export function ConstructionAxis({ facts }: { facts: readonly unknown[] }) {
 
 const share = (part: number, { first, last }: AxisYears) => `${((part / (last - first)) * 100).toFixed(2)}%`;
 
+/** A year written to the right of its mark would be cut off there. */
+const isNearEnd = (year: number, { first, last }: AxisYears) => (year - first) / (last - first) > 0.85;
+
 const Ticks = ({ years }: { years: AxisYears }) => (
   <svg aria-hidden="true" width="100%" height="18">
     {years.ticks.map((year) => (
       <g key={year}>
         <line x1={share(year - years.first, years)} x2={share(year - years.first, years)} y1="2" y2="18" />
-        <text x={share(year - years.first, years)} y="13" dx="3">
+        <text
+          x={share(year - years.first, years)}
+          y="13"
+          dx={isNearEnd(year, years) ? -3 : 3}
+          text-anchor={isNearEnd(year, years) ? 'end' : 'start'}
+        >
           {year}
         </text>
       </g>

@@ -71,7 +71,7 @@ function Layouts({ edit, path, system }: { edit: Editing; path: FieldPath; syste
           )}
         </div>
       ))}
-      <p>
+      <p class="row">
         <button type="button" class="small" onClick={() => put(words.steps.addLayout, [...all, []])}>
           {words.addLayout}
         </button>
