@@ -1,4 +1,5 @@
 import { count } from './count';
+import { slotStrings } from './slot-strings';
 import { placeWords, stepWords } from './step-words';
 
 export { placeWords };
@@ -87,64 +88,7 @@ export const makerStrings = {
     'not read': 'does not fit the slots',
     'reads not understood': 'write what it reads as 1995-01, BE',
   },
-  slot: {
-    characters: 'Characters',
-    anyOf: 'Any one of',
-    optional: 'may be left out',
-    length: 'Characters',
-    least: 'At least',
-    most: 'At most',
-    written: 'Written as',
-    both: 'two digits',
-    tens: 'tens alone',
-    units: 'units alone',
-    fourDigits: 'four digits',
-    twoDigits: 'two digits',
-    oneDigit: 'one digit',
-    letter: 'a letter',
-    firstYear: 'Year of the first letter',
-    rule: 'Rule',
-    kind: 'Kind',
-    digit: 'digits',
-    letters: 'letters',
-    either: 'digits or letters',
-    only: 'Only these',
-    reversed: 'digits reversed',
-    lettersUsed: 'Letters in order',
-    skipped: (letters: string) => (letters === '' ? 'No letter is skipped.' : `Skipped: ${letters}`),
-    enclosed: 'inside a shape, written in brackets: (A)',
-    monthLetters: 'Twelve letters, January first',
-    quarterDigit: 'a digit, 1 to 4',
-    quarterLetters: 'Four letters, first quarter first',
-    weekCount: 'Week 1 is',
-    iso: 'that of ISO 8601',
-    fromSunday: 'the first full one from Sunday',
-    rules: {
-      luhn: 'Luhn (mod 10, every second doubled)',
-      mod10: 'mod 10 with weights',
-      mod11: 'mod 11 with weights, X for 10',
-      mod97: 'mod 97, two digits',
-      iso6346: 'ISO 6346, powers of two',
-      vin: 'VIN',
-    },
-    over: 'Covers',
-    overBefore: 'the characters before it',
-    overAll: 'all other characters',
-    weights: 'Weights',
-    ranges: 'Which numbers were made when',
-    range: (number: number) => `range ${number}`,
-    addRange: 'Add a range of numbers',
-    firstNumber: 'First number',
-    lastNumber: 'Last number',
-    openEnd: 'open',
-    made: 'Made',
-    gap: (first: number, last: number | null) =>
-      first === last
-        ? `Number ${first} stands in no range: a code with it has no date.`
-        : `Numbers ${first} to ${last} stand in no range: a code with one of them has no date.`,
-    overlap: (first: number, last: number | null) =>
-      `Numbers ${first} ${last === null ? 'and up' : `to ${last}`} stand in two ranges.`,
-  },
+  slot: slotStrings,
   axis: {
     title: 'By part and period',
     legend: 'Full bar: without exception. Broken outline: as a habit. Each name leads to its fields.',

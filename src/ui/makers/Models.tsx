@@ -3,7 +3,8 @@ import type { FieldPath } from '../../maker';
 import { strings } from '../strings';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
-import { ChoiceField, FieldProblems, LinesField, NumberField, PeriodField, TextField } from './fields';
+import { ChoiceField, FieldProblems, NumberField, PeriodField, TextField } from './fields';
+import { LinesField } from './list-fields';
 
 const words = strings.makers;
 const units = ['cm', 'mm', 'in'].map((unit) => [unit, unit] as const);

@@ -3,7 +3,8 @@ import { strings } from '../strings';
 import { ConstructionAxis } from './ConstructionAxis';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
-import { ChoiceField, LinesField, NumberField, PeriodField, TextField } from './fields';
+import { ChoiceField, NumberField, PeriodField, TextField } from './fields';
+import { LinesField } from './list-fields';
 
 const words = strings.makers;
 const parts = partSchema.options.map((part) => [part, part.replaceAll('-', ' ')] as const);

@@ -1,7 +1,8 @@
 import type { FieldPath } from '../../maker';
 import { strings } from '../strings';
 import type { Editing } from './editing';
-import { ChoiceField, NumberField, NumbersField, TextField, TickField } from './fields';
+import { ChoiceField, NumberField, TextField, TickField } from './fields';
+import { NumbersField } from './list-fields';
 import { SerialFields } from './SerialFields';
 
 const words = strings.makers.slot;

@@ -1,11 +1,11 @@
-import { useId, useState } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import type { FieldPath } from '../../maker';
 import type { Problem } from '../../problem';
 import { sentence } from '../parts/ProblemNote';
 import { strings } from '../strings';
 import type { Editing } from './editing';
 
-interface Props {
+export interface FieldProps {
   edit: Editing;
   path: FieldPath;
   label: string;
@@ -32,7 +32,7 @@ export function ProblemList({ problems, id }: { problems: readonly Problem[]; id
 }
 
 /** One line of text; an empty field is taken out of the file unless it is `required`. */
-export function TextField({ edit, path, label, hint, required = false }: Props & { required?: boolean }) {
+export function TextField({ edit, path, label, hint, required = false }: FieldProps & { required?: boolean }) {
   const id = useId();
   const value = edit.at(path);
   return (
@@ -54,89 +54,7 @@ export function TextField({ edit, path, label, hint, required = false }: Props &
   );
 }
 
-/**
- * A list typed as text. What is typed goes into the file at once; the text itself stays as it is typed (an empty last
- * line is the place of the next entry) until the list changes otherwise.
- */
-function useTypedList(edit: Editing, path: FieldPath, joined: string, read: (text: string) => unknown[]) {
-  const listed = edit.list(path);
-  const [typed, setTyped] = useState<string | null>(null);
-  const same = typed !== null && JSON.stringify(read(typed)) === JSON.stringify(listed);
-  return {
-    text: same ? typed : listed.map(String).join(joined),
-    listed,
-    onInput: ({ currentTarget: { value } }: { currentTarget: { value: string } }) => {
-      setTyped(value);
-      const next = read(value);
-      edit.set(path, next.length === 0 ? undefined : next, true);
-    },
-  };
-}
-
-const readLines = (text: string) =>
-  text
-    .split('\n')
-    .map((line) => line.trim())
-    .filter((line) => line !== '');
-/** Figures apart by commas or spaces; a piece that is no figure stays as text, so that the file's problem names it. */
-const readNumbers = (text: string) =>
-  text
-    .split(/[\s,;]+/)
-    .filter((piece) => piece !== '')
-    .map((piece) => (/^\d+$/.test(piece) ? Number(piece) : piece));
-
-/** A list of texts, one a line. */
-export function LinesField({ edit, path, label, hint }: Props) {
-  const id = useId();
-  const { text, listed, onInput } = useTypedList(edit, path, '\n', readLines);
-  return (
-    <div class="field field-wide">
-      <label for={id}>{label}</label>
-      <textarea
-        id={id}
-        rows={Math.max(2, text.split('\n').length)}
-        value={text}
-        placeholder={hint}
-        aria-invalid={edit.problemsWithin(path).length > 0}
-        aria-describedby={`${id}-wrong`}
-        onInput={onInput}
-      />
-      <ListProblems edit={edit} path={path} listed={listed} id={id} />
-    </div>
-  );
-}
-
-/** A list of whole numbers in one line. */
-export function NumbersField({ edit, path, label, hint }: Props) {
-  const id = useId();
-  const { text, listed, onInput } = useTypedList(edit, path, ', ', readNumbers);
-  return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <input
-        id={id}
-        type="text"
-        value={text}
-        placeholder={hint}
-        aria-invalid={edit.problemsWithin(path).length > 0}
-        aria-describedby={`${id}-wrong`}
-        onInput={onInput}
-      />
-      <ListProblems edit={edit} path={path} listed={listed} id={id} />
-    </div>
-  );
-}
-
-const ListProblems = ({ edit, path, listed, id }: Pick<Props, 'edit' | 'path'> & { listed: unknown[]; id: string }) => (
-  <div id={`${id}-wrong`}>
-    <FieldProblems edit={edit} path={path} />
-    {listed.map((_, index) => (
-      <FieldProblems key={index} edit={edit} path={[...path, index]} />
-    ))}
-  </div>
-);
-
-interface NumberProps extends Props {
+interface NumberProps extends FieldProps {
   /** What an empty field stands for. */
   empty?: null;
   /** The number, where it does not stand at `path` as such. */
@@ -173,7 +91,11 @@ export function ChoiceField<T extends string | number | boolean>({
   choices,
   none,
   onChoice = (choice) => edit.set(path, choice),
-}: Props & { choices: readonly (readonly [T, string])[]; none?: string; onChoice?: (choice: T | undefined) => void }) {
+}: FieldProps & {
+  choices: readonly (readonly [T, string])[];
+  none?: string;
+  onChoice?: (choice: T | undefined) => void;
+}) {
   const id = useId();
   const value = edit.at(path);
   const chosen = choices.findIndex(([choice]) => choice === value);
@@ -198,7 +120,7 @@ export function ChoiceField<T extends string | number | boolean>({
   );
 }
 
-export function TickField({ edit, path, label }: Props) {
+export function TickField({ edit, path, label }: FieldProps) {
   return (
     <label class="tick">
       <input
@@ -218,7 +140,7 @@ export function PeriodField({
   label,
   words,
   optional = false,
-}: Props & { words: { from: string; to: string; hint: string }; optional?: boolean }) {
+}: FieldProps & { words: { from: string; to: string; hint: string }; optional?: boolean }) {
   const id = useId();
   const value = edit.at(path);
   const [first = '', last = null] = Array.isArray(value) ? value : [];
