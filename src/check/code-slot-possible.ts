@@ -26,6 +26,7 @@ export const codeSlotPossible = defineCheck({
       const inTime = misfitInTime(code, facts.maker);
       const misfit = inTime?.misfit ?? (readings.length > 0 ? undefined : own);
       if (!misfit) return [];
+      const system = facts.maker.codeSystems.find(({ id }) => id === misfit.system.id);
       const near = (inTime ?? decoding).nearest[0];
       const maybeMisread = near !== undefined && near.likelihood >= misreadExplains;
       const hint = near ? ` ${near.text} would read (${near.change}).` : '';
@@ -35,7 +36,7 @@ export const codeSlotPossible = defineCheck({
           key: decoding.id,
           statement: `${sentence(words)}: ${misfit.slot} “${misfit.value}” does not exist, expected ${misfit.expected}.${hint}`,
           photos,
-          source: fromMakerFile(facts.maker.name, `code system ${misfit.system.id}`, misfit.system.source),
+          source: fromMakerFile(facts.maker.name, `code system ${misfit.system.id}`, system?.source),
           asks: [commonAsks.stampPhoto],
         },
       ];

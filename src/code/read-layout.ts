@@ -3,7 +3,7 @@ import { type Impossible, interpret } from './interpret';
 import { type LaidLayout, longestCode } from './layout';
 import { shapeMass } from './mass';
 import { expectedShare } from './prior';
-import { readingOf, systemName } from './reading';
+import { readingOf } from './reading';
 import { leftOut, type Step, searchLayout } from './search';
 import type { Weighed, WeighedMisfit } from './settle';
 
@@ -65,7 +65,7 @@ export function misfitLayout(
     const wrong = impossibleIn(plain, system, laid, latestYear);
     if (!wrong) return [];
     const { slot, value, expected, share } = wrong;
-    const misfit = { text, probability: 0, system: systemName(system), slot, value, expected };
+    const misfit = { text, probability: 0, system: { maker: system.maker, id: system.id }, slot, value, expected };
     return [{ misfit, weight: known * probability * share, mass: probability }];
   });
 }

@@ -66,7 +66,7 @@ function reasonsOf(system: BookSystem, laid: LaidLayout, path: string, meaning: 
 }
 
 /** The name of the rule book that a reading follows, with the source that its file gives. */
-export const systemName = ({ maker, id, source }: BookSystem): SystemName => ({
+const systemName = ({ maker, id, source }: BookSystem): SystemName => ({
   maker,
   id,
   ...(source ? { source } : {}),
