@@ -92,7 +92,7 @@ function decodeSteps(steps: Step[], options: DecodeOptions, written: string, sha
       }
     }
   }
-  const outcome = settle(weighed, misfits, nothing, written);
+  const outcome = settle(weighed, misfits, { nothing, written, legible: share.legible });
   if (outcome.readings.length > 0 || written === '') return { outcome };
   const nearest = [
     ...outcome.nearest,

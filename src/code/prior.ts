@@ -8,11 +8,13 @@ import { yearValues } from './year';
  * Shares of what a line taken for a code may be: a sound code of a system on file; a text with a system's shape and
  * an impossible value (a slip of the stamp, or a copy); any other text. Our own assumptions: they only decide when
  * the characters are doubtful, and they are set so that an impossible value that is clearly legible stays impossible.
+ * `legible` is the least probability of a reading for each of its characters (their geometric mean): where fewer than
+ * one in two was seen, that no other code would do makes a guess the best one, but nothing read.
  */
-export const shares = { sound: 0.8, misfit: 0.12, free: 0.08 };
+export const shares = { sound: 0.8, misfit: 0.12, free: 0.08, legible: 0.5 };
 
 /** What someone typed or quoted as a code is hardly ever other text. */
-export const typedShares: typeof shares = { sound: 0.85, misfit: 0.149, free: 0.001 };
+export const typedShares: typeof shares = { sound: 0.85, misfit: 0.149, free: 0.001, legible: 0 };
 
 /** Share of sound codes dated outside their system's period, and of codes of a plant outside its own. */
 const outsideShare = 0.05;

@@ -43,12 +43,13 @@ export function readLayout(steps: readonly Step[], { system, laid, known, named,
     const meanings = interpret(system, laid, path, latestYear);
     if (!Array.isArray(meanings)) continue;
     mass += probability;
+    const legibility = probability ** (1 / path.length);
     for (const meaning of meanings) {
       // Without a maker's name a date outside a system's period says no more than that another system fits better.
       if (!named && !meaning.inPeriod) continue;
       const share = expectedShare(system, laid, path, meaning, latestYear) / meanings.length;
       const reading = readingOf(system, laid, path, meaning);
-      weighed.push({ reading, inPeriod: meaning.inPeriod, weight: known * probability * share });
+      weighed.push({ reading, inPeriod: meaning.inPeriod, weight: known * probability * share, legibility });
     }
   }
   return { weighed, mass };

@@ -15,6 +15,8 @@ export interface Weighed {
   reading: Reading;
   inPeriod: boolean;
   weight: number;
+  /** Probability of its text in the lattice, for each character: the geometric mean. */
+  legibility: number;
 }
 export interface WeighedMisfit {
   misfit: Misfit;
@@ -34,9 +36,14 @@ const sumOf = (items: { weight: number }[]) => items.reduce((sum, { weight }) =>
 
 /**
  * Turns weights into probabilities (they sum to at most 1, the rest being "none of these") and keeps what is worth
- * saying. When no text reaches the acceptance level there are no readings: candidates go to `nearest`.
+ * saying. When no text reaches the acceptance level with characters that are legible there are no readings: candidates
+ * go to `nearest`.
  */
-export function settle(weighed: Weighed[], misfits: WeighedMisfit[], nothing: number, written: string): Settled {
+export function settle(
+  weighed: Weighed[],
+  misfits: WeighedMisfit[],
+  { nothing, written, legible }: { nothing: number; written: string; legible: number },
+): Settled {
   // Under two systems of one maker a date outside the one's period is no rival to a date inside the other's.
   const sound = new Set(weighed.flatMap(({ reading, inPeriod }) => (inPeriod ? [keyOf(reading)] : [])));
   const rivals = mergeReadings(
@@ -54,7 +61,10 @@ export function settle(weighed: Weighed[], misfits: WeighedMisfit[], nothing: nu
   for (const { text, probability } of all) texts.set(bare(text), (texts.get(bare(text)) ?? 0) + probability);
   // With many maker files on hand each of many readings of one text may be unlikely: the likeliest are kept.
   const readings = all.filter(({ probability }, place) => probability >= worthReading || place < 3);
-  if (Math.max(0, ...texts.values()) >= acceptanceLevel) {
+  const isLegible = rivals.some(
+    ({ reading, legibility }) => legibility >= legible && texts.get(bare(reading.text))! >= acceptanceLevel,
+  );
+  if (isLegible) {
     return { readings: readings.filter(({ probability }) => probability >= leastReading), misfits: [], nearest: [] };
   }
   const told = wrong
@@ -83,6 +93,7 @@ function mergeReadings(weighed: Weighed[], written: string): Weighed[] {
     if (!known) merged.set(key, { ...item });
     else {
       known.weight += item.weight;
+      known.legibility = Math.max(known.legibility, item.legibility);
       if (text === written) known.reading = item.reading;
     }
   }
