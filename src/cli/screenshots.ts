@@ -22,12 +22,28 @@ async function shoot(page: Page, name: string): Promise<void> {
       // As tall as the content: what sticks to the window's end would else lie across its middle.
       const height = await page.evaluate(() => document.documentElement.scrollHeight);
       await page.setViewportSize({ width, height: Math.min(tallest, Math.max(500, height)) });
-      const whole = await page.screenshot();
-      const small = await sharp(whole).png({ palette: true, colours: 96, compressionLevel: 9 }).toBuffer();
-      await writeFile(`${folder}${name}-${width}-${colorScheme}.png`, small);
-      console.log(`${name}-${width}-${colorScheme}.png ${Math.round(small.length / 1024)} KB`);
+      await save(await page.screenshot(), `${name}-${width}-${colorScheme}.png`);
     }
   }
+}
+
+/** The part around one element, for pages that go on for metres. */
+async function shootPart(page: Page, name: string, selector: string): Promise<void> {
+  for (const colorScheme of schemes) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 900 });
+      // As tall as the page: what sticks to the window's top would else lie across the part.
+      await page.setViewportSize({ width, height: await page.evaluate(() => document.documentElement.scrollHeight) });
+      await save(await page.locator(selector).screenshot(), `${name}-${width}-${colorScheme}.png`);
+    }
+  }
+}
+
+async function save(picture: Buffer, file: string): Promise<void> {
+  const small = await sharp(picture).png({ palette: true, colours: 96, compressionLevel: 9 }).toBuffer();
+  await writeFile(folder + file, small);
+  console.log(`${file} ${Math.round(small.length / 1024)} KB`);
 }
 
 async function readListing(browser: Browser, url: string): Promise<Page> {
@@ -37,6 +53,8 @@ async function readListing(browser: Browser, url: string): Promise<Page> {
   await panel.locator('[data-stage=done]').waitFor({ state: 'attached', timeout: patienceMs });
   return panel;
 }
+
+const knownCodes = 'KV0915 1995-01 BE\nHJ1929 1999-12 FR\nZM0084 2004-08 ES\nWQ1012 2002-11 US\n';
 
 const wanted = process.argv.slice(2);
 const shots: Record<string, (browser: Browser, market: string) => Promise<void>> = {
@@ -71,6 +89,9 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
     await list.goto(browser.extensionUrl('watchlist.html'));
     await list.getByRole('button', { name: 'Export as a file' }).waitFor();
     await shoot(list, 'watch-list');
+    await list.getByRole('link', { name: 'Dossier' }).last().click();
+    await list.locator('.time-axis').waitFor();
+    await shoot(list, 'dossier');
   },
   async 'maker-files'(browser) {
     const page = await browser.context.newPage();
@@ -82,6 +103,11 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
       .first()
       .click();
     await shoot(page, 'maker-editor');
+    await page.getByText('Learn a system from known codes').click();
+    await page.getByRole('textbox', { name: 'Known codes, one a row' }).fill(knownCodes);
+    await page.getByRole('button', { name: 'Find layouts' }).click();
+    await page.locator('.learn-found').waitFor();
+    await shootPart(page, 'maker-learn', 'details:has(.learn-found)');
     await page.getByRole('button', { name: 'Back to the list' }).click();
     await shoot(page, 'maker-files');
   },
