@@ -30,8 +30,8 @@ export interface AxisRow {
   bars: AxisBar[];
   /** Dates that lie wholly beyond an end of the axis. */
   beyond: ('before' | 'after')[];
-  /** Whether the row belongs to the largest agreeing set. */
-  agrees: boolean;
+  /** Whether the row belongs to every one of the largest agreeing sets, to one side of a tie, or to none of them. */
+  agrees: 'all' | 'one-side' | 'none';
 }
 
 export interface AxisLayout {
@@ -39,6 +39,9 @@ export interface AxisLayout {
   years: [number, number];
   ticks: { year: number; at: number }[];
   rows: AxisRow[];
-  /** The stretch on which the largest agreeing set agrees, and its words; empty when nothing agrees with anything. */
-  agreeing: { bars: AxisBar[]; words: string; facts: number };
+  /**
+   * Where the largest agreeing sets agree, in words, one entry for each side of a tie, and how many more sides there
+   * are than are named; empty when nothing agrees with anything.
+   */
+  agreeing: { bars: AxisBar[]; sides: string[]; more: number; facts: number };
 }

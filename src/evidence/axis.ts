@@ -1,7 +1,7 @@
-import { type Span, spanWords } from '../span';
+import { type Span, spanWords, unionOf } from '../span';
 import type { AxisBar, AxisLayout, AxisRow } from './axis-types';
 import { evidenceId } from './ids';
-import type { Reasoning } from './reasoning-types';
+import type { Reasoning, Stretch } from './reasoning-types';
 import { stretchWords } from './stretch';
 import type { Evidence } from './types';
 import { anyOf } from './wording';
@@ -9,8 +9,8 @@ import { anyOf } from './wording';
 /** A date this many years away from the core of the evidence does not stretch the axis; its bar runs off the edge. */
 const reachYears = 10;
 const mostTicks = 6;
-/** Equally large agreeing sets that are drawn and named. */
-const mostAgreeing = 3;
+/** Sides of a tie that are named; how many more there are is said. */
+const mostSides = 3;
 const dayMs = 86_400_000;
 
 /**
@@ -24,21 +24,47 @@ export function layOutAxis(evidence: readonly Evidence[], reasoning: Reasoning):
   const years = yearsOf(dated);
   if (!years) return null;
   const scale = scaleOf(years);
-  // Sets that are equally large are all named: to name one would take a side.
-  const largest = reasoning.agreeing.slice(0, mostAgreeing);
-  const inLargest = new Set(largest.flatMap((set) => set.evidence));
-  const spoken = largest.filter(({ facts, spans }) => facts > 1 && spans.length > 0);
-  const agreed = new Map(spoken.flatMap(({ spans }) => spans).map((span) => [spanWords(span), span]));
+  const sides = sidesOf(evidence, reasoning);
+  const stretches = sides.flatMap((side) => side.stretches.filter(({ spans }) => spans.length > 0));
+  const named = stretches.slice(0, mostSides);
   return {
     years,
     ticks: ticksOf(years).map((year) => ({ year, at: scale.at(`${String(year).padStart(4, '0')}-01-01`) })),
-    rows: mergeRepeated(dated).map((pieces) => rowOf(pieces, scale, inLargest, dated)),
+    rows: mergeRepeated(dated).map((pieces) => rowOf(pieces, scale, sides, dated)),
     agreeing: {
-      bars: [...agreed.values()].flatMap((span) => scale.bar(span) ?? []),
-      words: anyOf([...new Set(spoken.map(stretchWords))]),
-      facts: spoken[0]?.facts ?? 0,
+      bars: unionOf(named.flatMap(({ spans }) => spans)).flatMap((span) => scale.bar(span) ?? []),
+      sides: named.map(stretchWords),
+      more: stretches.length - named.length,
+      facts: named.length > 0 ? (reasoning.agreeing[0]?.facts ?? 0) : 0,
     },
   };
+}
+
+/** Facts that agree, as many as on any other side: the evidence, and where it agrees, one entry for each ground. */
+interface Side {
+  evidence: Set<string>;
+  stretches: Stretch[];
+}
+
+/**
+ * The largest agreeing sets, those of the same facts as one side: a loose date that is met at its edge and in its
+ * middle is not two opinions. None when no two facts agree.
+ */
+function sidesOf(evidence: readonly Evidence[], { agreeing }: Reasoning): Side[] {
+  const basisOf = new Map(evidence.map(({ id, basis }) => [id, basis]));
+  const sides = new Map<string, Side>();
+  for (const set of agreeing.filter(({ facts }) => facts > 1)) {
+    const facts = [...new Set(set.evidence.map((id) => basisOf.get(id)))].sort().join('\n');
+    const { evidence: known, stretches } = sides.get(facts) ?? { evidence: new Set(), stretches: [] };
+    const ground = (stretch: Stretch) => stretch.places.join();
+    const same = stretches.find((stretch) => ground(stretch) === ground(set));
+    const spans = unionOf([...(same?.spans ?? []), ...set.spans]);
+    sides.set(facts, {
+      evidence: new Set([...known, ...set.evidence]),
+      stretches: [...stretches.filter((stretch) => stretch !== same), { spans, places: set.places }],
+    });
+  }
+  return [...sides.values()];
 }
 
 const yearOf = (day: string) => Number(day.slice(0, 4));
@@ -107,13 +133,9 @@ function mergeRepeated(dated: readonly Evidence[]): Evidence[][] {
   return [...rows.values()];
 }
 
-function rowOf(
-  pieces: readonly Evidence[],
-  scale: Scale,
-  inLargest: ReadonlySet<string>,
-  dated: readonly Evidence[],
-): AxisRow {
+function rowOf(pieces: readonly Evidence[], scale: Scale, sides: readonly Side[], dated: readonly Evidence[]): AxisRow {
   const { statement, spans, strength, source } = pieces[0]!;
+  const on = sides.filter((side) => pieces.some(({ id }) => side.evidence.has(id))).length;
   return {
     evidence: pieces.map(({ id }) => id),
     kind: kindOf(pieces[0]!, dated),
@@ -125,7 +147,7 @@ function rowOf(
     places: [...new Set(pieces.flatMap(({ places }) => places))],
     bars: spans.flatMap((span) => scale.bar(span) ?? []),
     beyond: [...new Set(spans.flatMap((span) => scale.beyond(span) ?? []))],
-    agrees: pieces.some(({ id }) => inLargest.has(id)),
+    agrees: on === 0 ? 'none' : on === sides.length ? 'all' : 'one-side',
   };
 }
 

@@ -36,7 +36,7 @@ export function TimeAxis({ evidence, reasoning, tableShown = false }: Props) {
   const layout = layOutAxis(evidence, reasoning);
   if (!layout) return null;
   const { agreeing } = layout;
-  const agreed = agreeing.facts > 1 ? words.agreed(agreeing.facts, agreeing.words) : words.noneAgree;
+  const agreed = agreeing.facts > 1 ? words.agreed(agreeing.facts, agreeing.sides, agreeing.more) : words.noneAgree;
   return (
     <section class="time-axis" aria-labelledby="time-axis-title">
       <h2 id="time-axis-title">{words.title}</h2>

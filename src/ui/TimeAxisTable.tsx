@@ -42,7 +42,7 @@ const TableRow = ({ row }: { row: AxisRow }) => (
     </td>
     <td>
       {row.strength === 'hard' ? words.hard : words.soft}
-      {row.agrees ? `; ${words.agrees}` : `; ${words.apart}`}
+      {`; ${words.agrees[row.agrees]}`}
     </td>
   </tr>
 );

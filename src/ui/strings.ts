@@ -1,5 +1,6 @@
 import type { FindingKind } from '../check/types';
 import type { PickField } from '../listing/types';
+import { axisStrings } from './axis-strings';
 import { count } from './count';
 import { dossierStrings } from './dossier-strings';
 import { languageNames } from './language-names';
@@ -101,36 +102,7 @@ export const strings = {
     inListing: 'Named in the listing',
     notVerified: 'Not verified.',
   },
-  axis: {
-    title: 'When it was made',
-    chart: (first: number, last: number, agreed: string) =>
-      `Time axis from ${first} to ${last} with one bar for each statement on date. ${agreed} All of it stands in the table below.`,
-    agreed: (facts: number, words: string) => `${facts} facts agree on ${words}.`,
-    noneAgree: 'No two facts agree on a date.',
-    hard: 'firm',
-    soft: 'loose',
-    softMeans: 'loose: a habit, a rough date, or not verified',
-    stretch: 'where most facts agree',
-    moreRows: (number: number) => `${count(number, 'more statement', 'more statements')} in the table.`,
-    table: 'The same as a table',
-    statement: 'Statement',
-    dates: 'Dates',
-    stands: 'Stands',
-    source: 'Source',
-    agrees: 'agrees with most',
-    apart: 'stands apart',
-    kinds: {
-      claim: 'Listing',
-      'claim-loose': 'Listing, at its loosest',
-      country: 'The country existed',
-      reading: 'Code',
-      system: 'Code system',
-      plant: 'Plant',
-      mark: 'Mark',
-      construction: 'Construction',
-    },
-    beyond: { before: 'earlier than this axis', after: 'later than this axis' },
-  },
+  axis: axisStrings,
   photos: {
     title: 'Photos',
     alone: (number: number) => `Photo ${number}`,

@@ -49,14 +49,15 @@ test('the stretch of the largest agreeing set is marked, and who belongs to it i
     piece('code', { spans: [yearsSpan(1993, 1996)] }),
     piece('plant', { spans: [yearsSpan(1988, 1995)] }),
   ])!;
-  expect(axis.agreeing).toMatchObject({ words: '1993 to 1995', facts: 2 });
+  expect(axis.agreeing).toMatchObject({ sides: ['1993 to 1995'], more: 0, facts: 2 });
   expect(axis.agreeing.bars).toHaveLength(1);
-  expect(axis.rows.map(({ agrees }) => agrees)).toEqual([false, true, true]);
+  expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['none', 'all', 'all']);
 });
 
 test('where no two facts agree nothing is marked', () => {
   const axis = layOut([piece('a', { spans: [yearSpan(1984)] }), piece('b', { spans: [yearSpan(1994)] })])!;
-  expect(axis.agreeing).toEqual({ bars: [], words: '', facts: 0 });
+  expect(axis.agreeing).toEqual({ bars: [], sides: [], more: 0, facts: 0 });
+  expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['none', 'none']);
 });
 
 test('a loose claim stands twice, as it was said and at its loosest', () => {
@@ -136,7 +137,27 @@ test('two dates with equally many facts are both named and marked', () => {
     }),
   ];
   const axis = layOutAxis(evidence, reason(evidence))!;
-  expect(axis.agreeing).toMatchObject({ words: '1987 or July 1998', facts: 2 });
+  expect(axis.agreeing).toMatchObject({ sides: ['1987', 'July 1998'], more: 0, facts: 2 });
   expect(axis.agreeing.bars).toHaveLength(2);
-  expect(axis.rows.map(({ agrees }) => agrees)).toEqual([true, true, true]);
+  expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['one-side', 'one-side', 'all']);
+});
+
+test('of many equal sides three are named, how many more there are is told, and every one of them counts as a side', () => {
+  const lining = piece('lining', { spans: [yearsSpan(1970, null)] });
+  const years = [1981, 1983, 1985, 1987, 1989].map((year) => piece(`in ${year}`, { spans: [yearSpan(year)] }));
+  const axis = layOut([...years, lining])!;
+  expect(axis.agreeing).toMatchObject({ sides: ['1981', '1983', '1985'], more: 2, facts: 2 });
+  expect(axis.rows.map(({ agrees }) => agrees)).toEqual([...years.map(() => 'one-side'), 'all']);
+});
+
+test('a loose date that the same facts meet in its middle and at its edge is one side', () => {
+  const from = { kind: 'claim', id: 'c' } as const;
+  const axis = layOut([
+    piece('literal', { from, basis: 'about 2010', spans: [yearSpan(2010)], strength: 'soft' }),
+    piece('wide', { from, basis: 'about 2010', spans: [yearsSpan(2005, 2015)] }),
+    piece('mark', { spans: [yearsSpan(2008, 2012)] }),
+    piece('code', { basis: 'code', spans: [], places: ['IE'] }),
+    piece('plant', { from: { kind: 'plant', id: 'd' }, basis: 'code', spans: [yearsSpan(1990, 2009)] }),
+  ])!;
+  expect(axis.agreeing).toMatchObject({ sides: ['2008 to 2010, Ireland'], more: 0, facts: 3 });
 });

@@ -16,6 +16,7 @@ const span: fc.Arbitrary<Span> = fc
   .filter(([from, to]) => from <= to)
   .map(([from, to]) => yearsSpan(from === 1989 ? null : from, to === 1996 ? null : to));
 const one = fc.record({
+  from: fc.constantFrom('claim' as const, 'reading' as const, 'system' as const).map((kind) => ({ kind, id: 'd' })),
   basis: fc.constantFrom('a', 'b', 'c', 'd', 'e', 'f', 'g'),
   spans: fc.array(span, { maxLength: 3 }),
   places: fc.array(fc.constantFrom(...grounds), { maxLength: 2 }),
@@ -41,13 +42,23 @@ test('the largest agreeing sets are those that trying every set finds', () => {
   fc.assert(
     fc.property(evidenceOf(7), (evidence) => {
       const speaking = evidence.filter(({ spans, places }) => spans.length + places.length > 0);
-      const weight = (set: Evidence[]) =>
-        new Set(set.map(({ basis }) => basis)).size * 10_000 +
-        set.filter((p) => p.strength === 'hard').length * 100 +
-        set.length;
-      const holding = subsets(speaking).filter((set) => set.length > 0 && holds(set));
+      const follows = ({ from }: Evidence) => from.kind === 'system';
+      const readingsOf = (piece: Evidence, of: Evidence[]) => of.filter((p) => p.basis === piece.basis && !follows(p));
+      // What follows from a reading stands only with it.
+      const stands = (set: Evidence[]) =>
+        set.every((p) => !follows(p) || readingsOf(p, speaking).length === 0 || readingsOf(p, set).length > 0);
+      const factsOf = (set: Evidence[]) => new Set(set.map(({ basis }) => basis)).size;
+      // Said again, a fact weighs no more, neither as a fact nor as a hard one.
+      const weight = (set: Evidence[]) => {
+        const weighing = set.filter((p) => !follows(p));
+        return factsOf(weighing) * 100 + factsOf(weighing.filter((p) => p.strength === 'hard'));
+      };
+      const holding = subsets(speaking).filter((set) => set.length > 0 && holds(set) && stands(set));
       const most = Math.max(0, ...holding.map(weight));
-      const expected = holding.filter((set) => weight(set) === most).map((set) => set.map(({ id }) => id).join());
+      const heaviest = holding.filter((set) => weight(set) === most);
+      const isWhole = (set: Evidence[]) =>
+        !heaviest.some((other) => other.length > set.length && set.every((p) => other.includes(p)));
+      const expected = heaviest.filter(isWhole).map((set) => set.map(({ id }) => id).join());
       const found = reason(evidence).agreeing.map((set) => set.evidence.join());
       expect(found.sort()).toEqual(expected.sort());
     }),

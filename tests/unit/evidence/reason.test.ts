@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { reason, reasoningSchema } from '../../../src/evidence';
+import { gatherEvidence, reason, reasoningSchema } from '../../../src/evidence';
 import { decadeSpan, monthSpan, yearSpan, yearsSpan } from '../../../src/span';
-import { piece } from './samples';
+import { decoding, madeClaim, mark, piece, reading } from './samples';
 
 test('nothing is said of no evidence', () => {
   expect(reason([])).toEqual({ agrees: true, agreeing: [], conflicts: [], conflictsComplete: true, explanations: [] });
@@ -69,6 +69,41 @@ test('the plant of a code counts for nothing where the code itself does not agre
   expect(result.agreeing.map(({ statement }) => statement)).toEqual([
     '2 facts agree on 1987',
     '2 facts agree on July 1998',
+  ]);
+});
+
+test('a date said in the title and again in the description weighs no more than the stamp', () => {
+  const evidence = gatherEvidence({
+    claims: [madeClaim('title', 'made in 1987', yearSpan(1987)), madeClaim('description', 'from 1987', yearSpan(1987))],
+    decodings: [decoding('d1', { readings: [reading({ span: monthSpan(1998, 7) })] })],
+    marks: [mark('m1', { spans: [yearsSpan(1970, null)], places: [] })],
+    maker: null,
+  });
+  expect(reason(evidence).agreeing.map(({ facts, statement }) => [facts, statement])).toEqual([
+    [2, '2 facts agree on 1987'],
+    [2, '2 facts agree on July 1998, Belgium'],
+  ]);
+});
+
+test('a loose date agrees as a whole: its edge alone is not another side', () => {
+  const claims = [madeClaim('c1', 'from the 1990s', decadeSpan(1990))];
+  const evidence = gatherEvidence({ claims, decodings: [], marks: [mark('m1', { places: [] })], maker: null });
+  expect(evidence).toHaveLength(3);
+  expect(reason(evidence).agreeing.map(({ statement }) => statement)).toEqual([
+    '2 facts agree on January 1990 to 3 October 1990',
+  ]);
+});
+
+test('what follows from a reading narrows nothing where the reading itself is not among what agrees', () => {
+  const code = { kind: 'reading', id: 'd1' } as const;
+  const result = reason([
+    piece('claim', { spans: [decadeSpan(1980)] }),
+    piece('lining', { from: { kind: 'construction', id: 'c1' }, spans: [yearsSpan(1970, 1999)] }),
+    piece('code', { from: code, basis: 'code:KV', spans: [monthSpan(2004, 7)] }),
+    piece('plant', { from: { ...code, kind: 'plant' }, basis: 'code:KV', spans: [yearsSpan(1982, 2006)] }),
+  ]);
+  expect(result.agreeing.map(({ evidence, statement }) => [evidence, statement])).toEqual([
+    [['claim', 'lining'], '2 facts agree on the 1980s'],
   ]);
 });
 

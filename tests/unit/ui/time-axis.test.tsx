@@ -62,6 +62,22 @@ test('which one wrong fact would explain everything is said', () => {
   ]);
 });
 
+test('in a tie every side is named, in words and in the table, and has its band', () => {
+  const lining = piece('lining', { spans: [yearsSpan(1970, null)] });
+  const room = show([piece('claim', { spans: [yearSpan(1987)] }), piece('code', { spans: [yearSpan(1998)] }), lining]);
+  expect(room.querySelector('.time-axis-agreed')?.textContent).toBe('2 facts agree on 1987, and as many on 1998.');
+  expect(room.querySelectorAll('.time-axis-chart .time-axis-band')).toHaveLength(2);
+  expect([...room.querySelectorAll('tbody td:last-child')].map((cell) => cell.textContent)).toEqual([
+    'firm; on one of the equal sides',
+    'firm; on one of the equal sides',
+    'firm; agrees with most',
+  ]);
+  const five = [1981, 1983, 1985, 1987, 1989].map((year) => piece(`${year}`, { spans: [yearSpan(year)] }));
+  expect(show([...five, lining]).querySelector('.time-axis-agreed')?.textContent).toBe(
+    '2 facts agree on 1981, as many on 1983, as many on 1985, and as many on 2 other dates.',
+  );
+});
+
 test('a page full of dates is drawn in part, and the table holds the rest', () => {
   const many = Array.from({ length: 40 }, (_, at) => piece(`e${at}`, { spans: [yearSpan(1950 + at)] }));
   const room = show(many);
