@@ -31,6 +31,8 @@ export interface PrintLine {
 
 /** Printed text by a general engine. 'page' finds the lines itself, 'line' takes the image as one line. */
 export interface PrintReader {
+  /** Of a reader that starts at its first use: starts it, and says whether it could. Absent where it already runs. */
+  starts?(): Promise<boolean>;
   read(image: PixelImage, layout: 'page' | 'line'): Promise<PrintLine[]>;
 }
 
@@ -51,7 +53,7 @@ export interface StampNets {
   acceptance: { probability: number; stampScore: number };
 }
 
-/** What reading needs from outside; `print` is null where no general engine could start. */
+/** What reading needs from outside; `print` is null where there is no general engine, or it could not start. */
 export interface StampEngines {
   print: PrintReader | null;
   net?: StampNets;

@@ -14,6 +14,7 @@ export type { ModelCard, NetFiles, NetSession, OnnxRuntime } from './net';
 export { modelCardSchema, openNets, stampNets } from './net';
 export type { OpenPrintReader, TesseractFiles } from './print/tesseract';
 export { openTesseract } from './print/tesseract';
+export { printWhenNeeded } from './print/when-needed';
 export { readStamp } from './read-stamp';
 export type { Lattice, Measurement, PhotoRead, StampLine } from './types';
 export { latticeSchema, measurementSchema, photoReadSchema, stampLineSchema } from './types';

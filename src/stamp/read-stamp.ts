@@ -10,6 +10,7 @@ import {
   sizeWithin,
 } from '../photo';
 import type { PrintReader, StampEngines } from './engines';
+import { startedPrint } from './print/when-needed';
 import { readPage, withoutRepeats } from './read-printed';
 import { readWithNets } from './read-with-nets';
 import { readWithPrint } from './read-with-print';
@@ -38,7 +39,9 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
       'Ask the seller for a larger photo.',
     );
   }
-  if (engines.net === undefined && engines.print === null) {
+  // Nets need no print reader until they meet print; without them it is all there is.
+  const print = engines.net === undefined ? await startedPrint(engines.print) : engines.print;
+  if (engines.net === undefined && print === null) {
     return unread(
       'no-stamp-engine',
       'No text reader could be started, so no photo was looked at.',
@@ -49,7 +52,7 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
   const small = readWidth === width ? photo : resizePixels(photo, readWidth, readHeight);
   const grey = greyOf(small);
   try {
-    const { lines, printed } = await readLines(small, grey, photoId, engines);
+    const { lines, printed } = await readLines(small, grey, photoId, { ...engines, print });
     return {
       state: 'read',
       photoId,
@@ -84,8 +87,9 @@ async function readLines(
       ? await readWithNets(photo, grey, photoId, net, print)
       : await readWithPrint(grey, photoId, print as PrintReader);
   const words = found.printed.filter((text) => text !== '');
-  if (print === null || words.length < linesOfLabel) return { ...found, printed: words };
-  return { ...found, printed: [...words, ...(await readPage(photo, print))] };
+  const reader = words.length < linesOfLabel ? null : await startedPrint(print);
+  if (reader === null) return { ...found, printed: words };
+  return { ...found, printed: [...words, ...(await readPage(photo, reader))] };
 }
 
 const scaleQuad = (quad: StampLine['quad'], across: number, down: number): Quad =>

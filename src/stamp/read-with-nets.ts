@@ -6,6 +6,7 @@ import { freeTexts } from './free-text';
 import { lookCloser } from './look-closer';
 import { looksLikeCode } from './looks-like-code';
 import { measureLine } from './measure';
+import { startedPrint } from './print/when-needed';
 import { readPrintedLine } from './read-printed';
 import type { Lattice, StampLine } from './types';
 
@@ -35,7 +36,8 @@ export async function readWithNets(
     const free = freeTexts(lattice)[0] ?? { text: '', probability: 0 };
     if (free.text === '' || isLoneShape(lattice)) return;
     if (!isCode({ stampScore, free })) {
-      const words = print === null ? '' : await readPrintedLine(grey, quad, print);
+      const reader = await startedPrint(print);
+      const words = reader === null ? '' : await readPrintedLine(grey, quad, reader);
       printed.push(words === '' && isWording(free) ? free.text : words);
     }
     const crop = cropLine(grey, quad, 48);

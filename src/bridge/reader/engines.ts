@@ -1,23 +1,28 @@
-import { type OnnxRuntime, openNets, openTesseract, type StampEngines, type StampNets } from '../../stamp';
+import {
+  type OnnxRuntime,
+  openNets,
+  openTesseract,
+  printWhenNeeded,
+  type StampEngines,
+  type StampNets,
+} from '../../stamp';
 
 /**
  * Starts the recognisers from the extension's own files; `files` is its address with a slash at the end. What cannot
  * start (no WASM SIMD) is left out: without the nets the print recogniser reads stamps, without both no photo is read.
  */
 export async function openEngines(files: string): Promise<StampEngines> {
-  const [print, net] = await Promise.all([openPrint(files), openStampNets(files)]);
+  const print = printWhenNeeded(
+    () =>
+      openTesseract({
+        langPath: `${files}ocr`,
+        workerPath: `${files}ocr/worker.min.js`,
+        corePath: `${files}ocr/tesseract-core-simd-lstm.wasm.js`,
+      }),
+    (error) => console.error('[tellstamp] the print recogniser did not start', error),
+  );
+  const net = await openStampNets(files);
   return net === null ? { print } : { print, net };
-}
-
-function openPrint(files: string): Promise<StampEngines['print']> {
-  return openTesseract({
-    langPath: `${files}ocr`,
-    workerPath: `${files}ocr/worker.min.js`,
-    corePath: `${files}ocr/tesseract-core-simd-lstm.wasm.js`,
-  }).catch((error: unknown) => {
-    console.error('[tellstamp] the print recogniser did not start', error);
-    return null;
-  });
 }
 
 async function openStampNets(files: string): Promise<StampNets | null> {
