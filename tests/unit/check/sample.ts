@@ -7,6 +7,7 @@ import type { Field, Listing } from '../../../src/listing/types';
 import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, partialDateSpan, periodSpan, type Span, yearSpan } from '../../../src/span';
 import type { PhotoRead, StampLine } from '../../../src/stamp/types';
+import { blankListing } from '../blank-listing';
 
 /** A small invented maker, enough for every check. */
 export const ondrasse: MakerFile = {
@@ -60,34 +61,7 @@ export const stated = <T>(value: T, words?: string): Field<T> => [
   { value, origin: 'visible', where: 'body', confidence: 0.9, ...(words === undefined ? {} : { words }) },
 ];
 
-export const emptyListing: Listing = {
-  format: 1,
-  url: 'https://attic-arcade.example/item/1',
-  readAt: '2026-01-15T10:00:00Z',
-  kind: 'listing',
-  language: 'en',
-  title: stated('Ondrasse bag'),
-  description: [],
-  text: '',
-  maker: [],
-  model: [],
-  itemCode: [],
-  price: [],
-  condition: [],
-  availability: [],
-  measures: [],
-  colour: [],
-  material: [],
-  posted: [],
-  watchers: [],
-  bids: [],
-  returns: [],
-  shipping: [],
-  payment: [],
-  seller: { name: [], rating: [], salesCount: [], memberSince: [], trader: [], place: [] },
-  photos: [],
-  problems: [],
-};
+export const emptyListing: Listing = { ...blankListing, title: stated('Ondrasse bag') };
 
 /** A listing with `count` photos p1, p2, … */
 export const withPhotos = (count: number, rest: Partial<Listing> = {}): Listing => ({

@@ -1,6 +1,7 @@
 import { type Claim, findClaims } from '../../../src/claim';
 import type { Listing } from '../../../src/listing/types';
 import type { MakerFile } from '../../../src/maker/types';
+import { blankListing } from '../blank-listing';
 
 /** A small maker file for claim tests: an invented maker with one plant, some construction words and two models. */
 export const ondrasse: MakerFile = {
@@ -33,32 +34,11 @@ export const listingOf = (
   language: string | null = 'en',
   more: Partial<Listing> = {},
 ): Listing => ({
-  format: 1,
-  url: 'https://attic-arcade.example/piece/1',
+  ...blankListing,
   readAt: '2026-11-25T09:00:00Z',
-  kind: 'listing',
   language,
   title: title ? [{ value: title, origin: 'visible', where: 'h1', confidence: 0.9 }] : [],
   description: description ? [{ value: description, origin: 'visible', where: 'p', confidence: 0.9 }] : [],
-  text: '',
-  maker: [],
-  model: [],
-  itemCode: [],
-  price: [],
-  condition: [],
-  availability: [],
-  measures: [],
-  colour: [],
-  material: [],
-  posted: [],
-  watchers: [],
-  bids: [],
-  returns: [],
-  shipping: [],
-  payment: [],
-  seller: { name: [], rating: [], salesCount: [], memberSince: [], trader: [], place: [] },
-  photos: [],
-  problems: [],
   ...more,
 });
 

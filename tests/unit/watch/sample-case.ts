@@ -1,36 +1,16 @@
 import { type Case, caseSchema } from '../../../src/case/types';
+import { blankListing } from '../blank-listing';
 
 /** A valid case of an invented listing, as small as the schema allows. */
 export const sampleCase = (url = 'https://attic-arcade.example/item/7', title = 'Ondrasse Carryall 30'): Case =>
   caseSchema.parse({
     format: 1,
     listing: {
-      format: 1,
+      ...blankListing,
       url,
       readAt: '2026-03-01T10:00:00.000Z',
-      kind: 'listing',
-      language: 'en',
       title: [{ value: title, origin: 'json-ld', where: 'name', confidence: 0.9 }],
-      description: [],
       text: title,
-      maker: [],
-      model: [],
-      itemCode: [],
-      price: [],
-      condition: [],
-      availability: [],
-      measures: [],
-      colour: [],
-      material: [],
-      posted: [],
-      watchers: [],
-      bids: [],
-      returns: [],
-      shipping: [],
-      payment: [],
-      seller: { name: [], rating: [], salesCount: [], memberSince: [], trader: [], place: [] },
-      photos: [],
-      problems: [],
     },
     photos: [],
     typedCodes: [],
