@@ -34,6 +34,15 @@ describe('every field of a maker file', () => {
     await settings.getByText('Skipped: I O Q').waitFor();
     await settings.getByLabel('Letters in order').fill('ABCD-');
     await settings.locator('.field-problems').getByText('capital letters or digits').waitFor();
+    // From the list of all that is to correct back to the field, by keyboard, though its slot is folded away again.
+    await systems.locator('.slots button').click();
+    await settings.waitFor({ state: 'detached' });
+    await page.getByText('What is to correct').press('Enter');
+    await button('code system 1, slot 1, letters').press('Enter');
+    const letters = settings.getByLabel('Letters in order');
+    await letters.waitFor();
+    await page.waitForFunction(() => document.activeElement?.getAttribute('data-place')?.endsWith('.letters'));
+    expect(await letters.inputValue()).toBe('ABCD-');
     await button('Undo: change code system 1, slot 1, letters').click();
     await settings.getByLabel('inside a shape, written in brackets: (A)').check();
     await settings.getByLabel('Written as').selectOption('two digits');

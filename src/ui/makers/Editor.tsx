@@ -5,6 +5,7 @@ import { ProblemNote, sentence } from '../parts/ProblemNote';
 import { strings } from '../strings';
 import { editingOf } from './editing';
 import { FieldProblems, TextField } from './fields';
+import { hasField, placeOf, useGoToField } from './go-to-field';
 import { LearnSystem } from './LearnSystem';
 import { LinesField } from './list-fields';
 import { Models } from './Models';
@@ -25,9 +26,10 @@ export function Editor({ fileId, draft, onChange }: Props) {
   const inspection = inspectDraft(draft);
   const edit = editingOf(draft, inspection, onChange);
   const [back, forth] = [draft.past.at(-1), draft.future[0]];
+  const { editor, goTo } = useGoToField();
   const whole = inspection.byField.get('the file') ?? [];
   return (
-    <div class="maker-editor">
+    <div class="maker-editor" ref={editor}>
       <div class="row editor-bar">
         <p role="status" class="spread">
           {inspection.file ? words.finished : words.unfinished(inspection.problems.length)}{' '}
@@ -43,7 +45,7 @@ export function Editor({ fileId, draft, onChange }: Props) {
       {whole.map((problem) => (
         <ProblemNote key={problem.what} problem={problem} />
       ))}
-      <AllProblems problems={inspection.problems} />
+      <AllProblems problems={inspection.problems} onGoTo={goTo} />
       <div class="fields">
         <TextField edit={edit} path={['maker']} label={words.maker} required />
         <LinesField edit={edit} path={['aliases']} label={words.aliases} />
@@ -61,8 +63,11 @@ export function Editor({ fileId, draft, onChange }: Props) {
   );
 }
 
-/** Everything to correct in one list, for a long file, and for what was written by hand and has no field here. */
-function AllProblems({ problems }: { problems: readonly Problem[] }) {
+/**
+ * Everything to correct in one list, for a long file, and for what was written by hand and has no field here. The name
+ * of a field leads to it.
+ */
+function AllProblems({ problems, onGoTo }: { problems: readonly Problem[]; onGoTo: (where: string) => void }) {
   if (problems.length === 0) return null;
   return (
     <details>
@@ -70,7 +75,14 @@ function AllProblems({ problems }: { problems: readonly Problem[] }) {
       <ul class="field-problems">
         {problems.map(({ where, what, expected, remedy }) => (
           <li key={where + what}>
-            {placeWords(where)}: {sentence(expected === undefined ? what : words.expected(what, expected))} {remedy}
+            {hasField(where) ? (
+              <button type="button" class="link" onClick={() => onGoTo(where)}>
+                {placeWords(where)}
+              </button>
+            ) : (
+              placeWords(where)
+            )}
+            : {sentence(expected === undefined ? what : words.expected(what, expected))} {remedy}
           </li>
         ))}
       </ul>
@@ -86,11 +98,12 @@ function Stamped({ edit }: { edit: ReturnType<typeof editingOf> }) {
     edit.set(['stamped'], next.from === '' && !next.to && next.source === '' ? undefined : next, true);
   };
   return (
-    <fieldset class="field period">
+    <fieldset class="field period" {...placeOf(['stamped'])}>
       <legend>{words.stamped}</legend>
       <div class="row">
         {(['from', 'to'] as const).map((end) => (
           <input
+            {...placeOf(['stamped', end])}
             key={end}
             type="text"
             aria-label={`${words.stamped}, ${end === 'from' ? words.stampedFrom : words.stampedTo}`}
@@ -101,6 +114,7 @@ function Stamped({ edit }: { edit: ReturnType<typeof editingOf> }) {
         ))}
       </div>
       <input
+        {...placeOf(['stamped', 'source'])}
         type="text"
         aria-label={`${words.stamped}, ${words.source}`}
         placeholder={words.source}

@@ -3,6 +3,7 @@ import type { FieldPath } from '../../maker';
 import { strings } from '../strings';
 import type { Editing } from './editing';
 import { FieldProblems } from './fields';
+import { placeOf } from './go-to-field';
 
 interface Props {
   edit: Editing;
@@ -24,13 +25,13 @@ export function Entries({ edit, list, title, add, fresh, nameOf, level = 3, chil
   const id = `entries-${list.join('-')}`;
   const Heading = `h${level}` as const;
   return (
-    <section class="entries" aria-labelledby={id}>
+    <section class="entries" aria-labelledby={id} {...placeOf(list)}>
       <Heading id={id}>
         {title} <span class="muted">({entries.length})</span>
       </Heading>
       <FieldProblems edit={edit} path={list} />
       {entries.map((entry, index) => (
-        <div class="entry" key={index} id={`${id}-${index}`}>
+        <div class="entry" key={index} id={`${id}-${index}`} {...placeOf([...list, index])}>
           <FieldProblems edit={edit} path={[...list, index]} />
           {children([...list, index], entry, index)}
           <button type="button" class="small" onClick={() => edit.remove(list, index)}>

@@ -3,6 +3,7 @@ import { type FieldPath, freshSlots } from '../../maker';
 import { strings } from '../strings';
 import type { Editing } from './editing';
 import { FieldProblems, ProblemList } from './fields';
+import { placeOf } from './go-to-field';
 import { SlotFields } from './SlotFields';
 
 const words = strings.makers;
@@ -22,12 +23,13 @@ export function Layout({ edit, path, title = words.layout }: { edit: Editing; pa
   const slots = edit.list(path) as SlotValue[];
   const slot = chosen === null ? undefined : slots[chosen];
   return (
-    <div class="layout-editor">
+    <div class="layout-editor" {...placeOf(path)}>
       <p class="field-label">{title}</p>
       <ol class="slots">
         {slots.map((one, index) => (
           <li key={index}>
             <button
+              {...placeOf([...path, index])}
               type="button"
               class="small"
               aria-pressed={index === chosen}

@@ -4,6 +4,7 @@ import { strings } from '../strings';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
 import { ChoiceField, FieldProblems, NumberField, PeriodField, TextField } from './fields';
+import { placeOf } from './go-to-field';
 import { LinesField } from './list-fields';
 
 const words = strings.makers;
@@ -38,6 +39,7 @@ function Size({ edit, path }: { edit: Editing; path: FieldPath }) {
   if (edit.at(path) === undefined) {
     return (
       <button
+        {...placeOf(path)}
         type="button"
         class="small"
         onClick={() => edit.change(words.steps.addSize, path, { width: 30, unit: 'cm', tolerance: 1 })}
@@ -47,7 +49,7 @@ function Size({ edit, path }: { edit: Editing; path: FieldPath }) {
     );
   }
   return (
-    <fieldset class="group">
+    <fieldset class="group" {...placeOf(path)}>
       <legend>{words.size}</legend>
       <FieldProblems edit={edit} path={path} />
       <div class="fields">
@@ -68,7 +70,7 @@ function Size({ edit, path }: { edit: Editing; path: FieldPath }) {
 function Parts({ edit, path }: { edit: Editing; path: FieldPath }) {
   const chosen = edit.list(path);
   return (
-    <fieldset class="group">
+    <fieldset class="group" {...placeOf(path)}>
       <legend>{words.parts}</legend>
       <FieldProblems edit={edit} path={path} />
       <div class="part-ticks">

@@ -4,6 +4,7 @@ import { ConstructionAxis } from './ConstructionAxis';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
 import { ChoiceField, NumberField, PeriodField, TextField } from './fields';
+import { placeOf } from './go-to-field';
 import { LinesField } from './list-fields';
 
 const words = strings.makers;
@@ -47,7 +48,7 @@ export const ConstructionFacts = ({ edit }: { edit: Editing }) => (
 );
 
 export const Trade = ({ edit }: { edit: Editing }) => (
-  <section class="entries" aria-labelledby="trade-title">
+  <section class="entries" aria-labelledby="trade-title" {...placeOf(['trade'])}>
     <h3 id="trade-title">{words.trade}</h3>
     <div class="fields">
       <ChoiceField

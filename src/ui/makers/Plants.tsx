@@ -3,6 +3,7 @@ import { strings } from '../strings';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
 import { PeriodField, TextField } from './fields';
+import { placeOf } from './go-to-field';
 
 const words = strings.makers;
 
@@ -35,7 +36,7 @@ function Periods({ edit, path, plant }: { edit: Editing; path: FieldPath; plant:
   const all: unknown[] = several ? used : [used];
   const put = (what: string, next: unknown[]) => edit.change(what, path, next.length === 1 ? next[0] : next);
   return (
-    <div>
+    <div {...placeOf(path)}>
       {all.map((_, index) => (
         <div key={index}>
           <PeriodField

@@ -4,6 +4,7 @@ import type { Problem } from '../../problem';
 import { sentence } from '../parts/ProblemNote';
 import { strings } from '../strings';
 import type { Editing } from './editing';
+import { placeOf } from './go-to-field';
 
 export interface FieldProps {
   edit: Editing;
@@ -39,6 +40,7 @@ export function TextField({ edit, path, label, hint, required = false }: FieldPr
     <div class="field">
       <label for={id}>{label}</label>
       <input
+        {...placeOf(path)}
         id={id}
         type="text"
         value={typeof value === 'string' ? value : ''}
@@ -69,6 +71,7 @@ export function NumberField({ edit, path, label, hint, empty, value = edit.at(pa
     <div class="field field-narrow">
       <label for={id}>{label}</label>
       <input
+        {...placeOf(path)}
         id={id}
         type="number"
         step="any"
@@ -103,6 +106,7 @@ export function ChoiceField<T extends string | number | boolean>({
     <div class="field field-narrow">
       <label for={id}>{label}</label>
       <select
+        {...placeOf(path)}
         id={id}
         value={String(chosen)}
         aria-describedby={`${id}-wrong`}
@@ -124,6 +128,7 @@ export function TickField({ edit, path, label }: FieldProps) {
   return (
     <label class="tick">
       <input
+        {...placeOf(path)}
         type="checkbox"
         checked={edit.at(path) === true}
         onChange={({ currentTarget }) => edit.set(path, currentTarget.checked ? true : undefined)}
@@ -148,10 +153,11 @@ export function PeriodField({
   const set = (from: string, to: string | null) =>
     edit.set(path, optional && from === '' && to === null ? undefined : [from, to], true);
   return (
-    <fieldset class="field period">
+    <fieldset class="field period" {...placeOf(path)}>
       <legend>{label}</legend>
       <div class="row">
         <input
+          {...placeOf([...path, 0])}
           type="text"
           aria-label={`${label}, ${words.from}`}
           placeholder={words.hint}
@@ -161,6 +167,7 @@ export function PeriodField({
         />
         <span aria-hidden="true">–</span>
         <input
+          {...placeOf([...path, 1])}
           type="text"
           aria-label={`${label}, ${words.to}`}
           placeholder={words.to}

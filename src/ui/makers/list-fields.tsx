@@ -2,6 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import type { FieldPath } from '../../maker';
 import type { Editing } from './editing';
 import { FieldProblems, type FieldProps } from './fields';
+import { placeOf } from './go-to-field';
 
 /**
  * A list typed as text. What is typed goes into the file at once; the text itself stays as it is typed (an empty last
@@ -42,6 +43,7 @@ export function LinesField({ edit, path, label, hint }: FieldProps) {
     <div class="field field-wide">
       <label for={id}>{label}</label>
       <textarea
+        {...placeOf(path)}
         id={id}
         rows={Math.max(2, text.split('\n').length)}
         value={text}
@@ -63,6 +65,7 @@ export function NumbersField({ edit, path, label, hint }: FieldProps) {
     <div class="field">
       <label for={id}>{label}</label>
       <input
+        {...placeOf(path)}
         id={id}
         type="text"
         value={text}
