@@ -1,16 +1,21 @@
+import { placeName } from '../place';
 import { plainName } from './name';
 import type { MakerFile } from './schema';
 
 /** Two files say different things of the same entry; `mine` or `theirs` is null when only the other has the field. */
 export interface Conflict {
   id: string;
-  /** The entry in plain words: "plant KV in BE". */
+  /** Where the entry stands: in one of the lists, or a field of the price habits or of the file itself. */
+  group: (typeof lists)[number]['list'] | 'trade' | 'file';
+  /** The entry in plain words: "plant KV in Belgium"; of a field that is no list's, its name. */
   entry: string;
   /** Fields of the entry that differ. */
   fields: string[];
   mine: unknown;
   theirs: unknown;
 }
+
+type Named = Omit<Conflict, 'mine' | 'theirs'>;
 
 export type Choice = 'mine' | 'theirs';
 
@@ -28,7 +33,7 @@ const lists: {
   {
     list: 'plants',
     key: ({ code, place }: MakerFile['plants'][number]) => `${code} ${place}`,
-    words: ({ code, place }: MakerFile['plants'][number]) => `plant ${code} in ${place}`,
+    words: ({ code, place }: MakerFile['plants'][number]) => `plant ${code} in ${placeName(place)}`,
   },
   {
     list: 'codeSystems',
@@ -39,7 +44,7 @@ const lists: {
     list: 'construction',
     key: ({ part, is, models }: MakerFile['construction'][number]) =>
       JSON.stringify([part, plainName(is), (models ?? []).map(plainName).sort()]),
-    words: ({ part, is }: MakerFile['construction'][number]) => `${part}: ${is}`,
+    words: ({ part, is }: MakerFile['construction'][number]) => `${part.replaceAll('-', ' ')}: ${is}`,
   },
   {
     list: 'models',
@@ -77,8 +82,8 @@ const union = (mine: readonly string[], theirs: readonly string[]): string[] => 
  */
 export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Record<string, Choice> = {}): Merge {
   const conflicts: Conflict[] = [];
-  const decide = <T>(id: string, entry: string, own: T, other: T, fields: string[]): T => {
-    conflicts.push({ id, entry, fields, mine: own ?? null, theirs: other ?? null });
+  const decide = <T>({ id, ...what }: Named, own: T, other: T): T => {
+    conflicts.push({ id, ...what, mine: own ?? null, theirs: other ?? null });
     return choices[id] === 'theirs' ? other : own;
   };
   const merged: MakerFile = {
@@ -97,7 +102,11 @@ export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Rec
       if (!own) entries.push(other);
       else if (!sameValue(own, other)) {
         const id = `${list} ${key(other as never)}`;
-        entries[at] = decide<object>(id, words(own as never), own, other, fieldsApart(own, other));
+        entries[at] = decide(
+          { id, group: list, entry: words(own as never), fields: fieldsApart(own, other) },
+          own,
+          other,
+        );
       }
     }
     Object.assign(merged, { [list]: entries });
@@ -106,7 +115,9 @@ export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Rec
     const [own, other] = [mine[field], theirs[field]];
     if (own === undefined && other !== undefined) Object.assign(merged, { [field]: other });
     else if (own !== undefined && other !== undefined && !sameValue(own, other)) {
-      Object.assign(merged, { [field]: decide<unknown>(field, field, own, other, [field]) });
+      Object.assign(merged, {
+        [field]: decide<unknown>({ id: field, group: 'file', entry: field, fields: [field] }, own, other),
+      });
     }
   }
   merged.trade = { ...theirs.trade, ...mine.trade };
@@ -114,7 +125,7 @@ export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Rec
     const [own, other] = [mine.trade[field], theirs.trade[field]];
     if (own === undefined || sameValue(own, other)) continue;
     Object.assign(merged.trade, {
-      [field]: decide<unknown>(`trade ${field}`, `price habit: ${field}`, own, other, [field]),
+      [field]: decide<unknown>({ id: `trade ${field}`, group: 'trade', entry: field, fields: [field] }, own, other),
     });
   }
   return { merged, conflicts };

@@ -141,6 +141,10 @@ export const makerStrings = {
   mine: 'Mine',
   theirs: 'Imported',
   nothing: 'nothing',
+  onlyShared: (number: number) => `only the ${number === 1 ? 'one' : number} that both have`,
+  besideShared: (only: string, number: number) => `${only}; and the ${number === 1 ? 'one' : number} that both have`,
+  examples: 'Examples',
+  invented: 'Invented for demonstration',
   merge: 'Join them',
   keepBoth: 'Keep both apart',
   learn: {

@@ -5,17 +5,9 @@ import type { Editing } from './editing';
 import { FieldProblems, ProblemList } from './fields';
 import { placeOf } from './go-to-field';
 import { SlotFields } from './SlotFields';
+import { type SlotValue, slotWords } from './slot-words';
 
 const words = strings.makers;
-type SlotValue = Record<string, unknown>;
-
-/** Short words for a slot as it stands in the row of slots. */
-function slotWords(slot: SlotValue): string {
-  const kind = freshSlots.find(({ slot: fresh }) => Object.keys(fresh)[0] === Object.keys(slot)[0]);
-  const [value] = Object.values(slot);
-  const detail = typeof value === 'string' || typeof value === 'number' ? ` ${value}` : '';
-  return `${kind?.name ?? '?'}${detail}`;
-}
 
 /** The slots of one layout in a row: clicked in from a list, chosen to be set, moved and taken away. */
 export function Layout({ edit, path, title = words.layout }: { edit: Editing; path: FieldPath; title?: string }) {

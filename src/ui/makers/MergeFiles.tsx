@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
-import { type Choice, type MakerFile, mergeMakerFiles } from '../../maker';
+import { type Choice, type Conflict, type MakerFile, mergeMakerFiles } from '../../maker';
 import { strings } from '../strings';
+import { conflictWords } from './merge-words';
 
 const words = strings.makers;
 
@@ -19,30 +20,13 @@ export function MergeFiles({ mine, theirs, onMerged, onApart }: Props) {
     <section class="notice notice-strong" aria-labelledby="merge-title">
       <h2 id="merge-title">{words.mergeTitle(mine.maker)}</h2>
       <p>{words.mergeAbout(conflicts.length)}</p>
-      {conflicts.map(({ id, entry, fields, mine: own, theirs: other }) => (
-        <fieldset class="conflict" key={id}>
-          <legend>
-            {entry} <span class="muted">({fields.join(', ')})</span>
-          </legend>
-          {(
-            [
-              ['mine', own],
-              ['theirs', other],
-            ] as const
-          ).map(([choice, value]) => (
-            <label class="tick" key={choice}>
-              <input
-                type="radio"
-                name={id}
-                checked={(choices[id] ?? 'mine') === choice}
-                onChange={() => setChoices({ ...choices, [id]: choice })}
-              />
-              <span>
-                {words[choice]}: <span class="muted">{partWords(value, fields)}</span>
-              </span>
-            </label>
-          ))}
-        </fieldset>
+      {conflicts.map((conflict) => (
+        <ConflictChoice
+          key={conflict.id}
+          conflict={conflict}
+          chosen={choices[conflict.id] ?? 'mine'}
+          onChoose={(choice) => setChoices({ ...choices, [conflict.id]: choice })}
+        />
       ))}
       <div class="row">
         <button type="button" class="main" onClick={() => onMerged(merged)}>
@@ -56,10 +40,34 @@ export function MergeFiles({ mine, theirs, onMerged, onApart }: Props) {
   );
 }
 
-/** What differs of an entry, short: the fields named, or the whole when it is no group. */
-function partWords(value: unknown, fields: string[]): string {
-  if (value === null || value === undefined) return words.nothing;
-  if (typeof value !== 'object') return String(value);
-  const parts = fields.map((field) => Reflect.get(value, field)).filter((part) => part !== undefined);
-  return JSON.stringify(parts.length === 1 ? parts[0] : parts.length > 0 ? parts : value).slice(0, 300);
+/** One difference: what each file says, in the words of the editor's fields. */
+function ConflictChoice({
+  conflict,
+  chosen,
+  onChoose,
+}: {
+  conflict: Conflict;
+  chosen: Choice;
+  onChoose: (choice: Choice) => void;
+}) {
+  const { title, parts } = conflictWords(conflict);
+  return (
+    <fieldset class="conflict">
+      <legend>{title}</legend>
+      {(['mine', 'theirs'] as const).map((choice) => (
+        <label class="tick" key={choice}>
+          <input type="radio" name={conflict.id} checked={chosen === choice} onChange={() => onChoose(choice)} />
+          <span>
+            {words[choice]}:{' '}
+            {parts.map((part) => (
+              <span key={part.label} class={part.label === null ? undefined : 'conflict-part'}>
+                {part.label !== null && <span class="muted">{part.label}: </span>}
+                {part[choice]}{' '}
+              </span>
+            ))}
+          </span>
+        </label>
+      ))}
+    </fieldset>
+  );
 }

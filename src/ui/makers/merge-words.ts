@@ -1,0 +1,114 @@
+import type { Conflict, MakerFile } from '../../maker';
+import { strings } from '../strings';
+import { periodText } from './period-text';
+import { type SlotValue, slotWords, wholeSlotWords } from './slot-words';
+
+const words = strings.makers;
+type Period = readonly [string, string | null];
+type Size = NonNullable<MakerFile['models'][number]['size']>;
+type Stamped = NonNullable<MakerFile['stamped']>;
+type Price = NonNullable<MakerFile['trade']['newPriceFloor']>[number];
+
+/** What a field is called in the editor, where its name in the file is not the catalogue's. */
+const labels: Record<string, string> = {
+  reversed: words.rightToLeft,
+  layouts: words.layout,
+  models: words.onlyModels,
+  newPriceFloor: words.priceFloor,
+};
+const labelOf = (field: string): string => {
+  const label = labels[field] ?? Reflect.get(words, field);
+  return typeof label === 'string' ? label.replace(/, one a line$/, '') : field;
+};
+
+export interface ConflictWords {
+  title: string;
+  /** Each field that differs; no label where the title says which it is. */
+  parts: { label: string | null; mine: string; theirs: string }[];
+}
+
+/** A difference of two files as the editor's fields would show both sides of it. */
+export function conflictWords({ group, entry, fields, mine, theirs }: Conflict): ConflictWords {
+  if (group === 'trade' || group === 'file') {
+    const [field = ''] = fields;
+    const title = group === 'trade' ? `${words.trade}: ${labelOf(field)}` : labelOf(field);
+    return { title, parts: [{ label: null, ...bothWords(field, mine, theirs) }] };
+  }
+  const fieldOf = (side: unknown, field: string) => Reflect.get(side as object, field);
+  const parts = fields.map((field) => ({
+    label: labelOf(field),
+    ...bothWords(field, fieldOf(mine, field), fieldOf(theirs, field)),
+  }));
+  return { title: entry, parts };
+}
+
+function bothWords(field: string, mine: unknown, theirs: unknown): { mine: string; theirs: string } {
+  if (field === 'layout' || field === 'layouts') {
+    const [own, other] = [layoutWords(field, mine, slotWords), layoutWords(field, theirs, slotWords)];
+    if (own !== other) return { mine: own, theirs: other };
+    // The slots are the same: what differs is a setting of one of them.
+    return { mine: layoutWords(field, mine, wholeSlotWords), theirs: layoutWords(field, theirs, wholeSlotWords) };
+  }
+  const [own, other] = [listOf(field, mine), listOf(field, theirs)];
+  if (own && other && (own.length > 1 || other.length > 1)) return apart(own, other);
+  return { mine: own?.join('') || words.nothing, theirs: other?.join('') || words.nothing };
+}
+
+/** Entries of a list that only one side has, and how many both have: long lists mostly differ in little. */
+function apart(own: readonly string[], other: readonly string[]): { mine: string; theirs: string } {
+  const both = own.filter((one) => other.includes(one)).length;
+  const [mine, theirs] = [own.filter((one) => !other.includes(one)), other.filter((one) => !own.includes(one))];
+  if (both === 0 || mine.length + theirs.length === 0) return { mine: own.join('; '), theirs: other.join('; ') };
+  const side = (only: readonly string[]) =>
+    only.length === 0 ? words.onlyShared(both) : words.besideShared(only.join('; '), both);
+  return { mine: side(mine), theirs: side(theirs) };
+}
+
+function layoutWords(field: string, value: unknown, slot: (slot: SlotValue) => string): string {
+  if (!Array.isArray(value)) return words.nothing;
+  const all: SlotValue[][] = field === 'layouts' ? value : [value];
+  return all.map((slots) => slots.map(slot).join(', ')).join('; ');
+}
+
+/** A field's value, entry by entry; null when it is not there. A value that is no list is one entry. */
+function listOf(field: string, value: unknown): string[] | null {
+  if (value === undefined || value === null) return null;
+  if (field === 'used' || field === 'made') {
+    const periods = (Array.isArray((value as unknown[])[0]) ? value : [value]) as Period[];
+    return periods.map(periodText);
+  }
+  return (Array.isArray(value) ? value : [value]).map((one) => oneWords(field, one));
+}
+
+function oneWords(field: string, value: unknown): string {
+  switch (field) {
+    case 'strength':
+      return value === 'hard' ? words.hard : words.soft;
+    case 'part':
+    case 'parts':
+      return String(value).replaceAll('-', ' ');
+    case 'examples': {
+      const { code, reads, note } = value as { code: string; reads: string; note?: string };
+      return `${code}: ${reads}${note ? ` (${note})` : ''}`;
+    }
+    case 'newPriceFloor': {
+      const { amount, currency, year } = value as Price;
+      return `${amount} ${currency}, ${year}`;
+    }
+    case 'size':
+      return sizeWords(value as Size);
+    case 'stamped': {
+      const { from, to, source } = value as Stamped;
+      return `${periodText([from, to])} (${source})`;
+    }
+    default:
+      return value === true ? words.yes : value === false ? words.no : String(value);
+  }
+}
+
+function sizeWords({ unit, tolerance, ...sides }: Size): string {
+  const named = (['width', 'height', 'depth'] as const).flatMap((side) =>
+    sides[side] === undefined ? [] : [`${words[side].toLowerCase()} ${sides[side]}`],
+  );
+  return `${named.join(', ')} ${unit}, ${words.tolerance.toLowerCase()} ${tolerance}`;
+}

@@ -1,0 +1,5 @@
+import { strings } from '../strings';
+
+/** A period as its two fields show it: "1988 – 2003", "1996 – still". */
+export const periodText = ([from, to]: readonly [string, string | null]): string =>
+  `${from} – ${to ?? strings.makers.period.to}`;
