@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { Listing } from '../../listing/types';
 import { CaseView } from '../parts/CaseView';
 import { Cautions } from '../parts/Cautions';
 import { ListingHeader } from '../parts/ListingHeader';
@@ -30,12 +31,23 @@ export function Panel({ tabId }: { tabId: number }) {
         <Progress stage={stage} onStop={session.stop} onGoOn={session.goOn} onAgain={session.read} />
       )}
       <Trouble state={state} session={session} />
-      {listing && listing.kind !== 'listing' && <Notice text={strings.notListing[listing.kind]} />}
+      {listing && listing.kind !== 'listing' && <NoListing listing={listing} state={state} session={session} />}
       {state.case && <Content state={state} session={session} />}
       {listing && <PointAtPage tabId={tabId} state={state} onChanged={session.read} />}
       <SaveBar state={state} saved={saved} />
       <Cautions />
     </main>
+  );
+}
+
+/** The listing may stand in a frame of another site: then the right to that site is offered. */
+function NoListing({ listing, state, session }: { listing: Listing; state: PanelState; session: Session }) {
+  const unread = listing.kind === 'none' && listing.problems.find(({ code }) => code === 'frame-not-read');
+  return (
+    <Notice text={strings.notListing[listing.kind === 'list' ? 'list' : 'none']}>
+      {unread && <p>{sentence(unread.what)}</p>}
+      {unread && <AllowHosts state={state} onAllowed={session.read} />}
+    </Notice>
   );
 }
 
@@ -76,21 +88,20 @@ function Content({ state, session }: { state: PanelState; session: Session }) {
       onType={(code) => session.typeCode(null, code)}
       onRemoveTyped={session.removeTyped}
       photos={
-        photos.length > 0 && (
-          <>
-            <AllowHosts state={state} onAllowed={session.read} />
-            <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={setLooked} />
-            {looked !== null && file !== undefined && (
-              <LookByHand
-                key={looked}
-                file={file}
-                number={photos.findIndex(({ id }) => id === looked) + 1}
-                onRead={(adjustment) => session.readAgain(looked, adjustment)}
-                onClose={() => setLooked(null)}
-              />
-            )}
-          </>
-        )
+        <>
+          {/* Without photos too: a frame of another site may hold the description. */}
+          <AllowHosts state={state} onAllowed={session.read} />
+          {photos.length > 0 && <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={setLooked} />}
+          {looked !== null && file !== undefined && (
+            <LookByHand
+              key={looked}
+              file={file}
+              number={photos.findIndex(({ id }) => id === looked) + 1}
+              onRead={(adjustment) => session.readAgain(looked, adjustment)}
+              onClose={() => setLooked(null)}
+            />
+          )}
+        </>
       }
     />
   );
