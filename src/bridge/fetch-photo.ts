@@ -3,6 +3,7 @@ import { addressIsAllowed, isMadeByThePage } from './address';
 import { browser } from './browser';
 import { toBase64 } from './bytes';
 import { capturePhoto } from './capture-photo';
+import { drawingProblem, isDrawing } from './drawing';
 import { readPageRecord } from './page-record';
 import type { PhotoBytes } from './protocol';
 import { injectPageScript } from './read-page';
@@ -28,12 +29,15 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
     const bytes = await fromPage(tabId, url);
     if (bytes.ok) return bytes;
     last = bytes.problem;
-    if (last.code === 'photo-missing' || url.startsWith('blob:')) continue;
+    if (last.code === 'photo-missing' || last.code === 'photo-is-drawing' || url.startsWith('blob:')) continue;
     const granted = await fromBackground(url);
     if (granted.ok) return granted;
     if (granted.problem.code !== 'host-not-granted') last = granted.problem;
   }
   if (last?.code === 'right-lapsed') return fail(last);
+  // A drawing at an address is a badge or a sign; one that the page made may hold a photo, and is looked at as shown.
+  if (last?.code === 'photo-is-drawing' && !urls.some((url) => url.startsWith('blob:')))
+    return fail({ ...last, where: `photo ${photoId}` });
   const captured = await capturePhoto(tabId, record.windowId, photo.urls);
   if (captured.ok) return captured;
   return fail(last ? { ...last, where: `photo ${photoId}` } : captured.problem);
@@ -68,6 +72,7 @@ async function fromBackground(url: string): Promise<Result<PhotoBytes>> {
     const bytes = new Uint8Array(await response.arrayBuffer());
     if (bytes.length > maxBytes) return fail(problem(url, 'photo-too-large', 'the file is larger than 24 MB'));
     const mediaType = response.headers.get('content-type') ?? '';
+    if (isDrawing(mediaType)) return fail(drawingProblem(url));
     return succeed({ base64: toBase64(bytes), mediaType, way: 'background' });
   } catch {
     return fail(problem(url, 'photo-unreachable', 'the server did not answer'));

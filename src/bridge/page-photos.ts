@@ -1,4 +1,5 @@
 import { drawMadePhoto } from './draw-made-photo';
+import { drawingProblem, isDrawing } from './drawing';
 import type { Reply } from './envelope';
 
 /** What the page script does with photos. It is given addresses by the background, which has checked them. */
@@ -11,9 +12,9 @@ export async function fetchInPage({ url }: { url: string }): Promise<Reply> {
   const fetched = await fetchAddress(url);
   if (fetched.ok || !url.startsWith('blob:') || fetched.problem.code === 'photo-too-large') return fetched;
   const drawn = await drawMadePhoto(url);
-  if (drawn === null)
-    return refuse('photo-without-address', 'the page made it, and its bytes can be had from no address');
-  return answerWith(drawn);
+  if (drawn !== null) return answerWith(drawn);
+  if (fetched.problem.code === 'photo-is-drawing') return fetched;
+  return refuse('photo-without-address', 'the page made it, and its bytes can be had from no address');
 }
 
 async function fetchAddress(url: string): Promise<Reply> {
@@ -41,6 +42,8 @@ async function fetchAddress(url: string): Promise<Reply> {
 
 async function answerWith(photo: Blob): Promise<Reply> {
   if (photo.size > maxBytes) return refuse('photo-too-large', 'the file is larger than 24 MB');
+  // Such a file can hold programs, and the reader takes none; what the page shows of a made one can be had as a picture.
+  if (isDrawing(photo.type)) return { ok: false, problem: drawingProblem('page') };
   return { ok: true, value: { base64: await base64Of(photo), mediaType: photo.type } };
 }
 

@@ -54,6 +54,7 @@ describe('photos that cannot be read', () => {
     expect(told).toContain('16000 × 16000 pixels');
     expect(told).toContain('damaged or cut off');
     expect(told).toContain('answered 404');
+    expect(told).toContain('as a drawing (SVG), not as a photograph. If it shows the stamp, type the code by hand');
     // The good one and the 40-megapixel one were read.
     expect(await panel.evaluate(`document.querySelectorAll('.photo-strip img').length`)).toBe(2);
     await panel.close();

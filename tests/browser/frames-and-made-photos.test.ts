@@ -71,11 +71,12 @@ describe('photos that the page made itself', () => {
   let browser: Browser;
   afterAll(() => browser?.close());
 
-  it('are handed over by the page, also when it has withdrawn their addresses', async () => {
+  it('are handed over by the page, also when it has withdrawn their addresses, and drawings as what they show', async () => {
     shop.make('made.html', {
       type: 'text/html; charset=utf-8',
       body: `<!doctype html><html lang="en" data-ready="no"><head><title>Ondrasse Carryall 30</title></head><body>
-        <main><h1>Ondrasse Carryall 30</h1><p>€540.00</p><img alt="front"><img alt="back"><img alt="side"></main><script>
+        <main><h1>Ondrasse Carryall 30</h1><p>€540.00</p><img alt="front"><img alt="back"><img alt="side">
+        <img alt="drawing"><img alt="drawing of words"></main><script>
         const drawn = async (colour) => {
           const canvas = new OffscreenCanvas(640, 480);
           const pen = canvas.getContext('2d');
@@ -85,12 +86,13 @@ describe('photos that the page made itself', () => {
         };
         // A canvas that drew this one may not be looked into: what is left is a picture of the tab.
         const words = '<foreignObject width="640" height="480"><p xmlns="http://www.w3.org/1999/xhtml"> </p></foreignObject>';
-        const unreadable = '<svg xmlns="http://www.w3.org/2000/svg" width="640" height="480"><rect width="640" height="480" fill="#3b237a"/>'
-          + words + '</svg>';
+        const drawing = (colour, inside) => new Blob(['<svg xmlns="http://www.w3.org/2000/svg" width="640" height="480">'
+          + '<rect width="640" height="480" fill="' + colour + '"/>' + inside + '</svg>'], { type: 'image/svg+xml' });
         (async () => {
-          const [front, back, side] = document.images;
-          const blobs = [await drawn('#7a3b23'), await drawn('#237a3b'), new Blob([unreadable], { type: 'image/svg+xml' })];
-          for (const [at, image] of [front, back, side].entries()) {
+          const [, back, side] = document.images;
+          const blobs = [await drawn('#7a3b23'), await drawn('#237a3b'), drawing('#3b237a', words),
+            drawing('#7a233b', ''), drawing('#3b7a23', words)];
+          for (const [at, image] of [...document.images].entries()) {
             image.src = URL.createObjectURL(blobs[at]);
             await image.decode();
           }
@@ -105,7 +107,7 @@ describe('photos that the page made itself', () => {
     const panel = await openSidePanel(browser, tab, tabId);
     await panel.untilRead();
     expect(await panel.evaluate(`document.querySelector('.progress-line').textContent`)).toBe(
-      'Page and 3 photos read.',
+      'Page and 5 photos read.',
     );
     const middles = await panel.evaluate<number[][]>(`Promise.all(
       [...document.querySelectorAll('.photo-strip img')].map(async (photo) => {
@@ -122,6 +124,8 @@ describe('photos that the page made itself', () => {
       [122, 59, 35],
       [35, 122, 59],
       [59, 35, 122],
+      [122, 35, 59],
+      [59, 122, 35],
     ]);
     await panel.close();
     await tab.close();

@@ -1,0 +1,30 @@
+// @vitest-environment jsdom
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { fetchInPage } from '../../../src/bridge/page-photos';
+
+afterEach(() => vi.unstubAllGlobals());
+const answerWith = (body: string, type: string) =>
+  vi.stubGlobal('fetch', async () => new Response(body, { headers: { 'content-type': type } }));
+
+describe('a photo that comes as a drawing', () => {
+  it.each(['https://photos.attic-arcade.example/1', 'blob:https://attic-arcade.example/1'])(
+    'is not taken from %s, and the buyer is told what to do',
+    async (url) => {
+      answerWith('<svg xmlns="http://www.w3.org/2000/svg"/>', 'image/svg+xml; charset=utf-8');
+      const reply = await fetchInPage({ url });
+      expect(reply).toMatchObject({ ok: false, problem: { code: 'photo-is-drawing' } });
+      const { what, remedy } = (reply as { problem: { what: string; remedy: string } }).problem;
+      expect(what).toBe('the page gives it as a drawing (SVG), not as a photograph');
+      expect(remedy).toContain('ask the seller for the photo as a JPEG or PNG');
+      expect(remedy).toContain('type the code by hand');
+    },
+  );
+
+  it('is told from one that comes as a photograph', async () => {
+    answerWith('bytes', 'image/jpeg');
+    expect(await fetchInPage({ url: 'https://photos.attic-arcade.example/1' })).toEqual({
+      ok: true,
+      value: { base64: btoa('bytes'), mediaType: 'image/jpeg' },
+    });
+  });
+});
