@@ -53,7 +53,7 @@ const unaddressedProblem = (count: number): Problem => ({
   code: 'photo-without-address',
   where: 'photos',
   what: `${count} ${count === 1 ? 'photo is' : 'photos are'} made by the page itself and can be fetched from no address.`,
-  remedy: 'Save the photo from the page and add it by hand.',
+  remedy: 'Scroll through the photos on the page and read again, or type the code by hand.',
 });
 
 function findStandIns({ snapshot, base }: PhotoPage): ReadonlySet<string> {

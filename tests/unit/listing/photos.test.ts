@@ -63,7 +63,9 @@ describe('photos', () => {
     it('are said to have no address where the page does not show them', async () => {
       const listing = await made(2, 0);
       expect(listing.photos).toEqual([]);
-      expect(listing.problems.map(({ code }) => code)).toEqual(['photo-without-address']);
+      expect(listing.problems.map(({ code, remedy }) => [code, remedy])).toEqual([
+        ['photo-without-address', 'Scroll through the photos on the page and read again, or type the code by hand.'],
+      ]);
     });
 
     it('are no photos where they are as small as an icon', async () => {
