@@ -1,6 +1,6 @@
 import { readFile, stat } from 'node:fs/promises';
 import sharp from 'sharp';
-import { type PixelImage, readImageHeader } from '../photo';
+import { maxPixels, type PixelImage, readImageHeader } from '../photo';
 import { fail, type Result, succeed } from '../problem';
 
 /** A decoded photo, and the factor from its pixels to the file's own. */
@@ -37,7 +37,7 @@ export async function decodePhoto(bytes: Uint8Array, where: string): Promise<Res
   const longest = Math.max(width, height);
   const shrink = Math.min(1, longestSide / longest);
   try {
-    const input = sharp(bytes, { failOn: 'truncated', limitInputPixels: 50_000_000, pages: 1 });
+    const input = sharp(bytes, { failOn: 'truncated', limitInputPixels: maxPixels, pages: 1 });
     const resized =
       shrink < 1 ? input.rotate().resize({ width: longestSide, height: longestSide, fit: 'inside' }) : input.rotate();
     const { data, info } = await resized

@@ -4,6 +4,7 @@ export { greyOf, invert, pixelsOf } from './grey';
 export { differenceHash, hashDistance } from './hash';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';
+export { avifSize } from './header-avif';
 export { resizeGrey, resizePixels, sizeWithin } from './resize';
 export { isTooWeak, sharpness } from './sharpness';
 export type { GreyImage, PixelImage, Point, Quad } from './types';

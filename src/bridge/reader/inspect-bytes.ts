@@ -1,8 +1,10 @@
+import { avifSize } from '../../photo';
+
 /** Picture formats that the browser decodes, told by their first bytes; SVG is a document, not a photo. */
 export type PhotoFormat = 'jpeg' | 'png' | 'gif' | 'webp' | 'avif' | 'bmp';
 export interface PhotoHeader {
   format: PhotoFormat;
-  /** Size in pixels before any decoding; null where the format hides it too deep. */
+  /** Size in pixels before any decoding; null where the file ends before it says so. */
   size: { width: number; height: number } | null;
 }
 
@@ -27,7 +29,7 @@ export function inspectBytes(bytes: Uint8Array): PhotoHeader | null {
   }
   if (text(0, 4) === 'RIFF' && text(8, 4) === 'WEBP') return { format: 'webp', size: webpSize(view, text(12, 4)) };
   if (text(4, 4) === 'ftyp' && /avi[fs]/.test(text(8, Math.min(48, bytes.length - 8)))) {
-    return { format: 'avif', size: null };
+    return { format: 'avif', size: avifSize(bytes) };
   }
   if (text(0, 2) === 'BM' && bytes.length >= 26) {
     return {

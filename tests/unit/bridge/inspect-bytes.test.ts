@@ -18,8 +18,13 @@ describe('what a file is, from its first bytes', () => {
     expect(inspectBytes(bytesOf(await drawn().withIccProfile('p3').jpeg().toBuffer()))?.size).toEqual(size);
   });
 
-  it('knows an AVIF, whose size stands too deep', async () => {
-    expect(inspectBytes(bytesOf(await drawn().avif().toBuffer()))).toEqual({ format: 'avif', size: null });
+  it('knows the size of an AVIF, deep as it stands, so that an enormous one is not decoded', async () => {
+    const bytes = bytesOf(await drawn().avif().toBuffer());
+    expect(inspectBytes(bytes)).toEqual({ format: 'avif', size: { width: 321, height: 123 } });
+    const at = Buffer.from(bytes).indexOf('ispe');
+    new DataView(bytes.buffer, bytes.byteOffset).setUint32(at + 8, 100_000);
+    expect(inspectBytes(bytes)?.size).toEqual({ width: 100_000, height: 123 });
+    expect(inspectBytes(bytes.subarray(0, at))).toEqual({ format: 'avif', size: null });
   });
 
   it.each([
