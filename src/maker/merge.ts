@@ -38,7 +38,7 @@ const lists: {
   {
     list: 'codeSystems',
     key: ({ id }: MakerFile['codeSystems'][number]) => id,
-    words: ({ id, name }: MakerFile['codeSystems'][number]) => `code system ${name ?? id}`,
+    words: ({ id, name }: MakerFile['codeSystems'][number]) => `code system “${name ?? id}”`,
   },
   {
     list: 'construction',

@@ -39,7 +39,7 @@ export function conflictWords({ group, entry, fields, mine, theirs }: Conflict):
     label: labelOf(field),
     ...bothWords(field, fieldOf(mine, field), fieldOf(theirs, field)),
   }));
-  return { title: entry, parts };
+  return { title: entry.charAt(0).toUpperCase() + entry.slice(1), parts };
 }
 
 function bothWords(field: string, mine: unknown, theirs: unknown): { mine: string; theirs: string } {

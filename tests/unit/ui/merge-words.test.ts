@@ -31,7 +31,7 @@ test('a plant that differs is told field by field, with the labels and the value
     ),
   ).toEqual([
     {
-      title: 'plant QA in Portugal',
+      title: 'Plant QA in Portugal',
       parts: [
         { label: 'Used', mine: '1982 – still', theirs: '1980 – 1990; 1994 – still' },
         { label: 'Name', mine: 'nothing', theirs: 'Canal workshop' },
@@ -49,7 +49,7 @@ test('of long lists only what differs is told', () => {
     ),
   ).toEqual([
     {
-      title: 'dust bag: flannel',
+      title: 'Dust bag: flannel',
       parts: [
         { label: 'Also called', mine: 'soft flannel; and the 2 that both have', theirs: 'only the 2 that both have' },
         { label: 'Holds', mine: 'without exception', theirs: 'as a habit' },
@@ -79,7 +79,7 @@ test('layouts are told as their rows of slots, and examples as what they read', 
     ),
   ).toEqual([
     {
-      title: 'code system a',
+      title: 'Code system “a”',
       parts: [
         { label: 'Slots of the code, in order', mine: 'plant 2, year 2', theirs: 'plant 2, year units, year tens' },
         { label: 'Examples', mine: 'QA94: 1994, PT', theirs: 'QA49: 1994, PT' },
@@ -125,7 +125,7 @@ test('sizes, prices, habits and the years of stamping are told as their fields s
     ),
   ).toEqual([
     {
-      title: 'model Tote',
+      title: 'Model Tote',
       parts: [
         {
           label: 'Size',
