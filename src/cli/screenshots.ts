@@ -5,6 +5,7 @@ import sharp from 'sharp';
 import { type Browser, launch, openPanel, openTab } from '../../tests/browser/launch';
 import { clickToolbar } from '../../tests/browser/toolbar';
 import { startMarket } from '../../tests/market/server';
+import { builtInMakers } from '../maker';
 
 const folder = fileURLToPath(new URL('../../docs/screenshots/', import.meta.url));
 const widths = [320, 400, 600] as const;
@@ -56,6 +57,22 @@ async function readListing(browser: Browser, url: string): Promise<Page> {
 
 const knownCodes = 'KV0915 1995-01 BE\nHJ1929 1999-12 FR\nZM0084 2004-08 ES\nWQ1012 2002-11 US\n';
 
+/** A file of the second built-in maker as someone else may keep it, with a difference of each kind. */
+function otherFile(): string {
+  const { plants, codeSystems, models, trade, ...rest } = builtInMakers[1]!;
+  const [plant, system, model] = [plants[0]!, codeSystems[0]!, models[0]!];
+  return JSON.stringify({
+    ...rest,
+    plants: [{ ...plant, used: ['1979', '1984'], name: 'Canal workshop' }, ...plants.slice(1)],
+    codeSystems: [
+      { ...system, examples: [...system.examples.slice(1), { ...system.examples[0]!, note: 'from a receipt' }] },
+      ...codeSystems.slice(1),
+    ],
+    models: [{ ...model, size: { width: 31, height: 24, unit: 'cm', tolerance: 2 } }, ...models.slice(1)],
+    trade: { ...trade, discounts: 'often' },
+  });
+}
+
 const wanted = process.argv.slice(2);
 const shots: Record<string, (browser: Browser, market: string) => Promise<void>> = {
   async 'panel-contradictory'(browser, market) {
@@ -102,7 +119,9 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
       .getByRole('button', { name: /^plant/ })
       .first()
       .click();
+    await page.getByText('What is to correct').click();
     await shoot(page, 'maker-editor');
+    await page.getByRole('button', { name: /^Undo: / }).click();
     await page.getByText('Learn a system from known codes').click();
     await page.getByRole('textbox', { name: 'Known codes, one a row' }).fill(knownCodes);
     await page.getByRole('button', { name: 'Find layouts' }).click();
@@ -110,6 +129,9 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
     await shootPart(page, 'maker-learn', 'details:has(.learn-found)');
     await page.getByRole('button', { name: 'Back to the list' }).click();
     await shoot(page, 'maker-files');
+    const theirs = { name: 'theirs.json', mimeType: 'application/json', buffer: Buffer.from(otherFile()) };
+    await page.locator('input[type=file]').setInputFiles(theirs);
+    await shootPart(page, 'maker-merge', 'section:has(> #merge-title)');
   },
 };
 
