@@ -10,8 +10,8 @@ export type {
 } from './engines';
 export { freeTexts } from './free-text';
 export { looksLikeCode } from './looks-like-code';
-export type { ModelCard, NetFiles, NetSession, OnnxRuntime } from './net';
-export { modelCardSchema, openNets, stampNets } from './net';
+export type { FasterNets, LoadedNets, ModelCard, NetFiles, NetPair, NetSession, OnnxRuntime } from './net';
+export { loadNets, modelCardSchema, netsWithFaster, openNets, stampNets } from './net';
 export type { OpenPrintReader, TesseractFiles } from './print/tesseract';
 export { openTesseract } from './print/tesseract';
 export { printWhenNeeded } from './print/when-needed';

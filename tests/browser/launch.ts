@@ -6,7 +6,8 @@ import { fileURLToPath } from 'node:url';
 import { type BrowserContext, chromium, type Page, type Worker } from 'playwright-core';
 import { findChromium, missingChromium } from '../../src/cli/find-chromium';
 
-const built = fileURLToPath(new URL('../../.output/chrome-mv3', import.meta.url));
+/** Folder of the build for Chromium. */
+export const built = fileURLToPath(new URL('../../.output/chrome-mv3', import.meta.url));
 
 export interface LaunchOptions {
   /** Hosts that this copy of the build may read without a click, as match patterns. A test cannot click the toolbar. */
@@ -14,6 +15,8 @@ export interface LaunchOptions {
   /** Profile folder to use again; without it a fresh one is made and removed at the end. */
   profile?: string;
   colorScheme?: 'light' | 'dark';
+  /** Further switches of the browser. */
+  flags?: readonly string[];
   /** Opens real windows; the machine has to have a display. */
   shown?: boolean;
 }
@@ -53,6 +56,7 @@ export async function launch(options: LaunchOptions = {}): Promise<Browser> {
       '--disable-sync',
       '--no-first-run',
       '--enable-unsafe-extension-debugging',
+      ...(options.flags ?? []),
     ],
   });
   const worker = () => workerOf(context);

@@ -31,9 +31,17 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
   });
 
   it('carries its recognisers, and nothing of the demonstration', () => {
-    for (const file of ['ocr/worker.min.js', 'ocr/tesseract-core-simd-lstm.wasm.js', 'ocr/eng.traineddata.gz']) {
-      expect(existsSync(join(output, target, file)), file).toBe(true);
-    }
+    const needed = [
+      'models/model-card.json',
+      'ort/ort-wasm-simd-threaded.mjs',
+      'ort/ort-wasm-simd-threaded.wasm',
+      'ort/ort-wasm-simd-threaded.jspi.mjs',
+      'ort/ort-wasm-simd-threaded.jspi.wasm',
+      'ocr/worker.min.js',
+      'ocr/tesseract-core-simd-lstm.wasm.js',
+      'ocr/eng.traineddata.gz',
+    ];
+    for (const file of needed) expect(existsSync(join(output, target, file)), file).toBe(true);
     const names = filesOf(join(output, target)).map((path) => path.slice(output.length));
     expect(names.filter((name) => /market|attic|\.jpg$|\.map$/.test(name))).toEqual([]);
   });

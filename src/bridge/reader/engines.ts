@@ -1,17 +1,28 @@
 import {
+  loadNets,
+  type NetFiles,
+  netsWithFaster,
   type OnnxRuntime,
-  openNets,
   openTesseract,
   printWhenNeeded,
   type StampEngines,
-  type StampNets,
+  stampNets,
 } from '../../stamp';
+import { chooseAdapter, type Graphics, openOnAdapter, type WantedAdapter } from './graphics';
+
+/** Where the nets run; null while there are none. */
+export type NetRuntime = 'webgpu' | 'wasm' | null;
+
+export interface OpenEngines {
+  engines: StampEngines;
+  runtime(): NetRuntime;
+}
 
 /**
  * Starts the recognisers from the extension's own files; `files` is its address with a slash at the end. What cannot
  * start (no WASM SIMD) is left out: without the nets the print recogniser reads stamps, without both no photo is read.
  */
-export async function openEngines(files: string): Promise<StampEngines> {
+export async function openEngines(files: string, adapter: WantedAdapter = 'real'): Promise<OpenEngines> {
   const print = printWhenNeeded(
     () =>
       openTesseract({
@@ -21,24 +32,46 @@ export async function openEngines(files: string): Promise<StampEngines> {
       }),
     (error) => console.error('[tellstamp] the print recogniser did not start', error),
   );
-  const net = await openStampNets(files);
-  return net === null ? { print } : { print, net };
-}
-
-async function openStampNets(files: string): Promise<StampNets | null> {
   try {
-    const card = await fetch(`${files}models/model-card.json`);
-    const runtime = await import('onnxruntime-web/wasm');
-    runtime.env.wasm.numThreads = 1;
-    runtime.env.wasm.wasmPaths = `${files}ort/`;
-    const nets = await openNets(runtime as unknown as OnnxRuntime, {
-      card: await card.text(),
-      read: async (name) => new Uint8Array(await (await fetch(`${files}models/${name}`)).arrayBuffer()),
-    });
-    if (nets.ok) return nets.value;
-    console.error(`[tellstamp] ${nets.problem.what}`);
+    const nets = await openStampNets(files, adapter);
+    return { engines: { print, net: nets.net }, runtime: nets.runtime };
   } catch (error) {
     console.error('[tellstamp] the stamp nets did not start', error);
+    return { engines: { print }, runtime: () => null };
   }
-  return null;
+}
+
+/** Plain WASM first, so that no photo waits; a graphics card joins when its runtime, three times as large, is loaded. */
+async function openStampNets(files: string, wanted: WantedAdapter) {
+  const net: NetFiles = {
+    card: await (await fetch(`${files}models/model-card.json`)).text(),
+    read: async (name) => new Uint8Array(await (await fetch(`${files}models/${name}`)).arrayBuffer()),
+  };
+  const runtime = await import('onnxruntime-web/wasm');
+  const plain = await loadNets(prepared(runtime, files), net);
+  if (!plain.ok) throw new Error(plain.problem.what);
+  const nets = netsWithFaster(plain.value, openFaster(files, net, wanted), (why) =>
+    console.warn(`[tellstamp] the nets run on the processor: ${why}`),
+  );
+  return {
+    net: stampNets(plain.value.card, nets.finder, nets.recogniser),
+    runtime: (): NetRuntime => (nets.usesFaster() ? 'webgpu' : 'wasm'),
+  };
+}
+
+async function openFaster(files: string, net: NetFiles, wanted: WantedAdapter) {
+  const adapter = await chooseAdapter(
+    { gpu: (navigator as { gpu?: Graphics }).gpu, suspends: 'Suspending' in WebAssembly },
+    wanted,
+  );
+  if (adapter === null) return null;
+  const faster = await openOnAdapter(adapter, async () => prepared(await import('onnxruntime-web/jspi'), files), net);
+  console.info('[tellstamp] the nets run on the graphics card');
+  return faster;
+}
+
+function prepared(runtime: typeof import('onnxruntime-web/wasm'), files: string): OnnxRuntime {
+  runtime.env.wasm.numThreads = 1;
+  runtime.env.wasm.wasmPaths = `${files}ort/`;
+  return runtime as unknown as OnnxRuntime;
 }

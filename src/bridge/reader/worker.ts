@@ -17,12 +17,12 @@ let engines: ReturnType<typeof openEngines> | null = null;
 
 self.addEventListener('message', async ({ data }: MessageEvent<ReaderRequest>) => {
   if (data.kind === 'start') {
-    engines = openEngines(data.files);
+    engines = openEngines(data.files, data.adapter);
     return;
   }
   const view = await readPhoto(data).catch((error: unknown) => fail(unreadable(data.photoId, error)));
   const answer: ReaderAnswer = view.ok
-    ? { id: data.id, view: view.value }
+    ? { id: data.id, view: view.value, runtime: (await engines)?.runtime() ?? null }
     : { id: data.id, view: null, problem: view.problem };
   self.postMessage(answer);
 });
@@ -35,7 +35,7 @@ async function readPhoto({ photoId, base64, adjustment }: ReadRequest): Promise<
   const canvas = toCanvas(whole);
   const isWhole = adjustment.turn === 0 && !adjustment.invert && adjustment.crop === null;
   const { image, toWhole } = isWhole ? { image: whole, toWhole: null } : adjustImage(whole, adjustment);
-  const read = await readStamp(image, photoId, await engines);
+  const read = await readStamp(image, photoId, (await engines).engines);
   const thumbnail = await drawThumbnail(canvas);
   if (read.state === 'unread') return succeed({ read, thumbnail, crops: [] });
   const lines = toWhole

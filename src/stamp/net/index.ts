@@ -1,6 +1,8 @@
 export type { ModelCard } from './card';
 export { modelCardSchema } from './card';
+export type { FasterNets, NetPair, NetsWithFaster } from './faster';
+export { netsWithFaster } from './faster';
 export type { NetSession } from './nets';
 export { stampNets } from './nets';
-export type { NetFiles, OnnxRuntime } from './onnx';
-export { openNets } from './onnx';
+export type { LoadedNets, NetFiles, OnnxRuntime } from './onnx';
+export { loadNets, openNets } from './onnx';

@@ -1,6 +1,7 @@
 import { fail, type Result, succeed } from '../../problem';
 import type { StampNets } from '../engines';
-import { modelCardSchema } from './card';
+import { type ModelCard, modelCardSchema } from './card';
+import type { NetPair } from './faster';
 import { type NetSession, stampNets } from './nets';
 import { withoutCasts } from './without-casts';
 
@@ -21,8 +22,23 @@ export interface NetFiles {
   read(name: string): Promise<Uint8Array>;
 }
 
+/** Both nets with the card that says how to use them. */
+export interface LoadedNets extends NetPair {
+  card: ModelCard;
+}
+
 /** Loads both nets. A card or a net that does not fit is a problem, and reading goes on without nets. */
 export async function openNets(runtime: OnnxRuntime, files: NetFiles): Promise<Result<StampNets>> {
+  const loaded = await loadNets(runtime, files);
+  return loaded.ok ? succeed(stampNets(loaded.value.card, loaded.value.finder, loaded.value.recogniser)) : loaded;
+}
+
+/** `providers` are the runtime's own names of where to run, best first; the runtime chooses when there are none. */
+export async function loadNets(
+  runtime: OnnxRuntime,
+  files: NetFiles,
+  providers?: readonly unknown[],
+): Promise<Result<LoadedNets>> {
   let written: unknown;
   try {
     written = JSON.parse(files.card);
@@ -31,17 +47,13 @@ export async function openNets(runtime: OnnxRuntime, files: NetFiles): Promise<R
   }
   const card = modelCardSchema.safeParse(written);
   if (!card.success) return broken(`The model card does not fit: ${card.error.issues[0]?.message ?? 'unknown fault'}.`);
-  const { finder, recogniser } = card.data;
+  const open = async ({ file, input, output }: { file: string; input: string; output: string }) =>
+    openSession(runtime, await files.read(file), input, output, providers);
   try {
     // One after the other: both at once only means that both are in memory twice at the same time.
-    const find = await openSession(runtime, await files.read(finder.file), finder.input, finder.output);
-    const recognise = await openSession(
-      runtime,
-      await files.read(recogniser.file),
-      recogniser.input,
-      recogniser.output,
-    );
-    return succeed(stampNets(card.data, find, recognise));
+    const finder = await open(card.data.finder);
+    const recogniser = await open(card.data.recogniser);
+    return succeed({ card: card.data, finder, recogniser });
   } catch (error) {
     return broken(`The nets did not start: ${error instanceof Error ? error.message : String(error)}`);
   }
@@ -52,11 +64,13 @@ async function openSession(
   bytes: Uint8Array,
   input: string,
   output: string,
+  providers: readonly unknown[] | undefined,
 ): Promise<NetSession> {
   const session = await runtime.InferenceSession.create(withoutCasts(bytes), {
     // Higher levels double the time to start and gain nothing that can be measured on nets this small.
     graphOptimizationLevel: 'basic',
     logSeverityLevel: 3,
+    ...(providers === undefined ? {} : { executionProviders: providers }),
   });
   return {
     async run(data, shape) {
