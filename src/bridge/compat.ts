@@ -27,8 +27,18 @@ export function openPanel(tabId: number): Promise<void> {
   return browser.sidePanel.open({ tabId });
 }
 
-/** Starts the offscreen reader unless it stands. Safe to call from anywhere, any number of times. */
-export async function openReader(): Promise<void> {
+/** An opening under way: the browser refuses a second one at once, while the first document is still deaf. */
+let opening: Promise<void> | null = null;
+
+/** Starts the offscreen reader unless it stands, and ends when it hears. Safe to call from anywhere, at any time. */
+export function openReader(): Promise<void> {
+  opening ??= createReader().finally(() => {
+    opening = null;
+  });
+  return opening;
+}
+
+async function createReader(): Promise<void> {
   if (!hasOffscreen()) return;
   try {
     await browser.offscreen.createDocument({
