@@ -1,65 +1,47 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenEngines, openEngines } from '../../src/cli/engines';
 import { openPhotoFile } from '../../src/cli/photo-file';
-import { type PhotoRead, photoReadSchema, readStamp } from '../../src/stamp';
+import { modelCardSchema, readStamp } from '../../src/stamp';
+import { keptReadings, shownInPhotos, stampPhotos, type Told, toldOf } from '../photos/stamp-readings';
 import { type Browser, launch } from './launch';
+import { openAsking, readInExtension } from './reader-messages';
 
-const demo = new URL('../market/site/photos/', import.meta.url).pathname;
-const rendered = new URL('../bench/stamp/photos/', import.meta.url).pathname;
-const files = [
-  ...readdirSync(demo).flatMap((file) => (file.includes('-stamp') ? [join(demo, file)] : [])),
-  ...(existsSync(rendered)
-    ? readdirSync(rendered).flatMap((file) => (/\.jpg$/.test(file) ? [join(rendered, file)] : []))
-    : []),
-];
+const card = new URL('../../public/models/model-card.json', import.meta.url);
+const { acceptance } = modelCardSchema.parse(JSON.parse(readFileSync(card, 'utf8')));
+const demo = new URL('../market/site/photos/', import.meta.url);
 
 let browser: Browser;
-let open: OpenEngines;
+let page: Page;
 beforeAll(async () => {
-  [browser, open] = await Promise.all([launch(), openEngines()]);
+  browser = await launch();
+  page = await openAsking(browser);
 });
-afterAll(async () => {
-  await Promise.all([browser?.close(), open?.close()]);
-});
+afterAll(() => browser?.close());
 
-/** What a user would see of a read: texts and whether each is sure, not the last digits of a probability. */
-const told = (read: PhotoRead) =>
-  read.state === 'unread'
-    ? read.problem.code
-    : read.lines.map(({ free, engine, stampScore }) => ({
-        engine,
-        text: free.probability >= 0.5 ? free.text : 'unsure',
-        sure: free.probability >= 0.9,
-        stamp: stampScore >= 0.5,
-      }));
+const toldInExtension = async (folder: URL, files: readonly string[]): Promise<Record<string, Told>> => {
+  const told: Record<string, Told> = {};
+  for (const file of files)
+    told[file] = toldOf(await readInExtension(page, file, readFileSync(new URL(file, folder))), acceptance);
+  return told;
+};
 
-it('reads every photograph in the extension as the command line does', async () => {
-  const page = await browser.context.newPage();
-  await page.goto(browser.extensionUrl('sidepanel.html'));
-  const readInExtension = async (file: string): Promise<PhotoRead> => {
-    const reply = await page.evaluate(
-      async ({ base64, photoId }) => {
-        const ask = (to: string, name: string, input: object) =>
-          chrome.runtime.sendMessage({ tellstamp: 1, to, name, input }) as Promise<unknown>;
-        await ask('background', 'reader.open', {});
-        const adjustment = { crop: null, turn: 0, invert: false };
-        return ask('reader', 'photo.read', { photoId, base64, adjustment });
-      },
-      { base64: readFileSync(file).toString('base64'), photoId: basename(file) },
-    );
-    const { value } = reply as { value: { read: unknown } };
-    return photoReadSchema.parse(value.read);
-  };
-  const here: Record<string, unknown> = {};
-  const there: Record<string, unknown> = {};
-  for (const file of files) {
-    const photo = await openPhotoFile(file);
-    if (!photo.ok) throw new Error(photo.problem.what);
-    here[basename(file)] = told(await readStamp(photo.value.image, basename(file), open.engines));
-    there[basename(file)] = told(await readInExtension(file));
-  }
-  expect(files.length).toBeGreaterThanOrEqual(8);
-  expect(there).toEqual(here);
+it('reads every committed photograph of a stamp in the extension exactly as Node does', async () => {
+  const files = shownInPhotos().map(({ file }) => file);
+  expect(await toldInExtension(stampPhotos, files)).toEqual(keptReadings());
 }, 600_000);
+
+it('reads the demo marketplace’s stamps in the extension as the command line does', async () => {
+  const files = readdirSync(demo).filter((file) => file.includes('-stamp'));
+  expect(files.length).toBeGreaterThanOrEqual(8);
+  const open: OpenEngines = await openEngines();
+  const here: Record<string, Told> = {};
+  for (const file of files) {
+    const photo = await openPhotoFile(new URL(file, demo).pathname);
+    if (!photo.ok) throw new Error(photo.problem.what);
+    here[file] = toldOf(await readStamp(photo.value.image, file, open.engines), acceptance);
+  }
+  await open.close();
+  expect(await toldInExtension(demo, files)).toEqual(here);
+}, 300_000);

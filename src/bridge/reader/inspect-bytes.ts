@@ -24,7 +24,7 @@ export function inspectBytes(bytes: Uint8Array): PhotoHeader | null {
     };
   }
   if (view.getUint16(0) === 0xffd8) return { format: 'jpeg', size: jpegSize(view) };
-  if (text(0, 4) === 'GIF8') {
+  if (/^GIF8[79]a/.test(text(0, 6))) {
     return { format: 'gif', size: { width: view.getUint16(6, true), height: view.getUint16(8, true) } };
   }
   if (text(0, 4) === 'RIFF' && text(8, 4) === 'WEBP') return { format: 'webp', size: webpSize(view, text(12, 4)) };
