@@ -114,9 +114,7 @@ const median = (values: readonly number[]): number => [...values].sort((a, b) =>
 
 /** Exact codes from whole photos by nets and by the print fallback, calibration, real plates, and speed. */
 export async function bench(): Promise<void> {
-  const opening = performance.now();
   const { engines, close } = await openEngines();
-  const openMs = performance.now() - opening;
   const ways: { name: string; engines: StampEngines }[] = [
     ...(engines.net === undefined ? [] : [{ name: 'nets', engines }]),
     { name: 'tesseract.js', engines: { print: engines.print } },
@@ -145,7 +143,6 @@ export async function bench(): Promise<void> {
           reader: way.name,
           'ms a photo, median': median(run.milliseconds).toFixed(0),
           'processor ms, median': median(run.cpuMilliseconds).toFixed(0),
-          'largest memory, MB': (process.resourceUsage().maxRSS / 1024).toFixed(0),
         });
         if (way === ways[0]) said.push(...saidOf(run));
         for (const miss of missesOf(run)) console.log(`  ${way.name}, ${miss}`);
@@ -163,7 +160,7 @@ export async function bench(): Promise<void> {
     console.log('\nreal number plates, inside the plate’s box');
     if (plates === null) console.log('skipped: not present');
     else console.table(plates);
-    console.log(`\nspeed: all engines started in ${openMs.toFixed(0)} ms`);
+    console.log('\nspeed in this process, with everything loaded; starting and memory: npm run bench -- stamp-speed');
     console.table(speeds);
   } finally {
     await close();

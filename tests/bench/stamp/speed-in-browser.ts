@@ -1,0 +1,81 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { ReaderAnswer, ReaderRequest } from '../../../src/bridge/reader/worker-messages';
+import { type Browser, built, launch } from '../../browser/launch';
+
+/**
+ * The reader as the extension runs it, in Chromium: its worker reads JPEG photos one after the other in a process of
+ * the extension's own. Resident memory is the whole process's, with the browser's own code in it, which the row before
+ * the start shows. Needs the build (`npm run build`); null where a process's memory is not told (`/proc`, Linux).
+ */
+export async function speedInBrowser(files: readonly string[]): Promise<Record<string, string>[] | null> {
+  if (process.platform !== 'linux') return null;
+  const browser = await launch();
+  try {
+    const page = await browser.context.newPage();
+    await page.goto(browser.extensionUrl('reader.html'));
+    const pid = await extensionProcess(browser);
+    const rows = [{ 'in Chromium': 'before the worker starts', ...memoryOf(pid) }];
+    forgetPeak(pid);
+    const worker = readdirSync(join(built, 'assets')).find((file) => file.startsWith('worker-'));
+    await page.evaluate((file) => {
+      const reader = new Worker(`/assets/${file}`, { type: 'module' });
+      Object.assign(globalThis, { reader });
+      reader.postMessage({ kind: 'start', files: `${location.origin}/` } satisfies ReaderRequest);
+    }, worker);
+    const took: number[] = [];
+    let words = 0;
+    for (const [at, file] of files.entries()) {
+      const answer = await page.evaluate(
+        ([id, base64]) =>
+          new Promise<ReaderAnswer & { ms: number }>((settle) => {
+            const { reader } = globalThis as unknown as { reader: Worker };
+            const from = performance.now();
+            // No function with a name of its own in here: the runner's compiler would add a call that the page lacks.
+            reader.addEventListener('message', ({ data }) => settle({ ...data, ms: performance.now() - from }), {
+              once: true,
+            });
+            const adjustment = { crop: null, turn: 0, invert: false } as const;
+            reader.postMessage({ kind: 'read', id, photoId: `p${id}`, base64, adjustment } satisfies ReaderRequest);
+          }),
+        [at + 1, readFileSync(file).toString('base64')] as const,
+      );
+      if (answer.view?.read.state !== 'read') throw new Error(`${file} was not read`);
+      words += answer.view.read.printed.length;
+      took.push(answer.ms);
+    }
+    const [first = 0, ...later] = took;
+    const median = later.toSorted((a, b) => a - b)[later.length >> 1] ?? 0;
+    return [
+      ...rows,
+      {
+        'in Chromium': `${files.length} photos${words > 0 ? ', print reader started' : ''}`,
+        ...memoryOf(pid),
+        'ms first photo, with the start': first.toFixed(0),
+        'ms a photo, median': median.toFixed(0),
+      },
+    ];
+  } finally {
+    await browser.close();
+  }
+}
+
+/** The process of the extension's pages and workers, among those of this browser alone. */
+async function extensionProcess(browser: Browser): Promise<number> {
+  const session = await browser.context.browser()?.newBrowserCDPSession();
+  const answer = await session?.send('SystemInfo.getProcessInfo');
+  const found = answer?.processInfo.find(({ id }) =>
+    readFileSync(`/proc/${id}/cmdline`, 'utf8').includes('--extension-process'),
+  );
+  if (found === undefined) throw new Error('The extension has no process of its own.');
+  return found.id;
+}
+
+function memoryOf(pid: number): { 'memory now, MB': string; 'peak, MB': string } {
+  const status = readFileSync(`/proc/${pid}/status`, 'utf8');
+  const of = (name: string) => (Number(new RegExp(`${name}:\\s+(\\d+)`).exec(status)?.[1]) / 1024).toFixed(0);
+  return { 'memory now, MB': of('VmRSS'), 'peak, MB': of('VmHWM') };
+}
+
+/** Sets the peak back to what is resident now (proc(5), `clear_refs`, value 5). */
+const forgetPeak = (pid: number): void => writeFileSync(`/proc/${pid}/clear_refs`, '5');
