@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import sharp from 'sharp';
 import type { ReaderAnswer, ReaderRequest } from '../../../src/bridge/reader/worker-messages';
 import { type Browser, built, launch } from '../../browser/launch';
 
@@ -23,9 +24,12 @@ export async function speedInBrowser(files: readonly string[]): Promise<Record<s
       Object.assign(globalThis, { reader });
       reader.postMessage({ kind: 'start', files: `${location.origin}/` } satisfies ReaderRequest);
     }, worker);
+    // A picture of nothing is answered as soon as the nets are there.
+    const speck = sharp({ create: { width: 64, height: 64, channels: 3, background: '#8a5a2b' } });
+    const pictures = [await speck.jpeg().toBuffer(), ...files.map((file) => readFileSync(file))];
     const took: number[] = [];
     let words = 0;
-    for (const [at, file] of files.entries()) {
+    for (const [at, picture] of pictures.entries()) {
       const answer = await page.evaluate(
         ([id, base64]) =>
           new Promise<ReaderAnswer & { ms: number }>((settle) => {
@@ -38,20 +42,21 @@ export async function speedInBrowser(files: readonly string[]): Promise<Record<s
             const adjustment = { crop: null, turn: 0, invert: false } as const;
             reader.postMessage({ kind: 'read', id, photoId: `p${id}`, base64, adjustment } satisfies ReaderRequest);
           }),
-        [at + 1, readFileSync(file).toString('base64')] as const,
+        [at + 1, picture.toString('base64')] as const,
       );
-      if (answer.view?.read.state !== 'read') throw new Error(`${file} was not read`);
+      if (answer.view?.read.state !== 'read') throw new Error(`photo ${at} was not read`);
       words += answer.view.read.printed.length;
       took.push(answer.ms);
     }
-    const [first = 0, ...later] = took;
+    const [start = 0, first = 0, ...later] = took;
     const median = later.toSorted((a, b) => a - b)[later.length >> 1] ?? 0;
     return [
       ...rows,
       {
         'in Chromium': `${files.length} photos${words > 0 ? ', print reader started' : ''}`,
         ...memoryOf(pid),
-        'ms first photo, with the start': first.toFixed(0),
+        'ms to start': start.toFixed(0),
+        'ms first photo': first.toFixed(0),
         'ms a photo, median': median.toFixed(0),
       },
     ];
