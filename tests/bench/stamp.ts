@@ -1,16 +1,22 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { openEngines } from '../../src/cli/engines';
 import { openPhotoFile } from '../../src/cli/photo-file';
-import { builtInMakers } from '../../src/maker';
+import { builtInMakers, type MakerFile } from '../../src/maker';
+import type { Quad } from '../../src/photo';
 import { readStamp, type StampEngines } from '../../src/stamp';
+import { benchMaker } from './stamp/bench-maker';
 import { generalRecogniser } from './stamp/general-recogniser';
-import { bare, type Judged, judge, reliability, share } from './stamp/judge';
+import { judge } from './stamp/judge';
 import { plateReaders, plateTable } from './stamp/plates';
 import { type BenchPhoto, type Difficulty, renderedPhotos } from './stamp/rendered';
+import { type JudgedPhoto, misreadings, missesOf, rates, reliabilityTable } from './stamp/rows';
+import { cropReaders, trueCropTable } from './stamp/true-crops';
 
 /** Photographs of each difficulty from the second renderer; drawing one takes about two seconds the first time. */
 const each = Number(process.env.STAMP_BENCH_EACH ?? 24);
+/** Lists every photograph that was not read right. */
+const listsMisreadings = process.env.STAMP_BENCH_MISREAD === '1';
 /** Readings are judged as of this day, so that a run can be repeated. */
 const now = '2026-11-25';
 /** What the print fallback's lines must reach to be taken for a stamp. */
@@ -27,8 +33,9 @@ function validationPhotos(): BenchPhoto[] {
     file: string;
     difficulty: Difficulty;
     code: string | null;
+    quad: Quad | null;
   }[];
-  return expected.map(({ file, difficulty, code }) => ({ path: join(folder, file), difficulty, code }));
+  return expected.map(({ file, difficulty, code, quad }) => ({ path: join(folder, file), difficulty, code, quad }));
 }
 
 /** Every photograph of the demo marketplace: nine stamps, of which one is beyond reading, and views without any. */
@@ -43,13 +50,17 @@ async function demoPhotos(): Promise<BenchPhoto[]> {
 }
 
 interface Run {
-  judged: { photo: BenchPhoto; result: Judged }[];
+  judged: JudgedPhoto[];
   milliseconds: number[];
   /** Processor time of all threads: what a photo costs whatever else the machine does. */
   cpuMilliseconds: number[];
 }
 
-async function readAll(photos: readonly BenchPhoto[], engines: StampEngines): Promise<Run> {
+async function readAll(
+  photos: readonly BenchPhoto[],
+  engines: StampEngines,
+  makers: readonly MakerFile[],
+): Promise<Run> {
   const run: Run = { judged: [], milliseconds: [], cpuMilliseconds: [] };
   const least = engines.net?.acceptance.stampScore ?? leastStampScore;
   for (const photo of photos) {
@@ -61,54 +72,10 @@ async function readAll(photos: readonly BenchPhoto[], engines: StampEngines): Pr
     run.milliseconds.push(performance.now() - start);
     const spent = process.cpuUsage(before);
     run.cpuMilliseconds.push((spent.user + spent.system) / 1000);
-    run.judged.push({ photo, result: judge(read, photo.code, least, builtInMakers, now) });
+    run.judged.push({ photo, result: judge(read, photo.code, least, makers, now) });
   }
   return run;
 }
-
-function rates(name: string, { judged }: Run, way: 'withSystems' | 'free'): Record<string, string> {
-  const of = (difficulty: Difficulty) => judged.filter(({ photo }) => photo.difficulty === difficulty);
-  const exact = (difficulty: Difficulty): string => {
-    const photos = of(difficulty);
-    const right = photos.filter(({ photo, result }) => bare(result[way].text) === bare(photo.code ?? ''));
-    return photos.length === 0 ? '–' : `${share(right.length, photos.length)} of ${photos.length}`;
-  };
-  const coded = judged.filter(({ photo }) => photo.code !== null);
-  const wrong = coded.filter(
-    ({ photo, result }) => result[way].accepted && bare(result[way].text) !== bare(photo.code ?? ''),
-  );
-  const accepted = coded.filter(({ result }) => result[way].accepted).length;
-  const empty = of('no code').filter(({ result }) => result[way].accepted).length;
-  return {
-    'from the whole photo': `${name}, ${way === 'free' ? 'free' : 'with code systems'}`,
-    clear: exact('clear'),
-    fair: exact('fair'),
-    hard: exact('hard'),
-    accepted: share(accepted, coded.length),
-    'wrong but accepted': share(wrong.length, coded.length),
-    'no code: accepted': share(empty, of('no code').length),
-  };
-}
-
-/** What the likeliest reading said of itself, and whether it was right. */
-const saidOf = ({ judged }: Run): { probability: number; right: boolean }[] =>
-  judged
-    .filter(({ result }) => result.withSystems.text !== '')
-    .map(({ photo, result }) => ({
-      probability: result.withSystems.probability,
-      right: bare(result.withSystems.text) === bare(photo.code ?? ''),
-    }));
-
-/** Photographs whose accepted reading is wrong, one line each: what must not happen. */
-const missesOf = ({ judged }: Run): string[] =>
-  judged
-    .filter(
-      ({ photo, result }) => result.withSystems.accepted && bare(result.withSystems.text) !== bare(photo.code ?? ''),
-    )
-    .map(
-      ({ photo, result }) =>
-        `wrong but accepted: ${basename(photo.path)} is ${photo.code}, read ${result.withSystems.text}`,
-    );
 
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? 0;
 
@@ -119,43 +86,46 @@ export async function bench(): Promise<void> {
     ...(engines.net === undefined ? [] : [{ name: 'nets', engines }]),
     { name: 'tesseract.js', engines: { print: engines.print } },
   ];
-  const sets: { name: string; photos: BenchPhoto[] }[] = [
-    { name: 'validation set', photos: validationPhotos() },
-    { name: `second renderer, ${each} of each`, photos: await renderedPhotos(join(root, '.cache/bench-stamp'), each) },
-    { name: 'demo marketplace', photos: await demoPhotos() },
+  const rendered = await renderedPhotos(join(root, '.cache/bench-stamp'), each);
+  const sets: { name: string; photos: BenchPhoto[]; makers: MakerFile[] }[] = [
+    { name: 'validation set', photos: validationPhotos(), makers: [benchMaker()] },
+    { name: 'second renderer', photos: rendered, makers: builtInMakers },
+    { name: 'demo marketplace', photos: await demoPhotos(), makers: builtInMakers },
   ];
   try {
     const speeds: Record<string, string>[] = [];
-    const said: { probability: number; right: boolean }[] = [];
+    const read: { name: string; judged: JudgedPhoto[] }[] = [];
     for (const way of ways) {
       const rows: Record<string, string>[] = [];
-      for (const { name, photos } of sets) {
+      for (const { name, photos, makers } of sets) {
         if (photos.length === 0) {
           console.log(`${name}: not there yet`);
           continue;
         }
         // The print fallback takes seconds on grained leather: of the demo set it reads the stamps only.
         const isSlow = way.engines.net === undefined && name === 'demo marketplace';
-        const run = await readAll(isSlow ? photos.filter(({ code }) => code !== null) : photos, way.engines);
-        rows.push(rates(name, run, 'withSystems'), rates(name, run, 'free'));
+        const run = await readAll(isSlow ? photos.filter(({ code }) => code !== null) : photos, way.engines, makers);
+        rows.push(rates(name, run.judged, 'withSystems'), rates(name, run.judged, 'free'));
         speeds.push({
           set: name,
           reader: way.name,
           'ms a photo, median': median(run.milliseconds).toFixed(0),
           'processor ms, median': median(run.cpuMilliseconds).toFixed(0),
         });
-        if (way === ways[0]) said.push(...saidOf(run));
-        for (const miss of missesOf(run)) console.log(`  ${way.name}, ${miss}`);
+        if (way === ways[0]) read.push({ name, judged: run.judged });
+        for (const miss of missesOf(run.judged)) console.log(`  ${way.name}, ${miss}`);
+        if (listsMisreadings) for (const miss of misreadings(run.judged)) console.log(`  ${way.name}, ${miss}`);
       }
       console.log(`\n${way.name}: exact codes from the whole photo`);
       console.table(rows);
     }
-    const { error, bins } = reliability(said);
-    console.log(
-      `\nreliability of ${ways[0]?.name}, with code systems: expected calibration error ${(error * 100).toFixed(1)}%`,
-    );
+    const { errors, bins } = reliabilityTable(read);
+    console.log(`\nreliability of ${ways[0]?.name}, with code systems`);
+    console.table(errors);
     console.table(bins);
     const general = await generalRecogniser();
+    console.log('\nvalidation set, readers told where the code is');
+    console.table(await trueCropTable(validationPhotos(), cropReaders(engines, general)));
     const plates = await plateTable([...plateReaders(engines), ...(general === null ? [] : [general])]);
     console.log('\nreal number plates, inside the plate’s box');
     if (plates === null) console.log('skipped: not present');

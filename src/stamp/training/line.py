@@ -25,7 +25,7 @@ class Setter:
         return self.fonts[int(rng.choice(len(self.fonts), p=self.share))]
 
     def line(self, rng, text, font=None):
-        """The mask strip of a text and the columns where its ink starts and ends."""
+        """The mask strip of a text and the columns where its ink starts and ends; `spans` keeps each character's."""
         font = font or self.font(rng)
         text = "".join(c for c in text if c == " " or c in font)
         tracking = CAP * (rng.uniform(-0.03, 0.16) if rng.random() < 0.75 else rng.uniform(0.1, 0.6))
@@ -42,6 +42,7 @@ class Setter:
                 mask = turned(mask, rng.uniform(-6, 6))
             placed.append((mask, pen + left, TOP + CAP + top + drop))
             pen += max(advance + tracking + (rng.uniform(-0.05, 0.08) * CAP if loose else 0), mask.shape[1] * 0.7)
+        self.spans = [(int(round(x)), int(round(x)) + mask.shape[1]) for mask, x, _ in placed]
         strip = paste(placed, int(pen + 60))
         strip = effects(rng, strip)
         inked = np.flatnonzero(strip.max(axis=0) > 60)

@@ -7,6 +7,8 @@ export interface Judged {
   code: string | null;
   withSystems: { text: string; probability: number; accepted: boolean };
   free: { text: string; probability: number; accepted: boolean };
+  /** Free readings of all lines, best first. */
+  lines: string[];
 }
 
 /** Separators that a stamp may or may not show make no other code. */
@@ -33,7 +35,12 @@ export function judge(
       probability,
       accepted: likely && probability >= acceptanceLevel,
     }));
-  return { code, withSystems: withSystems[0] ?? nothing, free: free[0] ?? nothing };
+  return {
+    code,
+    withSystems: withSystems[0] ?? nothing,
+    free: free[0] ?? nothing,
+    lines: free.map(({ text }) => text),
+  };
 }
 
 /** All readings of one text count together: the characters are what is judged. */

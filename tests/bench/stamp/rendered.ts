@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Quad } from '../../../src/photo';
 import type { CameraPose } from '../../market/photo-renderer/camera';
 import type { Light } from '../../market/photo-renderer/light';
 import { srgb } from '../../market/photo-renderer/material';
@@ -15,6 +16,8 @@ export interface BenchPhoto {
   difficulty: Difficulty;
   /** What is stamped, null where nothing is. */
   code: string | null;
+  /** Where it is stamped: corners of the code from cap line to baseline, where the set tells them. */
+  quad?: Quad | null;
 }
 
 /**
