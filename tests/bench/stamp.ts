@@ -2,12 +2,12 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { openEngines } from '../../src/cli/engines';
 import { openPhotoFile } from '../../src/cli/photo-file';
-import { builtInMakers, type MakerFile } from '../../src/maker';
+import { builtInMakers } from '../../src/maker';
 import type { Quad } from '../../src/photo';
 import { readStamp, type StampEngines } from '../../src/stamp';
 import { benchMaker } from './stamp/bench-maker';
 import { generalRecogniser } from './stamp/general-recogniser';
-import { judge } from './stamp/judge';
+import { type Book, judge } from './stamp/judge';
 import { plateReaders, plateTable } from './stamp/plates';
 import { type BenchPhoto, type Difficulty, renderedPhotos } from './stamp/rendered';
 import { type JudgedPhoto, misreadings, missesOf, rates, reliabilityTable } from './stamp/rows';
@@ -56,11 +56,7 @@ interface Run {
   cpuMilliseconds: number[];
 }
 
-async function readAll(
-  photos: readonly BenchPhoto[],
-  engines: StampEngines,
-  makers: readonly MakerFile[],
-): Promise<Run> {
+async function readAll(photos: readonly BenchPhoto[], engines: StampEngines, book: Book): Promise<Run> {
   const run: Run = { judged: [], milliseconds: [], cpuMilliseconds: [] };
   const least = engines.net?.acceptance.stampScore ?? leastStampScore;
   for (const photo of photos) {
@@ -72,7 +68,7 @@ async function readAll(
     run.milliseconds.push(performance.now() - start);
     const spent = process.cpuUsage(before);
     run.cpuMilliseconds.push((spent.user + spent.system) / 1000);
-    run.judged.push({ photo, result: judge(read, photo.code, least, makers, now) });
+    run.judged.push({ photo, result: judge(read, photo.code, least, book) });
   }
   return run;
 }
@@ -87,25 +83,28 @@ export async function bench(): Promise<void> {
     { name: 'tesseract.js', engines: { print: engines.print } },
   ];
   const rendered = await renderedPhotos(join(root, '.cache/bench-stamp'), each);
-  const sets: { name: string; photos: BenchPhoto[]; makers: MakerFile[] }[] = [
-    { name: 'validation set', photos: validationPhotos(), makers: [benchMaker()] },
-    { name: 'second renderer', photos: rendered, makers: builtInMakers },
-    { name: 'demo marketplace', photos: await demoPhotos(), makers: builtInMakers },
+  const own = benchMaker();
+  const builtIn: Book = { makers: builtInMakers, maker: null, now };
+  const sets: { name: string; photos: BenchPhoto[]; book: Book }[] = [
+    { name: 'validation set', photos: validationPhotos(), book: { makers: [own], maker: own.maker, now } },
+    { name: 'second renderer', photos: rendered, book: builtIn },
+    { name: 'demo marketplace', photos: await demoPhotos(), book: builtIn },
   ];
   try {
     const speeds: Record<string, string>[] = [];
     const read: { name: string; judged: JudgedPhoto[] }[] = [];
     for (const way of ways) {
       const rows: Record<string, string>[] = [];
-      for (const { name, photos, makers } of sets) {
+      for (const { name, photos, book } of sets) {
         if (photos.length === 0) {
           console.log(`${name}: not there yet`);
           continue;
         }
         // The print fallback takes seconds on grained leather: of the demo set it reads the stamps only.
         const isSlow = way.engines.net === undefined && name === 'demo marketplace';
-        const run = await readAll(isSlow ? photos.filter(({ code }) => code !== null) : photos, way.engines, makers);
-        rows.push(rates(name, run.judged, 'withSystems'), rates(name, run.judged, 'free'));
+        const run = await readAll(isSlow ? photos.filter(({ code }) => code !== null) : photos, way.engines, book);
+        const known = book.maker === null ? [] : (['named'] as const);
+        for (const kind of ['withSystems', ...known, 'free'] as const) rows.push(rates(name, run.judged, kind));
         speeds.push({
           set: name,
           reader: way.name,

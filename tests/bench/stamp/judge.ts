@@ -6,6 +6,8 @@ import { looksLikeCode, type PhotoRead, type StampLine } from '../../../src/stam
 export interface Judged {
   code: string | null;
   withSystems: { text: string; probability: number; accepted: boolean };
+  /** The same when the maker is known, as it is from most listings; null where the bench does not know it. */
+  named: { text: string; probability: number; accepted: boolean } | null;
   free: { text: string; probability: number; accepted: boolean };
   /** Free readings of all lines, best first. */
   lines: string[];
@@ -16,16 +18,19 @@ export const bare = (text: string): string => text.toUpperCase().replace(/[^A-Z0
 
 const nothing = { text: '', probability: 0, accepted: false };
 
+/** What the readings of a set are held against. `maker` is null where any maker on file or none may have stamped it. */
+export interface Book {
+  makers: readonly MakerFile[];
+  maker: string | null;
+  now: string;
+}
+
 /** Judges a photo as the tool does: lines that are likelier no stamp count for nothing, the likeliest reading wins. */
-export function judge(
-  read: PhotoRead,
-  code: string | null,
-  leastStampScore: number,
-  makers: readonly MakerFile[],
-  now: string,
-): Judged {
+export function judge(read: PhotoRead, code: string | null, leastStampScore: number, book: Book): Judged {
   const lines = read.state === 'read' ? read.lines.filter(({ stampScore }) => stampScore >= leastStampScore) : [];
-  const withSystems = lines.map((line) => bestReading(line, makers, now)).sort((a, b) => b.probability - a.probability);
+  const bestUnder = (maker: string | null) =>
+    lines.map((line) => bestReading(line, { ...book, maker })).sort((a, b) => b.probability - a.probability)[0] ??
+    nothing;
   const free = lines
     .map(({ lattice }) => freeDecode(lattice))
     .map(({ text, probability }) => ({ text, probability, likely: looksLikeCode(text) }))
@@ -37,15 +42,16 @@ export function judge(
     }));
   return {
     code,
-    withSystems: withSystems[0] ?? nothing,
+    withSystems: bestUnder(null),
+    named: book.maker === null ? null : bestUnder(book.maker),
     free: free[0] ?? nothing,
     lines: free.map(({ text }) => text),
   };
 }
 
 /** All readings of one text count together: the characters are what is judged. */
-function bestReading(line: StampLine, makers: readonly MakerFile[], now: string): Judged['withSystems'] {
-  const { readings, nearest, accepted, code } = decodeLattice(line.lattice, { makers, maker: null, now });
+function bestReading(line: StampLine, { makers, maker, now }: Book): Judged['withSystems'] {
+  const { readings, nearest, accepted, code } = decodeLattice(line.lattice, { makers, maker, now });
   // Clearly legible characters count as read though no system explains them: an impossible month is a finding.
   if (readings.length === 0 && accepted && looksLikeCode(code)) {
     return { text: code, probability: line.free.probability, accepted };

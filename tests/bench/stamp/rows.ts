@@ -4,26 +4,29 @@ import type { BenchPhoto, Difficulty } from './rendered';
 
 export type JudgedPhoto = { photo: BenchPhoto; result: Judged };
 
-const isRight = ({ photo, result }: JudgedPhoto, way: 'withSystems' | 'free'): boolean =>
-  bare(result[way].text) === bare(photo.code ?? '');
+type Way = 'withSystems' | 'named' | 'free';
+const wayNames = { withSystems: 'with code systems', named: 'with code systems, maker known', free: 'free' };
+
+const isRight = ({ photo, result }: JudgedPhoto, way: Way): boolean =>
+  bare(result[way]?.text ?? '') === bare(photo.code ?? '');
 
 /** Share and how many photos it is a share of: a percentage of thirty photos says little. */
 const shareOf = (part: number, whole: number): string => (whole === 0 ? '–' : `${share(part, whole)} of ${whole}`);
 
 /** Exact codes of each class, letters and digits only, and what was accepted, rightly or not. */
-export function rates(name: string, judged: readonly JudgedPhoto[], way: 'withSystems' | 'free') {
+export function rates(name: string, judged: readonly JudgedPhoto[], way: Way) {
   const of = (difficulty: Difficulty) => judged.filter(({ photo }) => photo.difficulty === difficulty);
   const exact = (difficulty: Difficulty): string => {
     const photos = of(difficulty);
     return shareOf(photos.filter((one) => isRight(one, way)).length, photos.length);
   };
   const coded = judged.filter(({ photo }) => photo.code !== null);
-  const accepted = coded.filter(({ result }) => result[way].accepted);
+  const accepted = coded.filter(({ result }) => result[way]?.accepted);
   const among = coded.filter(({ photo, result }) => result.lines.some((text) => bare(text) === bare(photo.code ?? '')));
   const asStamped = coded.filter(({ photo, result }) => result.free.text === photo.code);
-  const empty = of('no code').filter(({ result }) => result[way].accepted);
+  const empty = of('no code').filter(({ result }) => result[way]?.accepted);
   return {
-    'from the whole photo': `${name}, ${way === 'free' ? 'free' : 'with code systems'}`,
+    'from the whole photo': `${name}, ${wayNames[way]}`,
     clear: exact('clear'),
     fair: exact('fair'),
     hard: exact('hard'),
