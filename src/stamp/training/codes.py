@@ -54,7 +54,7 @@ def layout_code(rng):
 def code(rng):
     """A text that a code stamp may bear; it has a digit, or it could not be told from a word."""
     while True:
-        text = random_code(rng) if rng.random() < 0.4 else layout_code(rng)
+        text = random_code(rng) if rng.random() < 0.15 else layout_code(rng)
         if any(c.isdigit() for c in text):
             return text
 

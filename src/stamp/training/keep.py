@@ -24,6 +24,24 @@ def whole(saved):
     return {"net": average, **saved, "average": average}
 
 
+def short(state):
+    """An optimiser's state with its running means in bfloat16: half the size, and they forget within some steps."""
+    if isinstance(state, torch.Tensor):
+        return state.bfloat16() if state.is_floating_point() and state.dim() else state
+    if isinstance(state, dict):
+        return {k: short(v) for k, v in state.items()}
+    return state
+
+
+def opened(state):
+    """What `short` made, in 32 bits again."""
+    if isinstance(state, torch.Tensor):
+        return state.float() if state.is_floating_point() else state
+    if isinstance(state, dict):
+        return {k: opened(v) for k, v in state.items()}
+    return state
+
+
 if __name__ == "__main__":
     run, folder = map(pathlib.Path, sys.argv[1:])
     folder.mkdir(parents=True, exist_ok=True)

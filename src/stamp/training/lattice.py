@@ -8,14 +8,14 @@ from relief import KINDS
 
 
 def encode(texts, device):
-    """Padded class numbers and lengths; the middle dot of a plate counts as a full stop."""
+    """Padded class numbers on the device, and lengths on the processor, where the loss wants them."""
     longest = max(1, max(len(t) for t in texts))
     labels = torch.zeros(len(texts), longest, dtype=torch.long)
     for row, text in enumerate(texts):
         for column, char in enumerate(text):
             labels[row, column] = ALPHABET.index(char) + 1
     lengths = torch.tensor([len(t) for t in texts], dtype=torch.long)
-    return labels.to(device), lengths.to(device)
+    return labels.to(device, non_blocking=True), lengths
 
 
 def greedy(logits):

@@ -27,6 +27,17 @@ class Residual(nn.Module):
         return F.relu(x + self.body(x))
 
 
+class Dense(nn.Module):
+    """A residual block of full convolutions that leaves the sign of what it is given."""
+
+    def __init__(self, width, inner):
+        super().__init__()
+        self.body = nn.Sequential(conv(width, inner), conv(inner, width, act=False))
+
+    def forward(self, x):
+        return x + self.body(x)
+
+
 class Inverted(nn.Module):
     """Depthwise, then a widening and a narrowing product."""
 
@@ -68,7 +79,7 @@ class Mixer(nn.Module):
 class Recogniser(nn.Module):
     """(batch, 1, 48, width) → logits (batch, width / 4, 41)."""
 
-    def __init__(self, widths=(28, 56, 96, 144), line=192, mixers=3):
+    def __init__(self, widths=(28, 56, 96, 144), line=192, mixers=5):
         super().__init__()
         a, b, c, d = widths
         self.body = nn.Sequential(
@@ -81,6 +92,8 @@ class Recogniser(nn.Module):
             Inverted(c, 2 * c),
             conv(c, d, 3, (2, 1)),
             Residual(d, 80),
+            Inverted(d, 2 * d),
+            Dense(d, 64),
             Inverted(d, 2 * d),
         )
         self.down = nn.Sequential(nn.Conv2d(d, line, (6, 1), bias=False), nn.BatchNorm2d(line), nn.ReLU())
@@ -104,9 +117,9 @@ class Finder(nn.Module):
         super().__init__()
         a, b, c, d = widths
         self.stem = nn.Sequential(conv(1, 10, 5, 2), conv(10, a, 3, 2), Residual(a))
-        self.s8 = nn.Sequential(conv(a, b, 3, 2), Inverted(b, 2 * b), Inverted(b, 2 * b))
-        self.s16 = nn.Sequential(conv(b, c, 3, 2), Inverted(c, 3 * c), Inverted(c, 3 * c), Inverted(c, 3 * c))
-        self.s32 = nn.Sequential(conv(c, d, 3, 2), Inverted(d, 3 * d), Inverted(d, 3 * d), Inverted(d, 3 * d))
+        self.s8 = nn.Sequential(conv(a, b, 3, 2), *[Inverted(b, 2 * b) for _ in range(3)], Dense(b, 32))
+        self.s16 = nn.Sequential(conv(b, c, 3, 2), *[Inverted(c, 3 * c) for _ in range(3)], Dense(c, 56), Inverted(c, 3 * c))
+        self.s32 = nn.Sequential(conv(c, d, 3, 2), *[Inverted(d, 3 * d) for _ in range(3)], Dense(d, 80), Inverted(d, 3 * d))
         self.lateral = nn.ModuleList([nn.Conv2d(w, side, 1) for w in (a, b, c, d)])
         self.smooth = nn.ModuleList([Inverted(side, 2 * side) for _ in range(3)])
         self.last = conv(side, side, 3)

@@ -16,9 +16,7 @@ import keep
 import photos
 from boxes import boxes_of
 from nets import Average, Finder
-from schedule import rate
-
-PEAK = 2.5e-3
+from schedule import FUSED, Clock, rate, step_unless_broken
 
 
 def arguments():
@@ -30,8 +28,10 @@ def arguments():
     parser.add_argument("--span", type=float, nargs=2, default=(0, 1), help="part of the whole schedule this run covers")
     parser.add_argument("--seed", type=int, default=2)
     parser.add_argument("--batch", type=int, default=24)
+    parser.add_argument("--joined", type=int, default=4, help="batches learnt from in one step")
     parser.add_argument("--side", type=int, default=640)
     parser.add_argument("--workers", type=int, default=7)
+    parser.add_argument("--peak", type=float, default=2.5e-3, help="highest learning rate")
     parser.add_argument("--again", type=int, default=1, help="steps on stored batches after each new one")
     parser.add_argument("--checks", type=int, default=16, help="validation batches of 16 photos")
     return parser.parse_args()
@@ -67,10 +67,9 @@ def learn(net, optimiser, average, images, wanted, weights):
     optimiser.zero_grad(set_to_none=True)
     loss.backward()
     norm = torch.nn.utils.clip_grad_norm_(net.parameters(), 4.0)
-    if torch.isfinite(norm):
-        optimiser.step()
-        average.update(net)
-    return loss
+    step_unless_broken(optimiser, norm)
+    average.update(net)
+    return loss.detach()
 
 
 def moved(images, wanted, weights):
@@ -85,7 +84,7 @@ def moved(images, wanted, weights):
 
 def load(args, net, device):
     average = Average(net, 0.999)
-    optimiser = torch.optim.AdamW(net.parameters(), lr=PEAK, weight_decay=0.02)
+    optimiser = torch.optim.AdamW(net.parameters(), lr=args.peak, weight_decay=0.02, **FUSED)
     step = 0
     if args.resume and (pathlib.Path(args.resume) / "finder.pt").exists():
         saved = keep.whole(torch.load(pathlib.Path(args.resume) / "finder.pt", map_location=device))
@@ -97,6 +96,17 @@ def load(args, net, device):
     return average, optimiser, step
 
 
+def together(loader, device, count):
+    """Joins batches: a step's cost is the launching of its kernels, not their size."""
+    parts = []
+    for batch in loader:
+        parts.append({k: v.to(device, non_blocking=True) if torch.is_tensor(v) else v for k, v in batch.items()})
+        if len(parts) == count:
+            joined = {k: torch.cat([part[k] for part in parts]) for k in ("wanted", "weights", "sizes")}
+            yield {**joined, "layers": torch.cat([part["layers"] for part in parts], 1), "seed": batch["seed"]}
+            parts = []
+
+
 def train(args, device):
     torch.manual_seed(args.seed)
     torch.backends.cudnn.benchmark = True  # one shape only
@@ -104,10 +114,10 @@ def train(args, device):
     average, optimiser, step = load(args, net, device)
     source = photos.Photos(args.atlas, args.seed, args.batch, args.side)
     loader = DataLoader(source, None, num_workers=args.workers, prefetch_factor=2, pin_memory=device == "cuda")
-    start, first, last, waited = time.time(), step, time.time(), 0.0
+    start, first, last, waited, seen = time.time(), step, time.time(), 0.0, 0
     net.train()
     store, rng, mark = [], np.random.default_rng(args.seed), step
-    stream = iter(loader)
+    stream = together(loader, device, args.joined)
     while True:
         before = time.time()
         batch = next(stream)
@@ -116,27 +126,32 @@ def train(args, device):
         if spent >= 1:
             break
         for group in optimiser.param_groups:
-            group["lr"] = PEAK * rate(args.span[0] + (args.span[1] - args.span[0]) * spent)
+            group["lr"] = args.peak * min(1, (step - first + 1) / 150) * rate(args.span[0] + (args.span[1] - args.span[0]) * spent)
+        timed = time.time() - last > 40
+        clock = Clock(timed and device == "cuda")
         with torch.no_grad():
             images = photos.shoot(batch, device)
-        fresh = (images, batch["wanted"].to(device), batch["weights"].to(device))
+        lit, seen = clock.split(), seen + len(images)
+        fresh = (images, batch["wanted"], batch["weights"])
         loss = learn(net, optimiser, average, *fresh)
+        learnt = clock.split()
         step += 1
         for _ in range(args.again if store else 0):
             old = [part.float() for part in store[rng.integers(len(store))]]
             learn(net, optimiser, average, *moved(*old))
             step += 1
-        keep = [part.half() for part in fresh]
-        if len(store) < 100:
-            store.append(keep)
+        stored = [part.half() for part in fresh]
+        if len(store) < 40:
+            store.append(stored)
         else:
-            store[rng.integers(100)] = keep
-        if time.time() - last > 40:
+            store[rng.integers(40)] = stored
+        if timed:
             pace, mark, last = (step - mark) / (time.time() - last), step, time.time()
-            print(f"finder step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s", flush=True)
+            times = f"lit in {lit:.0f} ms, learnt in {learnt:.0f} ms"
+            print(f"finder step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s, {times}", flush=True)
     saved = {"net": net.state_dict(), "average": average.state, "optimiser": optimiser.state_dict(), "step": step}
     torch.save(saved, pathlib.Path(args.out) / "finder.pt")
-    print(f"finder: {step} steps, {(step - first) // (1 + args.again) * args.batch} new photos in {time.time() - start:.0f} s", flush=True)
+    print(f"finder: {step} steps, {seen} new photos in {time.time() - start:.0f} s", flush=True)
     net.load_state_dict(average.state)
     return net.eval()
 

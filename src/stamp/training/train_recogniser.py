@@ -16,9 +16,7 @@ import crops
 import keep
 from lattice import encode, exact_by_kind
 from nets import ALPHABET, Average, Recogniser
-from schedule import rate
-
-PEAK = 2.5e-3
+from schedule import FUSED, Clock, rate, step_unless_broken
 
 
 def arguments():
@@ -31,20 +29,20 @@ def arguments():
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--batch", type=int, default=256)
     parser.add_argument("--workers", type=int, default=7)
-    parser.add_argument("--again", type=int, default=2, help="steps on stored batches after each new one")
+    parser.add_argument("--peak", type=float, default=2.5e-3, help="highest learning rate")
+    parser.add_argument("--again", type=int, default=1, help="steps on stored batches after each new one")
     parser.add_argument("--checks", type=int, default=16, help="validation batches of 128 lines")
     return parser.parse_args()
 
 
 def loss_of(logits, side, texts, device):
     labels, lengths = encode(texts, device)
+    share = 1 / (lengths + 1).to(device, non_blocking=True)
+    inputs = torch.full((len(texts),), logits.shape[1], dtype=torch.long)  # lengths stay here: nothing waits for them
     total = 0
     for part, weight in ((logits, 1.0), (side, 0.3)):
-        steps = part.shape[1]
         scores = F.log_softmax(part.float(), dim=2).transpose(0, 1)
-        inputs = torch.full((len(texts),), steps, dtype=torch.long, device=device)
-        each = F.ctc_loss(scores, labels, inputs, lengths, reduction="none", zero_infinity=True)
-        each = each / (lengths + 1)
+        each = F.ctc_loss(scores, labels, inputs, lengths, reduction="none", zero_infinity=True) * share
         # A line nobody could read must not outweigh the readable ones: beyond 2 the loss grows as a root.
         each = torch.where(each < 2, each, 2 * torch.sqrt(2 * torch.clamp(each, min=2)) - 2)
         total = total + weight * each.mean()
@@ -59,10 +57,9 @@ def learn(net, optimiser, average, images, texts):
     optimiser.zero_grad(set_to_none=True)
     loss.backward()
     norm = torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
-    if torch.isfinite(norm):
-        optimiser.step()
-        average.update(net)
-    return loss
+    step_unless_broken(optimiser, norm)
+    average.update(net)
+    return loss.detach()
 
 
 def disturbed(images):
@@ -75,23 +72,40 @@ def disturbed(images):
 
 
 def load(args, net, device):
-    average, optimiser = Average(net), torch.optim.AdamW(net.parameters(), lr=PEAK, weight_decay=0.02, betas=(0.9, 0.98))
+    average, optimiser = Average(net), torch.optim.AdamW(net.parameters(), lr=args.peak, weight_decay=0.02, betas=(0.9, 0.98), **FUSED)
     step = 0
     if args.resume:
         folder = pathlib.Path(args.resume)
         saved = keep.whole(torch.load(folder / "recogniser.pt", map_location=device))
-        net.load_state_dict(saved["net"])
         average.state.update({k: v.to(device) for k, v in saved["average"].items()})
+        net.load_state_dict(saved["net"])
         step = average.step = saved["step"]
-        if (folder / "recogniser-optimiser.pt").exists():
-            optimiser.load_state_dict(torch.load(folder / "recogniser-optimiser.pt", map_location=device))
+        if (folder / "recogniser-net.pt").exists():
+            net.load_state_dict(torch.load(folder / "recogniser-net.pt", map_location=device))
+            optimiser.load_state_dict(keep.opened(torch.load(folder / "recogniser-optimiser.pt", map_location=device)))
     return average, optimiser, step
 
 
 def save(args, net, average, optimiser, step):
+    """Three files, so that each stays small enough to travel: what ships, the net as it stood, its optimiser."""
     folder = pathlib.Path(args.out)
-    torch.save({"net": net.state_dict(), "average": average.state, "step": step}, folder / "recogniser.pt")
-    torch.save(optimiser.state_dict(), folder / "recogniser-optimiser.pt")
+    torch.save({"average": average.state, "step": step}, folder / "recogniser.pt")
+    torch.save(net.state_dict(), folder / "recogniser-net.pt")
+    torch.save(keep.short(optimiser.state_dict()), folder / "recogniser-optimiser.pt")
+
+
+def together(loader, device, columns=1024 * 208, most=4):
+    """Joins batches of one width: a step's cost is the launching of its kernels, not their size."""
+    waiting = {}
+    for batch in loader:
+        parts = waiting.setdefault(batch["width"], [])
+        batch["layers"] = batch["layers"].to(device, non_blocking=True)
+        parts.append(batch)
+        wanted = columns // (len(batch["texts"]) * batch["width"])
+        if len(parts) >= min(most, max(1, wanted)):
+            texts = [text for part in parts for text in part["texts"]]
+            yield {**batch, "layers": torch.cat([part["layers"] for part in parts], 1), "texts": texts}
+            parts.clear()
 
 
 def train(args, device):
@@ -100,10 +114,10 @@ def train(args, device):
     average, optimiser, step = load(args, net, device)
     lines = crops.Lines(args.atlas, args.seed, args.batch, pool=6)
     loader = DataLoader(lines, None, num_workers=args.workers, prefetch_factor=4, pin_memory=device == "cuda")
-    start, first, last, waited = time.time(), step, time.time(), 0.0
+    start, first, last, waited, seen = time.time(), step, time.time(), 0.0, 0
     net.train()
     store, rng, mark = [], np.random.default_rng(args.seed), step
-    source = iter(loader)
+    source = together(loader, device)
     while True:
         before = time.time()
         batch = next(source)
@@ -112,26 +126,31 @@ def train(args, device):
         if spent >= 1:
             break
         for group in optimiser.param_groups:
-            group["lr"] = PEAK * rate(args.span[0] + (args.span[1] - args.span[0]) * spent)
+            group["lr"] = args.peak * min(1, (step - first + 1) / 150) * rate(args.span[0] + (args.span[1] - args.span[0]) * spent)
+        timed = time.time() - last > 40
+        clock = Clock(timed and device == "cuda")
         with torch.no_grad():
             images, _ = crops.shoot(batch, device)
+        lit, seen = clock.split(), seen + len(images)
         loss = learn(net, optimiser, average, images, batch["texts"])
+        learnt = clock.split()
         step += 1
         # Lighting a scene costs more than learning from it: each is learnt again a few times before it is let go.
         for _ in range(args.again):
             old, texts = store[rng.integers(len(store))] if store else (images, batch["texts"])
             learn(net, optimiser, average, disturbed(old.float()), texts)
             step += 1
-        keep = (images.half(), batch["texts"])
+        stored = (images.half(), batch["texts"])
         if len(store) < 80:
-            store.append(keep)
+            store.append(stored)
         else:
-            store[rng.integers(80)] = keep
-        if time.time() - last > 40:
+            store[rng.integers(80)] = stored
+        if timed:
             pace, mark, last = (step - mark) / (time.time() - last), step, time.time()
-            print(f"recogniser step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s", flush=True)
+            times = f"lit in {lit:.0f} ms, learnt in {learnt:.0f} ms, {len(images)} of width {batch['width']}"
+            print(f"recogniser step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s, {times}", flush=True)
     save(args, net, average, optimiser, step)
-    print(f"recogniser: {step} steps, {(step - first) // (1 + args.again) * args.batch} new lines in {time.time() - start:.0f} s", flush=True)
+    print(f"recogniser: {step} steps, {seen} new lines in {time.time() - start:.0f} s", flush=True)
     net.load_state_dict(average.state)
     return net
 
