@@ -1,3 +1,4 @@
+import { type Point, type Quad, quadSize } from '../photo';
 import type { Lattice } from './types';
 
 /**
@@ -32,4 +33,31 @@ export function characterMiddles(lattice: Lattice): number[] {
   });
   close();
   return middles;
+}
+
+/** Half a character's width with its air, in heights: what a character needs of a quad to either side. */
+const halfCharacter = 0.4;
+
+/**
+ * The quad drawn out at its ends to hold every character, and their middles as shares of its width. `middles` are
+ * shares of the lattice's length, which covers `margin` heights more than the quad at each end.
+ */
+export function lineAround(quad: Quad, middles: readonly number[], margin: number): { quad: Quad; middles: number[] } {
+  const { across, down } = quadSize(quad);
+  const ground = (margin * down) / Math.max(1e-6, across);
+  const shares = middles.map((middle) => middle * (1 + 2 * ground) - ground);
+  const [first, last] = [shares[0], shares.at(-1)];
+  if (first === undefined || last === undefined || shares.length < 2) return { quad, middles: shares };
+  const half = Math.min((last - first) / (shares.length - 1) / 2, (halfCharacter * down) / across);
+  const from = Math.min(0, first - half);
+  const to = Math.max(1, last + half);
+  const along = (a: Point, b: Point, share: number): Point => ({
+    x: a.x + (b.x - a.x) * share,
+    y: a.y + (b.y - a.y) * share,
+  });
+  const [a, b, c, d] = quad;
+  return {
+    quad: [along(a, b, from), along(a, b, to), along(d, c, to), along(d, c, from)],
+    middles: shares.map((share) => (share - from) / (to - from)),
+  };
 }

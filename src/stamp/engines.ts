@@ -49,6 +49,8 @@ export interface FoundLine {
 export interface StampNets {
   findLines(photo: PixelImage): Promise<FoundLine[]>;
   readLine(photo: PixelImage, quad: Quad): Promise<Lattice>;
+  /** Ground that a lattice covers past each end of its quad, in heights of the quad. */
+  margin: number;
   /** From the model card: below these a text, or a line, does not count as read. */
   acceptance: { probability: number; stampScore: number };
 }

@@ -1,5 +1,5 @@
 import { type GreyImage, type PixelImage, quadSize } from '../photo';
-import { characterMiddles } from './align';
+import { characterMiddles, lineAround } from './align';
 import { cropLine } from './crop';
 import type { FoundLine, PrintReader, StampNets } from './engines';
 import { freeTexts } from './free-text';
@@ -40,16 +40,17 @@ export async function readWithNets(
       const words = reader === null ? '' : await readPrintedLine(grey, quad, reader);
       printed.push(words === '' && isWording(free) ? free.text : words);
     }
-    const crop = cropLine(grey, quad, 48);
+    const line = lineAround(quad, characterMiddles(lattice), nets.margin);
+    const crop = cropLine(grey, line.quad, 48);
     lines.push({
       id: `${photoId}-line-${lines.length + 1}`,
       photoId,
-      quad,
+      quad: line.quad,
       stampScore,
       engine: 'net',
       lattice,
       free,
-      measurements: crop === null ? [] : measureLine(crop, quad, characterMiddles(lattice)),
+      measurements: crop === null ? [] : measureLine(crop, line.quad, line.middles),
     });
   };
   for (const found of (await nets.findLines(photo)).slice(0, mostLines)) await read(found);

@@ -37,6 +37,14 @@ export const modelCardSchema = z.looseObject({
     narrowest: z.number().int().positive(),
     widest: z.number().int().positive(),
     multiple: z.number().int().positive(),
+    /**
+     * Crops that are read and averaged: `wider` steps more at each end than the box asks for, moved up by `lift` of
+     * the crop's height.
+     */
+    views: z
+      .array(z.strictObject({ wider: z.number().int().min(0), lift: z.number().min(-0.2).max(0.2) }))
+      .min(1)
+      .default([{ wider: 0, lift: 0 }]),
   }),
 });
 export type ModelCard = z.infer<typeof modelCardSchema>;

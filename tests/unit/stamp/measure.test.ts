@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { GreyImage, Quad } from '../../../src/photo';
 import { turnedQuad } from '../../../src/photo';
 import type { Lattice } from '../../../src/stamp';
-import { characterMiddles } from '../../../src/stamp/align';
+import { characterMiddles, lineAround } from '../../../src/stamp/align';
 import { measureLine } from '../../../src/stamp/measure';
 
 /** Six upright strokes on even ground; strengths and places as given, 600 × 80 pixels. */
@@ -71,5 +71,25 @@ describe('where characters stand in a lattice', () => {
       steps: [{ '': 1 }, { K: 0.9 }, { K: 0.9 }, { '': 1 }, { ' ': 0.8 }, { '0': 0.7 }, { '': 1 }, { '0': 0.9 }],
     };
     expect(characterMiddles(lattice)).toEqual([2 / 8, 5.5 / 8, 7.5 / 8]);
+  });
+
+  it('finds them again in the quad, whose ends the lattice reaches past', () => {
+    // A line 200 × 40: half a height more at each end makes the lattice cover 240, 20 of it before the quad.
+    const line = turnedQuad({ x: 200, y: 100 }, 200, 40, 0);
+    const { quad: same, middles } = lineAround(line, [40 / 240, 120 / 240, 200 / 240], 0.5);
+    expect(same).toEqual(line);
+    expect(middles.map((middle) => middle * 200)).toEqual([20, 100, 180].map((place) => expect.closeTo(place, 6)));
+  });
+
+  it('draws the quad out where a character lies past its end', () => {
+    const line = turnedQuad({ x: 200, y: 100 }, 200, 40, 0);
+    const { quad: longer, middles } = lineAround(
+      line,
+      [10, 70, 130, 190].map((place) => place / 280),
+      1,
+    );
+    // The first stands 30 before the quad's left end, and 0.4 heights more belong to it.
+    expect(longer.map(({ x }) => Math.round(x))).toEqual([54, 300, 300, 54]);
+    expect(middles.map((middle) => Math.round(middle * 246))).toEqual([16, 76, 136, 196]);
   });
 });

@@ -27,6 +27,7 @@ describe('reading one photo, whatever the engines do', () => {
       print: null,
       net: {
         acceptance: { probability: 0.9, stampScore: 0.5 },
+        margin: 0,
         findLines: () => Promise.reject(new Error('out of memory')),
         readLine: async () => ({ steps: [] }),
       },
@@ -42,6 +43,7 @@ describe('reading one photo, whatever the engines do', () => {
       print: null,
       net: {
         acceptance: { probability: 0.9, stampScore: 0.5 },
+        margin: 0,
         findLines: async (photo) => [
           {
             quad: [
