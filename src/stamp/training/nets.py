@@ -69,10 +69,11 @@ class Mixer(nn.Module):
         return x + self.attend(line).transpose(1, 2).unsqueeze(2)
 
     def attend(self, line):
-        count, steps, width = line.shape
-        parts = self.ask(self.norm(line)).view(count, -1, 3, self.heads, width // self.heads).permute(2, 0, 3, 1, 4)
+        width = self.answer.out_features  # not read off the line: the exported net would cast a length
+        count, each = line.shape[0], width // self.heads
+        parts = self.ask(self.norm(line)).view(count, -1, 3, self.heads, each).permute(2, 0, 3, 1, 4)
         query, key, value = parts[0], parts[1], parts[2]
-        weight = torch.softmax(query @ key.transpose(2, 3) * (width // self.heads) ** -0.5, dim=3)
+        weight = torch.softmax(query @ key.transpose(2, 3) * each**-0.5, dim=3)
         return self.answer((weight @ value).transpose(1, 2).reshape(count, -1, width))
 
 
