@@ -3,7 +3,6 @@ import type { StampNets } from '../engines';
 import { type ModelCard, modelCardSchema } from './card';
 import type { NetPair } from './faster';
 import { type NetSession, stampNets } from './nets';
-import { withoutCasts } from './without-casts';
 
 /** The little of onnxruntime-web (or -node) that is used; whoever opens the nets brings the module. */
 export interface OnnxRuntime {
@@ -66,7 +65,7 @@ async function openSession(
   output: string,
   providers: readonly unknown[] | undefined,
 ): Promise<NetSession> {
-  const session = await runtime.InferenceSession.create(withoutCasts(bytes), {
+  const session = await runtime.InferenceSession.create(bytes, {
     // Higher levels double the time to start and gain nothing that can be measured on nets this small.
     graphOptimizationLevel: 'basic',
     logSeverityLevel: 3,
