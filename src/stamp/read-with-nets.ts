@@ -8,7 +8,9 @@ import { looksLikeCode } from './looks-like-code';
 import { measureLine } from './measure';
 import { startedPrint } from './print/when-needed';
 import { readPrintedLine } from './read-printed';
-import type { Lattice, StampLine } from './types';
+import type { StampLine } from './types';
+
+type FreeText = ReturnType<typeof freeTexts>[number];
 
 /** Lines read at full size in one photo; a stamp has one to three. */
 const mostLines = 6;
@@ -29,12 +31,14 @@ export async function readWithNets(
   const printed: string[] = [];
   const isCode = ({ stampScore, free }: Pick<StampLine, 'stampScore' | 'free'>): boolean =>
     looksLikeCode(free.text) && stampScore >= nets.acceptance.stampScore;
-  const read = async ({ quad, stampScore }: FoundLine): Promise<void> => {
+  const read = async ({ quad, stampScore: seenAs }: FoundLine): Promise<void> => {
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) return;
     const lattice = await nets.readLine(photo, quad);
-    const free = freeTexts(lattice)[0] ?? { text: '', probability: 0 };
-    if (free.text === '' || isLoneShape(lattice)) return;
+    const texts = freeTexts(lattice, 40, 40);
+    const free = texts[0] ?? { text: '', probability: 0 };
+    if (free.text === '' || isLoneShape(texts)) return;
+    const stampScore = withWhatItSays(seenAs, texts);
     if (!isCode({ stampScore, free })) {
       const reader = await startedPrint(print);
       const words = reader === null ? '' : await readPrintedLine(grey, quad, reader);
@@ -64,11 +68,19 @@ export async function readWithNets(
  * Rivets, rings and slots look like one or two characters, and no code on file is shorter than three. A blurred stamp
  * may spell little as well, but then longer texts are likely too.
  */
-function isLoneShape(lattice: Lattice): boolean {
-  const texts = freeTexts(lattice, 40, 40);
-  const longer = texts.filter(({ text }) => text.replace(/[^A-Z0-9]/g, '').length >= 3);
-  return longer.reduce((sum, { probability }) => sum + probability, 0) < 0.2;
+function isLoneShape(texts: readonly FreeText[]): boolean {
+  return shareOf(texts, ({ text }) => text.replace(/[^A-Z0-9]/g, '').length >= 3) < 0.2;
 }
+
+/**
+ * How likely a line is a code stamp once it is read. The finder sees it small and takes many a code among words for a
+ * word; a text that has the look of a code counts as much as what it saw, one that has not takes nothing away.
+ */
+const withWhatItSays = (seenAs: number, texts: readonly FreeText[]): number =>
+  Math.max(seenAs, (seenAs + shareOf(texts, ({ text }) => looksLikeCode(text))) / 2);
+
+const shareOf = (texts: readonly FreeText[], has: (text: FreeText) => boolean): number =>
+  texts.filter(has).reduce((sum, { probability }) => sum + probability, 0);
 
 /** Words in capitals, read with certainty: a maker's name, an origin. */
 const isWording = ({ text, probability }: { text: string; probability: number }): boolean =>

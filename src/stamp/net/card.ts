@@ -31,20 +31,15 @@ export const modelCardSchema = z.looseObject({
     input: z.string(),
     output: z.string(),
     height: z.number().int().positive(),
-    /** Ground taken in beside and above the line, in shares of its height. */
+    /**
+     * Ground taken in beside and above the line, in shares of its height. Beside it is a character's width, so that a
+     * box that stops short of a character cannot make the shorter text a sure one.
+     */
     beside: z.number().min(0),
     above: z.number().min(0),
     narrowest: z.number().int().positive(),
     widest: z.number().int().positive(),
     multiple: z.number().int().positive(),
-    /**
-     * Crops that are read and averaged: `wider` steps more at each end than the box asks for, moved up by `lift` of
-     * the crop's height.
-     */
-    views: z
-      .array(z.strictObject({ wider: z.number().int().min(0), lift: z.number().min(-0.2).max(0.2) }))
-      .min(1)
-      .default([{ wider: 0, lift: 0 }]),
   }),
 });
 export type ModelCard = z.infer<typeof modelCardSchema>;

@@ -3,7 +3,7 @@ import type { FoundLine, StampNets } from '../engines';
 import { boxesOf } from './boxes';
 import type { ModelCard } from './card';
 import { evenOut } from './even-out';
-import { marginOf, readLine } from './read-line';
+import { readLine } from './read-line';
 
 /** A net that was loaded: numbers of the given shape in, numbers and their shape out. */
 export interface NetSession {
@@ -20,7 +20,7 @@ export function stampNets(card: ModelCard, finder: NetSession, recogniser: NetSe
   return {
     acceptance: card.acceptance,
     findLines: (photo) => findLines(card, finder, greyFor(photo)),
-    margin: marginOf(card.recogniser),
+    margin: card.recogniser.beside,
     readLine: (photo, quad) => readLine(card, recogniser, greyFor(photo), quad),
   };
 }

@@ -17,9 +17,8 @@ from boxes import boxes_of, corners
 LONGEST = 960
 LEAST = 0.75
 CROP = 48
-BESIDE, ABOVE = 0.5, 0.25
+BESIDE, ABOVE = 1.0, 0.25
 WIDEST = 1152
-VIEWS = ((0, 0.0), (4, 0.05), (0, -0.05))  # steps more at each end, share of the crop's height up
 
 
 def grey_of(path):
@@ -62,13 +61,11 @@ class Reader:
             found.append(((x + 0.5) * fx, (y + 0.5) * fy, wide * fx, tall * fy, angle, score, code))
         return found
 
-    def crop(self, grey, quad, wider=0, lift=0.0):
+    def crop(self, grey, quad):
         """The line upright, with its margins; corners count pixel edges, so that 0, 0 is the photo's corner."""
-        across, down = size_of(grown(quad))
-        width = int(max(32, min(WIDEST, (round(across / down * CROP / 4) + 2 * wider) * 4)))
-        quad = grown(quad, BESIDE + wider * 4 / CROP * (1 + 2 * ABOVE))
-        quad = quad + lift * np.array([quad[0] - quad[3], quad[1] - quad[2], quad[1] - quad[2], quad[0] - quad[3]])
+        quad = grown(quad)
         across, down = size_of(quad)
+        width = int(max(32, min(WIDEST, round(across / down * CROP / 4) * 4)))
         times_x, times_y = (int(min(6, max(1, round(v)))) for v in (across / width, down / CROP))
         target = np.array([[0, 0], [width * times_x, 0], [width * times_x, CROP * times_y], [0, CROP * times_y]])
         matrix = cv2.getPerspectiveTransform(target.astype(np.float32), quad.astype(np.float32))
@@ -79,26 +76,12 @@ class Reader:
         taken = cv2.remap(grey, u.astype(np.float32), v.astype(np.float32), cv2.INTER_LINEAR, borderMode=cv2.BORDER_REPLICATE)
         return taken.reshape(CROP, times_y, width, times_x).mean(axis=(1, 3))
 
-    def logits(self, grey, quad, wider=0, lift=0.0):
-        return self.recogniser.run(None, {"line": normal(self.crop(grey, quad, wider, lift))[None, None]})[0][0]
+    def logits(self, grey, quad):
+        return self.recogniser.run(None, {"line": normal(self.crop(grey, quad))[None, None]})[0][0]
 
-    def lattice(self, grey, quad, temperature, views=VIEWS):
-        """Probabilities (steps, classes), averaged over the views as far as each reaches."""
-        parts = [(probabilities(self.logits(grey, quad, *view), temperature), view[0]) for view in views]
-        return averaged(parts)
-
-
-def averaged(parts):
-    """(steps, classes) of lattices that reach `wider` steps past each other's ends."""
-    most = max(wider for _, wider in parts)
-    steps = len(parts[0][0]) - 2 * parts[0][1]
-    total, count = np.zeros((steps + 2 * most, parts[0][0].shape[1])), np.zeros((steps + 2 * most, 1))
-    for shares, wider in parts:
-        if len(shares) != steps + 2 * wider:
-            return parts[0][0]
-        total[most - wider : most + steps + wider] += shares
-        count[most - wider : most + steps + wider] += 1
-    return total / count
+    def lattice(self, grey, quad, temperature):
+        """Probabilities (steps, classes)."""
+        return probabilities(self.logits(grey, quad), temperature)
 
 
 def size_of(quad):
@@ -119,5 +102,5 @@ if __name__ == "__main__":
         grey = grey_of(name)
         print(name, grey.shape)
         for box in reader.find(grey)[:8]:
-            text, share = best_text(probabilities(reader.logits(grey, corners(box))))
+            text, share = best_text(reader.lattice(grey, corners(box), 1.0))
             print(f"  {text!r} {share:.2f} score {box[5]:.2f} code {box[6]:.2f} {[round(float(v), 2) for v in box[:5]]}")

@@ -7,7 +7,7 @@ import json
 import pathlib
 import sys
 
-from beam import best_text, probabilities
+from beam import best_text
 from boxes import corners
 from read import Reader, grey_of
 
@@ -15,9 +15,9 @@ LEVELS = (0.5, 0.7, 0.8, 0.9)
 
 
 def readings(reader, grey, temperature, most=6):
-    """(text, probability, code score) of the lines found, best first."""
+    """(text,probability, code score) of the lines found, best first."""
     found = sorted(reader.find(grey), key=lambda b: -b[5] * b[6])[:most]
-    read = [(*best_text(probabilities(reader.logits(grey, corners(box)), temperature)), box[6]) for box in found]
+    read = [(*best_text(reader.lattice(grey, corners(box), temperature)), box[6]) for box in found]
     return sorted((r for r in read if r[0]), key=lambda r: -r[1] * r[2])
 
 
@@ -34,7 +34,7 @@ def main(models, folder, temperature, loud):
             if best[1] >= level and best[2] >= 0.5 and len(best[0]) >= 3 and any(c.isdigit() for c in best[0]):
                 row[level][best[0] != case["code"]] += 1
         if loud and best[0] != (case["code"] or ""):
-            print(case["file"], case["code"], [(t, round(p, 2), round(s, 2)) for t, p, s in read])
+            print(case["file"], case["code"], [(t, round(p, 2), round(s, 2)) for t,p, s in read])
     for name, row in sorted(tally.items()):
         levels = ", ".join(f"{level}: {row[level][0]} right {row[level][1]} wrong" for level in LEVELS)
         print(f"{name}: {row['photos']} photos, first {row['exact']} exact, among the lines {row['among']}; accepted at {levels}")

@@ -136,50 +136,6 @@ describe('the steps around the nets', () => {
     expect(Object.values(steps[1]!).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 6);
   });
 
-  it('lays a wider and a lifted view over the first and is sure only of what all of them see', async () => {
-    const views = modelCardSchema.parse({
-      ...card,
-      temperature: 1,
-      recogniser: {
-        ...card.recogniser,
-        views: [
-          { wider: 0, lift: 0 },
-          { wider: 4, lift: 0.1 },
-        ],
-      },
-    });
-    const shapes: (readonly number[])[] = [];
-    const recogniser: NetSession = {
-      run: async (_, shape) => {
-        shapes.push(shape);
-        const count = shape[3]! / 4;
-        // The box holds a V in its sixth step; the wider view, whose tenth step that is, takes it for a K as well and
-        // sees a 0 in its second step, past the box's end.
-        const seen = (step: number): number[] =>
-          shapes.length === 1
-            ? [0, -50, step === 5 ? 50 : -50, -50]
-            : [0, step === 9 ? 50 : -50, step === 9 ? 50 : -50, step === 1 ? 50 : -50];
-        return { data: Array.from({ length: count }, (__, step) => seen(step)).flat(), shape: [1, count, 4] };
-      },
-    };
-    const nets = stampNets(views, silent, recogniser);
-    const { steps } = await nets.readLine(photo, [
-      { x: 40, y: 20 },
-      { x: 120, y: 20 },
-      { x: 120, y: 60 },
-      { x: 40, y: 60 },
-    ]);
-    expect(shapes).toEqual([
-      [1, 1, 48, 96],
-      [1, 1, 48, 128],
-    ]);
-    expect(nets.margin).toBeCloseTo(0.5 + (4 * 4 * 1.5) / 48, 10);
-    expect(steps).toHaveLength(32);
-    expect(steps[1]).toEqual({ '0': expect.closeTo(1, 6) });
-    expect(steps[9]).toEqual({ V: expect.closeTo(0.75, 6), K: expect.closeTo(0.25, 6) });
-    expect(steps[20]).toEqual({ '': expect.closeTo(1, 6) });
-  });
-
   it('has no lattice for a quad without any ground', async () => {
     const point = { x: 5, y: 5 };
     expect(await stampNets(card, silent, silent).readLine(photo, [point, point, point, point])).toEqual({ steps: [] });
