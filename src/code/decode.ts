@@ -9,7 +9,7 @@ import { lengthFits, misfitLayout, readLayout, unnamedMisfits } from './read-lay
 import { freeSearch, type Step, stepsOf } from './search';
 import { acceptanceLevel, dedupeNearest, settle, type Weighed, type WeighedMisfit } from './settle';
 import { tidyCode, typedLattice } from './typed';
-import type { Decoding } from './types';
+import type { Decoding, Nearest } from './types';
 
 /** Longest lattice that is searched, in steps: far beyond any stamp. */
 const longestLattice = 2000;
@@ -56,10 +56,26 @@ export function decodeLattice(lattice: Lattice, options: DecodeOptions): Decodin
     id: options.id ?? `decoding:${free.text}`,
     code: free.text,
     from: options.from ?? { kind: 'typed' },
-    accepted: decoded.outcome.readings.length > 0 || (free.text !== '' && free.probability >= acceptanceLevel),
+    accepted: decoded.outcome.readings.length > 0 || isClear(free, decoded.outcome.nearest),
     ...decoded.outcome,
   };
 }
+
+/**
+ * Whether a text that no system explains counts as read all the same (an impossible month is a finding). Not where it
+ * differs from a sound code only in characters that many faces draw alike: then the faces may be all that differs.
+ */
+const isClear = ({ text, probability }: { text: string; probability: number }, nearest: readonly Nearest[]): boolean =>
+  text !== '' &&
+  probability >= acceptanceLevel &&
+  !nearest.some((sound) => sound.change !== 'none' && shapesOf(sound.text) === shapesOf(text));
+
+/** Letters and digits, O as 0 and I as 1. Common practice, no source: older faces have one shape for both. */
+const shapesOf = (text: string): string =>
+  text
+    .replace(/[^A-Z0-9]/g, '')
+    .replaceAll('O', '0')
+    .replaceAll('I', '1');
 
 /** Best text of a lattice without any code system, and its probability. */
 export function freeDecode(lattice: Lattice, temperature?: number): { text: string; probability: number } {

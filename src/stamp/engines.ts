@@ -52,7 +52,7 @@ export interface StampNets {
   /** Ground that a lattice covers past each end of its quad, in heights of the quad. */
   margin: number;
   /** From the model card: below these a text, or a line, does not count as read. */
-  acceptance: { probability: number; stampScore: number };
+  acceptance: { stampScore: number };
 }
 
 /** What reading needs from outside; `print` is null where there is no general engine, or it could not start. */

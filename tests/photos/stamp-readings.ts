@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import * as z from 'zod';
 import { openPhotoFile } from '../../src/cli/photo-file';
+import { acceptanceLevel } from '../../src/code';
 import { looksLikeCode, type PhotoRead, readStamp, type StampEngines, type StampNets } from '../../src/stamp';
 
 /** Folder of the committed photographs; `expected.json` says what each shows, `readings.json` what the product reads. */
@@ -39,12 +40,12 @@ const readingsFile = new URL('readings.json', stampPhotos);
 export const keptReadings = (): Record<string, Told> =>
   readingsSchema.parse(JSON.parse(readFileSync(readingsFile, 'utf8')));
 
-export function toldOf(read: PhotoRead, { probability, stampScore }: StampNets['acceptance']): Told {
+export function toldOf(read: PhotoRead, { stampScore }: StampNets['acceptance']): Told {
   if (read.state === 'unread') return { problem: read.problem.code };
   return {
     lines: read.lines.map((line) => ({
       text: line.free.text,
-      sure: line.free.probability >= probability,
+      sure: line.free.probability >= acceptanceLevel,
       stamp: line.stampScore >= stampScore,
     })),
     printed: read.printed,

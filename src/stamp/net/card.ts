@@ -9,7 +9,7 @@ export const modelCardSchema = z.looseObject({
   /** Class 0 is the CTC blank; class i + 1 is character i. */
   alphabet: z.string().min(1).max(200),
   temperature: z.number().positive(),
-  acceptance: z.object({ probability: z.number().min(0).max(1), stampScore: z.number().min(0).max(1) }),
+  acceptance: z.object({ stampScore: z.number().min(0).max(1) }),
   finder: z.looseObject({
     file: z.string(),
     input: z.string(),
@@ -40,6 +40,8 @@ export const modelCardSchema = z.looseObject({
     narrowest: z.number().int().positive(),
     widest: z.number().int().positive(),
     multiple: z.number().int().positive(),
+    /** Share of a character that goes to the one with the same shape in many faces (O and 0, I and 1). */
+    alike: z.number().min(0).max(0.5).default(0),
   }),
 });
 export type ModelCard = z.infer<typeof modelCardSchema>;

@@ -23,7 +23,11 @@ export async function readLine(
   if (crop === null) return { steps: [] };
   const { data, shape } = await net.run(evenOut(crop), [1, 1, steps.height, width]);
   const [, count = 0, classes = 0] = shape;
-  return { steps: Array.from({ length: count }, (_, step) => sharesOf(data, step * classes, alphabet, temperature)) };
+  return {
+    steps: Array.from({ length: count }, (_, step) =>
+      withAlike(sharesOf(data, step * classes, alphabet, temperature), steps.alike),
+    ),
+  };
 }
 
 /** One step's logits as probabilities, flattened by the temperature (softmax). */
@@ -43,5 +47,22 @@ function sharesOf(
     const share = raised[at]! / total;
     if (share >= leastShare) shares[character] = share;
   });
+  return shares;
+}
+
+/** Characters with one shape in many faces. Common practice, no source: older stamps strike both with one tool. */
+const oneShape = [
+  ['O', '0'],
+  ['I', '1'],
+] as const;
+
+/** The net tells such characters by the line around them; this share of either goes to the other, whatever it says. */
+function withAlike(shares: Record<string, number>, alike: number): Record<string, number> {
+  for (const [one, other] of oneShape) {
+    const [a, b] = [shares[one] ?? 0, shares[other] ?? 0];
+    if ((a + b) * alike < leastShare) continue;
+    shares[one] = a + (b - a) * alike;
+    shares[other] = b + (a - b) * alike;
+  }
   return shares;
 }

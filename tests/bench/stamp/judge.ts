@@ -1,6 +1,6 @@
 import { acceptanceLevel, decodeLattice, freeDecode } from '../../../src/code';
 import type { MakerFile } from '../../../src/maker';
-import { looksLikeCode, type PhotoRead, type StampLine } from '../../../src/stamp';
+import { freeTexts, looksLikeCode, type PhotoRead, type StampLine } from '../../../src/stamp';
 
 /** What one photo gave: the best text with code systems and without, how likely, and whether it counts as read. */
 export interface Judged {
@@ -49,25 +49,30 @@ export function judge(read: PhotoRead, code: string | null, leastStampScore: num
   };
 }
 
-/** All readings of one text count together: the characters are what is judged. */
+/**
+ * The likeliest text. What the systems explain and what none of them does are rivals: a text's probability is that of
+ * its readings, plus that of the characters alone as far as no system explains the line.
+ */
 function bestReading(line: StampLine, { makers, maker, now }: Book): Judged['withSystems'] {
   const { readings, nearest, accepted, code } = decodeLattice(line.lattice, { makers, maker, now });
-  // Clearly legible characters count as read though no system explains them: an impossible month is a finding.
-  if (readings.length === 0 && accepted && looksLikeCode(code)) {
-    return { text: code, probability: line.free.probability, accepted };
-  }
+  const told =
+    readings.length > 0
+      ? readings.map(({ text, probability }) => ({ text, probability }))
+      : nearest
+          .filter(({ change }) => change === 'none' || change.startsWith('read as'))
+          .map(({ text, likelihood }) => ({ text, probability: likelihood }));
+  const rest = Math.max(0, 1 - told.reduce((sum, { probability }) => sum + probability, 0));
+  const alone = freeTexts(line.lattice, 40, 40).filter(({ text }) => looksLikeCode(text));
   const texts = new Map<string, number>();
-  for (const { text, probability } of readings) texts.set(bare(text), (texts.get(bare(text)) ?? 0) + probability);
-  if (readings.length === 0) {
-    for (const { text, change, likelihood } of nearest) {
-      if (change === 'none' || change.startsWith('read as'))
-        texts.set(bare(text), (texts.get(bare(text)) ?? 0) + likelihood);
-    }
-  }
+  const add = (text: string, probability: number) => texts.set(bare(text), (texts.get(bare(text)) ?? 0) + probability);
+  for (const { text, probability } of told) add(text, probability);
+  for (const { text, probability } of alone) add(text, rest * probability);
   const [best] = [...texts].sort((a, b) => b[1] - a[1]);
-  return best === undefined
-    ? nothing
-    : { text: best[0], probability: Math.min(1, best[1]), accepted: readings.length > 0 && best[1] >= acceptanceLevel };
+  if (best === undefined) return nothing;
+  const [text, probability] = best;
+  // Clearly legible characters count as read though no system explains them: an impossible month is a finding.
+  const isRead = readings.length > 0 ? probability >= acceptanceLevel : accepted && bare(code) === text;
+  return { text, probability: Math.min(1, probability), accepted: isRead };
 }
 
 export const share = (part: number, whole: number): string =>

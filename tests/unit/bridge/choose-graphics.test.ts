@@ -40,7 +40,7 @@ const card = {
   date: '2026-01-01',
   alphabet: 'AB',
   temperature: 1,
-  acceptance: { probability: 0.9, stampScore: 0.5 },
+  acceptance: { stampScore: 0.5 },
   finder: {
     file: 'f',
     input: 'photo',

@@ -164,3 +164,19 @@ test('a higher temperature makes the same lattice less certain', () => {
   expect(cold?.readings[0]?.probability).toBeGreaterThan(0.89);
   expect(warm?.nearest[0]?.likelihood).toBeLessThan(0.8);
 });
+
+const spelled = (text: string): Lattice => ({
+  steps: [...text].flatMap((character) => [{ '': 1 }, { [character]: 1 }]),
+});
+const stamped = (text: string) =>
+  decodeLattice(spelled(text), { makers: builtInMakers, maker: 'Ondrasse', now: '2026-11-25' });
+
+test('what differs from a sound code only in O for 0 or I for 1 is not called read, but offered as that code', () => {
+  const decoding = stamped('KVO915');
+  expect([decoding.code, decoding.accepted]).toEqual(['KVO915', false]);
+  expect(decoding.nearest.map(({ text }) => text)).toContain('KV0915');
+});
+
+test('what no sound code is near counts as read when it is clear', () => {
+  expect(stamped('KV0B15')).toMatchObject({ code: 'KV0B15', accepted: true, readings: [] });
+});

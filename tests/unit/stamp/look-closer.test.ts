@@ -19,7 +19,7 @@ const around = (x: number, y: number): Quad => [
 
 function netsThatFindDark(seen: { width: number; height: number }[]): StampNets {
   return {
-    acceptance: { probability: 0.9, stampScore: 0.5 },
+    acceptance: { stampScore: 0.5 },
     margin: 0.5,
     readLine: async () => ({ steps: [] }),
     findLines: async ({ width, height, data }) => {

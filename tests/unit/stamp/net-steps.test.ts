@@ -8,7 +8,7 @@ const card: ModelCard = modelCardSchema.parse({
   date: '2026-01-01',
   alphabet: 'KV0',
   temperature: 2,
-  acceptance: { probability: 0.9, stampScore: 0.5 },
+  acceptance: { stampScore: 0.5 },
   finder: {
     file: 'f',
     input: 'photo',
@@ -134,6 +134,25 @@ describe('the steps around the nets', () => {
     expect(steps[0]?.K).toBeCloseTo(Math.exp(2) / total, 5);
     expect(steps[0]).not.toHaveProperty('0');
     expect(Object.values(steps[1]!).reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 6);
+  });
+
+  it('leaves a little of a character to the one with the same shape', async () => {
+    const alike = modelCardSchema.parse({
+      ...card,
+      alphabet: 'O0K',
+      temperature: 1,
+      recogniser: { ...card.recogniser, alike: 0.1 },
+    });
+    const recogniser: NetSession = {
+      run: async () => ({ data: [-50, 50, -50, -50, -50, -50, -50, 50], shape: [1, 2, 4] }),
+    };
+    const { steps } = await stampNets(alike, silent, recogniser).readLine(photo, [
+      { x: 20, y: 20 },
+      { x: 120, y: 20 },
+      { x: 120, y: 60 },
+      { x: 20, y: 60 },
+    ]);
+    expect(steps).toEqual([{ O: expect.closeTo(0.9, 9), '0': expect.closeTo(0.1, 9) }, { K: expect.closeTo(1, 9) }]);
   });
 
   it('has no lattice for a quad without any ground', async () => {

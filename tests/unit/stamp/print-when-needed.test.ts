@@ -22,7 +22,7 @@ const neverFails = (error: unknown): never => {
 
 /** Nets that find one line, of `text`, as a stamp or as words. */
 const netsFinding = (text: string | null, stampScore: number): StampNets => ({
-  acceptance: { probability: 0.85, stampScore: 0.5 },
+  acceptance: { stampScore: 0.5 },
   margin: 0.5,
   findLines: async () =>
     text === null

@@ -26,7 +26,7 @@ describe('reading one photo, whatever the engines do', () => {
     const engines: StampEngines = {
       print: null,
       net: {
-        acceptance: { probability: 0.9, stampScore: 0.5 },
+        acceptance: { stampScore: 0.5 },
         margin: 0,
         findLines: () => Promise.reject(new Error('out of memory')),
         readLine: async () => ({ steps: [] }),
@@ -42,7 +42,7 @@ describe('reading one photo, whatever the engines do', () => {
     const engines: StampEngines = {
       print: null,
       net: {
-        acceptance: { probability: 0.9, stampScore: 0.5 },
+        acceptance: { stampScore: 0.5 },
         margin: 0,
         findLines: async (photo) => [
           {
