@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chooseAdapter, type GraphicsAdapter, openOnAdapter } from '../../../src/bridge/reader/graphics';
 import type { OnnxRuntime } from '../../../src/stamp';
+import { smallModelCard } from '../small-model-card';
 
 const adapterWith = (change: Partial<GraphicsAdapter>): GraphicsAdapter => ({
   limits: { maxBufferSize: 1_000, maxTextureDimension1D: 8 },
@@ -36,35 +37,7 @@ describe('the graphics card that the nets may run on', () => {
   });
 });
 
-const card = {
-  date: '2026-01-01',
-  alphabet: 'AB',
-  temperature: 1,
-  acceptance: { stampScore: 0.5 },
-  finder: {
-    file: 'f',
-    input: 'photo',
-    output: 'map',
-    longest: 64,
-    multiple: 32,
-    step: 4,
-    unit: 8,
-    core: 0.5,
-    smallest: 3,
-  },
-  recogniser: {
-    file: 'r',
-    input: 'line',
-    output: 'logits',
-    height: 48,
-    beside: 0.5,
-    above: 0.25,
-    narrowest: 32,
-    widest: 64,
-    multiple: 4,
-  },
-};
-const files = { card: JSON.stringify(card), read: async () => new Uint8Array(4) };
+const files = { card: JSON.stringify(smallModelCard('AB', 64)), read: async () => new Uint8Array(4) };
 
 describe('opening the nets on a card', () => {
   it('asks for what the card can do, runs both nets once to compile them, and tells when the device is lost', async () => {

@@ -3,35 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { type PixelImage, quadBounds } from '../../../src/photo';
 import { type ModelCard, modelCardSchema, type NetSession, openNets, stampNets } from '../../../src/stamp';
 import { boxesOf, type FinderMap } from '../../../src/stamp/net/boxes';
+import { smallModelCard } from '../small-model-card';
 
-const card: ModelCard = modelCardSchema.parse({
-  date: '2026-01-01',
-  alphabet: 'KV0',
-  temperature: 2,
-  acceptance: { stampScore: 0.5 },
-  finder: {
-    file: 'f',
-    input: 'photo',
-    output: 'map',
-    longest: 96,
-    multiple: 32,
-    step: 4,
-    unit: 8,
-    core: 0.5,
-    smallest: 3,
-  },
-  recogniser: {
-    file: 'r',
-    input: 'line',
-    output: 'logits',
-    height: 48,
-    beside: 0.5,
-    above: 0.25,
-    narrowest: 32,
-    widest: 1152,
-    multiple: 4,
-  },
-});
+const card: ModelCard = { ...smallModelCard('KV0', 96), temperature: 2 };
 
 /**
  * A map that is sure of one box: middle, size and turn in pixels of the finder's picture; the box's own frame gives
