@@ -10,8 +10,8 @@ export interface ImageHeader {
   height: number;
 }
 
-/** More pixels than this are not decoded: 50 million need 200 MB. */
-export const maxPixels = 50_000_000;
+/** More pixels than this are not decoded; the largest photos of telephones have 108 million (from memory). */
+export const maxPixels = 120_000_000;
 /** Longer sides are no photograph, and browsers' canvases end near here. */
 export const maxSide = 16_384;
 

@@ -1,9 +1,8 @@
-import type { PixelImage } from '../../photo/types';
+import { maxPixels, type PixelImage } from '../../photo';
 import { fail, type Problem, type Result, succeed } from '../../problem';
 import { inspectBytes } from './inspect-bytes';
 
-/** Largest picture that is decoded at all, and largest that is read: above it the browser scales while decoding. */
-const mostPixels = 120_000_000;
+/** Largest picture that is read as it is: above it the browser scales while decoding. */
 const readPixels = 12_000_000;
 const leastSide = 24;
 
@@ -12,7 +11,7 @@ export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer
   const header = inspectBytes(bytes);
   if (!header) return fail(problem(photoId, 'not-a-photo', 'the file is not a picture that can be read'));
   const { size, format } = header;
-  if (size && size.width * size.height > mostPixels) {
+  if (size && size.width * size.height > maxPixels) {
     return fail(problem(photoId, 'photo-too-large', `it has ${size.width} × ${size.height} pixels`));
   }
   let bitmap: ImageBitmap;
