@@ -1,4 +1,5 @@
 import type { MakerFile } from '../maker/types';
+import { weighRuns } from '../stamp';
 import type { Lattice } from '../stamp/types';
 import { type Book, openBook } from './book';
 import { familyBook } from './families';
@@ -50,7 +51,7 @@ export function decodeText(code: string, options: DecodeOptions): Decoding {
 /** Reads a stamp's lattice. `code` of the result is the best text without any system. */
 export function decodeLattice(lattice: Lattice, options: DecodeOptions): Decoding {
   const steps = stepsOf(lattice, options.temperature).slice(0, longestLattice);
-  const free = freeSearch(steps)[0] ?? { text: '', probability: 0 };
+  const free = weighRuns(freeSearch(steps))[0] ?? { text: '', probability: 0 };
   const decoded = decodeSteps(steps, options, free.text, shares);
   return {
     id: options.id ?? `decoding:${free.text}`,
@@ -79,7 +80,7 @@ const shapesOf = (text: string): string =>
 
 /** Best text of a lattice without any code system, and its probability. */
 export function freeDecode(lattice: Lattice, temperature?: number): { text: string; probability: number } {
-  const best = freeSearch(stepsOf(lattice, temperature).slice(0, longestLattice))[0];
+  const best = weighRuns(freeSearch(stepsOf(lattice, temperature).slice(0, longestLattice)))[0];
   return best ? { text: best.text, probability: Math.min(1, best.probability) } : { text: '', probability: 0 };
 }
 

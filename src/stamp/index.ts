@@ -16,5 +16,6 @@ export type { OpenPrintReader, TesseractFiles } from './print/tesseract';
 export { openTesseract } from './print/tesseract';
 export { printWhenNeeded } from './print/when-needed';
 export { readStamp } from './read-stamp';
+export { weighRuns } from './runs';
 export type { Lattice, Measurement, PhotoRead, StampLine } from './types';
 export { latticeSchema, measurementSchema, photoReadSchema, stampLineSchema } from './types';

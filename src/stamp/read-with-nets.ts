@@ -8,6 +8,7 @@ import { looksLikeCode } from './looks-like-code';
 import { measureLine } from './measure';
 import { startedPrint } from './print/when-needed';
 import { readPrintedLine } from './read-printed';
+import { weighRuns } from './runs';
 import type { StampLine } from './types';
 
 type FreeText = ReturnType<typeof freeTexts>[number];
@@ -35,7 +36,7 @@ export async function readWithNets(
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) return;
     const lattice = await nets.readLine(photo, quad);
-    const texts = freeTexts(lattice, 40, 40);
+    const texts = weighRuns(freeTexts(lattice, 40, 40));
     const free = texts[0] ?? { text: '', probability: 0 };
     if (free.text === '' || isLoneShape(texts)) return;
     const stampScore = withWhatItSays(seenAs, texts);

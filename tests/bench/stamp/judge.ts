@@ -1,6 +1,6 @@
 import { acceptanceLevel, decodeLattice, freeDecode } from '../../../src/code';
 import type { MakerFile } from '../../../src/maker';
-import { freeTexts, looksLikeCode, type PhotoRead, type StampLine } from '../../../src/stamp';
+import { freeTexts, looksLikeCode, type PhotoRead, type StampLine, weighRuns } from '../../../src/stamp';
 
 /** What one photo gave: the best text with code systems and without, how likely, and whether it counts as read. */
 export interface Judged {
@@ -62,7 +62,7 @@ function bestReading(line: StampLine, { makers, maker, now }: Book): Judged['wit
           .filter(({ change }) => change === 'none' || change.startsWith('read as'))
           .map(({ text, likelihood }) => ({ text, probability: likelihood }));
   const rest = Math.max(0, 1 - told.reduce((sum, { probability }) => sum + probability, 0));
-  const alone = freeTexts(line.lattice, 40, 40).filter(({ text }) => looksLikeCode(text));
+  const alone = weighRuns(freeTexts(line.lattice, 40, 40)).filter(({ text }) => looksLikeCode(text));
   const texts = new Map<string, number>();
   const add = (text: string, probability: number) => texts.set(bare(text), (texts.get(bare(text)) ?? 0) + probability);
   for (const { text, probability } of told) add(text, probability);

@@ -38,7 +38,13 @@ describe('reading one photo, whatever the engines do', () => {
   });
 
   it('reads the lines that the nets find, in pixels of the photo given, and measures them', async () => {
-    const steps: Record<string, number>[] = [{ K: 1 }, { '': 1 }, { V: 0.9, Y: 0.1 }, { '': 1 }, { '0': 0.8, O: 0.2 }];
+    const steps: Record<string, number>[] = [
+      { K: 1 },
+      { '': 1 },
+      { V: 0.9, Y: 0.1 },
+      { '': 1 },
+      { '0': 0.8, '8': 0.2 },
+    ];
     const engines: StampEngines = {
       print: null,
       net: {

@@ -1,0 +1,29 @@
+/**
+ * How much rarer a text is for one change between a letter and a digit beside it: codes are runs of letters and runs of
+ * digits. Common practice, no source; of the layouts that the training writes, one in sixteen has a lone letter in a run
+ * of digits.
+ */
+const changeShare = 0.12;
+
+/**
+ * Texts of one line weighed by their runs, likeliest first; their probabilities keep their sum. An O between two digits
+ * has to look much more like an O than like a 0 to be read as one.
+ */
+export function weighRuns<Text extends { text: string; probability: number }>(texts: readonly Text[]): Text[] {
+  const weights = texts.map(({ text, probability }) => probability * changeShare ** changesIn(text));
+  const before = texts.reduce((sum, { probability }) => sum + probability, 0);
+  const after = weights.reduce((sum, weight) => sum + weight, 0);
+  if (!(after > 0)) return [...texts];
+  return texts
+    .map((text, at) => ({ ...text, probability: (weights[at]! / after) * before }))
+    .sort((a, b) => b.probability - a.probability);
+}
+
+function changesIn(text: string): number {
+  let changes = 0;
+  for (let at = 1; at < text.length; at++) {
+    const pair = text.slice(at - 1, at + 1);
+    if (/^(?:[A-Z][0-9]|[0-9][A-Z])$/.test(pair)) changes++;
+  }
+  return changes;
+}

@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { weighRuns } from '../../../src/stamp';
+
+const likeliest = (...texts: [string, number][]) =>
+  weighRuns(texts.map(([text, probability]) => ({ text, probability })))[0]!.text;
+
+describe('texts of a line, weighed by their runs of letters and digits', () => {
+  it('reads an O between digits as a 0 unless it looks much more like an O', () => {
+    expect(likeliest(['245O5D', 0.9], ['24505D', 0.05])).toBe('24505D');
+    expect(likeliest(['245O5D', 0.99], ['24505D', 0.005])).toBe('245O5D');
+  });
+
+  it('leaves to the eye what lies where the letters end', () => {
+    expect(likeliest(['SBO142', 0.6], ['SB0142', 0.4])).toBe('SBO142');
+    expect(likeliest(['SBO142', 0.4], ['SB0142', 0.6])).toBe('SB0142');
+  });
+
+  it('does not count a change at a separator', () => {
+    expect(likeliest(['C1-037', 0.5], ['CI-037', 0.49])).toBe('CI-037');
+    expect(likeliest(['AB-037', 0.5], ['AB-O37', 0.6])).toBe('AB-037');
+  });
+
+  it('keeps the sum of the probabilities, and nothing stays nothing', () => {
+    const weighed = weighRuns([
+      { text: '8QO7', probability: 0.5 },
+      { text: '8007', probability: 0.2 },
+    ]);
+    expect(weighed.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(0.7, 12);
+    expect(weighRuns([])).toEqual([]);
+    expect(weighRuns([{ text: 'A', probability: 0 }])).toEqual([{ text: 'A', probability: 0 }]);
+  });
+});
