@@ -1,5 +1,5 @@
 import type { MakerFile } from '../maker/types';
-import { weighRuns } from '../stamp';
+import { shapesOf, weighRuns } from '../stamp';
 import type { Lattice } from '../stamp/types';
 import { type Book, openBook } from './book';
 import { familyBook } from './families';
@@ -43,7 +43,8 @@ export function decodeText(code: string, options: DecodeOptions): Decoding {
   if (lattice.steps.length === 0) {
     return { id, code, from, accepted: tooLong, readings: [], misfits: [], nearest: [] };
   }
-  const decoded = decodeSteps(stepsOf(lattice), options, tidyCode(code), typedShares);
+  const steps = stepsOf(lattice);
+  const decoded = decodeSteps(steps, freeSearch(steps), options, tidyCode(code), typedShares);
   // What someone wrote counts as written, whether a system explains it or not.
   return { id, code, from, accepted: true, ...decoded.outcome };
 }
@@ -51,8 +52,9 @@ export function decodeText(code: string, options: DecodeOptions): Decoding {
 /** Reads a stamp's lattice. `code` of the result is the best text without any system. */
 export function decodeLattice(lattice: Lattice, options: DecodeOptions): Decoding {
   const steps = stepsOf(lattice, options.temperature).slice(0, longestLattice);
-  const free = weighRuns(freeSearch(steps))[0] ?? { text: '', probability: 0 };
-  const decoded = decodeSteps(steps, options, free.text, shares);
+  const texts = freeSearch(steps);
+  const free = weighRuns(texts)[0] ?? { text: '', probability: 0 };
+  const decoded = decodeSteps(steps, texts, options, free.text, shares);
   return {
     id: options.id ?? `decoding:${free.text}`,
     code: free.text,
@@ -71,24 +73,22 @@ const isClear = ({ text, probability }: { text: string; probability: number }, n
   probability >= acceptanceLevel &&
   !nearest.some((sound) => sound.change !== 'none' && shapesOf(sound.text) === shapesOf(text));
 
-/** Letters and digits, O as 0 and I as 1. Common practice, no source: older faces have one shape for both. */
-const shapesOf = (text: string): string =>
-  text
-    .replace(/[^A-Z0-9]/g, '')
-    .replaceAll('O', '0')
-    .replaceAll('I', '1');
-
 /** Best text of a lattice without any code system, and its probability. */
 export function freeDecode(lattice: Lattice, temperature?: number): { text: string; probability: number } {
   const best = weighRuns(freeSearch(stepsOf(lattice, temperature).slice(0, longestLattice)))[0];
   return best ? { text: best.text, probability: Math.min(1, best.probability) } : { text: '', probability: 0 };
 }
 
-function decodeSteps(steps: Step[], options: DecodeOptions, written: string, share: typeof shares) {
+function decodeSteps(
+  steps: Step[],
+  free: ReturnType<typeof freeSearch>,
+  options: DecodeOptions,
+  written: string,
+  share: typeof shares,
+) {
   const books = speaksOf(options.makers, options.maker);
   const latestYear = options.now === undefined ? undefined : Number(options.now.slice(0, 4));
   const backwards = [...steps].reverse();
-  const free = freeSearch(steps);
   let nothing = share.free * otherText(free);
   const weighed: Weighed[] = [];
   const misfits: WeighedMisfit[] = [];

@@ -1,5 +1,6 @@
 import { type GreyImage, type Quad, quadSize, warpQuad } from '../../photo';
 import { growQuad } from '../crop';
+import { oneShape } from '../one-shape';
 import type { Lattice } from '../types';
 import type { ModelCard } from './card';
 import { evenOut } from './even-out';
@@ -50,13 +51,7 @@ function sharesOf(
   return shares;
 }
 
-/** Characters with one shape in many faces. Common practice, no source: older stamps strike both with one tool. */
-const oneShape = [
-  ['O', '0'],
-  ['I', '1'],
-] as const;
-
-/** The net tells such characters by the line around them; this share of either goes to the other, whatever it says. */
+/** The net tells characters of one shape by the line around them; this share of either goes to the other, whatever it says. */
 function withAlike(shares: Record<string, number>, alike: number): Record<string, number> {
   for (const [one, other] of oneShape) {
     const [a, b] = [shares[one] ?? 0, shares[other] ?? 0];

@@ -15,6 +15,13 @@ def rate(done, warm=0.02, floor=0.01):
     return floor + (1 - floor) * 0.5 * (1 + math.cos(math.pi * min(1.0, (done - warm) / (1 - warm))))
 
 
+def set_rate(optimiser, args, spent, steps):
+    """Sets the rate of a run that is over to a share of `spent` and made `steps`; its first 150 steps warm up afresh."""
+    done = args.span[0] + (args.span[1] - args.span[0]) * spent
+    for group in optimiser.param_groups:
+        group["lr"] = args.peak * min(1, (steps + 1) / 150) * rate(done)
+
+
 class Clock:
     """Milliseconds of the accelerator's work between two splits; where it is off, nothing waits and splits are 0."""
 

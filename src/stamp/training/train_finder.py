@@ -16,7 +16,7 @@ import keep
 import photos
 from boxes import boxes_of
 from nets import Average, Finder
-from schedule import FUSED, Clock, rate, step_unless_broken
+from schedule import FUSED, Clock, set_rate, step_unless_broken
 
 
 def arguments():
@@ -125,8 +125,7 @@ def train(args, device):
         spent = (time.time() - start) / args.seconds
         if spent >= 1:
             break
-        for group in optimiser.param_groups:
-            group["lr"] = args.peak * min(1, (step - first + 1) / 150) * rate(args.span[0] + (args.span[1] - args.span[0]) * spent)
+        set_rate(optimiser, args, spent, step - first)
         timed = time.time() - last > 40
         clock = Clock(timed and device == "cuda")
         with torch.no_grad():
