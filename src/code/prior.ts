@@ -20,7 +20,10 @@ export const typedShares: typeof shares = { sound: 0.85, misfit: 0.149, free: 0.
 const outsideShare = 0.05;
 const idlePlantShare = 0.05;
 
-/** Expected share of this text among all texts that carry the layout: one over the number of such codes. */
+/**
+ * Expected share of this text among all texts that carry the layout, one over the number of such codes, as a multiple of
+ * what a recogniser expects of any text of its length.
+ */
 export function expectedShare(
   system: BookSystem,
   laid: LaidLayout,
@@ -39,8 +42,18 @@ export function expectedShare(
       count *= meaning.inPeriod ? yearValues(group, system.used, latestYear) : 10 ** group.width / outsideShare;
     } else count *= group.values?.length ?? 26 ** group.width;
   }
-  return (meaning.plantInUse ? 1 : idlePlantShare) / count;
+  return (meaning.plantInUse ? 1 : idlePlantShare) / count / chanceOf(path);
 }
+
+/**
+ * How many times rarer a text is, to a recogniser that knows no code system, for each of its letters and digits. Its
+ * probabilities hold this already: it weighed a character that is there against one that is not. A system's shares are
+ * told against it, or a code would be taken for a shorter one that fits another system.
+ */
+const rarer = 10;
+
+/** What a recogniser expects of a text of so many letters and digits before it looks. */
+export const chanceOf = (text: string): number => rarer ** -text.replace(/[^A-Z0-9]/g, '').length;
 
 /** Share of a text among all texts that are no code on file: digits alone are commoner than chance. */
 export const shapeShare = (text: string): number =>

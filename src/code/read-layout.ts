@@ -2,7 +2,7 @@ import type { BookSystem } from './book';
 import { type Impossible, interpret } from './interpret';
 import { type LaidLayout, longestCode } from './layout';
 import { shapeMass } from './mass';
-import { expectedShare } from './prior';
+import { chanceOf, expectedShare } from './prior';
 import { readingOf } from './reading';
 import { leftOut, type Step, searchLayout } from './search';
 import type { Weighed, WeighedMisfit } from './settle';
@@ -67,7 +67,7 @@ export function misfitLayout(
     if (!wrong) return [];
     const { slot, value, expected, share } = wrong;
     const misfit = { text, probability: 0, system: { maker: system.maker, id: system.id }, slot, value, expected };
-    return [{ misfit, weight: known * probability * share, mass: probability }];
+    return [{ misfit, weight: (known * probability * share) / chanceOf(text), mass: probability }];
   });
 }
 
@@ -76,7 +76,11 @@ export function unnamedMisfits(steps: readonly Step[], laid: LaidLayout, told: n
   const rest = Math.max(0, shapeMass(steps, laid) - told);
   return rest === 0
     ? 0
-    : rest / laid.cells.reduce((count, cell) => (cell.optional ? count : count * cell.wide.length), 1);
+    : rest /
+        laid.cells.reduce(
+          (count, { optional, wide }) => (optional ? count : count * wide.length * chanceOf(wide[0] ?? '')),
+          1,
+        );
 }
 
 /** The first impossible value of a text that has the layout's shape; null when it has not, or nothing is impossible. */

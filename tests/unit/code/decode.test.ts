@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { decodeLattice, decodeText, freeDecode, readsOf } from '../../../src/code';
 import { builtInMakers } from '../../../src/maker';
 import type { Lattice } from '../../../src/stamp/types';
+import { benchMaker } from '../../bench/stamp/bench-maker';
 
 const read = (code: string, maker: string | null = 'Ondrasse') =>
   decodeText(code, { makers: builtInMakers, maker, now: '2026-11-25' });
@@ -127,16 +128,16 @@ const latticeOf = (...steps: Lattice['steps']): Lattice => ({ steps: steps.flatM
 test('a lattice is settled by the code system, not by the likelier character', () => {
   const lattice = latticeOf(
     { K: 1 },
-    { V: 0.6, Y: 0.4 },
+    { V: 0.4, Y: 0.6 },
     { O: 0.7, 0: 0.3 },
     { 9: 1 },
     { I: 0.6, 1: 0.4 },
     { S: 0.6, 5: 0.4 },
   );
-  expect(freeDecode(lattice).text).toBe('KVO915');
+  expect(freeDecode(lattice).text).toBe('KY0915');
   const decoding = decodeLattice(lattice, { makers: builtInMakers, maker: 'Ondrasse', now: '2026-11-25' });
   expect(decoding.readings.map(readsOf)).toEqual(['1995-01, BE']);
-  expect(decoding).toMatchObject({ code: 'KVO915', accepted: true });
+  expect(decoding).toMatchObject({ code: 'KY0915', accepted: true });
 });
 
 test('doubled characters need a blank between them', () => {
@@ -179,4 +180,17 @@ test('what differs from a sound code only in O for 0 or I for 1 is not called re
 
 test('what no sound code is near counts as read when it is clear', () => {
   expect(stamped('KV0B15')).toMatchObject({ code: 'KV0B15', accepted: true, readings: [] });
+});
+
+test('a code is not taken for a shorter one that is rarer to the system but less likely on the stamp', () => {
+  const file = benchMaker();
+  const seen = 0.9;
+  const steps = [...'8294-90'].flatMap((character, at) => [
+    at === 0 ? { [character]: seen, '': 1 - seen } : { [character]: 1 },
+    { '': 1 },
+  ]);
+  const { nearest } = decodeLattice({ steps }, { makers: [file], maker: null, now: '2026-11-25' });
+  const chance = (text: string) => nearest.find((one) => one.text === text)?.likelihood;
+  expect(chance('8294-90')).toBeCloseTo(seen, 1);
+  expect(chance('294-90')).toBeCloseTo(1 - seen, 1);
 });
