@@ -10,9 +10,16 @@ describe('texts of a line, weighed by their runs of letters and digits', () => {
     expect(likeliest(['245O5D', 0.99], ['24505D', 0.005])).toBe('245O5D');
   });
 
-  it('leaves to the eye what lies where the letters end', () => {
-    expect(likeliest(['SBO142', 0.6], ['SB0142', 0.4])).toBe('SBO142');
-    expect(likeliest(['SBO142', 0.4], ['SB0142', 0.6])).toBe('SB0142');
+  it('reads an O or I that ends three or more letters as a digit unless it looks much more like a letter', () => {
+    expect(likeliest(['SBO142', 0.8], ['SB0142', 0.2])).toBe('SB0142');
+    expect(likeliest(['SBO142', 0.95], ['SB0142', 0.05])).toBe('SBO142');
+    expect(likeliest(['FHOO24', 0.7], ['FHO024', 0.2], ['FH0024', 0.1])).toBe('FH0024');
+    expect(likeliest(['STUDIO', 0.6], ['STUD10', 0.4])).toBe('STUDIO');
+  });
+
+  it('leaves to the eye what ends one letter or two', () => {
+    expect(likeliest(['RO3177', 0.6], ['R03177', 0.4])).toBe('RO3177');
+    expect(likeliest(['RO3177', 0.4], ['R03177', 0.6])).toBe('R03177');
   });
 
   it('does not count a change at a separator', () => {
