@@ -43,11 +43,11 @@ export interface FoundLine {
 }
 
 /**
- * The stamp nets. `findLines` looks at the photo in a small size of its own and answers in the photo's pixels, best
- * first; `readLine` rectifies the quad at full size and gives calibrated probabilities (temperature applied).
+ * The stamp nets. `findLines` looks at the photo in a small size of its own, or in a share of it (0 to 1), and answers
+ * in the photo's pixels, best first; `readLine` rectifies the quad at full size and gives calibrated probabilities (temperature applied).
  */
 export interface StampNets {
-  findLines(photo: PixelImage): Promise<FoundLine[]>;
+  findLines(photo: PixelImage, share?: number): Promise<FoundLine[]>;
   readLine(photo: PixelImage, quad: Quad): Promise<Lattice>;
   /** Ground that a lattice covers past each end of its quad, in heights of the quad. */
   margin: number;

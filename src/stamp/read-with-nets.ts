@@ -1,7 +1,8 @@
-import { type GreyImage, type PixelImage, quadSize } from '../photo';
+import { type GreyImage, type PixelImage, type Quad, quadSize } from '../photo';
 import { characterMiddles, lineAround } from './align';
 import { cropLine } from './crop';
 import type { FoundLine, PrintReader, StampNets } from './engines';
+import { sharedGround } from './find/find-lines';
 import { freeTexts } from './free-text';
 import { lookCloser } from './look-closer';
 import { looksLikeCode } from './looks-like-code';
@@ -15,10 +16,16 @@ type FreeText = ReturnType<typeof freeTexts>[number];
 
 /** Lines read at full size in one photo; a stamp has one to three. */
 const mostLines = 6;
+/** A code read with this probability needs no second look. */
+const sure = 0.9;
+/** Size of the second look as a share of the first's: what was too large, or framed badly, is framed anew. */
+const againShare = 0.7;
+/** Two boxes that share more ground than this are the same line. */
+const sameGround = 0.3;
 
 /**
- * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Lines
- * that are likelier words than a code also go to the print engine; where that trusts nothing (blind wording), words
+ * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
+ * code is surely read, the finder looks again in a smaller size, and where none is found at all, at quarters. Lines that are likelier words than a code also go to the print engine; where that trusts nothing (blind wording), words
  * that the recogniser is sure of stand for themselves.
  */
 export async function readWithNets(
@@ -30,40 +37,61 @@ export async function readWithNets(
 ): Promise<{ lines: StampLine[]; printed: string[] }> {
   const lines: StampLine[] = [];
   const printed: string[] = [];
+  let counted = 0;
   const isCode = ({ stampScore, free }: Pick<StampLine, 'stampScore' | 'free'>): boolean =>
     looksLikeCode(free.text) && stampScore >= nets.acceptance.stampScore;
-  const read = async ({ quad, stampScore: seenAs }: FoundLine): Promise<void> => {
+  const isSure = (line: StampLine): boolean => isCode(line) && line.free.probability >= sure;
+  const read = async ({ quad, stampScore: seenAs }: FoundLine): Promise<StampLine | null> => {
     const { across, down } = quadSize(quad);
-    if (across < 4 || down < 4) return;
+    if (across < 4 || down < 4) return null;
     const lattice = await nets.readLine(photo, quad);
     const texts = weighRuns(freeTexts(lattice, 40, 40));
     const free = texts[0] ?? { text: '', probability: 0 };
-    if (free.text === '' || isLoneShape(texts)) return;
-    const stampScore = withWhatItSays(seenAs, texts);
-    if (!isCode({ stampScore, free })) {
-      const reader = await startedPrint(print);
-      const words = reader === null ? '' : await readPrintedLine(grey, quad, reader);
-      printed.push(words === '' && isWording(free) ? free.text : words);
-    }
+    if (free.text === '' || isLoneShape(texts)) return null;
     const line = lineAround(quad, characterMiddles(lattice), nets.margin);
     const crop = cropLine(grey, line.quad, 48);
-    lines.push({
-      id: `${photoId}-line-${lines.length + 1}`,
+    return {
+      id: `${photoId}-line-${++counted}`,
       photoId,
       quad: line.quad,
-      stampScore,
+      stampScore: withWhatItSays(seenAs, texts),
       engine: 'net',
       lattice,
       free,
       measurements: crop === null ? [] : measureLine(crop, line.quad, line.middles),
-    });
+    };
   };
-  for (const found of (await nets.findLines(photo)).slice(0, mostLines)) await read(found);
-  if (!lines.some(isCode)) {
-    for (const found of (await lookCloser(photo, nets, lines)).slice(0, mostLines)) await read(found);
+  const add = async (line: StampLine, seen: Quad): Promise<void> => {
+    if (!isCode(line)) {
+      const reader = await startedPrint(print);
+      const words = reader === null ? '' : await readPrintedLine(grey, seen, reader);
+      printed.push(words === '' && isWording(line.free) ? line.free.text : words);
+    }
+    lines.push(line);
+  };
+  const look = async (found: readonly FoundLine[]): Promise<void> => {
+    for (const seen of found.slice(0, mostLines)) {
+      const line = await read(seen);
+      if (line === null) continue;
+      const same = lines.filter(({ quad }) => sharedGround(quad, line.quad) > sameGround);
+      if (same.length === 0) await add(line, seen.quad);
+      else if (isCode(line) && same.every((other) => !isCode(other) || isSurer(line, other))) {
+        lines.splice(0, lines.length, ...lines.filter((other) => !same.includes(other)), line);
+      }
+    }
+  };
+  for (const seen of (await nets.findLines(photo)).slice(0, mostLines)) {
+    const line = await read(seen);
+    if (line !== null) await add(line, seen.quad);
   }
+  if (!lines.some(isSure)) await look(await nets.findLines(photo, againShare));
+  if (!lines.some(isCode)) await look(await lookCloser(photo, nets, lines));
   return { lines, printed };
 }
+
+/** A second view of a line replaces the first only where it is clearly the surer one: what differs is mostly the box. */
+const isSurer = ({ free }: StampLine, { free: other }: StampLine): boolean =>
+  free.probability > other.probability + 0.1;
 
 /**
  * Rivets, rings and slots look like one or two characters, and no code on file is shorter than three. A blurred stamp

@@ -19,14 +19,20 @@ export function stampNets(card: ModelCard, finder: NetSession, recogniser: NetSe
   };
   return {
     acceptance: card.acceptance,
-    findLines: (photo) => findLines(card, finder, greyFor(photo)),
+    findLines: (photo, share = 1) => findLines(card, finder, greyFor(photo), share),
     margin: card.recogniser.beside,
     readLine: (photo, quad) => readLine(card, recogniser, greyFor(photo), quad),
   };
 }
 
-async function findLines({ finder: steps }: ModelCard, net: NetSession, grey: GreyImage): Promise<FoundLine[]> {
-  const { width, height } = sizeWithin(grey.width, grey.height, steps.longest);
+async function findLines(
+  { finder: steps }: ModelCard,
+  net: NetSession,
+  grey: GreyImage,
+  share: number,
+): Promise<FoundLine[]> {
+  const longest = Math.min(steps.longest, Math.max(grey.width, grey.height)) * share;
+  const { width, height } = sizeWithin(grey.width, grey.height, longest);
   const small = evenOut(width === grey.width && height === grey.height ? grey : resizeGrey(grey, width, height));
   const padded = (side: number): number => Math.ceil(side / steps.multiple) * steps.multiple;
   const [inputWidth, inputHeight] = [padded(width), padded(height)];

@@ -95,6 +95,20 @@ describe('the steps around the nets', () => {
     expect([y0, y1].map(Math.round)).toEqual([34, 66]);
   });
 
+  it('shows the finder a share of that size when asked, and answers in the photo’s pixels all the same', async () => {
+    const shapes: (readonly number[])[] = [];
+    const finder: NetSession = {
+      run: async (_, shape) => {
+        shapes.push(shape);
+        return { data: mapOf(8, 16, 24, 12, 30, 8, 0).data, shape: [1, 8, 8, 16] };
+      },
+    };
+    const [line] = await stampNets(card, finder, silent).findLines(photo, 0.5);
+    expect(shapes).toEqual([[1, 1, 32, 64]]);
+    const { x0, x1 } = quadBounds(line!.quad);
+    expect([x0, x1].map(Math.round)).toEqual([36, 156]);
+  });
+
   it('gives probabilities flattened by the temperature, the unlikely left out', async () => {
     const recogniser: NetSession = { run: async () => ({ data: [0, 4, 0, -60, 2, 0, 0, 0], shape: [1, 2, 4] }) };
     const quad = [

@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import type { PixelImage, Quad } from '../../../src/photo';
+import { type Lattice, readStamp, type StampNets } from '../../../src/stamp';
+
+const photo: PixelImage = { width: 640, height: 480, data: new Uint8ClampedArray(640 * 480 * 4).fill(120) };
+
+const box = (x: number, y: number, width = 120, height = 30): Quad => [
+  { x, y },
+  { x: x + width, y },
+  { x: x + width, y: y + height },
+  { x, y: y + height },
+];
+
+/** A line that spells a text with this probability, and nothing else as likely. */
+const spelling = (text: string, probability: number): Lattice => ({
+  steps: [...text].flatMap((character, at): Record<string, number>[] => [
+    at === 0 ? { [character]: probability, '7': 1 - probability } : { [character]: 1 },
+    { '': 1 },
+  ]),
+});
+
+/** What the finder shows at each size, and what the recogniser reads in the boxes that start at each column. */
+function netsThat(finds: Record<string, Quad[]>, reads: Record<number, Lattice>, shares: number[]): StampNets {
+  return {
+    acceptance: { stampScore: 0.5 },
+    margin: 0,
+    findLines: async (_, share = 1) => {
+      shares.push(share);
+      return (finds[share] ?? []).map((quad) => ({ quad, stampScore: 0.9 }));
+    },
+    readLine: async (_, quad) => reads[Math.round(quad[0].x)] ?? { steps: [] },
+  };
+}
+
+async function readWith(finds: Record<string, Quad[]>, reads: Record<number, Lattice>) {
+  const shares: number[] = [];
+  const read = await readStamp(photo, 'p1', { print: null, net: netsThat(finds, reads, shares) });
+  const texts = read.state === 'read' ? read.lines.map(({ free }) => free.text) : [];
+  const ids = read.state === 'read' ? read.lines.map(({ id }) => id) : [];
+  return { shares, texts, ids };
+}
+
+describe('the finder’s second look', () => {
+  it('is left out where a code was surely read', async () => {
+    const { shares, texts } = await readWith({ 1: [box(100, 100)] }, { 100: spelling('834', 0.95) });
+    expect(texts).toEqual(['834']);
+    expect(shares).toEqual([1]);
+  });
+
+  it('finds in a smaller size what the first did not', async () => {
+    const { shares, texts } = await readWith({ 0.7: [box(100, 100)] }, { 100: spelling('834', 0.95) });
+    expect(texts).toEqual(['834']);
+    expect(shares).toEqual([1, 0.7]);
+  });
+
+  it('replaces a doubtful reading of the same line by a clearly surer one, and by no other', async () => {
+    const finds = { 1: [box(100, 100)], 0.7: [box(108, 102)] };
+    const surer = await readWith(finds, { 100: spelling('834', 0.6), 108: spelling('8345', 0.9) });
+    expect(surer.texts).toEqual(['8345']);
+    const hardly = await readWith(finds, { 100: spelling('834', 0.6), 108: spelling('8345', 0.65) });
+    expect(hardly.texts).toEqual(['834']);
+  });
+
+  it('adds a line that stands elsewhere beside the first, each under its own name', async () => {
+    const finds = { 1: [box(100, 100)], 0.7: [box(108, 102), box(400, 300)] };
+    const reads = { 100: spelling('834', 0.6), 108: spelling('834', 0.6), 400: spelling('8411', 0.95) };
+    const { texts, ids } = await readWith(finds, reads);
+    expect(texts).toEqual(['834', '8411']);
+    expect(new Set(ids).size).toBe(2);
+  });
+
+  it('takes a code for what the first look took for a word', async () => {
+    const finds = { 1: [box(100, 100)], 0.7: [box(108, 102)] };
+    const { texts } = await readWith(finds, { 100: spelling('BAG', 0.99), 108: spelling('8346', 0.8) });
+    expect(texts).toEqual(['8346']);
+  });
+});
