@@ -14,6 +14,7 @@ import train_recogniser
 from atlas import load
 from line import Setter
 from nets import Average, Finder, Recogniser
+from several import Team
 
 device = "cuda" if torch.cuda.is_available() else "cpu"
 wait = torch.cuda.synchronize if device == "cuda" else lambda: None
@@ -52,10 +53,10 @@ for layout in (torch.channels_last, torch.contiguous_format):
     for fast in (False, True):
         torch.backends.cudnn.benchmark = fast
         net = Recogniser().to(device, memory_format=layout)
-        tools = (net, torch.optim.AdamW(net.parameters()), Average(net))
+        tools = (net, torch.optim.AdamW(net.parameters()), Average(net), Team(device))
         timed(f"recogniser learns {layout} {fast}", lambda: train_recogniser.learn(*tools, image, batch["texts"]))
         net2 = Finder().to(device, memory_format=layout)
-        tools2 = (net2, torch.optim.AdamW(net2.parameters()), Average(net2))
+        tools2 = (net2, torch.optim.AdamW(net2.parameters()), Average(net2), Team(device))
         wanted, weights = shots["wanted"].to(device), shots["weights"].to(device)
         timed(f"finder learns {layout} {fast}", lambda: train_finder.learn(*tools2, photo, wanted, weights))
 table("lines lit", lambda: crops.shoot(batch, device))

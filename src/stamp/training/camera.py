@@ -73,7 +73,8 @@ def cut(picture, out_height, out_width, per_pixel, centre, seed, strength=1.0):
     u = torch.arange(out_width, device=picture.device).view(1, 1, -1) - (out_width - 1) / 2
     v = torch.arange(out_height, device=picture.device).view(1, -1, 1) - (out_height - 1) / 2
     some = 0.4 + 0.6 * draw.chance(0.6)
-    factor = torch.exp(draw.uniform(-0.22, 0.26) * some * strength)
+    far = draw.chance(0.12)  # faint lines are framed badly, mostly too tall
+    factor = torch.exp((draw.uniform(-0.22, 0.26) * some * (1 - far) + draw.uniform(-0.3, 0.48) * far) * strength)
     turn = draw.uniform(-1, 1) * some * strength * torch.clamp(2.2 / torch.as_tensor(out_width / 48.0), 0.5, 2.0) * 0.05
     shear = draw.uniform(-0.22, 0.22) * some * strength
     keystone = draw.uniform(-0.12, 0.12) * some * strength / (out_width / 2)

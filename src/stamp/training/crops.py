@@ -23,10 +23,30 @@ WIDEST = WIDTHS[-1]
 SCALES = (1.0, 1.0, 0.75, 0.5, 0.4)
 
 
+def varied(rng, strip, left, right):
+    """The line in another cut of its face: strokes heavier or lighter, outlines bent, so that new faces are less new."""
+    if rng.random() < 0.3:
+        radius = int(rng.integers(1, 4))
+        tool = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (2 * radius + 1, 2 * radius + 1))
+        other = cv2.erode(strip, tool) if radius == 1 or rng.random() < 0.3 else cv2.dilate(strip, tool)
+        # Thin faces have nothing to lose, heavy ones no room to grow: counters must stay open.
+        share = float(other.sum()) / max(1.0, float(strip.sum()))
+        strip = other if 0.55 < share < 1.6 else strip
+    if rng.random() < 0.4:
+        height, width = strip.shape
+        shape = (2, height // 28 + 2, width // 28 + 2)
+        knots = rng.uniform(-1, 1, shape).astype(np.float32) * np.float32(CAP * rng.uniform(0.01, 0.05))
+        bent_x, bent_y = (cv2.resize(k, (width, height), interpolation=cv2.INTER_CUBIC) for k in knots)
+        x, y = np.meshgrid(np.arange(width, dtype=np.float32), np.arange(height, dtype=np.float32))
+        strip = cv2.remap(strip, x + bent_x, y + bent_y, cv2.INTER_LINEAR)
+    inked = np.flatnonzero(strip.max(axis=0) > 60)
+    return (strip, left, right) if len(inked) == 0 else (strip, int(inked[0]), int(inked[-1]) + 1)
+
+
 def strip_for(rng, setter, text):
     """A line at canvas size, stretched a little, with its ink's left and right."""
-    strip, left, right = setter.line(rng, text)
-    stretch = rng.uniform(0.7, 1.25)
+    strip, left, right = varied(rng, *setter.line(rng, text))
+    stretch = rng.uniform(0.65, 1.3)
     scale = SIZE / CAP
     if (right - left) * scale * stretch > 0.92 * WIDEST * PER_PIXEL:
         stretch *= 0.9 * WIDEST * PER_PIXEL / ((right - left) * scale * stretch)
@@ -105,7 +125,8 @@ class Lines(torch.utils.data.IterableDataset):
 
     def compose(self, rng, setter, group):
         longest = max((right - left) * stretch for _, _, left, right, stretch in group)
-        extra = SIZE * (0.85 if rng.random() < 0.65 else rng.uniform(0.3, 2.4))
+        # The reader's crop has a height of ground at both ends; a found box is often a little short or long.
+        extra = SIZE * (rng.uniform(1.5, 2.2) if rng.random() < 0.6 else rng.uniform(0.3, 2.8))
         wanted = (longest + extra) / PER_PIXEL
         width = next((w for w in WIDTHS if w >= wanted), WIDEST)
         canvas = int(np.ceil((width * PER_PIXEL * 1.2 + 24) / 80) * 80)

@@ -1,18 +1,26 @@
 #!/bin/sh
-# Trains both nets side by side, each on an accelerator of its own where there are two. Checkpoints and logs go to OUT.
+# Trains both nets side by side, each on half of the accelerators. Checkpoints and logs go to OUT.
 # usage: sh train.sh ATLASES OUT SECONDS FROM TO SEED PEAK [RESUME]     (ATLASES holds train.npz and held.npz)
 set -eu
 atlases=$1 out=$2 seconds=$3 from=$4 to=$5 seed=$6 peak=$7 resume=${8:-}
 here=$(dirname "$0")
-export OMP_NUM_THREADS=1 PYTHONUNBUFFERED=1
+export OMP_NUM_THREADS=1 PYTHONUNBUFFERED=1 MASTER_ADDR=127.0.0.1
 accelerators=$(python3 -c "import torch; print(torch.cuda.device_count())")
-drawing=$(($(nproc --all) - 2))
-second=$((accelerators > 1 ? 1 : 0))
+drawing=$(($(nproc --all) - 1 - accelerators))
+half=$(((accelerators + 1) / 2))
 options="--atlas $atlases/train.npz --held $atlases/held.npz --out $out --seconds $seconds --span $from $to --peak $peak --checks 10 ${resume:+--resume $resume}"
-CUDA_VISIBLE_DEVICES=0 python3 "$here/train_recogniser.py" $options --seed "$seed" --workers $((drawing * 6 / 10)) > "$out/recogniser.log" 2>&1 &
-reads=$!
-CUDA_VISIBLE_DEVICES=$second python3 "$here/train_finder.py" $options --seed "$((seed + 1000))" --workers $((drawing * 4 / 10)) > "$out/finder.log" 2>&1 &
-finds=$!
-wait $reads || true
-wait $finds || true
+
+# learn NET SEED FIRST COUNT PERCENT: COUNT processes from accelerator FIRST on, which draw with PERCENT of the processors
+learn() {
+  export WORLD_SIZE=$4 MASTER_PORT=$((29500 + $3))
+  rank=0
+  while [ $rank -lt "$4" ]; do
+    CUDA_VISIBLE_DEVICES=$(($3 + rank)) RANK=$rank python3 "$here/train_$1.py" $options --seed "$2" --workers $((drawing * $5 / 100 / $4)) >> "$out/$1.log" 2>&1 &
+    rank=$((rank + 1))
+  done
+}
+
+learn recogniser "$seed" 0 "$half" "${READS:-45}"
+learn finder "$((seed + 1000))" $((accelerators - half)) "$half" "${FINDS:-55}"
+wait
 tail -n 30 "$out/recogniser.log" "$out/finder.log"

@@ -17,6 +17,7 @@ import keep
 from lattice import encode, exact_by_kind
 from nets import ALPHABET, Average, Recogniser
 from schedule import FUSED, Clock, set_rate, step_unless_broken
+from several import Team
 
 
 def arguments():
@@ -28,6 +29,7 @@ def arguments():
     parser.add_argument("--span", type=float, nargs=2, default=(0, 1), help="part of the whole schedule this run covers")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--batch", type=int, default=256)
+    parser.add_argument("--joined", type=int, default=2048, help="lines of 208 pixels learnt from in one step")
     parser.add_argument("--workers", type=int, default=7)
     parser.add_argument("--peak", type=float, default=2.5e-3, help="highest learning rate")
     parser.add_argument("--again", type=int, default=1, help="steps on stored batches after each new one")
@@ -49,13 +51,14 @@ def loss_of(logits, side, texts, device):
     return total
 
 
-def learn(net, optimiser, average, images, texts):
-    """One step on one batch."""
+def learn(net, optimiser, average, team, images, texts):
+    """One step on one batch of each process."""
     with torch.autocast(images.device.type, torch.bfloat16, enabled=images.is_cuda):
         logits, side = net(images)
     loss = loss_of(logits, side, texts, images.device)
     optimiser.zero_grad(set_to_none=True)
     loss.backward()
+    team.mean(net)
     norm = torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
     step_unless_broken(optimiser, norm)
     average.update(net)
@@ -94,50 +97,52 @@ def save(args, net, average, optimiser, step):
     torch.save(keep.short(optimiser.state_dict()), folder / "recogniser-optimiser.pt")
 
 
-def together(loader, device, columns=1024 * 208, most=4):
-    """Joins batches of one width: a step's cost is the launching of its kernels, not their size."""
+def together(loader, device, joined):
+    """Joins batches of one width, as many as have the pixels of `joined` lines of 208: all steps cost about the same."""
     waiting = {}
     for batch in loader:
         parts = waiting.setdefault(batch["width"], [])
         batch["layers"] = batch["layers"].to(device, non_blocking=True)
         parts.append(batch)
-        wanted = columns // (len(batch["texts"]) * batch["width"])
-        if len(parts) >= min(most, max(1, wanted)):
+        wanted = joined * 208 // (len(batch["texts"]) * batch["width"])
+        if len(parts) >= min(joined // 128, max(1, wanted)):
             texts = [text for part in parts for text in part["texts"]]
             yield {**batch, "layers": torch.cat([part["layers"] for part in parts], 1), "texts": texts}
             parts.clear()
 
 
 def train(args, device):
+    team = Team(device)
     torch.manual_seed(args.seed)
     net = Recogniser().to(device, memory_format=torch.channels_last)
     average, optimiser, step = load(args, net, device)
-    lines = crops.Lines(args.atlas, args.seed, args.batch, pool=6)
+    torch.manual_seed(args.seed + team.rank)
+    lines = crops.Lines(args.atlas, args.seed * 64 + team.rank, args.batch, pool=6)
     loader = DataLoader(lines, None, num_workers=args.workers, prefetch_factor=4, pin_memory=device == "cuda")
     start, first, last, waited, seen = time.time(), step, time.time(), 0.0, 0
     net.train()
-    store, rng, mark = [], np.random.default_rng(args.seed), step
-    source = together(loader, device)
+    store, rng, mark = [], np.random.default_rng(args.seed + team.rank), step
+    source = together(loader, device, args.joined)
     while True:
         before = time.time()
         batch = next(source)
         waited += time.time() - before
-        spent = (time.time() - start) / args.seconds
+        spent = team.first((time.time() - start) / args.seconds)
         if spent >= 1:
             break
         set_rate(optimiser, args, spent, step - first)
-        timed = time.time() - last > 40
+        timed = team.rank == 0 and time.time() - last > 30
         clock = Clock(timed and device == "cuda")
         with torch.no_grad():
             images, _ = crops.shoot(batch, device)
         lit, seen = clock.split(), seen + len(images)
-        loss = learn(net, optimiser, average, images, batch["texts"])
+        loss = learn(net, optimiser, average, team, images, batch["texts"])
         learnt = clock.split()
         step += 1
         # Lighting a scene costs more than learning from it: each is learnt again a few times before it is let go.
         for _ in range(args.again):
             old, texts = store[rng.integers(len(store))] if store else (images, batch["texts"])
-            learn(net, optimiser, average, disturbed(old.float()), texts)
+            learn(net, optimiser, average, team, disturbed(old.float()), texts)
             step += 1
         stored = (images.half(), batch["texts"])
         if len(store) < 80:
@@ -148,8 +153,10 @@ def train(args, device):
             pace, mark, last = (step - mark) / (time.time() - last), step, time.time()
             times = f"lit in {lit:.0f} ms, learnt in {learnt:.0f} ms, {len(images)} of width {batch['width']}"
             print(f"recogniser step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s, {times}", flush=True)
+    if team.rank > 0:
+        return None
     save(args, net, average, optimiser, step)
-    print(f"recogniser: {step} steps, {seen} new lines in {time.time() - start:.0f} s", flush=True)
+    print(f"recogniser: {step} steps, {seen * team.size} new lines in {time.time() - start:.0f} s", flush=True)
     net.load_state_dict(average.state)
     return net
 
@@ -158,6 +165,6 @@ if __name__ == "__main__":
     options = arguments()
     where = "cuda" if torch.cuda.is_available() else "cpu"
     trained = train(options, where)
-    for path, name in ((options.atlas, "fonts of training"), (options.held, "fonts held back")):
+    for path, name in () if trained is None else ((options.atlas, "fonts of training"), (options.held, "fonts held back")):
         print(name, exact_by_kind(trained.eval(), path, where, options.checks), flush=True)
     assert len(ALPHABET) == 40
