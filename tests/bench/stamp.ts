@@ -1,9 +1,7 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { openEngines } from '../../src/cli/engines';
 import { openPhotoFile } from '../../src/cli/photo-file';
 import { builtInMakers } from '../../src/maker';
-import type { Quad } from '../../src/photo';
 import { readStamp, type StampEngines } from '../../src/stamp';
 import { benchMaker } from './stamp/bench-maker';
 import { generalRecogniser } from './stamp/general-recogniser';
@@ -12,6 +10,7 @@ import { plateReaders, plateTable } from './stamp/plates';
 import { type BenchPhoto, type Difficulty, renderedPhotos } from './stamp/rendered';
 import { type JudgedPhoto, misreadings, missesOf, rates, reliabilityTable } from './stamp/rows';
 import { cropReaders, trueCropTable } from './stamp/true-crops';
+import { validationPhotos, validationSets } from './stamp/validation';
 
 /** Photographs of each difficulty from the second renderer; drawing one takes about two seconds the first time. */
 const each = Number(process.env.STAMP_BENCH_EACH ?? 24);
@@ -23,20 +22,6 @@ const now = '2026-11-25';
 const leastStampScore = 0.5;
 
 const root = new URL('../../', import.meta.url).pathname;
-
-/** The committed validation photographs, rendered by the training's renderer with fonts and seeds of their own. */
-function validationPhotos(): BenchPhoto[] {
-  const folder = join(root, 'tests/bench/stamp/photos');
-  const list = join(folder, 'expected.json');
-  if (!existsSync(list)) return [];
-  const expected = JSON.parse(readFileSync(list, 'utf8')) as {
-    file: string;
-    difficulty: Difficulty;
-    code: string | null;
-    quad: Quad | null;
-  }[];
-  return expected.map(({ file, difficulty, code, quad }) => ({ path: join(folder, file), difficulty, code, quad }));
-}
 
 /** Every photograph of the demo marketplace: nine stamps, of which one is beyond reading, and views without any. */
 async function demoPhotos(): Promise<BenchPhoto[]> {
@@ -73,6 +58,13 @@ async function readAll(photos: readonly BenchPhoto[], engines: StampEngines, boo
   return run;
 }
 
+/** The two halves of the validation set, each drawn with a seed of its own: how far chance goes. */
+const ratesOfParts = (judged: readonly JudgedPhoto[]): Record<string, string>[] =>
+  validationSets.flatMap((folder) => {
+    const part = judged.filter(({ photo }) => photo.path.startsWith(folder));
+    return (['withSystems', 'free'] as const).map((kind) => rates(`of it ${basename(folder)}`, part, kind));
+  });
+
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? 0;
 
 /** Exact codes from whole photos by nets and by the print fallback, calibration, real plates, and speed. */
@@ -96,15 +88,12 @@ export async function bench(): Promise<void> {
     for (const way of ways) {
       const rows: Record<string, string>[] = [];
       for (const { name, photos, book } of sets) {
-        if (photos.length === 0) {
-          console.log(`${name}: not there yet`);
-          continue;
-        }
         // The print fallback takes seconds on grained leather: of the demo set it reads the stamps only.
         const isSlow = way.engines.net === undefined && name === 'demo marketplace';
         const run = await readAll(isSlow ? photos.filter(({ code }) => code !== null) : photos, way.engines, book);
         const known = book.maker === null ? [] : (['named'] as const);
         for (const kind of ['withSystems', ...known, 'free'] as const) rows.push(rates(name, run.judged, kind));
+        if (book.maker !== null) rows.push(...ratesOfParts(run.judged));
         speeds.push({
           set: name,
           reader: way.name,

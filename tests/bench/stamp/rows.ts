@@ -1,4 +1,4 @@
-import { basename } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { bare, type Judged, reliability, share } from './judge';
 import type { BenchPhoto, Difficulty } from './rendered';
 
@@ -6,6 +6,9 @@ export type JudgedPhoto = { photo: BenchPhoto; result: Judged };
 
 type Way = 'withSystems' | 'named' | 'free';
 const wayNames = { withSystems: 'with code systems', named: 'with code systems, maker known', free: 'free' };
+
+/** A photograph's folder and name: both halves of the validation set count from one. */
+const nameOf = ({ path }: BenchPhoto): string => join(basename(dirname(path)), basename(path));
 
 const isRight = ({ photo, result }: JudgedPhoto, way: Way): boolean =>
   bare(result[way]?.text ?? '') === bare(photo.code ?? '');
@@ -49,8 +52,7 @@ export const missesOf = (judged: readonly JudgedPhoto[]): string[] =>
   judged
     .filter((one) => one.result.withSystems.accepted && !isRight(one, 'withSystems'))
     .map(
-      ({ photo, result }) =>
-        `wrong but accepted: ${basename(photo.path)} is ${photo.code}, read ${result.withSystems.text}`,
+      ({ photo, result }) => `wrong but accepted: ${nameOf(photo)} is ${photo.code}, read ${result.withSystems.text}`,
     );
 
 /** Every photograph that was not read right, with all that was read on it. */
@@ -59,7 +61,7 @@ export const misreadings = (judged: readonly JudgedPhoto[]): string[] =>
     .filter((one) => one.photo.code !== null && !(isRight(one, 'withSystems') && isRight(one, 'free')))
     .map(({ photo, result: { withSystems, lines } }) => {
       const said = `${withSystems.text || 'nothing'} (${share(withSystems.probability, 1)})`;
-      return `misread: ${basename(photo.path)} is ${photo.code}, with systems ${said}, free ${lines.join(' | ') || 'nothing'}`;
+      return `misread: ${nameOf(photo)} is ${photo.code}, with systems ${said}, free ${lines.join(' | ') || 'nothing'}`;
     });
 
 /** The reliability diagram of each set and of all together, with the expected calibration error of each. */

@@ -15,6 +15,7 @@ interface Expected {
 
 const sets = [
   { folder: 'tests/bench/stamp/photos/', each: [60, 60, 60, 60], most: 6_500_000 },
+  { folder: 'tests/bench/stamp/photos-2/', each: [60, 60, 60, 60], most: 6_500_000 },
   { folder: 'tests/photos/stamps/', each: [20, 15, 10, 15], most: 4_000_000 },
 ];
 const at = (folder: string, file: string) => new URL(`../../../${folder}${file}`, import.meta.url);
@@ -50,9 +51,9 @@ describe.each(sets)('the photographs of $folder', ({ folder, each, most }) => {
   });
 });
 
-it('the two sets share no code', () => {
-  const [first, second] = sets.map(({ folder }) => new Set(listOf(folder).flatMap(({ code }) => code ?? [])));
-  expect([...first!].filter((code) => second!.has(code))).toEqual([]);
+it('the sets share no code', () => {
+  const codes = sets.flatMap(({ folder }) => listOf(folder).flatMap(({ code }) => code ?? []));
+  expect(codes.filter((code, at) => codes.indexOf(code) !== at)).toEqual([]);
 });
 
 it('draws the same codes from the same seed, all of which could be stamped', () => {

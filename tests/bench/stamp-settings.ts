@@ -1,0 +1,98 @@
+import { readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import { openPhotoFile } from '../../src/cli/photo-file';
+import { loadNets, modelCardSchema, type NetSession, type OnnxRuntime, readStamp, stampNets } from '../../src/stamp';
+import { benchMaker } from './stamp/bench-maker';
+import { judge, reliability, share } from './stamp/judge';
+import { type JudgedPhoto, rates, saidOf } from './stamp/rows';
+import { photosOf } from './stamp/validation';
+
+const models = new URL('../../public/models/', import.meta.url);
+/** What is tried beside the card's own: one value changed at a time. */
+const tried = {
+  temperature: [0.88, 1, 1.15],
+  alike: [0.01, 0.04],
+  least: [0.75],
+};
+const now = '2026-11-25';
+
+/** The same input gives the same answer: a photo is looked at once, whatever number of cards read it. */
+function remembering(net: NetSession): NetSession & { forget(): void } {
+  let known: { input: Float32Array; answer: ReturnType<NetSession['run']> }[] = [];
+  const same = (a: Float32Array, b: Float32Array) => a.length === b.length && a.every((value, at) => value === b[at]);
+  return {
+    forget: () => {
+      known = [];
+    },
+    run(input, shape) {
+      const seen = known.find((one) => same(one.input, input));
+      if (seen !== undefined) return seen.answer;
+      const answer = net.run(input, shape);
+      known.push({ input, answer });
+      return answer;
+    },
+  };
+}
+
+/**
+ * How the model card's settings fare on photographs that no figure is taken from, a folder of `make_photos.py` named by
+ * STAMP_SETTINGS_PHOTOS: exact, wrong but accepted, and calibration, for the card's own values and for others.
+ */
+export async function bench(): Promise<void> {
+  const folder = process.env.STAMP_SETTINGS_PHOTOS;
+  if (folder === undefined) {
+    console.log('skipped: STAMP_SETTINGS_PHOTOS names no folder (the README of the training says how to draw one)');
+    return;
+  }
+  const runtime = await import('onnxruntime-web/wasm');
+  runtime.env.wasm.numThreads = 1;
+  runtime.env.logLevel = 'error';
+  const loaded = await loadNets(runtime as unknown as OnnxRuntime, {
+    card: readFileSync(new URL('model-card.json', models), 'utf8'),
+    read: (name) => readFile(new URL(name, models)),
+  });
+  if (!loaded.ok) throw new Error(loaded.problem.what);
+  const { card } = loaded.value;
+  const finder = remembering(loaded.value.finder);
+  const recogniser = remembering(loaded.value.recogniser);
+  const cards = [
+    { name: 'as shipped', card },
+    ...tried.temperature.map((temperature) => ({
+      name: `temperature ${temperature}`,
+      card: { ...card, temperature },
+    })),
+    ...tried.alike.map((alike) => ({
+      name: `alike ${alike}`,
+      card: { ...card, recogniser: { ...card.recogniser, alike } },
+    })),
+    ...tried.least.map((least) => ({
+      name: `least ${least}`,
+      card: { ...card, finder: { ...card.finder, least } },
+    })),
+  ].map(({ name, card: changed }) => ({
+    name,
+    nets: stampNets(modelCardSchema.parse(changed), finder, recogniser),
+    judged: [] as JudgedPhoto[],
+  }));
+  const own = benchMaker();
+  for (const photo of photosOf(resolve(folder))) {
+    const opened = await openPhotoFile(photo.path);
+    if (!opened.ok) throw new Error(`${photo.path}: ${opened.problem.what}`);
+    for (const { nets, judged } of cards) {
+      const read = await readStamp(opened.value.image, 'p1', { net: nets, print: null });
+      const book = { makers: [own], maker: own.maker, now };
+      judged.push({ photo, result: judge(read, photo.code, nets.acceptance.stampScore, book) });
+    }
+    finder.forget();
+    recogniser.forget();
+  }
+  console.table(
+    cards.flatMap(({ name, judged }) =>
+      (['withSystems', 'named', 'free'] as const).map((kind) => ({
+        ...rates(name, judged, kind),
+        'calibration error': kind === 'withSystems' ? share(reliability(saidOf(judged)).error, 1) : '',
+      })),
+    ),
+  );
+}
