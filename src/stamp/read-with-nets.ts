@@ -25,8 +25,9 @@ const sameGround = 0.3;
 
 /**
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
- * code is surely read, the finder looks again in a smaller size, and where none is found at all, at quarters. Lines that are likelier words than a code also go to the print engine; where that trusts nothing (blind wording), words
- * that the recogniser is sure of stand for themselves.
+ * code is surely read, the finder looks again in a smaller size, and where none is found at all, at quarters of a large
+ * photo. Lines that are likelier words than a code also go to the print engine; where that trusts nothing (blind
+ * wording), words that the recogniser is sure of stand for themselves.
  */
 export async function readWithNets(
   photo: PixelImage,
@@ -76,7 +77,10 @@ export async function readWithNets(
       const same = lines.filter(({ quad }) => sharedGround(quad, line.quad) > sameGround);
       if (same.length === 0) await add(line, seen.quad);
       else if (isCode(line) && same.every((other) => !isCode(other) || isSurer(line, other))) {
-        lines.splice(0, lines.length, ...lines.filter((other) => !same.includes(other)), line);
+        const others = lines
+          .map((other) => (other === same[0] ? line : other))
+          .filter((other) => !same.includes(other));
+        lines.splice(0, lines.length, ...others);
       }
     }
   };

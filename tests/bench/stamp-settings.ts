@@ -11,7 +11,7 @@ import { photosOf } from './stamp/validation';
 const models = new URL('../../public/models/', import.meta.url);
 /** What is tried beside the card's own: one value changed at a time. */
 const tried = {
-  temperature: [0.88, 1, 1.15],
+  temperature: [1, 1.1, 1.3],
   alike: [0.01, 0.04],
   least: [0.75],
 };
@@ -33,6 +33,14 @@ function remembering(net: NetSession): NetSession & { forget(): void } {
       return answer;
     },
   };
+}
+
+/** Expected calibration error, and the log loss (natural logarithm, no reading below one in a thousand). */
+function calibration(judged: readonly JudgedPhoto[]): Record<string, string> {
+  const said = saidOf(judged);
+  const losses = said.map(({ probability, right }) => -Math.log(Math.max(1e-3, right ? probability : 1 - probability)));
+  const loss = losses.reduce((sum, one) => sum + one, 0) / Math.max(1, losses.length);
+  return { 'calibration error': share(reliability(said).error, 1), 'log loss': loss.toFixed(4) };
 }
 
 /**
@@ -91,7 +99,7 @@ export async function bench(): Promise<void> {
     cards.flatMap(({ name, judged }) =>
       (['withSystems', 'named', 'free'] as const).map((kind) => ({
         ...rates(name, judged, kind),
-        'calibration error': kind === 'withSystems' ? share(reliability(saidOf(judged)).error, 1) : '',
+        ...(kind === 'withSystems' ? calibration(judged) : {}),
       })),
     ),
   );

@@ -1,4 +1,5 @@
 import { basename, dirname, join } from 'node:path';
+import { randomFrom } from '../../market/photo-renderer/random';
 import { bare, type Judged, reliability, share } from './judge';
 import type { BenchPhoto, Difficulty } from './rendered';
 
@@ -64,18 +65,29 @@ export const misreadings = (judged: readonly JudgedPhoto[]): string[] =>
       return `misread: ${nameOf(photo)} is ${photo.code}, with systems ${said}, free ${lines.join(' | ') || 'nothing'}`;
     });
 
+/** The mean error of readers of whom each reading is right exactly as often as they say: few readings scatter. */
+function errorByChance(said: readonly { probability: number }[], draws = 200): number {
+  const random = randomFrom(1);
+  let sum = 0;
+  for (let draw = 0; draw < draws; draw++) {
+    sum += reliability(said.map(({ probability }) => ({ probability, right: random() < probability }))).error;
+  }
+  return sum / draws;
+}
+
 /** The reliability diagram of each set and of all together, with the expected calibration error of each. */
 export function reliabilityTable(sets: readonly { name: string; judged: readonly JudgedPhoto[] }[]) {
   const whole = { name: 'all sets', judged: sets.flatMap(({ judged }) => judged) };
   const parts = [whole, ...sets].map(({ name, judged }) => {
     const said = saidOf(judged);
-    return { name, readings: said.length, ...reliability(said) };
+    return { name, readings: said.length, ...reliability(said), byChance: errorByChance(said) };
   });
   return {
-    errors: parts.map(({ name, readings, error }) => ({
+    errors: parts.map(({ name, readings, error, byChance }) => ({
       set: name,
       readings,
       'expected calibration error': share(error, 1),
+      'by chance alone': share(byChance, 1),
     })),
     bins: parts.flatMap(({ name, bins }) => bins.map((bin) => ({ set: name, ...bin }))),
   };
