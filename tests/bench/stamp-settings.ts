@@ -1,14 +1,12 @@
-import { readFileSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
+import { loadShippedNets } from '../../src/cli/engines';
 import { openPhotoFile } from '../../src/cli/photo-file';
-import { loadNets, modelCardSchema, type NetSession, type OnnxRuntime, readStamp, stampNets } from '../../src/stamp';
+import { modelCardSchema, type NetSession, readStamp, stampNets } from '../../src/stamp';
 import { benchMaker } from './stamp/bench-maker';
 import { judge, reliability, share } from './stamp/judge';
 import { type JudgedPhoto, rates, saidOf } from './stamp/rows';
 import { photosOf } from './stamp/validation';
 
-const models = new URL('../../public/models/', import.meta.url);
 /** What is tried beside the card's own: one value changed at a time. */
 const tried = {
   temperature: [1, 1.1, 1.3],
@@ -53,13 +51,7 @@ export async function bench(): Promise<void> {
     console.log('skipped: STAMP_SETTINGS_PHOTOS names no folder (the README of the training says how to draw one)');
     return;
   }
-  const runtime = await import('onnxruntime-web/wasm');
-  runtime.env.wasm.numThreads = 1;
-  runtime.env.logLevel = 'error';
-  const loaded = await loadNets(runtime as unknown as OnnxRuntime, {
-    card: readFileSync(new URL('model-card.json', models), 'utf8'),
-    read: (name) => readFile(new URL(name, models)),
-  });
+  const loaded = await loadShippedNets();
   if (!loaded.ok) throw new Error(loaded.problem.what);
   const { card } = loaded.value;
   const finder = remembering(loaded.value.finder);
