@@ -18,9 +18,10 @@ export function startBackground(): void {
   const readTab = (tab: chrome.tabs.Tab | undefined) => {
     if (tab?.id === undefined) return;
     const { id } = tab;
+    const at = Date.now();
     openPanel(id).catch((error: unknown) => console.error('[tellstamp] the panel did not open', error));
     // A panel that is already open hears that its right to the tab is new; nobody hears it otherwise.
-    send('tab.granted', { tabId: id });
+    send('tab.granted', { tabId: id, at });
   };
 
   browser.action.onClicked.addListener(readTab);

@@ -74,7 +74,8 @@ export const protocol = {
   'tab.granted': message({
     handledBy: 'panel',
     sentBy: ['background'],
-    input: z.strictObject({ tabId }),
+    /** When the user clicked, milliseconds since 1970: a panel that the click itself opened has read already. */
+    input: z.strictObject({ tabId, at: z.number() }),
     output: empty,
   }),
   /** The page script hands over what the structure of the page tells; the background reads the words. */

@@ -44,6 +44,8 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   let makers: MakerFile[] = [];
   let previous: PreviousLook | undefined;
   let run = new AbortController();
+  /** When the last reading from the start began, milliseconds since 1970. */
+  let begun = 0;
   const bytes = new Map<string, string>();
 
   const change = (part: Partial<PanelState>) => {
@@ -100,6 +102,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   async function read(): Promise<void> {
     run.abort();
     run = new AbortController();
+    begun = Date.parse(ports.now());
     const { signal } = run;
     for (const address of Object.values(state.files)) ports.dropFile(address);
     bytes.clear();
@@ -165,9 +168,13 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       recompute();
     },
 
-    /** The toolbar was clicked: read, unless that is just what happens. */
-    renewed(): void {
-      if (!isBusy(state.stage) || state.moved !== 'no') read();
+    /**
+     * The toolbar was clicked, at this time in milliseconds since 1970: read, unless that is just what happens, or has
+     * happened since. The news of the click that opened a panel reaches it late.
+     */
+    renewed(at: number): void {
+      const isWanted = state.moved !== 'no' || state.stage.kind === 'lapsed' || at >= begun;
+      if (isWanted && (!isBusy(state.stage) || state.moved !== 'no')) read();
     },
 
     /** The tab goes to another page: what was read stays on the screen, and says so. */

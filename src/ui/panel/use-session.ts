@@ -20,7 +20,7 @@ export function useSession(tabId: number): [PanelState, Session] {
     browser.tabs.onUpdated.addListener(onUpdated);
     const endAnswers = receive('panel', {
       'tab.granted': async (granted) => {
-        if (granted.tabId === tabId) session.renewed();
+        if (granted.tabId === tabId) session.renewed(granted.at);
         return succeed({});
       },
     });

@@ -29,6 +29,9 @@ const viewOf = (photoId: string): PhotoView => ({
   crops: [],
 });
 
+/** When the sessions of these tests read, milliseconds since 1970. */
+const opened = Date.parse('2026-03-01T10:00:00.000Z');
+
 /** A session whose ports answer at once unless the test replaces one; every published state is kept. */
 function sessionWith(photos: number, replaced: Partial<SessionPorts> = {}) {
   const states: PanelState[] = [];
@@ -44,7 +47,7 @@ function sessionWith(photos: number, replaced: Partial<SessionPorts> = {}) {
     },
     previousLook: async () => null,
     mayRead: async () => true,
-    now: () => '2026-03-01T10:00:00.000Z',
+    now: () => new Date(opened).toISOString(),
     keepFile: ({ base64 }) => `blob:${base64}`,
     dropFile: () => undefined,
     ...replaced,
@@ -79,8 +82,24 @@ describe('the session of one tab', () => {
     await session.read();
     expect(last().stage).toEqual({ kind: 'lapsed' });
     granted = true;
-    session.renewed();
+    session.renewed(opened - 100);
     await expect.poll(() => last().stage.kind).toBe('done');
+  });
+
+  it('reads once for the click that opened it, however late its news, and again for the next', async () => {
+    let readings = 0;
+    const readPage = async (): ReturnType<SessionPorts['readPage']> => {
+      readings++;
+      return succeed({ listing: listingWith(0), incognito: false, picks: [] });
+    };
+    const { session, last } = sessionWith(0, { readPage });
+    await session.read();
+    session.renewed(opened - 100);
+    expect(last().stage.kind).toBe('done');
+    expect(readings).toBe(1);
+    session.renewed(opened + 5000);
+    await expect.poll(() => last().stage.kind).toBe('done');
+    expect(readings).toBe(2);
   });
 
   it('goes on past a photo that did not arrive, and carries the reason into the case', async () => {
