@@ -1,7 +1,8 @@
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Market, startMarket } from '../market/server';
 import { type Browser, launch, openPanel, openTab } from './launch';
-import { clickToolbar } from './toolbar';
+import { openSidePanel } from './toolbar';
 
 /** A shop that writes its price where nothing says that it is one. */
 const shop = (title: string, asked: string) => `<!doctype html><html lang="en"><head><title>${title}</title>
@@ -22,11 +23,18 @@ afterAll(async () => {
   await market?.close();
 });
 
+/** A panel in a tab of its own, opened when the real one has read: its reading would end the pointing. */
+async function panelBeside(page: Page, tabId: number): Promise<Page> {
+  const side = await openSidePanel(browser, page, tabId);
+  await side.untilRead();
+  await side.close();
+  return openPanel(browser, tabId);
+}
+
 describe('pointing at a field on the page', () => {
   it('is taken, shown as pointed at, remembered for the site, and undone', async () => {
     const first = await openTab(browser, `${market.url}one.html`);
-    await clickToolbar(browser, first.page);
-    const panel = await openPanel(browser, first.tabId);
+    const panel = await panelBeside(first.page, first.tabId);
     await panel.getByText('Something was read wrong').click();
     await panel.getByLabel('Field').selectOption('price');
     await panel.getByRole('button', { name: 'Point at it on the page' }).click();
@@ -39,8 +47,7 @@ describe('pointing at a field on the page', () => {
     await panel.close();
 
     const second = await openTab(browser, `${market.url}two.html`);
-    await clickToolbar(browser, second.page);
-    const other = await openPanel(browser, second.tabId);
+    const other = await panelBeside(second.page, second.tabId);
     await other.locator('.listing-header').getByText('310.00 EUR').waitFor();
     await other.getByRole('button', { name: 'Forget price' }).click();
     await other.getByText('Pointed at by you').waitFor({ state: 'detached' });
@@ -51,8 +58,7 @@ describe('pointing at a field on the page', () => {
 
   it('ends with Escape and changes nothing', async () => {
     const { page, tabId } = await openTab(browser, `${market.url}one.html`);
-    await clickToolbar(browser, page);
-    const panel = await openPanel(browser, tabId);
+    const panel = await panelBeside(page, tabId);
     await panel.getByText('Something was read wrong').click();
     await panel.getByRole('button', { name: 'Point at it on the page' }).click();
     await panel.getByText('Click it on the page.').waitFor();
