@@ -23,7 +23,7 @@ export const modelCardSchema = z.looseObject({
     /** Score above which a cell belongs to a line, and the fewest cells of one. */
     core: z.number().min(0).max(1),
     smallest: z.number().int().positive(),
-    /** Lines whose cells are less sure than this on the mean are left out: real lines score above 0.85, folds 0.6. */
+    /** Lines whose cells are less sure than this on the mean are left out; most real lines score above 0.85. */
     least: z.number().min(0).max(1).default(0),
   }),
   recogniser: z.looseObject({
