@@ -5,7 +5,7 @@ import { type Book, openBook } from './book';
 import { familyBook } from './families';
 import { longestCode } from './layout';
 import { nearestCodes } from './nearest';
-import { chanceOf, shapeShare, shares, typedShares } from './prior';
+import { shapeShare, shares, typedShares } from './prior';
 import { lengthFits, misfitLayout, readLayout, unnamedMisfits } from './read-layout';
 import { freeSearch, type Step, stepsOf } from './search';
 import { acceptanceLevel, dedupeNearest, settle, type Weighed, type WeighedMisfit } from './settle';
@@ -125,7 +125,6 @@ function decodeSteps(
 /** Share of other texts that look like this lattice: those found, and the rest as texts of the same length. */
 function otherText(free: { text: string; probability: number }[]): number {
   const found = free.reduce((sum, { probability }) => sum + probability, 0);
-  const known = free.reduce((sum, { text, probability }) => sum + (probability * shapeShare(text)) / chanceOf(text), 0);
-  const other = 'A'.repeat(free[0]?.text.length ?? 0);
-  return known + (Math.max(0, 1 - found) * shapeShare(other)) / chanceOf(other);
+  const known = free.reduce((sum, { text, probability }) => sum + probability * shapeShare(text), 0);
+  return known + Math.max(0, 1 - found) * shapeShare('A'.repeat(free[0]?.text.length ?? 0));
 }

@@ -47,14 +47,18 @@ export function expectedShare(
 
 /**
  * How many times rarer a text is, to a recogniser that knows no code system, for each of its letters and digits. Its
- * probabilities hold this already: it weighed a character that is there against one that is not. A system's shares are
- * told against it, or a code would be taken for a shorter one that fits another system.
+ * probabilities hold this already: it weighed a character that is there against one that is not. Every share is told
+ * against it, or a code would be taken for a shorter one that fits another system.
  */
 const rarer = 10;
 
 /** What a recogniser expects of a text of so many letters and digits before it looks. */
-export const chanceOf = (text: string): number => rarer ** -text.replace(/[^A-Z0-9]/g, '').length;
+const chanceOf = (text: string): number => rarer ** -text.replace(/[^A-Z0-9]/g, '').length;
 
-/** Share of a text among all texts that are no code on file: digits alone are commoner than chance. */
+/** Share of one text among all that have the shape of these cells, as a multiple of what a recogniser expects. */
+export const wideShare = (cells: readonly { wide: string }[]): number =>
+  cells.reduce((share, { wide }) => share / wide.length / chanceOf(wide[0] ?? ''), 1);
+
+/** Share of a text among all that are no code on file, as such a multiple: digits alone are commoner than chance. */
 export const shapeShare = (text: string): number =>
-  text === '' ? 1 : 36 ** -text.length + (/^[0-9]+$/.test(text) ? 0.3 * 10 ** -text.length : 0);
+  text === '' ? 1 : (36 ** -text.length + (/^[0-9]+$/.test(text) ? 0.3 * 10 ** -text.length : 0)) / chanceOf(text);

@@ -2,7 +2,7 @@ import type { BookSystem } from './book';
 import { type Impossible, interpret } from './interpret';
 import { type LaidLayout, longestCode } from './layout';
 import { shapeMass } from './mass';
-import { chanceOf, expectedShare } from './prior';
+import { expectedShare, wideShare } from './prior';
 import { readingOf } from './reading';
 import { leftOut, type Step, searchLayout } from './search';
 import type { Weighed, WeighedMisfit } from './settle';
@@ -67,20 +67,14 @@ export function misfitLayout(
     if (!wrong) return [];
     const { slot, value, expected, share } = wrong;
     const misfit = { text, probability: 0, system: { maker: system.maker, id: system.id }, slot, value, expected };
-    return [{ misfit, weight: (known * probability * share) / chanceOf(text), mass: probability }];
+    return [{ misfit, weight: known * probability * share, mass: probability }];
   });
 }
 
 /** Weight of all the texts of a layout's shape that were neither read nor told as misfits, too many to list. */
 export function unnamedMisfits(steps: readonly Step[], laid: LaidLayout, told: number): number {
   const rest = Math.max(0, shapeMass(steps, laid) - told);
-  return rest === 0
-    ? 0
-    : rest /
-        laid.cells.reduce(
-          (count, { optional, wide }) => (optional ? count : count * wide.length * chanceOf(wide[0] ?? '')),
-          1,
-        );
+  return rest * wideShare(laid.cells.filter(({ optional }) => !optional));
 }
 
 /** The first impossible value of a text that has the layout's shape; null when it has not, or nothing is impossible. */
@@ -101,7 +95,7 @@ function impossibleIn(
     if (Array.isArray(meaning)) return null;
     first ??= {
       ...meaning,
-      share: 1 / laid.cells.reduce((n, { wide }, cell) => (path[cell] === leftOut ? n : n * wide.length), 1),
+      share: wideShare(laid.cells.filter((_, cell) => path[cell] !== leftOut)),
     };
   }
   return first;

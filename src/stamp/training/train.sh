@@ -5,7 +5,7 @@ set -eu
 atlases=$1 out=$2 seconds=$3 from=$4 to=$5 seed=$6 peak=$7 resume=${8:-}
 here=$(dirname "$0")
 export OMP_NUM_THREADS=1 PYTHONUNBUFFERED=1 MASTER_ADDR=127.0.0.1
-accelerators=$(python3 -c "import torch; print(torch.cuda.device_count())")
+accelerators=$(python3 -c "import torch; print(max(1, torch.cuda.device_count()))")
 drawing=$(($(nproc --all) - 1 - accelerators))
 half=$(((accelerators + 1) / 2))
 options="--atlas $atlases/train.npz --held $atlases/held.npz --out $out --seconds $seconds --span $from $to --peak $peak --checks 10 ${resume:+--resume $resume}"
@@ -20,7 +20,7 @@ learn() {
   done
 }
 
-learn recogniser "$seed" 0 "$half" "${READS:-45}"
-learn finder "$((seed + 1000))" $((accelerators - half)) "$half" "${FINDS:-55}"
+learn recogniser "$seed" 0 "$half" 45
+learn finder "$((seed + 1000))" $((accelerators - half)) "$half" 55
 wait
 tail -n 30 "$out/recogniser.log" "$out/finder.log"

@@ -165,6 +165,7 @@ if __name__ == "__main__":
     options = arguments()
     where = "cuda" if torch.cuda.is_available() else "cpu"
     trained = train(options, where)
-    for path, name in () if trained is None else ((options.atlas, "fonts of training"), (options.held, "fonts held back")):
+    checked = ((options.atlas, "fonts of training"), (options.held, "fonts held back")) if trained is not None else ()
+    for path, name in checked:
         print(name, exact_by_kind(trained.eval(), path, where, options.checks), flush=True)
     assert len(ALPHABET) == 40

@@ -173,8 +173,8 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
      * happened since. The news of the click that opened a panel reaches it late.
      */
     renewed(at: number): void {
-      const isWanted = state.moved !== 'no' || state.stage.kind === 'lapsed' || at >= begun;
-      if (isWanted && (!isBusy(state.stage) || state.moved !== 'no')) read();
+      const isNews = state.moved !== 'no' || state.stage.kind === 'lapsed';
+      if (isNews || (!isBusy(state.stage) && at >= begun)) read();
     },
 
     /** The tab goes to another page: what was read stays on the screen, and says so. */
