@@ -80,21 +80,26 @@ class Mixer(nn.Module):
 class Recogniser(nn.Module):
     """(batch, 1, 48, width) → logits (batch, width / 4, 41)."""
 
-    def __init__(self, widths=(28, 56, 96, 144), line=192, mixers=5):
+    def __init__(self, widths=(32, 56, 96, 144), line=192, mixers=7):
         super().__init__()
         a, b, c, d = widths
         self.body = nn.Sequential(
             conv(1, a, 3, 2),
             Residual(a),
+            Dense(a, a),
             conv(a, b, 3, (2, 1)),
             Inverted(b, 2 * b),
+            *[Dense(b, 48) for _ in range(2)],
             conv(b, c, 3, (1, 2)),
             Residual(c, 48),
             Inverted(c, 2 * c),
+            *[Dense(c, 64) for _ in range(2)],
             conv(c, d, 3, (2, 1)),
             Residual(d, 80),
             Inverted(d, 2 * d),
             Dense(d, 64),
+            Inverted(d, 2 * d),
+            *[Dense(d, 96) for _ in range(2)],
             Inverted(d, 2 * d),
         )
         self.down = nn.Sequential(nn.Conv2d(d, line, (6, 1), bias=False), nn.BatchNorm2d(line), nn.ReLU())

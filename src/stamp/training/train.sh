@@ -1,8 +1,8 @@
 #!/bin/sh
-# Trains both nets side by side, each on half of the accelerators. Checkpoints and logs go to OUT.
-# usage: sh train.sh ATLASES OUT SECONDS FROM TO SEED PEAK [RESUME]     (ATLASES holds train.npz and held.npz)
+# Trains both nets side by side, each on half of the accelerators, or one on all. Checkpoints and logs go to OUT.
+# usage: sh train.sh ATLASES OUT SECONDS FROM TO SEED PEAK [RESUME [NET]]     (ATLASES holds train.npz and held.npz)
 set -eu
-atlases=$1 out=$2 seconds=$3 from=$4 to=$5 seed=$6 peak=$7 resume=${8:-}
+atlases=$1 out=$2 seconds=$3 from=$4 to=$5 seed=$6 peak=$7 resume=${8:-} only=${9:-}
 here=$(dirname "$0")
 export OMP_NUM_THREADS=1 PYTHONUNBUFFERED=1 MASTER_ADDR=127.0.0.1
 accelerators=$(python3 -c "import torch; print(max(1, torch.cuda.device_count()))")
@@ -20,7 +20,11 @@ learn() {
   done
 }
 
-learn recogniser "$seed" 0 "$half" 45
-learn finder "$((seed + 1000))" $((accelerators - half)) "$half" 55
+if [ -n "$only" ]; then
+  learn "$only" "$seed" 0 "$accelerators" 100
+else
+  learn recogniser "$seed" 0 "$half" 45
+  learn finder "$((seed + 1000))" $((accelerators - half)) "$half" 55
+fi
 wait
-tail -n 30 "$out/recogniser.log" "$out/finder.log"
+tail -n 30 "$out"/*.log

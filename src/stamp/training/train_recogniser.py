@@ -16,6 +16,7 @@ import crops
 import keep
 from lattice import encode, exact_by_kind
 from nets import ALPHABET, Average, Recogniser
+from rounding import Rounded, rounded
 from schedule import FUSED, Clock, set_rate, step_unless_broken
 from several import Team
 
@@ -29,7 +30,10 @@ def arguments():
     parser.add_argument("--span", type=float, nargs=2, default=(0, 1), help="part of the whole schedule this run covers")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--batch", type=int, default=256)
-    parser.add_argument("--joined", type=int, default=2048, help="lines of 208 pixels learnt from in one step")
+    parser.add_argument("--joined", type=int, default=2048, help="lines of 208 pixels lit at once")
+    parser.add_argument("--parts", type=int, default=2, help="steps made of the lines lit at once")
+    parser.add_argument("--rounds-from", type=float, default=0.6, help="part of the schedule from which weights are rounded as in the file")
+    parser.add_argument("--keep-every", type=float, default=120, help="seconds between checkpoints")
     parser.add_argument("--workers", type=int, default=7)
     parser.add_argument("--peak", type=float, default=2.5e-3, help="highest learning rate")
     parser.add_argument("--again", type=int, default=1, help="steps on stored batches after each new one")
@@ -51,13 +55,14 @@ def loss_of(logits, side, texts, device):
     return total
 
 
-def learn(net, optimiser, average, team, images, texts):
+def learn(net, optimiser, average, team, images, texts, rounding=False):
     """One step on one batch of each process."""
-    with torch.autocast(images.device.type, torch.bfloat16, enabled=images.is_cuda):
-        logits, side = net(images)
-    loss = loss_of(logits, side, texts, images.device)
-    optimiser.zero_grad(set_to_none=True)
-    loss.backward()
+    with Rounded(net, rounding):
+        with torch.autocast(images.device.type, torch.bfloat16, enabled=images.is_cuda):
+            logits, side = net(images)
+        loss = loss_of(logits, side, texts, images.device)
+        optimiser.zero_grad(set_to_none=True)
+        loss.backward()
     team.mean(net)
     norm = torch.nn.utils.clip_grad_norm_(net.parameters(), 2.0)
     step_unless_broken(optimiser, norm)
@@ -91,10 +96,11 @@ def load(args, net, device):
 
 def save(args, net, average, optimiser, step):
     """Three files, so that each stays small enough to travel: what ships, the net as it stood, its optimiser."""
-    folder = pathlib.Path(args.out)
-    torch.save({"average": average.state, "step": step}, folder / "recogniser.pt")
-    torch.save(net.state_dict(), folder / "recogniser-net.pt")
-    torch.save(keep.short(optimiser.state_dict()), folder / "recogniser-optimiser.pt")
+    parts = {"": {"average": average.state, "step": step}, "-net": net.state_dict(), "-optimiser": keep.short(optimiser.state_dict())}
+    for name, part in parts.items():
+        path = pathlib.Path(args.out) / f"recogniser{name}.pt"
+        torch.save(part, path.with_suffix(".part"))
+        path.with_suffix(".part").rename(path)  # whoever takes a copy meanwhile gets a whole file
 
 
 def together(loader, device, joined):
@@ -111,6 +117,12 @@ def together(loader, device, joined):
             parts.clear()
 
 
+def parts(args, images, texts):
+    """What was lit at once as batches of one step each: every width comes in a whole number of them."""
+    size = -(-len(images) // args.parts)
+    return [(images[i : i + size], texts[i : i + size]) for i in range(0, len(images), size)]
+
+
 def train(args, device):
     team = Team(device)
     torch.manual_seed(args.seed)
@@ -119,7 +131,7 @@ def train(args, device):
     torch.manual_seed(args.seed + team.rank)
     lines = crops.Lines(args.atlas, args.seed * 64 + team.rank, args.batch, pool=6)
     loader = DataLoader(lines, None, num_workers=args.workers, prefetch_factor=4, pin_memory=device == "cuda")
-    start, first, last, waited, seen = time.time(), step, time.time(), 0.0, 0
+    start, first, last, kept, waited, seen = time.time(), step, time.time(), time.time(), 0.0, 0
     net.train()
     store, rng, mark = [], np.random.default_rng(args.seed + team.rank), step
     source = together(loader, device, args.joined)
@@ -136,14 +148,17 @@ def train(args, device):
         with torch.no_grad():
             images, _ = crops.shoot(batch, device)
         lit, seen = clock.split(), seen + len(images)
-        loss = learn(net, optimiser, average, team, images, batch["texts"])
+        rounding = args.span[0] + (args.span[1] - args.span[0]) * spent > args.rounds_from
+        for part, texts in parts(args, images, batch["texts"]):
+            loss = learn(net, optimiser, average, team, part, texts, rounding)
+            step += 1
         learnt = clock.split()
-        step += 1
-        # Lighting a scene costs more than learning from it: each is learnt again a few times before it is let go.
+        # Lighting a scene costs as much as learning from it: each is learnt again before it is let go.
         for _ in range(args.again):
             old, texts = store[rng.integers(len(store))] if store else (images, batch["texts"])
-            learn(net, optimiser, average, team, disturbed(old.float()), texts)
-            step += 1
+            for part, said in parts(args, disturbed(old.float()), texts):
+                learn(net, optimiser, average, team, part, said, rounding)
+                step += 1
         stored = (images.half(), batch["texts"])
         if len(store) < 80:
             store.append(stored)
@@ -153,11 +168,17 @@ def train(args, device):
             pace, mark, last = (step - mark) / (time.time() - last), step, time.time()
             times = f"lit in {lit:.0f} ms, learnt in {learnt:.0f} ms, {len(images)} of width {batch['width']}"
             print(f"recogniser step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s, {times}", flush=True)
+        if team.rank == 0 and time.time() - kept > args.keep_every:
+            save(args, net, average, optimiser, step)
+            kept = time.time()
     if team.rank > 0:
         return None
     save(args, net, average, optimiser, step)
     print(f"recogniser: {step} steps, {seen * team.size} new lines in {time.time() - start:.0f} s", flush=True)
     net.load_state_dict(average.state)
+    with torch.no_grad():
+        for weight in net.parameters():
+            weight.copy_(rounded(weight))
     return net
 
 
