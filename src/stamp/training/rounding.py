@@ -6,17 +6,7 @@ normalisations may be taken into the weights before or after.
 
 import torch
 
-BLOCK = 32  # weights of a row that share one scale
-COARSE = 9000  # numbers from which a tensor goes to 4 bits
-FINE = 1000  # and to 8
-
-
-def bits_of(shape):
-    """4, 8 or 32 bits for a weight's shape. Rows shorter than a block, one channel's filters, never get 4."""
-    size = shape.numel() if isinstance(shape, torch.Size) else torch.Size(shape).numel()
-    if len(shape) < 2 or size < FINE:
-        return 32
-    return 4 if size >= COARSE and size // shape[0] >= BLOCK else 8
+from bits import BLOCK, bits_of
 
 
 def in_blocks(rows):
