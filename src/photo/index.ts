@@ -10,6 +10,7 @@ export { isTooWeak, sharpness } from './sharpness';
 export type { GreyImage, PixelImage, Point, Quad } from './types';
 export type { Projection } from './warp';
 export {
+  cropGrey,
   cropPixels,
   project,
   projectionOnto,

@@ -1,6 +1,5 @@
-import { greyOf } from './grey';
 import { resizeGrey, sizeWithin } from './resize';
-import type { GreyImage, PixelImage } from './types';
+import type { GreyImage } from './types';
 
 /**
  * How much of a photo's contrast lies in its finest detail: the deviation of the discrete Laplacian in the sharpest
@@ -13,15 +12,7 @@ export function sharpness(image: GreyImage): number {
   const strengths: number[] = [];
   for (let top = 1; top + square < height; top += square) {
     for (let left = 1; left + square < width; left += square) {
-      let sum = 0;
-      for (let row = top; row < top + square; row++) {
-        for (let column = left; column < left + square; column++) {
-          const at = row * width + column;
-          const laplacian = 4 * data[at]! - data[at - 1]! - data[at + 1]! - data[at - width]! - data[at + width]!;
-          sum += laplacian * laplacian;
-        }
-      }
-      strengths.push(Math.sqrt(sum) / square);
+      strengths.push(Math.sqrt(squaredLaplacians(image, left, top, square)) / square);
     }
   }
   if (strengths.length === 0) return 0;
@@ -34,17 +25,30 @@ export function sharpness(image: GreyImage): number {
  * Whether a photo is too small or too blurred to say that it shows no stamp: a code of six characters that fills a
  * fifth of a 400 px photo is 13 px a character, the least that anyone can read.
  */
-export function isTooWeak(image: PixelImage): boolean {
+export function isTooWeak(image: GreyImage): boolean {
   if (Math.max(image.width, image.height) < 400 || Math.min(image.width, image.height) < 200) return true;
   const { width, height } = sizeWithin(image.width, image.height, 1200);
-  const grey = greyOf(image);
-  return sharpness(width === image.width ? grey : resizeGrey(grey, width, height)) < 0.05;
+  return sharpness(width === image.width ? image : resizeGrey(image, width, height)) < 0.05;
+}
+
+/** A function of its own, called a thousand times a photo, so that it is soon compiled and its sums stay numbers. */
+function squaredLaplacians({ width, data }: GreyImage, left: number, top: number, square: number): number {
+  let sum = 0;
+  for (let row = top; row < top + square; row++) {
+    for (let column = left; column < left + square; column++) {
+      const at = row * width + column;
+      const laplacian = 4 * data[at]! - data[at - 1]! - data[at + 1]! - data[at - width]! - data[at + width]!;
+      sum += laplacian * laplacian;
+    }
+  }
+  return sum;
 }
 
 function deviationOf(data: Float32Array): number {
   let sum = 0;
   let squares = 0;
-  for (const value of data) {
+  for (let at = 0; at < data.length; at++) {
+    const value = data[at]!;
     sum += value;
     squares += value * value;
   }

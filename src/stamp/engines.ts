@@ -1,4 +1,4 @@
-import type { PixelImage, Quad } from '../photo/types';
+import type { GreyImage, PixelImage, Quad } from '../photo/types';
 import type { Lattice } from './types';
 
 /** A rectangle in pixels of the image that was read. */
@@ -48,8 +48,8 @@ export interface FoundLine {
  * (temperature applied).
  */
 export interface StampNets {
-  findLines(photo: PixelImage, share?: number): Promise<FoundLine[]>;
-  readLine(photo: PixelImage, quad: Quad): Promise<Lattice>;
+  findLines(photo: GreyImage, share?: number): Promise<FoundLine[]>;
+  readLine(photo: GreyImage, quad: Quad): Promise<Lattice>;
   /** Ground that a lattice covers past each end of its quad, in heights of the quad. */
   margin: number;
   /** From the model card: below these a text, or a line, does not count as read. */

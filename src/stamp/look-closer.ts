@@ -1,4 +1,4 @@
-import { cropPixels, type PixelImage, type Quad } from '../photo';
+import { cropGrey, type GreyImage, type Quad } from '../photo';
 import type { FoundLine, StampNets } from './engines';
 import { sharedGround } from './find/find-lines';
 
@@ -12,7 +12,7 @@ const overlap = 0.12;
  * in which characters are about twice as large. Lines already known are left out; best first.
  */
 export async function lookCloser(
-  photo: PixelImage,
+  photo: GreyImage,
   nets: StampNets,
   known: readonly { quad: Quad }[],
 ): Promise<FoundLine[]> {
@@ -31,7 +31,7 @@ export async function lookCloser(
     const top = Math.floor(down * height * (0.5 - overlap / 2));
     const right = Math.ceil(width * (0.5 + overlap / 2)) + left;
     const bottom = Math.ceil(height * (0.5 + overlap / 2)) + top;
-    const quarter = cropPixels(photo, left, top, Math.min(width, right), Math.min(height, bottom));
+    const quarter = cropGrey(photo, left, top, Math.min(width, right), Math.min(height, bottom));
     for (const line of await nets.findLines(quarter)) {
       const quad = line.quad.map(({ x, y }) => ({ x: x + left, y: y + top })) as Quad;
       if (isNew({ ...line, quad })) found.push({ ...line, quad });

@@ -61,7 +61,7 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
       lines: lines.map((line) => ({ ...line, quad: scaleQuad(line.quad, width / readWidth, height / readHeight) })),
       printed: withoutRepeats(printed),
       hash: differenceHash(grey),
-      tooWeak: isTooWeak(small),
+      tooWeak: isTooWeak(grey),
       background: backgroundOf(photo),
     };
   } catch (error) {
@@ -84,7 +84,7 @@ async function readLines(
 ): Promise<{ lines: StampLine[]; printed: string[] }> {
   const found =
     net !== undefined
-      ? await readWithNets(photo, grey, photoId, net, print)
+      ? await readWithNets(grey, photoId, net, print)
       : await readWithPrint(grey, photoId, print as PrintReader);
   const words = found.printed.filter((text) => text !== '');
   const reader = words.length < linesOfLabel ? null : await startedPrint(print);

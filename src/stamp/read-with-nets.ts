@@ -1,4 +1,4 @@
-import { type GreyImage, type PixelImage, type Quad, quadSize } from '../photo';
+import { type GreyImage, type Quad, quadSize } from '../photo';
 import { characterMiddles, lineAround } from './align';
 import { cropLine } from './crop';
 import type { FoundLine, PrintReader, StampNets } from './engines';
@@ -30,7 +30,6 @@ const sameGround = 0.3;
  * wording), words that the recogniser is sure of stand for themselves.
  */
 export async function readWithNets(
-  photo: PixelImage,
   grey: GreyImage,
   photoId: string,
   nets: StampNets,
@@ -45,7 +44,7 @@ export async function readWithNets(
   const read = async ({ quad, stampScore: seenAs }: FoundLine): Promise<StampLine | null> => {
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) return null;
-    const lattice = await nets.readLine(photo, quad);
+    const lattice = await nets.readLine(grey, quad);
     const texts = weighRuns(freeTexts(lattice, 40, 40));
     const free = texts[0] ?? { text: '', probability: 0 };
     if (free.text === '' || isLoneShape(texts)) return null;
@@ -84,12 +83,12 @@ export async function readWithNets(
       }
     }
   };
-  for (const seen of (await nets.findLines(photo)).slice(0, mostLines)) {
+  for (const seen of (await nets.findLines(grey)).slice(0, mostLines)) {
     const line = await read(seen);
     if (line !== null) await add(line, seen.quad);
   }
-  if (!lines.some(isSure)) await look(await nets.findLines(photo, againShare));
-  if (!lines.some(isCode)) await look(await lookCloser(photo, nets, lines));
+  if (!lines.some(isSure)) await look(await nets.findLines(grey, againShare));
+  if (!lines.some(isCode)) await look(await lookCloser(grey, nets, lines));
   return { lines, printed };
 }
 

@@ -1,4 +1,4 @@
-import { type GreyImage, greyOf, type PixelImage, type Quad, resizeGrey, sizeWithin } from '../../photo';
+import { type GreyImage, type Quad, resizeGrey, sizeWithin } from '../../photo';
 import type { FoundLine, StampNets } from '../engines';
 import { boxesOf } from './boxes';
 import type { ModelCard } from './card';
@@ -12,16 +12,11 @@ export interface NetSession {
 
 /** Finder and recogniser as the training's README describes their steps, one by one. */
 export function stampNets(card: ModelCard, finder: NetSession, recogniser: NetSession): StampNets {
-  let last: { photo: PixelImage; grey: GreyImage } | null = null;
-  const greyFor = (photo: PixelImage): GreyImage => {
-    if (last?.photo !== photo) last = { photo, grey: greyOf(photo) };
-    return last.grey;
-  };
   return {
     acceptance: card.acceptance,
-    findLines: (photo, share = 1) => findLines(card, finder, greyFor(photo), share),
+    findLines: (grey, share = 1) => findLines(card, finder, grey, share),
     margin: card.recogniser.beside,
-    readLine: (photo, quad) => readLine(card, recogniser, greyFor(photo), quad),
+    readLine: (grey, quad) => readLine(card, recogniser, grey, quad),
   };
 }
 
@@ -33,14 +28,10 @@ async function findLines(
 ): Promise<FoundLine[]> {
   const longest = Math.min(steps.longest, Math.max(grey.width, grey.height)) * share;
   const { width, height } = sizeWithin(grey.width, grey.height, longest);
-  const small = evenOut(width === grey.width && height === grey.height ? grey : resizeGrey(grey, width, height));
+  const small = width === grey.width && height === grey.height ? grey : resizeGrey(grey, width, height);
   const padded = (side: number): number => Math.ceil(side / steps.multiple) * steps.multiple;
   const [inputWidth, inputHeight] = [padded(width), padded(height)];
-  const input = new Float32Array(inputWidth * inputHeight);
-  for (let row = 0; row < height; row++) {
-    input.set(small.subarray(row * width, (row + 1) * width), row * inputWidth);
-  }
-  const { data, shape } = await net.run(input, [1, 1, inputHeight, inputWidth]);
+  const { data, shape } = await net.run(evenOut(small, inputWidth, inputHeight), [1, 1, inputHeight, inputWidth]);
   const [, , rows = 0, columns = 0] = shape;
   const scaleX = grey.width / width;
   const scaleY = grey.height / height;

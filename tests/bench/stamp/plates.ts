@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { openPhotoFile } from '../../../src/cli/photo-file';
-import { cropPixels, type PixelImage, type Quad } from '../../../src/photo';
+import { cropPixels, greyOf, type PixelImage, type Quad } from '../../../src/photo';
 import { freeTexts, type StampEngines } from '../../../src/stamp';
 import { bare, share } from './judge';
 
@@ -37,9 +37,10 @@ export function plateReaders(engines: StampEngines): PlateReader[] {
   }
   if (net !== undefined) {
     const lattices = async (plate: PixelImage) => {
-      const found = await net.findLines(plate);
+      const grey = greyOf(plate);
+      const found = await net.findLines(grey);
       const quads: Quad[] = found.length > 0 ? found.slice(0, 4).map(({ quad }) => quad) : [wholeQuad(plate)];
-      return Promise.all(quads.map((quad) => net.readLine(plate, quad)));
+      return Promise.all(quads.map((quad) => net.readLine(grey, quad)));
     };
     readers.push(
       {

@@ -50,7 +50,7 @@ export function cropReaders({ net, print }: StampEngines, general: PlateReader |
   if (net !== undefined) {
     readers.push({
       name: 'our recogniser, true corners, free',
-      read: async (photo, quad) => freeTexts(await net.readLine(photo, quad))[0]?.text ?? '',
+      read: async (photo, quad) => freeTexts(await net.readLine(greyOf(photo), quad))[0]?.text ?? '',
     });
   }
   return readers;

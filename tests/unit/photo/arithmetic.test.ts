@@ -209,9 +209,9 @@ describe('sharpness', () => {
   });
 
   it('calls a photo too weak that is small, blurred or black, and a sharp one strong enough', () => {
-    expect(isTooWeak(pixelsOf(drawn(640, 480, text)))).toBe(false);
-    expect(isTooWeak(pixelsOf(boxMean(boxMean(drawn(640, 480, text), 14), 14)))).toBe(true);
-    expect(isTooWeak(pixelsOf(drawn(640, 480, () => 0)))).toBe(true);
-    expect(isTooWeak(pixelsOf(drawn(200, 150, text)))).toBe(true);
+    expect(isTooWeak(drawn(640, 480, text))).toBe(false);
+    expect(isTooWeak(boxMean(boxMean(drawn(640, 480, text), 14), 14))).toBe(true);
+    expect(isTooWeak(drawn(640, 480, () => 0))).toBe(true);
+    expect(isTooWeak(drawn(200, 150, text))).toBe(true);
   });
 });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type PixelImage, type Quad, quadBounds } from '../../../src/photo';
+import { type GreyImage, type Quad, quadBounds } from '../../../src/photo';
 import type { StampNets } from '../../../src/stamp';
 import { lookCloser } from '../../../src/stamp/look-closer';
 
 /** A photo whose only dark pixel is where a finder of the test finds a line, if it is in the picture it is shown. */
-function photoWith(width: number, height: number, x: number, y: number): PixelImage {
-  const data = new Uint8ClampedArray(width * height * 4).fill(255);
-  data.fill(0, (y * width + x) * 4, (y * width + x) * 4 + 3);
+function photoWith(width: number, height: number, x: number, y: number): GreyImage {
+  const data = new Float32Array(width * height).fill(255);
+  data[y * width + x] = 0;
   return { width, height, data };
 }
 
@@ -24,7 +24,7 @@ function netsThatFindDark(seen: { width: number; height: number }[]): StampNets 
     readLine: async () => ({ steps: [] }),
     findLines: async ({ width, height, data }) => {
       seen.push({ width, height });
-      const at = data.indexOf(0) / 4;
+      const at = data.indexOf(0);
       return at < 0 ? [] : [{ quad: around(at % width, Math.floor(at / width)), stampScore: 0.9 }];
     },
   };

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type PixelImage, quadBounds } from '../../../src/photo';
+import { type GreyImage, quadBounds } from '../../../src/photo';
 import { type ModelCard, modelCardSchema, type NetSession, openNets, stampNets } from '../../../src/stamp';
 import { boxesOf, type FinderMap } from '../../../src/stamp/net/boxes';
 import { smallModelCard } from '../small-model-card';
@@ -75,7 +75,7 @@ describe('from the finder’s map to boxes', () => {
   });
 });
 
-const photo: PixelImage = { width: 192, height: 100, data: new Uint8ClampedArray(192 * 100 * 4).fill(200) };
+const photo: GreyImage = { width: 192, height: 100, data: new Float32Array(192 * 100).fill(200) };
 const silent: NetSession = { run: async () => ({ data: [], shape: [1, 8, 0, 0] }) };
 
 describe('the steps around the nets', () => {
