@@ -13,7 +13,9 @@ const fromPackage = (path: string) => resolve(root, 'node_modules', path);
  */
 const packagedFiles = [
   ['ocr/worker.min.js', 'tesseract.js/dist/worker.min.js'],
-  ['ocr/tesseract-core-simd-lstm.wasm.js', 'tesseract.js-core/tesseract-core-simd-lstm.wasm.js'],
+  // With its WASM beside it: inside the script, as base64, it is in memory four times over while it starts.
+  ['ocr/tesseract-core-simd-lstm.js', 'tesseract.js-core/tesseract-core-simd-lstm.js'],
+  ['ocr/tesseract-core-simd-lstm.wasm', 'tesseract.js-core/tesseract-core-simd-lstm.wasm'],
   ['ocr/eng.traineddata.gz', '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz'],
   ['ort/ort-wasm-simd-threaded.mjs', 'onnxruntime-web/dist/ort-wasm-simd-threaded.mjs'],
   ['ort/ort-wasm-simd-threaded.wasm', 'onnxruntime-web/dist/ort-wasm-simd-threaded.wasm'],

@@ -5,6 +5,7 @@ export { differenceHash, hashDistance } from './hash';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';
 export { avifSize } from './header-avif';
+export { release } from './release';
 export { resizeGrey, resizePixels, sizeWithin } from './resize';
 export { isTooWeak, sharpness } from './sharpness';
 export type { GreyImage, PixelImage, Point, Quad } from './types';

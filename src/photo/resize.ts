@@ -10,7 +10,7 @@ export function sizeWithin(width: number, height: number, longest: number): { wi
 export function resizeGrey(image: GreyImage, width: number, height: number): GreyImage {
   const across = spread(image.width, width);
   const down = spread(image.height, height);
-  return { width, height, data: resampleChannel(image.data, image.width, image.height, across, down, 1, 0) };
+  return { width, height, data: resampleChannel(image.data, image.width, across, down, 1, 0) };
 }
 
 export function resizePixels(image: PixelImage, width: number, height: number): PixelImage {
@@ -18,7 +18,7 @@ export function resizePixels(image: PixelImage, width: number, height: number): 
   const down = spread(image.height, height);
   const data = new Uint8ClampedArray(width * height * 4);
   for (let channel = 0; channel < 4; channel++) {
-    const plane = resampleChannel(image.data, image.width, image.height, across, down, 4, channel);
+    const plane = resampleChannel(image.data, image.width, across, down, 4, channel);
     for (let at = 0; at < plane.length; at++) data[at * 4 + channel] = plane[at]!;
   }
   return { width, height, data };
@@ -55,7 +55,6 @@ function spread(from: number, to: number): Taps {
 function resampleChannel(
   source: ArrayLike<number>,
   sourceWidth: number,
-  sourceHeight: number,
   across: Taps,
   down: Taps,
   stride: number,
@@ -63,25 +62,30 @@ function resampleChannel(
 ): Float32Array {
   const width = across.weights.length;
   const height = down.weights.length;
-  const rows = new Float32Array(width * sourceHeight);
-  for (let row = 0; row < sourceHeight; row++) {
+  // Only as many narrowed rows as one target row needs: all of them would be as large as the image.
+  const held = down.weights.reduce((most, { length }) => Math.max(most, length), 1);
+  const rows = new Float32Array(width * held);
+  const narrow = (row: number): void => {
     const start = row * sourceWidth;
+    const to = (row % held) * width;
     for (let column = 0; column < width; column++) {
       const taps = across.weights[column]!;
       const from = start + across.first[column]!;
       let sum = 0;
       for (let tap = 0; tap < taps.length; tap++) sum += taps[tap]! * source[(from + tap) * stride + offset]!;
-      rows[row * width + column] = sum;
+      rows[to + column] = sum;
     }
-  }
+  };
   const out = new Float32Array(width * height);
+  let narrowed = 0;
   for (let row = 0; row < height; row++) {
     const taps = down.weights[row]!;
     const from = down.first[row]!;
+    for (narrowed = Math.max(narrowed, from); narrowed < from + taps.length; narrowed++) narrow(narrowed);
     for (let tap = 0; tap < taps.length; tap++) {
       const weight = taps[tap]!;
       if (weight === 0) continue;
-      const start = (from + tap) * width;
+      const start = ((from + tap) % held) * width;
       for (let column = 0; column < width; column++) out[row * width + column]! += weight * rows[start + column]!;
     }
   }

@@ -6,6 +6,7 @@ import {
   isTooWeak,
   type PixelImage,
   type Quad,
+  release,
   resizePixels,
   sizeWithin,
 } from '../photo';
@@ -70,6 +71,9 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
       `The text reader failed on this photo: ${error instanceof Error ? error.message : String(error)}`,
       'Read the photo again, or type the code.',
     );
+  } finally {
+    release(grey.data);
+    if (small !== photo) release(small.data);
   }
 }
 

@@ -38,7 +38,8 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
       'ort/ort-wasm-simd-threaded.jspi.mjs',
       'ort/ort-wasm-simd-threaded.jspi.wasm',
       'ocr/worker.min.js',
-      'ocr/tesseract-core-simd-lstm.wasm.js',
+      'ocr/tesseract-core-simd-lstm.js',
+      'ocr/tesseract-core-simd-lstm.wasm',
       'ocr/eng.traineddata.gz',
     ];
     for (const file of needed) expect(existsSync(join(output, target, file)), file).toBe(true);

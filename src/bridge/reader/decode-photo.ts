@@ -1,4 +1,4 @@
-import { maxPixels, type PixelImage } from '../../photo';
+import { maxPixels } from '../../photo';
 import { fail, type Problem, type Result, succeed } from '../../problem';
 import { inspectBytes } from './inspect-bytes';
 
@@ -6,8 +6,14 @@ import { inspectBytes } from './inspect-bytes';
 const readPixels = 12_000_000;
 const leastSide = 24;
 
+/** A photo as pixels and as a canvas to draw from. */
+export interface DecodedPhoto {
+  image: ImageData;
+  canvas: OffscreenCanvas;
+}
+
 /** Bytes → upright pixels (orientation applied). Every failure says what the file was. */
-export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer>): Promise<Result<PixelImage>> {
+export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer>): Promise<Result<DecodedPhoto>> {
   const header = inspectBytes(bytes);
   if (!header) return fail(problem(photoId, 'not-a-photo', 'the file is not a picture that can be read'));
   const { size, format } = header;
@@ -34,8 +40,9 @@ export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer
     pen.fillStyle = '#fff';
     pen.fillRect(0, 0, width, height);
     pen.drawImage(bitmap, 0, 0, width, height);
-    const { data } = pen.getImageData(0, 0, width, height);
-    return succeed({ width, height, data });
+    // Before the pixels are taken: the photo in three copies would be the most that reading it needs.
+    bitmap.close();
+    return succeed({ image: pen.getImageData(0, 0, width, height), canvas });
   } finally {
     bitmap.close();
   }

@@ -28,7 +28,7 @@ export async function openEngines(files: string, adapter: WantedAdapter = 'real'
       openTesseract({
         langPath: `${files}ocr`,
         workerPath: `${files}ocr/worker.min.js`,
-        corePath: `${files}ocr/tesseract-core-simd-lstm.wasm.js`,
+        corePath: `${files}ocr/tesseract-core-simd-lstm.js`,
       }),
     (error) => console.error('[tellstamp] the print recogniser did not start', error),
   );

@@ -1,4 +1,4 @@
-import type { PixelImage, Quad } from '../../photo/types';
+import type { Quad } from '../../photo/types';
 import { toBase64 } from '../bytes';
 
 const thumbnailSide = 240;
@@ -41,14 +41,25 @@ export function drawLine(photo: OffscreenCanvas, [topLeft, topRight, , bottomLef
   return asDataAddress(cut, 0.85);
 }
 
-/** Plain pixels on a canvas, to draw from. */
-export function toCanvas({ width, height, data }: PixelImage): OffscreenCanvas {
-  const canvas = new OffscreenCanvas(width, height);
-  canvas.getContext('2d')?.putImageData(new ImageData(data as Uint8ClampedArray<ArrayBuffer>, width, height), 0, 0);
-  return canvas;
-}
-
 async function asDataAddress(canvas: OffscreenCanvas, quality: number): Promise<string> {
   const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality });
+  releaseCanvas(canvas);
   return `data:image/jpeg;base64,${toBase64(new Uint8Array(await blob.arrayBuffer()))}`;
+}
+
+/** Gives a canvas's pixels back at once, as `release` does an array's; it has none afterwards. */
+export function releaseCanvas(canvas: OffscreenCanvas): void {
+  canvas.width = 0;
+  canvas.height = 0;
+}
+
+/**
+ * Gives back at once the pixels that a canvas gave. `release` does not do: the browser itself holds on to these, and gives
+ * up only what is handed over. Nobody takes the message from the port.
+ */
+export function releaseImage({ data }: ImageData): void {
+  const { port1, port2 } = new MessageChannel();
+  port1.postMessage(null, [data.buffer]);
+  port1.close();
+  port2.close();
 }

@@ -1,12 +1,13 @@
 import '../plain-validation';
+import { type PixelImage, release } from '../../photo';
 import { fail, type Problem, type Result, succeed } from '../../problem';
-import { readStamp } from '../../stamp';
+import { readStamp, type StampEngines } from '../../stamp';
 import { fromBase64 } from '../bytes';
-import type { PhotoView } from '../protocol';
+import type { Adjustment, PhotoView } from '../protocol';
 import { adjustImage } from './adjust';
 import { decodePhoto } from './decode-photo';
 import { openEngines } from './engines';
-import { drawLine, drawThumbnail, toCanvas } from './pictures';
+import { drawLine, drawThumbnail, releaseCanvas, releaseImage } from './pictures';
 import type { ReaderAnswer, ReaderRequest } from './worker-messages';
 
 type ReadRequest = Extract<ReaderRequest, { kind: 'read' }>;
@@ -31,13 +32,28 @@ async function readPhoto({ photoId, base64, adjustment }: ReadRequest): Promise<
   const decoded = await decodePhoto(photoId, fromBase64(base64));
   if (!decoded.ok) return decoded;
   if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
-  const whole = decoded.value;
-  const canvas = toCanvas(whole);
+  const { image, canvas } = decoded.value;
+  try {
+    return succeed(await readDecoded(image, canvas, photoId, adjustment, (await engines).engines));
+  } finally {
+    releaseImage(image);
+    releaseCanvas(canvas);
+  }
+}
+
+async function readDecoded(
+  whole: PixelImage,
+  canvas: OffscreenCanvas,
+  photoId: string,
+  adjustment: Adjustment,
+  recognisers: StampEngines,
+): Promise<PhotoView> {
   const isWhole = adjustment.turn === 0 && !adjustment.invert && adjustment.crop === null;
   const { image, toWhole } = isWhole ? { image: whole, toWhole: null } : adjustImage(whole, adjustment);
-  const read = await readStamp(image, photoId, (await engines).engines);
+  const read = await readStamp(image, photoId, recognisers);
+  if (!isWhole) release(image.data);
   const thumbnail = await drawThumbnail(canvas);
-  if (read.state === 'unread') return succeed({ read, thumbnail, crops: [] });
+  if (read.state === 'unread') return { read, thumbnail, crops: [] };
   const lines = toWhole
     ? read.lines.map((line) => ({ ...line, quad: line.quad.map(toWhole) as typeof line.quad }))
     : read.lines;
@@ -45,7 +61,7 @@ async function readPhoto({ photoId, base64, adjustment }: ReadRequest): Promise<
     lines.slice(0, mostCrops).map(async ({ id, quad }) => ({ lineId: id, picture: await drawLine(canvas, quad) })),
   );
   const { width, height } = whole;
-  return succeed({ read: { ...read, width, height, lines }, thumbnail, crops });
+  return { read: { ...read, width, height, lines }, thumbnail, crops };
 }
 
 function unreadable(photoId: string, error: unknown): Problem {

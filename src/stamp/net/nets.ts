@@ -1,4 +1,4 @@
-import { type GreyImage, type Quad, resizeGrey, sizeWithin } from '../../photo';
+import { type GreyImage, type Quad, release, resizeGrey, sizeWithin } from '../../photo';
 import type { FoundLine, StampNets } from '../engines';
 import { boxesOf } from './boxes';
 import type { ModelCard } from './card';
@@ -31,7 +31,10 @@ async function findLines(
   const small = width === grey.width && height === grey.height ? grey : resizeGrey(grey, width, height);
   const padded = (side: number): number => Math.ceil(side / steps.multiple) * steps.multiple;
   const [inputWidth, inputHeight] = [padded(width), padded(height)];
-  const { data, shape } = await net.run(evenOut(small, inputWidth, inputHeight), [1, 1, inputHeight, inputWidth]);
+  const input = evenOut(small, inputWidth, inputHeight);
+  if (small !== grey) release(small.data);
+  const { data, shape } = await net.run(input, [1, 1, inputHeight, inputWidth]);
+  release(input);
   const [, , rows = 0, columns = 0] = shape;
   const scaleX = grey.width / width;
   const scaleY = grey.height / height;

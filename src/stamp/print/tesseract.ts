@@ -30,6 +30,8 @@ export async function openTesseract(files: TesseractFiles): Promise<OpenPrintRea
     { langPath: files.langPath, gzip: true, cacheMethod: 'none', ...inBrowser, ...core },
     { load_system_dawg: '0', load_freq_dawg: '0' },
   );
+  // The engine has read it into its own memory; the file would stay beside it, 5 MB.
+  await worker.FS('unlink', ['eng.traineddata']);
   await worker.setParameters({ lstm_choice_mode: '2', user_defined_dpi: '150', debug_file: '/dev/null' });
   return {
     async read(image, layout) {
