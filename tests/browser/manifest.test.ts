@@ -40,7 +40,7 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
       'ocr/worker.min.js',
       'ocr/tesseract-core-simd-lstm.js',
       'ocr/tesseract-core-simd-lstm.wasm',
-      'ocr/eng.traineddata.gz',
+      'ocr/eng.traineddata',
     ];
     for (const file of needed) expect(existsSync(join(output, target, file)), file).toBe(true);
     const names = filesOf(join(output, target)).map((path) => path.slice(output.length));

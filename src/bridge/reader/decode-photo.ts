@@ -1,19 +1,14 @@
 import { maxPixels } from '../../photo';
 import { fail, type Problem, type Result, succeed } from '../../problem';
 import { inspectBytes } from './inspect-bytes';
+import { releaseCanvas } from './pictures';
 
 /** Largest picture that is read as it is: above it the browser scales while decoding. */
 const readPixels = 12_000_000;
 const leastSide = 24;
 
-/** A photo as pixels and as a canvas to draw from. */
-export interface DecodedPhoto {
-  image: ImageData;
-  canvas: OffscreenCanvas;
-}
-
 /** Bytes → upright pixels (orientation applied). Every failure says what the file was. */
-export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer>): Promise<Result<DecodedPhoto>> {
+export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer>): Promise<Result<ImageData>> {
   const header = inspectBytes(bytes);
   if (!header) return fail(problem(photoId, 'not-a-photo', 'the file is not a picture that can be read'));
   const { size, format } = header;
@@ -42,7 +37,9 @@ export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer
     pen.drawImage(bitmap, 0, 0, width, height);
     // Before the pixels are taken: the photo in three copies would be the most that reading it needs.
     bitmap.close();
-    return succeed({ image: pen.getImageData(0, 0, width, height), canvas });
+    const image = pen.getImageData(0, 0, width, height);
+    releaseCanvas(canvas);
+    return succeed(image);
   } finally {
     bitmap.close();
   }

@@ -27,6 +27,7 @@ export async function openEngines(files: string, adapter: WantedAdapter = 'real'
     () =>
       openTesseract({
         langPath: `${files}ocr`,
+        unpacked: true,
         workerPath: `${files}ocr/worker.min.js`,
         corePath: `${files}ocr/tesseract-core-simd-lstm.js`,
       }),

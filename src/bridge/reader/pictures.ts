@@ -41,6 +41,13 @@ export function drawLine(photo: OffscreenCanvas, [topLeft, topRight, , bottomLef
   return asDataAddress(cut, 0.85);
 }
 
+/** Plain pixels on a canvas, to draw from. */
+export function toCanvas(image: ImageData): OffscreenCanvas {
+  const canvas = new OffscreenCanvas(image.width, image.height);
+  canvas.getContext('2d')?.putImageData(image, 0, 0);
+  return canvas;
+}
+
 async function asDataAddress(canvas: OffscreenCanvas, quality: number): Promise<string> {
   const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality });
   releaseCanvas(canvas);

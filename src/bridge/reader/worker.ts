@@ -1,5 +1,5 @@
 import '../plain-validation';
-import { type PixelImage, release } from '../../photo';
+import { release } from '../../photo';
 import { fail, type Problem, type Result, succeed } from '../../problem';
 import { readStamp, type StampEngines } from '../../stamp';
 import { fromBase64 } from '../bytes';
@@ -7,7 +7,7 @@ import type { Adjustment, PhotoView } from '../protocol';
 import { adjustImage } from './adjust';
 import { decodePhoto } from './decode-photo';
 import { openEngines } from './engines';
-import { drawLine, drawThumbnail, releaseCanvas, releaseImage } from './pictures';
+import { drawLine, drawThumbnail, releaseCanvas, releaseImage, toCanvas } from './pictures';
 import type { ReaderAnswer, ReaderRequest } from './worker-messages';
 
 type ReadRequest = Extract<ReaderRequest, { kind: 'read' }>;
@@ -32,18 +32,15 @@ async function readPhoto({ photoId, base64, adjustment }: ReadRequest): Promise<
   const decoded = await decodePhoto(photoId, fromBase64(base64));
   if (!decoded.ok) return decoded;
   if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
-  const { image, canvas } = decoded.value;
   try {
-    return succeed(await readDecoded(image, canvas, photoId, adjustment, (await engines).engines));
+    return succeed(await readDecoded(decoded.value, photoId, adjustment, (await engines).engines));
   } finally {
-    releaseImage(image);
-    releaseCanvas(canvas);
+    releaseImage(decoded.value);
   }
 }
 
 async function readDecoded(
-  whole: PixelImage,
-  canvas: OffscreenCanvas,
+  whole: ImageData,
   photoId: string,
   adjustment: Adjustment,
   recognisers: StampEngines,
@@ -52,14 +49,16 @@ async function readDecoded(
   const { image, toWhole } = isWhole ? { image: whole, toWhole: null } : adjustImage(whole, adjustment);
   const read = await readStamp(image, photoId, recognisers);
   if (!isWhole) release(image.data);
+  // Only now: a canvas beside the pixels and what the nets make of them would be the most that reading needs.
+  const canvas = toCanvas(whole);
   const thumbnail = await drawThumbnail(canvas);
-  if (read.state === 'unread') return { read, thumbnail, crops: [] };
-  const lines = toWhole
-    ? read.lines.map((line) => ({ ...line, quad: line.quad.map(toWhole) as typeof line.quad }))
-    : read.lines;
+  const seen = read.state === 'unread' ? [] : read.lines;
+  const lines = toWhole ? seen.map((line) => ({ ...line, quad: line.quad.map(toWhole) as typeof line.quad })) : seen;
   const crops = await Promise.all(
     lines.slice(0, mostCrops).map(async ({ id, quad }) => ({ lineId: id, picture: await drawLine(canvas, quad) })),
   );
+  releaseCanvas(canvas);
+  if (read.state === 'unread') return { read, thumbnail, crops };
   const { width, height } = whole;
   return { read: { ...read, width, height, lines }, thumbnail, crops };
 }

@@ -4,8 +4,9 @@ import { hocrChoices } from './hocr';
 
 /** Where the engine's files are; the same reader runs in Node and in the extension's worker. */
 export interface TesseractFiles {
-  /** Folder or address of `eng.traineddata.gz`. */
+  /** Folder or address of `eng.traineddata.gz`, or of the same file unpacked, without its ending. */
   langPath: string;
+  unpacked?: boolean;
   /** Only in a browser: the packaged worker and core, never an address of somebody else. */
   workerPath?: string;
   corePath?: string;
@@ -27,7 +28,7 @@ export async function openTesseract(files: TesseractFiles): Promise<OpenPrintRea
   const worker = await createWorker(
     'eng',
     OEM.LSTM_ONLY,
-    { langPath: files.langPath, gzip: true, cacheMethod: 'none', ...inBrowser, ...core },
+    { langPath: files.langPath, gzip: files.unpacked !== true, cacheMethod: 'none', ...inBrowser, ...core },
     { load_system_dawg: '0', load_freq_dawg: '0' },
   );
   // The engine has read it into its own memory; the file would stay beside it, 5 MB.
