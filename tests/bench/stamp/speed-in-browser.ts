@@ -7,7 +7,8 @@ import { type Browser, built, launch } from '../../browser/launch';
 /**
  * The reader as the extension runs it, in Chromium: its worker reads JPEG photos one after the other in a process of
  * the extension's own. Resident memory is the whole process's, with the browser's own code in it, which the row before
- * the start shows. Needs the build (`npm run build`); null where a process's memory is not told (`/proc`, Linux).
+ * the start shows; and with some 30 MB that only the runner's debugger takes, which keeps each file that the page and its
+ * workers fetch as base64. Needs the build (`npm run build`); null where a process's memory is not told (`/proc`, Linux).
  */
 export async function speedInBrowser(files: readonly string[]): Promise<Record<string, string>[] | null> {
   if (process.platform !== 'linux') return null;
