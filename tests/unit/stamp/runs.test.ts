@@ -17,6 +17,14 @@ describe('texts of a line, weighed by their runs of letters and digits', () => {
     expect(likeliest(['STUDIO', 0.6], ['STUD10', 0.4])).toBe('STUDIO');
   });
 
+  it('reads a Q that ends three or more letters, or stands alone after digits, as a 0 unless it is clear', () => {
+    expect(likeliest(['SBQ916', 0.65], ['SB0916', 0.35])).toBe('SB0916');
+    expect(likeliest(['687012Q', 0.8], ['6870120', 0.17])).toBe('6870120');
+    expect(likeliest(['687012Q', 0.995], ['6870120', 0.005])).toBe('687012Q');
+    expect(likeliest(['8503AQ', 0.5], ['8503A0', 0.5])).toBe('8503AQ');
+    expect(likeliest(['Q-4305', 0.5], ['0-4305', 0.49])).toBe('Q-4305');
+  });
+
   it('leaves to the eye what ends one letter or two', () => {
     expect(likeliest(['RO3177', 0.6], ['R03177', 0.4])).toBe('RO3177');
     expect(likeliest(['RO3177', 0.4], ['R03177', 0.6])).toBe('R03177');
