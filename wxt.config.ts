@@ -17,6 +17,9 @@ const packagedFiles = [
   // With its WASM beside it: inside the script, as base64, it is in memory four times over while it starts.
   ['ocr/tesseract-core-simd-lstm.js', 'tesseract.js-core/tesseract-core-simd-lstm.js'],
   ['ocr/tesseract-core-simd-lstm.wasm', 'tesseract.js-core/tesseract-core-simd-lstm.wasm'],
+  // Where a processor or a setting leaves WASM without SIMD, the nets do not run and this one reads stamps too.
+  ['ocr/tesseract-core-lstm.js', 'tesseract.js-core/tesseract-core-lstm.js'],
+  ['ocr/tesseract-core-lstm.wasm', 'tesseract.js-core/tesseract-core-lstm.wasm'],
   ['ort/ort-wasm-simd-threaded.mjs', 'onnxruntime-web/dist/ort-wasm-simd-threaded.mjs'],
   ['ort/ort-wasm-simd-threaded.wasm', 'onnxruntime-web/dist/ort-wasm-simd-threaded.wasm'],
   // Of the builds that know WebGPU this is the smallest (16.8 MB; those that do not suspend WASM have 27 and 28 MB).

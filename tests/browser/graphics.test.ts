@@ -1,60 +1,13 @@
-import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { ReaderAnswer, ReaderRequest } from '../../src/bridge/reader/worker-messages';
-import { type Browser, built, launch } from './launch';
+import type { ReaderAnswer } from '../../src/bridge/reader/worker-messages';
+import { type Browser, launch } from './launch';
+import { WorkerPage } from './worker-page';
 
 /** Switches on Chromium's software graphics card, which stands for a real one on machines without. */
 const softwareCard = ['--enable-unsafe-webgpu', '--use-webgpu-adapter=swiftshader', '--enable-features=Vulkan,WebGPU'];
 
 const stamp = new URL('../market/site/photos/l2-stamp.jpg', import.meta.url).pathname;
-const workerFile = readdirSync(join(built, 'assets')).find((file) => file.startsWith('worker-')) ?? 'worker not built';
-
-/** The reader's worker, started by a page of the extension with the message that the product sends, and one word more. */
-class WorkerPage {
-  private constructor(
-    readonly page: Page,
-    readonly words: string[],
-  ) {}
-
-  static async open(browser: Browser, start: { adapter?: 'any' }): Promise<WorkerPage> {
-    const page = await browser.context.newPage();
-    const words: string[] = [];
-    browser.context.on('console', (message) => words.push(message.text()));
-    await page.goto(browser.extensionUrl('reader.html'));
-    await page.evaluate(
-      ([file, more]) => {
-        const worker = new Worker(`/assets/${file}`, { type: 'module' });
-        Object.assign(globalThis, { reader: worker });
-        worker.postMessage({ kind: 'start', files: `${location.origin}/`, ...more } satisfies ReaderRequest);
-      },
-      [workerFile, start] as const,
-    );
-    return new WorkerPage(page, words);
-  }
-
-  read(base64: string): Promise<ReaderAnswer> {
-    return this.page.evaluate(
-      (bytes) =>
-        new Promise<ReaderAnswer>((settle) => {
-          const { reader } = globalThis as unknown as { reader: Worker };
-          reader.addEventListener('message', ({ data }) => settle(data), { once: true });
-          const adjustment = { crop: null, turn: 0, invert: false } as const;
-          reader.postMessage({ kind: 'read', id: 1, photoId: 'p1', base64: bytes, adjustment } satisfies ReaderRequest);
-        }),
-      base64,
-    );
-  }
-
-  /** Waits until the worker has said so; the time limit is the test's own. */
-  async hears(words: string): Promise<void> {
-    while (!this.words.some((word) => word.includes(words)))
-      await this.page.context().waitForEvent('console', { timeout: 0 });
-  }
-}
-
 /** Texts and decisions of an answer, and its probabilities to two digits. */
 const toldBy = ({ view }: ReaderAnswer) =>
   view?.read.state === 'read'

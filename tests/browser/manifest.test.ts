@@ -40,6 +40,8 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
       'ocr/worker.min.js',
       'ocr/tesseract-core-simd-lstm.js',
       'ocr/tesseract-core-simd-lstm.wasm',
+      'ocr/tesseract-core-lstm.js',
+      'ocr/tesseract-core-lstm.wasm',
       'ocr/eng.traineddata',
     ];
     for (const file of needed) expect(existsSync(join(output, target, file)), file).toBe(true);

@@ -1,3 +1,4 @@
+import { simd } from 'wasm-feature-detect';
 import {
   loadNets,
   type NetFiles,
@@ -20,16 +21,17 @@ export interface OpenEngines {
 
 /**
  * Starts the recognisers from the extension's own files; `files` is its address with a slash at the end. What cannot
- * start (no WASM SIMD) is left out: without the nets the print recogniser reads stamps, without both no photo is read.
+ * start is left out: without the nets (no WASM SIMD) the print recogniser reads stamps, in a build that does without SIMD
+ * as well; without both no photo is read.
  */
 export async function openEngines(files: string, adapter: WantedAdapter = 'real'): Promise<OpenEngines> {
   const print = printWhenNeeded(
-    () =>
+    async () =>
       openTesseract({
         langPath: `${files}ocr`,
         unpacked: true,
         workerPath: `${files}ocr/worker.min.js`,
-        corePath: `${files}ocr/tesseract-core-simd-lstm.js`,
+        corePath: `${files}ocr/tesseract-core${(await simd()) ? '-simd' : ''}-lstm.js`,
       }),
     (error) => console.error('[tellstamp] the print recogniser did not start', error),
   );
