@@ -10,6 +10,10 @@ import {
   stampNets,
 } from '../../stamp';
 import { chooseAdapter, type Graphics, openOnAdapter, type WantedAdapter } from './graphics';
+import { startedWithin } from './started-within';
+
+/** A print engine that is not there by then, milliseconds, will not be: a slow machine takes some seconds. */
+const longestStart = 60_000;
 
 /** Where the nets run; null while there are none. */
 export type NetRuntime = 'webgpu' | 'wasm' | null;
@@ -27,12 +31,15 @@ export interface OpenEngines {
 export async function openEngines(files: string, adapter: WantedAdapter = 'real'): Promise<OpenEngines> {
   const print = printWhenNeeded(
     async () =>
-      openTesseract({
-        langPath: `${files}ocr`,
-        unpacked: true,
-        workerPath: `${files}ocr/worker.min.js`,
-        corePath: `${files}ocr/tesseract-core${(await simd()) ? '-simd' : ''}-lstm.js`,
-      }),
+      startedWithin(
+        longestStart,
+        openTesseract({
+          langPath: `${files}ocr`,
+          unpacked: true,
+          workerPath: `${files}ocr/worker.min.js`,
+          corePath: `${files}ocr/tesseract-core${(await simd()) ? '-simd' : ''}-lstm.js`,
+        }),
+      ),
     (error) => console.error('[tellstamp] the print recogniser did not start', error),
   );
   try {
