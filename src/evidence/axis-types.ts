@@ -13,9 +13,9 @@ export interface AxisRow {
   evidence: string[];
   /**
    * 'claim-loose' is a claim with room at its edges: the farthest that its words can mean; 'country' the days in which
-   * the country claimed existed.
+   * the country claimed existed; 'quoted' a code that only the listing tells.
    */
-  kind: Evidence['from']['kind'] | 'claim-loose' | 'country';
+  kind: Evidence['from']['kind'] | 'claim-loose' | 'country' | 'quoted';
   /** Full sentence. */
   statement: string;
   /** Dates in words: "January 1995 or week 2 of 1995". */

@@ -123,15 +123,25 @@ function ticksOf([first, last]: [number, number]): number[] {
   return Array.from({ length: Math.floor((last - start) / step) + 1 }, (_, at) => start + at * step);
 }
 
-/** Statements of the same fact, of the same kind and strength, with the same dates, are one row. */
+/**
+ * Statements of the same fact, of the same kind and strength, with the same dates, are one row. What follows from a code
+ * is the same rule whether the code was seen or quoted: it stands once, as firmly as it can.
+ */
 function mergeRepeated(dated: readonly Evidence[]): Evidence[][] {
   const rows = new Map<string, Evidence[]>();
   for (const piece of dated) {
-    const key = JSON.stringify([piece.basis, piece.from.kind, piece.strength, piece.spans]);
-    rows.set(key, [...(rows.get(key) ?? []), piece]);
+    const { kind } = piece.from;
+    const strength = kind === 'system' || kind === 'plant' ? null : piece.strength;
+    const key = JSON.stringify([piece.basis, kind, strength, piece.spans]);
+    rows.set(
+      key,
+      [...(rows.get(key) ?? []), piece].sort((a, b) => firmness(b) - firmness(a)),
+    );
   }
   return [...rows.values()];
 }
+
+const firmness = ({ strength }: Evidence): number => (strength === 'hard' ? 1 : 0);
 
 function rowOf(pieces: readonly Evidence[], scale: Scale, sides: readonly Side[], dated: readonly Evidence[]): AxisRow {
   const { statement, spans, strength, source } = pieces[0]!;
@@ -158,7 +168,8 @@ function aboutOf({ from, basis }: Evidence): string | null {
   return what === 'material' ? part.replace('-', ' ') : what;
 }
 
-function kindOf({ id, from, strength }: Evidence, dated: readonly Evidence[]): AxisRow['kind'] {
+function kindOf({ id, from, strength, source }: Evidence, dated: readonly Evidence[]): AxisRow['kind'] {
+  if (from.kind === 'reading' && source.kind === 'listing') return 'quoted';
   if (from.kind !== 'claim') return from.kind;
   if (id === evidenceId.country(from.id)) return 'country';
   // A loose claim stands twice: softly as it was said, and hard with room at its edges.

@@ -31,6 +31,7 @@ export const axisStrings = {
     'claim-loose': 'Listing, at its loosest',
     country: 'The country existed',
     reading: 'Code',
+    quoted: 'Code as quoted',
     system: 'Code system',
     plant: 'Plant',
     mark: 'Mark',

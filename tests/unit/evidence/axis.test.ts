@@ -84,6 +84,26 @@ test('the same fact said again with the same dates is one row', () => {
   expect(axis.rows.map(({ evidence }) => evidence)).toEqual([['a', 'b'], ['c']]);
 });
 
+test('a code seen and quoted is two rows with names of their own, and what follows from it one', () => {
+  const source = { kind: 'listing', text: 'quoted in the listing' } as const;
+  const followed = { basis: 'code:KV0915', spans: [yearsSpan(1990, 2006)] };
+  const axis = layOut([
+    piece('quoted', { from: { kind: 'reading', id: 'q' }, basis: 'code:KV0915', strength: 'soft', source }),
+    piece('quoted-system', { from: { kind: 'system', id: 'q' }, ...followed, strength: 'soft' }),
+    piece('seen', {
+      from: { kind: 'reading', id: 's' },
+      basis: 'code:KV0915',
+      source: { kind: 'photo', text: 'read from a photo' },
+    }),
+    piece('seen-system', { from: { kind: 'system', id: 's' }, ...followed }),
+  ])!;
+  expect(axis.rows.map(({ kind, strength, evidence }) => [kind, strength, evidence])).toEqual([
+    ['quoted', 'soft', ['quoted']],
+    ['system', 'hard', ['seen-system', 'quoted-system']],
+    ['reading', 'hard', ['seen']],
+  ]);
+});
+
 const seed = Date.now() % 1_000_000;
 console.log(`seed ${seed}`);
 
