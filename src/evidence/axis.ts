@@ -133,15 +133,11 @@ function mergeRepeated(dated: readonly Evidence[]): Evidence[][] {
     const { kind } = piece.from;
     const strength = kind === 'system' || kind === 'plant' ? null : piece.strength;
     const key = JSON.stringify([piece.basis, kind, strength, piece.spans]);
-    rows.set(
-      key,
-      [...(rows.get(key) ?? []), piece].sort((a, b) => firmness(b) - firmness(a)),
-    );
+    rows.set(key, [...(rows.get(key) ?? []), piece]);
   }
-  return [...rows.values()];
+  const isHard = ({ strength }: Evidence): boolean => strength === 'hard';
+  return [...rows.values()].map((pieces) => pieces.toSorted((a, b) => Number(isHard(b)) - Number(isHard(a))));
 }
-
-const firmness = ({ strength }: Evidence): number => (strength === 'hard' ? 1 : 0);
 
 function rowOf(pieces: readonly Evidence[], scale: Scale, sides: readonly Side[], dated: readonly Evidence[]): AxisRow {
   const { statement, spans, strength, source } = pieces[0]!;

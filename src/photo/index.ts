@@ -12,7 +12,6 @@ export type { GreyImage, PixelImage, Point, Quad } from './types';
 export type { Projection } from './warp';
 export {
   cropGrey,
-  cropPixels,
   project,
   projectionOnto,
   quadBounds,

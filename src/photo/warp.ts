@@ -1,4 +1,4 @@
-import type { GreyImage, PixelImage, Point, Quad } from './types';
+import type { GreyImage, Point, Quad } from './types';
 
 /** A projective map of the plane, row by row, the last entry 1. */
 export type Projection = [number, number, number, number, number, number, number, number];
@@ -110,32 +110,16 @@ export function turnedQuad(middle: Point, width: number, height: number, degrees
   return [corner(-w, -h), corner(w, -h), corner(w, h), corner(-w, h)];
 }
 
-/** The pixels of a rectangle that lies inside the image; corners are rounded outwards to whole pixels. */
-export function cropPixels(image: PixelImage, x0: number, y0: number, x1: number, y1: number): PixelImage {
-  const { left, top, width, height } = wholePixels(image, x0, y0, x1, y1);
-  const data = new Uint8ClampedArray(width * height * 4);
-  for (let row = 0; row < height; row++) {
-    const from = ((top + row) * image.width + left) * 4;
-    data.set(image.data.subarray(from, from + width * 4), row * width * 4);
-  }
-  return { width, height, data };
-}
-
-/** The same of a grey image. */
+/** The part of an image in a rectangle that lies inside it; corners are rounded outwards to whole pixels. */
 export function cropGrey(image: GreyImage, x0: number, y0: number, x1: number, y1: number): GreyImage {
-  const { left, top, width, height } = wholePixels(image, x0, y0, x1, y1);
+  const left = Math.min(image.width - 1, Math.max(0, Math.floor(x0)));
+  const top = Math.min(image.height - 1, Math.max(0, Math.floor(y0)));
+  const width = Math.max(1, Math.min(image.width, Math.ceil(x1)) - left);
+  const height = Math.max(1, Math.min(image.height, Math.ceil(y1)) - top);
   const data = new Float32Array(width * height);
   for (let row = 0; row < height; row++) {
     const from = (top + row) * image.width + left;
     data.set(image.data.subarray(from, from + width), row * width);
   }
   return { width, height, data };
-}
-
-function wholePixels(image: { width: number; height: number }, x0: number, y0: number, x1: number, y1: number) {
-  const left = Math.min(image.width - 1, Math.max(0, Math.floor(x0)));
-  const top = Math.min(image.height - 1, Math.max(0, Math.floor(y0)));
-  const width = Math.max(1, Math.min(image.width, Math.ceil(x1)) - left);
-  const height = Math.max(1, Math.min(image.height, Math.ceil(y1)) - top);
-  return { left, top, width, height };
 }

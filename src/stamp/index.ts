@@ -11,7 +11,7 @@ export type {
 export { freeTexts } from './free-text';
 export { looksLikeCode } from './looks-like-code';
 export type { FasterNets, LoadedNets, ModelCard, NetFiles, NetPair, NetSession, OnnxRuntime } from './net';
-export { loadNets, modelCardSchema, netsWithFaster, openNets, stampNets } from './net';
+export { loadNets, modelCardSchema, netsWithFaster, stampNets } from './net';
 export { shapesOf } from './one-shape';
 export type { OpenPrintReader, TesseractFiles } from './print/tesseract';
 export { openTesseract } from './print/tesseract';

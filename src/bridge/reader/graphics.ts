@@ -1,4 +1,5 @@
 import { type FasterNets, loadNets, type NetFiles, type NetSession, type OnnxRuntime } from '../../stamp';
+import { inTime } from './in-time';
 
 /** The little of WebGPU that is used: an adapter is asked for, looked at, and gives a device that can be lost. */
 export interface GraphicsAdapter {
@@ -88,13 +89,6 @@ const compile = (net: NetSession, height: number, width: number): Promise<unknow
 
 function withPatience(session: NetSession, patience: number): NetSession {
   return {
-    run: (input, shape) =>
-      new Promise((resolve, reject) => {
-        const timer = setTimeout(() => reject(new Error('the graphics card did not answer in time')), patience);
-        session
-          .run(input, shape)
-          .then(resolve, reject)
-          .finally(() => clearTimeout(timer));
-      }),
+    run: (input, shape) => inTime(patience, session.run(input, shape), 'the graphics card did not answer in time'),
   };
 }

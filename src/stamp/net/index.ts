@@ -5,4 +5,4 @@ export { netsWithFaster } from './faster';
 export type { NetSession } from './nets';
 export { stampNets } from './nets';
 export type { LoadedNets, NetFiles, OnnxRuntime } from './onnx';
-export { loadNets, openNets } from './onnx';
+export { loadNets } from './onnx';

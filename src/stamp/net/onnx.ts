@@ -1,8 +1,7 @@
 import { fail, type Result, succeed } from '../../problem';
-import type { StampNets } from '../engines';
 import { type ModelCard, modelCardSchema } from './card';
 import type { NetPair } from './faster';
-import { type NetSession, stampNets } from './nets';
+import type { NetSession } from './nets';
 
 /** The little of onnxruntime-web (or -node) that is used; whoever opens the nets brings the module. */
 export interface OnnxRuntime {
@@ -26,13 +25,10 @@ export interface LoadedNets extends NetPair {
   card: ModelCard;
 }
 
-/** Loads both nets. A card or a net that does not fit is a problem, and reading goes on without nets. */
-export async function openNets(runtime: OnnxRuntime, files: NetFiles): Promise<Result<StampNets>> {
-  const loaded = await loadNets(runtime, files);
-  return loaded.ok ? succeed(stampNets(loaded.value.card, loaded.value.finder, loaded.value.recogniser)) : loaded;
-}
-
-/** `providers` are the runtime's own names of where to run, best first; the runtime chooses when there are none. */
+/**
+ * Loads both nets. A card or a net that does not fit is a problem, and reading goes on without nets. `providers` are the
+ * runtime's own names of where to run, best first; the runtime chooses when there are none.
+ */
 export async function loadNets(
   runtime: OnnxRuntime,
   files: NetFiles,

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { openPhotoFile } from '../../../src/cli/photo-file';
-import { cropPixels, greyOf, type PixelImage, type Quad } from '../../../src/photo';
+import { greyOf, type PixelImage, type Quad } from '../../../src/photo';
 import { freeTexts, type StampEngines } from '../../../src/stamp';
 import { bare, share } from './judge';
 
@@ -98,4 +98,17 @@ export async function plateTable(readers: readonly PlateReader[]): Promise<Recor
     });
   }
   return rows;
+}
+
+/** The pixels of a plate's box, corners rounded outwards to whole pixels of the photo. */
+function cropPixels(photo: PixelImage, x0: number, y0: number, x1: number, y1: number): PixelImage {
+  const [left, top] = [Math.max(0, Math.floor(x0)), Math.max(0, Math.floor(y0))];
+  const width = Math.min(photo.width, Math.ceil(x1)) - left;
+  const height = Math.min(photo.height, Math.ceil(y1)) - top;
+  const data = new Uint8ClampedArray(width * height * 4);
+  for (let row = 0; row < height; row++) {
+    const from = ((top + row) * photo.width + left) * 4;
+    data.set(photo.data.subarray(from, from + width * 4), row * width * 4);
+  }
+  return { width, height, data };
 }

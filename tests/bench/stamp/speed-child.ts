@@ -30,19 +30,20 @@ const memory = (name: 'VmHWM' | 'VmRSS'): number =>
   Number(new RegExp(`${name}:\\s+(\\d+)`).exec(readFileSync('/proc/self/status', 'utf8'))?.[1]) / 1024;
 
 async function open(which: string, models: string): Promise<StampEngines> {
-  const { openNets, openTesseract } = await import('../../../src/stamp');
+  const { loadNets, openTesseract, stampNets } = await import('../../../src/stamp');
   if (which === 'tesseract.js') {
     const english = dirname(createRequire(import.meta.url).resolve('@tesseract.js-data/eng/package.json'));
     return { print: await openTesseract({ langPath: join(english, '4.0.0_best_int') }) };
   }
   const runtime = await import('onnxruntime-web/wasm');
   runtime.env.wasm.numThreads = 1;
-  const nets = await openNets(runtime as unknown as OnnxRuntime, {
+  const nets = await loadNets(runtime as unknown as OnnxRuntime, {
     card: readFileSync(join(models, 'model-card.json'), 'utf8'),
     read: (name) => readFile(join(models, name)),
   });
   if (!nets.ok) throw new Error(nets.problem.what);
-  return { print: null, net: nets.value };
+  const { card, finder, recogniser } = nets.value;
+  return { print: null, net: stampNets(card, finder, recogniser) };
 }
 
 const [which = 'nets', models = '', ...files] = process.argv.slice(2);

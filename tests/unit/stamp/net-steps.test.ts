@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type GreyImage, quadBounds } from '../../../src/photo';
-import { type ModelCard, modelCardSchema, type NetSession, openNets, stampNets } from '../../../src/stamp';
+import { loadNets, type ModelCard, modelCardSchema, type NetSession, stampNets } from '../../../src/stamp';
 import { boxesOf, type FinderMap } from '../../../src/stamp/net/boxes';
 import { smallModelCard } from '../small-model-card';
 
@@ -154,16 +154,16 @@ describe('the steps around the nets', () => {
       Tensor: class {},
     };
     const read = async () => new Uint8Array(4);
-    expect(await openNets(runtime, { card: '{', read })).toMatchObject({
+    expect(await loadNets(runtime, { card: '{', read })).toMatchObject({
       ok: false,
       problem: { code: 'nets-not-loaded' },
     });
-    expect(await openNets(runtime, { card: '{}', read })).toMatchObject({
+    expect(await loadNets(runtime, { card: '{}', read })).toMatchObject({
       ok: false,
       problem: { code: 'nets-not-loaded' },
     });
     const whole = JSON.stringify(card);
-    const opened = await openNets(runtime, { card: whole, read });
+    const opened = await loadNets(runtime, { card: whole, read });
     expect(opened.ok ? '' : opened.problem.what).toContain('no such operator');
   });
 });
