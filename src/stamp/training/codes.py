@@ -47,8 +47,20 @@ def random_code(rng):
     return "".join(text)
 
 
+def parted(rng, layout):
+    """The layout with a separator in it, oftenest where letters meet digits."""
+    places = [i for i in range(1, len(layout)) if layout[i] != layout[i - 1]]
+    if not places or rng.random() < 0.4:
+        places = list(range(1, len(layout)))
+    place = pick(rng, places)
+    return layout[:place] + pick(rng, "  --./") + layout[place:]
+
+
 def layout_code(rng):
-    return "".join(letter(rng) if c == "L" else digit(rng) if c == "D" else c for c in pick(rng, LAYOUTS))
+    layout = pick(rng, LAYOUTS)
+    if layout.isalpha() and rng.random() < 0.35:
+        layout = parted(rng, layout)
+    return "".join(letter(rng) if c == "L" else digit(rng) if c == "D" else c for c in layout)
 
 
 def code(rng):

@@ -147,7 +147,7 @@ class Lines(torch.utils.data.IterableDataset):
         return {"layers": torch.from_numpy(layers), "texts": texts, "width": width, "seed": int(rng.integers(1 << 30))}
 
 
-def shoot(batch, device, rough=1.0, strength=1.0, hard_share=0.15):
+def shoot(batch, device, rough=1.0, strength=1.0, hard_share=0.45):
     """The crops of a batch as the net sees them, (batch, 1, CROP, width), and the kinds of mark."""
     layers = batch["layers"].to(device, non_blocking=True).float()
     seed, width = batch["seed"], batch["width"]
@@ -156,16 +156,17 @@ def shoot(batch, device, rough=1.0, strength=1.0, hard_share=0.15):
     named = {"mark": layers[0] / 255, "height": (layers[1] - 128) / 127, "print": (layers[2] - 128) / 127}
     scene, chosen = render(named, size, seed, hard_share=hard_share)
     crops, chunk = [], max(1, count // 4)
-    scales = np.random.default_rng(seed).choice(SCALES, 8)
+    rng = np.random.default_rng(seed)
+    scales, roughs, errors = rng.choice(SCALES, 8), rough * rng.uniform(0.3, 0.9, 8), strength * rng.uniform(0.6, 1.1, 8)
     for part, start in enumerate(range(0, count, chunk)):
         scale = float(scales[part % 8])
         piece = scene[start : start + chunk]
         if scale < 1:
             shape = (int(round(CANVAS * scale)), int(round(scene.shape[2] * scale)))
             piece = F.interpolate(piece[:, None], shape, mode="bilinear", antialias=True)[:, 0]
-        photo = photograph(piece, seed + 1 + part, rough * (0.5 + 0.4 * min(1.0, scale * 1.5)), 85 - 45 * scale)
+        photo = photograph(piece, seed + 1 + part, float(roughs[part % 8]), 85 - 45 * scale)
         centre = torch.tensor([[(photo.shape[2] - 1) / 2, (photo.shape[1] - 1) / 2]], device=device).expand(len(piece), 2)
-        crops.append(cut(photo, CROP, width, PER_PIXEL * scale, centre, seed + 50 + part, strength))
+        crops.append(cut(photo, CROP, width, PER_PIXEL * scale, centre, seed + 50 + part, float(errors[part % 8])))
     crops = torch.cat(crops)
     draw = Draw(count, device, seed + 99)
     turned = draw.chance(0.1)

@@ -8,7 +8,7 @@ from fields import Draw, band, blur, blur_transfer, box, enlarged, filtered, gri
 from material import grain
 
 KINDS = ("blind", "ink", "foil", "engraved", "raised", "plate")
-SHARES = (0.44, 0.14, 0.12, 0.08, 0.07, 0.15)
+SHARES = (0.52, 0.12, 0.12, 0.07, 0.07, 0.1)
 
 
 def kinds(draw, fixed=None):
