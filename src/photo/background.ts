@@ -1,5 +1,6 @@
 import { greyOf } from './grey';
 import type { PixelImage } from './types';
+import { cropPixels } from './warp';
 
 /**
  * What lies around the piece: the strip along the photo's four edges. All three in steps of 255. A studio or a cut-out
@@ -23,11 +24,11 @@ export function backgroundOf(image: PixelImage): Background {
   const { width, height } = image;
   const strip = Math.max(2, Math.round(Math.min(width, height) * stripShare));
   const edges = [
-    greyEdge(image, 0, 0, width, strip),
-    greyEdge(image, 0, height - strip, width, strip),
-    greyEdge(image, 0, 0, strip, height),
-    greyEdge(image, width - strip, 0, strip, height),
-  ];
+    cropPixels(image, 0, 0, width, strip),
+    cropPixels(image, 0, height - strip, width, strip),
+    cropPixels(image, 0, 0, strip, height),
+    cropPixels(image, width - strip, 0, strip, height),
+  ].map(greyOf);
   const counts = new Uint32Array(256);
   let total = 0;
   let steps = 0;
@@ -48,15 +49,6 @@ export function backgroundOf(image: PixelImage): Background {
   }
   const spread = valueAt(counts, total * 0.99) - valueAt(counts, total * 0.01);
   return { lightness: hundredths(lightness), spread, noise: hundredths(steps / pairs) };
-}
-
-function greyEdge(image: PixelImage, left: number, top: number, width: number, height: number) {
-  const data = new Uint8ClampedArray(width * height * 4);
-  for (let row = 0; row < height; row++) {
-    const from = ((top + row) * image.width + left) * 4;
-    data.set(image.data.subarray(from, from + width * 4), row * width * 4);
-  }
-  return greyOf({ width, height, data });
 }
 
 /** The brightness that `rank` pixels do not exceed. */

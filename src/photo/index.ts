@@ -12,6 +12,7 @@ export type { GreyImage, PixelImage, Point, Quad } from './types';
 export type { Projection } from './warp';
 export {
   cropGrey,
+  cropPixels,
   project,
   projectionOnto,
   quadBounds,

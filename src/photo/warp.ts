@@ -1,4 +1,4 @@
-import type { GreyImage, Point, Quad } from './types';
+import type { GreyImage, PixelImage, Point, Quad } from './types';
 
 /** A projective map of the plane, row by row, the last entry 1. */
 export type Projection = [number, number, number, number, number, number, number, number];
@@ -108,6 +108,16 @@ export function turnedQuad(middle: Point, width: number, height: number, degrees
   const w = width / 2;
   const h = height / 2;
   return [corner(-w, -h), corner(w, -h), corner(w, h), corner(-w, h)];
+}
+
+/** The part of an image in a rectangle of whole pixels that lies inside it. */
+export function cropPixels(image: PixelImage, left: number, top: number, width: number, height: number): PixelImage {
+  const data = new Uint8ClampedArray(width * height * 4);
+  for (let row = 0; row < height; row++) {
+    const from = ((top + row) * image.width + left) * 4;
+    data.set(image.data.subarray(from, from + width * 4), row * width * 4);
+  }
+  return { width, height, data };
 }
 
 /** The part of an image in a rectangle that lies inside it; corners are rounded outwards to whole pixels. */

@@ -17,6 +17,7 @@ LAYOUTS = (
     + ["DDDDD", "DDDDDD", "DDDDDDD", "DDDDDDDD", "LDDDDD", "LDDDDDD", "LLDDDDDD", "LLL DDD", "LLLDDD", "LLLDDDD"]
     + ["LLLDLDD", "LLLDDDD", "LDDDLLL", "LLDDLLL", "LL-LL DDDD", "L-LL DDDD", "LLDDDLL", "DDDDLLL", "DDLLDD"]
 )
+SEPARATORS = " -./ -"
 WORDS = (
     "MADE IN BELGIUM FRANCE ITALY SPAIN GENUINE LEATHER REAL CUIR VERITABLE VERA PELLE ECHT LEDER MAISON ATELIER BRUXELLES"
     " FIRENZE PARIS LONDON ORIGINAL QUALITY HAND CRAFTED SINCE COMPANY AND SONS FINE GOODS BAGS MODEL STYLE SERIE COLLECTION"
@@ -43,7 +44,7 @@ def random_code(rng):
     share = rng.random()
     text = [letter(rng) if rng.random() < share else digit(rng) for _ in range(length)]
     if length > 4 and rng.random() < 0.35:
-        text[int(rng.integers(1, length - 1))] = pick(rng, " -./ -")
+        text[int(rng.integers(1, length - 1))] = pick(rng, SEPARATORS)
     return "".join(text)
 
 
@@ -53,7 +54,7 @@ def parted(rng, layout):
     if not places or rng.random() < 0.4:
         places = list(range(1, len(layout)))
     place = pick(rng, places)
-    return layout[:place] + pick(rng, "  --./") + layout[place:]
+    return layout[:place] + pick(rng, SEPARATORS) + layout[place:]
 
 
 def layout_code(rng):

@@ -21,6 +21,7 @@ PER_PIXEL = SIZE * SPAN / CROP  # canvas pixels for one of the crop
 WIDTHS = (64, 80, 96, 112, 128, 160, 192, 224, 256, 320, 384, 448, 512, 640, 768)
 WIDEST = WIDTHS[-1]
 SCALES = (1.0, 1.0, 0.75, 0.5, 0.4)
+WEAK = 0.45  # share of shallow marks on strong grain
 
 
 def varied(rng, strip, left, right):
@@ -147,17 +148,17 @@ class Lines(torch.utils.data.IterableDataset):
         return {"layers": torch.from_numpy(layers), "texts": texts, "width": width, "seed": int(rng.integers(1 << 30))}
 
 
-def shoot(batch, device, rough=1.0, strength=1.0, hard_share=0.45):
+def shoot(batch, device):
     """The crops of a batch as the net sees them, (batch, 1, CROP, width), and the kinds of mark."""
     layers = batch["layers"].to(device, non_blocking=True).float()
     seed, width = batch["seed"], batch["width"]
     count = layers.shape[1]
     size = torch.full((count, 1, 1), float(SIZE), device=device)
     named = {"mark": layers[0] / 255, "height": (layers[1] - 128) / 127, "print": (layers[2] - 128) / 127}
-    scene, chosen = render(named, size, seed, hard_share=hard_share)
+    scene, chosen = render(named, size, seed, hard_share=WEAK)
     crops, chunk = [], max(1, count // 4)
     rng = np.random.default_rng(seed)
-    scales, roughs, errors = rng.choice(SCALES, 8), rough * rng.uniform(0.3, 0.9, 8), strength * rng.uniform(0.6, 1.1, 8)
+    scales, roughs, errors = rng.choice(SCALES, 8), rng.uniform(0.3, 0.9, 8), rng.uniform(0.6, 1.1, 8)
     for part, start in enumerate(range(0, count, chunk)):
         scale = float(scales[part % 8])
         piece = scene[start : start + chunk]

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { openPhotoFile } from '../../../src/cli/photo-file';
-import { greyOf, type PixelImage, type Quad } from '../../../src/photo';
+import { cropPixels, greyOf, type PixelImage, type Quad } from '../../../src/photo';
 import { freeTexts, type StampEngines } from '../../../src/stamp';
 import { bare, share } from './judge';
 
@@ -8,6 +8,7 @@ interface PlateCase {
   file: string;
   text: string;
   country: string;
+  /** Left, top, right and bottom, whole pixels inside the photo. */
   box: [number, number, number, number];
 }
 
@@ -75,40 +76,28 @@ export async function plateTable(readers: readonly PlateReader[]): Promise<Recor
   const { cases } = JSON.parse(readFileSync(new URL('truth.json', folder), 'utf8')) as { cases: PlateCase[] };
   const rows: Record<string, string>[] = [];
   for (const reader of readers) {
-    const right: Record<string, number> = {};
+    const exact: Record<string, number> = {};
     const all: Record<string, number> = {};
     let spent = 0;
     for (const plate of cases) {
       const opened = await openPhotoFile(new URL(plate.file, folder).pathname);
       if (!opened.ok) throw new Error(`${plate.file}: ${opened.problem.what}`);
-      const inside = cropPixels(opened.value.image, ...plate.box);
+      const [left, top, right, bottom] = plate.box;
+      const inside = cropPixels(opened.value.image, left, top, right - left, bottom - top);
       const start = performance.now();
       const texts = await reader.read(inside, plate.country);
       spent += performance.now() - start;
       all[plate.country] = (all[plate.country] ?? 0) + 1;
-      if (texts.some((text) => bare(text) === bare(plate.text))) right[plate.country] = (right[plate.country] ?? 0) + 1;
+      if (texts.some((text) => bare(text) === bare(plate.text))) exact[plate.country] = (exact[plate.country] ?? 0) + 1;
     }
     const countries = Object.keys(all).sort();
-    const total = countries.reduce((sum, country) => sum + (right[country] ?? 0), 0);
+    const total = countries.reduce((sum, country) => sum + (exact[country] ?? 0), 0);
     rows.push({
       reader: reader.name,
-      ...Object.fromEntries(countries.map((c) => [`${c.toUpperCase()} exact`, `${right[c] ?? 0} of ${all[c]}`])),
+      ...Object.fromEntries(countries.map((c) => [`${c.toUpperCase()} exact`, `${exact[c] ?? 0} of ${all[c]}`])),
       all: `${total} of ${cases.length} (${share(total, cases.length)})`,
       'ms a plate': (spent / cases.length).toFixed(0),
     });
   }
   return rows;
-}
-
-/** The pixels of a plate's box, corners rounded outwards to whole pixels of the photo. */
-function cropPixels(photo: PixelImage, x0: number, y0: number, x1: number, y1: number): PixelImage {
-  const [left, top] = [Math.max(0, Math.floor(x0)), Math.max(0, Math.floor(y0))];
-  const width = Math.min(photo.width, Math.ceil(x1)) - left;
-  const height = Math.min(photo.height, Math.ceil(y1)) - top;
-  const data = new Uint8ClampedArray(width * height * 4);
-  for (let row = 0; row < height; row++) {
-    const from = ((top + row) * photo.width + left) * 4;
-    data.set(photo.data.subarray(from, from + width * 4), row * width * 4);
-  }
-  return { width, height, data };
 }
