@@ -1,14 +1,12 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { type FoundDate, parseDates } from '../../src/listing/text/date';
+import { describeWithFixture } from './fixture';
 
 interface Case {
   test: string;
   text: string;
   expected: string;
 }
-
-const file = new URL('../../../shared/fixtures/dates-absolute.json', import.meta.url);
 
 /** Rows whose upstream test passes no settings. */
 const settingsFree = /^test_dates_parsing(?:_|$)|^test_parsing_with_utc_offsets$/;
@@ -22,10 +20,10 @@ const matches = (date: FoundDate, day: string) =>
 const holds = (date: FoundDate, day: string) =>
   (date.span.from === null || date.span.from <= day) && (date.span.to === null || date.span.to >= day);
 
-describe.skipIf(!existsSync(file))(
-  'dates as a published date parser reads them (skipped: not present without ../shared)',
-  () => {
-    const { cases } = JSON.parse(readFileSync(file, 'utf8')) as { cases: Case[] };
+describeWithFixture<{ cases: Case[] }>(
+  'dates as a published date parser reads them',
+  'fixtures/dates-absolute.json',
+  ({ cases }) => {
     const rows = cases.filter((item) => settingsFree.test(item.test) && !otherLanguages.test(item.text));
     const read = rows.map((item) => ({ item, found: parseDates(item.text, { language: null, now: '2012-11-13' }) }));
     const describeRow = ({ item, found }: (typeof read)[number]) =>

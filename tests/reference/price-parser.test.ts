@@ -1,6 +1,6 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { parsePriceText } from '../../src/listing/text/price';
+import { describeWithFixture } from './fixture';
 
 interface Case {
   id: string;
@@ -10,8 +10,6 @@ interface Case {
   currency: string | null;
   xfail?: boolean | string;
 }
-
-const file = new URL('../../../shared/fixtures/price-parser.json', import.meta.url);
 
 const sameAmount = (a: string | null, b: string | null) =>
   a === null || b === null ? a === b : Number(a) === Number(b);
@@ -25,10 +23,10 @@ const misses = (cases: Case[]) =>
         `${item.text} [${item.currency_hint}] → ${got.amount} ${got.sign}, not ${item.amount} ${item.currency}`,
     );
 
-describe.skipIf(!existsSync(file))(
-  'prices as a published price parser reads them (skipped: not present without ../shared)',
-  () => {
-    const { cases } = JSON.parse(readFileSync(file, 'utf8')) as { cases: Case[] };
+describeWithFixture<{ cases: Case[] }>(
+  'prices as a published price parser reads them',
+  'fixtures/price-parser.json',
+  ({ cases }) => {
     const known = cases.filter((item) => !('xfail' in item));
     const upstreamFails = cases.filter((item) => 'xfail' in item);
 

