@@ -27,7 +27,11 @@ export async function capturePhoto(tabId: number, windowId: number, urls: string
     canvas.getContext('2d')?.drawImage(whole, -Math.round(x * scale), -Math.round(y * scale));
     whole.close();
     const cut = new Uint8Array(await (await canvas.convertToBlob({ type: 'image/png' })).arrayBuffer());
-    return succeed({ base64: toBase64(cut), mediaType: 'image/png', way: 'capture' });
+    return succeed({
+      base64: toBase64(cut),
+      mediaType: 'image/png',
+      came: { way: 'capture', fullSize: false, part: false, largest: null },
+    });
   } catch {
     return fail(problem('the browser gave no picture of the tab'));
   } finally {

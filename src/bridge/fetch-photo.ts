@@ -25,13 +25,16 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
     return fail(problem(photoId, 'address-refused', 'its address is private, or not an http address'));
   }
   let last: Problem | null = null;
+  // Once a larger version was kept back, a smaller one is a stand-in; one that is gone or no photo is no loss.
+  let fullSize = true;
   for (const url of urls) {
     const bytes = await fromPage(tabId, url);
-    if (bytes.ok) return bytes;
+    if (bytes.ok) return sized(bytes.value, fullSize);
     last = bytes.problem;
     if (last.code === 'photo-missing' || last.code === 'photo-is-drawing' || url.startsWith('blob:')) continue;
     const granted = await fromBackground(url);
-    if (granted.ok) return granted;
+    if (granted.ok) return sized(granted.value, fullSize);
+    if (granted.problem.code !== 'photo-missing') fullSize = false;
     if (granted.problem.code !== 'host-not-granted') last = granted.problem;
   }
   if (last?.code === 'right-lapsed') return fail(last);
@@ -43,6 +46,9 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
   return fail(last ? { ...last, where: `photo ${photoId}` } : captured.problem);
 }
 
+const sized = (bytes: PhotoBytes, fullSize: boolean): Result<PhotoBytes> =>
+  succeed({ ...bytes, came: { ...bytes.came, fullSize } });
+
 const mayBeAsked = (url: string, page: string) => addressIsAllowed(url, page) || isMadeByThePage(url, page);
 
 /** Asks the page script; puts it back first when the page was reloaded under it. */
@@ -53,7 +59,7 @@ async function fromPage(tabId: number, url: string): Promise<Result<PhotoBytes>>
     if (!injected.ok) return injected;
     reply = await sendToPage(tabId, 'photo.fetchInPage', { url });
   }
-  return reply.ok ? succeed({ ...reply.value, way: 'page' }) : reply;
+  return reply.ok ? succeed({ ...reply.value, came: { way: 'page', fullSize: true } }) : reply;
 }
 
 /** A fetch with the extension's own right, only where the user granted the host. A redirect is refused: it could lead inside. */
@@ -73,7 +79,7 @@ async function fromBackground(url: string): Promise<Result<PhotoBytes>> {
     if (bytes.length > maxBytes) return fail(problem(url, 'photo-too-large', 'the file is larger than 24 MB'));
     const mediaType = response.headers.get('content-type') ?? '';
     if (isDrawing(mediaType)) return fail(drawingProblem(url));
-    return succeed({ base64: toBase64(bytes), mediaType, way: 'background' });
+    return succeed({ base64: toBase64(bytes), mediaType, came: { way: 'background', fullSize: true } });
   } catch {
     return fail(problem(url, 'photo-unreachable', 'the server did not answer'));
   }

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { listingSchema, pageExtractSchema, pickFieldSchema, pickSchema } from '../listing/types';
-import { photoReadSchema } from '../stamp/types';
+import { cameSchema, photoReadSchema } from '../stamp/types';
 
 /** The extension's parts that answer messages. `page` is the script inside a web page; it is asked per tab. */
 export type Part = 'background' | 'panel' | 'reader' | 'page';
@@ -28,7 +28,7 @@ export const noAdjustment: Adjustment = { turn: 0, invert: false, crop: null };
 export const photoBytesSchema = z.strictObject({
   base64: z.string(),
   mediaType: z.string(),
-  way: z.enum(['page', 'background', 'capture']),
+  came: cameSchema,
 });
 export type PhotoBytes = z.infer<typeof photoBytesSchema>;
 

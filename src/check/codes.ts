@@ -2,6 +2,7 @@ import type { Decoding, Reading } from '../code/types';
 import { placeName } from '../place';
 import { spansMeet, spanWords } from '../span';
 import type { PhotoRead } from '../stamp/types';
+import { copiesWords, isCopy } from './copies';
 import { unreadWords } from './facts';
 
 /** A code that counts as read, with its likely readings under the maker's systems, best first. */
@@ -81,12 +82,14 @@ export function unclearWords(decoding: Decoding, photoWords: (id: string) => str
   return decoding.from.kind === 'photo' ? `the stamp in ${photoWords(decoding.from.photoId)}` : 'the code';
 }
 
-/** Whether every photo was read and was sharp enough to show a stamp if there were one. */
+/** Whether every photo was read as it is and was sharp enough to show a stamp if there were one. */
 export const allReadClearly = (photos: PhotoRead[]): boolean =>
-  photos.length > 0 && photos.every((photo) => photo.state === 'read' && !photo.tooWeak);
+  photos.length > 0 && photos.every((photo) => photo.state === 'read' && !photo.tooWeak && !isCopy(photo));
 
 export function notReadWords(photos: PhotoRead[]): string {
   if (photos.length === 0 || photos.some((photo) => photo.state === 'unread')) return unreadWords(photos);
+  const copied = copiesWords(photos);
+  if (copied !== null) return copied;
   const weak = photos.filter((photo) => photo.state === 'read' && photo.tooWeak).length;
   return `${weak} of ${photos.length} photos too small or too blurred to show a stamp`;
 }

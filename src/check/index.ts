@@ -2,6 +2,7 @@ import type { Facts } from './facts';
 import { checks } from './registry';
 import type { Outcome } from './types';
 
+export { isCopy } from './copies';
 export type { Facts } from './facts';
 export type { Check, Family } from './frame';
 export { families } from './frame';

@@ -1,3 +1,4 @@
+import { copiesWords, readAsGiven } from './copies';
 import { defineCheck, practice } from './frame';
 import { askPhoto } from './wording';
 
@@ -16,9 +17,11 @@ export const photoLargeEnough = defineCheck({
   source: practice,
   needs: { photos: 'read' },
   run({ photos }) {
-    const read = photos.flatMap((photo) => (photo.state === 'read' ? [Math.max(photo.width, photo.height)] : []));
+    const read = readAsGiven(photos).map(({ width, height }) => Math.max(width, height));
     const largest = Math.max(...read);
     if (largest >= smallestPx) return [];
+    const copied = copiesWords(photos);
+    if (copied !== null) return { cannotTell: copied };
     if (read.length < photos.length)
       return { cannotTell: `${photos.length - read.length} of ${photos.length} photos not read` };
     const ask = askPhoto(

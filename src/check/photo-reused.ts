@@ -1,4 +1,5 @@
 import type { PhotoRead } from '../stamp/types';
+import { orCopied, readAsGiven } from './copies';
 import { defineCheck, practice, type Speech } from './frame';
 import { askPhoto, listWords } from './wording';
 
@@ -17,13 +18,13 @@ export const photoReused = defineCheck({
   source: practice,
   needs: { photos: 'read' },
   run({ photos, photoWords }) {
-    const read = photos.flatMap((photo) => (photo.state === 'read' ? [photo] : []));
+    const read = readAsGiven(photos);
     const pairs = read.flatMap((first, index) =>
       read
         .slice(index + 1)
         .flatMap((second) => (sameHash(first, second) ? [[first.photoId, second.photoId] as const] : [])),
     );
-    return pairs.slice(0, 3).map(
+    const found = pairs.slice(0, 3).map(
       ([a, b]): Speech => ({
         kind: 'gap',
         key: `${a}/${b}`,
@@ -32,6 +33,7 @@ export const photoReused = defineCheck({
         asks: [askPhoto('parts', 'Could you add photos of parts that are not shown yet?')],
       }),
     );
+    return orCopied(found, photos);
   },
 });
 

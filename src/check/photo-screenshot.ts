@@ -1,4 +1,5 @@
 import type { PhotoRead } from '../stamp/types';
+import { orCopied, readAsGiven } from './copies';
 import { defineCheck, practice, type Speech } from './frame';
 import { askPhoto, quote } from './wording';
 
@@ -19,8 +20,8 @@ export const photoScreenshot = defineCheck({
   source: practice,
   needs: { photos: 'read' },
   run({ photos, photoWords }) {
-    return photos.flatMap((photo): Speech[] => {
-      const sign = photo.state === 'read' ? screenSign(photo) : null;
+    const found = readAsGiven(photos).flatMap((photo): Speech[] => {
+      const sign = screenSign(photo);
       if (!sign) return [];
       const where = photoWords(photo.photoId);
       return [
@@ -38,6 +39,7 @@ export const photoScreenshot = defineCheck({
         },
       ];
     });
+    return orCopied(found, photos);
   },
 });
 

@@ -1,4 +1,5 @@
 import type { PhotoRead } from '../stamp/types';
+import { copiesWords, orCopied, readAsGiven } from './copies';
 import { defineCheck, practice, type Speech } from './frame';
 import { askPhoto, listWords, sentence } from './wording';
 
@@ -25,10 +26,11 @@ export const photoStockLike = defineCheck({
   source: practice,
   needs: { photos: 'read' },
   run({ photos, photoWords }) {
-    const measured = photos.flatMap((photo) => (photo.state === 'read' && photo.background ? [photo] : []));
-    if (measured.length === 0) return { cannotTell: 'the ground around the piece was not measured in any photo' };
+    const measured = readAsGiven(photos).filter(({ background }) => background !== undefined);
+    if (measured.length === 0)
+      return { cannotTell: copiesWords(photos) ?? 'the ground around the piece was not measured in any photo' };
     const found = measured.filter(isStockLike).map(({ photoId }) => photoId);
-    if (found.length === 0) return [];
+    if (found.length === 0) return orCopied([], photos);
     const speech: Speech = {
       kind: 'doubt',
       statement: `${sentence(listWords(found.map(photoWords)))} ${found.length === 1 ? 'stands' : 'stand'} on an even white ground without the grain of a camera.`,

@@ -1,3 +1,4 @@
+import { orCopied } from './copies';
 import { defineCheck, practice, type Speech } from './frame';
 import { askPhoto, quote } from './wording';
 
@@ -17,7 +18,8 @@ export const photoWatermark = defineCheck({
   needs: { listing: ['url'], photos: 'read', makerName: true },
   run({ listing, photos, photoWords, makerName }) {
     const own = hostOf(listing.url);
-    return photos.flatMap((photo): Speech[] => {
+    // Words that a copy shows stand in the photo too; those that it shows none of may still be there.
+    const found = photos.flatMap((photo): Speech[] => {
       if (photo.state !== 'read') return [];
       for (const line of photo.printed) {
         const host = address.exec(line)?.[1]?.toLowerCase();
@@ -39,6 +41,7 @@ export const photoWatermark = defineCheck({
       }
       return [];
     });
+    return orCopied(found, photos);
   },
 });
 

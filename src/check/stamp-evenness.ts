@@ -1,4 +1,5 @@
 import type { Measurement, StampLine } from '../stamp/types';
+import { orCopied, readAsGiven } from './copies';
 import { defineCheck, practice, type Speech } from './frame';
 import { commonAsks } from './wording';
 
@@ -21,12 +22,10 @@ export const stampEvenness = defineCheck({
   source: practice,
   needs: { decodings: true, photos: 'read' },
   run({ decodings, photos, photoWords }) {
-    const lines = new Map(
-      photos.flatMap((photo) => (photo.state === 'read' ? photo.lines.map((line) => [line.id, line] as const) : [])),
-    );
+    const lines = new Map(readAsGiven(photos).flatMap((photo) => photo.lines.map((line) => [line.id, line] as const)));
     const codes = decodings.filter(({ accepted, from }) => accepted && from.kind === 'photo');
     if (codes.length === 0) return { cannotTell: 'no stamp was read from a photo' };
-    return codes.flatMap(({ from, id }): Speech[] => {
+    const found = codes.flatMap(({ from, id }): Speech[] => {
       const line = from.kind === 'photo' ? lines.get(from.lineId) : undefined;
       if (!line) return [];
       const faults = [
@@ -37,6 +36,10 @@ export const stampEvenness = defineCheck({
       const statement = `The stamp in ${photoWords(line.photoId)} is uneven: ${faults.join(' and ')}.`;
       return [{ kind: 'doubt', key: id, statement, photos: [line.photoId], asks: [commonAsks.stampPhoto] }];
     });
+    return orCopied(
+      found,
+      photos.filter(({ photoId }) => codes.some(({ from }) => from.kind === 'photo' && from.photoId === photoId)),
+    );
   },
 });
 

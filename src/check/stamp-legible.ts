@@ -1,4 +1,5 @@
 import { shownCode } from './codes';
+import { isCopy } from './copies';
 import { defineCheck, practice, type Speech } from './frame';
 import { commonAsks } from './wording';
 
@@ -17,7 +18,10 @@ export const stampLegible = defineCheck({
     const read = facts.decodings.filter((decoding) => decoding.accepted);
     const unclear = facts.decodings.filter((decoding) => !decoding.accepted && decoding.from.kind === 'photo');
     if (read.length > 0 || unclear.length === 0) return [];
-    return unclear.flatMap(({ from, code, readings, id }): Speech[] => {
+    const copies = new Set(facts.photos.filter(isCopy).map(({ photoId }) => photoId));
+    const judged = unclear.filter(({ from }) => from.kind === 'photo' && !copies.has(from.photoId));
+    if (judged.length === 0) return { cannotTell: 'the stamp was seen only in a copy of its photo' };
+    return judged.flatMap(({ from, code, readings, id }): Speech[] => {
       if (from.kind !== 'photo') return [];
       const best = readings[0]?.text ?? code;
       const guess = best ? ` The best guess, ${shownCode(best)}, is not certain enough to count.` : '';

@@ -18,5 +18,5 @@ export { openTesseract } from './print/tesseract';
 export { printWhenNeeded } from './print/when-needed';
 export { readStamp } from './read-stamp';
 export { weighRuns } from './runs';
-export type { Lattice, Measurement, PhotoRead, StampLine } from './types';
-export { latticeSchema, measurementSchema, photoReadSchema, stampLineSchema } from './types';
+export type { Came, Lattice, Measurement, PhotoRead, StampLine } from './types';
+export { cameSchema, latticeSchema, measurementSchema, photoReadSchema, stampLineSchema } from './types';

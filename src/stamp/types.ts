@@ -47,6 +47,25 @@ export const stampLineSchema = z.strictObject({
 });
 export type StampLine = z.infer<typeof stampLineSchema>;
 
+const sizePx = z.strictObject({ width: z.number().int().positive(), height: z.number().int().positive() });
+
+/**
+ * How a photo's pixels came: its file, fetched by the page or by the background, or a `capture`, a picture of the page
+ * as it shows the photo. `fullSize`: nothing larger of this photo is known. `part`: the page showed only a part of it.
+ * `largest`: pixels of the version on the page, where they are known.
+ */
+export const cameSchema = z.discriminatedUnion('way', [
+  z.strictObject({ way: z.literal('page'), fullSize: z.boolean() }),
+  z.strictObject({ way: z.literal('background'), fullSize: z.boolean() }),
+  z.strictObject({
+    way: z.literal('capture'),
+    fullSize: z.boolean(),
+    part: z.boolean(),
+    largest: sizePx.nullable(),
+  }),
+]);
+export type Came = z.infer<typeof cameSchema>;
+
 /** What was read from one photo. `printed` is ordinary print (labels, tags), line by line. */
 export const photoReadSchema = z.discriminatedUnion('state', [
   z.strictObject({
@@ -68,6 +87,8 @@ export const photoReadSchema = z.discriminatedUnion('state', [
         noise: z.number().min(0).max(255),
       })
       .optional(),
+    /** Absent for a file that was at hand, and in cases kept before it was told. */
+    came: cameSchema.optional(),
   }),
   z.strictObject({ state: z.literal('unread'), photoId: z.string(), problem: problemSchema }),
 ]);

@@ -1,6 +1,8 @@
 import type { FindingKind } from '../check/types';
 import type { PickField } from '../listing/types';
 import { axisStrings } from './axis-strings';
+import type { Copies } from './copies';
+import { copiesStrings } from './copies-strings';
 import { count } from './count';
 import { dossierStrings } from './dossier-strings';
 import { languageNames } from './language-names';
@@ -24,8 +26,10 @@ export const strings = {
     page: 'Reading the page…',
     photo: (at: number, of: number) => `Reading photo ${at} of ${of}…`,
     stopped: (read: number, of: number) => `Stopped after ${read} of ${count(of, 'photo', 'photos')}.`,
-    done: (of: number) => (of === 0 ? 'Page read.' : `Page and ${count(of, 'photo', 'photos')} read.`),
-    doneBut: (read: number, of: number) => `Page read, and ${read} of ${count(of, 'photo', 'photos')}.`,
+    done: (of: number, copies: Copies) =>
+      of === 0 ? 'Page read.' : `Page and ${count(of, 'photo', 'photos')} read${copiesStrings.among(copies, of)}.`,
+    doneBut: (read: number, of: number, copies: Copies) =>
+      `Page read, and ${read} of ${count(of, 'photo', 'photos')}${copiesStrings.among(copies, read)}.`,
     stop: 'Stop',
     goOn: 'Read the rest',
     again: 'Read again',
@@ -82,7 +86,7 @@ export const strings = {
     noSystem: 'Fits no code system on file.',
     misfit: (slot: string, value: string, expected: string) => `${slot} ${value}: expected ${expected}`,
     nearest: (text: string, change: string) => `Near: ${text} (${change})`,
-    inPhoto: (number: number) => `Photo ${number}`,
+    inPhoto: (number: number, copy = '') => (copy === '' ? `Photo ${number}` : `Photo ${number}, from a ${copy}`),
     inListing: 'Quoted in the listing',
     typed: 'Typed by you',
     pictureOf: (number: number) => `The stamped line in photo ${number}`,
@@ -109,6 +113,7 @@ export const strings = {
     numbered: (numbers: number[]) => `${numbers.length === 1 ? 'Photo' : 'Photos'} ${numbers.join(', ')}`,
     shows: 'shows a stamp',
     showsNone: 'no stamp found',
+    seesNone: 'no stamp seen',
     tooWeak: 'too weak to tell',
     unread: 'not read',
     waiting: 'waiting',
@@ -129,6 +134,7 @@ export const strings = {
     allow: (hosts: string) => `Allow reading from ${hosts}`,
     notRead: (unread: number, of: number) => `${unread} of ${count(of, 'photo', 'photos')} not read`,
   },
+  copies: copiesStrings,
   claims: {
     title: 'What the listing claims',
     none: 'The listing states nothing that can be checked.',

@@ -1,4 +1,5 @@
 import { type Case, type WeighedFinding, weighedFindings } from '../case';
+import { isCopy } from '../check';
 import type { Decoding } from '../code/types';
 import type { Problem } from '../problem';
 import type { Question } from '../question';
@@ -21,6 +22,8 @@ export interface NotLookedAt {
   /** Offered by the page, and never opened. */
   neverOpened: number[];
   tooWeak: number[];
+  /** Read from copies on the page: their size and sharpness were not judged. */
+  copied: number[];
   problems: Problem[];
   checks: { check: string; why: string }[];
 }
@@ -134,8 +137,9 @@ function notLookedAt(kase: Case): NotLookedAt {
     unread: [...unread.values()],
     neverOpened: kase.listing.photos.flatMap(({ id }, index) => (opened.has(id) ? [] : [index + 1])),
     tooWeak: kase.photos.flatMap((photo) =>
-      photo.state === 'read' && photo.tooWeak ? [photoNumber(kase, photo.photoId)] : [],
+      photo.state === 'read' && photo.tooWeak && !isCopy(photo) ? [photoNumber(kase, photo.photoId)] : [],
     ),
+    copied: kase.photos.filter(isCopy).map(({ photoId }) => photoNumber(kase, photoId)),
     // The case sums up its unread photos in one line; here they stand with their numbers instead.
     problems: kase.skipped.filter(({ code }) => code !== 'photos-not-read'),
     checks: kase.outcomes.flatMap((outcome) =>

@@ -34,7 +34,9 @@ describe('photos of another host that lets no script fetch them', () => {
     const { page, tabId } = await openTab(browser, `${shop.url}far.html`);
     const panel = await openSidePanel(browser, page, tabId);
     await panel.untilRead();
-    expect(await panel.evaluate(`document.querySelector('.progress-line').textContent`)).toBe('Page and 1 photo read.');
+    expect(await panel.evaluate(`document.querySelector('.progress-line').textContent`)).toBe(
+      'Page and 1 photo read, from a small copy on the page.',
+    );
     const middle = await panel.evaluate<number[]>(`(async () => {
       const photo = document.querySelector('.photo-strip img');
       await photo.decode();

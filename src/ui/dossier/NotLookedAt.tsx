@@ -6,9 +6,9 @@ const words = strings.dossier;
 
 /** What the document cannot speak of, and why: unread is never fine. */
 export function NotLookedAt({ rest, photoCount }: { rest: Rest; photoCount: number }) {
-  const { unread, neverOpened, tooWeak, problems, checks } = rest;
+  const { unread, neverOpened, tooWeak, copied, problems, checks } = rest;
   const missing = unread.reduce((sum, { photos }) => sum + photos.length, neverOpened.length);
-  const lines = missing + tooWeak.length + problems.length;
+  const lines = missing + tooWeak.length + copied.length + problems.length;
   if (lines + checks.length === 0) return null;
   return (
     <section aria-labelledby="dossier-not-read">
@@ -29,6 +29,11 @@ export function NotLookedAt({ rest, photoCount }: { rest: Rest; photoCount: numb
           {tooWeak.length > 0 && (
             <li>
               {strings.photos.numbered(tooWeak)}: {words.tooWeak}
+            </li>
+          )}
+          {copied.length > 0 && (
+            <li>
+              {strings.photos.numbered(copied)}: {strings.copies.notJudged(copied.length)}
             </li>
           )}
           {problems.map(({ code, where, what }) => (

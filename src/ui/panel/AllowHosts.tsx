@@ -1,26 +1,40 @@
-import { hostPatterns, requestHosts } from '../../bridge/permissions';
+import { useEffect, useState } from 'preact/hooks';
+import { hostPatterns, notGranted, requestHosts } from '../../bridge/permissions';
+import type { PhotoLink } from '../../listing/types';
+import type { PhotoRead } from '../../stamp/types';
+import { isFullSize } from '../copies';
 import { strings } from '../strings';
 import type { PanelState } from './state';
 
 /** Failures that the right to the photo's host would mend. */
-const mendable = new Set(['photo-unreachable', 'capture-failed', 'photo-not-shown']);
+const mendable = new Set([
+  'photo-unreachable',
+  'capture-failed',
+  'capture-disturbed',
+  'photo-not-shown',
+  'photo-covered',
+]);
 
 /**
- * Offers the right to the hosts of photos that the page itself may not fetch, and of frames that hold a part of the
- * listing; after it, the listing is read again.
+ * Offers the right to the hosts of photos whose full size the page itself may not fetch, and of frames that hold a
+ * part of the listing; after it, the listing is read again.
  */
 export function AllowHosts({ state, onAllowed }: { state: PanelState; onAllowed: () => void }) {
   const { listing, views } = state;
-  if (!listing) return null;
-  const unread = listing.photos.filter(({ id }) => {
-    const read = views[id]?.read;
-    return read?.state === 'unread' && mendable.has(read.problem.code);
+  const [stays, setStays] = useState(false);
+  const photos = (listing?.photos ?? []).flatMap((link) => {
+    const read = views[link.id]?.read;
+    return read && (read.state === 'unread' ? mendable.has(read.problem.code) : !isFullSize(read))
+      ? [{ link, read }]
+      : [];
   });
-  const frames = listing.problems.filter(({ code }) => code === 'frame-not-read');
-  const patterns = hostPatterns([...unread.map(({ url }) => url), ...frames.map(({ where }) => where)]);
+  const frames = (listing?.problems ?? []).filter(({ code }) => code === 'frame-not-read');
+  const patterns = useNotGranted(
+    hostPatterns([...photos.map(({ link }) => link.url), ...frames.map(({ where }) => where)]),
+  );
   if (patterns.length === 0) return null;
   const hosts = patterns.map((pattern) => new URL(pattern.replace('*', '')).hostname).join(', ');
-  return (
+  const button = (
     <button
       type="button"
       onClick={async () => {
@@ -30,4 +44,52 @@ export function AllowHosts({ state, onAllowed }: { state: PanelState; onAllowed:
       {strings.photos.allow(hosts)}
     </button>
   );
+  const copies = photos.filter(({ read }) => read.state === 'read');
+  if (copies.length === 0) return button;
+  if (stays)
+    return (
+      <p class="row">
+        {strings.copies.stayed} {button}
+      </p>
+    );
+  return (
+    <section class="notice" aria-labelledby="copies-title">
+      <h2 id="copies-title">{strings.copies.title(copies.length)}</h2>
+      <p>{strings.copies.offer(hosts, widthsOf(copies))}</p>
+      <div class="row">
+        {button}
+        <button type="button" onClick={() => setStays(true)}>
+          {strings.copies.stay}
+        </button>
+      </div>
+      <p class="muted hint">{strings.copies.limits}</p>
+    </section>
+  );
+}
+
+/** Leaves out what the user has granted meanwhile: a right that is there brings nothing more. */
+function useNotGranted(patterns: string[]): string[] {
+  const [granted, setGranted] = useState<readonly string[]>([]);
+  const key = patterns.join(' ');
+  useEffect(() => {
+    let current = true;
+    notGranted(patterns)
+      .then((open) => current && setGranted(patterns.filter((pattern) => !open.includes(pattern))))
+      .catch(() => {});
+    return () => {
+      current = false;
+    };
+  }, [key]);
+  return patterns.filter((pattern) => !granted.includes(pattern));
+}
+
+/** Widths of the first copy whose full width is known, and of that copy. */
+function widthsOf(copies: { link: PhotoLink; read: PhotoRead }[]): { largest: number; copy: number } | null {
+  for (const { link, read } of copies) {
+    if (read.state !== 'read') continue;
+    const onPage = read.came?.way === 'capture' ? (read.came.largest?.width ?? 0) : 0;
+    const largest = Math.max(onPage, link.width ?? 0);
+    if (largest > read.width) return { largest, copy: read.width };
+  }
+  return null;
 }

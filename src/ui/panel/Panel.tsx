@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Listing } from '../../listing/types';
+import { countCopies } from '../copies';
 import { CaseView } from '../parts/CaseView';
 import { Cautions } from '../parts/Cautions';
 import { ListingHeader } from '../parts/ListingHeader';
@@ -23,12 +24,13 @@ export function Panel({ tabId }: { tabId: number }) {
   const [state, session] = useSession(tabId);
   const saved = useSaved(state);
   const { stage, listing } = state;
+  const copies = countCopies(Object.values(state.views).map(({ read }) => read));
   return (
     <main>
       <h1 class="visually-hidden">{strings.product}</h1>
       {listing?.kind === 'listing' && <ListingHeader listing={listing} />}
       {stage.kind !== 'lapsed' && stage.kind !== 'trouble' && (
-        <Progress stage={stage} onStop={session.stop} onGoOn={session.goOn} onAgain={session.read} />
+        <Progress stage={stage} copies={copies} onStop={session.stop} onGoOn={session.goOn} onAgain={session.read} />
       )}
       <Trouble state={state} session={session} />
       {listing && listing.kind !== 'listing' && <NoListing listing={listing} state={state} session={session} />}

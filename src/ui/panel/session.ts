@@ -6,7 +6,7 @@ import type { PreviousLook } from '../../check/types';
 import type { PhotoLink } from '../../listing/types';
 import type { MakerFile } from '../../maker/types';
 import type { Problem, Result } from '../../problem';
-import type { PhotoRead } from '../../stamp/types';
+import type { Came, PhotoRead } from '../../stamp/types';
 import { blankState, isBusy, type PanelState, type TypedCode } from './state';
 
 /** More photos than this are named as not read. */
@@ -69,7 +69,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     bytes.set(link.id, fetched.value.base64);
     change({ files: { ...state.files, [link.id]: ports.keepFile(fetched.value) } });
     const view = await ports.reader.read(link.id, fetched.value.base64, noAdjustment);
-    return view.ok ? view.value : unread(link.id, view.problem);
+    return view.ok ? cameBy(view.value, fetched.value.came) : unread(link.id, view.problem);
   }
 
   async function readPhotos(signal: AbortSignal): Promise<void> {
@@ -149,8 +149,10 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       if (base64 === undefined) return null;
       const view = await ports.reader.read(photoId, base64, adjustment);
       if (view.ok && view.value.read.state === 'read') {
-        const thumbnail = state.views[photoId]?.thumbnail ?? view.value.thumbnail;
-        change({ views: { ...state.views, [photoId]: { ...view.value, thumbnail } } });
+        const before = state.views[photoId];
+        const thumbnail = before?.thumbnail ?? view.value.thumbnail;
+        const came = before?.read.state === 'read' ? before.read.came : undefined;
+        change({ views: { ...state.views, [photoId]: { ...cameBy(view.value, came), thumbnail } } });
         recompute();
       }
       return view;
@@ -194,6 +196,10 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   };
 }
 export type Session = ReturnType<typeof createSession>;
+
+/** A reading with the way that its photo came; a failed reading judges nothing, however it came. */
+const cameBy = (view: PhotoView, came: Came | undefined): PhotoView =>
+  view.read.state === 'read' && came ? { ...view, read: { ...view.read, came } } : view;
 
 const overBudget = (photoId: string): Problem => ({
   code: 'over-budget',

@@ -1,4 +1,5 @@
 import type { Case } from '../../case';
+import { isCopy } from '../../check';
 import { groupBy } from '../group-by';
 import { strings } from '../strings';
 import { sentence } from './ProblemNote';
@@ -10,7 +11,8 @@ export function NotRead({ kase }: { kase: Case }) {
   const reasons = groupBy(unread, ({ problem }) => problem.what);
   // The case sums up its unread photos in one line; here they stand with their numbers instead.
   const others = kase.skipped.filter(({ code }) => code !== 'photos-not-read');
-  if (unread.length === 0 && others.length === 0) return null;
+  const copies = kase.photos.filter(isCopy).map(({ photoId }) => numberOf(photoId));
+  if (unread.length === 0 && others.length === 0 && copies.length === 0) return null;
   return (
     <section class="not-read" aria-labelledby="not-read-title">
       <h2 id="not-read-title">{strings.notRead.title}</h2>
@@ -22,6 +24,11 @@ export function NotRead({ kase }: { kase: Case }) {
             <span class="muted">{photos[0]?.problem.remedy}</span>
           </li>
         ))}
+        {copies.length > 0 && (
+          <li>
+            {strings.photos.numbered(copies)}: {strings.copies.notJudged(copies.length)}
+          </li>
+        )}
         {others.map(({ code, where, what, remedy }) => (
           <li key={`${code} ${where}`}>
             {sentence(what)} <span class="muted">{remedy}</span>

@@ -1,5 +1,7 @@
 import type { PhotoView } from '../../bridge/protocol';
+import { isCopy } from '../../check';
 import type { PhotoLink } from '../../listing/types';
+import { copyWords } from '../copies';
 import { strings } from '../strings';
 
 interface Props {
@@ -28,6 +30,7 @@ export const PhotoStrip = ({ photos, views, stamped, onLook }: Props) => (
               (picture ?? <span class="no-picture">{index + 1}</span>)
             )}
             <span class="photo-says">{photoSays(view, stamped.has(id))}</span>
+            {copyWords(view?.read) && <span class="photo-says">{copyWords(view?.read)}</span>}
           </li>
         );
       })}
@@ -39,5 +42,6 @@ function photoSays(view: PhotoView | undefined, stamped: boolean): string {
   if (!view) return strings.photos.waiting;
   if (view.read.state === 'unread') return strings.photos.unread;
   if (stamped) return strings.photos.shows;
+  if (isCopy(view.read)) return strings.photos.seesNone;
   return view.read.tooWeak ? strings.photos.tooWeak : strings.photos.showsNone;
 }

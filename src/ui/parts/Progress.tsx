@@ -1,17 +1,19 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Copies } from '../copies';
 import { isBusy, type Stage } from '../panel/state';
 import { strings } from '../strings';
 
 interface Props {
   stage: Stage;
+  copies: Copies;
   onStop: () => void;
   onGoOn: () => void;
   onAgain: () => void;
 }
 
 /** Where the reading stands, in words and as a bar, with the button that stops it or goes on. */
-export function Progress({ stage, onStop, onGoOn, onAgain }: Props) {
-  const words = stageWords(stage);
+export function Progress({ stage, copies, onStop, onGoOn, onAgain }: Props) {
+  const words = stageWords(stage, copies);
   return (
     <div class="progress">
       <p class="progress-line" data-stage={stage.kind}>
@@ -39,7 +41,7 @@ export function Progress({ stage, onStop, onGoOn, onAgain }: Props) {
   );
 }
 
-export function stageWords(stage: Stage): string {
+export function stageWords(stage: Stage, copies: Copies): string {
   switch (stage.kind) {
     case 'opening':
       return strings.stage.opening;
@@ -50,7 +52,9 @@ export function stageWords(stage: Stage): string {
     case 'stopped':
       return strings.stage.stopped(stage.read, stage.of);
     case 'done':
-      return stage.read === stage.of ? strings.stage.done(stage.of) : strings.stage.doneBut(stage.read, stage.of);
+      return stage.read === stage.of
+        ? strings.stage.done(stage.of, copies)
+        : strings.stage.doneBut(stage.read, stage.of, copies);
     default:
       return '';
   }

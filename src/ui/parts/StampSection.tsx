@@ -1,6 +1,7 @@
 import type { PhotoView } from '../../bridge/protocol';
 import type { Case } from '../../case';
 import type { Decoding } from '../../code/types';
+import { copyWords } from '../copies';
 import { groupBy } from '../group-by';
 import { strings } from '../strings';
 import { DecodingCard } from './DecodingCard';
@@ -64,7 +65,10 @@ export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Pro
 const numberOf = (kase: Case, photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;
 
 function whereWords(kase: Case, { from }: Decoding): string {
-  if (from.kind === 'photo') return strings.stamp.inPhoto(numberOf(kase, from.photoId));
+  if (from.kind === 'photo') {
+    const photo = kase.photos.find(({ photoId }) => photoId === from.photoId);
+    return strings.stamp.inPhoto(numberOf(kase, from.photoId), copyWords(photo));
+  }
   return from.kind === 'claim' ? strings.stamp.inListing : strings.stamp.typed;
 }
 

@@ -2,13 +2,14 @@
 import { render } from 'preact';
 import { expect, test } from 'vitest';
 import type { Listing } from '../../../src/listing/types';
+import type { Came } from '../../../src/stamp/types';
 import { AllowHosts } from '../../../src/ui/panel/AllowHosts';
-import { blankState } from '../../../src/ui/panel/state';
+import { blankState, type PanelState } from '../../../src/ui/panel/state';
 import { blankListing } from '../blank-listing';
 
-function offered(listing: Listing | null): string {
+function offered(listing: Listing | null, views: PanelState['views'] = {}): string {
   const room = document.createElement('div');
-  render(<AllowHosts state={{ ...blankState, listing }} onAllowed={() => undefined} />, room);
+  render(<AllowHosts state={{ ...blankState, listing, views }} onAllowed={() => undefined} />, room);
   return room.textContent ?? '';
 }
 
@@ -22,4 +23,52 @@ test('the right to a frame whose words were not read is offered, also for a list
 test('nothing is offered where nothing is left to allow', () => {
   expect(offered(null)).toBe('');
   expect(offered(blankListing)).toBe('');
+});
+
+const viewOf = (came: Came, width: number): PanelState['views'][string] => ({
+  read: {
+    state: 'read',
+    photoId: 'p1',
+    width,
+    height: width,
+    lines: [],
+    printed: [],
+    hash: '0'.repeat(16),
+    tooWeak: false,
+    came,
+  },
+  thumbnail: null,
+  crops: [],
+});
+const link = (width: number | null) => ({
+  id: 'p1',
+  url: 'https://photos.attic-arcade.example/1.jpg',
+  alternatives: [],
+  width,
+  height: null,
+  alt: '',
+  origins: [],
+});
+
+test('the host is offered whenever the full size of a photo was not had, and the sizes are named where known', () => {
+  const capture: Came = { way: 'capture', fullSize: false, part: false, largest: null };
+  const listing = { ...blankListing, photos: [link(1200)] };
+  expect(offered(listing, { p1: viewOf(capture, 160) })).toContain(
+    'A photo was read from a small copyThe full size, 1200 pixels wide, is on photos.attic-arcade.example. The browser gives it out only if you allow that address; until then the copy on the page is read, 160 pixels wide.',
+  );
+  const known: Came = { ...capture, largest: { width: 1600, height: 1200 } };
+  expect(offered({ ...blankListing, photos: [link(null)] }, { p1: viewOf(known, 400) })).toContain('1600 pixels wide');
+  expect(offered({ ...blankListing, photos: [link(null)] }, { p1: viewOf(capture, 400) })).toContain(
+    'The full size is on',
+  );
+  expect(offered(listing, { p1: viewOf({ way: 'page', fullSize: false }, 300) })).toContain('Allow reading from');
+});
+
+test('no host is offered for a photo that was had in full, whichever way it came', () => {
+  const listing = { ...blankListing, photos: [link(1200)] };
+  expect(offered(listing, { p1: viewOf({ way: 'page', fullSize: true }, 1200) })).toBe('');
+  expect(offered(listing, { p1: viewOf({ way: 'background', fullSize: true }, 1200) })).toBe('');
+  expect(offered(listing, { p1: viewOf({ way: 'capture', fullSize: true, part: false, largest: null }, 1200) })).toBe(
+    '',
+  );
 });

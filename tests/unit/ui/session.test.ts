@@ -29,6 +29,8 @@ const viewOf = (photoId: string): PhotoView => ({
   crops: [],
 });
 
+const came = { way: 'page', fullSize: true } as const;
+
 /** When the sessions of these tests read, milliseconds since 1970. */
 const opened = Date.parse('2026-03-01T10:00:00.000Z');
 
@@ -38,7 +40,7 @@ function sessionWith(photos: number, replaced: Partial<SessionPorts> = {}) {
   const built: Parameters<SessionPorts['buildCase']>[0][] = [];
   const ports: SessionPorts = {
     readPage: async () => succeed({ listing: listingWith(photos), incognito: false, picks: [] }),
-    fetchPhoto: async (_tab, id) => succeed({ base64: id, mediaType: 'image/jpeg', way: 'page' }),
+    fetchPhoto: async (_tab, id) => succeed({ base64: id, mediaType: 'image/jpeg', came }),
     reader: { read: async (photoId) => succeed(viewOf(photoId)), renew: async () => undefined },
     makers: async () => [],
     buildCase: (facts) => {
@@ -105,11 +107,22 @@ describe('the session of one tab', () => {
   it('goes on past a photo that did not arrive, and carries the reason into the case', async () => {
     const { session, last } = sessionWith(3, {
       fetchPhoto: async (_tab, id) =>
-        id === 'p2' ? fail(problem('photo-missing')) : succeed({ base64: id, mediaType: 'image/jpeg', way: 'page' }),
+        id === 'p2' ? fail(problem('photo-missing')) : succeed({ base64: id, mediaType: 'image/jpeg', came }),
     });
     await session.read();
     expect(last().stage).toEqual({ kind: 'done', read: 2, of: 3 });
     expect(last().case?.photos[1]).toEqual({ state: 'unread', photoId: 'p2', problem: problem('photo-missing') });
+  });
+
+  it('carries the way that a photo came into the case, also after it was read again by hand', async () => {
+    const copy = { way: 'capture', fullSize: false, part: false, largest: { width: 1200, height: 900 } } as const;
+    const { session, last } = sessionWith(2, {
+      fetchPhoto: async (_tab, id) => succeed({ base64: id, mediaType: 'image/png', came: id === 'p1' ? copy : came }),
+    });
+    await session.read();
+    expect(last().case?.photos).toMatchObject([{ came: copy }, { came }]);
+    await session.readAgain('p1', { turn: 90, invert: false, crop: null });
+    expect(last().case?.photos).toMatchObject([{ came: copy }, { came }]);
   });
 
   it('names the photos beyond its budget as not read', async () => {

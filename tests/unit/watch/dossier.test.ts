@@ -136,9 +136,9 @@ describe('stamps', () => {
 });
 
 describe('what was not looked at', () => {
-  it('tells photos that failed, that were never opened and that were too weak, and checks that cannot tell', () => {
-    const listing = { ...sampleCase().listing, photos: withPhotos(5).photos };
-    const ids = listing.photos.map(({ id }) => id) as [string, string, string, string, string];
+  it('tells photos that failed, that were never opened, that were too weak and that were copies, and checks that cannot tell', () => {
+    const listing = { ...sampleCase().listing, photos: withPhotos(6).photos };
+    const ids = listing.photos.map(({ id }) => id) as [string, string, string, string, string, string];
     const problem = { code: 'photo-lost', where: 'photo', what: 'the photo did not arrive', remedy: 'Try again.' };
     const weak = { state: 'read' as const, width: 90, height: 60, lines: [], printed: [], hash: '0', tooWeak: true };
     const other = { code: 'list-cut', where: 'page', what: 'the description was cut', remedy: '' };
@@ -150,6 +150,7 @@ describe('what was not looked at', () => {
           { state: 'unread', photoId: ids[0], problem },
           { ...weak, photoId: ids[1] },
           { state: 'unread', photoId: ids[3], problem },
+          { ...weak, photoId: ids[5], came: { way: 'capture', fullSize: false, part: false, largest: null } },
         ],
         outcomes: [{ outcome: 'cannot-tell', check: 'plant-against-origin', why: 'no stamp was read' }],
         skipped: [{ ...problem, code: 'photos-not-read' }, other],
@@ -159,6 +160,8 @@ describe('what was not looked at', () => {
       unread: [{ photos: [1, 4], problem }],
       neverOpened: [3, 5],
       tooWeak: [2],
+      // That the copy is weak says nothing of the photo.
+      copied: [6],
       problems: [other],
       checks: [{ check: 'plant-against-origin', why: 'no stamp was read' }],
     });
