@@ -1,0 +1,149 @@
+import type { Price } from '../listing/types';
+import { placeName } from '../place';
+import { daysInMonth, type Span } from '../span';
+import { formerPlaces } from './de/former-places';
+import { spans as germanSpans } from './de/spans';
+import { spans as englishSpans } from './en/spans';
+import type { Language } from './language';
+import type { SpanForms } from './span-forms';
+
+/** Forms of one phrase by the language's plural classes (CLDR); `#` stands for the number. */
+export type PluralForms = { other: string } & Partial<Record<Intl.LDMLPluralRule, string>>;
+
+/** What sentences are made with: numbers, dates, sums, lists and names as the language writes them (`Intl`, CLDR). */
+export interface Kit {
+  language: Language;
+  number: (value: number, decimals?: number) => string;
+  /** 0.42 as "42%". */
+  percent: (share: number) => string;
+  count: (number: number, forms: PluralForms) => string;
+  /** "a, b and c" */
+  list: (items: readonly string[]) => string;
+  /** "a, b or c" */
+  either: (items: readonly string[]) => string;
+  /** An ISO day or moment as "4 March 1996". */
+  day: (iso: string) => string;
+  /** "January 1995", "1988 to 2003", "about 1994". */
+  span: (span: Span) => string;
+  /** A span after a verb: "from 1988 to 2003", "in January 1995". */
+  during: (span: Span) => string;
+  /** An ISO 3166 code's name. */
+  place: (code: string) => string;
+  price: (price: Price) => string;
+  /** Millimetres as centimetres. */
+  length: (mm: number) => string;
+  /** Somebody's own words in the language's quotation marks, cut to what one line can hold. */
+  quote: (words: string) => string;
+  /** A sentence's first letter as a capital. */
+  sentence: (words: string) => string;
+}
+
+const longestQuote = 80;
+const oneLine = (words: string) => {
+  const line = words.replace(/\s+/g, ' ').trim();
+  return line.length > longestQuote ? `${line.slice(0, longestQuote - 1).trimEnd()}…` : line;
+};
+
+interface Manner {
+  locale: string;
+  spans: SpanForms;
+  quotes: readonly [string, string];
+  place: (code: string) => string;
+}
+
+const germanRegions = new Intl.DisplayNames('de', { type: 'region', fallback: 'code' });
+const english: Manner = { locale: 'en-GB', spans: englishSpans, quotes: ['“', '”'], place: placeName };
+const manners: Record<Language, Manner> = {
+  en: english,
+  'en-XA': english,
+  de: {
+    locale: 'de-DE',
+    spans: germanSpans,
+    quotes: ['„', '“'],
+    place: (code) => formerPlaces[code] ?? (/^[A-Z]{2}$/.test(code) ? (germanRegions.of(code) ?? code) : code),
+  },
+};
+
+/** The kit of a language. */
+export function kitFor(language: Language): Kit {
+  const { locale, spans, quotes, place } = manners[language];
+  const plural = new Intl.PluralRules(locale);
+  const number = (value: number, decimals = 0) =>
+    new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(value);
+  const list = (type: 'conjunction' | 'disjunction') => {
+    const format = new Intl.ListFormat(locale, { type });
+    return (items: readonly string[]) => format.format(items);
+  };
+  const dated = (options: Intl.DateTimeFormatOptions) => {
+    const format = new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' });
+    return (day: string) => format.format(new Date(`${day.slice(0, 10)}T00:00:00Z`));
+  };
+  const day = dated({ day: 'numeric', month: 'long', year: 'numeric' });
+  const month = dated({ month: 'long', year: 'numeric' });
+  const { span, during } = spanSayer(spans, day, month);
+  return {
+    language,
+    number,
+    percent: (share) => new Intl.NumberFormat(locale, { style: 'percent' }).format(share),
+    count: (value, forms) => (forms[plural.select(value)] ?? forms.other).replaceAll('#', number(value)),
+    list: list('conjunction'),
+    either: list('disjunction'),
+    day,
+    span,
+    during,
+    place,
+    price: (price) => priceSaid(price, locale),
+    length: (mm) => `${number(mm / 10, mm % 10 === 0 ? 0 : 1)} cm`,
+    quote: (words) => `${quotes[0]}${oneLine(words)}${quotes[1]}`,
+    sentence: (words) => words.charAt(0).toLocaleUpperCase(locale) + words.slice(1),
+  };
+}
+
+function priceSaid({ minor, exponent, currency }: Price, locale: string): string {
+  const unit = 10 ** exponent;
+  const digits = minor % unit === 0 ? 0 : exponent;
+  const amount = new Intl.NumberFormat(locale, {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+    ...(currency ? { style: 'currency', currency, currencyDisplay: 'code' } : {}),
+  });
+  return amount.format(minor / unit);
+}
+
+type Say = (day: string) => string;
+
+/** Says spans as coarsely as they can be said: a whole year as its number, a whole month by name. */
+function spanSayer(
+  forms: SpanForms,
+  day: Say,
+  month: Say,
+): { span: (span: Span) => string; during: (span: Span) => string } {
+  const end = (iso: string, side: 'from' | 'to', partOfYear = false): string => {
+    if (!partOfYear && iso.endsWith(side === 'from' ? '-01-01' : '-12-31')) return iso.slice(0, 4);
+    const edge = side === 'from' ? 1 : daysInMonth(Number(iso.slice(0, 4)), Number(iso.slice(5, 7)));
+    return Number(iso.slice(8)) === edge ? month(iso) : day(iso);
+  };
+  const ends = ({ from, to }: { from: string; to: string }): [string, string] => {
+    const part = from.slice(0, 4) === to.slice(0, 4) && !(from.endsWith('-01-01') && to.endsWith('-12-31'));
+    return [end(from, 'from', part), end(to, 'to', part)];
+  };
+  const plain = ({ from, to, precision }: Span): string => {
+    if (from === null && to === null) return forms.any;
+    if (from === null) return forms.upTo(end(to as string, 'to'));
+    if (to === null) return forms.from(end(from, 'from'));
+    if (precision === 'day' || from === to) return day(from);
+    if (precision === 'week') return forms.weekOf(day(from));
+    if (precision === 'month') return month(from);
+    if (precision === 'decade' && from.endsWith('0-01-01') && to.endsWith('9-12-31'))
+      return forms.decade(from.slice(0, 4));
+    const [first, last] = ends({ from, to });
+    return first === last ? first : forms.range(first, last);
+  };
+  const span = (one: Span) => (one.about ? forms.about(plain(one)) : plain(one));
+  const during = (one: Span): string => {
+    if (one.from === null || one.to === null || one.about) return span(one);
+    const [first, last] = ends({ from: one.from, to: one.to });
+    return first === last ? forms.during.one(span(one)) : forms.during.closed(first, last);
+  };
+  return { span, during };
+}
