@@ -1,9 +1,10 @@
 import type { MakerFile } from '../maker/types';
-import { dayOfYearSpan, type Span, spanHolds } from '../span';
+import { type Span, spanHolds } from '../span';
 import { type Book, type BookSystem, openBook } from './book';
 import { familyBook } from './families';
 import type { LaidGroup, LaidLayout } from './layout';
 import { leftOut, rightCheck, textOf } from './search';
+import { kindOfGroup } from './slot';
 import type { GroupName } from './slot/cell';
 import type { Reading } from './types';
 import { weekSpan } from './week';
@@ -28,7 +29,7 @@ export function fillLayout(laid: LaidLayout, { values, texts }: Contents): strin
         if (group) path[cell] = values[group]?.[place] ?? leftOut;
       }
       // Brackets round a letter stand beside its cell.
-      if (text && 'year' in slot && end - first === 3) [path[first], path[end - 1]] = [text[0]!, text[1]!];
+      if (text && laid.cells[first]!.alone) [path[first], path[end - 1]] = [text[0]!, text[1]!];
     } else if (text !== null) {
       if (text.length > end - first) return null;
       for (const [step, character] of [...text].entries()) path[first + step] = character;
@@ -41,8 +42,6 @@ export function fillLayout(laid: LaidLayout, { values, texts }: Contents): strin
   }
   return path.join('');
 }
-
-const twoDigits = (value: number) => String(value).padStart(2, '0');
 
 /** Year and week that a span lies in, counted as the layout counts. */
 function weekOf(span: Span, count: string | undefined): { year: number; week: number } | null {
@@ -65,28 +64,8 @@ function groupText(group: LaidGroup, laid: LaidLayout, reading: Reading): string
   const counted = laid.groups.get('week');
   const week = counted ? weekOf(span, counted.writes.split(', ')[1]) : null;
   const year = week?.year ?? Number(span.from.slice(0, 4));
-  const month = Number(span.from.slice(5, 7));
-  const listed = (number: number) => (group.width === 1 ? group.values![number - 1]! : twoDigits(number));
-  switch (group.name) {
-    case 'year': {
-      const [kind, first, letters] = group.writes.split(' ');
-      if (kind === 'cycle') return letters![(year - Number(first)) % letters!.length] ?? null;
-      return String(year).padStart(4, '0').slice(-group.width);
-    }
-    case 'month':
-      return listed(month);
-    case 'quarter':
-      return listed(Math.ceil(month / 3));
-    case 'week':
-      return week ? twoDigits(week.week) : null;
-    case 'day':
-      return span.from.slice(8);
-    case 'dayOfYear':
-      for (let day = 1; day <= 366; day++) {
-        if (dayOfYearSpan(year, day)?.from === span.from) return String(day).padStart(3, '0');
-      }
-      return null;
-  }
+  const date = { span: { ...span, from: span.from }, year, week: week?.week ?? null };
+  return kindOfGroup(group.name).write?.(date, group) ?? null;
 }
 
 /** Each slot's own text, from the reading's parts in order; null when the parts are not this layout's. */
@@ -114,8 +93,8 @@ function encodeUnder(system: BookSystem, reading: Reading): string | null {
     if (!texts) continue;
     const values: Contents['values'] = {};
     for (const group of laid.groups.values()) values[group.name] = groupText(group, laid, reading) ?? '';
-    const own = laid.slots.map(({ slot }, index) =>
-      'year' in slot ? bracketsOf(texts[index] ?? null) : (texts[index] ?? null),
+    const own = laid.slots.map(({ first }, index) =>
+      laid.cells[first]?.alone ? bracketsOf(texts[index] ?? null) : (texts[index] ?? null),
     );
     const path = fillLayout(laid, { values, texts: own });
     if (path === null) continue;

@@ -5,6 +5,8 @@ export { decodeExactly } from './exact';
 export { type CodeFamily, codeFamilies } from './families';
 export { readStated, readsAs, readsOf } from './reads';
 export { acceptanceLevel } from './settle';
+export { formOfKind, kindOfSlot, type Slot, type SlotKindName, slotForms, slotKinds } from './slot';
+export type { SlotChoice, SlotField, SlotWord } from './slot/kind';
 export { decodeSystem, type ExampleFault, testSystem } from './system';
 export { type Candidate, type KnownCode, type Learned, type LearnOptions, learnSystem, writeLearned } from './teacher';
 export { typedLattice } from './typed';

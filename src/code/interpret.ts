@@ -1,22 +1,9 @@
-import {
-  dayOfYearSpan,
-  daySpan,
-  daysInMonth,
-  isoDate,
-  meetSpans,
-  monthSpan,
-  periodSpan,
-  quarterSpan,
-  type Span,
-  spansMeet,
-  spanWords,
-  yearSpan,
-} from '../span';
+import { meetSpans, periodSpan, type Span, spansMeet, spanWords, yearSpan } from '../span';
 import type { BookPlant, BookSystem } from './book';
 import type { LaidLayout } from './layout';
 import { leftOut, wrongCheck } from './search';
+import { kindOfGroup } from './slot';
 import type { GroupName } from './slot/cell';
-import { weekSpan } from './week';
 import { yearsMeant } from './year';
 
 /** What a filled layout says once: a date (null when it says none) and a plant. */
@@ -100,18 +87,14 @@ function datesOf(system: BookSystem, laid: LaidLayout, path: string, latestYear?
   const group = laid.groups.get('year');
   if (!group) return [{ span: null, year: null }];
   const years = yearsMeant(group, groupValue(laid, 'year', path)!, system.used, latestYear);
-  const number = (name: GroupName) => groupNumber(laid, name, path);
-  const [month, week, quarter] = [number('month'), number('week'), number('quarter')];
-  const [day, ordinal] = [number('day'), number('dayOfYear')];
+  const numbers = new Map([...laid.groups.keys()].map((name) => [name, groupNumber(laid, name, path)]));
+  const other = { month: numbers.get('month') ?? null };
   const parts = (year: number): (Span | null)[] => {
     if (year < 1 || year > 9999) return [null];
-    const found: (Span | null)[] = [];
-    if (month !== null && day !== null) {
-      found.push(day <= daysInMonth(year, month) ? daySpan(isoDate(year, month, day)) : null);
-    } else if (month !== null) found.push(monthSpan(year, month));
-    if (week !== null) found.push(weekSpan(year, week, laid.groups.get('week')!.writes.split(', ')[1]));
-    if (quarter !== null) found.push(quarterSpan(year, quarter));
-    if (ordinal !== null) found.push(dayOfYearSpan(year, ordinal));
+    const found = [...laid.groups.values()].flatMap((part) => {
+      const span = kindOfGroup(part.name).dates?.(numbers.get(part.name)!, year, part, other);
+      return span === undefined ? [] : [span];
+    });
     return found.length > 0 ? found : [yearSpan(year)];
   };
   const dates = years.flatMap((year) => {
@@ -119,7 +102,8 @@ function datesOf(system: BookSystem, laid: LaidLayout, path: string, latestYear?
     return span ? [{ span, year }] : [];
   });
   if (dates.length > 0) return dates;
-  const slot = week !== null ? 'week' : ordinal !== null ? 'dayOfYear' : day !== null ? 'day' : 'year';
+  const blame = (name: GroupName) => kindOfGroup(name).blamed ?? Number.POSITIVE_INFINITY;
+  const slot = [...laid.groups.keys()].reduce((first, name) => (blame(name) < blame(first) ? name : first));
   return { slot: slotName(slot), value: groupValue(laid, slot, path)!, expected: `one that ${years.join(' or ')} has` };
 }
 

@@ -57,8 +57,7 @@ export function layOut(layout: Layout, context: SlotContext): LaidLayout | Layou
     const fault = shape.group ? addToGroup(laid.groups, shape.group, shape.cells, first) : null;
     if (fault) return { slot: index, what: fault };
     for (const [step, cell] of shape.cells.entries()) {
-      // A bracket round a letter can be left out alone; a serial's or literal's rest goes as a whole.
-      const skipTo = 'year' in slot ? first + step + 1 : end;
+      const skipTo = cell.alone ? first + step + 1 : end;
       laid.cells.push({ ...cell, slot: index, skipTo });
     }
     if ('serial' in slot && typeof slot.serial === 'object' && slot.serial.min > slot.serial.max) {

@@ -1,8 +1,9 @@
 import * as z from 'zod';
+import { type SlotKindName, slotKinds } from '../code';
 import type { Problem } from '../problem';
 import { parseMakerFile, readMakerFileText } from './parse';
 import { pathWords } from './plain';
-import type { MakerFile, Slot } from './schema';
+import type { MakerFile } from './schema';
 
 /** A place in a draft: `['codeSystems', 0, 'layout', 2]`. */
 export type FieldPath = readonly (string | number)[];
@@ -143,17 +144,7 @@ export function openText(text: string): { draft: Draft; problems: Problem[] } | 
 export const exportText = (draft: Draft): string => `${JSON.stringify(draft.value, null, 2)}\n`;
 
 /** A slot of each kind as it is when it has just been clicked into a layout. */
-export const freshSlots: { kind: string; name: string; slot: Slot }[] = [
-  { kind: 'literal', name: 'fixed characters', slot: { literal: 'A' } },
-  { kind: 'separator', name: 'separator', slot: { separator: '-', optional: true } },
-  { kind: 'plant', name: 'plant', slot: { plant: 2 } },
-  { kind: 'year', name: 'year', slot: { year: 2 } },
-  { kind: 'month', name: 'month', slot: { month: 2 } },
-  { kind: 'week', name: 'week', slot: { week: 2 } },
-  { kind: 'quarter', name: 'quarter', slot: { quarter: 1 } },
-  { kind: 'day', name: 'day of the month', slot: { day: 2 } },
-  { kind: 'dayOfYear', name: 'day of the year', slot: { dayOfYear: 3 } },
-  { kind: 'serial', name: 'running number', slot: { serial: { min: 4, max: 6 } } },
-  { kind: 'check', name: 'check character', slot: { check: 'luhn' } },
-  { kind: 'any', name: 'unexplained characters', slot: { any: 1 } },
-];
+export const freshSlots: { kind: SlotKindName; slot: object }[] = slotKinds.map(({ kind, fresh }) => ({
+  kind,
+  slot: fresh,
+}));

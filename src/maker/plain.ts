@@ -1,6 +1,6 @@
 import type * as z from 'zod';
+import { formOfKind, kindOfSlot, slotKinds } from '../code';
 import type { Problem } from '../problem';
-import { slotSchemas } from './slot-schema';
 
 /** A path as a person reads it: `codeSystems[0].layout[2]`. */
 export const pathWords = (path: readonly PropertyKey[]): string =>
@@ -108,16 +108,16 @@ function plainIssue(issue: z.core.$ZodIssue, file: unknown): Problem[] {
 /** A slot is told by the field that names its kind, so that the fault is told of that kind and not of all twelve. */
 function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: unknown): Problem[] {
   const inLayout = issue.path.at(-2) === 'layout' || issue.path.at(-3) === 'layouts';
-  const kinds = Object.keys(slotSchemas) as (keyof typeof slotSchemas)[];
   if (inLayout && typeof issue.path.at(-1) === 'number') {
-    const kind =
-      typeof value === 'object' && value !== null ? kinds.find((name) => Object.hasOwn(value, name)) : undefined;
+    const known = typeof value === 'object' && value !== null ? kindOfSlot(value) : null;
     const where = pathWords(issue.path);
-    if (!kind) {
+    if (!known) {
       const what = `${shown(value)} is not a slot`;
-      return [{ code: 'maker-file-slot', where, what, expected: `one of ${kinds.join(', ')}`, remedy: 'Name a slot.' }];
+      const expected = `one of ${slotKinds.map(({ kind }) => kind).join(', ')}`;
+      return [{ code: 'maker-file-slot', where, what, expected, remedy: 'Name a slot.' }];
     }
-    const inside = slotSchemas[kind].safeParse(value).error?.issues ?? [];
+    const { kind } = known;
+    const inside = formOfKind(known).safeParse(value).error?.issues ?? [];
     const form = inside[0]?.code === 'invalid_union' && inside[0].path.length === 0 ? inside[0] : null;
     // A year and a month have several forms: the fault is told of the form that the slot's own field chose.
     const meant = form ? form.errors.filter((issues) => !issues.some(({ path }) => path[0] === kind)) : [inside];

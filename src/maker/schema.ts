@@ -1,9 +1,9 @@
 import * as z from 'zod';
 import { partSchema } from '../claim/types';
-import { partialDate, period } from './period-schema';
+import { partialDate, period } from '../span';
 import { layoutSchema } from './slot-schema';
 
-export type { Period } from './period-schema';
+export type { Period } from '../span';
 export type { Layout, Slot } from './slot-schema';
 
 const name = z.string().trim().min(1).max(120);

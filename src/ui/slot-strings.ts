@@ -1,5 +1,21 @@
+import type { SlotKindName, SlotWord } from '../code';
+
 /** The words of a slot's settings in the maker-file screen: part of the one catalogue in strings.ts. */
 export const slotStrings = {
+  names: {
+    literal: 'fixed characters',
+    separator: 'separator',
+    plant: 'plant',
+    year: 'year',
+    month: 'month',
+    week: 'week',
+    quarter: 'quarter',
+    day: 'day of the month',
+    dayOfYear: 'day of the year',
+    serial: 'running number',
+    check: 'check character',
+    any: 'unexplained characters',
+  } satisfies Record<SlotKindName, string>,
   characters: 'Characters',
   anyOf: 'Any one of',
   optional: 'may be left out',
@@ -56,4 +72,4 @@ export const slotStrings = {
       : `Numbers ${first} to ${last} stand in no range: a code with one of them has no date.`,
   overlap: (first: number, last: number | null) =>
     `Numbers ${first} ${last === null ? 'and up' : `to ${last}`} stand in two ranges.`,
-} as const;
+} as const satisfies Record<SlotWord, string> & Record<string, unknown>;

@@ -1,5 +1,3 @@
-import type { Slot } from '../../maker/types';
-
 /** What several slots of one layout say together: tens and units of a month are one value, wherever they stand. */
 export type GroupName = 'plant' | 'year' | 'month' | 'week' | 'quarter' | 'day' | 'dayOfYear';
 
@@ -17,6 +15,8 @@ export interface Cell {
   place: number;
   /** This cell and the rest of its slot can be left out. */
   optional: boolean;
+  /** It is left out alone, as a bracket round a letter is, and not with the rest of its slot. */
+  alone?: true;
 }
 
 /** A group's values as strings in reading order; null when any value of the shape is possible (years). */
@@ -41,11 +41,6 @@ export interface SlotShape {
 /** Plants of the maker, by which plant slots are filled; empty when none is known. */
 export interface SlotContext {
   plantCodes: readonly string[];
-}
-
-export interface SlotRule<K extends string = string> {
-  kind: K;
-  shape(slot: Extract<Slot, Record<K, unknown>>, context: SlotContext): SlotShape;
 }
 
 export const numbersFrom = (first: number, last: number, width: number): string[] =>

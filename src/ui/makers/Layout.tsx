@@ -79,7 +79,7 @@ export function Layout({ edit, path, title = words.layout }: { edit: Editing; pa
       )}
       <fieldset class="row add-slots">
         <legend class="muted">{words.addSlot}</legend>
-        {freshSlots.map(({ kind, name, slot: fresh }) => (
+        {freshSlots.map(({ kind, slot: fresh }) => (
           <button
             key={kind}
             type="button"
@@ -89,7 +89,7 @@ export function Layout({ edit, path, title = words.layout }: { edit: Editing; pa
               setChosen(slots.length);
             }}
           >
-            {name}
+            {words.slot.names[kind]}
           </button>
         ))}
       </fieldset>

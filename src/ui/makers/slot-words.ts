@@ -1,4 +1,4 @@
-import { freshSlots } from '../../maker';
+import { kindOfSlot, type SlotKindName } from '../../code';
 import { strings } from '../strings';
 import { periodText } from './period-text';
 
@@ -7,10 +7,10 @@ export type SlotValue = Record<string, unknown>;
 
 /** Short words for a slot as it stands in the row of slots: "plant 2", "month tens". */
 export function slotWords(slot: SlotValue): string {
-  const kind = freshSlots.find(({ slot: fresh }) => Object.keys(fresh)[0] === Object.keys(slot)[0]);
+  const kind = kindOfSlot(slot)?.kind as SlotKindName | undefined;
   const [value] = Object.values(slot);
   const detail = typeof value === 'string' || typeof value === 'number' ? ` ${value}` : '';
-  return `${kind?.name ?? '?'}${detail}`;
+  return `${kind ? words.names[kind] : '?'}${detail}`;
 }
 
 /** A slot with every setting it has, for telling two layouts apart: "year cycle (letters in order ABC, …)". */

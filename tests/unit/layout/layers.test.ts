@@ -14,6 +14,7 @@ const rows = [
   ['check'],
   ['question'],
   ['case'],
+  ['words'],
   ['watch'],
   ['bridge', 'ui'],
   ['cli'],

@@ -1,8 +1,15 @@
-import { capitals, classOf, listCells, type SlotRule } from './cell';
+import * as z from 'zod';
+import { capitals, classOf, listCells } from '../cell';
+import { defineSlot } from '../kind';
 
 /** A plant's code. When the file lists no plant of that length, any letters fit and name no place. */
-export const plantSlot: SlotRule<'plant'> = {
+export const plantSlot = defineSlot({
   kind: 'plant',
+  schemas: [
+    z.strictObject({ plant: z.number().int().min(1).max(6) }).describe('The code of a plant, so many characters long.'),
+  ],
+  fresh: { plant: 2 },
+  fields: [{ name: 'plant', as: 'number', label: 'length' }],
   shape: (slot, { plantCodes }) => {
     const codes = plantCodes.filter((code) => code.length === slot.plant);
     const writes = `${slot.plant} characters`;
@@ -23,4 +30,4 @@ export const plantSlot: SlotRule<'plant'> = {
       group: { name: 'plant', writes, width: slot.plant, values: codes, expected: `a plant on file: ${shown}` },
     };
   },
-};
+});
