@@ -1,10 +1,11 @@
 import type { Part } from '../claim/types';
+import { plainName } from '../maker';
 import type { Construction } from '../maker/types';
 import { periodSpan, type Span, spanWords } from '../span';
 import { dateOf } from './dated';
 import { daysApart, yearDays } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
-import { namedModel, plainName } from './models';
+import { namedModel } from './models';
 import { askPhoto, quote } from './wording';
 
 export const constructionAgainstDate = defineCheck({

@@ -1,5 +1,5 @@
+import { plainName } from '../maker';
 import { defineCheck, practice } from './frame';
-import { plainName } from './models';
 import { askFact, listWords, quote } from './wording';
 
 const ask = askFact('authorship', 'Could you confirm in writing who made it, and how you know?');

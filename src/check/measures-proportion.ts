@@ -1,7 +1,8 @@
 import type { Measure } from '../listing/types';
+import { plainName } from '../maker';
 import type { Model } from '../maker/types';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
-import { namedModel, plainName } from './models';
+import { namedModel } from './models';
 import { mmWords, modelMm, namedSides, type Side, sides, statedSide } from './sizes';
 import { commonAsks, listWords } from './wording';
 

@@ -1,15 +1,7 @@
 import type { Claim } from '../claim/types';
 import type { Field } from '../listing/types';
+import { plainName } from '../maker';
 import type { Model } from '../maker/types';
-
-/** Lower case, without accents, one space between words: how names are compared. */
-export const plainName = (name: string): string =>
-  name
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim();
 
 /** The model that the listing names: in its model claims, its model field or its title, the longest name first. */
 export function namedModel(

@@ -1,4 +1,5 @@
 import type { Claim, ClaimOf } from '../claim/types';
+import { plainName } from '../maker';
 import type { Construction, MakerFile } from '../maker/types';
 import { periodSpan, type Span, spanWords, unionOf } from '../span';
 import { claimStatement } from './from-claims';
@@ -21,14 +22,8 @@ export function fromMaker(claims: readonly Claim[], maker: MakerFile | null): Ev
   });
 }
 
-/** Lower case without accents, words parted by one space, with a space at both ends so that whole words are found. */
-const fold = (words: string): string =>
-  ` ${words
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim()} `;
+/** The name with a space at both ends, so that whole words are found in it. */
+const fold = (words: string): string => ` ${plainName(words)} `;
 
 const names = (said: string, name: string) => said.includes(fold(name));
 

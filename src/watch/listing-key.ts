@@ -1,5 +1,4 @@
-/** Address parameters that only track the visitor. Own list, common practice, no source. */
-const tracking = /^(utm_.+|fbclid|gclid|dclid|msclkid|mc_[ce]id|igshid|yclid|_ga|ref|ref_|spm|trk)$/i;
+import { isTracking } from '../listing/tracking';
 
 /**
  * The address of a listing without tracking, so that a second visit finds the saved case. The fragment stays: on a
@@ -9,6 +8,6 @@ export function listingKey(url: string): string {
   const match = /^([^?#]*)(?:\?([^#]*))?(?:#(.*))?$/s.exec(url);
   if (!match) return url;
   const [, address = '', query = '', fragment = ''] = match;
-  const kept = query.split('&').filter((part) => part !== '' && !tracking.test(part.split('=')[0] ?? ''));
+  const kept = query.split('&').filter((part) => part !== '' && !isTracking(part.split('=')[0] ?? ''));
   return `${address}${kept.length > 0 ? `?${kept.sort().join('&')}` : ''}${fragment ? `#${fragment}` : ''}`;
 }

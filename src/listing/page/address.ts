@@ -1,3 +1,4 @@
+import { isTracking } from '../tracking';
 import { attribute, select } from './dom';
 
 /** The part of the platform's URL that is used here; linkedom and Node have the same. */
@@ -29,14 +30,12 @@ export function baseOf(document: Document, pageUrl: string): string {
   return (base && webAddress(attribute(base, 'href'), pageUrl)) || pageUrl;
 }
 
-const tracking = /^(utm_\w+|gclid|fbclid|msclkid|mc_[ce]id|ref|ref_|referrer|source|src|campaign|_ga|igshid|spm|scm)$/i;
-
 /** An address for comparing pages: no scheme, "www.", fragment, tracking words, trailing slash; small-letter host. */
 export function comparableAddress(address: string, base: string): string | null {
   const absolute = webAddress(address, base);
   const url = absolute === null ? null : parse(absolute);
   if (!url) return null;
-  const kept = [...url.searchParams].filter(([name]) => !tracking.test(name)).sort(([a], [b]) => (a < b ? -1 : 1));
+  const kept = [...url.searchParams].filter(([name]) => !isTracking(name)).sort(([a], [b]) => (a < b ? -1 : 1));
   const query = kept.map(([name, value]) => `${name}=${value}`).join('&');
   const path = url.pathname.replace(/\/(index\.(html?|php))?$/, '');
   return `${url.host.replace(/^www\./, '')}${path}${query === '' ? '' : `?${query}`}`;

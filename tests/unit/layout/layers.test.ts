@@ -92,10 +92,11 @@ describe('layers', () => {
 
 /**
  * Folders with a second door, for whom: words are read in the page and again by claims; generated files are made by
- * commands alone; and some folders have a door for each place (page, worker, panel) that their parts run in.
+ * commands alone; the watch list compares addresses as the page does; and some folders have a door for each place (page, worker, panel) that their parts run in.
  */
 function isSecondDoor(folder: string, path: string): boolean {
   if (path === 'listing/text') return folder === 'claim';
+  if (path === 'listing/tracking') return folder === 'watch';
   if (path === 'check/docs' || path === 'maker/json-schema') return folder === 'cli';
   return (
     ['cli', 'ui', 'bridge'].includes(folder) && /^(stamp|listing|watch|bridge)\/[a-z-]+(\/index)?(\.ts)?$/.test(path)
