@@ -1,3 +1,4 @@
+import { differenceWords } from '../code';
 import type { Nearest, Reading } from '../code/types';
 import { spansMeet, spanWords } from '../span';
 import { readingsWords, readingWords, settledCodes } from './codes';
@@ -30,7 +31,7 @@ export const codeFitsMaker = defineCheck({
       }
       if (decoding.misfits.length > 0) return [];
       const near = decoding.nearest[0];
-      const hint = near ? nearWords(near) : '';
+      const hint = near ? nearWords(decoding.code, near) : '';
       const statement = `${sentence(words)}, which fits none of ${facts.maker.name}'s code systems.${hint}`;
       return [{ kind: 'doubt', key, statement, photos, source, asks: [commonAsks.stampPhoto] }];
     });
@@ -40,8 +41,10 @@ export const codeFitsMaker = defineCheck({
 const inPeriod = ({ span, systemUsed }: Reading) => span === null || spansMeet(span, systemUsed);
 
 /** The nearest code in a sentence; the same text is one whose only reading lies out of its system's time. */
-function nearWords({ change, text, reading }: Nearest): string {
-  if (change !== 'none') return ` The nearest code that does is ${text} (${change}).`;
+function nearWords(read: string, near: Nearest): string {
+  const { text, reading } = near;
+  const difference = differenceWords(read, near);
+  if (difference !== null) return ` The nearest code that does is ${text}${difference ? ` (${difference})` : ''}.`;
   const used = spanWords(reading.systemUsed);
   return ` By the system ${reading.system.id} (${used}) it would read ${readingWords(reading)}, which is not certain enough.`;
 }

@@ -1,4 +1,6 @@
-import { settledCodes } from './codes';
+import { differenceWords } from '../code';
+import type { Nearest } from '../code/types';
+import { type SettledCode, settledCodes } from './codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { misfitInTime } from './in-time';
 import { commonAsks, sentence } from './wording';
@@ -29,7 +31,7 @@ export const codeSlotPossible = defineCheck({
       const system = facts.maker.codeSystems.find(({ id }) => id === misfit.system.id);
       const near = (inTime ?? decoding).nearest[0];
       const maybeMisread = near !== undefined && near.likelihood >= misreadExplains;
-      const hint = near ? ` ${near.text} would read (${near.change}).` : '';
+      const hint = near ? hintWords(code, near) : '';
       return [
         {
           kind: hard && !maybeMisread ? 'contradiction' : 'doubt',
@@ -43,3 +45,9 @@ export const codeSlotPossible = defineCheck({
     });
   },
 });
+
+function hintWords({ decoding, readings }: SettledCode, near: Nearest): string {
+  const difference = differenceWords(readings[0]?.text ?? decoding.code, near);
+  if (difference === null) return '';
+  return ` ${near.text} would read${difference ? ` (${difference})` : ''}.`;
+}

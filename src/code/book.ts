@@ -17,6 +17,8 @@ export interface BookSystem {
   id: string;
   /** Where the maker file has it from. */
   source: string | undefined;
+  /** Whether the maker file is invented, for demonstration. */
+  invented: boolean;
   used: Span;
   reversed: boolean;
   layouts: LaidLayout[];
@@ -75,7 +77,11 @@ export function openSystem(
   }
   const used = periodSpan(system.used) ?? anyTime;
   const reversed = system.reversed ?? false;
-  return { system: { maker, id: system.id, source: system.source, used, reversed, layouts, plants, weight }, faults };
+  const { id, source } = system;
+  return {
+    system: { maker, id, source, invented: false, used, reversed, layouts, plants, weight },
+    faults,
+  };
 }
 
 const opened = new WeakMap<MakerFile, Book>();
@@ -85,7 +91,10 @@ export function openBook(file: MakerFile): Book {
   const known = opened.get(file);
   if (known) return known;
   const plants = bookPlants(file.plants);
-  const systems = file.codeSystems.map((system) => openSystem(system, file.maker, plants).system);
+  const systems = file.codeSystems.map((system) => ({
+    ...openSystem(system, file.maker, plants).system,
+    invented: file.invented === true,
+  }));
   const book = { maker: file.maker, systems };
   opened.set(file, book);
   return book;

@@ -3,6 +3,7 @@ export { type DecodeOptions, decodeLattice, decodeText, freeDecode } from './dec
 export { encodeReading } from './encode';
 export { decodeExactly } from './exact';
 export { type CodeFamily, codeFamilies } from './families';
+export { differenceWords } from './near-words';
 export { readStated, readsAs, readsOf } from './reads';
 export { acceptanceLevel } from './settle';
 export { formOfKind, kindOfSlot, type Slot, type SlotKindName, slotForms, slotKinds } from './slot';

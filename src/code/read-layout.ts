@@ -3,7 +3,7 @@ import { type Impossible, interpret } from './interpret';
 import { type LaidLayout, longestCode } from './layout';
 import { shapeMass } from './mass';
 import { expectedShare, wideShare } from './prior';
-import { readingOf } from './reading';
+import { readingOf, shortName } from './reading';
 import { leftOut, type Step, searchLayout } from './search';
 import type { Weighed, WeighedMisfit } from './settle';
 
@@ -66,7 +66,7 @@ export function misfitLayout(
     const wrong = impossibleIn(plain, system, laid, latestYear);
     if (!wrong) return [];
     const { slot, value, expected, share } = wrong;
-    const misfit = { text, probability: 0, system: { maker: system.maker, id: system.id }, slot, value, expected };
+    const misfit = { text, probability: 0, system: shortName(system), slot, value, expected };
     return [{ misfit, weight: known * probability * share, mass: probability }];
   });
 }

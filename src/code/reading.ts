@@ -66,10 +66,16 @@ function reasonsOf(system: BookSystem, laid: LaidLayout, path: string, meaning: 
 }
 
 /** The name of the rule book that a reading follows, with the source that its file gives. */
-const systemName = ({ maker, id, source }: BookSystem): SystemName => ({
+const systemName = (system: BookSystem): SystemName => ({
+  ...shortName(system),
+  ...(system.source ? { source: system.source } : {}),
+});
+
+/** The same without its source, for what only fails to fit. */
+export const shortName = ({ maker, id, invented }: BookSystem): SystemName => ({
   maker,
   id,
-  ...(source ? { source } : {}),
+  ...(invented ? { invented: true } : {}),
 });
 
 /** A reading of a filled layout, its probability still to be given. */

@@ -16,6 +16,8 @@ export const systemNameSchema = z.strictObject({
   id: z.string(),
   /** Where the maker file has the system from; absent when it does not say. */
   source: z.string().optional(),
+  /** Whether its maker file is invented, for demonstration: whoever shows the system says so. */
+  invented: z.literal(true).optional(),
 });
 export type SystemName = z.infer<typeof systemNameSchema>;
 

@@ -49,6 +49,7 @@ export const strings = {
     list: 'This page shows many pieces. Open the page of one of them and read again.',
   },
   demoMaker: 'The maker file is invented, for demonstration.',
+  inventedName: (maker: string) => `${maker} (invented)`,
   makerFile: (maker: string) => `Checked against the maker file “${maker}”.`,
 
   summary: { title: 'What stands', nothing: 'Nothing found yet.' },
@@ -85,7 +86,9 @@ export const strings = {
     share: (probability: number) => `${Math.round(probability * 100)} in 100`,
     noSystem: 'Fits no code system on file.',
     misfit: (slot: string, value: string, expected: string) => `${slot} ${value}: expected ${expected}`,
-    nearest: (text: string, change: string) => `Near: ${text} (${change})`,
+    nearest: (text: string, difference: string, system: string) =>
+      `Near: ${text}${difference ? ` (${difference})` : ''}, by ${system}`,
+    barely: (system: string, says: string) => `By ${system} it would read ${says}, which is not certain enough.`,
     inPhoto: (number: number, copy = '') => (copy === '' ? `Photo ${number}` : `Photo ${number}, from a ${copy}`),
     inListing: 'Quoted in the listing',
     typed: 'Typed by you',
@@ -96,6 +99,7 @@ export const strings = {
     typeAction: 'Decode',
     remove: (code: string) => `Remove ${code}`,
     reading: (system: string) => `by ${system}`,
+    family: (shape: string) => `its shape alone, ${shape}`,
     slot: 'Part',
     characters: 'Characters',
     says: 'Says',

@@ -45,6 +45,8 @@ const leastBits = 4;
 export function learnSystem(examples: readonly KnownCode[], options: LearnOptions = {}): Learned {
   const { facts, unusable } = readFacts(examples);
   const wrong = Math.min(options.wrong ?? 0, Math.max(0, facts.length - 1));
+  const codes = new Set(facts.map(({ bare }) => bare)).size;
+  if (facts.length > 0 && codes - wrong < 2) return oneCodeOnly(codes, wrong, unusable);
   const found = framesOf(facts, wrong).flatMap((frame) => {
     const serial = serialCandidate(frame, wrong);
     return [...candidatesOf(frame, wrong), ...(serial ? [serial] : [])];
@@ -64,6 +66,13 @@ export function learnSystem(examples: readonly KnownCode[], options: LearnOption
     unusable,
     words: wordsOf(remaining, facts.length, ambiguous, tellingCode),
   };
+}
+
+/** A layout that was made to fit one code explains nothing: any code fits some of them. */
+function oneCodeOnly(codes: number, wrong: number, unusable: Learned['unusable']): Learned {
+  const left = codes === 1 ? 'One code' : `One code of ${codes}, when ${wrong} may be wrong,`;
+  const words = `${left} cannot tell how a maker's codes are written: give more known codes, of different dates.`;
+  return { remaining: [], others: [], ambiguous: true, tellingCode: null, unusable, words };
 }
 
 function distinct(ranked: readonly Candidate[]): Candidate[] {

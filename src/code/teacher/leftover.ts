@@ -165,7 +165,7 @@ function plainSlot(frame: Frame, run: Run, plantWanted: boolean, leftover: Lefto
     return { ...at, slot: { literal: texts[0]! } };
   }
   if (texts.every(isDigits)) {
-    leftover.words.push(`running number of ${width} digits`);
+    leftover.words.push(width === 1 ? 'running number of one digit' : `running number of ${width} digits`);
     return { ...at, slot: { serial: width } };
   }
   if (texts.every(isLetters) && width <= 3 && plantWanted) {

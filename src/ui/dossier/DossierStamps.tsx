@@ -1,9 +1,11 @@
-import type { Decoding } from '../../code/types';
 import type { Dossier, DossierStamp } from '../../watch';
 import { ReadingTable } from '../parts/ReadingTable';
+import { Unexplained } from '../parts/Unexplained';
 import { strings } from '../strings';
 
 const words = strings.stamp;
+/** The dossier keeps what the panel cuts short. */
+const mostTold = 12;
 
 /** Every code of the case: where it was seen, its pictures, and each way to read it slot by slot. */
 export const DossierStamps = ({ dossier: { read, unclear, kase } }: { dossier: Dossier }) => (
@@ -23,7 +25,12 @@ export const DossierStamps = ({ dossier: { read, unclear, kase } }: { dossier: D
         </ul>
       </section>
     )}
-    {kase.maker !== null && <p class="muted">{strings.makerFile(kase.maker)}</p>}
+    {kase.maker !== null && (
+      <p class="muted">
+        {strings.makerFile(kase.maker)}
+        {kase.makerInvented && ` ${strings.demoMaker}`}
+      </p>
+    )}
   </section>
 );
 
@@ -47,22 +54,10 @@ function Read({ stamp }: { stamp: DossierStamp }) {
           </ul>
         </div>
       ))}
-      {readings.length === 0 && <p>{words.noSystem}</p>}
-      {readings.length === 0 && <Misfits decoding={decoding} />}
+      <Unexplained decoding={decoding} most={mostTold} />
     </article>
   );
 }
-
-const Misfits = ({ decoding: { misfits, nearest } }: { decoding: Decoding }) => (
-  <ul class="misfits">
-    {misfits.map(({ slot, value, expected, system }) => (
-      <li key={`${system.id} ${slot} ${value}`}>{words.misfit(slot, value, expected)}</li>
-    ))}
-    {nearest.map(({ text, change, system }) => (
-      <li key={`${system.id} ${text}`}>{words.nearest(text, change)}</li>
-    ))}
-  </ul>
-);
 
 /** What stayed uncertain is no reading: its picture and the few texts that it may be, for an eye to judge. */
 function Unclear({ stamp }: { stamp: DossierStamp }) {

@@ -24,6 +24,7 @@ export function chanceWords(byChance: number): string {
 /** What is known after a search, in a sentence or two. */
 export function outcomeWords(learned: Learned, examples: readonly KnownCode[], wrong: number): string {
   const [best] = learned.remaining;
+  if (!best && learned.ambiguous) return learned.words;
   if (!best) return words.outcome.none(examples.length, wrong);
   if (learned.remaining.length > 1) return words.outcome.several(learned.remaining.length);
   return learned.ambiguous ? words.outcome.weak : words.outcome.one;

@@ -1,6 +1,10 @@
 import type { Decoding } from '../../code/types';
 import { strings } from '../strings';
 import { ReadingTable } from './ReadingTable';
+import { Unexplained } from './Unexplained';
+
+/** More ways in which a code fits nothing would bury it. */
+const mostTold = 3;
 
 interface Props {
   decoding: Decoding;
@@ -31,8 +35,7 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove 
         )}
       </header>
       {decoding.accepted ? best && <ReadingTable reading={best} /> : <Candidates decoding={decoding} />}
-      {decoding.accepted && !best && <p>{strings.stamp.noSystem}</p>}
-      {decoding.accepted && <Misfits decoding={decoding} />}
+      {decoding.accepted && <Unexplained decoding={decoding} most={mostTold} />}
       {decoding.accepted && others.length > 0 && (
         <details class="quiet">
           <summary>{strings.stamp.otherReadings(others.length)}</summary>
@@ -59,19 +62,5 @@ function Candidates({ decoding }: { decoding: Decoding }) {
         ))}
       </ul>
     </>
-  );
-}
-
-function Misfits({ decoding: { misfits, nearest, readings } }: { decoding: Decoding }) {
-  if (readings.length > 0) return null;
-  return (
-    <ul class="misfits">
-      {misfits.slice(0, 3).map(({ slot, value, expected, system }) => (
-        <li key={`${system.id} ${slot}`}>{strings.stamp.misfit(slot, value, expected)}</li>
-      ))}
-      {nearest.slice(0, 3).map(({ text, change, system }) => (
-        <li key={`${system.id} ${text}`}>{strings.stamp.nearest(text, change)}</li>
-      ))}
-    </ul>
   );
 }

@@ -1,20 +1,14 @@
 import type { Reading } from '../../code/types';
 import { placeName } from '../../place';
-import { spanWords } from '../../span';
 import { strings } from '../strings';
+import { readingWords, systemWords } from '../system-words';
 
 /** What one reading of a code says, and slot by slot why. */
 export function ReadingTable({ reading }: { reading: Reading }) {
-  const says = [reading.span && spanWords(reading.span), reading.places.map(placeName).join(' or ')].filter(Boolean);
   return (
     <div class="reading">
       <p class="reading-says">
-        {says.join(', ') || reading.text}{' '}
-        <span class="muted">
-          {strings.stamp.reading(
-            [reading.system.maker, reading.system.id.replaceAll('-', ' ')].filter(Boolean).join(', '),
-          )}
-        </span>
+        {readingWords(reading)} <span class="muted">{strings.stamp.reading(systemWords(reading.system))}</span>
       </p>
       <Sources reading={reading} />
       <table>

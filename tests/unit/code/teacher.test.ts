@@ -213,3 +213,34 @@ test('the chosen layout is written into a maker file that is accepted and reads 
   expect(sound.readings.map(readsOf)).toEqual(['1999-10, ES']);
   expect(empty.file.codeSystems).toEqual([]);
 });
+
+test('one code cannot tell a layout, however often it is given, and none is called the likeliest', () => {
+  const one = known(['KV0915', '1995-01, BE']);
+  for (const examples of [one, [...one, ...one]]) {
+    const learned = learnSystem(examples);
+    expect(learned.remaining).toEqual([]);
+    expect(learned.ambiguous).toBe(true);
+    expect(learned.words).toBe(
+      "One code cannot tell how a maker's codes are written: give more known codes, of different dates.",
+    );
+  }
+  const two = learnSystem(known(['KV0915', '1995-01, BE'], ['HJ1929', '1999-12, FR']), { wrong: 1 });
+  expect(two.remaining).toEqual([]);
+  expect(two.words).toMatch(/^One code of 2, when 1 may be wrong, cannot tell/);
+});
+
+test('a single digit that is not explained is called one digit', () => {
+  const learned = learnSystem(
+    known(
+      ['KV09157', '1995-01, BE'],
+      ['HJ19292', '1999-12, FR'],
+      ['ZM00849', '2004-08, ES'],
+      ['WQ10125', '2002-11, US'],
+      ['KV09631', '1993-06, BE'],
+      ['HJ00528', '2002-05, FR'],
+    ),
+  );
+  const words = [...learned.remaining, ...learned.others].flatMap((candidate) => candidate.words);
+  expect(words).toContain('running number of one digit');
+  expect(words.filter((said) => /\b1 digits/.test(said))).toEqual([]);
+});

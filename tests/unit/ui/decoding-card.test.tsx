@@ -1,0 +1,40 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { expect, test } from 'vitest';
+import { decodeText } from '../../../src/code';
+import type { Decoding, Nearest } from '../../../src/code/types';
+import { builtInMakers } from '../../../src/maker';
+import { DecodingCard } from '../../../src/ui/parts/DecodingCard';
+
+const show = (decoding: Decoding): string => {
+  const room = document.createElement('div');
+  render(<DecodingCard decoding={decoding} picture={null} where="Photo 1" pictureLabel="" />, room);
+  return room.textContent ?? '';
+};
+const known = decodeText('KV0915', { makers: builtInMakers, maker: 'Ondrasse', now: '2026-01-15' });
+const [reading] = known.readings;
+const near = (code: string, change: string): Decoding => {
+  const nearest: Nearest = { text: 'KV0915', system: reading!.system, change, likelihood: 0.7, reading: reading! };
+  return { ...known, code, readings: [], misfits: [], nearest: [nearest] };
+};
+
+test('whose system a code reads under is said, and that its maker is invented', () => {
+  expect(show(known)).toContain('January 1995, Belgium by Ondrasse (invented), interleaved month');
+});
+
+test('a near code is told by what differs', () => {
+  const words = show(near('KVO915', 'read as "KV0915"'));
+  expect(words).toContain('Fits no code system on file.');
+  expect(words).toContain('Near: KV0915 ("O" in place 3 read as "0", which look alike), by Ondrasse (invented)');
+});
+
+test('the same text is never called near', () => {
+  for (const change of ['none', 'read as "KV0915"']) {
+    const words = show(near('KV 0915', change));
+    expect(words).not.toContain('Near:');
+    expect(words).not.toContain('Fits no code system');
+    expect(words).toContain(
+      'By Ondrasse (invented), interleaved month it would read January 1995, Belgium, which is not certain enough.',
+    );
+  }
+});
