@@ -4,13 +4,11 @@ import { strings } from './strings';
 import { AxisTable, TimeAxisTable } from './TimeAxisTable';
 
 const words = strings.axis;
-/** Heights in CSS pixels; widths are shares of whatever room there is. */
-const rowHeight = 34;
+/** Heights in CSS pixels; widths are shares of whatever room there is, and words stand outside the drawing. */
+const trackHeight = 14;
 const barHeight = 10;
-const labelBaseline = 13;
-const barTop = 19;
-const headHeight = 22;
-const longestLabel = 44;
+const barTop = 2;
+const longestLabel = 80;
 /** More single facts that would each explain everything say only that two stand against each other. */
 const mostExplanations = 2;
 /** More bars than this would bury the ones that matter; the table holds them all. */
@@ -54,35 +52,24 @@ export function TimeAxis({ evidence, reasoning, tableShown = false }: Props) {
   );
 }
 
+/** Each row is its words and, under them, a track of its own: nothing drawn crosses a word, whatever the font's size. */
 function Drawing({ layout, agreed }: { layout: AxisLayout; agreed: string }) {
   const hatch = useId();
-  const { ticks, years, agreeing } = layout;
-  const rows = layout.rows.slice(0, mostRows);
-  const height = headHeight + rows.length * rowHeight + 4;
+  const { ticks, years } = layout;
   return (
-    <svg
-      class="time-axis-chart"
-      role="img"
-      aria-label={words.chart(years[0], years[1], agreed)}
-      width="100%"
-      height={height}
-    >
-      <Hatch id={hatch} />
-      {agreeing.bars.map((bar) => (
-        <Band key={bar.start} bar={bar} height={height} />
-      ))}
-      {ticks.map(({ year, at }) => (
-        <g key={year}>
-          <line class="time-axis-tick" x1={percent(at)} x2={percent(at)} y1={headHeight - 4} y2={height} />
-          <text class="time-axis-year" x={percent(at)} y={14} dx={3}>
+    <div class="time-axis-chart" role="img" aria-label={words.chart(years[0], years[1], agreed)}>
+      <svg class="time-axis-years" width="100%">
+        <Hatch id={hatch} />
+        {ticks.map(({ year, at }) => (
+          <text key={year} class="time-axis-year" x={percent(at)} y="1em" dx={3}>
             {year}
           </text>
-        </g>
+        ))}
+      </svg>
+      {layout.rows.slice(0, mostRows).map((row) => (
+        <Row key={row.evidence[0]} row={row} layout={layout} hatch={hatch} />
       ))}
-      {rows.map((row, at) => (
-        <Row key={row.evidence[0]} row={row} y={headHeight + at * rowHeight} hatch={hatch} />
-      ))}
-    </svg>
+    </div>
   );
 }
 
@@ -94,14 +81,14 @@ const Hatch = ({ id }: { id: string }) => (
   </defs>
 );
 
-const Band = ({ bar, height }: { bar: AxisBar; height: number }) => {
+const Band = ({ bar }: { bar: AxisBar }) => {
   const width = Math.max(leastShare, bar.end - bar.start);
   const start = Math.min(bar.start, 1 - width);
   return (
     <g class="time-axis-band">
-      <rect x={percent(start)} y={headHeight - 4} width={percent(width)} height={height - headHeight + 4} />
-      <line x1={percent(start)} x2={percent(start)} y1={headHeight - 4} y2={height} />
-      <line x1={percent(start + width)} x2={percent(start + width)} y1={headHeight - 4} y2={height} />
+      <rect x={percent(start)} y={0} width={percent(width)} height={trackHeight} />
+      <line x1={percent(start)} x2={percent(start)} y1={0} y2={trackHeight} />
+      <line x1={percent(start + width)} x2={percent(start + width)} y1={0} y2={trackHeight} />
     </g>
   );
 };
@@ -112,46 +99,51 @@ const shorten = (text: string) => (text.length > longestLabel ? `${text.slice(0,
 const rowName = ({ kind, about }: AxisRow) =>
   about ? `${about.charAt(0).toUpperCase()}${about.slice(1)}` : words.kinds[kind];
 
-function Row({ row, y, hatch }: { row: AxisRow; y: number; hatch: string }) {
+function Row({ row, layout: { ticks, agreeing }, hatch }: { row: AxisRow; layout: AxisLayout; hatch: string }) {
   // Several marks may stand on one piece: only the statement says which one a row is.
   const label = row.kind === 'mark' ? row.statement : `${rowName(row)}: ${row.words}`;
   return (
-    <g class={`time-axis-row time-axis-${row.strength}`} data-evidence={row.evidence.join(' ')}>
-      <title>{row.statement}</title>
-      <text class="time-axis-label" x={0} y={y + labelBaseline}>
-        {shorten(label)}
-      </text>
-      {row.bars.map((bar) => (
-        <Bar key={bar.start} bar={bar} y={y + barTop} fill={row.strength === 'hard' ? null : hatch} />
-      ))}
-      {row.beyond.map((side) => (
-        <Arrow key={side} side={side === 'before' ? 'left' : 'right'} y={y + barTop} />
-      ))}
-    </g>
+    <div class={`time-axis-row time-axis-${row.strength}`} data-evidence={row.evidence.join(' ')} title={row.statement}>
+      <p class="time-axis-label">{shorten(label)}</p>
+      <svg class="time-axis-track" width="100%" height={trackHeight}>
+        {agreeing.bars.map((bar) => (
+          <Band key={bar.start} bar={bar} />
+        ))}
+        {ticks.map(({ year, at }) => (
+          <line key={year} class="time-axis-tick" x1={percent(at)} x2={percent(at)} y1={0} y2={trackHeight} />
+        ))}
+        {row.bars.map((bar) => (
+          <Bar key={bar.start} bar={bar} fill={row.strength === 'hard' ? null : hatch} />
+        ))}
+        {row.beyond.map((side) => (
+          <Arrow key={side} side={side === 'before' ? 'left' : 'right'} />
+        ))}
+      </svg>
+    </div>
   );
 }
 
-function Bar({ bar, y, fill }: { bar: AxisBar; y: number; fill: string | null }) {
+function Bar({ bar, fill }: { bar: AxisBar; fill: string | null }) {
   const width = Math.max(leastShare, bar.end - bar.start);
   return (
     <>
       <rect
         class="time-axis-bar"
         x={percent(Math.min(bar.start, 1 - width))}
-        y={y}
+        y={barTop}
         width={percent(width)}
         height={barHeight}
         {...(fill ? { fill: `url(#${fill})`, 'stroke-dasharray': '4 2' } : {})}
       />
-      {bar.opensLeft ? <Arrow side="left" y={y} /> : null}
-      {bar.opensRight ? <Arrow side="right" y={y} /> : null}
+      {bar.opensLeft ? <Arrow side="left" /> : null}
+      {bar.opensRight ? <Arrow side="right" /> : null}
     </>
   );
 }
 
 /** A point at the edge of the axis: the dates run on beyond it. Drawn in a box of its own that sits at the edge. */
-const Arrow = ({ side, y }: { side: 'left' | 'right'; y: number }) => (
-  <svg class="time-axis-arrow" x={side === 'left' ? '0%' : '100%'} y={y} overflow="visible" aria-hidden="true">
+const Arrow = ({ side }: { side: 'left' | 'right' }) => (
+  <svg class="time-axis-arrow" x={side === 'left' ? '0%' : '100%'} y={barTop} overflow="visible" aria-hidden="true">
     <path
       d={
         side === 'left'

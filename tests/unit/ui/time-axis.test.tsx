@@ -25,11 +25,12 @@ const evidence = [
 
 test('one image with a name that says the result, a row for each statement, and the stretch that agrees', () => {
   const room = show(evidence);
-  const chart = room.querySelector('svg.time-axis-chart')!;
+  const chart = room.querySelector('.time-axis-chart')!;
   expect(chart.getAttribute('role')).toBe('img');
   expect(chart.getAttribute('aria-label')).toContain('3 facts agree on 1994');
   expect(room.querySelectorAll('.time-axis-row')).toHaveLength(3);
-  expect(chart.querySelectorAll('.time-axis-band')).toHaveLength(1);
+  for (const row of chart.querySelectorAll('.time-axis-row'))
+    expect(row.querySelectorAll('.time-axis-band')).toHaveLength(1);
   expect(room.querySelector('.time-axis-agreed')?.textContent).toBe('3 facts agree on 1994, Belgium.');
 });
 
@@ -51,6 +52,19 @@ test('the table behind it says every row in words and is opened by a native summ
   expect(cells).toHaveLength(3);
 });
 
+test('a row’s words stand outside of the drawing, so that no bar, band or tick can cross them', () => {
+  const chart = show(evidence).querySelector('.time-axis-chart')!;
+  const labels = [...chart.querySelectorAll('.time-axis-label')];
+  expect(labels.map(({ textContent }) => textContent)).toEqual([
+    'Listing: 1994',
+    'Code as quoted: 1993 to 1996',
+    'The fact zip stands',
+  ]);
+  for (const label of labels) expect(label.closest('svg')).toBeNull();
+  for (const bar of chart.querySelectorAll('.time-axis-bar, .time-axis-band, .time-axis-tick'))
+    expect(bar.closest('.time-axis-track')).not.toBeNull();
+});
+
 test('nothing is styled inline, which the content security policy would drop', () => {
   expect(show(evidence).querySelectorAll('[style]')).toHaveLength(0);
 });
@@ -66,7 +80,7 @@ test('in a tie every side is named, in words and in the table, and has its band'
   const lining = piece('lining', { spans: [yearsSpan(1970, null)] });
   const room = show([piece('claim', { spans: [yearSpan(1987)] }), piece('code', { spans: [yearSpan(1998)] }), lining]);
   expect(room.querySelector('.time-axis-agreed')?.textContent).toBe('2 facts agree on 1987, and as many on 1998.');
-  expect(room.querySelectorAll('.time-axis-chart .time-axis-band')).toHaveLength(2);
+  expect(room.querySelectorAll('.time-axis-row:first-of-type .time-axis-band')).toHaveLength(2);
   expect([...room.querySelectorAll('tbody td:last-child')].map((cell) => cell.textContent)).toEqual([
     'firm; on one of the equal sides',
     'firm; on one of the equal sides',
