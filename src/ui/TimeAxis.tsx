@@ -58,7 +58,7 @@ function Drawing({ layout, agreed }: { layout: AxisLayout; agreed: string }) {
   const { ticks, years } = layout;
   return (
     <div class="time-axis-chart" role="img" aria-label={words.chart(years[0], years[1], agreed)}>
-      <svg class="time-axis-years" width="100%">
+      <svg class="time-axis-years" width="100%" aria-hidden="true">
         <Hatch id={hatch} />
         {ticks.map(({ year, at }) => (
           <text key={year} class="time-axis-year" x={percent(at)} y="1em" dx={3}>
@@ -105,7 +105,7 @@ function Row({ row, layout: { ticks, agreeing }, hatch }: { row: AxisRow; layout
   return (
     <div class={`time-axis-row time-axis-${row.strength}`} data-evidence={row.evidence.join(' ')} title={row.statement}>
       <p class="time-axis-label">{shorten(label)}</p>
-      <svg class="time-axis-track" width="100%" height={trackHeight}>
+      <svg class="time-axis-track" width="100%" height={trackHeight} aria-hidden="true">
         {agreeing.bars.map((bar) => (
           <Band key={bar.start} bar={bar} />
         ))}

@@ -29,7 +29,7 @@ test('a reading tells its slots, plant, period and reasons', () => {
   expect(probability).toBeGreaterThan(0.99);
   expect(reading).toEqual({
     text: 'KV0915',
-    system: { maker: 'Ondrasse', id: 'interleaved-month', source: 'invented for the demonstration' },
+    system: { maker: 'Ondrasse', id: 'interleaved-month', source: 'invented for the demonstration', invented: true },
     parts: [
       { slot: 'plant', text: 'KV', start: 0, end: 2, says: 'Belgium' },
       { slot: 'month tens', text: '0', start: 2, end: 3, says: 'January' },

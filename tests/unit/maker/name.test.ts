@@ -13,8 +13,7 @@ test('"Calderwick & Rook" is "Calderwick and Rook", for files, models and the ma
   const file = { maker: sign, aliases: [] as string[] } as MakerFile;
   expect(findMaker(word, [file])).toBe(file);
   const model = { name: 'Roost & Rye' };
-  const claims = [{ ...claim('model', 'Roost and Rye', { model: 'Roost and Rye' }), id: 'm' }];
-  expect(namedModel([model], { model: claims, fields: [] })?.model).toBe(model);
+  expect(namedModel([model], { model: [], fields: [stated('The roost and rye bag')] })?.model).toBe(model);
   const named = { ...claim('maker', sign, { maker: sign }), id: 'one' };
   expect(said(makerStated, facts({ listing: withPhotos(1, { maker: stated(word) }), claims: [named] }))).toEqual([
     'silent',
