@@ -1,16 +1,22 @@
+import ipaddr from 'ipaddr.js';
+
 /**
- * Whether a photo's address may be asked for. Only http and https; and never a private, loopback or link-local
- * address or a single-label name, unless the page itself came from that very host: a page must not send the
- * extension into a network that only the user can reach. A public name that resolves to a private address cannot be
- * seen from here; the browser's own network-access rules have to hold there.
- * Ranges: RFC 1918, RFC 6598 (100.64/10), RFC 3927 (169.254/16), RFC 1122 (127/8, 0/8), RFC 4193 (fc00::/7),
- * RFC 4291 (::1, fe80::/10, IPv4-mapped).
+ * The address under which a photo is asked for, or null where it must not be asked at all. Only http and https, without
+ * user name and password; and never a host that only this machine or its network reaches, unless the page itself
+ * stands on that very host: a page must not send the extension where only the user can go.
+ *
+ * A secure page's pictures are asked for securely, as the browser itself does for images (W3C Mixed Content, "Upgrade
+ * mixed content": a host given as a number is not upgraded but blocked, so such an address is none here).
  */
-export function addressIsAllowed(photoUrl: string, pageUrl: string): boolean {
+export function addressToAsk(photoUrl: string, pageUrl: string): string | null {
   const photo = parse(photoUrl);
   const page = parse(pageUrl);
-  if (!photo || !page) return false;
-  return photo.hostname === page.hostname || !isPrivateHost(photo.hostname);
+  if (!photo || !page) return null;
+  if (withoutDot(photo.hostname) !== withoutDot(page.hostname) && isPrivateHost(photo.hostname)) return null;
+  if (page.protocol === 'http:' || photo.protocol === 'https:') return photo.href;
+  if (numberOf(photo.hostname) !== null) return null;
+  photo.protocol = 'https:';
+  return photo.href;
 }
 
 /** Whether a photo was made by the page itself (`blob:`): such an address leads nowhere but into that page. */
@@ -27,25 +33,36 @@ function parse(url: string): URL | null {
   return parsed.username || parsed.password ? null : parsed;
 }
 
-/** `hostname` as the URL parser gives it: numbers in any notation are already dotted quads. */
+/** A name's closing dots say only that it is whole. */
+const withoutDot = (hostname: string) => hostname.toLowerCase().replace(/\.+$/, '');
+
+/** The number behind a host name as the URL parser gives it: octal, hexadecimal, short and single-number forms are dotted quads there. */
+function numberOf(hostname: string): ReturnType<typeof ipaddr.parse> | null {
+  const host = withoutDot(hostname).replace(/^\[(.*)\]$/, '$1');
+  return ipaddr.isValid(host) ? ipaddr.parse(host) : null;
+}
+
+/**
+ * Endings of names that stand for this machine or its own network. RFC 6761 (localhost), RFC 6762 (local, and the
+ * endings that its appendix G saw in private use), RFC 8375 (home.arpa), ICANN's resolution of 29 July 2024 (internal).
+ */
+const privateEnding =
+  /(^|\.)(localhost|localdomain|local|internal|lan|home|home\.arpa|intranet|private|corp|onion|in-addr\.arpa|ip6\.arpa)$/;
+
+/** Services for the machine itself behind a number that is public by its range (from memory, no source). */
+const machineServices: readonly string[] = ['168.63.129.16'];
+
+/**
+ * Whether a host is one that not everybody reaches: loopback, private, link-local (where clouds keep their metadata),
+ * shared, reserved; IPv6 that carries an IPv4 number; a name without a dot. Which class a number belongs to is the
+ * library's knowledge, after IANA's special-purpose registries. Of IPv6 only 2000::/3 is given out for all (RFC 4291).
+ */
 export function isPrivateHost(hostname: string): boolean {
-  const host = hostname.toLowerCase().replace(/\.$/, '');
-  if (host.startsWith('[')) return isPrivateIpv6(host.slice(1, -1));
-  if (/^\d+\.\d+\.\d+\.\d+$/.test(host)) return isPrivateIpv4(host.split('.').map(Number));
-  return !host.includes('.') || /\.(localhost|local|internal|lan|home|home\.arpa|intranet|corp|onion)$/.test(host);
-}
-
-function isPrivateIpv4([a = 0, b = 0]: number[]): boolean {
-  if (a === 0 || a === 10 || a === 127 || a >= 224) return true;
-  if (a === 100) return b >= 64 && b < 128;
-  if (a === 169) return b === 254;
-  if (a === 172) return b >= 16 && b < 32;
-  return (a === 192 && b === 168) || (a === 198 && (b === 18 || b === 19));
-}
-
-function isPrivateIpv6(host: string): boolean {
-  if (host === '::' || host === '::1') return true;
-  // IPv4 inside IPv6 (mapped, compatible, NAT64) hides the real address: refused as a whole.
-  if (host.startsWith('::') || host.startsWith('64:ff9b:')) return true;
-  return /^(f[cd]|fe[89ab]|fec|ff)/.test(host);
+  const number = numberOf(hostname);
+  if (number !== null) {
+    const forAll = number.kind() === 'ipv4' || number.match(ipaddr.parse('2000::'), 3);
+    return !forAll || number.range() !== 'unicast' || machineServices.includes(number.toString());
+  }
+  const name = withoutDot(hostname);
+  return !name.includes('.') || privateEnding.test(name);
 }

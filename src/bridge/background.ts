@@ -6,6 +6,7 @@ import { dropPageRecord } from './page-record';
 import { injectPageScript, readPage } from './read-page';
 import { receive } from './receive';
 import { send } from './send';
+import { keepStorageToOwnPages } from './storage-access';
 
 const menuItem = 'read-listing';
 const watchListItem = 'open-watch-list';
@@ -24,6 +25,7 @@ export function startBackground(): void {
     send('tab.granted', { tabId: id, at });
   };
 
+  keepStorageToOwnPages();
   browser.action.onClicked.addListener(readTab);
   browser.contextMenus.onClicked.addListener(({ menuItemId }, tab) => {
     if (menuItemId === menuItem) readTab(tab);

@@ -2,9 +2,10 @@
 const longestSide = 4_000;
 
 /**
- * A picture that the page made and shows, drawn again from the page; for when its address was withdrawn, or does not
- * answer, while the picture stands. Null when the page does not show it, or the canvas is tainted: a picture with
- * parts of another site must not be looked into, and the browser does not let us.
+ * A picture that the page shows, drawn again from the page: one that it made itself, when its address was withdrawn or
+ * does not answer; one whose address leads on to another that the extension does not follow. Null
+ * when the page does not show it, or the canvas is tainted: a picture with parts of another site must not be looked
+ * into, and the browser does not let us.
  */
 export async function drawMadePhoto(url: string): Promise<Blob | null> {
   const image = [...document.images].find(({ currentSrc, src }) => currentSrc === url || src === url);

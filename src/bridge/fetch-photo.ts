@@ -1,47 +1,67 @@
 import { fail, type Problem, type Result, succeed } from '../problem';
-import { addressIsAllowed, isMadeByThePage } from './address';
+import { addressToAsk, isMadeByThePage } from './address';
 import { browser } from './browser';
 import { toBase64 } from './bytes';
 import { capturePhoto } from './capture-photo';
-import { drawingProblem, isDrawing } from './drawing';
 import { readPageRecord } from './page-record';
+import { photoDeadlineMs } from './photo-limits';
 import type { PhotoBytes } from './protocol';
 import { injectPageScript } from './read-page';
+import { inTime } from './reader/in-time';
+import { requestPhoto } from './request-photo';
 import { sendToPage } from './send';
 
-const maxBytes = 24_000_000;
-const waitMs = 20_000;
+/** How long a picture of the visible tab may take: scrolling, decoding, painting. */
+const captureMs = 10_000;
+
+/** Failures that another right to the same address does not mend. */
+const sameForAll = new Set(['photo-missing', 'photo-is-drawing', 'photo-redirected', 'photo-too-large', 'photo-late']);
+
+/** Failures after which a smaller version is the largest there is. */
+const noLoss = new Set(['photo-missing', 'photo-is-drawing']);
 
 /**
  * Bytes of one photo of the listing last read in a tab, by the first way that works: fetch from the page (as the
  * page's own scripts could), fetch from here with a granted host, a picture of the visible tab cut to the photo.
+ * The first two have one deadline together.
  */
 export async function fetchPhoto(tabId: number, photoId: string): Promise<Result<PhotoBytes>> {
   const record = await readPageRecord(tabId);
   const photo = record?.photos.find(({ id }) => id === photoId);
   if (!record || !photo) return fail(problem(photoId, 'photo-unknown', 'the page was not read, or has changed since'));
-  const urls = photo.urls.filter((url) => mayBeAsked(url, record.url)).slice(0, 3);
+  const urls = addressesOf(photo.urls, record.url);
   if (urls.length === 0) {
     return fail(problem(photoId, 'address-refused', 'its address is private, or not an http address'));
   }
+  const isPrivateWindow = await browser.tabs.get(tabId).then(
+    ({ incognito }) => incognito,
+    () => true,
+  );
+  const end = Date.now() + photoDeadlineMs;
+  const left = () => Math.max(1, end - Date.now());
   let last: Problem | null = null;
   // Once a larger version was kept back, a smaller one is a stand-in; one that is gone or no photo is no loss.
   let fullSize = true;
   for (const url of urls) {
-    const bytes = await fromPage(tabId, url);
+    const bytes = await fromPage(tabId, url, left());
     if (bytes.ok) return sized(bytes.value, fullSize);
     last = bytes.problem;
-    if (last.code === 'photo-missing' || last.code === 'photo-is-drawing' || url.startsWith('blob:')) continue;
-    const granted = await fromBackground(url);
-    if (granted.ok) return sized(granted.value, fullSize);
-    if (granted.problem.code !== 'photo-missing') fullSize = false;
-    if (granted.problem.code !== 'host-not-granted') last = granted.problem;
+    if (last.code === 'photo-late') break;
+    // The background asks from the normal profile, whose files would tell of the host: from a private window it does not.
+    if (!isPrivateWindow && !sameForAll.has(last.code) && !url.startsWith('blob:')) {
+      const granted = await fromBackground(url, left());
+      if (granted.ok) return sized(granted.value, fullSize);
+      if (granted.problem.code !== 'host-not-granted') last = granted.problem;
+    }
+    if (!noLoss.has(last.code) && !url.startsWith('blob:')) fullSize = false;
   }
   if (last?.code === 'right-lapsed') return fail(last);
   // A drawing at an address is a badge or a sign; one that the page made may hold a photo, and is looked at as shown.
   if (last?.code === 'photo-is-drawing' && !urls.some((url) => url.startsWith('blob:')))
     return fail({ ...last, where: `photo ${photoId}` });
-  const captured = await capturePhoto(tabId, record.windowId, photo.urls);
+  const captured = await inTime(captureMs, capturePhoto(tabId, record.windowId, photo.urls), 'late').catch(() =>
+    fail(problem(photoId, 'capture-failed', 'the page did not show the photo in time')),
+  );
   if (captured.ok) return captured;
   return fail(last ? { ...last, where: `photo ${photoId}` } : captured.problem);
 }
@@ -49,40 +69,41 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
 const sized = (bytes: PhotoBytes, fullSize: boolean): Result<PhotoBytes> =>
   succeed({ ...bytes, came: { ...bytes.came, fullSize } });
 
-const mayBeAsked = (url: string, page: string) => addressIsAllowed(url, page) || isMadeByThePage(url, page);
-
-/** Asks the page script; puts it back first when the page was reloaded under it. */
-async function fromPage(tabId: number, url: string): Promise<Result<PhotoBytes>> {
-  let reply = await sendToPage(tabId, 'photo.fetchInPage', { url });
-  if (!reply.ok && reply.problem.code === 'no-answer') {
-    const injected = await injectPageScript(tabId);
-    if (!injected.ok) return injected;
-    reply = await sendToPage(tabId, 'photo.fetchInPage', { url });
-  }
-  return reply.ok ? succeed({ ...reply.value, came: { way: 'page', fullSize: true } }) : reply;
+/** The addresses of one photo that are asked, largest first, each once. */
+function addressesOf(urls: readonly string[], page: string): string[] {
+  const asked = urls.flatMap((url) => (isMadeByThePage(url, page) ? url : (addressToAsk(url, page) ?? [])));
+  return [...new Set(asked)].slice(0, 3);
 }
 
-/** A fetch with the extension's own right, only where the user granted the host. A redirect is refused: it could lead inside. */
-async function fromBackground(url: string): Promise<Result<PhotoBytes>> {
+/** Asks the page script; puts it back first when the page was reloaded under it. A page that stands still is late. */
+async function fromPage(tabId: number, url: string, withinMs: number): Promise<Result<PhotoBytes>> {
+  const ask = async (): Promise<Result<PhotoBytes>> => {
+    let reply = await sendToPage(tabId, 'photo.fetchInPage', { url, withinMs });
+    if (!reply.ok && reply.problem.code === 'no-answer') {
+      const injected = await injectPageScript(tabId);
+      if (!injected.ok) return injected;
+      reply = await sendToPage(tabId, 'photo.fetchInPage', { url, withinMs });
+    }
+    return reply.ok ? succeed({ ...reply.value, came: { way: 'page', fullSize: true } }) : reply;
+  };
+  return inTime(withinMs, ask(), 'late').catch(() =>
+    fail(problem(url, 'photo-late', 'the page did not bring the photo in time')),
+  );
+}
+
+/** A fetch with the extension's own right, only where the user granted the host. */
+async function fromBackground(url: string, withinMs: number): Promise<Result<PhotoBytes>> {
   const { protocol, hostname } = new URL(url);
   const granted = await browser.permissions.contains({ origins: [`${protocol}//${hostname}/*`] });
   if (!granted) return fail(problem(hostname, 'host-not-granted', `reading from ${hostname} was not allowed`));
-  try {
-    const response = await fetch(url, {
-      credentials: 'omit',
-      redirect: 'error',
-      referrerPolicy: 'no-referrer',
-      signal: AbortSignal.timeout(waitMs),
-    });
-    if (!response.ok) return fail(problem(url, 'photo-missing', `the server answered ${response.status}`));
-    const bytes = new Uint8Array(await response.arrayBuffer());
-    if (bytes.length > maxBytes) return fail(problem(url, 'photo-too-large', 'the file is larger than 24 MB'));
-    const mediaType = response.headers.get('content-type') ?? '';
-    if (isDrawing(mediaType)) return fail(drawingProblem(url));
-    return succeed({ base64: toBase64(bytes), mediaType, came: { way: 'background', fullSize: true } });
-  } catch {
-    return fail(problem(url, 'photo-unreachable', 'the server did not answer'));
-  }
+  const requested = await requestPhoto(url, { credentials: 'omit', referrerPolicy: 'no-referrer', withinMs });
+  if (!requested.ok) return requested;
+  const bytes = new Uint8Array(await requested.value.arrayBuffer());
+  return succeed({
+    base64: toBase64(bytes),
+    mediaType: requested.value.type,
+    came: { way: 'background', fullSize: true },
+  });
 }
 
 const problem = (where: string, code: string, what: string): Problem => ({

@@ -8,14 +8,14 @@ export const permissions = (browser: string): readonly string[] =>
     : ['activeTab', 'scripting', 'storage', 'unlimitedStorage', 'contextMenus', 'sidePanel', 'offscreen'];
 
 /**
- * No code from elsewhere, no inline style. `wasm-unsafe-eval` is what WebAssembly needs; `https:` in connect-src is
- * for photos of hosts that the user granted (the browser refuses the others before this rule is asked).
+ * No code from elsewhere, no inline style. `wasm-unsafe-eval` is what WebAssembly needs; `https:` and `http:`
+ * in connect-src are for photos of hosts that the user granted (the browser refuses the others by its cross-origin rules).
  */
 export const contentSecurityPolicy = [
   "default-src 'self'",
   "script-src 'self' 'wasm-unsafe-eval'",
   "worker-src 'self'",
-  "connect-src 'self' blob: data: https:",
+  "connect-src 'self' blob: data: https: http:",
   "img-src 'self' blob: data:",
   "style-src 'self'",
   "object-src 'none'",

@@ -1,49 +1,30 @@
 import { drawMadePhoto } from './draw-made-photo';
-import { drawingProblem, isDrawing } from './drawing';
 import type { Reply } from './envelope';
+import { mostPhotoBytes } from './photo-limits';
+import { requestPhoto } from './request-photo';
 
 /** What the page script does with photos. It is given addresses by the background, which has checked them. */
 
-const maxBytes = 24_000_000;
-const waitMs = 20_000;
-
-/** Fetches as the page's own scripts could: the browser's cross-origin rules decide. */
-export async function fetchInPage({ url }: { url: string }): Promise<Reply> {
-  const fetched = await fetchAddress(url);
-  if (fetched.ok || !url.startsWith('blob:') || fetched.problem.code === 'photo-too-large') return fetched;
+/**
+ * Fetches as the page's own scripts could: the browser's cross-origin rules decide. Where an address cannot be followed
+ * to its end, the picture that the page shows of it is drawn, as far as the browser lets us look into it.
+ */
+export async function fetchInPage({ url, withinMs }: { url: string; withinMs: number }): Promise<Reply> {
+  const isMade = url.startsWith('blob:');
+  // Cookies travel to the page's own origin only, as they do with its pictures.
+  const credentials = !isMade && new URL(url).origin === location.origin ? 'same-origin' : 'omit';
+  const requested = await requestPhoto(url, { credentials, withinMs });
+  if (requested.ok) return answerWith(requested.value);
+  const { code } = requested.problem;
+  if (isMade ? code === 'photo-too-large' : code !== 'photo-redirected') return requested;
   const drawn = await drawMadePhoto(url);
-  if (drawn !== null) return answerWith(drawn);
-  if (fetched.problem.code === 'photo-is-drawing') return fetched;
+  if (drawn !== null && (isMade || drawn.size <= mostPhotoBytes)) return answerWith(drawn);
+  if (!isMade || code === 'photo-is-drawing') return requested;
   return refuse('photo-without-address', 'the page made it, and its bytes can be had from no address');
 }
 
-async function fetchAddress(url: string): Promise<Reply> {
-  let response: Response;
-  try {
-    const sameOrigin = new URL(url).origin === location.origin;
-    response = await fetch(url, {
-      mode: 'cors',
-      credentials: sameOrigin ? 'same-origin' : 'omit',
-      signal: AbortSignal.timeout(waitMs),
-    });
-  } catch (error) {
-    const late = error instanceof DOMException && error.name === 'TimeoutError';
-    return late
-      ? refuse('photo-late', 'the photo did not arrive within 20 seconds')
-      : refuse('photo-unreachable', 'the page may not fetch it, or the server did not answer');
-  }
-  if (!response.ok) return refuse('photo-missing', `the server answered ${response.status}`);
-  try {
-    return await answerWith(await response.blob());
-  } catch {
-    return refuse('photo-late', 'the photo did not arrive whole');
-  }
-}
-
 async function answerWith(photo: Blob): Promise<Reply> {
-  if (photo.size > maxBytes) return refuse('photo-too-large', 'the file is larger than 24 MB');
-  // Such a file can hold programs, and the reader takes none; what the page shows of a made one can be had as a picture.
-  if (isDrawing(photo.type)) return { ok: false, problem: drawingProblem('page') };
+  if (photo.size > mostPhotoBytes) return refuse('photo-too-large', 'the file is larger than 24 MB');
   return { ok: true, value: { base64: await base64Of(photo), mediaType: photo.type } };
 }
 

@@ -100,7 +100,8 @@ export const protocol = {
   'photo.fetchInPage': message({
     handledBy: 'page',
     sentBy: ['background'],
-    input: z.strictObject({ url: z.string() }),
+    /** `withinMs`: how long the photo may take. */
+    input: z.strictObject({ url: z.string(), withinMs: z.number().int().positive() }),
     output: z.strictObject({ base64: z.string(), mediaType: z.string() }),
   }),
   'photo.show': message({

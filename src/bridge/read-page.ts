@@ -7,11 +7,13 @@ import type { OutputOf } from './protocol';
 import { readFrameTexts } from './read-frames';
 import { sendToPage } from './send';
 import { readPicks, siteOf } from './site-picks';
+import { keepStorageToOwnPages } from './storage-access';
 
 const pageScript = 'content-scripts/listing.js';
 
 /** Puts the page script into a tab's top frame; it replaces an earlier copy of itself. */
 export async function injectPageScript(tabId: number): Promise<Result<null>> {
+  await keepStorageToOwnPages();
   try {
     await browser.scripting.executeScript({ target: { tabId }, files: [pageScript] });
     return succeed(null);

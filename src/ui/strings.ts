@@ -136,6 +136,7 @@ export const strings = {
     found: (number: number) =>
       number === 0 ? 'No stamped line found here.' : `${count(number, 'line', 'lines')} found.`,
     allow: (hosts: string) => `Allow reading from ${hosts}`,
+    noAllowing: 'In a private window no site is allowed for good: the browser would keep its name.',
     notRead: (unread: number, of: number) => `${unread} of ${count(of, 'photo', 'photos')} not read`,
   },
   copies: copiesStrings,

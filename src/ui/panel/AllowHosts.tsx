@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { addressToAsk } from '../../bridge/address';
 import { hostPatterns, notGranted, requestHosts } from '../../bridge/permissions';
 import type { PhotoLink } from '../../listing/types';
 import type { PhotoRead } from '../../stamp/types';
@@ -29,10 +30,12 @@ export function AllowHosts({ state, onAllowed }: { state: PanelState; onAllowed:
       : [];
   });
   const frames = (listing?.problems ?? []).filter(({ code }) => code === 'frame-not-read');
-  const patterns = useNotGranted(
-    hostPatterns([...photos.map(({ link }) => link.url), ...frames.map(({ where }) => where)]),
-  );
+  // What would not be asked even with the right to it is not offered.
+  const asked = listing ? photos.flatMap(({ link }) => addressToAsk(link.url, listing.url) ?? []) : [];
+  const patterns = useNotGranted(hostPatterns([...asked, ...frames.map(({ where }) => where)]));
   if (patterns.length === 0) return null;
+  // The browser keeps what is allowed in the profile, and the host's name with it.
+  if (state.incognito) return <p class="muted">{strings.photos.noAllowing}</p>;
   const hosts = patterns.map((pattern) => new URL(pattern.replace('*', '')).hostname).join(', ');
   const button = (
     <button

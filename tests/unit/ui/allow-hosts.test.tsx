@@ -72,3 +72,11 @@ test('no host is offered for a photo that was had in full, whichever way it came
     '',
   );
 });
+
+test('in a private window no right is offered, since the browser would keep the host’s name', () => {
+  const room = document.createElement('div');
+  const listing = { ...blankListing, problems: [unread('https://words.attic-arcade.example/7')] };
+  render(<AllowHosts state={{ ...blankState, listing, incognito: true }} onAllowed={() => undefined} />, room);
+  expect(room.querySelector('button')).toBeNull();
+  expect(room.textContent).toContain('In a private window no site is allowed for good');
+});
