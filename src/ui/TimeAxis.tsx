@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
 import { type AxisBar, type AxisLayout, type AxisRow, type Evidence, layOutAxis, type Reasoning } from '../evidence';
-import { strings } from './strings';
+import { strings } from '../words';
 import { AxisTable, TimeAxisTable } from './TimeAxisTable';
 
 const words = strings.axis;

@@ -1,6 +1,6 @@
 import type { AxisLayout, AxisRow } from '../evidence';
 import { placeName } from '../place';
-import { strings } from './strings';
+import { strings } from '../words';
 
 const words = strings.axis;
 

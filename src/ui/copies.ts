@@ -1,12 +1,7 @@
 import { isCopy } from '../check';
 import type { PhotoRead } from '../stamp/types';
-import { strings } from './strings';
-
-/** How many photos were read from copies, and how many of those are smaller than the listing's own. */
-export interface Copies {
-  all: number;
-  small: number;
-}
+import type { Copies } from '../words';
+import { strings } from '../words';
 
 export function countCopies(photos: readonly PhotoRead[]): Copies {
   const copies = photos.filter(isCopy);

@@ -1,7 +1,7 @@
 import type { Reading } from '../code/types';
 import { placeName } from '../place';
 import { spanWords } from '../span';
-import { strings } from './strings';
+import { strings } from '../words';
 
 /** Whose code system it is: "Ondrasse (invented), interleaved month". A family has no maker. */
 export const systemWords = ({ maker, id, invented }: Reading['system']): string => {

@@ -1,9 +1,9 @@
 import type { Dossier } from '../../watch';
+import { strings } from '../../words';
 import { Cautions } from '../parts/Cautions';
 import { Claims } from '../parts/Claims';
 import { Marks } from '../parts/Marks';
 import { Summary } from '../parts/Summary';
-import { strings } from '../strings';
 import { TimeAxis } from '../TimeAxis';
 import { DossierFindings } from './DossierFindings';
 import { DossierStamps } from './DossierStamps';

@@ -1,6 +1,6 @@
 import type { Dossier, NumberedFinding } from '../../watch';
+import { strings } from '../../words';
 import { Kind } from '../parts/Kind';
-import { strings } from '../strings';
 
 const words = strings.findings;
 

@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../../problem';
 import { type Dossier, dossierOf } from '../../watch';
+import { strings } from '../../words';
 import { inWatchList } from '../in-watch-list';
 import { Notice } from '../parts/Notice';
 import { ProblemNote } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';
-import { strings } from '../strings';
 import { DossierDocument } from './DossierDocument';
 import style from './document.css?inline';
 import { dossierFile, dossierFileName, markupOf } from './dossier-file';

@@ -1,7 +1,7 @@
 import type { Dossier, DossierStamp } from '../../watch';
+import { strings } from '../../words';
 import { ReadingTable } from '../parts/ReadingTable';
 import { Unexplained } from '../parts/Unexplained';
-import { strings } from '../strings';
 
 const words = strings.stamp;
 /** The dossier keeps what the panel cuts short. */

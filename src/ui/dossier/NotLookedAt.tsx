@@ -1,6 +1,6 @@
 import type { NotLookedAt as Rest } from '../../watch';
+import { strings } from '../../words';
 import { sentence } from '../parts/ProblemNote';
-import { strings } from '../strings';
 
 const words = strings.dossier;
 

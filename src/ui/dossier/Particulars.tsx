@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import type { Dossier } from '../../watch';
+import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
-import { strings } from '../strings';
 
 const words = strings.dossier;
 

@@ -1,4 +1,4 @@
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { type AxisFact, type AxisYears, axisFacts, axisYears } from './construction-rows';
 
 const words = strings.makers.axis;

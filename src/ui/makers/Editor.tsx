@@ -1,8 +1,7 @@
 import { type Draft, inspectDraft, redoStep, undoStep } from '../../maker';
 import type { Problem } from '../../problem';
-import { placeWords } from '../maker-strings';
+import { strings } from '../../words';
 import { ProblemNote, sentence } from '../parts/ProblemNote';
-import { strings } from '../strings';
 import { editingOf } from './editing';
 import { FieldProblems, TextField } from './fields';
 import { hasField, placeOf, useGoToField } from './go-to-field';
@@ -77,10 +76,10 @@ function AllProblems({ problems, onGoTo }: { problems: readonly Problem[]; onGoT
           <li key={where + what}>
             {hasField(where) ? (
               <button type="button" class="link" onClick={() => onGoTo(where)}>
-                {placeWords(where)}
+                {words.place(where)}
               </button>
             ) : (
-              placeWords(where)
+              words.place(where)
             )}
             : {sentence(expected === undefined ? what : words.expected(what, expected))} {remedy}
           </li>

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { FieldPath } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import type { Editing } from './editing';
 import { FieldProblems } from './fields';
 import { placeOf } from './go-to-field';

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type FieldPath, freshSlots } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import type { Editing } from './editing';
 import { FieldProblems, ProblemList } from './fields';
 import { placeOf } from './go-to-field';

@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { type Learned, learnSystem } from '../../code';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import type { Editing } from './editing';
 import { type KnownRow, readKnownRows, rowRange, wholeProblem } from './known-codes';
 import { LearnedLayouts, Outcome } from './LearnedLayouts';

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Candidate, Learned } from '../../code';
+import { strings } from '../../words';
 import { sentence } from '../parts/ProblemNote';
-import { strings } from '../strings';
 import type { Editing } from './editing';
 import { type Asked, chanceWords, outcomeWords, systemOf, tellingWords, withLearned } from './learned';
 

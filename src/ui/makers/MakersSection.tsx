@@ -12,10 +12,9 @@ import {
   plainName,
 } from '../../maker';
 import type { Problem } from '../../problem';
-import { placeWords } from '../maker-strings';
+import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';
-import { strings } from '../strings';
 import { Editor } from './Editor';
 import { MergeFiles } from './MergeFiles';
 import { useOwnMakers } from './use-own-makers';
@@ -48,7 +47,7 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
     for (const file of chosen) {
       const { draft, problems: found } = openText(await file.text());
       faults.push(
-        ...found.slice(0, 5).map((problem) => ({ ...problem, where: `${file.name}, ${placeWords(problem.where)}` })),
+        ...found.slice(0, 5).map((problem) => ({ ...problem, where: `${file.name}, ${words.place(problem.where)}` })),
       );
       if (!draft) continue;
       const theirs = inspectDraft(draft).file;

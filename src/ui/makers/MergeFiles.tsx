@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type Choice, type Conflict, type MakerFile, mergeMakerFiles } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { conflictWords } from './merge-words';
 
 const words = strings.makers;

@@ -1,6 +1,6 @@
 import { partSchema } from '../../claim/types';
 import type { FieldPath } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
 import { ChoiceField, FieldProblems, NumberField, PeriodField, TextField } from './fields';

@@ -1,5 +1,5 @@
 import { partSchema } from '../../claim/types';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { ConstructionAxis } from './ConstructionAxis';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';

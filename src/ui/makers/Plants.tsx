@@ -1,5 +1,5 @@
 import type { FieldPath } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
 import { PeriodField, TextField } from './fields';

@@ -1,5 +1,5 @@
 import type { FieldPath } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { Entries } from './Entries';
 import type { Editing } from './editing';
 import { FieldProblems, NumberField, PeriodField, TickField } from './fields';

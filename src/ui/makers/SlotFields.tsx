@@ -1,6 +1,6 @@
 import { kindOfSlot, type SlotChoice, type SlotField, type SlotWord } from '../../code';
 import type { FieldPath } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import type { Editing } from './editing';
 import { ChoiceField, NumberField, TextField, TickField } from './fields';
 import { NumbersField } from './list-fields';

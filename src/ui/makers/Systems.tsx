@@ -1,5 +1,5 @@
 import { type CodeSystem, type FieldPath, liveExamples, type Plant } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
 import { PeriodField, TextField, TickField } from './fields';

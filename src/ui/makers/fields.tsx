@@ -1,8 +1,8 @@
 import { useId } from 'preact/hooks';
 import type { FieldPath } from '../../maker';
 import type { Problem } from '../../problem';
+import { strings } from '../../words';
 import { sentence } from '../parts/ProblemNote';
-import { strings } from '../strings';
 import type { Editing } from './editing';
 import { placeOf } from './go-to-field';
 

@@ -1,7 +1,7 @@
 import { type KnownCode, readStated } from '../../code';
 import { findPlaces, isPlaceCode, placeName } from '../../place';
 import { spanWords } from '../../span';
-import { strings } from '../strings';
+import { strings } from '../../words';
 
 const words = strings.makers.learn.rows;
 

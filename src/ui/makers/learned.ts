@@ -1,6 +1,6 @@
 import { type Candidate, type KnownCode, type Learned, writeLearned } from '../../code';
 import type { CodeSystem, MakerFile, Plant } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 
 const words = strings.makers.learn;
 

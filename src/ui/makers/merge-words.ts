@@ -1,5 +1,5 @@
 import type { Conflict, MakerFile } from '../../maker';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { periodText } from './period-text';
 import { type SlotValue, slotWords, wholeSlotWords } from './slot-words';
 

@@ -1,5 +1,5 @@
 import { kindOfSlot, type SlotKindName } from '../../code';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { periodText } from './period-text';
 
 const words = strings.makers.slot;

@@ -3,8 +3,8 @@ import { addressToAsk } from '../../bridge/address';
 import { hostPatterns, notGranted, requestHosts } from '../../bridge/permissions';
 import type { PhotoLink } from '../../listing/types';
 import type { PhotoRead } from '../../stamp/types';
+import { strings } from '../../words';
 import { isFullSize } from '../copies';
-import { strings } from '../strings';
 import type { PanelState } from './state';
 
 /** Failures that the right to the photo's host would mend. */

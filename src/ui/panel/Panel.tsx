@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Listing } from '../../listing/types';
+import { strings } from '../../words';
 import { countCopies } from '../copies';
 import { CaseView } from '../parts/CaseView';
 import { Cautions } from '../parts/Cautions';
@@ -10,7 +11,6 @@ import { PhotoStrip } from '../parts/PhotoStrip';
 import { sentence } from '../parts/ProblemNote';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
-import { strings } from '../strings';
 import { AllowHosts } from './AllowHosts';
 import { PointAtPage } from './PointAtPage';
 import { SaveBar } from './SaveBar';

@@ -3,8 +3,8 @@ import { sendToPage } from '../../bridge/send';
 import { dropPicks, siteOf, writePick } from '../../bridge/site-picks';
 import { type PickField, pickFieldSchema } from '../../listing/types';
 import type { Problem } from '../../problem';
+import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
-import { strings } from '../strings';
 import type { PanelState } from './state';
 
 const words = strings.pick;

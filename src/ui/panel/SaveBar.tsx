@@ -1,7 +1,7 @@
 import { browser } from '../../bridge/browser';
+import { strings } from '../../words';
 import { dayWords } from '../day-words';
 import { ProblemNote } from '../parts/ProblemNote';
-import { strings } from '../strings';
 import { isBusy, type PanelState } from './state';
 import type { SavedCase } from './use-saved';
 

@@ -1,4 +1,4 @@
-import { strings } from '../strings';
+import { strings } from '../../words';
 
 /** What the tool is not, and what to mind: always on the screen, never in the way. */
 export const Cautions = () => (

@@ -1,7 +1,7 @@
 import type { Claim } from '../../claim/types';
+import { strings } from '../../words';
 import { claimWords } from '../claim-words';
 import { groupBy } from '../group-by';
-import { strings } from '../strings';
 
 /** What the seller states, with the words that it stands in. The same statement in two places stands here once. */
 export function Claims({ claims }: { claims: Claim[] }) {

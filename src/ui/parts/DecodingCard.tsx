@@ -1,5 +1,5 @@
 import type { Decoding } from '../../code/types';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { ReadingTable } from './ReadingTable';
 import { Unexplained } from './Unexplained';
 

@@ -1,6 +1,6 @@
 import type { Finding } from '../../check/types';
 import type { Weight } from '../../evidence';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { Kind } from './Kind';
 
 /**

@@ -1,6 +1,6 @@
 import { type Case, type WeighedFinding, weighedFindings } from '../../case';
 import type { FindingKind } from '../../check/types';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { FindingCard } from './FindingCard';
 
 const ofKind = (kase: Case, ...kinds: FindingKind[]): WeighedFinding[] =>

@@ -1,5 +1,5 @@
 import type { FindingKind } from '../../check/types';
-import { strings } from '../strings';
+import { strings } from '../../words';
 
 /** A finding's kind as sign and word: never by colour alone. */
 export const Kind = ({ kind, number }: { kind: FindingKind; number?: number }) => (

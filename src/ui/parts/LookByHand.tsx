@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Adjustment, PhotoView } from '../../bridge/protocol';
 import { noAdjustment } from '../../bridge/protocol';
 import type { Result } from '../../problem';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { drawAdjusted } from './draw-adjusted';
 import { ProblemNote } from './ProblemNote';
 

@@ -1,7 +1,7 @@
 import type { Case } from '../../case';
 import type { MarkRead } from '../../mark';
+import { strings } from '../../words';
 import { groupBy } from '../group-by';
-import { strings } from '../strings';
 
 /**
  * Public marks found on the piece or in the words, each with what it says, its source, and whether its row was

@@ -1,7 +1,7 @@
 import type { Case } from '../../case';
 import { isCopy } from '../../check';
+import { strings } from '../../words';
 import { groupBy } from '../group-by';
-import { strings } from '../strings';
 import { sentence } from './ProblemNote';
 
 /** What was not read or not done, said once, with the reason. Photos that are still waiting are not counted here. */

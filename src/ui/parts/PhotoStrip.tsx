@@ -1,8 +1,8 @@
 import type { PhotoView } from '../../bridge/protocol';
 import { isCopy } from '../../check';
 import type { PhotoLink } from '../../listing/types';
+import { strings } from '../../words';
 import { copyWords } from '../copies';
-import { strings } from '../strings';
 
 interface Props {
   photos: PhotoLink[];

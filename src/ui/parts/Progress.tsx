@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Copies } from '../copies';
+import type { Copies } from '../../words';
+import { strings } from '../../words';
 import { isBusy, type Stage } from '../panel/state';
-import { strings } from '../strings';
 
 interface Props {
   stage: Stage;

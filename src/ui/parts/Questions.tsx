@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type MessageLanguage, messageLanguages } from '../../question';
 import type { Question } from '../../question/types';
-import { strings } from '../strings';
+import { languageNames, strings } from '../../words';
 
 interface Props {
   questions: Question[];
@@ -52,7 +52,7 @@ export function Questions({ questions, language, messageIn }: Props) {
           >
             {messageLanguages.map((one) => (
               <option key={one} value={one} lang={one}>
-                {strings.questions.languages[one]}
+                {languageNames[one]}
               </option>
             ))}
           </select>

@@ -1,6 +1,6 @@
 import type { Reading } from '../../code/types';
 import { placeName } from '../../place';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { readingWords, systemWords } from '../system-words';
 
 /** What one reading of a code says, and slot by slot why. */

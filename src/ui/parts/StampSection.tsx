@@ -1,9 +1,9 @@
 import type { PhotoView } from '../../bridge/protocol';
 import type { Case } from '../../case';
 import type { Decoding } from '../../code/types';
+import { strings } from '../../words';
 import { copyWords } from '../copies';
 import { groupBy } from '../group-by';
-import { strings } from '../strings';
 import { DecodingCard } from './DecodingCard';
 import { TypeCode } from './TypeCode';
 

@@ -1,5 +1,5 @@
 import type { Case } from '../../case';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { Kind } from './Kind';
 
 const order = ['contradiction', 'doubt', 'gap', 'agreement'] as const;

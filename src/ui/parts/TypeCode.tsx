@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { strings } from '../strings';
+import { strings } from '../../words';
 
 /** No stamp is longer; a whole description pasted by mistake is. */
 const longestCode = 60;

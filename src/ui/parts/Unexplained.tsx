@@ -1,6 +1,6 @@
 import { differenceWords } from '../../code';
 import type { Decoding } from '../../code/types';
-import { strings } from '../strings';
+import { strings } from '../../words';
 import { readingWords, systemWords } from '../system-words';
 
 const words = strings.stamp;

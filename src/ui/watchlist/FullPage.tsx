@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
+import { strings } from '../../words';
 import { DossierPage } from '../dossier/DossierPage';
 import { MakersSection } from '../makers/MakersSection';
-import { strings } from '../strings';
 import { WatchSection } from './WatchSection';
 
 const names = ['watch', 'makers'] as const;

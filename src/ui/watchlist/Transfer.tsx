@@ -1,8 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Imported } from '../../watch';
+import { strings } from '../../words';
 import { sentence } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';
-import { strings } from '../strings';
 import type { WatchState } from './use-watch-list';
 
 /** Export and import of the whole list, with what came of it. */

@@ -1,6 +1,6 @@
 import type { WatchRow } from '../../watch';
+import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
-import { strings } from '../strings';
 
 /** A record that this version cannot read: shown as it lies in the database, never changed. */
 export const UnreadableRow = ({ row }: { row: Exclude<WatchRow, { state: 'readable' }> }) => (

@@ -1,10 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { statusSchema, type WatchRecord, type WatchStatus } from '../../watch';
+import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
 import { CaseView } from '../parts/CaseView';
 import { Kind } from '../parts/Kind';
-import { strings } from '../strings';
 
 interface Props {
   record: WatchRecord;

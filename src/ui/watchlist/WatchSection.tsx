@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { WatchRecord, WatchRow, WatchStatus } from '../../watch';
+import { strings } from '../../words';
 import { Notice } from '../parts/Notice';
 import { ProblemNote } from '../parts/ProblemNote';
-import { strings } from '../strings';
 import { Transfer } from './Transfer';
 import { UnreadableRow } from './UnreadableRow';
 import { useWatchList } from './use-watch-list';

@@ -6,7 +6,7 @@ import { buildCase } from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
 import type { MakerFile } from '../../../src/maker/types';
 import { CaseView } from '../../../src/ui/parts/CaseView';
-import { strings } from '../../../src/ui/strings';
+import { strings } from '../../../src/words';
 import { listingOf } from '../case/sample-listing';
 
 const now = '2026-01-15T10:00:00Z';

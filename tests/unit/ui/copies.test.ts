@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Came, PhotoRead } from '../../../src/stamp/types';
 import { copyWords, countCopies } from '../../../src/ui/copies';
-import { strings } from '../../../src/ui/strings';
+import { strings } from '../../../src/words';
 import { readPhoto } from '../check/sample';
 
 const small: Came = { way: 'capture', fullSize: false, part: false, largest: { width: 1200, height: 900 } };

@@ -3,7 +3,7 @@ import { insertEntry, newDraft, removeEntry, setField } from '../../../src/maker
 import { axisFacts, axisYears } from '../../../src/ui/makers/construction-rows';
 import { skippedWords } from '../../../src/ui/makers/SlotFields';
 import { tableFaults } from '../../../src/ui/makers/serial-gaps';
-import { strings } from '../../../src/ui/strings';
+import { strings } from '../../../src/words';
 
 const undo = (what: string | undefined) => strings.makers.undoStep(what ?? '');
 

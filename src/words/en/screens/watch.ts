@@ -1,6 +1,6 @@
 import { count } from './count';
 
-/** The words of the watch list: part of the one catalogue in strings.ts. */
+/** The words of the watch list. */
 export const watchStrings = {
   title: 'Watch list',
   empty: 'Nothing saved yet. Open a listing, click the Tellstamp button, and save it from the panel.',

@@ -1,6 +1,6 @@
-import type { SlotKindName, SlotWord } from '../code';
+import type { SlotKindName, SlotWord } from '../../../code';
 
-/** The words of a slot's settings in the maker-file screen: part of the one catalogue in strings.ts. */
+/** The words of a slot's settings in the maker-file screen. */
 export const slotStrings = {
   names: {
     literal: 'fixed characters',

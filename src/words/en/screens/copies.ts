@@ -1,4 +1,8 @@
-import type { Copies } from './copies';
+/** How many photos were read from copies, and how many of those are smaller than the listing's own. */
+export interface Copies {
+  all: number;
+  small: number;
+}
 
 /** What the screens say of photos that were read from copies: pictures of the page, or smaller versions. */
 export const copiesStrings = {

@@ -7,7 +7,7 @@ function equalSides(sides: readonly string[], more: number): string[] {
   return all.map((words, at) => (at === all.length - 1 ? `and ${words}` : words));
 }
 
-/** The words of the time axis: part of the one catalogue in strings.ts. */
+/** The words of the time axis. */
 export const axisStrings = {
   title: 'When it was made',
   chart: (first: number, last: number, agreed: string) =>

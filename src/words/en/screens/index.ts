@@ -1,16 +1,14 @@
-import type { FindingKind } from '../check/types';
-import type { PickField } from '../listing/types';
-import { axisStrings } from './axis-strings';
-import type { Copies } from './copies';
-import { copiesStrings } from './copies-strings';
+import type { FindingKind } from '../../../check/types';
+import type { PickField } from '../../../listing/types';
+import { axisStrings } from './axis';
+import { type Copies, copiesStrings } from './copies';
 import { count } from './count';
-import { dossierStrings } from './dossier-strings';
-import { languageNames } from './language-names';
-import { makerStrings } from './maker-strings';
-import { watchStrings } from './watch-strings';
+import { dossierStrings } from './dossier';
+import { makerStrings } from './makers';
+import { watchStrings } from './watch';
 
 /** Every word of the screens, in one typed place. Functions take what a sentence needs and give the whole sentence. */
-export const strings = {
+export const screens = {
   product: 'Tellstamp',
   kinds: {
     contradiction: { one: 'contradiction', many: 'contradictions', sign: '≠' },
@@ -19,7 +17,7 @@ export const strings = {
     agreement: { one: 'agreement', many: 'agreements', sign: '=' },
   } satisfies Record<FindingKind, { one: string; many: string; sign: string }>,
   counted: (kind: FindingKind, number: number): string =>
-    count(number, strings.kinds[kind].one, strings.kinds[kind].many),
+    count(number, screens.kinds[kind].one, screens.kinds[kind].many),
 
   stage: {
     opening: 'Opening…',
@@ -200,7 +198,6 @@ export const strings = {
     settles: (number: number) => `settles ${count(number, 'finding', 'findings')}`,
     message: 'The message',
     language: 'Language of the message',
-    languages: languageNames,
   },
   notRead: { title: 'What could not be read' },
   save: {

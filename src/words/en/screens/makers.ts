@@ -1,10 +1,8 @@
 import { count } from './count';
-import { slotStrings } from './slot-strings';
-import { placeWords, stepWords } from './step-words';
+import { slotStrings } from './slots';
+import { placeWords, stepWords } from './steps';
 
-export { placeWords };
-
-/** The words of the maker-file screen: part of the one catalogue in strings.ts. */
+/** The words of the maker-file screen. */
 export const makerStrings = {
   title: 'Maker files',
   about:
@@ -33,6 +31,7 @@ export const makerStrings = {
     addSize: 'add a size',
     removeSize: 'remove a size',
   },
+  place: placeWords,
   allProblems: 'What is to correct',
   note: 'Note for keepers of the file',
   undoStep: (what: string) => `Undo: ${stepWords(what)}`,

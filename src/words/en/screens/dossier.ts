@@ -1,4 +1,4 @@
-/** The words of the dossier: part of the one catalogue in strings.ts. */
+/** The words of the dossier. */
 export const dossierStrings = {
   open: 'Dossier',
   openOf: (title: string) => `Dossier of ${title}`,
