@@ -24,7 +24,8 @@ export interface Speech {
   statement: string;
   /** Tells apart several findings of one check; stable from one look at a listing to the next. */
   key?: string;
-  basis?: string[];
+  /** At least one sentence: a finding that rests on nothing is none. */
+  basis?: [string, ...string[]];
   innocent?: string;
   settles?: string;
   source?: Source;

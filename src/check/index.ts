@@ -1,4 +1,5 @@
 import type { Facts } from './facts';
+import type { Check } from './frame';
 import { checks } from './registry';
 import type { Outcome } from './types';
 
@@ -16,11 +17,23 @@ const noListing = {
 } as const;
 
 /**
- * Runs every registered check on one case's facts, in the order of the registry. Pure. On a page that is no listing
- * none can tell.
+ * Runs every registered check on one case's facts, in the order of the registry. Pure, and never throws: a check that
+ * breaks has failed, and all others stand. On a page that is no listing none can tell.
  */
-export function runChecks(facts: Facts): Outcome[] {
+export function runChecks(facts: Facts, all: readonly Check[] = checks): Outcome[] {
   const { kind } = facts.listing;
-  if (kind === 'listing') return checks.map((check) => check.judge(facts));
-  return checks.map(({ id }) => ({ outcome: 'cannot-tell', check: id, why: noListing[kind] }));
+  if (kind === 'listing') return all.map((check) => judged(check, facts));
+  return all.map(({ id }) => ({ outcome: 'cannot-tell', check: id, why: noListing[kind] }));
+}
+
+/** A message may repeat what stands in the page: one line is enough to tell the fault. */
+const longestMessage = 200;
+
+function judged(check: Check, facts: Facts): Outcome {
+  try {
+    return check.judge(facts);
+  } catch (fault) {
+    const words = fault instanceof Error ? fault.message : String(fault);
+    return { outcome: 'failed', check: check.id, why: words.replace(/\s+/g, ' ').slice(0, longestMessage) };
+  }
 }

@@ -34,14 +34,12 @@ export const newPricePlausible = defineCheck({
     const statement = `The listing says ${quote(said.words)} at ${priceWords(price)}; ${facts.maker.name}'s smallest new piece was ${floor.currency} ${floor.amount} in ${floor.year}.`;
     const source = fromMakerFile(facts.maker.name, `smallest new price of ${floor.year}`, facts.maker.trade.source);
     const rates = price.currency === floor.currency ? [] : [ratesSource];
-    const basis = [
-      `${priceWords(price)} is at most ${Math.round(best.share * 100)}% of ${floor.currency} ${floor.amount}`,
-    ];
+    const share = `${priceWords(price)} is at most ${Math.round(best.share * 100)}% of ${floor.currency} ${floor.amount}`;
     return [
       {
         kind: 'doubt',
         statement,
-        basis: [...basis, ...rates],
+        basis: [share, ...rates],
         claims: said.claims,
         source,
         asks: [commonAsks.purchase],

@@ -32,6 +32,8 @@ export const outcomeSchema = z.discriminatedUnion('outcome', [
   z.strictObject({ outcome: z.literal('silent'), check: z.string() }),
   z.strictObject({ outcome: z.literal('not-applicable'), check: z.string(), why: z.string() }),
   z.strictObject({ outcome: z.literal('cannot-tell'), check: z.string(), why: z.string() }),
+  /** The check itself broke: a fault of the tool, which says nothing of the listing. `why` is its message. */
+  z.strictObject({ outcome: z.literal('failed'), check: z.string(), why: z.string() }),
 ]);
 export type Outcome = z.infer<typeof outcomeSchema>;
 

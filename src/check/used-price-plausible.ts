@@ -5,13 +5,15 @@ import { commonAsks } from './wording';
 /** A used piece in order is rarely offered under this share of the smallest new price. Common practice, no source. */
 const implausibleShare = 1 / 15;
 
+const rule = 'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.';
+
 export const usedPricePlausible = defineCheck({
   id: 'used-price-plausible',
   family: 'price',
   title: 'The price fits a used piece of this maker',
   failureTitle: 'The price is very low even for a used piece of this maker',
   kinds: ['doubt'],
-  basis: 'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.',
+  basis: rule,
   innocent: 'The piece may be damaged, a small accessory, or the seller may not know the maker.',
   settles: 'Photos of all parts, and why the price is low.',
   source: makerFileSource,
@@ -39,7 +41,7 @@ export const usedPricePlausible = defineCheck({
       {
         kind: 'doubt',
         statement: `${priceWords(price)} is less than a fifteenth of ${maker.name}'s smallest new price (${floor.currency} ${floor.amount} in ${floor.year}), and the listing names no damage.`,
-        basis: price.currency === floor.currency ? [] : [ratesSource],
+        basis: price.currency === floor.currency ? [rule] : [rule, ratesSource],
         source: fromMakerFile(maker.name, `smallest new price of ${floor.year}`, maker.trade.source),
         asks: [commonAsks.purchase],
       },
