@@ -9,8 +9,10 @@ export const codesAgree = defineCheck({
   title: 'The code shown is the code quoted',
   failureTitle: 'The listing quotes another code than the photo shows',
   kinds: ['doubt', 'agreement'],
-  basis: 'A piece carries one date code.',
-  innocent: 'The seller may have mistyped a worn stamp, or copied the text of an earlier listing.',
+  basis:
+    'A code that a listing quotes is meant to be the one on the piece. A piece may carry further marks, so this never contradicts.',
+  innocent:
+    'The seller may have mistyped a worn stamp, quoted another mark of the piece, or copied the text of an earlier listing.',
   settles: 'A sharp photo of the stamp, and the code as the seller reads it.',
   source: practice,
   needs: { claims: ['code'], decodings: true },

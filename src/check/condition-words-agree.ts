@@ -1,7 +1,7 @@
 import type { Condition } from '../listing/types';
 import { defineCheck, practice, type Speech } from './frame';
 import { noWearWords, wearWords } from './text-words';
-import { askPhoto, quote } from './wording';
+import { askPhoto, quote, saying } from './wording';
 import { allWords, listingText } from './words';
 
 const fresh: Condition[] = ['new', 'unused'];
@@ -22,9 +22,13 @@ export const conditionWordsAgree = defineCheck({
     const claim = claims.condition.find(({ condition }) => fresh.includes(condition));
     const field = listing.condition.find(({ value }) => fresh.includes(value));
     if (!claim && !field) return { notApplicable: 'the listing does not call the piece new or unused' };
-    const said = claim?.words ?? field?.words ?? field?.value ?? '';
+    const said = claim
+      ? saying(claim.words, claim.at.field === 'data')
+      : saying(field?.words ?? field?.value ?? '', field?.words === undefined || field.origin !== 'visible');
+    // A marketplace's field calls everything used that had an owner: only the seller's own words stand against "new".
     const used = claims.condition.find(
-      ({ condition }) => condition === 'used' || condition === 'worn' || condition === 'damaged',
+      ({ condition, at }) =>
+        at.field !== 'data' && (condition === 'used' || condition === 'worn' || condition === 'damaged'),
     );
     const text = listingText(listing);
     const denied = allWords(text, noWearWords).join(' ').toLowerCase();
@@ -33,7 +37,9 @@ export const conditionWordsAgree = defineCheck({
     if (!against) return [];
     const speech: Speech = {
       kind: 'doubt',
-      statement: `The listing says ${quote(said)} and also ${quote(against)}.`,
+      statement: said.startsWith('The listing says')
+        ? `${said} and also ${quote(against)}.`
+        : `${said}, and the listing says ${quote(against)}.`,
       claims: [claim?.id ?? '', used?.id ?? ''].filter(Boolean),
       asks: [ask],
     };

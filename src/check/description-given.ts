@@ -10,7 +10,7 @@ export const descriptionGiven = defineCheck({
   title: 'The listing describes the piece',
   failureTitle: 'The listing hardly describes the piece',
   kinds: ['gap'],
-  basis: 'From a private seller a piece need only be as described; the description in writing is what counts.',
+  basis: 'What the listing says in writing is what a piece can be held against when it comes.',
   innocent: 'The seller may let the photos speak.',
   settles: 'Maker, age, material, size and condition in writing.',
   source: practice,

@@ -36,22 +36,66 @@ export const notLeatherWords: WordTable = {
   es: ['cuero sintético', 'polipiel', 'símil piel', 'cuero vegano', 'poliuretano'],
   nl: ['kunstleer', 'imitatieleer', 'veganistisch leer', 'polyurethaan'],
 };
-export const solidMetalWords: WordTable = {
-  en: ['solid brass', 'solid gold', 'solid silver', 'sterling silver hardware'],
-  fr: ['laiton massif', 'or massif', 'argent massif'],
-  de: ['massives messing', 'messing massiv', 'massivgold', 'massives silber'],
-  it: ['ottone massiccio', 'oro massiccio', 'argento massiccio'],
-  es: ['latón macizo', 'oro macizo', 'plata maciza'],
-  nl: ['massief messing', 'massief goud', 'massief zilver'],
-};
-export const platedMetalWords: WordTable = {
-  en: ['gold plated', 'gold-plated', 'gold tone', 'gold-tone', 'silver tone', 'plated hardware', 'zinc alloy'],
-  fr: ['plaqué or', 'métal doré', 'doré à l’or fin', 'plaqué argent'],
-  de: ['vergoldet', 'goldfarben', 'goldfarbene', 'zinklegierung', 'versilbert'],
-  it: ['placcato oro', 'color oro', 'dorata', 'placcata oro'],
-  es: ['chapado en oro', 'baño de oro', 'tono dorado', 'chapada en oro'],
-  nl: ['verguld', 'goudkleurig', 'goudkleurige', 'verzilverd'],
-};
+/**
+ * What cannot be said of one part at once. Solid brass is often plated with gold and called gold in tone, so only what
+ * leaves no room stands here: solid gold or silver that is plated or only toned, and solid metal that is zinc.
+ */
+export const metalPairs: { solid: WordTable; other: WordTable }[] = [
+  {
+    solid: {
+      en: ['solid gold'],
+      fr: ['or massif'],
+      de: ['massivgold', 'massives gold'],
+      it: ['oro massiccio'],
+      es: ['oro macizo'],
+      nl: ['massief goud'],
+    },
+    other: {
+      en: ['gold plated', 'gold-plated', 'gold tone', 'gold-tone', 'zinc alloy'],
+      fr: ['plaqué or', 'métal doré', 'doré à l’or fin'],
+      de: ['vergoldet', 'goldfarben', 'goldfarbene', 'zinklegierung'],
+      it: ['placcato oro', 'placcata oro', 'color oro'],
+      es: ['chapado en oro', 'chapada en oro', 'baño de oro', 'tono dorado'],
+      nl: ['verguld', 'goudkleurig', 'goudkleurige'],
+    },
+  },
+  {
+    solid: {
+      en: ['solid silver', 'sterling silver hardware'],
+      fr: ['argent massif'],
+      de: ['massives silber', 'massivsilber'],
+      it: ['argento massiccio'],
+      es: ['plata maciza'],
+      nl: ['massief zilver'],
+    },
+    other: {
+      en: ['silver plated', 'silver-plated', 'silver tone', 'silver-tone', 'zinc alloy'],
+      fr: ['plaqué argent', 'métal argenté'],
+      de: ['versilbert', 'silberfarben', 'silberfarbene', 'zinklegierung'],
+      it: ['placcato argento', 'color argento'],
+      es: ['chapado en plata', 'tono plateado'],
+      nl: ['verzilverd', 'zilverkleurig'],
+    },
+  },
+  {
+    solid: {
+      en: ['solid brass'],
+      fr: ['laiton massif'],
+      de: ['massives messing', 'messing massiv'],
+      it: ['ottone massiccio'],
+      es: ['latón macizo'],
+      nl: ['massief messing'],
+    },
+    other: {
+      en: ['zinc alloy', 'brass plated', 'brass-plated', 'brass tone', 'brass-tone'],
+      fr: ['alliage de zinc'],
+      de: ['zinklegierung', 'vermessingt'],
+      it: ['lega di zinco'],
+      es: ['aleación de zinc'],
+      nl: ['zinklegering'],
+    },
+  },
+];
 /** Words that say that what darkens, dulls or yellows with use has not. */
 export const freshWords: WordTable = {
   en: [

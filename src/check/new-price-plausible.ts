@@ -1,6 +1,8 @@
+import type { ClaimOf } from '../claim/types';
+import type { Listing } from '../listing/types';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
 import { largestShare, priceWords, ratesSource } from './money';
-import { commonAsks, quote } from './wording';
+import { commonAsks, saying } from './wording';
 
 /** A new piece offered under this share of the maker's smallest new price is implausible. Common practice, no source. */
 const implausibleShare = 1 / 3;
@@ -31,7 +33,7 @@ export const newPricePlausible = defineCheck({
       return { cannotTell: `${priceWords(price)} cannot be compared with the maker file's prices` };
     if (best.share >= implausibleShare) return [];
     const { floor } = best;
-    const statement = `The listing says ${quote(said.words)} at ${priceWords(price)}; ${facts.maker.name}'s smallest new piece was ${floor.currency} ${floor.amount} in ${floor.year}.`;
+    const statement = `${saying(said.words, said.inData)} at ${priceWords(price)}; ${facts.maker.name}'s smallest new piece was ${floor.currency} ${floor.amount} in ${floor.year}.`;
     const source = fromMakerFile(facts.maker.name, `smallest new price of ${floor.year}`, facts.maker.trade.source);
     const rates = price.currency === floor.currency ? [] : [ratesSource];
     const share = `${priceWords(price)} is at most ${Math.round(best.share * 100)}% of ${floor.currency} ${floor.amount}`;
@@ -63,14 +65,19 @@ export function floorsThen<F extends { year: number; currency: string }>(
   return floors.filter((floor) => floor.year === year);
 }
 
-type Condition = { words: string; claims: string[] };
+type Condition = { words: string; inData: boolean; claims: string[] };
 function newWords(facts: {
-  claims: { condition: { id: string; condition: string; words: string }[] };
-  listing: { condition: { value: string; words?: string | undefined }[] };
+  claims: { condition: ClaimOf<'condition'>[] };
+  listing: Pick<Listing, 'condition'>;
 }): Condition | null {
   const isNew = (condition: string) => condition === 'new' || condition === 'unused';
   const claim = facts.claims.condition.find(({ condition }) => isNew(condition));
-  if (claim) return { words: claim.words, claims: [claim.id] };
+  if (claim) return { words: claim.words, inData: claim.at.field === 'data', claims: [claim.id] };
   const field = facts.listing.condition[0];
-  return field && isNew(field.value) ? { words: field.words ?? field.value, claims: [] } : null;
+  if (!field || !isNew(field.value)) return null;
+  return {
+    words: field.words ?? field.value,
+    inData: field.words === undefined || field.origin !== 'visible',
+    claims: [],
+  };
 }

@@ -1,3 +1,4 @@
+import { isDataTerm } from '../claim';
 import { defineCheck, type Speech } from './frame';
 import { commonAsks, quote } from './wording';
 
@@ -40,6 +41,3 @@ export const returnTerms = defineCheck({
     return [speech];
   },
 });
-
-/** A term of the page's data, such as MerchantReturnFiniteReturnWindow, is no wording of the seller. */
-const isDataTerm = (words: string) => /^(https?:|schema:)?\S*MerchantReturn\w*$/.test(words);

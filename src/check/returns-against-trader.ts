@@ -1,3 +1,4 @@
+import { isDataTerm } from '../claim';
 import { defineCheck } from './frame';
 import { askFact, quote } from './wording';
 
@@ -21,7 +22,10 @@ export const returnsAgainstTrader = defineCheck({
       return { notApplicable: 'the seller is not said to be a business' };
     const refused = [...listing.returns.map(({ value }) => value), ...claims.returns].find(({ accepted }) => !accepted);
     if (!refused) return [];
-    const statement = `The seller is a business and says ${quote(refused.words)}.`;
+    const said = isDataTerm(refused.words)
+      ? 'the page’s data say that nothing is taken back'
+      : `says ${quote(refused.words)}`;
+    const statement = `The seller is a business and ${said}.`;
     const ask = askFact('returns', 'Could you tell me whether you accept returns, and within how many days?');
     return [{ kind: 'doubt', statement, claims: claims.returns.map(({ id }) => id), asks: [ask] }];
   },

@@ -5,7 +5,8 @@ import { commonAsks } from './wording';
 
 /**
  * From these shares on a stamp counts as uneven: depth between its ends, and the pitch of its characters.
- * Common practice, no source; a slanting light makes a sound stamp look uneven, so this never contradicts.
+ * Common practice, no source. Stamps struck by hand, one character after another, are uneven and sound, and a slanting
+ * light makes an even stamp look uneven: no more than an open point, until it is known how the maker struck its codes.
  */
 const unevenDepth = 0.6;
 const unevenPitch = 0.35;
@@ -14,10 +15,11 @@ export const stampEvenness = defineCheck({
   id: 'stamp-evenness',
   family: 'code',
   title: 'The stamp is even in depth and spacing',
-  failureTitle: 'The stamp is uneven in depth or spacing',
-  kinds: ['doubt'],
-  basis: 'A sound stamp is even in depth and its characters are evenly spaced.',
-  innocent: 'Worn or curved leather and light from one side make an even stamp look uneven.',
+  failureTitle: 'The stamp looks uneven in depth or spacing',
+  kinds: ['gap'],
+  basis: 'Characters of one die are struck together, at one pitch; characters struck by hand one by one are not.',
+  innocent:
+    'Many sound stamps are struck by hand, and worn or curved leather and light from one side make an even stamp look uneven.',
   settles: 'Two photos of the stamp with light from different sides.',
   source: practice,
   needs: { decodings: true, photos: 'read' },
@@ -33,8 +35,8 @@ export const stampEvenness = defineCheck({
         surely(line, 'pitch-spread', unevenPitch) ? 'its characters are unevenly spaced' : '',
       ].filter(Boolean);
       if (faults.length === 0) return [];
-      const statement = `The stamp in ${photoWords(line.photoId)} is uneven: ${faults.join(' and ')}.`;
-      return [{ kind: 'doubt', key: id, statement, photos: [line.photoId], asks: [commonAsks.stampPhoto] }];
+      const statement = `The stamp in ${photoWords(line.photoId)} looks uneven: ${faults.join(' and ')}. One photo cannot tell whether that is the light, wear or the way it was struck.`;
+      return [{ kind: 'gap', key: id, statement, photos: [line.photoId], asks: [commonAsks.stampPhoto] }];
     });
     return orCopied(
       found,

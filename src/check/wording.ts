@@ -1,3 +1,4 @@
+import { isDataTerm } from '../claim';
 import type { Ask } from './types';
 
 /** Capitalises a sentence that starts with one of our own phrases. */
@@ -12,11 +13,28 @@ export function listWords(words: readonly string[]): string {
 export const countWords = (count: number, one: string, many = `${one}s`): string =>
   `${count} ${count === 1 ? one : many}`;
 
-/** The seller's own words in quotation marks, cut to what one line can hold. */
+/** The seller's own words in quotation marks, cut to what one line can hold. A term of the page's data is nobody's words. */
 export function quote(words: string): string {
+  if (isDataTerm(words)) return termWords(words);
   const line = words.replace(/\s+/g, ' ').trim();
   return `“${line.length > 80 ? `${line.slice(0, 79).trimEnd()}…` : line}”`;
 }
+
+/** "https://schema.org/MerchantReturnNotPermitted" as "merchant return not permitted" */
+const termWords = (term: string): string =>
+  term
+    .replace(/^.*[/#:]/, '')
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .toLowerCase();
+
+/**
+ * "The listing says “brand new”"; what only the page's data say is told as theirs, without quotation marks: the seller
+ * may never have written it.
+ */
+export const saying = (words: string, inData: boolean): string =>
+  inData || isDataTerm(words)
+    ? `The page’s data say ${isDataTerm(words) ? termWords(words) : words}`
+    : `The listing says ${quote(words)}`;
 
 export const askPhoto = (topic: string, words: string): Ask => ({ topic, wants: 'photo', words });
 export const askFact = (topic: string, words: string): Ask => ({ topic, wants: 'fact', words });

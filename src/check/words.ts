@@ -47,14 +47,15 @@ const deniedBefore =
 const deniedAfter = /^\s*(?:では|じゃ)(?:ありません|ない|なく)/u;
 
 /** `allWords` without those that the text denies in the same breath: "no replica", "レプリカではありません". */
-export function statedWords(text: string, table: WordTable): string[] {
-  return foundWords(text, table)
-    .filter(
-      ({ start, end }) =>
-        !deniedBefore.test(text.slice(Math.max(0, start - 40), start)) && !deniedAfter.test(text.slice(end, end + 12)),
-    )
-    .map(({ start, end }) => text.slice(start, end));
-}
+export const statedWords = (text: string, table: WordTable): string[] =>
+  statedPlaces(text, table).map(({ start, end }) => text.slice(start, end));
+
+/** Where `statedWords` stand. */
+export const statedPlaces = (text: string, table: WordTable): { start: number; end: number }[] =>
+  foundWords(text, table).filter(
+    ({ start, end }) =>
+      !deniedBefore.test(text.slice(Math.max(0, start - 40), start)) && !deniedAfter.test(text.slice(end, end + 12)),
+  );
 
 export const firstWords = (text: string, table: WordTable): string | null => allWords(text, table)[0] ?? null;
 

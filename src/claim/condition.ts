@@ -1,6 +1,6 @@
 import { findConditions } from '../listing/text';
 import type { Listing } from '../listing/types';
-import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
+import { type ClaimDraft, isDataTerm, type Passage, saidIn, saidInData } from './passage';
 
 /** Condition words of the text; the page's own condition field counts as said too. */
 export function conditionClaims(passages: Passage[], listing: Listing): ClaimDraft[] {
@@ -15,8 +15,6 @@ export function conditionClaims(passages: Passage[], listing: Listing): ClaimDra
   );
   const data = listing.condition.filter((candidate) => candidate.origin !== 'visible')[0];
   if (!data) return inText;
-  return [
-    ...inText,
-    { kind: 'condition', condition: data.value, ...saidInData(data.words ?? data.value, data.confidence) },
-  ];
+  const words = data.words && !isDataTerm(data.words) ? data.words : data.value;
+  return [...inText, { kind: 'condition', condition: data.value, ...saidInData(words, data.confidence) }];
 }

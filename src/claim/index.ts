@@ -16,6 +16,8 @@ import { returnsClaims } from './returns';
 import { saleChannelClaims } from './sale-channel';
 import type { Claim } from './types';
 
+export { partBeside, partsNamed } from './parts';
+export { isDataTerm } from './passage';
 export { type Claim, type ClaimOf, claimSchema, type Part, partSchema } from './types';
 
 /** What a finder of one kind of claim is handed. `named` are the makers that the text or the page names. */

@@ -44,6 +44,13 @@ export const saidInData = (words: string, confidence: number) => ({
   confidence,
 });
 
+/**
+ * Whether words are a term of the page's data ("https://schema.org/UsedCondition", "MerchantReturnNotPermitted") and so
+ * nobody's own: they are never quoted as such.
+ */
+export const isDataTerm = (words: string): boolean =>
+  /^(?:https?:\/\/(?:www\.)?schema\.org\/|schema:)\S+$|^\w*[a-z]Condition$|^MerchantReturn\w+$/.test(words.trim());
+
 /** Where the last match of a global pattern ends; -1 without one. */
 export function lastEnd(pattern: RegExp, text: string): number {
   let last = -1;

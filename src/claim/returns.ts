@@ -1,6 +1,6 @@
 import { findReturns } from '../listing/text';
 import type { Listing } from '../listing/types';
-import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
+import { type ClaimDraft, isDataTerm, type Passage, saidIn, saidInData } from './passage';
 
 /** Return terms of the text and of the page's own data. */
 export function returnsClaims(passages: Passage[], listing: Listing): ClaimDraft[] {
@@ -15,8 +15,7 @@ export function returnsClaims(passages: Passage[], listing: Listing): ClaimDraft
   );
   const data = listing.returns[0];
   if (!data || (data.origin === 'visible' && inText.length > 0)) return inText;
-  return [
-    ...inText,
-    { kind: 'returns', accepted: data.value.accepted, ...saidInData(data.value.words, data.confidence) },
-  ];
+  const { accepted, words } = data.value;
+  const said = isDataTerm(words) ? (accepted ? 'returns accepted' : 'no returns') : words;
+  return [...inText, { kind: 'returns', accepted, ...saidInData(said, data.confidence) }];
 }

@@ -16,6 +16,25 @@ describe('condition-words-agree', () => {
       'doubt: The listing says “brand new” and also “well worn”.',
     ]);
   });
+  it('tells what only the page’s data say as theirs, and quotes no term of theirs', () => {
+    const data = {
+      ...claim('condition', 'new', { condition: 'new' }),
+      at: { field: 'data' as const, start: 0, end: 3 },
+    };
+    expect(said(conditionWordsAgree, facts({ listing: text('Some scratches'), claims: [data] }))).toEqual([
+      'doubt: The page’s data say new, and the listing says “scratches”.',
+    ]);
+  });
+  it('is silent when only the marketplace’s field calls an unworn piece used', () => {
+    const used = {
+      ...claim('condition', 'used', { condition: 'used' }),
+      at: { field: 'data' as const, start: 0, end: 4 },
+    };
+    const never = claim('condition', 'never worn', { condition: 'unused' });
+    expect(said(conditionWordsAgree, facts({ listing: text('Never worn'), claims: [never, used] }))).toEqual([
+      'silent',
+    ]);
+  });
   it('is silent when wear is denied', () => {
     expect(said(conditionWordsAgree, facts({ listing: text('Brand new, no scratches'), claims: [brandNew] }))).toEqual([
       'silent',

@@ -18,13 +18,24 @@ describe('seller-record', () => {
       'agreement: The seller is a member since 2016-03, rated “99% (214)” and with 320 sales.',
     ]);
   });
-  it('doubts a new account with few ratings', () => {
+  it('says what is short of a new account with few ratings, and doubts nobody for it', () => {
     const fresh = seller({ memberSince: joined(12, 2025), rating: stated({ share: 1, count: 1, words: '1 rating' }) });
-    expect(said(sellerRecord, fresh)).toEqual(['doubt: The seller is a member since 2025-12 and rated “1 rating”.']);
+    expect(said(sellerRecord, fresh)).toEqual([
+      'gap: The seller’s record is short or says little: a member since 2025-12 and rated “1 rating”.',
+    ]);
+    const praised = seller({ rating: stated({ share: 0.992, count: 4, words: '99.2%' }), salesCount: stated(320) });
+    expect(said(sellerRecord, praised)).toEqual([
+      'gap: The seller’s record is short or says little: rated “99.2%” from 4 ratings.',
+    ]);
   });
-  it('doubts a low rating', () => {
+  it('doubts a low rating by enough buyers, and says what is low about it', () => {
     expect(said(sellerRecord, seller({ rating: stated({ share: 0.8, count: 60, words: '80% positive' }) }))).toEqual([
-      'doubt: The seller is rated “80% positive”.',
+      'doubt: The seller is rated “80% positive” from 60 ratings, which is less than 85% of the best rating there.',
+    ]);
+  });
+  it('does not doubt on a low rating of which nobody says how many gave it', () => {
+    expect(said(sellerRecord, seller({ rating: stated({ share: 0.8, count: null, words: '4 / 5' }) }))).toEqual([
+      'gap: The seller’s record is short or says little: rated “4 / 5”.',
     ]);
   });
   it('misses a record that the page does not show', () => {
