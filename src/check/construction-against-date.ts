@@ -22,13 +22,21 @@ export const constructionAgainstDate = defineCheck({
     maker: ['construction'],
     models: true,
     listing: ['model', 'title'],
-    claims: ['made', 'material', 'model'],
+    claims: ['made', 'material', 'model', 'replaced'],
     decodings: true,
     photos: 'any',
   },
   run(facts) {
     const { maker, claims } = facts;
     if (claims.material.length === 0) return { notApplicable: 'the listing names no material of a part' };
+    const replaced = new Set(claims.replaced.flatMap(({ parts }) => parts));
+    const original = claims.material.filter(({ part }) => !replaced.has(part));
+    if (original.length === 0)
+      return {
+        notApplicable: `the listing says that these parts were replaced: ${claims.replaced.map(({ words }) => quote(words)).join(', ')}`,
+      };
+    // Restored, without saying which part: any of them may be another than the maker's.
+    const restored = claims.replaced.some(({ parts }) => parts.length === 0);
     const dated = dateOf(facts, maker.name);
     if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
     const fields = [facts.listing.model, facts.listing.title];
@@ -36,11 +44,11 @@ export const constructionAgainstDate = defineCheck({
     const rowsOf = (part: Part) => maker.construction.filter((row) => row.part === part && isOf(row, model));
     const fits = (claim: (typeof claims.material)[number]) =>
       rowsOf(claim.part).some((row) => names(row, claim.material) && apartFrom(row, dated.spans) === 0);
-    const fitting = new Set(claims.material.filter(fits).map(({ part }) => part));
-    return claims.material.flatMap((claim): Speech[] => {
+    const fitting = new Set(original.filter(fits).map(({ part }) => part));
+    return original.flatMap((claim): Speech[] => {
       const rows = rowsOf(claim.part);
       // Where the listing also names the right material, the other may be that of an extra or of another piece.
-      const hard = dated.hard && !fitting.has(claim.part);
+      const hard = dated.hard && !restored && !fitting.has(claim.part);
       const named = rows.filter((row) => names(row, claim.material));
       const then = rows.filter((row) => apartFrom(row, dated.spans) === 0);
       const common = {

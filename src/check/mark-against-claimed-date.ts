@@ -15,10 +15,10 @@ export const markAgainstClaimedDate = defineCheck({
   innocent: 'The marked part (a zip, a lock, a label) may have been replaced later, or the number misread.',
   settles: 'A sharp photo of the mark and the part it is on.',
   source: practice,
-  needs: { marks: true, claims: ['made'] },
+  needs: { marks: true, claims: ['made', 'replaced'] },
   run({ marks, claims, photoWords }) {
     if (claims.made.length === 0) return { notApplicable: 'the listing claims no date' };
-    const dated = datedMarks(marks);
+    const dated = datedMarks(marks, claims.replaced);
     if (dated.length === 0) return { notApplicable: 'no public mark that dates was found' };
     const said = dated.flatMap((mark) =>
       claims.made.flatMap((claim): { mark: typeof mark; against: string; speech: Speech }[] => {

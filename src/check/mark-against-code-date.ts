@@ -16,9 +16,9 @@ export const markAgainstCodeDate = defineCheck({
   innocent: 'The marked part may have been replaced later, or one of the two misread.',
   settles: 'Sharp photos of the stamp and of the mark.',
   source: practice,
-  needs: { marks: true, maker: ['codeSystems'], decodings: true, photos: 'any' },
+  needs: { marks: true, claims: ['replaced'], maker: ['codeSystems'], decodings: true, photos: 'any' },
   run(facts) {
-    const dated = datedMarks(facts.marks);
+    const dated = datedMarks(facts.marks, facts.claims.replaced);
     if (dated.length === 0) return { notApplicable: 'no public mark that dates was found' };
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;

@@ -1,9 +1,14 @@
+import type { ClaimOf } from '../claim/types';
+import { isOnReplacedPart } from '../evidence';
 import type { MarkRead } from '../mark/types';
 import type { Speech } from './frame';
 import { quote } from './wording';
 
-/** Marks that say something of the date. */
-export const datedMarks = (marks: MarkRead[]): MarkRead[] => marks.filter(({ spans }) => spans.length > 0);
+/** Marks that say something of the date; not those of a part that the seller says was replaced. */
+export function datedMarks(marks: MarkRead[], replaced: ClaimOf<'replaced'>[]): MarkRead[] {
+  const parts = new Set(replaced.flatMap((claim) => claim.parts));
+  return marks.filter((mark) => mark.spans.length > 0 && !isOnReplacedPart(mark, parts));
+}
 /** Marks that say something of the place. */
 export const placedMarks = (marks: MarkRead[]): MarkRead[] => marks.filter(({ places }) => places.length > 0);
 

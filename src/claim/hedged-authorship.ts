@@ -1,6 +1,15 @@
-import { clauseAround, isNegated, listOf, phraseFinder, phrasePattern } from '../listing/text';
+import {
+  accessoryWords,
+  clauseAround,
+  type Hit,
+  isNegated,
+  listOf,
+  phraseFinder,
+  phrasePattern,
+} from '../listing/text';
 import type { MakerFile } from '../maker/types';
 import { rememberForMakers } from './by-makers';
+import { partBeside } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** Words that leave open who made the piece, wherever they stand. Common practice, no source. */
@@ -42,16 +51,12 @@ export function hedgedAuthorshipClaims(passages: Passage[], makers: MakerFile[])
   const findNames = nameFinder(makers);
   return passages.flatMap((from) => {
     const { text } = from.folded;
+    const found = findNames(from.folded);
     const phrases = find(from.folded)
       .filter((hit) => !isDenied(text, hit.foldedStart, hit.foldedEnd, hit.words))
-      // "Inspired by the 1970s" is about a look, not about a maker.
-      .filter(
-        (hit) =>
-          !/^\s(?:the |den |die |des |annees |anni |anos |los |jaren )?(?:les |degli )?\d/u.test(
-            text.slice(hit.foldedEnd, hit.foldedEnd + 10),
-          ),
-      );
-    const names = findNames(from.folded)
+      .filter((hit) => !isOfPart(text, hit))
+      .filter((hit) => !isOfLook(from, hit, found));
+    const names = found
       .filter(
         (hit) => isHedgedName(text, hit.foldedStart, hit.foldedEnd) && !isNegated(text, hit.foldedStart, hit.foldedEnd),
       )
@@ -69,6 +74,32 @@ const isDenied = (text: string, start: number, end: number, words: string) =>
     ? false
     : isNegated(text, start, end) ||
       /(?:beware|report|avoid)/u.test(text.slice(clauseAround(text, start, end).start, start));
+
+const accessories = phrasePattern(accessoryWords, 'u');
+
+/** "The zip is not original" tells of a part, "not the original box" of what comes along: neither of the maker. */
+function isOfPart(text: string, { foldedStart, foldedEnd, words }: Hit<string>): boolean {
+  if (!/original$/iu.test(words)) return false;
+  if (partBeside(text, foldedStart, foldedEnd) !== null) return true;
+  const clause = clauseAround(text, foldedStart, foldedEnd);
+  return accessories.test(text.slice(clause.start, clause.end));
+}
+
+const comparison = /(?:by|of|von|durch|de|par|a|en|op|door|van)$/u;
+const lookNamed =
+  /^\s(?:(?:the|an?|den|der|die|des|das|alten|les|la|le|l'|une?|il|lo|gli|i|los|las|el|una?|jaren|anni|annees|anos|degli|dei|delle)\s?){0,2}(?:\d|\p{Ll})/u;
+
+/**
+ * "Inspired by the bags of doctors", "in the style of the 1970s": said of a look, not of a maker. A name is written
+ * with a capital, or stands in a maker file; where neither follows, nobody's work is hedged.
+ */
+function isOfLook(from: Passage, hit: Hit<string>, names: readonly Hit<string>[]): boolean {
+  if (!comparison.test(from.folded.text.slice(hit.foldedStart, hit.foldedEnd))) return false;
+  if (names.some(({ start }) => start >= hit.end && start - hit.end <= nearName)) return false;
+  return lookNamed.test(from.text.slice(hit.end, hit.end + nearName));
+}
+/** How far behind "inspired by" a maker's name still belongs to it. */
+const nearName = 40;
 
 /** The name with the hedging word beside it. */
 function widened(from: Passage, hit: { start: number; end: number }) {

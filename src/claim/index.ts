@@ -12,11 +12,12 @@ import { originClaims } from './origin';
 import { type ClaimDraft, type Passage, passagesOf } from './passage';
 import { paymentOutsideClaims } from './payment-outside';
 import { priceClaims } from './price';
+import { replacedClaims } from './replaced';
 import { returnsClaims } from './returns';
 import { saleChannelClaims } from './sale-channel';
 import type { Claim } from './types';
 
-export { partBeside, partsNamed } from './parts';
+export { partBeside } from './parts';
 export { isDataTerm } from './passage';
 export { type Claim, type ClaimOf, claimSchema, type Part, partSchema } from './types';
 
@@ -33,6 +34,7 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
   ({ passages, listing }) => dateClaims(passages, listing.readAt),
   ({ passages, listing }) => conditionClaims(passages, listing),
   ({ passages, listing, makers }) => materialClaims(passages, listing, makers),
+  ({ passages }) => replacedClaims(passages),
   ({ passages, listing }) => measureClaims(passages, listing),
   ({ passages, listing, makers, named }) => modelClaims(passages, listing, makers, named),
   ({ passages }) => originClaims(passages),

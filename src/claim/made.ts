@@ -9,7 +9,9 @@ import {
   sentenceAround,
 } from '../listing/text';
 import type { Span } from '../span';
+import { isOfCompanion } from './goods';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
+import { replacedWords, restoredWords } from './replaced-words';
 
 const any = (phrases: string[]) => phrasePattern(phrases);
 
@@ -26,8 +28,10 @@ const bought = any(
   ),
 );
 /** Dates beside these words are of something else: the house, the account, a repair, the page. */
-const elsewhere = any(
-  listOf(
+const elsewhere = any([
+  ...replacedWords,
+  ...restoredWords,
+  ...listOf(
     'member since, joined, seller since, account, established, founded, founding, est, since, heritage, house of',
     'posted, listed, updated, copyright, ©, serviced, service, repaired, restored, refurbished, cleaned',
     'conditioned, last used, last worn, exhibited, exhibition, catalogue, introduced, launched, first released',
@@ -38,7 +42,9 @@ const elsewhere = any(
     'lanciata, miembro desde, fundada, fundado, desde, reparado, restaurado, publicado, lanzado, lid sinds',
     'opgericht, sinds, gerepareerd, geplaatst, vakantie, 創業, 設立, 修理, 発売, 登録, 掲載',
   ),
-);
+]);
+/** "In 2018 vervangen": said of the year of a repair, behind it. */
+const mended = any([...replacedWords, ...restoredWords]);
 const made = any(
   listOf(
     'bag of, satchel of, tote of, handbag of, piece of, example of, edition of, wallet of, briefcase of, made, made in, manufactured, produced, production, crafted, dated, dates, dating, date code, date, year',
@@ -65,6 +71,9 @@ const styleAfter =
   /^['s]{0,2}[\s-]{0,2}(?:style|styled|inspired|look|feel|vibes?|design|aesthetic|flair|stil|optik|look|inspir|stijl|風|スタイル|っぽい|デザイン)/u;
 const styleBefore =
   /(?:inspired by|in the style of|style of|style des|style|im stil der|stil der|inspire des|stile|estilo|in de stijl van|reminiscent of|homage to)(?: the| die| der| des| les| gli| los| de)?\s$/u;
+/** "Inspired by the bags of doctors of the 1920s": the clause tells of what it looks like. */
+const lookBefore =
+  /(?:inspired by|in the style of|in the manner of|im stil(?:e)? (?:von|der|des)|nach art (?:von|der)|inspiriert von|inspiree? (?:de|par)|dans le style|nello stile|ispirat[ao] a|al estilo|inspirad[ao] en|in de stijl|geinspireerd (?:op|door))\s/u;
 
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {
@@ -78,6 +87,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
   if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
+  if (isOfCompanion(text, start, end)) return null;
   const clause = clauseAround(text, start, end);
   const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 60), start);
   const after = text.slice(end, Math.min(clause.end, end + 40));
@@ -91,9 +101,11 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   )
     return { kind: 'bought', confidence: 0.85 };
   if (lastEnd(bought, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return { kind: 'bought', confidence: 0.8 };
+  if (lastEnd(mended, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return null;
   if (words.elsewhere >= 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
   if (words.elsewhere >= 0 && /(?:since|seit|depuis|dal|desde|sinds)\s/.test(before.slice(-12))) return null;
   if (lastEnd(age, after) >= 0 || styleAfter.test(after) || styleBefore.test(before)) return null;
+  if (lookBefore.test(text.slice(clause.start, start))) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
   if (words.made >= 0 || /^\s?(?:年製|製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(after))
     return { kind: 'made', confidence: 0.85 };

@@ -1,21 +1,13 @@
-import {
-  clauseAround,
-  type Hit,
-  isAboutAnother,
-  isNegated,
-  listOf,
-  partWords,
-  phraseFinder,
-  phrasePattern,
-} from '../listing/text';
+import { clauseAround, type Hit, isAboutAnother, isNegated, phraseFinder } from '../listing/text';
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
 import { rememberForMakers } from './by-makers';
+import { bagNouns, isOfCompanion } from './goods';
 import { colourWords, materialWords } from './material-words';
+import { findParts } from './parts';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 import type { Part } from './types';
 
-const findParts = phraseFinder(partWords);
 /** Joints inside one description: "red and black", "gold-tone", "brown grained calf", "di pelle rossa". */
 const within =
   /^(?:の|色の|系の)$|^[\s-]{0,2}(?:(?:and|und|et|e|y|en|&|\/|in|of|de|di|en|aus|van|の|tone|toned|coloured|colored|coated|soft|smooth|grained|fine|full grain|thick|waxed|solid|real|echtes?|echtem|veritable|vera|verdadera|echt|pale|light|dark|deep|bright|hell|clair|foncé|fonce|chiaro|scuro|claro|oscuro|licht|donker)[\s-]{1,2}){0,2}$/u;
@@ -44,15 +36,6 @@ function follows(gap: string): boolean {
   const linked = /[:=]/.test(gap) || words.some((word) => links.has(word));
   return words.length <= 6 && (others.length === 0 || (linked && others.length === 1));
 }
-
-const bagNouns = phrasePattern(
-  listOf(
-    'bag, handbag, satchel, purse, wallet, briefcase, tote, belt, backpack, holdall, clutch, pouch, cardholder',
-    'tasche, handtasche, ledertasche, geldbörse, brieftasche, gürtel, rucksack, sac, sacoche, pochette',
-    'portefeuille, ceinture, cartable, borsa, borsetta, portafoglio, cintura, zaino, bolso, cartera, cinturón',
-    'mochila, tas, handtas, portemonnee, riem, rugzak, バッグ, 鞄, 財布, ベルト',
-  ),
-);
 
 interface Group {
   words: string[];
@@ -105,7 +88,9 @@ function groups(from: Passage, hits: Hit<string>[], materials: Set<string>): Gro
   }
   return found.filter(
     (group) =>
-      !isNegated(from.folded.text, group.start, group.end) && !isAboutAnother(from.folded.text, group.start, group.end),
+      !isNegated(from.folded.text, group.start, group.end) &&
+      !isAboutAnother(from.folded.text, group.start, group.end) &&
+      !isOfCompanion(from.folded.text, group.start, group.end),
   );
 }
 
@@ -139,7 +124,7 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
   const words = vocabularyOf(makers);
   const drafts = passages.flatMap((from) => {
     const { text } = from.folded;
-    const parts = findParts(from.folded) as Hit<Part>[];
+    const parts = findParts(from.folded);
     return groups(from, words.find(from), words.materials).flatMap((group): ClaimDraft[] => {
       const part = partOf(text, group, parts, from.language);
       const said = (start: number, end: number, confidence: number) =>

@@ -36,6 +36,8 @@ export const claimSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('bought'), ...said, span: spanSchema }),
   z.strictObject({ kind: z.literal('condition'), ...said, condition: conditionSchema }),
   z.strictObject({ kind: z.literal('material'), ...said, part: partSchema, material: z.string() }),
+  /** Parts that are not the maker's any more; none where the piece was restored without saying which. */
+  z.strictObject({ kind: z.literal('replaced'), ...said, parts: z.array(partSchema) }),
   z.strictObject({ kind: z.literal('measure'), ...said, measure: measureSchema }),
   z.strictObject({ kind: z.literal('maker'), ...said, maker: z.string() }),
   z.strictObject({ kind: z.literal('model'), ...said, model: z.string() }),

@@ -11,13 +11,17 @@ import { anyOf, listOf } from './wording';
  * Dated facts of the maker file that the listing's words call up: a material that a part was made of in some years
  * only, and a model that was made in some years only. The fact is hard as the file says; a model's years are soft,
  * because a file does not list every piece that was made before or after. The claim is the basis: the material
- * mentioned twice is two bases only if it stands in two claims.
+ * mentioned twice is two bases only if it stands in two claims. A part that the seller calls replaced dates nothing;
+ * where the piece is said to be restored, without saying where, no part dates it for sure.
  */
 export function fromMaker(claims: readonly Claim[], maker: MakerFile | null): Evidence[] {
   if (!maker) return [];
   const models = claims.filter((claim) => claim.kind === 'model').map((claim) => fold(claim.model));
+  const replaced = claims.filter((claim) => claim.kind === 'replaced');
+  const parts = new Set(replaced.flatMap((claim) => claim.parts));
+  const restored = replaced.some((claim) => claim.parts.length === 0);
   return claims.flatMap((claim) => {
-    if (claim.kind === 'material') return material(claim, maker, models);
+    if (claim.kind === 'material') return parts.has(claim.part) ? [] : material(claim, maker, models, restored);
     return claim.kind === 'model' ? model(claim, maker) : [];
   });
 }
@@ -35,7 +39,7 @@ function fits(fact: Construction, claim: ClaimOf<'material'>, models: string[]):
   return [fact.is, ...(fact.also ?? [])].some((name) => names(said, name));
 }
 
-function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[]): Evidence[] {
+function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[], restored: boolean): Evidence[] {
   const facts = maker.construction.filter((fact) => fits(fact, claim, models));
   const spans = unionOf(facts.map((fact) => periodSpan(fact.used)).filter((span) => span !== null));
   if (spans.length === 0 || isAnyDate(spans)) return [];
@@ -48,7 +52,7 @@ function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[]
       basis: `material:${claim.part}:${fold(facts[0]?.is ?? claim.material).trim()}`,
       spans,
       places: [],
-      strength: facts.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft',
+      strength: !restored && facts.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft',
       statement: `${claimStatement(claim)}, and ${maker.maker} used ${what} ${anyOf(spans.map(spanWords))}`,
       source: {
         kind: 'maker-file',

@@ -1,4 +1,4 @@
-import type { Claim } from '../claim/types';
+import type { Claim, Part } from '../claim/types';
 import type { MarkRead } from '../mark/types';
 import { evidenceId } from './ids';
 import type { Evidence } from './types';
@@ -13,7 +13,9 @@ export function fromMarks(
   claims: readonly Claim[],
   claimed: readonly Evidence[],
 ): Evidence[] {
+  const parts = new Set(claims.flatMap((claim) => (claim.kind === 'replaced' ? claim.parts : [])));
   return marks
+    .filter((mark) => !isOnReplacedPart(mark, parts))
     .filter((mark) => mark.spans.length > 0 || mark.places.length > 0)
     .map((mark) => ({
       id: evidenceId.mark(mark.id),
@@ -27,6 +29,10 @@ export function fromMarks(
       source: mark.source,
     }));
 }
+
+/** A fastener's mark dates the fastener: where the seller says that it was replaced, it says nothing of the piece. */
+export const isOnReplacedPart = (mark: Pick<MarkRead, 'mark'>, replaced: ReadonlySet<Part>): boolean =>
+  mark.mark === 'fastener' && (['zip', 'lock', 'hardware'] as const).some((part) => replaced.has(part));
 
 const plain = (words: string) => words.replace(/\s+/g, ' ').trim().toLowerCase();
 

@@ -1,5 +1,6 @@
 export { layOutAxis } from './axis';
 export type { AxisBar, AxisLayout, AxisRow } from './axis-types';
+export { isOnReplacedPart } from './from-marks';
 export { type Gathered, gatherEvidence } from './gather';
 export { evidenceId } from './ids';
 export { reason } from './reason';

@@ -22,6 +22,8 @@ export function claimWords(claim: Claim): string {
     case 'material':
       // "hardware: brass hardware" says its part twice.
       return claim.material.includes(claim.part) ? claim.material : `${claim.part}: ${claim.material}`;
+    case 'replaced':
+      return claim.parts.length > 0 ? claim.parts.map((part) => part.replace('-', ' ')).join(', ') : 'restored';
     case 'measure': {
       const { dimension, mm } = claim.measure;
       return `${dimension === 'unknown' ? '' : `${dimension} `}${Number((mm / 10).toFixed(1))} cm`;

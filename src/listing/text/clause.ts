@@ -63,11 +63,12 @@ export function isNegated(text: string, start: number, end: number): boolean {
 const others = phrasePattern(
   listOf(
     'similar, other bags, other sellers, others like it, unlike, compared to, compared with, in comparison, same as, just like',
-    'reminiscent of, as seen, also have, also selling, also sell, my other, other listing*, other items',
+    'reminiscent of, as seen, own another, have another, got another, another one, also have, also selling, also sell, my other, other listing*, other items',
     'also available, matching, goes with, pairs with, not to be confused, successor, predecessor, looking for',
     'wanted, ähnlich, im gegensatz, im vergleich, anders als, vergleichbar, weitere angebote, meine anderen',
-    'auch noch, suche, passend zu, nachfolger*, vorgänger*, semblable, contrairement, comparé, mes autres',
-    'autres annonces, ressemble, rappelle, proche de, je vends aussi, je recherche, assorti*, simile, simili a',
+    'auch noch, besitze noch, habe noch, suche, passend zu, nachfolger*, vorgänger*, semblable, contrairement, comparé, mes autres',
+    "autres annonces, j'en ai un autre, j'en ai une autre, ne ho un altro, ne ho un'altra, tengo otro, tengo otra",
+    'heb er nog, ressemble, rappelle, proche de, je vends aussi, je recherche, assorti*, simile, simili a',
     'a differenza, rispetto a, altri annunci, miei altri, ricorda, vendo anche, cerco, abbinat*, similar a',
     'similar al, parecido, parecida, a diferencia, comparado, otros anuncios, mis otros, recuerda a',
     'también vendo, busco, a juego, vergelijkbaar, in tegenstelling, lijkt op, mijn andere, andere advertenties',

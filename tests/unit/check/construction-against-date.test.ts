@@ -20,6 +20,25 @@ describe('construction-against-date', () => {
       'contradiction: The listing says “coil zip”, but Ondrasse used coil zip from 2001, and the stamp in photo 1 reads KV0915 (January 1995).',
     ]);
   });
+  it('has nothing to say of a part that the seller says was replaced, and asks nothing of it', () => {
+    const zip = claim('material', 'coil zip', { part: 'zip', material: 'coil zip' });
+    const both = claim('replaced', 'zip and lining replaced', { parts: ['zip', 'lining'] });
+    const given = facts({ decodings: [kv0915], claims: [zip, lining('suede'), both] });
+    expect(said(constructionAgainstDate, given)).toEqual([
+      'not-applicable: the listing says that these parts were replaced: “zip and lining replaced”',
+    ]);
+    const strap = claim('replaced', 'strap replaced', { parts: ['strap'] });
+    expect(onlyFinding(constructionAgainstDate, facts({ decodings: [kv0915], claims: [zip, strap] })).kind).toBe(
+      'contradiction',
+    );
+  });
+  it('only doubts a part of a piece that was restored nobody says where', () => {
+    const zip = claim('material', 'coil zip', { part: 'zip', material: 'coil zip' });
+    const restored = claim('replaced', 'restored in 2019', { parts: [] });
+    expect(onlyFinding(constructionAgainstDate, facts({ decodings: [kv0915], claims: [zip, restored] })).kind).toBe(
+      'doubt',
+    );
+  });
   it('only doubts the same against a hedged date', () => {
     const zip = claim('material', 'coil zip', { part: 'zip', material: 'coil zip' });
     const nineties = made('1990s', '1990', '1998', { precision: 'decade' });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { markAgainstCodeDate } from '../../../src/check/mark-against-code-date';
-import { facts, kv0915, onlyFinding, said } from './sample';
+import { claim, facts, kv0915, onlyFinding, said } from './sample';
 import { markRead } from './sample-marks';
 
 describe('mark-against-code-date', () => {
@@ -9,6 +9,11 @@ describe('mark-against-code-date', () => {
     expect(said(markAgainstCodeDate, facts({ marks: [patent()], decodings: [kv0915] }))).toEqual([
       'contradiction: The stamp in photo 1 reads KV0915: January 1995, Belgium; photo 1 shows “Pat. 5,700,000”: from 1998.',
     ]);
+  });
+  it('leaves out the mark of a fastener that the seller says was replaced', () => {
+    const zip = claim('replaced', 'zip replaced in 2018', { parts: ['zip'] });
+    const given = facts({ marks: [patent({ mark: 'fastener' })], decodings: [kv0915], claims: [zip] });
+    expect(said(markAgainstCodeDate, given)).toEqual(['not-applicable: no public mark that dates was found']);
   });
   it('only doubts with a soft mark or a quoted code', () => {
     const quoted = { ...kv0915, from: { kind: 'claim' as const, claimId: 'c' } };

@@ -54,6 +54,8 @@ export function shortClaim(claim: Claim): string {
       return `condition ${claim.condition}`;
     case 'material':
       return `${claim.part} = ${claim.material}`;
+    case 'replaced':
+      return `replaced ${claim.parts.join('+') || 'somewhere'}`;
     case 'measure':
       return `${claim.measure.dimension} ${claim.measure.mm}`;
     case 'maker':

@@ -175,6 +175,24 @@ test('a material claimed calls up the years in which the maker used it', () => {
   ).toEqual([]);
 });
 
+test('a part that was replaced dates nothing, and a piece restored without saying where dates nothing for sure', () => {
+  const at = { field: 'title', start: 0, end: 1 } as const;
+  const lining: Claim = {
+    ...{ kind: 'material', id: 'c1', words: 'green twill lining', at, confidence: 1 },
+    part: 'lining',
+    material: 'green twill',
+  };
+  const replaced: Claim = { kind: 'replaced', id: 'c2', words: 'lining redone', at, confidence: 1, parts: ['lining'] };
+  expect(gatherEvidence({ ...nothing, claims: [lining, replaced], maker })).toEqual([]);
+  const restored = gatherEvidence({ ...nothing, claims: [lining, { ...replaced, parts: [] }], maker });
+  expect(restored.map(({ strength }) => strength)).toEqual(['soft']);
+  const fastener = mark('m1', { mark: 'fastener' });
+  const zip: Claim = { ...replaced, parts: ['zip'] };
+  expect(gatherEvidence({ ...nothing, claims: [zip], marks: [fastener, mark('m2')] }).map(({ id }) => id)).toEqual([
+    'mark-m2',
+  ]);
+});
+
 test('a model claimed calls up its years, softly', () => {
   const claim: Claim = {
     kind: 'model',

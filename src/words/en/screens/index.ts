@@ -146,6 +146,7 @@ export const screens = {
       bought: 'Bought',
       condition: 'Condition',
       material: 'Material',
+      replaced: 'Replaced or repaired',
       measure: 'Size',
       maker: 'Maker',
       model: 'Model',

@@ -1,0 +1,26 @@
+import { clauseAround, listOf, phrasePattern } from '../listing/text';
+
+/** What such a piece is called. */
+export const bagNouns = phrasePattern(
+  listOf(
+    'bag, handbag, satchel, purse, wallet, briefcase, tote, belt, backpack, holdall, clutch, pouch, cardholder',
+    'tasche, handtasche, ledertasche, geldbörse, brieftasche, gürtel, rucksack, sac, sacoche, pochette',
+    'portefeuille, ceinture, cartable, borsa, borsetta, portafoglio, cintura, zaino, bolso, cartera, cinturón',
+    'mochila, tas, handtas, portemonnee, riem, rugzak, バッグ, 鞄, 財布, ベルト',
+  ),
+);
+
+/**
+ * "Sold with a wallet of 2012", "dazu eine Geldbörse": the words that bring in another piece, up to what it is called.
+ * Only with "a" or its like: "with its wallet" may be a part of the piece.
+ */
+const companion = new RegExp(
+  `(?<!\\p{L})(?:with|plus|and also|mit|dazu|samt|avec|con|insieme a|junto a|met|inclusief)\\s(?:an?|another|my|eine[mnr]?|ein|une?|un'|uno|una|een)\\s(?:[^\\s]{1,20}\\s){0,3}(?:${bagNouns.source})`,
+  'u',
+);
+
+/** Whether the clause brings in another piece before the words at `start`: what follows is said of that one. */
+export function isOfCompanion(text: string, start: number, end: number): boolean {
+  const clause = clauseAround(text, start, end);
+  return companion.test(text.slice(clause.start, start));
+}
