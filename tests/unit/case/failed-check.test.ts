@@ -37,7 +37,7 @@ describe('a check that breaks', () => {
       1,
       {
         readPage: async () => succeed({ listing: { ...input.listing, photos: [] }, incognito: false, picks: [] }),
-        fetchPhoto: async () => succeed({ base64: '', mediaType: 'image/jpeg', way: 'page' }),
+        fetchPhoto: async () => succeed({ base64: '', mediaType: 'image/jpeg', came: { way: 'page', fullSize: true } }),
         reader: { read: async () => Promise.reject(new Error('no photo is read here')), renew: async () => undefined },
         makers: async () => [...input.makers],
         buildCase,

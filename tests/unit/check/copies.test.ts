@@ -77,7 +77,7 @@ describe('a photo that was read from a copy', () => {
     expect(said(stampEvenness, facts({ photos, decodings: [kv0915] }))).toEqual([copied]);
     expect(
       said(stampEvenness, facts({ photos: [readPhoto('p1', { lines: [line] })], decodings: [kv0915] }))[0],
-    ).toMatch(/^doubt: The stamp in photo 1 is uneven/);
+    ).toMatch(/^gap: The stamp in photo 1 looks uneven/);
   });
 
   it('makes no check ask the seller for a photo because of what the copy does not show', () => {
