@@ -1,0 +1,120 @@
+import { findClaims } from '../../src/claim';
+import { comparableAddress, webAddress } from '../../src/listing/page/address';
+import { titleWords, wordLikeness } from '../../src/listing/page/area';
+import { languageOfText } from '../../src/listing/page-language';
+import { photoKey, widthFromAddress } from '../../src/listing/photos/image-size';
+import { addressesInJson, fromAttribute } from '../../src/listing/photos/image-sources';
+import { isPlaceholder, namesNoPhoto } from '../../src/listing/photos/not-photo';
+import { parseSrcset } from '../../src/listing/photos/srcset';
+import { cleanJson } from '../../src/listing/structured/clean-json';
+import { dataPrice } from '../../src/listing/structured/data-price';
+import { decodeEntities, plainText, tidyText } from '../../src/listing/structured/entities';
+import { parseJsonLd } from '../../src/listing/structured/json-ld';
+import { availabilityOf } from '../../src/listing/structured/offer-facts';
+import { conditionOf, termName } from '../../src/listing/structured/terms';
+import { readTolerantJson } from '../../src/listing/structured/tolerant-json';
+import * as text from '../../src/listing/text';
+import { bestRatingNear } from '../../src/listing/text/rating';
+import { readCount } from '../../src/listing/text/said-number';
+import { labelOf } from '../../src/listing/visible/label';
+import { plainLabel, splitLabelled } from '../../src/listing/visible/label-words';
+import { sellerName } from '../../src/listing/visible/labelled';
+import { leadingLabel } from '../../src/listing/visible/leading-label';
+import { placeLine } from '../../src/listing/visible/place-line';
+import { titleWithoutSite } from '../../src/listing/visible/title';
+import { readConditionWords, readDate, readRatingWords, readReturnsWords } from '../../src/listing/visible/words';
+import { builtInMakers } from '../../src/maker';
+import { findMarks, marks } from '../../src/mark';
+import { findPlaces } from '../../src/place';
+import { listingOf } from '../unit/claim/listing-of';
+
+export type TextReader = (text: string) => unknown;
+
+const now = '2026-11-25';
+const base = 'https://attic-arcade.example/item/1';
+const hints = { language: 'en', now };
+
+/** Readers of words: what a page, a label or a seller says. */
+const ofWords: Record<string, TextReader> = {
+  foldText: text.foldText,
+  foldWords: text.foldWords,
+  parsePrices: (said) => text.parsePrices(said, hints),
+  parsePriceText: (said) => text.parsePriceText(said, said),
+  parseMeasures: (said) => text.parseMeasures(said, null),
+  parseDates: (said) => text.parseDates(said, hints),
+  findRatings: text.findRatings,
+  bestRatingNear,
+  findConditions: (said) => text.findConditions(said),
+  findReturns: text.findReturns,
+  findShipping: text.findShipping,
+  findPayment: text.findPayment,
+  findMemberSince: (said) => text.findMemberSince(said, hints),
+  findTraders: text.findTraders,
+  findSalesCounts: text.findSalesCounts,
+  findWatchers: text.findWatchers,
+  findBids: text.findBids,
+  findAvailability: text.findAvailability,
+  findItemCodes: text.findItemCodes,
+  readCount,
+  clauseAround: (said) => text.clauseAround(said, said.length >> 1, (said.length >> 1) + 1),
+  sentenceAround: (said) => text.sentenceAround(said, said.length >> 1, (said.length >> 1) + 1),
+  isNegated: (said) => text.isNegated(said, said.length >> 1, (said.length >> 1) + 1),
+  isAboutAnother: (said) => text.isAboutAnother(said, said.length >> 1, (said.length >> 1) + 1),
+  titleWithoutSite: (said) => titleWithoutSite(said, 'Attic & Arcade'),
+  sellerName,
+  plainLabel,
+  splitLabelled,
+  labelOf,
+  leadingLabel,
+  placeLine,
+  readConditionWords,
+  readDate: (said) => readDate(said, hints),
+  readRatingWords,
+  readReturnsWords,
+  titleWords,
+  wordLikeness: (said) => wordLikeness(said, said),
+  languageOfText,
+  findPlaces,
+};
+
+/** Readers of what stands in a page's source: data, attributes, addresses. */
+const ofSource: Record<string, TextReader> = {
+  cleanJson,
+  parseJsonLd,
+  readTolerantJson: (source) => readTolerantJson(source, 64),
+  plainText: (source) => plainText(source, source.length),
+  decodeEntities,
+  tidyText,
+  termName,
+  conditionOf,
+  availabilityOf,
+  dataPrice: (source) => dataPrice(source, 'EUR', 'sale', hints),
+  webAddress: (source) => webAddress(source, base),
+  comparableAddress: (source) => comparableAddress(source, base),
+  photoKey: (source) => photoKey(`https://attic-arcade.example/${encodeURI(source.toWellFormed())}`),
+  widthFromAddress: (source) => widthFromAddress(`https://attic-arcade.example/${encodeURI(source.toWellFormed())}`),
+  isPlaceholder,
+  namesNoPhoto: (source) => namesNoPhoto(source, null),
+  parseSrcset,
+  addressesInJson: (source) => addressesInJson(source, base),
+  fromAttribute: (source) => fromAttribute('data-src', source, base),
+};
+
+/** Each public mark by itself, and all of them with the limit that `findMarks` sets. */
+const ofMarks: Record<string, TextReader> = {
+  ...Object.fromEntries(
+    marks.flatMap((mark): [string, TextReader][] => [
+      [`mark ${mark.id} in print`, (print) => mark.find(print, { foundIn: 'photo', photoId: 'photo-1' })],
+      [`mark ${mark.id} in a listing`, (said) => mark.find(said, { foundIn: 'listing', photoId: null })],
+    ]),
+  ),
+  findMarks: (said) => findMarks(said, { foundIn: 'listing', photoId: null }),
+};
+
+/** Everything that is handed text which a page, a photo or a seller controls. */
+export const textReaders: Record<string, TextReader> = {
+  ...ofWords,
+  ...ofSource,
+  ...ofMarks,
+  findClaims: (said) => findClaims(listingOf(said.slice(0, 200), said), builtInMakers),
+};
