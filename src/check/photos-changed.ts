@@ -25,4 +25,4 @@ export const photosChanged = defineCheck({
 });
 
 /** The last part of an address without its query: what stays the same when a host or a size changes. */
-const fileOf = (url: string) => url.replace(/[?#].*$/, '').replace(/^.*\//, '');
+const fileOf = (url: string) => url.replace(/[?#].*/s, '').replace(/^.*\//, '');

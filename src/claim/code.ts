@@ -1,4 +1,4 @@
-import { isAboutAnother, listOf, phrasePattern } from '../listing/text';
+import { isAboutAnother, listOf, phrasePattern, withoutEnd } from '../listing/text';
 import type { MakerFile } from '../maker/types';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
@@ -31,7 +31,7 @@ function codeAt(text: string, start: number): string | null {
   if (!match) return null;
   const words = match[0].split(' ');
   while (words.length > 0) {
-    const code = words.join(' ').replace(/[.\-/]+$/, '');
+    const code = withoutEnd(words.join(' '), /[.\-/]/);
     const rest = text
       .slice(start + code.length, start + code.length + 12)
       .replace(text[start - 1] === '"' ? /^"/ : /^$/, '');

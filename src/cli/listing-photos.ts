@@ -64,7 +64,7 @@ function standIn(listing: Listing, folder: string, images: string[]): PhotoFiles
 
 /** The file name at the end of an address, without its query, in small letters. */
 function fileNameOf(address: string): string {
-  const name = address.replace(/[?#].*$/, '').replace(/^.*\//, '');
+  const name = address.replace(/[?#].*/s, '').replace(/^.*\//, '');
   try {
     return decodeURIComponent(name).toLowerCase();
   } catch {

@@ -32,7 +32,7 @@ export function readStated(reads: string): Stated | { unknown: string } {
     else if (piece.toLowerCase() === 'nothing') stated.nothing = true;
     else if (/^([A-Z]{2}|[A-Z]{4})(\s+[A-Z]{2,4})*$/.test(piece)) stated.places.push(...piece.split(/\s+/));
     else {
-      for (const word of piece.split(/\s+or\s+|\s*\|\s*/)) {
+      for (const word of piece.split(/\sor\s|\|/)) {
         const span = statedDate(word.trim());
         if (!span) return { unknown: word };
         stated.spans.push(span);

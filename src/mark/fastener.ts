@@ -7,7 +7,7 @@ import table from './tables/fasteners.json';
 const rows = rowsById(table.rows);
 /** "Pat. 2,717,437" and the like: the number needs the word before it. */
 const patentNumber =
-  /\bPat(?:ent)?s?\b\.?\s*(?:Nos?\b\.?|#)?[\s:]*(?:US\s)?(?<number>\d{1,3}(?:[,.]\d{3})+|\d{4,7})\b/giu;
+  /\bPat(?:ent)?s?\b\.?\s{0,8}(?:Nos?\b\.?|#)?[\s:]{0,8}(?:US\s)?(?<number>\d{1,3}(?:[,.]\d{3})+|\d{4,7})\b/giu;
 const words: { row: string; pattern: RegExp }[] = [
   { row: 'hook-and-loop', pattern: /\bhook[\s-](?:and|&|n)[\s-]loop\b/giu },
   {

@@ -2,7 +2,7 @@ import { defineMark, type MarkFound, rowSource } from './define';
 import { firstLetterYear, hallmarkSource, letterSpans, letterYears, type Office } from './hallmarks';
 
 const letterPattern =
-  /\bdate[\s-]*letter\s*(?:is|for|of|:|=)?\s*(?:an?\s+)?(?:(?:small|lower[\s-]?case|capital|upper[\s-]?case)\s+)?["“'‘]?([A-Za-z])["”'’]?(?![\p{L}\d])/giu;
+  /\bdate[\s-]{0,4}letter\s{0,8}(?:is|for|of|:|=)?\s{0,8}(?:an?\s{1,8})?(?:(?:small|lower[\s-]?case|capital|upper[\s-]?case)\s{1,8})?["“'‘]?([A-Za-z])["”'’]?(?![\p{L}\d])/giu;
 /** An office by its name, or by its own mark; a mark alone counts because "date letter" already speaks of hallmarks. */
 const officePatterns: [Office, RegExp][] = [
   ['London', /\bLondon\b|\bleopard['’]?s?\s+head\b/iu],
@@ -54,10 +54,14 @@ export const hallmarkDateLetter = defineMark({
     }),
 });
 
+const sentenceEnd = /[.!?\n]/u;
+
 /** The words of the same sentence, `reach` characters either way: a shop's town in the next one is no assay office. */
 const sentenceAround = (text: string, start: number, end: number): string =>
-  (/[^.!?\n]*$/u.exec(text.slice(Math.max(0, start - reach), start))?.[0] ?? '') +
-  (/^[^.!?\n]*/u.exec(text.slice(start, end + reach))?.[0] ?? '');
+  (text
+    .slice(Math.max(0, start - reach), start)
+    .split(sentenceEnd)
+    .at(-1) ?? '') + (text.slice(start, end + reach).split(sentenceEnd)[0] ?? '');
 
 /** "small d" and "capital D" say the case; else it is as written. */
 function caseAsSaid(words: string, letter: string): string {

@@ -34,7 +34,7 @@ const wordings: { row: string; pattern: RegExp; alone: boolean }[] = [
   { row: 'myanmar', pattern: /\bmyanmar\b/giu, alone: false },
   {
     row: 'british-hong-kong',
-    pattern: /\b(?:british|(?:british\s+)?crown\s+colony\s+(?:of\s+)?)\s*hong\s*kong\b/giu,
+    pattern: /\b(?:british|(?:british\s{1,8})?crown\s{1,8}colony\s{1,8}(?:of\s{1,8})?)\s{0,8}hong\s{0,8}kong\b/giu,
     alone: true,
   },
   { row: 'empire-made', pattern: /\bempire\s+made\b/giu, alone: true },
@@ -55,10 +55,16 @@ const wordings: { row: string; pattern: RegExp; alone: boolean }[] = [
   { row: 'made-in-eec', pattern: /\bE\.?E\.?C\b\.?/gu, alone: false },
 ];
 
-const madeIn = /\b(?:made|manufactured|produced|product|fabriqué)\s+(?:in|of|en)\s+(?:the\s+)?$/iu;
+const madeIn = /\b(?:made|manufactured|produced|product|fabriqué)\s{1,8}(?:in|of|en)\s{1,8}(?:the\s{1,8})?$/iu;
+const madeInReach = 24;
 const caution = 'Old stock of labels was used up after a name had ended, and copies of old labels exist.';
 
-const followsMadeIn = (text: string, start: number) => madeIn.test(text.slice(Math.max(0, start - 24), start));
+/** Where "made in" begins right before `start`; null where something else stands there. */
+function madeInBefore(text: string, start: number): number | null {
+  const from = Math.max(0, start - madeInReach);
+  const at = text.slice(from, start).search(madeIn);
+  return at < 0 ? null : from + at;
+}
 
 /**
  * Wording of origin with the dates that it implies. In a listing the name alone is the seller's talk: there it counts
@@ -74,10 +80,14 @@ export const originWording = defineMark({
 function byWording(text: string, where: FoundWhere): MarkFound[] {
   return wordings.flatMap(({ row, pattern, alone }) =>
     [...text.matchAll(pattern)].flatMap((match) => {
-      const made = followsMadeIn(text, match.index);
-      if (!made && !(alone && where.foundIn === 'photo') && row !== 'empire-made') return [];
-      const start = made ? text.slice(0, match.index).search(madeIn) : match.index;
-      return foundByRow(withPlace(rowOf(rows, row), match[0]), start, match.index + match[0].length, caution);
+      const made = madeInBefore(text, match.index);
+      if (made === null && !(alone && where.foundIn === 'photo') && row !== 'empire-made') return [];
+      return foundByRow(
+        withPlace(rowOf(rows, row), match[0]),
+        made ?? match.index,
+        match.index + match[0].length,
+        caution,
+      );
     }),
   );
 }
@@ -93,14 +103,10 @@ function withPlace(row: DatedRow, words: string): DatedRow {
 function plainMadeIn(text: string, { foundIn }: FoundWhere): MarkFound[] {
   if (foundIn !== 'photo') return [];
   const row = rowOf(rows, 'made-in');
-  return findPlaces(text)
-    .filter(({ form, start }) => form === 'made-in' && followsMadeIn(text, start))
-    .flatMap(({ place, start, end }) => {
-      const from = text.slice(0, start).search(madeIn);
-      return foundByRow(
-        { ...row, places: [place], subject: 'The words “made in” with a country were written on goods' },
-        from,
-        end,
-      );
-    });
+  return findPlaces(text).flatMap(({ form, place, start, end }) => {
+    const from = form === 'made-in' ? madeInBefore(text, start) : null;
+    if (from === null) return [];
+    const subject = 'The words “made in” with a country were written on goods';
+    return foundByRow({ ...row, places: [place], subject }, from, end);
+  });
 }

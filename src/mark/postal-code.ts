@@ -18,10 +18,10 @@ const ukAreas =
 const forms: { row: string; pattern: RegExp }[] = [
   { row: 'us-zip-4', pattern: new RegExp(`(?:${state}|(?:${stateWords}))[\\s,]{1,3}\\d{5}-\\d{4}\\b`, 'gu') },
   { row: 'us-zip', pattern: new RegExp(`(?:${state}|(?:${stateWords}))[\\s,]{1,3}\\d{5}\\b(?!-\\d{4})`, 'gu') },
-  { row: 'us-zip', pattern: /\bZIP(?:\s+code)?\s*:?\s*\d{5}\b(?!-\d{4})/giu },
+  { row: 'us-zip', pattern: /\bZIP(?:\s{1,8}code)?\s{0,8}:?\s{0,8}\d{5}\b(?!-\d{4})/giu },
   {
     row: 'us-zone',
-    pattern: new RegExp(`\\b[A-Z][\\p{L}.]+ \\d{1,2}, (?:${states}\\b|${stateWords})(?![\\s,]+\\d{5})`, 'gu'),
+    pattern: new RegExp(`\\b[A-Z][\\p{L}.]{1,40} \\d{1,2}, (?:${states}\\b|${stateWords})(?![\\s,]+\\d{5})`, 'gu'),
   },
   {
     row: 'uk-postcode',

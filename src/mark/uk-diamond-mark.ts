@@ -4,9 +4,9 @@ import { type DiamondCorners, readDiamond } from './diamond';
 import table from './tables/uk-diamond-marks.json';
 
 const nameOfMark =
-  /\b(?:diamond|lozenge|kite)[\s-]*(?:shaped\s+)?(?:registry|registration|design|registered)?[\s-]*mark\b/giu;
+  /\b(?:diamond|lozenge|kite)[\s-]{0,4}(?:shaped\s{1,4})?(?:registry|registration|design|registered)?[\s-]{0,4}mark\b/giu;
 const corner = (name: string) =>
-  new RegExp(`\\b${name}(?:\\s+corner)?\\s*[:=]?\\s*["“'‘]?([A-Z]|\\d{1,3})["”'’]?(?![\\p{L}\\d])`, 'iu');
+  new RegExp(`\\b${name}(?:\\s{1,4}corner)?\\s{0,4}[:=]?\\s{0,4}["“'‘]?([A-Z]|\\d{1,3})["”'’]?(?![\\p{L}\\d])`, 'iu');
 const corners = { top: corner('top'), left: corner('left'), right: corner('right'), bottom: corner('bottom') };
 const reach = 200;
 

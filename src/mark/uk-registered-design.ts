@@ -13,7 +13,7 @@ const nearBoundary = 500;
 
 /** "Rd. No. 821265", "Regd. Design No 650,123", "Registered Design 900123". A bare "Rd" is a road. */
 const pattern =
-  /\b(?:R(?:eg)?\.?\s?[’']?d\b\.?\s*(?:Des(?:ign)?\b\.?\s*)?(?:N(?:o|os|umber|r)\b\.?|N[°º]|№|#)|R(?:egiste)?re?d?\b\.?\s+Des(?:ign)?s?\b\.?\s*(?:N(?:o|os)\b\.?|№|#)?)[\s:]*(?<number>\d{1,3}(?:[,. ]\d{3})+|\d{3,7})\b/giu;
+  /\b(?:R(?:eg)?\.?\s?[’']?d\b\.?\s{0,8}(?:Des(?:ign)?\b\.?\s{0,8})?(?:N(?:o|os|umber|r)\b\.?|N[°º]|№|#)|R(?:egiste)?re?d?\b\.?\s{1,8}Des(?:ign)?s?\b\.?\s{0,8}(?:N(?:o|os)\b\.?|№|#)?)[\s:]{0,8}(?<number>\d{1,3}(?:[,. ]\d{3})+|\d{3,7})\b/giu;
 
 export interface Registration {
   /** First and last year in which the number may have been registered; the same when it is not near a boundary. */
@@ -43,7 +43,8 @@ export const ukRegisteredDesign = defineMark({
       const number = groupedNumber(match.groups?.number ?? '');
       const registration = registrationOf(number);
       // "Mill Rd No 112" is an address.
-      const isRoad = number < 10_000 && /\p{L}{3,}\s+$/u.test(text.slice(Math.max(0, match.index - 12), match.index));
+      const isRoad =
+        number < 10_000 && /\p{L}{3}\s{1,12}$/u.test(text.slice(Math.max(0, match.index - 12), match.index));
       if (!registration || isRoad) return [];
       const [first, last] = registration.years;
       const when = `${first}${last > first ? ` or ${last}` : ''}${registration.beyond ? ' or later' : ''}`;

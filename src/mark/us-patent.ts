@@ -4,7 +4,7 @@ import { foundByGrant, grantOf } from './patents';
 
 /** "Pat. No. 1,234,567", "U.S. Patent 2,544,409", "Pats. 1,234,567 & 1,234,568"; a number after D or Re is another series. */
 const lead =
-  /\b(?<us>U\.?\s?S\.?\s?(?:A\.?\s?)?)?(?<foreign>(?:British|Brit\.?|UK|U\.K\.|GB|German|French|Canadian|Can\.?|Japan(?:ese)?|Swiss|Italian|European|EP)\s+)?(?:Pat(?:ent)?s?|Patent(?:ed)?)\b\.?\s*(?:Nos?\b\.?|Number|N[°º]|№|#)?[\s:]*(?<numbers>\d(?:[\d,.' ]{2,})?\d(?:\s*(?:,|&|and|;)\s*\d[\d,.]*\d)*)/giu;
+  /\b(?<us>U\.?\s?S\.?\s?(?:A\.?\s?)?)?(?<foreign>(?:British|Brit\.?|UK|U\.K\.|GB|German|French|Canadian|Can\.?|Japan(?:ese)?|Swiss|Italian|European|EP)\s{1,8})?(?:Pat(?:ent)?s?|Patent(?:ed)?)\b\.?\s{0,8}(?:Nos?\b\.?|Number|N[°º]|№|#)?[\s:]{0,8}(?<numbers>\d(?:[\d,.' ]{2,})?\d(?:\s*(?:,|&|and|;)\s*\d[\d,.]*\d)*)/giu;
 const usAfter = /^[\s,()]*U\.?\s?S\.?\s?A?\b/u;
 
 /** A listing's prices and years stand after "patent leather": a patent number needs "No", a US prefix or grouping. */

@@ -28,7 +28,7 @@ export function weighRuns<Text extends { text: string; probability: number }>(te
 const shareOf = (text: string): number => changeShare ** changesIn(text) * zeroAtEndShare ** zerosAtEnds(text);
 
 const zerosAtEnds = (text: string): number =>
-  /[0-9]/.test(text) ? (text.match(/[A-Z]{2,}[OIQ](?![A-Z])|(?<=[0-9])Q(?![A-Z])/g)?.length ?? 0) : 0;
+  /[0-9]/.test(text) ? (text.match(/[A-Z]{2}[OIQ](?![A-Z])|(?<=[0-9])Q(?![A-Z])/g)?.length ?? 0) : 0;
 
 function changesIn(text: string): number {
   let changes = 0;

@@ -64,14 +64,17 @@ export async function bench(): Promise<void> {
   const wanted = process.env.READERS?.split(',') ?? Object.keys(textReaders);
   const broken: string[] = [];
   console.log(`${wanted.length} readers, ${Object.keys(fillings).length} kinds of filling.\n`);
-  console.log('| reader | filling that grows most | 10^4 ms | 10^5 ms | 10^6 ms | largest ratio for ten times the text |');
+  console.log(
+    '| reader | filling that grows most | 10^4 ms | 10^5 ms | 10^6 ms | largest ratio for ten times the text |',
+  );
   console.log('| --- | --- | ---: | ---: | ---: | ---: |');
   for (const name of wanted) {
     const read = textReaders[name];
     if (!read) throw new Error(`No text reader is called ${name}.`);
     const growths = Object.keys(fillings).map((filling) => growthOf(read, filling));
     for (const one of growths)
-      if (one.ratio > allowed) broken.push(`${name} on ${one.filling}: ratio ${one.ratio.toFixed(0)} (${one.costs.map(ms).join(', ')} ms)`);
+      if (one.ratio > allowed)
+        broken.push(`${name} on ${one.filling}: ratio ${one.ratio.toFixed(0)} (${one.costs.map(ms).join(', ')} ms)`);
     const worst = growths.reduce((a, b) => (b.ratio > a.ratio ? b : a));
     const [small, middle, large] = worst.costs;
     console.log(

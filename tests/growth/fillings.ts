@@ -9,6 +9,13 @@ const repeated: Record<string, string> = {
   'blanks and newlines': '   \n',
   digits: '1',
   'digits apart': '1 ',
+  initials: 'A.',
+  'accented initials': 'É.',
+  'points before letters': '.a',
+  'letters and halves': 'a½',
+  'digits and stars': '1★',
+  'digits in brackets': ')1',
+  'labelled digits': 'h 1 ',
   'grouped digits': '1.234.',
   'grouped thousands': '1 234 ',
   letters: 'a',
@@ -59,12 +66,14 @@ const repeated: Record<string, string> = {
   'image addresses': '/a_100x100.jpg 1x, ',
   stars: '★4.8 (178) ',
   phrases: 'not new ',
+  'bare conditions': 'used, new. ',
   'condition words': 'very good condition, never used. ',
   'terms words': 'no returns, free shipping, sold, 12 watchers, 3 bids, reserved. ',
   'marks words': 'Pat. No. 1,234,567 RN 12345 made in West Germany, 925 silver, date letter k, care label. ',
   'label words': 'Brand: Ondrasse. Zustand: neu. Sold by a private seller, code KV0915. ',
   prose: 'A lovely bag in good condition, made in Belgium in 1994, 30 cm wide, olive twill lining, 450 €. ',
-  'Japanese prose': '昭和60年頃のバッグ、ベルギー製、裏地はオリーブのツイル、横30cm。刻印：KV0915。未使用品、45,000円。返品不可。',
+  'Japanese prose':
+    '昭和60年頃のバッグ、ベルギー製、裏地はオリーブのツイル、横30cm。刻印：KV0915。未使用品、45,000円。返品不可。',
 };
 
 /** Words that open what the readers look for: behind each stands a long run, which a careless pattern walks again and again. */

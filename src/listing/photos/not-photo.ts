@@ -9,7 +9,7 @@ const placeholderName =
 export function isPlaceholder(address: string): boolean {
   const file =
     address
-      .replace(/[?#].*$/, '')
+      .replace(/[?#].*/s, '')
       .split('/')
       .slice(-1)[0] ?? '';
   return placeholderName.test(file);
@@ -17,7 +17,7 @@ export function isPlaceholder(address: string): boolean {
 
 /** Whether an image's address, text or names say that it is no photo of the piece. */
 export function namesNoPhoto(address: string, element: Element | null): boolean {
-  const file = address.replace(/^https?:\/\/[^/]+/i, '').replace(/[?#].*$/, '');
+  const file = address.replace(/^https?:\/\/[^/]+/i, '').replace(/[?#].*/s, '');
   if (/\.svg$/i.test(file) || notPhotoName.test(file)) return true;
   if (!element) return false;
   const names = `${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${attribute(element, 'role') ?? ''}`;

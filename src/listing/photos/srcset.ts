@@ -1,3 +1,5 @@
+import { withoutEnd } from '../text/ends';
+
 /** One candidate of a `srcset`: its address as written, and its width in pixels or its density. */
 export interface SourceCandidate {
   address: string;
@@ -24,7 +26,7 @@ export function parseSrcset(input: string): SourceCandidate[] {
     while (at < input.length && !space.test(input[at] as string)) at += 1;
     let address = input.slice(start, at);
     let descriptors: string[] = [];
-    if (address.endsWith(',')) address = address.replace(/,+$/, '');
+    if (address.endsWith(',')) address = withoutEnd(address, /,/);
     else [descriptors, at] = readDescriptors(input, at);
     const candidate = describe(address, descriptors);
     if (candidate) candidates.push(candidate);

@@ -25,7 +25,7 @@ export function dataMeasures(product: Item): Measure[] {
   for (const [name, dimension] of dimensions)
     for (const value of valuesOf(product, name)) {
       const amount = isItem(value) ? (textOf(value, 'value') ?? '') : String(value);
-      const match = /^\s*(\d{1,4}(?:[.,]\d{1,2})?)\s*([a-z"]{0,6})\s*$/i.exec(amount);
+      const match = /^(\d{1,4}(?:[.,]\d{1,2})?)\s*([a-z"]{0,6})$/i.exec(amount.trim());
       const unitName = (isItem(value) ? textOf(value, 'unitCode', 'unitText') : null) ?? match?.[2] ?? '';
       const unit = units[unitName.toUpperCase()];
       if (!match || !unit) continue;

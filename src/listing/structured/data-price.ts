@@ -1,4 +1,5 @@
 import { exponentOf, type PriceHints } from '../text/currency';
+import { withoutEnd } from '../text/ends';
 import { parsePriceText } from '../text/price';
 import type { Price } from '../types';
 import { type Item, type ItemValue, isItem, textOf, valuesOf } from './item';
@@ -30,7 +31,7 @@ export function currencyCode(text: string | null, hints: PriceHints): string | n
 export function toMinor(decimal: string, exponent: number): number | null {
   const match = /^(\d{1,12})(?:\.(\d{0,6}))?$/.exec(decimal);
   if (!match) return null;
-  const fraction = (match[2] ?? '').replace(/0+$/, '');
+  const fraction = withoutEnd(match[2] ?? '', /0/);
   if (fraction.length > exponent) return null;
   const minor = Number(`${match[1]}${fraction.padEnd(exponent, '0')}`);
   return Number.isSafeInteger(minor) ? minor : null;

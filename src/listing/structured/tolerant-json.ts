@@ -9,7 +9,7 @@ interface Open {
 }
 
 const emptyObject = (): Record<string, JsonValue> => Object.create(null) as Record<string, JsonValue>;
-const numberLike = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/i;
+const numberLike = /^[-+]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[-+]?\d+)?$/i;
 const wordStop = /[\s,:{}[\]"'/;]/;
 
 /**

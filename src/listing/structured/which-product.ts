@@ -1,6 +1,7 @@
 import { samePage, webAddress } from '../page/address';
 import { wordLikeness } from '../page/area';
 import type { PriceHints } from '../text/currency';
+import { withoutEnd } from '../text/ends';
 import type { Price } from '../types';
 import { offerPrices } from './data-price';
 import { hasType, type Item, itemsOf, textOf, textsOf } from './item';
@@ -66,7 +67,7 @@ function urlFit(product: Item, facts: PageFacts): number {
   const addresses = addressesOf(product);
   if (addresses.some((address) => samePage(address, facts.url, facts.base))) return 5;
   const page = webAddress(facts.url, facts.base);
-  const pathOf = (address: string) => new URL(address).pathname.replace(/\/+$/, '');
+  const pathOf = (address: string) => withoutEnd(new URL(address).pathname, /\//);
   const absolute = addresses
     .map((address) => webAddress(address, facts.base))
     .filter((one): one is string => one !== null);

@@ -3,6 +3,7 @@ import { clauseAround, isAboutAnother, isNegated } from './clause';
 import { conditionWords, newWords, pieceNouns } from './condition-words';
 import { foldWords, type Said } from './fold';
 import { type Hit, phraseFinder, phrasePattern } from './phrases';
+import { Taken } from './taken';
 import { accessoryWords, partWords } from './things';
 
 const find = phraseFinder(conditionWords);
@@ -84,15 +85,17 @@ function isAboutThing(text: string, start: number, end: number): boolean {
 export function findConditions(text: string, opens = false): Said<Condition>[] {
   const folded = foldWords(text);
   const found: Said<Condition>[] = [];
-  const taken: Hit<Condition>[] = find(folded);
-  const bare: Hit<Condition>[] = findNew(folded).filter(
-    (said) => !taken.some((other) => said.start < other.end && other.start < said.end),
+  const graded: Hit<Condition>[] = find(folded);
+  const taken = new Taken(folded.text.length);
+  for (const said of graded) taken.take(said.foldedStart, said.foldedEnd);
+  const bare = new Set<Hit<Condition>>(
+    findNew(folded).filter((said) => !taken.overlaps(said.foldedStart, said.foldedEnd)),
   );
-  for (const said of [...taken, ...bare].sort((a, b) => a.start - b.start)) {
+  for (const said of [...graded, ...bare].sort((a, b) => a.start - b.start)) {
     const { foldedStart: start, foldedEnd: end } = said;
     if (meansOtherwise(said, folded.text, end)) continue;
     const negated = isNegated(folded.text, start, end);
-    if (bare.includes(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
+    if (bare.has(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
     const value = negated ? denied[said.value] : said.value;
     if (value) found.push({ value, start: said.start, end: said.end, words: said.words });

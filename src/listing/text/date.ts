@@ -7,6 +7,7 @@ import { type DateForm, type DateHints, dayOf, fullYear, fullYears, type RawDate
 import { relativeDates } from './date-relative';
 import { monthPattern, months, weekdayPattern } from './date-words';
 import { decadesIn } from './decade';
+import { withoutEnd } from './ends';
 import { type Folded, foldWords, sourceRange } from './fold';
 
 export type { DateForm, DateHints } from './date-parts';
@@ -52,8 +53,7 @@ const monthOf = (text: string | undefined) => months.get(text ?? '') ?? 0;
 function namedDates(text: string, now: string): RawDate[] {
   const found: RawDate[] = [];
   const add = (match: RegExpMatchArray, span: Span | null, form: DateForm) => {
-    if (span)
-      found.push({ span, start: match.index!, end: match.index! + match[0].replace(/[\s,]+$/, '').length, form });
+    if (span) found.push({ span, start: match.index!, end: match.index! + withoutEnd(match[0], /[\s,]/).length, form });
   };
   for (const match of text.matchAll(dayMonthYear)) {
     const years = match[3] ? [Number(match[3])] : fullYears(Number(match[4]), now);

@@ -3,6 +3,7 @@ export { findBids } from './bids';
 export { clauseAround, isAboutAnother, isNegated, sentenceAround } from './clause';
 export { findConditions } from './condition';
 export { type DateForm, type DateHints, type FoundDate, parseDates } from './date';
+export { withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
 export { findItemCodes } from './item-code';
 export { type FoundMeasure, parseMeasures } from './measure';

@@ -1,5 +1,6 @@
 import { foldText, type Said, sourceRange } from './fold';
 import { listOf } from './phrases';
+import { Taken } from './taken';
 
 const cues = listOf(
   'Date code, Datecode, Code, Stamp, Serial number, Serial no, Serial, Item code, Item number, Item no, Item ID, Article number, Ref, Ref., Reference, Reference number, Style number, Style no, Model number, Model no, SKU, MPN',
@@ -25,14 +26,14 @@ const japaneseStamp =
 export function findItemCodes(text: string): Said<string>[] {
   const folded = foldText(text);
   const found: Said<string>[] = [];
-  const taken: [number, number][] = [];
+  const taken = new Taken(folded.text.length);
   for (const match of [...folded.text.matchAll(cue), ...folded.text.matchAll(japaneseStamp)]) {
     const code = match[1] as string;
     // A code has digits; "code is illegible" has none.
     if (!/\d/.test(code) || /^\d{1,2}$/.test(code) || /^\d[\d.]*\s?(?:mm|cm|m)$/i.test(code)) continue;
     const [from, to] = [match.index, match.index + match[0].length];
-    if (taken.some(([start, end]) => from < end && start < to)) continue;
-    taken.push([from, to]);
+    if (taken.overlaps(from, to)) continue;
+    taken.take(from, to);
     found.push({ value: code, ...sourceRange(folded, from, to) });
   }
   return found.sort((a, b) => a.start - b.start);

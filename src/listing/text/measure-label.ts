@@ -1,3 +1,4 @@
+import { afterLast } from './ends';
 import { type Dimension, dimensionLetters, dimensionWords, lettersOf, otherThings } from './measure-words';
 import { phraseFinder, phrasePattern } from './phrases';
 
@@ -26,7 +27,7 @@ function labelBefore(text: string, start: number, letters: Set<string>): Label |
   const left = text.slice(Math.max(0, start - reach), start);
   const letter = letterBefore.exec(left)?.[1];
   if (letter && letters.has(letter) && dimensionLetters[letter]) return { dimension: dimensionLetters[letter], letter };
-  const clause = /[^\d;\n!?。]*$/u.exec(left)?.[0] ?? '';
+  const clause = afterLast(left, /[\d;\n!?。]/u);
   const found = words(clause);
   const strap = found.find((word) => word.value === 'strap' || word.value === 'handle');
   const near = strap ?? found[found.length - 1];

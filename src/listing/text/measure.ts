@@ -96,13 +96,16 @@ function readTerm(text: string, position: number): Term | null {
 }
 
 const between =
-  /^(?:\s?\(?[a-z]{1,2}(?![a-z])\)?)?[\s,、;:.=)]*\(?(?:(?:x|×|✕|\*|by|par|per|por|bij|and|und|et|e|y|en|sur|su|ca|approx|约|約)[\s.]*|[/／])?[\s(]*(?:[a-z]{1,2}[\s.:=)]{0,3})?$/u;
+  /^(?:\s?\(?[a-z]{1,2}(?![a-z])\)?)?[\s,、;:.=)]{0,32}\(?(?:(?:x|×|✕|\*|by|par|per|por|bij|and|und|et|e|y|en|sur|su|ca|approx|约|約)[\s.]{0,32}|[/／])?[\s(]{0,32}(?:[a-z]{1,2}[\s.:=)]{0,3})?$/u;
 
 /** Whether nothing but joints and label words stands between two numbers. `gap` is folded by `foldWords`. */
 const joins = (gap: string) => gap.length <= 32 && !/\n\s*\n/.test(gap) && between.test(withoutLabels(gap));
 
 /** A number inside a code or an amount: "MX3015", "#12", "£40". One label letter ("L30") is no code. */
 const glued = /[#£$€¥]\s?$|\d[.,]?$|(?<!\d)[a-z][a-z\d]$|[a-z]\d[a-z]$|(?<=\d)[a-wyz]$|(?<=[a-z])[a-z]$/u;
+
+/** More numbers than this are a table and no statement of one size; a longer run begins anew. */
+const mostTerms = 24;
 
 /** Runs of terms that are one statement: "25 x 19 x 15 cm", "L30 H21 P17". */
 function runs(text: string, plain: string): Term[][] {
@@ -113,7 +116,7 @@ function runs(text: string, plain: string): Term[][] {
     const term = readTerm(text, match.index);
     if (!term) continue;
     const previous = run[run.length - 1];
-    if (previous && !joins(plain.slice(previous.end, term.start))) {
+    if (previous && (run.length >= mostTerms || !joins(plain.slice(previous.end, term.start)))) {
       found.push(run);
       run = [];
     }

@@ -1,4 +1,5 @@
 import type { Price } from '../types';
+import { afterLast } from './ends';
 import {
   fromAfter,
   fromBefore,
@@ -45,7 +46,7 @@ export function priceKind(around: Surroundings): Price['kind'] | null {
   const { text, start, end } = around;
   const left = text.slice(Math.max(around.from, start - reach), start);
   const right = text.slice(end, Math.min(around.to, end + reach));
-  const before = left.slice(left.search(/[^\n\r;!?|•]*$/));
+  const before = afterLast(left, /[\n\r;!?|•]/);
   const stop = right.search(sentenceEnd);
   const after = stop < 0 ? right : right.slice(0, stop);
   if (!around.signed) {

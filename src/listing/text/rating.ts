@@ -1,5 +1,6 @@
 import { type Folded, foldText, foldWords, sourceRange } from './fold';
 import { listOf, phrasePattern } from './phrases';
+import { Taken } from './taken';
 
 /** A rating as shown: 4.8 of 5, 98 of 100 … */
 export interface FoundRating {
@@ -105,24 +106,22 @@ function rawRatings(text: string): Raw[] {
     );
     add(match, toNumber(match[1] as string), counts ? null : toNumber(match[2] as string));
   }
+  const whole = text.trim();
   for (const match of text.matchAll(japaneseOutOf)) add(match, toNumber(match[2] as string), Number(match[1]));
   for (const match of text.matchAll(percent))
     if (
       positive.test(text.slice(match.index + match[0].length, match.index + match[0].length + 24)) ||
-      text.trim() === match[0].trim()
+      whole === match[0].trim()
     )
       add(match, toNumber(match[1] as string), 100);
   for (const match of text.matchAll(labelledPercent)) add(match, toNumber(match[1] as string), 100);
   for (const match of text.matchAll(withStars)) add(match, toNumber((match[1] ?? match[2]) as string), null);
   for (const match of text.matchAll(labelled)) add(match, toNumber(match[1] as string), null);
-  const whole = wholeNumber.exec(text);
-  if (whole)
-    found.push({
-      value: toNumber(whole[1] as string),
-      best: null,
-      start: text.indexOf(whole[1] as string),
-      end: text.indexOf(whole[1] as string) + (whole[1] as string).length,
-    });
+  const bare = wholeNumber.exec(text)?.[1];
+  if (bare !== undefined) {
+    const start = text.indexOf(bare);
+    found.push({ value: toNumber(bare), best: null, start, end: start + bare.length });
+  }
   return found;
 }
 
@@ -134,9 +133,11 @@ export function findRatings(text: string): FoundRating[] {
   const folded = foldWords(text);
   const scales = new Set([3, 4, 5, 6, 10, 20, 100]);
   const kept: FoundRating[] = [];
+  const taken = new Taken(folded.text.length);
   for (const raw of rawRatings(folded.text)) {
     if (raw.best !== null && (!scales.has(raw.best) || raw.value > raw.best)) continue;
-    if (raw.value > 100 || kept.some((other) => raw.start < other.end && other.start < raw.end)) continue;
+    if (raw.value > 100 || taken.overlaps(raw.start, raw.end)) continue;
+    taken.take(raw.start, raw.end);
     kept.push(toFound(folded, raw));
   }
   return kept.sort((a, b) => Number(b.best !== null) - Number(a.best !== null) || a.start - b.start);

@@ -1,6 +1,7 @@
 import { isNegated } from './clause';
 import { foldWords, type Said, sourceRange } from './fold';
 import { listOf, phraseFinder } from './phrases';
+import { Taken } from './taken';
 
 export interface ReturnTerms {
   accepted: boolean;
@@ -78,7 +79,9 @@ export function findReturns(text: string): Said<ReturnTerms>[] {
     from: match.index,
     to: match.index + match[0].length,
   }));
-  const alone = fields.filter((field) => !phrases.some((phrase) => phrase.from < field.to && field.from < phrase.to));
+  const taken = new Taken(folded.text.length);
+  for (const phrase of phrases) taken.take(phrase.from, phrase.to);
+  const alone = fields.filter((field) => !taken.overlaps(field.from, field.to));
   return [...phrases, ...alone]
     .sort((a, b) => a.from - b.from)
     .map(({ accepted, from, to }) => {

@@ -1,4 +1,5 @@
 import { foldWords, type Said, sourceRange } from './fold';
+import { Taken } from './taken';
 
 /** A count as written with any grouping ("1.234", "1,234", "12 345", "1.2k"); null when it is none. */
 export function readCount(text: string): number | null {
@@ -17,14 +18,16 @@ export const countSource =
 /** All matches of patterns whose first group that took part is a count; the whole match is what was said. */
 export function findCounts(text: string, patterns: readonly RegExp[]): Said<number>[] {
   const folded = foldWords(text);
-  const found: (Said<number> & { from: number; to: number })[] = [];
+  const found: Said<number>[] = [];
+  const taken = new Taken(folded.text.length);
   for (const pattern of patterns)
     for (const match of folded.text.matchAll(pattern)) {
       const written = match.slice(1).find((group) => group !== undefined);
       const value = written === undefined ? 0 : readCount(written);
       const [from, to] = [match.index, match.index + match[0].length];
-      if (value === null || found.some((other) => from < other.to && other.from < to)) continue;
-      found.push({ value, from, to, ...sourceRange(folded, from, to) });
+      if (value === null || taken.overlaps(from, to)) continue;
+      taken.take(from, to);
+      found.push({ value, ...sourceRange(folded, from, to) });
     }
-  return found.sort((a, b) => a.start - b.start).map(({ value, start, end, words }) => ({ value, start, end, words }));
+  return found.sort((a, b) => a.start - b.start);
 }

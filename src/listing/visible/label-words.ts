@@ -1,18 +1,35 @@
+import { withoutEnd } from '../text/ends';
+
 /** A label's words for comparing: small letters, no decoration, colon or brackets. */
 export const plainLabel = (text: string): string =>
-  text
-    .normalize('NFKC')
+  withoutEnd(text.normalize('NFKC'), /[\s:：.*・】\])?]/)
     .toLowerCase()
-    .replace(/^[\s•·*\-–—■◆●【[(]+|[\s:：.*・】\])?]+$/g, '')
+    .replace(/^[\s•·*\-–—■◆●【[(]+/, '')
     .replace(/[’‘]/g, "'")
     .replace(/\s+/g, ' ');
 
-const split = /^([^:：\t\n]{1,50}?)\s*(?:[:：]\s*|\t+)(\S.{0,400})$/;
 const bracket = /^【([^】]{1,20})】\s*(\S.{0,400})$/;
+const maxLine = 460;
+const maxName = 50;
+const maxValue = 401;
 
 /** A line such as "Brand: Ondrasse" or "【素材】牛革" as name and value; null for any other line. */
 export function splitLabelled(line: string): { name: string; value: string } | null {
-  const match = line.length > 460 ? null : (bracket.exec(line) ?? split.exec(line));
-  if (!match || /^(https?|[\d\s.,]+)$/i.test(match[1] ?? '')) return null;
-  return { name: match[1] as string, value: (match[2] as string).trim() };
+  if (line.length > maxLine) return null;
+  const match = bracket.exec(line);
+  const pair = match ? { name: match[1] as string, value: match[2] as string } : splitAtColon(line);
+  if (!pair || /^(https?|[\d\s.,]+)$/i.test(pair.name)) return null;
+  return { name: pair.name, value: pair.value.trim() };
+}
+
+/** Name and value around the first colon, or around blanks that end in a tab. */
+function splitAtColon(line: string): { name: string; value: string } | null {
+  const at = line.search(/[:：\t\n]/);
+  const name = at < 0 ? '' : line.slice(0, at).trimEnd();
+  if (name === '' || name.length > maxName || line[at] === '\n') return null;
+  const rest = line.slice(at);
+  const behind = rest.trimStart();
+  const value = /^[:：]/.test(behind) ? behind.slice(1).trimStart() : behind;
+  const divided = value !== behind || rest[rest.length - behind.length - 1] === '\t';
+  return divided && value !== '' && value.length <= maxValue && !value.includes('\n') ? { name, value } : null;
 }

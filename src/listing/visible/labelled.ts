@@ -94,15 +94,19 @@ export function readLabelled(
 const firstCount = (text: string): number | null =>
   readCount(/\d[\d.,'\u00A0\u202F ]*k?/i.exec(text)?.[0]?.trim() ?? '');
 
+const behindName =
+  /評価|bewertung|rating|feedback|évaluation|valutazion|valoraci|beoordeling|[(（［[]|[,;]\s|\s[–—-]\s|\d[\d.,]{0,12}\s{0,3}%|\s\d[\d.,]{0,12} (?:sales|ventes|vendite|ventas|verkäufe)/iu;
+const sentenceBehind = /(?<=[\p{L}\p{N}_]{3})\.\s/u;
+
+const before = (text: string, pattern: RegExp): string => {
+  const at = text.search(pattern);
+  return at < 0 ? text : text.slice(0, at);
+};
+
 /** A seller's name without a label before it and the rating, count or badge behind it. */
 export function sellerName(text: string): string {
   const named = text.replace(/^(?:name|nom|nome|nombre|naam|username|pseudo|ニックネーム)\s*[:：]\s*/iu, '');
   const [line = ''] = named.split(/[\n|·•★☆]/);
-  const cut = line
-    .replace(
-      /\s*(?:評価|bewertung|rating|feedback|évaluation|valutazion|valoraci|beoordeling|[(（［[]|[,;]\s|\s[–—-]\s|\d[\d.,]*\s*%|\s\d[\d.,]* (?:sales|ventes|vendite|ventas|verkäufe)).*$/iu,
-      '',
-    )
-    .replace(/(?<=[\p{L}\p{N}_]{3})\.\s.*$/u, '');
-  return cut.trim().replace(/[.,;:]$/, '');
+  const name = before(before(line, behindName).trimEnd(), sentenceBehind);
+  return name.trim().replace(/[.,;:]$/, '');
 }

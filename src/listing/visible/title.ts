@@ -8,8 +8,9 @@ import { type HeadTags, headTag } from '../structured/open-graph';
 
 /** A page's `<title>` without the shop's name behind a separator; the longest part wins. */
 export function titleWithoutSite(title: string, site: string | null): string {
-  const parts = title.split(/\s+[|–—•·»]\s+|\s+-\s+|\s*\|\s*/).filter((part) => part.trim() !== '');
-  if (parts.length < 2) return title.trim();
+  const plain = title.replace(/\s+/g, ' ').trim();
+  const parts = plain.split(/ [|–—•·»-] |\|/).filter((part) => part.trim() !== '');
+  if (parts.length < 2) return plain;
   const kept = parts.filter((part) => site === null || wordLikeness(part, site) < 0.99);
   const longest = (kept.length > 0 ? kept : parts).reduce((a, b) => (b.length > a.length ? b : a));
   return longest.trim();
@@ -20,7 +21,9 @@ export function readTitles(snapshot: Snapshot, area: Area, tags: HeadTags, pageT
   const site = headTag(tags, 'og:site_name', 'application-name');
   const heading = snapshot.elements[area.heading];
   if (heading) {
-    const words = visibleText(snapshot, area.heading).replace(/\s*\n\s*/g, ' ');
+    const words = visibleText(snapshot, area.heading).replace(/\s+/g, (blanks) =>
+      blanks.includes('\n') ? ' ' : blanks,
+    );
     propose(draft.title, words, {
       origin: 'visible',
       where: pathOf(heading.element),

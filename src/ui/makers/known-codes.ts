@@ -61,7 +61,7 @@ function fieldsOf(line: string): string[] {
   const code = pieces
     .slice(0, at)
     .join(' ')
-    .replace(/[\s:‐-―-]+$/, '');
+    .replace(/[\s:‐-―-]{1,40}$/, '');
   return [code, pieces[at]!, pieces.slice(at + 1).join(' ')];
 }
 

@@ -1,0 +1,25 @@
+/**
+ * What stands at the end of a text, found by walking backwards. A pattern that ends in `$` is tried from every character
+ * on and walks a long run again from each of them: that is the square of the run, on text that a page controls.
+ */
+
+/** The text without the characters at its end that a pattern for one character matches. */
+export function withoutEnd(text: string, character: RegExp): string {
+  let end = text.length;
+  while (end > 0 && character.test(text[end - 1] as string)) end -= 1;
+  return text.slice(0, end);
+}
+
+/** The text without such characters at its start; this direction needs no walk back and stands here for its pair. */
+export function withoutStart(text: string, character: RegExp): string {
+  let start = 0;
+  while (start < text.length && character.test(text[start] as string)) start += 1;
+  return text.slice(start);
+}
+
+/** What follows the last character that a pattern matches; the whole text where none does. */
+export function afterLast(text: string, character: RegExp): string {
+  let start = text.length;
+  while (start > 0 && !character.test(text[start - 1] as string)) start -= 1;
+  return text.slice(start);
+}

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { countWork } from '../../../growth/count-work';
+import { fillings } from '../../../growth/fillings';
+import { textReaders } from '../../../growth/text-readers';
+
+/** Fillings that the readers find much in, so that comparing each find with all others would show. */
+const dense = [
+  'prose',
+  'Japanese prose',
+  'phrases',
+  'bare conditions',
+  'condition words',
+  'terms words',
+  'marks words',
+  'label words',
+  'stars',
+  'prices',
+  'sizes',
+  'percent signs',
+  'days and months',
+  'decades',
+  'data pairs',
+  'image addresses',
+  'addresses',
+  'closed tags',
+  'references',
+  'bars in blanks',
+  'digits apart',
+  'digits and stars',
+  'letters and halves',
+  'newlines',
+  'blanks between words',
+] as const;
+const [small, factor] = [1_000, 8];
+/** Eight times the text counts eight times the work when it is linear, and 64 times when it is the square. */
+const allowed = factor * 1.5;
+
+describe('work counted, not timed', () => {
+  it('tells the square from the line', () => {
+    const pairs = (text: string) => [...text].map((one) => [...text].some((other) => other === `${one}!`));
+    const growth = (read: (text: string) => unknown) =>
+      countWork(() => read('a'.repeat(800))) / countWork(() => read('a'.repeat(100)));
+    expect(growth(pairs)).toBeGreaterThan(allowed);
+    expect(growth((text) => text.replace(/a/g, 'b').split('').map(String))).toBeLessThan(allowed);
+  });
+
+  for (const [name, read] of Object.entries(textReaders))
+    it(`${name} grows with the text`, () => {
+      const faults = dense.flatMap((filling) => {
+        const make = fillings[filling] as (length: number) => string;
+        // What is built at the first question is not counted.
+        read(make(small));
+        const [before, after] = [make(small), make(small * factor)].map((text) => countWork(() => read(text)));
+        const ratio = (after as number) / Math.max(before as number, small);
+        return ratio < allowed ? [] : [`${filling}: ${before} then ${after}, ${ratio.toFixed(1)} times`];
+      });
+      expect(faults).toEqual([]);
+    }, 60_000);
+});
