@@ -67,8 +67,14 @@ export function countWork(run: () => unknown): number {
 }
 
 const typedArray = Object.getPrototypeOf(Uint8Array.prototype) as Uint8Array;
-const indexIn = ((method) => (text: string, wanted: string) => method.call(text, wanted))(String.prototype.indexOf);
-const placeIn = ((method) => (list: unknown[], wanted: unknown) => method.call(list, wanted))(Array.prototype.indexOf);
+const indexIn = (
+  (method) => (text: string, wanted: string) =>
+    method.call(text, wanted)
+)(String.prototype.indexOf);
+const placeIn = (
+  (method) => (list: unknown[], wanted: unknown) =>
+    method.call(list, wanted)
+)(Array.prototype.indexOf);
 
 function stopsAt(list: unknown[], wanted: unknown, result: number | boolean): number {
   const at = typeof result === 'number' ? result : result ? placeIn(list, wanted) : -1;
