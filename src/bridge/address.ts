@@ -34,7 +34,7 @@ function parse(url: string): URL | null {
 }
 
 /** A name's closing dots say only that it is whole. */
-const withoutDot = (hostname: string) => hostname.toLowerCase().replace(/\.+$/, '');
+const withoutDot = (hostname: string) => hostname.toLowerCase().replace(/\.{1,253}$/, '');
 
 /** The number behind a host name as the URL parser gives it: octal, hexadecimal, short and single-number forms are dotted quads there. */
 function numberOf(hostname: string): ReturnType<typeof ipaddr.parse> | null {

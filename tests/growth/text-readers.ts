@@ -33,6 +33,8 @@ export type TextReader = (text: string) => unknown;
 const now = '2026-11-25';
 const base = 'https://attic-arcade.example/item/1';
 const hints = { language: 'en', now };
+/** A page's path, without the halves of characters that no address can hold. */
+const addressOf = (source: string) => `https://attic-arcade.example/${encodeURI(source.replace(/\p{Cs}/gu, ''))}`;
 
 /** Readers of words: what a page, a label or a seller says. */
 const ofWords: Record<string, TextReader> = {
@@ -91,8 +93,8 @@ const ofSource: Record<string, TextReader> = {
   dataPrice: (source) => dataPrice(source, 'EUR', 'sale', hints),
   webAddress: (source) => webAddress(source, base),
   comparableAddress: (source) => comparableAddress(source, base),
-  photoKey: (source) => photoKey(`https://attic-arcade.example/${encodeURI(source.toWellFormed())}`),
-  widthFromAddress: (source) => widthFromAddress(`https://attic-arcade.example/${encodeURI(source.toWellFormed())}`),
+  photoKey: (source) => photoKey(addressOf(source)),
+  widthFromAddress: (source) => widthFromAddress(addressOf(source)),
   isPlaceholder,
   namesNoPhoto: (source) => namesNoPhoto(source, null),
   parseSrcset,
