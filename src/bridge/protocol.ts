@@ -64,6 +64,13 @@ export const protocol = {
     output: photoBytesSchema,
   }),
   'reader.open': message({ handledBy: 'background', sentBy: ['panel'], input: empty, output: empty }),
+  /** How likely a photo shows a stamp, by a quick look: the order in which photos are read. */
+  'photo.glance': message({
+    handledBy: 'reader',
+    sentBy: ['panel'],
+    input: z.strictObject({ photoId: z.string(), base64: z.string() }),
+    output: z.strictObject({ likelihood: z.number().min(0).max(1) }),
+  }),
   'photo.read': message({
     handledBy: 'reader',
     sentBy: ['panel'],

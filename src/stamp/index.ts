@@ -9,6 +9,7 @@ export type {
   StampNets,
 } from './engines';
 export { freeTexts } from './free-text';
+export { glanceAt, glanceSide } from './glance';
 export { looksLikeCode } from './looks-like-code';
 export type { FasterNets, LoadedNets, ModelCard, NetFiles, NetPair, NetSession, OnnxRuntime } from './net';
 export { loadNets, modelCardSchema, netsWithFaster, stampNets } from './net';

@@ -7,8 +7,14 @@ import { releaseCanvas } from './pictures';
 const readPixels = 12_000_000;
 const leastSide = 24;
 
-/** Bytes → upright pixels (orientation applied). Every failure says what the file was. */
-export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer>): Promise<Result<ImageData>> {
+/**
+ * Bytes → upright pixels (orientation applied), at most `mostPixels` of them. Every failure says what the file was.
+ */
+export async function decodePhoto(
+  photoId: string,
+  bytes: Uint8Array<ArrayBuffer>,
+  mostPixels: number = readPixels,
+): Promise<Result<ImageData>> {
   const header = inspectBytes(bytes);
   if (!header) return fail(problem(photoId, 'not-a-photo', 'the file is not a picture that can be read'));
   const { size, format } = header;
@@ -18,7 +24,7 @@ export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer
   let bitmap: ImageBitmap;
   try {
     const blob = new Blob([bytes], { type: `image/${format}` });
-    bitmap = await createImageBitmap(blob, { imageOrientation: 'from-image', ...scaleTo(size) });
+    bitmap = await createImageBitmap(blob, { imageOrientation: 'from-image', ...scaleTo(size, mostPixels) });
   } catch {
     return fail(problem(photoId, 'photo-damaged', 'the file is damaged or cut off'));
   }
@@ -26,7 +32,7 @@ export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer
     if (Math.min(bitmap.width, bitmap.height) < leastSide) {
       return fail(problem(photoId, 'photo-too-small', `it is only ${bitmap.width} × ${bitmap.height} pixels`));
     }
-    const shrink = Math.min(1, Math.sqrt(readPixels / (bitmap.width * bitmap.height)));
+    const shrink = Math.min(1, Math.sqrt(mostPixels / (bitmap.width * bitmap.height)));
     const [width, height] = [Math.round(bitmap.width * shrink), Math.round(bitmap.height * shrink)];
     const canvas = new OffscreenCanvas(width, height);
     const pen = canvas.getContext('2d', { willReadFrequently: true });
@@ -45,9 +51,9 @@ export async function decodePhoto(photoId: string, bytes: Uint8Array<ArrayBuffer
   }
 }
 
-function scaleTo(size: { width: number; height: number } | null): ImageBitmapOptions {
-  if (!size || size.width * size.height <= readPixels) return {};
-  const shrink = Math.sqrt(readPixels / (size.width * size.height));
+function scaleTo(size: { width: number; height: number } | null, mostPixels: number): ImageBitmapOptions {
+  if (!size || size.width * size.height <= mostPixels) return {};
+  const shrink = Math.sqrt(mostPixels / (size.width * size.height));
   // Only the width: the height follows, and a picture that lies on its side keeps its shape.
   return { resizeWidth: Math.max(1, Math.round(size.width * shrink)), resizeQuality: 'high' };
 }

@@ -1,1 +1,1 @@
-export { connectReader, type Reader } from './connect';
+export { connectReader, isOfTheReader, type Reader } from './connect';

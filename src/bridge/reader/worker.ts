@@ -1,16 +1,17 @@
 import '../plain-validation';
 import { release } from '../../photo';
 import { fail, type Problem, type Result, succeed } from '../../problem';
-import { readStamp, type StampEngines } from '../../stamp';
+import { glanceAt, glanceSide, readStamp, type StampEngines } from '../../stamp';
 import { fromBase64 } from '../bytes';
 import type { Adjustment, PhotoView } from '../protocol';
 import { adjustImage } from './adjust';
 import { decodePhoto } from './decode-photo';
 import { openEngines } from './engines';
 import { drawLine, drawThumbnail, releaseCanvas, releaseImage, toCanvas } from './pictures';
-import type { ReaderAnswer, ReaderRequest } from './worker-messages';
+import type { GlanceAnswer, LifeBegun, ReaderAnswer, ReaderRequest } from './worker-messages';
 
 type ReadRequest = Extract<ReaderRequest, { kind: 'read' }>;
+type GlanceRequest = Extract<ReaderRequest, { kind: 'glance' }>;
 
 /** Lines whose picture is cut out: more are never shown. */
 const mostCrops = 12;
@@ -19,6 +20,15 @@ let engines: ReturnType<typeof openEngines> | null = null;
 self.addEventListener('message', async ({ data }: MessageEvent<ReaderRequest>) => {
   if (data.kind === 'start') {
     engines = openEngines(data.files, data.adapter);
+    if (data.life !== undefined) holdLock(data.life);
+    return;
+  }
+  if (data.kind === 'glance') {
+    const glance = await glancePhoto(data).catch((error: unknown) => fail(unreadable(data.photoId, error)));
+    const answer: GlanceAnswer = glance.ok
+      ? { id: data.id, likelihood: glance.value }
+      : { id: data.id, problem: glance.problem };
+    self.postMessage(answer);
     return;
   }
   const view = await readPhoto(data).catch((error: unknown) => fail(unreadable(data.photoId, error)));
@@ -27,6 +37,26 @@ self.addEventListener('message', async ({ data }: MessageEvent<ReaderRequest>) =
     : { id: data.id, view: null, problem: view.problem };
   self.postMessage(answer);
 });
+
+/** A worker that ends says nothing; the browser gives its locks to who waits for them. */
+function holdLock(name: string): void {
+  const held = () => {
+    self.postMessage({ alive: true } satisfies LifeBegun);
+    return new Promise<never>(() => {});
+  };
+  navigator.locks?.request(name, held).catch(() => {});
+}
+
+async function glancePhoto({ photoId, base64 }: GlanceRequest): Promise<Result<number>> {
+  const decoded = await decodePhoto(photoId, fromBase64(base64), glanceSide ** 2);
+  if (!decoded.ok) return decoded;
+  if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
+  try {
+    return succeed(await glanceAt(decoded.value, (await engines).engines));
+  } finally {
+    releaseImage(decoded.value);
+  }
+}
 
 async function readPhoto({ photoId, base64, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
   const decoded = await decodePhoto(photoId, fromBase64(base64));
