@@ -28,7 +28,7 @@ describe('a reading that is interrupted', () => {
   it('goes on to its end when the worker is stopped in the middle', async () => {
     const { page, tabId } = await openTab(browser, `${market.url}ondrasse-carryall-25-1987.html`);
     const panel = await openSidePanel(browser, page, tabId);
-    await panel.until(`document.querySelector('[data-stage=photos]')?.innerText.includes('photo 2')`, 300_000);
+    await panel.until(`document.querySelector('[data-stage=photos]')?.innerText.includes('1 of 5 done')`, 300_000);
     await stopWorker();
     await panel.untilRead();
     expect(await panel.evaluate(`document.querySelector('.progress-line').innerText`)).toBe('Page and 5 photos read.');
@@ -39,7 +39,7 @@ describe('a reading that is interrupted', () => {
   it('stops at the button, says how far it came, and goes on from there', async () => {
     const { page, tabId } = await openTab(browser, `${market.url}ondrasse-carryall-25-1987.html`);
     const panel = await openSidePanel(browser, page, tabId);
-    await panel.until(`document.querySelector('[data-stage=photos]')?.innerText.includes('photo 2')`, 300_000);
+    await panel.until(`document.querySelector('[data-stage=photos]')?.innerText.includes('1 of 5 done')`, 300_000);
     await panel.click('Stop');
     await panel.until(`document.querySelector('[data-stage=stopped]')`);
     expect(await panel.text()).toContain('Stopped after 1 of 5 photos.');

@@ -1,4 +1,5 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
+import { noAdjustment } from '../../bridge/protocol';
 import type { Listing } from '../../listing/types';
 import { strings } from '../../words';
 import { countCopies } from '../copies';
@@ -35,7 +36,7 @@ export function Panel({ tabId }: { tabId: number }) {
       <Trouble state={state} session={session} />
       {listing && listing.kind !== 'listing' && <NoListing listing={listing} state={state} session={session} />}
       {state.case && <Content state={state} session={session} />}
-      {listing && <PointAtPage tabId={tabId} state={state} onChanged={session.read} />}
+      {listing && <PointAtPage tabId={tabId} state={state} onChanged={session.readFields} />}
       <SaveBar state={state} saved={saved} />
       <Cautions />
     </main>
@@ -78,11 +79,17 @@ function Trouble({ state: { stage, moved }, session }: { state: PanelState; sess
 
 function Content({ state, session }: { state: PanelState; session: Session }) {
   const [looked, setLooked] = useState<string | null>(null);
+  const strip = useRef<HTMLDivElement>(null);
   const { case: kase, views, files } = state;
   if (!kase) return null;
   const { photos } = kase.listing;
   const stamped = new Set(kase.decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from.photoId] : [])));
   const file = looked === null ? undefined : files[looked];
+  const close = () => {
+    // What was opened from the thumbnail leads back to it.
+    strip.current?.querySelector<HTMLElement>(`[data-photo="${looked}"]`)?.focus();
+    setLooked(null);
+  };
   return (
     <CaseView
       kase={kase}
@@ -90,7 +97,7 @@ function Content({ state, session }: { state: PanelState; session: Session }) {
       onType={(code) => session.typeCode(null, code)}
       onRemoveTyped={session.removeTyped}
       photos={
-        <>
+        <div ref={strip}>
           {/* Without photos too: a frame of another site may hold the description. */}
           <AllowHosts state={state} onAllowed={session.read} />
           {photos.length > 0 && <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={setLooked} />}
@@ -99,11 +106,12 @@ function Content({ state, session }: { state: PanelState; session: Session }) {
               key={looked}
               file={file}
               number={photos.findIndex(({ id }) => id === looked) + 1}
+              start={state.adjustments[looked] ?? noAdjustment}
               onRead={(adjustment) => session.readAgain(looked, adjustment)}
-              onClose={() => setLooked(null)}
+              onClose={close}
             />
           )}
-        </>
+        </div>
       }
     />
   );

@@ -4,7 +4,7 @@ import { connectReader } from '../../bridge/reader';
 import { send } from '../../bridge/send';
 import { buildCase, lookAt } from '../../case';
 import { inWatchList } from '../in-watch-list';
-import type { SessionPorts } from './session';
+import type { SessionPorts } from './session-ports';
 
 /** The session's ways to the browser. */
 export const browserPorts = (): SessionPorts => ({
@@ -23,6 +23,13 @@ export const browserPorts = (): SessionPorts => ({
     return reply.ok && reply.value.mayRead;
   },
   now: () => new Date().toISOString(),
+  clock: {
+    now: () => performance.now(),
+    wake(afterMs, call) {
+      const timer = setTimeout(call, afterMs);
+      return () => clearTimeout(timer);
+    },
+  },
   // The type is not the server's word: nothing but a picture is ever drawn from these addresses.
   keepFile: ({ base64 }) => URL.createObjectURL(new Blob([fromBase64(base64)])),
   dropFile: (address) => URL.revokeObjectURL(address),

@@ -1,43 +1,29 @@
-import type { Adjustment, OutputOf, PhotoBytes, PhotoView } from '../../bridge/protocol';
+import type { Adjustment, PhotoBytes, PhotoView } from '../../bridge/protocol';
 import { noAdjustment } from '../../bridge/protocol';
-import type { Reader } from '../../bridge/reader';
-import type { Case } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { PhotoLink } from '../../listing/types';
 import type { MakerFile } from '../../maker/types';
-import type { Problem, Result } from '../../problem';
-import type { Came, PhotoRead } from '../../stamp/types';
-import { blankState, isBusy, type PanelState, type TypedCode } from './state';
+import { type Problem, type Result, succeed } from '../../problem';
+import { listingKey } from '../../watch';
+import { cameBy, keepPhotos, noPhotos, type Photos, sameBytes } from './keep-photos';
+import { type PhotoWork, readPhotos } from './read-photos';
+import type { SessionPorts } from './session-ports';
+import { blankState, isBusy, type PanelState, type Stage, type TypedCode } from './state';
 
 /** More photos than this are named as not read. */
 export const photoBudget = 24;
 
-export interface SessionPorts {
-  readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>>;
-  fetchPhoto(tabId: number, photoId: string): Promise<Result<PhotoBytes>>;
-  reader: Reader;
-  makers(): Promise<MakerFile[]>;
-  buildCase(facts: {
-    listing: NonNullable<PanelState['listing']>;
-    photos: PhotoRead[];
-    typedCodes: TypedCode[];
-    makers: MakerFile[];
-    now: string;
-    previous?: PreviousLook | undefined;
-  }): Case;
-  /** The saved look at a listing before this one; null when there is none, or nothing may be stored. */
-  previousLook(url: string, incognito: boolean): Promise<PreviousLook | null>;
-  /** Whether the tab's present page may be read. */
-  mayRead(tabId: number): Promise<boolean>;
-  now(): string;
-  /** An address for bytes inside this document, and its end. */
-  keepFile(bytes: PhotoBytes): string;
-  dropFile(address: string): void;
+/** What the user's own work hangs on: while it is the same listing, nothing of it is lost. */
+interface Sitting extends Photos {
+  key: string;
+  links: readonly PhotoLink[];
+  typedCodes: TypedCode[];
 }
 
 /**
  * Drives one tab from page to case. It holds the state and publishes each change whole; the screen only shows it.
- * Starting again ends the run before: every result of an older run is dropped.
+ * Starting again ends the run before: every result of an older run is dropped. What was read and typed of the same
+ * listing before stays: only what is new, or was not had, is fetched and read.
  */
 export function createSession(tabId: number, ports: SessionPorts, publish: (state: PanelState) => void) {
   let state = blankState;
@@ -46,7 +32,9 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   let run = new AbortController();
   /** When the last reading from the start began, milliseconds since 1970. */
   let begun = 0;
-  const bytes = new Map<string, string>();
+  let held: Photos['held'] = {};
+  /** The last listing, also while the screen shows none. */
+  let sitting: Sitting | null = null;
 
   const change = (part: Partial<PanelState>) => {
     state = { ...state, ...part };
@@ -63,97 +51,129 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     thumbnail: null,
     crops: [],
   });
-
-  async function readPhoto(link: PhotoLink, fetched: Result<PhotoBytes>): Promise<PhotoView> {
-    if (!fetched.ok) return unread(link.id, fetched.problem);
-    bytes.set(link.id, fetched.value.base64);
-    change({ files: { ...state.files, [link.id]: ports.keepFile(fetched.value) } });
-    const view = await ports.reader.read(link.id, fetched.value.base64, noAdjustment);
-    return view.ok ? cameBy(view.value, fetched.value.came) : unread(link.id, view.problem);
-  }
-
-  async function readPhotos(signal: AbortSignal): Promise<void> {
-    const links = state.listing?.photos ?? [];
-    const within = links.slice(0, photoBudget).filter(({ id }) => !state.views[id]);
-    const of = links.length;
-    let ahead = within[0] ? ports.fetchPhoto(tabId, within[0].id) : null;
-    for (const [index, link] of within.entries()) {
-      change({ stage: { kind: 'photos', at: links.indexOf(link) + 1, of } });
-      const fetched = await (ahead as Promise<Result<PhotoBytes>>);
-      if (signal.aborted) return;
-      const following = within[index + 1];
-      // The next photo travels while this one is read.
-      ahead = following ? ports.fetchPhoto(tabId, following.id) : null;
-      const view = await readPhoto(link, fetched);
-      if (signal.aborted) return;
-      change({ views: { ...state.views, [link.id]: view } });
-      recompute();
-    }
-    for (const link of links.slice(photoBudget)) {
-      change({ views: { ...state.views, [link.id]: unread(link.id, overBudget(link.id)) } });
-    }
+  const show = (views: PanelState['views']) => {
+    change({ views: { ...state.views, ...views } });
     recompute();
-    change({ stage: { kind: 'done', read: countRead(), of } });
+  };
+  const hold = (id: string, bytes: PhotoBytes) => {
+    held = { ...held, [id]: { bytes, file: ports.keepFile(bytes) } };
+    change({ files: filesOf(held) });
+  };
+  const countRead = () => Object.values(state.views).filter(({ read }) => read.state === 'read').length;
+  const of = () => state.listing?.photos.length ?? 0;
+  const readNow = async (id: string, adjustment: Adjustment): Promise<Result<PhotoView>> => {
+    const bytes = held[id]?.bytes;
+    const view = await ports.reader.read(id, bytes?.base64 ?? '', adjustment);
+    return view.ok && bytes ? succeed(cameBy(view.value, bytes.came)) : view;
+  };
+
+  function remember(): void {
+    const { listing, views, adjustments, typedCodes } = state;
+    if (listing?.kind !== 'listing') return;
+    sitting = { key: listingKey(listing.url), links: listing.photos, views, held, adjustments, typedCodes };
   }
 
-  const countRead = () => Object.values(state.views).filter(({ read }) => read.state === 'read').length;
+  async function readPhotosNow(before: Photos, signal: AbortSignal): Promise<void> {
+    const links = state.listing?.photos ?? [];
+    const ids = links.flatMap(({ id }) => (state.views[id] ? [] : [id]));
+    const stage = (): Stage => ({ kind: 'photos', done: Object.keys(state.views).length, of: of() });
+    if (ids.length > 0) change({ stage: stage() });
+    const work: PhotoWork = {
+      isHere: (id) => held[id] !== undefined,
+      fetch: (id) => ports.fetchPhoto(tabId, id),
+      arrived(id, bytes) {
+        hold(id, bytes);
+        const same = sameBytes(before, id, bytes);
+        if (same) change({ adjustments: { ...state.adjustments, ...same.adjustments } });
+        return same?.views[id] ?? null;
+      },
+      glance: (id) => ports.reader.glance(id, held[id]?.bytes.base64 ?? ''),
+      read: (id) => readNow(id, state.adjustments[id] ?? noAdjustment),
+      renew: () => ports.reader.renew(),
+      done(id, outcome) {
+        show({ [id]: outcome.ok ? outcome.value : unread(id, outcome.problem) });
+        if (state.stage.kind === 'photos') change({ stage: stage() });
+      },
+      rests: (late) => change({ stage: { kind: 'done', read: countRead(), of: of(), late } }),
+    };
+    await readPhotos(ids, work, ports.clock, signal);
+    if (!signal.aborted) change({ stage: { kind: 'done', read: countRead(), of: of(), late: 0 } });
+  }
 
-  /** Reads the tab's page and its photos from the start. */
-  async function read(): Promise<void> {
+  /** Reads the tab's page, and the photos that are new or were not had. */
+  async function read(standIns: 'keep' | 'again'): Promise<void> {
     run.abort();
     run = new AbortController();
     begun = Date.parse(ports.now());
     const { signal } = run;
-    for (const address of Object.values(state.files)) ports.dropFile(address);
-    bytes.clear();
-    state = blankState;
-    change({ stage: { kind: 'page' } });
-    const [page, files] = await Promise.all([ports.readPage(tabId), ports.makers(), ports.reader.renew()]);
+    remember();
+    // The same page stays on the screen until it is read anew; another one's facts must not stand beside it.
+    change({ ...(state.moved === 'no' ? {} : blankState), moved: 'no', stage: { kind: 'page' } });
+    const [page, files] = await Promise.all([ports.readPage(tabId), ports.makers()]);
     if (signal.aborted) return;
     makers = files;
     if (!page.ok) {
       const { problem } = page;
-      change({ stage: problem.code === 'right-lapsed' ? { kind: 'lapsed' } : { kind: 'trouble', problem } });
+      remember();
+      change({
+        ...blankState,
+        stage: problem.code === 'right-lapsed' ? { kind: 'lapsed' } : { kind: 'trouble', problem },
+      });
       return;
     }
     const { listing, incognito, picks } = page.value;
-    change({ listing, incognito, picks });
-    previous = (await ports.previousLook(listing.url, incognito)) ?? undefined;
+    const look = (await ports.previousLook(listing.url, incognito)) ?? undefined;
     if (signal.aborted) return;
-    if (listing.kind !== 'listing') {
-      change({ stage: { kind: 'done', read: 0, of: 0 } });
-      return;
+    previous = look;
+    remember();
+    const before = sitting?.key === listingKey(listing.url) ? sitting : null;
+    const kept = before ? keepPhotos(before, listing.photos, standIns) : noPhotos;
+    for (const file of Object.values(filesOf(sitting?.held ?? {}))) {
+      if (!Object.values(kept.held).some((photo) => photo.file === file)) ports.dropFile(file);
     }
+    held = kept.held;
+    const over = listing.photos.slice(photoBudget).map(({ id }) => [id, unread(id, overBudget(id))] as const);
+    change({
+      listing,
+      incognito,
+      picks,
+      case: null,
+      views: { ...Object.fromEntries(over), ...kept.views },
+      files: filesOf(held),
+      adjustments: kept.adjustments,
+      typedCodes: before?.typedCodes ?? [],
+    });
     recompute();
-    await readPhotos(signal);
+    if (listing.kind === 'listing') await readPhotosNow(before ?? noPhotos, signal);
+    else change({ stage: { kind: 'done', read: 0, of: 0, late: 0 } });
   }
 
   function stop(): void {
     run.abort();
-    change({ stage: { kind: 'stopped', read: countRead(), of: state.listing?.photos.length ?? 0 } });
+    change({ stage: { kind: 'stopped', read: countRead(), of: of() } });
   }
 
   return {
-    read,
+    read: () => read('again'),
+    /** Reads the page again because something else of it is asked for: its photos stand as they are. */
+    readFields: () => read('keep'),
     stop,
 
     /** Goes on after a stop with the photos that were not read. */
     async goOn(): Promise<void> {
       run = new AbortController();
-      await readPhotos(run.signal);
+      await readPhotosNow(sitting ?? noPhotos, run.signal);
     },
 
     /** Reads one photo again as the user turned, inverted or cut it. */
     async readAgain(photoId: string, adjustment: Adjustment): Promise<Result<PhotoView> | null> {
-      const base64 = bytes.get(photoId);
-      if (base64 === undefined) return null;
-      const view = await ports.reader.read(photoId, base64, adjustment);
-      if (view.ok && view.value.read.state === 'read') {
-        const before = state.views[photoId];
-        const thumbnail = before?.thumbnail ?? view.value.thumbnail;
-        const came = before?.read.state === 'read' ? before.read.came : undefined;
-        change({ views: { ...state.views, [photoId]: { ...cameBy(view.value, came), thumbnail } } });
-        recompute();
+      const photo = held[photoId];
+      if (photo === undefined) return null;
+      const view = await readNow(photoId, adjustment);
+      if (view.ok && view.value.read.state === 'read' && held[photoId] === photo) {
+        const thumbnail = state.views[photoId]?.thumbnail ?? view.value.thumbnail;
+        change({ adjustments: { ...state.adjustments, [photoId]: adjustment } });
+        show({ [photoId]: { ...view.value, thumbnail } });
       }
       return view;
     },
@@ -176,12 +196,14 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
      */
     renewed(at: number): void {
       const isNews = state.moved !== 'no' || state.stage.kind === 'lapsed';
-      if (isNews || (!isBusy(state.stage) && at >= begun)) read();
+      if (isNews || (!isBusy(state.stage) && at >= begun)) read('again');
     },
 
     /** The tab goes to another page: what was read stays on the screen, and says so. */
     pageLeft(): void {
       if (isBusy(state.stage)) stop();
+      // Late photos too: they were the other page's.
+      run.abort();
       change({ moved: 'readable' });
     },
 
@@ -197,9 +219,8 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
 }
 export type Session = ReturnType<typeof createSession>;
 
-/** A reading with the way that its photo came; a failed reading judges nothing, however it came. */
-const cameBy = (view: PhotoView, came: Came | undefined): PhotoView =>
-  view.read.state === 'read' && came ? { ...view, read: { ...view.read, came } } : view;
+const filesOf = (held: Photos['held']): Record<string, string> =>
+  Object.fromEntries(Object.entries(held).map(([id, { file }]) => [id, file]));
 
 const overBudget = (photoId: string): Problem => ({
   code: 'over-budget',

@@ -1,15 +1,15 @@
-import type { PhotoView } from '../../bridge/protocol';
+import type { Adjustment, PhotoView } from '../../bridge/protocol';
 import type { Case } from '../../case';
 import type { Listing, Pick } from '../../listing/types';
 import type { Problem } from '../../problem';
 
-/** Where the panel stands. `at` and `of` count photos from 1. */
+/** Where the panel stands. `done` counts photos that were read or given up, `late` those that may still come. */
 export type Stage =
   | { kind: 'opening' }
   | { kind: 'page' }
-  | { kind: 'photos'; at: number; of: number }
+  | { kind: 'photos'; done: number; of: number }
   | { kind: 'stopped'; read: number; of: number }
-  | { kind: 'done'; read: number; of: number }
+  | { kind: 'done'; read: number; of: number; late: number }
   | { kind: 'lapsed' }
   | { kind: 'trouble'; problem: Problem };
 
@@ -28,6 +28,8 @@ export interface PanelState {
   views: Record<string, PhotoView>;
   /** Addresses of the fetched photos inside this document (blob:), by photo id. */
   files: Record<string, string>;
+  /** How the user turned, inverted or cut photos, by photo id. */
+  adjustments: Record<string, Adjustment>;
   typedCodes: TypedCode[];
   /** Fields that the user pointed at on this site. */
   picks: Pick[];
@@ -41,6 +43,7 @@ export const blankState: PanelState = {
   case: null,
   views: {},
   files: {},
+  adjustments: {},
   typedCodes: [],
   picks: [],
 };

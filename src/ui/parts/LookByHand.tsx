@@ -9,20 +9,24 @@ import { ProblemNote } from './ProblemNote';
 interface Props {
   file: string;
   number: number;
+  /** As the photo was looked at last. */
+  start: Adjustment;
   onRead: (adjustment: Adjustment) => Promise<Result<PhotoView> | null>;
   onClose: () => void;
 }
 
 const edges = ['left', 'top', 'right', 'bottom'] as const;
 
-/** One photo large: turned, inverted, cut by dragging or by four sliders, and read again. */
-export function LookByHand({ file, number, onRead, onClose }: Props) {
-  const [adjustment, setAdjustment] = useState<Adjustment>(noAdjustment);
+/** One photo large: turned, inverted, cut by dragging or by four sliders, and read again. It takes the focus when it opens. */
+export function LookByHand({ file, number, start, onRead, onClose }: Props) {
+  const [adjustment, setAdjustment] = useState<Adjustment>(start);
   const [result, setResult] = useState<Result<PhotoView> | 'reading' | null>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
   const dragFrom = useRef<{ x: number; y: number } | null>(null);
   const crop = adjustment.crop ?? [0, 0, 1, 1];
 
+  useEffect(() => heading.current?.focus(), []);
   useEffect(() => {
     const ended = new AbortController();
     if (canvas.current) drawAdjusted(canvas.current, file, adjustment, ended.signal);
@@ -54,8 +58,16 @@ export function LookByHand({ file, number, onRead, onClose }: Props) {
   };
 
   return (
-    <section class="by-hand" aria-labelledby="by-hand-title">
-      <h3 id="by-hand-title">{strings.photos.byHand(number)}</h3>
+    <section
+      class="by-hand"
+      aria-labelledby="by-hand-title"
+      onKeyDown={({ key }) => {
+        if (key === 'Escape') onClose();
+      }}
+    >
+      <h3 id="by-hand-title" ref={heading} tabIndex={-1}>
+        {strings.photos.byHand(number)}
+      </h3>
       <canvas
         ref={canvas}
         role="img"

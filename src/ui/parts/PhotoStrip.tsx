@@ -23,7 +23,12 @@ export const PhotoStrip = ({ photos, views, stamped, onLook }: Props) => (
         return (
           <li key={id}>
             {picture && onLook ? (
-              <button type="button" aria-label={strings.photos.byHand(index + 1)} onClick={() => onLook(id)}>
+              <button
+                type="button"
+                data-photo={id}
+                aria-label={strings.photos.byHand(index + 1)}
+                onClick={() => onLook(id)}
+              >
                 {picture}
               </button>
             ) : (

@@ -20,7 +20,7 @@ export function Progress({ stage, copies, onStop, onGoOn, onAgain }: Props) {
         {words}
       </p>
       <Announced words={words} />
-      {stage.kind === 'photos' && <progress max={stage.of} value={stage.at - 1} aria-label={words} />}
+      {stage.kind === 'photos' && <progress max={stage.of} value={stage.done} aria-label={words} />}
       {isBusy(stage) ? (
         <button type="button" class="small" onClick={onStop} disabled={stage.kind === 'opening'}>
           {strings.stage.stop}
@@ -48,13 +48,13 @@ export function stageWords(stage: Stage, copies: Copies): string {
     case 'page':
       return strings.stage.page;
     case 'photos':
-      return strings.stage.photo(stage.at, stage.of);
+      return strings.stage.photos(stage.done, stage.of);
     case 'stopped':
       return strings.stage.stopped(stage.read, stage.of);
     case 'done':
       return stage.read === stage.of
         ? strings.stage.done(stage.of, copies)
-        : strings.stage.doneBut(stage.read, stage.of, copies);
+        : strings.stage.doneBut(stage.read, stage.of, copies, stage.late);
     default:
       return '';
   }

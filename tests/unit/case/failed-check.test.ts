@@ -38,12 +38,17 @@ describe('a check that breaks', () => {
       {
         readPage: async () => succeed({ listing: { ...input.listing, photos: [] }, incognito: false, picks: [] }),
         fetchPhoto: async () => succeed({ base64: '', mediaType: 'image/jpeg', came: { way: 'page', fullSize: true } }),
-        reader: { read: async () => Promise.reject(new Error('no photo is read here')), renew: async () => undefined },
+        reader: {
+          read: async () => Promise.reject(new Error('no photo is read here')),
+          glance: async () => Promise.reject(new Error('no photo is glanced at here')),
+          renew: async () => undefined,
+        },
         makers: async () => [...input.makers],
         buildCase,
         previousLook: async () => null,
         mayRead: async () => true,
         now: () => input.now,
+        clock: { now: () => 0, wake: () => () => undefined },
         keepFile: () => 'blob:none',
         dropFile: () => undefined,
       },

@@ -17,7 +17,7 @@ test('the line that ends the reading says which photos were read from copies', (
   expect(done(small, small)).toBe('Page and 2 photos read, all from small copies on the page.');
   expect(done(small, whole)).toBe('Page and 2 photos read, 1 of them from a small copy on the page.');
   expect(done({ ...small, fullSize: true })).toBe('Page and 1 photo read, from a copy on the page.');
-  expect(strings.stage.doneBut(2, 3, { all: 2, small: 1 })).toBe(
+  expect(strings.stage.doneBut(2, 3, { all: 2, small: 1 }, 0)).toBe(
     'Page read, and 2 of 3 photos, all from copies on the page.',
   );
 });

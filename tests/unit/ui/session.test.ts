@@ -1,79 +1,101 @@
 import { describe, expect, it } from 'vitest';
-import type { PhotoView } from '../../../src/bridge/protocol';
+import type { Adjustment, PhotoBytes, PhotoView } from '../../../src/bridge/protocol';
+import type { PhotoLink } from '../../../src/listing/types';
 import { fail, type Result, succeed } from '../../../src/problem';
-import { createSession, photoBudget, type SessionPorts } from '../../../src/ui/panel/session';
+import { createSession, photoBudget } from '../../../src/ui/panel/session';
+import type { SessionPorts } from '../../../src/ui/panel/session-ports';
 import type { PanelState } from '../../../src/ui/panel/state';
 import { sampleCase } from '../watch/sample-case';
+import { HandClock } from './hand-clock';
+import { photoLink, viewOf } from './sample-photos';
 
 const problem = (code: string) => ({ code, where: 'test', what: `${code} happened`, remedy: 'Nothing.' });
+const never = new Promise<never>(() => {});
 
-function listingWith(photos: number) {
-  const { listing } = sampleCase();
-  return {
-    ...listing,
-    photos: Array.from({ length: photos }, (_, index) => ({
-      id: `p${index + 1}`,
-      url: `https://attic-arcade.example/${index + 1}.jpg`,
-      alternatives: [],
-      width: null,
-      height: null,
-      alt: '',
-      origins: [],
-    })),
-  };
-}
-
-const viewOf = (photoId: string): PhotoView => ({
-  read: { state: 'read', photoId, width: 9, height: 9, lines: [], printed: [], hash: '0'.repeat(16), tooWeak: false },
-  thumbnail: null,
-  crops: [],
+const numbered = (photos: number) =>
+  Array.from({ length: photos }, (_, index) => photoLink(`p${index + 1}`, `${index + 1}`));
+const listingOf = (photos: PhotoLink[], part: Partial<ReturnType<typeof sampleCase>['listing']> = {}) => ({
+  ...sampleCase().listing,
+  photos,
+  ...part,
 });
-
+const listingWith = (photos: number) => listingOf(numbered(photos));
+const pageOf = (listing: ReturnType<typeof listingOf>) => async () => succeed({ listing, incognito: false, picks: [] });
 const came = { way: 'page', fullSize: true } as const;
+const captured = { way: 'capture', fullSize: false, part: false, largest: null } as const;
+const bytesOf = (base64: string, by: PhotoBytes['came'] = came): PhotoBytes => ({
+  base64,
+  mediaType: 'image/jpeg',
+  came: by,
+});
 
 /** When the sessions of these tests read, milliseconds since 1970. */
 const opened = Date.parse('2026-03-01T10:00:00.000Z');
 
+interface Replaced extends Partial<Omit<SessionPorts, 'reader'>> {
+  read?: SessionPorts['reader']['read'];
+  /** How likely each photo is taken to show a stamp; 0 where it is left out. */
+  likelihoods?: Record<string, number>;
+}
+
 /** A session whose ports answer at once unless the test replaces one; every published state is kept. */
-function sessionWith(photos: number, replaced: Partial<SessionPorts> = {}) {
+function sessionWith(photos: number, { read, likelihoods = {}, ...replaced }: Replaced = {}) {
   const states: PanelState[] = [];
   const built: Parameters<SessionPorts['buildCase']>[0][] = [];
+  const clock = new HandClock();
+  const fetched: string[] = [];
+  const reads: { id: string; adjustment: Adjustment }[] = [];
+  const renewed = { times: 0 };
+  const { fetchPhoto = async (_tab: number, id: string) => succeed(bytesOf(id)), ...others } = replaced;
   const ports: SessionPorts = {
-    readPage: async () => succeed({ listing: listingWith(photos), incognito: false, picks: [] }),
-    fetchPhoto: async (_tab, id) => succeed({ base64: id, mediaType: 'image/jpeg', came }),
-    reader: { read: async (photoId) => succeed(viewOf(photoId)), renew: async () => undefined },
+    readPage: pageOf(listingWith(photos)),
+    fetchPhoto: (tab, id) => {
+      fetched.push(id);
+      return fetchPhoto(tab, id);
+    },
+    reader: {
+      read: (id, base64, adjustment) => {
+        reads.push({ id, adjustment });
+        return read ? read(id, base64, adjustment) : Promise.resolve(succeed(viewOf(id)));
+      },
+      glance: async (id) => succeed(likelihoods[id] ?? 0),
+      renew: async () => {
+        renewed.times++;
+      },
+    },
     makers: async () => [],
     buildCase: (facts) => {
       built.push(facts);
-      return { ...sampleCase(), photos: facts.photos, typedCodes: facts.typedCodes };
+      return { ...sampleCase(), listing: facts.listing, photos: facts.photos, typedCodes: facts.typedCodes };
     },
     previousLook: async () => null,
     mayRead: async () => true,
     now: () => new Date(opened).toISOString(),
+    clock,
     keepFile: ({ base64 }) => `blob:${base64}`,
     dropFile: () => undefined,
-    ...replaced,
+    ...others,
   };
   const session = createSession(1, ports, (state) => states.push(state));
-  return { session, states, built, last: () => states.at(-1) as PanelState };
+  return { session, states, built, clock, fetched, reads, renewed, last: () => states.at(-1) as PanelState };
 }
 
 describe('the session of one tab', () => {
-  it('goes from page to photos to a case, and says which photo it reads', async () => {
+  it('goes from page to photos to a case, and says how far it is', async () => {
     const { session, states, last } = sessionWith(2);
     await session.read();
     const stages = states.map(({ stage }) =>
-      stage.kind === 'photos' ? `photo ${stage.at} of ${stage.of}` : stage.kind,
+      stage.kind === 'photos' ? `${stage.done} of ${stage.of} done` : stage.kind,
     );
-    expect([...new Set(stages)]).toEqual(['page', 'photo 1 of 2', 'photo 2 of 2', 'done']);
-    expect(last().stage).toEqual({ kind: 'done', read: 2, of: 2 });
+    expect([...new Set(stages)]).toEqual(['page', '0 of 2 done', '1 of 2 done', '2 of 2 done', 'done']);
+    expect(last().stage).toEqual({ kind: 'done', read: 2, of: 2, late: 0 });
     expect(last().case?.photos.map(({ photoId }) => photoId)).toEqual(['p1', 'p2']);
   });
 
   it('fills in as results come: the case stands before the first photo and grows with each', async () => {
     const { session, built } = sessionWith(2);
     await session.read();
-    expect(built.map(({ photos }) => photos.length)).toEqual([0, 1, 2, 2]);
+    expect(built.map(({ photos }) => photos.length)).toEqual([0, 1, 2]);
   });
 
   it('says that the right has lapsed, and reads after the click that renews it', async () => {
@@ -106,11 +128,10 @@ describe('the session of one tab', () => {
 
   it('goes on past a photo that did not arrive, and carries the reason into the case', async () => {
     const { session, last } = sessionWith(3, {
-      fetchPhoto: async (_tab, id) =>
-        id === 'p2' ? fail(problem('photo-missing')) : succeed({ base64: id, mediaType: 'image/jpeg', came }),
+      fetchPhoto: async (_tab, id) => (id === 'p2' ? fail(problem('photo-missing')) : succeed(bytesOf(id))),
     });
     await session.read();
-    expect(last().stage).toEqual({ kind: 'done', read: 2, of: 3 });
+    expect(last().stage).toEqual({ kind: 'done', read: 2, of: 3, late: 0 });
     expect(last().case?.photos[1]).toEqual({ state: 'unread', photoId: 'p2', problem: problem('photo-missing') });
   });
 
@@ -134,25 +155,19 @@ describe('the session of one tab', () => {
 
   it('stops where the user says so, drops what comes late, and goes on with the rest', async () => {
     let letGo = (_view: Result<PhotoView>) => {};
-    let reads = 0;
-    const { session, last } = sessionWith(2, {
-      reader: {
-        renew: async () => undefined,
-        read: (photoId) => {
-          reads++;
-          return reads === 1 ? new Promise((resolve) => (letGo = resolve)) : Promise.resolve(succeed(viewOf(photoId)));
-        },
-      },
+    const { session, last, reads } = sessionWith(2, {
+      read: (photoId) =>
+        reads.length === 1 ? new Promise((resolve) => (letGo = resolve)) : Promise.resolve(succeed(viewOf(photoId))),
     });
     const running = session.read();
-    await expect.poll(() => reads).toBe(1);
+    await expect.poll(() => reads.length).toBe(1);
     session.stop();
     letGo(succeed(viewOf('p1')));
     await running;
     expect(last().stage).toEqual({ kind: 'stopped', read: 0, of: 2 });
     expect(last().views).toEqual({});
     await session.goOn();
-    expect(last().stage).toEqual({ kind: 'done', read: 2, of: 2 });
+    expect(last().stage).toEqual({ kind: 'done', read: 2, of: 2, late: 0 });
   });
 
   it('decodes a typed code once, and takes it back', async () => {
@@ -177,7 +192,7 @@ describe('the session of one tab', () => {
 
   it('builds no case of a page that is no listing', async () => {
     const { session, last, built } = sessionWith(0, {
-      readPage: async () => succeed({ listing: { ...listingWith(3), kind: 'list' }, incognito: false, picks: [] }),
+      readPage: async () => succeed({ listing: listingOf(numbered(3), { kind: 'list' }), incognito: false, picks: [] }),
     });
     await session.read();
     expect(last()).toMatchObject({ stage: { kind: 'done' }, case: null });
@@ -195,5 +210,208 @@ describe('the session of one tab', () => {
     });
     await session.read();
     expect(asked).toEqual([true]);
+  });
+});
+
+describe('the photos of a listing', () => {
+  it('are all glanced at before one is read, and the likeliest is read first', async () => {
+    const { session, reads, last } = sessionWith(5, { likelihoods: { p2: 0.4, p4: 0.9 } });
+    await session.read();
+    expect(reads.map(({ id }) => id)).toEqual(['p4', 'p2', 'p1', 'p3', 'p5']);
+    expect(last().case?.photos.map(({ photoId }) => photoId)).toEqual(['p1', 'p2', 'p3', 'p4', 'p5']);
+  });
+
+  it('give the same case in whatever order they come', async () => {
+    const caseOf = async (order: readonly number[]) => {
+      const { session, last, clock } = sessionWith(4, {
+        likelihoods: { p3: 0.8 },
+        fetchPhoto: (_tab, id) =>
+          new Promise((resolve) =>
+            clock.wake((order[Number(id.slice(1)) - 1] ?? 0) * 100, () => resolve(succeed(bytesOf(id)))),
+          ),
+      });
+      const running = session.read();
+      await clock.pass(2000);
+      await running;
+      return last().case;
+    };
+    expect(await caseOf([4, 3, 2, 1])).toEqual(await caseOf([1, 2, 3, 4]));
+  });
+
+  it('end in the time of nine where three of twelve never answer, and say that those did not', async () => {
+    const silent = new Set(['p1', 'p5', 'p9']);
+    /** Each photo takes half a second to read. */
+    const timed = (photos: number, answers: (id: string) => boolean) => {
+      const made = sessionWith(photos, {
+        fetchPhoto: (_tab, id) => (answers(id) ? Promise.resolve(succeed(bytesOf(id))) : never),
+        read: (id) => new Promise((resolve) => made.clock.wake(500, () => resolve(succeed(viewOf(id))))),
+      });
+      return made;
+    };
+    const nine = timed(9, () => true);
+    const twelve = timed(12, (id) => !silent.has(id));
+    const running = [nine.session.read(), twelve.session.read()];
+    for (const { clock } of [nine, twelve]) await clock.pass(4499);
+    expect(nine.last().stage).toMatchObject({ kind: 'photos', done: 8 });
+    expect(twelve.last().stage).toMatchObject({ kind: 'photos', done: 8 });
+    for (const { clock } of [nine, twelve]) await clock.pass(1);
+    expect(nine.last().stage).toEqual({ kind: 'done', read: 9, of: 9, late: 0 });
+    expect(twelve.last().stage).toEqual({ kind: 'done', read: 9, of: 12, late: 3 });
+    await twelve.clock.pass(60_000);
+    await Promise.all(running);
+    expect(twelve.last().stage).toEqual({ kind: 'done', read: 9, of: 12, late: 0 });
+    const unread = twelve.last().case?.photos.flatMap((photo) => (photo.state === 'unread' ? [photo] : [])) ?? [];
+    expect(unread.map(({ photoId, problem: { what } }) => [photoId, what])).toEqual(
+      [...silent].map((id) => [id, 'the photo did not arrive within 35 seconds']),
+    );
+  });
+
+  it('are still taken in when they come late', async () => {
+    const { session, last, clock } = sessionWith(2, {
+      fetchPhoto: (_tab, id) =>
+        id === 'p1'
+          ? new Promise((resolve) => clock.wake(9_000, () => resolve(succeed(bytesOf(id)))))
+          : Promise.resolve(succeed(bytesOf(id))),
+    });
+    const running = session.read();
+    await clock.pass(8_999);
+    expect(last().stage).toEqual({ kind: 'done', read: 1, of: 2, late: 1 });
+    await clock.pass(1);
+    await running;
+    expect(last().stage).toEqual({ kind: 'done', read: 2, of: 2, late: 0 });
+  });
+
+  it('have one deadline together: a listing of photos that never answer ends', async () => {
+    const { session, last, clock } = sessionWith(photoBudget, { fetchPhoto: () => never });
+    const running = session.read();
+    await clock.pass(60_000);
+    await running;
+    expect(last().stage).toEqual({ kind: 'done', read: 0, of: photoBudget, late: 0 });
+  });
+
+  it('cost nothing when the reader dies: each is tried again by itself, once, by a fresh one', async () => {
+    let deaths = 0;
+    const { session, last, reads, renewed } = sessionWith(3, {
+      read: async (id) => (id === 'p1' && deaths++ === 0 ? fail(problem('reader-stopped')) : succeed(viewOf(id))),
+    });
+    await session.read();
+    expect(last().stage).toEqual({ kind: 'done', read: 3, of: 3, late: 0 });
+    expect(reads.map(({ id }) => id)).toEqual(['p1', 'p2', 'p3', 'p1']);
+    expect(renewed.times).toBe(2);
+  });
+
+  it('that end the reader every time are given up after the second, and those that are no photo at once', async () => {
+    const { session, last, reads } = sessionWith(2, {
+      read: async (id) => fail(problem(id === 'p1' ? 'reader-stopped' : 'not-a-photo')),
+    });
+    await session.read();
+    expect(last().stage).toEqual({ kind: 'done', read: 0, of: 2, late: 0 });
+    expect(reads.map(({ id }) => id)).toEqual(['p1', 'p2', 'p1']);
+  });
+});
+
+describe('a listing that is read again', () => {
+  const turned = { turn: 90, invert: false, crop: null } as const;
+
+  it('keeps typed codes and what was done by hand, and fetches and reads nothing again', async () => {
+    const { session, last, fetched, reads } = sessionWith(2, { read: async (id) => succeed(viewOf(id, ['KV0915'])) });
+    await session.read();
+    session.typeCode(null, 'KV0915');
+    await session.readAgain('p2', turned);
+    const [before, fetches, readings] = [last(), fetched.length, reads.length];
+    for (const again of [session.read, session.readFields]) {
+      await again();
+      expect(last().stage).toEqual({ kind: 'done', read: 2, of: 2, late: 0 });
+      expect(last().typedCodes).toEqual([{ photoId: null, code: 'KV0915' }]);
+      expect(last().adjustments).toEqual({ p2: turned });
+      expect(last().views).toEqual(before.views);
+      expect(last().files).toEqual(before.files);
+    }
+    expect([fetched.length, reads.length]).toEqual([fetches, readings]);
+  });
+
+  it('stays on the screen while the page is read', async () => {
+    const { session, states } = sessionWith(1);
+    await session.read();
+    const from = states.length;
+    await session.read();
+    expect(states[from]?.stage).toEqual({ kind: 'page' });
+    expect(states[from]?.case).not.toBeNull();
+  });
+
+  it('fetches and reads what is new, what was not had, and what the page was pictured for', async () => {
+    const listings = [numbered(3), [...numbered(3), photoLink('p4', '4')]];
+    let answers = 0;
+    const { session, last, fetched, reads } = sessionWith(3, {
+      readPage: async () => succeed({ listing: listingOf(listings[answers++] ?? []), incognito: false, picks: [] }),
+      fetchPhoto: async (_tab, id) => {
+        if (id === 'p1') return answers === 1 ? fail(problem('photo-unreachable')) : succeed(bytesOf(id));
+        return succeed(id === 'p2' ? bytesOf(`${id} ${answers}`, answers === 1 ? captured : came) : bytesOf(id));
+      },
+    });
+    await session.read();
+    await session.readAgain('p2', turned);
+    fetched.length = 0;
+    reads.length = 0;
+    await session.read();
+    expect(fetched).toEqual(['p1', 'p2', 'p4']);
+    expect(reads).toEqual([
+      { id: 'p1', adjustment: { turn: 0, invert: false, crop: null } },
+      { id: 'p2', adjustment: turned },
+      { id: 'p4', adjustment: { turn: 0, invert: false, crop: null } },
+    ]);
+    expect(last().stage).toEqual({ kind: 'done', read: 4, of: 4, late: 0 });
+  });
+
+  it('reads nothing again where a new address gives the same bytes', async () => {
+    let turn = 0;
+    const { session, last, fetched, reads } = sessionWith(1, {
+      readPage: async () =>
+        succeed({ listing: listingOf([photoLink('p1', `made-${turn++}`)]), incognito: false, picks: [] }),
+    });
+    await session.read();
+    await session.read();
+    expect(fetched).toEqual(['p1', 'p1']);
+    expect(reads.length).toBe(1);
+    expect(last().stage).toEqual({ kind: 'done', read: 1, of: 1, late: 0 });
+  });
+
+  it('finds typed codes again after the page was reloaded, and after its right had lapsed', async () => {
+    let lapsed = false;
+    const { session, last, reads } = sessionWith(1, {
+      readPage: async () =>
+        lapsed ? fail(problem('right-lapsed')) : succeed({ listing: listingWith(1), incognito: false, picks: [] }),
+    });
+    await session.read();
+    session.typeCode(null, 'KV0915');
+    session.pageLeft();
+    await session.pageArrived();
+    lapsed = true;
+    await session.read();
+    expect(last()).toMatchObject({ stage: { kind: 'lapsed' }, case: null, typedCodes: [] });
+    lapsed = false;
+    await session.read();
+    expect(last().typedCodes).toEqual([{ photoId: null, code: 'KV0915' }]);
+    expect(reads.length).toBe(1);
+  });
+
+  it('is another one where the address is another: nothing goes over, and nothing of the first is shown beside it', async () => {
+    let page = 0;
+    const { session, last, states, reads } = sessionWith(1, {
+      readPage: async () =>
+        succeed({
+          listing: listingOf(numbered(1), { url: `https://attic-arcade.example/piece-${page++}` }),
+          incognito: false,
+          picks: [],
+        }),
+    });
+    await session.read();
+    session.typeCode(null, 'KV0915');
+    session.pageLeft();
+    const from = states.length;
+    await session.read();
+    expect(states[from]).toMatchObject({ stage: { kind: 'page' }, case: null, listing: null });
+    expect(last().typedCodes).toEqual([]);
+    expect(reads.length).toBe(2);
   });
 });

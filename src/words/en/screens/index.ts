@@ -22,12 +22,12 @@ export const screens = {
   stage: {
     opening: 'Opening…',
     page: 'Reading the page…',
-    photo: (at: number, of: number) => `Reading photo ${at} of ${of}…`,
+    photos: (done: number, of: number) => `Reading photos, ${done} of ${of} done…`,
     stopped: (read: number, of: number) => `Stopped after ${read} of ${count(of, 'photo', 'photos')}.`,
     done: (of: number, copies: Copies) =>
       of === 0 ? 'Page read.' : `Page and ${count(of, 'photo', 'photos')} read${copiesStrings.among(copies, of)}.`,
-    doneBut: (read: number, of: number, copies: Copies) =>
-      `Page read, and ${read} of ${count(of, 'photo', 'photos')}${copiesStrings.among(copies, read)}.`,
+    doneBut: (read: number, of: number, copies: Copies, late: number) =>
+      `Page read, and ${read} of ${count(of, 'photo', 'photos')}${copiesStrings.among(copies, read)}.${late === 0 ? '' : ` ${late} did not answer so far.`}`,
     stop: 'Stop',
     goOn: 'Read the rest',
     again: 'Read again',

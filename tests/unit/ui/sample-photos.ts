@@ -1,0 +1,39 @@
+import type { PhotoView } from '../../../src/bridge/protocol';
+import type { PhotoLink } from '../../../src/listing/types';
+
+export const photoLink = (id: string, file: string): PhotoLink => ({
+  id,
+  url: `https://attic-arcade.example/${file}.jpg`,
+  alternatives: [],
+  width: null,
+  height: null,
+  alt: '',
+  origins: [],
+});
+
+const corner = { x: 0, y: 0 };
+
+/** A photo as the reader tells of it, with a line for each text. */
+export const viewOf = (photoId: string, texts: readonly string[] = []): PhotoView => ({
+  read: {
+    state: 'read',
+    photoId,
+    width: 9,
+    height: 9,
+    lines: texts.map((text, index) => ({
+      id: `${photoId}-line-${index + 1}`,
+      photoId,
+      quad: [corner, corner, corner, corner],
+      stampScore: 1,
+      engine: 'net',
+      lattice: { steps: [] },
+      free: { text, probability: 1 },
+      measurements: [],
+    })),
+    printed: [],
+    hash: '0'.repeat(16),
+    tooWeak: false,
+  },
+  thumbnail: null,
+  crops: texts.map((_, index) => ({ lineId: `${photoId}-line-${index + 1}`, picture: 'data:image/jpeg;base64,AA==' })),
+});
