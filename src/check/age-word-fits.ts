@@ -1,7 +1,8 @@
 import { dateOf } from './dated';
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { commonAsks, quote } from './wording';
 import { firstWords, listingText } from './words';
+import { defineWritten } from './written';
 
 /** Under this age marketplaces do not call a piece vintage. Common practice, no source. */
 const vintageYears = 20;
@@ -25,7 +26,7 @@ const ageWords: { least: number; words: Record<string, string[]> }[] = [
   },
 ];
 
-export const ageWordFits = defineCheck({
+export const ageWordFits = defineWritten({
   id: 'age-word-fits',
   family: 'text',
   title: '“Vintage” or “antique” fits the date',

@@ -1,7 +1,8 @@
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { askFact, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const authorshipPlain = defineCheck({
+export const authorshipPlain = defineWritten({
   id: 'authorship-plain',
   family: 'text',
   title: 'The listing says plainly who made the piece',
@@ -14,7 +15,7 @@ export const authorshipPlain = defineCheck({
   needs: { claims: ['hedged-authorship'] },
   run: ({ claims }) =>
     claims['hedged-authorship'].map(
-      (claim): Speech => ({
+      (claim): WrittenSpeech => ({
         kind: 'doubt',
         key: claim.id,
         statement: `The listing hedges who made it: ${quote(claim.words)}.`,

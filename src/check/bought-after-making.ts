@@ -1,8 +1,9 @@
 import { claimWords, daysBefore, distinctDates, isExact, yearDays } from './dates';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { commonAsks } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const boughtAfterMaking = defineCheck({
+export const boughtAfterMaking = defineWritten({
   id: 'bought-after-making',
   family: 'time',
   title: 'It was bought after it was made',
@@ -19,7 +20,7 @@ export const boughtAfterMaking = defineCheck({
     if (made.length === 0 || bought.length === 0)
       return { notApplicable: 'the listing does not give both a making and a purchase' };
     return bought.flatMap((purchase) =>
-      made.flatMap((making): Speech[] => {
+      made.flatMap((making): WrittenSpeech[] => {
         const early = daysBefore(purchase.span, making.span);
         const claims = [making.id, purchase.id];
         const key = `${making.id}/${purchase.id}`;

@@ -1,11 +1,12 @@
 import { claimWords, daysApart, distinctDates, isExact } from './dates';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { commonAsks } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** Two loose dates this far apart are hardly the same piece. Common practice, no source. */
 const looseDays = 5 * 366;
 
-export const claimedDatesAgree = defineCheck({
+export const claimedDatesAgree = defineWritten({
   id: 'claimed-dates-agree',
   family: 'time',
   title: 'The dates that the listing gives agree',
@@ -33,7 +34,11 @@ export const claimedDatesAgree = defineCheck({
     const different = new Set(made.map(({ words }) => words.toLowerCase())).size > 1;
     if (!together || !different) return [];
     const said = made.slice(0, 3).map(claimWords).join(', ');
-    const speech: Speech = { kind: 'agreement', statement: `The dates of the listing agree: ${said}.`, claims: ids };
+    const speech: WrittenSpeech = {
+      kind: 'agreement',
+      statement: `The dates of the listing agree: ${said}.`,
+      claims: ids,
+    };
     return [speech];
   },
 });

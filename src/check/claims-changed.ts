@@ -1,8 +1,9 @@
 import type { Claim } from '../claim/types';
 import { placeName } from '../place';
 import { spanWords } from '../span';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { askFact, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** What a claim says, in a form that can be compared between two looks; null for kinds that may change freely. */
 function meaning(claim: Claim): { subject: string; says: string } | null {
@@ -24,7 +25,7 @@ function meaning(claim: Claim): { subject: string; says: string } | null {
   }
 }
 
-export const claimsChanged = defineCheck({
+export const claimsChanged = defineWritten({
   id: 'claims-changed',
   family: 'changes',
   title: 'What the listing claims has not changed',
@@ -39,7 +40,7 @@ export const claimsChanged = defineCheck({
     const now = Object.values(claims).flat();
     const before = bySubject(previous.claims);
     const after = bySubject(now);
-    return [...before].flatMap(([subject, old]): Speech[] => {
+    return [...before].flatMap(([subject, old]): WrittenSpeech[] => {
       const fresh = after.get(subject);
       if (!fresh || fresh.some(({ says }) => old.some((one) => one.says === says))) return [];
       const [was, is] = [old[0], fresh[0]];

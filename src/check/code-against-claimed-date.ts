@@ -3,12 +3,13 @@ import { evidenceId } from '../evidence';
 import { type Span, spanHolds, spanWords } from '../span';
 import { datingReadings, readingsWords, type SettledCode, settledCodes } from './codes';
 import { claimWords, type DatedClaim, daysApart, daysBefore, isExact, isSure, yearDays } from './dates';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 const dated = (readings: Reading[]): Span[] => readings.flatMap(({ span }) => (span ? [span] : []));
 
-export const codeAgainstClaimedDate = defineCheck({
+export const codeAgainstClaimedDate = defineWritten({
   id: 'code-against-claimed-date',
   family: 'code',
   title: "The code's date is the claimed date",
@@ -42,7 +43,7 @@ export const codeAgainstClaimedDate = defineCheck({
           kind === 'agreement'
             ? `, ${within} the listing's ${claimWords(claim)}.`
             : `. The listing says ${claimWords(claim)}.`;
-        const speech: Speech = {
+        const speech: WrittenSpeech = {
           kind,
           key: `${code.decoding.id}/${claim.id}`,
           statement: `${sentence(code.words)}: ${readingsWords(code.readings)}${tail}`,
@@ -72,7 +73,7 @@ const looseYears = 2;
  * Agreement when a reading shares a day with the claim. Else a contradiction only when the code was seen, the claim
  * is exact and the years cannot be those of making and of first sale; everything looser is a doubt.
  */
-function kindOf({ readings, hard }: SettledCode, claim: DatedClaim): Speech['kind'] | null {
+function kindOf({ readings, hard }: SettledCode, claim: DatedClaim): WrittenSpeech['kind'] | null {
   const spans = dated(readings);
   if (claim.kind === 'bought') {
     const lateBy = Math.min(...spans.map((span) => daysBefore(claim.span, span)));

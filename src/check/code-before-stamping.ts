@@ -2,10 +2,11 @@ import { evidenceId } from '../evidence';
 import { periodSpan, spanWords } from '../span';
 import { settledCodes } from './codes';
 import { claimWords, daysBefore, isExact, isSure, yearDays } from './dates';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const codeBeforeStamping = defineCheck({
+export const codeBeforeStamping = defineWritten({
   id: 'code-before-stamping',
   family: 'code',
   title: 'The maker stamped at the claimed time',
@@ -26,7 +27,7 @@ export const codeBeforeStamping = defineCheck({
     const settled = settledCodes(facts, name);
     if (!('codes' in settled)) return settled;
     return settled.codes.flatMap((code) =>
-      early.map((claim): Speech => {
+      early.map((claim): WrittenSpeech => {
         const sure = code.hard && isSure(claim) && isExact(claim.span) && daysBefore(claim.span, period) > yearDays;
         return {
           kind: sure ? 'contradiction' : 'doubt',

@@ -2,10 +2,11 @@ import { differenceWords } from '../code';
 import type { Nearest, Reading } from '../code/types';
 import { spansMeet, spanWords } from '../span';
 import { readingsWords, readingWords, settledCodes } from './codes';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const codeFitsMaker = defineCheck({
+export const codeFitsMaker = defineWritten({
   id: 'code-fits-maker',
   family: 'code',
   title: "The code reads under one of the maker's code systems",
@@ -20,7 +21,7 @@ export const codeFitsMaker = defineCheck({
   run(facts) {
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap(({ decoding, readings, words, photos }): Speech[] => {
+    return settled.codes.flatMap(({ decoding, readings, words, photos }): WrittenSpeech[] => {
       const source = fromMakerFile(facts.maker.name, 'code systems', readings[0]?.system.source);
       const key = decoding.id;
       if (readings[0]) {

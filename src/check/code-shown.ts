@@ -1,10 +1,11 @@
 import { periodSpan, spanHolds, spanWords } from '../span';
 import { allReadClearly, notReadWords } from './codes';
 import { claimWords } from './dates';
-import { defineCheck, fromMakerFile, makerFileSource } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, quote } from './wording';
+import { defineWritten } from './written';
 
-export const codeShown = defineCheck({
+export const codeShown = defineWritten({
   id: 'code-shown',
   family: 'code',
   title: 'A code is shown or quoted',

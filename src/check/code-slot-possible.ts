@@ -1,14 +1,15 @@
 import { differenceWords } from '../code';
 import type { Nearest } from '../code/types';
 import { type SettledCode, settledCodes } from './codes';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { misfitInTime } from './in-time';
 import { commonAsks, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** From this likelihood on, a look-alike character explains an impossible value as well as the stamp itself does. */
 const misreadExplains = 0.2;
 
-export const codeSlotPossible = defineCheck({
+export const codeSlotPossible = defineWritten({
   id: 'code-slot-possible',
   family: 'code',
   title: 'Month, week and plant of the code exist',
@@ -22,7 +23,7 @@ export const codeSlotPossible = defineCheck({
   run(facts) {
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap((code): Speech[] => {
+    return settled.codes.flatMap((code): WrittenSpeech[] => {
       const { decoding, readings, words, hard, photos } = code;
       const own = decoding.misfits.find((one) => one.system.maker === facts.maker.name);
       const inTime = misfitInTime(code, facts.maker);

@@ -2,11 +2,12 @@ import { evidenceId } from '../evidence';
 import { spanWords } from '../span';
 import { settledCodes } from './codes';
 import { daysApart, yearDays } from './dates';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { misfitInTime } from './in-time';
 import { commonAsks, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const codeSystemInUse = defineCheck({
+export const codeSystemInUse = defineWritten({
   id: 'code-system-in-use',
   family: 'code',
   title: "The code's system was in use at the code's own date",
@@ -20,7 +21,7 @@ export const codeSystemInUse = defineCheck({
   run(facts) {
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap((code): Speech[] => {
+    return settled.codes.flatMap((code): WrittenSpeech[] => {
       const { decoding, readings, words, hard, photos } = code;
       const dated = readings.flatMap((reading) => (reading.span ? [{ reading, span: reading.span }] : []));
       const first = dated[0];

@@ -1,9 +1,10 @@
 import type { Decoding } from '../code/types';
 import { shownCode } from './codes';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { commonAsks, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const codesAgree = defineCheck({
+export const codesAgree = defineWritten({
   id: 'codes-agree',
   family: 'code',
   title: 'The code shown is the code quoted',
@@ -22,7 +23,7 @@ export const codesAgree = defineCheck({
     const seen = decodings.filter(({ from, accepted }) => accepted && from.kind !== 'claim');
     const first = seen[0];
     if (!first) return { cannotTell: 'no code was read from a photo to compare with' };
-    return quoted.flatMap((quote): Speech[] => {
+    return quoted.flatMap((quote): WrittenSpeech[] => {
       const claimId = quote.from.kind === 'claim' ? quote.from.claimId : '';
       const words = claims.code.find(({ id }) => id === claimId)?.code ?? quote.code;
       const same = seen.find((decoding) => comparable(decoding) === comparable(quote));

@@ -1,13 +1,14 @@
 import type { Condition } from '../listing/types';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { noWearWords, wearWords } from './text-words';
 import { askPhoto, quote, saying } from './wording';
 import { allWords, listingText } from './words';
+import { defineWritten, type WrittenSpeech } from './written';
 
 const fresh: Condition[] = ['new', 'unused'];
 const ask = askPhoto('condition', 'Could you describe every sign of use, with a photo of each?');
 
-export const conditionWordsAgree = defineCheck({
+export const conditionWordsAgree = defineWritten({
   id: 'condition-words-agree',
   family: 'text',
   title: 'The words for the condition agree',
@@ -35,7 +36,7 @@ export const conditionWordsAgree = defineCheck({
     const wear = allWords(text, wearWords).find((words) => !denied.includes(words.toLowerCase()));
     const against = used?.words ?? wear;
     if (!against) return [];
-    const speech: Speech = {
+    const speech: WrittenSpeech = {
       kind: 'doubt',
       statement: said.startsWith('The listing says')
         ? `${said} and also ${quote(against)}.`

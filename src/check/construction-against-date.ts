@@ -4,11 +4,12 @@ import type { Construction } from '../maker/types';
 import { periodSpan, type Span, spanWords } from '../span';
 import { dateOf } from './dated';
 import { daysApart, yearDays } from './dates';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { namedModel } from './models';
 import { askPhoto, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const constructionAgainstDate = defineCheck({
+export const constructionAgainstDate = defineWritten({
   id: 'construction-against-date',
   family: 'construction',
   title: 'Material, lining, stitching, trim and metal are those of the date',
@@ -45,7 +46,7 @@ export const constructionAgainstDate = defineCheck({
     const fits = (claim: (typeof claims.material)[number]) =>
       rowsOf(claim.part).some((row) => names(row, claim.material) && apartFrom(row, dated.spans) === 0);
     const fitting = new Set(original.filter(fits).map(({ part }) => part));
-    return original.flatMap((claim): Speech[] => {
+    return original.flatMap((claim): WrittenSpeech[] => {
       const rows = rowsOf(claim.part);
       // Where the listing also names the right material, the other may be that of an extra or of another piece.
       const hard = dated.hard && !restored && !fitting.has(claim.part);

@@ -1,4 +1,6 @@
 import type { PhotoRead } from '../stamp/types';
+import { because } from './reasons';
+import type { Reason } from './types';
 import { countWords } from './wording';
 
 type ReadPhoto = Extract<PhotoRead, { state: 'read' }>;
@@ -15,6 +17,12 @@ export const readAsGiven = (photos: PhotoRead[]): ReadPhoto[] =>
   photos.filter((photo): photo is ReadPhoto => photo.state === 'read' && !isCopy(photo));
 
 /** Why a check cannot tell beside copies; null where there is none. */
+export function whyCopied(photos: PhotoRead[]): Reason | null {
+  const copies = photos.filter(isCopy).length;
+  return copies === 0 ? null : because('copies-only', { copies, of: photos.length });
+}
+
+/** The same in words, for checks that still carry theirs. */
 export function copiesWords(photos: PhotoRead[]): string | null {
   const copies = photos.filter(isCopy).length;
   if (copies === 0) return null;

@@ -1,10 +1,11 @@
 import { daySpan, spanWords } from '../span';
 import { readingsWords, settledCodes } from './codes';
 import { claimWords, daysBefore } from './dates';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { commonAsks, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const dateNotInFuture = defineCheck({
+export const dateNotInFuture = defineWritten({
   id: 'date-not-in-future',
   family: 'time',
   title: 'The dates lie before the listing',
@@ -18,14 +19,14 @@ export const dateNotInFuture = defineCheck({
   run(facts) {
     const today = daySpan(facts.now.slice(0, 10));
     const claims = [...facts.claims.made, ...facts.claims.bought].filter(({ span }) => daysBefore(today, span) > 0);
-    const early = claims.map((claim): Speech => {
+    const early = claims.map((claim): WrittenSpeech => {
       const statement = `The listing says ${claimWords(claim)}, after ${spanWords(today)}.`;
       return { kind: 'doubt', key: claim.id, statement, claims: [claim.id], asks: [commonAsks.madeDate] };
     });
     const settled = facts.makerName === null ? null : settledCodes(facts, facts.makerName);
     if (settled && 'cannotTell' in settled && early.length === 0) return settled;
     const codes = settled && 'codes' in settled ? settled.codes : [];
-    const late = codes.flatMap(({ readings, words, hard, photos, decoding }): Speech[] => {
+    const late = codes.flatMap(({ readings, words, hard, photos, decoding }): WrittenSpeech[] => {
       const spans = readings.flatMap(({ span }) => (span ? [span] : []));
       if (spans.length === 0 || spans.some((span) => daysBefore(today, span) === 0)) return [];
       const statement = `${sentence(words)}: ${readingsWords(readings)}, after ${spanWords(today)}.`;

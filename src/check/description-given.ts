@@ -1,10 +1,11 @@
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { askFact } from './wording';
+import { defineWritten } from './written';
 
 /** A description of fewer characters says little. Common practice, no source. */
 const shortest = 40;
 
-export const descriptionGiven = defineCheck({
+export const descriptionGiven = defineWritten({
   id: 'description-given',
   family: 'text',
   title: 'The listing describes the piece',

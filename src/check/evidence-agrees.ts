@@ -1,6 +1,7 @@
 import type { Evidence } from '../evidence/types';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { commonAsks } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** Pairs of facts that a check of their own speaks of; here they would be said twice. */
 const pairChecks: [string, string][] = [
@@ -19,7 +20,7 @@ const mostConflicts = 8;
 const groupOf = ({ from }: Evidence) =>
   from.kind === 'reading' || from.kind === 'system' || from.kind === 'plant' ? 'code' : from.kind;
 
-export const evidenceAgrees = defineCheck({
+export const evidenceAgrees = defineWritten({
   id: 'evidence-agrees',
   family: 'time',
   title: 'All that dates or places the piece can hold together',
@@ -37,7 +38,7 @@ export const evidenceAgrees = defineCheck({
       .filter((conflict) => !hasOwnCheck(pieces(conflict.evidence)))
       .slice(0, mostConflicts);
     if (conflicts.length > 0)
-      return conflicts.map((conflict): Speech => {
+      return conflicts.map((conflict): WrittenSpeech => {
         const explained = reasoning.explanations[0];
         return {
           kind: conflict.strength === 'hard' ? 'contradiction' : 'doubt',

@@ -6,7 +6,8 @@ import type { Listing } from '../listing/types';
 import type { MakerFile, Model } from '../maker/types';
 import type { MarkRead } from '../mark/types';
 import type { PhotoRead } from '../stamp/types';
-import type { PreviousLook } from './types';
+import { because } from './reasons';
+import type { PreviousLook, Reason } from './types';
 
 /** Everything that checks may ask for. Built once for each case; no check sees all of it. */
 export interface Facts {
@@ -69,6 +70,8 @@ type Given<N, Name extends keyof Facts> = N extends { [P in Name]: true } ? Pick
 export type Handed<N extends Needs> = {
   /** "photo 3", numbered as the page shows them. */
   photoWords: (photoId: string) => string;
+  /** The photo's place on the page, from 1; null for one that the page does not list. */
+  photoNumber: (photoId: string) => number | null;
 } & (N extends { claims: readonly (infer K extends ClaimKind)[] } ? { claims: ClaimsBy<K> } : unknown) &
   (N extends { listing: readonly (infer L extends keyof Listing)[] } ? { listing: Pick<Listing, L> } : unknown) &
   (N extends { stated: readonly (infer S extends StatedField)[] }
@@ -89,50 +92,42 @@ export type Handed<N extends Needs> = {
   (N extends { models: true } ? { models: Model[] } : unknown);
 
 /** Why a check could not be handed what it needs. */
-export type Unmet = { cannotTell: string } | { notApplicable: string };
-
-const fieldWords: Partial<Record<StatedField, string>> = { title: 'title', measures: 'measurements' };
+export type Unmet = { cannotTell: Reason } | { notApplicable: Reason };
 
 /** Hands over the facts that `needs` names, or says which need is not met. */
 export function handOver(needs: Needs, facts: Facts): { handed: Handed<Needs> } | Unmet {
-  const handed: Record<string, unknown> = { photoWords: photoNamer(facts.listing) };
+  const handed: Record<string, unknown> = {
+    photoWords: photoNamer(facts.listing),
+    photoNumber: photoNumberer(facts.listing),
+  };
   if (needs.claims) handed.claims = claimsByKind(needs.claims, facts.claims);
   if (needs.listing) handed.listing = Object.fromEntries(needs.listing.map((name) => [name, facts.listing[name]]));
   const missing = needs.stated?.find((name) => facts.listing[name].length === 0);
-  if (missing) return { cannotTell: `the page does not state the ${fieldWords[missing] ?? missing}` };
+  if (missing) return { cannotTell: because('not-stated', { field: missing }) };
   if (needs.stated) handed.stated = Object.fromEntries(needs.stated.map((name) => [name, facts.listing[name][0]]));
   if (needs.maker) {
-    if (!facts.maker) return { cannotTell: 'no maker file is known for this piece' };
+    if (!facts.maker) return { cannotTell: because('no-maker-file', {}) };
     const file = facts.maker;
     const silent = needs.maker.find((name) => isEmpty(file[name]));
-    if (silent) return { notApplicable: `the maker file of ${file.maker} says nothing of ${sectionWords[silent]}` };
+    if (silent) return { notApplicable: because('maker-file-silent', { maker: file.maker, section: silent }) };
     handed.maker = { name: file.maker, ...Object.fromEntries(needs.maker.map((name) => [name, file[name]])) };
   }
   if (needs.photos) {
     if (needs.photos === 'read' && !facts.photos.some((photo) => photo.state === 'read'))
-      return { cannotTell: unreadWords(facts.photos) };
+      return { cannotTell: whyUnread(facts.photos) };
     handed.photos = facts.photos;
   }
   if (needs.stampedFrom) handed.stampedFrom = facts.maker?.stamped?.from ?? null;
   if (needs.makerName) handed.makerName = facts.maker?.maker ?? null;
   if (needs.models) handed.models = facts.maker?.models ?? [];
   if (needs.previous) {
-    if (!facts.previous) return { notApplicable: 'this is the first look at the listing' };
+    if (!facts.previous) return { notApplicable: because('first-look', {}) };
     handed.previous = facts.previous;
   }
   for (const name of ['decodings', 'marks', 'evidence', 'reasoning', 'now'] as const)
     if (needs[name]) handed[name] = facts[name];
   return { handed: handed as unknown as Handed<Needs> };
 }
-
-const sectionWords: Record<MakerSection, string> = {
-  stamped: 'when pieces were stamped',
-  plants: 'plants',
-  codeSystems: 'code systems',
-  construction: 'construction',
-  models: 'models',
-  trade: 'trade habits',
-};
 
 function isEmpty(section: MakerFile[MakerSection]): boolean {
   if (section === undefined) return true;
@@ -149,7 +144,20 @@ export function photoNamer(listing: Listing): (photoId: string) => string {
   return (photoId) => `photo ${places.get(photoId) ?? photoId}`;
 }
 
-/** Says that none, or which, of the photos were not read, with the first reason. */
+export function photoNumberer(listing: Listing): (photoId: string) => number | null {
+  const places = new Map(listing.photos.map((photo, index) => [photo.id, index + 1]));
+  return (photoId) => places.get(photoId) ?? null;
+}
+
+/** That none, or which, of the photos were not read, with the first reason. */
+export function whyUnread(photos: PhotoRead[]): Reason {
+  if (photos.length === 0) return because('no-photos', {});
+  const unread = photos.filter((photo) => photo.state === 'unread');
+  const cause = unread[0]?.problem.what.replace(/\.$/, '') ?? null;
+  return because('photos-not-read', { unread: unread.length, of: photos.length, cause });
+}
+
+/** The same in words, for checks that still carry theirs. */
 export function unreadWords(photos: PhotoRead[]): string {
   const unread = photos.filter((photo) => photo.state === 'unread');
   if (photos.length === 0) return 'the listing offers no photo that could be read';

@@ -1,6 +1,8 @@
+import type * as z from 'zod';
 import { commonPractice, type Source } from '../source';
 import { type Facts, type Handed, handOver, type Needs } from './facts';
-import type { Ask, Finding, FindingKind, Outcome } from './types';
+import type { Ask, Finding, FindingKind, Outcome, Reason, SentenceData } from './types';
+import type { Wording } from './written';
 
 export const families = [
   'code',
@@ -17,94 +19,87 @@ export const families = [
 ] as const;
 export type Family = (typeof families)[number];
 
-/** What a check says in one case; what it leaves out is taken from the check's own wording. */
-export interface Speech {
+/** What a check says in one case. Its sentences are made of `data` by the words of a language. */
+export interface Speech<D = SentenceData> {
   kind: FindingKind;
-  /** One sentence that names the photo, the words and the dates. */
-  statement: string;
+  data: D;
   /** Tells apart several findings of one check; stable from one look at a listing to the next. */
   key?: string;
-  /** At least one sentence: a finding that rests on nothing is none. */
-  basis?: [string, ...string[]];
-  innocent?: string;
-  settles?: string;
   source?: Source;
   evidence?: string[];
   photos?: string[];
   claims?: string[];
   asks?: Ask[];
 }
-export type Answer = Speech[] | { cannotTell: string } | { notApplicable: string };
+export type Answer<D = SentenceData> = Speech<D>[] | { cannotTell: Reason } | { notApplicable: Reason };
 
-interface Wording {
+interface Head {
   /** File name without ending; also the name of its test. */
   id: string;
   family: Family;
-  /** Shown when the check holds. */
-  title: string;
-  /** Shown when it speaks against the piece or misses something. */
-  failureTitle: string;
   /** Kinds of findings that it may give. */
   kinds: readonly FindingKind[];
-  /** The rule in one sentence. */
-  basis: string;
-  /** How the same would come about with nothing wrong. */
-  innocent: string;
-  /** What would settle it. */
-  settles: string;
   source: Source;
 }
 
-export interface Check extends Wording {
+export interface Check extends Head {
+  /** What its sentences are made with. */
+  data: z.ZodType;
+  /** The sentences of a check whose words are not among the languages yet. */
+  wording?: Wording;
   needs: Needs;
   judge: (facts: Facts) => Outcome;
 }
 
+/** A check by its name and data, which the words of each language are typed by. */
+export interface CheckOf<Id extends string, D extends z.ZodType> extends Check {
+  id: Id;
+  data: D;
+}
+
 /**
- * Makes a check of its wording, its needs and `run`. `run` is handed the facts that `needs` names and answers
- * with what it has to say (nothing: silent), or why it cannot tell or does not apply.
+ * Makes a check of its head, its needs and `run`. `run` is handed the facts that `needs` names and answers with what it
+ * has to say (nothing: silent), or why it cannot tell or does not apply.
  * A finding of a kind that the check did not announce is a bug and throws.
  */
-export function defineCheck<const N extends Needs>(
-  definition: Wording & { needs: N; run: (facts: Handed<N>) => Answer },
-): Check {
-  const { run, ...wording } = definition;
+export function defineCheck<const Id extends string, const N extends Needs, D extends z.ZodType>(
+  definition: Head & { id: Id; data: D; needs: N; run: (facts: Handed<N>) => Answer<z.infer<D>> },
+): CheckOf<Id, D> {
+  const { run, ...head } = definition;
   return {
-    ...wording,
+    ...head,
     judge(facts) {
-      const over = handOver(wording.needs, facts);
+      const over = handOver(head.needs, facts);
       const answer = 'handed' in over ? run(over.handed as Handed<N>) : over;
-      if ('cannotTell' in answer) return { outcome: 'cannot-tell', check: wording.id, why: answer.cannotTell };
-      if ('notApplicable' in answer) return { outcome: 'not-applicable', check: wording.id, why: answer.notApplicable };
-      if (answer.length === 0) return { outcome: 'silent', check: wording.id };
-      const findings = withoutRepeats(answer.map((speech) => toFinding(wording, speech)));
-      return { outcome: 'speaks', check: wording.id, findings };
+      if ('cannotTell' in answer) return { outcome: 'cannot-tell', check: head.id, why: answer.cannotTell };
+      if ('notApplicable' in answer) return { outcome: 'not-applicable', check: head.id, why: answer.notApplicable };
+      if (answer.length === 0) return { outcome: 'silent', check: head.id };
+      const findings = withoutRepeats(answer.map((speech) => toFinding(head, speech as Speech)));
+      return { outcome: 'speaks', check: head.id, findings };
     },
   };
 }
 
-/** The same sentence, or the same key, once: a title often repeats what the description says. Claims are joined. */
+/** The same words, or the same key, once: a title often repeats what the description says. Claims are joined. */
 function withoutRepeats(findings: Finding[]): Finding[] {
-  const kept: Finding[] = [];
+  const kept: { finding: Finding; said: string }[] = [];
   for (const finding of findings) {
-    const same = kept.find(({ id, statement }) => id === finding.id || statement === finding.statement);
-    if (!same) kept.push(finding);
+    const said = JSON.stringify(finding.data);
+    const same = kept.find((one) => one.finding.id === finding.id || one.said === said)?.finding;
+    if (!same) kept.push({ finding, said });
     else same.claims = [...new Set([...same.claims, ...finding.claims])];
   }
-  return kept;
+  return kept.map(({ finding }) => finding);
 }
 
-function toFinding(wording: Wording, speech: Speech): Finding {
-  if (!wording.kinds.includes(speech.kind)) throw new Error(`${wording.id} does not announce a ${speech.kind}`);
+function toFinding(head: Head, speech: Speech): Finding {
+  if (!head.kinds.includes(speech.kind)) throw new Error(`${head.id} does not announce a ${speech.kind}`);
   return {
-    id: speech.key === undefined ? wording.id : `${wording.id}:${speech.key}`,
-    check: wording.id,
+    id: speech.key === undefined ? head.id : `${head.id}:${speech.key}`,
+    check: head.id,
     kind: speech.kind,
-    statement: speech.statement,
-    basis: speech.basis ?? [wording.basis],
-    innocent: speech.innocent ?? wording.innocent,
-    settles: speech.settles ?? wording.settles,
-    source: speech.source ?? wording.source,
+    data: speech.data,
+    source: speech.source ?? head.source,
     evidence: speech.evidence ?? [],
     photos: speech.photos ?? [],
     claims: speech.claims ?? [],

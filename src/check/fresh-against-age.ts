@@ -1,13 +1,14 @@
 import { dateOf } from './dated';
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { freshWords, keptWords } from './material-words';
 import { askPhoto, quote } from './wording';
 import { firstWords, listingText } from './words';
+import { defineWritten } from './written';
 
 /** From this age on untreated leather has darkened and bright metal has dulled. Common practice, no source. */
 const darkenedYears = 10;
 
-export const freshAgainstAge = defineCheck({
+export const freshAgainstAge = defineWritten({
   id: 'fresh-against-age',
   family: 'materials',
   title: 'What darkens and dulls with age has done so',

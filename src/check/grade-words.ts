@@ -1,9 +1,10 @@
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { copyGradeWords } from './text-words';
 import { askFact, listWords, quote } from './wording';
 import { listingText, statedWords } from './words';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const gradeWords = defineCheck({
+export const gradeWords = defineWritten({
   id: 'grade-words',
   family: 'text',
   title: 'No trade word for a copy stands in the text',
@@ -17,7 +18,7 @@ export const gradeWords = defineCheck({
   run({ listing }) {
     const found = [...new Set(statedWords(listingText(listing), copyGradeWords))];
     if (found.length === 0) return [];
-    const speech: Speech = {
+    const speech: WrittenSpeech = {
       kind: 'doubt',
       statement: `The listing says ${listWords(found.slice(0, 3).map(quote))}.`,
       asks: [askFact('authorship', 'Could you confirm in writing who made it, and how you know?')],

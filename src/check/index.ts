@@ -1,20 +1,20 @@
 import type { Facts } from './facts';
 import type { Check } from './frame';
-import { checks } from './registry';
+import { because } from './reasons';
+import { type CheckData, checks } from './registry';
 import type { Outcome } from './types';
 
+export type { AskData, AskId } from './asks';
 export { isCopy } from './copies';
 export type { Facts } from './facts';
 export type { Check, Family } from './frame';
 export { families } from './frame';
-export type { Ask, Finding, FindingKind, Outcome } from './types';
+export type { ReasonData, ReasonId } from './reasons';
+export type { Ask, Finding, FindingKind, Outcome, Reason } from './types';
 export { listingText } from './words';
+export type { Wording } from './written';
+export type { CheckData };
 export { checks };
-
-const noListing = {
-  list: 'the page is a list of listings, not one listing',
-  none: 'the page offers no listing',
-} as const;
 
 /**
  * Runs every registered check on one case's facts, in the order of the registry. Pure, and never throws: a check that
@@ -23,7 +23,7 @@ const noListing = {
 export function runChecks(facts: Facts, all: readonly Check[] = checks): Outcome[] {
   const { kind } = facts.listing;
   if (kind === 'listing') return all.map((check) => judged(check, facts));
-  return all.map(({ id }) => ({ outcome: 'cannot-tell', check: id, why: noListing[kind] }));
+  return all.map(({ id }) => ({ outcome: 'cannot-tell', check: id, why: because('no-listing', { page: kind }) }));
 }
 
 /** A message may repeat what stands in the page: one line is enough to tell the fault. */

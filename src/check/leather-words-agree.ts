@@ -1,9 +1,10 @@
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { leatherWords, notLeatherWords } from './material-words';
 import { askPhoto, quote } from './wording';
 import { firstWords, listingText } from './words';
+import { defineWritten } from './written';
 
-export const leatherWordsAgree = defineCheck({
+export const leatherWordsAgree = defineWritten({
   id: 'leather-words-agree',
   family: 'materials',
   title: 'The words for the leather agree',

@@ -1,10 +1,11 @@
 import { plainName } from '../maker';
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { askFact, listWords, quote } from './wording';
+import { defineWritten } from './written';
 
 const ask = askFact('authorship', 'Could you confirm in writing who made it, and how you know?');
 
-export const makerStated = defineCheck({
+export const makerStated = defineWritten({
   id: 'maker-stated',
   family: 'text',
   title: 'The listing names one maker',

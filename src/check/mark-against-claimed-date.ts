@@ -1,11 +1,12 @@
 import { evidenceId } from '../evidence';
 import { spanWords } from '../span';
 import { claimWords, daysApart, isExact, isSure } from './dates';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { datedMarks, markWords, oncePerMark } from './marks';
 import { commonAsks, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const markAgainstClaimedDate = defineCheck({
+export const markAgainstClaimedDate = defineWritten({
   id: 'mark-against-claimed-date',
   family: 'time',
   title: "The marks' dates allow the claimed date",
@@ -21,7 +22,7 @@ export const markAgainstClaimedDate = defineCheck({
     const dated = datedMarks(marks, claims.replaced);
     if (dated.length === 0) return { notApplicable: 'no public mark that dates was found' };
     const said = dated.flatMap((mark) =>
-      claims.made.flatMap((claim): { mark: typeof mark; against: string; speech: Speech }[] => {
+      claims.made.flatMap((claim): { mark: typeof mark; against: string; speech: WrittenSpeech }[] => {
         const about = { mark, against: claim.id };
         const apart = Math.min(...mark.spans.map((span) => daysApart(span, claim.span)));
         const shown = `${sentence(markWords(mark, photoWords))}: ${mark.spans.map(spanWords).join(' or ')}`;

@@ -2,11 +2,12 @@ import { evidenceId } from '../evidence';
 import { spanWords } from '../span';
 import { readingsWords, settledCodes } from './codes';
 import { daysApart } from './dates';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { datedMarks, markWords, oncePerMark } from './marks';
 import { commonAsks, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const markAgainstCodeDate = defineCheck({
+export const markAgainstCodeDate = defineWritten({
   id: 'mark-against-code-date',
   family: 'time',
   title: "The marks' dates allow the code's date",
@@ -25,7 +26,7 @@ export const markAgainstCodeDate = defineCheck({
     const said = settled.codes.flatMap((code) => {
       const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
       if (spans.length === 0) return [];
-      return dated.flatMap((mark): { mark: typeof mark; against: string; speech: Speech }[] => {
+      return dated.flatMap((mark): { mark: typeof mark; against: string; speech: WrittenSpeech }[] => {
         const about = { mark, against: code.decoding.id };
         const apart = Math.min(...spans.flatMap((span) => mark.spans.map((one) => daysApart(span, one))));
         const statement = `${sentence(code.words)}: ${readingsWords(code.readings)}; ${markWords(mark, facts.photoWords)}: ${mark.spans.map(spanWords).join(' or ')}.`;

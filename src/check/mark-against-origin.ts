@@ -1,10 +1,11 @@
 import { evidenceId } from '../evidence';
 import { placeName, placesAgree } from '../place';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { markWords, placedMarks } from './marks';
 import { commonAsks, listWords, quote, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const markAgainstOrigin = defineCheck({
+export const markAgainstOrigin = defineWritten({
   id: 'mark-against-origin',
   family: 'place',
   title: 'Wording on the piece names the claimed country',
@@ -20,7 +21,7 @@ export const markAgainstOrigin = defineCheck({
     const placed = placedMarks(marks).filter(({ foundIn }) => foundIn === 'photo');
     if (placed.length === 0) return { notApplicable: 'no photo shows a mark that names a place' };
     return placed.flatMap((mark) =>
-      claims.origin.map((claim): Speech => {
+      claims.origin.map((claim): WrittenSpeech => {
         const same = mark.places.some((place) => placesAgree(place, claim.place));
         const shown = `${sentence(markWords(mark, photoWords))}: ${listWords(mark.places.map(placeName))}`;
         return {

@@ -1,11 +1,12 @@
 import { evidenceId } from '../evidence';
 import { placeName, placesAgree } from '../place';
 import { settledCodes } from './codes';
-import { defineCheck, makerFileSource, type Speech } from './frame';
+import { makerFileSource } from './frame';
 import { markWords, placedMarks } from './marks';
 import { commonAsks, listWords, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const markAgainstPlant = defineCheck({
+export const markAgainstPlant = defineWritten({
   id: 'mark-against-plant',
   family: 'place',
   title: "Wording on the piece names the plant's country",
@@ -24,7 +25,7 @@ export const markAgainstPlant = defineCheck({
     return settled.codes.flatMap(({ decoding, readings, words, photos }) => {
       const places = [...new Set(readings.flatMap((reading) => reading.places))];
       if (places.length === 0) return [];
-      return placed.map((mark): Speech => {
+      return placed.map((mark): WrittenSpeech => {
         const same = mark.places.some((one) => places.some((other) => placesAgree(one, other)));
         const shown = `${markWords(mark, facts.photoWords)}: ${listWords(mark.places.map(placeName))}`;
         return {

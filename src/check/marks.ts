@@ -1,8 +1,8 @@
 import type { ClaimOf } from '../claim/types';
 import { isOnReplacedPart } from '../evidence';
 import type { MarkRead } from '../mark/types';
-import type { Speech } from './frame';
 import { quote } from './wording';
+import type { WrittenSpeech } from './written';
 
 /** Marks that say something of the date; not those of a part that the seller says was replaced. */
 export function datedMarks(marks: MarkRead[], replaced: ClaimOf<'replaced'>[]): MarkRead[] {
@@ -18,14 +18,14 @@ export function markWords(mark: MarkRead, photoWords: (id: string) => string): s
   return `${where} ${quote(mark.words)}${mark.verified ? '' : ' (rule not verified)'}`;
 }
 
-const heaviest: Speech['kind'][] = ['contradiction', 'doubt', 'gap', 'agreement'];
+const heaviest: WrittenSpeech['kind'][] = ['contradiction', 'doubt', 'gap', 'agreement'];
 
 /**
  * One number or wording may give several statements, a hard bound and a softer guess. What stands against the same
  * thing is said once for it, the heaviest.
  */
-export function oncePerMark(said: { mark: MarkRead; against: string; speech: Speech }[]): Speech[] {
-  const kept = new Map<string, Speech>();
+export function oncePerMark(said: { mark: MarkRead; against: string; speech: WrittenSpeech }[]): WrittenSpeech[] {
+  const kept = new Map<string, WrittenSpeech>();
   for (const { mark, against, speech } of said) {
     const key = [mark.mark, mark.photoId, mark.words, against].join('\n');
     const before = kept.get(key);

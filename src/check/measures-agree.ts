@@ -1,12 +1,12 @@
 import type { Measure } from '../listing/types';
-import { defineCheck, type Speech } from './frame';
 import { mmWords } from './sizes';
 import { commonAsks, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** What two people measure apart on a soft piece. Common practice, no source. */
 const tapeMm = 10;
 
-export const measuresAgree = defineCheck({
+export const measuresAgree = defineWritten({
   id: 'measures-agree',
   family: 'size',
   title: 'A measurement stated twice is the same in both units',
@@ -22,7 +22,7 @@ export const measuresAgree = defineCheck({
   needs: { claims: ['measure'], listing: ['measures'] },
   run({ claims, listing }) {
     const measures = [...listing.measures.map(({ value }) => value), ...claims.measure.map(({ measure }) => measure)];
-    const speeches: Speech[] = [];
+    const speeches: WrittenSpeech[] = [];
     for (const dimension of ['width', 'height', 'depth', 'strap'] as const) {
       const pair = farthest(measures.filter((one) => one.dimension === dimension));
       if (!pair) continue;

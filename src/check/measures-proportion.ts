@@ -1,10 +1,11 @@
 import type { Measure } from '../listing/types';
 import { plainName } from '../maker';
 import type { Model } from '../maker/types';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { namedModel } from './models';
 import { mmWords, modelMm, namedSides, type Side, sides, statedSide } from './sizes';
 import { commonAsks, listWords } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** Sellers measure a soft body with a loose tape. Common practice, no source. */
 const tapeMm = 5;
@@ -22,7 +23,7 @@ const confusions = [
 type Stated = { side: Side; measure: Measure };
 type Sizes = Partial<Record<Side, number>>;
 
-export const measuresProportion = defineCheck({
+export const measuresProportion = defineWritten({
   id: 'measures-proportion',
   family: 'size',
   title: 'The measurements stand in the proportion of the model',
@@ -51,7 +52,7 @@ export const measuresProportion = defineCheck({
     if (stated.length < 2) return { cannotTell: 'the page does not state two of width, height and depth' };
     const statement = own?.model.size ? confusedUnit(own.model, stated) : otherShape(relatives, stated);
     if (statement === null) return [];
-    const speech: Speech = {
+    const speech: WrittenSpeech = {
       kind: 'doubt',
       statement,
       claims: [...(own?.claims ?? []), ...claims.measure.map(({ id }) => id)],

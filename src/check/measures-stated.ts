@@ -1,8 +1,9 @@
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { namedSides, sides, statedSide } from './sizes';
 import { commonAsks } from './wording';
+import { defineWritten } from './written';
 
-export const measuresStated = defineCheck({
+export const measuresStated = defineWritten({
   id: 'measures-stated',
   family: 'size',
   title: 'Measurements are stated',

@@ -1,10 +1,11 @@
 import { partBeside } from '../claim';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { metalPairs } from './material-words';
 import { askPhoto, quote } from './wording';
 import { listingText, statedPlaces, type WordTable } from './words';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const metalWordsAgree = defineCheck({
+export const metalWordsAgree = defineWritten({
   id: 'metal-words-agree',
   family: 'materials',
   title: 'The words for the metal agree',
@@ -19,7 +20,7 @@ export const metalWordsAgree = defineCheck({
   run({ listing }) {
     const text = listingText(listing);
     const ask = askPhoto('part-hardware', 'Could you add a close photo of the metal parts where they are most worn?');
-    return metalPairs.flatMap(({ solid, other }): Speech[] => {
+    return metalPairs.flatMap(({ solid, other }): WrittenSpeech[] => {
       const pairs = saidOf(text, solid).flatMap((a) => saidOf(text, other).map((b) => ({ a, b })));
       const off = pairs.find(({ a, b }) => a.part === b.part);
       if (!off) return [];

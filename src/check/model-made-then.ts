@@ -1,11 +1,12 @@
 import { periodSpan, spanWords } from '../span';
 import { dateOf } from './dated';
 import { daysApart, yearDays } from './dates';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { namedModel } from './models';
 import { askFact } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const modelMadeThen = defineCheck({
+export const modelMadeThen = defineWritten({
   id: 'model-made-then',
   family: 'time',
   title: 'The model was made at the date',
@@ -32,7 +33,7 @@ export const modelMadeThen = defineCheck({
       source,
     };
     const years = `${maker.name} made the ${named.model.name} ${fromWords(spanWords(period))}`;
-    const speech: Speech | null =
+    const speech: WrittenSpeech | null =
       apart === 0
         ? { kind: 'agreement', statement: `${years}, and ${dated.words}.`, ...common }
         : apart > yearDays

@@ -1,11 +1,12 @@
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { mmWords, namedSides, namedWidthCm, statedSide } from './sizes';
 import { commonAsks, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** How far the width of a piece lies from the number in its name, at most. Common practice, no source. */
 const nearMm = 30;
 
-export const namedWidth = defineCheck({
+export const namedWidth = defineWritten({
   id: 'named-width',
   family: 'size',
   title: "The number in the model's name is its width",
@@ -32,7 +33,7 @@ export const namedWidth = defineCheck({
     if (!stated) return { cannotTell: 'the page does not state the width' };
     const off = Math.abs(stated.mm - width * 10) - stated.precisionMm;
     const ids = [...claims.model, ...claims.measure].map(({ id }) => id);
-    const speech: Speech =
+    const speech: WrittenSpeech =
       off <= nearMm
         ? {
             kind: 'agreement',

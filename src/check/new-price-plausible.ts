@@ -1,13 +1,14 @@
 import type { ClaimOf } from '../claim/types';
 import type { Listing } from '../listing/types';
-import { defineCheck, fromMakerFile, makerFileSource } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { largestShare, priceWords, ratesSource } from './money';
 import { commonAsks, saying } from './wording';
+import { defineWritten } from './written';
 
 /** A new piece offered under this share of the maker's smallest new price is implausible. Common practice, no source. */
 const implausibleShare = 1 / 3;
 
-export const newPricePlausible = defineCheck({
+export const newPricePlausible = defineWritten({
   id: 'new-price-plausible',
   family: 'price',
   title: 'The price fits a new piece',

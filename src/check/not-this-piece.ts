@@ -1,9 +1,10 @@
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { notThisPieceWords } from './text-words';
 import { askPhoto, listWords, quote } from './wording';
 import { listingText, statedWords } from './words';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const notThisPiece = defineCheck({
+export const notThisPiece = defineWritten({
   id: 'not-this-piece',
   family: 'photos',
   title: 'The photos are of the piece itself',
@@ -17,7 +18,7 @@ export const notThisPiece = defineCheck({
   run({ listing }) {
     const found = [...new Set(statedWords(listingText(listing), notThisPieceWords))];
     if (found.length === 0) return [];
-    const speech: Speech = {
+    const speech: WrittenSpeech = {
       kind: 'doubt',
       statement: `The listing says ${listWords(found.slice(0, 3).map(quote))}.`,
       asks: [

@@ -1,8 +1,9 @@
 import { placeName, placesAgree } from '../place';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { commonAsks, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const originClaimsAgree = defineCheck({
+export const originClaimsAgree = defineWritten({
   id: 'origin-claims-agree',
   family: 'place',
   title: 'The listing names one country of making',
@@ -19,7 +20,7 @@ export const originClaimsAgree = defineCheck({
     const other = first && origin.find(({ place }) => !placesAgree(first.place, place));
     if (!first || !other) return [];
     const statement = `The listing says ${quote(first.words)} (${placeName(first.place)}) and also ${quote(other.words)} (${placeName(other.place)}).`;
-    const speech: Speech = { kind: 'doubt', statement, claims: [first.id, other.id], asks: [commonAsks.origin] };
+    const speech: WrittenSpeech = { kind: 'doubt', statement, claims: [first.id, other.id], asks: [commonAsks.origin] };
     return [speech];
   },
 });

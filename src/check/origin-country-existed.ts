@@ -2,10 +2,10 @@ import { countryPeriod, placeName } from '../place';
 import { spanWords } from '../span';
 import { dateOf } from './dated';
 import { daysApart, yearDays } from './dates';
-import { defineCheck, type Speech } from './frame';
 import { commonAsks, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const originCountryExisted = defineCheck({
+export const originCountryExisted = defineWritten({
   id: 'origin-country-existed',
   family: 'place',
   title: 'The country named existed at the date',
@@ -24,7 +24,7 @@ export const originCountryExisted = defineCheck({
     if (origin.length === 0) return { notApplicable: 'the listing names no country of making' };
     const dated = dateOf(facts, facts.makerName);
     if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
-    return origin.flatMap((claim): Speech[] => {
+    return origin.flatMap((claim): WrittenSpeech[] => {
       const period = countryPeriod(claim.place);
       if (!period) return [];
       const apart = Math.min(...dated.spans.map((span) => daysApart(span, period.span)));

@@ -1,7 +1,8 @@
 import type { Part } from '../claim/types';
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { namedModel } from './models';
 import { askPhoto, countWords, listWords } from './wording';
+import { defineWritten } from './written';
 
 const partWords: Record<Part, string> = {
   body: 'the front',
@@ -22,7 +23,7 @@ const partWords: Record<Part, string> = {
 /** What a buyer looks at on any bag. Common practice, no source. */
 const anyBag: Part[] = ['body', 'pattern', 'base', 'edge', 'handle', 'hardware', 'lining'];
 
-export const partsShown = defineCheck({
+export const partsShown = defineWritten({
   id: 'parts-shown',
   family: 'photos',
   title: 'There are as many photos as parts to be seen',

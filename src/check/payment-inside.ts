@@ -1,7 +1,7 @@
-import { defineCheck, type Speech } from './frame';
 import { commonAsks, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const paymentInside = defineCheck({
+export const paymentInside = defineWritten({
   id: 'payment-inside',
   family: 'seller',
   title: 'Payment stays inside the marketplace',
@@ -17,7 +17,7 @@ export const paymentInside = defineCheck({
   needs: { claims: ['payment-outside'] },
   run: ({ claims }) =>
     claims['payment-outside'].map(
-      (claim): Speech => ({
+      (claim): WrittenSpeech => ({
         kind: 'doubt',
         key: claim.id,
         statement: `The listing asks for payment outside the marketplace: ${quote(claim.words)}.`,

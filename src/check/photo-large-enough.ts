@@ -1,6 +1,8 @@
-import { copiesWords, readAsGiven } from './copies';
+import * as z from 'zod';
+import { askFor } from './asks';
+import { readAsGiven, whyCopied } from './copies';
 import { defineCheck, practice } from './frame';
-import { askPhoto } from './wording';
+import { because } from './reasons';
 
 /** A photo whose longer side is shorter shows no stamp and no stitch. Common practice, no source. */
 const smallestPx = 500;
@@ -8,26 +10,20 @@ const smallestPx = 500;
 export const photoLargeEnough = defineCheck({
   id: 'photo-large-enough',
   family: 'photos',
-  title: 'Photos are large enough to see details',
-  failureTitle: 'All photos are too small to see details',
   kinds: ['gap'],
-  basis: 'Details such as stitches and stamps need photos of some size.',
-  innocent: 'Some marketplaces shrink what sellers upload.',
-  settles: 'Larger photos, also by message.',
   source: practice,
+  data: z.strictObject({ longestPx: z.number() }),
   needs: { photos: 'read' },
   run({ photos }) {
     const read = readAsGiven(photos).map(({ width, height }) => Math.max(width, height));
-    const largest = Math.max(...read);
-    if (largest >= smallestPx) return [];
-    const copied = copiesWords(photos);
-    if (copied !== null) return { cannotTell: copied };
-    if (read.length < photos.length)
-      return { cannotTell: `${photos.length - read.length} of ${photos.length} photos not read` };
-    const ask = askPhoto(
-      'larger-photos',
-      'Could you send larger photos, above all of the stamp, the handles and the corners?',
-    );
-    return [{ kind: 'gap', statement: `The largest photo is ${largest} pixels long.`, asks: [ask] }];
+    const longestPx = Math.max(...read);
+    if (longestPx >= smallestPx) return [];
+    const copied = whyCopied(photos);
+    if (copied) return { cannotTell: copied };
+    if (read.length < photos.length) {
+      const data = { unread: photos.length - read.length, of: photos.length, cause: null };
+      return { cannotTell: because('photos-not-read', data) };
+    }
+    return [{ kind: 'gap', data: { longestPx }, asks: [askFor('larger-photos', {})] }];
   },
 });

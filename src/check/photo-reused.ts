@@ -1,12 +1,13 @@
 import type { PhotoRead } from '../stamp/types';
 import { orCopied, readAsGiven } from './copies';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { askPhoto, listWords } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** Bits of 64 in which two pictures of one photo may differ after scaling and compression. Own choice. */
 const sameBits = 3;
 
-export const photoReused = defineCheck({
+export const photoReused = defineWritten({
   id: 'photo-reused',
   family: 'photos',
   title: 'Every photo is another photo',
@@ -25,7 +26,7 @@ export const photoReused = defineCheck({
         .flatMap((second) => (sameHash(first, second) ? [[first.photoId, second.photoId] as const] : [])),
     );
     const found = pairs.slice(0, 3).map(
-      ([a, b]): Speech => ({
+      ([a, b]): WrittenSpeech => ({
         kind: 'gap',
         key: `${a}/${b}`,
         statement: `${listWords([photoWords(a), photoWords(b)])} show the same picture.`.replace(/^p/, 'P'),

@@ -1,14 +1,15 @@
 import type { PhotoRead } from '../stamp/types';
 import { orCopied, readAsGiven } from './copies';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { askPhoto, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** Sides of phone screens, longer by shorter. Common practice, no source. */
 const screenRatio = { least: 1.75, most: 2.3 };
 const clock = /(^|\s)([01]?\d|2[0-3]):[0-5]\d(\s|$)/;
 const screenWords = /\b\d{1,3} ?%|\b(5G|LTE|4G|Wi-?Fi)\b|\b(like|share|follow|comment|add to (cart|bag)|buy now)\b/i;
 
-export const photoScreenshot = defineCheck({
+export const photoScreenshot = defineWritten({
   id: 'photo-screenshot',
   family: 'photos',
   title: 'No photo is a picture of a screen',
@@ -20,7 +21,7 @@ export const photoScreenshot = defineCheck({
   source: practice,
   needs: { photos: 'read' },
   run({ photos, photoWords }) {
-    const found = readAsGiven(photos).flatMap((photo): Speech[] => {
+    const found = readAsGiven(photos).flatMap((photo): WrittenSpeech[] => {
       const sign = screenSign(photo);
       if (!sign) return [];
       const where = photoWords(photo.photoId);

@@ -1,7 +1,8 @@
 import type { PhotoRead } from '../stamp/types';
 import { copiesWords, orCopied, readAsGiven } from './copies';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { askPhoto, listWords, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /**
  * A ground at least this light, with at most this much between its lightest and darkest, and with less noise than any
@@ -14,7 +15,7 @@ const mostNoise = 0.5;
 /** A scanned receipt or label lies on an even white too; it carries lines of print. */
 const linesOfPaper = 4;
 
-export const photoStockLike = defineCheck({
+export const photoStockLike = defineWritten({
   id: 'photo-stock-like',
   family: 'photos',
   title: 'No photo stands on the even white ground of a catalogue picture',
@@ -31,7 +32,7 @@ export const photoStockLike = defineCheck({
       return { cannotTell: copiesWords(photos) ?? 'the ground around the piece was not measured in any photo' };
     const found = measured.filter(isStockLike).map(({ photoId }) => photoId);
     if (found.length === 0) return orCopied([], photos);
-    const speech: Speech = {
+    const speech: WrittenSpeech = {
       kind: 'doubt',
       statement: `${sentence(listWords(found.map(photoWords)))} ${found.length === 1 ? 'stands' : 'stand'} on an even white ground without the grain of a camera.`,
       photos: found,

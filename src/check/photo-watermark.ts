@@ -1,11 +1,12 @@
 import { orCopied } from './copies';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { askPhoto, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 const address =
   /\b(?:https?:\/\/)?(?:www\.)?([a-z0-9-]{3,40}(?:\.[a-z0-9-]{2,40})*\.(?:com|net|org|shop|store|co\.uk|uk|de|fr|it|es|nl|jp|eu|example))\b/i;
 
-export const photoWatermark = defineCheck({
+export const photoWatermark = defineWritten({
   id: 'photo-watermark',
   family: 'photos',
   title: 'No photo carries the address of another site',
@@ -19,7 +20,7 @@ export const photoWatermark = defineCheck({
   run({ listing, photos, photoWords, makerName }) {
     const own = hostOf(listing.url);
     // Words that a copy shows stand in the photo too; those that it shows none of may still be there.
-    const found = photos.flatMap((photo): Speech[] => {
+    const found = photos.flatMap((photo): WrittenSpeech[] => {
       if (photo.state !== 'read') return [];
       for (const line of photo.printed) {
         const host = address.exec(line)?.[1]?.toLowerCase();

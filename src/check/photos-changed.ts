@@ -1,7 +1,8 @@
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { askPhoto, countWords } from './wording';
+import { defineWritten } from './written';
 
-export const photosChanged = defineCheck({
+export const photosChanged = defineWritten({
   id: 'photos-changed',
   family: 'changes',
   title: 'No photo was taken away',

@@ -1,7 +1,7 @@
-import { defineCheck } from './frame';
 import { askPhoto } from './wording';
+import { defineWritten } from './written';
 
-export const photosOffered = defineCheck({
+export const photosOffered = defineWritten({
   id: 'photos-offered',
   family: 'photos',
   title: 'The listing has photos',

@@ -2,10 +2,11 @@ import { evidenceId } from '../evidence';
 import { placeName, placesAgree } from '../place';
 import { settledCodes } from './codes';
 import { isSure } from './dates';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, listWords, quote, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const plantAgainstOrigin = defineCheck({
+export const plantAgainstOrigin = defineWritten({
   id: 'plant-against-origin',
   family: 'place',
   title: "The plant's country is the claimed country",
@@ -22,7 +23,7 @@ export const plantAgainstOrigin = defineCheck({
     if (!('codes' in settled)) return settled;
     const placed = settled.codes.filter(({ readings }) => readings.some(({ places }) => places.length > 0));
     if (placed.length === 0) return { notApplicable: 'no code names a place' };
-    return placed.flatMap(({ decoding, readings, words, hard, photos }): Speech[] => {
+    return placed.flatMap(({ decoding, readings, words, hard, photos }): WrittenSpeech[] => {
       const places = [...new Set(readings.flatMap((reading) => reading.places))];
       // A reading without a place leaves every country possible.
       if (readings.some((reading) => reading.places.length === 0)) return [];

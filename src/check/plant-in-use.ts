@@ -3,10 +3,11 @@ import { placeName } from '../place';
 import { spanWords } from '../span';
 import { datingReadings, settledCodes } from './codes';
 import { daysApart, yearDays } from './dates';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, listWords, sentence } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const plantInUse = defineCheck({
+export const plantInUse = defineWritten({
   id: 'plant-in-use',
   family: 'code',
   title: "The plant worked at the code's date",
@@ -23,7 +24,7 @@ export const plantInUse = defineCheck({
     const codes = settled.codes.map((code) => ({ ...code, readings: datingReadings(code) }));
     const withPlant = codes.filter(({ readings }) => readings.some(({ plant, span }) => plant && span));
     if (withPlant.length === 0) return { notApplicable: 'no code names a plant and a date' };
-    return withPlant.flatMap(({ decoding, readings, words, hard, photos }): Speech[] => {
+    return withPlant.flatMap(({ decoding, readings, words, hard, photos }): WrittenSpeech[] => {
       const known = readings.flatMap(({ plant, span }) =>
         plant && span && plant.used.length > 0 ? [{ plant, span }] : [],
       );

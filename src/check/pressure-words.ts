@@ -1,9 +1,10 @@
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { hurryWords } from './text-words';
 import { commonAsks, listWords, quote } from './wording';
 import { allWords, listingText } from './words';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const pressureWords = defineCheck({
+export const pressureWords = defineWritten({
   id: 'pressure-words',
   family: 'seller',
   title: 'The text leaves time and room for questions',
@@ -17,7 +18,7 @@ export const pressureWords = defineCheck({
   run({ listing }) {
     const found = [...new Set(allWords(listingText(listing), hurryWords))];
     if (found.length === 0) return [];
-    const speech: Speech = {
+    const speech: WrittenSpeech = {
       kind: 'doubt',
       statement: `The listing says ${listWords(found.slice(0, 3).map(quote))}.`,
       asks: [commonAsks.payment],

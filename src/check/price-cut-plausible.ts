@@ -1,11 +1,12 @@
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { amountOf, priceWords } from './money';
 import { commonAsks } from './wording';
+import { defineWritten } from './written';
 
 /** A price cut beyond this share is more lure than sale. Common practice, no source. */
 const implausibleCut = 0.7;
 
-export const priceCutPlausible = defineCheck({
+export const priceCutPlausible = defineWritten({
   id: 'price-cut-plausible',
   family: 'price',
   title: 'The price cut is of a usual size',

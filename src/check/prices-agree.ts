@@ -1,8 +1,9 @@
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { priceWords } from './money';
 import { askFact } from './wording';
+import { defineWritten } from './written';
 
-export const pricesAgree = defineCheck({
+export const pricesAgree = defineWritten({
   id: 'prices-agree',
   family: 'price',
   title: 'The page gives one price',

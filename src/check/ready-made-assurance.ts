@@ -1,9 +1,10 @@
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { assuranceWords } from './text-words';
 import { askFact, listWords, quote } from './wording';
 import { allWords, listingText } from './words';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const readyMadeAssurance = defineCheck({
+export const readyMadeAssurance = defineWritten({
   id: 'ready-made-assurance',
   family: 'text',
   title: 'No ready-made assurance stands in for facts',
@@ -17,7 +18,7 @@ export const readyMadeAssurance = defineCheck({
   run({ listing }) {
     const found = [...new Set(allWords(listingText(listing), assuranceWords))];
     if (found.length === 0) return [];
-    const speech: Speech = {
+    const speech: WrittenSpeech = {
       kind: 'gap',
       statement: `The listing says ${listWords(found.slice(0, 3).map(quote))}.`,
       asks: [askFact('assurance', 'What does that rest on: a receipt, the code, or the opinion of someone qualified?')],

@@ -1,3 +1,4 @@
+import type * as z from 'zod';
 import { ageWordFits } from './age-word-fits';
 import { authorshipPlain } from './authorship-plain';
 import { boughtAfterMaking } from './bought-after-making';
@@ -15,7 +16,7 @@ import { constructionAgainstDate } from './construction-against-date';
 import { dateNotInFuture } from './date-not-in-future';
 import { descriptionGiven } from './description-given';
 import { evidenceAgrees } from './evidence-agrees';
-import type { Check } from './frame';
+import type { Check, CheckOf } from './frame';
 import { freshAgainstAge } from './fresh-against-age';
 import { gradeWords } from './grade-words';
 import { leatherWordsAgree } from './leather-words-agree';
@@ -64,7 +65,7 @@ import { traderStated } from './trader-stated';
 import { usedPricePlausible } from './used-price-plausible';
 
 /** Every check, in the order in which a case lists them. A check that is not here does not run. */
-export const checks: readonly Check[] = [
+const all = [
   codeFitsMaker,
   codeSlotPossible,
   codeAgainstClaimedDate,
@@ -128,4 +129,14 @@ export const checks: readonly Check[] = [
   photosChanged,
   priceChanged,
   sellerChanged,
-];
+] as const;
+export const checks: readonly Check[] = all;
+
+/** Checks whose sentences stand with the languages, and what each is made with. */
+export type CheckData = {
+  [C in (typeof all)[number] as C extends CheckOf<infer Id, z.ZodType>
+    ? string extends Id
+      ? never
+      : Id
+    : never]: C extends CheckOf<string, infer D> ? z.infer<D> : never;
+};

@@ -1,8 +1,8 @@
 import { isDataTerm } from '../claim';
-import { defineCheck, type Speech } from './frame';
 import { commonAsks, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const returnTerms = defineCheck({
+export const returnTerms = defineWritten({
   id: 'return-terms',
   family: 'seller',
   title: 'Returns are accepted',
@@ -26,7 +26,7 @@ export const returnTerms = defineCheck({
       return [{ kind: 'gap', statement, asks: [commonAsks.returns] }];
     }
     const days = field?.days ? ` within ${field.days} days` : '';
-    const speech: Speech = said.accepted
+    const speech: WrittenSpeech = said.accepted
       ? {
           kind: 'agreement',
           statement: `The listing accepts returns${days}${said.words && !isDataTerm(said.words) ? `: ${quote(said.words)}` : ''}.`,

@@ -1,8 +1,8 @@
 import { isDataTerm } from '../claim';
-import { defineCheck } from './frame';
 import { askFact, quote } from './wording';
+import { defineWritten } from './written';
 
-export const returnsAgainstTrader = defineCheck({
+export const returnsAgainstTrader = defineWritten({
   id: 'returns-against-trader',
   family: 'seller',
   title: 'The return terms are those of the kind of seller',

@@ -1,6 +1,7 @@
 import type { MakerFile } from '../maker/types';
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 type Channel = 'discount' | 'outlet' | 'sample-sale' | 'seconds';
 const channelWords: Record<Channel, string> = {
@@ -10,7 +11,7 @@ const channelWords: Record<Channel, string> = {
   seconds: 'sells no factory seconds',
 };
 
-export const saleChannel = defineCheck({
+export const saleChannel = defineWritten({
   id: 'sale-channel',
   family: 'price',
   title: 'The way the piece was sold is one that the maker uses',
@@ -25,7 +26,7 @@ export const saleChannel = defineCheck({
     const { trade, name } = facts.maker;
     const denied = facts.claims['sale-channel'].filter(({ channel }) => isDenied(trade, channel));
     return denied.map(
-      (claim): Speech => ({
+      (claim): WrittenSpeech => ({
         kind: 'doubt',
         key: claim.channel,
         statement: `The listing says ${quote(claim.words)}, but ${name} ${channelWords[claim.channel]}.`,

@@ -1,7 +1,8 @@
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { askFact, quote } from './wording';
+import { defineWritten } from './written';
 
-export const sellerChanged = defineCheck({
+export const sellerChanged = defineWritten({
   id: 'seller-changed',
   family: 'changes',
   title: 'The seller is the same',

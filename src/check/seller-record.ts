@@ -1,6 +1,7 @@
 import { addDays } from '../span';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { askFact, countWords, listWords, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /**
  * Common practice, no source. A short record says nothing against a seller: it is an open point; only a low rating by
@@ -13,7 +14,7 @@ const newAccountDays = 90;
 
 const ask = askFact('seller', 'Have you sold similar pieces before, here or elsewhere?');
 
-export const sellerRecord = defineCheck({
+export const sellerRecord = defineWritten({
   id: 'seller-record',
   family: 'seller',
   title: 'The seller has a record',
@@ -48,7 +49,7 @@ export const sellerRecord = defineCheck({
       const statement = 'The page shows no record of the seller: no ratings, no sales, no date of joining.';
       return [{ kind: 'gap', statement, asks: [ask] }];
     }
-    const speech: Speech =
+    const speech: WrittenSpeech =
       short.length > 0
         ? { kind: 'gap', statement: `The seller’s record is short or says little: ${listWords(short)}.`, asks: [ask] }
         : { kind: 'agreement', statement: `The seller is ${listWords(good)}.` };

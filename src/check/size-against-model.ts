@@ -1,12 +1,13 @@
-import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { namedModel } from './models';
 import { mmWords, modelMm, namedSides, sides, statedSide } from './sizes';
 import { commonAsks, listWords, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /** Sellers measure a soft body with a loose tape. Common practice, no source. */
 const tapeMm = 5;
 
-export const sizeAgainstModel = defineCheck({
+export const sizeAgainstModel = defineWritten({
   id: 'size-against-model',
   family: 'size',
   title: "The stated measurements are the model's",
@@ -42,7 +43,7 @@ export const sizeAgainstModel = defineCheck({
     if (off.length + fits.length === 0) return { cannotTell: 'the page does not state width, height or depth' };
     const ids = [...named.claims, ...claims.measure.map(({ id }) => id)];
     const common = { claims: ids, source: fromMakerFile(maker.name, `size of ${model.name}`, model.source) };
-    const speech: Speech =
+    const speech: WrittenSpeech =
       off.length > 0
         ? {
             kind: 'doubt',

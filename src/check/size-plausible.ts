@@ -1,6 +1,7 @@
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { mmWords, sides, statedSide } from './sizes';
 import { commonAsks, quote } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /**
  * Own limits, no source: wide enough for a key ring, a belt and a trunk, so that only a slip of the unit or of the
@@ -9,7 +10,7 @@ import { commonAsks, quote } from './wording';
 const smallestMm = 10;
 const largestMm = 2000;
 
-export const sizePlausible = defineCheck({
+export const sizePlausible = defineWritten({
   id: 'size-plausible',
   family: 'size',
   title: 'The measurements are those of a piece that is carried',
@@ -22,7 +23,7 @@ export const sizePlausible = defineCheck({
   needs: { stated: ['measures'], listing: ['measures'] },
   run({ listing }) {
     const measures = listing.measures.map(({ value }) => value);
-    return sides.flatMap((side): Speech[] => {
+    return sides.flatMap((side): WrittenSpeech[] => {
       const stated = side === 'depth' ? null : statedSide(measures, side);
       if (!stated || (stated.mm >= smallestMm && stated.mm <= largestMm)) return [];
       const limit = stated.mm > largestMm ? 'over 2 m' : 'under 1 cm';

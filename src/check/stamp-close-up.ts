@@ -1,13 +1,14 @@
 import { periodSpan } from '../span';
 import { allReadClearly, notReadWords } from './codes';
 import { daysBefore } from './dates';
-import { defineCheck, practice } from './frame';
+import { practice } from './frame';
 import { commonAsks, countWords } from './wording';
+import { defineWritten } from './written';
 
 /** From this score on, a line found in a photo counts as a stamp that is shown, read or not. */
 const looksLikeStamp = 0.5;
 
-export const stampCloseUp = defineCheck({
+export const stampCloseUp = defineWritten({
   id: 'stamp-close-up',
   family: 'photos',
   title: 'A photo shows the stamp',

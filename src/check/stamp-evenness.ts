@@ -1,7 +1,8 @@
 import type { Measurement, StampLine } from '../stamp/types';
 import { orCopied, readAsGiven } from './copies';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { commonAsks } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
 /**
  * From these shares on a stamp counts as uneven: depth between its ends, and the pitch of its characters.
@@ -11,7 +12,7 @@ import { commonAsks } from './wording';
 const unevenDepth = 0.6;
 const unevenPitch = 0.35;
 
-export const stampEvenness = defineCheck({
+export const stampEvenness = defineWritten({
   id: 'stamp-evenness',
   family: 'code',
   title: 'The stamp is even in depth and spacing',
@@ -27,7 +28,7 @@ export const stampEvenness = defineCheck({
     const lines = new Map(readAsGiven(photos).flatMap((photo) => photo.lines.map((line) => [line.id, line] as const)));
     const codes = decodings.filter(({ accepted, from }) => accepted && from.kind === 'photo');
     if (codes.length === 0) return { cannotTell: 'no stamp was read from a photo' };
-    const found = codes.flatMap(({ from, id }): Speech[] => {
+    const found = codes.flatMap(({ from, id }): WrittenSpeech[] => {
       const line = from.kind === 'photo' ? lines.get(from.lineId) : undefined;
       if (!line) return [];
       const faults = [

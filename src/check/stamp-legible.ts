@@ -1,9 +1,10 @@
 import { shownCode } from './codes';
 import { isCopy } from './copies';
-import { defineCheck, practice, type Speech } from './frame';
+import { practice } from './frame';
 import { commonAsks } from './wording';
+import { defineWritten, type WrittenSpeech } from './written';
 
-export const stampLegible = defineCheck({
+export const stampLegible = defineWritten({
   id: 'stamp-legible',
   family: 'photos',
   title: 'The stamp in the photo could be read',
@@ -21,7 +22,7 @@ export const stampLegible = defineCheck({
     const copies = new Set(facts.photos.filter(isCopy).map(({ photoId }) => photoId));
     const judged = unclear.filter(({ from }) => from.kind === 'photo' && !copies.has(from.photoId));
     if (judged.length === 0) return { cannotTell: 'the stamp was seen only in a copy of its photo' };
-    return judged.flatMap(({ from, code, readings, id }): Speech[] => {
+    return judged.flatMap(({ from, code, readings, id }): WrittenSpeech[] => {
       if (from.kind !== 'photo') return [];
       const best = readings[0]?.text ?? code;
       const guess = best ? ` The best guess, ${shownCode(best)}, is not certain enough to count.` : '';

@@ -1,7 +1,7 @@
-import { defineCheck } from './frame';
 import { askFact } from './wording';
+import { defineWritten } from './written';
 
-export const traderStated = defineCheck({
+export const traderStated = defineWritten({
   id: 'trader-stated',
   family: 'seller',
   title: 'The page says whether the seller is a business',

@@ -2,36 +2,55 @@ import * as z from 'zod';
 import { claimSchema } from '../claim/types';
 import { priceSchema } from '../listing/types';
 import { sourceSchema } from '../source';
+import { liftFinding, liftReason } from './older-types';
 
 export const findingKindSchema = z.enum(['contradiction', 'doubt', 'gap', 'agreement']);
 export type FindingKind = z.infer<typeof findingKindSchema>;
 
-/** What to ask the seller so that a finding is settled. `topic` merges asks of several findings into one question. */
-export const askSchema = z.strictObject({ topic: z.string(), wants: z.enum(['photo', 'fact']), words: z.string() });
+/** What a sentence is made with: JSON-safe, by the names that the words of a language expect. */
+export const sentenceDataSchema = z.record(z.string(), z.json());
+export type SentenceData = z.infer<typeof sentenceDataSchema>;
+
+/**
+ * What to ask the seller so that a finding is settled: which question, and what it is made with. `topic` merges asks of
+ * several findings into one question.
+ */
+export const askSchema = z.strictObject({
+  ask: z.string(),
+  topic: z.string(),
+  wants: z.enum(['photo', 'fact']),
+  data: sentenceDataSchema,
+});
 export type Ask = z.infer<typeof askSchema>;
 
-export const findingSchema = z.strictObject({
+/** Why a check has nothing to say; the words stand with the languages. */
+export const reasonSchema = z.strictObject({ reason: z.string(), data: sentenceDataSchema });
+export type Reason = z.infer<typeof reasonSchema>;
+
+const findingForm = z.strictObject({
   id: z.string(),
   check: z.string(),
   kind: findingKindSchema,
-  /** One sentence: what stands against what, or what is missing. */
-  statement: z.string(),
-  basis: z.array(z.string()),
-  innocent: z.string(),
-  settles: z.string(),
+  data: sentenceDataSchema,
   source: sourceSchema,
   evidence: z.array(z.string()),
   photos: z.array(z.string()),
   claims: z.array(z.string()),
   asks: z.array(askSchema),
 });
-export type Finding = z.infer<typeof findingSchema>;
+/** What a check found: a kind and data. Its sentences are made when it is shown; older ones carry them, in English. */
+export const findingSchema = z.preprocess(liftFinding, findingForm);
+export type Finding = z.infer<typeof findingForm>;
 
 export const outcomeSchema = z.discriminatedUnion('outcome', [
   z.strictObject({ outcome: z.literal('speaks'), check: z.string(), findings: z.array(findingSchema).min(1) }),
   z.strictObject({ outcome: z.literal('silent'), check: z.string() }),
-  z.strictObject({ outcome: z.literal('not-applicable'), check: z.string(), why: z.string() }),
-  z.strictObject({ outcome: z.literal('cannot-tell'), check: z.string(), why: z.string() }),
+  z.strictObject({
+    outcome: z.literal('not-applicable'),
+    check: z.string(),
+    why: z.preprocess(liftReason, reasonSchema),
+  }),
+  z.strictObject({ outcome: z.literal('cannot-tell'), check: z.string(), why: z.preprocess(liftReason, reasonSchema) }),
   /** The check itself broke: a fault of the tool, which says nothing of the listing. `why` is its message. */
   z.strictObject({ outcome: z.literal('failed'), check: z.string(), why: z.string() }),
 ]);

@@ -1,13 +1,14 @@
-import { defineCheck, fromMakerFile, makerFileSource } from './frame';
+import { fromMakerFile, makerFileSource } from './frame';
 import { largestShare, priceWords, ratesSource } from './money';
 import { commonAsks } from './wording';
+import { defineWritten } from './written';
 
 /** A used piece in order is rarely offered under this share of the smallest new price. Common practice, no source. */
 const implausibleShare = 1 / 15;
 
 const rule = 'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.';
 
-export const usedPricePlausible = defineCheck({
+export const usedPricePlausible = defineWritten({
   id: 'used-price-plausible',
   family: 'price',
   title: 'The price fits a used piece of this maker',

@@ -1,4 +1,5 @@
 import { isDataTerm } from '../claim';
+import { askFor } from './asks';
 import type { Ask } from './types';
 
 /** Capitalises a sentence that starts with one of our own phrases. */
@@ -36,22 +37,22 @@ export const saying = (words: string, inData: boolean): string =>
     ? `The page’s data say ${isDataTerm(words) ? termWords(words) : words}`
     : `The listing says ${quote(words)}`;
 
-export const askPhoto = (topic: string, words: string): Ask => ({ topic, wants: 'photo', words });
-export const askFact = (topic: string, words: string): Ask => ({ topic, wants: 'fact', words });
+const asWritten = (topic: string, wants: Ask['wants'], words: string): Ask => ({
+  ask: 'as-written',
+  topic,
+  wants,
+  data: { words },
+});
+export const askPhoto = (topic: string, words: string): Ask => asWritten(topic, 'photo', words);
+export const askFact = (topic: string, words: string): Ask => asWritten(topic, 'fact', words);
 
 /** The asks that many checks share, so that their answers are one question. */
 export const commonAsks = {
-  stampPhoto: askPhoto(
-    'stamp-photo',
-    'Could you add a sharp, close photo of the stamped code, straight from above and in daylight?',
-  ),
-  madeDate: askFact('made-date', 'How do you know when it was made, and when and where was it bought?'),
-  origin: askFact('origin', 'Where does it say which country it was made in? A photo of that label would help.'),
-  measures: askPhoto(
-    'measures',
-    'Could you measure the width, height and depth at the base, with the tape in the photo?',
-  ),
-  returns: askFact('returns', 'Could you tell me whether you accept returns, and within how many days?'),
-  purchase: askFact('purchase', 'Do you have the receipt or another paper from when it was bought?'),
-  payment: askFact('payment', 'I would like to pay through the marketplace. Is that all right with you?'),
+  stampPhoto: askFor('stamp-photo', {}),
+  madeDate: askFor('made-date', {}),
+  origin: askFor('origin', {}),
+  measures: askFor('measures', {}),
+  returns: askFor('returns', {}),
+  purchase: askFor('purchase', {}),
+  payment: askFor('payment', {}),
 } satisfies Record<string, Ask>;

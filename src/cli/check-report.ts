@@ -2,7 +2,7 @@ import type { Case } from '../case';
 import { findingsOf } from '../case';
 import type { Finding, FindingKind } from '../check';
 import type { Problem } from '../problem';
-import { composeMessage } from '../question';
+import { composeMessage, sayFinding, sayReason } from '../words';
 
 const titles: [FindingKind, string][] = [
   ['contradiction', 'Contradictions: two hard facts that cannot both hold'],
@@ -48,7 +48,9 @@ export const problemWords = ({ what, remedy }: Problem): string => `${what.repla
 
 /** The checks that cannot tell, by the reason that they share. */
 function untold(built: Case): string[] {
-  const unsure = built.outcomes.flatMap((one) => (one.outcome === 'cannot-tell' ? [one] : []));
+  const unsure = built.outcomes.flatMap((one) =>
+    one.outcome === 'cannot-tell' ? [{ check: one.check, why: sayReason(one.why, 'en') }] : [],
+  );
   const reasons = [...new Set(unsure.map(({ why }) => why))];
   return reasons.map((why) => {
     const checks = unsure.filter((one) => one.why === why).map(({ check }) => check);
@@ -61,7 +63,8 @@ const caution =
   'This is no authentication. Ask a qualified authenticator before paying, pay inside the marketplace, and report a listing to the marketplace, not in public.';
 
 function findingLines(finding: Finding): string[] {
-  const { kind, statement, innocent, settles, source } = finding;
+  const { kind, source } = finding;
+  const { statement, innocent, settles } = sayFinding(finding, 'en');
   if (kind === 'agreement') return [`- ${statement}`];
   const standing = source.kind === 'memory' ? `${source.text} (not verified)` : source.text;
   return [`- ${statement}`, `    It may be that: ${innocent}`, `    Settled by: ${settles}`, `    Source: ${standing}`];

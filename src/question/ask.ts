@@ -1,4 +1,4 @@
-import type { Finding, FindingKind } from '../check/types';
+import type { Ask, Finding, FindingKind } from '../check/types';
 import type { Question } from './types';
 
 /** What an answer is worth by the kind of finding that it settles: any contradiction outweighs all doubts and gaps. */
@@ -7,7 +7,7 @@ const worth: Record<FindingKind, number> = { contradiction: 10_000, doubt: 100, 
 interface Topic {
   topic: string;
   wants: Question['wants'];
-  words: string[];
+  asks: Ask[];
   settles: Map<string, FindingKind>;
 }
 
@@ -25,7 +25,7 @@ export function askQuestions(findings: Finding[]): Question[] {
     const [topic] = open.splice(best, 1) as [Topic];
     const settles = [...topic.settles.keys()];
     for (const id of settles) settled.add(id);
-    questions.push({ id: topic.topic, wants: topic.wants, words: topic.words.join(' '), settles });
+    questions.push({ id: topic.topic, wants: topic.wants, asks: topic.asks, settles });
   }
   return questions;
 }
@@ -35,15 +35,22 @@ function topicsOf(findings: Finding[]): Topic[] {
   for (const finding of findings) {
     if (finding.kind === 'agreement') continue;
     for (const ask of finding.asks) {
-      const topic: Topic = topics.get(ask.topic) ?? { ...ask, words: [], settles: new Map() };
+      const topic: Topic = topics.get(ask.topic) ?? {
+        topic: ask.topic,
+        wants: ask.wants,
+        asks: [],
+        settles: new Map(),
+      };
       topics.set(ask.topic, topic);
       topic.settles.set(finding.id, finding.kind);
-      if (!topic.words.includes(ask.words)) topic.words.push(ask.words);
+      if (!topic.asks.some((one) => isSame(one, ask))) topic.asks.push(ask);
       if (ask.wants === 'photo') topic.wants = 'photo';
     }
   }
   return [...topics.values()];
 }
+
+const isSame = (a: Ask, b: Ask) => a.ask === b.ask && JSON.stringify(a.data) === JSON.stringify(b.data);
 
 const gainOf = (topic: Topic, settled: Set<string>): number =>
   [...topic.settles].reduce((sum, [id, kind]) => sum + (settled.has(id) ? 0 : worth[kind]), 0);

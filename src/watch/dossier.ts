@@ -1,5 +1,5 @@
 import { type Case, type WeighedFinding, weighedFindings } from '../case';
-import { isCopy } from '../check';
+import { isCopy, type Reason } from '../check';
 import type { Decoding } from '../code/types';
 import type { Problem } from '../problem';
 import type { Question } from '../question';
@@ -25,7 +25,7 @@ export interface NotLookedAt {
   /** Read from copies on the page: their size and sharpness were not judged. */
   copied: number[];
   problems: Problem[];
-  checks: { check: string; why: string }[];
+  checks: { check: string; why: Reason }[];
 }
 
 /** Everything that one saved case has to say, in the order in which a reader of the printed document needs it. */

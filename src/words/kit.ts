@@ -105,6 +105,7 @@ function priceSaid({ minor, exponent, currency }: Price, locale: string): string
   const amount = new Intl.NumberFormat(locale, {
     minimumFractionDigits: digits,
     maximumFractionDigits: digits,
+    useGrouping: 'min2',
     ...(currency ? { style: 'currency', currency, currencyDisplay: 'code' } : {}),
   });
   return amount.format(minor / unit);

@@ -1,4 +1,4 @@
-import type { MessageLanguage } from '../question';
+import type { MessageLanguage } from './message/languages';
 
 /** Each language by its own name, so that who reads it finds it. */
 export const languageNames = {

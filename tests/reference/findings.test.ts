@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { buildCase, findingsOf } from '../../src/case';
 import { checks } from '../../src/check';
+import { inEnglish } from '../said';
 import { inputOf, truthFiles, truthRows } from './cases/truth-case';
 
-const findings = truthFiles.flatMap(truthRows).flatMap((row) => findingsOf(buildCase(inputOf(row))));
+const findings = truthFiles.flatMap(truthRows).flatMap((row) => findingsOf(buildCase(inputOf(row))).map(inEnglish));
 
 describe('every finding of the truth table', () => {
   it('is there to be looked at, of every check', () => {
@@ -23,7 +24,7 @@ describe('every finding of the truth table', () => {
         { ...input.listing, condition: [asNew, ...condition], returns: [{ value: refused, ...data }, ...returns] },
         { ...input.listing, condition: [asUsed, ...condition] },
       ];
-      return listings.flatMap((listing) => findingsOf(buildCase({ ...input, listing })));
+      return listings.flatMap((listing) => findingsOf(buildCase({ ...input, listing })).map(inEnglish));
     });
     expect(terms.length).toBeGreaterThan(findings.length);
     const quoted = terms.filter((finding) => /schema\.org|\wCondition|MerchantReturn/.test(JSON.stringify(finding)));

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildCase, caseSchema, findingsOf } from '../../src/case';
 import { checks } from '../../src/check';
+import { inEnglish } from '../said';
 import { checksOf, inputOf, knownOf, truthFiles, truthRows } from './cases/truth-case';
 
 const rows = truthFiles.flatMap((file) => truthRows(file).map((row) => ({ file, row })));
@@ -31,7 +32,9 @@ describe('the truth table', () => {
         doubt: checksOf(built, 'doubt'),
         gap: checksOf(built, 'gap'),
       };
-      const said = findingsOf(built).map(({ kind, statement }) => `${kind}: ${statement}`);
+      const said = findingsOf(built)
+        .map(inEnglish)
+        .map(({ kind, statement }) => `${kind}: ${statement}`);
       const agreed = checksOf(built, 'agreement');
       for (const kind of ['contradiction', 'doubt', 'gap'] as const)
         expect(found[kind], `${kind}\n${said.join('\n')}`).toEqual(knownOf(row, kind, found[kind]));

@@ -1,5 +1,5 @@
 import type { Dossier } from '../../watch';
-import { strings } from '../../words';
+import { chosenLanguage, sayQuestion, strings } from '../../words';
 import { Cautions } from '../parts/Cautions';
 import { Claims } from '../parts/Claims';
 import { Marks } from '../parts/Marks';
@@ -47,7 +47,7 @@ const DossierQuestions = ({ questions }: Pick<Dossier, 'questions'>) =>
       <ol class="questions">
         {questions.map(({ question, settles }) => (
           <li key={question.id}>
-            {question.words}{' '}
+            {sayQuestion(question, chosenLanguage())}{' '}
             <span class="muted">
               {[
                 question.wants === 'photo' ? strings.questions.photo : '',

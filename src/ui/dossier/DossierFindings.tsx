@@ -1,5 +1,5 @@
 import type { Dossier, NumberedFinding } from '../../watch';
-import { strings } from '../../words';
+import { chosenLanguage, sayFinding, strings } from '../../words';
 import { Kind } from '../parts/Kind';
 
 const words = strings.findings;
@@ -25,13 +25,14 @@ export const DossierFindings = ({ groups }: { groups: Dossier['findings'] }) =>
 /** An agreement asks nothing and needs no excuse; what a finding's weight comes from stands where it rests on evidence. */
 function NumberedCard({ one: { number, finding, weight } }: { one: NumberedFinding }) {
   const agrees = finding.kind === 'agreement';
+  const said = sayFinding(finding, chosenLanguage());
   return (
     <article class={`finding finding-${finding.kind}`} data-check={finding.check} data-kind={finding.kind}>
-      <h4>{strings.dossier.number(number, finding.statement)}</h4>
+      <h4>{strings.dossier.number(number, said.statement)}</h4>
       <dl>
-        <Lines name={words.basis} lines={finding.basis} />
-        {agrees ? null : <Lines name={words.innocent} lines={[finding.innocent]} />}
-        {agrees ? null : <Lines name={words.settles} lines={[finding.settles]} />}
+        <Lines name={words.basis} lines={said.basis} />
+        {agrees ? null : <Lines name={words.innocent} lines={[said.innocent]} />}
+        {agrees ? null : <Lines name={words.settles} lines={[said.settles]} />}
         <Lines name={words.source} lines={[sourceWords(finding.source)]} />
         {weight.standing === 'bare' ? null : <Lines name={words.weight} lines={[weight.derivation.join(' ')]} />}
       </dl>
@@ -39,7 +40,7 @@ function NumberedCard({ one: { number, finding, weight } }: { one: NumberedFindi
   );
 }
 
-function Lines({ name, lines }: { name: string; lines: string[] }) {
+function Lines({ name, lines }: { name: string; lines: readonly string[] }) {
   if (lines.length === 0) return null;
   return (
     <>

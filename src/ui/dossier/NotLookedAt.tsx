@@ -1,5 +1,5 @@
 import type { NotLookedAt as Rest } from '../../watch';
-import { strings } from '../../words';
+import { chosenLanguage, sayReason, strings } from '../../words';
 import { sentence } from '../parts/ProblemNote';
 
 const words = strings.dossier;
@@ -47,7 +47,7 @@ export function NotLookedAt({ rest, photoCount }: { rest: Rest; photoCount: numb
           <ul>
             {checks.map(({ check, why }) => (
               <li key={check}>
-                {check.replaceAll('-', ' ')}: {why}
+                {check.replaceAll('-', ' ')}: {sayReason(why, chosenLanguage())}
               </li>
             ))}
           </ul>

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Case } from '../../case';
-import { composeMessage, messageLanguageOf } from '../../question';
+import { composeMessage, messageLanguageOf } from '../../words';
 import { TimeAxis } from '../TimeAxis';
 import { Claims } from './Claims';
 import { Against, RestOfFindings } from './Findings';

@@ -1,6 +1,6 @@
 import type { Finding } from '../../check/types';
 import type { Weight } from '../../evidence';
-import { strings } from '../../words';
+import { chosenLanguage, sayFinding, strings } from '../../words';
 import { Kind } from './Kind';
 
 /**
@@ -8,7 +8,7 @@ import { Kind } from './Kind';
  * its weight is derived one more, where it rests on evidence. Under a heading that names the kind, `quiet` leaves the
  * word out.
  */
-export const FindingCard = ({
+export function FindingCard({
   finding,
   weight,
   open = false,
@@ -18,45 +18,48 @@ export const FindingCard = ({
   weight: Weight;
   open?: boolean;
   quiet?: boolean;
-}) => (
-  <details
-    class={`finding finding-${finding.kind} ${quiet ? 'finding-quiet' : ''}`}
-    data-check={finding.check}
-    data-kind={finding.kind}
-    open={open}
-  >
-    <summary>
-      {quiet ? null : <Kind kind={finding.kind} />}
-      <span class="finding-statement">{finding.statement}</span>
-    </summary>
-    <dl>
-      <dt>{strings.findings.basis}</dt>
-      {finding.basis.map((line) => (
-        <dd key={line}>{line}</dd>
-      ))}
-      {finding.kind === 'agreement' ? null : (
-        <>
-          <dt>{strings.findings.innocent}</dt>
-          <dd>{finding.innocent}</dd>
-          <dt>{strings.findings.settles}</dt>
-          <dd>{finding.settles}</dd>
-        </>
+}) {
+  const said = sayFinding(finding, chosenLanguage());
+  return (
+    <details
+      class={`finding finding-${finding.kind} ${quiet ? 'finding-quiet' : ''}`}
+      data-check={finding.check}
+      data-kind={finding.kind}
+      open={open}
+    >
+      <summary>
+        {quiet ? null : <Kind kind={finding.kind} />}
+        <span class="finding-statement">{said.statement}</span>
+      </summary>
+      <dl>
+        <dt>{strings.findings.basis}</dt>
+        {said.basis.map((line) => (
+          <dd key={line}>{line}</dd>
+        ))}
+        {finding.kind === 'agreement' ? null : (
+          <>
+            <dt>{strings.findings.innocent}</dt>
+            <dd>{said.innocent}</dd>
+            <dt>{strings.findings.settles}</dt>
+            <dd>{said.settles}</dd>
+          </>
+        )}
+        <dt>{strings.findings.source}</dt>
+        <dd>
+          {finding.source.text}
+          {finding.source.kind === 'memory' && ` (${strings.sources.memory})`}
+        </dd>
+      </dl>
+      {weight.standing === 'bare' ? null : (
+        <details class="quiet">
+          <summary>{strings.findings.weight}</summary>
+          <ul>
+            {weight.derivation.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </details>
       )}
-      <dt>{strings.findings.source}</dt>
-      <dd>
-        {finding.source.text}
-        {finding.source.kind === 'memory' && ` (${strings.sources.memory})`}
-      </dd>
-    </dl>
-    {weight.standing === 'bare' ? null : (
-      <details class="quiet">
-        <summary>{strings.findings.weight}</summary>
-        <ul>
-          {weight.derivation.map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
-      </details>
-    )}
-  </details>
-);
+    </details>
+  );
+}

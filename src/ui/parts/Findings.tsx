@@ -1,6 +1,6 @@
 import { type Case, type WeighedFinding, weighedFindings } from '../../case';
 import type { FindingKind } from '../../check/types';
-import { strings } from '../../words';
+import { chosenLanguage, sayReason, strings } from '../../words';
 import { FindingCard } from './FindingCard';
 
 const ofKind = (kase: Case, ...kinds: FindingKind[]): WeighedFinding[] =>
@@ -53,7 +53,7 @@ export function RestOfFindings({ kase }: { kase: Case }) {
           <ul>
             {unable.map(({ check, why }) => (
               <li key={check}>
-                {check.replaceAll('-', ' ')}: {why}
+                {check.replaceAll('-', ' ')}: {sayReason(why, chosenLanguage())}
               </li>
             ))}
           </ul>

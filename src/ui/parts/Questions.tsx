@@ -1,7 +1,13 @@
 import { useState } from 'preact/hooks';
-import { type MessageLanguage, messageLanguages } from '../../question';
 import type { Question } from '../../question/types';
-import { languageNames, strings } from '../../words';
+import {
+  chosenLanguage,
+  languageNames,
+  type MessageLanguage,
+  messageLanguages,
+  sayQuestion,
+  strings,
+} from '../../words';
 
 interface Props {
   questions: Question[];
@@ -32,7 +38,7 @@ export function Questions({ questions, language, messageIn }: Props) {
       <ol class="questions">
         {questions.map((question) => (
           <li key={question.id}>
-            {question.words}{' '}
+            {sayQuestion(question, chosenLanguage())}{' '}
             <span class="muted">
               {question.wants === 'photo' ? `${strings.questions.photo} · ` : ''}
               {strings.questions.settles(question.settles.length)}

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { buildCase, type Case, type CaseInput, caseSchema, findingsOf, lookAt } from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
 import type { PhotoRead } from '../../../src/stamp/types';
+import { inEnglish } from '../../said';
 import { readPhoto, stampLine, unreadPhoto } from '../check/sample';
 import { listingOf } from './sample-listing';
 
@@ -28,6 +29,7 @@ const input = (rest: Partial<CaseInput> = {}): CaseInput => ({
 const kinds = (built: Case, kind: string) =>
   findingsOf(built)
     .filter((finding) => finding.kind === kind)
+    .map(inEnglish)
     .map(({ check, statement }) => `${check}: ${statement}`);
 
 /** The first case of a process compiles every word table, which takes seconds on a busy machine. */
@@ -114,7 +116,7 @@ describe('buildCase', { timeout: 60_000 }, () => {
     expect(built.outcomes.find(({ check }) => check === 'code-fits-maker')).toEqual({
       outcome: 'cannot-tell',
       check: 'code-fits-maker',
-      why: 'no maker file is known for this piece',
+      why: { reason: 'no-maker-file', data: {} },
     });
   });
 
@@ -125,7 +127,7 @@ describe('buildCase', { timeout: 60_000 }, () => {
     ];
     const built = buildCase(input({ typedCodes }));
     expect(kinds(built, 'contradiction')).toEqual([]);
-    for (const { statement } of findingsOf(built)) expect(statement.length).toBeLessThan(600);
+    for (const { statement } of findingsOf(built).map(inEnglish)) expect(statement.length).toBeLessThan(600);
   });
 
   it('tells what changed since the look before', () => {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildCase, findingsOf } from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
+import { inEnglish } from '../../said';
 import { readPhoto, stampLine } from '../check/sample';
 import { listingOf } from './sample-listing';
 
@@ -39,7 +40,9 @@ describe('a stamp that is not certain', { timeout: 120_000 }, () => {
           now: '2026-01-15T10:00:00Z',
         });
         // Two dates or a date and a material of the text itself may contradict; the stamp may not.
-        const stamped = findingsOf(built).filter(({ kind, photos }) => kind === 'contradiction' && photos.length > 0);
+        const stamped = findingsOf(built)
+          .map(inEnglish)
+          .filter(({ kind, photos }) => kind === 'contradiction' && photos.length > 0);
         expect(stamped.map(({ statement }) => statement)).toEqual([]);
       }),
       { seed, numRuns: 60 },
@@ -52,8 +55,14 @@ describe('a stamp that is not certain', { timeout: 120_000 }, () => {
         const input = { listing: listingOf('A bag', text, 1), photos: [], typedCodes: [], now: '2026-01-15T10:00:00Z' };
         const one = buildCase({ ...input, makers: builtInMakers });
         const other = buildCase({ ...input, makers });
-        expect(findingsOf(other).map(({ statement }) => statement)).toEqual(
-          findingsOf(one).map(({ statement }) => statement),
+        expect(
+          findingsOf(other)
+            .map(inEnglish)
+            .map(({ statement }) => statement),
+        ).toEqual(
+          findingsOf(one)
+            .map(inEnglish)
+            .map(({ statement }) => statement),
         );
       }),
       { seed, numRuns: 20 },

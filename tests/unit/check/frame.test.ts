@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { defineCheck, practice } from '../../../src/check/frame';
+import { practice } from '../../../src/check/frame';
+import { defineWritten } from '../../../src/check/written';
 import { facts, madeIn, readPhoto, said, unreadPhoto, withPhotos } from './sample';
 
 const wording = {
@@ -17,7 +18,7 @@ const wording = {
 describe('defineCheck', () => {
   it('hands over what is needed and nothing else', () => {
     let handed: object = {};
-    const check = defineCheck({
+    const check = defineWritten({
       ...wording,
       needs: { claims: ['made'], listing: ['text'], photos: 'any' },
       run(given) {
@@ -26,12 +27,12 @@ describe('defineCheck', () => {
       },
     });
     check.judge(facts({ claims: [madeIn(1994)] }));
-    expect(Object.keys(handed).sort()).toEqual(['claims', 'listing', 'photoWords', 'photos']);
+    expect(Object.keys(handed).sort()).toEqual(['claims', 'listing', 'photoNumber', 'photoWords', 'photos']);
     expect(handed).toMatchObject({ claims: { made: [madeIn(1994)] }, listing: { text: '' } });
   });
 
   it('cannot tell, without running, when no photo was read', () => {
-    const check = defineCheck({
+    const check = defineWritten({
       ...wording,
       needs: { photos: 'read' },
       run: () => [{ kind: 'gap', statement: 'ran' }],
@@ -43,12 +44,12 @@ describe('defineCheck', () => {
   });
 
   it('cannot tell when a field that it needs is not stated', () => {
-    const check = defineCheck({ ...wording, needs: { stated: ['price'] }, run: () => [] });
+    const check = defineWritten({ ...wording, needs: { stated: ['price'] }, run: () => [] });
     expect(said(check, facts())).toEqual(['cannot-tell: the page does not state the price']);
   });
 
   it('fills in its own wording where a finding has none', () => {
-    const check = defineCheck({
+    const check = defineWritten({
       ...wording,
       needs: {},
       run: () => [{ kind: 'gap', statement: 'Something is missing.' }],
@@ -61,10 +62,14 @@ describe('defineCheck', () => {
           id: 'sample-check',
           check: 'sample-check',
           kind: 'gap',
-          statement: 'Something is missing.',
-          basis: ['A rule.'],
-          innocent: 'An explanation.',
-          settles: 'An answer.',
+          data: {
+            written: {
+              statement: 'Something is missing.',
+              basis: ['A rule.'],
+              innocent: 'An explanation.',
+              settles: 'An answer.',
+            },
+          },
           source: practice,
           evidence: [],
           photos: [],
@@ -82,7 +87,7 @@ describe('defineCheck', () => {
       statement: 'Same.',
       claims: [claimId],
     });
-    const check = defineCheck({ ...wording, needs: {}, run: () => [speech('a', 'c1'), speech('b', 'c2')] });
+    const check = defineWritten({ ...wording, needs: {}, run: () => [speech('a', 'c1'), speech('b', 'c2')] });
     const outcome = check.judge(facts());
     expect(outcome.outcome === 'speaks' && outcome.findings.map(({ id, claims }) => [id, claims])).toEqual([
       ['sample-check:a', ['c1', 'c2']],
@@ -90,12 +95,12 @@ describe('defineCheck', () => {
   });
 
   it('refuses a kind of finding that it did not announce', () => {
-    const check = defineCheck({ ...wording, needs: {}, run: () => [{ kind: 'contradiction', statement: 'No.' }] });
+    const check = defineWritten({ ...wording, needs: {}, run: () => [{ kind: 'contradiction', statement: 'No.' }] });
     expect(() => check.judge(facts())).toThrow('sample-check does not announce a contradiction');
   });
 
   it('numbers photos as the page shows them', () => {
-    const check = defineCheck({
+    const check = defineWritten({
       ...wording,
       needs: {},
       run: ({ photoWords }) => [{ kind: 'gap', statement: photoWords('p2') }],

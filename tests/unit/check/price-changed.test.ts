@@ -26,7 +26,7 @@ describe('price-changed', () => {
     facts({ previous: look({ price: price(before) }), listing: withPhotos(1, { price: stated(price(now)) }) });
   it('doubts a fall by half', () => {
     expect(said(priceChanged, fall(100_000, 50_000))).toEqual([
-      'doubt: The price fell from EUR 1000 on 2026-01-02 to EUR 500, by 50%.',
+      'doubt: The price fell from EUR 1000 on 2 January 2026 to EUR 500, by 50%.',
     ]);
   });
   it('is silent on a small fall and a rise', () => {

@@ -1,5 +1,5 @@
 import type { Check, Facts } from '../../../src/check';
-import type { Finding, Outcome } from '../../../src/check/types';
+import type { Outcome } from '../../../src/check/types';
 import type { Claim } from '../../../src/claim/types';
 import type { Decoding, Misfit, Nearest, Reading } from '../../../src/code/types';
 import { reason } from '../../../src/evidence';
@@ -7,6 +7,8 @@ import type { Field, Listing } from '../../../src/listing/types';
 import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, partialDateSpan, periodSpan, type Span, yearSpan } from '../../../src/span';
 import type { PhotoRead, StampLine } from '../../../src/stamp/types';
+import { sayReason } from '../../../src/words';
+import { inEnglish } from '../../said';
 import { blankListing } from '../blank-listing';
 
 /** A small invented maker, enough for every check. */
@@ -192,13 +194,16 @@ export const facts = (rest: Partial<Facts> = {}): Facts => ({
 /** The findings of a check as "kind: statement"; any other outcome as "outcome: why". */
 export function said(check: Check, given: Facts): string[] {
   const outcome: Outcome = check.judge(given);
-  if (outcome.outcome === 'speaks') return outcome.findings.map(({ kind, statement }) => `${kind}: ${statement}`);
-  return ['why' in outcome ? `${outcome.outcome}: ${outcome.why}` : outcome.outcome];
+  if (outcome.outcome === 'speaks')
+    return outcome.findings.map((finding) => `${finding.kind}: ${inEnglish(finding).statement}`);
+  if (!('why' in outcome)) return [outcome.outcome];
+  const why = typeof outcome.why === 'string' ? outcome.why : sayReason(outcome.why, 'en');
+  return [`${outcome.outcome}: ${why}`];
 }
 
-export function onlyFinding(check: Check, given: Facts): Finding {
+export function onlyFinding(check: Check, given: Facts): ReturnType<typeof inEnglish> {
   const outcome = check.judge(given);
   if (outcome.outcome !== 'speaks' || outcome.findings.length !== 1 || !outcome.findings[0])
     throw new Error(`expected one finding of ${check.id}, got ${JSON.stringify(outcome)}`);
-  return outcome.findings[0];
+  return inEnglish(outcome.findings[0]);
 }

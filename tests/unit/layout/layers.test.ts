@@ -97,7 +97,7 @@ describe('layers', () => {
 function isSecondDoor(folder: string, path: string): boolean {
   if (path === 'listing/text') return folder === 'claim';
   if (path === 'listing/tracking') return folder === 'watch';
-  if (path === 'check/docs' || path === 'maker/json-schema') return folder === 'cli';
+  if (path === 'words/checks-document' || path === 'maker/json-schema') return folder === 'cli';
   return (
     ['cli', 'ui', 'bridge'].includes(folder) && /^(stamp|listing|watch|bridge)\/[a-z-]+(\/index)?(\.ts)?$/.test(path)
   );

@@ -1,21 +1,25 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Finding, FindingKind } from '../../../src/check/types';
+import type { Ask, Finding, FindingKind } from '../../../src/check/types';
 import { askQuestions } from '../../../src/question';
+
+const asking = (topic: string): Ask => ({
+  ask: topic,
+  topic,
+  wants: topic.startsWith('photo') ? 'photo' : 'fact',
+  data: {},
+});
 
 const finding = (id: string, kind: FindingKind, ...topics: string[]): Finding => ({
   id,
   check: id,
   kind,
-  statement: id,
-  basis: [],
-  innocent: 'innocent',
-  settles: 'settles',
+  data: {},
   source: { kind: 'practice', text: 'common practice, no source' },
   evidence: [],
   photos: [],
   claims: [],
-  asks: topics.map((topic) => ({ topic, wants: topic.startsWith('photo') ? 'photo' : 'fact', words: `${topic}?` })),
+  asks: topics.map(asking),
 });
 
 describe('askQuestions', () => {
@@ -27,7 +31,7 @@ describe('askQuestions', () => {
   it('merges what findings ask by topic and keeps each wording once', () => {
     const findings = [finding('a', 'gap', 'photo-stamp'), finding('b', 'doubt', 'photo-stamp')];
     expect(askQuestions(findings)).toEqual([
-      { id: 'photo-stamp', wants: 'photo', words: 'photo-stamp?', settles: ['a', 'b'] },
+      { id: 'photo-stamp', wants: 'photo', asks: [asking('photo-stamp')], settles: ['a', 'b'] },
     ]);
   });
 

@@ -1,13 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import {
-  avoidedWords,
-  composeMessage,
-  messageLanguageOf,
-  messageLanguages,
-  type Question,
-} from '../../../src/question';
-import { topicOf, topics } from '../../../src/question/catalogue';
+import { askedTopics } from '../../../src/check/asks';
+import type { Question } from '../../../src/question';
+import { composeMessage, messageLanguageOf, messageLanguages } from '../../../src/words';
+import { avoidedWords } from '../../../src/words/message/avoided-words';
+import { topicOf, topics } from '../../../src/words/message/topics';
 
 const folder = new URL('../../../src/check/', import.meta.url);
 /** Topics as the checks' own files name them. */
@@ -19,19 +16,23 @@ const asked = readdirSync(folder)
 const questions: Question[] = topics.map((topic) => ({
   id: topic === 'part' ? 'part-lining' : topic,
   wants: 'fact',
-  words: `${topic}?`,
+  asks: [{ ask: 'as-written', topic, wants: 'fact', data: { words: `${topic}?` } }],
   settles: [],
 }));
 
 describe('the catalogue of messages', () => {
   it('knows every topic that a check asks about, and no other', () => {
-    const known = new Set(asked.map((id) => (id === 'part-' ? 'part' : topicOf(id))));
+    const known = new Set(
+      [...askedTopics, ...asked]
+        .filter((id) => id !== 'as-written')
+        .map((id) => (id === 'part-' ? 'part' : topicOf(id))),
+    );
     expect([...known].map(String).sort()).toEqual([...topics].sort());
   });
 
   it.each(messageLanguages.filter((one) => one !== 'en'))('asks everything in %s, in its own words', (language) => {
     const message = composeMessage(questions, { sellerName: 'Mina', title: 'Carryall 30', language });
-    for (const { words } of questions) expect(message).not.toContain(words);
+    for (const { id } of questions) expect(message).not.toContain(`${topicOf(id)}?`);
     expect(message).toContain('Mina');
     expect(message).toContain('Carryall 30');
     expect(message.match(/^\d+\. /gm)).toHaveLength(topics.length);
@@ -44,7 +45,12 @@ describe('the catalogue of messages', () => {
   });
 
   it('asks once what two questions ask in the same words', () => {
-    const two = ['part-lining', 'part-zip'].map((id) => ({ id, wants: 'photo' as const, words: id, settles: [] }));
+    const two = ['part-lining', 'part-zip'].map((id) => ({
+      id,
+      wants: 'photo' as const,
+      asks: [{ ask: 'as-written', topic: id, wants: 'photo' as const, data: { words: id } }],
+      settles: [],
+    }));
     expect(composeMessage(two, { language: 'nl' }).match(/scherpe foto/g)).toHaveLength(1);
   });
 

@@ -2,9 +2,16 @@ import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checks } from '../../../src/check';
 import { commonAsks } from '../../../src/check/wording';
-import { avoidedWords, composeMessage, type Question } from '../../../src/question';
+import type { Question } from '../../../src/question';
+import { composeMessage, describeCheck, sayAsk } from '../../../src/words';
+import { avoidedWords } from '../../../src/words/message/avoided-words';
 
-const question = (words: string): Question => ({ id: words, wants: 'fact', words, settles: [] });
+const question = (words: string): Question => ({
+  id: words,
+  wants: 'fact',
+  asks: [{ ask: 'as-written', topic: words, wants: 'fact', data: { words } }],
+  settles: [],
+});
 
 describe('composeMessage', () => {
   it('writes one message that can be copied', () => {
@@ -37,7 +44,7 @@ describe('composeMessage', () => {
   });
 
   it('holds no word that would accuse a seller', () => {
-    const words = [...checks.flatMap(wordingOf), ...Object.values(commonAsks).map((ask) => ask.words)];
+    const words = [...checks.flatMap(wordingOf), ...Object.values(commonAsks).map((ask) => sayAsk(ask, 'en'))];
     const message = composeMessage(words.map(question));
     for (const avoided of avoidedWords.en ?? []) expect(message.toLowerCase()).not.toContain(avoided);
   });
@@ -51,6 +58,4 @@ describe('composeMessage', () => {
   });
 });
 
-function wordingOf(check: (typeof checks)[number]): string[] {
-  return [check.title, check.failureTitle, check.basis, check.innocent, check.settles];
-}
+const wordingOf = (check: (typeof checks)[number]): string[] => Object.values(describeCheck(check, 'en'));

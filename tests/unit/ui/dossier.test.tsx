@@ -33,10 +33,14 @@ const kase: WatchRecord['case'] = {
           id: 'f',
           check: 'dates-agree',
           kind: 'contradiction',
-          statement: `The dates exclude each other ${hostile}`,
-          basis: ['a rule'],
-          innocent: 'a slip of the pen',
-          settles: 'a photo of the stamp',
+          data: {
+            written: {
+              statement: `The dates exclude each other ${hostile}`,
+              basis: ['a rule'],
+              innocent: 'a slip of the pen',
+              settles: 'a photo of the stamp',
+            },
+          },
           source: { kind: 'memory', text: 'the trade' },
           evidence: ['a', 'b'],
           photos: [],
@@ -46,7 +50,14 @@ const kase: WatchRecord['case'] = {
       ],
     },
   ],
-  questions: [{ id: 'q', wants: 'photo', words: hostile, settles: ['f'] }],
+  questions: [
+    {
+      id: 'q',
+      wants: 'photo',
+      asks: [{ ask: 'as-written', topic: 'q', wants: 'photo', data: { words: hostile } }],
+      settles: ['f'],
+    },
+  ],
   summary: { contradictions: 1, doubts: 0, gaps: 0, agreements: 0 },
 };
 const record: WatchRecord = {

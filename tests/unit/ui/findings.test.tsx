@@ -13,10 +13,9 @@ const finding = (id: string, evidence: string[]): Finding => ({
   id,
   check: id,
   kind: 'doubt',
-  statement: `Statement of ${id}.`,
-  basis: ['a rule'],
-  innocent: 'an innocent way',
-  settles: 'a photo',
+  data: {
+    written: { statement: `Statement of ${id}.`, basis: ['a rule'], innocent: 'an innocent way', settles: 'a photo' },
+  },
   source: { kind: 'practice', text: 'common practice, no source' },
   evidence,
   photos: [],

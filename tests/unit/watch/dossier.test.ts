@@ -25,10 +25,9 @@ const finding = (id: string, kind: Finding['kind'], evidence: string[] = []): Fi
   id,
   check: id,
   kind,
-  statement: `Statement of ${id}.`,
-  basis: ['a rule'],
-  innocent: 'an innocent way',
-  settles: 'a photo',
+  data: {
+    written: { statement: `Statement of ${id}.`, basis: ['a rule'], innocent: 'an innocent way', settles: 'a photo' },
+  },
   source: { kind: 'practice', text: 'common practice, no source' },
   evidence,
   photos: [],
@@ -72,8 +71,18 @@ describe('findings', () => {
       speaks,
     ),
     questions: [
-      { id: 'q1', wants: 'photo', words: 'Could you show the stamp?', settles: ['missing', 'against'] },
-      { id: 'q2', wants: 'fact', words: 'When was it bought?', settles: [] },
+      {
+        id: 'q1',
+        wants: 'photo',
+        asks: [{ ask: 'as-written', topic: 'q1', wants: 'photo', data: { words: 'Could you show the stamp?' } }],
+        settles: ['missing', 'against'],
+      },
+      {
+        id: 'q2',
+        wants: 'fact',
+        asks: [{ ask: 'as-written', topic: 'q2', wants: 'fact', data: { words: 'When was it bought?' } }],
+        settles: [],
+      },
     ],
   };
   const dossier = dossierOf(recordOf(kase));
@@ -152,7 +161,13 @@ describe('what was not looked at', () => {
           { state: 'unread', photoId: ids[3], problem },
           { ...weak, photoId: ids[5], came: { way: 'capture', fullSize: false, part: false, largest: null } },
         ],
-        outcomes: [{ outcome: 'cannot-tell', check: 'plant-against-origin', why: 'no stamp was read' }],
+        outcomes: [
+          {
+            outcome: 'cannot-tell',
+            check: 'plant-against-origin',
+            why: { reason: 'as-written', data: { words: 'no stamp was read' } },
+          },
+        ],
         skipped: [{ ...problem, code: 'photos-not-read' }, other],
       }),
     );
@@ -163,7 +178,7 @@ describe('what was not looked at', () => {
       // That the copy is weak says nothing of the photo.
       copied: [6],
       problems: [other],
-      checks: [{ check: 'plant-against-origin', why: 'no stamp was read' }],
+      checks: [{ check: 'plant-against-origin', why: { reason: 'as-written', data: { words: 'no stamp was read' } } }],
     });
   });
 });

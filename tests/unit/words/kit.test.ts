@@ -37,7 +37,9 @@ describe('German', () => {
 
   test('writes numbers, sums, lists and plurals its own way', () => {
     expect(de.number(1299.5, 1)).toBe('1.299,5');
-    expect(de.price({ minor: 129950, exponent: 2, currency: 'EUR' } as never).replace(/\s/g, ' ')).toBe('1.299,50 EUR');
+    expect(de.price({ minor: 1299950, exponent: 2, currency: 'EUR' } as never).replace(/\s/g, ' ')).toBe(
+      '12.999,50 EUR',
+    );
     expect(de.list(['Griff', 'Naht', 'Futter'])).toBe('Griff, Naht und Futter');
     expect(de.count(1, { one: '# Foto', other: '# Fotos' })).toBe('1 Foto');
     expect(de.count(3, { one: '# Foto', other: '# Fotos' })).toBe('3 Fotos');

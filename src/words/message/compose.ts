@@ -1,5 +1,7 @@
-import { type MessageLanguage, otherLanguages, topicOf } from './catalogue';
-import type { Question } from './types';
+import type { Question } from '../../question';
+import { sayQuestion } from '../say';
+import { type MessageLanguage, otherLanguages } from './languages';
+import { topicOf } from './topics';
 
 export interface MessageOptions {
   sellerName?: string | undefined;
@@ -20,7 +22,7 @@ export function composeMessage(questions: Question[], { sellerName, title, langu
   const other = language === undefined || language === 'en' ? null : otherLanguages[language];
   const words = other
     ? [...new Set(questions.map((one) => translated(one, other.asks)))]
-    : questions.map((one) => one.words);
+    : questions.map((one) => sayQuestion(one, 'en'));
   const list = words.map((ask, index) => (words.length === 1 ? ask : `${index + 1}. ${ask}`));
   const greeting = other ? other.greeting(name) : name ? `Hello ${name},` : 'Hello,';
   const lead = other ? other.lead(piece, words.length) : englishLead(piece, words.length);
@@ -33,7 +35,7 @@ const englishLead = (title: string | null, count: number): string =>
 
 function translated(question: Question, asks: (typeof otherLanguages)['fr']['asks']): string {
   const topic = topicOf(question.id);
-  return topic ? asks[topic] : question.words;
+  return topic ? asks[topic] : sayQuestion(question, 'en');
 }
 
 /** Page text on one line and of bounded length, so that a title cannot write the message. */

@@ -23,4 +23,3 @@ export function messageLanguageOf(tag: string | null): MessageLanguage {
   const language = tag?.toLowerCase().split('-')[0];
   return messageLanguages.find((one) => one === language) ?? 'en';
 }
-export { type MessageWords, type Topic, topicOf, topics } from './topics';

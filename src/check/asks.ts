@@ -1,0 +1,49 @@
+import type { Part } from '../claim/types';
+import type { Ask } from './types';
+
+type None = Record<never, never>;
+
+/** Everything that checks ask for, and what each question is made with. */
+export interface AskData {
+  /** A question that is not among the words yet. */
+  'as-written': { words: string };
+  'stamp-photo': None;
+  'made-date': None;
+  origin: None;
+  measures: None;
+  returns: None;
+  purchase: None;
+  payment: None;
+  'larger-photos': None;
+  'lower-price': None;
+  /** A sharp photo of a part, and whether it was repaired. */
+  part: { part: Part };
+}
+export type AskId = keyof AskData;
+
+type Wants = Ask['wants'];
+/** What each asks for, and the topic under which the asks of several findings are one question. */
+const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]) => string) } } = {
+  'as-written': { wants: 'fact' },
+  'stamp-photo': { wants: 'photo' },
+  'made-date': { wants: 'fact' },
+  origin: { wants: 'fact' },
+  measures: { wants: 'photo' },
+  returns: { wants: 'fact' },
+  purchase: { wants: 'fact' },
+  payment: { wants: 'fact' },
+  'larger-photos': { wants: 'photo' },
+  'lower-price': { wants: 'fact', topic: 'price' },
+  part: { wants: 'photo', topic: ({ part }) => `part-${part}` },
+};
+
+/** Every topic that is asked about; `part-` stands for those of the parts. */
+export const askedTopics = Object.entries(kinds).map(([ask, { topic }]) =>
+  typeof topic === 'function' ? 'part-' : (topic ?? ask),
+);
+
+/** A question with its data: `askFor('part', { part: 'lining' })`. */
+export function askFor<A extends AskId>(ask: A, data: AskData[A]): Ask {
+  const { wants, topic } = kinds[ask];
+  return { ask, topic: typeof topic === 'function' ? topic(data) : (topic ?? ask), wants, data };
+}

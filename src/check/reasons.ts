@@ -1,0 +1,22 @@
+import type { Reason } from './types';
+
+type None = Record<never, never>;
+
+/** Every reason for which a check cannot tell or does not apply, and what its sentence is made with. */
+export interface ReasonData {
+  /** A sentence that is not among the words yet. */
+  'as-written': { words: string };
+  'no-listing': { page: 'list' | 'none' };
+  'not-stated': { field: string };
+  'no-maker-file': None;
+  'maker-file-silent': { maker: string; section: string };
+  'first-look': None;
+  'no-photos': None;
+  'photos-not-read': { unread: number; of: number; cause: string | null };
+  'copies-only': { copies: number; of: number };
+  'price-not-comparable': None;
+}
+export type ReasonId = keyof ReasonData;
+
+/** A reason with its data: `because('first-look', {})`. */
+export const because = <R extends ReasonId>(reason: R, data: ReasonData[R]): Reason => ({ reason, data });

@@ -1,0 +1,18 @@
+import type { AskWords } from '../asks-words';
+import { parts } from './parts';
+
+export const asks: AskWords = {
+  'as-written': ({ words }) => words,
+  'stamp-photo': () =>
+    'Könnten Sie ein scharfes Foto des geprägten Codes ergänzen, nah, gerade von oben und bei Tageslicht?',
+  'made-date': () => 'Woher wissen Sie, wann das Stück hergestellt wurde, und wann und wo wurde es gekauft?',
+  origin: () => 'Wo steht, in welchem Land es hergestellt wurde? Ein Foto dieses Etiketts würde helfen.',
+  measures: () => 'Könnten Sie Breite, Höhe und Tiefe am Boden messen, mit dem Maßband im Bild?',
+  returns: () => 'Nehmen Sie das Stück zurück, und innerhalb von wie vielen Tagen?',
+  purchase: () => 'Haben Sie den Kaufbeleg oder ein anderes Papier vom Kauf?',
+  payment: () => 'Ich möchte gern über den Marktplatz bezahlen. Ist Ihnen das recht?',
+  'larger-photos': () => 'Könnten Sie größere Fotos schicken, vor allem vom Code, von den Henkeln und den Ecken?',
+  'lower-price': () => 'Gibt es einen Grund für den niedrigeren Preis?',
+  part: ({ part }) =>
+    `Könnten Sie ein scharfes Foto ergänzen: ${parts[part]}? Wurde dort je etwas repariert oder ersetzt?`,
+};

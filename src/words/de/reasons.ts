@@ -1,0 +1,37 @@
+import type { ReasonWords } from '../reason-words';
+
+const fields: Record<string, string> = {
+  title: 'den Titel',
+  description: 'die Beschreibung',
+  price: 'den Preis',
+  maker: 'den Hersteller',
+  model: 'das Modell',
+  condition: 'den Zustand',
+  measures: 'die Maße',
+  colour: 'die Farbe',
+  material: 'das Material',
+};
+const sections: Record<string, string> = {
+  stamped: 'dazu, wann geprägt wurde',
+  plants: 'zu Werkstätten',
+  codeSystems: 'zum Aufbau der Codes',
+  construction: 'zur Machart',
+  models: 'zu Modellen',
+  trade: 'zu Gewohnheiten im Handel',
+};
+
+export const reasons: ReasonWords = {
+  'as-written': ({ words }) => words,
+  'no-listing': ({ page }) =>
+    page === 'list' ? 'die Seite zeigt viele Angebote, nicht eines' : 'die Seite zeigt kein Angebot',
+  'not-stated': ({ field }) => `die Seite nennt ${fields[field] ?? `„${field}“`} nicht`,
+  'no-maker-file': () => 'zu diesem Stück ist keine Herstellerdatei bekannt',
+  'maker-file-silent': ({ maker, section }) =>
+    `die Herstellerdatei von ${maker} sagt nichts ${sections[section] ?? `zu ${section}`}`,
+  'first-look': () => 'das Angebot wird zum ersten Mal angesehen',
+  'no-photos': () => 'das Angebot hat kein Foto, das gelesen werden konnte',
+  'photos-not-read': ({ unread, of, cause }) => `${unread} von ${of} Fotos nicht gelesen${cause ? `: ${cause}` : ''}`,
+  'copies-only': ({ copies, of }) =>
+    `${copies} von ${of} Fotos nur als Kopie gelesen, die nichts über die Fotos des Angebots sagt`,
+  'price-not-comparable': () => 'der frühere Preis ist nicht in derselben Währung bekannt',
+};

@@ -1,0 +1,27 @@
+import type { ReasonWords } from '../reason-words';
+
+const fields: Record<string, string> = { measures: 'measurements' };
+const sections: Record<string, string> = {
+  stamped: 'when pieces were stamped',
+  plants: 'plants',
+  codeSystems: 'code systems',
+  construction: 'construction',
+  models: 'models',
+  trade: 'trade habits',
+};
+
+export const reasons: ReasonWords = {
+  'as-written': ({ words }) => words,
+  'no-listing': ({ page }) =>
+    page === 'list' ? 'the page is a list of listings, not one listing' : 'the page offers no listing',
+  'not-stated': ({ field }) => `the page does not state the ${fields[field] ?? field}`,
+  'no-maker-file': () => 'no maker file is known for this piece',
+  'maker-file-silent': ({ maker, section }) =>
+    `the maker file of ${maker} says nothing of ${sections[section] ?? section}`,
+  'first-look': () => 'this is the first look at the listing',
+  'no-photos': () => 'the listing offers no photo that could be read',
+  'photos-not-read': ({ unread, of, cause }) => `${unread} of ${of} photos not read${cause ? `: ${cause}` : ''}`,
+  'copies-only': ({ copies, of }, kit) =>
+    `${copies} of ${kit.count(of, { one: '# photo', other: '# photos' })} ${copies === 1 ? 'was read from a copy' : 'were read from copies'}, which ${copies === 1 ? 'says' : 'say'} nothing of the listing’s own`,
+  'price-not-comparable': () => 'the earlier price is not known in the same currency',
+};

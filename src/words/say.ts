@@ -1,0 +1,82 @@
+import type { Ask, Check, Finding, Reason } from '../check';
+import type { Question } from '../question';
+import type { AskWords } from './asks-words';
+import { asks as germanAsks } from './de/asks';
+import { findings as germanFindings } from './de/findings';
+import { reasons as germanReasons } from './de/reasons';
+import { asks as englishAsks } from './en/asks';
+import { findings as englishFindings } from './en/findings';
+import { reasons as englishReasons } from './en/reasons';
+import type { CheckWords, FindingCatalogue } from './finding-words';
+import { type Kit, kitFor } from './kit';
+import type { Language } from './language';
+import { pseudo } from './pseudo';
+import type { ReasonWords } from './reason-words';
+
+interface Catalogue {
+  findings: FindingCatalogue;
+  asks: AskWords;
+  reasons: ReasonWords;
+}
+const english: Catalogue = { findings: englishFindings, asks: englishAsks, reasons: englishReasons };
+const catalogues: Record<Language, Catalogue> = {
+  en: english,
+  de: { findings: germanFindings, asks: germanAsks, reasons: germanReasons },
+  'en-XA': pseudo(english) as Catalogue,
+};
+
+/** A finding in one language. */
+export interface FindingSaid {
+  statement: string;
+  basis: readonly string[];
+  innocent: string;
+  settles: string;
+}
+
+/** Finding, question and reason as they were stored fit the words by their names; what is not known is said so. */
+const wordsOf = (check: string, language: Language): CheckWords<unknown> | undefined =>
+  (catalogues[language].findings as Record<string, CheckWords<unknown>>)[check];
+
+/** The sentences of a finding. */
+export function sayFinding(
+  { check, kind, data }: Pick<Finding, 'check' | 'kind' | 'data'>,
+  language: Language,
+): FindingSaid {
+  const written = data.written as unknown as FindingSaid | undefined;
+  if (written) return written;
+  const words = wordsOf(check, language);
+  if (!words) return { statement: check, basis: [check], innocent: '', settles: '' };
+  const kit = kitFor(language);
+  return {
+    statement: words.statement(data, kit, kind),
+    basis: words.basis?.(data, kit, kind) ?? [words.rule],
+    innocent: words.explained?.(data, kit) ?? words.innocent,
+    settles: words.settles,
+  };
+}
+
+/** What a check is called when it holds and when it does not, and its rule. */
+export function describeCheck({ id, wording }: Pick<Check, 'id' | 'wording'>, language: Language) {
+  const words = wordsOf(id, language);
+  if (words) {
+    const { title, failureTitle, rule, innocent, settles } = words;
+    return { title, failureTitle, basis: rule, innocent, settles };
+  }
+  return wording ?? { title: id, failureTitle: id, basis: id, innocent: '', settles: '' };
+}
+
+/** Why a check has nothing to say. */
+export function sayReason({ reason, data }: Reason, language: Language): string {
+  const words = (catalogues[language].reasons as Record<string, (data: unknown, kit: Kit) => string>)[reason];
+  return words?.(data, kitFor(language)) ?? reason;
+}
+
+/** One thing to ask. */
+export function sayAsk({ ask, data }: Ask, language: Language): string {
+  const words = (catalogues[language].asks as Record<string, (data: unknown, kit: Kit) => string>)[ask];
+  return words?.(data, kitFor(language)) ?? ask;
+}
+
+/** A question: everything that is asked for one topic, each once. */
+export const sayQuestion = ({ asks }: Question, language: Language): string =>
+  [...new Set(asks.map((ask) => sayAsk(ask, language)))].join(' ');
