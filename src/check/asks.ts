@@ -3,6 +3,9 @@ import type { Ask } from './types';
 
 type None = Record<never, never>;
 
+/** What a listing says of its piece that can change between two looks. */
+export type ChangedSubject = 'made' | 'origin' | 'condition' | 'code' | 'model' | 'maker';
+
 /** Everything that checks ask for, and what each question is made with. */
 export interface AskData {
   /** A question that is not among the words yet. */
@@ -16,6 +19,15 @@ export interface AskData {
   payment: None;
   'larger-photos': None;
   'lower-price': None;
+  'parts-not-shown': None;
+  /** What of a bag to photograph; the stamp with it. */
+  'parts-to-show': { parts: Part[] };
+  'first-photos': None;
+  'own-photo': None;
+  'gone-photos': None;
+  description: None;
+  'why-changed': { subject: ChangedSubject };
+  'changed-hands': None;
   /** A sharp photo of a part, and whether it was repaired. */
   part: { part: Part };
 }
@@ -34,6 +46,14 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   payment: { wants: 'fact' },
   'larger-photos': { wants: 'photo' },
   'lower-price': { wants: 'fact', topic: 'price' },
+  'parts-not-shown': { wants: 'photo', topic: 'parts' },
+  'parts-to-show': { wants: 'photo', topic: 'parts' },
+  'first-photos': { wants: 'photo', topic: 'parts' },
+  'own-photo': { wants: 'photo' },
+  'gone-photos': { wants: 'photo' },
+  description: { wants: 'fact' },
+  'why-changed': { wants: 'fact', topic: 'changes' },
+  'changed-hands': { wants: 'fact', topic: 'changes' },
   part: { wants: 'photo', topic: ({ part }) => `part-${part}` },
 };
 

@@ -1,57 +1,56 @@
+import * as z from 'zod';
 import type { Claim } from '../claim/types';
-import { placeName } from '../place';
-import { spanWords } from '../span';
-import { practice } from './frame';
-import { askFact, quote } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { askFor, type ChangedSubject } from './asks';
+import { defineCheck, practice } from './frame';
 
 /** What a claim says, in a form that can be compared between two looks; null for kinds that may change freely. */
-function meaning(claim: Claim): { subject: string; says: string } | null {
+function meaning(claim: Claim): string | null {
   switch (claim.kind) {
     case 'made':
-      return { subject: 'the date of making', says: spanWords(claim.span) };
+      return JSON.stringify([claim.span.from, claim.span.to, claim.span.about ?? false]);
     case 'origin':
-      return { subject: 'the country of making', says: placeName(claim.place) };
+      return claim.place;
     case 'condition':
-      return { subject: 'the condition', says: claim.condition };
+      return claim.condition;
     case 'code':
-      return { subject: 'the code', says: claim.code };
+      return claim.code;
     case 'model':
-      return { subject: 'the model', says: claim.model };
+      return claim.model;
     case 'maker':
-      return { subject: 'the maker', says: claim.maker };
+      return claim.maker;
     default:
       return null;
   }
 }
 
-export const claimsChanged = defineWritten({
+export const claimsChanged = defineCheck({
   id: 'claims-changed',
   family: 'changes',
-  title: 'What the listing claims has not changed',
-  failureTitle: 'What the listing claims has changed since the last look',
   kinds: ['doubt'],
-  basis: 'A piece does not change its age, maker or country between two looks.',
-  innocent: 'The seller may have corrected a mistake, perhaps after a question.',
-  settles: 'What led to the change.',
   source: practice,
+  data: z.strictObject({
+    subject: z.enum(['made', 'origin', 'condition', 'code', 'model', 'maker']),
+    before: z.string(),
+    now: z.string(),
+    readAt: z.string(),
+  }),
   needs: { previous: true, claims: ['made', 'origin', 'condition', 'code', 'model', 'maker'] },
   run({ previous, claims }) {
     const now = Object.values(claims).flat();
     const before = bySubject(previous.claims);
     const after = bySubject(now);
-    return [...before].flatMap(([subject, old]): WrittenSpeech[] => {
+    return [...before].flatMap(([subject, old]) => {
       const fresh = after.get(subject);
       if (!fresh || fresh.some(({ says }) => old.some((one) => one.says === says))) return [];
       const [was, is] = [old[0], fresh[0]];
       if (!was || !is) return [];
       return [
         {
-          kind: 'doubt',
-          key: subject.replaceAll(' ', '-'),
-          statement: `On ${previous.readAt.slice(0, 10)} the listing gave ${subject} as ${quote(was.words)}; now it says ${quote(is.words)}.`,
+          kind: 'doubt' as const,
+          key: subject,
+          data: { subject, before: was.words, now: is.words, readAt: previous.readAt },
           claims: [is.id],
-          asks: [askFact('changes', `Could you tell me why ${subject} was changed in the listing?`)],
+          asks: [askFor('why-changed', { subject })],
         },
       ];
     });
@@ -63,15 +62,13 @@ interface Meant {
   words: string;
   says: string;
 }
-function bySubject(claims: Claim[]): Map<string, Meant[]> {
-  const subjects = new Map<string, Meant[]>();
+function bySubject(claims: Claim[]): Map<ChangedSubject, Meant[]> {
+  const subjects = new Map<ChangedSubject, Meant[]>();
   for (const claim of claims) {
-    const meant = meaning(claim);
-    if (!meant) continue;
-    subjects.set(meant.subject, [
-      ...(subjects.get(meant.subject) ?? []),
-      { id: claim.id, words: claim.words, says: meant.says },
-    ]);
+    const says = meaning(claim);
+    if (says === null) continue;
+    const subject = claim.kind as ChangedSubject;
+    subjects.set(subject, [...(subjects.get(subject) ?? []), { id: claim.id, words: claim.words, says }]);
   }
   return subjects;
 }

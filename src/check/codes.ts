@@ -2,8 +2,10 @@ import type { Decoding, Reading } from '../code/types';
 import { placeName } from '../place';
 import { spansMeet, spanWords } from '../span';
 import type { PhotoRead } from '../stamp/types';
-import { copiesWords, isCopy } from './copies';
-import { unreadWords } from './facts';
+import { copiesWords, isCopy, whyCopied } from './copies';
+import { unreadWords, whyUnread } from './facts';
+import { because } from './reasons';
+import type { Reason } from './types';
 
 /** A code that counts as read, with its likely readings under the maker's systems, best first. */
 export interface SettledCode {
@@ -85,6 +87,15 @@ export function unclearWords(decoding: Decoding, photoWords: (id: string) => str
 /** Whether every photo was read as it is and was sharp enough to show a stamp if there were one. */
 export const allReadClearly = (photos: PhotoRead[]): boolean =>
   photos.length > 0 && photos.every((photo) => photo.state === 'read' && !photo.tooWeak && !isCopy(photo));
+
+/** Why the photos show no stamp for certain: not all were read, or not sharply enough. */
+export function whyNotRead(photos: PhotoRead[]): Reason {
+  if (photos.length === 0 || photos.some((photo) => photo.state === 'unread')) return whyUnread(photos);
+  const copied = whyCopied(photos);
+  if (copied) return copied;
+  const weak = photos.filter((photo) => photo.state === 'read' && photo.tooWeak).length;
+  return because('photos-too-weak', { weak, of: photos.length });
+}
 
 export function notReadWords(photos: PhotoRead[]): string {
   if (photos.length === 0 || photos.some((photo) => photo.state === 'unread')) return unreadWords(photos);

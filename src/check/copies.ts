@@ -35,3 +35,9 @@ export const orCopied = <T>(found: T[], photos: PhotoRead[]): T[] | { cannotTell
   const why = found.length === 0 ? copiesWords(photos) : null;
   return why === null ? found : { cannotTell: why };
 };
+
+/** The same for checks whose words stand with the languages. */
+export function orWhyCopied<T>(found: T[], photos: PhotoRead[]): T[] | { cannotTell: Reason } {
+  const why = found.length === 0 ? whyCopied(photos) : null;
+  return why === null ? found : { cannotTell: why };
+}

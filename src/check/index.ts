@@ -4,7 +4,7 @@ import { because } from './reasons';
 import { type CheckData, checks } from './registry';
 import type { Outcome } from './types';
 
-export type { AskData, AskId } from './asks';
+export type { AskData, AskId, ChangedSubject } from './asks';
 export { isCopy } from './copies';
 export type { Facts } from './facts';
 export type { Check, Family } from './frame';

@@ -1,18 +1,14 @@
-import { practice } from './frame';
+import * as z from 'zod';
+import { askFor } from './asks';
+import { defineCheck, practice } from './frame';
 import { namedSides, sides, statedSide } from './sizes';
-import { commonAsks } from './wording';
-import { defineWritten } from './written';
 
-export const measuresStated = defineWritten({
+export const measuresStated = defineCheck({
   id: 'measures-stated',
   family: 'size',
-  title: 'Measurements are stated',
-  failureTitle: 'No measurements are stated',
   kinds: ['gap'],
-  basis: 'Width, height and depth tell one model and one size from another.',
-  innocent: 'The seller may expect that buyers know the model.',
-  settles: 'Width, height and depth with the tape in the photo.',
   source: practice,
+  data: z.strictObject({}),
   needs: { claims: ['measure'], listing: ['measures'] },
   run({ claims, listing }) {
     const measures = namedSides(
@@ -20,6 +16,6 @@ export const measuresStated = defineWritten({
       claims.measure.map(({ measure }) => measure),
     );
     if (sides.some((side) => statedSide(measures, side))) return [];
-    return [{ kind: 'gap', statement: 'The listing states no width, height or depth.', asks: [commonAsks.measures] }];
+    return [{ kind: 'gap', data: {}, asks: [askFor('measures', {})] }];
   },
 });

@@ -1,40 +1,35 @@
+import * as z from 'zod';
 import type { PhotoRead } from '../stamp/types';
-import { orCopied, readAsGiven } from './copies';
-import { practice } from './frame';
-import { askPhoto, listWords } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { askFor } from './asks';
+import { orWhyCopied, readAsGiven } from './copies';
+import { defineCheck, practice } from './frame';
+import { photoNumber } from './types';
 
 /** Bits of 64 in which two pictures of one photo may differ after scaling and compression. Own choice. */
 const sameBits = 3;
 
-export const photoReused = defineWritten({
+export const photoReused = defineCheck({
   id: 'photo-reused',
   family: 'photos',
-  title: 'Every photo is another photo',
-  failureTitle: 'The same photo is shown more than once',
   kinds: ['gap'],
-  basis: 'A photo shown twice shows nothing more the second time.',
-  innocent: 'Marketplaces and sellers upload a photo twice by mistake.',
-  settles: 'Another photo in its place.',
   source: practice,
+  data: z.strictObject({ photos: z.tuple([photoNumber, photoNumber]) }),
   needs: { photos: 'read' },
-  run({ photos, photoWords }) {
+  run({ photos, photoNumber: number }) {
     const read = readAsGiven(photos);
     const pairs = read.flatMap((first, index) =>
       read
         .slice(index + 1)
         .flatMap((second) => (sameHash(first, second) ? [[first.photoId, second.photoId] as const] : [])),
     );
-    const found = pairs.slice(0, 3).map(
-      ([a, b]): WrittenSpeech => ({
-        kind: 'gap',
-        key: `${a}/${b}`,
-        statement: `${listWords([photoWords(a), photoWords(b)])} show the same picture.`.replace(/^p/, 'P'),
-        photos: [a, b],
-        asks: [askPhoto('parts', 'Could you add photos of parts that are not shown yet?')],
-      }),
-    );
-    return orCopied(found, photos);
+    const found = pairs.slice(0, 3).map(([a, b]) => ({
+      kind: 'gap' as const,
+      key: `${a}/${b}`,
+      data: { photos: [number(a), number(b)] as [number | null, number | null] },
+      photos: [a, b],
+      asks: [askFor('parts-not-shown', {})],
+    }));
+    return orWhyCopied(found, photos);
   },
 });
 

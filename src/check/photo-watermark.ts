@@ -1,48 +1,40 @@
-import { orCopied } from './copies';
-import { practice } from './frame';
-import { askPhoto, quote } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import * as z from 'zod';
+import { askFor } from './asks';
+import { orWhyCopied } from './copies';
+import { defineCheck, practice } from './frame';
+import { photoNumber } from './types';
 
 const address =
   /\b(?:https?:\/\/)?(?:www\.)?([a-z0-9-]{3,40}(?:\.[a-z0-9-]{2,40})*\.(?:com|net|org|shop|store|co\.uk|uk|de|fr|it|es|nl|jp|eu|example))\b/i;
 
-export const photoWatermark = defineWritten({
+export const photoWatermark = defineCheck({
   id: 'photo-watermark',
   family: 'photos',
-  title: 'No photo carries the address of another site',
-  failureTitle: 'A photo carries the address of another site',
   kinds: ['doubt'],
-  basis: 'A photo with another site’s address in it was first shown there.',
-  innocent: 'The seller may sell there too, or the address may be printed on the maker’s own label.',
-  settles: 'A photo of the piece without the address.',
   source: practice,
+  data: z.strictObject({ photo: photoNumber, host: z.string() }),
   needs: { listing: ['url'], photos: 'read', makerName: true },
-  run({ listing, photos, photoWords, makerName }) {
+  run({ listing, photos, photoNumber: number, makerName }) {
     const own = hostOf(listing.url);
     // Words that a copy shows stand in the photo too; those that it shows none of may still be there.
-    const found = photos.flatMap((photo): WrittenSpeech[] => {
+    const found = photos.flatMap((photo) => {
       if (photo.state !== 'read') return [];
       for (const line of photo.printed) {
         const host = address.exec(line)?.[1]?.toLowerCase();
         if (!host || sameSite(host, own) || isMakers(host, makerName)) continue;
         return [
           {
-            kind: 'doubt',
+            kind: 'doubt' as const,
             key: photo.photoId,
-            statement: `${photoWords(photo.photoId).replace(/^p/, 'P')} carries the address ${quote(host)}, which is not this marketplace.`,
+            data: { photo: number(photo.photoId), host },
             photos: [photo.photoId],
-            asks: [
-              askPhoto(
-                'own-photo',
-                'Could you add photos of the piece itself, one of them with today’s date on a slip of paper?',
-              ),
-            ],
+            asks: [askFor('own-photo', {})],
           },
         ];
       }
       return [];
     });
-    return orCopied(found, photos);
+    return orWhyCopied(found, photos);
   },
 });
 

@@ -1,27 +1,22 @@
-import { practice } from './frame';
-import { askPhoto, countWords } from './wording';
-import { defineWritten } from './written';
+import * as z from 'zod';
+import { askFor } from './asks';
+import { defineCheck, practice } from './frame';
 
-export const photosChanged = defineWritten({
+export const photosChanged = defineCheck({
   id: 'photos-changed',
   family: 'changes',
-  title: 'No photo was taken away',
-  failureTitle: 'Photos were taken away since the last look',
   kinds: ['doubt'],
-  basis: 'A photo that was shown and is gone may have shown something that matters.',
-  innocent: 'The seller may have replaced poor photos with better ones.',
-  settles: 'The photos that are gone.',
   source: practice,
+  data: z.strictObject({ gone: z.number(), of: z.number(), left: z.number(), readAt: z.string() }),
   needs: { previous: true, listing: ['photos'] },
   run({ previous, listing }) {
     const now = new Set(listing.photos.flatMap(({ url, alternatives }) => [url, ...alternatives].map(fileOf)));
     // A page that makes its photos itself gives them new addresses each time: those say nothing about which are gone.
     const gone = previous.photos.filter(({ url }) => !url.startsWith('blob:') && !now.has(fileOf(url)));
     if (gone.length === 0 || listing.photos.length >= previous.photos.length) return [];
-    const day = previous.readAt.slice(0, 10);
-    const statement = `${countWords(gone.length, 'photo')} of ${previous.photos.length} shown on ${day} ${gone.length === 1 ? 'is' : 'are'} gone; ${listing.photos.length} are left.`;
-    const ask = askPhoto('gone-photos', 'Could you send me the photos that were in the listing before?');
-    return [{ kind: 'doubt', statement, asks: [ask] }];
+    const [of, left] = [previous.photos.length, listing.photos.length];
+    const data = { gone: gone.length, of, left, readAt: previous.readAt };
+    return [{ kind: 'doubt', data, asks: [askFor('gone-photos', {})] }];
   },
 });
 

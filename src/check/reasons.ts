@@ -15,6 +15,12 @@ export interface ReasonData {
   'photos-not-read': { unread: number; of: number; cause: string | null };
   'copies-only': { copies: number; of: number };
   'price-not-comparable': None;
+  'photos-too-weak': { weak: number; of: number };
+  'ground-not-measured': None;
+  'not-yet-stamped': None;
+  'stamp-only-in-copy': None;
+  'no-stamp-read': None;
+  'seller-not-named-twice': None;
 }
 export type ReasonId = keyof ReasonData;
 

@@ -1,8 +1,10 @@
+import * as z from 'zod';
 import type { Measurement, StampLine } from '../stamp/types';
-import { orCopied, readAsGiven } from './copies';
-import { practice } from './frame';
-import { commonAsks } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { askFor } from './asks';
+import { orWhyCopied, readAsGiven } from './copies';
+import { defineCheck, practice } from './frame';
+import { because } from './reasons';
+import { photoNumber } from './types';
 
 /**
  * From these shares on a stamp counts as uneven: depth between its ends, and the pitch of its characters.
@@ -12,34 +14,29 @@ import { defineWritten, type WrittenSpeech } from './written';
 const unevenDepth = 0.6;
 const unevenPitch = 0.35;
 
-export const stampEvenness = defineWritten({
+export const stampEvenness = defineCheck({
   id: 'stamp-evenness',
   family: 'code',
-  title: 'The stamp is even in depth and spacing',
-  failureTitle: 'The stamp looks uneven in depth or spacing',
   kinds: ['gap'],
-  basis: 'Characters of one die are struck together, at one pitch; characters struck by hand one by one are not.',
-  innocent:
-    'Many sound stamps are struck by hand, and worn or curved leather and light from one side make an even stamp look uneven.',
-  settles: 'Two photos of the stamp with light from different sides.',
   source: practice,
+  data: z.strictObject({ photo: photoNumber, faults: z.array(z.enum(['depth', 'pitch'])).min(1) }),
   needs: { decodings: true, photos: 'read' },
-  run({ decodings, photos, photoWords }) {
+  run({ decodings, photos, photoNumber: number }) {
     const lines = new Map(readAsGiven(photos).flatMap((photo) => photo.lines.map((line) => [line.id, line] as const)));
     const codes = decodings.filter(({ accepted, from }) => accepted && from.kind === 'photo');
-    if (codes.length === 0) return { cannotTell: 'no stamp was read from a photo' };
-    const found = codes.flatMap(({ from, id }): WrittenSpeech[] => {
+    if (codes.length === 0) return { cannotTell: because('no-stamp-read', {}) };
+    const found = codes.flatMap(({ from, id }) => {
       const line = from.kind === 'photo' ? lines.get(from.lineId) : undefined;
       if (!line) return [];
-      const faults = [
-        surely(line, 'depth-slope', unevenDepth) ? 'its depth changes from one end to the other' : '',
-        surely(line, 'pitch-spread', unevenPitch) ? 'its characters are unevenly spaced' : '',
-      ].filter(Boolean);
+      const faults: ('depth' | 'pitch')[] = [
+        ...(surely(line, 'depth-slope', unevenDepth) ? (['depth'] as const) : []),
+        ...(surely(line, 'pitch-spread', unevenPitch) ? (['pitch'] as const) : []),
+      ];
       if (faults.length === 0) return [];
-      const statement = `The stamp in ${photoWords(line.photoId)} looks uneven: ${faults.join(' and ')}. One photo cannot tell whether that is the light, wear or the way it was struck.`;
-      return [{ kind: 'gap', key: id, statement, photos: [line.photoId], asks: [commonAsks.stampPhoto] }];
+      const data = { photo: number(line.photoId), faults };
+      return [{ kind: 'gap' as const, key: id, data, photos: [line.photoId], asks: [askFor('stamp-photo', {})] }];
     });
-    return orCopied(
+    return orWhyCopied(
       found,
       photos.filter(({ photoId }) => codes.some(({ from }) => from.kind === 'photo' && from.photoId === photoId)),
     );

@@ -1,19 +1,16 @@
-import { shownCode } from './codes';
+import * as z from 'zod';
+import { askFor } from './asks';
 import { isCopy } from './copies';
-import { practice } from './frame';
-import { commonAsks } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { defineCheck, practice } from './frame';
+import { because } from './reasons';
+import { photoNumber } from './types';
 
-export const stampLegible = defineWritten({
+export const stampLegible = defineCheck({
   id: 'stamp-legible',
   family: 'photos',
-  title: 'The stamp in the photo could be read',
-  failureTitle: 'A stamp is shown but too unclear to read',
   kinds: ['gap'],
-  basis: 'A code counts as read only when its characters are certain enough.',
-  innocent: 'Blind stamps wear, and a flat light hides them.',
-  settles: 'A sharper photo of the stamp, or its characters typed in by hand.',
   source: practice,
+  data: z.strictObject({ photo: photoNumber, guess: z.string() }),
   needs: { decodings: true, photos: 'read' },
   run(facts) {
     const read = facts.decodings.filter((decoding) => decoding.accepted);
@@ -21,18 +18,16 @@ export const stampLegible = defineWritten({
     if (read.length > 0 || unclear.length === 0) return [];
     const copies = new Set(facts.photos.filter(isCopy).map(({ photoId }) => photoId));
     const judged = unclear.filter(({ from }) => from.kind === 'photo' && !copies.has(from.photoId));
-    if (judged.length === 0) return { cannotTell: 'the stamp was seen only in a copy of its photo' };
-    return judged.flatMap(({ from, code, readings, id }): WrittenSpeech[] => {
+    if (judged.length === 0) return { cannotTell: because('stamp-only-in-copy', {}) };
+    return judged.flatMap(({ from, code, readings, id }) => {
       if (from.kind !== 'photo') return [];
-      const best = readings[0]?.text ?? code;
-      const guess = best ? ` The best guess, ${shownCode(best)}, is not certain enough to count.` : '';
       return [
         {
-          kind: 'gap',
+          kind: 'gap' as const,
           key: id,
-          statement: `The stamp in ${facts.photoWords(from.photoId)} is too unclear to read.${guess}`,
+          data: { photo: facts.photoNumber(from.photoId), guess: readings[0]?.text ?? code },
           photos: [from.photoId],
-          asks: [commonAsks.stampPhoto],
+          asks: [askFor('stamp-photo', {})],
         },
       ];
     });

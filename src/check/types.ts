@@ -11,6 +11,9 @@ export type FindingKind = z.infer<typeof findingKindSchema>;
 export const sentenceDataSchema = z.record(z.string(), z.json());
 export type SentenceData = z.infer<typeof sentenceDataSchema>;
 
+/** A photo's place on the page, from 1; null for one that the page does not list. */
+export const photoNumber = z.number().nullable();
+
 /**
  * What to ask the seller so that a finding is settled: which question, and what it is made with. `topic` merges asks of
  * several findings into one question.

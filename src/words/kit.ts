@@ -34,17 +34,25 @@ export interface Kit {
   length: (mm: number) => string;
   /** Somebody's own words in the language's quotation marks, cut to what one line can hold. */
   quote: (words: string) => string;
+  /** A code, cut to what a sentence can hold. */
+  code: (text: string) => string;
+  /** "photo 3"; a photo that the page does not list has no number. */
+  photo: (number: number | null) => string;
   /** A sentence's first letter as a capital. */
   sentence: (words: string) => string;
 }
 
 const longestQuote = 80;
+/** A typed code may be of any length. */
+const longestCode = 40;
 const oneLine = (words: string) => {
   const line = words.replace(/\s+/g, ' ').trim();
   return line.length > longestQuote ? `${line.slice(0, longestQuote - 1).trimEnd()}…` : line;
 };
 
 interface Manner {
+  characters: string;
+  photo: readonly [numbered: string, other: string];
   locale: string;
   spans: SpanForms;
   quotes: readonly [string, string];
@@ -52,11 +60,20 @@ interface Manner {
 }
 
 const germanRegions = new Intl.DisplayNames('de', { type: 'region', fallback: 'code' });
-const english: Manner = { locale: 'en-GB', spans: englishSpans, quotes: ['“', '”'], place: placeName };
+const english: Manner = {
+  characters: 'characters',
+  photo: ['photo', 'a photo'],
+  locale: 'en-GB',
+  spans: englishSpans,
+  quotes: ['“', '”'],
+  place: placeName,
+};
 const manners: Record<Language, Manner> = {
   en: english,
   'en-XA': english,
   de: {
+    characters: 'Zeichen',
+    photo: ['Foto', 'ein Foto'],
     locale: 'de-DE',
     spans: germanSpans,
     quotes: ['„', '“'],
@@ -66,7 +83,7 @@ const manners: Record<Language, Manner> = {
 
 /** The kit of a language. */
 export function kitFor(language: Language): Kit {
-  const { locale, spans, quotes, place } = manners[language];
+  const { locale, spans, quotes, place, photo, characters } = manners[language];
   const plural = new Intl.PluralRules(locale);
   const number = (value: number, decimals = 0) =>
     new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(value);
@@ -95,6 +112,9 @@ export function kitFor(language: Language): Kit {
     price: (price) => priceSaid(price, locale),
     length: (mm) => `${number(mm / 10, mm % 10 === 0 ? 0 : 1)} cm`,
     quote: (words) => `${quotes[0]}${oneLine(words)}${quotes[1]}`,
+    code: (text) =>
+      text.length > longestCode ? `${text.slice(0, longestCode)}… (${number(text.length)} ${characters})` : text,
+    photo: (value) => (value === null ? photo[1] : `${photo[0]} ${value}`),
     sentence: (words) => words.charAt(0).toLocaleUpperCase(locale) + words.slice(1),
   };
 }

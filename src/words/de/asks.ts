@@ -1,5 +1,6 @@
 import type { AskWords } from '../asks-words';
 import { parts } from './parts';
+import { subjects } from './subjects';
 
 export const asks: AskWords = {
   'as-written': ({ words }) => words,
@@ -13,6 +14,16 @@ export const asks: AskWords = {
   payment: () => 'Ich möchte gern über den Marktplatz bezahlen. Ist Ihnen das recht?',
   'larger-photos': () => 'Könnten Sie größere Fotos schicken, vor allem vom Code, von den Henkeln und den Ecken?',
   'lower-price': () => 'Gibt es einen Grund für den niedrigeren Preis?',
+  'parts-not-shown': () => 'Könnten Sie Fotos von Teilen ergänzen, die noch nicht zu sehen sind?',
+  'parts-to-show': ({ parts: shown }, kit) =>
+    `Könnten Sie Fotos ergänzen, soweit noch nicht zu sehen: ${kit.list([...shown.map((part) => parts[part]), 'der Stempel'])}?`,
+  'first-photos': () => 'Könnten Sie Fotos von Vorderseite, Rückseite, Boden, Innenseite und Stempel ergänzen?',
+  'own-photo': () =>
+    'Könnten Sie Fotos des Stücks selbst ergänzen, eines davon mit dem heutigen Datum auf einem Zettel?',
+  'gone-photos': () => 'Könnten Sie mir die Fotos schicken, die vorher in der Anzeige waren?',
+  description: () => 'Könnten Sie Hersteller, Alter, Material, Maße und Zustand schriftlich beschreiben?',
+  'why-changed': ({ subject }) => `Könnten Sie mir sagen, warum in der Anzeige geändert wurde: ${subjects[subject]}?`,
+  'changed-hands': () => 'Hat das Stück seit der ersten Anzeige den Besitz gewechselt?',
   part: ({ part }) =>
     `Könnten Sie ein scharfes Foto ergänzen: ${parts[part]}? Wurde dort je etwas repariert oder ersetzt?`,
 };

@@ -33,5 +33,11 @@ export const reasons: ReasonWords = {
   'photos-not-read': ({ unread, of, cause }) => `${unread} von ${of} Fotos nicht gelesen${cause ? `: ${cause}` : ''}`,
   'copies-only': ({ copies, of }) =>
     `${copies} von ${of} Fotos nur als Kopie gelesen, die nichts über die Fotos des Angebots sagt`,
+  'photos-too-weak': ({ weak, of }) => `${weak} von ${of} Fotos zu klein oder zu unscharf, um einen Stempel zu zeigen`,
+  'ground-not-measured': () => 'der Grund um das Stück wurde in keinem Foto gemessen',
+  'not-yet-stamped': () => 'zur genannten Zeit stempelte der Hersteller noch nicht',
+  'stamp-only-in-copy': () => 'der Stempel war nur in einer Kopie seines Fotos zu sehen',
+  'no-stamp-read': () => 'in keinem Foto wurde ein Stempel gelesen',
+  'seller-not-named-twice': () => 'die Seite nennt nicht bei beiden Blicken, wer verkauft',
   'price-not-comparable': () => 'der frühere Preis ist nicht in derselben Währung bekannt',
 };

@@ -1,5 +1,6 @@
 import type { AskWords } from '../asks-words';
 import { parts } from './parts';
+import { subjects } from './subjects';
 
 export const asks: AskWords = {
   'as-written': ({ words }) => words,
@@ -12,5 +13,14 @@ export const asks: AskWords = {
   payment: () => 'I would like to pay through the marketplace. Is that all right with you?',
   'larger-photos': () => 'Could you send larger photos, above all of the stamp, the handles and the corners?',
   'lower-price': () => 'Is there a reason for the lower price?',
+  'parts-not-shown': () => 'Could you add photos of parts that are not shown yet?',
+  'parts-to-show': ({ parts: shown }, kit) =>
+    `Could you add photos of any of these that are not shown yet: ${kit.list([...shown.map((part) => parts[part]), 'the stamp'])}?`,
+  'first-photos': () => 'Could you add photos of the front, the back, the base, the inside and the stamp?',
+  'own-photo': () => 'Could you add photos of the piece itself, one of them with today’s date on a slip of paper?',
+  'gone-photos': () => 'Could you send me the photos that were in the listing before?',
+  description: () => 'Could you describe its maker, age, material, size and condition in writing?',
+  'why-changed': ({ subject }) => `Could you tell me why ${subjects[subject]} was changed in the listing?`,
+  'changed-hands': () => 'Has the piece changed hands since it was first listed?',
   part: ({ part }) => `Could you add a sharp photo of ${parts[part]}, and was it ever repaired or replaced?`,
 };

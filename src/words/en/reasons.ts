@@ -23,5 +23,11 @@ export const reasons: ReasonWords = {
   'photos-not-read': ({ unread, of, cause }) => `${unread} of ${of} photos not read${cause ? `: ${cause}` : ''}`,
   'copies-only': ({ copies, of }, kit) =>
     `${copies} of ${kit.count(of, { one: '# photo', other: '# photos' })} ${copies === 1 ? 'was read from a copy' : 'were read from copies'}, which ${copies === 1 ? 'says' : 'say'} nothing of the listing’s own`,
+  'photos-too-weak': ({ weak, of }) => `${weak} of ${of} photos too small or too blurred to show a stamp`,
+  'ground-not-measured': () => 'the ground around the piece was not measured in any photo',
+  'not-yet-stamped': () => 'the maker did not yet stamp at the claimed time',
+  'stamp-only-in-copy': () => 'the stamp was seen only in a copy of its photo',
+  'no-stamp-read': () => 'no stamp was read from a photo',
+  'seller-not-named-twice': () => 'the page does not name the seller at both looks',
   'price-not-comparable': () => 'the earlier price is not known in the same currency',
 };

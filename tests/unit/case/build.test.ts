@@ -134,7 +134,7 @@ describe('buildCase', { timeout: 60_000 }, () => {
     const before = buildCase(input({ listing: listingOf('Ondrasse Carryall 30', text.replace('1995', '1987')) }));
     const built = buildCase(input({ previous: lookAt(before) }));
     expect(kinds(built, 'doubt')).toEqual([
-      expect.stringMatching(/^claims-changed: On 2026-01-15 the listing gave the date/),
+      expect.stringMatching(/^claims-changed: On 15 January 2026 the listing gave the date/),
     ]);
     expect(built.previous?.claims).toEqual(before.claims);
   });

@@ -16,7 +16,7 @@ describe('claims-changed', () => {
 
   it('names what was said and what is said now', () => {
     expect(said(claimsChanged, facts({ previous: look({ claims: [madeIn(1987)] }), claims: [madeIn(1995)] }))).toEqual([
-      'doubt: On 2026-01-02 the listing gave the date of making as “made in 1987”; now it says “made in 1995”.',
+      'doubt: On 2 January 2026 the listing gave the date of making as “made in 1987”; now it says “made in 1995”.',
     ]);
   });
   it('is silent when the same is said in other words, or no more', () => {

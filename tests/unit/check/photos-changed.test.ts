@@ -17,7 +17,7 @@ describe('photos-changed', () => {
   const shownBefore = (count: number) => look({ photos: withPhotos(count).photos.map(({ id, url }) => ({ id, url })) });
   it('says how many photos are gone', () => {
     expect(said(photosChanged, facts({ previous: shownBefore(4), listing: withPhotos(2) }))).toEqual([
-      'doubt: 2 photos of 4 shown on 2026-01-02 are gone; 2 are left.',
+      'doubt: 2 photos of 4 shown on 2 January 2026 are gone; 2 are left.',
     ]);
   });
   it('is silent about photos that the page made itself, whose addresses never come twice', () => {

@@ -17,7 +17,7 @@ describe('seller-changed', () => {
   const named = (name: string) => withPhotos(1, { seller: { ...emptyListing.seller, name: stated(name) } });
   it('doubts another seller', () => {
     expect(said(sellerChanged, facts({ previous: look({ seller: 'mina' }), listing: named('pavel') }))).toEqual([
-      'doubt: On 2026-01-02 the seller was “mina”; now it is “pavel”.',
+      'doubt: On 2 January 2026 the seller was “mina”; now it is “pavel”.',
     ]);
   });
   it('is silent on the same and cannot tell without a name', () => {

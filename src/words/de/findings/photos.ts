@@ -1,12 +1,115 @@
 import type { WordsFor } from '../../finding-words';
+import { parts as partNames } from '../parts';
 
-export const photos: WordsFor<'photo-large-enough'> = {
+type Photos =
+  | 'photo-large-enough'
+  | 'photo-reused'
+  | 'photo-screenshot'
+  | 'photo-stock-like'
+  | 'photo-watermark'
+  | 'photos-offered'
+  | 'parts-shown'
+  | 'stamp-close-up'
+  | 'stamp-legible'
+  | 'stamp-evenness';
+
+const faults = {
+  depth: 'die Tiefe ändert sich von einem Ende zum anderen',
+  pitch: 'die Zeichen stehen ungleich weit auseinander',
+} as const;
+
+export const photos: WordsFor<Photos> = {
   'photo-large-enough': {
     title: 'Die Fotos sind groß genug für Einzelheiten',
     failureTitle: 'Alle Fotos sind zu klein für Einzelheiten',
-    statement: ({ longestPx }, kit) => `Das größte Foto ist ${kit.number(longestPx)} Pixel lang.`,
     rule: 'Einzelheiten wie Stiche und Prägungen brauchen Fotos von einer gewissen Größe.',
+    statement: ({ longestPx }) => `Das größte Foto ist ${longestPx} Pixel lang.`,
     innocent: 'Manche Marktplätze verkleinern, was hochgeladen wird.',
     settles: 'Größere Fotos, auch per Nachricht.',
+  },
+  'photo-reused': {
+    title: 'Jedes Foto ist ein anderes',
+    failureTitle: 'Dasselbe Foto ist mehrmals zu sehen',
+    rule: 'Ein zweimal gezeigtes Foto zeigt beim zweiten Mal nichts Neues.',
+    statement: ({ photos: same }, kit) => `${kit.sentence(kit.list(same.map(kit.photo)))} zeigen dasselbe Bild.`,
+    innocent: 'Marktplätze und Verkäufer laden ein Foto aus Versehen doppelt hoch.',
+    settles: 'Ein anderes Foto an seiner Stelle.',
+  },
+  'photo-screenshot': {
+    title: 'Kein Foto ist das Bild eines Bildschirms',
+    failureTitle: 'Ein Foto sieht wie das Bild eines Bildschirms aus',
+    rule: 'Ein Bildschirmfoto zeigt, was eine andere Seite zeigte, nicht das Stück in den Händen des Verkäufers.',
+    statement: ({ photo, sign }, kit) =>
+      `${kit.sentence(kit.photo(photo))} hat die Form eines Telefonbildschirms und zeigt ${kit.quote(sign)}.`,
+    innocent: 'Vielleicht soll die Seite eines Ladens die Größe oder den Preis zeigen.',
+    settles: 'Dieselbe Ansicht als Foto des Stücks selbst.',
+  },
+  'photo-stock-like': {
+    title: 'Kein Foto hat den ebenen weißen Grund eines Katalogbilds',
+    failureTitle: 'Ein Foto sieht wie ein Katalogbild aus',
+    rule: 'Katalogbilder haben einen völlig ebenen weißen Grund; eine Kamera zu Hause lässt dort Schatten und Korn.',
+    statement: ({ photos: even }, kit) =>
+      `${kit.sentence(kit.list(even.map(kit.photo)))} ${even.length === 1 ? 'hat' : 'haben'} einen ebenen weißen Grund ohne das Korn einer Kamera.`,
+    innocent: 'Ein zu Hause auf weißem Papier fotografiertes und vom Telefon freigestelltes Stück sieht ebenso aus.',
+    settles: 'Ein Foto des Stücks, wo es liegt, mit dem heutigen Datum auf einem Zettel.',
+  },
+  'photo-watermark': {
+    title: 'Kein Foto trägt die Adresse einer anderen Seite',
+    failureTitle: 'Ein Foto trägt die Adresse einer anderen Seite',
+    rule: 'Ein Foto mit der Adresse einer anderen Seite war zuerst dort zu sehen.',
+    statement: ({ photo, host }, kit) =>
+      `${kit.sentence(kit.photo(photo))} trägt die Adresse ${kit.quote(host)}, die nicht zu diesem Marktplatz gehört.`,
+    innocent: 'Vielleicht wird auch dort verkauft, oder die Adresse steht auf dem Etikett des Herstellers.',
+    settles: 'Ein Foto des Stücks ohne die Adresse.',
+  },
+  'photos-offered': {
+    title: 'Das Angebot hat Fotos',
+    failureTitle: 'Das Angebot hat kein Foto',
+    rule: 'Auf Bilder des Stücks selbst achten.',
+    statement: () => 'Die Seite zeigt kein Foto des Stücks.',
+    innocent: 'Vielleicht laden die Fotos erst nach einem Klick, oder die Seite war nicht ganz lesbar.',
+    settles: 'Fotos des Stücks selbst.',
+  },
+  'parts-shown': {
+    title: 'Es gibt so viele Fotos wie Teile, die zu sehen sein sollten',
+    failureTitle: 'Es gibt weniger Fotos als Teile, die zu sehen sein sollten',
+    rule: 'Ein Foto zeigt einen Teil gut; auf Bilder des Stücks selbst achten.',
+    statement: ({ photos: shown, parts }, kit) =>
+      `${kit.count(shown, { one: '# Foto', other: '# Fotos' })} für ${parts.length + 1} Teile: ${kit.list([...parts.map((part) => partNames[part]), 'der Stempel'])}.`,
+    innocent: 'Ein Foto kann mehrere Teile zeigen, und manche Marktplätze erlauben nur wenige.',
+    settles: 'Fotos der genannten Teile.',
+  },
+  'stamp-close-up': {
+    title: 'Ein Foto zeigt den Stempel',
+    failureTitle: 'Kein Foto zeigt den Stempel aus der Nähe',
+    rule: 'Der Stempel datiert ein Stück; man sollte ihn sehen und nicht nur davon hören.',
+    statement: ({ photos: shown }, kit) =>
+      kit.count(shown, {
+        one: 'Das eine Foto zeigt den Stempel nicht.',
+        other: 'Keines der # Fotos zeigt den Stempel.',
+      }),
+    innocent: 'Viele wissen nicht, dass der Stempel wichtig ist.',
+    settles: 'Ein scharfes, nahes Foto des Stempels.',
+  },
+  'stamp-legible': {
+    title: 'Der Stempel im Foto war lesbar',
+    failureTitle: 'Ein Stempel ist zu sehen, aber zu undeutlich',
+    rule: 'Ein Code gilt nur als gelesen, wenn seine Zeichen sicher genug sind.',
+    statement: ({ photo, guess }, kit) =>
+      guess === ''
+        ? `Der Stempel in ${kit.photo(photo)} ist zu undeutlich zum Lesen.`
+        : `Der Stempel in ${kit.photo(photo)} ist zu undeutlich zum Lesen. Am ehesten ${kit.code(guess)}, aber nicht sicher genug.`,
+    innocent: 'Blinde Prägungen nutzen sich ab, und flaches Licht verbirgt sie.',
+    settles: 'Ein schärferes Foto des Stempels, oder seine Zeichen von Hand eingegeben.',
+  },
+  'stamp-evenness': {
+    title: 'Der Stempel ist gleichmäßig tief und weit',
+    failureTitle: 'Der Stempel wirkt ungleich tief oder weit',
+    rule: 'Zeichen eines Prägestocks werden zusammen geschlagen, in gleichem Abstand; einzeln von Hand geschlagene nicht.',
+    statement: ({ photo, faults: seen }, kit) =>
+      `Der Stempel in ${kit.photo(photo)} wirkt ungleichmäßig: ${kit.list(seen.map((fault) => faults[fault]))}. Ein Foto allein sagt nicht, ob das am Licht, an der Abnutzung oder am Schlagen liegt.`,
+    innocent:
+      'Viele Stempel sind von Hand geschlagen, und abgenutztes oder gewölbtes Leder und seitliches Licht lassen auch gleichmäßige ungleich wirken.',
+    settles: 'Zwei Fotos des Stempels mit Licht von verschiedenen Seiten.',
   },
 };

@@ -1,5 +1,7 @@
 import type { FindingCatalogue } from '../../finding-words';
 import { changes } from './changes';
 import { photos } from './photos';
+import { size } from './size';
+import { text } from './text';
 
-export const findings: FindingCatalogue = { ...changes, ...photos };
+export const findings: FindingCatalogue = { ...changes, ...photos, ...size, ...text };

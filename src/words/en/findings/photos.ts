@@ -1,12 +1,112 @@
 import type { WordsFor } from '../../finding-words';
+import { parts as partNames } from '../parts';
 
-export const photos: WordsFor<'photo-large-enough'> = {
+type Photos =
+  | 'photo-large-enough'
+  | 'photo-reused'
+  | 'photo-screenshot'
+  | 'photo-stock-like'
+  | 'photo-watermark'
+  | 'photos-offered'
+  | 'parts-shown'
+  | 'stamp-close-up'
+  | 'stamp-legible'
+  | 'stamp-evenness';
+
+const faults = {
+  depth: 'its depth changes from one end to the other',
+  pitch: 'its characters are unevenly spaced',
+} as const;
+
+export const photos: WordsFor<Photos> = {
   'photo-large-enough': {
     title: 'Photos are large enough to see details',
     failureTitle: 'All photos are too small to see details',
-    statement: ({ longestPx }, kit) => `The largest photo is ${kit.number(longestPx)} pixels long.`,
     rule: 'Details such as stitches and stamps need photos of some size.',
+    statement: ({ longestPx }) => `The largest photo is ${longestPx} pixels long.`,
     innocent: 'Some marketplaces shrink what sellers upload.',
     settles: 'Larger photos, also by message.',
+  },
+  'photo-reused': {
+    title: 'Every photo is another photo',
+    failureTitle: 'The same photo is shown more than once',
+    rule: 'A photo shown twice shows nothing more the second time.',
+    statement: ({ photos: same }, kit) => `${kit.sentence(kit.list(same.map(kit.photo)))} show the same picture.`,
+    innocent: 'Marketplaces and sellers upload a photo twice by mistake.',
+    settles: 'Another photo in its place.',
+  },
+  'photo-screenshot': {
+    title: 'No photo is a picture of a screen',
+    failureTitle: 'A photo looks like a picture of a screen',
+    rule: 'A screenshot shows what another page showed, not the piece in the seller’s hands.',
+    statement: ({ photo, sign }, kit) =>
+      `${kit.sentence(kit.photo(photo))} has the shape of a phone screen and shows ${kit.quote(sign)}.`,
+    innocent: 'The seller may show a shop’s page for the size or the price.',
+    settles: 'The same view as a photo of the piece itself.',
+  },
+  'photo-stock-like': {
+    title: 'No photo stands on the even white ground of a catalogue picture',
+    failureTitle: 'A photo looks like a catalogue picture',
+    rule: 'Catalogue pictures stand on a perfectly even white ground; a camera at home leaves shade and grain there.',
+    statement: ({ photos: even }, kit) =>
+      `${kit.sentence(kit.list(even.map(kit.photo)))} ${even.length === 1 ? 'stands' : 'stand'} on an even white ground without the grain of a camera.`,
+    innocent: 'A piece photographed at home on a white sheet, then cut out by the phone, looks the same.',
+    settles: 'A photo of the piece itself where it lies, with today’s date on a slip of paper.',
+  },
+  'photo-watermark': {
+    title: 'No photo carries the address of another site',
+    failureTitle: 'A photo carries the address of another site',
+    rule: 'A photo with another site’s address in it was first shown there.',
+    statement: ({ photo, host }, kit) =>
+      `${kit.sentence(kit.photo(photo))} carries the address ${kit.quote(host)}, which is not this marketplace.`,
+    innocent: 'The seller may sell there too, or the address may be printed on the maker’s own label.',
+    settles: 'A photo of the piece without the address.',
+  },
+  'photos-offered': {
+    title: 'The listing has photos',
+    failureTitle: 'The listing has no photo',
+    rule: 'Look for pictures of the actual item.',
+    statement: () => 'The page offers no photo of the piece.',
+    innocent: 'The photos may load only after a click, or the page could not be read in full.',
+    settles: 'Photos of the piece itself.',
+  },
+  'parts-shown': {
+    title: 'There are as many photos as parts to be seen',
+    failureTitle: 'There are fewer photos than parts to be seen',
+    rule: 'One photo shows one part well; look for pictures of the actual piece.',
+    statement: ({ photos: shown, parts }, kit) =>
+      `${kit.count(shown, { one: '# photo', other: '# photos' })} for ${parts.length + 1} parts to be seen: ${kit.list([...parts.map((part) => partNames[part]), 'the stamp'])}.`,
+    innocent: 'One photo may show several parts, and some marketplaces allow only a few.',
+    settles: 'Photos of the parts named.',
+  },
+  'stamp-close-up': {
+    title: 'A photo shows the stamp',
+    failureTitle: 'No photo shows the stamp close up',
+    rule: 'The stamp is what dates a piece; a buyer should see it and not only be told.',
+    statement: ({ photos: shown }, kit) =>
+      `None of the ${kit.count(shown, { one: '# photo', other: '# photos' })} shows the stamp.`,
+    innocent: 'Many sellers do not know that the stamp matters.',
+    settles: 'A sharp, close photo of the stamp.',
+  },
+  'stamp-legible': {
+    title: 'The stamp in the photo could be read',
+    failureTitle: 'A stamp is shown but too unclear to read',
+    rule: 'A code counts as read only when its characters are certain enough.',
+    statement: ({ photo, guess }, kit) =>
+      guess === ''
+        ? `The stamp in ${kit.photo(photo)} is too unclear to read.`
+        : `The stamp in ${kit.photo(photo)} is too unclear to read. The best guess, ${kit.code(guess)}, is not certain enough to count.`,
+    innocent: 'Blind stamps wear, and a flat light hides them.',
+    settles: 'A sharper photo of the stamp, or its characters typed in by hand.',
+  },
+  'stamp-evenness': {
+    title: 'The stamp is even in depth and spacing',
+    failureTitle: 'The stamp looks uneven in depth or spacing',
+    rule: 'Characters of one die are struck together, at one pitch; characters struck by hand one by one are not.',
+    statement: ({ photo, faults: seen }, kit) =>
+      `The stamp in ${kit.photo(photo)} looks uneven: ${kit.list(seen.map((fault) => faults[fault]))}. One photo cannot tell whether that is the light, wear or the way it was struck.`,
+    innocent:
+      'Many sound stamps are struck by hand, and worn or curved leather and light from one side make an even stamp look uneven.',
+    settles: 'Two photos of the stamp with light from different sides.',
   },
 };
