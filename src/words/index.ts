@@ -5,4 +5,5 @@ export { languageNames } from './language-names';
 export { composeMessage } from './message/compose';
 export { type MessageLanguage, messageLanguageOf, messageLanguages } from './message/languages';
 export { describeCheck, sayAsk, sayFinding, sayQuestion, sayReason } from './say';
-export { chooseLanguage, chosenLanguage, kit, onLanguage, type ScreenWords, strings } from './screens';
+export type { ScreenWords } from './screen-words';
+export { chooseLanguage, chosenLanguage, kit, onLanguage, strings } from './screens';

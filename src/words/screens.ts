@@ -3,10 +3,7 @@ import { type Kit, kitFor } from './kit';
 import type { Language } from './language';
 import { live } from './live';
 import { pseudo } from './pseudo';
-import type { Widen } from './widen';
-
-/** Every word of the screens, as each language has to have it. */
-export type ScreenWords = Widen<typeof english>;
+import type { ScreenWords } from './screen-words';
 
 const written: Partial<Record<Language, ScreenWords>> & { en: ScreenWords } = { en: english, 'en-XA': pseudo(english) };
 const listeners = new Set<() => void>();

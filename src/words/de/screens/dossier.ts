@@ -1,0 +1,36 @@
+import type { ScreenWords } from '../../screen-words';
+
+/** The words of the dossier. */
+export const dossierStrings: ScreenWords['dossier'] = {
+  open: 'Dossier',
+  openOf: (title) => `Dossier zu ${title}`,
+  kind: 'Dossier eines Angebots',
+  back: 'Zurück zum Fall',
+  print: 'Drucken',
+  save: 'Als Datei sichern',
+  opening: 'Wird geöffnet…',
+  missing:
+    'Dieser Fall steht nicht auf der Merkliste. Vielleicht wurde er gelöscht oder in einem anderen Browser gesichert.',
+  face: 'Das erste Foto des Angebots',
+  listing: 'Das Angebot',
+  address: 'Adresse',
+  seller: 'Verkauft von',
+  photos: 'Fotos im Angebot',
+  read: 'Seite gelesen',
+  judged: 'Beurteilt',
+  history: 'Deine Aufzeichnung',
+  status: 'Stand',
+  saved: 'Gesichert',
+  changed: 'Zuletzt geändert',
+  before: 'Schon gelesen',
+  priceThen: (price) => `damals ${price}`,
+  noNote: 'Keine Notiz.',
+  noPicture: 'Davon wurde kein Bild behalten.',
+  chance: (share) => `${share} nach dieser Lesart`,
+  unclearTitle: 'Zeilen, die nicht sicher genug sind, um als gelesen zu gelten',
+  number: (number, statement) => `${number}. ${statement}`,
+  settles: (numbers) => `klärt ${numbers.length === 1 ? 'Befund' : 'die Befunde'} ${numbers.join(', ')}`,
+  neverOpened: 'nie geöffnet.',
+  tooWeak: 'zu klein oder zu unscharf, um zu sagen, was sie zeigen.',
+  cannotTell: 'Prüfungen, die nichts sagen können',
+};
