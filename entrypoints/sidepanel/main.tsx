@@ -1,7 +1,7 @@
 import '../../src/bridge/plain-validation';
-import { render } from 'preact';
 import { browser } from '../../src/bridge/browser';
 import { Panel } from '../../src/ui/panel/Panel';
+import { renderSpoken } from '../../src/ui/render-spoken';
 
 /** The panel belongs to the tab in its address; a panel opened from the browser's own menu takes the visible tab. */
 async function ownTab(): Promise<number | undefined> {
@@ -12,4 +12,4 @@ async function ownTab(): Promise<number | undefined> {
 }
 
 const tabId = await ownTab();
-if (tabId !== undefined) render(<Panel tabId={tabId} />, document.body);
+if (tabId !== undefined) await renderSpoken(() => <Panel tabId={tabId} />, document.body);

@@ -1,5 +1,5 @@
 import '../../src/bridge/plain-validation';
-import { render } from 'preact';
+import { renderSpoken } from '../../src/ui/render-spoken';
 import { FullPage } from '../../src/ui/watchlist/FullPage';
 
-render(<FullPage />, document.body);
+await renderSpoken(() => <FullPage />, document.body);

@@ -1,3 +1,4 @@
+import { screens as german } from './de/screens';
 import { screens as english } from './en/screens';
 import { type Kit, kitFor } from './kit';
 import type { Language } from './language';
@@ -5,12 +6,12 @@ import { live } from './live';
 import { pseudo } from './pseudo';
 import type { ScreenWords } from './screen-words';
 
-const written: Partial<Record<Language, ScreenWords>> & { en: ScreenWords } = { en: english, 'en-XA': pseudo(english) };
+const written: Record<Language, ScreenWords> = { en: english, de: german, 'en-XA': pseudo(english) };
 const listeners = new Set<() => void>();
 let chosen: Language = 'en';
 
 /** The words of the chosen language. */
-export const strings: ScreenWords = live(() => written[chosen] ?? written.en);
+export const strings: ScreenWords = live(() => written[chosen]);
 
 /** The kit of the chosen language. */
 export const kit: Kit = live(() => kitFor(chosen));

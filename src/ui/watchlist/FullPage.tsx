@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { strings } from '../../words';
 import { DossierPage } from '../dossier/DossierPage';
+import { LanguageChoice } from '../LanguageChoice';
 import { MakersSection } from '../makers/MakersSection';
 import { WatchSection } from './WatchSection';
 
@@ -37,6 +38,7 @@ export function FullPage() {
     <main>
       <header class="full-page-header">
         <h1>{strings.product}</h1>
+        <LanguageChoice />
       </header>
       <nav aria-label={strings.tabs.label}>
         <ul class="tabs">

@@ -10,6 +10,7 @@ import { watchStrings } from './watch';
 /** Every word of the screens, in one typed place. Functions take what a sentence needs and give the whole sentence. */
 export const screens = {
   product: 'Tellstamp',
+  language: 'Language',
   kinds: {
     contradiction: { one: 'contradiction', many: 'contradictions', sign: '≠' },
     doubt: { one: 'doubt', many: 'doubts', sign: '?' },

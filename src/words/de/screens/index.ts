@@ -1,0 +1,233 @@
+import type { ScreenWords } from '../../screen-words';
+import { axisStrings } from './axis';
+import { copiesStrings } from './copies';
+import { dossierStrings } from './dossier';
+import { makerStrings } from './makers';
+import { watchStrings } from './watch';
+
+const kinds: ScreenWords['kinds'] = {
+  contradiction: { one: 'Widerspruch', many: 'Widersprüche', sign: '≠' },
+  doubt: { one: 'Zweifel', many: 'Zweifel', sign: '?' },
+  gap: { one: 'offener Punkt', many: 'offene Punkte', sign: '…' },
+  agreement: { one: 'Übereinstimmung', many: 'Übereinstimmungen', sign: '=' },
+};
+const photos = (number: number) => (number === 1 ? '1 Foto' : `${number} Fotos`);
+
+/** Every word of the screens in German; whole sentences, and nobody is accused. */
+export const screens: ScreenWords = {
+  product: 'Tellstamp',
+  language: 'Sprache',
+  kinds,
+  counted: (kind, number) => `${number} ${number === 1 ? kinds[kind].one : kinds[kind].many}`,
+
+  stage: {
+    opening: 'Wird geöffnet…',
+    page: 'Die Seite wird gelesen…',
+    photos: (done, of) => `Fotos werden gelesen, ${done} von ${of} fertig…`,
+    stopped: (read, of) => `Angehalten nach ${read} von ${photos(of)}.`,
+    done: (of, copies) =>
+      of === 0 ? 'Seite gelesen.' : `Seite und ${photos(of)} gelesen${copiesStrings.among(copies, of)}.`,
+    doneBut: (read, of, copies, late) =>
+      `Seite gelesen, dazu ${read} von ${photos(of)}${copiesStrings.among(copies, read)}.${late === 0 ? '' : ` ${late} ${late === 1 ? 'hat' : 'haben'} bisher nicht geantwortet.`}`,
+    stop: 'Anhalten',
+    goOn: 'Den Rest lesen',
+    again: 'Noch einmal lesen',
+  },
+
+  lapsed: {
+    title: 'Diese Seite kann noch nicht gelesen werden',
+    first:
+      'Tellstamp liest eine Seite nur auf deinen Wunsch. Klicke in der Leiste des Browsers auf Tellstamp, um diese zu lesen.',
+    moved:
+      'Du bist auf eine andere Website gegangen, und das Recht, einen Tab zu lesen, endet dort. Klicke in der Leiste des Browsers auf Tellstamp, um diese Seite zu lesen.',
+  },
+  moved: { text: 'Die Seite hat sich geändert, seit sie gelesen wurde.', read: 'Diese Seite lesen' },
+  trouble: { title: 'Das hat nicht geklappt', tryAgain: 'Noch einmal versuchen' },
+  notListing: {
+    none: 'Auf dieser Seite ist kein Angebot. Öffne die Seite eines Stücks und lies noch einmal.',
+    list: 'Diese Seite zeigt viele Stücke. Öffne die Seite eines davon und lies noch einmal.',
+  },
+  demoMaker: 'Die Herstellerdatei ist zur Vorführung erfunden.',
+  inventedName: (maker) => `${maker} (erfunden)`,
+  makerFile: (maker) => `Verglichen mit der Herstellerdatei „${maker}“.`,
+
+  summary: { title: 'Was feststeht', nothing: 'Noch nichts gefunden.' },
+  findings: {
+    title: 'Befunde',
+    against: 'Was gegeneinander steht',
+    gaps: 'Was noch offen ist',
+    agreements: 'Was zusammenpasst',
+    basis: 'Beruht auf',
+    innocent: 'Gewöhnlicher Grund',
+    settles: 'Was es klären würde',
+    source: 'Quelle',
+    weight: 'Wie sicher ist das?',
+    cannotTell: (number) =>
+      number === 1 ? 'Eine Prüfung kann nichts sagen' : `${number} Prüfungen können nichts sagen`,
+  },
+  sources: {
+    published: 'veröffentlicht',
+    memory: 'aus dem Gedächtnis, nicht geprüft',
+    practice: 'üblich, ohne Quelle',
+    'maker-file': 'Herstellerdatei',
+    listing: 'das Angebot',
+    photo: 'das Foto',
+    user: 'du',
+  },
+
+  stamp: {
+    title: 'Was der Stempel sagt',
+    waiting: 'Noch wurde kein Foto gelesen.',
+    none: 'In den gelesenen Fotos wurde kein Stempel gefunden.',
+    read: (code) => `Gelesen als ${code}`,
+    unsure: 'Nicht sicher genug, um als gelesen zu gelten',
+    unclear: (number) =>
+      `${number === 1 ? 'Eine weitere Zeile' : `${number} weitere Zeilen`}, nicht sicher genug, um als gelesen zu gelten`,
+    candidates: 'Vielleicht',
+    share: (probability) => `${Math.round(probability * 100)} von 100`,
+    noSystem: 'Keine Datei erklärt ihn bisher.',
+    misfit: (slot, value, expected) => `${slot} ${value}: erwartet ${expected}`,
+    nearest: (text, difference, system) => `Nahe: ${text}${difference ? ` (${difference})` : ''}, nach ${system}`,
+    barely: (system, says) => `Nach ${system} wäre er ${says}, aber nicht sicher genug.`,
+    inPhoto: (number, copy = '') => (copy === '' ? `Foto ${number}` : `Foto ${number}, ${copy}`),
+    inListing: 'Im Angebot zitiert',
+    typed: 'Von dir eingegeben',
+    pictureOf: (number) => `Die gestempelte Zeile in Foto ${number}`,
+    type: 'Gib den Code ein, wie du ihn siehst',
+    typeHint: 'Buchstaben und Ziffern; Leerzeichen sind gleich.',
+    typeTooLong: (most) => `Das ist kein Stempel: Ein Code hat höchstens ${most} Zeichen.`,
+    typeAction: 'Deuten',
+    remove: (code) => `${code} entfernen`,
+    reading: (system) => `nach ${system}`,
+    family: (shape) => `nur seiner Form, ${shape}`,
+    slot: 'Gruppe',
+    characters: 'Zeichen',
+    says: 'Sagt',
+    otherReadings: (number) => (number === 1 ? 'eine andere Lesart' : `${number} andere Lesarten`),
+  },
+  marks: {
+    title: 'Zeichen am Stück',
+    inListing: 'Im Angebot genannt',
+    notVerified: 'Nicht geprüft.',
+  },
+  axis: axisStrings,
+  photos: {
+    title: 'Fotos',
+    alone: (number) => `Foto ${number}`,
+    numbered: (numbers) => `${numbers.length === 1 ? 'Foto' : 'Fotos'} ${numbers.join(', ')}`,
+    shows: 'zeigt einen Stempel',
+    showsNone: 'kein Stempel gefunden',
+    seesNone: 'kein Stempel zu sehen',
+    tooWeak: 'zu schwach, um es zu sagen',
+    unread: 'nicht gelesen',
+    waiting: 'wartet',
+    byHand: (number) => `Foto ${number} näher ansehen`,
+    close: 'Schließen',
+    turn: 'Nach rechts drehen',
+    invert: 'Umkehren',
+    zone: 'Zu lesender Ausschnitt',
+    left: 'Links',
+    top: 'Oben',
+    right: 'Rechts',
+    bottom: 'Unten',
+    whole: 'Ganzes Foto',
+    read: 'Diesen Ausschnitt lesen',
+    reading: 'Wird gelesen…',
+    found: (number) =>
+      number === 0
+        ? 'Hier wurde keine gestempelte Zeile gefunden.'
+        : `${number === 1 ? 'Eine Zeile' : `${number} Zeilen`} gefunden.`,
+    allow: (hosts) => `Lesen von ${hosts} erlauben`,
+    noAllowing:
+      'In einem privaten Fenster wird keine Website dauerhaft erlaubt: Der Browser würde ihren Namen behalten.',
+    notRead: (unread, of) => `${unread} von ${photos(of)} nicht gelesen`,
+  },
+  copies: copiesStrings,
+  claims: {
+    title: 'Was das Angebot sagt',
+    none: 'Das Angebot sagt nichts, was sich prüfen lässt.',
+    kinds: {
+      made: 'Hergestellt',
+      bought: 'Gekauft',
+      condition: 'Zustand',
+      material: 'Material',
+      replaced: 'Ersetzt oder repariert',
+      measure: 'Größe',
+      maker: 'Hersteller',
+      model: 'Modell',
+      origin: 'Herkunft',
+      code: 'Code',
+      'no-code': 'Code',
+      price: 'Preis',
+      'sale-channel': 'Wie gekauft',
+      'payment-outside': 'Bezahlung',
+      returns: 'Rückgabe',
+      'hedged-authorship': 'Hersteller',
+    },
+  },
+  pick: {
+    title: 'Wurde etwas falsch gelesen oder gar nicht?',
+    field: 'Feld',
+    point: 'Auf der Seite zeigen',
+    invite: (field) =>
+      `Klicke auf: ${field}. Pfeiltasten gehen zu den Elementen ringsum, Enter nimmt es, Escape bricht ab.`,
+    waiting: 'Klicke es auf der Seite an. Escape bricht ab.',
+    end: 'Nicht mehr zeigen',
+    nothing: 'Nichts wurde gewählt.',
+    kept: 'Von dir gezeigt, für diese Website gemerkt:',
+    undo: (field) => `${field} vergessen`,
+    fields: {
+      title: 'Titel',
+      description: 'Beschreibung',
+      price: 'Preis',
+      maker: 'Hersteller',
+      model: 'Modell',
+      condition: 'Zustand',
+      measures: 'Maße',
+      colour: 'Farbe',
+      material: 'Material',
+      itemCode: 'Artikelnummer',
+      posted: 'Tag der Anzeige',
+      returns: 'Rückgabe',
+      shipping: 'Versand',
+      payment: 'Bezahlung',
+      seller: 'Verkäufer',
+      photo: 'ein Foto',
+    },
+  },
+  questions: {
+    title: 'Was zu fragen ist',
+    none: 'Nichts zu fragen.',
+    photo: 'Foto',
+    copy: 'Als eine Nachricht kopieren',
+    copied: 'Kopiert. Füge sie in die Nachrichten des Marktplatzes ein.',
+    notCopied: 'Der Browser erlaubte das Kopieren nicht. Markiere den Text unten und kopiere ihn.',
+    settles: (number) => (number === 1 ? 'klärt einen Befund' : `klärt ${number} Befunde`),
+    message: 'Die Nachricht',
+    language: 'Sprache der Nachricht',
+  },
+  notRead: { title: 'Was nicht gelesen werden konnte' },
+  save: {
+    save: 'Auf die Merkliste',
+    update: 'Auch diesen Blick behalten',
+    saved: (day) => `Gesichert am ${day}`,
+    savedNow: 'Gesichert.',
+    open: 'Merkliste',
+    openCase: 'Den gesicherten Fall öffnen',
+    private: 'Das ist ein privates Fenster: Nichts wird behalten.',
+    changed: 'Der gesicherte Fall ist anders als das, was jetzt zu lesen ist.',
+  },
+  cautions: {
+    title: 'Bevor du dich darauf verlässt',
+    lines: [
+      'Hier werden Angaben nebeneinander gestellt. Wer das Stück gemacht hat, sagt das nicht: Frage dafür eine sachkundige Prüfstelle.',
+      'Bezahle auf dem Marktplatz, wo sein Schutz gilt.',
+      'Wenn etwas nicht stimmt, melde es dem Marktplatz und nicht öffentlich.',
+      'Was du nach dem Kauf tun kannst, hängt vom Recht an deinem Ort und dem des Verkäufers ab.',
+    ],
+  },
+  watch: watchStrings,
+  makers: makerStrings,
+  dossier: dossierStrings,
+  tabs: { label: 'Bereiche', watch: 'Merkliste', makers: 'Herstellerdateien' },
+};
