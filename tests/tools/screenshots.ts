@@ -1,50 +1,76 @@
+import { readdirSync } from 'node:fs';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
-import { type Browser, launch, openPanel, openTab } from '../../tests/browser/launch';
-import { clickToolbar } from '../../tests/browser/toolbar';
-import { startMarket } from '../../tests/market/server';
-import { builtInMakers } from '../maker';
+import { builtInMakers } from '../../src/maker';
+import { type Browser, launch, openPanel, openTab } from '../browser/launch';
+import { clickToolbar } from '../browser/toolbar';
+import { startMarket } from '../market/server';
 
-const folder = fileURLToPath(new URL('../../docs/screenshots/', import.meta.url));
-const widths = [320, 400, 600] as const;
+/**
+ * Takes every screen at every width, by day and by night, into `out/screenshots`; the few that README and docs show go to
+ * `docs/screenshots` too. `npm run screenshots [-- NAME...] [--language de]`, or `en-XA` for English made longer.
+ */
+const root = new URL('../../', import.meta.url);
+const out = fileURLToPath(new URL('out/screenshots/', root));
+const shown = fileURLToPath(new URL('docs/screenshots/', root));
+const committed: ReadonlySet<string> = new Set(readdirSync(shown));
+const widths = [320, 400, 600, 1280] as const;
 const schemes = ['light', 'dark'] as const;
 /** Enough to judge a screen by; the editor goes on for metres. */
 const tallest = 2200;
 const patienceMs = 300_000;
 
-/** Takes one screen at every width, by day and by night, with few colours so that the files stay small. */
-async function shoot(page: Page, name: string): Promise<void> {
+const { values: asked, positionals: wanted } = parseArgs({
+  options: { language: { type: 'string', default: 'en' } },
+  allowPositionals: true,
+});
+
+/** Screens are driven in English and pictured in the language asked for, which they take on as they stand. */
+async function spoken(page: Page, language: string): Promise<void> {
+  await page.evaluate((chosen) => chrome.storage.local.set({ 'screen-language': chosen }), language);
+  await page.waitForFunction((chosen) => document.documentElement.lang === chosen, language);
+}
+
+async function inEachView(page: Page, take: (view: string) => Promise<void>): Promise<void> {
+  await spoken(page, asked.language);
   for (const colorScheme of schemes) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     for (const width of widths) {
       await page.setViewportSize({ width, height: 900 });
-      // As tall as the content: what sticks to the window's end would else lie across its middle.
-      const height = await page.evaluate(() => document.documentElement.scrollHeight);
-      await page.setViewportSize({ width, height: Math.min(tallest, Math.max(500, height)) });
-      await save(await page.screenshot(), `${name}-${width}-${colorScheme}.png`);
+      await take(`${width}-${colorScheme}`);
     }
   }
+  await spoken(page, 'en');
 }
+
+const heightOf = (page: Page) => page.evaluate(() => document.documentElement.scrollHeight);
+
+/** Takes one screen, as tall as its content: what sticks to the window's end would else lie across its middle. */
+const shoot = (page: Page, name: string): Promise<void> =>
+  inEachView(page, async (view) => {
+    const width = page.viewportSize()!.width;
+    await page.setViewportSize({ width, height: Math.min(tallest, Math.max(500, await heightOf(page))) });
+    await save(await page.screenshot(), `${name}-${view}.png`);
+  });
 
 /** The part around one element, for pages that go on for metres. */
-async function shootPart(page: Page, name: string, selector: string): Promise<void> {
-  for (const colorScheme of schemes) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    for (const width of widths) {
-      await page.setViewportSize({ width, height: 900 });
-      // As tall as the page: what sticks to the window's top would else lie across the part.
-      await page.setViewportSize({ width, height: await page.evaluate(() => document.documentElement.scrollHeight) });
-      await save(await page.locator(selector).screenshot(), `${name}-${width}-${colorScheme}.png`);
-    }
-  }
-}
+const shootPart = (page: Page, name: string, selector: string): Promise<void> =>
+  inEachView(page, async (view) => {
+    const width = page.viewportSize()!.width;
+    await page.setViewportSize({ width, height: await heightOf(page) });
+    await save(await page.locator(selector).screenshot(), `${name}-${view}.png`);
+  });
 
+/** Few colours, so that the files stay small. */
 async function save(picture: Buffer, file: string): Promise<void> {
   const small = await sharp(picture).png({ palette: true, colours: 96, compressionLevel: 9 }).toBuffer();
-  await writeFile(folder + file, small);
-  console.log(`${file} ${Math.round(small.length / 1024)} KB`);
+  const named = asked.language === 'en' ? file : file.replace('.png', `-${asked.language}.png`);
+  await writeFile(out + named, small);
+  if (committed.has(named)) await writeFile(shown + named, small);
+  console.log(`${named} ${Math.round(small.length / 1024)} KB`);
 }
 
 async function readListing(browser: Browser, url: string): Promise<Page> {
@@ -73,7 +99,6 @@ function otherFile(): string {
   });
 }
 
-const wanted = process.argv.slice(2);
 const shots: Record<string, (browser: Browser, market: string) => Promise<void>> = {
   async 'panel-contradictory'(browser, market) {
     const panel = await readListing(browser, `${market}ondrasse-carryall-25-1987.html`);
@@ -135,7 +160,7 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
   },
 };
 
-await mkdir(folder, { recursive: true });
+await mkdir(out, { recursive: true });
 const market = await startMarket();
 const browser = await launch();
 for (const [name, take] of Object.entries(shots)) {

@@ -2,10 +2,10 @@ import { spawnSync } from 'node:child_process';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Browser, launch, openTab } from '../../tests/browser/launch';
-import { openSidePanel, type SidePanel } from '../../tests/browser/toolbar';
-import { startMarket } from '../../tests/market/server';
-import { findChromium, missingChromium } from './find-chromium';
+import { findChromium, missingChromium } from '../../src/cli/find-chromium';
+import { type Browser, launch, openTab } from '../browser/launch';
+import { openSidePanel, type SidePanel } from '../browser/toolbar';
+import { startMarket } from '../market/server';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const out = join(root, 'out');
