@@ -1,0 +1,103 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { openEngines } from '../../src/cli/engines';
+import { openPhotoFile } from '../../src/cli/photo-file';
+import { glanceAt, readStamp, type StampEngines } from '../../src/stamp';
+
+const root = new URL('../../', import.meta.url).pathname;
+const demo = join(root, 'tests/market/site/photos');
+const committed = join(root, 'tests/photos/stamps');
+/** Photos of one listing, of which one shows the stamp. */
+const photosOfListing = 12;
+
+interface Taken {
+  file: string;
+  likelihood: number;
+  glanceMs: number;
+  readMs: number;
+}
+
+const jpegs = (folder: string, has: (name: string) => boolean): string[] =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.jpg') && has(name))
+    .map((name) => join(folder, name));
+
+async function take(file: string, engines: StampEngines): Promise<Taken> {
+  const started = performance.now();
+  const photo = await openPhotoFile(file);
+  if (!photo.ok) throw new Error(photo.problem.what);
+  const openMs = performance.now() - started;
+  const from = performance.now();
+  const likelihood = await glanceAt(photo.value.image, engines);
+  const glanced = performance.now();
+  await readStamp(photo.value.image, file, engines);
+  // Each look opens the file anew, as the reader does.
+  return {
+    file,
+    likelihood,
+    glanceMs: openMs + glanced - from,
+    readMs: openMs + performance.now() - glanced,
+  };
+}
+
+const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);
+const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
+const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
+
+/** Shares of the whole time until the stamp is read, the stamp on each of the twelve places in turn. */
+function sharesOf(stamp: Taken, others: readonly Taken[]): { inOrder: number[]; glanced: number; before: number } {
+  const reads = sum(others.map(({ readMs }) => readMs)) + stamp.readMs;
+  const inOrder = Array.from(
+    { length: photosOfListing },
+    (_, place) => (sum(others.slice(0, place).map(({ readMs }) => readMs)) + stamp.readMs) / reads,
+  );
+  const glances = sum([...others, stamp].map(({ glanceMs }) => glanceMs));
+  const ahead = others.filter(({ likelihood }) => likelihood > stamp.likelihood);
+  const until = glances + sum(ahead.map(({ readMs }) => readMs)) + stamp.readMs;
+  return { inOrder, glanced: until / (glances + reads), before: ahead.length };
+}
+
+/**
+ * How soon the stamp of a listing of twelve photos is read, as a share of the time for the whole listing: read in the
+ * listing's order, and glanced at first and the likeliest read first. Only ratios of one run; photos are read as the
+ * command line reads them.
+ */
+export async function bench(): Promise<void> {
+  const { engines, close } = await openEngines();
+  const without = jpegs(demo, (name) => !name.includes('-stamp'));
+  // The first reading still compiles.
+  await take(without[0] ?? '', engines);
+  const others: Taken[] = [];
+  for (const file of without) others.push(await take(file, engines));
+  const sets: [string, string[]][] = [
+    ['demo stamps', jpegs(demo, (name) => name.includes('-stamp'))],
+    ...['clear', 'fair', 'hard'].map((name): [string, string[]] => [
+      `${name} photographs`,
+      jpegs(committed, (file) => file.startsWith(name)),
+    ]),
+  ];
+  const rows: Record<string, string>[] = [];
+  for (const [name, files] of sets) {
+    const shares: ReturnType<typeof sharesOf>[] = [];
+    for (const [index, file] of files.entries()) {
+      const stamp = await take(file, engines);
+      const from = (index * 7) % others.length;
+      const beside = [...others, ...others].slice(from, from + photosOfListing - 1);
+      shares.push(sharesOf(stamp, beside));
+    }
+    rows.push({
+      'the stamp among eleven photos without one': `${name}, ${files.length}`,
+      'in order, stamp last': percent(median(shares.map(({ inOrder }) => inOrder.at(-1) ?? 1))),
+      'in order, any place': percent(median(shares.flatMap(({ inOrder }) => inOrder))),
+      'likeliest first': percent(median(shares.map(({ glanced }) => glanced))),
+      'its mean': percent(sum(shares.map(({ glanced }) => glanced)) / shares.length),
+      'worst of the set': percent(Math.max(...shares.map(({ glanced }) => glanced))),
+      'read first': `${shares.filter(({ before }) => before === 0).length} of ${files.length}`,
+    });
+  }
+  await close();
+  console.log('share of the whole time of a listing of twelve photos until the stamp is read; medians of one run');
+  console.table(rows);
+  const all = sum(others.map(({ glanceMs }) => glanceMs)) / sum(others.map(({ readMs }) => readMs));
+  console.log(`a glance takes ${percent(all)} of a reading's time`);
+}
