@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { builtInMakers, type Draft, draftSchema, inspectDraft, type MakerFile } from '../maker';
+import { type Draft, draftSchema, inspectDraft, type MakerFile } from '../maker';
 import { browser } from './browser';
 
 /**
@@ -31,9 +31,8 @@ export const writeOwnMaker = (id: string, draft: Draft): Promise<void> =>
 
 export const removeOwnMaker = (id: string): Promise<void> => browser.storage.local.remove(prefix + id);
 
-/** The files that a listing is read with: built-in ones, and the user's own that are finished; these stand last and win. */
-export async function makersInUse(): Promise<MakerFile[]> {
+/** The user's own files that are finished, the latest change last, so that it wins. */
+export async function finishedMakers(): Promise<MakerFile[]> {
   const own = await readOwnMakers();
-  const finished = own.flatMap(({ draft }) => inspectDraft(draft).file ?? []);
-  return [...builtInMakers, ...finished.reverse()];
+  return own.flatMap(({ draft }) => inspectDraft(draft).file ?? []).reverse();
 }

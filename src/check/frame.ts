@@ -74,7 +74,7 @@ export function defineCheck<const Id extends string, const N extends Needs, D ex
       if ('cannotTell' in answer) return { outcome: 'cannot-tell', check: head.id, why: answer.cannotTell };
       if ('notApplicable' in answer) return { outcome: 'not-applicable', check: head.id, why: answer.notApplicable };
       if (answer.length === 0) return { outcome: 'silent', check: head.id };
-      const findings = withoutRepeats(answer.map((speech) => toFinding(head, speech as Speech)));
+      const findings = withoutRepeats(answer.map((speech) => toFinding(head, speech as Speech, facts.maker)));
       return { outcome: 'speaks', check: head.id, findings };
     },
   };
@@ -92,20 +92,26 @@ function withoutRepeats(findings: Finding[]): Finding[] {
   return kept.map(({ finding }) => finding);
 }
 
-function toFinding(head: Head, speech: Speech): Finding {
+function toFinding(head: Head, speech: Speech, maker: Facts['maker']): Finding {
   if (!head.kinds.includes(speech.kind)) throw new Error(`${head.id} does not announce a ${speech.kind}`);
   return {
     id: speech.key === undefined ? head.id : `${head.id}:${speech.key}`,
     check: head.id,
     kind: speech.kind,
     data: speech.data,
-    source: speech.source ?? head.source,
+    source: asInvented(speech.source ?? head.source, maker),
     evidence: speech.evidence ?? [],
     photos: speech.photos ?? [],
     claims: speech.claims ?? [],
     asks: speech.kind === 'agreement' ? [] : (speech.asks ?? []),
   };
 }
+
+/** What rests on an invented maker file says so, also where the file names a source of its own. */
+const asInvented = (source: Source, maker: Facts['maker']): Source =>
+  source.kind === 'maker-file' && maker?.invented && !source.text.includes('invented')
+    ? { ...source, text: source.text.replace('maker file', 'invented maker file') }
+    : source;
 
 export const practice = commonPractice;
 /** The maker file as the source of a rule, with the source that the file itself gives for what was used of it. */

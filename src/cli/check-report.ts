@@ -18,7 +18,7 @@ export function reportOf(built: Case): string {
   const findings = findingsOf(built);
   const lines = [
     built.listing.title[0]?.value ?? 'Page without a title',
-    `Maker file: ${built.maker ?? 'none fits'}`,
+    `Maker file: ${built.maker ?? 'none fits'}${built.makerInvented ? ' (invented, for demonstration)' : ''}`,
     [
       count(contradictions, 'contradiction'),
       count(doubts, 'doubt'),

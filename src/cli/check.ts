@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { buildCase } from '../case';
 import type { Listing } from '../listing';
-import { builtInMakers, type MakerFile, readMakerFileText } from '../maker';
+import { type MakerFile, makersFor, readMakerFileText } from '../maker';
 import type { Result } from '../problem';
 import { problemWords, reportOf } from './check-report';
 import { matchPhotoFiles, type PhotoFiles } from './listing-photos';
@@ -64,7 +64,7 @@ async function main(): Promise<void> {
   if (values.now !== undefined && Number.isNaN(Date.parse(values.now)))
     throw new Fault(`${values.now}: not a time as 2026-01-15T10:00:00Z`);
   const now = new Date(values.now ?? Date.now()).toISOString();
-  const makers = [...builtInMakers, ...values.maker.map(makerFrom)];
+  const given = values.maker.map(makerFrom);
   const read = await readSavedPage(page, values.url, now);
   if (!read.ok) throw new Fault(`${read.problem.where}: ${problemWords(read.problem)}`);
   const matched = values.photos === undefined ? null : matchPhotoFiles(read.value, values.photos);
@@ -75,6 +75,7 @@ async function main(): Promise<void> {
   };
   const photos = matched?.ok && listing.kind === 'listing' ? await readPhotoFiles(matched.value.files, say) : [];
   const typedCodes = values.code.map((code) => ({ photoId: null, code }));
+  const makers = makersFor(listing.url, given);
   const built = buildCase({ listing, photos, typedCodes, makers, now });
   if (listing.kind !== 'listing')
     for (const problem of listing.problems) process.stderr.write(`${page}: ${problemWords(problem)}\n`);

@@ -3,12 +3,12 @@ import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { decodeText, readsOf } from '../code';
 import type { Decoding } from '../code/types';
-import { builtInMakers, readMakerFileText } from '../maker';
+import { readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
 
 /*
  * npm run -s decode -- [--json] [--maker FILE]... CODE...
- * Reads codes under the maker files given, or under the built-in makers and the families.
+ * Reads codes under the maker files given; without any, by their shape alone (the code families).
  * Exit codes: 0 done, 2 the command or a maker file is at fault (the reason is on stderr).
  */
 
@@ -59,7 +59,8 @@ function contractOf({ code, readings, misfits, nearest }: Decoding) {
 
 function tableOf({ code, readings, misfits, nearest }: Decoding): string {
   const share = (value: number) => `${(value * 100).toFixed(value < 0.1 ? 1 : 0)} %`.padStart(6);
-  const system = (name: Decoding['readings'][number]['system']) => `${name.maker ?? 'family'} / ${name.id}`;
+  const system = ({ maker, id, invented }: Decoding['readings'][number]['system']) =>
+    `${maker ?? 'family'}${invented ? ' (invented)' : ''} / ${id}`;
   const lines = [code === '' ? '(empty)' : code];
   for (const reading of readings) {
     lines.push(`  ${share(reading.probability)}  ${readsOf(reading).padEnd(24)} ${system(reading.system)}`);
@@ -78,9 +79,10 @@ function tableOf({ code, readings, misfits, nearest }: Decoding): string {
 const { values, positionals } = readArguments();
 if (positionals.length === 0) stop(`no code given\n${usage}`);
 const given = (values.maker ?? []).map(readMaker);
-const makers = given.length > 0 ? given : builtInMakers;
 const names = [...new Set(given.map(({ maker }) => maker))];
 const now = new Date().toISOString().slice(0, 10);
-const decodings = positionals.map((code) => decodeText(code, { makers, maker: names.length > 0 ? names : null, now }));
+const decodings = positionals.map((code) =>
+  decodeText(code, { makers: given, maker: names.length > 0 ? names : null, now }),
+);
 if (values.json) process.stdout.write(`${JSON.stringify(decodings.map(contractOf), null, 2)}\n`);
 else process.stdout.write(`${decodings.map(tableOf).join('\n')}\n`);

@@ -1,15 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { builtInMakers, type MakerFile, readMakerFileText } from '../maker';
+import { type MakerFile, readMakerFileText } from '../maker';
 import { openEngines } from './engines';
 import { openPhotoFile } from './photo-file';
 import { photoResult, type StampResult } from './stamp-result';
 
 const usage = 'usage: npm run -s read-stamp -- [--json] [--maker FILE]... PHOTO...';
 
-/** Maker files named on the command line, or all built-in ones; a file with faults ends the command. */
+/** Maker files named on the command line; without any, codes are read by their shape. A file with faults ends the command. */
 function makersFrom(paths: readonly string[]): MakerFile[] {
-  if (paths.length === 0) return builtInMakers;
   return paths.map((path) => {
     let text: string;
     try {
@@ -28,7 +27,7 @@ function asWords(result: StampResult): string {
   const [best] = result.readings;
   const said =
     best !== undefined
-      ? `${best.text}, ${Math.round(best.probability * 100)}%${best.system === null ? ', no code system' : `, ${best.system.maker ?? 'any maker'}: ${best.system.id}`}`
+      ? `${best.text}, ${Math.round(best.probability * 100)}%${best.system === null ? ', no code system' : `, ${best.system.maker ?? 'by its shape'}${best.system.invented ? ' (invented)' : ''}: ${best.system.id}`}`
       : `no stamp read${result.candidates === undefined ? '' : `; perhaps ${result.candidates.map(({ text }) => text).join(', ')}`}`;
   return `${result.file}: ${said}${result.printed.length > 0 ? `; printed: ${result.printed.join(' / ')}` : ''}`;
 }

@@ -1,4 +1,5 @@
 export { builtInMakers } from './built-in';
+export { isDemoPage, makersFor } from './demo';
 export * from './edit';
 export { findMaker } from './find';
 export { type LiveExample, liveExamples } from './live';

@@ -1,8 +1,9 @@
 import { fromBase64 } from '../../bridge/bytes';
-import { makersInUse } from '../../bridge/maker-files';
+import { finishedMakers } from '../../bridge/maker-files';
 import { connectReader } from '../../bridge/reader';
 import { send } from '../../bridge/send';
 import { buildCase, lookAt } from '../../case';
+import { makersFor } from '../../maker';
 import { inWatchList } from '../in-watch-list';
 import type { SessionPorts } from './session-ports';
 
@@ -11,8 +12,8 @@ export const browserPorts = (): SessionPorts => ({
   readPage: (tabId) => send('page.read', { tabId }),
   fetchPhoto: (tabId, photoId) => send('photo.fetch', { tabId, photoId }),
   reader: connectReader(),
-  makers: makersInUse,
-  buildCase,
+  makers: finishedMakers,
+  buildCase: (facts) => buildCase({ ...facts, makers: makersFor(facts.listing.url, facts.makers) }),
   async previousLook(url, incognito) {
     if (incognito) return null;
     const found = await inWatchList((list) => list.findByUrl(url));

@@ -13,6 +13,7 @@ export interface SessionPorts {
   readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>>;
   fetchPhoto(tabId: number, photoId: string): Promise<Result<PhotoBytes>>;
   reader: Reader;
+  /** The user's own maker files. */
   makers(): Promise<MakerFile[]>;
   buildCase(facts: {
     listing: NonNullable<PanelState['listing']>;

@@ -29,6 +29,26 @@ describe('npm run check', { timeout: 120_000 }, () => {
     expect(built.skipped.map(({ code }) => code)).toContain('photos-not-read');
   });
 
+  it('judges a page of another shop by no invented maker, unless its file is named', async () => {
+    const page = 'tests/market/site/ondrasse-carryall-25-1987.html';
+    const elsewhere = ['--json', page, '--url', 'https://shop.example/item/7', '--code', 'KV0978'];
+    const real = caseSchema.parse(JSON.parse((await run(...elsewhere)).out));
+    expect(real.maker).toBeNull();
+    expect(real.summary.contradictions).toBe(0);
+    expect(real.decodings.flatMap(({ readings }) => readings.map(({ system }) => system.maker))).not.toContain(
+      'Ondrasse',
+    );
+    const file = 'src/maker/built-in/ondrasse.json';
+    const named = caseSchema.parse(JSON.parse((await run(...elsewhere, '--maker', file)).out));
+    expect([named.maker, named.makerInvented]).toEqual(['Ondrasse', true]);
+    expect(named.summary.contradictions).toBe(1);
+    const demo = caseSchema.parse(JSON.parse((await run('--json', page, '--code', 'KV0978')).out));
+    expect([demo.listing.url, demo.maker]).toEqual([
+      'https://attic-arcade.example/ondrasse-carryall-25-1987.html',
+      'Ondrasse',
+    ]);
+  });
+
   it('goes on past a photo that is no image and says which was not read', async () => {
     const photos = mkdtempSync(join(tmpdir(), 'photos-'));
     writeFileSync(join(photos, 'l1-front.jpg'), 'not an image');
@@ -66,7 +86,7 @@ describe('npm run check', { timeout: 120_000 }, () => {
 
   it('writes a readable report without --json', async () => {
     const { out } = await run('tests/market/site/ondrasse-carryall-30-1995.html');
-    expect(out).toContain('Maker file: Ondrasse');
+    expect(out).toContain('Maker file: Ondrasse (invented, for demonstration)');
     expect(out).toContain('This is no authentication.');
   });
 });

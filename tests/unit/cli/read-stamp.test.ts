@@ -9,6 +9,8 @@ import type { StampResult } from '../../../src/cli/stamp-result';
 const root = new URL('../../../', import.meta.url).pathname;
 const demo = (name: string): string => join(root, 'tests/market/site/photos', name);
 
+const ondrasse = join(root, 'src/maker/built-in/ondrasse.json');
+
 /** Runs the command as a user does; `status` is its exit status. */
 const run = (...args: string[]): Promise<{ status: number; out: string; err: string }> =>
   new Promise((resolve) => {
@@ -29,7 +31,7 @@ describe('read-stamp on the command line', () => {
     const black = sharp({ create: { width: 500, height: 400, channels: 3, background: '#000000' } });
     writeFileSync(join(folder, 'black.jpg'), await black.jpeg().toBuffer());
     const files = [join(folder, 'page.jpg'), join(folder, 'none.jpg'), join(folder, 'black.jpg'), demo('l2-stamp.jpg')];
-    const ran = await run('--json', ...files);
+    const ran = await run('--json', '--maker', ondrasse, ...files);
     status = ran.status;
     results = JSON.parse(ran.out) as StampResult[];
   }, 120_000);
@@ -53,7 +55,7 @@ describe('read-stamp on the command line', () => {
     const [best] = results[3]?.readings ?? [];
     expect(best).toMatchObject({
       text: 'KV0978',
-      system: { maker: 'Ondrasse', id: 'interleaved-month' },
+      system: { maker: 'Ondrasse', id: 'interleaved-month', invented: true },
       span: { from: '1998-07-01', to: '1998-07-31', precision: 'month' },
       place: 'BE',
     });
@@ -61,6 +63,13 @@ describe('read-stamp on the command line', () => {
     const [x0, y0, x1, y1] = best?.box ?? [0, 0, 0, 0];
     expect([x0 > 280, y0 > 310, x1 < 830, y1 < 520]).toEqual([true, true, true, true]);
   });
+
+  it('without a maker file reads the shape of the code, under no invented maker', async () => {
+    const { out } = await run('--json', demo('l2-stamp.jpg'));
+    const [best] = (JSON.parse(out) as StampResult[])[0]?.readings ?? [];
+    expect(best?.text).toBe('KV0978');
+    expect(out).not.toContain('Ondrasse');
+  }, 60_000);
 
   it('says how it is used when no photo is named, and what is wrong with a maker file', async () => {
     expect(await run('--json')).toMatchObject({ status: 2, err: expect.stringContaining('usage:') });

@@ -69,11 +69,20 @@ test('--json --maker FILE reads codes under that file alone, in the form of the 
   expect(decoded[2]?.nearest[0]?.text).toBe('KV0915');
 }, 60_000);
 
-test('without a file the built-in makers and the families are tried, and people get a table', () => {
-  const { stdout, status } = run('M3-214/98');
+test('an invented file that is named reads, and people get a table that calls it invented', () => {
+  const { stdout, status } = run('--maker', join(root, 'src/maker/built-in/tessaro-vell.json'), 'M3-214/98');
   expect(status).toBe(0);
   expect(stdout).toContain('1998-08-02, IT');
-  expect(stdout).toContain('Tessaro Vell / day-of-year');
+  expect(stdout).toContain('Tessaro Vell (invented) / day-of-year');
+}, 60_000);
+
+test('without a file the families answer, and no invented maker does', () => {
+  const { stdout, status } = run('--json', 'KV0915', 'M3-214/98', 'A2 417', '854');
+  expect(status).toBe(0);
+  const decoded = JSON.parse(stdout) as { code: string; readings: { system: { maker: string | null } }[] }[];
+  const systems = decoded.flatMap(({ readings }) => readings.map(({ system }) => system.maker));
+  expect(new Set(systems)).toEqual(new Set([null]));
+  expect(stdout).not.toMatch(/Ondrasse|Calderwick|Tessaro/);
 }, 60_000);
 
 test.each([

@@ -7,7 +7,7 @@ export const makerStrings = {
   title: 'Maker files',
   about:
     'A maker file says how one maker dated its pieces, what they are made of, and how they are sold. Anyone who knows a maker can write one.',
-  builtIn: 'Built in, invented for demonstration',
+  builtIn: 'Built in, invented for demonstration: read with on the demo marketplace only',
   own: 'Your files',
   none: 'You have none yet.',
   create: 'New file',
