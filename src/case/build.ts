@@ -1,10 +1,8 @@
 import { runChecks } from '../check';
 import type { Finding, PreviousLook } from '../check/types';
-import { findClaims } from '../claim';
-import type { Claim } from '../claim/types';
+import { findClaims, judgingFiles, statedMaker } from '../claim';
 import { gatherEvidence, reason } from '../evidence';
 import type { Listing } from '../listing/types';
-import { findMaker } from '../maker';
 import type { MakerFile } from '../maker/types';
 import { askQuestions } from '../question';
 import type { PhotoRead } from '../stamp/types';
@@ -33,10 +31,18 @@ export interface CaseInput {
 export function buildCase({ listing, photos, typedCodes, makers, now, previous }: CaseInput): Case {
   const files = [...makers];
   const claims = findClaims(listing, files);
-  const names = makerNames(listing, claims);
-  const maker = chooseMaker(names, files);
+  const stated = statedMaker(claims, files);
+  const maker = stated?.file ?? null;
   const shown = allPhotos(listing, photos);
-  const decodings = decodeAll({ photos: shown, claims, typedCodes, makers: files, maker: maker?.maker ?? null, now });
+  const decodings = decodeAll({
+    photos: shown,
+    claims,
+    typedCodes,
+    makers: judgingFiles(stated, files),
+    maker: maker?.maker ?? null,
+    names: [...files.flatMap((file) => [file.maker, ...file.aliases]), ...(stated?.names ?? [])],
+    now,
+  });
   const marks = marksOf(listing, shown);
   const evidence = gatherEvidence({ claims, decodings, marks, maker });
   const reasoning = reason(evidence);
@@ -60,23 +66,8 @@ export function buildCase({ listing, photos, typedCodes, makers, now, previous }
     outcomes,
     questions: askQuestions(findings),
     summary: summaryOf(findings),
-    skipped: skippedOf({ listing, photos: shown, maker: maker?.maker ?? null, makerNames: names }),
+    skipped: skippedOf({ listing, photos: shown, maker: maker?.maker ?? null, makerNames: stated?.names ?? [] }),
   };
-}
-
-/** Names that the listing gives for the maker, the plainest statement first. */
-function makerNames(listing: Listing, claims: Claim[]): string[] {
-  const claimed = claims.flatMap((claim) => (claim.kind === 'maker' ? [claim.maker] : []));
-  const titles = listing.title.slice(0, 1).map(({ value }) => value);
-  return [...new Set([...listing.maker.map(({ value }) => value), ...claimed, ...titles])];
-}
-
-function chooseMaker(names: string[], files: MakerFile[]): MakerFile | null {
-  for (const name of names) {
-    const file = findMaker(name, files);
-    if (file) return file;
-  }
-  return null;
 }
 
 function summaryOf(findings: Finding[]): Case['summary'] {

@@ -14,8 +14,11 @@ interface Shown {
   photos: readonly PhotoRead[];
   claims: readonly Claim[];
   typedCodes: readonly TypedCode[];
+  /** The files that may judge the piece; without any, codes are read by their shape alone. */
   makers: readonly MakerFile[];
   maker: string | null;
+  /** Names of makers, which are no codes where they are stamped. */
+  names: readonly string[];
   now: string;
 }
 
@@ -42,9 +45,8 @@ export function decodeAll(shown: Shown): Decoding[] {
 }
 
 /** The line of a photo that is most likely its code, decoded; none when no line counts as one. */
-function bestOfPhoto(photo: PhotoRead, { makers, maker, now }: Shown): Decoding[] {
+function bestOfPhoto(photo: PhotoRead, { makers, maker, names, now }: Shown): Decoding[] {
   if (photo.state === 'unread') return [];
-  const names = makers.flatMap((file) => [file.maker, ...file.aliases]);
   const codes = photo.lines
     .filter((line) => mayBeCode(line, names))
     .map((line) => {

@@ -1,3 +1,4 @@
+import { possibleMakerName } from '../claim';
 import type { Listing } from '../listing/types';
 import type { Problem } from '../problem';
 import type { PhotoRead } from '../stamp/types';
@@ -31,7 +32,7 @@ interface Done {
 
 /** What was not read or not done, each with its reason and what the user can do. */
 export function skippedOf({ listing, photos, maker, makerNames }: Done): Problem[] {
-  return [...listing.problems, ...unreadPhotos(photos), ...(maker === null ? [noMaker(makerNames)] : [])];
+  return [...listing.problems, ...unreadPhotos(photos), ...(maker === null ? [noMaker(listing, makerNames)] : [])];
 }
 
 function unreadPhotos(photos: readonly PhotoRead[]): Problem[] {
@@ -48,12 +49,21 @@ function unreadPhotos(photos: readonly PhotoRead[]): Problem[] {
   ];
 }
 
-function noMaker(names: readonly string[]): Problem {
-  const said = names[0];
+function noMaker(listing: Listing, names: readonly string[]): Problem {
   return {
     code: 'no-maker-file',
     where: 'maker',
-    what: said ? `no maker file fits “${said.slice(0, 80)}”` : 'the listing names no maker',
-    remedy: 'Import a maker file, or choose the maker by hand. Codes are read by their shape alone until then.',
+    what: whyNone(listing, names.map(quoted)),
+    remedy: 'Import a maker file, or point at the maker on the page. Until then no maker’s rules judge the piece.',
   };
+}
+
+const quoted = (name: string) => `“${name.slice(0, 80)}”`;
+
+function whyNone(listing: Listing, [name, ...others]: string[]): string {
+  if (name !== undefined && others.length > 0)
+    return `the listing names several makers: ${[name, ...others].join(', ')}`;
+  if (name !== undefined) return `no maker file fits ${name}`;
+  const possible = possibleMakerName(listing);
+  return possible ? `no maker on file is named; it may be ${quoted(possible)}` : 'the listing names no maker';
 }

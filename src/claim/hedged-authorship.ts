@@ -9,6 +9,7 @@ import {
 } from '../listing/text';
 import type { MakerFile } from '../maker/types';
 import { rememberForMakers } from './by-makers';
+import type { StatedMaker } from './maker';
 import { partBeside } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
@@ -42,21 +43,31 @@ export const isHedgedName = (text: string, start: number, end: number): boolean 
   before.test(text.slice(Math.max(0, start - 32), start)) || after.test(text.slice(end, end + 20));
 
 const nameFinder = rememberForMakers((makers) => {
-  const names = makers.flatMap((file) => [file.maker, ...file.aliases]);
-  return names.length > 0 ? phraseFinder({ maker: names }) : () => [];
+  const names = Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]));
+  return makers.length > 0 ? phraseFinder<string>(names) : () => [];
 });
 
-/** Everything that says or hints that another hand than the named maker's made the piece. */
-export function hedgedAuthorshipClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
+/**
+ * Everything that says or hints that another hand than the named maker's made the piece. What is likened to another
+ * maker than the one stated ("like an Ondrasse", of a bag by Velmont) says nothing of who made it.
+ */
+export function hedgedAuthorshipClaims(
+  passages: Passage[],
+  makers: MakerFile[],
+  stated: StatedMaker | null,
+): ClaimDraft[] {
   const findNames = nameFinder(makers);
   return passages.flatMap((from) => {
     const { text } = from.folded;
     const found = findNames(from.folded);
+    const others = stated ? found.filter(({ value }) => !stated.names.includes(value)) : [];
     const phrases = find(from.folded)
       .filter((hit) => !isDenied(text, hit.foldedStart, hit.foldedEnd, hit.words))
       .filter((hit) => !isOfPart(text, hit))
-      .filter((hit) => !isOfLook(from, hit, found));
+      .filter((hit) => !isOfLook(from, hit, found))
+      .filter((hit) => !comparison.test(hit.words.toLowerCase()) || !others.some((name) => isBehind(hit, name)));
     const names = found
+      .filter((hit) => !others.includes(hit))
       .filter(
         (hit) => isHedgedName(text, hit.foldedStart, hit.foldedEnd) && !isNegated(text, hit.foldedStart, hit.foldedEnd),
       )
@@ -95,11 +106,12 @@ const lookNamed =
  */
 function isOfLook(from: Passage, hit: Hit<string>, names: readonly Hit<string>[]): boolean {
   if (!comparison.test(from.folded.text.slice(hit.foldedStart, hit.foldedEnd))) return false;
-  if (names.some(({ start }) => start >= hit.end && start - hit.end <= nearName)) return false;
+  if (names.some((name) => isBehind(hit, name))) return false;
   return lookNamed.test(from.text.slice(hit.end, hit.end + nearName));
 }
 /** How far behind "inspired by" a maker's name still belongs to it. */
 const nearName = 40;
+const isBehind = ({ end }: Hit<string>, { start }: Hit<string>) => start >= end && start - end <= nearName;
 
 /** The name with the hedging word beside it. */
 function widened(from: Passage, hit: { start: number; end: number }) {

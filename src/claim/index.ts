@@ -4,9 +4,10 @@ import { codeClaims } from './code';
 import { conditionClaims } from './condition';
 import { hedgedAuthorshipClaims } from './hedged-authorship';
 import { dateClaims } from './made';
-import { makerClaims, modelClaims } from './maker';
+import { judgingFiles, makerClaims, type StatedMaker, statedMaker } from './maker';
 import { materialClaims } from './material';
 import { measureClaims } from './measure';
+import { modelClaims } from './model';
 import { noCodeClaims } from './no-code';
 import { originClaims } from './origin';
 import { type ClaimDraft, type Passage, passagesOf } from './passage';
@@ -17,34 +18,37 @@ import { returnsClaims } from './returns';
 import { saleChannelClaims } from './sale-channel';
 import type { Claim } from './types';
 
+export { judgingFiles, namesNobody, type StatedMaker, statedMaker } from './maker';
+export { possibleMakerName } from './name-words';
 export { partBeside } from './parts';
 export { isDataTerm } from './passage';
 export { type Claim, type ClaimOf, claimSchema, type Part, partSchema } from './types';
 
-/** What a finder of one kind of claim is handed. `named` are the makers that the text or the page names. */
+/** What a finder of one kind of claim is handed. `judging` are the files that may speak of this piece. */
 interface Material {
   passages: Passage[];
   listing: Listing;
   makers: MakerFile[];
-  named: Set<string>;
+  judging: MakerFile[];
+  stated: StatedMaker | null;
 }
 
 /** One finder a kind, in the order in which claims are listed. */
 const finders: ((from: Material) => ClaimDraft[])[] = [
   ({ passages, listing }) => dateClaims(passages, listing.readAt),
   ({ passages, listing }) => conditionClaims(passages, listing),
-  ({ passages, listing, makers }) => materialClaims(passages, listing, makers),
+  ({ passages, listing, judging }) => materialClaims(passages, listing, judging),
   ({ passages }) => replacedClaims(passages),
   ({ passages, listing }) => measureClaims(passages, listing),
-  ({ passages, listing, makers, named }) => modelClaims(passages, listing, makers, named),
+  ({ passages, listing, judging, stated }) => modelClaims(passages, listing, judging, stated !== null),
   ({ passages }) => originClaims(passages),
-  ({ passages, makers }) => codeClaims(passages, makers),
+  ({ passages, judging }) => codeClaims(passages, judging),
   ({ passages }) => noCodeClaims(passages),
   ({ listing }) => priceClaims(listing),
   ({ passages }) => saleChannelClaims(passages),
   ({ passages, listing }) => paymentOutsideClaims(passages, listing),
   ({ passages, listing }) => returnsClaims(passages, listing),
-  ({ passages, makers }) => hedgedAuthorshipClaims(passages, makers),
+  ({ passages, makers, stated }) => hedgedAuthorshipClaims(passages, makers, stated),
 ];
 
 /**
@@ -54,9 +58,9 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
 export function findClaims(listing: Listing, makers: MakerFile[]): Claim[] {
   const passages = passagesOf(listing);
   const byMaker = makerClaims(passages, listing, makers);
-  const named = new Set(byMaker.flatMap((draft) => (draft.kind === 'maker' ? [draft.maker] : [])));
-  const known = new Set(makers.map((file) => file.maker).filter((name) => named.has(name)));
-  const drafts = [...byMaker, ...finders.flatMap((find) => find({ passages, listing, makers, named: known }))];
+  const stated = statedMaker(byMaker, makers);
+  const judging = judgingFiles(stated, makers);
+  const drafts = [...byMaker, ...finders.flatMap((find) => find({ passages, listing, makers, judging, stated }))];
   const counts = new Map<string, number>();
   return drafts.map((draft) => {
     const count = (counts.get(draft.kind) ?? 0) + 1;

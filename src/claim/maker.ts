@@ -1,9 +1,13 @@
 import { type Hit, isAboutAnother, isNegated, phraseFinder } from '../listing/text';
 import type { Listing } from '../listing/types';
+import { findMaker, plainName } from '../maker';
 import type { MakerFile } from '../maker/types';
+import { isOfAnotherThing } from './another-thing';
 import { rememberForMakers } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
+import { unknownInTitle } from './name-words';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
+import type { Claim } from './types';
 
 const emptyFinder = () => [] as Hit<string>[];
 const finder = (table: Record<string, string[]>) =>
@@ -12,54 +16,114 @@ const finder = (table: Record<string, string[]>) =>
 const nameFinder = rememberForMakers((makers) =>
   finder(Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]))),
 );
-const modelFinder = rememberForMakers((makers) => {
-  const table: Record<string, string[]> = {};
-  for (const { models } of makers)
-    for (const { name, aliases } of models)
-      table[name] = [...(table[name] ?? []), ...spellings([name, ...(aliases ?? [])])];
-  return finder(table);
-});
 
-/** Makers of the files named in the text, or by the page's own data. "In the style of …" is no claim of its make. */
-export function makerClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
-  const find = nameFinder(makers);
-  const inText = passages.flatMap((from) =>
-    find(from.folded).flatMap((hit): ClaimDraft[] => {
-      const { text } = from.folded;
-      if (isNegated(text, hit.foldedStart, hit.foldedEnd) || isAboutAnother(text, hit.foldedStart, hit.foldedEnd))
-        return [];
-      if (isHedgedName(text, hit.foldedStart, hit.foldedEnd)) return [];
-      return [{ kind: 'maker', maker: hit.value, ...saidIn(from, hit, from.field === 'title' ? 0.9 : 0.8) }];
-    }),
-  );
-  const data = listing.maker[0];
-  if (!data) return inText;
-  const [known] = find(data.value);
-  return [...inText, { kind: 'maker', maker: known?.value ?? data.value, ...saidInData(data.value, data.confidence) }];
+/** Who made the piece, as the listing says it plainest. */
+export interface StatedMaker {
+  /** One name, or several of equal standing: then no file can be the maker's. */
+  names: string[];
+  file: MakerFile | null;
 }
 
-/** Models of the maker files by name or alias; only of the makers named when there are any. */
-export function modelClaims(
-  passages: Passage[],
+/**
+ * The maker that the listing states: by the page's own field for it, else in the title, else in its text. Only this
+ * maker's file may judge the piece; a stated maker without a file means that none does. Null when none is stated.
+ */
+export function statedMaker(
+  claims: readonly (Pick<Claim, 'kind' | 'at'> & { maker?: string })[],
+  makers: readonly MakerFile[],
+): StatedMaker | null {
+  for (const fields of [['data'], ['title'], ['description', 'text']]) {
+    const said = claims.flatMap(({ maker, at }) => (maker !== undefined && fields.includes(at.field) ? [maker] : []));
+    const names = [...new Map(said.map((name) => [plainName(name), name])).values()];
+    const [only, ...more] = names;
+    if (only !== undefined) return { names, file: more.length > 0 ? null : findMaker(only, makers) };
+  }
+  return null;
+}
+
+/** The files that may judge: the stated maker's own; all, each for itself, when no maker is stated. */
+export const judgingFiles = (stated: StatedMaker | null, makers: readonly MakerFile[]): MakerFile[] =>
+  stated ? (stated.file ? [stated.file] : []) : [...makers];
+
+/**
+ * Makers that the listing says made the piece: the page's own field, and names of makers on file in the title and the
+ * text. A name that is denied, hedged, compared with, said of another thing or only listed as a word to be found by is
+ * no such statement. Where the field or the title names another maker, or the title may, the text has to say "made by".
+ */
+export function makerClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
+  const data = makerInData(listing, makers);
+  const title = passages.find(({ field }) => field === 'title');
+  const inTitle = title ? mentions(title, title, makers) : [];
+  const models = makers.flatMap((file) => file.models.flatMap(({ name, aliases }) => [name, ...(aliases ?? [])]));
+  const stated = data?.maker ?? inTitle[0]?.value ?? unknownInTitle(passages, models);
+  const inText = passages
+    .filter((from) => from !== title)
+    .flatMap((from) =>
+      mentions(from, title, makers)
+        .filter((hit) => stated === null || hit.value === stated || isMadeBy(from, hit))
+        .map((hit): ClaimDraft => ({ kind: 'maker', maker: hit.value, ...saidIn(from, hit, 0.8) })),
+    );
+  return [
+    ...(title
+      ? inTitle.map((hit): ClaimDraft => ({ kind: 'maker', maker: hit.value, ...saidIn(title, hit, 0.9) }))
+      : []),
+    ...inText,
+    ...(data ? [{ kind: 'maker' as const, maker: data.maker, ...saidInData(data.words, data.confidence) }] : []),
+  ];
+}
+
+function mentions(from: Passage, title: Passage | undefined, makers: MakerFile[]): Hit<string>[] {
+  const { text } = from.folded;
+  return nameFinder(makers)(from.folded).filter(
+    (hit) =>
+      !isNegated(text, hit.foldedStart, hit.foldedEnd) &&
+      !isAboutAnother(text, hit.foldedStart, hit.foldedEnd) &&
+      !isHedgedName(text, hit.foldedStart, hit.foldedEnd) &&
+      !isOfAnotherThing(from, hit, title?.folded.text ?? ''),
+  );
+}
+
+/** "Made by", right before the name. Common practice, no source. */
+const madeBy =
+  /(?<!\p{L})(?:made|designed|crafted|handmade|handcrafted|produced|manufactured|hergestellt|gefertigt|entworfen|fabriqu\p{L}*|signe\p{L}*|realise\p{L}*|realizzat\p{L}|prodott\p{L}|fatt[ao]|firmat\p{L}|hech[oa]|fabricad[oa]|firmad[oa]|gemaakt|vervaardigd) (?:by|von|par|da|dalla|por|door) (?:the )?$/u;
+const isMadeBy = ({ folded }: Passage, { foldedStart }: Hit<string>) =>
+  madeBy.test(folded.text.slice(Math.max(0, foldedStart - 40), foldedStart));
+
+/** What sellers put into a field that must be filled: it names nobody. */
+const nobody = new Set(
+  [
+    'n/a, na, none, no, nil, unknown, unbranded, no brand, no name, noname, not specified, unspecified, not applicable',
+    'does not apply, other, others, generic, various, mixed, private label, ohne marke, markenlos, keine, keine angabe',
+    'unbekannt, sonstige, andere, nicht zutreffend, sans marque, inconnu, inconnue, autre, non spécifié, non renseigné',
+    'senza marca, sconosciuto, sconosciuta, altro, altra, nessuna, nessuno, non applicabile, sin marca, desconocido',
+    'desconocida, otro, otra, otros, no aplica, merkloos, onbekend, overig, overige, geen, geen merk, ノーブランド, 不明, なし, その他',
+  ].flatMap((line) => line.split(', ').map(plainName)),
+);
+export const namesNobody = (name: string): boolean => plainName(name) === '' || nobody.has(plainName(name));
+
+/** Words that stand beside a maker's name in its field and are no part of another name. Common practice, no source. */
+const beside = new Set(
+  'the of and maison casa house atelier bag bags handbag handbags leather leathergoods goods accessories vintage authentic official original designer co company ltd limited inc llc plc gmbh ag kg sa sarl sas srl spa bv nv sl since est'.split(
+    ' ',
+  ),
+);
+
+/** The page's own field for the maker, under the name of its file where the field names it and nobody beside it. */
+function makerInData(
   listing: Listing,
   makers: MakerFile[],
-  named: Set<string>,
-): ClaimDraft[] {
-  const files = makers.filter((file) => named.size === 0 || named.has(file.maker));
-  const find = modelFinder(files);
-  const inText = passages.flatMap((from) =>
-    find(from.folded).flatMap((hit): ClaimDraft[] => {
-      const { text } = from.folded;
-      if (isNegated(text, hit.foldedStart, hit.foldedEnd) || isAboutAnother(text, hit.foldedStart, hit.foldedEnd))
-        return [];
-      return [{ kind: 'model', model: hit.value, ...saidIn(from, hit, named.size > 0 ? 0.9 : 0.6) }];
-    }),
-  );
-  const data = listing.model[0];
-  if (!data) return inText;
-  const [known] = find(data.value);
-  return [...inText, { kind: 'model', model: known?.value ?? data.value, ...saidInData(data.value, data.confidence) }];
+): { maker: string; words: string; confidence: number } | null {
+  const said = listing.maker.find(({ value }) => !namesNobody(value));
+  if (!said) return null;
+  const { value: words, confidence } = said;
+  const exact = findMaker(words, makers);
+  if (exact) return { maker: exact.maker, words, confidence };
+  const hits = nameFinder(makers)(words);
+  const [hit] = hits;
+  const rest = hits.reduce((text, one) => text.replace(one.words, ' '), words);
+  const alone = plainName(rest)
+    .split(' ')
+    .every((word) => word === '' || beside.has(word) || /^\d{4}$/.test(word));
+  const one = hit !== undefined && alone && hits.every(({ value }) => value === hit.value);
+  return { maker: one ? hit.value : words, words, confidence };
 }
-
-/** "Carryall 30" is also written "Carryall30". */
-const spellings = (names: string[]) => [...new Set(names.flatMap((name) => [name, name.replace(/ (?=\d)/g, '')]))];

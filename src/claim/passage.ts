@@ -13,7 +13,7 @@ export interface Passage {
 const most = 200_000;
 
 /** The title and the description; the visible text stands in for a description that was not found. */
-export function passagesOf(listing: Listing): Passage[] {
+export function passagesOf(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): Passage[] {
   const texts: [Passage['field'], string | undefined][] = [
     ['title', listing.title[0]?.value],
     ['description', listing.description[0]?.value],

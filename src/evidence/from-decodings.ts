@@ -4,7 +4,7 @@ import type { Source } from '../source';
 import { type Span, spanWords, unionOf } from '../span';
 import { evidenceId } from './ids';
 import type { Evidence } from './types';
-import { anyOf, listOf } from './wording';
+import { anyOf, fileWords, listOf } from './wording';
 
 /**
  * What the accepted codes say. All readings of one code are alternatives: the evidence allows any of their dates and
@@ -12,13 +12,16 @@ import { anyOf, listOf } from './wording';
  * and says nothing of what one reading leaves open. A code gives up to three statements: what it
  * reads, when its code system was in use, and when its plant was. All share one basis, however many photos show it.
  *
- * Hard when the code was seen in a photo or typed by the user and every reading follows a maker's own system; a code
- * that the listing only quotes, and a reading by the shape of a code alone, are soft.
+ * Hard when the code was seen in a photo or typed by the user and every reading follows a system of the maker that the
+ * listing states; a code that the listing only quotes, a reading by the shape of a code alone, and one under the file
+ * of a maker that nobody named are soft.
  */
-export function fromDecodings(decodings: readonly Decoding[]): Evidence[] {
+export function fromDecodings(decodings: readonly Decoding[], maker: string | null): Evidence[] {
   return decodings
     .filter((decoding) => decoding.accepted && decoding.readings.length > 0)
-    .flatMap((decoding) => [reading(decoding), system(decoding), plant(decoding)].filter((piece) => piece !== null));
+    .flatMap((decoding) =>
+      [reading(decoding, maker), system(decoding, maker), plant(decoding, maker)].filter((piece) => piece !== null),
+    );
 }
 
 const codeText = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
@@ -30,8 +33,8 @@ const codeSource: Record<Decoding['from']['kind'], Source> = {
   claim: { kind: 'listing', text: 'quoted in the listing' },
 };
 
-function common(decoding: Decoding) {
-  const ofMaker = decoding.readings.every((one) => one.system.maker !== null);
+function common(decoding: Decoding, maker: string | null) {
+  const ofMaker = maker !== null && decoding.readings.every((one) => one.system.maker === maker);
   return {
     basis: `code:${codeText(decoding).replace(/[\s-]/g, '').toUpperCase()}`,
     strength: ofMaker && decoding.from.kind !== 'claim' ? ('hard' as const) : ('soft' as const),
@@ -45,15 +48,29 @@ function alternatives<T>(readings: readonly Reading[], of: (reading: Reading) =>
 }
 
 const spansWords = (spans: readonly Span[]) => anyOf(spans.map(spanWords));
+/** By what it is read where that is not the stated maker's own file: the shape of a code alone, or somebody's file. */
+function byWhom({ readings }: Decoding, maker: string | null): string {
+  const others = readings.map(({ system }) => system).filter((system) => system.maker !== maker || maker === null);
+  if (others.length === 0) return '';
+  const named = others.flatMap((system) =>
+    system.maker ? [`by the ${fileWords(system.maker, system.invented)}`] : [],
+  );
+  const ways = [...new Set([...(others.length > named.length ? ['by its shape alone'] : []), ...named])];
+  return `, ${anyOf(ways)}`;
+}
+
 /** The maker file, with the source that it gives for what was taken from it. */
 const ruleBook = (decoding: Decoding, own: (reading: Reading) => string | undefined): Source => {
-  const maker = decoding.readings[0]?.system.maker;
-  if (!maker) return { kind: 'practice', text: 'common practice, no source' };
+  const { maker = null, invented } = decoding.readings[0]?.system ?? {};
+  if (maker === null) return { kind: 'practice', text: 'common practice, no source' };
   const sources = [...new Set(decoding.readings.map(own).filter((source) => source !== undefined))];
-  return { kind: 'maker-file', text: `maker file of ${maker}${sources.length > 0 ? `: ${listOf(sources)}` : ''}` };
+  return {
+    kind: 'maker-file',
+    text: `${fileWords(maker, invented)}${sources.length > 0 ? `: ${listOf(sources)}` : ''}`,
+  };
 };
 
-function reading(decoding: Decoding): Evidence | null {
+function reading(decoding: Decoding, maker: string | null): Evidence | null {
   const spans = unionOf(alternatives(decoding.readings, (one) => (one.span ? [one.span] : [])) ?? []);
   const places = [...new Set(alternatives(decoding.readings, (one) => one.places) ?? [])];
   if (spans.length === 0 && places.length === 0) return null;
@@ -62,22 +79,22 @@ function reading(decoding: Decoding): Evidence | null {
     id: evidenceId.reading(decoding.id),
     about: spans.length === 0 ? 'place' : places.length === 0 ? 'date' : 'date-and-place',
     from: { kind: 'reading', id: decoding.id },
-    ...common(decoding),
+    ...common(decoding, maker),
     spans,
     places,
-    statement: `${seen[decoding.from.kind]} ${codeText(decoding)}: ${says}`,
+    statement: `${seen[decoding.from.kind]} ${codeText(decoding)}${byWhom(decoding, maker)}: ${says}`,
     source: codeSource[decoding.from.kind],
   };
 }
 
-function system(decoding: Decoding): Evidence | null {
+function system(decoding: Decoding, maker: string | null): Evidence | null {
   const spans = unionOf(decoding.readings.map((one) => one.systemUsed));
   if (spans.some((span) => span.from === null && span.to === null)) return null;
   return {
     id: evidenceId.system(decoding.id),
     about: 'date',
     from: { kind: 'system', id: decoding.id },
-    ...common(decoding),
+    ...common(decoding, maker),
     spans,
     places: [],
     statement: `The way that ${codeText(decoding)} is written was in use ${spansWords(spans)}`,
@@ -85,7 +102,7 @@ function system(decoding: Decoding): Evidence | null {
   };
 }
 
-function plant(decoding: Decoding): Evidence | null {
+function plant(decoding: Decoding, maker: string | null): Evidence | null {
   const used = alternatives(decoding.readings, (one) => one.plant?.used ?? []);
   if (used === null) return null;
   const spans = unionOf(used);
@@ -95,7 +112,7 @@ function plant(decoding: Decoding): Evidence | null {
     id: evidenceId.plant(decoding.id),
     about: 'date',
     from: { kind: 'plant', id: decoding.id },
-    ...common(decoding),
+    ...common(decoding, maker),
     spans,
     places: [],
     statement: `The plant ${anyOf(codes)} was at work ${spansWords(spans)}`,

@@ -5,7 +5,7 @@ import { periodSpan, type Span, spanWords, unionOf } from '../span';
 import { claimStatement } from './from-claims';
 import { evidenceId } from './ids';
 import type { Evidence } from './types';
-import { anyOf, listOf } from './wording';
+import { anyOf, fileWords, listOf } from './wording';
 
 /**
  * Dated facts of the maker file that the listing's words call up: a material that a part was made of in some years
@@ -56,7 +56,7 @@ function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[]
       statement: `${claimStatement(claim)}, and ${maker.maker} used ${what} ${anyOf(spans.map(spanWords))}`,
       source: {
         kind: 'maker-file',
-        text: `maker file of ${maker.maker}: ${listOf([...new Set(facts.map((fact) => fact.source))])}`,
+        text: `${fileWords(maker.maker, maker.invented)}: ${listOf([...new Set(facts.map((fact) => fact.source))])}`,
       },
     },
   ];
@@ -77,7 +77,10 @@ function model(claim: ClaimOf<'model'>, maker: MakerFile): Evidence[] {
       places: [],
       strength: 'soft',
       statement: `${claimStatement(claim)}, and ${maker.maker} made the ${fact.name} ${spanWords(span)}`,
-      source: { kind: 'maker-file', text: `maker file of ${maker.maker}: ${fact.source ?? `model ${fact.name}`}` },
+      source: {
+        kind: 'maker-file',
+        text: `${fileWords(maker.maker, maker.invented)}: ${fact.source ?? `model ${fact.name}`}`,
+      },
     },
   ];
 }

@@ -22,5 +22,10 @@ export interface Gathered {
  */
 export function gatherEvidence({ claims, decodings, marks, maker }: Gathered): Evidence[] {
   const claimed = fromClaims(claims);
-  return [...claimed, ...fromDecodings(decodings), ...fromMarks(marks, claims, claimed), ...fromMaker(claims, maker)];
+  return [
+    ...claimed,
+    ...fromDecodings(decodings, maker?.maker ?? null),
+    ...fromMarks(marks, claims, claimed),
+    ...fromMaker(claims, maker),
+  ];
 }

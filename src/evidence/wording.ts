@@ -18,3 +18,7 @@ export const asClause = (statement: string): string =>
 
 /** First letter as a capital. */
 export const asSentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** A maker file by name; an invented one is always called so. */
+export const fileWords = (maker: string, invented?: boolean): string =>
+  `${invented ? 'invented ' : ''}maker file of ${maker}`;

@@ -4,7 +4,7 @@ import { gatherEvidence } from '../../../src/evidence';
 import { evidenceSchema } from '../../../src/evidence/types';
 import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
-import { decoding, madeClaim, mark, nineties, originClaim, reading } from './samples';
+import { decoding, madeClaim, mark, nineties, ondrasse, originClaim, reading } from './samples';
 
 const nothing = { claims: [], decodings: [], marks: [], maker: null };
 
@@ -68,7 +68,7 @@ test('an origin claimed is a place', () => {
 });
 
 test('a code gives its reading, its system and its plant, all of one basis', () => {
-  const evidence = gatherEvidence({ ...nothing, decodings: [decoding('d1')] });
+  const evidence = gatherEvidence({ ...nothing, maker: ondrasse, decodings: [decoding('d1')] });
   expect(
     evidence.map(({ from, spans, places, strength, basis }) => ({ kind: from.kind, spans, places, strength, basis })),
   ).toEqual([
@@ -77,6 +77,19 @@ test('a code gives its reading, its system and its plant, all of one basis', () 
     { kind: 'plant', spans: [yearsSpan(1988, 2003)], places: [], strength: 'hard', basis: 'code:KV0915' },
   ]);
   expect(evidence[0]?.statement).toBe('The stamp reads KV0915: January 1995, Belgium');
+});
+
+test('a code read under the file of a maker that nobody named is soft, and says by which file', () => {
+  const invented = reading({ system: { maker: 'Ondrasse', id: 'interleaved-month', invented: true } });
+  const evidence = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: [invented] })] });
+  expect(new Set(evidence.map(({ strength }) => strength))).toEqual(new Set(['soft']));
+  expect(evidence[0]?.statement).toBe(
+    'The stamp reads KV0915, by the invented maker file of Ondrasse: January 1995, Belgium',
+  );
+  expect(evidence[1]?.source.text).toBe('invented maker file of Ondrasse');
+  const family = reading({ system: { maker: null, id: 'plant-interleaved-month' } });
+  const [byShape] = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: [family] })] });
+  expect(byShape?.statement).toBe('The stamp reads KV0915, by its shape alone: January 1995, Belgium');
 });
 
 test('readings of one code are alternatives; one that names no date leaves the date open', () => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { gatherEvidence, reason, reasoningSchema } from '../../../src/evidence';
 import { decadeSpan, monthSpan, yearSpan, yearsSpan } from '../../../src/span';
-import { decoding, madeClaim, mark, piece, reading } from './samples';
+import { decoding, madeClaim, mark, ondrasse, piece, reading } from './samples';
 
 test('nothing is said of no evidence', () => {
   expect(reason([])).toEqual({ agrees: true, agreeing: [], conflicts: [], conflictsComplete: true, explanations: [] });
@@ -77,7 +77,7 @@ test('a date said in the title and again in the description weighs no more than 
     claims: [madeClaim('title', 'made in 1987', yearSpan(1987)), madeClaim('description', 'from 1987', yearSpan(1987))],
     decodings: [decoding('d1', { readings: [reading({ span: monthSpan(1998, 7) })] })],
     marks: [mark('m1', { spans: [yearsSpan(1970, null)], places: [] })],
-    maker: null,
+    maker: ondrasse,
   });
   expect(reason(evidence).agreeing.map(({ facts, statement }) => [facts, statement])).toEqual([
     [2, '2 facts agree on 1987'],

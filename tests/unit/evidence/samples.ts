@@ -1,6 +1,7 @@
 import type { Claim } from '../../../src/claim/types';
 import type { Decoding, Reading } from '../../../src/code/types';
 import type { Evidence } from '../../../src/evidence';
+import type { MakerFile } from '../../../src/maker/types';
 import type { MarkRead } from '../../../src/mark/types';
 import { decadeSpan, monthSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
 
@@ -79,3 +80,16 @@ export const piece = (id: string, over: Partial<Evidence> = {}): Evidence => ({
 });
 
 export const nineties = decadeSpan(1990);
+
+/** The file of the maker that the readings above follow. */
+export const ondrasse: MakerFile = {
+  format: 1,
+  maker: 'Ondrasse',
+  aliases: [],
+  sources: [],
+  plants: [],
+  codeSystems: [],
+  construction: [],
+  models: [],
+  trade: {},
+};

@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { buildCase, findingsOf } from '../../../src/case';
+import { builtInMakers } from '../../../src/maker';
+import { readPhoto, stampLine, stated } from '../check/sample';
+import { listingOf } from './sample-listing';
+
+const now = '2026-01-15T10:00:00Z';
+const text =
+  'Brown leather, silver hardware, red lining, made in Italy in 1987. Width 30 cm, height 21 cm, depth 17 cm.';
+const photos = [readPhoto('p1'), readPhoto('p2', { lines: [stampLine('p2', 'KV0915')] })];
+const build = (title: string, description: string, maker?: string) =>
+  buildCase({
+    listing: listingOf(title, description, 2, maker === undefined ? {} : { maker: stated(maker) }),
+    photos,
+    typedCodes: [],
+    makers: builtInMakers,
+    now,
+  });
+
+describe('a stated maker without a file', { timeout: 60_000 }, () => {
+  it.each([
+    'My Ondrasse wallet fits inside.',
+    'Tags: Ondrasse, Calderwick & Rook, Tessaro Vell, leather',
+    'Like an Ondrasse.',
+    'Not Ondrasse.',
+    'Goes well with an Ondrasse Carryall 30.',
+    'vintage, brown, ondrasse, leather, tote, city',
+  ])('is judged by no other maker’s file: %s', (mention) => {
+    const built = build('Velmont Roost bag, 1987', `${text} ${mention}`, 'Velmont');
+    expect(built.maker).toBeNull();
+    expect(built.makerInvented).toBeUndefined();
+    expect(findingsOf(built).filter(({ kind }) => kind === 'contradiction')).toEqual([]);
+    expect(built.decodings.flatMap(({ readings }) => readings.map(({ system }) => system.maker))).toEqual(
+      expect.not.arrayContaining(['Ondrasse', 'Calderwick & Rook', 'Tessaro Vell']),
+    );
+    expect(built.skipped.map(({ what }) => what)).toContain('no maker file fits “Velmont”');
+    expect(JSON.stringify(built.questions)).not.toContain('who made it');
+  });
+
+  it('is named by nobody’s question when only the title names it', () => {
+    const built = build('Velmont Roost bag, 1987', text);
+    expect(JSON.stringify(findingsOf(built))).not.toContain('names no maker');
+    expect(JSON.stringify(built.questions)).not.toContain('who made it');
+    expect(built.skipped.find(({ code }) => code === 'no-maker-file')?.what).toBe(
+      'no maker on file is named; it may be “Velmont”',
+    );
+  });
+
+  it('has the conflict of its code and its year told as a doubt, with what the shape of a code is worth', () => {
+    const built = build('Velmont Roost bag, 1987', text, 'Velmont');
+    const told = findingsOf(built).filter(({ check }) => check === 'evidence-agrees');
+    expect(told.map(({ kind, statement }) => [kind, statement])).toEqual([
+      ['doubt', expect.stringMatching(/^Hardly any date fits both: .*1987.*KV0915, by its shape alone: /)],
+    ]);
+    expect(told[0]?.innocent).toMatch(
+      /^No maker file reads this code: this maker may write its codes in another way\./,
+    );
+    const conflicts = built.reasoning?.conflicts ?? [];
+    expect(conflicts.length).toBeGreaterThan(0);
+  });
+});
