@@ -1,48 +1,19 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, resolve } from 'node:path';
-import { gunzipSync } from 'node:zlib';
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { defaultClientConditions } from 'vite';
 import { defineConfig } from 'wxt';
 import { contentSecurityPolicy, permissions } from './src/bridge/manifest';
+import {
+  noteBundled,
+  ownFile,
+  packagedFilesOf,
+  packagesIn,
+  stripAddresses,
+  thirdPartyFile,
+  thirdPartyTexts,
+} from './src/packaging';
 
-const root = import.meta.dirname;
-const fromPackage = (path: string) => resolve(root, 'node_modules', path);
-
-/**
- * The recognisers, packaged with the extension because Manifest V3 forbids code from elsewhere. They come from
- * node_modules at every build and are not committed a second time.
- */
-const packagedFiles = [
-  ['ocr/worker.min.js', 'tesseract.js/dist/worker.min.js'],
-  // With its WASM beside it: inside the script, as base64, it is in memory four times over while it starts.
-  ['ocr/tesseract-core-simd-lstm.js', 'tesseract.js-core/tesseract-core-simd-lstm.js'],
-  ['ocr/tesseract-core-simd-lstm.wasm', 'tesseract.js-core/tesseract-core-simd-lstm.wasm'],
-  // Where a processor or a setting leaves WASM without SIMD, the nets do not run and this one reads stamps too.
-  ['ocr/tesseract-core-lstm.js', 'tesseract.js-core/tesseract-core-lstm.js'],
-  ['ocr/tesseract-core-lstm.wasm', 'tesseract.js-core/tesseract-core-lstm.wasm'],
-  ['ort/ort-wasm-simd-threaded.mjs', 'onnxruntime-web/dist/ort-wasm-simd-threaded.mjs'],
-  ['ort/ort-wasm-simd-threaded.wasm', 'onnxruntime-web/dist/ort-wasm-simd-threaded.wasm'],
-  // Of the builds that know WebGPU this is the smallest (16.8 MB; those that do not suspend WASM have 27 and 28 MB).
-  ['ort/ort-wasm-simd-threaded.jspi.mjs', 'onnxruntime-web/dist/ort-wasm-simd-threaded.jspi.mjs'],
-  ['ort/ort-wasm-simd-threaded.jspi.wasm', 'onnxruntime-web/dist/ort-wasm-simd-threaded.jspi.wasm'],
-] as const;
-
-/**
- * The print engine's language file, unpacked: its worker's own unpacking takes 13 MB, just when its WASM starts as well. A
- * packed extension is as small, for its archive packs the file again.
- */
-const unpackEnglish = (): string => {
-  const to = resolve(root, '.cache/packaged/eng.traineddata');
-  mkdirSync(dirname(to), { recursive: true });
-  const packed = readFileSync(fromPackage('@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz'));
-  writeFileSync(to, gunzipSync(packed));
-  return to;
-};
-
-const netsAreThere = () => {
-  const models = resolve(root, 'public/models');
-  return existsSync(models) && readdirSync(models).some((file) => file.endsWith('.onnx'));
-};
+const bundled = noteBundled();
 
 export default defineConfig({
   imports: false,
@@ -51,16 +22,38 @@ export default defineConfig({
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
     // The net runtime loads its WASM from the packaged folder; otherwise the bundle would carry a second copy of 14 MB.
     resolve: { conditions: ['onnxruntime-web-use-extern-wasm', ...defaultClientConditions] },
-    worker: { format: 'es' },
+    plugins: [stripAddresses(), bundled.plugin()],
+    worker: { format: 'es', plugins: () => [stripAddresses(), bundled.plugin()] },
     build: { chunkSizeWarningLimit: 1500 },
   }),
   hooks: {
     'build:publicAssets': (_wxt, files) => {
-      // The net runtime is 14 MB: it travels only with nets to run.
-      const wanted = packagedFiles.filter(([to]) => !to.startsWith('ort/') || netsAreThere());
-      for (const [relativeDest, from] of wanted) files.push({ relativeDest, absoluteSrc: fromPackage(from) });
-      files.push({ relativeDest: 'ocr/eng.traineddata', absoluteSrc: unpackEnglish() });
+      const packaged = packagedFilesOf();
+      const packages = [...bundled.packages(), ...packaged.sources.flatMap(packagesIn)];
+      files.push(
+        ...packaged.files,
+        { relativeDest: ownFile, contents: readFileSync(resolve(import.meta.dirname, 'LICENSE'), 'utf8') },
+        { relativeDest: thirdPartyFile, contents: thirdPartyTexts(packages) },
+      );
     },
+  },
+  zip: {
+    name: 'tellstamp',
+    // All that the package is built from, and nothing else: a store's reviewer builds it again from these.
+    includeSources: [
+      '.npmrc',
+      'package.json',
+      'package-lock.json',
+      'tsconfig.json',
+      'wxt.config.ts',
+      'LICENSE',
+      'README.md',
+      'DEVELOPERS.md',
+      'docs/*.md',
+      'entrypoints/**',
+      'public/**',
+      'src/**',
+    ],
   },
   manifest: ({ browser }) => ({
     name: 'Tellstamp',

@@ -17,7 +17,7 @@ const rows = [
   ['words'],
   ['watch'],
   ['bridge', 'ui'],
-  ['cli'],
+  ['cli', 'packaging'],
 ];
 const order = rows.flat();
 const core = order.slice(0, order.indexOf('bridge'));

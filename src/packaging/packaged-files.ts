@@ -1,0 +1,83 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { gunzipSync } from 'node:zlib';
+import { thirdPartyFile } from './licence-file';
+
+const root = resolve(import.meta.dirname, '../..');
+export const fromPackage = (path: string): string => resolve(root, 'node_modules', path);
+
+/**
+ * The recognisers, packaged with the extension because Manifest V3 forbids code from elsewhere. They come from
+ * node_modules at every build and are not committed a second time.
+ */
+const packagedFiles = [
+  ['ocr/worker.min.js', 'tesseract.js/dist/worker.min.js'],
+  // With its WASM beside it: inside the script, as base64, it is in memory four times over while it starts.
+  ['ocr/tesseract-core-simd-lstm.js', 'tesseract.js-core/tesseract-core-simd-lstm.js'],
+  ['ocr/tesseract-core-simd-lstm.wasm', 'tesseract.js-core/tesseract-core-simd-lstm.wasm'],
+  // Where a processor or a setting leaves WASM without SIMD, the nets do not run and this one reads stamps too.
+  ['ocr/tesseract-core-lstm.js', 'tesseract.js-core/tesseract-core-lstm.js'],
+  ['ocr/tesseract-core-lstm.wasm', 'tesseract.js-core/tesseract-core-lstm.wasm'],
+  ['ort/ort-wasm-simd-threaded.mjs', 'onnxruntime-web/dist/ort-wasm-simd-threaded.mjs'],
+  ['ort/ort-wasm-simd-threaded.wasm', 'onnxruntime-web/dist/ort-wasm-simd-threaded.wasm'],
+  // Of the builds that know WebGPU this is the smallest (16.8 MB; those that do not suspend WASM have 27 and 28 MB).
+  ['ort/ort-wasm-simd-threaded.jspi.mjs', 'onnxruntime-web/dist/ort-wasm-simd-threaded.jspi.mjs'],
+  ['ort/ort-wasm-simd-threaded.jspi.wasm', 'onnxruntime-web/dist/ort-wasm-simd-threaded.jspi.wasm'],
+] as const;
+
+const englishFile = '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz';
+
+/**
+ * What is changed in a file that comes ready made: addresses of a content network, where it looks only when it is told of
+ * no files of ours, and pointers to files that are not packaged. A word that is no longer found stops the build.
+ */
+const changes: Record<string, readonly (readonly [string, string])[]> = {
+  'ocr/worker.min.js': [
+    ['https://cdn.jsdelivr.net/npm/@tesseract.js-data/', ''],
+    ['https://cdn.jsdelivr.net/npm/tesseract.js-core@v', ''],
+    ['worker.min.js.LICENSE.txt', thirdPartyFile],
+    ['//# sourceMappingURL=worker.min.js.map', ''],
+  ],
+};
+
+/** A file of the package: copied from where it lies, or with contents of its own. */
+export type PackagedFile = { relativeDest: string; absoluteSrc: string } | { relativeDest: string; contents: string };
+
+/** Files that travel beside the bundles, and the packages' files that they are made of. */
+export function packagedFilesOf(): { files: PackagedFile[]; sources: string[] } {
+  // The net runtime is 14 MB: it travels only with nets to run.
+  const wanted = packagedFiles.filter(([to]) => !to.startsWith('ort/') || netsAreThere());
+  const files = wanted.map(([relativeDest, from]): PackagedFile => {
+    const absoluteSrc = fromPackage(from);
+    const replaced = changes[relativeDest];
+    return replaced
+      ? { relativeDest, contents: changed(readFileSync(absoluteSrc, 'utf8'), replaced, from) }
+      : { relativeDest, absoluteSrc };
+  });
+  files.push({ relativeDest: 'ocr/eng.traineddata', absoluteSrc: unpackEnglish() });
+  return { files, sources: [...wanted.map(([, from]) => fromPackage(from)), fromPackage(englishFile)] };
+}
+
+/** A text with each word replaced; throws where one is not there, so that a new version is looked at. */
+export function changed(text: string, replaced: readonly (readonly [string, string])[], where: string): string {
+  return replaced.reduce((sofar, [word, by]) => {
+    if (!sofar.includes(word)) throw new Error(`${where} no longer holds "${word}": look at what has become of it`);
+    return sofar.replaceAll(word, by);
+  }, text);
+}
+
+/**
+ * The print engine's language file, unpacked: its worker's own unpacking takes 13 MB, just when its WASM starts as well. A
+ * packed extension is as small, for its archive packs the file again.
+ */
+function unpackEnglish(): string {
+  const to = resolve(root, '.cache/packaged/eng.traineddata');
+  mkdirSync(dirname(to), { recursive: true });
+  writeFileSync(to, gunzipSync(readFileSync(fromPackage(englishFile))));
+  return to;
+}
+
+function netsAreThere(): boolean {
+  const models = resolve(root, 'public/models');
+  return existsSync(models) && readdirSync(models).some((file) => file.endsWith('.onnx'));
+}
