@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { partSchema } from '../claim/types';
-import { partialDate, period } from '../span';
+import { partialDate, period } from '../span/types';
 import { layoutSchema } from './slot-schema';
 
 export type { Period } from '../span';

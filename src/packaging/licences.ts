@@ -19,7 +19,7 @@ export function noteBundled(): { plugin: () => Plugin; packages: () => string[] 
   const found = new Set<string>();
   const note = (id: string) => {
     const made = writtenBy.find(([pattern]) => pattern.test(id));
-    for (const name of made ? [made[1]] : packagesIn(id.replace(/[?\0].*$/, ''))) found.add(name);
+    for (const name of made ? [made[1]] : packagesIn(id.replace(/[?\0].*/s, ''))) found.add(name);
   };
   return {
     plugin: () => ({

@@ -9,7 +9,7 @@ export const stripAddresses = (): Plugin => ({
   name: 'strip-addresses',
   enforce: 'pre',
   transform(code, id) {
-    const file = id.replace(/[?\0].*$/, '');
+    const file = id.replace(/[?\0].*/s, '');
     if (file.endsWith('/tesseract.js/package.json')) return JSON.stringify({ version: JSON.parse(code).version });
     if (!file.endsWith('/tesseract.js/src/worker/browser/defaultOptions.js')) return null;
     // biome-ignore lint/suspicious/noTemplateCurlyInString: this is what stands in the other file.

@@ -1,5 +1,5 @@
 export * from './calendar';
-export { type Period, partialDate, period } from './period-schema';
 export * from './periods';
 export * from './set';
-export { isoDay, type Precision, precision, type Span, spanSchema } from './types';
+// Their schemas stand in ./types: whoever calculates with spans, the script in the page too, needs no validation.
+export type { Period, Precision, Span } from './types';

@@ -186,3 +186,13 @@ export function precisionAndRecall(scores: readonly Scored[]): { precision: numb
     there,
   };
 }
+
+/** What the README says of these pages: every one of them was looked at while the reader was made. */
+export function accuracyWords(scores: readonly Scored[]): { what: string; result: string } {
+  const { precision, recall } = precisionAndRecall(scores);
+  const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
+  return {
+    what: `${new Set(scores.map(({ page }) => page)).size} saved pages in seven languages that the reader was tuned on; on pages that it was not, expect less`,
+    result: `precision ${percent(precision)} and recall ${percent(recall)}`,
+  };
+}

@@ -1,111 +1,224 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { dirname, extname, join, relative, resolve } from 'node:path';
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { limits, order, violationsOf } from './layer-rules';
+import { filesUnder } from './source-files';
 
-const root = resolve(import.meta.dirname, '../../..');
-const source = join(root, 'src');
-
-/** A folder may import folders of a lower row, and those of its own row that stand to its left. */
-const rows = [
-  ['problem', 'source', 'span', 'place'],
-  ['photo', 'listing', 'stamp', 'code', 'mark'],
-  ['maker', 'claim'],
-  ['evidence'],
-  ['check'],
-  ['question'],
-  ['case'],
-  ['words'],
-  ['watch'],
-  ['bridge', 'ui'],
-  ['cli', 'packaging'],
-];
-const order = rows.flat();
-const core = order.slice(0, order.indexOf('bridge'));
-
-/** Schemas and types are the shared words: every folder may use them. */
-const isTypesFile = (path: string) => /(^|\/)(types|schema|[a-z-]+-types)(\.ts)?$/.test(path);
-
-interface Import {
-  file: string;
-  folder: string;
-  target: string;
-}
-
-function sourceFiles(folder: string): string[] {
-  return readdirSync(folder).flatMap((name) => {
-    const path = join(folder, name);
-    if (statSync(path).isDirectory()) return name === 'training' ? [] : sourceFiles(path);
-    return ['.ts', '.tsx'].includes(extname(name)) ? [path] : [];
-  });
-}
-
-const files = sourceFiles(source);
-const pattern = /(?:^|\n)\s*(?:import|export)\s+(type\s+)?(?:[^'";]*?\sfrom\s+)?'([^']+)'|import\(\s*'([^']+)'\s*\)/g;
-const imports: Import[] = files.flatMap((file) =>
-  [...readFileSync(file, 'utf8').matchAll(pattern)].map((match) => ({
-    file: relative(root, file),
-    folder: relative(source, file).split('/')[0] ?? '',
-    target: (match[2] ?? match[3]) as string,
-  })),
-);
-
-const crossing = imports.flatMap((entry) => {
-  if (!entry.target.startsWith('.')) return [];
-  const path = relative(source, resolve(dirname(join(root, entry.file)), entry.target));
-  const folder = path.split('/')[0] ?? '';
-  return folder === entry.folder || folder.startsWith('..') ? [] : [{ ...entry, path, to: folder }];
-});
+const files = [...filesUnder('src'), ...filesUnder('entrypoints')];
 
 describe('layers', () => {
-  it('finds the imports it is to judge', () => {
-    expect(files.length).toBeGreaterThan(20);
-    expect(crossing.length).toBeGreaterThan(20);
+  it('hold in the source', () => {
+    expect(files.length).toBeGreaterThan(300);
+    expect(violationsOf(files)).toEqual([]);
   });
 
-  it('lets imports run downwards only', () => {
-    const upward = crossing.filter(
-      ({ folder, to, path }) => order.indexOf(to) > order.indexOf(folder) && !isTypesFile(path),
+  it('are those of the table in DEVELOPERS.md', () => {
+    const text = readFileSync(new URL('../../../DEVELOPERS.md', import.meta.url), 'utf8');
+    const table = text.slice(text.indexOf('| folder | does | may not |'), text.indexOf('`tests/unit/layout/layers'));
+    const folders = [...table.matchAll(/^\| (`[^|]+`) \|/gm)].flatMap(([, cell]) =>
+      [...(cell as string).matchAll(/`([a-z]+)`/g)].map(([, name]) => name),
     );
-    expect(upward.map(({ file, target }) => `${file} imports ${target}`)).toEqual([]);
-  });
-
-  it('lets a folder be entered by its door or its types only', () => {
-    const sideways = crossing.filter(({ path, to }) => path !== to && path !== `${to}/index.ts` && !isTypesFile(path));
-    const allowed = sideways.filter(({ folder, path }) => !isSecondDoor(folder, path));
-    expect(allowed.map(({ file, target }) => `${file} imports ${target}`)).toEqual([]);
-  });
-
-  it('keeps browser-extension and screen libraries out of the core', () => {
-    const forbidden = imports.filter(
-      ({ folder, target }) =>
-        core.includes(folder) && /^(wxt|preact|@wxt-dev|webextension-polyfill|node:)/.test(target),
-    );
-    expect(forbidden.map(({ file, target }) => `${file} imports ${target}`)).toEqual([]);
-    const calls = files.filter(
-      (file) =>
-        core.includes(relative(source, file).split('/')[0] ?? '') &&
-        /\b(chrome|browser)\.(?!exe)\w+/.test(codeOf(file)),
-    );
-    expect(calls.map((file) => relative(root, file))).toEqual([]);
+    expect([...folders].sort()).toEqual([...order].sort());
+    expect(Object.keys(limits).sort()).toEqual([...order].sort());
   });
 });
 
-/**
- * Folders with a second door, for whom: words are read in the page and again by claims; generated files are made by
- * commands alone; the watch list compares addresses as the page does; and some folders have a door for each place (page, worker, panel) that their parts run in.
- */
-function isSecondDoor(folder: string, path: string): boolean {
-  if (path === 'listing/text') return folder === 'claim';
-  if (path === 'listing/tracking') return folder === 'watch';
-  if (path === 'words/checks-document' || path === 'maker/json-schema') return folder === 'cli';
-  return (
-    ['cli', 'ui', 'bridge'].includes(folder) && /^(stamp|listing|watch|bridge)\/[a-z-]+(\/index)?(\.ts)?$/.test(path)
-  );
-}
+/** For each line of the table, what breaks it and what is then said: a rule that nothing can break holds nothing. */
+const planted: [line: string, path: string, code: string, said: string][] = [
+  [
+    'words know no stage',
+    'src/span/x.ts',
+    "import type { Claim } from '../claim/types';",
+    'src/span/x.ts knows claim/types',
+  ],
+  ['a problem knows no stage', 'src/problem/x.ts', "import '../photo';", 'src/problem/x.ts knows photo'],
+  ['a source knows no stage', 'src/source/x.ts', "import '../check';", 'src/source/x.ts knows check'],
+  ['a place knows no stage', 'src/place/x.ts', "export { a } from '../mark';", 'src/place/x.ts knows mark'],
+  [
+    'a listing uses no zod at run time',
+    'src/listing/x.ts',
+    "import * as z from 'zod';",
+    'src/listing/x.ts reaches zod',
+  ],
+  [
+    'a listing uses no zod through its own schemas',
+    'src/listing/text/x.ts',
+    "import { priceSchema } from '../types';",
+    'src/listing/text/x.ts > src/listing/types reaches zod',
+  ],
+  [
+    'a listing uses no zod through another folder',
+    'src/listing/x.ts',
+    "import { fail } from '../problem';",
+    'src/listing/x.ts > src/problem/index reaches zod',
+  ],
+  ['a listing does not judge', 'src/listing/x.ts', "import '../check';", 'src/listing/x.ts knows check'],
+  [
+    'a listing keeps nothing',
+    'src/listing/x.ts',
+    "localStorage.setItem('a', 'b');",
+    'src/listing/x.ts uses localStorage',
+  ],
+  [
+    'a photo knows no stamp',
+    'src/photo/x.ts',
+    "import type { Lattice } from '../stamp/types';",
+    'src/photo/x.ts knows stamp/types',
+  ],
+  [
+    'a stamp knows no code systems',
+    'src/stamp/x.ts',
+    "import type { Reading } from '../code/types';",
+    'src/stamp/x.ts knows code/types',
+  ],
+  [
+    'a stamp knows no makers',
+    'src/stamp/x.ts',
+    "import type { MakerFile } from '../maker/types';",
+    'src/stamp/x.ts knows maker/types',
+  ],
+  [
+    'a code knows not where its text came from',
+    'src/code/x.ts',
+    "import type { Listing } from '../listing/types';",
+    'src/code/x.ts knows listing/types',
+  ],
+  [
+    'a mark contradicts nothing',
+    'src/mark/x.ts',
+    "export const a = { kind: 'contradiction' };",
+    'src/mark/x.ts says contradiction',
+  ],
+  [
+    'a mark knows no findings',
+    'src/mark/x.ts',
+    "import type { Finding } from '../check/types';",
+    'src/mark/x.ts knows check/types',
+  ],
+  [
+    'a maker file holds no expressions',
+    'src/maker/x.ts',
+    'export const a = (b: string) => new RegExp(b);',
+    'src/maker/x.ts uses RegExp',
+  ],
+  [
+    'a maker file holds no code',
+    'src/maker/x.ts',
+    'export const a = (b: string) => new Function(b);',
+    'src/maker/x.ts uses Function',
+  ],
+  [
+    'a claim weighs nothing',
+    'src/claim/x.ts',
+    "import { reason } from '../evidence';",
+    'src/claim/x.ts knows evidence',
+  ],
+  [
+    'evidence knows no checks',
+    'src/evidence/x.ts',
+    "import type { Finding } from '../check/types';",
+    'src/evidence/x.ts knows check/types',
+  ],
+  [
+    'a check reads no page',
+    'src/check/x.ts',
+    "import { readListing } from '../listing';",
+    'src/check/x.ts runs listing',
+  ],
+  ['a check reads no photo', 'src/check/x.ts', "import { hashOf } from '../photo';", 'src/check/x.ts runs photo'],
+  [
+    'a question invents no findings',
+    'src/question/x.ts',
+    "export const a = { kind: 'doubt' };",
+    'src/question/x.ts says doubt',
+  ],
+  [
+    'a question runs no checks',
+    'src/question/x.ts',
+    "import { runChecks } from '../check';",
+    'src/question/x.ts runs check',
+  ],
+  ['a case touches no browser', 'src/case/x.ts', 'chrome.tabs.query({});', 'src/case/x.ts calls chrome'],
+  ['a case touches no document', 'src/case/x.ts', "document.querySelector('a');", 'src/case/x.ts uses document'],
+  ['words decide nothing', 'src/words/x.ts', "import { runChecks } from '../check';", 'src/words/x.ts runs check'],
+  [
+    'the watch list changes no case',
+    'src/watch/x.ts',
+    "import { findClaims } from '../claim';",
+    'src/watch/x.ts runs claim',
+  ],
+  [
+    'the bridge holds no rules',
+    'src/bridge/x.ts',
+    "import { reason } from '../evidence';",
+    'src/bridge/x.ts runs evidence',
+  ],
+  ['the screens hold no rules', 'src/ui/x.ts', "import { marks } from '../mark';", 'src/ui/x.ts runs mark'],
+  ['the screens define no checks', 'src/ui/x.ts', 'export default defineCheck({});', 'src/ui/x.ts uses defineCheck'],
+  [
+    'entry points hold no rules',
+    'entrypoints/x.ts',
+    "import { buildCase } from '../src/case';",
+    'entrypoints/x.ts runs case',
+  ],
+  [
+    'what the build adds runs in no extension',
+    'src/bridge/x.ts',
+    "import { licences } from '../packaging';",
+    'src/bridge/x.ts runs upwards to packaging',
+  ],
+  [
+    'what the build adds knows no stage',
+    'src/packaging/x.ts',
+    "import { readListing } from '../listing';",
+    'src/packaging/x.ts knows listing',
+  ],
+  ['commands take the same way', 'src/cli/x.ts', "import { findClaims } from '../claim';", 'src/cli/x.ts runs claim'],
+  [
+    'commands are no extension',
+    'src/cli/x.ts',
+    "import { send } from '../bridge/send';",
+    'src/cli/x.ts knows bridge/send',
+  ],
+  ['imports run downwards', 'src/mark/x.ts', "import { a } from '../maker';", 'src/mark/x.ts knows maker'],
+  [
+    'imports run downwards within the core',
+    'src/code/x.ts',
+    "import { a } from '../maker';",
+    'src/code/x.ts runs upwards to maker',
+  ],
+  [
+    'a folder has one door',
+    'src/case/x.ts',
+    "import { a } from '../evidence/reason';",
+    'src/case/x.ts enters evidence/reason by no door',
+  ],
+  [
+    'the core runs in any place',
+    'src/span/x.ts',
+    "import { readFileSync } from 'node:fs';",
+    'src/span/x.ts imports node:fs',
+  ],
+  ['the core knows no screens', 'src/check/x.ts', "import { h } from 'preact';", 'src/check/x.ts imports preact'],
+];
 
-/** The file without comments, so that a sentence about the browser is not taken for a call. */
-function codeOf(file: string): string {
-  return readFileSync(file, 'utf8')
-    .replace(/\/\*[\s\S]*?\*\//g, '')
-    .replace(/(^|\s)\/\/.*$/gm, '');
-}
+describe('the layer test itself', () => {
+  for (const [line, path, code, said] of planted)
+    it(`fails when broken: ${line}`, () => {
+      expect(violationsOf([...files.filter((file) => file.path !== path), { path, code }])).toContain(said);
+    });
+
+  it('breaks every folder of the table at least once', () => {
+    const broken = new Set(
+      planted.map(([, path]) => (path.startsWith('entrypoints') ? 'entrypoints' : path.split('/')[1])),
+    );
+    expect(order.filter((folder) => !broken.has(folder))).toEqual([]);
+  });
+
+  it('takes no type for a use, and no comment for a call', () => {
+    const file = {
+      path: 'src/listing/x.ts',
+      code: "/* localStorage.clear() */ import type * as z from 'zod';\nimport type { Listing } from './types';\nexport type A = z.ZodType<Listing>;",
+    };
+    expect(violationsOf([...files, file])).toEqual([]);
+  });
+});

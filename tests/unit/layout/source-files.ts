@@ -33,8 +33,20 @@ export interface Import {
   typesOnly: boolean;
 }
 
+interface Parsed {
+  imports: Import[];
+  program: SyntaxNode;
+}
+const parsedFiles = new WeakMap<SourceFile, Parsed>();
+
 /** A file's imports (re-exports and `import()` of a fixed name among them) and its syntax tree. */
-export function parseFile({ path, code }: SourceFile): { imports: Import[]; program: SyntaxNode } {
+export function parseFile(file: SourceFile): Parsed {
+  const known = parsedFiles.get(file) ?? parse(file);
+  parsedFiles.set(file, known);
+  return known;
+}
+
+function parse({ path, code }: SourceFile): Parsed {
   const { module, program, errors } = parseSync(path, code);
   if (errors.length > 0) throw new Error(`${path}: ${errors[0]?.message}`);
   const imports: Import[] = module.staticImports.map(({ moduleRequest, entries }) => ({

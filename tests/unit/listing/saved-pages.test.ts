@@ -1,6 +1,14 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { listingSchema } from '../../../src/listing/types';
-import { precisionAndRecall, readSaved, type Scored, scoreListing, truths } from '../../listing-pages/score';
+import {
+  accuracyWords,
+  precisionAndRecall,
+  readSaved,
+  type Scored,
+  scoreListing,
+  truths,
+} from '../../listing-pages/score';
 
 /** Pages in seven languages and as many layouts; `npm run bench -- listing` shows the figures field by field. */
 describe('saved pages against their truth table', () => {
@@ -23,5 +31,12 @@ describe('saved pages against their truth table', () => {
     const { precision, recall } = precisionAndRecall(all);
     expect(precision).toBeGreaterThanOrEqual(0.97);
     expect(recall).toBeGreaterThanOrEqual(0.95);
+  });
+
+  it('gives what the README says of it, and the README says that the reader was tuned on these pages', () => {
+    const readme = readFileSync(new URL('../../../README.md', import.meta.url), 'utf8');
+    const { what, result } = accuracyWords(all);
+    expect(readme).toContain(`| ${what} | ${result} | \`npm run bench -- listing\` |`);
+    expect(what).toContain('tuned on');
   });
 });

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { period } from '../../../span';
+import { period } from '../../../span/types';
 import { digits } from '../cell';
 import { reversed } from '../forms';
 import { defineSlot } from '../kind';
