@@ -19,6 +19,7 @@ export interface AskData {
   payment: None;
   'larger-photos': None;
   'lower-price': None;
+  price: None;
   'parts-not-shown': None;
   /** What of a bag to photograph; the stamp with it. */
   'parts-to-show': { parts: Part[] };
@@ -46,6 +47,7 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   payment: { wants: 'fact' },
   'larger-photos': { wants: 'photo' },
   'lower-price': { wants: 'fact', topic: 'price' },
+  price: { wants: 'fact' },
   'parts-not-shown': { wants: 'photo', topic: 'parts' },
   'parts-to-show': { wants: 'photo', topic: 'parts' },
   'first-photos': { wants: 'photo', topic: 'parts' },

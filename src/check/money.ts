@@ -1,4 +1,8 @@
+import * as z from 'zod';
 import type { Price } from '../listing/types';
+
+/** A maker's smallest new price of one year, in whole units of its currency. */
+export const floorSchema = z.strictObject({ amount: z.number(), currency: z.string(), year: z.number() });
 
 /**
  * Roughly what one unit was worth in US dollars between 1995 and 2025, lowest and highest yearly figure rounded
@@ -17,7 +21,6 @@ const dollarsPerUnit: Record<string, readonly [number, number]> = {
   NOK: [0.09, 0.2],
   PLN: [0.2, 0.5],
 };
-export const ratesSource = 'exchange rates from memory, not verified';
 
 /** Lowest and highest amount in dollars that a sum may have been worth; null for a currency that is not listed. */
 export function dollarRange(amount: number, currency: string): readonly [number, number] | null {

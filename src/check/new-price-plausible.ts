@@ -1,51 +1,52 @@
+import * as z from 'zod';
 import type { ClaimOf } from '../claim/types';
-import type { Listing } from '../listing/types';
-import { fromMakerFile, makerFileSource } from './frame';
-import { largestShare, priceWords, ratesSource } from './money';
-import { commonAsks, saying } from './wording';
-import { defineWritten } from './written';
+import { type Listing, priceSchema } from '../listing/types';
+import { askFor } from './asks';
+import { defineCheck, fromMakerFile, makerFileSource } from './frame';
+import { floorSchema, largestShare } from './money';
+import { because } from './reasons';
+import { saidSchema } from './types';
 
 /** A new piece offered under this share of the maker's smallest new price is implausible. Common practice, no source. */
 const implausibleShare = 1 / 3;
 
-export const newPricePlausible = defineWritten({
+export const newPricePlausible = defineCheck({
   id: 'new-price-plausible',
   family: 'price',
-  title: 'The price fits a new piece',
-  failureTitle: 'The price is implausible for a new piece of this maker',
   kinds: ['doubt'],
-  basis: 'A new or unused piece is rarely offered for less than a third of the maker’s smallest new price.',
-  innocent: 'The piece may be a gift that the seller wants gone, or not as new as the seller thinks.',
-  settles: 'The receipt, and photos of corners, handles and inside.',
   source: makerFileSource,
+  data: z.strictObject({
+    said: saidSchema,
+    price: priceSchema,
+    maker: z.string(),
+    floor: floorSchema,
+    share: z.number(),
+  }),
   needs: { maker: ['trade'], claims: ['condition', 'made'], listing: ['condition'], stated: ['price'] },
   run(facts) {
     const said = newWords(facts);
-    if (!said) return { notApplicable: 'the listing does not call the piece new or unused' };
+    if (!said) return { notApplicable: because('not-called-new', {}) };
     const floors = facts.maker.trade.newPriceFloor ?? [];
-    if (floors.length === 0) return { notApplicable: `the maker file of ${facts.maker.name} gives no price` };
+    if (floors.length === 0) return { notApplicable: because('maker-file-without-price', { maker: facts.maker.name }) };
     const price = facts.stated.price.value;
     const shares = floorsThen(floors, price.currency, facts.claims.made[0]?.span.to ?? null).map((floor) => ({
       floor,
       share: largestShare(price, floor),
     }));
     const best = shares.filter(({ share }) => share !== null).sort((a, b) => (b.share ?? 0) - (a.share ?? 0))[0];
-    if (!best || best.share === null)
-      return { cannotTell: `${priceWords(price)} cannot be compared with the maker file's prices` };
+    if (!best || best.share === null) return { cannotTell: because('price-without-like', { price }) };
     if (best.share >= implausibleShare) return [];
     const { floor } = best;
-    const statement = `${saying(said.words, said.inData)} at ${priceWords(price)}; ${facts.maker.name}'s smallest new piece was ${floor.currency} ${floor.amount} in ${floor.year}.`;
     const source = fromMakerFile(facts.maker.name, `smallest new price of ${floor.year}`, facts.maker.trade.source);
-    const rates = price.currency === floor.currency ? [] : [ratesSource];
-    const share = `${priceWords(price)} is at most ${Math.round(best.share * 100)}% of ${floor.currency} ${floor.amount}`;
+    const { words, inData } = said;
+    const data = { said: { words, inData }, price, maker: facts.maker.name, floor, share: best.share };
     return [
       {
         kind: 'doubt',
-        statement,
-        basis: [share, ...rates],
+        data,
         claims: said.claims,
         source,
-        asks: [commonAsks.purchase],
+        asks: [askFor('purchase', {})],
       },
     ];
   },

@@ -1,18 +1,14 @@
-import { practice } from './frame';
-import { priceWords } from './money';
-import { askFact } from './wording';
-import { defineWritten } from './written';
+import * as z from 'zod';
+import { originSchema, priceSchema } from '../listing/types';
+import { askFor } from './asks';
+import { defineCheck, practice } from './frame';
 
-export const pricesAgree = defineWritten({
+export const pricesAgree = defineCheck({
   id: 'prices-agree',
   family: 'price',
-  title: 'The page gives one price',
-  failureTitle: 'The page shows one price and carries another in its data',
   kinds: ['doubt'],
-  basis: 'The price that a page shows is the price in its data.',
-  innocent: 'The page’s data may be stale, or be in another currency setting.',
-  settles: 'The price that the seller asks.',
   source: practice,
+  data: z.strictObject({ shown: priceSchema, data: priceSchema, origin: originSchema }),
   needs: { stated: ['price'], listing: ['price'] },
   run({ listing }) {
     const sales = listing.price.filter(({ value, caveats }) => value.kind === 'sale' && !caveats?.includes('stale'));
@@ -28,7 +24,7 @@ export const pricesAgree = defineWritten({
         value.minor * 10 ** (shown.value.exponent - value.exponent) !== shown.value.minor,
     );
     if (!shown || !other) return [];
-    const statement = `The page shows ${priceWords(shown.value)}, but its data (${other.origin}) say ${priceWords(other.value)}.`;
-    return [{ kind: 'doubt', statement, asks: [askFact('price', 'Could you confirm the price that you ask?')] }];
+    const data = { shown: shown.value, data: other.value, origin: other.origin };
+    return [{ kind: 'doubt', data, asks: [askFor('price', {})] }];
   },
 });

@@ -1,3 +1,4 @@
+import type { Price } from '../listing/types';
 import type { Reason } from './types';
 
 type None = Record<never, never>;
@@ -15,6 +16,12 @@ export interface ReasonData {
   'photos-not-read': { unread: number; of: number; cause: string | null };
   'copies-only': { copies: number; of: number };
   'price-not-comparable': None;
+  'price-without-like': { price: Price };
+  'prices-in-two-currencies': None;
+  'no-earlier-price': None;
+  'called-new': None;
+  'not-called-new': None;
+  'maker-file-without-price': { maker: string };
   'photos-too-weak': { weak: number; of: number };
   'ground-not-measured': None;
   'not-yet-stamped': None;

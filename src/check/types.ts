@@ -11,6 +11,9 @@ export type FindingKind = z.infer<typeof findingKindSchema>;
 export const sentenceDataSchema = z.record(z.string(), z.json());
 export type SentenceData = z.infer<typeof sentenceDataSchema>;
 
+/** What somebody says of a piece; `inData` where only the page's data say it. */
+export const saidSchema = z.strictObject({ words: z.string(), inData: z.boolean() });
+
 /** A photo's place on the page, from 1; null for one that the page does not list. */
 export const photoNumber = z.number().nullable();
 

@@ -30,6 +30,8 @@ export interface Kit {
   /** An ISO 3166 code's name. */
   place: (code: string) => string;
   price: (price: Price) => string;
+  /** Whole units of a currency. */
+  amount: (sum: { amount: number; currency: string }) => string;
   /** Millimetres as centimetres. */
   length: (mm: number) => string;
   /** Somebody's own words in the language's quotation marks, cut to what one line can hold. */
@@ -110,6 +112,7 @@ export function kitFor(language: Language): Kit {
     during,
     place,
     price: (price) => priceSaid(price, locale),
+    amount: ({ amount, currency }) => moneySaid(amount, currency, 0, locale),
     length: (mm) => `${number(mm / 10, mm % 10 === 0 ? 0 : 1)} cm`,
     quote: (words) => `${quotes[0]}${oneLine(words)}${quotes[1]}`,
     code: (text) =>
@@ -121,14 +124,16 @@ export function kitFor(language: Language): Kit {
 
 function priceSaid({ minor, exponent, currency }: Price, locale: string): string {
   const unit = 10 ** exponent;
-  const digits = minor % unit === 0 ? 0 : exponent;
-  const amount = new Intl.NumberFormat(locale, {
-    minimumFractionDigits: digits,
-    maximumFractionDigits: digits,
+  return moneySaid(minor / unit, currency, minor % unit === 0 ? 0 : exponent, locale);
+}
+
+function moneySaid(amount: number, currency: string | null, decimals: number, locale: string): string {
+  return new Intl.NumberFormat(locale, {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
     useGrouping: 'min2',
     ...(currency ? { style: 'currency', currency, currencyDisplay: 'code' } : {}),
-  });
-  return amount.format(minor / unit);
+  }).format(amount);
 }
 
 type Say = (day: string) => string;

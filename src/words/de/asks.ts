@@ -13,6 +13,7 @@ export const asks: AskWords = {
   purchase: () => 'Haben Sie den Kaufbeleg oder ein anderes Papier vom Kauf?',
   payment: () => 'Ich möchte gern über den Marktplatz bezahlen. Ist Ihnen das recht?',
   'larger-photos': () => 'Könnten Sie größere Fotos schicken, vor allem vom Code, von den Henkeln und den Ecken?',
+  price: () => 'Könnten Sie den verlangten Preis bestätigen?',
   'lower-price': () => 'Gibt es einen Grund für den niedrigeren Preis?',
   'parts-not-shown': () => 'Könnten Sie Fotos von Teilen ergänzen, die noch nicht zu sehen sind?',
   'parts-to-show': ({ parts: shown }, kit) =>

@@ -39,5 +39,12 @@ export const reasons: ReasonWords = {
   'stamp-only-in-copy': () => 'der Stempel war nur in einer Kopie seines Fotos zu sehen',
   'no-stamp-read': () => 'in keinem Foto wurde ein Stempel gelesen',
   'seller-not-named-twice': () => 'die Seite nennt nicht bei beiden Blicken, wer verkauft',
+  'price-without-like': ({ price }, kit) =>
+    `${kit.price(price)} lässt sich nicht mit den Preisen der Herstellerdatei vergleichen`,
+  'prices-in-two-currencies': () => 'die beiden Preise sind in verschiedenen Währungen',
+  'no-earlier-price': () => 'das Angebot nennt keinen früheren Preis',
+  'called-new': () => 'das Stück heißt neu',
+  'not-called-new': () => 'das Angebot nennt das Stück weder neu noch unbenutzt',
+  'maker-file-without-price': ({ maker }) => `die Herstellerdatei von ${maker} nennt keinen Preis`,
   'price-not-comparable': () => 'der frühere Preis ist nicht in derselben Währung bekannt',
 };

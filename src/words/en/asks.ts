@@ -12,6 +12,7 @@ export const asks: AskWords = {
   purchase: () => 'Do you have the receipt or another paper from when it was bought?',
   payment: () => 'I would like to pay through the marketplace. Is that all right with you?',
   'larger-photos': () => 'Could you send larger photos, above all of the stamp, the handles and the corners?',
+  price: () => 'Could you confirm the price that you ask?',
   'lower-price': () => 'Is there a reason for the lower price?',
   'parts-not-shown': () => 'Could you add photos of parts that are not shown yet?',
   'parts-to-show': ({ parts: shown }, kit) =>

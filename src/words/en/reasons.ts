@@ -29,5 +29,11 @@ export const reasons: ReasonWords = {
   'stamp-only-in-copy': () => 'the stamp was seen only in a copy of its photo',
   'no-stamp-read': () => 'no stamp was read from a photo',
   'seller-not-named-twice': () => 'the page does not name the seller at both looks',
+  'price-without-like': ({ price }, kit) => `${kit.price(price)} cannot be compared with the maker file's prices`,
+  'prices-in-two-currencies': () => 'the two prices are in different currencies',
+  'no-earlier-price': () => 'the listing states no earlier price',
+  'called-new': () => 'the piece is called new',
+  'not-called-new': () => 'the listing does not call the piece new or unused',
+  'maker-file-without-price': ({ maker }) => `the maker file of ${maker} gives no price`,
   'price-not-comparable': () => 'the earlier price is not known in the same currency',
 };

@@ -1,0 +1,52 @@
+import type { WordsFor } from '../../finding-words';
+import { saying } from '../saying';
+
+type Prices = 'price-cut-plausible' | 'prices-agree' | 'used-price-plausible' | 'new-price-plausible';
+const rates = 'exchange rates from memory, not verified';
+
+export const price: WordsFor<Prices> = {
+  'price-cut-plausible': {
+    title: 'The price cut is of a usual size',
+    failureTitle: 'The price is said to be cut by more than is usual',
+    rule: 'A “was” price far above the price asked is often invented.',
+    statement: ({ was, sale, cut }, kit) =>
+      `The price was cut from ${kit.price(was)} to ${kit.price(sale)}, by ${kit.percent(cut)}.`,
+    innocent: 'The higher price may be what the piece cost new in a shop.',
+    settles: 'Where the higher price comes from.',
+  },
+  'prices-agree': {
+    title: 'The page gives one price',
+    failureTitle: 'The page shows one price and carries another in its data',
+    rule: 'The price that a page shows is the price in its data.',
+    statement: ({ shown, data, origin }, kit) =>
+      `The page shows ${kit.price(shown)}, but its data (${origin}) say ${kit.price(data)}.`,
+    innocent: 'The page’s data may be stale, or be in another currency setting.',
+    settles: 'The price that the seller asks.',
+  },
+  'used-price-plausible': {
+    title: 'The price fits a used piece of this maker',
+    failureTitle: 'The price is very low even for a used piece of this maker',
+    rule: 'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.',
+    statement: ({ price: asked, maker, floor }, kit) =>
+      `${kit.price(asked)} is less than a fifteenth of ${maker}'s smallest new price (${kit.amount(floor)} in ${floor.year}), and the listing names no damage.`,
+    basis: ({ price: asked, floor }) => [
+      'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.',
+      ...(asked.currency === floor.currency ? [] : [rates]),
+    ],
+    innocent: 'The piece may be damaged, a small accessory, or the seller may not know the maker.',
+    settles: 'Photos of all parts, and why the price is low.',
+  },
+  'new-price-plausible': {
+    title: 'The price fits a new piece',
+    failureTitle: 'The price is implausible for a new piece of this maker',
+    rule: 'A new or unused piece is rarely offered for less than a third of the maker’s smallest new price.',
+    statement: ({ said, price: asked, maker, floor }, kit) =>
+      `${saying(said, kit)} at ${kit.price(asked)}; ${maker}'s smallest new piece was ${kit.amount(floor)} in ${floor.year}.`,
+    basis: ({ price: asked, floor, share }, kit) => [
+      `${kit.price(asked)} is at most ${kit.percent(share)} of ${kit.amount(floor)}`,
+      ...(asked.currency === floor.currency ? [] : [rates]),
+    ],
+    innocent: 'The piece may be a gift that the seller wants gone, or not as new as the seller thinks.',
+    settles: 'The receipt, and photos of corners, handles and inside.',
+  },
+};
