@@ -9,13 +9,20 @@ import { defineWritten, type WrittenSpeech } from './written';
 /** From this likelihood on, a look-alike character explains an impossible value as well as the stamp itself does. */
 const misreadExplains = 0.2;
 
+/** Nothing that a seller could answer: what is missing is missing in the file. */
+const unlisted = {
+  innocent: 'The maker may have had plants that nobody has entered into the file yet.',
+  settles: 'A maker file that lists all plants, or another piece that is known to be from this one.',
+};
+
 export const codeSlotPossible = defineWritten({
   id: 'code-slot-possible',
   family: 'code',
   title: 'Month, week and plant of the code exist',
   failureTitle: 'The code names a month, week or plant that does not exist',
-  kinds: ['contradiction', 'doubt'],
-  basis: 'A year has 12 months and 52 or 53 weeks (ISO 8601), and a maker stamps its own plants.',
+  kinds: ['contradiction', 'doubt', 'gap'],
+  basis:
+    'A year has 12 months and 52 or 53 weeks (ISO 8601). A plant that the maker file does not list speaks against the code only where the file says that its list is complete.',
   innocent: 'One worn or badly lit character may have been taken for another.',
   settles: 'A sharper photo of the stamp, straight from above.',
   source: makerFileSource,
@@ -33,13 +40,17 @@ export const codeSlotPossible = defineWritten({
       const near = (inTime ?? decoding).nearest[0];
       const maybeMisread = near !== undefined && near.likelihood >= misreadExplains;
       const hint = near ? hintWords(code, near) : '';
+      const source = fromMakerFile(facts.maker.name, `code system ${misfit.system.id}`, system?.source);
+      const common = { key: decoding.id, photos, source };
+      if (misfit.slot === 'plant' && !facts.maker.plantsComplete) {
+        const statement = `${sentence(words)}: the file of ${facts.maker.name} does not list a plant “${misfit.value}”, and does not say that it lists all.${hint}`;
+        return [{ kind: 'gap', statement, innocent: unlisted.innocent, settles: unlisted.settles, ...common }];
+      }
       return [
         {
           kind: hard && !maybeMisread ? 'contradiction' : 'doubt',
-          key: decoding.id,
           statement: `${sentence(words)}: ${misfit.slot} “${misfit.value}” does not exist, expected ${misfit.expected}.${hint}`,
-          photos,
-          source: fromMakerFile(facts.maker.name, `code system ${misfit.system.id}`, system?.source),
+          ...common,
           asks: [commonAsks.stampPhoto],
         },
       ];

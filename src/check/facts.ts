@@ -78,7 +78,7 @@ export type Handed<N extends Needs> = {
     ? { stated: { [P in S]: Listing[P][number] } }
     : unknown) &
   (N extends { maker: readonly (infer M extends MakerSection)[] }
-    ? { maker: { name: string } & { [P in M]-?: NonNullable<MakerFile[P]> } }
+    ? { maker: { name: string; plantsComplete: boolean } & { [P in M]-?: NonNullable<MakerFile[P]> } }
     : unknown) &
   (N extends { photos: 'read' | 'any' } ? { photos: PhotoRead[] } : unknown) &
   Given<N, 'decodings'> &
@@ -110,7 +110,8 @@ export function handOver(needs: Needs, facts: Facts): { handed: Handed<Needs> } 
     const file = facts.maker;
     const silent = needs.maker.find((name) => isEmpty(file[name]));
     if (silent) return { notApplicable: because('maker-file-silent', { maker: file.maker, section: silent }) };
-    handed.maker = { name: file.maker, ...Object.fromEntries(needs.maker.map((name) => [name, file[name]])) };
+    const sections = Object.fromEntries(needs.maker.map((name) => [name, file[name]]));
+    handed.maker = { name: file.maker, plantsComplete: file.plantsComplete ?? false, ...sections };
   }
   if (needs.photos) {
     if (needs.photos === 'read' && !facts.photos.some((photo) => photo.state === 'read'))

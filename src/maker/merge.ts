@@ -79,6 +79,7 @@ const union = (mine: readonly string[], theirs: readonly string[]): string[] => 
 /**
  * Joins two files of one maker. What only one of them knows is taken; where they differ, `choices` decides by the
  * conflict's id, and without a choice mine stays. Every difference is listed, chosen or not. Neither file is changed.
+ * The list of plants is complete when the file that says so of its own knows every plant of both.
  */
 export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Record<string, Choice> = {}): Merge {
   const conflicts: Conflict[] = [];
@@ -120,6 +121,9 @@ export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Rec
       });
     }
   }
+  delete merged.plantsComplete;
+  if ([mine, theirs].some((file) => file.plantsComplete && file.plants.length === merged.plants.length))
+    merged.plantsComplete = true;
   merged.trade = { ...theirs.trade, ...mine.trade };
   for (const field of Object.keys(theirs.trade) as (keyof MakerFile['trade'])[]) {
     const [own, other] = [mine.trade[field], theirs.trade[field]];

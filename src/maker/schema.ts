@@ -106,6 +106,8 @@ export const makerFileSchema = z.strictObject({
   /** When the maker stamped a code at all. */
   stamped: z.strictObject({ from: partialDate, to: partialDate.nullable(), source: text }).optional(),
   plants: z.array(plant).max(500).default([]),
+  /** Whether `plants` lists every plant that the maker had: only then does a code of another one contradict. */
+  plantsComplete: z.boolean().optional(),
   codeSystems: z.array(codeSystem).max(60).default([]),
   construction: z.array(construction).max(500).default([]),
   models: z.array(model).max(500).default([]),

@@ -2,31 +2,34 @@ import type { FieldPath } from '../../maker';
 import { strings } from '../../words';
 import { Entries, textOf } from './Entries';
 import type { Editing } from './editing';
-import { PeriodField, TextField } from './fields';
+import { PeriodField, TextField, TickField } from './fields';
 import { placeOf } from './go-to-field';
 
 const words = strings.makers;
 
 export const Plants = ({ edit }: { edit: Editing }) => (
-  <Entries
-    edit={edit}
-    list={['plants']}
-    title={words.plants}
-    add={words.addPlant}
-    fresh={() => ({ code: '', place: '', used: ['1990', null] })}
-    nameOf={(entry, index) => textOf(entry, 'code', `${index + 1}`)}
-  >
-    {(path, entry) => (
-      <div class="fields">
-        <TextField edit={edit} path={[...path, 'code']} label={words.code} required />
-        <TextField edit={edit} path={[...path, 'place']} label={words.country} required />
-        <Periods edit={edit} path={[...path, 'used']} plant={textOf(entry, 'code', '')} />
-        <TextField edit={edit} path={[...path, 'name']} label={words.name} />
-        <TextField edit={edit} path={[...path, 'source']} label={words.source} />
-        <TextField edit={edit} path={[...path, 'note']} label={words.note} />
-      </div>
-    )}
-  </Entries>
+  <>
+    <Entries
+      edit={edit}
+      list={['plants']}
+      title={words.plants}
+      add={words.addPlant}
+      fresh={() => ({ code: '', place: '', used: ['1990', null] })}
+      nameOf={(entry, index) => textOf(entry, 'code', `${index + 1}`)}
+    >
+      {(path, entry) => (
+        <div class="fields">
+          <TextField edit={edit} path={[...path, 'code']} label={words.code} required />
+          <TextField edit={edit} path={[...path, 'place']} label={words.country} required />
+          <Periods edit={edit} path={[...path, 'used']} plant={textOf(entry, 'code', '')} />
+          <TextField edit={edit} path={[...path, 'name']} label={words.name} />
+          <TextField edit={edit} path={[...path, 'source']} label={words.source} />
+          <TextField edit={edit} path={[...path, 'note']} label={words.note} />
+        </div>
+      )}
+    </Entries>
+    <TickField edit={edit} path={['plantsComplete']} label={words.plantsComplete} />
+  </>
 );
 
 /** When a plant worked: one period, or several with years between in which its code was not stamped. */

@@ -23,6 +23,22 @@ describe('code-slot-possible', () => {
       'doubt: The listing quotes the code KV1995: month “19” does not exist, expected 01 to 12.',
     ]);
   });
+  const plantQX = decoded('QX0915', [], {
+    misfits: [misfit('QX0915', { slot: 'plant', value: 'QX', expected: 'a plant on file: KV, LT' })],
+  });
+  it('says only that the file does not list a plant, and asks the seller nothing, where the list may lack some', () => {
+    const given = facts({ decodings: [plantQX] });
+    expect(said(codeSlotPossible, given)).toEqual([
+      'gap: The stamp in photo 1 reads QX0915: the file of Ondrasse does not list a plant “QX”, and does not say that it lists all.',
+    ]);
+    expect(onlyFinding(codeSlotPossible, given).asks).toEqual([]);
+  });
+  it('contradicts a plant that a complete list does not hold', () => {
+    const maker = { ...ondrasse, plantsComplete: true };
+    expect(said(codeSlotPossible, facts({ maker, decodings: [plantQX] }))).toEqual([
+      'contradiction: The stamp in photo 1 reads QX0915: plant “QX” does not exist, expected a plant on file: KV, LT.',
+    ]);
+  });
   it('is silent on a code that reads', () => {
     expect(said(codeSlotPossible, facts({ decodings: [kv0915] }))).toEqual(['silent']);
   });

@@ -59,6 +59,19 @@ test('a file merged with itself is itself, without conflict', () => {
   for (const file of builtInMakers) expect(mergeMakerFiles(file, file)).toEqual({ merged: file, conflicts: [] });
 });
 
+test('a list of plants stays complete only where the file that says so knows every plant of both', () => {
+  const complete = (file: MakerFile): MakerFile => ({ ...file, plantsComplete: true });
+  const fewer: MakerFile = { ...mine, plants: mine.plants.slice(0, 1) };
+  expect(mergeMakerFiles(complete(mine), theirs).merged.plantsComplete).toBeUndefined();
+  expect(mergeMakerFiles(complete(mine), fewer).merged.plantsComplete).toBe(true);
+  expect(mergeMakerFiles(fewer, complete(mine)).merged.plantsComplete).toBe(true);
+  expect(mergeMakerFiles(complete(fewer), mine).merged.plantsComplete).toBeUndefined();
+  // Both say that they are complete; the one that knows all plants of both may be.
+  expect(mergeMakerFiles(complete(mine), complete(theirs)).merged.plantsComplete).toBe(true);
+  const other: MakerFile = { ...mine, plants: theirs.plants.slice(2) };
+  expect(mergeMakerFiles(complete(mine), complete(other)).merged.plantsComplete).toBeUndefined();
+});
+
 test('merging changes neither file', () => {
   const before = JSON.stringify([mine, theirs]);
   mergeMakerFiles(mine, theirs, { 'models carryall 30': 'theirs' });

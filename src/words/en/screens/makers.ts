@@ -56,6 +56,7 @@ export const makerStrings = {
   period: { from: 'first date', to: 'still', hint: '1994 or 1994-03' },
   plants: 'Plants',
   addPlant: 'Add a plant',
+  plantsComplete: 'These are all plants that there were: a code of another one speaks against the piece',
   code: 'Code',
   country: 'Country (ISO code)',
   used: 'Used',

@@ -22,6 +22,7 @@ const fields: StepNames['fields'] = {
   id: 'short name',
   place: 'country',
   stamped: 'stamping',
+  plantsComplete: 'whether these are all plants',
   trade: 'how it is sold',
   used: 'period',
   made: 'years made',
