@@ -67,7 +67,7 @@ export const constructionAgainstDate = defineWritten({
       const asks = [
         askPhoto(
           `part-${claim.part}`,
-          `Could you add a sharp photo of the ${claim.part}, and was it ever repaired or replaced?`,
+          `Could you add a sharp photo of the ${claim.part.replace('-', ' ')}, and was it ever repaired or replaced?`,
         ),
       ];
       const early = named[0];

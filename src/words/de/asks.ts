@@ -1,5 +1,5 @@
 import type { AskWords } from '../asks-words';
-import { parts } from './parts';
+import { namedParts, parts } from './parts';
 import { subjects } from './subjects';
 
 export const asks: AskWords = {
@@ -26,5 +26,5 @@ export const asks: AskWords = {
   'why-changed': ({ subject }) => `Könnten Sie mir sagen, warum in der Anzeige geändert wurde: ${subjects[subject]}?`,
   'changed-hands': () => 'Hat das Stück seit der ersten Anzeige den Besitz gewechselt?',
   part: ({ part }) =>
-    `Könnten Sie ein scharfes Foto ergänzen: ${parts[part]}? Wurde dort je etwas repariert oder ersetzt?`,
+    `Könnten Sie ein scharfes Foto ergänzen: ${namedParts[part]}? Wurde dort je etwas repariert oder ersetzt?`,
 };

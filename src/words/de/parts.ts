@@ -1,5 +1,6 @@
 import type { PartNames } from '../parts';
 
+/** What a buyer looks at: the outside of a bag is seen from its front and its back. */
 export const parts: PartNames = {
   body: 'die Vorderseite',
   lining: 'die Innenseite',
@@ -15,4 +16,22 @@ export const parts: PartNames = {
   lock: 'das Schloss',
   'dust-bag': 'der Staubbeutel',
   pattern: 'die Rückseite',
+};
+
+/** The parts themselves, as a question about one of them names it. */
+export const namedParts: PartNames = {
+  body: 'die Außenseite',
+  lining: 'das Futter',
+  stitching: 'die Nähte',
+  trim: 'der Besatz',
+  hardware: 'die Metallteile',
+  zip: 'der Reißverschluss',
+  handle: 'die Henkel',
+  strap: 'der Schulterriemen',
+  base: 'der Boden',
+  edge: 'die Kanten',
+  tab: 'die Henkelansätze',
+  lock: 'das Schloss',
+  'dust-bag': 'der Staubbeutel',
+  pattern: 'das Muster',
 };

@@ -1,5 +1,5 @@
 import type { AskWords } from '../asks-words';
-import { parts } from './parts';
+import { namedParts, parts } from './parts';
 import { subjects } from './subjects';
 
 export const asks: AskWords = {
@@ -23,5 +23,5 @@ export const asks: AskWords = {
   description: () => 'Could you describe its maker, age, material, size and condition in writing?',
   'why-changed': ({ subject }) => `Could you tell me why ${subjects[subject]} was changed in the listing?`,
   'changed-hands': () => 'Has the piece changed hands since it was first listed?',
-  part: ({ part }) => `Could you add a sharp photo of ${parts[part]}, and was it ever repaired or replaced?`,
+  part: ({ part }) => `Could you add a sharp photo of ${namedParts[part]}, and was it ever repaired or replaced?`,
 };

@@ -1,5 +1,6 @@
 import type { PartNames } from '../parts';
 
+/** What a buyer looks at: the outside of a bag is seen from its front and its back. */
 export const parts: PartNames = {
   body: 'the front',
   lining: 'the inside',
@@ -15,4 +16,22 @@ export const parts: PartNames = {
   lock: 'the lock',
   'dust-bag': 'the dust bag',
   pattern: 'the back',
+};
+
+/** The parts themselves, as a question about one of them names it. */
+export const namedParts: PartNames = {
+  body: 'the outside',
+  lining: 'the lining',
+  stitching: 'the stitching',
+  trim: 'the trim',
+  hardware: 'the metal parts',
+  zip: 'the zip',
+  handle: 'the handles',
+  strap: 'the strap',
+  base: 'the base',
+  edge: 'the edges',
+  tab: 'the handle tabs',
+  lock: 'the lock',
+  'dust-bag': 'the dust bag',
+  pattern: 'the pattern',
 };

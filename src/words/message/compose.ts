@@ -1,7 +1,7 @@
 import type { Question } from '../../question';
 import { sayQuestion } from '../say';
 import { type MessageLanguage, otherLanguages } from './languages';
-import { topicOf } from './topics';
+import { type MessageWords, subjectOf } from './topics';
 
 export interface MessageOptions {
   sellerName?: string | undefined;
@@ -21,7 +21,7 @@ export function composeMessage(questions: Question[], { sellerName, title, langu
   const piece = title ? oneLine(title) : null;
   const other = language === undefined || language === 'en' ? null : otherLanguages[language];
   const words = other
-    ? [...new Set(questions.map((one) => translated(one, other.asks)))]
+    ? [...new Set(questions.map((one) => translated(one, other)))]
     : questions.map((one) => sayQuestion(one, 'en'));
   const list = words.map((ask, index) => (words.length === 1 ? ask : `${index + 1}. ${ask}`));
   const greeting = other ? other.greeting(name) : name ? `Hello ${name},` : 'Hello,';
@@ -33,9 +33,10 @@ export function composeMessage(questions: Question[], { sellerName, title, langu
 const englishLead = (title: string | null, count: number): string =>
   `I am interested in ${title ? `“${title}”` : 'your piece'} and have ${count === 1 ? 'one question' : `${count} questions`} before I decide:`;
 
-function translated(question: Question, asks: (typeof otherLanguages)['fr']['asks']): string {
-  const topic = topicOf(question.id);
-  return topic ? asks[topic] : sayQuestion(question, 'en');
+function translated(question: Question, words: MessageWords): string {
+  const subject = subjectOf(question.id);
+  if (subject === null) return sayQuestion(question, 'en');
+  return 'part' in subject ? words.part(words.parts[subject.part]) : words.asks[subject.topic];
 }
 
 /** Page text on one line and of bounded length, so that a title cannot write the message. */

@@ -5,6 +5,24 @@ export const german: MessageWords = {
   lead: (title, count) =>
     `ich interessiere mich für ${title ? `„${title}“` : 'Ihr Stück'} und habe vorher ${count === 1 ? 'eine Frage' : `${count} Fragen`}:`,
   thanks: 'Vielen Dank für Ihre Hilfe.',
+  part: (part) =>
+    `Könnten Sie ein scharfes Foto dieses Teils ergänzen: ${part}? Wurde daran je etwas repariert oder ersetzt?`,
+  parts: {
+    body: 'Außenseite',
+    lining: 'Futter',
+    stitching: 'Naht',
+    trim: 'Besatz',
+    hardware: 'Metallteile',
+    zip: 'Reißverschluss',
+    handle: 'Henkel',
+    strap: 'Riemen',
+    base: 'Boden',
+    edge: 'Kanten',
+    tab: 'Lasche',
+    lock: 'Schloss',
+    'dust-bag': 'Staubbeutel',
+    pattern: 'Muster',
+  },
   asks: {
     'stamp-photo':
       'Könnten Sie ein scharfes Foto des geprägten Codes ergänzen, nah, gerade von oben und bei Tageslicht?',
@@ -14,7 +32,6 @@ export const german: MessageWords = {
     returns: 'Nehmen Sie das Stück zurück, und innerhalb von wie vielen Tagen?',
     purchase: 'Haben Sie den Kaufbeleg oder ein anderes Papier vom Kauf?',
     payment: 'Ich möchte gern über den Marktplatz bezahlen. Ist Ihnen das recht?',
-    part: 'Könnten Sie ein scharfes Foto dieses Teils ergänzen, und wurde es je repariert oder ersetzt?',
     parts:
       'Könnten Sie Fotos der Teile ergänzen, die noch nicht zu sehen sind (Vorderseite, Rückseite, Boden, Ecken, Henkel, Metall, Innenseite, Code)?',
     leather: 'Welche Teile sind aus Leder und welche nicht? Ein Foto einer offenen Kante würde es gut zeigen.',

@@ -5,6 +5,23 @@ export const spanish: MessageWords = {
   lead: (title, count) =>
     `Me interesa ${title ? `«${title}»` : 'su artículo'} y tengo ${count === 1 ? 'una pregunta' : `${count} preguntas`} antes de decidirme:`,
   thanks: 'Muchas gracias por su ayuda.',
+  part: (part) => `¿Podría añadir una foto nítida de esta parte: ${part}? ¿Se ha reparado o cambiado alguna vez?`,
+  parts: {
+    body: 'el exterior',
+    lining: 'el forro',
+    stitching: 'las costuras',
+    trim: 'el ribete',
+    hardware: 'las piezas de metal',
+    zip: 'la cremallera',
+    handle: 'las asas',
+    strap: 'la correa',
+    base: 'la base',
+    edge: 'los cantos',
+    tab: 'la lengüeta',
+    lock: 'el cierre',
+    'dust-bag': 'la bolsa guardapolvo',
+    pattern: 'el estampado',
+  },
   asks: {
     'stamp-photo': '¿Podría añadir una foto nítida y de cerca del código grabado, de frente y con luz de día?',
     'made-date': '¿Cómo sabe cuándo se fabricó, y cuándo y dónde se compró?',
@@ -13,7 +30,6 @@ export const spanish: MessageWords = {
     returns: '¿Acepta devoluciones, y en cuántos días?',
     purchase: '¿Tiene el recibo u otro documento de la compra?',
     payment: 'Me gustaría pagar a través de la plataforma. ¿Le parece bien?',
-    part: '¿Podría añadir una foto nítida de esta parte, y se ha reparado o cambiado alguna vez?',
     parts:
       '¿Podría añadir fotos de las partes que aún no se ven (frente, reverso, base, esquinas, asas, metal, interior, código)?',
     leather: '¿Qué partes son de piel y cuáles no? Una foto de un borde sin rematar lo mostraría bien.',

@@ -5,6 +5,24 @@ export const french: MessageWords = {
   lead: (title, count) =>
     `Je m’intéresse à ${title ? `« ${title} »` : 'votre article'} et j’aurais ${count === 1 ? 'une question' : `${count} questions`} avant de me décider :`,
   thanks: 'Merci beaucoup pour votre aide.',
+  part: (part) =>
+    `Pourriez-vous ajouter une photo nette de cette partie : ${part} ? A-t-elle été réparée ou remplacée ?`,
+  parts: {
+    body: 'l’extérieur',
+    lining: 'la doublure',
+    stitching: 'les coutures',
+    trim: 'la bordure',
+    hardware: 'les pièces métalliques',
+    zip: 'la fermeture éclair',
+    handle: 'les anses',
+    strap: 'la bandoulière',
+    base: 'le fond',
+    edge: 'les tranches',
+    tab: 'la languette',
+    lock: 'la serrure',
+    'dust-bag': 'la housse',
+    pattern: 'le motif',
+  },
   asks: {
     'stamp-photo':
       'Pourriez-vous ajouter une photo nette et rapprochée du code frappé, prise de face et à la lumière du jour ?',
@@ -15,7 +33,6 @@ export const french: MessageWords = {
     returns: 'Acceptez-vous les retours, et sous combien de jours ?',
     purchase: 'Avez-vous le reçu ou un autre document de l’achat ?',
     payment: 'Je souhaite payer par l’intermédiaire du site. Cela vous convient-il ?',
-    part: 'Pourriez-vous ajouter une photo nette de cette partie, et a-t-elle été réparée ou remplacée ?',
     parts:
       'Pourriez-vous ajouter des photos des parties qui ne sont pas encore montrées (avant, arrière, fond, coins, anses, métal, intérieur, code) ?',
     leather:

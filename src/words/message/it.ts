@@ -5,6 +5,23 @@ export const italian: MessageWords = {
   lead: (title, count) =>
     `mi interessa ${title ? `«${title}»` : 'il suo articolo'} e avrei ${count === 1 ? 'una domanda' : `${count} domande`} prima di decidere:`,
   thanks: 'Grazie mille per l’aiuto.',
+  part: (part) => `Potrebbe aggiungere una foto nitida di questa parte: ${part}? È mai stata riparata o sostituita?`,
+  parts: {
+    body: 'l’esterno',
+    lining: 'la fodera',
+    stitching: 'le cuciture',
+    trim: 'i profili',
+    hardware: 'le parti metalliche',
+    zip: 'la cerniera',
+    handle: 'i manici',
+    strap: 'la tracolla',
+    base: 'il fondo',
+    edge: 'i bordi',
+    tab: 'la linguetta',
+    lock: 'la chiusura',
+    'dust-bag': 'il sacchetto antipolvere',
+    pattern: 'il motivo',
+  },
   asks: {
     'stamp-photo':
       'Potrebbe aggiungere una foto nitida e ravvicinata del codice impresso, dall’alto e alla luce del giorno?',
@@ -14,7 +31,6 @@ export const italian: MessageWords = {
     returns: 'Accetta resi, ed entro quanti giorni?',
     purchase: 'Ha lo scontrino o un altro documento dell’acquisto?',
     payment: 'Vorrei pagare attraverso il sito. Per lei va bene?',
-    part: 'Potrebbe aggiungere una foto nitida di questa parte, ed è mai stata riparata o sostituita?',
     parts:
       'Potrebbe aggiungere foto delle parti non ancora mostrate (davanti, dietro, base, angoli, manici, metallo, interno, codice)?',
     leather: 'Quali parti sono in pelle e quali no? Una foto di un bordo grezzo lo mostrerebbe bene.',

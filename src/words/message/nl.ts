@@ -5,6 +5,24 @@ export const dutch: MessageWords = {
   lead: (title, count) =>
     `Ik heb belangstelling voor ${title ? `‘${title}’` : 'uw stuk'} en heb vooraf ${count === 1 ? 'een vraag' : `${count} vragen`}:`,
   thanks: 'Hartelijk dank voor uw hulp.',
+  part: (part) =>
+    `Kunt u een scherpe foto van dit deel toevoegen: ${part}? Is er ooit iets aan gerepareerd of vervangen?`,
+  parts: {
+    body: 'de buitenkant',
+    lining: 'de voering',
+    stitching: 'het stiksel',
+    trim: 'de bies',
+    hardware: 'de metalen delen',
+    zip: 'de rits',
+    handle: 'de hengsels',
+    strap: 'de schouderriem',
+    base: 'de bodem',
+    edge: 'de randen',
+    tab: 'het lipje',
+    lock: 'het slot',
+    'dust-bag': 'de stofzak',
+    pattern: 'het patroon',
+  },
   asks: {
     'stamp-photo':
       'Kunt u een scherpe foto van dichtbij van de gestempelde code toevoegen, recht van boven en bij daglicht?',
@@ -14,7 +32,6 @@ export const dutch: MessageWords = {
     returns: 'Neemt u het stuk terug, en binnen hoeveel dagen?',
     purchase: 'Hebt u de bon of een ander papier van de aankoop?',
     payment: 'Ik wil graag via het platform betalen. Vindt u dat goed?',
-    part: 'Kunt u een scherpe foto van dit deel toevoegen, en is het ooit gerepareerd of vervangen?',
     parts:
       'Kunt u foto’s toevoegen van de delen die nog niet te zien zijn (voorkant, achterkant, bodem, hoeken, hengsels, metaal, binnenkant, code)?',
     leather: 'Welke delen zijn van leer en welke niet? Een foto van een onafgewerkte rand zou het goed tonen.',

@@ -1,4 +1,6 @@
-/** Everything that checks ask about; a test holds the list against the checks. `part` stands for any named part. */
+import { type Part, partSchema } from '../../claim/types';
+
+/** Everything that checks ask about beside single parts (`part-lining`); a test holds the list against the checks. */
 export const topics = [
   'stamp-photo',
   'made-date',
@@ -7,7 +9,6 @@ export const topics = [
   'returns',
   'purchase',
   'payment',
-  'part',
   'parts',
   'leather',
   'aging',
@@ -33,11 +34,16 @@ export interface MessageWords {
   /** Leads to the questions; `title` is the listing's, null when unknown. */
   lead: (title: string | null, count: number) => string;
   thanks: string;
+  /** Asks for a photo of one part, by its name of `parts`, and after repairs. */
+  part: (name: string) => string;
+  /** Each part as the sentence of `part` names it. */
+  parts: Record<Part, string>;
   asks: Record<Topic, string>;
 }
 
-/** The topic of a question's id: `part-lining` and its like are one topic. */
-export function topicOf(id: string): Topic | null {
-  const topic = id.startsWith('part-') ? 'part' : id;
-  return (topics as readonly string[]).includes(topic) ? (topic as Topic) : null;
+/** What a question's id asks about: a topic, or one part. */
+export function subjectOf(id: string): { topic: Topic } | { part: Part } | null {
+  if ((topics as readonly string[]).includes(id)) return { topic: id as Topic };
+  const part = partSchema.safeParse(id.replace(/^part-/, ''));
+  return id.startsWith('part-') && part.success ? { part: part.data } : null;
 }
