@@ -58,6 +58,7 @@ export const makerStrings: ScreenWords['makers'] = {
   period: { from: 'erstes Datum', to: 'noch immer', hint: '1994 oder 1994-03' },
   plants: 'Werkstätten',
   addPlant: 'Werkstatt hinzufügen',
+  plantsComplete: 'Das sind alle Werkstätten, die es gab: Ein Code einer anderen spricht gegen das Stück',
   code: 'Code',
   country: 'Land (ISO-Code)',
   used: 'Benutzt',

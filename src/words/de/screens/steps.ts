@@ -30,6 +30,7 @@ const fields: StepNames['fields'] = {
   id: 'Kurzname',
   place: 'Land',
   stamped: 'Stempelzeit',
+  plantsComplete: 'ob das alle Werkstätten sind',
   trade: 'wie verkauft wird',
   used: 'Zeitraum',
   made: 'Jahre der Herstellung',
