@@ -1,4 +1,4 @@
-import { accessoryWords, type Hit, listOf, phrasePattern, sentenceAround } from '../listing/text';
+import { accessoryWords, type Hit, listOf, phrasePattern, sentenceAround } from '../text';
 import type { Passage } from './passage';
 
 /*

@@ -1,5 +1,5 @@
-import { isAboutAnother, listOf, phrasePattern, withoutEnd } from '../listing/text';
 import type { MakerFile } from '../maker/types';
+import { isAboutAnother, listOf, phrasePattern, withoutEnd } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** Words that announce a code. Common practice, no source. */

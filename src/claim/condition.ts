@@ -1,5 +1,5 @@
-import { findConditions } from '../listing/text';
 import type { Listing } from '../listing/types';
+import { findConditions } from '../text';
 import { type ClaimDraft, isDataTerm, type Passage, saidIn, saidInData } from './passage';
 
 /** Condition words of the text; the page's own condition field counts as said too. */

@@ -1,4 +1,4 @@
-import { clauseAround, listOf, phrasePattern } from '../listing/text';
+import { clauseAround, listOf, phrasePattern } from '../text';
 
 /** What such a piece is called. */
 export const bagNouns = phrasePattern(

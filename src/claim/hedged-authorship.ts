@@ -1,13 +1,5 @@
-import {
-  accessoryWords,
-  clauseAround,
-  type Hit,
-  isNegated,
-  listOf,
-  phraseFinder,
-  phrasePattern,
-} from '../listing/text';
 import type { MakerFile } from '../maker/types';
+import { accessoryWords, clauseAround, type Hit, isNegated, listOf, phraseFinder, phrasePattern } from '../text';
 import { rememberForMakers } from './by-makers';
 import type { StatedMaker } from './maker';
 import { partBeside } from './parts';

@@ -1,3 +1,4 @@
+import type { Span } from '../span';
 import {
   clauseAround,
   type FoundDate,
@@ -7,8 +8,7 @@ import {
   parseDates,
   phrasePattern,
   sentenceAround,
-} from '../listing/text';
-import type { Span } from '../span';
+} from '../text';
 import { isOfCompanion } from './goods';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
 import { replacedWords, restoredWords } from './replaced-words';

@@ -1,7 +1,7 @@
-import { type Hit, isAboutAnother, isNegated, phraseFinder } from '../listing/text';
 import type { Listing } from '../listing/types';
 import { findMaker, plainName } from '../maker';
 import type { MakerFile } from '../maker/types';
+import { type Hit, isAboutAnother, isNegated, phraseFinder } from '../text';
 import { isOfAnotherThing } from './another-thing';
 import { rememberForMakers } from './by-makers';
 import { isHedgedName } from './hedged-authorship';

@@ -1,4 +1,4 @@
-import { listOf, type PhraseTable } from '../listing/text';
+import { listOf, type PhraseTable } from '../text';
 
 /**
  * Colours and materials in the seven languages under their English name, which is what maker files are written in.

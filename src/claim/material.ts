@@ -1,6 +1,6 @@
-import { clauseAround, type Hit, isAboutAnother, isNegated, phraseFinder } from '../listing/text';
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
+import { clauseAround, type Hit, isAboutAnother, isNegated, phraseFinder } from '../text';
 import { rememberForMakers } from './by-makers';
 import { bagNouns, isOfCompanion } from './goods';
 import { colourWords, materialWords } from './material-words';

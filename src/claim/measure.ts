@@ -1,5 +1,5 @@
-import { isAboutAnother, parseMeasures } from '../listing/text';
 import type { Listing } from '../listing/types';
+import { isAboutAnother, parseMeasures } from '../text';
 import { type ClaimDraft, foldedRange, type Passage, saidIn, saidInData } from './passage';
 
 /** Measurements of the text, else those of the page's own data. */

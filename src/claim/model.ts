@@ -1,6 +1,6 @@
-import { isAboutAnother, isNegated, phraseFinder } from '../listing/text';
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
+import { isAboutAnother, isNegated, phraseFinder } from '../text';
 import { rememberForMakers } from './by-makers';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 

@@ -1,3 +1,5 @@
+import type { Listing } from '../listing/types';
+import { findPlaces } from '../place';
 import {
   accessoryWords,
   conditionWords,
@@ -7,9 +9,7 @@ import {
   partWords,
   phrasePattern,
   pieceNouns,
-} from '../listing/text';
-import type { Listing } from '../listing/types';
-import { findPlaces } from '../place';
+} from '../text';
 import { colourWords, materialWords } from './material-words';
 import { type Passage, passagesOf } from './passage';
 

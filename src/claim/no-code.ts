@@ -1,4 +1,4 @@
-import { listOf, phraseFinder, phrasePattern, sentenceAround } from '../listing/text';
+import { listOf, phraseFinder, phrasePattern, sentenceAround } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 const nouns =

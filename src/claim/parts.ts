@@ -1,4 +1,4 @@
-import { clauseAround, type Folded, foldWords, type Hit, partWords, phraseFinder } from '../listing/text';
+import { clauseAround, type Folded, foldWords, type Hit, partWords, phraseFinder } from '../text';
 import type { Part } from './types';
 
 const find = phraseFinder(partWords);

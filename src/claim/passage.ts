@@ -1,5 +1,5 @@
-import { type Folded, foldWords } from '../listing/text';
 import type { Listing } from '../listing/types';
+import { type Folded, foldWords } from '../text';
 import type { Claim } from './types';
 
 /** One text of a listing in which the seller speaks. Positions of claims refer to `text`. */

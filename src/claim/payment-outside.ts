@@ -1,5 +1,5 @@
-import { isNegated, listOf, phraseFinder, sentenceAround } from '../listing/text';
 import type { Listing } from '../listing/types';
+import { isNegated, listOf, phraseFinder, sentenceAround } from '../text';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 
 /** Ways to pay or to talk outside the marketplace, in the seven languages. Common practice, no source. */

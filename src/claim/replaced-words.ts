@@ -1,4 +1,4 @@
-import { listOf } from '../listing/text';
+import { listOf } from '../text';
 
 /** A part is another than the maker's: "the zip was replaced". Forms that tell of what was done, not of what may be. */
 export const replacedWords = listOf(

@@ -1,12 +1,4 @@
-import {
-  clauseAround,
-  type Hit,
-  isAboutAnother,
-  isNegated,
-  listOf,
-  phraseFinder,
-  phrasePattern,
-} from '../listing/text';
+import { clauseAround, type Hit, isAboutAnother, isNegated, listOf, phraseFinder, phrasePattern } from '../text';
 import { findParts } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import { newBefore, replacedWords, restoredWords } from './replaced-words';

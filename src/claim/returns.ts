@@ -1,5 +1,5 @@
-import { findReturns } from '../listing/text';
 import type { Listing } from '../listing/types';
+import { findReturns } from '../text';
 import { type ClaimDraft, isDataTerm, type Passage, saidIn, saidInData } from './passage';
 
 /** Return terms of the text and of the page's own data. */

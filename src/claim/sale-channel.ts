@@ -1,4 +1,4 @@
-import { isAboutAnother, isNegated, listOf, phraseFinder } from '../listing/text';
+import { isAboutAnother, isNegated, listOf, phraseFinder } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** How the seller says the piece was first sold. Only purchase from the maker counts as "discount", not this offer's own reduction. */

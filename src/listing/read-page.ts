@@ -1,3 +1,4 @@
+import type { PriceHints } from '../text/currency';
 import { applyPicks } from './apply-picks';
 import { type Draft, emptyDraft, settleDraft } from './draft';
 import { type Gathered, gather, type PageOptions } from './gather-page';
@@ -17,7 +18,6 @@ import { type HeadTags, headTag } from './structured/open-graph';
 import { type Found, readProduct } from './structured/product-facts';
 import { variantsOf } from './structured/variants';
 import { type Chosen, chooseProduct, describesSame } from './structured/which-product';
-import type { PriceHints } from './text/currency';
 import type { Listing, PageExtract } from './types';
 import { readDescriptions } from './visible/description';
 import { findPairs } from './visible/pairs';

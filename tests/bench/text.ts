@@ -1,4 +1,5 @@
 import { findClaims } from '../../src/claim';
+import { builtInMakers } from '../../src/maker';
 import {
   findConditions,
   findRatings,
@@ -7,8 +8,7 @@ import {
   parseDates,
   parseMeasures,
   parsePrices,
-} from '../../src/listing/text';
-import { builtInMakers } from '../../src/maker';
+} from '../../src/text';
 import { listingOf } from '../unit/claim/listing-of';
 
 /** Descriptions as sellers write them, one a language, repeated to the size asked for. */

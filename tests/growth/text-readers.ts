@@ -13,9 +13,6 @@ import { parseJsonLd } from '../../src/listing/structured/json-ld';
 import { availabilityOf } from '../../src/listing/structured/offer-facts';
 import { conditionOf, termName } from '../../src/listing/structured/terms';
 import { readTolerantJson } from '../../src/listing/structured/tolerant-json';
-import * as text from '../../src/listing/text';
-import { bestRatingNear } from '../../src/listing/text/rating';
-import { readCount } from '../../src/listing/text/said-number';
 import { labelOf } from '../../src/listing/visible/label';
 import { plainLabel, splitLabelled } from '../../src/listing/visible/label-words';
 import { sellerName } from '../../src/listing/visible/labelled';
@@ -26,6 +23,9 @@ import { readConditionWords, readDate, readRatingWords, readReturnsWords } from 
 import { builtInMakers } from '../../src/maker';
 import { findMarks, marks } from '../../src/mark';
 import { findPlaces } from '../../src/place';
+import * as text from '../../src/text';
+import { bestRatingNear } from '../../src/text/rating';
+import { readCount } from '../../src/text/said-number';
 import { listingOf } from '../unit/claim/listing-of';
 
 export type TextReader = (text: string) => unknown;

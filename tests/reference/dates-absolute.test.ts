@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { type FoundDate, parseDates } from '../../src/listing/text/date';
+import { type FoundDate, parseDates } from '../../src/text/date';
 import { describeWithFixture } from './fixture';
 
 interface Case {

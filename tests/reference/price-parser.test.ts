@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { parsePriceText } from '../../src/listing/text/price';
+import { parsePriceText } from '../../src/text/price';
 import { describeWithFixture } from './fixture';
 
 interface Case {

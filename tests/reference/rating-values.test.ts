@@ -1,6 +1,6 @@
 import { parseHTML } from 'linkedom';
 import { expect, it } from 'vitest';
-import { findRatings } from '../../src/listing/text/rating';
+import { findRatings } from '../../src/text/rating';
 import { describeWithFixture } from './fixture';
 
 interface Case {

@@ -1,4 +1,4 @@
-import { withoutEnd } from '../text/ends';
+import { withoutEnd } from '../../text/ends';
 
 /** One candidate of a `srcset`: its address as written, and its width in pixels or its density. */
 export interface SourceCandidate {

@@ -1,6 +1,6 @@
-import { exponentOf, type PriceHints } from '../text/currency';
-import { withoutEnd } from '../text/ends';
-import { parsePriceText } from '../text/price';
+import { exponentOf, type PriceHints } from '../../text/currency';
+import { withoutEnd } from '../../text/ends';
+import { parsePriceText } from '../../text/price';
 import type { Price } from '../types';
 import { type Item, type ItemValue, isItem, textOf, valuesOf } from './item';
 

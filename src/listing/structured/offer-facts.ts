@@ -1,7 +1,7 @@
 import { partialDateSpan } from '../../span';
+import type { PriceHints } from '../../text/currency';
 import type { Draft } from '../draft';
 import { propose } from '../draft';
-import type { PriceHints } from '../text/currency';
 import type { Listing } from '../types';
 import { offerPrices } from './data-price';
 import { hasType, type Item, isItem, itemsOf, textOf, textsOf, valuesOf } from './item';

@@ -1,5 +1,5 @@
+import type { PriceHints } from '../../text/currency';
 import { type Draft, type Provenance, propose } from '../draft';
-import type { PriceHints } from '../text/currency';
 import type { Labelled } from '../types';
 import { dataMeasures } from './data-measure';
 import { hasType, type Item, isItem, itemsOf, textOf, textsOf, valuesOf } from './item';

@@ -1,5 +1,5 @@
+import type { PriceHints } from '../../text/currency';
 import { samePage } from '../page/address';
-import type { PriceHints } from '../text/currency';
 import type { Price } from '../types';
 import { offerPrices } from './data-price';
 import { type Item, itemsOf, textOf } from './item';

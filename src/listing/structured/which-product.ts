@@ -1,7 +1,7 @@
+import type { PriceHints } from '../../text/currency';
+import { withoutEnd } from '../../text/ends';
 import { samePage, webAddress } from '../page/address';
 import { wordLikeness } from '../page/area';
-import type { PriceHints } from '../text/currency';
-import { withoutEnd } from '../text/ends';
 import type { Price } from '../types';
 import { offerPrices } from './data-price';
 import { hasType, type Item, itemsOf, textOf, textsOf } from './item';

@@ -1,8 +1,8 @@
+import type { PriceHints } from '../../text/currency';
+import { parseMeasures } from '../../text/measure';
+import { parsePrices } from '../../text/price';
+import { readCount } from '../../text/said-number';
 import { type Draft, type Provenance, propose } from '../draft';
-import type { PriceHints } from '../text/currency';
-import { parseMeasures } from '../text/measure';
-import { parsePrices } from '../text/price';
-import { readCount } from '../text/said-number';
 import { type Label, labelOf } from './label';
 import { readConditionWords, readDate, readRatingWords, readReturnsWords } from './words';
 

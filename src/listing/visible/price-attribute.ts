@@ -1,10 +1,10 @@
+import type { PriceHints } from '../../text/currency';
+import { exponentOf } from '../../text/currency';
+import { parsePrices } from '../../text/price';
 import type { Area } from '../page/area';
 import { attribute, pathOf, select } from '../page/dom';
 import type { Snapshot } from '../page/snapshot';
 import { dataPrice } from '../structured/data-price';
-import type { PriceHints } from '../text/currency';
-import { exponentOf } from '../text/currency';
-import { parsePrices } from '../text/price';
 import type { Price } from '../types';
 import type { SeenPrice } from './price';
 

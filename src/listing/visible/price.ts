@@ -1,11 +1,11 @@
+import type { PriceHints } from '../../text/currency';
+import { type FoundPrice, parsePrices } from '../../text/price';
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { attribute, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
-import type { PriceHints } from '../text/currency';
-import { type FoundPrice, parsePrices } from '../text/price';
 import { plainLabel } from './label-words';
 import priceLabels from './price-labels.json' with { type: 'json' };
 

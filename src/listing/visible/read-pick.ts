@@ -1,6 +1,6 @@
+import { parseMeasures } from '../../text/measure';
+import { parsePrices } from '../../text/price';
 import { type Draft, propose } from '../draft';
-import { parseMeasures } from '../text/measure';
-import { parsePrices } from '../text/price';
 import type { PageExtract } from '../types';
 import { type ReadHints, sellerName } from './labelled';
 import { readConditionWords, readDate, readReturnsWords } from './words';

@@ -1,6 +1,6 @@
+import type { PriceHints } from '../../text/currency';
+import { parseMeasures } from '../../text/measure';
 import type { Draft } from '../draft';
-import type { PriceHints } from '../text/currency';
-import { parseMeasures } from '../text/measure';
 
 /** Measurements that the description states; bare ones ("25 x 19 x 15 cm") only as a run of at least two. */
 export function readStatedMeasures(draft: Draft, text: string, hints: PriceHints): void {

@@ -1,8 +1,8 @@
 import type { Span } from '../../span/types';
-import { findConditions } from '../text/condition';
-import { parseDates } from '../text/date';
-import { findRatings } from '../text/rating';
-import { findReturns } from '../text/returns';
+import { findConditions } from '../../text/condition';
+import { parseDates } from '../../text/date';
+import { findRatings } from '../../text/rating';
+import { findReturns } from '../../text/returns';
 import type { Condition, Listing, Rating } from '../types';
 
 type Returns = Listing['returns'][number]['value'];

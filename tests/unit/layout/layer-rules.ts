@@ -4,6 +4,7 @@ import { type Import, nodesOf, parseFile, type SourceFile, type SyntaxNode } fro
 /** A folder may import folders of a lower row, and those of its own row that stand to its left. */
 const rows = [
   ['problem', 'source', 'span', 'place'],
+  ['text'],
   ['photo', 'listing', 'stamp', 'code', 'mark'],
   ['maker', 'claim'],
   ['evidence'],
@@ -49,6 +50,7 @@ export const limits: Record<string, Limits> = {
   span: { knows: stages },
   place: { knows: stages },
   photo: { knows: stages.filter((stage) => stage !== 'photo') },
+  text: { knows: ['photo', 'stamp', ...above('stamp')], reaches: ['zod', 'idb'], names: keepers },
   listing: { knows: ['photo', 'stamp', ...above('stamp')], reaches: ['zod', 'idb'], names: keepers },
   stamp: { knows: ['listing', ...above('stamp')] },
   code: { knows: ['photo', 'listing', 'mark', 'claim', ...above('claim')] },
@@ -101,12 +103,12 @@ function crossingsOf(file: SourceFile, imports: readonly Import[]): Crossing[] {
 }
 
 /**
- * Folders with a second door, for whom: words are read in the page and again by claims; generated files are made by
+ * Folders with a second door, for whom: the page takes single readers of words, so that its script stays small; generated files are made by
  * commands alone; the watch list compares addresses as the page does; and some folders have a door for each place
  * (page, worker, panel) that their parts run in.
  */
 function isSecondDoor(folder: string, path: string): boolean {
-  if (path === 'listing/text') return folder === 'claim';
+  if (path.startsWith('text/')) return folder === 'listing';
   if (path === 'listing/tracking') return folder === 'watch';
   if (path === 'words/checks-document' || path === 'maker/json-schema') return folder === 'cli';
   if (folder === 'entrypoints') return /^(bridge|ui)\//.test(path);

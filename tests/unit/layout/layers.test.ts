@@ -33,6 +33,8 @@ const planted: [line: string, path: string, code: string, said: string][] = [
   ['a problem knows no stage', 'src/problem/x.ts', "import '../photo';", 'src/problem/x.ts knows photo'],
   ['a source knows no stage', 'src/source/x.ts', "import '../check';", 'src/source/x.ts knows check'],
   ['a place knows no stage', 'src/place/x.ts', "export { a } from '../mark';", 'src/place/x.ts knows mark'],
+  ['a text reader uses no zod', 'src/text/x.ts', "import * as z from 'zod';", 'src/text/x.ts reaches zod'],
+  ['a text reader does not judge', 'src/text/x.ts', "import '../check';", 'src/text/x.ts knows check'],
   [
     'a listing uses no zod at run time',
     'src/listing/x.ts',
@@ -41,9 +43,9 @@ const planted: [line: string, path: string, code: string, said: string][] = [
   ],
   [
     'a listing uses no zod through its own schemas',
-    'src/listing/text/x.ts',
+    'src/listing/page/x.ts',
     "import { priceSchema } from '../types';",
-    'src/listing/text/x.ts > src/listing/types reaches zod',
+    'src/listing/page/x.ts > src/listing/types reaches zod',
   ],
   [
     'a listing uses no zod through another folder',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseMeasures } from '../../../../src/listing/text';
+import { parseMeasures } from '../../../src/text';
 
 const read = (text: string, language: string | null) =>
   parseMeasures(text, language).map(({ measure }) => [

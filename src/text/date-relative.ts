@@ -1,4 +1,4 @@
-import { addDays, daySpan } from '../../span';
+import { addDays, daySpan } from '../span';
 import type { RawDate } from './date-parts';
 import { weekdayPattern, weekdays } from './date-words';
 

@@ -1,4 +1,4 @@
-import type { Span } from '../../span';
+import type { Span } from '../span';
 import type { RawDate } from './date-parts';
 import { aboutWords, afterWords, beforeWords, rangeJoints, untilWords } from './date-words';
 

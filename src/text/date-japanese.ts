@@ -1,4 +1,4 @@
-import { daySpan, isoDate, meetSpans, monthSpan, type Span, yearSpan } from '../../span';
+import { daySpan, isoDate, meetSpans, monthSpan, type Span, yearSpan } from '../span';
 import { dayOf, type RawDate } from './date-parts';
 import { japaneseEras } from './date-words';
 

@@ -19,7 +19,7 @@ import {
   parseMeasures,
   parsePrices,
   parsePriceText,
-} from '../../../../src/listing/text';
+} from '../../../src/text';
 
 const now = '2026-11-25';
 const languages = fc.constantFrom(null, 'en', 'en-GB', 'en-US', 'de', 'fr', 'it', 'es', 'nl', 'ja');

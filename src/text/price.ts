@@ -1,4 +1,4 @@
-import type { Price } from '../types';
+import type { Price } from '../listing/types';
 import { type Amount, findAmounts } from './amount';
 import { type CurrencySign, exponentOf, type PriceHints, settleCurrency, signAt } from './currency';
 import { type Folded, foldText, foldWords, sourceRange } from './fold';

@@ -1,4 +1,4 @@
-import type { Measure } from '../types';
+import type { Measure } from '../listing/types';
 import { type Folded, foldText, foldWords, sourceRange } from './fold';
 import { isOtherThing, labelNear, labelsLead, lettersFor, templateNear, withoutLabels } from './measure-label';
 import type { Dimension } from './measure-words';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseDates } from '../../../../src/listing/text';
+import { parseDates } from '../../../src/text';
 
 const now = '2026-11-25T09:00:00Z';
 const read = (text: string, language: string | null = null) =>

@@ -1,4 +1,4 @@
-import type { Measure } from '../types';
+import type { Measure } from '../listing/types';
 import { listOf, type PhraseTable } from './phrases';
 
 export type Dimension = Measure['dimension'];

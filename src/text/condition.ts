@@ -1,4 +1,4 @@
-import type { Condition } from '../types';
+import type { Condition } from '../listing/types';
 import { clauseAround, isAboutAnother, isNegated } from './clause';
 import { conditionWords, newWords, pieceNouns } from './condition-words';
 import { foldWords, type Said } from './fold';

@@ -1,4 +1,4 @@
-import type { Span } from '../../span';
+import type { Span } from '../span';
 import { type DateHints, dayOf, fullYears, type RawDate } from './date-parts';
 
 type Order = 'dmy' | 'mdy' | 'ymd';

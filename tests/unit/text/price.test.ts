@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type PriceHints, parsePrices } from '../../../../src/listing/text';
+import { type PriceHints, parsePrices } from '../../../src/text';
 
 const read = (text: string, hints: PriceHints = {}) =>
   parsePrices(text, hints).map(({ price, words }) => [

@@ -1,4 +1,4 @@
-import { daySpan, daysInMonth, isoDate, type Span } from '../../span';
+import { daySpan, daysInMonth, isoDate, type Span } from '../span';
 
 export interface DateHints {
   /** BCP 47 tag of the text, null when unknown. */

@@ -1,4 +1,4 @@
-import type { Price } from '../types';
+import type { Price } from '../listing/types';
 import { afterLast } from './ends';
 import {
   fromAfter,

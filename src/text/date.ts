@@ -1,4 +1,4 @@
-import { addDays, daySpan, monthSpan, type Span, yearSpan } from '../../span';
+import { addDays, daySpan, monthSpan, type Span, yearSpan } from '../span';
 import { agesIn } from './age';
 import { japaneseDates } from './date-japanese';
 import { joinDates } from './date-join';

@@ -12,7 +12,7 @@ import {
   findShipping,
   findTraders,
   findWatchers,
-} from '../../../../src/listing/text';
+} from '../../../src/text';
 
 const now = '2026-11-25';
 const values = <T>(found: { value: T }[]) => found.map((item) => item.value);

@@ -1,4 +1,4 @@
-import type { Condition } from '../types';
+import type { Condition } from '../listing/types';
 import { listOf, type PhraseTable } from './phrases';
 
 /** Bare words for "new": they count only where they are said of the piece. */

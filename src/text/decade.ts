@@ -1,4 +1,4 @@
-import { isoDate, type Span } from '../../span';
+import { isoDate, type Span } from '../span';
 import type { RawDate } from './date-parts';
 import { decadeNames, eras, partOfDecade } from './date-words';
 

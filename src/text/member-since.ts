@@ -1,4 +1,4 @@
-import type { Span } from '../../span';
+import type { Span } from '../span';
 import { parseDates } from './date';
 import { foldWords, type Said, sourceRange } from './fold';
 import { listOf, phrasePattern } from './phrases';
