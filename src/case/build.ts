@@ -84,6 +84,7 @@ function summaryOf(findings: Finding[]): Case['summary'] {
 export const lookAt = ({ listing, claims }: Case): PreviousLook => ({
   readAt: listing.readAt,
   title: listing.title[0]?.value ?? null,
+  description: listing.description[0]?.value ?? null,
   price: listing.price[0]?.value ?? null,
   seller: listing.seller.name[0]?.value ?? null,
   photos: listing.photos.map(({ id, url }) => ({ id, url })),

@@ -1,27 +1,8 @@
 import * as z from 'zod';
 import type { Claim } from '../claim/types';
 import { askFor, type ChangedSubject } from './asks';
+import { statementOf } from './changes';
 import { defineCheck, practice } from './frame';
-
-/** What a claim says, in a form that can be compared between two looks; null for kinds that may change freely. */
-function meaning(claim: Claim): string | null {
-  switch (claim.kind) {
-    case 'made':
-      return JSON.stringify([claim.span.from, claim.span.to, claim.span.about ?? false]);
-    case 'origin':
-      return claim.place;
-    case 'condition':
-      return claim.condition;
-    case 'code':
-      return claim.code;
-    case 'model':
-      return claim.model;
-    case 'maker':
-      return claim.maker;
-    default:
-      return null;
-  }
-}
 
 export const claimsChanged = defineCheck({
   id: 'claims-changed',
@@ -65,7 +46,7 @@ interface Meant {
 function bySubject(claims: Claim[]): Map<ChangedSubject, Meant[]> {
   const subjects = new Map<ChangedSubject, Meant[]>();
   for (const claim of claims) {
-    const says = meaning(claim);
+    const says = statementOf(claim);
     if (says === null) continue;
     const subject = claim.kind as ChangedSubject;
     subjects.set(subject, [...(subjects.get(subject) ?? []), { id: claim.id, words: claim.words, says }]);

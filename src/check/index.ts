@@ -5,6 +5,7 @@ import { type CheckData, checks } from './registry';
 import type { Outcome } from './types';
 
 export type { AskData, AskId, ChangedSubject } from './asks';
+export { type Change, changesSince } from './changes';
 export { isCopy } from './copies';
 export type { Facts } from './facts';
 export type { Check, Family } from './frame';

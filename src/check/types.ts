@@ -66,6 +66,8 @@ export type Outcome = z.infer<typeof outcomeSchema>;
 export const previousLookSchema = z.strictObject({
   readAt: z.string(),
   title: z.string().nullable(),
+  /** Absent in cases kept before it was compared. */
+  description: z.string().nullable().optional(),
   price: priceSchema.nullable(),
   seller: z.string().nullable(),
   photos: z.array(z.strictObject({ id: z.string(), url: z.string() })),

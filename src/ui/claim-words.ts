@@ -2,6 +2,7 @@ import type { Claim } from '../claim/types';
 import type { Price } from '../listing/types';
 import { placeName } from '../place';
 import { spanWords } from '../span';
+import { sizeStatements } from './size-words';
 
 /** An amount as the reader's own language writes it; without a settled currency the candidates are said. */
 export function priceWords({ minor, minorTo, exponent, currency, currencies }: Price): string {
@@ -24,10 +25,8 @@ export function claimWords(claim: Claim): string {
       return claim.material.includes(claim.part) ? claim.material : `${claim.part}: ${claim.material}`;
     case 'replaced':
       return claim.parts.length > 0 ? claim.parts.map((part) => part.replace('-', ' ')).join(', ') : 'restored';
-    case 'measure': {
-      const { dimension, mm } = claim.measure;
-      return `${dimension === 'unknown' ? '' : `${dimension} `}${Number((mm / 10).toFixed(1))} cm`;
-    }
+    case 'measure':
+      return sizeStatements([claim])[0]?.[0] ?? '';
     case 'maker':
       return claim.maker;
     case 'model':

@@ -1,4 +1,5 @@
 import { browser } from '../../bridge/browser';
+import { changesSince } from '../../check';
 import { strings } from '../../words';
 import { dayWords } from '../day-words';
 import { ProblemNote } from '../parts/ProblemNote';
@@ -8,11 +9,17 @@ import type { SavedCase } from './use-saved';
 /** Saving, always in reach at the panel's end; what was saved before is said and opened from here. */
 export function SaveBar({ state, saved }: { state: PanelState; saved: SavedCase }) {
   const { record, justSaved, problem } = saved;
+  const { case: kase } = state;
+  const isOutdated =
+    record !== null &&
+    !justSaved &&
+    kase?.previous &&
+    changesSince(kase.previous, kase.listing, kase.claims).length > 0;
   const open = (hash: string) => browser.tabs.create({ url: browser.runtime.getURL(`watchlist.html${hash}`) });
   if (state.incognito) return <p class="save-bar muted">{strings.save.private}</p>;
   return (
     <div class="save-bar">
-      {state.case && (
+      {kase && (
         <button type="button" class="main" onClick={saved.save} disabled={isBusy(state.stage)}>
           {record ? strings.save.update : strings.save.save}
         </button>
@@ -28,6 +35,7 @@ export function SaveBar({ state, saved }: { state: PanelState; saved: SavedCase 
       )}
       <p role="status" class="muted hint">
         {justSaved ? strings.save.savedNow : record ? strings.save.saved(dayWords(record.savedAt)) : ''}
+        {isOutdated && ` ${strings.save.changed}`}
       </p>
       {problem && <ProblemNote problem={problem} />}
     </div>

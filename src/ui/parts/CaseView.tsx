@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { Case } from '../../case';
 import { composeMessage, messageLanguageOf } from '../../words';
 import { TimeAxis } from '../TimeAxis';
+import { Changes } from './Changes';
 import { Claims } from './Claims';
 import { Against, RestOfFindings } from './Findings';
 import { Marks } from './Marks';
@@ -20,11 +21,12 @@ interface Props {
 }
 
 /**
- * A case from what a buyer must know first to what can wait: counts, what stands against each other, the stamp, what
- * to ask, then gaps, agreements, photos and claims.
+ * A case from what a buyer must know first to what can wait: what changed since the last look, counts, what stands
+ * against each other, the stamp, what to ask, then gaps, agreements, photos and claims.
  */
 export const CaseView = ({ kase, pictureOfLine, onType, onRemoveTyped, photos }: Props) => (
   <div class="case">
+    <Changes kase={kase} />
     <Summary summary={kase.summary} />
     <Against kase={kase} />
     <StampSection kase={kase} pictureOfLine={pictureOfLine} onType={onType} onRemoveTyped={onRemoveTyped} />

@@ -2,6 +2,7 @@ import type { Claim } from '../../claim/types';
 import { strings } from '../../words';
 import { claimWords } from '../claim-words';
 import { groupBy } from '../group-by';
+import { sizeStatements } from '../size-words';
 
 /** What the seller states, with the words that it stands in. The same statement in two places stands here once. */
 export function Claims({ claims }: { claims: Claim[] }) {
@@ -18,7 +19,7 @@ export function Claims({ claims }: { claims: Claim[] }) {
               <tr key={kind}>
                 <th scope="row">{kind}</th>
                 <td>
-                  {groupBy(said, claimWords).map(([statement, places]) => (
+                  {statementsOf(said).map(([statement, places]) => (
                     <Statement key={statement} statement={statement} places={places} />
                   ))}
                 </td>
@@ -29,6 +30,12 @@ export function Claims({ claims }: { claims: Claim[] }) {
       )}
     </section>
   );
+}
+
+/** Sizes are read by the row: their side may stand in their order only. */
+function statementsOf(claims: Claim[]): [statement: string, claims: Claim[]][] {
+  const sizes = claims.filter((claim) => claim.kind === 'measure');
+  return sizes.length > 0 ? sizeStatements(sizes) : groupBy(claims, claimWords);
 }
 
 function Statement({ statement, places }: { statement: string; places: Claim[] }) {

@@ -1,5 +1,6 @@
 import type { ScreenWords } from '../../screen-words';
 import { axisStrings } from './axis';
+import { changesStrings } from './changes';
 import { copiesStrings } from './copies';
 import { dossierStrings } from './dossier';
 import { makerStrings } from './makers';
@@ -143,9 +144,16 @@ export const screens: ScreenWords = {
     notRead: (unread, of) => `${unread} von ${photos(of)} nicht gelesen`,
   },
   copies: copiesStrings,
+  changes: changesStrings,
   claims: {
     title: 'Was das Angebot sagt',
     none: 'Das Angebot sagt nichts, was sich prüfen lässt.',
+    sizes: {
+      sides: { width: 'Breite', height: 'Höhe', depth: 'Tiefe', strap: 'Riemen', handle: 'Griff' },
+      named: (side, length) => `${side} ${length}`,
+      row: (lengths, sides) => `${lengths}; die Seiten sind nicht genannt, üblich ist ${sides}`,
+      alone: (length) => `${length}; welche Seite, ist nicht gesagt`,
+    },
     kinds: {
       made: 'Hergestellt',
       bought: 'Gekauft',

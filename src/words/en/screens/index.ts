@@ -1,6 +1,7 @@
 import type { FindingKind } from '../../../check/types';
 import type { PickField } from '../../../listing/types';
 import { axisStrings } from './axis';
+import { changesStrings } from './changes';
 import { type Copies, copiesStrings } from './copies';
 import { count } from './count';
 import { dossierStrings } from './dossier';
@@ -139,8 +140,15 @@ export const screens = {
     notRead: (unread: number, of: number) => `${unread} of ${count(of, 'photo', 'photos')} not read`,
   },
   copies: copiesStrings,
+  changes: changesStrings,
   claims: {
     title: 'What the listing claims',
+    sizes: {
+      sides: { width: 'width', height: 'height', depth: 'depth', strap: 'strap', handle: 'handle' },
+      named: (side: string, length: string) => `${side} ${length}`,
+      row: (lengths: string, sides: string) => `${lengths}; the sides are not named, usually they are ${sides}`,
+      alone: (length: string) => `${length}; which side is not said`,
+    },
     none: 'The listing states nothing that can be checked.',
     kinds: {
       made: 'Made',
