@@ -2,6 +2,7 @@ import type { Decoding, Reading } from '../code/types';
 import { placeName } from '../place';
 import { spansMeet, spanWords } from '../span';
 import type { PhotoRead } from '../stamp/types';
+import { type ShownCode, shownFrom } from './code-data';
 import { copiesWords, isCopy, whyCopied } from './copies';
 import { unreadWords, whyUnread } from './facts';
 import { because } from './reasons';
@@ -15,6 +16,8 @@ export interface SettledCode {
   hard: boolean;
   /** "the stamp in photo 3 reads KV0915" */
   words: string;
+  /** The same as data. */
+  shown: ShownCode;
   photos: string[];
 }
 
@@ -35,9 +38,14 @@ const trust = { photo: 0, typed: 1, claim: 2 } as const;
  * is none: a stamp that is too unclear and photos that were not read are "cannot tell", never "no code".
  */
 export function settledCodes(
-  facts: { decodings: Decoding[]; photos: PhotoRead[]; photoWords: (id: string) => string },
+  facts: {
+    decodings: Decoding[];
+    photos: PhotoRead[];
+    photoWords: (id: string) => string;
+    photoNumber: (id: string) => number | null;
+  },
   maker: string,
-): { codes: SettledCode[] } | { cannotTell: string } | { notApplicable: string } {
+): { codes: SettledCode[] } | { cannotTell: Reason } | { notApplicable: Reason } {
   const accepted = facts.decodings
     .filter((decoding) => decoding.accepted)
     .sort((a, b) => trust[a.from.kind] - trust[b.from.kind]);
@@ -51,15 +59,15 @@ export function settledCodes(
       readings,
       hard: decoding.from.kind !== 'claim',
       words: codeWords(decoding, text, facts.photoWords),
+      shown: shownFrom(decoding, text, facts.photoNumber),
       photos: decoding.from.kind === 'photo' ? [decoding.from.photoId] : [],
     });
   }
   if (codes.size > 0) return { codes: [...codes.values()] };
   const unclear = facts.decodings[0];
-  if (unclear)
-    return { cannotTell: `${unclearWords(unclear, facts.photoWords)} could not be read with enough certainty` };
-  if (!allReadClearly(facts.photos)) return { cannotTell: notReadWords(facts.photos) };
-  return { notApplicable: 'no code is shown or quoted' };
+  if (unclear) return { cannotTell: because('code-unclear', { photo: numberOf(unclear, facts.photoNumber) }) };
+  if (!allReadClearly(facts.photos)) return { cannotTell: whyNotRead(facts.photos) };
+  return { notApplicable: because('no-code', {}) };
 }
 
 /**
@@ -80,9 +88,8 @@ function codeWords(decoding: Decoding, code: string, photoWords: (id: string) =>
   return decoding.from.kind === 'typed' ? `the typed code is ${text}` : `the listing quotes the code ${text}`;
 }
 
-export function unclearWords(decoding: Decoding, photoWords: (id: string) => string): string {
-  return decoding.from.kind === 'photo' ? `the stamp in ${photoWords(decoding.from.photoId)}` : 'the code';
-}
+const numberOf = ({ from }: Decoding, number: (photoId: string) => number | null): number | null =>
+  from.kind === 'photo' ? number(from.photoId) : null;
 
 /** Whether every photo was read as it is and was sharp enough to show a stamp if there were one. */
 export const allReadClearly = (photos: PhotoRead[]): boolean =>

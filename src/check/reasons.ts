@@ -1,4 +1,5 @@
 import type { Price } from '../listing/types';
+import type { Span } from '../span/types';
 import type { Reason } from './types';
 
 type None = Record<never, never>;
@@ -13,6 +14,13 @@ export interface ReasonData {
   'maker-file-silent': { maker: string; section: string };
   'first-look': None;
   'no-photos': None;
+  /** `photo` is null for a code that stands in the text. */
+  'code-unclear': { photo: number | null };
+  'no-code': None;
+  'no-date-claimed': None;
+  'no-code-quoted': None;
+  'no-code-to-compare': None;
+  'stamping-not-sure': { maker: string; span: Span };
   'photos-not-read': { unread: number; of: number; cause: string | null };
   'copies-only': { copies: number; of: number };
   'price-not-comparable': None;

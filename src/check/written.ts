@@ -3,7 +3,7 @@ import type { Source } from '../source';
 import type { Handed, Needs } from './facts';
 import { type Check, defineCheck, type Family } from './frame';
 import { because } from './reasons';
-import type { Ask, FindingKind } from './types';
+import type { Ask, FindingKind, Reason } from './types';
 
 /** The sentences of a check that still carries its own, in English alone. */
 export interface Wording {
@@ -43,7 +43,10 @@ export interface WrittenSpeech {
   claims?: string[];
   asks?: Ask[];
 }
-type WrittenAnswer = WrittenSpeech[] | { cannotTell: string } | { notApplicable: string };
+type WrittenAnswer = WrittenSpeech[] | { cannotTell: string | Reason } | { notApplicable: string | Reason };
+
+const reasonOf = (why: string | Reason): Reason =>
+  typeof why === 'string' ? because('as-written', { words: why }) : why;
 
 /** A check whose findings carry their sentences: each becomes one with `defineCheck` and words in each language. */
 export function defineWritten<const N extends Needs>(
@@ -62,8 +65,8 @@ export function defineWritten<const N extends Needs>(
     data: writtenSchema,
     run(facts) {
       const answer = run(facts);
-      if ('cannotTell' in answer) return { cannotTell: because('as-written', { words: answer.cannotTell }) };
-      if ('notApplicable' in answer) return { notApplicable: because('as-written', { words: answer.notApplicable }) };
+      if ('cannotTell' in answer) return { cannotTell: reasonOf(answer.cannotTell) };
+      if ('notApplicable' in answer) return { notApplicable: reasonOf(answer.notApplicable) };
       return answer.map(({ statement, basis: own, innocent: why, settles: how, ...speech }) => ({
         ...speech,
         data: {

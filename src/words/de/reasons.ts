@@ -29,6 +29,14 @@ export const reasons: ReasonWords = {
   'maker-file-silent': ({ maker, section }) =>
     `die Herstellerdatei von ${maker} sagt nichts ${sections[section] ?? `zu ${section}`}`,
   'first-look': () => 'das Angebot wird zum ersten Mal angesehen',
+  'code-unclear': ({ photo }, kit) =>
+    `${photo === null ? 'der Code' : `der Stempel in ${kit.photo(photo)}`} war nicht sicher genug zu lesen`,
+  'no-code': () => 'kein Code ist zu sehen oder zitiert',
+  'no-date-claimed': () => 'das Angebot nennt keine Zeit',
+  'no-code-quoted': () => 'das Angebot zitiert keinen Code',
+  'no-code-to-compare': () => 'in keinem Foto wurde ein Code zum Vergleich gelesen',
+  'stamping-not-sure': ({ maker, span }, kit) =>
+    `ob ${maker} zu der Zeit (${kit.span(span)}) stempelte, ist nicht sicher`,
   'no-photos': () => 'das Angebot hat kein Foto, das gelesen werden konnte',
   'photos-not-read': ({ unread, of, cause }) => `${unread} von ${of} Fotos nicht gelesen${cause ? `: ${cause}` : ''}`,
   'copies-only': ({ copies, of }) =>

@@ -19,6 +19,13 @@ export const reasons: ReasonWords = {
   'maker-file-silent': ({ maker, section }) =>
     `the maker file of ${maker} says nothing of ${sections[section] ?? section}`,
   'first-look': () => 'this is the first look at the listing',
+  'code-unclear': ({ photo }, kit) =>
+    `${photo === null ? 'the code' : `the stamp in ${kit.photo(photo)}`} could not be read with enough certainty`,
+  'no-code': () => 'no code is shown or quoted',
+  'no-date-claimed': () => 'the listing claims no date',
+  'no-code-quoted': () => 'the listing quotes no code',
+  'no-code-to-compare': () => 'no code was read from a photo to compare with',
+  'stamping-not-sure': ({ maker, span }, kit) => `${maker} did not surely stamp at ${kit.span(span)}`,
   'no-photos': () => 'the listing offers no photo that could be read',
   'photos-not-read': ({ unread, of, cause }) => `${unread} of ${of} photos not read${cause ? `: ${cause}` : ''}`,
   'copies-only': ({ copies, of }, kit) =>

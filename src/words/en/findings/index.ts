@@ -1,8 +1,9 @@
 import type { FindingCatalogue } from '../../finding-words';
 import { changes } from './changes';
+import { code } from './code';
 import { photos } from './photos';
 import { price } from './price';
 import { size } from './size';
 import { text } from './text';
 
-export const findings: FindingCatalogue = { ...changes, ...photos, ...price, ...size, ...text };
+export const findings: FindingCatalogue = { ...changes, ...code, ...photos, ...price, ...size, ...text };

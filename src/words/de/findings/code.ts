@@ -1,0 +1,42 @@
+import type { WordsFor } from '../../finding-words';
+import { codeShown, nearest, readingsSaid } from '../codes';
+import { claimed } from '../dates';
+
+export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker'> = {
+  'codes-agree': {
+    title: 'Der gezeigte Code ist der zitierte',
+    failureTitle: 'Das Angebot zitiert einen anderen Code, als das Foto zeigt',
+    rule: 'Ein zitierter Code soll der am Stück sein. Ein Stück kann weitere Zeichen tragen, deshalb ist das nie ein Widerspruch.',
+    statement: ({ shown, quoted }, kit, kind) =>
+      kind === 'agreement'
+        ? `${kit.sentence(codeShown(shown, kit))}, wie im Angebot zitiert.`
+        : `${kit.sentence(codeShown(shown, kit))}, aber das Angebot zitiert ${kit.code(quoted)}.`,
+    innocent:
+      'Vielleicht wurde ein abgenutzter Stempel falsch abgeschrieben, ein anderes Zeichen zitiert oder der Text eines früheren Angebots übernommen.',
+    settles: 'Ein scharfes Foto des Stempels, und der Code, wie ihn der Verkäufer liest.',
+  },
+  'code-shown': {
+    title: 'Ein Code ist zu sehen oder zitiert',
+    failureTitle: 'Kein Code ist zu sehen, obwohl der Hersteller zu der Zeit stempelte',
+    rule: 'Ein Hersteller, der zur genannten Zeit stempelte, stempelte jedes Stück.',
+    statement: ({ claim, maker, stamped, denied }, kit) =>
+      denied === null
+        ? `Das Angebot sagt ${claimed(claim, kit)}, und damals stempelte ${maker} (${kit.span(stamped)}). Kein Foto zeigt einen Code, und der Text zitiert keinen.`
+        : `Das Angebot sagt ${claimed(claim, kit)}, und damals stempelte ${maker} (${kit.span(stamped)}), aber der Verkäufer findet keinen Code: ${kit.quote(denied)}.`,
+    innocent: 'Der Stempel ist vielleicht flach gerieben, in einer Tasche versteckt oder nur nicht fotografiert.',
+    settles: 'Ein Foto der Stelle, an der dieser Hersteller stempelt.',
+  },
+  'code-fits-maker': {
+    title: 'Der Code ist nach einem Aufbau des Herstellers lesbar',
+    failureTitle: 'Der Code ist nach keinem Aufbau des Herstellers lesbar',
+    rule: 'Ein Code des Herstellers folgt einem seiner Muster.',
+    statement: ({ shown, maker, system, readings, near }, kit) => {
+      const said = kit.sentence(codeShown(shown, kit));
+      if (system !== null) return `${said}: ${readingsSaid(readings, kit)}, nach dem Aufbau ${system} von ${maker}.`;
+      return `${said}; das passt zu keinem Aufbau von ${maker}.${near ? ` ${nearest(near, kit)}` : ''}`;
+    },
+    innocent:
+      'Vielleicht ist ein Zeichen falsch gelesen, es ist eine Reparatur- oder Losnummer, oder der Herstellerdatei fehlt ein Aufbau.',
+    settles: 'Ein schärferes Foto des Stempels, gerade von oben.',
+  },
+};

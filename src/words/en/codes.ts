@@ -1,0 +1,22 @@
+import type { NearCode, ReadingSaid, ShownCode } from '../../check';
+import type { Kit } from '../kit';
+
+/** "the stamp in photo 3 reads KV0915" */
+export function codeShown({ from, photo, code }: ShownCode, kit: Kit): string {
+  if (from === 'photo') return `the stamp in ${kit.photo(photo)} reads ${kit.code(code)}`;
+  return from === 'typed' ? `the typed code is ${kit.code(code)}` : `the listing quotes the code ${kit.code(code)}`;
+}
+
+/** "January 1995, Belgium" */
+export const readingSaid = ({ span, places }: ReadingSaid, kit: Kit): string =>
+  [span ? kit.span(span) : 'no date', ...places.map(kit.place)].join(', ');
+
+/** "January 1995, Belgium, or week 1 of 1995, Belgium" */
+export const readingsSaid = (readings: readonly ReadingSaid[], kit: Kit): string =>
+  [...new Set(readings.map((one) => readingSaid(one, kit)))].join(', or ');
+
+/** The nearest code in a sentence of its own; the same text is one whose only reading lies out of its system's time. */
+export function nearest({ code, change, system, used, says }: NearCode, kit: Kit): string {
+  if (change !== null) return `The nearest code that does is ${code}${change ? ` (${change})` : ''}.`;
+  return `By the system ${system} (${kit.span(used)}) it would read ${readingSaid(says, kit)}, which is not certain enough.`;
+}

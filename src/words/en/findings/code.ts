@@ -1,0 +1,42 @@
+import type { WordsFor } from '../../finding-words';
+import { codeShown, nearest, readingsSaid } from '../codes';
+import { claimed } from '../dates';
+
+export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker'> = {
+  'codes-agree': {
+    title: 'The code shown is the code quoted',
+    failureTitle: 'The listing quotes another code than the photo shows',
+    rule: 'A code that a listing quotes is meant to be the one on the piece. A piece may carry further marks, so this never contradicts.',
+    statement: ({ shown, quoted }, kit, kind) =>
+      kind === 'agreement'
+        ? `${kit.sentence(codeShown(shown, kit))}, as the listing quotes it.`
+        : `${kit.sentence(codeShown(shown, kit))}, but the listing quotes ${kit.code(quoted)}.`,
+    innocent:
+      'The seller may have mistyped a worn stamp, quoted another mark of the piece, or copied the text of an earlier listing.',
+    settles: 'A sharp photo of the stamp, and the code as the seller reads it.',
+  },
+  'code-shown': {
+    title: 'A code is shown or quoted',
+    failureTitle: 'No code is shown, though the maker stamped at the claimed time',
+    rule: 'A maker that stamped at the claimed time put a code on every piece.',
+    statement: ({ claim, maker, stamped, denied }, kit) =>
+      denied === null
+        ? `The listing says ${claimed(claim, kit)}, when ${maker} stamped (${kit.span(stamped)}). No photo shows a code and the text quotes none.`
+        : `The listing says ${claimed(claim, kit)}, when ${maker} stamped (${kit.span(stamped)}), but the seller finds no code: ${kit.quote(denied)}.`,
+    innocent: 'The stamp may be worn flat, hidden in a pocket, or simply not photographed.',
+    settles: 'A photo of the place where this maker stamps.',
+  },
+  'code-fits-maker': {
+    title: "The code reads under one of the maker's code systems",
+    failureTitle: "The code reads under none of the maker's code systems",
+    rule: "A code that the maker stamped follows one of the maker's code systems.",
+    statement: ({ shown, maker, system, readings, near }, kit) => {
+      const said = kit.sentence(codeShown(shown, kit));
+      if (system !== null) return `${said}: ${readingsSaid(readings, kit)}, by ${maker}'s system ${system}.`;
+      return `${said}, which fits none of ${maker}'s code systems.${near ? ` ${nearest(near, kit)}` : ''}`;
+    },
+    innocent:
+      'A character may be misread, the mark may be a repair or batch number, or the maker file may lack a system.',
+    settles: 'A sharper photo of the stamp, straight from above.',
+  },
+};
