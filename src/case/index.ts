@@ -2,6 +2,8 @@ import type { Finding } from '../check/types';
 import type { Case } from './types';
 
 export { buildCase, type CaseInput, lookAt } from './build';
+export { type CaseHead, headOf } from './head';
+export { saysLittle } from './says-little';
 export { type Case, caseSchema } from './types';
 export { type WeighedFinding, weighedFindings } from './weighed-findings';
 

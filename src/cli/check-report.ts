@@ -1,30 +1,24 @@
 import type { Case } from '../case';
-import { findingsOf } from '../case';
+import { findingsOf, headOf } from '../case';
 import type { Finding, FindingKind } from '../check';
 import type { Problem } from '../problem';
-import { composeMessage, sayFinding, sayReason } from '../words';
+import { composeMessage, sayFinding, sayHead, sayReason, strings } from '../words';
 
 const titles: [FindingKind, string][] = [
-  ['contradiction', 'Contradictions: two hard facts that cannot both hold'],
-  ['doubt', 'Doubts: unlikely'],
-  ['gap', 'Gaps: evidence that is missing'],
-  ['agreement', 'Agreements'],
+  ['contradiction', 'Speaks against: two hard facts that cannot both hold'],
+  ['doubt', 'Speaks against: unusual'],
+  ['gap', 'Still open'],
+  ['agreement', 'Fits'],
 ];
 
 /** A case in plain words for the terminal: findings by kind, what could not be told, the message to the seller. */
 export function reportOf(built: Case): string {
-  const { contradictions, doubts, gaps, agreements } = built.summary;
-  const count = (value: number, one: string) => `${value} ${one}${value === 1 ? '' : 's'}`;
   const findings = findingsOf(built);
   const lines = [
     built.listing.title[0]?.value ?? 'Page without a title',
     `Maker file: ${built.maker ?? 'none fits'}${built.makerInvented ? ' (invented, for demonstration)' : ''}`,
-    [
-      count(contradictions, 'contradiction'),
-      count(doubts, 'doubt'),
-      count(gaps, 'gap'),
-      count(agreements, 'agreement'),
-    ].join(', '),
+    '',
+    ...sayHead(headOf(built)).map(({ name, sentences }) => `${name}: ${sentences.join(' ')}`),
   ];
   for (const [kind, title] of titles) {
     const own = findings.filter((finding) => finding.kind === kind);
@@ -32,6 +26,9 @@ export function reportOf(built: Case): string {
   }
   const unsure = untold(built);
   if (unsure.length > 0) lines.push('', 'Cannot tell', ...unsure);
+  const failed = built.outcomes.flatMap((one) => (one.outcome === 'failed' ? [one] : []));
+  if (failed.length > 0)
+    lines.push('', 'Failed', ...failed.map(({ check, why }) => `- ${strings.findings.failed(check, why)}`));
   if (built.skipped.length > 0)
     lines.push('', 'Not read or not done', ...built.skipped.map((problem) => `- ${problemWords(problem)}`));
   const message = composeMessage(built.questions, {

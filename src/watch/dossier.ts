@@ -26,6 +26,8 @@ export interface NotLookedAt {
   copied: number[];
   problems: Problem[];
   checks: { check: string; why: Reason }[];
+  /** Checks that broke, with what broke them. */
+  failed: { check: string; why: string }[];
 }
 
 /** Everything that one saved case has to say, in the order in which a reader of the printed document needs it. */
@@ -144,6 +146,9 @@ function notLookedAt(kase: Case): NotLookedAt {
     problems: kase.skipped.filter(({ code }) => code !== 'photos-not-read'),
     checks: kase.outcomes.flatMap((outcome) =>
       outcome.outcome === 'cannot-tell' ? [{ check: outcome.check, why: outcome.why }] : [],
+    ),
+    failed: kase.outcomes.flatMap((outcome) =>
+      outcome.outcome === 'failed' ? [{ check: outcome.check, why: outcome.why }] : [],
     ),
   };
 }

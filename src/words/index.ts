@@ -1,4 +1,5 @@
 export type { Copies } from './en/screens/copies';
+export { type HeadLine, type HeadSaid, sayHead } from './head';
 export { type Kit, kitFor } from './kit';
 export { type Language, languageFor, spokenLanguages } from './language';
 export { languageNames } from './language-names';

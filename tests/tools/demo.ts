@@ -54,10 +54,10 @@ async function follow(panel: SidePanel): Promise<void> {
 }
 
 async function printFindings(panel: SidePanel): Promise<void> {
-  const summary = await panel.evaluate<string>(
-    `[...document.querySelectorAll('.summary-line li')].map((one) => one.innerText).join('   ')`,
+  const head = await panel.evaluate<string>(
+    `[...document.querySelectorAll('.head-lines > div')].map((one) => one.innerText.replace('\\n', ': ')).join('\\n')`,
   );
-  console.log(`\n${summary}\n`);
+  console.log(`\n${head}\n`);
   console.log(`Codes read: ${(await panel.codes()).join(', ') || 'none'}`);
   for (const { kind, statement } of await panel.findings()) console.log(`  ${kind.padEnd(13)} ${statement}`);
   const questions = await panel.evaluate<string[]>(

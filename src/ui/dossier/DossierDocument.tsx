@@ -2,8 +2,8 @@ import type { Dossier } from '../../watch';
 import { chosenLanguage, sayQuestion, strings } from '../../words';
 import { Cautions } from '../parts/Cautions';
 import { Claims } from '../parts/Claims';
+import { Head } from '../parts/Head';
 import { Marks } from '../parts/Marks';
-import { Summary } from '../parts/Summary';
 import { TimeAxis } from '../TimeAxis';
 import { DossierFindings } from './DossierFindings';
 import { DossierStamps } from './DossierStamps';
@@ -24,7 +24,7 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
           {strings.product} · {strings.dossier.kind}
         </p>
         <h1>{dossier.title}</h1>
-        <Summary summary={kase.summary} />
+        <Head kase={kase} most={3} />
       </header>
       <Cautions />
       <WhatWasOffered dossier={dossier} />

@@ -1,8 +1,14 @@
-import type { Dossier, NumberedFinding } from '../../watch';
+import type { Dossier, DossierKind, NumberedFinding } from '../../watch';
 import { chosenLanguage, sayFinding, strings } from '../../words';
-import { Kind } from '../parts/Kind';
 
 const words = strings.findings;
+/** Asked for when they are shown, in the language chosen then. */
+const headings: Record<DossierKind, () => string> = {
+  contradiction: () => words.contradictions,
+  doubt: () => words.doubts,
+  gap: () => words.gaps,
+  agreement: () => words.agreements,
+};
 
 /** Every finding, by kind and numbered, with all that it rests on in the open. */
 export const DossierFindings = ({ groups }: { groups: Dossier['findings'] }) =>
@@ -11,9 +17,7 @@ export const DossierFindings = ({ groups }: { groups: Dossier['findings'] }) =>
       <h2 id="dossier-findings">{words.title}</h2>
       {groups.map(({ kind, findings }) => (
         <section key={kind} aria-labelledby={`dossier-${kind}`}>
-          <h3 id={`dossier-${kind}`}>
-            <Kind kind={kind} number={findings.length} />
-          </h3>
+          <h3 id={`dossier-${kind}`}>{headings[kind]()}</h3>
           {findings.map((one) => (
             <NumberedCard key={one.finding.id} one={one} />
           ))}

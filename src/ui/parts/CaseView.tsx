@@ -1,15 +1,16 @@
 import type { ComponentChildren } from 'preact';
+import { useRef } from 'preact/hooks';
 import type { Case } from '../../case';
-import { composeMessage, messageLanguageOf } from '../../words';
+import { composeMessage, type HeadLine, messageLanguageOf } from '../../words';
 import { TimeAxis } from '../TimeAxis';
 import { Changes } from './Changes';
 import { Claims } from './Claims';
-import { Against, RestOfFindings } from './Findings';
+import { Against, StillOpen, WhatFits } from './Findings';
+import { Head } from './Head';
 import { Marks } from './Marks';
 import { NotRead } from './NotRead';
 import { Questions } from './Questions';
 import { StampSection } from './StampSection';
-import { Summary } from './Summary';
 
 interface Props {
   kase: Case;
@@ -21,31 +22,45 @@ interface Props {
 }
 
 /**
- * A case from what a buyer must know first to what can wait: what changed since the last look, counts, what stands
- * against each other, the stamp, what to ask, then gaps, agreements, photos and claims.
+ * A case from what a buyer must know first to what can wait: what changed since the last look, the three lines of the
+ * head, what speaks against it, the stamp, what to ask, what is open, what was not looked at, then what fits, photos and
+ * claims.
  */
-export const CaseView = ({ kase, pictureOfLine, onType, onRemoveTyped, photos }: Props) => (
-  <div class="case">
-    <Changes kase={kase} />
-    <Summary summary={kase.summary} />
-    <Against kase={kase} />
-    <StampSection kase={kase} pictureOfLine={pictureOfLine} onType={onType} onRemoveTyped={onRemoveTyped} />
-    {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} />}
-    <Marks kase={kase} />
-    <Questions
-      questions={kase.questions}
-      language={messageLanguageOf(kase.listing.language)}
-      messageIn={(language) =>
-        composeMessage(kase.questions, {
-          sellerName: kase.listing.seller.name[0]?.value,
-          title: kase.listing.title[0]?.value,
-          language,
-        })
-      }
-    />
-    <NotRead kase={kase} />
-    <RestOfFindings kase={kase} />
-    {photos}
-    <Claims claims={kase.claims} />
-  </div>
-);
+export function CaseView({ kase, pictureOfLine, onType, onRemoveTyped, photos }: Props) {
+  const room = useRef<HTMLDivElement>(null);
+  return (
+    <div class="case" ref={room}>
+      <Changes kase={kase} />
+      <Head kase={kase} onGo={(line) => goTo(room.current, line)} />
+      <Against kase={kase} />
+      <StampSection kase={kase} pictureOfLine={pictureOfLine} onType={onType} onRemoveTyped={onRemoveTyped} />
+      {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} />}
+      <Marks kase={kase} />
+      <Questions
+        questions={kase.questions}
+        language={messageLanguageOf(kase.listing.language)}
+        messageIn={(language) =>
+          composeMessage(kase.questions, {
+            sellerName: kase.listing.seller.name[0]?.value,
+            title: kase.listing.title[0]?.value,
+            language,
+          })
+        }
+      />
+      <StillOpen kase={kase} />
+      <NotRead kase={kase} />
+      <WhatFits kase={kase} />
+      {photos}
+      <Claims claims={kase.claims} />
+    </div>
+  );
+}
+
+/** Takes sight and keyboard to the heading of a part. */
+function goTo(room: HTMLElement | null, line: HeadLine): void {
+  const heading = room?.querySelector<HTMLElement>(`[data-part="${line}"] h2`);
+  if (!heading) return;
+  heading.tabIndex = -1;
+  heading.focus();
+  heading.scrollIntoView?.({ block: 'start' });
+}

@@ -1,10 +1,13 @@
 import type { Case } from '../../case';
 import { isCopy } from '../../check';
-import { strings } from '../../words';
+import { chosenLanguage, sayReason, strings } from '../../words';
 import { groupBy } from '../group-by';
 import { sentence } from './ProblemNote';
 
-/** What was not read or not done, said once, with the reason. Photos that are still waiting are not counted here. */
+/**
+ * What was not looked at, said once, with the reason: photos that were not read, checks that failed, and what else could
+ * not be told. Photos that are still waiting are not counted here.
+ */
 export function NotRead({ kase }: { kase: Case }) {
   const numberOf = (photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;
   const unread = kase.photos.flatMap((photo) => (photo.state === 'unread' ? [photo] : []));
@@ -12,12 +15,18 @@ export function NotRead({ kase }: { kase: Case }) {
   // The case sums up its unread photos in one line; here they stand with their numbers instead.
   const others = kase.skipped.filter(({ code }) => code !== 'photos-not-read');
   const copies = kase.photos.filter(isCopy).map(({ photoId }) => numberOf(photoId));
-  if (unread.length === 0 && others.length === 0 && copies.length === 0) return null;
+  const failed = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome] : []));
+  const unable = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'cannot-tell' ? [outcome] : []));
   return (
-    <section class="not-read" aria-labelledby="not-read-title">
+    <section class="not-read" aria-labelledby="not-read-title" data-part="not-looked-at">
       <h2 id="not-read-title">{strings.notRead.title}</h2>
       {unread.length > 0 && <p>{strings.photos.notRead(unread.length, kase.listing.photos.length)}:</p>}
       <ul>
+        {failed.map(({ check, why }) => (
+          <li key={check} data-failed={check}>
+            {strings.findings.failed(sentence(check.replaceAll('-', ' ')).slice(0, -1), why)}
+          </li>
+        ))}
         {reasons.map(([what, photos]) => (
           <li key={what}>
             {strings.photos.numbered(photos.map(({ photoId }) => numberOf(photoId)))}: {sentence(what)}{' '}
@@ -34,7 +43,20 @@ export function NotRead({ kase }: { kase: Case }) {
             {sentence(what)} <span class="muted">{remedy}</span>
           </li>
         ))}
+        <li>{strings.head.never}</li>
       </ul>
+      {unable.length > 0 && (
+        <details class="quiet">
+          <summary>{strings.findings.cannotTell}</summary>
+          <ul>
+            {unable.map(({ check, why }) => (
+              <li key={check}>
+                {check.replaceAll('-', ' ')}: {sayReason(why, chosenLanguage())}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
     </section>
   );
 }

@@ -4,7 +4,7 @@ import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
 import { CaseView } from '../parts/CaseView';
-import { Kind } from '../parts/Kind';
+import { Head } from '../parts/Head';
 
 interface Props {
   record: WatchRecord;
@@ -38,9 +38,7 @@ export function WatchRowCard({ record, startOpen, onStatus, onNote, onRemove }: 
             .filter(Boolean)
             .join(' · ')}
         </p>
-        <p class="row">
-          <Counts record={record} />
-        </p>
+        <Head kase={kase} most={1} />
       </header>
       <div class="row">
         <button type="button" aria-expanded={open} onClick={() => setOpen(!open)}>
@@ -67,18 +65,6 @@ export function WatchRowCard({ record, startOpen, onStatus, onNote, onRemove }: 
       <Note id={record.id} note={record.note} onNote={onNote} />
       {open && <CaseView kase={kase} pictureOfLine={pictureOfLine} />}
     </article>
-  );
-}
-
-function Counts({ record: { case: kase } }: { record: WatchRecord }) {
-  const { contradictions, doubts, gaps, agreements } = kase.summary;
-  return (
-    <>
-      {contradictions > 0 && <Kind kind="contradiction" number={contradictions} />}
-      {doubts > 0 && <Kind kind="doubt" number={doubts} />}
-      {gaps > 0 && <Kind kind="gap" number={gaps} />}
-      {agreements > 0 && <Kind kind="agreement" number={agreements} />}
-    </>
   );
 }
 

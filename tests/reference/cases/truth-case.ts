@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import * as z from 'zod';
 import { buildCase, type Case, type CaseInput, findingsOf, lookAt } from '../../../src/case';
 import type { FindingKind } from '../../../src/check';
@@ -73,7 +74,7 @@ export type TruthRow = z.infer<typeof truthSchema>;
 
 export const truthFiles = ['sound', 'misdescribed', 'incomplete'] as const;
 export const truthRows = (file: (typeof truthFiles)[number]): TruthRow[] =>
-  z.array(truthSchema).parse(JSON.parse(readFileSync(new URL(`${file}.json`, import.meta.url), 'utf8')));
+  z.array(truthSchema).parse(JSON.parse(readFileSync(join(import.meta.dirname, `${file}.json`), 'utf8')));
 
 const now = '2026-01-15T10:00:00Z';
 

@@ -145,7 +145,7 @@ describe('stamps', () => {
 });
 
 describe('what was not looked at', () => {
-  it('tells photos that failed, that were never opened, that were too weak and that were copies, and checks that cannot tell', () => {
+  it('tells photos that failed, that were never opened, that were too weak and that were copies, checks that cannot tell and that failed', () => {
     const listing = { ...sampleCase().listing, photos: withPhotos(6).photos };
     const ids = listing.photos.map(({ id }) => id) as [string, string, string, string, string, string];
     const problem = { code: 'photo-lost', where: 'photo', what: 'the photo did not arrive', remedy: 'Try again.' };
@@ -167,6 +167,7 @@ describe('what was not looked at', () => {
             check: 'plant-against-origin',
             why: { reason: 'as-written', data: { words: 'no stamp was read' } },
           },
+          { outcome: 'failed', check: 'parts-shown', why: 'it broke' },
         ],
         skipped: [{ ...problem, code: 'photos-not-read' }, other],
       }),
@@ -179,6 +180,7 @@ describe('what was not looked at', () => {
       copied: [6],
       problems: [other],
       checks: [{ check: 'plant-against-origin', why: { reason: 'as-written', data: { words: 'no stamp was read' } } }],
+      failed: [{ check: 'parts-shown', why: 'it broke' }],
     });
   });
 });

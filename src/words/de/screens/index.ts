@@ -7,10 +7,10 @@ import { makerStrings } from './makers';
 import { watchStrings } from './watch';
 
 const kinds: ScreenWords['kinds'] = {
-  contradiction: { one: 'Widerspruch', many: 'Widersprüche', sign: '≠' },
-  doubt: { one: 'Zweifel', many: 'Zweifel', sign: '?' },
-  gap: { one: 'offener Punkt', many: 'offene Punkte', sign: '…' },
-  agreement: { one: 'Übereinstimmung', many: 'Übereinstimmungen', sign: '=' },
+  contradiction: { one: 'Widerspruch', sign: '≠' },
+  doubt: { one: 'Zweifel', sign: '?' },
+  gap: { one: 'offen', sign: '…' },
+  agreement: { one: 'passt', sign: '·' },
 };
 const photos = (number: number) => (number === 1 ? '1 Foto' : `${number} Fotos`);
 
@@ -19,7 +19,6 @@ export const screens: ScreenWords = {
   product: 'Tellstamp',
   language: 'Sprache',
   kinds,
-  counted: (kind, number) => `${number} ${number === 1 ? kinds[kind].one : kinds[kind].many}`,
 
   stage: {
     opening: 'Wird geöffnet…',
@@ -52,19 +51,42 @@ export const screens: ScreenWords = {
   inventedName: (maker) => `${maker} (erfunden)`,
   makerFile: (maker) => `Verglichen mit der Herstellerdatei „${maker}“.`,
 
-  summary: { title: 'Was feststeht', nothing: 'Noch nichts gefunden.' },
+  head: {
+    title: 'Was feststeht',
+    against: 'Dagegen spricht',
+    open: 'Noch offen',
+    notLookedAt: 'Nicht angesehen',
+    nothing: 'In dem, was angesehen wurde, ist nichts gefunden worden.',
+    nothingWithoutFile: 'Nach dem, was für jede Tasche gilt, ist nichts gefunden worden.',
+    nothingOpen: 'Nichts weiter in dem, was angesehen wurde.',
+    more: 'Weiter unten steht mehr.',
+    failed: (checks) =>
+      `Ein Teil von Tellstamp ist hier ausgefallen, und was er ansieht, ist nicht beurteilt: ${checks.join(', ')}.`,
+    photos: (numbers) => `${numbers.length === 1 ? 'Foto' : 'Fotos'} ${numbers.join(', ')}: nicht gelesen.`,
+    withoutFile: (maker) =>
+      `Was nur eine Datei über ${maker || 'den Hersteller'} sagen könnte: Zeit, Werkstatt, Maße, Materialien.`,
+    untold: (reasons, more) =>
+      `Manches ließ sich nicht sagen: ${reasons.join('; ')}${more ? '; weiter unten mehr' : ''}.`,
+    never: 'Wer es gemacht hat: Das kann kein Foto zeigen. Leder, Stiche, Metall und Farben: Niemand hat sie gemessen.',
+  },
   findings: {
     title: 'Befunde',
-    against: 'Was gegeneinander steht',
+    against: 'Was dagegen spricht',
+    contradictions: 'Was nicht beides wahr sein kann',
+    doubts: 'Was ungewöhnlich ist',
     gaps: 'Was noch offen ist',
-    agreements: 'Was zusammenpasst',
+    agreements: 'Was passt',
+    fitsNote:
+      'Nur, was auch anders hätte ausfallen können. Dass etwas passt, zeigt ein ehrliches Angebot, und eine sorgfältige Kopie zeigt es auch.',
+    little: 'Was passt, aber wenig sagt',
     basis: 'Beruht auf',
     innocent: 'Gewöhnlicher Grund',
     settles: 'Was es klären würde',
     source: 'Quelle',
     weight: 'Wie sicher ist das?',
-    cannotTell: (number) =>
-      number === 1 ? 'Eine Prüfung kann nichts sagen' : `${number} Prüfungen können nichts sagen`,
+    cannotTell: 'Was sich sonst nicht sagen ließ, und warum',
+    failed: (check, message) =>
+      `${check}: Diese Prüfung ist hier ausgefallen; über das Angebot sagt das nichts. Alle anderen gelten. (${message})`,
   },
   sources: {
     published: 'veröffentlicht',
@@ -214,7 +236,7 @@ export const screens: ScreenWords = {
     message: 'Die Nachricht',
     language: 'Sprache der Nachricht',
   },
-  notRead: { title: 'Was nicht gelesen werden konnte' },
+  notRead: { title: 'Was nicht angesehen wurde' },
   save: {
     save: 'Auf die Merkliste',
     update: 'Auch diesen Blick behalten',

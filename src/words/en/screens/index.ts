@@ -13,13 +13,11 @@ export const screens = {
   product: 'Tellstamp',
   language: 'Language',
   kinds: {
-    contradiction: { one: 'contradiction', many: 'contradictions', sign: '≠' },
-    doubt: { one: 'doubt', many: 'doubts', sign: '?' },
-    gap: { one: 'gap', many: 'gaps', sign: '…' },
-    agreement: { one: 'agreement', many: 'agreements', sign: '=' },
-  } satisfies Record<FindingKind, { one: string; many: string; sign: string }>,
-  counted: (kind: FindingKind, number: number): string =>
-    count(number, screens.kinds[kind].one, screens.kinds[kind].many),
+    contradiction: { one: 'contradiction', sign: '≠' },
+    doubt: { one: 'doubt', sign: '?' },
+    gap: { one: 'open', sign: '…' },
+    agreement: { one: 'fits', sign: '·' },
+  } satisfies Record<FindingKind, { one: string; sign: string }>,
 
   stage: {
     opening: 'Opening…',
@@ -52,18 +50,42 @@ export const screens = {
   inventedName: (maker: string) => `${maker} (invented)`,
   makerFile: (maker: string) => `Checked against the maker file “${maker}”.`,
 
-  summary: { title: 'What stands', nothing: 'Nothing found yet.' },
+  head: {
+    title: 'What stands',
+    against: 'Speaks against',
+    open: 'Still open',
+    notLookedAt: 'Not looked at',
+    nothing: 'Nothing was found in what was looked at.',
+    nothingWithoutFile: 'Nothing was found by what holds for any bag.',
+    nothingOpen: 'Nothing more in what was looked at.',
+    more: 'And more below.',
+    failed: (checks: string[]) =>
+      `A part of Tellstamp failed here, and what it looks at is not judged: ${checks.join(', ')}.`,
+    photos: (numbers: number[]) => `${numbers.length === 1 ? 'Photo' : 'Photos'} ${numbers.join(', ')}: not read.`,
+    withoutFile: (maker: string) =>
+      `What only a file on ${maker || 'the maker'} could tell: period, workshop, sizes, materials.`,
+    untold: (reasons: string[], more: boolean) =>
+      `Some could not be told: ${reasons.join('; ')}${more ? '; more below' : ''}.`,
+    never: 'Who made it: no photo can show that. Leather, stitches, metal and colours: nobody has measured them.',
+  },
   findings: {
     title: 'Findings',
-    against: 'What stands against each other',
-    gaps: 'What is missing',
-    agreements: 'What agrees',
+    against: 'What speaks against it',
+    contradictions: 'What cannot both be true',
+    doubts: 'What is unusual',
+    gaps: 'What is still open',
+    agreements: 'What fits',
+    fitsNote:
+      'Only what could have come out otherwise. That things fit is what an honest listing shows, and what a careful copy shows too.',
+    little: 'What fits but says little',
     basis: 'Basis',
     innocent: 'It may be innocent',
     settles: 'What settles it',
     source: 'Source',
     weight: 'Why it weighs as it does',
-    cannotTell: (number: number) => `${count(number, 'check', 'checks')} cannot tell`,
+    cannotTell: 'What else could not be told, and why',
+    failed: (check: string, message: string) =>
+      `${check}: this check failed here, which says nothing of the listing. All others stand. (${message})`,
   },
   sources: {
     published: 'published',
@@ -209,7 +231,7 @@ export const screens = {
     message: 'The message',
     language: 'Language of the message',
   },
-  notRead: { title: 'What could not be read' },
+  notRead: { title: 'What was not looked at' },
   save: {
     save: 'Save to watch list',
     update: 'Save this reading',

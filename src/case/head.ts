@@ -1,0 +1,52 @@
+import type { Finding, Reason } from '../check';
+import type { Case } from './types';
+import { weighedFindings } from './weighed-findings';
+
+/**
+ * What the head of a case tells: what speaks against the piece, what is open, what was not looked at. Nothing in it is
+ * counted and nothing that fits stands in it: a sum of trifles would read as a pass.
+ */
+export interface CaseHead {
+  /** Contradictions and doubts, the heaviest first. */
+  against: Finding[];
+  /** Gaps, the heaviest first. */
+  open: Finding[];
+  notLookedAt: {
+    /** Places on the page, from 1, of the photos without a reading. */
+    photos: number[];
+    /** Checks that broke, by name. */
+    failed: string[];
+    /** The maker as the listing states it where no file on it is there; an empty text where none is stated. */
+    withoutFile: string | null;
+    /** Why other checks could not tell, the reason of most checks first. */
+    reasons: Reason[];
+  };
+}
+
+/** Told by the head in their own way. */
+const toldApart = new Set(['no-maker-file', 'photos-not-read', 'no-photos', 'first-look']);
+
+export function headOf(kase: Case): CaseHead {
+  const findings = weighedFindings(kase).map(({ finding }) => finding);
+  const read = new Set(kase.photos.flatMap((photo) => (photo.state === 'read' ? [photo.photoId] : [])));
+  return {
+    against: findings.filter(({ kind }) => kind === 'contradiction' || kind === 'doubt'),
+    open: findings.filter(({ kind }) => kind === 'gap'),
+    notLookedAt: {
+      photos: kase.listing.photos.flatMap(({ id }, index) => (read.has(id) ? [] : [index + 1])),
+      failed: kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome.check] : [])),
+      withoutFile: kase.maker === null ? (kase.listing.maker[0]?.value ?? '') : null,
+      reasons: reasonsOf(kase),
+    },
+  };
+}
+
+function reasonsOf({ outcomes }: Case): Reason[] {
+  const shared = new Map<string, { reason: Reason; checks: number }>();
+  for (const outcome of outcomes) {
+    if (outcome.outcome !== 'cannot-tell' || toldApart.has(outcome.why.reason)) continue;
+    const key = JSON.stringify(outcome.why);
+    shared.set(key, { reason: outcome.why, checks: (shared.get(key)?.checks ?? 0) + 1 });
+  }
+  return [...shared.values()].sort((a, b) => b.checks - a.checks).map(({ reason }) => reason);
+}

@@ -1,0 +1,112 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { buildCase, type Case } from '../../../src/case';
+import { DossierDocument } from '../../../src/ui/dossier/DossierDocument';
+import { CaseView } from '../../../src/ui/parts/CaseView';
+import { WatchRowCard } from '../../../src/ui/watchlist/WatchRowCard';
+import { dossierOf, type WatchRecord } from '../../../src/watch';
+import { inputOf, truthRows } from '../../reference/cases/truth-case';
+
+const room = document.createElement('div');
+beforeEach(() => document.body.append(room));
+afterEach(() => {
+  render(null, room);
+  room.remove();
+});
+
+const built = (file: 'sound' | 'misdescribed', at = 0) => {
+  const rows = truthRows(file).filter(
+    ({ stamp, contradiction }) => stamp && (file === 'sound' || contradiction.length > 0),
+  );
+  const row = rows[at];
+  if (!row) throw new Error('no such case');
+  return buildCase(inputOf(row));
+};
+const sound = built('sound');
+const wrong = built('misdescribed');
+const recordOf = (kase: Case): WatchRecord => ({
+  version: 1,
+  id: 'case-1',
+  key: kase.listing.url,
+  title: 'A bag',
+  savedAt: '2026-03-01T10:05:00.000Z',
+  changedAt: '2026-03-01T10:05:00.000Z',
+  status: 'watching',
+  note: '',
+  case: kase,
+  pictures: [],
+  removedAt: null,
+});
+
+const nothing = () => undefined;
+const screens: [name: string, show: (kase: Case) => void][] = [
+  ['the panel', (kase) => render(<CaseView kase={kase} pictureOfLine={() => null} />, room)],
+  ['the dossier', (kase) => render(<DossierDocument dossier={dossierOf(recordOf(kase))} />, room)],
+  [
+    'the watch list',
+    (kase) =>
+      render(
+        <WatchRowCard
+          record={recordOf(kase)}
+          startOpen={false}
+          onStatus={nothing}
+          onNote={async () => true}
+          onRemove={nothing}
+        />,
+        room,
+      ),
+  ],
+];
+
+describe.each(screens)('the head in %s', (_name, show) => {
+  it.each([
+    ['a sound piece', sound],
+    ['a misdescribed one', wrong],
+  ])('says three lines of %s in words, and counts nothing', async (_piece, kase) => {
+    await act(() => show(kase));
+    expect([...room.querySelectorAll('.head-lines dt')].map((line) => line.textContent)).toEqual([
+      'Speaks against',
+      'Still open',
+      'Not looked at',
+    ]);
+    expect(room.textContent).not.toMatch(/\d+ (?:contradiction|doubt|gap|agreement|check)s?\b|What fits \(|= \d/);
+    expect(room.querySelector('.kind-agreement')).toBeNull();
+  });
+
+  it('never says nothing found without saying what was not looked at', async () => {
+    await act(() => show(sound));
+    const line = (name: string) => room.querySelector(`[data-line="${name}"] dd`)?.textContent ?? '';
+    expect(line('against')).toBe('Nothing was found in what was looked at.');
+    expect(line('not-looked-at')).toContain('Who made it: no photo can show that.');
+  });
+});
+
+describe('the panel', () => {
+  it('leads from a line of the head to the part that it sums up', async () => {
+    await act(() => render(<CaseView kase={wrong} pictureOfLine={() => null} />, room));
+    await act(() => room.querySelector<HTMLElement>('[data-line="against"] button')?.click());
+    expect(document.activeElement?.textContent).toBe('What speaks against it');
+    await act(() => render(<CaseView kase={sound} pictureOfLine={() => null} />, room));
+    await act(() => room.querySelector<HTMLElement>('[data-line="not-looked-at"] button')?.click());
+    expect(document.activeElement?.textContent).toBe('What was not looked at');
+  });
+
+  it('shows a check that failed as failed, in the open, beside all that the others say', async () => {
+    const outcomes = wrong.outcomes.map((one) =>
+      one.check === 'parts-shown'
+        ? { outcome: 'failed' as const, check: one.check, why: 'sides is not iterable' }
+        : one,
+    );
+    await act(() => render(<CaseView kase={{ ...wrong, outcomes }} pictureOfLine={() => null} />, room));
+    const failed = room.querySelector('[data-failed="parts-shown"]');
+    expect(failed?.textContent).toBe(
+      'Parts shown: this check failed here, which says nothing of the listing. All others stand. (sides is not iterable)',
+    );
+    expect(failed?.closest('details')).toBeNull();
+    expect(room.querySelectorAll('[data-kind="contradiction"]').length).toBeGreaterThan(0);
+    await act(() => render(<DossierDocument dossier={dossierOf(recordOf({ ...wrong, outcomes }))} />, room));
+    expect(room.textContent).toContain('Parts shown: this check failed here');
+  });
+});
