@@ -1,31 +1,18 @@
 import { defineContentScript } from 'wxt/utils/define-content-script';
 import { answerInPage } from '../src/bridge/answer-in-page';
-import { browser } from '../src/bridge/browser';
-import { fetchInPage, showPhoto, unshowPhoto } from '../src/bridge/page-photos';
+import { closedShadowRoot } from '../src/bridge/closed-shadow-root';
+import { fetchInPage } from '../src/bridge/page-photos';
+import { replaceEarlier } from '../src/bridge/replace-earlier';
 import { type Pick, type PickField, pickOnPage, readPage } from '../src/listing';
-
-/** The name under which this script's earlier copy in the same page is found and ended. */
-const earlier = Symbol.for('tellstamp.page-script');
-type Scope = typeof globalThis & { [earlier]?: AbortController };
 
 /** The page's own work goes on between two slices of ours. */
 const givePageItsTurn = () => new Promise<void>((resume) => setTimeout(resume, 0));
-
-/** Chrome shows closed shadow roots to a content script; Firefox gives the element a property of its own. */
-function closedShadowRoot(element: Element): ShadowRoot | null {
-  const { dom } = browser as unknown as { dom?: { openOrClosedShadowRoot(element: Element): ShadowRoot | null } };
-  if (dom) return dom.openOrClosedShadowRoot(element);
-  return (element as Element & { openOrClosedShadowRoot?: ShadowRoot | null }).openOrClosedShadowRoot ?? null;
-}
 
 export default defineContentScript({
   registration: 'runtime',
   matches: [],
   main() {
-    const scope = globalThis as Scope;
-    scope[earlier]?.abort();
-    const running = new AbortController();
-    scope[earlier] = running;
+    const running = replaceEarlier('page-script');
     let picking = new AbortController();
     answerInPage(
       {
@@ -37,7 +24,7 @@ export default defineContentScript({
         'field.pick': async ({ field, invite }: { field: PickField; invite: string }) => {
           picking.abort();
           picking = new AbortController();
-          const signal = AbortSignal.any([running.signal, picking.signal]);
+          const signal = AbortSignal.any([running, picking.signal]);
           return { ok: true, value: await pickOnPage(document, field, { invite }, signal) };
         },
         'field.endPick': async () => {
@@ -45,10 +32,8 @@ export default defineContentScript({
           return { ok: true, value: {} };
         },
         'photo.fetchInPage': fetchInPage,
-        'photo.show': showPhoto,
-        'photo.unshow': unshowPhoto,
       },
-      running.signal,
+      running,
     );
   },
 });

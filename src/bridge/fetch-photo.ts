@@ -3,7 +3,6 @@ import { addressToAsk, isMadeByThePage } from './address';
 import { browser } from './browser';
 import { toBase64 } from './bytes';
 import { capturePhoto } from './capture-photo';
-import { workInTurn } from './in-turn';
 import { readPageRecord } from './page-record';
 import { photoDeadlineMs } from './photo-limits';
 import type { PhotoBytes } from './protocol';
@@ -11,20 +10,6 @@ import { injectPageScript } from './read-page';
 import { inTime } from './reader/in-time';
 import { requestPhoto } from './request-photo';
 import { sendToPage } from './send';
-
-/** How long a picture of the visible tab may take: scrolling, decoding, painting. */
-const captureMs = 10_000;
-
-const picturing = workInTurn();
-/** The browser takes two pictures of a tab in a second and refuses more. */
-const pictureEveryMs = 550;
-
-/** One picture of a tab after the other: each scrolls the page, so that two at once would picture each other's places. */
-function inOrder<T>(picture: () => Promise<T>): Promise<T> {
-  const taken = picturing(picture);
-  picturing(() => new Promise<void>((resume) => setTimeout(resume, pictureEveryMs)));
-  return taken;
-}
 
 /** Failures that another right to the same address does not mend. */
 const sameForAll = new Set(['photo-missing', 'photo-is-drawing', 'photo-redirected', 'photo-too-large', 'photo-late']);
@@ -71,13 +56,13 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
   // A drawing at an address is a badge or a sign; one that the page made may hold a photo, and is looked at as shown.
   if (last?.code === 'photo-is-drawing' && !urls.some((url) => url.startsWith('blob:')))
     return fail({ ...last, where: `photo ${photoId}` });
-  const captured = await inOrder(() =>
-    inTime(captureMs, capturePhoto(tabId, record.windowId, photo.urls), 'late').catch(() =>
-      fail(problem(photoId, 'capture-failed', 'the page did not show the photo in time')),
-    ),
-  );
+  const captured = await capturePhoto(tabId, photo.urls);
   if (captured.ok) return captured;
-  return fail(last ? { ...last, where: `photo ${photoId}` } : captured.problem);
+  const where = `photo ${photoId}`;
+  // What is not on the page says nothing; what kept the picture from being taken does, and can be mended.
+  if (last === null || captured.problem.code === 'photo-not-shown')
+    return fail({ ...(last ?? captured.problem), where });
+  return fail({ ...captured.problem, where, what: `${last.what}; ${captured.problem.what}` });
 }
 
 const sized = (bytes: PhotoBytes, fullSize: boolean): Result<PhotoBytes> =>

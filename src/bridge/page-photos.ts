@@ -38,36 +38,6 @@ function base64Of(photo: Blob): Promise<string> {
   });
 }
 
-let scrolledFrom: { x: number; y: number } | null = null;
-
-/** Frames after which a photo scrolled into view is in the browser's picture too: laid out, painted, put together. */
-const framesToPaint = 4;
-
-/** Brings the photo into view and says where it stands. */
-export async function showPhoto({ urls }: { urls: string[] }): Promise<Reply> {
-  const image = [...document.images].find(({ currentSrc, src }) => urls.includes(currentSrc) || urls.includes(src));
-  // An image that failed or is still on its way shows its frame only: a picture of that is no photo.
-  if (!image?.complete || image.naturalWidth === 0)
-    return refuse('photo-not-shown', 'the page does not show the photo');
-  scrolledFrom ??= { x: scrollX, y: scrollY };
-  image.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
-  // The browser decodes a picture only when it comes into view, beside its painting: until then there is a white hole.
-  await image.decode().catch(() => {});
-  for (let frame = 0; frame < framesToPaint; frame += 1) await new Promise(requestAnimationFrame);
-  const { left, top, right, bottom } = image.getBoundingClientRect();
-  const [x, y] = [Math.max(0, left), Math.max(0, top)];
-  const width = Math.max(0, Math.min(right, innerWidth) - x);
-  const height = Math.max(0, Math.min(bottom, innerHeight) - y);
-  return { ok: true, value: { x, y, width, height, viewportWidth: innerWidth } };
-}
-
-/** Puts the page back where the user had it. */
-export async function unshowPhoto(): Promise<Reply> {
-  if (scrolledFrom) scrollTo({ left: scrolledFrom.x, top: scrolledFrom.y, behavior: 'instant' });
-  scrolledFrom = null;
-  return { ok: true, value: {} };
-}
-
 const refuse = (code: string, what: string): Reply => ({
   ok: false,
   problem: {

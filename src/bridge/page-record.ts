@@ -8,7 +8,6 @@ import { browser } from './browser';
  */
 const pageRecordSchema = z.strictObject({
   url: z.string(),
-  windowId: z.number().int(),
   photos: z.array(z.strictObject({ id: z.string(), urls: z.array(z.string()) })),
 });
 export type PageRecord = z.infer<typeof pageRecordSchema>;

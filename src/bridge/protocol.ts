@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { listingSchema, pageExtractSchema, pickFieldSchema, pickSchema } from '../listing/types';
-import { cameSchema, photoReadSchema } from '../stamp/types';
+import { cameSchema, photoReadSchema, sizePxSchema } from '../stamp/types';
 
 /** The extension's parts that answer messages. `page` is the script inside a web page; it is asked per tab. */
 export type Part = 'background' | 'panel' | 'reader' | 'page';
@@ -115,14 +115,25 @@ export const protocol = {
     handledBy: 'page',
     sentBy: ['background'],
     input: z.strictObject({ urls: z.array(z.string()) }),
-    /** Where the photo stands in the viewport, in CSS pixels. */
+    /** Where the photo is seen with nothing over it, in CSS pixels of what the window shows; `viewport` with scrollbars. */
     output: z.strictObject({
       x: z.number(),
       y: z.number(),
-      width: z.number(),
-      height: z.number(),
-      viewportWidth: z.number(),
+      width: z.number().positive(),
+      height: z.number().positive(),
+      viewport: z.strictObject({ width: z.number().positive(), height: z.number().positive() }),
+      part: z.boolean(),
+      /** Whether the version that the page shows is the largest of the listing's addresses for it. */
+      isLargest: z.boolean(),
+      largest: sizePxSchema.nullable(),
     }),
+  }),
+  /** Asked after the picture: why the photo stands no more where it was shown, in words; null when it does. */
+  'photo.stands': message({
+    handledBy: 'page',
+    sentBy: ['background'],
+    input: empty,
+    output: z.strictObject({ why: z.string().nullable() }),
   }),
   'photo.unshow': message({ handledBy: 'page', sentBy: ['background'], input: empty, output: empty }),
 } as const;

@@ -9,13 +9,14 @@ import { sendToPage } from './send';
 import { readPicks, siteOf } from './site-picks';
 import { keepStorageToOwnPages } from './storage-access';
 
-const pageScript = 'content-scripts/listing.js';
+/** Scripts that run inside a page. */
+type PageScript = 'listing' | 'shown-photo';
 
-/** Puts the page script into a tab's top frame; it replaces an earlier copy of itself. */
-export async function injectPageScript(tabId: number): Promise<Result<null>> {
+/** Puts a script into a tab's top frame; it replaces an earlier copy of itself. */
+export async function injectPageScript(tabId: number, script: PageScript = 'listing'): Promise<Result<null>> {
   await keepStorageToOwnPages();
   try {
-    await browser.scripting.executeScript({ target: { tabId }, files: [pageScript] });
+    await browser.scripting.executeScript({ target: { tabId }, files: [`content-scripts/${script}.js`] });
     return succeed(null);
   } catch (error) {
     return fail(injectionProblem(error));
@@ -33,6 +34,6 @@ export async function readPage(tabId: number): Promise<Result<OutputOf<'page.rea
   if (!extract.ok) return extract;
   const listing = readFacts(extract.value);
   const photos = listing.photos.map(({ id, url, alternatives }) => ({ id, urls: [url, ...alternatives] }));
-  await writePageRecord(tabId, { url: listing.url, windowId: tab.windowId, photos });
+  await writePageRecord(tabId, { url: listing.url, photos });
   return succeed({ listing, incognito: tab.incognito, picks });
 }

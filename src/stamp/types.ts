@@ -47,7 +47,7 @@ export const stampLineSchema = z.strictObject({
 });
 export type StampLine = z.infer<typeof stampLineSchema>;
 
-const sizePx = z.strictObject({ width: z.number().int().positive(), height: z.number().int().positive() });
+export const sizePxSchema = z.strictObject({ width: z.number().int().positive(), height: z.number().int().positive() });
 
 /**
  * How a photo's pixels came: its file, fetched by the page or by the background, or a `capture`, a picture of the page
@@ -61,7 +61,7 @@ export const cameSchema = z.discriminatedUnion('way', [
     way: z.literal('capture'),
     fullSize: z.boolean(),
     part: z.boolean(),
-    largest: sizePx.nullable(),
+    largest: sizePxSchema.nullable(),
   }),
 ]);
 export type Came = z.infer<typeof cameSchema>;

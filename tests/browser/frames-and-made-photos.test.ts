@@ -101,13 +101,13 @@ describe('photos that the page made itself', () => {
           document.documentElement.dataset.ready = 'yes';
         })();</script></body></html>`,
     });
-    browser = await launch();
+    browser = await launch({ window: { width: 1100, height: 800 } });
     const { page: tab, tabId } = await openTab(browser, `${shop.url}made.html`);
     await tab.waitForFunction(() => document.documentElement.dataset.ready === 'yes');
     const panel = await openSidePanel(browser, tab, tabId);
     await panel.untilRead();
     expect(await panel.evaluate(`document.querySelector('.progress-line').textContent`)).toBe(
-      'Page and 5 photos read.',
+      'Page and 5 photos read, 2 of them from copies on the page.',
     );
     const middles = await panel.evaluate<number[][]>(`Promise.all(
       [...document.querySelectorAll('.photo-strip img')].map(async (photo) => {

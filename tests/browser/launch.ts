@@ -19,6 +19,11 @@ export interface LaunchOptions {
   flags?: readonly string[];
   /** Opens real windows; the machine has to have a display. */
   shown?: boolean;
+  /**
+   * Pages lie in a window of this size, as users have it. Without it the debugger lays them out in a size of its own,
+   * and a picture of the tab does not show what the page believes to show.
+   */
+  window?: { width: number; height: number };
 }
 
 export interface Browser {
@@ -44,7 +49,9 @@ export async function launch(options: LaunchOptions = {}): Promise<Browser> {
     executablePath,
     headless: false,
     colorScheme: options.colorScheme ?? 'light',
+    ...(options.window ? { viewport: null } : {}),
     args: [
+      ...(options.window ? [`--window-size=${options.window.width},${options.window.height}`] : []),
       // A scrollbar's width would change what fits.
       ...(options.shown ? [] : ['--headless=new', '--hide-scrollbars']),
       '--no-sandbox',

@@ -9,7 +9,7 @@ let photos: Market;
 let browser: Browser;
 beforeAll(async () => {
   [shop, photos] = await Promise.all([startMarket(), startMarket()]);
-  browser = await launch();
+  browser = await launch({ window: { width: 1100, height: 800 } });
 });
 afterAll(async () => {
   await browser?.close();
@@ -35,7 +35,7 @@ describe('photos of another host that lets no script fetch them', () => {
     const panel = await openSidePanel(browser, page, tabId);
     await panel.untilRead();
     expect(await panel.evaluate(`document.querySelector('.progress-line').textContent`)).toBe(
-      'Page and 1 photo read, from a small copy on the page.',
+      'Page and 1 photo read, from a copy on the page.',
     );
     const middle = await panel.evaluate<number[]>(`(async () => {
       const photo = document.querySelector('.photo-strip img');

@@ -10,7 +10,7 @@ let photos: Market;
 let browser: Browser;
 beforeAll(async () => {
   [shop, photos] = await Promise.all([startMarket(), startMarket()]);
-  browser = await launch();
+  browser = await launch({ window: { width: 1100, height: 800 } });
 });
 afterAll(async () => {
   await browser?.close();

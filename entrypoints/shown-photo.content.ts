@@ -1,0 +1,16 @@
+import { defineContentScript } from 'wxt/utils/define-content-script';
+import { answerInPage } from '../src/bridge/answer-in-page';
+import { replaceEarlier } from '../src/bridge/replace-earlier';
+import { photoStands, showPhoto, unshowPhoto } from '../src/bridge/shown-photo';
+
+/** Put into a page only when a picture has to be taken of one of its photos. */
+export default defineContentScript({
+  registration: 'runtime',
+  matches: [],
+  main() {
+    const signal = replaceEarlier('shown-photo');
+    answerInPage({ 'photo.show': showPhoto, 'photo.stands': photoStands, 'photo.unshow': unshowPhoto }, signal);
+    // Another copy knows nothing of what this one has scrolled.
+    signal.addEventListener('abort', unshowPhoto);
+  },
+});
