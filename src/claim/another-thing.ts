@@ -56,6 +56,7 @@ const tagCue =
   /(?<!\p{L})(?:tags?|key ?words?|search(?: terms?| tags?| words?)?|hashtags?|suchbegriffe|suchworte|stichworte|schlagworte|mots[- ]cles|parole chiave|palabras clave|etiquetas|zoekwoorden|trefwoorden|zoektermen|タグ|キーワード|検索用?)\s?[:：=-]/u;
 /** From so many short items on a line of names is a list to be found by. */
 const fewestTags = 5;
+const longestLine = 400;
 
 /** Whether a name at this place of a text is said of another thing, or only stands in a list of words. */
 export function isOfAnotherThing(from: Passage, hit: Hit<string>, title: string): boolean {
@@ -72,13 +73,15 @@ export function isOfAnotherThing(from: Passage, hit: Hit<string>, title: string)
 }
 
 function isTag(text: string, start: number, end: number, inTitle: boolean): boolean {
-  const lineStart = Math.max(text.lastIndexOf('\n', start - 1) + 1, start - 400);
-  const next = text.indexOf('\n', end);
-  const line = text.slice(lineStart, next < 0 ? end + 400 : Math.min(next, end + 400));
-  if (tagCue.test(line.slice(0, start - lineStart))) return true;
+  // The line, as far as is looked at: a text without line ends is not searched to its ends for every name in it.
+  const ahead = text.slice(Math.max(0, start - longestLine), start);
+  const behind = text.slice(end, end + longestLine);
+  const lead = ahead.slice(ahead.lastIndexOf('\n') + 1);
+  const [rest = ''] = behind.split('\n', 1);
+  if (tagCue.test(lead)) return true;
   if (inTitle) return false;
-  const items = line.split(/[,;|/#·•、]/).map((item) => item.trim());
-  const short = items.filter((item) => item.split(' ').length <= 3).length;
   const name = text.slice(start, end);
+  const items = `${lead}${name}${rest}`.split(/[,;|/#·•、]/).map((item) => item.trim());
+  const short = items.filter((item) => item.split(' ').length <= 3).length;
   return items.length >= fewestTags && short >= items.length * 0.8 && items.indexOf(name) > 0;
 }
