@@ -21,7 +21,7 @@ export const caseSchema = z.strictObject({
   /** Codes that the user typed after looking at the photos. */
   typedCodes: z.array(z.strictObject({ photoId: z.string().nullable(), code: z.string() })),
   /** Moment at which it was judged, ISO 8601; `listing.readAt` when missing. */
-  judgedAt: z.string().optional(),
+  judgedAt: z.iso.datetime({ error: 'no date and time' }).optional(),
   /** The look before this one, which checks on changes compare with. */
   previous: previousLookSchema.optional(),
   /** Name of the maker whose file was used, null when no file fits. */

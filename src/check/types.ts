@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { claimSchema } from '../claim/types';
-import { priceSchema } from '../listing/types';
+import { photoAddressSchema, priceSchema } from '../listing/types';
 import { sourceSchema } from '../source';
 import { liftFinding, liftReason } from './older-types';
 
@@ -64,13 +64,13 @@ export type Outcome = z.infer<typeof outcomeSchema>;
 
 /** What checks on changes compare with: the part of an earlier look that matters, small enough to keep in a case. */
 export const previousLookSchema = z.strictObject({
-  readAt: z.string(),
+  readAt: z.iso.datetime({ error: 'no date and time' }),
   title: z.string().nullable(),
   /** Absent in cases kept before it was compared. */
   description: z.string().nullable().optional(),
   price: priceSchema.nullable(),
   seller: z.string().nullable(),
-  photos: z.array(z.strictObject({ id: z.string(), url: z.string() })),
+  photos: z.array(z.strictObject({ id: z.string(), url: photoAddressSchema })),
   claims: z.array(claimSchema),
 });
 export type PreviousLook = z.infer<typeof previousLookSchema>;

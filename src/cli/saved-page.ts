@@ -2,6 +2,7 @@ import { readFileSync, statSync } from 'node:fs';
 import { basename } from 'node:path';
 import { parseHTML } from 'linkedom';
 import { type Listing, readListing } from '../listing';
+import { webAddressSchema } from '../listing/types';
 import { fail, type Result, succeed } from '../problem';
 
 /** A larger file is no page that a person saved. */
@@ -13,12 +14,20 @@ const mostBytes = 30_000_000;
  * A file that is missing or not a page is a Problem.
  */
 export async function readSavedPage(path: string, url: string | undefined, now: string): Promise<Result<Listing>> {
+  if (url !== undefined && !webAddressSchema.safeParse(url).success) return fail(noAddress(url));
   const read = readPageText(path);
   if (!read.ok) return read;
   const { document } = parseHTML(read.value);
   const address = url ?? ownAddress(read.value) ?? `https://saved-page.example/${encodeURIComponent(basename(path))}`;
   return succeed(await readListing(document as unknown as Document, { url: address, now }));
 }
+
+const noAddress = (url: string) => ({
+  code: 'page-address',
+  where: '--url',
+  what: `"${url}" is no web address (http or https)`,
+  remedy: 'Give the address that the page was saved from, or leave --url out.',
+});
 
 function readPageText(path: string): Result<string> {
   const remedy = 'Save the listing as a web page (HTML) and give that file.';

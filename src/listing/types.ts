@@ -2,6 +2,17 @@ import * as z from 'zod';
 import { problemSchema } from '../problem';
 import { spanSchema } from '../span/types';
 
+/**
+ * An address of the web. Whatever else calls itself an address (`javascript:`, `data:`, `file:`) never becomes part of
+ * a listing, wherever it came from: a page, a message or an imported file.
+ */
+export const webAddressSchema = z.string().regex(/^https?:\/\/[^\s/]/i, 'no web address (http or https)');
+
+/** A photo's address; `blob:` is a picture that the page itself made, and leads nowhere but into that page. */
+export const photoAddressSchema = z
+  .string()
+  .regex(/^(blob:)?https?:\/\/[^\s/]/i, 'no address of a photo (http or https)');
+
 export const originSchema = z.enum(['user-pick', 'json-ld', 'microdata', 'rdfa', 'open-graph', 'meta', 'visible']);
 export type Origin = z.infer<typeof originSchema>;
 
@@ -92,9 +103,9 @@ export const sellerSchema = z.strictObject({
 /** A photo that the page offers; `url` is the largest version known. */
 export const photoLinkSchema = z.strictObject({
   id: z.string(),
-  url: z.string(),
+  url: photoAddressSchema,
   /** Smaller versions of the same photo, largest first. */
-  alternatives: z.array(z.string()),
+  alternatives: z.array(photoAddressSchema),
   width: z.number().int().positive().nullable(),
   height: z.number().int().positive().nullable(),
   alt: z.string(),
@@ -104,8 +115,8 @@ export type PhotoLink = z.infer<typeof photoLinkSchema>;
 
 export const listingSchema = z.strictObject({
   format: z.literal(1),
-  url: z.string(),
-  readAt: z.string(),
+  url: webAddressSchema,
+  readAt: z.iso.datetime({ error: 'no date and time' }),
   /** 'listing' offers one piece; 'list' offers many; 'none' offers nothing that was found. */
   kind: z.enum(['listing', 'list', 'none']),
   /** BCP 47 tag, null when unknown. */

@@ -43,6 +43,14 @@ describe('readSavedPage', { timeout: 60_000 }, () => {
     }
   });
 
+  it.each(['javascript:alert(1)', 'file:///home/a.html', 'attic-arcade.example/item/7'])(
+    'refuses %s as the address of a page',
+    async (url) => {
+      const read = await readSavedPage(save('f.html', page('')), url, now);
+      expect(!read.ok && read.problem).toMatchObject({ code: 'page-address', where: '--url' });
+    },
+  );
+
   it('reads a page in its own encoding', async () => {
     const html = page('<meta charset="iso-8859-1">').replace('used on weekends', 'gepflegte Nähte und Schnürung');
     const read = await readSavedPage(save('d.html', Buffer.from(html, 'latin1')), undefined, now);
