@@ -1,28 +1,41 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { fail, type Problem, type Result, succeed } from '../problem';
+import type { WatchRow } from './rows';
 
 /** Version of the database's structure (its stores and indexes). Records carry a version of their own. */
-export const structureVersion = 1;
+export const structureVersion = 2;
 export const databaseName = 'tellstamp-watch-list';
 
-export type StoredRecord = Record<string, unknown> & { id: string; key: string };
+export type StoredRecord = Record<string, unknown> & { id: string };
 
-/** `cases` holds records as they were written, whatever their version; `meta` the generation of the last change. */
+/**
+ * `cases` holds records as they were written, whatever their version; `rows` what a list shows of each; `meta` the
+ * database's identity, the generation of its last change, and the format of the rows.
+ */
 export interface WatchSchema extends DBSchema {
-  cases: { key: string; value: StoredRecord; indexes: { byKey: string } };
-  meta: { key: string; value: number };
+  cases: { key: string; value: StoredRecord; indexes: { byId: string } };
+  rows: { key: string; value: WatchRow; indexes: { byKey: string } };
+  meta: { key: string; value: number | string };
 }
 export type WatchDatabase = IDBPDatabase<WatchSchema>;
 
 /** Opens the database, making what is missing. A newer structure is refused, never changed. */
-export async function openDatabase(onLost: () => void): Promise<Result<WatchDatabase>> {
+export async function openDatabase(newId: () => string, onLost: () => void): Promise<Result<WatchDatabase>> {
   try {
     const database = await openDB<WatchSchema>(databaseName, structureVersion, {
-      upgrade(database, oldVersion) {
+      upgrade(database, oldVersion, _newVersion, transaction) {
         // One step for each structure version, none of which is ever edited after it was published.
         if (oldVersion < 1) {
-          database.createObjectStore('cases', { keyPath: 'id' }).createIndex('byKey', 'key');
+          database.createObjectStore('cases', { keyPath: 'id' });
           database.createObjectStore('meta');
+        }
+        if (oldVersion < 2) {
+          const cases = transaction.objectStore('cases');
+          if (oldVersion === 1) cases.deleteIndex('byKey' as 'byId');
+          // By it records are counted: counting the store itself would read them.
+          cases.createIndex('byId', 'id');
+          database.createObjectStore('rows', { keyPath: 'id' }).createIndex('byKey', 'key');
+          transaction.objectStore('meta').put(newId(), 'identity');
         }
       },
       // Another part of the extension wants a newer structure: let it, rather than hold it up.

@@ -3,7 +3,8 @@ import { isCopy, type Reason } from '../check';
 import type { Decoding } from '../code/types';
 import type { Problem } from '../problem';
 import type { Question } from '../question';
-import type { WatchRecord, WatchStatus } from './types';
+import type { OtherNote, WatchRecord, WatchStatus } from './types';
+import { webLink } from './web-link';
 
 /** A finding under its number, by which the questions of the same document name it. */
 export type NumberedFinding = WeighedFinding & { number: number };
@@ -35,7 +36,7 @@ export interface Dossier {
   id: string;
   title: string;
   address: string;
-  /** The address where it may be followed: an imported case may hold anything, and only web addresses are links. */
+  /** The address where it may be followed. */
   link: string | null;
   /** Data address of the first photo, when it was kept. */
   face: string | null;
@@ -49,6 +50,8 @@ export interface Dossier {
   lookedBefore: Case['previous'] | null;
   status: WatchStatus;
   note: string;
+  /** What is noted elsewhere and not settled yet. */
+  otherNotes: OtherNote[];
   read: DossierStamp[];
   unclear: DossierStamp[];
   findings: { kind: DossierKind; findings: NumberedFinding[] }[];
@@ -70,7 +73,7 @@ export function dossierOf(record: WatchRecord): Dossier {
     id: record.id,
     title: record.title,
     address: listing.url,
-    link: /^https?:\/\//i.test(listing.url) ? listing.url : null,
+    link: webLink(listing.url),
     face: pictures.find(({ lineId }) => lineId === null)?.picture ?? null,
     seller: listing.seller.name[0]?.value ?? null,
     photoCount: listing.photos.length,
@@ -81,6 +84,7 @@ export function dossierOf(record: WatchRecord): Dossier {
     lookedBefore: kase.previous ?? null,
     status: record.status,
     note: record.note,
+    otherNotes: record.otherNotes,
     read: stamps.filter(({ decoding }) => decoding.accepted),
     unclear: stamps.filter(({ decoding }) => !decoding.accepted),
     findings,

@@ -7,7 +7,18 @@ export {
   type NumberedFinding,
 } from './dossier';
 export { listingKey } from './listing-key';
-export type { Imported } from './transfer';
-export type { GenerationCounter, KeptPicture, WatchRecord, WatchRow, WatchStatus } from './types';
-export { statusSchema } from './types';
-export { openWatchList, type WatchList, type WatchPorts } from './watch-list';
+export type { Loss, Mark } from './loss';
+export { latestFirst, type ReadableRow, type WatchRow } from './rows';
+export type { Change } from './store';
+export {
+  type Imported,
+  type KeptPicture,
+  type Look,
+  mostNoteCharacters,
+  type OtherNote,
+  statusSchema,
+  type WatchRecord,
+  type WatchStatus,
+} from './types';
+export { openWatchList, type SavedNote, type WatchList, type WatchPorts } from './watch-list';
+export { webLink } from './web-link';

@@ -1,33 +1,46 @@
 import type { Case } from '../case/types';
 import { fail, type Problem, type Result, succeed } from '../problem';
-import { openDatabase, type StoredRecord } from './database';
+import { openDatabase } from './database';
+import { addLook, joinRecords, settleOtherNote, titleOf, withNote } from './join';
 import { listingKey } from './listing-key';
-import { openRecord } from './migrations';
-import { type Imported, readExport, writeExport } from './transfer';
+import { type Loss, type Mark, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
+import type { ReadableRow, WatchRow } from './rows';
+import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
+import { readExport, takeIn, writeExport } from './transfer';
 import {
-  type GenerationCounter,
+  type Imported,
   type KeptPicture,
+  keptPictureSchema,
+  type OtherNote,
   recordVersion,
   type WatchRecord,
-  type WatchRow,
   type WatchStatus,
-  watchRecordSchema,
 } from './types';
 
 /** A deleted record can be put back for this long. */
 const binDays = 30;
 
 export interface WatchPorts {
-  counter: GenerationCounter;
+  /**
+   * Changes the mark that stands outside the database, from what was stored to what is returned. Changes run one after
+   * the other, whichever window asks for them.
+   */
+  changeMark(change: (stored: unknown) => Promise<Mark>): Promise<Mark>;
   /** ISO date and time. */
   now(): string;
   newId(): string;
 }
 
+/** A note as it was saved; `bothNotes` when another window had changed it meanwhile, whose words are kept beside. */
+export interface SavedNote {
+  record: WatchRecord;
+  bothNotes: boolean;
+}
+
 /** Opens the watch list. Every method answers with a value; nothing throws. */
-export async function openWatchList(ports: WatchPorts) {
+export async function openWatchList(ports: WatchPorts, onChange: (change: Change) => void = () => undefined) {
   let lost = false;
-  const opened = await openDatabase(() => {
+  const opened = await openDatabase(ports.newId, () => {
     lost = true;
   });
   if (!opened.ok) return opened;
@@ -42,69 +55,134 @@ export async function openWatchList(ports: WatchPorts) {
     }
   };
 
-  /** One user action: one transaction, on the disk before it counts as done. */
-  const change = <T>(work: (cases: CaseStore) => Promise<Result<T>>): Promise<Result<T>> =>
+  // Before anything is changed: a change would make an older copy look like the present one.
+  const prepared = await attempt(async () => {
+    await holdRows(database);
+    const mark = await ports.changeMark(async (stored) =>
+      markAtOpening(await readInside(database), readMark(stored), ports.now()),
+    );
+    return succeed(mark.loss);
+  });
+  if (!prepared.ok) {
+    database.close();
+    return prepared;
+  }
+  let loss: Loss | null = prepared.value;
+
+  const change = <T>(work: (action: Action) => Promise<Result<T>>): Promise<Result<T>> =>
     attempt(async () => {
-      const transaction = database.transaction(['cases', 'meta'], 'readwrite', { durability: 'strict' });
-      const meta = transaction.objectStore('meta');
-      const result = await work(transaction.objectStore('cases') as unknown as CaseStore).catch((error: unknown) => {
-        transaction.abort();
-        transaction.done.catch(() => undefined);
-        throw error;
-      });
-      const generation = ((await meta.get('generation')) ?? 0) + (result.ok ? 1 : 0);
-      if (result.ok) await meta.put(generation, 'generation');
-      await transaction.done;
-      if (result.ok) await ports.counter.write(generation);
-      return result;
+      const outcome = await carryOut(database, work);
+      if (!outcome.done) return fail(outcome.problem);
+      // The change is on the disk. A mark that cannot be raised now is raised by the next opening.
+      await ports
+        .changeMark(async (stored) => markAfterChange(outcome.inside, readMark(stored)))
+        .catch(() => undefined);
+      onChange(outcome.change);
+      return succeed(outcome.value);
     });
 
-  const edit = (id: string, edited: (record: WatchRecord) => WatchRecord) =>
-    change(async (cases) => {
-      const found = openRecord(await cases.get(id));
-      if (found.state !== 'readable') return fail(found.problem);
-      return put(cases, { ...edited(found.record), changedAt: ports.now() });
+  const edit = (id: string, edited: (record: WatchRecord, now: string) => WatchRecord) =>
+    change(async (action) => {
+      const found = await action.open(id);
+      if (!found.ok) return found;
+      const now = ports.now();
+      return action.put({ ...edited(found.value, now), changedAt: now });
     });
 
   return succeed({
-    /** Every record, newest change first, with what cannot be read shown as it is. */
-    rows: () => attempt(async () => succeed((await database.getAll('cases')).map(toRow).sort(newestFirst))),
+    /** What the list shows of every record, the latest change first. */
+    rows: () => attempt<WatchRow[]>(async () => succeed(await readRows(database))),
 
-    /** The saved case of a listing's address, newest first; null when there is none. */
+    get: (id: string) => attempt(async () => openStored(await database.get('cases', id))),
+
+    /** The small first photo of a record, null when none was kept. The rest of the record is not looked at. */
+    face: (id: string) =>
+      attempt<string | null>(async () => {
+        const raw = (await database.get('cases', id)) as { pictures?: unknown } | undefined;
+        const kept: unknown[] = Array.isArray(raw?.pictures) ? raw.pictures : [];
+        const first = kept.find((one) => (one as KeptPicture | null)?.lineId === null);
+        const picture = keptPictureSchema.safeParse(first);
+        return succeed(picture.success ? picture.data.picture : null);
+      }),
+
+    /** The saved case of a listing's address, the latest change first; null when there is none. */
     findByUrl: (url: string) =>
       attempt<WatchRecord | null>(async () => {
-        const raw = await database.getAllFromIndex('cases', 'byKey', listingKey(url));
-        const records = raw.map(toRow).flatMap((row) => (row.state === 'readable' ? [row.record] : []));
-        const present = records.filter(({ removedAt }) => removedAt === null);
-        return succeed(present.sort((a, b) => b.changedAt.localeCompare(a.changedAt))[0] ?? null);
+        const rows = await database.getAllFromIndex('rows', 'byKey', listingKey(url));
+        const row = latestOf(rows, false);
+        return row === null ? succeed(null) : openStored(await database.get('cases', row.id));
       }),
 
-    /** Saves a case: a new record, or the present state of the record that the listing already has. */
+    /**
+     * Saves a case: one more look of the record that the listing has already, else a new record. A record in the bin
+     * comes back for it: otherwise undoing the deletion would give two cases of one listing.
+     */
     save: (saved: Case, pictures: KeptPicture[]) =>
-      change(async (cases) => {
-        const key = listingKey(saved.listing.url);
-        const present = (await cases.index('byKey').getAll(key)).map(toRow).flatMap((row) => {
-          return row.state === 'readable' && row.record.removedAt === null ? [row.record] : [];
-        })[0];
+      change(async (action) => {
         const now = ports.now();
-        const title = (saved.listing.title[0]?.value ?? saved.listing.url).slice(0, 500);
-        const content = { key, title, case: saved, pictures, changedAt: now };
-        const begun = { id: ports.newId(), savedAt: now, status: 'watching' as const, note: '', removedAt: null };
-        return put(cases, { version: recordVersion, ...(present ?? begun), ...content });
+        const look = { case: saved, pictures };
+        const rows = await action.rowsOf(listingKey(saved.listing.url));
+        const row = latestOf(rows, false) ?? latestOf(rows, true);
+        if (row) {
+          const present = await action.open(row.id);
+          if (!present.ok) return present;
+          return action.put({ ...addLook(present.value, look), removedAt: null, changedAt: now });
+        }
+        return action.put({
+          version: recordVersion,
+          id: ports.newId(),
+          title: titleOf(saved),
+          savedAt: now,
+          changedAt: now,
+          status: 'watching',
+          note: '',
+          otherNotes: [],
+          ...look,
+          earlier: [],
+          removedAt: null,
+        });
       }),
 
-    setNote: (id: string, note: string) => edit(id, (record) => ({ ...record, note })),
+    /** Saves a note that began as `begunWith`. What another window wrote in between is kept beside it. */
+    setNote: (id: string, note: string, begunWith: string) =>
+      change<SavedNote>(async (action) => {
+        const found = await action.open(id);
+        if (!found.ok) return found;
+        const { record, changed, bothNotes } = withNote(found.value, note, begunWith, ports.now());
+        const put = changed ? await action.put(record) : succeed(record);
+        return put.ok ? succeed({ record: put.value, bothNotes }) : put;
+      }),
+    /** Ends one of the other notes: `take` puts its words under the buyer's own and takes its status. */
+    settleOtherNote: (id: string, other: OtherNote, take: boolean) =>
+      edit(id, (record) => settleOtherNote(record, other, take)),
     setStatus: (id: string, status: WatchStatus) => edit(id, (record) => ({ ...record, status })),
-    remove: (id: string) => edit(id, (record) => ({ ...record, removedAt: ports.now() })),
-    restore: (id: string) => edit(id, (record) => ({ ...record, removedAt: null })),
+    remove: (id: string) => edit(id, (record, now) => ({ ...record, removedAt: now })),
 
-    /** Ends records that were deleted more than 30 days ago. */
+    /** Puts a deleted record back. A listing that was saved anew meanwhile stays one case, with what both hold. */
+    restore: (id: string) =>
+      change(async (action) => {
+        const found = await action.open(id);
+        if (!found.ok) return found;
+        const now = ports.now();
+        const restored = { ...found.value, removedAt: null, changedAt: now };
+        const rows = await action.rowsOf(listingKey(found.value.case.listing.url));
+        const row = latestOf(
+          rows.filter((one) => one.id !== id),
+          false,
+        );
+        const present = row ? await action.open(row.id) : null;
+        if (!present?.ok) return action.put(restored);
+        await action.drop(id);
+        return action.put(joinRecords(present.value, restored, 'bin', now).record);
+      }),
+
+    /** Ends records that were deleted more than 30 days ago; none while a loss is open, for any record may be missed. */
     emptyBin: () =>
-      change(async (cases) => {
+      change(async (action) => {
+        if (loss !== null) return succeed(null);
         const limit = new Date(Date.parse(ports.now()) - binDays * 86_400_000).toISOString();
-        for (const row of (await cases.getAll()).map(toRow)) {
-          if (row.state !== 'readable' || row.record.removedAt === null) continue;
-          if (row.record.removedAt < limit) await cases.delete(row.record.id);
+        for (const row of await action.rows()) {
+          if (row.state === 'readable' && row.removedAt !== null && row.removedAt < limit) await action.drop(row.id);
         }
         return succeed(null);
       }),
@@ -112,71 +190,31 @@ export async function openWatchList(ports: WatchPorts) {
     /** The whole list as the text of a file, unreadable records included. */
     exportText: () => attempt(async () => succeed(writeExport(await database.getAll('cases'), ports.now()))),
 
-    /** Takes in an exported file, all in one transaction. Of one record in both places the later change stays. */
+    /** Takes in an exported file, all in one transaction. */
     importText: (text: string): Promise<Result<Imported>> => {
       const read = readExport(text);
       if (!read.ok) return Promise.resolve(read);
-      return change(async (cases) => {
-        const counts = { added: 0, renewed: 0, kept: 0, refused: read.value.refused };
-        for (const record of read.value.records) {
-          const raw = await cases.get(record.id);
-          const present = raw === undefined ? null : openRecord(raw);
-          const mayReplace =
-            present === null || (present.state === 'readable' && present.record.changedAt < record.changedAt);
-          if (mayReplace) await cases.put(record);
-          counts[present === null ? 'added' : mayReplace ? 'renewed' : 'kept']++;
-        }
-        return succeed(counts);
-      });
+      return change(async (action) => succeed(await takeIn(action, read.value, ports)));
     },
 
-    /** Whether the list is empty although cases were once saved: the browser has removed the data. */
-    isWiped: () =>
+    /** What the browser has lost since the list was last changed, until the user takes note of it. */
+    loss: () => loss,
+    takeNoteOfLoss: () =>
       attempt(async () => {
-        const generation = (await database.get('meta', 'generation')) ?? 0;
-        return succeed(generation === 0 && (await ports.counter.read()) > 0);
+        await ports.changeMark(async () => markAfterLoss(await readInside(database)));
+        loss = null;
+        return succeed(null);
       }),
-    /** The user knows: start anew. */
-    acceptWipe: () => ports.counter.write(0),
     close: () => database.close(),
   });
 }
 export type WatchList = Extract<Awaited<ReturnType<typeof openWatchList>>, { ok: true }>['value'];
 
-/** What a change needs of the store; its own type, because the browser's types are no part of the core. */
-interface CaseStore {
-  get(id: string): Promise<unknown>;
-  getAll(): Promise<unknown[]>;
-  put(record: StoredRecord): Promise<unknown>;
-  delete(id: string): Promise<void>;
-  index(name: 'byKey'): { getAll(key: string): Promise<unknown[]> };
+/** Of a listing's rows the one that was changed last, among those in the bin or those outside it. */
+function latestOf(rows: WatchRow[], inBin: boolean): ReadableRow | null {
+  const fitting = rows.flatMap((row) => (row.state === 'readable' && (row.removedAt !== null) === inBin ? [row] : []));
+  return fitting.sort((a, b) => (a.changedAt < b.changedAt ? 1 : -1))[0] ?? null;
 }
-
-/** Nothing is written that could not be read again. */
-async function put(cases: CaseStore, record: WatchRecord): Promise<Result<WatchRecord>> {
-  const parsed = watchRecordSchema.safeParse(record);
-  if (!parsed.success) {
-    const issue = parsed.error.issues[0];
-    return fail({
-      code: 'record-refused',
-      where: issue?.path.join('.') ?? 'record',
-      what: `it cannot be saved: ${issue?.message ?? 'not the agreed shape'}`,
-      remedy: 'Nothing was changed. Shorten the note, or read the page again.',
-    });
-  }
-  await cases.put(parsed.data);
-  return succeed(parsed.data);
-}
-
-function toRow(raw: unknown): WatchRow {
-  const opened = openRecord(raw);
-  if (opened.state === 'readable') return opened;
-  const { id = '?', title } = raw as { id?: string; title?: unknown };
-  return { ...opened, id, title: typeof title === 'string' ? title : 'record', raw };
-}
-
-const changeOf = (row: WatchRow) => (row.state === 'readable' ? row.record.changedAt : '');
-const newestFirst = (a: WatchRow, b: WatchRow) => changeOf(b).localeCompare(changeOf(a));
 
 const closed: Problem = {
   code: 'watch-list-closed',

@@ -13,6 +13,7 @@ let market: Market;
 let browser: Browser;
 let panel: Page;
 let list: Page;
+let savedCase: Page;
 let makers: Page;
 let dossier: Page;
 beforeAll(async () => {
@@ -29,10 +30,14 @@ beforeAll(async () => {
   });
   list = await browser.context.newPage();
   await list.goto(browser.extensionUrl('watchlist.html'));
-  await list.locator('.watch-row').getByRole('button', { name: 'Open' }).click();
+  await list.locator('.case-row').waitFor();
+  savedCase = await browser.context.newPage();
+  await savedCase.goto(browser.extensionUrl('watchlist.html'));
+  await savedCase.locator('.case-row h2 a').click();
+  await savedCase.locator('.case-page .case').waitFor();
   dossier = await browser.context.newPage();
   await dossier.goto(browser.extensionUrl('watchlist.html'));
-  await dossier.locator('.watch-row').getByRole('link', { name: 'Dossier' }).click();
+  await dossier.locator('.case-row').getByRole('link', { name: 'Dossier' }).click();
   await dossier.locator('.dossier').waitFor();
   makers = await browser.context.newPage();
   await makers.goto(browser.extensionUrl('watchlist.html#makers'));
@@ -47,9 +52,9 @@ afterAll(async () => {
   await market?.close();
 });
 
-const screens = ['panel', 'watch list', 'maker editor', 'dossier'] as const;
+const screens = ['panel', 'watch list', 'saved case', 'maker editor', 'dossier'] as const;
 const screen = (name: (typeof screens)[number]) =>
-  ({ panel, 'watch list': list, 'maker editor': makers, dossier })[name];
+  ({ panel, 'watch list': list, 'saved case': savedCase, 'maker editor': makers, dossier })[name];
 
 interface Violation {
   rule: string;

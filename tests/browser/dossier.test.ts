@@ -32,12 +32,12 @@ beforeAll(async () => {
   await page.close();
   list = await browser.context.newPage();
   await list.goto(browser.extensionUrl('watchlist.html'));
-  const row = list.locator('.watch-row');
-  await row.getByText('Note').first().click();
-  await row.getByRole('textbox', { name: 'Note' }).fill(note);
-  await row.getByRole('button', { name: 'Save note' }).click();
-  await row.getByText('Note saved.').waitFor();
-  await row.getByRole('link', { name: 'Dossier' }).click();
+  await list.locator('.case-row').getByRole('link', { name: 'Ondrasse Carryall 30' }).click();
+  const opened = list.locator('.case-page');
+  await opened.getByRole('textbox', { name: 'Note' }).fill(note);
+  await opened.getByRole('button', { name: 'Save note' }).click();
+  await opened.getByText('Note saved.').waitFor();
+  await opened.getByRole('link', { name: 'Dossier' }).click();
   await list.locator('.dossier').waitFor();
 });
 afterAll(async () => {
@@ -109,7 +109,7 @@ describe('the dossier of a saved case', () => {
 
   it('leads back to the case, and says when a case is not there', async () => {
     await list.getByRole('link', { name: 'Back to the case' }).click();
-    await list.locator('.watch-row').getByRole('button', { name: 'Close' }).waitFor();
+    await list.locator('.case-page').getByRole('link', { name: 'Back to the list' }).waitFor();
     await list.goto(browser.extensionUrl('watchlist.html#dossier=none'));
     await list.getByText('This case is not in the watch list').waitFor();
   });

@@ -50,35 +50,40 @@ describe('what was saved', () => {
     browser = await launch({ profile: browser.profile });
     const list = await browser.context.newPage();
     await list.goto(browser.extensionUrl('watchlist.html'));
-    const row = list.locator('.watch-row');
+    const row = list.locator('.case-row');
+    const opened = list.locator('.case-page');
     await row.waitFor();
     expect(await row.locator('h2').first().textContent()).toBe('Ondrasse Carryall 30');
 
-    await row.getByRole('button', { name: 'Open' }).click();
-    await row.getByRole('heading', { name: 'What the stamp says' }).waitFor();
-    await row.getByText('Note').first().click();
-    await row.getByRole('textbox', { name: 'Note' }).fill('asked for a photo of the lining');
-    await row.getByRole('button', { name: 'Save note' }).click();
-    await row.getByText('Note saved.').waitFor();
-    await row.getByLabel('Status').selectOption('asked');
+    await row.getByRole('link', { name: 'Ondrasse Carryall 30' }).click();
+    await opened.getByRole('heading', { name: 'What the stamp says' }).waitFor();
+    await opened.getByRole('textbox', { name: 'Note' }).fill('asked for a photo of the lining');
+    await opened.getByRole('button', { name: 'Save note' }).click();
+    await opened.getByText('Note saved.').waitFor();
+    await opened.getByLabel('Status').selectOption('asked');
+    await opened.getByRole('link', { name: 'Back to the list' }).click();
+    await row.waitFor();
+    expect(await list.evaluate(() => document.activeElement?.textContent)).toBe('Ondrasse Carryall 30');
 
     await row.getByRole('button', { name: 'Delete' }).click();
     await list.getByText('Deleted: Ondrasse Carryall 30').waitFor();
-    expect(await list.locator('.watch-row').count()).toBe(0);
-    await list.getByRole('button', { name: 'Undo' }).click();
+    expect(await row.count()).toBe(0);
+    expect(await list.evaluate(() => document.activeElement?.textContent)).toBe('Undo');
+    await list.keyboard.press('Enter');
     await row.waitFor();
 
     await list.reload();
     await row.waitFor();
-    expect(await row.getByRole('textbox', { name: 'Note' }).inputValue()).toBe('asked for a photo of the lining');
     expect(await row.getByLabel('Status').inputValue()).toBe('asked');
+    await row.getByRole('link', { name: 'Ondrasse Carryall 30' }).click();
+    expect(await opened.getByRole('textbox', { name: 'Note' }).inputValue()).toBe('asked for a photo of the lining');
     await list.close();
   });
 
   it('is exported and imported by hand, and a wrong file changes nothing', async () => {
     const list = await browser.context.newPage();
     await list.goto(browser.extensionUrl('watchlist.html'));
-    await list.locator('.watch-row').waitFor();
+    await list.locator('.case-row').waitFor();
     const [download] = await Promise.all([
       list.waitForEvent('download'),
       list.getByRole('button', { name: 'Export as a file' }).click(),
@@ -97,16 +102,14 @@ describe('what was saved', () => {
       buffer: Buffer.from('{"songs":[]}'),
     });
     await list.getByText('not an export of the watch list').waitFor();
-    expect(await list.locator('.watch-row').count()).toBe(1);
+    expect(await list.locator('.case-row').count()).toBe(1);
     await chooser.setInputFiles(file);
-    await list.getByText('0 added, 0 renewed, 1 kept as they were.').waitFor();
+    await list.getByText('0 added, 1 the same as here.').waitFor();
     await list.close();
   });
 
-  it('is missed when the browser wiped it, and said so', async () => {
+  it('is missed when the browser wiped it, also after the next save, until the buyer takes note', async () => {
     const page = await browser.context.newPage();
-    await page.goto(browser.extensionUrl('watchlist.html'));
-    await page.locator('.watch-row').waitFor();
     await page.goto(browser.extensionUrl('icon/icon.svg'));
     await page.evaluate(
       () =>
@@ -116,10 +119,17 @@ describe('what was saved', () => {
           request.onerror = () => refused(request.error);
         }),
     );
+    await readAndSave();
+    const warning = page.getByRole('alert').getByText('The browser has removed the watch list that was here.');
     await page.goto(browser.extensionUrl('watchlist.html'));
-    await page.getByRole('alert').getByText('the list is empty although cases were saved').waitFor();
-    await page.getByRole('button', { name: 'Start with an empty list' }).click();
-    await page.getByText('Nothing saved yet.').waitFor();
+    await page.locator('.case-row').waitFor();
+    await warning.waitFor();
+    expect(await warning.textContent()).toContain('It held 1 record when it was last changed.');
+    await page.getByRole('button', { name: 'I know: go on with this list' }).click();
+    await warning.waitFor({ state: 'detached' });
+    await page.reload();
+    await page.locator('.case-row').waitFor();
+    expect(await warning.count()).toBe(0);
     await page.close();
   });
 });

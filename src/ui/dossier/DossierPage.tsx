@@ -56,12 +56,11 @@ function useDossier(id: string): State {
     let current = true;
     const show = async () => {
       if (document.hidden) return;
-      const read = await inWatchList((list) => list.rows());
+      const read = await inWatchList((list) => list.get(id));
       if (!current) return;
-      if (!read.ok) return setState({ kind: 'failed', problem: read.problem });
-      const row = read.value.find((one) => (one.state === 'readable' ? one.record.id : one.id) === id);
-      if (row?.state === 'readable') setState({ kind: 'ready', dossier: dossierOf(row.record) });
-      else setState(row ? { kind: 'failed', problem: row.problem } : { kind: 'missing' });
+      if (read.ok) setState({ kind: 'ready', dossier: dossierOf(read.value) });
+      else if (read.problem.code === 'record-missing') setState({ kind: 'missing' });
+      else setState({ kind: 'failed', problem: read.problem });
     };
     show();
     document.addEventListener('visibilitychange', show);

@@ -55,6 +55,12 @@ export const OwnRecord = ({ dossier }: { dossier: Dossier }) => (
           <span class="dossier-note">{dossier.note}</span>
         )}
       </Fact>
+      {dossier.otherNotes.map((other) => (
+        <Fact name={strings.watch.otherNoteFrom[other.from](dayWords(other.at))} key={`${other.at} ${other.note}`}>
+          {other.note !== '' && <p class="dossier-other-note">{other.note}</p>}
+          {other.status && strings.watch.otherStatus(strings.watch.statuses[other.status])}
+        </Fact>
+      ))}
     </dl>
   </section>
 );

@@ -11,18 +11,25 @@ type Section = (typeof names)[number];
 interface Address {
   section: Section;
   openCase: string | null;
+  row: string | null;
   dossier: string | null;
   openFile: string | null;
 }
 
 /**
- * What the address shows: `#makers`, `#makers&file=ID`, `#case=ID` for an opened case of the watch list, or
- * `#dossier=ID` for its document.
+ * What the address shows: `#makers`, `#makers&file=ID`, `#watch&row=ID` for a row of the watch list, `#case=ID` for the
+ * opened case in the list's place, or `#dossier=ID` for its document.
  */
 function readAddress(): Address {
   const fragment = new URLSearchParams(location.hash.slice(1));
   const section = names.find((name) => fragment.has(name)) ?? 'watch';
-  return { section, openCase: fragment.get('case'), dossier: fragment.get('dossier'), openFile: fragment.get('file') };
+  return {
+    section,
+    openCase: fragment.get('case'),
+    row: fragment.get('row'),
+    dossier: fragment.get('dossier'),
+    openFile: fragment.get('file'),
+  };
 }
 
 /** The full page: watch list, maker files, settings. The section is in the address, so that reload keeps it. */
@@ -51,7 +58,7 @@ export function FullPage() {
           ))}
         </ul>
       </nav>
-      {address.section === 'watch' && <WatchSection openCase={address.openCase} />}
+      {address.section === 'watch' && <WatchSection openCase={address.openCase} row={address.row} />}
       {address.section === 'makers' && <MakersSection openFile={address.openFile} />}
     </main>
   );

@@ -1,7 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Imported } from '../../watch';
 import { strings } from '../../words';
-import { sentence } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';
 import type { WatchState } from './use-watch-list';
 
@@ -47,17 +46,20 @@ export function Transfer({ act }: { act: WatchState['act'] }) {
   );
 }
 
-function ImportedNote({ imported: { added, renewed, kept, refused } }: { imported: Imported }) {
+function ImportedNote({ imported }: { imported: Imported }) {
+  const { refused } = imported;
   return (
     <>
-      <p>{strings.watch.imported(added, renewed, kept)}</p>
+      {strings.watch.imported(imported).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
       {refused.length > 0 && (
         <>
           <p>{strings.watch.refused(refused.length)}</p>
           <ul>
             {refused.slice(0, 10).map(({ where, what }) => (
               <li key={where}>
-                {where}: {sentence(what)}
+                {where}: {what}
               </li>
             ))}
           </ul>

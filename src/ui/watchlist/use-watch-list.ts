@@ -1,25 +1,30 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { watchPorts } from '../../bridge/watch-ports';
 import type { Problem, Result } from '../../problem';
-import { openWatchList, type WatchList, type WatchRow } from '../../watch';
+import { type Change, type Loss, openWatchList, type WatchList, type WatchRow } from '../../watch';
+import { afterChange } from './after-change';
 
 export interface WatchState {
+  /** Null until the list is open. */
   rows: WatchRow[] | null;
-  wiped: boolean;
+  loss: Loss | null;
   problem: Problem | null;
-  /** Carries out one action on the list and shows the list after it. */
+  /** Carries out one action on the list; the rows that it changes follow by themselves. */
   act<T>(work: (list: WatchList) => Promise<Result<T>>): Promise<Result<T> | null>;
-  acceptWipe(): Promise<void>;
+  /** Reads something without a word on the screen: a picture that cannot be read is left out. */
+  look<T>(work: (list: WatchList) => Promise<Result<T>>): Promise<Result<T> | null>;
+  takeNoteOfLoss(): Promise<void>;
 }
 
-/** The watch list while the page is open; it is read again when the user comes back to it. */
+/** The watch list while the page is open; its rows are read again when the user comes back to it. */
 export function useWatchList(): WatchState {
   const list = useRef<WatchList | null>(null);
   const [rows, setRows] = useState<WatchRow[] | null>(null);
-  const [wiped, setWiped] = useState(false);
+  const [loss, setLoss] = useState<Loss | null>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
 
   const show = useCallback(async () => {
+    if (document.hidden) return;
     const read = await list.current?.rows();
     if (read?.ok) setRows(read.value);
     else if (read) setProblem(read.problem);
@@ -27,13 +32,13 @@ export function useWatchList(): WatchState {
 
   useEffect(() => {
     let ended = false;
-    openWatchList(watchPorts).then(async (opened) => {
+    const follow = (change: Change) => setRows((present) => present && afterChange(present, change));
+    openWatchList(watchPorts, follow).then(async (opened) => {
       if (!opened.ok) return setProblem(opened.problem);
       if (ended) return opened.value.close();
       list.current = opened.value;
-      const wipe = await opened.value.isWiped();
-      setWiped(wipe.ok && wipe.value);
-      if (!(wipe.ok && wipe.value)) await opened.value.emptyBin();
+      setLoss(opened.value.loss());
+      await opened.value.emptyBin();
       await show();
     });
     document.addEventListener('visibilitychange', show);
@@ -44,19 +49,20 @@ export function useWatchList(): WatchState {
     };
   }, [show]);
 
-  const act = useCallback(
-    async <T>(work: (list: WatchList) => Promise<Result<T>>) => {
-      if (!list.current) return null;
-      const result = await work(list.current);
-      setProblem(result.ok ? null : result.problem);
-      await show();
-      return result;
-    },
-    [show],
-  );
-  const acceptWipe = useCallback(async () => {
-    await list.current?.acceptWipe();
-    setWiped(false);
+  const act = useCallback(async <T>(work: (list: WatchList) => Promise<Result<T>>) => {
+    if (!list.current) return null;
+    const result = await work(list.current);
+    setProblem(result.ok ? null : result.problem);
+    return result;
   }, []);
-  return { rows, wiped, problem, act, acceptWipe };
+  const look = useCallback(
+    async <T>(work: (list: WatchList) => Promise<Result<T>>) => (list.current ? work(list.current) : null),
+    [],
+  );
+  const takeNoteOfLoss = useCallback(async () => {
+    const taken = await list.current?.takeNoteOfLoss();
+    if (taken?.ok) setLoss(null);
+    else if (taken) setProblem(taken.problem);
+  }, []);
+  return { rows, loss, problem, act, look, takeNoteOfLoss };
 }

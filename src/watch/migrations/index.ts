@@ -1,6 +1,7 @@
 import { fail, type Problem, type Result, succeed } from '../../problem';
 import { recordVersion, type WatchRecord, watchRecordSchema } from '../types';
 import { addVersion } from './1-add-version';
+import { keepBoth } from './2-keep-both';
 
 /**
  * One step: a raw record of version `to - 1` becomes one of version `to`. Steps are numbered files in this folder
@@ -11,7 +12,7 @@ export interface Migration {
   migrate(raw: Record<string, unknown>): Record<string, unknown>;
 }
 
-const migrations: readonly Migration[] & { length: typeof recordVersion } = [addVersion];
+const migrations: readonly Migration[] & { length: typeof recordVersion } = [addVersion, keepBoth];
 
 export type Opened = { state: 'readable'; record: WatchRecord } | { state: 'newer' | 'damaged'; problem: Problem };
 
@@ -26,7 +27,7 @@ export function openRecord(raw: unknown): Opened {
   const issue = parsed.error.issues[0];
   return {
     state: 'damaged',
-    problem: problem('record-damaged', `${issue?.path.join('.') ?? 'record'}: ${issue?.message ?? 'not readable'}`),
+    problem: problem('record-damaged', `${issue?.path.join('.') || 'record'}: ${issue?.message ?? 'not readable'}`),
   };
 }
 

@@ -8,12 +8,12 @@ import { DossierDocument } from '../../../src/ui/dossier/DossierDocument';
 import { dossierFile, dossierFileName, markupOf } from '../../../src/ui/dossier/dossier-file';
 import { dossierOf, type WatchRecord } from '../../../src/watch';
 import { decoding, piece, reading } from '../evidence/samples';
-import { sampleCase } from '../watch/sample-case';
+import { caseAt } from '../watch/sample-case';
 
 const hostile = '</title></style><script>globalThis.ran = true</script><img src=x onerror="globalThis.ran = true">';
 const evidence = [piece('a', { spans: [yearSpan(1984)] }), piece('b', { spans: [yearSpan(1994)] })];
 const kase: WatchRecord['case'] = {
-  ...sampleCase('javascript:globalThis.ran=true', hostile),
+  ...caseAt('javascript:globalThis.ran=true', hostile),
   evidence,
   reasoning: reason(evidence),
   decodings: [
@@ -61,9 +61,8 @@ const kase: WatchRecord['case'] = {
   summary: { contradictions: 1, doubts: 0, gaps: 0, agreements: 0 },
 };
 const record: WatchRecord = {
-  version: 1,
+  version: 2,
   id: 'case-1',
-  key: kase.listing.url,
   title: hostile,
   savedAt: '2026-03-01T10:05:00.000Z',
   changedAt: '2026-03-01T10:05:00.000Z',
@@ -71,6 +70,8 @@ const record: WatchRecord = {
   note: `first line\n${hostile}`,
   case: kase,
   pictures: [{ photoId: 'p', lineId: null, picture: 'data:image/png;base64,"><script>globalThis.ran=true</script>' }],
+  otherNotes: [],
+  earlier: [],
   removedAt: null,
 };
 

@@ -4,19 +4,20 @@ import type { Finding } from '../../../src/check/types';
 import { dossierOf, type WatchRecord } from '../../../src/watch';
 import { withPhotos } from '../check/sample';
 import { decoding, reading } from '../evidence/samples';
-import { sampleCase } from './sample-case';
+import { caseAt, sampleCase } from './sample-case';
 
 const recordOf = (kase: Case, over: Partial<WatchRecord> = {}): WatchRecord => ({
-  version: 1,
+  version: 2,
   id: 'case-1',
-  key: kase.listing.url,
   title: kase.listing.title[0]?.value ?? '',
   savedAt: '2026-03-01T10:05:00.000Z',
   changedAt: '2026-03-02T09:00:00.000Z',
   status: 'asked',
   note: 'asked for the lining',
   case: kase,
+  otherNotes: [],
   pictures: [],
+  earlier: [],
   removedAt: null,
   ...over,
 });
@@ -57,7 +58,7 @@ describe('the particulars of a dossier', () => {
   it.each(['javascript:alert(1)', 'data:text/html,<script>alert(1)</script>', 'file:///etc/passwd', ' https://x'])(
     'show the address %s as words, never as a link',
     (url) => {
-      const dossier = dossierOf(recordOf(sampleCase(url)));
+      const dossier = dossierOf(recordOf(caseAt(url)));
       expect(dossier.link).toBe(null);
       expect(dossier.address).toBe(url);
     },

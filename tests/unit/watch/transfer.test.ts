@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { good, testBench } from './open-for-test';
+import type { Imported, WatchRecord } from '../../../src/watch';
+import { good, recordsOf, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
+
+const nothing: Imported = { added: 0, joined: [], bothNotes: [], same: 0, stayDeleted: 0, newer: 0, refused: [] };
 
 async function savedExport() {
   const bench = testBench();
@@ -10,22 +13,34 @@ async function savedExport() {
   return { bench, list, text: good(await list.exportText()) };
 }
 
+/** The export of another machine, where the listing `One` was saved and noted by someone else. */
+async function elsewhere(change: Partial<WatchRecord> = {}, url = 'https://attic-arcade.example/item/1') {
+  const list = await testBench().open();
+  const kase = sampleCase(url, 'One, reduced', '2026-03-04T10:00:00.000Z');
+  const { id } = good(await list.save(kase, []));
+  await list.setNote(id, 'their note', '');
+  const file = JSON.parse(good(await list.exportText()));
+  Object.assign(file.records[0], { id: 'theirs', changedAt: '2026-04-01T10:00:00.000Z', ...change });
+  return JSON.stringify(file);
+}
+
 describe('export and import', () => {
   it('carries the whole list to another browser', async () => {
     const { list, text } = await savedExport();
-    const rows = good(await list.rows());
-    const elsewhere = await testBench().open();
-    expect(good(await elsewhere.importText(text))).toEqual({ added: 2, renewed: 0, kept: 0, refused: [] });
-    expect(good(await elsewhere.rows())).toEqual(rows);
+    const records = await recordsOf(list);
+    const other = await testBench().open();
+    expect(good(await other.importText(text))).toEqual({ ...nothing, added: 2 });
+    expect(await recordsOf(other)).toEqual(records);
+    expect(good(await other.importText(text))).toEqual({ ...nothing, same: 2 });
   });
 
-  it('keeps the later change of a record that stands in both places', async () => {
+  it('lets a file of before the last change alter nothing', async () => {
     const { list, text } = await savedExport();
-    const [newest] = good(await list.rows());
-    if (newest?.state !== 'readable') throw new Error('the newest record is not readable');
-    await list.setNote(newest.record.id, 'written after the export');
-    expect(good(await list.importText(text))).toEqual({ added: 0, renewed: 0, kept: 2, refused: [] });
-    expect(good(await list.rows())[0]).toMatchObject({ record: { note: 'written after the export' } });
+    const { id } = good(await list.rows())[0]!;
+    await list.setNote(id, 'written after the export', '');
+    const before = await recordsOf(list);
+    expect(good(await list.importText(text))).toEqual({ ...nothing, same: 2 });
+    expect(await recordsOf(list)).toEqual(before);
   });
 
   it.each([
@@ -37,21 +52,11 @@ describe('export and import', () => {
     ['a file of a newer version', (text: string) => text.replace('"version":1', '"version":7'), 'import-newer'],
   ])('refuses %s with a clear message and loses nothing', async (_what, make, code) => {
     const { bench, list, text } = await savedExport();
-    const before = good(await list.rows());
+    const before = await recordsOf(list);
     const generation = bench.generation();
     expect(await list.importText(make(text))).toMatchObject({ ok: false, problem: { code } });
-    expect(good(await list.rows())).toEqual(before);
+    expect(await recordsOf(list)).toEqual(before);
     expect(bench.generation()).toBe(generation);
-  });
-
-  it('takes in the good records of a file and names the bad ones', async () => {
-    const { text } = await savedExport();
-    const file = JSON.parse(text);
-    file.records[0].status = 'stolen';
-    const elsewhere = await testBench().open();
-    const imported = good(await elsewhere.importText(JSON.stringify(file)));
-    expect(imported).toMatchObject({ added: 1, refused: [{ code: 'record-damaged', where: 'record 1' }] });
-    expect(good(await elsewhere.rows())).toHaveLength(1);
   });
 
   it('does not let a file change what every object inherits', async () => {
@@ -60,5 +65,142 @@ describe('export and import', () => {
       '{"format":"tellstamp-watch-list","version":1,"exportedAt":"","records":[{"__proto__":{"x":1}}]}',
     );
     expect(({} as { x?: number }).x).toBeUndefined();
+  });
+});
+
+describe('the same listing from another machine', () => {
+  it.each(['https://attic-arcade.example/item/1', 'http://www.attic-arcade.example/item/1/?utm_campaign=spring'])(
+    'becomes one case with both histories: %s',
+    async (url) => {
+      const { list } = await savedExport();
+      expect(good(await list.importText(await elsewhere({}, url)))).toMatchObject({
+        added: 0,
+        joined: ['One, reduced'],
+      });
+      const joined = good(await list.findByUrl('https://attic-arcade.example/item/1'));
+      expect(await recordsOf(list)).toHaveLength(2);
+      expect(
+        [joined?.case, ...(joined?.earlier ?? []).map((look) => look.case)].map((one) => one?.listing.readAt),
+      ).toEqual(['2026-03-04T10:00:00.000Z', '2026-03-01T10:00:00.000Z']);
+      expect(joined).toMatchObject({ note: 'their note', otherNotes: [] });
+    },
+  );
+
+  it('never puts its note or status over the buyer’s own, and says where both stand', async () => {
+    const { list } = await savedExport();
+    const mine = good(await list.findByUrl('https://attic-arcade.example/item/1'))!;
+    await list.setNote(mine.id, 'my note', '');
+    await list.setStatus(mine.id, 'asked');
+    const text = await elsewhere({ status: 'bought' });
+    const imported = good(await list.importText(text));
+    expect(imported).toEqual({ ...nothing, joined: ['One, reduced'], bothNotes: ['One, reduced'] });
+    expect(good(await list.get(mine.id))).toMatchObject({
+      note: 'my note',
+      status: 'asked',
+      otherNotes: [{ from: 'import', note: 'their note', status: 'bought' }],
+    });
+    // A second import of the same file has nothing new to say.
+    expect(good(await list.importText(text))).toEqual({ ...nothing, same: 1 });
+  });
+
+  it('keeps both notes of one record, too, although the other was changed later', async () => {
+    const { list, text } = await savedExport();
+    const mine = good(await list.findByUrl('https://attic-arcade.example/item/1'))!;
+    await list.setNote(mine.id, 'my note', '');
+    const file = JSON.parse(text);
+    for (const record of file.records) Object.assign(record, { note: 'theirs', changedAt: '2027-01-01T00:00:00.000Z' });
+    const imported = good(await list.importText(JSON.stringify(file)));
+    expect(imported).toMatchObject({ joined: ['One', 'Two'], bothNotes: ['One'] });
+    expect(good(await list.get(mine.id))).toMatchObject({ note: 'my note', otherNotes: [{ note: 'theirs' }] });
+  });
+
+  it('stays deleted when it was last changed before the deletion, and comes back when it was changed after', async () => {
+    const { list } = await savedExport();
+    const mine = good(await list.findByUrl('https://attic-arcade.example/item/1'))!;
+    await list.remove(mine.id);
+    const before = await elsewhere({ changedAt: '2026-03-01T10:00:00.000Z' });
+    expect(good(await list.importText(before))).toEqual({ ...nothing, stayDeleted: 1 });
+    expect(good(await list.get(mine.id)).removedAt).not.toBeNull();
+    expect(good(await list.importText(await elsewhere()))).toMatchObject({ joined: ['One, reduced'] });
+    expect(good(await list.get(mine.id)).removedAt).toBeNull();
+  });
+
+  it('does not mix two listings that bear the same id', async () => {
+    const { list } = await savedExport();
+    const mine = good(await list.findByUrl('https://attic-arcade.example/item/1'))!;
+    const file = await elsewhere({ id: mine.id }, 'https://attic-arcade.example/item/77');
+    expect(good(await list.importText(file))).toMatchObject({ added: 1, joined: [] });
+    expect(good(await list.get(mine.id))).toEqual(mine);
+    expect(await recordsOf(list)).toHaveLength(3);
+  });
+});
+
+describe('records of a newer version', () => {
+  it('are exported and imported whole', async () => {
+    const { list, text } = await savedExport();
+    const file = JSON.parse(text);
+    const newer = { version: 9, id: 'from-tomorrow', title: 'Three', corrections: [{ stroke: 1 }] };
+    file.records.push(newer);
+    expect(good(await list.importText(JSON.stringify(file)))).toEqual({ ...nothing, same: 2, newer: 1 });
+    const exported = JSON.parse(good(await list.exportText())).records as unknown[];
+    expect(exported).toHaveLength(3);
+    expect(exported).toContainEqual(newer);
+    expect(good(await list.importText(JSON.stringify({ ...file, records: exported })))).toEqual({
+      ...nothing,
+      same: 3,
+    });
+  });
+
+  it('are not written over by another state of themselves', async () => {
+    const { list, text } = await savedExport();
+    const file = JSON.parse(text);
+    file.records = [{ version: 9, id: 'from-tomorrow', title: 'Three', note: 'one' }];
+    await list.importText(JSON.stringify(file));
+    file.records[0].note = 'two';
+    expect(good(await list.importText(JSON.stringify(file)))).toMatchObject({
+      newer: 0,
+      refused: [{ code: 'record-newer', where: 'record 1 (Three)' }],
+    });
+    expect(JSON.parse(good(await list.exportText())).records).toContainEqual({ ...file.records[0], note: 'one' });
+  });
+});
+
+describe('what an import refuses', () => {
+  const svg = `data:image/svg+xml;base64,${Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"/>').toString('base64')}`;
+  type Raw = WatchRecord & { case: { listing: { url: string } } };
+  it.each<[string, (record: Raw) => void, string]>([
+    ['a moment that is none', (one) => Object.assign(one, { changedAt: 'zzzz' }), 'changedAt: no date and time'],
+    ['a deletion at no time', (one) => Object.assign(one, { removedAt: '0' }), 'removedAt: no date and time'],
+    [
+      'an SVG picture',
+      (one) => one.pictures.push({ photoId: 'p', lineId: null, picture: svg }),
+      'pictures.0.picture: no JPEG, PNG or WebP picture',
+    ],
+    [
+      'a script in place of an address',
+      (one) => Object.assign(one.case.listing, { url: 'javascript:alert(1)' }),
+      'case.listing.url: no web address (http or https)',
+    ],
+    [
+      'a script in an earlier look',
+      (one) =>
+        one.earlier.push({ case: { ...one.case, listing: { ...one.case.listing, url: 'data:,x' } }, pictures: [] }),
+      'earlier.0.case.listing.url: no web address (http or https)',
+    ],
+    ['a status that there is none of', (one) => Object.assign(one, { status: 'stolen' }), 'status: '],
+  ])('%s, with the record, the place and the reason; the others come in', async (_what, spoil, what) => {
+    const { text } = await savedExport();
+    const file = JSON.parse(text);
+    spoil(file.records[0]);
+    const list = await testBench().open();
+    const imported = good(await list.importText(JSON.stringify(file)));
+    expect(imported).toEqual({
+      ...nothing,
+      added: 1,
+      refused: [
+        expect.objectContaining({ where: `record 1 (${file.records[0].title})`, what: expect.stringContaining(what) }),
+      ],
+    });
+    expect(await recordsOf(list)).toHaveLength(1);
   });
 });

@@ -1,3 +1,4 @@
+import type { Imported } from '../../../watch/types';
 import { count } from './count';
 
 /** The words of the watch list. */
@@ -13,10 +14,26 @@ export const watchStrings = {
     passed: 'let go',
   },
   status: 'Status',
+  /** Behind a name that many rows share, for who reads by ear. */
+  of: (title: string) => `of ${title}`,
   note: 'Note',
   saveNote: 'Save note',
   noteSaved: 'Note saved.',
-  open: 'Open',
+  bothNotesSaved: 'Note saved. Another window had changed it meanwhile: its text is kept below.',
+  hasNote: 'note',
+  hasOtherNotes: (number: number) => count(number, 'other note', 'other notes'),
+  otherNotes: 'Other notes',
+  otherNoteFrom: {
+    import: (day: string) => `From a file, imported ${day}`,
+    window: (day: string) => `From another window, ${day}`,
+    bin: (day: string) => `From a deleted case of the same listing, ${day}`,
+  },
+  otherStatus: (status: string) => `Status there: ${status}`,
+  takeNote: 'Put it under my note',
+  takeStatus: 'Take this status',
+  dropNote: 'Remove it',
+  earlierLooks: 'Earlier looks',
+  back: 'Back to the list',
   close: 'Close',
   page: 'Go to the listing',
   remove: 'Delete',
@@ -26,15 +43,39 @@ export const watchStrings = {
   restore: 'Put back',
   exportAll: 'Export as a file',
   importFile: 'Import a file',
-  imported: (added: number, renewed: number, kept: number) =>
-    `${added} added, ${renewed} renewed, ${kept} kept as they were.`,
+  imported: ({ added, joined, bothNotes, same, stayDeleted, newer }: Imported): string[] => [
+    `${added} added, ${same} the same as here.`,
+    ...(joined.length > 0
+      ? [
+          `${count(joined.length, 'case', 'cases')} you have already, now with what the file has more: ${named(joined)}.`,
+        ]
+      : []),
+    ...(bothNotes.length > 0 ? [`Your note stayed, and the other one stands beside it: ${named(bothNotes)}.`] : []),
+    ...(stayDeleted > 0
+      ? [`${count(stayDeleted, 'case', 'cases')} you have deleted since: still in the bin below.`]
+      : []),
+    ...(newer > 0 ? [`${count(newer, 'record', 'records')} of a newer version, kept unchanged.`] : []),
+  ],
   refused: (number: number) => `${count(number, 'record', 'records')} refused:`,
   newer: 'Saved by a newer version. It is shown as it is and not changed; export still carries it.',
   damaged: 'This record cannot be read. It is kept as it is; export still carries it.',
-  wiped:
-    'The browser has removed this extension’s data: the list is empty although cases were saved. Import your last export.',
-  understood: 'Start with an empty list',
+  lost: ({ kind, before }: { kind: 'gone' | 'older'; before: number | null }): string => {
+    const held = before === null ? '' : ` It held ${count(before, 'record', 'records')} when it was last changed.`;
+    return kind === 'gone'
+      ? `The browser has removed the watch list that was here.${held} Import your last export.`
+      : `The watch list is an older copy of itself, or a part of it is missing.${held} Import your last export.`;
+  },
+  understood: 'I know: go on with this list',
   saved: (day: string) => `saved ${day}`,
   filter: 'Show',
+  find: 'Find',
+  countedOf: (number: number, of: number) => `${number} of ${count(of, 'case', 'cases')}`,
   all: 'all',
 } as const;
+
+/** Some titles by name, the rest by number. */
+function named(titles: string[]): string {
+  const most = 5;
+  const rest = titles.length - most;
+  return rest > 0 ? `${titles.slice(0, most).join(', ')} and ${rest} more` : titles.join(', ');
+}

@@ -1,0 +1,105 @@
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
+import type { Result } from '../../problem';
+import { type WatchRecord, type WatchRow, webLink } from '../../watch';
+import { strings } from '../../words';
+import { priceWords } from '../claim-words';
+import { dayWords } from '../day-words';
+import { CaseView } from '../parts/CaseView';
+import { ProblemNote } from '../parts/ProblemNote';
+import { Counts } from './CaseRow';
+import { EarlierLooks, pictureOfLine } from './EarlierLooks';
+import { NoteField } from './NoteField';
+import { OtherNotes } from './OtherNotes';
+import { StatusChoice } from './StatusChoice';
+import type { WatchState } from './use-watch-list';
+
+interface Props {
+  id: string;
+  /** The case's row in the list; the record is read again when it changes. */
+  row: WatchRow | null;
+  act: WatchState['act'];
+  look: WatchState['look'];
+  onRemove: (record: WatchRecord) => void;
+}
+
+/** One saved case, opened in the place of the list: what the buyer wrote, and everything that was found. */
+export function CasePage({ id, row, act, look, onRemove }: Props) {
+  const [read, setRead] = useState<Result<WatchRecord> | null>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const changedAt = row?.state === 'readable' ? row.changedAt : null;
+  useEffect(() => {
+    let current = true;
+    look((list) => list.get(id)).then((result) => current && setRead(result));
+    return () => {
+      current = false;
+    };
+  }, [id, changedAt, look]);
+  const isRead = read !== null;
+  // The page has taken the list's place: who reads by ear or moves by keys goes on at its title.
+  useEffect(() => {
+    if (isRead) heading.current?.focus();
+  }, [isRead]);
+  const saveNote = useCallback(
+    async (note: string, begunWith: string) => {
+      const saved = await act((list) => list.setNote(id, note, begunWith));
+      return saved?.ok ? saved.value : null;
+    },
+    [act, id],
+  );
+  if (read === null) return null;
+  const back = <a href={`#watch&row=${encodeURIComponent(id)}`}>{strings.watch.back}</a>;
+  if (!read.ok) {
+    return (
+      <>
+        <p>{back}</p>
+        <ProblemNote problem={read.problem} />
+      </>
+    );
+  }
+  const record = read.value;
+  const { case: kase, pictures, title } = record;
+  const face = pictures.find(({ lineId }) => lineId === null);
+  const price = kase.listing.price[0];
+  const link = webLink(kase.listing.url);
+  const facts = [price && priceWords(price.value), strings.watch.saved(dayWords(record.savedAt))];
+  return (
+    <article class="case-page" data-case={id} aria-label={title}>
+      <p>{back}</p>
+      <header class="case-head">
+        <div class="case-face">{face && <img src={face.picture} alt="" />}</div>
+        <div class="case-words">
+          <h2 tabIndex={-1} ref={heading}>
+            {title}
+          </h2>
+          <p class="muted">{facts.filter(Boolean).join(' · ')}</p>
+        </div>
+        <p class="case-counts">
+          <Counts counts={kase.summary} />
+        </p>
+      </header>
+      <div class="case-actions">
+        <StatusChoice
+          status={record.status}
+          title={title}
+          onStatus={(status) => act((list) => list.setStatus(id, status))}
+        />
+        {link && (
+          <a href={link} target="_blank" rel="noreferrer noopener">
+            {strings.watch.page}
+          </a>
+        )}
+        <a href={`#dossier=${encodeURIComponent(id)}`}>{strings.dossier.open}</a>
+        <button type="button" class="small" onClick={() => onRemove(record)}>
+          {strings.watch.remove}
+        </button>
+      </div>
+      <NoteField note={record.note} onNote={saveNote} />
+      <OtherNotes
+        notes={record.otherNotes}
+        onSettle={(other, take) => act((list) => list.settleOtherNote(id, other, take))}
+      />
+      <EarlierLooks looks={record.earlier} />
+      <CaseView kase={kase} pictureOfLine={pictureOfLine(pictures)} />
+    </article>
+  );
+}

@@ -1,0 +1,93 @@
+import type { Case } from '../case/types';
+import { type Look, mostEarlierLooks, type OtherNote, type WatchRecord } from './types';
+
+export interface Joined {
+  record: WatchRecord;
+  /** Whether the own record has become another one. */
+  changed: boolean;
+  /** Whether another note or status now stands beside the buyer's own. */
+  bothNotes: boolean;
+}
+
+/**
+ * Two records of one listing as one: the own record's id, note and status stay, every look of both is there, and what
+ * the other one says otherwise stands beside. Nothing of the buyer's is written over.
+ */
+export function joinRecords(own: WatchRecord, other: WatchRecord, from: OtherNote['from'], now: string): Joined {
+  const before = looksOf(own);
+  const looks = joinLooks(before, looksOf(other));
+  const note = own.note === '' ? other.note : own.note;
+  // A status that nobody chose gives way to one that somebody did.
+  const status = own.status === 'watching' ? other.status : own.status;
+  const said: OtherNote = {
+    from,
+    at: now,
+    note: other.note === note ? '' : other.note,
+    status: other.status === status || other.status === 'watching' ? null : other.status,
+  };
+  const known = own.otherNotes.some(sameWords(said));
+  const fresh = (said.note !== '' || said.status !== null) && !known ? [said] : [];
+  const brought = other.otherNotes.filter((one) => one.note !== note && !own.otherNotes.some(sameWords(one)));
+  const otherNotes = [...own.otherNotes, ...brought, ...fresh];
+  const changed =
+    note !== own.note ||
+    status !== own.status ||
+    otherNotes.length > own.otherNotes.length ||
+    looks.some((look) => !before.includes(look));
+  if (!changed) return { record: own, changed, bothNotes: false };
+  const [savedAt = own.savedAt] = [own.savedAt, other.savedAt].sort();
+  const record = { ...withLooks(own, looks), note, status, otherNotes, savedAt, changedAt: now };
+  return { record, changed, bothNotes: otherNotes.length > own.otherNotes.length };
+}
+
+const sameWords =
+  (one: OtherNote) =>
+  (two: OtherNote): boolean =>
+    one.note === two.note && one.status === two.status;
+
+/** A record after one more look at its listing. */
+export const addLook = (record: WatchRecord, look: Look): WatchRecord =>
+  withLooks(record, joinLooks([look], looksOf(record)));
+
+const looksOf = ({ case: latest, pictures, earlier }: WatchRecord): Look[] => [{ case: latest, pictures }, ...earlier];
+
+/** Most of a record's earlier looks are kept; of too many the first one and the later ones are. */
+function withLooks(record: WatchRecord, looks: Look[]): WatchRecord {
+  const [latest, ...before] = looks as [Look, ...Look[]];
+  const kept =
+    before.length > mostEarlierLooks ? [...before.slice(0, mostEarlierLooks - 1), ...before.slice(-1)] : before;
+  return { ...record, ...latest, title: titleOf(latest.case), earlier: kept };
+}
+
+/** Looks of one moment are one look, in the form in which it was judged last; of equal ones the first list's counts. */
+function joinLooks(first: Look[], second: Look[]): Look[] {
+  const byMoment = new Map<number, Look>();
+  for (const look of [...first, ...second]) {
+    const present = byMoment.get(readAt(look));
+    if (!present || judgedAt(present) < judgedAt(look)) byMoment.set(readAt(look), look);
+  }
+  return [...byMoment.values()].sort((a, b) => readAt(b) - readAt(a));
+}
+
+const readAt = (look: Look) => Date.parse(look.case.listing.readAt);
+const judgedAt = (look: Look) => Date.parse(look.case.judgedAt ?? look.case.listing.readAt);
+
+export const titleOf = ({ listing }: Case): string => (listing.title[0]?.value || listing.url).slice(0, 500);
+
+/** The record with the words of a window whose note began as `begunWith`; what another window wrote since is kept. */
+export function withNote(record: WatchRecord, note: string, begunWith: string, now: string): Joined {
+  if (record.note === note) return { record, changed: false, bothNotes: false };
+  const bothNotes = record.note !== begunWith && record.note !== '';
+  const other: OtherNote = { from: 'window', at: now, note: record.note, status: null };
+  const otherNotes = bothNotes ? [...record.otherNotes, other] : record.otherNotes;
+  return { record: { ...record, note, otherNotes, changedAt: now }, changed: true, bothNotes };
+}
+
+/** The record without one of its other notes; `take` puts its words under the buyer's own and takes its status. */
+export function settleOtherNote(record: WatchRecord, settled: OtherNote, take: boolean): WatchRecord {
+  const otherNotes = record.otherNotes.filter((one) => !(one.at === settled.at && sameWords(one)(settled)));
+  const settledRecord = { ...record, otherNotes };
+  if (!take || otherNotes.length === record.otherNotes.length) return settledRecord;
+  const note = [record.note, settled.note].filter((words) => words !== '').join('\n\n');
+  return { ...settledRecord, note, status: settled.status ?? record.status };
+}
