@@ -6,15 +6,25 @@ import { isTracking } from '../listing/tracking';
  * stays: on a single-page shop it names the piece, and two pieces taken for one would overwrite each other.
  */
 export function listingKey(url: string): string {
-  const match = /^https?:\/\/(?:[^/?#@]*@)?([^/?#]*)([^?#]*)(?:\?([^#]*))?(?:#(.*))?$/is.exec(url);
-  if (!match) return url;
-  const [, host = '', path = '', query = '', fragment = ''] = match;
-  const site = host
-    .toLowerCase()
-    .replace(/^www\./, '')
-    .replace(/:(80|443)$/, '');
-  const kept = query.split('&').filter((part) => part !== '' && !isTracking(part.split('=')[0] ?? ''));
+  const scheme = /^https?:\/\//i.exec(url)?.[0];
+  if (scheme === undefined) return url;
+  const [address, fragment] = cut(url.slice(scheme.length), '#');
+  const [place, query] = cut(address, '?');
+  const [host, path] = cut(place, '/');
+  const site = host.slice(host.lastIndexOf('@') + 1).toLowerCase();
+  const kept = query.split('&').filter((part) => part !== '' && !isTracking(cut(part, '=')[0]));
   // What follows ":~:" marks words on the page for the reader and names nothing.
-  const named = fragment.replace(/:~:.*$/s, '');
-  return `${site}${path.replace(/\/$/, '')}${kept.length > 0 ? `?${kept.sort().join('&')}` : ''}${named && `#${named}`}`;
+  const named = cut(fragment, ':~:')[0];
+  return [
+    site.replace(/^www\./, '').replace(/:(80|443)$/, ''),
+    path === '' ? '' : `/${path.endsWith('/') ? path.slice(0, -1) : path}`,
+    kept.length > 0 ? `?${kept.sort().join('&')}` : '',
+    named === '' ? '' : `#${named}`,
+  ].join('');
+}
+
+/** What stands before the first `sign` and what stands behind it. */
+function cut(words: string, sign: string): [string, string] {
+  const at = words.indexOf(sign);
+  return at < 0 ? [words, ''] : [words.slice(0, at), words.slice(at + sign.length)];
 }

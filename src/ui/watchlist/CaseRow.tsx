@@ -36,7 +36,7 @@ export function CaseRow({ row, readFace, onStatus, onRemove }: Props) {
       <div class="case-face">{face && <img src={face} alt="" />}</div>
       <div class="case-words">
         <h2>
-          <a href={`#case=${encodeURIComponent(id)}`} data-row-target>
+          <a href={`#case=${encodeURIComponent(id)}`} title={title} data-row-target>
             {title}
           </a>
         </h2>
