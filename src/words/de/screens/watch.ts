@@ -1,6 +1,14 @@
 import type { ScreenWords } from '../../screen-words';
 
 const cases = (number: number) => (number === 1 ? '1 Fall' : `${number} Fälle`);
+const records = (number: number) => (number === 1 ? '1 Eintrag' : `${number} Einträge`);
+
+/** Some titles by name, the rest by number. */
+function named(titles: readonly string[]): string {
+  const most = 5;
+  const rest = titles.length - most;
+  return rest > 0 ? `${titles.slice(0, most).join(', ')} und ${rest} weitere` : titles.join(', ');
+}
 
 /** The words of the watch list. */
 export const watchStrings: ScreenWords['watch'] = {
@@ -15,10 +23,25 @@ export const watchStrings: ScreenWords['watch'] = {
     passed: 'verzichtet',
   },
   status: 'Stand',
+  of: (title) => `von ${title}`,
   note: 'Notiz',
   saveNote: 'Notiz sichern',
   noteSaved: 'Notiz gesichert.',
-  open: 'Öffnen',
+  bothNotesSaved: 'Notiz gesichert. Ein anderes Fenster hatte sie inzwischen geändert: Dessen Text steht darunter.',
+  hasNote: 'Notiz',
+  hasOtherNotes: (number) => (number === 1 ? '1 andere Notiz' : `${number} andere Notizen`),
+  otherNotes: 'Andere Notizen',
+  otherNoteFrom: {
+    import: (day) => `Aus einer Datei, eingelesen am ${day}`,
+    window: (day) => `Aus einem anderen Fenster, ${day}`,
+    bin: (day) => `Aus einem gelöschten Fall desselben Angebots, ${day}`,
+  },
+  otherStatus: (status) => `Stand dort: ${status}`,
+  takeNote: 'Unter meine Notiz setzen',
+  takeStatus: 'Diesen Stand nehmen',
+  dropNote: 'Entfernen',
+  earlierLooks: 'Frühere Blicke',
+  back: 'Zurück zur Liste',
   close: 'Schließen',
   page: 'Zum Angebot',
   remove: 'Löschen',
@@ -28,14 +51,28 @@ export const watchStrings: ScreenWords['watch'] = {
   restore: 'Zurückholen',
   exportAll: 'Als Datei ausgeben',
   importFile: 'Datei einlesen',
-  imported: (added, renewed, kept) => `${added} hinzugefügt, ${renewed} erneuert, ${kept} so geblieben.`,
+  imported: ({ added, joined, bothNotes, same, stayDeleted, newer }) => [
+    `${added} hinzugefügt, ${same} wie hier.`,
+    ...(joined.length > 0
+      ? [`${cases(joined.length)} schon hier, nun mit dem, was die Datei mehr hat: ${named(joined)}.`]
+      : []),
+    ...(bothNotes.length > 0 ? [`Deine Notiz ist geblieben, die andere steht daneben: ${named(bothNotes)}.`] : []),
+    ...(stayDeleted > 0 ? [`${cases(stayDeleted)}, seither von dir gelöscht: noch unter den gelöschten.`] : []),
+    ...(newer > 0 ? [`${records(newer)} einer neueren Fassung, unverändert aufgehoben.`] : []),
+  ],
   refused: (number) => (number === 1 ? 'Ein Eintrag abgewiesen:' : `${number} Einträge abgewiesen:`),
   newer: 'Von einer neueren Fassung gesichert. Wird unverändert gezeigt und nicht angetastet; die Ausgabe enthält es.',
   damaged: 'Dieser Eintrag ist nicht lesbar. Er bleibt, wie er ist; die Ausgabe enthält ihn.',
-  wiped:
-    'Der Browser hat die Daten dieser Erweiterung entfernt: Die Liste ist leer, obwohl Fälle gesichert waren. Lies deine letzte Ausgabe ein.',
-  understood: 'Mit einer leeren Liste beginnen',
+  lost: ({ kind, before }) => {
+    const held = before === null ? '' : ` Sie hatte ${records(before)}, als sie zuletzt geändert wurde.`;
+    return kind === 'gone'
+      ? `Der Browser hat die Merkliste entfernt, die hier war.${held} Lies deine letzte Ausgabe ein.`
+      : `Die Merkliste ist eine ältere Kopie ihrer selbst, oder ein Teil von ihr fehlt.${held} Lies deine letzte Ausgabe ein.`;
+  },
+  understood: 'Ich weiß: mit dieser Liste weiter',
   saved: (day) => `gesichert am ${day}`,
   filter: 'Zeigen',
+  find: 'Suchen',
+  countedOf: (number, of) => `${number} von ${of === 1 ? '1 Fall' : `${of} Fällen`}`,
   all: 'alle',
 };
