@@ -66,7 +66,8 @@ export const limits: Record<string, Limits> = {
   },
   case: { knows: above('case'), names: ['document', 'window', ...keepers] },
   words: {
-    knows: above('words'),
+    // What an import did is told in its own words.
+    knows: above('watch'),
     runs: ['check', 'evidence', 'case', 'question'],
     // Writes docs/checks.md from what the checks say of themselves.
     unbound: 'src/words/checks-document.ts',
