@@ -20,6 +20,9 @@ const between =
 const codeShape = /[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}/gy;
 const unit = /^\s?(?:cm|mm|in\b|inch|"|x\s?\d|%|€|\$|£|円|kg|g\b|ml|euros?|years?|days?|jahre|ans|anni|años|jaar)/iu;
 const longestGap = 24;
+const longestUnit = 12;
+/** Two codes that begin closer than this are one. */
+const leastApart = 12;
 
 const looksLikeCode = (text: string) =>
   (text.match(/\d/g) ?? []).length >= 2 && text.replace(/[^A-Z0-9]/g, '').length >= 3;
@@ -86,9 +89,11 @@ function byPlant(from: Passage, makers: MakerFile[]): { start: number; code: str
   const plants = new Set(makers.flatMap((file) => file.plants.map((plant) => plant.code)));
   const text = originalCase(from);
   const found: { start: number; code: string }[] = [];
-  for (const match of text.matchAll(/(?<![\p{L}\p{N}-])([A-Z]{1,4})[ -]?\d{3,4}(?![\p{L}\p{N}-])/gu))
-    if (plants.has(match[1] as string) && !unit.test(text.slice(match.index + match[0].length)))
+  for (const match of text.matchAll(/(?<![\p{L}\p{N}-])([A-Z]{1,4})[ -]?\d{3,4}(?![\p{L}\p{N}-])/gu)) {
+    const end = match.index + match[0].length;
+    if (plants.has(match[1] as string) && !unit.test(text.slice(end, end + longestUnit)))
       found.push({ start: match.index, code: match[0] });
+  }
   return found;
 }
 
@@ -96,7 +101,10 @@ function byPlant(from: Passage, makers: MakerFile[]): { start: number; code: str
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
   return passages.flatMap((from) => {
     const said = announced(from);
-    const others = byPlant(from, makers).filter((other) => !said.some((one) => Math.abs(one.start - other.start) < 12));
+    const near = new Set(
+      said.flatMap(({ start }) => Array.from({ length: leastApart * 2 - 1 }, (_, at) => start - leastApart + 1 + at)),
+    );
+    const others = byPlant(from, makers).filter(({ start }) => !near.has(start));
     const { at } = from.folded;
     const place = (item: { start: number; code: string }) => {
       const start = at ? (at[item.start] as number) : item.start;

@@ -119,6 +119,22 @@ function partOf(text: string, group: Group, parts: Hit<Part>[], language: string
   return behind ?? ahead;
 }
 
+/** Further away than any clause reaches. */
+const reach = 400;
+
+/** The parts around a group, out of all in the order of the text: asking each group for all parts would cost their product. */
+function partsNear(parts: Hit<Part>[], group: Group): Hit<Part>[] {
+  let [low, high] = [0, parts.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((parts[middle] as Hit<Part>).foldedStart < group.start - reach) low = middle + 1;
+    else high = middle;
+  }
+  let end = low;
+  while (end < parts.length && (parts[end] as Hit<Part>).foldedStart <= group.end + reach) end += 1;
+  return parts.slice(low, end);
+}
+
 /** Materials and colours per part. Without a part near, a material beside a word for the piece is the body's. */
 export function materialClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
   const words = vocabularyOf(makers);
@@ -126,7 +142,8 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
     const { text } = from.folded;
     const parts = findParts(from.folded);
     return groups(from, words.find(from), words.materials).flatMap((group): ClaimDraft[] => {
-      const part = partOf(text, group, parts, from.language);
+      const near = partsNear(parts, group);
+      const part = partOf(text, group, near, from.language);
       const said = (start: number, end: number, confidence: number) =>
         saidIn(from, { start, end, words: from.text.slice(start, end) }, confidence);
       if (part) {
@@ -140,7 +157,7 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
           },
         ];
       }
-      if (!group.hasMaterial || !isOfPiece(text, group, parts)) return [];
+      if (!group.hasMaterial || !isOfPiece(text, group, near)) return [];
       return [
         {
           kind: 'material',

@@ -1,5 +1,6 @@
 import type { Problem } from '../problem';
-import { select } from './page/dom';
+import { select, selectSome } from './page/dom';
+import type { Slices } from './page/slices';
 import type { Snapshot } from './page/snapshot';
 import { visibleText } from './page/visible-text';
 import { sourcesOfImage } from './photos/image-sources';
@@ -8,28 +9,35 @@ import { pickProblem } from './pick-problem';
 import { wordsInAttributes } from './picked-words';
 import type { PageExtract, Pick } from './types';
 
+const maxWords = 20_000;
+
 /** Finds what the user pointed at on this site: words for `readFacts`, photos at once. Unfound choices are reported. */
 export function applyPicks(
   picks: readonly Pick[],
-  snapshot: Snapshot,
-  base: string,
+  { snapshot, base }: { snapshot: Snapshot; base: string },
   photos: PhotoSet,
+  slices: Slices,
 ): { picked: PageExtract['picked']; problems: Problem[] } {
   const picked: PageExtract['picked'] = [];
   const problems: Problem[] = [];
+  if (picks.length === 0) return { picked, problems };
   const indexOf = new Map(snapshot.elements.map(({ element }, index) => [element, index]));
   for (const { field, selector } of picks) {
     const element = snapshot.roots.flatMap((root) => select(root, selector)).find((one) => indexOf.has(one));
     const index = element ? (indexOf.get(element) ?? -1) : -1;
     if (field === 'photo' && element) {
-      const image = [element, ...select(element, 'img')].find((one) => sourcesOfImage(one, base).length > 0);
-      if (image) photos.add(sourcesOfImage(image, base), 'user-pick', wordsInAttributes(image));
+      const image = [element, ...selectSome(element, 'img', 60)].find(
+        (one) => sourcesOfImage(one, base, slices).length > 0,
+      );
+      if (image) photos.add(sourcesOfImage(image, base, slices), 'user-pick', wordsInAttributes(image));
       else problems.push(pickProblem('pick-unreadable', field, selector));
       continue;
     }
-    const words = element ? visibleText(snapshot, index, { assistive: true }) || wordsInAttributes(element) : '';
+    const words = element
+      ? visibleText(snapshot, index, { assistive: true, most: maxWords }) || wordsInAttributes(element)
+      : '';
     if (words === '') problems.push(pickProblem('pick-not-found', field, selector));
-    else picked.push({ field, words: words.slice(0, 20_000), where: selector });
+    else picked.push({ field, words: words.slice(0, maxWords), where: selector });
   }
   return { picked, problems };
 }

@@ -84,7 +84,7 @@ export function propose<T>(field: Field<T>, value: T | null | undefined, from: P
 
 export const sameValue = (a: unknown, b: unknown): boolean => {
   if (a === b) return true;
-  if (typeof a !== typeof b) return false;
+  if (typeof a !== typeof b || typeof a === 'string') return false;
   return JSON.stringify(a) === JSON.stringify(b);
 };
 

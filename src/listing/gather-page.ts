@@ -1,6 +1,6 @@
 import type { Problem } from '../problem';
 import { baseOf, otherPages } from './page/address';
-import { type Area, findArea, markSubtree } from './page/area';
+import { type Area, findArea, markSubtree, maxTitle } from './page/area';
 import { type Cards, findCards, type OtherPage } from './page/cards';
 import { property } from './page/dom';
 import { lookBySource, lookByStyle, type PageView } from './page/look';
@@ -26,7 +26,7 @@ export interface PageOptions {
   /** Gives the page its turn between slices of work. */
   pause?: (() => Promise<void>) | undefined;
   budget?: Partial<Budget> | undefined;
-  /** Milliseconds, for the budget; `performance.now` unless given. */
+  /** Milliseconds, for the length of a slice; `performance.now` unless given. */
   clock?: (() => number) | undefined;
   /** What the user pointed at on this site's pages. */
   picks?: readonly Pick[] | undefined;
@@ -62,16 +62,23 @@ export async function gather(
   const snapshot = await takeSnapshot(document, { ...options, base, look, budget, slices });
   const data = await readJsonLd(snapshot.roots, slices);
   const items: Item[] = [...data.items];
-  for (const root of snapshot.roots)
-    items.push(...(await readMicrodata(root, slices)), ...(await readRdfa(root, slices)));
+  for (const root of snapshot.roots) {
+    if (slices.due) await slices.rest();
+    for (const item of await readMicrodata(root, slices)) items.push(item);
+    for (const item of await readRdfa(root, slices)) items.push(item);
+  }
   joinItems(items);
-  const pageTitle = (property<string>(document, 'title') ?? '').replace(/\s+/g, ' ').trim();
+  const wholeTitle = property<string>(document, 'title') ?? '';
+  const pageTitle = wholeTitle
+    .slice(0, slices.take('characters', wholeTitle.length, maxTitle))
+    .replace(/\s+/g, ' ')
+    .trim();
   const titles = [pageTitle, headTag(tags, 'og:title') ?? ''].filter((title) => title !== '');
   const area = await findArea(snapshot, titles, slices);
   const otherPage = otherPages(options.url, base);
   const cards = await findCards(snapshot, area.heading, otherPage, slices);
   for (const card of cards.roots) markSubtree(snapshot, area.outside, card);
   await slices.rest();
-  const problems = [...snapshot.problems, ...data.problems];
+  const problems = [...data.problems];
   return { options, base, tags, snapshot, area, cards, otherPage, items, titles, pageTitle, problems };
 }

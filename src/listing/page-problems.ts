@@ -1,4 +1,5 @@
 import type { Problem } from '../problem';
+import type { Budget, Counted } from './page/slices';
 
 /** What can be said of a page as a whole. */
 export type PageProblem =
@@ -71,4 +72,22 @@ export function pageProblem(code: PageProblem, where = 'page', count = 0): Probl
         remedy: 'What the page shows was used. Reload the page to get its own data.',
       };
   }
+}
+
+/** What was left out of a page that is larger than the budget of one reading; none when all of it was read. */
+export function cutProblems(skipped: Readonly<Record<Counted, number>>, budget: Budget): Problem[] {
+  const parts = [
+    ...(skipped.nodes > 0 ? [`what follows its first ${budget.nodes.toLocaleString('en')} elements and texts`] : []),
+    ...(skipped.attributes > 0 ? [`${skipped.attributes.toLocaleString('en')} attributes`] : []),
+    ...(skipped.characters > 0 ? [`${skipped.characters.toLocaleString('en')} characters of long texts`] : []),
+  ];
+  if (parts.length === 0) return [];
+  return [
+    {
+      code: 'page-cut',
+      where: 'page',
+      what: `The page is very large. Not read: ${parts.join('; ')}.`,
+      remedy: 'Point at what is missing on the page, if anything is.',
+    },
+  ];
 }

@@ -3,12 +3,13 @@ import { applyPicks } from './apply-picks';
 import { type Draft, emptyDraft, settleDraft } from './draft';
 import { type Gathered, gather, type PageOptions } from './gather-page';
 import { hostOf } from './page/address';
+import { maxTitle } from './page/area';
 import { fingerprint } from './page/fingerprint';
 import { isTextFrame } from './page/frames';
 import { Slices, usualBudget } from './page/slices';
 import { joinPieces, visibleText } from './page/visible-text';
 import { pageLanguage } from './page-language';
-import { type PageProblem, pageProblem } from './page-problems';
+import { cutProblems, type PageProblem, pageProblem } from './page-problems';
 import { addDataPhotos, addHeadPhotos } from './photos/data-photos';
 import { gatherSeenPhotos } from './photos/gather';
 import { PhotoSet } from './photos/photo-set';
@@ -47,34 +48,26 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
   const slices = new Slices(budget, options.pause, options.clock ?? (() => performance.now()));
   const page = await gather(document, options, budget, slices);
   const { snapshot, area, tags, items, problems } = page;
-  const text = joinPieces(snapshot, 0, snapshot.pieces.length, { outside: area.outside }, maxText * 1.2).slice(
-    0,
-    maxText,
-  );
+  const shown = { outside: area.outside, most: maxText * 1.2 };
+  const text = joinPieces(snapshot, 0, snapshot.pieces.length, shown).slice(0, maxText);
   const language = pageLanguage(document, tags, text);
   const hints: PriceHints = { language, domain: hostOf(options.url), currency: dataCurrency(items, tags) };
   await slices.rest();
   const found: Found = { draft: emptyDraft(), labelled: [], hints };
   readTitles(snapshot, area, tags, page.pageTitle, found.draft);
   const seen = await findSeenPrices(snapshot, area, hints, slices);
-  seen.push(
-    ...findAttributePrices(
-      snapshot,
-      area,
-      hints,
-      seen.map((one) => one.price),
-    ),
-  );
+  const known = seen.map((one) => one.price);
+  seen.push(...findAttributePrices(snapshot, area, hints, known));
   await slices.rest();
-  const chosen = chooseProduct(items, factsOf(page, seen), hints);
+  const chosen = await chooseProduct(items, factsOf(page, seen), hints, slices);
   const photos = new PhotoSet();
-  const { picked, problems: unfound } = applyPicks(options.picks ?? [], snapshot, page.base, photos);
+  const { picked, problems: unfound } = applyPicks(options.picks ?? [], page, photos, slices);
   problems.push(...unfound);
   // Who points at a title or a price says that a piece is offered here.
   const pointed = picked.some(({ field }) => field === 'title' || field === 'price');
-  const kind = pointed ? 'listing' : kindOf(page, found.draft, chosen, seen);
+  const kind = pointed ? 'listing' : await kindOf(page, found.draft, chosen, seen, slices);
   if (kind === 'listing') {
-    readChosen(page, chosen, found, photos);
+    await readChosen(page, chosen, found, photos, slices);
     readHeadFacts(tags, found, []);
     proposeSeenPrices(seen, found.draft);
     await readDescriptions(snapshot, area, tags, found.draft, slices);
@@ -82,11 +75,12 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
     found.labelled.push(...(await findPairs(snapshot, area.outside, slices)));
     await slices.rest();
     problems.push(
-      ...(await gatherSeenPhotos({ snapshot, area, otherPage: page.otherPage, base: page.base }, photos, slices)),
+      ...(await gatherSeenPhotos({ snapshot, area, otherPage: page.otherPage, base: page.base, slices }, photos)),
     );
     addHeadPhotos(tags, page.base, photos);
-    sayWhatIsMissing(page, found.draft);
+    await sayWhatIsMissing(page, found.draft, slices);
   } else problems.push(pageProblem(kind === 'list' ? 'page-is-a-list' : 'no-listing'));
+  problems.push(...cutProblems(slices.skipped, budget));
   const listing: Listing = {
     format: 1,
     url: options.url,
@@ -105,12 +99,18 @@ const factsOf = ({ options, base, titles, snapshot, area }: Gathered, seen: read
   url: options.url,
   base,
   titles,
-  heading: area.heading >= 0 ? visibleText(snapshot, area.heading) : null,
+  heading: area.heading >= 0 ? visibleText(snapshot, area.heading, { most: maxTitle }) : null,
   seen: seen.map((one) => one.price),
 });
 
 /** Reads the chosen product, those that tie with it, and other notations of the same piece. */
-function readChosen({ items, base, problems }: Gathered, chosen: Chosen, found: Found, photos: PhotoSet): void {
+async function readChosen(
+  { items, base, problems }: Gathered,
+  chosen: Chosen,
+  found: Found,
+  photos: PhotoSet,
+  slices: Slices,
+): Promise<void> {
   if (!chosen.choice) return;
   const { product, stale } = chosen.choice;
   const say = (problem: PageProblem, count = 0) => problems.push(pageProblem(problem, product.where, count));
@@ -122,6 +122,7 @@ function readChosen({ items, base, problems }: Gathered, chosen: Chosen, found: 
   for (const other of chosen.tie) if (other.product !== product) readProduct(other.product, found, 0.95, ['tie']);
   if (!stale) addDataPhotos(product, base, photos);
   for (const item of items) {
+    if (slices.due) await slices.rest();
     if (item.origin === product.origin || !describesSame(item, product)) continue;
     readProduct(item, found, 1, caveats);
     if (!stale) addDataPhotos(item, base, photos);
@@ -129,8 +130,8 @@ function readChosen({ items, base, problems }: Gathered, chosen: Chosen, found: 
 }
 
 /** Says what the page has a place for and does not give. */
-function sayWhatIsMissing({ snapshot, area, problems }: Gathered, draft: Draft): void {
-  if (draft.price.length === 0 && hasWordlessPrice(snapshot, area))
+async function sayWhatIsMissing({ snapshot, area, problems }: Gathered, draft: Draft, slices: Slices): Promise<void> {
+  if (draft.price.length === 0 && (await hasWordlessPrice(snapshot, area, slices)))
     problems.push(pageProblem('price-not-in-text', 'price'));
   const seen = draft.description.some((one) => one.origin === 'visible');
   for (const { at, address } of snapshot.unreadFrames)
@@ -147,12 +148,13 @@ function dataCurrency(items: readonly Item[], tags: HeadTags): string | undefine
   return codes.size === 1 && only && /^[A-Z]{3}$/.test(only) ? only : undefined;
 }
 
-function kindOf(
+async function kindOf(
   { cards, tags, area, snapshot }: Gathered,
   draft: Draft,
   chosen: Chosen,
   seen: readonly SeenPrice[],
-): Listing['kind'] {
+  slices: Slices,
+): Promise<Listing['kind']> {
   const { choice, products } = chosen;
   const ownPrice = seen.some((one) => one.confidence >= 0.45);
   if (choice && (products === 1 || choice.score >= 3)) return 'listing';
@@ -162,7 +164,8 @@ function kindOf(
   if (!choice && products >= 3) return 'list';
   // A page that calls itself a product, or keeps a place for a price, offers something even if the price is a picture.
   const says =
-    /product/i.test(headTag(tags, 'og:type') ?? '') || (area.heading >= 0 && hasWordlessPrice(snapshot, area));
+    /product/i.test(headTag(tags, 'og:type') ?? '') ||
+    (area.heading >= 0 && (await hasWordlessPrice(snapshot, area, slices)));
   return (ownPrice || says) && draft.title.length > 0 ? 'listing' : 'none';
 }
 

@@ -1,6 +1,7 @@
 import type { Measure } from '../listing/types';
 import { type Folded, foldText, foldWords, sourceRange } from './fold';
 import { isOtherThing, labelNear, labelsLead, lettersFor, templateNear, withoutLabels } from './measure-label';
+import { readSize } from './measure-number';
 import type { Dimension } from './measure-words';
 
 /** A measurement with its place: `text.slice(start, end)` is `measure.words`. */
@@ -14,23 +15,6 @@ export interface FoundMeasure {
 export type Unit = 'mm' | 'cm' | 'm' | 'in' | 'ft';
 const unitMm: Record<Unit, number> = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 };
 
-const vulgar: Record<string, [number, number]> = {
-  '½': [1, 2],
-  '¼': [1, 4],
-  '¾': [3, 4],
-  '⅓': [1, 3],
-  '⅔': [2, 3],
-  '⅛': [1, 8],
-  '⅜': [3, 8],
-  '⅝': [5, 8],
-  '⅞': [7, 8],
-  '⅕': [1, 5],
-};
-const number =
-  /(\d{1,4})(?:[ -]{0,1}([½¼¾⅓⅔⅛⅜⅝⅞⅕])|[ -](\d{1,2})[/⁄](\d{1,2})(?!\d)|[.,](\d{1,2})(?!\d))?|([½¼¾⅓⅔⅛⅜⅝⅞⅕])/y;
-/** "5/8 inch": a fraction without whole inches; other units are not written so. */
-const plainFraction =
-  /(\d{1,2})[/⁄](2|3|4|8|16|32)(?=\s?(?:"|''|in(?:ch|ches|\.)?(?!\p{L})|zoll|pouces?|pollic[ei]|pulgadas?|duim))/iuy;
 const unitPattern =
   /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|[\u3040-\u9fff])|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?:(?<=["'])|(?=x\s?\d|\P{Script=Latin}|$))/iuy;
 const unitNames: Unit[] = ['mm', 'cm', 'in', 'ft', 'm'];
@@ -51,30 +35,9 @@ export interface Term {
 /** "Carryall 30 in brown": before other words than these, "in" is no inch. */
 const inAsWord = /^\s+(?!(?:wide|high|tall|deep|long|across|strap|drop|handle|x|by|w|h|d|l|and|at|approx)\b)\p{L}/iu;
 
-/** The number at `position`, its size and the step it is stated to; null when none stands there. */
-function readNumber(text: string, position: number): { value: number; step: number; end: number } | null {
-  plainFraction.lastIndex = position;
-  const small = plainFraction.exec(text);
-  if (small && Number(small[1]) < Number(small[2]))
-    return { value: Number(small[1]) / Number(small[2]), step: 1 / Number(small[2]), end: position + small[0].length };
-  number.lastIndex = position;
-  const match = number.exec(text);
-  if (!match) return null;
-  const [, whole, glyph, top, bottom, decimals, lone] = match;
-  const written = glyph ?? lone;
-  const fraction = written ? vulgar[written] : top && Number(bottom) > 0 ? [Number(top), Number(bottom)] : null;
-  const [part = 0, of = 1] = fraction ?? [];
-  if (part >= of) return null;
-  return {
-    value: Number(decimals ? `${whole}.${decimals}` : (whole ?? 0)) + part / of,
-    step: fraction ? 1 / of : decimals ? 10 ** -decimals.length : 1,
-    end: position + match[0].length,
-  };
-}
-
 /** The number and unit at `position`; null when no number of a size stands there. */
 function readTerm(text: string, position: number): Term | null {
-  const stated = readNumber(text, position);
+  const stated = readSize(text, position);
   if (!stated) return null;
   const { value, step, end } = stated;
   unitPattern.lastIndex = end;

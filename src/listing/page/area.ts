@@ -29,6 +29,10 @@ const relatedHeading = new RegExp(
   'i',
 );
 
+/** A heading of the piece is no longer; a title beyond its limit says no more. */
+const maxHeading = 400;
+export const maxTitle = 1_000;
+
 const isHeading = (tag: string): boolean => /^h[1-6]$/.test(tag);
 
 /** Finds the listing's heading and what lies outside the listing. `titles` are other names that the page gives it. */
@@ -41,13 +45,12 @@ export async function findArea(snapshot: Snapshot, titles: readonly string[], sl
   }
   const outside = new Uint8Array(elements.length);
   for (const index of suspects) markSubtree(snapshot, outside, index);
-  const heading = chooseHeading(snapshot, outside, titles);
+  const heading = await chooseHeading(snapshot, outside, titles, slices);
   if (heading >= 0 && outside[heading] === 1) {
     outside.fill(0);
     for (const index of suspects) if (!holds(snapshot, index, heading)) markSubtree(snapshot, outside, index);
   }
-  await slices.rest();
-  markRelated(snapshot, outside, heading);
+  await markRelated(snapshot, outside, heading, slices);
   await slices.rest();
   return { heading, outside };
 }
@@ -77,10 +80,17 @@ function isSiteHeader(snapshot: Snapshot, parent: number): boolean {
   return true;
 }
 
-function chooseHeading(snapshot: Snapshot, outside: Uint8Array, titles: readonly string[]): number {
+async function chooseHeading(
+  snapshot: Snapshot,
+  outside: Uint8Array,
+  titles: readonly string[],
+  slices: Slices,
+): Promise<number> {
+  const titlesWords = titles.map(titleWords);
   let best = -1;
   let bestScore = Number.NEGATIVE_INFINITY;
   for (const [index, { element, tag, shown }] of snapshot.elements.entries()) {
+    if ((index & 127) === 0 && slices.due) await slices.rest();
     const level =
       tag === 'h1'
         ? 1
@@ -90,9 +100,11 @@ function chooseHeading(snapshot: Snapshot, outside: Uint8Array, titles: readonly
             ? Number(tag[1])
             : 0;
     if (level === 0 || level > 2 || shown !== 'shown') continue;
-    const text = visibleText(snapshot, index);
-    if (text.length < 3 || text.length > 400 || relatedHeading.test(text)) continue;
-    const likeness = Math.max(0, ...titles.map((title) => wordLikeness(text, title)));
+    if (slices.due) await slices.rest();
+    const text = visibleText(snapshot, index, { most: maxHeading });
+    if (text.length < 3 || text.length > maxHeading || relatedHeading.test(text)) continue;
+    const words = titleWords(text);
+    const likeness = Math.max(0, ...titlesWords.map((title) => shareOfWords(words, title)));
     const score = (level === 1 ? 2 : 0) - outside[index]! * 2 + likeness * 3 - index / 1e6;
     if (score > bestScore) [best, bestScore] = [index, score];
   }
@@ -100,12 +112,14 @@ function chooseHeading(snapshot: Snapshot, outside: Uint8Array, titles: readonly
 }
 
 /** Marks sections under a heading such as "You may also like": the section that holds it, or what follows it. */
-function markRelated(snapshot: Snapshot, outside: Uint8Array, heading: number): void {
+async function markRelated(snapshot: Snapshot, outside: Uint8Array, heading: number, slices: Slices): Promise<void> {
   const { elements } = snapshot;
   for (const [index, { tag, element, parent }] of elements.entries()) {
+    if ((index & 127) === 0 && slices.due) await slices.rest();
     if (outside[index] === 1 || index === heading) continue;
     if (!isHeading(tag) && attribute(element, 'role') !== 'heading') continue;
-    const text = visibleText(snapshot, index);
+    if (slices.due) await slices.rest();
+    const text = visibleText(snapshot, index, { most: maxHeading });
     if (text.length > 80 || !relatedHeading.test(text)) continue;
     let section = index;
     for (
@@ -124,17 +138,17 @@ function markRelated(snapshot: Snapshot, outside: Uint8Array, heading: number): 
 
 /** A related heading at the top of its section speaks for all of it. */
 const sectionIsSmall = (snapshot: Snapshot, section: number, heading: number): boolean =>
-  visibleTextBefore(snapshot, section, heading).length < 40;
+  !showsTextBefore(snapshot, section, heading, 40);
 
-function visibleTextBefore(snapshot: Snapshot, section: number, index: number): string {
+/** Whether an element shows at least so many characters before another inside it. */
+function showsTextBefore(snapshot: Snapshot, section: number, index: number, least: number): boolean {
   const { elements, pieces } = snapshot;
   const [from] = elements[section]?.pieces ?? [0, 0];
   const [to] = elements[index]?.pieces ?? [0, 0];
-  return pieces
-    .slice(from, to)
-    .filter((piece) => piece.shown === 'shown')
-    .map((piece) => piece.text.trim())
-    .join('');
+  let length = 0;
+  for (let at = from; at < to && length < least; at += 1)
+    if (pieces[at]?.shown === 'shown') length += (pieces[at]?.text ?? '').trim().length;
+  return length >= least;
 }
 
 /** The index after what follows a heading within its parent, up to the next heading of its level or above. */
@@ -151,7 +165,7 @@ function endOfSection(snapshot: Snapshot, heading: number): number {
 
 /** Words of a text for comparing titles: small letters, accents off; Japanese text in pairs of characters. */
 export function titleWords(text: string): Set<string> {
-  const plain = text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
+  const plain = text.slice(0, maxTitle).normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
   const words = plain.match(/[\p{L}\p{N}]+/gu) ?? [];
   return new Set(words.flatMap((word) => (/[\u3040-\u30ff\u3400-\u9fff]/.test(word) ? pairsOf(word) : [word])));
 }
@@ -161,8 +175,10 @@ const pairsOf = (word: string): string[] =>
 
 /** Share of the shorter title's words that the other has, 0 to 1. */
 export function wordLikeness(a: string, b: string): number {
-  const left = titleWords(a);
-  const right = titleWords(b);
+  return shareOfWords(titleWords(a), titleWords(b));
+}
+
+function shareOfWords(left: ReadonlySet<string>, right: ReadonlySet<string>): number {
   const smaller = Math.min(left.size, right.size);
   if (smaller === 0) return 0;
   let shared = 0;

@@ -51,12 +51,13 @@ export async function findCards(
   const groups = new Map<number, number[]>();
   for (const [parent, kinds] of byParent)
     for (const cards of kinds.values())
-      if (cards.length >= 3) groups.set(parent, [...(groups.get(parent) ?? []), ...cards]);
+      if (cards.length >= 3) groups.set(parent, (groups.get(parent) ?? []).concat(cards));
   const roots = [...groups.values()].flat();
   return { roots, priced: roots.filter((card) => showsPrice(snapshot, card)).length };
 }
 
 const maxCardPieces = 80;
+const maxCardText = 4_000;
 
 /** The smallest element around a link, up to six levels, that shows a price or holds an image, and has siblings of its kind. */
 function cardOf(snapshot: Snapshot, link: number, heading: number): number | null {
@@ -67,7 +68,7 @@ function cardOf(snapshot: Snapshot, link: number, heading: number): number | nul
     if (pieces[1] - pieces[0] > maxCardPieces || (heading >= 0 && holds(snapshot, step, heading))) return null;
     if (
       siblingsLike(snapshot, step, tag, parent) >= 2 &&
-      (holdsImage(snapshot, step) || priceLike.test(visibleText(snapshot, step)))
+      (holdsImage(snapshot, step) || priceLike.test(visibleText(snapshot, step, { most: maxCardText })))
     )
       return step;
     step = parent;
@@ -95,4 +96,5 @@ function holdsImage(snapshot: Snapshot, index: number): boolean {
   return false;
 }
 
-const showsPrice = (snapshot: Snapshot, card: number): boolean => priceLike.test(visibleText(snapshot, card));
+const showsPrice = (snapshot: Snapshot, card: number): boolean =>
+  priceLike.test(visibleText(snapshot, card, { most: maxCardText }));

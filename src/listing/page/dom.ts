@@ -31,8 +31,14 @@ export function invoke<T>(node: object, name: string, ...values: unknown[]): T |
   return method?.apply(node, values);
 }
 
-export const attribute = (element: Element, name: string): string | null =>
-  invoke<string | null>(element, 'getAttribute', name) ?? null;
+/** No class, address or label is longer; an address cut here is too long to be one. */
+const usualLength = 8_192;
+
+/** An attribute's value, at most so many characters of it: a page may write a megabyte into any of them. */
+export function attribute(element: Element, name: string, most = usualLength): string | null {
+  const value = invoke<string | null>(element, 'getAttribute', name) ?? null;
+  return value !== null && value.length > most ? value.slice(0, most) : value;
+}
 
 export const hasAttribute = (element: Element, name: string): boolean =>
   invoke<boolean>(element, 'hasAttribute', name) === true;
@@ -64,13 +70,25 @@ export function select(root: ParentNode | Node, selector: string): Element[] {
   }
 }
 
-export const selectFirst = (root: ParentNode | Node, selector: string): Element | null =>
-  select(root, selector)[0] ?? null;
+/** The first few elements that match; how many match in all costs no more than the browser's own search. */
+export function selectSome(root: ParentNode | Node, selector: string, most: number): Element[] {
+  try {
+    const found = invoke<ArrayLike<Element>>(root, 'querySelectorAll', selector);
+    const first: Element[] = [];
+    for (let index = 0; found && index < found.length && index < most; index += 1) first.push(found[index] as Element);
+    return first;
+  } catch {
+    return [];
+  }
+}
+
+/** Ancestors beyond this are not asked: no page that people read nests so deep, and each element would ask them all. */
+const mostAncestors = 256;
 
 /** The nearest ancestor, or the element itself when `self`, that a test accepts. */
 export function closest(element: Element, accepts: (element: Element) => boolean, self: boolean): Element | null {
   let step: Element | null = self ? element : parentElement(element);
-  while (step && !accepts(step)) step = parentElement(step);
+  for (let steps = 0; step && !accepts(step); steps += 1) step = steps < mostAncestors ? parentElement(step) : null;
   return step;
 }
 

@@ -1,4 +1,3 @@
-import type { Problem } from '../../problem';
 import { silentTags } from '../structured/block-text';
 import { webAddress } from './address';
 import { attribute, firstChild, isElement, nextSibling, nodeType, property, tagOf } from './dom';
@@ -37,7 +36,6 @@ export interface Snapshot {
   roots: ParentNode[];
   /** Frames of other origins whose text is not known. */
   unreadFrames: { at: number; address: string }[];
-  problems: Problem[];
 }
 
 export interface SnapshotOptions {
@@ -56,6 +54,7 @@ interface Level {
   next: Node | null;
   /** Slotted children, which need not be neighbours; taken before `next`. */
   queue: Node[];
+  taken: number;
   /** Element index whose children these are, and what it hands down. */
   parent: number;
   shown: PageElement['shown'];
@@ -65,22 +64,23 @@ interface Level {
   block: boolean;
   slots: SlotContent | null;
 }
-type Handed = Omit<Level, 'next' | 'queue'>;
+type Handed = Omit<Level, 'next' | 'queue' | 'taken'>;
 /** Light children waiting for the slots of their host's shadow tree. */
 interface SlotContent {
   host: Element;
 }
 
-const maxTextLength = 4_000;
+/** Most characters of one text: no description is longer. */
+const maxTextLength = 20_000;
 const plainText = { invisible: false, keepsLines: false };
 
 /** Walks the page once, in slices, with a stack. What the budget leaves out is reported in `problems`. */
 export async function takeSnapshot(document: Document, options: SnapshotOptions): Promise<Snapshot> {
   const { look, budget, slices } = options;
-  const snapshot: Snapshot = { elements: [], pieces: [], roots: [document], unreadFrames: [], problems: [] };
+  const snapshot: Snapshot = { elements: [], pieces: [], roots: [document], unreadFrames: [] };
   const { elements, pieces } = snapshot;
   const stack: Level[] = [];
-  const down = (next: Node | null, from: Handed, queue: Node[] = []) => stack.push({ ...from, next, queue });
+  const down = (next: Node | null, from: Handed, queue: Node[] = []) => stack.push({ ...from, next, queue, taken: 0 });
   down(rootElement(document), {
     parent: -1,
     shown: 'shown',
@@ -100,7 +100,8 @@ export async function takeSnapshot(document: Document, options: SnapshotOptions)
   };
 
   for (let level = stack.at(-1); level; level = stack.at(-1)) {
-    const node = level.queue.shift() ?? level.next;
+    const node = level.queue[level.taken] ?? level.next;
+    level.taken += 1;
     if (node === null) {
       stack.pop();
       leave(level);
@@ -109,8 +110,7 @@ export async function takeSnapshot(document: Document, options: SnapshotOptions)
     if (node === level.next) level.next = nextSibling(node);
     visited += 1;
     if ((visited & 31) === 0 && slices.due) await slices.rest();
-    if (visited > budget.nodes || slices.spent) {
-      snapshot.problems.push(cutProblem(visited));
+    if (slices.take('nodes', 1) === 0) {
       while (stack.length > 0) leave(stack.pop() as Level);
       break;
     }
@@ -122,7 +122,7 @@ export async function takeSnapshot(document: Document, options: SnapshotOptions)
           pieces.push({ text: ' ', at: level.parent, shown: level.shown, struck: level.struck });
         continue;
       }
-      const kept = text.length > maxTextLength * 5 ? text.slice(0, maxTextLength * 5) : text;
+      const kept = text.slice(0, slices.take('characters', text.length, maxTextLength));
       const holder = elements[level.parent];
       level.text ??= holder ? look.text(holder.element, holder.tag) : plainText;
       pieces.push({
@@ -163,11 +163,11 @@ export async function takeSnapshot(document: Document, options: SnapshotOptions)
       slots: level.slots,
     };
     const inner = innerRoot(node, tag, options, snapshot);
-    const slotted = tag === 'slot' && level.slots ? slottedNodes(node, level.slots) : [];
+    const slotted = tag === 'slot' && level.slots ? slottedNodes(node, level.slots, slices) : [];
     if (inner.kind === 'shadow') down(firstChild(inner.root), { ...handed, slots: { host: node } });
     else if (inner.kind === 'frame') down(rootElement(inner.root), { ...handed, slots: null });
     else if (inner.kind === 'text') {
-      pieces.push({ text: `\n${inner.text.slice(0, maxTextLength * 5)}\n`, at: index, shown, struck });
+      pieces.push({ text: `\n${inner.text.slice(0, maxTextLength)}\n`, at: index, shown, struck });
       down(null, handed);
     } else if (slotted.length > 0) down(null, { ...handed, slots: null }, slotted);
     else down(tag === 'noscript' || inner.kind === 'unread' ? null : firstChild(node), handed);
@@ -178,10 +178,11 @@ export async function takeSnapshot(document: Document, options: SnapshotOptions)
 const rootElement = (document: Node): Node | null => property<Element | null>(document, 'documentElement') ?? null;
 
 /** The light children that a slot shows; none when it shows its own content. */
-function slottedNodes(slot: Element, slots: SlotContent): Node[] {
+function slottedNodes(slot: Element, slots: SlotContent, slices: Slices): Node[] {
   const name = attribute(slot, 'name') ?? '';
   const wanted: Node[] = [];
-  for (let node = firstChild(slots.host); node; node = nextSibling(node))
+  // Each slot goes through all children of the host: they count as visited, or many of both would be their product.
+  for (let node = firstChild(slots.host); node && slices.take('nodes', 1) > 0; node = nextSibling(node))
     if ((isElement(node) ? (attribute(node, 'slot') ?? '') : '') === name) wanted.push(node);
   return wanted.some((node) => isElement(node) || (property<string>(node, 'data') ?? '').trim() !== '') ? wanted : [];
 }
@@ -233,10 +234,3 @@ function shadowOf(element: Element, tag: string, options: SnapshotOptions): Pare
     return null;
   }
 }
-
-const cutProblem = (visited: number): Problem => ({
-  code: 'page-cut',
-  where: 'page',
-  what: `The page is very large; the first ${Math.floor(visited / 1000)},000 parts of it were read.`,
-  remedy: 'Point at what is missing on the page, if anything is.',
-});

@@ -9,6 +9,8 @@ export interface Wanted {
   struck?: boolean;
   /** Elements that are left out with all they hold. */
   outside?: Uint8Array | undefined;
+  /** Where reading may end: no more than about so many characters are wanted. */
+  most?: number | undefined;
 }
 
 const endsLetters = /[\p{Ll}\d)][:.]?$/u;
@@ -23,13 +25,8 @@ export function visibleText(snapshot: Snapshot, index: number, wanted: Wanted = 
 }
 
 /** The pieces of a half-open range as text. Struck text is left out unless it is wanted. */
-export function joinPieces(
-  snapshot: Snapshot,
-  from: number,
-  to: number,
-  wanted: Wanted,
-  limit = Number.POSITIVE_INFINITY,
-): string {
+export function joinPieces(snapshot: Snapshot, from: number, to: number, wanted: Wanted): string {
+  const limit = wanted.most ?? Number.POSITIVE_INFINITY;
   const parts: string[] = [];
   let length = 0;
   let last: TextPiece | null = null;
@@ -39,7 +36,7 @@ export function joinPieces(
     if (piece.struck && wanted.struck !== true) continue;
     if (wanted.outside && wanted.outside[piece.at] === 1) continue;
     parts.push(jointBetween(snapshot, last, piece), piece.text);
-    length += piece.text.length;
+    length += piece.text.trim().length;
     if (length > limit) break;
     last = piece.text.trim() === '' ? (piece.text === ' ' && last ? last : null) : piece;
   }

@@ -2,10 +2,10 @@ import type { Problem } from '../../problem';
 import { webAddress } from '../page/address';
 import type { Area } from '../page/area';
 import { leadsTo, type OtherPage } from '../page/cards';
-import { attribute, attributeNames, closest, select, tagOf, textContent } from '../page/dom';
+import { attribute, closest, selectSome, tagOf, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
-import { addressesInJson, fromAttribute, sourcesOfImage, sourcesOfLink } from './image-sources';
+import { addressesInJson, fromAttribute, longValue, namesOf, sourcesOfImage, sourcesOfLink } from './image-sources';
 import { isMadeByPage, madePhoto, mostMade } from './made-by-page';
 import { isIconSized, isPlaceholder, namesNoPhoto } from './not-photo';
 import type { PhotoSet, PhotoSource } from './photo-set';
@@ -17,6 +17,7 @@ export interface PhotoPage {
   /** Addresses that several pictures show while their own wait in an attribute: stand-ins. */
   standIns?: ReadonlySet<string>;
   base: string;
+  slices: Slices;
 }
 
 const number = (element: Element, name: string): number | null => {
@@ -25,14 +26,15 @@ const number = (element: Element, name: string): number | null => {
 };
 
 /** Adds the photos that the listing's area shows, in the page's order. Returns what could not be addressed. */
-export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet, slices: Slices): Promise<Problem[]> {
+export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet): Promise<Problem[]> {
+  const { slices } = given;
   let [made, unaddressed] = [0, 0];
-  const page = { ...given, standIns: findStandIns(given) };
+  const page = { ...given, standIns: await findStandIns(given) };
   for (const [index, { element, tag, shown }] of page.snapshot.elements.entries()) {
-    if ((index & 127) === 0 && slices.due) await slices.rest();
+    if ((index & 7) === 0 && slices.due) await slices.rest();
     if (page.area.outside[index] === 1) continue;
     if (tag === 'img' || tag === 'amp-img') {
-      if (isMadeByPage(element) && sourcesOfImage(element, page.base).length === 0) {
+      if (isMadeByPage(element) && sourcesOfImage(element, page.base, slices).length === 0) {
         const source = namesNoPhoto('', element) || linksElsewhere(element, page) ? 'no-photo' : madePhoto(element);
         if (source === 'no-photo') continue;
         if (source === 'absent' || made === mostMade) unaddressed += 1;
@@ -56,10 +58,11 @@ const unaddressedProblem = (count: number): Problem => ({
   remedy: 'Scroll through the photos on the page and read again, or type the code by hand.',
 });
 
-function findStandIns({ snapshot, base }: PhotoPage): ReadonlySet<string> {
+async function findStandIns({ snapshot, base, slices }: PhotoPage): Promise<ReadonlySet<string>> {
   const seen = new Map<string, number>();
   for (const { element, tag } of snapshot.elements) {
-    if (tag !== 'img' || !attributeNames(element).some((name) => /^data-.*src/.test(name))) continue;
+    if (slices.due) await slices.rest();
+    if (tag !== 'img' || !namesOf(element, slices).some((name) => /^data-.*src/.test(name))) continue;
     const address = webAddress(attribute(element, 'src'), base);
     if (address !== null) seen.set(address, (seen.get(address) ?? 0) + 1);
   }
@@ -72,7 +75,7 @@ function linksElsewhere(element: Element, page: PhotoPage): boolean {
 }
 
 function addImage(image: Element, page: PhotoPage, photos: PhotoSet): void {
-  const sources = sourcesOfImage(image, page.base).filter(
+  const sources = sourcesOfImage(image, page.base, page.slices).filter(
     (source) => !namesNoPhoto(source.address, null) && !page.standIns?.has(source.address),
   );
   const first = sources[0];
@@ -84,26 +87,29 @@ function addImage(image: Element, page: PhotoPage, photos: PhotoSet): void {
     if (icon || linksElsewhere(image, page)) return;
   }
   photos.add(sources, 'visible', attribute(image, 'alt') ?? attribute(image, 'title') ?? '');
-  for (const name of attributeNames(image)) addJson(image, name, page, photos);
+  for (const name of namesOf(image, page.slices)) addJson(image, name, page, photos);
 }
+
+const maxNoscript = 20_000;
+const mostInNoscript = 60;
 
 /** A picture for readers without scripts: parsed into an inert document where the browser kept it as text. */
 function addNoscript(noscript: Element, page: PhotoPage, photos: PhotoSet): void {
-  const text = textContent(noscript);
-  const inner = select(noscript, 'img');
+  const text = textContent(noscript).slice(0, maxNoscript + 1);
+  const inner = selectSome(noscript, 'img', mostInNoscript);
   if (inner.length > 0 || !/<img\b/i.test(text)) {
     for (const image of inner) addImage(image, page, photos);
     return;
   }
   const Parser = (globalThis as { DOMParser?: typeof DOMParser }).DOMParser;
-  if (!Parser || text.length > 20_000 || linksElsewhere(noscript, page)) return;
+  if (!Parser || text.length > maxNoscript || linksElsewhere(noscript, page)) return;
   const parsed = new Parser().parseFromString(text, 'text/html');
-  for (const image of select(parsed, 'img')) addImage(image, page, photos);
+  for (const image of selectSome(parsed, 'img', mostInNoscript)) addImage(image, page, photos);
 }
 
 function addLink(link: Element, page: PhotoPage, photos: PhotoSet): void {
-  const sources = sourcesOfLink(link, page.base).filter((source) => !namesNoPhoto(source.address, link));
-  if (sources.length > 0 && select(link, 'img').length === 0)
+  const sources = sourcesOfLink(link, page.base, page.slices).filter((source) => !namesNoPhoto(source.address, link));
+  if (sources.length > 0 && selectSome(link, 'img', 1).length === 0)
     photos.add(sources, 'visible', attribute(link, 'title') ?? '');
 }
 
@@ -124,14 +130,14 @@ function addBackground(element: Element, page: PhotoPage, photos: PhotoSet): voi
     )
       photos.add([{ address, width: null, height: null }], 'visible', attribute(element, 'aria-label') ?? '');
   }
-  for (const name of attributeNames(element)) {
+  for (const name of namesOf(element, page.slices)) {
     if (!name.startsWith('data-') && !name.startsWith(':')) continue;
     addJson(element, name, page, photos);
     if (
       /^data-(zoom|large|full|src|original|hi-?res|big)/i.test(name) &&
       galleryName.test(`${attribute(element, 'class') ?? ''} ${name}`)
     ) {
-      const sources = fromAttribute(name, attribute(element, name) ?? '', page.base).filter(
+      const sources = fromAttribute(name, longValue(element, name, page.slices), page.base).filter(
         (one) => !namesNoPhoto(one.address, element),
       );
       if (sources.length > 0 && !linksElsewhere(element, page)) photos.add(sources, 'visible', '');
@@ -143,14 +149,8 @@ const maxJsonLength = 200_000;
 
 function addJson(element: Element, name: string, page: PhotoPage, photos: PhotoSet): void {
   if (!name.startsWith('data-') && !name.startsWith(':')) return;
-  const value = attribute(element, name) ?? '';
-  if (
-    value.length < 12 ||
-    value.length > maxJsonLength ||
-    !/^\s*[[{]/.test(value) ||
-    !/\.(jpe?g|png|webp|avif)/i.test(value)
-  )
-    return;
+  const value = longValue(element, name, page.slices, maxJsonLength);
+  if (value.length < 12 || !/^\s*[[{]/.test(value) || !/\.(jpe?g|png|webp|avif)/i.test(value)) return;
   if (
     !galleryName.test(
       `${name} ${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${tagOf(element)}`,

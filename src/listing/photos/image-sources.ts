@@ -1,5 +1,6 @@
 import { webAddress } from '../page/address';
-import { attribute, attributeNames, isElement, parentElement, property, select, tagOf } from '../page/dom';
+import { attribute, attributeNames, isElement, parentElement, property, selectSome, tagOf } from '../page/dom';
+import type { Slices } from '../page/slices';
 import { type JsonValue, readTolerantJson } from '../structured/tolerant-json';
 import { isPlaceholder } from './not-photo';
 import type { PhotoSource } from './photo-set';
@@ -21,9 +22,27 @@ const naturalSize = (element: Element): { width: number | null; height: number |
   height: wholeNumber(String(property<number | undefined>(element, 'naturalHeight') ?? '')),
 });
 
+/** Most attributes of one element that are gone through. */
+const maxNames = 60;
+const maxValue = 100_000;
+const maxCandidates = 100;
+
+/** Names of an element's attributes, as many as one element and the whole reading may cost. */
+export const namesOf = (element: Element, slices: Slices): string[] => {
+  const names = attributeNames(element);
+  return names.slice(0, slices.takeOf(element, '', 'attributes', names.length, maxNames));
+};
+
+/** A value that may be long: data or a list of addresses. Empty where it is beyond all use: half of it would lie. */
+export function longValue(element: Element, name: string, slices: Slices, most = maxValue): string {
+  const value = attribute(element, name, Number.POSITIVE_INFINITY) ?? '';
+  const kept = value.length > most ? 0 : value.length;
+  return slices.takeOf(element, name, 'characters', value.length, kept) < value.length ? '' : value;
+}
+
 /** Sources of a `srcset`; a density counts times the width that the image is shown at. */
 function fromSrcset(value: string, base: string, shownWidth: number | null): PhotoSource[] {
-  return parseSrcset(value).flatMap(({ address, width, density }) => {
+  return parseSrcset(value, maxCandidates).flatMap(({ address, width, density }) => {
     const absolute = webAddress(address, base);
     if (absolute === null || isPlaceholder(absolute)) return [];
     const known = width ?? (density !== null && shownWidth !== null ? Math.round(density * shownWidth) : null);
@@ -32,7 +51,7 @@ function fromSrcset(value: string, base: string, shownWidth: number | null): Pho
 }
 
 /** All that one image element, its `picture`, its link and its data attributes offer as addresses. */
-export function sourcesOfImage(image: Element, base: string): PhotoSource[] {
+export function sourcesOfImage(image: Element, base: string, slices: Slices): PhotoSource[] {
   const found: PhotoSource[] = [];
   const shownWidth = wholeNumber(attribute(image, 'width'));
   const natural = naturalSize(image);
@@ -40,34 +59,35 @@ export function sourcesOfImage(image: Element, base: string): PhotoSource[] {
     const absolute = webAddress(address, base);
     if (absolute !== null && !isPlaceholder(absolute)) found.push({ address: absolute, ...size });
   };
-  for (const name of attributeNames(image).slice(0, 60)) {
-    const value = attribute(image, name) ?? '';
+  for (const name of namesOf(image, slices)) {
+    if (name !== 'srcset' && name !== 'longdesc' && !name.startsWith('data-')) continue;
+    const value = longValue(image, name, slices);
     if (name === 'srcset' || (name.startsWith('data-') && name.endsWith('srcset')))
       found.push(...fromSrcset(value, base, shownWidth));
-    else if (name.startsWith('data-') || name === 'longdesc') found.push(...fromAttribute(name, value, base));
+    else found.push(...fromAttribute(name, value, base));
   }
   // After the attributes, which hold the larger picture where nothing tells the sizes.
   add(attribute(image, 'src'), natural);
   const parent = parentElement(image);
   if (parent && tagOf(parent) === 'picture')
-    for (const source of select(parent, 'source'))
+    for (const source of selectSome(parent, 'source', 20))
       for (const name of ['srcset', 'data-srcset', 'data-lazy-srcset'])
-        found.push(...fromSrcset(attribute(source, name) ?? '', base, shownWidth));
-  found.push(...fromLink(image, base));
+        found.push(...fromSrcset(longValue(source, name, slices), base, shownWidth));
+  found.push(...fromLink(image, base, slices));
   return found;
 }
 
 /** A link around the image to an image file, and its zoom attributes. */
-function fromLink(image: Element, base: string): PhotoSource[] {
+function fromLink(image: Element, base: string, slices: Slices): PhotoSource[] {
   let step = parentElement(image);
   for (let level = 0; level < 4 && step; level += 1) {
-    if (isElement(step) && tagOf(step) === 'a') return sourcesOfLink(step, base);
+    if (isElement(step) && tagOf(step) === 'a') return sourcesOfLink(step, base, slices);
     step = parentElement(step);
   }
   return [];
 }
 
-export function sourcesOfLink(link: Element, base: string): PhotoSource[] {
+export function sourcesOfLink(link: Element, base: string, slices: Slices): PhotoSource[] {
   const href = webAddress(attribute(link, 'href'), base);
   const own = href !== null && imageFile.test(href) ? [{ address: href, width: null, height: null }] : [];
   const size = {
@@ -77,8 +97,8 @@ export function sourcesOfLink(link: Element, base: string): PhotoSource[] {
   const sized = own.map((source) => ({ ...source, width: size.width, zoom: true }));
   return [
     ...sized,
-    ...attributeNames(link).flatMap((name) =>
-      name.startsWith('data-') ? fromAttribute(name, attribute(link, name) ?? '', base) : [],
+    ...namesOf(link, slices).flatMap((name) =>
+      name.startsWith('data-') ? fromAttribute(name, longValue(link, name, slices), base) : [],
     ),
   ];
 }
@@ -86,7 +106,7 @@ export function sourcesOfLink(link: Element, base: string): PhotoSource[] {
 /** Addresses of one photo in a data attribute: plain, a srcset, or JSON of sizes, which is parsed and never run. */
 export function fromAttribute(name: string, value: string, base: string): PhotoSource[] {
   const text = value.trim();
-  if (text.length < 5 || text.length > 100_000) return [];
+  if (text.length < 5 || text.length > maxValue) return [];
   if (text.startsWith('{') || text.startsWith('[')) return addressesInJson(text, base).sizes;
   if (!sourceAttribute.test(name) || notSourceAttribute.test(name)) return [];
   if (/\s\d+(\.\d+)?[wx](,|$)/.test(text)) return fromSrcset(text, base, null);

@@ -16,10 +16,10 @@ const float = /^-?(?:\d+(?:\.\d+)?|\.\d+)(?:[eE][-+]?\d+)?$/;
  * Parses a `srcset`. Source: HTML Standard 4.8.4.4.4, "Parsing a srcset attribute". Candidates with descriptors that
  * the standard refuses are left out, as browsers do.
  */
-export function parseSrcset(input: string): SourceCandidate[] {
+export function parseSrcset(input: string, most = Number.POSITIVE_INFINITY): SourceCandidate[] {
   const candidates: SourceCandidate[] = [];
   let at = 0;
-  while (at < input.length) {
+  while (at < input.length && candidates.length < most) {
     while (at < input.length && (space.test(input[at] as string) || input[at] === ',')) at += 1;
     if (at >= input.length) break;
     const start = at;

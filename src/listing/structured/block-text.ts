@@ -17,14 +17,22 @@ export const silentTags: ReadonlySet<string> = new Set(
 );
 
 const maxNodes = 5_000;
+const maxLength = 40_000;
+
+/** How many nodes may still be gone through for all texts together: elements inside each other hold the same ones. */
+export interface TextBudget {
+  nodes: number;
+}
 
 /** Text under an element with its blocks and breaks as new lines, scripts and styles left out. */
-export function blockText(element: Element): string {
+export function blockText(element: Element, budget: TextBudget): string {
   const parts: string[] = [];
   let node: Node | null = element;
   let seen = 0;
-  while (node && seen < maxNodes) {
+  let length = 0;
+  while (node && seen < maxNodes && length < maxLength && budget.nodes > 0) {
     seen += 1;
+    budget.nodes -= 1;
     let down = true;
     if (isElement(node)) {
       const tag = tagOf(node);
@@ -32,7 +40,8 @@ export function blockText(element: Element): string {
       if (tag === 'br' || blockTags.has(tag)) parts.push('\n');
       else if (tag === 'td' || tag === 'th') parts.push(' ');
     } else if (nodeType(node) === 3) {
-      const text = property<string>(node, 'data');
+      const text = property<string>(node, 'data').slice(0, maxLength);
+      length += text.length;
       const parent = parentNode(node);
       parts.push(isElement(parent) && tagOf(parent) === 'pre' ? text : text.replace(/\s+/g, ' '));
     }

@@ -37,8 +37,12 @@ const vocabulary = /^(?:https?:\/\/(?:www\.)?schema\.org[/#]?|schema:)/i;
 /** "http://schema.org/Product", "schema:Product" and "Product" name the same. Other vocabularies keep their address. */
 export const shortName = (name: string): string => name.trim().replace(vocabulary, '').replace(/^#/, '');
 
+/** A piece has no more of anything; data that lists thousands of brands or offers says nothing by it. */
+const mostValues = 200;
+
+/** At most two hundred values of each property. */
 export const valuesOf = (item: Item, ...names: string[]): ItemValue[] =>
-  names.flatMap((name) => item.properties.get(name.toLowerCase()) ?? []);
+  names.flatMap((name) => item.properties.get(name.toLowerCase())?.slice(0, mostValues) ?? []);
 
 export const itemsOf = (item: Item, ...names: string[]): Item[] => valuesOf(item, ...names).filter(isItem);
 

@@ -9,6 +9,10 @@ import { type JsonValue, readTolerantJson } from './tolerant-json';
 const repairLimit = 1_000_000;
 const maxDepth = 64;
 const maxNodes = 50_000;
+const mostTypes = 20;
+/** Most characters of one script, which is parsed in one go, and of all scripts together. */
+const mostInOne = 8_000_000;
+const mostInAll = 16_000_000;
 
 export interface JsonLdRead {
   /** Every thing described, roots and what they hold, in order of appearance. */
@@ -41,13 +45,19 @@ export function parseJsonLd(text: string): ParsedScript | null {
 export async function readJsonLd(roots: readonly ParentNode[], slices: Slices): Promise<JsonLdRead> {
   const read: JsonLdRead = { items: [], problems: [] };
   const scripts = roots.flatMap((root) => select(root, 'script[type*="ld+json" i]'));
-  const budget = { nodes: maxNodes };
+  const budget = { nodes: maxNodes, characters: mostInAll };
   for (const [index, script] of scripts.entries()) {
     if (!/^\s*application\/ld\+json\b/i.test(attribute(script, 'type') ?? '')) continue;
     await slices.rest();
     const where = `json-ld ${index + 1}`;
     const text = textContent(script);
     if (text.trim() === '') continue;
+    // Half a script is no data: one beyond the limit is left whole.
+    budget.characters -= text.length;
+    if (text.length > mostInOne || budget.characters < 0) {
+      read.problems.push(cutProblem(where, 'nodes'));
+      continue;
+    }
     const parsed = parseJsonLd(text);
     if (parsed) {
       const cut = await gatherItems(parsed, where, read.items, budget, slices);
@@ -149,6 +159,7 @@ function openObject(
   if (typeof id === 'string' && id.trim() !== '') item.id = id.trim();
   const types = own('@type') ?? own('type');
   item.types = (Array.isArray(types) ? types : [types])
+    .slice(0, mostTypes)
     .filter((type): type is string => typeof type === 'string')
     .map(shortName);
   items.push(item);

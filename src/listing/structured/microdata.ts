@@ -1,9 +1,24 @@
-import { attribute, closest, hasAttribute, isElement, nextNode, pathOf, property, select, tagOf } from '../page/dom';
+import {
+  attribute,
+  closest,
+  hasAttribute,
+  isElement,
+  nextNode,
+  pathOf,
+  property,
+  select,
+  selectSome,
+  tagOf,
+} from '../page/dom';
 import type { Slices } from '../page/slices';
-import { blockText } from './block-text';
+import { blockText, type TextBudget } from './block-text';
 import { addValue, type Item, newItem, shortName } from './item';
 
 const maxElements = 20_000;
+/** Nodes gone through for the texts of all values of one notation. */
+export const textNodes = 200_000;
+/** No value of data is longer: see `plainText`. */
+export const maxValue = 40_000;
 
 /** Attribute that holds the value, by element. Source: HTML Standard 5.2.4, "Values". */
 const addressAttribute: Record<string, string> = {
@@ -26,15 +41,15 @@ const splitTokens = (text: string | null): string[] => (text ?? '').split(/\s+/)
  * The value of a property's element. The standard reads `content` on `meta` only; shops set it on any element and search
  * engines accept it there, so it is read first everywhere.
  */
-export function elementValue(element: Element): string {
-  const content = attribute(element, 'content');
+export function elementValue(element: Element, budget: TextBudget): string {
+  const content = attribute(element, 'content', maxValue);
   if (content !== null) return content;
   const tag = tagOf(element);
   const address = addressAttribute[tag];
   if (address !== undefined) return attribute(element, address) ?? misplacedAddress(element) ?? '';
-  if (tag === 'data' || tag === 'meter') return attribute(element, 'value') ?? blockText(element);
-  if (tag === 'time') return attribute(element, 'datetime') ?? blockText(element);
-  return blockText(element);
+  if (tag === 'data' || tag === 'meter') return attribute(element, 'value', maxValue) ?? blockText(element, budget);
+  if (tag === 'time') return attribute(element, 'datetime') ?? blockText(element, budget);
+  return blockText(element, budget);
 }
 
 /** Where pages put the address instead: a script's attribute, or the other of `src` and `href`. */
@@ -43,15 +58,19 @@ const misplacedAddress = (element: Element): string | null =>
 
 /** Reads microdata under a root. Source: HTML Standard 5.2.5, with properties in tree order and a guard against cycles. */
 export async function readMicrodata(root: ParentNode, slices: Slices): Promise<Item[]> {
-  const scopes = select(root, '[itemscope]').slice(0, maxElements);
+  const scopes = selectSome(root, '[itemscope]', maxElements);
   if (scopes.length === 0) return [];
   const items = new Map<Element, Item>();
-  for (const scope of scopes) items.set(scope, itemOf(scope));
+  for (const scope of scopes) {
+    if (slices.due) await slices.rest();
+    items.set(scope, itemOf(scope));
+  }
   // Shops that change notation leave `property` behind in an item; a bare name there is meant as `itemprop`.
-  const propertyElements = select(root, '[itemprop], meta[property]:not([property*=":"])').slice(0, maxElements);
+  const propertyElements = selectSome(root, '[itemprop], meta[property]:not([property*=":"])', maxElements);
+  const budget: TextBudget = { nodes: textNodes };
   const referenced = referencedProperties(root, scopes);
   for (const [index, element] of propertyElements.entries()) {
-    if ((index & 63) === 0 && slices.due) await slices.rest();
+    if ((index & 7) === 0 && slices.due) await slices.rest();
     if (!hasAttribute(element, 'itemprop') && closest(element, (step) => hasAttribute(step, 'typeof'), false)) continue;
     const holders = new Set<Element>(referenced.get(element) ?? []);
     const near = closest(element, (step) => hasAttribute(step, 'itemscope'), false);
@@ -61,7 +80,7 @@ export async function readMicrodata(root: ParentNode, slices: Slices): Promise<I
       const item = items.get(holder);
       if (!item || (inner && reaches(inner, item))) continue;
       for (const name of splitTokens(attribute(element, 'itemprop') ?? attribute(element, 'property')))
-        addValue(item, shortName(name), inner ?? elementValue(element));
+        addValue(item, shortName(name), inner ?? elementValue(element, budget));
     }
   }
   return [...items.values()];
@@ -77,29 +96,39 @@ function itemOf(scope: Element): Item {
 
 /** Whether following an item's values upwards from `target` would come back to `item`: adding it would close a cycle. */
 function reaches(item: Item, target: Item): boolean {
-  const seen = new Set<Item>();
-  for (let step: Item | undefined = target; step && !seen.has(step); step = step.holder?.item) {
-    if (step === item) return true;
-    seen.add(step);
+  let steps = 0;
+  for (let step: Item | undefined = target; step; step = step.holder?.item) {
+    steps += 1;
+    if (step === item || steps > mostHolders) return true;
   }
   return false;
 }
 
+/** Things inside things inside things: a longer chain is taken for a cycle. */
+const mostHolders = 256;
+
 /** For each property element that an `itemref` reaches, the scopes that refer to it. */
 function referencedProperties(root: ParentNode, scopes: readonly Element[]): Map<Element, Element[]> {
   const found = new Map<Element, Element[]>();
+  const referring = scopes.filter((scope) => hasAttribute(scope, 'itemref'));
+  if (referring.length === 0) return found;
+  const byId = new Map<string, Element>();
+  for (const element of select(root, '[id]').reverse()) byId.set(attribute(element, 'id') ?? '', element);
   let budget = maxElements;
-  for (const scope of scopes) {
-    const ids = splitTokens(attribute(scope, 'itemref')).slice(0, 50);
-    if (ids.length === 0) continue;
-    const targets = select(root, '[id]').filter((element) => ids.includes(attribute(element, 'id') ?? ''));
-    for (const target of targets) {
-      let node: Node | null = target;
-      while (node && budget > 0) {
+  for (const scope of referring) {
+    const ids = new Set(splitTokens(attribute(scope, 'itemref')).slice(0, 50));
+    for (const id of ids) {
+      const target = byId.get(id);
+      let node: Node | null = target ?? null;
+      while (target && node && budget > 0) {
         budget -= 1;
         let skip = false;
         if (isElement(node)) {
-          if (hasAttribute(node, 'itemprop')) found.set(node, [...(found.get(node) ?? []), scope]);
+          if (hasAttribute(node, 'itemprop')) {
+            const referrers = found.get(node);
+            if (referrers) referrers.push(scope);
+            else found.set(node, [scope]);
+          }
           skip = hasAttribute(node, 'itemscope') || property<Element>(node, 'localName') === undefined;
         }
         node = nextNode(node, target, skip);

@@ -1,20 +1,23 @@
-import { attribute, select } from '../page/dom';
+import { attribute, selectSome } from '../page/dom';
 
 /** What a page's head says of itself, by name in small letters ("og:title", "description"), in order. */
 export type HeadTags = Map<string, string[]>;
 
 const maxTags = 500;
+const maxLength = 20_000;
 
 /** Reads `<meta>` under `property`, `name` or `itemprop` alike, since pages mix them up; empty values are left out. */
 export function readHeadTags(document: Document): HeadTags {
   const tags: HeadTags = new Map();
-  for (const element of select(document, 'meta[content]').slice(0, maxTags)) {
-    const value = (attribute(element, 'content') ?? '').trim().slice(0, 20_000);
+  for (const element of selectSome(document, 'meta[content]', maxTags)) {
+    const value = (attribute(element, 'content', maxLength) ?? '').trim();
     if (value === '') continue;
     for (const source of ['property', 'name']) {
       const name = attribute(element, source)?.trim().toLowerCase();
       if (!name) continue;
-      tags.set(name, [...(tags.get(name) ?? []), value]);
+      const known = tags.get(name);
+      if (known) known.push(value);
+      else tags.set(name, [value]);
       break;
     }
   }

@@ -1,7 +1,7 @@
-import { attribute, closest, hasAttribute, pathOf, select } from '../page/dom';
+import { attribute, closest, hasAttribute, pathOf, selectSome } from '../page/dom';
 import type { Slices } from '../page/slices';
 import { addValue, type Item, newItem, shortName } from './item';
-import { elementValue } from './microdata';
+import { elementValue, maxValue, textNodes } from './microdata';
 
 const maxElements = 20_000;
 
@@ -42,35 +42,42 @@ const namesSubject = (element: Element): boolean =>
 
 /** Reads RDFa Lite 1.1 (`vocab`, `typeof`, `property`, `resource`, `prefix`) under a root. Source: W3C rdfa-lite 2015. */
 export async function readRdfa(root: ParentNode, slices: Slices): Promise<Item[]> {
-  const subjects = select(root, '[typeof], [about], [resource]').slice(0, maxElements).filter(namesSubject);
+  const subjects = selectSome(root, '[typeof], [about], [resource]', maxElements).filter(namesSubject);
   if (!subjects.some((element) => hasAttribute(element, 'typeof'))) return [];
   const items = new Map<Element, Item>();
+  const budget = { nodes: textNodes };
   for (const element of subjects) {
+    if (slices.due) await slices.rest();
     const item = newItem('rdfa', pathOf(element));
     item.types = splitTokens(attribute(element, 'typeof')).map((type) => shortName(resolveTerm(type, element) ?? type));
     item.id = attribute(element, 'about') ?? attribute(element, 'resource');
     item.element = element;
     items.set(element, item);
   }
-  for (const [index, element] of select(root, '[property]').slice(0, maxElements).entries()) {
-    if ((index & 63) === 0 && slices.due) await slices.rest();
+  for (const [index, element] of selectSome(root, '[property]', maxElements).entries()) {
+    if ((index & 7) === 0 && slices.due) await slices.rest();
     const holder = closest(element, (step) => items.has(step), hasAttribute(element, 'about'));
     const item = holder && items.get(holder);
     if (!item) continue;
     const inner = hasAttribute(element, 'typeof') ? items.get(element) : undefined;
-    const value = inner ?? attribute(element, 'content') ?? attribute(element, 'resource') ?? elementValue(element);
+    const value =
+      inner ??
+      attribute(element, 'content', maxValue) ??
+      attribute(element, 'resource') ??
+      elementValue(element, budget);
     for (const term of splitTokens(attribute(element, 'property'))) {
       const address = resolveTerm(term, element);
       if (address !== null) addValue(item, shortName(address), value);
     }
   }
-  chainRelations(items);
+  await chainRelations(items, slices);
   return [...items.values()];
 }
 
 /** `rel` around a thing names it as a property of the thing outside ("chaining" of full RDFa, which examples use). */
-function chainRelations(items: Map<Element, Item>): void {
+async function chainRelations(items: Map<Element, Item>, slices: Slices): Promise<void> {
   for (const [element, item] of items) {
+    if (slices.due) await slices.rest();
     if (hasAttribute(element, 'property')) continue;
     const relation = closest(element, (step) => hasAttribute(step, 'rel') || items.has(step), false);
     if (!relation || items.has(relation)) continue;

@@ -2,6 +2,7 @@ import type { PriceHints } from '../../text/currency';
 import { withoutEnd } from '../../text/ends';
 import { samePage, webAddress } from '../page/address';
 import { wordLikeness } from '../page/area';
+import type { Slices } from '../page/slices';
 import type { Price } from '../types';
 import { offerPrices } from './data-price';
 import { hasType, type Item, itemsOf, textOf, textsOf } from './item';
@@ -125,9 +126,19 @@ function isStale(
 }
 
 /** Picks the product that the page is about. Products that only stand in a list win only by address or heading. */
-export function chooseProduct(items: readonly Item[], facts: PageFacts, hints: PriceHints): Chosen {
+export async function chooseProduct(
+  items: readonly Item[],
+  facts: PageFacts,
+  hints: PriceHints,
+  slices: Slices,
+): Promise<Chosen> {
   const products = distinct(items.filter(isProduct));
-  const rated = products.map((product) => rate(product, facts, hints)).sort((a, b) => b.score - a.score);
+  const rated: Choice[] = [];
+  for (const product of products) {
+    if (slices.due) await slices.rest();
+    rated.push(rate(product, facts, hints));
+  }
+  rated.sort((a, b) => b.score - a.score);
   const [best, second] = rated;
   if (!best) return { choice: null, tie: [], products: 0 };
   if (products.length > 1 && isAside(best.product) && best.score < 2)

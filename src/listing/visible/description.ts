@@ -13,8 +13,11 @@ import { plainLabel, splitLabelled } from './label-words';
 const descriptionName =
   /(^|[\s_-])(item-?|product-?|listing-?|ad-?|article-?)?(description|beschreibung|descrizione|descripcion|beschrijving|omschrijving|setsumei)($|[\s_-])/i;
 const limit = 20_000;
+const maxLabel = 60;
+/** Where the longest run of prose is looked for in one element. */
+const maxSearched = 100_000;
 const words = new Set(labels.words.map(plainLabel));
-const saysDescription = (text: string): boolean => text.length <= 60 && words.has(plainLabel(text));
+const saysDescription = (text: string): boolean => text.length <= maxLabel && words.has(plainLabel(text));
 const isHeading = /^(h[2-6]|dt|summary|legend|strong|b)$/;
 
 /** Description candidates: an element so named, what follows a heading "Description", the longest run of prose, the head. */
@@ -28,12 +31,12 @@ export async function readDescriptions(
   const named = longest(snapshot, area, await namedBlocks(snapshot, area, slices));
   if (named) proposeBlock(snapshot, area, named.index, 0.74, draft);
   await slices.rest();
-  const under = underHeading(snapshot, area);
+  const under = await underHeading(snapshot, area, slices);
   await slices.rest();
   if (under)
     propose(draft.description, under.text.slice(0, limit), { origin: 'visible', where: under.where, confidence: 0.72 });
   if (!named && !under) {
-    const prose = proseRun(snapshot, area);
+    const prose = await proseRun(snapshot, area, slices);
     if (prose)
       propose(draft.description, prose.text.slice(0, limit), {
         origin: 'visible',
@@ -51,7 +54,7 @@ export async function readDescriptions(
 function proposeBlock(snapshot: Snapshot, area: Area, index: number, confidence: number, draft: Draft): void {
   const element = snapshot.elements[index];
   if (!element) return;
-  const text = withoutOwnLabel(visibleText(snapshot, index, { outside: area.outside }));
+  const text = withoutOwnLabel(visibleText(snapshot, index, { outside: area.outside, most: limit * 1.2 }));
   propose(draft.description, text.slice(0, limit), { origin: 'visible', where: pathOf(element.element), confidence });
 }
 
@@ -77,24 +80,32 @@ async function namedBlocks(snapshot: Snapshot, area: Area, slices: Slices): Prom
 function longest(snapshot: Snapshot, area: Area, blocks: number[]): { index: number } | null {
   let best: { index: number; length: number } | null = null;
   for (const index of blocks.slice(0, 20)) {
-    const { length } = visibleText(snapshot, index, { outside: area.outside });
+    const { length } = visibleText(snapshot, index, { outside: area.outside, most: limit });
     if (length >= 15 && (!best || length > best.length)) best = { index, length };
   }
   return best;
 }
 
 /** What stands after a heading that says "Description", up to the next heading of its level. */
-function underHeading(snapshot: Snapshot, area: Area): { text: string; where: string } | null {
+async function underHeading(
+  snapshot: Snapshot,
+  area: Area,
+  slices: Slices,
+): Promise<{ text: string; where: string } | null> {
   const { elements, pieces } = snapshot;
   for (const [index, { tag, element, shown, pieces: own, parent }] of elements.entries()) {
     if (shown !== 'shown' || area.outside[index] === 1 || own[1] - own[0] > 8 || !isHeading.test(tag)) continue;
-    if (!saysDescription(visibleText(snapshot, index))) continue;
+    if (slices.due) await slices.rest();
+    if (!saysDescription(visibleText(snapshot, index, { most: maxLabel }))) continue;
     let holder = parent;
     for (let level = 0; level < 3 && holder > 0; level += 1) {
       const end = elements[holder]?.pieces[1] ?? own[1];
       const stop = nextHeading(snapshot, elements[index]?.end ?? index, elements[holder]?.end ?? index, tag);
       const to = stop === null ? end : (elements[stop]?.pieces[0] ?? end);
-      const text = joinPieces(snapshot, own[1], Math.min(to, pieces.length), { outside: area.outside });
+      const text = joinPieces(snapshot, own[1], Math.min(to, pieces.length), {
+        outside: area.outside,
+        most: limit * 1.2,
+      });
       if (text.length >= 15) return { text, where: `after ${pathOf(element)}` };
       holder = elements[holder]?.parent ?? -1;
     }
@@ -111,10 +122,15 @@ function nextHeading(snapshot: Snapshot, from: number, to: number, tag: string):
 }
 
 /** The run of neighbouring paragraphs under one element that holds the most prose, cut at headings and labelled lines. */
-function proseRun(snapshot: Snapshot, area: Area): { text: string; where: string } | null {
+async function proseRun(
+  snapshot: Snapshot,
+  area: Area,
+  slices: Slices,
+): Promise<{ text: string; where: string } | null> {
   const { elements } = snapshot;
   const holders = new Map<number, number>();
-  for (const piece of snapshot.pieces) {
+  for (const [index, piece] of snapshot.pieces.entries()) {
+    if ((index & 127) === 0 && slices.due) await slices.rest();
     if (piece.shown !== 'shown' || piece.text.length < 25 || area.outside[piece.at] === 1) continue;
     const element = elements[piece.at];
     if (!element || /^(a|button|option|label|h[1-6])$/.test(element.tag)) continue;
@@ -125,7 +141,8 @@ function proseRun(snapshot: Snapshot, area: Area): { text: string; where: string
   for (const [holder] of [...holders].sort((a, b) => b[1] - a[1]).slice(0, 12)) {
     const element = elements[holder];
     if (!element) continue;
-    for (const text of runsOf(visibleText(snapshot, holder, { outside: area.outside })))
+    if (slices.due) await slices.rest();
+    for (const text of runsOf(visibleText(snapshot, holder, { outside: area.outside, most: maxSearched })))
       if (text.length >= 40 && text.length > (best?.text.length ?? 0)) best = { text, where: pathOf(element.element) };
   }
   return best;

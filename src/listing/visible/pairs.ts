@@ -6,6 +6,9 @@ import type { Labelled } from '../types';
 import { splitLabelled } from './label-words';
 
 const maxPairs = 300;
+/** Text of an element that may hold names and values; longer ones are prose. */
+const maxText = 2_000;
+const textOf = (snapshot: Snapshot, index: number): string => visibleText(snapshot, index, { most: maxText });
 const confidence = 0.65;
 const rowTags: ReadonlySet<string> = new Set(['tr', 'li', 'div', 'p', 'span', 'section', 'td', 'dd', 'figcaption']);
 
@@ -42,7 +45,7 @@ export async function findPairs(snapshot: Snapshot, outside: Uint8Array, slices:
     if (tag === 'dt' || tag === 'th') {
       const follower = elements[element.end];
       if (follower && (follower.tag === 'dd' || follower.tag === 'td') && follower.parent === element.parent)
-        add(visibleText(snapshot, index), visibleText(snapshot, element.end), element.end);
+        add(textOf(snapshot, index), textOf(snapshot, element.end), element.end);
     } else if (rowTags.has(tag)) addRow(snapshot, index, add);
     else if (tag === 'a') addProfile(snapshot, index, add);
   }
@@ -74,20 +77,20 @@ const mayBeName: ReadonlySet<string> = new Set([
 function addRow(snapshot: Snapshot, index: number, add: Add): void {
   const children = shownChildren(snapshot, index);
   const [first, second] = children;
-  const name = first === undefined ? '' : visibleText(snapshot, first);
+  const name = first === undefined ? '' : textOf(snapshot, first);
   const firstTag = snapshot.elements[first ?? -1]?.tag ?? '';
   const headed = /^h[2-6]$/.test(firstTag);
   const named = children.length >= 2 && (children.length <= 4 || headed) && mayBeName.has(firstTag);
   if (named && second !== undefined && name !== '' && name.length <= 40 && !/[!?]$|[^.]{13}\.$/.test(name))
-    add(name, visibleText(snapshot, second), second);
+    add(name, textOf(snapshot, second), second);
   const holder = snapshot.elements[index];
   if (children.length === 1 && first !== undefined && holder) {
-    const own = joinPieces(snapshot, holder.pieces[0], snapshot.elements[first]?.pieces[0] ?? 0, {});
+    const own = joinPieces(snapshot, holder.pieces[0], snapshot.elements[first]?.pieces[0] ?? 0, { most: maxText });
     if (own !== '' && own.length <= 40) add(own, name, first);
   }
   if (children.length > 11) return;
-  const text = visibleText(snapshot, index);
-  if (text.length > 2_000) return;
+  const text = textOf(snapshot, index);
+  if (text.length > maxText) return;
   for (const line of text.split('\n').slice(0, 40)) {
     const pair = splitLabelled(line);
     if (pair) add(pair.name, pair.value, index);
@@ -101,6 +104,6 @@ const profilePath =
 function addProfile(snapshot: Snapshot, index: number, add: Add): void {
   const link = snapshot.elements[index];
   if (!link || !profilePath.test(attribute(link.element, 'href') ?? '')) return;
-  const [name = ''] = visibleText(snapshot, index).split('\n');
+  const [name = ''] = textOf(snapshot, index).split('\n');
   if (name.length >= 2 && name.length <= 40) add('seller', name, index);
 }

@@ -2,7 +2,8 @@ import type { PriceHints } from '../../text/currency';
 import { exponentOf } from '../../text/currency';
 import { parsePrices } from '../../text/price';
 import type { Area } from '../page/area';
-import { attribute, pathOf, select } from '../page/dom';
+import { attribute, pathOf, selectSome } from '../page/dom';
+import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { dataPrice } from '../structured/data-price';
 import type { Price } from '../types';
@@ -12,6 +13,7 @@ const valueAttributes = ['data-price', 'data-product-price', 'data-price-amount'
 const currencyAttributes = ['data-currency', 'data-price-currency', 'data-currency-code'];
 
 const confidence = 0.6;
+const maxElements = 60;
 
 /**
  * Prices that only attributes give: a label for screen readers, or a number for scripts. A whole number may count the
@@ -25,8 +27,10 @@ export function findAttributePrices(
 ): SeenPrice[] {
   const found: SeenPrice[] = [];
   const selector = [...valueAttributes.map((name) => `[${name}]`), '[class*="price" i][aria-label]'].join(',');
+  const elements = snapshot.roots.flatMap((root) => selectSome(root, selector, maxElements)).slice(0, maxElements);
+  if (elements.length === 0) return [];
   const inArea = new Map(snapshot.elements.map(({ element }, index) => [element, index]));
-  for (const element of snapshot.roots.flatMap((root) => select(root, selector)).slice(0, 60)) {
+  for (const element of elements) {
     const at = inArea.get(element);
     if (at === undefined || area.outside[at] === 1 || snapshot.elements[at]?.shown === 'hidden') continue;
     const where = pathOf(element);
@@ -61,10 +65,12 @@ function settleCoins(price: Price, text: string, known: readonly Price[]): { pri
 }
 
 /** Whether the page has a place for its price that holds no text: a picture, or content made by style. */
-export function hasWordlessPrice(snapshot: Snapshot, area: Area): boolean {
-  return snapshot.elements.some(({ element, shown, pieces, end }, index) => {
-    if (shown !== 'shown' || area.outside[index] === 1 || end - index > 4) return false;
-    if (!/(^|[\s_-])price($|[\s_-])/i.test(attribute(element, 'class') ?? '')) return false;
-    return snapshot.pieces.slice(pieces[0], pieces[1]).every((piece) => piece.text.trim() === '');
-  });
+export async function hasWordlessPrice(snapshot: Snapshot, area: Area, slices: Slices): Promise<boolean> {
+  for (const [index, { element, shown, pieces, end }] of snapshot.elements.entries()) {
+    if ((index & 127) === 0 && slices.due) await slices.rest();
+    if (shown !== 'shown' || area.outside[index] === 1 || end - index > 4) continue;
+    if (!/(^|[\s_-])price($|[\s_-])/i.test(attribute(element, 'class') ?? '')) continue;
+    if (snapshot.pieces.slice(pieces[0], pieces[1]).every((piece) => piece.text.trim() === '')) return true;
+  }
+  return false;
 }

@@ -23,6 +23,8 @@ const notPriceName =
 const labels = new Set(priceLabels.words.map(plainLabel));
 const maxBlock = 90;
 const maxBlocks = 400;
+/** A block of one long text is prose; a price beyond this in it is not looked for. */
+const maxPriceText = 20_000;
 
 const nameOf = (element: Element): string =>
   ['class', 'id', 'data-testid', 'data-test', 'itemprop', 'data-qa']
@@ -55,7 +57,8 @@ async function priceBlocks(snapshot: Snapshot, outside: Uint8Array, slices: Slic
       const parent = elements[block]?.parent ?? -1;
       const holder = elements[parent];
       if (!holder || outside[parent] === 1 || holder.pieces[1] - holder.pieces[0] > 24) break;
-      if (visibleText(snapshot, parent, { struck: true, assistive: true, outside }).length > maxBlock) break;
+      if (visibleText(snapshot, parent, { struck: true, assistive: true, outside, most: maxBlock }).length > maxBlock)
+        break;
       block = parent;
     }
     blocks.add(block);
@@ -97,7 +100,10 @@ export async function findSeenPrices(
     for (const price of pricesOfBlock(snapshot, block, area.outside, hints, named === 'price')) {
       const distance = Math.abs(element.pieces[0] - headingPiece);
       const near = area.heading < 0 ? 0.02 : distance < 60 ? 0.14 : distance < 300 ? 0.07 : 0;
-      const { length, labelled } = lineOf(price, visibleText(snapshot, block, { outside: area.outside }));
+      const { length, labelled } = lineOf(
+        price,
+        visibleText(snapshot, block, { outside: area.outside, most: maxPriceText }),
+      );
       const line = (length > 60 ? -0.18 : 0) + (labelled ? 0.12 : 0);
       const unsigned = price.caveats.includes('no-currency-sign') && named !== 'price' ? -0.2 : 0;
       const byName = named === 'price' ? 0.2 : named === 'other' ? -0.15 : 0;
@@ -143,7 +149,7 @@ function pricesOfBlock(
   const element = snapshot.elements[block];
   if (!element) return [];
   const [from, to] = element.pieces;
-  const seen = visibleText(snapshot, block, { outside });
+  const seen = visibleText(snapshot, block, { outside, most: maxPriceText });
   const copies = snapshot.pieces
     .slice(from, to)
     .filter((piece) => piece.shown === 'assistive' && !piece.struck && outside[piece.at] !== 1);

@@ -1,6 +1,6 @@
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
-import { wordLikeness } from '../page/area';
+import { maxTitle, wordLikeness } from '../page/area';
 import { pathOf } from '../page/dom';
 import type { Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
@@ -21,16 +21,16 @@ export function readTitles(snapshot: Snapshot, area: Area, tags: HeadTags, pageT
   const site = headTag(tags, 'og:site_name', 'application-name');
   const heading = snapshot.elements[area.heading];
   if (heading) {
-    const words = visibleText(snapshot, area.heading).replace(/\s+/g, (blanks) =>
+    const words = visibleText(snapshot, area.heading, { most: maxTitle }).replace(/\s+/g, (blanks) =>
       blanks.includes('\n') ? ' ' : blanks,
     );
-    propose(draft.title, words, {
+    propose(draft.title, words.slice(0, maxTitle), {
       origin: 'visible',
       where: pathOf(heading.element),
       confidence: heading.tag === 'h1' ? 0.82 : 0.6,
     });
   }
-  const graph = headTag(tags, 'og:title', 'twitter:title');
+  const graph = headTag(tags, 'og:title', 'twitter:title')?.slice(0, maxTitle);
   if (graph)
     propose(draft.title, titleWithoutSite(graph, site), { origin: 'open-graph', where: 'og:title', confidence: 0.7 });
   if (pageTitle)
