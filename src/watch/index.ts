@@ -8,7 +8,7 @@ export {
 } from './dossier';
 export { listingKey } from './listing-key';
 export type { Loss, Mark } from './loss';
-export { latestFirst, type ReadableRow, type WatchRow } from './rows';
+export { type ReadableRow, rowOf, type WatchRow } from './rows';
 export type { Change } from './store';
 export {
   type Imported,

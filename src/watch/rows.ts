@@ -1,4 +1,6 @@
 import * as z from 'zod';
+import { type CaseHead, headOf } from '../case';
+import { findingSchema, reasonSchema } from '../check/types';
 import { priceSchema, webAddressSchema } from '../listing/types';
 import { problemSchema } from '../problem';
 import { listingKey } from './listing-key';
@@ -8,6 +10,18 @@ import { momentSchema, statusSchema } from './types';
 /** Written beside the rows. It grows when a row holds something else or the rule of `listingKey` changes. */
 export const rowsFormat = 1;
 
+/** The head of a case as far as a row shows it: its first line that has something to tell. */
+const headSchema = z.strictObject({
+  against: z.array(findingSchema),
+  open: z.array(findingSchema),
+  notLookedAt: z.strictObject({
+    photos: z.array(z.number()),
+    failed: z.array(z.string()),
+    withoutFile: z.string().nullable(),
+    reasons: z.array(reasonSchema),
+  }),
+});
+
 const readableRowSchema = z.strictObject({
   state: z.literal('readable'),
   id: z.string(),
@@ -16,7 +30,7 @@ const readableRowSchema = z.strictObject({
   title: z.string(),
   address: webAddressSchema,
   price: priceSchema.nullable(),
-  counts: z.strictObject({ contradictions: z.number(), doubts: z.number(), gaps: z.number() }),
+  head: headSchema,
   status: statusSchema,
   hasNote: z.boolean(),
   otherNotes: z.number(),
@@ -50,7 +64,6 @@ export function rowOf(raw: unknown): WatchRow {
     return { state: opened.state, id: String(id), key: '', title: named, problem: opened.problem };
   }
   const { id, title, case: kase, status, note, otherNotes, savedAt, changedAt, removedAt } = opened.record;
-  const { contradictions, doubts, gaps } = kase.summary;
   return {
     state: 'readable',
     id,
@@ -58,13 +71,25 @@ export function rowOf(raw: unknown): WatchRow {
     title,
     address: kase.listing.url,
     price: kase.listing.price[0]?.value ?? null,
-    counts: { contradictions, doubts, gaps },
+    head: firstOf(headOf(kase)),
     status,
     hasNote: note !== '',
     otherNotes: otherNotes.length,
     savedAt,
     changedAt,
     removedAt,
+  };
+}
+
+/** What speaks against a piece comes first; of a case that holds nothing, what was not looked at. */
+function firstOf({ against, open, notLookedAt }: CaseHead): CaseHead {
+  const isSilent = against.length === 0 && open.length === 0;
+  return {
+    against: against.slice(0, 1),
+    open: against.length === 0 ? open.slice(0, 1) : [],
+    notLookedAt: isSilent
+      ? { ...notLookedAt, reasons: notLookedAt.reasons.slice(0, 1) }
+      : { photos: [], failed: [], withoutFile: null, reasons: [] },
   };
 }
 

@@ -1,12 +1,11 @@
-import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import type { Result } from '../../problem';
+import { useCallback, useEffect, useErrorBoundary, useRef, useState } from 'preact/hooks';
+import { fail, type Result } from '../../problem';
 import { type WatchRecord, type WatchRow, webLink } from '../../watch';
 import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
 import { CaseView } from '../parts/CaseView';
 import { ProblemNote } from '../parts/ProblemNote';
-import { Counts } from './CaseRow';
 import { EarlierLooks, pictureOfLine } from './EarlierLooks';
 import { NoteField } from './NoteField';
 import { OtherNotes } from './OtherNotes';
@@ -24,6 +23,7 @@ interface Props {
 
 /** One saved case, opened in the place of the list: what the buyer wrote, and everything that was found. */
 export function CasePage({ id, row, act, look, onRemove }: Props) {
+  const [broken] = useErrorBoundary();
   const [read, setRead] = useState<Result<WatchRecord> | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   const changedAt = row?.state === 'readable' ? row.changedAt : null;
@@ -48,15 +48,16 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
   );
   if (read === null) return null;
   const back = <a href={`#watch&row=${encodeURIComponent(id)}`}>{strings.watch.back}</a>;
-  if (!read.ok) {
+  const shown = broken ? fail(notShown) : read;
+  if (!shown.ok) {
     return (
       <>
         <p>{back}</p>
-        <ProblemNote problem={read.problem} />
+        <ProblemNote problem={shown.problem} />
       </>
     );
   }
-  const record = read.value;
+  const record = shown.value;
   const { case: kase, pictures, title } = record;
   const face = pictures.find(({ lineId }) => lineId === null);
   const price = kase.listing.price[0];
@@ -73,9 +74,6 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
           </h2>
           <p class="muted">{facts.filter(Boolean).join(' · ')}</p>
         </div>
-        <p class="case-counts">
-          <Counts counts={kase.summary} />
-        </p>
       </header>
       <div class="case-actions">
         <StatusChoice
@@ -103,3 +101,11 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
     </article>
   );
 }
+
+/** A case from a file may hold what its form allows and no sentence can be made of: the page around it stands. */
+const notShown = {
+  code: 'case-not-shown',
+  where: 'watch list',
+  what: 'this case holds something that cannot be shown',
+  remedy: 'It is kept as it is; export still carries it.',
+};

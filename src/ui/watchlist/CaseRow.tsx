@@ -1,9 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type ReadableRow, type WatchStatus, webLink } from '../../watch';
-import { strings } from '../../words';
+import { sayHead, strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
-import { Kind } from '../parts/Kind';
 import { StatusChoice } from './StatusChoice';
 
 interface Props {
@@ -25,6 +24,7 @@ export function CaseRow({ row, readFace, onStatus, onRemove }: Props) {
     };
   }, [id, readFace]);
   const link = webLink(row.address);
+  const foremost = foremostOf(row);
   const facts = [
     price && priceWords(price),
     strings.watch.saved(dayWords(savedAt)),
@@ -42,9 +42,11 @@ export function CaseRow({ row, readFace, onStatus, onRemove }: Props) {
         </h2>
         <p class="muted">{facts.filter(Boolean).join(' · ')}</p>
       </div>
-      <p class="case-counts">
-        <Counts counts={row.counts} />
-      </p>
+      {foremost && (
+        <p class="case-foremost" title={foremost.sentences.join(' ')}>
+          <span class="muted">{foremost.name}:</span> {foremost.sentences.join(' ')}
+        </p>
+      )}
       <div class="case-actions">
         <StatusChoice status={status} title={title} onStatus={onStatus} />
         {link && (
@@ -61,11 +63,11 @@ export function CaseRow({ row, readFace, onStatus, onRemove }: Props) {
   );
 }
 
-/** What speaks against a case and what is open. What agrees is not counted: it would read as passed. */
-export const Counts = ({ counts: { contradictions, doubts, gaps } }: { counts: ReadableRow['counts'] }) => (
-  <>
-    {contradictions > 0 && <Kind kind="contradiction" number={contradictions} />}
-    {doubts > 0 && <Kind kind="doubt" number={doubts} />}
-    {gaps > 0 && <Kind kind="gap" number={gaps} />}
-  </>
-);
+/** The first line of the head that holds something. A finding from a file may lack what its sentence needs: no line then. */
+function foremostOf({ head }: ReadableRow) {
+  try {
+    return sayHead(head, 1).find(({ holds }) => holds);
+  } catch {
+    return undefined;
+  }
+}

@@ -5,8 +5,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { buildCase, type Case } from '../../../src/case';
 import { DossierDocument } from '../../../src/ui/dossier/DossierDocument';
 import { CaseView } from '../../../src/ui/parts/CaseView';
-import { WatchRowCard } from '../../../src/ui/watchlist/WatchRowCard';
-import { dossierOf, type WatchRecord } from '../../../src/watch';
+import { CaseRow } from '../../../src/ui/watchlist/CaseRow';
+import { dossierOf, type ReadableRow, rowOf, type WatchRecord } from '../../../src/watch';
 import { inputOf, truthRows } from '../../reference/cases/truth-case';
 
 const room = document.createElement('div');
@@ -27,37 +27,23 @@ const built = (file: 'sound' | 'misdescribed', at = 0) => {
 const sound = built('sound');
 const wrong = built('misdescribed');
 const recordOf = (kase: Case): WatchRecord => ({
-  version: 1,
+  version: 2,
   id: 'case-1',
-  key: kase.listing.url,
   title: 'A bag',
   savedAt: '2026-03-01T10:05:00.000Z',
   changedAt: '2026-03-01T10:05:00.000Z',
   status: 'watching',
   note: '',
   case: kase,
+  otherNotes: [],
   pictures: [],
+  earlier: [],
   removedAt: null,
 });
 
-const nothing = () => undefined;
 const screens: [name: string, show: (kase: Case) => void][] = [
   ['the panel', (kase) => render(<CaseView kase={kase} pictureOfLine={() => null} />, room)],
   ['the dossier', (kase) => render(<DossierDocument dossier={dossierOf(recordOf(kase))} />, room)],
-  [
-    'the watch list',
-    (kase) =>
-      render(
-        <WatchRowCard
-          record={recordOf(kase)}
-          startOpen={false}
-          onStatus={nothing}
-          onNote={async () => true}
-          onRemove={nothing}
-        />,
-        room,
-      ),
-  ],
 ];
 
 describe.each(screens)('the head in %s', (_name, show) => {
@@ -80,6 +66,40 @@ describe.each(screens)('the head in %s', (_name, show) => {
     const line = (name: string) => room.querySelector(`[data-line="${name}"] dd`)?.textContent ?? '';
     expect(line('against')).toBe('Nothing was found in what was looked at.');
     expect(line('not-looked-at')).toContain('Who made it: no photo can show that.');
+  });
+});
+
+describe('a row of the watch list', () => {
+  const show = (kase: Case) => {
+    const row = rowOf(recordOf(kase)) as ReadableRow;
+    const nothing = () => undefined;
+    render(<CaseRow row={row} readFace={async () => null} onStatus={nothing} onRemove={nothing} />, room);
+  };
+  const foremost = () => room.querySelector('.case-foremost')?.textContent;
+
+  it('says what speaks against the piece, else what is open, and counts nothing', async () => {
+    await act(() => show(wrong));
+    expect(foremost()).toMatch(/^Speaks against: \S+ .*\.$/);
+    await act(() => show(sound));
+    expect(foremost()).toMatch(/^(?:Still open|Not looked at): \S+ .*\.$/);
+    expect(room.textContent).not.toMatch(/\d+ (?:contradiction|doubt|gap|agreement|check)s?\b/);
+  });
+
+  it('stands without the line when a finding from a file lacks what its sentence needs', async () => {
+    const outcomes = wrong.outcomes.map((one) =>
+      one.outcome === 'speaks'
+        ? { ...one, findings: one.findings.map((finding) => ({ ...finding, check: 'price-changed', data: {} })) }
+        : one,
+    );
+    await act(() => show({ ...wrong, outcomes }));
+    expect(room.querySelector('h2')?.textContent).toBe('A bag');
+    expect(foremost()).toBeUndefined();
+  });
+
+  it('says what was not looked at where nothing was found', async () => {
+    await act(() => show({ ...sound, outcomes: [] }));
+    expect(foremost()).toContain('Not looked at: ');
+    expect(foremost()).toContain('Who made it: no photo can show that.');
   });
 });
 

@@ -27,7 +27,7 @@ describe('the watch list', () => {
         title: 'Ondrasse Carryall 30',
         address: 'https://attic-arcade.example/item/7',
         price: null,
-        counts: { contradictions: 0, doubts: 0, gaps: 0 },
+        head: { against: [], open: [], notLookedAt: { photos: [], failed: [], withoutFile: '', reasons: [] } },
         status: 'watching',
         hasNote: false,
         otherNotes: 0,
