@@ -46,7 +46,7 @@ export const evidenceAgrees = defineWritten({
     if (conflicts.length > 0)
       return conflicts.map((conflict): WrittenSpeech => {
         return {
-          kind: conflict.strength === 'hard' ? 'contradiction' : 'doubt',
+          kind: isContradiction(conflict.strength, pieces(conflict.evidence)) ? 'contradiction' : 'doubt',
           key: conflict.evidence.join('+'),
           statement: `${conflict.statement}.`,
           innocent: innocentWords(pieces(conflict.evidence), makerName, reasoning.explanations[0]?.statement),
@@ -59,6 +59,10 @@ export const evidenceAgrees = defineWritten({
     return [{ kind: 'agreement', statement: `${most.statement}.`, evidence: most.evidence }];
   },
 });
+
+/** Two codes on one piece are no contradiction by themselves: one may be that of a repair, or of a part. */
+const isContradiction = (strength: Evidence['strength'], pieces: Evidence[]): boolean =>
+  strength === 'hard' && pieces.some((piece) => groupOf(piece) !== 'code');
 
 function hasOwnCheck(pieces: Evidence[], told: [string, string][], quoted: ReadonlySet<string>): boolean {
   const bases = new Map(pieces.map((piece) => [piece.basis, groupOf(piece)]));

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { evidenceAgrees } from '../../../src/check/evidence-agrees';
 import type { Evidence } from '../../../src/evidence';
 import { periodSpan, type Span, yearSpan } from '../../../src/span';
-import { facts, onlyFinding, said } from './sample';
+import { decoded, facts, onlyFinding, said } from './sample';
 
 describe('evidence-agrees', () => {
   const piece = (
@@ -34,6 +34,24 @@ describe('evidence-agrees', () => {
   it('leaves a claim against a code to its own check', () => {
     const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995))];
     expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['silent']);
+  });
+  it('tells a claim against a code itself when no maker file is there to judge it', () => {
+    const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995), 'soft')];
+    const finding = onlyFinding(evidenceAgrees, facts({ evidence, maker: null }));
+    expect([finding.kind, finding.evidence]).toEqual(['doubt', ['a', 'b']]);
+    expect(finding.innocent).toMatch(/^No maker file reads this code/);
+    const marked = [piece('a', 'mark', 'mark', year(1960)), piece('b', 'code', 'reading', year(1995), 'soft')];
+    expect(onlyFinding(evidenceAgrees, facts({ evidence: marked, maker: null })).kind).toBe('doubt');
+    expect(said(evidenceAgrees, facts({ evidence: marked }))).toEqual(['silent']);
+  });
+  it('doubts two codes that are shown, of which one may be a repair’s, and leaves a quoted one to its own check', () => {
+    const evidence = [piece('d1', 'code:A', 'reading', year(1987)), piece('d2', 'code:B', 'reading', year(1995))];
+    const shown = decoded('A', [], { id: 'd1', from: { kind: 'typed' } });
+    const quoted = decoded('B', [], { id: 'd2', from: { kind: 'claim', claimId: 'c' } });
+    expect(onlyFinding(evidenceAgrees, facts({ evidence, decodings: [shown, { ...shown, id: 'd2' }] })).kind).toBe(
+      'doubt',
+    );
+    expect(said(evidenceAgrees, facts({ evidence, decodings: [shown, quoted] }))).toEqual(['silent']);
   });
   it('contradicts three hard facts that hold in pairs but not together', () => {
     // Spans with a gap: a or b, b or c, a or c.
