@@ -39,10 +39,12 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
   let last: Problem | null = null;
   // Once a larger version was kept back, a smaller one is a stand-in; one that is gone or no photo is no loss.
   let fullSize = true;
-  for (const url of urls) {
+  let largestLeadsOn = false;
+  for (const [index, url] of urls.entries()) {
     const bytes = await fromPage(tabId, url, left());
     if (bytes.ok) return sized(bytes.value, fullSize);
     last = bytes.problem;
+    largestLeadsOn ||= index === 0 && last.code === 'photo-redirected';
     if (last.code === 'photo-late') break;
     // The background asks from the normal profile, whose files would tell of the host: from a private window it does not.
     if (!isPrivateWindow && !sameForAll.has(last.code) && !url.startsWith('blob:')) {
@@ -57,16 +59,21 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
   if (last?.code === 'photo-is-drawing' && !urls.some((url) => url.startsWith('blob:')))
     return fail({ ...last, where: `photo ${photoId}` });
   const captured = await capturePhoto(tabId, photo.urls);
-  if (captured.ok) return captured;
+  if (captured.ok) return largestLeadsOn ? succeed(ledOn(captured.value)) : captured;
   const where = `photo ${photoId}`;
   // What is not on the page says nothing; what kept the picture from being taken does, and can be mended.
   if (last === null || captured.problem.code === 'photo-not-shown')
     return fail({ ...(last ?? captured.problem), where });
-  return fail({ ...captured.problem, where, what: `${last.what}; ${captured.problem.what}` });
+  const what = `${last.what}; ${captured.problem.what}`;
+  // A right to the host mends a picture that was not taken, but not an address that leads on.
+  return fail({ ...captured.problem, where, what, code: largestLeadsOn ? 'photo-redirected' : captured.problem.code });
 }
 
 const sized = (bytes: PhotoBytes, fullSize: boolean): Result<PhotoBytes> =>
   succeed({ ...bytes, came: { ...bytes.came, fullSize } });
+
+const ledOn = (bytes: PhotoBytes): PhotoBytes =>
+  bytes.came.way === 'capture' ? { ...bytes, came: { ...bytes.came, ledOn: true } } : bytes;
 
 /** The addresses of one photo that are asked, largest first, each once. */
 function addressesOf(urls: readonly string[], page: string): string[] {

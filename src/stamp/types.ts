@@ -52,7 +52,8 @@ export const sizePxSchema = z.strictObject({ width: z.number().int().positive(),
 /**
  * How a photo's pixels came: its file, fetched by the page or by the background, or a `capture`, a picture of the page
  * as it shows the photo. `fullSize`: nothing larger of this photo is known. `part`: the page showed only a part of it.
- * `largest`: pixels of the version on the page, where they are known.
+ * `largest`: pixels of the version on the page, where they are known. `ledOn`: its address leads on to another, which is
+ * not followed, so that the right to its host would bring nothing.
  */
 export const cameSchema = z.discriminatedUnion('way', [
   z.strictObject({ way: z.literal('page'), fullSize: z.boolean() }),
@@ -62,6 +63,7 @@ export const cameSchema = z.discriminatedUnion('way', [
     fullSize: z.boolean(),
     part: z.boolean(),
     largest: sizePxSchema.nullable(),
+    ledOn: z.literal(true).optional(),
   }),
 ]);
 export type Came = z.infer<typeof cameSchema>;

@@ -36,11 +36,18 @@ export class Firefox {
     });
   }
 
-  /** Starts it with some hosts granted, since no test can click its toolbar. */
-  static async start(name: string, hosts: string[]): Promise<Firefox> {
+  /** Starts it with some hosts granted, since no test can click its toolbar, and with names that stand for loopback. */
+  static async start(name: string, hosts: string[], localNames: string[] = []): Promise<Firefox> {
     const profile = await mkdtemp(join(tmpdir(), 'tellstamp-firefox-'));
     const uuids = JSON.stringify(JSON.stringify({ [addOnId]: addOnHost }));
-    await writeFile(join(profile, 'user.js'), `user_pref("extensions.webextensions.uuids", ${uuids});\n`);
+    await writeFile(
+      join(profile, 'user.js'),
+      [
+        `user_pref("extensions.webextensions.uuids", ${uuids});`,
+        `user_pref("network.dns.localDomains", ${JSON.stringify(localNames.join(','))});`,
+        '',
+      ].join('\n'),
+    );
     const copy = join(profile, 'add-on');
     await cp(built, copy, { recursive: true });
     const manifest = JSON.parse(await readFile(join(copy, 'manifest.json'), 'utf8'));

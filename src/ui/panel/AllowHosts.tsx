@@ -16,6 +16,12 @@ const mendable = new Set([
   'photo-covered',
 ]);
 
+/** Whether the right to a photo's host would bring it, or bring it larger. */
+function wouldBeMended(read: PhotoRead): boolean {
+  if (read.state === 'unread') return mendable.has(read.problem.code);
+  return !isFullSize(read) && !(read.came?.way === 'capture' && read.came.ledOn);
+}
+
 /**
  * Offers the right to the hosts of photos whose full size the page itself may not fetch, and of frames that hold a
  * part of the listing; after it, the listing is read again.
@@ -25,9 +31,7 @@ export function AllowHosts({ state, onAllowed }: { state: PanelState; onAllowed:
   const [stays, setStays] = useState(false);
   const photos = (listing?.photos ?? []).flatMap((link) => {
     const read = views[link.id]?.read;
-    return read && (read.state === 'unread' ? mendable.has(read.problem.code) : !isFullSize(read))
-      ? [{ link, read }]
-      : [];
+    return read && wouldBeMended(read) ? [{ link, read }] : [];
   });
   const frames = (listing?.problems ?? []).filter(({ code }) => code === 'frame-not-read');
   // What would not be asked even with the right to it is not offered.

@@ -73,6 +73,12 @@ test('no host is offered for a photo that was had in full, whichever way it came
   );
 });
 
+test('no host is offered for a photo whose address leads on, since the right to it would bring nothing', () => {
+  const listing = { ...blankListing, photos: [link(1200)] };
+  const ledOn: Came = { way: 'capture', fullSize: false, part: false, largest: null, ledOn: true };
+  expect(offered(listing, { p1: viewOf(ledOn, 160) })).toBe('');
+});
+
 test('in a private window no right is offered, since the browser would keep the host’s name', () => {
   const room = document.createElement('div');
   const listing = { ...blankListing, problems: [unread('https://words.attic-arcade.example/7')] };
