@@ -59,7 +59,10 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   part: { wants: 'photo', topic: ({ part }) => `part-${part}` },
 };
 
-/** Every topic that is asked about; `part-` stands for those of the parts. */
+/**
+ * Every topic that is asked about; `part-` stands for those of the parts.
+ * @internal
+ */
 export const askedTopics = Object.entries(kinds).map(([ask, { topic }]) =>
   typeof topic === 'function' ? 'part-' : (topic ?? ask),
 );

@@ -3,8 +3,8 @@ import { placeName } from '../place';
 import { spansMeet, spanWords } from '../span';
 import type { PhotoRead } from '../stamp/types';
 import { type ShownCode, shownFrom } from './code-data';
-import { copiesWords, isCopy, whyCopied } from './copies';
-import { unreadWords, whyUnread } from './facts';
+import { isCopy, whyCopied } from './copies';
+import { whyUnread } from './facts';
 import { because } from './reasons';
 import type { Reason } from './types';
 
@@ -102,14 +102,6 @@ export function whyNotRead(photos: PhotoRead[]): Reason {
   if (copied) return copied;
   const weak = photos.filter((photo) => photo.state === 'read' && photo.tooWeak).length;
   return because('photos-too-weak', { weak, of: photos.length });
-}
-
-export function notReadWords(photos: PhotoRead[]): string {
-  if (photos.length === 0 || photos.some((photo) => photo.state === 'unread')) return unreadWords(photos);
-  const copied = copiesWords(photos);
-  if (copied !== null) return copied;
-  const weak = photos.filter((photo) => photo.state === 'read' && photo.tooWeak).length;
-  return `${weak} of ${photos.length} photos too small or too blurred to show a stamp`;
 }
 
 /** "January 1995, Belgium" */

@@ -157,11 +157,3 @@ export function whyUnread(photos: PhotoRead[]): Reason {
   const cause = unread[0]?.problem.what.replace(/\.$/, '') ?? null;
   return because('photos-not-read', { unread: unread.length, of: photos.length, cause });
 }
-
-/** The same in words, for checks that still carry theirs. */
-export function unreadWords(photos: PhotoRead[]): string {
-  const unread = photos.filter((photo) => photo.state === 'unread');
-  if (photos.length === 0) return 'the listing offers no photo that could be read';
-  const reason = unread[0]?.problem.what.replace(/\.$/, '');
-  return `${unread.length} of ${photos.length} photos not read${reason ? `: ${reason}` : ''}`;
-}

@@ -30,12 +30,6 @@ export function dollarRange(amount: number, currency: string): readonly [number,
 
 export const amountOf = (price: Price): number => price.minor / 10 ** price.exponent;
 
-/** "EUR 540" or "EUR 540.50"; "540" when the page leaves the currency open. */
-export function priceWords(price: Price): string {
-  const amount = amountOf(price).toFixed(price.minor % 10 ** price.exponent === 0 ? 0 : price.exponent);
-  return price.currency ? `${price.currency} ${amount}` : amount;
-}
-
 /** The share of `floor` that `price` may be at most, by the rates that favour the seller; null when not comparable. */
 export function largestShare(price: Price, floor: { amount: number; currency: string }): number | null {
   if (price.currency === null || price.otherMinor?.length) return null;

@@ -73,7 +73,10 @@ const isClear = ({ text, probability }: { text: string; probability: number }, n
   probability >= acceptanceLevel &&
   !nearest.some((sound) => sound.change !== 'none' && shapesOf(sound.text) === shapesOf(text));
 
-/** Best text of a lattice without any code system, and its probability. */
+/**
+ * Best text of a lattice without any code system, and its probability.
+ * @internal
+ */
 export function freeDecode(lattice: Lattice, temperature?: number): { text: string; probability: number } {
   const best = weighRuns(freeSearch(stepsOf(lattice, temperature).slice(0, longestLattice)))[0];
   return best ? { text: best.text, probability: Math.min(1, best.probability) } : { text: '', probability: 0 };

@@ -107,6 +107,7 @@ function encodeUnder(system: BookSystem, reading: Reading): string | null {
 /**
  * The code that says what a reading says, written anew from its date, plant and numbers under its own system; null
  * when the system is not on hand. Decoding it gives the reading back: the test of every system.
+ * @internal
  */
 export function encodeReading(reading: Reading, files: readonly MakerFile[]): string | null {
   const books: Book[] = [...files.map(openBook), familyBook];

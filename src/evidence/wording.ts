@@ -16,9 +16,6 @@ export function quoted(words: string): string {
 export const asClause = (statement: string): string =>
   statement.replace(/^(?:The|A|An|With)\b/, (word) => word.toLowerCase());
 
-/** First letter as a capital. */
-export const asSentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-
 /** A maker file by name; an invented one is always called so. */
 export const fileWords = (maker: string, invented?: boolean): string =>
   `${invented ? 'invented ' : ''}maker file of ${maker}`;

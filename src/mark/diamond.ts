@@ -69,9 +69,3 @@ const march1878 = (day: number): DiamondReading =>
   day >= 1 && day <= 6
     ? { ok: true, layout: '1868', days: [isoDate(1878, 3, day)], verified: false }
     : { ok: false, why: 'W with G stood for 1 to 6 March 1878 only' };
-
-/** What the roman number in the circle says of the material; null for a class that does not exist. */
-export function diamondClass(roman: string): { material: string; verified: boolean } | null {
-  const material = (table.classes as Record<string, string>)[roman];
-  return material ? { material, verified: table.classesVerified.includes(roman) } : null;
-}

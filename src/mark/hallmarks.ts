@@ -2,6 +2,7 @@ import { type Span, unionOf, yearSpan, yearsSpan } from '../span';
 import table from './tables/uk-hallmarks.json';
 
 export type Office = 'London' | 'Birmingham' | 'Sheffield' | 'Edinburgh';
+/** @internal */
 export const offices: readonly Office[] = ['London', 'Birmingham', 'Sheffield', 'Edinburgh'];
 
 export interface LetterYear {

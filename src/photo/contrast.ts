@@ -87,36 +87,3 @@ export function histogram(image: GreyImage): Uint32Array {
   for (const value of image.data) counts[Math.min(255, Math.max(0, Math.round(value)))]!++;
   return counts;
 }
-
-/**
- * The value that best parts dark from light: it makes the variance between the two groups largest.
- * Source: N. Otsu, "A threshold selection method from gray-level histograms", IEEE Trans. SMC 9 (1979) 62–66.
- */
-export function otsuThreshold(image: GreyImage): number {
-  const counts = histogram(image);
-  const total = image.data.length;
-  let sum = 0;
-  for (let value = 0; value < 256; value++) sum += value * counts[value]!;
-  let below = 0;
-  let sumBelow = 0;
-  let best = 127;
-  let widest = -1;
-  for (let value = 0; value < 256; value++) {
-    below += counts[value]!;
-    if (below === 0) continue;
-    if (below === total) break;
-    sumBelow += value * counts[value]!;
-    const gap = sumBelow / below - (sum - sumBelow) / (total - below);
-    const between = below * (total - below) * gap * gap;
-    if (between > widest) {
-      widest = between;
-      best = value;
-    }
-  }
-  return best;
-}
-
-/** 255 where the pixel is above the threshold, else 0. */
-export function threshold(image: GreyImage, value: number): GreyImage {
-  return { ...image, data: image.data.map((pixel) => (pixel > value ? 255 : 0)) };
-}

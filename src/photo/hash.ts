@@ -20,7 +20,10 @@ export function differenceHash(image: GreyImage): string {
   return digits;
 }
 
-/** Number of bits in which two hashes differ, 0 to 64. */
+/**
+ * Number of bits in which two hashes differ, 0 to 64.
+ * @internal
+ */
 export function hashDistance(a: string, b: string): number {
   let differing = 0;
   for (let digit = 0; digit < 16; digit++) {

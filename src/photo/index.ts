@@ -1,5 +1,5 @@
 export { type Background, backgroundOf } from './background';
-export { boxDeviation, boxMean, flatten, histogram, otsuThreshold, stretch, summedArea, threshold } from './contrast';
+export { boxDeviation, boxMean, flatten, histogram, stretch, summedArea } from './contrast';
 export { greyOf, invert, pixelsOf } from './grey';
 export { differenceHash, hashDistance } from './hash';
 export type { ImageHeader } from './header';

@@ -8,7 +8,10 @@ const currentNames = new Map(countries.current.map(([code = '', name = '']) => [
 /** Every ISO 3166-1 alpha-2 code in force. Source: ISO 3166-1:2020. */
 export const currentPlaces: readonly string[] = [...currentNames.keys()];
 
-/** Every ISO 3166-3 alpha-4 code of a former country. Source: ISO 3166-3:2020. */
+/**
+ * Every ISO 3166-3 alpha-4 code of a former country. Source: ISO 3166-3:2020.
+ * @internal
+ */
 export const formerPlaces: readonly string[] = [...former.keys()];
 
 /** The ISO table's own names by code, as they stand ("Bolivia, Plurinational State of"). */
@@ -102,5 +105,8 @@ export function countryPeriod(code: string): CountryPeriod {
   return { span: { from: null, to, precision: 'range' }, verified: withdrawn !== undefined, source };
 }
 
-/** The days in which a country existed under its name; an open end where the table does not say. */
+/**
+ * The days in which a country existed under its name; an open end where the table does not say.
+ * @internal
+ */
 export const countryExisted = (code: string): Span => countryPeriod(code).span;

@@ -49,20 +49,3 @@ export function meetSets(a: SpanSet, b: SpanSet): Span[] {
 
 /** The days in all of the sets; every day when there are none. */
 export const meetAll = (sets: readonly SpanSet[]): Span[] => sets.reduce<Span[]>(meetSets, [anyDate]);
-
-/** The shortest single span that holds every day of the set; null for the empty set. */
-export function hullOf(set: SpanSet): Span | null {
-  const ordered = unionOf(set);
-  const [first, last] = [ordered[0], ordered.at(-1)];
-  if (!first || !last) return null;
-  return ordered.length === 1 ? first : { from: first.from, to: last.to, precision: 'range' };
-}
-
-/** Whether every day of `inner` is a day of `outer`. */
-export const setHolds = (outer: SpanSet, inner: SpanSet): boolean => {
-  const met = meetSets(outer, inner);
-  const whole = unionOf(inner);
-  return (
-    met.length === whole.length && met.every((span, at) => span.from === whole[at]!.from && span.to === whole[at]!.to)
-  );
-};

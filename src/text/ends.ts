@@ -10,13 +10,6 @@ export function withoutEnd(text: string, character: RegExp): string {
   return text.slice(0, end);
 }
 
-/** The text without such characters at its start; this direction needs no walk back and stands here for its pair. */
-export function withoutStart(text: string, character: RegExp): string {
-  let start = 0;
-  while (start < text.length && character.test(text[start] as string)) start += 1;
-  return text.slice(start);
-}
-
 /** What follows the last character that a pattern matches; the whole text where none does. */
 export function afterLast(text: string, character: RegExp): string {
   let start = text.length;

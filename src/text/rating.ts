@@ -1,4 +1,4 @@
-import { type Folded, foldText, foldWords, sourceRange } from './fold';
+import { type Folded, foldWords, sourceRange } from './fold';
 import { listOf, phrasePattern } from './phrases';
 import { Taken } from './taken';
 
@@ -147,10 +147,4 @@ function toFound(folded: Folded, raw: Raw): FoundRating {
   const share = Math.min(1, raw.value / (raw.best ?? assumedBest(raw.value)));
   const range = sourceRange(folded, raw.start, raw.end);
   return { value: raw.value, best: raw.best, share, count: countNear(folded.text, raw.start, raw.end), ...range };
-}
-
-/** The scale's best that a text around a rating names ("out of 5", "/10"), null when it names none. */
-export function bestRatingNear(text: string): number | null {
-  const plain = foldText(text).text;
-  return findRatings(plain).find((rating) => rating.best !== null)?.best ?? null;
 }

@@ -24,7 +24,6 @@ import { builtInMakers } from '../../src/maker';
 import { findMarks, marks } from '../../src/mark';
 import { findPlaces } from '../../src/place';
 import * as text from '../../src/text';
-import { bestRatingNear } from '../../src/text/rating';
 import { readCount } from '../../src/text/said-number';
 import { listingOf } from '../unit/claim/listing-of';
 
@@ -45,7 +44,6 @@ const ofWords: Record<string, TextReader> = {
   parseMeasures: (said) => text.parseMeasures(said, null),
   parseDates: (said) => text.parseDates(said, hints),
   findRatings: text.findRatings,
-  bestRatingNear,
   findConditions: (said) => text.findConditions(said),
   findReturns: text.findReturns,
   findShipping: text.findShipping,

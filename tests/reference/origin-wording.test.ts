@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { Claim } from '../../src/claim/types';
 import { gatherEvidence, reason } from '../../src/evidence';
 import { findMarks } from '../../src/mark';
-import { decadeSpan, type Span, yearSpan } from '../../src/span';
+import { type Span, yearSpan } from '../../src/span';
+import { decadeSpan } from '../unit/span/decade';
 import { readFixture } from './fixture';
 
 interface Case {

@@ -88,7 +88,6 @@ export function createReaderHost() {
       }),
   };
 }
-export type ReaderHost = ReturnType<typeof createReaderHost>;
 
 const problem = (photoId: string, code: string, what: string): Problem => ({
   code,

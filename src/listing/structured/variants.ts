@@ -1,8 +1,7 @@
 import type { PriceHints } from '../../text/currency';
-import { samePage } from '../page/address';
 import type { Price } from '../types';
 import { offerPrices } from './data-price';
-import { type Item, itemsOf, textOf } from './item';
+import { type Item, itemsOf } from './item';
 import { offersOf } from './offer-facts';
 
 /** The group whose variant an item is, null when it is none. */
@@ -13,10 +12,6 @@ export function groupOf(item: Item): Item | null {
 
 /** A group's variants, at most a hundred. */
 export const variantsOf = (group: Item): Item[] => itemsOf(group, 'hasVariant').slice(0, 100);
-
-/** Whether an address names this very variant, its query included. */
-export const isVariantPage = (variant: Item, url: string, base: string): boolean =>
-  [variant, ...offersOf(variant)].some((item) => samePage(textOf(item, 'url') ?? '', url, base));
 
 /** The range over all variants' prices, where they share a currency and differ; null otherwise. */
 export function variantRange(group: Item, hints: PriceHints): Price | null {

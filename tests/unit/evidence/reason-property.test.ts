@@ -3,7 +3,8 @@ import { expect, test } from 'vitest';
 import { type Evidence, reason, stretchOf } from '../../../src/evidence';
 import { minimalConflicts } from '../../../src/evidence/conflicts';
 import { presentPlaces } from '../../../src/place';
-import { type Span, setHolds, yearsSpan } from '../../../src/span';
+import { type Span, yearsSpan } from '../../../src/span';
+import { setHolds } from '../span/set-holds';
 import { piece } from './samples';
 
 const seed = Date.now() % 1_000_000;

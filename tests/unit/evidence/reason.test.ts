@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { gatherEvidence, reason, reasoningSchema } from '../../../src/evidence';
-import { decadeSpan, monthSpan, yearSpan, yearsSpan } from '../../../src/span';
+import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
+import { decadeSpan } from '../span/decade';
 import { decoding, madeClaim, mark, ondrasse, piece, reading } from './samples';
 
 test('nothing is said of no evidence', () => {

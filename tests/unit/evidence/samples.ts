@@ -3,7 +3,8 @@ import type { Decoding, Reading } from '../../../src/code/types';
 import type { Evidence } from '../../../src/evidence';
 import type { MakerFile } from '../../../src/maker/types';
 import type { MarkRead } from '../../../src/mark/types';
-import { decadeSpan, monthSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
+import { monthSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
+import { decadeSpan } from '../span/decade';
 
 const at = { field: 'description', start: 0, end: 1 } as const;
 

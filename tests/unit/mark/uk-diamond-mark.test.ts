@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { diamondClass, readDiamond } from '../../../src/mark/diamond';
+import { readDiamond } from '../../../src/mark/diamond';
 import { inListing, said } from './read';
 
 const read = (top: string, left: string, right: string, bottom: string) => readDiamond({ top, left, right, bottom });
@@ -22,11 +22,6 @@ test('the letters of 1857, 1860 and March 1878 that broke the rule', () => {
   expect(read('Z', 'K', '3', '1')).toMatchObject({ days: ['1860-11-03', '1860-12-03'] });
   expect(read('4', '7', 'W', 'G')).toMatchObject({ days: ['1878-03-04'], verified: false });
   expect(read('9', '7', 'W', 'G').ok).toBe(false);
-});
-
-test('classes name a material', () => {
-  expect(diamondClass('I')).toEqual({ material: 'metal', verified: true });
-  expect(diamondClass('XIV')).toBeNull();
 });
 
 test('a mark that a listing describes is read', () => {

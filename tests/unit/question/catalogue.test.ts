@@ -4,9 +4,9 @@ import { askedTopics } from '../../../src/check/asks';
 import { partSchema } from '../../../src/claim';
 import type { Question } from '../../../src/question';
 import { composeMessage, messageLanguageOf, messageLanguages } from '../../../src/words';
-import { avoidedWords } from '../../../src/words/message/avoided-words';
 import { otherLanguages } from '../../../src/words/message/languages';
 import { subjectOf, topics } from '../../../src/words/message/topics';
+import { avoidedWords } from './avoided-words';
 
 const folder = new URL('../../../src/check/', import.meta.url);
 /** Topics as the checks' own files name them. */

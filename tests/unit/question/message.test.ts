@@ -4,7 +4,7 @@ import { checks } from '../../../src/check';
 import { commonAsks } from '../../../src/check/wording';
 import type { Question } from '../../../src/question';
 import { composeMessage, describeCheck, sayAsk } from '../../../src/words';
-import { avoidedWords } from '../../../src/words/message/avoided-words';
+import { avoidedWords } from './avoided-words';
 
 const question = (words: string): Question => ({
   id: words,

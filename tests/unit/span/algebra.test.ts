@@ -3,18 +3,17 @@ import { expect, test } from 'vitest';
 import {
   addDays,
   anyDate,
-  hullOf,
   isoDate,
   meetAll,
   meetSets,
   meetSpans,
   type Span,
-  setHolds,
   spanHolds,
   unionOf,
   widenSpan,
   yearsSpan,
 } from '../../../src/span';
+import { setHolds } from './set-holds';
 
 const seed = Date.now() % 1_000_000;
 console.log(`seed ${seed}`);
@@ -101,21 +100,6 @@ test('widening holds the span, and grows with the years', () => {
       const widened = widenSpan(one, few);
       expect(spanHolds(widened, one)).toBe(true);
       expect(spanHolds(widenSpan(one, few + more), widened)).toBe(true);
-    }),
-    runs,
-  );
-});
-
-test('the hull is the shortest span around a set; the empty set has none', () => {
-  expect(hullOf([])).toBeNull();
-  expect(hullOf([yearsSpan(1994, 1994), yearsSpan(1990, 1991)])).toMatchObject({
-    from: '1990-01-01',
-    to: '1994-12-31',
-  });
-  fc.assert(
-    fc.property(set, (spans) => {
-      const hull = hullOf(spans);
-      if (hull) expect(setHolds([hull], spans)).toBe(true);
     }),
     runs,
   );
