@@ -5,7 +5,7 @@ import math
 import torch
 import torch.nn.functional as F
 
-from fields import Draw, blur_transfer, box, filtered, motion_transfer
+from fields import Draw, band, blur_transfer, box, enlarged, filtered, motion_transfer
 
 LUMA = torch.tensor(
     [16, 11, 10, 16, 24, 40, 51, 61, 12, 12, 14, 19, 26, 58, 60, 55, 14, 13, 16, 24, 40, 57, 69, 56, 14, 17, 22, 29]
@@ -37,6 +37,16 @@ def jpeg(picture, quality):
 def padded(picture):
     height, width = picture.shape[-2:]
     return F.pad(picture[:, None], (0, -width % 8, 0, -height % 8), mode="replicate")[:, 0]
+
+
+def burnt(scene, size, seed, share=0.1):
+    """Glare that leaves nothing of what it covers, in patches about as large as characters."""
+    count, height, width = scene.shape
+    draw = Draw(count, scene.device, seed)
+    period = torch.as_tensor(size, device=scene.device) * draw.log(0.5, 4) / 2
+    patches = band(draw, -(-height // 2), -(-width // 2), period, 0.5, draw.uniform(0, math.pi), draw.log(1, 3))
+    covered = torch.sigmoid((enlarged(patches, height, width) - draw.uniform(1.2, 2.4)) * draw.log(4, 15))
+    return torch.clamp(scene, max=1.3) + draw.chance(share) * draw.uniform(0.8, 2) * covered
 
 
 def photograph(scene, seed, rough=1.0, worst=40):

@@ -95,6 +95,20 @@ def small_words(rng):
     return text.title() if rng.random() < 0.5 else text
 
 
+def long_number(rng):
+    """10 to 20 digits, at times with letters before them, at times in groups."""
+    digits = "".join(digit(rng) for _ in range(int(rng.integers(10, 21))))
+    if rng.random() < 0.3:
+        digits = letter(rng) + letter(rng) + digits[2:]
+    if rng.random() < 0.3:
+        size = int(rng.integers(3, 6))
+        digits = " ".join(digits[i : i + size] for i in range(0, len(digits), size))[:20].strip()
+    return digits
+
+
 def line_text(rng):
     """What a recogniser's training line says: mostly codes, some words so that words are read as words."""
-    return words(rng, 2)[:14].replace("&", "").strip() if rng.random() < 0.08 else code(rng)
+    draw = rng.random()
+    if draw < 0.08:
+        return words(rng, 2)[:14].replace("&", "").strip()
+    return long_number(rng) if draw < 0.11 else code(rng)

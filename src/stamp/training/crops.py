@@ -7,9 +7,11 @@ import torch.nn.functional as F
 
 import codes
 from atlas import CAP, load
-from camera import cut, normal, photograph
+from camera import burnt, cut, normal, photograph
+from dots import dotted_font
+from emblems import said, with_signs
 from fields import Draw
-from line import TOP, Setter
+from line import TOP, Setter, bowed
 from relief import render
 
 SIZE = 32  # cap height on the canvas
@@ -27,7 +29,7 @@ WEAK = 0.45  # share of shallow marks on strong grain
 def varied(rng, strip, left, right):
     """The line in another cut of its face: strokes heavier or lighter, outlines bent, so that new faces are less new."""
     if rng.random() < 0.3:
-        radius = int(rng.integers(1, 4))
+        radius = int(rng.integers(1, 6))
         tool = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (2 * radius + 1, 2 * radius + 1))
         other = cv2.erode(strip, tool) if radius == 1 or rng.random() < 0.3 else cv2.dilate(strip, tool)
         # Thin faces have nothing to lose, heavy ones no room to grow: counters must stay open.
@@ -40,13 +42,24 @@ def varied(rng, strip, left, right):
         bent_x, bent_y = (cv2.resize(k, (width, height), interpolation=cv2.INTER_CUBIC) for k in knots)
         x, y = np.meshgrid(np.arange(width, dtype=np.float32), np.arange(height, dtype=np.float32))
         strip = cv2.remap(strip, x + bent_x, y + bent_y, cv2.INTER_LINEAR)
+    if rng.random() < 0.12:
+        strip = bowed(strip, left, right, rng.uniform(-0.3, 0.3) * CAP, rng.uniform(0, 0.2))
     inked = np.flatnonzero(strip.max(axis=0) > 60)
     return (strip, left, right) if len(inked) == 0 else (strip, int(inked[0]), int(inked[-1]) + 1)
 
 
+def as_set(rng, text):
+    """A text as a label sets it: in small letters at times, or with signs that are no characters of ours."""
+    draw = rng.random()
+    if draw < 0.07:
+        return text.lower() if rng.random() < 0.6 else text.title()
+    return with_signs(rng, text) if draw < 0.17 else text
+
+
 def strip_for(rng, setter, text):
     """A line at canvas size, stretched a little, with its ink's left and right."""
-    strip, left, right = varied(rng, *setter.line(rng, text))
+    font = dotted_font(rng) if rng.random() < 0.05 and not any(c.islower() for c in text) else None
+    strip, left, right = varied(rng, *setter.line(rng, text, font))
     stretch = rng.uniform(0.65, 1.3)
     scale = SIZE / CAP
     if (right - left) * scale * stretch > 0.92 * WIDEST * PER_PIXEL:
@@ -105,6 +118,16 @@ def neighbours(rng, setter, target, middle):
             place(target, strip, left, right, stretch, middle + rng.uniform(-60, 60), side * SIZE * rng.uniform(1.3, 1.7))
 
 
+def beside(rng, setter, target, middle, half):
+    """Another text in the same row past a gap: its near end reaches into the crop and is none of the line's."""
+    for side in (-1, 1):
+        if rng.random() < 0.12:
+            text = codes.words(rng, 1) if rng.random() < 0.6 else codes.code(rng)
+            strip, left, right, stretch = strip_for(rng, setter, text[:9])
+            gap = SIZE * rng.uniform(1.0, 1.5)  # farther off than any space within a code
+            place(target, strip, left, right, stretch, middle + side * (half + gap + (right - left) * stretch / 2), rng.uniform(-2, 2))
+
+
 class Lines(torch.utils.data.IterableDataset):
     """Batches of lines of about one width: layers as bytes, texts and the crop's width."""
 
@@ -117,7 +140,7 @@ class Lines(torch.utils.data.IterableDataset):
         cv2.setNumThreads(0)
         setter = Setter(*load(self.path))
         while True:
-            texts = [codes.line_text(rng) for _ in range(self.batch * self.pool)]
+            texts = [as_set(rng, codes.line_text(rng)) for _ in range(self.batch * self.pool)]
             drawn = [(text, *strip_for(rng, setter, text)) for text in texts]
             drawn.sort(key=lambda d: (d[3] - d[2]) * d[4])
             groups = [drawn[i : i + self.batch] for i in range(0, len(drawn), self.batch)]
@@ -142,9 +165,12 @@ class Lines(torch.utils.data.IterableDataset):
                 place(layers[0, i], strip, left, right, stretch, middle)
             if not empty or rng.random() < 0.3:
                 neighbours(rng, setter, layers[0, i], middle)
+            # Where characters stand far apart a gap says nothing.
+            if not empty and (right - left) * stretch < SIZE * len(text):
+                beside(rng, setter, layers[0, i], middle, (right - left) * stretch / 2)
             for _ in range(3 if empty else 1):
                 clutter(rng, layers[1, i], layers[2, i])
-            texts.append("" if empty else text)
+            texts.append("" if empty else said(text).upper())
         return {"layers": torch.from_numpy(layers), "texts": texts, "width": width, "seed": int(rng.integers(1 << 30))}
 
 
@@ -156,6 +182,7 @@ def shoot(batch, device):
     size = torch.full((count, 1, 1), float(SIZE), device=device)
     named = {"mark": layers[0] / 255, "height": (layers[1] - 128) / 127, "print": (layers[2] - 128) / 127}
     scene, chosen = render(named, size, seed, hard_share=WEAK)
+    scene = burnt(scene, SIZE, seed + 7)
     crops, chunk = [], max(1, count // 4)
     rng = np.random.default_rng(seed)
     scales, roughs, errors = rng.choice(SCALES, 8), rng.uniform(0.3, 0.9, 8), rng.uniform(0.6, 1.1, 8)

@@ -4,6 +4,7 @@ import cv2
 import numpy as np
 
 from atlas import CAP
+from emblems import SIGN, sign
 
 TOP = 24  # rows above the cap line
 HEIGHT = CAP + 48
@@ -27,7 +28,7 @@ class Setter:
     def line(self, rng, text, font=None):
         """The mask strip of a text and the columns where its ink starts and ends; `spans` keeps each character's."""
         font = font or self.font(rng)
-        text = "".join(c for c in text if c == " " or c in font)
+        text = "".join(c for c in text if c in " " + SIGN or c in font)
         tracking = CAP * (rng.uniform(-0.03, 0.16) if rng.random() < 0.75 else rng.uniform(0.1, 0.6))
         space = CAP * rng.uniform(0.25, 0.75)
         loose = rng.random() < 0.2  # single punches, struck one by one
@@ -36,7 +37,7 @@ class Setter:
             if char == " ":
                 pen += space
                 continue
-            mask, left, top, advance = font[char]
+            mask, left, top, advance = sign(rng, font) if char == SIGN else font[char]
             drop = rng.uniform(-0.06, 0.06) * CAP if loose else 0.0
             if loose and rng.random() < 0.7:
                 mask = turned(mask, rng.uniform(-6, 6))
@@ -67,6 +68,15 @@ def paste(placed, width):
         view = strip[y : y + part.shape[0], x : x + part.shape[1]]
         np.maximum(view, part, out=view)
     return strip
+
+
+def bowed(strip, left, right, bow, narrowing):
+    """The line as it lies on a rim or a cylinder: its middle `bow` rows off its ends, its ends narrower by a share."""
+    height, width = strip.shape
+    x, y = np.meshgrid(np.arange(width, dtype=np.float32), np.arange(height, dtype=np.float32))
+    share = (x - (left + right) / 2) / max(1.0, (right - left) / 2)
+    from_x = x + np.float32(narrowing * (right - left) / 2) * share**3
+    return cv2.remap(strip, from_x, y + np.float32(bow) * (share**2 - np.float32(0.33)), cv2.INTER_LINEAR)
 
 
 def effects(rng, strip):

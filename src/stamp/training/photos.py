@@ -7,7 +7,7 @@ import numpy as np
 import torch
 
 from atlas import load
-from camera import normal, photograph
+from camera import burnt, normal, photograph
 from line import Setter
 from relief import render
 from scene import compose
@@ -107,12 +107,22 @@ def periods(sizes, seed):
     return torch.minimum(bound, torch.clamp(sizes * 0.7, min=3.0))
 
 
+def turned(images, wanted, weights, quarters):
+    """The same photos turned left by quarters, with their answers: distances go with the line, directions turn."""
+    images, wanted, weights = (torch.rot90(part, quarters, (2, 3)) for part in (images, wanted, weights))
+    sine, cosine = wanted[:, 6:7], wanted[:, 7:8]
+    for _ in range(quarters % 4):
+        sine, cosine = -cosine, sine
+    return images, torch.cat((wanted[:, :6], sine, cosine), 1), weights
+
+
 def shoot(batch, device):
     """The photos of a batch as the net sees them, (batch, 1, side, side)."""
     layers = named(batch["layers"].to(device, non_blocking=True))
     sizes = batch["sizes"].to(device).view(-1, 1, 1)
     layers["period"] = periods(sizes, batch["seed"])
     scene, _ = render(layers, torch.clamp(sizes, 12, 60), batch["seed"])
+    scene = burnt(scene, torch.clamp(sizes, 12, 60), batch["seed"] + 7, 0.08)
     photo = photograph(scene, batch["seed"] + 1, 0.7)
     draw_flip = torch.rand(len(sizes), 1, 1, generator=torch.Generator().manual_seed(batch["seed"])).to(device) < 0.1
     photo = torch.where(draw_flip, 255 - photo, photo)

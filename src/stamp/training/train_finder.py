@@ -31,6 +31,7 @@ def arguments():
     parser.add_argument("--batch", type=int, default=24)
     parser.add_argument("--joined", type=int, default=4, help="batches learnt from in one step")
     parser.add_argument("--side", type=int, default=640)
+    parser.add_argument("--keep-every", type=float, default=120, help="seconds between checkpoints")
     parser.add_argument("--workers", type=int, default=7)
     parser.add_argument("--peak", type=float, default=2.5e-3, help="highest learning rate")
     parser.add_argument("--again", type=int, default=1, help="steps on stored batches after each new one")
@@ -87,6 +88,14 @@ def moved(images, wanted, weights):
     return torch.clamp(images, -4, 4), torch.roll(wanted, *shift), torch.roll(weights, *shift)
 
 
+def from_all_sides(images, wanted, weights, parts=8):
+    """Half of a batch turned by a quarter, a half or three quarters: photos lie as the camera was held."""
+    pieces = zip(*(part.chunk(parts) for part in (images, wanted, weights)))
+    turns = [int(torch.randint(1, 4, (1,))) if torch.rand(1) < 0.5 else 0 for _ in range(parts)]
+    made = [photos.turned(*piece, turn) for piece, turn in zip(pieces, turns)]
+    return tuple(torch.cat(part) for part in zip(*made))
+
+
 def load(args, net, device):
     average = Average(net, 0.999)
     optimiser = torch.optim.AdamW(net.parameters(), lr=args.peak, weight_decay=0.02, **FUSED)
@@ -99,6 +108,13 @@ def load(args, net, device):
             optimiser.load_state_dict(saved["optimiser"])
         step = average.step = saved["step"]
     return average, optimiser, step
+
+
+def save(args, net, average, optimiser, step):
+    saved = {"net": net.state_dict(), "average": average.state, "optimiser": optimiser.state_dict(), "step": step}
+    path = pathlib.Path(args.out) / "finder.pt"
+    torch.save(saved, path.with_suffix(".part"))
+    path.with_suffix(".part").rename(path)  # whoever takes a copy meanwhile gets a whole file
 
 
 def together(loader, device, count):
@@ -121,7 +137,7 @@ def train(args, device):
     torch.manual_seed(args.seed + team.rank)
     source = photos.Photos(args.atlas, args.seed * 64 + team.rank, args.batch, args.side)
     loader = DataLoader(source, None, num_workers=args.workers, prefetch_factor=2, pin_memory=device == "cuda")
-    start, first, last, waited, seen = time.time(), step, time.time(), 0.0, 0
+    start, first, last, kept, waited, seen = time.time(), step, time.time(), time.time(), 0.0, 0
     net.train()
     store, rng, mark = [], np.random.default_rng(args.seed + team.rank), step
     stream = together(loader, device, args.joined)
@@ -138,13 +154,13 @@ def train(args, device):
         with torch.no_grad():
             images = photos.shoot(batch, device)
         lit, seen = clock.split(), seen + len(images)
-        fresh = (images, batch["wanted"], batch["weights"])
+        fresh = from_all_sides(images, batch["wanted"], batch["weights"])
         loss = learn(net, optimiser, average, team, *fresh)
         learnt = clock.split()
         step += 1
         for _ in range(args.again if store else 0):
             old = [part.float() for part in store[rng.integers(len(store))]]
-            learn(net, optimiser, average, team, *moved(*old))
+            learn(net, optimiser, average, team, *moved(*from_all_sides(*old)))
             step += 1
         stored = [part.half() for part in fresh]
         if len(store) < 40:
@@ -155,13 +171,22 @@ def train(args, device):
             pace, mark, last = (step - mark) / (time.time() - last), step, time.time()
             times = f"lit in {lit:.0f} ms, learnt in {learnt:.0f} ms"
             print(f"finder step {step} loss {loss.item():.3f} {pace:.1f} steps/s, waited {waited:.0f} s, {times}", flush=True)
+        if team.rank == 0 and time.time() - kept > args.keep_every:
+            save(args, net, average, optimiser, step)
+            kept = time.time()
     if team.rank > 0:
         return None
-    saved = {"net": net.state_dict(), "average": average.state, "optimiser": optimiser.state_dict(), "step": step}
-    torch.save(saved, pathlib.Path(args.out) / "finder.pt")
+    save(args, net, average, optimiser, step)
     print(f"finder: {step} steps, {seen * team.size} new photos in {time.time() - start:.0f} s", flush=True)
     net.load_state_dict(average.state)
     return net.eval()
+
+
+def turned_lines(lines, quarters, side):
+    """Corners of lines on a square photo turned left by quarters; they stay in reading order."""
+    for _ in range(quarters):
+        lines = [(text, np.stack((quad[:, 1], side - 1 - quad[:, 0]), 1), kind) for text, quad, kind in lines]
+    return lines
 
 
 def matches(box, quad):
@@ -170,19 +195,21 @@ def matches(box, quad):
     off = np.array(box[:2]) - centre
     own = (off[0] * np.cos(angle) + off[1] * np.sin(angle), -off[0] * np.sin(angle) + off[1] * np.cos(angle))
     ends = (abs(own[0] - box[2] / 2 + wide / 2), abs(own[0] + box[2] / 2 - wide / 2))
-    return abs(own[1]) < 0.3 * tall and 0.7 < box[3] / tall < 1.4 and max(ends) < 0.55 * tall and abs(box[4] - angle) < 0.15
+    return abs(own[1]) < 0.3 * tall and 0.7 < box[3] / tall < 1.4 and max(ends) < 0.55 * tall and abs((box[4] - angle + np.pi) % (2 * np.pi) - np.pi) < 0.15
 
 
 @torch.no_grad()
-def evaluate(net, atlas, device, batches, seed=900002):
-    """Recall of codes and of other text, how well the code score parts them, and false boxes a photo."""
+def evaluate(net, atlas, device, batches, quarters=0, seed=900002):
+    """Recall of codes and of other text, how well the code score parts them, and false boxes a photo; turned or not."""
     source = iter(photos.Photos(atlas, seed, 16))
-    hit, scores, extra, seen = {0: [0, 0], 1: [0, 0]}, [], 0, 0
+    hit, scores, extra, seen = {-1: [0, 0], 0: [0, 0], 1: [0, 0]}, [], 0, 0
     for _ in range(batches):
         batch = next(source)
-        answers = net(photos.shoot(batch, device)).float().cpu().numpy()
+        images = torch.rot90(photos.shoot(batch, device), quarters, (2, 3))
+        answers = net(images).float().cpu().numpy()
         for answer, lines in zip(answers, batch["lines"]):
             found = boxes_of(answer)
+            lines = turned_lines(lines, quarters, images.shape[3])
             seen += 1
             used = set()
             for _, quad, kind in lines:
@@ -192,8 +219,9 @@ def evaluate(net, atlas, device, batches, seed=900002):
                 used.update(good)
                 scores += [(found[i][6], kind) for i in good]
             extra += len(found) - len(used)
+    scores = [(s, k) for s, k in scores if k >= 0]
     right = np.mean([(s > 0.5) == (k == 1) for s, k in scores]) if scores else 0
-    parts = {("other text", "codes")[k]: f"{a / max(1, b):.3f} of {b}" for k, (a, b) in hit.items()}
+    parts = {("other text", "codes", "mixed")[k]: f"{a / max(1, b):.3f} of {b}" for k, (a, b) in hit.items()}
     return {**parts, "class right": f"{right:.3f}", "other boxes a photo": f"{extra / max(1, seen):.3f}"}
 
 
@@ -202,4 +230,6 @@ if __name__ == "__main__":
     where = "cuda" if torch.cuda.is_available() else "cpu"
     trained = train(options, where)
     if trained is not None:
-        print("finder, fonts held back", evaluate(trained, options.held, where, options.checks), flush=True)
+        for quarters in range(4):
+            found = evaluate(trained, options.held, where, options.checks, quarters)
+            print(f"finder, fonts held back, turned by {90 * quarters}", found, flush=True)
