@@ -1,5 +1,5 @@
 import type { Claim } from '../claim/types';
-import { decodeLattice, decodeText } from '../code';
+import { decodeLine, decodeText } from '../code';
 import type { Decoding } from '../code/types';
 import type { MakerFile } from '../maker/types';
 import type { PhotoRead } from '../stamp/types';
@@ -51,7 +51,7 @@ function bestOfPhoto(photo: PhotoRead, { makers, maker, names, now }: Shown): De
     .filter((line) => mayBeCode(line, names))
     .map((line) => {
       const from = { kind: 'photo', photoId: photo.photoId, lineId: line.id } as const;
-      return { line, decoding: decodeLattice(line.lattice, { makers, maker, now, id: line.id, from }) };
+      return { line, decoding: decodeLine(line, { makers, maker, now, id: line.id, from }) };
     })
     .filter(({ line, decoding }) => countsAsCode(line, decoding))
     .sort((a, b) => rank(b.decoding) - rank(a.decoding) || b.line.stampScore - a.line.stampScore);

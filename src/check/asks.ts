@@ -11,6 +11,8 @@ export interface AskData {
   /** A question that is not among the words yet. */
   'as-written': { words: string };
   'stamp-photo': None;
+  /** All of a stamp of which a photo may show only a part. */
+  'whole-stamp': None;
   'made-date': None;
   origin: None;
   measures: None;
@@ -39,6 +41,7 @@ type Wants = Ask['wants'];
 const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]) => string) } } = {
   'as-written': { wants: 'fact' },
   'stamp-photo': { wants: 'photo' },
+  'whole-stamp': { wants: 'photo' },
   'made-date': { wants: 'fact' },
   origin: { wants: 'fact' },
   measures: { wants: 'photo' },

@@ -10,7 +10,14 @@ export const stampLegible = defineCheck({
   family: 'photos',
   kinds: ['gap'],
   source: practice,
-  data: z.strictObject({ photo: photoNumber, guess: z.string() }),
+  data: z.strictObject({
+    photo: photoNumber,
+    guess: z.string(),
+    /** Why the characters do not count though they may be legible; absent where they are too unclear. */
+    open: z.enum(['may-go-on', 'upside-down']).optional(),
+    /** What the stamp reads upside down. */
+    other: z.string().optional(),
+  }),
   needs: { decodings: true, photos: 'read' },
   run(facts) {
     const read = facts.decodings.filter((decoding) => decoding.accepted);
@@ -19,17 +26,28 @@ export const stampLegible = defineCheck({
     const copies = new Set(facts.photos.filter(isCopy).map(({ photoId }) => photoId));
     const judged = unclear.filter(({ from }) => from.kind === 'photo' && !copies.has(from.photoId));
     if (judged.length === 0) return { cannotTell: because('stamp-only-in-copy', {}) };
-    return judged.flatMap(({ from, code, readings, id }) => {
+    return judged.flatMap(({ from, code, readings, nearest, id, open = [] }) => {
       if (from.kind !== 'photo') return [];
+      const goesOn = open.some(({ kind }) => kind === 'may-go-on');
+      const turned = open.find((left) => left.kind === 'upside-down');
+      const why = goesOn ? ('may-go-on' as const) : turned?.kind;
       return [
         {
           kind: 'gap' as const,
           key: id,
-          data: { photo: facts.photoNumber(from.photoId), guess: readings[0]?.text ?? code },
+          data: {
+            photo: facts.photoNumber(from.photoId),
+            guess: readings[0]?.text ?? (open.length > 0 ? nearest.find(asSeen)?.text : undefined) ?? code,
+            ...(why === undefined ? {} : { open: why }),
+            ...(turned === undefined ? {} : { other: turned.text }),
+          },
           photos: [from.photoId],
-          asks: [askFor('stamp-photo', {})],
+          asks: [askFor(goesOn ? 'whole-stamp' : 'stamp-photo', {})],
         },
       ];
     });
   },
 });
+
+/** Whether a way to read a line changes none of its characters but those of one shape. */
+const asSeen = ({ change }: { change: string }): boolean => change === 'none' || change.startsWith('read as');

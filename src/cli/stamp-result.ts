@@ -1,4 +1,4 @@
-import { type DecodeOptions, decodeLattice } from '../code';
+import { type DecodeOptions, decodeLine } from '../code';
 import type { Reading } from '../code/types';
 import { quadBounds } from '../photo';
 import type { Problem } from '../problem';
@@ -43,7 +43,7 @@ export async function photoResult(
   const least = engines.net?.acceptance.stampScore ?? leastStampScore;
   for (const line of read.lines) {
     const box = boxOf(line, photo.scale);
-    const decoding = decodeLattice(line.lattice, options);
+    const decoding = decodeLine(line, options);
     const { text, probability } = line.free;
     const free: StampReading = { text, probability: round(probability), system: null, span: null, place: null, box };
     if (line.stampScore < least) candidates.push(free);

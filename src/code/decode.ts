@@ -10,7 +10,7 @@ import { lengthFits, misfitLayout, readLayout, unnamedMisfits } from './read-lay
 import { freeSearch, type Step, stepsOf } from './search';
 import { acceptanceLevel, dedupeNearest, settle, type Weighed, type WeighedMisfit } from './settle';
 import { tidyCode, typedLattice } from './typed';
-import type { Decoding, Nearest } from './types';
+import type { Decoding, LeftOpen, Nearest } from './types';
 
 /** Longest lattice that is searched, in steps: far beyond any stamp. */
 const longestLattice = 2000;
@@ -53,25 +53,55 @@ export function decodeText(code: string, options: DecodeOptions): Decoding {
 export function decodeLattice(lattice: Lattice, options: DecodeOptions): Decoding {
   const steps = stepsOf(lattice, options.temperature).slice(0, longestLattice);
   const texts = freeSearch(steps);
-  const free = weighRuns(texts)[0] ?? { text: '', probability: 0 };
-  const decoded = decodeSteps(steps, texts, options, free.text, shares);
-  return {
+  const weighed = weighRuns(texts);
+  const free = weighed[0] ?? { text: '', probability: 0 };
+  const { outcome } = decodeSteps(steps, texts, options, free.text, shares);
+  const decoding: Decoding = {
     id: options.id ?? `decoding:${free.text}`,
     code: free.text,
     from: options.from ?? { kind: 'typed' },
-    accepted: decoded.outcome.readings.length > 0 || isClear(free, decoded.outcome.nearest),
-    ...decoded.outcome,
+    accepted: outcome.readings.length > 0,
+    ...outcome,
   };
+  if (decoding.accepted || !isClear(weighed, outcome.nearest)) return decoding;
+  const open = alikeCharacters(weighed);
+  return { ...decoding, accepted: true, ...(open.length > 0 ? { open } : {}) };
 }
+
+type Weighted = { text: string; probability: number };
 
 /**
  * Whether a text that no system explains counts as read all the same (an impossible month is a finding). Not where it
- * differs from a sound code only in characters that many faces draw alike: then the faces may be all that differs.
+ * differs from a sound code of a maker on file only in characters that many faces draw alike: then the faces may be all
+ * that differs. A family is no such code: nearly every number with a 0 or 1 in front has a twin in one.
  */
-const isClear = ({ text, probability }: { text: string; probability: number }, nearest: readonly Nearest[]): boolean =>
-  text !== '' &&
-  probability >= acceptanceLevel &&
-  !nearest.some((sound) => sound.change !== 'none' && shapesOf(sound.text) === shapesOf(text));
+function isClear(texts: readonly Weighted[], nearest: readonly Nearest[]): boolean {
+  const [best] = texts;
+  if (best === undefined || best.text === '') return false;
+  const shapes = shapesOf(best.text);
+  const likely = texts.filter(({ text }) => shapesOf(text) === shapes);
+  if (likely.reduce((sum, { probability }) => sum + probability, 0) < acceptanceLevel) return false;
+  return !nearest.some(
+    ({ change, system, text }) => change !== 'none' && system.maker !== null && shapesOf(text) === shapes,
+  );
+}
+
+/** A text of the same shapes counts as likely too from this share on. */
+const leastAlike = 0.1;
+
+/** Characters of the best text that other likely texts of the same shapes have otherwise: O for 0, I for 1. */
+function alikeCharacters([best, ...others]: readonly Weighted[]): LeftOpen[] {
+  if (best === undefined) return [];
+  const [written, shapes] = [[...best.text], shapesOf(best.text)];
+  const twins = others.filter(
+    ({ text, probability }) =>
+      probability >= leastAlike && text.length === written.length && shapesOf(text) === shapes,
+  );
+  return written.flatMap((character, place): LeftOpen[] => {
+    const may = new Set([character, ...twins.map(({ text }) => text[place]!)]);
+    return may.size > 1 ? [{ kind: 'alike', place, may: [...may] }] : [];
+  });
+}
 
 /**
  * Best text of a lattice without any code system, and its probability.

@@ -1,5 +1,6 @@
 export { periodsOf } from './book';
 export { type DecodeOptions, decodeLattice, decodeText, freeDecode } from './decode';
+export { decodeLine } from './decode-line';
 export { encodeReading } from './encode';
 export { decodeExactly } from './exact';
 export { type CodeFamily, codeFamilies } from './families';
@@ -11,4 +12,4 @@ export type { SlotChoice, SlotField, SlotWord } from './slot/kind';
 export { decodeSystem, type ExampleFault, testSystem } from './system';
 export { type Candidate, type KnownCode, type Learned, type LearnOptions, learnSystem, writeLearned } from './teacher';
 export { typedLattice } from './typed';
-export type { Decoding, Misfit, Nearest, Reading } from './types';
+export type { Decoding, LeftOpen, Misfit, Nearest, Reading } from './types';

@@ -67,6 +67,17 @@ export const nearestSchema = z.strictObject({
 });
 export type Nearest = z.infer<typeof nearestSchema>;
 
+/**
+ * What of a code that was seen is left open: it `may-go-on` outside the photo; it reads as another text `upside-down`;
+ * a character may be one of two that are `alike` (`place` from 0).
+ */
+export const leftOpenSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('may-go-on') }),
+  z.strictObject({ kind: z.literal('upside-down'), text: z.string() }),
+  z.strictObject({ kind: z.literal('alike'), place: z.number().int().nonnegative(), may: z.array(z.string()) }),
+]);
+export type LeftOpen = z.infer<typeof leftOpenSchema>;
+
 export const decodingSchema = z.strictObject({
   id: z.string(),
   code: z.string(),
@@ -80,5 +91,7 @@ export const decodingSchema = z.strictObject({
   readings: z.array(readingSchema),
   misfits: z.array(misfitSchema),
   nearest: z.array(nearestSchema),
+  /** Absent where nothing is left open. */
+  open: z.array(leftOpenSchema).optional(),
 });
 export type Decoding = z.infer<typeof decodingSchema>;

@@ -1,5 +1,6 @@
-import { type GreyImage, type Quad, quadSize } from '../photo';
+import { type GreyImage, type Quad, quadSize, release } from '../photo';
 import { characterMiddles, lineAround } from './align';
+import { mayGoOn } from './at-edge';
 import { cropLine } from './crop';
 import type { FoundLine, PrintReader, StampNets } from './engines';
 import { sharedGround } from './find/find-lines';
@@ -10,7 +11,9 @@ import { measureLine } from './measure';
 import { startedPrint } from './print/when-needed';
 import { readPrintedLine } from './read-printed';
 import { weighRuns } from './runs';
-import type { StampLine } from './types';
+import { settleSides } from './settle-sides';
+import { fromOtherSide, isReadFromBothSides, quarterTurn } from './sides';
+import type { Lattice, StampLine } from './types';
 
 type FreeText = ReturnType<typeof freeTexts>[number];
 
@@ -22,11 +25,19 @@ const sure = 0.9;
 const againShare = 0.7;
 /** Two boxes that share more ground than this are the same line. */
 const sameGround = 0.3;
+/**
+ * How likely a text must be from the other side to be taken instead, and how many times likelier: the finder was shown
+ * upright lines only and frames one that stands on its head as well as any.
+ */
+const leastTurned = 0.5;
+const timesLikelier = 2;
+/** A text that is a code upside down too is left open from this probability on. */
+const leastOtherWay = 0.5;
 
 /**
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
- * code is surely read, the finder looks again in a smaller size, and where none is found at all, at quarters of a large
- * photo. Lines that are likelier words than a code also go to the print engine; where that trusts nothing (blind
+ * code is surely read, the finder looks again in a smaller size, then at the photo turned by a quarter, and where none is
+ * found at all, at quarters of a large photo. A line that is not surely read is read from its other side too. Lines that are likelier words than a code also go to the print engine; where that trusts nothing (blind
  * wording), words that the recogniser is sure of stand for themselves.
  */
 export async function readWithNets(
@@ -44,11 +55,12 @@ export async function readWithNets(
   const read = async ({ quad, stampScore: seenAs }: FoundLine): Promise<StampLine | null> => {
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) return null;
-    const lattice = await nets.readLine(grey, quad);
-    const texts = weighRuns(freeTexts(lattice, 40, 40));
-    const free = texts[0] ?? { text: '', probability: 0 };
+    const { quad: standing, spelt, otherWay } = await fromLikelierSide(quad, async (side) =>
+      speltBy(await nets.readLine(grey, side)),
+    );
+    const { lattice, texts, free } = spelt;
     if (free.text === '' || isLoneShape(texts)) return null;
-    const line = lineAround(quad, characterMiddles(lattice), nets.margin);
+    const line = lineAround(standing, characterMiddles(lattice), nets.margin);
     const crop = cropLine(grey, line.quad, 48);
     return {
       id: `${photoId}-line-${++counted}`,
@@ -59,6 +71,8 @@ export async function readWithNets(
       lattice,
       free,
       measurements: crop === null ? [] : measureLine(crop, line.quad, line.middles),
+      ...(mayGoOn(line.quad, line.middles, grey) ? { mayGoOn: true as const } : {}),
+      ...(otherWay === null ? {} : { otherWay }),
     };
   };
   const add = async (line: StampLine, seen: Quad): Promise<void> => {
@@ -88,8 +102,52 @@ export async function readWithNets(
     if (line !== null) await add(line, seen.quad);
   }
   if (!lines.some(isSure)) await look(await nets.findLines(grey, againShare));
+  if (!lines.some(isSure)) await look(await findSideways(grey, nets));
   if (!lines.some(isCode)) await look(await lookCloser(grey, nets, lines));
-  return { lines, printed };
+  return { lines: settleSides(lines), printed };
+}
+
+/** Lines that run up or down the photo: what the finder, which knows upright lines, sees once the photo is turned. */
+async function findSideways(grey: GreyImage, nets: StampNets): Promise<FoundLine[]> {
+  const { turned, back } = quarterTurn(grey);
+  const found = await nets.findLines(turned, againShare);
+  release(turned.data);
+  return found.map((line) => ({ ...line, quad: line.quad.map(back) as Quad }));
+}
+
+interface Spelt {
+  lattice: Lattice;
+  texts: FreeText[];
+  free: FreeText;
+}
+
+function speltBy(lattice: Lattice): Spelt {
+  const texts = weighRuns(freeTexts(lattice, 40, 40));
+  return { lattice, texts, free: texts[0] ?? { text: '', probability: 0 } };
+}
+
+/**
+ * What a line spells as it was found, or from its other side where that is a code and clearly likelier. `otherWay` is
+ * set where both sides spell likely codes, as those of 0, 1, 6, 8 and 9 do.
+ */
+async function fromLikelierSide(
+  quad: Quad,
+  spell: (quad: Quad) => Promise<Spelt>,
+): Promise<{ quad: Quad; spelt: Spelt; otherWay: Lattice | null }> {
+  const spelt = await spell(quad);
+  const { text, probability } = spelt.free;
+  const isSure = probability >= sure;
+  if (isSure && !(looksLikeCode(text) && isReadFromBothSides(text))) return { quad, spelt, otherWay: null };
+  const over = await spell(fromOtherSide(quad));
+  const isCode = looksLikeCode(over.free.text);
+  if (isSure) {
+    const isLikely = isCode && over.free.probability >= leastOtherWay && over.free.text !== text;
+    return { quad, spelt, otherWay: isLikely ? over.lattice : null };
+  }
+  const isLikelier = over.free.probability >= Math.max(leastTurned, timesLikelier * probability);
+  return isCode && isLikelier
+    ? { quad: fromOtherSide(quad), spelt: over, otherWay: null }
+    : { quad, spelt, otherWay: null };
 }
 
 /** A second view of a line replaces the first only where it is clearly the surer one: what differs is mostly the box. */

@@ -1,4 +1,5 @@
 import { flatten, type GreyImage, invert, pixelsOf, type Quad, quadSize, stretch } from '../photo';
+import { mayGoOn } from './at-edge';
 import { cropLine, growQuad } from './crop';
 import type { PrintReader, PrintSymbol, PrintWord } from './engines';
 import { proposeLines, sharedGround } from './find/find-lines';
@@ -49,7 +50,7 @@ export async function readWithPrint(
     }
     const words = trusted.sort((a, b) => b.length - a.length)[0] ?? '';
     if (words !== '' && !printed.some((other) => other.includes(words))) printed.push(words);
-    const line = lineFrom(attempts, crop, quad, `${photoId}-line-${lines.length + 1}`, photoId);
+    const line = lineFrom(attempts, crop, quad, grey, `${photoId}-line-${lines.length + 1}`, photoId);
     if (line !== null) keepBetter(lines, line);
   }
   lines.sort((a, b) => b.stampScore * b.free.probability - a.stampScore * a.free.probability);
@@ -77,6 +78,7 @@ function lineFrom(
   attempts: readonly Attempt[],
   crop: GreyImage,
   quad: Quad,
+  photo: GreyImage,
   id: string,
   photoId: string,
 ): StampLine | null {
@@ -100,6 +102,7 @@ function lineFrom(
     lattice,
     free: freeTexts(lattice)[0] ?? { text: best.text, probability: 0 },
     measurements: measureLine(tightCrop, tight, middles),
+    ...(mayGoOn(tight, middles, photo) ? { mayGoOn: true as const } : {}),
   };
 }
 

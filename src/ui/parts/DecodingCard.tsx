@@ -1,4 +1,4 @@
-import type { Decoding } from '../../code/types';
+import type { Decoding, LeftOpen } from '../../code/types';
 import { strings } from '../../words';
 import { ReadingTable } from './ReadingTable';
 import { Unexplained } from './Unexplained';
@@ -35,6 +35,11 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove 
         )}
       </header>
       {decoding.accepted ? best && <ReadingTable reading={best} /> : <Candidates decoding={decoding} />}
+      {(decoding.open ?? []).map((open) => (
+        <p class="muted" key={JSON.stringify(open)}>
+          {openWords(open)}
+        </p>
+      ))}
       {decoding.accepted && <Unexplained decoding={decoding} most={mostTold} />}
       {decoding.accepted && others.length > 0 && (
         <details class="quiet">
@@ -46,6 +51,12 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove 
       )}
     </article>
   );
+}
+
+function openWords(open: LeftOpen): string {
+  if (open.kind === 'may-go-on') return strings.stamp.mayGoOn;
+  if (open.kind === 'upside-down') return strings.stamp.upsideDown(open.text);
+  return strings.stamp.alike(open.place + 1, open.may);
 }
 
 function Candidates({ decoding }: { decoding: Decoding }) {

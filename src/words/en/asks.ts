@@ -5,6 +5,7 @@ import { subjects } from './subjects';
 export const asks: AskWords = {
   'as-written': ({ words }) => words,
   'stamp-photo': () => 'Could you add a sharp, close photo of the stamped code, straight from above and in daylight?',
+  'whole-stamp': () => 'Could you add a photo that shows the whole stamped code, with some room on all sides of it?',
   'made-date': () => 'How do you know when it was made, and when and where was it bought?',
   origin: () => 'Where does it say which country it was made in? A photo of that label would help.',
   measures: () => 'Could you measure the width, height and depth at the base, with the tape in the photo?',

@@ -26,6 +26,7 @@ export const german: MessageWords = {
   asks: {
     'stamp-photo':
       'Könnten Sie ein scharfes Foto des geprägten Codes ergänzen, nah, gerade von oben und bei Tageslicht?',
+    'whole-stamp': 'Könnten Sie ein Foto ergänzen, das den ganzen geprägten Code mit etwas Rand an allen Seiten zeigt?',
     'made-date': 'Woher wissen Sie, wann das Stück hergestellt wurde, und wann und wo wurde es gekauft?',
     origin: 'Wo steht, in welchem Land es hergestellt wurde? Ein Foto dieses Etiketts würde helfen.',
     measures: 'Könnten Sie Breite, Höhe und Tiefe am Boden messen, mit dem Maßband im Bild?',

@@ -26,6 +26,7 @@ export const dutch: MessageWords = {
   asks: {
     'stamp-photo':
       'Kunt u een scherpe foto van dichtbij van de gestempelde code toevoegen, recht van boven en bij daglicht?',
+    'whole-stamp': 'Kunt u een foto toevoegen waarop de hele gestempelde code staat, met wat ruimte aan alle kanten?',
     'made-date': 'Hoe weet u wanneer het gemaakt is, en wanneer en waar is het gekocht?',
     origin: 'Waar staat in welk land het gemaakt is? Een foto van dat label zou helpen.',
     measures: 'Kunt u de breedte, hoogte en diepte bij de bodem meten, met het meetlint op de foto?',

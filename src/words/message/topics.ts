@@ -3,6 +3,7 @@ import { type Part, partSchema } from '../../claim/types';
 /** Everything that checks ask about beside single parts (`part-lining`); a test holds the list against the checks. */
 export const topics = [
   'stamp-photo',
+  'whole-stamp',
   'made-date',
   'origin',
   'measures',

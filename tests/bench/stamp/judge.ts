@@ -1,4 +1,4 @@
-import { acceptanceLevel, decodeLattice, freeDecode } from '../../../src/code';
+import { acceptanceLevel, decodeLine, freeDecode } from '../../../src/code';
 import type { MakerFile } from '../../../src/maker';
 import { freeTexts, looksLikeCode, type PhotoRead, type StampLine, weighRuns } from '../../../src/stamp';
 
@@ -32,13 +32,13 @@ export function judge(read: PhotoRead, code: string | null, leastStampScore: num
     lines.map((line) => bestReading(line, { ...book, maker })).sort((a, b) => b.probability - a.probability)[0] ??
     nothing;
   const free = lines
-    .map(({ lattice }) => freeDecode(lattice))
-    .map(({ text, probability }) => ({ text, probability, likely: looksLikeCode(text) }))
+    .map((line) => ({ ...freeDecode(line.lattice), whole: line.mayGoOn !== true && line.otherWay === undefined }))
+    .map((free) => ({ ...free, likely: looksLikeCode(free.text) }))
     .sort((a, b) => Number(b.likely) - Number(a.likely) || b.probability - a.probability)
-    .map(({ text, probability, likely }) => ({
+    .map(({ text, probability, likely, whole }) => ({
       text,
       probability,
-      accepted: likely && probability >= acceptanceLevel,
+      accepted: likely && whole && probability >= acceptanceLevel,
     }));
   return {
     code,
@@ -54,7 +54,7 @@ export function judge(read: PhotoRead, code: string | null, leastStampScore: num
  * its readings, plus that of the characters alone as far as no system explains the line.
  */
 function bestReading(line: StampLine, { makers, maker, now }: Book): Judged['withSystems'] {
-  const { readings, nearest, accepted, code } = decodeLattice(line.lattice, { makers, maker, now });
+  const { readings, nearest, accepted, code } = decodeLine(line, { makers, maker, now });
   const told =
     readings.length > 0
       ? readings.map(({ text, probability }) => ({ text, probability }))

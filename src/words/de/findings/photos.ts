@@ -93,14 +93,18 @@ export const photos: WordsFor<Photos> = {
   },
   'stamp-legible': {
     title: 'Der Stempel im Foto war lesbar',
-    failureTitle: 'Ein Stempel ist zu sehen, aber zu undeutlich',
-    rule: 'Ein Code gilt nur als gelesen, wenn seine Zeichen sicher genug sind.',
-    statement: ({ photo, guess }, kit) =>
-      guess === ''
+    failureTitle: 'Ein Stempel ist zu sehen, aber nicht sicher und ganz zu lesen',
+    rule: 'Ein Code gilt nur als gelesen, wenn seine Zeichen sicher genug sind und er ganz im Foto steht.',
+    statement: ({ photo, guess, open, other }, kit) =>
+      open === 'may-go-on'
+        ? `Der Stempel in ${kit.photo(photo)} reicht an den Rand des Fotos: Er kann außerhalb weitergehen. Zu sehen ist ${kit.code(guess)}.`
+        : open === 'upside-down'
+          ? `Der Stempel in ${kit.photo(photo)} liest sich von der einen Seite als ${kit.code(guess)}, von der anderen als ${kit.code(other ?? '')}, und nichts sagt, welche oben ist.`
+          : guess === ''
         ? `Der Stempel in ${kit.photo(photo)} ist zu undeutlich zum Lesen.`
         : `Der Stempel in ${kit.photo(photo)} ist zu undeutlich zum Lesen. Am ehesten ${kit.code(guess)}, aber nicht sicher genug.`,
-    innocent: 'Blinde Prägungen nutzen sich ab, und flaches Licht verbirgt sie.',
-    settles: 'Ein schärferes Foto des Stempels, oder seine Zeichen von Hand eingegeben.',
+    innocent: 'Blinde Prägungen nutzen sich ab, flaches Licht verbirgt sie, und Nahaufnahmen geraten leicht zu eng.',
+    settles: 'Ein schärferes Foto des ganzen Stempels, oder seine Zeichen von Hand eingegeben.',
   },
   'stamp-evenness': {
     title: 'Der Stempel ist gleichmäßig tief und weit',

@@ -90,14 +90,18 @@ export const photos: WordsFor<Photos> = {
   },
   'stamp-legible': {
     title: 'The stamp in the photo could be read',
-    failureTitle: 'A stamp is shown but too unclear to read',
-    rule: 'A code counts as read only when its characters are certain enough.',
-    statement: ({ photo, guess }, kit) =>
-      guess === ''
+    failureTitle: 'A stamp is shown but could not surely be read whole',
+    rule: 'A code counts as read only when its characters are certain enough and all of it is in the photo.',
+    statement: ({ photo, guess, open, other }, kit) =>
+      open === 'may-go-on'
+        ? `The stamp in ${kit.photo(photo)} reaches the photo’s edge: it may go on outside the photo. What is seen of it reads ${kit.code(guess)}.`
+        : open === 'upside-down'
+          ? `The stamp in ${kit.photo(photo)} reads ${kit.code(guess)} from one side and ${kit.code(other ?? '')} from the other, and nothing says which side is up.`
+          : guess === ''
         ? `The stamp in ${kit.photo(photo)} is too unclear to read.`
         : `The stamp in ${kit.photo(photo)} is too unclear to read. The best guess, ${kit.code(guess)}, is not certain enough to count.`,
-    innocent: 'Blind stamps wear, and a flat light hides them.',
-    settles: 'A sharper photo of the stamp, or its characters typed in by hand.',
+    innocent: 'Blind stamps wear, a flat light hides them, and close-ups are easily framed too tightly.',
+    settles: 'A sharper photo of the whole stamp, or its characters typed in by hand.',
   },
   'stamp-evenness': {
     title: 'The stamp is even in depth and spacing',

@@ -1,0 +1,39 @@
+import type { StampLine } from '../stamp/types';
+import { type DecodeOptions, decodeLattice } from './decode';
+import type { Decoding, LeftOpen, Nearest } from './types';
+
+type Seen = Pick<StampLine, 'lattice' | 'mayGoOn' | 'otherWay'>;
+
+/**
+ * Reads a stamped line. What may go on outside the photo is never a whole code, whatever it spells; what spells a code
+ * from both sides is settled by a maker's system that only one of them fits, or left open. Its readings then stand
+ * under `nearest`.
+ */
+export function decodeLine(line: Seen, options: DecodeOptions): Decoding {
+  const upright = decodeLattice(line.lattice, options);
+  const decoding = line.otherWay === undefined ? upright : settledSide(upright, line.otherWay, options);
+  return line.mayGoOn === true ? leftOpen(decoding, { kind: 'may-go-on' }) : decoding;
+}
+
+function settledSide(upright: Decoding, otherWay: Seen['lattice'], options: DecodeOptions): Decoding {
+  const turned = decodeLattice(otherWay, options);
+  const [fits, fitsTurned] = [fitsMaker(upright), fitsMaker(turned)];
+  if (fits !== fitsTurned) return fits ? upright : { ...turned, id: upright.id };
+  return leftOpen(upright, { kind: 'upside-down', text: turned.readings[0]?.text ?? turned.code });
+}
+
+const fitsMaker = ({ readings }: Decoding): boolean => readings.some(({ system }) => system.maker !== null);
+
+function leftOpen(decoding: Decoding, why: LeftOpen): Decoding {
+  const { readings, nearest, open = [] } = decoding;
+  const seen = readings.map(
+    (reading): Nearest => ({
+      text: reading.text,
+      system: reading.system,
+      change: reading.text === decoding.code ? 'none' : `read as "${reading.text}"`,
+      likelihood: reading.probability,
+      reading,
+    }),
+  );
+  return { ...decoding, accepted: false, readings: [], nearest: [...seen, ...nearest], open: [...open, why] };
+}

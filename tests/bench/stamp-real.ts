@@ -1,0 +1,115 @@
+import { openEngines } from '../../src/cli/engines';
+import { cropPixels, type PixelImage } from '../../src/photo';
+import { readStamp, type StampEngines } from '../../src/stamp';
+import { bare, type Judged, judge, share } from './stamp/judge';
+import { cutThrough, type ListedPhoto, photosAtHand, pixels, turnedPhoto } from './stamp/real';
+
+/** Folder that `tests/bench/stamp/collect-real.ts` filled. */
+const folder = process.env.STAMP_REAL_PHOTOS;
+/** Lists what was accepted and wrong, and what was not read. */
+const lists = process.env.STAMP_BENCH_MISREAD === '1';
+/** `seen`, `aside` or both: what was set aside is opened once, at the end. */
+const part = process.env.STAMP_REAL_PART ?? 'both';
+/** Degrees by which the photos that are read as they lie are turned, every 15 unless said otherwise. */
+const step = Number(process.env.STAMP_REAL_STEP ?? 15);
+const turns = Array.from({ length: Math.ceil(360 / step) - 1 }, (_, at) => step * (at + 1));
+const book = { makers: [], maker: null, now: '2026-11-25' };
+
+type Photo = ReturnType<typeof photosAtHand>[number];
+
+/** Real photographs of public repositories, no maker named; skipped where they are not at hand. */
+export async function bench(): Promise<void> {
+  const photos = folder === undefined ? [] : photosAtHand(folder);
+  if (photos.length === 0) {
+    console.log('skipped: not present (STAMP_REAL_PHOTOS names the folder that collect-real.ts filled)');
+    return;
+  }
+  const { engines, close } = await openEngines();
+  try {
+    for (const aside of [false, true].filter((is) => part === 'both' || part === (is ? 'aside' : 'seen'))) {
+      const own = photos.filter((photo) => photo.aside === aside);
+      console.log(aside ? '\nset aside by source before anything was tuned' : '\nseen while tuning');
+      console.table(await table(own, engines));
+    }
+  } finally {
+    await close();
+  }
+}
+
+async function judged(image: PixelImage, text: string | null, { net, print }: StampEngines): Promise<Judged> {
+  const engines = net === undefined ? { print } : { print, net };
+  return judge(await readStamp(image, 'p1', engines), text, net?.acceptance.stampScore ?? 0.5, book);
+}
+
+const isRight = ({ withSystems }: Judged, text: string): boolean => bare(withSystems.text) === bare(text);
+
+async function table(photos: readonly Photo[], engines: StampEngines): Promise<Record<string, string>[]> {
+  const rows: Record<string, string>[] = [];
+  const kinds = [...new Set(photos.filter(({ text }) => text !== null).map(({ kind, of }) => `${kind}, ${of}`))];
+  for (const name of kinds) {
+    const own = photos.filter(({ text, kind, of }) => text !== null && `${kind}, ${of}` === name);
+    rows.push({ photos: name, ...(await codesRow(own, engines)) });
+  }
+  const empty = photos.filter(({ text }) => text === null);
+  if (empty.length > 0) rows.push({ photos: 'without a code', ...(await emptyRow(empty, engines)) });
+  return rows;
+}
+
+async function codesRow(photos: readonly Photo[], engines: StampEngines): Promise<Record<string, string>> {
+  let [accepted, right, found, turned, turnedRight, cut, cutAccepted] = [0, 0, 0, 0, 0, 0, 0];
+  for (const photo of photos) {
+    const text = photo.text ?? '';
+    const image = await pixels(photo.at);
+    const asItLies = await judged(image, text, engines);
+    const { withSystems, lines } = asItLies;
+    if (withSystems.accepted) accepted++;
+    if (withSystems.accepted && isRight(asItLies, text)) right++;
+    if (lines.some((line) => bare(line) === bare(text))) found++;
+    if (lists && !(withSystems.accepted && isRight(asItLies, text))) {
+      console.log(`  ${photo.file}: ${text}, read ${lines.join(' | ') || 'nothing'}${withSystems.accepted ? ', ACCEPTED' : ''}`);
+    }
+    if (photo.of === 'whole' && isRight(asItLies, text)) {
+      for (const degrees of turns) {
+        turned++;
+        const other = await judged(turnedPhoto(image, degrees), text, engines);
+        if (isRight(other, text)) turnedRight++;
+        else if (lists) console.log(`  turned by ${degrees}: ${text}, read ${other.lines.join(' | ') || 'nothing'}`);
+      }
+    }
+    for (const piece of cutPhotos(photo, image)) {
+      cut++;
+      if ((await judged(piece, null, engines)).withSystems.accepted) cutAccepted++;
+    }
+  }
+  return {
+    'accepted and right': `${right} of ${photos.length}`,
+    'accepted but wrong': `${accepted - right} of ${accepted}`,
+    'among the lines': `${found} of ${photos.length}`,
+    [`turned by ${turns.length} angles, as upright`]: turned === 0 ? '–' : `${share(turnedRight, turned)} of ${turned}`,
+    'cut by the edge, accepted': cut === 0 ? '–' : `${cutAccepted} of ${cut}`,
+  };
+}
+
+/** The photo ended in the last character, so that 0, 15, 30 … 75% of it are left. */
+function cutPhotos({ quad, text }: ListedPhoto, image: PixelImage): PixelImage[] {
+  if (quad === undefined || text === null) return [];
+  return [0, 0.15, 0.3, 0.45, 0.6, 0.75].flatMap((left) => {
+    const column = cutThrough(quad, text.length, left);
+    return column === null || column < 24 ? [] : [cropPixels(image, 0, 0, Math.min(image.width, column), image.height)];
+  });
+}
+
+async function emptyRow(photos: readonly Photo[], engines: StampEngines): Promise<Record<string, string>> {
+  let [accepted, looked] = [0, 0];
+  for (const photo of photos) {
+    const image = await pixels(photo.at);
+    for (const degrees of [0, 90, 180, 270]) {
+      looked++;
+      const { withSystems } = await judged(degrees === 0 ? image : turnedPhoto(image, degrees), null, engines);
+      if (!withSystems.accepted) continue;
+      accepted++;
+      console.log(`  ${photo.file}, turned by ${degrees}: accepted ${withSystems.text}`);
+    }
+  }
+  return { 'accepted but wrong': `${accepted} of ${looked}, in four turns` };
+}

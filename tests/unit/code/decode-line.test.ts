@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { decodeLattice, decodeLine } from '../../../src/code';
+import { builtInMakers } from '../../../src/maker';
+import type { Lattice } from '../../../src/stamp';
+
+const now = '2026-11-25';
+const sharp = (text: string, doubts: Record<number, Record<string, number>> = {}): Lattice => ({
+  steps: [...text].flatMap((character, at): Record<string, number>[] => [
+    doubts[at] ?? { [character]: 0.999 },
+    { '': 1 },
+  ]),
+});
+const unknown = { makers: [], maker: null, now };
+const ondrasse = { makers: builtInMakers, maker: 'Ondrasse', now };
+
+describe('a line at the edge of its photo', () => {
+  it('is never a whole code, and what it reads so far is kept', () => {
+    const whole = decodeLine({ lattice: sharp('KV0915') }, ondrasse);
+    expect([whole.accepted, whole.readings[0]?.text, whole.open]).toEqual([true, 'KV0915', undefined]);
+    const cut = decodeLine({ lattice: sharp('KV0915'), mayGoOn: true }, ondrasse);
+    expect([cut.accepted, cut.readings, cut.code]).toEqual([false, [], 'KV0915']);
+    expect(cut.nearest[0]).toMatchObject({ text: 'KV0915', change: 'none' });
+    expect(cut.open).toEqual([{ kind: 'may-go-on' }]);
+  });
+});
+
+describe('a line that spells a code from both sides', () => {
+  it('is the side that alone fits a system of the maker', () => {
+    const fits = decodeLine({ lattice: sharp('XX0681'), otherWay: sharp('KV0915') }, ondrasse);
+    expect([fits.accepted, fits.readings[0]?.text]).toEqual([true, 'KV0915']);
+    const stays = decodeLine({ lattice: sharp('KV0915'), otherWay: sharp('XX0681') }, ondrasse);
+    expect([stays.accepted, stays.readings[0]?.text]).toEqual([true, 'KV0915']);
+  });
+
+  it('is left open without one', () => {
+    const open = decodeLine({ lattice: sharp('9061'), otherWay: sharp('1906') }, unknown);
+    expect([open.accepted, open.readings]).toEqual([false, []]);
+    expect(open.open).toEqual([{ kind: 'upside-down', text: '1906' }]);
+  });
+});
+
+describe('a number that begins with 0 or 1, no maker named', () => {
+  it.each(['013689', '133631', '1024', '0936'])('%s is read, though a family has a twin with a letter', (text) => {
+    const { accepted, code, open } = decodeLattice(sharp(text, { 0: { [text[0]!]: 0.97, O: 0.02, I: 0.01 } }), unknown);
+    expect([accepted, code, open]).toEqual([true, text, undefined]);
+  });
+
+  it('is read with the character left open where letter and digit are both likely', () => {
+    const both = { 0: { '0': 0.35, O: 0.64 } };
+    const { accepted, code, open } = decodeLattice(sharp('013689', both), unknown);
+    expect([accepted, code.slice(1)]).toEqual([true, '13689']);
+    expect(open).toEqual([{ kind: 'alike', place: 0, may: expect.arrayContaining(['0', 'O']) }]);
+  });
+
+  it('is not read where another character altogether is as likely', () => {
+    expect(decodeLattice(sharp('013689', { 2: { '3': 0.6, '8': 0.39 } }), unknown).accepted).toBe(false);
+  });
+
+  it('still is no code of a named maker whose sound code has the same shapes', () => {
+    const { accepted } = decodeLattice(sharp('KVO915'), ondrasse);
+    const { readings } = decodeLattice(sharp('KVO915'), ondrasse);
+    expect(accepted).toBe(readings.length > 0);
+  });
+});

@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest';
+import type { GreyImage, PixelImage, Quad } from '../../../src/photo';
+import { type Lattice, readStamp, type StampNets } from '../../../src/stamp';
+import { angleBetween, directionOf, isReadFromBothSides, quarterTurn } from '../../../src/stamp/sides';
+
+const photo: PixelImage = { width: 640, height: 480, data: new Uint8ClampedArray(640 * 480 * 4).fill(120) };
+const box = (x: number, y: number): Quad => [
+  { x, y },
+  { x: x + 120, y },
+  { x: x + 120, y: y + 30 },
+  { x, y: y + 30 },
+];
+/** Doubt spread over many characters, so that none of them is likely. */
+const rest = (share: number): Record<string, number> => Object.fromEntries([...'2345EFGU'].map((c) => [c, share / 8]));
+const spelling = (text: string, probability: number): Lattice => ({
+  steps: [...text].flatMap((character, at): Record<string, number>[] => [
+    at === 0 ? { ...rest(1 - probability), [character]: probability } : { [character]: 1 },
+    { '': 1 },
+  ]),
+});
+
+interface Shown {
+  /** In the photo as it lies, and in the photo turned by a quarter (its own pixels). */
+  upright: Quad[];
+  turned?: Quad[];
+  /** What a line says by its reading direction, degrees, and the row of its middle. */
+  says(direction: number, row: number): Lattice;
+}
+
+async function linesOf({ upright, turned = [], says }: Shown) {
+  const net: StampNets = {
+    acceptance: { stampScore: 0.5 },
+    margin: 0,
+    findLines: async (grey: GreyImage) =>
+      (grey.width === photo.width ? upright : turned).map((quad) => ({ quad, stampScore: 0.9 })),
+    readLine: async (_, quad) => says(Math.round(directionOf(quad)), Math.round((quad[0].y + quad[2].y) / 2)),
+  };
+  const read = await readStamp(photo, 'p1', { print: null, net });
+  return read.state === 'read' ? read.lines : [];
+}
+
+describe('lines from any side', () => {
+  it('upside down are read from the side that spells a code', async () => {
+    const [line] = await linesOf({
+      upright: [box(200, 200)],
+      says: (direction) => (Math.abs(direction) === 180 ? spelling('KV0915', 0.97) : spelling('51K0AX', 0.2)),
+    });
+    expect(line?.free.text).toBe('KV0915');
+    expect(angleBetween(directionOf(line!.quad), 180)).toBeLessThan(1);
+    expect(line?.otherWay).toBeUndefined();
+  });
+
+  it('stay as they lie where the other side is hardly likelier', async () => {
+    const [line] = await linesOf({
+      upright: [box(200, 200)],
+      says: (direction) => (Math.abs(direction) === 180 ? spelling('8346', 0.6) : spelling('9453', 0.5)),
+    });
+    expect(line?.free.text).toBe('9453');
+  });
+
+  it('that run up the photo are found once it is turned, in the photo’s own pixels', async () => {
+    const [line] = await linesOf({
+      upright: [],
+      turned: [box(100, 300)],
+      says: (direction) => (direction === -90 ? spelling('KV0915', 0.97) : { steps: [] }),
+    });
+    expect(line?.free.text).toBe('KV0915');
+    for (const { x, y } of line!.quad) {
+      expect(x).toBeGreaterThan(290);
+      expect(x).toBeLessThan(340);
+      expect(y).toBeGreaterThan(250);
+      expect(y).toBeLessThan(390);
+    }
+  });
+
+  it('of characters that are some upside down too keep both ways', async () => {
+    const [line] = await linesOf({
+      upright: [box(200, 200)],
+      says: (direction) => (Math.abs(direction) === 180 ? spelling('1906', 0.95) : spelling('9061', 0.95)),
+    });
+    expect(line?.free.text).toBe('9061');
+    expect(line?.otherWay).toEqual(spelling('1906', 0.95));
+  });
+
+  it('are settled by words beside them that stand one way only', async () => {
+    const code = (direction: number) => (Math.abs(direction) === 180 ? spelling('1906', 0.95) : spelling('9061', 0.95));
+    const upright = await linesOf({
+      upright: [box(200, 200), box(200, 260)],
+      says: (direction, row) => (row < 240 ? code(direction) : spelling('RETRAL', 0.99)),
+    });
+    expect(upright[0]?.free.text).toBe('9061');
+    expect(upright[0]?.otherWay).toBeUndefined();
+    const turned = await linesOf({
+      upright: [box(200, 200), box(200, 260)],
+      says: (direction, row) =>
+        row < 240 ? code(direction) : Math.abs(direction) === 180 ? spelling('T1234', 0.99) : spelling('X', 0.1),
+    });
+    expect(turned[0]?.free.text).toBe('1906');
+    expect(turned[0]?.otherWay).toBeUndefined();
+  });
+});
+
+describe('turning', () => {
+  it('by a quarter keeps every pixel, and points lead back to theirs', () => {
+    const image = { width: 3, height: 2, data: Float32Array.from([1, 2, 3, 4, 5, 6]) };
+    const { turned, back } = quarterTurn(image);
+    expect([turned.width, turned.height, [...turned.data]]).toEqual([2, 3, [4, 1, 5, 2, 6, 3]]);
+    expect(back({ x: 1.5, y: 0.5 })).toEqual({ x: 0.5, y: 0.5 });
+    expect(back({ x: 0.5, y: 2.5 })).toEqual({ x: 2.5, y: 1.5 });
+  });
+
+  it('knows which texts have another side', () => {
+    expect(['1961', 'HN 80', 'OXO-6'].map(isReadFromBothSides)).toEqual([true, true, true]);
+    expect(['1962', 'KV0915', 'A1'].map(isReadFromBothSides)).toEqual([false, false, false]);
+  });
+});
