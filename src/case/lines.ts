@@ -1,9 +1,8 @@
 import type { Decoding } from '../code/types';
 import { findPlaces } from '../place';
+import { hasLengthOfCode } from '../stamp';
 import type { StampLine } from '../stamp/types';
 
-/** A code stamp is short; longer lines are words. Common practice, no source. */
-const longestStamp = 14;
 /** Under this score a line is taken for a stamp only when it reads under a code system. */
 const likelyStamp = 0.3;
 /** From this score on a line that cannot be read counts as a stamp that is shown, too unclear: the gap to ask about. */
@@ -25,7 +24,7 @@ const plain = (text: string) =>
  */
 export function mayBeCode(line: StampLine, names: readonly string[]): boolean {
   const text = plain(line.free.text);
-  if (text.length > longestStamp || findPlaces(line.free.text).length > 0) return false;
+  if (!hasLengthOfCode(text) || findPlaces(line.free.text).length > 0) return false;
   if (/^(MADE|MODEL|SIZE|GENUINE|REAL|FINE)/.test(text)) return false;
   return text.length < 4 || !names.some((name) => sameName(text, plain(name)));
 }

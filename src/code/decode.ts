@@ -94,8 +94,7 @@ function alikeCharacters([best, ...others]: readonly Weighted[]): LeftOpen[] {
   if (best === undefined) return [];
   const [written, shapes] = [[...best.text], shapesOf(best.text)];
   const twins = others.filter(
-    ({ text, probability }) =>
-      probability >= leastAlike && text.length === written.length && shapesOf(text) === shapes,
+    ({ text, probability }) => probability >= leastAlike && text.length === written.length && shapesOf(text) === shapes,
   );
   return written.flatMap((character, place): LeftOpen[] => {
     const may = new Set([character, ...twins.map(({ text }) => text[place]!)]);

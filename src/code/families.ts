@@ -69,6 +69,13 @@ export const codeFamilies: CodeFamily[] = [
     layout: [{ serial: { min: 4, max: 10 } }],
     weight: 0.05,
   },
+  {
+    id: 'long-serial',
+    name: 'a long running number, which dates nothing without the maker’s table',
+    used: ['1940', '2023'],
+    layout: [{ serial: { min: 11, max: 20 } }],
+    weight: 0.02,
+  },
 ];
 
 /** The families as a book without a maker. */

@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../problem';
 import { ascii } from './ascii';
+import { foreignFormat, howToSendJpeg } from './foreign-format';
 import { avifSize } from './header-avif';
 
 /** What an image file says of itself before a single pixel is decoded. Sizes are as stored, before EXIF turning. */
@@ -31,6 +32,15 @@ export function readImageHeader(bytes: Uint8Array, where: string): Result<ImageH
     );
   }
   if (header === null) {
+    const foreign = foreignFormat(bytes);
+    if (foreign !== null) {
+      return refuse(
+        'photo-foreign-format',
+        where,
+        `The photo is ${foreign.words}, which is not read here.`,
+        howToSendJpeg,
+      );
+    }
     return refuse(
       'photo-not-image',
       where,

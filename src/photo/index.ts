@@ -1,5 +1,6 @@
 export { type Background, backgroundOf } from './background';
 export { boxDeviation, boxMean, flatten, histogram, stretch, summedArea } from './contrast';
+export { type ForeignFormat, foreignFormat, howToSendJpeg } from './foreign-format';
 export { greyOf, invert, pixelsOf } from './grey';
 export { differenceHash, hashDistance } from './hash';
 export type { ImageHeader } from './header';

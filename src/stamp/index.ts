@@ -10,7 +10,7 @@ export type {
 } from './engines';
 export { freeTexts } from './free-text';
 export { glanceAt, glanceSide } from './glance';
-export { looksLikeCode } from './looks-like-code';
+export { hasLengthOfCode, looksLikeCode } from './looks-like-code';
 export type { FasterNets, LoadedNets, ModelCard, NetFiles, NetPair, NetSession, OnnxRuntime } from './net';
 export { loadNets, modelCardSchema, netsWithFaster, stampNets } from './net';
 export { shapesOf } from './one-shape';

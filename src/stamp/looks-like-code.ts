@@ -1,3 +1,15 @@
+/** Longest code of letters and digits, and longest running number. Common practice, no source. */
+const longestMixed = 14;
+export const longestNumber = 20;
+/** Share of digits from which on a long text is a number, with a letter or two at an end. */
+const shareOfNumber = 0.8;
+
+/** Whether a text is short enough for a code: numbers run longer than codes that have letters. */
+export function hasLengthOfCode(bare: string): boolean {
+  const digits = bare.replace(/[^0-9]/g, '').length;
+  return bare.length <= (digits >= shareOfNumber * bare.length ? longestNumber : longestMixed);
+}
+
 /**
  * Whether a text that no code system explains has the look of a code and not of words: short, and at least two digits
  * that make up two fifths of it ("CALDERWICK & ROOK" read with an 8 for the & has not). Common practice, no source.
@@ -5,5 +17,5 @@
 export function looksLikeCode(text: string): boolean {
   const bare = text.replace(/[^A-Z0-9]/g, '');
   const digits = bare.replace(/[^0-9]/g, '').length;
-  return bare.length >= 3 && bare.length <= 14 && digits >= 2 && digits / bare.length >= 0.4;
+  return bare.length >= 3 && hasLengthOfCode(bare) && digits >= 2 && digits / bare.length >= 0.4;
 }

@@ -55,9 +55,11 @@ export async function readWithNets(
   const read = async ({ quad, stampScore: seenAs }: FoundLine): Promise<StampLine | null> => {
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) return null;
-    const { quad: standing, spelt, otherWay } = await fromLikelierSide(quad, async (side) =>
-      speltBy(await nets.readLine(grey, side)),
-    );
+    const {
+      quad: standing,
+      spelt,
+      otherWay,
+    } = await fromLikelierSide(quad, async (side) => speltBy(await nets.readLine(grey, side)));
     const { lattice, texts, free } = spelt;
     if (free.text === '' || isLoneShape(texts)) return null;
     const line = lineAround(standing, characterMiddles(lattice), nets.margin);

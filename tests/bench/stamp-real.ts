@@ -66,7 +66,9 @@ async function codesRow(photos: readonly Photo[], engines: StampEngines): Promis
     if (withSystems.accepted && isRight(asItLies, text)) right++;
     if (lines.some((line) => bare(line) === bare(text))) found++;
     if (lists && !(withSystems.accepted && isRight(asItLies, text))) {
-      console.log(`  ${photo.file}: ${text}, read ${lines.join(' | ') || 'nothing'}${withSystems.accepted ? ', ACCEPTED' : ''}`);
+      console.log(
+        `  ${photo.file}: ${text}, read ${lines.join(' | ') || 'nothing'}${withSystems.accepted ? ', ACCEPTED' : ''}`,
+      );
     }
     if (photo.of === 'whole' && isRight(asItLies, text)) {
       for (const degrees of turns) {

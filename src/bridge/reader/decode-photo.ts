@@ -1,4 +1,4 @@
-import { maxPixels } from '../../photo';
+import { foreignFormat, howToSendJpeg, maxPixels } from '../../photo';
 import { fail, type Problem, type Result, succeed } from '../../problem';
 import { inspectBytes } from './inspect-bytes';
 import { releaseCanvas } from './pictures';
@@ -16,7 +16,12 @@ export async function decodePhoto(
   mostPixels: number = readPixels,
 ): Promise<Result<ImageData>> {
   const header = inspectBytes(bytes);
-  if (!header) return fail(problem(photoId, 'not-a-photo', 'the file is not a picture that can be read'));
+  if (!header) {
+    const foreign = foreignFormat(bytes);
+    if (foreign === null) return fail(problem(photoId, 'not-a-photo', 'the file is not a picture that can be read'));
+    const what = `it is ${foreign.words}, which is not read here`;
+    return fail({ ...problem(photoId, 'foreign-format', what), remedy: howToSendJpeg });
+  }
   const { size, format } = header;
   if (size && size.width * size.height > maxPixels) {
     return fail(problem(photoId, 'photo-too-large', `it has ${size.width} × ${size.height} pixels`));

@@ -24,7 +24,8 @@ export const spanish: MessageWords = {
   },
   asks: {
     'stamp-photo': '¿Podría añadir una foto nítida y de cerca del código grabado, de frente y con luz de día?',
-    'whole-stamp': '¿Podría añadir una foto que muestre el código grabado entero, con algo de margen por todos los lados?',
+    'whole-stamp':
+      '¿Podría añadir una foto que muestre el código grabado entero, con algo de margen por todos los lados?',
     'made-date': '¿Cómo sabe cuándo se fabricó, y cuándo y dónde se compró?',
     origin: '¿Dónde pone el país de fabricación? Una foto de esa etiqueta ayudaría.',
     measures: '¿Podría medir el ancho, el alto y el fondo en la base, con la cinta métrica en la foto?',

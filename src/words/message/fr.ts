@@ -26,7 +26,8 @@ export const french: MessageWords = {
   asks: {
     'stamp-photo':
       'Pourriez-vous ajouter une photo nette et rapprochée du code frappé, prise de face et à la lumière du jour ?',
-    'whole-stamp': 'Pourriez-vous ajouter une photo qui montre le code frappé en entier, avec un peu de marge de tous les côtés ?',
+    'whole-stamp':
+      'Pourriez-vous ajouter une photo qui montre le code frappé en entier, avec un peu de marge de tous les côtés ?',
     'made-date': 'Comment connaissez-vous la date de fabrication, et quand et où l’article a-t-il été acheté ?',
     origin: 'Où est indiqué le pays de fabrication ? Une photo de cette étiquette m’aiderait.',
     measures:

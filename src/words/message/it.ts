@@ -25,7 +25,8 @@ export const italian: MessageWords = {
   asks: {
     'stamp-photo':
       'Potrebbe aggiungere una foto nitida e ravvicinata del codice impresso, dall’alto e alla luce del giorno?',
-    'whole-stamp': 'Potrebbe aggiungere una foto che mostri tutto il codice impresso, con un po’ di margine su ogni lato?',
+    'whole-stamp':
+      'Potrebbe aggiungere una foto che mostri tutto il codice impresso, con un po’ di margine su ogni lato?',
     'made-date': 'Come sa quando è stato fabbricato, e quando e dove è stato acquistato?',
     origin: 'Dove è scritto il paese di fabbricazione? Una foto di quell’etichetta aiuterebbe.',
     measures: 'Potrebbe misurare larghezza, altezza e profondità alla base, con il metro nella foto?',

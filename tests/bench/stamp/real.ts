@@ -72,7 +72,9 @@ function between({ width, height, data }: PixelImage, x: number, y: number, chan
   const [right, below] = [Math.min(width - 1, left + 1), Math.min(height - 1, top + 1)];
   const [u, v] = [Math.max(0, x - left), Math.max(0, y - top)];
   const at = (column: number, row: number): number => data[(row * width + column) * 4 + channel]!;
-  return (at(left, top) * (1 - u) + at(right, top) * u) * (1 - v) + (at(left, below) * (1 - u) + at(right, below) * u) * v;
+  return (
+    (at(left, top) * (1 - u) + at(right, top) * u) * (1 - v) + (at(left, below) * (1 - u) + at(right, below) * u) * v
+  );
 }
 
 function edgeColour({ width, height, data }: PixelImage): number[] {

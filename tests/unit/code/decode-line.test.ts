@@ -52,6 +52,12 @@ describe('a number that begins with 0 or 1, no maker named', () => {
     expect(open).toEqual([{ kind: 'alike', place: 0, may: expect.arrayContaining(['0', 'O']) }]);
   });
 
+  it('may have up to twenty digits', () => {
+    const long = '50123456789012345678';
+    const { accepted, code } = decodeLattice(sharp(long), unknown);
+    expect([accepted, code]).toEqual([true, long]);
+  });
+
   it('is not read where another character altogether is as likely', () => {
     expect(decodeLattice(sharp('013689', { 2: { '3': 0.6, '8': 0.39 } }), unknown).accepted).toBe(false);
   });

@@ -101,8 +101,8 @@ export const photos: WordsFor<Photos> = {
         : open === 'upside-down'
           ? `Der Stempel in ${kit.photo(photo)} liest sich von der einen Seite als ${kit.code(guess)}, von der anderen als ${kit.code(other ?? '')}, und nichts sagt, welche oben ist.`
           : guess === ''
-        ? `Der Stempel in ${kit.photo(photo)} ist zu undeutlich zum Lesen.`
-        : `Der Stempel in ${kit.photo(photo)} ist zu undeutlich zum Lesen. Am ehesten ${kit.code(guess)}, aber nicht sicher genug.`,
+            ? `Der Stempel in ${kit.photo(photo)} ist zu undeutlich zum Lesen.`
+            : `Der Stempel in ${kit.photo(photo)} ist zu undeutlich zum Lesen. Am ehesten ${kit.code(guess)}, aber nicht sicher genug.`,
     innocent: 'Blinde Prägungen nutzen sich ab, flaches Licht verbirgt sie, und Nahaufnahmen geraten leicht zu eng.',
     settles: 'Ein schärferes Foto des ganzen Stempels, oder seine Zeichen von Hand eingegeben.',
   },

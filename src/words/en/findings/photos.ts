@@ -98,8 +98,8 @@ export const photos: WordsFor<Photos> = {
         : open === 'upside-down'
           ? `The stamp in ${kit.photo(photo)} reads ${kit.code(guess)} from one side and ${kit.code(other ?? '')} from the other, and nothing says which side is up.`
           : guess === ''
-        ? `The stamp in ${kit.photo(photo)} is too unclear to read.`
-        : `The stamp in ${kit.photo(photo)} is too unclear to read. The best guess, ${kit.code(guess)}, is not certain enough to count.`,
+            ? `The stamp in ${kit.photo(photo)} is too unclear to read.`
+            : `The stamp in ${kit.photo(photo)} is too unclear to read. The best guess, ${kit.code(guess)}, is not certain enough to count.`,
     innocent: 'Blind stamps wear, a flat light hides them, and close-ups are easily framed too tightly.',
     settles: 'A sharper photo of the whole stamp, or its characters typed in by hand.',
   },

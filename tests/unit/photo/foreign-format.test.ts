@@ -1,0 +1,49 @@
+import sharp from 'sharp';
+import { describe, expect, it } from 'vitest';
+import { foreignFormat, readImageHeader } from '../../../src/photo';
+
+/** The first box of an ISO base media file with these brands. */
+function brands(...names: string[]): Uint8Array {
+  const text = `\0\0\0${String.fromCharCode(8 + 4 * names.length + 4)}ftyp${names[0]}\0\0\0\0${names.slice(1).join('')}`;
+  return Uint8Array.from(text.padEnd(64, '\0'), (character) => character.charCodeAt(0));
+}
+const opening = (...bytes: number[]): Uint8Array => Uint8Array.from([...bytes, ...new Array(32).fill(0)]);
+
+describe('a photo in a format that is not read here', () => {
+  it.each([
+    ['HEIC', brands('heic', 'mif1', 'heic')],
+    ['HEIC', brands('mif1', 'heic')],
+    ['HEIC', brands('msf1', 'hevc')],
+    ['CR3', brands('crx ', 'isom')],
+    ['TIFF', opening(0x49, 0x49, 0x2a, 0)],
+    ['TIFF', opening(0x4d, 0x4d, 0, 0x2a)],
+    ['JPEG XL', opening(0xff, 0x0a)],
+    ['JPEG XL', opening(0, 0, 0, 12, 0x4a, 0x58, 0x4c, 0x20, 0x0d, 0x0a, 0x87, 0x0a)],
+    ['JPEG 2000', opening(0, 0, 0, 12, 0x6a, 0x50, 0x20, 0x20, 0x0d, 0x0a, 0x87, 0x0a)],
+  ])('is named: %s', (name, bytes) => {
+    expect(foreignFormat(bytes)?.name).toBe(name);
+    const read = readImageHeader(bytes, 'photo 1');
+    expect(read).toMatchObject({ ok: false, problem: { code: 'photo-foreign-format' } });
+    if (!read.ok) {
+      expect(read.problem.what).toContain(name);
+      expect(read.problem.remedy).toContain('JPEG');
+    }
+  });
+
+  it('is none that a browser decodes, and no other file', async () => {
+    const drawn = () => sharp({ create: { width: 32, height: 24, channels: 3, background: '#7a3b23' } });
+    for (const format of ['jpeg', 'png', 'gif', 'webp', 'avif'] as const) {
+      expect(foreignFormat(new Uint8Array(await drawn().toFormat(format).toBuffer()))).toBeNull();
+    }
+    expect(foreignFormat(new TextEncoder().encode('<!doctype html><title>Sign in</title>'))).toBeNull();
+    expect(foreignFormat(brands('mif1', 'avif'))).toBeNull();
+    expect(foreignFormat(new Uint8Array(4))).toBeNull();
+  });
+
+  it('is told from a real TIFF as from its first bytes', async () => {
+    const tiff = await sharp({ create: { width: 32, height: 24, channels: 3, background: '#7a3b23' } })
+      .tiff()
+      .toBuffer();
+    expect(foreignFormat(new Uint8Array(tiff))?.name).toBe('TIFF');
+  });
+});
