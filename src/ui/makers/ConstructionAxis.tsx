@@ -44,13 +44,13 @@ const share = (part: number, { first, last }: AxisYears) => `${((part / (last - 
 const isNearEnd = (year: number, { first, last }: AxisYears) => (year - first) / (last - first) > 0.85;
 
 const Ticks = ({ years }: { years: AxisYears }) => (
-  <svg aria-hidden="true" width="100%" height="18">
+  <svg aria-hidden="true" width="100%" height="1.5em">
     {years.ticks.map((year) => (
       <g key={year}>
-        <line x1={share(year - years.first, years)} x2={share(year - years.first, years)} y1="2" y2="18" />
+        <line x1={share(year - years.first, years)} x2={share(year - years.first, years)} y1="2" y2="1.5em" />
         <text
           x={share(year - years.first, years)}
-          y="13"
+          y="1.1em"
           dx={isNearEnd(year, years) ? -3 : 3}
           text-anchor={isNearEnd(year, years) ? 'end' : 'start'}
         >

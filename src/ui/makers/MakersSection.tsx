@@ -15,6 +15,7 @@ import type { Problem } from '../../problem';
 import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';
+import { useFocusKept } from '../use-focus-kept';
 import { Editor } from './Editor';
 import { MergeFiles } from './MergeFiles';
 import { useOwnMakers } from './use-own-makers';
@@ -32,6 +33,8 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
   // One after the other: several files that are dropped at once may each belong to a file that is here.
   const [toMerge, setToMerge] = useState<{ ownId: string; theirs: MakerFile }[]>([]);
   const chooser = useRef<HTMLInputElement>(null);
+  // The way back from a deletion first, then the file that was put back, or what can be done without one.
+  const room = useFocusKept<HTMLElement>('.toast button', '.watch-row button');
   if (files === null) return null;
   const open = files.find(({ id }) => id === openFile);
   const show = (id: string | null) => {
@@ -64,6 +67,7 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
   const nextMerge = () => setToMerge((waiting) => waiting.slice(1));
   return (
     <section
+      ref={room}
       aria-label={words.title}
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => {
@@ -141,8 +145,9 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
               file={file}
               onEdit={() => show(file.id)}
               onRemove={async () => {
-                await remove(file.id);
+                // Together with the row's end, so that the focus finds the way back.
                 setRemoved(file);
+                await remove(file.id);
               }}
             />
           ))}

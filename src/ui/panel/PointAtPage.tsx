@@ -5,6 +5,7 @@ import { type PickField, pickFieldSchema } from '../../listing/types';
 import type { Problem } from '../../problem';
 import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
+import { useFocusKept } from '../use-focus-kept';
 import type { PanelState } from './state';
 
 const words = strings.pick;
@@ -19,6 +20,7 @@ interface Props {
 /** Lets the user point at a field on the page. The choice is remembered for the site, shown as such, and can be undone. */
 export function PointAtPage({ tabId, state: { listing, incognito, picks }, onChanged }: Props) {
   const [field, setField] = useState<PickField>('price');
+  const room = useFocusKept<HTMLDetailsElement>();
   const [outcome, setOutcome] = useState<'none' | 'waiting' | 'nothing' | Problem>('none');
   if (!listing) return null;
   const site = siteOf(listing.url);
@@ -36,7 +38,7 @@ export function PointAtPage({ tabId, state: { listing, incognito, picks }, onCha
     onChanged();
   };
   return (
-    <details class="quiet point-at-page" open={picks.length > 0}>
+    <details class="quiet point-at-page" ref={room} open={picks.length > 0}>
       <summary>{words.title}</summary>
       {picks.length > 0 && (
         <>

@@ -53,6 +53,7 @@ export function LookByHand({ file, number, start, onRead, onClose }: Props) {
     });
   };
   const read = async () => {
+    if (result === 'reading') return;
     setResult('reading');
     setResult(await onRead(adjustment));
   };
@@ -110,7 +111,8 @@ export function LookByHand({ file, number, start, onRead, onClose }: Props) {
         <button type="button" onClick={() => setAdjustment(noAdjustment)}>
           {strings.photos.whole}
         </button>
-        <button type="button" class="main" onClick={read} disabled={result === 'reading'}>
+        {/* Not disabled: the focus would be lost while it reads. */}
+        <button type="button" class="main" onClick={read} aria-disabled={result === 'reading'}>
           {strings.photos.read}
         </button>
         <button type="button" onClick={onClose}>

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Copies } from '../../words';
 import { strings } from '../../words';
 import { isBusy, type Stage } from '../panel/state';
+import { useFocusKept } from '../use-focus-kept';
 
 interface Props {
   stage: Stage;
@@ -14,8 +15,9 @@ interface Props {
 /** Where the reading stands, in words and as a bar, with the button that stops it or goes on. */
 export function Progress({ stage, copies, onStop, onGoOn, onAgain }: Props) {
   const words = stageWords(stage, copies);
+  const room = useFocusKept<HTMLDivElement>();
   return (
-    <div class="progress">
+    <div class="progress" ref={room}>
       <p class="progress-line" data-stage={stage.kind}>
         {words}
       </p>

@@ -4,6 +4,7 @@ import type { Decoding } from '../../code/types';
 import { strings } from '../../words';
 import { copyWords } from '../copies';
 import { groupBy } from '../group-by';
+import { useFocusKept } from '../use-focus-kept';
 import { DecodingCard } from './DecodingCard';
 import { TypeCode } from './TypeCode';
 
@@ -16,6 +17,7 @@ interface Props {
 
 /** The heart: every code of the case, where it was seen, and what it says. The same code in two places stands once. */
 export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Props) {
+  const room = useFocusKept<HTMLElement>('#typed-code');
   const read = groupBy(
     kase.decodings.filter(({ accepted }) => accepted),
     ({ code, readings }) => readings[0]?.text ?? code,
@@ -40,7 +42,7 @@ export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Pro
     );
   };
   return (
-    <section aria-labelledby="stamp-title">
+    <section aria-labelledby="stamp-title" ref={room}>
       <h2 id="stamp-title">{strings.stamp.title}</h2>
       {!fromPhotos && <p class="muted">{kase.photos.length === 0 ? strings.stamp.waiting : strings.stamp.none}</p>}
       {read.map(([, decodings]) => card(decodings))}

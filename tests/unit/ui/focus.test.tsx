@@ -1,0 +1,94 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { noAdjustment } from '../../../src/bridge/protocol';
+import { buildCase } from '../../../src/case';
+import type { Stage } from '../../../src/ui/panel/state';
+import { LookByHand } from '../../../src/ui/parts/LookByHand';
+import { Progress } from '../../../src/ui/parts/Progress';
+import { StampSection } from '../../../src/ui/parts/StampSection';
+import { strings } from '../../../src/words';
+import { listingOf } from '../case/sample-listing';
+
+const room = document.createElement('div');
+beforeEach(() => document.body.append(room));
+afterEach(() => render(null, room));
+
+const nothing = () => undefined;
+const button = (words: string) => [...room.querySelectorAll('button')].find(({ textContent }) => textContent === words);
+const focused = () => document.activeElement?.textContent;
+
+test('the buttons of the reading change places, and the focus stays among them', async () => {
+  const show = (stage: Stage) =>
+    act(() =>
+      render(
+        <Progress stage={stage} copies={{ all: 0, small: 0 }} onStop={nothing} onGoOn={nothing} onAgain={nothing} />,
+        room,
+      ),
+    );
+  await show({ kind: 'done', read: 2, of: 2, late: 0 });
+  await act(() => button(strings.stage.again)?.focus());
+  await show({ kind: 'page' });
+  expect(focused()).toBe(strings.stage.stop);
+  await show({ kind: 'done', read: 2, of: 2, late: 0 });
+  expect(focused()).toBe(strings.stage.again);
+});
+
+test('a focus that was elsewhere is left where it is', async () => {
+  const show = (stage: Stage) =>
+    act(() =>
+      render(
+        <>
+          <input id="elsewhere" />
+          <Progress stage={stage} copies={{ all: 0, small: 0 }} onStop={nothing} onGoOn={nothing} onAgain={nothing} />
+        </>,
+        room,
+      ),
+    );
+  await show({ kind: 'done', read: 2, of: 2, late: 0 });
+  await act(() => button(strings.stage.again)?.focus());
+  await act(() => room.querySelector('input')?.focus());
+  await show({ kind: 'page' });
+  expect(document.activeElement?.id).toBe('elsewhere');
+  await act(() => (document.activeElement as HTMLElement).blur());
+  await show({ kind: 'done', read: 2, of: 2, late: 0 });
+  expect(document.activeElement).toBe(document.body);
+});
+
+test('a typed code that is removed leaves the focus where the next one is typed', async () => {
+  const listing = listingOf('Ondrasse Carryall 30', '', 0);
+  const show = (codes: string[]) => {
+    const typedCodes = codes.map((code) => ({ photoId: null, code }));
+    const kase = buildCase({ listing, photos: [], typedCodes, makers: [], now: '2026-01-15T10:00:00Z' });
+    return act(() =>
+      render(<StampSection kase={kase} pictureOfLine={() => null} onType={nothing} onRemoveTyped={nothing} />, room),
+    );
+  };
+  await show(['KV0915']);
+  await act(() => button(strings.stamp.remove('KV0915'))?.focus());
+  await show([]);
+  expect(document.activeElement?.id).toBe('typed-code');
+});
+
+test('a photo that is opened by hand takes the focus, and Escape closes it', async () => {
+  let closed = 0;
+  await act(() =>
+    render(
+      <LookByHand
+        file="blob:none"
+        number={3}
+        start={{ ...noAdjustment, invert: true }}
+        onRead={async () => null}
+        onClose={() => closed++}
+      />,
+      room,
+    ),
+  );
+  expect(focused()).toBe(strings.photos.byHand(3));
+  expect(button(strings.photos.invert)?.getAttribute('aria-pressed')).toBe('true');
+  await act(() => {
+    document.activeElement?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true }));
+  });
+  expect(closed).toBe(1);
+});
