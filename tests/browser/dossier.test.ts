@@ -58,11 +58,11 @@ describe('the dossier of a saved case', () => {
     const finding = await list.locator(against).textContent();
     for (const words of [
       '1987',
-      'Basis',
-      'It may be innocent',
-      'What settles it',
+      'Rests on',
+      'Ordinary reason',
+      'Would clear it up',
       'Source',
-      'Why it weighs as it does',
+      'How sure is this?',
     ])
       expect(finding).toContain(words);
     expect(await list.getByRole('heading', { name: 'When it was made' }).count()).toBe(1);

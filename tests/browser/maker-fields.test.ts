@@ -165,9 +165,9 @@ describe('every field of a maker file', () => {
     await page.getByRole('heading', { name: 'Two files of Maker One' }).waitFor();
     await page.getByRole('alert').getByText('2.json, maker').waitFor();
     await page.getByLabel(/^Imported/).check();
-    await button('Join them').click();
+    await button('Merge').click();
     await page.getByRole('heading', { name: 'Two files of Maker Two' }).waitFor();
-    await button('Join them').click();
+    await button('Merge').click();
     await button('Undo: join with another file').waitFor();
     await complete();
   });

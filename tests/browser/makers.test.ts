@@ -98,7 +98,7 @@ describe('a maker file written by hand', () => {
     await page.locator('input[type=file]').setInputFiles({ name: 'theirs.json', mimeType: 'application/json', buffer });
     await page.getByText('They differ in 1 place.').waitFor();
     await page.getByLabel(/^Imported/).check();
-    await button('Join them').click();
+    await button('Merge').click();
     await page.getByText('Complete: listings are read with it.').waitFor();
     const codes = page
       .locator('section.entries', { has: page.getByRole('heading', { name: /^Plants/ }) })
@@ -126,7 +126,7 @@ describe('a maker file learned from known codes', () => {
   it('names faulty rows, finds the layout, and takes it into the file as one step that can be undone', async () => {
     await button('New file').click();
     await page.getByLabel('Maker', { exact: true }).fill('Tessaro Vell');
-    await page.getByText('Learn a system from known codes').click();
+    await page.getByText('Work out how the codes are built').click();
     const codes = page.getByLabel('Known codes, one a row');
     const good = 'KV0915, 1995-01, BE\nHJ1929, 1999-12, FR\nZM0084 2004-08 Spain\nWQ1012 = 2002-11, US\n';
     await codes.fill(`${good}KV0963, 1993-16, BE\nHJ0052, 2002-05, FR\nKV0936, 1991-03, BE`);

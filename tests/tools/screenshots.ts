@@ -147,7 +147,7 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
     await page.getByText('What is to correct').click();
     await shoot(page, 'maker-editor');
     await page.getByRole('button', { name: /^Undo: / }).click();
-    await page.getByText('Learn a system from known codes').click();
+    await page.getByText('Work out how the codes are built').click();
     await page.getByRole('textbox', { name: 'Known codes, one a row' }).fill(knownCodes);
     await page.getByRole('button', { name: 'Find layouts' }).click();
     await page.locator('.learn-found').waitFor();

@@ -24,7 +24,7 @@ test('whose system a code reads under is said, and that its maker is invented', 
 
 test('a near code is told by what differs', () => {
   const words = show(near('KVO915', 'read as "KV0915"'));
-  expect(words).toContain('Fits no code system on file.');
+  expect(words).toContain('No file explains it yet.');
   expect(words).toContain('Near: KV0915 ("O" in place 3 read as "0", which look alike), by Ondrasse (invented)');
 });
 

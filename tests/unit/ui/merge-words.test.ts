@@ -129,8 +129,8 @@ test('sizes, prices, habits and the years of stamping are told as their fields s
       parts: [
         {
           label: 'Size',
-          mine: 'width 30, height 21 cm, give or take 1',
-          theirs: 'width 31, height 21 cm, give or take 1',
+          mine: 'width 30, height 21 cm, tolerance ± 1',
+          theirs: 'width 31, height 21 cm, tolerance ± 1',
         },
       ],
     },

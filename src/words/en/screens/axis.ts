@@ -25,7 +25,7 @@ export const axisStrings = {
   dates: 'Dates',
   stands: 'Stands',
   source: 'Source',
-  agrees: { all: 'agrees with most', 'one-side': 'on one of the equal sides', none: 'stands apart' },
+  agrees: { all: 'agrees with most', 'one-side': 'on one of the equal sides', none: 'does not fit the others' },
   kinds: {
     claim: 'Listing',
     'claim-loose': 'Listing, at its loosest',

@@ -11,7 +11,7 @@ export const watchStrings = {
     asked: 'asked the seller',
     answered: 'seller answered',
     bought: 'bought',
-    passed: 'let go',
+    passed: 'passed',
   },
   status: 'Status',
   /** Behind a name that many rows share, for who reads by ear. */
