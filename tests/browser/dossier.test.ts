@@ -56,14 +56,7 @@ describe('the dossier of a saved case', () => {
     expect(await list.locator('h1').textContent()).toBe('Ondrasse Carryall 30');
     expect(await list.locator('.dossier-note').textContent()).toBe(note);
     const finding = await list.locator(against).textContent();
-    for (const words of [
-      '1987',
-      'Rests on',
-      'Ordinary reason',
-      'Would clear it up',
-      'Source',
-      'How sure is this?',
-    ])
+    for (const words of ['1987', 'Rests on', 'Ordinary reason', 'Would clear it up', 'Source', 'How sure is this?'])
       expect(finding).toContain(words);
     expect(await list.getByRole('heading', { name: 'When it was made' }).count()).toBe(1);
     expect(await list.locator('.time-axis-table tbody tr').count()).toBeGreaterThan(1);
