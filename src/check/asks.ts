@@ -33,6 +33,16 @@ export interface AskData {
   'changed-hands': None;
   /** A sharp photo of a part, and whether it was repaired. */
   part: { part: Part };
+  authorship: None;
+  trader: None;
+  /** Whether the seller sold such pieces before. */
+  seller: None;
+  /** What an assurance rests on. */
+  assurance: None;
+  condition: None;
+  leather: None;
+  /** The metal where it is most worn. */
+  'worn-metal': None;
 }
 export type AskId = keyof AskData;
 
@@ -60,6 +70,13 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   'why-changed': { wants: 'fact', topic: 'changes' },
   'changed-hands': { wants: 'fact', topic: 'changes' },
   part: { wants: 'photo', topic: ({ part }) => `part-${part}` },
+  authorship: { wants: 'fact' },
+  trader: { wants: 'fact' },
+  seller: { wants: 'fact' },
+  assurance: { wants: 'fact' },
+  condition: { wants: 'photo' },
+  leather: { wants: 'photo' },
+  'worn-metal': { wants: 'photo', topic: 'part-hardware' },
 };
 
 /**

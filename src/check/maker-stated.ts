@@ -1,35 +1,33 @@
+import * as z from 'zod';
 import { namesNobody, possibleMakerName } from '../claim';
 import { plainName } from '../maker';
-import { practice } from './frame';
-import { askFact, listWords, quote } from './wording';
-import { defineWritten } from './written';
+import { askFor } from './asks';
+import { defineCheck, practice } from './frame';
+import { because } from './reasons';
 
-const ask = askFact('authorship', 'Could you confirm in writing who made it, and how you know?');
-
-export const makerStated = defineWritten({
+export const makerStated = defineCheck({
   id: 'maker-stated',
   family: 'text',
-  title: 'The listing names one maker',
-  failureTitle: 'The listing names no maker, or several',
   kinds: ['gap', 'doubt'],
-  basis: 'A piece has one maker, and a description that counts names it.',
-  innocent: 'Other makers may be named to be found, or for comparison.',
-  settles: 'Who made it, in writing.',
   source: practice,
+  data: z.strictObject({
+    /** Empty where none is named. */
+    makers: z.array(z.string()),
+  }),
   needs: { claims: ['maker'], listing: ['maker', 'title', 'description', 'text', 'language'] },
   run({ claims, listing }) {
     const field = listing.maker.find(({ value }) => !namesNobody(value));
+    const asks = [askFor('authorship', {})];
     const names = [...claims.maker.map(({ maker }) => maker), ...(field ? [field.value] : [])];
     if (names.length === 0) {
       const possible = possibleMakerName(listing);
-      if (possible !== null)
-        return { cannotTell: `whether ${quote(possible)} is the maker: no maker file gives this name` };
-      return [{ kind: 'gap', statement: 'The listing names no maker.', asks: [ask] }];
+      if (possible !== null) return { cannotTell: because('name-without-file', { name: possible }) };
+      return [{ kind: 'gap', data: { makers: [] }, asks }];
     }
     const different = names.filter((name, index) => !names.slice(0, index).some((other) => sameMaker(name, other)));
     if (different.length < 2) return [];
-    const statement = `The listing names several makers: ${listWords(different.slice(0, 4).map(quote))}.`;
-    return [{ kind: 'doubt', statement, claims: claims.maker.map(({ id }) => id), asks: [ask] }];
+    const data = { makers: different.slice(0, 4) };
+    return [{ kind: 'doubt', data, claims: claims.maker.map(({ id }) => id), asks }];
   },
 });
 

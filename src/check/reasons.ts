@@ -36,6 +36,9 @@ export interface ReasonData {
   'stamp-only-in-copy': None;
   'no-stamp-read': None;
   'seller-not-named-twice': None;
+  'seller-not-business': None;
+  /** A name in the listing that may be the maker's. */
+  'name-without-file': { name: string };
 }
 export type ReasonId = keyof ReasonData;
 

@@ -1,43 +1,36 @@
+import * as z from 'zod';
 import { isDataTerm } from '../claim';
-import { commonAsks, quote } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { askFor } from './asks';
+import { defineCheck } from './frame';
 
-export const returnTerms = defineWritten({
+export const returnTerms = defineCheck({
   id: 'return-terms',
   family: 'seller',
-  title: 'Returns are accepted',
-  failureTitle: 'No return terms, or no returns',
   kinds: ['gap', 'agreement'],
-  basis: 'Check refund and return rules before paying.',
-  innocent: 'The marketplace may set the terms for all sellers, and private sellers often take no returns.',
-  settles: 'The return terms in writing before paying.',
   source: {
     kind: 'published',
     text: 'US FTC consumer alert, November 2021, consumer.ftc.gov (stored copy of a reprint)',
   },
+  data: z.strictObject({
+    /** Null where the listing does not say. */
+    accepted: z.boolean().nullable(),
+    days: z.number().nullable(),
+    /** The seller's own; null where only the page's data say it. */
+    words: z.string().nullable(),
+  }),
   needs: { listing: ['returns'], claims: ['returns'] },
   run({ listing, claims }) {
     const field = listing.returns[0]?.value;
     const claim = claims.returns[0];
     const said = field ?? claim;
+    const asks = [askFor('returns', {})];
+    if (!said) return [{ kind: 'gap', data: { accepted: null, days: null, words: null }, asks }];
+    const data = {
+      accepted: said.accepted,
+      days: (said.accepted && field?.days) || null,
+      words: said.words && !isDataTerm(said.words) ? said.words : null,
+    };
     const ids = claim && !field ? [claim.id] : [];
-    if (!said) {
-      const statement = 'The listing states no return terms.';
-      return [{ kind: 'gap', statement, asks: [commonAsks.returns] }];
-    }
-    const days = field?.days ? ` within ${field.days} days` : '';
-    const speech: WrittenSpeech = said.accepted
-      ? {
-          kind: 'agreement',
-          statement: `The listing accepts returns${days}${said.words && !isDataTerm(said.words) ? `: ${quote(said.words)}` : ''}.`,
-          claims: ids,
-        }
-      : {
-          kind: 'gap',
-          statement: `The listing takes no returns${isDataTerm(said.words) ? '' : `: ${quote(said.words)}`}.`,
-          claims: ids,
-          asks: [commonAsks.returns],
-        };
-    return [speech];
+    return [said.accepted ? { kind: 'agreement', data, claims: ids } : { kind: 'gap', data, claims: ids, asks }];
   },
 });

@@ -1,7 +1,8 @@
-import { addDays } from '../span';
-import { practice } from './frame';
-import { askFact, countWords, listWords, quote } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import * as z from 'zod';
+import { addDays, monthSpan } from '../span';
+import { type Span, spanSchema } from '../span/types';
+import { askFor } from './asks';
+import { defineCheck, practice } from './frame';
 
 /**
  * Common practice, no source. A short record says nothing against a seller: it is an open point; only a low rating by
@@ -12,54 +13,58 @@ const fewRatings = 10;
 const weakShare = 0.85;
 const newAccountDays = 90;
 
-const ask = askFact('seller', 'Have you sold similar pieces before, here or elsewhere?');
+const toldSchema = z.discriminatedUnion('of', [
+  z.strictObject({ of: z.literal('since'), since: spanSchema }),
+  /** The page's words; `count` is null where they say it themselves or nobody does. */
+  z.strictObject({ of: z.literal('rating'), words: z.string(), count: z.number().nullable() }),
+  z.strictObject({ of: z.literal('sales'), count: z.number() }),
+]);
+type Told = z.infer<typeof toldSchema>;
 
-export const sellerRecord = defineWritten({
+export const sellerRecord = defineCheck({
   id: 'seller-record',
   family: 'seller',
-  title: 'The seller has a record',
-  failureTitle: 'The seller’s record is short, missing or weak',
   kinds: ['doubt', 'gap', 'agreement'],
-  basis: 'How long a seller has sold here, how much, and how well rated is all that a page shows of the seller.',
-  innocent: 'Every honest seller starts with an empty record.',
-  settles: 'More about the seller, and payment that can be taken back.',
   source: practice,
+  data: z.strictObject({
+    /** What the finding goes by; empty where the page shows nothing. */
+    told: z.array(toldSchema),
+    /** The share of the best rating that this one is under; null where that is not the finding. */
+    least: z.number().nullable(),
+  }),
   needs: { listing: ['seller'], now: true },
   run({ listing: { seller }, now }) {
     const rating = seller.rating[0]?.value;
     const sales = seller.salesCount[0]?.value;
     const since = seller.memberSince[0]?.value;
-    const short: string[] = [];
-    const good: string[] = [];
+    const asks = [askFor('seller', {})];
+    const short: Told[] = [];
+    const good: Told[] = [];
     const newFrom = addDays(now.slice(0, 10), -newAccountDays);
-    if (since?.from) (since.from > newFrom ? short : good).push(`a member since ${since.from.slice(0, 7)}`);
+    if (since?.from) (since.from > newFrom ? short : good).push({ of: 'since', since: startOf(since, since.from) });
     if (rating) {
       const { count, share } = rating;
-      const words = ratingWords(rating);
-      if (count !== null && count >= fewRatings && share < weakShare) {
-        const statement = `The seller is ${words}, which is less than ${weakShare * 100}% of the best rating there.`;
-        const innocent = 'Ratings also fall for slow post, or for goods of another kind.';
-        return [{ kind: 'doubt', statement, innocent, asks: [ask] }];
-      }
+      const said = ratingTold(rating);
+      if (count !== null && count >= fewRatings && share < weakShare)
+        return [{ kind: 'doubt', data: { told: [said], least: weakShare }, asks }];
       const few = count === null ? share < weakShare : count < fewRatings;
-      (few ? short : good).push(words);
+      (few ? short : good).push(said);
     }
-    if (sales !== undefined) (sales < fewRatings ? short : good).push(`with ${countWords(sales, 'sale')}`);
-    if (short.length + good.length === 0) {
-      const statement = 'The page shows no record of the seller: no ratings, no sales, no date of joining.';
-      return [{ kind: 'gap', statement, asks: [ask] }];
-    }
-    const speech: WrittenSpeech =
-      short.length > 0
-        ? { kind: 'gap', statement: `The seller’s record is short or says little: ${listWords(short)}.`, asks: [ask] }
-        : { kind: 'agreement', statement: `The seller is ${listWords(good)}.` };
-    return [speech];
+    if (sales !== undefined) (sales < fewRatings ? short : good).push({ of: 'sales', count: sales });
+    return short.length > 0 || good.length === 0
+      ? [{ kind: 'gap', data: { told: short, least: null }, asks }]
+      : [{ kind: 'agreement', data: { told: good, least: null } }];
   },
 });
 
-/** "rated “99.2%” from 4 ratings"; how many is left out where the page's own words say it or nothing does. */
-function ratingWords({ words, count }: { words: string; count: number | null }): string {
+/** When somebody joined, as coarse as the page says it; of a longer span its first month. */
+const startOf = (since: Span, from: string): Span =>
+  since.to !== null && ['day', 'month', 'year'].includes(since.precision)
+    ? since
+    : monthSpan(Number(from.slice(0, 4)), Number(from.slice(5, 7)));
+
+function ratingTold({ words, count }: { words: string; count: number | null }): Told {
   const numbers = words.match(/\d+(?:[.,]\d+)*/g) ?? [];
   const told = count === null || numbers.some((number) => number.replace(/[.,]/g, '') === String(count));
-  return `rated ${quote(words)}${told ? '' : ` from ${countWords(count, 'rating')}`}`;
+  return { of: 'rating', words, count: told ? null : count };
 }

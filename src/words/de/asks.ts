@@ -29,4 +29,11 @@ export const asks: AskWords = {
   'changed-hands': () => 'Hat das Stück seit der ersten Anzeige den Besitz gewechselt?',
   part: ({ part }) =>
     `Könnten Sie ein scharfes Foto ergänzen: ${namedParts[part]}? Wurde dort je etwas repariert oder ersetzt?`,
+  authorship: () => 'Könnten Sie schriftlich bestätigen, wer es hergestellt hat, und woher Sie das wissen?',
+  trader: () => 'Verkaufen Sie privat oder gewerblich?',
+  seller: () => 'Haben Sie schon ähnliche Stücke verkauft, hier oder anderswo?',
+  assurance: () => 'Worauf beruht das: auf einem Beleg, dem Code oder dem Urteil einer fachkundigen Person?',
+  condition: () => 'Könnten Sie jede Gebrauchsspur beschreiben, mit je einem Foto?',
+  leather: () => 'Welche Teile sind aus Leder und welche nicht? Ein Foto einer offenen Kante würde es gut zeigen.',
+  'worn-metal': () => 'Könnten Sie ein nahes Foto der Metallteile ergänzen, dort, wo sie am meisten abgenutzt sind?',
 };

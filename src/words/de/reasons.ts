@@ -55,4 +55,7 @@ export const reasons: ReasonWords = {
   'not-called-new': () => 'das Angebot nennt das Stück weder neu noch unbenutzt',
   'maker-file-without-price': ({ maker }) => `die Herstellerdatei von ${maker} nennt keinen Preis`,
   'price-not-comparable': () => 'der frühere Preis ist nicht in derselben Währung bekannt',
+  'seller-not-business': () => 'die Seite sagt nicht, dass gewerblich verkauft wird',
+  'name-without-file': ({ name }, kit) =>
+    `ob ${kit.quote(name)} der Hersteller ist: keine Herstellerdatei nennt diesen Namen`,
 };

@@ -25,4 +25,11 @@ export const asks: AskWords = {
   'why-changed': ({ subject }) => `Could you tell me why ${subjects[subject]} was changed in the listing?`,
   'changed-hands': () => 'Has the piece changed hands since it was first listed?',
   part: ({ part }) => `Could you add a sharp photo of ${namedParts[part]}, and was it ever repaired or replaced?`,
+  authorship: () => 'Could you confirm in writing who made it, and how you know?',
+  trader: () => 'Do you sell as a private person or as a business?',
+  seller: () => 'Have you sold similar pieces before, here or elsewhere?',
+  assurance: () => 'What does that rest on: a receipt, the code, or the opinion of someone qualified?',
+  condition: () => 'Could you describe every sign of use, with a photo of each?',
+  leather: () => 'Which parts are leather and which are not? A photo of a raw edge would show it well.',
+  'worn-metal': () => 'Could you add a close photo of the metal parts where they are most worn?',
 };

@@ -43,4 +43,6 @@ export const reasons: ReasonWords = {
   'not-called-new': () => 'the listing does not call the piece new or unused',
   'maker-file-without-price': ({ maker }) => `the maker file of ${maker} gives no price`,
   'price-not-comparable': () => 'the earlier price is not known in the same currency',
+  'seller-not-business': () => 'the seller is not said to be a business',
+  'name-without-file': ({ name }, kit) => `whether ${kit.quote(name)} is the maker: no maker file gives this name`,
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sellerRecord } from '../../../src/check/seller-record';
-import { monthSpan } from '../../../src/span';
+import { monthSpan, yearSpan } from '../../../src/span';
 import { emptyListing, facts, said, stated, withPhotos } from './sample';
 
 describe('seller-record', () => {
@@ -15,13 +15,22 @@ describe('seller-record', () => {
       salesCount: stated(320),
     });
     expect(said(sellerRecord, good)).toEqual([
-      'agreement: The seller is a member since 2016-03, rated “99% (214)” and with 320 sales.',
+      'agreement: The seller is a member since March 2016, rated “99% (214)” and with 320 sales.',
+    ]);
+  });
+  it('says when somebody joined no finer than the page does', () => {
+    expect(said(sellerRecord, seller({ memberSince: stated(yearSpan(2016)) }))).toEqual([
+      'agreement: The seller is a member since 2016.',
+    ]);
+    const open = { ...monthSpan(2016, 3), to: null, precision: 'range' as const };
+    expect(said(sellerRecord, seller({ memberSince: stated(open) }))).toEqual([
+      'agreement: The seller is a member since March 2016.',
     ]);
   });
   it('says what is short of a new account with few ratings, and doubts nobody for it', () => {
     const fresh = seller({ memberSince: joined(12, 2025), rating: stated({ share: 1, count: 1, words: '1 rating' }) });
     expect(said(sellerRecord, fresh)).toEqual([
-      'gap: The seller’s record is short or says little: a member since 2025-12 and rated “1 rating”.',
+      'gap: The seller’s record is short or says little: a member since December 2025 and rated “1 rating”.',
     ]);
     const praised = seller({ rating: stated({ share: 0.992, count: 4, words: '99.2%' }), salesCount: stated(320) });
     expect(said(sellerRecord, praised)).toEqual([

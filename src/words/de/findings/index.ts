@@ -3,7 +3,8 @@ import { changes } from './changes';
 import { code } from './code';
 import { photos } from './photos';
 import { price } from './price';
+import { seller } from './seller';
 import { size } from './size';
 import { text } from './text';
 
-export const findings: FindingCatalogue = { ...changes, ...code, ...photos, ...price, ...size, ...text };
+export const findings: FindingCatalogue = { ...changes, ...code, ...photos, ...price, ...seller, ...size, ...text };

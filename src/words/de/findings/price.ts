@@ -1,8 +1,15 @@
+import type { CheckData } from '../../../check';
 import type { WordsFor } from '../../finding-words';
 import { saying } from '../saying';
 
-type Prices = 'price-cut-plausible' | 'prices-agree' | 'used-price-plausible' | 'new-price-plausible';
+type Prices = 'price-cut-plausible' | 'prices-agree' | 'used-price-plausible' | 'new-price-plausible' | 'sale-channel';
 const rates = 'Wechselkurse aus dem Gedächtnis, nicht geprüft';
+const denied: Record<CheckData['sale-channel']['channel'], string> = {
+  discount: 'gibt nie Nachlass',
+  outlet: 'hat keine Outlets',
+  'sample-sale': 'hält keine Musterverkäufe ab',
+  seconds: 'verkauft keine zweite Wahl',
+};
 
 export const price: WordsFor<Prices> = {
   'price-cut-plausible': {
@@ -48,5 +55,15 @@ export const price: WordsFor<Prices> = {
     ],
     innocent: 'Vielleicht ist es ein Geschenk, das weg soll, oder nicht so neu wie gedacht.',
     settles: 'Der Kaufbeleg, und Fotos von Ecken, Henkeln und Innenseite.',
+  },
+  'sale-channel': {
+    title: 'Der Hersteller verkauft auf dem genannten Weg',
+    failureTitle: 'Das Stück soll aus einem Verkauf stammen, den es bei diesem Hersteller nicht gibt',
+    rule: 'Ein Haus, das nie Nachlass gibt, verkauft weder im Outlet noch im Musterverkauf noch als zweite Wahl.',
+    statement: ({ words, maker, channel }, kit) =>
+      `Im Angebot steht ${kit.quote(words)}, aber ${maker} ${denied[channel]}.`,
+    innocent:
+      'Vielleicht ist der Ausverkauf eines Ladens gemeint, oder es ist weitergegeben, was beim Kauf gesagt wurde.',
+    settles: 'Der Beleg des ersten Kaufs.',
   },
 };

@@ -1,8 +1,15 @@
+import type { CheckData } from '../../../check';
 import type { WordsFor } from '../../finding-words';
 import { saying } from '../saying';
 
-type Prices = 'price-cut-plausible' | 'prices-agree' | 'used-price-plausible' | 'new-price-plausible';
+type Prices = 'price-cut-plausible' | 'prices-agree' | 'used-price-plausible' | 'new-price-plausible' | 'sale-channel';
 const rates = 'exchange rates from memory, not verified';
+const denied: Record<CheckData['sale-channel']['channel'], string> = {
+  discount: 'never sells at a discount',
+  outlet: 'has no outlets',
+  'sample-sale': 'holds no sample sales',
+  seconds: 'sells no factory seconds',
+};
 
 export const price: WordsFor<Prices> = {
   'price-cut-plausible': {
@@ -48,5 +55,14 @@ export const price: WordsFor<Prices> = {
     ],
     innocent: 'The piece may be a gift that the seller wants gone, or not as new as the seller thinks.',
     settles: 'The receipt, and photos of corners, handles and inside.',
+  },
+  'sale-channel': {
+    title: 'The way the piece was sold is one that the maker uses',
+    failureTitle: 'The piece is said to come from a sale that the maker does not hold',
+    rule: 'A house that never discounts sells no piece through outlets, sample sales or as factory seconds.',
+    statement: ({ words, maker, channel }, kit) =>
+      `The listing says ${kit.quote(words)}, but ${maker} ${denied[channel]}.`,
+    innocent: 'The seller may mean a shop’s own sale, or pass on what was told at the purchase.',
+    settles: 'The receipt of the first purchase.',
   },
 };

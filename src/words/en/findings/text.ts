@@ -1,6 +1,8 @@
 import type { WordsFor } from '../../finding-words';
 
-export const text: WordsFor<'description-given'> = {
+type Text = 'description-given' | 'authorship-plain' | 'maker-stated';
+
+export const text: WordsFor<Text> = {
   'description-given': {
     title: 'The listing describes the piece',
     failureTitle: 'The listing hardly describes the piece',
@@ -11,5 +13,24 @@ export const text: WordsFor<'description-given'> = {
         : `The listing describes the piece in ${characters} characters.`,
     innocent: 'The seller may let the photos speak.',
     settles: 'Maker, age, material, size and condition in writing.',
+  },
+  'authorship-plain': {
+    title: 'The listing says plainly who made the piece',
+    failureTitle: 'The listing hedges who made the piece',
+    rule: '“Style of” or “inspired by” a maker says that another made it.',
+    statement: ({ words }, kit) => `The listing hedges who made it: ${kit.quote(words)}.`,
+    innocent: 'The seller may mean the cut or the period, or be careful by habit.',
+    settles: 'Who made it, in writing.',
+  },
+  'maker-stated': {
+    title: 'The listing names one maker',
+    failureTitle: 'The listing names no maker, or several',
+    rule: 'A piece has one maker, and a description that counts names it.',
+    statement: ({ makers }, kit) =>
+      makers.length === 0
+        ? 'The listing names no maker.'
+        : `The listing names several makers: ${kit.list(makers.map(kit.quote))}.`,
+    innocent: 'Other makers may be named to be found, or for comparison.',
+    settles: 'Who made it, in writing.',
   },
 };
