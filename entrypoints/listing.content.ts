@@ -3,7 +3,7 @@ import { answerInPage } from '../src/bridge/answer-in-page';
 import { closedShadowRoot } from '../src/bridge/closed-shadow-root';
 import { fetchInPage } from '../src/bridge/page-photos';
 import { replaceEarlier } from '../src/bridge/replace-earlier';
-import { type Pick, type PickField, pickOnPage, readPage } from '../src/listing';
+import { pickOnPage, readPage } from '../src/listing';
 
 /** The page's own work goes on between two slices of ours. */
 const givePageItsTurn = () => new Promise<void>((resume) => setTimeout(resume, 0));
@@ -15,13 +15,14 @@ export default defineContentScript({
     const running = replaceEarlier('page-script');
     let picking = new AbortController();
     answerInPage(
+      'page',
       {
-        'listing.read': async ({ picks, frameTexts }: { picks: Pick[]; frameTexts: Record<string, string> }) => {
+        'listing.read': async ({ picks, frameTexts }) => {
           const now = new Date().toISOString();
           const pageAsSeen = { view: window, closedShadowRoot, pause: givePageItsTurn, frameTexts };
           return { ok: true, value: await readPage(document, { url: location.href, now, picks, ...pageAsSeen }) };
         },
-        'field.pick': async ({ field, invite }: { field: PickField; invite: string }) => {
+        'field.pick': async ({ field, invite }) => {
           picking.abort();
           picking = new AbortController();
           const signal = AbortSignal.any([running, picking.signal]);

@@ -9,7 +9,11 @@ export default defineContentScript({
   matches: [],
   main() {
     const signal = replaceEarlier('shown-photo');
-    answerInPage({ 'photo.show': showPhoto, 'photo.stands': photoStands, 'photo.unshow': unshowPhoto }, signal);
+    answerInPage(
+      'shown-photo',
+      { 'photo.show': showPhoto, 'photo.stands': photoStands, 'photo.unshow': unshowPhoto },
+      signal,
+    );
     // Another copy knows nothing of what this one has scrolled.
     signal.addEventListener('abort', unshowPhoto);
   },

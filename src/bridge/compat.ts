@@ -14,6 +14,7 @@ const sidebar = (): FirefoxSidebar | undefined =>
 export const hasOffscreen = (): boolean => 'offscreen' in browser && browser.offscreen !== undefined;
 
 export const panelPage = 'sidepanel.html';
+export const readerPage = 'reader.html';
 export const panelPath = (tabId: number): string => `${panelPage}?tab=${tabId}`;
 
 /**
@@ -42,7 +43,7 @@ async function createReader(): Promise<void> {
   if (!hasOffscreen()) return;
   try {
     await browser.offscreen.createDocument({
-      url: 'reader.html',
+      url: readerPage,
       reasons: ['WORKERS' as chrome.offscreen.Reason],
       justification: 'Reads the stamp in the listing’s photos in a worker, without blocking the panel.',
     });

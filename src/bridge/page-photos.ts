@@ -1,7 +1,10 @@
+import type { Result } from '../problem';
 import { drawMadePhoto } from './draw-made-photo';
-import type { Reply } from './envelope';
 import { mostPhotoBytes } from './photo-limits';
+import type { OutputOf } from './protocol';
 import { requestPhoto } from './request-photo';
+
+type Fetched = Result<OutputOf<'photo.fetchInPage'>>;
 
 /** What the page script does with photos. It is given addresses by the background, which has checked them. */
 
@@ -9,7 +12,7 @@ import { requestPhoto } from './request-photo';
  * Fetches as the page's own scripts could: the browser's cross-origin rules decide. Where an address cannot be followed
  * to its end, the picture that the page shows of it is drawn, as far as the browser lets us look into it.
  */
-export async function fetchInPage({ url, withinMs }: { url: string; withinMs: number }): Promise<Reply> {
+export async function fetchInPage({ url, withinMs }: { url: string; withinMs: number }): Promise<Fetched> {
   const isMade = url.startsWith('blob:');
   // Cookies travel to the page's own origin only, as they do with its pictures.
   const credentials = !isMade && new URL(url).origin === location.origin ? 'same-origin' : 'omit';
@@ -23,7 +26,7 @@ export async function fetchInPage({ url, withinMs }: { url: string; withinMs: nu
   return refuse('photo-without-address', 'the page made it, and its bytes can be had from no address');
 }
 
-async function answerWith(photo: Blob): Promise<Reply> {
+async function answerWith(photo: Blob): Promise<Fetched> {
   if (photo.size > mostPhotoBytes) return refuse('photo-too-large', 'the file is larger than 24 MB');
   return { ok: true, value: { base64: await base64Of(photo), mediaType: photo.type } };
 }
@@ -38,7 +41,7 @@ function base64Of(photo: Blob): Promise<string> {
   });
 }
 
-const refuse = (code: string, what: string): Reply => ({
+const refuse = (code: string, what: string): Fetched => ({
   ok: false,
   problem: {
     code,

@@ -1,16 +1,7 @@
 import * as z from 'zod';
 import { listingSchema, pageExtractSchema, pickFieldSchema, pickSchema } from '../listing/types';
 import { cameSchema, photoReadSchema, sizePxSchema } from '../stamp/types';
-
-/** The extension's parts that answer messages. `page` is the script inside a web page; it is asked per tab. */
-export type Part = 'background' | 'panel' | 'reader' | 'page';
-
-const message = <I extends z.ZodType, O extends z.ZodType>(definition: {
-  handledBy: Part;
-  sentBy: readonly Part[];
-  input: I;
-  output: O;
-}) => definition;
+import type { MessageName } from './routes';
 
 const tabId = z.number().int();
 const empty = z.strictObject({});
@@ -43,77 +34,57 @@ export const photoViewSchema = z.strictObject({
 });
 export type PhotoView = z.infer<typeof photoViewSchema>;
 
-/** Every message: who handles it, who may send it, what goes in and what comes out. */
+/** Every message: what goes in and what comes out. Who sends and who handles it stands in `routes.ts`. */
 export const protocol = {
-  'page.read': message({
-    handledBy: 'background',
-    sentBy: ['panel'],
+  'page.read': {
     input: z.strictObject({ tabId }),
     output: z.strictObject({ listing: listingSchema, incognito: z.boolean(), picks: z.array(pickSchema) }),
-  }),
-  'page.mayRead': message({
-    handledBy: 'background',
-    sentBy: ['panel'],
+  },
+  'page.mayRead': {
     input: z.strictObject({ tabId }),
     output: z.strictObject({ mayRead: z.boolean() }),
-  }),
-  'photo.fetch': message({
-    handledBy: 'background',
-    sentBy: ['panel'],
+  },
+  'photo.fetch': {
     input: z.strictObject({ tabId, photoId: z.string() }),
     output: photoBytesSchema,
-  }),
-  'reader.open': message({ handledBy: 'background', sentBy: ['panel'], input: empty, output: empty }),
+  },
+  'reader.open': { input: empty, output: empty },
   /** How likely a photo shows a stamp, by a quick look: the order in which photos are read. */
-  'photo.glance': message({
-    handledBy: 'reader',
-    sentBy: ['panel'],
+  'photo.glance': {
     input: z.strictObject({ photoId: z.string(), base64: z.string() }),
     output: z.strictObject({ likelihood: z.number().min(0).max(1) }),
-  }),
-  'photo.read': message({
-    handledBy: 'reader',
-    sentBy: ['panel'],
+  },
+  'photo.read': {
     input: z.strictObject({ photoId: z.string(), base64: z.string(), adjustment: adjustmentSchema }),
     output: photoViewSchema,
-  }),
-  'reader.renew': message({ handledBy: 'reader', sentBy: ['panel'], input: empty, output: empty }),
-  'tab.granted': message({
-    handledBy: 'panel',
-    sentBy: ['background'],
+  },
+  'reader.renew': { input: empty, output: empty },
+  'tab.granted': {
     /** When the user clicked, milliseconds since 1970: a panel that the click itself opened has read already. */
     input: z.strictObject({ tabId, at: z.number() }),
     output: empty,
-  }),
+  },
   /** The page script hands over what the structure of the page tells; the background reads the words. */
-  'listing.read': message({
-    handledBy: 'page',
-    sentBy: ['background'],
+  'listing.read': {
     input: z.strictObject({
       picks: z.array(pickSchema),
       /** Words of frames that the page script itself cannot look into, by the frame's address. */
       frameTexts: z.record(z.string(), z.string()),
     }),
     output: pageExtractSchema,
-  }),
+  },
   /** The user points at a field on the page; null when the user ends it. Asked by the panel itself: it may take long. */
-  'field.pick': message({
-    handledBy: 'page',
-    sentBy: ['panel'],
+  'field.pick': {
     input: z.strictObject({ field: pickFieldSchema, invite: z.string() }),
     output: pickSchema.nullable(),
-  }),
-  'field.endPick': message({ handledBy: 'page', sentBy: ['panel'], input: empty, output: empty }),
-  'photo.fetchInPage': message({
-    handledBy: 'page',
-    sentBy: ['background'],
+  },
+  'field.endPick': { input: empty, output: empty },
+  'photo.fetchInPage': {
     /** `withinMs`: how long the photo may take. */
     input: z.strictObject({ url: z.string(), withinMs: z.number().int().positive() }),
     output: z.strictObject({ base64: z.string(), mediaType: z.string() }),
-  }),
-  'photo.show': message({
-    handledBy: 'page',
-    sentBy: ['background'],
+  },
+  'photo.show': {
     input: z.strictObject({ urls: z.array(z.string()) }),
     /** Where the photo is seen with nothing over it, in CSS pixels of what the window shows; `viewport` with scrollbars. */
     output: z.strictObject({
@@ -127,21 +98,15 @@ export const protocol = {
       isLargest: z.boolean(),
       largest: sizePxSchema.nullable(),
     }),
-  }),
+  },
   /** Asked after the picture: why the photo stands no more where it was shown, in words; null when it does. */
-  'photo.stands': message({
-    handledBy: 'page',
-    sentBy: ['background'],
+  'photo.stands': {
     input: empty,
     output: z.strictObject({ why: z.string().nullable() }),
-  }),
-  'photo.unshow': message({ handledBy: 'page', sentBy: ['background'], input: empty, output: empty }),
-} as const;
+  },
+  'photo.unshow': { input: empty, output: empty },
+} as const satisfies Record<MessageName, { input: z.ZodType; output: z.ZodType }>;
 
-export type Protocol = typeof protocol;
-export type MessageName = keyof Protocol;
+type Protocol = typeof protocol;
 export type InputOf<N extends MessageName> = z.infer<Protocol[N]['input']>;
 export type OutputOf<N extends MessageName> = z.infer<Protocol[N]['output']>;
-export type HandledBy<P extends Part> = {
-  [N in MessageName]: Protocol[N]['handledBy'] extends P ? N : never;
-}[MessageName];

@@ -3,18 +3,21 @@ import { fail, type Result, succeed } from '../problem';
 import { browser } from './browser';
 import type { Envelope, Reply } from './envelope';
 import { unforeseen } from './envelope';
-import { type InputOf, type MessageName, type OutputOf, protocol } from './protocol';
+import { type InputOf, type OutputOf, protocol } from './protocol';
+import { type HandledBy, type MessageName, type PagePart, type Part, routes } from './routes';
 
 /** What the browser says when a worker was stopped in the middle, or is just starting: every message may be repeated. */
 const partWasNotThere = /Receiving end does not exist|message (port|channel) (is )?closed|channel closed/i;
 const attempts = 4;
 
 /** Sends a message to another part of the extension and checks the answer. Never throws. */
-export const send = <N extends MessageName>(name: N, input: InputOf<N>): Promise<Result<OutputOf<N>>> =>
-  post(name, input, (envelope) => browser.runtime.sendMessage(envelope));
+export const send = <N extends HandledBy<Exclude<Part, PagePart>>>(
+  name: N,
+  input: InputOf<N>,
+): Promise<Result<OutputOf<N>>> => post(name, input, (envelope) => browser.runtime.sendMessage(envelope));
 
-/** Sends a message to the script inside a tab's page (top frame). */
-export const sendToPage = <N extends MessageName>(
+/** Sends a message to a script inside a tab's page (top frame). */
+export const sendToPage = <N extends HandledBy<PagePart>>(
   tabId: number,
   name: N,
   input: InputOf<N>,
@@ -26,8 +29,8 @@ async function post<N extends MessageName>(
   input: InputOf<N>,
   deliver: (envelope: Envelope) => Promise<unknown>,
 ): Promise<Result<OutputOf<N>>> {
-  const { handledBy, output } = protocol[name];
-  const envelope: Envelope = { tellstamp: 1, to: handledBy, name, input };
+  const { output } = protocol[name];
+  const envelope: Envelope = { tellstamp: 1, to: routes[name].handledBy, name, input };
   for (let attempt = 1; ; attempt++) {
     try {
       const reply = (await deliver(envelope)) as Reply | undefined;

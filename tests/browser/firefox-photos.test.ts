@@ -27,7 +27,7 @@ describe.skipIf(name === null)('photos in Firefox', () => {
     [shop, photos, inside] = await Promise.all([startPhotoHost(), startPhotoHost(), startPhotoHost()]);
     const hosts = [`http://${shopName}/*`, `http://${grantedName}/*`];
     firefox = await Firefox.start(name as string, hosts, [shopName, grantedName, openName]);
-    asking = await firefox.open(firefox.extensionUrl('watchlist.html'));
+    asking = await firefox.open(firefox.extensionUrl('sidepanel.html'));
     photo = await sharp({ create: { width: 640, height: 480, channels: 3, background: '#7a3b23' } })
       .png()
       .toBuffer();

@@ -148,6 +148,27 @@ describe('a photo that never ends', () => {
   });
 });
 
+describe('a script inside a page', () => {
+  it('asks the extension for nothing: only the panel is answered', async () => {
+    await fetchFirstPhoto('asking', listingWith([]));
+    const { page, tabId } = await openTab(browser, at(shopName, shop, '/asking'));
+    const worker = await browser.worker();
+    const answer = await worker.evaluate(async (tab) => {
+      const [outcome] = await chrome.scripting.executeScript({
+        target: { tabId: tab },
+        args: [{ tellstamp: 1, to: 'background', name: 'page.read', input: { tabId: tab } }],
+        func: (envelope) => chrome.runtime.sendMessage(envelope),
+      });
+      return outcome?.result;
+    }, tabId);
+    expect(answer).toMatchObject({
+      ok: false,
+      problem: { code: 'message-refused', what: 'it is taken from the panel, and came from the script inside a page' },
+    });
+    await page.close();
+  });
+});
+
 describe('what the extension stores', () => {
   it('is closed to a script inside a page', async () => {
     await fetchFirstPhoto('stored', listingWith([]));

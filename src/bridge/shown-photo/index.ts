@@ -1,4 +1,5 @@
-import type { Reply } from '../envelope';
+import type { Result } from '../../problem';
+import type { InputOf, OutputOf } from '../protocol';
 import { pixelsOf, whyAltered } from './as-shown';
 import type { Box } from './box';
 import { findPictures, smallestSide } from './find-pictures';
@@ -22,6 +23,8 @@ const wholeShare = 0.97;
 /** Less of a photo than this is not read in its place. */
 const leastShare = 0.4;
 
+type Refused = Extract<Result<never>, { ok: false }>;
+
 interface Shown {
   element: HTMLElement;
   view: Box;
@@ -35,7 +38,7 @@ interface Shown {
 let shown: Shown | null = null;
 
 /** Brings the photo into free view and says where it stands. */
-export async function showPhoto({ urls }: { urls: string[] }): Promise<Reply> {
+export async function showPhoto({ urls }: InputOf<'photo.show'>): Promise<Result<OutputOf<'photo.show'>>> {
   await unshowPhoto();
   if (isHidden()) return hidden;
   let problem = refuse('photo-not-shown', 'the page does not show the photo');
@@ -70,7 +73,7 @@ export async function showPhoto({ urls }: { urls: string[] }): Promise<Reply> {
 }
 
 /** Whether the photo that was shown stands where it stood, as free as it was, with the page in front all the time. */
-export async function photoStands(): Promise<Reply> {
+export async function photoStands(): Promise<Result<OutputOf<'photo.stands'>>> {
   // The user's scrolling is drawn before the page hears of it.
   await frames(framesToHear);
   const why = shown === null ? 'the photo is shown no more' : whyMoved(shown);
@@ -78,14 +81,14 @@ export async function photoStands(): Promise<Reply> {
 }
 
 /** Puts the page back where the user had it. */
-export async function unshowPhoto(): Promise<Reply> {
+export async function unshowPhoto(): Promise<Result<OutputOf<'photo.unshow'>>> {
   shown?.end.abort();
   shown?.putBack();
   shown = null;
   return { ok: true, value: {} };
 }
 
-async function bringIntoView(element: HTMLElement, urls: readonly string[]): Promise<FreeView | Reply> {
+async function bringIntoView(element: HTMLElement, urls: readonly string[]): Promise<FreeView | Refused> {
   const scroll = (block: ScrollLogicalPosition) =>
     element.scrollIntoView({ block, inline: 'center', behavior: 'instant' });
   scroll('center');
@@ -114,7 +117,7 @@ async function bringIntoView(element: HTMLElement, urls: readonly string[]): Pro
   return view === null ? refuse('photo-covered', 'something else on the page lies over the photo') : smallCheck(view);
 }
 
-const smallCheck = (view: FreeView): FreeView | Reply =>
+const smallCheck = (view: FreeView): FreeView | Refused =>
   Math.min(view.box.width, view.box.height) < smallestSide
     ? refuse('photo-not-shown', 'the page shows the photo too small')
     : view;
@@ -199,7 +202,7 @@ async function frames(count: number): Promise<void> {
   }
 }
 
-const refuse = (code: string, what: string): Reply => ({
+const refuse = (code: string, what: string): Refused => ({
   ok: false,
   problem: { code, where: 'page', what, remedy: remedies[code as keyof typeof remedies] },
 });
@@ -210,4 +213,4 @@ const remedies = {
   'capture-disturbed': 'Keep the page in front and still, and read again.',
 };
 
-const hidden: Reply = refuse('capture-disturbed', 'the tab is in the background');
+const hidden: Refused = refuse('capture-disturbed', 'the tab is in the background');

@@ -1,0 +1,40 @@
+/**
+ * The extension's parts that answer messages. `page` and `shown-photo` are the two scripts inside a web page; they are
+ * asked per tab.
+ */
+export type Part = 'background' | 'panel' | 'reader' | 'page' | 'shown-photo';
+/** A script inside a page is asked by its tab; every other part by name alone. */
+export type PagePart = 'page' | 'shown-photo';
+
+interface Route {
+  handledBy: Part;
+  sentBy: readonly Part[];
+}
+
+/**
+ * Who handles each message, and who may send it; `protocol.ts` says what goes in and comes out. Apart from the schemas,
+ * because the scripts inside the page hold to it too and have to stay small.
+ */
+export const routes = {
+  'page.read': { handledBy: 'background', sentBy: ['panel'] },
+  'page.mayRead': { handledBy: 'background', sentBy: ['panel'] },
+  'photo.fetch': { handledBy: 'background', sentBy: ['panel'] },
+  'reader.open': { handledBy: 'background', sentBy: ['panel'] },
+  'photo.glance': { handledBy: 'reader', sentBy: ['panel'] },
+  'photo.read': { handledBy: 'reader', sentBy: ['panel'] },
+  'reader.renew': { handledBy: 'reader', sentBy: ['panel'] },
+  'tab.granted': { handledBy: 'panel', sentBy: ['background'] },
+  'listing.read': { handledBy: 'page', sentBy: ['background'] },
+  'field.pick': { handledBy: 'page', sentBy: ['panel'] },
+  'field.endPick': { handledBy: 'page', sentBy: ['panel'] },
+  'photo.fetchInPage': { handledBy: 'page', sentBy: ['background'] },
+  'photo.show': { handledBy: 'shown-photo', sentBy: ['background'] },
+  'photo.stands': { handledBy: 'shown-photo', sentBy: ['background'] },
+  'photo.unshow': { handledBy: 'shown-photo', sentBy: ['background'] },
+} as const satisfies Record<string, Route>;
+
+export type MessageName = keyof typeof routes;
+/** Names of the messages that a part handles. */
+export type HandledBy<P extends Part> = {
+  [N in MessageName]: (typeof routes)[N]['handledBy'] extends P ? N : never;
+}[MessageName];
