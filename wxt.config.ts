@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { defaultClientConditions } from 'vite';
 import { defineConfig } from 'wxt';
-import { contentSecurityPolicy, permissions } from './src/bridge/manifest';
+import { commands, contentSecurityPolicy, permissions } from './src/bridge/manifest';
 import {
   noteBundled,
   ownFile,
@@ -61,6 +61,7 @@ export default defineConfig({
       "Reads a second-hand listing, decodes the maker's stamp, and shows what agrees, what contradicts and what to ask.",
     permissions: [...permissions(browser)],
     optional_host_permissions: ['https://*/*', 'http://*/*'],
+    commands,
     action: { default_title: 'Read this listing with Tellstamp' },
     content_security_policy: { extension_pages: contentSecurityPolicy },
     ...(browser === 'firefox'

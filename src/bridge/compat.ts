@@ -52,6 +52,19 @@ async function createReader(): Promise<void> {
   }
 }
 
+/** The page is one that the browser keeps from every extension. */
+export function notReadable(url = ''): Problem {
+  const isPdf = /^[^?#]*\.pdf([?#]|$)/i.test(url);
+  return {
+    code: 'page-not-readable',
+    where: 'tab',
+    what: isPdf
+      ? 'this tab shows a PDF document, which the browser lets no extension read'
+      : 'the browser lets no extension read this page',
+    remedy: 'Open a listing and click the toolbar button there.',
+  };
+}
+
 /** What a refused injection means for the user. The browsers say it in words only. */
 export function injectionProblem(error: unknown): Problem {
   const words = error instanceof Error ? error.message : String(error);
@@ -59,12 +72,7 @@ export function injectionProblem(error: unknown): Problem {
     return { code: 'tab-gone', where: 'tab', what: 'the tab was closed', remedy: 'Open the listing again.' };
   }
   if (/chrome:|chrome-extension:|about:|gallery|webstore|extensions? page|error page|devtools/i.test(words)) {
-    return {
-      code: 'page-not-readable',
-      where: 'tab',
-      what: 'the browser lets no extension read this page',
-      remedy: 'Open a listing and click the toolbar button there.',
-    };
+    return notReadable();
   }
   return {
     code: 'right-lapsed',

@@ -8,6 +8,12 @@ export const permissions = (browser: string): readonly string[] =>
     : ['activeTab', 'scripting', 'storage', 'unlimitedStorage', 'contextMenus', 'sidePanel', 'offscreen'];
 
 /**
+ * The shortcut does what a click on the toolbar's button does, the right to the tab included. Neither browser uses these
+ * keys itself; the user can change them on the browser's own page for shortcuts.
+ */
+export const commands = { _execute_action: { suggested_key: { default: 'Alt+Shift+T' } } } as const;
+
+/**
  * No code from elsewhere, no inline style. `wasm-unsafe-eval` is what WebAssembly needs; `https:` and `http:`
  * in connect-src are for photos of hosts that the user granted (the browser refuses the others by its cross-origin rules).
  */

@@ -1,7 +1,7 @@
 import { readFacts } from '../listing';
-import { fail, type Result, succeed } from '../problem';
+import { fail, type Problem, type Result, succeed } from '../problem';
 import { browser } from './browser';
-import { injectionProblem } from './compat';
+import { injectionProblem, notReadable } from './compat';
 import { writePageRecord } from './page-record';
 import type { OutputOf } from './protocol';
 import { readFrameTexts } from './read-frames';
@@ -23,10 +23,19 @@ export async function injectPageScript(tabId: number, script: PageScript = 'list
   }
 }
 
+/**
+ * Firefox says of its own viewers, as of PDF documents, what it says of a page without the right to it. A right that is
+ * there shows itself by the tab's address, which is told with it alone: then no further click helps.
+ */
+async function withAddress(tabId: number, problem: Problem): Promise<Problem> {
+  const { url } = await browser.tabs.get(tabId).catch(() => ({ url: undefined }));
+  return problem.code === 'right-lapsed' && url !== undefined ? notReadable(url) : problem;
+}
+
 /** Reads the listing that a tab shows and remembers its photos. Runs in the background. */
 export async function readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>> {
   const injected = await injectPageScript(tabId);
-  if (!injected.ok) return injected;
+  if (!injected.ok) return fail(await withAddress(tabId, injected.problem));
   const tab = await browser.tabs.get(tabId);
   const picks = await readPicks(siteOf(tab.url ?? ''), tab.incognito);
   const frameTexts = await readFrameTexts(tabId);

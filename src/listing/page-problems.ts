@@ -5,6 +5,8 @@ import type { Budget, Counted } from './page/slices';
 export type PageProblem =
   | 'page-is-a-list'
   | 'no-listing'
+  | 'page-is-picture'
+  | 'page-is-pdf'
   | 'which-product'
   | 'pick-the-variant'
   | 'data-stale'
@@ -28,6 +30,20 @@ export function pageProblem(code: PageProblem, where = 'page', count = 0): Probl
         where,
         what: 'No listing was found on this page.',
         remedy: 'Open a listing, or point at its title and price on the page.',
+      };
+    case 'page-is-picture':
+      return {
+        code,
+        where,
+        what: 'This tab shows a picture by itself; what the listing says is not here.',
+        remedy: 'Go back to the page of the listing and read it there: its photos are read along.',
+      };
+    case 'page-is-pdf':
+      return {
+        code,
+        where,
+        what: 'This tab shows a PDF document, which is not read.',
+        remedy: 'Open the page of the listing and read it there.',
       };
     case 'which-product':
       return {

@@ -79,7 +79,7 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
     );
     addHeadPhotos(tags, page.base, photos);
     await sayWhatIsMissing(page, found.draft, slices);
-  } else problems.push(pageProblem(kind === 'list' ? 'page-is-a-list' : 'no-listing'));
+  } else problems.push(pageProblem(kind === 'list' ? 'page-is-a-list' : (fileProblem(document) ?? 'no-listing')));
   problems.push(...cutProblems(slices.skipped, budget));
   const listing: Listing = {
     format: 1,
@@ -93,6 +93,12 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
     problems,
   };
   return { listing, labelled: found.labelled.slice(0, 400), picked };
+}
+
+/** A tab may show a file without a page: browsers then make a document around it. */
+function fileProblem({ contentType }: Document): PageProblem | null {
+  if (contentType?.startsWith('image/') && contentType !== 'image/svg+xml') return 'page-is-picture';
+  return contentType === 'application/pdf' ? 'page-is-pdf' : null;
 }
 
 const factsOf = ({ options, base, titles, snapshot, area }: Gathered, seen: readonly SeenPrice[]) => ({

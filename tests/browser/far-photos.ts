@@ -90,10 +90,11 @@ export async function cornersShown(panel: SidePanel): Promise<(string[] | null)[
       return [[2, 2], [width - 3, 2], [width - 3, height - 3], [2, height - 3]].map(([x, y]) =>
         [...pen.getImageData(x, y, 1, 1).data].slice(0, 3));
     }))`);
-  return seen.map((four) => four?.map(nearest) ?? null);
+  return seen.map((four) => four?.map(nearestCorner) ?? null);
 }
 
-function nearest(colour: number[]): string {
+/** Which of the colours above a colour is, or how it is written where none is near. */
+export function nearestCorner(colour: number[]): string {
   const channels = (hex: string) => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
   const near = corners.find((one) => channels(one).every((channel, at) => Math.abs(channel - (colour[at] ?? 0)) < 24));
   return near ?? `rgb(${colour.join(' ')})`;

@@ -83,8 +83,8 @@ export class Firefox {
   }
 
   /** Opens an address in a new tab and waits until it is loaded. */
-  async open(url: string): Promise<string> {
-    const { context } = await this.send<{ context: string }>('browsingContext.create', { type: 'tab' });
+  async open(url: string, background = false): Promise<string> {
+    const { context } = await this.send<{ context: string }>('browsingContext.create', { type: 'tab', background });
     await this.send('browsingContext.navigate', { context, url, wait: 'complete' });
     return context;
   }
@@ -103,6 +103,31 @@ export class Firefox {
     );
     if (answer.type === 'exception') throw new Error(answer.exceptionDetails?.text ?? 'failed in the page');
     return JSON.parse(answer.result.value) as T;
+  }
+
+  /**
+   * Clicks the add-on's button in the toolbar of the tab in front: the browser's own click, which gives the right to read
+   * the tab and lets the sidebar open. Runs in the browser's own window, out of an add-on's reach.
+   */
+  async clickToolbar(): Promise<void> {
+    const { contexts } = await this.send<{ contexts: { context: string }[] }>('browsingContext.getTree', {
+      'moz:scope': 'chrome',
+    });
+    const clicked = await this.send<{ type: string; exceptionDetails?: { text: string } }>('script.evaluate', {
+      expression: `(() => {
+        const { ExtensionParent } = ChromeUtils.importESModule('resource://gre/modules/ExtensionParent.sys.mjs');
+        const { extension } = WebExtensionPolicy.getByID(${JSON.stringify(addOnId)});
+        return ExtensionParent.apiManager.global.browserActionFor(extension).triggerAction(window);
+      })()`,
+      target: { context: contexts[0]?.context },
+      awaitPromise: true,
+    });
+    if (clicked.type === 'exception') throw new Error(clicked.exceptionDetails?.text ?? 'the button was not clicked');
+  }
+
+  /** Brings a tab to the front, as a click on it does. */
+  async activate(context: string): Promise<void> {
+    await this.send('browsingContext.activate', { context });
   }
 
   async close(): Promise<void> {

@@ -30,6 +30,10 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
     expect(policy).not.toMatch(/script-src[^;]*https?:/);
   });
 
+  it('opens by a shortcut that does what the button does', () => {
+    expect(manifest.commands).toEqual({ _execute_action: { suggested_key: { default: 'Alt+Shift+T' } } });
+  });
+
   it('carries its recognisers, and nothing of the demonstration', () => {
     const needed = [
       'models/model-card.json',

@@ -47,11 +47,17 @@ export function Panel({ tabId }: { tabId: number }) {
 function NoListing({ listing, state, session }: { listing: Listing; state: PanelState; session: Session }) {
   const unread = listing.kind === 'none' && listing.problems.find(({ code }) => code === 'frame-not-read');
   return (
-    <Notice text={strings.notListing[listing.kind === 'list' ? 'list' : 'none']}>
+    <Notice text={strings.notListing[whatIsShown(listing)]}>
       {unread && <p>{sentence(unread.what)}</p>}
       {unread && <AllowHosts state={state} onAllowed={session.read} />}
     </Notice>
   );
+}
+
+function whatIsShown({ kind, problems }: Listing): keyof typeof strings.notListing {
+  if (kind === 'list') return 'list';
+  if (problems.some(({ code }) => code === 'page-is-picture')) return 'picture';
+  return problems.some(({ code }) => code === 'page-is-pdf') ? 'pdf' : 'none';
 }
 
 function Trouble({ state: { stage, moved }, session }: { state: PanelState; session: Session }) {

@@ -6,12 +6,15 @@ import type { MakerFile } from '../../maker/types';
 import { type Problem, type Result, succeed } from '../../problem';
 import { listingKey } from '../../watch';
 import { cameBy, keepPhotos, noPhotos, type Photos, sameBytes } from './keep-photos';
+import { overBudget, photoBudget } from './photo-budget';
 import { type PhotoWork, readPhotos } from './read-photos';
 import type { SessionPorts } from './session-ports';
 import { blankState, isBusy, type PanelState, type Stage, type TypedCode } from './state';
 
-/** More photos than this are named as not read. */
-export const photoBudget = 24;
+export { photoBudget };
+
+/** A page that goes on for ever is read as it stands after so many times more. */
+const mostRestarts = 3;
 
 /** What the user's own work hangs on: while it is the same listing, nothing of it is lost. */
 interface Sitting extends Photos {
@@ -33,6 +36,8 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   /** When the last reading from the start began, milliseconds since 1970. */
   let begun = 0;
   let held: Photos['held'] = {};
+  /** Whether the tab went on while its page was being read. */
+  let leftMeanwhile = false;
   /** The last listing, also while the screen shows none. */
   let sitting: Sitting | null = null;
 
@@ -101,7 +106,8 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   }
 
   /** Reads the tab's page, and the photos that are new or were not had. */
-  async function read(standIns: 'keep' | 'again'): Promise<void> {
+  async function read(standIns: 'keep' | 'again', restarts = 0): Promise<void> {
+    leftMeanwhile = false;
     run.abort();
     run = new AbortController();
     begun = Date.parse(ports.now());
@@ -111,6 +117,9 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     change({ ...(state.moved === 'no' ? {} : blankState), moved: 'no', stage: { kind: 'page' } });
     const [page, files] = await Promise.all([ports.readPage(tabId), ports.makers()]);
     if (signal.aborted) return;
+    // A tab that was just opened, or goes on while it is read: what counts is the page that it comes to.
+    const goesOn = () => leftMeanwhile && restarts < mostRestarts;
+    if (goesOn()) return read(standIns, restarts + 1);
     makers = files;
     if (!page.ok) {
       const { problem } = page;
@@ -124,6 +133,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     const { listing, incognito, picks } = page.value;
     const look = (await ports.previousLook(listing.url, incognito)) ?? undefined;
     if (signal.aborted) return;
+    if (goesOn()) return read(standIns, restarts + 1);
     previous = look;
     remember();
     const before = sitting?.key === listingKey(listing.url) ? sitting : null;
@@ -134,6 +144,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     held = kept.held;
     const over = listing.photos.slice(photoBudget).map(({ id }) => [id, unread(id, overBudget(id))] as const);
     change({
+      moved: leftMeanwhile ? 'readable' : 'no',
       listing,
       incognito,
       picks,
@@ -158,6 +169,12 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     /** Reads the page again because something else of it is asked for: its photos stand as they are. */
     readFields: () => read('keep'),
     stop,
+
+    /** The tab is gone: nothing more is fetched, and its photos are let go. */
+    end(): void {
+      run.abort();
+      for (const { file } of Object.values(held)) ports.dropFile(file);
+    },
 
     /** Goes on after a stop with the photos that were not read. */
     async goOn(): Promise<void> {
@@ -196,11 +213,17 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
      */
     renewed(at: number): void {
       const isNews = state.moved !== 'no' || state.stage.kind === 'lapsed';
-      if (isNews || (!isBusy(state.stage) && at >= begun)) read('again');
+      // A page that is just being read may have been asked for before the click gave the right to it.
+      const goesOn = isBusy(state.stage) && state.stage.kind !== 'page';
+      if (isNews || (!goesOn && at >= begun)) read('again');
     },
 
     /** The tab goes to another page: what was read stays on the screen, and says so. */
     pageLeft(): void {
+      if (state.stage.kind === 'page') {
+        leftMeanwhile = true;
+        return;
+      }
       if (isBusy(state.stage)) stop();
       // Late photos too: they were the other page's.
       run.abort();
@@ -221,10 +244,3 @@ export type Session = ReturnType<typeof createSession>;
 
 const filesOf = (held: Photos['held']): Record<string, string> =>
   Object.fromEntries(Object.entries(held).map(([id, { file }]) => [id, file]));
-
-const overBudget = (photoId: string): Problem => ({
-  code: 'over-budget',
-  where: `photo ${photoId}`,
-  what: `only the first ${photoBudget} photos are read`,
-  remedy: 'Type the code by hand if the stamp is in a later photo.',
-});

@@ -190,6 +190,63 @@ describe('the session of one tab', () => {
     expect(last().case).not.toBeNull();
   });
 
+  it('reads the page that the tab comes to when it goes on while it is read', async () => {
+    const pages = ['old', 'new', 'newest'];
+    let left: (() => void) | null = null;
+    const { session, last } = sessionWith(0, {
+      readPage: async () => {
+        const page = pages.shift() ?? 'none';
+        if (page !== 'newest') left?.();
+        const address = `https://attic-arcade.example/${page}`;
+        return page === 'old'
+          ? fail(problem('no-answer'))
+          : succeed({ listing: { ...listingWith(0), url: address }, incognito: false, picks: [] });
+      },
+    });
+    left = session.pageLeft;
+    await session.read();
+    expect(last()).toMatchObject({ stage: { kind: 'done' }, moved: 'no' });
+    expect(last().listing?.url).toBe('https://attic-arcade.example/newest');
+  });
+
+  it('reads a page that goes on without end as it stands, and says that it has changed', async () => {
+    let readings = 0;
+    let left: (() => void) | null = null;
+    const { session, last } = sessionWith(1, {
+      readPage: async () => {
+        readings += 1;
+        left?.();
+        return succeed({ listing: listingWith(1), incognito: false, picks: [] });
+      },
+    });
+    left = session.pageLeft;
+    await session.read();
+    expect(readings).toBe(4);
+    expect(last()).toMatchObject({ stage: { kind: 'done', read: 1, of: 1 }, moved: 'readable' });
+  });
+
+  it('reads again for a click that came while the page was asked for without the right to it', async () => {
+    let granted = false;
+    const { session, last } = sessionWith(0, {
+      readPage: async () => {
+        if (granted) return succeed({ listing: listingWith(0), incognito: false, picks: [] });
+        granted = true;
+        session.renewed(opened + 10);
+        return fail(problem('right-lapsed'));
+      },
+    });
+    await session.read();
+    await expect.poll(() => last().stage.kind).toBe('done');
+  });
+
+  it('lets its photos go when its tab is gone', async () => {
+    const dropped: string[] = [];
+    const { session } = sessionWith(2, { dropFile: (address) => dropped.push(address) });
+    await session.read();
+    session.end();
+    expect(dropped.sort()).toEqual(['blob:p1', 'blob:p2']);
+  });
+
   it('builds no case of a page that is no listing', async () => {
     const { session, last, built } = sessionWith(0, {
       readPage: async () => succeed({ listing: listingOf(numbered(3), { kind: 'list' }), incognito: false, picks: [] }),

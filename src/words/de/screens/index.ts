@@ -39,13 +39,16 @@ export const screens: ScreenWords = {
     first:
       'Tellstamp liest eine Seite nur auf deinen Wunsch. Klicke in der Leiste des Browsers auf Tellstamp, um diese zu lesen.',
     moved:
-      'Du bist auf eine andere Website gegangen, und das Recht, einen Tab zu lesen, endet dort. Klicke in der Leiste des Browsers auf Tellstamp, um diese Seite zu lesen.',
+      'Der Tab zeigt jetzt eine andere Seite, und das Recht, ihn zu lesen, ist mit der letzten erloschen. Klicke in der Leiste des Browsers auf Tellstamp, um diese Seite zu lesen.',
   },
   moved: { text: 'Die Seite hat sich geändert, seit sie gelesen wurde.', read: 'Diese Seite lesen' },
   trouble: { title: 'Das hat nicht geklappt', tryAgain: 'Noch einmal versuchen' },
   notListing: {
     none: 'Auf dieser Seite ist kein Angebot. Öffne die Seite eines Stücks und lies noch einmal.',
     list: 'Diese Seite zeigt viele Stücke. Öffne die Seite eines davon und lies noch einmal.',
+    picture:
+      'Dieser Tab zeigt nur ein Bild. Geh zurück zur Seite des Angebots und lies sie dort: Ihre Fotos werden mitgelesen.',
+    pdf: 'Dieser Tab zeigt ein PDF, das nicht gelesen wird. Öffne die Seite des Angebots und lies sie dort.',
   },
   demoMaker: 'Die Herstellerdatei ist zur Vorführung erfunden.',
   inventedName: (maker) => `${maker} (erfunden)`,

@@ -38,13 +38,16 @@ export const screens = {
     first:
       'Tellstamp reads a page only when you ask. Click the Tellstamp button in the browser’s toolbar to read this one.',
     moved:
-      'You moved to another site, and the right to read a tab ends there. Click the Tellstamp button in the browser’s toolbar to read this page.',
+      'The tab shows another page now, and the right to read it ended with the last one. Click the Tellstamp button in the browser’s toolbar to read this page.',
   },
   moved: { text: 'The page has changed since it was read.', read: 'Read this page' },
   trouble: { title: 'That did not work', tryAgain: 'Try again' },
   notListing: {
     none: 'No listing was found on this page. Open the page of one piece and read again.',
     list: 'This page shows many pieces. Open the page of one of them and read again.',
+    picture:
+      'This tab shows a picture by itself. Go back to the page of the listing and read it there: its photos are read along.',
+    pdf: 'This tab shows a PDF document, which is not read. Open the page of the listing and read it there.',
   },
   demoMaker: 'The maker file is invented, for demonstration.',
   inventedName: (maker: string) => `${maker} (invented)`,

@@ -1,0 +1,79 @@
+import { browser } from '../../bridge/browser';
+import { receive } from '../../bridge/receive';
+import { succeed } from '../../problem';
+import { browserPorts } from './ports';
+import { createSession, type Session } from './session';
+import type { SessionPorts } from './session-ports';
+import { blankState, type PanelState } from './state';
+
+/** The session of one tab, with the state that it last published. */
+export interface TabSession {
+  session: Session;
+  state(): PanelState;
+  /** Tells of every state from now on; what it returns ends that. */
+  subscribe(listener: (state: PanelState) => void): () => void;
+  end(): void;
+}
+
+/** A session holds its tab's photos: of those shown last so many are kept, an older one reads its tab anew. */
+const mostKept = 6;
+
+/**
+ * The sessions of one document, one for each tab that it has shown: a panel that follows the tab in front finds what
+ * was read and typed when the user comes back. Each starts reading at once, hears when its tab moves on, and ends with it.
+ */
+export function keepTabSessions(ports: SessionPorts = browserPorts(), most = mostKept) {
+  const kept = new Map<number, TabSession>();
+  const end = (tabId: number) => {
+    kept.get(tabId)?.end();
+    kept.delete(tabId);
+  };
+  browser.tabs.onRemoved.addListener(end);
+  return function sessionOf(tabId: number): TabSession {
+    const found = kept.get(tabId) ?? openTabSession(tabId, ports);
+    // The one shown last stands last.
+    kept.delete(tabId);
+    kept.set(tabId, found);
+    for (const [oldest] of kept) {
+      if (kept.size <= most) break;
+      end(oldest);
+    }
+    return found;
+  };
+}
+
+function openTabSession(tabId: number, ports: SessionPorts): TabSession {
+  let state = blankState;
+  const listeners = new Set<(state: PanelState) => void>();
+  const session = createSession(tabId, ports, (published) => {
+    state = published;
+    for (const listener of listeners) listener(published);
+  });
+  const onUpdated = (updatedId: number, { status, url }: { status?: string; url?: string }) => {
+    if (updatedId !== tabId) return;
+    if (status === 'loading' || url !== undefined) session.pageLeft();
+    // Firefox tells of an address that a page gives itself, and of nothing after it.
+    if (status === 'complete' || (status === undefined && url !== undefined)) session.pageArrived();
+  };
+  browser.tabs.onUpdated.addListener(onUpdated);
+  const endAnswers = receive('panel', {
+    'tab.granted': async (granted) => {
+      if (granted.tabId === tabId) session.renewed(granted.at);
+      return succeed({});
+    },
+  });
+  session.read();
+  return {
+    session,
+    state: () => state,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    end() {
+      browser.tabs.onUpdated.removeListener(onUpdated);
+      endAnswers();
+      session.end();
+    },
+  };
+}
