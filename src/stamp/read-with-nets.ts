@@ -11,6 +11,7 @@ import { measureLine } from './measure';
 import { startedPrint } from './print/when-needed';
 import { readPrintedLine } from './read-printed';
 import { weighRuns } from './runs';
+import { lineOfBoth } from './same-row';
 import { settleSides } from './settle-sides';
 import { fromOtherSide, isReadFromBothSides, quarterTurn } from './sides';
 import type { Lattice, StampLine } from './types';
@@ -106,7 +107,35 @@ export async function readWithNets(
   if (!lines.some(isSure)) await look(await nets.findLines(grey, againShare));
   if (!lines.some(isSure)) await look(await findSideways(grey, nets));
   if (!lines.some(isCode)) await look(await lookCloser(grey, nets, lines));
+  await joinPieces(lines, read, isCode);
   return { lines: settleSides(lines), printed };
+}
+
+/**
+ * Pieces of one line are read as one; where that spells no likely code neither piece passes for a whole one. The joined
+ * line takes the place and the name of the first piece.
+ */
+async function joinPieces(
+  lines: StampLine[],
+  read: (found: FoundLine) => Promise<StampLine | null>,
+  isCode: (line: StampLine) => boolean,
+): Promise<void> {
+  for (let at = 0; at < lines.length; at++) {
+    for (let next = at + 1; next < lines.length; next++) {
+      const [one, other] = [lines[at]!, lines[next]!];
+      if (!isCode(one) && !isCode(other)) continue;
+      const quad = lineOfBoth(one.quad, other.quad);
+      if (quad === null) continue;
+      const whole = await read({ quad, stampScore: Math.max(one.stampScore, other.stampScore) });
+      if (whole !== null && isCode(whole) && whole.free.probability >= leastTurned) {
+        lines[at] = { ...whole, id: one.id };
+        lines.splice(next--, 1);
+      } else {
+        lines[at] = { ...one, mayGoOn: true };
+        lines[next] = { ...other, mayGoOn: true };
+      }
+    }
+  }
 }
 
 /** Lines that run up or down the photo: what the finder, which knows upright lines, sees once the photo is turned. */

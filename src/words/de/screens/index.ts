@@ -110,7 +110,7 @@ export const screens: ScreenWords = {
     unclear: (number) =>
       `${number === 1 ? 'Eine weitere Zeile' : `${number} weitere Zeilen`}, nicht sicher genug, um als gelesen zu gelten`,
     candidates: 'Vielleicht',
-    mayGoOn: 'Er reicht an den Rand des Fotos und kann außerhalb weitergehen.',
+    mayGoOn: 'Er kann außerhalb des Fotos oder über den erfassten Teil hinaus weitergehen.',
     upsideDown: (text) => `Auf dem Kopf liest er sich als ${text}.`,
     alike: (place, may) => `Zeichen ${place} kann ${may.join(' oder ')} sein.`,
     share: (probability) => `${Math.round(probability * 100)} von 100`,

@@ -108,7 +108,7 @@ export const screens = {
     unsure: 'Not certain enough to count as read',
     unclear: (number: number) => `${count(number, 'more line', 'more lines')}, not certain enough to count as read`,
     candidates: 'It may be',
-    mayGoOn: 'It reaches the photo’s edge and may go on outside.',
+    mayGoOn: 'It may go on outside the photo, or past the part that was framed.',
     upsideDown: (text: string) => `Upside down it reads ${text}.`,
     alike: (place: number, may: readonly string[]) => `Character ${place} may be ${may.join(' or ')}.`,
     share: (probability: number) => `${Math.round(probability * 100)} in 100`,
