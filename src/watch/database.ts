@@ -10,11 +10,11 @@ export type StoredRecord = Record<string, unknown> & { id: string };
 
 /**
  * `cases` holds records as they were written, whatever their version; `rows` what a list shows of each; `meta` the
- * database's identity, the generation of its last change, and the format of the rows.
+ * database's identity, the generation of its last change, the number of records, and the format of the rows.
  */
 export interface WatchSchema extends DBSchema {
   cases: { key: string; value: StoredRecord; indexes: { byId: string } };
-  rows: { key: string; value: WatchRow; indexes: { byKey: string } };
+  rows: { key: string; value: WatchRow; indexes: { byKey: string; byRemoval: string } };
   meta: { key: string; value: number | string };
 }
 export type WatchDatabase = IDBPDatabase<WatchSchema>;
@@ -34,7 +34,10 @@ export async function openDatabase(newId: () => string, onLost: () => void): Pro
           if (oldVersion === 1) cases.deleteIndex('byKey' as 'byId');
           // By it records are counted: counting the store itself would read them.
           cases.createIndex('byId', 'id');
-          database.createObjectStore('rows', { keyPath: 'id' }).createIndex('byKey', 'key');
+          const rows = database.createObjectStore('rows', { keyPath: 'id' });
+          rows.createIndex('byKey', 'key');
+          // Null is no key: only deleted records stand in it.
+          rows.createIndex('byRemoval', 'removedAt');
           transaction.objectStore('meta').put(newId(), 'identity');
         }
       },

@@ -1,59 +1,44 @@
-import * as z from 'zod';
 import { type CaseHead, headOf } from '../case';
-import { findingSchema, reasonSchema } from '../check/types';
-import { priceSchema, webAddressSchema } from '../listing/types';
-import { problemSchema } from '../problem';
+import type { Price } from '../listing/types';
+import type { Problem } from '../problem';
 import { listingKey } from './listing-key';
 import { openRecord } from './migrations';
-import { momentSchema, statusSchema } from './types';
+import type { WatchStatus } from './types';
 
 /** Written beside the rows. It grows when a row holds something else or the rule of `listingKey` changes. */
 export const rowsFormat = 1;
-
-/** The head of a case as far as a row shows it: its first line that has something to tell. */
-const headSchema = z.strictObject({
-  against: z.array(findingSchema),
-  open: z.array(findingSchema),
-  notLookedAt: z.strictObject({
-    photos: z.array(z.number()),
-    failed: z.array(z.string()),
-    withoutFile: z.string().nullable(),
-    reasons: z.array(reasonSchema),
-  }),
-});
-
-const readableRowSchema = z.strictObject({
-  state: z.literal('readable'),
-  id: z.string(),
-  /** By it the case of a listing is found again. */
-  key: z.string(),
-  title: z.string(),
-  address: webAddressSchema,
-  price: priceSchema.nullable(),
-  head: headSchema,
-  status: statusSchema,
-  hasNote: z.boolean(),
-  otherNotes: z.number(),
-  savedAt: momentSchema,
-  changedAt: momentSchema,
-  removedAt: momentSchema.nullable(),
-});
-
-const unreadableRowSchema = z.strictObject({
-  state: z.enum(['newer', 'damaged']),
-  id: z.string(),
-  key: z.string(),
-  title: z.string(),
-  problem: problemSchema,
-});
 
 /**
  * What a list shows of one record; it holds no case, so that a list of thousands is read at once. A record that a newer
  * version wrote, or that cannot be read, is kept as it lies in the database, shown, exported, and never written.
  */
-export const rowSchema = z.discriminatedUnion('state', [readableRowSchema, unreadableRowSchema]);
-export type WatchRow = z.infer<typeof rowSchema>;
-export type ReadableRow = z.infer<typeof readableRowSchema>;
+export type WatchRow = ReadableRow | UnreadableRow;
+
+export interface ReadableRow {
+  state: 'readable';
+  id: string;
+  /** By it the case of a listing is found again. */
+  key: string;
+  title: string;
+  address: string;
+  price: Price | null;
+  /** The head of the case as far as a row shows it: its first line that has something to tell. */
+  head: CaseHead;
+  status: WatchStatus;
+  hasNote: boolean;
+  otherNotes: number;
+  savedAt: string;
+  changedAt: string;
+  removedAt: string | null;
+}
+
+interface UnreadableRow {
+  state: 'newer' | 'damaged';
+  id: string;
+  key: string;
+  title: string;
+  problem: Problem;
+}
 
 /** The row of a record as it lies in the database. */
 export function rowOf(raw: unknown): WatchRow {

@@ -2,7 +2,7 @@ import { fail, type Problem, type Result, succeed } from '../problem';
 import type { StoredRecord, WatchDatabase } from './database';
 import type { Inside } from './loss';
 import { openRecord } from './migrations';
-import { latestFirst, rowOf, rowSchema, rowsFormat, type WatchRow } from './rows';
+import { latestFirst, rowOf, rowsFormat, type WatchRow } from './rows';
 import { type WatchRecord, watchRecordSchema } from './types';
 
 /** What one action changed: rows as they are now, and ids of records that are no more. */
@@ -15,7 +15,8 @@ export interface Change {
 export interface Action {
   raw(id: string): Promise<unknown>;
   open(id: string): Promise<Result<WatchRecord>>;
-  rows(): Promise<WatchRow[]>;
+  /** Rows of the records in the bin. */
+  removedRows(): Promise<WatchRow[]>;
   /** Rows of a listing by its key. */
   rowsOf(key: string): Promise<WatchRow[]>;
   put(record: WatchRecord): Promise<Result<WatchRecord>>;
@@ -37,8 +38,10 @@ export async function carryOut<T>(
   const meta = transaction.objectStore('meta');
   const written = new Map<string, WatchRow>();
   const gone: string[] = [];
+  let added = 0;
   const write = async (raw: StoredRecord) => {
     const row = rowOf(raw);
+    if ((await rows.getKey(row.id)) === undefined) added += 1;
     await cases.put(raw);
     await rows.put(row);
     written.set(row.id, row);
@@ -46,7 +49,7 @@ export async function carryOut<T>(
   const action: Action = {
     raw: (id) => cases.get(id),
     open: async (id) => openStored(await cases.get(id)),
-    rows: () => rows.getAll(),
+    removedRows: () => rows.index('byRemoval').getAll(),
     rowsOf: (key) => rows.index('byKey').getAll(key),
     async put(record) {
       const checked = checkRecord(record);
@@ -57,6 +60,7 @@ export async function carryOut<T>(
     async drop(id) {
       await cases.delete(id);
       await rows.delete(id);
+      added -= 1;
       written.delete(id);
       gone.push(id);
     },
@@ -74,9 +78,10 @@ export async function carryOut<T>(
     return { done: false, problem: result.problem };
   }
   const generation = Number((await meta.get('generation')) ?? 0) + (written.size + gone.length > 0 ? 1 : 0);
+  const records = Number((await meta.get('records')) ?? 0) + added;
   await meta.put(generation, 'generation');
+  await meta.put(records, 'records');
   const identity = String(await meta.get('identity'));
-  const records = await cases.index('byId').count();
   await transaction.done;
   const change = { rows: [...written.values()], gone };
   return { done: true, value: result.value, change, inside: { identity, generation, records } };
@@ -84,55 +89,49 @@ export async function carryOut<T>(
 
 /** What the database says of itself, at one moment. */
 export async function readInside(database: WatchDatabase): Promise<Inside> {
-  const transaction = database.transaction(['cases', 'meta'], 'readonly');
+  const meta = database.transaction('meta').store;
   const [identity, generation, records] = await Promise.all([
-    transaction.objectStore('meta').get('identity'),
-    transaction.objectStore('meta').get('generation'),
-    transaction.objectStore('cases').index('byId').count(),
+    meta.get('identity'),
+    meta.get('generation'),
+    meta.get('records'),
   ]);
-  return { identity: String(identity), generation: Number(generation ?? 0), records };
+  return { identity: String(identity), generation: Number(generation ?? 0), records: Number(records ?? 0) };
 }
 
-/** Every row, the latest change first. Rows that are missing or of another format are worked out anew from the records. */
-export async function readRows(database: WatchDatabase): Promise<WatchRow[]> {
-  const transaction = database.transaction(['cases', 'rows', 'meta'], 'readonly');
-  const [format, records, stored] = await Promise.all([
-    transaction.objectStore('meta').get('rowsFormat'),
-    transaction.objectStore('cases').index('byId').count(),
-    transaction.objectStore('rows').getAll(),
-  ]);
-  const asAgreed = format === rowsFormat && stored.length === records;
-  const rows = asAgreed && stored.every((row) => rowSchema.safeParse(row).success) ? stored : await makeRows(database);
-  return rows.sort(latestFirst);
-}
+/** Every row, the latest change first. */
+export const readRows = async (database: WatchDatabase): Promise<WatchRow[]> =>
+  (await database.getAll('rows')).sort(latestFirst);
 
-/** Whether the rows can be relied on without reading them; when not, they are made anew. */
+/**
+ * Sees at opening whether rows and number of records are those of the records that are there, and makes them anew when
+ * not: after a change of what rows hold, and after records were lost. Afterwards each change keeps them so.
+ */
 export async function holdRows(database: WatchDatabase): Promise<void> {
   const transaction = database.transaction(['cases', 'rows', 'meta'], 'readonly');
-  const [format, records, rows] = await Promise.all([
+  const [format, noted, records, rows] = await Promise.all([
     transaction.objectStore('meta').get('rowsFormat'),
+    transaction.objectStore('meta').get('records'),
     transaction.objectStore('cases').index('byId').count(),
     transaction.objectStore('rows').count(),
   ]);
-  if (format !== rowsFormat || records !== rows) await makeRows(database);
+  if (format !== rowsFormat || noted !== records || records !== rows) await makeRows(database);
 }
 
 /** One record after the other, so that a large list does not stand in memory at once. */
-async function makeRows(database: WatchDatabase): Promise<WatchRow[]> {
+async function makeRows(database: WatchDatabase): Promise<void> {
   const transaction = database.transaction(['cases', 'rows', 'meta'], 'readwrite');
   const store = transaction.objectStore('rows');
-  const made: WatchRow[] = [];
+  let records = 0;
   await store.clear();
   let cursor = await transaction.objectStore('cases').openCursor();
   while (cursor) {
-    const row = rowOf(cursor.value);
-    made.push(row);
-    await store.put(row);
+    await store.put(rowOf(cursor.value));
+    records += 1;
     cursor = await cursor.continue();
   }
   await transaction.objectStore('meta').put(rowsFormat, 'rowsFormat');
+  await transaction.objectStore('meta').put(records, 'records');
   await transaction.done;
-  return made;
 }
 
 /** A record as this version reads it; a problem when there is none, or none that it can read. */

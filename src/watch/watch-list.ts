@@ -73,11 +73,11 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
     attempt(async () => {
       const outcome = await carryOut(database, work);
       if (!outcome.done) return fail(outcome.problem);
+      onChange(outcome.change);
       // The change is on the disk. A mark that cannot be raised now is raised by the next opening.
       await ports
         .changeMark(async (stored) => markAfterChange(outcome.inside, readMark(stored)))
         .catch(() => undefined);
-      onChange(outcome.change);
       return succeed(outcome.value);
     });
 
@@ -181,7 +181,7 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
       change(async (action) => {
         if (loss !== null) return succeed(null);
         const limit = new Date(Date.parse(ports.now()) - binDays * 86_400_000).toISOString();
-        for (const row of await action.rows()) {
+        for (const row of await action.removedRows()) {
           if (row.state === 'readable' && row.removedAt !== null && row.removedAt < limit) await action.drop(row.id);
         }
         return succeed(null);
