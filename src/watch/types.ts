@@ -7,7 +7,7 @@ export const statusSchema = z.enum(['watching', 'asked', 'answered', 'bought', '
 export type WatchStatus = z.infer<typeof statusSchema>;
 
 /** A moment as `Date.toISOString` writes it: only moments of one form can be compared as words. */
-export const momentSchema = z.iso.datetime({ precision: 3, error: 'no date and time' });
+const momentSchema = z.iso.datetime({ precision: 3, error: 'no date and time' });
 
 /** A picture as data of a kind that holds pixels only: SVG is a document, and no picture that a buyer kept is one. */
 const pixelsSchema = z
