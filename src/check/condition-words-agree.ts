@@ -1,31 +1,35 @@
+import * as z from 'zod';
 import type { Condition } from '../listing/types';
-import { practice } from './frame';
+import { askFor } from './asks';
+import { defineCheck, practice } from './frame';
+import { because } from './reasons';
 import { noWearWords, wearWords } from './text-words';
-import { askPhoto, quote, saying } from './wording';
+import { saidSchema } from './types';
 import { allWords, listingText } from './words';
-import { defineWritten, type WrittenSpeech } from './written';
 
 const fresh: Condition[] = ['new', 'unused'];
-const ask = askPhoto('condition', 'Could you describe every sign of use, with a photo of each?');
 
-export const conditionWordsAgree = defineWritten({
+export const conditionWordsAgree = defineCheck({
   id: 'condition-words-agree',
   family: 'text',
-  title: 'The words for the condition agree',
-  failureTitle: 'The piece is called new or unused, and worn',
   kinds: ['doubt'],
-  basis: 'What is new or unused shows no wear.',
-  innocent: '“New” may be the field that the marketplace filled in, or the marks come from storage.',
-  settles: 'Every sign of use, with a photo.',
   source: practice,
+  data: z.strictObject({
+    said: saidSchema,
+    /** The seller's words for wear. */
+    against: z.string(),
+  }),
   needs: { claims: ['condition'], listing: ['title', 'description', 'text', 'condition'] },
   run({ claims, listing }) {
     const claim = claims.condition.find(({ condition }) => fresh.includes(condition));
     const field = listing.condition.find(({ value }) => fresh.includes(value));
-    if (!claim && !field) return { notApplicable: 'the listing does not call the piece new or unused' };
+    if (!claim && !field) return { notApplicable: because('not-called-new', {}) };
     const said = claim
-      ? saying(claim.words, claim.at.field === 'data')
-      : saying(field?.words ?? field?.value ?? '', field?.words === undefined || field.origin !== 'visible');
+      ? { words: claim.words, inData: claim.at.field === 'data' }
+      : {
+          words: field?.words ?? field?.value ?? '',
+          inData: field?.words === undefined || field.origin !== 'visible',
+        };
     // A marketplace's field calls everything used that had an owner: only the seller's own words stand against "new".
     const used = claims.condition.find(
       ({ condition, at }) =>
@@ -36,14 +40,13 @@ export const conditionWordsAgree = defineWritten({
     const wear = allWords(text, wearWords).find((words) => !denied.includes(words.toLowerCase()));
     const against = used?.words ?? wear;
     if (!against) return [];
-    const speech: WrittenSpeech = {
-      kind: 'doubt',
-      statement: said.startsWith('The listing says')
-        ? `${said} and also ${quote(against)}.`
-        : `${said}, and the listing says ${quote(against)}.`,
-      claims: [claim?.id ?? '', used?.id ?? ''].filter(Boolean),
-      asks: [ask],
-    };
-    return [speech];
+    return [
+      {
+        kind: 'doubt',
+        data: { said, against },
+        claims: [claim?.id ?? '', used?.id ?? ''].filter(Boolean),
+        asks: [askFor('condition', {})],
+      },
+    ];
   },
 });

@@ -32,6 +32,25 @@ const cases: Case[] = [
     { words: 'aus dem Outlet', maker: 'Ondrasse', channel: 'outlet' },
     'Im Angebot steht „aus dem Outlet“, aber Ondrasse hat keine Outlets.',
   ],
+  ['grade-words', 'doubt', { words: ['AAA', '1:1'] }, 'Im Angebot steht „AAA“ und „1:1“.'],
+  [
+    'condition-words-agree',
+    'doubt',
+    { said: { words: 'neu', inData: false }, against: 'Kratzer' },
+    'Im Angebot steht „neu“ und auch „Kratzer“.',
+  ],
+  [
+    'condition-words-agree',
+    'doubt',
+    { said: { words: 'https://schema.org/NewCondition', inData: false }, against: 'Kratzer' },
+    'In den Daten der Seite steht new condition, und im Angebot steht „Kratzer“.',
+  ],
+  [
+    'metal-words-agree',
+    'doubt',
+    { solid: 'massives Gold', other: 'vergoldet', part: 'schnalle' },
+    'Im Angebot steht „massives Gold“ und auch „vergoldet“, beides vom selben Teil („schnalle“).',
+  ],
 ];
 
 it.each(cases)('says %s, a finding of the kind %s, in German: %j', (check, kind, data, statement) => {

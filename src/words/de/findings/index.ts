@@ -1,10 +1,20 @@
 import type { FindingCatalogue } from '../../finding-words';
 import { changes } from './changes';
 import { code } from './code';
+import { materials } from './materials';
 import { photos } from './photos';
 import { price } from './price';
 import { seller } from './seller';
 import { size } from './size';
 import { text } from './text';
 
-export const findings: FindingCatalogue = { ...changes, ...code, ...photos, ...price, ...seller, ...size, ...text };
+export const findings: FindingCatalogue = {
+  ...changes,
+  ...code,
+  ...materials,
+  ...photos,
+  ...price,
+  ...seller,
+  ...size,
+  ...text,
+};

@@ -11,7 +11,8 @@ type Photos =
   | 'parts-shown'
   | 'stamp-close-up'
   | 'stamp-legible'
-  | 'stamp-evenness';
+  | 'stamp-evenness'
+  | 'not-this-piece';
 
 const faults = {
   depth: 'die Tiefe ändert sich von einem Ende zum anderen',
@@ -115,5 +116,13 @@ export const photos: WordsFor<Photos> = {
     innocent:
       'Viele Stempel sind von Hand geschlagen, und abgenutztes oder gewölbtes Leder und seitliches Licht lassen auch gleichmäßige ungleich wirken.',
     settles: 'Zwei Fotos des Stempels mit Licht von verschiedenen Seiten.',
+  },
+  'not-this-piece': {
+    title: 'Die Fotos zeigen das Stück selbst',
+    failureTitle: 'Die Fotos sollen nicht das Stück selbst zeigen',
+    rule: 'Es kommt auf Bilder des Stücks an, das verkauft wird.',
+    statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Vielleicht ist nur das erste Foto durch ein schöneres Bild ersetzt.',
+    settles: 'Fotos des Stücks selbst, mit dem heutigen Datum auf einem Zettel.',
   },
 };

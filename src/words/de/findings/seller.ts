@@ -2,7 +2,13 @@ import type { CheckData } from '../../../check';
 import type { WordsFor } from '../../finding-words';
 import type { Kit } from '../../kit';
 
-type Seller = 'payment-inside' | 'returns-against-trader' | 'return-terms' | 'trader-stated' | 'seller-record';
+type Seller =
+  | 'payment-inside'
+  | 'returns-against-trader'
+  | 'return-terms'
+  | 'trader-stated'
+  | 'seller-record'
+  | 'pressure-words';
 
 type Told = CheckData['seller-record']['told'][number];
 const told = (one: Told, kit: Kit): string => {
@@ -69,5 +75,13 @@ export const seller: WordsFor<Seller> = {
     explained: ({ least }) =>
       least === null ? null : 'Bewertungen sinken auch wegen langsamer Post oder wegen Waren anderer Art.',
     settles: 'Mehr über das Konto, und eine Zahlung, die sich zurückholen lässt.',
+  },
+  'pressure-words': {
+    title: 'Der Text lässt Zeit und Raum für Fragen',
+    failureTitle: 'Der Text drängt zur Eile oder wünscht keine Fragen',
+    rule: 'Eile lässt keine Zeit für die Fragen, die einen Zweifel klären würden.',
+    statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Vielleicht steht ein Umzug an, oder es kamen zu viele müßige Nachrichten.',
+    settles: 'Ob eine kurze, höfliche Frage beantwortet wird.',
   },
 };

@@ -1,6 +1,14 @@
+import { ofData } from '../../data-term';
 import type { WordsFor } from '../../finding-words';
+import { saying } from '../saying';
 
-type Text = 'description-given' | 'authorship-plain' | 'maker-stated';
+type Text =
+  | 'description-given'
+  | 'authorship-plain'
+  | 'maker-stated'
+  | 'grade-words'
+  | 'ready-made-assurance'
+  | 'condition-words-agree';
 
 export const text: WordsFor<Text> = {
   'description-given': {
@@ -32,5 +40,33 @@ export const text: WordsFor<Text> = {
         : `Das Angebot nennt mehrere Hersteller: ${kit.list(makers.map(kit.quote))}.`,
     innocent: 'Andere Hersteller sind vielleicht genannt, damit das Angebot gefunden wird, oder zum Vergleich.',
     settles: 'Wer es hergestellt hat, schriftlich.',
+  },
+  'grade-words': {
+    title: 'Im Text steht kein Handelswort für eine Kopie',
+    failureTitle: 'Im Text steht ein Handelswort für die Güte einer Kopie',
+    rule: 'Mit Wörtern wie „Spiegelqualität“ oder „1:1“ stuft der Handel Kopien ein.',
+    statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
+    innocent:
+      'Das Wort gehört vielleicht zu etwas anderem (einem Spiegel, einem Maßstab) oder wird im selben Satz verneint.',
+    settles: 'Was damit gemeint ist, schriftlich.',
+  },
+  'ready-made-assurance': {
+    title: 'Keine fertige Beteuerung steht anstelle von Tatsachen',
+    failureTitle: 'Eine fertige Beteuerung steht anstelle von Tatsachen',
+    rule: 'Eine Beteuerung ohne eine Tatsache, die sich prüfen lässt, klärt nichts.',
+    statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Oft steht das nur da, weil Käufer und Marktplätze danach fragen.',
+    settles: 'Worauf die Beteuerung beruht: ein Beleg, der Code, ein fachkundiges Urteil.',
+  },
+  'condition-words-agree': {
+    title: 'Die Wörter für den Zustand passen zusammen',
+    failureTitle: 'Das Stück heißt neu oder unbenutzt und zugleich gebraucht',
+    rule: 'Was neu oder unbenutzt ist, zeigt keine Gebrauchsspuren.',
+    statement: ({ said, against }, kit) =>
+      ofData(said)
+        ? `${saying(said, kit)}, und im Angebot steht ${kit.quote(against)}.`
+        : `${saying(said, kit)} und auch ${kit.quote(against)}.`,
+    innocent: 'Vielleicht hat der Marktplatz das Feld mit „neu“ gefüllt, oder die Spuren stammen vom Lagern.',
+    settles: 'Jede Gebrauchsspur, mit einem Foto.',
   },
 };

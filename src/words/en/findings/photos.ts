@@ -11,7 +11,8 @@ type Photos =
   | 'parts-shown'
   | 'stamp-close-up'
   | 'stamp-legible'
-  | 'stamp-evenness';
+  | 'stamp-evenness'
+  | 'not-this-piece';
 
 const faults = {
   depth: 'its depth changes from one end to the other',
@@ -112,5 +113,13 @@ export const photos: WordsFor<Photos> = {
     innocent:
       'Many sound stamps are struck by hand, and worn or curved leather and light from one side make an even stamp look uneven.',
     settles: 'Two photos of the stamp with light from different sides.',
+  },
+  'not-this-piece': {
+    title: 'The photos are of the piece itself',
+    failureTitle: 'The photos are said not to be of the piece itself',
+    rule: 'Look for pictures of the actual item.',
+    statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'The seller may use a better picture for the first photo only.',
+    settles: 'Photos of the piece itself, with today’s date on a slip of paper.',
   },
 };

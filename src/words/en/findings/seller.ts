@@ -2,7 +2,13 @@ import type { CheckData } from '../../../check';
 import type { WordsFor } from '../../finding-words';
 import type { Kit } from '../../kit';
 
-type Seller = 'payment-inside' | 'returns-against-trader' | 'return-terms' | 'trader-stated' | 'seller-record';
+type Seller =
+  | 'payment-inside'
+  | 'returns-against-trader'
+  | 'return-terms'
+  | 'trader-stated'
+  | 'seller-record'
+  | 'pressure-words';
 
 type Told = CheckData['seller-record']['told'][number];
 const told = (one: Told, kit: Kit): string => {
@@ -67,5 +73,13 @@ export const seller: WordsFor<Seller> = {
     explained: ({ least }) =>
       least === null ? null : 'Ratings also fall for slow post, or for goods of another kind.',
     settles: 'More about the seller, and payment that can be taken back.',
+  },
+  'pressure-words': {
+    title: 'The text leaves time and room for questions',
+    failureTitle: 'The text hurries the buyer or refuses questions',
+    rule: 'Who hurries a buyer leaves no time for the questions that would settle a doubt.',
+    statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'The seller may be moving house or tired of idle messages.',
+    settles: 'Whether the seller answers a short, polite question.',
   },
 };

@@ -1,6 +1,14 @@
+import { ofData } from '../../data-term';
 import type { WordsFor } from '../../finding-words';
+import { saying } from '../saying';
 
-type Text = 'description-given' | 'authorship-plain' | 'maker-stated';
+type Text =
+  | 'description-given'
+  | 'authorship-plain'
+  | 'maker-stated'
+  | 'grade-words'
+  | 'ready-made-assurance'
+  | 'condition-words-agree';
 
 export const text: WordsFor<Text> = {
   'description-given': {
@@ -32,5 +40,32 @@ export const text: WordsFor<Text> = {
         : `The listing names several makers: ${kit.list(makers.map(kit.quote))}.`,
     innocent: 'Other makers may be named to be found, or for comparison.',
     settles: 'Who made it, in writing.',
+  },
+  'grade-words': {
+    title: 'No trade word for a copy stands in the text',
+    failureTitle: 'The text holds a trade word for the grade of a copy',
+    rule: 'Words such as “mirror quality” or “1:1” are how the trade grades copies.',
+    statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'The word may belong to another thing (a mirror, a scale), or be denied in the same sentence.',
+    settles: 'What the seller means by it, in writing.',
+  },
+  'ready-made-assurance': {
+    title: 'No ready-made assurance stands in for facts',
+    failureTitle: 'A ready-made assurance stands in for facts',
+    rule: 'An assurance without a fact that can be checked settles nothing.',
+    statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Many sellers write it because buyers and marketplaces ask for it.',
+    settles: 'What the assurance rests on: a receipt, the code, a qualified opinion.',
+  },
+  'condition-words-agree': {
+    title: 'The words for the condition agree',
+    failureTitle: 'The piece is called new or unused, and worn',
+    rule: 'What is new or unused shows no wear.',
+    statement: ({ said, against }, kit) =>
+      ofData(said)
+        ? `${saying(said, kit)}, and the listing says ${kit.quote(against)}.`
+        : `${saying(said, kit)} and also ${kit.quote(against)}.`,
+    innocent: '“New” may be the field that the marketplace filled in, or the marks come from storage.',
+    settles: 'Every sign of use, with a photo.',
   },
 };
