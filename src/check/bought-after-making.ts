@@ -1,4 +1,5 @@
-import { claimWords, daysBefore, distinctDates, isExact, yearDays } from './dates';
+import { isExact, roomDays } from '../evidence';
+import { claimWords, daysBefore, distinctDates } from './dates';
 import { practice } from './frame';
 import { commonAsks } from './wording';
 import { defineWritten, type WrittenSpeech } from './written';
@@ -25,7 +26,7 @@ export const boughtAfterMaking = defineWritten({
         const claims = [making.id, purchase.id];
         const key = `${making.id}/${purchase.id}`;
         const said = `The listing says ${claimWords(making)} and ${claimWords(purchase)}`;
-        if (early > (making.span.about ? 5 * yearDays : 0))
+        if (early > (making.span.about ? roomDays.hedgedMaking : 0))
           return [
             {
               kind: 'doubt',
@@ -35,7 +36,7 @@ export const boughtAfterMaking = defineWritten({
               asks: [commonAsks.madeDate],
             },
           ];
-        const soon = early === 0 && isExact(making.span) && daysBefore(making.span, purchase.span) < 2 * yearDays;
+        const soon = early === 0 && isExact(making.span) && daysBefore(making.span, purchase.span) < roomDays.boughtNew;
         return soon ? [{ kind: 'agreement', key, statement: `${said}, which go together.`, claims }] : [];
       }),
     );

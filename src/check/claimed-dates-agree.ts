@@ -1,10 +1,8 @@
-import { claimWords, daysApart, distinctDates, isExact } from './dates';
+import { isExact, roomDays } from '../evidence';
+import { claimWords, daysApart, distinctDates } from './dates';
 import { practice } from './frame';
 import { commonAsks } from './wording';
 import { defineWritten, type WrittenSpeech } from './written';
-
-/** Two loose dates this far apart are hardly the same piece. Common practice, no source. */
-const looseDays = 5 * 366;
 
 export const claimedDatesAgree = defineWritten({
   id: 'claimed-dates-agree',
@@ -23,7 +21,7 @@ export const claimedDatesAgree = defineWritten({
     const pairs = made.flatMap((first, index) => made.slice(index + 1).map((second) => ({ first, second })));
     const off = pairs.find(({ first, second }) => {
       const apart = daysApart(first.span, second.span);
-      return apart > (isExact(first.span) && isExact(second.span) ? 0 : looseDays);
+      return apart > (isExact(first.span) && isExact(second.span) ? 0 : roomDays.looseDates);
     });
     const ids = off ? [off.first.id, off.second.id] : made.map(({ id }) => id);
     if (off) {

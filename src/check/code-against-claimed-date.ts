@@ -1,8 +1,8 @@
 import type { Reading } from '../code/types';
-import { evidenceId } from '../evidence';
-import { type Span, spanHolds, spanWords } from '../span';
+import { claimedDates, evidenceId, hardReachOf, reachOf } from '../evidence';
+import { type Span, spanHolds, spansMeet, spanWords } from '../span';
 import { datingReadings, readingsWords, type SettledCode, settledCodes } from './codes';
-import { claimWords, type DatedClaim, daysApart, daysBefore, isExact, isSure, yearDays } from './dates';
+import { claimWords, type DatedClaim } from './dates';
 import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, sentence } from './wording';
 import { defineWritten, type WrittenSpeech } from './written';
@@ -64,30 +64,19 @@ export const codeAgainstClaimedDate = defineWritten({
 });
 
 /**
- * Room that an unhedged decade or range is given, as the evidence gives it. Only a title's is said of the piece for
- * sure: a description also tells of the decades of the house, of fashions and of other pieces.
- */
-const looseYears = 2;
-
-/**
- * Agreement when a reading shares a day with the claim. Else a contradiction only when the code was seen, the claim
- * is exact and the years cannot be those of making and of first sale; everything looser is a doubt.
+ * Agreement when a reading shares a day with the claim, silence where the claim's room holds it. Else a contradiction
+ * only when the code was seen and every reading lies beyond the dates that the claim can mean.
  */
 function kindOf({ readings, hard }: SettledCode, claim: DatedClaim): WrittenSpeech['kind'] | null {
   const spans = dated(readings);
-  if (claim.kind === 'bought') {
-    const lateBy = Math.min(...spans.map((span) => daysBefore(claim.span, span)));
-    if (lateBy === 0) return null;
-    return hard && isSure(claim) && isExact(claim.span) ? 'contradiction' : 'doubt';
-  }
-  const apart = Math.min(...spans.map((span) => daysApart(span, claim.span)));
-  if (apart === 0)
+  const claimed = claimedDates(claim);
+  const meets = (dates: readonly Span[]) => spans.some((span) => dates.some((date) => spansMeet(span, date)));
+  if (meets(claimed.spans)) {
+    // A purchase allows all that is older: no news.
+    if (claim.kind === 'bought') return null;
     return spans.every((span) => spanHolds(claim.span, span) || spanHolds(span, claim.span)) ? 'agreement' : null;
-  if (claim.span.about) return apart > 5 * yearDays ? 'doubt' : null;
-  const soldNextYear = spans.some(
-    (span) => daysBefore(span, claim.span) > 0 && daysApart(span, claim.span) <= yearDays,
-  );
-  if (!hard || soldNextYear || !isSure(claim)) return 'doubt';
-  if (isExact(claim.span)) return 'contradiction';
-  return claim.at.field === 'title' && apart > looseYears * yearDays ? 'contradiction' : 'doubt';
+  }
+  if (meets(reachOf(claimed))) return null;
+  const beyond = hardReachOf(claimed);
+  return hard && beyond !== null && !meets(beyond) ? 'contradiction' : 'doubt';
 }

@@ -1,7 +1,7 @@
-import { evidenceId } from '../evidence';
+import { evidenceId, isExact, isSure, roomDays } from '../evidence';
 import { periodSpan, spanWords } from '../span';
 import { settledCodes } from './codes';
-import { claimWords, daysBefore, isExact, isSure, yearDays } from './dates';
+import { claimWords, daysBefore } from './dates';
 import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, sentence } from './wording';
 import { defineWritten, type WrittenSpeech } from './written';
@@ -28,7 +28,8 @@ export const codeBeforeStamping = defineWritten({
     if (!('codes' in settled)) return settled;
     return settled.codes.flatMap((code) =>
       early.map((claim): WrittenSpeech => {
-        const sure = code.hard && isSure(claim) && isExact(claim.span) && daysBefore(claim.span, period) > yearDays;
+        const sure =
+          code.hard && isSure(claim) && isExact(claim.span) && daysBefore(claim.span, period) > roomDays.makerPeriod;
         return {
           kind: sure ? 'contradiction' : 'doubt',
           key: `${code.decoding.id}/${claim.id}`,

@@ -1,7 +1,7 @@
-import { evidenceId } from '../evidence';
+import { evidenceId, roomDays } from '../evidence';
 import { spanWords } from '../span';
 import { settledCodes } from './codes';
-import { daysApart, yearDays } from './dates';
+import { daysApart } from './dates';
 import { fromMakerFile, makerFileSource } from './frame';
 import { misfitInTime } from './in-time';
 import { commonAsks, sentence } from './wording';
@@ -30,7 +30,7 @@ export const codeSystemInUse = defineWritten({
       if (apart === 0 || misfitInTime(code, facts.maker)) return [];
       return [
         {
-          kind: hard && apart > yearDays ? 'contradiction' : 'doubt',
+          kind: hard && apart > roomDays.makerPeriod ? 'contradiction' : 'doubt',
           key: decoding.id,
           statement: `${sentence(words)}: ${spanWords(first.span)} by the system ${first.reading.system.id}, which ${facts.maker.name} used ${usedWords(spanWords(first.reading.systemUsed))}.`,
           photos,

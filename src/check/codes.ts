@@ -1,4 +1,5 @@
 import type { Decoding, Reading } from '../code/types';
+import { likelyReadings } from '../evidence';
 import { placeName } from '../place';
 import { spansMeet, spanWords } from '../span';
 import type { PhotoRead } from '../stamp/types';
@@ -21,15 +22,9 @@ export interface SettledCode {
   photos: string[];
 }
 
-/** A reading counts beside the best one from a tenth of its probability on: a rule that does not fit all of them is not broken. */
-const besideBest = 0.1;
-
 /** The likely readings under systems of `maker`, best first. */
-export function readingsOf(decoding: Decoding, maker: string): Reading[] {
-  const own = decoding.readings.filter((reading) => reading.system.maker === maker);
-  const best = Math.max(0, ...own.map((reading) => reading.probability));
-  return own.filter((reading) => reading.probability >= best * besideBest);
-}
+export const readingsOf = (decoding: Decoding, maker: string): Reading[] =>
+  likelyReadings(decoding.readings.filter((reading) => reading.system.maker === maker));
 
 const trust = { photo: 0, typed: 1, claim: 2 } as const;
 

@@ -1,9 +1,10 @@
 import type { Part } from '../claim/types';
+import { roomDays } from '../evidence';
 import { plainName } from '../maker';
 import type { Construction } from '../maker/types';
 import { periodSpan, type Span, spanWords } from '../span';
 import { dateOf } from './dated';
-import { daysApart, yearDays } from './dates';
+import { daysApart } from './dates';
 import { fromMakerFile, makerFileSource } from './frame';
 import { namedModel } from './models';
 import { askPhoto, quote } from './wording';
@@ -73,7 +74,7 @@ export const constructionAgainstDate = defineWritten({
       const early = named[0];
       if (early) {
         const apart = Math.min(...named.map((row) => apartFrom(row, dated.spans)));
-        const sure = hard && named.every((row) => row.strength === 'hard') && apart > yearDays;
+        const sure = hard && named.every((row) => row.strength === 'hard') && apart > roomDays.makerPeriod;
         const statement = `${said}, but ${maker.name} used ${early.is} ${periodWords(early)}, and ${dated.words}.`;
         return [
           {

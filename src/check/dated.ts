@@ -1,8 +1,8 @@
 import type { Claim } from '../claim/types';
-import { evidenceId } from '../evidence';
+import { evidenceId, isExact } from '../evidence';
 import { type Span, spanWords } from '../span';
 import { datingReadings, settledCodes } from './codes';
-import { claimWords, isExact } from './dates';
+import { claimWords } from './dates';
 
 /** The date that other facts are held against: the code's when one is read, else the claimed one. */
 export interface Dated {

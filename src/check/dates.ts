@@ -13,15 +13,6 @@ export const daysBefore = (a: Span, b: Span): number =>
 export const daysApart = (a: Span, b: Span): number =>
   meetSpans(a, b) ? 0 : Math.max(daysBefore(a, b), daysBefore(b, a));
 
-export const yearDays = 366;
-
-/** Whether a claim names a year or less, and without a hedge: only then may it stand against a code. */
-export const isExact = (span: Span): boolean =>
-  !span.about && span.from !== null && span.to !== null && daysFrom(span.from, span.to) < yearDays;
-
-/** Whether a claim was read surely enough to stand against a code. */
-export const isSure = ({ confidence }: Pick<Claim, 'confidence'>): boolean => confidence >= 0.5;
-
 export type DatedClaim = Extract<Claim, { kind: 'made' | 'bought' }>;
 /** The listing's words and, where they are not the same, what they mean. */
 export function claimWords(claim: DatedClaim): string {

@@ -55,7 +55,8 @@ export const evidenceAgrees = defineWritten({
         };
       });
     const most = reasoning.agreeing[0];
-    if (!reasoning.agrees || !most || most.facts < 2) return [];
+    // What holds together only with the room that loose dates have is no conflict, and nothing to praise.
+    if (!reasoning.agrees || !most || most.facts < 2 || !evidence.every(isIn(most.evidence))) return [];
     return [{ kind: 'agreement', statement: `${most.statement}.`, evidence: most.evidence }];
   },
 });
@@ -63,6 +64,9 @@ export const evidenceAgrees = defineWritten({
 /** Two codes on one piece are no contradiction by themselves: one may be that of a repair, or of a part. */
 const isContradiction = (strength: Evidence['strength'], pieces: Evidence[]): boolean =>
   strength === 'hard' && pieces.some((piece) => groupOf(piece) !== 'code');
+
+const isIn = (ids: string[]) => (piece: Evidence) =>
+  ids.includes(piece.id) || piece.spans.length + piece.places.length === 0;
 
 function hasOwnCheck(pieces: Evidence[], told: [string, string][], quoted: ReadonlySet<string>): boolean {
   const bases = new Map(pieces.map((piece) => [piece.basis, groupOf(piece)]));

@@ -1,6 +1,6 @@
-import { evidenceId } from '../evidence';
+import { evidenceId, isExact, isSure } from '../evidence';
 import { spanWords } from '../span';
-import { claimWords, daysApart, isExact, isSure } from './dates';
+import { claimWords, daysApart } from './dates';
 import { practice } from './frame';
 import { datedMarks, markWords, oncePerMark } from './marks';
 import { commonAsks, sentence } from './wording';

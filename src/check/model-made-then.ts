@@ -1,6 +1,7 @@
+import { roomDays } from '../evidence';
 import { periodSpan, spanWords } from '../span';
 import { dateOf } from './dated';
-import { daysApart, yearDays } from './dates';
+import { daysApart } from './dates';
 import { fromMakerFile, makerFileSource } from './frame';
 import { namedModel } from './models';
 import { askFact } from './wording';
@@ -36,7 +37,7 @@ export const modelMadeThen = defineWritten({
     const speech: WrittenSpeech | null =
       apart === 0
         ? { kind: 'agreement', statement: `${years}, and ${dated.words}.`, ...common }
-        : apart > yearDays
+        : apart > roomDays.makerPeriod
           ? {
               kind: 'doubt',
               statement: `${years}, but ${dated.words}.`,

@@ -1,7 +1,8 @@
+import { roomDays } from '../evidence';
 import { countryPeriod, placeName } from '../place';
 import { spanWords } from '../span';
 import { dateOf } from './dated';
-import { daysApart, yearDays } from './dates';
+import { daysApart } from './dates';
 import { commonAsks, quote } from './wording';
 import { defineWritten, type WrittenSpeech } from './written';
 
@@ -43,8 +44,7 @@ export const originCountryExisted = defineWritten({
         return former ? [{ kind: 'agreement', statement, ...common }] : [];
       }
       const statement = `The listing says ${quote(claim.words)}, but ${country}, and ${dated.words}.`;
-      // Stocks of labels outlive a country by some years, and its old name longer.
-      const hard = period.verified && dated.hard && apart > 3 * yearDays && former;
+      const hard = period.verified && dated.hard && apart > roomDays.countryName && former;
       return [{ kind: hard ? 'contradiction' : 'doubt', statement, ...common, asks: [commonAsks.origin] }];
     });
   },

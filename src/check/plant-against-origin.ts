@@ -1,7 +1,6 @@
-import { evidenceId } from '../evidence';
+import { evidenceId, isSure } from '../evidence';
 import { placeName, placesAgree } from '../place';
 import { settledCodes } from './codes';
-import { isSure } from './dates';
 import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, listWords, quote, sentence } from './wording';
 import { defineWritten, type WrittenSpeech } from './written';

@@ -1,8 +1,8 @@
-import { evidenceId } from '../evidence';
+import { evidenceId, roomDays } from '../evidence';
 import { placeName } from '../place';
 import { spanWords } from '../span';
 import { datingReadings, settledCodes } from './codes';
-import { daysApart, yearDays } from './dates';
+import { daysApart } from './dates';
 import { fromMakerFile, makerFileSource } from './frame';
 import { commonAsks, listWords, sentence } from './wording';
 import { defineWritten, type WrittenSpeech } from './written';
@@ -42,7 +42,7 @@ export const plantInUse = defineWritten({
       }
       return [
         {
-          kind: hard && apart > yearDays ? 'contradiction' : 'doubt',
+          kind: hard && apart > roomDays.makerPeriod ? 'contradiction' : 'doubt',
           key,
           statement: `${sentence(words)}: ${spanWords(first.span)}, but ${plant} worked ${used}.`,
           photos,

@@ -11,11 +11,8 @@ export interface AxisBar {
 export interface AxisRow {
   /** Ids of the evidence that the row shows: one, or the same fact said with the same dates again. */
   evidence: string[];
-  /**
-   * 'claim-loose' is a claim with room at its edges: the farthest that its words can mean; 'country' the days in which
-   * the country claimed existed; 'quoted' a code that only the listing tells.
-   */
-  kind: Evidence['from']['kind'] | 'claim-loose' | 'country' | 'quoted';
+  /** 'country': the days in which the country claimed existed; 'quoted': a code that only the listing tells. */
+  kind: Evidence['from']['kind'] | 'country' | 'quoted';
   /** Full sentence. */
   statement: string;
   /** Dates in words: "January 1995 or week 2 of 1995". */

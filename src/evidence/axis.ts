@@ -30,7 +30,7 @@ export function layOutAxis(evidence: readonly Evidence[], reasoning: Reasoning):
   return {
     years,
     ticks: ticksOf(years).map((year) => ({ year, at: scale.at(`${String(year).padStart(4, '0')}-01-01`) })),
-    rows: mergeRepeated(dated).map((pieces) => rowOf(pieces, scale, sides, dated)),
+    rows: mergeRepeated(dated).map((pieces) => rowOf(pieces, scale, sides)),
     agreeing: {
       bars: unionOf(named.flatMap(({ spans }) => spans)).flatMap((span) => scale.bar(span) ?? []),
       sides: named.map(stretchWords),
@@ -139,12 +139,12 @@ function mergeRepeated(dated: readonly Evidence[]): Evidence[][] {
   return [...rows.values()].map((pieces) => pieces.toSorted((a, b) => Number(isHard(b)) - Number(isHard(a))));
 }
 
-function rowOf(pieces: readonly Evidence[], scale: Scale, sides: readonly Side[], dated: readonly Evidence[]): AxisRow {
+function rowOf(pieces: readonly Evidence[], scale: Scale, sides: readonly Side[]): AxisRow {
   const { statement, spans, strength, source } = pieces[0]!;
   const on = sides.filter((side) => pieces.some(({ id }) => side.evidence.has(id))).length;
   return {
     evidence: pieces.map(({ id }) => id),
-    kind: kindOf(pieces[0]!, dated),
+    kind: kindOf(pieces[0]!),
     statement,
     words: anyOf(spans.map(spanWords)),
     about: aboutOf(pieces[0]!),
@@ -164,13 +164,7 @@ function aboutOf({ from, basis }: Evidence): string | null {
   return what === 'material' ? part.replace('-', ' ') : what;
 }
 
-function kindOf({ id, from, strength, source }: Evidence, dated: readonly Evidence[]): AxisRow['kind'] {
+function kindOf({ id, from, source }: Evidence): AxisRow['kind'] {
   if (from.kind === 'reading' && source.kind === 'listing') return 'quoted';
-  if (from.kind !== 'claim') return from.kind;
-  if (id === evidenceId.country(from.id)) return 'country';
-  // A loose claim stands twice: softly as it was said, and hard with room at its edges.
-  const isLoose = dated.some(
-    (other) => other.from.kind === 'claim' && other.from.id === from.id && other.strength === 'soft',
-  );
-  return isLoose && strength === 'hard' ? 'claim-loose' : 'claim';
+  return from.kind === 'claim' && id === evidenceId.country(from.id) ? 'country' : from.kind;
 }

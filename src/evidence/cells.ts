@@ -23,7 +23,7 @@ const ends = (span: Span) => (span.to === null ? Number.POSITIVE_INFINITY : dayN
 export const everyCell = (count: number): bigint => (1n << BigInt(count)) - 1n;
 
 /** Cells of time. Evidence that says nothing of date allows them all. */
-export function dateCells(evidence: readonly Evidence[]): Cells {
+export function dateCells(evidence: readonly Pick<Evidence, 'spans'>[]): Cells {
   const cuts = new Set<number>([Number.NEGATIVE_INFINITY]);
   for (const { spans } of evidence) {
     for (const span of spans) cuts.add(starts(span)).add(ends(span));
@@ -47,7 +47,7 @@ export const groundOf = (place: string): string[] => {
 };
 
 /** Cells of ground: one for each present country that is named, and one for everywhere else. */
-export function placeCells(evidence: readonly Evidence[]): Cells {
+export function placeCells(evidence: readonly Pick<Evidence, 'places'>[]): Cells {
   const named = [...new Set(evidence.flatMap(({ places }) => places.flatMap(groundOf)))];
   const at = new Map(named.map((place, index) => [place, 1n << BigInt(index)]));
   const count = named.length + 1;

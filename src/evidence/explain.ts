@@ -1,5 +1,6 @@
 import { type Cells, dateCells, everyCell, placeCells } from './cells';
 import type { Explanation } from './reasoning-types';
+import { canBeHard, onlyHardPlaces, withHardReach, withReach } from './room';
 import { stretchOf, stretchWords } from './stretch';
 import type { Evidence } from './types';
 import { asClause } from './wording';
@@ -11,32 +12,33 @@ import { asClause } from './wording';
  * the seller's statements before what was read.
  */
 export function explain(evidence: readonly Evidence[]): Explanation[] {
-  const overAll = singleFacts(evidence, 'all');
-  return overAll.length > 0
-    ? overAll
-    : singleFacts(
-        evidence.filter((piece) => piece.strength === 'hard'),
-        'hard',
-      );
+  const overAll = singleFacts(evidence, withReach(evidence), 'all');
+  if (overAll.length > 0) return overAll;
+  const hard = evidence.filter(canBeHard);
+  return singleFacts(hard, onlyHardPlaces(withHardReach(hard)), 'hard');
 }
 
-function singleFacts(evidence: readonly Evidence[], rest: Explanation['rest']): Explanation[] {
-  if (evidence.length === 0 || stretchOf(evidence)) return [];
+/** `roomy` is the same evidence with the dates that it is given here. */
+function singleFacts(evidence: readonly Evidence[], roomy: readonly Evidence[], rest: Explanation['rest']) {
+  if (evidence.length === 0 || stretchOf(roomy)) return [];
   const bases = new Set(evidence.map((piece) => piece.basis));
-  const byDate = factsInTheWay(evidence, dateCells(evidence));
-  const byPlace = factsInTheWay(evidence, placeCells(evidence));
+  const byDate = factsInTheWay(evidence, dateCells(roomy));
+  const byPlace = factsInTheWay(evidence, placeCells(roomy));
   const alone = [...bases].filter((basis) => byDate(basis) && byPlace(basis));
   const found = alone.flatMap((basis) => {
     const pieces = evidence.filter((piece) => piece.basis === basis);
-    const others = evidence.filter((piece) => piece.basis !== basis);
-    const stretch = others.length > 0 ? stretchOf(others) : null;
+    const without = (some: readonly Evidence[]) => some.filter((piece) => piece.basis !== basis);
+    const others = without(evidence);
+    // Where the rest holds only with its room, that is what it allows.
+    const stretch = others.length > 0 ? (stretchOf(others) ?? stretchOf(without(roomy))) : null;
     if (!stretch) return [];
     const said = `${factName(pieces)} is wrong (${asClause(pieces[0]!.statement)})`;
     const agreed = rest === 'all' ? 'all the rest agrees' : 'all other hard facts agree';
     const statement = `If ${said}, ${agreed}: ${stretchWords(stretch)}`;
     const order =
       Number(pieces.some(({ strength }) => strength === 'hard')) * 2 + Number(pieces[0]!.from.kind !== 'claim');
-    return [{ order, explanation: { basis, evidence: pieces.map(({ id }) => id), rest, ...stretch, statement } }];
+    const explanation: Explanation = { basis, evidence: pieces.map(({ id }) => id), rest, ...stretch, statement };
+    return [{ order, explanation }];
   });
   return found.sort((a, b) => a.order - b.order).map(({ explanation }) => explanation);
 }

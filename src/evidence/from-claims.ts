@@ -1,8 +1,9 @@
 import type { Claim, ClaimOf } from '../claim/types';
 import { countryPeriod, placeName } from '../place';
 import type { Source } from '../source';
-import { type Span, spanWords, widenSpan } from '../span';
+import { type Span, spanWords } from '../span';
 import { evidenceId } from './ids';
+import { claimedDates, isSure } from './room';
 import type { Evidence } from './types';
 import { quoted } from './wording';
 
@@ -10,26 +11,17 @@ import { quoted } from './wording';
  * How a seller's statement becomes evidence (own rule, common practice, no source). A statement is taken at its word:
  * hard means "this must hold if the statement is true", not that it is true.
  *
- * - A year or less ("1994", "March 1994", "spring 1996") and a country of origin are hard as they stand.
- * - Anything wider or hedged ("about 1994", "the 1990s", "before 1980", "vintage 1970s to 1980s") is soft as it
- *   stands, and hard only with its edges widened: by `hedgedYears` when hedged, else by `wideYears`. It can so
- *   contradict what lies far outside and never what lies near its edge.
+ * - A year or less ("1994", "March 1994", "spring 1996") and a country of origin are hard, anything wider or hedged is
+ *   soft. How far off what is said may be stands in the table of room.
  * - A day of purchase bounds the making from above only.
  * - A country of origin that began or ended dates the piece softly.
  * - What was read with little confidence stays soft altogether.
  */
-export const hedgedYears = 5;
-export const wideYears = 1;
-const leastConfidence = 0.5;
-const exactDays = 366;
-
 export function fromClaims(claims: readonly Claim[]): Evidence[] {
   return claims.flatMap((claim) => {
-    if (claim.kind === 'made') return dated(claim, claim.span, `claimed-date:${edges(claim.span)}`);
-    if (claim.kind === 'bought' && claim.span.to !== null) {
-      const before: Span = { ...claim.span, from: null, precision: 'range' };
-      return dated(claim, before, `claimed-purchase:${edges(claim.span)}`);
-    }
+    if (claim.kind === 'made') return [dated(claim, `claimed-date:${edges(claim.span)}`)];
+    if (claim.kind === 'bought' && claim.span.to !== null)
+      return [dated(claim, `claimed-purchase:${edges(claim.span)}`)];
     return claim.kind === 'origin' ? [placed(claim), ...existed(claim)] : [];
   });
 }
@@ -49,35 +41,20 @@ export const claimSource = (claim: Claim): Source =>
     ? { kind: 'user', text: 'your own note' }
     : { kind: 'listing', text: claim.at.field === 'reply' ? "the seller's reply" : `the listing's ${claim.at.field}` };
 
-/** Whether the span names a year or less and is not hedged. Only both ends closed can be exact. */
-function isExact(claimed: Span): boolean {
-  if (claimed.about || claimed.from === null || claimed.to === null) return false;
-  return Date.parse(claimed.to) - Date.parse(claimed.from) < exactDays * 86_400_000;
-}
-
-function dated(claim: ClaimOf<'made' | 'bought'>, span: Span, basis: string): Evidence[] {
-  const sure = claim.confidence >= leastConfidence;
-  const exact = isExact(claim.kind === 'bought' ? claim.span : span);
-  const meaning = spanWords(span);
+function dated(claim: ClaimOf<'made' | 'bought'>, basis: string): Evidence {
+  const dates = claimedDates(claim);
+  const meaning = dates.spans.map(spanWords).join();
   const statement = claim.words.includes(meaning) ? claimStatement(claim) : `${claimStatement(claim)} (${meaning})`;
-  const literal: Evidence = {
+  return {
     id: evidenceId.claim(claim.id),
     about: 'date',
     from: { kind: 'claim', id: claim.id },
     basis,
-    spans: [span],
+    ...dates,
     places: [],
-    strength: sure && exact ? 'hard' : 'soft',
     statement,
     source: claimSource(claim),
   };
-  if (!sure || exact) return [literal];
-  const widened = widenSpan(span, span.about ? hedgedYears : wideYears);
-  const reach = `${statement}: with room for a loose date, ${spanWords(widened)}`;
-  return [
-    literal,
-    { ...literal, id: evidenceId.looseClaim(claim.id), spans: [widened], strength: 'hard', statement: reach },
-  ];
 }
 
 function placed(claim: ClaimOf<'origin'>): Evidence {
@@ -90,7 +67,7 @@ function placed(claim: ClaimOf<'origin'>): Evidence {
     basis: `claimed-origin:${claim.place}`,
     spans: [],
     places: [claim.place],
-    strength: claim.confidence >= leastConfidence ? 'hard' : 'soft',
+    strength: isSure(claim) ? 'hard' : 'soft',
     statement,
     source: claimSource(claim),
   };

@@ -3,11 +3,12 @@ import { placeName } from '../place';
 import type { Source } from '../source';
 import { type Span, spanWords, unionOf } from '../span';
 import { evidenceId } from './ids';
+import { makerDates } from './room';
 import type { Evidence } from './types';
 import { anyOf, fileWords, listOf } from './wording';
 
 /**
- * What the accepted codes say. All readings of one code are alternatives: the evidence allows any of their dates and
+ * What the accepted codes say. All likely readings of one code are alternatives: the evidence allows any of their dates and
  * any of their places (not which date goes with which place, so it allows rather more than the code does, never less),
  * and says nothing of what one reading leaves open. A code gives up to three statements: what it
  * reads, when its code system was in use, and when its plant was. All share one basis, however many photos show it.
@@ -19,9 +20,25 @@ import { anyOf, fileWords, listOf } from './wording';
 export function fromDecodings(decodings: readonly Decoding[], maker: string | null): Evidence[] {
   return decodings
     .filter((decoding) => decoding.accepted && decoding.readings.length > 0)
+    .map((decoding) => ({ ...decoding, readings: weighed(decoding.readings, maker) }))
     .flatMap((decoding) =>
       [reading(decoding, maker), system(decoding, maker), plant(decoding, maker)].filter((piece) => piece !== null),
     );
+}
+
+/** A reading counts beside the best one from a tenth of its probability on: a rule that does not fit all of them is not broken. */
+const besideBest = 0.1;
+
+/** The likely of the readings, best first as they come. */
+export function likelyReadings<R extends Pick<Reading, 'probability'>>(readings: readonly R[]): R[] {
+  const best = Math.max(0, ...readings.map(({ probability }) => probability));
+  return readings.filter(({ probability }) => probability >= best * besideBest);
+}
+
+/** The readings by the stated maker's own systems stand before all others. */
+function weighed(readings: readonly Reading[], maker: string | null): Reading[] {
+  const own = readings.filter((one) => one.system.maker === maker);
+  return likelyReadings(own.length > 0 ? own : readings);
 }
 
 const codeText = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
@@ -39,6 +56,11 @@ function common(decoding: Decoding, maker: string | null) {
     basis: `code:${codeText(decoding).replace(/[\s-]/g, '').toUpperCase()}`,
     strength: ofMaker && decoding.from.kind !== 'claim' ? ('hard' as const) : ('soft' as const),
   };
+}
+
+function dated(decoding: Decoding, maker: string | null, spans: Span[]) {
+  const { basis, strength } = common(decoding, maker);
+  return { basis, ...makerDates(spans, strength) };
 }
 
 /** What each reading gives, or null as soon as one gives nothing: that one then allows everything. */
@@ -94,8 +116,7 @@ function system(decoding: Decoding, maker: string | null): Evidence | null {
     id: evidenceId.system(decoding.id),
     about: 'date',
     from: { kind: 'system', id: decoding.id },
-    ...common(decoding, maker),
-    spans,
+    ...dated(decoding, maker, spans),
     places: [],
     statement: `The way that ${codeText(decoding)} is written was in use ${spansWords(spans)}`,
     source: ruleBook(decoding, (one) => one.system.source),
@@ -112,8 +133,7 @@ function plant(decoding: Decoding, maker: string | null): Evidence | null {
     id: evidenceId.plant(decoding.id),
     about: 'date',
     from: { kind: 'plant', id: decoding.id },
-    ...common(decoding, maker),
-    spans,
+    ...dated(decoding, maker, spans),
     places: [],
     statement: `The plant ${anyOf(codes)} was at work ${spansWords(spans)}`,
     source: ruleBook(decoding, (one) => one.plant?.source),

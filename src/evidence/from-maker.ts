@@ -4,6 +4,7 @@ import type { Construction, MakerFile } from '../maker/types';
 import { periodSpan, type Span, spanWords, unionOf } from '../span';
 import { claimStatement } from './from-claims';
 import { evidenceId } from './ids';
+import { makerDates } from './room';
 import type { Evidence } from './types';
 import { anyOf, fileWords, listOf } from './wording';
 
@@ -50,9 +51,8 @@ function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[]
       about: 'date',
       from: { kind: 'construction', id: claim.id },
       basis: `material:${claim.part}:${fold(facts[0]?.is ?? claim.material).trim()}`,
-      spans,
+      ...makerDates(spans, !restored && facts.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft'),
       places: [],
-      strength: !restored && facts.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft',
       statement: `${claimStatement(claim)}, and ${maker.maker} used ${what} ${anyOf(spans.map(spanWords))}`,
       source: {
         kind: 'maker-file',

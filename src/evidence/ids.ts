@@ -1,8 +1,6 @@
 /** Ids of evidence by what it comes from, so that a finding can name what it rests on. */
 export const evidenceId = {
   claim: (claimId: string) => `claim-${claimId}`,
-  /** The same claim with room for a loose date. */
-  looseClaim: (claimId: string) => `claim-${claimId}-wide`,
   /** The days in which the country claimed existed. */
   country: (claimId: string) => `claim-${claimId}-country`,
   reading: (decodingId: string) => `reading-${decodingId}`,

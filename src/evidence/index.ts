@@ -1,11 +1,13 @@
 export { layOutAxis } from './axis';
 export type { AxisBar, AxisLayout, AxisRow } from './axis-types';
+export { likelyReadings } from './from-decodings';
 export { isOnReplacedPart } from './from-marks';
 export { type Gathered, gatherEvidence } from './gather';
 export { evidenceId } from './ids';
 export { reason } from './reason';
 export type { AgreeingSet, Conflict, Explanation, Reasoning, Stretch } from './reasoning-types';
 export { reasoningSchema } from './reasoning-types';
+export { claimedDates, hardReachOf, isExact, isSure, reachOf, roomDays } from './room';
 export { compareWeights, type Weighable, type Weight, weighFinding } from './strength';
 export { stretchOf, stretchWords } from './stretch';
 export type { Evidence } from './types';

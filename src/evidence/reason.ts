@@ -3,6 +3,7 @@ import { type Cells, dateCells, placeCells } from './cells';
 import { minimalConflicts } from './conflicts';
 import { explain } from './explain';
 import type { AgreeingSet, Conflict, Reasoning } from './reasoning-types';
+import { onlyHardPlaces, withHardReach, withReach } from './room';
 import { stretchOf, stretchWords } from './stretch';
 import type { Evidence } from './types';
 import { asClause } from './wording';
@@ -10,18 +11,19 @@ import { asClause } from './wording';
 /**
  * What the evidence says together: the largest agreeing sets, the smallest sets that cannot all hold, and which
  * single wrong fact would explain everything. Exact: a piece allows a union of spans and a set of places, a set holds
- * when some date and some place are allowed by all of it. Pure; the order of the evidence decides only the order of
- * what is equal.
+ * when some date and some place are allowed by all of it. What agrees is asked of the dates as they are said; what
+ * conflicts, of the dates within the room that each is given, and what conflicts for sure, of those beyond doubt. Pure;
+ * the order of the evidence decides only the order of what is equal.
  */
 export function reason(evidence: readonly Evidence[]): Reasoning {
   const speaking = evidence.filter((piece) => piece.spans.length > 0 || piece.places.length > 0);
   const [dates, places] = [dateCells(speaking), placeCells(speaking)];
-  const overDate = conflictsOver(speaking, dates, 'date');
-  const overPlace = conflictsOver(speaking, places, 'place');
+  const overDate = conflictsOver(speaking, dateCells(withReach(speaking)), dateCells(withHardReach(speaking)), 'date');
+  const overPlace = conflictsOver(speaking, places, placeCells(onlyHardPlaces(speaking)), 'place');
   const conflicts = [...overDate.conflicts, ...overPlace.conflicts].sort(
     (a, b) => Number(a.strength === 'soft') - Number(b.strength === 'soft') || a.evidence.length - b.evidence.length,
   );
-  const agrees = speaking.length === 0 || stretchOf(speaking) !== null;
+  const agrees = speaking.length === 0 || stretchOf(withReach(speaking)) !== null;
   return {
     agrees,
     agreeing: largestAgreeing(
@@ -55,10 +57,10 @@ const plainOrder = { claim: 0, reading: 0, mark: 0, construction: 0, plant: 1, s
 const plainness = (pieces: readonly Evidence[]) => pieces.reduce((sum, { from }) => sum + plainOrder[from.kind], 0);
 
 /** The same fact with the same dates is one piece for the search for conflicts: the one that says it most plainly. */
-function distinctPieces(evidence: readonly Evidence[], { allowed }: Cells): number[] {
+function distinctPieces(evidence: readonly Evidence[], soft: Cells, hard: Cells): number[] {
   const plainest = new Map<string, number>();
-  for (const [piece, { basis, strength }] of evidence.entries()) {
-    const key = JSON.stringify([basis, strength, allowed[piece]!.toString(36)]);
+  for (const [piece, { basis }] of evidence.entries()) {
+    const key = JSON.stringify([basis, soft.allowed[piece]!.toString(36), hard.allowed[piece]!.toString(36)]);
     const known = plainest.get(key);
     if (known === undefined || plainness([evidence[piece]!]) < plainness([evidence[known]!])) plainest.set(key, piece);
   }
@@ -66,16 +68,20 @@ function distinctPieces(evidence: readonly Evidence[], { allowed }: Cells): numb
 }
 
 /** Minimal conflicts, said once for the same facts: the hard one where there is a choice. */
-function conflictsOver(all: readonly Evidence[], cells: Cells, over: Conflict['over']) {
-  const distinct = distinctPieces(all, cells);
+function conflictsOver(all: readonly Evidence[], softCells: Cells, hardCells: Cells, over: Conflict['over']) {
+  const distinct = distinctPieces(all, softCells, hardCells);
   const evidence = distinct.map((piece) => all[piece]!);
-  const { sets, complete } = minimalConflicts({ ...cells, allowed: distinct.map((piece) => cells.allowed[piece]!) });
+  const search = (cells: Cells) =>
+    minimalConflicts({ ...cells, allowed: distinct.map((piece) => cells.allowed[piece]!) });
+  const [forSure, atAll] = [search(hardCells), search(softCells)];
   const facts = [...new Set(evidence.map((piece) => piece.basis))];
   const factBit = new Map(facts.map((basis, at) => [basis, 1n << BigInt(at)]));
-  const found = sets.map((set) => {
+  const sets = new Map<string, { set: number[]; hard: boolean }>();
+  for (const set of forSure.sets) sets.set(set.join(), { set, hard: true });
+  for (const set of atAll.sets) if (!sets.has(set.join())) sets.set(set.join(), { set, hard: false });
+  const found = [...sets.values()].map(({ set, hard }) => {
     const pieces = set.map((piece) => evidence[piece]!);
     const bases = pieces.reduce((bits, { basis }) => bits | (factBit.get(basis) ?? 0n), 0n);
-    const hard = pieces.every(({ strength }) => strength === 'hard');
     return { pieces, bases, factCount: new Set(pieces.map(({ basis }) => basis)).size, hard };
   });
   found.sort(
@@ -90,7 +96,10 @@ function conflictsOver(all: readonly Evidence[], cells: Cells, over: Conflict['o
     // A conflict of the same facts, or of fewer of them, that is at least as hard stands already: it came earlier.
     if (!kept.some((other) => (one.bases & other.bases) === other.bases)) kept.push(one);
   }
-  return { conflicts: kept.map(({ pieces, hard }) => conflict(pieces, over, hard)), complete };
+  return {
+    conflicts: kept.map(({ pieces, hard }) => conflict(pieces, over, hard)),
+    complete: forSure.complete && atAll.complete,
+  };
 }
 
 function conflict(pieces: readonly Evidence[], over: Conflict['over'], hard: boolean): Conflict {

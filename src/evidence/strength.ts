@@ -84,19 +84,23 @@ export function compareWeights(a: Weight, b: Weight): number {
 }
 
 /**
- * The evidence that a finding names, and for each of its claims one statement: a loose claim stands against something
+ * The evidence that a finding names, and for each of its claims one statement: a loose claim contradicts something
  * with all the room that its words have, and agrees as it was said.
  */
-function piecesOf({ kind, evidence: ids, claims }: Weighable, evidence: readonly Evidence[]): Evidence[] {
+function piecesOf({ kind, evidence: ids, claims }: Weighable, all: readonly Evidence[]): Evidence[] {
+  const evidence = kind === 'contradiction' ? all.map(atItsLoosest) : all;
   const named = evidence.filter(({ id }) => ids.includes(id));
   const said = [...new Set(claims)].flatMap((claim) =>
     (['claim', 'construction'] as const).flatMap((from) => {
       const own = evidence.filter((piece) => piece.from.kind === from && piece.from.id === claim);
-      return (kind === 'contradiction' ? own.find(({ strength }) => strength === 'hard') : undefined) ?? own[0] ?? [];
+      return own[0] ?? [];
     }),
   );
   return [...new Set([...named, ...said])];
 }
+
+const atItsLoosest = (piece: Evidence): Evidence =>
+  piece.strength === 'soft' && piece.hardReach ? { ...piece, spans: piece.hardReach, strength: 'hard' } : piece;
 
 function hardnessWords(pieces: readonly Evidence[], isHard: boolean): string[] {
   if (pieces.length === 0) return ['It rests on what the page or the photos show, not on dates or places.'];

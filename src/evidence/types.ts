@@ -15,6 +15,10 @@ export const evidenceSchema = z.strictObject({
   }),
   basis: z.string(),
   spans: z.array(spanSchema),
+  /** Dates within which nothing conflicts with it; the spans themselves unless given. */
+  reach: z.array(spanSchema).optional(),
+  /** Dates beyond which a conflict with it is hard, null for never; unless given the reach of what is hard. */
+  hardReach: z.array(spanSchema).nullable().optional(),
   places: z.array(z.string()),
   strength: strengthSchema,
   statement: z.string(),

@@ -31,6 +31,19 @@ describe('evidence-agrees', () => {
     ];
     expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['agreement: 2 facts agree on 1995.']);
   });
+  it('is silent where facts hold together only with the room of a loose date', () => {
+    const loose = {
+      ...piece('a', 'claimed', 'claim', decade('1990', '1999'), 'soft'),
+      reach: [decade('1989', '2000')],
+    };
+    const evidence = [
+      loose,
+      piece('b', 'code', 'reading', year(2000)),
+      piece('c', 'c', 'mark', decade('1995', '2005')),
+    ];
+    expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['silent']);
+    expect(said(evidenceAgrees, facts({ evidence: evidence.slice(1) }))).toEqual(['agreement: 2 facts agree on 2000.']);
+  });
   it('leaves a claim against a code to its own check', () => {
     const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995))];
     expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['silent']);

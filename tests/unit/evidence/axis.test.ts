@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { type Evidence, gatherEvidence, layOutAxis, reason } from '../../../src/evidence';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
+import { decadeSpan } from '../span/decade';
 import { madeClaim, originClaim, piece } from './samples';
 
 const layOut = (evidence: Evidence[]) => layOutAxis(evidence, reason(evidence));
@@ -60,13 +61,12 @@ test('where no two facts agree nothing is marked', () => {
   expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['none', 'none']);
 });
 
-test('a loose claim stands twice, as it was said and at its loosest', () => {
-  const from = { kind: 'claim', id: 'c' } as const;
-  const axis = layOut([
-    piece('literal', { from, basis: 'c', spans: [yearsSpan(1990, 1999)], strength: 'soft' }),
-    piece('wide', { from, basis: 'c', spans: [yearsSpan(1989, 2000)] }),
-  ])!;
-  expect(axis.rows.map(({ kind }) => kind)).toEqual(['claim', 'claim-loose']);
+test('a loose claim is one row, as it was said', () => {
+  const claims = [madeClaim('c1', 'from the 1990s', decadeSpan(1990))];
+  const axis = layOut(gatherEvidence({ claims, decodings: [], marks: [], maker: null }))!;
+  expect(axis.rows.map(({ kind, words, strength }) => [kind, words, strength])).toEqual([
+    ['claim', 'the 1990s', 'soft'],
+  ]);
 });
 
 test('the days of a country are a row of their own kind', () => {
@@ -170,10 +170,10 @@ test('of many equal sides three are named, how many more there are is told, and 
   expect(axis.rows.map(({ agrees }) => agrees)).toEqual([...years.map(() => 'one-side'), 'all']);
 });
 
-test('a loose date that the same facts meet in its middle and at its edge is one side', () => {
+test('a fact of two statements that the same facts meet in its middle and at its edge is one side', () => {
   const from = { kind: 'claim', id: 'c' } as const;
   const axis = layOut([
-    piece('literal', { from, basis: 'about 2010', spans: [yearSpan(2010)], strength: 'soft' }),
+    piece('narrow', { from, basis: 'about 2010', spans: [yearSpan(2010)], strength: 'soft' }),
     piece('wide', { from, basis: 'about 2010', spans: [yearsSpan(2005, 2015)] }),
     piece('mark', { spans: [yearsSpan(2008, 2012)] }),
     piece('code', { basis: 'code', spans: [], places: ['IE'] }),

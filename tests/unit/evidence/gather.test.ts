@@ -17,6 +17,7 @@ test('a year claimed is hard as it stands', () => {
       from: { kind: 'claim', id: 'c1' },
       basis: 'claimed-date:1994-01-01..1994-12-31',
       spans: [yearSpan(1994)],
+      hardReach: [{ from: '1992-12-31', to: '1994-12-31', precision: 'range' }],
       places: [],
       strength: 'hard',
       statement: 'The listing says “made in 1994”',
@@ -25,27 +26,29 @@ test('a year claimed is hard as it stands', () => {
   ]);
 });
 
-test('a decade is soft as it stands, and hard with a year of room at each edge', () => {
-  const evidence = gatherEvidence({ ...nothing, claims: [madeClaim('c1', 'a nineties bag', nineties)] });
-  expect(evidence.map(({ id, strength, spans, basis }) => [id, strength, spans[0]?.from, spans[0]?.to, basis])).toEqual(
-    [
-      ['claim-c1', 'soft', '1990-01-01', '1999-12-31', 'claimed-date:1990-01-01..1999-12-31'],
-      ['claim-c1-wide', 'hard', '1989-01-01', '2000-12-31', 'claimed-date:1990-01-01..1999-12-31'],
-    ],
-  );
+const roomOf = (claim: Claim) =>
+  gatherEvidence({ ...nothing, claims: [claim] }).map(({ strength, spans, reach, hardReach }) => [
+    strength,
+    ...[spans, reach, hardReach].map((dates) => dates?.map(({ from, to }) => `${from}..${to}`).join()),
+  ]);
+
+test('a decade is soft with a year of room, and hard only in a title, with two', () => {
+  const described = madeClaim('c1', 'a nineties bag', nineties);
+  const titled = { ...described, at: { ...described.at, field: 'title' } } as Claim;
+  expect(roomOf(described)).toEqual([['soft', '1990-01-01..1999-12-31', '1988-12-31..2000-12-31', undefined]]);
+  expect(roomOf(titled)).toEqual([
+    ['soft', '1990-01-01..1999-12-31', '1988-12-31..2000-12-31', '1987-12-31..2002-01-01'],
+  ]);
 });
 
-test('a hedged year has five years of room', () => {
+test('a hedged year has five years of room and is never hard', () => {
   const hedged = madeClaim('c1', 'circa 1994', { ...yearSpan(1994), about: true });
-  const [literal, wide] = gatherEvidence({ ...nothing, claims: [hedged] });
-  expect(literal?.strength).toBe('soft');
-  expect(wide?.spans).toEqual([{ from: '1989-01-01', to: '1999-12-31', precision: 'range' }]);
-  expect(wide?.strength).toBe('hard');
+  expect(roomOf(hedged)).toEqual([['soft', '1994-01-01..1994-12-31', '1988-12-28..2000-01-04', undefined]]);
 });
 
 test('a claim read with little confidence never becomes hard', () => {
   const evidence = gatherEvidence({ ...nothing, claims: [madeClaim('c1', '94', yearSpan(1994), 0.3)] });
-  expect(evidence.map((piece) => piece.strength)).toEqual(['soft']);
+  expect(evidence.map((piece) => [piece.strength, piece.hardReach])).toEqual([['soft', undefined]]);
 });
 
 test('the same year said twice is one fact', () => {

@@ -27,7 +27,12 @@ const evidenceOf = (most: number): fc.Arbitrary<Evidence[]> =>
   fc.array(one, { maxLength: most }).map((pieces) => pieces.map((over, at) => piece(`e${at}`, over)));
 
 /** Every year in question by itself, with one far before and one far after: the whole of time for these spans. */
-const moments = ['1900-06-01', ...years.map((year) => `${year}-06-01`), '2100-06-01'];
+const moments = [
+  '1900-06-01',
+  ...[1985, 1986, 1987, 1988, 1989, 1996, 1997, 1998, 1999, 2000].map((year) => `${year}-06-01`),
+  ...years.map((year) => `${year}-06-01`),
+  '2100-06-01',
+];
 const spots = ['CZ', 'SK', 'FR', 'elsewhere'];
 const allowsDay = ({ spans }: Evidence, day: string) =>
   spans.length === 0 || spans.some(({ from, to }) => (from === null || from <= day) && (to === null || to >= day));
@@ -97,6 +102,55 @@ test('conflicts are exactly the minimal sets, said once for the same facts', () 
           expect(stands).toBe(true);
         }
       }
+    }),
+    { seed, numRuns: 300 },
+  );
+});
+
+/** Room around spans: they themselves and what lies `years` before and after. */
+const roomAround = (spans: Span[], more: number): Span[] =>
+  spans.map(({ from, to }) =>
+    yearsSpan(
+      from === null ? null : Number(from.slice(0, 4)) - more,
+      to === null ? null : Number(to.slice(0, 4)) + more,
+    ),
+  );
+const roomyOf = (most: number): fc.Arbitrary<Evidence[]> =>
+  fc
+    .array(fc.tuple(one, fc.integer({ min: 0, max: 2 }), fc.option(fc.integer({ min: 0, max: 2 }))), {
+      maxLength: most,
+    })
+    .map((all) =>
+      all.map(([over, reach, more], at) =>
+        piece(`e${at}`, {
+          ...over,
+          reach: roomAround(over.spans, reach),
+          hardReach: more === null ? null : roomAround(over.spans, reach + more),
+        }),
+      ),
+    );
+
+test('with room, conflicts are the minimal sets whose reaches do not meet, hard where no hard reach does', () => {
+  fc.assert(
+    fc.property(roomyOf(6), (evidence) => {
+      const { agrees, conflicts } = reason(evidence);
+      const said = conflicts.filter(({ over }) => over === 'date');
+      const soft = evidence.map((one) => ({ ...one, spans: one.reach ?? [] }));
+      const hard = evidence.map((one) => ({ ...one, spans: one.hardReach ?? [] }));
+      expect(agrees).toBe(evidence.length === 0 || holds(soft));
+      const minimal = (of: Evidence[]) =>
+        subsets(of)
+          .filter((set) => set.length > 0 && !overDate(set))
+          .filter((set) => set.every((left) => overDate(set.filter((piece) => piece !== left))))
+          .map((set) => ({ ids: set.map(({ id }) => id).join(), bases: set.map(({ basis }) => basis) }));
+      const within = (ids: string[], bases: string[]) =>
+        ids.every((id) => bases.includes(evidence.find((piece) => piece.id === id)!.basis));
+      const [hardSets, softSets] = [minimal(hard), minimal(soft)];
+      for (const { evidence: ids, strength } of said)
+        expect((strength === 'hard' ? hardSets : softSets).map((set) => set.ids)).toContain(ids.join());
+      for (const { bases } of hardSets)
+        expect(said.some((one) => one.strength === 'hard' && within(one.evidence, bases))).toBe(true);
+      for (const { bases } of softSets) expect(said.some((one) => within(one.evidence, bases))).toBe(true);
     }),
     { seed, numRuns: 300 },
   );

@@ -89,9 +89,38 @@ test('a date said in the title and again in the description weighs no more than 
 test('a loose date agrees as a whole: its edge alone is not another side', () => {
   const claims = [madeClaim('c1', 'from the 1990s', decadeSpan(1990))];
   const evidence = gatherEvidence({ claims, decodings: [], marks: [mark('m1', { places: [] })], maker: null });
-  expect(evidence).toHaveLength(3);
+  expect(evidence).toHaveLength(2);
   expect(reason(evidence).agreeing.map(({ statement }) => statement)).toEqual([
     '2 facts agree on January 1990 to 3 October 1990',
+  ]);
+});
+
+test('room softens: within it nothing conflicts, between it and the hard room hardly anything, beyond it nothing holds', () => {
+  const loose = piece('decade', {
+    spans: [decadeSpan(1990)],
+    reach: [yearsSpan(1989, 2000)],
+    hardReach: [yearsSpan(1988, 2001)],
+    strength: 'soft',
+  });
+  const kinds = (year: number) => {
+    const { agrees, conflicts, explanations, agreeing } = reason([loose, piece('code', { spans: [yearSpan(year)] })]);
+    return [agrees, conflicts.map(({ strength }) => strength), explanations.length, agreeing[0]?.facts];
+  };
+  expect(kinds(1999)).toEqual([true, [], 0, 2]);
+  expect(kinds(2000)).toEqual([true, [], 0, 1]);
+  expect(kinds(2001)).toEqual([false, ['soft'], 2, 1]);
+  expect(kinds(2002)).toEqual([false, ['hard'], 2, 1]);
+  const never = { ...loose, hardReach: null };
+  expect(reason([never, piece('code', { spans: [yearSpan(2050)] })]).conflicts[0]?.strength).toBe('soft');
+});
+
+test('a hard conflict of three stands beside the soft one of two of them', () => {
+  const narrow = piece('decade', { spans: [yearSpan(1990)], hardReach: [yearsSpan(1990, 1995)] });
+  const code = piece('code', { spans: [yearsSpan(1992, 2000)] });
+  const mark = piece('mark', { spans: [yearsSpan(1985, 1991), yearsSpan(1998, 1999)] });
+  expect(reason([narrow, code, mark]).conflicts.map(({ evidence, strength }) => [evidence, strength])).toEqual([
+    [['decade', 'code', 'mark'], 'hard'],
+    [['decade', 'code'], 'soft'],
   ]);
 });
 

@@ -76,6 +76,17 @@ test('a finding without dated evidence is weighed by its kind and its rule', () 
   ]);
 });
 
+test('a loose claim contradicts with all the room that its words have, and doubts as it was said', () => {
+  const loose = {
+    ...claim,
+    strength: 'soft' as const,
+    reach: [yearsSpan(1983, 1985)],
+    hardReach: [yearsSpan(1982, 1986)],
+  };
+  expect(weighFinding(finding(), [loose, code]).standing).toBe('hard');
+  expect(weighFinding(finding({ kind: 'doubt' }), [loose, code]).standing).toBe('soft');
+});
+
 test('claims stand for their evidence where no evidence is named', () => {
   expect(weighFinding(finding({ evidence: [], claims: ['claim'] }), [claim, code]).standing).toBe('hard');
 });

@@ -35,7 +35,6 @@ export const axisStrings: ScreenWords['axis'] = {
   },
   kinds: {
     claim: 'Angebot',
-    'claim-loose': 'Angebot, so weit wie möglich',
     country: 'Das Land bestand',
     reading: 'Code',
     quoted: 'Code wie zitiert',

@@ -28,7 +28,6 @@ export const axisStrings = {
   agrees: { all: 'agrees with most', 'one-side': 'on one of the equal sides', none: 'does not fit the others' },
   kinds: {
     claim: 'Listing',
-    'claim-loose': 'Listing, at its loosest',
     country: 'The country existed',
     reading: 'Code',
     quoted: 'Code as quoted',

@@ -1,0 +1,119 @@
+import type { Claim, ClaimOf } from '../claim/types';
+import { type Span, widenSpan } from '../span';
+import type { Evidence } from './types';
+
+/** Days by which a date is given room before its start and after its end. */
+interface Days {
+  before: number;
+  after: number;
+}
+
+/**
+ * `reach`: what lies within it is no conflict. `hard`: what lies beyond it cannot be, if what is said is true; between
+ * the two it is unlikely. Null: never more than unlikely.
+ */
+interface Room {
+  reach: Days;
+  hard: Days | null;
+}
+
+/** The longest year, so that "a year apart" holds from any day to the same one. */
+const yearDays = 366;
+
+const none: Days = { before: 0, after: 0 };
+const years = (count: number): Days => ({ before: count * yearDays, after: count * yearDays });
+
+/** The one table of room: how far what is said or written of a date may be off. Own rule, common practice, no source. */
+const room = {
+  /** A seller's year is often that of the first sale: a making in the year before is unlikely, not impossible. */
+  exact: { reach: none, hard: { before: yearDays, after: 0 } },
+  /** A decade or a range, as a title says it of this piece. */
+  wideInTitle: { reach: years(1), hard: years(2) },
+  /** A description also tells of the decades of the house, of fashions and of other pieces. */
+  wide: { reach: years(1), hard: null },
+  /** "About", "circa". */
+  hedged: { reach: years(5), hard: null },
+  /** Bounds the making from above only. */
+  purchase: { reach: none, hard: none },
+  /** The years of a system, a plant or a material in a maker file: old stock and early pieces lie just outside. */
+  makerPeriod: { reach: none, hard: years(1) },
+} as const satisfies Record<string, Room>;
+
+/** Days that pairs of statements are allowed to be apart, beyond what each is given above. Same table, same standing. */
+export const roomDays = {
+  /** What lies outside a period of a maker file by more than this is no longer old stock or an early piece. */
+  makerPeriod: room.makerPeriod.hard.after,
+  /** Two dates of one listing of which one is loose. */
+  looseDates: room.hedged.reach.after,
+  /** A hedged year of making that lies after the purchase. */
+  hedgedMaking: room.hedged.reach.before,
+  /** Bought this soon after an exact date, a piece was bought new. */
+  boughtNew: 2 * yearDays,
+  /** Stocks of labels outlive a country by some years, and its old name longer. */
+  countryName: 3 * yearDays,
+} as const;
+
+const dayMs = 86_400_000;
+
+/** Whether the span names a year or less and is not hedged. Only both ends closed can be exact. */
+export const isExact = ({ from, to, about }: Span): boolean =>
+  !about && from !== null && to !== null && Date.parse(to) - Date.parse(from) < yearDays * dayMs;
+
+/** Whether a claim was read surely enough to stand against anything. */
+export const isSure = ({ confidence }: Pick<Claim, 'confidence'>): boolean => confidence >= 0.5;
+
+type Dating = Pick<ClaimOf<'made' | 'bought'>, 'kind' | 'span' | 'at' | 'confidence'>;
+
+function roomOfClaim({ kind, span, at }: Dating): Room {
+  if (span.about) return room.hedged;
+  if (isExact(span)) return kind === 'bought' ? room.purchase : room.exact;
+  return kind === 'made' && at.field === 'title' ? room.wideInTitle : room.wide;
+}
+
+type Roomy = Pick<Evidence, 'spans' | 'strength' | 'reach' | 'hardReach'>;
+
+/** `spans` with its room, as far as that says more than the strength alone. */
+function roomy(spans: Span[], strength: Evidence['strength'], { reach, hard }: Room): Roomy {
+  const by = (days: Days) => spans.map((span) => widenSpan(span, days));
+  const isNone = ({ before, after }: Days) => before === 0 && after === 0;
+  return {
+    spans,
+    strength,
+    ...(isNone(reach) ? {} : { reach: by(reach) }),
+    ...(hard && !isNone(hard) ? { hardReach: by(hard) } : {}),
+  };
+}
+
+/** The dates that a claim of making or purchase allows, with its room. */
+export function claimedDates(claim: Dating): Roomy {
+  const { reach, hard } = roomOfClaim(claim);
+  const said: Span = claim.kind === 'bought' ? { ...claim.span, from: null, precision: 'range' } : claim.span;
+  const strength = isSure(claim) && isExact(claim.span) ? 'hard' : 'soft';
+  return roomy([said], strength, { reach, hard: isSure(claim) ? hard : null });
+}
+
+/** The same of the years in a maker file. */
+export const makerDates = (spans: Span[], strength: Evidence['strength']): Roomy =>
+  roomy(spans, strength, { ...room.makerPeriod, hard: strength === 'hard' ? room.makerPeriod.hard : null });
+
+/** The dates within which nothing conflicts with it. */
+export const reachOf = ({ spans, reach }: Pick<Roomy, 'spans' | 'reach'>): Span[] => reach ?? spans;
+
+/** Each piece with the dates within which nothing conflicts with it. */
+export const withReach = (evidence: readonly Evidence[]): Evidence[] =>
+  evidence.map((piece) => ({ ...piece, spans: reachOf(piece) }));
+
+/** The dates beyond which a conflict is hard; null where it never is. */
+export const hardReachOf = (piece: Roomy): Span[] | null =>
+  piece.hardReach !== undefined ? piece.hardReach : piece.strength === 'hard' ? reachOf(piece) : null;
+
+/** Whether anything that is said here of a date, or of a place, can stand in a hard conflict. */
+export const canBeHard = (piece: Evidence): boolean => piece.strength === 'hard' || hardReachOf(piece) !== null;
+
+/** Each piece with the dates beyond which a conflict is hard; one that never is hard says nothing of date. */
+export const withHardReach = (evidence: readonly Evidence[]): Evidence[] =>
+  evidence.map((piece) => ({ ...piece, spans: hardReachOf(piece) ?? [] }));
+
+/** Each piece with its places if they are hard; one that is soft says nothing of place. */
+export const onlyHardPlaces = (evidence: readonly Evidence[]): Evidence[] =>
+  evidence.map((piece) => (piece.strength === 'hard' ? piece : { ...piece, places: [] }));
