@@ -1,37 +1,34 @@
+import * as z from 'zod';
 import type { Measure } from '../listing/types';
-import { mmWords } from './sizes';
-import { commonAsks, quote } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { askFor } from './asks';
+import { defineCheck } from './frame';
+import { statedSchema } from './sizes';
 
 /** What two people measure apart on a soft piece. Common practice, no source. */
 const tapeMm = 10;
 
-export const measuresAgree = defineWritten({
+const twiceSchema = z.enum(['width', 'height', 'depth', 'strap']);
+
+export const measuresAgree = defineCheck({
   id: 'measures-agree',
   family: 'size',
-  title: 'A measurement stated twice is the same in both units',
-  failureTitle: 'One measurement is stated twice with different sizes',
   kinds: ['doubt'],
-  basis: '1 inch is 25.4 mm; the same side has one length.',
-  innocent: 'One of the two may be measured at the top and one at the base, or converted in the head.',
-  settles: 'The side with the tape in the photo.',
   source: {
     kind: 'memory',
     text: 'international yard and pound agreement of 1959: 1 inch = 25.4 mm',
   },
+  data: z.strictObject({ side: twiceSchema, one: statedSchema, other: statedSchema }),
   needs: { claims: ['measure'], listing: ['measures'] },
   run({ claims, listing }) {
     const measures = [...listing.measures.map(({ value }) => value), ...claims.measure.map(({ measure }) => measure)];
-    const speeches: WrittenSpeech[] = [];
-    for (const dimension of ['width', 'height', 'depth', 'strap'] as const) {
-      const pair = farthest(measures.filter((one) => one.dimension === dimension));
-      if (!pair) continue;
-      const [a, b] = pair;
-      const ids = claims.measure.filter(({ measure }) => measure.dimension === dimension).map(({ id }) => id);
-      const statement = `The ${dimension} is stated as ${quote(a.words)} = ${mmWords(a.mm)} and as ${quote(b.words)} = ${mmWords(b.mm)}.`;
-      speeches.push({ kind: 'doubt', key: dimension, statement, claims: ids, asks: [commonAsks.measures] });
-    }
-    return speeches;
+    return twiceSchema.options.flatMap((side) => {
+      const pair = farthest(measures.filter(({ dimension }) => dimension === side));
+      if (!pair) return [];
+      const [one, other] = pair;
+      const ids = claims.measure.filter(({ measure }) => measure.dimension === side).map(({ id }) => id);
+      const data = { side, one: { words: one.words, mm: one.mm }, other: { words: other.words, mm: other.mm } };
+      return [{ kind: 'doubt' as const, key: side, data, claims: ids, asks: [askFor('measures', {})] }];
+    });
   },
 });
 

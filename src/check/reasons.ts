@@ -37,6 +37,13 @@ export interface ReasonData {
   'no-stamp-read': None;
   'seller-not-named-twice': None;
   'seller-not-business': None;
+  'no-model-of-file': None;
+  'model-without-size': { model: string };
+  'model-size-in-file': None;
+  'no-sized-relative': None;
+  'no-numbered-model': None;
+  'no-sides-stated': None;
+  'fewer-than-two-sides': None;
   /** A name in the listing that may be the maker's. */
   'name-without-file': { name: string };
 }

@@ -1,61 +1,56 @@
-import { fromMakerFile, makerFileSource } from './frame';
+import * as z from 'zod';
+import { askFor } from './asks';
+import { defineCheck, fromMakerFile, makerFileSource } from './frame';
 import { namedModel } from './models';
-import { mmWords, modelMm, namedSides, sides, statedSide } from './sizes';
-import { commonAsks, listWords, quote } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { because } from './reasons';
+import { modelMm, namedSides, sidedSchema, sides, statedSide } from './sizes';
 
 /** Sellers measure a soft body with a loose tape. Common practice, no source. */
 const tapeMm = 5;
 
-export const sizeAgainstModel = defineWritten({
+/** A side that is off: the words that state it, and the model's length. */
+const offSchema = sidedSchema.extend({ words: z.string(), expectedMm: z.number() });
+
+export const sizeAgainstModel = defineCheck({
   id: 'size-against-model',
   family: 'size',
-  title: "The stated measurements are the model's",
-  failureTitle: "The stated measurements are not the model's",
   kinds: ['doubt', 'agreement'],
-  basis: 'A model has one size; the measurements of a piece stay within its tolerance.',
-  innocent: 'The seller may have measured at the top instead of the base, or named another size of the model.',
-  settles: 'The width, height and depth with the tape in the photo.',
   source: makerFileSource,
+  data: z.strictObject({
+    model: z.string(),
+    off: z.array(offSchema),
+    /** The sides that fit. */
+    fits: z.array(sidedSchema),
+  }),
   needs: { maker: ['models'], claims: ['model', 'measure'], listing: ['model', 'title', 'measures'] },
   run(facts) {
     const { listing, claims, maker } = facts;
     const named = namedModel(maker.models, { model: claims.model, fields: [listing.model, listing.title] });
-    if (!named) return { notApplicable: 'the listing names no model of the maker file' };
+    if (!named) return { notApplicable: because('no-model-of-file', {}) };
     const { model } = named;
-    if (!model.size) return { notApplicable: `the maker file gives no size of ${model.name}` };
+    if (!model.size) return { notApplicable: because('model-without-size', { model: model.name }) };
     const expected = modelMm(model.size);
     const measures = namedSides(
       listing.measures.map(({ value }) => value),
       claims.measure.map(({ measure }) => measure),
       expected.mm,
     );
-    const off: string[] = [];
-    const fits: string[] = [];
+    const off: z.infer<typeof offSchema>[] = [];
+    const fits: z.infer<typeof sidedSchema>[] = [];
     for (const side of sides) {
       const mm = expected.mm[side];
       const stated = statedSide(measures, side);
       if (mm === undefined || !stated) continue;
       const allowed = expected.toleranceMm + stated.precisionMm + tapeMm;
-      if (Math.abs(stated.mm - mm) <= allowed) fits.push(`${side} ${mmWords(stated.mm)}`);
-      else off.push(`${side} ${quote(stated.words)} = ${mmWords(stated.mm)} and not ${mmWords(mm)}`);
+      if (Math.abs(stated.mm - mm) <= allowed) fits.push({ side, mm: stated.mm });
+      else off.push({ side, mm: stated.mm, words: stated.words, expectedMm: mm });
     }
-    if (off.length + fits.length === 0) return { cannotTell: 'the page does not state width, height or depth' };
+    if (off.length + fits.length === 0) return { cannotTell: because('no-sides-stated', {}) };
     const ids = [...named.claims, ...claims.measure.map(({ id }) => id)];
-    const common = { claims: ids, source: fromMakerFile(maker.name, `size of ${model.name}`, model.source) };
-    const speech: WrittenSpeech =
-      off.length > 0
-        ? {
-            kind: 'doubt',
-            statement: `The listing says ${model.name}, but states ${listWords(off)}.`,
-            ...common,
-            asks: [commonAsks.measures],
-          }
-        : {
-            kind: 'agreement',
-            statement: `The listing states ${listWords(fits)}, which a ${model.name} has.`,
-            ...common,
-          };
-    return [speech];
+    const source = fromMakerFile(maker.name, `size of ${model.name}`, model.source);
+    const common = { data: { model: model.name, off, fits }, claims: ids, source };
+    return off.length > 0
+      ? [{ kind: 'doubt', ...common, asks: [askFor('measures', {})] }]
+      : [{ kind: 'agreement', ...common }];
   },
 });

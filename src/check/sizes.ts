@@ -1,9 +1,16 @@
+import * as z from 'zod';
 import type { Measure } from '../listing/types';
 import type { Model } from '../maker/types';
 
 const mmPer = { cm: 10, mm: 1, in: 25.4 } as const;
-export type Side = 'width' | 'height' | 'depth';
-export const sides: readonly Side[] = ['width', 'height', 'depth'];
+export const sideSchema = z.enum(['width', 'height', 'depth']);
+export type Side = z.infer<typeof sideSchema>;
+export const sides: readonly Side[] = sideSchema.options;
+
+/** A side's length as it is stated. */
+export const sidedSchema = z.strictObject({ side: sideSchema, mm: z.number() });
+/** The same with the words that state it. */
+export const statedSchema = z.strictObject({ words: z.string(), mm: z.number() });
 
 /** A model's stated size in millimetres, sides that the file leaves out missing. */
 export function modelMm(size: NonNullable<Model['size']>): { mm: Partial<Record<Side, number>>; toleranceMm: number } {
@@ -53,10 +60,6 @@ export function statedSide(measures: Measure[], side: Side): Measure | null {
     measures.filter(({ dimension }) => dimension === side).sort((a, b) => a.precisionMm - b.precisionMm)[0] ?? null
   );
 }
-
-const trimmed = (value: number) => String(Math.round(value * 10) / 10);
-/** "30 cm (11.8 in)" */
-export const mmWords = (mm: number): string => `${trimmed(mm / 10)} cm (${trimmed(mm / 25.4)} in)`;
 
 /** The number in a model's name that is likely its width in centimetres (10 to 90), null without one. */
 export function namedWidthCm(name: string): number | null {

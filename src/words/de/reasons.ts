@@ -8,6 +8,7 @@ const fields: Record<string, string> = {
   model: 'das Modell',
   condition: 'den Zustand',
   measures: 'die Maße',
+  width: 'die Breite',
   colour: 'die Farbe',
   material: 'das Material',
 };
@@ -55,6 +56,13 @@ export const reasons: ReasonWords = {
   'not-called-new': () => 'das Angebot nennt das Stück weder neu noch unbenutzt',
   'maker-file-without-price': ({ maker }) => `die Herstellerdatei von ${maker} nennt keinen Preis`,
   'price-not-comparable': () => 'der frühere Preis ist nicht in derselben Währung bekannt',
+  'no-model-of-file': () => 'das Angebot nennt kein Modell der Herstellerdatei',
+  'model-without-size': ({ model }) => `die Herstellerdatei nennt keine Größe von ${model}`,
+  'model-size-in-file': () => 'die Herstellerdatei nennt die Größe des Modells selbst',
+  'no-sized-relative': () => 'die Herstellerdatei nennt weder eine Größe des Modells noch eines ähnlich benannten',
+  'no-numbered-model': () => 'das Angebot nennt kein Modell mit einer solchen Zahl',
+  'no-sides-stated': () => 'die Seite nennt weder Breite noch Höhe noch Tiefe',
+  'fewer-than-two-sides': () => 'die Seite nennt nicht zwei der Maße Breite, Höhe und Tiefe',
   'seller-not-business': () => 'die Seite sagt nicht, dass gewerblich verkauft wird',
   'name-without-file': ({ name }, kit) =>
     `ob ${kit.quote(name)} der Hersteller ist: keine Herstellerdatei nennt diesen Namen`,

@@ -43,6 +43,13 @@ export const reasons: ReasonWords = {
   'not-called-new': () => 'the listing does not call the piece new or unused',
   'maker-file-without-price': ({ maker }) => `the maker file of ${maker} gives no price`,
   'price-not-comparable': () => 'the earlier price is not known in the same currency',
+  'no-model-of-file': () => 'the listing names no model of the maker file',
+  'model-without-size': ({ model }) => `the maker file gives no size of ${model}`,
+  'model-size-in-file': () => 'the maker file gives the size of the model itself',
+  'no-sized-relative': () => 'the maker file gives no size of the model or of one named like it',
+  'no-numbered-model': () => 'the listing names no model with such a number',
+  'no-sides-stated': () => 'the page does not state width, height or depth',
+  'fewer-than-two-sides': () => 'the page does not state two of width, height and depth',
   'seller-not-business': () => 'the seller is not said to be a business',
   'name-without-file': ({ name }, kit) => `whether ${kit.quote(name)} is the maker: no maker file gives this name`,
 };

@@ -51,6 +51,52 @@ const cases: Case[] = [
     { solid: 'massives Gold', other: 'vergoldet', part: 'schnalle' },
     'Im Angebot steht „massives Gold“ und auch „vergoldet“, beides vom selben Teil („schnalle“).',
   ],
+  [
+    'size-plausible',
+    'doubt',
+    { side: 'width', words: '300 cm', mm: 3000, limit: 'largest' },
+    'Die Breite ist mit „300 cm“ = 300 cm (118,1 Zoll) angegeben, das ist über 2 m.',
+  ],
+  [
+    'measures-agree',
+    'doubt',
+    { side: 'strap', one: { words: '90 cm', mm: 900 }, other: { words: '40 in', mm: 1016 } },
+    'Die Länge des Riemens ist einmal mit „90 cm“ = 90 cm (35,4 Zoll) und einmal mit „40 in“ = 101,6 cm (40 Zoll) angegeben.',
+  ],
+  [
+    'size-against-model',
+    'doubt',
+    { model: 'Carryall 30', off: [{ side: 'width', mm: 254, words: '10 in', expectedMm: 300 }], fits: [] },
+    'Das Angebot nennt Carryall 30, gibt aber an: Breite „10 in“ = 25,4 cm (10 Zoll) statt 30 cm (11,8 Zoll).',
+  ],
+  [
+    'measures-proportion',
+    'doubt',
+    {
+      fault: 'unit',
+      model: 'Carryall 30',
+      sides: [
+        { side: 'width', mm: 118 },
+        { side: 'height', mm: 83 },
+      ],
+      factor: 1 / 2.54,
+      mistaken: 'inches-as-cm',
+    },
+    'Angegeben: Breite 11,8 cm (4,6 Zoll) und Höhe 8,3 cm (3,3 Zoll), jeweils um den Faktor 2,54 kleiner als bei Carryall 30. Das wäre erklärt, wenn Zoll als Zentimeter geschrieben sind.',
+  ],
+  [
+    'measures-proportion',
+    'doubt',
+    {
+      fault: 'shape',
+      one: { side: 'width', mm: 400 },
+      other: { side: 'height', mm: 120 },
+      models: ['Carryall 30', 'Carryall 50'],
+      least: 1.21,
+      most: 1.43,
+    },
+    'Breite 40 cm (15,7 Zoll) ist das 3,3-Fache von Höhe 12 cm (4,7 Zoll); bei Carryall 30 und Carryall 50 ist es das 1,2 bis 1,4-Fache.',
+  ],
 ];
 
 it.each(cases)('says %s, a finding of the kind %s, in German: %j', (check, kind, data, statement) => {
