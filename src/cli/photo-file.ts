@@ -1,22 +1,15 @@
 import { readFile, stat } from 'node:fs/promises';
+import { decode as decodeBmp } from 'bmp-ts';
 import sharp from 'sharp';
-import { maxPixels, type PixelImage, readImageHeader } from '../photo';
-import { fail, type Result, succeed } from '../problem';
-
-/** A decoded photo, and the factor from its pixels to the file's own. */
-export interface PhotoFile {
-  image: PixelImage;
-  scale: number;
-}
+import { type ImageHeader, maxPixels, type OpenedPhoto, openPhoto, type PixelImage, shareWithin } from '../photo';
+import { fail, type Result } from '../problem';
 
 /** Files larger than this are no photo of a listing. */
 const mostBytes = 60_000_000;
-/** Longest side that is decoded to; larger photos are shrunk while decoding. */
-const longestSide = 3000;
 
 /** Photo file → upright sRGB pixels on white; the first picture of an animation. Never throws. */
-export async function openPhotoFile(path: string): Promise<Result<PhotoFile>> {
-  let bytes: Buffer;
+export async function openPhotoFile(path: string): Promise<Result<OpenedPhoto>> {
+  let bytes: Buffer<ArrayBuffer>;
   try {
     const { size } = await stat(path);
     if (size > mostBytes)
@@ -26,31 +19,40 @@ export async function openPhotoFile(path: string): Promise<Result<PhotoFile>> {
     const missing = (error as NodeJS.ErrnoException).code === 'ENOENT';
     return refuse('photo-missing', path, missing ? 'There is no file of this name.' : 'The file cannot be read.');
   }
-  return decodePhoto(bytes, path);
+  return openPhoto(bytes, path, decodePhoto);
 }
 
-/** Photo bytes → upright sRGB pixels; `where` names the photo in problems. */
-export async function decodePhoto(bytes: Uint8Array, where: string): Promise<Result<PhotoFile>> {
-  const header = readImageHeader(bytes, where);
-  if (!header.ok) return header;
-  const { width, height } = header.value;
-  const longest = Math.max(width, height);
-  const shrink = Math.min(1, longestSide / longest);
+/** Decodes with libraries (`DecodePhoto`), as the browser does in the extension. */
+export async function decodePhoto(
+  bytes: Uint8Array<ArrayBuffer>,
+  header: ImageHeader,
+  mostPixels: number,
+): Promise<PixelImage | null> {
+  const share = shareWithin(header.width, header.height, mostPixels);
+  const side = Math.max(1, Math.round(Math.max(header.width, header.height) * share));
   try {
-    const input = sharp(bytes, { failOn: 'truncated', limitInputPixels: maxPixels, pages: 1 });
-    const resized =
-      shrink < 1 ? input.rotate().resize({ width: longestSide, height: longestSide, fit: 'inside' }) : input.rotate();
+    const input = header.type === 'bmp' ? bitmap(bytes) : sharp(bytes, { ...limits, failOn: 'truncated', pages: 1 });
+    const turned = input.rotate();
+    const resized = share < 1 ? turned.resize({ width: side, height: side, fit: 'inside' }) : turned;
     const { data, info } = await resized
       .toColourspace('srgb')
       .flatten({ background: '#ffffff' })
       .ensureAlpha()
       .raw({ depth: 'uchar' })
       .toBuffer({ resolveWithObject: true });
-    const image = { width: info.width, height: info.height, data: new Uint8ClampedArray(data) };
-    return succeed({ image, scale: longest / Math.max(info.width, info.height) });
+    return { width: info.width, height: info.height, data: new Uint8ClampedArray(data) };
   } catch {
-    return refuse('photo-damaged', where, 'The photo is damaged or cut off: it could not be decoded to its end.');
+    return null;
   }
+}
+
+const limits = { limitInputPixels: maxPixels } as const;
+
+/** The image library knows no BMP. Its fourth channel counts for nothing, as in browsers: it is mostly left empty. */
+function bitmap(bytes: Uint8Array): ReturnType<typeof sharp> {
+  const { width, height, data } = decodeBmp(Buffer.from(bytes), { toRGBA: true });
+  for (let alpha = 3; alpha < data.length; alpha += 4) data[alpha] = 255;
+  return sharp(data, { ...limits, raw: { width, height: Math.abs(height), channels: 4 } });
 }
 
 const refuse = (code: string, where: string, what: string): Result<never> =>

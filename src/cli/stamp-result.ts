@@ -1,9 +1,8 @@
 import { type DecodeOptions, decodeLine } from '../code';
 import type { Reading } from '../code/types';
-import { quadBounds } from '../photo';
+import { type OpenedPhoto, quadBounds } from '../photo';
 import type { Problem } from '../problem';
 import { looksLikeCode, readStamp, type StampEngines, type StampLine } from '../stamp';
-import type { PhotoFile } from './photo-file';
 
 /** One way to read a photo's stamp; `box` is left, top, right, bottom in the file's own upright pixels. */
 export interface StampReading {
@@ -31,7 +30,7 @@ const mostCandidates = 8;
 
 export async function photoResult(
   file: string,
-  photo: PhotoFile,
+  photo: OpenedPhoto,
   engines: StampEngines,
   options: Pick<DecodeOptions, 'makers' | 'maker' | 'now'>,
 ): Promise<StampResult> {

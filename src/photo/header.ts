@@ -5,7 +5,7 @@ import { avifSize } from './header-avif';
 
 /** What an image file says of itself before a single pixel is decoded. Sizes are as stored, before EXIF turning. */
 export interface ImageHeader {
-  type: 'jpeg' | 'png' | 'gif' | 'webp' | 'avif';
+  type: 'jpeg' | 'png' | 'gif' | 'webp' | 'avif' | 'bmp';
   mime: string;
   width: number;
   height: number;
@@ -13,13 +13,13 @@ export interface ImageHeader {
 
 /** More pixels than this are not decoded; the largest photos of telephones have 108 million (from memory). */
 export const maxPixels = 120_000_000;
-/** Longer sides are no photograph, and browsers' canvases end near here. */
-export const maxSide = 16_384;
+/** Longer sides are no photograph, and Firefox's canvases end here (from memory). */
+export const maxSide = 32_767;
 
 /** Reads the type from the bytes, never from a name, and the size in pixels; refuses what must not be decoded. */
 export function readImageHeader(bytes: Uint8Array, where: string): Result<ImageHeader> {
   if (bytes.length === 0) {
-    return refuse('photo-empty', where, 'The photo holds no bytes.', 'Load the page again, or add the photo by hand.');
+    return refuse('photo-empty', where, 'The photo holds no bytes.', again);
   }
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const header = sizeOf(bytes, view);
@@ -28,7 +28,7 @@ export function readImageHeader(bytes: Uint8Array, where: string): Result<ImageH
       'photo-svg',
       where,
       'This is a drawing (SVG), not a photograph, and drawings can hold programs.',
-      'Add a photograph as JPEG, PNG, WebP, GIF or AVIF.',
+      again,
     );
   }
   if (header === null) {
@@ -45,32 +45,22 @@ export function readImageHeader(bytes: Uint8Array, where: string): Result<ImageH
       'photo-not-image',
       where,
       'This file is not an image that can be read: its first bytes are of no known photo format.',
-      'Add the photo as JPEG, PNG, WebP, GIF or AVIF.',
+      again,
     );
   }
   if (header === 'cut') {
-    return refuse(
-      'photo-truncated',
-      where,
-      'The photo file ends before it says how large it is.',
-      'Load the page again, or save the photo and add it by hand.',
-    );
+    return refuse('photo-truncated', where, 'The photo file ends before it says how large it is.', again);
   }
   const { width, height } = header;
   if (width < 1 || height < 1) {
-    return refuse(
-      'photo-no-size',
-      where,
-      `The photo says it is ${width} × ${height} pixels.`,
-      'Add another copy of the photo.',
-    );
+    return refuse('photo-no-size', where, `The photo says it is ${width} × ${height} pixels.`, again);
   }
   if (width > maxSide || height > maxSide || width * height > maxPixels) {
     return refuse(
       'photo-too-large',
       where,
       `The photo is ${width} × ${height} pixels; at most ${maxPixels / 1e6} million, and ${maxSide} a side, are read.`,
-      'Add a smaller version of the photo, or a crop of the stamp.',
+      'Ask the seller for a smaller version of the photo, or for a picture of the stamp alone; or type the code by hand.',
     );
   }
   return succeed(header);
@@ -92,6 +82,10 @@ function sizeOf(bytes: Uint8Array, view: DataView): ImageHeader | 'svg' | 'cut' 
     if (!/avif|avis/.test(brands)) return null;
     const size = avifSize(bytes);
     return size === null ? 'cut' : { type: 'avif', mime: 'image/avif', ...size };
+  }
+  if (ascii(bytes, 0, 2) === 'BM') {
+    const size = bmpSize(bytes, view);
+    if (size !== null) return size;
   }
   const opening = ascii(bytes, 0, Math.min(bytes.length, 1024)).toLowerCase();
   return /<svg[\s>]|<!doctype svg/.test(opening) ? 'svg' : null;
@@ -135,7 +129,25 @@ function webpSize(bytes: Uint8Array, view: DataView): ImageHeader | 'cut' {
   return 'cut';
 }
 
+/**
+ * Two letters are little to know a file by, so the length of the second header has to be one that there is; null when
+ * it is none. A negative height says that the rows run downwards. Source: Microsoft's "Bitmap Storage" and the structures
+ * BITMAPCOREHEADER to BITMAPV5HEADER (from memory).
+ */
+function bmpSize(bytes: Uint8Array, view: DataView): ImageHeader | 'cut' | null {
+  if (bytes.length < 26) return 'cut';
+  const headerLength = view.getUint32(14, true);
+  const bmp = (width: number, height: number): ImageHeader => ({ type: 'bmp', mime: 'image/bmp', width, height });
+  if (headerLength === 12) return bmp(view.getUint16(18, true), view.getUint16(20, true));
+  if (![40, 52, 56, 64, 108, 124].includes(headerLength)) return null;
+  return bmp(view.getInt32(18, true), Math.abs(view.getInt32(22, true)));
+}
+
 const starts = (bytes: Uint8Array, start: number[]): boolean => start.every((byte, at) => bytes[at] === byte);
 
+/** What helps in the panel as on the command line. */
+const again =
+  'Load or save the photo again, or ask the seller for it again, as JPEG, PNG, WebP, GIF, AVIF or BMP; or type the code by hand.';
+
 const refuse = (code: string, where: string, what: string, remedy: string): Result<never> =>
-  fail({ code, where, what, expected: 'a photograph as JPEG, PNG, WebP, GIF or AVIF', remedy });
+  fail({ code, where, what, expected: 'a photograph as JPEG, PNG, WebP, GIF, AVIF or BMP', remedy });

@@ -5,7 +5,7 @@ export { greyOf, invert, pixelsOf } from './grey';
 export { differenceHash, hashDistance } from './hash';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';
-export { avifSize } from './header-avif';
+export { type DecodePhoto, leastSide, type OpenedPhoto, openPhoto, shareWithin, tooSmall } from './open';
 export { release } from './release';
 export { resizeGrey, resizePixels, sizeWithin } from './resize';
 export { isTooWeak, sharpness } from './sharpness';

@@ -4,11 +4,13 @@ import {
   type GreyImage,
   greyOf,
   isTooWeak,
+  leastSide,
   type PixelImage,
   type Quad,
   release,
   resizePixels,
   sizeWithin,
+  tooSmall,
 } from '../photo';
 import type { PrintReader, StampEngines } from './engines';
 import { startedPrint } from './print/when-needed';
@@ -17,8 +19,6 @@ import { readWithNets } from './read-with-nets';
 import { readWithPrint } from './read-with-print';
 import type { PhotoRead, StampLine } from './types';
 
-/** Smaller photos hold no line of characters. */
-const leastSide = 24;
 /** Longest side that is read; a stamp that fills a twentieth of it is still 150 px wide. */
 const readSide = 3000;
 
@@ -34,11 +34,7 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
     problem: { code, where: `photo ${photoId}`, what, remedy },
   });
   if (Math.min(width, height) < leastSide) {
-    return unread(
-      'photo-too-small',
-      `The photo is ${width} × ${height} pixels, too small to hold a stamp.`,
-      'Ask the seller for a larger photo.',
-    );
+    return { state: 'unread', photoId, problem: tooSmall(`photo ${photoId}`, width, height) };
   }
   // Nets need no print reader until they meet print; without them it is all there is.
   const print = engines.net === undefined ? await startedPrint(engines.print) : engines.print;

@@ -1,12 +1,12 @@
+import { encode as encodeBmp } from 'bmp-ts';
 import sharp from 'sharp';
 
-/** A photo that something is wrong with, and what reading it says in Node and in the extension. */
+/** A photo that something is wrong with, and what reading it says, in Node and in the extension alike. */
 export interface HostilePhoto {
   name: string;
   bytes(): Promise<Uint8Array>;
   /** 'read WIDTH × HEIGHT', or the code of the problem. */
-  inNode: string;
-  inExtension: string;
+  outcome: string;
 }
 
 const colour = (width: number, height: number, background = '#8a5a2b') =>
@@ -20,29 +20,51 @@ const speckled = () =>
     .jpeg()
     .toBuffer();
 
-const read = (size: string) => ({ inNode: `read ${size}`, inExtension: `read ${size}` });
-const refused = (inNode: string, inExtension = inNode) => ({ inNode, inExtension });
+/** A file of these bytes and then nothing but zeros. */
+const opening = (text: string) => async () =>
+  Uint8Array.from(text.padEnd(400, '\0'), (character) => character.charCodeAt(0));
+
+/** What a small file can claim to hold. */
+async function claiming(width: number, height: number): Promise<Uint8Array> {
+  const bytes = await colour(32, 32).png().toBuffer();
+  bytes.writeUInt32BE(width, 16);
+  bytes.writeUInt32BE(height, 20);
+  return bytes;
+}
+
+/** A picture without compression, 24 bits a pixel, or 32 with a fourth byte that nobody fills. */
+const bmp = (bitPP: 24 | 32) => async () => {
+  const { data, info } = await colour(320, 240).ensureAlpha(0).raw().toBuffer({ resolveWithObject: true });
+  // The encoder takes alpha, blue, green, red.
+  const reversed = Buffer.from(data).swap32();
+  return encodeBmp({ data: reversed, width: info.width, height: info.height, bitPP }).data;
+};
+
+const jpeg = () => colour(320, 240).jpeg().toBuffer();
 
 export const hostilePhotos: readonly HostilePhoto[] = [
-  { name: 'nothing at all', bytes: async () => new Uint8Array(0), ...refused('photo-empty', 'not-a-photo') },
+  { name: 'nothing at all', bytes: async () => new Uint8Array(0), outcome: 'photo-empty' },
   {
     name: 'words that begin like a picture',
     bytes: async () => Buffer.from('GIF8 but not really, only words'),
-    ...refused('photo-not-image', 'not-a-photo'),
+    outcome: 'photo-not-image',
   },
-  { name: '1 × 1', bytes: () => colour(1, 1).png().toBuffer(), ...refused('photo-too-small') },
+  { name: '1 × 1', bytes: () => colour(1, 1).png().toBuffer(), outcome: 'photo-too-small' },
   {
     name: '20,000 × 20',
     bytes: () => colour(20_000, 20).png().toBuffer(),
-    ...refused('photo-too-large', 'photo-too-small'),
+    outcome: 'photo-too-small',
   },
   {
     name: '20,000 × 30',
     bytes: () => colour(20_000, 30).png().toBuffer(),
-    inNode: 'photo-too-large',
-    inExtension: 'read 20000 × 30',
+    outcome: 'read 20000 × 30',
   },
-  { name: 'all black', bytes: () => colour(800, 600, '#000000').jpeg().toBuffer(), ...read('800 × 600') },
+  { name: '40,000 × 30', bytes: () => claiming(40_000, 30), outcome: 'photo-too-large' },
+  { name: 'a PNG that claims 2,500 million pixels', bytes: () => claiming(50_000, 50_000), outcome: 'photo-too-large' },
+  { name: 'a PNG that claims no width', bytes: () => claiming(0, 300), outcome: 'photo-no-size' },
+  { name: 'a PNG that claims more than it holds', bytes: () => claiming(3000, 3000), outcome: 'photo-damaged' },
+  { name: 'all black', bytes: () => colour(800, 600, '#000000').jpeg().toBuffer(), outcome: 'read 800 × 600' },
   {
     name: 'an animation',
     bytes: async () =>
@@ -51,13 +73,17 @@ export const hostilePhotos: readonly HostilePhoto[] = [
       })
         .gif()
         .toBuffer(),
-    ...read('300 × 300'),
+    outcome: 'read 300 × 300',
   },
-  { name: 'a CMYK JPEG', bytes: () => colour(320, 240).toColourspace('cmyk').jpeg().toBuffer(), ...read('320 × 240') },
+  {
+    name: 'a CMYK JPEG',
+    bytes: () => colour(320, 240).toColourspace('cmyk').jpeg().toBuffer(),
+    outcome: 'read 320 × 240',
+  },
   {
     name: 'a 16-bit PNG',
     bytes: () => colour(320, 240, '#808080').toColourspace('rgb16').png().toBuffer(),
-    ...read('320 × 240'),
+    outcome: 'read 320 × 240',
   },
   {
     name: 'a JPEG that ends too early',
@@ -65,7 +91,7 @@ export const hostilePhotos: readonly HostilePhoto[] = [
       const whole = await speckled();
       return whole.subarray(0, whole.length >> 1);
     },
-    ...refused('photo-damaged'),
+    outcome: 'photo-damaged',
   },
   {
     name: 'a PNG that ends too early',
@@ -75,12 +101,28 @@ export const hostilePhotos: readonly HostilePhoto[] = [
         .toBuffer();
       return whole.subarray(0, whole.length >> 1);
     },
-    ...refused('photo-damaged'),
+    outcome: 'photo-damaged',
   },
-  { name: 'AVIF', bytes: () => colour(320, 240).avif({ effort: 0 }).toBuffer(), ...read('320 × 240') },
+  { name: 'AVIF', bytes: () => colour(320, 240).avif({ effort: 0 }).toBuffer(), outcome: 'read 320 × 240' },
   {
     name: 'a JPEG that lies on its side (EXIF orientation 6)',
     bytes: () => colour(320, 240).withMetadata({ orientation: 6 }).jpeg().toBuffer(),
-    ...read('240 × 320'),
+    outcome: 'read 240 × 320',
   },
+  { name: 'BMP', bytes: bmp(24), outcome: 'read 320 × 240' },
+  { name: 'BMP with an empty fourth channel', bytes: bmp(32), outcome: 'read 320 × 240' },
+  { name: 'words that begin like a BMP', bytes: opening('BMW brochure'), outcome: 'photo-not-image' },
+  {
+    name: 'a drawing',
+    bytes: async () =>
+      Buffer.from('<?xml version="1.0"?><svg xmlns="http://www.w3.org/2000/svg" width="90" height="90"/>'),
+    outcome: 'photo-svg',
+  },
+  { name: 'HEIC', bytes: opening('\0\0\0\x18ftypheic\0\0\0\0mif1heic'), outcome: 'photo-foreign-format' },
+  { name: 'a JPEG of two bytes', bytes: async () => (await jpeg()).subarray(0, 2), outcome: 'photo-not-image' },
+  { name: 'a JPEG without its size', bytes: async () => (await jpeg()).subarray(0, 60), outcome: 'photo-truncated' },
+  { name: 'a JPEG without its picture', bytes: async () => withoutPicture(await jpeg()), outcome: 'photo-damaged' },
 ];
+
+/** Up to the end of the frame header (SOF0). */
+const withoutPicture = (whole: Buffer) => whole.subarray(0, whole.indexOf(Buffer.from([0xff, 0xc0])) + 19);

@@ -1,5 +1,5 @@
 import '../plain-validation';
-import { release } from '../../photo';
+import { openPhoto, release } from '../../photo';
 import { fail, type Problem, type Result, succeed } from '../../problem';
 import { glanceAt, glanceSide, readStamp, type StampEngines } from '../../stamp';
 import { fromBase64 } from '../bytes';
@@ -48,24 +48,24 @@ function holdLock(name: string): void {
 }
 
 async function glancePhoto({ photoId, base64 }: GlanceRequest): Promise<Result<number>> {
-  const decoded = await decodePhoto(photoId, fromBase64(base64), glanceSide ** 2);
-  if (!decoded.ok) return decoded;
+  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto, glanceSide ** 2);
+  if (!opened.ok) return opened;
   if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
   try {
-    return succeed(await glanceAt(decoded.value, (await engines).engines));
+    return succeed(await glanceAt(opened.value.image, (await engines).engines));
   } finally {
-    releaseImage(decoded.value);
+    releaseImage(opened.value.image);
   }
 }
 
 async function readPhoto({ photoId, base64, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
-  const decoded = await decodePhoto(photoId, fromBase64(base64));
-  if (!decoded.ok) return decoded;
+  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto);
+  if (!opened.ok) return opened;
   if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
   try {
-    return succeed(await readDecoded(decoded.value, photoId, adjustment, (await engines).engines));
+    return succeed(await readDecoded(opened.value.image, photoId, adjustment, (await engines).engines));
   } finally {
-    releaseImage(decoded.value);
+    releaseImage(opened.value.image);
   }
 }
 

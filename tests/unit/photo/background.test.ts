@@ -4,7 +4,7 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { photoStockLike } from '../../../src/check/photo-stock-like';
 import { decodePhoto } from '../../../src/cli/photo-file';
-import { backgroundOf, type PixelImage } from '../../../src/photo';
+import { backgroundOf, openPhoto, type PixelImage } from '../../../src/photo';
 import { facts, readPhoto, said, withPhotos } from '../check/sample';
 
 const side = { width: 480, height: 360 };
@@ -37,7 +37,7 @@ const asJpeg = async ({ width, height, data }: PixelImage): Promise<PixelImage> 
   const bytes = await sharp(Buffer.from(data), { raw: { width, height, channels: 4 } })
     .jpeg({ quality: 85 })
     .toBuffer();
-  const opened = await decodePhoto(bytes, 'generated');
+  const opened = await openPhoto(new Uint8Array(bytes), 'generated', decodePhoto);
   if (!opened.ok) throw new Error(opened.problem.what);
   return opened.value.image;
 };
@@ -110,7 +110,11 @@ it('finds no catalogue picture among the photographs of the demonstration', asyn
   expect(photographs.length).toBeGreaterThan(50);
   const doubted: string[] = [];
   for (const name of photographs) {
-    const opened = await decodePhoto(readFileSync(new URL(`../../../${name}`, import.meta.url)), name);
+    const opened = await openPhoto(
+      new Uint8Array(readFileSync(new URL(`../../../${name}`, import.meta.url))),
+      name,
+      decodePhoto,
+    );
     if (opened.ok && answer(opened.value.image) !== 'silent') doubted.push(name);
   }
   expect(doubted).toEqual([]);

@@ -1,6 +1,7 @@
+import { encode as encodeBmp } from 'bmp-ts';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { maxPixels, readImageHeader } from '../../../src/photo';
+import { maxPixels, maxSide, readImageHeader } from '../../../src/photo';
 
 const blank = (width: number, height: number) =>
   sharp({ create: { width, height, channels: 3, background: '#a06030' } });
@@ -46,6 +47,35 @@ describe('an image says its type and size before it is decoded', () => {
   });
 });
 
+describe('a BMP says its size in each of its headers', () => {
+  const encoded = () => encodeBmp({ data: Buffer.alloc(321 * 123 * 4), width: 321, height: 123, bitPP: 24 }).data;
+  const size = { ok: true, value: { type: 'bmp', mime: 'image/bmp', width: 321, height: 123 } };
+
+  it('from the top down as from the bottom up', () => {
+    const bytes = encoded();
+    for (const height of [123, -123]) {
+      bytes.writeInt32LE(height, 22);
+      expect(readImageHeader(bytes, 'photo 1')).toEqual(size);
+    }
+  });
+
+  it('with the oldest header, of two bytes a side', () => {
+    const bytes = encoded();
+    bytes.writeUInt32LE(12, 14);
+    bytes.writeUInt16LE(321, 18);
+    bytes.writeUInt16LE(123, 20);
+    expect(readImageHeader(bytes, 'photo 1')).toEqual(size);
+  });
+
+  it('and is none with a header of another length, or a width below nothing', () => {
+    const bytes = encoded();
+    bytes.writeInt32LE(-321, 18);
+    expect(problemOf(bytes)).toBe('photo-no-size');
+    bytes.writeUInt32LE(41, 14);
+    expect(problemOf(bytes)).toBe('photo-not-image');
+  });
+});
+
 describe('what must not be decoded is refused, with what the user can do', () => {
   it('refuses a drawing, which can hold programs', () => {
     const svg = Buffer.from('<?xml version="1.0"?>\n<!-- a --><svg xmlns="http://www.w3.org/2000/svg"></svg>');
@@ -63,9 +93,26 @@ describe('what must not be decoded is refused, with what the user can do', () =>
 
   it('refuses a size beyond the limit before it costs memory', () => {
     expect(problemOf(claimingPng(50_000, 50_000))).toBe('photo-too-large');
-    expect(problemOf(claimingPng(20_000, 20))).toBe('photo-too-large');
+    expect(problemOf(claimingPng(maxSide + 1, 20))).toBe('photo-too-large');
+    expect(problemOf(claimingPng(maxSide, 20))).toBe('read as png');
     expect(problemOf(claimingPng(10_000, maxPixels / 10_000 + 1))).toBe('photo-too-large');
     expect(problemOf(claimingPng(8000, 5000))).toBe('read as png');
+  });
+
+  it('knows the size of an AVIF, deep as it stands, so that an enormous one is not decoded', async () => {
+    const bytes = await blank(321, 123).avif({ effort: 0 }).toBuffer();
+    const at = bytes.indexOf('ispe');
+    bytes.writeUInt32BE(100_000, at + 8);
+    expect(problemOf(bytes)).toBe('photo-too-large');
+    expect(problemOf(bytes.subarray(0, at))).toBe('photo-truncated');
+  });
+
+  it('never throws, wherever a photo is cut off', async () => {
+    for (const format of ['jpeg', 'png', 'gif', 'webp', 'avif'] as const) {
+      const whole = await blank(321, 123).toFormat(format).toBuffer();
+      for (let length = 0; length < Math.min(whole.length, 700); length++)
+        expect(problemOf(whole.subarray(0, length))).toMatch(/^photo-(empty|truncated|not-image)$|^read as /);
+    }
   });
 
   it('says that a file ends too early, at every length', async () => {

@@ -2,7 +2,7 @@ import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type OpenEngines, openEngines } from '../../../src/cli/engines';
 import { decodePhoto } from '../../../src/cli/photo-file';
-import { type PixelImage, quadBounds } from '../../../src/photo';
+import { openPhoto, type PixelImage, quadBounds } from '../../../src/photo';
 import { type PhotoRead, photoReadSchema, readStamp, type StampEngines } from '../../../src/stamp';
 
 const leather = (width: number, height: number): PixelImage => {
@@ -85,7 +85,7 @@ describe('reading the demo photographs without nets', () => {
   const seen = new Map<string, PhotoRead>();
   const readDemo = async (name: string): Promise<PhotoRead> => {
     const file = new URL(`../../market/site/photos/${name}`, import.meta.url).pathname;
-    const photo = await decodePhoto(await sharp(file).toBuffer(), name);
+    const photo = await openPhoto(new Uint8Array(await sharp(file).toBuffer()), name, decodePhoto);
     if (!photo.ok) throw new Error(photo.problem.what);
     const { print } = open.engines;
     return photoReadSchema.parse(await readStamp(photo.value.image, name, { print }));

@@ -359,7 +359,7 @@ describe('the photos of a listing', () => {
 
   it('that end the reader every time are given up after the second, and those that are no photo at once', async () => {
     const { session, last, reads } = sessionWith(2, {
-      read: async (id) => fail(problem(id === 'p1' ? 'reader-stopped' : 'not-a-photo')),
+      read: async (id) => fail(problem(id === 'p1' ? 'reader-stopped' : 'photo-not-image')),
     });
     await session.read();
     expect(last().stage).toEqual({ kind: 'done', read: 0, of: 2, late: 0 });

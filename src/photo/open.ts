@@ -1,0 +1,55 @@
+import { fail, type Problem, type Result, succeed } from '../problem';
+import { type ImageHeader, readImageHeader } from './header';
+import type { PixelImage } from './types';
+
+/** Most pixels that a photo is read in: above it the decoder scales. */
+export const readPixels = 12_000_000;
+/** Smaller photos hold no line of characters. */
+export const leastSide = 24;
+
+/**
+ * What decodes where the program runs: the browser, or a library on the command line. Gives upright sRGB pixels on white,
+ * at most `mostPixels` of them, of the first picture of an animation; null when the bytes do not hold a whole picture.
+ */
+export type DecodePhoto<I extends PixelImage> = (
+  bytes: Uint8Array<ArrayBuffer>,
+  header: ImageHeader,
+  mostPixels: number,
+) => Promise<I | null>;
+
+/** A decoded photo, and the factor from its pixels to the file's own. */
+export interface OpenedPhoto<I extends PixelImage = PixelImage> {
+  image: I;
+  scale: number;
+}
+
+/** Bytes → pixels, or why there are none; `where` names the photo in problems. What is refused here is never decoded. */
+export async function openPhoto<I extends PixelImage>(
+  bytes: Uint8Array<ArrayBuffer>,
+  where: string,
+  decode: DecodePhoto<I>,
+  mostPixels: number = readPixels,
+): Promise<Result<OpenedPhoto<I>>> {
+  const header = readImageHeader(bytes, where);
+  if (!header.ok) return header;
+  const { width, height } = header.value;
+  if (Math.min(width, height) < leastSide) return fail(tooSmall(where, width, height));
+  const image = await decode(bytes, header.value, mostPixels);
+  if (image === null) {
+    const what = 'The photo is damaged or cut off: it could not be decoded to its end.';
+    const remedy = 'Load or save the photo again, or ask the seller for it again.';
+    return fail({ code: 'photo-damaged', where, what, remedy });
+  }
+  return succeed({ image, scale: Math.max(width, height) / Math.max(image.width, image.height) });
+}
+
+/** The share of both sides that leaves at most so many pixels. */
+export const shareWithin = (width: number, height: number, mostPixels: number): number =>
+  Math.min(1, Math.sqrt(mostPixels / (width * height)));
+
+export const tooSmall = (where: string, width: number, height: number): Problem => ({
+  code: 'photo-too-small',
+  where,
+  what: `The photo is ${width} × ${height} pixels, too small to hold a stamp.`,
+  remedy: 'Ask the seller for a larger photo.',
+});
