@@ -1,82 +1,79 @@
+import * as z from 'zod';
 import type { Reading } from '../code/types';
-import { claimedDates, evidenceId, hardReachOf, reachOf } from '../evidence';
-import { type Span, spanHolds, spansMeet, spanWords } from '../span';
-import { datingReadings, readingsWords, type SettledCode, settledCodes } from './codes';
-import { claimWords, type DatedClaim } from './dates';
-import { fromMakerFile, makerFileSource } from './frame';
-import { commonAsks, sentence } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { evidenceId } from '../evidence';
+import { type Span, spanHolds } from '../span';
+import { spanSchema } from '../span/types';
+import { askFor } from './asks';
+import { readingSaidSchema, readingsSaid, shownCodeSchema } from './code-data';
+import { datingReadings, settledCodes } from './codes';
+import { claimedDate, claimedDateSchema } from './date-data';
+import type { DatedClaim } from './dates';
+import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { pairKind } from './pairs';
+import { because } from './reasons';
+
+const dataSchema = z.strictObject({
+  shown: shownCodeSchema,
+  readings: z.array(readingSaidSchema),
+  /** The system of the likeliest reading, and the date that it gives. */
+  system: z.string(),
+  date: spanSchema,
+  claim: claimedDateSchema,
+  /** The claim holds all that the code allows, and not the other way round. */
+  inside: z.boolean(),
+});
 
 const dated = (readings: Reading[]): Span[] => readings.flatMap(({ span }) => (span ? [span] : []));
 
-export const codeAgainstClaimedDate = defineWritten({
+export const codeAgainstClaimedDate = defineCheck({
   id: 'code-against-claimed-date',
   family: 'code',
-  title: "The code's date is the claimed date",
-  failureTitle: "The code's date is not the claimed date",
   kinds: ['contradiction', 'doubt', 'agreement'],
-  basis: 'A piece was made when its code says, and not before.',
-  innocent: 'The seller may give the year of purchase, repeat what an earlier seller said, or have misread the code.',
-  settles: 'The seller’s own reading of the code, and how the year is known.',
   source: makerFileSource,
-  needs: { maker: ['codeSystems'], claims: ['made', 'bought'], decodings: true, photos: 'any' },
+  data: dataSchema,
+  needs: { maker: ['codeSystems'], claims: ['made', 'bought'], decodings: true, photos: 'any', pairs: true },
   run(facts) {
     const claims: DatedClaim[] = [...facts.claims.made, ...facts.claims.bought];
-    if (claims.length === 0) return { notApplicable: 'the listing claims no date' };
+    if (claims.length === 0) return { notApplicable: because('no-date-claimed', {}) };
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    const readable = settled.codes
-      .map((code) => ({ ...code, readings: datingReadings(code) }))
-      .filter(({ readings }) => dated(readings).length > 0);
-    if (readable.length === 0) return { cannotTell: 'no code gives a date under the systems of the maker' };
-    return readable.flatMap((code) => {
-      const spans = dated(code.readings);
-      const source = fromMakerFile(facts.maker.name, 'code systems', code.readings[0]?.system.source);
-      const agreeing = facts.claims.made.some((claim) => kindOf(code, claim) === 'agreement');
-      return claims.flatMap((claim) => {
-        const alone = kindOf(code, claim);
+    const readable = settled.codes.flatMap((code) => {
+      const readings = datingReadings(code);
+      const [first, spans] = [readings[0], dated(readings)];
+      return first && spans[0] ? [{ ...code, readings, first, spans, date: spans[0] }] : [];
+    });
+    if (readable.length === 0) return { cannotTell: because('no-dating-code', {}) };
+    return readable.flatMap(({ decoding, readings, first, spans, date, shown, photos }) => {
+      const evidence = evidenceId.reading(decoding.id);
+      const kindOf = ({ id, kind }: DatedClaim) =>
+        pairKind(
+          facts.pairOf(kind === 'bought' ? 'purchase-code' : 'claimed-date-code', evidenceId.claim(id), evidence),
+        );
+      const agreeing = facts.claims.made.some((claim) => kindOf(claim) === 'agreement');
+      return claims.flatMap((claim): Speech<z.infer<typeof dataSchema>>[] => {
+        const alone = kindOf(claim);
         if (!alone) return [];
-        // A listing that also gives the code's own date contradicts itself before it contradicts the stamp.
-        const kind = alone === 'contradiction' && agreeing ? 'doubt' : alone;
-        const within = spans.every((span) => spanHolds(claim.span, span)) ? 'inside' : 'which allows';
-        const tail =
-          kind === 'agreement'
-            ? `, ${within} the listing's ${claimWords(claim)}.`
-            : `. The listing says ${claimWords(claim)}.`;
-        const speech: WrittenSpeech = {
-          kind,
-          key: `${code.decoding.id}/${claim.id}`,
-          statement: `${sentence(code.words)}: ${readingsWords(code.readings)}${tail}`,
-          basis: [
-            `${code.readings[0]?.system.id}: ${spanWords(spans[0] as Span)}`,
-            `the listing's words ${claimWords(claim)}`,
-          ],
-          photos: code.photos,
-          claims: [claim.id],
-          evidence: [evidenceId.reading(code.decoding.id)],
-          source,
-          asks: [commonAsks.madeDate],
-        };
-        return [speech];
+        return [
+          {
+            // A listing that also gives the code's own date contradicts itself before it contradicts the stamp.
+            kind: alone === 'contradiction' && agreeing ? 'doubt' : alone,
+            key: `${decoding.id}/${claim.id}`,
+            data: {
+              shown,
+              readings: readingsSaid(readings),
+              system: first.system.id,
+              date,
+              claim: claimedDate(claim),
+              inside: spans.every((span) => spanHolds(claim.span, span)),
+            },
+            photos,
+            claims: [claim.id],
+            evidence: [evidence],
+            source: fromMakerFile(facts.maker.name, 'code systems', first.system.source),
+            asks: [askFor('made-date', {})],
+          },
+        ];
       });
     });
   },
 });
-
-/**
- * Agreement when a reading shares a day with the claim, silence where the claim's room holds it. Else a contradiction
- * only when the code was seen and every reading lies beyond the dates that the claim can mean.
- */
-function kindOf({ readings, hard }: SettledCode, claim: DatedClaim): WrittenSpeech['kind'] | null {
-  const spans = dated(readings);
-  const claimed = claimedDates(claim);
-  const meets = (dates: readonly Span[]) => spans.some((span) => dates.some((date) => spansMeet(span, date)));
-  if (meets(claimed.spans)) {
-    // A purchase allows all that is older: no news.
-    if (claim.kind === 'bought') return null;
-    return spans.every((span) => spanHolds(claim.span, span) || spanHolds(span, claim.span)) ? 'agreement' : null;
-  }
-  if (meets(reachOf(claimed))) return null;
-  const beyond = hardReachOf(claimed);
-  return hard && beyond !== null && !meets(beyond) ? 'contradiction' : 'doubt';
-}

@@ -1,11 +1,12 @@
 import type { Claim } from '../claim/types';
 import type { Decoding } from '../code/types';
-import type { Reasoning } from '../evidence';
+import { pairsOf, type Reasoning } from '../evidence';
 import type { Evidence } from '../evidence/types';
 import type { Listing } from '../listing/types';
 import type { MakerFile, Model } from '../maker/types';
 import type { MarkRead } from '../mark/types';
 import type { PhotoRead } from '../stamp/types';
+import { type PairOf, pairLookup } from './pairs';
 import { because } from './reasons';
 import type { PreviousLook, Reason } from './types';
 
@@ -52,6 +53,8 @@ export interface Needs {
   marks?: true;
   evidence?: true;
   reasoning?: true;
+  /** How two statements stand to each other by a rule of the reasoning. */
+  pairs?: true;
   /** An earlier look at the same listing; the check does not apply at the first look. */
   previous?: true;
   now?: true;
@@ -85,6 +88,7 @@ export type Handed<N extends Needs> = {
   Given<N, 'marks'> &
   Given<N, 'evidence'> &
   Given<N, 'reasoning'> &
+  (N extends { pairs: true } ? { pairOf: PairOf } : unknown) &
   (N extends { previous: true } ? { previous: PreviousLook } : unknown) &
   Given<N, 'now'> &
   (N extends { stampedFrom: true } ? { stampedFrom: string | null } : unknown) &
@@ -118,6 +122,7 @@ export function handOver(needs: Needs, facts: Facts): { handed: Handed<Needs> } 
       return { cannotTell: whyUnread(facts.photos) };
     handed.photos = facts.photos;
   }
+  if (needs.pairs) handed.pairOf = pairLookup(pairsOf(facts.evidence));
   if (needs.stampedFrom) handed.stampedFrom = facts.maker?.stamped?.from ?? null;
   if (needs.makerName) handed.makerName = facts.maker?.maker ?? null;
   if (needs.models) handed.models = facts.maker?.models ?? [];

@@ -8,7 +8,7 @@ export type { AskData, AskId, ChangedSubject } from './asks';
 export { type Change, changesSince } from './changes';
 export type { NearCode, ReadingSaid, ShownCode } from './code-data';
 export { isCopy } from './copies';
-export type { ClaimedDate } from './date-data';
+export type { ClaimedDate, DatedMark } from './date-data';
 export type { Facts } from './facts';
 export type { Check, Family } from './frame';
 export { families } from './frame';

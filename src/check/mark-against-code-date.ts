@@ -1,50 +1,43 @@
+import * as z from 'zod';
 import { evidenceId } from '../evidence';
-import { spanWords } from '../span';
-import { readingsWords, settledCodes } from './codes';
-import { daysApart } from './dates';
-import { practice } from './frame';
-import { datedMarks, markWords, oncePerMark } from './marks';
-import { commonAsks, sentence } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { askFor } from './asks';
+import { readingSaidSchema, readingsSaid, shownCodeSchema } from './code-data';
+import { settledCodes } from './codes';
+import { datedMark, datedMarkSchema } from './date-data';
+import { defineCheck, practice } from './frame';
+import { datedMarks, oncePerMark } from './marks';
+import { pairKind } from './pairs';
+import { because } from './reasons';
 
-export const markAgainstCodeDate = defineWritten({
+export const markAgainstCodeDate = defineCheck({
   id: 'mark-against-code-date',
   family: 'time',
-  title: "The marks' dates allow the code's date",
-  failureTitle: "A mark's date does not allow the code's date",
   kinds: ['contradiction', 'doubt', 'agreement'],
-  basis: 'The code and the public marks of a piece date the same making.',
-  innocent: 'The marked part may have been replaced later, or one of the two misread.',
-  settles: 'Sharp photos of the stamp and of the mark.',
   source: practice,
-  needs: { marks: true, claims: ['replaced'], maker: ['codeSystems'], decodings: true, photos: 'any' },
+  data: z.strictObject({ shown: shownCodeSchema, readings: z.array(readingSaidSchema), mark: datedMarkSchema }),
+  needs: { marks: true, claims: ['replaced'], maker: ['codeSystems'], decodings: true, photos: 'any', pairs: true },
   run(facts) {
     const dated = datedMarks(facts.marks, facts.claims.replaced);
-    if (dated.length === 0) return { notApplicable: 'no public mark that dates was found' };
+    if (dated.length === 0) return { notApplicable: because('no-dating-mark', {}) };
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
-    const said = settled.codes.flatMap((code) => {
-      const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
-      if (spans.length === 0) return [];
-      return dated.flatMap((mark): { mark: typeof mark; against: string; speech: WrittenSpeech }[] => {
-        const about = { mark, against: code.decoding.id };
-        const apart = Math.min(...spans.flatMap((span) => mark.spans.map((one) => daysApart(span, one))));
-        const statement = `${sentence(code.words)}: ${readingsWords(code.readings)}; ${markWords(mark, facts.photoWords)}: ${mark.spans.map(spanWords).join(' or ')}.`;
-        const common = {
-          key: `${code.decoding.id}/${mark.id}`,
-          photos: [...code.photos, ...(mark.photoId ? [mark.photoId] : [])],
-          evidence: [evidenceId.reading(code.decoding.id), evidenceId.mark(mark.id)],
+    const said = settled.codes.flatMap(({ decoding, readings, shown, photos }) =>
+      dated.flatMap((mark) => {
+        const evidence = [evidenceId.reading(decoding.id), evidenceId.mark(mark.id)] as const;
+        const kind = pairKind(facts.pairOf('code-mark', ...evidence));
+        if (!kind) return [];
+        const speech = {
+          kind,
+          key: `${decoding.id}/${mark.id}`,
+          data: { shown, readings: readingsSaid(readings), mark: datedMark(mark, facts.photoNumber) },
+          photos: [...photos, ...(mark.photoId ? [mark.photoId] : [])],
+          evidence: [...evidence],
           source: mark.source,
+          asks: [askFor('stamp-photo', {})],
         };
-        if (apart === 0)
-          return mark.spans.some(({ from, to }) => from === null || to === null)
-            ? []
-            : [{ ...about, speech: { kind: 'agreement', statement, ...common } }];
-        const hard = code.hard && mark.strength === 'hard' && mark.verified && mark.foundIn === 'photo';
-        const kind = hard ? 'contradiction' : 'doubt';
-        return [{ ...about, speech: { kind, statement, ...common, asks: [commonAsks.stampPhoto] } }];
-      });
-    });
+        return [{ mark, against: decoding.id, speech }];
+      }),
+    );
     return oncePerMark(said);
   },
 });

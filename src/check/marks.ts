@@ -1,8 +1,8 @@
 import type { ClaimOf } from '../claim/types';
 import { isOnReplacedPart } from '../evidence';
 import type { MarkRead } from '../mark/types';
+import type { FindingKind } from './types';
 import { quote } from './wording';
-import type { WrittenSpeech } from './written';
 
 /** Marks that say something of the date; not those of a part that the seller says was replaced. */
 export function datedMarks(marks: MarkRead[], replaced: ClaimOf<'replaced'>[]): MarkRead[] {
@@ -18,14 +18,16 @@ export function markWords(mark: MarkRead, photoWords: (id: string) => string): s
   return `${where} ${quote(mark.words)}${mark.verified ? '' : ' (rule not verified)'}`;
 }
 
-const heaviest: WrittenSpeech['kind'][] = ['contradiction', 'doubt', 'gap', 'agreement'];
+const heaviest: FindingKind[] = ['contradiction', 'doubt', 'gap', 'agreement'];
 
 /**
  * One number or wording may give several statements, a hard bound and a softer guess. What stands against the same
  * thing is said once for it, the heaviest.
  */
-export function oncePerMark(said: { mark: MarkRead; against: string; speech: WrittenSpeech }[]): WrittenSpeech[] {
-  const kept = new Map<string, WrittenSpeech>();
+export function oncePerMark<S extends { kind: FindingKind }>(
+  said: { mark: MarkRead; against: string; speech: S }[],
+): S[] {
+  const kept = new Map<string, S>();
   for (const { mark, against, speech } of said) {
     const key = [mark.mark, mark.photoId, mark.words, against].join('\n');
     const before = kept.get(key);

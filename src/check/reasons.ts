@@ -18,6 +18,8 @@ export interface ReasonData {
   'code-unclear': { photo: number | null };
   'no-code': None;
   'no-date-claimed': None;
+  'no-dating-code': None;
+  'no-dating-mark': None;
   'no-code-quoted': None;
   'no-code-to-compare': None;
   'stamping-not-sure': { maker: string; span: Span };

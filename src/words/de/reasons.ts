@@ -34,6 +34,8 @@ export const reasons: ReasonWords = {
     `${photo === null ? 'der Code' : `der Stempel in ${kit.photo(photo)}`} war nicht sicher genug zu lesen`,
   'no-code': () => 'kein Code ist zu sehen oder zitiert',
   'no-date-claimed': () => 'das Angebot nennt keine Zeit',
+  'no-dating-code': () => 'kein Code gibt nach einem Aufbau des Herstellers eine Zeit an',
+  'no-dating-mark': () => 'kein öffentliches Zeichen, das datiert, wurde gefunden',
   'no-code-quoted': () => 'das Angebot zitiert keinen Code',
   'no-code-to-compare': () => 'in keinem Foto wurde ein Code zum Vergleich gelesen',
   'stamping-not-sure': ({ maker, span }, kit) =>

@@ -23,6 +23,8 @@ export const reasons: ReasonWords = {
     `${photo === null ? 'the code' : `the stamp in ${kit.photo(photo)}`} could not be read with enough certainty`,
   'no-code': () => 'no code is shown or quoted',
   'no-date-claimed': () => 'the listing claims no date',
+  'no-dating-code': () => 'no code gives a date under the systems of the maker',
+  'no-dating-mark': () => 'no public mark that dates was found',
   'no-code-quoted': () => 'the listing quotes no code',
   'no-code-to-compare': () => 'no code was read from a photo to compare with',
   'stamping-not-sure': ({ maker, span }, kit) => `${maker} did not surely stamp at ${kit.span(span)}`,

@@ -2,7 +2,7 @@ import type { Check, Facts } from '../../../src/check';
 import type { Outcome } from '../../../src/check/types';
 import type { Claim } from '../../../src/claim/types';
 import type { Decoding, Misfit, Nearest, Reading } from '../../../src/code/types';
-import { reason } from '../../../src/evidence';
+import { gatherEvidence, reason } from '../../../src/evidence';
 import type { Field, Listing } from '../../../src/listing/types';
 import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, partialDateSpan, periodSpan, type Span, yearSpan } from '../../../src/span';
@@ -176,20 +176,22 @@ export const made = (words: string, from: string, to: string, rest: Partial<Span
     span: { ...(periodSpan([from, to]) ?? (partialDateSpan(from) as Span)), ...rest } as Span,
   });
 
-/** Facts with one photo read and the invented maker, and whatever the test sets. */
-export const facts = (rest: Partial<Facts> = {}): Facts => ({
-  listing: withPhotos(1),
-  claims: [],
-  decodings: [],
-  photos: [readPhoto('p1')],
-  marks: [],
-  maker: ondrasse,
-  evidence: [],
-  reasoning: reason(rest.evidence ?? []),
-  previous: null,
-  now: '2026-01-15T10:00:00Z',
-  ...rest,
-});
+/** Facts with one photo read and the invented maker, and whatever the test sets; evidence is gathered from them. */
+export function facts(rest: Partial<Facts> = {}): Facts {
+  const given = {
+    listing: withPhotos(1),
+    claims: [],
+    decodings: [],
+    photos: [readPhoto('p1')],
+    marks: [],
+    maker: ondrasse,
+    previous: null,
+    now: '2026-01-15T10:00:00Z',
+    ...rest,
+  };
+  const evidence = rest.evidence ?? gatherEvidence(given);
+  return { evidence, reasoning: reason(evidence), ...given };
+}
 
 /** The findings of a check as "kind: statement"; any other outcome as "outcome: why". */
 export function said(check: Check, given: Facts): string[] {

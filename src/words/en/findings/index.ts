@@ -7,6 +7,7 @@ import { price } from './price';
 import { seller } from './seller';
 import { size } from './size';
 import { text } from './text';
+import { time } from './time';
 
 export const findings: FindingCatalogue = {
   ...changes,
@@ -17,4 +18,5 @@ export const findings: FindingCatalogue = {
   ...seller,
   ...size,
   ...text,
+  ...time,
 };

@@ -1,0 +1,10 @@
+import { isBounded } from './bounded';
+import type { Rule } from './types';
+
+/** What the listing says of making, and the dates of a public mark. */
+export const claimedDateMark = {
+  id: 'claimed-date-mark',
+  left: 'claimed-date',
+  right: 'mark',
+  informs: (_claim, mark) => isBounded(mark),
+} as const satisfies Rule;

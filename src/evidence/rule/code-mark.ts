@@ -1,0 +1,10 @@
+import { isBounded } from './bounded';
+import type { Rule } from './types';
+
+/** The date of a code, and the dates of a public mark. */
+export const codeMark = {
+  id: 'code-mark',
+  left: 'code',
+  right: 'mark',
+  informs: (_code, mark) => isBounded(mark),
+} as const satisfies Rule;
