@@ -1,9 +1,10 @@
 import { defineContentScript } from 'wxt/utils/define-content-script';
 import { answerInPage } from '../src/bridge/answer-in-page';
 import { closedShadowRoot } from '../src/bridge/closed-shadow-root';
+import { thisPage, untilArrived } from '../src/bridge/page-arrived';
 import { fetchInPage } from '../src/bridge/page-photos';
 import { replaceEarlier } from '../src/bridge/replace-earlier';
-import { pickOnPage, readPage } from '../src/listing';
+import { fingerprint, pickOnPage, readPage } from '../src/listing';
 
 /** The page's own work goes on between two slices of ours. */
 const givePageItsTurn = () => new Promise<void>((resume) => setTimeout(resume, 0));
@@ -14,14 +15,21 @@ export default defineContentScript({
   main() {
     const running = replaceEarlier('page-script');
     let picking = new AbortController();
+    let shown: string | null = null;
+    const mark = () => fingerprint(document, location.href);
     answerInPage(
       'page',
       {
         'listing.read': async ({ picks, frameTexts }) => {
+          shown = null;
+          const stillLoading = !(await untilArrived(thisPage));
           const now = new Date().toISOString();
-          const pageAsSeen = { view: window, closedShadowRoot, pause: givePageItsTurn, frameTexts };
-          return { ok: true, value: await readPage(document, { url: location.href, now, picks, ...pageAsSeen }) };
+          const pageAsSeen = { view: window, closedShadowRoot, pause: givePageItsTurn, frameTexts, stillLoading };
+          const value = await readPage(document, { url: location.href, now, picks, ...pageAsSeen });
+          shown = mark();
+          return { ok: true, value };
         },
+        'page.stands': async () => ({ ok: true, value: { stands: shown === null || shown === mark() } }),
         'field.pick': async ({ field, invite }) => {
           picking.abort();
           picking = new AbortController();

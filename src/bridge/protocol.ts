@@ -73,6 +73,8 @@ export const protocol = {
     }),
     output: pageExtractSchema,
   },
+  /** Whether the page still shows what was read of it; yes while nothing was read yet. */
+  'page.stands': { input: empty, output: z.strictObject({ stands: z.boolean() }) },
   /** The user points at a field on the page; null when the user ends it. Asked by the panel itself: it may take long. */
   'field.pick': {
     input: z.strictObject({ field: pickFieldSchema, invite: z.string() }),

@@ -5,6 +5,7 @@ import { injectionProblem, notReadable } from './compat';
 import { writePageRecord } from './page-record';
 import type { OutputOf } from './protocol';
 import { readFrameTexts } from './read-frames';
+import { inTime } from './reader/in-time';
 import { sendToPage } from './send';
 import { readPicks, siteOf } from './site-picks';
 import { keepStorageToOwnPages } from './storage-access';
@@ -16,12 +17,27 @@ type PageScript = 'listing' | 'shown-photo';
 export async function injectPageScript(tabId: number, script: PageScript = 'listing'): Promise<Result<null>> {
   await keepStorageToOwnPages();
   try {
-    await browser.scripting.executeScript({ target: { tabId }, files: [`content-scripts/${script}.js`] });
+    // Without `injectImmediately` the browser waits for the page to be idle: one that never ends is never idle.
+    const files = [`content-scripts/${script}.js`];
+    const injected = browser.scripting.executeScript({ target: { tabId }, files, injectImmediately: true });
+    await inTime(mostWaitMs, injected, late);
     return succeed(null);
   } catch (error) {
-    return fail(injectionProblem(error));
+    return fail(isLate(error) ? pageBusy : injectionProblem(error));
   }
 }
+
+/** A page whose own scripts never pause answers nobody. Reading itself ends by its counted budget, long before this. */
+const mostWaitMs = 15_000;
+const mostReadMs = 90_000;
+const late = 'the page did not answer in time';
+const isLate = (error: unknown) => error instanceof Error && error.message === late;
+const pageBusy: Problem = {
+  code: 'page-busy',
+  where: 'tab',
+  what: 'the page is so busy that it let nothing be read',
+  remedy: 'Wait until the page answers again, or reload it, and read it then.',
+};
 
 /**
  * Firefox says of its own viewers, as of PDF documents, what it says of a page without the right to it. A right that is
@@ -39,7 +55,8 @@ export async function readPage(tabId: number): Promise<Result<OutputOf<'page.rea
   const tab = await browser.tabs.get(tabId);
   const picks = await readPicks(siteOf(tab.url ?? ''), tab.incognito);
   const frameTexts = await readFrameTexts(tabId);
-  const extract = await sendToPage(tabId, 'listing.read', { picks, frameTexts });
+  const reading = sendToPage(tabId, 'listing.read', { picks, frameTexts });
+  const extract = await inTime(mostReadMs, reading, late).catch(() => fail(pageBusy));
   if (!extract.ok) return extract;
   const listing = readFacts(extract.value);
   const photos = listing.photos.map(({ id, url, alternatives }) => ({ id, urls: [url, ...alternatives] }));

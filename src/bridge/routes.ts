@@ -25,6 +25,7 @@ export const routes = {
   'reader.renew': { handledBy: 'reader', sentBy: ['panel'] },
   'tab.granted': { handledBy: 'panel', sentBy: ['background'] },
   'listing.read': { handledBy: 'page', sentBy: ['background'] },
+  'page.stands': { handledBy: 'page', sentBy: ['panel'] },
   'field.pick': { handledBy: 'page', sentBy: ['panel'] },
   'field.endPick': { handledBy: 'page', sentBy: ['panel'] },
   'photo.fetchInPage': { handledBy: 'page', sentBy: ['background'] },

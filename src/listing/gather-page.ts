@@ -30,6 +30,8 @@ export interface PageOptions {
   clock?: (() => number) | undefined;
   /** What the user pointed at on this site's pages. */
   picks?: readonly Pick[] | undefined;
+  /** The page had not all come when it was read. */
+  stillLoading?: boolean | undefined;
   /** Text of frames of other origins, by address. */
   frameTexts?: Record<string, string> | undefined;
 }

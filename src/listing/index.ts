@@ -1,3 +1,4 @@
+export { fingerprint } from './page/fingerprint';
 export { type PickWords, pickOnPage } from './pick';
 export { readFacts } from './read-facts';
 export { readListing } from './read-listing';

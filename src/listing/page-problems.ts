@@ -12,7 +12,8 @@ export type PageProblem =
   | 'data-stale'
   | 'price-not-in-text'
   | 'frame-not-read'
-  | 'page-changing';
+  | 'page-changing'
+  | 'page-still-loading';
 
 /** A problem of the page in words for the buyer. `count` is the number of pieces that a tie is between. */
 export function pageProblem(code: PageProblem, where = 'page', count = 0): Problem {
@@ -79,6 +80,13 @@ export function pageProblem(code: PageProblem, where = 'page', count = 0): Probl
         where,
         what: 'The page kept changing while it was read; what is shown may be of two states.',
         remedy: 'Wait until the page stands still and read it again.',
+      };
+    case 'page-still-loading':
+      return {
+        code,
+        where,
+        what: 'The page was still loading when it was read; what came later is missing.',
+        remedy: 'Wait until the page is there and read it again.',
       };
     case 'data-stale':
       return {

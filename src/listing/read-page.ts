@@ -80,6 +80,7 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
     addHeadPhotos(tags, page.base, photos);
     await sayWhatIsMissing(page, found.draft, slices);
   } else problems.push(pageProblem(kind === 'list' ? 'page-is-a-list' : (fileProblem(document) ?? 'no-listing')));
+  if (options.stillLoading) problems.push(pageProblem('page-still-loading'));
   problems.push(...cutProblems(slices.skipped, budget));
   const listing: Listing = {
     format: 1,

@@ -18,7 +18,14 @@ const types: Record<string, string> = {
 };
 
 /** An answer made by a test instead of a file: status, type and body; `never` keeps the browser waiting. */
-export type MadeAnswer = { status?: number; type: string; body: string | Uint8Array } | 'never';
+export type MadeAnswer =
+  | {
+      status?: number;
+      type: string;
+      body: string | Uint8Array /** The body is sent and the answer never ends. */;
+      unended?: boolean;
+    }
+  | 'never';
 
 export interface Market {
   /** Address of the site, with a slash at its end. */
@@ -40,7 +47,8 @@ export async function startMarket(port = 0): Promise<Market> {
     const answer = made.get(pathname.slice(1)) ?? (await readSite(pathname));
     if (answer === 'never') return;
     response.writeHead(answer.status ?? 200, { 'content-type': answer.type, 'cache-control': 'no-store' });
-    response.end(answer.body);
+    if (answer.unended) response.write(answer.body);
+    else response.end(answer.body);
   });
   await new Promise<void>((listening) => server.listen(port, '127.0.0.1', listening));
   const { port: chosen } = server.address() as AddressInfo;

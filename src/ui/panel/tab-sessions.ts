@@ -1,10 +1,12 @@
 import { browser } from '../../bridge/browser';
 import { receive } from '../../bridge/receive';
+import { sendToPage } from '../../bridge/send';
 import { succeed } from '../../problem';
 import { browserPorts } from './ports';
 import { createSession, type Session } from './session';
 import type { SessionPorts } from './session-ports';
 import { blankState, type PanelState } from './state';
+import { type TabChange, watchPage } from './watch-page';
 
 /** The session of one tab, with the state that it last published. */
 export interface TabSession {
@@ -17,6 +19,8 @@ export interface TabSession {
 
 /** A session holds its tab's photos: of those shown last so many are kept, an older one reads its tab anew. */
 const mostKept = 6;
+/** A page that changes its address first and its content afterwards has done so by then. */
+const askAgainMs = 1_500;
 
 /**
  * The sessions of one document, one for each tab that it has shown: a panel that follows the tab in front finds what
@@ -49,11 +53,20 @@ function openTabSession(tabId: number, ports: SessionPorts): TabSession {
     state = published;
     for (const listener of listeners) listener(published);
   });
-  const onUpdated = (updatedId: number, { status, url }: { status?: string; url?: string }) => {
-    if (updatedId !== tabId) return;
-    if (status === 'loading' || url !== undefined) session.pageLeft();
-    // Firefox tells of an address that a page gives itself, and of nothing after it.
-    if (status === 'complete' || (status === undefined && url !== undefined)) session.pageArrived();
+  const watch = watchPage({
+    async stands() {
+      const reply = await sendToPage(tabId, 'page.stands', {});
+      return reply.ok ? (reply.value.stands ? 'yes' : 'no') : 'gone';
+    },
+    left: () => session.pageLeft(),
+    arrived: () => session.pageArrived(),
+    later(call) {
+      const timer = setTimeout(call, askAgainMs);
+      return () => clearTimeout(timer);
+    },
+  });
+  const onUpdated = (updatedId: number, change: TabChange) => {
+    if (updatedId === tabId) watch.heard(change);
   };
   browser.tabs.onUpdated.addListener(onUpdated);
   const endAnswers = receive('panel', {
@@ -71,6 +84,7 @@ function openTabSession(tabId: number, ports: SessionPorts): TabSession {
       return () => listeners.delete(listener);
     },
     end() {
+      watch.end();
       browser.tabs.onUpdated.removeListener(onUpdated);
       endAnswers();
       session.end();

@@ -47,6 +47,7 @@ beforeEach(() => listeners.clear());
 const done = async () => succeed({});
 const page: Handlers<'page'> = {
   'listing.read': async () => succeed({} as OutputOf<'listing.read'>),
+  'page.stands': async () => succeed({ stands: true }),
   'field.pick': async () => succeed(null),
   'field.endPick': done,
   'photo.fetchInPage': async () => succeed({ base64: '', mediaType: '' }),
@@ -66,7 +67,7 @@ describe('a part answers exactly its own messages, or does not compile', () => {
     expectTypeOf<keyof Handlers<'panel'>>().toEqualTypeOf<'tab.granted'>();
     expectTypeOf<keyof Handlers<'reader'>>().toEqualTypeOf<'photo.glance' | 'photo.read' | 'reader.renew'>();
     expectTypeOf<keyof Handlers<'page'>>().toEqualTypeOf<
-      'listing.read' | 'field.pick' | 'field.endPick' | 'photo.fetchInPage'
+      'listing.read' | 'page.stands' | 'field.pick' | 'field.endPick' | 'photo.fetchInPage'
     >();
     expectTypeOf<keyof Handlers<'shown-photo'>>().toEqualTypeOf<'photo.show' | 'photo.stands' | 'photo.unshow'>();
   });
