@@ -4,11 +4,12 @@ import { type TextReader, textReaders } from '../growth/text-readers';
 const sizes = [10_000, 100_000, 1_000_000] as const;
 /** Ten times the text may cost forty times as much before it is called more than linear; its square would cost a hundred. */
 const allowed = 40;
+const allowedFor = (times: number) => times ** (Math.log(allowed) / Math.log(10));
 /** Below this a clock measures noise. */
 const floorMs = 2;
 
 /** Processor time in milliseconds, the least of a few runs: noise only ever adds. */
-function costMs(read: TextReader, text: string, runs: number): number {
+function costMs(read: TextReader, text: string, runs = 1): number {
   let least = Number.POSITIVE_INFINITY;
   for (let run = 0; run < runs; run += 1) {
     const begun = process.cpuUsage();
@@ -21,34 +22,36 @@ function costMs(read: TextReader, text: string, runs: number): number {
 interface Growth {
   filling: string;
   costs: number[];
-  /** Largest ratio of neighbouring sizes. */
+  /** Largest ratio of neighbouring sizes; what costs less than a clock can tell counts as the floor. */
   ratio: number;
 }
 
-/** Whether a text grown from five thousand characters fourfold already shows the square: then the sizes would take minutes. */
-function growsLikeTheSquare(read: TextReader, make: (length: number) => string): number | null {
-  const [small, large] = [make(5_000), make(20_000)];
-  read(small);
-  const cost = costMs(read, large, 1);
-  if (cost < 40) return null;
-  const ratio = Math.min(cost, costMs(read, large, 2)) / Math.max(floorMs / 2, costMs(read, small, 3));
-  return ratio > 9 ? ratio : null;
-}
-
-/** Cost at each size; a reader that already grew like the square is not asked for the larger sizes. */
+/**
+ * Cost at each size. A ratio that is too large is measured again before it counts. Sizes after one that is too dear are
+ * not asked for: the square of a million would take minutes.
+ */
 function growthOf(read: TextReader, filling: string): Growth {
   const make = fillings[filling] as (length: number) => string;
   const growth: Growth = { filling, costs: [], ratio: 0 };
-  const square = growsLikeTheSquare(read, make);
-  if (square !== null) return { filling, costs: [], ratio: square ** (Math.log(10) / Math.log(4)) };
-  for (const size of sizes) {
+  read(make(1_000));
+  let before = Number.POSITIVE_INFINITY;
+  for (const [index, size] of [sizes[0] / 4, ...sizes].entries()) {
     const text = make(size);
-    let cost = costMs(read, text, size < sizes[2] ? 3 : 1);
-    const before = Math.max(floorMs, growth.costs.at(-1) ?? Number.POSITIVE_INFINITY);
-    for (let again = 0; again < 2 && cost / before > allowed; again += 1) cost = Math.min(cost, costMs(read, text, 1));
-    growth.costs.push(cost);
-    if (Number.isFinite(before)) growth.ratio = Math.max(growth.ratio, cost / before);
-    if (growth.ratio > allowed) break;
+    // The first step is a quarter of the smallest size: it shows the square before the square is dear.
+    const times = index === 0 ? 1 : index === 1 ? 4 : 10;
+    let cost = costMs(read, text);
+    const over = () => Number.isFinite(before) && cost / Math.max(floorMs, before) > allowedFor(times);
+    if (over()) {
+      before = Math.max(before, costMs(read, make(size / times), 3));
+      cost = Math.min(cost, costMs(read, text, 2));
+    }
+    if (index > 0) growth.costs.push(cost);
+    if (index > 1) growth.ratio = Math.max(growth.ratio, cost / Math.max(floorMs, before));
+    if (over()) {
+      growth.ratio = Math.max(growth.ratio, (cost / Math.max(floorMs, before)) ** (Math.log(10) / Math.log(times)));
+      break;
+    }
+    before = cost;
   }
   return growth;
 }
