@@ -20,6 +20,10 @@ export interface ReasonData {
   'no-date-claimed': None;
   'no-dating-code': None;
   'no-dating-mark': None;
+  'no-plant-and-date': None;
+  'not-made-and-bought': None;
+  'fewer-than-two-dates': None;
+  'no-date-before-stamping': { maker: string };
   'no-code-quoted': None;
   'no-code-to-compare': None;
   'stamping-not-sure': { maker: string; span: Span };

@@ -2,7 +2,16 @@ import type { WordsFor } from '../../finding-words';
 import { codeShown, readingsSaid } from '../codes';
 import { claimed, markSaid } from '../dates';
 
-export const time: WordsFor<'code-against-claimed-date' | 'mark-against-claimed-date' | 'mark-against-code-date'> = {
+export const time: WordsFor<
+  | 'code-against-claimed-date'
+  | 'code-system-in-use'
+  | 'plant-in-use'
+  | 'code-before-stamping'
+  | 'bought-after-making'
+  | 'claimed-dates-agree'
+  | 'mark-against-claimed-date'
+  | 'mark-against-code-date'
+> = {
   'code-against-claimed-date': {
     title: 'Die Zeit des Codes ist die genannte Zeit',
     failureTitle: 'Die Zeit des Codes ist nicht die genannte Zeit',
@@ -21,6 +30,64 @@ export const time: WordsFor<'code-against-claimed-date' | 'mark-against-claimed-
     innocent:
       'Vielleicht ist das Kaufjahr genannt, die Angabe stammt von früher, oder der Code wurde beim Verkauf falsch gelesen.',
     settles: 'Der Code, wie ihn der Verkäufer liest, und woher das Jahr bekannt ist.',
+  },
+  'code-system-in-use': {
+    title: 'Der Aufbau des Codes war zur Zeit des Codes in Gebrauch',
+    failureTitle: 'Der Aufbau des Codes war zur Zeit des Codes nicht in Gebrauch',
+    rule: 'Ein Hersteller stempelt nach dem Aufbau seiner Zeit.',
+    statement: ({ shown, date, system, maker, used }, kit) =>
+      `${kit.sentence(codeShown(shown, kit))}: ${kit.span(date)} nach dem Aufbau ${system}, den ${maker} ${kit.during(used)} verwendete.`,
+    innocent:
+      'Vielleicht liegen Anfang oder Ende eines Aufbaus in der Herstellerdatei um Monate daneben, oder ein Zeichen ist falsch gelesen.',
+    settles: 'Ein schärferes Foto des Stempels, und ein anderes Stück dieser Zeit zum Vergleich.',
+  },
+  'plant-in-use': {
+    title: 'Die Werkstatt arbeitete zur Zeit des Codes',
+    failureTitle: 'Die Werkstatt arbeitete zur Zeit des Codes nicht',
+    rule: 'Eine Werkstatt stempelt nur, solange sie für den Hersteller arbeitet.',
+    statement: ({ shown, date, plant, place, used }, kit, kind) => {
+      const years = kit.list(used.map((one) => kit.span(one)));
+      const named = `Werkstatt ${plant} (${kit.place(place)})`;
+      return kind === 'agreement'
+        ? `${kit.sentence(codeShown(shown, kit))}: Die ${named} arbeitete damals (${years}).`
+        : `${kit.sentence(codeShown(shown, kit))}: ${kit.span(date)}, aber die ${named} arbeitete ${years}.`;
+    },
+    innocent:
+      'Vielleicht ist das erste oder letzte Jahr der Werkstatt in der Herstellerdatei ungenau, oder ein Zeichen des Codes ist falsch gelesen.',
+    settles: 'Ein schärferes Foto des Stempels.',
+  },
+  'code-before-stamping': {
+    title: 'Der Hersteller stempelte zur genannten Zeit',
+    failureTitle: 'Das Stück trägt einen Code aus der Zeit, bevor der Hersteller stempelte',
+    rule: 'Ein Stück aus der Zeit vor den ersten Stempeln trägt keinen Code.',
+    statement: ({ shown, claim, maker, stamped }, kit) =>
+      `${kit.sentence(codeShown(shown, kit))}, aber das Angebot sagt ${claimed(claim, kit)}, und ${maker} stempelte nur ${kit.during(stamped)}.`,
+    innocent: 'Vielleicht ist das Jahr geraten, oder der Stempel stammt von einer späteren Reparatur beim Hersteller.',
+    settles: 'Woher das Jahr bekannt ist, und ein Foto des ganzen Stempels.',
+  },
+  'bought-after-making': {
+    title: 'Der Kauf liegt nach der Herstellung',
+    failureTitle: 'Der Kauf soll vor der Herstellung gewesen sein',
+    rule: 'Ein Stück wird gekauft, wenn es hergestellt ist.',
+    statement: ({ making, purchase }, kit, kind) =>
+      kind === 'agreement'
+        ? `Das Angebot sagt ${claimed(making, kit)} und ${claimed(purchase, kit)}; das passt zusammen.`
+        : `Das Angebot sagt ${claimed(making, kit)} und ${claimed(purchase, kit)}: gekauft, bevor es hergestellt war.`,
+    innocent: 'Eines der beiden Jahre ist vielleicht falsch erinnert.',
+    settles: 'Der Beleg, oder woher das Jahr der Herstellung bekannt ist.',
+  },
+  'claimed-dates-agree': {
+    title: 'Die Zeiten, die das Angebot nennt, passen zusammen',
+    failureTitle: 'Das Angebot nennt Zeiten, die nicht zusammenpassen',
+    rule: 'Ein Stück hat eine Zeit der Herstellung.',
+    statement: ({ dates }, kit, kind) => {
+      const said = dates.map((one) => claimed(one, kit));
+      return kind === 'agreement'
+        ? `Die Zeiten des Angebots passen zusammen: ${said.join(', ')}.`
+        : `Das Angebot sagt ${said.join(' und auch ')}.`;
+    },
+    innocent: 'Eine der Zeiten ist vielleicht die eines ähnlichen Stücks oder ein Schreibfehler.',
+    settles: 'Welche Zeit gemeint ist, und woher sie bekannt ist.',
   },
   'mark-against-claimed-date': {
     title: 'Die Zeichen erlauben die genannte Zeit',

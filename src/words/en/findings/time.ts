@@ -2,7 +2,16 @@ import type { WordsFor } from '../../finding-words';
 import { codeShown, readingsSaid } from '../codes';
 import { claimed, markSaid } from '../dates';
 
-export const time: WordsFor<'code-against-claimed-date' | 'mark-against-claimed-date' | 'mark-against-code-date'> = {
+export const time: WordsFor<
+  | 'code-against-claimed-date'
+  | 'code-system-in-use'
+  | 'plant-in-use'
+  | 'code-before-stamping'
+  | 'bought-after-making'
+  | 'claimed-dates-agree'
+  | 'mark-against-claimed-date'
+  | 'mark-against-code-date'
+> = {
   'code-against-claimed-date': {
     title: "The code's date is the claimed date",
     failureTitle: "The code's date is not the claimed date",
@@ -18,6 +27,62 @@ export const time: WordsFor<'code-against-claimed-date' | 'mark-against-claimed-
     ],
     innocent: 'The seller may give the year of purchase, repeat what an earlier seller said, or have misread the code.',
     settles: 'The seller’s own reading of the code, and how the year is known.',
+  },
+  'code-system-in-use': {
+    title: "The code's system was in use at the code's own date",
+    failureTitle: "The code's system was not in use at the code's own date",
+    rule: 'A maker stamps in the layout of its day.',
+    statement: ({ shown, date, system, maker, used }, kit) =>
+      `${kit.sentence(codeShown(shown, kit))}: ${kit.span(date)} by the system ${system}, which ${maker} used ${kit.during(used)}.`,
+    innocent: 'The start or end of a system in the maker file may be off by some months, or a character misread.',
+    settles: 'A sharper photo of the stamp, and another piece of that period to compare.',
+  },
+  'plant-in-use': {
+    title: "The plant worked at the code's date",
+    failureTitle: "The plant did not work at the code's date",
+    rule: 'A plant stamps pieces only while it works for the maker.',
+    statement: ({ shown, date, plant, place, used }, kit, kind) => {
+      const years = kit.list(used.map((one) => kit.span(one)));
+      const named = `plant ${plant} (${kit.place(place)})`;
+      return kind === 'agreement'
+        ? `${kit.sentence(codeShown(shown, kit))}: ${named} worked then (${years}).`
+        : `${kit.sentence(codeShown(shown, kit))}: ${kit.span(date)}, but ${named} worked ${years}.`;
+    },
+    innocent: 'The plant’s first or last year in the maker file may be off, or a character of the code misread.',
+    settles: 'A sharper photo of the stamp.',
+  },
+  'code-before-stamping': {
+    title: 'The maker stamped at the claimed time',
+    failureTitle: 'The piece carries a code from before the maker stamped any',
+    rule: 'A piece from before a maker’s first stamps carries no code.',
+    statement: ({ shown, claim, maker, stamped }, kit) =>
+      `${kit.sentence(codeShown(shown, kit))}, but the listing says ${claimed(claim, kit)} and ${maker} stamped only ${kit.span(stamped)}.`,
+    innocent: 'The seller may have guessed the year, or the mark is of a later repair by the maker.',
+    settles: 'How the year is known, and a photo of the whole stamp.',
+  },
+  'bought-after-making': {
+    title: 'It was bought after it was made',
+    failureTitle: 'It is said to be bought before it was made',
+    rule: 'A piece is bought when it has been made.',
+    statement: ({ making, purchase }, kit, kind) =>
+      kind === 'agreement'
+        ? `The listing says ${claimed(making, kit)} and ${claimed(purchase, kit)}, which go together.`
+        : `The listing says ${claimed(making, kit)} and ${claimed(purchase, kit)}: bought before it was made.`,
+    innocent: 'One of the two years may be a slip of memory.',
+    settles: 'The receipt, or how the year of making is known.',
+  },
+  'claimed-dates-agree': {
+    title: 'The dates that the listing gives agree',
+    failureTitle: 'The listing gives dates that do not agree',
+    rule: 'One piece has one date of making.',
+    statement: ({ dates }, kit, kind) => {
+      const said = dates.map((one) => claimed(one, kit));
+      return kind === 'agreement'
+        ? `The dates of the listing agree: ${said.join(', ')}.`
+        : `The listing says ${said.join(' and also ')}.`;
+    },
+    innocent: 'One of the dates may be that of a similar piece, or a slip of the pen.',
+    settles: 'Which date the seller means, and how it is known.',
   },
   'mark-against-claimed-date': {
     title: "The marks' dates allow the claimed date",
