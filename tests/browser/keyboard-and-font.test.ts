@@ -89,7 +89,6 @@ it('a larger font that is set in the browser makes every screen’s words larger
           )
           .map((one) => one.outerHTML.slice(0, 120)),
       );
-      await page.screenshot({ path: `out/large-font-${page === panel ? 'panel' : 'makers'}.png`, fullPage: true });
       expect(over).toEqual([]);
     }
   } finally {

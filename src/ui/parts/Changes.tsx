@@ -86,7 +86,9 @@ function Sentences({ title, sentences }: { title: string; sentences: readonly st
     <p class="hint">
       {title}{' '}
       {sentences.slice(0, mostSentences).map((sentence) => (
-        <q key={sentence}>{sentence} </q>
+        <span key={sentence}>
+          <q>{sentence}</q>{' '}
+        </span>
       ))}
       {rest > 0 && strings.changes.more(rest)}
     </p>
