@@ -49,10 +49,10 @@ describe('photos that cannot be read', () => {
     await panel.untilRead();
     const told = await panel.evaluate<string>(`document.querySelector('.not-read').innerText`);
     expect(told).toMatch(/\d of \d+ photos not read/);
-    expect(told).toContain('not a picture that can be read');
+    expect(told).toContain('not an image that can be read');
     expect(told).toMatch(/1 × 1 pixels/);
     expect(told).toContain('16000 × 16000 pixels');
-    expect(told).toContain('damaged or cut off');
+    expect(told).toContain('ends before it says how large it is');
     expect(told).toContain('answered 404');
     expect(told).toContain('as a drawing (SVG), not as a photograph. If it shows the stamp, type the code by hand');
     // The good one and the 40-megapixel one were read.
