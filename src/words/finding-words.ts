@@ -16,8 +16,9 @@ export interface CheckWords<D> {
   /** How the same would come about with nothing wrong; `explained` says it with what the finding knows. */
   innocent: string;
   explained?: (data: D, kit: Kit) => string | null;
-  /** What would clear it up. */
+  /** What would clear it up; `settled` says it where the finding asks for something else. */
   settles: string;
+  settled?: (data: D, kit: Kit) => string | null;
 }
 
 /** Every check's sentences: one language of findings. */

@@ -51,7 +51,7 @@ export function sayFinding(
     statement: words.statement(data, kit, kind),
     basis: words.basis?.(data, kit, kind) ?? [words.rule],
     innocent: words.explained?.(data, kit) ?? words.innocent,
-    settles: words.settles,
+    settles: words.settled?.(data, kit) ?? words.settles,
   };
 }
 

@@ -19,6 +19,7 @@ export const readingsSaid = (readings: readonly ReadingSaid[], kit: Kit): string
 
 /** The nearest code in a sentence of its own; the same text is one whose only reading lies out of its system's time. */
 export function nearest({ code, change, system, used, says }: NearCode, kit: Kit): string {
-  if (change !== null) return `Der nächste passende Code ist ${code}${change ? ` (${change})` : ''}.`;
+  // What differs is told in English alone; the code itself shows it.
+  if (change !== null) return `Der nächste passende Code ist ${code}.`;
   return `Nach dem Aufbau ${system} (${kit.span(used)}) hieße er ${readingSaid(says, kit)}, aber nicht sicher genug.`;
 }

@@ -32,6 +32,9 @@ describe('code-slot-possible', () => {
       'gap: The stamp in photo 1 reads QX0915: the file of Ondrasse does not list a plant “QX”, and does not say that it lists all.',
     ]);
     expect(onlyFinding(codeSlotPossible, given).asks).toEqual([]);
+    const { innocent, settles } = onlyFinding(codeSlotPossible, given);
+    expect(innocent).toBe('The maker may have had plants that nobody has entered into the file yet.');
+    expect(settles).toBe('A maker file that lists all plants, or another piece that is known to be from this one.');
   });
   it('contradicts a plant that a complete list does not hold', () => {
     const maker = { ...ondrasse, plantsComplete: true };

@@ -97,6 +97,32 @@ const cases: Case[] = [
     },
     'Breite 40 cm (15,7 Zoll) ist das 3,3-Fache von Höhe 12 cm (4,7 Zoll); bei Carryall 30 und Carryall 50 ist es das 1,2 bis 1,4-Fache.',
   ],
+  [
+    'code-slot-possible',
+    'contradiction',
+    {
+      shown: { from: 'photo', photo: 1, code: 'KV1995' },
+      slot: 'month',
+      value: '19',
+      expected: '01 to 12',
+      unlistedBy: null,
+      near: { code: 'KV0995', change: 'the third character differs' },
+    },
+    'Der Stempel in Foto 1 lautet KV1995: den Monat „19“ gibt es nicht, erwartet 01 bis 12. KV0995 wäre lesbar.',
+  ],
+  [
+    'code-slot-possible',
+    'gap',
+    {
+      shown: { from: 'typed', photo: null, code: 'QX0915' },
+      slot: 'plant',
+      value: 'QX',
+      expected: 'a plant on file: KV, LT',
+      unlistedBy: 'Ondrasse',
+      near: null,
+    },
+    'Der eingegebene Code ist QX0915: die Datei von Ondrasse nennt keine Werkstatt „QX“ und sagt nicht, dass sie alle nennt.',
+  ],
 ];
 
 it.each(cases)('says %s, a finding of the kind %s, in German: %j', (check, kind, data, statement) => {

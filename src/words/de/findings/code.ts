@@ -2,7 +2,25 @@ import type { WordsFor } from '../../finding-words';
 import { codeShown, nearest, readingsSaid } from '../codes';
 import { claimed } from '../dates';
 
-export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker'> = {
+/** What a place of a code holds, as the object of "gibt es nicht". */
+const slots: Record<string, string> = {
+  year: 'das Jahr',
+  month: 'den Monat',
+  week: 'die Woche',
+  quarter: 'das Quartal',
+  day: 'den Tag',
+  'day of year': 'den Tag im Jahr',
+  plant: 'die Werkstatt',
+  serial: 'die laufende Nummer',
+  check: 'das Prüfzeichen',
+};
+/** What was expected stands in the finding in English; numbers alone are told, the rest the code system shows. */
+const inRange = (expected: string): string => {
+  const range = /^(\d+) to (\d+)$/.exec(expected);
+  return range ? `, erwartet ${range[1]} bis ${range[2]}` : '';
+};
+
+export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | 'code-slot-possible'> = {
   'codes-agree': {
     title: 'Der gezeigte Code ist der zitierte',
     failureTitle: 'Das Angebot zitiert einen anderen Code, als das Foto zeigt',
@@ -38,5 +56,26 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker'> = 
     innocent:
       'Vielleicht ist ein Zeichen falsch gelesen, es ist eine Reparatur- oder Losnummer, oder der Herstellerdatei fehlt ein Aufbau.',
     settles: 'Ein schärferes Foto des Stempels, gerade von oben.',
+  },
+  'code-slot-possible': {
+    title: 'Monat, Woche und Werkstatt des Codes gibt es',
+    failureTitle: 'Der Code nennt einen Monat, eine Woche oder eine Werkstatt, die es nicht gibt',
+    rule: 'Ein Jahr hat 12 Monate und 52 oder 53 Wochen (ISO 8601). Eine Werkstatt, die in der Herstellerdatei fehlt, spricht nur dann gegen den Code, wenn die Datei alle zu nennen erklärt.',
+    statement: ({ shown, slot, value, expected, unlistedBy, near }, kit) => {
+      const wrong =
+        unlistedBy === null
+          ? `${slots[slot] ?? 'den Wert'} ${kit.quote(value)} gibt es nicht${inRange(expected)}`
+          : `die Datei von ${unlistedBy} nennt keine Werkstatt ${kit.quote(value)} und sagt nicht, dass sie alle nennt`;
+      const hint = near ? ` ${kit.code(near.code)} wäre lesbar.` : '';
+      return `${kit.sentence(codeShown(shown, kit))}: ${wrong}.${hint}`;
+    },
+    innocent: 'Vielleicht ist ein abgenutztes oder schlecht beleuchtetes Zeichen für ein anderes gehalten.',
+    explained: ({ unlistedBy }) =>
+      unlistedBy === null ? null : 'Vielleicht gab es Werkstätten, die noch niemand in die Datei eingetragen hat.',
+    settles: 'Ein schärferes Foto des Stempels, gerade von oben.',
+    settled: ({ unlistedBy }) =>
+      unlistedBy === null
+        ? null
+        : 'Eine Herstellerdatei, die alle Werkstätten nennt, oder ein weiteres Stück, das bekanntlich aus dieser stammt.',
   },
 };

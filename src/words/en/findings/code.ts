@@ -2,7 +2,7 @@ import type { WordsFor } from '../../finding-words';
 import { codeShown, nearest, readingsSaid } from '../codes';
 import { claimed } from '../dates';
 
-export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker'> = {
+export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | 'code-slot-possible'> = {
   'codes-agree': {
     title: 'The code shown is the code quoted',
     failureTitle: 'The listing quotes another code than the photo shows',
@@ -38,5 +38,26 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker'> = 
     innocent:
       'A character may be misread, the mark may be a repair or batch number, or the maker file may lack a system.',
     settles: 'A sharper photo of the stamp, straight from above.',
+  },
+  'code-slot-possible': {
+    title: 'Month, week and plant of the code exist',
+    failureTitle: 'The code names a month, week or plant that does not exist',
+    rule: 'A year has 12 months and 52 or 53 weeks (ISO 8601). A plant that the maker file does not list speaks against the code only where the file says that its list is complete.',
+    statement: ({ shown, slot, value, expected, unlistedBy, near }, kit) => {
+      const wrong =
+        unlistedBy === null
+          ? `${slot} ${kit.quote(value)} does not exist, expected ${expected}`
+          : `the file of ${unlistedBy} does not list a plant ${kit.quote(value)}, and does not say that it lists all`;
+      const hint = near ? ` ${kit.code(near.code)} would read${near.change ? ` (${near.change})` : ''}.` : '';
+      return `${kit.sentence(codeShown(shown, kit))}: ${wrong}.${hint}`;
+    },
+    innocent: 'One worn or badly lit character may have been taken for another.',
+    explained: ({ unlistedBy }) =>
+      unlistedBy === null ? null : 'The maker may have had plants that nobody has entered into the file yet.',
+    settles: 'A sharper photo of the stamp, straight from above.',
+    settled: ({ unlistedBy }) =>
+      unlistedBy === null
+        ? null
+        : 'A maker file that lists all plants, or another piece that is known to be from this one.',
   },
 };
