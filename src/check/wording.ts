@@ -11,9 +11,6 @@ export function listWords(words: readonly string[]): string {
   return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
 
-export const countWords = (count: number, one: string, many = `${one}s`): string =>
-  `${count} ${count === 1 ? one : many}`;
-
 /** The seller's own words in quotation marks, cut to what one line can hold. A term of the page's data is nobody's words. */
 export function quote(words: string): string {
   if (isDataTerm(words)) return termWords(words);
@@ -27,15 +24,6 @@ const termWords = (term: string): string =>
     .replace(/^.*[/#:]/, '')
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .toLowerCase();
-
-/**
- * "The listing says “brand new”"; what only the page's data say is told as theirs, without quotation marks: the seller
- * may never have written it.
- */
-export const saying = (words: string, inData: boolean): string =>
-  inData || isDataTerm(words)
-    ? `The page’s data say ${isDataTerm(words) ? termWords(words) : words}`
-    : `The listing says ${quote(words)}`;
 
 const asWritten = (topic: string, wants: Ask['wants'], words: string): Ask => ({
   ask: 'as-written',
@@ -51,8 +39,4 @@ export const commonAsks = {
   stampPhoto: askFor('stamp-photo', {}),
   madeDate: askFor('made-date', {}),
   origin: askFor('origin', {}),
-  measures: askFor('measures', {}),
-  returns: askFor('returns', {}),
-  purchase: askFor('purchase', {}),
-  payment: askFor('payment', {}),
 } satisfies Record<string, Ask>;
