@@ -1,7 +1,6 @@
 import type { Decoding, Reading } from '../code/types';
 import { likelyReadings } from '../evidence';
-import { placeName } from '../place';
-import { spansMeet, spanWords } from '../span';
+import { spansMeet } from '../span';
 import type { PhotoRead } from '../stamp/types';
 import { type ShownCode, shownFrom } from './code-data';
 import { isCopy, whyCopied } from './copies';
@@ -98,12 +97,3 @@ export function whyNotRead(photos: PhotoRead[]): Reason {
   const weak = photos.filter((photo) => photo.state === 'read' && photo.tooWeak).length;
   return because('photos-too-weak', { weak, of: photos.length });
 }
-
-/** "January 1995, Belgium" */
-export function readingWords(reading: Reading): string {
-  const said = [reading.span ? spanWords(reading.span) : 'no date', ...reading.places.map(placeName)];
-  return said.join(', ');
-}
-
-/** All readings in one phrase: "January 1995, Belgium" or "January 1995, Belgium, or week 1 of 1995, Belgium". */
-export const readingsWords = (readings: Reading[]): string => [...new Set(readings.map(readingWords))].join(', or ');

@@ -1,37 +1,43 @@
-import { daySpan, spanWords } from '../span';
-import { readingsWords, settledCodes } from './codes';
-import { claimWords, daysBefore } from './dates';
-import { practice } from './frame';
-import { commonAsks, sentence } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import * as z from 'zod';
+import { daySpan } from '../span';
+import { askFor } from './asks';
+import { readingSaidSchema, readingsSaid, shownCodeSchema } from './code-data';
+import { settledCodes } from './codes';
+import { claimedDate, claimedDateSchema } from './date-data';
+import { daysBefore } from './dates';
+import { defineCheck, practice, type Speech } from './frame';
 
-export const dateNotInFuture = defineWritten({
+/** A code or a claim of the listing, and the day on which the listing was looked at. */
+const dataSchema = z.union([
+  z.strictObject({ shown: shownCodeSchema, readings: z.array(readingSaidSchema), today: z.string() }),
+  z.strictObject({ claim: claimedDateSchema, today: z.string() }),
+]);
+type Said = Speech<z.infer<typeof dataSchema>>;
+
+export const dateNotInFuture = defineCheck({
   id: 'date-not-in-future',
   family: 'time',
-  title: 'The dates lie before the listing',
-  failureTitle: 'A date lies after the day on which the piece is offered',
   kinds: ['contradiction', 'doubt'],
-  basis: 'What is offered has been made.',
-  innocent: 'A digit of the code may be misread, or the listing has a slip.',
-  settles: 'A sharper photo of the stamp.',
   source: practice,
+  data: dataSchema,
   needs: { claims: ['made', 'bought'], decodings: true, photos: 'any', now: true, makerName: true },
   run(facts) {
-    const today = daySpan(facts.now.slice(0, 10));
-    const claims = [...facts.claims.made, ...facts.claims.bought].filter(({ span }) => daysBefore(today, span) > 0);
-    const early = claims.map((claim): WrittenSpeech => {
-      const statement = `The listing says ${claimWords(claim)}, after ${spanWords(today)}.`;
-      return { kind: 'doubt', key: claim.id, statement, claims: [claim.id], asks: [commonAsks.madeDate] };
+    const today = facts.now.slice(0, 10);
+    const now = daySpan(today);
+    const claims = [...facts.claims.made, ...facts.claims.bought].filter(({ span }) => daysBefore(now, span) > 0);
+    const early = claims.map((claim): Said => {
+      const data = { claim: claimedDate(claim), today };
+      return { kind: 'doubt', key: claim.id, data, claims: [claim.id], asks: [askFor('made-date', {})] };
     });
     const settled = facts.makerName === null ? null : settledCodes(facts, facts.makerName);
     if (settled && 'cannotTell' in settled && early.length === 0) return settled;
     const codes = settled && 'codes' in settled ? settled.codes : [];
-    const late = codes.flatMap(({ readings, words, hard, photos, decoding }): WrittenSpeech[] => {
+    const late = codes.flatMap(({ readings, shown, hard, photos, decoding }): Said[] => {
       const spans = readings.flatMap(({ span }) => (span ? [span] : []));
-      if (spans.length === 0 || spans.some((span) => daysBefore(today, span) === 0)) return [];
-      const statement = `${sentence(words)}: ${readingsWords(readings)}, after ${spanWords(today)}.`;
+      if (spans.length === 0 || spans.some((span) => daysBefore(now, span) === 0)) return [];
+      const data = { shown, readings: readingsSaid(readings), today };
       const kind = hard ? 'contradiction' : 'doubt';
-      return [{ kind, key: decoding.id, statement, photos, asks: [commonAsks.stampPhoto] }];
+      return [{ kind, key: decoding.id, data, photos, asks: [askFor('stamp-photo', {})] }];
     });
     return [...late, ...early];
   },

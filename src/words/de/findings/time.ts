@@ -9,6 +9,7 @@ export const time: WordsFor<
   | 'code-before-stamping'
   | 'bought-after-making'
   | 'claimed-dates-agree'
+  | 'date-not-in-future'
   | 'mark-against-claimed-date'
   | 'mark-against-code-date'
 > = {
@@ -88,6 +89,17 @@ export const time: WordsFor<
     },
     innocent: 'Eine der Zeiten ist vielleicht die eines ähnlichen Stücks oder ein Schreibfehler.',
     settles: 'Welche Zeit gemeint ist, und woher sie bekannt ist.',
+  },
+  'date-not-in-future': {
+    title: 'Die Zeiten liegen vor dem Angebot',
+    failureTitle: 'Eine Zeit liegt nach dem Tag, an dem das Stück angeboten wird',
+    rule: 'Was angeboten wird, ist hergestellt.',
+    statement: (data, kit) =>
+      'claim' in data
+        ? `Das Angebot sagt ${claimed(data.claim, kit)}, also nach dem ${kit.day(data.today)}.`
+        : `${kit.sentence(codeShown(data.shown, kit))}: ${readingsSaid(data.readings, kit)}, also nach dem ${kit.day(data.today)}.`,
+    innocent: 'Vielleicht ist eine Ziffer des Codes falsch gelesen, oder das Angebot hat einen Schreibfehler.',
+    settles: 'Ein schärferes Foto des Stempels.',
   },
   'mark-against-claimed-date': {
     title: 'Die Zeichen erlauben die genannte Zeit',

@@ -9,6 +9,7 @@ export const time: WordsFor<
   | 'code-before-stamping'
   | 'bought-after-making'
   | 'claimed-dates-agree'
+  | 'date-not-in-future'
   | 'mark-against-claimed-date'
   | 'mark-against-code-date'
 > = {
@@ -83,6 +84,17 @@ export const time: WordsFor<
     },
     innocent: 'One of the dates may be that of a similar piece, or a slip of the pen.',
     settles: 'Which date the seller means, and how it is known.',
+  },
+  'date-not-in-future': {
+    title: 'The dates lie before the listing',
+    failureTitle: 'A date lies after the day on which the piece is offered',
+    rule: 'What is offered has been made.',
+    statement: (data, kit) =>
+      'claim' in data
+        ? `The listing says ${claimed(data.claim, kit)}, after ${kit.day(data.today)}.`
+        : `${kit.sentence(codeShown(data.shown, kit))}: ${readingsSaid(data.readings, kit)}, after ${kit.day(data.today)}.`,
+    innocent: 'A digit of the code may be misread, or the listing has a slip.',
+    settles: 'A sharper photo of the stamp.',
   },
   'mark-against-claimed-date': {
     title: "The marks' dates allow the claimed date",
