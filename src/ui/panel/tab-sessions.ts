@@ -49,10 +49,6 @@ export function keepTabSessions(ports: SessionPorts = browserPorts(), most = mos
 function openTabSession(tabId: number, ports: SessionPorts): TabSession {
   let state = blankState;
   const listeners = new Set<(state: PanelState) => void>();
-  const session = createSession(tabId, ports, (published) => {
-    state = published;
-    for (const listener of listeners) listener(published);
-  });
   const watch = watchPage({
     async stands() {
       const reply = await sendToPage(tabId, 'page.stands', {});
@@ -64,6 +60,11 @@ function openTabSession(tabId: number, ports: SessionPorts): TabSession {
       const timer = setTimeout(call, askAgainMs);
       return () => clearTimeout(timer);
     },
+  });
+  const session: Session = createSession(tabId, ports, (published) => {
+    state = published;
+    if (state.moved === 'no' && state.listing !== null) watch.read();
+    for (const listener of listeners) listener(published);
   });
   const onUpdated = (updatedId: number, change: TabChange) => {
     if (updatedId === tabId) watch.heard(change);

@@ -14,23 +14,36 @@ export interface PageWatchPorts {
   later(call: () => void): () => void;
 }
 
+export interface PageWatch {
+  heard(change: TabChange): void;
+  /** The page was read: our script is there, and from now on no answer means another document. */
+  read(): void;
+  end(): void;
+}
+
 /**
  * Tells a page that was left from one that only says so. The browser reports the same for a reload and for a page that
  * replaces its own history entry, five times a second if it likes: so the page itself is asked whether it still shows
  * what was read. It is asked once more a moment later, because pages change their address before their content.
  */
-export function watchPage(ports: PageWatchPorts): { heard(change: TabChange): void; end(): void } {
+export function watchPage(ports: PageWatchPorts): PageWatch {
   let asking: Promise<void> | null = null;
   let askAgain = false;
-  /** The script of this page has answered: from then on no answer means another document. */
   let met = false;
   let away = false;
+  let complete = false;
   let over = false;
   let callOff = () => {};
 
   const leave = () => {
     [met, away] = [false, true];
     ports.left();
+    arrive();
+  };
+  const arrive = () => {
+    if (over || !away || !complete) return;
+    away = false;
+    ports.arrived();
   };
   const ask = (goneCounts: boolean): void => {
     if (asking) {
@@ -59,12 +72,11 @@ export function watchPage(ports: PageWatchPorts): { heard(change: TabChange): vo
         callOff = ports.later(() => ask(moves));
       }
       // Firefox tells of an address that a page gives itself, and of nothing after it.
-      if (status === 'complete' || (status === undefined && url !== undefined))
-        (asking ?? Promise.resolve()).then(() => {
-          if (over || !away) return;
-          away = false;
-          ports.arrived();
-        });
+      if (status !== undefined || url !== undefined) complete = status !== 'loading';
+      if (complete) (asking ?? Promise.resolve()).then(arrive);
+    },
+    read() {
+      met = true;
     },
     end() {
       over = true;

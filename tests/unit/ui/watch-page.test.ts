@@ -66,7 +66,7 @@ describe('watching whether the page was left', () => {
     expect(late.told).toEqual([]);
     late.page.answer = 'no';
     await late.aMomentLater();
-    expect(late.told).toEqual(['left']);
+    expect(late.told).toEqual(['left', 'arrived']);
     const titled = watched();
     titled.page.answer = 'no';
     await titled.hear({ title: 'Another piece' });
@@ -78,8 +78,17 @@ describe('watching whether the page was left', () => {
     page.answer = 'gone';
     await hear(...entryReplaced, { title: 'A title' }, { status: 'loading' });
     expect(told).toEqual([]);
+    await hear({ status: 'complete' });
     await aMomentLater();
-    expect(told).toEqual(['left']);
+    expect(told).toEqual(['left', 'arrived']);
+  });
+
+  it('a page that was read and does not answer is left at once', async () => {
+    const { told, page, watch, hear } = watched();
+    watch.read();
+    page.answer = 'gone';
+    await hear({ status: 'loading', url: 'https://other.example/' }, { status: 'complete' });
+    expect(told).toEqual(['left', 'arrived']);
   });
 
   it('asks one question at a time, and none after its end', async () => {
