@@ -102,10 +102,10 @@ function Content({ state, session }: { state: PanelState; session: Session }) {
       pictureOfLine={cropOf(views)}
       onType={(code) => session.typeCode(null, code)}
       onRemoveTyped={session.removeTyped}
+      // Without photos too: a frame of another site may hold the description.
+      offers={<AllowHosts state={state} onAllowed={session.read} />}
       photos={
         <div ref={strip}>
-          {/* Without photos too: a frame of another site may hold the description. */}
-          <AllowHosts state={state} onAllowed={session.read} />
           {photos.length > 0 && <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={setLooked} />}
           {looked !== null && file !== undefined && (
             <LookByHand

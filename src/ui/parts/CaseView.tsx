@@ -17,6 +17,8 @@ interface Props {
   pictureOfLine: (photoId: string, lineId: string) => string | null;
   onType?: (code: string) => void;
   onRemoveTyped?: (code: string) => void;
+  /** What is offered to see more of the stamp and the listing, where the screen can. */
+  offers?: ComponentChildren;
   /** The photos, where the screen has them. */
   photos?: ComponentChildren;
 }
@@ -26,7 +28,7 @@ interface Props {
  * head, what speaks against it, the stamp, what to ask, what is open, what was not looked at, then what fits, photos and
  * claims.
  */
-export function CaseView({ kase, pictureOfLine, onType, onRemoveTyped, photos }: Props) {
+export function CaseView({ kase, pictureOfLine, onType, onRemoveTyped, offers, photos }: Props) {
   const room = useRef<HTMLDivElement>(null);
   return (
     <div class="case" ref={room}>
@@ -34,6 +36,7 @@ export function CaseView({ kase, pictureOfLine, onType, onRemoveTyped, photos }:
       <Head kase={kase} onGo={(line) => goTo(room.current, line)} />
       <Against kase={kase} />
       <StampSection kase={kase} pictureOfLine={pictureOfLine} onType={onType} onRemoveTyped={onRemoveTyped} />
+      {offers}
       {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} />}
       <Marks kase={kase} />
       <Questions
