@@ -1,4 +1,6 @@
 import { findClaims } from '../../src/claim';
+import { readStated } from '../../src/code';
+import { tidyCode } from '../../src/code/typed';
 import { comparableAddress, webAddress } from '../../src/listing/page/address';
 import { titleWords, wordLikeness } from '../../src/listing/page/area';
 import { languageOfText } from '../../src/listing/page-language';
@@ -20,11 +22,12 @@ import { leadingLabel } from '../../src/listing/visible/leading-label';
 import { placeLine } from '../../src/listing/visible/place-line';
 import { titleWithoutSite } from '../../src/listing/visible/title';
 import { readConditionWords, readDate, readRatingWords, readReturnsWords } from '../../src/listing/visible/words';
-import { builtInMakers } from '../../src/maker';
+import { builtInMakers, plainName } from '../../src/maker';
 import { findMarks, marks } from '../../src/mark';
 import { findPlaces } from '../../src/place';
 import * as text from '../../src/text';
 import { readCount } from '../../src/text/said-number';
+import { readKnownRows } from '../../src/ui/makers/known-codes';
 import { listingOf } from '../unit/claim/listing-of';
 
 export type TextReader = (text: string) => unknown;
@@ -74,6 +77,10 @@ const ofWords: Record<string, TextReader> = {
   titleWords,
   wordLikeness: (said) => wordLikeness(said, said),
   languageOfText,
+  plainName,
+  tidyCode,
+  readStated,
+  readKnownRows,
   findPlaces,
 };
 
