@@ -23,11 +23,16 @@ afterAll(async () => {
   await market?.close();
 });
 
-/** A panel in a tab of its own, opened when the real one has read: its reading would end the pointing. */
+/**
+ * A panel in a tab of its own, opened when the real one has read: its reading would end the pointing. The browser shows a
+ * closed panel again when its tab comes to the front, and that one would read too: the tab has no real panel any more.
+ */
 async function panelBeside(page: Page, tabId: number): Promise<Page> {
   const side = await openSidePanel(browser, page, tabId);
   await side.untilRead();
   await side.close();
+  const worker = await browser.worker();
+  await worker.evaluate((id) => chrome.sidePanel.setOptions({ tabId: id, enabled: false }), tabId);
   return openPanel(browser, tabId);
 }
 
