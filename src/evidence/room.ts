@@ -28,7 +28,7 @@ const room = {
   /** A seller's year is often that of the first sale: a making in the year before is unlikely, not impossible. */
   exact: { reach: none, hard: { before: yearDays, after: 0 } },
   /** A decade or a range, as a title says it of this piece. */
-  wideInTitle: { reach: years(1), hard: years(2) },
+  wideInTitle: { reach: years(1), hard: years(1.5) },
   /** A description also tells of the decades of the house, of fashions and of other pieces. */
   wide: { reach: years(1), hard: null },
   /** "About", "circa". */

@@ -11,11 +11,12 @@ export type SeriesNumber =
   /** Never given out: most likely misread. */
   | { state: 'not-issued' };
 
+const rangeOf = (series: 'RN' | 'WPL', number: number) =>
+  table.ranges.find((one) => one.series === series && number >= one.first && (one.last === null || number <= one.last));
+
 /** Whether and since when an RN or WPL number exists. Source: see tables/us-textile-numbers.json. */
 export function seriesNumber(series: 'RN' | 'WPL', number: number): SeriesNumber {
-  const range = table.ranges.find(
-    (one) => one.series === series && number >= one.first && (one.last === null || number <= one.last),
-  );
+  const range = rangeOf(series, number);
   return range?.issued && range.issuedFrom ? { state: 'issued', from: range.issuedFrom } : { state: 'not-issued' };
 }
 
@@ -45,7 +46,9 @@ export const usTextileNumber = defineMark({
       }
       return {
         ...at,
-        spans: [yearsSpan(read.from, null)],
+        spans: [
+          { ...yearsSpan(read.from, null), from: rangeOf(series, Number(number))?.inForce ?? `${read.from}-01-01` },
+        ],
         strength: 'hard',
         statement: `${series} ${Number(number)} was given to a company in ${read.from} or later, so the label is no older`,
         caution:

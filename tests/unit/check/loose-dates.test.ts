@@ -45,7 +45,7 @@ describe('a loose date and a code of 2001', () => {
     expect([reasoned(said, codeOf(2001, 2)), found(said, codeOf(2001, 2))]).toEqual([kind, kind]);
   });
 
-  it('is ruled out only by a decade in the title, two years and more away', () => {
+  it('is ruled out only by a decade in the title, more than a year and a half away', () => {
     const kinds = (said: Claim, year: number) => [reasoned(said, codeOf(year)), found(said, codeOf(year))];
     expect(kinds(dated('1990s bag', nineties, 'title'), 2003)).toEqual(['contradiction', 'contradiction']);
     expect(kinds(dated('from the 1990s', nineties, 'description'), 2003)).toEqual(['doubt', 'doubt']);

@@ -32,12 +32,12 @@ const roomOf = (claim: Claim) =>
     ...[spans, reach, hardReach].map((dates) => dates?.map(({ from, to }) => `${from}..${to}`).join()),
   ]);
 
-test('a decade is soft with a year of room, and hard only in a title, with two', () => {
+test('a decade is soft with a year of room, and hard only in a title, with a year and a half', () => {
   const described = madeClaim('c1', 'a nineties bag', nineties);
   const titled = { ...described, at: { ...described.at, field: 'title' } } as Claim;
   expect(roomOf(described)).toEqual([['soft', '1990-01-01..1999-12-31', '1988-12-31..2000-12-31', undefined]]);
   expect(roomOf(titled)).toEqual([
-    ['soft', '1990-01-01..1999-12-31', '1988-12-31..2000-12-31', '1987-12-31..2002-01-01'],
+    ['soft', '1990-01-01..1999-12-31', '1988-12-31..2000-12-31', '1988-07-01..2001-07-02'],
   ]);
 });
 

@@ -7,7 +7,7 @@ test.each([
   ['RN 13670', 'RN 13670 | 1959-01-01.. | hard'],
   ['RN# 54321', 'RN# 54321 | 1959-01-01.. | hard'],
   ['RN 500', 'RN 500 | 1952-01-01.. | hard'],
-  ['WPL 500', 'WPL 500 | 1941-01-01.. | hard'],
+  ['WPL 500', 'WPL 500 | 1941-07-14.. | hard'],
   ['WPL 13670', 'WPL 13670 | no date | soft'],
   ['RN 9000', 'RN 9000 | no date | soft'],
 ])('%s', (text, expected) => expect(said('us-textile-number', text)).toEqual([expected]));
