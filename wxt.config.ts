@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { defaultClientConditions } from 'vite';
 import { defineConfig } from 'wxt';
-import { commands, contentSecurityPolicy, permissions } from './src/bridge/manifest';
+import { commands, contentSecurityPolicy, permissions } from './src/browser/manifest';
 import {
   noteBundled,
   ownFile,

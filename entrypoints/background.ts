@@ -1,5 +1,5 @@
-import '../src/bridge/plain-validation';
+import '../src/reader/page/plain-validation';
 import { defineBackground } from 'wxt/utils/define-background';
-import { startBackground } from '../src/bridge/background';
+import { startBackground } from '../src/reader/background';
 
 export default defineBackground(startBackground);

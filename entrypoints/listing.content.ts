@@ -1,10 +1,10 @@
 import { defineContentScript } from 'wxt/utils/define-content-script';
-import { answerInPage } from '../src/bridge/answer-in-page';
-import { closedShadowRoot } from '../src/bridge/closed-shadow-root';
-import { thisPage, untilArrived } from '../src/bridge/page-arrived';
-import { fetchInPage } from '../src/bridge/page-photos';
-import { replaceEarlier } from '../src/bridge/replace-earlier';
+import { closedShadowRoot } from '../src/browser/closed-shadow-root';
 import { fingerprint, pickOnPage, readPage } from '../src/listing';
+import { answerInPage } from '../src/message/answer-in-page';
+import { thisPage, untilArrived } from '../src/reader/page/page-arrived';
+import { replaceEarlier } from '../src/reader/page/replace-earlier';
+import { fetchInPage } from '../src/reader/photo/page-photos';
 
 /** The page's own work goes on between two slices of ours. */
 const givePageItsTurn = () => new Promise<void>((resume) => setTimeout(resume, 0));

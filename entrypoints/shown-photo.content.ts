@@ -1,7 +1,7 @@
 import { defineContentScript } from 'wxt/utils/define-content-script';
-import { answerInPage } from '../src/bridge/answer-in-page';
-import { replaceEarlier } from '../src/bridge/replace-earlier';
-import { photoStands, showPhoto, unshowPhoto } from '../src/bridge/shown-photo';
+import { answerInPage } from '../src/message/answer-in-page';
+import { replaceEarlier } from '../src/reader/page/replace-earlier';
+import { photoStands, showPhoto, unshowPhoto } from '../src/reader/photo/shown-photo';
 
 /** Put into a page only when a picture has to be taken of one of its photos. */
 export default defineContentScript({

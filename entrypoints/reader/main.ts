@@ -1,7 +1,7 @@
-import '../../src/bridge/plain-validation';
-import { createReaderHost } from '../../src/bridge/reader/host';
-import { receive } from '../../src/bridge/receive';
+import '../../src/reader/page/plain-validation';
+import { receive } from '../../src/message/receive';
 import { succeed } from '../../src/problem';
+import { createReaderHost } from '../../src/reader/host';
 
 const host = createReaderHost();
 

@@ -1,4 +1,4 @@
-import '../../src/bridge/plain-validation';
+import '../../src/reader/page/plain-validation';
 import { FollowingPanel } from '../../src/ui/panel/FollowingPanel';
 import { Panel } from '../../src/ui/panel/Panel';
 import { renderSpoken } from '../../src/ui/render-spoken';

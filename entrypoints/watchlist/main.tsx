@@ -1,4 +1,4 @@
-import '../../src/bridge/plain-validation';
+import '../../src/reader/page/plain-validation';
 import { renderSpoken } from '../../src/ui/render-spoken';
 import { FullPage } from '../../src/ui/watchlist/FullPage';
 

@@ -1,4 +1,4 @@
-import { keepLanguage } from '../bridge/language-setting';
+import { keepLanguage } from '../store/language-setting';
 import { chooseLanguage, chosenLanguage, languageNames, spokenLanguages, strings } from '../words';
 
 /** The language of the screens; the change is seen at once, and in the panel too. */

@@ -1,4 +1,4 @@
-import { watchPorts } from '../bridge/watch-ports';
+import { watchPorts } from '../store/watch-ports';
 import { openWatchList, type WatchList } from '../watch';
 
 /** Opens the list for one action and closes it: an open list would hold up an update of its structure. */

@@ -1,5 +1,5 @@
 import { render, type VNode } from 'preact';
-import { onKeptLanguage, readLanguage } from '../bridge/language-setting';
+import { onKeptLanguage, readLanguage } from '../store/language-setting';
 import { chooseLanguage, chosenLanguage, onLanguage } from '../words';
 
 /**

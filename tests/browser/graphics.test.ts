@@ -1,6 +1,6 @@
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { ReaderAnswer } from '../../src/bridge/reader/worker-messages';
+import type { ReaderAnswer } from '../../src/reader/worker-messages';
 import { type Browser, launch } from './launch';
 import { WorkerPage } from './worker-page';
 

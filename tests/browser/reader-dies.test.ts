@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Worker } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { PhotoView } from '../../src/bridge/protocol';
+import type { PhotoView } from '../../src/message/protocol';
 import type { Result } from '../../src/problem';
 import { type Market, startMarket } from '../market/server';
 import { type Browser, launch, openTab } from './launch';

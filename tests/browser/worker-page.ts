@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import type { ReaderAnswer, ReaderRequest } from '../../src/bridge/reader/worker-messages';
+import type { ReaderAnswer, ReaderRequest } from '../../src/reader/worker-messages';
 import { type Browser, built } from './launch';
 
 const workerFile = readdirSync(join(built, 'assets')).find((file) => file.startsWith('worker-')) ?? 'worker not built';

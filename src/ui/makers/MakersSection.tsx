@@ -1,5 +1,4 @@
 import { useRef, useState } from 'preact/hooks';
-import type { OwnMakerFile } from '../../bridge/maker-files';
 import {
   builtInMakers,
   type Draft,
@@ -12,6 +11,7 @@ import {
   plainName,
 } from '../../maker';
 import type { Problem } from '../../problem';
+import type { OwnMakerFile } from '../../store/maker-files';
 import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import { type OwnMakerFile, readOwnMakers, removeOwnMaker, writeOwnMaker } from '../../bridge/maker-files';
 import type { Draft } from '../../maker';
+import { type OwnMakerFile, readOwnMakers, removeOwnMaker, writeOwnMaker } from '../../store/maker-files';
 
 /** The user's maker files; each change is written at once, and the screen shows it without waiting for the disk. */
 export function useOwnMakers() {

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
-import { addressToAsk } from '../../bridge/address';
-import { hostPatterns, notGranted, requestHosts } from '../../bridge/permissions';
+import { hostPatterns, notGranted, requestHosts } from '../../browser/permissions';
 import type { PhotoLink } from '../../listing/types';
+import { addressToAsk } from '../../reader/photo/address';
 import type { PhotoRead } from '../../stamp/types';
 import { strings } from '../../words';
 import { isFullSize } from '../copies';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { browser } from '../../bridge/browser';
+import { browser } from '../../browser/api';
 import { Panel } from './Panel';
 
 /**

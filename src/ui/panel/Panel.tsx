@@ -1,6 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
-import { noAdjustment } from '../../bridge/protocol';
 import type { Listing } from '../../listing/types';
+import { noAdjustment } from '../../message/protocol';
 import { strings } from '../../words';
 import { countCopies } from '../copies';
 import { CaseView } from '../parts/CaseView';

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
-import { sendToPage } from '../../bridge/send';
-import { dropPicks, siteOf, writePick } from '../../bridge/site-picks';
 import { type PickField, pickFieldSchema } from '../../listing/types';
+import { sendToPage } from '../../message/send';
 import type { Problem } from '../../problem';
+import { dropPicks, siteOf, writePick } from '../../store/site-picks';
 import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
 import { useFocusKept } from '../use-focus-kept';

@@ -1,4 +1,4 @@
-import { browser } from '../../bridge/browser';
+import { browser } from '../../browser/api';
 import { changesSince } from '../../check';
 import { strings } from '../../words';
 import { dayWords } from '../day-words';

@@ -1,5 +1,5 @@
-import type { Adjustment, PhotoBytes, PhotoView } from '../../bridge/protocol';
 import type { PhotoLink } from '../../listing/types';
+import type { Adjustment, PhotoBytes, PhotoView } from '../../message/protocol';
 import type { Came } from '../../stamp/types';
 
 /** A photo that was fetched: its bytes, and their address inside this document. */

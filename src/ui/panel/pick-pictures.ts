@@ -1,5 +1,5 @@
-import type { PhotoView } from '../../bridge/protocol';
 import type { Case } from '../../case';
+import type { PhotoView } from '../../message/protocol';
 import type { KeptPicture } from '../../watch';
 
 /** What is kept of the photos with a case: the lines that stand in it, and the first photo small. */

@@ -1,9 +1,9 @@
-import { fromBase64 } from '../../bridge/bytes';
-import { finishedMakers } from '../../bridge/maker-files';
-import { connectReader } from '../../bridge/reader';
-import { send } from '../../bridge/send';
 import { buildCase, lookAt } from '../../case';
 import { makersFor } from '../../maker';
+import { fromBase64 } from '../../message/bytes';
+import { send } from '../../message/send';
+import { connectReader } from '../../reader';
+import { finishedMakers } from '../../store/maker-files';
 import { inWatchList } from '../in-watch-list';
 import type { SessionPorts } from './session-ports';
 

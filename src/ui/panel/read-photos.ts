@@ -1,6 +1,6 @@
-import type { PhotoBytes, PhotoView } from '../../bridge/protocol';
-import { isOfTheReader } from '../../bridge/reader';
+import type { PhotoBytes, PhotoView } from '../../message/protocol';
 import { fail, type Problem, type Result } from '../../problem';
+import { isOfTheReader } from '../../reader';
 import { nextStep, placesLeft, type Way } from './photo-steps';
 
 /** Time as the session knows it: in tests it goes as the test says. */

@@ -1,8 +1,8 @@
-import type { Adjustment, PhotoBytes, PhotoView } from '../../bridge/protocol';
-import { noAdjustment } from '../../bridge/protocol';
 import type { PreviousLook } from '../../check/types';
 import type { PhotoLink } from '../../listing/types';
 import type { MakerFile } from '../../maker/types';
+import type { Adjustment, PhotoBytes, PhotoView } from '../../message/protocol';
+import { noAdjustment } from '../../message/protocol';
 import { type Problem, type Result, succeed } from '../../problem';
 import { listingKey } from '../../watch';
 import { cameBy, keepPhotos, noPhotos, type Photos, sameBytes } from './keep-photos';

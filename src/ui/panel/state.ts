@@ -1,6 +1,6 @@
-import type { Adjustment, PhotoView } from '../../bridge/protocol';
 import type { Case } from '../../case';
 import type { Listing, Pick } from '../../listing/types';
+import type { Adjustment, PhotoView } from '../../message/protocol';
 import type { Problem } from '../../problem';
 
 /** Where the panel stands. `done` counts photos that were read or given up, `late` those that may still come. */

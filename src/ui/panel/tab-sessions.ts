@@ -1,6 +1,6 @@
-import { browser } from '../../bridge/browser';
-import { receive } from '../../bridge/receive';
-import { sendToPage } from '../../bridge/send';
+import { browser } from '../../browser/api';
+import { receive } from '../../message/receive';
+import { sendToPage } from '../../message/send';
 import { succeed } from '../../problem';
 import { browserPorts } from './ports';
 import { createSession, type Session } from './session';

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Adjustment, PhotoView } from '../../bridge/protocol';
-import { noAdjustment } from '../../bridge/protocol';
+import type { Adjustment, PhotoView } from '../../message/protocol';
+import { noAdjustment } from '../../message/protocol';
 import type { Result } from '../../problem';
 import { strings } from '../../words';
 import { drawAdjusted } from './draw-adjusted';

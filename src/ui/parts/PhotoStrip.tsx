@@ -1,6 +1,6 @@
-import type { PhotoView } from '../../bridge/protocol';
 import { isCopy } from '../../check';
 import type { PhotoLink } from '../../listing/types';
+import type { PhotoView } from '../../message/protocol';
 import { strings } from '../../words';
 import { copyWords } from '../copies';
 

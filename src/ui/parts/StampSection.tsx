@@ -1,6 +1,6 @@
-import type { PhotoView } from '../../bridge/protocol';
 import type { Case } from '../../case';
 import type { Decoding } from '../../code/types';
+import type { PhotoView } from '../../message/protocol';
 import { strings } from '../../words';
 import { copyWords } from '../copies';
 import { groupBy } from '../group-by';

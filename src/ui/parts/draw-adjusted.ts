@@ -1,4 +1,4 @@
-import type { Adjustment } from '../../bridge/protocol';
+import type { Adjustment } from '../../message/protocol';
 
 const longestSide = 900;
 

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import { watchPorts } from '../../bridge/watch-ports';
 import type { Problem, Result } from '../../problem';
+import { watchPorts } from '../../store/watch-ports';
 import { type Change, type Loss, openWatchList, type WatchList, type WatchRow } from '../../watch';
 import { afterChange } from './after-change';
 

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import type { ReaderAnswer, ReaderRequest } from '../../../src/bridge/reader/worker-messages';
+import type { ReaderAnswer, ReaderRequest } from '../../../src/reader/worker-messages';
 import { type Browser, built, launch } from '../../browser/launch';
 
 /**

@@ -13,13 +13,15 @@ const rows = [
   ['case'],
   ['words'],
   ['watch'],
-  ['bridge', 'ui'],
+  ['browser', 'message', 'store', 'reader', 'ui'],
   ['cli', 'entrypoints', 'packaging'],
 ];
 export const order = rows.flat();
-const core = order.slice(0, order.indexOf('bridge'));
+const core = order.slice(0, order.indexOf('browser'));
 const above = (folder: string) => order.slice(order.indexOf(folder) + 1);
 const stages = above('place');
+/** The rooms of the extension around its screens. */
+const rooms = ['browser', 'message', 'store', 'reader'];
 
 /** Schemas and types are the shared words: a folder may use those of any other unless its limits say otherwise. */
 const isTypesFile = (path: string) => /(^|\/)(types|schema|[a-z-]+-types)$/.test(path);
@@ -42,6 +44,10 @@ interface Limits {
 
 const kindsOfFinding = ['contradiction', 'doubt', 'gap'];
 const keepers = ['indexedDB', 'localStorage', 'sessionStorage', 'caches', 'cookieStore'];
+const inRoom = {
+  runs: ['claim', 'mark', 'evidence', 'check', 'question', 'case'],
+  names: ['defineCheck', 'defineMark'],
+};
 const runsText = ['RegExp', 'Function', 'eval'];
 
 export const limits: Record<string, Limits> = {
@@ -76,11 +82,14 @@ export const limits: Record<string, Limits> = {
     knows: above('watch'),
     runs: ['photo', 'stamp', 'code', 'mark', 'maker', 'claim', 'evidence', 'question'],
   },
-  bridge: { runs: ['claim', 'mark', 'evidence', 'check', 'question', 'case'], names: ['defineCheck', 'defineMark'] },
+  browser: { knows: stages.filter((stage) => stage !== 'browser'), ...inRoom },
+  message: inRoom,
+  store: inRoom,
+  reader: inRoom,
   ui: { runs: ['claim', 'mark', 'listing', 'stamp'], names: ['defineCheck', 'defineMark'] },
-  entrypoints: { runs: order.filter((folder) => !['bridge', 'ui', 'listing', 'problem', 'words'].includes(folder)) },
+  entrypoints: { runs: order.filter((folder) => ![...rooms, 'ui', 'listing', 'problem', 'words'].includes(folder)) },
   packaging: { knows: order.filter((folder) => folder !== 'packaging') },
-  cli: { knows: ['bridge', 'ui', 'watch'], runs: ['claim', 'mark', 'evidence'] },
+  cli: { knows: [...rooms, 'ui', 'watch'], runs: ['claim', 'mark', 'evidence'] },
 };
 
 interface Crossing extends Import {
@@ -112,8 +121,9 @@ function isSecondDoor(folder: string, path: string): boolean {
   if (path.startsWith('text/')) return folder === 'listing';
   if (path === 'listing/tracking') return folder === 'watch';
   if (path === 'words/checks-document' || path === 'maker/json-schema') return folder === 'cli';
-  if (folder === 'entrypoints') return /^(bridge|ui)\//.test(path);
-  return ['cli', 'ui', 'bridge'].includes(folder) && /^(stamp|listing|watch|bridge)\/[a-z-]+(\/index)?$/.test(path);
+  if (folder === 'entrypoints') return /^(browser|message|store|reader|ui)\//.test(path);
+  if (['ui', ...rooms].includes(folder) && /^(browser|message|store|reader)\//.test(path)) return true;
+  return ['cli', 'ui', ...rooms].includes(folder) && /^(stamp|listing|watch)\/[a-z-]+(\/index)?$/.test(path);
 }
 
 const isDoor = ({ folder, path, to }: Crossing) =>

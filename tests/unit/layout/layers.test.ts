@@ -149,10 +149,23 @@ const planted: [line: string, path: string, code: string, said: string][] = [
     'src/watch/x.ts runs claim',
   ],
   [
-    'the bridge holds no rules',
-    'src/bridge/x.ts',
+    'the browser’s own room knows no stage',
+    'src/browser/x.ts',
+    "import { openWatchList } from '../watch';",
+    'src/browser/x.ts knows watch',
+  ],
+  [
+    'messages know no reader',
+    'src/message/x.ts',
+    "import { a } from '../reader/host';",
+    'src/message/x.ts runs upwards to reader/host',
+  ],
+  ['stores hold no rules', 'src/store/x.ts', "import { reason } from '../evidence';", 'src/store/x.ts runs evidence'],
+  [
+    'readers hold no rules',
+    'src/reader/x.ts',
     "import { reason } from '../evidence';",
-    'src/bridge/x.ts runs evidence',
+    'src/reader/x.ts runs evidence',
   ],
   ['the screens hold no rules', 'src/ui/x.ts', "import { marks } from '../mark';", 'src/ui/x.ts runs mark'],
   ['the screens define no checks', 'src/ui/x.ts', 'export default defineCheck({});', 'src/ui/x.ts uses defineCheck'],
@@ -164,9 +177,9 @@ const planted: [line: string, path: string, code: string, said: string][] = [
   ],
   [
     'what the build adds runs in no extension',
-    'src/bridge/x.ts',
+    'src/reader/x.ts',
     "import { licences } from '../packaging';",
-    'src/bridge/x.ts runs upwards to packaging',
+    'src/reader/x.ts runs upwards to packaging',
   ],
   [
     'what the build adds knows no stage',
@@ -178,8 +191,8 @@ const planted: [line: string, path: string, code: string, said: string][] = [
   [
     'commands are no extension',
     'src/cli/x.ts',
-    "import { send } from '../bridge/send';",
-    'src/cli/x.ts knows bridge/send',
+    "import { send } from '../message/send';",
+    'src/cli/x.ts knows message/send',
   ],
   ['imports run downwards', 'src/mark/x.ts', "import { a } from '../maker';", 'src/mark/x.ts knows maker'],
   [

@@ -2,8 +2,8 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { noAdjustment } from '../../../src/bridge/protocol';
 import { buildCase } from '../../../src/case';
+import { noAdjustment } from '../../../src/message/protocol';
 import type { Stage } from '../../../src/ui/panel/state';
 import { LookByHand } from '../../../src/ui/parts/LookByHand';
 import { Progress } from '../../../src/ui/parts/Progress';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { PhotoBytes } from '../../../src/bridge/protocol';
+import type { PhotoBytes } from '../../../src/message/protocol';
 import { cameBy, type HeldPhoto, keepPhotos, type Photos, sameBytes } from '../../../src/ui/panel/keep-photos';
 import { photoLink, viewOf } from './sample-photos';
 

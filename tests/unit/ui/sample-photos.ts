@@ -1,5 +1,5 @@
-import type { PhotoView } from '../../../src/bridge/protocol';
 import type { PhotoLink } from '../../../src/listing/types';
+import type { PhotoView } from '../../../src/message/protocol';
 
 export const photoLink = (id: string, file: string): PhotoLink => ({
   id,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Adjustment, PhotoBytes, PhotoView } from '../../../src/bridge/protocol';
 import type { PhotoLink } from '../../../src/listing/types';
+import type { Adjustment, PhotoBytes, PhotoView } from '../../../src/message/protocol';
 import { fail, type Result, succeed } from '../../../src/problem';
 import { createSession, photoBudget } from '../../../src/ui/panel/session';
 import type { SessionPorts } from '../../../src/ui/panel/session-ports';

@@ -1,0 +1,56 @@
+import { browser } from '../browser/api';
+import { openPanel, openReader } from '../browser/compat';
+import { keepStorageToOwnPages } from '../browser/storage-access';
+import { receive } from '../message/receive';
+import { send } from '../message/send';
+import { succeed } from '../problem';
+import { dropPageRecord } from '../store/page-record';
+import { injectPageScript, readPage } from './page/read-page';
+import { fetchPhoto } from './photo/fetch-photo';
+
+const menuItem = 'read-listing';
+const watchListItem = 'open-watch-list';
+
+/**
+ * The worker's listeners, all added in one go: a stopped worker is woken for an event only if its listener was added
+ * at once at the last start. It holds no state; what it must remember is in storage.
+ */
+export function startBackground(): void {
+  const readTab = (tab: chrome.tabs.Tab | undefined) => {
+    if (tab?.id === undefined) return;
+    const { id } = tab;
+    const at = Date.now();
+    openPanel(id).catch((error: unknown) => console.error('[tellstamp] the panel did not open', error));
+    // A panel that is already open hears that its right to the tab is new; nobody hears it otherwise.
+    send('tab.granted', { tabId: id, at });
+  };
+
+  keepStorageToOwnPages();
+  browser.action.onClicked.addListener(readTab);
+  browser.contextMenus.onClicked.addListener(({ menuItemId }, tab) => {
+    if (menuItemId === menuItem) readTab(tab);
+    else browser.tabs.create({ url: browser.runtime.getURL('watchlist.html') });
+  });
+  browser.runtime.onInstalled.addListener(() => {
+    browser.contextMenus.removeAll(() => {
+      browser.contextMenus.create({
+        id: menuItem,
+        title: 'Read this listing with Tellstamp',
+        contexts: ['page', 'image'],
+      });
+      browser.contextMenus.create({ id: watchListItem, title: 'Open the watch list', contexts: ['action'] });
+    });
+  });
+  browser.tabs.onRemoved.addListener((tabId) => {
+    dropPageRecord(tabId);
+  });
+  receive('background', {
+    'page.read': ({ tabId }) => readPage(tabId),
+    'page.mayRead': async ({ tabId }) => succeed({ mayRead: (await injectPageScript(tabId)).ok }),
+    'photo.fetch': ({ tabId, photoId }) => fetchPhoto(tabId, photoId),
+    'reader.open': async () => {
+      await openReader();
+      return succeed({});
+    },
+  });
+}

@@ -1,0 +1,50 @@
+import { hasOffscreen } from '../browser/compat';
+import type { Adjustment, PhotoView } from '../message/protocol';
+import { send } from '../message/send';
+import { type Problem, type Result, succeed } from '../problem';
+import { createReaderHost } from './host';
+
+export interface Reader {
+  read(photoId: string, base64: string, adjustment: Adjustment): Promise<Result<PhotoView>>;
+  /** How likely a photo shows a stamp, 0 to 1, by one quick look. */
+  glance(photoId: string, base64: string): Promise<Result<number>>;
+  /** A fresh reader, which has seen nothing yet. */
+  renew(): Promise<unknown>;
+}
+
+/** The reader as the panel sees it: in the offscreen document where the browser has one, else in the panel. */
+export function connectReader(): Reader {
+  return hasOffscreen() ? offscreenReader : createReaderHost();
+}
+
+/** Failures of the reader itself, not of the photo: with a fresh reader the photo may well be read. */
+const ofTheReader = new Set(['reader-stopped', 'reader-failed', 'no-answer', 'unforeseen', 'stamp-engine-failed']);
+
+export const isOfTheReader = ({ code }: Problem): boolean => ofTheReader.has(code);
+
+/** How often a document that is gone is opened again for one photo: the new one may be closed as well. */
+const openings = 2;
+
+/** Asks the offscreen document, and opens it where none answers: the browser closed it, or it was never opened. */
+async function askReader<T>(ask: () => Promise<Result<T>>): Promise<Result<T>> {
+  let answer = await ask();
+  for (let opening = 1; opening <= openings; opening++) {
+    if (answer.ok || answer.problem.code !== 'no-answer') return answer;
+    const opened = await send('reader.open', {});
+    if (!opened.ok) return opened;
+    answer = await ask();
+  }
+  return answer;
+}
+
+const offscreenReader: Reader = {
+  read: (photoId, base64, adjustment) => askReader(() => send('photo.read', { photoId, base64, adjustment })),
+  async glance(photoId, base64) {
+    const glance = await askReader(() => send('photo.glance', { photoId, base64 }));
+    return glance.ok ? succeed(glance.value.likelihood) : glance;
+  },
+  async renew() {
+    await send('reader.open', {});
+    return askReader(() => send('reader.renew', {}));
+  },
+};

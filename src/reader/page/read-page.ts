@@ -1,0 +1,65 @@
+import { browser } from '../../browser/api';
+import { injectionProblem, notReadable } from '../../browser/compat';
+import { keepStorageToOwnPages } from '../../browser/storage-access';
+import { readFacts } from '../../listing';
+import type { OutputOf } from '../../message/protocol';
+import { sendToPage } from '../../message/send';
+import { fail, type Problem, type Result, succeed } from '../../problem';
+import { writePageRecord } from '../../store/page-record';
+import { readPicks, siteOf } from '../../store/site-picks';
+import { inTime } from '../in-time';
+import { readFrameTexts } from './read-frames';
+
+/** Scripts that run inside a page. */
+type PageScript = 'listing' | 'shown-photo';
+
+/** Puts a script into a tab's top frame; it replaces an earlier copy of itself. */
+export async function injectPageScript(tabId: number, script: PageScript = 'listing'): Promise<Result<null>> {
+  await keepStorageToOwnPages();
+  try {
+    // Without `injectImmediately` the browser waits for the page to be idle: one that never ends is never idle.
+    const files = [`content-scripts/${script}.js`];
+    const injected = browser.scripting.executeScript({ target: { tabId }, files, injectImmediately: true });
+    await inTime(mostWaitMs, injected, late);
+    return succeed(null);
+  } catch (error) {
+    return fail(isLate(error) ? pageBusy : injectionProblem(error));
+  }
+}
+
+/** A page whose own scripts never pause answers nobody. Reading itself ends by its counted budget, long before this. */
+const mostWaitMs = 15_000;
+const mostReadMs = 90_000;
+const late = 'the page did not answer in time';
+const isLate = (error: unknown) => error instanceof Error && error.message === late;
+const pageBusy: Problem = {
+  code: 'page-busy',
+  where: 'tab',
+  what: 'the page is so busy that it let nothing be read',
+  remedy: 'Wait until the page answers again, or reload it, and read it then.',
+};
+
+/**
+ * Firefox says of its own viewers, as of PDF documents, what it says of a page without the right to it. A right that is
+ * there shows itself by the tab's address, which is told with it alone: then no further click helps.
+ */
+async function withAddress(tabId: number, problem: Problem): Promise<Problem> {
+  const { url } = await browser.tabs.get(tabId).catch(() => ({ url: undefined }));
+  return problem.code === 'right-lapsed' && url !== undefined ? notReadable(url) : problem;
+}
+
+/** Reads the listing that a tab shows and remembers its photos. Runs in the background. */
+export async function readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>> {
+  const injected = await injectPageScript(tabId);
+  if (!injected.ok) return fail(await withAddress(tabId, injected.problem));
+  const tab = await browser.tabs.get(tabId);
+  const picks = await readPicks(siteOf(tab.url ?? ''), tab.incognito);
+  const frameTexts = await readFrameTexts(tabId);
+  const reading = sendToPage(tabId, 'listing.read', { picks, frameTexts });
+  const extract = await inTime(mostReadMs, reading, late).catch(() => fail(pageBusy));
+  if (!extract.ok) return extract;
+  const listing = readFacts(extract.value);
+  const photos = listing.photos.map(({ id, url, alternatives }) => ({ id, urls: [url, ...alternatives] }));
+  await writePageRecord(tabId, { url: listing.url, photos });
+  return succeed({ listing, incognito: tab.incognito, picks });
+}

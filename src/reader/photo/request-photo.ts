@@ -1,0 +1,94 @@
+import type { Problem } from '../../problem';
+import { drawingProblem, isDrawing } from './drawing';
+import { mostPhotoBytes } from './photo-limits';
+
+/*
+ * The one place that asks a server for a photo, in the page as in the background; free of zod and of the extension's
+ * interfaces, because the script inside the page carries it.
+ */
+
+export interface PhotoRequest {
+  credentials: 'omit' | 'same-origin';
+  /** Milliseconds until the last byte has to be there. */
+  withinMs: number;
+  mostBytes?: number;
+  referrerPolicy?: ReferrerPolicy;
+}
+
+export type RequestedPhoto = { ok: true; value: Blob } | { ok: false; problem: Problem };
+
+/**
+ * Bytes of a photo. A redirect is not followed: the browser does not tell where it leads, and it may lead into a network
+ * that only the user reaches. Nothing is left in the browser's cache. The body is counted as it comes and ended at the
+ * limit, whatever length the server claims.
+ */
+export async function requestPhoto(url: string, request: PhotoRequest): Promise<RequestedPhoto> {
+  const { credentials, withinMs, mostBytes = mostPhotoBytes, referrerPolicy } = request;
+  const deadline = AbortSignal.timeout(withinMs);
+  try {
+    const response = await fetch(url, {
+      mode: 'cors',
+      credentials,
+      cache: 'no-store',
+      redirect: 'manual',
+      signal: deadline,
+      ...(referrerPolicy && { referrerPolicy }),
+    });
+    const refused = refusalOf(url, response, mostBytes);
+    if (refused) {
+      await response.body?.cancel();
+      return { ok: false, problem: refused };
+    }
+    const parts = await readUpTo(mostBytes, response.body);
+    if (parts === null) return { ok: false, problem: tooLarge(url) };
+    return { ok: true, value: new Blob(parts, { type: response.headers.get('content-type') ?? '' }) };
+  } catch {
+    return deadline.aborted
+      ? refuse('photo-late', url, `the photo did not arrive within ${Math.ceil(withinMs / 1000)} seconds`)
+      : refuse('photo-unreachable', url, 'the page may not fetch it, or the server did not answer');
+  }
+}
+
+/** Browsers hide a redirect's answer behind this type; elsewhere its number is seen. */
+const isRedirect = ({ type, status }: Response) =>
+  type === 'opaqueredirect' || [301, 302, 303, 307, 308].includes(status);
+
+function refusalOf(url: string, response: Response, mostBytes: number): Problem | null {
+  if (isRedirect(response))
+    return problem('photo-redirected', url, 'its address leads on to another, which cannot be seen');
+  if (!response.ok) return problem('photo-missing', url, `the server answered ${response.status}`);
+  // Such a file can hold programs, and the reader takes none.
+  if (isDrawing(response.headers.get('content-type') ?? '')) return drawingProblem(url);
+  return Number(response.headers.get('content-length')) > mostBytes ? tooLarge(url) : null;
+}
+
+/** The parts of a body, or null when they are more than so many bytes: then the server is told to stop. */
+async function readUpTo(mostBytes: number, body: Response['body']): Promise<Uint8Array<ArrayBuffer>[] | null> {
+  if (body === null) return [];
+  const reader = body.getReader();
+  const parts: Uint8Array<ArrayBuffer>[] = [];
+  for (let taken = 0; ; ) {
+    const { done, value } = await reader.read();
+    if (done) return parts;
+    taken += value.byteLength;
+    if (taken > mostBytes) {
+      await reader.cancel();
+      return null;
+    }
+    parts.push(value);
+  }
+}
+
+const tooLarge = (url: string) => problem('photo-too-large', url, 'the file is larger than 24 MB');
+
+const refuse = (code: string, where: string, what: string): RequestedPhoto => ({
+  ok: false,
+  problem: problem(code, where, what),
+});
+
+const problem = (code: string, where: string, what: string): Problem => ({
+  code,
+  where,
+  what,
+  remedy: 'Open the photo on the page and read again, or type the code by hand.',
+});

@@ -1,0 +1,105 @@
+import './page/plain-validation';
+import { fromBase64 } from '../message/bytes';
+import type { Adjustment, PhotoView } from '../message/protocol';
+import { openPhoto, release } from '../photo';
+import { fail, type Problem, type Result, succeed } from '../problem';
+import { glanceAt, glanceSide, readStamp, type StampEngines } from '../stamp';
+import { adjustImage } from './adjust';
+import { decodePhoto } from './decode-photo';
+import { openEngines } from './engines';
+import { drawLine, drawThumbnail, releaseCanvas, releaseImage, toCanvas } from './pictures';
+import type { GlanceAnswer, LifeBegun, ReaderAnswer, ReaderRequest } from './worker-messages';
+
+type ReadRequest = Extract<ReaderRequest, { kind: 'read' }>;
+type GlanceRequest = Extract<ReaderRequest, { kind: 'glance' }>;
+
+/** Lines whose picture is cut out: more are never shown. */
+const mostCrops = 12;
+let engines: ReturnType<typeof openEngines> | null = null;
+
+self.addEventListener('message', async ({ data }: MessageEvent<ReaderRequest>) => {
+  if (data.kind === 'start') {
+    engines = openEngines(data.files, data.adapter);
+    if (data.life !== undefined) holdLock(data.life);
+    return;
+  }
+  if (data.kind === 'glance') {
+    const glance = await glancePhoto(data).catch((error: unknown) => fail(unreadable(data.photoId, error)));
+    const answer: GlanceAnswer = glance.ok
+      ? { id: data.id, likelihood: glance.value }
+      : { id: data.id, problem: glance.problem };
+    self.postMessage(answer);
+    return;
+  }
+  const view = await readPhoto(data).catch((error: unknown) => fail(unreadable(data.photoId, error)));
+  const answer: ReaderAnswer = view.ok
+    ? { id: data.id, view: view.value, runtime: (await engines)?.runtime() ?? null }
+    : { id: data.id, view: null, problem: view.problem };
+  self.postMessage(answer);
+});
+
+/** A worker that ends says nothing; the browser gives its locks to who waits for them. */
+function holdLock(name: string): void {
+  const held = () => {
+    self.postMessage({ alive: true } satisfies LifeBegun);
+    return new Promise<never>(() => {});
+  };
+  navigator.locks?.request(name, held).catch(() => {});
+}
+
+async function glancePhoto({ photoId, base64 }: GlanceRequest): Promise<Result<number>> {
+  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto, glanceSide ** 2);
+  if (!opened.ok) return opened;
+  if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
+  try {
+    return succeed(await glanceAt(opened.value.image, (await engines).engines));
+  } finally {
+    releaseImage(opened.value.image);
+  }
+}
+
+async function readPhoto({ photoId, base64, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
+  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto);
+  if (!opened.ok) return opened;
+  if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
+  try {
+    return succeed(await readDecoded(opened.value.image, photoId, adjustment, (await engines).engines));
+  } finally {
+    releaseImage(opened.value.image);
+  }
+}
+
+async function readDecoded(
+  whole: ImageData,
+  photoId: string,
+  adjustment: Adjustment,
+  recognisers: StampEngines,
+): Promise<PhotoView> {
+  const isWhole = adjustment.turn === 0 && !adjustment.invert && adjustment.crop === null;
+  const { image, toWhole } = isWhole ? { image: whole, toWhole: null } : adjustImage(whole, adjustment);
+  const read = await readStamp(image, photoId, recognisers);
+  if (!isWhole) release(image.data);
+  // Only now: a canvas beside the pixels and what the nets make of them would be the most that reading needs.
+  const canvas = toCanvas(whole);
+  const thumbnail = await drawThumbnail(canvas);
+  const seen = read.state === 'unread' ? [] : read.lines;
+  const lines = toWhole ? seen.map((line) => ({ ...line, quad: line.quad.map(toWhole) as typeof line.quad })) : seen;
+  const crops = await Promise.all(
+    lines.slice(0, mostCrops).map(async ({ id, quad }) => ({ lineId: id, picture: await drawLine(canvas, quad) })),
+  );
+  releaseCanvas(canvas);
+  if (read.state === 'unread') return { read, thumbnail, crops };
+  const { width, height } = whole;
+  return { read: { ...read, width, height, lines }, thumbnail, crops };
+}
+
+function unreadable(photoId: string, error: unknown): Problem {
+  const what = error instanceof Error ? error.message : String(error);
+  console.error('[tellstamp] photo not read', error);
+  return {
+    code: 'reader-failed',
+    where: `photo ${photoId}`,
+    what: `the reader failed: ${what}`,
+    remedy: 'Read the photo again, or type the code by hand.',
+  };
+}
