@@ -3,6 +3,7 @@ import type { MakerFile } from '../maker/types';
 import { codeClaims } from './code';
 import { conditionClaims } from './condition';
 import { hedgedAuthorshipClaims } from './hedged-authorship';
+import { claimNamer } from './id';
 import { dateClaims } from './made';
 import { judgingFiles, makerClaims, type StatedMaker, statedMaker } from './maker';
 import { materialClaims } from './material';
@@ -53,7 +54,7 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
 
 /**
  * All that the seller says of the piece and its sale, with the exact words and their place in the best title and
- * description. Never throws; a listing without text has only the claims of its data. Ids are `kind-number`.
+ * description. Never throws; a listing without text has only the claims of its data. Ids name what is said, not its place.
  */
 export function findClaims(listing: Listing, makers: MakerFile[]): Claim[] {
   const passages = passagesOf(listing);
@@ -61,10 +62,6 @@ export function findClaims(listing: Listing, makers: MakerFile[]): Claim[] {
   const stated = statedMaker(byMaker, makers);
   const judging = judgingFiles(stated, makers);
   const drafts = [...byMaker, ...finders.flatMap((find) => find({ passages, listing, makers, judging, stated }))];
-  const counts = new Map<string, number>();
-  return drafts.map((draft) => {
-    const count = (counts.get(draft.kind) ?? 0) + 1;
-    counts.set(draft.kind, count);
-    return { id: `${draft.kind}-${count}`, ...draft } as Claim;
-  });
+  const nameOf = claimNamer();
+  return drafts.map((draft) => ({ id: nameOf(draft), ...draft }) as Claim);
 }

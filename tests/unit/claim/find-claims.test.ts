@@ -9,16 +9,16 @@ const description = 'Made in Belgium in 1994. Olive twill lining, date code KV09
 describe('claims of a whole listing', () => {
   it('carry their kind, the exact words and where these stand', () => {
     const claims = findClaims(listingOf('Ondrasse Carryall 30, early 90s', description), [ondrasse]);
-    expect(claims.map((claim) => [claim.id, claim.words, claim.at])).toEqual([
-      ['maker-1', 'Ondrasse', { field: 'title', start: 0, end: 8 }],
-      ['made-1', 'early 90s', { field: 'title', start: 22, end: 31 }],
-      ['made-2', '1994', { field: 'description', start: 19, end: 23 }],
-      ['condition-1', 'Never used', { field: 'description', start: 63, end: 73 }],
-      ['material-1', 'Olive twill lining', { field: 'description', start: 25, end: 43 }],
-      ['model-1', 'Carryall 30', { field: 'title', start: 9, end: 20 }],
-      ['origin-1', 'Belgium', { field: 'description', start: 8, end: 15 }],
-      ['code-1', 'KV0915', { field: 'description', start: 55, end: 61 }],
-      ['returns-1', 'No returns', { field: 'description', start: 75, end: 85 }],
+    expect(claims.map((claim) => [claim.kind, claim.words, claim.at])).toEqual([
+      ['maker', 'Ondrasse', { field: 'title', start: 0, end: 8 }],
+      ['made', 'early 90s', { field: 'title', start: 22, end: 31 }],
+      ['made', '1994', { field: 'description', start: 19, end: 23 }],
+      ['condition', 'Never used', { field: 'description', start: 63, end: 73 }],
+      ['material', 'Olive twill lining', { field: 'description', start: 25, end: 43 }],
+      ['model', 'Carryall 30', { field: 'title', start: 9, end: 20 }],
+      ['origin', 'Belgium', { field: 'description', start: 8, end: 15 }],
+      ['code', 'KV0915', { field: 'description', start: 55, end: 61 }],
+      ['returns', 'No returns', { field: 'description', start: 75, end: 85 }],
     ]);
   });
 
