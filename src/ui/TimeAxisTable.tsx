@@ -1,6 +1,5 @@
 import type { AxisLayout, AxisRow } from '../evidence';
-import { placeName } from '../place';
-import { strings } from '../words';
+import { kit, strings } from '../words';
 
 const words = strings.axis;
 
@@ -37,7 +36,7 @@ const TableRow = ({ row }: { row: AxisRow }) => (
     </th>
     <td>
       {row.words}
-      {row.places.length > 0 ? `, ${row.places.map(placeName).join(', ')}` : ''}
+      {row.places.length > 0 ? `, ${row.places.map(kit.place).join(', ')}` : ''}
       {row.beyond.map((side) => ` (${words.beyond[side]})`).join('')}
     </td>
     <td>

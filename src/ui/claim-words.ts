@@ -1,30 +1,30 @@
 import type { Claim } from '../claim/types';
 import type { Price } from '../listing/types';
-import { placeName } from '../place';
-import { spanWords } from '../span';
+import { kit, strings } from '../words';
 import { sizeStatements } from './size-words';
 
-/** An amount as the reader's own language writes it; without a settled currency the candidates are said. */
+/** An amount as the language of the screens writes it; without a settled currency the candidates are said. */
 export function priceWords({ minor, minorTo, exponent, currency, currencies }: Price): string {
-  const write = (amount: number) =>
-    (amount / 10 ** exponent).toLocaleString(undefined, { minimumFractionDigits: exponent });
+  const write = (amount: number) => kit.number(amount / 10 ** exponent, exponent);
   const amount = minorTo === undefined ? write(minor) : `${write(minor)} – ${write(minorTo)}`;
-  return `${amount} ${currency ?? currencies.join(' or ')}`.trim();
+  return `${amount} ${currency ?? kit.either(currencies)}`.trim();
 }
 
 /** What a claim states, short, beside the words that it stands in. */
 export function claimWords(claim: Claim): string {
+  const { says } = strings.claims;
+  const { parts } = strings;
   switch (claim.kind) {
     case 'made':
     case 'bought':
-      return spanWords(claim.span);
+      return kit.span(claim.span);
     case 'condition':
-      return claim.condition.replaceAll('-', ' ');
+      return says.conditions[claim.condition];
     case 'material':
       // "hardware: brass hardware" says its part twice.
-      return claim.material.includes(claim.part) ? claim.material : `${claim.part}: ${claim.material}`;
+      return claim.material.includes(claim.part) ? claim.material : says.ofPart(parts[claim.part], claim.material);
     case 'replaced':
-      return claim.parts.length > 0 ? claim.parts.map((part) => part.replace('-', ' ')).join(', ') : 'restored';
+      return claim.parts.length > 0 ? claim.parts.map((part) => parts[part]).join(', ') : says.restored;
     case 'measure':
       return sizeStatements([claim])[0]?.[0] ?? '';
     case 'maker':
@@ -32,20 +32,20 @@ export function claimWords(claim: Claim): string {
     case 'model':
       return claim.model;
     case 'origin':
-      return placeName(claim.place);
+      return kit.place(claim.place);
     case 'code':
       return claim.code;
     case 'no-code':
-      return 'none';
+      return says.noCode;
     case 'price':
       return priceWords(claim.price);
     case 'sale-channel':
-      return claim.channel.replaceAll('-', ' ');
+      return says.channels[claim.channel];
     case 'payment-outside':
-      return 'outside the marketplace';
+      return says.paidOutside;
     case 'returns':
-      return claim.accepted ? 'accepted' : 'not accepted';
+      return claim.accepted ? says.returned : says.notReturned;
     case 'hedged-authorship':
-      return 'hedged';
+      return says.hedged;
   }
 }

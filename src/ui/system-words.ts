@@ -1,7 +1,5 @@
 import type { Reading } from '../code/types';
-import { placeName } from '../place';
-import { spanWords } from '../span';
-import { strings } from '../words';
+import { kit, strings } from '../words';
 
 /** Whose code system it is: "Ondrasse (invented), interleaved month". A family has no maker. */
 export const systemWords = ({ maker, id, invented }: Reading['system']): string => {
@@ -12,4 +10,4 @@ export const systemWords = ({ maker, id, invented }: Reading['system']): string 
 
 /** What a reading says: "January 1995, Belgium"; its text where it says nothing of date and place. */
 export const readingWords = ({ span, places, text }: Reading): string =>
-  [span && spanWords(span), places.map(placeName).join(' or ')].filter(Boolean).join(', ') || text;
+  [span && kit.span(span), kit.either(places.map(kit.place))].filter(Boolean).join(', ') || text;

@@ -1,5 +1,5 @@
 import type { CaseHead } from '../case';
-import { sayFinding, sayReason } from './say';
+import { nameOfCheck, sayFinding, sayReason } from './say';
 import { chosenLanguage, strings } from './screens';
 
 /** Which line of the head it is; the screens mark each at its side. */
@@ -28,7 +28,7 @@ export function sayHead({ against, open, notLookedAt }: CaseHead, most = 2): Hea
     some(findings.map((finding) => sayFinding(finding, language).statement));
   const nothing = withoutFile === null ? words.nothing : words.nothingWithoutFile;
   const unlooked = [
-    ...(failed.length > 0 ? [words.failed(failed.map((id) => id.replaceAll('-', ' ')))] : []),
+    ...(failed.length > 0 ? [words.failed(failed.map((id) => nameOfCheck(id, language)))] : []),
     ...(photos.length > 0 ? [words.photos(photos)] : []),
     ...(withoutFile === null ? [] : [words.withoutFile(withoutFile.slice(0, 60))]),
     ...(reasons.length > 0

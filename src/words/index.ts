@@ -5,6 +5,6 @@ export { type Language, languageFor, spokenLanguages } from './language';
 export { languageNames } from './language-names';
 export { composeMessage } from './message/compose';
 export { type MessageLanguage, messageLanguageOf, messageLanguages } from './message/languages';
-export { describeCheck, sayAsk, sayFinding, sayQuestion, sayReason } from './say';
+export { describeCheck, nameOfCheck, sayAsk, sayFinding, sayProblem, sayQuestion, sayReason } from './say';
 export type { ScreenWords } from './screen-words';
 export { chooseLanguage, chosenLanguage, kit, onLanguage, strings } from './screens';

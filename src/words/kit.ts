@@ -13,6 +13,8 @@ export type PluralForms = { other: string } & Partial<Record<Intl.LDMLPluralRule
 /** What sentences are made with: numbers, dates, sums, lists and names as the language writes them (`Intl`, CLDR). */
 export interface Kit {
   language: Language;
+  /** The BCP 47 tag that `Intl` writes it with. */
+  locale: string;
   number: (value: number, decimals?: number) => string;
   /** 0.42 as "42%". */
   percent: (share: number) => string;
@@ -102,6 +104,7 @@ export function kitFor(language: Language): Kit {
   const { span, during } = spanSayer(spans, day, month);
   return {
     language,
+    locale,
     number,
     percent: (share) => new Intl.NumberFormat(locale, { style: 'percent' }).format(share),
     count: (value, forms) => (forms[plural.select(value)] ?? forms.other).replaceAll('#', number(value)),

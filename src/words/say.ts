@@ -1,8 +1,10 @@
 import type { Ask, Check, Finding, Reason } from '../check';
+import type { Problem } from '../problem';
 import type { Question } from '../question';
 import type { AskWords } from './asks-words';
 import { asks as germanAsks } from './de/asks';
 import { findings as germanFindings } from './de/findings';
+import { problems as germanProblems } from './de/problems';
 import { reasons as germanReasons } from './de/reasons';
 import { asks as englishAsks } from './en/asks';
 import { findings as englishFindings } from './en/findings';
@@ -10,6 +12,7 @@ import { reasons as englishReasons } from './en/reasons';
 import type { CheckWords, FindingCatalogue } from './finding-words';
 import { type Kit, kitFor } from './kit';
 import type { Language } from './language';
+import type { ProblemWords } from './problem-words';
 import { pseudo } from './pseudo';
 import type { ReasonWords } from './reason-words';
 
@@ -80,3 +83,21 @@ export function sayAsk({ ask, data }: Ask, language: Language): string {
 /** A question: everything that is asked for one topic, each once. */
 export const sayQuestion = ({ asks }: Question, language: Language): string =>
   [...new Set(asks.map((ask) => sayAsk(ask, language)))].join(' ');
+
+/** Failures are written in English where they happen; other languages have them by their code. */
+const failures: Partial<Record<Language, ProblemWords>> = { de: germanProblems };
+
+/** A failure in one language: what went wrong, and what the user can do. */
+export function sayProblem(
+  { code, what, remedy }: Pick<Problem, 'code' | 'what' | 'remedy'>,
+  language: Language,
+): { what: string; remedy: string } {
+  const words = failures[language]?.[code];
+  if (!words) return { what, remedy };
+  const [said, todo, detail] = words;
+  return { what: detail ? `${said} (${what})` : said, remedy: todo };
+}
+
+/** What a check holds, quoted, as a name for it in a list. */
+export const nameOfCheck = (id: string, language: Language): string =>
+  kitFor(language).quote(wordsOf(id, language)?.title ?? id.replaceAll('-', ' '));

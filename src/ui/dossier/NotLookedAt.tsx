@@ -1,6 +1,6 @@
 import type { NotLookedAt as Rest } from '../../watch';
-import { chosenLanguage, sayReason, strings } from '../../words';
-import { sentence } from '../parts/ProblemNote';
+import { chosenLanguage, nameOfCheck, sayReason, strings } from '../../words';
+import { saidProblem, sentence } from '../parts/ProblemNote';
 
 const words = strings.dossier;
 
@@ -14,11 +14,11 @@ export function NotLookedAt({ rest, photoCount }: { rest: Rest; photoCount: numb
       {missing > 0 && <p>{strings.photos.notRead(missing, photoCount)}:</p>}
       <ul>
         {failed.map(({ check, why }) => (
-          <li key={check}>{strings.findings.failed(sentence(check.replaceAll('-', ' ')).slice(0, -1), why)}</li>
+          <li key={check}>{strings.findings.failed(nameOfCheck(check, chosenLanguage()), why)}</li>
         ))}
         {unread.map(({ photos, problem }) => (
           <li key={problem.what}>
-            {strings.photos.numbered(photos)}: {sentence(problem.what)}
+            {strings.photos.numbered(photos)}: {sentence(saidProblem(problem).what)}
           </li>
         ))}
         {neverOpened.length > 0 && (
@@ -36,7 +36,7 @@ export function NotLookedAt({ rest, photoCount }: { rest: Rest; photoCount: numb
             {strings.photos.numbered(copied)}: {strings.copies.notJudged(copied.length)}
           </li>
         )}
-        {problems.map(({ code, where, what }) => (
+        {problems.map(saidProblem).map(({ code, where, what }) => (
           <li key={`${code} ${where}`}>{sentence(what)}</li>
         ))}
         <li>{strings.head.never}</li>
@@ -47,7 +47,7 @@ export function NotLookedAt({ rest, photoCount }: { rest: Rest; photoCount: numb
           <ul>
             {checks.map(({ check, why }) => (
               <li key={check}>
-                {check.replaceAll('-', ' ')}: {sayReason(why, chosenLanguage())}
+                {nameOfCheck(check, chosenLanguage())}: {sayReason(why, chosenLanguage())}
               </li>
             ))}
           </ul>

@@ -3,6 +3,9 @@ import { type AxisFact, type AxisYears, axisFacts, axisYears } from './construct
 
 const words = strings.makers.axis;
 
+/** A part's name; in a file that is being written it may be any text. */
+const partName = (part: string): string => Reflect.get(strings.parts, part) ?? part;
+
 /**
  * The facts of construction as bars over the years, by part, so that a gap or an overlap is seen while it is written.
  * Hard facts are full bars, soft ones outlined and broken. Each bar's words are a button that leads to its fields.
@@ -18,8 +21,8 @@ export function ConstructionAxis({ facts }: { facts: readonly unknown[] }) {
       <p class="hint">{words.legend}</p>
       <Ticks years={years} />
       {parts.map((part) => (
-        <section key={part} aria-label={part.replaceAll('-', ' ')}>
-          <h5>{part.replaceAll('-', ' ')}</h5>
+        <section key={part} aria-label={partName(part)}>
+          <h5>{partName(part)}</h5>
           <ul>
             {rows
               .filter((row) => row.part === part)

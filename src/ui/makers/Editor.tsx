@@ -1,7 +1,7 @@
 import { type Draft, inspectDraft, redoStep, undoStep } from '../../maker';
 import type { Problem } from '../../problem';
 import { strings } from '../../words';
-import { ProblemNote, sentence } from '../parts/ProblemNote';
+import { ProblemNote, saidProblem, sentence } from '../parts/ProblemNote';
 import { editingOf } from './editing';
 import { FieldProblems, TextField } from './fields';
 import { hasField, placeOf, useGoToField } from './go-to-field';
@@ -72,7 +72,7 @@ function AllProblems({ problems, onGoTo }: { problems: readonly Problem[]; onGoT
     <details>
       <summary>{words.allProblems}</summary>
       <ul class="field-problems">
-        {problems.map(({ where, what, expected, remedy }) => (
+        {problems.map(saidProblem).map(({ where, what, expected, remedy }) => (
           <li key={where + what}>
             {hasField(where) ? (
               <button type="button" class="link" onClick={() => onGoTo(where)}>

@@ -77,10 +77,7 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
     >
       <div role="alert">
         {problems.map((problem) => (
-          <ProblemNote
-            key={problem.where + problem.what}
-            problem={{ ...problem, what: `${problem.where}: ${problem.what}` }}
-          />
+          <ProblemNote key={problem.where + problem.what} problem={problem} named />
         ))}
       </div>
       {next && own && mine && (

@@ -84,7 +84,7 @@ function Parts({ edit, path }: { edit: Editing; path: FieldPath }) {
                 edit.set(path, next.length === 0 ? undefined : next);
               }}
             />
-            <span>{part.replaceAll('-', ' ')}</span>
+            <span>{strings.parts[part]}</span>
           </label>
         ))}
       </div>

@@ -8,16 +8,19 @@ import { placeOf } from './go-to-field';
 import { LinesField } from './list-fields';
 
 const words = strings.makers;
-const parts = partSchema.options.map((part) => [part, part.replaceAll('-', ' ')] as const);
-const strengths = [
-  ['hard', words.hard],
-  ['soft', words.soft],
-] as const;
-const habits = ['never', 'rarely', 'often'].map((habit) => [habit, habit] as const);
-const yesNo = [
-  [true, words.yes],
-  [false, words.no],
-] as const;
+/** Made when drawn: the language may have changed since. */
+const parts = () => partSchema.options.map((part) => [part, strings.parts[part]] as const);
+const strengths = () =>
+  [
+    ['hard', words.hard],
+    ['soft', words.soft],
+  ] as const;
+const habits = () => (['never', 'rarely', 'often'] as const).map((habit) => [habit, words.habits[habit]] as const);
+const yesNo = () =>
+  [
+    [true, words.yes],
+    [false, words.no],
+  ] as const;
 
 export const ConstructionFacts = ({ edit }: { edit: Editing }) => (
   <>
@@ -31,10 +34,10 @@ export const ConstructionFacts = ({ edit }: { edit: Editing }) => (
     >
       {(path) => (
         <div class="fields">
-          <ChoiceField edit={edit} path={[...path, 'part']} label={words.part} choices={parts} />
+          <ChoiceField edit={edit} path={[...path, 'part']} label={words.part} choices={parts()} />
           <TextField edit={edit} path={[...path, 'is']} label={words.is} required />
           <PeriodField edit={edit} path={[...path, 'used']} label={words.used} words={words.period} />
-          <ChoiceField edit={edit} path={[...path, 'strength']} label={words.strength} choices={strengths} />
+          <ChoiceField edit={edit} path={[...path, 'strength']} label={words.strength} choices={strengths()} />
           <LinesField edit={edit} path={[...path, 'also']} label={words.also} />
           <LinesField edit={edit} path={[...path, 'not']} label={words.not} />
           <LinesField edit={edit} path={[...path, 'models']} label={words.onlyModels} />
@@ -55,7 +58,7 @@ export const Trade = ({ edit }: { edit: Editing }) => (
         edit={edit}
         path={['trade', 'discounts']}
         label={words.discounts}
-        choices={habits}
+        choices={habits()}
         none={words.unknown}
       />
       {(['sampleSales', 'seconds', 'outlets'] as const).map((habit) => (
@@ -64,7 +67,7 @@ export const Trade = ({ edit }: { edit: Editing }) => (
           edit={edit}
           path={['trade', habit]}
           label={words[habit]}
-          choices={yesNo}
+          choices={yesNo()}
           none={words.unknown}
         />
       ))}

@@ -2,7 +2,7 @@ import { useId } from 'preact/hooks';
 import type { FieldPath } from '../../maker';
 import type { Problem } from '../../problem';
 import { strings } from '../../words';
-import { sentence } from '../parts/ProblemNote';
+import { saidProblem, sentence } from '../parts/ProblemNote';
 import type { Editing } from './editing';
 import { placeOf } from './go-to-field';
 
@@ -23,7 +23,7 @@ export function ProblemList({ problems, id }: { problems: readonly Problem[]; id
   if (problems.length === 0) return null;
   return (
     <ul class="field-problems" id={id}>
-      {problems.map(({ what, expected, remedy }) => (
+      {problems.map(saidProblem).map(({ what, expected, remedy }) => (
         <li key={what}>
           {sentence(expected === undefined ? what : strings.makers.expected(what, expected))} {remedy}
         </li>

@@ -1,7 +1,6 @@
 import { type KnownCode, readStated } from '../../code';
-import { findPlaces, isPlaceCode, placeName } from '../../place';
-import { spanWords } from '../../span';
-import { strings } from '../../words';
+import { findPlaces, isPlaceCode } from '../../place';
+import { kit, strings } from '../../words';
 
 const words = strings.makers.learn.rows;
 
@@ -41,7 +40,7 @@ function dateWords(date: string): string | null {
   const stated = readStated(date);
   if ('unknown' in stated || stated.spans.length === 0 || stated.places.length > 0) return null;
   if (stated.spans.some(({ from, to }) => from !== null && to !== null && from > to)) return null;
-  return stated.spans.map(spanWords).join(words.or);
+  return stated.spans.map(kit.span).join(words.or);
 }
 
 /** Two dates with words or a dash between them. Only years of 1800 to 2099, so that no digits of a code are taken. */
@@ -87,7 +86,7 @@ function readRow(line: string, row: number): KnownRow {
   const place = country === '' ? null : placeOf(country);
   if (country !== '' && place === null) return fault(words.notCountry(country));
   const known = { code, reads: place === null ? tidy : `${tidy}, ${place}` };
-  const says = place === null ? dated : `${dated}, ${placeName(place)}`;
+  const says = place === null ? dated : `${dated}, ${kit.place(place)}`;
   return { row, text: line.trim(), known, says, problem: null };
 }
 

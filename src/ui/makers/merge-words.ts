@@ -10,15 +10,15 @@ type Stamped = NonNullable<MakerFile['stamped']>;
 type Price = NonNullable<MakerFile['trade']['newPriceFloor']>[number];
 
 /** What a field is called in the editor, where its name in the file is not the catalogue's. */
-const labels: Record<string, string> = {
-  reversed: words.rightToLeft,
-  layouts: words.layout,
-  models: words.onlyModels,
-  newPriceFloor: words.priceFloor,
+const labels: Record<string, () => string> = {
+  reversed: () => words.rightToLeft,
+  layouts: () => words.layout,
+  models: () => words.onlyModels,
+  newPriceFloor: () => words.priceFloor,
 };
 const labelOf = (field: string): string => {
-  const label = labels[field] ?? Reflect.get(words, field);
-  return typeof label === 'string' ? label.replace(/, one a line$/, '') : field;
+  const label = labels[field]?.() ?? Reflect.get(words, field);
+  return typeof label === 'string' ? label.replace(/, (one a line|je Zeile eine[rs]?)$/, '') : field;
 };
 
 export interface ConflictWords {
@@ -86,7 +86,7 @@ function oneWords(field: string, value: unknown): string {
       return value === 'hard' ? words.hard : words.soft;
     case 'part':
     case 'parts':
-      return String(value).replaceAll('-', ' ');
+      return Reflect.get(strings.parts, String(value)) ?? String(value);
     case 'examples': {
       const { code, reads, note } = value as { code: string; reads: string; note?: string };
       return `${code}: ${reads}${note ? ` (${note})` : ''}`;

@@ -22,7 +22,11 @@ export function wholeSlotWords(slot: SlotValue): string {
 }
 
 const small = (label: string) => label.charAt(0).toLowerCase() + label.slice(1);
-const kinds: Record<string, string> = { digit: words.digit, letter: words.letters, either: words.either };
+const kinds: Record<string, () => string> = {
+  digit: () => words.digit,
+  letter: () => words.letters,
+  either: () => words.either,
+};
 
 /** What one setting says, in the words of its field; nothing for one that is switched off. */
 function settingWords(name: string, value: unknown, ofMonth: boolean): string[] {
@@ -45,7 +49,7 @@ function settingWords(name: string, value: unknown, ofMonth: boolean): string[] 
     case 'weights':
       return [`${small(words.weights)}: ${(value as number[]).join(', ')}`];
     case 'of':
-      return [kinds[String(value)] ?? String(value)];
+      return [kinds[String(value)]?.() ?? String(value)];
     case 'from':
       return [`${small(words.only)}: ${value}`];
     case 'serial': {

@@ -9,7 +9,7 @@ import { ListingHeader } from '../parts/ListingHeader';
 import { LookByHand } from '../parts/LookByHand';
 import { Notice } from '../parts/Notice';
 import { PhotoStrip } from '../parts/PhotoStrip';
-import { sentence } from '../parts/ProblemNote';
+import { saidProblem, sentence } from '../parts/ProblemNote';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
 import { AllowHosts } from './AllowHosts';
@@ -48,7 +48,7 @@ function NoListing({ listing, state, session }: { listing: Listing; state: Panel
   const unread = listing.kind === 'none' && listing.problems.find(({ code }) => code === 'frame-not-read');
   return (
     <Notice text={strings.notListing[whatIsShown(listing)]}>
-      {unread && <p>{sentence(unread.what)}</p>}
+      {unread && <p>{sentence(saidProblem(unread).what)}</p>}
       {unread && <AllowHosts state={state} onAllowed={session.read} />}
     </Notice>
   );
@@ -63,7 +63,7 @@ function whatIsShown({ kind, problems }: Listing): keyof typeof strings.notListi
 function Trouble({ state: { stage, moved }, session }: { state: PanelState; session: Session }) {
   if (stage.kind === 'lapsed') return <Notice title={strings.lapsed.title} text={strings.lapsed.first} strong />;
   if (stage.kind === 'trouble') {
-    const text = `${sentence(stage.problem.what)} ${stage.problem.remedy}`;
+    const text = `${sentence(saidProblem(stage.problem).what)} ${saidProblem(stage.problem).remedy}`;
     return (
       <Notice title={strings.trouble.title} text={text} strong>
         <button type="button" onClick={session.read}>

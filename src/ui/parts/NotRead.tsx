@@ -1,8 +1,8 @@
 import type { Case } from '../../case';
 import { isCopy } from '../../check';
-import { chosenLanguage, sayReason, strings } from '../../words';
+import { chosenLanguage, nameOfCheck, sayReason, strings } from '../../words';
 import { groupBy } from '../group-by';
-import { sentence } from './ProblemNote';
+import { saidProblem, sentence } from './ProblemNote';
 
 /**
  * What was not looked at, said once, with the reason: photos that were not read, checks that failed, and what else could
@@ -11,7 +11,7 @@ import { sentence } from './ProblemNote';
 export function NotRead({ kase }: { kase: Case }) {
   const numberOf = (photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;
   const unread = kase.photos.flatMap((photo) => (photo.state === 'unread' ? [photo] : []));
-  const reasons = groupBy(unread, ({ problem }) => problem.what);
+  const reasons = groupBy(unread, ({ problem }) => saidProblem(problem).what);
   // The case sums up its unread photos in one line; here they stand with their numbers instead.
   const others = kase.skipped.filter(({ code }) => code !== 'photos-not-read');
   const copies = kase.photos.filter(isCopy).map(({ photoId }) => numberOf(photoId));
@@ -24,13 +24,13 @@ export function NotRead({ kase }: { kase: Case }) {
       <ul>
         {failed.map(({ check, why }) => (
           <li key={check} data-failed={check}>
-            {strings.findings.failed(sentence(check.replaceAll('-', ' ')).slice(0, -1), why)}
+            {strings.findings.failed(nameOfCheck(check, chosenLanguage()), why)}
           </li>
         ))}
         {reasons.map(([what, photos]) => (
           <li key={what}>
             {strings.photos.numbered(photos.map(({ photoId }) => numberOf(photoId)))}: {sentence(what)}{' '}
-            <span class="muted">{photos[0]?.problem.remedy}</span>
+            <span class="muted">{photos[0] && saidProblem(photos[0].problem).remedy}</span>
           </li>
         ))}
         {copies.length > 0 && (
@@ -38,7 +38,7 @@ export function NotRead({ kase }: { kase: Case }) {
             {strings.photos.numbered(copies)}: {strings.copies.notJudged(copies.length)}
           </li>
         )}
-        {others.map(({ code, where, what, remedy }) => (
+        {others.map(saidProblem).map(({ code, where, what, remedy }) => (
           <li key={`${code} ${where}`}>
             {sentence(what)} <span class="muted">{remedy}</span>
           </li>
@@ -51,7 +51,7 @@ export function NotRead({ kase }: { kase: Case }) {
           <ul>
             {unable.map(({ check, why }) => (
               <li key={check}>
-                {check.replaceAll('-', ' ')}: {sayReason(why, chosenLanguage())}
+                {nameOfCheck(check, chosenLanguage())}: {sayReason(why, chosenLanguage())}
               </li>
             ))}
           </ul>

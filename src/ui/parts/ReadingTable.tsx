@@ -1,6 +1,5 @@
 import type { Reading } from '../../code/types';
-import { placeName } from '../../place';
-import { strings } from '../../words';
+import { kit, strings } from '../../words';
 import { readingWords, systemWords } from '../system-words';
 
 /** What one reading of a code says, and slot by slot why. */
@@ -24,7 +23,7 @@ export function ReadingTable({ reading }: { reading: Reading }) {
             <tr key={part.start}>
               <td class="code">{part.text}</td>
               <td class="muted">{part.slot}</td>
-              <td>{part.slot === 'plant' && reading.plant ? placeName(reading.plant.place) : part.says}</td>
+              <td>{part.slot === 'plant' && reading.plant ? kit.place(reading.plant.place) : part.says}</td>
             </tr>
           ))}
         </tbody>

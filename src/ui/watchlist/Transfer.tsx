@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Imported } from '../../watch';
 import { strings } from '../../words';
+import { saidProblem } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';
 import type { WatchState } from './use-watch-list';
 
@@ -57,11 +58,14 @@ function ImportedNote({ imported }: { imported: Imported }) {
         <>
           <p>{strings.watch.refused(refused.length)}</p>
           <ul>
-            {refused.slice(0, 10).map(({ where, what }) => (
-              <li key={where}>
-                {where}: {what}
-              </li>
-            ))}
+            {refused
+              .slice(0, 10)
+              .map(saidProblem)
+              .map(({ where, what }) => (
+                <li key={where}>
+                  {where}: {what}
+                </li>
+              ))}
           </ul>
         </>
       )}

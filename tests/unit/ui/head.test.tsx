@@ -122,11 +122,11 @@ describe('the panel', () => {
     await act(() => render(<CaseView kase={{ ...wrong, outcomes }} pictureOfLine={() => null} />, room));
     const failed = room.querySelector('[data-failed="parts-shown"]');
     expect(failed?.textContent).toBe(
-      'Parts shown: this check failed here, which says nothing of the listing. All others stand. (sides is not iterable)',
+      '“There are as many photos as parts to be seen”: this check failed here, which says nothing of the listing. All others stand. (sides is not iterable)',
     );
     expect(failed?.closest('details')).toBeNull();
     expect(room.querySelectorAll('[data-kind="contradiction"]').length).toBeGreaterThan(0);
     await act(() => render(<DossierDocument dossier={dossierOf(recordOf({ ...wrong, outcomes }))} />, room));
-    expect(room.textContent).toContain('Parts shown: this check failed here');
+    expect(room.textContent).toContain('“There are as many photos as parts to be seen”: this check failed here');
   });
 });

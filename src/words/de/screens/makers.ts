@@ -123,6 +123,7 @@ export const makerStrings: ScreenWords['makers'] = {
   trade: 'Wie es verkauft wird',
   discounts: 'Nachlässe',
   unknown: 'nicht bekannt',
+  habits: { never: 'nie', rarely: 'selten', often: 'oft' },
   yes: 'ja',
   no: 'nein',
   sampleSales: 'Hält Musterverkäufe ab',

@@ -1,4 +1,5 @@
 import type { FindingKind } from '../../../check/types';
+import type { Part } from '../../../claim/types';
 import type { PickField } from '../../../listing/types';
 import { axisStrings } from './axis';
 import { changesStrings } from './changes';
@@ -169,6 +170,22 @@ export const screens = {
   },
   copies: copiesStrings,
   changes: changesStrings,
+  parts: {
+    body: 'outside',
+    lining: 'lining',
+    stitching: 'stitching',
+    trim: 'trim',
+    hardware: 'hardware',
+    zip: 'zip',
+    handle: 'handle',
+    strap: 'strap',
+    base: 'base',
+    edge: 'edge',
+    tab: 'handle tab',
+    lock: 'lock',
+    'dust-bag': 'dust bag',
+    pattern: 'pattern',
+  } satisfies Record<Part, string>,
   claims: {
     title: 'What the listing claims',
     sizes: {
@@ -178,6 +195,25 @@ export const screens = {
       alone: (length: string) => `${length}; which side is not said`,
     },
     none: 'The listing states nothing that can be checked.',
+    says: {
+      conditions: {
+        new: 'new',
+        unused: 'unused',
+        'as-new': 'as new',
+        'used-very-good': 'used, very good',
+        used: 'used',
+        worn: 'worn',
+        damaged: 'damaged',
+      },
+      channels: { discount: 'discount', outlet: 'outlet', 'sample-sale': 'sample sale', seconds: 'seconds' },
+      ofPart: (part: string, material: string) => `${part}: ${material}`,
+      restored: 'restored',
+      noCode: 'none',
+      paidOutside: 'outside the marketplace',
+      returned: 'accepted',
+      notReturned: 'not accepted',
+      hedged: 'said with a reservation',
+    },
     kinds: {
       made: 'Made',
       bought: 'Bought',

@@ -122,6 +122,7 @@ export const makerStrings = {
   trade: 'How it is sold',
   discounts: 'Discounts',
   unknown: 'not known',
+  habits: { never: 'never', rarely: 'rarely', often: 'often' },
   yes: 'yes',
   no: 'no',
   sampleSales: 'Holds sample sales',
