@@ -2,7 +2,8 @@ import type { Claim } from '../claim/types';
 import { decodeLine, decodeText } from '../code';
 import type { Decoding } from '../code/types';
 import type { MakerFile } from '../maker/types';
-import type { PhotoRead } from '../stamp/types';
+import type { PhotoRead } from '../photo/read-types';
+import { stampLinesOf } from '../stamp';
 import { changesBetween, countsAsCode, mayBeCode } from './lines';
 
 export interface TypedCode {
@@ -46,8 +47,7 @@ export function decodeAll(shown: Shown): Decoding[] {
 
 /** The line of a photo that is most likely its code, decoded; none when no line counts as one. */
 function bestOfPhoto(photo: PhotoRead, { makers, maker, names, now }: Shown): Decoding[] {
-  if (photo.state === 'unread') return [];
-  const codes = photo.lines
+  const codes = stampLinesOf(photo)
     .filter((line) => mayBeCode(line, names))
     .map((line) => {
       const from = { kind: 'photo', photoId: photo.photoId, lineId: line.id } as const;

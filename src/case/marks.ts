@@ -1,7 +1,8 @@
 import { listingText } from '../check';
 import type { Listing } from '../listing/types';
 import { findMarks, type MarkRead } from '../mark';
-import type { PhotoRead } from '../stamp/types';
+import { type PhotoRead, printedIn } from '../photo';
+import { stampLinesOf } from '../stamp';
 
 /** A stamped line is searched for marks only when its characters are this certain. */
 const readWell = 0.8;
@@ -9,9 +10,8 @@ const readWell = 0.8;
 /** Public marks in the listing's words and in what is printed or stamped in its photos. */
 export function marksOf(listing: Listing, photos: readonly PhotoRead[]): MarkRead[] {
   const inPhotos = photos.flatMap((photo) => {
-    if (photo.state === 'unread') return [];
-    const stamped = photo.lines.filter(({ free }) => free.probability >= readWell).map(({ free }) => free.text);
-    const text = [...new Set([...photo.printed, ...stamped])].join('\n');
+    const sure = stampLinesOf(photo).filter(({ free }) => free.probability >= readWell);
+    const text = [...new Set([...printedIn(photo), ...sure.map(({ free }) => free.text)])].join('\n');
     return text === '' ? [] : findMarks(text, { foundIn: 'photo', photoId: photo.photoId });
   });
   return [...findMarks(listingText(listing), { foundIn: 'listing', photoId: null }), ...inPhotos];

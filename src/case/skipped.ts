@@ -1,7 +1,7 @@
 import { possibleMakerName } from '../claim';
 import type { Listing } from '../listing/types';
+import type { PhotoRead } from '../photo/read-types';
 import type { Problem } from '../problem';
-import type { PhotoRead } from '../stamp/types';
 
 /** Every photo that the page offers: those without a reading count as unread, so that no check takes them for fine. */
 export function allPhotos(listing: Listing, photos: readonly PhotoRead[]): PhotoRead[] {

@@ -8,7 +8,7 @@ import { listingSchema } from '../listing/types';
 import { markReadSchema } from '../mark/types';
 import { problemSchema } from '../problem';
 import { questionSchema } from '../question/types';
-import { photoReadSchema } from '../stamp/types';
+import { keptPhotoSchema } from './photo-types';
 
 /**
  * One listing with everything read and found. It can be written to disk, read back and recomputed: all that the
@@ -17,7 +17,7 @@ import { photoReadSchema } from '../stamp/types';
 export const caseSchema = z.strictObject({
   format: z.literal(1),
   listing: listingSchema,
-  photos: z.array(photoReadSchema),
+  photos: z.array(keptPhotoSchema),
   /** Codes that the user typed after looking at the photos. */
   typedCodes: z.array(z.strictObject({ photoId: z.string().nullable(), code: z.string() })),
   /** Moment at which it was judged, ISO 8601; `listing.readAt` when missing. */

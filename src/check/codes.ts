@@ -1,7 +1,7 @@
 import type { Decoding, Reading } from '../code/types';
 import { likelyReadings } from '../evidence';
+import { isTooWeakRead, type PhotoRead } from '../photo/read-types';
 import { spansMeet } from '../span';
-import type { PhotoRead } from '../stamp/types';
 import { type ShownCode, shownFrom } from './code-data';
 import { isCopy, whyCopied } from './copies';
 import { whyUnread } from './facts';
@@ -87,13 +87,13 @@ const numberOf = ({ from }: Decoding, number: (photoId: string) => number | null
 
 /** Whether every photo was read as it is and was sharp enough to show a stamp if there were one. */
 export const allReadClearly = (photos: PhotoRead[]): boolean =>
-  photos.length > 0 && photos.every((photo) => photo.state === 'read' && !photo.tooWeak && !isCopy(photo));
+  photos.length > 0 && photos.every((photo) => photo.state === 'read' && !isTooWeakRead(photo) && !isCopy(photo));
 
 /** Why the photos show no stamp for certain: not all were read, or not sharply enough. */
 export function whyNotRead(photos: PhotoRead[]): Reason {
   if (photos.length === 0 || photos.some((photo) => photo.state === 'unread')) return whyUnread(photos);
   const copied = whyCopied(photos);
   if (copied) return copied;
-  const weak = photos.filter((photo) => photo.state === 'read' && photo.tooWeak).length;
+  const weak = photos.filter(isTooWeakRead).length;
   return because('photos-too-weak', { weak, of: photos.length });
 }

@@ -1,4 +1,4 @@
-import type { PhotoRead } from '../stamp/types';
+import type { PhotoRead } from '../photo/read-types';
 import { because } from './reasons';
 import type { Reason } from './types';
 

@@ -5,7 +5,7 @@ import type { Evidence } from '../evidence/types';
 import type { Listing } from '../listing/types';
 import type { MakerFile, Model } from '../maker/types';
 import type { MarkRead } from '../mark/types';
-import type { PhotoRead } from '../stamp/types';
+import type { PhotoRead } from '../photo/read-types';
 import { type PairOf, pairLookup } from './pairs';
 import { because } from './reasons';
 import type { PreviousLook, Reason } from './types';

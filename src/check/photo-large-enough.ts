@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { valueIn } from '../photo/read-types';
 import { askFor } from './asks';
 import { readAsGiven, whyCopied } from './copies';
 import { defineCheck, practice } from './frame';
@@ -15,7 +16,7 @@ export const photoLargeEnough = defineCheck({
   data: z.strictObject({ longestPx: z.number() }),
   needs: { photos: 'read' },
   run({ photos }) {
-    const read = readAsGiven(photos).map(({ width, height }) => Math.max(width, height));
+    const read = readAsGiven(photos).map((photo) => Number(valueIn(photo, 'longer-side')));
     const longestPx = Math.max(...read);
     if (longestPx >= smallestPx) return [];
     const copied = whyCopied(photos);

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { PhotoRead } from '../stamp/types';
+import { type PhotoRead, valueIn } from '../photo/read-types';
 import { askFor } from './asks';
 import { orWhyCopied, readAsGiven } from './copies';
 import { defineCheck, practice } from './frame';
@@ -33,11 +33,15 @@ export const photoReused = defineCheck({
   },
 });
 
-type ReadPhoto = Extract<PhotoRead, { state: 'read' }>;
-function sameHash(a: ReadPhoto, b: ReadPhoto): boolean {
-  if (!/^[0-9a-f]{16}$/.test(a.hash) || !/^[0-9a-f]{16}$/.test(b.hash)) return false;
+function sameHash(one: PhotoRead, other: PhotoRead): boolean {
+  const [a, b] = [hashOf(one), hashOf(other)];
   // A blank picture has no edges to compare.
-  if (/^(0+|f+)$/.test(a.hash)) return false;
-  const bits = (BigInt(`0x${a.hash}`) ^ BigInt(`0x${b.hash}`)).toString(2).replace(/0/g, '').length;
+  if (a === null || b === null || /^(0+|f+)$/.test(a)) return false;
+  const bits = (BigInt(`0x${a}`) ^ BigInt(`0x${b}`)).toString(2).replace(/0/g, '').length;
   return bits <= sameBits;
+}
+
+function hashOf(photo: PhotoRead): string | null {
+  const hash = valueIn(photo, 'hash');
+  return typeof hash === 'string' && /^[0-9a-f]{16}$/.test(hash) ? hash : null;
 }

@@ -1,14 +1,9 @@
 import * as z from 'zod';
-import type { PhotoRead } from '../stamp/types';
+import { valueIn } from '../photo/read-types';
 import { askFor } from './asks';
 import { orWhyCopied, readAsGiven } from './copies';
 import { defineCheck, practice } from './frame';
 import { photoNumber } from './types';
-
-/** Sides of phone screens, longer by shorter. Common practice, no source. */
-const screenRatio = { least: 1.75, most: 2.3 };
-const clock = /(^|\s)([01]?\d|2[0-3]):[0-5]\d(\s|$)/;
-const screenWords = /\b\d{1,3} ?%|\b(5G|LTE|4G|Wi-?Fi)\b|\b(like|share|follow|comment|add to (cart|bag)|buy now)\b/i;
 
 export const photoScreenshot = defineCheck({
   id: 'photo-screenshot',
@@ -19,8 +14,8 @@ export const photoScreenshot = defineCheck({
   needs: { photos: 'read' },
   run({ photos, photoNumber: number }) {
     const found = readAsGiven(photos).flatMap((photo) => {
-      const sign = screenSign(photo);
-      if (!sign) return [];
+      const sign = valueIn(photo, 'screen-bars');
+      if (typeof sign !== 'string') return [];
       return [
         {
           kind: 'doubt' as const,
@@ -34,11 +29,3 @@ export const photoScreenshot = defineCheck({
     return orWhyCopied(found, photos);
   },
 });
-
-function screenSign({ width, height, printed }: Extract<PhotoRead, { state: 'read' }>): string | null {
-  const ratio = Math.max(width, height) / Math.min(width, height);
-  if (ratio < screenRatio.least || ratio > screenRatio.most) return null;
-  const time = printed.find((line) => clock.test(line));
-  const words = printed.find((line) => screenWords.test(line));
-  return time && words ? (time === words ? time : `${time} … ${words}`) : null;
-}

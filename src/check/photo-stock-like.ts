@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { PhotoRead } from '../stamp/types';
+import { type PhotoRead, printedIn, valueIn } from '../photo/read-types';
 import { askFor } from './asks';
 import { orWhyCopied, readAsGiven, whyCopied } from './copies';
 import { defineCheck, practice } from './frame';
@@ -25,7 +25,7 @@ export const photoStockLike = defineCheck({
   data: z.strictObject({ photos: z.array(photoNumber) }),
   needs: { photos: 'read' },
   run({ photos, photoNumber: number }) {
-    const measured = readAsGiven(photos).filter(({ background }) => background !== undefined);
+    const measured = readAsGiven(photos).filter((photo) => groundOf(photo) !== null);
     if (measured.length === 0) return { cannotTell: whyCopied(photos) ?? because('ground-not-measured', {}) };
     const found = measured.filter(isStockLike).map(({ photoId }) => photoId);
     if (found.length === 0) return orWhyCopied([], photos);
@@ -33,8 +33,19 @@ export const photoStockLike = defineCheck({
   },
 });
 
-function isStockLike({ background, printed }: Extract<PhotoRead, { state: 'read' }>): boolean {
-  if (!background || printed.length >= linesOfPaper) return false;
-  const { lightness, spread, noise } = background;
+function isStockLike(photo: PhotoRead): boolean {
+  const ground = groundOf(photo);
+  if (!ground || printedIn(photo).length >= linesOfPaper) return false;
+  const [lightness, spread, noise] = ground;
   return lightness >= leastLightness && spread <= mostSpread && noise <= mostNoise;
+}
+
+/** Lightness, spread and noise of the ground; null where it was not measured. */
+function groundOf(photo: PhotoRead): [number, number, number] | null {
+  const [lightness, spread, noise] = ['ground-lightness', 'ground-spread', 'ground-noise'].map((what) =>
+    valueIn(photo, what),
+  );
+  return typeof lightness === 'number' && typeof spread === 'number' && typeof noise === 'number'
+    ? [lightness, spread, noise]
+    : null;
 }

@@ -1,11 +1,9 @@
 import * as z from 'zod';
+import { seenIn } from '../photo/read-types';
 import { askFor } from './asks';
 import { orWhyCopied } from './copies';
 import { defineCheck, practice } from './frame';
 import { photoNumber } from './types';
-
-const address =
-  /\b(?:https?:\/\/)?(?:www\.)?([a-z0-9-]{3,40}(?:\.[a-z0-9-]{2,40})*\.(?:com|net|org|shop|store|co\.uk|uk|de|fr|it|es|nl|jp|eu|example))\b/i;
 
 export const photoWatermark = defineCheck({
   id: 'photo-watermark',
@@ -18,10 +16,9 @@ export const photoWatermark = defineCheck({
     const own = hostOf(listing.url);
     // Words that a copy shows stand in the photo too; those that it shows none of may still be there.
     const found = photos.flatMap((photo) => {
-      if (photo.state !== 'read') return [];
-      for (const line of photo.printed) {
-        const host = address.exec(line)?.[1]?.toLowerCase();
-        if (!host || sameSite(host, own) || isMakers(host, makerName)) continue;
+      for (const { value } of seenIn(photo, 'watermark')) {
+        const host = String(value);
+        if (sameSite(host, own) || isMakers(host, makerName)) continue;
         return [
           {
             kind: 'doubt' as const,

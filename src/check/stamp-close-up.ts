@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { periodSpan } from '../span';
+import { stampLinesOf } from '../stamp/types';
 import { askFor } from './asks';
 import { allReadClearly, whyNotRead } from './codes';
 import { daysBefore } from './dates';
@@ -22,7 +23,7 @@ export const stampCloseUp = defineCheck({
     if (first && claims.length > 0 && claims.every((claim) => daysBefore(claim.span, first) > 0))
       return { notApplicable: because('not-yet-stamped', {}) };
     if (facts.decodings.some((decoding) => decoding.from.kind === 'photo')) return [];
-    const shown = facts.photos.some((photo) => photo.state === 'read' && photo.lines.some(isStamp));
+    const shown = facts.photos.some((photo) => stampLinesOf(photo).some(isStamp));
     if (shown) return [];
     if (!allReadClearly(facts.photos)) return { cannotTell: whyNotRead(facts.photos) };
     return [{ kind: 'gap', data: { photos: facts.photos.length }, asks: [askFor('stamp-photo', {})] }];

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Measurement, StampLine } from '../stamp/types';
+import { type Measurement, type StampLine, stampLinesOf } from '../stamp/types';
 import { askFor } from './asks';
 import { orWhyCopied, readAsGiven } from './copies';
 import { defineCheck, practice } from './frame';
@@ -22,7 +22,9 @@ export const stampEvenness = defineCheck({
   data: z.strictObject({ photo: photoNumber, faults: z.array(z.enum(['depth', 'pitch'])).min(1) }),
   needs: { decodings: true, photos: 'read' },
   run({ decodings, photos, photoNumber: number }) {
-    const lines = new Map(readAsGiven(photos).flatMap((photo) => photo.lines.map((line) => [line.id, line] as const)));
+    const lines = new Map(
+      readAsGiven(photos).flatMap((photo) => stampLinesOf(photo).map((line) => [line.id, line] as const)),
+    );
     const codes = decodings.filter(({ accepted, from }) => accepted && from.kind === 'photo');
     if (codes.length === 0) return { cannotTell: because('no-stamp-read', {}) };
     const found = codes.flatMap(({ from, id }) => {

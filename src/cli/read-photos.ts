@@ -1,5 +1,6 @@
+import { type PhotoRead, readPhoto } from '../photo';
 import type { Problem } from '../problem';
-import { type PhotoRead, readStamp } from '../stamp';
+import { stampReader } from '../stamp';
 import { type OpenEngines, openEngines } from './engines';
 import type { PhotoFiles } from './listing-photos';
 import { openPhotoFile } from './photo-file';
@@ -39,7 +40,7 @@ async function readOne(photoId: string, path: string, { engines }: OpenEngines):
   const opened = await openPhotoFile(path);
   if (!opened.ok) return unread(photoId, opened.problem);
   try {
-    return await readStamp(opened.value.image, photoId, engines);
+    return await readPhoto(opened.value.image, photoId, [stampReader(engines)]);
   } catch (error) {
     const what = `reading the photo failed: ${error instanceof Error ? error.message : 'unknown reason'}`;
     return unread(photoId, { code: 'photo-reading-failed', where: path, what, remedy: 'Type the code by hand.' });

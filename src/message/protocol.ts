@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { listingSchema, pageExtractSchema, pickFieldSchema, pickSchema } from '../listing/types';
-import { cameSchema, photoReadSchema, sizePxSchema } from '../stamp/types';
+import { cameSchema, sizePxSchema } from '../photo/read-types';
+import { photoReadSchema } from '../stamp/types';
 import type { MessageName } from './routes';
 
 const tabId = z.number().int();

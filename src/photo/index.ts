@@ -1,14 +1,17 @@
-export { type Background, backgroundOf } from './background';
 export { boxDeviation, boxMean, flatten, histogram, stretch, summedArea } from './contrast';
 export { type ForeignFormat, foreignFormat, howToSendJpeg } from './foreign-format';
 export { greyOf, invert, pixelsOf } from './grey';
-export { differenceHash, hashDistance } from './hash';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';
+export type { Observation, Where } from './observation-types';
+export { observe, observersOfPrint } from './observe';
+export { observationId } from './observe/observer';
 export { type DecodePhoto, leastSide, type OpenedPhoto, openPhoto, shareWithin, tooSmall } from './open';
+export { type PhotoReader, type PhotoToRead, readPhoto } from './read-photo';
+export { type Came, isTooWeakRead, type PhotoRead, printedIn, seenIn, valueIn } from './read-types';
+export { type ReadingCopy, readingCopy } from './reading-copy';
 export { release } from './release';
 export { resizeGrey, resizePixels, sizeWithin } from './resize';
-export { isTooWeak, sharpness } from './sharpness';
 export type { GreyImage, PixelImage, Point, Quad } from './types';
 export type { Projection } from './warp';
 export {

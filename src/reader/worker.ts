@@ -1,9 +1,9 @@
 import './page/plain-validation';
 import { fromBase64 } from '../message/bytes';
 import type { Adjustment, PhotoView } from '../message/protocol';
-import { openPhoto, release } from '../photo';
+import { openPhoto, readPhoto, release } from '../photo';
 import { fail, type Problem, type Result, succeed } from '../problem';
-import { glanceAt, glanceSide, readStamp, type StampEngines } from '../stamp';
+import { glanceAt, glanceSide, type StampEngines, stampLinesOf, stampReader } from '../stamp';
 import { adjustImage } from './adjust';
 import { decodePhoto } from './decode-photo';
 import { openEngines } from './engines';
@@ -31,7 +31,7 @@ self.addEventListener('message', async ({ data }: MessageEvent<ReaderRequest>) =
     self.postMessage(answer);
     return;
   }
-  const view = await readPhoto(data).catch((error: unknown) => fail(unreadable(data.photoId, error)));
+  const view = await readBytes(data).catch((error: unknown) => fail(unreadable(data.photoId, error)));
   const answer: ReaderAnswer = view.ok
     ? { id: data.id, view: view.value, runtime: (await engines)?.runtime() ?? null }
     : { id: data.id, view: null, problem: view.problem };
@@ -58,7 +58,7 @@ async function glancePhoto({ photoId, base64 }: GlanceRequest): Promise<Result<n
   }
 }
 
-async function readPhoto({ photoId, base64, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
+async function readBytes({ photoId, base64, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
   const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto);
   if (!opened.ok) return opened;
   if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
@@ -76,21 +76,19 @@ async function readDecoded(
   recognisers: StampEngines,
 ): Promise<PhotoView> {
   const isWhole = adjustment.turn === 0 && !adjustment.invert && adjustment.crop === null;
-  const { image, toWhole } = isWhole ? { image: whole, toWhole: null } : adjustImage(whole, adjustment);
-  const read = await readStamp(image, photoId, recognisers);
-  if (!isWhole) release(image.data);
+  const part = isWhole ? undefined : adjustImage(whole, adjustment);
+  const read = await readPhoto(whole, photoId, [stampReader(recognisers, part)]);
+  if (part) release(part.image.data);
   // Only now: a canvas beside the pixels and what the nets make of them would be the most that reading needs.
   const canvas = toCanvas(whole);
   const thumbnail = await drawThumbnail(canvas);
-  const seen = read.state === 'unread' ? [] : read.lines;
-  const lines = toWhole ? seen.map((line) => ({ ...line, quad: line.quad.map(toWhole) as typeof line.quad })) : seen;
   const crops = await Promise.all(
-    lines.slice(0, mostCrops).map(async ({ id, quad }) => ({ lineId: id, picture: await drawLine(canvas, quad) })),
+    stampLinesOf(read)
+      .slice(0, mostCrops)
+      .map(async ({ id, quad }) => ({ lineId: id, picture: await drawLine(canvas, quad) })),
   );
   releaseCanvas(canvas);
-  if (read.state === 'unread') return { read, thumbnail, crops };
-  const { width, height } = whole;
-  return { read: { ...read, width, height, lines }, thumbnail, crops };
+  return { read, thumbnail, crops };
 }
 
 function unreadable(photoId: string, error: unknown): Problem {

@@ -1,34 +1,41 @@
 import {
-  backgroundOf,
-  differenceHash,
   type GreyImage,
-  greyOf,
-  isTooWeak,
   leastSide,
+  type Observation,
+  observationId,
+  type PhotoReader,
   type PixelImage,
+  type Point,
   type Quad,
-  release,
-  resizePixels,
-  sizeWithin,
+  type ReadingCopy,
+  readingCopy,
   tooSmall,
 } from '../photo';
+import { fail, type Problem, succeed } from '../problem';
 import type { PrintReader, StampEngines } from './engines';
 import { startedPrint } from './print/when-needed';
 import { readPage, withoutRepeats } from './read-printed';
 import { readWithNets } from './read-with-nets';
 import { readWithPrint } from './read-with-print';
-import type { PhotoRead, StampLine } from './types';
+import { observedLine, type StampLine } from './types';
 
-/** Longest side that is read; a stamp that fills a twentieth of it is still 150 px wide. */
-const readSide = 3000;
+/** The text in one photo: stamped lines, the best first, and ordinary print (labels, tags) line by line. */
+export type StampReading =
+  | { state: 'read'; photoId: string; lines: StampLine[]; printed: string[] }
+  | { state: 'unread'; photoId: string; problem: Problem };
 
 /**
  * Reads one photo: stamped lines with their lattices, best first, and ordinary print. Quads are in pixels of the
  * photo given. Without any engine, or with one that fails, the photo is unread, never empty.
  */
-export async function readStamp(photo: PixelImage, photoId: string, engines: StampEngines): Promise<PhotoRead> {
+export async function readStamp(
+  photo: PixelImage,
+  photoId: string,
+  engines: StampEngines,
+  given?: ReadingCopy,
+): Promise<StampReading> {
   const { width, height } = photo;
-  const unread = (code: string, what: string, remedy: string): PhotoRead => ({
+  const unread = (code: string, what: string, remedy: string): StampReading => ({
     state: 'unread',
     photoId,
     problem: { code, where: `photo ${photoId}`, what, remedy },
@@ -45,21 +52,14 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
       'Type the code by hand.',
     );
   }
-  const { width: readWidth, height: readHeight } = sizeWithin(width, height, readSide);
-  const small = readWidth === width ? photo : resizePixels(photo, readWidth, readHeight);
-  const grey = greyOf(small);
+  const copy = given ?? readingCopy(photo);
   try {
-    const { lines, printed } = await readLines(small, grey, photoId, { ...engines, print });
+    const { lines, printed } = await readLines(copy.small, copy.grey, photoId, { ...engines, print });
     return {
       state: 'read',
       photoId,
-      width,
-      height,
-      lines: lines.map((line) => ({ ...line, quad: scaleQuad(line.quad, width / readWidth, height / readHeight) })),
+      lines: lines.map((line) => ({ ...line, quad: scaleQuad(line.quad, copy.across, copy.down) })),
       printed: withoutRepeats(printed),
-      hash: differenceHash(grey),
-      tooWeak: isTooWeak(grey),
-      background: backgroundOf(photo),
     };
   } catch (error) {
     return unread(
@@ -68,10 +68,37 @@ export async function readStamp(photo: PixelImage, photoId: string, engines: Sta
       'Read the photo again, or type the code.',
     );
   } finally {
-    release(grey.data);
-    if (small !== photo) release(small.data);
+    if (copy !== given) copy.letGo();
   }
 }
+
+/** A picture to be read in place of the photo, and how its points lie in the photo: a part of it, turned or inverted. */
+export interface PartToRead {
+  image: PixelImage;
+  toWhole: (point: Point) => Point;
+}
+
+/** The stamp's reader among those of a photo. */
+export const stampReader =
+  (engines: StampEngines, part?: PartToRead): PhotoReader =>
+  async ({ photoId, pixels, copy }) => {
+    const read = part ? await readStamp(part.image, photoId, engines) : await readStamp(pixels, photoId, engines, copy);
+    if (read.state === 'unread') return fail(read.problem);
+    const lines = part
+      ? read.lines.map((line) => ({ ...line, quad: line.quad.map(part.toWhole) as Quad }))
+      : read.lines;
+    return succeed([...lines.map(observedLine), ...read.printed.map((line, at) => observedPrint(photoId, line, at))]);
+  };
+
+const observedPrint = (photoId: string, line: string, at: number): Observation => ({
+  id: observationId(photoId, 'print', at + 1),
+  what: 'print',
+  value: line,
+  uncertainty: null,
+  unit: null,
+  where: null,
+  by: 'machine',
+});
 
 /** Two lines of trusted words are a label, and a label has more lines than were found one by one. */
 const linesOfLabel = 2;

@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { problemSchema } from '../problem';
+import type { Observation } from '../photo/observation-types';
+import { type PhotoRead, photoReadWith, seenIn } from '../photo/read-types';
 
 const point = z.strictObject({ x: z.number(), y: z.number() });
 /** Corners in pixels of the whole photo, in reading order: top left, top right, bottom right, bottom left. */
@@ -51,51 +52,36 @@ export const stampLineSchema = z.strictObject({
 });
 export type StampLine = z.infer<typeof stampLineSchema>;
 
-export const sizePxSchema = z.strictObject({ width: z.number().int().positive(), height: z.number().int().positive() });
+/** A stamped line among a photo's observations: its text is the value, its corners are where it lies. */
+export const stampLineKind = 'stamp-line';
+/** What such an observation keeps beside its value and place. */
+const stampLineDetailSchema = stampLineSchema
+  .omit({ id: true, photoId: true, quad: true, free: true })
+  .extend({ probability: z.number().min(0).max(1) });
 
-/**
- * How a photo's pixels came: its file, fetched by the page or by the background, or a `capture`, a picture of the page
- * as it shows the photo. `fullSize`: nothing larger of this photo is known. `part`: the page showed only a part of it.
- * `largest`: pixels of the version on the page, where they are known. `ledOn`: its address leads on to another, which is
- * not followed, so that the right to its host would bring nothing.
- */
-export const cameSchema = z.discriminatedUnion('way', [
-  z.strictObject({ way: z.literal('page'), fullSize: z.boolean() }),
-  z.strictObject({ way: z.literal('background'), fullSize: z.boolean() }),
-  z.strictObject({
-    way: z.literal('capture'),
-    fullSize: z.boolean(),
-    part: z.boolean(),
-    largest: sizePxSchema.nullable(),
-    ledOn: z.literal(true).optional(),
-  }),
-]);
-export type Came = z.infer<typeof cameSchema>;
+/** A photo's reading, the details of its stamped lines held against their form. */
+export const photoReadSchema = photoReadWith({ [stampLineKind]: stampLineDetailSchema });
 
-/** What was read from one photo. `printed` is ordinary print (labels, tags), line by line. */
-export const photoReadSchema = z.discriminatedUnion('state', [
-  z.strictObject({
-    state: z.literal('read'),
-    photoId: z.string(),
-    width: z.number().int().positive(),
-    height: z.number().int().positive(),
-    lines: z.array(stampLineSchema),
-    printed: z.array(z.string()),
-    /** 64-bit difference hash, 16 hex digits: the same photo seen again. */
-    hash: z.string(),
-    /** Sharpness and size are too low to say that no stamp is shown. */
-    tooWeak: z.boolean(),
-    /** The strip along the edges, steps of 255 (`Background` in src/photo); absent in cases kept before it was measured. */
-    background: z
-      .strictObject({
-        lightness: z.number().min(0).max(255),
-        spread: z.number().min(0).max(255),
-        noise: z.number().min(0).max(255),
-      })
-      .optional(),
-    /** Absent for a file that was at hand, and in cases kept before it was told. */
-    came: cameSchema.optional(),
-  }),
-  z.strictObject({ state: z.literal('unread'), photoId: z.string(), problem: problemSchema }),
-]);
-export type PhotoRead = z.infer<typeof photoReadSchema>;
+export function observedLine({ id, quad, free, photoId: _, ...rest }: StampLine): Observation {
+  const detail: z.infer<typeof stampLineDetailSchema> = { ...rest, probability: free.probability };
+  return {
+    id,
+    what: stampLineKind,
+    value: free.text,
+    uncertainty: null,
+    unit: null,
+    where: { form: 'quad', points: quad },
+    by: 'machine',
+    detail,
+  };
+}
+
+/** The stamped lines of a photo, the best first. */
+export const stampLinesOf = (read: PhotoRead): StampLine[] =>
+  seenIn(read, stampLineKind).flatMap(({ id, value, where, detail }) => {
+    if (where?.form !== 'quad') return [];
+    // Whoever opens a kept case has held its details against their schema.
+    const { probability, ...rest } = detail as unknown as z.infer<typeof stampLineDetailSchema>;
+    const free = { text: String(value ?? ''), probability };
+    return [{ ...rest, id, photoId: read.photoId, quad: where.points, free }];
+  });

@@ -1,5 +1,5 @@
 import { isCopy } from '../check';
-import type { PhotoRead } from '../stamp/types';
+import type { PhotoRead } from '../photo/read-types';
 import type { Copies } from '../words';
 import { strings } from '../words';
 

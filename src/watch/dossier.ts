@@ -1,6 +1,7 @@
 import { type Case, type WeighedFinding, weighedFindings } from '../case';
 import { isCopy, type Reason } from '../check';
 import type { Decoding } from '../code/types';
+import { isTooWeakRead } from '../photo/read-types';
 import type { Problem } from '../problem';
 import type { Question } from '../question';
 import type { OtherNote, WatchRecord, WatchStatus } from './types';
@@ -143,7 +144,7 @@ function notLookedAt(kase: Case): NotLookedAt {
     unread: [...unread.values()],
     neverOpened: kase.listing.photos.flatMap(({ id }, index) => (opened.has(id) ? [] : [index + 1])),
     tooWeak: kase.photos.flatMap((photo) =>
-      photo.state === 'read' && photo.tooWeak && !isCopy(photo) ? [photoNumber(kase, photo.photoId)] : [],
+      isTooWeakRead(photo) && !isCopy(photo) ? [photoNumber(kase, photo.photoId)] : [],
     ),
     copied: kase.photos.filter(isCopy).map(({ photoId }) => photoNumber(kase, photoId)),
     // The case sums up its unread photos in one line; here they stand with their numbers instead.

@@ -1,6 +1,7 @@
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { ReaderAnswer } from '../../src/reader/worker-messages';
+import { stampLinesOf } from '../../src/stamp';
 import { type Browser, launch } from './launch';
 import { WorkerPage } from './worker-page';
 
@@ -11,7 +12,7 @@ const stamp = new URL('../market/site/photos/l2-stamp.jpg', import.meta.url).pat
 /** Texts and decisions of an answer, and its probabilities to two digits. */
 const toldBy = ({ view }: ReaderAnswer) =>
   view?.read.state === 'read'
-    ? view.read.lines.map(({ free, stampScore, engine }) => ({
+    ? stampLinesOf(view.read).map(({ free, stampScore, engine }) => ({
         engine,
         text: free.text,
         probability: free.probability.toFixed(2),

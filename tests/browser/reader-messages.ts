@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import type { PhotoRead } from '../../src/stamp';
+import type { PhotoRead } from '../../src/photo';
 import { photoReadSchema } from '../../src/stamp';
 import type { Browser } from './launch';
 

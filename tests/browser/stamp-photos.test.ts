@@ -3,7 +3,8 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type OpenEngines, openEngines } from '../../src/cli/engines';
 import { openPhotoFile } from '../../src/cli/photo-file';
-import { modelCardSchema, readStamp } from '../../src/stamp';
+import { printedIn } from '../../src/photo';
+import { modelCardSchema, readStamp, stampLinesOf } from '../../src/stamp';
 import { keptReadings, shownInPhotos, stampPhotos, type Told, toldOf } from '../photos/stamp-readings';
 import { type Browser, launch } from './launch';
 import { openAsking, readInExtension } from './reader-messages';
@@ -22,8 +23,11 @@ afterAll(() => browser?.close());
 
 const toldInExtension = async (folder: URL, files: readonly string[]): Promise<Record<string, Told>> => {
   const told: Record<string, Told> = {};
-  for (const file of files)
-    told[file] = toldOf(await readInExtension(page, file, readFileSync(new URL(file, folder))), acceptance);
+  for (const file of files) {
+    const read = await readInExtension(page, file, readFileSync(new URL(file, folder)));
+    const text = read.state === 'unread' ? read : { ...read, lines: stampLinesOf(read), printed: printedIn(read) };
+    told[file] = toldOf(text, acceptance);
+  }
   return told;
 };
 

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { stampLinesOf } from '../../src/stamp';
 import { type Browser, launch } from './launch';
 import { WorkerPage } from './worker-page';
 
@@ -19,7 +20,7 @@ describe.skipIf(process.arch !== 'x64')('a browser whose WASM has no SIMD', () =
   it('reads stamps by the print engine, in its build without SIMD, and says that the nets did not start', async () => {
     const reader = await WorkerPage.open(browser, {});
     const answer = await reader.read(photo('l3-stamp.jpg'));
-    const lines = answer.view?.read.state === 'read' ? answer.view.read.lines : [];
+    const lines = answer.view ? stampLinesOf(answer.view.read) : [];
     expect(lines.map(({ engine, free }) => `${engine}: ${free.text}`)).toContain('tesseract: B1382640');
     expect(answer).toMatchObject({ runtime: null });
     expect(reader.words.join('\n')).toMatch(/the stamp nets did not start/);

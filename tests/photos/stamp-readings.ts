@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import * as z from 'zod';
 import { openPhotoFile } from '../../src/cli/photo-file';
 import { acceptanceLevel } from '../../src/code';
-import { looksLikeCode, type PhotoRead, readStamp, type StampEngines, type StampNets } from '../../src/stamp';
+import { looksLikeCode, readStamp, type StampEngines, type StampNets, type StampReading } from '../../src/stamp';
 
 /** Folder of the committed photographs; `expected.json` says what each shows, `readings.json` what the product reads. */
 export const stampPhotos = new URL('./stamps/', import.meta.url);
@@ -40,7 +40,7 @@ const readingsFile = new URL('readings.json', stampPhotos);
 export const keptReadings = (): Record<string, Told> =>
   readingsSchema.parse(JSON.parse(readFileSync(readingsFile, 'utf8')));
 
-export function toldOf(read: PhotoRead, { stampScore }: StampNets['acceptance']): Told {
+export function toldOf(read: StampReading, { stampScore }: StampNets['acceptance']): Told {
   if (read.state === 'unread') return { problem: read.problem.code };
   return {
     lines: read.lines.map((line) => ({
@@ -52,7 +52,7 @@ export function toldOf(read: PhotoRead, { stampScore }: StampNets['acceptance'])
   };
 }
 
-export async function readPhotoFile(file: string, engines: StampEngines): Promise<PhotoRead> {
+export async function readPhotoFile(file: string, engines: StampEngines): Promise<StampReading> {
   const photo = await openPhotoFile(new URL(file, stampPhotos).pathname);
   if (!photo.ok) return { state: 'unread', photoId: file, problem: photo.problem };
   return readStamp(photo.value.image, file, engines);

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { hostPatterns, notGranted, requestHosts } from '../../browser/permissions';
 import type { PhotoLink } from '../../listing/types';
+import type { PhotoRead } from '../../photo/read-types';
 import { addressToAsk } from '../../reader/photo/address';
-import type { PhotoRead } from '../../stamp/types';
 import { strings } from '../../words';
 import { isFullSize } from '../copies';
 import type { PanelState } from './state';

@@ -1,6 +1,6 @@
 import type { PhotoLink } from '../../listing/types';
 import type { Adjustment, PhotoBytes, PhotoView } from '../../message/protocol';
-import type { Came } from '../../stamp/types';
+import type { Came } from '../../photo/read-types';
 
 /** A photo that was fetched: its bytes, and their address inside this document. */
 export interface HeldPhoto {
@@ -64,15 +64,18 @@ export function sameBytes(before: Photos, id: string, bytes: PhotoBytes): Photos
   return null;
 }
 
-/** A reading under the photo's present id, which its lines carry in theirs. */
+/** A reading under the photo's present id, which its observations carry in theirs. */
 function underName(view: PhotoView, id: string): PhotoView {
   const { read } = view;
   if (read.photoId === id || read.state === 'unread') return view;
-  const renamed = (lineId: string) =>
-    lineId.startsWith(read.photoId) ? id + lineId.slice(read.photoId.length) : lineId;
+  const renamed = (name: string) => (name.startsWith(read.photoId) ? id + name.slice(read.photoId.length) : name);
   return {
     ...view,
-    read: { ...read, photoId: id, lines: read.lines.map((line) => ({ ...line, photoId: id, id: renamed(line.id) })) },
+    read: {
+      ...read,
+      photoId: id,
+      observations: read.observations.map((seen) => ({ ...seen, id: renamed(seen.id) })),
+    },
     crops: view.crops.map((crop) => ({ ...crop, lineId: renamed(crop.lineId) })),
   };
 }

@@ -2,9 +2,9 @@ import type { Case } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { MakerFile } from '../../maker/types';
 import type { OutputOf, PhotoBytes } from '../../message/protocol';
+import type { PhotoRead } from '../../photo/read-types';
 import type { Result } from '../../problem';
 import type { Reader } from '../../reader';
-import type { PhotoRead } from '../../stamp/types';
 import type { Clock } from './read-photos';
 import type { PanelState, TypedCode } from './state';
 

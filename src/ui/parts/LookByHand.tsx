@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Adjustment, PhotoView } from '../../message/protocol';
 import { noAdjustment } from '../../message/protocol';
+import { seenIn } from '../../photo';
 import type { Result } from '../../problem';
 import { strings } from '../../words';
 import { drawAdjusted } from './draw-adjusted';
@@ -131,5 +132,5 @@ function Outcome({ result }: { result: Result<PhotoView> }) {
   if (!result.ok) return <ProblemNote problem={result.problem} />;
   const { read } = result.value;
   if (read.state === 'unread') return <ProblemNote problem={read.problem} />;
-  return <p>{strings.photos.found(read.lines.length)}</p>;
+  return <p>{strings.photos.found(seenIn(read, 'stamp-line').length)}</p>;
 }

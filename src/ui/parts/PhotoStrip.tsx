@@ -1,6 +1,7 @@
 import { isCopy } from '../../check';
 import type { PhotoLink } from '../../listing/types';
 import type { PhotoView } from '../../message/protocol';
+import { isTooWeakRead } from '../../photo';
 import { strings } from '../../words';
 import { copyWords } from '../copies';
 
@@ -48,5 +49,5 @@ function photoSays(view: PhotoView | undefined, stamped: boolean): string {
   if (view.read.state === 'unread') return strings.photos.unread;
   if (stamped) return strings.photos.shows;
   if (isCopy(view.read)) return strings.photos.seesNone;
-  return view.read.tooWeak ? strings.photos.tooWeak : strings.photos.showsNone;
+  return isTooWeakRead(view.read) ? strings.photos.tooWeak : strings.photos.showsNone;
 }

@@ -1,6 +1,6 @@
 import { acceptanceLevel, decodeLine, freeDecode } from '../../../src/code';
 import type { MakerFile } from '../../../src/maker';
-import { freeTexts, looksLikeCode, type PhotoRead, type StampLine, weighRuns } from '../../../src/stamp';
+import { freeTexts, looksLikeCode, type StampLine, type StampReading, weighRuns } from '../../../src/stamp';
 
 /** What one photo gave: the best text with code systems and without, how likely, and whether it counts as read. */
 export interface Judged {
@@ -26,7 +26,7 @@ export interface Book {
 }
 
 /** Judges a photo as the tool does: lines that are likelier no stamp count for nothing, the likeliest reading wins. */
-export function judge(read: PhotoRead, code: string | null, leastStampScore: number, book: Book): Judged {
+export function judge(read: StampReading, code: string | null, leastStampScore: number, book: Book): Judged {
   const lines = read.state === 'read' ? read.lines.filter(({ stampScore }) => stampScore >= leastStampScore) : [];
   const bestUnder = (maker: string | null) =>
     lines.map((line) => bestReading(line, { ...book, maker })).sort((a, b) => b.probability - a.probability)[0] ??

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
+import { printedIn } from '../../../src/photo';
 import type { ReaderAnswer, ReaderRequest } from '../../../src/reader/worker-messages';
 import { type Browser, built, launch } from '../../browser/launch';
 
@@ -46,7 +47,7 @@ export async function speedInBrowser(files: readonly string[]): Promise<Record<s
         [at + 1, picture.toString('base64')] as const,
       );
       if (answer.view?.read.state !== 'read') throw new Error(`photo ${at} was not read`);
-      words += answer.view.read.printed.length;
+      words += printedIn(answer.view.read).length;
       took.push(answer.ms);
     }
     const [start = 0, first = 0, ...later] = took;

@@ -5,8 +5,9 @@ import { buildCase, type Case, type CaseInput, findingsOf, lookAt } from '../../
 import type { FindingKind } from '../../../src/check';
 import type { Listing } from '../../../src/listing/types';
 import { builtInMakers } from '../../../src/maker';
+import type { PhotoRead } from '../../../src/photo/read-types';
 import { monthSpan } from '../../../src/span';
-import type { PhotoRead, StampLine } from '../../../src/stamp/types';
+import type { StampLine } from '../../../src/stamp/types';
 import { emptyListing, readPhoto, stampLine, stated, unreadPhoto, withPhotos } from '../../unit/check/sample';
 
 const checkIds = z.array(z.string()).default([]);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildCase, type Case, type CaseInput, caseSchema, findingsOf, lookAt } from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
-import type { PhotoRead } from '../../../src/stamp/types';
+import type { PhotoRead } from '../../../src/photo/read-types';
 import { inEnglish } from '../../said';
 import { readPhoto, stampLine, unreadPhoto } from '../check/sample';
 import { listingOf } from './sample-listing';

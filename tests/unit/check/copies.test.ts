@@ -9,7 +9,7 @@ import { photoWatermark } from '../../../src/check/photo-watermark';
 import { stampCloseUp } from '../../../src/check/stamp-close-up';
 import { stampEvenness } from '../../../src/check/stamp-evenness';
 import { stampLegible } from '../../../src/check/stamp-legible';
-import type { Came } from '../../../src/stamp/types';
+import type { Came } from '../../../src/photo/read-types';
 import { decoded, facts, kv0915, madeIn, readPhoto, said, stampLine, withPhotos } from './sample';
 
 const capture: Came = { way: 'capture', fullSize: false, part: false, largest: { width: 1200, height: 900 } };

@@ -5,9 +5,11 @@ import type { Decoding, Misfit, Nearest, Reading } from '../../../src/code/types
 import { gatherEvidence, reason } from '../../../src/evidence';
 import type { Field, Listing } from '../../../src/listing/types';
 import type { MakerFile } from '../../../src/maker/types';
+import type { PhotoRead } from '../../../src/photo';
 import { monthSpan, partialDateSpan, periodSpan, type Span, yearSpan } from '../../../src/span';
-import type { PhotoRead, StampLine } from '../../../src/stamp/types';
+import type { StampLine } from '../../../src/stamp/types';
 import { sayReason } from '../../../src/words';
+import { photoRead } from '../../photo-read';
 import { inEnglish } from '../../said';
 import { blankListing } from '../blank-listing';
 
@@ -80,17 +82,7 @@ export const withPhotos = (count: number, rest: Partial<Listing> = {}): Listing 
   })),
 });
 
-export const readPhoto = (photoId: string, rest: Partial<Extract<PhotoRead, { state: 'read' }>> = {}): PhotoRead => ({
-  state: 'read',
-  photoId,
-  width: 1200,
-  height: 900,
-  lines: [],
-  printed: [],
-  hash: photoId.padStart(16, '0').replace(/[^0-9a-f]/g, '0'),
-  tooWeak: false,
-  ...rest,
-});
+export const readPhoto = photoRead;
 
 export const unreadPhoto = (photoId: string): PhotoRead => ({
   state: 'unread',

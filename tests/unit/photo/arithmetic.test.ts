@@ -4,22 +4,20 @@ import type { GreyImage, PixelImage, Quad } from '../../../src/photo';
 import {
   boxDeviation,
   boxMean,
-  differenceHash,
   flatten,
   greyOf,
-  hashDistance,
-  isTooWeak,
   pixelsOf,
   project,
   projectionOnto,
   resizeGrey,
   resizePixels,
-  sharpness,
   sizeWithin,
   stretch,
   turnedQuad,
   warpQuad,
 } from '../../../src/photo';
+import { differenceHash, hashDistance } from '../../../src/photo/hash';
+import { isTooWeak, sharpness } from '../../../src/photo/sharpness';
 
 const drawn = (width: number, height: number, value: (x: number, y: number) => number): GreyImage => ({
   width,

@@ -4,7 +4,8 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { photoStockLike } from '../../../src/check/photo-stock-like';
 import { decodePhoto } from '../../../src/cli/photo-file';
-import { backgroundOf, openPhoto, type PixelImage } from '../../../src/photo';
+import { openPhoto, type PixelImage } from '../../../src/photo';
+import { backgroundOf } from '../../../src/photo/background';
 import { facts, readPhoto, said, withPhotos } from '../check/sample';
 
 const side = { width: 480, height: 360 };

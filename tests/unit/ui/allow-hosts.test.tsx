@@ -2,9 +2,10 @@
 import { render } from 'preact';
 import { expect, test } from 'vitest';
 import type { Listing } from '../../../src/listing/types';
-import type { Came } from '../../../src/stamp/types';
+import type { Came } from '../../../src/photo/read-types';
 import { AllowHosts } from '../../../src/ui/panel/AllowHosts';
 import { blankState, type PanelState } from '../../../src/ui/panel/state';
+import { photoRead } from '../../photo-read';
 import { blankListing } from '../blank-listing';
 
 function offered(listing: Listing | null, views: PanelState['views'] = {}): string {
@@ -26,17 +27,7 @@ test('nothing is offered where nothing is left to allow', () => {
 });
 
 const viewOf = (came: Came, width: number): PanelState['views'][string] => ({
-  read: {
-    state: 'read',
-    photoId: 'p1',
-    width,
-    height: width,
-    lines: [],
-    printed: [],
-    hash: '0'.repeat(16),
-    tooWeak: false,
-    came,
-  },
+  read: photoRead('p1', { width, height: width, came }),
   thumbnail: null,
   crops: [],
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Came, PhotoRead } from '../../../src/stamp/types';
+import type { Came, PhotoRead } from '../../../src/photo/read-types';
 import { copyWords, countCopies } from '../../../src/ui/copies';
 import { strings } from '../../../src/words';
 import { readPhoto } from '../check/sample';

@@ -1,5 +1,6 @@
 import type { PhotoLink } from '../../../src/listing/types';
 import type { PhotoView } from '../../../src/message/protocol';
+import { photoRead } from '../../photo-read';
 
 export const photoLink = (id: string, file: string): PhotoLink => ({
   id,
@@ -15,11 +16,10 @@ const corner = { x: 0, y: 0 };
 
 /** A photo as the reader tells of it, with a line for each text. */
 export const viewOf = (photoId: string, texts: readonly string[] = []): PhotoView => ({
-  read: {
-    state: 'read',
-    photoId,
+  read: photoRead(photoId, {
     width: 9,
     height: 9,
+    hash: '0'.repeat(16),
     lines: texts.map((text, index) => ({
       id: `${photoId}-line-${index + 1}`,
       photoId,
@@ -30,10 +30,7 @@ export const viewOf = (photoId: string, texts: readonly string[] = []): PhotoVie
       free: { text, probability: 1 },
       measurements: [],
     })),
-    printed: [],
-    hash: '0'.repeat(16),
-    tooWeak: false,
-  },
+  }),
   thumbnail: null,
   crops: texts.map((_, index) => ({ lineId: `${photoId}-line-${index + 1}`, picture: 'data:image/jpeg;base64,AA==' })),
 });

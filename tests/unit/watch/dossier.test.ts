@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Case } from '../../../src/case';
 import type { Finding } from '../../../src/check/types';
 import { dossierOf, type WatchRecord } from '../../../src/watch';
+import { photoRead } from '../../photo-read';
 import { withPhotos } from '../check/sample';
 import { decoding, reading } from '../evidence/samples';
 import { caseAt, sampleCase } from './sample-case';
@@ -150,7 +151,7 @@ describe('what was not looked at', () => {
     const listing = { ...sampleCase().listing, photos: withPhotos(6).photos };
     const ids = listing.photos.map(({ id }) => id) as [string, string, string, string, string, string];
     const problem = { code: 'photo-lost', where: 'photo', what: 'the photo did not arrive', remedy: 'Try again.' };
-    const weak = { state: 'read' as const, width: 90, height: 60, lines: [], printed: [], hash: '0', tooWeak: true };
+    const weak = { width: 90, height: 60, tooWeak: true };
     const other = { code: 'list-cut', where: 'page', what: 'the description was cut', remedy: '' };
     const { notLookedAt } = dossierOf(
       recordOf({
@@ -158,9 +159,9 @@ describe('what was not looked at', () => {
         listing,
         photos: [
           { state: 'unread', photoId: ids[0], problem },
-          { ...weak, photoId: ids[1] },
+          photoRead(ids[1], weak),
           { state: 'unread', photoId: ids[3], problem },
-          { ...weak, photoId: ids[5], came: { way: 'capture', fullSize: false, part: false, largest: null } },
+          photoRead(ids[5], { ...weak, came: { way: 'capture', fullSize: false, part: false, largest: null } }),
         ],
         outcomes: [
           {

@@ -1,0 +1,41 @@
+import type { Observation } from '../observation-types';
+import type { PixelImage } from '../types';
+import { ground } from './ground';
+import { hash } from './hash';
+import { type ObserveContext, type Observer, observationId } from './observer';
+import { screenBars } from './screen-bars';
+import { sharpness } from './sharpness';
+import { size } from './size';
+import { watermark } from './watermark';
+
+/** Every observer, in the order in which a photo’s observations stand. */
+/** @internal */
+export const all = [size, sharpness, ground, hash, screenBars, watermark] as const;
+const observers: readonly Observer[] = all;
+/** Those that look at no pixel: size and print, as a case keeps them, are enough. */
+export const observersOfPrint: readonly Observer[] = [size, screenBars, watermark];
+
+/** Runs every observer on one photo. One that breaks has measured nothing, and says so; the others stand. */
+export function observe(
+  pixels: PixelImage,
+  context: ObserveContext,
+  by: readonly Observer[] = observers,
+): Observation[] {
+  return by.flatMap((observer) => {
+    try {
+      return observer.measure(pixels, context);
+    } catch {
+      return observer.gives.map((what) => notMeasured(context.photoId, what));
+    }
+  });
+}
+
+const notMeasured = (photoId: string, what: string): Observation => ({
+  id: observationId(photoId, what),
+  what,
+  value: null,
+  uncertainty: null,
+  unit: null,
+  where: null,
+  by: 'machine',
+});

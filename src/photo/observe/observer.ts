@@ -1,0 +1,46 @@
+import type { Observation } from '../observation-types';
+import type { GreyImage, PixelImage } from '../types';
+
+/** What an observer is handed beside the photo's own pixels. */
+export interface ObserveContext {
+  photoId: string;
+  /** The photo in grey, at most 3000 pixels a side. */
+  grey: GreyImage;
+  /** Print that was read in the photo, line by line. */
+  printed: readonly string[];
+}
+
+/** Measures one thing in a photo. Pure: the same pixels give the same observations. */
+export interface Observer<What extends string = string> {
+  id: string;
+  /** All that it may see. */
+  gives: readonly What[];
+  measure(pixels: PixelImage, context: ObserveContext): Observation[];
+}
+
+type Measured<What> = Pick<Observation, 'value'> &
+  Partial<Pick<Observation, 'uncertainty' | 'unit' | 'where'>> & { what: What };
+
+/** Makes an observer of what it measures; the observations are named and signed here. */
+export function defineObserver<const What extends string>(definition: {
+  id: string;
+  gives: readonly What[];
+  measure(pixels: PixelImage, context: ObserveContext): Measured<NoInfer<What>>[];
+}): Observer<What> {
+  const { id, gives, measure } = definition;
+  return { id, gives, measure: (pixels, context) => signed(context.photoId, measure(pixels, context)) };
+}
+
+function signed(photoId: string, measured: readonly Measured<string>[]): Observation[] {
+  const counted = new Map<string, number>();
+  return measured.map(({ what, value, uncertainty = null, unit = null, where = null }) => {
+    const number = (counted.get(what) ?? 0) + 1;
+    counted.set(what, number);
+    const id = observationId(photoId, what, number);
+    return { id, what, value, uncertainty, unit, where, by: 'machine' };
+  });
+}
+
+/** The same whenever the photo is read again; the first of a kind carries no number. */
+export const observationId = (photoId: string, what: string, number = 1): string =>
+  number === 1 ? `${photoId}-${what}` : `${photoId}-${what}-${number}`;

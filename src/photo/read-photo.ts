@@ -1,0 +1,45 @@
+import type { Problem, Result } from '../problem';
+import type { Observation } from './observation-types';
+import { observe } from './observe';
+import { leastSide, tooSmall } from './open';
+import { type PhotoRead, printedIn } from './read-types';
+import { type ReadingCopy, readingCopy } from './reading-copy';
+import type { PixelImage } from './types';
+
+/** A photo as a reader is handed it. */
+export interface PhotoToRead {
+  photoId: string;
+  pixels: PixelImage;
+  copy: ReadingCopy;
+}
+
+/**
+ * Reads more in a photo than pixels tell: it has engines of its own and stands in a folder above this one. Without its
+ * answer the photo is unread, for nobody could say what it shows.
+ */
+export type PhotoReader = (photo: PhotoToRead) => Promise<Result<Observation[]>>;
+
+/** One photo: what the readers see in it, then what the observers measure, who are told the print that was read. */
+export async function readPhoto(
+  pixels: PixelImage,
+  photoId: string,
+  readers: readonly PhotoReader[],
+): Promise<PhotoRead> {
+  const { width, height } = pixels;
+  const unread = (problem: Problem): PhotoRead => ({ state: 'unread', photoId, problem });
+  if (Math.min(width, height) < leastSide) return unread(tooSmall(`photo ${photoId}`, width, height));
+  const copy = readingCopy(pixels);
+  try {
+    const observations: Observation[] = [];
+    for (const reader of readers) {
+      const seen = await reader({ photoId, pixels, copy });
+      if (!seen.ok) return unread(seen.problem);
+      observations.push(...seen.value);
+    }
+    const read: PhotoRead = { state: 'read', photoId, width, height, observations };
+    const context = { photoId, grey: copy.grey, printed: printedIn(read) };
+    return { ...read, observations: [...observations, ...observe(pixels, context)] };
+  } finally {
+    copy.letGo();
+  }
+}
