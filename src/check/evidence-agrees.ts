@@ -1,7 +1,7 @@
-import type { Evidence } from '../evidence/types';
-import { practice } from './frame';
-import { commonAsks } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import * as z from 'zod';
+import { type Evidence, statedOf, statedSchema, stretchSchema } from '../evidence';
+import { askFor } from './asks';
+import { defineCheck, practice, type Speech } from './frame';
 
 /** Pairs of facts that a check of their own speaks of; here they would be said twice. */
 const pairChecks: [string, string][] = [
@@ -22,42 +22,55 @@ const mostConflicts = 8;
 const groupOf = ({ from }: Evidence) =>
   from.kind === 'reading' || from.kind === 'system' || from.kind === 'plant' ? 'code' : from.kind;
 
-const innocent = 'One of the facts may be misread, or a part may be a later repair.';
+const dataSchema = z.union([
+  z.strictObject({
+    over: z.enum(['date', 'place']),
+    hard: z.boolean(),
+    facts: z.array(statedSchema),
+    /** A code of them is read by its shape alone, because no maker file is known. */
+    byShape: z.boolean(),
+    /** The fact that, if it is wrong, leaves the rest in agreement on the stretch. */
+    explained: z.strictObject({ fact: statedSchema, rest: z.enum(['all', 'hard']), ...stretchSchema.shape }).nullable(),
+  }),
+  z.strictObject({ agree: z.number(), stretch: stretchSchema }),
+]);
 
-export const evidenceAgrees = defineWritten({
+export const evidenceAgrees = defineCheck({
   id: 'evidence-agrees',
   family: 'time',
-  title: 'All that dates or places the piece can hold together',
-  failureTitle: 'What dates or places the piece cannot all hold together',
   kinds: ['contradiction', 'doubt', 'agreement'],
-  basis: 'A piece was made at one time and in one place, which everything about it allows.',
-  innocent,
-  settles: 'Whichever of the facts named is easiest to show in a sharp photo.',
   source: practice,
+  data: dataSchema,
   needs: { evidence: true, reasoning: true, decodings: true, makerName: true },
   run({ evidence, reasoning, decodings, makerName }) {
     const known = new Map(evidence.map((piece) => [piece.id, piece]));
     const pieces = (ids: string[]) => ids.flatMap((id) => known.get(id) ?? []);
     const quoted = new Set(decodings.filter(({ from }) => from.kind === 'claim').map(({ id }) => id));
     const told = makerName === null ? pairChecks : [...pairChecks, ...makerChecks];
+    const [first] = reasoning.explanations;
+    const fact = known.get(first?.evidence[0] ?? '');
+    const explained =
+      first && fact ? { fact: statedOf(fact), rest: first.rest, spans: first.spans, places: first.places } : null;
     const conflicts = reasoning.conflicts
       .filter((conflict) => !hasOwnCheck(pieces(conflict.evidence), told, quoted))
       .slice(0, mostConflicts);
     if (conflicts.length > 0)
-      return conflicts.map((conflict): WrittenSpeech => {
+      return conflicts.map(({ evidence: ids, over, strength }): Speech<z.infer<typeof dataSchema>> => {
+        const facts = pieces(ids);
+        const byShape = makerName === null && facts.some((piece) => groupOf(piece) === 'code');
         return {
-          kind: isContradiction(conflict.strength, pieces(conflict.evidence)) ? 'contradiction' : 'doubt',
-          key: conflict.evidence.join('+'),
-          statement: `${conflict.statement}.`,
-          innocent: innocentWords(pieces(conflict.evidence), makerName, reasoning.explanations[0]?.statement),
-          evidence: conflict.evidence,
-          asks: [conflict.over === 'date' ? commonAsks.madeDate : commonAsks.origin],
+          kind: isContradiction(strength, facts) ? 'contradiction' : 'doubt',
+          key: ids.join('+'),
+          data: { over, hard: strength === 'hard', facts: facts.map(statedOf), byShape, explained },
+          evidence: ids,
+          asks: [over === 'date' ? askFor('made-date', {}) : askFor('origin', {})],
         };
       });
     const most = reasoning.agreeing[0];
     // What holds together only with the room that loose dates have is no conflict, and nothing to praise.
     if (!reasoning.agrees || !most || most.facts < 2 || !evidence.every(isIn(most.evidence))) return [];
-    return [{ kind: 'agreement', statement: `${most.statement}.`, evidence: most.evidence }];
+    const { spans, places } = most;
+    return [{ kind: 'agreement', data: { agree: most.facts, stretch: { spans, places } }, evidence: most.evidence }];
   },
 });
 
@@ -76,14 +89,4 @@ function hasOwnCheck(pieces: Evidence[], told: [string, string][], quoted: Reado
   // A code that is quoted against one that is shown is a check of its own; two that are shown have none.
   if (a === 'code' && b === 'code') return new Set(pieces.map(({ from }) => quoted.has(from.id))).size > 1;
   return told.some(([first, second]) => first === a && second === b);
-}
-
-/** What would explain it; of a code without its maker's file first that other makers write codes in other ways. */
-function innocentWords(pieces: Evidence[], makerName: string | null, explained: string | undefined): string {
-  const shape =
-    makerName === null && pieces.some((piece) => groupOf(piece) === 'code')
-      ? 'No maker file reads this code: this maker may write its codes in another way.'
-      : '';
-  const words = [shape, explained ? `${explained}.` : ''].filter(Boolean).join(' ');
-  return words || innocent;
 }

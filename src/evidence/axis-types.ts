@@ -1,4 +1,6 @@
-import type { Evidence } from './types';
+import type { Part } from '../claim/types';
+import type { Stretch } from './reasoning-types';
+import type { Evidence, Stated } from './types';
 
 /** A stretch of the axis; 0 is its first day, 1 the day after its last. An open side runs on beyond the axis. */
 export interface AxisBar {
@@ -13,16 +15,13 @@ export interface AxisRow {
   evidence: string[];
   /** 'country': the days in which the country claimed existed; 'quoted': a code that only the listing tells. */
   kind: Evidence['from']['kind'] | 'country' | 'quoted';
-  /** Full sentence. */
-  statement: string;
-  /** Dates in words: "January 1995 or week 2 of 1995". */
-  words: string;
-  /** What a dated construction fact tells of: "lining", "model"; null for all else. */
-  about: string | null;
+  /** What it states, for its sentence. */
+  stated: Stated;
+  /** The part that a dated construction fact tells of, 'model' for the years of a model; null for all else. */
+  about: Part | 'model' | null;
   strength: Evidence['strength'];
   /** Where the statement comes from. */
   source: Evidence['source'];
-  places: string[];
   /** Bars on the axis; empty when all dates lie beyond it. */
   bars: AxisBar[];
   /** Dates that lie wholly beyond an end of the axis. */
@@ -37,8 +36,8 @@ export interface AxisLayout {
   ticks: { year: number; at: number }[];
   rows: AxisRow[];
   /**
-   * Where the largest agreeing sets agree, in words, one entry for each side of a tie, and how many more sides there
+   * Where the largest agreeing sets agree, one entry for each side of a tie, and how many more sides there
    * are than are named; empty when nothing agrees with anything.
    */
-  agreeing: { bars: AxisBar[]; sides: string[]; more: number; facts: number };
+  agreeing: { bars: AxisBar[]; sides: Stretch[]; more: number; facts: number };
 }

@@ -1,10 +1,8 @@
-import { type Span, spanWords, unionOf } from '../span';
+import { type Span, unionOf } from '../span';
 import type { AxisBar, AxisLayout, AxisRow } from './axis-types';
 import { evidenceId } from './ids';
 import type { Reasoning, Stretch } from './reasoning-types';
-import { stretchWords } from './stretch';
-import type { Evidence } from './types';
-import { anyOf } from './wording';
+import { type Evidence, statedOf } from './types';
 
 /** A date this many years away from the core of the evidence does not stretch the axis; its bar runs off the edge. */
 const reachYears = 10;
@@ -33,7 +31,7 @@ export function layOutAxis(evidence: readonly Evidence[], reasoning: Reasoning):
     rows: mergeRepeated(dated).map((pieces) => rowOf(pieces, scale, sides)),
     agreeing: {
       bars: unionOf(named.flatMap(({ spans }) => spans)).flatMap((span) => scale.bar(span) ?? []),
-      sides: named.map(stretchWords),
+      sides: named,
       more: stretches.length - named.length,
       facts: named.length > 0 ? (reasoning.agreeing[0]?.facts ?? 0) : 0,
     },
@@ -140,29 +138,24 @@ function mergeRepeated(dated: readonly Evidence[]): Evidence[][] {
 }
 
 function rowOf(pieces: readonly Evidence[], scale: Scale, sides: readonly Side[]): AxisRow {
-  const { statement, spans, strength, source } = pieces[0]!;
+  const { spans, strength, source } = pieces[0]!;
+  const places = [...new Set(pieces.flatMap((piece) => piece.places))];
   const on = sides.filter((side) => pieces.some(({ id }) => side.evidence.has(id))).length;
   return {
     evidence: pieces.map(({ id }) => id),
     kind: kindOf(pieces[0]!),
-    statement,
-    words: anyOf(spans.map(spanWords)),
+    stated: { ...statedOf(pieces[0]!), places },
     about: aboutOf(pieces[0]!),
     strength,
     source,
-    places: [...new Set(pieces.flatMap(({ places }) => places))],
     bars: spans.flatMap((span) => scale.bar(span) ?? []),
     beyond: [...new Set(spans.flatMap((span) => scale.beyond(span) ?? []))],
     agrees: on === 0 ? 'none' : on === sides.length ? 'all' : 'one-side',
   };
 }
 
-/** The part or model that a dated construction fact tells of, from its basis (`material:lining:…`, `model:…`). */
-function aboutOf({ from, basis }: Evidence): string | null {
-  if (from.kind !== 'construction') return null;
-  const [what = '', part = ''] = basis.split(':');
-  return what === 'material' ? part.replace('-', ' ') : what;
-}
+const aboutOf = ({ says }: Evidence): AxisRow['about'] =>
+  says.kind === 'material' ? says.part : says.kind === 'model' ? 'model' : null;
 
 function kindOf({ id, from, source }: Evidence): AxisRow['kind'] {
   if (from.kind === 'reading' && source.kind === 'listing') return 'quoted';

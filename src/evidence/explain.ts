@@ -1,9 +1,8 @@
 import { type Cells, dateCells, everyCell, placeCells } from './cells';
 import type { Explanation } from './reasoning-types';
 import { canBeHard, onlyHardPlaces, withHardReach, withReach } from './room';
-import { stretchOf, stretchWords } from './stretch';
+import { stretchOf } from './stretch';
 import type { Evidence } from './types';
-import { asClause } from './wording';
 
 /**
  * The single facts that, if wrong, leave everything else in agreement. A fact is a basis with all its evidence: when
@@ -32,12 +31,9 @@ function singleFacts(evidence: readonly Evidence[], roomy: readonly Evidence[], 
     // Where the rest holds only with its room, that is what it allows.
     const stretch = others.length > 0 ? (stretchOf(others) ?? stretchOf(without(roomy))) : null;
     if (!stretch) return [];
-    const said = `${factName(pieces)} is wrong (${asClause(pieces[0]!.statement)})`;
-    const agreed = rest === 'all' ? 'all the rest agrees' : 'all other hard facts agree';
-    const statement = `If ${said}, ${agreed}: ${stretchWords(stretch)}`;
     const order =
       Number(pieces.some(({ strength }) => strength === 'hard')) * 2 + Number(pieces[0]!.from.kind !== 'claim');
-    const explanation: Explanation = { basis, evidence: pieces.map(({ id }) => id), rest, ...stretch, statement };
+    const explanation: Explanation = { basis, evidence: pieces.map(({ id }) => id), rest, ...stretch };
     return [{ order, explanation }];
   });
   return found.sort((a, b) => a.order - b.order).map(({ explanation }) => explanation);
@@ -60,15 +56,4 @@ function factsInTheWay(evidence: readonly Evidence[], { count, allowed }: Cells)
     if (inTheWay.size === 1) alone.add([...inTheWay][0]!);
   }
   return (basis) => alone.has(basis);
-}
-
-/** What the fact is called in "if … is wrong". */
-function factName(pieces: readonly Evidence[]): string {
-  const { from, about, basis, spans } = pieces[0]!;
-  if (from.kind === 'reading' || from.kind === 'system' || from.kind === 'plant') return 'the code as it was read';
-  if (from.kind === 'mark') return 'the mark';
-  if (from.kind === 'construction') return basis.startsWith('model:') ? 'the model claimed' : 'the material claimed';
-  if (about === 'place') return 'the origin claimed';
-  if (basis.startsWith('claimed-purchase:')) return 'the date of purchase claimed';
-  return spans[0]?.precision === 'year' ? 'the year claimed' : 'the date claimed';
 }

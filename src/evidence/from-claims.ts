@@ -1,11 +1,10 @@
 import type { Claim, ClaimOf } from '../claim/types';
-import { countryPeriod, placeName } from '../place';
+import { countryPeriod } from '../place';
 import type { Source } from '../source';
-import { type Span, spanWords } from '../span';
+import type { Span } from '../span';
 import { evidenceId } from './ids';
 import { claimedDates, isSure } from './room';
 import type { Evidence } from './types';
-import { quoted } from './wording';
 
 /**
  * How a seller's statement becomes evidence (own rule, common practice, no source). A statement is taken at its word:
@@ -28,13 +27,11 @@ export function fromClaims(claims: readonly Claim[]): Evidence[] {
 
 const edges = (span: Span) => `${span.from ?? ''}..${span.to ?? ''}${span.about ? '~' : ''}`;
 
-const said = { reply: "The seller's reply says", user: 'The note says' } as const;
-
-/** Who says it, with the words: "The listing says “made in 1994”". */
-export function claimStatement(claim: Claim): string {
-  const { field } = claim.at;
-  return `${field === 'reply' || field === 'user' ? said[field] : 'The listing says'} ${quoted(claim.words)}`;
-}
+/** Whose words they are, and the words. */
+export const claimSaid = ({ at, words }: Claim): { field: Claim['at']['field']; words: string } => ({
+  field: at.field,
+  words,
+});
 
 export const claimSource = (claim: Claim): Source =>
   claim.at.field === 'user'
@@ -42,24 +39,19 @@ export const claimSource = (claim: Claim): Source =>
     : { kind: 'listing', text: claim.at.field === 'reply' ? "the seller's reply" : `the listing's ${claim.at.field}` };
 
 function dated(claim: ClaimOf<'made' | 'bought'>, basis: string): Evidence {
-  const dates = claimedDates(claim);
-  const meaning = dates.spans.map(spanWords).join();
-  const statement = claim.words.includes(meaning) ? claimStatement(claim) : `${claimStatement(claim)} (${meaning})`;
   return {
     id: evidenceId.claim(claim.id),
     about: 'date',
     from: { kind: 'claim', id: claim.id },
     basis,
-    ...dates,
+    ...claimedDates(claim),
     places: [],
-    statement,
+    says: { kind: claim.kind, ...claimSaid(claim) },
     source: claimSource(claim),
   };
 }
 
 function placed(claim: ClaimOf<'origin'>): Evidence {
-  const name = placeName(claim.place);
-  const statement = claim.words.includes(name) ? claimStatement(claim) : `${claimStatement(claim)} (${name})`;
   return {
     id: evidenceId.claim(claim.id),
     about: 'place',
@@ -68,7 +60,7 @@ function placed(claim: ClaimOf<'origin'>): Evidence {
     spans: [],
     places: [claim.place],
     strength: isSure(claim) ? 'hard' : 'soft',
-    statement,
+    says: { kind: 'origin', ...claimSaid(claim) },
     source: claimSource(claim),
   };
 }
@@ -89,7 +81,7 @@ function existed(claim: ClaimOf<'origin'>): Evidence[] {
       spans: [span],
       places: [],
       strength: 'soft',
-      statement: `${claimStatement(claim)}, and ${placeName(claim.place)} existed ${spanWords(span)}`,
+      says: { kind: 'country', ...claimSaid(claim), place: claim.place },
       source: { kind: verified ? 'published' : 'memory', text: source },
     },
   ];

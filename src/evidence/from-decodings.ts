@@ -1,11 +1,10 @@
 import type { Decoding, Reading } from '../code/types';
-import { placeName } from '../place';
 import type { Source } from '../source';
-import { type Span, spanWords, unionOf } from '../span';
+import { type Span, unionOf } from '../span';
 import { evidenceId } from './ids';
 import { makerDates } from './room';
 import type { Evidence } from './types';
-import { anyOf, fileWords, listOf } from './wording';
+import { fileWords, listOf } from './wording';
 
 /**
  * What the accepted codes say. All likely readings of one code are alternatives: the evidence allows any of their dates and
@@ -42,7 +41,6 @@ function weighed(readings: readonly Reading[], maker: string | null): Reading[] 
 }
 
 const codeText = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
-const seen = { photo: 'The stamp reads', typed: 'The typed code is', claim: 'The listing quotes the code' } as const;
 
 const codeSource: Record<Decoding['from']['kind'], Source> = {
   photo: { kind: 'photo', text: 'read from a photo' },
@@ -69,16 +67,13 @@ function alternatives<T>(readings: readonly Reading[], of: (reading: Reading) =>
   return given.some((values) => values.length === 0) ? null : given.flat();
 }
 
-const spansWords = (spans: readonly Span[]) => anyOf(spans.map(spanWords));
-/** By what it is read where that is not the stated maker's own file: the shape of a code alone, or somebody's file. */
-function byWhom({ readings }: Decoding, maker: string | null): string {
+/** By what it is read where that is not the stated maker's own file: the shape of a code alone first, then files. */
+function byWhom({ readings }: Decoding, maker: string | null): { maker: string | null; invented: boolean }[] {
   const others = readings.map(({ system }) => system).filter((system) => system.maker !== maker || maker === null);
-  if (others.length === 0) return '';
-  const named = others.flatMap((system) =>
-    system.maker ? [`by the ${fileWords(system.maker, system.invented)}`] : [],
+  const ways = new Map(
+    others.map((system) => [system.maker, { maker: system.maker, invented: system.invented ?? false }]),
   );
-  const ways = [...new Set([...(others.length > named.length ? ['by its shape alone'] : []), ...named])];
-  return `, ${anyOf(ways)}`;
+  return [...ways.values()].sort((a, b) => Number(a.maker !== null) - Number(b.maker !== null));
 }
 
 /** The maker file, with the source that it gives for what was taken from it. */
@@ -96,7 +91,6 @@ function reading(decoding: Decoding, maker: string | null): Evidence | null {
   const spans = unionOf(alternatives(decoding.readings, (one) => (one.span ? [one.span] : [])) ?? []);
   const places = [...new Set(alternatives(decoding.readings, (one) => one.places) ?? [])];
   if (spans.length === 0 && places.length === 0) return null;
-  const says = [spans.length > 0 ? spansWords(spans) : '', anyOf(places.map(placeName))].filter(Boolean).join(', ');
   return {
     id: evidenceId.reading(decoding.id),
     about: spans.length === 0 ? 'place' : places.length === 0 ? 'date' : 'date-and-place',
@@ -104,7 +98,7 @@ function reading(decoding: Decoding, maker: string | null): Evidence | null {
     ...common(decoding, maker),
     spans,
     places,
-    statement: `${seen[decoding.from.kind]} ${codeText(decoding)}${byWhom(decoding, maker)}: ${says}`,
+    says: { kind: 'code', from: decoding.from.kind, code: codeText(decoding), by: byWhom(decoding, maker) },
     source: codeSource[decoding.from.kind],
   };
 }
@@ -118,7 +112,7 @@ function system(decoding: Decoding, maker: string | null): Evidence | null {
     from: { kind: 'system', id: decoding.id },
     ...dated(decoding, maker, spans),
     places: [],
-    statement: `The way that ${codeText(decoding)} is written was in use ${spansWords(spans)}`,
+    says: { kind: 'system', code: codeText(decoding) },
     source: ruleBook(decoding, (one) => one.system.source),
   };
 }
@@ -128,14 +122,13 @@ function plant(decoding: Decoding, maker: string | null): Evidence | null {
   if (used === null) return null;
   const spans = unionOf(used);
   if (spans.some((span) => span.from === null && span.to === null)) return null;
-  const codes = [...new Set(decoding.readings.map((one) => one.plant?.code ?? ''))];
   return {
     id: evidenceId.plant(decoding.id),
     about: 'date',
     from: { kind: 'plant', id: decoding.id },
     ...dated(decoding, maker, spans),
     places: [],
-    statement: `The plant ${anyOf(codes)} was at work ${spansWords(spans)}`,
+    says: { kind: 'plant', plants: [...new Set(decoding.readings.map((one) => one.plant?.code ?? ''))] },
     source: ruleBook(decoding, (one) => one.plant?.source),
   };
 }

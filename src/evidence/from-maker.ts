@@ -1,12 +1,12 @@
 import type { Claim, ClaimOf } from '../claim/types';
 import { plainName } from '../maker';
 import type { Construction, MakerFile } from '../maker/types';
-import { periodSpan, type Span, spanWords, unionOf } from '../span';
-import { claimStatement } from './from-claims';
+import { periodSpan, type Span, unionOf } from '../span';
+import { claimSaid } from './from-claims';
 import { evidenceId } from './ids';
 import { makerDates } from './room';
 import type { Evidence } from './types';
-import { anyOf, fileWords, listOf } from './wording';
+import { fileWords, listOf } from './wording';
 
 /**
  * Dated facts of the maker file that the listing's words call up: a material that a part was made of in some years
@@ -44,7 +44,6 @@ function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[]
   const facts = maker.construction.filter((fact) => fits(fact, claim, models));
   const spans = unionOf(facts.map((fact) => periodSpan(fact.used)).filter((span) => span !== null));
   if (spans.length === 0 || isAnyDate(spans)) return [];
-  const what = `${claim.part.replace('-', ' ')} of ${anyOf([...new Set(facts.map((fact) => fact.is))])}`;
   return [
     {
       id: evidenceId.construction(claim.id),
@@ -53,7 +52,13 @@ function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[]
       basis: `material:${claim.part}:${fold(facts[0]?.is ?? claim.material).trim()}`,
       ...makerDates(spans, !restored && facts.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft'),
       places: [],
-      statement: `${claimStatement(claim)}, and ${maker.maker} used ${what} ${anyOf(spans.map(spanWords))}`,
+      says: {
+        kind: 'material',
+        ...claimSaid(claim),
+        maker: maker.maker,
+        part: claim.part,
+        is: [...new Set(facts.map((fact) => fact.is))],
+      },
       source: {
         kind: 'maker-file',
         text: `${fileWords(maker.maker, maker.invented)}: ${listOf([...new Set(facts.map((fact) => fact.source))])}`,
@@ -76,7 +81,7 @@ function model(claim: ClaimOf<'model'>, maker: MakerFile): Evidence[] {
       spans: [span],
       places: [],
       strength: 'soft',
-      statement: `${claimStatement(claim)}, and ${maker.maker} made the ${fact.name} ${spanWords(span)}`,
+      says: { kind: 'model', ...claimSaid(claim), maker: maker.maker, model: fact.name },
       source: {
         kind: 'maker-file',
         text: `${fileWords(maker.maker, maker.invented)}: ${fact.source ?? `model ${fact.name}`}`,

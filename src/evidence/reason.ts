@@ -4,9 +4,8 @@ import { minimalConflicts } from './conflicts';
 import { explain } from './explain';
 import type { AgreeingSet, Conflict, Reasoning } from './reasoning-types';
 import { onlyHardPlaces, withHardReach, withReach } from './room';
-import { stretchOf, stretchWords } from './stretch';
+import { stretchOf } from './stretch';
 import type { Evidence } from './types';
-import { asClause } from './wording';
 
 /**
  * What the evidence says together: the largest agreeing sets, the smallest sets that cannot all hold, and which
@@ -43,13 +42,7 @@ const follows = ({ from }: Evidence): boolean => from.kind === 'system' || from.
 function agreeingSet(pieces: readonly Evidence[]): AgreeingSet {
   const facts = new Set(pieces.filter((piece) => !follows(piece)).map((piece) => piece.basis)).size;
   const stretch = stretchOf(pieces) ?? { spans: [], places: [] };
-  const count = facts === 1 ? 'One fact allows' : `${facts} facts agree on`;
-  return {
-    evidence: pieces.map((piece) => piece.id),
-    facts,
-    ...stretch,
-    statement: `${count} ${stretchWords(stretch)}`,
-  };
+  return { evidence: pieces.map((piece) => piece.id), facts, ...stretch };
 }
 
 /** What is said first of a fact that gives several statements: what was read, before what follows from it. */
@@ -102,9 +95,8 @@ function conflictsOver(all: readonly Evidence[], softCells: Cells, hardCells: Ce
   };
 }
 
-function conflict(pieces: readonly Evidence[], over: Conflict['over'], hard: boolean): Conflict {
-  const facts = pieces.map((piece) => asClause(piece.statement)).join('; ');
-  const which = pieces.length === 1 ? 'this' : pieces.length === 2 ? 'both' : 'all of these';
-  const statement = `${hard ? `No one ${over} fits` : `Hardly any ${over} fits`} ${which}: ${facts}`;
-  return { evidence: pieces.map((piece) => piece.id), over, strength: hard ? 'hard' : 'soft', statement };
-}
+const conflict = (pieces: readonly Evidence[], over: Conflict['over'], hard: boolean): Conflict => ({
+  evidence: pieces.map((piece) => piece.id),
+  over,
+  strength: hard ? 'hard' : 'soft',
+});

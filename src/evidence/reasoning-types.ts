@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
+import { withoutStatement } from './older-types';
 
 /**
  * What a set of evidence allows together. `spans` and `places` are alternatives; an empty list means that nothing in
@@ -11,45 +12,44 @@ export const stretchSchema = z.strictObject(stretch);
 export type Stretch = z.infer<typeof stretchSchema>;
 
 /** Evidence ids that hold together, how many different facts they come from, and where they agree. */
-export const agreeingSetSchema = z.strictObject({
+const agreeingSetForm = z.strictObject({
   evidence: z.array(z.string()),
   facts: z.number().int().nonnegative(),
   ...stretch,
-  statement: z.string(),
 });
-export type AgreeingSet = z.infer<typeof agreeingSetSchema>;
+export type AgreeingSet = z.infer<typeof agreeingSetForm>;
 
 /** Evidence ids that cannot all hold although any of them may be left out and the rest holds. */
-export const conflictSchema = z.strictObject({
+const conflictForm = z.strictObject({
   evidence: z.array(z.string()).min(1),
   over: z.enum(['date', 'place']),
   /** Hard when every piece is: only then is it a contradiction; else it is unlikely. */
   strength: strengthSchema,
-  statement: z.string(),
 });
-export type Conflict = z.infer<typeof conflictSchema>;
+export type Conflict = z.infer<typeof conflictForm>;
 
 /** One fact that, if it is wrong, leaves everything else in agreement. */
-export const explanationSchema = z.strictObject({
+const explanationForm = z.strictObject({
   /** Basis of the fact, and all its evidence. */
   basis: z.string(),
   evidence: z.array(z.string()),
   /** 'all': the rest of all evidence agrees; 'hard': the rest of the hard evidence does. */
   rest: z.enum(['all', 'hard']),
   ...stretch,
-  statement: z.string(),
 });
-export type Explanation = z.infer<typeof explanationSchema>;
+export type Explanation = z.infer<typeof explanationForm>;
+
+const older = <F extends z.ZodType>(form: F) => z.array(z.preprocess(withoutStatement, form));
 
 export const reasoningSchema = z.strictObject({
   /** Whether all evidence, soft and hard, can hold together. */
   agrees: z.boolean(),
   /** The largest agreeing sets, several when they are equally large. */
-  agreeing: z.array(agreeingSetSchema),
+  agreeing: older(agreeingSetForm),
   /** Hard ones first, smaller ones first. */
-  conflicts: z.array(conflictSchema),
+  conflicts: older(conflictForm),
   /** False when there were too many conflicts of more than three pieces to list them all. */
   conflictsComplete: z.boolean(),
-  explanations: z.array(explanationSchema),
+  explanations: older(explanationForm),
 });
 export type Reasoning = z.infer<typeof reasoningSchema>;

@@ -1,7 +1,6 @@
 import type { Source } from '../source';
 import { stretchOf } from './stretch';
 import type { Evidence } from './types';
-import { asClause } from './wording';
 
 /** What is weighed: the part of a finding that says what it rests on. */
 export interface Weighable {
@@ -14,7 +13,7 @@ export interface Weighable {
 }
 
 /**
- * How a finding stands. Not a score: `order` only puts findings in a row, by rules that `derivation` says one by one.
+ * How a finding stands. Not a score: `order` only puts findings in a row, by rules that `derivation` gives one by one.
  *
  * - `backed`: hard facts, and a further independent fact takes the same side;
  * - `hard`: hard facts only;
@@ -25,7 +24,19 @@ export interface Weight {
   standing: 'backed' | 'hard' | 'soft' | 'bare';
   /** Compared from the first to the last; more is heavier. */
   order: number[];
-  derivation: string[];
+  /** What the order comes from, for its sentences. */
+  derivation: Derivation;
+}
+
+export interface Derivation {
+  /** Dated or placed statements that it rests on, and the different facts that they come from. */
+  statements: number;
+  facts: number;
+  /** The first of them that is soft. */
+  soft: Evidence | null;
+  /** Other facts that take its side; `against` is the one that they stand against, null where they agree with all. */
+  backing: { facts: number; against: Evidence | null };
+  source: Source['kind'];
 }
 
 const kindOrder = { contradiction: 3, doubt: 2, gap: 1, agreement: 0 } as const;
@@ -38,15 +49,6 @@ const sourceOrder: Record<Source['kind'], number> = {
   practice: 1,
   memory: 0,
 };
-const ruleSays: Record<Source['kind'], string> = {
-  published: 'The rule has a published source.',
-  'maker-file': 'The rule stands in the maker file.',
-  photo: 'It was read from a photo.',
-  listing: 'It stands in the listing.',
-  user: 'It was given by you.',
-  practice: 'The rule is common practice, with no source.',
-  memory: 'The rule stands from memory and was not verified, which makes it lighter.',
-};
 
 /**
  * Derives the weight of a finding from what it rests on: hard over soft, independent facts over the same fact said
@@ -56,7 +58,7 @@ export function weighFinding(finding: Weighable, evidence: readonly Evidence[]):
   const pieces = piecesOf(finding, evidence);
   const facts = new Set(pieces.map((piece) => piece.basis)).size;
   const isHard = pieces.length > 0 && pieces.every((piece) => piece.strength === 'hard');
-  const backing = pieces.length > 0 ? backingOf(finding.kind, pieces, evidence) : { facts: 0, words: '' };
+  const backing = pieces.length > 0 ? backingOf(finding.kind, pieces, evidence) : none;
   const standing = pieces.length === 0 ? 'bare' : !isHard ? 'soft' : backing.facts > 0 ? 'backed' : 'hard';
   return {
     standing,
@@ -68,12 +70,13 @@ export function weighFinding(finding: Weighable, evidence: readonly Evidence[]):
       backing.facts,
       sourceOrder[finding.source.kind],
     ],
-    derivation: [
-      ...hardnessWords(pieces, isHard),
-      ...countWords(pieces.length, facts),
-      ...(backing.facts > 0 ? [backing.words] : []),
-      ruleSays[finding.source.kind],
-    ],
+    derivation: {
+      statements: pieces.length,
+      facts,
+      soft: pieces.find((piece) => piece.strength === 'soft') ?? null,
+      backing,
+      source: finding.source.kind,
+    },
   };
 }
 
@@ -102,19 +105,7 @@ function piecesOf({ kind, evidence: ids, claims }: Weighable, all: readonly Evid
 const atItsLoosest = (piece: Evidence): Evidence =>
   piece.strength === 'soft' && piece.hardReach ? { ...piece, spans: piece.hardReach, strength: 'hard' } : piece;
 
-function hardnessWords(pieces: readonly Evidence[], isHard: boolean): string[] {
-  if (pieces.length === 0) return ['It rests on what the page or the photos show, not on dates or places.'];
-  if (isHard) return ['It rests on hard facts only: no habit is needed.'];
-  const soft = pieces.find((piece) => piece.strength === 'soft')!;
-  const why = soft.source.kind === 'memory' ? 'was not verified' : 'is a habit or a loose statement';
-  return [`It is lighter because one of the facts ${why}: ${asClause(soft.statement)}.`];
-}
-
-function countWords(statements: number, facts: number): string[] {
-  if (statements === 0) return [];
-  const facing = facts === 1 ? '1 fact' : `${facts} independent facts`;
-  return [statements > facts ? `It rests on ${facing}; what is said again counts once.` : `It rests on ${facing}.`];
-}
+const none: Derivation['backing'] = { facts: 0, against: null };
 
 /**
  * Other facts that take a side. For an agreement: those that agree with all of it. Else: those that stand against one
@@ -124,26 +115,21 @@ function backingOf(
   kind: Weighable['kind'],
   pieces: readonly Evidence[],
   evidence: readonly Evidence[],
-): { facts: number; words: string } {
+): Derivation['backing'] {
   const own = new Set(pieces.map((piece) => piece.basis));
   const others = evidence.filter((piece) => !own.has(piece.basis) && piece.spans.length + piece.places.length > 0);
   const factCount = (some: readonly Evidence[]) => new Set(some.map((piece) => piece.basis)).size;
   if (kind === 'agreement') {
-    const facts = factCount(others.filter((other) => stretchOf([...pieces, other]) !== null));
-    return { facts, words: `${facts} other ${facts === 1 ? 'fact agrees' : 'facts agree'} with it.` };
+    return { facts: factCount(others.filter((other) => stretchOf([...pieces, other]) !== null)), against: null };
   }
-  let best = { facts: 0, words: '' };
+  let best = none;
   for (const against of pieces) {
     const rest = pieces.filter((piece) => piece.basis !== against.basis);
     if (rest.length === 0) continue;
     const siding = others.filter((other) => !stretchOf([against, other]) && stretchOf([...rest, other]));
     const facts = factCount(siding);
-    if (facts > best.facts) {
-      best = {
-        facts,
-        words: `${facts} other ${facts === 1 ? 'fact stands' : 'facts stand'} against the same one: ${asClause(against.statement)}.`,
-      };
-    }
+    // Told as it was said, not at its loosest.
+    if (facts > best.facts) best = { facts, against: evidence.find(({ id }) => id === against.id) ?? against };
   }
   return best;
 }

@@ -1,9 +1,8 @@
-import { placeName, presentPlaces } from '../place';
-import { meetAll, type Span, spanWords } from '../span';
+import { presentPlaces } from '../place';
+import { meetAll, type Span } from '../span';
 import { groundOf } from './cells';
 import type { Stretch } from './reasoning-types';
 import type { Evidence } from './types';
-import { anyOf } from './wording';
 
 /**
  * The dates and places that all pieces allow together; null when there is no such date or no such place. More
@@ -34,10 +33,4 @@ function sharedPlaces(placed: readonly Evidence[]): string[] {
     return code.length === 4 && present.length === shared.length && present.every((place) => shared.includes(place));
   });
   return former ? [former] : shared;
-}
-
-/** "1993 to 1996, Belgium"; "any date" when nothing was said. */
-export function stretchWords({ spans, places }: Stretch): string {
-  const said = [spans.length > 0 ? anyOf(spans.map(spanWords)) : '', anyOf(places.map(placeName))].filter(Boolean);
-  return said.length > 0 ? said.join(', ') : 'any date and place';
 }

@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
 import { type AxisBar, type AxisLayout, type AxisRow, type Evidence, layOutAxis, type Reasoning } from '../evidence';
-import { strings } from '../words';
+import { chosenLanguage, kit, sayDates, sayExplanation, sayStated, sayStretch, strings } from '../words';
 import { AxisTable, TimeAxisTable } from './TimeAxisTable';
 
 const words = strings.axis;
@@ -34,16 +34,22 @@ export function TimeAxis({ evidence, reasoning, tableShown = false }: Props) {
   const layout = layOutAxis(evidence, reasoning);
   if (!layout) return null;
   const { agreeing } = layout;
-  const agreed = agreeing.facts > 1 ? words.agreed(agreeing.facts, agreeing.sides, agreeing.more) : words.noneAgree;
+  const language = chosenLanguage();
+  const known = new Map(evidence.map((piece) => [piece.id, piece]));
+  const sides = agreeing.sides.map((side) => sayStretch(side, language));
+  const agreed = agreeing.facts > 1 ? words.agreed(agreeing.facts, sides, agreeing.more) : words.noneAgree;
   return (
     <section class="time-axis" aria-labelledby="time-axis-title">
       <h2 id="time-axis-title">{words.title}</h2>
       <p class="time-axis-agreed">{agreed}</p>
-      {reasoning.explanations.slice(0, mostExplanations).map(({ basis, statement }) => (
-        <p key={basis} class="time-axis-explained">
-          {statement}.
-        </p>
-      ))}
+      {reasoning.explanations.slice(0, mostExplanations).map((one) => {
+        const first = known.get(one.evidence[0] ?? '');
+        return first ? (
+          <p key={one.basis} class="time-axis-explained">
+            {sayExplanation(one, first, language)}.
+          </p>
+        ) : null;
+      })}
       <Drawing layout={layout} agreed={agreed} />
       {layout.rows.length > mostRows ? <p>{words.moreRows(layout.rows.length - mostRows)}</p> : null}
       <Legend />
@@ -96,14 +102,14 @@ const Band = ({ bar }: { bar: AxisBar }) => {
 const shorten = (text: string) => (text.length > longestLabel ? `${text.slice(0, longestLabel - 1).trimEnd()}…` : text);
 
 /** The part stands for its kind: four rows called "Construction" would tell nothing apart. */
-const rowName = ({ kind, about }: AxisRow) =>
-  about ? `${about.charAt(0).toUpperCase()}${about.slice(1)}` : words.kinds[kind];
+const rowName = ({ kind, about }: AxisRow) => kit.sentence(about ? words.about[about] : words.kinds[kind]);
 
 function Row({ row, layout: { ticks, agreeing }, hatch }: { row: AxisRow; layout: AxisLayout; hatch: string }) {
   // Several marks may stand on one piece: only the statement says which one a row is.
-  const label = row.kind === 'mark' ? row.statement : `${rowName(row)}: ${row.words}`;
+  const statement = sayStated(row.stated, chosenLanguage());
+  const label = row.kind === 'mark' ? statement : `${rowName(row)}: ${sayDates(row.stated.spans, kit)}`;
   return (
-    <div class={`time-axis-row time-axis-${row.strength}`} data-evidence={row.evidence.join(' ')} title={row.statement}>
+    <div class={`time-axis-row time-axis-${row.strength}`} data-evidence={row.evidence.join(' ')} title={statement}>
       <p class="time-axis-label">{shorten(label)}</p>
       <svg class="time-axis-track" width="100%" height={trackHeight} aria-hidden="true">
         {agreeing.bars.map((bar) => (

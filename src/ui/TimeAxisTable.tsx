@@ -1,5 +1,5 @@
 import type { AxisLayout, AxisRow } from '../evidence';
-import { kit, strings } from '../words';
+import { chosenLanguage, kit, sayDates, sayStated, strings } from '../words';
 
 const words = strings.axis;
 
@@ -31,12 +31,11 @@ export const AxisTable = ({ layout }: { layout: AxisLayout }) => (
 const TableRow = ({ row }: { row: AxisRow }) => (
   <tr data-evidence={row.evidence.join(' ')}>
     <th scope="row">
-      {row.statement}
+      {sayStated(row.stated, chosenLanguage())}
       <small>{`${words.source}: ${row.source.text} (${strings.sources[row.source.kind]})`}</small>
     </th>
     <td>
-      {row.words}
-      {row.places.length > 0 ? `, ${row.places.map(kit.place).join(', ')}` : ''}
+      {[sayDates(row.stated.spans, kit), ...row.stated.places.map((place) => kit.place(place))].join(', ')}
       {row.beyond.map((side) => ` (${words.beyond[side]})`).join('')}
     </td>
     <td>

@@ -1,5 +1,5 @@
 import type { Dossier, DossierKind, NumberedFinding } from '../../watch';
-import { chosenLanguage, sayFinding, strings } from '../../words';
+import { chosenLanguage, sayFinding, sayWeight, strings } from '../../words';
 
 const words = strings.findings;
 /** Asked for when they are shown, in the language chosen then. */
@@ -38,7 +38,9 @@ function NumberedCard({ one: { number, finding, weight } }: { one: NumberedFindi
         {agrees ? null : <Lines name={words.innocent} lines={[said.innocent]} />}
         {agrees ? null : <Lines name={words.settles} lines={[said.settles]} />}
         <Lines name={words.source} lines={[sourceWords(finding.source)]} />
-        {weight.standing === 'bare' ? null : <Lines name={words.weight} lines={[weight.derivation.join(' ')]} />}
+        {weight.standing === 'bare' ? null : (
+          <Lines name={words.weight} lines={[sayWeight(weight, chosenLanguage()).join(' ')]} />
+        )}
       </dl>
     </article>
   );

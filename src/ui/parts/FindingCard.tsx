@@ -1,6 +1,6 @@
 import type { Finding } from '../../check/types';
 import type { Weight } from '../../evidence';
-import { chosenLanguage, sayFinding, strings } from '../../words';
+import { chosenLanguage, sayFinding, sayWeight, strings } from '../../words';
 import { Kind } from './Kind';
 
 /**
@@ -54,7 +54,7 @@ export function FindingCard({
         <details class="quiet">
           <summary>{strings.findings.weight}</summary>
           <ul>
-            {weight.derivation.map((line) => (
+            {sayWeight(weight, chosenLanguage()).map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>

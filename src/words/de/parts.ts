@@ -35,3 +35,21 @@ export const namedParts: PartNames = {
   'dust-bag': 'der Staubbeutel',
   pattern: 'das Muster',
 };
+
+/** The parts without an article: "Futter aus olive twill". */
+export const bareParts: PartNames = {
+  body: 'Außenseite',
+  lining: 'Futter',
+  stitching: 'Nähte',
+  trim: 'Besatz',
+  hardware: 'Metallteile',
+  zip: 'Reißverschluss',
+  handle: 'Henkel',
+  strap: 'Schulterriemen',
+  base: 'Boden',
+  edge: 'Kanten',
+  tab: 'Henkelansätze',
+  lock: 'Schloss',
+  'dust-bag': 'Staubbeutel',
+  pattern: 'Muster',
+};

@@ -35,3 +35,21 @@ export const namedParts: PartNames = {
   'dust-bag': 'the dust bag',
   pattern: 'the pattern',
 };
+
+/** The parts without an article: "lining of olive twill". */
+export const bareParts: PartNames = {
+  body: 'body',
+  lining: 'lining',
+  stitching: 'stitching',
+  trim: 'trim',
+  hardware: 'hardware',
+  zip: 'zip',
+  handle: 'handle',
+  strap: 'strap',
+  base: 'base',
+  edge: 'edge',
+  tab: 'tab',
+  lock: 'lock',
+  'dust-bag': 'dust bag',
+  pattern: 'pattern',
+};

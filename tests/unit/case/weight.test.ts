@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { buildCase, findingsOf } from '../../../src/case';
 import { compareWeights, weighFinding } from '../../../src/evidence';
 import { builtInMakers } from '../../../src/maker';
+import { sayWeight } from '../../../src/words';
 import { readPhoto, stampLine } from '../check/sample';
 import { listingOf } from './sample-listing';
 
@@ -36,7 +37,7 @@ test('findings name evidence that stands in the case', { timeout: 60_000 }, () =
 test('the year that the stamp rules out rests on two independent hard facts, and what else stands against the stamp is said', () => {
   const weight = weightOf('code-against-claimed-date');
   expect(weight.standing).toBe('backed');
-  expect(weight.derivation).toEqual([
+  expect(sayWeight(weight, 'en')).toEqual([
     'It rests on hard facts only: no habit is needed.',
     'It rests on 2 independent facts.',
     expect.stringMatching(/^1 other fact stands against the same one: the stamp reads KV0915/),

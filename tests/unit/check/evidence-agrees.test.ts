@@ -19,7 +19,7 @@ describe('evidence-agrees', () => {
     spans: [span],
     places: [],
     strength,
-    statement: `${id} gives ${span.from?.slice(0, 4)}`,
+    says: { kind: 'as-written', words: `${id} gives ${span.from?.slice(0, 4)}` },
     source: { kind: 'photo', text: 'read from a photo' },
   });
   const year = yearSpan;

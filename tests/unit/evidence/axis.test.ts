@@ -28,7 +28,7 @@ test('open ends run on beyond the axis, and alternatives are bars of one row', (
     piece('zip', { from: { kind: 'mark', id: 'm' }, spans: [yearsSpan(1990, null)], strength: 'soft' }),
   ])!;
   expect(axis.rows.map(({ bars }) => bars.length)).toEqual([2, 1]);
-  expect(axis.rows[0]?.words).toBe('January 1995 or September 2005');
+  expect(axis.rows[0]?.stated.spans).toEqual([monthSpan(1995, 1), monthSpan(2005, 9)]);
   expect(axis.rows[1]?.bars[0]).toMatchObject({ end: 1, opensLeft: false, opensRight: true });
   expect(axis.rows[1]?.strength).toBe('soft');
 });
@@ -50,7 +50,7 @@ test('the stretch of the largest agreeing set is marked, and who belongs to it i
     piece('code', { spans: [yearsSpan(1993, 1996)] }),
     piece('plant', { spans: [yearsSpan(1988, 1995)] }),
   ])!;
-  expect(axis.agreeing).toMatchObject({ sides: ['1993 to 1995'], more: 0, facts: 2 });
+  expect(axis.agreeing).toMatchObject({ sides: [{ spans: [yearsSpan(1993, 1995)] }], more: 0, facts: 2 });
   expect(axis.agreeing.bars).toHaveLength(1);
   expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['none', 'all', 'all']);
 });
@@ -64,8 +64,8 @@ test('where no two facts agree nothing is marked', () => {
 test('a loose claim is one row, as it was said', () => {
   const claims = [madeClaim('c1', 'from the 1990s', decadeSpan(1990))];
   const axis = layOut(gatherEvidence({ claims, decodings: [], marks: [], maker: null }))!;
-  expect(axis.rows.map(({ kind, words, strength }) => [kind, words, strength])).toEqual([
-    ['claim', 'the 1990s', 'soft'],
+  expect(axis.rows.map(({ kind, stated, strength }) => [kind, stated.spans, strength])).toEqual([
+    ['claim', [decadeSpan(1990)], 'soft'],
   ]);
 });
 
@@ -131,16 +131,18 @@ test('every bar lies on the axis, no tick is outside it, and there are at most s
 
 test('a row of a construction fact says which part it tells of', () => {
   const from = { kind: 'construction', id: 'c1' } as const;
+  const said = { field: 'title', words: 'words', maker: 'Ondrasse' } as const;
+  const made = { ...said, kind: 'material' as const, is: ['twill'] };
   const evidence = [
-    piece('lining', { from, basis: 'material:lining:olive twill', spans: [yearsSpan(1970, 2006)] }),
-    piece('dust-bag', { from, basis: 'material:dust-bag:cream flannel', spans: [yearsSpan(1985, null)] }),
-    piece('model', { from, basis: 'model:carryall 30', spans: [yearsSpan(1975, null)] }),
+    piece('lining', { from, says: { ...made, part: 'lining' }, spans: [yearsSpan(1970, 2006)] }),
+    piece('dust-bag', { from, says: { ...made, part: 'dust-bag' }, spans: [yearsSpan(1985, null)] }),
+    piece('model', { from, says: { ...said, kind: 'model', model: 'Carryall 30' }, spans: [yearsSpan(1975, null)] }),
     piece('code', { from: { kind: 'reading', id: 'd1' }, basis: 'code:KV0915', spans: [yearsSpan(1995, 1995)] }),
   ];
   const about = layOutAxis(evidence, reason(evidence))?.rows.map((row) => [row.evidence[0], row.about]);
   expect(Object.fromEntries(about ?? [])).toEqual({
     lining: 'lining',
-    'dust-bag': 'dust bag',
+    'dust-bag': 'dust-bag',
     model: 'model',
     code: null,
   });
@@ -157,7 +159,11 @@ test('two dates with equally many facts are both named and marked', () => {
     }),
   ];
   const axis = layOutAxis(evidence, reason(evidence))!;
-  expect(axis.agreeing).toMatchObject({ sides: ['1987', 'July 1998'], more: 0, facts: 2 });
+  expect(axis.agreeing).toMatchObject({
+    sides: [{ spans: [yearSpan(1987)] }, { spans: [monthSpan(1998, 7)] }],
+    more: 0,
+    facts: 2,
+  });
   expect(axis.agreeing.bars).toHaveLength(2);
   expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['one-side', 'one-side', 'all']);
 });
@@ -166,7 +172,11 @@ test('of many equal sides three are named, how many more there are is told, and 
   const lining = piece('lining', { spans: [yearsSpan(1970, null)] });
   const years = [1981, 1983, 1985, 1987, 1989].map((year) => piece(`in ${year}`, { spans: [yearSpan(year)] }));
   const axis = layOut([...years, lining])!;
-  expect(axis.agreeing).toMatchObject({ sides: ['1981', '1983', '1985'], more: 2, facts: 2 });
+  expect(axis.agreeing).toMatchObject({
+    sides: [1981, 1983, 1985].map((year) => ({ spans: [yearSpan(year)] })),
+    more: 2,
+    facts: 2,
+  });
   expect(axis.rows.map(({ agrees }) => agrees)).toEqual([...years.map(() => 'one-side'), 'all']);
 });
 
@@ -179,5 +189,9 @@ test('a fact of two statements that the same facts meet in its middle and at its
     piece('code', { basis: 'code', spans: [], places: ['IE'] }),
     piece('plant', { from: { kind: 'plant', id: 'd' }, basis: 'code', spans: [yearsSpan(1990, 2009)] }),
   ])!;
-  expect(axis.agreeing).toMatchObject({ sides: ['2008 to 2010, Ireland'], more: 0, facts: 3 });
+  expect(axis.agreeing).toMatchObject({
+    sides: [{ spans: [yearsSpan(2008, 2010)], places: ['IE'] }],
+    more: 0,
+    facts: 3,
+  });
 });

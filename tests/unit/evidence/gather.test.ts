@@ -4,6 +4,7 @@ import { gatherEvidence } from '../../../src/evidence';
 import { evidenceSchema } from '../../../src/evidence/types';
 import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
+import { sayStated } from '../../../src/words';
 import { decoding, madeClaim, mark, nineties, ondrasse, originClaim, reading } from './samples';
 
 const nothing = { claims: [], decodings: [], marks: [], maker: null };
@@ -20,7 +21,7 @@ test('a year claimed is hard as it stands', () => {
       hardReach: [{ from: '1992-12-31', to: '1994-12-31', precision: 'range' }],
       places: [],
       strength: 'hard',
-      statement: 'The listing says “made in 1994”',
+      says: { kind: 'made', field: 'description', words: 'made in 1994' },
       source: { kind: 'listing', text: "the listing's description" },
     },
   ]);
@@ -79,20 +80,20 @@ test('a code gives its reading, its system and its plant, all of one basis', () 
     { kind: 'system', spans: [yearsSpan(1990, 2006)], places: [], strength: 'hard', basis: 'code:KV0915' },
     { kind: 'plant', spans: [yearsSpan(1988, 2003)], places: [], strength: 'hard', basis: 'code:KV0915' },
   ]);
-  expect(evidence[0]?.statement).toBe('The stamp reads KV0915: January 1995, Belgium');
+  expect(sayStated(evidence[0]!, 'en')).toBe('The stamp reads KV0915: January 1995, Belgium');
 });
 
 test('a code read under the file of a maker that nobody named is soft, and says by which file', () => {
   const invented = reading({ system: { maker: 'Ondrasse', id: 'interleaved-month', invented: true } });
   const evidence = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: [invented] })] });
   expect(new Set(evidence.map(({ strength }) => strength))).toEqual(new Set(['soft']));
-  expect(evidence[0]?.statement).toBe(
+  expect(sayStated(evidence[0]!, 'en')).toBe(
     'The stamp reads KV0915, by the invented maker file of Ondrasse: January 1995, Belgium',
   );
   expect(evidence[1]?.source.text).toBe('invented maker file of Ondrasse');
   const family = reading({ system: { maker: null, id: 'plant-interleaved-month' } });
   const [byShape] = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: [family] })] });
-  expect(byShape?.statement).toBe('The stamp reads KV0915, by its shape alone: January 1995, Belgium');
+  expect(sayStated(byShape!, 'en')).toBe('The stamp reads KV0915, by its shape alone: January 1995, Belgium');
 });
 
 test('readings of one code are alternatives; one that names no date leaves the date open', () => {
@@ -138,7 +139,7 @@ test('a country that ended dates the piece as well, softly', () => {
     ['claim-c1', 'hard', undefined, ['CSHH']],
     ['claim-c1-country', 'soft', '1992-12-31', []],
   ]);
-  expect(evidence[1]?.statement).toBe(
+  expect(sayStated(evidence[1]!, 'en')).toBe(
     'The listing says “made in Czechoslovakia”, and Czechoslovakia existed 28 October 1918 to 1992',
   );
 });
@@ -184,8 +185,10 @@ test('a material claimed calls up the years in which the maker used it', () => {
     spans: [{ from: '1970-01-01', to: '1988-12-31' }],
     strength: 'hard',
     from: { kind: 'construction' },
-    statement: 'The listing says “Green Twill lining”, and Tessaro Vell used lining of olive twill 1970 to 1988',
   });
+  expect(sayStated(evidence!, 'en')).toBe(
+    'The listing says “Green Twill lining”, and Tessaro Vell used lining of olive twill 1970 to 1988',
+  );
   expect(
     gatherEvidence({ ...nothing, claims: [{ ...claim, material: 'blue silk', words: 'blue silk' }], maker }),
   ).toEqual([]);

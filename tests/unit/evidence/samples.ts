@@ -1,9 +1,10 @@
 import type { Claim } from '../../../src/claim/types';
 import type { Decoding, Reading } from '../../../src/code/types';
-import type { Evidence } from '../../../src/evidence';
+import type { Evidence, Reasoning } from '../../../src/evidence';
 import type { MakerFile } from '../../../src/maker/types';
 import type { MarkRead } from '../../../src/mark/types';
 import { monthSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
+import { sayAgreeing } from '../../../src/words';
 import { decadeSpan } from '../span/decade';
 
 const at = { field: 'description', start: 0, end: 1 } as const;
@@ -75,7 +76,7 @@ export const piece = (id: string, over: Partial<Evidence> = {}): Evidence => ({
   spans: [yearSpan(1994)],
   places: [],
   strength: 'hard',
-  statement: `The fact ${id} stands`,
+  says: { kind: 'as-written', words: `The fact ${id} stands` },
   source: { kind: 'listing', text: 'the description' },
   ...over,
 });
@@ -94,3 +95,10 @@ export const ondrasse: MakerFile = {
   models: [],
   trade: {},
 };
+
+/** A statement as it stands in a case of before, for tests that look at its words. */
+export const written = (words: string): Pick<Evidence, 'says'> => ({ says: { kind: 'as-written', words } });
+
+/** What the largest agreeing sets say, in English. */
+export const agreed = ({ agreeing }: Reasoning): string[] =>
+  agreeing.map(({ facts, ...stretch }) => sayAgreeing(facts, stretch, 'en'));

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { compareWeights, type Evidence, type Weighable, weighFinding } from '../../../src/evidence';
 import { yearSpan, yearsSpan } from '../../../src/span';
-import { piece } from './samples';
+import { sayWeight } from '../../../src/words';
+import { piece, written } from './samples';
 
 const rule = { kind: 'maker-file', text: 'maker file' } as const;
 const finding = (over: Partial<Weighable> = {}): Weighable => ({
@@ -12,26 +13,24 @@ const finding = (over: Partial<Weighable> = {}): Weighable => ({
   source: rule,
   ...over,
 });
-const claim = piece('claim', { spans: [yearSpan(1984)], statement: 'The listing says “1984”' });
-const code = piece('code', { spans: [yearSpan(1995)], statement: 'The stamp reads KV0915' });
+const claim = piece('claim', { spans: [yearSpan(1984)], ...written('The listing says “1984”') });
+const code = piece('code', { spans: [yearSpan(1995)], ...written('The stamp reads KV0915') });
 const backing = piece('zip', { spans: [yearsSpan(1990, null)] });
 
 test('two hard facts alone', () => {
-  expect(weighFinding(finding(), [claim, code])).toEqual({
-    standing: 'hard',
-    order: [3, 1, 0, 2, 0, 2],
-    derivation: [
-      'It rests on hard facts only: no habit is needed.',
-      'It rests on 2 independent facts.',
-      'The rule stands in the maker file.',
-    ],
-  });
+  const weight = weighFinding(finding(), [claim, code]);
+  expect(weight).toMatchObject({ standing: 'hard', order: [3, 1, 0, 2, 0, 2] });
+  expect(sayWeight(weight, 'en')).toEqual([
+    'It rests on hard facts only: no habit is needed.',
+    'It rests on 2 independent facts.',
+    'The rule stands in the maker file.',
+  ]);
 });
 
 test('a further fact that stands against the same one backs it', () => {
   const weight = weighFinding(finding(), [claim, code, backing]);
   expect(weight.standing).toBe('backed');
-  expect(weight.derivation[2]).toBe('1 other fact stands against the same one: the listing says “1984”.');
+  expect(sayWeight(weight, 'en')[2]).toBe('1 other fact stands against the same one: the listing says “1984”.');
 });
 
 test('a fact that stands against both, or against none, backs nothing', () => {
@@ -44,11 +43,13 @@ test('a habit makes it lighter, and it is said which', () => {
   const habit = { ...code, strength: 'soft' as const };
   const weight = weighFinding(finding({ kind: 'doubt' }), [claim, habit]);
   expect(weight.standing).toBe('soft');
-  expect(weight.derivation[0]).toBe(
+  expect(sayWeight(weight, 'en')[0]).toBe(
     'It is lighter because one of the facts is a habit or a loose statement: the stamp reads KV0915.',
   );
   const unverified: Evidence = { ...habit, source: { kind: 'memory', text: 'from memory' } };
-  expect(weighFinding(finding({ kind: 'doubt' }), [claim, unverified]).derivation[0]).toContain('was not verified');
+  expect(sayWeight(weighFinding(finding({ kind: 'doubt' }), [claim, unverified]), 'en')[0]).toContain(
+    'was not verified',
+  );
 });
 
 test('what is said again counts once', () => {
@@ -56,12 +57,12 @@ test('what is said again counts once', () => {
   const once = weighFinding(finding(), [claim, code]);
   const twice = weighFinding(finding({ evidence: ['claim', 'again', 'code'] }), [claim, code, again]);
   expect(twice.order).toEqual(once.order);
-  expect(twice.derivation).toContain('It rests on 2 independent facts; what is said again counts once.');
+  expect(sayWeight(twice, 'en')).toContain('It rests on 2 independent facts; what is said again counts once.');
 });
 
 test('an agreement is backed by what agrees with all of it', () => {
   const agreed = finding({ kind: 'agreement', evidence: ['code'] });
-  expect(weighFinding(agreed, [code, backing]).derivation).toContain('1 other fact agrees with it.');
+  expect(sayWeight(weighFinding(agreed, [code, backing]), 'en')).toContain('1 other fact agrees with it.');
   expect(weighFinding(agreed, [code, claim]).standing).toBe('hard');
 });
 
@@ -70,7 +71,7 @@ test('a finding without dated evidence is weighed by its kind and its rule', () 
   const memory = weighFinding(finding({ kind: 'gap', evidence: [], source: { kind: 'memory', text: 'x' } }), []);
   expect([published.standing, memory.standing]).toEqual(['bare', 'bare']);
   expect(compareWeights(published, memory)).toBeGreaterThan(0);
-  expect(memory.derivation).toEqual([
+  expect(sayWeight(memory, 'en')).toEqual([
     'It rests on what the page or the photos show, not on dates or places.',
     'The rule stands from memory and was not verified, which makes it lighter.',
   ]);

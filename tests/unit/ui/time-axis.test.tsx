@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { type Evidence, reason } from '../../../src/evidence';
 import { yearSpan, yearsSpan } from '../../../src/span';
 import { TimeAxis } from '../../../src/ui/TimeAxis';
-import { piece } from '../evidence/samples';
+import { piece, written } from '../evidence/samples';
 
 function show(evidence: Evidence[]): HTMLElement {
   const room = document.createElement('div');
@@ -13,12 +13,12 @@ function show(evidence: Evidence[]): HTMLElement {
 }
 
 const evidence = [
-  piece('claim', { spans: [yearSpan(1994)], statement: 'The listing says “made in 1994”' }),
+  piece('claim', { spans: [yearSpan(1994)], ...written('The listing says “made in 1994”') }),
   piece('code', {
     from: { kind: 'reading', id: 'd' },
     spans: [yearsSpan(1993, 1996)],
     places: ['BE'],
-    statement: 'The stamp reads KV0915',
+    ...written('The stamp reads KV0915'),
   }),
   piece('zip', { from: { kind: 'mark', id: 'm' }, spans: [yearsSpan(1990, null)], strength: 'soft' }),
 ];
@@ -70,7 +70,10 @@ test('nothing is styled inline, which the content security policy would drop', (
 });
 
 test('which one wrong fact would explain everything is said', () => {
-  const room = show([piece('year', { spans: [yearSpan(1984)], statement: 'The listing says “1984”' }), ...evidence]);
+  const room = show([
+    piece('year', { spans: [yearSpan(1984)], says: { kind: 'made', field: 'title', words: '1984' } }),
+    ...evidence,
+  ]);
   expect([...room.querySelectorAll('.time-axis-explained')].map((line) => line.textContent)).toEqual([
     'If the year claimed is wrong (the listing says “1984”), all the rest agrees: 1994, Belgium.',
   ]);
@@ -105,6 +108,6 @@ test('without dated evidence nothing is shown', () => {
 });
 
 test('hostile words stay text', () => {
-  const room = show([piece('x', { statement: '<img src=x onerror=alert(1)>' })]);
+  const room = show([piece('x', { ...written('<img src=x onerror=alert(1)>') })]);
   expect(room.querySelector('img')).toBeNull();
 });

@@ -1,4 +1,5 @@
 import type { WordsFor } from '../../finding-words';
+import { sayAgreeing, sayConflict, sayExplanation } from '../../say-evidence';
 import { codeShown, readingsSaid } from '../codes';
 import { claimed, markSaid } from '../dates';
 
@@ -10,6 +11,7 @@ export const time: WordsFor<
   | 'bought-after-making'
   | 'claimed-dates-agree'
   | 'date-not-in-future'
+  | 'evidence-agrees'
   | 'mark-against-claimed-date'
   | 'mark-against-code-date'
 > = {
@@ -100,6 +102,21 @@ export const time: WordsFor<
         : `${kit.sentence(codeShown(data.shown, kit))}: ${readingsSaid(data.readings, kit)}, also nach dem ${kit.day(data.today)}.`,
     innocent: 'Vielleicht ist eine Ziffer des Codes falsch gelesen, oder das Angebot hat einen Schreibfehler.',
     settles: 'Ein schärferes Foto des Stempels.',
+  },
+  'evidence-agrees': {
+    title: 'Alles, was Zeit oder Ort des Stücks angibt, passt zusammen',
+    failureTitle: 'Was Zeit oder Ort des Stücks angibt, passt nicht alles zusammen',
+    rule: 'Ein Stück entstand zu einer Zeit und an einem Ort, die alles an ihm erlaubt.',
+    statement: (data) => `${'facts' in data ? sayConflict(data, 'de') : sayAgreeing(data.agree, data.stretch, 'de')}.`,
+    innocent: 'Vielleicht ist eine der Angaben falsch gelesen, oder ein Teil stammt von einer späteren Reparatur.',
+    explained(data) {
+      if (!('facts' in data)) return null;
+      const shape =
+        'Keine Herstellerdatei liest diesen Code: Dieser Hersteller schreibt seine Codes vielleicht anders.';
+      const wrong = data.explained ? `${sayExplanation(data.explained, data.explained.fact, 'de')}.` : '';
+      return [data.byShape ? shape : '', wrong].filter(Boolean).join(' ') || null;
+    },
+    settles: 'Die der genannten Angaben, die sich am leichtesten in einem scharfen Foto zeigen lässt.',
   },
   'mark-against-claimed-date': {
     title: 'Die Zeichen erlauben die genannte Zeit',

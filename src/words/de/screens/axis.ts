@@ -1,4 +1,5 @@
 import type { ScreenWords } from '../../screen-words';
+import { bareParts } from '../parts';
 
 const dates = (number: number) => (number === 1 ? 'eine andere Zeit' : `${number} andere Zeiten`);
 
@@ -43,5 +44,6 @@ export const axisStrings: ScreenWords['axis'] = {
     mark: 'Zeichen',
     construction: 'Machart',
   },
+  about: { ...bareParts, model: 'Modell' },
   beyond: { before: 'früher als diese Achse', after: 'später als diese Achse' },
 };

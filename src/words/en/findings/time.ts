@@ -1,4 +1,5 @@
 import type { WordsFor } from '../../finding-words';
+import { sayAgreeing, sayConflict, sayExplanation } from '../../say-evidence';
 import { codeShown, readingsSaid } from '../codes';
 import { claimed, markSaid } from '../dates';
 
@@ -10,6 +11,7 @@ export const time: WordsFor<
   | 'bought-after-making'
   | 'claimed-dates-agree'
   | 'date-not-in-future'
+  | 'evidence-agrees'
   | 'mark-against-claimed-date'
   | 'mark-against-code-date'
 > = {
@@ -95,6 +97,20 @@ export const time: WordsFor<
         : `${kit.sentence(codeShown(data.shown, kit))}: ${readingsSaid(data.readings, kit)}, after ${kit.day(data.today)}.`,
     innocent: 'A digit of the code may be misread, or the listing has a slip.',
     settles: 'A sharper photo of the stamp.',
+  },
+  'evidence-agrees': {
+    title: 'All that dates or places the piece can hold together',
+    failureTitle: 'What dates or places the piece cannot all hold together',
+    rule: 'A piece was made at one time and in one place, which everything about it allows.',
+    statement: (data) => `${'facts' in data ? sayConflict(data, 'en') : sayAgreeing(data.agree, data.stretch, 'en')}.`,
+    innocent: 'One of the facts may be misread, or a part may be a later repair.',
+    explained(data) {
+      if (!('facts' in data)) return null;
+      const shape = 'No maker file reads this code: this maker may write its codes in another way.';
+      const wrong = data.explained ? `${sayExplanation(data.explained, data.explained.fact, 'en')}.` : '';
+      return [data.byShape ? shape : '', wrong].filter(Boolean).join(' ') || null;
+    },
+    settles: 'Whichever of the facts named is easiest to show in a sharp photo.',
   },
   'mark-against-claimed-date': {
     title: "The marks' dates allow the claimed date",

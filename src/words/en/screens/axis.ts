@@ -1,3 +1,4 @@
+import { bareParts } from '../parts';
 import { count } from './count';
 
 /** In a tie every side is named: to leave one out would take a side. */
@@ -36,5 +37,7 @@ export const axisStrings = {
     mark: 'Mark',
     construction: 'Construction',
   },
+  /** What a row of a dated construction fact is of. */
+  about: { ...bareParts, model: 'model' },
   beyond: { before: 'earlier than this axis', after: 'later than this axis' },
 } as const;

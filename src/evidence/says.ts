@@ -1,0 +1,39 @@
+import * as z from 'zod';
+import { claimPlaceSchema, partSchema } from '../claim/types';
+
+/** Whose words a statement is, and the words. */
+const by = { field: claimPlaceSchema.shape.field, words: z.string() };
+
+/**
+ * What a piece of evidence states, beside its dates and places: what its sentence is made of. The sentence itself
+ * stands with the languages.
+ */
+export const saysSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('made'), ...by }),
+  z.strictObject({ kind: z.literal('bought'), ...by }),
+  z.strictObject({ kind: z.literal('origin'), ...by }),
+  /** The country that the words name existed in these days. */
+  z.strictObject({ kind: z.literal('country'), ...by, place: z.string() }),
+  z.strictObject({
+    kind: z.literal('code'),
+    from: z.enum(['photo', 'typed', 'claim']),
+    code: z.string(),
+    /** By what it is read where that is not the stated maker's own file: a file, or (null) the shape of a code alone. */
+    by: z.array(z.strictObject({ maker: z.string().nullable(), invented: z.boolean() })),
+  }),
+  z.strictObject({ kind: z.literal('system'), code: z.string() }),
+  z.strictObject({ kind: z.literal('plant'), plants: z.array(z.string()) }),
+  /** The sentence is the mark's own. */
+  z.strictObject({ kind: z.literal('mark'), words: z.string(), statement: z.string() }),
+  z.strictObject({
+    kind: z.literal('material'),
+    ...by,
+    maker: z.string(),
+    part: partSchema,
+    is: z.array(z.string()),
+  }),
+  z.strictObject({ kind: z.literal('model'), ...by, maker: z.string(), model: z.string() }),
+  /** A sentence of a case that was kept before the sentences stood with the languages. */
+  z.strictObject({ kind: z.literal('as-written'), words: z.string() }),
+]);
+export type Says = z.infer<typeof saysSchema>;

@@ -1,0 +1,92 @@
+import type { EvidenceWords } from '../evidence-words';
+import type { Kit } from '../kit';
+import { bareParts } from './parts';
+
+interface Said {
+  field: string;
+  words: string;
+}
+
+const speakers: Record<string, string> = { reply: 'In der Antwort steht', user: 'In der Notiz steht' };
+const said = ({ field, words }: Said, kit: Kit) => `${speakers[field] ?? 'Im Angebot steht'} ${kit.quote(words)}`;
+/** The words and, where they are not the same, what they mean. */
+const meant = (one: Said, meaning: string, kit: Kit) =>
+  one.words.includes(meaning) ? said(one, kit) : `${said(one, kit)} (${meaning})`;
+
+const seen = {
+  photo: 'Der Stempel lautet',
+  typed: 'Der eingegebene Code ist',
+  claim: 'Das Angebot zitiert den Code',
+} as const;
+
+function readBy(by: readonly { maker: string | null; invented: boolean }[], kit: Kit): string {
+  const ways = by.map(({ maker, invented }) =>
+    maker === null
+      ? 'allein nach seiner Form'
+      : `nach der ${invented ? 'erfundenen ' : ''}Herstellerdatei von ${maker}`,
+  );
+  return ways.length === 0 ? '' : `, ${kit.either(ways)}`;
+}
+
+export const evidence: EvidenceWords = {
+  stated: {
+    made: (says, dates, _places, kit) => meant(says, dates, kit),
+    bought: (says, dates, _places, kit) => meant(says, dates, kit),
+    origin: (says, _dates, places, kit) => meant(says, places, kit),
+    country: (says, dates, _places, kit) => `${said(says, kit)}, und ${kit.place(says.place)} bestand ${dates}`,
+    code: ({ from, code, by }, dates, places, kit) =>
+      `${seen[from]} ${kit.code(code)}${readBy(by, kit)}: ${[dates, places].filter(Boolean).join(', ')}`,
+    system: ({ code }, dates, _places, kit) => `Die Schreibweise von ${kit.code(code)} war ${dates} in Gebrauch`,
+    plant: ({ plants }, dates, _places, kit) => `Die Werkstatt ${kit.either(plants)} arbeitete ${dates}`,
+    // What a mark tells is written in English alone; its own words and its dates say the most of it.
+    mark: ({ words }, dates, places, kit) =>
+      `Ein Zeichen lautet ${kit.quote(words)}: ${[dates, places].filter(Boolean).join(', ')}`,
+    material: (says, dates, _places, kit) =>
+      `${said(says, kit)}, und ${says.maker} verwendete ${bareParts[says.part]} aus ${kit.either(says.is)} ${dates}`,
+    model: (says, dates, _places, kit) => `${said(says, kit)}, und ${says.maker} fertigte ${says.model} ${dates}`,
+    'as-written': ({ words }) => words,
+  },
+  clause: (statement) => statement.replace(/^(?:Der|Die|Das|Im|In|Ein)\b/, (word) => word.toLowerCase()),
+  anyDateAndPlace: 'jede Zeit und jeder Ort',
+  facts: {
+    code: 'der Code, wie er gelesen wurde,',
+    mark: 'das Zeichen',
+    model: 'das genannte Modell',
+    material: 'das genannte Material',
+    origin: 'das genannte Land',
+    purchase: 'die genannte Zeit des Kaufs',
+    year: 'das genannte Jahr',
+    date: 'die genannte Zeit',
+    other: 'eine der Angaben',
+  },
+  conflict(over, hard, clauses) {
+    const one = over === 'date' ? 'Zeit' : 'Ort';
+    const none = over === 'date' ? 'Keine Zeit' : 'Kein Ort';
+    const which = clauses.length === 1 ? 'dazu' : clauses.length === 2 ? 'zu beidem' : 'zu allem';
+    return `${hard ? none : `Kaum ${over === 'date' ? 'eine' : 'ein'} ${one}`} passt ${which}: ${clauses.join('; ')}`;
+  },
+  agreeing: (facts, stretch) =>
+    facts === 1 ? `Eine Angabe spricht für ${stretch}` : `${facts} Angaben sprechen gemeinsam für ${stretch}`,
+  explanation: (fact, clause, rest, stretch) =>
+    `Wenn ${fact} falsch ist (${clause}), ${rest === 'all' ? 'passt alles Übrige' : 'passen alle anderen festen Angaben'} zusammen: ${stretch}`,
+  weight: {
+    bare: 'Es beruht darauf, was die Seite oder die Fotos zeigen, nicht auf Zeiten oder Orten.',
+    hard: 'Es beruht nur auf festen Angaben: keine Gewohnheit wird gebraucht.',
+    soft: (unverified, clause) =>
+      `Es wiegt weniger, weil eine der Angaben ${unverified ? 'nicht geprüft ist' : 'eine Gewohnheit oder ungefähr ist'}: ${clause}.`,
+    counted: (facts, again) =>
+      `Es beruht auf ${facts === 1 ? '1 Angabe' : `${facts} unabhängigen Angaben`}${again ? '; Wiederholtes zählt einmal' : ''}.`,
+    agree: (facts) => `${facts === 1 ? '1 weitere Angabe passt' : `${facts} weitere Angaben passen`} dazu.`,
+    against: (facts, clause) =>
+      `${facts === 1 ? '1 weitere Angabe steht' : `${facts} weitere Angaben stehen`} gegen dieselbe: ${clause}.`,
+    source: {
+      published: 'Die Regel hat eine veröffentlichte Quelle.',
+      'maker-file': 'Die Regel steht in der Herstellerdatei.',
+      photo: 'Es wurde in einem Foto gelesen.',
+      listing: 'Es steht im Angebot.',
+      user: 'Es stammt von Ihnen.',
+      practice: 'Die Regel ist allgemein üblich, ohne Quelle.',
+      memory: 'Die Regel ist aus dem Gedächtnis und nicht geprüft; darum wiegt es weniger.',
+    },
+  },
+};

@@ -1,0 +1,82 @@
+import type { EvidenceWords } from '../evidence-words';
+import type { Kit } from '../kit';
+import { bareParts } from './parts';
+
+interface Said {
+  field: string;
+  words: string;
+}
+
+const speakers: Record<string, string> = { reply: "The seller's reply says", user: 'The note says' };
+const said = ({ field, words }: Said, kit: Kit) => `${speakers[field] ?? 'The listing says'} ${kit.quote(words)}`;
+/** The words and, where they are not the same, what they mean. */
+const meant = (one: Said, meaning: string, kit: Kit) =>
+  one.words.includes(meaning) ? said(one, kit) : `${said(one, kit)} (${meaning})`;
+
+const seen = { photo: 'The stamp reads', typed: 'The typed code is', claim: 'The listing quotes the code' } as const;
+
+function readBy(by: readonly { maker: string | null; invented: boolean }[], kit: Kit): string {
+  const ways = by.map(({ maker, invented }) =>
+    maker === null ? 'by its shape alone' : `by the ${invented ? 'invented ' : ''}maker file of ${maker}`,
+  );
+  return ways.length === 0 ? '' : `, ${kit.either(ways)}`;
+}
+
+export const evidence: EvidenceWords = {
+  stated: {
+    made: (says, dates, _places, kit) => meant(says, dates, kit),
+    bought: (says, dates, _places, kit) => meant(says, dates, kit),
+    origin: (says, _dates, places, kit) => meant(says, places, kit),
+    country: (says, dates, _places, kit) => `${said(says, kit)}, and ${kit.place(says.place)} existed ${dates}`,
+    code: ({ from, code, by }, dates, places, kit) =>
+      `${seen[from]} ${kit.code(code)}${readBy(by, kit)}: ${[dates, places].filter(Boolean).join(', ')}`,
+    system: ({ code }, dates, _places, kit) => `The way that ${kit.code(code)} is written was in use ${dates}`,
+    plant: ({ plants }, dates, _places, kit) => `The plant ${kit.either(plants)} was at work ${dates}`,
+    mark: ({ statement }) => statement,
+    material: (says, dates, _places, kit) =>
+      `${said(says, kit)}, and ${says.maker} used ${bareParts[says.part]} of ${kit.either(says.is)} ${dates}`,
+    model: (says, dates, _places, kit) => `${said(says, kit)}, and ${says.maker} made the ${says.model} ${dates}`,
+    'as-written': ({ words }) => words,
+  },
+  // A leading "The" loses its capital, names keep theirs.
+  clause: (statement) => statement.replace(/^(?:The|A|An|With)\b/, (word) => word.toLowerCase()),
+  anyDateAndPlace: 'any date and place',
+  facts: {
+    code: 'the code as it was read',
+    mark: 'the mark',
+    model: 'the model claimed',
+    material: 'the material claimed',
+    origin: 'the origin claimed',
+    purchase: 'the date of purchase claimed',
+    year: 'the year claimed',
+    date: 'the date claimed',
+    other: 'one fact',
+  },
+  conflict(over, hard, clauses) {
+    const which = clauses.length === 1 ? 'this' : clauses.length === 2 ? 'both' : 'all of these';
+    return `${hard ? `No one ${over} fits` : `Hardly any ${over} fits`} ${which}: ${clauses.join('; ')}`;
+  },
+  agreeing: (facts, stretch) => `${facts === 1 ? 'One fact allows' : `${facts} facts agree on`} ${stretch}`,
+  explanation: (fact, clause, rest, stretch) =>
+    `If ${fact} is wrong (${clause}), ${rest === 'all' ? 'all the rest agrees' : 'all other hard facts agree'}: ${stretch}`,
+  weight: {
+    bare: 'It rests on what the page or the photos show, not on dates or places.',
+    hard: 'It rests on hard facts only: no habit is needed.',
+    soft: (unverified, clause) =>
+      `It is lighter because one of the facts ${unverified ? 'was not verified' : 'is a habit or a loose statement'}: ${clause}.`,
+    counted: (facts, again) =>
+      `It rests on ${facts === 1 ? '1 fact' : `${facts} independent facts`}${again ? '; what is said again counts once' : ''}.`,
+    agree: (facts) => `${facts} other ${facts === 1 ? 'fact agrees' : 'facts agree'} with it.`,
+    against: (facts, clause) =>
+      `${facts} other ${facts === 1 ? 'fact stands' : 'facts stand'} against the same one: ${clause}.`,
+    source: {
+      published: 'The rule has a published source.',
+      'maker-file': 'The rule stands in the maker file.',
+      photo: 'It was read from a photo.',
+      listing: 'It stands in the listing.',
+      user: 'It was given by you.',
+      practice: 'The rule is common practice, with no source.',
+      memory: 'The rule stands from memory and was not verified, which makes it lighter.',
+    },
+  },
+};

@@ -1,0 +1,32 @@
+import type { Derivation, Says } from '../evidence';
+import type { Kit } from './kit';
+
+/** What a fact is called that may be wrong. */
+export type FactName = 'code' | 'mark' | 'model' | 'material' | 'origin' | 'purchase' | 'year' | 'date' | 'other';
+
+/** What evidence says, in one language: statements and what follows from them together, all without a full stop. */
+export interface EvidenceWords {
+  /** One statement, with its dates and places in words. */
+  stated: {
+    [K in Says['kind']]: (says: Extract<Says, { kind: K }>, dates: string, places: string, kit: Kit) => string;
+  };
+  /** The statement inside another sentence. */
+  clause: (statement: string) => string;
+  anyDateAndPlace: string;
+  facts: Record<FactName, string>;
+  /** One date or place does not fit all of these. */
+  conflict: (over: 'date' | 'place', hard: boolean, clauses: readonly string[]) => string;
+  agreeing: (facts: number, stretch: string) => string;
+  /** If this one is wrong, the rest agrees on the stretch. */
+  explanation: (fact: string, clause: string, rest: 'all' | 'hard', stretch: string) => string;
+  weight: {
+    /** It rests on what page and photos show, not on dates or places. */
+    bare: string;
+    hard: string;
+    soft: (unverified: boolean, clause: string) => string;
+    counted: (facts: number, again: boolean) => string;
+    agree: (facts: number) => string;
+    against: (facts: number, clause: string) => string;
+    source: Record<Derivation['source'], string>;
+  };
+}

@@ -1,0 +1,86 @@
+import type { Conflict, Evidence, Explanation, Stated, Stretch, Weight } from '../evidence';
+import { evidence as german } from './de/evidence';
+import { evidence as english } from './en/evidence';
+import type { EvidenceWords, FactName } from './evidence-words';
+import { type Kit, kitFor } from './kit';
+import type { Language } from './language';
+import { pseudo } from './pseudo';
+
+const catalogues: Record<Language, EvidenceWords> = { en: english, de: german, 'en-XA': pseudo(english) };
+
+/** "January 1995 or week 2 of 1995" */
+export const sayDates = (spans: Stated['spans'], kit: Kit): string => kit.either(spans.map((one) => kit.span(one)));
+const sayPlaces = (places: readonly string[], kit: Kit): string => kit.either(places.map(kit.place));
+
+/** What one piece of evidence states, without a full stop. */
+export function sayStated({ says, spans, places }: Stated, language: Language): string {
+  const kit = kitFor(language);
+  const say = catalogues[language].stated[says.kind] as (said: unknown, ...more: [string, string, Kit]) => string;
+  return say(says, sayDates(spans, kit), sayPlaces(places, kit), kit);
+}
+
+const clauseOf = (stated: Stated, language: Language): string =>
+  catalogues[language].clause(sayStated(stated, language));
+
+/** "1993 to 1996, Belgium"; any date and place when nothing was said. */
+export function sayStretch({ spans, places }: Stretch, language: Language): string {
+  const kit = kitFor(language);
+  const said = [sayDates(spans, kit), sayPlaces(places, kit)].filter(Boolean);
+  return said.length > 0 ? said.join(', ') : catalogues[language].anyDateAndPlace;
+}
+
+/** Several facts that cannot all hold, or hardly. */
+export const sayConflict = (
+  { over, hard, facts }: { over: Conflict['over']; hard: boolean; facts: readonly Stated[] },
+  language: Language,
+): string =>
+  catalogues[language].conflict(
+    over,
+    hard,
+    facts.map((one) => clauseOf(one, language)),
+  );
+
+export const sayAgreeing = (facts: number, stretch: Stretch, language: Language): string =>
+  catalogues[language].agreeing(facts, sayStretch(stretch, language));
+
+const factNames = {
+  code: 'code',
+  system: 'code',
+  plant: 'code',
+  mark: 'mark',
+  material: 'material',
+  model: 'model',
+  origin: 'origin',
+  country: 'origin',
+  bought: 'purchase',
+  'as-written': 'other',
+} as const;
+const factName = ({ says, spans }: Stated): FactName =>
+  says.kind === 'made' ? (spans[0]?.precision === 'year' ? 'year' : 'date') : factNames[says.kind];
+
+/** Which single fact, if it is wrong, leaves everything else in agreement; `first` is its plainest statement. */
+export function sayExplanation(
+  { rest, spans, places }: Pick<Explanation, 'rest' | 'spans' | 'places'>,
+  first: Stated,
+  language: Language,
+): string {
+  const { explanation, facts } = catalogues[language];
+  const stretch = sayStretch({ spans, places }, language);
+  return explanation(facts[factName(first)], clauseOf(first, language), rest, stretch);
+}
+
+/** What a finding's weight comes from, one sentence a line. */
+export function sayWeight({ derivation }: Pick<Weight, 'derivation'>, language: Language): string[] {
+  const words = catalogues[language].weight;
+  const { statements, facts, soft, backing, source } = derivation;
+  const clause = (piece: Evidence) => clauseOf(piece, language);
+  const backed = backing.against ? words.against(backing.facts, clause(backing.against)) : words.agree(backing.facts);
+  const rests =
+    statements === 0
+      ? [words.bare]
+      : [
+          soft ? words.soft(soft.source.kind === 'memory', clause(soft)) : words.hard,
+          words.counted(facts, statements > facts),
+        ];
+  return [...rests, ...(backing.facts > 0 ? [backed] : []), words.source[source]];
+}
