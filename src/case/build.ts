@@ -6,7 +6,10 @@ import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
 import type { PhotoRead } from '../photo/read-types';
 import { askQuestions } from '../question';
-import { decodeAll, type TypedCode } from './decodings';
+import { applyCorrections, correctedClaims, uncorrectedClaims, unmetCorrections } from './corrected';
+import { codesByHand } from './correction';
+import type { Correction } from './correction-types';
+import { decodeAll } from './decodings';
 import { marksOf } from './marks';
 import { allPhotos, skippedOf } from './skipped';
 import type { Case } from './types';
@@ -15,7 +18,8 @@ export interface CaseInput {
   listing: Listing;
   /** Photos read so far; the listing's other photos count as unread. */
   photos: PhotoRead[];
-  typedCodes: TypedCode[];
+  /** What the buyer set right, added or struck. */
+  corrections: Correction[];
   makers: readonly MakerFile[];
   /** ISO 8601 moment at which the case is judged. */
   now: string;
@@ -26,18 +30,21 @@ export interface CaseInput {
 /**
  * Joins what was read into one Case: claims, maker, codes, marks, evidence, checks, questions. Pure and synchronous:
  * the same input gives the same case, so that a case on disk can be recomputed from its own `listing`, `photos` and
- * `typedCodes` with the same maker files.
+ * `corrections` with the same maker files.
  */
-export function buildCase({ listing, photos, typedCodes, makers, now, previous }: CaseInput): Case {
+export function buildCase({ listing, photos, corrections, makers, now, previous }: CaseInput): Case {
   const files = [...makers];
-  const claims = findClaims(listing, files);
+  const corrected = applyCorrections({ listing, photos, claims: findClaims(listing, files), corrections });
+  const { claims } = corrected;
+  // What the buyer left out now was not taken back by the seller.
+  const before = previous && { ...previous, claims: correctedClaims(previous.claims, corrections) };
   const stated = statedMaker(claims, files);
   const maker = stated?.file ?? null;
-  const shown = allPhotos(listing, photos);
+  const shown = allPhotos(listing, corrected.photos);
   const decodings = decodeAll({
     photos: shown,
     claims,
-    typedCodes,
+    typed: codesByHand(corrections),
     makers: judgingFiles(stated, files),
     maker: maker?.maker ?? null,
     names: [...files.flatMap((file) => [file.maker, ...file.aliases]), ...(stated?.names ?? [])],
@@ -47,15 +54,15 @@ export function buildCase({ listing, photos, typedCodes, makers, now, previous }
   const evidence = gatherEvidence({ claims, decodings, marks, maker });
   const reasoning = reason(evidence);
   const facts = { listing, claims, decodings, marks, maker, evidence, reasoning, now };
-  const outcomes = runChecks({ ...facts, photos: shown, previous: previous ?? null });
+  const outcomes = runChecks({ ...facts, photos: shown, previous: before ?? null });
   const findings = outcomes.flatMap((outcome) => (outcome.outcome === 'speaks' ? outcome.findings : []));
   return {
     format: 1,
     listing,
     photos,
-    typedCodes,
+    corrections,
     judgedAt: now,
-    ...(previous ? { previous } : {}),
+    ...(before ? { previous: before } : {}),
     maker: maker?.maker ?? null,
     ...(maker?.invented ? { makerInvented: true } : {}),
     claims,
@@ -66,7 +73,10 @@ export function buildCase({ listing, photos, typedCodes, makers, now, previous }
     outcomes,
     questions: askQuestions(findings),
     summary: summaryOf(findings),
-    skipped: skippedOf({ listing, photos: shown, maker: maker?.maker ?? null, makerNames: stated?.names ?? [] }),
+    skipped: [
+      ...skippedOf({ listing, photos: shown, maker: maker?.maker ?? null, makerNames: stated?.names ?? [] }),
+      ...unmetCorrections(corrected),
+    ],
   };
 }
 
@@ -81,12 +91,12 @@ function summaryOf(findings: Finding[]): Case['summary'] {
 }
 
 /** What a later look compares with. */
-export const lookAt = ({ listing, claims }: Case): PreviousLook => ({
+export const lookAt = ({ listing, claims, corrections }: Case): PreviousLook => ({
   readAt: listing.readAt,
   title: listing.title[0]?.value ?? null,
   description: listing.description[0]?.value ?? null,
   price: listing.price[0]?.value ?? null,
   seller: listing.seller.name[0]?.value ?? null,
   photos: listing.photos.map(({ id, url }) => ({ id, url })),
-  claims,
+  claims: uncorrectedClaims(claims, corrections),
 });

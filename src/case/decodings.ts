@@ -6,15 +6,11 @@ import type { PhotoRead } from '../photo/read-types';
 import { stampLinesOf } from '../stamp';
 import { changesBetween, countsAsCode, mayBeCode } from './lines';
 
-export interface TypedCode {
-  photoId: string | null;
-  code: string;
-}
-
 interface Shown {
   photos: readonly PhotoRead[];
   claims: readonly Claim[];
-  typedCodes: readonly TypedCode[];
+  /** Codes by hand, each with its correction. */
+  typed: readonly { id: string; code: string }[];
   /** The files that may judge the piece; without any, codes are read by their shape alone. */
   makers: readonly MakerFile[];
   maker: string | null;
@@ -23,11 +19,11 @@ interface Shown {
   now: string;
 }
 
-/** Every code of the piece: the best line of each photo, codes that the user typed, codes that the listing quotes. */
+/** Every code of the piece: the best line of each photo, codes that the buyer typed, codes that the listing quotes. */
 export function decodeAll(shown: Shown): Decoding[] {
   const { makers, maker, now } = shown;
-  const typed = shown.typedCodes.map(({ photoId, code }, index) =>
-    decodeText(code, { makers, maker, now, id: `typed-${photoId ?? 'any'}-${index + 1}`, from: { kind: 'typed' } }),
+  const typed = shown.typed.map(({ id, code }) =>
+    decodeText(code, { makers, maker, now, id: `typed-${id}`, from: { kind: 'typed' } }),
   );
   const quoted = shown.claims.flatMap((claim) =>
     claim.kind === 'code'

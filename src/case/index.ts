@@ -2,6 +2,8 @@ import type { Finding } from '../check/types';
 import type { Case } from './types';
 
 export { buildCase, type CaseInput, lookAt } from './build';
+export { adjustmentOf, correct, findMeant, nameWithin, photoMeant, typedCode, undo } from './correction';
+export type { Correction, NewCorrection, PhotoMeant } from './correction-types';
 export { type CaseHead, headOf } from './head';
 export { saysLittle } from './says-little';
 export { type Case, caseSchema } from './types';

@@ -8,18 +8,20 @@ import { listingSchema } from '../listing/types';
 import { markReadSchema } from '../mark/types';
 import { problemSchema } from '../problem';
 import { questionSchema } from '../question/types';
+import { correctionSchema, mostCorrections } from './correction-types';
+import { liftTypedCodes } from './older-typed-codes';
 import { keptPhotoSchema } from './photo-types';
 
 /**
  * One listing with everything read and found. It can be written to disk, read back and recomputed: all that the
- * pipeline needs after the page and the photos were read is `listing`, `photos`, `typedCodes` and the maker files.
+ * pipeline needs after the page and the photos were read is `listing`, `photos`, `corrections` and the maker files.
  */
-export const caseSchema = z.strictObject({
+const caseForm = z.strictObject({
   format: z.literal(1),
   listing: listingSchema,
   photos: z.array(keptPhotoSchema),
-  /** Codes that the user typed after looking at the photos. */
-  typedCodes: z.array(z.strictObject({ photoId: z.string().nullable(), code: z.string() })),
+  /** What the buyer set right, added or struck; what stands in `photos` is as it was read. */
+  corrections: z.array(correctionSchema).max(mostCorrections),
   /** Moment at which it was judged, ISO 8601; `listing.readAt` when missing. */
   judgedAt: z.iso.datetime({ error: 'no date and time' }).optional(),
   /** The look before this one, which checks on changes compare with. */
@@ -44,4 +46,5 @@ export const caseSchema = z.strictObject({
   /** What was not read or not done, and why. */
   skipped: z.array(problemSchema),
 });
-export type Case = z.infer<typeof caseSchema>;
+export const caseSchema = z.preprocess(liftTypedCodes, caseForm);
+export type Case = z.infer<typeof caseForm>;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { buildCase } from '../case';
+import { buildCase, type Correction, correct, typedCode } from '../case';
 import type { Listing } from '../listing';
 import { type MakerFile, makersFor, readMakerFileText } from '../maker';
 import type { Result } from '../problem';
@@ -74,9 +74,9 @@ async function main(): Promise<void> {
     if (process.stderr.isTTY) process.stderr.write(`photo ${done} of ${all}\n`);
   };
   const photos = matched?.ok && listing.kind === 'listing' ? await readPhotoFiles(matched.value.files, say) : [];
-  const typedCodes = values.code.map((code) => ({ photoId: null, code }));
+  const corrections = values.code.reduce<Correction[]>((list, code) => correct(list, typedCode(code)), []);
   const makers = makersFor(listing.url, given);
-  const built = buildCase({ listing, photos, typedCodes, makers, now });
+  const built = buildCase({ listing, photos, corrections, makers, now });
   if (listing.kind !== 'listing')
     for (const problem of listing.problems) process.stderr.write(`${page}: ${problemWords(problem)}\n`);
   process.stdout.write(`${values.json ? JSON.stringify(built, null, 2) : reportOf(built)}\n`);

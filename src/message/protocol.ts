@@ -1,20 +1,12 @@
 import * as z from 'zod';
 import { listingSchema, pageExtractSchema, pickFieldSchema, pickSchema } from '../listing/types';
+import { adjustmentSchema } from '../photo/adjustment-types';
 import { cameSchema, sizePxSchema } from '../photo/read-types';
 import { photoReadSchema } from '../stamp/types';
 import type { MessageName } from './routes';
 
 const tabId = z.number().int();
 const empty = z.strictObject({});
-
-/** How a photo is looked at again by hand. `crop` is in shares of the photo's width and height: left, top, right, bottom. */
-export const adjustmentSchema = z.strictObject({
-  turn: z.union([z.literal(0), z.literal(90), z.literal(180), z.literal(270)]),
-  invert: z.boolean(),
-  crop: z.tuple([z.number(), z.number(), z.number(), z.number()]).nullable(),
-});
-export type Adjustment = z.infer<typeof adjustmentSchema>;
-export const noAdjustment: Adjustment = { turn: 0, invert: false, crop: null };
 
 /** Bytes of a photo and the way they came. `base64`, because Chrome's messages carry JSON only. */
 export const photoBytesSchema = z.strictObject({

@@ -1,4 +1,4 @@
-import type { Adjustment } from '../message/protocol';
+import type { Adjustment } from '../photo/adjustment-types';
 import type { PixelImage, Point } from '../photo/types';
 
 /** An adjusted picture, and how its points lie in the picture that it came from. */

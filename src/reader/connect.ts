@@ -1,6 +1,7 @@
 import { hasOffscreen } from '../browser/compat';
-import type { Adjustment, PhotoView } from '../message/protocol';
+import type { PhotoView } from '../message/protocol';
 import { send } from '../message/send';
+import type { Adjustment } from '../photo/adjustment-types';
 import { type Problem, type Result, succeed } from '../problem';
 import { createReaderHost } from './host';
 

@@ -1,6 +1,7 @@
 import { browser } from '../browser/api';
 import { workInTurn } from '../message/in-turn';
-import type { Adjustment, PhotoView } from '../message/protocol';
+import type { PhotoView } from '../message/protocol';
+import type { Adjustment } from '../photo/adjustment-types';
 import { fail, type Problem, type Result, succeed } from '../problem';
 import type { GlanceAnswer, LifeBegun, ReaderAnswer, ReaderRequest } from './worker-messages';
 

@@ -1,4 +1,5 @@
-import type { Adjustment, PhotoView } from '../message/protocol';
+import type { PhotoView } from '../message/protocol';
+import type { Adjustment } from '../photo/adjustment-types';
 import type { Problem } from '../problem';
 import type { NetRuntime } from './engines';
 import type { WantedAdapter } from './graphics';

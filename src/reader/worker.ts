@@ -1,7 +1,8 @@
 import './page/plain-validation';
 import { fromBase64 } from '../message/bytes';
-import type { Adjustment, PhotoView } from '../message/protocol';
+import type { PhotoView } from '../message/protocol';
 import { openPhoto, readPhoto, release } from '../photo';
+import type { Adjustment } from '../photo/adjustment-types';
 import { fail, type Problem, type Result, succeed } from '../problem';
 import { glanceAt, glanceSide, type StampEngines, stampLinesOf, stampReader } from '../stamp';
 import { adjustImage } from './adjust';

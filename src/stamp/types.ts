@@ -79,7 +79,7 @@ export function observedLine({ id, quad, free, photoId: _, ...rest }: StampLine)
 /** The stamped lines of a photo, the best first. */
 export const stampLinesOf = (read: PhotoRead): StampLine[] =>
   seenIn(read, stampLineKind).flatMap(({ id, value, where, detail }) => {
-    if (where?.form !== 'quad') return [];
+    if (where?.form !== 'quad' || detail === undefined) return [];
     // Whoever opens a kept case has held its details against their schema.
     const { probability, ...rest } = detail as unknown as z.infer<typeof stampLineDetailSchema>;
     const free = { text: String(value ?? ''), probability };

@@ -1,6 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Listing } from '../../listing/types';
-import { noAdjustment } from '../../message/protocol';
 import { strings } from '../../words';
 import { countCopies } from '../copies';
 import { CaseView } from '../parts/CaseView';
@@ -13,6 +12,7 @@ import { saidProblem, sentence } from '../parts/ProblemNote';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
 import { AllowHosts } from './AllowHosts';
+import { wantedOf } from './correcting';
 import { PointAtPage } from './PointAtPage';
 import { SaveBar } from './SaveBar';
 import type { Session } from './session';
@@ -100,8 +100,7 @@ function Content({ state, session }: { state: PanelState; session: Session }) {
     <CaseView
       kase={kase}
       pictureOfLine={cropOf(views)}
-      onType={(code) => session.typeCode(null, code)}
-      onRemoveTyped={session.removeTyped}
+      byHand={{ type: (code) => session.typeCode(null, code), correct: session.correct, undo: session.undo }}
       // Without photos too: a frame of another site may hold the description.
       offers={<AllowHosts state={state} onAllowed={session.read} />}
       photos={
@@ -112,7 +111,7 @@ function Content({ state, session }: { state: PanelState; session: Session }) {
               key={looked}
               file={file}
               number={photos.findIndex(({ id }) => id === looked) + 1}
-              start={state.adjustments[looked] ?? noAdjustment}
+              start={wantedOf(state, looked)}
               onRead={(adjustment) => session.readAgain(looked, adjustment)}
               onClose={close}
             />

@@ -1,5 +1,5 @@
 import type { PhotoLink } from '../../listing/types';
-import type { Adjustment, PhotoBytes, PhotoView } from '../../message/protocol';
+import type { PhotoBytes, PhotoView } from '../../message/protocol';
 import type { Came } from '../../photo/read-types';
 
 /** A photo that was fetched: its bytes, and their address inside this document. */
@@ -12,10 +12,8 @@ export interface HeldPhoto {
 export interface Photos {
   views: Record<string, PhotoView>;
   held: Record<string, HeldPhoto>;
-  /** How the user turned, inverted or cut a photo. */
-  adjustments: Record<string, Adjustment>;
 }
-export const noPhotos: Photos = { views: {}, held: {}, adjustments: {} };
+export const noPhotos: Photos = { views: {}, held: {} };
 
 /** Whether something else stands for the photo: a picture of the page, or a smaller version of it. */
 const isStandIn = ({ came }: PhotoBytes): boolean => came.way === 'capture' || !came.fullSize;
@@ -34,12 +32,10 @@ export function keepPhotos(
   standIns: 'keep' | 'again',
 ): Photos {
   const earlier = new Map(before.links.map(({ url, id }) => [url, id]));
-  const kept: Photos = { views: {}, held: {}, adjustments: {} };
+  const kept: Photos = { views: {}, held: {} };
   for (const { id, url } of links) {
     const was = earlier.get(url);
     if (was === undefined) continue;
-    const adjustment = before.adjustments[was];
-    if (adjustment) kept.adjustments[id] = adjustment;
     const held = before.held[was];
     if (!held || (standIns === 'again' && isStandIn(held.bytes))) continue;
     kept.held[id] = held;
@@ -50,16 +46,11 @@ export function keepPhotos(
 }
 
 /** The earlier reading of the same bytes, whatever address they came from: a page may make its addresses anew each time. */
-export function sameBytes(before: Photos, id: string, bytes: PhotoBytes): Photos | null {
+export function sameBytes(before: Photos, id: string, bytes: PhotoBytes): PhotoView | null {
   for (const [was, held] of Object.entries(before.held)) {
     const view = before.views[was];
     if (view?.read.state !== 'read' || held.bytes.base64 !== bytes.base64) continue;
-    const adjustment = before.adjustments[was];
-    return {
-      views: { [id]: cameBy(underName(view, id), bytes.came) },
-      held: {},
-      adjustments: adjustment ? { [id]: adjustment } : {},
-    };
+    return cameBy(underName(view, id), bytes.came);
   }
   return null;
 }

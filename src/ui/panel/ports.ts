@@ -14,10 +14,12 @@ export const browserPorts = (): SessionPorts => ({
   reader: connectReader(),
   makers: finishedMakers,
   buildCase: (facts) => buildCase({ ...facts, makers: makersFor(facts.listing.url, facts.makers) }),
-  async previousLook(url, incognito) {
+  async earlier(url, incognito) {
     if (incognito) return null;
     const found = await inWatchList((list) => list.findByUrl(url));
-    return found.ok && found.value ? lookAt(found.value.case) : null;
+    if (!found.ok || !found.value) return null;
+    const { case: kase } = found.value;
+    return { look: lookAt(kase), corrections: kase.corrections };
   },
   async mayRead(tabId) {
     const reply = await send('page.mayRead', { tabId });

@@ -1,4 +1,4 @@
-import type { Case } from '../../case';
+import type { Case, Correction } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { MakerFile } from '../../maker/types';
 import type { OutputOf, PhotoBytes } from '../../message/protocol';
@@ -6,7 +6,13 @@ import type { PhotoRead } from '../../photo/read-types';
 import type { Result } from '../../problem';
 import type { Reader } from '../../reader';
 import type { Clock } from './read-photos';
-import type { PanelState, TypedCode } from './state';
+import type { PanelState } from './state';
+
+/** What was saved of a listing. */
+export interface Earlier {
+  look: PreviousLook;
+  corrections: Correction[];
+}
 
 /** The session's ways to everything outside of it. */
 export interface SessionPorts {
@@ -18,13 +24,13 @@ export interface SessionPorts {
   buildCase(facts: {
     listing: NonNullable<PanelState['listing']>;
     photos: PhotoRead[];
-    typedCodes: TypedCode[];
+    corrections: Correction[];
     makers: MakerFile[];
     now: string;
     previous?: PreviousLook | undefined;
   }): Case;
-  /** The saved look at a listing before this one; null when there is none, or nothing may be stored. */
-  previousLook(url: string, incognito: boolean): Promise<PreviousLook | null>;
+  /** The saved look at a listing before this one, and what was set right of it; null where nothing is or may be kept. */
+  earlier(url: string, incognito: boolean): Promise<Earlier | null>;
   /** Whether the tab's present page may be read. */
   mayRead(tabId: number): Promise<boolean>;
   now(): string;

@@ -1,15 +1,17 @@
+import type { Correction } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { PhotoLink } from '../../listing/types';
 import type { MakerFile } from '../../maker/types';
-import type { Adjustment, PhotoBytes, PhotoView } from '../../message/protocol';
-import { noAdjustment } from '../../message/protocol';
+import type { PhotoBytes, PhotoView } from '../../message/protocol';
+import type { Adjustment } from '../../photo/adjustment-types';
 import { type Problem, type Result, succeed } from '../../problem';
 import { listingKey } from '../../watch';
+import { correctingAt, wantedOf } from './correcting';
 import { cameBy, keepPhotos, noPhotos, type Photos, sameBytes } from './keep-photos';
 import { overBudget, photoBudget } from './photo-budget';
 import { type PhotoWork, readPhotos } from './read-photos';
 import type { SessionPorts } from './session-ports';
-import { blankState, isBusy, type PanelState, type Stage, type TypedCode } from './state';
+import { blankState, isBusy, type PanelState, type Stage } from './state';
 
 export { photoBudget };
 
@@ -20,7 +22,7 @@ const mostRestarts = 3;
 interface Sitting extends Photos {
   key: string;
   links: readonly PhotoLink[];
-  typedCodes: TypedCode[];
+  corrections: Correction[];
 }
 
 /**
@@ -47,9 +49,9 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   };
   const recompute = () => {
     if (state.listing?.kind !== 'listing') return;
-    const { listing, typedCodes, views } = state;
+    const { listing, corrections, views } = state;
     const photos = listing.photos.flatMap(({ id }) => (views[id] ? [views[id].read] : []));
-    change({ case: ports.buildCase({ listing, photos, typedCodes, makers, now: ports.now(), previous }) });
+    change({ case: ports.buildCase({ listing, photos, corrections, makers, now: ports.now(), previous }) });
   };
   const unread = (photoId: string, problem: Problem): PhotoView => ({
     read: { state: 'unread', photoId, problem },
@@ -72,10 +74,17 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     return view.ok && bytes ? succeed(cameBy(view.value, bytes.came)) : view;
   };
 
+  const readAsSet = async (id: string): Promise<Result<PhotoView>> => {
+    const first = wantedOf(state, id);
+    const view = await readNow(id, first);
+    const then = view.ok ? wantedOf(state, id, view.value) : first;
+    return JSON.stringify(then) === JSON.stringify(first) ? view : readNow(id, then);
+  };
+
   function remember(): void {
-    const { listing, views, adjustments, typedCodes } = state;
+    const { listing, views, corrections } = state;
     if (listing?.kind !== 'listing') return;
-    sitting = { key: listingKey(listing.url), links: listing.photos, views, held, adjustments, typedCodes };
+    sitting = { key: listingKey(listing.url), links: listing.photos, views, held, corrections };
   }
 
   async function readPhotosNow(before: Photos, signal: AbortSignal): Promise<void> {
@@ -88,12 +97,10 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       fetch: (id) => ports.fetchPhoto(tabId, id),
       arrived(id, bytes) {
         hold(id, bytes);
-        const same = sameBytes(before, id, bytes);
-        if (same) change({ adjustments: { ...state.adjustments, ...same.adjustments } });
-        return same?.views[id] ?? null;
+        return sameBytes(before, id, bytes);
       },
       glance: (id) => ports.reader.glance(id, held[id]?.bytes.base64 ?? ''),
-      read: (id) => readNow(id, state.adjustments[id] ?? noAdjustment),
+      read: readAsSet,
       renew: () => ports.reader.renew(),
       done(id, outcome) {
         show({ [id]: outcome.ok ? outcome.value : unread(id, outcome.problem) });
@@ -131,10 +138,10 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       return;
     }
     const { listing, incognito, picks } = page.value;
-    const look = (await ports.previousLook(listing.url, incognito)) ?? undefined;
+    const earlier = await ports.earlier(listing.url, incognito);
     if (signal.aborted) return;
     if (goesOn()) return read(standIns, restarts + 1);
-    previous = look;
+    previous = earlier?.look;
     remember();
     const before = sitting?.key === listingKey(listing.url) ? sitting : null;
     const kept = before ? keepPhotos(before, listing.photos, standIns) : noPhotos;
@@ -151,8 +158,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       case: null,
       views: { ...Object.fromEntries(over), ...kept.views },
       files: filesOf(held),
-      adjustments: kept.adjustments,
-      typedCodes: before?.typedCodes ?? [],
+      corrections: before?.corrections ?? earlier?.corrections ?? [],
     });
     recompute();
     if (listing.kind === 'listing') await readPhotosNow(before ?? noPhotos, signal);
@@ -162,6 +168,17 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   function stop(): void {
     run.abort();
     change({ stage: { kind: 'stopped', read: countRead(), of: of() } });
+  }
+
+  async function reread(photoId: string, adjustment: Adjustment): Promise<Result<PhotoView> | null> {
+    const photo = held[photoId];
+    if (photo === undefined) return null;
+    const view = await readNow(photoId, adjustment);
+    if (view.ok && view.value.read.state === 'read' && held[photoId] === photo) {
+      const thumbnail = state.views[photoId]?.thumbnail ?? view.value.thumbnail;
+      show({ [photoId]: { ...view.value, thumbnail } });
+    }
+    return view;
   }
 
   return {
@@ -182,30 +199,14 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       await readPhotosNow(sitting ?? noPhotos, run.signal);
     },
 
-    /** Reads one photo again as the user turned, inverted or cut it. */
-    async readAgain(photoId: string, adjustment: Adjustment): Promise<Result<PhotoView> | null> {
-      const photo = held[photoId];
-      if (photo === undefined) return null;
-      const view = await readNow(photoId, adjustment);
-      if (view.ok && view.value.read.state === 'read' && held[photoId] === photo) {
-        const thumbnail = state.views[photoId]?.thumbnail ?? view.value.thumbnail;
-        change({ adjustments: { ...state.adjustments, [photoId]: adjustment } });
-        show({ [photoId]: { ...view.value, thumbnail } });
-      }
-      return view;
-    },
-
-    typeCode(photoId: string | null, text: string): void {
-      const code = text.trim().slice(0, 200);
-      if (code === '' || state.typedCodes.some((typed) => typed.code === code)) return;
-      change({ typedCodes: [...state.typedCodes, { photoId, code }] });
-      recompute();
-    },
-
-    removeTyped(code: string): void {
-      change({ typedCodes: state.typedCodes.filter((typed) => typed.code !== code) });
-      recompute();
-    },
+    ...correctingAt({
+      state: () => state,
+      recompute(part) {
+        change(part);
+        recompute();
+      },
+      reread,
+    }),
 
     /**
      * The toolbar was clicked, at this time in milliseconds since 1970: read, unless that is just what happens, or has

@@ -1,6 +1,6 @@
-import type { Case } from '../../case';
+import type { Case, Correction } from '../../case';
 import type { Listing, Pick } from '../../listing/types';
-import type { Adjustment, PhotoView } from '../../message/protocol';
+import type { PhotoView } from '../../message/protocol';
 import type { Problem } from '../../problem';
 
 /** Where the panel stands. `done` counts photos that were read or given up, `late` those that may still come. */
@@ -13,11 +13,6 @@ export type Stage =
   | { kind: 'lapsed' }
   | { kind: 'trouble'; problem: Problem };
 
-export interface TypedCode {
-  photoId: string | null;
-  code: string;
-}
-
 export interface PanelState {
   stage: Stage;
   /** Whether the tab shows another page since it was read, and whether that one may be read. */
@@ -28,9 +23,8 @@ export interface PanelState {
   views: Record<string, PhotoView>;
   /** Addresses of the fetched photos inside this document (blob:), by photo id. */
   files: Record<string, string>;
-  /** How the user turned, inverted or cut photos, by photo id. */
-  adjustments: Record<string, Adjustment>;
-  typedCodes: TypedCode[];
+  /** What the buyer set right, added or struck. */
+  corrections: Correction[];
   /** Fields that the user pointed at on this site. */
   picks: Pick[];
 }
@@ -43,8 +37,7 @@ export const blankState: PanelState = {
   case: null,
   views: {},
   files: {},
-  adjustments: {},
-  typedCodes: [],
+  corrections: [],
   picks: [],
 };
 

@@ -4,12 +4,17 @@ import { claimWords } from '../claim-words';
 import { groupBy } from '../group-by';
 import { sizeStatements } from '../size-words';
 
+/** Leaves a claim out: it is not of this piece, or was read wrong. */
+type OnStrike = (claim: Claim) => void;
+
 /** What the seller states, with the words that it stands in. The same statement in two places stands here once. */
-export function Claims({ claims }: { claims: Claim[] }) {
+export function Claims({ claims, onStrike }: { claims: Claim[]; onStrike?: OnStrike | undefined }) {
   const rows = groupBy(claims, (claim) => strings.claims.kinds[claim.kind]);
   return (
     <section aria-labelledby="claims-title">
-      <h2 id="claims-title">{strings.claims.title}</h2>
+      <h2 id="claims-title" tabIndex={-1}>
+        {strings.claims.title}
+      </h2>
       {rows.length === 0 ? (
         <p class="muted">{strings.claims.none}</p>
       ) : (
@@ -20,7 +25,7 @@ export function Claims({ claims }: { claims: Claim[] }) {
                 <th scope="row">{kind}</th>
                 <td>
                   {statementsOf(said).map(([statement, places]) => (
-                    <Statement key={statement} statement={statement} places={places} />
+                    <Statement key={statement} statement={statement} places={places} onStrike={onStrike} />
                   ))}
                 </td>
               </tr>
@@ -38,7 +43,13 @@ function statementsOf(claims: Claim[]): [statement: string, claims: Claim[]][] {
   return sizes.length > 0 ? sizeStatements(sizes) : groupBy(claims, claimWords);
 }
 
-function Statement({ statement, places }: { statement: string; places: Claim[] }) {
+interface StatementProps {
+  statement: string;
+  places: Claim[];
+  onStrike?: OnStrike | undefined;
+}
+
+function Statement({ statement, places, onStrike }: StatementProps) {
   const quotes = [...new Set(places.map(({ words }) => words.trim()))].filter((words) => addsTo(statement, words));
   return (
     <div>
@@ -48,6 +59,16 @@ function Statement({ statement, places }: { statement: string; places: Claim[] }
           {words}
         </q>
       ))}
+      {onStrike && (
+        <button
+          type="button"
+          class="small"
+          aria-label={strings.byHand.leaveOutNamed(statement)}
+          onClick={() => places.forEach(onStrike)}
+        >
+          {strings.byHand.leaveOut}
+        </button>
+      )}
     </div>
   );
 }

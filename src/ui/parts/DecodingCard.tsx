@@ -13,10 +13,12 @@ interface Props {
   where: string;
   pictureLabel: string;
   onRemove?: (() => void) | undefined;
+  /** What was read in photos is no code. */
+  onStrike?: (() => void) | undefined;
 }
 
 /** One code: its picture, the text, whether it counts as read, and what it says. */
-export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove }: Props) {
+export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove, onStrike }: Props) {
   const [best, ...others] = decoding.readings;
   return (
     <article class="decoding">
@@ -31,6 +33,11 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove 
         {onRemove && (
           <button type="button" class="small" onClick={onRemove}>
             {strings.stamp.remove(decoding.code)}
+          </button>
+        )}
+        {onStrike && (
+          <button type="button" class="small" onClick={onStrike}>
+            {strings.byHand.noCode}
           </button>
         )}
       </header>

@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Adjustment, PhotoView } from '../../message/protocol';
-import { noAdjustment } from '../../message/protocol';
+import type { PhotoView } from '../../message/protocol';
 import { seenIn } from '../../photo';
+import type { Adjustment } from '../../photo/adjustment-types';
+import { noAdjustment } from '../../photo/adjustment-types';
 import type { Result } from '../../problem';
 import { strings } from '../../words';
 import { drawAdjusted } from './draw-adjusted';

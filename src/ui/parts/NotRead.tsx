@@ -2,6 +2,7 @@ import type { Case } from '../../case';
 import { isCopy } from '../../check';
 import { chosenLanguage, nameOfCheck, sayReason, strings } from '../../words';
 import { groupBy } from '../group-by';
+import { isUnmet } from './Corrections';
 import { saidProblem, sentence } from './ProblemNote';
 
 /**
@@ -13,7 +14,8 @@ export function NotRead({ kase }: { kase: Case }) {
   const unread = kase.photos.flatMap((photo) => (photo.state === 'unread' ? [photo] : []));
   const reasons = groupBy(unread, ({ problem }) => saidProblem(problem).what);
   // The case sums up its unread photos in one line; here they stand with their numbers instead.
-  const others = kase.skipped.filter(({ code }) => code !== 'photos-not-read');
+  // What became of the buyer's own corrections stands beside these.
+  const others = kase.skipped.filter(({ code }) => code !== 'photos-not-read' && !isUnmet(code));
   const copies = kase.photos.filter(isCopy).map(({ photoId }) => numberOf(photoId));
   const failed = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome] : []));
   const unable = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'cannot-tell' ? [outcome] : []));

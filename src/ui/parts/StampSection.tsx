@@ -1,22 +1,22 @@
-import type { Case } from '../../case';
+import { type Case, type Correction, nameWithin, photoMeant } from '../../case';
 import type { Decoding } from '../../code/types';
 import type { PhotoView } from '../../message/protocol';
 import { strings } from '../../words';
 import { copyWords } from '../copies';
 import { groupBy } from '../group-by';
 import { useFocusKept } from '../use-focus-kept';
+import type { ByHand } from './by-hand';
 import { DecodingCard } from './DecodingCard';
 import { TypeCode } from './TypeCode';
 
 interface Props {
   kase: Case;
   pictureOfLine: (photoId: string, lineId: string) => string | null;
-  onType?: ((code: string) => void) | undefined;
-  onRemoveTyped?: ((code: string) => void) | undefined;
+  byHand?: ByHand | undefined;
 }
 
 /** The heart: every code of the case, where it was seen, and what it says. The same code in two places stands once. */
-export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Props) {
+export function StampSection({ kase, pictureOfLine, byHand }: Props) {
   const room = useFocusKept<HTMLElement>('#typed-code');
   const read = groupBy(
     kase.decodings.filter(({ accepted }) => accepted),
@@ -27,7 +27,7 @@ export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Pro
   const card = (decodings: Decoding[]) => {
     const [first] = decodings;
     const lines = decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from] : []));
-    const typed = decodings.find(({ from }) => from.kind === 'typed');
+    const typed = kase.corrections.filter(({ id }) => decodings.some((one) => one.id === `typed-${id}`));
     return (
       first && (
         <DecodingCard
@@ -36,7 +36,8 @@ export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Pro
           picture={lines[0] ? pictureOfLine(lines[0].photoId, lines[0].lineId) : null}
           pictureLabel={lines[0] ? strings.stamp.pictureOf(numberOf(kase, lines[0].photoId)) : ''}
           where={[...new Set(decodings.map((one) => whereWords(kase, one)))].join(' · ')}
-          onRemove={typed && onRemoveTyped ? () => onRemoveTyped(typed.code) : undefined}
+          onRemove={typed.length > 0 ? byHand && (() => undoAll(typed, byHand)) : undefined}
+          onStrike={lines.length > 0 ? byHand && (() => strikeAll(kase, lines, byHand)) : undefined}
         />
       )
     );
@@ -53,7 +54,7 @@ export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Pro
           {unclear.map((decoding) => card([decoding]))}
         </details>
       )}
-      {onType && <TypeCode onType={onType} />}
+      {byHand && <TypeCode onType={byHand.type} />}
       {kase.maker !== null && (
         <p class="muted hint">
           {strings.makerFile(kase.maker)}
@@ -62,6 +63,22 @@ export function StampSection({ kase, pictureOfLine, onType, onRemoveTyped }: Pro
       )}
     </section>
   );
+}
+
+function undoAll(corrections: readonly Correction[], { undo }: ByHand): void {
+  for (const { id } of corrections) undo(id);
+}
+
+/** These lines are no code of the piece. */
+function strikeAll(kase: Case, lines: readonly { photoId: string; lineId: string }[], { correct }: ByHand): void {
+  for (const { photoId, lineId } of lines) {
+    const read = kase.photos.find((one) => one.photoId === photoId);
+    const photo = photoMeant(kase.listing, photoId, read);
+    const line = read?.state === 'read' && read.observations.find(({ id }) => id === lineId);
+    if (!photo || !line) continue;
+    const target = { name: nameWithin(photoId, line), what: line.what, was: line.value };
+    correct({ of: 'seen', photo, target, to: null });
+  }
 }
 
 const numberOf = (kase: Case, photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;

@@ -1,4 +1,4 @@
-import type { Adjustment } from '../../message/protocol';
+import type { Adjustment } from '../../photo/adjustment-types';
 
 const longestSide = 900;
 

@@ -18,6 +18,14 @@ export const problems: ProblemWords = {
   'capture-disturbed': ['das Bild der Seite wurde verworfen, weil sie sich bewegt hat oder nicht vorn war', still],
   'capture-failed': ['der Browser gab in der Zeit kein Bild der Seite', front],
   'case-not-shown': ['dieser Fall enthält etwas, das sich nicht zeigen lässt', kept],
+  'correction-not-there': [
+    'etwas, das du gesetzt hast, wird nicht mehr so gelesen oder gesagt, wie es war',
+    'Es bleibt aufgehoben: Nimm es zurück, wenn es nichts mehr zur Sache tut.',
+  ],
+  'correction-photo-gone': [
+    'etwas, das du gesetzt hast, gehört zu einem Foto, das das Angebot nicht mehr zeigt',
+    'Es bleibt aufgehoben: Nimm es zurück, wenn es nichts mehr zur Sache tut.',
+  ],
   'data-stale': [
     'die Daten der Seite beschreiben ein anderes Stück als das gezeigte; sie blieben von einer früheren Seite stehen',
     'Genommen wurde, was die Seite zeigt. Lade sie neu, dann hat sie ihre eigenen Daten.',

@@ -1,7 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as z from 'zod';
-import { buildCase, type Case, type CaseInput, findingsOf, lookAt } from '../../../src/case';
+import {
+  buildCase,
+  type Case,
+  type CaseInput,
+  type Correction,
+  correct,
+  findingsOf,
+  lookAt,
+  typedCode,
+} from '../../../src/case';
 import type { FindingKind } from '../../../src/check';
 import type { Listing } from '../../../src/listing/types';
 import { builtInMakers } from '../../../src/maker';
@@ -192,12 +201,12 @@ export function inputOf(row: TruthRow): CaseInput {
     returns,
     seller: sellerOf(row.seller),
   });
-  const typedCodes = row.typed.map((code) => ({ photoId: null, code }));
+  const corrections = row.typed.reduce<Correction[]>((list, code) => correct(list, typedCode(code)), []);
   const photos = photosOf(
     row,
     listing.photos.map(({ id }) => id),
   );
-  return { listing, photos, typedCodes, makers: builtInMakers, now, previous: lookBefore(row) };
+  return { listing, photos, corrections, makers: builtInMakers, now, previous: lookBefore(row) };
 }
 
 /** The truth of one kind, with the row's known faults where they show: what a case has to give to be as good as known. */

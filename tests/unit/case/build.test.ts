@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { buildCase, type Case, type CaseInput, caseSchema, findingsOf, lookAt } from '../../../src/case';
+import {
+  buildCase,
+  type Case,
+  type CaseInput,
+  type Correction,
+  caseSchema,
+  correct,
+  findingsOf,
+  lookAt,
+  typedCode,
+} from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
 import type { PhotoRead } from '../../../src/photo/read-types';
 import { inEnglish } from '../../said';
@@ -21,11 +31,12 @@ const photosWith = (code: string | null, rest = {}): PhotoRead[] =>
 const input = (rest: Partial<CaseInput> = {}): CaseInput => ({
   listing: listingOf('Ondrasse Carryall 30, made in Belgium, 1995', text),
   photos: photosWith('KV0915'),
-  typedCodes: [],
+  corrections: [],
   makers: builtInMakers,
   now,
   ...rest,
 });
+const typed = (...codes: string[]) => codes.reduce<Correction[]>((list, code) => correct(list, typedCode(code)), []);
 const kinds = (built: Case, kind: string) =>
   findingsOf(built)
     .filter((finding) => finding.kind === kind)
@@ -58,11 +69,11 @@ describe('buildCase', { timeout: 60_000 }, () => {
   });
 
   it('is one JSON value that can be written, read back and recomputed', () => {
-    const built = buildCase(input({ typedCodes: [{ photoId: 'p3', code: 'KV0915' }] }));
+    const built = buildCase(input({ corrections: typed('KV0915') }));
     const back = caseSchema.parse(JSON.parse(JSON.stringify(built)));
     expect(back).toEqual(built);
-    const { listing, photos, typedCodes, judgedAt } = back;
-    expect(buildCase({ listing, photos, typedCodes, makers: builtInMakers, now: judgedAt ?? '' })).toEqual(built);
+    const { listing, photos, corrections, judgedAt } = back;
+    expect(buildCase({ listing, photos, corrections, makers: builtInMakers, now: judgedAt ?? '' })).toEqual(built);
   });
 
   it('counts photos that were not read, and never takes them for fine', () => {
@@ -99,9 +110,7 @@ describe('buildCase', { timeout: 60_000 }, () => {
 
   it('reads typed codes and codes that the text quotes', () => {
     const listing = listingOf('Ondrasse Carryall 30', `${text} Date code KV0915 inside.`);
-    const built = buildCase(
-      input({ listing, photos: photosWith(null), typedCodes: [{ photoId: null, code: 'kv 0915' }] }),
-    );
+    const built = buildCase(input({ listing, photos: photosWith(null), corrections: typed('kv 0915') }));
     expect(built.decodings.map(({ from, readings }) => [from.kind, readings[0]?.text])).toEqual([
       ['typed', 'KV0915'],
       ['claim', 'KV0915'],
@@ -121,11 +130,7 @@ describe('buildCase', { timeout: 60_000 }, () => {
   });
 
   it('survives a typed code of 10,000 characters and an empty one', () => {
-    const typedCodes = [
-      { photoId: null, code: 'K'.repeat(10_000) },
-      { photoId: null, code: '' },
-    ];
-    const built = buildCase(input({ typedCodes }));
+    const built = buildCase(input({ corrections: typed('K'.repeat(10_000), '') }));
     expect(kinds(built, 'contradiction')).toEqual([]);
     for (const { statement } of findingsOf(built).map(inEnglish)) expect(statement.length).toBeLessThan(600);
   });

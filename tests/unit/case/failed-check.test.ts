@@ -45,7 +45,7 @@ describe('a check that breaks', () => {
         },
         makers: async () => [...input.makers],
         buildCase,
-        previousLook: async () => null,
+        earlier: async () => null,
         mayRead: async () => true,
         now: () => input.now,
         clock: { now: () => 0, wake: () => () => undefined },

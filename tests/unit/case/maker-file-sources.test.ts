@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { buildCase, findingsOf } from '../../../src/case';
+import { buildCase, correct, findingsOf, typedCode } from '../../../src/case';
 import { parseMakerFile } from '../../../src/maker';
 import { listingOf } from './sample-listing';
 
@@ -45,7 +45,7 @@ const built = () =>
       price: [{ value: { kind: 'sale', amount: '90', currency: 'EUR' }, words: '€90', from: 'page', certainty: 1 }],
     } as never),
     photos: [],
-    typedCodes: [{ code: 'KV0195', photoId: null }],
+    corrections: correct([], typedCode('KV0195')),
     makers: [file!],
     now: '2026-01-15T10:00:00Z',
   });

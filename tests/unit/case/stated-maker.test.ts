@@ -13,7 +13,7 @@ const build = (title: string, description: string, maker?: string) =>
   buildCase({
     listing: listingOf(title, description, 2, maker === undefined ? {} : { maker: stated(maker) }),
     photos,
-    typedCodes: [],
+    corrections: [],
     makers: builtInMakers,
     now,
   });

@@ -35,7 +35,7 @@ describe('a stamp that is not certain', { timeout: 120_000 }, () => {
         const built = buildCase({
           listing: listingOf('A bag', text, 1),
           photos: [readPhoto('p1', { lines: [line] })],
-          typedCodes: [],
+          corrections: [],
           makers: builtInMakers,
           now: '2026-01-15T10:00:00Z',
         });
@@ -52,7 +52,12 @@ describe('a stamp that is not certain', { timeout: 120_000 }, () => {
   it('gives one case for one input, in whatever order the makers stand', () => {
     fc.assert(
       fc.property(sentences, fc.shuffledSubarray(builtInMakers, { minLength: 3 }), (text, makers) => {
-        const input = { listing: listingOf('A bag', text, 1), photos: [], typedCodes: [], now: '2026-01-15T10:00:00Z' };
+        const input = {
+          listing: listingOf('A bag', text, 1),
+          photos: [],
+          corrections: [],
+          now: '2026-01-15T10:00:00Z',
+        };
         const one = buildCase({ ...input, makers: builtInMakers });
         const other = buildCase({ ...input, makers });
         expect(

@@ -16,7 +16,7 @@ const built = buildCase({
     readPhoto('p2'),
     readPhoto('p3', { lines: [stampLine('p3', 'KV0915')] }),
   ],
-  typedCodes: [],
+  corrections: [],
   makers: builtInMakers,
   now: '2026-01-15T10:00:00Z',
 });

@@ -6,7 +6,7 @@ import { listingOf } from '../case/sample-listing';
 import { ondrasse, stated } from './sample';
 
 const now = '2026-01-15T10:00:00Z';
-const built = (listing: Listing) => buildCase({ listing, photos: [], typedCodes: [], makers: [ondrasse], now });
+const built = (listing: Listing) => buildCase({ listing, photos: [], corrections: [], makers: [ondrasse], now });
 const changes = (before: Listing, after: Listing) => {
   const { listing, claims } = built(after);
   return changesSince(lookAt(built(before)), listing, claims);

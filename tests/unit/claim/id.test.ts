@@ -41,7 +41,7 @@ describe('ids of claims', () => {
       buildCase({
         listing: listingToJudge(title, description),
         photos: [],
-        typedCodes: [],
+        corrections: [],
         makers: builtInMakers,
         now: '2026-01-15T10:00:00Z',
       });
@@ -69,7 +69,7 @@ describe('claims that an earlier build numbered', () => {
     const input = {
       listing: listingToJudge('Ondrasse bag', 'Made in 1994.'),
       photos: [],
-      typedCodes: [],
+      corrections: [],
       makers: builtInMakers,
       now: '2026-01-15T10:00:00Z',
     };

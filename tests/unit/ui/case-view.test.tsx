@@ -15,7 +15,7 @@ afterEach(() => render(null, room));
 
 async function show(language: string | null, makers: MakerFile[] = builtInMakers): Promise<void> {
   const listing = listingOf('Ondrasse Carryall 30', 'Date code KV0915.', 1, { language });
-  const kase = buildCase({ listing, photos: [], typedCodes: [], makers, now });
+  const kase = buildCase({ listing, photos: [], corrections: [], makers, now });
   await act(() => render(<CaseView kase={kase} pictureOfLine={() => null} />, room));
 }
 

@@ -17,7 +17,7 @@ const listing = (rest: Partial<Listing> = {}, description = 'Made in 1995. Size 
   listingOf('Ondrasse Carryall 30', description, 3, { price: stated(price(54_000)), ...rest });
 
 async function show(after: Listing, before?: Listing): Promise<Element> {
-  const input = { photos: [], typedCodes: [], makers: [], now };
+  const input = { photos: [], corrections: [], makers: [], now };
   const previous = before && lookAt(buildCase({ ...input, listing: { ...before, readAt: '2026-01-02T10:00:00Z' } }));
   const kase = buildCase({ ...input, listing: after, ...(previous ? { previous } : {}) });
   await act(() => render(<CaseView kase={kase} pictureOfLine={() => null} />, room));

@@ -32,7 +32,7 @@ const kase: Case = {
   format: 1,
   listing: listingOf('Ondrasse Carryall 30', 'A bag.'),
   photos: [],
-  typedCodes: [],
+  corrections: [],
   maker: null,
   claims: [],
   decodings: [],

@@ -2,8 +2,8 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { buildCase } from '../../../src/case';
-import { noAdjustment } from '../../../src/message/protocol';
+import { buildCase, type Correction, correct, typedCode } from '../../../src/case';
+import { noAdjustment } from '../../../src/photo/adjustment-types';
 import type { Stage } from '../../../src/ui/panel/state';
 import { LookByHand } from '../../../src/ui/parts/LookByHand';
 import { Progress } from '../../../src/ui/parts/Progress';
@@ -59,10 +59,17 @@ test('a focus that was elsewhere is left where it is', async () => {
 test('a typed code that is removed leaves the focus where the next one is typed', async () => {
   const listing = listingOf('Ondrasse Carryall 30', '', 0);
   const show = (codes: string[]) => {
-    const typedCodes = codes.map((code) => ({ photoId: null, code }));
-    const kase = buildCase({ listing, photos: [], typedCodes, makers: [], now: '2026-01-15T10:00:00Z' });
+    const corrections = codes.reduce<Correction[]>((list, code) => correct(list, typedCode(code)), []);
+    const kase = buildCase({ listing, photos: [], corrections, makers: [], now: '2026-01-15T10:00:00Z' });
     return act(() =>
-      render(<StampSection kase={kase} pictureOfLine={() => null} onType={nothing} onRemoveTyped={nothing} />, room),
+      render(
+        <StampSection
+          kase={kase}
+          pictureOfLine={() => null}
+          byHand={{ type: nothing, correct: nothing, undo: nothing }}
+        />,
+        room,
+      ),
     );
   };
   await show(['KV0915']);

@@ -10,7 +10,7 @@ const caseOf = (marks: Case['marks']): Case => ({
   format: 1,
   listing: listingOf('Ondrasse Carryall 30', 'A bag.'),
   photos: [],
-  typedCodes: [],
+  corrections: [],
   maker: null,
   claims: [],
   decodings: [],

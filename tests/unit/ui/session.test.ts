@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { correct, lookAt, type NewCorrection, typedCode } from '../../../src/case';
 import type { PhotoLink } from '../../../src/listing/types';
-import type { Adjustment, PhotoBytes, PhotoView } from '../../../src/message/protocol';
+import type { PhotoBytes, PhotoView } from '../../../src/message/protocol';
+import { type Adjustment, noAdjustment } from '../../../src/photo/adjustment-types';
 import { fail, type Result, succeed } from '../../../src/problem';
 import { createSession, photoBudget } from '../../../src/ui/panel/session';
 import type { SessionPorts } from '../../../src/ui/panel/session-ports';
 import type { PanelState } from '../../../src/ui/panel/state';
+import { photoRead } from '../../photo-read';
 import { sampleCase } from '../watch/sample-case';
 import { HandClock } from './hand-clock';
 import { photoLink, viewOf } from './sample-photos';
@@ -28,6 +31,8 @@ const bytesOf = (base64: string, by: PhotoBytes['came'] = came): PhotoBytes => (
   mediaType: 'image/jpeg',
   came: by,
 });
+
+const typed = { ...typedCode('KV0915'), id: 'hand-1' };
 
 /** When the sessions of these tests read, milliseconds since 1970. */
 const opened = Date.parse('2026-03-01T10:00:00.000Z');
@@ -66,9 +71,9 @@ function sessionWith(photos: number, { read, likelihoods = {}, ...replaced }: Re
     makers: async () => [],
     buildCase: (facts) => {
       built.push(facts);
-      return { ...sampleCase(), listing: facts.listing, photos: facts.photos, typedCodes: facts.typedCodes };
+      return { ...sampleCase(), listing: facts.listing, photos: facts.photos, corrections: facts.corrections };
     },
-    previousLook: async () => null,
+    earlier: async () => null,
     mayRead: async () => true,
     now: () => new Date(opened).toISOString(),
     clock,
@@ -176,9 +181,9 @@ describe('the session of one tab', () => {
     session.typeCode(null, ' KV0915 ');
     session.typeCode(null, 'KV0915');
     session.typeCode(null, '   ');
-    expect(last().case?.typedCodes).toEqual([{ photoId: null, code: 'KV0915' }]);
-    session.removeTyped('KV0915');
-    expect(last().case?.typedCodes).toEqual([]);
+    expect(last().case?.corrections).toEqual([typed]);
+    session.undo(typed.id);
+    expect(last().case?.corrections).toEqual([]);
   });
 
   it('keeps what it read when the tab moves on, and says whether the new page may be read', async () => {
@@ -260,7 +265,7 @@ describe('the session of one tab', () => {
     const asked: boolean[] = [];
     const { session } = sessionWith(0, {
       readPage: async () => succeed({ listing: listingWith(0), incognito: true, picks: [] }),
-      previousLook: async (_url, incognito) => {
+      earlier: async (_url, incognito) => {
         asked.push(incognito);
         return null;
       },
@@ -379,12 +384,58 @@ describe('a listing that is read again', () => {
     for (const again of [session.read, session.readFields]) {
       await again();
       expect(last().stage).toEqual({ kind: 'done', read: 2, of: 2, late: 0 });
-      expect(last().typedCodes).toEqual([{ photoId: null, code: 'KV0915' }]);
-      expect(last().adjustments).toEqual({ p2: turned });
+      expect(last().corrections).toEqual([
+        typed,
+        { id: 'hand-2', of: 'part', photo: { url: numbered(2)[1]?.url, hash: null }, to: turned },
+      ]);
       expect(last().views).toEqual(before.views);
       expect(last().files).toEqual(before.files);
     }
     expect([fetched.length, reads.length]).toEqual([fetches, readings]);
+  });
+
+  it('finds what was set right in the saved case, and reads a photo again as it was read then', async () => {
+    const part = { of: 'part', photo: { url: numbered(2)[1]?.url ?? '', hash: null }, to: turned } as const;
+    const corrections = correct(correct([], typedCode('KV0915')), part);
+    const look = lookAt(sampleCase());
+    const { session, last, reads } = sessionWith(2, { earlier: async () => ({ look, corrections }) });
+    await session.read();
+    expect(last().case?.corrections).toEqual(corrections);
+    expect(reads).toEqual([
+      { id: 'p1', adjustment: noAdjustment },
+      { id: 'p2', adjustment: turned },
+    ]);
+    session.undo('hand-1');
+    await session.read();
+    expect(last().case?.corrections.map(({ id }) => id)).toEqual(['hand-2']);
+  });
+
+  it('knows a photo by what it shows where the page made its address anew, and reads its part', async () => {
+    const part = {
+      of: 'part',
+      photo: { url: 'https://attic-arcade.example/old.jpg', hash: 'f0e1d2c3b4a59687' },
+      to: turned,
+    };
+    const { session, reads } = sessionWith(2, {
+      earlier: async () => ({ look: lookAt(sampleCase()), corrections: correct([], part as NewCorrection) }),
+      read: async (id) =>
+        succeed({ ...viewOf(id), read: photoRead(id, { hash: id === 'p2' ? part.photo.hash : '1'.repeat(16) }) }),
+    });
+    await session.read();
+    expect(reads).toEqual([
+      { id: 'p1', adjustment: noAdjustment },
+      { id: 'p2', adjustment: noAdjustment },
+      { id: 'p2', adjustment: turned },
+    ]);
+  });
+
+  it('reads a photo whole again when its part is taken back', async () => {
+    const { session, last, reads } = sessionWith(1);
+    await session.read();
+    await session.readAgain('p1', turned);
+    await session.undo('hand-1');
+    expect(last().corrections).toEqual([]);
+    expect(reads.map(({ adjustment }) => adjustment)).toEqual([noAdjustment, turned, noAdjustment]);
   });
 
   it('stays on the screen while the page is read', async () => {
@@ -445,10 +496,10 @@ describe('a listing that is read again', () => {
     await session.pageArrived();
     lapsed = true;
     await session.read();
-    expect(last()).toMatchObject({ stage: { kind: 'lapsed' }, case: null, typedCodes: [] });
+    expect(last()).toMatchObject({ stage: { kind: 'lapsed' }, case: null, corrections: [] });
     lapsed = false;
     await session.read();
-    expect(last().typedCodes).toEqual([{ photoId: null, code: 'KV0915' }]);
+    expect(last().corrections).toEqual([typed]);
     expect(reads.length).toBe(1);
   });
 
@@ -468,7 +519,7 @@ describe('a listing that is read again', () => {
     const from = states.length;
     await session.read();
     expect(states[from]).toMatchObject({ stage: { kind: 'page' }, case: null, listing: null });
-    expect(last().typedCodes).toEqual([]);
+    expect(last().corrections).toEqual([]);
     expect(reads.length).toBe(2);
   });
 });

@@ -17,7 +17,7 @@ export const sampleCase = (
       text: title,
     },
     photos: [],
-    typedCodes: [],
+    corrections: [],
     maker: null,
     claims: [],
     decodings: [],

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { correct, typedCode } from '../../../src/case';
 import { openWatchList, type WatchList } from '../../../src/watch';
 import { good, recordsOf, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
@@ -66,7 +67,7 @@ describe('the watch list', () => {
     const typed = {
       ...sampleCase(),
       judgedAt: '2026-03-01T10:04:00.000Z',
-      typedCodes: [{ photoId: null, code: 'KV0915' }],
+      corrections: correct([], typedCode('KV0915')),
     };
     const again = good(await list.save(typed, []));
     expect(again.case).toEqual(typed);

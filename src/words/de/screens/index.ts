@@ -1,5 +1,6 @@
 import type { ScreenWords } from '../../screen-words';
 import { axisStrings } from './axis';
+import { byHandStrings } from './by-hand';
 import { changesStrings } from './changes';
 import { copiesStrings } from './copies';
 import { dossierStrings } from './dossier';
@@ -172,6 +173,7 @@ export const screens: ScreenWords = {
     notRead: (unread, of) => `${unread} von ${photos(of)} nicht gelesen`,
   },
   copies: copiesStrings,
+  byHand: byHandStrings,
   changes: changesStrings,
   parts: {
     body: 'Außenseite',

@@ -2,6 +2,7 @@ import type { FindingKind } from '../../../check/types';
 import type { Part } from '../../../claim/types';
 import type { PickField } from '../../../listing/types';
 import { axisStrings } from './axis';
+import { byHandStrings } from './by-hand';
 import { changesStrings } from './changes';
 import { type Copies, copiesStrings } from './copies';
 import { count } from './count';
@@ -169,6 +170,7 @@ export const screens = {
     notRead: (unread: number, of: number) => `${unread} of ${count(of, 'photo', 'photos')} not read`,
   },
   copies: copiesStrings,
+  byHand: byHandStrings,
   changes: changesStrings,
   parts: {
     body: 'outside',

@@ -1,0 +1,65 @@
+import { type Case, type Correction, findMeant } from '../../case';
+import { strings } from '../../words';
+import { saidProblem, sentence } from './ProblemNote';
+
+/** Everything that the buyer set, added or left out: each says what became of it, and can be taken back. */
+export function Corrections({ kase, onUndo }: { kase: Case; onUndo?: ((id: string) => void) | undefined }) {
+  if (kase.corrections.length === 0) return null;
+  return (
+    <section aria-labelledby="by-you-title">
+      <h2 id="by-you-title">{strings.byHand.title}</h2>
+      <ul class="corrections">
+        {kase.corrections.map((correction) => {
+          const words = wordsOf(correction, kase);
+          const unmet = kase.skipped.find(({ code, where }) => isUnmet(code) && where === correction.id);
+          return (
+            <li key={correction.id}>
+              {words}{' '}
+              {onUndo && (
+                <button
+                  type="button"
+                  class="small"
+                  aria-label={strings.byHand.undoNamed(words)}
+                  onClick={() => onUndo(correction.id)}
+                >
+                  {strings.byHand.undo}
+                </button>
+              )}
+              {unmet && (
+                <p class="problem">
+                  {sentence(saidProblem(unmet).what)} <span class="muted">{saidProblem(unmet).remedy}</span>
+                </p>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+/** Told beside the correction itself. */
+export const isUnmet = (code: string): boolean => code.startsWith('correction-');
+
+function wordsOf(correction: Correction, kase: Case): string {
+  const words = strings.byHand;
+  if (correction.of === 'claim') {
+    const { target, to } = correction;
+    if (target && !to) return words.claimStruck(target.words);
+    return target ? words.claimSet(target.words, to?.words ?? '') : words.claimAdded(to?.words ?? '');
+  }
+  const photo = photoOf(correction, kase);
+  if (correction.of === 'part') return words.part(photo);
+  const { target, to } = correction;
+  const value = (of: unknown) => (typeof of === 'string' || typeof of === 'number' ? String(of) : '');
+  if (to?.what === 'code')
+    return target ? words.codeSet(value(target.was), value(to.value)) : words.code(value(to.value));
+  if (!to) return target?.what === 'stamp-line' ? words.lineStruck(photo, value(target.was)) : words.seenStruck(photo);
+  return words.seenSet(photo);
+}
+
+function photoOf(correction: Exclude<Correction, { of: 'claim' }>, { listing, photos }: Case): number | null {
+  const id = correction.photo && findMeant(correction.photo, listing.photos, photos);
+  const index = listing.photos.findIndex((one) => one.id === id);
+  return index < 0 ? null : index + 1;
+}

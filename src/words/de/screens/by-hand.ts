@@ -1,0 +1,25 @@
+import type { ScreenWords } from '../../screen-words';
+
+const onPhoto = (photo: number | null) =>
+  photo === null ? 'auf einem Foto, das nicht mehr da ist,' : `auf Foto ${photo}`;
+const upper = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
+/** Was von Hand gesetzt, ergänzt oder weggelassen wurde. */
+export const byHandStrings: ScreenWords['byHand'] = {
+  title: 'Von dir gesetzt',
+  undo: 'Zurücknehmen',
+  undoNamed: (what) => `Zurücknehmen: ${what}`,
+  code: (code) => `Du hast den Code ${code} eingegeben.`,
+  codeSet: (was, code) => `Du liest ${code}, wo ${was} gelesen wurde.`,
+  lineStruck: (photo, text) => `${upper(onPhoto(photo))} gilt ${text} nicht als Code.`,
+  seenStruck: (photo) => `${upper(onPhoto(photo))} ist etwas Gemessenes weggelassen.`,
+  seenSet: (photo) => `${upper(onPhoto(photo))} ist etwas so gesetzt, wie du es siehst.`,
+  part: (photo) =>
+    `${upper(onPhoto(photo))} wird nur in dem Ausschnitt, den du gewählt hast, nach einem Stempel gesucht.`,
+  claimStruck: (words) => `Weggelassen aus dem, was das Angebot sagt: „${words}“.`,
+  claimSet: (words, now) => `Was das Angebot mit „${words}“ sagt, gilt als „${now}“.`,
+  claimAdded: (words) => `Ergänzt zu dem, was das Angebot sagt: „${words}“.`,
+  noCode: 'Das ist kein Code',
+  leaveOut: 'Weglassen',
+  leaveOutNamed: (statement) => `Weglassen: ${statement}`,
+};

@@ -1,0 +1,20 @@
+const ofPhoto = (photo: number | null) => (photo === null ? 'a photo that is gone' : `photo ${photo}`);
+
+/** What the buyer set, added or left out by hand. */
+export const byHandStrings = {
+  title: 'Set by you',
+  undo: 'Undo',
+  undoNamed: (what: string) => `Undo: ${what}`,
+  code: (code: string) => `You typed the code ${code}.`,
+  codeSet: (was: string, code: string) => `You read ${code} where ${was} was read.`,
+  lineStruck: (photo: number | null, text: string) => `In ${ofPhoto(photo)}, ${text} is not taken for a code.`,
+  seenStruck: (photo: number | null) => `In ${ofPhoto(photo)}, something that was measured is left out.`,
+  seenSet: (photo: number | null) => `In ${ofPhoto(photo)}, something is set as you see it.`,
+  part: (photo: number | null) => `Of ${ofPhoto(photo)}, only the part that you chose is read for a stamp.`,
+  claimStruck: (words: string) => `Left out of what the listing claims: “${words}”.`,
+  claimSet: (words: string, now: string) => `What the listing claims with “${words}” is taken as “${now}”.`,
+  claimAdded: (words: string) => `Added to what the listing claims: “${words}”.`,
+  noCode: 'This is no code',
+  leaveOut: 'Leave out',
+  leaveOutNamed: (statement: string) => `Leave out: ${statement}`,
+} as const;
