@@ -1,4 +1,6 @@
-import { fail, type Problem, type Result, succeed } from '../../problem';
+import type { Problem } from '../../problem';
+import { formOf } from '../record';
+import { faultOf, problemOf } from '../record/standing';
 import { recordVersion, type WatchRecord, watchRecordSchema } from '../types';
 import { addVersion } from './1-add-version';
 import { keepBoth } from './2-keep-both';
@@ -18,45 +20,25 @@ export type Opened = { state: 'readable'; record: WatchRecord } | { state: 'newe
 
 /** Brings a stored record up to this version. It fails closed: what cannot be read is reported and left as it is. */
 export function openRecord(raw: unknown): Opened {
-  const migrated = bringForward(raw);
-  if (!migrated.ok) {
-    return { state: migrated.problem.code === 'record-newer' ? 'newer' : 'damaged', problem: migrated.problem };
-  }
-  const parsed = watchRecordSchema.safeParse(migrated.value);
-  if (parsed.success) return { state: 'readable', record: parsed.data };
-  const issue = parsed.error.issues[0];
-  return {
-    state: 'damaged',
-    problem: problem('record-damaged', `${issue?.path.join('.') || 'record'}: ${issue?.message ?? 'not readable'}`),
-  };
-}
-
-function bringForward(raw: unknown): Result<Record<string, unknown>> {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) {
-    return fail(problem('record-damaged', 'it is no record'));
-  }
-  let record = raw as Record<string, unknown>;
-  const version = record.version ?? 0;
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return damaged('it is no record');
+  const version = 'version' in raw ? raw.version : 0;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) {
-    return fail(problem('record-damaged', 'its version is not a number'));
+    return damaged('its version is not a number');
   }
-  if (version > recordVersion) return fail(problem('record-newer', `it has version ${version}`));
+  if (version > recordVersion)
+    return { state: 'newer', problem: problemOf('record-newer', `it has version ${version}`) };
+  const frozen = formOf(version)?.safeParse(raw);
+  if (frozen?.error) return faultOf(frozen.error.issues);
+  let record = raw as Record<string, unknown>;
   for (const { to, migrate } of migrations.slice(version)) {
     try {
       record = { ...migrate(record), version: to };
     } catch {
-      return fail(problem('record-damaged', `it could not be brought to version ${to}`));
+      return damaged(`it could not be brought to version ${to}`);
     }
   }
-  return succeed(record);
+  const parsed = watchRecordSchema.safeParse(record);
+  return parsed.success ? { state: 'readable', record: parsed.data } : faultOf(parsed.error.issues);
 }
 
-const problem = (code: string, what: string): Problem => ({
-  code,
-  where: 'watch list',
-  what,
-  remedy:
-    code === 'record-newer'
-      ? 'Update the extension; until then the record is shown and not changed.'
-      : 'The record is kept as it is: export it and report what it says.',
-});
+const damaged = (what: string): Opened => ({ state: 'damaged', problem: problemOf('record-damaged', what) });

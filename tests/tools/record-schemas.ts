@@ -1,0 +1,13 @@
+import * as z from 'zod';
+import { frozenRecords } from '../../src/watch/record';
+
+/**
+ * Every frozen form as JSON Schema (draft 2020-12), by its name: what is committed tells a form that was edited.
+ */
+export const recordJsonSchemas = (): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(frozenRecords).map(([name, schema]) => [
+      name,
+      `${JSON.stringify(z.toJSONSchema(schema, { io: 'input', reused: 'ref' }), null, 2)}\n`,
+    ]),
+  );
