@@ -1,6 +1,6 @@
 import type { Claim } from '../claim/types';
 import type { Listing } from '../listing/types';
-import type { Observation, PhotoRead, Where } from '../photo';
+import { type Observation, type PhotoRead, scaledWhere } from '../photo';
 import type { Problem } from '../problem';
 import { findMeant, nameWithin } from './correction';
 import type { Correction, SeenByHand } from './correction-types';
@@ -120,15 +120,11 @@ const byHand = (
   value,
   uncertainty: null,
   unit,
-  where: where && scaled(where, width, height),
+  where: where && scaledWhere(where, width, height),
   by: 'hand',
   // A place that a hand moved leaves what was read there as it is.
   ...(was?.detail !== undefined && was.what === what && was.value === value ? { detail: was.detail } : {}),
 });
-
-/** A place in other units: shares of the sides into pixels, or back. */
-export const scaled = <W extends Where>(where: W, across: number, down: number): W =>
-  ({ ...where, points: where.points.map(({ x, y }) => ({ x: x * across, y: y * down })) }) as W;
 
 /** Corrections that could not be made, as failures that say so; what waits for its photo is told with the photo. */
 export const unmetCorrections = ({ outcomes }: Pick<Corrected, 'outcomes'>): Problem[] =>

@@ -25,3 +25,4 @@ export {
   turnedQuad,
   warpQuad,
 } from './warp';
+export { scaledWhere } from './where';

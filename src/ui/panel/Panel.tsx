@@ -112,6 +112,7 @@ function Content({ state, session }: { state: PanelState; session: Session }) {
               file={file}
               number={photos.findIndex(({ id }) => id === looked) + 1}
               start={wantedOf(state, looked)}
+              seen={views[looked]?.read}
               onRead={(adjustment) => session.readAgain(looked, adjustment)}
               onClose={close}
             />

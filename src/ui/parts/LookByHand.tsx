@@ -1,10 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PhotoView } from '../../message/protocol';
-import { seenIn } from '../../photo';
+import { type PhotoRead, scaledWhere, seenIn } from '../../photo';
 import type { Adjustment } from '../../photo/adjustment-types';
 import { noAdjustment } from '../../photo/adjustment-types';
 import type { Result } from '../../problem';
 import { strings } from '../../words';
+import { cropAround, keepRectangle, quadOf } from '../overlay/move';
+import { Overlay } from '../overlay/Overlay';
 import { drawAdjusted } from './draw-adjusted';
 import { ProblemNote } from './ProblemNote';
 
@@ -13,20 +15,22 @@ interface Props {
   number: number;
   /** As the photo was looked at last. */
   start: Adjustment;
+  /** What was read of it. */
+  seen?: PhotoRead | undefined;
   onRead: (adjustment: Adjustment) => Promise<Result<PhotoView> | null>;
   onClose: () => void;
 }
 
-const edges = ['left', 'top', 'right', 'bottom'] as const;
+/** A press that hardly moves is no new part. */
+const leastDrag = 0.02;
 
-/** One photo large: turned, inverted, cut by dragging or by four sliders, and read again. It takes the focus when it opens. */
-export function LookByHand({ file, number, start, onRead, onClose }: Props) {
+/** One photo large: turned, inverted, cut by its handles or by dragging, and read again. It takes the focus when it opens. */
+export function LookByHand({ file, number, start, seen, onRead, onClose }: Props) {
   const [adjustment, setAdjustment] = useState<Adjustment>(start);
   const [result, setResult] = useState<Result<PhotoView> | 'reading' | null>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   const dragFrom = useRef<{ x: number; y: number } | null>(null);
-  const crop = adjustment.crop ?? [0, 0, 1, 1];
 
   useEffect(() => heading.current?.focus(), []);
   useEffect(() => {
@@ -35,24 +39,16 @@ export function LookByHand({ file, number, start, onRead, onClose }: Props) {
     return () => ended.abort();
   }, [file, adjustment]);
 
-  const setEdge = (index: number, share: number) => {
-    const next = [...crop] as [number, number, number, number];
-    next[index] = share;
-    // The edges may not cross: at least a fiftieth of the photo stays.
-    if (next[2] - next[0] >= 0.02 && next[3] - next[1] >= 0.02) setAdjustment({ ...adjustment, crop: next });
-  };
+  const setCrop = (crop: Adjustment['crop']) => setAdjustment((one) => ({ ...one, crop }));
   const pointed = (event: PointerEvent) => {
     const box = (event.currentTarget as HTMLElement).getBoundingClientRect();
-    return { x: (event.clientX - box.left) / box.width, y: (event.clientY - box.top) / box.height };
+    const share = (at: number, from: number, length: number) => Math.min(1, Math.max(0, (at - from) / length));
+    return { x: share(event.clientX, box.left, box.width), y: share(event.clientY, box.top, box.height) };
   };
-  const dropped = (event: PointerEvent) => {
+  const dragged = (event: PointerEvent) => {
     const [from, to] = [dragFrom.current, pointed(event)];
-    dragFrom.current = null;
-    if (!from || Math.abs(from.x - to.x) < 0.03 || Math.abs(from.y - to.y) < 0.01) return;
-    setAdjustment({
-      ...adjustment,
-      crop: [Math.min(from.x, to.x), Math.min(from.y, to.y), Math.max(from.x, to.x), Math.max(from.y, to.y)],
-    });
+    if (!from || Math.abs(from.x - to.x) < leastDrag || Math.abs(from.y - to.y) < leastDrag) return;
+    setCrop(cropAround({ form: 'line', points: [from, to] }));
   };
   const read = async () => {
     if (result === 'reading') return;
@@ -71,31 +67,29 @@ export function LookByHand({ file, number, start, onRead, onClose }: Props) {
       <h3 id="by-hand-title" ref={heading} tabIndex={-1}>
         {strings.photos.byHand(number)}
       </h3>
-      <canvas
-        ref={canvas}
-        role="img"
-        aria-label={strings.photos.alone(number)}
-        onPointerDown={(event) => {
-          dragFrom.current = pointed(event);
-          (event.currentTarget as HTMLElement).setPointerCapture(event.pointerId);
-        }}
-        onPointerUp={dropped}
-      />
-      <fieldset>
-        <legend>{strings.photos.zone}</legend>
-        {edges.map((edge, index) => (
-          <label key={edge}>
-            <span>{strings.photos[edge]}</span>
-            <input
-              type="range"
-              min={0}
-              max={100}
-              value={Math.round((crop[index] ?? 0) * 100)}
-              onInput={(event) => setEdge(index, Number(event.currentTarget.value) / 100)}
-            />
-          </label>
-        ))}
-      </fieldset>
+      <div class="on-photo">
+        <canvas
+          ref={canvas}
+          role="img"
+          aria-label={strings.photos.alone(number)}
+          onPointerDown={(event) => {
+            dragFrom.current = pointed(event);
+            (event.currentTarget as HTMLElement).setPointerCapture?.(event.pointerId);
+          }}
+          onPointerMove={dragged}
+          onPointerUp={() => {
+            dragFrom.current = null;
+          }}
+        />
+        {seen && <StampLines read={seen} />}
+        <Overlay
+          where={quadOf(adjustment.crop ?? [0, 0, 1, 1])}
+          label={strings.photos.zone}
+          keep={keepRectangle}
+          onMove={(where) => setCrop(cropAround(where))}
+        />
+      </div>
+      <p class="muted hint">{strings.overlay.hint}</p>
       <div class="row">
         <button
           type="button"
@@ -133,5 +127,29 @@ function Outcome({ result }: { result: Result<PhotoView> }) {
   if (!result.ok) return <ProblemNote problem={result.problem} />;
   const { read } = result.value;
   if (read.state === 'unread') return <ProblemNote problem={read.problem} />;
-  return <p>{strings.photos.found(seenIn(read, 'stamp-line').length)}</p>;
+  const texts = seenIn(read, 'stamp-line').map(({ value }) => String(value));
+  return (
+    <p>
+      {strings.photos.found(texts.length)} <span class="code">{texts.join(' · ')}</span>
+    </p>
+  );
+}
+
+/** Where the stamped lines lie that were read in the photo. */
+function StampLines({ read }: { read: PhotoRead }) {
+  if (read.state === 'unread') return null;
+  return (
+    <>
+      {seenIn(read, 'stamp-line').map(
+        ({ id, value, where }) =>
+          where && (
+            <Overlay
+              key={id}
+              where={scaledWhere(where, 1 / read.width, 1 / read.height)}
+              label={strings.photos.lineAt(String(value))}
+            />
+          ),
+      )}
+    </>
+  );
 }

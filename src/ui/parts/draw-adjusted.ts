@@ -35,14 +35,6 @@ export async function drawAdjusted(
   if (invert) pen.filter = 'invert(1)';
   pen.drawImage(photo, 0, 0, width, height);
   pen.restore();
-  if (crop) {
-    pen.lineWidth = 3;
-    pen.strokeStyle = '#fff';
-    pen.strokeRect(x, y, w, h);
-    pen.lineWidth = 1;
-    pen.strokeStyle = '#000';
-    pen.strokeRect(x, y, w, h);
-  }
   drawUpArrow(pen, x + w / 2, y + h / 2, turn);
 }
 

@@ -3,13 +3,15 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { buildCase, type Correction, correct, typedCode } from '../../../src/case';
-import { noAdjustment } from '../../../src/photo/adjustment-types';
+import { type Adjustment, noAdjustment } from '../../../src/photo/adjustment-types';
+import { succeed } from '../../../src/problem';
 import type { Stage } from '../../../src/ui/panel/state';
 import { LookByHand } from '../../../src/ui/parts/LookByHand';
 import { Progress } from '../../../src/ui/parts/Progress';
 import { StampSection } from '../../../src/ui/parts/StampSection';
 import { strings } from '../../../src/words';
 import { listingOf } from '../case/sample-listing';
+import { viewOf } from './sample-photos';
 
 const room = document.createElement('div');
 beforeEach(() => document.body.append(room));
@@ -76,6 +78,38 @@ test('a typed code that is removed leaves the focus where the next one is typed'
   await act(() => button(strings.stamp.remove('KV0915'))?.focus());
   await show([]);
   expect(document.activeElement?.id).toBe('typed-code');
+});
+
+test('the part to read is set with the arrow keys, and read as it was set', async () => {
+  const asked: Adjustment[] = [];
+  const view = viewOf('p3', ['KV0915']);
+  await act(() =>
+    render(
+      <LookByHand
+        file="blob:none"
+        number={3}
+        start={noAdjustment}
+        seen={view.read}
+        onRead={async (adjustment) => {
+          asked.push(adjustment);
+          return succeed(view);
+        }}
+        onClose={nothing}
+      />,
+      room,
+    ),
+  );
+  const corner = room.querySelector<HTMLElement>(`[aria-label="${strings.photos.zone}, ${strings.overlay.topLeft}"]`);
+  const press = (key: string) =>
+    act(() => {
+      corner?.dispatchEvent(new KeyboardEvent('keydown', { key, shiftKey: true, bubbles: true, cancelable: true }));
+    });
+  await press('ArrowRight');
+  await press('ArrowDown');
+  await act(() => button(strings.photos.read)?.click());
+  expect(asked).toEqual([{ ...noAdjustment, crop: [0.02, 0.02, 1, 1] }]);
+  await expect.poll(() => room.querySelector('[role="status"]')?.textContent).toBe('1 line found. KV0915');
+  expect(room.querySelector('.overlay svg[aria-label="The line that reads KV0915"]')).not.toBeNull();
 });
 
 test('a photo that is opened by hand takes the focus, and Escape closes it', async () => {

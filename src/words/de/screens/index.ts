@@ -5,6 +5,7 @@ import { changesStrings } from './changes';
 import { copiesStrings } from './copies';
 import { dossierStrings } from './dossier';
 import { makerStrings } from './makers';
+import { overlayStrings } from './overlay';
 import { watchStrings } from './watch';
 
 const kinds: ScreenWords['kinds'] = {
@@ -156,10 +157,7 @@ export const screens: ScreenWords = {
     turn: 'Nach rechts drehen',
     invert: 'Umkehren',
     zone: 'Zu lesender Ausschnitt',
-    left: 'Links',
-    top: 'Oben',
-    right: 'Rechts',
-    bottom: 'Unten',
+    lineAt: (text) => `Die Zeile, die ${text} lautet`,
     whole: 'Ganzes Foto',
     read: 'Diesen Ausschnitt lesen',
     reading: 'Wird gelesen…',
@@ -174,6 +172,7 @@ export const screens: ScreenWords = {
   },
   copies: copiesStrings,
   byHand: byHandStrings,
+  overlay: overlayStrings,
   changes: changesStrings,
   parts: {
     body: 'Außenseite',

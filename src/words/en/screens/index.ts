@@ -8,6 +8,7 @@ import { type Copies, copiesStrings } from './copies';
 import { count } from './count';
 import { dossierStrings } from './dossier';
 import { makerStrings } from './makers';
+import { overlayStrings } from './overlay';
 import { watchStrings } from './watch';
 
 /** Every word of the screens, in one typed place. Functions take what a sentence needs and give the whole sentence. */
@@ -156,10 +157,7 @@ export const screens = {
     turn: 'Turn right',
     invert: 'Invert',
     zone: 'Part to read',
-    left: 'Left',
-    top: 'Top',
-    right: 'Right',
-    bottom: 'Bottom',
+    lineAt: (text: string) => `The line that reads ${text}`,
     whole: 'Whole photo',
     read: 'Read this part',
     reading: 'Reading…',
@@ -171,6 +169,7 @@ export const screens = {
   },
   copies: copiesStrings,
   byHand: byHandStrings,
+  overlay: overlayStrings,
   changes: changesStrings,
   parts: {
     body: 'outside',
