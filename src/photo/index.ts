@@ -4,7 +4,7 @@ export { greyOf, invert, pixelsOf } from './grey';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';
 export type { Observation, Where } from './observation-types';
-export { observe, observersOfPrint } from './observe';
+export { observe, observersOfPrint, type Seen } from './observe';
 export { observationId } from './observe/observer';
 export { type DecodePhoto, leastSide, type OpenedPhoto, openPhoto, shareWithin, tooSmall } from './open';
 export { type PhotoReader, type PhotoToRead, readPhoto } from './read-photo';

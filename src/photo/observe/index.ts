@@ -12,6 +12,9 @@ import { watermark } from './watermark';
 /** @internal */
 export const all = [size, sharpness, ground, hash, screenBars, watermark] as const;
 const observers: readonly Observer[] = all;
+/** All that may be seen in a photo: by observers, by readers of other folders, and by hand. Each is named in every language. */
+export type Seen = (typeof all)[number]['gives'][number] | 'print' | 'stamp-line' | 'code';
+
 /** Those that look at no pixel: size and print, as a case keeps them, are enough. */
 export const observersOfPrint: readonly Observer[] = [size, screenBars, watermark];
 

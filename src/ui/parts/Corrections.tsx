@@ -1,5 +1,6 @@
 import { type Case, type Correction, findMeant } from '../../case';
 import { strings } from '../../words';
+import { nameOfSeen } from './Measured';
 import { saidProblem, sentence } from './ProblemNote';
 
 /** Everything that the buyer set, added or left out: each says what became of it, and can be taken back. */
@@ -54,8 +55,11 @@ function wordsOf(correction: Correction, kase: Case): string {
   const value = (of: unknown) => (typeof of === 'string' || typeof of === 'number' ? String(of) : '');
   if (to?.what === 'code')
     return target ? words.codeSet(value(target.was), value(to.value)) : words.code(value(to.value));
-  if (!to) return target?.what === 'stamp-line' ? words.lineStruck(photo, value(target.was)) : words.seenStruck(photo);
-  return words.seenSet(photo);
+  if (!to)
+    return target?.what === 'stamp-line'
+      ? words.lineStruck(photo, value(target.was))
+      : words.seenStruck(photo, nameOfSeen(target?.what ?? ''));
+  return words.seenSet(photo, nameOfSeen(to.what));
 }
 
 function photoOf(correction: Exclude<Correction, { of: 'claim' }>, { listing, photos }: Case): number | null {

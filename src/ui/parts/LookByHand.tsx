@@ -8,6 +8,7 @@ import { strings } from '../../words';
 import { cropAround, keepRectangle, quadOf } from '../overlay/move';
 import { Overlay } from '../overlay/Overlay';
 import { drawAdjusted } from './draw-adjusted';
+import { Measured } from './Measured';
 import { ProblemNote } from './ProblemNote';
 
 interface Props {
@@ -115,6 +116,7 @@ export function LookByHand({ file, number, start, seen, onRead, onClose }: Props
           {strings.photos.close}
         </button>
       </div>
+      {seen && <Measured read={seen} />}
       <div role="status">
         {result === 'reading' && <p class="muted">{strings.photos.reading}</p>}
         {result && result !== 'reading' && <Outcome result={result} />}

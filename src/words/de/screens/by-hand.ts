@@ -12,8 +12,8 @@ export const byHandStrings: ScreenWords['byHand'] = {
   code: (code) => `Du hast den Code ${code} eingegeben.`,
   codeSet: (was, code) => `Du liest ${code}, wo ${was} gelesen wurde.`,
   lineStruck: (photo, text) => `${upper(onPhoto(photo))} gilt ${text} nicht als Code.`,
-  seenStruck: (photo) => `${upper(onPhoto(photo))} ist etwas Gemessenes weggelassen.`,
-  seenSet: (photo) => `${upper(onPhoto(photo))} ist etwas so gesetzt, wie du es siehst.`,
+  seenStruck: (photo, what) => `${upper(onPhoto(photo))} ist dies weggelassen: ${what}.`,
+  seenSet: (photo, what) => `${upper(onPhoto(photo))} ist dies so gesetzt, wie du es siehst: ${what}.`,
   part: (photo) =>
     `${upper(onPhoto(photo))} wird nur in dem Ausschnitt, den du gewählt hast, nach einem Stempel gesucht.`,
   claimStruck: (words) => `Weggelassen aus dem, was das Angebot sagt: „${words}“.`,

@@ -5,6 +5,7 @@ import { changesStrings } from './changes';
 import { copiesStrings } from './copies';
 import { dossierStrings } from './dossier';
 import { makerStrings } from './makers';
+import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
 import { watchStrings } from './watch';
 
@@ -172,6 +173,7 @@ export const screens: ScreenWords = {
   },
   copies: copiesStrings,
   byHand: byHandStrings,
+  observed: observedStrings,
   overlay: overlayStrings,
   changes: changesStrings,
   parts: {

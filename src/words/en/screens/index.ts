@@ -8,6 +8,7 @@ import { type Copies, copiesStrings } from './copies';
 import { count } from './count';
 import { dossierStrings } from './dossier';
 import { makerStrings } from './makers';
+import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
 import { watchStrings } from './watch';
 
@@ -169,6 +170,7 @@ export const screens = {
   },
   copies: copiesStrings,
   byHand: byHandStrings,
+  observed: observedStrings,
   overlay: overlayStrings,
   changes: changesStrings,
   parts: {
