@@ -9,7 +9,6 @@ import { size } from './size';
 import { watermark } from './watermark';
 
 /** Every observer, in the order in which a photo’s observations stand. */
-/** @internal */
 export const all = [size, sharpness, ground, hash, screenBars, watermark] as const;
 const observers: readonly Observer[] = all;
 /** All that may be seen in a photo: by observers, by readers of other folders, and by hand. Each is named in every language. */
