@@ -1,8 +1,8 @@
-import { listingText } from '../check';
 import type { Listing } from '../listing/types';
 import { findMarks, type MarkRead } from '../mark';
 import { type PhotoRead, printedIn } from '../photo';
 import { stampLinesOf } from '../stamp';
+import { listingText } from './listing-text';
 
 /** A stamped line is searched for marks only when its characters are this certain. */
 const readWell = 0.8;

@@ -1,30 +1,11 @@
 import { dateOf } from './dated';
 import { practice } from './frame';
+import { saidOf } from './said-claims';
 import { commonAsks, quote } from './wording';
-import { firstWords, listingText } from './words';
 import { defineWritten } from './written';
 
-/** Under this age marketplaces do not call a piece vintage. Common practice, no source. */
-const vintageYears = 20;
-const antiqueYears = 100;
-
-const ageWords: { least: number; words: Record<string, string[]> }[] = [
-  {
-    least: antiqueYears,
-    words: {
-      en: ['antique bag', 'genuine antique', 'a true antique', 'victorian', 'edwardian'],
-      fr: ['sac antique', 'epoque victorienne'],
-      de: ['antike tasche', 'echte antiquität'],
-      it: ["borsa d'epoca vittoriana", 'borsa antica'],
-      es: ['bolso antiguo victoriano', 'antigüedad auténtica'],
-      nl: ['antieke tas', 'echt antiek'],
-    },
-  },
-  {
-    least: vintageYears,
-    words: { en: ['vintage'], fr: ['vintage'], de: ['vintage'], it: ['vintage'], es: ['vintage'], nl: ['vintage'] },
-  },
-];
+/** Under this age marketplaces do not call a piece so. Common practice, no source. */
+const leastYears = { vintage: 20, antique: 100 };
 
 export const ageWordFits = defineWritten({
   id: 'age-word-fits',
@@ -37,8 +18,7 @@ export const ageWordFits = defineWritten({
   settles: 'When it was made, and how that is known.',
   source: practice,
   needs: {
-    claims: ['made'],
-    listing: ['title', 'description', 'text'],
+    claims: ['made', 'age-word'],
     decodings: true,
     photos: 'any',
     now: true,
@@ -46,17 +26,23 @@ export const ageWordFits = defineWritten({
   },
   run(facts) {
     const dated = dateOf(facts, facts.makerName);
-    const text = listingText(facts.listing);
-    const found = ageWords.flatMap(({ least, words }) => {
-      const hit = firstWords(text, words);
-      return hit ? [{ least, hit }] : [];
-    })[0];
+    const said = saidOf(facts.claims['age-word']);
+    const found = said.find(({ word }) => word === 'antique') ?? said[0];
     if (!found) return { notApplicable: 'the listing uses neither word' };
     if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
     const year = Number(facts.now.slice(0, 4));
     const oldest = Math.min(...dated.spans.map(({ from }) => (from ? Number(from.slice(0, 4)) : 0)));
-    if (year - oldest >= found.least) return [];
-    const statement = `The listing says ${quote(found.hit)}, which is at least ${found.least} years old, but ${dated.words}.`;
-    return [{ kind: 'doubt', statement, claims: dated.claims, photos: dated.photos, asks: [commonAsks.madeDate] }];
+    const least = leastYears[found.word];
+    if (year - oldest >= least) return [];
+    const statement = `The listing says ${quote(found.words)}, which is at least ${least} years old, but ${dated.words}.`;
+    return [
+      {
+        kind: 'doubt',
+        statement,
+        claims: [found.id, ...dated.claims],
+        photos: dated.photos,
+        asks: [commonAsks.madeDate],
+      },
+    ];
   },
 });

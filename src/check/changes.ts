@@ -113,12 +113,18 @@ function claimChanges(before: PreviousLook, listing: Listing, claims: readonly C
     (at.field === 'title' || at.field === 'description') && text.includes(plain(words));
   const kinds = new Set([...before.claims, ...claims].map(({ kind }) => kind));
   return [...kinds].flatMap((kind): Change[] => {
-    const [was, is] = [statementsOf(before.claims, kind), statementsOf(claims, kind)];
+    const [was, is] = [
+      statementsOf(before.claims.filter(inOwnWords(before.description != null)), kind),
+      statementsOf(claims.filter(inOwnWords(listing.description.length > 0)), kind),
+    ];
     const gone = [...was].flatMap(([said, claim]) => (is.has(said) || inWords(claim, wordsNow) ? [] : [claim]));
     const added = [...is].flatMap(([said, claim]) => (was.has(said) || inWords(claim, wordsBefore) ? [] : [claim]));
     return gone.length + added.length === 0 ? [] : [{ what: 'claim', kind, gone, added }];
   });
 }
+
+/** What the page shows beside a description is not kept from look to look: nothing in it can be told to be new or gone. */
+const inOwnWords = (described: boolean) => (claim: Claim) => !(described && claim.at.field === 'text');
 
 /** The different statements of one kind, each with one claim that makes it. */
 function statementsOf(claims: readonly Claim[], kind: Claim['kind']): Map<string, Claim> {
@@ -142,6 +148,15 @@ export function statementOf(claim: Claim): string | null {
       return JSON.stringify([claim.measure.dimension, claim.measure.mm]);
     case 'returns':
       return JSON.stringify(claim.accepted);
+    case 'assurance':
+    case 'hurry':
+    case 'wear':
+      // These state no more than their words.
+      return JSON.stringify([
+        claim.kind,
+        plain(claim.words),
+        'polarity' in claim ? claim.polarity : 'is',
+      ]).toLowerCase();
     default:
       // Its place and words may change while it states the same.
       return JSON.stringify(

@@ -3,9 +3,8 @@ import type { Condition } from '../listing/types';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
 import { because } from './reasons';
-import { noWearWords, wearWords } from './text-words';
+import { saidOf } from './said-claims';
 import { saidSchema } from './types';
-import { allWords, listingText } from './words';
 
 const fresh: Condition[] = ['new', 'unused'];
 
@@ -19,7 +18,7 @@ export const conditionWordsAgree = defineCheck({
     /** The seller's words for wear. */
     against: z.string(),
   }),
-  needs: { claims: ['condition'], listing: ['title', 'description', 'text', 'condition'] },
+  needs: { claims: ['condition', 'wear'], listing: ['condition'] },
   run({ claims, listing }) {
     const claim = claims.condition.find(({ condition }) => fresh.includes(condition));
     const field = listing.condition.find(({ value }) => fresh.includes(value));
@@ -35,16 +34,16 @@ export const conditionWordsAgree = defineCheck({
       ({ condition, at }) =>
         at.field !== 'data' && (condition === 'used' || condition === 'worn' || condition === 'damaged'),
     );
-    const text = listingText(listing);
-    const denied = allWords(text, noWearWords).join(' ').toLowerCase();
-    const wear = allWords(text, wearWords).find((words) => !denied.includes(words.toLowerCase()));
-    const against = used?.words ?? wear;
+    // What is denied in one place is not held against the piece in another: it may be said of something else there.
+    const plain = (words: string) => words.toLowerCase();
+    const denied = new Set(claims.wear.flatMap(({ polarity, words }) => (polarity === 'is-not' ? [plain(words)] : [])));
+    const against = used ?? saidOf(claims.wear).find(({ words }) => !denied.has(plain(words)));
     if (!against) return [];
     return [
       {
         kind: 'doubt',
-        data: { said, against },
-        claims: [claim?.id ?? '', used?.id ?? ''].filter(Boolean),
+        data: { said, against: against.words },
+        claims: [...(claim ? [claim.id] : []), against.id],
         asks: [askFor('condition', {})],
       },
     ];

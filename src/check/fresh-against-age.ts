@@ -1,8 +1,7 @@
 import { dateOf } from './dated';
 import { practice } from './frame';
-import { freshWords, keptWords } from './material-words';
+import { saidOf } from './said-claims';
 import { askPhoto, quote } from './wording';
-import { firstWords, listingText } from './words';
 import { defineWritten } from './written';
 
 /** From this age on untreated leather has darkened and bright metal has dulled. Common practice, no source. */
@@ -19,27 +18,29 @@ export const freshAgainstAge = defineWritten({
   settles: 'A photo of the handles, the trim and the rivets in daylight, and whether any was replaced.',
   source: practice,
   needs: {
-    claims: ['made'],
-    listing: ['title', 'description', 'text'],
+    claims: ['made', 'fresh-part', 'stored', 'condition', 'replaced'],
     decodings: true,
     photos: 'any',
     now: true,
     makerName: true,
   },
   run(facts) {
-    const text = listingText(facts.listing);
-    const fresh = firstWords(text, freshWords);
+    const { claims } = facts;
+    const [fresh] = saidOf(claims['fresh-part']);
     if (!fresh) return { notApplicable: 'the listing calls no part of this kind fresh' };
     const dated = dateOf(facts, facts.makerName);
     if (!dated) return { cannotTell: 'neither a code nor the listing gives a date' };
     const year = Number(facts.now.slice(0, 4));
     const newest = Math.max(...dated.spans.map(({ to }) => (to ? Number(to.slice(0, 4)) : year)));
-    if (year - newest < darkenedYears || firstWords(text, keptWords)) return [];
-    const statement = `The listing says ${quote(fresh)}, but ${dated.words}: about ${year - newest} years of age.`;
+    if (year - newest < darkenedYears) return [];
+    // Why something old may be fresh, as the seller tells it.
+    const unused = claims.condition.some(({ condition }) => condition === 'new' || condition === 'unused');
+    if (unused || claims.replaced.length > 0 || saidOf(claims.stored).length > 0) return [];
+    const statement = `The listing says ${quote(fresh.words)}, but ${dated.words}: about ${year - newest} years of age.`;
     const ask = askPhoto(
       'aging',
       'Could you add a daylight photo of the handles, the trim and the rivets? Was any of them ever replaced?',
     );
-    return [{ kind: 'doubt', statement, claims: dated.claims, photos: dated.photos, asks: [ask] }];
+    return [{ kind: 'doubt', statement, claims: [fresh.id, ...dated.claims], photos: dated.photos, asks: [ask] }];
   },
 });

@@ -1,8 +1,7 @@
 import * as z from 'zod';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { copyGradeWords } from './text-words';
-import { listingText, statedWords } from './words';
+import { firstOf, saidOf } from './said-claims';
 
 export const gradeWords = defineCheck({
   id: 'grade-words',
@@ -10,10 +9,10 @@ export const gradeWords = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ words: z.array(z.string()) }),
-  needs: { listing: ['title', 'description', 'text'] },
-  run({ listing }) {
-    const found = [...new Set(statedWords(listingText(listing), copyGradeWords))];
-    if (found.length === 0) return [];
-    return [{ kind: 'doubt', data: { words: found.slice(0, 3) }, asks: [askFor('authorship', {})] }];
+  needs: { claims: ['grade-of-copy'] },
+  run({ claims }) {
+    const said = saidOf(claims['grade-of-copy']);
+    if (said.length === 0) return [];
+    return [{ kind: 'doubt', ...firstOf(said), asks: [askFor('authorship', {})] }];
   },
 });

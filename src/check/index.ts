@@ -14,7 +14,6 @@ export type { Check, Family } from './frame';
 export { families } from './frame';
 export type { ReasonData, ReasonId } from './reasons';
 export type { Ask, Finding, FindingKind, Outcome, Reason } from './types';
-export { listingText } from './words';
 export type { Wording } from './written';
 export type { CheckData };
 export { checks };

@@ -1,8 +1,7 @@
 import * as z from 'zod';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { leatherWords, notLeatherWords } from './material-words';
-import { firstWords, listingText } from './words';
+import { saidOf } from './said-claims';
 
 export const leatherWordsAgree = defineCheck({
   id: 'leather-words-agree',
@@ -10,12 +9,13 @@ export const leatherWordsAgree = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ leather: z.string(), other: z.string() }),
-  needs: { listing: ['title', 'description', 'text'] },
-  run({ listing }) {
-    const text = listingText(listing);
-    const leather = firstWords(text, leatherWords);
-    const other = firstWords(text, notLeatherWords);
+  needs: { claims: ['leather'] },
+  run({ claims }) {
+    const said = saidOf(claims.leather);
+    const leather = said.find(({ real }) => real);
+    const other = said.find(({ real }) => !real);
     if (!leather || !other) return [];
-    return [{ kind: 'doubt', data: { leather, other }, asks: [askFor('leather', {})] }];
+    const data = { leather: leather.words, other: other.words };
+    return [{ kind: 'doubt', data, claims: [leather.id, other.id], asks: [askFor('leather', {})] }];
   },
 });

@@ -1,9 +1,8 @@
 import * as z from 'zod';
-import { partBeside } from '../claim';
+import type { ClaimOf } from '../claim/types';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { metalPairs } from './material-words';
-import { listingText, statedPlaces, type WordTable } from './words';
+import { saidOf } from './said-claims';
 
 export const metalWordsAgree = defineCheck({
   id: 'metal-words-agree',
@@ -16,22 +15,27 @@ export const metalWordsAgree = defineCheck({
     /** As the listing names it; null for metal of which it names no part. */
     part: z.string().nullable(),
   }),
-  needs: { listing: ['title', 'description', 'text'] },
-  run({ listing }) {
-    const text = listingText(listing);
-    return metalPairs.flatMap(({ solid, other }) => {
-      const pairs = saidOf(text, solid).flatMap((a) => saidOf(text, other).map((b) => ({ a, b })));
-      const off = pairs.find(({ a, b }) => a.part === b.part);
-      if (!off) return [];
-      const data = { solid: off.a.words, other: off.b.words, part: off.a.part };
-      return [{ kind: 'doubt' as const, key: off.a.words.toLowerCase(), data, asks: [askFor('worn-metal', {})] }];
+  needs: { claims: ['metal'] },
+  run({ claims }) {
+    const said = saidOf(claims.metal);
+    return (['gold', 'silver', 'brass'] as const).flatMap((metal) => {
+      // What cannot be said of one part at once; of several parts, each may be of its own metal.
+      const others = new Map<string | null, ClaimOf<'metal'>>();
+      for (const claim of said)
+        if (!claim.solid && (claim.metal === metal || claim.metal === 'zinc') && !others.has(claim.of))
+          others.set(claim.of, claim);
+      const solid = said.find((claim) => claim.solid && claim.metal === metal && others.has(claim.of));
+      const other = solid && others.get(solid.of);
+      if (!solid || !other) return [];
+      return [
+        {
+          kind: 'doubt' as const,
+          key: solid.words.toLowerCase(),
+          data: { solid: solid.words, other: other.words, part: solid.of },
+          claims: [solid.id, other.id],
+          asks: [askFor('worn-metal', {})],
+        },
+      ];
     });
   },
 });
-
-/** The words of the table in the text, each with the part that stands beside it, in the text's own small letters. */
-const saidOf = (text: string, table: WordTable): { words: string; part: string | null }[] =>
-  statedPlaces(text, table).map(({ start, end }) => ({
-    words: text.slice(start, end),
-    part: partBeside(text, start, end)?.words.toLowerCase() ?? null,
-  }));

@@ -1,8 +1,7 @@
 import * as z from 'zod';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { notThisPieceWords } from './text-words';
-import { listingText, statedWords } from './words';
+import { firstOf, saidOf } from './said-claims';
 
 export const notThisPiece = defineCheck({
   id: 'not-this-piece',
@@ -10,10 +9,10 @@ export const notThisPiece = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ words: z.array(z.string()) }),
-  needs: { listing: ['title', 'description', 'text'] },
-  run({ listing }) {
-    const found = [...new Set(statedWords(listingText(listing), notThisPieceWords))];
-    if (found.length === 0) return [];
-    return [{ kind: 'doubt', data: { words: found.slice(0, 3) }, asks: [askFor('own-photo', {})] }];
+  needs: { claims: ['not-this-piece'] },
+  run({ claims }) {
+    const said = saidOf(claims['not-this-piece']);
+    if (said.length === 0) return [];
+    return [{ kind: 'doubt', ...firstOf(said), asks: [askFor('own-photo', {})] }];
   },
 });

@@ -1,8 +1,7 @@
 import * as z from 'zod';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { hurryWords } from './text-words';
-import { allWords, listingText } from './words';
+import { firstOf } from './said-claims';
 
 export const pressureWords = defineCheck({
   id: 'pressure-words',
@@ -10,10 +9,10 @@ export const pressureWords = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ words: z.array(z.string()) }),
-  needs: { listing: ['title', 'description', 'text'] },
-  run({ listing }) {
-    const found = [...new Set(allWords(listingText(listing), hurryWords))];
-    if (found.length === 0) return [];
-    return [{ kind: 'doubt', data: { words: found.slice(0, 3) }, asks: [askFor('payment', {})] }];
+  needs: { claims: ['hurry'] },
+  run({ claims }) {
+    const said = claims.hurry;
+    if (said.length === 0) return [];
+    return [{ kind: 'doubt', ...firstOf(said), asks: [askFor('payment', {})] }];
   },
 });

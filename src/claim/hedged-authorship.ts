@@ -1,25 +1,21 @@
 import type { MakerFile } from '../maker/types';
-import { accessoryWords, clauseAround, type Hit, isNegated, listOf, phraseFinder, phrasePattern } from '../text';
+import {
+  accessoryWords,
+  clauseAround,
+  type Hit,
+  isNegated,
+  listOf,
+  phraseFinder,
+  phrasePattern,
+  topicFinder,
+} from '../text';
 import { rememberForMakers } from './by-makers';
 import type { StatedMaker } from './maker';
 import { partBeside } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
-/** Words that leave open who made the piece, wherever they stand. Common practice, no source. */
-const find = phraseFinder({
-  hedged: listOf(
-    'replica, mirror quality, mirror copy, top quality copy, super copy, high copy, aaa quality, aaa+, 1:1',
-    '1 : 1 quality, same factory, look alike, lookalike, look-a-like, dupe, homage, knock off, inspired by',
-    'designer inspired, in the style of, in the manner of, after the style of, unbranded version, not original',
-    'no papers no questions, counter quality, replik, nachbildung, nachahmung, spiegelqualität, im stil von',
-    'im stile von, nach art von, angelehnt an, inspiriert von, inspiriert durch, kein original, nicht original',
-    'réplique, qualité miroir, dans le style de, style de, façon, inspiré de, inspirée de, inspiré par',
-    'inspirée par, à la manière de, imitation de, qualità specchio, nello stile di, in stile, ispirata a',
-    'ispirato a, alla maniera di, tipo originale, copia perfetta, réplica, calidad espejo, al estilo de',
-    'estilo de, inspirado en, inspirada en, a la manera de, imitación de, spiegelkwaliteit, in de stijl van',
-    'geïnspireerd op, geïnspireerd door, namaak, nagemaakt, レプリカ, コピー品, ミラー品質, スーパーコピー, インスパイア, そっくり, オマージュ',
-  ),
-});
+/** Words that leave open who made the piece, wherever they stand. */
+const find = topicFinder('inspired-by', 'other-hand');
 
 const before = new RegExp(
   `(?:${phrasePattern(listOf('style of, in the style of, inspired by, inspired, like, alla, à la, a la, im stil von, nach art von', 'inspiriert von, wie von, style, dans le style, dans le style de, genre, façon, inspiré de, inspirée de', 'stile, nello stile di, in stile, tipo, ispirata a, ispirato a, estilo, al estilo de, inspirado en', 'inspirada en, in de stijl van, stijl, geïnspireerd op, attributed to, zugeschrieben, attribué à', 'attribuita a, atribuido a, toegeschreven aan, possibly, probably, maybe, perhaps, vermutlich, wahrscheinlich', 'vielleicht, probablement, sans doute, probabilmente, forse, probablemente, quizás, waarschijnlijk, misschien', 'i think, i believe')).source})[\\s:"']{1,3}(?:an? |the |ein |eine |un |une |una |een )?$`,
@@ -73,16 +69,13 @@ export function hedgedAuthorshipClaims(
 
 /** "Not a replica" denies it; "not original" is the hedge itself. */
 const isDenied = (text: string, start: number, end: number, words: string) =>
-  /^(?:not|kein|nicht)/iu.test(words)
-    ? false
-    : isNegated(text, start, end) ||
-      /(?:beware|report|avoid)/u.test(text.slice(clauseAround(text, start, end).start, start));
+  /^(?:not|kein|nicht|niet)/iu.test(words) ? false : isNegated(text, start, end);
 
 const accessories = phrasePattern(accessoryWords, 'u');
 
 /** "The zip is not original" tells of a part, "not the original box" of what comes along: neither of the maker. */
 function isOfPart(text: string, { foldedStart, foldedEnd, words }: Hit<string>): boolean {
-  if (!/original$/iu.test(words)) return false;
+  if (!/origin(?:al|eel)$/iu.test(words)) return false;
   if (partBeside(text, foldedStart, foldedEnd) !== null) return true;
   const clause = clauseAround(text, foldedStart, foldedEnd);
   return accessories.test(text.slice(clause.start, clause.end));

@@ -11,13 +11,14 @@ import { measureClaims } from './measure';
 import { modelClaims } from './model';
 import { noCodeClaims } from './no-code';
 import { originClaims } from './origin';
-import { type ClaimDraft, type Passage, passagesOf } from './passage';
+import { type ClaimDraft, type Passage, passagesOf, restOf } from './passage';
 import { paymentOutsideClaims } from './payment-outside';
 import { priceClaims } from './price';
 import { replacedClaims } from './replaced';
 import { returnsClaims } from './returns';
 import { saleChannelClaims } from './sale-channel';
 import type { Claim } from './types';
+import { familyClaims } from './word-families';
 
 export { judgingFiles, namesNobody, type StatedMaker, statedMaker } from './maker';
 export { possibleMakerName } from './name-words';
@@ -28,6 +29,8 @@ export { type Claim, type ClaimOf, claimSchema, type Part, partSchema } from './
 /** What a finder of one kind of claim is handed. `judging` are the files that may speak of this piece. */
 interface Material {
   passages: Passage[];
+  /** What the page shows beside them. */
+  rest: Passage | null;
   listing: Listing;
   makers: MakerFile[];
   judging: MakerFile[];
@@ -50,6 +53,7 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
   ({ passages, listing }) => paymentOutsideClaims(passages, listing),
   ({ passages, listing }) => returnsClaims(passages, listing),
   ({ passages, makers, stated }) => hedgedAuthorshipClaims(passages, makers, stated),
+  ({ passages, rest }) => familyClaims(rest ? [...passages, rest] : passages),
 ];
 
 /**
@@ -58,10 +62,11 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
  */
 export function findClaims(listing: Listing, makers: MakerFile[]): Claim[] {
   const passages = passagesOf(listing);
+  const rest = restOf(listing);
   const byMaker = makerClaims(passages, listing, makers);
   const stated = statedMaker(byMaker, makers);
   const judging = judgingFiles(stated, makers);
-  const drafts = [...byMaker, ...finders.flatMap((find) => find({ passages, listing, makers, judging, stated }))];
+  const drafts = [...byMaker, ...finders.flatMap((find) => find({ passages, rest, listing, makers, judging, stated }))];
   const nameOf = claimNamer();
   return drafts.map((draft) => ({ id: nameOf(draft), ...draft }) as Claim);
 }

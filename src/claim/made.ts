@@ -10,6 +10,7 @@ import {
   sentenceAround,
 } from '../text';
 import { isOfCompanion } from './goods';
+import { isOnlyLook } from './look';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
 import { replacedWords, restoredWords } from './replaced-words';
 
@@ -66,15 +67,6 @@ const people = any(
   ),
 );
 
-/** A decade that is only a look: "90s style", "1960s design", "inspired by the 1970s". */
-const styleAfter =
-  /^['s]{0,2}[\s-]{0,2}(?:style|styled|inspired|look|feel|vibes?|design|aesthetic|flair|stil|optik|look|inspir|stijl|風|スタイル|っぽい|デザイン)/u;
-const styleBefore =
-  /(?:inspired by|in the style of|style of|style des|style|im stil der|stil der|inspire des|stile|estilo|in de stijl van|reminiscent of|homage to)(?: the| die| der| des| les| gli| los| de)?\s$/u;
-/** "Inspired by the bags of doctors of the 1920s": the clause tells of what it looks like. */
-const lookBefore =
-  /(?:inspired by|in the style of|in the manner of|im stil(?:e)? (?:von|der|des)|nach art (?:von|der)|inspiriert von|inspiree? (?:de|par)|dans le style|nello stile|ispirat[ao] a|al estilo|inspirad[ao] en|in de stijl|geinspireerd (?:op|door))\s/u;
-
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {
   if (text.slice(clauseStart, start).trim() !== '' || !/,\s{1,2}$/.test(text.slice(clauseStart - 3, clauseStart + 1)))
@@ -104,8 +96,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   if (lastEnd(mended, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return null;
   if (words.elsewhere >= 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
   if (words.elsewhere >= 0 && /(?:since|seit|depuis|dal|desde|sinds)\s/.test(before.slice(-12))) return null;
-  if (lastEnd(age, after) >= 0 || styleAfter.test(after) || styleBefore.test(before)) return null;
-  if (lookBefore.test(text.slice(clause.start, start))) return null;
+  if (lastEnd(age, after) >= 0 || isOnlyLook(text, start, end)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
   if (words.made >= 0 || /^\s?(?:年製|製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(after))
     return { kind: 'made', confidence: 0.85 };

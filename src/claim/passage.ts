@@ -22,6 +22,18 @@ export function passagesOf(listing: Pick<Listing, 'title' | 'description' | 'tex
   return texts.flatMap(([field, text]) => (text?.trim() ? [passage(field, text, listing.language)] : []));
 }
 
+/**
+ * What of the visible text stands neither in the title nor in the description, at its own places: what was read there
+ * is blank here. Null where the visible text is read in the description's place, or holds nothing else.
+ */
+export function restOf({ title, description, text, language }: Parameters<typeof passagesOf>[0]): Passage | null {
+  if (!description[0]?.value.trim()) return null;
+  const blank = (from: string, words: string | undefined) =>
+    words?.trim() ? from.replace(words, (found) => '\n'.repeat(found.length)) : from;
+  const rest = blank(blank(text, description[0]?.value), title[0]?.value);
+  return rest.trim() ? passage('text', rest, language) : null;
+}
+
 export function passage(field: Passage['field'], text: string, language: string | null): Passage {
   const kept = text.slice(0, most);
   return { field, text: kept, folded: foldWords(kept), language };

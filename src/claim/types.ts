@@ -11,6 +11,9 @@ export const claimPlaceSchema = z.strictObject({
 
 const said = { id: z.string(), words: z.string(), at: claimPlaceSchema, confidence: z.number().min(0).max(1) };
 
+/** Whether the words are said of the piece or denied of it. */
+const polarity = z.enum(['is', 'is-not']);
+
 export const partSchema = z.enum([
   'body',
   'lining',
@@ -54,6 +57,33 @@ export const claimSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('payment-outside'), ...said }),
   z.strictObject({ kind: z.literal('returns'), ...said, accepted: z.boolean() }),
   z.strictObject({ kind: z.literal('hedged-authorship'), ...said }),
+  /** How the trade grades copies: "mirror quality". */
+  z.strictObject({ kind: z.literal('grade-of-copy'), ...said, polarity }),
+  /** Photos or text that are not of the piece itself: "stock photo". */
+  z.strictObject({ kind: z.literal('not-this-piece'), ...said, polarity }),
+  /** Ready-made assurances that say nothing of this piece: "100% authentic". */
+  z.strictObject({ kind: z.literal('assurance'), ...said, polarity }),
+  /** Words that hurry a buyer or refuse questions. */
+  z.strictObject({ kind: z.literal('hurry'), ...said }),
+  /** Signs of use. */
+  z.strictObject({ kind: z.literal('wear'), ...said, polarity }),
+  /** A surface that is leather, or a material made to look like it. */
+  z.strictObject({ kind: z.literal('leather'), ...said, real: z.boolean(), polarity }),
+  z.strictObject({
+    kind: z.literal('metal'),
+    ...said,
+    metal: z.enum(['gold', 'silver', 'brass', 'zinc']),
+    /** Through and through, not plated or of that tone; a zinc alloy is never said so. */
+    solid: z.boolean(),
+    /** The part that it is said of, as the seller names it, in small letters. */
+    of: z.string().nullable(),
+    polarity,
+  }),
+  /** What darkens, dulls or yellows with use has not: "pale handles". */
+  z.strictObject({ kind: z.literal('fresh-part'), ...said, polarity }),
+  /** The piece lay unused. */
+  z.strictObject({ kind: z.literal('stored'), ...said, polarity }),
+  z.strictObject({ kind: z.literal('age-word'), ...said, word: z.enum(['vintage', 'antique']), polarity }),
 ]);
 export type Claim = z.infer<typeof claimSchema>;
 export type ClaimOf<K extends Claim['kind']> = Extract<Claim, { kind: K }>;

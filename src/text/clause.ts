@@ -46,19 +46,26 @@ const notNegating = phrasePattern(
 const negatedAfter =
   /^\s?[」』]?(?:品|製|物|もの|色|系)?(?:では|でも|は|が|も|じゃ|で|に)?(?:ない|無い|なし|無し|ありません|ございません|ません|不可)|^\s{0,2}(?:-|:)?\s{0,2}(?:no|none|nein|non|nessuno|ninguno|nee|keine?)(?=$|[\s,.;!])/u;
 
+/** "No code because it is old": what gives the reason is not denied. */
+const reasons = /\s(?:because|weil|parce que|perche|porque|omdat)(?=\s)/gu;
+
 /**
  * Whether the words from `start` to `end` (folded text) are denied: a negation of the seven languages at most four
  * words before them in the same clause, or a Japanese one right after.
  */
 export function isNegated(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
-  let before = text.slice(clause.start, start);
-  before = before.replace(notNegating, (found) => ' '.repeat(found.length));
+  const ahead = text.slice(clause.start, start);
+  const reason = Math.max(0, ...Array.from(ahead.matchAll(reasons), ({ index }) => index));
+  const before = ahead.slice(reason).replace(notNegating, (found) => ' '.repeat(found.length));
   let last = -1;
   for (const match of before.matchAll(negations)) last = match.index + match[0].length;
   if (last >= 0 && (before.slice(last).match(/[\p{L}\p{N}]+/gu) ?? []).length <= 4) return true;
   return negatedAfter.test(text.slice(end, end + 16));
 }
+
+/** Whether words are a denial by themselves: "no patina". */
+export const isDenial = (words: string): boolean => words.search(negations) === 0;
 
 const others = phrasePattern(
   listOf(

@@ -7,11 +7,13 @@ export { type DateForm, type DateHints, type FoundDate, parseDates } from './dat
 export { withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
 export { findItemCodes } from './item-code';
+export { type Topic, topicFinder, wordsOf } from './lexicon';
 export { type FoundMeasure, parseMeasures } from './measure';
 export { findMemberSince } from './member-since';
 export { findPayment, type PaymentWay } from './payment';
 export type { Hit } from './phrases';
 export { listOf, type PhraseTable, phraseFinder, phrasePattern } from './phrases';
+export { polarityOf } from './polarity';
 export { type FieldPrice, type FoundPrice, type PriceHints, parsePrices, parsePriceText } from './price';
 export { type FoundRating, findRatings } from './rating';
 export { findReturns, type ReturnTerms } from './returns';

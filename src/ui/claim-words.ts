@@ -47,5 +47,17 @@ export function claimWords(claim: Claim): string {
       return claim.accepted ? says.returned : says.notReturned;
     case 'hedged-authorship':
       return says.hedged;
+    case 'hurry':
+      return claim.words;
+    case 'grade-of-copy':
+    case 'not-this-piece':
+    case 'assurance':
+    case 'wear':
+    case 'leather':
+    case 'metal':
+    case 'fresh-part':
+    case 'stored':
+    case 'age-word':
+      return claim.polarity === 'is' ? claim.words : says.denied(kit.quote(claim.words));
   }
 }

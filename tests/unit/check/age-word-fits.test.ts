@@ -1,23 +1,30 @@
 import { describe, expect, it } from 'vitest';
 import { ageWordFits } from '../../../src/check/age-word-fits';
-import { facts, kv0915, madeIn, said, stated, withPhotos } from './sample';
+import { claim, facts, kv0915, madeIn, said } from './sample';
 
 describe('age-word-fits', () => {
-  const text = (words: string) => withPhotos(1, { description: stated(words) });
+  const vintage = claim('age-word', 'vintage', { word: 'vintage', polarity: 'is' });
   it('doubts “vintage” on a piece of ten years', () => {
-    expect(said(ageWordFits, facts({ listing: text('A lovely vintage bag'), claims: [madeIn(2016)] }))).toEqual([
+    expect(said(ageWordFits, facts({ claims: [vintage, madeIn(2016)] }))).toEqual([
       'doubt: The listing says “vintage”, which is at least 20 years old, but it is said to be of “made in 2016”.',
     ]);
   });
   it('is silent on “vintage” for a piece of thirty years', () => {
-    expect(said(ageWordFits, facts({ listing: text('Vintage!'), decodings: [kv0915] }))).toEqual(['silent']);
+    expect(said(ageWordFits, facts({ claims: [vintage], decodings: [kv0915] }))).toEqual(['silent']);
+  });
+  it('measures the older of two words, and leaves out what the seller denies', () => {
+    const antique = claim('age-word', 'genuine antique', { word: 'antique', polarity: 'is' });
+    expect(said(ageWordFits, facts({ claims: [vintage, antique], decodings: [kv0915] }))[0]).toContain(
+      '“genuine antique”, which is at least 100 years old',
+    );
+    expect(
+      said(ageWordFits, facts({ claims: [{ ...vintage, polarity: 'is-not' } as typeof vintage, madeIn(2016)] })),
+    ).toEqual(['not-applicable: the listing uses neither word']);
   });
   it('cannot tell without a date and does not apply without the word', () => {
-    expect(said(ageWordFits, facts({ listing: text('Vintage!') }))).toEqual([
+    expect(said(ageWordFits, facts({ claims: [vintage] }))).toEqual([
       'cannot-tell: neither a code nor the listing gives a date',
     ]);
-    expect(said(ageWordFits, facts({ listing: text('A bag') }))).toEqual([
-      'not-applicable: the listing uses neither word',
-    ]);
+    expect(said(ageWordFits, facts())).toEqual(['not-applicable: the listing uses neither word']);
   });
 });

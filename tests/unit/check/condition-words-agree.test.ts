@@ -1,14 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { conditionWordsAgree } from '../../../src/check/condition-words-agree';
+import { findClaims } from '../../../src/claim';
 import { claim, facts, said, stated, withPhotos } from './sample';
 
 describe('condition-words-agree', () => {
-  const text = (words: string) => withPhotos(1, { description: stated(words) });
+  const wearIn = (words: string) =>
+    findClaims(withPhotos(1, { description: stated(words) }), []).filter(({ kind }) => kind === 'wear');
   const brandNew = claim('condition', 'brand new', { condition: 'new' });
   it('doubts a new piece with scratches', () => {
-    expect(
-      said(conditionWordsAgree, facts({ listing: text('Brand new, some scratches'), claims: [brandNew] })),
-    ).toEqual(['doubt: The listing says “brand new” and also “scratches”.']);
+    expect(said(conditionWordsAgree, facts({ claims: [brandNew, ...wearIn('Brand new, some scratches')] }))).toEqual([
+      'doubt: The listing says “brand new” and also “scratches”.',
+    ]);
   });
   it('doubts two conditions that exclude each other', () => {
     const used = { ...claim('condition', 'well worn', { condition: 'worn' }), id: 'c2' };
@@ -21,7 +23,7 @@ describe('condition-words-agree', () => {
       ...claim('condition', 'new', { condition: 'new' }),
       at: { field: 'data' as const, start: 0, end: 3 },
     };
-    expect(said(conditionWordsAgree, facts({ listing: text('Some scratches'), claims: [data] }))).toEqual([
+    expect(said(conditionWordsAgree, facts({ claims: [data, ...wearIn('Some scratches')] }))).toEqual([
       'doubt: The page’s data say new, and the listing says “scratches”.',
     ]);
   });
@@ -31,19 +33,17 @@ describe('condition-words-agree', () => {
       at: { field: 'data' as const, start: 0, end: 4 },
     };
     const never = claim('condition', 'never worn', { condition: 'unused' });
-    expect(said(conditionWordsAgree, facts({ listing: text('Never worn'), claims: [never, used] }))).toEqual([
-      'silent',
-    ]);
+    expect(said(conditionWordsAgree, facts({ claims: [never, used] }))).toEqual(['silent']);
   });
   it('is silent when wear is denied', () => {
-    expect(said(conditionWordsAgree, facts({ listing: text('Brand new, no scratches'), claims: [brandNew] }))).toEqual([
+    expect(said(conditionWordsAgree, facts({ claims: [brandNew, ...wearIn('Brand new, no scratches')] }))).toEqual([
       'silent',
     ]);
-    expect(said(conditionWordsAgree, facts({ listing: text('Neu, keine Kratzer'), claims: [brandNew] }))).toEqual([
+    expect(said(conditionWordsAgree, facts({ claims: [brandNew, ...wearIn('Neu, keine Kratzer')] }))).toEqual([
       'silent',
     ]);
   });
   it('does not apply to a used piece', () => {
-    expect(said(conditionWordsAgree, facts({ listing: text('Some scratches') }))[0]).toMatch(/^not-applicable/);
+    expect(said(conditionWordsAgree, facts({ claims: wearIn('Some scratches') }))[0]).toMatch(/^not-applicable/);
   });
 });

@@ -1,24 +1,29 @@
 import { describe, expect, it } from 'vitest';
 import { freshAgainstAge } from '../../../src/check/fresh-against-age';
-import { facts, kv0915, madeIn, said, stated, withPhotos } from './sample';
+import { factsSaying, kv0915, said } from './sample';
 
 describe('fresh-against-age', () => {
-  const text = (words: string) => withPhotos(1, { description: stated(words) });
   it('doubts pale handles after thirty years', () => {
-    expect(said(freshAgainstAge, facts({ listing: text('Pale handles, used daily'), decodings: [kv0915] }))).toEqual([
+    expect(said(freshAgainstAge, factsSaying('Pale handles, used daily', { decodings: [kv0915] }))).toEqual([
       'doubt: The listing says “Pale handles”, but the stamp in photo 1 reads KV0915 (January 1995): about 31 years of age.',
     ]);
   });
   it('is silent when the listing gives the reason, or the piece is young', () => {
-    expect(
-      said(freshAgainstAge, facts({ listing: text('Pale handles, stored in its bag'), decodings: [kv0915] })),
-    ).toEqual(['silent']);
-    expect(said(freshAgainstAge, facts({ listing: text('Pale handles'), claims: [madeIn(2022)] }))).toEqual(['silent']);
+    expect(said(freshAgainstAge, factsSaying('Pale handles, stored in its bag', { decodings: [kv0915] }))).toEqual([
+      'silent',
+    ]);
+    expect(said(freshAgainstAge, factsSaying('Pale handles. Made in 2022.'))).toEqual(['silent']);
   });
+  it.each(['never used', 'handles replaced', 'restored', 'dead stock', 'zelden gebruikt, altijd opgeslagen'])(
+    'is silent when the seller says %j',
+    (why) => {
+      expect(said(freshAgainstAge, factsSaying(`Pale handles, ${why}`, { decodings: [kv0915] }))).toEqual(['silent']);
+    },
+  );
   it('cannot tell without a date and does not apply without the words', () => {
-    expect(said(freshAgainstAge, facts({ listing: text('Pale handles') }))).toEqual([
+    expect(said(freshAgainstAge, factsSaying('Pale handles'))).toEqual([
       'cannot-tell: neither a code nor the listing gives a date',
     ]);
-    expect(said(freshAgainstAge, facts({ listing: text('Dark handles') }))[0]).toMatch(/^not-applicable/);
+    expect(said(freshAgainstAge, factsSaying('Dark handles'))[0]).toMatch(/^not-applicable/);
   });
 });

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { metalWordsAgree } from '../../../src/check/metal-words-agree';
-import { facts, said, stated, withPhotos } from './sample';
+import { factsSaying, said } from './sample';
 
 describe('metal-words-agree', () => {
-  const text = (words: string) => facts({ listing: withPhotos(1, { description: stated(words), text: words }) });
   it.each([
     [
       'Solid gold buckle. The buckle is gold plated.',
@@ -18,7 +17,7 @@ describe('metal-words-agree', () => {
       'doubt: The listing says “oro massiccio” and also “placcata oro” of the fibbia.',
     ],
   ])('speaks on %j', (words, statement) => {
-    expect(said(metalWordsAgree, text(words))).toEqual([statement]);
+    expect(said(metalWordsAgree, factsSaying(words))).toEqual([statement]);
   });
   it.each([
     'Solid brass buckles',
@@ -32,6 +31,6 @@ describe('metal-words-agree', () => {
     'Solid brass buckles, zinc alloy zip',
     'Solid gold buckle, not gold plated',
   ])('is silent on %j', (words) => {
-    expect(said(metalWordsAgree, text(words))).toEqual(['silent']);
+    expect(said(metalWordsAgree, factsSaying(words))).toEqual(['silent']);
   });
 });

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { notThisPiece } from '../../../src/check/not-this-piece';
-import { facts, said, stated, withPhotos } from './sample';
+import { factsSaying, said } from './sample';
 
 describe('not-this-piece', () => {
-  const text = (words: string) => facts({ listing: withPhotos(1, { description: stated(words), text: words }) });
   it.each([
     [
       'Stock photos, item may vary from photo',
@@ -12,9 +11,9 @@ describe('not-this-piece', () => {
     ['Symbolfoto', 'doubt: The listing says “Symbolfoto”.'],
     ['イメージ写真です', 'doubt: The listing says “イメージ写真”.'],
   ])('speaks on %j', (words, statement) => {
-    expect(said(notThisPiece, text(words))).toEqual([statement]);
+    expect(said(notThisPiece, factsSaying(words))).toEqual([statement]);
   });
   it.each(['The photos show this very bag', 'In stock, photo below'])('is silent on %j', (words) => {
-    expect(said(notThisPiece, text(words))).toEqual(['silent']);
+    expect(said(notThisPiece, factsSaying(words))).toEqual(['silent']);
   });
 });

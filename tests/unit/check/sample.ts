@@ -1,5 +1,6 @@
 import type { Check, Facts } from '../../../src/check';
 import type { Outcome } from '../../../src/check/types';
+import { findClaims } from '../../../src/claim';
 import type { Claim } from '../../../src/claim/types';
 import type { Decoding, Misfit, Nearest, Reading } from '../../../src/code/types';
 import { gatherEvidence, reason } from '../../../src/evidence';
@@ -183,6 +184,12 @@ export function facts(rest: Partial<Facts> = {}): Facts {
   };
   const evidence = rest.evidence ?? gatherEvidence(given);
   return { evidence, reasoning: reason(evidence), ...given };
+}
+
+/** Facts of a listing of one photo with this description, and the claims that it makes. */
+export function factsSaying(words: string, rest: Partial<Facts> = {}): Facts {
+  const listing = withPhotos(1, { title: stated('-'), description: stated(words), text: words });
+  return facts({ listing, claims: findClaims(listing, [ondrasse]), ...rest });
 }
 
 /** The findings of a check as "kind: statement"; any other outcome as "outcome: why". */

@@ -44,6 +44,8 @@ export const listingOf = (
 
 const year = (day: string | null) => day?.slice(0, 4) ?? '';
 
+const denial = (claim: Claim) => ('polarity' in claim && claim.polarity === 'is-not' ? 'not ' : '');
+
 /** A claim in short: "made 1990-1999", "lining = red suede", "condition unused". */
 export function shortClaim(claim: Claim): string {
   switch (claim.kind) {
@@ -72,8 +74,14 @@ export function shortClaim(claim: Claim): string {
       return `channel ${claim.channel}`;
     case 'returns':
       return `returns ${claim.accepted ? 'yes' : 'no'}`;
+    case 'leather':
+      return `${denial(claim)}${claim.real ? 'leather' : 'leather-like'}`;
+    case 'metal':
+      return `${denial(claim)}${claim.solid ? 'solid ' : ''}${claim.metal} of ${claim.of ?? 'anything'}`;
+    case 'age-word':
+      return `${denial(claim)}${claim.word}`;
     default:
-      return claim.kind;
+      return `${denial(claim)}${claim.kind}`;
   }
 }
 

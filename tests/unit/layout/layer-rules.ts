@@ -40,6 +40,8 @@ interface Limits {
   names?: readonly string[];
   /** Literals that only a folder of another task writes. */
   says?: readonly string[];
+  /** Whether it may hold no lists of what people write, and no patterns of their denials: `text` reads words. */
+  quotesNobody?: true;
 }
 
 const kindsOfFinding = ['contradiction', 'doubt', 'gap'];
@@ -64,7 +66,7 @@ export const limits: Record<string, Limits> = {
   maker: { knows: above('claim'), runs: ['listing', 'stamp', 'mark', 'claim'], names: runsText },
   claim: { knows: above('claim'), says: kindsOfFinding },
   evidence: { knows: above('evidence'), runs: ['photo', 'listing', 'stamp', 'code', 'mark', 'claim'] },
-  check: { knows: above('check'), runs: ['photo', 'listing', 'stamp'] },
+  check: { knows: above('check'), runs: ['text', 'photo', 'listing', 'stamp'], quotesNobody: true },
   question: {
     knows: above('question'),
     runs: ['check', 'evidence', 'listing', 'photo', 'stamp'],
@@ -134,6 +136,8 @@ const isForCore = (target: string) => !/^(wxt|preact|@wxt-dev|webextension-polyf
 interface Words {
   names: Set<string>;
   texts: Set<string>;
+  /** Lists of phrases and patterns of denials, as the file writes them. */
+  quotes: string[];
 }
 const knownWords = new WeakMap<SyntaxNode, Words>();
 
@@ -145,7 +149,7 @@ function wordsOf(program: SyntaxNode): Words {
 }
 
 function readWords(program: SyntaxNode): Words {
-  const [names, texts] = [new Set<string>(), new Set<string>()];
+  const [names, texts, quotes] = [new Set<string>(), new Set<string>(), [] as string[]];
   for (const node of nodesOf(program)) {
     if (node.type === 'MemberExpression' || node.type === 'CallExpression' || node.type === 'NewExpression') {
       const used = (node.object ?? node.callee) as SyntaxNode;
@@ -154,8 +158,25 @@ function readWords(program: SyntaxNode): Words {
     // A value only: in a comparison or a type the word is read, not said.
     if (node.type === 'Property' && (node.value as SyntaxNode).type === 'Literal')
       texts.add(String((node.value as SyntaxNode).value));
+    const quoted = quotedIn(node);
+    if (quoted !== null) quotes.push(quoted);
   }
-  return { names, texts };
+  return { names, texts, quotes };
+}
+
+/** A phrase has a blank in it, or letters that no name in the program has. */
+const isPhrase = (text: unknown): text is string => typeof text === 'string' && /\p{L}\s\p{L}|[^\p{ASCII}]/u.test(text);
+/** A pattern that looks for denials: "nicht|kein". */
+const findsDenials = /(?:^|[(|:])(?:no|not|without|nicht|keine?|ohne|pas|sans|non|senza|sin|niet|geen|zonder)\|/u;
+
+/** A list of phrases that people write, or a pattern of their denials; null for any other node. */
+function quotedIn({ type, elements, regex }: SyntaxNode): string | null {
+  if (type === 'ArrayExpression') {
+    const values = (elements as (SyntaxNode | null)[]).map((one) => (one?.type === 'Literal' ? one.value : null));
+    return values.filter(isPhrase).length > 0 && values.length > 1 ? String(values.find(isPhrase)) : null;
+  }
+  const pattern = type === 'Literal' && regex ? (regex as { pattern: string }).pattern : '';
+  return findsDenials.test(pattern) ? `/${pattern}/` : null;
 }
 
 /** Everything in these files that the layers forbid, in words. */
@@ -176,12 +197,13 @@ export function violationsOf(files: readonly SourceFile[]): string[] {
     else if (!isDoor(one)) found.push(`${file} enters ${path} by no door`);
   }
   for (const { file, program } of parsed) {
-    const { names: forbidden = [], says = [] } = limits[folderOf(file.path)] ?? {};
-    const { names, texts } = wordsOf(program);
+    const { names: forbidden = [], says = [], quotesNobody } = limits[folderOf(file.path)] ?? {};
+    const { names, texts, quotes } = wordsOf(program);
     if (core.includes(folderOf(file.path)))
       for (const name of ['chrome', 'browser']) if (names.has(name)) found.push(`${file.path} calls ${name}`);
     for (const name of forbidden) if (names.has(name)) found.push(`${file.path} uses ${name}`);
     for (const text of says) if (texts.has(text)) found.push(`${file.path} says ${text}`);
+    if (quotesNobody) for (const quoted of quotes) found.push(`${file.path} lists ${quoted}`);
   }
   return [...found, ...packagesReached(parsed, crossings)];
 }

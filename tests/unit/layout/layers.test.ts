@@ -126,6 +126,19 @@ const planted: [line: string, path: string, code: string, said: string][] = [
     "import { readListing } from '../listing';",
     'src/check/x.ts runs listing',
   ],
+  ['a check folds no words', 'src/check/x.ts', "import { foldWords } from '../text';", 'src/check/x.ts runs text'],
+  [
+    'a check holds no list of words',
+    'src/check/x.ts',
+    "export const words = { en: ['mirror quality', 'replica'] };",
+    'src/check/x.ts lists mirror quality',
+  ],
+  [
+    'a check knows no negation',
+    'src/check/x.ts',
+    'export const no = /(?:nicht|kein|keine)\\s/u;',
+    'src/check/x.ts lists /(?:nicht|kein|keine)\\s/',
+  ],
   ['a check reads no photo', 'src/check/x.ts', "import { hashOf } from '../photo';", 'src/check/x.ts runs photo'],
   [
     'a question invents no findings',

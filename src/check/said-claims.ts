@@ -1,0 +1,17 @@
+import type { Claim } from '../claim/types';
+
+/** What the seller says of the piece, without what is denied of it. */
+export const saidOf = <C extends { polarity: 'is' | 'is-not' }>(claims: readonly C[]): C[] =>
+  claims.filter(({ polarity }) => polarity === 'is');
+
+/** A finding quotes no more of the seller's words than these. */
+const mostQuotes = 3;
+
+/** The different words of some claims, the first few of them, and the claims that they stand in. */
+export function firstOf(claims: readonly Pick<Claim, 'id' | 'words'>[]): {
+  data: { words: string[] };
+  claims: string[];
+} {
+  const words = [...new Set(claims.map((claim) => claim.words))].slice(0, mostQuotes);
+  return { data: { words }, claims: claims.filter((claim) => words.includes(claim.words)).map(({ id }) => id) };
+}

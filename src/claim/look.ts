@@ -1,0 +1,15 @@
+import { clauseAround, phrasePattern, wordsOf } from '../text';
+
+const article = '(?:\\s(?:the|die|der|des|les|gli|los|las|de))?';
+/** "90s style", "1960s design": what stands behind makes it a look. */
+const after = new RegExp(`^['s]{0,2}[\\s-]{0,2}(?:${phrasePattern(wordsOf('look'), 'u').source})`, 'u');
+const before = new RegExp(`(?:${phrasePattern(wordsOf('look', 'in-the-look-of'), 'u').source})${article}\\s$`, 'u');
+/** "Inspired by the bags of doctors of the 1920s": the clause tells of what it looks like. */
+const compared = phrasePattern(wordsOf('inspired-by', 'in-the-look-of'), 'u');
+
+/** Whether words tell of what the piece looks like, and not of when it was made. */
+export function isOnlyLook(text: string, start: number, end: number): boolean {
+  const { start: opens } = clauseAround(text, start, end);
+  const ahead = text.slice(opens, start);
+  return after.test(text.slice(end, end + 24)) || before.test(ahead.slice(-60)) || compared.test(ahead);
+}

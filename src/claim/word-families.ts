@@ -1,0 +1,102 @@
+import {
+  type Folded,
+  type Hit,
+  isAboutAnother,
+  phrasePattern,
+  polarityOf,
+  type Topic,
+  topicFinder,
+  wordsOf,
+} from '../text';
+import { isOnlyLook } from './look';
+import { partBeside } from './parts';
+import { type ClaimDraft, type Passage, saidIn } from './passage';
+
+/*
+ * Families of words that sellers use, one claim for each place where such words stand. What a family means to a buyer
+ * is no business of this file.
+ */
+
+type Polarity = ReturnType<typeof polarityOf>;
+interface SaidWords<T extends Topic> {
+  hit: Hit<T>;
+  polarity: Polarity;
+  said: ReturnType<typeof saidIn>;
+}
+
+/** The words of some topics in a passage, but for those said of another piece. */
+function saidWords<T extends Topic>(from: Passage, find: (text: Folded) => Hit<T>[]): SaidWords<T>[] {
+  const { text } = from.folded;
+  return find(from.folded)
+    .filter(({ foldedStart, foldedEnd }) => !isAboutAnother(text, foldedStart, foldedEnd))
+    .map((hit) => ({
+      hit,
+      polarity: polarityOf(text, hit.foldedStart, hit.foldedEnd),
+      said: saidIn(from, hit, 0.85),
+    }));
+}
+
+/** A family of one topic whose claims say no more than their words. */
+function plainFamily<K extends 'grade-of-copy' | 'not-this-piece' | 'assurance' | 'wear' | 'fresh-part' | 'stored'>(
+  kind: K,
+  topic: Topic,
+) {
+  const find = topicFinder(topic);
+  return (from: Passage): ClaimDraft[] =>
+    saidWords(from, find).map(({ polarity, said }) => ({ kind, polarity, ...said }) as ClaimDraft);
+}
+
+const findHurry = topicFinder('hurry');
+/** "No time wasters must go today": each stands for itself, and none takes back the next. */
+const hurry = (from: Passage): ClaimDraft[] =>
+  saidWords(from, findHurry).map(({ said }): ClaimDraft => ({ kind: 'hurry', ...said }));
+
+const findLeather = topicFinder('leather', 'leather-like');
+const leather = (from: Passage): ClaimDraft[] =>
+  saidWords(from, findLeather).map(
+    ({ hit, polarity, said }): ClaimDraft => ({ kind: 'leather', real: hit.value === 'leather', polarity, ...said }),
+  );
+
+const metals = {
+  'gold-solid': { metal: 'gold', solid: true },
+  'gold-surface': { metal: 'gold', solid: false },
+  'silver-solid': { metal: 'silver', solid: true },
+  'silver-surface': { metal: 'silver', solid: false },
+  'brass-solid': { metal: 'brass', solid: true },
+  'brass-surface': { metal: 'brass', solid: false },
+  'zinc-alloy': { metal: 'zinc', solid: false },
+} as const;
+const findMetal = topicFinder(...(Object.keys(metals) as (keyof typeof metals)[]));
+const metal = (from: Passage): ClaimDraft[] =>
+  saidWords(from, findMetal).map(({ hit, polarity, said }): ClaimDraft => {
+    const part = partBeside(from.text, hit.start, hit.end);
+    return { kind: 'metal', ...metals[hit.value], of: part?.words.toLowerCase() ?? null, polarity, ...said };
+  });
+
+const findAge = topicFinder('vintage', 'antique');
+/** "A vintage fair": said of where it was bought. */
+const place = new RegExp(`^[\\s-]{0,2}(?:${phrasePattern(wordsOf('market-place'), 'u').source})`, 'u');
+const ageWords = (from: Passage): ClaimDraft[] =>
+  saidWords(from, findAge)
+    .filter(({ hit: { foldedStart, foldedEnd } }) => {
+      const { text } = from.folded;
+      return !isOnlyLook(text, foldedStart, foldedEnd) && !place.test(text.slice(foldedEnd, foldedEnd + 16));
+    })
+    .map(({ hit, polarity, said }): ClaimDraft => ({ kind: 'age-word', word: hit.value, polarity, ...said }));
+
+const families: ((from: Passage) => ClaimDraft[])[] = [
+  plainFamily('grade-of-copy', 'copy-grade'),
+  plainFamily('not-this-piece', 'not-this-piece'),
+  plainFamily('assurance', 'assurance'),
+  hurry,
+  plainFamily('wear', 'wear'),
+  leather,
+  metal,
+  plainFamily('fresh-part', 'fresh-parts'),
+  plainFamily('stored', 'stored'),
+  ageWords,
+];
+
+/** Every family in every passage: the passages also hold what the page shows beside title and description. */
+export const familyClaims = (passages: readonly Passage[]): ClaimDraft[] =>
+  families.flatMap((find) => passages.flatMap(find));

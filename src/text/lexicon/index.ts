@@ -1,0 +1,73 @@
+import type { Folded } from '../fold';
+import { type Hit, phraseFinder } from '../phrases';
+import antique from './antique.json' with { type: 'json' };
+import assurance from './assurance.json' with { type: 'json' };
+import brassSolid from './brass-solid.json' with { type: 'json' };
+import brassSurface from './brass-surface.json' with { type: 'json' };
+import copyGrade from './copy-grade.json' with { type: 'json' };
+import freshParts from './fresh-parts.json' with { type: 'json' };
+import goldSolid from './gold-solid.json' with { type: 'json' };
+import goldSurface from './gold-surface.json' with { type: 'json' };
+import hurry from './hurry.json' with { type: 'json' };
+import inTheLookOf from './in-the-look-of.json' with { type: 'json' };
+import inspiredBy from './inspired-by.json' with { type: 'json' };
+import leather from './leather.json' with { type: 'json' };
+import leatherLike from './leather-like.json' with { type: 'json' };
+import look from './look.json' with { type: 'json' };
+import marketPlace from './market-place.json' with { type: 'json' };
+import notThisPiece from './not-this-piece.json' with { type: 'json' };
+import otherHand from './other-hand.json' with { type: 'json' };
+import silverSolid from './silver-solid.json' with { type: 'json' };
+import silverSurface from './silver-surface.json' with { type: 'json' };
+import stored from './stored.json' with { type: 'json' };
+import vintage from './vintage.json' with { type: 'json' };
+import warnedOf from './warned-of.json' with { type: 'json' };
+import wear from './wear.json' with { type: 'json' };
+import zincAlloy from './zinc-alloy.json' with { type: 'json' };
+
+/** The languages that sellers' words are read in. */
+export type SellerLanguage = 'en' | 'fr' | 'de' | 'it' | 'es' | 'nl' | 'ja';
+
+/** What sellers write of one topic. In a phrase, `*` stands for an ending and `#` for a number (see `phrasePattern`). */
+export type Lexicon = Readonly<Record<SellerLanguage, readonly string[]>>;
+
+/**
+ * Every list of sellers' words, one file a topic: a list that lacks a language does not compile. Own lists, common
+ * practice, no source. What a word means decides its topic, never where it is used; no phrase stands in two.
+ */
+export const topics = {
+  antique,
+  assurance,
+  'brass-solid': brassSolid,
+  'brass-surface': brassSurface,
+  'copy-grade': copyGrade,
+  'fresh-parts': freshParts,
+  'gold-solid': goldSolid,
+  'gold-surface': goldSurface,
+  hurry,
+  'in-the-look-of': inTheLookOf,
+  'inspired-by': inspiredBy,
+  leather,
+  'leather-like': leatherLike,
+  look,
+  'market-place': marketPlace,
+  'not-this-piece': notThisPiece,
+  'other-hand': otherHand,
+  'silver-solid': silverSolid,
+  'silver-surface': silverSurface,
+  stored,
+  vintage,
+  'warned-of': warnedOf,
+  wear,
+  'zinc-alloy': zincAlloy,
+} satisfies Record<string, Lexicon>;
+
+export type Topic = keyof typeof topics;
+
+/** All words of the topics, whatever the language: a listing mixes languages, and often does not say its own. */
+export const wordsOf = (...names: Topic[]): string[] =>
+  names.flatMap((name) => Object.values<readonly string[]>(topics[name]).flat());
+
+/** A search for the words of several topics at once; each hit says of which topic it is. */
+export const topicFinder = <T extends Topic>(...names: T[]): ((text: string | Folded) => Hit<T>[]) =>
+  phraseFinder(Object.fromEntries(names.map((name) => [name, wordsOf(name)])) as Record<T, string[]>);

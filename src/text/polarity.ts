@@ -1,0 +1,18 @@
+import { clauseAround, isDenial, isNegated } from './clause';
+import warned from './lexicon/warned-of.json' with { type: 'json' };
+import { phrasePattern } from './phrases';
+
+/** "Beware of replicas", "protects from scratches": named so that it stays away. In Japanese it stands right behind. */
+const warnedOf = phrasePattern(Object.values(warned).flat(), 'u');
+const warnedBehind = new RegExp(`^(?:${phrasePattern(warned.ja, 'u').source})`, 'u');
+
+/**
+ * Whether words are said of the piece or denied of it. What is a denial by itself ("no patina") is said as it stands:
+ * another denial before it ("no scratches no patina") is not one of it.
+ */
+export function polarityOf(text: string, start: number, end: number): 'is' | 'is-not' {
+  if (isDenial(text.slice(start, end))) return 'is';
+  const clause = clauseAround(text, start, end);
+  const warns = warnedOf.test(text.slice(Math.max(clause.start, start - 40), start));
+  return warns || warnedBehind.test(text.slice(end, end + 8)) || isNegated(text, start, end) ? 'is-not' : 'is';
+}

@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import { findClaims } from '../../../src/claim';
+import { claimsOf, listingOf, shortClaim } from './listing-of';
+
+const families =
+  /^(?:not )?(?:grade-of-copy|not-this-piece|assurance|hurry|wear|leather|leather-like|fresh-part|stored|vintage|antique|solid|gold|silver|brass|zinc)/;
+const said = (words: string) => claimsOf(words, null).filter((claim) => families.test(claim));
+
+describe('families of sellers’ words', () => {
+  it.each<[string, string[]]>([
+    ['Some scratches on the base.', ['wear']],
+    ['No scratches, no stains.', ['not wear', 'not wear']],
+    ['Aucune rayure, sans taches.', ['not wear']],
+    ['Ohne Kratzer und Flecken', ['not wear', 'not wear']],
+    ['Senza graffi.', ['not wear']],
+    ['Sin manchas.', ['not wear']],
+    ['Geen krassen.', ['not wear']],
+    ['傷があります。', ['wear']],
+    ['目立つ傷はありません。', []],
+    // What is named so that it stays away.
+    ['The film protects against scratches.', ['not wear']],
+    ['Beware of replica bags', ['not grade-of-copy']],
+    ['Vorsicht vor Kratzern', []],
+    // A denial that says something by itself is not taken back by the one before it.
+    ['No scratches no patina', ['not wear', 'fresh-part', 'not wear']],
+    ['No time wasters must go today', ['hurry', 'hurry']],
+    ['Not faux leather but real leather', ['not leather-like', 'leather']],
+    ['本革ではありません、合皮です', ['not leather', 'leather-like']],
+    ['Solid brass buckle, gold plated chain', ['solid brass of buckle', 'gold of anything']],
+    ['Similar to a vintage satchel', []],
+  ])('%s', (words, expected) => {
+    expect(said(words)).toEqual(expected);
+  });
+
+  it.each([
+    'In vintage style',
+    'Vintage-style tote',
+    'Vintage look',
+    'Inspired by vintage satchels',
+    'Bought at a vintage fair',
+    'From a vintage shop',
+    'Stil vintage boutique',
+    'ヴィンテージ風のバッグ',
+    'ヴィンテージ加工',
+  ])('“%s” says no age', (words) => {
+    expect(said(words)).toEqual([]);
+  });
+
+  it('are found in what the page shows beside title and description, at their own places, and nothing twice', () => {
+    const text = 'Ondrasse bag, stock photo\nMade of real leather.\nPhotos\nStock photos, no returns';
+    const listing = listingOf('Ondrasse bag, stock photo', 'Made of real leather.', 'en', { text });
+    const found = findClaims(listing, []).filter(({ kind }) => kind === 'not-this-piece' || kind === 'leather');
+    expect(found.map((claim) => [shortClaim(claim), claim.at.field, claim.words])).toEqual([
+      ['not-this-piece', 'title', 'stock photo'],
+      ['not-this-piece', 'text', 'Stock photos'],
+      ['leather', 'description', 'real leather'],
+    ]);
+    for (const { at, words } of found.filter(({ at }) => at.field === 'text'))
+      expect(text.slice(at.start, at.end)).toBe(words);
+  });
+
+  it('leave the rest of the page to its own fields: no date, size or code is taken from it', () => {
+    const listing = listingOf('Ondrasse bag', 'Brown.', 'en', { text: 'Made in 1994. Date code KV0915. 30 x 21 cm' });
+    expect(findClaims(listing, []).map(({ kind }) => kind)).toEqual([]);
+  });
+});

@@ -1,0 +1,65 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import * as z from 'zod';
+import { foldWords } from '../../../src/text';
+import { type Topic, topicFinder, topics } from '../../../src/text/lexicon';
+
+const languages = ['en', 'fr', 'de', 'it', 'es', 'nl', 'ja'] as const;
+const phrase = z.string().regex(/^\S(?:.*\S)?$/u, 'no blank at either end');
+const lexiconSchema = z.strictObject(
+  Object.fromEntries(languages.map((language) => [language, z.array(phrase).min(1)])),
+);
+
+const folder = new URL('../../../src/text/lexicon/', import.meta.url);
+const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
+const all = Object.entries(topics) as [Topic, Record<(typeof languages)[number], readonly string[]>][];
+
+/** As phrases are looked up: gaps and hyphens are one. */
+const plain = (words: string) => foldWords(words).text.replace(/[\s\-_/]+/g, ' ');
+
+/** Where one topic holds, another must not: a phrase in both would say a thing and its contrary. */
+const contrary: [Topic, Topic][] = [
+  ['leather', 'leather-like'],
+  ['gold-solid', 'gold-surface'],
+  ['silver-solid', 'silver-surface'],
+  ['brass-solid', 'brass-surface'],
+  ['gold-solid', 'zinc-alloy'],
+  ['silver-solid', 'zinc-alloy'],
+  ['brass-solid', 'zinc-alloy'],
+  ['wear', 'fresh-parts'],
+  ['wear', 'stored'],
+  ['assurance', 'copy-grade'],
+  ['assurance', 'other-hand'],
+  ['vintage', 'look'],
+];
+
+describe('the lexicon', () => {
+  it('has one file a topic, and each is listed', () => {
+    expect(files.map((name) => name.replace('.json', '')).sort()).toEqual(all.map(([topic]) => topic).sort());
+  });
+
+  it.each(files)('%s has words in every language, none twice after folding', (file) => {
+    const lexicon = lexiconSchema.parse(JSON.parse(readFileSync(new URL(file, folder), 'utf8')));
+    for (const [language, words] of Object.entries(lexicon)) {
+      const folded = words.map(plain);
+      expect([language, folded.filter((one, index) => folded.indexOf(one) !== index)]).toEqual([language, []]);
+    }
+  });
+
+  it.each(contrary)('%s and %s share no phrase', (one, other) => {
+    const words = (topic: Topic) => new Set(Object.values(topics[topic]).flat().map(plain));
+    const others = words(other);
+    expect([...words(one)].filter((said) => others.has(said))).toEqual([]);
+  });
+
+  it('finds every phrase that it holds, under its topic', () => {
+    const lost = all.flatMap(([topic, lexicon]) => {
+      const find = topicFinder(topic);
+      return Object.values(lexicon)
+        .flat()
+        .map((words) => words.replaceAll('*', '').replaceAll('#', '7'))
+        .filter((words) => !find(`— ${words} —`).some((hit) => plain(hit.words) === plain(words)));
+    });
+    expect(lost).toEqual([]);
+  });
+});
