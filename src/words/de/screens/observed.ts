@@ -22,6 +22,7 @@ export const observedStrings: ScreenWords['observed'] = {
     'ground-lightness': 'Helligkeit des Grundes',
     'ground-spread': 'Unebenheit des Grundes',
     'ground-noise': 'Körnung des Grundes',
+    margin: 'Anteil eines gleichmäßigen Rands um das Bild',
     hash: 'Prüfwert, der dasselbe Foto wiedererkennt',
     'screen-bars': 'Leisten eines Telefonbildschirms',
     watermark: 'Webadresse im Foto',

@@ -22,6 +22,7 @@ export const observedStrings = {
     'ground-lightness': 'Lightness of the ground',
     'ground-spread': 'Unevenness of the ground',
     'ground-noise': 'Grain of the ground',
+    margin: 'Share of an even margin around the picture',
     hash: 'Hash, which tells the same photo again',
     'screen-bars': 'Bars of a phone’s screen',
     watermark: 'Web address in the photo',
