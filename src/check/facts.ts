@@ -30,7 +30,7 @@ export interface Facts {
 type ClaimKind = Claim['kind'];
 /** The fields that a page may leave unsaid. */
 export type StatedField = {
-  [K in keyof Listing]: Listing[K] extends { value: unknown }[] ? K : never;
+  [K in keyof Listing]-?: Listing[K] extends { value: unknown }[] ? K : never;
 }[keyof Listing];
 type MakerSection = 'stamped' | 'plants' | 'codeSystems' | 'construction' | 'models' | 'trade';
 

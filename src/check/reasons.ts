@@ -8,7 +8,7 @@ type None = Record<never, never>;
 export interface ReasonData {
   /** A sentence that is not among the words yet. */
   'as-written': { words: string };
-  'no-listing': { page: 'list' | 'none' };
+  'no-listing': { page: 'list' | 'article' | 'cut' | 'none' };
   'not-stated': { field: string };
   'no-maker-file': None;
   'maker-file-silent': { maker: string; section: string };

@@ -3,8 +3,6 @@ import type { Budget, Counted } from './page/slices';
 
 /** What can be said of a page as a whole. */
 export type PageProblem =
-  | 'page-is-a-list'
-  | 'no-listing'
   | 'page-is-picture'
   | 'page-is-pdf'
   | 'which-product'
@@ -18,20 +16,6 @@ export type PageProblem =
 /** A problem of the page in words for the buyer. `count` is the number of pieces that a tie is between. */
 export function pageProblem(code: PageProblem, where = 'page', count = 0): Problem {
   switch (code) {
-    case 'page-is-a-list':
-      return {
-        code,
-        where,
-        what: 'This page offers many pieces; it is not a listing of one.',
-        remedy: 'Open one of the listings and read that page.',
-      };
-    case 'no-listing':
-      return {
-        code,
-        where,
-        what: 'No listing was found on this page.',
-        remedy: 'Open a listing, or point at its title and price on the page.',
-      };
     case 'page-is-picture':
       return {
         code,

@@ -10,6 +10,7 @@ import { Slices, usualBudget } from './page/slices';
 import { joinPieces, visibleText } from './page/visible-text';
 import { pageLanguage } from './page-language';
 import { cutProblems, type PageProblem, pageProblem } from './page-problems';
+import { gatherSigns } from './page-signs';
 import { addDataPhotos, addHeadPhotos } from './photos/data-photos';
 import { gatherSeenPhotos } from './photos/gather';
 import { PhotoSet } from './photos/photo-set';
@@ -65,35 +66,35 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
   problems.push(...unfound);
   // Who points at a title or a price says that a piece is offered here.
   const pointed = picked.some(({ field }) => field === 'title' || field === 'price');
-  const kind = pointed ? 'listing' : await kindOf(page, found.draft, chosen, seen, slices);
-  if (kind === 'listing') {
-    await readChosen(page, chosen, found, photos, slices);
-    readHeadFacts(tags, found, []);
-    proposeSeenPrices(seen, found.draft);
-    await readDescriptions(snapshot, area, tags, found.draft, slices);
-    await slices.rest();
-    found.labelled.push(...(await findPairs(snapshot, area.outside, slices)));
-    await slices.rest();
-    problems.push(
-      ...(await gatherSeenPhotos({ snapshot, area, otherPage: page.otherPage, base: page.base, slices }, photos)),
-    );
-    addHeadPhotos(tags, page.base, photos);
-    await sayWhatIsMissing(page, found.draft, slices);
-  } else problems.push(pageProblem(kind === 'list' ? 'page-is-a-list' : (fileProblem(document) ?? 'no-listing')));
+  const signs = await gatherSigns(page, chosen, seen, pointed, slices);
+  await readChosen(page, chosen, found, photos, slices);
+  readHeadFacts(tags, found, []);
+  proposeSeenPrices(seen, found.draft);
+  await readDescriptions(snapshot, area, tags, found.draft, slices);
+  await slices.rest();
+  found.labelled.push(...(await findPairs(snapshot, area.outside, slices)));
+  await slices.rest();
+  problems.push(
+    ...(await gatherSeenPhotos({ snapshot, area, otherPage: page.otherPage, base: page.base, slices }, photos)),
+  );
+  addHeadPhotos(tags, page.base, photos);
+  await sayWhatIsMissing(page, found.draft, slices);
+  const file = fileProblem(document);
+  if (file) problems.push(pageProblem(file));
   if (options.stillLoading) problems.push(pageProblem('page-still-loading'));
   problems.push(...cutProblems(slices.skipped, budget));
   const listing: Listing = {
     format: 1,
     url: options.url,
     readAt: options.now,
-    kind,
+    kind: 'listing',
     language,
     text,
     ...settleDraft(found.draft),
     photos: photos.links(),
     problems,
   };
-  return { listing, labelled: found.labelled.slice(0, 400), picked };
+  return { listing, labelled: found.labelled.slice(0, 400), signs, picked };
 }
 
 /** A tab may show a file without a page: browsers then make a document around it. */
@@ -153,27 +154,6 @@ function dataCurrency(items: readonly Item[], tags: HeadTags): string | undefine
   const codes = new Set([...named, ...(head ? [head] : [])].map((code) => code.trim().toUpperCase()));
   const [only] = codes;
   return codes.size === 1 && only && /^[A-Z]{3}$/.test(only) ? only : undefined;
-}
-
-async function kindOf(
-  { cards, tags, area, snapshot }: Gathered,
-  draft: Draft,
-  chosen: Chosen,
-  seen: readonly SeenPrice[],
-  slices: Slices,
-): Promise<Listing['kind']> {
-  const { choice, products } = chosen;
-  const ownPrice = seen.some((one) => one.confidence >= 0.45);
-  if (choice && (products === 1 || choice.score >= 3)) return 'listing';
-  if (cards.priced >= 4 && !ownPrice) return 'list';
-  if (choice && cards.priced < 4) return 'listing';
-  if (cards.priced >= 8 && !choice) return 'list';
-  if (!choice && products >= 3) return 'list';
-  // A page that calls itself a product, or keeps a place for a price, offers something even if the price is a picture.
-  const says =
-    /product/i.test(headTag(tags, 'og:type') ?? '') ||
-    (area.heading >= 0 && (await hasWordlessPrice(snapshot, area, slices)));
-  return (ownPrice || says) && draft.title.length > 0 ? 'listing' : 'none';
 }
 
 export type { PageOptions };

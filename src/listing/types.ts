@@ -113,12 +113,43 @@ export const photoLinkSchema = z.strictObject({
 });
 export type PhotoLink = z.infer<typeof photoLinkSchema>;
 
+/** The signs by which a page is told; each is named for what it is. */
+export const pageToldSchema = z.strictObject({
+  kind: z.enum(['offer', 'auction', 'ended', 'list', 'article', 'cut', 'none']),
+  evidence: z.array(
+    z.enum([
+      'pointed-at',
+      'product-data',
+      'product-data-without-offer',
+      'head-says-product',
+      'buying-control',
+      'selling-form',
+      'price-in-its-place',
+      'price-alone',
+      'place-for-a-price',
+      'said-to-be-gone',
+      'head-says-article',
+      'article-data',
+      'publication-time',
+      'cards-with-prices',
+      'many-cards-with-prices',
+      'list-data',
+      'products-none-of-them-this-page',
+    ]),
+  ),
+});
+
 export const listingSchema = z.strictObject({
   format: z.literal(1),
   url: webAddressSchema,
   readAt: z.iso.datetime({ error: 'no date and time' }),
-  /** 'listing' offers one piece; 'list' offers many; 'none' offers nothing that was found. */
-  kind: z.enum(['listing', 'list', 'none']),
+  /**
+   * 'listing' offers one piece; 'list' offers many; 'article' tells of things; 'none' offers nothing that was found;
+   * 'cut' is too large to be read whole, and what was read does not tell.
+   */
+  kind: z.enum(['listing', 'list', 'article', 'cut', 'none']),
+  /** What kind of page it is, and what speaks for it; absent where an older version read the page. */
+  page: pageToldSchema.optional(),
   /** BCP 47 tag, null when unknown. */
   language: z.string().nullable(),
   title: field(z.string()),
@@ -182,10 +213,38 @@ export type PickField = z.infer<typeof pickFieldSchema>;
 export const pickSchema = z.strictObject({ field: pickFieldSchema, selector: z.string().min(1).max(1000) });
 export type Pick = z.infer<typeof pickSchema>;
 
+/** What the structure of a page tells of its kind, before its words are read. */
+export const pageSignsSchema = z.strictObject({
+  /** The buyer pointed at a title or a price. */
+  pointed: z.boolean(),
+  /** Whether the data names one product as the page's. */
+  product: z.enum(['clear', 'unclear', 'none']),
+  /** Whether that product has an offer. */
+  offered: z.boolean(),
+  products: z.number().int().nonnegative(),
+  /** Cards of other listings that show a price. */
+  cards: z.number().int().nonnegative(),
+  /** Confidence of the likeliest price that stands by itself, 0 without one. */
+  ownPrice: z.number().min(0).max(1),
+  priceWithoutWords: z.boolean(),
+  headType: z.string().nullable(),
+  published: z.boolean(),
+  article: z.boolean(),
+  list: z.boolean(),
+  /** Words of what can be pressed. */
+  controls: z.array(z.string()),
+  /** Something to press is named for selling. */
+  sells: z.boolean(),
+  /** Parts of the page or of its data were not read. */
+  cut: z.boolean(),
+});
+export type PageSigns = z.infer<typeof pageSignsSchema>;
+
 /** What the page script hands over: the listing as far as the page's structure tells, and words still to be read. */
 export const pageExtractSchema = z.strictObject({
   listing: listingSchema,
   labelled: z.array(labelledSchema),
+  signs: pageSignsSchema,
   picked: z.array(z.strictObject({ field: pickFieldSchema, words: z.string(), where: z.string() })),
 });
 export type PageExtract = z.infer<typeof pageExtractSchema>;

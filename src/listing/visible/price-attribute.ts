@@ -35,7 +35,7 @@ export function findAttributePrices(
     if (at === undefined || area.outside[at] === 1 || snapshot.elements[at]?.shown === 'hidden') continue;
     const where = pathOf(element);
     for (const one of parsePrices(attribute(element, 'aria-label') ?? '', hints).slice(0, 1))
-      found.push({ ...one, at, confidence, where: `${where} @aria-label` });
+      found.push({ ...one, at, confidence, where: `${where} @aria-label`, alone: true });
     const name = valueAttributes.find((one) => attribute(element, one) !== null);
     const text = name ? (attribute(element, name) ?? '').trim() : '';
     const currency =
@@ -51,6 +51,7 @@ export function findAttributePrices(
       at,
       confidence: confidence - 0.05,
       where: `${where} @${name}`,
+      alone: true,
     });
   }
   return found;

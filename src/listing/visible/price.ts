@@ -15,6 +15,8 @@ export interface SeenPrice extends FoundPrice {
   at: number;
   confidence: number;
   where: string;
+  /** It stands by itself on its line, but for a label or a short word. */
+  alone: boolean;
 }
 
 const priceName = /price|prix|preis|prezzo|precio|prijs|amount|kaufpreis|betrag|kakaku|価格/i;
@@ -23,6 +25,8 @@ const notPriceName =
 const labels = new Set(priceLabels.words.map(plainLabel));
 const maxBlock = 90;
 const maxBlocks = 400;
+/** Characters beside a price on its line, beyond which the line tells of something. */
+const maxBesides = 30;
 /** A block of one long text is prose; a price beyond this in it is not looked for. */
 const maxPriceText = 20_000;
 
@@ -110,7 +114,8 @@ export async function findSeenPrices(
       const kind =
         price.price.kind === 'sale' ? 0 : price.price.kind === 'range' || price.price.kind === 'from' ? -0.1 : -0.2;
       const confidence = Math.min(0.8, Math.max(0.05, 0.45 + near + line + unsigned + byName + kind));
-      found.push({ ...price, at: block, confidence, where: pathOf(element.element) });
+      const alone = named === 'price' || length - price.words.length <= maxBesides;
+      found.push({ ...price, at: block, confidence, where: pathOf(element.element), alone });
     }
   }
   return found.sort((a, b) => b.confidence - a.confidence || a.at - b.at);

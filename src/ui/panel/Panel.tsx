@@ -55,7 +55,7 @@ function NoListing({ listing, state, session }: { listing: Listing; state: Panel
 }
 
 function whatIsShown({ kind, problems }: Listing): keyof typeof strings.notListing {
-  if (kind === 'list') return 'list';
+  if (kind === 'list' || kind === 'article' || kind === 'cut') return kind;
   if (problems.some(({ code }) => code === 'page-is-picture')) return 'picture';
   return problems.some(({ code }) => code === 'page-is-pdf') ? 'pdf' : 'none';
 }

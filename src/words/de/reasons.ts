@@ -24,7 +24,12 @@ const sections: Record<string, string> = {
 export const reasons: ReasonWords = {
   'as-written': ({ words }) => words,
   'no-listing': ({ page }) =>
-    page === 'list' ? 'die Seite zeigt viele Angebote, nicht eines' : 'die Seite zeigt kein Angebot',
+    ({
+      list: 'die Seite zeigt viele Angebote, nicht eines',
+      article: 'die Seite ist ein Artikel und bietet nichts an',
+      cut: 'die Seite ist zu groß, um ganz gelesen zu werden',
+      none: 'die Seite zeigt kein Angebot',
+    })[page],
   'not-stated': ({ field }) => `die Seite nennt ${fields[field] ?? `„${field}“`} nicht`,
   'no-maker-file': () => 'zu diesem Stück ist keine Herstellerdatei bekannt',
   'maker-file-silent': ({ maker, section }) =>

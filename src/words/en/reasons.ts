@@ -13,7 +13,12 @@ const sections: Record<string, string> = {
 export const reasons: ReasonWords = {
   'as-written': ({ words }) => words,
   'no-listing': ({ page }) =>
-    page === 'list' ? 'the page is a list of listings, not one listing' : 'the page offers no listing',
+    ({
+      list: 'the page is a list of listings, not one listing',
+      article: 'the page is an article and offers nothing',
+      cut: 'the page is too large to be read whole',
+      none: 'the page offers no listing',
+    })[page],
   'not-stated': ({ field }) => `the page does not state the ${fields[field] ?? field}`,
   'no-maker-file': () => 'no maker file is known for this piece',
   'maker-file-silent': ({ maker, section }) =>

@@ -1,11 +1,11 @@
 // @vitest-environment jsdom
 import { expect, test } from 'vitest';
-import { readPage } from '../../../src/listing';
+import { readListing } from '../../../src/listing';
 
 const said = async (contentType: string) => {
   const page = new DOMParser().parseFromString('<img src="https://attic-arcade.example/1.jpg">', 'text/html');
   Object.defineProperty(page, 'contentType', { value: contentType });
-  const { listing } = await readPage(page, { url: 'https://attic-arcade.example/1', now: '2026-01-01T00:00:00Z' });
+  const listing = await readListing(page, { url: 'https://attic-arcade.example/1', now: '2026-01-01T00:00:00Z' });
   return [listing.kind, ...listing.problems.map(({ code }) => code)];
 };
 

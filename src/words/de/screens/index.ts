@@ -48,6 +48,8 @@ export const screens: ScreenWords = {
   trouble: { title: 'Das hat nicht geklappt', tryAgain: 'Noch einmal versuchen' },
   notListing: {
     none: 'Auf dieser Seite ist kein Angebot. Öffne die Seite eines Stücks und lies noch einmal.',
+    article: 'Diese Seite ist ein Artikel und bietet nichts an. Öffne die Seite eines Stücks und lies noch einmal.',
+    cut: 'Diese Seite ist zu groß, um ganz gelesen zu werden. Zeige auf Titel und Preis des Stücks und lies noch einmal.',
     list: 'Diese Seite zeigt viele Stücke. Öffne die Seite eines davon und lies noch einmal.',
     picture:
       'Dieser Tab zeigt nur ein Bild. Geh zurück zur Seite des Angebots und lies sie dort: Ihre Fotos werden mitgelesen.',

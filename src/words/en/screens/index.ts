@@ -48,6 +48,8 @@ export const screens = {
   trouble: { title: 'That did not work', tryAgain: 'Try again' },
   notListing: {
     none: 'No listing was found on this page. Open the page of one piece and read again.',
+    article: 'This page is an article and offers nothing. Open the page of one piece and read again.',
+    cut: 'This page is too large to be read whole. Point at the title and the price of the piece and read again.',
     list: 'This page shows many pieces. Open the page of one of them and read again.',
     picture:
       'This tab shows a picture by itself. Go back to the page of the listing and read it there: its photos are read along.',

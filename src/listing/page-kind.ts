@@ -1,0 +1,77 @@
+import { isOfferControl } from '../text/offer-words';
+import type { Draft } from './draft';
+import type { Listing, PageSigns } from './types';
+
+type Told = NonNullable<Listing['page']>;
+type Sign = Told['evidence'][number];
+
+/**
+ * How much each sign speaks for an offer, an article or a list. Chosen so that no single weak sign makes an offer of an
+ * article, and no carousel of others makes a list of an offer. Common practice, no source.
+ */
+const weights: Record<Sign, { offer?: number; article?: number; list?: number }> = {
+  'pointed-at': { offer: 20 },
+  'product-data': { offer: 4 },
+  'product-data-without-offer': { offer: 2 },
+  'head-says-product': { offer: 3 },
+  'buying-control': { offer: 3 },
+  'selling-form': { offer: 2 },
+  'price-in-its-place': { offer: 2 },
+  'price-alone': { offer: 1 },
+  'place-for-a-price': { offer: 2 },
+  'said-to-be-gone': { offer: 1 },
+  'head-says-article': { article: 3 },
+  'article-data': { article: 3 },
+  'publication-time': { article: 2 },
+  'cards-with-prices': { list: 3 },
+  'many-cards-with-prices': { list: 4 },
+  'list-data': { list: 2 },
+  'products-none-of-them-this-page': { list: 4 },
+};
+
+function signsOf(signs: PageSigns, draft: Draft): Sign[] {
+  const gone = draft.availability.some(({ value, confidence }) => confidence >= 0.8 && value !== 'offered');
+  const told: [Sign, boolean][] = [
+    ['pointed-at', signs.pointed],
+    ['product-data', signs.product === 'clear' && signs.offered],
+    ['product-data-without-offer', signs.product === 'clear' ? !signs.offered : signs.product === 'unclear'],
+    ['head-says-product', /product/i.test(signs.headType ?? '')],
+    ['buying-control', signs.controls.some(isOfferControl)],
+    ['selling-form', signs.sells],
+    ['price-in-its-place', signs.ownPrice >= 0.6],
+    ['price-alone', signs.ownPrice >= 0.45 && signs.ownPrice < 0.6],
+    ['place-for-a-price', signs.priceWithoutWords],
+    ['said-to-be-gone', gone],
+    ['head-says-article', /article|blog/i.test(signs.headType ?? '')],
+    ['article-data', signs.article],
+    ['publication-time', signs.published],
+    ['cards-with-prices', signs.cards >= 4 && signs.cards < 8],
+    ['many-cards-with-prices', signs.cards >= 8],
+    ['list-data', signs.list],
+    ['products-none-of-them-this-page', signs.product === 'none' && signs.products >= 3],
+  ];
+  return told.filter(([, holds]) => holds).map(([sign]) => sign);
+}
+
+const sum = (told: readonly Sign[], what: 'offer' | 'article' | 'list'): number =>
+  told.reduce((total, sign) => total + (weights[sign][what] ?? 0), 0);
+
+/**
+ * The kind of a page and what speaks for it. A page of which a part was not read is an offer where what was read
+ * says so, and otherwise 'cut': what is missing might have told.
+ */
+export function pageKind(signs: PageSigns, draft: Draft): Told {
+  const evidence = signsOf(signs, draft);
+  const kind = kindFrom(evidence, draft);
+  return { kind: signs.cut && kind !== 'offer' ? 'cut' : kind, evidence };
+}
+
+function kindFrom(told: readonly Sign[], draft: Draft): Told['kind'] {
+  const [offer, article, list] = [sum(told, 'offer'), sum(told, 'article'), sum(told, 'list')];
+  if (told.includes('pointed-at')) return 'offer';
+  if (article >= 3 && offer < 6 && !told.includes('product-data')) return 'article';
+  // Beside a control of the page's own, cards are a carousel of others, unless the page calls itself a list.
+  const controls = told.includes('buying-control') || told.includes('selling-form');
+  if (list >= (controls ? 6 : 3) && list > offer) return 'list';
+  return offer >= 1 && draft.title.length > 0 ? 'offer' : 'none';
+}
