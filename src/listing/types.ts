@@ -47,7 +47,20 @@ export type Field<T> = Candidate<T>[];
  * `currency` is null when the page does not settle it; `currencies` then lists what it may be.
  */
 export const priceSchema = z.strictObject({
-  kind: z.enum(['sale', 'was', 'from', 'range', 'unit', 'shipping', 'instalment']),
+  /** At an auction the current bid is the sale; `start`, `next-bid`, `buy-now` and `estimate` are its other amounts. */
+  kind: z.enum([
+    'sale',
+    'was',
+    'from',
+    'range',
+    'unit',
+    'shipping',
+    'instalment',
+    'start',
+    'next-bid',
+    'buy-now',
+    'estimate',
+  ]),
   minor: z.number().int().nonnegative(),
   /** Upper end of a range, minor units. */
   minorTo: z.number().int().nonnegative().optional(),
@@ -166,6 +179,8 @@ export const listingSchema = z.strictObject({
   colour: field(z.string()),
   material: field(z.string()),
   posted: field(spanSchema),
+  /** When an auction ends or ended; absent where an older version read the page. */
+  ends: field(spanSchema).optional(),
   watchers: field(z.number().int().nonnegative()),
   bids: field(z.number().int().nonnegative()),
   returns: field(returnsSchema),

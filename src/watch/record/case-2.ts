@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { correction1 } from './correction-1';
 import { anyMoment1, moment1, otherNote1, pixels1, status1, typedCode1 } from './forms-1';
 import { listing1 } from './listing-1';
+import { listing2 } from './listing-2';
 import { photoRead1 } from './photo-read-1';
 import { photoRead2 } from './photo-read-2';
 
@@ -29,7 +30,8 @@ export const look2 = {
   case: z
     .strictObject({
       format: z.literal(1),
-      listing: listing1,
+      // Both forms were written under this number.
+      listing: z.union([listing2, listing1]),
       // Both forms were written under this number, and so were both lists.
       photos: z.array(z.union([photoRead2, photoRead1])),
       typedCodes: z.array(typedCode1).optional(),
