@@ -117,6 +117,10 @@ export const problems: ProblemWords = {
     'diese Seite zeigt viele Stücke und nicht das Angebot eines einzelnen',
     'Öffne eines der Angebote und lies jene Seite.',
   ],
+  'page-is-an-article': [
+    'diese Seite ist ein Artikel; sie erzählt von Dingen und bietet keines an',
+    'Öffne ein Angebot oder zeige auf Titel und Preis, falls hier doch eines angeboten wird.',
+  ],
   'page-is-pdf': [
     'dieser Tab zeigt ein PDF, das nicht gelesen wird',
     'Öffne die Seite des Angebots und lies sie dort.',
@@ -124,6 +128,10 @@ export const problems: ProblemWords = {
   'page-is-picture': [
     'dieser Tab zeigt ein Bild allein; was das Angebot sagt, steht nicht hier',
     'Geh zurück auf die Seite des Angebots und lies sie dort: Ihre Fotos werden mitgelesen.',
+  ],
+  'page-too-large-to-tell': [
+    'die Seite ist zu groß, um ganz gelesen zu werden, und was gelesen wurde, sagt nicht, was sie anbietet',
+    'Zeige auf der Seite auf Titel und Preis des Stücks.',
   ],
   'page-still-loading': [
     'die Seite lud noch, als sie gelesen wurde; was später kam, fehlt',
