@@ -8,8 +8,6 @@ export type ChangedSubject = 'made' | 'origin' | 'condition' | 'code' | 'model' 
 
 /** Everything that checks ask for, and what each question is made with. */
 export interface AskData {
-  /** A question that is not among the words yet. */
-  'as-written': { words: string };
   'stamp-photo': None;
   /** All of a stamp of which a photo may show only a part. */
   'whole-stamp': None;
@@ -43,13 +41,16 @@ export interface AskData {
   leather: None;
   /** The metal where it is most worn. */
   'worn-metal': None;
+  /** What darkens or dulls with age. */
+  aging: None;
+  /** How it is known which model it is. */
+  model: None;
 }
 export type AskId = keyof AskData;
 
 type Wants = Ask['wants'];
 /** What each asks for, and the topic under which the asks of several findings are one question. */
 const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]) => string) } } = {
-  'as-written': { wants: 'fact' },
   'stamp-photo': { wants: 'photo' },
   'whole-stamp': { wants: 'photo' },
   'made-date': { wants: 'fact' },
@@ -77,6 +78,8 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   condition: { wants: 'photo' },
   leather: { wants: 'photo' },
   'worn-metal': { wants: 'photo', topic: 'part-hardware' },
+  aging: { wants: 'photo' },
+  model: { wants: 'fact' },
 };
 
 /**

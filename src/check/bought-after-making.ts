@@ -1,9 +1,10 @@
 import * as z from 'zod';
-import { isExact, roomDays } from '../evidence';
+import { evidenceId } from '../evidence';
 import { askFor } from './asks';
 import { claimedDate, claimedDateSchema } from './date-data';
-import { daysBefore, distinctDates } from './dates';
+import { distinctDates } from './dates';
 import { defineCheck, practice, type Speech } from './frame';
+import { pairKind } from './pairs';
 import { because } from './reasons';
 
 const dataSchema = z.strictObject({ making: claimedDateSchema, purchase: claimedDateSchema });
@@ -14,24 +15,26 @@ export const boughtAfterMaking = defineCheck({
   kinds: ['doubt', 'agreement'],
   source: practice,
   data: dataSchema,
-  needs: { claims: ['made', 'bought'] },
-  run({ claims: all }) {
+  needs: { claims: ['made', 'bought'], pairs: true },
+  run({ claims: all, pairOf }) {
     const made = distinctDates(all.made);
     const bought = distinctDates(all.bought);
     if (made.length === 0 || bought.length === 0) return { notApplicable: because('not-made-and-bought', {}) };
     return bought.flatMap((purchase) =>
       made.flatMap((making): Speech<z.infer<typeof dataSchema>>[] => {
-        const early = daysBefore(purchase.span, making.span);
-        const late = daysBefore(making.span, purchase.span);
-        const common = {
-          key: `${making.id}/${purchase.id}`,
-          data: { making: claimedDate(making), purchase: claimedDate(purchase) },
-          claims: [making.id, purchase.id],
-        };
-        if (early > (making.span.about ? roomDays.hedgedMaking : 0))
-          return [{ kind: 'doubt', ...common, asks: [askFor('made-date', {})] }];
-        const asNew = early === 0 && isExact(making.span) && late < roomDays.boughtNew;
-        return asNew ? [{ kind: 'agreement', ...common }] : [];
+        const evidence = [evidenceId.claim(making.id), evidenceId.claim(purchase.id)] as const;
+        const kind = pairKind(pairOf('making-purchase', ...evidence));
+        if (!kind) return [];
+        return [
+          {
+            kind,
+            key: `${making.id}/${purchase.id}`,
+            data: { making: claimedDate(making), purchase: claimedDate(purchase) },
+            claims: [making.id, purchase.id],
+            evidence: [...evidence],
+            asks: [askFor('made-date', {})],
+          },
+        ];
       }),
     );
   },

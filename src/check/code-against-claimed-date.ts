@@ -45,18 +45,12 @@ export const codeAgainstClaimedDate = defineCheck({
     if (readable.length === 0) return { cannotTell: because('no-dating-code', {}) };
     return readable.flatMap(({ decoding, readings, first, spans, date, shown, photos }) => {
       const evidence = evidenceId.reading(decoding.id);
-      const kindOf = ({ id, kind }: DatedClaim) =>
-        pairKind(
-          facts.pairOf(kind === 'bought' ? 'purchase-code' : 'claimed-date-code', evidenceId.claim(id), evidence),
-        );
-      const agreeing = facts.claims.made.some((claim) => kindOf(claim) === 'agreement');
       return claims.flatMap((claim): Speech<z.infer<typeof dataSchema>>[] => {
-        const alone = kindOf(claim);
-        if (!alone) return [];
+        const kind = pairKind(facts.pairOf('claimed-date-code', evidenceId.claim(claim.id), evidence));
+        if (!kind) return [];
         return [
           {
-            // A listing that also gives the code's own date contradicts itself before it contradicts the stamp.
-            kind: alone === 'contradiction' && agreeing ? 'doubt' : alone,
+            kind,
             key: `${decoding.id}/${claim.id}`,
             data: {
               shown,

@@ -14,9 +14,7 @@ export interface SettledCode {
   readings: Reading[];
   /** Seen in a photo or typed by the user; a code that the listing only quotes is a statement of the seller. */
   hard: boolean;
-  /** "the stamp in photo 3 reads KV0915" */
-  words: string;
-  /** The same as data. */
+  /** Where it was seen, and its text. */
   shown: ShownCode;
   photos: string[];
 }
@@ -35,7 +33,6 @@ export function settledCodes(
   facts: {
     decodings: Decoding[];
     photos: PhotoRead[];
-    photoWords: (id: string) => string;
     photoNumber: (id: string) => number | null;
   },
   maker: string,
@@ -52,7 +49,6 @@ export function settledCodes(
       decoding,
       readings,
       hard: decoding.from.kind !== 'claim',
-      words: codeWords(decoding, text, facts.photoWords),
       shown: shownFrom(decoding, text, facts.photoNumber),
       photos: decoding.from.kind === 'photo' ? [decoding.from.photoId] : [],
     });
@@ -70,17 +66,6 @@ export function settledCodes(
  */
 export const datingReadings = ({ readings }: Pick<SettledCode, 'readings'>): Reading[] =>
   readings.some(({ span, systemUsed }) => span === null || spansMeet(span, systemUsed)) ? readings : [];
-
-/** Longest code that a sentence holds; a typed code may be of any length. */
-const longestShown = 40;
-export const shownCode = (text: string): string =>
-  text.length > longestShown ? `${text.slice(0, longestShown)}… (${text.length} characters)` : text;
-
-function codeWords(decoding: Decoding, code: string, photoWords: (id: string) => string): string {
-  const text = shownCode(code);
-  if (decoding.from.kind === 'photo') return `the stamp in ${photoWords(decoding.from.photoId)} reads ${text}`;
-  return decoding.from.kind === 'typed' ? `the typed code is ${text}` : `the listing quotes the code ${text}`;
-}
 
 const numberOf = ({ from }: Decoding, number: (photoId: string) => number | null): number | null =>
   from.kind === 'photo' ? number(from.photoId) : null;

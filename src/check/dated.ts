@@ -1,21 +1,28 @@
+import * as z from 'zod';
 import type { Claim } from '../claim/types';
-import { evidenceId, isExact } from '../evidence';
-import { type Span, spanWords } from '../span';
+import { evidenceId } from '../evidence';
+import type { Span } from '../span';
+import { spanSchema } from '../span/types';
+import { shownCodeSchema } from './code-data';
 import { datingReadings, settledCodes } from './codes';
-import { claimWords } from './dates';
+import { claimedDate, claimedDateSchema } from './date-data';
+
+/** A date as a sentence names it: that of a code that is read, or the one claimed. */
+export const datedSchema = z.union([
+  z.strictObject({ shown: shownCodeSchema, date: spanSchema }),
+  z.strictObject({ claim: claimedDateSchema }),
+]);
+export type DatedSaid = z.infer<typeof datedSchema>;
 
 /** The date that other facts are held against: the code's when one is read, else the claimed one. */
 export interface Dated {
+  /** Id of its evidence. */
+  id: string;
   /** Alternatives: any of them may hold. */
   spans: Span[];
-  /** "the stamp in photo 1 reads KV0915 (January 1995)" or "it is said to be of “made in 1994”" */
-  words: string;
-  /** The code was seen, or the claim is exact. */
-  hard: boolean;
+  said: DatedSaid;
   claims: string[];
   photos: string[];
-  /** What of the code is evidence; that of a claim follows from `claims`. */
-  evidence: string[];
 }
 
 type DateFacts = Parameters<typeof settledCodes>[0] & {
@@ -27,19 +34,23 @@ export function dateOf(facts: DateFacts, maker: string | null): Dated | null {
   const settled = maker === null ? null : settledCodes(facts, maker);
   for (const code of settled && 'codes' in settled ? settled.codes : []) {
     const spans = datingReadings(code).flatMap(({ span }) => (span ? [span] : []));
-    const first = spans[0];
-    if (first)
+    const [date] = spans;
+    if (date)
       return {
+        id: evidenceId.reading(code.decoding.id),
         spans,
-        words: `${code.words} (${spanWords(first)})`,
-        hard: code.hard,
+        said: { shown: code.shown, date },
         claims: [],
         photos: code.photos,
-        evidence: [evidenceId.reading(code.decoding.id)],
       };
   }
   const claim = facts.claims.made[0];
   if (!claim) return null;
-  const words = `it is said to be of ${claimWords(claim)}`;
-  return { spans: [claim.span], words, hard: isExact(claim.span), claims: [claim.id], photos: [], evidence: [] };
+  return {
+    id: evidenceId.claim(claim.id),
+    spans: [claim.span],
+    said: { claim: claimedDate(claim) },
+    claims: [claim.id],
+    photos: [],
+  };
 }

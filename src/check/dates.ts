@@ -1,6 +1,5 @@
 import type { Claim } from '../claim/types';
-import { meetSpans, type Span, spanWords } from '../span';
-import { quote } from './wording';
+import { meetSpans, type Span } from '../span';
 
 const dayMs = 86_400_000;
 const daysFrom = (first: string, later: string) => Math.round((Date.parse(later) - Date.parse(first)) / dayMs);
@@ -14,12 +13,6 @@ export const daysApart = (a: Span, b: Span): number =>
   meetSpans(a, b) ? 0 : Math.max(daysBefore(a, b), daysBefore(b, a));
 
 export type DatedClaim = Extract<Claim, { kind: 'made' | 'bought' }>;
-/** The listing's words and, where they are not the same, what they mean. */
-export function claimWords(claim: DatedClaim): string {
-  const meaning = spanWords(claim.span);
-  return claim.words.includes(meaning) ? quote(claim.words) : `${quote(claim.words)} (${meaning})`;
-}
-
 /** The first claim of each date, at most twenty: a text full of years is not compared pair by pair. */
 export function distinctDates<C extends DatedClaim>(claims: readonly C[]): C[] {
   const seen = new Set<string>();

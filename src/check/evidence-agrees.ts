@@ -3,19 +3,6 @@ import { type Evidence, statedOf, statedSchema, stretchSchema } from '../evidenc
 import { askFor } from './asks';
 import { defineCheck, practice, type Speech } from './frame';
 
-/** Pairs of facts that a check of their own speaks of; here they would be said twice. */
-const pairChecks: [string, string][] = [
-  ['claim', 'mark'],
-  ['claim', 'claim'],
-  ['claim', 'construction'],
-];
-/** Pairs whose checks need the maker's file: without one they are told here, or nowhere. */
-const makerChecks: [string, string][] = [
-  ['claim', 'code'],
-  ['code', 'mark'],
-  ['code', 'construction'],
-];
-
 /** The reasoning lists them hard ones first; what more a page full of dates gives would only bury them. */
 const mostConflicts = 8;
 
@@ -46,13 +33,12 @@ export const evidenceAgrees = defineCheck({
     const known = new Map(evidence.map((piece) => [piece.id, piece]));
     const pieces = (ids: string[]) => ids.flatMap((id) => known.get(id) ?? []);
     const quoted = new Set(decodings.filter(({ from }) => from.kind === 'claim').map(({ id }) => id));
-    const told = makerName === null ? pairChecks : [...pairChecks, ...makerChecks];
     const [first] = reasoning.explanations;
     const fact = known.get(first?.evidence[0] ?? '');
     const explained =
       first && fact ? { fact: statedOf(fact), rest: first.rest, spans: first.spans, places: first.places } : null;
     const conflicts = reasoning.conflicts
-      .filter((conflict) => !hasOwnCheck(pieces(conflict.evidence), told, quoted))
+      .filter(({ evidence: ids, rule }) => !isToldElsewhere(pieces(ids), rule, makerName, quoted))
       .slice(0, mostConflicts);
     if (conflicts.length > 0)
       return conflicts.map(({ evidence: ids, over, strength }): Speech<z.infer<typeof dataSchema>> => {
@@ -81,12 +67,22 @@ const isContradiction = (strength: Evidence['strength'], pieces: Evidence[]): bo
 const isIn = (ids: string[]) => (piece: Evidence) =>
   ids.includes(piece.id) || piece.spans.length + piece.places.length === 0;
 
-function hasOwnCheck(pieces: Evidence[], told: [string, string][], quoted: ReadonlySet<string>): boolean {
-  const bases = new Map(pieces.map((piece) => [piece.basis, groupOf(piece)]));
-  if (bases.size < 2) return true;
-  const [a = '', b = ''] = [...bases.values()].sort();
-  if (bases.size > 2) return false;
+/**
+ * Two facts that a rule compares have a check of their own, or what follows from a code is not told at all; the checks of
+ * codes need the maker's file: without one they are told here, or nowhere. One fact that contradicts itself is told by
+ * the checks of codes as well.
+ */
+function isToldElsewhere(
+  pieces: Evidence[],
+  rule: string | null,
+  makerName: string | null,
+  quoted: ReadonlySet<string>,
+): boolean {
+  const bases = new Set(pieces.map(({ basis }) => basis)).size;
+  if (bases < 2) return true;
+  if (bases > 2) return false;
+  const codes = pieces.filter((piece) => groupOf(piece) === 'code');
   // A code that is quoted against one that is shown is a check of its own; two that are shown have none.
-  if (a === 'code' && b === 'code') return new Set(pieces.map(({ from }) => quoted.has(from.id))).size > 1;
-  return told.some(([first, second]) => first === a && second === b);
+  if (codes.length === pieces.length) return new Set(codes.map(({ from }) => quoted.has(from.id))).size > 1;
+  return rule !== null && (makerName !== null || codes.length === 0);
 }

@@ -71,8 +71,6 @@ type Given<N, Name extends keyof Facts> = N extends { [P in Name]: true } ? Pick
 
 /** The facts that a check with the needs `N` is handed, and nothing else. */
 export type Handed<N extends Needs> = {
-  /** "photo 3", numbered as the page shows them. */
-  photoWords: (photoId: string) => string;
   /** The photo's place on the page, from 1; null for one that the page does not list. */
   photoNumber: (photoId: string) => number | null;
 } & (N extends { claims: readonly (infer K extends ClaimKind)[] } ? { claims: ClaimsBy<K> } : unknown) &
@@ -100,10 +98,7 @@ export type Unmet = { cannotTell: Reason } | { notApplicable: Reason };
 
 /** Hands over the facts that `needs` names, or says which need is not met. */
 export function handOver(needs: Needs, facts: Facts): { handed: Handed<Needs> } | Unmet {
-  const handed: Record<string, unknown> = {
-    photoWords: photoNamer(facts.listing),
-    photoNumber: photoNumberer(facts.listing),
-  };
+  const handed: Record<string, unknown> = { photoNumber: photoNumberer(facts.listing) };
   if (needs.claims) handed.claims = claimsByKind(needs.claims, facts.claims);
   if (needs.listing) handed.listing = Object.fromEntries(needs.listing.map((name) => [name, facts.listing[name]]));
   const missing = needs.stated?.find((name) => facts.listing[name].length === 0);
@@ -142,12 +137,6 @@ function isEmpty(section: MakerFile[MakerSection]): boolean {
 
 function claimsByKind(kinds: readonly ClaimKind[], claims: Claim[]): Record<string, Claim[]> {
   return Object.fromEntries(kinds.map((kind) => [kind, claims.filter((claim) => claim.kind === kind)]));
-}
-
-/** Names photos by their place on the page; a photo that the page does not list is named by its id. */
-export function photoNamer(listing: Listing): (photoId: string) => string {
-  const places = new Map(listing.photos.map((photo, index) => [photo.id, index + 1]));
-  return (photoId) => `photo ${places.get(photoId) ?? photoId}`;
 }
 
 export function photoNumberer(listing: Listing): (photoId: string) => number | null {

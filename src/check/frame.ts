@@ -2,7 +2,6 @@ import type * as z from 'zod';
 import { commonPractice, type Source } from '../source';
 import { type Facts, type Handed, handOver, type Needs } from './facts';
 import type { Ask, Finding, FindingKind, Outcome, Reason, SentenceData } from './types';
-import type { Wording } from './written';
 
 export const families = [
   'code',
@@ -45,8 +44,6 @@ interface Head {
 export interface Check extends Head {
   /** What its sentences are made with. */
   data: z.ZodType;
-  /** The sentences of a check whose words are not among the languages yet. */
-  wording?: Wording;
   needs: Needs;
   judge: (facts: Facts) => Outcome;
 }

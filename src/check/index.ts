@@ -9,12 +9,13 @@ export { type Change, changesSince } from './changes';
 export type { NearCode, ReadingSaid, ShownCode } from './code-data';
 export { isCopy } from './copies';
 export type { ClaimedDate, DatedMark } from './date-data';
+export type { DatedSaid } from './dated';
 export type { Facts } from './facts';
 export type { Check, Family } from './frame';
 export { families } from './frame';
+export type { PlacedMark } from './place-data';
 export type { ReasonData, ReasonId } from './reasons';
 export type { Ask, Finding, FindingKind, Outcome, Reason } from './types';
-export type { Wording } from './written';
 export type { CheckData };
 export { checks };
 

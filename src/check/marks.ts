@@ -2,21 +2,15 @@ import type { ClaimOf } from '../claim/types';
 import { isOnReplacedPart } from '../evidence';
 import type { MarkRead } from '../mark/types';
 import type { FindingKind } from './types';
-import { quote } from './wording';
 
 /** Marks that say something of the date; not those of a part that the seller says was replaced. */
 export function datedMarks(marks: MarkRead[], replaced: ClaimOf<'replaced'>[]): MarkRead[] {
   const parts = new Set(replaced.flatMap((claim) => claim.parts));
   return marks.filter((mark) => mark.spans.length > 0 && !isOnReplacedPart(mark, parts));
 }
-/** Marks that say something of the place. */
-export const placedMarks = (marks: MarkRead[]): MarkRead[] => marks.filter(({ places }) => places.length > 0);
-
-/** "photo 3 shows “Pat. 4,123,456”" or "the text names “Pat. 4,123,456”", with a note when its row is from memory. */
-export function markWords(mark: MarkRead, photoWords: (id: string) => string): string {
-  const where = mark.photoId === null ? 'the text names' : `${photoWords(mark.photoId)} shows`;
-  return `${where} ${quote(mark.words)}${mark.verified ? '' : ' (rule not verified)'}`;
-}
+/** Marks that a photo shows and that say something of the place: the text is not compared with itself. */
+export const marksInPhotos = (marks: MarkRead[]): MarkRead[] =>
+  marks.filter(({ places, foundIn }) => places.length > 0 && foundIn === 'photo');
 
 const heaviest: FindingKind[] = ['contradiction', 'doubt', 'gap', 'agreement'];
 

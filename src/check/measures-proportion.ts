@@ -7,7 +7,6 @@ import { defineCheck, fromMakerFile, makerFileSource } from './frame';
 import { namedModel } from './models';
 import { because } from './reasons';
 import { modelMm, namedSides, type Side, sidedSchema, sides, statedSide } from './sizes';
-import { listWords } from './wording';
 
 /** Sellers measure a soft body with a loose tape. Common practice, no source. */
 const tapeMm = 5;
@@ -74,7 +73,7 @@ export const measuresProportion = defineCheck({
         kind: 'doubt',
         data,
         claims: [...(own?.claims ?? []), ...claims.measure.map(({ id }) => id)],
-        source: fromMakerFile(maker.name, `size of ${listWords(relatives.map(({ name }) => name))}`),
+        source: fromMakerFile(maker.name, `size of ${relatives.map(({ name }) => name).join(', ')}`),
         asks: [askFor('measures', {})],
       },
     ];

@@ -1,26 +1,31 @@
-import { placeName, placesAgree } from '../place';
-import { practice } from './frame';
-import { commonAsks, quote } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import * as z from 'zod';
+import { evidenceId } from '../evidence';
+import { askFor } from './asks';
+import { defineCheck, practice } from './frame';
+import { pairKind } from './pairs';
+import { because } from './reasons';
 
-export const originClaimsAgree = defineWritten({
+const namedSchema = z.strictObject({ words: z.string(), place: z.string() });
+
+export const originClaimsAgree = defineCheck({
   id: 'origin-claims-agree',
   family: 'place',
-  title: 'The listing names one country of making',
-  failureTitle: 'The listing names more than one country of making',
   kinds: ['doubt'],
-  basis: 'A piece is made in one country.',
-  innocent: 'One may be the country of the house, of the leather or of the shop.',
-  settles: 'A photo of the country wording on the piece itself.',
   source: practice,
-  needs: { claims: ['origin'] },
-  run({ claims: { origin } }) {
-    if (origin.length < 2) return { notApplicable: 'the listing names fewer than two countries of making' };
-    const first = origin[0];
-    const other = first && origin.find(({ place }) => !placesAgree(first.place, place));
-    if (!first || !other) return [];
-    const statement = `The listing says ${quote(first.words)} (${placeName(first.place)}) and also ${quote(other.words)} (${placeName(other.place)}).`;
-    const speech: WrittenSpeech = { kind: 'doubt', statement, claims: [first.id, other.id], asks: [commonAsks.origin] };
-    return [speech];
+  /** The two countries that are not the same. */
+  data: z.strictObject({ first: namedSchema, other: namedSchema }),
+  needs: { claims: ['origin'], pairs: true },
+  run({ claims: { origin }, pairOf }) {
+    if (origin.length < 2) return { notApplicable: because('fewer-than-two-origins', {}) };
+    for (const [at, first] of origin.entries())
+      for (const other of origin.slice(at + 1)) {
+        const evidence = [evidenceId.claim(first.id), evidenceId.claim(other.id)] as const;
+        if (pairKind(pairOf('origins', ...evidence)) !== 'doubt') continue;
+        const named = ({ words, place }: typeof first) => ({ words, place });
+        const data = { first: named(first), other: named(other) };
+        const claims = [first.id, other.id];
+        return [{ kind: 'doubt', data, claims, evidence: [...evidence], asks: [askFor('origin', {})] }];
+      }
+    return [];
   },
 });

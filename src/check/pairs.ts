@@ -12,6 +12,7 @@ export function pairLookup(pairs: readonly Pair[]): PairOf {
 
 /** What a pair is as a finding, if it is one: only what cannot be is a contradiction. */
 export function pairKind(pair: Pair | undefined): Exclude<FindingKind, 'gap'> | null {
-  if (pair?.relation === 'conflicts') return pair.hard ? 'contradiction' : 'doubt';
-  return pair?.relation === 'agrees' && pair.informs ? 'agreement' : null;
+  if (!pair || pair.withheld) return null;
+  if (pair.relation === 'conflicts') return pair.hard ? 'contradiction' : 'doubt';
+  return pair.relation === 'agrees' && pair.informs ? 'agreement' : null;
 }

@@ -1,50 +1,53 @@
-import { evidenceId, isSure } from '../evidence';
-import { placeName, placesAgree } from '../place';
+import * as z from 'zod';
+import { evidenceId } from '../evidence';
+import { askFor } from './asks';
+import { shownCodeSchema } from './code-data';
 import { settledCodes } from './codes';
-import { fromMakerFile, makerFileSource } from './frame';
-import { commonAsks, listWords, quote, sentence } from './wording';
-import { defineWritten, type WrittenSpeech } from './written';
+import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { pairKind } from './pairs';
+import { because } from './reasons';
 
-export const plantAgainstOrigin = defineWritten({
+const dataSchema = z.strictObject({
+  shown: shownCodeSchema,
+  /** The plant of the likeliest reading, null where it names none. */
+  plant: z.string().nullable(),
+  places: z.array(z.string()),
+  claimed: z.string(),
+});
+
+export const plantAgainstOrigin = defineCheck({
   id: 'plant-against-origin',
   family: 'place',
-  title: "The plant's country is the claimed country",
-  failureTitle: "The plant's country is not the claimed country",
   kinds: ['contradiction', 'doubt', 'agreement'],
-  basis: 'The plant letters of a code stand for the country where the piece was made.',
-  innocent: 'The seller may name the country of the house or of the shop, not that of the workshop.',
-  settles: 'A photo of the country wording on the piece itself.',
   source: makerFileSource,
-  needs: { maker: ['plants'], claims: ['origin'], decodings: true, photos: 'any' },
+  data: dataSchema,
+  needs: { maker: ['plants'], claims: ['origin'], decodings: true, photos: 'any', pairs: true },
   run(facts) {
-    if (facts.claims.origin.length === 0) return { notApplicable: 'the listing names no country of making' };
+    if (facts.claims.origin.length === 0) return { notApplicable: because('no-origin-claimed', {}) };
     const settled = settledCodes(facts, facts.maker.name);
     if (!('codes' in settled)) return settled;
     const placed = settled.codes.filter(({ readings }) => readings.some(({ places }) => places.length > 0));
-    if (placed.length === 0) return { notApplicable: 'no code names a place' };
-    return placed.flatMap(({ decoding, readings, words, hard, photos }): WrittenSpeech[] => {
-      const places = [...new Set(readings.flatMap((reading) => reading.places))];
-      // A reading without a place leaves every country possible.
-      if (readings.some((reading) => reading.places.length === 0)) return [];
-      const agrees = (claim: { place: string }) => places.some((place) => placesAgree(place, claim.place));
-      const anyAgrees = facts.claims.origin.some(agrees);
-      return facts.claims.origin.map((claim) => {
-        const same = agrees(claim);
-        // A listing that also names the plant's country contradicts itself before it contradicts the stamp.
-        const firm = hard && isSure(claim) && !anyAgrees;
-        const plant = readings[0]?.plant?.code;
-        const reads = `${sentence(words)}: ${plant ? `plant ${plant}, ` : ''}${listWords(places.map(placeName))}`;
-        return {
-          kind: same ? 'agreement' : firm ? 'contradiction' : 'doubt',
-          key: `${decoding.id}/${claim.id}`,
-          statement: `${reads}${same ? ', as the listing says: ' : '. The listing says '}${quote(claim.words)}.`,
-          photos,
-          claims: [claim.id],
-          evidence: [evidenceId.reading(decoding.id)],
-          source: fromMakerFile(facts.maker.name, plant ? `plant ${plant}` : 'plants', readings[0]?.plant?.source),
-          asks: [commonAsks.origin],
-        };
-      });
-    });
+    if (placed.length === 0) return { notApplicable: because('no-placed-code', {}) };
+    return placed.flatMap(({ decoding, readings, shown, photos }) =>
+      facts.claims.origin.flatMap((claim): Speech<z.infer<typeof dataSchema>>[] => {
+        const evidence = [evidenceId.claim(claim.id), evidenceId.reading(decoding.id)] as const;
+        const kind = pairKind(facts.pairOf('origin-code', ...evidence));
+        if (!kind) return [];
+        const plant = readings[0]?.plant ?? null;
+        const places = [...new Set(readings.flatMap((reading) => reading.places))];
+        return [
+          {
+            kind,
+            key: `${decoding.id}/${claim.id}`,
+            data: { shown, plant: plant?.code ?? null, places, claimed: claim.words },
+            photos,
+            claims: [claim.id],
+            evidence: [...evidence],
+            source: fromMakerFile(facts.maker.name, plant ? `plant ${plant.code}` : 'plants', plant?.source),
+            asks: [askFor('origin', {})],
+          },
+        ];
+      }),
+    );
   },
 });

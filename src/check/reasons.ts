@@ -6,8 +6,6 @@ type None = Record<never, never>;
 
 /** Every reason for which a check cannot tell or does not apply, and what its sentence is made with. */
 export interface ReasonData {
-  /** A sentence that is not among the words yet. */
-  'as-written': { words: string };
   'no-listing': { page: 'list' | 'article' | 'cut' | 'none' };
   'not-stated': { field: string };
   'no-maker-file': None;
@@ -18,6 +16,17 @@ export interface ReasonData {
   'code-unclear': { photo: number | null };
   'no-code': None;
   'no-date-claimed': None;
+  /** Neither by a code nor by the listing. */
+  'no-date-known': None;
+  'no-origin-claimed': None;
+  'fewer-than-two-origins': None;
+  'no-placed-code': None;
+  'no-placed-mark': None;
+  'no-part-material': None;
+  'parts-replaced': { words: string[] };
+  'no-dated-model': None;
+  'no-age-word': None;
+  'no-fresh-part': None;
   'no-dating-code': None;
   'no-dating-mark': None;
   'no-plant-and-date': None;

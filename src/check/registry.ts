@@ -132,11 +132,7 @@ const all = [
 ] as const;
 export const checks: readonly Check[] = all;
 
-/** Checks whose sentences stand with the languages, and what each is made with. */
+/** What the sentences of each check are made with. */
 export type CheckData = {
-  [C in (typeof all)[number] as C extends CheckOf<infer Id, z.ZodType>
-    ? string extends Id
-      ? never
-      : Id
-    : never]: C extends CheckOf<string, infer D> ? z.infer<D> : never;
+  [C in (typeof all)[number] as C['id']]: C extends CheckOf<string, infer D> ? z.infer<D> : never;
 };

@@ -155,7 +155,7 @@ function rowOf(pieces: readonly Evidence[], scale: Scale, sides: readonly Side[]
 }
 
 const aboutOf = ({ says }: Evidence): AxisRow['about'] =>
-  says.kind === 'material' ? says.part : says.kind === 'model' ? 'model' : null;
+  says.kind === 'material' || says.kind === 'other-material' ? says.part : says.kind === 'model' ? 'model' : null;
 
 function kindOf({ id, from, source }: Evidence): AxisRow['kind'] {
   if (from.kind === 'reading' && source.kind === 'listing') return 'quoted';

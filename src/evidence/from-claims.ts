@@ -3,7 +3,7 @@ import { countryPeriod } from '../place';
 import type { Source } from '../source';
 import type { Span } from '../span';
 import { evidenceId } from './ids';
-import { claimedDates, isSure } from './room';
+import { claimedDates, countryDates, isSure } from './room';
 import type { Evidence } from './types';
 
 /**
@@ -13,7 +13,7 @@ import type { Evidence } from './types';
  * - A year or less ("1994", "March 1994", "spring 1996") and a country of origin are hard, anything wider or hedged is
  *   soft. How far off what is said may be stands in the table of room.
  * - A day of purchase bounds the making from above only.
- * - A country of origin that began or ended dates the piece softly.
+ * - A country of origin that began or ended dates the piece softly; how far off may be told stands in the table of room.
  * - What was read with little confidence stays soft altogether.
  */
 export function fromClaims(claims: readonly Claim[]): Evidence[] {
@@ -78,9 +78,8 @@ function existed(claim: ClaimOf<'origin'>): Evidence[] {
       about: 'date',
       from: { kind: 'claim', id: claim.id },
       basis: `claimed-origin:${claim.place}`,
-      spans: [span],
+      ...countryDates(span, verified && claim.place.length === 4 && isSure(claim)),
       places: [],
-      strength: 'soft',
       says: { kind: 'country', ...claimSaid(claim), place: claim.place },
       source: { kind: verified ? 'published' : 'memory', text: source },
     },

@@ -1,28 +1,29 @@
 import type { Claim, ClaimOf } from '../claim/types';
 import { plainName } from '../maker';
-import type { Construction, MakerFile } from '../maker/types';
-import { periodSpan, type Span, unionOf } from '../span';
+import type { Construction, MakerFile, Model } from '../maker/types';
+import { complementOf, periodSpan, type Span, unionOf } from '../span';
 import { claimSaid } from './from-claims';
 import { evidenceId } from './ids';
-import { makerDates } from './room';
+import { makerDates, modelDates } from './room';
 import type { Evidence } from './types';
 import { fileWords, listOf } from './wording';
 
 /**
  * Dated facts of the maker file that the listing's words call up: a material that a part was made of in some years
- * only, and a model that was made in some years only. The fact is hard as the file says; a model's years are soft,
- * because a file does not list every piece that was made before or after. The claim is the basis: the material
- * mentioned twice is two bases only if it stands in two claims. A part that the seller calls replaced dates nothing;
- * where the piece is said to be restored, without saying where, no part dates it for sure.
+ * only, or was not in some years, and a model that was made in some years only. The fact is hard as the file says; a
+ * model's years are soft, because a file does not list every piece that was made before or after. The claim is the
+ * basis: the material mentioned twice is two bases only if it stands in two claims. A part that the seller calls
+ * replaced dates nothing; where the piece is said to be restored, without saying where, no part dates it for sure.
  */
 export function fromMaker(claims: readonly Claim[], maker: MakerFile | null): Evidence[] {
   if (!maker) return [];
-  const models = claims.filter((claim) => claim.kind === 'model').map((claim) => fold(claim.model));
+  const models = claims.filter((claim) => claim.kind === 'model');
+  const named = models.flatMap((claim) => modelOf(claim, maker) ?? [])[0]?.name;
   const replaced = claims.filter((claim) => claim.kind === 'replaced');
   const parts = new Set(replaced.flatMap((claim) => claim.parts));
   const restored = replaced.some((claim) => claim.parts.length === 0);
   return claims.flatMap((claim) => {
-    if (claim.kind === 'material') return parts.has(claim.part) ? [] : material(claim, maker, models, restored);
+    if (claim.kind === 'material') return parts.has(claim.part) ? [] : material(claim, maker, named, restored);
     return claim.kind === 'model' ? model(claim, maker) : [];
   });
 }
@@ -31,45 +32,72 @@ export function fromMaker(claims: readonly Claim[], maker: MakerFile | null): Ev
 const fold = (words: string): string => ` ${plainName(words)} `;
 
 const names = (said: string, name: string) => said.includes(fold(name));
+const excludes = (said: string, { not }: Construction) => not?.some((other) => names(said, other)) ?? false;
 
-function fits(fact: Construction, claim: ClaimOf<'material'>, models: string[]): boolean {
-  if (fact.part !== claim.part) return false;
-  if (fact.models && !fact.models.some((one) => models.some((said) => names(said, one)))) return false;
+/** Facts of the part in question that hold for the model that the listing names, with dates that can be read. */
+const factsOf = ({ part }: ClaimOf<'material'>, { construction }: MakerFile, named: string | undefined) =>
+  construction.flatMap((fact) => {
+    const isOf = !fact.models?.length || (named !== undefined && fact.models.includes(named));
+    const span = fact.part === part && isOf ? periodSpan(fact.used) : null;
+    return span ? [{ fact, span }] : [];
+  });
+
+function material(
+  claim: ClaimOf<'material'>,
+  maker: MakerFile,
+  named: string | undefined,
+  restored: boolean,
+): Evidence[] {
   const said = fold(claim.material);
-  if (fact.not?.some((other) => names(said, other))) return false;
-  return [fact.is, ...(fact.also ?? [])].some((name) => names(said, name));
+  const facts = factsOf(claim, maker, named);
+  const own = facts.filter(({ fact }) => [fact.is, ...(fact.also ?? [])].some((name) => names(said, name)));
+  const used = own.filter(({ fact }) => !excludes(said, fact));
+  const other = facts.filter(({ fact }) => excludes(said, fact));
+  const spansOf = (some: typeof facts) => some.map(({ span }) => span);
+  // Where the file tells when the material was used, that says all; else only when it was surely another.
+  if (used.length > 0) return dated(claim, maker, used, { kind: 'material' }, unionOf(spansOf(used)), restored);
+  if (own.length > 0 || other.length === 0) return [];
+  const silent = spansOf(facts.filter((one) => !other.includes(one)));
+  const spans = unionOf([...complementOf(spansOf(other)), ...silent]);
+  return dated(claim, maker, other, { kind: 'other-material', used: unionOf(spansOf(other)) }, spans, restored);
 }
 
-function material(claim: ClaimOf<'material'>, maker: MakerFile, models: string[], restored: boolean): Evidence[] {
-  const facts = maker.construction.filter((fact) => fits(fact, claim, models));
-  const spans = unionOf(facts.map((fact) => periodSpan(fact.used)).filter((span) => span !== null));
+function dated(
+  claim: ClaimOf<'material'>,
+  maker: MakerFile,
+  facts: readonly { fact: Construction }[],
+  kind: { kind: 'material' } | { kind: 'other-material'; used: Span[] },
+  spans: Span[],
+  restored: boolean,
+): Evidence[] {
   if (spans.length === 0 || isAnyDate(spans)) return [];
+  const all = facts.map(({ fact }) => fact);
+  const is = [...new Set(all.map((fact) => fact.is))];
+  const about = kind.kind === 'material' ? (is[0] ?? claim.material) : claim.material;
   return [
     {
       id: evidenceId.construction(claim.id),
       about: 'date',
       from: { kind: 'construction', id: claim.id },
-      basis: `material:${claim.part}:${fold(facts[0]?.is ?? claim.material).trim()}`,
-      ...makerDates(spans, !restored && facts.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft'),
+      basis: `material:${claim.part}:${plainName(about)}`,
+      ...makerDates(spans, !restored && all.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft'),
       places: [],
-      says: {
-        kind: 'material',
-        ...claimSaid(claim),
-        maker: maker.maker,
-        part: claim.part,
-        is: [...new Set(facts.map((fact) => fact.is))],
-      },
+      says: { ...kind, ...claimSaid(claim), maker: maker.maker, part: claim.part, is },
       source: {
         kind: 'maker-file',
-        text: `${fileWords(maker.maker, maker.invented)}: ${listOf([...new Set(facts.map((fact) => fact.source))])}`,
+        text: `${fileWords(maker.maker, maker.invented)}: ${listOf([...new Set(all.map((fact) => fact.source))])}`,
       },
     },
   ];
 }
 
-function model(claim: ClaimOf<'model'>, maker: MakerFile): Evidence[] {
+function modelOf(claim: ClaimOf<'model'>, maker: MakerFile): Model | undefined {
   const said = fold(claim.model);
-  const fact = maker.models.find((one) => [one.name, ...(one.aliases ?? [])].some((name) => fold(name) === said));
+  return maker.models.find((one) => [one.name, ...(one.aliases ?? [])].some((name) => fold(name) === said));
+}
+
+function model(claim: ClaimOf<'model'>, maker: MakerFile): Evidence[] {
+  const fact = modelOf(claim, maker);
   const span = fact?.made ? periodSpan(fact.made) : null;
   if (!fact || !span) return [];
   return [
@@ -77,10 +105,9 @@ function model(claim: ClaimOf<'model'>, maker: MakerFile): Evidence[] {
       id: evidenceId.model(claim.id),
       about: 'date',
       from: { kind: 'construction', id: claim.id },
-      basis: `model:${said.trim()}`,
-      spans: [span],
+      basis: `model:${plainName(claim.model)}`,
+      ...modelDates(span),
       places: [],
-      strength: 'soft',
       says: { kind: 'model', ...claimSaid(claim), maker: maker.maker, model: fact.name },
       source: {
         kind: 'maker-file',

@@ -1,50 +1,141 @@
-import { type Span, spansMeet } from '../span';
-import { evidenceId } from './ids';
-import { hardReachOf, reachOf } from './room';
 import { type RuleId, rules } from './rule';
+import { meet, type Stand, standOf } from './rule/stand';
 import type { Rule, Side } from './rule/types';
+import type { Says } from './says';
 import type { Evidence } from './types';
 
 /** Two statements that a rule holds against each other. */
-export interface Pair {
+export interface Pair extends Stand {
   rule: RuleId;
   /** Ids of evidence. */
   left: string;
   right: string;
-  /** They share a date; they do so only with the room that they are given; they do not. */
-  relation: 'agrees' | 'within-room' | 'conflicts';
-  /** Of a conflict: it cannot be, if both are true. Else it is unlikely. */
-  hard: boolean;
-  /** Of an agreement: it could have come out otherwise. */
-  informs: boolean;
+  /**
+   * One of them is a code whose date lies outside the time of its own system. That such a code cannot be is told by
+   * itself; what it would agree with is no agreement, and what it conflicts with is told of it alone.
+   */
+  withheld: boolean;
 }
 
+export interface Pairing {
+  /** Every two statements of different facts that some rule compares. */
+  all: () => Pair[];
+  /** These two, in either order; null where no rule compares them. */
+  of: (one: Evidence, other: Evidence, over: Rule['over']) => Pair | null;
+}
+
+/** Statements of one kind that are held against each other at most: a page full of years is not compared pair by pair. */
+const mostOfOneKind = 20;
+
+const sides: Record<Says['kind'], Side | null> = {
+  made: 'claimed-date',
+  bought: 'purchase',
+  origin: 'origin',
+  country: 'country',
+  code: 'code',
+  system: 'code-period',
+  plant: 'code-period',
+  mark: 'mark',
+  material: 'material',
+  'other-material': 'other-material',
+  model: 'model',
+  'as-written': null,
+};
+const isOf = (some: readonly Side[], { says }: Evidence): boolean => {
+  const side = sides[says.kind];
+  return side !== null && some.includes(side);
+};
+
 /**
- * Every two statements of different facts that some rule compares, and how they stand to each other: the only place
- * where two dates are compared. Work: the product of the statements of a rule's two kinds.
+ * How statements stand to each other by the rules: the only place where two facts are compared. Work of `all`: the
+ * product of the statements of a rule's two kinds.
  */
-export function pairsOf(evidence: readonly Evidence[]): Pair[] {
-  const dated = evidence.filter(({ spans }) => spans.length > 0);
-  const of = (side: Side) => dated.filter((piece) => sideOf(piece) === side);
-  return rules.flatMap((rule) =>
-    of(rule.left).flatMap((left) =>
-      of(rule.right)
-        .filter(({ basis }) => basis !== left.basis)
-        .map((right) => ({ rule: rule.id, left: left.id, right: right.id, ...stand(rule, left, right) })),
-    ),
+export function pairing(evidence: readonly Evidence[]): Pairing {
+  const judges = rules.map((rule) => ({ rule, judge: judgeOf(rule, evidence) }));
+  return {
+    all: () => judges.flatMap(({ rule, judge }) => couples(rule, evidence).map(([left, right]) => judge(left, right))),
+    of(one, other, over) {
+      if (one.basis === other.basis) return null;
+      for (const { rule, judge } of judges) {
+        if (rule.over !== over) continue;
+        if (isOf(rule.left, one) && isOf(rule.right, other)) return judge(one, other);
+        if (isOf(rule.left, other) && isOf(rule.right, one)) return judge(other, one);
+      }
+      return null;
+    },
+  };
+}
+
+export const pairsOf = (evidence: readonly Evidence[]): Pair[] => pairing(evidence).all();
+
+const speaks = ({ over }: Rule, piece: Evidence): boolean => (over === 'date' ? piece.spans : piece.places).length > 0;
+
+/** All that the rule compares, each two once. */
+function couples(rule: Rule, evidence: readonly Evidence[]): [Evidence, Evidence][] {
+  const isSelf = rule.left.length === 1 && rule.right.length === 1 && rule.left[0] === rule.right[0];
+  const of = (some: readonly Side[]) => {
+    const pieces = evidence.filter((piece) => speaks(rule, piece) && isOf(some, piece));
+    return isSelf ? firstOfEach(pieces) : pieces;
+  };
+  const rights = of(rule.right);
+  const lefts = of(rule.left);
+  // Two that could stand on either side are held against each other once.
+  const order = new Map(lefts.map((piece, at) => [piece, at]));
+  return lefts.flatMap((left, at) =>
+    rights
+      .filter((right) => right.basis !== left.basis && at < (order.get(right) ?? lefts.length))
+      .map((right): [Evidence, Evidence] => [left, right]),
   );
 }
 
-function sideOf({ id, from, basis }: Evidence): Side | null {
-  if (from.kind === 'claim' && basis.startsWith('claimed-purchase:')) return 'purchase';
-  if (from.kind === 'claim') return id === evidenceId.claim(from.id) ? 'claimed-date' : null;
-  return from.kind === 'reading' ? 'code' : from.kind === 'mark' ? 'mark' : null;
+/** The first statement of each fact, at most `mostOfOneKind` of them. */
+function firstOfEach(pieces: readonly Evidence[]): Evidence[] {
+  const first = new Map<string, Evidence>();
+  for (const piece of pieces) if (!first.has(piece.basis)) first.set(piece.basis, piece);
+  return [...first.values()].slice(0, mostOfOneKind);
 }
 
-function stand(rule: Rule, left: Evidence, right: Evidence): Pick<Pair, 'relation' | 'hard' | 'informs'> {
-  const meet = (a: readonly Span[], b: readonly Span[]) => a.some((one) => b.some((other) => spansMeet(one, other)));
-  if (meet(left.spans, right.spans)) return { relation: 'agrees', hard: false, informs: rule.informs(left, right) };
-  if (meet(reachOf(left), reachOf(right))) return { relation: 'within-room', hard: false, informs: false };
-  const [a, b] = [hardReachOf(left), hardReachOf(right)];
-  return { relation: 'conflicts', hard: a !== null && b !== null && !meet(a, b), informs: false };
+function judgeOf(
+  rule: Rule & { id: RuleId },
+  evidence: readonly Evidence[],
+): (left: Evidence, right: Evidence) => Pair {
+  const impossible = rule.over === 'date' ? againstThemselves(evidence) : new Set<Evidence>();
+  const agreeing = new Map<Evidence, Evidence[]>();
+  const agreeingWith = (right: Evidence): Evidence[] => {
+    const known = agreeing.get(right);
+    if (known) return known;
+    const found = evidence.filter((left) => {
+      if (!isOf(rule.left, left) || !speaks(rule, left) || impossible.has(right)) return false;
+      const { relation, informs } = standOf(rule, left, right);
+      return relation === 'agrees' && informs;
+    });
+    agreeing.set(right, found);
+    return found;
+  };
+  return (left, right) => {
+    const stand = standOf(rule, left, right);
+    const { yieldsTo } = rule;
+    const yields = stand.hard && yieldsTo && agreeingWith(right).some((other) => yieldsTo(left, other));
+    const withheld = impossible.has(left) || impossible.has(right);
+    return {
+      rule: rule.id,
+      left: left.id,
+      right: right.id,
+      ...stand,
+      hard: stand.hard && !yields,
+      informs: stand.informs && !withheld,
+      withheld,
+    };
+  };
+}
+
+/** Codes whose date lies outside the time of their own system. */
+function againstThemselves(evidence: readonly Evidence[]): Set<Evidence> {
+  const systems = new Map(evidence.filter(({ says }) => says.kind === 'system').map((one) => [one.from.id, one.spans]));
+  return new Set(
+    evidence.filter(({ says, from, spans }) => {
+      const used = says.kind === 'code' && spans.length > 0 ? systems.get(from.id) : undefined;
+      return used !== undefined && !meet(spans, used);
+    }),
+  );
 }

@@ -2,6 +2,7 @@ import { largestAgreeing } from './agreeing';
 import { type Cells, dateCells, placeCells } from './cells';
 import { minimalConflicts } from './conflicts';
 import { explain } from './explain';
+import { type Pairing, pairing } from './pairs';
 import type { AgreeingSet, Conflict, Reasoning } from './reasoning-types';
 import { onlyHardPlaces, withHardReach, withReach } from './room';
 import { stretchOf } from './stretch';
@@ -11,18 +12,22 @@ import type { Evidence } from './types';
  * What the evidence says together: the largest agreeing sets, the smallest sets that cannot all hold, and which
  * single wrong fact would explain everything. Exact: a piece allows a union of spans and a set of places, a set holds
  * when some date and some place are allowed by all of it. What agrees is asked of the dates as they are said; what
- * conflicts, of the dates within the room that each is given, and what conflicts for sure, of those beyond doubt. Pure;
+ * conflicts, of the dates within the room that each is given, and what conflicts for sure, of those beyond doubt. How
+ * two facts stand to each other that a rule compares, the rule says. Pure;
  * the order of the evidence decides only the order of what is equal.
  */
 export function reason(evidence: readonly Evidence[]): Reasoning {
   const speaking = evidence.filter((piece) => piece.spans.length > 0 || piece.places.length > 0);
   const [dates, places] = [dateCells(speaking), placeCells(speaking)];
-  const overDate = conflictsOver(speaking, dateCells(withReach(speaking)), dateCells(withHardReach(speaking)), 'date');
-  const overPlace = conflictsOver(speaking, places, placeCells(onlyHardPlaces(speaking)), 'place');
+  const { of } = pairing(speaking);
+  const dateCellsOf = [dateCells(withReach(speaking)), dateCells(withHardReach(speaking))] as const;
+  const overDate = conflictsOver(speaking, ...dateCellsOf, 'date', of);
+  const overPlace = conflictsOver(speaking, places, placeCells(onlyHardPlaces(speaking)), 'place', of);
   const conflicts = [...overDate.conflicts, ...overPlace.conflicts].sort(
     (a, b) => Number(a.strength === 'soft') - Number(b.strength === 'soft') || a.evidence.length - b.evidence.length,
   );
-  const agrees = speaking.length === 0 || stretchOf(withReach(speaking)) !== null;
+  const complete = overDate.complete && overPlace.complete;
+  const agrees = conflicts.length === 0 && (complete || stretchOf(withReach(speaking)) !== null);
   return {
     agrees,
     agreeing: largestAgreeing(
@@ -31,7 +36,7 @@ export function reason(evidence: readonly Evidence[]): Reasoning {
       speaking.map((piece) => ({ basis: piece.basis, hard: piece.strength === 'hard', follows: follows(piece) })),
     ).map((pieces) => agreeingSet(pieces.map((piece) => speaking[piece]!))),
     conflicts,
-    conflictsComplete: overDate.complete && overPlace.complete,
+    conflictsComplete: complete,
     explanations: agrees ? [] : explain(speaking),
   };
 }
@@ -61,7 +66,13 @@ function distinctPieces(evidence: readonly Evidence[], soft: Cells, hard: Cells)
 }
 
 /** Minimal conflicts, said once for the same facts: the hard one where there is a choice. */
-function conflictsOver(all: readonly Evidence[], softCells: Cells, hardCells: Cells, over: Conflict['over']) {
+function conflictsOver(
+  all: readonly Evidence[],
+  softCells: Cells,
+  hardCells: Cells,
+  over: Conflict['over'],
+  pairOf: Pairing['of'],
+) {
   const distinct = distinctPieces(all, softCells, hardCells);
   const evidence = distinct.map((piece) => all[piece]!);
   const search = (cells: Cells) =>
@@ -72,10 +83,17 @@ function conflictsOver(all: readonly Evidence[], softCells: Cells, hardCells: Ce
   const sets = new Map<string, { set: number[]; hard: boolean }>();
   for (const set of forSure.sets) sets.set(set.join(), { set, hard: true });
   for (const set of atAll.sets) if (!sets.has(set.join())) sets.set(set.join(), { set, hard: false });
-  const found = [...sets.values()].map(({ set, hard }) => {
+  // Two facts may need three statements to conflict: a code with its system against a date.
+  const ruleBetween = (pieces: Evidence[]) =>
+    pieces.flatMap((one) => pieces.map((other) => pairOf(one, other, over)?.rule)).find((rule) => rule) ?? null;
+  const found = [...sets.values()].flatMap(({ set, hard: apart }) => {
     const pieces = set.map((piece) => evidence[piece]!);
+    const pair = pieces.length === 2 ? pairOf(pieces[0]!, pieces[1]!, over) : null;
+    if (pair && pair.relation !== 'conflicts') return [];
+    const hard = pair ? pair.hard : apart;
     const bases = pieces.reduce((bits, { basis }) => bits | (factBit.get(basis) ?? 0n), 0n);
-    return { pieces, bases, factCount: new Set(pieces.map(({ basis }) => basis)).size, hard };
+    const factCount = new Set(pieces.map(({ basis }) => basis)).size;
+    return [{ pieces, bases, factCount, hard, rule: pair?.rule ?? (factCount === 2 ? ruleBetween(pieces) : null) }];
   });
   found.sort(
     (a, b) =>
@@ -90,13 +108,19 @@ function conflictsOver(all: readonly Evidence[], softCells: Cells, hardCells: Ce
     if (!kept.some((other) => (one.bases & other.bases) === other.bases)) kept.push(one);
   }
   return {
-    conflicts: kept.map(({ pieces, hard }) => conflict(pieces, over, hard)),
+    conflicts: kept.map(({ pieces, hard, rule }) => conflict(pieces, over, hard, rule)),
     complete: forSure.complete && atAll.complete,
   };
 }
 
-const conflict = (pieces: readonly Evidence[], over: Conflict['over'], hard: boolean): Conflict => ({
+const conflict = (
+  pieces: readonly Evidence[],
+  over: Conflict['over'],
+  hard: boolean,
+  rule: Conflict['rule'],
+): Conflict => ({
   evidence: pieces.map((piece) => piece.id),
   over,
   strength: hard ? 'hard' : 'soft',
+  rule,
 });

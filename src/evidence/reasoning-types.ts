@@ -23,8 +23,10 @@ export type AgreeingSet = z.infer<typeof agreeingSetForm>;
 const conflictForm = z.strictObject({
   evidence: z.array(z.string()).min(1),
   over: z.enum(['date', 'place']),
-  /** Hard when every piece is: only then is it a contradiction; else it is unlikely. */
+  /** Hard when it cannot be if all of it is true: only then is it a contradiction; else it is unlikely. */
   strength: strengthSchema,
+  /** The rule that compares the two facts; null where there are more of them, or no rule does. */
+  rule: z.string().nullable().default(null),
 });
 export type Conflict = z.infer<typeof conflictForm>;
 

@@ -37,6 +37,10 @@ const room = {
   purchase: { reach: none, hard: none },
   /** The years of a system, a plant or a material in a maker file: old stock and early pieces lie just outside. */
   makerPeriod: { reach: none, hard: years(1) },
+  /** A file does not list every piece that was made before or after the years of a model. */
+  model: { reach: years(1), hard: null },
+  /** Stocks of labels outlive a country by some years, and its old name longer. */
+  country: { reach: none, hard: years(3) },
 } as const satisfies Record<string, Room>;
 
 /** Days that pairs of statements are allowed to be apart, beyond what each is given above. Same table, same standing. */
@@ -45,12 +49,8 @@ export const roomDays = {
   makerPeriod: room.makerPeriod.hard.after,
   /** Two dates of one listing of which one is loose. */
   looseDates: room.hedged.reach.after,
-  /** A hedged year of making that lies after the purchase. */
-  hedgedMaking: room.hedged.reach.before,
   /** Bought this soon after an exact date, a piece was bought new. */
   boughtNew: 2 * yearDays,
-  /** Stocks of labels outlive a country by some years, and its old name longer. */
-  countryName: 3 * yearDays,
 } as const;
 
 const dayMs = 86_400_000;
@@ -95,6 +95,13 @@ export function claimedDates(claim: Dating): Roomy {
 /** The same of the years in a maker file. */
 export const makerDates = (spans: Span[], strength: Evidence['strength']): Roomy =>
   roomy(spans, strength, { ...room.makerPeriod, hard: strength === 'hard' ? room.makerPeriod.hard : null });
+
+/** The same of the years of a model. */
+export const modelDates = (span: Span): Roomy => roomy([span], 'soft', room.model);
+
+/** The same of the days in which a country existed; `sure`: it has ended, its days are verified and it is surely claimed. */
+export const countryDates = (span: Span, sure: boolean): Roomy =>
+  roomy([span], 'soft', { ...room.country, hard: sure ? room.country.hard : null });
 
 /** The dates within which nothing conflicts with it. */
 export const reachOf = ({ spans, reach }: Pick<Roomy, 'spans' | 'reach'>): Span[] => reach ?? spans;

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { claimPlaceSchema, partSchema } from '../claim/types';
+import { spanSchema } from '../span/types';
 
 /** Whose words a statement is, and the words. */
 const by = { field: claimPlaceSchema.shape.field, words: z.string() };
@@ -31,6 +32,15 @@ export const saysSchema = z.discriminatedUnion('kind', [
     maker: z.string(),
     part: partSchema,
     is: z.array(z.string()),
+  }),
+  /** In these years the maker used others for the part, and not what the words name. */
+  z.strictObject({
+    kind: z.literal('other-material'),
+    ...by,
+    maker: z.string(),
+    part: partSchema,
+    is: z.array(z.string()),
+    used: z.array(spanSchema),
   }),
   z.strictObject({ kind: z.literal('model'), ...by, maker: z.string(), model: z.string() }),
   /** A sentence of a case that was kept before the sentences stood with the languages. */

@@ -42,6 +42,18 @@ export function unionOf(spans: readonly Span[]): Span[] {
   return merged;
 }
 
+/** The days in none of the spans. */
+export function complementOf(spans: readonly Span[]): Span[] {
+  const left: Span[] = [];
+  let from: string | null = null;
+  for (const span of unionOf(spans)) {
+    if (span.from !== null) left.push({ from, to: addDays(span.from, -1), precision: 'range' });
+    if (span.to === null || span.to >= '9999-12-31') return left;
+    from = addDays(span.to, 1);
+  }
+  return [...left, { from, to: null, precision: 'range' }];
+}
+
 /** The days in both sets. */
 export function meetSets(a: SpanSet, b: SpanSet): Span[] {
   return unionOf(a.flatMap((one) => b.map((other) => meetSpans(one, other)).filter((met) => met !== null)));

@@ -49,6 +49,7 @@ const factNames = {
   plant: 'code',
   mark: 'mark',
   material: 'material',
+  'other-material': 'material',
   model: 'model',
   origin: 'origin',
   country: 'origin',

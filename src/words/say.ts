@@ -59,25 +59,27 @@ export function sayFinding(
 }
 
 /** What a check is called when it holds and when it does not, and its rule. */
-export function describeCheck({ id, wording }: Pick<Check, 'id' | 'wording'>, language: Language) {
+export function describeCheck({ id }: Pick<Check, 'id'>, language: Language) {
   const words = wordsOf(id, language);
-  if (words) {
-    const { title, failureTitle, rule, innocent, settles } = words;
-    return { title, failureTitle, basis: rule, innocent, settles };
-  }
-  return wording ?? { title: id, failureTitle: id, basis: id, innocent: '', settles: '' };
+  if (!words) return { title: id, failureTitle: id, basis: id, innocent: '', settles: '' };
+  const { title, failureTitle, rule, innocent, settles } = words;
+  return { title, failureTitle, basis: rule, innocent, settles };
 }
+
+/** The sentence of a reason or a question of a case that was kept before the sentences stood with the languages. */
+const asWritten = (id: string, { words }: Record<string, unknown>): string | null =>
+  id === 'as-written' && typeof words === 'string' ? words : null;
 
 /** Why a check has nothing to say. */
 export function sayReason({ reason, data }: Reason, language: Language): string {
   const words = (catalogues[language].reasons as Record<string, (data: unknown, kit: Kit) => string>)[reason];
-  return words?.(data, kitFor(language)) ?? reason;
+  return words?.(data, kitFor(language)) ?? asWritten(reason, data) ?? reason;
 }
 
 /** One thing to ask. */
 export function sayAsk({ ask, data }: Ask, language: Language): string {
   const words = (catalogues[language].asks as Record<string, (data: unknown, kit: Kit) => string>)[ask];
-  return words?.(data, kitFor(language)) ?? ask;
+  return words?.(data, kitFor(language)) ?? asWritten(ask, data) ?? ask;
 }
 
 /** A question: everything that is asked for one topic, each once. */

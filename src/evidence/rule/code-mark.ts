@@ -4,7 +4,8 @@ import type { Rule } from './types';
 /** The date of a code, and the dates of a public mark. */
 export const codeMark = {
   id: 'code-mark',
-  left: 'code',
-  right: 'mark',
+  left: ['code'],
+  right: ['mark'],
+  over: 'date',
   informs: (_code, mark) => isBounded(mark),
 } as const satisfies Rule;

@@ -1,13 +1,36 @@
 import type { Evidence } from '../types';
 
 /** What kind of statement a piece of evidence is, as rules know it. */
-export type Side = 'claimed-date' | 'purchase' | 'code' | 'mark';
+export type Side =
+  | 'claimed-date'
+  | 'purchase'
+  /** The days in which the country claimed existed. */
+  | 'country'
+  | 'origin'
+  | 'code'
+  /** When the system or the plant of a code was in use: it falls with the reading. */
+  | 'code-period'
+  | 'mark'
+  | 'material'
+  /** When the maker did not use what the words name, but something else. */
+  | 'other-material'
+  | 'model';
 
-/** Two kinds of statements that are held against each other, and when their agreement is worth telling. */
+/** Two kinds of statements that are held against each other: when that is hard, and when an agreement is worth telling. */
 export interface Rule {
   id: string;
-  left: Side;
-  right: Side;
+  left: readonly Side[];
+  right: readonly Side[];
+  over: 'date' | 'place';
   /** Whether the one could have excluded the other: what agrees with everything tells nothing. */
   informs: (left: Evidence, right: Evidence) => boolean;
+  /** Where this is false a conflict is unlikely, not impossible, however firm both are; the rule says why. */
+  hardWhen?: (left: Evidence, right: Evidence) => boolean;
+  /** Days by which the two may be apart beyond the room that each has of its own. */
+  room?: (left: Evidence, right: Evidence) => number;
+  /**
+   * Which other left statement, if it agrees with the right one, takes the hardness from this one: who says two things
+   * contradicts himself before he contradicts anything else.
+   */
+  yieldsTo?: (left: Evidence, other: Evidence) => boolean;
 }

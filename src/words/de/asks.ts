@@ -3,7 +3,6 @@ import { namedParts, parts } from './parts';
 import { subjects } from './subjects';
 
 export const asks: AskWords = {
-  'as-written': ({ words }) => words,
   'stamp-photo': () =>
     'Könnten Sie ein scharfes Foto des geprägten Codes ergänzen, nah, gerade von oben und bei Tageslicht?',
   'whole-stamp': () =>
@@ -35,5 +34,8 @@ export const asks: AskWords = {
   assurance: () => 'Worauf beruht das: auf einem Beleg, dem Code oder dem Urteil einer fachkundigen Person?',
   condition: () => 'Könnten Sie jede Gebrauchsspur beschreiben, mit je einem Foto?',
   leather: () => 'Welche Teile sind aus Leder und welche nicht? Ein Foto einer offenen Kante würde es gut zeigen.',
+  aging: () =>
+    'Könnten Sie ein Foto der Henkel, des Besatzes und der Nieten bei Tageslicht ergänzen? Wurde etwas davon je ersetzt?',
+  model: () => 'Woher wissen Sie, welches Modell es ist?',
   'worn-metal': () => 'Könnten Sie ein nahes Foto der Metallteile ergänzen, dort, wo sie am meisten abgenutzt sind?',
 };

@@ -43,6 +43,8 @@ export const evidence: EvidenceWords = {
       `Ein Zeichen lautet ${kit.quote(words)}: ${[dates, places].filter(Boolean).join(', ')}`,
     material: (says, dates, _places, kit) =>
       `${said(says, kit)}, und ${says.maker} verwendete ${bareParts[says.part]} aus ${kit.either(says.is)} ${dates}`,
+    'other-material': (says, _dates, _places, kit) =>
+      `${said(says, kit)}, und ${says.maker} verwendete ${kit.either(says.used.map((one) => kit.during(one)))} ${bareParts[says.part]} aus ${kit.either(says.is)}`,
     model: (says, dates, _places, kit) => `${said(says, kit)}, und ${says.maker} fertigte ${says.model} ${dates}`,
     'as-written': ({ words }) => words,
   },

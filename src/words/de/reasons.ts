@@ -22,7 +22,6 @@ const sections: Record<string, string> = {
 };
 
 export const reasons: ReasonWords = {
-  'as-written': ({ words }) => words,
   'no-listing': ({ page }) =>
     ({
       list: 'die Seite zeigt viele Angebote, nicht eines',
@@ -39,6 +38,16 @@ export const reasons: ReasonWords = {
     `${photo === null ? 'der Code' : `der Stempel in ${kit.photo(photo)}`} war nicht sicher genug zu lesen`,
   'no-code': () => 'kein Code ist zu sehen oder zitiert',
   'no-date-claimed': () => 'das Angebot nennt keine Zeit',
+  'no-date-known': () => 'weder ein Code noch das Angebot gibt eine Zeit an',
+  'no-origin-claimed': () => 'das Angebot nennt kein Land der Herstellung',
+  'fewer-than-two-origins': () => 'das Angebot nennt weniger als zwei Länder der Herstellung',
+  'no-placed-code': () => 'kein Code nennt einen Ort',
+  'no-placed-mark': () => 'kein Foto zeigt ein Zeichen, das einen Ort nennt',
+  'no-part-material': () => 'das Angebot nennt kein Material eines Teils',
+  'parts-replaced': ({ words }, kit) => `laut Angebot wurden diese Teile ersetzt: ${words.map(kit.quote).join(', ')}`,
+  'no-dated-model': () => 'das Angebot nennt kein Modell mit bekannten Jahren',
+  'no-age-word': () => 'das Angebot verwendet keines der beiden Wörter',
+  'no-fresh-part': () => 'das Angebot nennt kein Teil dieser Art frisch',
   'no-dating-code': () => 'kein Code gibt nach einem Aufbau des Herstellers eine Zeit an',
   'no-dating-mark': () => 'kein öffentliches Zeichen, das datiert, wurde gefunden',
   'no-plant-and-date': () => 'kein Code nennt eine Werkstatt und eine Zeit',

@@ -3,7 +3,6 @@ import { namedParts, parts } from './parts';
 import { subjects } from './subjects';
 
 export const asks: AskWords = {
-  'as-written': ({ words }) => words,
   'stamp-photo': () => 'Could you add a sharp, close photo of the stamped code, straight from above and in daylight?',
   'whole-stamp': () => 'Could you add a photo that shows the whole stamped code, with some room on all sides of it?',
   'made-date': () => 'How do you know when it was made, and when and where was it bought?',
@@ -31,5 +30,7 @@ export const asks: AskWords = {
   assurance: () => 'What does that rest on: a receipt, the code, or the opinion of someone qualified?',
   condition: () => 'Could you describe every sign of use, with a photo of each?',
   leather: () => 'Which parts are leather and which are not? A photo of a raw edge would show it well.',
+  aging: () => 'Could you add a daylight photo of the handles, the trim and the rivets? Was any of them ever replaced?',
+  model: () => 'How do you know which model it is?',
   'worn-metal': () => 'Could you add a close photo of the metal parts where they are most worn?',
 };

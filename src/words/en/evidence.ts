@@ -35,6 +35,8 @@ export const evidence: EvidenceWords = {
     mark: ({ statement }) => statement,
     material: (says, dates, _places, kit) =>
       `${said(says, kit)}, and ${says.maker} used ${bareParts[says.part]} of ${kit.either(says.is)} ${dates}`,
+    'other-material': (says, _dates, _places, kit) =>
+      `${said(says, kit)}, and ${says.maker}'s ${bareParts[says.part]} was ${kit.either(says.is)} ${kit.either(says.used.map((one) => kit.during(one)))}`,
     model: (says, dates, _places, kit) => `${said(says, kit)}, and ${says.maker} made the ${says.model} ${dates}`,
     'as-written': ({ words }) => words,
   },

@@ -11,7 +11,6 @@ const sections: Record<string, string> = {
 };
 
 export const reasons: ReasonWords = {
-  'as-written': ({ words }) => words,
   'no-listing': ({ page }) =>
     ({
       list: 'the page is a list of listings, not one listing',
@@ -28,6 +27,17 @@ export const reasons: ReasonWords = {
     `${photo === null ? 'the code' : `the stamp in ${kit.photo(photo)}`} could not be read with enough certainty`,
   'no-code': () => 'no code is shown or quoted',
   'no-date-claimed': () => 'the listing claims no date',
+  'no-date-known': () => 'neither a code nor the listing gives a date',
+  'no-origin-claimed': () => 'the listing names no country of making',
+  'fewer-than-two-origins': () => 'the listing names fewer than two countries of making',
+  'no-placed-code': () => 'no code names a place',
+  'no-placed-mark': () => 'no photo shows a mark that names a place',
+  'no-part-material': () => 'the listing names no material of a part',
+  'parts-replaced': ({ words }, kit) =>
+    `the listing says that these parts were replaced: ${words.map(kit.quote).join(', ')}`,
+  'no-dated-model': () => 'the listing names no model with known years',
+  'no-age-word': () => 'the listing uses neither word',
+  'no-fresh-part': () => 'the listing calls no part of this kind fresh',
   'no-dating-code': () => 'no code gives a date under the systems of the maker',
   'no-dating-mark': () => 'no public mark that dates was found',
   'no-plant-and-date': () => 'no code names a plant and a date',

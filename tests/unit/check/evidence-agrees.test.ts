@@ -19,9 +19,14 @@ describe('evidence-agrees', () => {
     spans: [span],
     places: [],
     strength,
-    says: { kind: 'as-written', words: `${id} gives ${span.from?.slice(0, 4)}` },
+    says: saysOf(kind, `${id} gives ${span.from?.slice(0, 4)}`),
     source: { kind: 'photo', text: 'read from a photo' },
   });
+  const saysOf = (kind: Evidence['from']['kind'], words: string): Evidence['says'] => {
+    if (kind === 'claim') return { kind: 'made', field: 'title', words };
+    if (kind === 'reading') return { kind: 'code', from: 'photo', code: words, by: [] };
+    return kind === 'mark' ? { kind, words, statement: words } : { kind: 'as-written', words };
+  };
   const year = yearSpan;
   const decade = (from: string, to: string) => periodSpan([from, to]) as Span;
   it('agrees when several facts share a date', () => {

@@ -1,25 +1,24 @@
 import { describe, expect, it } from 'vitest';
-import { practice } from '../../../src/check/frame';
-import { defineWritten } from '../../../src/check/written';
+import * as z from 'zod';
+import { defineCheck, practice } from '../../../src/check/frame';
+import type { Outcome } from '../../../src/check/types';
 import { facts, madeIn, readPhoto, said, unreadPhoto, withPhotos } from './sample';
 
-const wording = {
+const head = {
   id: 'sample-check',
   family: 'time',
-  title: 'It holds',
-  failureTitle: 'It does not hold',
   kinds: ['gap'],
-  basis: 'A rule.',
-  innocent: 'An explanation.',
-  settles: 'An answer.',
   source: practice,
+  data: z.strictObject({ said: z.string() }),
 } as const;
+const kindsOf = (outcome: Outcome) =>
+  outcome.outcome === 'speaks' ? outcome.findings.map(({ kind, data }) => [kind, data.said]) : outcome.outcome;
 
 describe('defineCheck', () => {
   it('hands over what is needed and nothing else', () => {
     let handed: object = {};
-    const check = defineWritten({
-      ...wording,
+    const check = defineCheck({
+      ...head,
       needs: { claims: ['made'], listing: ['text'], photos: 'any' },
       run(given) {
         handed = given;
@@ -27,32 +26,32 @@ describe('defineCheck', () => {
       },
     });
     check.judge(facts({ claims: [madeIn(1994)] }));
-    expect(Object.keys(handed).sort()).toEqual(['claims', 'listing', 'photoNumber', 'photoWords', 'photos']);
+    expect(Object.keys(handed).sort()).toEqual(['claims', 'listing', 'photoNumber', 'photos']);
     expect(handed).toMatchObject({ claims: { made: [madeIn(1994)] }, listing: { text: '' } });
   });
 
   it('cannot tell, without running, when no photo was read', () => {
-    const check = defineWritten({
-      ...wording,
+    const check = defineCheck({
+      ...head,
       needs: { photos: 'read' },
-      run: () => [{ kind: 'gap', statement: 'ran' }],
+      run: () => [{ kind: 'gap', data: { said: 'ran' } }],
     });
     expect(said(check, facts({ photos: [unreadPhoto('p1')] }))).toEqual([
       'cannot-tell: 1 of 1 photos not read: the file is not an image',
     ]);
-    expect(said(check, facts({ photos: [unreadPhoto('p1'), readPhoto('p2')] }))).toEqual(['gap: ran']);
+    expect(kindsOf(check.judge(facts({ photos: [unreadPhoto('p1'), readPhoto('p2')] })))).toEqual([['gap', 'ran']]);
   });
 
   it('cannot tell when a field that it needs is not stated', () => {
-    const check = defineWritten({ ...wording, needs: { stated: ['price'] }, run: () => [] });
+    const check = defineCheck({ ...head, needs: { stated: ['price'] }, run: () => [] });
     expect(said(check, facts())).toEqual(['cannot-tell: the page does not state the price']);
   });
 
-  it('fills in its own wording where a finding has none', () => {
-    const check = defineWritten({
-      ...wording,
+  it('makes a finding of what it says', () => {
+    const check = defineCheck({
+      ...head,
       needs: {},
-      run: () => [{ kind: 'gap', statement: 'Something is missing.' }],
+      run: () => [{ kind: 'gap', data: { said: 'Something is missing.' } }],
     });
     expect(check.judge(facts())).toEqual({
       outcome: 'speaks',
@@ -62,14 +61,7 @@ describe('defineCheck', () => {
           id: 'sample-check',
           check: 'sample-check',
           kind: 'gap',
-          data: {
-            written: {
-              statement: 'Something is missing.',
-              basis: ['A rule.'],
-              innocent: 'An explanation.',
-              settles: 'An answer.',
-            },
-          },
+          data: { said: 'Something is missing.' },
           source: practice,
           evidence: [],
           photos: [],
@@ -84,10 +76,10 @@ describe('defineCheck', () => {
     const speech = (key: string, claimId: string) => ({
       kind: 'gap' as const,
       key,
-      statement: 'Same.',
+      data: { said: 'Same.' },
       claims: [claimId],
     });
-    const check = defineWritten({ ...wording, needs: {}, run: () => [speech('a', 'c1'), speech('b', 'c2')] });
+    const check = defineCheck({ ...head, needs: {}, run: () => [speech('a', 'c1'), speech('b', 'c2')] });
     const outcome = check.judge(facts());
     expect(outcome.outcome === 'speaks' && outcome.findings.map(({ id, claims }) => [id, claims])).toEqual([
       ['sample-check:a', ['c1', 'c2']],
@@ -95,16 +87,16 @@ describe('defineCheck', () => {
   });
 
   it('refuses a kind of finding that it did not announce', () => {
-    const check = defineWritten({ ...wording, needs: {}, run: () => [{ kind: 'contradiction', statement: 'No.' }] });
+    const check = defineCheck({ ...head, needs: {}, run: () => [{ kind: 'contradiction', data: { said: 'No.' } }] });
     expect(() => check.judge(facts())).toThrow('sample-check does not announce a contradiction');
   });
 
   it('numbers photos as the page shows them', () => {
-    const check = defineWritten({
-      ...wording,
+    const check = defineCheck({
+      ...head,
       needs: {},
-      run: ({ photoWords }) => [{ kind: 'gap', statement: photoWords('p2') }],
+      run: ({ photoNumber }) => [{ kind: 'gap', data: { said: `photo ${photoNumber('p2')}` } }],
     });
-    expect(said(check, facts({ listing: withPhotos(3) }))).toEqual(['gap: photo 2']);
+    expect(kindsOf(check.judge(facts({ listing: withPhotos(3) })))).toEqual([['gap', 'photo 2']]);
   });
 });

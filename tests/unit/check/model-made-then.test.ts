@@ -1,22 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { modelMadeThen } from '../../../src/check/model-made-then';
-import { facts, kv0915, madeIn, said, stated, withPhotos } from './sample';
+import { claim, facts, kv0915, madeIn, said } from './sample';
 
 describe('model-made-then', () => {
-  const carryall = withPhotos(1, { title: stated('Ondrasse Carryall 30') });
+  const carryall = claim('model', 'Carryall 30', { model: 'Carryall 30' });
   it('agrees inside the years of the model', () => {
-    expect(said(modelMadeThen, facts({ listing: carryall, decodings: [kv0915] }))).toEqual([
+    expect(said(modelMadeThen, facts({ claims: [carryall], decodings: [kv0915] }))).toEqual([
       'agreement: Ondrasse made the Carryall 30 from 1985 to 2012, and the stamp in photo 1 reads KV0915 (January 1995).',
     ]);
   });
   it('doubts years outside, and lets one year pass', () => {
-    expect(said(modelMadeThen, facts({ listing: carryall, claims: [madeIn(1978)] }))).toEqual([
+    expect(said(modelMadeThen, facts({ claims: [carryall, madeIn(1978)] }))).toEqual([
       'doubt: Ondrasse made the Carryall 30 from 1985 to 2012, but it is said to be of “made in 1978”.',
     ]);
-    expect(said(modelMadeThen, facts({ listing: carryall, claims: [madeIn(1984)] }))).toEqual(['silent']);
+    expect(said(modelMadeThen, facts({ claims: [carryall, madeIn(1984)] }))).toEqual(['silent']);
   });
   it('cannot tell without a date, and does not apply without a model', () => {
-    expect(said(modelMadeThen, facts({ listing: carryall }))).toEqual([
+    expect(said(modelMadeThen, facts({ claims: [carryall] }))).toEqual([
       'cannot-tell: neither a code nor the listing gives a date',
     ]);
     expect(said(modelMadeThen, facts({ decodings: [kv0915] }))).toEqual([

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import {
   addDays,
   anyDate,
+  complementOf,
   isoDate,
   meetAll,
   meetSets,
@@ -52,6 +53,17 @@ test('a meeting is never wider than what met', () => {
     fc.property(span, span, (a, b) => {
       const met = meetSpans(a, b);
       if (met) expect([spanHolds(a, met), spanHolds(b, met)]).toEqual([true, true]);
+    }),
+    runs,
+  );
+});
+
+test('the complement of a set holds exactly the days that are in none of its spans', () => {
+  fc.assert(
+    fc.property(set, (spans) => {
+      const rest = complementOf(spans);
+      expect(daysOf(rest)).toEqual(days.filter((one) => !holdsDay(spans, one)));
+      expect(ends(complementOf(rest))).toEqual(ends(unionOf(spans)));
     }),
     runs,
   );

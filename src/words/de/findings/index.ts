@@ -3,6 +3,7 @@ import { changes } from './changes';
 import { code } from './code';
 import { materials } from './materials';
 import { photos } from './photos';
+import { place } from './place';
 import { price } from './price';
 import { seller } from './seller';
 import { size } from './size';
@@ -14,6 +15,7 @@ export const findings: FindingCatalogue = {
   ...code,
   ...materials,
   ...photos,
+  ...place,
   ...price,
   ...seller,
   ...size,

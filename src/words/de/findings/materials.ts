@@ -1,6 +1,32 @@
 import type { WordsFor } from '../../finding-words';
+import { datedSaid, periodsSaid } from '../dates';
+import { bareParts } from '../parts';
 
-export const materials: WordsFor<'leather-words-agree' | 'metal-words-agree'> = {
+export const materials: WordsFor<
+  'construction-against-date' | 'fresh-against-age' | 'leather-words-agree' | 'metal-words-agree'
+> = {
+  'construction-against-date': {
+    title: 'Material, Futter, Nähte, Besatz und Metall sind die der Zeit',
+    failureTitle: 'Material, Futter, Nähte, Besatz oder Metall sind nicht die der Zeit',
+    rule: 'Ein Hersteller wechselt seine Materialien zu bekannten Zeiten; ein Stück trägt die seiner eigenen Zeit.',
+    statement({ claimed, maker, part, is, used, other, dated }, kit, kind) {
+      const said = `Im Angebot steht ${kit.quote(claimed)}`;
+      const what = kind === 'agreement' || other ? `${kit.either(is)} (${bareParts[part]})` : kit.either(is);
+      const then = `${maker} verwendete ${periodsSaid(used, kit)} ${what}, und ${datedSaid(dated, kit)}`;
+      return kind === 'agreement' ? `${said}; ${then}.` : `${said}, aber ${then}.`;
+    },
+    innocent: 'Vielleicht wurde das Teil bei einer Reparatur ersetzt, oder das Material ist ungenau benannt.',
+    settles: 'Ein scharfes Foto des Teils, und ob es je repariert wurde.',
+  },
+  'fresh-against-age': {
+    title: 'Was mit dem Alter dunkelt und matt wird, ist es geworden',
+    failureTitle: 'Teile sollen frisch sein, die mit dem Alter dunkeln oder matt werden',
+    rule: 'Unbehandeltes Henkelleder und roter Besatz dunkeln mit den Jahren, und Messing wird matt.',
+    statement: ({ words, years, dated }, kit) =>
+      `Im Angebot steht ${kit.quote(words)}, aber ${datedSaid(dated, kit)}: etwa ${years} Jahre alt.`,
+    innocent: 'Vielleicht lag das Stück im Schrank, oder das Teil wurde ersetzt.',
+    settles: 'Ein Foto der Henkel, des Besatzes und der Nieten bei Tageslicht, und ob etwas davon ersetzt wurde.',
+  },
   'leather-words-agree': {
     title: 'Die Wörter für das Leder passen zusammen',
     failureTitle: 'Im Angebot stehen Leder und ein lederähnliches Material',

@@ -1,8 +1,10 @@
 import { ofData } from '../../data-term';
 import type { WordsFor } from '../../finding-words';
+import { datedSaid } from '../dates';
 import { saying } from '../saying';
 
 type Text =
+  | 'age-word-fits'
   | 'description-given'
   | 'authorship-plain'
   | 'maker-stated'
@@ -11,6 +13,15 @@ type Text =
   | 'condition-words-agree';
 
 export const text: WordsFor<Text> = {
+  'age-word-fits': {
+    title: '„Vintage“ oder „antik“ passt zur Zeit',
+    failureTitle: '„Vintage“ oder „antik“ passt nicht zur Zeit',
+    rule: 'Vintage heißt ein Stück ab etwa 20 Jahren, antik ab etwa 100.',
+    statement: ({ words, least, dated }, kit) =>
+      `Im Angebot steht ${kit.quote(words)}, also mindestens ${least} Jahre alt, aber ${datedSaid(dated, kit)}.`,
+    innocent: 'Viele nennen alles „vintage“, was nicht neu ist.',
+    settles: 'Wann es hergestellt wurde, und woher das bekannt ist.',
+  },
   'description-given': {
     title: 'Das Angebot beschreibt das Stück',
     failureTitle: 'Das Angebot beschreibt das Stück kaum',

@@ -1,7 +1,7 @@
 import type { WordsFor } from '../../finding-words';
 import { sayAgreeing, sayConflict, sayExplanation } from '../../say-evidence';
 import { codeShown, readingsSaid } from '../codes';
-import { claimed, markSaid } from '../dates';
+import { claimed, datedSaid, markSaid } from '../dates';
 
 export const time: WordsFor<
   | 'code-against-claimed-date'
@@ -14,6 +14,7 @@ export const time: WordsFor<
   | 'evidence-agrees'
   | 'mark-against-claimed-date'
   | 'mark-against-code-date'
+  | 'model-made-then'
 > = {
   'code-against-claimed-date': {
     title: 'Die Zeit des Codes ist die genannte Zeit',
@@ -138,5 +139,14 @@ export const time: WordsFor<
       `${kit.sentence(codeShown(shown, kit))}: ${readingsSaid(readings, kit)}; ${markSaid(mark, kit)}.`,
     innocent: 'Vielleicht wurde das Teil mit dem Zeichen später ersetzt, oder eines von beiden ist falsch gelesen.',
     settles: 'Scharfe Fotos des Stempels und des Zeichens.',
+  },
+  'model-made-then': {
+    title: 'Das Modell wurde zu der Zeit gefertigt',
+    failureTitle: 'Das Modell wurde zu der Zeit nicht gefertigt',
+    rule: 'Ein Modell wird von seinem ersten bis zu seinem letzten Jahr gefertigt.',
+    statement: ({ maker, model, made, dated }, kit, kind) =>
+      `${maker} fertigte ${model} ${kit.during(made)}, ${kind === 'agreement' ? 'und' : 'aber'} ${datedSaid(dated, kit)}.`,
+    innocent: 'Vielleicht ist ein ähnliches Modell gemeint, oder die Jahre der Datei sind ungenau.',
+    settles: 'Woher das Modell bekannt ist, und ein Foto des ganzen Stücks.',
   },
 };

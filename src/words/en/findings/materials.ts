@@ -1,6 +1,34 @@
 import type { WordsFor } from '../../finding-words';
+import { datedSaid, periodsSaid } from '../dates';
+import { bareParts } from '../parts';
 
-export const materials: WordsFor<'leather-words-agree' | 'metal-words-agree'> = {
+export const materials: WordsFor<
+  'construction-against-date' | 'fresh-against-age' | 'leather-words-agree' | 'metal-words-agree'
+> = {
+  'construction-against-date': {
+    title: 'Material, lining, stitching, trim and metal are those of the date',
+    failureTitle: 'Material, lining, stitching, trim or metal is not that of the date',
+    rule: 'A maker changes its materials at known times; a piece carries those of its own time.',
+    statement({ claimed, maker, part, is, used, other, dated }, kit, kind) {
+      const [what, when] = [kit.either(is), `${periodsSaid(used, kit)}, and ${datedSaid(dated, kit)}`];
+      const said = `The listing says ${kit.quote(claimed)}`;
+      if (kind === 'agreement') return `${said}; ${maker}'s ${bareParts[part]} was ${what} ${when}.`;
+      return other
+        ? `${said}, but ${maker}'s ${bareParts[part]} was ${what} ${when}.`
+        : `${said}, but ${maker} used ${what} ${when}.`;
+    },
+    innocent: 'The part may have been replaced in a repair, or the seller used a loose word for the material.',
+    settles: 'A sharp photo of the part, and whether it was ever repaired.',
+  },
+  'fresh-against-age': {
+    title: 'What darkens and dulls with age has done so',
+    failureTitle: 'Parts are said to be fresh that darken or dull with age',
+    rule: 'Untreated handle leather and red edge trim darken with the years, and brass dulls.',
+    statement: ({ words, years, dated }, kit) =>
+      `The listing says ${kit.quote(words)}, but ${datedSaid(dated, kit)}: about ${years} years of age.`,
+    innocent: 'The piece may have lain in a cupboard, or the part been replaced.',
+    settles: 'A photo of the handles, the trim and the rivets in daylight, and whether any was replaced.',
+  },
   'leather-words-agree': {
     title: 'The words for the leather agree',
     failureTitle: 'The listing says both leather and a leather-like material',

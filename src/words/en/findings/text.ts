@@ -1,8 +1,10 @@
 import { ofData } from '../../data-term';
 import type { WordsFor } from '../../finding-words';
+import { datedSaid } from '../dates';
 import { saying } from '../saying';
 
 type Text =
+  | 'age-word-fits'
   | 'description-given'
   | 'authorship-plain'
   | 'maker-stated'
@@ -11,6 +13,15 @@ type Text =
   | 'condition-words-agree';
 
 export const text: WordsFor<Text> = {
+  'age-word-fits': {
+    title: '“Vintage” or “antique” fits the date',
+    failureTitle: '“Vintage” or “antique” does not fit the date',
+    rule: 'A piece is called vintage from about 20 years on, and antique from about 100.',
+    statement: ({ words, least, dated }, kit) =>
+      `The listing says ${kit.quote(words)}, which is at least ${least} years old, but ${datedSaid(dated, kit)}.`,
+    innocent: 'Many sellers use “vintage” for anything that is not new.',
+    settles: 'When it was made, and how that is known.',
+  },
   'description-given': {
     title: 'The listing describes the piece',
     failureTitle: 'The listing hardly describes the piece',

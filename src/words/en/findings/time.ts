@@ -1,7 +1,7 @@
 import type { WordsFor } from '../../finding-words';
 import { sayAgreeing, sayConflict, sayExplanation } from '../../say-evidence';
 import { codeShown, readingsSaid } from '../codes';
-import { claimed, markSaid } from '../dates';
+import { claimed, datedSaid, markSaid } from '../dates';
 
 export const time: WordsFor<
   | 'code-against-claimed-date'
@@ -14,6 +14,7 @@ export const time: WordsFor<
   | 'evidence-agrees'
   | 'mark-against-claimed-date'
   | 'mark-against-code-date'
+  | 'model-made-then'
 > = {
   'code-against-claimed-date': {
     title: "The code's date is the claimed date",
@@ -131,5 +132,14 @@ export const time: WordsFor<
       `${kit.sentence(codeShown(shown, kit))}: ${readingsSaid(readings, kit)}; ${markSaid(mark, kit)}.`,
     innocent: 'The marked part may have been replaced later, or one of the two misread.',
     settles: 'Sharp photos of the stamp and of the mark.',
+  },
+  'model-made-then': {
+    title: 'The model was made at the date',
+    failureTitle: 'The model was not made at the date',
+    rule: 'A model is made from its first to its last year.',
+    statement: ({ maker, model, made, dated }, kit, kind) =>
+      `${maker} made the ${model} ${kit.during(made)}, ${kind === 'agreement' ? 'and' : 'but'} ${datedSaid(dated, kit)}.`,
+    innocent: 'The seller may use the name of a similar model, or the file’s years may be off.',
+    settles: 'How the model is known, and a photo of the whole piece.',
   },
 };

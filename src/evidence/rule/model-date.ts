@@ -1,0 +1,10 @@
+import type { Rule } from './types';
+
+/** The years of the model claimed, and a date. */
+export const modelDate = {
+  id: 'model-date',
+  left: ['model'],
+  right: ['claimed-date', 'purchase', 'code'],
+  over: 'date',
+  informs: () => true,
+} as const satisfies Rule;

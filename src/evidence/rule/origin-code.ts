@@ -1,0 +1,11 @@
+import type { Rule } from './types';
+
+/** The country claimed, and that of a code's plant. */
+export const originCode = {
+  id: 'origin-code',
+  left: ['origin'],
+  right: ['code'],
+  over: 'place',
+  informs: () => true,
+  yieldsTo: () => true,
+} as const satisfies Rule;

@@ -1,0 +1,11 @@
+import type { Rule } from './types';
+
+/** Two countries claimed. Never hard: one may be that of the house, of the leather or of the shop. */
+export const origins = {
+  id: 'origins',
+  left: ['origin'],
+  right: ['origin'],
+  over: 'place',
+  informs: () => false,
+  hardWhen: () => false,
+} as const satisfies Rule;
