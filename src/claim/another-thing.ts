@@ -1,4 +1,4 @@
-import { accessoryWords, type Hit, listOf, phrasePattern, sentenceAround } from '../text';
+import { accessoryWords, type Hit, phrasePattern, sentenceAround, wordsOf } from '../text';
 import type { Passage } from './passage';
 
 /*
@@ -40,15 +40,7 @@ const likened =
 const after =
   /^[\s-]{0,2}(?:\p{L}{2,20}\s){0,3}(?:fits?|would fit|will fit|goes in|passt|passen|reinpasst|hinein|rentrent?|tient dedans|entra|ci sta|cabe|caben|past erin|入る|入り)(?!\p{L}{3})/u;
 
-const smallThings = listOf(
-  'wallet, wallets, purse, coin purse, cardholder, card holder, charm, key ring, keyring, key holder, scarf, belt',
-  'shoes, boots, sunglasses, watch, jacket, coat, strap, dust bag, dustbag, tissue paper, shopping bag, catalogue, catalog',
-  'geldbörse, geldbeutel, portemonnaie, brieftasche, kartenetui, anhänger, schlüsselanhänger, schal, gürtel, schuhe',
-  'staubbeutel, portefeuille, porte monnaie, porte cartes, porte clés, foulard, ceinture, chaussures, pochon',
-  'portafoglio, portamonete, portachiavi, sciarpa, cintura, scarpe, cartera, monedero, tarjetero, llavero, bufanda',
-  'cinturón, zapatos, portemonnee, sleutelhanger, sjaal, riem, schoenen, stofzak, 財布, キーホルダー, スカーフ, ベルト',
-);
-const thing = phrasePattern([...smallThings, ...accessoryWords], 'u').source;
+const thing = phrasePattern([...wordsOf('small-thing'), ...accessoryWords], 'u').source;
 const thingAfter = new RegExp(`^[\\s-]{1,2}(?:\\p{L}{2,15}\\s){0,1}(${thing})`, 'u');
 const thingBefore = new RegExp(`(${thing})\\s(?:(?:de|di|da|von|van|by|from|of|par)\\s)?$`, 'u');
 

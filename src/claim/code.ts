@@ -1,19 +1,9 @@
 import type { MakerFile } from '../maker/types';
-import { isAboutAnother, listOf, phrasePattern, withoutEnd } from '../text';
+import { isAboutAnother, phrasePattern, withoutEnd, wordsOf } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** Words that announce a code. Common practice, no source. */
-const cue = phrasePattern(
-  listOf(
-    'date code, datecode, date stamp, code, stamp, stamped, stamp reads, serial, serial number, serial no',
-    'serial no., number stamped, heat stamp, production code, marked, batch number, datumscode',
-    'datumsstempel, seriennummer, stempel, gestempelt, prägung, geprägt, fabrikationsnummer, code date',
-    'code de date, code-date, numéro de série, n° de série, no de série, tampon, estampillé, estampillée, poinçon',
-    'numéro, codice, codice data, data code, numero di serie, numero seriale, seriale, timbro, timbrata, timbrato',
-    'matricola, código, código de fecha, número de serie, n° de serie, sello, sellado, sellada, datumcode',
-    'serienummer, gestempeld, stempelcode, デートコード, シリアル, シリアルナンバー, シリアル番号, 製造番号, 刻印',
-  ),
-);
+const cue = phrasePattern(wordsOf('code-cue'));
 /** Between cue and code; the code itself is in capitals or digits, at least two of them digits. */
 const between =
   /^\s{0,2}(?:(?:is|reads?|says|on|tab|pocket|label|stamped|that|inside|no\.?|nr\.?|number|n°|of|the|with|ist|lautet|innen|est|lu|à l'intérieur|interno|es|nr|luidt|は|が|の)\s{0,2}){0,4}[:=\-–#"'(「\s]{0,4}$/iu;

@@ -1,14 +1,7 @@
-import { clauseAround, listOf, phrasePattern } from '../text';
+import { clauseAround, phrasePattern, wordsOf } from '../text';
 
 /** What such a piece is called. */
-export const bagNouns = phrasePattern(
-  listOf(
-    'bag, handbag, satchel, purse, wallet, briefcase, tote, belt, backpack, holdall, clutch, pouch, cardholder',
-    'tasche, handtasche, ledertasche, geldbörse, brieftasche, gürtel, rucksack, sac, sacoche, pochette',
-    'portefeuille, ceinture, cartable, borsa, borsetta, portafoglio, cintura, zaino, bolso, cartera, cinturón',
-    'mochila, tas, handtas, portemonnee, riem, rugzak, バッグ, 鞄, 財布, ベルト',
-  ),
-);
+export const bagNouns = phrasePattern(wordsOf('bag'));
 
 /**
  * "Sold with a wallet of 2012", "dazu eine Geldbörse": the words that bring in another piece, up to what it is called.

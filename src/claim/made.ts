@@ -4,68 +4,24 @@ import {
   type FoundDate,
   isAboutAnother,
   isNegated,
-  listOf,
   parseDates,
   phrasePattern,
   sentenceAround,
+  wordsOf,
 } from '../text';
 import { isOfCompanion } from './goods';
 import { isOnlyLook } from './look';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
-import { replacedWords, restoredWords } from './replaced-words';
 
-const any = (phrases: string[]) => phrasePattern(phrases);
-
-const bought = any(
-  listOf(
-    'sample sale, outlet, in the sale, boutique, shop, store, bought, purchased, purchase, purchase date, acquired, got it, was gifted, gifted, a gift, gift in, received',
-    'given to me, was given, ordered, owned since, owned it, owned this, had it, in my possession, in my collection, had it since, had this since, mine since, have had it, receipt, invoice, inherited',
-    'gekauft, erworben, kauf, kaufdatum, gekauft im, geschenkt, geschenk, geerbt, rechnung, kassenbon, bestellt',
-    "acheté, achetée, achat, date d'achat, acquis, acquise, offert, offerte, reçu, reçue, facture, héritage",
-    'comprata, comprato, acquistata, acquistato, acquisto, regalata, regalato, ricevuta, ricevuto, scontrino',
-    'ereditata, comprado, comprada, adquirido, adquirida, compra, regalado, regalada, regalo, factura, lo compré',
-    'la compré, compré, gekocht, aangeschaft, aankoop, gekregen, aankoopbon, cadeau, 購入, 買った, 買いました, 頂いた, いただいた',
-    'プレゼント',
-  ),
-);
+const bought = phrasePattern(wordsOf('bought'));
+/** A part was mended or exchanged: "in 2018 vervangen" is the year of a repair. */
+const mended = phrasePattern(wordsOf('replaced', 'restored'));
 /** Dates beside these words are of something else: the house, the account, a repair, the page. */
-const elsewhere = any([
-  ...replacedWords,
-  ...restoredWords,
-  ...listOf(
-    'member since, joined, seller since, account, established, founded, founding, est, since, heritage, house of',
-    'posted, listed, updated, copyright, ©, serviced, service, repaired, restored, refurbished, cleaned',
-    'conditioned, last used, last worn, exhibited, exhibition, catalogue, introduced, launched, first released',
-    'discontinued, reissue of, shipping, dispatch, holiday, back on, until, warranty, guarantee, film, song, born',
-    'mitglied seit, gegründet, gründung, seit, repariert, restauriert, gereinigt, eingestellt am, eingeführt',
-    'urlaub, garantie bis, membre depuis, fondée, fondé, depuis, réparé, réparée, restauré, restaurée, publié',
-    'mise en ligne, vacances, lancé, lancée, membro dal, fondata, fondato, dal, riparata, restaurata, pubblicato',
-    'lanciata, miembro desde, fundada, fundado, desde, reparado, restaurado, publicado, lanzado, lid sinds',
-    'opgericht, sinds, gerepareerd, geplaatst, vakantie, 創業, 設立, 修理, 発売, 登録, 掲載',
-  ),
-]);
-/** "In 2018 vervangen": said of the year of a repair, behind it. */
-const mended = any([...replacedWords, ...restoredWords]);
-const made = any(
-  listOf(
-    'bag of, satchel of, tote of, handbag of, piece of, example of, edition of, wallet of, briefcase of, made, made in, manufactured, produced, production, crafted, dated, dates, dating, date code, date, year',
-    'year of manufacture, circa, era, vintage, from, from the, late, early, original, model year, stamped',
-    'hergestellt, produziert, gefertigt, baujahr, bj, bj., herstellungsjahr, jahrgang, produktionsjahr, aus',
-    'aus dem jahr, aus den, stammt, von, jahr, fabriqué, fabriquée, produit, année, date de, datant, des, de',
-    "fabrication, de l'année, millésime, confectionné, prodotta, prodotto, realizzata, realizzato, anno, del",
-    'degli, anni, risale, fabbricata, datata, hecho, hecha, fabricado, fabricada, año, del año, de los, data de',
-    'data del, producido, gemaakt, geproduceerd, bouwjaar, vervaardigd, uit, uit de, jaar, van, stamt, dateert',
-    '製造, 年製, 製, 年代, 年式, 作られ',
-  ),
-);
-const age = any(listOf('years ago, jahren, ans, anni fa, hace, jaar geleden, 年前'));
-
+const elsewhere = phrasePattern(wordsOf('replaced', 'restored', 'date-of-else'));
+const made = phrasePattern(wordsOf('made'));
+const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old" is no age of a bag. */
-const people = any(
-  listOf(
-    "i am, i'm, daughter, son, granddaughter, company, business, shop is, brand is, house is, ich bin, tochter, sohn, firma, je suis, j'ai, ma fille, mon fils, maison, sono, figlia, figlio, ditta, soy, hija, hijo, empresa, ik ben, dochter, zoon, bedrijf, experience, erfahrung",
-  ),
-);
+const people = phrasePattern(wordsOf('people'));
 
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {

@@ -1,7 +1,7 @@
 import type { Listing } from '../listing/types';
 import { findMaker, plainName } from '../maker';
 import type { MakerFile } from '../maker/types';
-import { type Hit, isAboutAnother, isNegated, phraseFinder } from '../text';
+import { type Hit, isAboutAnother, isNegated, phraseFinder, wordsOf } from '../text';
 import { isOfAnotherThing } from './another-thing';
 import { rememberForMakers } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
@@ -90,15 +90,7 @@ const isMadeBy = ({ folded }: Passage, { foldedStart }: Hit<string>) =>
   madeBy.test(folded.text.slice(Math.max(0, foldedStart - 40), foldedStart));
 
 /** What sellers put into a field that must be filled: it names nobody. */
-const nobody = new Set(
-  [
-    'n/a, na, none, no, nil, unknown, unbranded, no brand, no name, noname, not specified, unspecified, not applicable',
-    'does not apply, other, others, generic, various, mixed, private label, ohne marke, markenlos, keine, keine angabe',
-    'unbekannt, sonstige, andere, nicht zutreffend, sans marque, inconnu, inconnue, autre, non spécifié, non renseigné',
-    'senza marca, sconosciuto, sconosciuta, altro, altra, nessuna, nessuno, non applicabile, sin marca, desconocido',
-    'desconocida, otro, otra, otros, no aplica, merkloos, onbekend, overig, overige, geen, geen merk, ノーブランド, 不明, なし, その他',
-  ].flatMap((line) => line.split(', ').map(plainName)),
-);
+const nobody = new Set(wordsOf('names-nobody').map(plainName));
 export const namesNobody = (name: string): boolean => plainName(name) === '' || nobody.has(plainName(name));
 
 /** Words that stand beside a maker's name in its field and are no part of another name. Common practice, no source. */

@@ -1,21 +1,23 @@
-import { clauseAround, type Hit, isAboutAnother, isNegated, listOf, phraseFinder, phrasePattern } from '../text';
+import {
+  clauseAround,
+  type Hit,
+  isAboutAnother,
+  isNegated,
+  listOf,
+  phrasePattern,
+  topicFinder,
+  wordsOf,
+} from '../text';
 import { findParts } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
-import { newBefore, replacedWords, restoredWords } from './replaced-words';
 import type { Part } from './types';
 
-const findWords = phraseFinder({ replaced: replacedWords, restored: restoredWords, new: newBefore });
+const findWords = topicFinder('replaced', 'restored', 'new-before-part');
 
 /** What may be, should be or will be done was not: "the zip can be replaced", "muss ersetzt werden". */
-const notYet = phrasePattern(
-  listOf(
-    'needs, need, needs to be, need to be, to be, should, could, can, may, might, must, would, will, if, muss, müsste',
-    'sollte, kann, könnte, werden kann, werden muss, werden sollte, doit, devrait, peut, pourrait, deve, dovrebbe',
-    'può, potrebbe, debe, debería, puede, podría, moet, kan, zou, wanneer',
-  ),
-);
+const notYet = phrasePattern(wordsOf('not-yet'));
 /** "Had to be replaced" is done. */
-const done = phrasePattern(listOf('had to be, has been, have been, was, were, musste, mussten, moest, moesten'));
+const done = phrasePattern(wordsOf('done'));
 
 /** "Nothing was repaired": a denial that only these words make. */
 const nothing = phrasePattern(listOf('nothing, none of it, nichts, rien, niente, nada, niets'));
@@ -61,7 +63,7 @@ function isLeftOut(text: string, { foldedStart, foldedEnd, words }: Hit<string>)
 function partsOf(text: string, parts: readonly Hit<Part>[], word: Hit<string>): Hit<Part>[] {
   const next = firstFrom(parts, word.foldedEnd);
   const behind = listFrom(text, parts, next, word.foldedEnd);
-  if (behind.length > 0 || word.value === 'new') return behind;
+  if (behind.length > 0 || word.value === 'new-before-part') return behind;
   const last = parts[next - 1];
   // A word that holds a part itself ("relined" does not, "neu gefüttert" does) is said of that part.
   if (last && last.foldedEnd > word.foldedStart) return [last];

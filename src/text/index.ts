@@ -7,7 +7,7 @@ export { type DateForm, type DateHints, type FoundDate, parseDates } from './dat
 export { withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
 export { findItemCodes } from './item-code';
-export { type Topic, topicFinder, wordsOf } from './lexicon';
+export { type Topic, topicFinder, topics, wordsOf } from './lexicon';
 export { type FoundMeasure, parseMeasures } from './measure';
 export { findMemberSince } from './member-since';
 export { findPayment, type PaymentWay } from './payment';
