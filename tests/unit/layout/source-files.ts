@@ -23,6 +23,7 @@ export function filesUnder(folder: string): SourceFile[] {
 export interface SyntaxNode {
   type: string;
   start: number;
+  end: number;
   [property: string]: unknown;
 }
 

@@ -1,0 +1,112 @@
+import { readdirSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { parseArgs } from 'node:util';
+import { draw, type Folder, folders, type Mutant } from '../mutation/draw';
+import { argued, staleArguments } from '../mutation/equivalent';
+import { type Job, type Result, runJobs } from '../mutation/pool';
+import { importersOf, testsOf, unfit } from '../mutation/reach';
+
+export const onlyWhenNamed = true;
+
+/** Folders of tests that take long and look at other parts of the program: what only they would notice counts as alive. */
+const leftOut = /^tests\/unit\/(stamp|photo|reader|cli|packaging|market|layout|browser)\//;
+
+const { values } = parseArgs({
+  args: process.argv.slice(2),
+  allowPositionals: true,
+  options: {
+    seed: { type: 'string', default: '14' },
+    count: { type: 'string', default: '640' },
+    folder: { type: 'string', multiple: true },
+    file: { type: 'string' },
+    /** Only so many of the nearest test files, to try things quickly. */
+    near: { type: 'string', default: '1000' },
+    workers: { type: 'string', default: String(availableParallelism()) },
+  },
+});
+
+function testFiles(): string[] {
+  return ['tests/unit', 'tests/reference']
+    .flatMap((folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((path) => `${folder}/${path}`))
+    .map((path) => path.replaceAll('\\', '/'))
+    .filter((path) => /\.test\.tsx?$/.test(path) && !leftOut.test(path) && unfit(path) === null)
+    .sort();
+}
+
+/** Test files that pass unchanged when all share one process; the rest are named and not used. */
+async function soundTests(all: string[]): Promise<string[]> {
+  const results: Result[] = [];
+  // bail stops at a first failure, so each round runs what is left after what failed.
+  let left = all;
+  for (let round = 0; round < 10; round++) {
+    results.length = 0;
+    await runJobs([{ id: 0, change: null, tests: left }], 1, (result) => results.push(result));
+    const [{ failed, broken, ms } = { failed: [], broken: ['no answer'], ms: 0 }] = results;
+    if (broken.length > 0) throw new Error(`The unchanged tests do not run: ${broken.join('; ')}`);
+    if (failed.length === 0) {
+      console.log(
+        `${left.length} of ${all.length} test files pass unchanged in one process, in ${(ms / 1000).toFixed(0)} s.`,
+      );
+      return left;
+    }
+    console.log(`Not used, as it fails beside others in one process: ${failed.join(', ')}`);
+    left = left.filter((path) => !failed.includes(path));
+  }
+  throw new Error('The unchanged tests do not pass.');
+}
+
+export async function bench(): Promise<void> {
+  const seed = Number(values.seed);
+  const chosen = folders.filter((folder) => !values.folder || values.folder.includes(folder));
+  const drawn = draw(chosen, Number(values.count), seed).filter(
+    ({ path }) => !values.file || path.includes(values.file),
+  );
+  const start = performance.now();
+  console.log(
+    `${drawn.length} changes drawn with seed ${seed} from ${chosen.join(', ')}; ${values.workers} processes.`,
+  );
+  for (const stale of staleArguments()) console.log(`An argued change is not there any more: ${stale}`);
+  const equal = drawn.filter((mutant) => argued(mutant));
+  const tried = drawn.filter((mutant) => !argued(mutant));
+  const importers = importersOf();
+  const near = (path: string, tests: Set<string>) => testsOf(path, importers, tests).slice(0, Number(values.near));
+  const all = new Set(testFiles());
+  const sound = new Set(await soundTests([...new Set(tried.flatMap(({ path }) => near(path, all)))]));
+  const jobs = tried.map((mutant, id): Job => ({ id, change: mutant, tests: near(mutant.path, sound) }));
+  const alive: Mutant[] = [];
+  await runJobs(
+    jobs.filter((job) => job.tests.length > 0),
+    Number(values.workers),
+    ({ failed, broken }, { id }) => {
+      const mutant = tried[id] as Mutant;
+      if (failed.length === 0 && broken.length === 0) {
+        alive.push(mutant);
+        console.log(lineAbout(mutant));
+      }
+    },
+  );
+  alive.push(...jobs.filter((job) => job.tests.length === 0).map(({ id }) => tried[id] as Mutant));
+  report(chosen, tried, alive, equal);
+  console.log(`\n${((performance.now() - start) / 60_000).toFixed(1)} minutes.`);
+}
+
+const short = (text: string) => {
+  const line = text.replace(/\s+/g, ' ');
+  return line.length > 100 ? `${line.slice(0, 70)} … ${line.slice(-25)}` : line;
+};
+const lineAbout = ({ path, line, operator, was, text, stands }: Mutant) =>
+  `- ${path}:${line} (${operator}) \`${short(was)}\` → \`${short(text)}\`  in  ${short(stands)}`;
+
+function report(chosen: readonly Folder[], tried: Mutant[], alive: Mutant[], equal: Mutant[]): void {
+  console.log('\n| folder | drawn | noticed | alive | argued equal | share noticed |');
+  console.log('| --- | --: | --: | --: | --: | --: |');
+  for (const folder of [...chosen, 'all'] as const) {
+    const of = (mutants: Mutant[]) => mutants.filter((one) => folder === 'all' || one.folder === folder).length;
+    const [all, living, same] = [of(tried), of(alive), of(equal)];
+    const share = all === 0 ? '–' : `${((100 * (all - living)) / all).toFixed(1)} %`;
+    console.log(`| ${folder} | ${all + same} | ${all - living} | ${living} | ${same} | ${share} |`);
+  }
+  console.log('\nAlive:\n');
+  for (const mutant of [...alive].sort((a, b) => a.path.localeCompare(b.path) || a.line - b.line))
+    console.log(lineAbout(mutant));
+}
