@@ -27,6 +27,7 @@ export const codeSlotPossible = defineCheck({
   kinds: ['contradiction', 'doubt', 'gap'],
   source: makerFileSource,
   data: dataSchema,
+  limits: { misreadExplains },
   needs: { maker: ['codeSystems', 'plants'], decodings: true, photos: 'any' },
   run(facts) {
     const settled = settledCodes(facts, facts.maker.name);

@@ -11,6 +11,7 @@ export const descriptionGiven = defineCheck({
   kinds: ['gap'],
   source: practice,
   data: z.strictObject({ characters: z.number() }),
+  limits: { shortest },
   needs: { listing: ['description', 'text'] },
   run({ listing }) {
     const words = listing.description[0]?.value.trim() ?? '';

@@ -39,6 +39,8 @@ interface Head {
   /** Kinds of findings that it may give. */
   kinds: readonly FindingKind[];
   source: Source;
+  /** The numbers at which its answer turns, by name: its test tries each at, just under and just over it. */
+  limits?: Readonly<Record<string, number>>;
 }
 
 export interface Check extends Head {

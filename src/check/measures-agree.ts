@@ -18,6 +18,7 @@ export const measuresAgree = defineCheck({
     text: 'international yard and pound agreement of 1959: 1 inch = 25.4 mm',
   },
   data: z.strictObject({ side: twiceSchema, one: statedSchema, other: statedSchema }),
+  limits: { tapeMm },
   needs: { claims: ['measure'], listing: ['measures'] },
   run({ claims, listing }) {
     const measures = [...listing.measures.map(({ value }) => value), ...claims.measure.map(({ measure }) => measure)];

@@ -49,6 +49,7 @@ export const measuresProportion = defineCheck({
   kinds: ['doubt'],
   source: makerFileSource,
   data: z.discriminatedUnion('fault', [unitSchema, shapeSchema]),
+  limits: { tapeMm, familyShare },
   needs: { maker: ['models'], claims: ['model', 'measure'], listing: ['model', 'title', 'measures'] },
   run({ listing, claims, maker }) {
     const said = { model: claims.model, fields: [listing.model, listing.title] };

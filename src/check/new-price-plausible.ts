@@ -22,6 +22,7 @@ export const newPricePlausible = defineCheck({
     floor: floorSchema,
     share: z.number(),
   }),
+  limits: { implausibleShare },
   needs: { maker: ['trade'], claims: ['condition', 'made'], listing: ['condition'], stated: ['price'] },
   run(facts) {
     const said = newWords(facts);

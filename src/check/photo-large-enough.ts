@@ -14,6 +14,7 @@ export const photoLargeEnough = defineCheck({
   kinds: ['gap'],
   source: practice,
   data: z.strictObject({ longestPx: z.number() }),
+  limits: { smallestPx },
   needs: { photos: 'read' },
   run({ photos }) {
     const read = readAsGiven(photos).map((photo) => Number(valueIn(photo, 'longer-side')));

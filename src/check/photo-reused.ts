@@ -14,6 +14,7 @@ export const photoReused = defineCheck({
   kinds: ['gap'],
   source: practice,
   data: z.strictObject({ photos: z.tuple([photoNumber, photoNumber]) }),
+  limits: { sameBits },
   needs: { photos: 'read' },
   run({ photos, photoNumber: number }) {
     const read = readAsGiven(photos);

@@ -23,6 +23,7 @@ export const photoStockLike = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ photos: z.array(photoNumber) }),
+  limits: { leastLightness, mostSpread, mostNoise, linesOfPaper },
   needs: { photos: 'read' },
   run({ photos, photoNumber: number }) {
     const measured = readAsGiven(photos).filter((photo) => groundOf(photo) !== null);

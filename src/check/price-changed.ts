@@ -14,6 +14,7 @@ export const priceChanged = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ before: priceSchema, now: priceSchema, readAt: z.string(), fall: z.number() }),
+  limits: { steepFall },
   needs: { previous: true, stated: ['price'] },
   run({ previous, stated }) {
     const now = stated.price.value;

@@ -14,6 +14,7 @@ export const priceCutPlausible = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ was: priceSchema, sale: priceSchema, cut: z.number() }),
+  limits: { implausibleCut },
   needs: { stated: ['price'], listing: ['price'], claims: ['price'] },
   run({ listing, claims }) {
     const prices = [...listing.price.map(({ value }) => value), ...claims.price.map(({ price }) => price)];

@@ -32,6 +32,7 @@ export const sellerRecord = defineCheck({
     /** The share of the best rating that this one is under; null where that is not the finding. */
     least: z.number().nullable(),
   }),
+  limits: { fewRatings, weakShare, newAccountDays },
   needs: { listing: ['seller'], now: true },
   run({ listing: { seller }, now }) {
     const rating = seller.rating[0]?.value;

@@ -22,6 +22,7 @@ export const sizeAgainstModel = defineCheck({
     /** The sides that fit. */
     fits: z.array(sidedSchema),
   }),
+  limits: { tapeMm },
   needs: { maker: ['models'], claims: ['model', 'measure'], listing: ['model', 'title', 'measures'] },
   run(facts) {
     const { listing, claims, maker } = facts;

@@ -16,6 +16,7 @@ export const sizePlausible = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: statedSchema.extend({ side: sideSchema, limit: z.enum(['smallest', 'largest']) }),
+  limits: { smallestMm, largestMm },
   needs: { stated: ['measures'], listing: ['measures'] },
   run({ listing }) {
     const measures = listing.measures.map(({ value }) => value);

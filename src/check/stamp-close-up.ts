@@ -16,6 +16,7 @@ export const stampCloseUp = defineCheck({
   kinds: ['gap'],
   source: practice,
   data: z.strictObject({ photos: z.number() }),
+  limits: { looksLikeStamp },
   needs: { claims: ['made'], listing: ['photos'], decodings: true, photos: 'read', stampedFrom: true },
   run(facts) {
     const first = facts.stampedFrom ? periodSpan([facts.stampedFrom, null]) : null;

@@ -20,6 +20,7 @@ export const stampEvenness = defineCheck({
   kinds: ['gap'],
   source: practice,
   data: z.strictObject({ photo: photoNumber, faults: z.array(z.enum(['depth', 'pitch'])).min(1) }),
+  limits: { unevenDepth, unevenPitch },
   needs: { decodings: true, photos: 'read' },
   run({ decodings, photos, photoNumber: number }) {
     const lines = new Map(

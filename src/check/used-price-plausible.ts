@@ -14,6 +14,7 @@ export const usedPricePlausible = defineCheck({
   kinds: ['doubt'],
   source: makerFileSource,
   data: z.strictObject({ price: priceSchema, maker: z.string(), floor: floorSchema }),
+  limits: { implausibleShare },
   needs: { maker: ['trade'], claims: ['condition'], listing: ['condition'], stated: ['price'] },
   run({ maker, claims, listing, stated }) {
     const conditions = [

@@ -11,6 +11,9 @@ export const onlyWhenNamed = true;
 /** Folders of tests that take long and look at other parts of the program: what only they would notice counts as alive. */
 const leftOut = /^tests\/unit\/(stamp|photo|reader|cli|packaging|market|layout|browser)\//;
 
+/** After so many changes one run changes nothing, to see that what is noticed is the change. */
+const controlEvery = 15;
+
 const { values } = parseArgs({
   args: process.argv.slice(2),
   allowPositionals: true,
@@ -41,7 +44,7 @@ async function soundTests(all: string[]): Promise<string[]> {
   for (let round = 0; round < 10; round++) {
     results.length = 0;
     await runJobs([{ id: 0, change: null, tests: left }], 1, (result) => results.push(result));
-    const [{ failed, broken, ms } = { failed: [], broken: ['no answer'], ms: 0 }] = results;
+    const { failed, broken, ms } = results[0] ?? { failed: [] as string[], broken: ['no answer'], ms: 0 };
     if (broken.length > 0) throw new Error(`The unchanged tests do not run: ${broken.join('; ')}`);
     if (failed.length === 0) {
       console.log(
@@ -74,16 +77,23 @@ export async function bench(): Promise<void> {
   const sound = new Set(await soundTests([...new Set(tried.flatMap(({ path }) => near(path, all)))]));
   const jobs = tried.map((mutant, id): Job => ({ id, change: mutant, tests: near(mutant.path, sound) }));
   const alive: Mutant[] = [];
-  await runJobs(
-    jobs.filter((job) => job.tests.length > 0),
-    Number(values.workers),
-    ({ failed, broken }, { id }) => {
-      const mutant = tried[id] as Mutant;
-      if (failed.length === 0 && broken.length === 0) {
-        alive.push(mutant);
-        console.log(lineAbout(mutant));
-      }
-    },
+  const reachable = jobs.filter((job) => job.tests.length > 0);
+  const controls = reachable.filter((_, at) => at % controlEvery === 0).map((job): Job => ({ ...job, change: null }));
+  const queue = reachable.flatMap((job, at) => [
+    job,
+    ...(at % controlEvery === 0 ? [controls[at / controlEvery] as Job] : []),
+  ]);
+  const lost: string[] = [];
+  await runJobs(queue, Number(values.workers), ({ failed, broken }, { id, change }) => {
+    const mutant = tried[id] as Mutant;
+    const noticed = failed.length > 0 || broken.length > 0;
+    if (change === null && noticed) lost.push(`${mutant.path}: ${[...failed, ...broken].join(', ')}`);
+    if (change === null || noticed) return;
+    alive.push(mutant);
+    console.log(lineAbout(mutant));
+  });
+  console.log(
+    `\n${controls.length} runs in between changed nothing, of which ${lost.length} failed. ${lost.join('; ')}`,
   );
   alive.push(...jobs.filter((job) => job.tests.length === 0).map(({ id }) => tried[id] as Mutant));
   report(chosen, tried, alive, equal);

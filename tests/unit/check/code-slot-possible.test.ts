@@ -3,26 +3,62 @@ import { codeSlotPossible } from '../../../src/check/code-slot-possible';
 import { codeSystemInUse } from '../../../src/check/code-system-in-use';
 import type { MakerFile } from '../../../src/maker/types';
 import { isoWeekSpan } from '../../../src/span';
+import { testRule } from '../../rule-tester';
 import { decoded, facts, kv0915, misfit, nearest, ondrasse, onlyFinding, reading, said } from './sample';
 
-describe('code-slot-possible', () => {
-  const month19 = (rest = {}) => decoded('KV1995', [], { misfits: [misfit('KV1995')], ...rest });
-  it('contradicts a month that does not exist', () => {
-    expect(said(codeSlotPossible, facts({ decodings: [month19()] }))).toEqual([
-      'contradiction: The stamp in photo 1 reads KV1995: month “19” does not exist, expected 01 to 12.',
-    ]);
-  });
-  it('only doubts when a look-alike character explains it', () => {
-    expect(said(codeSlotPossible, facts({ decodings: [month19({ nearest: [nearest('KV0995', 0.4)] })] }))).toEqual([
-      'doubt: The stamp in photo 1 reads KV1995: month “19” does not exist, expected 01 to 12. KV0995 would read (the third character differs).',
-    ]);
-  });
-  it('only doubts a code that the listing quotes', () => {
-    const quoted = month19({ from: { kind: 'claim', claimId: 'c' } });
-    expect(said(codeSlotPossible, facts({ decodings: [quoted] }))).toEqual([
-      'doubt: The listing quotes the code KV1995: month “19” does not exist, expected 01 to 12.',
-    ]);
-  });
+const month19 = (rest = {}) => decoded('KV1995', [], { misfits: [misfit('KV1995')], ...rest });
+const likely = (likelihood: number) => facts({ decodings: [month19({ nearest: [nearest('KV0995', likelihood)] })] });
+const shown = { code: 'KV1995', from: 'photo', photo: 1 };
+const what = { slot: 'month', value: '19', expected: '01 to 12', unlistedBy: null };
+const told = {
+  kind: 'doubt' as const,
+  basis: [
+    'A year has 12 months and 52 or 53 weeks (ISO 8601). A plant that the maker file does not list speaks against the code only where the file says that its list is complete.',
+  ],
+  asks: ['stamp-photo'],
+  photos: ['p1'],
+  source: 'maker file of Ondrasse: code system interleaved-month',
+};
+
+testRule(codeSlotPossible, {
+  speaks: {
+    'against a month that does not exist': [
+      facts({ decodings: [month19()] }),
+      {
+        ...told,
+        kind: 'contradiction',
+        data: { shown, ...what, near: null },
+        says: 'The stamp in photo 1 reads KV1995: month “19” does not exist, expected 01 to 12.',
+      },
+    ],
+    'of a doubt only when a look-alike character explains it': [
+      likely(0.4),
+      {
+        ...told,
+        data: { shown, ...what, near: { code: 'KV0995', change: 'the third character differs' } },
+        says: 'The stamp in photo 1 reads KV1995: month “19” does not exist, expected 01 to 12. KV0995 would read (the third character differs).',
+      },
+    ],
+    'of a doubt only on a code that the listing quotes': [
+      facts({ decodings: [month19({ from: { kind: 'claim', claimId: 'c' } })] }),
+      {
+        ...told,
+        data: { shown: { ...shown, from: 'claim', photo: null }, ...what, near: null },
+        photos: [],
+        says: 'The listing quotes the code KV1995: month “19” does not exist, expected 01 to 12.',
+      },
+    ],
+  },
+  silent: { 'on a code that reads': facts({ decodings: [kv0915] }) },
+  declines: {
+    'from an unclear stamp': [facts({ decodings: [month19({ accepted: false })] }), 'cannot-tell', 'code-unclear'],
+  },
+  limits: {
+    misreadExplains: { is: 0.2, step: 0.01, given: likely, under: 'contradiction', at: 'doubt', over: 'doubt' },
+  },
+});
+
+describe('code-slot-possible, by what the file knows', () => {
   const plantQX = decoded('QX0915', [], {
     misfits: [misfit('QX0915', { slot: 'plant', value: 'QX', expected: 'a plant on file: KV, LT' })],
   });
@@ -41,12 +77,6 @@ describe('code-slot-possible', () => {
     expect(said(codeSlotPossible, facts({ maker, decodings: [plantQX] }))).toEqual([
       'contradiction: The stamp in photo 1 reads QX0915: plant “QX” does not exist, expected a plant on file: KV, LT.',
     ]);
-  });
-  it('is silent on a code that reads', () => {
-    expect(said(codeSlotPossible, facts({ decodings: [kv0915] }))).toEqual(['silent']);
-  });
-  it('cannot tell from an unclear stamp', () => {
-    expect(said(codeSlotPossible, facts({ decodings: [month19({ accepted: false })] }))[0]).toMatch(/^cannot-tell/);
   });
   it('names the month that does not exist when the code reads only by a system of another time', () => {
     const weekSystem: MakerFile['codeSystems'][number] = {

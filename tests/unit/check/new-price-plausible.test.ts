@@ -1,55 +1,132 @@
-import { describe, expect, it } from 'vitest';
 import { newPricePlausible } from '../../../src/check/new-price-plausible';
-import { claim, facts, madeIn, ondrasse, onlyFinding, said, stated, withPhotos } from './sample';
+import { testRule } from '../../rule-tester';
+import { claim, facts, madeIn, ondrasse, priceOf, stated, withPhotos } from './sample';
 
-describe('new-price-plausible', () => {
-  const asking = (minor: number, currency: string | null, condition: 'new' | 'used' = 'new') =>
-    facts({
-      claims: [claim('condition', condition === 'new' ? 'brand new' : 'well used', { condition })],
-      listing: withPhotos(1, {
-        price: stated({
-          kind: 'sale' as const,
-          minor,
-          exponent: 2,
-          currency,
-          currencies: currency ? [currency] : ['EUR', 'USD'],
-        }),
-      }),
-    });
-  it('doubts a new piece at a fifth of the smallest new price', () => {
-    expect(said(newPricePlausible, asking(12_400, 'EUR'))).toEqual([
-      "doubt: The listing says “brand new” at EUR 124; Ondrasse's smallest new piece was EUR 620 in 2015.",
-    ]);
+const asking = (minor: number, currency: string | null, condition: 'new' | 'unused' | 'used' = 'new') =>
+  facts({
+    claims: [claim('condition', 'brand new', { condition })],
+    listing: withPhotos(1, { price: stated(priceOf(minor, currency)) }),
   });
-  it('compares another currency by the rates that favour the seller', () => {
-    expect(onlyFinding(newPricePlausible, asking(14_000, 'USD')).basis).toEqual([
-      'USD 140 is at most 27% of EUR 620',
-      'exchange rates from memory, not verified',
-    ]);
-    expect(said(newPricePlausible, asking(20_000, 'USD'))).toEqual(['silent']);
-  });
-  it('is silent at half the price and does not apply to a used piece', () => {
-    expect(said(newPricePlausible, asking(31_000, 'EUR'))).toEqual(['silent']);
-    expect(said(newPricePlausible, asking(5_000, 'EUR', 'used'))).toEqual([
-      'not-applicable: the listing does not call the piece new or unused',
-    ]);
-  });
-  it('cannot tell without a price or its currency', () => {
-    expect(said(newPricePlausible, facts())).toEqual(['cannot-tell: the page does not state the price']);
-    expect(said(newPricePlausible, asking(5_000, null))).toEqual([
-      "cannot-tell: 50 cannot be compared with the maker file's prices",
-    ]);
-  });
-  it('takes the price of the time, in the same currency where the file has one', () => {
-    const newPriceFloor = [
-      { amount: 300, currency: 'EUR', year: 2000 },
-      { amount: 620, currency: 'EUR', year: 2015 },
-      { amount: 100, currency: 'GBP', year: 2015 },
-    ];
-    const maker = { ...ondrasse, trade: { newPriceFloor } };
-    const given = { ...asking(12_400, 'EUR'), maker };
-    expect(onlyFinding(newPricePlausible, given).kind).toBe('doubt');
-    const old = { ...given, claims: [...given.claims, madeIn(2003)] };
-    expect(said(newPricePlausible, old)).toEqual(['silent']);
-  });
+const inField = (minor: number, words?: string) =>
+  facts({ listing: withPhotos(1, { price: stated(priceOf(minor)), condition: stated('new' as const, words) }) });
+
+const newPriceFloor = [
+  { amount: 300, currency: 'EUR', year: 2000 },
+  { amount: 620, currency: 'EUR', year: 2015 },
+  { amount: 100, currency: 'GBP', year: 2015 },
+];
+const withFloors = (year: number | null, minor = 12_400) => {
+  const given = { ...asking(minor, 'EUR'), maker: { ...ondrasse, trade: { newPriceFloor } } };
+  return year === null ? given : { ...given, claims: [...given.claims, madeIn(year)] };
+};
+/** A price of which a third is a whole sum. */
+const roundFloor = { ...ondrasse, trade: { newPriceFloor: [{ amount: 600, currency: 'EUR', year: 2015 }] } };
+const floor = { amount: 620, currency: 'EUR', year: 2015 };
+const said = { words: 'brand new', inData: false };
+const source = 'maker file of Ondrasse: smallest new price of 2015 (source: invented price list)';
+
+testRule(newPricePlausible, {
+  speaks: {
+    'on a new piece at a fifth of the smallest new price': [
+      asking(12_400, 'EUR'),
+      {
+        kind: 'doubt',
+        data: { said, price: priceOf(12_400), maker: 'Ondrasse', floor, share: 0.2 },
+        says: "The listing says “brand new” at EUR 124; Ondrasse's smallest new piece was EUR 620 in 2015.",
+        basis: ['EUR 124 is at most 20% of EUR 620'],
+        asks: ['purchase'],
+        claims: ['claim-condition'],
+        source,
+      },
+    ],
+    'by the rates that favour the seller where the currency is another': [
+      asking(14_000, 'USD', 'unused'),
+      {
+        kind: 'doubt',
+        data: { said, price: priceOf(14_000, 'USD'), maker: 'Ondrasse', floor, share: 140 / (620 * 0.85) },
+        says: "The listing says “brand new” at USD 140; Ondrasse's smallest new piece was EUR 620 in 2015.",
+        basis: ['USD 140 is at most 27% of EUR 620', 'exchange rates from memory, not verified'],
+        asks: ['purchase'],
+        claims: ['claim-condition'],
+        source,
+      },
+    ],
+    'on what only a field calls new, in its own words': [
+      inField(12_400, 'Neu mit Etikett'),
+      {
+        kind: 'doubt',
+        data: {
+          said: { words: 'Neu mit Etikett', inData: false },
+          price: priceOf(12_400),
+          maker: 'Ondrasse',
+          floor,
+          share: 0.2,
+        },
+        says: "The listing says “Neu mit Etikett” at EUR 124; Ondrasse's smallest new piece was EUR 620 in 2015.",
+        basis: ['EUR 124 is at most 20% of EUR 620'],
+        asks: ['purchase'],
+        source,
+      },
+    ],
+    'on what only the page’s data call new': [
+      inField(12_400),
+      {
+        kind: 'doubt',
+        data: { said: { words: 'new', inData: true }, price: priceOf(12_400), maker: 'Ondrasse', floor, share: 0.2 },
+        says: "The page’s data say new at EUR 124; Ondrasse's smallest new piece was EUR 620 in 2015.",
+        basis: ['EUR 124 is at most 20% of EUR 620'],
+        asks: ['purchase'],
+        source,
+      },
+    ],
+    'against the latest price where nobody says when it was made': [
+      withFloors(null),
+      {
+        kind: 'doubt',
+        data: {
+          said,
+          price: priceOf(12_400),
+          maker: 'Ondrasse',
+          floor,
+          share: 0.2,
+        },
+        says: "The listing says “brand new” at EUR 124; Ondrasse's smallest new piece was EUR 620 in 2015.",
+        basis: ['EUR 124 is at most 20% of EUR 620'],
+        asks: ['purchase'],
+        claims: ['claim-condition'],
+        source: 'maker file of Ondrasse: smallest new price of 2015',
+      },
+    ],
+  },
+  silent: {
+    'at half the price': asking(31_000, 'EUR'),
+    'at half the price in another currency': asking(20_000, 'USD'),
+    'at a third of the price of its time': withFloors(2003),
+    'at a third of the oldest price for a piece that is older': withFloors(1990),
+  },
+  declines: {
+    'on a used piece': [asking(5_000, 'EUR', 'used'), 'not-applicable', 'not-called-new'],
+    'on a field that calls it used': [
+      facts({ listing: withPhotos(1, { price: stated(priceOf(100)), condition: stated('used' as const) }) }),
+      'not-applicable',
+      'not-called-new',
+    ],
+    'without a price': [facts(), 'cannot-tell', 'not-stated'],
+    'without its currency': [asking(5_000, null), 'cannot-tell', 'price-without-like'],
+    'where the file has no prices': [
+      { ...asking(5_000, 'EUR'), maker: { ...ondrasse, trade: {} } },
+      'not-applicable',
+      'maker-file-silent',
+    ],
+  },
+  limits: {
+    implausibleShare: {
+      is: 1 / 3,
+      step: 1 / 60_000,
+      given: (share) => ({ ...asking(share * 60_000, 'EUR'), maker: roundFloor }),
+      under: 'doubt',
+      at: 'silent',
+      over: 'silent',
+    },
+  },
 });

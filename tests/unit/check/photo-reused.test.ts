@@ -1,20 +1,39 @@
-import { describe, expect, it } from 'vitest';
 import { photoReused } from '../../../src/check/photo-reused';
-import { facts, readPhoto, said, unreadPhoto, withPhotos } from './sample';
+import { testRule } from '../../rule-tester';
+import { facts, readPhoto, unreadPhoto, withPhotos } from './sample';
 
-describe('photo-reused', () => {
-  const two = (a: string, b: string) =>
-    facts({ listing: withPhotos(2), photos: [readPhoto('p1', { hash: a }), readPhoto('p2', { hash: b })] });
-  it('says which photos show the same picture', () => {
-    expect(said(photoReused, two('f0e1d2c3b4a59687', 'f0e1d2c3b4a59686'))).toEqual([
-      'gap: Photo 1 and photo 2 show the same picture.',
-    ]);
+const hashed = (...hashes: string[]) =>
+  facts({
+    listing: withPhotos(hashes.length),
+    photos: hashes.map((hash, index) => readPhoto(`p${index + 1}`, { hash })),
   });
-  it('is silent on different and on blank pictures', () => {
-    expect(said(photoReused, two('f0e1d2c3b4a59687', '0f1e2d3c4b5a6978'))).toEqual(['silent']);
-    expect(said(photoReused, two('0000000000000000', '0000000000000000'))).toEqual(['silent']);
-  });
-  it('cannot tell when no photo was read', () => {
-    expect(said(photoReused, facts({ photos: [unreadPhoto('p1')] }))[0]).toMatch(/^cannot-tell/);
-  });
+const same = 'f0e1d2c3b4a59687';
+/** The same with the lowest bits turned. */
+const apart = (bits: number) => {
+  const turned = BigInt(`0x${same}`) ^ ((1n << BigInt(bits)) - 1n);
+  return hashed(same, turned.toString(16).padStart(16, '0'));
+};
+const told = (a: number, b: number) => ({
+  kind: 'gap' as const,
+  data: { photos: [a, b] },
+  says: `Photo ${a} and photo ${b} show the same picture.`,
+  basis: ['A photo shown twice shows nothing more the second time.'],
+  asks: ['parts-not-shown'],
+  photos: [`p${a}`, `p${b}`],
+});
+
+testRule(photoReused, {
+  speaks: {
+    'of two photos of one picture': [apart(1), told(1, 2)],
+    'of three pairs at most': [hashed(same, same, same, same), [told(1, 2), told(1, 3), told(1, 4)]],
+    'of a picture that returns after another': [hashed(same, '0f1e2d3c4b5a6978', same), told(1, 3)],
+  },
+  silent: {
+    'on different pictures': hashed(same, '0f1e2d3c4b5a6978'),
+    'on blank pictures': hashed('0000000000000000', '0000000000000000'),
+    'on white pictures': hashed('ffffffffffffffff', 'ffffffffffffffff'),
+    'on what is no hash': hashed('f0e1', 'f0e1'),
+  },
+  declines: { 'when no photo was read': [facts({ photos: [unreadPhoto('p1')] }), 'cannot-tell', 'photos-not-read'] },
+  limits: { sameBits: { is: 3, step: 1, given: apart, under: 'gap', at: 'gap', over: 'silent' } },
 });

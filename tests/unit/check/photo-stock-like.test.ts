@@ -1,6 +1,6 @@
-import { describe, expect, it } from 'vitest';
 import { photoStockLike } from '../../../src/check/photo-stock-like';
-import { facts, onlyFinding, readPhoto, said, unreadPhoto, withPhotos } from './sample';
+import { testRule } from '../../rule-tester';
+import { facts, readPhoto, unreadPhoto, withPhotos } from './sample';
 
 const even = { lightness: 255, spread: 0, noise: 0 };
 const sheet = { lightness: 238, spread: 14, noise: 1.4 };
@@ -9,36 +9,74 @@ const shown = (...backgrounds: (typeof even | undefined)[]) =>
     listing: withPhotos(backgrounds.length),
     photos: backgrounds.map((background, index) => readPhoto(`p${index + 1}`, background ? { background } : {})),
   });
-
-describe('photo-stock-like', () => {
-  it('doubts photos on an even white ground, all in one finding', () => {
-    expect(said(photoStockLike, shown(even, sheet))).toEqual([
-      'doubt: Photo 1 stands on an even white ground without the grain of a camera.',
-    ]);
-    const finding = onlyFinding(photoStockLike, shown(even, sheet, { lightness: 240, spread: 2, noise: 0.1 }));
-    expect(finding.statement).toBe('Photo 1 and photo 3 stand on an even white ground without the grain of a camera.');
-    expect(finding.photos).toEqual(['p1', 'p3']);
-    expect(finding.asks.map(({ topic }) => topic)).toEqual(['own-photo']);
+const paper = (lines: number) =>
+  facts({
+    photos: [readPhoto('p1', { background: even, printed: Array.from({ length: lines }, (_, at) => `line ${at}`) })],
   });
+const basis = [
+  'Catalogue pictures stand on a perfectly even white ground; a camera at home leaves shade and grain there.',
+];
 
-  it.each([
-    ['shade across the ground', { ...even, spread: 12 }],
-    ['the noise of a sensor', { ...even, noise: 0.9 }],
-    ['a grey ground', { ...even, lightness: 190 }],
-    ['a white sheet at home', sheet],
-  ])('is silent on %s', (_name, background) => {
-    expect(said(photoStockLike, shown(background))).toEqual(['silent']);
-  });
-
-  it('is silent on a scanned receipt', () => {
-    const printed = ['Harbour Attic', 'Carryall 30', '12 May 1995', '380,00'];
-    expect(said(photoStockLike, facts({ photos: [readPhoto('p1', { background: even, printed })] }))).toEqual([
-      'silent',
-    ]);
-  });
-
-  it('cannot tell when nothing was measured or no photo was read', () => {
-    expect(said(photoStockLike, shown(undefined))[0]).toMatch(/^cannot-tell: the ground/);
-    expect(said(photoStockLike, facts({ photos: [unreadPhoto('p1')] }))[0]).toMatch(/^cannot-tell/);
-  });
+testRule(photoStockLike, {
+  speaks: {
+    'on an even white ground': [
+      shown(even, sheet),
+      {
+        kind: 'doubt',
+        data: { photos: [1] },
+        says: 'Photo 1 stands on an even white ground without the grain of a camera.',
+        basis,
+        asks: ['own-photo'],
+        photos: ['p1'],
+      },
+    ],
+    'of all such photos in one finding': [
+      shown(even, sheet, { lightness: 240, spread: 2, noise: 0.1 }),
+      {
+        kind: 'doubt',
+        data: { photos: [1, 3] },
+        says: 'Photo 1 and photo 3 stand on an even white ground without the grain of a camera.',
+        basis,
+        asks: ['own-photo'],
+        photos: ['p1', 'p3'],
+      },
+    ],
+  },
+  silent: {
+    'on shade across the ground': shown({ ...even, spread: 12 }),
+    'on the noise of a sensor': shown({ ...even, noise: 0.9 }),
+    'on a grey ground': shown({ ...even, lightness: 190 }),
+    'on a white sheet at home': shown(sheet),
+  },
+  declines: {
+    'when nothing was measured': [shown(undefined), 'cannot-tell', 'ground-not-measured'],
+    'when no photo was read': [facts({ photos: [unreadPhoto('p1')] }), 'cannot-tell', 'photos-not-read'],
+  },
+  limits: {
+    leastLightness: {
+      is: 230,
+      step: 1,
+      given: (lightness) => shown({ ...even, lightness }),
+      under: 'silent',
+      at: 'doubt',
+      over: 'doubt',
+    },
+    mostSpread: {
+      is: 4,
+      step: 0.1,
+      given: (spread) => shown({ ...even, spread }),
+      under: 'doubt',
+      at: 'doubt',
+      over: 'silent',
+    },
+    mostNoise: {
+      is: 0.5,
+      step: 0.01,
+      given: (noise) => shown({ ...even, noise }),
+      under: 'doubt',
+      at: 'doubt',
+      over: 'silent',
+    },
+    linesOfPaper: { is: 4, step: 1, given: paper, under: 'doubt', at: 'silent', over: 'silent' },
+  },
 });

@@ -20,6 +20,13 @@ const checkFiles = readdirSync(new URL('src/check/', root))
   .map((name) => name.slice(0, -3))
   .filter((name) => !frameFiles.includes(name));
 
+/** Checks with a number at which no answer turns, or whose sentences are not data yet, which the rule tester compares. */
+const noLimits = {
+  'claimed-dates-agree': 'how many dates are named',
+  'evidence-agrees': 'how many conflicts are named',
+  'fresh-against-age': 'carries its sentences',
+};
+
 describe('the collection of checks', () => {
   it('registers every check file once, under the name of its file', () => {
     expect(checks.map(({ id }) => id).sort()).toEqual(checkFiles.sort());
@@ -28,6 +35,20 @@ describe('the collection of checks', () => {
   it('has a test of the same name for every check', () => {
     const untested = checks.filter(({ id }) => !existsSync(new URL(`tests/unit/check/${id}.test.ts`, root)));
     expect(untested.map(({ id }) => id)).toEqual([]);
+  });
+
+  it('tries every number that a check declares at its limit, by the rule tester', () => {
+    const limited = checks.filter(({ limits }) => limits !== undefined).map(({ id }) => id);
+    const test = (id: string) => readFileSync(new URL(`tests/unit/check/${id}.test.ts`, root), 'utf8');
+    expect(limited.length).toBeGreaterThan(15);
+    expect(limited.filter((id) => !test(id).includes('testRule('))).toEqual([]);
+  });
+
+  it('leaves no number of a check undeclared', () => {
+    const source = (id: string) => readFileSync(new URL(`src/check/${id}.ts`, root), 'utf8');
+    const numbered = checkFiles.filter((id) => /^const \w+ = -?[\d_.]+( [*/] [\d.]+)?;$/m.test(source(id)));
+    const undeclared = numbered.filter((id) => checks.find((check) => check.id === id)?.limits === undefined);
+    expect(undeclared.sort()).toEqual(Object.keys(noLimits).sort());
   });
 
   it.each(checks.map((check) => [check.id, check] as const))('%s has all of its wording', (id, check) => {

@@ -4,7 +4,7 @@ import { findClaims } from '../../../src/claim';
 import type { Claim } from '../../../src/claim/types';
 import type { Decoding, Misfit, Nearest, Reading } from '../../../src/code/types';
 import { gatherEvidence, reason } from '../../../src/evidence';
-import type { Field, Listing } from '../../../src/listing/types';
+import type { Field, Listing, Measure } from '../../../src/listing/types';
 import type { MakerFile } from '../../../src/maker/types';
 import type { PhotoRead } from '../../../src/photo';
 import { monthSpan, partialDateSpan, periodSpan, type Span, yearSpan } from '../../../src/span';
@@ -65,6 +65,24 @@ export const ondrasse: MakerFile = {
 export const stated = <T>(value: T, words?: string): Field<T> => [
   { value, origin: 'visible', where: 'body', confidence: 0.9, ...(words === undefined ? {} : { words }) },
 ];
+
+/** A sum in hundredths of its currency. */
+export const priceOf = (minor: number, currency: string | null = 'EUR', kind: 'sale' | 'was' = 'sale') => ({
+  kind,
+  minor,
+  exponent: 2,
+  currency,
+  currencies: currency ? [currency] : [],
+});
+
+/** A stated length. */
+export const measureOf = (dimension: Measure['dimension'], mm: number, words: string, precisionMm = 5): Measure => ({
+  dimension,
+  mm,
+  precisionMm,
+  unit: 'cm',
+  words,
+});
 
 export const emptyListing: Listing = { ...blankListing, title: stated('Ondrasse bag') };
 

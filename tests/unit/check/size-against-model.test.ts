@@ -1,55 +1,109 @@
-import { describe, expect, it } from 'vitest';
 import { sizeAgainstModel } from '../../../src/check/size-against-model';
-import { facts, onlyFinding, said, stated, withPhotos } from './sample';
+import type { Measure } from '../../../src/listing/types';
+import { testRule } from '../../rule-tester';
+import { claim, facts, measureOf, ondrasse, stated, withPhotos } from './sample';
 
-describe('size-against-model', () => {
-  const measure = (dimension: 'width' | 'height' | 'depth', mm: number, words: string, precisionMm = 5) => ({
-    dimension,
-    mm,
-    precisionMm,
-    unit: 'cm' as const,
-    words,
-  });
-  const sized = (title: string, ...measures: ReturnType<typeof measure>[]) =>
-    facts({ listing: withPhotos(1, { title: stated(title), measures: measures.flatMap((one) => stated(one)) }) });
-  it('agrees within the tolerance', () => {
-    expect(
-      said(
-        sizeAgainstModel,
-        sized('Ondrasse Carryall 30', measure('width', 305, '30.5 cm'), measure('height', 210, '21 cm')),
-      ),
-    ).toEqual([
-      'agreement: The listing states width 30.5 cm (12 in) and height 21 cm (8.3 in), which a Carryall 30 has.',
-    ]);
-  });
-  it('doubts another width, in both units', () => {
-    expect(said(sizeAgainstModel, sized('Ondrasse Carryall 30', measure('width', 254, '10 in', 12.7)))).toEqual([
-      'doubt: The listing says Carryall 30, but states width “10 in” = 25.4 cm (10 in) and not 30 cm (11.8 in).',
-    ]);
-  });
-  it('allows a measure as coarse as it is stated', () => {
-    expect(onlyFinding(sizeAgainstModel, sized('Carryall 30', measure('width', 279.4, '11 in', 12.7))).kind).toBe(
-      'agreement',
-    );
-  });
-  it('does not apply to an unknown model and cannot tell without a measurement', () => {
-    expect(said(sizeAgainstModel, sized('A bag', measure('width', 254, '10 in')))).toEqual([
-      'not-applicable: the listing names no model of the maker file',
-    ]);
-    expect(said(sizeAgainstModel, sized('Carryall 30'))).toEqual([
-      'cannot-tell: the page does not state width, height or depth',
-    ]);
-  });
-  it('takes a row without names in the order that fits the model best', () => {
-    const row = (...sizes: number[]) => {
-      const measures = sizes.map((cm) => ({ ...measure('width', cm * 10, `${cm} cm`), dimension: 'unknown' as const }));
-      const listing = withPhotos(1, { title: stated('Carryall 30'), measures: measures.flatMap((one) => stated(one)) });
-      return facts({ listing });
-    };
-    expect(onlyFinding(sizeAgainstModel, row(30, 21, 17)).kind).toBe('agreement');
-    expect(onlyFinding(sizeAgainstModel, row(21, 30, 17)).kind).toBe('agreement');
-    expect(said(sizeAgainstModel, row(40, 21, 17))).toEqual([
-      'doubt: The listing says Carryall 30, but states width “40 cm” = 40 cm (15.7 in) and not 30 cm (11.8 in).',
-    ]);
-  });
+const sized = (title: string, ...measures: Measure[]) =>
+  facts({ listing: withPhotos(1, { title: stated(title), measures: measures.flatMap((one) => stated(one)) }) });
+const row = (...sizes: number[]) =>
+  sized('Carryall 30', ...sizes.map((cm) => measureOf('unknown', cm * 10, `${cm} cm`)));
+const source = 'maker file of Ondrasse: size of Carryall 30';
+const basis = ['A model has one size; the measurements of a piece stay within its tolerance.'];
+const fitting = (...fits: [side: string, mm: number][]) => ({
+  model: 'Carryall 30',
+  off: [],
+  fits: fits.map(([side, mm]) => ({ side, mm })),
+});
+
+testRule(sizeAgainstModel, {
+  speaks: {
+    'for sides within the tolerance': [
+      sized('Ondrasse Carryall 30', measureOf('width', 305, '30.5 cm'), measureOf('height', 210, '21 cm')),
+      {
+        kind: 'agreement',
+        data: fitting(['width', 305], ['height', 210]),
+        says: 'The listing states width 30.5 cm (12 in) and height 21 cm (8.3 in), which a Carryall 30 has.',
+        basis,
+        source,
+      },
+    ],
+    'of another width, in both units': [
+      sized('Ondrasse Carryall 30', measureOf('width', 254, '10 in', 12.7)),
+      {
+        kind: 'doubt',
+        data: {
+          model: 'Carryall 30',
+          off: [{ side: 'width', mm: 254, words: '10 in', expectedMm: 300 }],
+          fits: [],
+        },
+        says: 'The listing says Carryall 30, but states width “10 in” = 25.4 cm (10 in) and not 30 cm (11.8 in).',
+        basis,
+        asks: ['measures'],
+        source,
+      },
+    ],
+    'for a measure that is as coarse as it is stated': [
+      sized('Carryall 30', measureOf('width', 279.4, '11 in', 12.7)),
+      {
+        kind: 'agreement',
+        data: fitting(['width', 279.4]),
+        says: 'The listing states width 27.9 cm (11 in), which a Carryall 30 has.',
+        basis,
+        source,
+      },
+    ],
+    'for a row without names in any order': [
+      row(21, 30, 17),
+      {
+        kind: 'agreement',
+        data: fitting(['width', 300], ['height', 210], ['depth', 170]),
+        says: 'The listing states width 30 cm (11.8 in), height 21 cm (8.3 in) and depth 17 cm (6.7 in), which a Carryall 30 has.',
+        basis,
+        source,
+      },
+    ],
+    'of the one side of a row that is off, and of what it goes by': [
+      { ...row(40, 21, 17), claims: [claim('model', 'Carryall 30', { model: 'Carryall 30' })] },
+      {
+        kind: 'doubt',
+        data: {
+          model: 'Carryall 30',
+          off: [{ side: 'width', mm: 400, words: '40 cm', expectedMm: 300 }],
+          fits: [
+            { side: 'height', mm: 210 },
+            { side: 'depth', mm: 170 },
+          ],
+        },
+        says: 'The listing says Carryall 30, but states width “40 cm” = 40 cm (15.7 in) and not 30 cm (11.8 in).',
+        basis,
+        asks: ['measures'],
+        claims: ['claim-model'],
+        source,
+      },
+    ],
+  },
+  silent: {},
+  declines: {
+    'on an unknown model': [sized('A bag', measureOf('width', 254, '10 in')), 'not-applicable', 'no-model-of-file'],
+    'without a measurement': [sized('Carryall 30'), 'cannot-tell', 'no-sides-stated'],
+    'where the file gives the model no size': [
+      {
+        ...sized('Carryall 50', measureOf('width', 254, '10 in')),
+        maker: { ...ondrasse, models: [{ name: 'Carryall 50' }] },
+      },
+      'not-applicable',
+      'model-without-size',
+    ],
+  },
+  limits: {
+    // Stated to 5 mm, the model to 10.
+    tapeMm: {
+      is: 5,
+      step: 1,
+      given: (mm) => sized('Carryall 30', measureOf('width', 300 + 5 + 10 + mm, 'wider')),
+      under: 'agreement',
+      at: 'agreement',
+      over: 'doubt',
+    },
+  },
 });

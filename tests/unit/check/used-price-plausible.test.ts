@@ -1,40 +1,84 @@
-import { describe, expect, it } from 'vitest';
 import { usedPricePlausible } from '../../../src/check/used-price-plausible';
-import { claim, facts, onlyFinding, said, stated, withPhotos } from './sample';
+import { testRule } from '../../rule-tester';
+import { claim, facts, ondrasse, priceOf, stated, withPhotos } from './sample';
 
-describe('used-price-plausible', () => {
-  const price = (minor: number, currency: string | null = 'EUR', kind: 'sale' | 'was' = 'sale') => ({
-    kind,
-    minor,
-    exponent: 2,
-    currency,
-    currencies: currency ? [currency] : [],
-  });
+const asking = (minor: number, ...claims: ReturnType<typeof claim>[]) =>
+  facts({ claims, listing: withPhotos(1, { price: stated(priceOf(minor)) }) });
+const called = (condition: 'new' | 'unused' | 'worn' | 'damaged' | 'used') =>
+  asking(3_500, claim('condition', 'as said', { condition }));
+const inField = (condition: 'new' | 'worn') =>
+  facts({ listing: withPhotos(1, { price: stated(priceOf(3_500)), condition: stated(condition) }) });
 
-  const asking = (minor: number, ...claims: ReturnType<typeof claim>[]) =>
-    facts({ claims, listing: withPhotos(1, { price: stated(price(minor)) }) });
-  it('doubts a used piece for next to nothing', () => {
-    expect(said(usedPricePlausible, asking(3_500))).toEqual([
-      "doubt: EUR 35 is less than a fifteenth of Ondrasse's smallest new price (EUR 620 in 2015), and the listing names no damage.",
-    ]);
-  });
-  it('rests on its rule, and on the rates where the currencies differ', () => {
-    const rule = 'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.';
-    expect(onlyFinding(usedPricePlausible, asking(3_500)).basis).toEqual([rule]);
-    const dollars = facts({ listing: withPhotos(1, { price: stated(price(3_500, 'USD')) }) });
-    const { basis } = onlyFinding(usedPricePlausible, dollars);
-    expect([basis[0], basis.length]).toEqual([rule, 2]);
-  });
-  it('is silent at a usual price and for a damaged piece', () => {
-    expect(said(usedPricePlausible, asking(15_000))).toEqual(['silent']);
-    expect(
-      said(usedPricePlausible, asking(3_500, claim('condition', 'torn lining', { condition: 'damaged' }))),
-    ).toEqual(['silent']);
-  });
-  it('leaves new pieces to their own check, and cannot tell without a price', () => {
-    expect(said(usedPricePlausible, asking(3_500, claim('condition', 'brand new', { condition: 'new' })))[0]).toMatch(
-      /^not-applicable/,
-    );
-    expect(said(usedPricePlausible, facts())).toEqual(['cannot-tell: the page does not state the price']);
-  });
+const rule = 'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.';
+const floor = { amount: 620, currency: 'EUR', year: 2015 };
+const source = 'maker file of Ondrasse: smallest new price of 2015 (source: invented price list)';
+const dollars = facts({ listing: withPhotos(1, { price: stated(priceOf(3_500, 'USD')) }) });
+const told = {
+  kind: 'doubt' as const,
+  data: { price: priceOf(3_500), maker: 'Ondrasse', floor },
+  says: "EUR 35 is less than a fifteenth of Ondrasse's smallest new price (EUR 620 in 2015), and the listing names no damage.",
+  basis: [rule],
+  asks: ['purchase'],
+  source,
+};
+/** A price of which a fifteenth is a whole sum. */
+const roundFloor = { ...ondrasse, trade: { newPriceFloor: [{ amount: 600, currency: 'EUR', year: 2015 }] } };
+const floors = [
+  { amount: 620, currency: 'EUR', year: 2015 },
+  { amount: 300, currency: 'EUR', year: 2000 },
+];
+
+testRule(usedPricePlausible, {
+  speaks: {
+    'on a piece for next to nothing': [asking(3_500), told],
+    'on one that is called used': [called('used'), told],
+    'by the rates that favour the seller where the currency is another': [
+      dollars,
+      {
+        ...told,
+        data: { price: priceOf(3_500, 'USD'), maker: 'Ondrasse', floor },
+        says: "USD 35 is less than a fifteenth of Ondrasse's smallest new price (EUR 620 in 2015), and the listing names no damage.",
+        basis: [rule, 'exchange rates from memory, not verified'],
+      },
+    ],
+  },
+  silent: {
+    'at a usual price': asking(15_000),
+    'on a worn piece': called('worn'),
+    'on a damaged piece': called('damaged'),
+    'on a piece that a field calls worn': inField('worn'),
+    'against the price that favours the seller': {
+      ...asking(2_100),
+      maker: { ...ondrasse, trade: { newPriceFloor: floors } },
+    },
+    'where the price asked is an earlier one': facts({
+      listing: withPhotos(1, { price: stated(priceOf(3_500, 'EUR', 'was')) }),
+    }),
+  },
+  declines: {
+    'on a new piece, which has its own check': [called('new'), 'not-applicable', 'called-new'],
+    'on an unused piece': [called('unused'), 'not-applicable', 'called-new'],
+    'on one that a field calls new': [inField('new'), 'not-applicable', 'called-new'],
+    'without a price': [facts(), 'cannot-tell', 'not-stated'],
+    'without a currency': [
+      facts({ listing: withPhotos(1, { price: stated(priceOf(3_500, null)) }) }),
+      'cannot-tell',
+      'price-without-like',
+    ],
+    'where the file has no prices': [
+      { ...asking(3_500), maker: { ...ondrasse, trade: {} } },
+      'not-applicable',
+      'maker-file-silent',
+    ],
+  },
+  limits: {
+    implausibleShare: {
+      is: 1 / 15,
+      step: 1 / 60_000,
+      given: (share) => ({ ...asking(share * 60_000), maker: roundFloor }),
+      under: 'doubt',
+      at: 'silent',
+      over: 'silent',
+    },
+  },
 });
