@@ -3,6 +3,7 @@ import {
   accessoryWords,
   clauseAround,
   type Hit,
+  isLeftOpen,
   isNegated,
   listOf,
   phraseFinder,
@@ -51,7 +52,7 @@ export function hedgedAuthorshipClaims(
     const others = stated ? found.filter(({ value }) => !stated.names.includes(value)) : [];
     const phrases = find(from.folded)
       .filter((hit) => !isDenied(text, hit.foldedStart, hit.foldedEnd, hit.words))
-      .filter((hit) => !isOfPart(text, hit))
+      .filter((hit) => !isLeftOpen(text, hit.foldedStart, hit.foldedEnd) && !isOfPart(text, hit))
       .filter((hit) => !isOfLook(from, hit, found))
       .filter((hit) => !comparison.test(hit.words.toLowerCase()) || !others.some((name) => isBehind(hit, name)));
     const names = found
@@ -81,6 +82,7 @@ function isOfPart(text: string, { foldedStart, foldedEnd, words }: Hit<string>):
   return accessories.test(text.slice(clause.start, clause.end));
 }
 
+const needsName = /^(?:facon|in stile)$/u;
 const comparison = /(?:by|of|von|durch|de|par|a|en|op|door|van)$/u;
 const lookNamed =
   /^\s(?:(?:the|an?|den|der|die|des|das|alten|les|la|le|l'|une?|il|lo|gli|i|los|las|el|una?|jaren|anni|annees|anos|degli|dei|delle)\s?){0,2}(?:\d|\p{Ll})/u;
@@ -90,8 +92,12 @@ const lookNamed =
  * with a capital, or stands in a maker file; where neither follows, nobody's work is hedged.
  */
 function isOfLook(from: Passage, hit: Hit<string>, names: readonly Hit<string>[]): boolean {
-  if (!comparison.test(from.folded.text.slice(hit.foldedStart, hit.foldedEnd))) return false;
+  const said = from.folded.text.slice(hit.foldedStart, hit.foldedEnd);
+  const open = needsName.test(said);
+  if (!open && !comparison.test(said)) return false;
   if (names.some((name) => isBehind(hit, name))) return false;
+  // "De toute façon", "in stile con": said of a maker only where a name follows.
+  if (open) return !/^\s\p{Lu}/u.test(from.text.slice(hit.end, hit.end + 2));
   return lookNamed.test(from.text.slice(hit.end, hit.end + nearName));
 }
 /** How far behind "inspired by" a maker's name still belongs to it. */

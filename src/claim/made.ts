@@ -7,17 +7,21 @@ import {
   parseDates,
   phrasePattern,
   sentenceAround,
+  topics,
   wordsOf,
 } from '../text';
 import { isOfCompanion } from './goods';
 import { isOnlyLook } from './look';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
+import { isDateOfThing, isRunOfModel } from './subject';
 
 const bought = phrasePattern(wordsOf('bought'));
 /** A part was mended or exchanged: "in 2018 vervangen" is the year of a repair. */
 const mended = phrasePattern(wordsOf('replaced', 'restored'));
 /** Dates beside these words are of something else: the house, the account, a repair, the page. */
 const elsewhere = phrasePattern(wordsOf('replaced', 'restored', 'date-of-else'));
+/** "1952年創業": a Japanese word for what the date is of stands right behind it. */
+const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(topics['date-of-else'].ja, 'u').source})`, 'u');
 const made = phrasePattern(wordsOf('made'));
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old" is no age of a bag. */
@@ -35,7 +39,8 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
   if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
-  if (isOfCompanion(text, start, end)) return null;
+  if (isOfCompanion(text, start, end) || isDateOfThing(text, start, end)) return null;
+  if (date.form === 'range' && isRunOfModel(text, start, end)) return null;
   const clause = clauseAround(text, start, end);
   const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 60), start);
   const after = text.slice(end, Math.min(clause.end, end + 40));
@@ -52,6 +57,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   if (lastEnd(mended, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return null;
   if (words.elsewhere >= 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
   if (words.elsewhere >= 0 && /(?:since|seit|depuis|dal|desde|sinds)\s/.test(before.slice(-12))) return null;
+  if (elsewhereBehind.test(after)) return null;
   if (lastEnd(age, after) >= 0 || isOnlyLook(text, start, end)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
   if (words.made >= 0 || /^\s?(?:年製|製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(after))

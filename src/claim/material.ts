@@ -1,6 +1,6 @@
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
-import { clauseAround, type Hit, isAboutAnother, isNegated, phraseFinder } from '../text';
+import { clauseAround, type Hit, isAboutAnother, isLeftOpen, isNegated, phraseFinder } from '../text';
 import { rememberForMakers } from './by-makers';
 import { bagNouns, isOfCompanion } from './goods';
 import { colourWords, materialWords } from './material-words';
@@ -90,6 +90,7 @@ function groups(from: Passage, hits: Hit<string>[], materials: Set<string>): Gro
     (group) =>
       !isNegated(from.folded.text, group.start, group.end) &&
       !isAboutAnother(from.folded.text, group.start, group.end) &&
+      !isLeftOpen(from.folded.text, group.start, group.end) &&
       !isOfCompanion(from.folded.text, group.start, group.end),
   );
 }

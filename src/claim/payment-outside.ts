@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { isNegated, sentenceAround, type Topic, topicFinder } from '../text';
+import { clauseAround, isNegated, phrasePattern, sentenceAround, type Topic, topicFinder, wordsOf } from '../text';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 
 /** Ways to pay or to talk outside the marketplace, in the seven languages. Common practice, no source. */
@@ -16,6 +16,15 @@ const address =
 const marketplaceWay =
   /(?:through|via|using|over|per|über|par|tramite|a través de|door|通して|経由)\s(?:the |die |der |das |le |la |il |el |de |het )?(?:site|app|platform|plattform|plateforme|piattaforma|plataforma|website|checkout|marketplace)/u;
 
+const accepting = phrasePattern(wordsOf('accepting'), 'u').source;
+/** "Überweisung nehme ich nicht an", "bank transfer is not accepted": refused by what follows. */
+const refusedBehind = new RegExp(
+  `^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,3}?[^\\p{L}]{1,3}(?:not|never|nicht|pas|non|no|niet)\\s(?:\\p{L}{1,12}\\s)?(?:${accepting})|^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,2}?[^\\p{L}]{1,3}(?:${accepting})(?:\\s\\p{L}{1,10})?\\s(?:nicht|niet|not)(?!\\p{L})|^.{0,4}(?:${accepting})[^。]{0,8}(?:ません|不可|ない)|^.{0,3}不可`,
+  'u',
+);
+const isRefusedBehind = (text: string, start: number, end: number) =>
+  refusedBehind.test(text.slice(end, clauseAround(text, start, end).end));
+
 /** Whether the way to pay is refused: "no bank transfer", "I do not accept crypto", or tied to the site itself. */
 function isRefused(text: string, start: number, end: number, kind: Topic): boolean {
   if (isNegated(text, start, end))
@@ -28,7 +37,7 @@ function isRefused(text: string, start: number, end: number, kind: Topic): boole
     )
   )
     return true;
-  return marketplaceWay.test(whole) && kind === 'pay-by-transfer';
+  return (marketplaceWay.test(whole) && kind === 'pay-by-transfer') || isRefusedBehind(text, start, end);
 }
 
 /** Asks to pay or to talk outside the marketplace, where a buyer has no protection. */

@@ -2,6 +2,7 @@ import {
   type Folded,
   type Hit,
   isAboutAnother,
+  isLeftOpen,
   phrasePattern,
   polarityOf,
   type Topic,
@@ -11,6 +12,7 @@ import {
 import { isOnlyLook } from './look';
 import { partBeside } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
+import { isOfAccessory } from './subject';
 
 /*
  * Families of words that sellers use, one claim for each place where such words stand. What a family means to a buyer
@@ -24,11 +26,16 @@ interface SaidWords<T extends Topic> {
   said: ReturnType<typeof saidIn>;
 }
 
-/** The words of some topics in a passage, but for those said of another piece. */
+/** The words of some topics in a passage, but for those said of another thing, asked or supposed. */
 function saidWords<T extends Topic>(from: Passage, find: (text: Folded) => Hit<T>[]): SaidWords<T>[] {
   const { text } = from.folded;
   return find(from.folded)
-    .filter(({ foldedStart, foldedEnd }) => !isAboutAnother(text, foldedStart, foldedEnd))
+    .filter(
+      ({ foldedStart, foldedEnd }) =>
+        !isAboutAnother(text, foldedStart, foldedEnd) &&
+        !isLeftOpen(text, foldedStart, foldedEnd) &&
+        !isOfAccessory(text, foldedStart, foldedEnd),
+    )
     .map((hit) => ({
       hit,
       polarity: polarityOf(text, hit.foldedStart, hit.foldedEnd),
@@ -47,9 +54,15 @@ function plainFamily<K extends 'grade-of-copy' | 'not-this-piece' | 'assurance' 
 }
 
 const findHurry = topicFinder('hurry');
+/** "There are no silly questions" invites them. */
+const exist = /(?<!\p{L})(?:there are|there's|es gibt|il n'y a|ci sono|hay|er zijn)\s$/u;
 /** "No time wasters must go today": each stands for itself, and none takes back the next. */
 const hurry = (from: Passage): ClaimDraft[] =>
-  saidWords(from, findHurry).map(({ said }): ClaimDraft => ({ kind: 'hurry', ...said }));
+  saidWords(from, findHurry)
+    .filter(
+      ({ hit: { foldedStart } }) => !exist.test(from.folded.text.slice(Math.max(0, foldedStart - 16), foldedStart)),
+    )
+    .map(({ said }): ClaimDraft => ({ kind: 'hurry', ...said }));
 
 const findLeather = topicFinder('leather', 'leather-like');
 const leather = (from: Passage): ClaimDraft[] =>

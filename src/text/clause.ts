@@ -29,10 +29,10 @@ export const sentenceAround = (text: string, start: number, end: number) => boun
 const negations = phrasePattern(
   listOf(
     "not, no, never, without, neither, nor, none, cannot, is not, isn't, wasn't, aren't, don't, doesn't, didn't",
-    "won't, can't, haven't, hasn't, isnt, dont, doesnt, far from, instead of, rather than, nicht, kein, keine",
+    "won't, can't, haven't, hasn't, isnt, dont, doesnt, far from, free of, free from, instead of, rather than, frei von, nicht, kein, keine",
     'keinen, keinem, keiner, keinerlei, ohne, nie, niemals, weder, noch nie, statt, pas, jamais, sans, aucun',
-    "aucune, ni, non, ne, n'est, plutôt que, mai, senza, nessun, nessuna, nessuno, né, mica, nunca, sin, ningún",
-    'ninguna, ninguno, jamás, tampoco, niet, geen, nooit, zonder, nimmer',
+    "aucune, ni, non, ne, n'est, plutôt que, exempt de, exempte de, mai, senza, priva di, privo di, esente da, nessun, nessuna, nessuno, né, mica, libre de, nunca, sin, ningún",
+    'ninguna, ninguno, jamás, tampoco, niet, geen, nooit, zonder, nimmer, vrij van',
   ),
   'gu',
 );
@@ -70,16 +70,16 @@ export const isDenial = (words: string): boolean => words.search(negations) === 
 const others = phrasePattern(
   listOf(
     'similar, other bags, other sellers, others like it, unlike, compared to, compared with, in comparison, same as, just like',
-    'reminiscent of, as seen, own another, have another, got another, another one, also have, also selling, also sell, my other, other listing*, other items',
+    'reminiscent of, as seen, own another, have another, got another, another one, other bag, same bag, sister has, friend has, also have, also selling, also sell, my other, other listing*, other items',
     'also available, matching, goes with, pairs with, not to be confused, successor, predecessor, looking for',
-    'wanted, ähnlich, im gegensatz, im vergleich, anders als, vergleichbar, weitere angebote, meine anderen',
-    'auch noch, besitze noch, habe noch, suche, passend zu, nachfolger*, vorgänger*, semblable, contrairement, comparé, mes autres',
+    'wanted, ähnlich, im gegensatz, im vergleich, anders als, vergleichbar, weitere angebote, meine anderen, meine andere, andere tasche',
+    'auch noch, besitze noch, habe noch, suche, passend zu, nachfolger*, vorgänger*, semblable, contrairement, comparé, mes autres, mon autre, ma autre',
     "autres annonces, j'en ai un autre, j'en ai une autre, ne ho un altro, ne ho un'altra, tengo otro, tengo otra",
     'heb er nog, ressemble, rappelle, proche de, je vends aussi, je recherche, assorti*, simile, simili a',
-    'a differenza, rispetto a, altri annunci, miei altri, ricorda, vendo anche, cerco, abbinat*, similar a',
-    'similar al, parecido, parecida, a diferencia, comparado, otros anuncios, mis otros, recuerda a',
+    'a differenza, rispetto a, altri annunci, miei altri, mia altra, mio altro, ricorda, vendo anche, cerco, abbinat*, similar a',
+    'similar al, parecido, parecida, a diferencia, comparado, otros anuncios, mis otros, mi otro, mi otra, recuerda a',
     'también vendo, busco, a juego, vergelijkbaar, in tegenstelling, lijkt op, mijn andere, andere advertenties',
-    'verkoop ook, bijpassend*, gezocht, に似た, と似た, に比べ, 他の出品, 別の出品, と違い, 探して',
+    'verkoop ook, bijpassend*, gezocht, に似た, と似た, に比べ, 他の出品, 別の出品, 別のバッグ, 他のバッグ, と違い, 探して',
   ),
   'u',
 );

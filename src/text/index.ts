@@ -13,7 +13,7 @@ export { findMemberSince } from './member-since';
 export { findPayment, type PaymentWay } from './payment';
 export type { Hit } from './phrases';
 export { listOf, type PhraseTable, phraseFinder, phrasePattern } from './phrases';
-export { polarityOf } from './polarity';
+export { isLeftOpen, polarityOf } from './polarity';
 export { type FieldPrice, type FoundPrice, type PriceHints, parsePrices, parsePriceText } from './price';
 export { type FoundRating, findRatings } from './rating';
 export { findReturns, type ReturnTerms } from './returns';

@@ -1,5 +1,6 @@
-import { clauseAround, isDenial, isNegated } from './clause';
+import { clauseAround, isDenial, isNegated, sentenceAround } from './clause';
 import warned from './lexicon/warned-of.json' with { type: 'json' };
+import whether from './lexicon/whether.json' with { type: 'json' };
 import { phrasePattern } from './phrases';
 
 /** "Beware of replicas", "protects from scratches": named so that it stays away. In Japanese it stands right behind. */
@@ -15,4 +16,17 @@ export function polarityOf(text: string, start: number, end: number): 'is' | 'is
   const clause = clauseAround(text, start, end);
   const warns = warnedOf.test(text.slice(Math.max(clause.start, start - 40), start));
   return warns || warnedBehind.test(text.slice(end, end + 8)) || isNegated(text, start, end) ? 'is-not' : 'is';
+}
+
+const leftOpen = phrasePattern(Object.values(whether).flat(), 'u');
+const leftOpenBehind = new RegExp(`^.{0,6}?(?:${phrasePattern(whether.ja, 'u').source})`, 'u');
+
+/** Whether words are asked, supposed or not known, and so state nothing: "is it leather?", "if there were scratches". */
+export function isLeftOpen(text: string, start: number, end: number): boolean {
+  const sentence = sentenceAround(text, start, end);
+  if (text[sentence.end] === '?' || text[sentence.end - 1] === 'か') return true;
+  const clause = clauseAround(text, start, end);
+  return (
+    leftOpen.test(text.slice(clause.start, start)) || leftOpenBehind.test(text.slice(end, clause.end).slice(0, 16))
+  );
 }

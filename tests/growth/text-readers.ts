@@ -62,6 +62,7 @@ const ofWords: Record<string, TextReader> = {
   clauseAround: (said) => text.clauseAround(said, said.length >> 1, (said.length >> 1) + 1),
   sentenceAround: (said) => text.sentenceAround(said, said.length >> 1, (said.length >> 1) + 1),
   isNegated: (said) => text.isNegated(said, said.length >> 1, (said.length >> 1) + 1),
+  isLeftOpen: (said) => text.isLeftOpen(said, said.length >> 1, (said.length >> 1) + 1),
   polarityOf: (said) => text.polarityOf(said, said.length >> 1, (said.length >> 1) + 1),
   isAboutAnother: (said) => text.isAboutAnother(said, said.length >> 1, (said.length >> 1) + 1),
   titleWithoutSite: (said) => titleWithoutSite(said, 'Attic & Arcade'),

@@ -1,5 +1,6 @@
 import type { Folded } from '../fold';
 import { type Hit, phraseFinder } from '../phrases';
+import accepting from './accepting.json' with { type: 'json' };
 import ageBehind from './age-behind.json' with { type: 'json' };
 import antique from './antique.json' with { type: 'json' };
 import assurance from './assurance.json' with { type: 'json' };
@@ -9,6 +10,7 @@ import brassSolid from './brass-solid.json' with { type: 'json' };
 import brassSurface from './brass-surface.json' with { type: 'json' };
 import codeCue from './code-cue.json' with { type: 'json' };
 import codeNoun from './code-noun.json' with { type: 'json' };
+import comesAlong from './comes-along.json' with { type: 'json' };
 import contactOutside from './contact-outside.json' with { type: 'json' };
 import copyGrade from './copy-grade.json' with { type: 'json' };
 import dateOfElse from './date-of-else.json' with { type: 'json' };
@@ -26,6 +28,7 @@ import leatherLike from './leather-like.json' with { type: 'json' };
 import look from './look.json' with { type: 'json' };
 import made from './made.json' with { type: 'json' };
 import marketPlace from './market-place.json' with { type: 'json' };
+import modelRun from './model-run.json' with { type: 'json' };
 import namesNobody from './names-nobody.json' with { type: 'json' };
 import newBeforePart from './new-before-part.json' with { type: 'json' };
 import notThisPiece from './not-this-piece.json' with { type: 'json' };
@@ -50,6 +53,7 @@ import unreadable from './unreadable.json' with { type: 'json' };
 import vintage from './vintage.json' with { type: 'json' };
 import warnedOf from './warned-of.json' with { type: 'json' };
 import wear from './wear.json' with { type: 'json' };
+import whether from './whether.json' with { type: 'json' };
 import zincAlloy from './zinc-alloy.json' with { type: 'json' };
 
 /** The languages that sellers' words are read in. */
@@ -63,6 +67,7 @@ export type Lexicon = Readonly<Record<SellerLanguage, readonly string[]>>;
  * practice, no source. What a word means decides its topic, never where it is used; no phrase stands in two.
  */
 export const topics = {
+  accepting,
   'age-behind': ageBehind,
   antique,
   assurance,
@@ -72,6 +77,7 @@ export const topics = {
   'brass-surface': brassSurface,
   'code-cue': codeCue,
   'code-noun': codeNoun,
+  'comes-along': comesAlong,
   'contact-outside': contactOutside,
   'copy-grade': copyGrade,
   'date-of-else': dateOfElse,
@@ -89,6 +95,7 @@ export const topics = {
   look,
   made,
   'market-place': marketPlace,
+  'model-run': modelRun,
   'names-nobody': namesNobody,
   'new-before-part': newBeforePart,
   'not-this-piece': notThisPiece,
@@ -113,6 +120,7 @@ export const topics = {
   vintage,
   'warned-of': warnedOf,
   wear,
+  whether,
   'zinc-alloy': zincAlloy,
 } satisfies Record<string, Lexicon>;
 
