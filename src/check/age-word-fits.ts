@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { askFor } from './asks';
-import { datedSchema, dateOf } from './dated';
+import { datedSchema } from './fact/date';
 import { defineCheck, practice } from './frame';
 import { because } from './reasons';
 import { saidOf } from './said-claims';
@@ -15,18 +15,16 @@ export const ageWordFits = defineCheck({
   source: practice,
   data: z.strictObject({ words: z.string(), least: z.number(), dated: datedSchema }),
   needs: {
-    claims: ['made', 'age-word'],
-    decodings: true,
-    photos: 'any',
+    claims: ['age-word'],
     now: true,
-    makerName: true,
+    facts: ['date'],
   },
+  unless: ({ claims }) => (saidOf(claims['age-word']).length === 0 ? because('no-age-word', {}) : null),
   run(facts) {
-    const dated = dateOf(facts, facts.makerName);
+    const dated = facts.fact.date;
     const said = saidOf(facts.claims['age-word']);
     const found = said.find(({ word }) => word === 'antique') ?? said[0];
-    if (!found) return { notApplicable: because('no-age-word', {}) };
-    if (!dated) return { cannotTell: because('no-date-known', {}) };
+    if (!found) return [];
     const year = Number(facts.now.slice(0, 4));
     const oldest = Math.min(...dated.spans.map(({ from }) => (from ? Number(from.slice(0, 4)) : 0)));
     const least = leastYears[found.word];

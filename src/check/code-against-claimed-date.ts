@@ -5,9 +5,9 @@ import { type Span, spanHolds } from '../span';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { readingSaidSchema, readingsSaid, shownCodeSchema } from './code-data';
-import { datingReadings, settledCodes } from './codes';
 import { claimedDate, claimedDateSchema } from './date-data';
 import type { DatedClaim } from './dates';
+import { datingReadings } from './fact/settled-codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { pairKind } from './pairs';
 import { because } from './reasons';
@@ -31,13 +31,11 @@ export const codeAgainstClaimedDate = defineCheck({
   kinds: ['contradiction', 'doubt', 'agreement'],
   source: makerFileSource,
   data: dataSchema,
-  needs: { maker: ['codeSystems'], claims: ['made', 'bought'], decodings: true, photos: 'any', pairs: true },
+  needs: { maker: ['codeSystems'], claims: ['made', 'bought'], pairs: true, facts: ['settledCodes'] },
+  unless: ({ claims }) => (claims.made.length + claims.bought.length === 0 ? because('no-date-claimed', {}) : null),
   run(facts) {
     const claims: DatedClaim[] = [...facts.claims.made, ...facts.claims.bought];
-    if (claims.length === 0) return { notApplicable: because('no-date-claimed', {}) };
-    const settled = settledCodes(facts, facts.maker.name);
-    if (!('codes' in settled)) return settled;
-    const readable = settled.codes.flatMap((code) => {
+    const readable = facts.fact.settledCodes.flatMap((code) => {
       const readings = datingReadings(code);
       const [first, spans] = [readings[0], dated(readings)];
       return first && spans[0] ? [{ ...code, readings, first, spans, date: spans[0] }] : [];

@@ -1,10 +1,11 @@
 import * as z from 'zod';
+import type { ClaimOf } from '../claim/types';
 import { evidenceId, isExact, isSure, roomDays } from '../evidence';
+import type { MakerFile } from '../maker/types';
 import { periodSpan } from '../span';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
-import { settledCodes } from './codes';
 import { claimedDate, claimedDateSchema } from './date-data';
 import { daysBefore } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
@@ -23,17 +24,15 @@ export const codeBeforeStamping = defineCheck({
   kinds: ['contradiction', 'doubt'],
   source: makerFileSource,
   data: dataSchema,
-  needs: { maker: ['stamped'], claims: ['made'], decodings: true, photos: 'any' },
+  needs: { maker: ['stamped'], claims: ['made'], facts: ['settledCodes'] },
+  unless: ({ maker, claims }) =>
+    earlyOf(maker.stamped, claims.made) === null ? because('no-date-before-stamping', { maker: maker.name }) : null,
   run(facts) {
     const { stamped, name } = facts.maker;
-    const period = periodSpan([stamped.from, stamped.to]);
-    const early = facts.claims.made.filter((claim) => period && daysBefore(claim.span, period) > 0);
-    // Where the listing also gives a later date, its dates disagree: another check's doubt.
-    if (!period || early.length === 0 || early.length < facts.claims.made.length)
-      return { notApplicable: because('no-date-before-stamping', { maker: name }) };
-    const settled = settledCodes(facts, name);
-    if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap((code) =>
+    const found = earlyOf(stamped, facts.claims.made);
+    if (!found) return [];
+    const { period, early } = found;
+    return facts.fact.settledCodes.flatMap((code) =>
       early.map((claim): Speech<z.infer<typeof dataSchema>> => {
         const sure = code.hard && isSure(claim) && isExact(claim.span);
         const beyond = daysBefore(claim.span, period) > roomDays.makerPeriod;
@@ -51,3 +50,11 @@ export const codeBeforeStamping = defineCheck({
     );
   },
 });
+
+/** The claimed dates before the maker stamped; null where there is none, or one that is not. */
+function earlyOf(stamped: NonNullable<MakerFile['stamped']>, made: readonly ClaimOf<'made'>[]) {
+  const period = periodSpan([stamped.from, stamped.to]);
+  const early = made.filter((claim) => period && daysBefore(claim.span, period) > 0);
+  // Where the listing also gives a later date, its dates disagree: another check's doubt.
+  return period && early.length > 0 && early.length === made.length ? { period, early } : null;
+}

@@ -4,7 +4,6 @@ import type { Nearest, Reading } from '../code/types';
 import { spansMeet } from '../span';
 import { askFor } from './asks';
 import { type NearCode, nearCodeSchema, readingSaidSchema, readingsSaid, shownCodeSchema } from './code-data';
-import { settledCodes } from './codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 
 const fitSchema = z.strictObject({
@@ -23,11 +22,9 @@ export const codeFitsMaker = defineCheck({
   kinds: ['doubt', 'agreement'],
   source: makerFileSource,
   data: fitSchema,
-  needs: { maker: ['codeSystems'], decodings: true, photos: 'any' },
+  needs: { maker: ['codeSystems'], facts: ['settledCodes'] },
   run(facts) {
-    const settled = settledCodes(facts, facts.maker.name);
-    if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap(({ decoding, readings, shown, photos }): Speech<FitData>[] => {
+    return facts.fact.settledCodes.flatMap(({ decoding, readings, shown, photos }): Speech<FitData>[] => {
       const source = fromMakerFile(facts.maker.name, 'code systems', readings[0]?.system.source);
       const key = decoding.id;
       if (readings[0]) {

@@ -2,7 +2,6 @@ import * as z from 'zod';
 import { periodSpan, spanHolds } from '../span';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
-import { allReadClearly, whyNotRead } from './codes';
 import { claimedDate, claimedDateSchema } from './date-data';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
 import { because } from './reasons';
@@ -19,7 +18,7 @@ export const codeShown = defineCheck({
     /** The seller's words that there is none. */
     denied: z.string().nullable(),
   }),
-  needs: { maker: ['stamped'], claims: ['made', 'code', 'no-code'], decodings: true, photos: 'any' },
+  needs: { maker: ['stamped'], claims: ['made', 'code', 'no-code'], decodings: true, perhaps: ['clearPhotos'] },
   run(facts) {
     const { stamped, name } = facts.maker;
     const period = periodSpan([stamped.from, stamped.to]);
@@ -33,7 +32,7 @@ export const codeShown = defineCheck({
     const data = { claim: claimedDate(claim), maker: name, stamped: period, denied: denied?.words ?? null };
     const asks = [askFor('stamp-photo', {})];
     if (denied) return [{ kind: 'doubt', data, claims: [claim.id, denied.id], source, asks }];
-    if (!allReadClearly(facts.photos)) return { cannotTell: whyNotRead(facts.photos) };
+    if (!('is' in facts.fact.clearPhotos)) return facts.fact.clearPhotos;
     return [{ kind: 'gap', data, claims: [claim.id], source, asks }];
   },
 });

@@ -3,9 +3,8 @@ import { differenceWords } from '../code';
 import type { Nearest } from '../code/types';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
-import { type SettledCode, settledCodes } from './codes';
+import type { SettledCode } from './fact/settled-codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
-import { misfitInTime } from './in-time';
 
 /** From this likelihood on, a look-alike character explains an impossible value as well as the stamp itself does. */
 const misreadExplains = 0.2;
@@ -28,14 +27,12 @@ export const codeSlotPossible = defineCheck({
   source: makerFileSource,
   data: dataSchema,
   limits: { misreadExplains },
-  needs: { maker: ['codeSystems', 'plants'], decodings: true, photos: 'any' },
+  needs: { maker: ['codeSystems', 'plants'], facts: ['settledCodes', 'misfitsInTime'] },
   run(facts) {
-    const settled = settledCodes(facts, facts.maker.name);
-    if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap((code): Speech<z.infer<typeof dataSchema>>[] => {
+    return facts.fact.settledCodes.flatMap((code): Speech<z.infer<typeof dataSchema>>[] => {
       const { decoding, readings, shown, hard, photos } = code;
       const own = decoding.misfits.find((one) => one.system.maker === facts.maker.name);
-      const inTime = misfitInTime(code, facts.maker);
+      const inTime = facts.fact.misfitsInTime.get(decoding.id);
       const misfit = inTime?.misfit ?? (readings.length > 0 ? undefined : own);
       if (!misfit) return [];
       const system = facts.maker.codeSystems.find(({ id }) => id === misfit.system.id);

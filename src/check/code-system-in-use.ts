@@ -3,10 +3,8 @@ import { evidenceId, roomDays } from '../evidence';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
-import { settledCodes } from './codes';
 import { daysApart } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
-import { misfitInTime } from './in-time';
 
 const dataSchema = z.strictObject({
   shown: shownCodeSchema,
@@ -22,18 +20,16 @@ export const codeSystemInUse = defineCheck({
   kinds: ['contradiction', 'doubt'],
   source: makerFileSource,
   data: dataSchema,
-  needs: { maker: ['codeSystems', 'plants'], decodings: true, photos: 'any' },
+  needs: { maker: ['codeSystems', 'plants'], facts: ['settledCodes', 'misfitsInTime'] },
   run(facts) {
     const maker = facts.maker.name;
-    const settled = settledCodes(facts, maker);
-    if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap((code): Speech<z.infer<typeof dataSchema>>[] => {
+    return facts.fact.settledCodes.flatMap((code): Speech<z.infer<typeof dataSchema>>[] => {
       const { decoding, readings, shown, hard, photos } = code;
       const dated = readings.flatMap((reading) => (reading.span ? [{ reading, span: reading.span }] : []));
       const first = dated[0];
       if (!first) return [];
       const apart = Math.min(...dated.map(({ reading, span }) => daysApart(span, reading.systemUsed)));
-      if (apart === 0 || misfitInTime(code, facts.maker)) return [];
+      if (apart === 0 || facts.fact.misfitsInTime.has(decoding.id)) return [];
       const { system, systemUsed } = first.reading;
       return [
         {

@@ -3,7 +3,7 @@ import { partSchema } from '../claim/types';
 import { evidenceId } from '../evidence';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
-import { datedSchema, dateOf } from './dated';
+import { datedSchema } from './fact/date';
 import { defineCheck, makerFileSource, type Speech } from './frame';
 import { pairKind } from './pairs';
 import { because } from './reasons';
@@ -28,20 +28,20 @@ export const constructionAgainstDate = defineCheck({
   data: dataSchema,
   needs: {
     maker: ['construction'],
-    claims: ['made', 'material', 'replaced'],
-    decodings: true,
-    photos: 'any',
+    claims: ['material', 'replaced'],
     evidence: true,
     pairs: true,
+    facts: ['date'],
+  },
+  unless({ claims }) {
+    if (claims.material.length === 0) return because('no-part-material', {});
+    const replaced = new Set(claims.replaced.flatMap(({ parts }) => parts));
+    if (!claims.material.every(({ part }) => replaced.has(part))) return null;
+    return because('parts-replaced', { words: claims.replaced.map(({ words }) => words) });
   },
   run(facts) {
     const { maker, claims, evidence } = facts;
-    if (claims.material.length === 0) return { notApplicable: because('no-part-material', {}) };
-    const replaced = new Set(claims.replaced.flatMap(({ parts }) => parts));
-    if (claims.material.every(({ part }) => replaced.has(part)))
-      return { notApplicable: because('parts-replaced', { words: claims.replaced.map(({ words }) => words) }) };
-    const dated = dateOf(facts, maker.name);
-    if (!dated) return { cannotTell: because('no-date-known', {}) };
+    const dated = facts.fact.date;
     const known = new Map(evidence.map((piece) => [piece.id, piece]));
     return claims.material.flatMap((claim): Speech<z.infer<typeof dataSchema>>[] => {
       const ids = [evidenceId.construction(claim.id), dated.id] as const;

@@ -2,7 +2,6 @@ import * as z from 'zod';
 import { daySpan } from '../span';
 import { askFor } from './asks';
 import { readingSaidSchema, readingsSaid, shownCodeSchema } from './code-data';
-import { settledCodes } from './codes';
 import { claimedDate, claimedDateSchema } from './date-data';
 import { daysBefore } from './dates';
 import { defineCheck, practice, type Speech } from './frame';
@@ -20,7 +19,7 @@ export const dateNotInFuture = defineCheck({
   kinds: ['contradiction', 'doubt'],
   source: practice,
   data: dataSchema,
-  needs: { claims: ['made', 'bought'], decodings: true, photos: 'any', now: true, makerName: true },
+  needs: { claims: ['made', 'bought'], now: true, makerName: true, perhaps: ['settledCodes'] },
   run(facts) {
     const today = facts.now.slice(0, 10);
     const now = daySpan(today);
@@ -29,9 +28,10 @@ export const dateNotInFuture = defineCheck({
       const data = { claim: claimedDate(claim), today };
       return { kind: 'doubt', key: claim.id, data, claims: [claim.id], asks: [askFor('made-date', {})] };
     });
-    const settled = facts.makerName === null ? null : settledCodes(facts, facts.makerName);
-    if (settled && 'cannotTell' in settled && early.length === 0) return settled;
-    const codes = settled && 'codes' in settled ? settled.codes : [];
+    const settled = facts.fact.settledCodes;
+    // Without a maker's file no code is settled, and the claimed dates are all that there is to judge.
+    if ('cannotTell' in settled && facts.makerName !== null && early.length === 0) return settled;
+    const codes = 'is' in settled ? settled.is : [];
     const late = codes.flatMap(({ readings, shown, hard, photos, decoding }): Said[] => {
       const spans = readings.flatMap(({ span }) => (span ? [span] : []));
       if (spans.length === 0 || spans.some((span) => daysBefore(now, span) === 0)) return [];

@@ -6,7 +6,10 @@ import type { Listing } from '../listing/types';
 import type { MakerFile, Model } from '../maker/types';
 import type { MarkRead } from '../mark/types';
 import type { PhotoRead } from '../photo/read-types';
+import { computed, type FactName, type FactValue } from './fact';
+import { type Told, tell } from './fact/define';
 import { type PairOf, pairLookup } from './pairs';
+import { photoNumberer, whyUnread } from './photo-places';
 import { because } from './reasons';
 import type { PreviousLook, Reason } from './types';
 
@@ -64,13 +67,17 @@ export interface Needs {
   makerName?: true;
   /** Models of the maker file, none without a file. */
   models?: true;
+  /** Computed facts (./fact) that have to be known; where one is not, the frame answers with its reason. */
+  facts?: readonly FactName[];
+  /** Computed facts that may be unknown: they are handed over as they were told. */
+  perhaps?: readonly FactName[];
 }
 
 type ClaimsBy<K extends ClaimKind> = { [P in K]: Extract<Claim, { kind: P }>[] };
 type Given<N, Name extends keyof Facts> = N extends { [P in Name]: true } ? Pick<Facts, Name> : unknown;
 
-/** The facts that a check with the needs `N` is handed, and nothing else. */
-export type Handed<N extends Needs> = {
+/** What a check with the needs `N` is handed of the case as it was read. */
+export type HandedAsRead<N extends Needs> = {
   /** The photo's place on the page, from 1; null for one that the page does not list. */
   photoNumber: (photoId: string) => number | null;
 } & (N extends { claims: readonly (infer K extends ClaimKind)[] } ? { claims: ClaimsBy<K> } : unknown) &
@@ -93,11 +100,18 @@ export type Handed<N extends Needs> = {
   (N extends { makerName: true } ? { makerName: string | null } : unknown) &
   (N extends { models: true } ? { models: Model[] } : unknown);
 
+/** The facts that a check with the needs `N` is handed, and nothing else. */
+export type Handed<N extends Needs> = HandedAsRead<N> &
+  (N extends { facts: readonly FactName[] } | { perhaps: readonly FactName[] } ? { fact: FactsOf<N> } : unknown);
+
+type FactsOf<N> = (N extends { facts: readonly (infer F extends FactName)[] } ? { [P in F]: FactValue<P> } : unknown) &
+  (N extends { perhaps: readonly (infer F extends FactName)[] } ? { [P in F]: Told<FactValue<P>> } : unknown);
+
 /** Why a check could not be handed what it needs. */
 export type Unmet = { cannotTell: Reason } | { notApplicable: Reason };
 
-/** Hands over the facts that `needs` names, or says which need is not met. */
-export function handOver(needs: Needs, facts: Facts): { handed: Handed<Needs> } | Unmet {
+/** Hands over what `needs` names of the case as it was read, or says which need is not met. */
+export function handOver(needs: Needs, facts: Facts): { handed: HandedAsRead<Needs> } | Unmet {
   const handed: Record<string, unknown> = { photoNumber: photoNumberer(facts.listing) };
   if (needs.claims) handed.claims = claimsByKind(needs.claims, facts.claims);
   if (needs.listing) handed.listing = Object.fromEntries(needs.listing.map((name) => [name, facts.listing[name]]));
@@ -127,7 +141,19 @@ export function handOver(needs: Needs, facts: Facts): { handed: Handed<Needs> } 
   }
   for (const name of ['decodings', 'marks', 'evidence', 'reasoning', 'now'] as const)
     if (needs[name]) handed[name] = facts[name];
-  return { handed: handed as unknown as Handed<Needs> };
+  return { handed: handed as unknown as HandedAsRead<Needs> };
+}
+
+/** Hands over the computed facts that `needs` names, or says why one that has to be known is not. */
+export function tellFacts({ facts: needed = [], perhaps = [] }: Needs, facts: Facts): Told<object> {
+  const values: Partial<Record<FactName, unknown>> = {};
+  for (const name of needed) {
+    const told = tell<unknown>(computed[name], facts);
+    if (!('is' in told)) return told;
+    values[name] = told.is;
+  }
+  for (const name of perhaps) values[name] = tell<unknown>(computed[name], facts);
+  return { is: needed.length + perhaps.length > 0 ? { fact: values } : {} };
 }
 
 function isEmpty(section: MakerFile[MakerSection]): boolean {
@@ -137,17 +163,4 @@ function isEmpty(section: MakerFile[MakerSection]): boolean {
 
 function claimsByKind(kinds: readonly ClaimKind[], claims: Claim[]): Record<string, Claim[]> {
   return Object.fromEntries(kinds.map((kind) => [kind, claims.filter((claim) => claim.kind === kind)]));
-}
-
-export function photoNumberer(listing: Listing): (photoId: string) => number | null {
-  const places = new Map(listing.photos.map((photo, index) => [photo.id, index + 1]));
-  return (photoId) => places.get(photoId) ?? null;
-}
-
-/** That none, or which, of the photos were not read, with the first reason. */
-export function whyUnread(photos: PhotoRead[]): Reason {
-  if (photos.length === 0) return because('no-photos', {});
-  const unread = photos.filter((photo) => photo.state === 'unread');
-  const cause = unread[0]?.problem.what.replace(/\.$/, '') ?? null;
-  return because('photos-not-read', { unread: unread.length, of: photos.length, cause });
 }

@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 import { commonPractice, type Source } from '../source';
-import { type Facts, type Handed, handOver, type Needs } from './facts';
+import { type Facts, type Handed, type HandedAsRead, handOver, type Needs, tellFacts } from './facts';
 import type { Ask, Finding, FindingKind, Outcome, Reason, SentenceData } from './types';
 
 export const families = [
@@ -62,14 +62,29 @@ export interface CheckOf<Id extends string, D extends z.ZodType> extends Check {
  * A finding of a kind that the check did not announce is a bug and throws.
  */
 export function defineCheck<const Id extends string, const N extends Needs, D extends z.ZodType>(
-  definition: Head & { id: Id; data: D; needs: N; run: (facts: Handed<N>) => Answer<z.infer<D>> },
+  definition: Head & {
+    id: Id;
+    data: D;
+    needs: N;
+    /** Why it does not apply to this case, if so: asked before any computed fact is. */
+    unless?: (facts: HandedAsRead<N>) => Reason | null;
+    run: (facts: Handed<N>) => Answer<z.infer<D>>;
+  },
 ): CheckOf<Id, D> {
-  const { run, ...head } = definition;
+  const { run, unless, ...head } = definition;
+  const answerTo = (facts: Facts): Answer => {
+    const over = handOver(head.needs, facts);
+    if (!('handed' in over)) return over;
+    const handed = over.handed as HandedAsRead<N>;
+    const why = unless?.(handed) ?? null;
+    if (why !== null) return { notApplicable: why };
+    const told = tellFacts(head.needs, facts);
+    return 'is' in told ? (run({ ...handed, ...told.is } as Handed<N>) as Answer) : told;
+  };
   return {
     ...head,
     judge(facts) {
-      const over = handOver(head.needs, facts);
-      const answer = 'handed' in over ? run(over.handed as Handed<N>) : over;
+      const answer = answerTo(facts);
       if ('cannotTell' in answer) return { outcome: 'cannot-tell', check: head.id, why: answer.cannotTell };
       if ('notApplicable' in answer) return { outcome: 'not-applicable', check: head.id, why: answer.notApplicable };
       if (answer.length === 0) return { outcome: 'silent', check: head.id };

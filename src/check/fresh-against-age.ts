@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { askFor } from './asks';
-import { datedSchema, dateOf } from './dated';
+import { datedSchema } from './fact/date';
 import { defineCheck, practice } from './frame';
 import { because } from './reasons';
 import { saidOf } from './said-claims';
@@ -15,18 +15,16 @@ export const freshAgainstAge = defineCheck({
   source: practice,
   data: z.strictObject({ words: z.string(), years: z.number(), dated: datedSchema }),
   needs: {
-    claims: ['made', 'fresh-part', 'stored', 'condition', 'replaced'],
-    decodings: true,
-    photos: 'any',
+    claims: ['fresh-part', 'stored', 'condition', 'replaced'],
     now: true,
-    makerName: true,
+    facts: ['date'],
   },
+  unless: ({ claims }) => (saidOf(claims['fresh-part']).length === 0 ? because('no-fresh-part', {}) : null),
   run(facts) {
     const { claims } = facts;
+    const dated = facts.fact.date;
     const [fresh] = saidOf(claims['fresh-part']);
-    if (!fresh) return { notApplicable: because('no-fresh-part', {}) };
-    const dated = dateOf(facts, facts.makerName);
-    if (!dated) return { cannotTell: because('no-date-known', {}) };
+    if (!fresh) return [];
     const year = Number(facts.now.slice(0, 4));
     const newest = Math.max(...dated.spans.map(({ to }) => (to ? Number(to.slice(0, 4)) : year)));
     if (year - newest < darkenedYears) return [];

@@ -9,7 +9,7 @@ export { type Change, changesSince } from './changes';
 export type { NearCode, ReadingSaid, ShownCode } from './code-data';
 export { isCopy } from './copies';
 export type { ClaimedDate, DatedMark } from './date-data';
-export type { DatedSaid } from './dated';
+export type { DatedSaid } from './fact/date';
 export type { Facts } from './facts';
 export type { Check, Family } from './frame';
 export { families } from './frame';

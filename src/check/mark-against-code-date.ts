@@ -2,7 +2,6 @@ import * as z from 'zod';
 import { evidenceId } from '../evidence';
 import { askFor } from './asks';
 import { readingSaidSchema, readingsSaid, shownCodeSchema } from './code-data';
-import { settledCodes } from './codes';
 import { datedMark, datedMarkSchema } from './date-data';
 import { defineCheck, practice } from './frame';
 import { datedMarks, oncePerMark } from './marks';
@@ -15,13 +14,12 @@ export const markAgainstCodeDate = defineCheck({
   kinds: ['contradiction', 'doubt', 'agreement'],
   source: practice,
   data: z.strictObject({ shown: shownCodeSchema, readings: z.array(readingSaidSchema), mark: datedMarkSchema }),
-  needs: { marks: true, claims: ['replaced'], maker: ['codeSystems'], decodings: true, photos: 'any', pairs: true },
+  needs: { marks: true, claims: ['replaced'], maker: ['codeSystems'], pairs: true, facts: ['settledCodes'] },
+  unless: ({ marks, claims }) =>
+    datedMarks(marks, claims.replaced).length === 0 ? because('no-dating-mark', {}) : null,
   run(facts) {
     const dated = datedMarks(facts.marks, facts.claims.replaced);
-    if (dated.length === 0) return { notApplicable: because('no-dating-mark', {}) };
-    const settled = settledCodes(facts, facts.maker.name);
-    if (!('codes' in settled)) return settled;
-    const said = settled.codes.flatMap(({ decoding, readings, shown, photos }) =>
+    const said = facts.fact.settledCodes.flatMap(({ decoding, readings, shown, photos }) =>
       dated.flatMap((mark) => {
         const evidence = [evidenceId.reading(decoding.id), evidenceId.mark(mark.id)] as const;
         const kind = pairKind(facts.pairOf('code-mark', ...evidence));

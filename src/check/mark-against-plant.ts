@@ -2,7 +2,6 @@ import * as z from 'zod';
 import { evidenceId } from '../evidence';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
-import { settledCodes } from './codes';
 import { defineCheck, makerFileSource, type Speech } from './frame';
 import { marksInPhotos } from './marks';
 import { pairKind } from './pairs';
@@ -17,13 +16,11 @@ export const markAgainstPlant = defineCheck({
   kinds: ['doubt', 'agreement'],
   source: makerFileSource,
   data: dataSchema,
-  needs: { marks: true, maker: ['plants'], decodings: true, photos: 'any', pairs: true },
+  needs: { marks: true, maker: ['plants'], pairs: true, facts: ['settledCodes'] },
+  unless: ({ marks }) => (marksInPhotos(marks).length === 0 ? because('no-placed-mark', {}) : null),
   run(facts) {
     const placed = marksInPhotos(facts.marks);
-    if (placed.length === 0) return { notApplicable: because('no-placed-mark', {}) };
-    const settled = settledCodes(facts, facts.maker.name);
-    if (!('codes' in settled)) return settled;
-    return settled.codes.flatMap(({ decoding, readings, shown, photos }) =>
+    return facts.fact.settledCodes.flatMap(({ decoding, readings, shown, photos }) =>
       placed.flatMap((mark): Speech<z.infer<typeof dataSchema>>[] => {
         const evidence = [evidenceId.reading(decoding.id), evidenceId.mark(mark.id)] as const;
         const kind = pairKind(facts.pairOf('code-mark-place', ...evidence));

@@ -3,8 +3,8 @@ import type { Measure } from '../listing/types';
 import { plainName } from '../maker';
 import type { Model } from '../maker/types';
 import { askFor } from './asks';
+import { namedModel } from './fact/model';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
-import { namedModel } from './models';
 import { because } from './reasons';
 import { modelMm, namedSides, type Side, sidedSchema, sides, statedSide } from './sizes';
 
@@ -50,10 +50,15 @@ export const measuresProportion = defineCheck({
   source: makerFileSource,
   data: z.discriminatedUnion('fault', [unitSchema, shapeSchema]),
   limits: { tapeMm, familyShare },
-  needs: { maker: ['models'], claims: ['model', 'measure'], listing: ['model', 'title', 'measures'] },
-  run({ listing, claims, maker }) {
+  needs: {
+    maker: ['models'],
+    claims: ['model', 'measure'],
+    listing: ['model', 'title', 'measures'],
+    perhaps: ['model'],
+  },
+  run({ listing, claims, maker, fact }) {
     const said = { model: claims.model, fields: [listing.model, listing.title] };
-    const own = namedModel(maker.models, said);
+    const own = 'is' in fact.model ? fact.model.is : null;
     const relatives = own?.model.size ? [own.model] : relativesOf(maker.models, said);
     const [first] = relatives;
     if (!first?.size) return { notApplicable: because('no-sized-relative', {}) };

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { namedSides, sides, statedSide } from './sizes';
+import { sides, statedSide } from './sizes';
 
 export const measuresStated = defineCheck({
   id: 'measures-stated',
@@ -9,13 +9,9 @@ export const measuresStated = defineCheck({
   kinds: ['gap'],
   source: practice,
   data: z.strictObject({}),
-  needs: { claims: ['measure'], listing: ['measures'] },
-  run({ claims, listing }) {
-    const measures = namedSides(
-      listing.measures.map(({ value }) => value),
-      claims.measure.map(({ measure }) => measure),
-    );
-    if (sides.some((side) => statedSide(measures, side))) return [];
+  needs: { facts: ['sides'] },
+  run({ fact }) {
+    if (sides.some((side) => statedSide(fact.sides, side))) return [];
     return [{ kind: 'gap', data: {}, asks: [askFor('measures', {})] }];
   },
 });

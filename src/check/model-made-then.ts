@@ -3,9 +3,8 @@ import { evidenceId } from '../evidence';
 import { periodSpan } from '../span';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
-import { datedSchema, dateOf } from './dated';
+import { datedSchema } from './fact/date';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
-import { namedModel } from './models';
 import { pairKind } from './pairs';
 import { because } from './reasons';
 
@@ -15,14 +14,13 @@ export const modelMadeThen = defineCheck({
   kinds: ['doubt', 'agreement'],
   source: makerFileSource,
   data: z.strictObject({ maker: z.string(), model: z.string(), made: spanSchema, dated: datedSchema }),
-  needs: { maker: ['models'], claims: ['made', 'model'], decodings: true, photos: 'any', pairs: true },
+  needs: { maker: ['models'], pairs: true, perhaps: ['model'], facts: ['date'] },
   run(facts) {
-    const { maker, claims } = facts;
-    const named = namedModel(maker.models, { model: claims.model, fields: [] });
+    const { maker, fact } = facts;
+    const dated = fact.date;
+    const named = 'is' in fact.model && fact.model.is.claims.length > 0 ? fact.model.is : null;
     const made = named?.model.made ? periodSpan(named.model.made) : null;
     if (!named || !made) return { notApplicable: because('no-dated-model', {}) };
-    const dated = dateOf(facts, maker.name);
-    if (!dated) return { cannotTell: because('no-date-known', {}) };
     const evidence = [evidenceId.model(named.claims[0] ?? ''), dated.id] as const;
     const kind = pairKind(facts.pairOf('model-date', ...evidence));
     if (!kind) return [];

@@ -3,7 +3,7 @@ import { evidenceId } from '../evidence';
 import { countryPeriod } from '../place';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
-import { datedSchema, dateOf } from './dated';
+import { datedSchema } from './fact/date';
 import { defineCheck, type Speech } from './frame';
 import { pairKind } from './pairs';
 import { because } from './reasons';
@@ -19,12 +19,11 @@ export const originCountryExisted = defineCheck({
     text: 'ISO 3166-3:2020, codes of former countries, with the days on which they began and ended',
   },
   data: dataSchema,
-  needs: { claims: ['made', 'origin'], decodings: true, photos: 'any', makerName: true, pairs: true },
+  needs: { claims: ['origin'], pairs: true, facts: ['date'] },
+  unless: ({ claims }) => (claims.origin.length === 0 ? because('no-origin-claimed', {}) : null),
   run(facts) {
     const { origin } = facts.claims;
-    if (origin.length === 0) return { notApplicable: because('no-origin-claimed', {}) };
-    const dated = dateOf(facts, facts.makerName);
-    if (!dated) return { cannotTell: because('no-date-known', {}) };
+    const dated = facts.fact.date;
     return origin.flatMap((claim): Speech<z.infer<typeof dataSchema>>[] => {
       const evidence = [evidenceId.country(claim.id), dated.id] as const;
       const kind = pairKind(facts.pairOf('country-date', ...evidence));

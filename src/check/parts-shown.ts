@@ -2,7 +2,6 @@ import * as z from 'zod';
 import { type Part, partSchema } from '../claim/types';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { namedModel } from './models';
 
 /** What a buyer looks at on any bag. Common practice, no source. */
 const anyBag: Part[] = ['body', 'pattern', 'base', 'edge', 'handle', 'hardware', 'lining'];
@@ -13,9 +12,9 @@ export const partsShown = defineCheck({
   kinds: ['gap'],
   source: practice,
   data: z.strictObject({ photos: z.number(), parts: z.array(partSchema) }),
-  needs: { listing: ['photos', 'model', 'title'], claims: ['model'], models: true },
-  run({ listing, claims, models }) {
-    const named = namedModel(models, { model: claims.model, fields: [listing.model, listing.title] });
+  needs: { listing: ['photos'], perhaps: ['model'] },
+  run({ listing, fact }) {
+    const named = 'is' in fact.model ? fact.model.is : null;
     const parts = named?.model.parts?.length ? named.model.parts : anyBag;
     // One more for the stamp.
     if (listing.photos.length > parts.length) return [];

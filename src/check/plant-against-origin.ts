@@ -2,7 +2,6 @@ import * as z from 'zod';
 import { evidenceId } from '../evidence';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
-import { settledCodes } from './codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { pairKind } from './pairs';
 import { because } from './reasons';
@@ -21,12 +20,10 @@ export const plantAgainstOrigin = defineCheck({
   kinds: ['contradiction', 'doubt', 'agreement'],
   source: makerFileSource,
   data: dataSchema,
-  needs: { maker: ['plants'], claims: ['origin'], decodings: true, photos: 'any', pairs: true },
+  needs: { maker: ['plants'], claims: ['origin'], pairs: true, facts: ['settledCodes'] },
+  unless: ({ claims }) => (claims.origin.length === 0 ? because('no-origin-claimed', {}) : null),
   run(facts) {
-    if (facts.claims.origin.length === 0) return { notApplicable: because('no-origin-claimed', {}) };
-    const settled = settledCodes(facts, facts.maker.name);
-    if (!('codes' in settled)) return settled;
-    const placed = settled.codes.filter(({ readings }) => readings.some(({ places }) => places.length > 0));
+    const placed = facts.fact.settledCodes.filter(({ readings }) => readings.some(({ places }) => places.length > 0));
     if (placed.length === 0) return { notApplicable: because('no-placed-code', {}) };
     return placed.flatMap(({ decoding, readings, shown, photos }) =>
       facts.claims.origin.flatMap((claim): Speech<z.infer<typeof dataSchema>>[] => {

@@ -3,8 +3,8 @@ import { evidenceId, roomDays } from '../evidence';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
-import { datingReadings, settledCodes } from './codes';
 import { daysApart } from './dates';
+import { datingReadings } from './fact/settled-codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
 import { because } from './reasons';
 
@@ -22,11 +22,9 @@ export const plantInUse = defineCheck({
   kinds: ['contradiction', 'doubt', 'agreement'],
   source: makerFileSource,
   data: dataSchema,
-  needs: { maker: ['plants'], decodings: true, photos: 'any' },
+  needs: { maker: ['plants'], facts: ['settledCodes'] },
   run(facts) {
-    const settled = settledCodes(facts, facts.maker.name);
-    if (!('codes' in settled)) return settled;
-    const codes = settled.codes.map((code) => ({ ...code, readings: datingReadings(code) }));
+    const codes = facts.fact.settledCodes.map((code) => ({ ...code, readings: datingReadings(code) }));
     const withPlant = codes.filter(({ readings }) => readings.some(({ plant, span }) => plant && span));
     if (withPlant.length === 0) return { notApplicable: because('no-plant-and-date', {}) };
     return withPlant.flatMap(({ decoding, readings, shown, hard, photos }): Speech<z.infer<typeof dataSchema>>[] => {

@@ -1,9 +1,8 @@
 import * as z from 'zod';
 import { askFor } from './asks';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
-import { namedModel } from './models';
 import { because } from './reasons';
-import { modelMm, namedSides, sidedSchema, sides, statedSide } from './sizes';
+import { modelMm, sidedSchema, sides, statedSide } from './sizes';
 
 /** Sellers measure a soft body with a loose tape. Common practice, no source. */
 const tapeMm = 5;
@@ -23,31 +22,24 @@ export const sizeAgainstModel = defineCheck({
     fits: z.array(sidedSchema),
   }),
   limits: { tapeMm },
-  needs: { maker: ['models'], claims: ['model', 'measure'], listing: ['model', 'title', 'measures'] },
+  needs: { maker: ['models'], claims: ['measure'], facts: ['model', 'sides'] },
   run(facts) {
-    const { listing, claims, maker } = facts;
-    const named = namedModel(maker.models, { model: claims.model, fields: [listing.model, listing.title] });
-    if (!named) return { notApplicable: because('no-model-of-file', {}) };
-    const { model } = named;
+    const { claims, maker, fact } = facts;
+    const { model } = fact.model;
     if (!model.size) return { notApplicable: because('model-without-size', { model: model.name }) };
     const expected = modelMm(model.size);
-    const measures = namedSides(
-      listing.measures.map(({ value }) => value),
-      claims.measure.map(({ measure }) => measure),
-      expected.mm,
-    );
     const off: z.infer<typeof offSchema>[] = [];
     const fits: z.infer<typeof sidedSchema>[] = [];
     for (const side of sides) {
       const mm = expected.mm[side];
-      const stated = statedSide(measures, side);
+      const stated = statedSide(fact.sides, side);
       if (mm === undefined || !stated) continue;
       const allowed = expected.toleranceMm + stated.precisionMm + tapeMm;
       if (Math.abs(stated.mm - mm) <= allowed) fits.push({ side, mm: stated.mm });
       else off.push({ side, mm: stated.mm, words: stated.words, expectedMm: mm });
     }
     if (off.length + fits.length === 0) return { cannotTell: because('no-sides-stated', {}) };
-    const ids = [...named.claims, ...claims.measure.map(({ id }) => id)];
+    const ids = [...fact.model.claims, ...claims.measure.map(({ id }) => id)];
     const source = fromMakerFile(maker.name, `size of ${model.name}`, model.source);
     const common = { data: { model: model.name, off, fits }, claims: ids, source };
     return off.length > 0

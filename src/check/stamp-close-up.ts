@@ -2,7 +2,6 @@ import * as z from 'zod';
 import { periodSpan } from '../span';
 import { stampLinesOf } from '../stamp/types';
 import { askFor } from './asks';
-import { allReadClearly, whyNotRead } from './codes';
 import { daysBefore } from './dates';
 import { defineCheck, practice } from './frame';
 import { because } from './reasons';
@@ -17,7 +16,14 @@ export const stampCloseUp = defineCheck({
   source: practice,
   data: z.strictObject({ photos: z.number() }),
   limits: { looksLikeStamp },
-  needs: { claims: ['made'], listing: ['photos'], decodings: true, photos: 'read', stampedFrom: true },
+  needs: {
+    claims: ['made'],
+    listing: ['photos'],
+    decodings: true,
+    photos: 'read',
+    stampedFrom: true,
+    perhaps: ['clearPhotos'],
+  },
   run(facts) {
     const first = facts.stampedFrom ? periodSpan([facts.stampedFrom, null]) : null;
     const claims = facts.claims.made;
@@ -26,7 +32,7 @@ export const stampCloseUp = defineCheck({
     if (facts.decodings.some((decoding) => decoding.from.kind === 'photo')) return [];
     const shown = facts.photos.some((photo) => stampLinesOf(photo).some(isStamp));
     if (shown) return [];
-    if (!allReadClearly(facts.photos)) return { cannotTell: whyNotRead(facts.photos) };
+    if (!('is' in facts.fact.clearPhotos)) return facts.fact.clearPhotos;
     return [{ kind: 'gap', data: { photos: facts.photos.length }, asks: [askFor('stamp-photo', {})] }];
   },
 });

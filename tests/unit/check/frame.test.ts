@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
 import { defineCheck, practice } from '../../../src/check/frame';
+import { because } from '../../../src/check/reasons';
 import type { Outcome } from '../../../src/check/types';
 import { facts, madeIn, readPhoto, said, unreadPhoto, withPhotos } from './sample';
 
@@ -45,6 +46,36 @@ describe('defineCheck', () => {
   it('cannot tell when a field that it needs is not stated', () => {
     const check = defineCheck({ ...head, needs: { stated: ['price'] }, run: () => [] });
     expect(said(check, facts())).toEqual(['cannot-tell: the page does not state the price']);
+  });
+
+  it('hands over a computed fact, or says why it is not known without running', () => {
+    const check = defineCheck({
+      ...head,
+      needs: { facts: ['date'] },
+      run: ({ fact }) => [{ kind: 'gap', data: { said: fact.date.claims.join() } }],
+    });
+    expect(kindsOf(check.judge(facts({ claims: [madeIn(1994)] })))).toEqual([['gap', 'claim-made']]);
+    expect(said(check, facts())).toEqual(['cannot-tell: neither a code nor the listing gives a date']);
+  });
+
+  it('hands over what may be unknown as it was told', () => {
+    const check = defineCheck({
+      ...head,
+      needs: { perhaps: ['date'] },
+      run: ({ fact }) => [{ kind: 'gap', data: { said: 'is' in fact.date ? 'known' : 'unknown' } }],
+    });
+    expect(kindsOf(check.judge(facts({ claims: [madeIn(1994)] })))).toEqual([['gap', 'known']]);
+    expect(kindsOf(check.judge(facts()))).toEqual([['gap', 'unknown']]);
+  });
+
+  it('says that it does not apply before a fact is asked for', () => {
+    const check = defineCheck({
+      ...head,
+      needs: { claims: ['origin'], facts: ['date'] },
+      unless: ({ claims }) => (claims.origin.length === 0 ? because('no-origin-claimed', {}) : null),
+      run: () => [],
+    });
+    expect(check.judge(facts())).toMatchObject({ outcome: 'not-applicable', why: { reason: 'no-origin-claimed' } });
   });
 
   it('makes a finding of what it says', () => {

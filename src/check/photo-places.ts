@@ -1,0 +1,18 @@
+import type { Listing } from '../listing/types';
+import type { PhotoRead } from '../photo/read-types';
+import { because } from './reasons';
+import type { Reason } from './types';
+
+/** A photo's place on the page, from 1; null for one that the page does not list. */
+export function photoNumberer(listing: Listing): (photoId: string) => number | null {
+  const places = new Map(listing.photos.map((photo, index) => [photo.id, index + 1]));
+  return (photoId) => places.get(photoId) ?? null;
+}
+
+/** That none, or which, of the photos were not read, with the first reason. */
+export function whyUnread(photos: PhotoRead[]): Reason {
+  if (photos.length === 0) return because('no-photos', {});
+  const unread = photos.filter((photo) => photo.state === 'unread');
+  const cause = unread[0]?.problem.what.replace(/\.$/, '') ?? null;
+  return because('photos-not-read', { unread: unread.length, of: photos.length, cause });
+}
