@@ -1,6 +1,7 @@
 import type { Finding } from '../check/types';
 import type { Case } from './types';
 
+export { answerOf, type CaseAnswer, type FormReading, type SeenIn, type StampAnswer } from './answer';
 export { buildCase, type CaseInput, lookAt } from './build';
 export { adjustmentOf, correct, findMeant, nameWithin, photoMeant, typedCode, undo } from './correction';
 export type { Correction, NewCorrection, PhotoMeant } from './correction-types';

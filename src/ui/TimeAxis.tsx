@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks';
 import { type AxisBar, type AxisLayout, type AxisRow, type Evidence, layOutAxis, type Reasoning } from '../evidence';
 import { chosenLanguage, kit, sayDates, sayExplanation, sayStated, sayStretch, strings } from '../words';
+import { Fold } from './parts/Fold';
 import { AxisTable, TimeAxisTable } from './TimeAxisTable';
 
 const words = strings.axis;
@@ -23,6 +24,8 @@ interface Props {
   reasoning: Reasoning;
   /** On paper nothing opens: the table stands below the drawing instead of behind it. */
   tableShown?: boolean;
+  /** Behind a heading of its own, as a part that folds. */
+  folded?: boolean;
 }
 
 /**
@@ -30,7 +33,7 @@ interface Props {
  * that they are told apart without colour; the stretch on which most facts agree is a band behind the bars. The
  * drawing is one image to a screen reader; the table behind it says everything and is reached by keyboard.
  */
-export function TimeAxis({ evidence, reasoning, tableShown = false }: Props) {
+export function TimeAxis({ evidence, reasoning, tableShown = false, folded = false }: Props) {
   const layout = layOutAxis(evidence, reasoning);
   if (!layout) return null;
   const { agreeing } = layout;
@@ -38,9 +41,8 @@ export function TimeAxis({ evidence, reasoning, tableShown = false }: Props) {
   const known = new Map(evidence.map((piece) => [piece.id, piece]));
   const sides = agreeing.sides.map((side) => sayStretch(side, language));
   const agreed = agreeing.facts > 1 ? words.agreed(agreeing.facts, sides, agreeing.more) : words.noneAgree;
-  return (
-    <section class="time-axis" aria-labelledby="time-axis-title">
-      <h2 id="time-axis-title">{words.title}</h2>
+  const content = (
+    <>
       <p class="time-axis-agreed">{agreed}</p>
       {reasoning.explanations.slice(0, mostExplanations).map((one) => {
         const first = known.get(one.evidence[0] ?? '');
@@ -54,6 +56,18 @@ export function TimeAxis({ evidence, reasoning, tableShown = false }: Props) {
       {layout.rows.length > mostRows ? <p>{words.moreRows(layout.rows.length - mostRows)}</p> : null}
       <Legend />
       {tableShown ? <AxisTable layout={layout} /> : <TimeAxisTable layout={layout} />}
+    </>
+  );
+  if (folded)
+    return (
+      <Fold part="when" title={words.title} class="time-axis">
+        {content}
+      </Fold>
+    );
+  return (
+    <section class="time-axis" aria-labelledby="time-axis-title">
+      <h2 id="time-axis-title">{words.title}</h2>
+      {content}
     </section>
   );
 }

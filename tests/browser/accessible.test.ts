@@ -23,8 +23,8 @@ beforeAll(async () => {
   await clickToolbar(browser, page);
   panel = await openPanel(browser, tabId);
   await panel.locator('[data-stage=done]').waitFor({ state: 'attached', timeout: 300_000 });
-  await panel.getByRole('button', { name: 'Save to watch list' }).click();
-  await panel.getByText('Saved.').waitFor();
+  await panel.getByRole('button', { name: 'Keep' }).click();
+  await panel.getByText('Kept.').waitFor();
   await panel.evaluate(() => {
     for (const folded of document.querySelectorAll('details')) folded.open = true;
   });

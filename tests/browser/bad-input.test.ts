@@ -47,6 +47,7 @@ describe('photos that cannot be read', () => {
     const { page, tabId } = await openTab(browser, `${market.url}bad.html`);
     const panel = await openSidePanel(browser, page, tabId);
     await panel.untilRead();
+    await panel.unfold();
     const told = await panel.evaluate<string>(`document.querySelector('.not-read').innerText`);
     expect(told).toMatch(/\d of \d+ photos not read/);
     expect(told).toContain('not an image that can be read');
@@ -79,7 +80,7 @@ describe('photos that cannot be read', () => {
     const panel = await openSidePanel(browser, page, tabId);
     await panel.untilRead();
     // The reading is done before its time is over; it is told as not read once it is.
-    await panel.until(`document.querySelector('.not-read')?.innerText.includes('1 of 2 photos not read')`, 90_000);
+    await panel.until(`document.querySelector('.not-read')?.textContent.includes('1 of 2 photos not read')`, 90_000);
     await panel.close();
     await page.close();
   });
@@ -148,7 +149,7 @@ describe('a code typed by hand', () => {
     await panel.getByText('That is no stamp').waitFor();
     expect(await panel.getByRole('button', { name: 'Decode' }).isDisabled()).toBe(true);
     await panel.getByRole('button', { name: 'Remove KV0915' }).click();
-    expect(await panel.locator('.decoding').count()).toBe(0);
+    expect(await panel.locator('.stamp-text').count()).toBe(0);
     await panel.close();
     await page.close();
   });

@@ -26,8 +26,8 @@ beforeAll(async () => {
   const { page, tabId } = await openTab(browser, `${market.url}piece.html`);
   const panel = await openSidePanel(browser, page, tabId);
   await panel.untilRead();
-  await panel.click('Save to watch list');
-  await panel.until(`document.querySelector('.save-bar').innerText.includes('Saved.')`);
+  await panel.click('Keep');
+  await panel.until(`document.querySelector('.save-bar').innerText.includes('Kept.')`);
   await panel.close();
   await page.close();
   list = await browser.context.newPage();

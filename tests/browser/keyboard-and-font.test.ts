@@ -29,6 +29,7 @@ describe('the keyboard’s place', () => {
 
   it('goes to the photo that is opened by hand, and back to its thumbnail', async () => {
     const panel = await readPanel(browser);
+    await panel.getByText('Photos', { exact: true }).click();
     const thumbnail = panel.getByRole('button', { name: 'Look at photo 2 by hand' });
     await thumbnail.focus();
     await panel.keyboard.press('Enter');

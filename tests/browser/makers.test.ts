@@ -76,8 +76,8 @@ describe('a maker file written by hand', () => {
     const { page: shop, tabId } = await openTab(browser, `${market.url}velmar.html`);
     await clickToolbar(browser, shop);
     const panel = await openPanel(browser, tabId);
-    await panel.getByText('Checked against the maker file “Velmar Lane”.').waitFor();
-    await panel.locator('.reading-says').getByText('July 1994, Portugal').waitFor();
+    await panel.getByText('by the Velmar Lane file').waitFor();
+    await panel.locator('.answer h2').getByText('July 1994, Portugal').waitFor();
     await panel.close();
     await shop.close();
   });

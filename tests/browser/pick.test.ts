@@ -40,6 +40,7 @@ describe('pointing at a field on the page', () => {
   it('is taken, shown as pointed at, remembered for the site, and undone', async () => {
     const first = await openTab(browser, `${market.url}one.html`);
     const panel = await panelBeside(first.page, first.tabId);
+    await panel.getByText('What the listing claims').click();
     await panel.getByText('Something was read wrong').click();
     await panel.getByLabel('Field').selectOption('price');
     await panel.getByRole('button', { name: 'Point at it on the page' }).click();
@@ -64,6 +65,7 @@ describe('pointing at a field on the page', () => {
   it('ends with Escape and changes nothing', async () => {
     const { page, tabId } = await openTab(browser, `${market.url}one.html`);
     const panel = await panelBeside(page, tabId);
+    await panel.getByText('What the listing claims').click();
     await panel.getByText('Something was read wrong').click();
     await panel.getByRole('button', { name: 'Point at it on the page' }).click();
     await panel.getByText('Click it on the page.').waitFor();

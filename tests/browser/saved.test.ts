@@ -30,8 +30,8 @@ async function readAndSave(): Promise<void> {
   const panel = await openSidePanel(browser, page, tabId);
   await panel.untilRead();
   expect(await panel.codes()).toEqual(['KV0915']);
-  await panel.click('Save to watch list');
-  await panel.until(`${savedCase}.includes('Saved.')`);
+  await panel.click('Keep');
+  await panel.until(`${savedCase}.includes('Kept.')`);
   await panel.close();
   await page.close();
 }
@@ -43,7 +43,7 @@ describe('what was saved', () => {
     const { page, tabId } = await openTab(browser, `${market.url}piece.html?utm_source=mail`);
     const second = await openSidePanel(browser, page, tabId);
     await second.untilRead();
-    await second.until(`${savedCase}.includes('Saved on') && ${savedCase}.includes('Open the saved case')`);
+    await second.until(`${savedCase}.includes('Kept on') && ${savedCase}.includes('Open the kept case')`);
     await second.close();
 
     await browser.end();
@@ -56,7 +56,9 @@ describe('what was saved', () => {
     expect(await row.locator('h2').first().textContent()).toBe('Ondrasse Carryall 30');
 
     await row.getByRole('link', { name: 'Ondrasse Carryall 30' }).click();
-    await opened.getByRole('heading', { name: 'What the stamp says' }).waitFor();
+    await opened
+      .getByRole('heading', { name: 'The code that the listing quotes reads January 1995, Belgium.' })
+      .waitFor();
     await opened.getByRole('textbox', { name: 'Note' }).fill('asked for a photo of the lining');
     await opened.getByRole('button', { name: 'Save note' }).click();
     await opened.getByText('Note saved.').waitFor();

@@ -33,8 +33,8 @@ it('a second look at a saved listing says first what has changed, and saving it 
   const first = await openSidePanel(browser, page, tabId);
   await first.untilRead();
   expect(await first.evaluate(`document.querySelector('.changes, .changes-none')`)).toBeNull();
-  await first.click('Save to watch list');
-  await first.until(`document.querySelector('.save-bar').innerText.includes('Saved.')`);
+  await first.click('Keep');
+  await first.until(`document.querySelector('.save-bar').innerText.includes('Kept.')`);
   await first.close();
   await page.close();
 
@@ -51,8 +51,8 @@ it('a second look at a saved listing says first what has changed, and saving it 
   expect(said.join('\n')).toMatch(/description was changed[\s\S]*Made in 1995[\s\S]*Made in 1996/);
   await second.until(`document.querySelector('.save-bar').innerText.includes('differs from what is read now')`);
 
-  await second.click('Save this reading');
-  await second.until(`document.querySelector('.save-bar').innerText.includes('Saved.')`);
+  await second.click('Keep this look too');
+  await second.until(`document.querySelector('.save-bar').innerText.includes('Kept.')`);
   await second.click('Read again');
   await second.until(`document.querySelector('.changes-none')?.innerText.startsWith('Nothing has changed')`);
   await second.close();

@@ -89,6 +89,7 @@ it('of twelve photos three never answer: the others are read, the stamp among th
   expect(await panel.evaluate(words)).toBe('Page read, and 9 of 12 photos. 3 did not answer so far.');
   expect(await panel.codes()).toEqual(['KV0915']);
   await panel.until(`${words} === 'Page read, and 9 of 12 photos.'`);
+  await panel.unfold();
   expect(await panel.evaluate(`document.querySelector('.not-read').innerText`)).toMatch(
     /Photos 1, 6, 12: The page did not bring the photo in time/,
   );

@@ -92,8 +92,15 @@ export class SidePanel {
     return result.value;
   }
 
-  text(): Promise<string> {
+  /** Everything that the panel says, its folded parts too. */
+  async text(): Promise<string> {
+    await this.unfold();
     return this.evaluate('document.body.innerText');
+  }
+
+  /** Opens every part that folds. */
+  unfold(): Promise<void> {
+    return this.evaluate(`void document.querySelectorAll('details').forEach((one) => { one.open = true; })`);
   }
 
   /** Waits until an expression is true; fails with what the panel shows. */
@@ -131,7 +138,7 @@ export class SidePanel {
 
   /** Texts of the codes that count as read. */
   codes(): Promise<string[]> {
-    return this.evaluate(`[...document.querySelectorAll('.decoding header strong.code')].map((one) => one.innerText)`);
+    return this.evaluate(`[...document.querySelectorAll('.stamp-text')].map((one) => one.innerText)`);
   }
 
   /** The panel as a PNG, as wide as asked and as tall as its content. */

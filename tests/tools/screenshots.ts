@@ -103,18 +103,19 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
   async 'panel-contradictory'(browser, market) {
     const panel = await readListing(browser, `${market}ondrasse-carryall-25-1987.html`);
     await shoot(panel, 'panel-contradictory');
-    await panel.getByRole('button', { name: 'Save to watch list' }).click();
-    await panel.getByText('Saved.').waitFor();
+    await panel.getByRole('button', { name: 'Keep' }).click();
+    await panel.getByText('Kept.').waitFor();
   },
   async 'panel-sound'(browser, market) {
     const panel = await readListing(browser, `${market}ondrasse-carryall-30-1995.html`);
     await shoot(panel, 'panel-sound');
+    await panel.getByText('Photos', { exact: true }).click();
     await panel.getByRole('button', { name: 'Look at photo 7 by hand' }).click();
     await panel.locator('.by-hand canvas').scrollIntoViewIfNeeded();
     await panel.setViewportSize({ width: 400, height: 900 });
     await shoot(panel, 'panel-by-hand');
-    await panel.getByRole('button', { name: 'Save to watch list' }).click();
-    await panel.getByText('Saved.').waitFor();
+    await panel.getByRole('button', { name: 'Keep' }).click();
+    await panel.getByText('Kept.').waitFor();
   },
   async 'panel-list-page'(browser, market) {
     const panel = await readListing(browser, `${market}index.html`);

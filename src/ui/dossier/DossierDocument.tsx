@@ -28,7 +28,10 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
       </header>
       <Cautions />
       <WhatWasOffered dossier={dossier} />
-      <Claims claims={kase.claims} />
+      <section aria-labelledby="claims-title">
+        <h2 id="claims-title">{strings.claims.title}</h2>
+        <Claims claims={kase.claims} />
+      </section>
       <DossierStamps dossier={dossier} />
       {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} tableShown />}
       <DossierFindings groups={dossier.findings} />

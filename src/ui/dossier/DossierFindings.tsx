@@ -1,5 +1,5 @@
 import type { Dossier, DossierKind, NumberedFinding } from '../../watch';
-import { chosenLanguage, sayFinding, sayWeight, strings } from '../../words';
+import { chosenLanguage, sayFinding, saySource, sayWeight, strings } from '../../words';
 
 const words = strings.findings;
 /** Asked for when they are shown, in the language chosen then. */
@@ -37,7 +37,7 @@ function NumberedCard({ one: { number, finding, weight } }: { one: NumberedFindi
         <Lines name={words.basis} lines={said.basis} />
         {agrees ? null : <Lines name={words.innocent} lines={[said.innocent]} />}
         {agrees ? null : <Lines name={words.settles} lines={[said.settles]} />}
-        <Lines name={words.source} lines={[sourceWords(finding.source)]} />
+        <Lines name={words.source} lines={[saySource(finding.source, chosenLanguage())]} />
         {weight.standing === 'bare' ? null : (
           <Lines name={words.weight} lines={[sayWeight(weight, chosenLanguage()).join(' ')]} />
         )}
@@ -57,6 +57,3 @@ function Lines({ name, lines }: { name: string; lines: readonly string[] }) {
     </>
   );
 }
-
-const sourceWords = ({ kind, text }: NumberedFinding['finding']['source']): string =>
-  kind === 'memory' ? `${text} (${strings.sources.memory})` : text;

@@ -1,9 +1,11 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Listing } from '../../listing/types';
+import { showWords } from '../../reader/page/show-words';
 import { strings } from '../../words';
 import { countCopies } from '../copies';
 import { CaseView } from '../parts/CaseView';
 import { Cautions } from '../parts/Cautions';
+import { Fold, goToPart } from '../parts/Fold';
 import { ListingHeader } from '../parts/ListingHeader';
 import { LookByHand } from '../parts/LookByHand';
 import { Notice } from '../parts/Notice';
@@ -16,7 +18,7 @@ import { wantedOf } from './correcting';
 import { PointAtPage } from './PointAtPage';
 import { SaveBar } from './SaveBar';
 import type { Session } from './session';
-import type { PanelState } from './state';
+import { isBusy, type PanelState } from './state';
 import { useSaved } from './use-saved';
 import { useSession } from './use-session';
 
@@ -29,16 +31,21 @@ export function Panel({ tabId }: { tabId: number }) {
   return (
     <main>
       <h1 class="visually-hidden">{strings.product}</h1>
-      {listing?.kind === 'listing' && <ListingHeader listing={listing} />}
-      {stage.kind !== 'lapsed' && stage.kind !== 'trouble' && (
-        <Progress stage={stage} copies={copies} onStop={session.stop} onGoOn={session.goOn} onAgain={session.read} />
-      )}
+      <div class="piece">
+        {listing?.kind === 'listing' && <ListingHeader listing={listing} />}
+        {stage.kind !== 'lapsed' && stage.kind !== 'trouble' && (
+          <Progress stage={stage} copies={copies} onStop={session.stop} onGoOn={session.goOn} onAgain={session.read} />
+        )}
+      </div>
       <Trouble state={state} session={session} />
       {listing && listing.kind !== 'listing' && <NoListing listing={listing} state={state} session={session} />}
-      {state.case && <Content state={state} session={session} />}
-      {listing && <PointAtPage tabId={tabId} state={state} onChanged={session.readFields} />}
-      <SaveBar state={state} saved={saved} />
+      {state.case ? (
+        <Content tabId={tabId} state={state} session={session} />
+      ) : (
+        listing && <PointAtPage tabId={tabId} state={state} onChanged={session.readFields} />
+      )}
       <Cautions />
+      <SaveBar state={state} saved={saved} />
     </main>
   );
 }
@@ -83,42 +90,56 @@ function Trouble({ state: { stage, moved }, session }: { state: PanelState; sess
   );
 }
 
-function Content({ state, session }: { state: PanelState; session: Session }) {
+function Content({ tabId, state, session }: { tabId: number; state: PanelState; session: Session }) {
   const [looked, setLooked] = useState<string | null>(null);
-  const strip = useRef<HTMLDivElement>(null);
+  const room = useRef<HTMLDivElement>(null);
   const { case: kase, views, files } = state;
   if (!kase) return null;
   const { photos } = kase.listing;
   const stamped = new Set(kase.decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from.photoId] : [])));
   const file = looked === null ? undefined : files[looked];
+  const isReading = isBusy(state.stage);
+  const look = (photoId: string) => {
+    goToPart(room.current, 'photos');
+    setLooked(photoId);
+  };
   const close = () => {
     // What was opened from the thumbnail leads back to it.
-    strip.current?.querySelector<HTMLElement>(`[data-photo="${looked}"]`)?.focus();
+    room.current?.querySelector<HTMLElement>(`[data-photo="${looked}"]`)?.focus();
     setLooked(null);
   };
   return (
-    <CaseView
-      kase={kase}
-      pictureOfLine={cropOf(views)}
-      byHand={{ type: (code) => session.typeCode(null, code), correct: session.correct, undo: session.undo }}
-      // Without photos too: a frame of another site may hold the description.
-      offers={<AllowHosts state={state} onAllowed={session.read} />}
-      photos={
-        <div ref={strip}>
-          {photos.length > 0 && <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={setLooked} />}
-          {looked !== null && file !== undefined && (
-            <LookByHand
-              key={looked}
-              file={file}
-              number={photos.findIndex(({ id }) => id === looked) + 1}
-              start={wantedOf(state, looked)}
-              seen={views[looked]?.read}
-              onRead={(adjustment) => session.readAgain(looked, adjustment)}
-              onClose={close}
-            />
-          )}
-        </div>
-      }
-    />
+    <div ref={room}>
+      <CaseView
+        kase={kase}
+        pictureOfLine={cropOf(views)}
+        isReading={isReading}
+        byHand={{ type: (code) => session.typeCode(null, code), correct: session.correct, undo: session.undo }}
+        showWords={(field, words, around) => showWords(tabId, field, words, around)}
+        lookAt={look}
+        // Without photos too: a frame of another site may hold the description.
+        offers={<AllowHosts state={state} onAllowed={session.read} />}
+        correctionsOpen={state.picks.length > 0}
+        corrections={<PointAtPage tabId={tabId} state={state} onChanged={session.readFields} />}
+        photos={
+          photos.length > 0 && (
+            <Fold part="photos" title={strings.photos.title} open={isReading}>
+              <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={setLooked} />
+              {looked !== null && file !== undefined && (
+                <LookByHand
+                  key={looked}
+                  file={file}
+                  number={photos.findIndex(({ id }) => id === looked) + 1}
+                  start={wantedOf(state, looked)}
+                  seen={views[looked]?.read}
+                  onRead={(adjustment) => session.readAgain(looked, adjustment)}
+                  onClose={close}
+                />
+              )}
+            </Fold>
+          )
+        }
+      />
+    </div>
   );
 }

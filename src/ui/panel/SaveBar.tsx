@@ -20,7 +20,7 @@ export function SaveBar({ state, saved }: { state: PanelState; saved: SavedCase 
   return (
     <div class="save-bar">
       {kase && (
-        <button type="button" class="main" onClick={saved.save} disabled={isBusy(state.stage)}>
+        <button type="button" onClick={saved.save} disabled={isBusy(state.stage)}>
           {record ? strings.save.update : strings.save.save}
         </button>
       )}

@@ -2,67 +2,82 @@ import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Case } from '../../case';
 import type { Claim } from '../../claim/types';
-import { composeMessage, type HeadLine, messageLanguageOf } from '../../words';
+import { strings } from '../../words';
+import { Message } from '../message/Message';
+import { useMessage } from '../message/use-message';
 import { TimeAxis } from '../TimeAxis';
 import { useFocusKept } from '../use-focus-kept';
 import type { ByHand } from './by-hand';
 import { Changes } from './Changes';
 import { Claims } from './Claims';
 import { Corrections } from './Corrections';
+import { type CaseActions, CaseRoomContext } from './case-room';
 import { Against, StillOpen, WhatFits } from './Findings';
+import { Fold, goToPart } from './Fold';
 import { Head } from './Head';
 import { Marks } from './Marks';
+import { NextStep } from './NextStep';
 import { NotRead } from './NotRead';
-import { Questions } from './Questions';
 import { StampSection } from './StampSection';
 
-interface Props {
+interface Props extends CaseActions {
   kase: Case;
   pictureOfLine: (photoId: string, lineId: string) => string | null;
+  /** While photos are still being read. */
+  isReading?: boolean;
   byHand?: ByHand;
   /** What is offered to see more of the stamp and the listing, where the screen can. */
   offers?: ComponentChildren;
   /** The photos, where the screen has them. */
   photos?: ComponentChildren;
+  /** What corrects the reading of the page, where the screen can. */
+  corrections?: ComponentChildren;
+  /** Whether what the listing says was corrected, so that it stands open. */
+  correctionsOpen?: boolean;
 }
 
 /**
- * A case from what a buyer must know first to what can wait: what changed since the last look, the three lines of the
- * head, what speaks against it, the stamp, what to ask, what is open, what was not looked at, then what fits, photos and
- * claims.
+ * A case from what a buyer must know first to what can wait: what changed since the last look, what the stamp says
+ * against what the listing says, the three lines of the head, the next step; then, folded, what they rest on.
  */
-export function CaseView({ kase, pictureOfLine, byHand, offers, photos }: Props) {
+export function CaseView(props: Props) {
+  const { kase, pictureOfLine, isReading, byHand, offers, photos, corrections, showWords, lookAt } = props;
   const room = useRef<HTMLDivElement>(null);
-  const said = useFocusKept<HTMLDivElement>('#claims-title');
+  const said = useFocusKept<HTMLDivElement>();
+  const draft = useMessage(kase);
+  const go = (part: string) => goToPart(room.current, part);
+  const actions: CaseActions = { ...(showWords && { showWords }), ...(lookAt && { lookAt }) };
   return (
-    <div class="case" ref={room}>
-      <Changes kase={kase} />
-      <Head kase={kase} onGo={(line) => goTo(room.current, line)} />
-      <Against kase={kase} />
-      <StampSection kase={kase} pictureOfLine={pictureOfLine} byHand={byHand} />
-      {offers}
-      {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} />}
-      <Marks kase={kase} />
-      <Questions
-        questions={kase.questions}
-        language={messageLanguageOf(kase.listing.language)}
-        messageIn={(language) =>
-          composeMessage(kase.questions, {
-            sellerName: kase.listing.seller.name[0]?.value,
-            title: kase.listing.title[0]?.value,
-            language,
-          })
-        }
-      />
-      <StillOpen kase={kase} />
-      <NotRead kase={kase} />
-      <WhatFits kase={kase} />
-      {photos}
-      <div ref={said}>
-        <Claims claims={kase.claims} onStrike={byHand && strikeClaim(byHand)} />
-        <Corrections kase={kase} onUndo={byHand?.undo} />
+    <CaseRoomContext.Provider value={{ kase, draft, ...actions }}>
+      <div class="case" ref={room}>
+        <Changes kase={kase} />
+        <StampSection
+          kase={kase}
+          pictureOfLine={pictureOfLine}
+          isReading={isReading}
+          byHand={byHand}
+          onLook={lookAt}
+          offers={offers}
+        />
+        <Head kase={kase} onGo={go} />
+        <NextStep kase={kase} draft={draft} onLook={() => go('message')} />
+        <Against kase={kase} />
+        <StillOpen kase={kase} />
+        <NotRead kase={kase} />
+        {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} folded />}
+        <WhatFits kase={kase} />
+        <Marks kase={kase} folded />
+        {photos}
+        <div ref={said}>
+          <Fold part="claims" title={strings.claims.title} open={props.correctionsOpen ?? false}>
+            <Claims claims={kase.claims} onStrike={byHand && strikeClaim(byHand)} />
+            <Corrections kase={kase} onUndo={byHand?.undo} />
+            {corrections}
+          </Fold>
+        </div>
+        <Message kase={kase} draft={draft} />
       </div>
-    </div>
+    </CaseRoomContext.Provider>
   );
 }
 
@@ -70,12 +85,3 @@ const strikeClaim =
   ({ correct }: ByHand) =>
   (target: Claim) =>
     correct({ of: 'claim', target, to: null });
-
-/** Takes sight and keyboard to the heading of a part. */
-function goTo(room: HTMLElement | null, line: HeadLine): void {
-  const heading = room?.querySelector<HTMLElement>(`[data-part="${line}"] h2`);
-  if (!heading) return;
-  heading.tabIndex = -1;
-  heading.focus();
-  heading.scrollIntoView?.({ block: 'start' });
-}

@@ -10,30 +10,22 @@ type OnStrike = (claim: Claim) => void;
 /** What the seller states, with the words that it stands in. The same statement in two places stands here once. */
 export function Claims({ claims, onStrike }: { claims: Claim[]; onStrike?: OnStrike | undefined }) {
   const rows = groupBy(claims, (claim) => strings.claims.kinds[claim.kind]);
+  if (rows.length === 0) return <p class="muted">{strings.claims.none}</p>;
   return (
-    <section aria-labelledby="claims-title">
-      <h2 id="claims-title" tabIndex={-1}>
-        {strings.claims.title}
-      </h2>
-      {rows.length === 0 ? (
-        <p class="muted">{strings.claims.none}</p>
-      ) : (
-        <table class="claims">
-          <tbody>
-            {rows.map(([kind, said]) => (
-              <tr key={kind}>
-                <th scope="row">{kind}</th>
-                <td>
-                  {statementsOf(said).map(([statement, places]) => (
-                    <Statement key={statement} statement={statement} places={places} onStrike={onStrike} />
-                  ))}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
-    </section>
+    <table class="claims">
+      <tbody>
+        {rows.map(([kind, said]) => (
+          <tr key={kind}>
+            <th scope="row">{kind}</th>
+            <td>
+              {statementsOf(said).map(([statement, places]) => (
+                <Statement key={statement} statement={statement} places={places} onStrike={onStrike} />
+              ))}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }
 

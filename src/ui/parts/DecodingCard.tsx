@@ -1,5 +1,6 @@
-import type { Decoding, LeftOpen } from '../../code/types';
+import type { Decoding } from '../../code/types';
 import { strings } from '../../words';
+import { LeftOpenOf } from './LeftOpenOf';
 import { ReadingTable } from './ReadingTable';
 import { Unexplained } from './Unexplained';
 
@@ -25,7 +26,7 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove,
       {picture && <img class="stamp-crop" src={picture} alt={pictureLabel} />}
       <header>
         {decoding.accepted ? (
-          <strong class="code">{best?.text ?? decoding.code}</strong>
+          <strong class="code stamp-text">{best?.text ?? decoding.code}</strong>
         ) : (
           <span>{strings.stamp.unsure}</span>
         )}
@@ -42,11 +43,7 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove,
         )}
       </header>
       {decoding.accepted ? best && <ReadingTable reading={best} /> : <Candidates decoding={decoding} />}
-      {(decoding.open ?? []).map((open) => (
-        <p class="muted" key={JSON.stringify(open)}>
-          {openWords(open)}
-        </p>
-      ))}
+      <LeftOpenOf decoding={decoding} />
       {decoding.accepted && <Unexplained decoding={decoding} most={mostTold} />}
       {decoding.accepted && others.length > 0 && (
         <details class="quiet">
@@ -58,12 +55,6 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove,
       )}
     </article>
   );
-}
-
-function openWords(open: LeftOpen): string {
-  if (open.kind === 'may-go-on') return strings.stamp.mayGoOn;
-  if (open.kind === 'upside-down') return strings.stamp.upsideDown(open.text);
-  return strings.stamp.alike(open.place + 1, open.may);
 }
 
 function Candidates({ decoding }: { decoding: Decoding }) {

@@ -1,35 +1,26 @@
 import type { Finding } from '../../check/types';
 import type { Weight } from '../../evidence';
-import { chosenLanguage, sayFinding, sayWeight, strings } from '../../words';
-import { Kind } from './Kind';
+import { chosenLanguage, sayFinding, saySource, sayWeight, strings } from '../../words';
+import { FindingActions } from './FindingActions';
 
-/**
- * One finding: its statement at once; basis, innocent explanation, what settles it and source one step behind; how
- * its weight is derived one more, where it rests on evidence. Under a heading that names the kind, `quiet` leaves the
- * word out.
- */
-export function FindingCard({
-  finding,
-  weight,
-  open = false,
-  quiet = false,
-}: {
+interface Props {
   finding: Finding;
   weight: Weight;
   open?: boolean;
-  quiet?: boolean;
-}) {
+}
+
+/**
+ * One finding: its statement at once; how hard it is, what it rests on, its ordinary reason, what would clear it up, its
+ * source and what can be done one step behind; how sure it is one more, where it rests on evidence.
+ */
+export function FindingCard({ finding, weight, open = false }: Props) {
   const said = sayFinding(finding, chosenLanguage());
+  const hardness = strings.findings.hardness[finding.kind];
   return (
-    <details
-      class={`finding finding-${finding.kind} ${quiet ? 'finding-quiet' : ''}`}
-      data-check={finding.check}
-      data-kind={finding.kind}
-      open={open}
-    >
+    <details class={`finding finding-${finding.kind}`} data-check={finding.check} data-kind={finding.kind} open={open}>
       <summary>
-        {quiet ? null : <Kind kind={finding.kind} />}
-        <span class="finding-statement">{said.statement}</span>
+        <span class="finding-statement">{said.statement}</span>{' '}
+        {hardness === '' ? null : <span class="finding-hardness">{hardness}</span>}
       </summary>
       <dl>
         <dt>{strings.findings.basis}</dt>
@@ -45,11 +36,9 @@ export function FindingCard({
           </>
         )}
         <dt>{strings.findings.source}</dt>
-        <dd>
-          {finding.source.text}
-          {finding.source.kind === 'memory' && ` (${strings.sources.memory})`}
-        </dd>
+        <dd>{saySource(finding.source, chosenLanguage())}</dd>
       </dl>
+      <FindingActions finding={finding} />
       {weight.standing === 'bare' ? null : (
         <details class="quiet">
           <summary>{strings.findings.weight}</summary>

@@ -2,21 +2,21 @@ import { type Case, saysLittle, type WeighedFinding, weighedFindings } from '../
 import type { FindingKind } from '../../check/types';
 import { strings } from '../../words';
 import { FindingCard } from './FindingCard';
+import { Fold } from './Fold';
 
 const ofKind = (kase: Case, ...kinds: FindingKind[]): WeighedFinding[] =>
   weighedFindings(kase).filter(({ finding }) => kinds.includes(finding.kind));
 
-/** What speaks against the piece, open and on top. */
+/** What speaks against the piece, in the open; what cannot both be true with all that it rests on. */
 export function Against({ kase }: { kase: Case }) {
   const against = ofKind(kase, 'contradiction', 'doubt');
   if (against.length === 0) return null;
   return (
-    <section aria-labelledby="against-title" data-part="against">
-      <h2 id="against-title">{strings.findings.against}</h2>
-      {against.map(({ finding, weight }) => (
-        <FindingCard key={finding.id} finding={finding} weight={weight} open={finding.kind === 'contradiction'} />
+    <Fold part="against" title={strings.findings.against} open>
+      {against.map(({ finding, weight }, at) => (
+        <FindingCard key={finding.id} finding={finding} weight={weight} open={at === 0} />
       ))}
-    </section>
+    </Fold>
   );
 }
 
@@ -25,16 +25,15 @@ export function StillOpen({ kase }: { kase: Case }) {
   const gaps = ofKind(kase, 'gap');
   if (gaps.length === 0) return null;
   return (
-    <section aria-labelledby="gaps-title" data-part="open">
-      <h2 id="gaps-title">{strings.findings.gaps}</h2>
+    <Fold part="open" title={strings.findings.gaps}>
       {gaps.map(({ finding, weight }) => (
-        <FindingCard key={finding.id} finding={finding} weight={weight} quiet />
+        <FindingCard key={finding.id} finding={finding} weight={weight} />
       ))}
-    </section>
+    </Fold>
   );
 }
 
-/** What fits, folded: first what could have come out otherwise, and apart from it what says little of the piece. */
+/** What fits: first what could have come out otherwise, and apart from it what says little of the piece. */
 export function WhatFits({ kase }: { kase: Case }) {
   const agreements = ofKind(kase, 'agreement');
   if (agreements.length === 0) return null;
@@ -42,22 +41,19 @@ export function WhatFits({ kase }: { kase: Case }) {
     agreements.filter(({ finding }) => saysLittle(finding, kase.evidence) === says),
   );
   return (
-    <details class="folded">
-      <summary>
-        <h2>{strings.findings.agreements}</h2>
-      </summary>
+    <Fold part="fits" title={strings.findings.agreements}>
       {telling && telling.length > 0 && <p class="muted hint">{strings.findings.fitsNote}</p>}
       {telling?.map(({ finding, weight }) => (
-        <FindingCard key={finding.id} finding={finding} weight={weight} quiet />
+        <FindingCard key={finding.id} finding={finding} weight={weight} />
       ))}
       {little && little.length > 0 && (
         <details class="quiet">
           <summary>{strings.findings.little}</summary>
           {little.map(({ finding, weight }) => (
-            <FindingCard key={finding.id} finding={finding} weight={weight} quiet />
+            <FindingCard key={finding.id} finding={finding} weight={weight} />
           ))}
         </details>
       )}
-    </details>
+    </Fold>
   );
 }

@@ -2,22 +2,32 @@ import type { Case } from '../../case';
 import type { MarkRead } from '../../mark';
 import { strings } from '../../words';
 import { groupBy } from '../group-by';
+import { Fold } from './Fold';
 
 /**
  * Public marks found on the piece or in the words, each with what it says, its source, and whether its row was
  * verified. The same words of one mark stand once, wherever they were found.
  */
-export function Marks({ kase }: { kase: Case }) {
+export function Marks({ kase, folded = false }: { kase: Case; folded?: boolean }) {
   const found = groupBy(kase.marks, ({ mark, words }) => `${mark}: ${words}`);
   if (found.length === 0) return null;
+  const list = (
+    <ul class="marks">
+      {found.map(([key, marks]) => (
+        <MarkEntry key={key} marks={marks} kase={kase} />
+      ))}
+    </ul>
+  );
+  if (folded)
+    return (
+      <Fold part="marks" title={strings.marks.title}>
+        {list}
+      </Fold>
+    );
   return (
     <section aria-labelledby="marks-title">
       <h2 id="marks-title">{strings.marks.title}</h2>
-      <ul class="marks">
-        {found.map(([key, marks]) => (
-          <MarkEntry key={key} marks={marks} kase={kase} />
-        ))}
-      </ul>
+      {list}
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { isCopy } from '../../check';
 import { chosenLanguage, nameOfCheck, sayReason, strings } from '../../words';
 import { groupBy } from '../group-by';
 import { isUnmet } from './Corrections';
+import { Fold } from './Fold';
 import { saidProblem, sentence } from './ProblemNote';
 
 /**
@@ -20,8 +21,7 @@ export function NotRead({ kase }: { kase: Case }) {
   const failed = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome] : []));
   const unable = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'cannot-tell' ? [outcome] : []));
   return (
-    <section class="not-read" aria-labelledby="not-read-title" data-part="not-looked-at">
-      <h2 id="not-read-title">{strings.notRead.title}</h2>
+    <Fold part="not-looked-at" title={strings.notRead.title} class="not-read">
       {unread.length > 0 && <p>{strings.photos.notRead(unread.length, kase.listing.photos.length)}:</p>}
       <ul>
         {failed.map(({ check, why }) => (
@@ -59,6 +59,6 @@ export function NotRead({ kase }: { kase: Case }) {
           </ul>
         </details>
       )}
-    </section>
+    </Fold>
   );
 }

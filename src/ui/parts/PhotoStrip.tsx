@@ -15,33 +15,30 @@ interface Props {
 
 /** All photos small, each saying whether it shows a stamp; one click looks at it by hand. */
 export const PhotoStrip = ({ photos, views, stamped, onLook }: Props) => (
-  <section aria-labelledby="photos-title">
-    <h2 id="photos-title">{strings.photos.title}</h2>
-    <ul class="photo-strip">
-      {photos.map(({ id }, index) => {
-        const view = views[id];
-        const picture = view?.thumbnail ? <img src={view.thumbnail} alt={strings.photos.alone(index + 1)} /> : null;
-        return (
-          <li key={id}>
-            {picture && onLook ? (
-              <button
-                type="button"
-                data-photo={id}
-                aria-label={strings.photos.byHand(index + 1)}
-                onClick={() => onLook(id)}
-              >
-                {picture}
-              </button>
-            ) : (
-              (picture ?? <span class="no-picture">{index + 1}</span>)
-            )}
-            <span class="photo-says">{photoSays(view, stamped.has(id))}</span>
-            {copyWords(view?.read) && <span class="photo-says">{copyWords(view?.read)}</span>}
-          </li>
-        );
-      })}
-    </ul>
-  </section>
+  <ul class="photo-strip">
+    {photos.map(({ id }, index) => {
+      const view = views[id];
+      const picture = view?.thumbnail ? <img src={view.thumbnail} alt={strings.photos.alone(index + 1)} /> : null;
+      return (
+        <li key={id}>
+          {picture && onLook ? (
+            <button
+              type="button"
+              data-photo={id}
+              aria-label={strings.photos.byHand(index + 1)}
+              onClick={() => onLook(id)}
+            >
+              {picture}
+            </button>
+          ) : (
+            (picture ?? <span class="no-picture">{index + 1}</span>)
+          )}
+          <span class="photo-says">{photoSays(view, stamped.has(id))}</span>
+          {copyWords(view?.read) && <span class="photo-says">{copyWords(view?.read)}</span>}
+        </li>
+      );
+    })}
+  </ul>
 );
 
 function photoSays(view: PhotoView | undefined, stamped: boolean): string {

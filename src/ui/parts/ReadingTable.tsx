@@ -1,8 +1,9 @@
 import type { Reading } from '../../code/types';
-import { kit, strings } from '../../words';
+import { strings } from '../../words';
 import { readingWords, systemWords } from '../system-words';
+import { CodeRows } from './CodeRows';
 
-/** What one reading of a code says, and slot by slot why. */
+/** What one reading of a code says, and which characters say it. */
 export function ReadingTable({ reading }: { reading: Reading }) {
   return (
     <div class="reading">
@@ -10,24 +11,7 @@ export function ReadingTable({ reading }: { reading: Reading }) {
         {readingWords(reading)} <span class="muted">{strings.stamp.reading(systemWords(reading.system))}</span>
       </p>
       <Sources reading={reading} />
-      <table>
-        <thead class="visually-hidden">
-          <tr>
-            <th scope="col">{strings.stamp.characters}</th>
-            <th scope="col">{strings.stamp.slot}</th>
-            <th scope="col">{strings.stamp.says}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {reading.parts.map((part) => (
-            <tr key={part.start}>
-              <td class="code">{part.text}</td>
-              <td class="muted">{part.slot}</td>
-              <td>{part.slot === 'plant' && reading.plant ? kit.place(reading.plant.place) : part.says}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <CodeRows reading={reading} />
     </div>
   );
 }

@@ -8,6 +8,10 @@ export interface MessageOptions {
   title?: string | undefined;
   /** Language of the message, English unless given. */
   language?: MessageLanguage | undefined;
+  /** Questions in the buyer's own words, after the others. */
+  own?: readonly string[];
+  /** The words that the buyer gave a question instead, by its id. */
+  reworded?: ReadonlyMap<string, string>;
 }
 
 /**
@@ -15,14 +19,16 @@ export interface MessageOptions {
  * finding, so that nobody reads an accusation in it; empty without questions. In another language than English each
  * question is the catalogue's for its topic, said once.
  */
-export function composeMessage(questions: Question[], { sellerName, title, language }: MessageOptions = {}): string {
-  if (questions.length === 0) return '';
+export function composeMessage(
+  questions: Question[],
+  { sellerName, title, language, own = [], reworded = new Map() }: MessageOptions = {},
+): string {
+  if (questions.length + own.length === 0) return '';
   const name = sellerName ? oneLine(sellerName) : null;
   const piece = title ? oneLine(title) : null;
   const other = language === undefined || language === 'en' ? null : otherLanguages[language];
-  const words = other
-    ? [...new Set(questions.map((one) => translated(one, other)))]
-    : questions.map((one) => sayQuestion(one, 'en'));
+  const said = (one: Question) => reworded.get(one.id) ?? (other ? translated(one, other) : sayQuestion(one, 'en'));
+  const words = [...new Set([...questions.map(said), ...own])];
   const list = words.map((ask, index) => (words.length === 1 ? ask : `${index + 1}. ${ask}`));
   const greeting = other ? other.greeting(name) : name ? `Hello ${name},` : 'Hello,';
   const lead = other ? other.lead(piece, words.length) : englishLead(piece, words.length);

@@ -29,7 +29,7 @@ const choice = (): HTMLSelectElement => {
 async function copied(): Promise<string> {
   const writeText = vi.fn(async (_text: string) => {});
   vi.stubGlobal('navigator', { ...navigator, clipboard: { writeText } });
-  const button = [...room.querySelectorAll('button')].find((one) => one.textContent === strings.questions.copy);
+  const button = [...room.querySelectorAll('button')].find((one) => one.textContent === strings.message.copy);
   await act(() => button?.click());
   vi.unstubAllGlobals();
   return writeText.mock.calls[0]?.[0] ?? '';
@@ -52,7 +52,7 @@ test('another language can be chosen for the message', async () => {
   await show('fr');
   const select = choice();
   expect([...select.options].map(({ value }) => value)).toEqual(['en', 'fr', 'de', 'it', 'es', 'nl', 'ja']);
-  expect(select.labels?.[0]?.textContent).toContain(strings.questions.language);
+  expect(select.labels?.[0]?.textContent).toContain(strings.message.language);
   await act(() => {
     select.value = 'en';
     select.dispatchEvent(new Event('change', { bubbles: true }));
@@ -62,18 +62,18 @@ test('another language can be chosen for the message', async () => {
 
 test('an invented maker file says so beside its name; another does not', async () => {
   await show('en');
-  expect(room.textContent).toContain(`${strings.makerFile('Ondrasse')} ${strings.demoMaker}`);
+  expect(room.textContent).toContain(strings.answer.byFile('Ondrasse', true));
   await show(
     'en',
     builtInMakers.map(({ invented: _, ...file }) => file),
   );
-  expect(room.textContent).toContain(strings.makerFile('Ondrasse'));
-  expect(room.textContent).not.toContain(strings.demoMaker);
+  expect(room.textContent).toContain(strings.answer.byFile('Ondrasse', false));
+  expect(room.querySelector('.answer')?.textContent).not.toContain('invented');
 });
 
 test('a code’s reading names the country of its plant in words', async () => {
   await show('en');
-  const rows = [...room.querySelectorAll('.reading tr')].map((row) => row.textContent);
+  const rows = [...room.querySelectorAll('.code-rows > div')].map((row) => row.textContent);
   expect(rows.some((words) => words?.includes('KV') && words.includes('Belgium'))).toBe(true);
   expect(room.textContent).not.toMatch(/\bBE\b/);
 });

@@ -96,7 +96,7 @@ describe('the document', () => {
     const room = show();
     expect(room.querySelectorAll('details')).toHaveLength(0);
     expect(room.querySelectorAll('.time-axis-table tbody tr')).toHaveLength(2);
-    expect(room.querySelector('.decoding td.code')?.textContent).toBe('KV');
+    expect(room.querySelector('.decoding .code-rows dt')?.textContent).toBe('KV');
     expect(room.textContent).toContain('settles finding 1');
     expect(room.textContent).toContain('Not verified.');
   });

@@ -124,7 +124,10 @@ describe('the panel', () => {
     expect(failed?.textContent).toBe(
       '“There are as many photos as parts to be seen”: this check failed here, which says nothing of the listing. All others stand. (sides is not iterable)',
     );
-    expect(failed?.closest('details')).toBeNull();
+    // The head names it in the open; its words stand one step behind.
+    expect(room.querySelector('[data-line="not-looked-at"]')?.textContent).toContain(
+      'A part of Tellstamp failed here, and what it looks at is not judged: “There are as many photos as parts to be seen”.',
+    );
     expect(room.querySelectorAll('[data-kind="contradiction"]').length).toBeGreaterThan(0);
     await act(() => render(<DossierDocument dossier={dossierOf(recordOf({ ...wrong, outcomes }))} />, room));
     expect(room.textContent).toContain('“There are as many photos as parts to be seen”: this check failed here');

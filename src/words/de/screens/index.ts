@@ -1,28 +1,22 @@
 import type { ScreenWords } from '../../screen-words';
+import { answerStrings } from './answer';
 import { axisStrings } from './axis';
 import { byHandStrings } from './by-hand';
 import { changesStrings } from './changes';
 import { copiesStrings } from './copies';
 import { dossierStrings } from './dossier';
 import { makerStrings } from './makers';
+import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
 import { watchStrings } from './watch';
 
-const kinds: ScreenWords['kinds'] = {
-  contradiction: { one: 'Widerspruch', sign: '≠' },
-  doubt: { one: 'Zweifel', sign: '?' },
-  gap: { one: 'offen', sign: '…' },
-  agreement: { one: 'passt', sign: '·' },
-};
 const photos = (number: number) => (number === 1 ? '1 Foto' : `${number} Fotos`);
 
 /** Every word of the screens in German; whole sentences, and nobody is accused. */
 export const screens: ScreenWords = {
   product: 'Tellstamp',
   language: 'Sprache',
-  kinds,
-
   stage: {
     opening: 'Wird geöffnet…',
     page: 'Die Seite wird gelesen…',
@@ -75,7 +69,7 @@ export const screens: ScreenWords = {
       `Was nur eine Datei über ${maker || 'den Hersteller'} sagen könnte: Zeit, Werkstatt, Maße, Materialien.`,
     untold: (reasons, more) =>
       `Manches ließ sich nicht sagen: ${reasons.join('; ')}${more ? '; weiter unten mehr' : ''}.`,
-    never: 'Wer es gemacht hat: Das kann kein Foto zeigen. Leder, Stiche, Metall und Farben: Niemand hat sie gemessen.',
+    never: 'Wer es gemacht hat: Das kann kein Foto zeigen. Leder, Stiche, Metall, Farben: nicht gemessen.',
   },
   findings: {
     title: 'Befunde',
@@ -92,6 +86,12 @@ export const screens: ScreenWords = {
     settles: 'Was es klären würde',
     source: 'Quelle',
     weight: 'Wie sicher ist das?',
+    hardness: {
+      contradiction: 'Beides zugleich kann nicht stimmen.',
+      doubt: 'Ungewöhnlich.',
+      gap: '',
+      agreement: '',
+    },
     cannotTell: 'Was sich sonst nicht sagen ließ, und warum',
     failed: (check, message) =>
       `${check}: Diese Prüfung ist hier ausgefallen; über das Angebot sagt das nichts. Alle anderen gelten. (${message})`,
@@ -110,7 +110,6 @@ export const screens: ScreenWords = {
     title: 'Was der Stempel sagt',
     waiting: 'Noch wurde kein Foto gelesen.',
     none: 'In den gelesenen Fotos wurde kein Stempel gefunden.',
-    read: (code) => `Gelesen als ${code}`,
     unsure: 'Nicht sicher genug, um als gelesen zu gelten',
     unclear: (number) =>
       `${number === 1 ? 'Eine weitere Zeile' : `${number} weitere Zeilen`}, nicht sicher genug, um als gelesen zu gelten`,
@@ -134,9 +133,6 @@ export const screens: ScreenWords = {
     remove: (code) => `${code} entfernen`,
     reading: (system) => `nach ${system}`,
     family: (shape) => `nur seiner Form, ${shape}`,
-    slot: 'Gruppe',
-    characters: 'Zeichen',
-    says: 'Sagt',
     otherReadings: (number) => (number === 1 ? 'eine andere Lesart' : `${number} andere Lesarten`),
   },
   marks: {
@@ -144,6 +140,8 @@ export const screens: ScreenWords = {
     inListing: 'Im Angebot genannt',
     notVerified: 'Nicht geprüft.',
   },
+  answer: answerStrings,
+  message: messageStrings,
   axis: axisStrings,
   photos: {
     title: 'Fotos',
@@ -284,32 +282,24 @@ export const screens: ScreenWords = {
   },
   questions: {
     title: 'Was zu fragen ist',
-    none: 'Nichts zu fragen.',
     photo: 'Foto',
-    copy: 'Als eine Nachricht kopieren',
-    copied: 'Kopiert. Füge sie in die Nachrichten des Marktplatzes ein.',
-    notCopied: 'Der Browser erlaubte das Kopieren nicht. Markiere den Text unten und kopiere ihn.',
-    settles: (number) => (number === 1 ? 'klärt einen Befund' : `klärt ${number} Befunde`),
-    message: 'Die Nachricht',
-    language: 'Sprache der Nachricht',
   },
   notRead: { title: 'Was nicht angesehen wurde' },
   save: {
-    save: 'Auf die Merkliste',
+    save: 'Behalten',
     update: 'Auch diesen Blick behalten',
-    saved: (day) => `Gesichert am ${day}`,
-    savedNow: 'Gesichert.',
+    saved: (day) => `Behalten am ${day}`,
+    savedNow: 'Behalten.',
     open: 'Merkliste',
-    openCase: 'Den gesicherten Fall öffnen',
+    openCase: 'Den behaltenen Fall öffnen',
     private: 'Das ist ein privates Fenster: Nichts wird behalten.',
-    changed: 'Der gesicherte Fall ist anders als das, was jetzt zu lesen ist.',
+    changed: 'Der behaltene Fall ist anders als das, was jetzt zu lesen ist.',
   },
   cautions: {
     title: 'Bevor du dich darauf verlässt',
     lines: [
       'Hier werden Angaben nebeneinander gestellt. Wer das Stück gemacht hat, sagt das nicht: Frage dafür eine sachkundige Prüfstelle.',
-      'Bezahle auf dem Marktplatz, wo sein Schutz gilt.',
-      'Wenn etwas nicht stimmt, melde es dem Marktplatz und nicht öffentlich.',
+      'Bezahle auf dem Marktplatz, wo sein Schutz gilt. Wenn etwas nicht stimmt, melde es dem Marktplatz und nicht öffentlich.',
       'Was du nach dem Kauf tun kannst, hängt vom Recht an deinem Ort und dem des Verkäufers ab.',
     ],
   },

@@ -1,6 +1,7 @@
 import type { FindingKind } from '../../../check/types';
 import type { Part } from '../../../claim/types';
 import type { PickField } from '../../../listing/types';
+import { answerStrings } from './answer';
 import { axisStrings } from './axis';
 import { byHandStrings } from './by-hand';
 import { changesStrings } from './changes';
@@ -8,6 +9,7 @@ import { type Copies, copiesStrings } from './copies';
 import { count } from './count';
 import { dossierStrings } from './dossier';
 import { makerStrings } from './makers';
+import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
 import { watchStrings } from './watch';
@@ -16,13 +18,6 @@ import { watchStrings } from './watch';
 export const screens = {
   product: 'Tellstamp',
   language: 'Language',
-  kinds: {
-    contradiction: { one: 'contradiction', sign: '≠' },
-    doubt: { one: 'doubt', sign: '?' },
-    gap: { one: 'open', sign: '…' },
-    agreement: { one: 'fits', sign: '·' },
-  } satisfies Record<FindingKind, { one: string; sign: string }>,
-
   stage: {
     opening: 'Opening…',
     page: 'Reading the page…',
@@ -75,7 +70,7 @@ export const screens = {
       `What only a file on ${maker || 'the maker'} could tell: period, workshop, sizes, materials.`,
     untold: (reasons: string[], more: boolean) =>
       `Some could not be told: ${reasons.join('; ')}${more ? '; more below' : ''}.`,
-    never: 'Who made it: no photo can show that. Leather, stitches, metal and colours: nobody has measured them.',
+    never: 'Who made it: no photo can show that. Leather, stitches, metal, colours: not measured.',
   },
   findings: {
     title: 'Findings',
@@ -92,6 +87,10 @@ export const screens = {
     settles: 'Would clear it up',
     source: 'Source',
     weight: 'How sure is this?',
+    hardness: { contradiction: 'Both cannot be true.', doubt: 'Unusual.', gap: '', agreement: '' } satisfies Record<
+      FindingKind,
+      string
+    >,
     cannotTell: 'What else could not be told, and why',
     failed: (check: string, message: string) =>
       `${check}: this check failed here, which says nothing of the listing. All others stand. (${message})`,
@@ -110,7 +109,6 @@ export const screens = {
     title: 'What the stamp says',
     waiting: 'No photo has been read yet.',
     none: 'No stamp was found in the photos that were read.',
-    read: (code: string) => `Read as ${code}`,
     unsure: 'Not certain enough to count as read',
     unclear: (number: number) => `${count(number, 'more line', 'more lines')}, not certain enough to count as read`,
     candidates: 'It may be',
@@ -134,9 +132,6 @@ export const screens = {
     remove: (code: string) => `Remove ${code}`,
     reading: (system: string) => `by ${system}`,
     family: (shape: string) => `its shape alone, ${shape}`,
-    slot: 'Part',
-    characters: 'Characters',
-    says: 'Says',
     otherReadings: (number: number) => count(number, 'other reading', 'other readings'),
   },
   marks: {
@@ -144,6 +139,8 @@ export const screens = {
     inListing: 'Named in the listing',
     notVerified: 'Not verified.',
   },
+  answer: answerStrings,
+  message: messageStrings,
   axis: axisStrings,
   photos: {
     title: 'Photos',
@@ -280,32 +277,24 @@ export const screens = {
   },
   questions: {
     title: 'What to ask the seller',
-    none: 'Nothing to ask.',
     photo: 'photo',
-    copy: 'Copy as one message',
-    copied: 'Copied. Paste it into the marketplace’s own messages.',
-    notCopied: 'The browser did not allow copying. Select the text below and copy it.',
-    settles: (number: number) => `settles ${count(number, 'finding', 'findings')}`,
-    message: 'The message',
-    language: 'Language of the message',
   },
   notRead: { title: 'What was not looked at' },
   save: {
-    save: 'Save to watch list',
-    update: 'Save this reading',
-    saved: (day: string) => `Saved on ${day}`,
-    savedNow: 'Saved.',
+    save: 'Keep',
+    update: 'Keep this look too',
+    saved: (day: string) => `Kept on ${day}`,
+    savedNow: 'Kept.',
     open: 'Watch list',
-    openCase: 'Open the saved case',
+    openCase: 'Open the kept case',
     private: 'This is a private window: nothing is stored.',
-    changed: 'The saved case differs from what is read now.',
+    changed: 'The kept case differs from what is read now.',
   },
   cautions: {
     title: 'Before you rely on this',
     lines: [
       'This sets facts side by side. It does not say who made the piece: for that, ask a qualified authenticator.',
-      'Pay inside the marketplace, where its protection holds.',
-      'If something is wrong, report it to the platform, not in public.',
+      'Pay inside the marketplace, where its protection holds. If something is wrong, report it to the platform, not in public.',
       'What you may do after buying depends on the law where you and the seller live.',
     ],
   },

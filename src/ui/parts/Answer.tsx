@@ -1,0 +1,115 @@
+import type { ComponentChildren } from 'preact';
+import { answerOf, type Case, type CaseAnswer, type FormReading, type SeenIn } from '../../case';
+import { kit, strings } from '../../words';
+import { readingWords } from '../system-words';
+import { CodeRows } from './CodeRows';
+
+interface Props {
+  kase: Case;
+  /** The stamped line cut from its photo, as a data address. */
+  pictureOfLine: (photoId: string, lineId: string) => string | null;
+  /** While photos are still being read, a stamp that was not seen so far is still looked for. */
+  isReading?: boolean;
+  /** What can be done about it: type the code, look closer. */
+  children?: ComponentChildren;
+}
+
+/**
+ * What stands first: what the stamp says and what the listing says, in one sentence each, over the stamp's picture; how
+ * its code is built; and by whose file. The reader draws the line between the two.
+ */
+export function Answer({ kase, pictureOfLine, isReading = false, children }: Props) {
+  const answer = answerOf(kase);
+  const { stamp } = answer;
+  const from = 'decoding' in stamp ? stamp.decoding.from : null;
+  const picture = from?.kind === 'photo' ? pictureOfLine(from.photoId, from.lineId) : null;
+  const number = 'seenIn' in stamp && stamp.seenIn.kind === 'photo' ? stamp.seenIn.number : null;
+  const code = 'code' in stamp ? stamp.code : null;
+  return (
+    <section class="answer" aria-labelledby="stamp-title" data-answer={stamp.kind} aria-live="polite">
+      <h2 id="stamp-title">{answerWords(answer, kase, isReading)}</h2>
+      {stamp.kind === 'reads' && (
+        <p class="muted hint">
+          {strings.answer.byFile(stamp.reading.system.maker ?? '', stamp.reading.system.invented === true)}
+        </p>
+      )}
+      {(picture !== null || code !== null) && (
+        <figure class="stamp-shown">
+          {picture !== null && (
+            <img class="stamp-crop" src={picture} alt={number === null ? '' : strings.stamp.pictureOf(number)} />
+          )}
+          {code !== null && (
+            <figcaption>
+              <strong class="code stamp-text">{code}</strong>{' '}
+              <span class="muted">{'seenIn' in stamp && seenWords(stamp.seenIn)}</span>
+            </figcaption>
+          )}
+        </figure>
+      )}
+      {stamp.kind === 'reads' && <CodeRows reading={stamp.reading} />}
+      {stamp.kind === 'unexplained' && stamp.forms.length > 0 && <Forms forms={stamp.forms} said={answer.said} />}
+      {children}
+    </section>
+  );
+}
+
+/** The sentences: what the stamp says, then what the listing says. */
+export function answerWords({ stamp, said }: CaseAnswer, kase: Case, isReading: boolean): string {
+  const words = strings.answer;
+  const what = (seenIn: SeenIn) =>
+    seenIn.kind === 'photo' ? words.seenIn.photo(seenIn.number, seenIn.copy) : words.seenIn[seenIn.kind];
+  const listing = saidWords(said);
+  const says = listing === '' ? words.saidNothing : words.said(listing);
+  switch (stamp.kind) {
+    case 'reads':
+      return `${words.reads(what(stamp.seenIn), readingWords(stamp.reading))} ${says}`;
+    case 'several':
+      return `${words.several(kit.list(stamp.codes))} ${says}`;
+    case 'unexplained': {
+      const unexplained = kase.maker === null ? words.unexplained(statedMaker(kase)) : words.noneFits(kase.maker);
+      return `${words.readsOnly(what(stamp.seenIn), stamp.code)} ${unexplained}`;
+    }
+    case 'unsure':
+      return `${words.unsure(what(stamp.seenIn), kit.either(stamp.texts.slice(0, 2)))} ${says}`;
+    case 'none':
+      return `${isReading ? words.looking : words.none(stamp.read, stamp.unread)} ${says}`;
+    case 'unopened':
+      return `${isReading && stamp.photos > 0 ? words.looking : words.unopened(stamp.photos)} ${says}`;
+  }
+}
+
+const longestMaker = 60;
+const statedMaker = ({ listing }: Case): string => (listing.maker[0]?.value ?? '').slice(0, longestMaker);
+
+const saidWords = ({ dates, places }: CaseAnswer['said']): string =>
+  [kit.either(dates.map(kit.span)), kit.either(places.map(kit.place))].filter(Boolean).join(', ');
+
+const seenWords = (seenIn: SeenIn): string => {
+  if (seenIn.kind === 'listing') return strings.stamp.inListing;
+  if (seenIn.kind === 'typed') return strings.answer.byHand;
+  return seenIn.number === null ? '' : strings.stamp.inPhoto(seenIn.number, seenIn.copy ? strings.copies.small : '');
+};
+
+/** More ways than these would bury the likely ones. */
+const mostForms = 4;
+
+/** Every way to read the code by its form alone, with how often the form is meant so and whether it fits the claim. */
+function Forms({ forms, said }: { forms: readonly FormReading[]; said: CaseAnswer['said'] }) {
+  const words = strings.answer;
+  const dates = kit.either(said.dates.map(kit.span));
+  return (
+    <>
+      <h3>{words.forms}</h3>
+      <ul class="forms">
+        {forms.slice(0, mostForms).map(({ reading, fits }) => (
+          <li key={`${reading.system.id} ${reading.text}`}>
+            {reading.span === null ? words.noDate : readingWords(reading)}.{' '}
+            {fits !== null && (fits ? words.formFits(dates) : words.formFitsNot(dates))}{' '}
+            <span class="muted">{words.formShare(reading.probability)}</span>
+          </li>
+        ))}
+      </ul>
+      <p class="muted hint">{words.formsNote}</p>
+    </>
+  );
+}

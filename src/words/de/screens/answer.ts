@@ -1,0 +1,60 @@
+import type { ScreenWords } from '../../screen-words';
+
+/** The sentence over the stamp's picture, and the rows that show how its code is built. */
+export const answerStrings: ScreenWords['answer'] = {
+  title: 'Was der Stempel sagt',
+  seenIn: {
+    photo: (number, copy) =>
+      `Der Stempel in ${number === null ? 'einem Foto' : `Foto ${number}`}${copy ? ', gelesen aus einer kleinen Kopie,' : ''}`,
+    listing: 'Der Code, den das Angebot nennt,',
+    typed: 'Der Code, den du eingegeben hast,',
+  },
+  reads: (what, says) => `${what} bedeutet ${says}.`,
+  readsOnly: (what, code) => `${what} lautet ${code}.`,
+  said: (words) => `Das Angebot sagt ${words}.`,
+  saidNothing: 'Das Angebot nennt kein Jahr.',
+  several: (codes) => `Die Fotos zeigen verschiedene Codes: ${codes}.`,
+  unexplained: (maker) =>
+    maker === ''
+      ? 'Das Angebot nennt keinen Hersteller, also erklärt ihn keine Datei.'
+      : `Noch erklärt ihn keine Datei zu ${maker}.`,
+  noneFits: (maker) => `Die Datei zu ${maker} erklärt ihn nicht.`,
+  forms: 'Was die Form allein zulässt',
+  formShare: (share) => (share < 0.05 ? 'selten' : `etwa ${Math.max(1, Math.round(share * 10))} von 10`),
+  formFits: (said) => `Passt zu ${said}.`,
+  formFitsNot: (said) => `Passt nicht zu ${said}.`,
+  formsNote: 'Übliche Praxis vieler Hersteller, ohne Quelle. Nichts davon wird dem Verkäufer vorgehalten.',
+  noDate: 'eine laufende Nummer: keine Zeit ohne die Tabelle des Herstellers',
+  unsure: (what, text) =>
+    text === '' ? `${what} ist nicht sicher zu lesen.` : `${what} ist nicht sicher zu lesen: vielleicht ${text}.`,
+  none: (read, unread) =>
+    unread === 0
+      ? `Auf ${read === 1 ? 'dem Foto' : `den ${read} Fotos`} war kein Stempel zu sehen.`
+      : `Auf ${read} ${read === 1 ? 'Foto' : 'Fotos'} war kein Stempel zu sehen; ${unread} ließen sich nicht ansehen.`,
+  unopened: (photos) =>
+    photos === 0
+      ? 'Die Seite zeigt kein Foto.'
+      : photos === 1
+        ? 'Das Foto ließ sich nicht öffnen.'
+        : 'Die Fotos ließen sich nicht öffnen.',
+  looking: 'Der Stempel wird gesucht.',
+  byFile: (maker, invented) =>
+    invented ? `nach der Datei zu ${maker}: erfunden, zur Vorführung` : `nach der Datei zu ${maker}`,
+  byHand: 'von dir gesetzt',
+  correct: 'Von Hand berichtigen',
+  closer: (number) => `Foto ${number} näher ansehen`,
+  rows: 'Wie der Code gebaut ist',
+  parts: {
+    year: (year) => `Jahr ${year}`,
+    quarter: (quarter) => `Quartal ${quarter}`,
+    month: (month) => month,
+    week: (week) => `Woche ${week}`,
+    day: (day) => `Tag ${day}`,
+    dayOfYear: (day) => `Tag ${day} des Jahres`,
+    workshop: (code, place) => `Werkstatt ${code}${place === '' ? '' : `: ${place}`}`,
+    number: (number) => `laufende Nummer ${number}`,
+    check: 'ein Prüfzeichen, und es stimmt',
+    any: 'unerklärt',
+    fixed: 'steht immer da',
+  },
+};
