@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Evidence, statedOf, statedSchema, stretchSchema } from '../evidence';
+import { type Evidence, isTold, type Known, statedOf, statedSchema, stretchSchema } from '../evidence';
 import { askFor } from './asks';
 import { defineCheck, practice, type Speech } from './frame';
 
@@ -19,7 +19,12 @@ const dataSchema = z.union([
     /** The fact that, if it is wrong, leaves the rest in agreement on the stretch. */
     explained: z.strictObject({ fact: statedSchema, rest: z.enum(['all', 'hard']), ...stretchSchema.shape }).nullable(),
   }),
-  z.strictObject({ agree: z.number(), stretch: stretchSchema }),
+  z.strictObject({
+    read: z.array(statedSchema),
+    seen: z.array(statedSchema),
+    said: z.array(statedSchema),
+    stretch: stretchSchema,
+  }),
 ]);
 
 export const evidenceAgrees = defineCheck({
@@ -53,10 +58,21 @@ export const evidenceAgrees = defineCheck({
         };
       });
     const most = reasoning.agreeing[0];
-    // What holds together only with the room that loose dates have is no conflict, and nothing to praise.
-    if (!reasoning.agrees || !most || most.facts < 2 || !evidence.every(isIn(most.evidence))) return [];
-    const { spans, places } = most;
-    return [{ kind: 'agreement', data: { agree: most.facts, stretch: { spans, places } }, evidence: most.evidence }];
+    // What holds together only with the room that loose dates have is no conflict, and nothing to praise; nor is what
+    // the seller says alone.
+    if (!reasoning.agrees || !most || !evidence.every(isIn(most.evidence))) return [];
+    const { date, place } = most.told;
+    const counted = (known: Known) => [...new Set([...date[known], ...place[known]])];
+    if (counted('read').length + counted('seen').length === 0) return [];
+    const stated = (known: Known) => pieces(counted(known)).map(statedOf);
+    const data = {
+      read: stated('read'),
+      seen: stated('seen'),
+      said: stated('said'),
+      // What only one fact says is not what they agree on.
+      stretch: { spans: isTold(date) ? most.spans : [], places: isTold(place) ? most.places : [] },
+    };
+    return [{ kind: 'agreement', data, evidence: most.evidence }];
   },
 });
 

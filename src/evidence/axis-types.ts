@@ -1,5 +1,6 @@
 import type { Part } from '../claim/types';
 import type { Stretch } from './reasoning-types';
+import type { Known } from './told';
 import type { Evidence, Stated } from './types';
 
 /** A stretch of the axis; 0 is its first day, 1 the day after its last. An open side runs on beyond the axis. */
@@ -36,8 +37,8 @@ export interface AxisLayout {
   ticks: { year: number; at: number }[];
   rows: AxisRow[];
   /**
-   * Where the largest agreeing sets agree, one entry for each side of a tie, and how many more sides there
-   * are than are named; empty when nothing agrees with anything.
+   * Where the largest agreeing sets agree and who says so, one entry for each side of a tie, and how many more sides
+   * there are than are named; empty when no two agree that could have excluded each other.
    */
-  agreeing: { bars: AxisBar[]; sides: Stretch[]; more: number; facts: number };
+  agreeing: { bars: AxisBar[]; sides: (Stretch & { by: Known[] })[]; more: number };
 }

@@ -2,6 +2,7 @@ import { type Span, unionOf } from '../span';
 import type { AxisBar, AxisLayout, AxisRow } from './axis-types';
 import { evidenceId } from './ids';
 import type { Reasoning, Stretch } from './reasoning-types';
+import { isTold, type Known } from './told';
 import { type Evidence, statedOf } from './types';
 
 /** A date this many years away from the core of the evidence does not stretch the axis; its bar runs off the edge. */
@@ -23,7 +24,11 @@ export function layOutAxis(evidence: readonly Evidence[], reasoning: Reasoning):
   if (!years) return null;
   const scale = scaleOf(years);
   const sides = sidesOf(evidence, reasoning);
-  const stretches = sides.flatMap((side) => side.stretches.filter(({ spans }) => spans.length > 0));
+  const stretches = sides.flatMap(({ by, stretches: own }) =>
+    own
+      .filter(({ spans }) => spans.length > 0)
+      .map((stretch) => ({ ...stretch, by: knownBy.filter((one) => by.has(one)) })),
+  );
   const named = stretches.slice(0, mostSides);
   return {
     years,
@@ -33,33 +38,37 @@ export function layOutAxis(evidence: readonly Evidence[], reasoning: Reasoning):
       bars: unionOf(named.flatMap(({ spans }) => spans)).flatMap((span) => scale.bar(span) ?? []),
       sides: named,
       more: stretches.length - named.length,
-      facts: named.length > 0 ? (reasoning.agreeing[0]?.facts ?? 0) : 0,
     },
   };
 }
 
+const knownBy: readonly Known[] = ['read', 'seen', 'said'];
+
 /** Facts that agree, as many as on any other side: the evidence, and where it agrees, one entry for each ground. */
 interface Side {
   evidence: Set<string>;
+  by: Set<Known>;
   stretches: Stretch[];
 }
 
 /**
  * The largest agreeing sets, those of the same facts as one side: a loose date that is met at its edge and in its
- * middle is not two opinions. None when no two facts agree.
+ * middle is not two opinions. None when no two facts agree that could have excluded each other.
  */
 function sidesOf(evidence: readonly Evidence[], { agreeing }: Reasoning): Side[] {
   const basisOf = new Map(evidence.map(({ id, basis }) => [id, basis]));
   const sides = new Map<string, Side>();
-  for (const set of agreeing.filter(({ facts }) => facts > 1)) {
+  for (const set of agreeing.filter(({ told }) => isTold(told.date))) {
     const facts = [...new Set(set.evidence.map((id) => basisOf.get(id)))].sort().join('\n');
-    const { evidence: known, stretches } = sides.get(facts) ?? { evidence: new Set(), stretches: [] };
-    const ground = (stretch: Stretch) => stretch.places.join();
-    const same = stretches.find((stretch) => ground(stretch) === ground(set));
+    const { evidence: known, by, stretches } = sides.get(facts) ?? { evidence: [], by: [], stretches: [] };
+    // What only one fact says of the ground is not agreed.
+    const places = isTold(set.told.place) ? set.places : [];
+    const same = stretches.find((stretch) => stretch.places.join() === places.join());
     const spans = unionOf([...(same?.spans ?? []), ...set.spans]);
     sides.set(facts, {
       evidence: new Set([...known, ...set.evidence]),
-      stretches: [...stretches.filter((stretch) => stretch !== same), { spans, places: set.places }],
+      by: new Set([...by, ...knownBy.filter((one) => set.told.date[one].length > 0)]),
+      stretches: [...stretches.filter((stretch) => stretch !== same), { spans, places }],
     });
   }
   return [...sides.values()];

@@ -13,4 +13,5 @@ export type { RuleId } from './rule';
 export type { Says } from './says';
 export { compareWeights, type Derivation, type Weighable, type Weight, weighFinding } from './strength';
 export { stretchOf } from './stretch';
+export { isTold, type Known, type Told } from './told';
 export { type Evidence, type Stated, statedOf, statedSchema } from './types';

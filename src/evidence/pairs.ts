@@ -7,6 +7,7 @@ import type { Evidence } from './types';
 /** Two statements that a rule holds against each other. */
 export interface Pair extends Stand {
   rule: RuleId;
+  over: Rule['over'];
   /** Ids of evidence. */
   left: string;
   right: string;
@@ -119,11 +120,13 @@ function judgeOf(
     const withheld = impossible.has(left) || impossible.has(right);
     return {
       rule: rule.id,
+      over: rule.over,
       left: left.id,
       right: right.id,
       ...stand,
       hard: stand.hard && !yields,
       informs: stand.informs && !withheld,
+      narrows: stand.narrows && !withheld,
       withheld,
     };
   };

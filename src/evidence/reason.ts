@@ -2,10 +2,11 @@ import { largestAgreeing } from './agreeing';
 import { type Cells, dateCells, placeCells } from './cells';
 import { minimalConflicts } from './conflicts';
 import { explain } from './explain';
-import { type Pairing, pairing } from './pairs';
+import { type Pair, type Pairing, pairing } from './pairs';
 import type { AgreeingSet, Conflict, Reasoning } from './reasoning-types';
 import { onlyHardPlaces, withHardReach, withReach } from './room';
 import { stretchOf } from './stretch';
+import { toldOf } from './told';
 import type { Evidence } from './types';
 
 /**
@@ -19,7 +20,8 @@ import type { Evidence } from './types';
 export function reason(evidence: readonly Evidence[]): Reasoning {
   const speaking = evidence.filter((piece) => piece.spans.length > 0 || piece.places.length > 0);
   const [dates, places] = [dateCells(speaking), placeCells(speaking)];
-  const { of } = pairing(speaking);
+  const { of, all } = pairing(speaking);
+  const pairs = all();
   const dateCellsOf = [dateCells(withReach(speaking)), dateCells(withHardReach(speaking))] as const;
   const overDate = conflictsOver(speaking, ...dateCellsOf, 'date', of);
   const overPlace = conflictsOver(speaking, places, placeCells(onlyHardPlaces(speaking)), 'place', of);
@@ -34,7 +36,12 @@ export function reason(evidence: readonly Evidence[]): Reasoning {
       dates,
       places,
       speaking.map((piece) => ({ basis: piece.basis, hard: piece.strength === 'hard', follows: follows(piece) })),
-    ).map((pieces) => agreeingSet(pieces.map((piece) => speaking[piece]!))),
+    ).map((pieces) =>
+      agreeingSet(
+        pieces.map((piece) => speaking[piece]!),
+        pairs,
+      ),
+    ),
     conflicts,
     conflictsComplete: complete,
     explanations: agrees ? [] : explain(speaking),
@@ -44,10 +51,10 @@ export function reason(evidence: readonly Evidence[]): Reasoning {
 /** A statement that stands only as long as the reading it comes from. */
 const follows = ({ from }: Evidence): boolean => from.kind === 'system' || from.kind === 'plant';
 
-function agreeingSet(pieces: readonly Evidence[]): AgreeingSet {
+function agreeingSet(pieces: readonly Evidence[], pairs: readonly Pair[]): AgreeingSet {
   const facts = new Set(pieces.filter((piece) => !follows(piece)).map((piece) => piece.basis)).size;
   const stretch = stretchOf(pieces) ?? { spans: [], places: [] };
-  return { evidence: pieces.map((piece) => piece.id), facts, ...stretch };
+  return { evidence: pieces.map((piece) => piece.id), facts, told: toldOf(pieces, pairs), ...stretch };
 }
 
 /** What is said first of a fact that gives several statements: what was read, before what follows from it. */

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
 import { withoutStatement } from './older-types';
+import { toldSchema } from './told';
 
 /**
  * What a set of evidence allows together. `spans` and `places` are alternatives; an empty list means that nothing in
@@ -11,10 +12,15 @@ const stretch = { spans: z.array(spanSchema), places: z.array(z.string()) };
 export const stretchSchema = z.strictObject(stretch);
 export type Stretch = z.infer<typeof stretchSchema>;
 
-/** Evidence ids that hold together, how many different facts they come from, and where they agree. */
+const nobody = { read: [], seen: [], said: [] };
+/**
+ * Evidence ids that hold together, how many different facts they come from, which of these counts because it could have
+ * excluded another, and where they agree.
+ */
 const agreeingSetForm = z.strictObject({
   evidence: z.array(z.string()),
   facts: z.number().int().nonnegative(),
+  told: toldSchema.default({ date: nobody, place: nobody }),
   ...stretch,
 });
 export type AgreeingSet = z.infer<typeof agreeingSetForm>;

@@ -25,7 +25,7 @@ export const saysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('system'), code: z.string() }),
   z.strictObject({ kind: z.literal('plant'), plants: z.array(z.string()) }),
   /** The sentence is the mark's own. */
-  z.strictObject({ kind: z.literal('mark'), words: z.string(), statement: z.string() }),
+  z.strictObject({ kind: z.literal('mark'), inText: z.boolean(), words: z.string(), statement: z.string() }),
   z.strictObject({
     kind: z.literal('material'),
     ...by,

@@ -39,8 +39,8 @@ export function TimeAxis({ evidence, reasoning, tableShown = false, folded = fal
   const { agreeing } = layout;
   const language = chosenLanguage();
   const known = new Map(evidence.map((piece) => [piece.id, piece]));
-  const sides = agreeing.sides.map((side) => sayStretch(side, language));
-  const agreed = agreeing.facts > 1 ? words.agreed(agreeing.facts, sides, agreeing.more) : words.noneAgree;
+  const sides = agreeing.sides.map((side) => ({ by: side.by, on: sayStretch(side, language) }));
+  const agreed = sides.length > 0 ? words.agreed(sides, agreeing.more) : words.noneAgree;
   const content = (
     <>
       <p class="time-axis-agreed">{agreed}</p>

@@ -1,4 +1,4 @@
-import type { Derivation, Says } from '../evidence';
+import type { Derivation, Known, Says } from '../evidence';
 import type { Kit } from './kit';
 
 /** What a fact is called that may be wrong. */
@@ -16,7 +16,8 @@ export interface EvidenceWords {
   facts: Record<FactName, string>;
   /** One date or place does not fit all of these. */
   conflict: (over: 'date' | 'place', hard: boolean, clauses: readonly string[]) => string;
-  agreeing: (facts: number, stretch: string) => string;
+  /** What of this was read, seen and said agrees on the stretch; each is quoted in short. */
+  agreeing: (told: Record<Known, readonly string[]>, stretch: string, kit: Kit) => string;
   /** If this one is wrong, the rest agrees on the stretch. */
   explanation: (fact: string, clause: string, rest: 'all' | 'hard', stretch: string) => string;
   weight: {

@@ -1,4 +1,4 @@
-import type { Conflict, Evidence, Explanation, Stated, Stretch, Weight } from '../evidence';
+import type { Conflict, Evidence, Explanation, Known, Stated, Stretch, Weight } from '../evidence';
 import { evidence as german } from './de/evidence';
 import { evidence as english } from './en/evidence';
 import type { EvidenceWords, FactName } from './evidence-words';
@@ -40,8 +40,22 @@ export const sayConflict = (
     facts.map((one) => clauseOf(one, language)),
   );
 
-export const sayAgreeing = (facts: number, stretch: Stretch, language: Language): string =>
-  catalogues[language].agreeing(facts, sayStretch(stretch, language));
+/** A statement in as few words as tell which it is: the code, or the words quoted. */
+function shortly({ says }: Stated, kit: Kit): string {
+  if ('words' in says) return kit.quote(says.words);
+  return 'code' in says ? kit.code(says.code) : kit.either(says.plants);
+}
+
+/** What was read, seen and said that agrees on a stretch; each fact is named, and nothing is counted. */
+export function sayAgreeing(
+  { read, seen, said, stretch }: Record<Known, readonly Stated[]> & { stretch: Stretch },
+  language: Language,
+): string {
+  const kit = kitFor(language);
+  const short = (some: readonly Stated[]) => [...new Set(some.map((one) => shortly(one, kit)))];
+  const told = { read: short(read), seen: short(seen), said: short(said) };
+  return catalogues[language].agreeing(told, sayStretch(stretch, language), kit);
+}
 
 const factNames = {
   code: 'code',

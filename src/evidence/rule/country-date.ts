@@ -1,3 +1,4 @@
+import { isBounded } from './bounded';
 import type { Rule } from './types';
 
 /**
@@ -11,4 +12,5 @@ export const countryDate = {
   over: 'date',
   hardWhen: (_country, date) => date.strength === 'hard',
   informs: ({ says }) => says.kind === 'country' && says.place.length === 4,
+  narrows: (country) => isBounded(country),
 } as const satisfies Rule;

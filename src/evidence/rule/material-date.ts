@@ -1,4 +1,5 @@
 import type { Evidence } from '../types';
+import { isBounded } from './bounded';
 import type { Rule } from './types';
 
 const partOf = ({ says }: Evidence): string | null =>
@@ -15,5 +16,6 @@ export const materialDate = {
   over: 'date',
   hardWhen: (_material, date) => date.strength === 'hard',
   informs: ({ says }) => says.kind === 'material',
+  narrows: (material) => material.says.kind === 'material' && isBounded(material),
   yieldsTo: (one, other) => partOf(one) === partOf(other),
 } as const satisfies Rule;

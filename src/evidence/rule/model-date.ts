@@ -1,3 +1,4 @@
+import { isBounded } from './bounded';
 import type { Rule } from './types';
 
 /** The years of the model claimed, and a date. */
@@ -7,4 +8,5 @@ export const modelDate = {
   right: ['claimed-date', 'purchase', 'code'],
   over: 'date',
   informs: () => true,
+  narrows: (model) => isBounded(model),
 } as const satisfies Rule;

@@ -12,20 +12,26 @@ export interface Stand {
   hard: boolean;
   /** Of an agreement: it could have come out otherwise. */
   informs: boolean;
+  /** Of an agreement: it counts where several agree. */
+  narrows: boolean;
 }
 
 export const meet = (a: readonly Span[], b: readonly Span[]): boolean =>
   a.some((one) => b.some((other) => spansMeet(one, other)));
 
-const withinRoom: Stand = { relation: 'within-room', hard: false, informs: false };
+const withinRoom: Stand = { relation: 'within-room', hard: false, informs: false, narrows: false };
 
 /** By the rule alone, without what else the listing says. */
 export function standOf(rule: Rule, left: Evidence, right: Evidence): Stand {
-  const agrees = (): Stand => ({ relation: 'agrees', hard: false, informs: rule.informs(left, right) });
+  const agrees = (): Stand => {
+    const informs = rule.informs(left, right);
+    return { relation: 'agrees', hard: false, informs, narrows: rule.narrows?.(left, right) ?? informs };
+  };
   const conflicts = (hard: boolean): Stand => ({
     relation: 'conflicts',
     hard: hard && (rule.hardWhen?.(left, right) ?? true),
     informs: false,
+    narrows: false,
   });
   if (rule.over === 'place') {
     if (left.places.some((one) => right.places.some((other) => placesAgree(one, other)))) return agrees();

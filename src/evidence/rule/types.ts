@@ -24,6 +24,11 @@ export interface Rule {
   over: 'date' | 'place';
   /** Whether the one could have excluded the other: what agrees with everything tells nothing. */
   informs: (left: Evidence, right: Evidence) => boolean;
+  /**
+   * Whether their agreement counts where several agree: an open period excludes too little, though it may be worth
+   * telling. Without it what informs counts.
+   */
+  narrows?: (left: Evidence, right: Evidence) => boolean;
   /** Where this is false a conflict is unlikely, not impossible, however firm both are; the rule says why. */
   hardWhen?: (left: Evidence, right: Evidence) => boolean;
   /** Days by which the two may be apart beyond the room that each has of its own. */

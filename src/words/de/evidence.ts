@@ -67,8 +67,14 @@ export const evidence: EvidenceWords = {
     const which = clauses.length === 1 ? 'dazu' : clauses.length === 2 ? 'zu beidem' : 'zu allem';
     return `${hard ? none : `Kaum ${over === 'date' ? 'eine' : 'ein'} ${one}`} passt ${which}: ${clauses.join('; ')}`;
   },
-  agreeing: (facts, stretch) =>
-    facts === 1 ? `Eine Angabe spricht für ${stretch}` : `${facts} Angaben sprechen gemeinsam für ${stretch}`,
+  agreeing({ read, seen, said: claimed }, stretch, kit) {
+    const parts = [
+      read.length > 0 ? `der Code (${kit.list(read)})` : '',
+      seen.length > 0 ? `was am Stück zu sehen ist (${kit.list(seen)})` : '',
+      claimed.length > 0 ? `was im Angebot steht (${kit.list(claimed)})` : '',
+    ].filter(Boolean);
+    return `${kit.sentence(kit.list(parts))} ${parts.length > 1 ? 'sprechen gemeinsam' : 'spricht'} für ${stretch}`;
+  },
   explanation: (fact, clause, rest, stretch) =>
     `Wenn ${fact} falsch ist (${clause}), ${rest === 'all' ? 'passt alles Übrige' : 'passen alle anderen festen Angaben'} zusammen: ${stretch}`,
   weight: {

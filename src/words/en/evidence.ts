@@ -58,7 +58,14 @@ export const evidence: EvidenceWords = {
     const which = clauses.length === 1 ? 'this' : clauses.length === 2 ? 'both' : 'all of these';
     return `${hard ? `No one ${over} fits` : `Hardly any ${over} fits`} ${which}: ${clauses.join('; ')}`;
   },
-  agreeing: (facts, stretch) => `${facts === 1 ? 'One fact allows' : `${facts} facts agree on`} ${stretch}`,
+  agreeing({ read, seen, said: claimed }, stretch, kit) {
+    const parts = [
+      read.length > 0 ? `what the code reads (${kit.list(read)})` : '',
+      seen.length > 0 ? `what the piece shows (${kit.list(seen)})` : '',
+      claimed.length > 0 ? `what the listing says (${kit.list(claimed)})` : '',
+    ].filter(Boolean);
+    return `${kit.sentence(kit.list(parts))} ${parts.length > 1 ? 'agree' : 'agrees'} on ${stretch}`;
+  },
   explanation: (fact, clause, rest, stretch) =>
     `If ${fact} is wrong (${clause}), ${rest === 'all' ? 'all the rest agrees' : 'all other hard facts agree'}: ${stretch}`,
   weight: {

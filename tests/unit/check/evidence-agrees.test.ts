@@ -25,7 +25,7 @@ describe('evidence-agrees', () => {
   const saysOf = (kind: Evidence['from']['kind'], words: string): Evidence['says'] => {
     if (kind === 'claim') return { kind: 'made', field: 'title', words };
     if (kind === 'reading') return { kind: 'code', from: 'photo', code: words, by: [] };
-    return kind === 'mark' ? { kind, words, statement: words } : { kind: 'as-written', words };
+    return kind === 'mark' ? { kind, inText: false, words, statement: words } : { kind: 'as-written', words };
   };
   const year = yearSpan;
   const decade = (from: string, to: string) => periodSpan([from, to]) as Span;
@@ -34,7 +34,9 @@ describe('evidence-agrees', () => {
       piece('a', 'claimed', 'claim', decade('1990', '1999')),
       piece('b', 'code', 'reading', year(1995)),
     ];
-    expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['agreement: 2 facts agree on 1995.']);
+    expect(said(evidenceAgrees, facts({ evidence }))).toEqual([
+      'agreement: What the code reads (b gives 1995) and what the listing says (“a gives 1990”) agree on 1995.',
+    ]);
   });
   it('is silent where facts hold together only with the room of a loose date', () => {
     const loose = {
@@ -47,7 +49,18 @@ describe('evidence-agrees', () => {
       piece('c', 'c', 'mark', decade('1995', '2005')),
     ];
     expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['silent']);
-    expect(said(evidenceAgrees, facts({ evidence: evidence.slice(1) }))).toEqual(['agreement: 2 facts agree on 2000.']);
+    expect(said(evidenceAgrees, facts({ evidence: evidence.slice(1) }))).toEqual([
+      'agreement: What the code reads (b gives 2000) and what the piece shows (“c gives 1995”) agree on 2000.',
+    ]);
+  });
+  it('is silent where only the seller says it, or where nothing could have excluded another', () => {
+    const own = [piece('a', 'a', 'claim', decade('1990', '1999')), piece('b', 'b', 'claim', year(1995))];
+    expect(said(evidenceAgrees, facts({ evidence: own }))).toEqual(['silent']);
+    const open = [
+      piece('a', 'a', 'reading', year(1995)),
+      piece('b', 'b', 'mark', { from: '1970-01-01', to: null, precision: 'range' }),
+    ];
+    expect(said(evidenceAgrees, facts({ evidence: open }))).toEqual(['silent']);
   });
   it('leaves a claim against a code to its own check', () => {
     const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995))];

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { type Evidence, gatherEvidence, layOutAxis, reason } from '../../../src/evidence';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { decadeSpan } from '../span/decade';
-import { madeClaim, originClaim, piece } from './samples';
+import { claimed, coded, madeClaim, marked, originClaim, piece } from './samples';
 
 const layOut = (evidence: Evidence[]) => layOutAxis(evidence, reason(evidence));
 
@@ -46,18 +46,18 @@ test('a date far from the core does not stretch the axis: its bar runs off, or i
 
 test('the stretch of the largest agreeing set is marked, and who belongs to it is said', () => {
   const axis = layOut([
-    piece('claim', { spans: [yearSpan(1984)] }),
-    piece('code', { spans: [yearsSpan(1993, 1996)] }),
-    piece('plant', { spans: [yearsSpan(1988, 1995)] }),
+    claimed('claim', { spans: [yearSpan(1984)] }),
+    coded('code', { spans: [yearsSpan(1993, 1996)] }),
+    marked('mark', { spans: [yearsSpan(1988, 1995)] }),
   ])!;
-  expect(axis.agreeing).toMatchObject({ sides: [{ spans: [yearsSpan(1993, 1995)] }], more: 0, facts: 2 });
+  expect(axis.agreeing).toMatchObject({ sides: [{ spans: [yearsSpan(1993, 1995)], by: ['read', 'seen'] }], more: 0 });
   expect(axis.agreeing.bars).toHaveLength(1);
   expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['none', 'all', 'all']);
 });
 
 test('where no two facts agree nothing is marked', () => {
   const axis = layOut([piece('a', { spans: [yearSpan(1984)] }), piece('b', { spans: [yearSpan(1994)] })])!;
-  expect(axis.agreeing).toEqual({ bars: [], sides: [], more: 0, facts: 0 });
+  expect(axis.agreeing).toEqual({ bars: [], sides: [], more: 0 });
   expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['none', 'none']);
 });
 
@@ -150,32 +150,26 @@ test('a row of a construction fact says which part it tells of', () => {
 
 test('two dates with equally many facts are both named and marked', () => {
   const evidence = [
-    piece('claim', { spans: [yearSpan(1987)] }),
-    piece('code', { from: { kind: 'reading', id: 'd1' }, basis: 'code:KV', spans: [monthSpan(1998, 7)] }),
-    piece('lining', {
-      from: { kind: 'construction', id: 'c1' },
-      basis: 'material:lining:twill',
-      spans: [yearsSpan(1970, null)],
-    }),
+    claimed('claim', { spans: [yearSpan(1987)] }),
+    coded('code', { spans: [monthSpan(1998, 7)] }),
+    marked('mark', { spans: [yearsSpan(1970, 2000)] }),
   ];
   const axis = layOutAxis(evidence, reason(evidence))!;
   expect(axis.agreeing).toMatchObject({
     sides: [{ spans: [yearSpan(1987)] }, { spans: [monthSpan(1998, 7)] }],
     more: 0,
-    facts: 2,
   });
   expect(axis.agreeing.bars).toHaveLength(2);
   expect(axis.rows.map(({ agrees }) => agrees)).toEqual(['one-side', 'one-side', 'all']);
 });
 
 test('of many equal sides three are named, how many more there are is told, and every one of them counts as a side', () => {
-  const lining = piece('lining', { spans: [yearsSpan(1970, null)] });
-  const years = [1981, 1983, 1985, 1987, 1989].map((year) => piece(`in ${year}`, { spans: [yearSpan(year)] }));
-  const axis = layOut([...years, lining])!;
+  const label = marked('label', { spans: [yearsSpan(1970, 2000)] });
+  const years = [1981, 1983, 1985, 1987, 1989].map((year) => claimed(`in ${year}`, { spans: [yearSpan(year)] }));
+  const axis = layOut([...years, label])!;
   expect(axis.agreeing).toMatchObject({
     sides: [1981, 1983, 1985].map((year) => ({ spans: [yearSpan(year)] })),
     more: 2,
-    facts: 2,
   });
   expect(axis.rows.map(({ agrees }) => agrees)).toEqual([...years.map(() => 'one-side'), 'all']);
 });
@@ -183,15 +177,15 @@ test('of many equal sides three are named, how many more there are is told, and 
 test('a fact of two statements that the same facts meet in its middle and at its edge is one side', () => {
   const from = { kind: 'claim', id: 'c' } as const;
   const axis = layOut([
-    piece('narrow', { from, basis: 'about 2010', spans: [yearSpan(2010)], strength: 'soft' }),
-    piece('wide', { from, basis: 'about 2010', spans: [yearsSpan(2005, 2015)] }),
-    piece('mark', { spans: [yearsSpan(2008, 2012)] }),
-    piece('code', { basis: 'code', spans: [], places: ['IE'] }),
+    claimed('narrow', { from, basis: 'about 2010', spans: [yearSpan(2010)], strength: 'soft' }),
+    claimed('wide', { from, basis: 'about 2010', spans: [yearsSpan(2005, 2015)] }),
+    marked('mark', { spans: [yearsSpan(2008, 2012)] }),
+    coded('code', { basis: 'code', spans: [], places: ['IE'] }),
     piece('plant', { from: { kind: 'plant', id: 'd' }, basis: 'code', spans: [yearsSpan(1990, 2009)] }),
   ])!;
   expect(axis.agreeing).toMatchObject({
-    sides: [{ spans: [yearsSpan(2008, 2010)], places: ['IE'] }],
+    // Only the code says where.
+    sides: [{ spans: [yearsSpan(2008, 2010)], places: [], by: ['seen', 'said'] }],
     more: 0,
-    facts: 3,
   });
 });

@@ -18,9 +18,11 @@ test('evidence of before is read whole and shown as it was written', () => {
 
 test('a reasoning of before loses its sentences and nothing else', () => {
   const stretch = { spans: [yearSpan(1994)], places: [] };
+  const nobody = { read: [], seen: [], said: [] };
+  const told = { date: nobody, place: nobody };
   const now = {
     agrees: false,
-    agreeing: [{ evidence: ['a'], facts: 1, ...stretch }],
+    agreeing: [{ evidence: ['a'], facts: 1, told, ...stretch }],
     conflicts: [{ evidence: ['a', 'b'], over: 'date', strength: 'soft', rule: null }],
     conflictsComplete: true,
     explanations: [{ basis: 'a', evidence: ['a'], rest: 'all', ...stretch }],
@@ -28,7 +30,7 @@ test('a reasoning of before loses its sentences and nothing else', () => {
   const said = <T extends object>(all: T[]) => all.map((one) => ({ ...one, statement: 'A sentence' }));
   const before = {
     ...now,
-    agreeing: said(now.agreeing),
+    agreeing: said(now.agreeing.map(({ told: _told, ...one }) => one)),
     conflicts: said(now.conflicts.map(({ rule: _rule, ...one }) => one)),
     explanations: said(now.explanations),
   };

@@ -1,9 +1,21 @@
 import { expect, test } from 'vitest';
-import { gatherEvidence, reason, reasoningSchema } from '../../../src/evidence';
+import { type Evidence, gatherEvidence, reason, reasoningSchema } from '../../../src/evidence';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { sayConflict, sayExplanation } from '../../../src/words';
 import { decadeSpan } from '../span/decade';
-import { agreed, decoding, madeClaim, mark, ondrasse, piece, reading, written } from './samples';
+import {
+  agreed,
+  claimed,
+  coded,
+  decoding,
+  madeClaim,
+  mark,
+  marked,
+  ondrasse,
+  piece,
+  reading,
+  written,
+} from './samples';
 
 test('nothing is said of no evidence', () => {
   expect(reason([])).toEqual({ agrees: true, agreeing: [], conflicts: [], conflictsComplete: true, explanations: [] });
@@ -18,7 +30,7 @@ test('evidence that agrees is one set with its stretch', () => {
   expect(result.agrees).toBe(true);
   expect(result.conflicts).toEqual([]);
   expect(result.explanations).toEqual([]);
-  expect(result.agreeing).toEqual([
+  expect(result.agreeing).toMatchObject([
     {
       evidence: ['decade', 'code', 'plant'],
       facts: 3,
@@ -26,7 +38,7 @@ test('evidence that agrees is one set with its stretch', () => {
       places: ['BE'],
     },
   ]);
-  expect(agreed(result)).toEqual(['3 facts agree on January 1995, Belgium']);
+  expect(agreed(result)).toEqual(['3: January 1995, Belgium']);
 });
 
 test('one year claimed against three facts that agree: the year is named as what would explain everything', () => {
@@ -69,7 +81,7 @@ test('the plant of a code counts for nothing where the code itself does not agre
     piece('system', { from: { ...code, kind: 'system' }, basis: 'code:KV', spans: [yearsSpan(1990, 2006)] }),
     piece('lining', { from: { kind: 'construction', id: 'c1' }, spans: [yearsSpan(1970, null)], strength: 'soft' }),
   ]);
-  expect(agreed(result)).toEqual(['2 facts agree on 1987', '2 facts agree on July 1998']);
+  expect(agreed(result)).toEqual(['2: 1987', '2: July 1998']);
 });
 
 test('a date said in the title and again in the description weighs no more than the stamp', () => {
@@ -79,14 +91,14 @@ test('a date said in the title and again in the description weighs no more than 
     marks: [mark('m1', { spans: [yearsSpan(1970, null)], places: [] })],
     maker: ondrasse,
   });
-  expect(agreed(reason(evidence))).toEqual(['2 facts agree on 1987', '2 facts agree on July 1998, Belgium']);
+  expect(agreed(reason(evidence))).toEqual(['2: 1987', '2: July 1998, Belgium']);
 });
 
 test('a loose date agrees as a whole: its edge alone is not another side', () => {
   const claims = [madeClaim('c1', 'from the 1990s', decadeSpan(1990))];
   const evidence = gatherEvidence({ claims, decodings: [], marks: [mark('m1', { places: [] })], maker: null });
   expect(evidence).toHaveLength(2);
-  expect(agreed(reason(evidence))).toEqual(['2 facts agree on January 1990 to 3 October 1990']);
+  expect(agreed(reason(evidence))).toEqual(['2: January 1990 to 3 October 1990']);
 });
 
 test('room softens: within it nothing conflicts, between it and the hard room hardly anything, beyond it nothing holds', () => {
@@ -127,7 +139,7 @@ test('what follows from a reading narrows nothing where the reading itself is no
     piece('plant', { from: { ...code, kind: 'plant' }, basis: 'code:KV', spans: [yearsSpan(1982, 2006)] }),
   ]);
   expect(result.agreeing.map(({ evidence }) => evidence)).toEqual([['claim', 'lining']]);
-  expect(agreed(result)).toEqual(['2 facts agree on the 1980s']);
+  expect(agreed(result)).toEqual(['2: the 1980s']);
 });
 
 test('three that agree in pairs and not together are one conflict of three', () => {
@@ -197,4 +209,32 @@ test('evidence that speaks of neither date nor place changes nothing', () => {
 test('the result fits its schema', () => {
   const result = reason([piece('a'), piece('b', { spans: [yearSpan(2001)] })]);
   expect(reasoningSchema.parse(result)).toEqual(result);
+});
+
+test('what agrees is told by whence it is known, and only what could have excluded another counts', () => {
+  const told = (evidence: Evidence[]) => reason(evidence).agreeing[0]?.told;
+  const nobody = { read: [], seen: [], said: [] };
+  const year = claimed('1994', { spans: [yearSpan(1994)] });
+  const code = coded('KV', { spans: [monthSpan(1994, 3)], places: ['BE'], about: 'date-and-place' });
+  const label = marked('label', { spans: [yearsSpan(1990, 1999)], places: ['BE'], about: 'date-and-place' });
+  const brass = piece('brass', {
+    says: { kind: 'material', field: 'title', words: 'brass', maker: 'Ondrasse', part: 'hardware', is: ['brass'] },
+    spans: [yearsSpan(1970, null)],
+  });
+  expect(told([year, code, label, brass])).toEqual({
+    date: { read: ['KV'], seen: ['label'], said: ['1994'] },
+    place: { read: ['KV'], seen: ['label'], said: [] },
+  });
+  expect(told([code, brass])).toEqual({ date: nobody, place: nobody });
+  const origin = piece('Belgium', {
+    says: { kind: 'origin', field: 'title', words: 'Belgium' },
+    spans: [],
+    places: ['BE'],
+    about: 'place',
+  });
+  expect(told([year, origin])).toEqual({ date: nobody, place: nobody });
+  expect(told([year, origin, code])).toEqual({
+    date: { ...nobody, read: ['KV'], said: ['1994'] },
+    place: { ...nobody, read: ['KV'], said: ['Belgium'] },
+  });
 });

@@ -4,7 +4,7 @@ import type { Evidence, Reasoning } from '../../../src/evidence';
 import type { MakerFile } from '../../../src/maker/types';
 import type { MarkRead } from '../../../src/mark/types';
 import { monthSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
-import { sayAgreeing } from '../../../src/words';
+import { sayStretch } from '../../../src/words';
 import { decadeSpan } from '../span/decade';
 
 const at = { field: 'description', start: 0, end: 1 } as const;
@@ -99,6 +99,15 @@ export const ondrasse: MakerFile = {
 /** A statement as it stands in a case of before, for tests that look at its words. */
 export const written = (words: string): Pick<Evidence, 'says'> => ({ says: { kind: 'as-written', words } });
 
-/** What the largest agreeing sets say, in English. */
+type Over = Partial<Evidence>;
+/** A year that the seller gives, a code that a photo shows, a mark on the piece: kinds that rules know. */
+export const claimed = (id: string, over: Over = {}): Evidence =>
+  piece(id, { says: { kind: 'made', field: 'title', words: id }, ...over });
+export const coded = (id: string, over: Over = {}): Evidence =>
+  piece(id, { from: { kind: 'reading', id }, says: { kind: 'code', from: 'photo', code: id, by: [] }, ...over });
+export const marked = (id: string, over: Over = {}): Evidence =>
+  piece(id, { from: { kind: 'mark', id }, says: { kind: 'mark', inText: false, words: id, statement: id }, ...over });
+
+/** What the largest agreeing sets allow, in English, with the number of their facts. */
 export const agreed = ({ agreeing }: Reasoning): string[] =>
-  agreeing.map(({ facts, ...stretch }) => sayAgreeing(facts, stretch, 'en'));
+  agreeing.map(({ facts, ...stretch }) => `${facts}: ${sayStretch(stretch, 'en')}`);

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { type Evidence, reason } from '../../../src/evidence';
 import { yearSpan, yearsSpan } from '../../../src/span';
 import { TimeAxis } from '../../../src/ui/TimeAxis';
-import { piece, written } from '../evidence/samples';
+import { claimed, coded, marked, piece, written } from '../evidence/samples';
 
 function show(evidence: Evidence[]): HTMLElement {
   const room = document.createElement('div');
@@ -13,25 +13,20 @@ function show(evidence: Evidence[]): HTMLElement {
 }
 
 const evidence = [
-  piece('claim', { spans: [yearSpan(1994)], ...written('The listing says “made in 1994”') }),
-  piece('code', {
-    from: { kind: 'reading', id: 'd' },
-    spans: [yearsSpan(1993, 1996)],
-    places: ['BE'],
-    ...written('The stamp reads KV0915'),
-  }),
-  piece('zip', { from: { kind: 'mark', id: 'm' }, spans: [yearsSpan(1990, null)], strength: 'soft' }),
+  claimed('made in 1994', { id: 'claim', spans: [yearSpan(1994)] }),
+  coded('KV0915', { id: 'code', spans: [yearsSpan(1993, 1996)], places: ['BE'] }),
+  marked('The fact zip stands', { id: 'zip', spans: [yearsSpan(1990, null)], strength: 'soft' }),
 ];
 
 test('one image with a name that says the result, a row for each statement, and the stretch that agrees', () => {
   const room = show(evidence);
   const chart = room.querySelector('.time-axis-chart')!;
   expect(chart.getAttribute('role')).toBe('img');
-  expect(chart.getAttribute('aria-label')).toContain('3 facts agree on 1994');
+  expect(chart.getAttribute('aria-label')).toContain('The code and the listing agree on 1994');
   expect(room.querySelectorAll('.time-axis-row')).toHaveLength(3);
   for (const row of chart.querySelectorAll('.time-axis-row'))
     expect(row.querySelectorAll('.time-axis-band')).toHaveLength(1);
-  expect(room.querySelector('.time-axis-agreed')?.textContent).toBe('3 facts agree on 1994, Belgium.');
+  expect(room.querySelector('.time-axis-agreed')?.textContent).toBe('The code and the listing agree on 1994.');
 });
 
 test('hard and soft are told apart without colour: soft bars are hatched with a broken outline', () => {
@@ -45,7 +40,7 @@ test('the table behind it says every row in words and is opened by a native summ
   expect(room.querySelector('details > summary')?.textContent).toBe('The same as a table');
   const cells = [...room.querySelectorAll('tbody tr')].map((row) => [...row.children].map((cell) => cell.textContent));
   expect(cells[1]).toEqual([
-    'The stamp reads KV0915Source: the description (the listing)',
+    'The stamp reads KV0915: 1993 to 1996, BelgiumSource: the description (the listing)',
     '1993 to 1996, Belgium',
     'firm; agrees with most',
   ]);
@@ -80,18 +75,20 @@ test('which one wrong fact would explain everything is said', () => {
 });
 
 test('in a tie every side is named, in words and in the table, and has its band', () => {
-  const lining = piece('lining', { spans: [yearsSpan(1970, null)] });
-  const room = show([piece('claim', { spans: [yearSpan(1987)] }), piece('code', { spans: [yearSpan(1998)] }), lining]);
-  expect(room.querySelector('.time-axis-agreed')?.textContent).toBe('2 facts agree on 1987, and as many on 1998.');
+  const label = marked('label', { spans: [yearsSpan(1970, 2000)] });
+  const room = show([claimed('claim', { spans: [yearSpan(1987)] }), coded('code', { spans: [yearSpan(1998)] }), label]);
+  expect(room.querySelector('.time-axis-agreed')?.textContent).toBe(
+    'The marks and the listing agree on 1987, and the code and the marks agree on 1998.',
+  );
   expect(room.querySelectorAll('.time-axis-row:first-of-type .time-axis-band')).toHaveLength(2);
   expect([...room.querySelectorAll('tbody td:last-child')].map((cell) => cell.textContent)).toEqual([
     'firm; on one of the equal sides',
     'firm; on one of the equal sides',
     'firm; agrees with most',
   ]);
-  const five = [1981, 1983, 1985, 1987, 1989].map((year) => piece(`${year}`, { spans: [yearSpan(year)] }));
-  expect(show([...five, lining]).querySelector('.time-axis-agreed')?.textContent).toBe(
-    '2 facts agree on 1981, as many on 1983, as many on 1985, and as many on 2 other dates.',
+  const five = [1981, 1983, 1985, 1987, 1989].map((year) => claimed(`${year}`, { spans: [yearSpan(year)] }));
+  expect(show([...five, label]).querySelector('.time-axis-agreed')?.textContent).toBe(
+    'The marks and the listing agree on 1981, the marks and the listing agree on 1983, the marks and the listing agree on 1985, and as many on 2 other dates.',
   );
 });
 

@@ -108,7 +108,7 @@ export const time: WordsFor<
     title: 'Alles, was Zeit oder Ort des Stücks angibt, passt zusammen',
     failureTitle: 'Was Zeit oder Ort des Stücks angibt, passt nicht alles zusammen',
     rule: 'Ein Stück entstand zu einer Zeit und an einem Ort, die alles an ihm erlaubt.',
-    statement: (data) => `${'facts' in data ? sayConflict(data, 'de') : sayAgreeing(data.agree, data.stretch, 'de')}.`,
+    statement: (data) => `${'facts' in data ? sayConflict(data, 'de') : sayAgreeing(data, 'de')}.`,
     innocent: 'Vielleicht ist eine der Angaben falsch gelesen, oder ein Teil stammt von einer späteren Reparatur.',
     explained(data) {
       if (!('facts' in data)) return null;

@@ -2,22 +2,28 @@ import type { ScreenWords } from '../../screen-words';
 import { bareParts } from '../parts';
 
 const dates = (number: number) => (number === 1 ? 'eine andere Zeit' : `${number} andere Zeiten`);
+const names = { read: 'der Code', seen: 'die Zeichen', said: 'das Angebot' } as const;
+/** Who agrees with itself. */
+const alone = { read: 'die Codes', seen: 'die Zeichen', said: 'die Angaben des Angebots' } as const;
 
-/** In a tie every side is named: to leave one out would take a side. */
-function equalSides(sides: readonly string[], more: number): string[] {
-  const named = sides.map((side) => `ebenso viele für ${side}`);
-  const all = more === 0 ? named : [...named, `ebenso viele für ${dates(more)}`];
-  return all.map((words, at) => (at === all.length - 1 ? `und ${words}` : words));
-}
+const agree = ({ by, on }: { by: readonly (keyof typeof names)[]; on: string }): string => {
+  const all = by.length === 1 ? by.map((one) => alone[one]) : by.map((one) => names[one]);
+  const last = all.at(-1) ?? '';
+  return `${all.length > 1 ? `${all.slice(0, -1).join(', ')} und ${last}` : last} sprechen für ${on}`;
+};
 
 /** The words of the time axis. */
 export const axisStrings: ScreenWords['axis'] = {
   title: 'Wann es hergestellt wurde',
   chart: (first, last, agreed) =>
     `Zeitachse von ${first} bis ${last} mit einem Balken für jede Aussage zur Zeit. ${agreed} Alles steht auch in der Tabelle darunter.`,
-  agreed: (facts, sides, more) =>
-    `${[`${facts} Angaben sprechen gemeinsam für ${sides[0]}`, ...equalSides(sides.slice(1), more)].join(', ')}.`,
-  noneAgree: 'Keine zwei Angaben stimmen in der Zeit überein.',
+  /** In a tie every side is named: to leave one out would take a side. */
+  agreed(sides, more) {
+    const all = [...sides.map(agree), ...(more === 0 ? [] : [`ebenso viel spricht für ${dates(more)}`])];
+    const words = all.length > 1 ? `${all.slice(0, -1).join(', ')}, und ${all.at(-1)}` : (all[0] ?? '');
+    return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  },
+  noneAgree: 'Keine zwei Angaben, die einander ausschließen könnten, sprechen für dieselbe Zeit.',
   hard: 'fest',
   soft: 'lose',
   softMeans: 'lose: eine Gewohnheit, eine ungefähre Zeit oder nicht geprüft',

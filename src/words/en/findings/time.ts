@@ -103,7 +103,7 @@ export const time: WordsFor<
     title: 'All that dates or places the piece can hold together',
     failureTitle: 'What dates or places the piece cannot all hold together',
     rule: 'A piece was made at one time and in one place, which everything about it allows.',
-    statement: (data) => `${'facts' in data ? sayConflict(data, 'en') : sayAgreeing(data.agree, data.stretch, 'en')}.`,
+    statement: (data) => `${'facts' in data ? sayConflict(data, 'en') : sayAgreeing(data, 'en')}.`,
     innocent: 'One of the facts may be misread, or a part may be a later repair.',
     explained(data) {
       if (!('facts' in data)) return null;

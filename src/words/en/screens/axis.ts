@@ -1,21 +1,32 @@
 import { bareParts } from '../parts';
 import { count } from './count';
 
-/** In a tie every side is named: to leave one out would take a side. */
-function equalSides(sides: readonly string[], more: number): string[] {
-  const named = sides.map((side) => `as many on ${side}`);
-  const all = more === 0 ? named : [...named, `as many on ${count(more, 'other date', 'other dates')}`];
-  return all.map((words, at) => (at === all.length - 1 ? `and ${words}` : words));
-}
+const names = { read: 'the code', seen: 'the marks', said: 'the listing' } as const;
+/** Who agrees with itself. */
+const alone = { read: 'the codes', seen: 'the marks', said: 'the words of the listing' } as const;
+type Known = keyof typeof names;
+
+const agree = ({ by, on }: { by: readonly Known[]; on: string }): string => {
+  const all = by.length === 1 ? by.map((one) => alone[one]) : by.map((one) => names[one]);
+  const last = all.at(-1) ?? '';
+  return `${all.length > 1 ? `${all.slice(0, -1).join(', ')} and ${last}` : last} agree on ${on}`;
+};
 
 /** The words of the time axis. */
 export const axisStrings = {
   title: 'When it was made',
   chart: (first: number, last: number, agreed: string) =>
     `Time axis from ${first} to ${last} with one bar for each statement on date. ${agreed} All of it stands in the table below.`,
-  agreed: (facts: number, sides: readonly string[], more: number) =>
-    `${[`${facts} facts agree on ${sides[0]}`, ...equalSides(sides.slice(1), more)].join(', ')}.`,
-  noneAgree: 'No two facts agree on a date.',
+  /** In a tie every side is named: to leave one out would take a side. */
+  agreed(sides: readonly { by: readonly Known[]; on: string }[], more: number) {
+    const all = [
+      ...sides.map(agree),
+      ...(more === 0 ? [] : [`as many on ${count(more, 'other date', 'other dates')}`]),
+    ];
+    const words = all.length > 1 ? `${all.slice(0, -1).join(', ')}, and ${all.at(-1)}` : (all[0] ?? '');
+    return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  },
+  noneAgree: 'No two facts that could exclude each other agree on a date.',
   hard: 'firm',
   soft: 'loose',
   softMeans: 'loose: a habit, a rough date, or not verified',
