@@ -1,9 +1,10 @@
 import { resolve } from 'node:path';
-import { createVitest, type TestSpecification } from 'vitest/node';
+import { createVitest, type TestModule, type TestSpecification } from 'vitest/node';
 import { withCountedLoops } from './loops';
 import type { Job, Result } from './pool';
 
 const root = resolve(import.meta.dirname, '../..');
+const ended: TestModule[] = [];
 let changed: { path: string; code: string } | null = null;
 
 /** Runs the test files it is handed, one job after another, with one file of the program changed. */
@@ -21,7 +22,8 @@ const vitest = await createVitest(
     fsModuleCache: false,
     bail: 1,
     testTimeout: 60_000,
-    reporters: [{}],
+    // What a run says itself; its result also holds what failed in runs before.
+    reporters: [{ onTestModuleEnd: (module) => ended.push(module) }],
     // The files come in the order of the job.
     sequence: {
       sequencer: class {
@@ -53,13 +55,14 @@ async function run(job: Job): Promise<Result> {
   if (changed) vitest.invalidateFile(resolve(root, changed.path));
   const start = performance.now();
   const specs = job.tests.map((path) => project.createSpecification(resolve(root, path)));
-  const { testModules, unhandledErrors } = await vitest.runTestSpecifications(specs);
-  const failed = testModules.filter((module) => !module.ok()).map((module) => module.moduleId.slice(root.length + 1));
+  vitest.state.clearErrors();
+  ended.length = 0;
+  const { unhandledErrors } = await vitest.runTestSpecifications(specs);
+  const pathOf = (module: TestModule) => module.moduleId.slice(root.length + 1);
+  const failed = ended.filter((module) => !module.ok()).map(pathOf);
   if (changed) vitest.invalidateFile(resolve(root, changed.path));
   const broken = unhandledErrors.map((error) => String((error as { message?: unknown }).message ?? error));
-  const times = testModules.map(
-    (module) => [module.moduleId.slice(root.length + 1), module.diagnostic().duration] as const,
-  );
+  const times = ended.map((module) => [pathOf(module), module.diagnostic().duration] as const);
   changed = null;
   return { id: job.id, failed, broken, times: Object.fromEntries(times), ms: performance.now() - start };
 }

@@ -54,6 +54,34 @@ describe('askQuestions', () => {
     expect(askQuestions(findings).map(({ id }) => id)).toEqual(['first', 'other', 'repeat']);
   });
 
+  it('weighs a doubt as a hundred gaps and a contradiction as a hundred doubts; of equals the first comes first', () => {
+    const many = (count: number, kind: FindingKind) =>
+      Array.from({ length: count }, (_, index) => finding(`${kind}-${index}`, kind, 'many'));
+    const order = (count: number, kind: FindingKind, one: FindingKind) =>
+      askQuestions([...many(count, kind), finding('one', one, 'one')]).map(({ id }) => id);
+    expect(order(99, 'gap', 'doubt')).toEqual(['one', 'many']);
+    expect(order(100, 'gap', 'doubt')).toEqual(['many', 'one']);
+    expect(order(99, 'doubt', 'contradiction')).toEqual(['one', 'many']);
+    expect(order(100, 'doubt', 'contradiction')).toEqual(['many', 'one']);
+  });
+
+  it('wants a photo as soon as one of a topic’s asks does, in any order', () => {
+    const fact: Ask = { ask: 'told', topic: 'size', wants: 'fact', data: {} };
+    const photo: Ask = { ask: 'shown', topic: 'size', wants: 'photo', data: {} };
+    const wants = (...asks: Ask[]) =>
+      askQuestions(asks.map((ask, index) => ({ ...finding(`f${index}`, 'gap'), asks: [ask] }))).map((one) => one.wants);
+    expect(wants(fact, photo)).toEqual(['photo']);
+    expect(wants(photo, fact)).toEqual(['photo']);
+    expect(wants(fact, fact)).toEqual(['fact']);
+  });
+
+  it('keeps two asks of one topic apart that differ in what they ask or in what it is made with', () => {
+    const ask = (name: string, part: string): Ask => ({ ask: name, topic: 'parts', wants: 'photo', data: { part } });
+    const asks = [ask('one', 'base'), ask('one', 'lining'), ask('other', 'base'), ask('one', 'base')];
+    const findings = asks.map((one, index) => ({ ...finding(`f${index}`, 'gap'), asks: [one] }));
+    expect(askQuestions(findings)[0]?.asks).toEqual(asks.slice(0, 3));
+  });
+
   it('settles every finding that asks, with the first questions settling the most', () => {
     const kinds = fc.constantFrom<FindingKind>('contradiction', 'doubt', 'gap');
     const topics = fc.uniqueArray(fc.constantFrom('photo-a', 'b', 'c', 'd'), { minLength: 1 });
