@@ -36,7 +36,9 @@ def table(name, run):
     with torch.profiler.profile() as profile:
         run()
         wait()
-    print(name, profile.key_averages().table(sort_by="self_cuda_time_total" if big else "self_cpu_time_total", row_limit=14, max_name_column_width=45).split("\n", 1)[1][:2600])
+    order = "self_cuda_time_total" if big else "self_cpu_time_total"
+    table = profile.key_averages().table(sort_by=order, row_limit=14, max_name_column_width=45)
+    print(name, table.split("\n", 1)[1][:2600])
 
 
 setter, rng = Setter(*load(sys.argv[1])), np.random.default_rng(1)

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { limits, order, violationsOf } from './layer-rules';
-import { filesUnder } from './source-files';
+import { filesUnder, parseFile } from './source-files';
 
 const files = [...filesUnder('src'), ...filesUnder('entrypoints')];
 
@@ -9,6 +9,11 @@ describe('layers', () => {
   it('hold in the source', () => {
     expect(files.length).toBeGreaterThan(300);
     expect(violationsOf(files)).toEqual([]);
+  });
+
+  it('rest on nothing of the tests', () => {
+    const onTests = files.filter((file) => parseFile(file).imports.some(({ target }) => /(^|\/)tests\//.test(target)));
+    expect(onTests.map(({ path }) => path)).toEqual([]);
   });
 
   it('are those of the table in DEVELOPERS.md', () => {
