@@ -104,8 +104,8 @@ const short = (text: string) => {
   const line = text.replace(/\s+/g, ' ');
   return line.length > 100 ? `${line.slice(0, 70)} … ${line.slice(-25)}` : line;
 };
-const lineAbout = ({ path, line, operator, was, text, stands }: Mutant) =>
-  `- ${path}:${line} (${operator}) \`${short(was)}\` → \`${short(text)}\`  in  ${short(stands)}`;
+const lineAbout = ({ path, line, column, operator, was, text, stands }: Mutant) =>
+  `- ${path}:${line}, ${column} (${operator}) \`${short(was)}\` → \`${short(text)}\`  in  ${short(stands)}`;
 
 function report(chosen: readonly Folder[], tried: Mutant[], alive: Mutant[], equal: Mutant[]): void {
   console.log('\n| folder | drawn | noticed | alive | argued equal | share noticed |');

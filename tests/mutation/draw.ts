@@ -8,8 +8,9 @@ export interface Mutant extends Change {
   path: string;
   folder: Folder;
   line: number;
-  /** The line as it stands, and what the change makes of the changed part. */
+  /** The line as it stands, without its indentation, and where in it the change begins. */
   stands: string;
+  column: number;
   was: string;
   code: string;
 }
@@ -21,8 +22,10 @@ export function mutantsOf(folder: Folder): Mutant[] {
       const line = lineOf(file.code, change.start);
       const was = file.code.slice(change.start, change.end);
       const code = file.code.slice(0, change.start) + change.text + file.code.slice(change.end);
-      const stands = (file.code.split('\n')[line - 1] as string).trim();
-      return { ...change, path: file.path, folder, line, stands, was, code };
+      const whole = file.code.split('\n')[line - 1] as string;
+      const before = change.start - (file.code.lastIndexOf('\n', change.start - 1) + 1);
+      const column = before - (whole.length - whole.trimStart().length);
+      return { ...change, path: file.path, folder, line, stands: whole.trim(), column, was, code };
     }),
   );
 }

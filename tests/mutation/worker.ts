@@ -23,7 +23,13 @@ const vitest = await createVitest(
     bail: 1,
     testTimeout: 60_000,
     // What a run says itself; its result also holds what failed in runs before.
-    reporters: [{ onTestModuleEnd: (module) => ended.push(module) }],
+    reporters: [
+      {
+        onTestModuleEnd(module: TestModule) {
+          ended.push(module);
+        },
+      },
+    ],
     // The files come in the order of the job.
     sequence: {
       sequencer: class {

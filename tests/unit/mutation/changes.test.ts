@@ -1,7 +1,9 @@
 import { parseSync } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { changesOf } from '../../mutation/changes';
-import { draw } from '../../mutation/draw';
+import { draw, folders, mutantsOf } from '../../mutation/draw';
+import { argued, staleArguments } from '../../mutation/equivalent';
+import equivalents from '../../mutation/equivalents.json';
 import { withCountedLoops } from '../../mutation/loops';
 import { importersOf, testsOf } from '../../mutation/reach';
 import type { SyntaxNode } from '../layout/source-files';
@@ -60,6 +62,14 @@ describe('changes of a program', () => {
     expect(places(7)).toEqual(places(7));
     expect(places(7)).not.toEqual(places(8));
     expect(places(7).filter((place) => place.startsWith('src/question/')).length).toBe(20);
+  });
+});
+
+describe('changes that are argued to be equal', () => {
+  it('stand in the program as argued, each with its reason', () => {
+    expect(staleArguments()).toEqual([]);
+    expect(folders.flatMap((folder) => mutantsOf(folder)).filter(argued).length).toBe(equivalents.length);
+    for (const { because } of equivalents) expect(because).toMatch(/^[A-Z].{30,}\.$/);
   });
 });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Ask, Finding, FindingKind } from '../../../src/check/types';
 import { askQuestions } from '../../../src/question';
+import { questionSchema } from '../../../src/question/types';
 
 const asking = (topic: string): Ask => ({
   ask: topic,
@@ -80,6 +81,14 @@ describe('askQuestions', () => {
     const asks = [ask('one', 'base'), ask('one', 'lining'), ask('other', 'base'), ask('one', 'base')];
     const findings = asks.map((one, index) => ({ ...finding(`f${index}`, 'gap'), asks: [one] }));
     expect(askQuestions(findings)[0]?.asks).toEqual(asks.slice(0, 3));
+  });
+
+  it('are kept as they are asked: one ask or several, for a photo or a fact, never none', () => {
+    const question = { id: 'parts', wants: 'photo', asks: [asking('photo-a'), asking('b')], settles: ['a'] };
+    expect(questionSchema.parse(question)).toEqual(question);
+    expect(questionSchema.parse({ ...question, wants: 'fact', asks: [asking('b')] }).wants).toBe('fact');
+    for (const wrong of [{ asks: [] }, { wants: '' }, { wants: 'money' }])
+      expect(questionSchema.safeParse({ ...question, ...wrong }).success).toBe(false);
   });
 
   it('settles every finding that asks, with the first questions settling the most', () => {
