@@ -1,18 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { type Candidate, type KnownCode, type Learned, learnSystem, writeLearned } from '../code';
+import { type Explanation, type KnownCode, type Learned, learnSystem, type OpenReason, writeLearned } from '../code';
 import { readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
 
 /*
- * npm run -s learn -- [--json] [--wrong N] [--into MAKERFILE --id ID] CODES
- * Works out a code system from known codes. CODES is a text file with one code a line, "KV0915 = 1995-01, BE".
- * With --into the likeliest layout is written into a copy of the maker file, on stdout.
- * Exit codes: 0 done, 1 no layout explains the codes, 2 the command or a file is at fault (the reason is on stderr).
+ * npm run -s learn -- [--json] [--into MAKERFILE --id ID] CODES
+ * Works out a code system from known codes. CODES is a text file with one code a line, "KV0915 = 1995-01, BE"; dates
+ * may be in words ("about 1990", "bought 2001"). With --into what is likeliest is written into a copy of the maker
+ * file, on stdout. Exit codes: 0 done, 1 nothing explains the codes, 2 the command or a file is at fault (the reason is on stderr).
  */
 
-const usage = 'usage: npm run -s learn -- [--json] [--wrong N] [--into MAKERFILE --id ID] CODES';
+const usage = 'usage: npm run -s learn -- [--json] [--into MAKERFILE --id ID] CODES';
 
 function stop(message: string): never {
   process.stderr.write(`${message}\n`);
@@ -44,7 +44,6 @@ function readArguments() {
   try {
     const options = {
       json: { type: 'boolean' },
-      wrong: { type: 'string' },
       into: { type: 'string' },
       id: { type: 'string' },
     } as const;
@@ -60,27 +59,46 @@ function readMaker(path: string): MakerFile {
   return stop(result.problems.map(({ where, what }) => `${path}: ${where}: ${what}`).join('\n'));
 }
 
+const outcomes: Record<OpenReason | 'settled', string> = {
+  settled: 'One explanation remains.',
+  codes: "One code cannot tell how a maker's codes are written: give more known codes, of different dates.",
+  none: 'No layout explains these codes.',
+  rivals: 'Several explanations remain, likeliest first.',
+  letters: 'One explanation remains, but which letters its cycle leaves out is a guess.',
+  chance: 'One explanation remains, but as much would fit by chance: give more examples.',
+  two: 'One explanation remains, but two codes do not fit it: they may be wrong, or of another system.',
+};
+
 function tableOf(learned: Learned, examples: readonly KnownCode[]): string {
-  const line = ({ layout, used, wrong, words }: Candidate, at: number) => {
-    const taken = wrong.map((index) => examples[index]!.code).join(', ');
-    return [
-      `${at + 1}. ${words.join('; ')}`,
-      `   ${JSON.stringify(layout)}`,
-      `   known from ${used[0]} to ${used[1] ?? 'now'}${taken ? `; taken to be wrong: ${taken}` : ''}`,
-    ].join('\n');
-  };
+  const line = ({ eras }: Explanation, at: number) =>
+    eras.map(({ layout, used, words }, era) =>
+      [
+        `${era === 0 ? `${at + 1}.` : '  then'} ${words.join('; ')}`,
+        `   ${JSON.stringify(layout)}`,
+        `   known from ${used[0]} to ${used[1] ?? 'now'}`,
+      ].join('\n'),
+    );
+  const doubted = learned.doubted.map(
+    ({ index, reads }) =>
+      `doubted: ${examples[index]!.code} (said to be ${examples[index]!.reads}): ${reads === null ? 'does not fit' : `reads ${reads}`}`,
+  );
+  const telling = learned.tellingCode ? [`A code such as ${learned.tellingCode.code} would tell them apart.`] : [];
   const unusable = learned.unusable.map(({ index, why }) => `not used: ${examples[index]!.code}: ${why}`);
-  return [learned.words, ...learned.remaining.map(line), ...unusable].join('\n');
+  return [
+    outcomes[learned.open ?? 'settled'],
+    ...telling,
+    ...learned.remaining.flatMap(line),
+    ...doubted,
+    ...unusable,
+  ].join('\n');
 }
 
 const { values, positionals } = readArguments();
 const [path, ...more] = positionals;
 if (path === undefined || more.length > 0) stop(`one file of known codes is needed\n${usage}`);
-const wrong = Number(values.wrong ?? 0);
-if (!Number.isInteger(wrong) || wrong < 0) stop(`--wrong takes a number of examples\n${usage}`);
 if ((values.into === undefined) !== (values.id === undefined)) stop(`--into and --id go together\n${usage}`);
 const examples = readKnownCodes(path);
-const learned = learnSystem(examples, { wrong });
+const learned = learnSystem(examples);
 const [best] = learned.remaining;
 if (values.into !== undefined && best) {
   const file = writeLearned(readMaker(values.into), best, examples, values.id!);

@@ -10,6 +10,19 @@ export { acceptanceLevel } from './settle';
 export { formOfKind, kindOfSlot, type Slot, type SlotKindName, slotForms, slotKinds } from './slot';
 export type { SlotChoice, SlotField, SlotWord } from './slot/kind';
 export { decodeSystem, type ExampleFault, testSystem } from './system';
-export { type Candidate, type KnownCode, type Learned, type LearnOptions, learnSystem, writeLearned } from './teacher';
+export {
+  type Candidate,
+  type Doubted,
+  type Explanation,
+  type KnownCode,
+  type Learned,
+  learning,
+  learnSystem,
+  type OpenReason,
+  readKnownDate,
+  type TellingCode,
+  type Work,
+  writeLearned,
+} from './teacher';
 export { typedLattice } from './typed';
 export type { Decoding, LeftOpen, Misfit, Nearest, Reading } from './types';

@@ -1,4 +1,4 @@
-import { placeName } from '../place';
+import { placeName, unknownPlace } from '../place';
 import { spanWords } from '../span';
 import type { BookSystem } from './book';
 import type { Meaning } from './interpret';
@@ -10,6 +10,9 @@ import type { Reading, SystemName } from './types';
 
 const monthNames = 'January February March April May June July August September October November December'.split(' ');
 
+/** The plant with its place; null when no plant is named, or its place is not known. */
+const placedIn = ({ plant }: Meaning) => (plant && plant.place !== unknownPlace ? plant : null);
+
 /** What the whole of a group says, in plain words. */
 function groupSays(laid: LaidLayout, name: GroupName, path: string, meaning: Meaning): string {
   const value = groupValue(laid, name, path)!;
@@ -18,7 +21,7 @@ function groupSays(laid: LaidLayout, name: GroupName, path: string, meaning: Mea
     case 'year':
       return String(meaning.year);
     case 'plant':
-      return meaning.plant ? placeName(meaning.plant.place) : 'place not known';
+      return placedIn(meaning) ? placeName(meaning.plant!.place) : 'place not known';
     case 'month':
       return monthNames[(group.width === 2 ? Number(value) : group.values!.indexOf(value) + 1) - 1]!;
     case 'quarter':
@@ -103,8 +106,8 @@ export function readingOf(system: BookSystem, laid: LaidLayout, path: string, me
     system: systemName(system),
     parts: turned,
     span: meaning.span,
-    places: meaning.plant ? [meaning.plant.place] : [],
-    plant: meaning.plant,
+    places: placedIn(meaning) ? [meaning.plant!.place] : [],
+    plant: placedIn(meaning),
     systemUsed: system.used,
     reasons: reasonsOf(system, laid, path, meaning),
   };

@@ -14,14 +14,16 @@ function statedDate(word: string): Span | null {
   if (week) return isoWeekSpan(Number(week[1]), Number(week[2]));
   const quarter = /^(\d{4})-Q([1-4])$/i.exec(word);
   if (quarter) return quarterSpan(Number(quarter[1]), Number(quarter[2]));
-  const range = /^([\d-]+)\s*(?:\.\.|\/| to )\s*([\d-]*)$/.exec(word);
-  if (range) return periodSpan([range[1]!, range[2] === '' ? null : range[2]!]);
+  const range = /^([\d-]*)\s*(?:\.\.|\/| to )\s*([\d-]*)$/.exec(word);
+  if (range && (range[1] !== '' || range[2] !== '')) {
+    return periodSpan([range[1] === '' ? null : range[1]!, range[2] === '' ? null : range[2]!]);
+  }
   return partialDateSpan(word);
 }
 
 /**
  * Reads the `reads` of an example: a date (`1995`, `1995-01`, `1995-01-21`, week `1996-W14`, quarter `1996-Q2`, range
- * `1990-03..1993`, open `1990..`), several with "or" between; then place codes; or "undated"; or "nothing".
+ * `1990-03..1993`, open `1990..` or `..1993`), several with "or" between; then place codes; or "undated"; or "nothing".
  * Returns the word that is none of these when there is one.
  */
 export function readStated(reads: string): Stated | { unknown: string } {
@@ -49,13 +51,14 @@ export function readsAs(reading: Reading, stated: Stated): boolean {
   return dated && placed && (!stated.undated || reading.span === null);
 }
 
+/** A week from Monday to Sunday is of the year of its Thursday. Source: ISO 8601-1:2019. */
 const isoWeekWords = (span: Span): string => {
-  const thursday = new Date(Date.parse(`${span.from}T00:00:00Z`) + 3 * 86_400_000);
-  const year = thursday.getUTCFullYear();
-  for (let week = 1; week <= 53; week++) {
-    if (isoWeekSpan(year, week)?.from === span.from) return `${year}-W${String(week).padStart(2, '0')}`;
-  }
-  return `${span.from}..${span.to}`;
+  const monday = Date.parse(`${span.from}T00:00:00Z`);
+  if (new Date(monday).getUTCDay() !== 1) return `${span.from}..${span.to}`;
+  const thursday = monday + 3 * 86_400_000;
+  const year = new Date(thursday).getUTCFullYear();
+  const week = Math.floor((thursday - Date.UTC(year, 0, 1)) / (7 * 86_400_000)) + 1;
+  return `${year}-W${String(week).padStart(2, '0')}`;
 };
 
 /** A reading in the form of an example's `reads`: "1995-01, BE". */
@@ -63,7 +66,8 @@ export function readsOf({ span, places }: Pick<Reading, 'span' | 'places'>): str
   return [span ? spanReads(span) : 'undated', ...places].join(', ');
 }
 
-function spanReads(span: Span): string {
+/** A span in the form of an example's `reads`. */
+export function spanReads(span: Span): string {
   const { from, to, precision } = span;
   if (from === null || to === null) return `${from ?? ''}..${to ?? ''}`;
   if (precision === 'day') return from;

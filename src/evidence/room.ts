@@ -1,5 +1,5 @@
 import type { Claim, ClaimOf } from '../claim/types';
-import { type Span, widenSpan } from '../span';
+import { aboutYears, type Span, widenSpan } from '../span';
 import type { Evidence } from './types';
 
 /** Days by which a date is given room before its start and after its end. */
@@ -32,7 +32,7 @@ const room = {
   /** A description also tells of the decades of the house, of fashions and of other pieces. */
   wide: { reach: years(1), hard: null },
   /** "About", "circa". */
-  hedged: { reach: years(5), hard: null },
+  hedged: { reach: years(aboutYears), hard: null },
   /** Bounds the making from above only. */
   purchase: { reach: none, hard: none },
   /** The years of a system, a plant or a material in a maker file: old stock and early pieces lie just outside. */

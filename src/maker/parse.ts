@@ -1,6 +1,6 @@
 import { findNodeAtLocation, parseTree } from 'jsonc-parser';
 import { periodsOf, testSystem } from '../code';
-import { isPlaceCode } from '../place';
+import { isPlaceCode, unknownPlace } from '../place';
 import type { Problem } from '../problem';
 import { periodSpan } from '../span';
 import { plainProblems } from './plain';
@@ -106,8 +106,8 @@ function sizeFault(value: unknown): string | null {
 
 function placeProblems(file: MakerFile): Problem[] {
   return file.plants.flatMap(({ place }, index): Problem[] => {
-    if (isPlaceCode(place)) return [];
-    const expected = 'a code of ISO 3166-1, or of ISO 3166-3 for a former country';
+    if (isPlaceCode(place) || place === unknownPlace) return [];
+    const expected = 'a code of ISO 3166-1, of ISO 3166-3 for a former country, or ZZ where it is not known';
     const remedy = place === 'UK' ? 'The United Kingdom is GB.' : 'Look the country up and correct it.';
     return [
       { code: 'maker-file-place', where: `plants[${index}].place`, what: `"${place}" is no country`, expected, remedy },

@@ -9,4 +9,5 @@ export {
   placeName,
   placesAgree,
   presentPlaces,
+  unknownPlace,
 } from './iso';

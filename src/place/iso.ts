@@ -17,6 +17,12 @@ export const formerPlaces: readonly string[] = [...former.keys()];
 /** The ISO table's own names by code, as they stand ("Bolivia, Plurinational State of"). */
 export const isoNames: ReadonlyMap<string, string> = currentNames;
 
+/**
+ * Stands for a place that is not known. ISO 3166-1 leaves ZZ to its users, and Unicode's CLDR names it so.
+ * Source: ISO 3166-1:2020 clause 8.1.3; Unicode CLDR, territory ZZ, "Unknown Region".
+ */
+export const unknownPlace = 'ZZ';
+
 export const isPlaceCode = (code: string): boolean => currentNames.has(code) || former.has(code);
 
 /**

@@ -1,3 +1,4 @@
+export * from './about';
 export * from './calendar';
 export * from './periods';
 export * from './set';

@@ -139,20 +139,20 @@ describe('a maker file learned from known codes', () => {
     expect(marked).toBe('KV0963, 1993-16, BE');
     await page.keyboard.insertText('KV0963, 1993-06, BE');
     await page.getByText('7 rows understood', { exact: true }).waitFor();
-    await page.getByLabel('How many of them may be wrong').selectOption('one');
     await button('Find layouts').press('Enter');
     const layout = page.locator('.learn-found li.entry');
-    await layout.getByText('Taken to be wrong: row 7, KV0936.').waitFor();
+    await page.locator('.learn-doubted').getByText('Row 7, KV0936: the layout reads 1996-03, BE in it.').waitFor();
     expect(await layout.getByRole('listitem').allTextContents()).toEqual([
-      'Year of two digits in places 4 and 6.',
-      'Month in places 3 and 5.',
-      'Plant in places 1 to 2.',
+      'plant 2',
+      'month tens',
+      'year tens',
+      'month units',
+      'year units',
     ]);
     await page.reload();
     expect(await codes.inputValue()).toContain('KV0963, 1993-06, BE');
-    await page.getByLabel('How many of them may be wrong').selectOption('one');
     await button('Find layouts').click();
-    await button('Write layout 1 into this file').click();
+    await button('Write explanation 1 into this file').click();
     await page.getByText('In this file as code system “learned”, with its examples.').waitFor();
     await page.getByText('Complete: listings are read with it.').waitFor();
     expect(await page.locator('.entry .live').allTextContents()).toHaveLength(6);

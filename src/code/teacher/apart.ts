@@ -1,22 +1,22 @@
-import { type BookSystem, bookPlants, openSystem } from '../book';
+import type { BookSystem } from '../book';
 import type { Contents } from '../encode';
 import { fillLayout } from '../encode';
-import { readExactly } from '../exact';
 import { interpret } from '../interpret';
 import type { LaidLayout } from '../layout';
 import { readsOf } from '../reads';
 import { textOf } from '../search';
-import type { Candidate } from './candidates';
+import { type Candidate, openCandidate, readingsOf } from './candidates';
+import type { Explanation } from './explain';
 
-/** A code to look for: what each remaining layout would read in it. */
+/** A code to look for: what each remaining explanation would read in it. */
 export interface TellingCode {
   code: string;
-  /** What the remaining layouts read, in their order; null when the code does not fit. */
+  /** What the remaining ones read, in their order; null when the code does not fit. */
   readings: (string | null)[];
-  words: string;
 }
 
-const tries = 80;
+/** Codes drawn from each layout to see where others read them otherwise. */
+const drawnEach = 14;
 
 /** A fixed series of numbers that looks random, so that the same question is asked every time. */
 function* series(): Generator<number, never> {
@@ -26,36 +26,62 @@ function* series(): Generator<number, never> {
   }
 }
 
-export function openCandidate({ layout, used, plants }: Candidate): BookSystem {
-  return openSystem({ id: 'learned', used, layout }, null, bookPlants(plants)).system;
-}
-
-/** What a system reads in a code, in short form; null when nothing. Several readings are joined. */
-export function readBriefly(system: BookSystem, code: string): string | null {
-  const readings = readExactly(system, code).exact.map(({ reading }) => readsOf(reading));
+/** What an explanation reads in a code, in short form; null when nothing. Several readings are joined. */
+export function readBriefly({ eras }: Pick<Explanation, 'eras'>, code: string): string | null {
+  const readings = eras.flatMap((era) => readingsOf(stretched(era), code).map(readsOf));
   return readings.length === 0 ? null : [...new Set(readings)].sort().join(' or ');
 }
 
-/** The code that splits the remaining layouts into the most groups; null when none was found that splits them. */
-export function tellApart(candidates: readonly Candidate[]): TellingCode | null {
-  const systems = candidates.map(openCandidate);
+const stretchedOf = new WeakMap<Candidate, Candidate>();
+
+/**
+ * A candidate some years beyond what is known: that is where layouts differ. Weeks are told by their number however
+ * they are counted, because a day or two tells no layout from another.
+ */
+function stretched(candidate: Candidate): Candidate {
+  const known = stretchedOf.get(candidate);
+  if (known) return known;
+  const [first, last] = candidate.used;
+  const moved = (year: string, by: number) => String(Number(year.slice(0, 4)) + by).padStart(4, '0');
+  const wide: Candidate = {
+    ...candidate,
+    layout: candidate.layout.map((slot) => ('week' in slot ? { ...slot, count: 'iso' as const } : slot)),
+    used: [moved(first, -3), moved(last ?? first, 3)],
+    plants: candidate.plants.map((plant) => ({ ...plant, used: ['0001', null] as [string, null] })),
+  };
+  stretchedOf.set(candidate, wide);
+  return wide;
+}
+
+/** Codes of all explanations, with what each of them reads there. */
+export interface Compared {
+  codes: string[];
+  /** By explanation, then by code. */
+  readings: (string | null)[][];
+}
+
+/** Draws codes of each explanation and lets all of them read each. */
+export function compare(explanations: readonly Explanation[]): Compared {
   const chance = series();
-  let best: { code: string; readings: (string | null)[]; groups: number } | null = null;
-  for (let round = 0; round < tries; round++) {
-    const system = systems[round % systems.length]!;
-    const code = randomCode(system, chance);
-    if (code === null) continue;
-    const readings = systems.map((one) => readBriefly(one, code));
-    const groups = new Set(readings).size;
-    if (groups > (best?.groups ?? 1)) best = { code, readings, groups };
-  }
-  if (!best) return null;
-  const said = best.readings.map(
-    (reading, place) => `layout ${place + 1} ${reading ? `reads ${reading}` : 'does not fit'}`,
+  const drawn = explanations.flatMap(({ eras }) =>
+    eras.flatMap((era) => {
+      const system = openCandidate(stretched(era));
+      return Array.from({ length: drawnEach }, () => randomCode(system, chance) ?? []).flat();
+    }),
   );
-  const shown = said.slice(0, 4).join('; ');
-  const words = `A code such as ${best.code} with its known date would tell them apart: ${shown}.`;
-  return { code: best.code, readings: best.readings, words };
+  const codes = [...new Set(drawn)];
+  return { codes, readings: explanations.map((one) => codes.map((code) => readBriefly(one, code))) };
+}
+
+/** The code that splits these explanations into the most groups; null when none was found that splits them. */
+export function tellApart({ codes, readings }: Compared, of: readonly number[]): TellingCode | null {
+  let best: (TellingCode & { groups: number }) | null = null;
+  for (const [at, code] of codes.entries()) {
+    const read = of.map((one) => readings[one]![at]!);
+    const groups = new Set(read).size;
+    if (groups > (best?.groups ?? 1)) best = { code, readings: read, groups };
+  }
+  return best && { code: best.code, readings: best.readings };
 }
 
 function randomCode(system: BookSystem, chance: Generator<number, never>): string | null {
@@ -68,8 +94,7 @@ function randomCode(system: BookSystem, chance: Generator<number, never>): strin
   for (const group of laid.groups.values()) {
     if (group.values) values[group.name] = pick(group.values);
     else if (group.name === 'year') {
-      // Some years beyond the known ones: that is where layouts differ.
-      const year = first - 3 + Math.floor(chance.next().value * (last - first + 7));
+      const year = first + Math.floor(chance.next().value * (last - first + 1));
       values.year = String(year).padStart(4, '0').slice(-group.width);
     } else values[group.name] = group.cells.map((cell) => pick(laid.cells[cell]!.tight)).join('');
   }

@@ -1,19 +1,13 @@
-import {
-  dayOfYearSpan,
-  daySpan,
-  daysInMonth,
-  isoDate,
-  monthSpan,
-  quarterSpan,
-  type Span,
-  spanHolds,
-  yearSpan,
-} from '../../span';
+import { dayOfYearSpan, daysInMonth, isoDate, monthSpan, quarterSpan, type Span } from '../../span';
 import { readStated, type Stated } from '../reads';
 import { tidyCode } from '../typed';
 import { weekSpan } from '../week';
+import { readKnownDate } from './known-date';
 
-/** A known code and what it is known to say, in the form of a maker file's examples ("1995-01, BE"). */
+/**
+ * A known code and what is known of its piece, in the form of a maker file's examples ("1995-01, BE"), or its date in
+ * words ("about 1990", "bought 2001, BE").
+ */
 export interface KnownCode {
   code: string;
   reads: string;
@@ -26,6 +20,7 @@ export type YearPart = 'month' | 'week' | 'sunday-week' | 'quarter' | 'dayOfYear
 export interface Fact {
   index: number;
   code: string;
+  /** What is known, in the form of an example. */
   reads: string;
   /** Letters and digits alone. */
   bare: string;
@@ -35,7 +30,20 @@ export interface Fact {
   enclosed: number | null;
   stated: Stated;
   place: string | null;
+  /** Years that the date allows. */
+  years: number[];
+  /** The date is too vague to tell one era of a maker from the next. */
+  loose: boolean;
+  /** Days since a fixed one, by which codes are put in order of time. */
+  middle: number;
+  /** Its place among all codes in order of time. */
+  order: number;
 }
+
+/** An open date is taken to reach so many years: "bought 2001" says little of when, but not nothing. */
+const openYears = 40;
+/** A date of more years than this does not order codes in time. */
+const looseYears = 6;
 
 const isSign = (character: string) => /[A-Z0-9]/.test(character);
 
@@ -47,14 +55,28 @@ export function readFacts(examples: readonly KnownCode[]): {
   const facts: Fact[] = [];
   const unusable: { index: number; why: string }[] = [];
   for (const [index, { code, reads }] of examples.entries()) {
-    const stated = readStated(reads);
+    const known = knownReads(reads);
+    const stated = readStated(known);
     const tidy = tidyCode(code);
     const bare = [...tidy].filter(isSign).join('');
     if ('unknown' in stated) unusable.push({ index, why: `"${stated.unknown}" is neither a date nor a place code` });
     else if (bare.length === 0 || bare.length > 24)
       unusable.push({ index, why: 'the code has no or too many characters' });
-    else facts.push({ index, code, reads, bare, ...marksOf(tidy), stated, place: stated.places[0] ?? null });
+    else {
+      const dated = timeOf(stated);
+      facts.push({
+        index,
+        code,
+        reads: known,
+        bare,
+        ...marksOf(tidy),
+        stated,
+        place: stated.places[0] ?? null,
+        ...dated,
+      });
+    }
   }
+  for (const [order, fact] of [...facts].sort((a, b) => a.middle - b.middle).entries()) fact.order = order;
   return { facts, unusable };
 }
 
@@ -70,8 +92,35 @@ function marksOf(tidy: string): { marks: Map<number, string>; enclosed: number |
   return { marks, enclosed };
 }
 
-const within = (fact: Fact, span: Span | null): boolean =>
-  span !== null && fact.stated.spans.some((stated) => spanHolds(stated, span));
+/** The date in the form of an example where it is written in words; places stay as they are. */
+function knownReads(reads: string): string {
+  if (!('unknown' in readStated(reads))) return reads;
+  const [date = '', ...places] = reads.split(',');
+  const known = readKnownDate(date);
+  return known === null ? reads : [known, ...places].join(',');
+}
+
+function timeOf({ spans }: Stated): Pick<Fact, 'years' | 'loose' | 'middle' | 'order'> {
+  const years = new Set<number>();
+  const ends: number[] = [];
+  for (const { from, to } of spans) {
+    const first = from === null ? Number(to?.slice(0, 4) ?? 0) - openYears : Number(from.slice(0, 4));
+    const last = to === null ? first + openYears : Number(to.slice(0, 4));
+    for (let year = first; year <= Math.min(last, first + 2 * openYears); year++) years.add(year);
+    ends.push(Date.parse((from ?? to)!) / 86_400_000, Date.parse((to ?? from)!) / 86_400_000);
+  }
+  const open = spans.some(({ from, to }) => from === null || to === null);
+  const middle = ends.length === 0 ? 0 : (Math.min(...ends) + Math.max(...ends)) / 2;
+  return { years: [...years], loose: spans.length === 0 || open || years.size > looseYears, middle, order: 0 };
+}
+
+/** Whether the known date and a part of the calendar can both be: neither need be the finer one. */
+const meets = (fact: Fact, span: Span | null): boolean =>
+  span !== null &&
+  fact.stated.spans.some(
+    ({ from, to }) =>
+      (to === null || span.from === null || span.from <= to) && (from === null || span.to === null || from <= span.to),
+  );
 
 const lastNumber: Record<YearPart, number> = { month: 12, week: 53, 'sunday-week': 53, quarter: 4, dayOfYear: 366 };
 
@@ -103,41 +152,28 @@ function partsOfYear(part: YearPart, year: number): (Span | null)[] {
   return spans;
 }
 
-/** Years that any stated date touches; the week year of a date at a year's end may be the next or the one before. */
-export function yearsTouched(fact: Fact): number[] {
-  const years = new Set<number>();
-  for (const { from, to } of fact.stated.spans) {
-    const first = Number((from ?? to ?? '').slice(0, 4));
-    const last = Number((to ?? from ?? '').slice(0, 4));
-    for (let year = first; year <= Math.min(last, first + 30); year++) years.add(year);
-  }
-  return [...years];
-}
-
 export interface DatedNumber {
   year: number;
   number: number;
 }
 
-/** What a fact allows for a part of the year: each year with each number whose span lies in a stated date. */
+/** What a fact allows for a part of the year: each year with each number whose span meets a stated date. */
 export function numbersAllowed(fact: Fact, part: YearPart): DatedNumber[] {
   const around = part === 'week' || part === 'sunday-week' ? [-1, 0, 1] : [0];
-  const years = [...new Set(yearsTouched(fact).flatMap((year) => around.map((step) => year + step)))];
+  const years = [...new Set(fact.years.flatMap((year) => around.map((step) => year + step)))];
   return years.flatMap((year) =>
-    partsOfYear(part, year).flatMap((span, step) => (within(fact, span) ? [{ year, number: step + 1 }] : [])),
+    partsOfYear(part, year).flatMap((span, step) => (meets(fact, span) ? [{ year, number: step + 1 }] : [])),
   );
 }
 
-/** Whether the fact is content with a whole year. */
-export const yearSuffices = (fact: Fact, year: number): boolean => within(fact, yearSpan(year));
-
 /** Days (month and day) that a fact allows. */
 export function daysAllowed(fact: Fact): { year: number; month: number; day: number }[] {
-  return yearsTouched(fact).flatMap((year) =>
+  return fact.years.flatMap((year) =>
     Array.from({ length: 12 }, (_, step) => step + 1).flatMap((month) =>
-      Array.from({ length: daysInMonth(year, month) }, (_, step) => step + 1).flatMap((day) =>
-        within(fact, daySpan(isoDate(year, month, day))) ? [{ year, month, day }] : [],
-      ),
+      Array.from({ length: daysInMonth(year, month) }, (_, step) => step + 1).flatMap((day) => {
+        const iso = isoDate(year, month, day);
+        return meets(fact, { from: iso, to: iso, precision: 'day' }) ? [{ year, month, day }] : [];
+      }),
     ),
   );
 }

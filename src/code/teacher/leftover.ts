@@ -1,4 +1,5 @@
 import type { Plant, Slot } from '../../maker/types';
+import { unknownPlace } from '../../place';
 import { type CheckRule, checkCharacters, checkShape } from '../check-character';
 import type { Frame, FramedFact } from './frame';
 
@@ -9,8 +10,6 @@ export interface Leftover {
   /** Bits that the agreement of check characters and of plants with their places is worth, less its cost. */
   gain: number;
   words: string[];
-  /** Facts that the check or the plants contradict, by index. */
-  against: number[];
 }
 
 interface Run {
@@ -49,7 +48,10 @@ function plantRun(facts: readonly FramedFact[], run: Run, wrong: number): PlantR
     votes.set(textIn(fact, run), places);
   }
   if (votes.size === 0) return null;
-  const placeOf = new Map([...votes].map(([code, places]) => [code, [...places].sort((a, b) => b[1] - a[1])[0]![0]]));
+  // Where some plants have a place, those without one are listed too, or their codes would not be read.
+  const unplaced = facts.map((fact): [string, string] => [textIn(fact, run), unknownPlace]);
+  const named = new Map([...votes].map(([code, places]) => [code, [...places].sort((a, b) => b[1] - a[1])[0]![0]]));
+  const placeOf = new Map([...unplaced, ...named]);
   const against = facts.flatMap((fact) => {
     const place = placeOf.get(textIn(fact, run));
     return fact.place && place !== fact.place ? [fact.index] : [];
@@ -109,14 +111,13 @@ function checkAtEnd(frame: Frame, runs: readonly Run[], wrong: number) {
 /** Explains the places that the date leaves: check characters, plants, fixed characters, serial numbers. */
 export function explainLeftover(frame: Frame, used: readonly number[], wrong: number): Leftover {
   const free = Array.from({ length: frame.length }, (_, place) => place).filter((place) => !used.includes(place));
-  const leftover: Leftover = { slots: [], plants: [], gain: 0, words: [], against: [] };
+  const leftover: Leftover = { slots: [], plants: [], gain: 0, words: [] };
   let runs = runsOf(free);
   const check = checkAtEnd(frame, runs, wrong);
   if (check) {
     leftover.slots.push({ place: check.from, width: check.width, slot: { check: check.rule } });
     leftover.gain += check.gain;
     leftover.words.push(`check character (${check.rule}) at the end`);
-    leftover.against.push(...check.against);
     runs = runsOf(free.filter((place) => place < check.from));
   }
   const plants = bestPlants(frame.facts, runs, wrong);
@@ -129,13 +130,19 @@ export function explainLeftover(frame: Frame, used: readonly number[], wrong: nu
     leftover.plants.push(...[...plants.placeOf].map(([code, place]) => ({ code, place })));
     leftover.gain += plants.gain;
     leftover.words.push(`plant in places ${plants.from + 1} to ${plants.to}`);
-    leftover.against.push(...plants.against);
     runs = runsOf(
       free.filter((place) => (place < plants.from || place >= plants.to) && (!check || place < check.from)),
     );
   }
-  for (const run of runs)
-    for (const part of partsOf(frame, run)) leftover.slots.push(plainSlot(frame, part, !plants, leftover));
+  // A layout names one plant: the first letters that may be it.
+  let plantWanted = !plants;
+  for (const run of runs) {
+    for (const part of partsOf(frame, run)) {
+      const plain = plainSlot(frame, part, plantWanted, leftover);
+      if ('plant' in plain.slot) plantWanted = false;
+      leftover.slots.push(plain);
+    }
+  }
   return leftover;
 }
 

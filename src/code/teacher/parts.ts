@@ -1,14 +1,14 @@
 import type { Slot } from '../../maker/types';
-import { type DatedNumber, daysAllowed, numbersAllowed, type YearPart, yearSuffices, yearsTouched } from './facts';
+import { type DatedNumber, daysAllowed, numbersAllowed, type YearPart } from './facts';
 import type { Frame, FramedFact } from './frame';
 import { pairCost, pairSlots, placesWith, type Writing } from './years';
 
 /** How codes write a part of the year, and which years and numbers each code may mean by it. */
 export interface PartWriting extends Writing {
-  /** Years in which the code's number gives a date that the fact allows; empty when none. */
-  yearsFor(fact: FramedFact): number[];
-  /** Share of codes that would give an allowed date by chance, for a given year. */
-  chance(fact: FramedFact): number;
+  /** Years in which the code's number (of `core`, when not its own) gives a date that the fact allows; empty when none. */
+  yearsFor(fact: FramedFact, core?: string): number[];
+  /** How many of the numbers of a year the fact allows. */
+  choices(fact: FramedFact): number;
 }
 
 const isDigit = (character: string) => character >= '0' && character <= '9';
@@ -42,7 +42,6 @@ function numbered(
   writing: Writing,
   allowed: (fact: FramedFact) => DatedNumber[],
   numberOf: (core: string) => number,
-  values: number,
 ): PartWriting {
   const perYear = (fact: FramedFact) => {
     const all = allowed(fact);
@@ -51,21 +50,18 @@ function numbered(
   return {
     ...writing,
     cost: writing.cost + Math.log2(frame.length + 1) * 0.5,
-    yearsFor: (fact) => allowed(fact).flatMap(({ year, number }) => (number === numberOf(fact.core) ? [year] : [])),
-    chance: (fact) => Math.min(1, perYear(fact) / values),
+    yearsFor: (fact, core = fact.core) => {
+      const wanted = numberOf(core);
+      return allowed(fact).flatMap(({ year, number }) => (number === wanted ? [year] : []));
+    },
+    choices: perYear,
   };
 }
 
-/** How many signs could stand at a place by chance: digits where all codes have digits, letters, or both. */
-function signsAt(frame: Frame, place: number): number {
-  const signs = frame.facts.map(({ core }) => core[place]!);
-  return signs.every(isDigit) ? 10 : signs.every(isLetter) ? 26 : 36;
-}
-
 /** Every way in which the codes can write month, week, quarter or day of the year; and "not at all". */
-export function partWritings(frame: Frame, wrong: number): PartWriting[] {
-  const digits = placesWith(frame, wrong, isDigit);
-  const letters = placesWith(frame, wrong, isLetter);
+export function partWritings(frame: Frame, least: number): PartWriting[] {
+  const digits = placesWith(frame, least, isDigit);
+  const letters = placesWith(frame, least, isLetter);
   const months = allowedBy('month');
   const writings: PartWriting[] = [];
   const pairs: { kind: 'month' | 'week'; part: YearPart; extra: number }[] = [
@@ -85,7 +81,7 @@ export function partWritings(frame: Frame, wrong: number): PartWriting[] {
         const cost = pairCost(tens, units, frame.length) + extra;
         const words = `${kind} in places ${tens + 1} and ${units + 1}`;
         const numberOf = (core: string) => Number(`${core[tens]}${core[units]}`);
-        writings.push(numbered(frame, { places: [tens, units], slots, cost, words }, allowed, numberOf, 100));
+        writings.push(numbered(frame, { places: [tens, units], slots, cost, words }, allowed, numberOf));
       }
     }
   }
@@ -101,25 +97,16 @@ export function partWritings(frame: Frame, wrong: number): PartWriting[] {
     for (const place of mixed ? Array.from({ length: frame.length }, (_, at) => at) : places) {
       const words = `${name} as one of ${list} in place ${place + 1}`;
       const numberOf = (core: string) => list.indexOf(core[place]!) + 1;
-      writings.push(
-        numbered(
-          frame,
-          { places: [place], slots: [{ place, slot }], cost, words },
-          allowed,
-          numberOf,
-          signsAt(frame, place),
-        ),
-      );
+      writings.push(numbered(frame, { places: [place], slots: [{ place, slot }], cost, words }, allowed, numberOf));
     }
   }
   writings.push(...ordinalWritings(frame, digits));
-  const needed = frame.facts.length + frame.leftOut.length - wrong;
   const fits = (writing: PartWriting) =>
-    frame.facts.filter((fact) => fact.stated.spans.length === 0 || writing.yearsFor(fact).length > 0).length >= needed;
+    frame.facts.filter((fact) => fact.stated.spans.length === 0 || writing.yearsFor(fact).length > 0).length >= least;
   const fitting = writings.filter(fits);
   const withDays = writings
     .filter(({ slots }) => slots.some(({ slot }) => 'month' in slot))
-    .flatMap((month) => dayWritings(frame, digits, month, needed));
+    .flatMap((month) => dayWritings(frame, digits, month, least));
   return [yearAlone, ...fitting, ...withDays].filter(fits);
 }
 
@@ -129,8 +116,8 @@ const yearAlone: PartWriting = {
   slots: [],
   cost: 0,
   words: 'no part of the year',
-  yearsFor: (fact) => yearsTouched(fact).filter((year) => yearSuffices(fact, year)),
-  chance: () => 1,
+  yearsFor: (fact) => fact.years,
+  choices: () => 1,
 };
 
 function ordinalWritings(frame: Frame, digits: number[]): PartWriting[] {
@@ -143,13 +130,13 @@ function ordinalWritings(frame: Frame, digits: number[]): PartWriting[] {
       const slot: Slot = reversed ? { dayOfYear: 3, reversed: true } : { dayOfYear: 3 };
       const words = `day of the year from place ${place + 1}${reversed ? ', backwards' : ''}`;
       const writing = { places, slots: [{ place, slot }], cost: reversed ? 6 : 2, words };
-      return numbered(frame, writing, allowed, (core) => Number(order.map((at) => core[at]).join('')), 1000);
+      return numbered(frame, writing, allowed, (core) => Number(order.map((at) => core[at]).join('')));
     });
   });
 }
 
 /** A month with a day of the month beside it, for codes whose known dates are days. */
-function dayWritings(frame: Frame, digits: number[], month: PartWriting, needed: number): PartWriting[] {
+function dayWritings(frame: Frame, digits: number[], month: PartWriting, least: number): PartWriting[] {
   if (!frame.facts.some(({ stated }) => stated.spans.some(({ precision }) => precision === 'day'))) return [];
   const known = new Map<number, ReturnType<typeof daysAllowed>>();
   const daysOf = (fact: FramedFact) => {
@@ -168,8 +155,7 @@ function dayWritings(frame: Frame, digits: number[], month: PartWriting, needed:
     return list.indexOf(core[month.places[0]!]!) + 1;
   };
   const inMonth = (fact: FramedFact) => daysOf(fact).some((day) => day.month === numberOfMonth(fact.core));
-  if (frame.facts.filter(inMonth).length < needed) return [];
-  const values = month.places.length === 2 ? 100 : 12;
+  if (frame.facts.filter(inMonth).length < least) return [];
   return free.flatMap((tens) =>
     free.flatMap((units) => {
       if (tens === units) return [];
@@ -180,11 +166,11 @@ function dayWritings(frame: Frame, digits: number[], month: PartWriting, needed:
           slots: [...month.slots, ...pairSlots('day', tens, units)],
           cost: month.cost + pairCost(tens, units, frame.length),
           words: `${month.words}, day in places ${tens + 1} and ${units + 1}`,
-          yearsFor: (fact: FramedFact) =>
+          yearsFor: (fact: FramedFact, core = fact.core) =>
             daysOf(fact).flatMap(({ year, month: allowedMonth, day }) =>
-              allowedMonth === numberOfMonth(fact.core) && day === dayOf(fact.core) ? [year] : [],
+              allowedMonth === numberOfMonth(core) && day === dayOf(core) ? [year] : [],
             ),
-          chance: (fact: FramedFact) => Math.min(1, daysOf(fact).length / (values * 100)),
+          choices: (fact: FramedFact) => daysOf(fact).length / Math.max(1, fact.years.length),
         },
       ];
     }),

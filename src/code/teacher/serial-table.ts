@@ -1,8 +1,9 @@
 import type { Period, Slot } from '../../maker/types';
-import { type Candidate, testCandidate } from './candidates';
+import type { Built } from './candidates';
 import type { Frame } from './frame';
 
 interface Dated {
+  index: number;
   number: number;
   from: string;
   to: string;
@@ -12,11 +13,11 @@ interface Dated {
  * Codes that are one running number: if numbers rise with their dates, a table of ranges explains them. Between two
  * known numbers of different date the numbers may be of either, and are given the whole time between.
  */
-export function serialCandidate(frame: Frame, wrong: number): Candidate | null {
+export function serialTable(frame: Frame, wrong: number): Built | null {
   if (!frame.facts.every(({ bare }) => /^[0-9]+$/.test(bare))) return null;
-  const dated = frame.facts.flatMap(({ bare, stated }): Dated[] => {
+  const dated = frame.facts.flatMap(({ index, bare, stated, loose }): Dated[] => {
     const [span] = stated.spans;
-    return span?.from && span.to ? [{ number: Number(bare), from: span.from, to: span.to }] : [];
+    return span?.from && span.to && !loose ? [{ index, number: Number(bare), from: span.from, to: span.to }] : [];
   });
   if (dated.length < 3) return null;
   const kept = longestRise(dated.sort((a, b) => a.number - b.number));
@@ -27,18 +28,27 @@ export function serialCandidate(frame: Frame, wrong: number): Candidate | null {
   const used: Period = [kept[0]!.from, kept.at(-1)!.to];
   // That so many numbers rise with their dates by chance: one over the orders that they could have.
   const orders = kept.reduce((sum, _, place) => sum + Math.log2(place + 1), 0);
-  const candidate: Candidate = {
-    layout: [slot],
-    used,
-    plants: [],
-    explains: [],
-    wrong: [],
+  const words = ['running number that rises with the date; its table holds only what the known codes tell'];
+  const explains = [...kept.map(({ index }) => index), ...vagueOnes(frame, kept)].sort((a, b) => a - b);
+  return {
+    candidate: { layout: [slot], used, plants: [], explains, guessed: '', words },
+    bits: orders,
     score: orders - 5,
-    byChance: 2 ** -orders,
-    words: ['running number that rises with the date; its table holds only what the known codes tell'],
   };
-  const tested = testCandidate(candidate, frame);
-  return tested.wrong.length <= wrong ? tested : null;
+}
+
+/** Codes with vague dates that stand where their number does among the others. */
+function vagueOnes({ facts }: Frame, kept: readonly Dated[]): number[] {
+  return facts.flatMap(({ index, bare, stated, loose }) => {
+    if (!loose) return [];
+    const before = kept.filter(({ number }) => number <= Number(bare)).at(-1);
+    const behind = kept.find(({ number }) => number >= Number(bare));
+    const met = stated.spans.every(
+      ({ from, to }) =>
+        (to === null || !before || before.from <= to) && (from === null || !behind || from <= behind.to),
+    );
+    return met ? [index] : [];
+  });
 }
 
 /** The longest series of numbers in order whose dates never fall back. */

@@ -1,5 +1,5 @@
 import type { Slot } from '../../maker/types';
-import { numbersAllowed, yearsTouched } from './facts';
+import { numbersAllowed } from './facts';
 import type { Frame } from './frame';
 import { inferCycle } from './letters';
 
@@ -16,16 +16,20 @@ export interface Writing {
 export interface YearWriting extends Writing {
   /** Whether the code can mean this year. */
   means(core: string, year: number): boolean;
-  /** Share of codes that would mean a given year by chance. */
-  chance: number;
+  /** Years after which the same characters mean the next year. */
+  every: number;
+  /** Letters taken to be skipped where the codes leave a choice; empty when nothing was guessed. */
+  guessed: string;
+  /** Ways in which it was made to fit, beyond its places: they all count as tried. */
+  tried: number;
 }
 
 const isDigit = (character: string | undefined) => character !== undefined && character >= '0' && character <= '9';
 
-/** Places in which every code but `wrong` has a digit (or a letter). */
-export function placesWith(frame: Frame, wrong: number, test: (character: string) => boolean): number[] {
+/** Places in which at least `least` codes have a digit (or a letter). */
+export function placesWith(frame: Frame, least: number, test: (character: string) => boolean): number[] {
   return Array.from({ length: frame.length }, (_, place) => place).filter(
-    (place) => frame.facts.filter(({ core }) => !test(core[place]!)).length <= wrong - frame.leftOut.length,
+    (place) => frame.facts.filter(({ core }) => test(core[place]!)).length >= least,
   );
 }
 
@@ -60,23 +64,23 @@ const cycleLetters = [
   'ABCDEFGHIJKLMNOPQRSTU',
 ];
 
-function cycleWritings(frame: Frame, wrong: number): YearWriting[] {
-  const places = placesWith(frame, wrong, (character) => character >= 'A' && character <= 'Z');
-  const dated = frame.facts.flatMap((fact) => yearsTouched(fact).map((year) => ({ fact, year })));
+function cycleWritings(frame: Frame, least: number): YearWriting[] {
+  const places = placesWith(frame, least, (character) => character >= 'A' && character <= 'Z');
+  const dated = frame.facts.flatMap((fact) => (fact.loose ? [] : fact.years.map((year) => ({ fact, year }))));
   if (dated.length === 0) return [];
   const earliest = Math.min(...dated.map(({ year }) => year));
   return places.flatMap((place) =>
     cycleLetters.flatMap((letters, choice) => {
-      // The first year is told by any one code; the wrong ones are outvoted.
-      const votes = new Map<number, number>();
+      // The first year is told by any one code; those that are wrong or of another era are outvoted.
+      const votes = new Map<number, Set<number>>();
       for (const { fact, year } of dated) {
         const at = letters.indexOf(fact.core[place]!);
         if (at < 0) continue;
         const start = earliest - ((((earliest - (year - at)) % letters.length) + letters.length) % letters.length);
-        votes.set(start, (votes.get(start) ?? 0) + 1);
+        votes.set(start, (votes.get(start) ?? new Set()).add(fact.index));
       }
       return [...votes]
-        .filter(([, count]) => count >= frame.facts.length + frame.leftOut.length - wrong)
+        .filter(([, voters]) => voters.size >= least)
         .map(([first]) => cycleWriting(frame, place, letters, first, choice * 0.5));
     }),
   );
@@ -93,25 +97,30 @@ function cycleWriting(frame: Frame, place: number, letters: string, first: numbe
       const at = letters.indexOf(core[place]!);
       return at >= 0 && year >= first && (year - first - at) % letters.length === 0;
     },
-    chance: 1 / 26,
+    every: letters.length,
+    tried: letters.length,
+    guessed: '',
   };
 }
 
 /** Cycles that leave out letters of their own, for places where no usual set of letters fits. */
-function ownCycleWritings(frame: Frame, usual: readonly YearWriting[]): YearWriting[] {
-  const places = placesWith(frame, 0, (character) => character >= 'A' && character <= 'Z');
+function ownCycleWritings(frame: Frame, usual: readonly YearWriting[], least: number): YearWriting[] {
+  const places = placesWith(frame, least, (character) => character >= 'A' && character <= 'Z');
   return places.flatMap((place) => {
-    if (usual.some((writing) => writing.places[0] === place)) return [];
     const inferred = inferCycle(frame.facts, place);
-    if (!inferred) return [];
+    // A usual set of letters that says the same is the plainer one.
+    const isUsual = (one: YearWriting) =>
+      one.places[0] === place && inferred?.known.every(([letter, year]) => one.means(letter.padStart(place + 1), year));
+    if (!inferred || usual.some(isUsual)) return [];
     const writing = cycleWriting(frame, place, inferred.letters, inferred.first, inferred.cost);
-    return [{ ...writing, words: `${writing.words}; ${inferred.skipped || 'none'} taken to be skipped` }];
+    const words = `${writing.words}; ${inferred.skipped || 'none'} taken to be skipped`;
+    return [{ ...writing, words, tried: writing.tried * 2 ** inferred.cost, guessed: inferred.guessed }];
   });
 }
 
 /** Every way in which the codes can write their year. */
-export function yearWritings(frame: Frame, wrong: number): YearWriting[] {
-  const digits = placesWith(frame, wrong, isDigit);
+export function yearWritings(frame: Frame, least: number): YearWriting[] {
+  const digits = placesWith(frame, least, isDigit);
   const number = (core: string, places: number[]) => Number(places.map((place) => core[place]).join(''));
   const writings: YearWriting[] = [];
   for (const tens of digits) {
@@ -122,8 +131,11 @@ export function yearWritings(frame: Frame, wrong: number): YearWriting[] {
         slots: pairSlots('year', tens, units),
         cost: pairCost(tens, units, frame.length),
         words: `year of two digits in places ${tens + 1} and ${units + 1}`,
-        means: (core, year) => number(core, [tens, units]) === year % 100,
-        chance: 1 / 100,
+        means: (core, year) =>
+          isDigit(core[tens]) && isDigit(core[units]) && number(core, [tens, units]) === year % 100,
+        every: 100,
+        tried: 1,
+        guessed: '',
       });
     }
   }
@@ -134,7 +146,9 @@ export function yearWritings(frame: Frame, wrong: number): YearWriting[] {
       cost: 2 + Math.log2(frame.length),
       words: `year of one digit in place ${place + 1}`,
       means: (core, year) => number(core, [place]) === year % 10,
-      chance: 1 / 10,
+      every: 10,
+      tried: 1,
+      guessed: '',
     });
     const four = [place, place + 1, place + 2, place + 3];
     if (!four.every((one) => digits.includes(one))) continue;
@@ -146,20 +160,17 @@ export function yearWritings(frame: Frame, wrong: number): YearWriting[] {
         cost: (reversed ? 6 : 2) + Math.log2(frame.length),
         words: `year of four digits from place ${place + 1}${reversed ? ', backwards' : ''}`,
         means: (core, year) => number(core, order) === year,
-        chance: 1 / 2000,
+        every: 10_000,
+        tried: 1,
+        guessed: '',
       });
     }
   }
-  const cycles = cycleWritings(frame, wrong);
-  return [...writings, ...cycles, ...ownCycleWritings(frame, cycles)].filter((writing) => {
-    const fitting = frame.facts.filter(
-      (fact) => fact.stated.spans.length === 0 || yearsNear(fact).some((year) => writing.means(fact.core, year)),
-    );
-    return fitting.length >= frame.facts.length + frame.leftOut.length - wrong;
-  });
+  const cycles = cycleWritings(frame, least);
+  return [...writings, ...cycles, ...ownCycleWritings(frame, cycles, least)];
 }
 
 /** Years that a code may write: those of its date, and the week year at a year's end. */
-const yearsNear = (fact: Frame['facts'][number]) => [
-  ...new Set([...yearsTouched(fact), ...numbersAllowed(fact, 'week').map(({ year }) => year)]),
+export const yearsNear = (fact: Frame['facts'][number]): number[] => [
+  ...new Set([...fact.years, ...numbersAllowed(fact, 'week').map(({ year }) => year)]),
 ];

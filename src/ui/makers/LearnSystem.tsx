@@ -1,7 +1,8 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { type Learned, learnSystem } from '../../code';
+import { type Learned, learning } from '../../code';
 import { strings } from '../../words';
 import type { Editing } from './editing';
+import { inTurns } from './in-turns';
 import { type KnownRow, readKnownRows, rowRange, wholeProblem } from './known-codes';
 import { LearnedLayouts, Outcome } from './LearnedLayouts';
 import type { Asked } from './learned';
@@ -22,22 +23,17 @@ function useKeptText(key: string) {
   ] as const;
 }
 
-/** Runs the search after the busy state has been painted: it takes up to about half a second on the page's thread. */
+/** Runs the search in turns, so that the page stays usable meanwhile; another search, or leaving, ends it. */
 function useSearch() {
   const [search, setSearch] = useState<Search>({ state: 'idle' });
   useEffect(() => {
     if (search.state !== 'busy') return;
     const { asked } = search;
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const frame = requestAnimationFrame(() => {
-      timer = setTimeout(() =>
-        setSearch({ state: 'done', asked, learned: learnSystem(asked.examples, { wrong: asked.wrong }) }),
-      );
+    const ended = new AbortController();
+    void inTurns(learning(asked.examples), { signal: ended.signal }).then((learned) => {
+      if (learned) setSearch({ state: 'done', asked, learned });
     });
-    return () => {
-      cancelAnimationFrame(frame);
-      clearTimeout(timer);
-    };
+    return () => ended.abort();
   }, [search]);
   return [search, (asked: Asked) => setSearch({ state: 'busy', asked })] as const;
 }
@@ -49,7 +45,6 @@ export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string })
   const [text, setText] = useKeptText(`known-codes ${fileId}`);
   // Only at first: a panel that shut itself when its text is emptied would take the field from under the hands.
   const [openAtFirst] = useState(text !== '');
-  const [wrong, setWrong] = useState(0);
   const [refused, setRefused] = useState<string | null>(null);
   const [search, begin] = useSearch();
   const rows = readKnownRows(text);
@@ -66,7 +61,7 @@ export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string })
       return faulty ? goTo(faulty.row) : area.current?.focus();
     }
     const known = rows.flatMap((row) => (row.known ? [{ row: row.row, known: row.known }] : []));
-    begin({ text, rows: known.map(({ row }) => row), examples: known.map((one) => one.known), wrong });
+    begin({ text, rows: known.map(({ row }) => row), examples: known.map((one) => one.known) });
   };
   return (
     <details class="learn" open={openAtFirst}>
@@ -95,18 +90,6 @@ export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string })
       </div>
       <Rows id={`${id}-rows`} rows={rows} onGoTo={goTo} />
       <div class="learn-ask">
-        <label for={`${id}-wrong`}>{words.wrong}</label>
-        <select
-          id={`${id}-wrong`}
-          value={String(wrong)}
-          onChange={({ currentTarget }) => setWrong(Number(currentTarget.value))}
-        >
-          {words.wrongChoices.map((choice, number) => (
-            <option key={choice} value={String(number)}>
-              {choice}
-            </option>
-          ))}
-        </select>
         <button type="button" class="main" aria-disabled={search.state === 'busy'} onClick={ask}>
           {words.search}
         </button>
@@ -117,9 +100,7 @@ export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string })
         <p role="status" class="hint">
           {search.state === 'busy' && words.busy}
           {search.state === 'done' && <Outcome asked={search.asked} learned={search.learned} />}
-          {search.state === 'done' && (search.asked.text !== text || search.asked.wrong !== wrong) && (
-            <span class="learn-fault"> {words.stale}</span>
-          )}
+          {search.state === 'done' && search.asked.text !== text && <span class="learn-fault"> {words.stale}</span>}
         </p>
         {search.state === 'done' && <LearnedLayouts edit={edit} asked={search.asked} learned={search.learned} />}
       </div>

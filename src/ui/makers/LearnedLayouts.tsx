@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import type { Candidate, Learned } from '../../code';
+import type { Candidate, Explanation, Learned } from '../../code';
 import { strings } from '../../words';
 import { sentence } from '../parts/ProblemNote';
 import type { Editing } from './editing';
-import { type Asked, chanceWords, outcomeWords, systemOf, tellingWords, withLearned } from './learned';
+import { type Asked, chanceWords, doubtWords, outcomeWords, systemsOf, tellingWords, withLearned } from './learned';
+import { type SlotValue, wholeSlotWords } from './slot-words';
 
 const words = strings.makers.learn;
 
@@ -16,11 +17,11 @@ interface Props {
 /** The outcome in a sentence, and the further example that would settle what is open. */
 export const Outcome = ({ asked, learned }: Omit<Props, 'edit'>) => (
   <>
-    <strong>{outcomeWords(learned, asked.examples, asked.wrong)}</strong> {tellingWords(learned)}
+    <strong>{outcomeWords(learned, asked.examples)}</strong> {tellingWords(learned)}
   </>
 );
 
-/** What the teacher found: the layouts that remain, each with a button that writes it into the file. */
+/** What the teacher found: what remains, each with a button that writes it into the file, and the codes it doubts. */
 export function LearnedLayouts({ edit, asked, learned }: Props) {
   const rowOf = (index: number) => words.example(asked.rows[index]!, asked.examples[index]!.code);
   return (
@@ -30,10 +31,20 @@ export function LearnedLayouts({ edit, asked, learned }: Props) {
           {sentence(`${rowOf(index)}: ${why}`)}
         </p>
       ))}
+      {learned.doubted.length > 0 && (
+        <>
+          <h4>{words.doubted.title}</h4>
+          <ul class="learn-doubted">
+            {learned.doubted.map((one) => (
+              <li key={one.index}>{sentence(doubtWords(one, rowOf(one.index)))}</li>
+            ))}
+          </ul>
+        </>
+      )}
       <ol>
-        {learned.remaining.map((candidate, at) => (
-          <li key={JSON.stringify(candidate.layout)} class="entry">
-            <Found edit={edit} asked={asked} candidate={candidate} number={at + 1} rowOf={rowOf}>
+        {learned.remaining.map((explanation, at) => (
+          <li key={JSON.stringify(explanation.eras.map(({ layout }) => layout))} class="entry">
+            <Found edit={edit} asked={asked} explanation={explanation} number={at + 1}>
               {learned.tellingCode && (
                 <p>{words.wouldRead(learned.tellingCode.code, learned.tellingCode.readings[at] ?? null)}</p>
               )}
@@ -48,47 +59,57 @@ export function LearnedLayouts({ edit, asked, learned }: Props) {
 function Found({
   edit,
   asked,
-  candidate,
+  explanation,
   number,
-  rowOf,
   children,
 }: {
   edit: Editing;
   asked: Asked;
-  candidate: Candidate;
+  explanation: Explanation;
   number: number;
-  rowOf: (index: number) => string;
   children: ComponentChildren;
 }) {
   const value = edit.at([]) as Record<string, unknown>;
-  const written = systemOf(value, candidate);
-  const [from, to] = candidate.used;
+  const written = systemsOf(value, explanation);
+  const { eras, explains, byChance } = explanation;
+  const write = () =>
+    written === null && edit.change(strings.makers.steps.learn, [], withLearned(value, explanation, asked.examples));
   return (
     <>
       <h4>{words.layout(number)}</h4>
-      <ul>
-        {candidate.words.map((part) => (
-          <li key={part}>{sentence(part)}</li>
-        ))}
-      </ul>
+      {eras.map((era, at) => (
+        <Era
+          key={JSON.stringify(era.layout)}
+          era={era}
+          name={eras.length > 1 ? [words.earlier, words.later][at] : null}
+        />
+      ))}
       <p class="hint">
-        {words.explains(candidate.explains.length, asked.examples.length)}{' '}
-        {candidate.wrong.length > 0 && `${words.takenWrong(candidate.wrong.map(rowOf).join('; '))} `}
-        {words.period(from, to ?? strings.makers.period.to)} {chanceWords(candidate.byChance)}
+        {words.explains(explains.length, asked.examples.length)} {chanceWords(byChance)}
       </p>
       {children}
-      <button
-        type="button"
-        aria-disabled={written !== null}
-        onClick={() =>
-          written === null && edit.change(strings.makers.steps.learn, [], withLearned(value, candidate, asked.examples))
-        }
-      >
+      <button type="button" aria-disabled={written !== null} onClick={write}>
         {words.write(number)}
       </button>
       <p role="status" class="hint">
-        {written === null ? '' : words.written(written.id)}
+        {written?.map(words.written).join(' ')}
       </p>
+    </>
+  );
+}
+
+/** One system: its slots in order, and the years from which it is known. */
+function Era({ era: { layout, used }, name }: { era: Candidate; name: string | null | undefined }) {
+  const [from, to] = used;
+  return (
+    <>
+      {name && <h5>{name}</h5>}
+      <ol class="learn-slots">
+        {layout.map((slot, at) => (
+          <li key={at}>{wholeSlotWords(slot as SlotValue)}</li>
+        ))}
+      </ol>
+      <p class="hint">{words.period(from, to ?? strings.makers.period.to)}</p>
     </>
   );
 }

@@ -1,4 +1,4 @@
-import { type KnownCode, readStated } from '../../code';
+import { type KnownCode, readKnownDate, readStated } from '../../code';
 import { findPlaces, isPlaceCode } from '../../place';
 import { kit, strings } from '../../words';
 
@@ -22,7 +22,7 @@ const unquoted = (field: string) =>
     .replace(/^"(.*)"$/, '$1')
     .trim();
 
-/** Dashes and spaces as people type them in dates, in the form that examples of a maker file have. */
+/** A known date as people type it, in the form that examples of a maker file have; what is no date stays as it is. */
 function tidyDate(date: string): string {
   const plain = date
     .trim()
@@ -30,9 +30,10 @@ function tidyDate(date: string): string {
     .replace(/-w(\d)/i, '-W$1')
     .replace(/-q(\d)/i, '-Q$1');
   const part = String.raw`\d{4}(?:-\d{2}){0,2}`;
-  return plain
+  const ranged = plain
     .replace(new RegExp(`^(${part})\\s*(?:\\.\\.+|…|/|\\bto\\b|\\s-\\s)\\s*(${part})$`, 'i'), '$1..$2')
     .replace(/^(\d{4})-(\d{4})$/, '$1..$2');
+  return readKnownDate(ranged) ?? ranged;
 }
 
 /** The dates in a text, as spans in words; null when it is no date. */
@@ -47,6 +48,17 @@ function dateWords(date: string): string | null {
 const spacedRange =
   /\b((?:1[89]|20)\d{2}(?:-\d{2}){0,2})(?: to | ?(?:\.\.+|…) ?| [‐-―-] )((?:1[89]|20)\d{2}(?:-\d{2}){0,2})\b/i;
 
+/** Where a date begins whose last piece is known: words before it belong to it when they change what it says. */
+function startOfDate(pieces: readonly string[], at: number): number {
+  const plain = readKnownDate(pieces[at]!);
+  let from = at;
+  for (let first = at - 1; first >= 1 && /^\p{L}*\p{Ll}\p{L}*\.?$/u.test(pieces[first]!); first--) {
+    const read = readKnownDate(pieces.slice(first, at + 1).join(' '));
+    if (read !== null && read !== plain) from = first;
+  }
+  return from;
+}
+
 /** Code, date and country of a row: apart by tabs, semicolons, "=" or commas, else by spaces. */
 function fieldsOf(line: string): string[] {
   for (const between of [/\t+/, /;/, /=|,/]) {
@@ -57,11 +69,12 @@ function fieldsOf(line: string): string[] {
   const pieces = line.trim().replace(/\s+/g, ' ').replace(spacedRange, '$1..$2').split(' ');
   const at = pieces.findLastIndex((piece, place) => place > 0 && dateWords(tidyDate(piece)) !== null);
   if (at < 0) return [pieces.join(' ')];
+  const from = startOfDate(pieces, at);
   const code = pieces
-    .slice(0, at)
+    .slice(0, from)
     .join(' ')
     .replace(/[\s:‐-―-]{1,40}$/, '');
-  return [code, pieces[at]!, pieces.slice(at + 1).join(' ')];
+  return [code, pieces.slice(from, at + 1).join(' '), pieces.slice(at + 1).join(' ')];
 }
 
 /** A country by its ISO code or its name; null when it is neither. */

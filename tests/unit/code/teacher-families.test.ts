@@ -13,7 +13,7 @@ describe.each(families)('$name', ({ layout, example }) => {
       const chance = chanceFrom(seed);
       const examples = Array.from({ length: 6 }, () => example(chance));
       const learned = learnSystem(examples);
-      const layouts = learned.remaining.map((candidate) => normal(candidate.layout));
+      const layouts = learned.remaining.map((candidate) => normal(candidate.eras[0]!.layout));
       if (layouts[0] === normal(layout)) first++;
       else if (!layouts.includes(normal(layout)) || !learned.ambiguous) {
         misses.push(`${seed}: ${examples.map(({ code, reads }) => `${code} ${reads}`).join('; ')} gave ${layouts[0]}`);

@@ -35,6 +35,11 @@ test('years, months, days, weeks, quarters and ranges are taken as people write 
     ['1990 - 1993', '1990..1993', '1990 to 1993'],
     ['1990–1993', '1990..1993', '1990 to 1993'],
     ['1990-03..1993', '1990-03..1993', 'March 1990 to 1993'],
+    ['about 1990', '1985..1995', '1985 to 1995'],
+    ['1990s', '1990..1999', '1990 to 1999'],
+    ['bought 2001', '..2001', 'up to 2001'],
+    ['not before 1997', '1997..', 'from 1997'],
+    ['March 1994', '1994-03', 'March 1994'],
   ];
   for (const [typed, reads, says] of dates) {
     expect([typed, read(`AB12, ${typed}`)]).toEqual([typed, ['AB12', reads, says]]);
@@ -47,7 +52,9 @@ test('a row that is not understood says why in plain words', () => {
   expect(read('KV0915')).toBe('There is no date behind the code.');
   expect(read('KV0915, ')).toBe('There is no date behind the code.');
   for (const date of ['1994-13', 'spring', '1993..1990', 'undated', 'BE'])
-    expect(read(`KV0915, ${date}`)).toBe(`“${date}” is not a date. Write 1994, 1994-03, 1994-W12 or 1990 to 1993.`);
+    expect(read(`KV0915, ${date}`)).toBe(
+      `“${date}” is not a date. Write 1994, 1994-03, about 1994, 1990s or bought 1994.`,
+    );
   expect(read('KV0915, 1994, XX')).toBe('“XX” is not a country. Write its ISO code, such as PT, or its English name.');
   expect(read('KV0915, 1994, BE, FR')).toBe('There is more than a code, a date and a country.');
   expect(read(`${'A1'.repeat(13)}, 1994`)).toBe('The code has more than 24 letters and digits.');

@@ -1,7 +1,14 @@
 import { expect, test } from 'vitest';
 import { learnSystem } from '../../../src/code';
 import { draftOf, inspectDraft, setField, undoStep } from '../../../src/maker';
-import { chanceWords, outcomeWords, systemOf, tellingWords, withLearned } from '../../../src/ui/makers/learned';
+import {
+  chanceWords,
+  doubtWords,
+  outcomeWords,
+  systemsOf,
+  tellingWords,
+  withLearned,
+} from '../../../src/ui/makers/learned';
 
 const examples = [
   ['KV0915', '1995-01, BE'],
@@ -32,9 +39,9 @@ test('a learned layout makes an unfinished draft a maker file that is accepted, 
     ['ZM', 'ES'],
     ['WQ', 'US'],
   ]);
-  expect(systemOf(after.value, best)).toEqual({ id: 'learned', at: 0 });
+  expect(systemsOf(after.value, best)).toEqual(['learned']);
   expect(undoStep(after).value).toBe(draft.value);
-  expect(systemOf(undoStep(after).value, best)).toBeNull();
+  expect(systemsOf(undoStep(after).value, best)).toBeNull();
 });
 
 test('what a draft has already stays, whole or not, and no name is used twice', () => {
@@ -53,32 +60,35 @@ test('what a draft has already stays, whole or not, and no name is used twice', 
 
 test('an example that is taken to be wrong is not written', () => {
   const odd = { code: 'KV0936', reads: '1991-03, BE' };
-  const found = learnSystem([...examples, odd], { wrong: 1 });
+  const found = learnSystem([...examples, odd]);
   expect(found.remaining[0]?.wrong).toEqual([6]);
+  expect(doubtWords(found.doubted[0]!, 'row 7, KV0936')).toBe(
+    'row 7, KV0936: the layout reads 1996-03, BE in it. Look where its date is from, and once more at the stamp; another code of the same year would tell.',
+  );
   const { codeSystems } = withLearned({}, found.remaining[0]!, [...examples, odd]);
   expect(codeSystems).toMatchObject([{ examples }]);
 });
 
 test('chance is said in numbers that a person can keep', () => {
   expect([12.3, 1, 0.6, 0.25, 1 / 9228, 1e-20].map(chanceWords)).toEqual([
-    'About 12 layouts this simple would fit by chance alone.',
-    'About 1 layout this simple would fit by chance alone.',
-    'About 1 layout this simple would fit by chance alone.',
-    'By chance alone, a layout this simple would fit about once in 4 such sets of codes.',
-    'By chance alone, a layout this simple would fit about once in 9,200 such sets of codes.',
-    'By chance alone, a layout this simple would fit less than once in a million such sets of codes.',
+    'Of all layouts tried, about 12 would fit as well by chance alone.',
+    'Of all layouts tried, about 1 would fit as well by chance alone.',
+    'Of all layouts tried, about 1 would fit as well by chance alone.',
+    'By chance alone, any of the layouts tried would fit as well about once in 4 such lists.',
+    'By chance alone, any of the layouts tried would fit as well about once in 9,200 such lists.',
+    'By chance alone, any of the layouts tried would fit as well less than once in a million such lists.',
   ]);
 });
 
 test('what remains is said, and what would settle it', () => {
-  expect([outcomeWords(learned, examples, 0), tellingWords(learned)]).toEqual(['One layout remains.', null]);
+  expect([outcomeWords(learned, examples), tellingWords(learned)]).toEqual(['One layout remains.', null]);
   const none = [
     { code: 'KV0915', reads: '1971-03' },
     { code: 'HJ1929', reads: '1988-05' },
     { code: 'ZM0084', reads: '1990-09' },
     { code: 'WQ1012', reads: '1978-12' },
   ];
-  expect(outcomeWords(learnSystem(none), none, 0)).toMatch(/^No layout explains all 4 codes\./);
+  expect(outcomeWords(learnSystem(none), none)).toMatch(/^Nothing explains these 4 codes/);
   const open = [
     { code: '0404', reads: '2004-04' },
     { code: '0505', reads: '2005-05' },
@@ -86,8 +96,8 @@ test('what remains is said, and what would settle it', () => {
   ];
   const several = learnSystem(open);
   expect(several.ambiguous).toBe(true);
-  expect(outcomeWords(several, open, 0)).toBe(
-    `${several.remaining.length} layouts remain, simplest first: these codes do not settle it.`,
+  expect(outcomeWords(several, open)).toBe(
+    `${several.remaining.length} explanations remain, likeliest first: these codes do not settle it.`,
   );
   expect(tellingWords(several)).toBe(
     `A code such as ${several.tellingCode?.code} with its known date would tell them apart.`,

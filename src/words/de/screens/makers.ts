@@ -152,12 +152,11 @@ export const makerStrings: ScreenWords['makers'] = {
   learn: {
     title: 'Aus bekannten Codes den Aufbau herausfinden',
     about:
-      'Gib Codes an, deren Zeit du sicher weißt, je Zeile einen: Code, Zeit und, wenn bekannt, das Land. Sechs aus verschiedenen Jahren reichen meist.',
+      'Gib Codes an, deren Zeit du kennst, je Zeile einen: Code, Zeit und, wenn bekannt, das Land. Sechs aus verschiedenen Jahren reichen meist; eine falsche Zeit schadet nicht.',
     codes: 'Bekannte Codes, je Zeile einer',
     hint: 'KV0915, 1995-01, BE\nHJ1929, 1999-12, FR',
-    dates: 'Zeiten als 1994, 1994-03, 1994-03-21, 1994-W12, 1994-Q2 oder 1990 to 1993.',
-    wrong: 'Wie viele davon falsch sein dürfen',
-    wrongChoices: ['keiner', 'einer', 'zwei', 'drei'],
+    dates:
+      'Zeiten, wie du sie kennst: 1994, 1994-03, März 1994, 1994-W12, 1990 bis 1993, um 1990, 90er Jahre, gekauft 2001, nicht vor 1997.',
     search: 'Formen suchen',
     busy: 'Formen werden gesucht…',
     understood: (number) => `${some(number, 'Zeile', 'Zeilen')} verstanden`,
@@ -170,7 +169,7 @@ export const makerStrings: ScreenWords['makers'] = {
       noCode: 'Da ist kein Code. Schreibe erst den Code, dann seine Zeit.',
       codeTooLong: (most) => `Der Code hat mehr als ${most} Buchstaben und Ziffern.`,
       noDate: 'Hinter dem Code steht keine Zeit.',
-      notDate: (text) => `„${text}“ ist keine Zeit. Schreibe 1994, 1994-03, 1994-W12 oder 1990 to 1993.`,
+      notDate: (text) => `„${text}“ ist keine Zeit. Schreibe 1994, 1994-03, um 1994, 90er Jahre oder gekauft 1994.`,
       notCountry: (text) => `„${text}“ ist kein Land. Schreibe seinen ISO-Code, etwa PT, oder seinen englischen Namen.`,
       tooMany: 'Da steht mehr als ein Code, eine Zeit und ein Land.',
       repeats: (row) => `Das sagt dasselbe wie Zeile ${row}. Nimm eine weg: Dasselbe Stück zählt einmal.`,
@@ -179,32 +178,47 @@ export const makerStrings: ScreenWords['makers'] = {
       correct: (rows) => `Berichtige zuerst ${rows.length === 1 ? 'Zeile' : 'die Zeilen'} ${rows.join(', ')}.`,
     },
     outcome: {
-      none: (number, wrong) =>
-        `Keine Form erklärt ${wrong === 0 ? `alle ${number} Codes` : `${number} Codes, wenn höchstens ${wrong} davon falsch sind`}. Vielleicht ist eine Zeit falsch, oder die Codes sind verschieden aufgebaut.`,
+      codes:
+        'Ein einzelner Code verrät nicht, wie die Codes eines Herstellers aufgebaut sind: Gib mehr bekannte Codes aus verschiedenen Zeiten an.',
+      none: (number) =>
+        `Nichts erklärt diese ${number} Codes, auch nicht, wenn einige Zeiten falsch sind oder zwei Aufbauten aufeinander folgten.`,
       one: 'Eine Form bleibt übrig.',
-      weak: 'Eine Form bleibt übrig, aber auf so wenige Codes passt sie vielleicht durch Zufall.',
-      several: (number) => `${number} Formen bleiben übrig, die einfachste zuerst: Diese Codes entscheiden es nicht.`,
+      two: 'Zwei Formen, die aufeinander folgten, bleiben übrig.',
+      chance: 'Eine Erklärung bleibt übrig, aber so viel würde auch durch Zufall passen.',
+      letters: (skipped) =>
+        `Eine Erklärung bleibt übrig, aber welche Buchstaben die Reihe auslässt, ist geraten (${skipped}): Die Codes verraten es nicht.`,
+      unexplained:
+        'Eine Erklärung bleibt übrig, aber zwei Codes passen nicht dazu: Sie können falsch sein oder anders aufgebaut.',
+      several: (number) =>
+        `${number} Erklärungen bleiben übrig, die wahrscheinlichste zuerst: Diese Codes entscheiden es nicht.`,
     },
-    ranked: 'Formen, die übrig bleiben',
-    layout: (number) => `Form ${number}`,
+    ranked: 'Erklärungen, die übrig bleiben',
+    layout: (number) => `Erklärung ${number}`,
+    earlier: 'Früherer Aufbau',
+    later: 'Späterer Aufbau',
     explains: (number, of) => `Erklärt ${number} von ${some(of, 'Code', 'Codes')}.`,
-    takenWrong: (examples) => `Für falsch gehalten: ${examples}.`,
+    doubted: {
+      title: 'Codes, die nicht dazu passen',
+      reads: (example, reads) =>
+        `${example}: Der Aufbau liest darin ${reads}. Sieh nach, woher die Zeit stammt, und noch einmal auf den Stempel; ein weiterer Code aus demselben Jahr würde es klären.`,
+      misfit: (example) =>
+        `${example}: Der Aufbau passt nicht darauf. Sieh noch einmal auf den Stempel; steht er so da, würde ein weiterer solcher Code klären, ob es einen zweiten Aufbau gibt.`,
+    },
     example: (row, code) => `Zeile ${row}, ${code}`,
     period: (from, to) => `Bekannt von ${from} bis ${to}.`,
     chance: {
-      likely: (number) =>
-        `Etwa ${some(number, 'so einfache Form', 'so einfache Formen')} würden schon durch Zufall passen.`,
+      likely: (number) => `Von allen versuchten Formen würden etwa ${number} schon durch Zufall ebenso gut passen.`,
       once: (once) =>
-        `Durch Zufall allein würde eine so einfache Form etwa einmal in ${once.toLocaleString('de')} solchen Listen passen.`,
+        `Durch Zufall allein würde eine der versuchten Formen etwa einmal in ${once.toLocaleString('de')} solchen Listen ebenso gut passen.`,
       hardly:
-        'Durch Zufall allein würde eine so einfache Form seltener als einmal in einer Million solcher Listen passen.',
+        'Durch Zufall allein würde eine der versuchten Formen seltener als einmal in einer Million solcher Listen ebenso gut passen.',
     },
     telling: (code) => `Ein Code wie ${code} mit bekannter Zeit würde sie unterscheiden.`,
     noTelling:
       'Es fand sich kein einzelner Code, der sie unterscheiden würde; mehr Beispiele aus anderen Jahren könnten es.',
     moreExamples: 'Gib mehr Beispiele an, am besten aus anderen Jahren und Orten.',
     wouldRead: (code, reading) => (reading === null ? `${code} würde nicht passen.` : `${code} wäre ${reading}.`),
-    write: (number) => `Form ${number} in diese Datei schreiben`,
+    write: (number) => `Erklärung ${number} in diese Datei schreiben`,
     written: (id) => `In dieser Datei als Aufbau „${id}“, mit seinen Beispielen.`,
     stale: 'Die Zeilen haben sich seither geändert. Suche noch einmal.',
   },

@@ -151,12 +151,11 @@ export const makerStrings = {
   learn: {
     title: 'Work out how the codes are built',
     about:
-      'Give codes whose date you are sure of, one a row: code, date and, where you know it, the country. Six from different years are usually enough.',
+      'Give codes whose date you know, one a row: code, date and, where you know it, the country. Six from different years are usually enough; one wrong date does no harm.',
     codes: 'Known codes, one a row',
     hint: 'KV0915, 1995-01, BE\nHJ1929, 1999-12, FR',
-    dates: 'Dates as 1994, 1994-03, 1994-03-21, 1994-W12, 1994-Q2 or 1990 to 1993.',
-    wrong: 'How many of them may be wrong',
-    wrongChoices: ['none', 'one', 'two', 'three'],
+    dates:
+      'Dates as you know them: 1994, 1994-03, March 1994, 1994-W12, 1990 to 1993, about 1990, 1990s, bought 2001, not before 1997.',
     search: 'Find layouts',
     busy: 'Looking for layouts…',
     understood: (number: number) => `${count(number, 'row', 'rows')} understood`,
@@ -169,7 +168,7 @@ export const makerStrings = {
       noCode: 'There is no code. Write the code first, then its date.',
       codeTooLong: (most: number) => `The code has more than ${most} letters and digits.`,
       noDate: 'There is no date behind the code.',
-      notDate: (text: string) => `“${text}” is not a date. Write 1994, 1994-03, 1994-W12 or 1990 to 1993.`,
+      notDate: (text: string) => `“${text}” is not a date. Write 1994, 1994-03, about 1994, 1990s or bought 1994.`,
       notCountry: (text: string) => `“${text}” is not a country. Write its ISO code, such as PT, or its English name.`,
       tooMany: 'There is more than a code, a date and a country.',
       repeats: (row: number) => `It says the same as row ${row}. Take one away: the same piece counts once.`,
@@ -178,30 +177,43 @@ export const makerStrings = {
       correct: (rows: readonly number[]) => `First correct ${rows.length === 1 ? 'row' : 'rows'} ${rows.join(', ')}.`,
     },
     outcome: {
-      none: (number: number, wrong: number) =>
-        `No layout explains ${wrong === 0 ? `all ${number} codes` : `${number} codes with at most ${wrong} of them wrong`}. A date may be wrong, or the codes may come from more than one system.`,
+      codes: 'One code cannot tell how a maker’s codes are written: give more known codes, of different dates.',
+      none: (number: number) =>
+        `Nothing explains these ${number} codes, not even when some of the dates are wrong or two systems followed each other.`,
       one: 'One layout remains.',
-      weak: 'One layout remains, but so few codes could fit it by chance.',
-      several: (number: number) => `${number} layouts remain, simplest first: these codes do not settle it.`,
+      two: 'Two systems that followed each other remain.',
+      chance: 'One explanation remains, but as much would fit by chance.',
+      letters: (skipped: string) =>
+        `One explanation remains, but which letters the cycle leaves out is a guess (${skipped}): the codes do not tell.`,
+      unexplained: 'One explanation remains, but two codes do not fit it: they may be wrong, or of another system.',
+      several: (number: number) => `${number} explanations remain, likeliest first: these codes do not settle it.`,
     },
-    ranked: 'Layouts that remain',
-    layout: (number: number) => `Layout ${number}`,
+    ranked: 'Explanations that remain',
+    layout: (number: number) => `Explanation ${number}`,
+    earlier: 'Earlier system',
+    later: 'Later system',
     explains: (number: number, of: number) => `Explains ${number} of ${count(of, 'code', 'codes')}.`,
-    takenWrong: (examples: string) => `Taken to be wrong: ${examples}.`,
+    doubted: {
+      title: 'Codes that do not fit',
+      reads: (example: string, reads: string) =>
+        `${example}: the layout reads ${reads} in it. Look where its date is from, and once more at the stamp; another code of the same year would tell.`,
+      misfit: (example: string) =>
+        `${example}: the layout does not fit it. Look at the stamp once more; if it stands so, another code like it would tell whether there is a second system.`,
+    },
     example: (row: number, code: string) => `row ${row}, ${code}`,
     period: (from: string, to: string) => `Known from ${from} to ${to}.`,
     chance: {
-      likely: (number: number) => `About ${count(number, 'layout', 'layouts')} this simple would fit by chance alone.`,
+      likely: (number: number) => `Of all layouts tried, about ${number} would fit as well by chance alone.`,
       once: (once: number) =>
-        `By chance alone, a layout this simple would fit about once in ${once.toLocaleString('en')} such sets of codes.`,
-      hardly: 'By chance alone, a layout this simple would fit less than once in a million such sets of codes.',
+        `By chance alone, any of the layouts tried would fit as well about once in ${once.toLocaleString('en')} such lists.`,
+      hardly: 'By chance alone, any of the layouts tried would fit as well less than once in a million such lists.',
     },
     telling: (code: string) => `A code such as ${code} with its known date would tell them apart.`,
     noTelling: 'No single further code was found that would tell them apart; more examples from other years may.',
     moreExamples: 'Give more examples, best from other years and places.',
     wouldRead: (code: string, reading: string | null) =>
       reading === null ? `${code} would not fit.` : `${code} would read ${reading}.`,
-    write: (number: number) => `Write layout ${number} into this file`,
+    write: (number: number) => `Write explanation ${number} into this file`,
     written: (id: string) => `In this file as code system “${id}”, with its examples.`,
     stale: 'The rows have changed since. Search again.',
   },
