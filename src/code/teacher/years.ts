@@ -1,5 +1,4 @@
 import type { Slot } from '../../maker/types';
-import { numbersAllowed } from './facts';
 import type { Frame } from './frame';
 import { inferCycle } from './letters';
 
@@ -169,8 +168,3 @@ export function yearWritings(frame: Frame, least: number): YearWriting[] {
   const cycles = cycleWritings(frame, least);
   return [...writings, ...cycles, ...ownCycleWritings(frame, cycles, least)];
 }
-
-/** Years that a code may write: those of its date, and the week year at a year's end. */
-export const yearsNear = (fact: Frame['facts'][number]): number[] => [
-  ...new Set([...fact.years, ...numbersAllowed(fact, 'week').map(({ year }) => year)]),
-];

@@ -48,11 +48,14 @@ function dateWords(date: string): string | null {
 const spacedRange =
   /\b((?:1[89]|20)\d{2}(?:-\d{2}){0,2})(?: to | ?(?:\.\.+|…) ?| [‐-―-] )((?:1[89]|20)\d{2}(?:-\d{2}){0,2})\b/i;
 
+/** A word in small letters, as codes have none. */
+const isWord = (piece: string) => /^\p{L}+\.?$/u.test(piece) && /\p{Ll}/u.test(piece);
+
 /** Where a date begins whose last piece is known: words before it belong to it when they change what it says. */
 function startOfDate(pieces: readonly string[], at: number): number {
   const plain = readKnownDate(pieces[at]!);
   let from = at;
-  for (let first = at - 1; first >= 1 && /^\p{L}*\p{Ll}\p{L}*\.?$/u.test(pieces[first]!); first--) {
+  for (let first = at - 1; first >= 1 && isWord(pieces[first]!); first--) {
     const read = readKnownDate(pieces.slice(first, at + 1).join(' '));
     if (read !== null && read !== plain) from = first;
   }
