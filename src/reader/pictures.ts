@@ -7,7 +7,7 @@ const cropHeight = 160;
 /** Leather around the line, as a share of its height: the eye needs it to judge the stamp. */
 const margin = 0.45;
 
-/** A small JPEG of the whole photo, as a data address. */
+/** A small picture of the whole photo, as a data address. */
 export function drawThumbnail(photo: OffscreenCanvas): Promise<string> {
   const shrink = Math.min(1, thumbnailSide / Math.max(photo.width, photo.height));
   const small = new OffscreenCanvas(Math.max(1, photo.width * shrink), Math.max(1, photo.height * shrink));
@@ -48,10 +48,12 @@ export function toCanvas(image: ImageData): OffscreenCanvas {
   return canvas;
 }
 
+/** WebP: two fifths smaller than JPEG at the same quality, and what is kept of a case is mostly pictures. */
 async function asDataAddress(canvas: OffscreenCanvas, quality: number): Promise<string> {
-  const blob = await canvas.convertToBlob({ type: 'image/jpeg', quality });
+  const blob = await canvas.convertToBlob({ type: 'image/webp', quality });
   releaseCanvas(canvas);
-  return `data:image/jpeg;base64,${toBase64(new Uint8Array(await blob.arrayBuffer()))}`;
+  // A browser that cannot write it gives PNG.
+  return `data:${blob.type};base64,${toBase64(new Uint8Array(await blob.arrayBuffer()))}`;
 }
 
 /** Gives a canvas's pixels back at once, as `release` does an array's; it has none afterwards. */

@@ -17,6 +17,7 @@ import { startedPrint } from './print/when-needed';
 import { readPage, withoutRepeats } from './read-printed';
 import { readWithNets } from './read-with-nets';
 import { readWithPrint } from './read-with-print';
+import { shorten } from './shorten';
 import { observedLine, type StampLine } from './types';
 
 /** The text in one photo: stamped lines, the best first, and ordinary print (labels, tags) line by line. */
@@ -87,7 +88,10 @@ export const stampReader =
     const lines = part
       ? read.lines.map((line) => ({ ...line, quad: line.quad.map(part.toWhole) as Quad }))
       : read.lines;
-    return succeed([...lines.map(observedLine), ...read.printed.map((line, at) => observedPrint(photoId, line, at))]);
+    return succeed([
+      ...lines.map(shorten).map(observedLine),
+      ...read.printed.map((line, at) => observedPrint(photoId, line, at)),
+    ]);
   };
 
 const observedPrint = (photoId: string, line: string, at: number): Observation => ({
