@@ -90,8 +90,16 @@ function summaryOf(findings: Finding[]): Case['summary'] {
   };
 }
 
+/** What a look at this listing gives a later one to compare with, its claims read by these maker files. */
+export const previousOf = (listing: Listing, makers: readonly MakerFile[]): PreviousLook =>
+  lookAt({ listing, claims: findClaims(listing, [...makers]), corrections: [] });
+
 /** What a later look compares with. */
-export const lookAt = ({ listing, claims, corrections }: Case): PreviousLook => ({
+export const lookAt = ({
+  listing,
+  claims,
+  corrections,
+}: Pick<Case, 'listing' | 'claims' | 'corrections'>): PreviousLook => ({
   readAt: listing.readAt,
   title: listing.title[0]?.value ?? null,
   description: listing.description[0]?.value ?? null,

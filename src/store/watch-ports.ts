@@ -1,5 +1,8 @@
 import { browser } from '../browser/api';
+import { makersFor } from '../maker';
 import type { WatchPorts } from '../watch';
+import { finishedMakers } from './maker-files';
+import { packing } from './packing';
 
 const markKey = 'watch-list-mark';
 /** Under this name former builds kept the generation alone. */
@@ -17,4 +20,7 @@ export const watchPorts: WatchPorts = {
     }),
   now: () => new Date().toISOString(),
   newId: () => crypto.randomUUID(),
+  packing,
+  rules: browser.runtime.getManifest().version,
+  makers: async (url) => makersFor(url, await finishedMakers()),
 };

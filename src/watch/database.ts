@@ -1,20 +1,25 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { fail, type Problem, type Result, succeed } from '../problem';
 import type { WatchRow } from './rows';
+import type { StoredLook, StoredPicture } from './types';
 
 /** Version of the database's structure (its stores and indexes). Records carry a version of their own. */
-export const structureVersion = 2;
+export const structureVersion = 3;
 export const databaseName = 'tellstamp-watch-list';
 
 export type StoredRecord = Record<string, unknown> & { id: string };
 
 /**
- * `cases` holds records as they were written, whatever their version; `rows` what a list shows of each; `meta` the
- * database's identity, the generation of its last change, the number of records, and the format of the rows.
+ * `cases` holds records as they were written, whatever their version: what the buyer did about a listing, and the names of
+ * the looks at it. `looks` and `pictures` hold what never changes, under the SHA-256 of its content. `rows` is what a list
+ * shows of each record; `meta` the database's identity, the generation of its last change, the number of records, and the
+ * format of the rows.
  */
 export interface WatchSchema extends DBSchema {
   cases: { key: string; value: StoredRecord; indexes: { byId: string } };
-  rows: { key: string; value: WatchRow; indexes: { byKey: string; byRemoval: string } };
+  rows: { key: string; value: WatchRow; indexes: { byKey: string; byRemoval: string; byUse: string } };
+  looks: { key: string; value: StoredLook };
+  pictures: { key: string; value: StoredPicture };
   meta: { key: string; value: number | string };
 }
 export type WatchDatabase = IDBPDatabase<WatchSchema>;
@@ -39,6 +44,12 @@ export async function openDatabase(newId: () => string, onLost: () => void): Pro
           // Null is no key: only deleted records stand in it.
           rows.createIndex('byRemoval', 'removedAt');
           transaction.objectStore('meta').put(newId(), 'identity');
+        }
+        if (oldVersion < 3) {
+          database.createObjectStore('looks', { keyPath: 'hash' });
+          database.createObjectStore('pictures', { keyPath: 'hash' });
+          // By it a look or picture is known that no record needs any more.
+          transaction.objectStore('rows').createIndex('byUse', 'uses', { multiEntry: true });
         }
       },
       // Another part of the extension wants a newer structure: let it, rather than hold it up.

@@ -4,7 +4,7 @@ import type { Decoding } from '../code/types';
 import { isTooWeakRead } from '../photo/read-types';
 import type { Problem } from '../problem';
 import type { Question } from '../question';
-import type { OtherNote, WatchRecord, WatchStatus } from './types';
+import type { KeptPicture, OtherNote, WatchRecord, WatchStatus } from './types';
 import { webLink } from './web-link';
 
 /** A finding under its number, by which the questions of the same document name it. */
@@ -64,12 +64,19 @@ export interface Dossier {
 
 const kinds: readonly DossierKind[] = ['contradiction', 'doubt', 'gap', 'agreement'];
 
-/** What the dossier of a saved case holds. Pure: it reads nothing that the record does not have. */
-export function dossierOf(record: WatchRecord): Dossier {
-  const { case: kase, pictures } = record;
+/** One look of a record, as it is judged today. */
+export interface JudgedLook {
+  record: WatchRecord;
+  case: Case;
+  pictures: readonly KeptPicture[];
+}
+
+/** What the dossier of a saved case holds. Pure: it reads nothing that the record and its look do not have. */
+export function dossierOf(judged: JudgedLook): Dossier {
+  const { record, case: kase, pictures } = judged;
   const { listing } = kase;
   const findings = numbered(kase);
-  const stamps = stampsOf(record);
+  const stamps = stampsOf(judged);
   return {
     id: record.id,
     title: record.title,
@@ -112,7 +119,7 @@ function numbered(kase: Case): Dossier['findings'] {
 }
 
 /** The same accepted code in two places stands once; what is not certain stands by itself, for it may be two things. */
-function stampsOf({ case: kase, pictures }: WatchRecord): DossierStamp[] {
+function stampsOf({ case: kase, pictures }: JudgedLook): DossierStamp[] {
   const stamps = new Map<string, DossierStamp>();
   for (const decoding of kase.decodings) {
     const { id, accepted, from, readings, code } = decoding;

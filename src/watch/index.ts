@@ -3,14 +3,18 @@ export {
   type DossierKind,
   type DossierStamp,
   dossierOf,
+  type JudgedLook,
   type NotLookedAt,
   type NumberedFinding,
 } from './dossier';
 export { listingKey } from './listing-key';
 export type { Loss, Mark } from './loss';
+export type { Packing, WatchPorts } from './ports';
 export { type ReadableRow, rowOf, type WatchRow } from './rows';
+export { caseOf, compareFound, type SavedCase, type SavedLook, type ThenAndNow } from './saved-case';
 export type { Change } from './store';
 export {
+  type Found,
   type Imported,
   type KeptPicture,
   type Look,
@@ -20,5 +24,5 @@ export {
   type WatchRecord,
   type WatchStatus,
 } from './types';
-export { openWatchList, type SavedNote, type WatchList, type WatchPorts } from './watch-list';
+export { openWatchList, type SavedNote, type WatchList } from './watch-list';
 export { webLink } from './web-link';

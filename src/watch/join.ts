@@ -1,5 +1,4 @@
-import type { Case } from '../case/types';
-import { type Look, mostEarlierLooks, type OtherNote, type WatchRecord } from './types';
+import { type LookName, mostEarlierLooks, type OtherNote, type WatchRecord } from './types';
 
 export interface Joined {
   record: WatchRecord;
@@ -14,8 +13,7 @@ export interface Joined {
  * the other one says otherwise stands beside. Nothing of the buyer's is written over.
  */
 export function joinRecords(own: WatchRecord, other: WatchRecord, from: OtherNote['from'], now: string): Joined {
-  const before = looksOf(own);
-  const looks = joinLooks(before, looksOf(other));
+  const looks = joinLooks(own.looks, other.looks);
   const note = own.note === '' ? other.note : own.note;
   // A status that nobody chose gives way to one that somebody did.
   const status = own.status === 'watching' ? other.status : own.status;
@@ -33,10 +31,10 @@ export function joinRecords(own: WatchRecord, other: WatchRecord, from: OtherNot
     note !== own.note ||
     status !== own.status ||
     otherNotes.length > own.otherNotes.length ||
-    looks.some((look) => !before.includes(look));
+    looks.some((look) => !own.looks.includes(look));
   if (!changed) return { record: own, changed, bothNotes: false };
   const [savedAt = own.savedAt] = [own.savedAt, other.savedAt].sort();
-  const record = { ...withLooks(own, looks), note, status, otherNotes, savedAt, changedAt: now };
+  const record = { ...withLooks(own, looks, other), note, status, otherNotes, savedAt, changedAt: now };
   return { record, changed, bothNotes: otherNotes.length > own.otherNotes.length };
 }
 
@@ -45,34 +43,35 @@ const sameWords =
   (two: OtherNote): boolean =>
     one.note === two.note && one.status === two.status;
 
+/** What a record says of its latest look. */
+type LatestLook = Pick<WatchRecord, 'title' | 'shown' | 'looks'>;
+
 /** A record after one more look at its listing. */
-export const addLook = (record: WatchRecord, look: Look): WatchRecord =>
-  withLooks(record, joinLooks([look], looksOf(record)));
+export const addLook = (record: WatchRecord, latest: LatestLook): WatchRecord =>
+  withLooks(record, joinLooks(latest.looks, record.looks), latest);
 
-const looksOf = ({ case: latest, pictures, earlier }: WatchRecord): Look[] => [{ case: latest, pictures }, ...earlier];
-
-/** Most of a record's earlier looks are kept; of too many the first one and the later ones are. */
-function withLooks(record: WatchRecord, looks: Look[]): WatchRecord {
-  const [latest, ...before] = looks as [Look, ...Look[]];
+/**
+ * The record with these looks, of which the latest is its own or the other's. Most of a record's earlier looks are kept;
+ * of too many the first one and the later ones are.
+ */
+function withLooks(record: WatchRecord, looks: LookName[], other: LatestLook): WatchRecord {
+  const [latest, ...before] = looks as [LookName, ...LookName[]];
   const kept =
     before.length > mostEarlierLooks ? [...before.slice(0, mostEarlierLooks - 1), ...before.slice(-1)] : before;
-  return { ...record, ...latest, title: titleOf(latest.case), earlier: kept };
+  const { title, shown } = other.looks[0] === latest ? other : record;
+  return { ...record, title, shown, looks: [latest, ...kept] };
 }
 
 /** Looks of one moment are one look, in the form in which it was judged last; of equal ones the first list's counts. */
-function joinLooks(first: Look[], second: Look[]): Look[] {
-  const byMoment = new Map<number, Look>();
+function joinLooks(first: LookName[], second: LookName[]): LookName[] {
+  const byMoment = new Map<number, LookName>();
   for (const look of [...first, ...second]) {
-    const present = byMoment.get(readAt(look));
-    if (!present || judgedAt(present) < judgedAt(look)) byMoment.set(readAt(look), look);
+    const at = Date.parse(look.readAt);
+    const present = byMoment.get(at);
+    if (!present || Date.parse(present.judgedAt) < Date.parse(look.judgedAt)) byMoment.set(at, look);
   }
-  return [...byMoment.values()].sort((a, b) => readAt(b) - readAt(a));
+  return [...byMoment.values()].sort((a, b) => Date.parse(b.readAt) - Date.parse(a.readAt));
 }
-
-const readAt = (look: Look) => Date.parse(look.case.listing.readAt);
-const judgedAt = (look: Look) => Date.parse(look.case.judgedAt ?? look.case.listing.readAt);
-
-export const titleOf = ({ listing }: Case): string => (listing.title[0]?.value || listing.url).slice(0, 500);
 
 /** The record with the words of a window whose note began as `begunWith`; what another window wrote since is kept. */
 export function withNote(record: WatchRecord, note: string, begunWith: string, now: string): Joined {

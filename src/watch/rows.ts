@@ -1,12 +1,11 @@
-import { type CaseHead, headOf } from '../case';
 import type { Price } from '../listing/types';
 import type { Problem } from '../problem';
 import { listingKey } from './listing-key';
 import { openRecord } from './migrations';
-import type { WatchStatus } from './types';
+import type { WatchRecord, WatchStatus } from './types';
 
 /** Written beside the rows. It grows when a row holds something else or the rule of `listingKey` changes. */
-export const rowsFormat = 1;
+export const rowsFormat = 2;
 
 /**
  * What a list shows of one record; it holds no case, so that a list of thousands is read at once. A record that a newer
@@ -22,14 +21,18 @@ export interface ReadableRow {
   title: string;
   address: string;
   price: Price | null;
-  /** The head of the case as far as a row shows it: its first line that has something to tell. */
-  head: CaseHead;
+  /** Name of the small picture of the first photo. */
+  face: string | null;
+  /** The head of the case as far as a row shows it: its first line that has something to tell, as it was judged then. */
+  head: WatchRecord['shown']['head'];
   status: WatchStatus;
   hasNote: boolean;
   otherNotes: number;
   savedAt: string;
   changedAt: string;
   removedAt: string | null;
+  /** Names of the looks and pictures that the record needs. */
+  uses: string[];
 }
 
 interface UnreadableRow {
@@ -38,45 +41,54 @@ interface UnreadableRow {
   key: string;
   title: string;
   problem: Problem;
+  uses: string[];
 }
 
 /** The row of a record as it lies in the database. */
 export function rowOf(raw: unknown): WatchRow {
   const opened = openRecord(raw);
+  const uses = [...namesIn(raw)];
   if (opened.state !== 'readable') {
     const { id, title } = raw as { id?: unknown; title?: unknown };
     const named = typeof title === 'string' && title !== '' ? title.slice(0, 500) : 'A record without a title';
-    return { state: opened.state, id: String(id), key: '', title: named, problem: opened.problem };
+    const { state, problem } = opened.state === 'older' ? { state: 'damaged' as const, problem: notYet } : opened;
+    return { state, id: String(id), key: '', title: named, problem, uses };
   }
-  const { id, title, case: kase, status, note, otherNotes, savedAt, changedAt, removedAt } = opened.record;
+  const { id, title, shown, status, note, otherNotes, savedAt, changedAt, removedAt } = opened.record;
   return {
     state: 'readable',
     id,
-    key: listingKey(kase.listing.url),
+    key: listingKey(shown.address),
     title,
-    address: kase.listing.url,
-    price: kase.listing.price[0]?.value ?? null,
-    head: firstOf(headOf(kase)),
+    ...shown,
     status,
     hasNote: note !== '',
     otherNotes: otherNotes.length,
     savedAt,
     changedAt,
     removedAt,
+    uses,
   };
 }
 
-/** What speaks against a piece comes first; of a case that holds nothing, what was not looked at. */
-function firstOf({ against, open, notLookedAt }: CaseHead): CaseHead {
-  const isSilent = against.length === 0 && open.length === 0;
-  return {
-    against: against.slice(0, 1),
-    open: against.length === 0 ? open.slice(0, 1) : [],
-    notLookedAt: isSilent
-      ? { ...notLookedAt, reasons: notLookedAt.reasons.slice(0, 1) }
-      : { photos: [], failed: [], withoutFile: null, reasons: [] },
-  };
+/**
+ * Everything in a record that may be the name of a look or a picture, wherever it stands: what a newer version needs must
+ * not be thrown away by one that does not know where it says so.
+ */
+export function namesIn(value: unknown, found = new Set<string>()): Set<string> {
+  if (typeof value === 'string') {
+    if (value.length === 64 && /^[0-9a-f]+$/.test(value)) found.add(value);
+  } else if (typeof value === 'object' && value !== null) for (const one of Object.values(value)) namesIn(one, found);
+  return found;
 }
+
+/** A record of an older build that was put in after the list was opened: the next opening brings it forward. */
+export const notYet: Problem = {
+  code: 'record-older',
+  where: 'watch list',
+  what: 'an older version wrote it',
+  remedy: 'Reload this page: it is then brought forward.',
+};
 
 const changeOf = (row: WatchRow) => (row.state === 'readable' ? row.changedAt : '');
 /** The latest change first, then what cannot be read. */

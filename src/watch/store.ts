@@ -1,9 +1,10 @@
 import { fail, type Problem, type Result, succeed } from '../problem';
 import type { StoredRecord, WatchDatabase } from './database';
 import type { Inside } from './loss';
-import { openRecord } from './migrations';
-import { latestFirst, rowOf, rowsFormat, type WatchRow } from './rows';
-import { type WatchRecord, watchRecordSchema } from './types';
+import { bringForward, openRecord } from './migrations';
+import type { Packing } from './ports';
+import { latestFirst, notYet, rowOf, rowsFormat, type WatchRow } from './rows';
+import { type Parts, recordVersion, type WatchRecord, watchRecordSchema } from './types';
 
 /** What one action changed: rows as they are now, and ids of records that are no more. */
 export interface Change {
@@ -19,31 +20,48 @@ export interface Action {
   removedRows(): Promise<WatchRow[]>;
   /** Rows of a listing by its key. */
   rowsOf(key: string): Promise<WatchRow[]>;
-  put(record: WatchRecord): Promise<Result<WatchRecord>>;
+  /** `parts` holds the looks and pictures that may not be there yet; those that the record names are kept of them. */
+  put(record: WatchRecord, parts?: Parts): Promise<Result<WatchRecord>>;
   /** Takes in a record of a newer version as it is. */
-  putNewer(raw: StoredRecord): Promise<void>;
+  putNewer(raw: StoredRecord, parts: Parts): Promise<void>;
   drop(id: string): Promise<void>;
+  hasLook(hash: string): Promise<boolean>;
 }
 
 export type Outcome<T> = { done: true; value: T; change: Change; inside: Inside } | { done: false; problem: Problem };
+
+const allStores = ['cases', 'looks', 'pictures', 'rows', 'meta'] as const;
 
 /** One user action: one transaction, on the disk before it counts as done. One that fails changes nothing. */
 export async function carryOut<T>(
   database: WatchDatabase,
   work: (action: Action) => Promise<Result<T>>,
 ): Promise<Outcome<T>> {
-  const transaction = database.transaction(['cases', 'rows', 'meta'], 'readwrite', { durability: 'strict' });
+  const transaction = database.transaction(allStores, 'readwrite', { durability: 'strict' });
   const cases = transaction.objectStore('cases');
   const rows = transaction.objectStore('rows');
   const meta = transaction.objectStore('meta');
   const written = new Map<string, WatchRow>();
   const gone: string[] = [];
   let added = 0;
-  const write = async (raw: StoredRecord) => {
+  /** A look or picture ends with the last record that names it. */
+  const endUnused = async (names: readonly string[]) => {
+    for (const name of names) {
+      if ((await rows.index('byUse').count(name)) > 0) continue;
+      await transaction.objectStore('looks').delete(name);
+      await transaction.objectStore('pictures').delete(name);
+    }
+  };
+  const write = async (raw: StoredRecord, parts: Parts = { looks: [], pictures: [] }) => {
     const row = rowOf(raw);
-    if ((await rows.getKey(row.id)) === undefined) added += 1;
+    const before = await rows.get(row.id);
+    if (before === undefined) added += 1;
+    const uses = new Set(row.uses);
+    for (const look of parts.looks) if (uses.has(look.hash)) await transaction.objectStore('looks').put(look);
+    for (const one of parts.pictures) if (uses.has(one.hash)) await transaction.objectStore('pictures').put(one);
     await cases.put(raw);
     await rows.put(row);
+    await endUnused((before?.uses ?? []).filter((name) => !uses.has(name)));
     written.set(row.id, row);
   };
   const action: Action = {
@@ -51,19 +69,22 @@ export async function carryOut<T>(
     open: async (id) => openStored(await cases.get(id)),
     removedRows: () => rows.index('byRemoval').getAll(),
     rowsOf: (key) => rows.index('byKey').getAll(key),
-    async put(record) {
+    async put(record, parts) {
       const checked = checkRecord(record);
-      if (checked.ok) await write(checked.value);
+      if (checked.ok) await write(checked.value, parts);
       return checked;
     },
     putNewer: write,
     async drop(id) {
+      const uses = (await rows.get(id))?.uses ?? [];
       await cases.delete(id);
       await rows.delete(id);
+      await endUnused(uses);
       added -= 1;
       written.delete(id);
       gone.push(id);
     },
+    hasLook: async (hash) => (await transaction.objectStore('looks').getKey(hash)) !== undefined,
   };
   const giveUp = () => {
     transaction.done.catch(() => undefined);
@@ -104,33 +125,63 @@ export const readRows = async (database: WatchDatabase): Promise<WatchRow[]> =>
 
 /**
  * Sees at opening whether rows and number of records are those of the records that are there, and makes them anew when
- * not: after a change of what rows hold, and after records were lost. Afterwards each change keeps them so.
+ * not: after a change of what rows hold, and after records were lost. Afterwards each change keeps them so. Records of
+ * older versions are brought to this one first.
  */
-export async function holdRows(database: WatchDatabase): Promise<void> {
+export async function holdRows(database: WatchDatabase, packing: Packing): Promise<void> {
   const transaction = database.transaction(['cases', 'rows', 'meta'], 'readonly');
-  const [format, noted, records, rows] = await Promise.all([
+  const [format, version, noted, records, rows] = await Promise.all([
     transaction.objectStore('meta').get('rowsFormat'),
+    transaction.objectStore('meta').get('recordVersion'),
     transaction.objectStore('meta').get('records'),
     transaction.objectStore('cases').index('byId').count(),
     transaction.objectStore('rows').count(),
   ]);
-  if (format !== rowsFormat || noted !== records || records !== rows) await makeRows(database);
+  if (format === rowsFormat && version === recordVersion && noted === records && records === rows) return;
+  await bringAllForward(database, packing);
+  await makeRows(database);
+}
+
+/**
+ * Each record in a transaction of its own: looks are packed in between, and whoever is interrupted goes on at the next
+ * opening. A record that another window has changed meanwhile is that window's.
+ */
+async function bringAllForward(database: WatchDatabase, packing: Packing): Promise<void> {
+  for (const id of await database.getAllKeys('cases')) {
+    const raw = await database.get('cases', id);
+    if (openRecord(raw).state !== 'older') continue;
+    const brought = await bringForward(raw, packing);
+    if (brought.state !== 'readable') continue;
+    const transaction = database.transaction(['cases', 'looks', 'pictures'], 'readwrite', { durability: 'strict' });
+    const present = await transaction.objectStore('cases').get(id);
+    if (openRecord(present).state === 'older') {
+      for (const look of brought.parts.looks) await transaction.objectStore('looks').put(look);
+      for (const picture of brought.parts.pictures) await transaction.objectStore('pictures').put(picture);
+      await transaction.objectStore('cases').put(brought.record);
+    }
+    await transaction.done;
+  }
 }
 
 /** One record after the other, so that a large list does not stand in memory at once. */
 async function makeRows(database: WatchDatabase): Promise<void> {
   const transaction = database.transaction(['cases', 'rows', 'meta'], 'readwrite');
   const store = transaction.objectStore('rows');
+  const meta = transaction.objectStore('meta');
   let records = 0;
+  let older = 0;
   await store.clear();
   let cursor = await transaction.objectStore('cases').openCursor();
   while (cursor) {
     await store.put(rowOf(cursor.value));
     records += 1;
+    if (openRecord(cursor.value).state === 'older') older += 1;
     cursor = await cursor.continue();
   }
-  await transaction.objectStore('meta').put(rowsFormat, 'rowsFormat');
-  await transaction.objectStore('meta').put(records, 'records');
+  await meta.put(rowsFormat, 'rowsFormat');
+  await meta.put(records, 'records');
+  // One that could not be brought forward today is tried again at the next opening.
+  await meta.put(older === 0 ? recordVersion : recordVersion - 1, 'recordVersion');
   await transaction.done;
 }
 
@@ -138,7 +189,8 @@ async function makeRows(database: WatchDatabase): Promise<void> {
 export function openStored(raw: unknown): Result<WatchRecord> {
   if (raw === undefined) return fail(missing);
   const opened = openRecord(raw);
-  return opened.state === 'readable' ? succeed(opened.record) : fail(opened.problem);
+  if (opened.state === 'readable') return succeed(opened.record);
+  return fail(opened.state === 'older' ? notYet : opened.problem);
 }
 
 /** Nothing is written that could not be read again. */

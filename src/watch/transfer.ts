@@ -3,14 +3,20 @@ import { fail, type Problem, type Result, succeed } from '../problem';
 import type { StoredRecord } from './database';
 import { joinRecords } from './join';
 import { listingKey } from './listing-key';
-import { openRecord } from './migrations';
+import { bringForward } from './migrations';
+import type { Packing } from './ports';
+import { problemOf } from './record/standing';
+import { namesIn } from './rows';
 import type { Action } from './store';
-import type { Imported, WatchRecord } from './types';
+import { type CarriedLook, type CarriedPicture, readLooks, readPictures, type TakenLook } from './transfer-parts';
+import type { Imported, Parts, StoredPicture, WatchRecord } from './types';
 
 const exportName = 'tellstamp-watch-list';
-const exportVersion = 1;
-/** Records in one file, and characters: beyond is no export of ours. */
+/** In files of version 1 everything lay within the records. */
+const exportVersion = 2;
+/** Records in one file, looks and pictures, and characters: beyond is no export of ours. */
 const mostRecords = 20_000;
+const mostParts = 50 * mostRecords;
 const mostCharacters = 400_000_000;
 
 const exportSchema = z.looseObject({
@@ -18,28 +24,33 @@ const exportSchema = z.looseObject({
   version: z.number().int().min(1),
   exportedAt: z.string(),
   records: z.array(z.unknown()).max(mostRecords),
+  looks: z.array(z.unknown()).max(mostParts).default([]),
+  pictures: z.array(z.unknown()).max(mostParts).default([]),
 });
 
 /** A record of a newer version is taken in whole, as long as it has a name to be kept by. */
 const newerSchema = z.looseObject({ id: z.string().min(1).max(80) });
 
 interface Ports {
+  packing: Packing;
   now(): string;
   newId(): string;
 }
 
 export interface ReadExport {
   /** In the file's order, each with its place in it. */
-  records: ({ where: string } & ({ record: WatchRecord } | { newer: StoredRecord }))[];
+  records: ({ where: string; parts: Parts } & ({ record: WatchRecord } | { newer: StoredRecord }))[];
   refused: Problem[];
 }
 
-/** The list as the text of a file: records as they lie in the database, whatever their version. */
-export const writeExport = (records: unknown[], now: string): string =>
-  `${JSON.stringify({ format: exportName, version: exportVersion, exportedAt: now, records })}\n`;
+/** The list as the text of a file: records as they lie in the database, whatever their version, and what they name. */
+export const writeExport = (
+  content: { records: unknown[]; looks: CarriedLook[]; pictures: CarriedPicture[] },
+  now: string,
+): string => `${JSON.stringify({ format: exportName, version: exportVersion, exportedAt: now, ...content })}\n`;
 
 /** An exported file → its records, and what was refused. Other formats and cut files are told apart. */
-export function readExport(text: string): Result<ReadExport> {
+export async function readExport(text: string, packing: Packing): Promise<Result<ReadExport>> {
   if (text.length > mostCharacters) return fail(problem('import-too-large', 'the file is too large to be an export'));
   let value: unknown;
   try {
@@ -57,19 +68,46 @@ export function readExport(text: string): Result<ReadExport> {
   if (parsed.data.version > exportVersion) {
     return fail(problem('import-newer', 'the file was written by a newer version of the extension'));
   }
+  const { records, looks, pictures } = parsed.data;
+  const taken = { looks: await readLooks(looks, packing), pictures: await readPictures(pictures, packing) };
   const read: ReadExport = { records: [], refused: [] };
-  for (const [index, raw] of parsed.data.records.entries()) {
+  for (const [index, raw] of records.entries()) {
     const where = placeOf(raw, index);
-    const opened = openRecord(raw);
+    const opened = await bringForward(raw, packing);
     if (opened.state === 'readable') {
-      read.records.push({ where, record: opened.record });
+      const named = partsOf(opened.record, taken);
+      if (!named.ok) read.refused.push({ ...named.problem, where });
+      else {
+        const parts = {
+          looks: [...opened.parts.looks, ...named.value.looks],
+          pictures: [...opened.parts.pictures, ...named.value.pictures],
+        };
+        read.records.push({ where, record: opened.record, parts });
+      }
       continue;
     }
     const newer = opened.state === 'newer' ? newerSchema.safeParse(raw) : null;
-    if (newer?.success) read.records.push({ where, newer: newer.data });
-    else read.refused.push({ ...opened.problem, where });
+    const named = newer?.success ? partsOf(newer.data, taken) : null;
+    if (newer?.success && named?.ok) read.records.push({ where, newer: newer.data, parts: named.value });
+    else read.refused.push({ ...(named?.ok === false ? named.problem : opened.problem), where });
   }
   return succeed(read);
+}
+
+/** What a record names of the file's looks and pictures; a problem where the file spoils one of them. */
+function partsOf(
+  record: unknown,
+  taken: { looks: Map<string, TakenLook>; pictures: Map<string, StoredPicture> },
+): Result<Parts> {
+  const parts: Parts = { looks: [], pictures: [] };
+  for (const name of namesIn(record)) {
+    const look = taken.looks.get(name);
+    if (look?.ok === false) return look;
+    if (look) parts.looks.push(look.value);
+    const picture = taken.pictures.get(name);
+    if (picture) parts.pictures.push(picture);
+  }
+  return succeed(parts);
 }
 
 /** "record 3 (Carryall 30)": by number and by what the user knows it by. */
@@ -94,8 +132,8 @@ export async function takeIn(action: Action, read: ReadExport, ports: Ports): Pr
   for (const one of read.records) {
     const refusal =
       'newer' in one
-        ? await takeNewer(action, one.newer, imported)
-        : await take(action, one.record, { now, newId: ports.newId }, imported);
+        ? await takeNewer(action, one.newer, one.parts, imported)
+        : await take(action, one.record, one.parts, { now, newId: ports.newId }, imported);
     if (refusal) imported.refused.push({ ...refusal, where: one.where });
   }
   return imported;
@@ -104,14 +142,19 @@ export async function takeIn(action: Action, read: ReadExport, ports: Ports): Pr
 async function take(
   action: Action,
   other: WatchRecord,
+  parts: Parts,
   { now, newId }: { now: string; newId(): string },
   imported: Imported,
 ): Promise<Problem | null> {
+  const brought = new Set(parts.looks.map(({ hash }) => hash));
+  for (const { look } of other.looks) {
+    if (!brought.has(look) && !(await action.hasLook(look))) return problemOf('record-damaged', 'a look is missing');
+  }
   const present = await presentOf(action, other);
   if (present === null) {
     // An id that another listing has here is nobody's proof: the record gets one of its own.
     const taken = (await action.raw(other.id)) !== undefined;
-    const put = await action.put(taken ? { ...other, id: newId() } : other);
+    const put = await action.put(taken ? { ...other, id: newId() } : other, parts);
     if (put.ok) imported.added += 1;
     return put.ok ? null : put.problem;
   }
@@ -128,7 +171,7 @@ async function take(
     imported.same += 1;
     return null;
   }
-  const put = await action.put(joined.record);
+  const put = await action.put(joined.record, parts);
   if (!put.ok) return put.problem;
   imported.joined.push(put.value.title);
   if (joined.bothNotes) imported.bothNotes.push(put.value.title);
@@ -137,7 +180,7 @@ async function take(
 
 /** The record that a listing has here by its address: the one of the same id, else one that is not deleted. */
 async function presentOf(action: Action, other: WatchRecord): Promise<string | null> {
-  const rows = (await action.rowsOf(listingKey(other.case.listing.url))).flatMap((row) =>
+  const rows = (await action.rowsOf(listingKey(other.shown.address))).flatMap((row) =>
     row.state === 'readable' ? [row] : [],
   );
   const present = rows.find(({ id }) => id === other.id) ?? rows.find(({ removedAt }) => removedAt === null) ?? rows[0];
@@ -145,10 +188,15 @@ async function presentOf(action: Action, other: WatchRecord): Promise<string | n
 }
 
 /** What this version cannot read it cannot join either: of two that differ the one that is here stays. */
-async function takeNewer(action: Action, newer: StoredRecord, imported: Imported): Promise<Problem | null> {
+async function takeNewer(
+  action: Action,
+  newer: StoredRecord,
+  parts: Parts,
+  imported: Imported,
+): Promise<Problem | null> {
   const present = await action.raw(newer.id);
   if (present === undefined) {
-    await action.putNewer(newer);
+    await action.putNewer(newer, parts);
     imported.newer += 1;
   } else if (JSON.stringify(present) === JSON.stringify(newer)) imported.same += 1;
   else {

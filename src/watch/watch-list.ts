@@ -1,16 +1,20 @@
-import type { Case } from '../case/types';
+import type { Case } from '../case';
 import { fail, type Problem, type Result, succeed } from '../problem';
 import { openDatabase } from './database';
-import { addLook, joinRecords, settleOtherNote, titleOf, withNote } from './join';
+import { addLook, joinRecords, settleOtherNote, withNote } from './join';
 import { listingKey } from './listing-key';
-import { type Loss, type Mark, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
+import { addressOf } from './look';
+import { type Loss, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
+import type { WatchPorts } from './ports';
+import { type EarlierLook, readEarlier, readSaved } from './read-saved';
 import type { ReadableRow, WatchRow } from './rows';
+import { latestLookOf, type SavedCase } from './saved-case';
 import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
 import { readExport, takeIn, writeExport } from './transfer';
+import { carryParts } from './transfer-parts';
 import {
   type Imported,
   type KeptPicture,
-  keptPictureSchema,
   type OtherNote,
   recordVersion,
   type WatchRecord,
@@ -19,17 +23,6 @@ import {
 
 /** A deleted record can be put back for this long. */
 const binDays = 30;
-
-export interface WatchPorts {
-  /**
-   * Changes the mark that stands outside the database, from what was stored to what is returned. Changes run one after
-   * the other, whichever window asks for them.
-   */
-  changeMark(change: (stored: unknown) => Promise<Mark>): Promise<Mark>;
-  /** ISO date and time. */
-  now(): string;
-  newId(): string;
-}
 
 /** A note as it was saved; `bothNotes` when another window had changed it meanwhile, whose words are kept beside. */
 export interface SavedNote {
@@ -57,7 +50,7 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
 
   // Before anything is changed: a change would make an older copy look like the present one.
   const prepared = await attempt(async () => {
-    await holdRows(database);
+    await holdRows(database, ports.packing);
     const mark = await ports.changeMark(async (stored) =>
       markAtOpening(await readInside(database), readMark(stored), ports.now()),
     );
@@ -93,19 +86,18 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
     /** What the list shows of every record, the latest change first. */
     rows: () => attempt<WatchRow[]>(async () => succeed(await readRows(database))),
 
-    get: (id: string) => attempt(async () => openStored(await database.get('cases', id))),
+    /** A record with its looks and their pictures. */
+    get: (id: string) => attempt<SavedCase>(() => readSaved(database, id, ports)),
 
-    /** The small first photo of a record, null when none was kept. The rest of the record is not looked at. */
+    /** The small first photo of a record, null when none was kept. The record itself is not looked at. */
     face: (id: string) =>
       attempt<string | null>(async () => {
-        const raw = (await database.get('cases', id)) as { pictures?: unknown } | undefined;
-        const kept: unknown[] = Array.isArray(raw?.pictures) ? raw.pictures : [];
-        const first = kept.find((one) => (one as KeptPicture | null)?.lineId === null);
-        const picture = keptPictureSchema.safeParse(first);
-        return succeed(picture.success ? picture.data.picture : null);
+        const row = await database.get('rows', id);
+        const face = row?.state === 'readable' ? row.face : null;
+        return succeed(face === null ? null : addressOf(await database.get('pictures', face), ports.packing));
       }),
 
-    /** The saved case of a listing's address, the latest change first; null when there is none. */
+    /** The saved record of a listing's address, the latest change first; null when there is none. */
     findByUrl: (url: string) =>
       attempt<WatchRecord | null>(async () => {
         const rows = await database.getAllFromIndex('rows', 'byKey', listingKey(url));
@@ -113,35 +105,49 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
         return row === null ? succeed(null) : openStored(await database.get('cases', row.id));
       }),
 
+    /** What the latest saved look at a listing gives the next one: what it compares with, and what the buyer set right. */
+    earlier: (url: string) =>
+      attempt<EarlierLook | null>(async () => {
+        const row = latestOf(await database.getAllFromIndex('rows', 'byKey', listingKey(url)), false);
+        return row === null ? succeed(null) : readEarlier(database, row.id, ports);
+      }),
+
     /**
      * Saves a case: one more look of the record that the listing has already, else a new record. A record in the bin
      * comes back for it: otherwise undoing the deletion would give two cases of one listing.
      */
-    save: (saved: Case, pictures: KeptPicture[]) =>
-      change(async (action) => {
+    save: async (saved: Case, pictures: KeptPicture[]) => {
+      const prepared = await attempt(async () => {
+        const makers = await ports.makers(saved.listing.url);
+        return latestLookOf(saved, pictures, { rules: ports.rules, makers }, ports.packing);
+      });
+      if (!prepared.ok) return prepared;
+      const { latest, parts } = prepared.value;
+      return change(async (action) => {
         const now = ports.now();
-        const look = { case: saved, pictures };
         const rows = await action.rowsOf(listingKey(saved.listing.url));
         const row = latestOf(rows, false) ?? latestOf(rows, true);
         if (row) {
           const present = await action.open(row.id);
           if (!present.ok) return present;
-          return action.put({ ...addLook(present.value, look), removedAt: null, changedAt: now });
+          return action.put({ ...addLook(present.value, latest), removedAt: null, changedAt: now }, parts);
         }
-        return action.put({
-          version: recordVersion,
-          id: ports.newId(),
-          title: titleOf(saved),
-          savedAt: now,
-          changedAt: now,
-          status: 'watching',
-          note: '',
-          otherNotes: [],
-          ...look,
-          earlier: [],
-          removedAt: null,
-        });
-      }),
+        return action.put(
+          {
+            version: recordVersion,
+            id: ports.newId(),
+            savedAt: now,
+            changedAt: now,
+            status: 'watching',
+            note: '',
+            otherNotes: [],
+            ...latest,
+            removedAt: null,
+          },
+          parts,
+        );
+      });
+    },
 
     /** Saves a note that began as `begunWith`. What another window wrote in between is kept beside it. */
     setNote: (id: string, note: string, begunWith: string) =>
@@ -165,15 +171,17 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
         if (!found.ok) return found;
         const now = ports.now();
         const restored = { ...found.value, removedAt: null, changedAt: now };
-        const rows = await action.rowsOf(listingKey(found.value.case.listing.url));
+        const rows = await action.rowsOf(listingKey(found.value.shown.address));
         const row = latestOf(
           rows.filter((one) => one.id !== id),
           false,
         );
         const present = row ? await action.open(row.id) : null;
         if (!present?.ok) return action.put(restored);
-        await action.drop(id);
-        return action.put(joinRecords(present.value, restored, 'bin', now).record);
+        // First the one that takes over its looks: what no record names any more ends.
+        const joined = await action.put(joinRecords(present.value, restored, 'bin', now).record);
+        if (joined.ok) await action.drop(id);
+        return joined;
       }),
 
     /** Ends records that were deleted more than 30 days ago; none while a loss is open, for any record may be missed. */
@@ -188,13 +196,16 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
       }),
 
     /** The whole list as the text of a file, unreadable records included. */
-    exportText: () => attempt(async () => succeed(writeExport(await database.getAll('cases'), ports.now()))),
+    exportText: () =>
+      attempt(async () => {
+        const records = await database.getAll('cases');
+        return succeed(writeExport({ records, ...(await carryParts(database, ports.packing)) }, ports.now()));
+      }),
 
     /** Takes in an exported file, all in one transaction. */
-    importText: (text: string): Promise<Result<Imported>> => {
-      const read = readExport(text);
-      if (!read.ok) return Promise.resolve(read);
-      return change(async (action) => succeed(await takeIn(action, read.value, ports)));
+    importText: async (text: string): Promise<Result<Imported>> => {
+      const read = await attempt(() => readExport(text, ports.packing));
+      return read.ok ? change(async (action) => succeed(await takeIn(action, read.value, ports))) : read;
     },
 
     /** What the browser has lost since the list was last changed, until the user takes note of it. */

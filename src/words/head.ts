@@ -1,9 +1,13 @@
 import type { CaseHead } from '../case';
+import type { Finding } from '../check';
 import { nameOfCheck, sayFinding, sayReason } from './say';
 import { chosenLanguage, strings } from './screens';
 
 /** Which line of the head it is; the screens mark each at its side. */
 export type HeadLine = 'against' | 'open' | 'not-looked-at';
+
+/** A head as far as its sentences need it: a saved one holds no more of its findings. */
+type KeptHead = Pick<CaseHead, 'notLookedAt'> & Record<'against' | 'open', Pick<Finding, 'check' | 'kind' | 'data'>[]>;
 
 /** The sentences of one line, and whether more of the kind stands below. */
 export interface HeadSaid {
@@ -18,13 +22,13 @@ export interface HeadSaid {
  * The three lines of a case's head, always all three and always in words: a case in which nothing was found still says
  * what nobody has looked at. `most` sentences of a kind stand there, and that there are more is said.
  */
-export function sayHead({ against, open, notLookedAt }: CaseHead, most = 2): HeadSaid[] {
+export function sayHead({ against, open, notLookedAt }: KeptHead, most = 2): HeadSaid[] {
   const words = strings.head;
   const language = chosenLanguage();
   const some = (sentences: string[]) =>
     sentences.length > most ? [...sentences.slice(0, most), words.more] : sentences;
   const { photos, failed, withoutFile, reasons } = notLookedAt;
-  const statements = (findings: CaseHead['against']) =>
+  const statements = (findings: KeptHead['against']) =>
     some(findings.map((finding) => sayFinding(finding, language).statement));
   const nothing = withoutFile === null ? words.nothing : words.nothingWithoutFile;
   const unlooked = [

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../../problem';
-import { type Dossier, dossierOf } from '../../watch';
+import { caseOf, type Dossier, dossierOf, type SavedCase } from '../../watch';
 import { strings } from '../../words';
 import { inWatchList } from '../in-watch-list';
 import { Notice } from '../parts/Notice';
@@ -49,6 +49,16 @@ export function DossierPage({ id }: { id: string }) {
   );
 }
 
+/** The latest look's document; a look that cannot be read has none. */
+function stateOf(saved: SavedCase): State {
+  const [latest] = saved.looks;
+  const kase = caseOf(saved);
+  if (latest?.state === 'readable' && kase) {
+    return { kind: 'ready', dossier: dossierOf({ record: saved.record, case: kase, pictures: latest.pictures }) };
+  }
+  return latest && latest.state !== 'readable' ? { kind: 'failed', problem: latest.problem } : { kind: 'missing' };
+}
+
 /** Reads the case once more whenever the user comes back to the page: a note may have been written elsewhere. */
 function useDossier(id: string): State {
   const [state, setState] = useState<State>({ kind: 'opening' });
@@ -58,7 +68,7 @@ function useDossier(id: string): State {
       if (document.hidden) return;
       const read = await inWatchList((list) => list.get(id));
       if (!current) return;
-      if (read.ok) setState({ kind: 'ready', dossier: dossierOf(read.value) });
+      if (read.ok) setState(stateOf(read.value));
       else if (read.problem.code === 'record-missing') setState({ kind: 'missing' });
       else setState({ kind: 'failed', problem: read.problem });
     };

@@ -1,4 +1,4 @@
-import { buildCase, lookAt } from '../../case';
+import { buildCase } from '../../case';
 import { makersFor } from '../../maker';
 import { fromBase64 } from '../../message/bytes';
 import { send } from '../../message/send';
@@ -16,10 +16,8 @@ export const browserPorts = (): SessionPorts => ({
   buildCase: (facts) => buildCase({ ...facts, makers: makersFor(facts.listing.url, facts.makers) }),
   async earlier(url, incognito) {
     if (incognito) return null;
-    const found = await inWatchList((list) => list.findByUrl(url));
-    if (!found.ok || !found.value) return null;
-    const { case: kase } = found.value;
-    return { look: lookAt(kase), corrections: kase.corrections };
+    const found = await inWatchList((list) => list.earlier(url));
+    return found.ok ? found.value : null;
   },
   async mayRead(tabId) {
     const reply = await send('page.mayRead', { tabId });

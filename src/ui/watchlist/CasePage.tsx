@@ -1,12 +1,12 @@
 import { useCallback, useEffect, useErrorBoundary, useRef, useState } from 'preact/hooks';
 import { fail, type Result } from '../../problem';
-import { type WatchRecord, type WatchRow, webLink } from '../../watch';
+import { type SavedCase, type WatchRecord, type WatchRow, webLink } from '../../watch';
 import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
-import { CaseView } from '../parts/CaseView';
 import { ProblemNote } from '../parts/ProblemNote';
-import { EarlierLooks, pictureOfLine } from './EarlierLooks';
+import { EarlierLooks } from './EarlierLooks';
+import { JudgedLook } from './JudgedLook';
 import { NoteField } from './NoteField';
 import { OtherNotes } from './OtherNotes';
 import { StatusChoice } from './StatusChoice';
@@ -24,7 +24,7 @@ interface Props {
 /** One saved case, opened in the place of the list: what the buyer wrote, and everything that was found. */
 export function CasePage({ id, row, act, look, onRemove }: Props) {
   const [broken] = useErrorBoundary();
-  const [read, setRead] = useState<Result<WatchRecord> | null>(null);
+  const [read, setRead] = useState<Result<SavedCase> | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   const changedAt = row?.state === 'readable' ? row.changedAt : null;
   useEffect(() => {
@@ -57,12 +57,14 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
       </>
     );
   }
-  const record = shown.value;
-  const { case: kase, pictures, title } = record;
-  const face = pictures.find(({ lineId }) => lineId === null);
-  const price = kase.listing.price[0];
-  const link = webLink(kase.listing.url);
-  const facts = [price && priceWords(price.value), strings.watch.saved(dayWords(record.savedAt))];
+  const saved = shown.value;
+  const { record } = saved;
+  const { title } = record;
+  const { address, price } = record.shown;
+  const [latest] = saved.looks;
+  const face = latest?.state === 'readable' && latest.pictures.find(({ lineId }) => lineId === null);
+  const link = webLink(address);
+  const facts = [price && priceWords(price), strings.watch.saved(dayWords(record.savedAt))];
   return (
     <article class="case-page" data-case={id} aria-label={title}>
       <p>{back}</p>
@@ -96,8 +98,8 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
         notes={record.otherNotes}
         onSettle={(other, take) => act((list) => list.settleOtherNote(id, other, take))}
       />
-      <EarlierLooks looks={record.earlier} />
-      <CaseView kase={kase} pictureOfLine={pictureOfLine(pictures)} />
+      <EarlierLooks saved={saved} />
+      <JudgedLook saved={saved} at={0} />
     </article>
   );
 }

@@ -1,35 +1,35 @@
 import { useState } from 'preact/hooks';
-import type { KeptPicture, Look } from '../../watch';
+import type { KeptPicture, SavedCase } from '../../watch';
 import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
-import { CaseView } from '../parts/CaseView';
+import { JudgedLook } from './JudgedLook';
 
 /** The picture that was kept of a stamped line. */
 export const pictureOfLine =
-  (pictures: KeptPicture[]) =>
+  (pictures: readonly KeptPicture[]) =>
   (photoId: string, lineId: string): string | null =>
     pictures.find((kept) => kept.photoId === photoId && kept.lineId === lineId)?.picture ?? null;
 
-/** What was there at earlier times, by day and price; each is drawn when it is opened. */
-export const EarlierLooks = ({ looks }: { looks: Look[] }) =>
-  looks.length === 0 ? null : (
+/** What was there at earlier times, by day and price; each is judged and drawn when it is opened. */
+export const EarlierLooks = ({ saved }: { saved: SavedCase }) =>
+  saved.looks.length < 2 ? null : (
     <section aria-labelledby="earlier-looks">
       <h3 id="earlier-looks">{strings.watch.earlierLooks}</h3>
-      {looks.map((look) => (
-        <EarlierLook look={look} key={look.case.listing.readAt} />
-      ))}
+      {saved.looks.map(({ readAt }, at) => (at === 0 ? null : <EarlierLook saved={saved} at={at} key={readAt} />))}
     </section>
   );
 
-function EarlierLook({ look: { case: kase, pictures } }: { look: Look }) {
+function EarlierLook({ saved, at }: { saved: SavedCase; at: number }) {
   const [open, setOpen] = useState(false);
-  const { readAt, price, title } = kase.listing;
-  const facts = [dayWords(readAt), price[0] && priceWords(price[0].value), title[0]?.value];
+  const look = saved.looks[at];
+  if (!look) return null;
+  const { price, title } = look.state === 'readable' ? look.look.listing : { price: [], title: [] };
+  const facts = [dayWords(look.readAt), price[0] && priceWords(price[0].value), title[0]?.value];
   return (
     <details class="quiet" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{facts.filter(Boolean).join(' · ')}</summary>
-      {open && <CaseView kase={kase} pictureOfLine={pictureOfLine(pictures)} />}
+      {open && <JudgedLook saved={saved} at={at} />}
     </details>
   );
 }

@@ -6,5 +6,5 @@ import type { Migration } from '.';
  */
 export const addVersion: Migration = {
   to: 1,
-  migrate: (raw) => ({ note: '', removedAt: null, pictures: [], ...raw }),
+  migrate: async (raw) => ({ note: '', removedAt: null, pictures: [], ...raw }),
 };

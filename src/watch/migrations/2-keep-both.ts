@@ -6,5 +6,5 @@ import type { Migration } from '.';
  */
 export const keepBoth: Migration = {
   to: 2,
-  migrate: ({ key: _key, ...raw }) => ({ otherNotes: [], earlier: [], ...raw }),
+  migrate: async ({ key: _key, ...raw }) => ({ otherNotes: [], earlier: [], ...raw }),
 };

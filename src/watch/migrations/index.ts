@@ -1,24 +1,34 @@
 import type { Problem } from '../../problem';
-import { formOf } from '../record';
+import type { Packing } from '../ports';
+import { caseForms } from '../record';
 import { faultOf, problemOf } from '../record/standing';
-import { recordVersion, type WatchRecord, watchRecordSchema } from '../types';
+import { type Parts, recordVersion, type WatchRecord, watchRecordSchema } from '../types';
 import { addVersion } from './1-add-version';
 import { keepBoth } from './2-keep-both';
+import { looksApart } from './3-looks-apart';
+
+type Raw = Record<string, unknown>;
 
 /**
- * One step: a raw record of version `to - 1` becomes one of version `to`. Steps are numbered files in this folder
- * and stand here in order; the tuple's length is held by `recordVersion`, so a missing step does not compile.
+ * One step: a raw record of version `to - 1` becomes one of version `to`; what leaves it goes to `parts`. Steps are
+ * numbered files in this folder and stand here in order; the tuple's length is held by `recordVersion`, so that a missing
+ * step does not compile.
  */
 export interface Migration {
   to: number;
-  migrate(raw: Record<string, unknown>): Record<string, unknown>;
+  migrate(raw: Raw, packing: Packing, parts: Parts): Promise<Raw>;
 }
 
-const migrations: readonly Migration[] & { length: typeof recordVersion } = [addVersion, keepBoth];
+const migrations: readonly Migration[] & { length: typeof recordVersion } = [addVersion, keepBoth, looksApart];
 
-export type Opened = { state: 'readable'; record: WatchRecord } | { state: 'newer' | 'damaged'; problem: Problem };
+type Unreadable = { state: 'newer' | 'damaged'; problem: Problem };
+/** `older`: whole, of a version before this one, and not brought forward yet. */
+export type Opened =
+  | { state: 'readable'; record: WatchRecord }
+  | { state: 'older'; version: number; raw: Raw }
+  | Unreadable;
 
-/** Brings a stored record up to this version. It fails closed: what cannot be read is reported and left as it is. */
+/** What a stored record is. It fails closed: what cannot be read is reported and left as it is. */
 export function openRecord(raw: unknown): Opened {
   if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return damaged('it is no record');
   const version = 'version' in raw ? raw.version : 0;
@@ -27,18 +37,32 @@ export function openRecord(raw: unknown): Opened {
   }
   if (version > recordVersion)
     return { state: 'newer', problem: problemOf('record-newer', `it has version ${version}`) };
-  const frozen = formOf(version)?.safeParse(raw);
-  if (frozen?.error) return faultOf(frozen.error.issues);
-  let record = raw as Record<string, unknown>;
-  for (const { to, migrate } of migrations.slice(version)) {
+  if (version < recordVersion) {
+    const issues = caseForms[version]?.safeParse(raw).error?.issues;
+    return issues ? faultOf(issues) : { state: 'older', version, raw: raw as Raw };
+  }
+  const parsed = watchRecordSchema.safeParse(raw);
+  return parsed.success ? { state: 'readable', record: parsed.data } : faultOf(parsed.error.issues);
+}
+
+/** Brings a record up to this version, with the looks and pictures that lay within it. */
+export async function bringForward(
+  raw: unknown,
+  packing: Packing,
+): Promise<{ state: 'readable'; record: WatchRecord; parts: Parts } | Unreadable> {
+  const opened = openRecord(raw);
+  const parts: Parts = { looks: [], pictures: [] };
+  if (opened.state !== 'older') return opened.state === 'readable' ? { ...opened, parts } : opened;
+  let record = opened.raw;
+  for (const { to, migrate } of migrations.slice(opened.version)) {
     try {
-      record = { ...migrate(record), version: to };
+      record = { ...(await migrate(record, packing, parts)), version: to };
     } catch {
       return damaged(`it could not be brought to version ${to}`);
     }
   }
   const parsed = watchRecordSchema.safeParse(record);
-  return parsed.success ? { state: 'readable', record: parsed.data } : faultOf(parsed.error.issues);
+  return parsed.success ? { state: 'readable', record: parsed.data, parts } : faultOf(parsed.error.issues);
 }
 
-const damaged = (what: string): Opened => ({ state: 'damaged', problem: problemOf('record-damaged', what) });
+const damaged = (what: string): Unreadable => ({ state: 'damaged', problem: problemOf('record-damaged', what) });

@@ -10,6 +10,9 @@ export const moment1 = z.iso.datetime({ precision: 3, error: 'no date and time' 
 /** A moment as a page or its reader gives it. */
 export const anyMoment1 = z.iso.datetime({ error: 'no date and time' });
 
+/** SHA-256 in hex: the name of what never changes. */
+export const digest1 = z.string().regex(/^[0-9a-f]{64}$/, 'no SHA-256');
+
 export const webAddress1 = z.string().regex(/^https?:\/\/[^\s/]/i, 'no web address (http or https)');
 export const photoAddress1 = z.string().regex(/^(blob:)?https?:\/\/[^\s/]/i, 'no address of a photo (http or https)');
 
@@ -45,3 +48,10 @@ export const pixels1 = z
   .string()
   .max(400_000)
   .regex(/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}$/, 'no JPEG, PNG or WebP picture');
+
+/** A finding as it is kept: which rule spoke, and what of. Its sentences are made when it is shown. */
+export const found1 = z.strictObject({
+  check: z.string(),
+  kind: z.enum(['contradiction', 'doubt', 'gap', 'agreement']),
+  data: z.record(z.string(), z.json()),
+});

@@ -19,7 +19,15 @@ const isMore = (issue: Issue): boolean =>
   issue.code === 'unrecognized_keys' ||
   (issue.code === 'invalid_union' && issue.errors.some((form) => form.length > 0 && form.every(isMore)));
 
-const wordsOf = ({ path, message }: Issue): string => `${path.join('.') || 'record'}: ${message}`;
+/** Of a choice between forms the one that fits best tells the place. */
+function wordsOf(issue: Issue, within: readonly PropertyKey[] = []): string {
+  const path = [...within, ...issue.path];
+  if (issue.code === 'invalid_union') {
+    const [best] = issue.errors.map((form) => form.filter((one) => !isMore(one))).sort((a, b) => a.length - b.length);
+    if (best?.[0]) return wordsOf(best[0], path);
+  }
+  return `${path.join('.') || 'record'}: ${issue.message}`;
+}
 
 export const problemOf = (code: 'record-newer' | 'record-damaged', what: string): Problem => ({
   code,

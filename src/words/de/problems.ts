@@ -216,6 +216,7 @@ export const problems: ProblemWords = {
     'Er wurde gelöscht, vielleicht in einem anderen Fenster.',
   ],
   'record-newer': ['eine neuere Fassung der Erweiterung hat ihn geschrieben', update],
+  'record-older': ['eine ältere Fassung hat ihn geschrieben', 'Lade diese Seite neu: Dann wird er übertragen.'],
   'record-refused': [
     'er lässt sich nicht sichern',
     'Nichts wurde geändert. Kürze die Notiz, oder lies die Seite noch einmal.',

@@ -1,18 +1,19 @@
 // @vitest-environment jsdom
 import { render } from 'preact';
 import { describe, expect, it } from 'vitest';
+import type { Case } from '../../../src/case';
 import { reason } from '../../../src/evidence';
 import { findMarks } from '../../../src/mark';
 import { yearSpan } from '../../../src/span';
 import { DossierDocument } from '../../../src/ui/dossier/DossierDocument';
 import { dossierFile, dossierFileName, markupOf } from '../../../src/ui/dossier/dossier-file';
-import { dossierOf, type WatchRecord } from '../../../src/watch';
+import { dossierOf } from '../../../src/watch';
 import { decoding, piece, reading } from '../evidence/samples';
-import { caseAt } from '../watch/sample-case';
+import { caseAt, sampleRecord } from '../watch/sample-case';
 
 const hostile = '</title></style><script>globalThis.ran = true</script><img src=x onerror="globalThis.ran = true">';
 const evidence = [piece('a', { spans: [yearSpan(1984)] }), piece('b', { spans: [yearSpan(1994)] })];
-const kase: WatchRecord['case'] = {
+const kase: Case = {
   ...caseAt('javascript:globalThis.ran=true', hostile),
   evidence,
   reasoning: reason(evidence),
@@ -60,24 +61,14 @@ const kase: WatchRecord['case'] = {
   ],
   summary: { contradictions: 1, doubts: 0, gaps: 0, agreements: 0 },
 };
-const record: WatchRecord = {
-  version: 2,
-  id: 'case-1',
-  title: hostile,
-  savedAt: '2026-03-01T10:05:00.000Z',
-  changedAt: '2026-03-01T10:05:00.000Z',
-  status: 'watching',
-  note: `first line\n${hostile}`,
-  case: kase,
-  pictures: [{ photoId: 'p', lineId: null, picture: 'data:image/png;base64,"><script>globalThis.ran=true</script>' }],
-  otherNotes: [],
-  earlier: [],
-  removedAt: null,
-};
+const record = sampleRecord({ title: hostile, note: `first line\n${hostile}` });
+const pictures = [
+  { photoId: 'p', lineId: null, picture: 'data:image/png;base64,"><script>globalThis.ran=true</script>' },
+];
 
 function show(): HTMLElement {
   const room = document.createElement('div');
-  render(<DossierDocument dossier={dossierOf(record)} />, room);
+  render(<DossierDocument dossier={dossierOf({ record, case: kase, pictures })} />, room);
   return room;
 }
 

@@ -6,8 +6,9 @@ import { buildCase, type Case } from '../../../src/case';
 import { DossierDocument } from '../../../src/ui/dossier/DossierDocument';
 import { CaseView } from '../../../src/ui/parts/CaseView';
 import { CaseRow } from '../../../src/ui/watchlist/CaseRow';
-import { dossierOf, type ReadableRow, rowOf, type WatchRecord } from '../../../src/watch';
+import { dossierOf, type ReadableRow, rowOf } from '../../../src/watch';
 import { inputOf, truthRows } from '../../reference/cases/truth-case';
+import { recordOf, sampleRecord } from '../watch/sample-case';
 
 const room = document.createElement('div');
 beforeEach(() => document.body.append(room));
@@ -26,24 +27,13 @@ const built = (file: 'sound' | 'misdescribed', at = 0) => {
 };
 const sound = built('sound');
 const wrong = built('misdescribed');
-const recordOf = (kase: Case): WatchRecord => ({
-  version: 2,
-  id: 'case-1',
-  title: 'A bag',
-  savedAt: '2026-03-01T10:05:00.000Z',
-  changedAt: '2026-03-01T10:05:00.000Z',
-  status: 'watching',
-  note: '',
-  case: kase,
-  otherNotes: [],
-  pictures: [],
-  earlier: [],
-  removedAt: null,
-});
-
 const screens: [name: string, show: (kase: Case) => void][] = [
   ['the panel', (kase) => render(<CaseView kase={kase} pictureOfLine={() => null} />, room)],
-  ['the dossier', (kase) => render(<DossierDocument dossier={dossierOf(recordOf(kase))} />, room)],
+  [
+    'the dossier',
+    (kase) =>
+      render(<DossierDocument dossier={dossierOf({ record: sampleRecord(), case: kase, pictures: [] })} />, room),
+  ],
 ];
 
 describe.each(screens)('the head in %s', (_name, show) => {
@@ -70,8 +60,8 @@ describe.each(screens)('the head in %s', (_name, show) => {
 });
 
 describe('a row of the watch list', () => {
-  const show = (kase: Case) => {
-    const row = rowOf(recordOf(kase)) as ReadableRow;
+  const show = async (kase: Case) => {
+    const row = rowOf(await recordOf(kase)) as ReadableRow;
     const nothing = () => undefined;
     render(<CaseRow row={row} readFace={async () => null} onStatus={nothing} onRemove={nothing} />, room);
   };
@@ -92,7 +82,7 @@ describe('a row of the watch list', () => {
         : one,
     );
     await act(() => show({ ...wrong, outcomes }));
-    expect(room.querySelector('h2')?.textContent).toBe('A bag');
+    expect(room.querySelector('h2')?.textContent).toBe(wrong.listing.title[0]?.value);
     expect(foremost()).toBeUndefined();
   });
 
@@ -129,7 +119,12 @@ describe('the panel', () => {
       'A part of Tellstamp failed here, and what it looks at is not judged: “There are as many photos as parts to be seen”.',
     );
     expect(room.querySelectorAll('[data-kind="contradiction"]').length).toBeGreaterThan(0);
-    await act(() => render(<DossierDocument dossier={dossierOf(recordOf({ ...wrong, outcomes }))} />, room));
+    await act(() =>
+      render(
+        <DossierDocument dossier={dossierOf({ record: sampleRecord(), case: { ...wrong, outcomes }, pictures: [] })} />,
+        room,
+      ),
+    );
     expect(room.textContent).toContain('“There are as many photos as parts to be seen”: this check failed here');
   });
 });

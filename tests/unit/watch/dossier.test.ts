@@ -1,26 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Case } from '../../../src/case';
 import type { Finding } from '../../../src/check/types';
-import { dossierOf, type WatchRecord } from '../../../src/watch';
+import { dossierOf, type JudgedLook } from '../../../src/watch';
 import { photoRead } from '../../photo-read';
 import { withPhotos } from '../check/sample';
 import { decoding, reading } from '../evidence/samples';
-import { caseAt, sampleCase } from './sample-case';
+import { caseAt, sampleCase, sampleRecord } from './sample-case';
 
-const recordOf = (kase: Case, over: Partial<WatchRecord> = {}): WatchRecord => ({
-  version: 2,
-  id: 'case-1',
-  title: kase.listing.title[0]?.value ?? '',
-  savedAt: '2026-03-01T10:05:00.000Z',
-  changedAt: '2026-03-02T09:00:00.000Z',
-  status: 'asked',
-  note: 'asked for the lining',
+const judgedOf = (kase: Case, pictures: JudgedLook['pictures'] = []): JudgedLook => ({
+  record: sampleRecord({ changedAt: '2026-03-02T09:00:00.000Z', status: 'asked', note: 'asked for the lining' }),
   case: kase,
-  otherNotes: [],
-  pictures: [],
-  earlier: [],
-  removedAt: null,
-  ...over,
+  pictures,
 });
 
 const finding = (id: string, kind: Finding['kind'], evidence: string[] = []): Finding => ({
@@ -41,7 +31,7 @@ const speaks = (one: Finding): Case['outcomes'][number] => ({ outcome: 'speaks',
 
 describe('the particulars of a dossier', () => {
   it('are those of the record: title, address, dates, status and note', () => {
-    const dossier = dossierOf(recordOf(sampleCase()));
+    const dossier = dossierOf(judgedOf(sampleCase()));
     expect(dossier).toMatchObject({
       title: 'Ondrasse Carryall 30',
       address: 'https://attic-arcade.example/item/7',
@@ -59,7 +49,7 @@ describe('the particulars of a dossier', () => {
   it.each(['javascript:alert(1)', 'data:text/html,<script>alert(1)</script>', 'file:///etc/passwd', ' https://x'])(
     'show the address %s as words, never as a link',
     (url) => {
-      const dossier = dossierOf(recordOf(caseAt(url)));
+      const dossier = dossierOf(judgedOf(caseAt(url)));
       expect(dossier.link).toBe(null);
       expect(dossier.address).toBe(url);
     },
@@ -87,7 +77,7 @@ describe('findings', () => {
       },
     ],
   };
-  const dossier = dossierOf(recordOf(kase));
+  const dossier = dossierOf(judgedOf(kase));
 
   it('stand by kind, contradictions first, numbered through the document', () => {
     const shown = dossier.findings.map((group) => [group.kind, group.findings.map((one) => one.number)]);
@@ -119,12 +109,10 @@ describe('stamps', () => {
   };
   const picture = 'data:image/png;base64,AAAA';
   const dossier = dossierOf(
-    recordOf(kase, {
-      pictures: [
-        { photoId: first, lineId: null, picture: 'data:image/png;base64,BBBB' },
-        { photoId: second, lineId: 'l1', picture },
-      ],
-    }),
+    judgedOf(kase, [
+      { photoId: first, lineId: null, picture: 'data:image/png;base64,BBBB' },
+      { photoId: second, lineId: 'l1', picture },
+    ]),
   );
 
   it('of one code stand once, with every place and the pictures that were kept', () => {
@@ -154,7 +142,7 @@ describe('what was not looked at', () => {
     const weak = { width: 90, height: 60, tooWeak: true };
     const other = { code: 'list-cut', where: 'page', what: 'the description was cut', remedy: '' };
     const { notLookedAt } = dossierOf(
-      recordOf({
+      judgedOf({
         ...sampleCase(),
         listing,
         photos: [

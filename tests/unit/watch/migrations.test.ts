@@ -1,7 +1,11 @@
+import { readFileSync } from 'node:fs';
+import { serialize } from 'node:v8';
 import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
+import { packing } from '../../../src/store/packing';
+import { openWatchList } from '../../../src/watch';
 import { databaseName, structureVersion } from '../../../src/watch/database';
-import { openRecord } from '../../../src/watch/migrations';
+import { bringForward, openRecord } from '../../../src/watch/migrations';
 import { good, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
 
@@ -27,28 +31,27 @@ const firstRecord = () => ({
   pictures: [{ photoId: 'p1', lineId: null, picture: 'data:image/jpeg;base64,AAAA' }],
 });
 
-const withoutKey = <T extends { key: string }>({ key: _key, ...rest }: T) => rest;
-
 describe('records of other versions', () => {
-  it('brings a record without a version up to this one', () => {
-    expect(openRecord(trialRecord())).toEqual({
-      state: 'readable',
-      record: {
-        ...withoutKey(trialRecord()),
-        version: 2,
-        note: '',
-        removedAt: null,
-        pictures: [],
-        otherNotes: [],
-        earlier: [],
-      },
+  it.each([
+    ['without a version', trialRecord(), { note: '', removedAt: null }, 0],
+    ['of version 1', firstRecord(), { note: 'asked for the lining', removedAt: at }, 1],
+  ])('brings a record %s up to this one, with its look and pictures apart', async (_which, raw, said, pictures) => {
+    const brought = await bringForward(raw, packing);
+    if (brought.state !== 'readable') throw new Error(brought.problem.what);
+    const { record, parts } = brought;
+    expect(record).toMatchObject({
+      ...said,
+      version: 3,
+      id: 'old-1',
+      title: 'Ondrasse Carryall 30',
+      otherNotes: [],
+      shown: { address: 'https://attic-arcade.example/item/7', face: parts.pictures[0]?.hash ?? null },
+      looks: [{ look: parts.looks[0]?.hash, readAt: at, judgedAt: at, corrections: [] }],
     });
-  });
-
-  it('brings a record of version 1 up to this one', () => {
-    expect(openRecord(firstRecord())).toEqual({
-      state: 'readable',
-      record: { ...withoutKey(firstRecord()), version: 2, otherNotes: [], earlier: [] },
+    expect(parts.pictures).toHaveLength(pictures);
+    expect(JSON.parse(await packing.unpack(parts.looks[0]!.packed))).toMatchObject({
+      listing: sampleCase().listing,
+      judged: { rules: null, found: [] },
     });
   });
 
@@ -58,7 +61,7 @@ describe('records of other versions', () => {
     [[], 'record-damaged'],
     [{}, 'record-damaged'],
     [{ ...trialRecord(), version: 'one' }, 'record-damaged'],
-    [{ ...trialRecord(), version: 3 }, 'record-newer'],
+    [{ ...trialRecord(), version: 4 }, 'record-newer'],
   ])('fails closed on %j', (raw, code) => {
     expect(openRecord(raw)).toMatchObject({ problem: { code } });
   });
@@ -103,5 +106,101 @@ describe('records of other versions', () => {
     const database = await openDB(databaseName, structureVersion + 1);
     database.close();
     await expect(bench.open()).rejects.toThrow('written by a newer version');
+  });
+});
+
+describe('a database of the structure before', () => {
+  const { records } = JSON.parse(readFileSync(new URL('exports/version-2.json', import.meta.url), 'utf8')) as {
+    records: { id: string; title: string; note: string; removedAt: string | null }[];
+  };
+  const newer = { ...records[1], id: 'newer', case: { ...(records[1] as unknown as { case: object }).case, more: 1 } };
+  const damaged = { ...records[1], id: 'damaged', note: 7 };
+
+  async function left() {
+    const bench = testBench();
+    const database = await openDB(databaseName, 2, {
+      upgrade(made) {
+        made.createObjectStore('cases', { keyPath: 'id' }).createIndex('byId', 'id');
+        const rows = made.createObjectStore('rows', { keyPath: 'id' });
+        rows.createIndex('byKey', 'key');
+        rows.createIndex('byRemoval', 'removedAt');
+        made.createObjectStore('meta');
+      },
+    });
+    for (const record of [...records, newer, damaged]) await database.put('cases', record);
+    await database.put('meta', 'the one', 'identity');
+    await database.put('meta', 9, 'generation');
+    await database.put('meta', 5, 'records');
+    database.close();
+    bench.storeMark({ identity: 'the one', generation: 9, records: 5, loss: null });
+    return bench;
+  }
+
+  it('is brought forward when it is opened: every case, note and deletion, and what cannot be read byte for byte', async () => {
+    const bench = await left();
+    const list = await bench.open();
+    expect(list.loss()).toBeNull();
+    expect(bench.generation()).toBe(9);
+    const rows = good(await list.rows());
+    expect(rows.map(({ id, state }) => [id, state]).sort()).toEqual([
+      ['damaged', 'damaged'],
+      ['exported-2', 'readable'],
+      ['exported-3', 'readable'],
+      ['exported-4', 'readable'],
+      ['newer', 'newer'],
+    ]);
+    for (const { id, title, note, removedAt } of records) {
+      expect(good(await list.get(id)).record).toMatchObject({ version: 3, title, note, removedAt });
+    }
+    const { cases, looks, pictures } = await bench.copy();
+    expect(cases).toEqual(expect.arrayContaining([newer, damaged]));
+    expect([looks.length, pictures.length]).toEqual([4, 3]);
+  });
+
+  it('takes at most a third of the room afterwards', async () => {
+    const bench = await left();
+    await bench.open();
+    const { cases, looks, pictures } = await bench.copy();
+    const whole = cases.filter(({ version }) => version === 3);
+    const bytes = (value: unknown) => serialize(value).length;
+    expect(whole).toHaveLength(records.length);
+    expect(bytes([whole, looks, pictures]) / bytes(records)).toBeLessThan(1 / 3);
+  });
+
+  it('loses nothing when it is interrupted, and goes on at the next opening', async () => {
+    const bench = await left();
+    let packed = 0;
+    bench.ports.packing = {
+      ...packing,
+      pack: (text) => {
+        packed += 1;
+        return packed < 3 ? packing.pack(text) : Promise.reject(new Error('the browser ended'));
+      },
+    };
+    const before = await bench.open();
+    expect(good(await before.rows()).filter(({ state }) => state === 'readable')).toHaveLength(1);
+    const still = (await bench.copy()).cases.filter(({ version }) => version === 2);
+    expect(still).toEqual(expect.arrayContaining([records[1], records[2], newer, damaged]));
+    bench.ports.packing = packing;
+    const after = await bench.restart();
+    expect(good(await after.rows()).filter(({ state }) => state === 'readable')).toHaveLength(3);
+  });
+
+  it('leaves a record alone that another window has changed meanwhile', async () => {
+    const bench = await left();
+    const [slow, quick] = [{ ...bench.ports }, { ...bench.ports }];
+    let go: () => void = () => undefined;
+    const held = new Promise<void>((resolve) => {
+      go = resolve;
+    });
+    slow.packing = { ...packing, pack: (text) => held.then(() => packing.pack(text)) };
+    const opening = openWatchList(slow);
+    const other = good(await openWatchList(quick));
+    await other.setNote('exported-2', 'written in between', '');
+    go();
+    const list = good(await opening);
+    expect(good(await list.get('exported-2')).record.note).toBe('written in between');
+    other.close();
+    list.close();
   });
 });

@@ -1,12 +1,16 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
+import { makersFor } from '../../../src/maker';
+import { packing } from '../../../src/store/packing';
 import { type Mark, openWatchList, type WatchList, type WatchPorts, type WatchRecord } from '../../../src/watch';
 import { databaseName, structureVersion, type WatchSchema } from '../../../src/watch/database';
 
 /** The whole content of a database, as a copy of its files holds it. */
 interface Copy {
   cases: WatchSchema['cases']['value'][];
+  looks: WatchSchema['looks']['value'][];
+  pictures: WatchSchema['pictures']['value'][];
   rows: WatchSchema['rows']['value'][];
   meta: [string, number | string][];
 }
@@ -26,6 +30,9 @@ export function testBench() {
     },
     now: () => new Date(Date.UTC(2026, 2, 1, 10, minutes++)).toISOString(),
     newId: () => `id-${++ids}`,
+    packing,
+    rules: '0.1.0',
+    makers: async (url) => makersFor(url, []),
   };
   const open = async (): Promise<WatchList> => {
     const list = await openWatchList(ports);
@@ -53,6 +60,8 @@ export function testBench() {
       const keys = await database.getAllKeys('meta');
       const copy: Copy = {
         cases: await database.getAll('cases'),
+        looks: await database.getAll('looks'),
+        pictures: await database.getAll('pictures'),
         rows: await database.getAll('rows'),
         meta: await Promise.all(
           keys.map(async (key): Promise<[string, number | string]> => [key, (await database.get('meta', key)) ?? 0]),
@@ -65,11 +74,15 @@ export function testBench() {
     putBack: async (copy: Copy) => {
       closeAll();
       const database = await openDB<WatchSchema>(databaseName, structureVersion);
-      const transaction = database.transaction(['cases', 'rows', 'meta'], 'readwrite');
+      const transaction = database.transaction(['cases', 'looks', 'pictures', 'rows', 'meta'], 'readwrite');
       await Promise.all([
         transaction.objectStore('cases').clear(),
         transaction.objectStore('rows').clear(),
         ...copy.cases.map((one) => transaction.objectStore('cases').put(one)),
+        transaction.objectStore('looks').clear(),
+        transaction.objectStore('pictures').clear(),
+        ...copy.looks.map((one) => transaction.objectStore('looks').put(one)),
+        ...copy.pictures.map((one) => transaction.objectStore('pictures').put(one)),
         ...copy.rows.map((one) => transaction.objectStore('rows').put(one)),
         ...copy.meta.map(([key, value]) => transaction.objectStore('meta').put(value, key)),
       ]);
@@ -96,5 +109,5 @@ export function good<T>(result: { ok: true; value: T } | { ok: false; problem: {
 /** Every record of a list that can be read, in the list's order, those in the bin too. */
 export async function recordsOf(list: WatchList): Promise<WatchRecord[]> {
   const rows = good(await list.rows()).filter(({ state }) => state === 'readable');
-  return Promise.all(rows.map(async ({ id }) => good(await list.get(id))));
+  return Promise.all(rows.map(async ({ id }) => good(await list.get(id)).record));
 }

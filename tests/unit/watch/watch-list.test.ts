@@ -14,12 +14,16 @@ describe('the watch list', () => {
     const saved = good(await first.save(sampleCase(), [picture]));
     const second = await bench.restart();
     expect(await recordsOf(second)).toEqual([saved]);
-    expect(saved).toMatchObject({ status: 'watching', note: '', title: 'Ondrasse Carryall 30', earlier: [] });
+    expect(saved).toMatchObject({ status: 'watching', note: '', title: 'Ondrasse Carryall 30' });
+    expect(good(await second.get(saved.id)).looks).toMatchObject([
+      { state: 'readable', look: { listing: sampleCase().listing, photos: [] }, pictures: [picture] },
+    ]);
   });
 
   it('shows of each record a row that holds no case', async () => {
     const list = await testBench().open();
-    const { id, savedAt, changedAt } = good(await list.save(sampleCase(), [picture]));
+    const saved = good(await list.save(sampleCase(), [picture]));
+    const { id, savedAt, changedAt } = saved;
     expect(good(await list.rows())).toEqual([
       {
         state: 'readable',
@@ -28,6 +32,7 @@ describe('the watch list', () => {
         title: 'Ondrasse Carryall 30',
         address: 'https://attic-arcade.example/item/7',
         price: null,
+        face: saved.shown.face,
         head: { against: [], open: [], notLookedAt: { photos: [], failed: [], withoutFile: '', reasons: [] } },
         status: 'watching',
         hasNote: false,
@@ -35,6 +40,7 @@ describe('the watch list', () => {
         savedAt,
         changedAt,
         removedAt: null,
+        uses: [saved.shown.face, saved.looks[0]?.look],
       },
     ]);
     expect(good(await list.face(id))).toBe(picture.picture);
@@ -55,14 +61,18 @@ describe('the watch list', () => {
     await list.setStatus(id, 'asked');
     const cheaper = sampleCase(undefined, 'Ondrasse Carryall 30, now cheaper', '2026-03-05T10:00:00.000Z');
     const again = good(await list.save(cheaper, [picture]));
-    expect(again).toMatchObject({ id, savedAt, note: 'asked about the lining', status: 'asked', pictures: [picture] });
+    expect(again).toMatchObject({ id, savedAt, note: 'asked about the lining', status: 'asked' });
     expect(again.title).toBe('Ondrasse Carryall 30, now cheaper');
-    expect(again.earlier).toEqual([{ case: sampleCase(), pictures: [] }]);
+    expect(good(await list.get(id)).looks).toMatchObject([
+      { look: { listing: cheaper.listing }, pictures: [picture] },
+      { look: { listing: sampleCase().listing }, pictures: [] },
+    ]);
     expect(await recordsOf(list)).toHaveLength(1);
   });
 
   it('takes a look that is saved twice for one', async () => {
-    const list = await testBench().open();
+    const bench = testBench();
+    const list = await bench.open();
     await list.save(sampleCase(), []);
     const typed = {
       ...sampleCase(),
@@ -70,8 +80,8 @@ describe('the watch list', () => {
       corrections: correct([], typedCode('KV0915')),
     };
     const again = good(await list.save(typed, []));
-    expect(again.case).toEqual(typed);
-    expect(again.earlier).toEqual([]);
+    expect(again.looks).toMatchObject([{ corrections: typed.corrections, judgedAt: typed.judgedAt }]);
+    expect((await bench.copy()).looks).toHaveLength(1);
   });
 
   it('keeps two pieces of a single-page shop apart', async () => {
@@ -103,7 +113,7 @@ describe('a deleted case', () => {
     const list = await testBench().open();
     const saved = good(await list.save(sampleCase(), [picture]));
     await list.remove(saved.id);
-    expect(good(await list.findByUrl(saved.case.listing.url))).toBeNull();
+    expect(good(await list.findByUrl(saved.shown.address))).toBeNull();
     const restored = good(await list.restore(saved.id));
     expect(restored).toEqual({ ...saved, changedAt: restored.changedAt });
   });
@@ -121,8 +131,7 @@ describe('a deleted case', () => {
         id,
         removedAt: null,
         note: 'asked for the lining',
-        case: { listing: { readAt: '2026-03-05T10:00:00.000Z' } },
-        earlier: [{ case: { listing: { readAt: '2026-03-01T10:00:00.000Z' } } }],
+        looks: [{ readAt: '2026-03-05T10:00:00.000Z' }, { readAt: '2026-03-01T10:00:00.000Z' }],
       },
     ]);
   });
@@ -175,7 +184,7 @@ describe('a note that two windows edit', () => {
     expect(first.bothNotes).toBe(false);
     const second = good(await list.setNote(id, 'text of the second window', 'as both windows saw it'));
     expect(second.bothNotes).toBe(true);
-    expect(good(await list.get(id))).toMatchObject({
+    expect(good(await list.get(id)).record).toMatchObject({
       note: 'text of the second window',
       otherNotes: [{ from: 'window', note: 'text of the first window', status: null }],
     });
@@ -186,10 +195,10 @@ describe('a note that two windows edit', () => {
     const { id } = good(await list.save(sampleCase(), []));
     await list.setNote(id, 'one', '');
     await list.setNote(id, 'two', '');
-    const other = good(await list.get(id)).otherNotes[0]!;
+    const other = good(await list.get(id)).record.otherNotes[0]!;
     expect(good(await list.settleOtherNote(id, other, true))).toMatchObject({ note: 'two\n\none', otherNotes: [] });
     await list.setNote(id, 'three', '');
-    const next = good(await list.get(id)).otherNotes[0]!;
+    const next = good(await list.get(id)).record.otherNotes[0]!;
     expect(good(await list.settleOtherNote(id, next, false))).toMatchObject({ note: 'three', otherNotes: [] });
   });
 });

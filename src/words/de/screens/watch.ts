@@ -41,6 +41,18 @@ export const watchStrings: ScreenWords['watch'] = {
   takeStatus: 'Diesen Stand nehmen',
   dropNote: 'Entfernen',
   earlierLooks: 'Frühere Blicke',
+  foundOtherwise: (day) => `Am ${day} wurde anderes gefunden als heute`,
+  foundThen: 'Was damals gefunden wurde',
+  foundNow: 'Was heute gefunden wird',
+  nothingElse: 'Nichts weiter.',
+  judgedBy: (version) =>
+    version === null ? 'Damals von einer früheren Fassung beurteilt.' : `Damals von Fassung ${version} beurteilt.`,
+  makerFile: {
+    same: (maker) => `Die Herstellerdatei von ${maker} ist dieselbe wie damals.`,
+    changed: (maker) => `Die Herstellerdatei von ${maker} hat sich seither geändert.`,
+    gone: (maker) => `Die Herstellerdatei von ${maker} ist nicht mehr da.`,
+    unknown: (maker) => `Welche Herstellerdatei von ${maker} benutzt wurde, ist nicht vermerkt.`,
+  },
   back: 'Zurück zur Liste',
   close: 'Schließen',
   page: 'Zum Angebot',

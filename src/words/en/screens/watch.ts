@@ -33,6 +33,18 @@ export const watchStrings = {
   takeStatus: 'Take this status',
   dropNote: 'Remove it',
   earlierLooks: 'Earlier looks',
+  foundOtherwise: (day: string) => `On ${day} something else was found than today`,
+  foundThen: 'What was found then',
+  foundNow: 'What is found now',
+  nothingElse: 'Nothing else.',
+  judgedBy: (version: string | null) =>
+    version === null ? 'Judged then by an earlier version.' : `Judged then by version ${version}.`,
+  makerFile: {
+    same: (maker: string) => `The maker file of ${maker} is the same as then.`,
+    changed: (maker: string) => `The maker file of ${maker} has changed since.`,
+    gone: (maker: string) => `The maker file of ${maker} is no longer there.`,
+    unknown: (maker: string) => `Which maker file of ${maker} was used was not written down.`,
+  },
   back: 'Back to the list',
   close: 'Close',
   page: 'Go to the listing',

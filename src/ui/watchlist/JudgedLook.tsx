@@ -1,0 +1,71 @@
+import { useMemo } from 'preact/hooks';
+import { caseOf, compareFound, type Found, type SavedCase, type SavedLook } from '../../watch';
+import { chosenLanguage, sayFinding, strings } from '../../words';
+import { dayWords } from '../day-words';
+import { CaseView } from '../parts/CaseView';
+import { ProblemNote } from '../parts/ProblemNote';
+import { pictureOfLine } from './EarlierLooks';
+
+/** One look of a saved case as it is judged today; where something else was found then, that stands before it. */
+export function JudgedLook({ saved, at }: { saved: SavedCase; at: number }) {
+  const look = saved.looks[at];
+  const kase = useMemo(() => caseOf(saved, at), [saved, at]);
+  if (look?.state !== 'readable' || !kase) {
+    return look?.state === 'newer' || look?.state === 'damaged' ? (
+      <div data-look={look.state}>
+        <p>{strings.watch[look.state]}</p>
+        <ProblemNote problem={look.problem} />
+      </div>
+    ) : null;
+  }
+  const { then, now } = compareFound(look.look, kase);
+  return (
+    <>
+      {then.length + now.length > 0 && (
+        <details class="then-and-now">
+          <summary>{strings.watch.foundOtherwise(dayWords(look.judgedAt))}</summary>
+          <p class="muted">{judgesWords(look)}</p>
+          <Findings title={strings.watch.foundThen} found={then} />
+          <Findings title={strings.watch.foundNow} found={now} />
+        </details>
+      )}
+      <CaseView kase={kase} pictureOfLine={pictureOfLine(look.pictures)} />
+    </>
+  );
+}
+
+function judgesWords({ look: { judged }, makerFile }: Extract<SavedLook, { state: 'readable' }>): string {
+  const program = strings.watch.judgedBy(judged.rules);
+  return judged.maker === null ? program : `${program} ${strings.watch.makerFile[makerFile](judged.maker.name)}`;
+}
+
+const Findings = ({ title, found }: { title: string; found: Found[] }) => (
+  <>
+    <h4>{title}</h4>
+    {found.length === 0 ? (
+      <p>{strings.watch.nothingElse}</p>
+    ) : (
+      <ul>
+        {found.map((one) => (
+          <li key={`${one.check} ${JSON.stringify(one.data)}`} data-check={one.check}>
+            <span class="muted">{kindWords(one.kind)}:</span> {statementOf(one)}
+          </li>
+        ))}
+      </ul>
+    )}
+  </>
+);
+
+const kindWords = (kind: Found['kind']): string => {
+  const { contradictions, doubts, gaps, agreements } = strings.findings;
+  return { contradiction: contradictions, doubt: doubts, gap: gaps, agreement: agreements }[kind];
+};
+
+/** What was kept of a rule that has changed may lack what its sentence needs today: then the rule's name stands there. */
+function statementOf(found: Found): string {
+  try {
+    return sayFinding(found, chosenLanguage()).statement;
+  } catch {
+    return found.check;
+  }
+}

@@ -1,0 +1,99 @@
+import { type Case, findingsOf } from '../case';
+import type { MakerFile } from '../maker/types';
+import { fail, type Problem, type Result, succeed } from '../problem';
+import type { Packing } from './ports';
+import { look1 } from './record/look-1';
+import { faultOf, problemOf } from './record/standing';
+import {
+  type Found,
+  type KeptPicture,
+  type Look,
+  lookVersion,
+  type Parts,
+  pixelsSchema,
+  type StoredPicture,
+} from './types';
+
+export interface Judges {
+  /** Version of the program. */
+  rules: string;
+  makers: readonly MakerFile[];
+}
+
+/** The look of a case, without anything that was concluded but the kinds and data of what was found. */
+export async function lookOf(kase: Case, { rules, makers }: Judges, packing: Packing): Promise<Look> {
+  const file = makers.find(({ maker }) => maker === kase.maker);
+  return {
+    version: lookVersion,
+    listing: kase.listing,
+    photos: kase.photos,
+    judged: {
+      at: kase.judgedAt ?? kase.listing.readAt,
+      rules,
+      maker:
+        kase.maker === null
+          ? null
+          : { name: kase.maker, file: file ? await packing.digest(JSON.stringify(file)) : null },
+      found: findingsOf(kase).map(foundOf),
+    },
+  };
+}
+
+export const foundOf = ({ check, kind, data }: Found): Found => ({ check, kind, data });
+
+/** A look and its pictures as they are stored, and as their record names them. */
+export async function storeLook(look: Look, kept: readonly KeptPicture[], packing: Packing) {
+  const text = JSON.stringify(look);
+  const hash = await packing.digest(text);
+  const stored = await Promise.all(kept.map(({ picture }) => storePicture(picture, packing)));
+  const parts: Parts = { looks: [{ hash, packed: await packing.pack(text) }], pictures: stored };
+  const pictures = kept.map(({ photoId, lineId }, at) => ({
+    photoId,
+    lineId,
+    picture: (stored[at] as StoredPicture).hash,
+  }));
+  return { hash, pictures, parts };
+}
+
+/** A picture given as a data address. */
+export async function storePicture(picture: string, packing: Packing): Promise<StoredPicture> {
+  const [head = '', base64 = ''] = picture.split(',');
+  const bytes = packing.fromBase64(base64);
+  return { hash: await packing.digest(bytes), type: head.slice('data:'.length, head.indexOf(';')), bytes };
+}
+
+/** A stored picture as a data address; null for what holds no pixels. */
+export function addressOf(stored: StoredPicture | undefined, packing: Packing): string | null {
+  if (!stored) return null;
+  const address = `data:${stored.type};base64,${packing.toBase64(stored.bytes)}`;
+  return pixelsSchema.safeParse(address).success ? address : null;
+}
+
+export type OpenedLook = { state: 'readable'; look: Look } | { state: 'newer' | 'damaged'; problem: Problem };
+
+/** A look's content as it was read from its text. Nothing of one that does not fit is changed. */
+export function openLook(raw: unknown): OpenedLook {
+  const version = (raw as { version?: unknown } | null)?.version;
+  if (typeof version === 'number' && version > lookVersion) {
+    return { state: 'newer', problem: problemOf('record-newer', `the look has version ${version}`) };
+  }
+  const parsed = look1.safeParse(raw);
+  return parsed.success ? { state: 'readable', look: parsed.data } : faultOf(parsed.error.issues);
+}
+
+/** The text of a look under its name; a problem where it is missing, cut off, or another one. */
+export async function unpackLook(
+  hash: string,
+  packed: Uint8Array | undefined,
+  packing: Packing,
+): Promise<Result<string>> {
+  if (!packed) return fail(problemOf('record-damaged', 'this look is missing'));
+  try {
+    const text = await packing.unpack(packed);
+    return (await packing.digest(text)) === hash ? succeed(text) : fail(spoilt);
+  } catch {
+    return fail(spoilt);
+  }
+}
+
+const spoilt = problemOf('record-damaged', 'this look is cut off or spoilt');

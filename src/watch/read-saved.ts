@@ -1,0 +1,89 @@
+import { type Correction, previousOf } from '../case';
+import type { PreviousLook } from '../check/types';
+import type { MakerFile } from '../maker/types';
+import { fail, type Result, succeed } from '../problem';
+import type { WatchDatabase } from './database';
+import { addressOf, type OpenedLook, openLook, unpackLook } from './look';
+import type { Packing, WatchPorts } from './ports';
+import { knownCorrections, listingOf, type SavedCase, type SavedLook } from './saved-case';
+import { openStored } from './store';
+import type { Look, LookName, StoredPicture } from './types';
+
+/** A record with all its looks, as they lie in the database at one moment. */
+export async function readSaved(
+  database: WatchDatabase,
+  id: string,
+  { packing, makers }: Pick<WatchPorts, 'packing' | 'makers'>,
+): Promise<Result<SavedCase>> {
+  const transaction = database.transaction(['cases', 'looks', 'pictures'], 'readonly');
+  const opened = openStored(await transaction.objectStore('cases').get(id));
+  if (!opened.ok) return opened;
+  const record = opened.value;
+  const names = new Set(record.looks.flatMap(({ pictures }) => pictures.map(({ picture }) => picture)));
+  const [packed, pictures] = await Promise.all([
+    Promise.all(record.looks.map(({ look }) => transaction.objectStore('looks').get(look))),
+    Promise.all([...names].map((name) => transaction.objectStore('pictures').get(name))),
+  ]);
+  const kept = new Map(pictures.flatMap((one): [string, StoredPicture][] => (one ? [[one.hash, one]] : [])));
+  const files = await makers(record.shown.address);
+  const readLook = async (name: LookName, bytes: Uint8Array | undefined): Promise<SavedLook> => {
+    const { look: hash, readAt, judgedAt, corrections } = name;
+    const content = await openStoredLook(hash, bytes, packing);
+    if (content.state !== 'readable') return { ...content, readAt, judgedAt, corrections };
+    return {
+      state: 'readable',
+      readAt,
+      judgedAt,
+      corrections,
+      look: content.look,
+      makerFile: await standingOf(content.look.judged.maker, files, packing),
+      pictures: name.pictures.flatMap(({ photoId, lineId, picture }) => {
+        const address = addressOf(kept.get(picture), packing);
+        return address === null ? [] : [{ photoId, lineId, picture: address }];
+      }),
+    };
+  };
+  const looks = await Promise.all(record.looks.map((name, at) => readLook(name, packed[at]?.packed)));
+  return succeed({ record, looks, makers: files });
+}
+
+/** What a look gives the next one at the same listing: what it compares with, and what the buyer set right. */
+export interface EarlierLook {
+  look: PreviousLook;
+  corrections: Correction[];
+}
+
+/** The latest look of a record, as the next one needs it. */
+export async function readEarlier(
+  database: WatchDatabase,
+  id: string,
+  { packing, makers }: Pick<WatchPorts, 'packing' | 'makers'>,
+): Promise<Result<EarlierLook | null>> {
+  const opened = openStored(await database.get('cases', id));
+  if (!opened.ok) return opened;
+  const { looks, shown } = opened.value;
+  const [latest] = looks;
+  if (!latest) return succeed(null);
+  const stored = await database.get('looks', latest.look);
+  const content = await openStoredLook(latest.look, stored?.packed, packing);
+  if (content.state !== 'readable') return fail(content.problem);
+  const look = previousOf(listingOf(content.look), await makers(shown.address));
+  return succeed({ look, corrections: knownCorrections(latest) });
+}
+
+async function openStoredLook(hash: string, bytes: Uint8Array | undefined, packing: Packing): Promise<OpenedLook> {
+  const text = await unpackLook(hash, bytes, packing);
+  return text.ok ? openLook(JSON.parse(text.value)) : { state: 'damaged', problem: text.problem };
+}
+
+/** Whether the maker file of then is the one of today. */
+async function standingOf(
+  then: Look['judged']['maker'],
+  files: readonly MakerFile[],
+  packing: Packing,
+): Promise<'same' | 'changed' | 'gone' | 'unknown'> {
+  if (!then?.file) return 'unknown';
+  const file = files.find(({ maker }) => maker === then.name);
+  if (!file) return 'gone';
+  return (await packing.digest(JSON.stringify(file))) === then.file ? 'same' : 'changed';
+}

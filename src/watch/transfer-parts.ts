@@ -1,0 +1,73 @@
+import * as z from 'zod';
+import { fail, type Result, succeed } from '../problem';
+import type { WatchDatabase } from './database';
+import { addressOf, openLook, storePicture, unpackLook } from './look';
+import type { Packing } from './ports';
+import { digest1 } from './record/forms-1';
+import { picture1 } from './record/picture-1';
+import { problemOf } from './record/standing';
+import type { StoredLook, StoredPicture } from './types';
+
+/** A look as a file carries it: its content, or its bytes where they hold no content that could be written out. */
+export type CarriedLook = { hash: string; look: unknown } | { hash: string; packed: string };
+export type CarriedPicture = z.infer<typeof picture1>;
+export type TakenLook = Result<StoredLook>;
+
+const carriedLook = z.union([
+  z.strictObject({ hash: digest1, look: z.unknown() }),
+  z.strictObject({ hash: digest1, packed: z.string().regex(/^[A-Za-z0-9+/]*={0,2}$/) }),
+]);
+
+/** Every look and picture of the list as a file carries them. */
+export async function carryParts(
+  database: WatchDatabase,
+  packing: Packing,
+): Promise<{ looks: CarriedLook[]; pictures: CarriedPicture[] }> {
+  const looks: CarriedLook[] = [];
+  // One after the other, so that not all of them are unpacked at once.
+  for (const hash of await database.getAllKeys('looks')) {
+    const stored = await database.get('looks', hash);
+    if (!stored) continue;
+    const text = await unpackLook(hash, stored.packed, packing);
+    looks.push(text.ok ? { hash, look: JSON.parse(text.value) } : { hash, packed: packing.toBase64(stored.packed) });
+  }
+  const pictures = (await database.getAll('pictures')).flatMap((stored) => {
+    const picture = addressOf(stored, packing);
+    return picture === null ? [] : [{ hash: stored.hash, picture }];
+  });
+  return { looks, pictures };
+}
+
+/** The looks of a file by name. One that is spoilt, or another one than its name says, is told to the records that name it. */
+export async function readLooks(carried: readonly unknown[], packing: Packing): Promise<Map<string, TakenLook>> {
+  const taken = new Map<string, TakenLook>();
+  for (const one of carried) {
+    const parsed = carriedLook.safeParse(one);
+    if (!parsed.success) continue;
+    const { hash } = parsed.data;
+    if ('packed' in parsed.data) {
+      taken.set(hash, succeed({ hash, packed: packing.fromBase64(parsed.data.packed) }));
+      continue;
+    }
+    const text = JSON.stringify(parsed.data.look);
+    const opened = openLook(parsed.data.look);
+    if (opened.state === 'damaged') taken.set(hash, fail(opened.problem));
+    else if ((await packing.digest(text)) !== hash) taken.set(hash, fail(spoilt));
+    else taken.set(hash, succeed({ hash, packed: await packing.pack(text) }));
+  }
+  return taken;
+}
+
+/** The pictures of a file by name; what is no picture, or another one than its name says, is left out. */
+export async function readPictures(carried: readonly unknown[], packing: Packing): Promise<Map<string, StoredPicture>> {
+  const taken = new Map<string, StoredPicture>();
+  for (const one of carried) {
+    const parsed = picture1.safeParse(one);
+    if (!parsed.success) continue;
+    const stored = await storePicture(parsed.data.picture, packing);
+    if (stored.hash === parsed.data.hash) taken.set(stored.hash, stored);
+  }
+  return taken;
+}
+
+const spoilt = problemOf('record-damaged', 'a look is not the one that its name says');

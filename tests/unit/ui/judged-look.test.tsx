@@ -1,0 +1,92 @@
+// @vitest-environment jsdom
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { buildCase } from '../../../src/case';
+import { builtInMakers } from '../../../src/maker';
+import type { MakerFile } from '../../../src/maker/types';
+import { packing } from '../../../src/store/packing';
+import { JudgedLook } from '../../../src/ui/watchlist/JudgedLook';
+import type { SavedCase } from '../../../src/watch';
+import { lookOf } from '../../../src/watch/look';
+import { chooseLanguage } from '../../../src/words';
+import { blankListing } from '../blank-listing';
+import { sampleRecord } from '../watch/sample-case';
+
+const room = document.createElement('div');
+beforeEach(() => document.body.append(room));
+afterEach(() => {
+  render(null, room);
+  room.remove();
+  chooseLanguage('en');
+});
+
+const words = 'Ondrasse Carryall 30, made in 1995, code KV0915. Lined in olive twill.';
+const now = '2026-03-01T10:00:00.000Z';
+const listing = {
+  ...blankListing,
+  url: 'https://attic-arcade.example/item/7',
+  readAt: now,
+  title: [{ value: words, origin: 'json-ld' as const, where: 'name', confidence: 0.9 }],
+  text: words,
+};
+const ondrasse = builtInMakers.find(({ maker }) => maker === 'Ondrasse') as MakerFile;
+
+async function saved(makers: MakerFile[], makerFile: 'same' | 'changed'): Promise<SavedCase> {
+  const kase = buildCase({ listing, photos: [], corrections: [], makers: [ondrasse], now });
+  const look = await lookOf(kase, { rules: '0.1.0', makers: [ondrasse] }, packing);
+  const at = { readAt: now, judgedAt: now, corrections: [], pictures: [] };
+  return { record: sampleRecord(), makers, looks: [{ state: 'readable', look, makerFile, ...at }] };
+}
+const show = async (one: SavedCase) => act(() => render(<JudgedLook saved={one} at={0} />, room));
+
+describe('a saved look', () => {
+  it('says nothing of then where the same is found now', async () => {
+    await show(await saved([ondrasse], 'same'));
+    expect(room.querySelector('.then-and-now')).toBeNull();
+    expect(room.querySelector('.case')).not.toBeNull();
+    // The first case of a process is built slowly on a busy machine.
+  }, 30_000);
+
+  it.each([
+    [
+      'en',
+      'On 1 Mar 2026 something else was found than today',
+      'Judged then by version 0.1.0. The maker file of Ondrasse has changed since.',
+      ['What was found then', 'What is found now'],
+    ],
+    [
+      'de',
+      'Am 1. März 2026 wurde anderes gefunden als heute',
+      'Damals von Fassung 0.1.0 beurteilt. Die Herstellerdatei von Ondrasse hat sich seither geändert.',
+      ['Was damals gefunden wurde', 'Was heute gefunden wird'],
+    ],
+  ] as const)(
+    'says in %s what was found then and what is found now, and by what',
+    async (language, title, by, parts) => {
+      chooseLanguage(language);
+      await show(await saved([{ ...ondrasse, construction: [] }], 'changed'));
+      const both = room.querySelector('.then-and-now');
+      expect(both?.querySelector('summary')?.textContent).toBe(title);
+      expect(both?.querySelector('p')?.textContent).toBe(by);
+      expect([...(both?.querySelectorAll('h4') ?? [])].map((one) => one.textContent)).toEqual(parts);
+      expect(both?.querySelectorAll('[data-check="construction-against-date"]').length).toBeGreaterThan(0);
+    },
+  );
+
+  it('names a rule whose sentence cannot be made any more', async () => {
+    const one = await saved([ondrasse], 'same');
+    const [look] = one.looks;
+    if (look?.state !== 'readable') throw new Error('not readable');
+    look.look.judged.found.push({ check: 'price-changed', kind: 'doubt', data: {} });
+    await show(one);
+    expect(room.querySelector('.then-and-now [data-check="price-changed"]')?.textContent).toContain('price-changed');
+  });
+
+  it('that is spoilt says so in its place', async () => {
+    const problem = { code: 'record-damaged', where: 'watch list', what: 'this look is missing', remedy: 'None.' };
+    const at = { readAt: now, judgedAt: now, corrections: [] };
+    await show({ record: sampleRecord(), makers: [], looks: [{ state: 'damaged', problem, ...at }] });
+    expect(room.querySelector('[data-look="damaged"]')?.textContent).toContain('look is missing');
+  });
+});
