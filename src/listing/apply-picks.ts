@@ -1,13 +1,11 @@
-import type { Problem } from '../problem';
 import { select, selectSome } from './page/dom';
 import type { Slices } from './page/slices';
 import type { Snapshot } from './page/snapshot';
 import { visibleText } from './page/visible-text';
 import { sourcesOfImage } from './photos/image-sources';
 import type { PhotoSet } from './photos/photo-set';
-import { pickProblem } from './pick-problem';
 import { wordsInAttributes } from './picked-words';
-import type { PageExtract, Pick } from './types';
+import type { PageExtract, PageNote, Pick } from './types';
 
 const maxWords = 20_000;
 
@@ -17,10 +15,10 @@ export function applyPicks(
   { snapshot, base }: { snapshot: Snapshot; base: string },
   photos: PhotoSet,
   slices: Slices,
-): { picked: PageExtract['picked']; problems: Problem[] } {
+): { picked: PageExtract['picked']; notes: PageNote[] } {
   const picked: PageExtract['picked'] = [];
-  const problems: Problem[] = [];
-  if (picks.length === 0) return { picked, problems };
+  const notes: PageNote[] = [];
+  if (picks.length === 0) return { picked, notes };
   const indexOf = new Map(snapshot.elements.map(({ element }, index) => [element, index]));
   for (const { field, selector } of picks) {
     const element = snapshot.roots.flatMap((root) => select(root, selector)).find((one) => indexOf.has(one));
@@ -30,14 +28,14 @@ export function applyPicks(
         (one) => sourcesOfImage(one, base, slices).length > 0,
       );
       if (image) photos.add(sourcesOfImage(image, base, slices), 'user-pick', wordsInAttributes(image));
-      else problems.push(pickProblem('pick-unreadable', field, selector));
+      else notes.push({ code: 'pick-unreadable', where: selector, count: 0, field });
       continue;
     }
     const words = element
       ? visibleText(snapshot, index, { assistive: true, most: maxWords }) || wordsInAttributes(element)
       : '';
-    if (words === '') problems.push(pickProblem('pick-not-found', field, selector));
+    if (words === '') notes.push({ code: 'pick-not-found', where: selector, count: 0, field });
     else picked.push({ field, words: words.slice(0, maxWords), where: selector });
   }
-  return { picked, problems };
+  return { picked, notes };
 }

@@ -16,6 +16,7 @@ export type Draft = Pick<
   | 'colour'
   | 'material'
   | 'posted'
+  | 'ends'
   | 'watchers'
   | 'bids'
   | 'returns'
@@ -112,6 +113,7 @@ export function settleDraft(draft: Draft): Draft {
     colour: settle(draft.colour),
     material: settle(draft.material),
     posted: settle(draft.posted),
+    ...(draft.ends ? { ends: settle(draft.ends) } : {}),
     watchers: settle(draft.watchers),
     bids: settle(draft.bids),
     returns: settle(draft.returns),

@@ -1,26 +1,28 @@
-import type { Problem } from '../problem';
 import { baseOf, otherPages } from './page/address';
 import { type Area, findArea, markSubtree, maxTitle } from './page/area';
 import { type Cards, findCards, type OtherPage } from './page/cards';
 import { property } from './page/dom';
-import { lookBySource, lookByStyle, type PageView } from './page/look';
+import { type Looker, lookByStyle, type PageView } from './page/look';
 import type { Budget, Slices } from './page/slices';
 import { type Snapshot, takeSnapshot } from './page/snapshot';
+import { blockTags } from './structured/block-text';
 import type { Item } from './structured/item';
 import { joinItems } from './structured/join';
 import { readJsonLd } from './structured/json-ld';
 import { readMicrodata } from './structured/microdata';
 import { type HeadTags, headTag, readHeadTags } from './structured/open-graph';
 import { readRdfa } from './structured/rdfa';
-import type { Pick } from './types';
+import type { PageNote, Pick } from './types';
 
 export interface PageOptions {
   /** The page's address. */
   url: string;
   /** Time of reading, ISO 8601. */
   now: string;
-  /** The page's window where it lays the page out; without one, style is judged from the source. */
+  /** The page's window, where it lays the page out. */
   view?: PageView | undefined;
+  /** How elements look where no window tells; without either, everything is seen as it stands. */
+  look?: Looker | undefined;
   /** Gives closed shadow roots where the browser shows them to the caller. */
   closedShadowRoot?: ((element: Element) => ShadowRoot | null) | undefined;
   /** Gives the page its turn between slices of work. */
@@ -48,8 +50,13 @@ export interface Gathered {
   items: Item[];
   titles: string[];
   pageTitle: string;
-  problems: Problem[];
+  notes: PageNote[];
 }
+
+const plainLook: Looker = {
+  element: (_, tag) => ({ shown: 'shown', struck: false, block: tag === 'br' || blockTags.has(tag) }),
+  text: () => ({ invisible: false, keepsLines: false }),
+};
 
 /** Gathers data, structure and the listing's own area of a page, in slices. */
 export async function gather(
@@ -59,7 +66,7 @@ export async function gather(
   slices: Slices,
 ): Promise<Gathered> {
   const base = baseOf(document, options.url);
-  const look = options.view ? lookByStyle(options.view) : lookBySource(document);
+  const look = options.view ? lookByStyle(options.view) : (options.look ?? plainLook);
   const tags = readHeadTags(document);
   const snapshot = await takeSnapshot(document, { ...options, base, look, budget, slices });
   const data = await readJsonLd(snapshot.roots, slices);
@@ -81,6 +88,5 @@ export async function gather(
   const cards = await findCards(snapshot, area.heading, otherPage, slices);
   for (const card of cards.roots) markSubtree(snapshot, area.outside, card);
   await slices.rest();
-  const problems = [...data.problems];
-  return { options, base, tags, snapshot, area, cards, otherPage, items, titles, pageTitle, problems };
+  return { options, base, tags, snapshot, area, cards, otherPage, items, titles, pageTitle, notes: data.notes };
 }

@@ -19,6 +19,7 @@ const weights: Record<Sign, { offer?: number; article?: number; list?: number }>
   'price-in-its-place': { offer: 2 },
   'price-alone': { offer: 1 },
   'place-for-a-price': { offer: 2 },
+  'auction-amounts': { offer: 3 },
   'said-to-be-gone': { offer: 1 },
   'head-says-article': { article: 3 },
   'article-data': { article: 3 },
@@ -29,8 +30,9 @@ const weights: Record<Sign, { offer?: number; article?: number; list?: number }>
   'products-none-of-them-this-page': { list: 4 },
 };
 
-function signsOf(signs: PageSigns, draft: Draft): Sign[] {
-  const gone = draft.availability.some(({ value, confidence }) => confidence >= 0.8 && value !== 'offered');
+function signsOf(signs: PageSigns, draft: Draft, auction: boolean): Sign[] {
+  const [best] = draft.availability;
+  const gone = best !== undefined && best.confidence >= 0.8 && (best.value === 'sold' || best.value === 'removed');
   const told: [Sign, boolean][] = [
     ['pointed-at', signs.pointed],
     ['product-data', signs.product === 'clear' && signs.offered],
@@ -41,6 +43,7 @@ function signsOf(signs: PageSigns, draft: Draft): Sign[] {
     ['price-in-its-place', signs.ownPrice >= 0.6],
     ['price-alone', signs.ownPrice >= 0.45 && signs.ownPrice < 0.6],
     ['place-for-a-price', signs.priceWithoutWords],
+    ['auction-amounts', auction],
     ['said-to-be-gone', gone],
     ['head-says-article', /article|blog/i.test(signs.headType ?? '')],
     ['article-data', signs.article],
@@ -60,10 +63,12 @@ const sum = (told: readonly Sign[], what: 'offer' | 'article' | 'list'): number 
  * The kind of a page and what speaks for it. A page of which a part was not read is an offer where what was read
  * says so, and otherwise 'cut': what is missing might have told.
  */
-export function pageKind(signs: PageSigns, draft: Draft): Told {
-  const evidence = signsOf(signs, draft);
+export function pageKind(signs: PageSigns, draft: Draft, auction: boolean): Told {
+  const evidence = signsOf(signs, draft, auction);
   const kind = kindFrom(evidence, draft);
-  return { kind: signs.cut && kind !== 'offer' ? 'cut' : kind, evidence };
+  if (kind !== 'offer') return { kind: signs.cut ? 'cut' : kind, evidence };
+  if (evidence.includes('said-to-be-gone')) return { kind: 'ended', evidence };
+  return { kind: auction ? 'auction' : 'offer', evidence };
 }
 
 function kindFrom(told: readonly Sign[], draft: Draft): Told['kind'] {

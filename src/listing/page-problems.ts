@@ -1,20 +1,12 @@
 import type { Problem } from '../problem';
-import type { Budget, Counted } from './page/slices';
+import { pickProblem } from './pick-problem';
+import type { PageExtract, PageNote } from './types';
 
-/** What can be said of a page as a whole. */
-export type PageProblem =
-  | 'page-is-picture'
-  | 'page-is-pdf'
-  | 'which-product'
-  | 'pick-the-variant'
-  | 'data-stale'
-  | 'price-not-in-text'
-  | 'frame-not-read'
-  | 'page-changing'
-  | 'page-still-loading';
-
-/** A problem of the page in words for the buyer. `count` is the number of pieces that a tie is between. */
-export function pageProblem(code: PageProblem, where = 'page', count = 0): Problem {
+/**
+ * What the page script noted, in words for the buyer: words are added outside of pages, where their length costs no page
+ * anything. `count` is the number of pieces that a tie is between.
+ */
+export function pageProblem({ code, where, count, field = 'title' }: PageNote): Problem {
   switch (code) {
     case 'page-is-picture':
       return {
@@ -72,6 +64,37 @@ export function pageProblem(code: PageProblem, where = 'page', count = 0): Probl
         what: 'The page was still loading when it was read; what came later is missing.',
         remedy: 'Wait until the page is there and read it again.',
       };
+    case 'pick-not-found':
+    case 'pick-unreadable':
+      return pickProblem(code, field, where);
+    case 'data-unreadable':
+      return {
+        code,
+        where,
+        what: "A part of the page's data is broken and could not be repaired.",
+        remedy: 'The rest of the page was read. Point at what is missing on the page, if anything is.',
+      };
+    case 'data-too-long-to-repair':
+      return {
+        code,
+        where,
+        what: `The page's data (${count} kB) is broken and too long to repair.`,
+        remedy: 'The rest of the page was read. Point at what is missing on the page, if anything is.',
+      };
+    case 'data-cut':
+      return {
+        code,
+        where,
+        what: count > 0 ? `The page's data goes deeper than ${count} levels.` : "The page's data holds too many parts.",
+        remedy: 'What lies beyond was left out; the rest was read.',
+      };
+    case 'photo-without-address':
+      return {
+        code,
+        where,
+        what: `${count} ${count === 1 ? 'photo is' : 'photos are'} made by the page itself and can be fetched from no address.`,
+        remedy: 'Scroll through the photos on the page and read again, or type the code by hand.',
+      };
     case 'data-stale':
       return {
         code,
@@ -83,11 +106,11 @@ export function pageProblem(code: PageProblem, where = 'page', count = 0): Probl
 }
 
 /** What was left out of a page that is larger than the budget of one reading; none when all of it was read. */
-export function cutProblems(skipped: Readonly<Record<Counted, number>>, budget: Budget): Problem[] {
+export function cutProblems({ nodesRead, attributes, characters }: PageExtract['cut']): Problem[] {
   const parts = [
-    ...(skipped.nodes > 0 ? [`what follows its first ${budget.nodes.toLocaleString('en')} elements and texts`] : []),
-    ...(skipped.attributes > 0 ? [`${skipped.attributes.toLocaleString('en')} attributes`] : []),
-    ...(skipped.characters > 0 ? [`${skipped.characters.toLocaleString('en')} characters of long texts`] : []),
+    ...(nodesRead === null ? [] : [`what follows its first ${nodesRead.toLocaleString('en')} elements and texts`]),
+    ...(attributes > 0 ? [`${attributes.toLocaleString('en')} attributes`] : []),
+    ...(characters > 0 ? [`${characters.toLocaleString('en')} characters of long texts`] : []),
   ];
   if (parts.length === 0) return [];
   return [

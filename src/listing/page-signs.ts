@@ -53,7 +53,7 @@ export async function gatherSigns(
     list: items.some((item) => isRoot(item) && hasType(item, ...listTypes)),
     controls: controls.words,
     sells: controls.named,
-    cut: slices.skipped.nodes > 0 || page.problems.some(({ code }) => code === 'data-cut'),
+    cut: slices.skipped.nodes > 0 || page.notes.some(({ code }) => code === 'data-cut'),
   };
 }
 

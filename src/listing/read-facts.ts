@@ -1,7 +1,9 @@
+import { isOfferControl } from '../text/offer-words';
 import { type Draft, emptyDraft, settleDraft } from './draft';
 import { isOfThePiece, kindProblem } from './kind-problem';
 import { hostOf } from './page/address';
 import { pageKind } from './page-kind';
+import { cutProblems, pageProblem } from './page-problems';
 import { pickProblem } from './pick-problem';
 import { settleConflicts } from './settle';
 import type { Listing, PageExtract } from './types';
@@ -11,8 +13,9 @@ import { readSaidFacts } from './visible/said-facts';
 import { readStatedMeasures } from './visible/stated-measures';
 
 /** Reads what the words of a page say: labelled values, then its text, title and description. Pure. */
-export function readFacts({ listing, labelled, signs, picked }: PageExtract): Listing {
+export function readFacts({ listing, labelled, signs, notes, cut, picked }: PageExtract): Listing {
   const draft: Draft = structuredClone(listing);
+  draft.problems.push(...notes.map(pageProblem), ...cutProblems(cut));
   const hints: ReadHints = {
     language: listing.language,
     domain: hostOf(listing.url),
@@ -22,10 +25,11 @@ export function readFacts({ listing, labelled, signs, picked }: PageExtract): Li
   for (const pick of picked)
     if (!readPick(pick, draft, hints)) draft.problems.push(pickProblem('pick-unreadable', pick.field, pick.where));
   readStatedMeasures(draft, listing.description[0]?.value ?? '', hints);
-  readSaidFacts(listing.text, draft, hints);
+  const { auction } = readSaidFacts(listing.text, draft, hints);
+  preferOfferedByControl(draft, signs.controls);
   const { text, photos, format, url, readAt, language } = listing;
   const settled = settleConflicts(settleDraft(draft));
-  const page = pageKind(signs, settled);
+  const page = pageKind(signs, settled, auction);
   const of = { format, url, readAt, language, text };
   if (page.kind !== 'offer' && page.kind !== 'auction' && page.kind !== 'ended')
     return noListing(page.kind, page, of, settled);
@@ -42,4 +46,13 @@ function noListing(
   const isFile = problems.some(({ code }) => code === 'page-is-picture' || code === 'page-is-pdf');
   const said = [...(isFile ? [] : [kindProblem(kind)]), ...problems.filter((problem) => !isOfThePiece(problem))];
   return { ...of, kind, page, photos: [], ...emptyDraft(), problems: said };
+}
+
+/** "Sold out" on a page whose data and whose own button offer the piece is said of one size, or of another shop. */
+function preferOfferedByControl({ availability }: Draft, controls: readonly string[]): void {
+  const data = availability.find(({ value, origin }) => value === 'offered' && origin !== 'visible');
+  if (!data || !controls.some(isOfferControl)) return;
+  for (const one of availability)
+    if (one.value === 'sold' && one.origin === 'visible')
+      one.confidence = Math.min(one.confidence, data.confidence * 0.9);
 }

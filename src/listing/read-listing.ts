@@ -1,3 +1,4 @@
+import { lookBySource } from './page/look-by-source';
 import { readFacts } from './read-facts';
 import { type PageOptions, readPage } from './read-page';
 import type { Listing } from './types';
@@ -7,5 +8,6 @@ import type { Listing } from './types';
  * say (`readFacts`, which does not). Never throws for what a page holds; what was left unread stands in `problems`.
  */
 export async function readListing(document: Document, options: PageOptions): Promise<Listing> {
-  return readFacts(await readPage(document, options));
+  const look = options.view ? undefined : lookBySource(document);
+  return readFacts(await readPage(document, { look, ...options }));
 }

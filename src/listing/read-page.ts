@@ -9,7 +9,6 @@ import { isTextFrame } from './page/frames';
 import { Slices, usualBudget } from './page/slices';
 import { joinPieces, visibleText } from './page/visible-text';
 import { pageLanguage } from './page-language';
-import { cutProblems, type PageProblem, pageProblem } from './page-problems';
 import { gatherSigns } from './page-signs';
 import { addDataPhotos, addHeadPhotos } from './photos/data-photos';
 import { gatherSeenPhotos } from './photos/gather';
@@ -20,7 +19,7 @@ import { type HeadTags, headTag } from './structured/open-graph';
 import { type Found, readProduct } from './structured/product-facts';
 import { variantsOf } from './structured/variants';
 import { type Chosen, chooseProduct, describesSame } from './structured/which-product';
-import type { Listing, PageExtract } from './types';
+import type { Listing, PageExtract, PageNote } from './types';
 import { readDescriptions } from './visible/description';
 import { findPairs } from './visible/pairs';
 import { findSeenPrices, proposeSeenPrices, type SeenPrice } from './visible/price';
@@ -39,7 +38,7 @@ export async function readPage(document: Document, options: PageOptions): Promis
     if (before === fingerprint(document, address())) return extract;
     // The page became another one meanwhile: what was read is thrown away.
     if (attempt < maxAttempts) continue;
-    extract.listing.problems.push(pageProblem('page-changing'));
+    extract.notes.push(noteOf('page-changing'));
     return extract;
   }
 }
@@ -48,7 +47,7 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
   const budget = { ...usualBudget, ...options.budget };
   const slices = new Slices(budget, options.pause, options.clock ?? (() => performance.now()));
   const page = await gather(document, options, budget, slices);
-  const { snapshot, area, tags, items, problems } = page;
+  const { snapshot, area, tags, items, notes } = page;
   const shown = { outside: area.outside, most: maxText * 1.2 };
   const text = joinPieces(snapshot, 0, snapshot.pieces.length, shown).slice(0, maxText);
   const language = pageLanguage(document, tags, text);
@@ -62,8 +61,8 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
   await slices.rest();
   const chosen = await chooseProduct(items, factsOf(page, seen), hints, slices);
   const photos = new PhotoSet();
-  const { picked, problems: unfound } = applyPicks(options.picks ?? [], page, photos, slices);
-  problems.push(...unfound);
+  const { picked, notes: unfound } = applyPicks(options.picks ?? [], page, photos, slices);
+  notes.push(...unfound);
   // Who points at a title or a price says that a piece is offered here.
   const pointed = picked.some(({ field }) => field === 'title' || field === 'price');
   const signs = await gatherSigns(page, chosen, seen, pointed, slices);
@@ -74,15 +73,16 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
   await slices.rest();
   found.labelled.push(...(await findPairs(snapshot, area.outside, slices)));
   await slices.rest();
-  problems.push(
+  notes.push(
     ...(await gatherSeenPhotos({ snapshot, area, otherPage: page.otherPage, base: page.base, slices }, photos)),
   );
   addHeadPhotos(tags, page.base, photos);
   await sayWhatIsMissing(page, found.draft, slices);
   const file = fileProblem(document);
-  if (file) problems.push(pageProblem(file));
-  if (options.stillLoading) problems.push(pageProblem('page-still-loading'));
-  problems.push(...cutProblems(slices.skipped, budget));
+  if (file) notes.push(noteOf(file));
+  if (options.stillLoading) notes.push(noteOf('page-still-loading'));
+  const { nodes, attributes, characters } = slices.skipped;
+  const cut = { nodesRead: nodes > 0 ? budget.nodes : null, attributes, characters };
   const listing: Listing = {
     format: 1,
     url: options.url,
@@ -92,13 +92,15 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
     text,
     ...settleDraft(found.draft),
     photos: photos.links(),
-    problems,
+    problems: [],
   };
-  return { listing, labelled: found.labelled.slice(0, 400), signs, picked };
+  return { listing, labelled: found.labelled.slice(0, 400), signs, notes, cut, picked };
 }
 
+const noteOf = (code: PageNote['code'], where = 'page', count = 0): PageNote => ({ code, where, count });
+
 /** A tab may show a file without a page: browsers then make a document around it. */
-function fileProblem({ contentType }: Document): PageProblem | null {
+function fileProblem({ contentType }: Document): PageNote['code'] | null {
   if (contentType?.startsWith('image/') && contentType !== 'image/svg+xml') return 'page-is-picture';
   return contentType === 'application/pdf' ? 'page-is-pdf' : null;
 }
@@ -113,7 +115,7 @@ const factsOf = ({ options, base, titles, snapshot, area }: Gathered, seen: read
 
 /** Reads the chosen product, those that tie with it, and other notations of the same piece. */
 async function readChosen(
-  { items, base, problems }: Gathered,
+  { items, base, notes }: Gathered,
   chosen: Chosen,
   found: Found,
   photos: PhotoSet,
@@ -121,7 +123,7 @@ async function readChosen(
 ): Promise<void> {
   if (!chosen.choice) return;
   const { product, stale } = chosen.choice;
-  const say = (problem: PageProblem, count = 0) => problems.push(pageProblem(problem, product.where, count));
+  const say = (code: PageNote['code'], count = 0) => notes.push(noteOf(code, product.where, count));
   if (chosen.tie.length > 0) say('which-product', chosen.tie.length);
   if (stale) say('data-stale');
   if (variantsOf(product).length > 1) say('pick-the-variant', variantsOf(product).length);
@@ -138,13 +140,12 @@ async function readChosen(
 }
 
 /** Says what the page has a place for and does not give. */
-async function sayWhatIsMissing({ snapshot, area, problems }: Gathered, draft: Draft, slices: Slices): Promise<void> {
+async function sayWhatIsMissing({ snapshot, area, notes }: Gathered, draft: Draft, slices: Slices): Promise<void> {
   if (draft.price.length === 0 && (await hasWordlessPrice(snapshot, area, slices)))
-    problems.push(pageProblem('price-not-in-text', 'price'));
+    notes.push(noteOf('price-not-in-text', 'price'));
   const seen = draft.description.some((one) => one.origin === 'visible');
   for (const { at, address } of snapshot.unreadFrames)
-    if (area.outside[at] !== 1 && isTextFrame(snapshot, at, seen))
-      problems.push(pageProblem('frame-not-read', address));
+    if (area.outside[at] !== 1 && isTextFrame(snapshot, at, seen)) notes.push(noteOf('frame-not-read', address));
 }
 
 /** The currency that all of the page's data agrees on, if there is one. */

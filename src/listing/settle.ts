@@ -7,6 +7,7 @@ export function settleConflicts(draft: Draft): Draft {
   preferTermWithDays(draft.returns);
   const gone = draft.availability[0]?.value;
   if (gone === 'sold' || gone === 'removed') for (const one of draft.price) addCaveat(one, 'last-seen');
+  nameFormerPrice(draft.price);
   const conflict = priceConflict(draft.price);
   return conflict ? { ...draft, problems: [...draft.problems, conflict] } : draft;
 }
@@ -33,6 +34,27 @@ function preferTermWithDays(candidates: Draft['returns']): void {
   const at = candidates.findIndex((one) => one.value.accepted && one.value.days !== null);
   const [finer] = at > 0 ? candidates.splice(at, 1) : [];
   if (finer) candidates.unshift({ ...finer, confidence: best.confidence });
+}
+
+/** Data that gives the amount which the page strikes through gives the price from before. */
+function nameFormerPrice(prices: Candidate<Price>[]): void {
+  const struck = prices.filter(({ value, origin }) => origin === 'visible' && value.kind === 'was');
+  const seen = prices.find(
+    ({ value, origin, confidence }) => origin === 'visible' && value.kind === 'sale' && confidence >= 0.6,
+  );
+  for (const one of prices)
+    if (
+      seen &&
+      one.origin !== 'visible' &&
+      one.origin !== 'user-pick' &&
+      one.value.kind === 'sale' &&
+      one.value.minor > seen.value.minor &&
+      struck.some(({ value }) => value.minor === one.value.minor)
+    ) {
+      one.value = { ...one.value, kind: 'was' };
+      one.confidence = Math.min(one.confidence, seen.confidence * 0.9);
+    }
+  prices.sort((a, b) => b.confidence - a.confidence);
 }
 
 /** A price of the data that is not the one seen: both stay, and it is said. */

@@ -140,6 +140,7 @@ export const pageToldSchema = z.strictObject({
       'price-in-its-place',
       'price-alone',
       'place-for-a-price',
+      'auction-amounts',
       'said-to-be-gone',
       'head-says-article',
       'article-data',
@@ -255,11 +256,45 @@ export const pageSignsSchema = z.strictObject({
 });
 export type PageSigns = z.infer<typeof pageSignsSchema>;
 
+/** What the page script noted of the page as a whole; it is put into words outside of the page. */
+const pageNoteSchema = z.strictObject({
+  code: z.enum([
+    'page-is-picture',
+    'page-is-pdf',
+    'which-product',
+    'pick-the-variant',
+    'data-stale',
+    'price-not-in-text',
+    'frame-not-read',
+    'page-changing',
+    'page-still-loading',
+    'data-cut',
+    'data-unreadable',
+    'data-too-long-to-repair',
+    'photo-without-address',
+    'pick-not-found',
+    'pick-unreadable',
+  ]),
+  where: z.string(),
+  /** What is counted, by the code: pieces, thousands of characters, levels, photos; else 0. */
+  count: z.number().int().nonnegative(),
+  /** The field that was pointed at. */
+  field: pickFieldSchema.optional(),
+});
+export type PageNote = z.infer<typeof pageNoteSchema>;
+
 /** What the page script hands over: the listing as far as the page's structure tells, and words still to be read. */
 export const pageExtractSchema = z.strictObject({
   listing: listingSchema,
   labelled: z.array(labelledSchema),
   signs: pageSignsSchema,
+  notes: z.array(pageNoteSchema),
+  /** What the budget left out; `nodesRead` is null where all elements and texts were read. */
+  cut: z.strictObject({
+    nodesRead: z.number().int().nonnegative().nullable(),
+    attributes: z.number().int().nonnegative(),
+    characters: z.number().int().nonnegative(),
+  }),
   picked: z.array(z.strictObject({ field: pickFieldSchema, words: z.string(), where: z.string() })),
 });
 export type PageExtract = z.infer<typeof pageExtractSchema>;

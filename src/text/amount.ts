@@ -19,7 +19,7 @@ export interface Amount {
 }
 
 const numberStart = /[.,]?\d/g;
-const notMoney = /^\s?(?:%|°|mm\b|cm\b|kg\b|g\b|ml\b|:\d|\/\d)/;
+const notMoney = /^\s?(?:%|°|mm\b|cm\b|kg\b|g\b|ml\b|:\d|\/\d|(?:k|bn|mn|mio|mrd|millions?|billions?)(?!\p{L}))/iu;
 /** Signs whose countries all write a point before the decimals. */
 const pointSigns = new Set(listOf('$, £, ¥, US$, C$, CA$, A$, AU$, NZ$, HK$, S$, GBP, USD, JPY, ₹, 円'));
 
@@ -70,11 +70,54 @@ function signAsPoint(text: string, number: WrittenNumber, sign: CurrencySign): W
   return { start: number.start, end: sign.end + decimals[0].length, readings: [`${whole}.${decimals[1]}`] };
 }
 
+/** Every way to read digits that a blank divides: the whole, with the last two as decimals, and the part with the sign. */
+function wholeAnd(parts: [string, string], own: string): string[] {
+  const [first, second] = parts;
+  const joined = `${first}${second}`.replace(/\.$/, '');
+  const cents = /^\d\d$/.test(second) ? [`${first}.${second}`] : [];
+  return [...new Set([joined, ...cents, own])];
+}
+
+/**
+ * "28 50 €", "2  850 €", "1, 250.00 €": digits before the amount that a blank divides from it may be its first ones. What
+ * would be read without them is many times too small, so all readings are kept.
+ */
+function brokenBefore(text: string, number: WrittenNumber, from: number): WrittenNumber | null {
+  const [own = ''] = number.readings;
+  const left = /(?:^|[^\p{L}\d.,/:'x×*+-])(?<![\p{L}] )(\d{1,3}(?: \d{1,3}){0,2})(?: {1,3}| ?[.,] )$/u.exec(
+    text.slice(Math.max(from, number.start - 16), number.start),
+  );
+  const written = left?.[1] ?? '';
+  const digits = written.replaceAll(' ', '');
+  if (digits === '' || !/^\d{1,3}(?:\.|$)/.test(own) || digits.startsWith('0')) return null;
+  const start = number.start - (left?.[0].length ?? 0) + (left?.[0].indexOf(written) ?? 0);
+  const readings = wholeAnd([digits, own], own);
+  // Three digits behind a blank are a group of thousands where nothing else stands before.
+  const sure =
+    written === digits && /^\d{3}(?:\.|$)/.test(own) && text.slice(Math.max(0, start - 3), start).trim() === '';
+  return { start, end: number.end, readings: sure ? readings.slice(0, 1) : readings };
+}
+
+/** "€ 28 50", "£1,2 50": digits behind the amount that a blank divides from it. */
+function brokenBehind(text: string, number: WrittenNumber): WrittenNumber | null {
+  const [own = ''] = number.readings;
+  const right = /^(?: {1,3}| ?[.,] | [.,])(\d{2,3})(?![\d.,/:%x×-]|\s?[\p{L}$£€¥])/u.exec(
+    text.slice(number.end, number.end + 9),
+  );
+  const digits = right?.[1];
+  if (digits === undefined || !/^\d{1,3}(?:\.\d)?$/.test(own)) return null;
+  return {
+    start: number.start,
+    end: number.end + (right?.[0].length ?? 0),
+    readings: wholeAnd([own.replace('.', ''), digits], own),
+  };
+}
+
 /** All numbers of a folded text with their currency signs; numbers without one are kept with `sign: null`. */
 export function findAmounts(text: string, hints: PriceHints, field: boolean): Amount[] {
   const amounts: Amount[] = [];
   numberStart.lastIndex = 0;
-  let from = 0;
+  let [from, signedEnd] = [0, 0];
   for (let match = numberStart.exec(text); match; match = numberStart.exec(text)) {
     const leading = leadingSign(text, match.index, from, field);
     const start = leading || !/^[.,]/.test(match[0]) || field ? match.index : match.index + 1;
@@ -93,15 +136,26 @@ export function findAmounts(text: string, hints: PriceHints, field: boolean): Am
       if (joined) number = joined;
     }
     const end = sign && sign === trailing ? Math.max(sign.end, number.end) : number.end;
+    const since = signedEnd;
     from = end;
     numberStart.lastIndex = end;
     if (
       number.readings.length === 0 ||
       (glued && !(field && sign)) ||
-      notMoney.test(text.slice(number.end, number.end + 4))
+      (!(sign && sign === trailing) && notMoney.test(text.slice(number.end, number.end + 10)))
     )
       continue;
-    amounts.push({ number, sign, start: leading?.start ?? start, end });
+    const whole =
+      sign === null ? null : sign === leading ? brokenBehind(text, number) : brokenBefore(text, number, since);
+    if (whole) numberStart.lastIndex = from = Math.max(end, whole.end);
+    while (whole && (amounts.at(-1)?.end ?? 0) > whole.start) amounts.pop();
+    if (sign) signedEnd = from;
+    amounts.push({
+      number: whole ?? number,
+      sign,
+      start: leading?.start ?? whole?.start ?? start,
+      end: Math.max(end, whole?.end ?? 0),
+    });
   }
   return amounts;
 }

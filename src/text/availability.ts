@@ -7,6 +7,7 @@ export type Availability = 'offered' | 'sold' | 'removed' | 'reserved';
 /** Status words of listings in the seven languages. Common practice, no source. */
 const find = phraseFinder<Availability>({
   sold: listOf(
+    'currently unavailable, temporarily out of stock, derzeit nicht verfügbar, actuellement indisponible, attualmente non disponibile, actualmente no disponible, momenteel niet beschikbaar',
     'sold, sold out, this item has been sold, item sold, has been sold, no longer available, this item is no longer available, out of stock, auction ended, bidding has ended, listing has ended, this listing has ended',
     'verkauft, ausverkauft, bereits verkauft, nicht mehr verfügbar, artikel verkauft, auktion beendet, angebot beendet, nicht auf lager',
     'vendu, vendue, épuisé, épuisée, déjà vendu, plus disponible, enchère terminée, en rupture de stock, annonce terminée',
@@ -54,8 +55,17 @@ export function findAvailability(text: string): Said<Availability>[] {
         saleTalk.test(left))
     )
       return [];
+    // Without its accent the French word is the English one for the least price of an auction.
+    if (value === 'reserved' && /^reserve$/i.test(words)) return [];
     if (isNegated(folded.text, foldedStart, foldedEnd) && !/^(?:no|not|nicht|n'|plus|non|ya no|niet)/iu.test(words))
       return [];
     return [{ value, start, end, words }];
   });
 }
+
+/** Words and forms of one size or colour among several. Common practice, no source. */
+const ofOneVariant =
+  /(?<![\p{L}\d])(?:xxs|xs|s|m|l|xl|xxl|size|sizes|grosse|grossen|taille|tailles|taglia|taglie|talla|tallas|maat|maten|colou?r|farbe|couleur|colore|kleur|one size|\d{2}(?:\s?cm)?)(?![\p{L}\d])|サイズ|カラー/u;
+
+/** Whether a line's status is that of one size or colour: "Size 30 – sold out", "XS (ausverkauft)". */
+export const isOfOneVariant = (line: string): boolean => ofOneVariant.test(foldWords(line).text);

@@ -1,35 +1,53 @@
+import { foldWords } from './fold';
 import { listOf } from './phrases';
 
-/** Month names and short forms (folded: small letters, no accents) of the seven languages. Source: Unicode CLDR, from memory. */
-const monthRows = listOf(
-  'january jan januar janner jaenner janvier janv gennaio gen enero ene januari',
-  'february feb februar feber fevrier fevr fev febbraio febrero februari',
-  'march mar marz maerz mrz mars marzo maart mrt, april apr avril avr aprile abril abr',
-  'may mai maggio mag mayo mei, june jun juni juin giugno giu junio',
-  'july jul juli juillet juil luglio lug julio, august aug aout agosto ago augustus',
-  'september sept sep septembre settembre set sett septiembre setiembre',
-  'october oct oktober okt octobre ottobre ott octubre, november nov novembre noviembre',
-  'december dec dezember dez decembre dicembre dic diciembre',
+const locales = ['en', 'de', 'de-AT', 'fr', 'it', 'es', 'nl'];
+
+/** Names as the platform's copy of Unicode CLDR has them, in each of the seven languages, long and short, folded. */
+function namesByNumber(count: number, options: 'month' | 'weekday', dateOf: (index: number) => number) {
+  const names = new Map<string, number>();
+  for (const locale of locales)
+    for (const width of ['long', 'short'] as const)
+      for (const whole of [{}, { day: 'numeric' } as const]) {
+        const format = new Intl.DateTimeFormat(locale, { timeZone: 'UTC', [options]: width, ...whole });
+        for (let index = 0; index < count; index += 1) {
+          const part = format.formatToParts(dateOf(index)).find(({ type }) => type === options)?.value ?? '';
+          const name = foldWords(part).text.replace(/\.$/, '');
+          if (/^\p{L}{2,}$/u.test(name) && !names.has(name)) names.set(name, index);
+        }
+      }
+  return names;
+}
+
+/** Short forms that people write beside those of CLDR, from January on; common practice, no source. */
+const moreMonths = listOf(
+  'janner jaenner, feber fevr fev, marz maerz mrz mrt, abr, mag mai, jun giu, jul lug, aug ago, sept sep set sett setiembre, okt ott, nov, dez dec dic',
 );
-export const months = new Map(
-  monthRows.flatMap((row, index) => row.split(' ').map((name) => [name, index + 1] as const)),
+const moreWeekdays = listOf('lun, mar tues, mer wed, jeu thur thurs, ven vie vi, sab sonnabend, dom');
+
+function withMore(names: Map<string, number>, more: readonly string[]): Map<string, number> {
+  for (const [index, row] of more.entries())
+    for (const name of row.split(' ')) if (!names.has(name)) names.set(name, index);
+  return names;
+}
+const alternation = (names: Map<string, number>): string =>
+  [...names.keys()].sort((a, b) => b.length - a.length).join('|');
+
+const monthNames = withMore(
+  namesByNumber(12, 'month', (index) => Date.UTC(2024, index, 15)),
+  moreMonths,
 );
-export const monthPattern = [...months.keys()].sort((a, b) => b.length - a.length).join('|');
+/** Month names and short forms, folded, with the month's number. */
+export const months = new Map([...monthNames].map(([name, index]) => [name, index + 1] as const));
+export const monthPattern = alternation(months);
 
 /** Weekdays, Monday first; short ones count only right before a time ("Jeu 15:12"). */
-const weekdayRows = listOf(
-  'monday mon montag mo lundi lun lunedi lunes maandag ma',
-  'tuesday tue tues dienstag di mardi mar martedi martes dinsdag',
-  'wednesday wed mittwoch mi mercredi mer mercoledi miercoles mie woensdag wo',
-  'thursday thu thur thurs donnerstag do jeudi jeu giovedi gio jueves jue donderdag',
-  'friday fri freitag fr vendredi ven venerdi viernes vie vi vrijdag vr',
-  'saturday sat samstag sonnabend sa samedi sam sabato sab sabado zaterdag za',
-  'sunday sun sonntag so dimanche dim domenica dom domingo zondag zo',
+export const weekdays = withMore(
+  // The first of January 2024 was a Monday.
+  namesByNumber(7, 'weekday', (index) => Date.UTC(2024, 0, 1 + index)),
+  moreWeekdays,
 );
-export const weekdays = new Map(
-  weekdayRows.flatMap((row, index) => row.split(' ').map((name) => [name, index] as const)),
-);
-export const weekdayPattern = [...weekdays.keys()].sort((a, b) => b.length - a.length).join('|');
+export const weekdayPattern = alternation(weekdays);
 
 /** Decades by name: tens digit to words (folded). */
 export const decadeNames: Record<number, string> = {

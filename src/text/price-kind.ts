@@ -6,12 +6,15 @@ import {
   includesShippingAfter,
   instalmentAfter,
   instalmentBefore,
+  overBefore,
+  postageBehind,
   priceAfter,
   priceBefore,
   savingAfter,
   savingBefore,
   shippingAfter,
   shippingBefore,
+  thresholdBefore,
   unitAfter,
   wasAfter,
   wasBefore,
@@ -32,6 +35,8 @@ export interface Surroundings {
 
 /** Words further away say nothing of the amount. */
 const reach = 40;
+/** "Item weight 0.66 pounds" is none of money. Common practice, no source. */
+const weighed = /(?:weigh(?:t|s)|gewicht|poids|peso)[^\d]{0,24}$/u;
 const sentenceEnd = /[\n\r;!?|•]|\.\s/;
 
 /** "€980 RRP" was; in "€310 RRP €980" the word belongs to the next amount. */
@@ -57,6 +62,8 @@ export function priceKind(around: Surroundings): Price['kind'] | null {
     if (!whole && !(wordsNear && (priceBefore.test(before) || priceAfter.test(after)))) return null;
   }
   if (savingBefore.test(before) || savingAfter.test(after)) return null;
+  if (weighed.test(before)) return null;
+  if (thresholdBefore.test(before) || (overBefore.test(before) && postageBehind.test(after))) return null;
   around.includesShipping = includesShippingAfter.test(after);
   if (instalmentBefore.test(before) || instalmentAfter.test(after)) return 'instalment';
   if (!around.includesShipping && (shippingBefore.test(before) || shippingAfter.test(after))) return 'shipping';

@@ -83,6 +83,35 @@ export const savingAfter = after(
   ),
 );
 
+/** Words of a shop's own terms before a sum: "free shipping over", "orders above", "ab … versandkostenfrei". */
+export const thresholdBefore = new RegExp(
+  `(?:${
+    phrasePattern(
+      listOf(
+        'free shipping, free delivery, free returns, free postage, orders, order value, spend, purchases, versandkostenfrei, kostenloser versand, gratis versand, bestellwert, mindestbestellwert, bestellungen, einkauf',
+        'livraison offerte, livraison gratuite, commandes, commande, achats, achat, spedizione gratuita, ordini, acquisti, ordine minimo, envío gratis, pedidos, compras, pedido mínimo',
+        'gratis verzending, gratis verzonden, bestellingen, 送料無料',
+      ),
+    ).source
+  })[^.!?|•\\n\\d]{0,24}$`,
+  'u',
+);
+/** "over $150", "ab 75 €", "dès 80 €": with words of postage behind them, a shop's own terms. */
+export const overBefore = before(
+  listOf(
+    'over, above, from, of, on, ab, über, dès, à partir de, plus de, oltre, da, sopra, desde, a partir de, más de, vanaf, boven',
+  ),
+);
+export const postageBehind = after(
+  listOf(
+    'free shipping, free delivery, ship free, ships free, versandkostenfrei, kostenloser versand, gratis versand, livraison offerte, livraison gratuite, spedizione gratuita, envío gratis, gratis verzending, gratis verzonden, 以上, 以上で送料無料',
+  ),
+);
+
+/** "zwischen 180 und 240 €": both are one range. */
+export const betweenBefore = before(listOf('between, zwischen, entre, tra, fra, tussen'));
+export const betweenJoint = /^\s(?:and|und|et|y|e|en)\s$/u;
+
 export const instalmentBefore = new RegExp(
   `(?:(?<!\\d)\\d{1,2}\\s?(?:x|×)\\s?|(?:${
     phrasePattern(
@@ -128,6 +157,9 @@ export const priceBefore = before(
   ),
 );
 export const priceAfter = after(listOf('vb, vhb, fp, festpreis, ono, obo, o.n.o., o.b.o., ovno'));
+
+/** A dash alone: behind a signed amount, a number that has no sign of its own is its upper end. */
+export const dashJoint = /^\s?[-–—]\s?$/u;
 
 /** Words between two amounts that make them one range. */
 export const rangeJoint = /^\s{0,2}(?:-|–|—|~|〜|to|bis|a|à|al|tot|till|until)\s{0,2}$/u;

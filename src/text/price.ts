@@ -4,7 +4,7 @@ import { type CurrencySign, exponentOf, type PriceHints, settleCurrency, signAt 
 import { type Folded, foldText, foldWords, sourceRange } from './fold';
 import { minorUnits } from './number';
 import { priceKind, type Surroundings } from './price-kind';
-import { priceBefore, rangeJoint } from './price-words';
+import { betweenBefore, betweenJoint, dashJoint, priceBefore, rangeJoint } from './price-words';
 
 export type { PriceHints } from './currency';
 
@@ -33,7 +33,9 @@ function toFound(folded: Folded, amount: Amount, around: Surroundings, hints: Pr
   const candidates = amount.sign?.codes ?? (hints.currency ? [hints.currency] : []);
   const { currency, by } = settleCurrency(candidates, amount.sign ? hints : {});
   const exponent = exponentOf(currency ?? candidates[0] ?? null);
-  const readings = [...amount.number.readings, ...afterModelNumber(folded, amount, around, kind)];
+  const readings = [...amount.number.readings, ...afterModelNumber(folded, amount, around, kind)].filter(
+    (reading, index, all) => all.indexOf(reading) === index,
+  );
   const minors = readings.map((reading) => minorUnits(reading, exponent));
   const [minor, ...others] = minors;
   if (minor === undefined || minor === null) return null;
@@ -53,14 +55,34 @@ function toFound(folded: Folded, amount: Amount, around: Surroundings, hints: Pr
   };
 }
 
+/** Whether two amounts, one behind the other, are the ends of one range; two with signs and a stroke are variants. */
+function joins(plain: string, low: Amount, high: Amount): boolean {
+  const between = plain.slice(low.end, high.start);
+  if (rangeJoint.test(between)) return true;
+  if (/^\s?\/\s?$/.test(between)) return low.sign !== null && high.sign !== null;
+  return betweenJoint.test(between) && betweenBefore.test(plain.slice(Math.max(0, low.start - 16), low.start));
+}
+
+/** "£180-240": the number behind the dash is money too, where it is larger, not much larger, and counts nothing. */
+function isUpperEnd(plain: string, low: Amount, high: Amount): boolean {
+  const [from, to] = [low, high].map(({ number }) => Number(number.readings[0]));
+  return (
+    dashJoint.test(plain.slice(low.end, high.start)) &&
+    from !== undefined &&
+    to !== undefined &&
+    to > from &&
+    to <= from * 5 &&
+    !/^\s?[\p{L}\d]/u.test(plain.slice(high.end, high.end + 2))
+  );
+}
+
 /** Joins "£40 – £60" to one range. */
-function joinRanges(found: { price: FoundPrice; amount: Amount }[], folded: Folded): FoundPrice[] {
+function joinRanges(found: { price: FoundPrice; amount: Amount }[], folded: Folded, plain: string): FoundPrice[] {
   const joined: FoundPrice[] = [];
   for (let index = 0; index < found.length; index += 1) {
     const low = found[index]!;
     const high = found[index + 1];
-    const between = high ? folded.text.slice(low.amount.end, high.amount.start) : '';
-    const ranges = high && rangeJoint.test(between) && high.price.price.minor > low.price.price.minor;
+    const ranges = high && joins(plain, low.amount, high.amount) && high.price.price.minor > low.price.price.minor;
     if (!ranges || low.price.price.exponent !== high.price.price.exponent) {
       joined.push(low.price);
       continue;
@@ -87,28 +109,27 @@ export function parsePrices(text: string, hints: PriceHints = {}): FoundPrice[] 
   const amounts = findAmounts(folded.text, hints, false);
   const found: { price: FoundPrice; amount: Amount }[] = [];
   let from = 0;
-  amounts.forEach((amount, index) => {
-    const rangeWithNext =
-      amounts[index + 1]?.sign != null && rangeJoint.test(folded.text.slice(amount.end, amounts[index + 1]!.start));
+  for (const [index, amount] of amounts.entries()) {
+    const next = amounts[index + 1];
+    const previous = amounts[index - 1];
+    const rangeWithNext = next?.sign != null && joins(plain, amount, next);
+    const upperEnd = !amount.sign && previous?.sign != null && isUpperEnd(plain, previous, amount);
+    const sign = amount.sign ?? (upperEnd ? previous.sign : null);
     const around: Surroundings = {
       text: plain,
       start: amount.start,
       end: amount.end,
       from,
-      to: amounts[index + 1]?.sign ? amounts[index + 1]!.start : plain.length,
-      signed: amount.sign !== null || rangeWithNext,
+      to: next?.sign ? next.start : plain.length,
+      signed: sign !== null || rangeWithNext,
       includesShipping: false,
     };
-    const price = toFound(
-      folded,
-      amount,
-      around,
-      rangeWithNext && !amount.sign ? { ...hints, currency: undefined } : hints,
-    );
-    if (amount.sign) from = amount.end;
-    if (price) found.push({ price, amount });
-  });
-  return joinRanges(found, folded);
+    const own = rangeWithNext && !amount.sign ? { ...hints, currency: undefined } : hints;
+    const price = toFound(folded, { ...amount, sign }, around, own);
+    if (sign) from = amount.end;
+    if (price) found.push({ price, amount: { ...amount, sign } });
+  }
+  return joinRanges(found, folded, plain);
 }
 
 /** The one amount of a price field's own text; decimal text, best reading first, null when there is none. */

@@ -1,6 +1,3 @@
-import { blockTags } from '../structured/block-text';
-import { attribute, hasAttribute, property, select } from './dom';
-
 /** How an element meets the eye. */
 export interface Look {
   /** 'assistive' is text meant for screen readers only; 'hidden' is meant for nobody. */
@@ -22,10 +19,7 @@ export interface Looker {
   text(element: Element, tag: string): { invisible: boolean; keepsLines: boolean };
 }
 
-const struckTags: ReadonlySet<string> = new Set(['del', 's', 'strike']);
-const assistiveName =
-  /(^|[\s_-])(sr-only|visually-?hidden|screen-?reader(-text|-only)?|a11y-hidden|offscreen|assistive(-text)?|u-hidden-visually)($|[\s_-])/i;
-
+export const struckTags: ReadonlySet<string> = new Set(['del', 's', 'strike']);
 /** Looks by computed style, as the browser shows the page. */
 export function lookByStyle(view: PageView): Looker {
   return {
@@ -67,70 +61,4 @@ function isOffPage(value: (name: string) => string): boolean {
 function isSqueezed(value: (name: string) => string): boolean {
   if (!value('overflow').includes('hidden') && !value('overflow').includes('clip')) return false;
   return value('height') === '0px' || value('width') === '0px';
-}
-
-/**
- * Looks without a browser: tags, attributes, well-known class names, inline styles, and the simple rules of the page's
- * own `<style>` elements that hide or strike something.
- */
-export function lookBySource(document: Document): Looker {
-  const rules = simpleRules(document);
-  const declared = (element: Element): string => {
-    const inline = attribute(element, 'style') ?? '';
-    return `${rules.get(element) ?? ''};${inline}`.toLowerCase();
-  };
-  return {
-    element(element, tag) {
-      const style = declared(element);
-      const has = (pattern: RegExp): boolean => style.length > 1 && pattern.test(style);
-      let shown: Look['shown'] = 'shown';
-      if (hasAttribute(element, 'hidden') || (tag === 'dialog' && !hasAttribute(element, 'open'))) shown = 'hidden';
-      else if (has(hiding)) shown = 'hidden';
-      else if (has(offPage)) shown = 'assistive';
-      else if (has(/(^|[;{\s])(height|width)\s*:\s*0(px)?\s*(;|!|$)/) && has(/overflow\s*:\s*(hidden|clip)/))
-        shown = 'hidden';
-      else if (assistiveName.test(attribute(element, 'class') ?? '')) shown = 'assistive';
-      const struck = struckTags.has(tag) || has(/text-decoration[^;]*line-through/);
-      const block = tag === 'br' || blockTags.has(tag) || has(/display\s*:\s*(block|flex|grid|table|list-item)/);
-      return { shown, struck, block };
-    },
-    text(element, tag) {
-      const style = declared(element);
-      return {
-        invisible: /font-size\s*:\s*0(px)?\s*(;|!|$)|text-indent\s*:\s*-\d{3,}/.test(style),
-        keepsLines: tag === 'pre' || /white-space\s*:\s*(pre|break-spaces)/.test(style),
-      };
-    },
-  };
-}
-
-const hiding = /display\s*:\s*none|visibility\s*:\s*(hidden|collapse)|opacity\s*:\s*0(\.0\d*)?\s*(;|!|$)/;
-const offPage = /(left|top)\s*:\s*-\d{3,}|clip\s*:\s*rect\(\s*[01]|clip-path\s*:\s*inset\(\s*(50|100)%/;
-
-const telling =
-  /display|visibility|opacity|text-indent|clip|line-through|font-size\s*:\s*0|white-space|(left|top)\s*:\s*-|height\s*:\s*0|width\s*:\s*0/i;
-const maxRules = 400;
-
-function simpleRules(document: Document): Map<Element, string> {
-  const found = new Map<Element, string>();
-  let read = 0;
-  for (const sheet of select(document, 'style')) {
-    for (const rule of withoutComments((property<string>(sheet, 'textContent') ?? '').slice(0, 200_000)).split('}')) {
-      const open = rule.lastIndexOf('{');
-      const selector = rule.slice(rule.lastIndexOf('{', open - 1) + 1, open).trim();
-      const body = rule.slice(open + 1);
-      if (open < 1 || selector === '' || selector.length > 300 || body.length > 1000 || !telling.test(body)) continue;
-      if (/@|::|:(before|after|hover|focus|not|has)/.test(selector)) continue;
-      read += 1;
-      if (read > maxRules) return found;
-      for (const element of select(document, selector).slice(0, 5_000))
-        found.set(element, `${found.get(element) ?? ''};${body}`);
-    }
-  }
-  return found;
-}
-
-function withoutComments(sheet: string): string {
-  const [first = '', ...parts] = sheet.split('/*');
-  return first + parts.map((part) => (part.includes('*/') ? part.slice(part.indexOf('*/') + 2) : '')).join(' ');
 }

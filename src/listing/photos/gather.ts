@@ -1,10 +1,10 @@
-import type { Problem } from '../../problem';
 import { webAddress } from '../page/address';
 import type { Area } from '../page/area';
 import { leadsTo, type OtherPage } from '../page/cards';
 import { attribute, closest, selectSome, tagOf, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
+import type { PageNote } from '../types';
 import { addressesInJson, fromAttribute, longValue, namesOf, sourcesOfImage, sourcesOfLink } from './image-sources';
 import { isMadeByPage, madePhoto, mostMade } from './made-by-page';
 import { isIconSized, isPlaceholder, namesNoPhoto } from './not-photo';
@@ -26,7 +26,7 @@ const number = (element: Element, name: string): number | null => {
 };
 
 /** Adds the photos that the listing's area shows, in the page's order. Returns what could not be addressed. */
-export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet): Promise<Problem[]> {
+export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet): Promise<PageNote[]> {
   const { slices } = given;
   let [made, unaddressed] = [0, 0];
   const page = { ...given, standIns: await findStandIns(given) };
@@ -48,15 +48,10 @@ export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet): Prom
     else if (shown !== 'hidden' || attribute(element, 'data-src') !== null) addBackground(element, page, photos);
   }
   // Beside photos with addresses, one that never came is a preview or a stand-in.
-  return unaddressed > 0 && (photos.size === made || made === mostMade) ? [unaddressedProblem(unaddressed)] : [];
+  return unaddressed > 0 && (photos.size === made || made === mostMade)
+    ? [{ code: 'photo-without-address', where: 'photos', count: unaddressed }]
+    : [];
 }
-
-const unaddressedProblem = (count: number): Problem => ({
-  code: 'photo-without-address',
-  where: 'photos',
-  what: `${count} ${count === 1 ? 'photo is' : 'photos are'} made by the page itself and can be fetched from no address.`,
-  remedy: 'Scroll through the photos on the page and read again, or type the code by hand.',
-});
 
 async function findStandIns({ snapshot, base, slices }: PhotoPage): Promise<ReadonlySet<string>> {
   const seen = new Map<string, number>();

@@ -1,6 +1,6 @@
-import type { Problem } from '../../problem';
 import { attribute, select, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
+import type { PageNote } from '../types';
 import { cleanJson, dangerousKeys } from './clean-json';
 import { addValue, type Item, newItem, shortName } from './item';
 import { type JsonValue, readTolerantJson } from './tolerant-json';
@@ -17,7 +17,7 @@ const mostInAll = 16_000_000;
 export interface JsonLdRead {
   /** Every thing described, roots and what they hold, in order of appearance. */
   items: Item[];
-  problems: Problem[];
+  notes: PageNote[];
 }
 
 interface ParsedScript {
@@ -43,7 +43,7 @@ export function parseJsonLd(text: string): ParsedScript | null {
 
 /** Reads every JSON-LD script under the roots, each apart, so that a broken one does not cost the others. */
 export async function readJsonLd(roots: readonly ParentNode[], slices: Slices): Promise<JsonLdRead> {
-  const read: JsonLdRead = { items: [], problems: [] };
+  const read: JsonLdRead = { items: [], notes: [] };
   const scripts = roots.flatMap((root) => select(root, 'script[type*="ld+json" i]'));
   const budget = { nodes: maxNodes, characters: mostInAll };
   for (const [index, script] of scripts.entries()) {
@@ -55,35 +55,22 @@ export async function readJsonLd(roots: readonly ParentNode[], slices: Slices): 
     // Half a script is no data: one beyond the limit is left whole.
     budget.characters -= text.length;
     if (text.length > mostInOne || budget.characters < 0) {
-      read.problems.push(cutProblem(where, 'nodes'));
+      read.notes.push({ code: 'data-cut', where, count: 0 });
       continue;
     }
     const parsed = parseJsonLd(text);
     if (parsed) {
       const cut = await gatherItems(parsed, where, read.items, budget, slices);
-      if (cut) read.problems.push(cutProblem(where, cut));
-    } else read.problems.push(unreadProblem(where, text.length));
+      if (cut) read.notes.push({ code: 'data-cut', where, count: cut === 'depth' ? maxDepth : 0 });
+    } else
+      read.notes.push(
+        text.length > repairLimit
+          ? { code: 'data-too-long-to-repair', where, count: Math.round(text.length / 1000) }
+          : { code: 'data-unreadable', where, count: 0 },
+      );
   }
   return read;
 }
-
-const unreadProblem = (where: string, length: number): Problem => ({
-  code: length > repairLimit ? 'data-too-long-to-repair' : 'data-unreadable',
-  where,
-  what:
-    length > repairLimit
-      ? `The page's data (${Math.round(length / 1000)} kB) is broken and too long to repair.`
-      : "A part of the page's data is broken and could not be repaired.",
-  remedy: 'The rest of the page was read. Point at what is missing on the page, if anything is.',
-});
-
-const cutProblem = (where: string, cut: 'depth' | 'nodes'): Problem => ({
-  code: 'data-cut',
-  where,
-  what:
-    cut === 'depth' ? `The page's data goes deeper than ${maxDepth} levels.` : "The page's data holds too many parts.",
-  remedy: 'What lies beyond was left out; the rest was read.',
-});
 
 interface Waiting {
   value: JsonValue;

@@ -44,7 +44,12 @@ export function readProduct(product: Item, found: Found, strength = 1, caveats: 
   }
   const range = variantsOf(product).length > 0 ? variantRange(product, hints) : null;
   if (range) propose(draft.price, range, from('hasVariant', 0.9));
+  const before = draft.availability.length;
   for (const offer of offersOf(product)) readOffer(offer, product, draft, hints, strength, caveats);
+  // Of several offers, one that is gone is one size or colour: the piece is offered as long as any of them is.
+  const told = draft.availability.slice(before);
+  if (told.some(({ value }) => value === 'offered'))
+    for (const one of told) if (one.value !== 'offered') one.confidence *= 0.6;
 }
 
 /** A labelled value of data, with the trust that its place has. */

@@ -186,6 +186,7 @@ function struckOf(snapshot: Snapshot, from: number, to: number, outside: Uint8Ar
 
 /** Puts the likeliest seen prices into the draft. */
 export function proposeSeenPrices(seen: readonly SeenPrice[], draft: Draft): void {
-  for (const { price, words, confidence, where, caveats } of seen.slice(0, 8))
+  // Nothing is sold for nothing: a zero is a fee or a basket.
+  for (const { price, words, confidence, where, caveats } of seen.filter(({ price }) => price.minor > 0).slice(0, 8))
     propose(draft.price, price, { origin: 'visible', where, confidence, caveats }, words);
 }

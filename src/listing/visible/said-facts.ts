@@ -1,4 +1,4 @@
-import { findAvailability } from '../../text/availability';
+import { findAvailability, isOfOneVariant } from '../../text/availability';
 import { findBids } from '../../text/bids';
 import { findConditions } from '../../text/condition';
 import { findItemCodes } from '../../text/item-code';
@@ -13,6 +13,7 @@ import { findTraders } from '../../text/trader';
 import { findWatchers } from '../../text/watchers';
 import { type Draft, type Provenance, propose } from '../draft';
 import type { Rating } from '../types';
+import { readAuction } from './auction';
 import { labelOf } from './label';
 import { splitLabelled } from './label-words';
 import { type ReadHints, readLabelled } from './labelled';
@@ -24,7 +25,7 @@ const maxText = 30_000;
 const ownName = /^(?:name|nom|nome|nombre|naam|username|pseudo|ニックネーム)\s*[:：]/i;
 
 /** Reads the second-hand facts that the page says without data: in its text, its description and its title. */
-export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): void {
+export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): { auction: boolean } {
   const lines = text
     .slice(0, maxText)
     .split('\n')
@@ -49,6 +50,7 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): voi
     if (lead) readLabelled(lead.name, lead.value, draft, from('text', 0.55), hints);
     if (line.length <= 600) readTerms(line, draft, hints, isNearSeller(lines, index, draft));
   }
+  return { auction: readAuction(lines, draft, hints) };
 }
 
 /** Whether a line stands under a heading for the seller, or names the seller. */
@@ -91,6 +93,7 @@ function readStatus(lines: readonly string[], draft: Draft): void {
     for (const said of findAvailability(line)) {
       const alone = said.words.length >= line.replace(/[\s!.:*–—-]/g, '').length * 0.6;
       const ended = said.value === 'sold' || said.value === 'removed';
+      if (said.value === 'sold' && isOfOneVariant(line)) continue;
       propose(draft.availability, said.value, from('text', alone ? (ended ? 0.92 : 0.8) : 0.4), said.words);
     }
   }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lookBySource } from '../../../src/listing/page/look';
+import { lookBySource } from '../../../src/listing/page/look-by-source';
 import { labelOf } from '../../../src/listing/visible/label';
 import { splitLabelled } from '../../../src/listing/visible/label-words';
 import { sellerName } from '../../../src/listing/visible/labelled';

@@ -78,6 +78,12 @@ describe('kinds of amounts', () => {
 
 describe('numbers that are no prices', () => {
   it.each([
+    'Free shipping on orders over $150',
+    'Ab 75 € versandkostenfrei',
+    'Livraison offerte dès 80 €',
+    'Alibaba to raise $12.9bn',
+    'Item weight: 0.66 pounds',
+    'all 450 of them',
     '50% off',
     'Save €20',
     '20 € Rabatt',
@@ -165,7 +171,14 @@ describe('currency signs that several countries share', () => {
     ['£450', { language: 'ar', domain: 'attic-arcade.example.eg' }, 'EGP', ['currency-by-domain']],
     ['$450', { currency: 'EUR' }, null, ['currency-open']],
     ['US $450', {}, 'USD', []],
-    ['C$450', {}, 'CAD', []],
+    ['C$450', {}, null, ['currency-open']],
+    ['C$450', { language: 'en-CA' }, 'CAD', ['currency-by-language']],
+    ['AU$450', {}, 'AUD', []],
+    ['$ NZ 450', {}, 'NZD', []],
+    ['450 Schweizer Franken', {}, 'CHF', []],
+    ['450 livres sterling', {}, 'GBP', []],
+    ['R$ 450', {}, 'BRL', []],
+    ['450 eur', {}, 'EUR', []],
   ])('%s with %j is %s', (text, hints, currency, caveats) => {
     const [found] = parsePrices(text, hints);
     expect([found?.price.currency, found?.caveats]).toEqual([currency, caveats]);
@@ -177,4 +190,38 @@ describe('amounts without a sign', () => {
     expect(read('1299.50', { currency: 'EUR' })).toEqual([['sale', 129950, 'EUR', '1299.50']]));
   it('count beside a price word', () => expect(read('Preis: 450 VB')).toEqual([['sale', 45000, null, '450']]));
   it('are nothing in running text', () => expect(read('I have 450 photos of it')).toEqual([]));
+});
+
+describe('an amount that a blank divides', () => {
+  it.each<[string, number, number[]]>([
+    ['2  850 €', 285000, []],
+    ['2\u00a0 850 €', 285000, []],
+    ['1, 250.00 €', 125000, []],
+    ['28 50 €', 285000, [2850, 5000]],
+    ['€ 28 50', 285000, [2850, 2800]],
+    ['2 8 50 €', 285000, [2850, 5000]],
+  ])('%j keeps every reading, the whole first', (text, minor, others) =>
+    expect(parsePrices(text).map(({ price }) => [price.minor, price.otherMinor ?? []])).toEqual([[minor, others]]),
+  );
+  it.each(['€45 2 bids', 'from 1994 450 €', '2 pairs 450 €', '30 x 20 450 €'])('%j has none', (text) =>
+    expect(parsePrices(text).every(({ price }) => price.otherMinor === undefined)).toBe(true),
+  );
+});
+
+describe('a range gives its lower end and its upper, and never the upper alone', () => {
+  it.each([
+    '£180-240',
+    '£180 – 240',
+    '£180/£240',
+    'zwischen 180 und 240 €',
+    'entre 180 y 240 €',
+    'de 180 à 240 €',
+    'from £180 to £240',
+  ])('%s', (text) =>
+    expect(parsePrices(text).map(({ price }) => [price.kind, price.minor, price.minorTo])).toEqual([
+      ['range', 18000, 24000],
+    ]),
+  );
+  it('a number behind a dash that counts something is none', () =>
+    expect(parsePrices('£180 - 240 cm').map(({ price }) => price.kind)).toEqual(['sale']));
 });
