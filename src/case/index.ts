@@ -9,6 +9,7 @@ export { type CaseHead, headOf } from './head';
 export { liftPhotoRead } from './older-photo-types';
 export { liftTypedCodes } from './older-typed-codes';
 export { saysLittle } from './says-little';
+export { fileFromCase } from './start-file';
 export { type Case, caseSchema } from './types';
 export { type WeighedFinding, weighedFindings } from './weighed-findings';
 

@@ -13,8 +13,10 @@ import { PhotoStrip } from '../parts/PhotoStrip';
 import { saidProblem, sentence } from '../parts/ProblemNote';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
+import { WaysOn } from '../parts/WaysOn';
 import { AllowHosts } from './AllowHosts';
 import { wantedOf } from './correcting';
+import { openMakerFiles, startFile } from './maker-file-ways';
 import { PointAtPage } from './PointAtPage';
 import { SaveBar } from './SaveBar';
 import type { Session } from './session';
@@ -117,6 +119,9 @@ function Content({ tabId, state, session }: { tabId: number; state: PanelState; 
         byHand={{ type: (code) => session.typeCode(null, code), correct: session.correct, undo: session.undo }}
         showWords={(field, words, around) => showWords(tabId, field, words, around)}
         lookAt={look}
+        waysOn={
+          <WaysOn kase={kase} onStartFile={() => startFile(kase, state.incognito)} onBringFile={openMakerFiles} />
+        }
         // Without photos too: a frame of another site may hold the description.
         offers={<AllowHosts state={state} onAllowed={session.read} />}
         correctionsOpen={state.picks.length > 0}

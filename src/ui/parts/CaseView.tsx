@@ -28,6 +28,8 @@ interface Props extends CaseActions {
   byHand?: ByHand;
   /** What is offered to see more of the stamp and the listing, where the screen can. */
   offers?: ComponentChildren;
+  /** What is offered where no maker's file speaks. */
+  waysOn?: ComponentChildren;
   /** The photos, where the screen has them. */
   photos?: ComponentChildren;
   /** What corrects the reading of the page, where the screen can. */
@@ -41,7 +43,7 @@ interface Props extends CaseActions {
  * against what the listing says, the three lines of the head, the next step; then, folded, what they rest on.
  */
 export function CaseView(props: Props) {
-  const { kase, pictureOfLine, isReading, byHand, offers, photos, corrections, showWords, lookAt } = props;
+  const { kase, pictureOfLine, isReading, byHand, offers, waysOn, photos, corrections, showWords, lookAt } = props;
   const room = useRef<HTMLDivElement>(null);
   const said = useFocusKept<HTMLDivElement>();
   const draft = useMessage(kase);
@@ -61,6 +63,7 @@ export function CaseView(props: Props) {
         />
         <Head kase={kase} onGo={go} />
         <NextStep kase={kase} draft={draft} onLook={() => go('message')} />
+        {kase.maker === null && waysOn}
         <Against kase={kase} />
         <StillOpen kase={kase} />
         <NotRead kase={kase} />

@@ -142,6 +142,26 @@ export const screens: ScreenWords = {
   },
   answer: answerStrings,
   message: messageStrings,
+  waysOn: {
+    title: 'Wie es weitergeht',
+    start: 'Eine Datei aus diesem Angebot beginnen',
+    startHint: 'Name, Modell und Größe sind eingetragen; du prüfst jedes.',
+    bring: 'Eine Datei einlesen',
+    bringHint: 'Von jemandem, der den Hersteller kennt: hineinziehen oder wählen.',
+    other: 'Es ist ein anderer Hersteller',
+    otherHint: (maker) =>
+      maker === ''
+        ? 'Zeige auf der Seite auf den Hersteller.'
+        : `Die Seite sagt „${maker.slice(0, 60)}“. Zeige auf den richtigen.`,
+    note: (url, code, said) =>
+      [
+        `Begonnen aus ${url}.`,
+        code === '' ? '' : `Sein Code lautet ${code}`,
+        said === '' ? '' : `das Angebot sagt ${said}`,
+      ]
+        .filter(Boolean)
+        .join(' '),
+  },
   axis: axisStrings,
   photos: {
     title: 'Fotos',

@@ -141,6 +141,22 @@ export const screens = {
   },
   answer: answerStrings,
   message: messageStrings,
+  waysOn: {
+    title: 'Ways on',
+    start: 'Start a file from this listing',
+    startHint: 'Name, model and size are filled in; you check each.',
+    bring: 'Bring in a file',
+    bringHint: 'From someone who knows the maker: drop or choose it.',
+    other: 'It is another maker',
+    otherHint: (maker: string) =>
+      maker === ''
+        ? 'Point at the maker on the page.'
+        : `The page says “${maker.slice(0, 60)}”. Point at the right one.`,
+    note: (url: string, code: string, said: string) =>
+      [`Begun from ${url}.`, code === '' ? '' : `Its code reads ${code}`, said === '' ? '' : `the listing says ${said}`]
+        .filter(Boolean)
+        .join(' '),
+  },
   axis: axisStrings,
   photos: {
     title: 'Photos',
