@@ -24,7 +24,7 @@ describe.skipIf(name === null)('the sidebar of Firefox, opened by the toolbar', 
 
   const body = `browser.extension.getViews({ type: 'sidebar' })[0]?.document.body`;
 
-  /** Waits until the sidebar comes to an expression over its `body`; gives what it shows then. */
+  /** Waits until the sidebar comes to an expression over its `body`; gives what it shows then, its folded parts too. */
   const until = (expression: string): Promise<string> =>
     firefox.evaluate<string>(
       behind,
@@ -32,7 +32,10 @@ describe.skipIf(name === null)('the sidebar of Firefox, opened by the toolbar', 
         const started = Date.now();
         const look = () => {
           const body = ${body};
-          if (body && (${expression})) return settle(body.innerText);
+          if (body && (${expression})) {
+            for (const one of body.querySelectorAll('details')) one.open = true;
+            return settle(body.innerText);
+          }
           if (Date.now() - started > 200000) return fail(new Error('the sidebar shows: ' + body?.innerText));
           setTimeout(look, 50);
         };
