@@ -20,6 +20,9 @@ const bought = phrasePattern(wordsOf('bought'));
 const mended = phrasePattern(wordsOf('replaced', 'restored'));
 /** Dates beside these words are of something else: the house, the account, a repair, the page. */
 const elsewhere = phrasePattern(wordsOf('replaced', 'restored', 'date-of-else'));
+const sinceWords = phrasePattern(wordsOf('since'), 'u');
+/** "Je vends des sacs depuis 1998": what has gone on since then is no making. */
+const isSince = (date: string) => sinceWords.test(date);
 /** "1952年創業": a Japanese word for what the date is of stands right behind it. */
 const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(topics['date-of-else'].ja, 'u').source})`, 'u');
 const made = phrasePattern(wordsOf('made'));
@@ -39,7 +42,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
   if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
-  if (isOfCompanion(text, start, end) || isDateOfThing(text, start, end)) return null;
+  if (isOfCompanion(text, start, end) || isDateOfThing(text, start, end, from.title)) return null;
   if (date.form === 'range' && isRunOfModel(text, start, end)) return null;
   const clause = clauseAround(text, start, end);
   const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 60), start);
@@ -57,7 +60,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   if (lastEnd(mended, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return null;
   if (words.elsewhere >= 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
   if (words.elsewhere >= 0 && /(?:since|seit|depuis|dal|desde|sinds)\s/.test(before.slice(-12))) return null;
-  if (elsewhereBehind.test(after)) return null;
+  if (elsewhereBehind.test(after) || isSince(text.slice(start, end))) return null;
   if (lastEnd(age, after) >= 0 || isOnlyLook(text, start, end)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
   if (words.made >= 0 || /^\s?(?:年製|製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(after))

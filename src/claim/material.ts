@@ -6,6 +6,7 @@ import { bagNouns, isOfCompanion } from './goods';
 import { colourWords, materialWords } from './material-words';
 import { findParts } from './parts';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
+import { isOfAccessory } from './subject';
 import type { Part } from './types';
 
 /** Joints inside one description: "red and black", "gold-tone", "brown grained calf", "di pelle rossa". */
@@ -91,6 +92,7 @@ function groups(from: Passage, hits: Hit<string>[], materials: Set<string>): Gro
       !isNegated(from.folded.text, group.start, group.end) &&
       !isAboutAnother(from.folded.text, group.start, group.end) &&
       !isLeftOpen(from.folded.text, group.start, group.end) &&
+      !isOfAccessory(from.folded.text, group.start, group.end, from.title) &&
       !isOfCompanion(from.folded.text, group.start, group.end),
   );
 }

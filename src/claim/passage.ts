@@ -8,9 +8,12 @@ export interface Passage {
   text: string;
   folded: Folded;
   language: string | null;
+  /** The listing's title, folded: what it names is the piece, whatever else is called so. */
+  title: string;
 }
 
 const most = 200_000;
+const longestTitle = 300;
 
 /** The title and the description; the visible text stands in for a description that was not found. */
 export function passagesOf(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): Passage[] {
@@ -19,7 +22,8 @@ export function passagesOf(listing: Pick<Listing, 'title' | 'description' | 'tex
     ['description', listing.description[0]?.value],
   ];
   if (!listing.description[0]?.value.trim()) texts.push(['text', listing.text]);
-  return texts.flatMap(([field, text]) => (text?.trim() ? [passage(field, text, listing.language)] : []));
+  const named = foldWords((listing.title[0]?.value ?? '').slice(0, longestTitle)).text;
+  return texts.flatMap(([field, text]) => (text?.trim() ? [passage(field, text, listing.language, named)] : []));
 }
 
 /**
@@ -31,12 +35,14 @@ export function restOf({ title, description, text, language }: Parameters<typeof
   const blank = (from: string, words: string | undefined) =>
     words?.trim() ? from.replace(words, (found) => '\n'.repeat(found.length)) : from;
   const rest = blank(blank(text, description[0]?.value), title[0]?.value);
-  return rest.trim() ? passage('text', rest, language) : null;
+  return rest.trim()
+    ? passage('text', rest, language, foldWords((title[0]?.value ?? '').slice(0, longestTitle)).text)
+    : null;
 }
 
-export function passage(field: Passage['field'], text: string, language: string | null): Passage {
+export function passage(field: Passage['field'], text: string, language: string | null, title: string): Passage {
   const kept = text.slice(0, most);
-  return { field, text: kept, folded: foldWords(kept), language };
+  return { field, text: kept, folded: foldWords(kept), language, title };
 }
 
 /** A claim without its id, which is given when all are gathered. */

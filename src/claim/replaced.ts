@@ -1,13 +1,4 @@
-import {
-  clauseAround,
-  type Hit,
-  isAboutAnother,
-  isNegated,
-  listOf,
-  phrasePattern,
-  topicFinder,
-  wordsOf,
-} from '../text';
+import { clauseAround, type Hit, isAboutAnother, isNegated, phrasePattern, topicFinder, wordsOf } from '../text';
 import { findParts } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import type { Part } from './types';
@@ -20,7 +11,7 @@ const notYet = phrasePattern(wordsOf('not-yet'));
 const done = phrasePattern(wordsOf('done'));
 
 /** "Nothing was repaired": a denial that only these words make. */
-const nothing = phrasePattern(listOf('nothing, none of it, nichts, rien, niente, nada, niets'));
+const nothing = phrasePattern(wordsOf('nothing'));
 
 const article = /^\s{0,2}(?:(?:the|its|both|all|die|den|das|der|le|la|les|l'|il|lo|i|gli|el|los|las|de|het)\s?)?$/u;
 const and =

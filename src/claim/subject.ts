@@ -5,31 +5,39 @@ import { clauseAround, partWords, phrasePattern, wordsOf } from '../text';
  * plainly of the piece judges nothing.
  */
 
-const along = phrasePattern(wordsOf('comes-along'), 'u').source;
-const accessory = new RegExp(along, 'u');
+/** The piece itself may be called so in a title: "Ondrasse belt". */
+const alsoParts = new Set([...Object.values(partWords).flat(), 'purse', 'cartera', 'watch']);
+const things = phrasePattern(
+  [...wordsOf('comes-along'), ...wordsOf('small-thing').filter((word) => !alsoParts.has(word))],
+  'u',
+).source;
+const thing = new RegExp(things, 'u');
 const accompanies = /(?<!\p{L})(?:with|mit|samt|avec|con|met|incl|inkl|including|inklusive)\s(?:\p{L}{1,20}\s){0,3}$/u;
 
-/** "The box has scratches": said of what comes along. "With box, some scratches" is not. */
-export function isOfAccessory(text: string, start: number, end: number): boolean {
+/** "The box has scratches": said of what comes along. "With box, some scratches" is not, nor what the title names. */
+export function isOfAccessory(text: string, start: number, end: number, title: string): boolean {
   const ahead = text.slice(clauseAround(text, start, end).start, start);
-  const found = accessory.exec(ahead);
-  return found !== null && !accompanies.test(ahead.slice(0, found.index));
+  const found = thing.exec(ahead);
+  return found !== null && !title.includes(found[0]) && !accompanies.test(ahead.slice(0, found.index));
 }
 
 const parts = phrasePattern(
   Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words)),
   'u',
 ).source;
-const link = '(?:is|are|was|were|dates?|ist|sind|war|stammt|stammen|est|sont|date|datent|e|sono|es|son|zijn|は|も)';
-const other = new RegExp(
-  `(?:${along}|${parts})(?:\\s(?:and|und|et|e|y|en)\\s(?:\\p{L}{1,12}\\s){0,2}\\p{L}{1,15})?\\s?${link}(?!\\p{L})`,
-  'u',
-);
-const run = phrasePattern(wordsOf('model-run'), 'u');
+const link =
+  '(?:is|are|was|were|dates?|ist|sind|war|stammt|stammen|est|sont|date|datent|e|sono|es|son|zijn|は|も)(?!\\p{L})';
+const between = '(?:\\s\\p{L}{1,15}){0,3}?\\s?';
+const pictures = phrasePattern(wordsOf('photograph'), 'u').source;
+const subjectOfDate = new RegExp(`(${things}|${parts}|${pictures})${between}${link}`, 'u');
 
 /** "The dust bag is from 2019", "the zip is of 2010": a date with a subject of its own. */
-export const isDateOfThing = (text: string, start: number, end: number): boolean =>
-  other.test(text.slice(clauseAround(text, start, end).start, start));
+export function isDateOfThing(text: string, start: number, end: number, title: string): boolean {
+  const found = subjectOfDate.exec(text.slice(clauseAround(text, start, end).start, start));
+  return found !== null && !title.includes(found[1] as string);
+}
+
+const run = phrasePattern(wordsOf('model-run'), 'u');
 
 /** "The model was made from 1985 to 2012": the years of all pieces of its kind. */
 export const isRunOfModel = (text: string, start: number, end: number): boolean =>

@@ -34,7 +34,7 @@ function saidWords<T extends Topic>(from: Passage, find: (text: Folded) => Hit<T
       ({ foldedStart, foldedEnd }) =>
         !isAboutAnother(text, foldedStart, foldedEnd) &&
         !isLeftOpen(text, foldedStart, foldedEnd) &&
-        !isOfAccessory(text, foldedStart, foldedEnd),
+        !isOfAccessory(text, foldedStart, foldedEnd, from.title),
     )
     .map((hit) => ({
       hit,

@@ -31,7 +31,7 @@ const negations = phrasePattern(
     "not, no, never, without, neither, nor, none, cannot, is not, isn't, wasn't, aren't, don't, doesn't, didn't",
     "won't, can't, haven't, hasn't, isnt, dont, doesnt, far from, free of, free from, instead of, rather than, frei von, nicht, kein, keine",
     'keinen, keinem, keiner, keinerlei, ohne, nie, niemals, weder, noch nie, statt, pas, jamais, sans, aucun',
-    "aucune, ni, non, ne, n'est, plutôt que, exempt de, exempte de, mai, senza, priva di, privo di, esente da, nessun, nessuna, nessuno, né, mica, libre de, nunca, sin, ningún",
+    "aucune, ni, non, ne, n'est, plutôt que, exempt de, exempte de, mai, senza, priva di, privo di, esente da, niente, nessun, nessuna, nessuno, né, mica, libre de, nunca, sin, ningún",
     'ninguna, ninguno, jamás, tampoco, niet, geen, nooit, zonder, nimmer, vrij van',
   ),
   'gu',
@@ -44,7 +44,7 @@ const notNegating = phrasePattern(
   'gu',
 );
 const negatedAfter =
-  /^\s?[」』]?(?:品|製|物|もの|色|系)?(?:では|でも|は|が|も|じゃ|で|に)?(?:ない|無い|なし|無し|ありません|ございません|ません|不可)|^\s{0,2}(?:-|:)?\s{0,2}(?:no|none|nein|non|nessuno|ninguno|nee|keine?)(?=$|[\s,.;!])/u;
+  /^\s?[」』]?(?:品|製|物|もの|色|系)?(?:では|でも|は|が|も|じゃ|で|に)?(?:ない|無い|なく(?![なす])|なし|無し|ありません|ございません|ません|不可)|^\s{0,2}(?:-|:)?\s{0,2}(?:no|none|nein|non|nessuno|ninguno|nee|keine?)(?=$|[\s,.;!])/u;
 
 /** "No code because it is old": what gives the reason is not denied. */
 const reasons = /\s(?:because|weil|parce que|perche|porque|omdat)(?=\s)/gu;

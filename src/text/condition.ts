@@ -22,7 +22,7 @@ const plainWords = (said: { words: string }) => foldWords(said.words).text;
 /** Words that mean something else when these stand behind them, or when their accent is missing. */
 const otherwise: { word: RegExp; behind: RegExp }[] = [
   // "I used my discount", "used to be": the verb, not the state.
-  { word: /^used$/, behind: /^\s(?:my|to|as|for|by|an?)\s/u },
+  { word: /^used$/, behind: /^\s(?:my|to|as|for|by|an?|it|this|the|her|his)\s/u },
   // "Porté épaule" and "kann getragen werden" say how it is carried.
   {
     word: /^portee?$/,

@@ -1,4 +1,5 @@
 import { clauseAround, isDenial, isNegated, sentenceAround } from './clause';
+import nothing from './lexicon/nothing.json' with { type: 'json' };
 import warned from './lexicon/warned-of.json' with { type: 'json' };
 import whether from './lexicon/whether.json' with { type: 'json' };
 import { phrasePattern } from './phrases';
@@ -7,6 +8,13 @@ import { phrasePattern } from './phrases';
 const warnedOf = phrasePattern(Object.values(warned).flat(), 'u');
 const warnedBehind = new RegExp(`^(?:${phrasePattern(warned.ja, 'u').source})`, 'u');
 
+/** "Nothing faded", "nada de polipiel". */
+const nothingOf = new RegExp(
+  `(?:${phrasePattern(Object.values(nothing).flat(), 'u').source})\\s(?:\\p{L}{1,12}\\s)?$`,
+  'u',
+);
+const deniedBehind = /^(?:\s\p{L}{1,10}){1,3}\s(?:keine[nr]?|geen)(?!\p{L})/u;
+
 /**
  * Whether words are said of the piece or denied of it. What is a denial by itself ("no patina") is said as it stands:
  * another denial before it ("no scratches no patina") is not one of it.
@@ -14,6 +22,9 @@ const warnedBehind = new RegExp(`^(?:${phrasePattern(warned.ja, 'u').source})`, 
 export function polarityOf(text: string, start: number, end: number): 'is' | 'is-not' {
   if (isDenial(text.slice(start, end))) return 'is';
   const clause = clauseAround(text, start, end);
+  // "Kratzer habe ich keine gefunden".
+  if (deniedBehind.test(text.slice(end, clause.end)) || nothingOf.test(text.slice(clause.start, start)))
+    return 'is-not';
   const warns = warnedOf.test(text.slice(Math.max(clause.start, start - 40), start));
   return warns || warnedBehind.test(text.slice(end, end + 8)) || isNegated(text, start, end) ? 'is-not' : 'is';
 }

@@ -33,6 +33,7 @@ import namesNobody from './names-nobody.json' with { type: 'json' };
 import newBeforePart from './new-before-part.json' with { type: 'json' };
 import notThisPiece from './not-this-piece.json' with { type: 'json' };
 import notYet from './not-yet.json' with { type: 'json' };
+import nothing from './nothing.json' with { type: 'json' };
 import otherHand from './other-hand.json' with { type: 'json' };
 import outlet from './outlet.json' with { type: 'json' };
 import payByCrypto from './pay-by-crypto.json' with { type: 'json' };
@@ -41,14 +42,17 @@ import payByVoucher from './pay-by-voucher.json' with { type: 'json' };
 import payDirectly from './pay-directly.json' with { type: 'json' };
 import payUnprotected from './pay-unprotected.json' with { type: 'json' };
 import people from './people.json' with { type: 'json' };
+import photograph from './photograph.json' with { type: 'json' };
 import replaced from './replaced.json' with { type: 'json' };
 import restored from './restored.json' with { type: 'json' };
 import sampleSale from './sample-sale.json' with { type: 'json' };
 import seconds from './seconds.json' with { type: 'json' };
 import silverSolid from './silver-solid.json' with { type: 'json' };
 import silverSurface from './silver-surface.json' with { type: 'json' };
+import since from './since.json' with { type: 'json' };
 import smallThing from './small-thing.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
+import thisOne from './this-one.json' with { type: 'json' };
 import unreadable from './unreadable.json' with { type: 'json' };
 import vintage from './vintage.json' with { type: 'json' };
 import warnedOf from './warned-of.json' with { type: 'json' };
@@ -100,6 +104,7 @@ export const topics = {
   'new-before-part': newBeforePart,
   'not-this-piece': notThisPiece,
   'not-yet': notYet,
+  nothing,
   'other-hand': otherHand,
   outlet,
   'pay-by-crypto': payByCrypto,
@@ -108,14 +113,17 @@ export const topics = {
   'pay-directly': payDirectly,
   'pay-unprotected': payUnprotected,
   people,
+  photograph,
   replaced,
   restored,
   'sample-sale': sampleSale,
   seconds,
   'silver-solid': silverSolid,
   'silver-surface': silverSurface,
+  since,
   'small-thing': smallThing,
   stored,
+  'this-one': thisOne,
   unreadable,
   vintage,
   'warned-of': warnedOf,
