@@ -126,6 +126,9 @@ const byHand = (
   ...(was?.detail !== undefined && was.what === what && was.value === value ? { detail: was.detail } : {}),
 });
 
+/** Whether a failure is one of those. */
+export const isOfCorrection = ({ code }: Problem): boolean => code.startsWith('correction-');
+
 /** Corrections that could not be made, as failures that say so; what waits for its photo is told with the photo. */
 export const unmetCorrections = ({ outcomes }: Pick<Corrected, 'outcomes'>): Problem[] =>
   outcomes.flatMap(({ correction: { id }, outcome }) => {

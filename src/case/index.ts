@@ -3,6 +3,7 @@ import type { Case } from './types';
 
 export { answerOf, type CaseAnswer, type FormReading, type SeenIn, type StampAnswer } from './answer';
 export { buildCase, type CaseInput, lookAt, previousOf } from './build';
+export { isOfCorrection } from './corrected';
 export { adjustmentOf, correct, findMeant, nameWithin, photoMeant, typedCode, undo } from './correction';
 export { type Correction, correctionSchema, type NewCorrection, type PhotoMeant } from './correction-types';
 export { type CaseHead, headOf } from './head';

@@ -1,4 +1,4 @@
-import { type Case, type WeighedFinding, weighedFindings } from '../case';
+import { type Case, isOfCorrection, type WeighedFinding, weighedFindings } from '../case';
 import { isCopy, type Reason } from '../check';
 import type { Decoding } from '../code/types';
 import { isTooWeakRead } from '../photo/read-types';
@@ -155,7 +155,7 @@ function notLookedAt(kase: Case): NotLookedAt {
     ),
     copied: kase.photos.filter(isCopy).map(({ photoId }) => photoNumber(kase, photoId)),
     // The case sums up its unread photos in one line; here they stand with their numbers instead.
-    problems: kase.skipped.filter(({ code }) => code !== 'photos-not-read'),
+    problems: kase.skipped.filter((problem) => problem.code !== 'photos-not-read' && !isOfCorrection(problem)),
     checks: kase.outcomes.flatMap((outcome) =>
       outcome.outcome === 'cannot-tell' ? [{ check: outcome.check, why: outcome.why }] : [],
     ),

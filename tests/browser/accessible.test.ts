@@ -28,6 +28,11 @@ beforeAll(async () => {
   await panel.evaluate(() => {
     for (const folded of document.querySelectorAll('details')) folded.open = true;
   });
+  await panel
+    .getByRole('button', { name: /by hand$/ })
+    .first()
+    .click();
+  await panel.getByRole('slider', { name: 'Part to read, top left' }).waitFor();
   list = await browser.context.newPage();
   await list.goto(browser.extensionUrl('watchlist.html'));
   await list.locator('.case-row').waitFor();
@@ -99,19 +104,21 @@ describe.each(widths)('at %i px', (width) => {
   });
 });
 
+const everyControl = 'button:enabled, input, summary, select, textarea, [role="slider"]';
+
 describe('the keyboard', () => {
   it('reaches every control of the panel, with a visible focus', async () => {
     await panel.bringToFront();
     await panel.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
-    const controls = await panel.locator('button:enabled, input, summary, select, textarea').count();
+    const controls = await panel.locator(everyControl).count();
     const reached = new Set<string>();
     for (let step = 0; step < controls + 5; step++) {
       await panel.keyboard.press('Tab');
-      const at = await panel.evaluate(() => {
+      const at = await panel.evaluate((selector) => {
         const element = document.activeElement as HTMLElement;
-        const all = [...document.querySelectorAll('button:enabled, input, summary, select, textarea')];
+        const all = [...document.querySelectorAll(selector)];
         return { index: all.indexOf(element), outline: getComputedStyle(element).outlineStyle };
-      });
+      }, everyControl);
       if (at.index >= 0) {
         reached.add(String(at.index));
         expect(at.outline).not.toBe('none');

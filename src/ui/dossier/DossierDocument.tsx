@@ -2,6 +2,7 @@ import type { Dossier } from '../../watch';
 import { chosenLanguage, sayQuestion, strings } from '../../words';
 import { Cautions } from '../parts/Cautions';
 import { Claims } from '../parts/Claims';
+import { Corrections } from '../parts/Corrections';
 import { Head } from '../parts/Head';
 import { Marks } from '../parts/Marks';
 import { TimeAxis } from '../TimeAxis';
@@ -32,6 +33,7 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
         <h2 id="claims-title">{strings.claims.title}</h2>
         <Claims claims={kase.claims} />
       </section>
+      <Corrections kase={kase} />
       <DossierStamps dossier={dossier} />
       {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} tableShown />}
       <DossierFindings groups={dossier.findings} />

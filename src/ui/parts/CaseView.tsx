@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
-import type { Case } from '../../case';
+import { type Case, isOfCorrection } from '../../case';
 import type { Claim } from '../../claim/types';
 import { strings } from '../../words';
 import { Message } from '../message/Message';
@@ -72,7 +72,11 @@ export function CaseView(props: Props) {
         <Marks kase={kase} folded />
         {photos}
         <div ref={said}>
-          <Fold part="claims" title={strings.claims.title} open={props.correctionsOpen ?? false}>
+          <Fold
+            part="claims"
+            title={strings.claims.title}
+            open={(props.correctionsOpen ?? false) || kase.skipped.some(isOfCorrection)}
+          >
             <Claims claims={kase.claims} onStrike={byHand && strikeClaim(byHand)} />
             <Corrections kase={kase} onUndo={byHand?.undo} />
             {corrections}

@@ -1,4 +1,4 @@
-import { type Case, type Correction, findMeant } from '../../case';
+import { type Case, type Correction, findMeant, isOfCorrection } from '../../case';
 import { strings } from '../../words';
 import { nameOfSeen } from './Measured';
 import { saidProblem, sentence } from './ProblemNote';
@@ -12,7 +12,7 @@ export function Corrections({ kase, onUndo }: { kase: Case; onUndo?: ((id: strin
       <ul class="corrections">
         {kase.corrections.map((correction) => {
           const words = wordsOf(correction, kase);
-          const unmet = kase.skipped.find(({ code, where }) => isUnmet(code) && where === correction.id);
+          const unmet = kase.skipped.find((problem) => isOfCorrection(problem) && problem.where === correction.id);
           return (
             <li key={correction.id}>
               {words}{' '}
@@ -38,9 +38,6 @@ export function Corrections({ kase, onUndo }: { kase: Case; onUndo?: ((id: strin
     </section>
   );
 }
-
-/** Told beside the correction itself. */
-export const isUnmet = (code: string): boolean => code.startsWith('correction-');
 
 function wordsOf(correction: Correction, kase: Case): string {
   const words = strings.byHand;

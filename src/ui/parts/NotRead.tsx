@@ -1,8 +1,7 @@
-import type { Case } from '../../case';
+import { type Case, isOfCorrection } from '../../case';
 import { isCopy } from '../../check';
 import { chosenLanguage, nameOfCheck, sayReason, strings } from '../../words';
 import { groupBy } from '../group-by';
-import { isUnmet } from './Corrections';
 import { Fold } from './Fold';
 import { saidProblem, sentence } from './ProblemNote';
 
@@ -16,7 +15,7 @@ export function NotRead({ kase }: { kase: Case }) {
   const reasons = groupBy(unread, ({ problem }) => saidProblem(problem).what);
   // The case sums up its unread photos in one line; here they stand with their numbers instead.
   // What became of the buyer's own corrections stands beside these.
-  const others = kase.skipped.filter(({ code }) => code !== 'photos-not-read' && !isUnmet(code));
+  const others = kase.skipped.filter((problem) => problem.code !== 'photos-not-read' && !isOfCorrection(problem));
   const copies = kase.photos.filter(isCopy).map(({ photoId }) => numberOf(photoId));
   const failed = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome] : []));
   const unable = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'cannot-tell' ? [outcome] : []));

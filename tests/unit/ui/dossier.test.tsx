@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { render } from 'preact';
 import { describe, expect, it } from 'vitest';
-import type { Case } from '../../../src/case';
+import { type Case, typedCode } from '../../../src/case';
 import { reason } from '../../../src/evidence';
 import { findMarks } from '../../../src/mark';
 import { yearSpan } from '../../../src/span';
@@ -15,6 +15,8 @@ const hostile = '</title></style><script>globalThis.ran = true</script><img src=
 const evidence = [piece('a', { spans: [yearSpan(1984)] }), piece('b', { spans: [yearSpan(1994)] })];
 const kase: Case = {
   ...caseAt('javascript:globalThis.ran=true', hostile),
+  corrections: [{ ...typedCode(`KV0915 ${hostile}`), id: 'hand-1' }],
+  skipped: [{ code: 'correction-photo-gone', where: 'hand-1', what: 'its photo is gone', remedy: 'Undo it.' }],
   evidence,
   reasoning: reason(evidence),
   decodings: [
@@ -90,6 +92,13 @@ describe('the document', () => {
     expect(room.querySelector('.decoding .code-rows dt')?.textContent).toBe('KV');
     expect(room.textContent).toContain('settles finding 1');
     expect(room.textContent).toContain('Not verified.');
+  });
+
+  it('tells what the buyer set and what became of it, once and with nothing to press', () => {
+    const room = show();
+    expect(room.querySelector('.corrections li')?.textContent).toContain('You typed the code KV0915');
+    expect(room.textContent?.split('Its photo is gone.')).toHaveLength(2);
+    expect(room.querySelectorAll('button')).toHaveLength(0);
   });
 
   it('has headings that never skip a level', () => {
