@@ -8,18 +8,17 @@ import { listingSchema } from '../listing/types';
 import { markReadSchema } from '../mark/types';
 import { problemSchema } from '../problem';
 import { questionSchema } from '../question/types';
+import { photoReadSchema } from '../stamp/types';
 import { correctionSchema, mostCorrections } from './correction-types';
-import { liftTypedCodes } from './older-typed-codes';
-import { keptPhotoSchema } from './photo-types';
 
 /**
  * One listing with everything read and found. It can be written to disk, read back and recomputed: all that the
  * pipeline needs after the page and the photos were read is `listing`, `photos`, `corrections` and the maker files.
  */
-const caseForm = z.strictObject({
+export const caseSchema = z.strictObject({
   format: z.literal(1),
   listing: listingSchema,
-  photos: z.array(keptPhotoSchema),
+  photos: z.array(photoReadSchema),
   /** What the buyer set right, added or struck; what stands in `photos` is as it was read. */
   corrections: z.array(correctionSchema).max(mostCorrections),
   /** Moment at which it was judged, ISO 8601; `listing.readAt` when missing. */
@@ -46,5 +45,4 @@ const caseForm = z.strictObject({
   /** What was not read or not done, and why. */
   skipped: z.array(problemSchema),
 });
-export const caseSchema = z.preprocess(liftTypedCodes, caseForm);
-export type Case = z.infer<typeof caseForm>;
+export type Case = z.infer<typeof caseSchema>;

@@ -2,7 +2,6 @@ import * as z from 'zod';
 import { claimSchema } from '../claim/types';
 import { photoAddressSchema, priceSchema } from '../listing/types';
 import { sourceSchema } from '../source';
-import { liftFinding, liftReason } from './older-types';
 
 export const findingKindSchema = z.enum(['contradiction', 'doubt', 'gap', 'agreement']);
 export type FindingKind = z.infer<typeof findingKindSchema>;
@@ -33,7 +32,8 @@ export type Ask = z.infer<typeof askSchema>;
 export const reasonSchema = z.strictObject({ reason: z.string(), data: sentenceDataSchema });
 export type Reason = z.infer<typeof reasonSchema>;
 
-const findingForm = z.strictObject({
+/** What a check found: a kind and data. Its sentences are made when it is shown. */
+export const findingSchema = z.strictObject({
   id: z.string(),
   check: z.string(),
   kind: findingKindSchema,
@@ -44,9 +44,7 @@ const findingForm = z.strictObject({
   claims: z.array(z.string()),
   asks: z.array(askSchema),
 });
-/** What a check found: a kind and data. Its sentences are made when it is shown; older ones carry them, in English. */
-export const findingSchema = z.preprocess(liftFinding, findingForm);
-export type Finding = z.infer<typeof findingForm>;
+export type Finding = z.infer<typeof findingSchema>;
 
 export const outcomeSchema = z.discriminatedUnion('outcome', [
   z.strictObject({ outcome: z.literal('speaks'), check: z.string(), findings: z.array(findingSchema).min(1) }),
@@ -54,9 +52,9 @@ export const outcomeSchema = z.discriminatedUnion('outcome', [
   z.strictObject({
     outcome: z.literal('not-applicable'),
     check: z.string(),
-    why: z.preprocess(liftReason, reasonSchema),
+    why: reasonSchema,
   }),
-  z.strictObject({ outcome: z.literal('cannot-tell'), check: z.string(), why: z.preprocess(liftReason, reasonSchema) }),
+  z.strictObject({ outcome: z.literal('cannot-tell'), check: z.string(), why: reasonSchema }),
   /** The check itself broke: a fault of the tool, which says nothing of the listing. `why` is its message. */
   z.strictObject({ outcome: z.literal('failed'), check: z.string(), why: z.string() }),
 ]);

@@ -1,7 +1,6 @@
 import * as z from 'zod';
 import { strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
-import { withoutStatement } from './older-types';
 import { toldSchema } from './told';
 
 /**
@@ -12,7 +11,6 @@ const stretch = { spans: z.array(spanSchema), places: z.array(z.string()) };
 export const stretchSchema = z.strictObject(stretch);
 export type Stretch = z.infer<typeof stretchSchema>;
 
-const nobody = { read: [], seen: [], said: [] };
 /**
  * Evidence ids that hold together, how many different facts they come from, which of these counts because it could have
  * excluded another, and where they agree.
@@ -20,7 +18,7 @@ const nobody = { read: [], seen: [], said: [] };
 const agreeingSetForm = z.strictObject({
   evidence: z.array(z.string()),
   facts: z.number().int().nonnegative(),
-  told: toldSchema.default({ date: nobody, place: nobody }),
+  told: toldSchema,
   ...stretch,
 });
 export type AgreeingSet = z.infer<typeof agreeingSetForm>;
@@ -32,7 +30,7 @@ const conflictForm = z.strictObject({
   /** Hard when it cannot be if all of it is true: only then is it a contradiction; else it is unlikely. */
   strength: strengthSchema,
   /** The rule that compares the two facts; null where there are more of them, or no rule does. */
-  rule: z.string().nullable().default(null),
+  rule: z.string().nullable(),
 });
 export type Conflict = z.infer<typeof conflictForm>;
 
@@ -47,17 +45,15 @@ const explanationForm = z.strictObject({
 });
 export type Explanation = z.infer<typeof explanationForm>;
 
-const older = <F extends z.ZodType>(form: F) => z.array(z.preprocess(withoutStatement, form));
-
 export const reasoningSchema = z.strictObject({
   /** Whether all evidence, soft and hard, can hold together. */
   agrees: z.boolean(),
   /** The largest agreeing sets, several when they are equally large. */
-  agreeing: older(agreeingSetForm),
+  agreeing: z.array(agreeingSetForm),
   /** Hard ones first, smaller ones first. */
-  conflicts: older(conflictForm),
+  conflicts: z.array(conflictForm),
   /** False when there were too many conflicts of more than three pieces to list them all. */
   conflictsComplete: z.boolean(),
-  explanations: older(explanationForm),
+  explanations: z.array(explanationForm),
 });
 export type Reasoning = z.infer<typeof reasoningSchema>;

@@ -1,14 +1,13 @@
 import * as z from 'zod';
 import { sourceSchema, strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
-import { liftEvidence } from './older-types';
 import { saysSchema } from './says';
 
 /**
  * One statement on the piece. `spans` (any of them) and `places` (any of them) are what it allows; empty says
  * nothing. `basis` groups statements that come from the same fact, so that a fact repeated is not counted twice.
  */
-const evidenceForm = z.strictObject({
+export const evidenceSchema = z.strictObject({
   id: z.string(),
   about: z.enum(['date', 'place', 'date-and-place']),
   from: z.strictObject({
@@ -26,10 +25,9 @@ const evidenceForm = z.strictObject({
   says: saysSchema,
   source: sourceSchema,
 });
-export const evidenceSchema = z.preprocess(liftEvidence, evidenceForm);
-export type Evidence = z.infer<typeof evidenceForm>;
+export type Evidence = z.infer<typeof evidenceSchema>;
 
 /** The part of it that a sentence is made of. */
-export const statedSchema = evidenceForm.pick({ says: true, spans: true, places: true });
+export const statedSchema = evidenceSchema.pick({ says: true, spans: true, places: true });
 export type Stated = z.infer<typeof statedSchema>;
 export const statedOf = ({ says, spans, places }: Evidence): Stated => ({ says, spans, places });

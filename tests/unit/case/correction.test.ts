@@ -15,6 +15,7 @@ import {
 } from '../../../src/case';
 import { applyCorrections } from '../../../src/case/corrected';
 import { correctionSchema, mostCorrections } from '../../../src/case/correction-types';
+import { liftTypedCodes } from '../../../src/case/older-typed-codes';
 import type { ClaimOf } from '../../../src/claim/types';
 import { builtInMakers } from '../../../src/maker';
 import { valueIn } from '../../../src/photo';
@@ -225,23 +226,19 @@ describe('a correction after the page was read again', () => {
 describe('a case kept when typed codes were a list of their own', () => {
   const { corrections: _, ...rest } = plain;
 
-  it('opens with each as a correction', () => {
-    const older = {
-      ...rest,
-      typedCodes: [
-        { photoId: null, code: 'KV0915' },
-        { photoId: 'p2', code: 'KV0916' },
-      ],
-    };
-    const opened = caseSchema.parse(older);
-    expect(opened.corrections).toEqual(
-      ['KV0915', 'KV0916'].map((code, at) => ({ ...typedCode(code), id: `hand-${at + 1}` })),
-    );
-    expect(caseSchema.parse(JSON.parse(JSON.stringify(opened)))).toEqual(opened);
+  it('gets each as a correction', () => {
+    const typedCodes = [
+      { photoId: null, code: 'KV0915' },
+      { photoId: 'p2', code: 'KV0916' },
+    ];
+    const lifted = liftTypedCodes({ ...rest, typedCodes });
+    const corrections = ['KV0915', 'KV0916'].map((code, at) => ({ ...typedCode(code), id: `hand-${at + 1}` }));
+    expect(caseSchema.parse(lifted)).toEqual({ ...rest, corrections });
+    expect(liftTypedCodes(lifted)).toBe(lifted);
   });
 
-  it('is refused where they are no codes', () => {
-    expect(caseSchema.safeParse({ ...rest, typedCodes: [{ photoId: null }] }).success).toBe(false);
-    expect(caseSchema.safeParse({ ...plain, typedCodes: [] }).success).toBe(false);
+  it('is left as it is where they are no codes', () => {
+    const none = { ...rest, typedCodes: [{ photoId: null }] };
+    expect(liftTypedCodes(none)).toBe(none);
   });
 });

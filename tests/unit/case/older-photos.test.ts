@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { liftPhotoRead } from '../../../src/case/older-photo-types';
-import { keptPhotoSchema } from '../../../src/case/photo-types';
 import { isTooWeakRead, printedIn, valueIn } from '../../../src/photo';
 import { stampLinesOf } from '../../../src/stamp';
+import { photoReadSchema } from '../../../src/stamp/types';
 import { photoRead } from '../../photo-read';
 import { stampLine } from '../check/sample';
 
@@ -23,7 +23,7 @@ const older = {
 
 describe('a reading kept before observations', () => {
   it('opens with everything that it said', () => {
-    const read = keptPhotoSchema.parse(older);
+    const read = photoReadSchema.parse(liftPhotoRead(older));
     expect(read).toMatchObject({ state: 'read', photoId: 'p1', width: 1170, height: 2532, came });
     expect(stampLinesOf(read)).toEqual(older.lines);
     expect(printedIn(read)).toEqual(older.printed);
@@ -39,14 +39,14 @@ describe('a reading kept before observations', () => {
 
   it('opens without a ground, which was not always measured', () => {
     const { background: _, came: __, ...bare } = older;
-    expect(valueIn(keptPhotoSchema.parse(bare), 'ground-noise')).toBeNull();
+    expect(valueIn(photoReadSchema.parse(liftPhotoRead(bare)), 'ground-noise')).toBeNull();
   });
 
   it('is lifted once: what it becomes is left as it is', () => {
     const lifted = liftPhotoRead(older);
     expect(liftPhotoRead(lifted)).toBe(lifted);
     const today = photoRead('p1', { lines: [stampLine('p1', 'KV0915')] });
-    expect(keptPhotoSchema.parse(today)).toEqual(today);
+    expect(photoReadSchema.parse(liftPhotoRead(today))).toEqual(today);
   });
 
   it.each([
@@ -56,7 +56,7 @@ describe('a reading kept before observations', () => {
     ['a missing hash', { hash: undefined }],
     ['a field too many', { size: 3 }],
   ])('is refused with %s', (_name, part) => {
-    expect(keptPhotoSchema.safeParse({ ...older, ...part }).success).toBe(false);
+    expect(photoReadSchema.safeParse(liftPhotoRead({ ...older, ...part })).success).toBe(false);
   });
 
   it("refuses a stamped line whose details are not the reader's", () => {
@@ -65,7 +65,7 @@ describe('a reading kept before observations', () => {
       ...rest,
       detail: { ...Object(detail), a: 1 },
     }));
-    const refused = keptPhotoSchema.safeParse({ ...read, observations });
+    const refused = photoReadSchema.safeParse(liftPhotoRead({ ...read, observations }));
     expect(refused.error?.issues.map(({ path }) => path.join('.'))).toEqual(['observations.0.detail']);
   });
 });

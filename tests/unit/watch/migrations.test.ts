@@ -55,6 +55,22 @@ describe('records of other versions', () => {
     });
   });
 
+  it('keeps the sentences of findings that were written in place of data, and leaves out what says nothing', async () => {
+    const said = { statement: 'The stamp reads KV0915.', basis: ['a rule'], innocent: 'A slip.', settles: 'A photo.' };
+    const finding = { id: 'made-date:c1', check: 'made-date', kind: 'doubt', ...said, asks: [] };
+    const outcomes = [
+      { outcome: 'speaks', check: 'made-date', findings: [finding, { check: 3 }] },
+      null,
+      { outcome: 'silent', check: 'x' },
+    ];
+    const raw = { ...trialRecord(), case: { ...sampleCase(), outcomes } };
+    const brought = await bringForward(raw, packing);
+    if (brought.state !== 'readable') throw new Error(brought.problem.what);
+    const found = [{ check: 'made-date', kind: 'doubt', data: { written: said } }];
+    expect(JSON.parse(await packing.unpack(brought.parts.looks[0]!.packed)).judged.found).toEqual(found);
+    expect(brought.record.shown.head.against).toEqual(found);
+  });
+
   it.each([
     [undefined, 'record-damaged'],
     [null, 'record-damaged'],
