@@ -43,9 +43,9 @@ export function fillLayout(laid: LaidLayout, { values, texts }: Contents): strin
   return path.join('');
 }
 
-/** Year and week that a span lies in, counted as the layout counts. */
-function weekOf(span: Span, count: string | undefined): { year: number; week: number } | null {
-  const near = Number((span.from ?? span.to ?? '').slice(0, 4));
+/** Year and week that a span with a beginning lies in, counted as the layout counts. */
+function weekOf(span: Span & { from: string }, count: string | undefined): { year: number; week: number } | null {
+  const near = Number(span.from.slice(0, 4));
   for (const year of [near - 1, near, near + 1]) {
     for (let week = 1; week <= 53; week++) {
       const whole = weekSpan(year, week, count);
@@ -59,12 +59,13 @@ function weekOf(span: Span, count: string | undefined): { year: number; week: nu
 function groupText(group: LaidGroup, laid: LaidLayout, reading: Reading): string | null {
   if (group.name === 'plant')
     return reading.plant?.code ?? reading.parts.find(({ slot }) => slot === 'plant')?.text ?? null;
-  const { span } = reading;
-  if (!span?.from) return null;
+  const from = reading.span?.from;
+  if (!reading.span || !from) return null;
+  const span = { ...reading.span, from };
   const counted = laid.groups.get('week');
   const week = counted ? weekOf(span, counted.writes.split(', ')[1]) : null;
-  const year = week?.year ?? Number(span.from.slice(0, 4));
-  const date = { span: { ...span, from: span.from }, year, week: week?.week ?? null };
+  const year = week?.year ?? Number(from.slice(0, 4));
+  const date = { span, year, week: week?.week ?? null };
   return kindOfGroup(group.name).write?.(date, group) ?? null;
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { codeFitsMaker } from '../../../src/check/code-fits-maker';
 import { monthSpan } from '../../../src/span';
-import { decoded, facts, kv0915, misfit, nearest, onlyFinding, reading, said, unreadPhoto } from './sample';
+import { decoded, facts, kv0915, misfit, nearest, ondrasse, onlyFinding, reading, said, unreadPhoto } from './sample';
 
 describe('code-fits-maker', () => {
   it('agrees with a code that reads, naming photo, date and place', () => {
@@ -41,5 +41,9 @@ describe('code-fits-maker', () => {
     expect(said(codeFitsMaker, facts({ maker: null, decodings: [kv0915] }))).toEqual([
       'cannot-tell: no maker file is known for this piece',
     ]);
+  });
+  it('does not apply where the file has no code systems', () => {
+    const maker = { ...ondrasse, codeSystems: [] };
+    expect(codeFitsMaker.judge(facts({ maker, decodings: [kv0915] })).outcome).toBe('not-applicable');
   });
 });

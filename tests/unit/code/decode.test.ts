@@ -69,6 +69,14 @@ test('an impossible month is no reading but a misfit, with the nearest valid cod
   });
 });
 
+test('the nearest codes are of a system in use at their date, and of a plant that worked then', () => {
+  for (const code of ['KV9915', 'XX0915', 'ZM9911', '1415', 'KV1995'])
+    for (const { reading } of read(code).nearest)
+      expect([code, reading.reasons.filter((reason) => /not in use/.test(reason))]).toEqual([code, []]);
+  // ZM began in 1994: one character away, and not offered for a code of 1991.
+  expect(read('ZN0911').nearest.map(({ text }) => text)).not.toContain('ZM0911');
+});
+
 test('a plant that is not on file is a misfit', () => {
   expect(read('XX0915').misfits[0]).toMatchObject({ slot: 'plant', value: 'XX' });
 });

@@ -86,3 +86,9 @@ describe.each(files.map((file) => [file.maker, file] as const))('%s', (_, file) 
     );
   }, 60_000);
 });
+
+test('a maker file is opened once', () => {
+  const [file] = builtInMakers as [MakerFile];
+  expect(openBook(file)).toBe(openBook(file));
+  expect(openBook({ ...file })).not.toBe(openBook(file));
+});

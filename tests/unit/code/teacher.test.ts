@@ -410,3 +410,12 @@ test('a single digit that is not explained is called one digit', () => {
   expect(words).toContain('running number of one digit');
   expect(words.filter((said) => /\b1 digits/.test(said))).toEqual([]);
 });
+
+test.each([
+  ['as they are', (year: string) => year, { year: 4 }],
+  ['backwards', (year: string) => [...year].reverse().join(''), { year: 4, reversed: true }],
+])('four digits of a year are learned %s', (_, written, slot) => {
+  const years = ['1984', '1991', '1997', '2002', '2013', '1976'];
+  const learned = learnSystem(years.map((year, at) => ({ code: `${written(year)}-${'KTRWZM'[at]}`, reads: year })));
+  expect(layoutOf(learned)?.[0]).toEqual(slot);
+});

@@ -194,6 +194,22 @@ test('a material claimed calls up the years in which the maker used it', () => {
   ).toEqual([]);
 });
 
+test('a material is one fact by any of its names, and another material one of its own', () => {
+  const lining = (material: string): Claim => ({
+    ...{ kind: 'material', id: 'c1', words: material, at: { field: 'title', start: 0, end: 1 }, confidence: 1 },
+    part: 'lining',
+    material,
+  });
+  const basisOf = (material: string, file = maker) =>
+    gatherEvidence({ ...nothing, claims: [lining(material)], maker: file }).map(({ basis }) => basis);
+  expect([basisOf('green twill'), basisOf('Olive Twill')]).toEqual([
+    ['material:lining:olive twill'],
+    ['material:lining:olive twill'],
+  ]);
+  const closed = { ...maker, construction: [{ ...maker.construction![0]!, not: ['blue silk'] }] };
+  expect(basisOf('blue silk', closed)).toEqual(['material:lining:blue silk']);
+});
+
 test('a part that was replaced dates nothing, and a piece restored without saying where dates nothing for sure', () => {
   const at = { field: 'title', start: 0, end: 1 } as const;
   const lining: Claim = {

@@ -121,3 +121,10 @@ test('one more independent fact never makes a finding lighter, and one said agai
     { seed, numRuns: 200 },
   );
 });
+
+test('equal weights are equal, and the first difference decides', () => {
+  const weight = (...order: number[]) => ({ ...weighFinding(finding(), [claim, code]), order });
+  expect(compareWeights(weight(3, 1, 0), weight(3, 1, 0))).toBe(0);
+  expect(compareWeights(weight(3, 0, 9), weight(3, 1, 0))).toBeLessThan(0);
+  expect(compareWeights(weight(3, 2, 0), weight(3, 1, 9))).toBeGreaterThan(0);
+});
