@@ -5,10 +5,10 @@ import {
   type Hit,
   isLeftOpen,
   isNegated,
-  listOf,
   phraseFinder,
   phrasePattern,
   topicFinder,
+  wordsOf,
 } from '../text';
 import { rememberForMakers } from './by-makers';
 import type { StatedMaker } from './maker';
@@ -19,13 +19,10 @@ import { type ClaimDraft, type Passage, saidIn } from './passage';
 const find = topicFinder('inspired-by', 'other-hand');
 
 const before = new RegExp(
-  `(?:${phrasePattern(listOf('style of, in the style of, inspired by, inspired, like, alla, à la, a la, im stil von, nach art von', 'inspiriert von, wie von, style, dans le style, dans le style de, genre, façon, inspiré de, inspirée de', 'stile, nello stile di, in stile, tipo, ispirata a, ispirato a, estilo, al estilo de, inspirado en', 'inspirada en, in de stijl van, stijl, geïnspireerd op, attributed to, zugeschrieben, attribué à', 'attribuita a, atribuido a, toegeschreven aan, possibly, probably, maybe, perhaps, vermutlich, wahrscheinlich', 'vielleicht, probablement, sans doute, probabilmente, forse, probablemente, quizás, waarschijnlijk, misschien', 'i think, i believe')).source})[\\s:"']{1,3}(?:an? |the |ein |eine |un |une |una |een )?$`,
+  `(?:${phrasePattern(wordsOf('hedge-before-name')).source})[\\s:"']{1,3}(?:an? |the |ein |eine |un |une |una |een )?$`,
   'u',
 );
-const after = new RegExp(
-  `^[\\s"'-]{0,3}(?:${phrasePattern(listOf('style, styled, type, like, inspired, look, lookalike, era style, stil, art, optik, nachahmung, inspiriert*', 'inspiré, inspirée, stile, ispirata, estilo, inspirado, inspirada, stijl, geïnspireerd, replica, réplica', 'réplique, 風, タイプ, スタイル, っぽい, 系')).source})`,
-  'u',
-);
+const after = new RegExp(`^[\\s"'-]{0,3}(?:${phrasePattern(wordsOf('hedge-behind-name')).source})`, 'u');
 
 /** Whether a maker's name is hedged where it stands: "Ondrasse style", "inspired by Ondrasse", "Ondrasse風". */
 export const isHedgedName = (text: string, start: number, end: number): boolean =>

@@ -19,6 +19,8 @@ import done from './done.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
 import goldSolid from './gold-solid.json' with { type: 'json' };
 import goldSurface from './gold-surface.json' with { type: 'json' };
+import hedgeBeforeName from './hedge-before-name.json' with { type: 'json' };
+import hedgeBehindName from './hedge-behind-name.json' with { type: 'json' };
 import hurry from './hurry.json' with { type: 'json' };
 import inTheLookOf from './in-the-look-of.json' with { type: 'json' };
 import inspiredBy from './inspired-by.json' with { type: 'json' };
@@ -90,6 +92,8 @@ export const topics = {
   'fresh-parts': freshParts,
   'gold-solid': goldSolid,
   'gold-surface': goldSurface,
+  'hedge-before-name': hedgeBeforeName,
+  'hedge-behind-name': hedgeBehindName,
   hurry,
   'in-the-look-of': inTheLookOf,
   'inspired-by': inspiredBy,
