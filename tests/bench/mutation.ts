@@ -3,7 +3,7 @@ import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { draw, type Folder, folders, type Mutant } from '../mutation/draw';
 import { argued, staleArguments } from '../mutation/equivalent';
-import { type Job, type Result, runJobs } from '../mutation/pool';
+import { isVoid, type Job, type Result, runJobs } from '../mutation/pool';
 import { importersOf, testsOf, unfit } from '../mutation/reach';
 
 export const onlyWhenNamed = true;
@@ -84,17 +84,35 @@ export async function bench(): Promise<void> {
     ...(at % controlEvery === 0 ? [controls[at / controlEvery] as Job] : []),
   ]);
   const lost: string[] = [];
-  await runJobs(queue, Number(values.workers), ({ failed, broken }, { id, change }) => {
-    const mutant = tried[id] as Mutant;
-    const noticed = failed.length > 0 || broken.length > 0;
-    if (change === null && noticed) lost.push(`${mutant.path}: ${[...failed, ...broken].join(', ')}`);
-    if (change === null || noticed) return;
-    alive.push(mutant);
-    console.log(lineAbout(mutant));
-  });
+  let again: Job[] = [];
+  const hung: Mutant[] = [];
+  const told = (result: Result, job: Job) => {
+    const mutant = tried[job.id] as Mutant;
+    const noticed = result.failed.length > 0 || result.broken.length > 0;
+    if (isVoid(result)) again.push(job);
+    else if (job.change === null && noticed)
+      lost.push(`${mutant.path}: ${[...result.failed, ...result.broken].join(', ')}`);
+    else if (job.change !== null && !noticed) {
+      alive.push(mutant);
+      console.log(lineAbout(mutant));
+    }
+  };
+  await runJobs(queue, Number(values.workers), told);
+  const retried = again;
+  again = [];
+  await runJobs(retried, 1, told);
+  for (const job of again)
+    if (job.change === null) lost.push('a run that changed nothing broke twice');
+    else hung.push(tried[job.id] as Mutant);
   console.log(
     `\n${controls.length} runs in between changed nothing, of which ${lost.length} failed. ${lost.join('; ')}`,
   );
+  if (lost.length > 0) {
+    console.log('What fails without a change makes every figure below void.');
+    process.exitCode = 1;
+  }
+  console.log(`${hung.length} changes broke the run twice (it hung or its process died) and count as noticed.`);
+  for (const mutant of hung) console.log(lineAbout(mutant));
   alive.push(...jobs.filter((job) => job.tests.length === 0).map(({ id }) => tried[id] as Mutant));
   report(chosen, tried, alive, equal);
   console.log(`\n${((performance.now() - start) / 60_000).toFixed(1)} minutes.`);

@@ -41,7 +41,12 @@ export async function runJobs(jobs: Job[], count: number, told: (result: Result,
   );
 }
 
-const gone = 'the tests hung or their process died';
+/** Said of a run whose process gave no answer in time. */
+export const gone = 'the tests hung or their process died';
+
+/** Whether a run says nothing of the change: no test failed, but the run itself broke, as on a machine that is too busy. */
+export const isVoid = ({ failed, broken }: Result): boolean =>
+  failed.length === 0 && broken.some((what) => what === gone || what.includes('[vitest-pool]'));
 
 function started(): Promise<ChildProcess> {
   const worker = fork(resolve(import.meta.dirname, 'worker.ts'), {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { codesAgree } from '../../../src/check/codes-agree';
-import { claim, decoded, facts, kv0915, said } from './sample';
+import { claim, decoded, facts, kv0915, onlyFinding, said } from './sample';
 
 describe('codes-agree', () => {
   const quoted = (code: string) => ({
@@ -24,5 +24,15 @@ describe('codes-agree', () => {
       'cannot-tell: no code was read from a photo to compare with',
     ]);
     expect(said(codesAgree, facts({ decodings: [kv0915] }))).toEqual(['not-applicable: the listing quotes no code']);
+  });
+  it('rests on the claim that quotes the code, of which it tells the seller’s own words', () => {
+    const other = claim('code', 'code LT0918', { code: 'LT0918' }, 'claim-other');
+    const spaced = claim('code', 'date code KV 0918', { code: 'KV 0918' });
+    const finding = onlyFinding(codesAgree, facts({ decodings: [kv0915, quoted('KV0918')], claims: [other, spaced] }));
+    expect([finding.claims, finding.photos, finding.data]).toMatchObject([
+      ['claim-code'],
+      ['p1'],
+      { quoted: 'KV 0918' },
+    ]);
   });
 });

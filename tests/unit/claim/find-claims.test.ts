@@ -138,3 +138,17 @@ describe('whatever a listing says', () => {
     );
   });
 });
+
+describe('a date with “since”', () => {
+  const made = (words: string, language: string) =>
+    findClaims(listingOf('Ondrasse bag', words, language), [ondrasse]).filter(({ kind }) => kind === 'made');
+  it.each([
+    ['en', 'In our family since the 1980s.'],
+    ['en', 'A house of saddlers since the 1920s.'],
+    ['de', 'Ein Haus der Sattler, seit den 1920er Jahren.'],
+    ['fr', 'Maison fondée, depuis les années 1920.'],
+    ['nl', 'Een huis, sinds de jaren 1920.'],
+  ])('is no date of making, a decade neither: %s, %s', (language, words) => {
+    expect(made(words, language)).toEqual([]);
+  });
+});

@@ -225,3 +225,11 @@ describe('a range gives its lower end and its upper, and never the upper alone',
   it('a number behind a dash that counts something is none', () =>
     expect(parsePrices('£180 - 240 cm').map(({ price }) => price.kind)).toEqual(['sale']));
 });
+
+describe('a number without a sign of money', () => {
+  it('is a price when it is all that stands there, or when words beside it say so', () => {
+    expect(read('380', { currency: 'EUR' }).map(([kind, minor]) => [kind, minor])).toEqual([['sale', 38000]]);
+    expect(read('price 380', { currency: 'EUR' }).map(([kind, minor]) => [kind, minor])).toEqual([['sale', 38000]]);
+    expect(read('a bag of 380 stitches and more of them than one would think', { currency: 'EUR' })).toEqual([]);
+  });
+});
