@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { differenceSchema } from '../code';
 import type { Decoding, Reading } from '../code/types';
 import { spanSchema } from '../span/types';
 import { photoNumber } from './types';
@@ -15,10 +16,10 @@ export type ShownCode = z.infer<typeof shownCodeSchema>;
 export const readingSaidSchema = z.strictObject({ span: spanSchema.nullable(), places: z.array(z.string()) });
 export type ReadingSaid = z.infer<typeof readingSaidSchema>;
 
-/** The nearest code that reads, by what it differs; `change` null where the text is the same and only its time is not. */
+/** The nearest code that reads, by what it differs; null where the text is the same and only its time is not. */
 export const nearCodeSchema = z.strictObject({
   code: z.string(),
-  change: z.string().nullable(),
+  differences: z.array(differenceSchema).nullable(),
   system: z.string(),
   used: spanSchema,
   says: readingSaidSchema,

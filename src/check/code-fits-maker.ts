@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { differenceWords } from '../code';
+import { differencesBetween } from '../code';
 import type { Nearest, Reading } from '../code/types';
 import { spansMeet } from '../span';
 import { askFor } from './asks';
@@ -57,9 +57,9 @@ export const codeFitsMaker = defineCheck({
 
 const inPeriod = ({ span, systemUsed }: Reading) => span === null || spansMeet(span, systemUsed);
 
-const nearCode = (read: string, { text, change, reading }: Nearest): NearCode => ({
+const nearCode = (read: string, { text, reading }: Nearest): NearCode => ({
   code: text,
-  change: differenceWords(read, { text, change }),
+  differences: differencesBetween(read, text),
   system: reading.system.id,
   used: reading.systemUsed,
   says: { span: reading.span, places: reading.places },

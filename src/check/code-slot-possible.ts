@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { differenceWords } from '../code';
+import { type Difference, differenceSchema, differencesBetween, expectedSchema } from '../code';
 import type { Nearest } from '../code/types';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
@@ -14,10 +14,10 @@ const dataSchema = z.strictObject({
   shown: shownCodeSchema,
   slot: z.string(),
   value: z.string(),
-  expected: z.string(),
+  expected: expectedSchema,
   /** The maker whose file does not say that it lists all plants; null where the value is impossible. */
   unlistedBy: z.string().nullable(),
-  near: z.strictObject({ code: z.string(), change: z.string() }).nullable(),
+  near: z.strictObject({ code: z.string(), differences: z.array(differenceSchema) }).nullable(),
 });
 
 export const codeSlotPossible = defineCheck({
@@ -52,7 +52,10 @@ export const codeSlotPossible = defineCheck({
   },
 });
 
-function nearCode({ decoding, readings }: SettledCode, near: Nearest): { code: string; change: string } | null {
-  const change = differenceWords(readings[0]?.text ?? decoding.code, near);
-  return change === null ? null : { code: near.text, change };
+function nearCode(
+  { decoding, readings }: SettledCode,
+  near: Nearest,
+): { code: string; differences: Difference[] } | null {
+  const differences = differencesBetween(readings[0]?.text ?? decoding.code, near.text);
+  return differences === null ? null : { code: near.text, differences };
 }

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { decodeText, readsOf } from '../code';
+import { decodeText, expectedWords, readsOf } from '../code';
 import type { Decoding } from '../code/types';
 import { readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
@@ -54,7 +54,12 @@ function readArguments() {
 /** The JSON of one code: a decoding with each reading's date and place in short form beside the full one. */
 function contractOf({ code, readings, misfits, nearest }: Decoding) {
   const shown = readings.map((reading) => ({ ...reading, place: reading.places[0] ?? null, reads: readsOf(reading) }));
-  return { code, readings: shown, nearest, misfits };
+  return {
+    code,
+    readings: shown,
+    nearest,
+    misfits: misfits.map((misfit) => ({ ...misfit, expected: expectedWords(misfit.expected) })),
+  };
 }
 
 function tableOf({ code, readings, misfits, nearest }: Decoding): string {
@@ -68,7 +73,7 @@ function tableOf({ code, readings, misfits, nearest }: Decoding): string {
   }
   if (readings.length === 0) lines.push('  no reading');
   for (const { slot, value, expected, system: name } of misfits) {
-    lines.push(`  ${slot} "${value}" cannot be: expected ${expected} (${system(name)})`);
+    lines.push(`  ${slot} "${value}" cannot be: expected ${expectedWords(expected)} (${system(name)})`);
   }
   for (const { text, change, likelihood, reading } of nearest) {
     lines.push(`  near: ${text}  ${readsOf(reading)}  ${change}  ${share(likelihood)}  ${system(reading.system)}`);

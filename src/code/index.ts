@@ -1,10 +1,12 @@
 export { periodsOf } from './book';
 export { type DecodeOptions, decodeLattice, decodeText, freeDecode } from './decode';
 export { decodeLine } from './decode-line';
+export { type Difference, differenceSchema, differenceWords } from './difference';
 export { encodeReading } from './encode';
 export { decodeExactly } from './exact';
+export { type Expected, expectedSchema, expectedWords } from './expected';
 export { type CodeFamily, codeFamilies } from './families';
-export { differenceWords } from './near-words';
+export { differencesBetween } from './nearest';
 export { readStated, readsAs, readsOf } from './reads';
 export { acceptanceLevel } from './settle';
 export { formOfKind, kindOfSlot, type Slot, type SlotKindName, slotForms, slotKinds } from './slot';

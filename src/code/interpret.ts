@@ -1,5 +1,6 @@
-import { meetSpans, periodSpan, type Span, spansMeet, spanWords, yearSpan } from '../span';
+import { meetSpans, periodSpan, type Span, spansMeet, yearSpan } from '../span';
 import type { BookPlant, BookSystem } from './book';
+import type { Expected } from './expected';
 import type { LaidLayout } from './layout';
 import { leftOut, wrongCheck } from './search';
 import { kindOfGroup } from './slot';
@@ -23,7 +24,7 @@ export interface Meaning {
 export interface Impossible {
   slot: string;
   value: string;
-  expected: string;
+  expected: Expected;
 }
 
 export const slotText = (laid: LaidLayout, slot: number, path: string): string => {
@@ -66,7 +67,7 @@ export function interpret(
   }
   for (const check of laid.checks) {
     const wrong = wrongCheck(check, path, laid);
-    if (wrong) return { slot: 'check', value: wrong.is, expected: wrong.expected };
+    if (wrong) return { slot: 'check', value: wrong.is, expected: { kind: 'check', fits: wrong.fits } };
   }
   const dates = datesOf(system, laid, path, latestYear);
   if ('expected' in dates) return dates;
@@ -104,7 +105,7 @@ function datesOf(system: BookSystem, laid: LaidLayout, path: string, latestYear?
   if (dates.length > 0) return dates;
   const blame = (name: GroupName) => kindOfGroup(name).blamed ?? Number.POSITIVE_INFINITY;
   const slot = [...laid.groups.keys()].reduce((first, name) => (blame(name) < blame(first) ? name : first));
-  return { slot: slotName(slot), value: groupValue(laid, slot, path)!, expected: `one that ${years.join(' or ')} has` };
+  return { slot: slotName(slot), value: groupValue(laid, slot, path)!, expected: { kind: 'in-year', years } };
 }
 
 /** Narrows dates by the tables of serial numbers; a number in a gap of the table is impossible. */
@@ -116,7 +117,7 @@ function timeBySerial(laid: LaidLayout, path: string, dates: DateRead[]): DateRe
     const number = Number(slot.reversed ? [...written].reverse().join('') : written);
     const rows = slot.table.filter(({ first, last }) => number >= first && (last === null || number <= last));
     const made = rows.flatMap((row) => periodSpan(row.made) ?? []);
-    if (made.length === 0) return { slot: 'serial', value: written, expected: 'a number that the table lists' };
+    if (made.length === 0) return { slot: 'serial', value: written, expected: { kind: 'in-table' } };
     const met = timed.flatMap(({ span, year }) =>
       made.flatMap((row) => {
         const both = span ? meetSpans(span, row) : row;
@@ -124,8 +125,7 @@ function timeBySerial(laid: LaidLayout, path: string, dates: DateRead[]): DateRe
       }),
     );
     if (met.length === 0) {
-      const expected = `a number made at the code's own date; ${written} was made ${made.map(spanWords).join(' or ')}`;
-      return { slot: 'serial', value: written, expected };
+      return { slot: 'serial', value: written, expected: { kind: 'own-date', number: written, made } };
     }
     timed = met;
   }

@@ -1,4 +1,5 @@
 import type { BookSystem } from './book';
+import { type Difference, differenceWords } from './difference';
 import { interpret } from './interpret';
 import type { LaidLayout } from './layout';
 import { readingOf } from './reading';
@@ -15,7 +16,7 @@ const longest = 24;
 const leastShare = 1e-6;
 
 interface Change {
-  words: string;
+  difference: Difference;
   share: number;
 }
 
@@ -46,7 +47,7 @@ export function nearestCodes(written: string, systems: readonly BookSystem[], la
       const changes = changesBetween(code, text);
       if (changes.length > mostChanges || changes.length === 0) continue;
       const likelihood = changes.reduce((product, { share }) => product * share, 1);
-      const change = changes.map(({ words }) => words).join('; ');
+      const change = changes.map(({ difference }) => differenceWords(difference)).join('; ');
       const reading = { ...readingOf(system, laid, path, meaning), probability: likelihood };
       found.push({ text, system: reading.system, change, likelihood, reading });
     }
@@ -85,13 +86,27 @@ export function changesBetween(written: string, meant: string): Change[] {
     const [was, is] = [written[i - 1], meant[j - 1]];
     if (step === 'other') {
       const share = mistakeShare(was!, is!);
-      const alike = share > unlikeShare ? ', which look alike' : '';
-      changes.push({ words: `"${was}" in place ${i} read as "${is}"${alike}`, share });
+      const difference = { kind: 'other', was: was!, is: is!, place: i, alike: share > unlikeShare } as const;
+      changes.push({ difference, share });
     }
-    if (step === 'drop') changes.push({ words: `"${was}" in place ${i} left out`, share: drop(i) });
-    if (step === 'add') changes.push({ words: `"${is}" added after place ${i}`, share: slipShare / 2 });
+    if (step === 'drop') changes.push({ difference: { kind: 'left-out', was: was!, place: i }, share: drop(i) });
+    if (step === 'add') changes.push({ difference: { kind: 'added', is: is!, place: i }, share: slipShare / 2 });
     if (step !== 'add') i--;
     if (step !== 'drop') j--;
   }
   return changes.reverse();
+}
+
+const bare = (text: string) => tidyCode(text).replace(/[^A-Z0-9]/g, '');
+/** More changes than this are no longer told one by one. */
+const mostTold = 2;
+
+/**
+ * What tells a near code from the one that was read. Null when it is the same text, which reads under a system and is
+ * only not certain enough; empty where too much differs to say it.
+ */
+export function differencesBetween(read: string, text: string): Difference[] | null {
+  if (bare(read) === bare(text)) return null;
+  const changes = changesBetween(tidyCode(read), text);
+  return changes.length > mostTold ? [] : changes.map(({ difference }) => difference);
 }

@@ -200,10 +200,14 @@ export function rightCheck(check: LaidCheck, path: string, laid: LaidLayout): st
 }
 
 /** What a check of a complete path should be when it is not; null when it is right. */
-export function wrongCheck(check: LaidCheck, path: string, laid: LaidLayout): { is: string; expected: string } | null {
+export function wrongCheck(
+  check: LaidCheck,
+  path: string,
+  laid: LaidLayout,
+): { is: string; fits: string | null } | null {
   const is = check.cells.map((cell) => path[cell]).join('');
-  const expected = rightCheck(check, path, laid);
-  return expected === is ? null : { is, expected: expected ?? 'none: a character before it has no value in this rule' };
+  const fits = rightCheck(check, path, laid);
+  return fits === is ? null : { is, fits };
 }
 
 /** Best text without any layout, and its probability: prefix beam search over all characters of the lattice. */

@@ -1,6 +1,7 @@
 import type { CodeSystem, Plant } from '../maker/types';
 import { bookPlants, openSystem, type SystemFault } from './book';
 import { readExactly } from './exact';
+import { expectedWords } from './expected';
 import { readStated, readsAs, readsOf } from './reads';
 import type { Reading } from './types';
 
@@ -26,7 +27,9 @@ export function testSystem(
     if (stated.nothing) {
       return readings.length === 0 ? [] : [{ example, what: `"${code}" reads ${readsOf(readings[0]!)}, not nothing` }];
     }
-    const wrong = impossible ? `: ${impossible.slot} "${impossible.value}" should be ${impossible.expected}` : '';
+    const wrong = impossible
+      ? `: ${impossible.slot} "${impossible.value}" should be ${expectedWords(impossible.expected)}`
+      : '';
     if (readings.length === 0) return [{ example, what: `"${code}" does not fit the system's layout${wrong}` }];
     const fitting = exact.filter(({ reading }) => readsAs(reading, stated));
     if (fitting.some(({ meaning }) => meaning.inPeriod)) return [];

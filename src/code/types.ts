@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { spanSchema } from '../span/types';
+import { expectedSchema } from './expected';
 
 /** One slot of a layout as it was read: its meaning, its characters and what they say. */
 export const readPartSchema = z.strictObject({
@@ -53,7 +54,7 @@ export const misfitSchema = z.strictObject({
   system: systemNameSchema,
   slot: z.string(),
   value: z.string(),
-  expected: z.string(),
+  expected: expectedSchema,
 });
 export type Misfit = z.infer<typeof misfitSchema>;
 

@@ -1,3 +1,4 @@
+import type { Expected } from '../expected';
 /** What several slots of one layout say together: tens and units of a month are one value, wherever they stand. */
 export type GroupName = 'plant' | 'year' | 'month' | 'week' | 'quarter' | 'day' | 'dayOfYear';
 
@@ -27,8 +28,8 @@ export interface GroupShape {
   /** How many characters the whole value has. */
   width: number;
   values: readonly string[] | null;
-  /** What a value has to be, in plain words: "01 to 12". */
-  expected: string;
+  /** What a value has to be. */
+  expected: Expected;
 }
 
 export interface SlotShape {

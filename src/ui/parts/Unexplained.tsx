@@ -1,4 +1,4 @@
-import { differenceWords } from '../../code';
+import { differencesBetween } from '../../code';
 import type { Decoding } from '../../code/types';
 import { strings } from '../../words';
 import { readingWords, systemWords } from '../system-words';
@@ -14,7 +14,7 @@ export function Unexplained({
   most: number;
 }) {
   if (readings.length > 0) return null;
-  const near = nearest.slice(0, most).map((one) => ({ ...one, difference: differenceWords(code, one) }));
+  const near = nearest.slice(0, most).map((one) => ({ ...one, difference: differencesBetween(code, one.text) }));
   // The same text is no other code: it fits a system, and its date is not certain enough.
   const same = near.filter(({ difference }) => difference === null);
   return (

@@ -1,4 +1,5 @@
 import type { NearCode, ReadingSaid, ShownCode } from '../../check';
+import { type Difference, differenceWords } from '../../code';
 import type { Kit } from '../kit';
 
 /** "the stamp in photo 3 reads KV0915" */
@@ -15,8 +16,12 @@ export const readingSaid = ({ span, places }: ReadingSaid, kit: Kit): string =>
 export const readingsSaid = (readings: readonly ReadingSaid[], kit: Kit): string =>
   [...new Set(readings.map((one) => readingSaid(one, kit)))].join(', or ');
 
+/** ' ("8" in place 2 read as "B", which look alike)' */
+export const differencesSaid = (differences: readonly Difference[]): string =>
+  differences.length === 0 ? '' : ` (${differences.map(differenceWords).join('; ')})`;
+
 /** The nearest code in a sentence of its own; the same text is one whose only reading lies out of its system's time. */
-export function nearest({ code, change, system, used, says }: NearCode, kit: Kit): string {
-  if (change !== null) return `The nearest code that does is ${code}${change ? ` (${change})` : ''}.`;
+export function nearest({ code, differences, system, used, says }: NearCode, kit: Kit): string {
+  if (differences !== null) return `The nearest code that does is ${code}${differencesSaid(differences)}.`;
   return `By the system ${system} (${kit.span(used)}) it would read ${readingSaid(says, kit)}, which is not certain enough.`;
 }

@@ -9,7 +9,7 @@ import { decoded, facts, kv0915, misfit, nearest, ondrasse, onlyFinding, reading
 const month19 = (rest = {}) => decoded('KV1995', [], { misfits: [misfit('KV1995')], ...rest });
 const likely = (likelihood: number) => facts({ decodings: [month19({ nearest: [nearest('KV0995', likelihood)] })] });
 const shown = { code: 'KV1995', from: 'photo', photo: 1 };
-const what = { slot: 'month', value: '19', expected: '01 to 12', unlistedBy: null };
+const what = { slot: 'month', value: '19', expected: { kind: 'range', first: '01', last: '12' }, unlistedBy: null };
 const told = {
   kind: 'doubt' as const,
   basis: [
@@ -35,8 +35,12 @@ testRule(codeSlotPossible, {
       likely(0.4),
       {
         ...told,
-        data: { shown, ...what, near: { code: 'KV0995', change: 'the third character differs' } },
-        says: 'The stamp in photo 1 reads KV1995: month “19” does not exist, expected 01 to 12. KV0995 would read (the third character differs).',
+        data: {
+          shown,
+          ...what,
+          near: { code: 'KV0995', differences: [{ kind: 'other', was: '1', is: '0', place: 3, alike: false }] },
+        },
+        says: 'The stamp in photo 1 reads KV1995: month “19” does not exist, expected 01 to 12. KV0995 would read ("1" in place 3 read as "0").',
       },
     ],
     'of a doubt only on a code that the listing quotes': [
@@ -60,7 +64,7 @@ testRule(codeSlotPossible, {
 
 describe('code-slot-possible, by what the file knows', () => {
   const plantQX = decoded('QX0915', [], {
-    misfits: [misfit('QX0915', { slot: 'plant', value: 'QX', expected: 'a plant on file: KV, LT' })],
+    misfits: [misfit('QX0915', { slot: 'plant', value: 'QX', expected: { kind: 'plant', codes: 'KV, LT' } })],
   });
   it('says only that the file does not list a plant, and asks the seller nothing, where the list may lack some', () => {
     const given = facts({ decodings: [plantQX] });

@@ -145,7 +145,7 @@ export const misfit = (text: string, rest: Partial<Misfit> = {}): Misfit => ({
   system: { maker: 'Ondrasse', id: 'interleaved-month' },
   slot: 'month',
   value: '19',
-  expected: '01 to 12',
+  expected: { kind: 'range', first: '01', last: '12' },
   ...rest,
 });
 

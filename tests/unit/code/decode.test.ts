@@ -59,8 +59,8 @@ test('an impossible month is no reading but a misfit, with the nearest valid cod
   const decoding = read('KV9915');
   expect(decoding.readings).toEqual([]);
   expect(decoding.misfits.map(({ slot, value, expected }) => ({ slot, value, expected }))).toEqual([
-    { slot: 'month', value: '91', expected: '01 to 12' },
-    { slot: 'week', value: '91', expected: '01 to 53' },
+    { slot: 'month', value: '91', expected: { kind: 'range', first: '01', last: '12' } },
+    { slot: 'week', value: '91', expected: { kind: 'range', first: '01', last: '53' } },
   ]);
   expect(decoding.nearest[0]).toMatchObject({
     text: 'KV0915',

@@ -17,7 +17,13 @@ export const dayOfYearSlot = defineSlot({
     return {
       name: 'day of year',
       cells: slot.reversed ? cells.reverse() : cells,
-      group: { name: 'dayOfYear', writes: '3 digits', width: 3, values: ordinals, expected: '001 to 366' },
+      group: {
+        name: 'dayOfYear',
+        writes: '3 digits',
+        width: 3,
+        values: ordinals,
+        expected: { kind: 'range', first: '001', last: '366' },
+      },
     };
   },
   dates: (ordinal, year) => dayOfYearSpan(year, ordinal),

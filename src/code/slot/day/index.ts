@@ -20,7 +20,13 @@ export const daySlot = defineSlot({
   shape: (slot) => ({
     name: partName('day', slot.day),
     cells: twoDigitCells(slot.day, days, 'day', slot.reversed),
-    group: { name: 'day', writes: '2 digits', width: 2, values: days, expected: '01 to 31' },
+    group: {
+      name: 'day',
+      writes: '2 digits',
+      width: 2,
+      values: days,
+      expected: { kind: 'range', first: '01', last: '31' },
+    },
   }),
   dates: (day, year, _, { month }) => {
     if (month === null) return undefined;

@@ -50,14 +50,26 @@ export const monthSlot = defineSlot({
       return {
         name: 'month',
         cells: listCells(values, 'month', 0, 1),
-        group: { name: 'month', writes: listed, width: 1, values, expected: `a month as one of ${listed}` },
+        group: {
+          name: 'month',
+          writes: listed,
+          width: 1,
+          values,
+          expected: { kind: 'one-of', slot: 'month', of: listed },
+        },
       };
     }
     const { month: part, reversed: turned } = slot as Extract<MonthSlot, { month: 2 | 'tens' | 'units' }>;
     return {
       name: partName('month', part),
       cells: twoDigitCells(part, twelve, 'month', turned),
-      group: { name: 'month', writes: '2 digits', width: 2, values: twelve, expected: '01 to 12' },
+      group: {
+        name: 'month',
+        writes: '2 digits',
+        width: 2,
+        values: twelve,
+        expected: { kind: 'range', first: '01', last: '12' },
+      },
     };
   },
   dates: (month, year) => monthSpan(year, month),

@@ -19,7 +19,7 @@ export const plantSlot = defineSlot({
       return {
         name: 'plant',
         cells,
-        group: { name: 'plant', writes, width: slot.plant, values: null, expected: 'letters' },
+        group: { name: 'plant', writes, width: slot.plant, values: null, expected: { kind: 'letters' } },
       };
     }
     const wide = classOf(codes.join(''));
@@ -27,7 +27,7 @@ export const plantSlot = defineSlot({
     return {
       name: 'plant',
       cells: listCells(codes, 'plant', 0, slot.plant).map((cell) => ({ ...cell, wide })),
-      group: { name: 'plant', writes, width: slot.plant, values: codes, expected: `a plant on file: ${shown}` },
+      group: { name: 'plant', writes, width: slot.plant, values: codes, expected: { kind: 'plant', codes: shown } },
     };
   },
 });

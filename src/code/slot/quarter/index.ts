@@ -33,7 +33,13 @@ export const quarterSlot = defineSlot({
     return {
       name: 'quarter',
       cells: listCells(values, 'quarter', 0, 1),
-      group: { name: 'quarter', writes: listed, width: 1, values, expected: `a quarter as one of ${listed}` },
+      group: {
+        name: 'quarter',
+        writes: listed,
+        width: 1,
+        values,
+        expected: { kind: 'one-of', slot: 'quarter', of: listed },
+      },
     };
   },
   dates: (quarter, year) => quarterSpan(year, quarter),

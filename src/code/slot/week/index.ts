@@ -24,7 +24,13 @@ export const weekSlot = defineSlot({
   shape: (slot) => ({
     name: partName('week', slot.week),
     cells: twoDigitCells(slot.week, weeks, 'week', slot.reversed),
-    group: { name: 'week', writes: `2 digits, ${slot.count ?? 'iso'}`, width: 2, values: weeks, expected: '01 to 53' },
+    group: {
+      name: 'week',
+      writes: `2 digits, ${slot.count ?? 'iso'}`,
+      width: 2,
+      values: weeks,
+      expected: { kind: 'range', first: '01', last: '53' },
+    },
   }),
   dates: (week, year, group) => weekSpan(year, week, group.writes.split(', ')[1]),
   write: ({ week }) => (week === null ? null : twoDigits(week)),

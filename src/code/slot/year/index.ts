@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Cell, capitals, classOf, digits } from '../cell';
+import { type Cell, classOf, digits } from '../cell';
 import { letters, reversed } from '../forms';
 import { defineSlot, halves } from '../kind';
 
@@ -71,7 +71,7 @@ export const yearSlot = defineSlot({
           writes: `cycle ${slot.first} ${slot.letters}`,
           width: 1,
           values: [...slot.letters],
-          expected: `one of ${wide === capitals || wide === digits ? '' : 'the characters '}${slot.letters}`,
+          expected: { kind: 'one-of', slot: 'year', of: slot.letters },
         },
       };
     }
@@ -88,7 +88,7 @@ export const yearSlot = defineSlot({
     return {
       name,
       cells: slot.reversed ? cells.reverse() : cells,
-      group: { name: 'year', writes: `${width} digits`, width, values: null, expected: 'a year' },
+      group: { name: 'year', writes: `${width} digits`, width, values: null, expected: { kind: 'any-year' } },
     };
   },
   write: ({ year }, group) => {

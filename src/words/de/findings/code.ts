@@ -1,5 +1,5 @@
 import type { WordsFor } from '../../finding-words';
-import { codeShown, nearest, readingsSaid } from '../codes';
+import { codeShown, differencesSaid, expectedSaid, nearest, readingsSaid } from '../codes';
 import { claimed } from '../dates';
 
 /** What a place of a code holds, as the object of "gibt es nicht". */
@@ -14,12 +14,6 @@ const slots: Record<string, string> = {
   serial: 'die laufende Nummer',
   check: 'das Prüfzeichen',
 };
-/** What was expected stands in the finding in English; numbers alone are told, the rest the code system shows. */
-const inRange = (expected: string): string => {
-  const range = /^(\d+) to (\d+)$/.exec(expected);
-  return range ? `, erwartet ${range[1]} bis ${range[2]}` : '';
-};
-
 export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | 'code-slot-possible'> = {
   'codes-agree': {
     title: 'Der gezeigte Code ist der zitierte',
@@ -64,9 +58,9 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | '
     statement: ({ shown, slot, value, expected, unlistedBy, near }, kit) => {
       const wrong =
         unlistedBy === null
-          ? `${slots[slot] ?? 'den Wert'} ${kit.quote(value)} gibt es nicht${inRange(expected)}`
+          ? `${slots[slot] ?? 'den Wert'} ${kit.quote(value)} gibt es nicht, erwartet ${expectedSaid(expected, kit)}`
           : `die Datei von ${unlistedBy} nennt keine Werkstatt ${kit.quote(value)} und sagt nicht, dass sie alle nennt`;
-      const hint = near ? ` ${kit.code(near.code)} wäre lesbar.` : '';
+      const hint = near ? ` ${kit.code(near.code)} wäre lesbar${differencesSaid(near.differences, kit)}.` : '';
       return `${kit.sentence(codeShown(shown, kit))}: ${wrong}.${hint}`;
     },
     innocent: 'Vielleicht ist ein abgenutztes oder schlecht beleuchtetes Zeichen für ein anderes gehalten.',

@@ -1,4 +1,6 @@
+import { kitFor } from '../../kit';
 import type { ScreenWords } from '../../screen-words';
+import { differencesSaid, expectedSaid } from '../codes';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
 import { byHandStrings } from './by-hand';
@@ -119,8 +121,9 @@ export const screens: ScreenWords = {
     alike: (place, may) => `Zeichen ${place} kann ${may.join(' oder ')} sein.`,
     share: (probability) => `${Math.round(probability * 100)} von 100`,
     noSystem: 'Keine Datei erklärt ihn bisher.',
-    misfit: (slot, value, expected) => `${slot} ${value}: erwartet ${expected}`,
-    nearest: (text, difference, system) => `Nahe: ${text}${difference ? ` (${difference})` : ''}, nach ${system}`,
+    misfit: (slot, value, expected) => `${slot} ${value}: erwartet ${expectedSaid(expected, kitFor('de'))}`,
+    nearest: (text, differences, system) =>
+      `Nahe: ${text}${differencesSaid(differences, kitFor('de'))}, nach ${system}`,
     barely: (system, says) => `Nach ${system} wäre er ${says}, aber nicht sicher genug.`,
     inPhoto: (number, copy = '') => (copy === '' ? `Foto ${number}` : `Foto ${number}, ${copy}`),
     inListing: 'Im Angebot zitiert',

@@ -1,5 +1,6 @@
+import { expectedWords } from '../../../code';
 import type { WordsFor } from '../../finding-words';
-import { codeShown, nearest, readingsSaid } from '../codes';
+import { codeShown, differencesSaid, nearest, readingsSaid } from '../codes';
 import { claimed } from '../dates';
 
 export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | 'code-slot-possible'> = {
@@ -46,9 +47,9 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | '
     statement: ({ shown, slot, value, expected, unlistedBy, near }, kit) => {
       const wrong =
         unlistedBy === null
-          ? `${slot} ${kit.quote(value)} does not exist, expected ${expected}`
+          ? `${slot} ${kit.quote(value)} does not exist, expected ${expectedWords(expected)}`
           : `the file of ${unlistedBy} does not list a plant ${kit.quote(value)}, and does not say that it lists all`;
-      const hint = near ? ` ${kit.code(near.code)} would read${near.change ? ` (${near.change})` : ''}.` : '';
+      const hint = near ? ` ${kit.code(near.code)} would read${differencesSaid(near.differences)}.` : '';
       return `${kit.sentence(codeShown(shown, kit))}: ${wrong}.${hint}`;
     },
     innocent: 'One worn or badly lit character may have been taken for another.',

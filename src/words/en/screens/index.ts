@@ -1,6 +1,8 @@
 import type { FindingKind } from '../../../check/types';
 import type { Part } from '../../../claim/types';
+import { type Difference, type Expected, expectedWords } from '../../../code';
 import type { PickField } from '../../../listing/types';
+import { differencesSaid } from '../codes';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
 import { byHandStrings } from './by-hand';
@@ -117,9 +119,10 @@ export const screens = {
     alike: (place: number, may: readonly string[]) => `Character ${place} may be ${may.join(' or ')}.`,
     share: (probability: number) => `${Math.round(probability * 100)} in 100`,
     noSystem: 'No file explains it yet.',
-    misfit: (slot: string, value: string, expected: string) => `${slot} ${value}: expected ${expected}`,
-    nearest: (text: string, difference: string, system: string) =>
-      `Near: ${text}${difference ? ` (${difference})` : ''}, by ${system}`,
+    misfit: (slot: string, value: string, expected: Expected) =>
+      `${slot} ${value}: expected ${expectedWords(expected)}`,
+    nearest: (text: string, differences: readonly Difference[], system: string) =>
+      `Near: ${text}${differencesSaid(differences)}, by ${system}`,
     barely: (system: string, says: string) => `By ${system} it would read ${says}, which is not certain enough.`,
     inPhoto: (number: number, copy = '') => (copy === '' ? `Photo ${number}` : `Photo ${number}, from a ${copy}`),
     inListing: 'Quoted in the listing',
