@@ -52,12 +52,18 @@ export function sayFinding(
   const words = wordsOf(check, language);
   if (!words) return { statement: check, basis: [check], innocent: '', settles: '' };
   const kit = kitFor(language);
-  return {
-    statement: words.statement(data, kit, kind),
-    basis: words.basis?.(data, kit, kind) ?? [words.rule],
-    innocent: words.explained?.(data, kit) ?? words.innocent,
-    settles: words.settled?.(data, kit) ?? words.settles,
-  };
+  try {
+    return {
+      statement: words.statement(data, kit, kind),
+      basis: words.basis?.(data, kit, kind) ?? [words.rule],
+      innocent: words.explained?.(data, kit) ?? words.innocent,
+      settles: words.settled?.(data, kit) ?? words.settles,
+    };
+  } catch {
+    // Kept by another build, with other data: what the check is called is all that is sure of it.
+    const { title, failureTitle, rule, innocent, settles } = words;
+    return { statement: kind === 'agreement' ? title : failureTitle, basis: [rule], innocent, settles };
+  }
 }
 
 /** What a check is called when it holds and when it does not, and its rule. */

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Says, Stated } from '../../../src/evidence';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
-import { sayConflict, sayExplanation, sayStated, sayStretch, sayWeight } from '../../../src/words';
+import { sayConflict, sayExplanation, sayFinding, sayStated, sayStretch, sayWeight } from '../../../src/words';
 import { piece } from '../evidence/samples';
 
 const stated = (says: Says, rest: Partial<Stated> = {}): Stated => ({ says, spans: [], places: [], ...rest });
@@ -85,4 +85,9 @@ it('says what follows from several in German', () => {
     '1 weitere Angabe passt dazu.',
     'Es wurde in einem Foto gelesen.',
   ]);
+});
+
+it('says of a finding with the data of another build what its check is called', () => {
+  const { statement } = sayFinding({ check: 'evidence-agrees', kind: 'agreement', data: { agree: 3 } }, 'en');
+  expect(statement).toBe('All that dates or places the piece can hold together');
 });
