@@ -14,6 +14,7 @@ export const ageWordFits = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ words: z.string(), least: z.number(), dated: datedSchema }),
+  limits: leastYears,
   needs: {
     claims: ['age-word'],
     now: true,

@@ -14,6 +14,7 @@ export const freshAgainstAge = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ words: z.string(), years: z.number(), dated: datedSchema }),
+  limits: { darkenedYears },
   needs: {
     claims: ['fresh-part', 'stored', 'condition', 'replaced'],
     now: true,

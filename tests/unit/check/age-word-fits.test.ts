@@ -1,6 +1,33 @@
 import { describe, expect, it } from 'vitest';
 import { ageWordFits } from '../../../src/check/age-word-fits';
+import { yearSpan } from '../../../src/span';
+import { testRule } from '../../rule-tester';
 import { claim, facts, kv0915, madeIn, said } from './sample';
+
+const called = (word: 'vintage' | 'antique') => (years: number) =>
+  facts({ claims: [claim('age-word', word, { word, polarity: 'is' }), madeIn(2026 - years)] });
+const turns = { step: 1, under: 'doubt', at: 'silent', over: 'silent' } as const;
+
+testRule(ageWordFits, {
+  speaks: {
+    'on “vintage” for a piece of ten years': [
+      called('vintage')(10),
+      {
+        kind: 'doubt',
+        data: { words: 'vintage', least: 20, dated: { claim: { words: 'made in 2016', span: { ...yearSpan(2016) } } } },
+        says: 'The listing says “vintage”, which is at least 20 years old, but it is said to be of “made in 2016”.',
+        basis: ['A piece is called vintage from about 20 years on, and antique from about 100.'],
+        asks: ['made-date'],
+        claims: ['claim-age-word', 'claim-made'],
+      },
+    ],
+  },
+  silent: { 'on “vintage” for a piece of thirty years': called('vintage')(30) },
+  limits: {
+    vintage: { ...turns, is: 20, given: called('vintage') },
+    antique: { ...turns, is: 100, given: called('antique') },
+  },
+});
 
 describe('age-word-fits', () => {
   const vintage = claim('age-word', 'vintage', { word: 'vintage', polarity: 'is' });

@@ -1,6 +1,33 @@
 import { describe, expect, it } from 'vitest';
 import { freshAgainstAge } from '../../../src/check/fresh-against-age';
+import { monthSpan } from '../../../src/span';
+import { testRule } from '../../rule-tester';
 import { factsSaying, kv0915, said } from './sample';
+
+const aged = (years: number) => factsSaying(`Pale handles. Made in ${2026 - years}.`);
+
+testRule(freshAgainstAge, {
+  speaks: {
+    'on pale handles after thirty years': [
+      factsSaying('Pale handles, used daily', { decodings: [kv0915] }),
+      {
+        kind: 'doubt',
+        data: {
+          words: 'Pale handles',
+          years: 31,
+          dated: { shown: { code: 'KV0915', from: 'photo', photo: 1 }, date: { ...monthSpan(1995, 1) } },
+        },
+        says: 'The listing says “Pale handles”, but the stamp in photo 1 reads KV0915 (January 1995): about 31 years of age.',
+        basis: ['Untreated handle leather and red edge trim darken with the years, and brass dulls.'],
+        asks: ['aging'],
+        claims: ['fresh-part-02ey07f'],
+        photos: ['p1'],
+      },
+    ],
+  },
+  silent: { 'on a young piece': aged(4) },
+  limits: { darkenedYears: { is: 10, step: 1, given: aged, under: 'silent', at: 'doubt', over: 'doubt' } },
+});
 
 describe('fresh-against-age', () => {
   it('doubts pale handles after thirty years', () => {

@@ -20,11 +20,10 @@ const checkFiles = readdirSync(new URL('src/check/', root))
   .map((name) => name.slice(0, -3))
   .filter((name) => !frameFiles.includes(name));
 
-/** Checks with a number at which no answer turns, or whose sentences are not data yet, which the rule tester compares. */
+/** Checks with a number at which no answer turns. */
 const noLimits = {
   'claimed-dates-agree': 'how many dates are named',
   'evidence-agrees': 'how many conflicts are named',
-  'fresh-against-age': 'carries its sentences',
 };
 
 describe('the collection of checks', () => {

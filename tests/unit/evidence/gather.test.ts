@@ -127,6 +127,13 @@ test('a mark keeps its strength, but never when it was not verified', () => {
   ]);
 });
 
+test('a mark tells of a date, a place or both', () => {
+  const about = (over: Partial<Parameters<typeof mark>[1]>) =>
+    gatherEvidence({ ...nothing, marks: [mark('m1', over)] }).map((piece) => piece.about);
+  expect([about({}), about({ places: [] }), about({ spans: [] })]).toEqual([['date-and-place'], ['date'], ['place']]);
+  expect(about({ places: ['DE', 'FR'] })).toEqual(['date-and-place']);
+});
+
 test('a mark that only the words of the listing name is soft', () => {
   const [evidence] = gatherEvidence({ ...nothing, marks: [mark('m1', { foundIn: 'listing', photoId: null })] });
   expect(evidence?.strength).toBe('soft');
