@@ -147,9 +147,8 @@ export async function holdRows(database: WatchDatabase, packing: Packing): Promi
  * opening. A record that another window has changed meanwhile is that window's.
  */
 async function bringAllForward(database: WatchDatabase, packing: Packing): Promise<void> {
-  for (const id of await database.getAllKeys('cases')) {
+  for (const id of await olderIds(database)) {
     const raw = await database.get('cases', id);
-    if (openRecord(raw).state !== 'older') continue;
     const brought = await bringForward(raw, packing);
     if (brought.state !== 'readable') continue;
     const transaction = database.transaction(['cases', 'looks', 'pictures'], 'readwrite', { durability: 'strict' });
@@ -161,6 +160,18 @@ async function bringAllForward(database: WatchDatabase, packing: Packing): Promi
     }
     await transaction.done;
   }
+}
+
+/** Told by their version alone: whether one is whole is seen when it is brought forward. */
+async function olderIds(database: WatchDatabase): Promise<string[]> {
+  const ids: string[] = [];
+  let cursor = await database.transaction('cases').store.openCursor();
+  while (cursor) {
+    const { version = 0 } = cursor.value;
+    if (typeof version === 'number' && version < recordVersion) ids.push(cursor.value.id);
+    cursor = await cursor.continue();
+  }
+  return ids;
 }
 
 /** One record after the other, so that a large list does not stand in memory at once. */

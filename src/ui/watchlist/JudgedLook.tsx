@@ -41,7 +41,7 @@ function judgesWords({ look: { judged }, makerFile }: Extract<SavedLook, { state
 
 const Findings = ({ title, found }: { title: string; found: Found[] }) => (
   <>
-    <h4>{title}</h4>
+    <h3>{title}</h3>
     {found.length === 0 ? (
       <p>{strings.watch.nothingElse}</p>
     ) : (

@@ -69,7 +69,7 @@ describe('a saved look', () => {
       const both = room.querySelector('.then-and-now');
       expect(both?.querySelector('summary')?.textContent).toBe(title);
       expect(both?.querySelector('p')?.textContent).toBe(by);
-      expect([...(both?.querySelectorAll('h4') ?? [])].map((one) => one.textContent)).toEqual(parts);
+      expect([...(both?.querySelectorAll('h3') ?? [])].map((one) => one.textContent)).toEqual(parts);
       expect(both?.querySelectorAll('[data-check="construction-against-date"]').length).toBeGreaterThan(0);
     },
   );
