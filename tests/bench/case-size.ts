@@ -1,3 +1,5 @@
+import { readdirSync, rmSync, statSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { serialize } from 'node:v8';
 import sharp from 'sharp';
@@ -10,6 +12,7 @@ import { stampLinesOf } from '../../src/stamp';
 import { packing } from '../../src/store/packing';
 import type { KeptPicture } from '../../src/watch';
 import { latestLookOf } from '../../src/watch/saved-case';
+import { launch } from '../browser/launch';
 import { sampleRecord } from '../unit/watch/sample-case';
 
 const site = new URL('../market/site/', import.meta.url);
@@ -76,59 +79,110 @@ async function demoCase(name: string): Promise<Measured> {
   return { kase, pictures: { jpeg: await kept('jpeg'), webp: await kept('webp') } };
 }
 
-/** Bytes of a value as V8 writes it, which is how Chromium stores it; what the disk's own compression saves is not counted. */
-const bytesOf = (value: unknown): number => serialize(value).length;
+/** Bytes of a value as V8 writes it, which is how Chromium stores it before the disk's own compression. */
+const bytesOf = (values: unknown[]): number => values.reduce<number>((sum, value) => sum + serialize(value).length, 0);
 
 /**
  * Version 2 of a record: the whole case with its conclusions, once for each look, and pictures as text. What V8 meets twice it
  * writes once, so that each look is an object of its own.
  */
-function before({ kase, pictures }: Measured, looks: number): number {
+function before({ kase, pictures }: Measured, looks: number): unknown[] {
   const look = { case: kase, pictures: pictures.jpeg };
   const { looks: _, shown, ...rest } = sampleRecord();
-  return bytesOf({ ...rest, ...look, earlier: Array.from({ length: looks - 1 }, () => structuredClone(look)) });
+  return [{ ...rest, ...look, earlier: Array.from({ length: looks - 1 }, () => structuredClone(look)) }];
 }
 
 /** The record of today with what it names: looks deflated, each picture once. */
-async function today({ kase, pictures }: Measured, looks: number): Promise<number> {
+async function today({ kase, pictures }: Measured, looks: number): Promise<unknown[]> {
   const made = await latestLookOf(kase, pictures.webp, { rules: '0.1.0', makers: builtInMakers }, packing);
   if (!made.ok) throw new Error(made.problem.what);
   const { latest, parts } = made.value;
   const [name] = latest.looks;
   if (!name) throw new Error('a record without a look');
   const record = sampleRecord({ ...latest, looks: Array.from({ length: looks }, () => name) });
-  const each = parts.looks.reduce((sum, look) => sum + bytesOf(look), 0);
-  return bytesOf(record) + looks * each + parts.pictures.reduce((sum, one) => sum + bytesOf(one), 0);
+  return [record, ...Array.from({ length: looks }, () => parts.looks).flat(), ...parts.pictures];
+}
+
+const copies = 60;
+
+/** Bytes that Chromium's database takes for one copy of these values, its own compression included. */
+async function bytesOnDisk(values: unknown[]): Promise<number> {
+  const browser = await launch();
+  const page = await browser.context.newPage();
+  await page.goto(browser.extensionUrl('watchlist.html'));
+  const plain = values.map((value) =>
+    JSON.parse(
+      JSON.stringify(value, (_, one) => (one instanceof Uint8Array ? { base64: packing.toBase64(one) } : one)),
+    ),
+  );
+  await page.evaluate(
+    async ([written, times]) => {
+      const database = await new Promise<IDBDatabase>((opened) => {
+        const request = indexedDB.open('measured', 1);
+        request.onupgradeneeded = () => request.result.createObjectStore('values');
+        request.onsuccess = () => opened(request.result);
+      });
+      // Nothing in here has a name of its own: what compiles this file would look for a helper that the page has not.
+      const values = written.map((value) =>
+        Object.fromEntries(
+          Object.entries(value).map(([name, one]) => [
+            name,
+            one?.base64 === undefined ? one : Uint8Array.from(atob(one.base64), (character) => character.charCodeAt(0)),
+          ]),
+        ),
+      );
+      for (let time = 0; time < times; time++) {
+        const transaction = database.transaction('values', 'readwrite', { durability: 'strict' });
+        for (const [at, value] of values.entries())
+          transaction.objectStore('values').put({ ...value, time }, `${time} ${at}`);
+        await new Promise((done) => {
+          transaction.oncomplete = done;
+        });
+      }
+      database.close();
+    },
+    [plain, copies] as [Record<string, { base64?: string } | null>[], number],
+  );
+  await browser.end();
+  const folder = join(browser.profile, 'Default', 'IndexedDB');
+  const bytes = readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .reduce((sum, entry) => sum + statSync(join(entry.parentPath, entry.name)).size, 0);
+  rmSync(browser.profile, { recursive: true });
+  return bytes / copies;
 }
 
 /**
- * What a saved case takes on the disk, as a share of what the record of version 2 took, which kept every conclusion and its
- * pictures as text: for the demo listings with their photos read, of one look and of three. Pictures are made here as the
+ * What a saved case takes, as a share of what the record of version 2 took, which kept every conclusion and its pictures
+ * as text: for the demo listings with their photos read, of one look and of three. As V8 writes the values, and for all
+ * of them together in a database of Chromium, which compresses what is not compressed yet. Pictures are made here as the
  * reader makes them, by another program.
  */
 export async function bench(): Promise<void> {
   const cases: [name: string, measured: Measured][] = [];
   for (const name of names) cases.push([name, await demoCase(name)]);
   const rows: Record<string, Record<string, string>> = {};
-  const all = new Map([1, 3].map((looks) => [looks, { before: 0, today: 0 }]));
-  const kilobytes = (bytes: number) => (bytes / 1024).toFixed(1);
   const percent = (part: number, of: number) => `${((100 * part) / of).toFixed(1)}%`;
-  for (const [name, measured] of cases) {
-    const row: Record<string, string> = {};
-    for (const [looks, sum] of all) {
-      const [was, is] = [before(measured, looks), await today(measured, looks)];
-      sum.before += was;
-      sum.today += is;
-      const what = looks === 1 ? 'one look' : `${looks} looks`;
-      Object.assign(row, {
+  const kilobytes = (bytes: number) => (bytes / 1024).toFixed(1);
+  for (const looks of [1, 3]) {
+    const all: { was: unknown[]; is: unknown[] } = { was: [], is: [] };
+    const what = looks === 1 ? 'one look' : `${looks} looks`;
+    const note = (name: string, was: number, is: number) => {
+      rows[name] = {
+        ...rows[name],
         [`${what}, before KB`]: kilobytes(was),
         [`${what}, KB`]: kilobytes(is),
         [`${what}, share`]: percent(is, was),
-      });
+      };
+    };
+    for (const [name, measured] of cases) {
+      const [was, is] = [before(measured, looks), await today(measured, looks)];
+      note(name, bytesOf(was), bytesOf(is));
+      all.was.push(...was);
+      all.is.push(...is);
     }
-    rows[name] = row;
+    note('all', bytesOf(all.was), bytesOf(all.is));
+    note('all, in Chromium', await bytesOnDisk(all.was), await bytesOnDisk(all.is));
   }
   console.table(rows);
-  for (const [looks, sum] of all)
-    console.log(`All, ${looks} look(s) each: ${percent(sum.today, sum.before)} of before.`);
 }
