@@ -48,7 +48,7 @@ const Findings = ({ title, found }: { title: string; found: Found[] }) => (
       <ul>
         {found.map((one) => (
           <li key={`${one.check} ${JSON.stringify(one.data)}`} data-check={one.check}>
-            <span class="muted">{kindWords(one.kind)}:</span> {statementOf(one)}
+            <span class="muted">{kindWords(one.kind)}:</span> {sayFinding(one, chosenLanguage()).statement}
           </li>
         ))}
       </ul>
@@ -60,12 +60,3 @@ const kindWords = (kind: Found['kind']): string => {
   const { contradictions, doubts, gaps, agreements } = strings.findings;
   return { contradiction: contradictions, doubt: doubts, gap: gaps, agreement: agreements }[kind];
 };
-
-/** What was kept of a rule that has changed may lack what its sentence needs today: then the rule's name stands there. */
-function statementOf(found: Found): string {
-  try {
-    return sayFinding(found, chosenLanguage()).statement;
-  } catch {
-    return found.check;
-  }
-}

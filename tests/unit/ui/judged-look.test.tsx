@@ -80,7 +80,9 @@ describe('a saved look', () => {
     if (look?.state !== 'readable') throw new Error('not readable');
     look.look.judged.found.push({ check: 'price-changed', kind: 'doubt', data: {} });
     await show(one);
-    expect(room.querySelector('.then-and-now [data-check="price-changed"]')?.textContent).toContain('price-changed');
+    expect(room.querySelector('.then-and-now [data-check="price-changed"]')?.textContent).toBe(
+      'What is unusual: The price has fallen steeply since the last look',
+    );
   });
 
   it('that is spoilt says so in its place', async () => {
