@@ -8,7 +8,7 @@ import { nearestCodes } from './nearest';
 import { shapeShare, shares, typedShares } from './prior';
 import { lengthFits, misfitLayout, readLayout, unnamedMisfits } from './read-layout';
 import { freeSearch, type Step, stepsOf } from './search';
-import { acceptanceLevel, dedupeNearest, settle, type Weighed, type WeighedMisfit } from './settle';
+import { acceptanceLevel, dedupeNearest, type Settled, settle, type Weighed, type WeighedMisfit } from './settle';
 import { tidyCode, typedLattice } from './typed';
 import type { Decoding, LeftOpen, Nearest } from './types';
 
@@ -44,9 +44,25 @@ export function decodeText(code: string, options: DecodeOptions): Decoding {
     return { id, code, from, accepted: tooLong, readings: [], misfits: [], nearest: [] };
   }
   const steps = stepsOf(lattice);
-  const decoded = decodeSteps(steps, freeSearch(steps), options, tidyCode(code), typedShares);
+  const outcome = asWritten(decodeSteps(steps, freeSearch(steps), options, tidyCode(code), typedShares).outcome);
   // What someone wrote counts as written, whether a system explains it or not.
-  return { id, code, from, accepted: true, ...decoded.outcome };
+  return { id, code, from, accepted: true, ...outcome };
+}
+
+/**
+ * A typed text that fits a system or a family just as it stands is a reading of it, however likely another text would
+ * be: nobody has to be told that it is near to itself.
+ */
+function asWritten(outcome: Settled): Settled {
+  if (outcome.readings.length > 0) return outcome;
+  const isItself = ({ change }: Nearest) => change === 'none';
+  const readings = outcome.nearest
+    .filter(isItself)
+    .map(({ reading, likelihood }) => ({ ...reading, probability: likelihood }));
+  if (readings.length === 0) return outcome;
+  // Nearly every text has a neighbour that fits some family; only one of a maker is worth naming beside it.
+  const others = outcome.nearest.filter((near) => !isItself(near) && near.system.maker !== null);
+  return { ...outcome, readings, nearest: others };
 }
 
 /** Reads a stamp's lattice. `code` of the result is the best text without any system. */

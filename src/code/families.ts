@@ -1,85 +1,110 @@
-import type { CodeSystem } from '../maker/types';
+import type { Layout, Period, Slot } from '../maker/types';
 import { type Book, openSystem } from './book';
 
 /** A code system's shape without a maker. */
-export interface CodeFamily extends Pick<CodeSystem, 'id' | 'used' | 'layout'> {
+export interface CodeFamily {
+  id: string;
   name: string;
+  used: Period;
+  /** Ways to write it; most have one. */
+  layouts: Layout[];
   /** Share among the families: shapes that nearly anything fits weigh little. */
   weight: number;
 }
 
 /**
- * Shapes that makers of leather goods have used, with the decades in which they are met: common practice, no source.
- * The periods are wide on purpose; a maker file narrows them.
+ * Stamped dates of leather goods are hardly older than this, and two digits are then of one century: common practice,
+ * no source. No family has years of its own: when a shape was in use is a maker's own affair.
  */
+const anyYears: Period = ['1940', null];
+
+const between: Slot = { separator: '-. /', optional: true };
+/** A stroke or a dot that has to be there. */
+const stroke: Slot = { separator: '/.-' };
+const [year, month, week]: Slot[] = [{ year: 2 }, { month: 2 }, { week: 2 }];
+const plant: Slot = { plant: 2 };
+
+const family = (id: string, weight: number, name: string, ...layouts: Layout[]): CodeFamily => ({
+  id,
+  name,
+  used: anyYears,
+  layouts,
+  weight,
+});
+
+/** Shapes that makers of leather goods have used: common practice, no source. A maker file says which, and when. */
 export const codeFamilies: CodeFamily[] = [
-  {
-    id: 'year-month-three-digits',
-    name: 'three digits: year, year, month',
-    used: ['1979', '1989'],
-    layout: [{ year: 2 }, { month: '1-9' }],
-    weight: 1,
-  },
-  {
-    id: 'year-month-four-digits',
-    name: 'four digits: year, year, month, month',
-    used: ['1980', '1999'],
-    layout: [{ year: 2 }, { month: 2 }],
-    weight: 1,
-  },
-  {
-    id: 'year-month-plant',
-    name: 'four digits, then plant letters: year, year, month, month',
-    used: ['1980', '1999'],
-    layout: [{ year: 2 }, { month: 2 }, { separator: '-. /', optional: true }, { plant: 2 }],
-    weight: 1,
-  },
-  {
-    id: 'plant-year-month',
-    name: 'plant letters, then four digits: year, year, month, month',
-    used: ['1980', '1999'],
-    layout: [{ plant: 2 }, { separator: '-. /', optional: true }, { year: 2 }, { month: 2 }],
-    weight: 0.5,
-  },
-  {
-    id: 'plant-interleaved-month',
-    name: 'two plant letters and four digits: first and third the month, second and fourth the year',
-    used: ['1988', '2009'],
-    layout: [{ plant: 2 }, { month: 'tens' }, { year: 'tens' }, { month: 'units' }, { year: 'units' }],
-    weight: 1,
-  },
-  {
-    id: 'plant-interleaved-week',
-    name: 'two plant letters and four digits: first and third the week, second and fourth the year',
-    used: ['2005', '2023'],
-    layout: [{ plant: 2 }, { week: 'tens' }, { year: 'tens' }, { week: 'units' }, { year: 'units' }],
-    weight: 1,
-  },
-  {
-    id: 'letter-cycle',
-    name: 'a letter and a number: the letter may stand for a year of a cycle that only the maker knows',
-    used: ['1940', '2023'],
-    layout: [{ any: 1, of: 'letter' }, { separator: '-. /', optional: true }, { serial: { min: 1, max: 6 } }],
-    weight: 0.1,
-  },
-  {
-    id: 'serial',
-    name: 'a running number, which dates nothing without the maker’s table',
-    used: ['1940', '2023'],
-    layout: [{ serial: { min: 4, max: 10 } }],
-    weight: 0.05,
-  },
-  {
-    id: 'long-serial',
-    name: 'a long running number, which dates nothing without the maker’s table',
-    used: ['1940', '2023'],
-    layout: [{ serial: { min: 11, max: 20 } }],
-    weight: 0.02,
-  },
+  family('year-month', 1, 'four digits: year, month', [year!, month!]),
+  family('month-year', 0.7, 'four digits: month, year', [month!, year!]),
+  family('year-week', 0.3, 'four digits: year, week', [year!, week!]),
+  family('week-year', 0.4, 'four digits: week, year', [week!, year!]),
+  family('year-month-three-digits', 0.7, 'three digits: year, month', [year!, { month: '1-9' }]),
+  family('month-year-three-digits', 0.4, 'three digits: month, year', [{ month: '1-9' }, year!]),
+  family(
+    'month-stroke-year',
+    4,
+    'month and year with a stroke or dot between',
+    [month!, stroke, year!],
+    [{ month: '1-9' }, stroke, year!],
+    [month!, stroke, { year: 4 }],
+    [{ month: '1-9' }, stroke, { year: 4 }],
+  ),
+  family(
+    'year-stroke-month',
+    1.5,
+    'year and month with a stroke or dot between',
+    [year!, stroke, month!],
+    [year!, stroke, { month: '1-9' }],
+    [{ year: 4 }, stroke, month!],
+  ),
+  family('week-stroke-year', 0.5, 'week and year with a stroke or dot between', [week!, stroke, year!]),
+  family('year-stroke-week', 0.4, 'year and week with a stroke or dot between', [year!, stroke, week!]),
+  family('year-month-plant', 0.8, 'year, month, then two letters of a plant', [year!, month!, between, plant]),
+  family('month-year-plant', 0.5, 'month, year, then two letters of a plant', [month!, year!, between, plant]),
+  family('plant-year-month', 0.5, 'two letters of a plant, then year, month', [plant, between, year!, month!]),
+  family('plant-month-year', 0.4, 'two letters of a plant, then month, year', [plant, between, month!, year!]),
+  family(
+    'plant-interleaved-month',
+    1,
+    'two letters of a plant and four digits: first and third the month, second and fourth the year',
+    [plant, { month: 'tens' }, { year: 'tens' }, { month: 'units' }, { year: 'units' }],
+  ),
+  family(
+    'plant-interleaved-week',
+    0.8,
+    'two letters of a plant and four digits: first and third the week, second and fourth the year',
+    [plant, { week: 'tens' }, { year: 'tens' }, { week: 'units' }, { year: 'units' }],
+  ),
+  family(
+    'letter-cycle',
+    0.1,
+    'a letter and a number: the letter may stand for a year of a cycle that only the maker knows',
+    [{ any: 1, of: 'letter' }, between, { serial: { min: 1, max: 6 } }],
+  ),
+  family(
+    'framed-letter',
+    0.05,
+    'a letter in a frame: it may stand for a year of a cycle that only the maker knows',
+    [{ separator: '([{' }, { any: 1, of: 'letter' }, { separator: ')]}' }],
+    [{ separator: '([{' }, { any: 1, of: 'letter' }, { separator: ')]}' }, between, { serial: { min: 1, max: 6 } }],
+  ),
+  family(
+    'serial',
+    0.05,
+    'a running number, as on a stamp or on a sticker with its card: it dates nothing without the maker’s table',
+    [{ serial: { min: 4, max: 10 } }],
+  ),
+  family('long-serial', 0.02, 'a long running number: it dates nothing without the maker’s table', [
+    { serial: { min: 11, max: 20 } },
+  ]),
 ];
 
 /** The families as a book without a maker. */
 export const familyBook: Book = {
   maker: null,
-  systems: codeFamilies.map((family) => openSystem(family, null, new Map(), family.weight).system),
+  systems: codeFamilies.map(
+    ({ weight, layouts, ...rest }) =>
+      // A family counts once, however many ways it has to be written.
+      openSystem({ ...rest, layouts }, null, new Map(), weight / layouts.length).system,
+  ),
 };
