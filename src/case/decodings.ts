@@ -5,6 +5,7 @@ import type { MakerFile } from '../maker/types';
 import type { PhotoRead } from '../photo/read-types';
 import { stampLinesOf } from '../stamp';
 import { changesBetween, countsAsCode, mayBeCode } from './lines';
+import { orderReadings } from './order-readings';
 
 interface Shown {
   photos: readonly PhotoRead[];
@@ -38,7 +39,8 @@ export function decodeAll(shown: Shown): Decoding[] {
         ]
       : [],
   );
-  return [...oneOfEachStamp(shown.photos.flatMap((photo) => bestOfPhoto(photo, shown))), ...typed, ...quoted];
+  const all = [...oneOfEachStamp(shown.photos.flatMap((photo) => bestOfPhoto(photo, shown))), ...typed, ...quoted];
+  return all.map((decoding) => orderReadings(decoding, shown.claims));
 }
 
 /** The line of a photo that is most likely its code, decoded; none when no line counts as one. */

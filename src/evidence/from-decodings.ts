@@ -104,6 +104,8 @@ function reading(decoding: Decoding, maker: string | null): Evidence | null {
 }
 
 function system(decoding: Decoding, maker: string | null): Evidence | null {
+  // A shape without a maker was in use whenever somebody used it: that dates nothing.
+  if (decoding.readings.some(({ system: { maker: of } }) => of === null)) return null;
   const spans = unionOf(decoding.readings.map((one) => one.systemUsed));
   if (spans.some((span) => span.from === null && span.to === null)) return null;
   return {

@@ -4,7 +4,7 @@ import { kit, strings } from '../words';
 /** Whose code system it is: "Ondrasse (invented), interleaved month". A family has no maker. */
 export const systemWords = ({ maker, id, invented }: Reading['system']): string => {
   const name = id.replaceAll('-', ' ');
-  if (maker === null) return strings.stamp.family(name);
+  if (maker === null) return strings.stamp.family(strings.stamp.families[id] ?? name);
   return `${invented ? strings.inventedName(maker) : maker}, ${name}`;
 };
 

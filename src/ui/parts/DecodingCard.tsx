@@ -1,4 +1,4 @@
-import type { Decoding } from '../../code/types';
+import type { Decoding, Reading } from '../../code/types';
 import { strings } from '../../words';
 import { LeftOpenOf } from './LeftOpenOf';
 import { ReadingTable } from './ReadingTable';
@@ -45,17 +45,18 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove,
       {decoding.accepted ? best && <ReadingTable reading={best} /> : <Candidates decoding={decoding} />}
       <LeftOpenOf decoding={decoding} />
       {decoding.accepted && <Unexplained decoding={decoding} most={mostTold} />}
-      {decoding.accepted && others.length > 0 && (
+      {decoding.accepted && best?.system.maker === null && <div>{others.map(tableOf)}</div>}
+      {decoding.accepted && best?.system.maker !== null && others.length > 0 && (
         <details class="quiet">
           <summary>{strings.stamp.otherReadings(others.length)}</summary>
-          {others.map((reading) => (
-            <ReadingTable key={`${reading.system.id} ${reading.text}`} reading={reading} />
-          ))}
+          {others.map(tableOf)}
         </details>
       )}
     </article>
   );
 }
+
+const tableOf = (reading: Reading) => <ReadingTable key={`${reading.system.id} ${reading.text}`} reading={reading} />;
 
 function Candidates({ decoding }: { decoding: Decoding }) {
   const rows = decoding.readings.slice(0, 3).map(({ text, probability }) => ({ text, probability }));

@@ -69,14 +69,17 @@ export function StampSection({ kase, pictureOfLine, isReading, byHand, onLook, o
 }
 
 function OtherReadings({ decoding: { readings } }: { decoding: Decoding }) {
-  const [, ...others] = readings;
+  const [best, ...others] = readings;
   if (others.length === 0) return null;
+  const tables = others.map((reading) => (
+    <ReadingTable key={`${reading.system.id} ${reading.text}`} reading={reading} />
+  ));
+  // Without a maker's file no reading stands out: all of them are the answer.
+  if (best?.system.maker === null) return <div>{tables}</div>;
   return (
     <details class="quiet">
       <summary>{strings.stamp.otherReadings(others.length)}</summary>
-      {others.map((reading) => (
-        <ReadingTable key={`${reading.system.id} ${reading.text}`} reading={reading} />
-      ))}
+      {tables}
     </details>
   );
 }

@@ -135,7 +135,33 @@ export const screens: ScreenWords = {
     typeAction: 'Deuten',
     remove: (code) => `${code} entfernen`,
     reading: (system) => `nach ${system}`,
-    family: (shape) => `nur seiner Form, ${shape}`,
+    family: (shape) => `nur seiner Form, ${shape}; üblich, ohne Quelle`,
+    families: {
+      'year-month': 'Jahr und Monat',
+      'month-year': 'Monat und Jahr',
+      'year-week': 'Jahr und Woche',
+      'week-year': 'Woche und Jahr',
+      'year-month-three-digits': 'Jahr und einstelliger Monat',
+      'month-year-three-digits': 'einstelliger Monat und Jahr',
+      'month-stroke-year': 'Monat und Jahr mit Strich oder Punkt dazwischen',
+      'year-stroke-month': 'Jahr und Monat mit Strich oder Punkt dazwischen',
+      'week-stroke-year': 'Woche und Jahr mit Strich oder Punkt dazwischen',
+      'year-stroke-week': 'Jahr und Woche mit Strich oder Punkt dazwischen',
+      'year-month-plant': 'Jahr, Monat und zwei Buchstaben eines Werks',
+      'month-year-plant': 'Monat, Jahr und zwei Buchstaben eines Werks',
+      'plant-year-month': 'zwei Buchstaben eines Werks, Jahr und Monat',
+      'plant-month-year': 'zwei Buchstaben eines Werks, Monat und Jahr',
+      'plant-interleaved-month': 'zwei Buchstaben eines Werks, die Ziffern von Monat und Jahr abwechselnd',
+      'plant-interleaved-week': 'zwei Buchstaben eines Werks, die Ziffern von Woche und Jahr abwechselnd',
+      'letter-cycle':
+        'ein Buchstabe, der für ein Jahr einer Reihe stehen kann, und eine Zahl: nur die Liste des Herstellers datiert sie',
+      'framed-letter':
+        'ein gerahmter Buchstabe, der für ein Jahr einer Reihe stehen kann: nur die Liste des Herstellers datiert ihn',
+      serial:
+        'eine laufende Nummer, die ohne die Tabelle des Herstellers nichts datiert: vergleiche Aufkleber und Karte',
+      'long-serial':
+        'eine lange laufende Nummer, die ohne die Tabelle des Herstellers nichts datiert: vergleiche Aufkleber und Karte',
+    },
     otherReadings: (number) => (number === 1 ? 'eine andere Lesart' : `${number} andere Lesarten`),
   },
   marks: {
