@@ -5,7 +5,6 @@ import { property } from './page/dom';
 import { type Looker, lookByStyle, type PageView } from './page/look';
 import type { Budget, Slices } from './page/slices';
 import { type Snapshot, takeSnapshot } from './page/snapshot';
-import { blockTags } from './structured/block-text';
 import type { Item } from './structured/item';
 import { joinItems } from './structured/join';
 import { readJsonLd } from './structured/json-ld';
@@ -19,9 +18,9 @@ export interface PageOptions {
   url: string;
   /** Time of reading, ISO 8601. */
   now: string;
-  /** The page's window, where it lays the page out. */
+  /** The page's window, where it lays the page out; the one that this runs in unless given. */
   view?: PageView | undefined;
-  /** How elements look where no window tells; without either, everything is seen as it stands. */
+  /** How elements look where no window lays the page out. */
   look?: Looker | undefined;
   /** Gives closed shadow roots where the browser shows them to the caller. */
   closedShadowRoot?: ((element: Element) => ShadowRoot | null) | undefined;
@@ -53,11 +52,6 @@ export interface Gathered {
   notes: PageNote[];
 }
 
-const plainLook: Looker = {
-  element: (_, tag) => ({ shown: 'shown', struck: false, block: tag === 'br' || blockTags.has(tag) }),
-  text: () => ({ invisible: false, keepsLines: false }),
-};
-
 /** Gathers data, structure and the listing's own area of a page, in slices. */
 export async function gather(
   document: Document,
@@ -66,7 +60,7 @@ export async function gather(
   slices: Slices,
 ): Promise<Gathered> {
   const base = baseOf(document, options.url);
-  const look = options.view ? lookByStyle(options.view) : (options.look ?? plainLook);
+  const look = options.look ?? lookByStyle(options.view ?? (globalThis as unknown as PageView));
   const tags = readHeadTags(document);
   const snapshot = await takeSnapshot(document, { ...options, base, look, budget, slices });
   const data = await readJsonLd(snapshot.roots, slices);

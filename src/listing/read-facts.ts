@@ -1,11 +1,14 @@
+import { findAvailability } from '../text/availability';
 import { isOfferControl } from '../text/offer-words';
-import { type Draft, emptyDraft, settleDraft } from './draft';
+import { type Draft, emptyDraft, propose, settleDraft } from './draft';
 import { isOfThePiece, kindProblem } from './kind-problem';
+import { dropNoValues } from './no-value';
 import { hostOf } from './page/address';
 import { pageKind } from './page-kind';
 import { cutProblems, pageProblem } from './page-problems';
 import { pickProblem } from './pick-problem';
 import { settleConflicts } from './settle';
+import { readStateFacts } from './state-facts';
 import type { Listing, PageExtract } from './types';
 import { type ReadHints, readLabelled } from './visible/labelled';
 import { readPick } from './visible/read-pick';
@@ -13,7 +16,7 @@ import { readSaidFacts } from './visible/said-facts';
 import { readStatedMeasures } from './visible/stated-measures';
 
 /** Reads what the words of a page say: labelled values, then its text, title and description. Pure. */
-export function readFacts({ listing, labelled, signs, notes, cut, picked }: PageExtract): Listing {
+export function readFacts({ listing, labelled, signs, notes, cut, state, picked }: PageExtract): Listing {
   const draft: Draft = structuredClone(listing);
   draft.problems.push(...notes.map(pageProblem), ...cutProblems(cut));
   const hints: ReadHints = {
@@ -21,11 +24,14 @@ export function readFacts({ listing, labelled, signs, notes, cut, picked }: Page
     domain: hostOf(listing.url),
     now: listing.readAt.slice(0, 10),
   };
+  Object.assign(draft, settleDraft(draft));
+  readStateFacts(state, draft, hints);
   for (const { name, value, ...from } of labelled) readLabelled(name, value, draft, from, hints);
   for (const pick of picked)
     if (!readPick(pick, draft, hints)) draft.problems.push(pickProblem('pick-unreadable', pick.field, pick.where));
   readStatedMeasures(draft, listing.description[0]?.value ?? '', hints);
   const { auction } = readSaidFacts(listing.text, draft, hints);
+  dropNoValues(draft);
   preferOfferedByControl(draft, signs.controls);
   const { text, photos, format, url, readAt, language } = listing;
   const settled = settleConflicts(settleDraft(draft));
@@ -50,6 +56,10 @@ function noListing(
 
 /** "Sold out" on a page whose data and whose own button offer the piece is said of one size, or of another shop. */
 function preferOfferedByControl({ availability }: Draft, controls: readonly string[]): void {
+  // What can still be bought is offered, where nothing else says anything of it.
+  const button = controls.find((words) => findAvailability(words)[0]?.value === 'offered');
+  if (button && availability.length === 0)
+    propose(availability, 'offered', { origin: 'visible', where: 'button', confidence: 0.45 }, button);
   const data = availability.find(({ value, origin }) => value === 'offered' && origin !== 'visible');
   if (!data || !controls.some(isOfferControl)) return;
   for (const one of availability)

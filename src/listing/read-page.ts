@@ -14,6 +14,7 @@ import { addDataPhotos, addHeadPhotos } from './photos/data-photos';
 import { gatherSeenPhotos } from './photos/gather';
 import { PhotoSet } from './photos/photo-set';
 import { readHeadFacts } from './structured/head-facts';
+import { readInlineState } from './structured/inline-state';
 import { type Item, textsOf } from './structured/item';
 import { type HeadTags, headTag } from './structured/open-graph';
 import { type Found, readProduct } from './structured/product-facts';
@@ -77,6 +78,7 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
     ...(await gatherSeenPhotos({ snapshot, area, otherPage: page.otherPage, base: page.base, slices }, photos)),
   );
   addHeadPhotos(tags, page.base, photos);
+  const state = await readInlineState(snapshot.roots, page.base, photos, slices);
   await sayWhatIsMissing(page, found.draft, slices);
   const file = fileProblem(document);
   if (file) notes.push(noteOf(file));
@@ -94,7 +96,7 @@ async function readOnce(document: Document, options: PageOptions): Promise<PageE
     photos: photos.links(),
     problems: [],
   };
-  return { listing, labelled: found.labelled.slice(0, 400), signs, notes, cut, picked };
+  return { listing, labelled: found.labelled.slice(0, 400), signs, notes, cut, state, picked };
 }
 
 const noteOf = (code: PageNote['code'], where = 'page', count = 0): PageNote => ({ code, where, count });

@@ -289,6 +289,8 @@ export const pageExtractSchema = z.strictObject({
   labelled: z.array(labelledSchema),
   signs: pageSignsSchema,
   notes: z.array(pageNoteSchema),
+  /** What the page keeps for its own scripts: things with a price, by the path of their short values, and long texts. */
+  state: z.strictObject({ things: z.array(z.record(z.string(), z.string())), texts: z.array(z.string()) }),
   /** What the budget left out; `nodesRead` is null where all elements and texts were read. */
   cut: z.strictObject({
     nodesRead: z.number().int().nonnegative().nullable(),

@@ -22,7 +22,11 @@ export interface CurrencySign {
  * no source.
  */
 const words = (text: string): string[] => text.split(' ');
-const codes = new Set([...words(currencies.codes), ...words(said.former)]);
+const codes = new Set(
+  [currencies.codes, said.former, ...Object.values(currencies.signs), ...Object.keys(currencies.regions)].flatMap(
+    words,
+  ),
+);
 /** Codes that people write in small letters; others in small letters are words ("all", "try", "top"). */
 const small = new Set(words(said.small));
 /** Signs of plain letters that count in running text; others ("L", "Q", "MK") only in a price field's own text. */

@@ -27,3 +27,23 @@ export function isOfferControl(text: string): boolean {
   const found = plain.length <= longest ? words.exec(foldWords(plain).text) : null;
   return found !== null && found[0].length * 2 >= plain.length;
 }
+
+/** Words of a site's own menus, which stand where a name or a place might. Common practice, no source. */
+const menu = phrasePattern(
+  listOf(
+    'sign in, sign up, log in, login, register, my account, account, help, home, sell, sell now, start selling, categories, all categories, menu, search, cart, basket, follow, contact, about us, see more, view more, show more, share, report, see all, view profile, see profile',
+    'anmelden, einloggen, registrieren, mein konto, hilfe, startseite, verkaufen, kategorien, alle kategorien, suche, warenkorb, folgen, kontakt, mehr anzeigen, teilen, melden, profil ansehen',
+    "se connecter, connexion, s'inscrire, mon compte, aide, accueil, vendre, catégories, toutes les catégories, rechercher, panier, suivre, voir plus, partager, signaler, voir le profil",
+    'accedi, registrati, il mio account, aiuto, vendi, categorie, tutte le categorie, cerca, carrello, segui, mostra altro, condividi, segnala, vedi profilo',
+    'iniciar sesión, acceder, registrarse, mi cuenta, ayuda, inicio, vender, categorías, todas las categorías, buscar, carrito, seguir, ver más, compartir, denunciar, ver perfil',
+    'inloggen, aanmelden, registreren, mijn account, hulp, verkopen, categorieën, alle categorieën, zoeken, winkelwagen, volgen, toon meer, delen, melden, bekijk profiel',
+    'ログイン, 会員登録, マイページ, ヘルプ, ホーム, 出品, 出品する, カテゴリー, すべてのカテゴリー, 検索, カート, フォロー, もっと見る, シェア, 通報',
+  ),
+  'u',
+);
+
+/** Whether words are those of a menu or a control and name nobody and no place. */
+export function isMenuWord(text: string): boolean {
+  const folded = foldWords(text.trim()).text;
+  return menu.exec(folded)?.[0] === folded || isOfferControl(text);
+}

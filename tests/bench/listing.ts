@@ -4,7 +4,15 @@ import { readListing } from '../../src/listing';
 import { openReadingBrowser } from '../hostile/reading-browser';
 import { contentScriptSize } from '../listing-pages/content-script';
 import { largePage } from '../listing-pages/large-page';
-import { accuracyWords, pageHtml, precisionAndRecall, scoreAll, scoredFields, truths } from '../listing-pages/score';
+import {
+  accuracyWords,
+  asideTruths,
+  pageHtml,
+  precisionAndRecall,
+  scoreAll,
+  scoredFields,
+  truths,
+} from '../listing-pages/score';
 
 const frameMs = 1000 / 60;
 
@@ -42,6 +50,14 @@ async function printAccuracy(): Promise<void> {
     ),
     line('all', scores),
   ]);
+  const aside = await scoreAll(asideTruths);
+  const { precision, recall, there } = precisionAndRecall(aside);
+  console.log(
+    `${Object.keys(asideTruths).length} pages set aside before any was read, opened once on 2026-11-29: ` +
+      `precision ${percent(precision)} and recall ${percent(recall)} of ${there} fields.`,
+  );
+  for (const { page, field, mark, given, truth } of aside)
+    if (mark !== 'right' && mark !== 'silent') console.log(`  ${page}: ${field} ${mark}: ${given} (true: ${truth})`);
 }
 
 /** The JSON-LD texts of a page's HTML. */

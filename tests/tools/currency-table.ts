@@ -74,14 +74,25 @@ export function currencyTable() {
   const regions = tenders();
   const codes = new Set(regions.values());
   const all = [...signsOf(codes)].sort(([a], [b]) => (a < b ? -1 : 1));
-  const signs = all.filter(([sign, of]) => !isComposed(sign, of, regions));
   const ranked = (of: Map<string, number>) =>
     [...of].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).map(([code]) => code);
+  // A sign is looked up in small letters too: of two that differ in their letters' case alone, one is enough.
+  const seen = new Set<string>();
+  const signs = all.filter(([sign, of]) => {
+    const small = `${sign.toLowerCase()} ${ranked(of)}`;
+    const kept = !isComposed(sign, of, regions) && !seen.has(small);
+    seen.add(small);
+    return kept;
+  });
   // The dollar without a country is the one of the United States first, as CLDR's root has it.
   const shared = new Set(signs.flatMap(([, of]) => (of.size > 1 ? [...of.keys()] : [])));
   return {
     cldr: read('cldr-numbers-full/package.json').version as string,
-    codes: [...codes].sort().join(' '),
+    /** Those that no sign and no region below names. */
+    codes: [...codes]
+      .filter((code) => !signs.some(([, of]) => of.has(code)) && !shared.has(code))
+      .sort()
+      .join(' '),
     signs: Object.fromEntries(signs.map(([sign, of]) => [sign, ranked(of).join(' ')])),
     regions: byCode(
       [...regions].filter(([, code]) => shared.has(code)).map(([region, code]) => [region.toLowerCase(), code]),

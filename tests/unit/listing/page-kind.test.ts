@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readPage } from '../../../src/listing';
+import { lookBySource } from '../../../src/listing/page/look-by-source';
 import { documentOf, now, pageUrl, readHtml } from './page';
 
 const told = async (html: string, budget = {}) => {
@@ -100,6 +101,14 @@ describe('a page that was not read whole is not judged as if it had been', () =>
 it('what a field holds never leaves the page; what a button says does', async () => {
   const fields =
     '<input type="hidden" value="session-262"><input value="my name"><input type="submit" value="Place bid">';
-  const { signs } = await readPage(documentOf(`<h1>Carryall</h1><form>${fields}</form>`), { url: pageUrl, now });
+  const page = documentOf(`<h1>Carryall</h1><form>${fields}</form>`);
+  const { signs } = await readPage(page, { url: pageUrl, now, look: lookBySource(page) });
   expect(signs.controls).toEqual(['Place bid']);
+});
+
+it('what a button still sells is offered where nothing else says so', async () => {
+  const read = async (html: string) =>
+    (await readHtml(`<h1>Carryall</h1><p>£540</p>${html}`)).availability.map(({ value, where }) => `${value} ${where}`);
+  expect(await read('<form><input type="submit" value="Add to basket"></form>')).toEqual(['offered button']);
+  expect(await read('<p>Sold</p><form><input type="submit" value="Add to basket"></form>')).toEqual(['sold text']);
 });
