@@ -15,7 +15,7 @@ const from = (path: string, confidence: number): Provenance => ({
 });
 /** A description that ends so is cut. In the seven languages; common practice, no source. */
 const cutEnd =
-  /\s*(?:(?:…|\.\.\.)\s*)?(?:(?:see|read|show|view) more|mehr (?:anzeigen|lesen|sehen)|weiterlesen|voir plus|lire (?:la suite|plus)|afficher plus|mostra (?:altro|di più)|leggi (?:tutto|di più|altro)|ver más|leer más|mostrar más|meer (?:lezen|tonen|weergeven)|lees (?:meer|verder)|toon meer|もっと見る|続きを読む)\s*$|\s*(?:…|\.\.\.)\s*$/iu;
+  /(?:(?:…|\.\.\.)\s{0,2})?(?:(?:see|read|show|view) more|mehr (?:anzeigen|lesen|sehen)|weiterlesen|voir plus|lire (?:la suite|plus)|afficher plus|mostra (?:altro|di più)|leggi (?:tutto|di più|altro)|ver más|leer más|mostrar más|meer (?:lezen|tonen|weergeven)|lees (?:meer|verder)|toon meer|もっと見る|続きを読む)$|(?:…|\.\.\.)$/iu;
 const leastStart = 20;
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
@@ -33,7 +33,7 @@ export function readStateFacts({ things, texts }: PageExtract['state'], draft: D
 /** A longer text whose beginning is the description that is shown as far as it goes. */
 function completeDescription(texts: readonly string[], draft: Draft): void {
   for (const shown of draft.description) {
-    const start = plain(shown.value.replace(cutEnd, ''));
+    const start = plain(shown.value.trim().replace(cutEnd, ''));
     if (start.length < leastStart) continue;
     const whole = texts
       .map((text) => plainText(text))
@@ -43,7 +43,8 @@ function completeDescription(texts: readonly string[], draft: Draft): void {
       propose(draft.description, whole, from('text', Math.min(0.97, shown.confidence + 0.05)));
       return;
     }
-    if (cutEnd.test(shown.value) && !shown.caveats?.includes('cut')) shown.caveats = [...(shown.caveats ?? []), 'cut'];
+    if (cutEnd.test(shown.value.trim()) && !shown.caveats?.includes('cut'))
+      shown.caveats = [...(shown.caveats ?? []), 'cut'];
   }
 }
 
