@@ -78,7 +78,7 @@ describe('what codes say', () => {
     ]);
   });
 
-  it('names the file and each source that it gives, or common practice where no file stands behind it', () => {
+  it('names the file and each source that it gives; a shape without a file has no period of use', () => {
     const sourced = (source: string | undefined, text = 'KV0915') =>
       reading({ text, system: { ...own, ...(source ? { source } : {}) } });
     const of = (...readings: Reading[]) => piecesOf(readings).find(({ from }) => from.kind === 'system')?.source;
@@ -87,10 +87,7 @@ describe('what codes say', () => {
       text: 'maker file of Ondrasse: ledger and catalogue',
     });
     expect(of(sourced(undefined))).toEqual({ kind: 'maker-file', text: 'maker file of Ondrasse' });
-    expect(of(reading({ system: { maker: null, id: 'family' } }))).toEqual({
-      kind: 'practice',
-      text: 'common practice, no source',
-    });
+    expect(of(reading({ system: { maker: null, id: 'family' } }))).toBeUndefined();
   });
 });
 

@@ -75,7 +75,7 @@ describe('a row of the watch list', () => {
     expect(room.textContent).not.toMatch(/\d+ (?:contradiction|doubt|gap|agreement|check)s?\b/);
   });
 
-  it('stands without the line when a finding from a file lacks what its sentence needs', async () => {
+  it('says a finding that lacks what its sentence needs by the title of its check', async () => {
     const outcomes = wrong.outcomes.map((one) =>
       one.outcome === 'speaks'
         ? { ...one, findings: one.findings.map((finding) => ({ ...finding, check: 'price-changed', data: {} })) }
@@ -83,7 +83,7 @@ describe('a row of the watch list', () => {
     );
     await act(() => show({ ...wrong, outcomes }));
     expect(room.querySelector('h2')?.textContent).toBe(wrong.listing.title[0]?.value);
-    expect(foremost()).toBeUndefined();
+    expect(foremost()).toMatch(/^Speaks against: The price has fallen steeply/);
   });
 
   it('says what was not looked at where nothing was found', async () => {
