@@ -48,7 +48,7 @@ beforeAll(async () => {
   await makers.goto(browser.extensionUrl('watchlist.html#makers'));
   await makers.getByRole('button', { name: 'Copy and change' }).first().click();
   await makers
-    .getByRole('button', { name: /^plant/ })
+    .getByRole('button', { name: /^workshop/ })
     .first()
     .click();
 }, 400_000);

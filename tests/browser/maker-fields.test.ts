@@ -70,8 +70,8 @@ describe('every field of a maker file', () => {
   });
 
   it('keeps several periods of a plant, all of a model, words against a material, and habits that are denied', async () => {
-    await button('Add a plant').click();
-    const plants = section(/^Plants/);
+    await button('Add a workshop').click();
+    const plants = section(/^Workshops/);
     await plants.getByLabel('Code', { exact: true }).fill('QA');
     await plants.getByLabel('Country (ISO code)').fill('PT');
     await plants.getByRole('button', { name: 'Add a period' }).click();

@@ -30,8 +30,8 @@ describe('a maker file written by hand', () => {
     await button('plant').click();
     await button('year').click();
     await button('month').click();
-    await button('Add a plant').click();
-    const plants = page.locator('section.entries', { has: page.getByRole('heading', { name: /^Plants/ }) });
+    await button('Add a workshop').click();
+    const plants = page.locator('section.entries', { has: page.getByRole('heading', { name: /^Workshops/ }) });
     await plants.getByLabel('Code', { exact: true }).fill('QA');
     await plants.getByLabel('Country (ISO code)').fill('PT');
     await button('Add an example').click();
@@ -101,7 +101,7 @@ describe('a maker file written by hand', () => {
     await button('Merge').click();
     await page.getByText('Complete: listings are read with it.').waitFor();
     const codes = page
-      .locator('section.entries', { has: page.getByRole('heading', { name: /^Plants/ }) })
+      .locator('section.entries', { has: page.getByRole('heading', { name: /^Workshops/ }) })
       .getByLabel('Code', { exact: true });
     expect(await codes.evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value))).toEqual([
       'QA',

@@ -142,7 +142,7 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
     await page.getByRole('button', { name: 'Copy and change' }).nth(1).click();
     await page.getByText('Complete: listings are read with it.').waitFor();
     await page
-      .getByRole('button', { name: /^plant/ })
+      .getByRole('button', { name: /^workshop/ })
       .first()
       .click();
     await page.getByText('What is to correct').click();

@@ -31,7 +31,7 @@ export const evidence: EvidenceWords = {
     code: ({ from, code, by }, dates, places, kit) =>
       `${seen[from]} ${kit.code(code)}${readBy(by, kit)}: ${[dates, places].filter(Boolean).join(', ')}`,
     system: ({ code }, dates, _places, kit) => `The way that ${kit.code(code)} is written was in use ${dates}`,
-    plant: ({ plants }, dates, _places, kit) => `The plant ${kit.either(plants)} was at work ${dates}`,
+    plant: ({ plants }, dates, _places, kit) => `The workshop ${kit.either(plants)} was at work ${dates}`,
     mark: ({ statement }) => statement,
     material: (says, dates, _places, kit) =>
       `${said(says, kit)}, and ${says.maker} used ${bareParts[says.part]} of ${kit.either(says.is)} ${dates}`,

@@ -3,7 +3,7 @@ import type { ReasonWords } from '../reason-words';
 const fields: Record<string, string> = { measures: 'measurements' };
 const sections: Record<string, string> = {
   stamped: 'when pieces were stamped',
-  plants: 'plants',
+  plants: 'workshops',
   codeSystems: 'code systems',
   construction: 'construction',
   models: 'models',
@@ -40,7 +40,7 @@ export const reasons: ReasonWords = {
   'no-fresh-part': () => 'the listing calls no part of this kind fresh',
   'no-dating-code': () => 'no code gives a date under the systems of the maker',
   'no-dating-mark': () => 'no public mark that dates was found',
-  'no-plant-and-date': () => 'no code names a plant and a date',
+  'no-plant-and-date': () => 'no code names a workshop and a date',
   'not-made-and-bought': () => 'the listing does not give both a making and a purchase',
   'fewer-than-two-dates': () => 'the listing gives fewer than two dates',
   'no-date-before-stamping': ({ maker }) => `the listing claims no date before ${maker} stamped`,

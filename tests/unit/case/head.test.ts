@@ -50,7 +50,7 @@ describe('the head of a case', () => {
     );
     const said = lines({ ...sound, photos, outcomes, maker: null });
     expect(said['not-looked-at']?.slice(0, 3)).toEqual([
-      "A part of Tellstamp failed here, and what it looks at is not judged: “The plant worked at the code's date”.",
+      "A part of Tellstamp failed here, and what it looks at is not judged: “The workshop worked at the code's date”.",
       'Photos 1, 2: not read.',
       'What only a file on Ondrasse could tell: period, workshop, sizes, materials.',
     ]);

@@ -13,7 +13,7 @@ const what = { slot: 'month', value: '19', expected: { kind: 'range', first: '01
 const told = {
   kind: 'doubt' as const,
   basis: [
-    'A year has 12 months and 52 or 53 weeks (ISO 8601). A plant that the maker file does not list speaks against the code only where the file says that its list is complete.',
+    'A year has 12 months and 52 or 53 weeks (ISO 8601). A workshop that the maker file does not list speaks against the code only where the file says that its list is complete.',
   ],
   asks: ['stamp-photo'],
   photos: ['p1'],
@@ -66,20 +66,20 @@ describe('code-slot-possible, by what the file knows', () => {
   const plantQX = decoded('QX0915', [], {
     misfits: [misfit('QX0915', { slot: 'plant', value: 'QX', expected: { kind: 'plant', codes: 'KV, LT' } })],
   });
-  it('says only that the file does not list a plant, and asks the seller nothing, where the list may lack some', () => {
+  it('says only that the file does not list a workshop, and asks the seller nothing, where the list may lack some', () => {
     const given = facts({ decodings: [plantQX] });
     expect(said(codeSlotPossible, given)).toEqual([
-      'gap: The stamp in photo 1 reads QX0915: the file of Ondrasse does not list a plant “QX”, and does not say that it lists all.',
+      'gap: The stamp in photo 1 reads QX0915: the file of Ondrasse does not list a workshop “QX”, and does not say that it lists all.',
     ]);
     expect(onlyFinding(codeSlotPossible, given).asks).toEqual([]);
     const { innocent, settles } = onlyFinding(codeSlotPossible, given);
-    expect(innocent).toBe('The maker may have had plants that nobody has entered into the file yet.');
-    expect(settles).toBe('A maker file that lists all plants, or another piece that is known to be from this one.');
+    expect(innocent).toBe('The maker may have had workshops that nobody has entered into the file yet.');
+    expect(settles).toBe('A maker file that lists all workshops, or another piece that is known to be from this one.');
   });
-  it('contradicts a plant that a complete list does not hold', () => {
+  it('contradicts a workshop that a complete list does not hold', () => {
     const maker = { ...ondrasse, plantsComplete: true };
     expect(said(codeSlotPossible, facts({ maker, decodings: [plantQX] }))).toEqual([
-      'contradiction: The stamp in photo 1 reads QX0915: plant “QX” does not exist, expected a plant on file: KV, LT.',
+      'contradiction: The stamp in photo 1 reads QX0915: workshop “QX” does not exist, expected a workshop on file: KV, LT.',
     ]);
   });
   it('names the month that does not exist when the code reads only by a system of another time', () => {

@@ -7,12 +7,12 @@ describe('plant-against-origin', () => {
   const origin = (words: string, place: string) => claim('origin', words, { place });
   it('contradicts another country', () => {
     expect(said(plantAgainstOrigin, facts({ decodings: [kv0915], claims: [origin('Made in Italy', 'IT')] }))).toEqual([
-      'contradiction: The stamp in photo 1 reads KV0915: plant KV, Belgium. The listing says “Made in Italy”.',
+      'contradiction: The stamp in photo 1 reads KV0915: workshop KV, Belgium. The listing says “Made in Italy”.',
     ]);
   });
   it('agrees with the same country', () => {
     expect(said(plantAgainstOrigin, facts({ decodings: [kv0915], claims: [origin('Made in Belgium', 'BE')] }))).toEqual(
-      ['agreement: The stamp in photo 1 reads KV0915: plant KV, Belgium, as the listing says: “Made in Belgium”.'],
+      ['agreement: The stamp in photo 1 reads KV0915: workshop KV, Belgium, as the listing says: “Made in Belgium”.'],
     );
   });
   it('takes a former country for its heirs', () => {
@@ -39,7 +39,7 @@ describe('plant-against-origin', () => {
     const unclear = facts({ decodings: [{ ...kv0915, accepted: false }], claims: [origin('Made in Italy', 'IT')] });
     expect(said(plantAgainstOrigin, unclear)[0]).toMatch(/^cannot-tell/);
   });
-  it('only doubts a second country when the listing also names that of the plant', () => {
+  it('only doubts a second country when the listing also names that of the workshop', () => {
     const claims = [origin('Made in Belgium', 'BE'), { ...origin('Made in Italy', 'IT'), id: 'second' }];
     const kinds = said(plantAgainstOrigin, facts({ decodings: [kv0915], claims })).map((one) => one.split(':')[0]);
     expect(kinds).toEqual(['agreement', 'doubt']);

@@ -5,14 +5,14 @@ import { decoded, facts, kv0915, onlyFinding, reading, said } from './sample';
 
 describe('plant-in-use', () => {
   const of = (year: number) => decoded('KV0915', [reading('KV0915', monthSpan(year, 1))]);
-  it('agrees when the plant worked then', () => {
+  it('agrees when the workshop worked then', () => {
     expect(said(plantInUse, facts({ decodings: [kv0915] }))).toEqual([
-      'agreement: The stamp in photo 1 reads KV0915: plant KV (Belgium) worked then (1988 to 2003).',
+      'agreement: The stamp in photo 1 reads KV0915: workshop KV (Belgium) worked then (1988 to 2003).',
     ]);
   });
-  it('contradicts a plant that closed years before', () => {
+  it('contradicts a workshop that closed years before', () => {
     expect(said(plantInUse, facts({ decodings: [of(2006)] }))).toEqual([
-      'contradiction: The stamp in photo 1 reads KV0915: January 2006, but plant KV (Belgium) worked 1988 to 2003.',
+      'contradiction: The stamp in photo 1 reads KV0915: January 2006, but workshop KV (Belgium) worked 1988 to 2003.',
     ]);
   });
   it('only doubts within a year of its closing', () => {
@@ -29,10 +29,10 @@ describe('plant-in-use', () => {
     ]);
     expect(onlyFinding(plantInUse, facts({ decodings: [twice] })).kind).toBe('agreement');
   });
-  it('does not apply to a code without a plant', () => {
+  it('does not apply to a code without a workshop', () => {
     const none = decoded('8503', [reading('8503', monthSpan(1985, 3), { plant: null, places: [] })]);
     expect(said(plantInUse, facts({ decodings: [none] }))).toEqual([
-      'not-applicable: no code names a plant and a date',
+      'not-applicable: no code names a workshop and a date',
     ]);
   });
 });

@@ -25,13 +25,13 @@ test('every step is named as the person who took it would', () => {
     'Undo: change code system 1, period, last date',
     'Undo: change code system 1, slot 3, range 2, years made, first date',
     'Undo: change code system 1, layout 2, slot 1, letters',
-    'Undo: change plant 2, period 2, first date',
+    'Undo: change workshop 2, period 2, first date',
     'Undo: change how it is sold, sample sales',
     'Undo: learn a system',
-    'Undo: add plant',
+    'Undo: add workshop',
     'Undo: add slot to code system 1',
     'Undo: add price',
-    'Undo: remove plant 1',
+    'Undo: remove workshop 1',
   ]);
 });
 

@@ -81,7 +81,11 @@ test('layouts are told as their rows of slots, and examples as what they read', 
     {
       title: 'Code system “a”',
       parts: [
-        { label: 'Slots of the code, in order', mine: 'plant 2, year 2', theirs: 'plant 2, year units, year tens' },
+        {
+          label: 'Slots of the code, in order',
+          mine: 'workshop 2, year 2',
+          theirs: 'workshop 2, year units, year tens',
+        },
         { label: 'Examples', mine: 'QA94: 1994, PT', theirs: 'QA49: 1994, PT' },
       ],
     },

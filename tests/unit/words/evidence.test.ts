@@ -47,7 +47,7 @@ it.each<[Stated, string, string]>([
   ],
   [
     stated({ kind: 'plant', plants: ['KV', 'LT'] }, { spans: [yearsSpan(1988, null)] }),
-    'The plant KV or LT was at work from 1988',
+    'The workshop KV or LT was at work from 1988',
     'Die Werkstatt KV oder LT arbeitete ab 1988',
   ],
   [

@@ -1,7 +1,11 @@
-import { expectedWords } from '../../../code';
+import { type Expected, expectedWords } from '../../../code';
 import type { WordsFor } from '../../finding-words';
 import { codeShown, differencesSaid, nearest, readingsSaid } from '../codes';
 import { claimed } from '../dates';
+
+/** The trade's word in place of the file's. */
+const expectedSaid = (expected: Expected): string =>
+  expected.kind === 'plant' ? `a workshop on file: ${expected.codes}` : expectedWords(expected);
 
 export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | 'code-slot-possible'> = {
   'codes-agree': {
@@ -41,24 +45,24 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | '
     settles: 'A sharper photo of the stamp, straight from above.',
   },
   'code-slot-possible': {
-    title: 'Month, week and plant of the code exist',
-    failureTitle: 'The code names a month, week or plant that does not exist',
-    rule: 'A year has 12 months and 52 or 53 weeks (ISO 8601). A plant that the maker file does not list speaks against the code only where the file says that its list is complete.',
+    title: 'Month, week and workshop of the code exist',
+    failureTitle: 'The code names a month, week or workshop that does not exist',
+    rule: 'A year has 12 months and 52 or 53 weeks (ISO 8601). A workshop that the maker file does not list speaks against the code only where the file says that its list is complete.',
     statement: ({ shown, slot, value, expected, unlistedBy, near }, kit) => {
       const wrong =
         unlistedBy === null
-          ? `${slot} ${kit.quote(value)} does not exist, expected ${expectedWords(expected)}`
-          : `the file of ${unlistedBy} does not list a plant ${kit.quote(value)}, and does not say that it lists all`;
+          ? `${slot === 'plant' ? 'workshop' : slot} ${kit.quote(value)} does not exist, expected ${expectedSaid(expected)}`
+          : `the file of ${unlistedBy} does not list a workshop ${kit.quote(value)}, and does not say that it lists all`;
       const hint = near ? ` ${kit.code(near.code)} would read${differencesSaid(near.differences)}.` : '';
       return `${kit.sentence(codeShown(shown, kit))}: ${wrong}.${hint}`;
     },
     innocent: 'One worn or badly lit character may have been taken for another.',
     explained: ({ unlistedBy }) =>
-      unlistedBy === null ? null : 'The maker may have had plants that nobody has entered into the file yet.',
+      unlistedBy === null ? null : 'The maker may have had workshops that nobody has entered into the file yet.',
     settles: 'A sharper photo of the stamp, straight from above.',
     settled: ({ unlistedBy }) =>
       unlistedBy === null
         ? null
-        : 'A maker file that lists all plants, or another piece that is known to be from this one.',
+        : 'A maker file that lists all workshops, or another piece that is known to be from this one.',
   },
 };

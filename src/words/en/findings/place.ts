@@ -10,11 +10,11 @@ export const place: WordsFor<
   | 'plant-against-origin'
 > = {
   'plant-against-origin': {
-    title: "The plant's country is the claimed country",
-    failureTitle: "The plant's country is not the claimed country",
-    rule: 'The plant letters of a code stand for the country where the piece was made.',
+    title: "The workshop's country is the claimed country",
+    failureTitle: "The workshop's country is not the claimed country",
+    rule: 'The workshop letters of a code stand for the country where the piece was made.',
     statement({ shown, plant, places, claimed }, kit, kind) {
-      const named = `${plant ? `plant ${plant}, ` : ''}${kit.list(places.map(kit.place))}`;
+      const named = `${plant ? `workshop ${plant}, ` : ''}${kit.list(places.map(kit.place))}`;
       const says = kind === 'agreement' ? ', as the listing says: ' : '. The listing says ';
       return `${kit.sentence(codeShown(shown, kit))}: ${named}${says}${kit.quote(claimed)}.`;
     },
@@ -22,9 +22,9 @@ export const place: WordsFor<
     settles: 'A photo of the country wording on the piece itself.',
   },
   'mark-against-plant': {
-    title: "Wording on the piece names the plant's country",
-    failureTitle: "Wording on the piece names another country than the plant's",
-    rule: 'The country wording and the plant letters of one piece name the same country.',
+    title: "Wording on the piece names the workshop's country",
+    failureTitle: "Wording on the piece names another country than the workshop's",
+    rule: 'The country wording and the workshop letters of one piece name the same country.',
     statement({ shown, places, mark }, kit, kind) {
       const said = `${kit.sentence(codeShown(shown, kit))}: ${kit.list(places.map(kit.place))}`;
       return `${said}, ${kind === 'agreement' ? 'and' : 'but'} ${placedMarkSaid(mark, kit)}.`;

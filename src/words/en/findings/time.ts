@@ -42,17 +42,17 @@ export const time: WordsFor<
     settles: 'A sharper photo of the stamp, and another piece of that period to compare.',
   },
   'plant-in-use': {
-    title: "The plant worked at the code's date",
-    failureTitle: "The plant did not work at the code's date",
-    rule: 'A plant stamps pieces only while it works for the maker.',
+    title: "The workshop worked at the code's date",
+    failureTitle: "The workshop did not work at the code's date",
+    rule: 'A workshop stamps pieces only while it works for the maker.',
     statement: ({ shown, date, plant, place, used }, kit, kind) => {
       const years = kit.list(used.map((one) => kit.span(one)));
-      const named = `plant ${plant} (${kit.place(place)})`;
+      const named = `workshop ${plant} (${kit.place(place)})`;
       return kind === 'agreement'
         ? `${kit.sentence(codeShown(shown, kit))}: ${named} worked then (${years}).`
         : `${kit.sentence(codeShown(shown, kit))}: ${kit.span(date)}, but ${named} worked ${years}.`;
     },
-    innocent: 'The plant’s first or last year in the maker file may be off, or a character of the code misread.',
+    innocent: 'The workshop’s first or last year in the maker file may be off, or a character of the code misread.',
     settles: 'A sharper photo of the stamp.',
   },
   'code-before-stamping': {

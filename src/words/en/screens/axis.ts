@@ -44,7 +44,7 @@ export const axisStrings = {
     reading: 'Code',
     quoted: 'Code as quoted',
     system: 'Code system',
-    plant: 'Plant',
+    plant: 'Workshop',
     mark: 'Mark',
     construction: 'Construction',
   },

@@ -5,7 +5,7 @@ export const slotStrings = {
   names: {
     literal: 'fixed characters',
     separator: 'separator',
-    plant: 'plant',
+    plant: 'workshop',
     year: 'year',
     month: 'month',
     week: 'week',
