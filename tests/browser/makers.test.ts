@@ -27,7 +27,7 @@ describe('a maker file written by hand', () => {
     await button('New file').click();
     await page.getByLabel('Maker', { exact: true }).fill('Velmar Lane');
     await button('Add a code system').click();
-    await button('plant').click();
+    await button('workshop').click();
     await button('year').click();
     await button('month').click();
     await button('Add a workshop').click();
@@ -143,7 +143,7 @@ describe('a maker file learned from known codes', () => {
     const layout = page.locator('.learn-found li.entry');
     await page.locator('.learn-doubted').getByText('Row 7, KV0936: the layout reads 1996-03, BE in it.').waitFor();
     expect(await layout.getByRole('listitem').allTextContents()).toEqual([
-      'plant 2',
+      'workshop 2',
       'month tens',
       'year tens',
       'month units',
