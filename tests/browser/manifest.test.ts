@@ -60,9 +60,9 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
     }
   });
 
-  it('keeps the page script at 46 KB gzipped or less', () => {
+  it('keeps the page script at 47 KB gzipped or less', () => {
     const script = readFileSync(join(output, target, 'content-scripts/listing.js'));
-    expect(gzipSync(script).length).toBeLessThanOrEqual(46 * 1024);
+    expect(gzipSync(script).length).toBeLessThanOrEqual(47 * 1024);
     const showing = readFileSync(join(output, target, 'content-scripts/shown-photo.js'));
     expect(gzipSync(showing).length).toBeLessThanOrEqual(7 * 1024);
   });
