@@ -21,7 +21,7 @@ export function dropNoValues(draft: Draft): void {
   draft.title = kept(draft.title, (text) => !/\{\{|\}\}|\$\{|<%/.test(text));
   draft.seller.name = kept(draft.seller.name, names);
   draft.seller.place = kept(draft.seller.place, names);
-  const title = withoutHiddenStart(draft.title);
+  const title = withoutHiddenStart(draft.title, draft.maker);
   if (title) draft.title.push(title);
 }
 
@@ -31,11 +31,12 @@ const leastTitle = 8;
 
 /**
  * A heading may begin with words for screen readers ("Details about") that a saved page does not tell from those seen.
- * Where all else that names the page is the heading's end, that end is the title.
+ * Where all else that names the page is the heading's end, that end is the title. A maker's name is no such start.
  */
-function withoutHiddenStart(titles: Field<string>): Candidate<string> | null {
+function withoutHiddenStart(titles: Field<string>, makers: Field<string>): Candidate<string> | null {
   const heading = titles.find(({ origin, where }) => origin === 'visible' && where !== 'title');
-  const others = titles.filter((one) => one !== heading && one.origin !== 'user-pick').map(({ value }) => plain(value));
+  const named = titles.filter((one) => one !== heading && one.origin !== 'user-pick');
+  const others = named.map(({ value }) => plain(value));
   if (!heading || others.length === 0) return null;
   const whole = plain(heading.value);
   const ends = others.filter(
@@ -44,7 +45,10 @@ function withoutHiddenStart(titles: Field<string>): Candidate<string> | null {
   );
   const [end] = ends;
   if (!end || ends.length < others.length || new Set(ends.map((one) => one.toLowerCase())).size > 1) return null;
-  if (whole.length - end.length > mostHidden) return null;
+  const start = plain(whole.slice(0, -end.length)).toLowerCase();
+  // What a tab's title leaves out may be half of the name.
+  if (named.every(({ origin }) => origin === 'meta') && start.length * 3 > end.length * 2) return null;
+  if (start.length > mostHidden || makers.some(({ value }) => plain(value).toLowerCase() === start)) return null;
   return {
     ...heading,
     value: whole.slice(-end.length),

@@ -62,7 +62,9 @@ it('another language is seen at once in every open screen, whole, and is kept', 
   await list.locator('html[lang=de]').waitFor();
   await panel.until(`document.documentElement.lang === 'de'`);
   // What is said aloud follows within a second.
-  await panel.until(`!document.body.textContent.includes('Page read.')`);
+  await panel.until(
+    `![...document.querySelectorAll('[role=status]')].some((one) => /^(Page|Reading)/.test(one.textContent))`,
+  );
   const german = await panel.evaluate<string[]>(sentences);
   const germanList = await list.evaluate<string[]>(sentences);
   expect(german.length).toBeGreaterThan(20);

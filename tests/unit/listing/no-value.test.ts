@@ -25,6 +25,11 @@ describe('what stands in the place of a value', () => {
 });
 
 describe('words at the start of a heading that nobody sees', () => {
+  it('are kept where the tab’s title is short: what it leaves out may be half of the name', async () => {
+    const short = page('<h1>Tessaro Vell Carryall</h1>', '', 'Carryall').replace(/<meta[^>]*>/, '');
+    expect((await readHtml(short)).title[0]?.value).toBe('Tessaro Vell Carryall');
+  });
+
   it('are left out where all other names of the page are its end', async () => {
     const { title } = await readHtml(
       page('<h1><span class="g-hdn">Details about  </span>Ondrasse Carryall 30, tan</h1>', ''),
