@@ -74,6 +74,7 @@ describe('a list whose files are no longer what they were', () => {
     const list = await openList();
     await warning(list).getByText('The watch list is an older copy of itself').waitFor();
     await list.getByRole('button', { name: 'I know: go on with this list' }).click();
+    await warning(list).waitFor({ state: 'detached' });
     await list.reload();
     await list.locator('.case-row').first().waitFor();
     expect(await warning(list).count()).toBe(0);
