@@ -1,4 +1,4 @@
-import { isCopy } from '../check';
+import { isCopy, photoNumber } from '../check';
 import type { Claim, ClaimOf } from '../claim/types';
 import type { Decoding, Reading } from '../code/types';
 import { type Span, spansMeet } from '../span';
@@ -72,9 +72,8 @@ const rankOf = ({ from, readings }: Decoding): number => sourceRank[from.kind] +
 function seenInOf({ listing, photos }: Case, { from }: Decoding): SeenIn {
   if (from.kind === 'claim') return { kind: 'listing' };
   if (from.kind === 'typed') return { kind: 'typed' };
-  const at = listing.photos.findIndex(({ id }) => id === from.photoId);
   const photo = photos.find(({ photoId }) => photoId === from.photoId);
-  return { kind: 'photo', number: at < 0 ? null : at + 1, copy: photo !== undefined && isCopy(photo) };
+  return { kind: 'photo', number: photoNumber(listing, from.photoId), copy: photo !== undefined && isCopy(photo) };
 }
 
 /** Each way to read a code by its form, once by what it says; the likeliest first. */

@@ -1,6 +1,6 @@
 import type { Claim } from '../claim/types';
 import type { Decoding } from '../code/types';
-import { pairsOf, type Reasoning } from '../evidence';
+import type { Reasoning } from '../evidence';
 import type { Evidence } from '../evidence/types';
 import type { Listing } from '../listing/types';
 import type { MakerFile, Model } from '../maker/types';
@@ -8,7 +8,8 @@ import type { MarkRead } from '../mark/types';
 import type { PhotoRead } from '../photo/read-types';
 import { computed, type FactName, type FactValue } from './fact';
 import { type Told, tell } from './fact/define';
-import { type PairOf, pairLookup } from './pairs';
+import { pairs } from './fact/pairs';
+import type { PairOf } from './pairs';
 import { photoNumberer, whyUnread } from './photo-places';
 import { because } from './reasons';
 import type { PreviousLook, Reason } from './types';
@@ -131,7 +132,11 @@ export function handOver(needs: Needs, facts: Facts): { handed: HandedAsRead<Nee
       return { cannotTell: whyUnread(facts.photos) };
     handed.photos = facts.photos;
   }
-  if (needs.pairs) handed.pairOf = pairLookup(pairsOf(facts.evidence));
+  if (needs.pairs) {
+    const told = tell(pairs, facts);
+    if (!('is' in told)) return told;
+    handed.pairOf = told.is;
+  }
   if (needs.stampedFrom) handed.stampedFrom = facts.maker?.stamped?.from ?? null;
   if (needs.makerName) handed.makerName = facts.maker?.maker ?? null;
   if (needs.models) handed.models = facts.maker?.models ?? [];

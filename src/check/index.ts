@@ -13,6 +13,7 @@ export type { DatedSaid } from './fact/date';
 export type { Facts } from './facts';
 export type { Check, Family } from './frame';
 export { families } from './frame';
+export { photoNumber } from './photo-places';
 export type { PlacedMark } from './place-data';
 export type { ReasonData, ReasonId } from './reasons';
 export type { Ask, Finding, FindingKind, Outcome, Reason } from './types';

@@ -4,6 +4,12 @@ import { because } from './reasons';
 import type { Reason } from './types';
 
 /** A photo's place on the page, from 1; null for one that the page does not list. */
+export function photoNumber({ photos }: Pick<Listing, 'photos'>, photoId: string): number | null {
+  const at = photos.findIndex(({ id }) => id === photoId);
+  return at < 0 ? null : at + 1;
+}
+
+/** The same for many photos of one listing. */
 export function photoNumberer(listing: Listing): (photoId: string) => number | null {
   const places = new Map(listing.photos.map((photo, index) => [photo.id, index + 1]));
   return (photoId) => places.get(photoId) ?? null;

@@ -1,5 +1,5 @@
 import { type Case, isOfCorrection, type WeighedFinding, weighedFindings } from '../case';
-import { isCopy, type Reason } from '../check';
+import { isCopy, photoNumber, type Reason } from '../check';
 import type { Decoding } from '../code/types';
 import { isTooWeakRead } from '../photo/read-types';
 import type { Problem } from '../problem';
@@ -130,7 +130,7 @@ function stampsOf({ case: kase, pictures }: JudgedLook): DossierStamp[] {
       stamp.seenIn.push({ kind: from.kind === 'claim' ? 'listing' : 'typed' });
       continue;
     }
-    const photo = photoNumber(kase, from.photoId);
+    const photo = numberOf(kase, from.photoId);
     stamp.seenIn.push({ kind: 'photo', photo });
     const kept = pictures.find(({ photoId, lineId }) => photoId === from.photoId && lineId === from.lineId);
     if (kept) stamp.pictures.push({ photo, picture: kept.picture });
@@ -144,16 +144,16 @@ function notLookedAt(kase: Case): NotLookedAt {
     if (photo.state === 'read') continue;
     const group = unread.get(photo.problem.what) ?? { photos: [], problem: photo.problem };
     unread.set(photo.problem.what, group);
-    group.photos.push(photoNumber(kase, photo.photoId));
+    group.photos.push(numberOf(kase, photo.photoId));
   }
   const opened = new Set(kase.photos.map(({ photoId }) => photoId));
   return {
     unread: [...unread.values()],
     neverOpened: kase.listing.photos.flatMap(({ id }, index) => (opened.has(id) ? [] : [index + 1])),
     tooWeak: kase.photos.flatMap((photo) =>
-      isTooWeakRead(photo) && !isCopy(photo) ? [photoNumber(kase, photo.photoId)] : [],
+      isTooWeakRead(photo) && !isCopy(photo) ? [numberOf(kase, photo.photoId)] : [],
     ),
-    copied: kase.photos.filter(isCopy).map(({ photoId }) => photoNumber(kase, photoId)),
+    copied: kase.photos.filter(isCopy).map(({ photoId }) => numberOf(kase, photoId)),
     // The case sums up its unread photos in one line; here they stand with their numbers instead.
     problems: kase.skipped.filter((problem) => problem.code !== 'photos-not-read' && !isOfCorrection(problem)),
     checks: kase.outcomes.flatMap((outcome) =>
@@ -165,4 +165,4 @@ function notLookedAt(kase: Case): NotLookedAt {
   };
 }
 
-const photoNumber = (kase: Case, photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;
+const numberOf = ({ listing }: Case, photoId: string): number => photoNumber(listing, photoId) ?? 0;

@@ -3,6 +3,7 @@ import type { Listing } from '../../listing/types';
 import { showWords } from '../../reader/page/show-words';
 import { strings } from '../../words';
 import { countCopies } from '../copies';
+import { numberOf } from '../number-of';
 import { CaseView } from '../parts/CaseView';
 import { Cautions } from '../parts/Cautions';
 import { Fold, goToPart } from '../parts/Fold';
@@ -134,7 +135,7 @@ function Content({ tabId, state, session }: { tabId: number; state: PanelState; 
                 <LookByHand
                   key={looked}
                   file={file}
-                  number={photos.findIndex(({ id }) => id === looked) + 1}
+                  number={numberOf(kase, looked)}
                   start={wantedOf(state, looked)}
                   seen={views[looked]?.read}
                   onRead={(adjustment) => session.readAgain(looked, adjustment)}

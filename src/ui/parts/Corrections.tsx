@@ -1,4 +1,5 @@
 import { type Case, type Correction, findMeant, isOfCorrection } from '../../case';
+import { photoNumber } from '../../check';
 import { strings } from '../../words';
 import { nameOfSeen } from './Measured';
 import { saidProblem, sentence } from './ProblemNote';
@@ -61,6 +62,5 @@ function wordsOf(correction: Correction, kase: Case): string {
 
 function photoOf(correction: Exclude<Correction, { of: 'claim' }>, { listing, photos }: Case): number | null {
   const id = correction.photo && findMeant(correction.photo, listing.photos, photos);
-  const index = listing.photos.findIndex((one) => one.id === id);
-  return index < 0 ? null : index + 1;
+  return id === null ? null : photoNumber(listing, id);
 }

@@ -3,6 +3,7 @@ import type { Finding } from '../../check/types';
 import type { Claim } from '../../claim/types';
 import type { Listing } from '../../listing/types';
 import { strings } from '../../words';
+import { numberOf } from '../number-of';
 import { useCaseRoom } from './case-room';
 
 const words = strings.message;
@@ -39,7 +40,7 @@ export function FindingActions({ finding }: { finding: Finding }) {
         {lookAt &&
           photos.slice(0, mostShown).map((id) => (
             <button key={id} type="button" class="small" onClick={() => lookAt(id)}>
-              {words.photoOf(kase.listing.photos.findIndex((photo) => photo.id === id) + 1)}
+              {words.photoOf(numberOf(kase, id))}
             </button>
           ))}
         {questions.length > 0 && (

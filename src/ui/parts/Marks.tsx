@@ -2,6 +2,7 @@ import type { Case } from '../../case';
 import type { MarkRead } from '../../mark';
 import { strings } from '../../words';
 import { groupBy } from '../group-by';
+import { numberOf } from '../number-of';
 import { Fold } from './Fold';
 
 /**
@@ -63,6 +64,4 @@ const SourceOf = ({ mark }: { mark: MarkRead }) => (
 );
 
 const whereWords = ({ photoId }: MarkRead, kase: Case): string =>
-  photoId === null
-    ? strings.marks.inListing
-    : strings.stamp.inPhoto(kase.listing.photos.findIndex(({ id }) => id === photoId) + 1);
+  photoId === null ? strings.marks.inListing : strings.stamp.inPhoto(numberOf(kase, photoId));

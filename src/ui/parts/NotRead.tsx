@@ -2,6 +2,7 @@ import { type Case, isOfCorrection } from '../../case';
 import { isCopy } from '../../check';
 import { chosenLanguage, nameOfCheck, sayReason, strings } from '../../words';
 import { groupBy } from '../group-by';
+import { numberOf } from '../number-of';
 import { Fold } from './Fold';
 import { saidProblem, sentence } from './ProblemNote';
 
@@ -10,13 +11,12 @@ import { saidProblem, sentence } from './ProblemNote';
  * not be told. Photos that are still waiting are not counted here.
  */
 export function NotRead({ kase }: { kase: Case }) {
-  const numberOf = (photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;
   const unread = kase.photos.flatMap((photo) => (photo.state === 'unread' ? [photo] : []));
   const reasons = groupBy(unread, ({ problem }) => saidProblem(problem).what);
   // The case sums up its unread photos in one line; here they stand with their numbers instead.
   // What became of the buyer's own corrections stands beside these.
   const others = kase.skipped.filter((problem) => problem.code !== 'photos-not-read' && !isOfCorrection(problem));
-  const copies = kase.photos.filter(isCopy).map(({ photoId }) => numberOf(photoId));
+  const copies = kase.photos.filter(isCopy).map(({ photoId }) => numberOf(kase, photoId));
   const failed = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome] : []));
   const unable = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'cannot-tell' ? [outcome] : []));
   return (
@@ -30,7 +30,7 @@ export function NotRead({ kase }: { kase: Case }) {
         ))}
         {reasons.map(([what, photos]) => (
           <li key={what}>
-            {strings.photos.numbered(photos.map(({ photoId }) => numberOf(photoId)))}: {sentence(what)}{' '}
+            {strings.photos.numbered(photos.map(({ photoId }) => numberOf(kase, photoId)))}: {sentence(what)}{' '}
             <span class="muted">{photos[0] && saidProblem(photos[0].problem).remedy}</span>
           </li>
         ))}

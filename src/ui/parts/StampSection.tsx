@@ -6,6 +6,7 @@ import type { PhotoView } from '../../message/protocol';
 import { strings } from '../../words';
 import { copyWords } from '../copies';
 import { groupBy } from '../group-by';
+import { numberOf } from '../number-of';
 import { useFocusKept } from '../use-focus-kept';
 import { Answer } from './Answer';
 import type { ByHand } from './by-hand';
@@ -190,8 +191,6 @@ function strikeAll(kase: Case, lines: readonly { photoId: string; lineId: string
     correct({ of: 'seen', photo, target, to: null });
   }
 }
-
-const numberOf = (kase: Case, photoId: string) => kase.listing.photos.findIndex(({ id }) => id === photoId) + 1;
 
 function whereWords(kase: Case, { from }: Decoding): string {
   if (from.kind === 'photo') {
