@@ -27,7 +27,7 @@ export function Message({ kase, draft }: { kase: Case; draft: MessageDraft }) {
       own: draft.own,
       reworded: draft.reworded,
     });
-  const own = chosenLanguage() === 'de' ? 'de' : 'en';
+  const own = messageLanguageOf(chosenLanguage());
   return (
     <Fold part="message" title={words.title}>
       <p class="muted hint">{words.notSent}</p>

@@ -73,7 +73,8 @@ function whatIsShown({ kind, problems }: Listing): keyof typeof strings.notListi
 function Trouble({ state: { stage, moved }, session }: { state: PanelState; session: Session }) {
   if (stage.kind === 'lapsed') return <Notice title={strings.lapsed.title} text={strings.lapsed.first} strong />;
   if (stage.kind === 'trouble') {
-    const text = `${sentence(saidProblem(stage.problem).what)} ${saidProblem(stage.problem).remedy}`;
+    const { what, remedy } = saidProblem(stage.problem);
+    const text = `${sentence(what)} ${remedy}`;
     return (
       <Notice title={strings.trouble.title} text={text} strong>
         <button type="button" onClick={session.read}>

@@ -1,11 +1,13 @@
 import type { ComponentChildren } from 'preact';
-import { answerOf, type Case, type CaseAnswer, type FormReading, type SeenIn } from '../../case';
+import type { Case, CaseAnswer, FormReading, SeenIn } from '../../case';
 import { kit, strings } from '../../words';
 import { readingWords } from '../system-words';
 import { CodeRows } from './CodeRows';
+import { OtherReadings } from './OtherReadings';
 
 interface Props {
   kase: Case;
+  answer: CaseAnswer;
   /** The stamped line cut from its photo, as a data address. */
   pictureOfLine: (photoId: string, lineId: string) => string | null;
   /** While photos are still being read, a stamp that was not seen so far is still looked for. */
@@ -18,8 +20,7 @@ interface Props {
  * What stands first: what the stamp says and what the listing says, in one sentence each, over the stamp's picture; how
  * its code is built; and by whose file. The reader draws the line between the two.
  */
-export function Answer({ kase, pictureOfLine, isReading = false, children }: Props) {
-  const answer = answerOf(kase);
+export function Answer({ kase, answer, pictureOfLine, isReading = false, children }: Props) {
   const { stamp } = answer;
   const from = 'decoding' in stamp ? stamp.decoding.from : null;
   const picture = from?.kind === 'photo' ? pictureOfLine(from.photoId, from.lineId) : null;
@@ -109,6 +110,7 @@ function Forms({ forms, said }: { forms: readonly FormReading[]; said: CaseAnswe
           </li>
         ))}
       </ul>
+      <OtherReadings readings={forms.slice(mostForms).map(({ reading }) => reading)} />
       <p class="muted hint">{words.formsNote}</p>
     </>
   );

@@ -1,6 +1,7 @@
-import type { Decoding, Reading } from '../../code/types';
+import type { Decoding } from '../../code/types';
 import { strings } from '../../words';
 import { LeftOpenOf } from './LeftOpenOf';
+import { OtherReadings } from './OtherReadings';
 import { ReadingTable } from './ReadingTable';
 import { Unexplained } from './Unexplained';
 
@@ -45,18 +46,11 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove,
       {decoding.accepted ? best && <ReadingTable reading={best} /> : <Candidates decoding={decoding} />}
       <LeftOpenOf decoding={decoding} />
       {decoding.accepted && <Unexplained decoding={decoding} most={mostTold} />}
-      {decoding.accepted && best?.system.maker === null && <div>{others.map(tableOf)}</div>}
-      {decoding.accepted && best?.system.maker !== null && others.length > 0 && (
-        <details class="quiet">
-          <summary>{strings.stamp.otherReadings(others.length)}</summary>
-          {others.map(tableOf)}
-        </details>
-      )}
+      {/* Without a maker's file no reading stands out: all of them are the answer. */}
+      {decoding.accepted && <OtherReadings readings={others} open={best?.system.maker === null} />}
     </article>
   );
 }
-
-const tableOf = (reading: Reading) => <ReadingTable key={`${reading.system.id} ${reading.text}`} reading={reading} />;
 
 function Candidates({ decoding }: { decoding: Decoding }) {
   const rows = decoding.readings.slice(0, 3).map(({ text, probability }) => ({ text, probability }));

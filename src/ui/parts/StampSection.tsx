@@ -12,7 +12,7 @@ import { Answer } from './Answer';
 import type { ByHand } from './by-hand';
 import { DecodingCard } from './DecodingCard';
 import { LeftOpenOf } from './LeftOpenOf';
-import { ReadingTable } from './ReadingTable';
+import { OtherReadings } from './OtherReadings';
 import { TypeCode } from './TypeCode';
 import { Unexplained } from './Unexplained';
 
@@ -35,17 +35,18 @@ interface Props {
  */
 export function StampSection({ kase, pictureOfLine, isReading, byHand, onLook, offers }: Props) {
   const room = useFocusKept<HTMLDivElement>('#typed-code');
-  const { stamp } = answerOf(kase);
+  const answer = answerOf(kase);
+  const { stamp } = answer;
   const first = 'decoding' in stamp ? stamp.decoding : null;
   // Once it stands open it stays so: what is being typed is never folded away.
   const asksForHand = useRef(false);
   if (!isReading && ['none', 'unopened', 'unsure'].includes(stamp.kind)) asksForHand.current = true;
   return (
     <div class="stamp-section" ref={room}>
-      <Answer kase={kase} pictureOfLine={pictureOfLine} isReading={isReading ?? false}>
+      <Answer kase={kase} answer={answer} pictureOfLine={pictureOfLine} isReading={isReading ?? false}>
         {first && <LeftOpenOf decoding={first} />}
         {stamp.kind === 'unexplained' && <Unexplained decoding={stamp.decoding} most={mostTold} />}
-        {stamp.kind === 'reads' && <OtherReadings decoding={stamp.decoding} />}
+        {stamp.kind === 'reads' && <OtherReadings readings={stamp.decoding.readings.slice(1)} />}
         {first && byHand && <RemoveTyped kase={kase} decoding={first} byHand={byHand} />}
         {offers}
         {(byHand || (onLook && first)) && (
@@ -66,22 +67,6 @@ export function StampSection({ kase, pictureOfLine, isReading, byHand, onLook, o
         byHand={byHand}
       />
     </div>
-  );
-}
-
-function OtherReadings({ decoding: { readings } }: { decoding: Decoding }) {
-  const [best, ...others] = readings;
-  if (others.length === 0) return null;
-  const tables = others.map((reading) => (
-    <ReadingTable key={`${reading.system.id} ${reading.text}`} reading={reading} />
-  ));
-  // Without a maker's file no reading stands out: all of them are the answer.
-  if (best?.system.maker === null) return <div>{tables}</div>;
-  return (
-    <details class="quiet">
-      <summary>{strings.stamp.otherReadings(others.length)}</summary>
-      {tables}
-    </details>
   );
 }
 
