@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import type { Listing } from '../../listing/types';
+import type { Listing, PickField } from '../../listing/types';
 import { showWords } from '../../reader/page/show-words';
 import { strings } from '../../words';
 import { countCopies } from '../copies';
@@ -96,6 +96,7 @@ function Trouble({ state: { stage, moved }, session }: { state: PanelState; sess
 
 function Content({ tabId, state, session }: { tabId: number; state: PanelState; session: Session }) {
   const [looked, setLooked] = useState<string | null>(null);
+  const [asked, setAsked] = useState<{ field: PickField } | null>(null);
   const room = useRef<HTMLDivElement>(null);
   const { case: kase, views, files } = state;
   if (!kase) return null;
@@ -122,12 +123,20 @@ function Content({ tabId, state, session }: { tabId: number; state: PanelState; 
         showWords={(field, words, around) => showWords(tabId, field, words, around)}
         lookAt={look}
         waysOn={
-          <WaysOn kase={kase} onStartFile={() => startFile(kase, state.incognito)} onBringFile={openMakerFiles} />
+          <WaysOn
+            kase={kase}
+            onStartFile={() => startFile(kase, state.incognito)}
+            onBringFile={openMakerFiles}
+            onOtherMaker={() => {
+              goToPart(room.current, 'claims');
+              setAsked({ field: 'maker' });
+            }}
+          />
         }
         // Without photos too: a frame of another site may hold the description.
         offers={<AllowHosts state={state} onAllowed={session.read} />}
         correctionsOpen={state.picks.length > 0}
-        corrections={<PointAtPage tabId={tabId} state={state} onChanged={session.readFields} />}
+        corrections={<PointAtPage tabId={tabId} state={state} asked={asked} onChanged={session.readFields} />}
         photos={
           photos.length > 0 && (
             <Fold part="photos" title={strings.photos.title} open={isReading}>

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { type PickField, pickFieldSchema } from '../../listing/types';
 import { sendToPage } from '../../message/send';
 import type { Problem } from '../../problem';
@@ -13,14 +13,22 @@ const words = strings.pick;
 interface Props {
   tabId: number;
   state: PanelState;
+  /** A field to begin with: it stands open at it, and takes the focus each time that it is asked for. */
+  asked?: { field: PickField } | null;
   /** What was pointed at changes what the page says: read it again. */
   onChanged: () => void;
 }
 
 /** Lets the user point at a field on the page. The choice is remembered for the site, shown as such, and can be undone. */
-export function PointAtPage({ tabId, state: { listing, incognito, picks }, onChanged }: Props) {
+export function PointAtPage({ tabId, state: { listing, incognito, picks }, asked = null, onChanged }: Props) {
   const [field, setField] = useState<PickField>('price');
   const room = useFocusKept<HTMLDetailsElement>();
+  const choice = useRef<HTMLSelectElement>(null);
+  useEffect(() => {
+    if (asked === null) return;
+    setField(asked.field);
+    choice.current?.focus();
+  }, [asked]);
   const [outcome, setOutcome] = useState<'none' | 'waiting' | 'nothing' | Problem>('none');
   if (!listing) return null;
   const site = siteOf(listing.url);
@@ -38,7 +46,7 @@ export function PointAtPage({ tabId, state: { listing, incognito, picks }, onCha
     onChanged();
   };
   return (
-    <details class="quiet point-at-page" ref={room} open={picks.length > 0}>
+    <details class="quiet point-at-page" ref={room} open={picks.length > 0 || asked !== null}>
       <summary>{words.title}</summary>
       {picks.length > 0 && (
         <>
@@ -58,7 +66,11 @@ export function PointAtPage({ tabId, state: { listing, incognito, picks }, onCha
       <div class="row">
         <label class="row">
           <span>{words.field}</span>
-          <select value={field} onChange={({ currentTarget }) => setField(pickFieldSchema.parse(currentTarget.value))}>
+          <select
+            ref={choice}
+            value={field}
+            onChange={({ currentTarget }) => setField(pickFieldSchema.parse(currentTarget.value))}
+          >
             {pickFieldSchema.options.map((option) => (
               <option key={option} value={option}>
                 {words.fields[option]}

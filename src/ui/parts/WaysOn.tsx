@@ -1,6 +1,5 @@
 import type { Case } from '../../case';
 import { strings } from '../../words';
-import { goToPart } from './Fold';
 
 interface Props {
   kase: Case;
@@ -8,10 +7,12 @@ interface Props {
   onStartFile: () => void;
   /** Opens the maker files, to bring one in. */
   onBringFile: () => void;
+  /** Leads to where the maker is pointed at on the page. */
+  onOtherMaker: () => void;
 }
 
 /** Where no maker's file speaks: the ways on, in the order of what most buyers can do. */
-export function WaysOn({ kase, onStartFile, onBringFile }: Props) {
+export function WaysOn({ kase, onStartFile, onBringFile, onOtherMaker }: Props) {
   const words = strings.waysOn;
   const maker = kase.listing.maker[0]?.value ?? '';
   return (
@@ -33,20 +34,7 @@ export function WaysOn({ kase, onStartFile, onBringFile }: Props) {
           <span class="muted hint">{words.bringHint}</span>
         </li>
         <li>
-          <button
-            type="button"
-            onClick={({ currentTarget }) => {
-              const room = currentTarget.closest('.case');
-              goToPart(room, 'claims');
-              const correct = room?.querySelector<HTMLDetailsElement>('.point-at-page');
-              if (correct) correct.open = true;
-              const field = correct?.querySelector('select');
-              if (!field) return;
-              field.value = 'maker';
-              field.dispatchEvent(new Event('change', { bubbles: true }));
-              field.focus();
-            }}
-          >
+          <button type="button" onClick={onOtherMaker}>
             {words.other}
           </button>{' '}
           <span class="muted hint">{words.otherHint(maker)}</span>
