@@ -48,7 +48,7 @@ export const bareParts: PartNames = {
   strap: 'strap',
   base: 'base',
   edge: 'edge',
-  tab: 'tab',
+  tab: 'handle tab',
   lock: 'lock',
   'dust-bag': 'dust bag',
   pattern: 'pattern',

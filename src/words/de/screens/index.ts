@@ -1,6 +1,7 @@
 import { kitFor } from '../../kit';
 import type { ScreenWords } from '../../screen-words';
 import { differencesSaid, expectedSaid } from '../codes';
+import { bareParts } from '../parts';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
 import { byHandStrings } from './by-hand';
@@ -225,22 +226,7 @@ export const screens: ScreenWords = {
   observed: observedStrings,
   overlay: overlayStrings,
   changes: changesStrings,
-  parts: {
-    body: 'Außenseite',
-    lining: 'Futter',
-    stitching: 'Nähte',
-    trim: 'Besatz',
-    hardware: 'Metallteile',
-    zip: 'Reißverschluss',
-    handle: 'Henkel',
-    strap: 'Schulterriemen',
-    base: 'Boden',
-    edge: 'Kante',
-    tab: 'Henkelansatz',
-    lock: 'Schloss',
-    'dust-bag': 'Staubbeutel',
-    pattern: 'Muster',
-  },
+  parts: bareParts,
   claims: {
     title: 'Was das Angebot sagt',
     none: 'Das Angebot sagt nichts, was sich prüfen lässt.',

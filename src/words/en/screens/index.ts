@@ -1,8 +1,8 @@
 import type { FindingKind } from '../../../check/types';
-import type { Part } from '../../../claim/types';
 import { type Difference, type Expected, expectedWords } from '../../../code';
 import type { PickField } from '../../../listing/types';
 import { differencesSaid } from '../codes';
+import { bareParts } from '../parts';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
 import { byHandStrings } from './by-hand';
@@ -215,22 +215,7 @@ export const screens = {
   observed: observedStrings,
   overlay: overlayStrings,
   changes: changesStrings,
-  parts: {
-    body: 'outside',
-    lining: 'lining',
-    stitching: 'stitching',
-    trim: 'trim',
-    hardware: 'hardware',
-    zip: 'zip',
-    handle: 'handle',
-    strap: 'strap',
-    base: 'base',
-    edge: 'edge',
-    tab: 'handle tab',
-    lock: 'lock',
-    'dust-bag': 'dust bag',
-    pattern: 'pattern',
-  } satisfies Record<Part, string>,
+  parts: bareParts,
   claims: {
     title: 'What the listing claims',
     sizes: {
