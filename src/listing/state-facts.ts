@@ -32,15 +32,18 @@ export function readStateFacts({ things, texts }: PageExtract['state'], draft: D
 
 /** A longer text whose beginning is the description that is shown as far as it goes. */
 function completeDescription(texts: readonly string[], draft: Draft): void {
+  const known = texts.map((text) => {
+    const whole = plainText(text);
+    return { whole, line: plain(whole) };
+  });
   for (const shown of draft.description) {
     const start = plain(shown.value.trim().replace(cutEnd, ''));
     if (start.length < leastStart) continue;
-    const whole = texts
-      .map((text) => plainText(text))
-      .filter((text) => plain(text).startsWith(start) && plain(text).length > start.length)
-      .sort((a, b) => b.length - a.length)[0];
-    if (whole) {
-      propose(draft.description, whole, from('text', Math.min(0.97, shown.confidence + 0.05)));
+    const [longer] = known
+      .filter(({ line }) => line.startsWith(start) && line.length > start.length)
+      .sort((a, b) => b.whole.length - a.whole.length);
+    if (longer) {
+      propose(draft.description, longer.whole, from('text', Math.min(0.97, shown.confidence + 0.05)));
       return;
     }
     if (cutEnd.test(shown.value.trim()) && !shown.caveats?.includes('cut'))

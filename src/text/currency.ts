@@ -51,11 +51,9 @@ function addNames(): void {
   isNamed = true;
   for (const language of named)
     for (const code of small) {
-      const style = { style: 'currency', currency: code, currencyDisplay: 'name' } as const;
+      const format = new Intl.NumberFormat(language, { style: 'currency', currency: code, currencyDisplay: 'name' });
       for (const count of [1, 2]) {
-        const part = new Intl.NumberFormat(language, style)
-          .formatToParts(count)
-          .find(({ type }) => type === 'currency');
+        const part = format.formatToParts(count).find(({ type }) => type === 'currency');
         const name = part?.value.toLowerCase() ?? '';
         if (!inSmall.has(name)) inSmall.set(name, [code.toUpperCase()]);
       }
