@@ -17,7 +17,7 @@ export function NextStep({ kase: { summary }, draft: { asked }, onLook }: Props)
     <section class="next-step" aria-labelledby="next-title">
       <h2 id="next-title">{words.next}</h2>
       <p>
-        {!against && `${words.sound} `}
+        {!against && summary.agreements > 0 && `${words.sound} `}
         {asked.length === 0 ? words.nothing : words.ask(asked.length - photos, photos, against)}
       </p>
       <button type="button" class="main" onClick={onLook}>

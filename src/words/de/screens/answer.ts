@@ -23,7 +23,7 @@ export const answerStrings: ScreenWords['answer'] = {
   formShare: (share) => (share < 0.05 ? 'selten' : `etwa ${Math.max(1, Math.round(share * 10))} von 10`),
   formFits: (said) => `Passt zu ${said}.`,
   formFitsNot: (said) => `Passt nicht zu ${said}.`,
-  formsNote: 'Übliche Praxis vieler Hersteller, ohne Quelle. Nichts davon wird dem Verkäufer vorgehalten.',
+  formsNote: 'Übliche Praxis vieler Hersteller, ohne Quelle: Dieser Hersteller schreibt seine Codes vielleicht anders.',
   noDate: 'eine laufende Nummer: keine Zeit ohne die Tabelle des Herstellers',
   unsure: (what, text) =>
     text === '' ? `${what} ist nicht sicher zu lesen.` : `${what} ist nicht sicher zu lesen: vielleicht ${text}.`,

@@ -21,7 +21,7 @@ export const answerStrings = {
   formShare: (share: number) => (share < 0.05 ? 'rarely' : `about ${Math.max(1, Math.round(share * 10))} in 10`),
   formFits: (said: string) => `Fits ${said}.`,
   formFitsNot: (said: string) => `Does not fit ${said}.`,
-  formsNote: 'Common practice of many makers, no source. Nothing here is held against the seller.',
+  formsNote: 'Common practice of many makers, no source: this maker may write its codes in another way.',
   noDate: 'a running number: no date without the maker’s table',
   unsure: (what: string, text: string) =>
     text === '' ? `${what} could not be read for certain.` : `${what} is not read for certain: perhaps ${text}.`,
