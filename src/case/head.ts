@@ -41,12 +41,18 @@ export function headOf(kase: Case): CaseHead {
   };
 }
 
+/** "2 of 5 photos …", where each check counts those that it needs: said once, of the most. */
+const outOf = ({ data }: Reason): number => (typeof data.of === 'number' ? data.of : 0);
+const aboutSomeOf = (why: Reason): boolean => outOf(why) > 0;
+
 function reasonsOf({ outcomes }: Case): Reason[] {
   const shared = new Map<string, { reason: Reason; checks: number }>();
-  for (const outcome of outcomes) {
-    if (outcome.outcome !== 'cannot-tell' || toldApart.has(outcome.why.reason)) continue;
-    const key = JSON.stringify(outcome.why);
-    shared.set(key, { reason: outcome.why, checks: (shared.get(key)?.checks ?? 0) + 1 });
+  for (const { why } of outcomes.filter((outcome) => outcome.outcome === 'cannot-tell')) {
+    if (toldApart.has(why.reason)) continue;
+    const key = aboutSomeOf(why) ? why.reason : JSON.stringify(why);
+    const before = shared.get(key);
+    const reason = before && outOf(before.reason) >= outOf(why) ? before.reason : why;
+    shared.set(key, { reason, checks: (before?.checks ?? 0) + 1 });
   }
   return [...shared.values()].sort((a, b) => b.checks - a.checks).map(({ reason }) => reason);
 }

@@ -5,6 +5,7 @@ export { type Language, languageFor, spokenLanguages } from './language';
 export { languageNames } from './language-names';
 export { composeMessage } from './message/compose';
 export { type MessageLanguage, messageLanguageOf, messageLanguages } from './message/languages';
+export { lengthOf, type MessagePart, splitMessage } from './message/split';
 export { describeCheck, nameOfCheck, sayAsk, sayFinding, sayProblem, sayQuestion, sayReason, saySource } from './say';
 export { sayAgreeing, sayConflict, sayDates, sayExplanation, sayStated, sayStretch, sayWeight } from './say-evidence';
 export type { ScreenWords } from './screen-words';

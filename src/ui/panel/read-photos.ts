@@ -19,6 +19,8 @@ export interface PhotoWork {
   /** A photo's bytes came; gives the reading of them where there is one already. */
   arrived(id: string, bytes: PhotoBytes): PhotoView | null;
   glance(id: string): Promise<Result<number>>;
+  /** A photo is read now; `likely` where it is the first, and a glance saw something like a stamp in it. */
+  begins(id: string, likely: boolean): void;
   read(id: string): Promise<Result<PhotoView>>;
   /** A fresh reader. */
   renew(): Promise<unknown>;
@@ -109,6 +111,7 @@ export async function readPhotos(
       const glance = await work.glance(id);
       ways[index] = { at: 'seen', likelihood: glance.ok ? glance.value : 0, again: false };
     } else if (way?.at === 'seen') {
+      work.begins(id, way.likelihood > 0 && ways.every(({ at }) => at !== 'done'));
       if (way.again) await work.renew();
       const outcome = await work.read(id);
       if (signal.aborted) return;

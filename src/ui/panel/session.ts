@@ -11,7 +11,7 @@ import { cameBy, keepPhotos, noPhotos, type Photos, sameBytes } from './keep-pho
 import { overBudget, photoBudget } from './photo-budget';
 import { type PhotoWork, readPhotos } from './read-photos';
 import type { SessionPorts } from './session-ports';
-import { blankState, isBusy, type PanelState, type Stage } from './state';
+import { type BeingRead, blankState, isBusy, type PanelState, type Stage } from './state';
 
 export { photoBudget };
 
@@ -90,7 +90,12 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   async function readPhotosNow(before: Photos, signal: AbortSignal): Promise<void> {
     const links = state.listing?.photos ?? [];
     const ids = links.flatMap(({ id }) => (state.views[id] ? [] : [id]));
-    const stage = (): Stage => ({ kind: 'photos', done: Object.keys(state.views).length, of: of() });
+    const stage = (now: BeingRead | null = null): Stage => ({
+      kind: 'photos',
+      done: Object.keys(state.views).length,
+      of: of(),
+      now,
+    });
     if (ids.length > 0) change({ stage: stage() });
     const work: PhotoWork = {
       isHere: (id) => held[id] !== undefined,
@@ -100,6 +105,10 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
         return sameBytes(before, id, bytes);
       },
       glance: (id) => ports.reader.glance(id, held[id]?.bytes.base64 ?? ''),
+      begins(id, likely) {
+        const photo = links.findIndex((link) => link.id === id) + 1;
+        if (state.stage.kind === 'photos') change({ stage: stage({ photo, likely }) });
+      },
       read: readAsSet,
       renew: () => ports.reader.renew(),
       done(id, outcome) {

@@ -3,11 +3,17 @@ import type { Listing, Pick } from '../../listing/types';
 import type { PhotoView } from '../../message/protocol';
 import type { Problem } from '../../problem';
 
+/** The photo that is being read, by its place on the page, and whether it looked the likeliest to show the stamp. */
+export interface BeingRead {
+  photo: number;
+  likely: boolean;
+}
+
 /** Where the panel stands. `done` counts photos that were read or given up, `late` those that may still come. */
 export type Stage =
   | { kind: 'opening' }
   | { kind: 'page' }
-  | { kind: 'photos'; done: number; of: number }
+  | { kind: 'photos'; done: number; of: number; now: BeingRead | null }
   | { kind: 'stopped'; read: number; of: number }
   | { kind: 'done'; read: number; of: number; late: number }
   | { kind: 'lapsed' }

@@ -50,7 +50,7 @@ export function stageWords(stage: Stage, copies: Copies): string {
     case 'page':
       return strings.stage.page;
     case 'photos':
-      return strings.stage.photos(stage.done, stage.of);
+      return strings.stage.photos(stage.done, stage.of, stage.now);
     case 'stopped':
       return strings.stage.stopped(stage.read, stage.of);
     case 'done':

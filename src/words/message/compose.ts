@@ -27,7 +27,8 @@ export function composeMessage(
   const name = sellerName ? oneLine(sellerName) : null;
   const piece = title ? oneLine(title) : null;
   const other = language === undefined || language === 'en' ? null : otherLanguages[language];
-  const said = (one: Question) => reworded.get(one.id) ?? (other ? translated(one, other) : sayQuestion(one, 'en'));
+  const said = (one: Question) =>
+    reworded.get(one.id)?.replace(/\n\s*\n/g, '\n') ?? (other ? translated(one, other) : sayQuestion(one, 'en'));
   const words = [...new Set([...questions.map(said), ...own])];
   const list = words.map((ask, index) => (words.length === 1 ? ask : `${index + 1}. ${ask}`));
   const greeting = other ? other.greeting(name) : name ? `Hello ${name},` : 'Hello,';

@@ -57,6 +57,14 @@ describe('the head of a case', () => {
     expect(said.against).toEqual(['Nothing was found by what holds for any bag.']);
   });
 
+  it('says once how many photos were read from copies, where one check needs all and another one of them', () => {
+    const copies = (of: number) => ({ reason: 'copies-only', data: { copies: of, of } });
+    const untold = (check: string, why: { reason: string; data: Record<string, number> }) =>
+      ({ outcome: 'cannot-tell', check, why }) as const;
+    const outcomes = [untold('a', copies(1)), untold('b', copies(2)), untold('c', copies(1))];
+    expect(headOf({ ...sound, outcomes }).notLookedAt.reasons).toEqual([copies(2)]);
+  });
+
   it('is words for every case of the table: three lines, none empty, no number of findings', () => {
     for (const row of truthFiles.flatMap(truthRows)) {
       const said = sayHead(headOf(buildCase(inputOf(row))));

@@ -125,4 +125,23 @@ describe('the message', () => {
     expect(text().selectionEnd).toBe('Exactly this.'.length);
     vi.unstubAllGlobals();
   });
+
+  it('goes in parts where the marketplace takes less, each copied on its own', async () => {
+    await show();
+    const writeText = vi.fn(async (_text: string) => {});
+    vi.stubGlobal('navigator', { ...navigator, clipboard: { writeText } });
+    const whole = text().value;
+    await write(part().querySelector('.message-limit input') as HTMLInputElement, '300');
+    const parts = [...part().querySelectorAll('.message-parts .message-own')].map((one) => one.textContent ?? '');
+    expect(parts.length).toBeGreaterThan(1);
+    expect(parts.every((one) => one.length <= 300)).toBe(true);
+    for (const question of numbered()) expect(parts.filter((one) => one.includes(question))).toHaveLength(1);
+    await press(button(/^Copy part 2$/));
+    expect(writeText.mock.calls).toEqual([[parts[1]]]);
+    expect(part().querySelector('[role=status]:not(:empty)')?.textContent).toMatch(/^Part 2/);
+    await write(part().querySelector('.message-limit input') as HTMLInputElement, '');
+    await press(button(/^Copy the message$/));
+    expect(writeText.mock.calls.at(-1)).toEqual([whole]);
+    vi.unstubAllGlobals();
+  });
 });

@@ -7,6 +7,7 @@ import { fail, type Result, succeed } from '../../../src/problem';
 import { createSession, photoBudget } from '../../../src/ui/panel/session';
 import type { SessionPorts } from '../../../src/ui/panel/session-ports';
 import type { PanelState } from '../../../src/ui/panel/state';
+import { stageWords } from '../../../src/ui/parts/Progress';
 import { photoRead } from '../../photo-read';
 import { sampleCase } from '../watch/sample-case';
 import { HandClock } from './hand-clock';
@@ -276,6 +277,23 @@ describe('the session of one tab', () => {
 });
 
 describe('the photos of a listing', () => {
+  it('says what is read now and how many come after it, the likeliest photo of the stamp first', async () => {
+    const { session, states } = sessionWith(3, { likelihoods: { p2: 0.4 } });
+    await session.read();
+    const said = states.flatMap(({ stage }) =>
+      stage.kind === 'photos' ? [stageWords(stage, { all: 0, small: 0 })] : [],
+    );
+    expect([...new Set(said)]).toEqual([
+      'Looking for the photo of the stamp, 0 of 3 done…',
+      'Reading photo 2, the likeliest to show the stamp, then 2 more; 0 of 3 done…',
+      'Reading photos, 1 of 3 done…',
+      'Reading photo 1, then 1 more; 1 of 3 done…',
+      'Reading photos, 2 of 3 done…',
+      'Reading photo 3; 2 of 3 done…',
+      'Reading photos, 3 of 3 done…',
+    ]);
+  });
+
   it('are all glanced at before one is read, and the likeliest is read first', async () => {
     const { session, reads, last } = sessionWith(5, { likelihoods: { p2: 0.4, p4: 0.9 } });
     await session.read();

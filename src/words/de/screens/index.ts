@@ -23,7 +23,14 @@ export const screens: ScreenWords = {
   stage: {
     opening: 'Wird geöffnet…',
     page: 'Die Seite wird gelesen…',
-    photos: (done, of) => `Fotos werden gelesen, ${done} von ${of} fertig…`,
+    photos: (done, of, now) => {
+      const count = `${done} von ${of} fertig…`;
+      if (now === null)
+        return done === 0 ? `Das Foto des Stempels wird gesucht, ${count}` : `Fotos werden gelesen, ${count}`;
+      const which = now.likely ? `Foto ${now.photo}, am ehesten das des Stempels` : `Foto ${now.photo}`;
+      const left = of - done - 1;
+      return `Gelesen wird ${which}${left > 0 ? `, dann ${left} weitere${left === 1 ? 's' : ''}` : ''}; ${count}`;
+    },
     stopped: (read, of) => `Angehalten nach ${read} von ${photos(of)}.`,
     done: (of, copies) =>
       of === 0 ? 'Seite gelesen.' : `Seite und ${photos(of)} gelesen${copiesStrings.among(copies, of)}.`,

@@ -32,6 +32,15 @@ export const messageStrings: ScreenWords['message'] = {
   inYours: 'Dasselbe in deiner Sprache',
   language: 'Sprache der Nachricht',
   length: (characters) => `${characters} Zeichen`,
+  limit: 'Wie viele Zeichen der Marktplatz höchstens annimmt, falls er sie begrenzt',
+  split: (parts) => `Sie geht in ${parts} Teilen, getrennt zwischen Fragen: kopiere und schicke jeden für sich.`,
+  part: (at, of, characters) => `Teil ${at} von ${of}, ${characters} Zeichen`,
+  partTooLong: 'Dieser Teil ist schon allein zu lang: kürze seine Worte.',
+  copyPart: (at) => `Teil ${at} kopieren`,
+  copiedPart: (at, of) =>
+    at < of
+      ? `Teil ${at} ist kopiert. Füge ihn ein, dann kopiere Teil ${at + 1}.`
+      : `Teil ${at}, der letzte, ist kopiert.`,
   edited: 'Von Hand geändert: Häkchen ändern sie nicht mehr.',
   later: 'Was angehakt ist, hat sich seit deiner Änderung geändert.',
   addAtEnd: 'Neues am Ende anfügen',

@@ -23,7 +23,13 @@ export const screens = {
   stage: {
     opening: 'Opening…',
     page: 'Reading the page…',
-    photos: (done: number, of: number) => `Reading photos, ${done} of ${of} done…`,
+    photos: (done: number, of: number, now: { photo: number; likely: boolean } | null) => {
+      const count = `${done} of ${of} done…`;
+      if (now === null) return done === 0 ? `Looking for the photo of the stamp, ${count}` : `Reading photos, ${count}`;
+      const which = now.likely ? `photo ${now.photo}, the likeliest to show the stamp` : `photo ${now.photo}`;
+      const left = of - done - 1;
+      return `Reading ${which}${left > 0 ? `, then ${left} more` : ''}; ${count}`;
+    },
     stopped: (read: number, of: number) => `Stopped after ${read} of ${count(of, 'photo', 'photos')}.`,
     done: (of: number, copies: Copies) =>
       of === 0 ? 'Page read.' : `Page and ${count(of, 'photo', 'photos')} read${copiesStrings.among(copies, of)}.`,

@@ -31,6 +31,14 @@ export const messageStrings = {
   inYours: 'The same in your language',
   language: 'Language of the message',
   length: (characters: number) => count(characters, 'character', 'characters'),
+  limit: 'Most characters that the marketplace takes, if it has a limit',
+  split: (parts: number) => `It goes in ${parts} parts, split between questions: copy and send each on its own.`,
+  part: (at: number, of: number, characters: number) =>
+    `Part ${at} of ${of}, ${count(characters, 'character', 'characters')}`,
+  partTooLong: 'This part is over the limit by itself: shorten its words.',
+  copyPart: (at: number) => `Copy part ${at}`,
+  copiedPart: (at: number, of: number) =>
+    at < of ? `Part ${at} is copied. Paste it, then copy part ${at + 1}.` : `Part ${at}, the last, is copied.`,
   edited: 'Changed by hand: ticks no longer change it.',
   later: 'What is ticked has changed since you edited the message.',
   addAtEnd: 'Add what is new at the end',
