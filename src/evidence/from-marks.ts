@@ -25,7 +25,7 @@ export function fromMarks(
       spans: mark.spans,
       places: mark.places,
       strength: mark.verified && mark.foundIn === 'photo' ? mark.strength : 'soft',
-      says: { kind: 'mark', inText: mark.foundIn === 'listing', words: mark.words, statement: mark.statement },
+      says: { kind: 'mark', inText: mark.foundIn === 'listing', words: mark.words, tells: mark.says },
       source: mark.source,
     }));
 }

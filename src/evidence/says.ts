@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { claimPlaceSchema, partSchema } from '../claim/types';
+import { markSaysSchema } from '../mark/types';
 import { spanSchema } from '../span/types';
 
 /** Whose words a statement is, and the words. */
@@ -24,8 +25,7 @@ export const saysSchema = z.discriminatedUnion('kind', [
   }),
   z.strictObject({ kind: z.literal('system'), code: z.string() }),
   z.strictObject({ kind: z.literal('plant'), plants: z.array(z.string()) }),
-  /** The sentence is the mark's own. */
-  z.strictObject({ kind: z.literal('mark'), inText: z.boolean(), words: z.string(), statement: z.string() }),
+  z.strictObject({ kind: z.literal('mark'), inText: z.boolean(), words: z.string(), tells: markSaysSchema }),
   z.strictObject({
     kind: z.literal('material'),
     ...by,

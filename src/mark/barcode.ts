@@ -6,7 +6,7 @@ const rows = rowsById(table.rows);
 /** The digits under a barcode, grouped as they are printed. */
 const digits = /(?<![\d.,-])(?:\d[ ]?){11,12}\d(?![\d.,-])/gu;
 const qrCode = /\bQR[\s-]?code\b/giu;
-const caution = 'It dates the tag: a shop may have added its own later.';
+const caution = 'dates-tag';
 
 /** Whether 8, 12, 13 or 14 digits carry a right check digit. Source: GS1 General Specifications 7.9. */
 export function isTradeNumber(text: string): boolean {
@@ -15,10 +15,9 @@ export function isTradeNumber(text: string): boolean {
   return sum % 10 === 0;
 }
 
+/** Retail barcodes are scanned since 26 June 1974: the tag is no older. */
 export const barcode = defineMark({
   id: 'barcode',
-  title: 'Retail barcode or QR code',
-  says: 'Retail barcodes are scanned since 26 June 1974: the tag is no older.',
   find: (text, where) =>
     [...byDigits(text), ...byQrCode(text)]
       .filter(({ start }) => standsOnPiece(text, start, where))

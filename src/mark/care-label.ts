@@ -19,18 +19,17 @@ const all = (text: string, pattern: RegExp, found: (start: number, end: number) 
   [...text.matchAll(pattern)].flatMap((match) => found(match.index, match.index + match[0].length));
 
 /**
+ * When care symbols and care words came into use; firm only for symbols without words in the United States.
  * Care labels. Symbols cannot be read from print, so they count where the listing describes them; care words count
  * where they stand on print. Symbols without words are hard for the United States market only.
  */
 export const careLabel = defineMark({
   id: 'care-label',
-  title: 'Care label',
-  says: 'When care symbols and care words came into use; firm only for symbols without words in the United States.',
   find: (text, where) => {
     const only = all(text, symbolsOnly, (start, end) => {
       const isForUs = forUs.test(text.slice(Math.max(0, start - reach), end + reach));
       const row = isForUs ? rowOf(rows, 'us-symbols-only') : rowOf(rows, 'symbols-europe');
-      return foundByRow(row, start, end, isForUs ? 'Only for a label made for the United States.' : undefined);
+      return foundByRow(row, start, end, isForUs ? 'for-us-only' : undefined);
     });
     const symbols = all(text, careSymbols, (start, end) => foundByRow(rowOf(rows, 'symbols-europe'), start, end));
     const drying = all(text, dryingSymbol, (start, end) => foundByRow(rowOf(rows, 'drying-symbol'), start, end));

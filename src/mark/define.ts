@@ -1,5 +1,6 @@
 import type { Source, Strength } from '../source';
 import type { Span } from '../span';
+import type { MarkCaution, MarkSays } from './says';
 
 /** What one mark says where it was found, before it is given an id and the photo. */
 export interface MarkFound {
@@ -14,8 +15,8 @@ export interface MarkFound {
   /** Whether the row used was held against a document, or stands from memory. */
   verified: boolean;
   source: Source;
-  statement: string;
-  caution?: string;
+  says: MarkSays;
+  cautions?: readonly MarkCaution[];
 }
 
 /** Where the text stands: the listing's own words, or print read from one photo. */
@@ -28,10 +29,6 @@ export interface FoundWhere {
 export interface Mark {
   /** File name without ending; also the name of its test. */
   id: string;
-  /** As the screen names it. */
-  title: string;
-  /** What the mark can say, and what it cannot. */
-  says: string;
   find: (text: string, where: FoundWhere) => MarkFound[];
 }
 
@@ -61,7 +58,3 @@ const speaksOfLabel =
  */
 export const standsOnPiece = (text: string, start: number, where: FoundWhere): boolean =>
   where.foundIn === 'photo' || speaksOfLabel.test(text.slice(Math.max(0, start - 100), start));
-
-/** What print in a photo or on a label cannot settle. */
-export const labelCaution =
-  'It dates the label: one that was added or renewed later, a receipt or a watermark says less.';

@@ -1,4 +1,5 @@
 import { daysInMonth, isoDate } from '../span';
+import type { DiamondFault } from './says';
 import table from './tables/uk-diamond-marks.json';
 
 /** The corners of a diamond mark as they stand: a letter, or a number as digits. `null` where it cannot be read. */
@@ -18,7 +19,7 @@ export type DiamondReading =
       /** False when the days follow from an exception that stands from memory. */
       verified: boolean;
     }
-  | { ok: false; why: string };
+  | { ok: false; why: DiamondFault };
 
 const letter = /^[A-Z]$/;
 const digits = /^\d{1,2}$/;
@@ -34,7 +35,7 @@ const monthsOf: Record<string, number> = table.monthLetters;
 export function readDiamond({ top, left, right, bottom }: DiamondCorners): DiamondReading {
   if (digits.test(right)) return dayOf('1842', years1842, top, left, Number(right));
   if (letter.test(right)) return dayOf('1868', years1868, right, bottom, Number(top));
-  return { ok: false, why: `the right corner holds a day or a letter, not “${right}”` };
+  return { ok: false, why: { kind: 'right-corner', is: right } };
 }
 
 function dayOf(
@@ -44,18 +45,18 @@ function dayOf(
   monthLetter: string,
   day: number,
 ): DiamondReading {
-  const series = layout === '1842' ? '1842 to 1867' : '1868 to 1883';
+  const series = layout === '1842' ? '1842-1867' : '1868-1883';
   if (layout === '1868' && yearLetter === 'W' && monthLetter === 'G') return march1878(day);
   const year = years[yearLetter];
-  if (year === undefined) return { ok: false, why: `“${yearLetter}” is no year letter of ${series}` };
+  if (year === undefined) return { ok: false, why: { kind: 'year-letter', is: yearLetter, series } };
   const month = monthsOf[monthLetter];
-  if (month === undefined) return { ok: false, why: `“${monthLetter}” is no month letter` };
+  if (month === undefined) return { ok: false, why: { kind: 'month-letter', is: monthLetter } };
   const days = [month, ...alsoMonths(year, monthLetter, day)]
     .filter((one) => Number.isInteger(day) && day >= 1 && day <= daysInMonth(year, one))
     .map((one) => isoDate(year, one, day));
   return days.length > 0
     ? { ok: true, layout, days, verified: true }
-    : { ok: false, why: `the month that “${monthLetter}” stands for has no day ${day}` };
+    : { ok: false, why: { kind: 'no-day', month: monthLetter, day: Number.isInteger(day) ? day : null } };
 }
 
 /** R stood for 1 to 19 September 1857 as well as for August, K for December 1860 as well as for November. */
@@ -68,4 +69,4 @@ function alsoMonths(year: number, monthLetter: string, day: number): number[] {
 const march1878 = (day: number): DiamondReading =>
   day >= 1 && day <= 6
     ? { ok: true, layout: '1868', days: [isoDate(1878, 3, day)], verified: false }
-    : { ok: false, why: 'W with G stood for 1 to 6 March 1878 only' };
+    : { ok: false, why: { kind: 'march-1878' } };

@@ -1,27 +1,30 @@
-import { sinceSpan, spanWords } from '../span';
+import { sinceSpan } from '../span';
 import { defineMark, type MarkFound, rowSource } from './define';
 import { groupedNumber, numberWords } from './number-series';
+import type { RowName } from './row-names';
 import { foundByRow, rowOf, rowsById } from './rows';
+import type { PatentedFastener } from './says';
 import table from './tables/fasteners.json';
 
 const rows = rowsById(table.rows);
 /** "Pat. 2,717,437" and the like: the number needs the word before it. */
 const patentNumber =
   /\bPat(?:ent)?s?\b\.?\s{0,8}(?:Nos?\b\.?|#)?[\s:]{0,8}(?:US\s)?(?<number>\d{1,3}(?:[,.]\d{3})+|\d{4,7})\b/giu;
-const words: { row: string; pattern: RegExp }[] = [
+const words: { row: RowName; pattern: RegExp }[] = [
   { row: 'hook-and-loop', pattern: /\bhook[\s-](?:and|&|n)[\s-]loop\b/giu },
   {
     row: 'nylon-coil',
     pattern: /\b(?:nylon|plastic|polyester)\s+coil\s+zip(?:per)?\b|\bcoil\s+zip(?:per)?\s+of\s+nylon\b/giu,
   },
 ];
-const caution = 'A fastener may have been replaced, and a patent stays on the part long after the grant.';
+const caution = 'fastener-replaced';
 
-/** Fasteners that did not exist before a patent: by their patent's number, or by their kind as the listing names it. */
+/**
+ * The fastener is no older than its patent; softly where the kind alone is named.
+ * Fasteners that did not exist before a patent: by their patent's number, or by their kind as the listing names it.
+ */
 export const fastener = defineMark({
   id: 'fastener',
-  title: 'Fastener and its patent',
-  says: 'The fastener is no older than its patent; softly where the kind alone is named.',
   find: (text) => [...byPatent(text), ...byKind(text)].sort((a, b) => a.start - b.start),
 });
 
@@ -31,7 +34,6 @@ function byPatent(text: string): MarkFound[] {
     const patent = table.patents.find((one) => one.number === number);
     if (!patent) return [];
     const verified = patent.verified === 'stored';
-    const day = spanWords({ from: patent.granted, to: patent.granted, precision: 'day' });
     return [
       {
         start: match.index,
@@ -40,8 +42,8 @@ function byPatent(text: string): MarkFound[] {
         strength: verified ? 'hard' : 'soft',
         verified,
         source: rowSource(`US patent ${numberWords(number)}`, verified),
-        statement: `US patent ${numberWords(number)} for ${patent.what} was granted on ${day}`,
-        caution,
+        says: { kind: 'fastener-patent', number, of: patent.what as PatentedFastener, granted: patent.granted },
+        cautions: [{ kind: caution }],
       } satisfies MarkFound,
     ];
   });

@@ -1,4 +1,5 @@
 import { defineMark, type MarkFound, standsOnPiece } from './define';
+import type { RowName } from './row-names';
 import { foundByRow, rowOf, rowsById } from './rows';
 import table from './tables/us-textile-laws.json';
 
@@ -9,18 +10,19 @@ const fibres =
 const shareOf = (names: string) =>
   new RegExp(`\\b\\d{1,3}\\s?%\\s+(?:\\p{L}+\\s)?(?:${names})\\b|\\b(?:${names})\\s+\\d{1,3}\\s?%`, 'giu');
 
-const forms: { row: string; pattern: RegExp }[] = [
+const forms: { row: RowName; pattern: RegExp }[] = [
   { row: 'reprocessed-wool', pattern: /\bre(?:processed|used)\s+wool\b/giu },
   { row: 'wool-share', pattern: shareOf('wool') },
   { row: 'fibre-shares', pattern: shareOf(fibres) },
 ];
-const caution = 'Makers could write so before they had to, and the law is that of the United States.';
+const caution = 'law-of-us';
 
-/** Fibre shares count where they stand on a label: in a listing "100% cotton" is the seller's own description. */
+/**
+ * Usual since the laws that ask for them; softly, since makers could write so before.
+ * Fibre shares count where they stand on a label: in a listing "100% cotton" is the seller's own description.
+ */
 export const fibreLaw = defineMark({
   id: 'fibre-law',
-  title: 'Fibre names and shares on a label',
-  says: 'Usual since the laws that ask for them; softly, since makers could write so before.',
   find: (text, where) =>
     forms
       .flatMap(({ row, pattern }) =>

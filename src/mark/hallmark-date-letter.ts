@@ -13,13 +13,12 @@ const officePatterns: [Office, RegExp][] = [
 const reach = 90;
 
 /**
+ * All years in which that office used the letter; none without the office.
  * Date letters of UK hallmarks, on mounts and locks of precious metal. All candidate years of the office are given;
  * without the office there is no year at all. Soft: the letters before 1975 are from memory, and the shield is not read.
  */
 export const hallmarkDateLetter = defineMark({
   id: 'hallmark-date-letter',
-  title: 'Hallmark date letter',
-  says: 'All years in which that office used the letter; none without the office.',
   find: (text) =>
     [...text.matchAll(letterPattern)].map((match): MarkFound => {
       const end = match.index + match[0].length;
@@ -35,21 +34,16 @@ export const hallmarkDateLetter = defineMark({
         source: rowSource(hallmarkSource, false),
       };
       if (!office) {
-        const why = named.length > 1 ? 'more than one office is named' : 'no office is named';
-        return { ...at, spans: [], statement: `The date letter “${letter}” gives no year, because ${why}` };
+        const offices = named.length > 1 ? 'several' : 'none';
+        return { ...at, spans: [], says: { kind: 'lone-date-letter', letter, offices } };
       }
       const years = letterYears(office, letter);
-      const said = years.map(({ year }) => (year < 1975 ? `${year} to ${year + 1}` : String(year))).join(', ');
-      const statement =
-        years.length > 0
-          ? `${office} used the date letter “${letter}” in ${said}`
-          : `${office} used no date letter “${letter}” since ${firstLetterYear}`;
       return {
         ...at,
         spans: letterSpans(years),
         places: [],
-        statement,
-        caution: `The letter's style and shield decide which year it is; a year before ${firstLetterYear} is possible too. It dates the metal, which may be older than the leather.`,
+        says: { kind: 'date-letter', office, letter, years: years.map(({ year }) => year), first: firstLetterYear },
+        cautions: [{ kind: 'letter-style', first: firstLetterYear }],
       };
     }),
 });

@@ -14,10 +14,9 @@ const reach = 60;
 const palladiumSince = '2009-07-01';
 const palladiumSource = 'Hallmarking Act 1973 as extended to palladium, 2009';
 
+/** A claim of fineness. It dates a piece only inside a UK hallmark, and only where the number was new in 1999. */
 export const hallmarkFineness = defineMark({
   id: 'hallmark-fineness',
-  title: 'Fineness number',
-  says: 'A claim of fineness. It dates a piece only inside a UK hallmark, and only where the number was new in 1999.',
   find: (text) => {
     const matches = patterns.flatMap((pattern) => [...text.matchAll(pattern)]).sort((a, b) => a.index - b.index);
     return matches.map((match): MarkFound => {
@@ -29,17 +28,15 @@ export const hallmarkFineness = defineMark({
       const since = inHallmark ? finenessOf(metal, parts).ukSince : null;
       const at = { start, end, verified: true, source: rowSource(hallmarkSource, true) };
       if (since) {
-        const statement = `A UK hallmark with ${parts} for ${metal} is possible from 1999 only`;
         return {
           ...at,
           spans: [sinceSpan(since)],
           strength: 'hard',
-          statement,
-          caution: 'It dates the metal: a lock or a mount may have been replaced.',
+          says: { kind: 'new-fineness', metal, parts },
+          cautions: [{ kind: 'dates-metal' }],
         };
       }
       if (inHallmark && metal === 'palladium') {
-        const statement = 'Palladium carries a UK hallmark since July 2009';
         const from = rowSource(palladiumSource, false);
         return {
           ...at,
@@ -47,11 +44,11 @@ export const hallmarkFineness = defineMark({
           strength: 'soft',
           verified: false,
           source: from,
-          statement,
+          says: { kind: 'palladium-hallmark' },
         };
       }
-      const statement = `${parts} is a claim of fineness for ${metal}, and dates nothing by itself`;
-      return { ...at, spans: [], strength: 'soft', statement, caution: 'One number alone is no hallmark.' };
+      const says = { kind: 'fineness' as const, metal, parts };
+      return { ...at, spans: [], strength: 'soft', says, cautions: [{ kind: 'no-hallmark-alone' }] };
     });
   },
 });

@@ -3,6 +3,8 @@ import { marks } from './registry';
 import type { MarkRead } from './types';
 
 export type { FoundWhere, Mark } from './define';
+export { type NotedRow, notedRows, type RowName, rowNames } from './row-names';
+export type { DiamondFault, MarkCaution, MarkSays, PatentedFastener, PlainCaution } from './says';
 export type { MarkRead } from './types';
 export { marks };
 
@@ -30,18 +32,30 @@ export function findMarks(text: string, where: FoundWhere): MarkRead[] {
     const taken = new Map<string, number>();
     return mark.find(searched, where).flatMap((found) => {
       const words = searched.slice(found.start, found.end);
-      const said = `${words} ${found.statement}`;
+      const said = `${words} ${JSON.stringify(found.says)}`;
       if (seen.has(said)) return [];
       seen.add(said);
       const name = [mark.id, photoId ?? foundIn, found.start, slug(words)].join('-');
       const nth = (taken.get(name) ?? 0) + 1;
       taken.set(name, nth);
       const id = nth === 1 ? name : `${name}-${nth}`;
-      const { spans, strength, verified, source, statement } = found;
+      const { spans, strength, verified, source, says, cautions = [] } = found;
       const places = found.places ?? [];
-      const caution = found.caution ?? null;
       return [
-        { id, mark: mark.id, words, foundIn, photoId, spans, places, strength, verified, source, statement, caution },
+        {
+          id,
+          mark: mark.id,
+          words,
+          foundIn,
+          photoId,
+          spans,
+          places,
+          strength,
+          verified,
+          source,
+          says,
+          cautions: [...cautions],
+        },
       ];
     });
   });

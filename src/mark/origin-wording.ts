@@ -1,6 +1,7 @@
-import { findPlaces, placeName } from '../place';
+import { findPlaces } from '../place';
 import { defineMark, type FoundWhere, type MarkFound } from './define';
-import { type DatedRow, foundByRow, rowOf, rowsById } from './rows';
+import type { RowName } from './row-names';
+import { foundByRow, rowOf, rowsById } from './rows';
 import table from './tables/origin-wording.json';
 
 const rows = rowsById(table.rows);
@@ -9,7 +10,7 @@ const rows = rowsById(table.rows);
  * The words that call up each row. `alone`: the name counts wherever it stands on print; else only after "made in",
  * since Korea, Ceylon and Persia are also words of other things.
  */
-const wordings: { row: string; pattern: RegExp; alone: boolean }[] = [
+const wordings: { row: RowName; pattern: RegExp; alone: boolean }[] = [
   { row: 'occupied-japan', pattern: /\boccupied\s+japan\b/giu, alone: true },
   { row: 'nippon', pattern: /\bnippon\b/giu, alone: false },
   {
@@ -57,7 +58,7 @@ const wordings: { row: string; pattern: RegExp; alone: boolean }[] = [
 
 const madeIn = /\b(?:made|manufactured|produced|product|fabriqué)\s{1,8}(?:in|of|en)\s{1,8}(?:the\s{1,8})?$/iu;
 const madeInReach = 24;
-const caution = 'Old stock of labels was used up after a name had ended, and copies of old labels exist.';
+const caution = 'old-labels';
 
 /** Where "made in" begins right before `start`; null where something else stands there. */
 function madeInBefore(text: string, start: number): number | null {
@@ -67,13 +68,12 @@ function madeInBefore(text: string, start: number): number | null {
 }
 
 /**
+ * When a country’s name or a phrase of origin was in use.
  * Wording of origin with the dates that it implies. In a listing the name alone is the seller's talk: there it counts
  * only after "made in". Only rows that were held against a document are hard.
  */
 export const originWording = defineMark({
   id: 'origin-wording',
-  title: 'Wording of origin',
-  says: 'When a country’s name or a phrase of origin was in use.',
   find: (text, where) => [...byWording(text, where), ...plainMadeIn(text, where)].sort((a, b) => a.start - b.start),
 });
 
@@ -82,22 +82,15 @@ function byWording(text: string, where: FoundWhere): MarkFound[] {
     [...text.matchAll(pattern)].flatMap((match) => {
       const made = madeInBefore(text, match.index);
       if (made === null && !(alone && where.foundIn === 'photo') && row !== 'empire-made') return [];
-      return foundByRow(
-        withPlace(rowOf(rows, row), match[0]),
-        made ?? match.index,
-        match.index + match[0].length,
-        caution,
-      );
+      const place = row === severalCountries ? (findPlaces(`Made in ${match[0]}`)[0]?.place ?? null) : null;
+      const of = place === null ? rowOf(rows, row) : { ...rowOf(rows, row), places: [place] };
+      return foundByRow(of, made ?? match.index, match.index + match[0].length, caution, place);
     }),
   );
 }
 
 /** One row stands for four countries: the name in the words says which. */
-function withPlace(row: DatedRow, words: string): DatedRow {
-  if (row.id !== 'croatia-slovenia-macedonia-bosnia') return row;
-  const place = findPlaces(`Made in ${words}`)[0]?.place;
-  return place ? { ...row, places: [place], subject: `“${placeName(place)}” was written on goods` } : row;
-}
+const severalCountries: RowName = 'croatia-slovenia-macedonia-bosnia';
 
 /** "Made in …" as a phrase, read from print only: a listing's "made in" is the seller's own words. */
 function plainMadeIn(text: string, { foundIn }: FoundWhere): MarkFound[] {
@@ -106,7 +99,6 @@ function plainMadeIn(text: string, { foundIn }: FoundWhere): MarkFound[] {
   return findPlaces(text).flatMap(({ form, place, start, end }) => {
     const from = form === 'made-in' ? madeInBefore(text, start) : null;
     if (from === null) return [];
-    const subject = 'The words “made in” with a country were written on goods';
-    return foundByRow({ ...row, places: [place], subject }, from, end);
+    return foundByRow({ ...row, places: [place] }, from, end);
   });
 }

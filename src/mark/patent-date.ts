@@ -6,10 +6,9 @@ const months = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
 const pattern =
   /\bPat(?:ented|['’]?d|ent)?\b\.?[\s:]*(?:(?<month>Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)[a-z]*\.?\s*(?<day>\d{1,2})|(?<day2>\d{1,2})\s*(?<month2>Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)[a-z]*\.?),?\s*(?<year>1[89]\d\d|20\d\d)\b/giu;
 
+/** The day of a grant as it is written: what carries it is no older. */
 export const patentDate = defineMark({
   id: 'patent-date',
-  title: 'Patent date',
-  says: 'The day of a grant as it is written: what carries it is no older.',
   find: (text) =>
     [...text.matchAll(pattern)].flatMap((match) => {
       const { month, month2, day, day2, year } = match.groups ?? {};
@@ -19,7 +18,6 @@ export const patentDate = defineMark({
       const date = isoDate(Number(year), at, number);
       const isTuesday = new Date(`${date}T00:00:00Z`).getUTCDay() === 2;
       // US grants fall on Tuesdays since 1848: another weekday is worth a second look at the photo, not an accusation.
-      const reread = isTuesday ? '' : ' US patents are granted on Tuesdays, and this was none: read the photo again.';
       return [
         {
           start: match.index,
@@ -28,8 +26,8 @@ export const patentDate = defineMark({
           strength: 'soft' as const,
           verified: false,
           source: rowSource('the date as it is written; US practice of granting on Tuesdays since 1848', false),
-          statement: `A patent of ${date} is named, so what carries it is no older`,
-          caution: `A patent date bounds the making from below only.${reread}`,
+          says: { kind: 'patent-of' as const, date },
+          cautions: [{ kind: 'from-below' as const }, ...(isTuesday ? [] : [{ kind: 'not-tuesday' as const }])],
         },
       ];
     }),

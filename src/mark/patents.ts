@@ -1,6 +1,7 @@
 import { partialDateSpan } from '../span';
 import { type MarkFound, rowSource } from './define';
-import { numberWords, placeInSeries, type SeriesRow } from './number-series';
+import { placeInSeries, type SeriesRow } from './number-series';
+import type { MarkCaution, MarkSays } from './says';
 import table from './tables/us-patents.json';
 
 const rowsOf = (rows: readonly (string | number)[][]): SeriesRow[] =>
@@ -47,9 +48,6 @@ export function grantOf(series: 'utility' | 'design', number: number): Grant | n
   };
 }
 
-const caution = 'A patent number dates the grant; the piece may be decades younger.';
-const otherCountry = 'The words do not say of which country the patent is; this is its date if it is a US patent.';
-
 /**
  * What a patent number says: a firm "not before" by the last verified row, and, where the year itself is from memory,
  * that year softly. All soft where the words do not name the United States.
@@ -60,21 +58,22 @@ export function foundByGrant(
   at: { start: number; end: number },
   isUs: boolean,
 ): MarkFound[] {
-  const name = `US ${series === 'design' ? 'design patent D' : 'patent '}${numberWords(grant.number)}`;
-  const granted = `${name} was granted in ${grant.year}${grant.beyond ? ' or later' : ''}`;
-  const cautions = isUs ? caution : `${otherCountry} ${caution}`;
-  const found = (from: string, firm: boolean, statement: string): MarkFound => ({
+  const { number, year, beyond } = grant;
+  const granted: MarkSays = { kind: 'grant', series, number, year, beyond };
+  const cautions: MarkCaution[] = [...(isUs ? [] : [{ kind: 'other-country' as const }]), { kind: 'dates-grant' }];
+  const found = (from: string, firm: boolean, says: MarkSays): MarkFound => ({
     ...at,
     spans: [{ from, to: null, precision: 'range' }],
     strength: firm && isUs ? 'hard' : 'soft',
     verified: firm,
     source: rowSource(table.source, firm),
-    statement,
-    caution: cautions,
+    says,
+    cautions,
   });
-  const since = `${grant.year}-01-01`;
-  if (grant.verified) return [found(since, true, `${granted}, so what carries it is no older`)];
-  const byMemory = found(since, false, `${granted}, so what carries it is no older`);
+  const since = `${year}-01-01`;
+  if (grant.verified) return [found(since, true, granted)];
+  const byMemory = found(since, false, granted);
   const firm = grant.firmSince;
-  return firm ? [found(firm, true, `${name} was granted no earlier than ${firm.slice(0, 4)}`), byMemory] : [byMemory];
+  if (!firm) return [byMemory];
+  return [found(firm, true, { kind: 'grant-since', series, number, year: Number(firm.slice(0, 4)) }), byMemory];
 }

@@ -1,12 +1,12 @@
 import type { Strength } from '../source';
-import { partialDateSpan, type Span, spanWords } from '../span';
+import { partialDateSpan, type Span } from '../span';
 import { type MarkFound, rowSource } from './define';
+import { type NotedRow, notedRows, type RowName, rowNames } from './row-names';
+import type { MarkCaution, PlainCaution } from './says';
 
 /** A row of a table of marks as the JSON file holds it; days are partial ISO dates. */
 export interface DatedRow {
-  id: string;
-  /** "A five-digit ZIP code was written on labels": the span is said after it. */
-  subject: string;
+  id: RowName;
   /** Nothing older carries it; null when unknown. */
   from: string | null;
   /** Normal use ended; old stock may be later. */
@@ -15,7 +15,6 @@ export interface DatedRow {
   verified: 'stored' | 'memory';
   source: string;
   places?: string[];
-  note?: string;
 }
 
 /** A JSON table's rows by id; the JSON is ours, so a row that is not well formed is a bug and throws. */
@@ -23,7 +22,7 @@ export function rowsById(rows: readonly unknown[]): ReadonlyMap<string, DatedRow
   return new Map(
     rows.map((row) => {
       const read = row as DatedRow;
-      const wellFormed = read.id && read.subject && (read.from !== null || read.to !== null) && read.source;
+      const wellFormed = rowNames.includes(read.id) && (read.from !== null || read.to !== null) && read.source;
       if (!wellFormed || (read.strength === 'hard' && read.verified !== 'stored'))
         throw new Error(`bad row: ${read.id}`);
       return [read.id, read];
@@ -43,10 +42,19 @@ export const rowSpan = (row: DatedRow): Span => ({ from: firstDay(row.from), to:
  * only where normal use ended, since old stock of labels was used up; so a hard row with an end gives two statements,
  * a hard one for its beginning and a soft one for the whole window.
  */
-export function foundByRow(row: DatedRow, start: number, end: number, caution?: string): MarkFound[] {
+export function foundByRow(
+  row: DatedRow,
+  start: number,
+  end: number,
+  caution?: PlainCaution,
+  place: string | null = null,
+): MarkFound[] {
   const verified = row.verified === 'stored';
-  const cautions = [row.note, caution].filter(Boolean).join(' ');
-  const found = (span: Span, strength: Strength, words: string): MarkFound => ({
+  const cautions: MarkCaution[] = [
+    ...(isNoted(row.id) ? [{ kind: 'row' as const, row: row.id }] : []),
+    ...(caution ? [{ kind: caution }] : []),
+  ];
+  const found = (span: Span, strength: Strength, normal = false): MarkFound => ({
     start,
     end,
     spans: [span],
@@ -54,18 +62,20 @@ export function foundByRow(row: DatedRow, start: number, end: number, caution?: 
     strength,
     verified,
     source: rowSource(row.source, verified),
-    statement: `${row.subject} ${words}`,
-    ...(cautions ? { caution: cautions } : {}),
+    says: { kind: 'row', row: row.id, place, span, normal },
+    cautions,
   });
   const window = rowSpan(row);
-  if (row.strength === 'soft' || !verified) return [found(window, 'soft', spanWords(window))];
+  if (row.strength === 'soft' || !verified) return [found(window, 'soft')];
   const beginning: Span = { ...window, to: null };
-  const firm = window.from === null ? [] : [found(beginning, 'hard', spanWords(beginning))];
-  return window.to === null ? firm : [...firm, found(window, 'soft', `${spanWords(window)} in normal use`)];
+  const firm = window.from === null ? [] : [found(beginning, 'hard')];
+  return window.to === null ? firm : [...firm, found(window, 'soft', true)];
 }
 
+const isNoted = (row: RowName): row is NotedRow => (notedRows as readonly RowName[]).includes(row);
+
 /** A row that the mark's own file names by id: missing is a bug. */
-export function rowOf(rows: ReadonlyMap<string, DatedRow>, id: string): DatedRow {
+export function rowOf(rows: ReadonlyMap<string, DatedRow>, id: RowName): DatedRow {
   const row = rows.get(id);
   if (!row) throw new Error(`no row ${id}`);
   return row;

@@ -1,4 +1,5 @@
 import { defineMark } from './define';
+import type { RowName } from './row-names';
 import { foundByRow, rowOf, rowsById } from './rows';
 import table from './tables/tag-currencies.json';
 
@@ -10,7 +11,7 @@ const either = (sign: string) =>
     'gu',
   );
 
-const forms: { row: string; pattern: RegExp }[] = [
+const forms: { row: RowName; pattern: RegExp }[] = [
   { row: 'dem', pattern: either('DM|DEM') },
   { row: 'frf', pattern: either('FRF|FF|francs') },
   { row: 'itl', pattern: either('ITL|Lit\\.?|Lire|lire|₤') },
@@ -26,13 +27,14 @@ const forms: { row: string; pattern: RegExp }[] = [
       /(?<![\d/])\d{1,2}\/(?:\d{1,2}d?|-)(?![\d/])(?=[^\n]{0,20}\b(?:tax|net|each)\b)|£\d{1,4}[.\s-]\d{1,2}s?[.\s-]\d{1,2}d/giu,
   },
 ];
-const caution = 'It dates the price tag, and so a sale, not the making.';
+const caution = 'dates-sale';
 
-/** Prices of currencies that ended or began, on a tag read from a photo; a listing's own price says nothing of the piece. */
+/**
+ * When the currency was in use, and so about when the piece was sold.
+ * Prices of currencies that ended or began, on a tag read from a photo; a listing's own price says nothing of the piece.
+ */
 export const tagCurrency = defineMark({
   id: 'tag-currency',
-  title: 'Currency on a price tag',
-  says: 'When the currency was in use, and so about when the piece was sold.',
   find: (text, { foundIn }) =>
     foundIn === 'listing'
       ? []

@@ -1,6 +1,9 @@
 import * as z from 'zod';
 import { sourceSchema, strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
+import { markCautionSchema, markSaysSchema } from './says';
+
+export { markSaysSchema };
 
 /** A public mark found in text: what it is, the words, and what it says of date and place. */
 export const markReadSchema = z.strictObject({
@@ -15,7 +18,8 @@ export const markReadSchema = z.strictObject({
   strength: strengthSchema,
   verified: z.boolean(),
   source: sourceSchema,
-  statement: z.string(),
-  caution: z.string().nullable(),
+  says: markSaysSchema,
+  /** What it cannot settle; empty where nothing is to be said. */
+  cautions: z.array(markCautionSchema),
 });
 export type MarkRead = z.infer<typeof markReadSchema>;

@@ -1,4 +1,4 @@
-import { sinceSpan, spanWords } from '../span';
+import { sinceSpan } from '../span';
 import { defineMark, type MarkFound, rowSource } from './define';
 import { type DiamondCorners, readDiamond } from './diamond';
 import table from './tables/uk-diamond-marks.json';
@@ -11,13 +11,12 @@ const corners = { top: corner('top'), left: corner('left'), right: corner('right
 const reach = 200;
 
 /**
+ * The day on which the design was registered, 1842 to 1883: what carries the mark is no older.
  * A diamond mark as a listing describes it: its name, and within the same words the four corners ("diamond mark:
  * top E, left E, right 31, bottom 2"). Drawn marks are not read from photos.
  */
 export const ukDiamondMark = defineMark({
   id: 'uk-diamond-mark',
-  title: 'UK diamond mark',
-  says: 'The day on which the design was registered, 1842 to 1883: what carries the mark is no older.',
   find: (text) =>
     [...text.matchAll(nameOfMark)].flatMap((match) => {
       const after = text.slice(match.index, match.index + match[0].length + reach);
@@ -42,16 +41,15 @@ function foundByDiamond(read: DiamondCorners, start: number, end: number): MarkF
   const verified = reading.ok && reading.verified;
   const at = { start, end, source: rowSource(table.source, verified), verified };
   if (!reading.ok) {
-    const statement = `No design was registered under these letters: ${reading.why}`;
-    return { ...at, spans: [], strength: 'soft', statement, caution: 'Most likely a corner was misread.' };
+    const says = { kind: 'no-diamond' as const, why: reading.why };
+    return { ...at, spans: [], strength: 'soft', says, cautions: [{ kind: 'corner-misread' }] };
   }
   const first = reading.days[0]!;
-  const when = reading.days.map((day) => spanWords({ from: day, to: day, precision: 'day' })).join(' or ');
   return {
     ...at,
     spans: [sinceSpan(first)],
     strength: reading.verified ? 'hard' : 'soft',
-    statement: `The design was registered on ${when}, so what carries the mark is no older`,
-    caution: 'The mark dates the registration of the design, not the making.',
+    says: { kind: 'diamond', days: reading.days },
+    cautions: [{ kind: 'dates-registration' }],
   };
 }

@@ -1,5 +1,5 @@
 import { defineMark, rowSource } from './define';
-import { groupedNumber, numberWords, placeInSeries, type SeriesRow } from './number-series';
+import { groupedNumber, placeInSeries, type SeriesRow } from './number-series';
 import table from './tables/uk-registered-designs.json';
 
 const rows: SeriesRow[] = table.rows.map(([year, first, verified]) => ({
@@ -34,10 +34,9 @@ export function registrationOf(number: number): Registration | null {
   return { years: [first, last], beyond: place.beyond, verified: place.row.verified };
 }
 
+/** The year in which the design was registered: what carries the number is no older. */
 export const ukRegisteredDesign = defineMark({
   id: 'uk-registered-design',
-  title: 'UK registered design number',
-  says: 'The year in which the design was registered: what carries the number is no older.',
   find: (text) =>
     [...text.matchAll(pattern)].flatMap((match) => {
       const number = groupedNumber(match.groups?.number ?? '');
@@ -46,8 +45,7 @@ export const ukRegisteredDesign = defineMark({
       const isRoad =
         number < 10_000 && /\p{L}{3}\s{1,12}$/u.test(text.slice(Math.max(0, match.index - 12), match.index));
       if (!registration || isRoad) return [];
-      const [first, last] = registration.years;
-      const when = `${first}${last > first ? ` or ${last}` : ''}${registration.beyond ? ' or later' : ''}`;
+      const [first] = registration.years;
       return [
         {
           start: match.index,
@@ -56,8 +54,8 @@ export const ukRegisteredDesign = defineMark({
           strength: registration.verified ? ('hard' as const) : ('soft' as const),
           verified: registration.verified,
           source: rowSource(table.source, registration.verified),
-          statement: `UK design ${numberWords(number)} was registered in ${when}, so what carries it is no older`,
-          caution: 'The table is approximate, and the registration dates the design, not the piece.',
+          says: { kind: 'registered-design' as const, number, years: registration.years, beyond: registration.beyond },
+          cautions: [{ kind: 'approximate-table' as const }],
         },
       ];
     }),

@@ -8,10 +8,9 @@ const patterns = [
   /(?<!\bDes(?:ign)?\b\.?\s{0,8})\b(?<us>U\.?\s?S\.?\s?)?Pat(?:ent)?s?\b\.?\s{0,8}(?:Nos?\b\.?|#)?[\s:]{0,8}D(?:es\.?)?\s?(?<number>\d{1,3}(?:,\d{3})+|\d{3,7})\b/giu,
 ];
 
+/** The year of the grant: what carries the number is no older. */
 export const usDesignPatent = defineMark({
   id: 'us-design-patent',
-  title: 'US design patent number',
-  says: 'The year of the grant: what carries the number is no older.',
   find: (text) =>
     patterns
       .flatMap((pattern) => [...text.matchAll(pattern)])

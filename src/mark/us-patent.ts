@@ -11,10 +11,9 @@ const usAfter = /^[\s,()]*U\.?\s?S\.?\s?A?\b/u;
 const namesNumber = (words: string): boolean =>
   /N(?:os?|umber|°|º)\b|№|#|\d{1,2},\d{3}(?:,\d{3})?|U\.?\s?S/iu.test(words);
 
+/** The year of the grant: what carries the number is no older, and may be decades younger. */
 export const usPatent = defineMark({
   id: 'us-patent',
-  title: 'US patent number',
-  says: 'The year of the grant: what carries the number is no older, and may be decades younger.',
   find: (text) =>
     [...text.matchAll(lead)].flatMap((match) => {
       const { us, foreign, numbers = '' } = match.groups ?? {};

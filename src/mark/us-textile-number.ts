@@ -20,10 +20,9 @@ export function seriesNumber(series: 'RN' | 'WPL', number: number): SeriesNumber
   return range?.issued && range.issuedFrom ? { state: 'issued', from: range.issuedFrom } : { state: 'not-issued' };
 }
 
+/** Dates the company's registration in the United States: not before, never made in. */
 export const usTextileNumber = defineMark({
   id: 'us-textile-number',
-  title: 'RN or WPL number',
-  says: "Dates the company's registration in the United States: not before, never made in.",
   find: (text) =>
     [...text.matchAll(pattern)].map((match): MarkFound => {
       const { series, number } = match.groups as { series: 'RN' | 'WPL'; number: string };
@@ -35,13 +34,12 @@ export const usTextileNumber = defineMark({
         verified: true,
       };
       if (read.state === 'not-issued') {
-        const statement = `No ${series} number ${Number(number)} was given out, so it is most likely misread`;
         return {
           ...at,
           spans: [],
           strength: 'soft',
-          statement,
-          caution: 'A sharper photo of the label would show it.',
+          says: { kind: 'no-textile-number', series, number: Number(number) },
+          cautions: [{ kind: 'sharper-photo' }],
         };
       }
       return {
@@ -50,9 +48,8 @@ export const usTextileNumber = defineMark({
           { ...yearsSpan(read.from, null), from: rangeOf(series, Number(number))?.inForce ?? `${read.from}-01-01` },
         ],
         strength: 'hard',
-        statement: `${series} ${Number(number)} was given to a company in ${read.from} or later, so the label is no older`,
-        caution:
-          'The number dates the company’s registration, not the piece, and says nothing of the country of making.',
+        says: { kind: 'textile-number', series, number: Number(number), from: read.from },
+        cautions: [{ kind: 'company-not-piece' }],
       };
     }),
 });

@@ -66,7 +66,7 @@ describe.skipIf(!patents)(`US patents (reference/us_patents.json; ${skipped})`, 
       photoId: 'p',
     });
     expect(read?.spans).toEqual([{ from: day, to: null, precision: 'range' }]);
-    expect(read?.caution).not.toContain('read the photo again');
+    expect(read?.cautions).not.toContainEqual({ kind: 'not-tuesday' });
   });
 });
 

@@ -1,6 +1,6 @@
 import type { Case } from '../../case';
 import type { MarkRead } from '../../mark';
-import { strings } from '../../words';
+import { chosenLanguage, sayCaution, sayMark, strings } from '../../words';
 import { groupBy } from '../group-by';
 import { numberOf } from '../number-of';
 import { Fold } from './Fold';
@@ -37,8 +37,8 @@ function MarkEntry({ marks, kase }: { marks: MarkRead[]; kase: Case }) {
   const [first] = marks;
   if (!first) return null;
   const places = [...new Set(marks.map((mark) => whereWords(mark, kase)))];
-  const statements = groupBy(marks, ({ statement }) => statement);
-  const cautions = [...new Set(marks.flatMap(({ caution }) => (caution ? [caution] : [])))];
+  const statements = groupBy(marks, ({ says }) => sayMark(says, chosenLanguage()));
+  const cautions = [...new Set(marks.map(cautionOf))].filter((caution) => caution !== '');
   return (
     <li>
       <q>{first.words}</q> <span class="muted">{places.join(' · ')}</span>
@@ -55,6 +55,9 @@ function MarkEntry({ marks, kase }: { marks: MarkRead[]; kase: Case }) {
     </li>
   );
 }
+
+const cautionOf = ({ cautions }: MarkRead) =>
+  cautions.map((caution) => sayCaution(caution, chosenLanguage())).join(' ');
 
 const SourceOf = ({ mark }: { mark: MarkRead }) => (
   <small class="muted">

@@ -1,5 +1,6 @@
 import type { EvidenceWords } from '../evidence-words';
 import type { Kit } from '../kit';
+import { sayMark } from '../say-mark';
 import { bareParts } from './parts';
 
 interface Said {
@@ -38,9 +39,7 @@ export const evidence: EvidenceWords = {
       `${seen[from]} ${kit.code(code)}${readBy(by, kit)}: ${[dates, places].filter(Boolean).join(', ')}`,
     system: ({ code }, dates, _places, kit) => `Die Schreibweise von ${kit.code(code)} war ${dates} in Gebrauch`,
     plant: ({ plants }, dates, _places, kit) => `Die Werkstatt ${kit.either(plants)} arbeitete ${dates}`,
-    // What a mark tells is written in English alone; its own words and its dates say the most of it.
-    mark: ({ words }, dates, places, kit) =>
-      `Ein Zeichen lautet ${kit.quote(words)}: ${[dates, places].filter(Boolean).join(', ')}`,
+    mark: ({ tells }, _dates, _places, kit) => sayMark(tells, kit.language),
     material: (says, dates, _places, kit) =>
       `${said(says, kit)}, und ${says.maker} verwendete ${bareParts[says.part]} aus ${kit.either(says.is)} ${dates}`,
     'other-material': (says, _dates, _places, kit) =>

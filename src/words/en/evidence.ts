@@ -1,5 +1,6 @@
 import type { EvidenceWords } from '../evidence-words';
 import type { Kit } from '../kit';
+import { sayMark } from '../say-mark';
 import { bareParts } from './parts';
 
 interface Said {
@@ -32,7 +33,7 @@ export const evidence: EvidenceWords = {
       `${seen[from]} ${kit.code(code)}${readBy(by, kit)}: ${[dates, places].filter(Boolean).join(', ')}`,
     system: ({ code }, dates, _places, kit) => `The way that ${kit.code(code)} is written was in use ${dates}`,
     plant: ({ plants }, dates, _places, kit) => `The workshop ${kit.either(plants)} was at work ${dates}`,
-    mark: ({ statement }) => statement,
+    mark: ({ tells }, _dates, _places, kit) => sayMark(tells, kit.language),
     material: (says, dates, _places, kit) =>
       `${said(says, kit)}, and ${says.maker} used ${bareParts[says.part]} of ${kit.either(says.is)} ${dates}`,
     'other-material': (says, _dates, _places, kit) =>

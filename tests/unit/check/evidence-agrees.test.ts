@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { evidenceAgrees } from '../../../src/check/evidence-agrees';
 import type { Evidence } from '../../../src/evidence';
 import { periodSpan, type Span, yearSpan } from '../../../src/span';
+import { markSaid } from '../evidence/samples';
 import { decoded, facts, onlyFinding, said } from './sample';
 
 describe('evidence-agrees', () => {
@@ -25,7 +26,7 @@ describe('evidence-agrees', () => {
   const saysOf = (kind: Evidence['from']['kind'], words: string): Evidence['says'] => {
     if (kind === 'claim') return { kind: 'made', field: 'title', words };
     if (kind === 'reading') return { kind: 'code', from: 'photo', code: words, by: [] };
-    return kind === 'mark' ? { kind, inText: false, words, statement: words } : { kind: 'as-written', words };
+    return kind === 'mark' ? markSaid(words) : { kind: 'as-written', words };
   };
   const year = yearSpan;
   const decade = (from: string, to: string) => periodSpan([from, to]) as Span;

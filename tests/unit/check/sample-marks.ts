@@ -12,7 +12,7 @@ export const markRead = (rest: Partial<MarkRead> = {}): MarkRead => ({
   strength: 'hard',
   verified: true,
   source: { kind: 'published', text: 'sample table of patent numbers' },
-  statement: 'a patent number',
-  caution: null,
+  says: { kind: 'grant', series: 'utility', number: 5_700_000, year: 1998, beyond: false },
+  cautions: [],
   ...rest,
 });

@@ -62,8 +62,14 @@ export const mark = (id: string, over: Partial<MarkRead> = {}): MarkRead => ({
   strength: 'hard',
   verified: true,
   source: { kind: 'published', text: 'a document' },
-  statement: 'The words “West Germany” were in use from 1949 to 1990',
-  caution: null,
+  says: {
+    kind: 'row',
+    row: 'west-germany',
+    place: null,
+    span: { from: '1949-05-23', to: '1990-10-03', precision: 'range' },
+    normal: true,
+  },
+  cautions: [],
   ...over,
 });
 
@@ -106,7 +112,13 @@ export const claimed = (id: string, over: Over = {}): Evidence =>
 export const coded = (id: string, over: Over = {}): Evidence =>
   piece(id, { from: { kind: 'reading', id }, says: { kind: 'code', from: 'photo', code: id, by: [] }, ...over });
 export const marked = (id: string, over: Over = {}): Evidence =>
-  piece(id, { from: { kind: 'mark', id }, says: { kind: 'mark', inText: false, words: id, statement: id }, ...over });
+  piece(id, { from: { kind: 'mark', id }, says: markSaid(id), ...over });
+export const markSaid = (words: string): Evidence['says'] => ({
+  kind: 'mark',
+  inText: false,
+  words,
+  tells: { kind: 'convention-mark' },
+});
 
 /** What the largest agreeing sets allow, in English, with the number of their facts. */
 export const agreed = ({ agreeing }: Reasoning): string[] =>

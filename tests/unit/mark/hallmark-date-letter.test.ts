@@ -38,7 +38,9 @@ test('a small and a capital letter are two letters', () => {
 
 test('letters that an office left out give no year, and earlier years are said to be possible', () => {
   expect(letterYears('London', 'J')).toEqual([]);
-  expect(findMarks('Sheffield, date letter G', inListing)[0]?.caution).toContain('before 1850 is possible');
+  expect(findMarks('Sheffield, date letter G', inListing)[0]?.cautions).toEqual([
+    { kind: 'letter-style', first: 1850 },
+  ]);
 });
 
 test('letters before 1975 are from memory, so the mark is soft and not verified', () => {

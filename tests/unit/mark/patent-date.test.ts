@@ -9,9 +9,9 @@ test.each([
 ])('%s', (text, expected) => expect(said('patent-date', text)).toEqual([expected]));
 
 test('a day that is no Tuesday is worth a second look, not an accusation', () => {
-  const caution = (text: string) => findMarks(text, inPhoto)[0]?.caution;
-  expect(caution('Pat. Nov. 25, 1851')).not.toContain('Tuesday');
-  expect(caution('Pat. Nov. 26, 1851')).toContain('read the photo again');
+  const cautions = (text: string) => findMarks(text, inPhoto)[0]?.cautions.map(({ kind }) => kind);
+  expect(cautions('Pat. Nov. 25, 1851')).toEqual(['from-below']);
+  expect(cautions('Pat. Nov. 26, 1851')).toEqual(['from-below', 'not-tuesday']);
 });
 
 test.each(['Pat. Feb. 30, 1925', 'Pat. Pend.', 'bought March 6 1951'])('nothing is read from "%s"', (text) =>

@@ -16,5 +16,5 @@ test('a price in euro dates nothing, since unsold stock was priced anew', () => 
 
 test("a listing's own price says nothing, and a tag dates the sale", () => {
   expect(said('tag-currency', 'was DM 398 new', inListing)).toEqual([]);
-  expect(findMarks('DM 398', inPhoto)[0]?.caution).toContain('not the making');
+  expect(findMarks('DM 398', inPhoto)[0]?.cautions).toEqual([{ kind: 'dates-sale' }]);
 });

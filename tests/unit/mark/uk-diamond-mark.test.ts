@@ -10,10 +10,10 @@ test('a number in the right corner is 1842 to 1867, a letter there 1868 to 1883'
 });
 
 test('letters that a series lacks are refused, and so are days that a month lacks', () => {
-  expect(read('1', '5', 'T', 'R')).toEqual({ ok: false, why: '“T” is no year letter of 1868 to 1883' });
-  expect(read('E', 'X', '3', '2')).toEqual({ ok: false, why: '“X” is no month letter' });
-  expect(read('E', 'G', '30', '2')).toEqual({ ok: false, why: 'the month that “G” stands for has no day 30' });
-  expect(read('E', 'G', '?', '2').ok).toBe(false);
+  expect(read('1', '5', 'T', 'R')).toEqual({ ok: false, why: { kind: 'year-letter', is: 'T', series: '1868-1883' } });
+  expect(read('E', 'X', '3', '2')).toEqual({ ok: false, why: { kind: 'month-letter', is: 'X' } });
+  expect(read('E', 'G', '30', '2')).toEqual({ ok: false, why: { kind: 'no-day', month: 'G', day: 30 } });
+  expect(read('E', 'G', '?', '2')).toEqual({ ok: false, why: { kind: 'right-corner', is: '?' } });
 });
 
 test('the letters of 1857, 1860 and March 1878 that broke the rule', () => {

@@ -17,7 +17,7 @@ test('a year from memory is soft, beside the last firm bound', () => {
 test('without the country named it is soft', () => {
   expect(said('us-patent', 'Pat. No. 2,544,409')).toEqual(['Pat. No. 2,544,409 | 1951-01-01.. | soft']);
   const [read] = findMarks('Pat. No. 2,544,409', inListing);
-  expect(read?.caution).toContain('if it is a US patent');
+  expect(read?.cautions).toEqual([{ kind: 'other-country' }, { kind: 'dates-grant' }]);
 });
 
 test('several numbers in one phrase are each read', () => {

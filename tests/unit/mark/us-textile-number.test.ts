@@ -32,7 +32,7 @@ test('the ranges have their ends where the tables put them', () => {
 
 test('it dates the registration, not the piece, and says nothing of the country', () => {
   const [read] = findMarks('RN 13670', inPhoto);
-  expect(read?.caution).toContain('not the piece');
+  expect(read?.cautions).toEqual([{ kind: 'company-not-piece' }]);
   expect(read?.places).toEqual([]);
 });
 

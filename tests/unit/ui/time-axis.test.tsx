@@ -15,7 +15,11 @@ function show(evidence: Evidence[]): HTMLElement {
 const evidence = [
   claimed('made in 1994', { id: 'claim', spans: [yearSpan(1994)] }),
   coded('KV0915', { id: 'code', spans: [yearsSpan(1993, 1996)], places: ['BE'] }),
-  marked('The fact zip stands', { id: 'zip', spans: [yearsSpan(1990, null)], strength: 'soft' }),
+  marked('The common control mark with the scales exists since 27 June 1975', {
+    id: 'zip',
+    spans: [yearsSpan(1990, null)],
+    strength: 'soft',
+  }),
 ];
 
 test('one image with a name that says the result, a row for each statement, and the stretch that agrees', () => {
@@ -53,7 +57,7 @@ test('a row’s words stand outside of the drawing, so that no bar, band or tick
   expect(labels.map(({ textContent }) => textContent)).toEqual([
     'Listing: 1994',
     'Code as quoted: 1993 to 1996',
-    'The fact zip stands',
+    'The common control mark with the scales exists since 27 June 1975',
   ]);
   for (const label of labels) expect(label.closest('svg')).toBeNull();
   for (const bar of chart.querySelectorAll('.time-axis-bar, .time-axis-band, .time-axis-tick'))
