@@ -7,7 +7,7 @@ export { type DateForm, type DateHints, type FoundDate, parseDates } from './dat
 export { withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
 export { findItemCodes } from './item-code';
-export { type Topic, topicFinder, topics, wordsOf } from './lexicon';
+export { type Topic, tableWords, topicFinder, topics, wordsOf } from './lexicon';
 export { type FoundMeasure, parseMeasures } from './measure';
 export { findMemberSince } from './member-since';
 export { findPayment, type PaymentWay } from './payment';
@@ -19,6 +19,6 @@ export { type FoundRating, findRatings } from './rating';
 export { findReturns, type ReturnTerms } from './returns';
 export { findSalesCounts } from './sales-count';
 export { findShipping, type ShippingTerms } from './shipping';
-export { accessoryWords, type PartName, partWords } from './things';
+export { accessoryWords, partWords } from './things';
 export { findTraders } from './trader';
 export { findWatchers } from './watchers';

@@ -2,7 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
 import { foldWords } from '../../../src/text';
-import { type Topic, topicFinder, topics } from '../../../src/text/lexicon';
+import { type Topic, tableWords, topicFinder, topics } from '../../../src/text/lexicon';
+import { type Table, tables } from '../../../src/text/lexicon/tables';
+import { phraseFinder } from '../../../src/text/phrases';
 
 const languages = ['en', 'fr', 'de', 'it', 'es', 'nl', 'ja'] as const;
 const phrase = z.string().regex(/^\S(?:.*\S)?$/u, 'no blank at either end');
@@ -12,10 +14,19 @@ const lexiconSchema = z.strictObject(
 
 const folder = new URL('../../../src/text/lexicon/', import.meta.url);
 const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
+const tableFolder = new URL('table/', folder);
+const tableFiles = readdirSync(tableFolder);
 const all = Object.entries(topics) as [Topic, Record<(typeof languages)[number], readonly string[]>][];
 
 /** As phrases are looked up: gaps and hyphens are one. */
 const plain = (words: string) => foldWords(words).text.replace(/[\s\-_/]+/g, ' ');
+
+/** Phrases that stand twice in one language after folding. */
+const twiceIn = (lexicon: Record<string, readonly string[]>): string[] =>
+  Object.values(lexicon).flatMap((words) => {
+    const folded = words.map(plain);
+    return folded.filter((one, index) => folded.indexOf(one) !== index);
+  });
 
 /** Where one topic holds, another must not: a phrase in both would say a thing and its contrary. */
 const contrary: [Topic, Topic][] = [
@@ -39,11 +50,37 @@ describe('the lexicon', () => {
   });
 
   it.each(files)('%s has words in every language, none twice after folding', (file) => {
-    const lexicon = lexiconSchema.parse(JSON.parse(readFileSync(new URL(file, folder), 'utf8')));
-    for (const [language, words] of Object.entries(lexicon)) {
-      const folded = words.map(plain);
-      expect([language, folded.filter((one, index) => folded.indexOf(one) !== index)]).toEqual([language, []]);
-    }
+    expect(twiceIn(lexiconSchema.parse(JSON.parse(readFileSync(new URL(file, folder), 'utf8'))))).toEqual([]);
+  });
+
+  it('has one file a table of values, and each is listed', () => {
+    expect(tableFiles.map((name) => name.replace('.json', '')).sort()).toEqual(Object.keys(tables).sort());
+  });
+
+  it.each(tableFiles)(
+    'table %s has words for every value in every language, and a phrase for one value only',
+    (file) => {
+      const table = z
+        .record(z.string(), lexiconSchema)
+        .parse(JSON.parse(readFileSync(new URL(file, tableFolder), 'utf8')));
+      expect(Object.values(table).flatMap(twiceIn)).toEqual([]);
+      const said = Object.entries(table).flatMap(([value, lexicon]) =>
+        [...new Set(Object.values(lexicon).flat().map(plain))].map((words) => ({ value, words })),
+      );
+      const twice = said.filter(({ words }, at) => said.findIndex((other) => other.words === words) !== at);
+      expect(twice).toEqual([]);
+    },
+  );
+
+  it.each(Object.keys(tables) as Table[])('table %s finds every phrase that it holds, under its value', (name) => {
+    const words = tableWords(name) as Record<string, readonly string[]>;
+    const find = phraseFinder(words);
+    const lost = Object.entries(words).flatMap(([value, phrases]) =>
+      phrases
+        .map((said) => said.replaceAll('*', '').replaceAll('#', '7'))
+        .filter((said) => !find(`— ${said} —`).some((hit) => hit.value === value && plain(hit.words) === plain(said))),
+    );
+    expect(lost).toEqual([]);
   });
 
   it.each(contrary)('%s and %s share no phrase', (one, other) => {

@@ -1,0 +1,20 @@
+import type { PhraseTable } from '../phrases';
+import colour from './table/colour.json' with { type: 'json' };
+import material from './table/material.json' with { type: 'json' };
+import part from './table/part.json' with { type: 'json' };
+import type { Lexicon } from './topics';
+
+/** Topics of several values (colours, parts, grades): each value has its words in every language, or it does not compile. */
+export const tables = {
+  colour,
+  material,
+  part,
+} satisfies Record<string, Readonly<Record<string, Lexicon>>>;
+
+export type Table = keyof typeof tables;
+
+/** The words of a table by the value that they say, whatever the language. */
+export const tableWords = <T extends Table>(name: T): PhraseTable<keyof (typeof tables)[T] & string> =>
+  Object.fromEntries(
+    Object.entries<Lexicon>(tables[name]).map(([value, words]) => [value, Object.values(words).flat()]),
+  ) as unknown as PhraseTable<keyof (typeof tables)[T] & string>;

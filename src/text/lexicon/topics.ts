@@ -1,0 +1,139 @@
+import accepting from './accepting.json' with { type: 'json' };
+import ageBehind from './age-behind.json' with { type: 'json' };
+import antique from './antique.json' with { type: 'json' };
+import assurance from './assurance.json' with { type: 'json' };
+import bag from './bag.json' with { type: 'json' };
+import besideThePiece from './beside-the-piece.json' with { type: 'json' };
+import bought from './bought.json' with { type: 'json' };
+import brassSolid from './brass-solid.json' with { type: 'json' };
+import brassSurface from './brass-surface.json' with { type: 'json' };
+import codeCue from './code-cue.json' with { type: 'json' };
+import codeNoun from './code-noun.json' with { type: 'json' };
+import comesAlong from './comes-along.json' with { type: 'json' };
+import contactOutside from './contact-outside.json' with { type: 'json' };
+import copyGrade from './copy-grade.json' with { type: 'json' };
+import dateOfElse from './date-of-else.json' with { type: 'json' };
+import discount from './discount.json' with { type: 'json' };
+import done from './done.json' with { type: 'json' };
+import freshParts from './fresh-parts.json' with { type: 'json' };
+import goldSolid from './gold-solid.json' with { type: 'json' };
+import goldSurface from './gold-surface.json' with { type: 'json' };
+import hedgeBeforeName from './hedge-before-name.json' with { type: 'json' };
+import hedgeBehindName from './hedge-behind-name.json' with { type: 'json' };
+import hurry from './hurry.json' with { type: 'json' };
+import inTheLookOf from './in-the-look-of.json' with { type: 'json' };
+import inspiredBy from './inspired-by.json' with { type: 'json' };
+import lacking from './lacking.json' with { type: 'json' };
+import leather from './leather.json' with { type: 'json' };
+import leatherLike from './leather-like.json' with { type: 'json' };
+import look from './look.json' with { type: 'json' };
+import made from './made.json' with { type: 'json' };
+import marketPlace from './market-place.json' with { type: 'json' };
+import modelRun from './model-run.json' with { type: 'json' };
+import namesNobody from './names-nobody.json' with { type: 'json' };
+import newBeforePart from './new-before-part.json' with { type: 'json' };
+import notThisPiece from './not-this-piece.json' with { type: 'json' };
+import notYet from './not-yet.json' with { type: 'json' };
+import nothing from './nothing.json' with { type: 'json' };
+import otherHand from './other-hand.json' with { type: 'json' };
+import outlet from './outlet.json' with { type: 'json' };
+import paperOrKey from './paper-or-key.json' with { type: 'json' };
+import payByCrypto from './pay-by-crypto.json' with { type: 'json' };
+import payByTransfer from './pay-by-transfer.json' with { type: 'json' };
+import payByVoucher from './pay-by-voucher.json' with { type: 'json' };
+import payDirectly from './pay-directly.json' with { type: 'json' };
+import payUnprotected from './pay-unprotected.json' with { type: 'json' };
+import people from './people.json' with { type: 'json' };
+import photograph from './photograph.json' with { type: 'json' };
+import replaced from './replaced.json' with { type: 'json' };
+import restored from './restored.json' with { type: 'json' };
+import sampleSale from './sample-sale.json' with { type: 'json' };
+import seconds from './seconds.json' with { type: 'json' };
+import silverSolid from './silver-solid.json' with { type: 'json' };
+import silverSurface from './silver-surface.json' with { type: 'json' };
+import since from './since.json' with { type: 'json' };
+import smallThing from './small-thing.json' with { type: 'json' };
+import stored from './stored.json' with { type: 'json' };
+import thisOne from './this-one.json' with { type: 'json' };
+import unreadable from './unreadable.json' with { type: 'json' };
+import vintage from './vintage.json' with { type: 'json' };
+import warnedOf from './warned-of.json' with { type: 'json' };
+import wear from './wear.json' with { type: 'json' };
+import whether from './whether.json' with { type: 'json' };
+import zincAlloy from './zinc-alloy.json' with { type: 'json' };
+
+/** The languages that sellers' words are read in. */
+export type SellerLanguage = 'en' | 'fr' | 'de' | 'it' | 'es' | 'nl' | 'ja';
+
+/** What sellers write of one topic. In a phrase, `*` stands for an ending and `#` for a number (see `phrasePattern`). */
+export type Lexicon = Readonly<Record<SellerLanguage, readonly string[]>>;
+
+/**
+ * Every list of sellers' words, one file a topic: a list that lacks a language does not compile. Own lists, common
+ * practice, no source. What a word means decides its topic, never where it is used; no phrase stands in two.
+ */
+export const topics = {
+  accepting,
+  'age-behind': ageBehind,
+  antique,
+  assurance,
+  bag,
+  'beside-the-piece': besideThePiece,
+  bought,
+  'brass-solid': brassSolid,
+  'brass-surface': brassSurface,
+  'code-cue': codeCue,
+  'code-noun': codeNoun,
+  'comes-along': comesAlong,
+  'contact-outside': contactOutside,
+  'copy-grade': copyGrade,
+  'date-of-else': dateOfElse,
+  discount,
+  done,
+  'fresh-parts': freshParts,
+  'gold-solid': goldSolid,
+  'gold-surface': goldSurface,
+  'hedge-before-name': hedgeBeforeName,
+  'hedge-behind-name': hedgeBehindName,
+  hurry,
+  'in-the-look-of': inTheLookOf,
+  'inspired-by': inspiredBy,
+  lacking,
+  leather,
+  'leather-like': leatherLike,
+  look,
+  made,
+  'market-place': marketPlace,
+  'model-run': modelRun,
+  'names-nobody': namesNobody,
+  'new-before-part': newBeforePart,
+  'not-this-piece': notThisPiece,
+  'not-yet': notYet,
+  nothing,
+  'other-hand': otherHand,
+  outlet,
+  'paper-or-key': paperOrKey,
+  'pay-by-crypto': payByCrypto,
+  'pay-by-transfer': payByTransfer,
+  'pay-by-voucher': payByVoucher,
+  'pay-directly': payDirectly,
+  'pay-unprotected': payUnprotected,
+  people,
+  photograph,
+  replaced,
+  restored,
+  'sample-sale': sampleSale,
+  seconds,
+  'silver-solid': silverSolid,
+  'silver-surface': silverSurface,
+  since,
+  'small-thing': smallThing,
+  stored,
+  'this-one': thisOne,
+  unreadable,
+  vintage,
+  'warned-of': warnedOf,
+  wear,
+  whether,
+  'zinc-alloy': zincAlloy,
+} satisfies Record<string, Lexicon>;
