@@ -11,6 +11,7 @@ import { codesByHand } from './correction';
 import type { Correction } from './correction-types';
 import { decodeAll } from './decodings';
 import { marksOf } from './marks';
+import { standingFindings, unmetAside } from './set-aside';
 import { allPhotos, skippedOf } from './skipped';
 import type { Case } from './types';
 
@@ -55,7 +56,8 @@ export function buildCase({ listing, photos, corrections, makers, now, previous 
   const reasoning = reason(evidence);
   const facts = { listing, claims, decodings, marks, maker, evidence, reasoning, now };
   const outcomes = runChecks({ ...facts, photos: shown, previous: before ?? null });
-  const findings = outcomes.flatMap((outcome) => (outcome.outcome === 'speaks' ? outcome.findings : []));
+  const findings = standingFindings({ corrections, outcomes });
+  const allRead = shown.every(({ state }) => state === 'read');
   return {
     format: 1,
     listing,
@@ -76,6 +78,7 @@ export function buildCase({ listing, photos, corrections, makers, now, previous 
     skipped: [
       ...skippedOf({ listing, photos: shown, maker: maker?.maker ?? null, makerNames: stated?.names ?? [] }),
       ...unmetCorrections(corrected),
+      ...(allRead ? unmetAside({ corrections, outcomes }) : []),
     ],
   };
 }

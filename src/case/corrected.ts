@@ -29,6 +29,8 @@ export interface Corrected {
 export function applyCorrections({ listing, photos, claims, corrections }: Read): Corrected {
   const corrected: Corrected = { photos: [...photos], claims: [...claims], outcomes: [] };
   for (const correction of corrections) {
+    // What is found of the readings and claims, and which piece they are of, is not theirs to correct.
+    if (correction.of === 'finding' || correction.of === 'piece') continue;
     const outcome =
       correction.of === 'claim'
         ? correctClaim(corrected, correction)
@@ -67,7 +69,7 @@ export function uncorrectedClaims(claims: readonly Claim[], corrections: readonl
   return [...claims.filter(({ id }) => !touched.has(id)), ...found];
 }
 
-type OfPhoto = Exclude<Correction, { of: 'claim' }>;
+type OfPhoto = Extract<Correction, { of: 'seen' | 'part' }>;
 
 function correctPhoto(
   into: Corrected,

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { findingSchema } from '../check/types';
 import { claimSchema } from '../claim/types';
 import { photoAddressSchema } from '../listing/types';
 import { adjustmentSchema } from '../photo/adjustment-types';
@@ -15,13 +16,16 @@ export type PhotoMeant = z.infer<typeof photoMeantSchema>;
 const seenByHandSchema = observationSchema.pick({ what: true, value: true, unit: true, where: true });
 export type SeenByHand = z.infer<typeof seenByHandSchema>;
 
+/** A sentence or two. */
+export const mostReasonCharacters = 1000;
+
 /** More are never made by hand; a list from elsewhere ends there. */
 export const mostCorrections = 500;
 
 const id = z.string().min(1).max(40);
 
 /**
- * One thing that the buyer set right. Without `target` something is added, without `to` its target is struck, with
+ * One thing that the buyer set right, set aside or chose. Without `target` something is added, without `to` its target is struck, with
  * both it is set. What it was is kept, so that nothing else is changed when the photo is read otherwise one day.
  */
 export const correctionSchema = z
@@ -42,10 +46,24 @@ export const correctionSchema = z
       target: claimSchema.nullable(),
       to: claimSchema.nullable(),
     }),
+    /** A finding that the buyer set aside, as it was found, with the reason in the buyer's words. */
+    z.strictObject({
+      id,
+      of: z.literal('finding'),
+      target: findingSchema.pick({ id: true, check: true, kind: true, data: true }),
+      reason: z.string().min(1).max(mostReasonCharacters),
+    }),
+    /** Which of several pieces on offer the case is of; null where the buyer says that it is one. */
+    z.strictObject({
+      id,
+      of: z.literal('piece'),
+      among: z.array(z.string()).min(2).max(12),
+      to: z.string().nullable(),
+    }),
     /** The part of a photo that is read in place of the whole, turned or inverted. */
     z.strictObject({ id, of: z.literal('part'), photo: photoMeantSchema, to: adjustmentSchema }),
   ])
-  .refine((one) => one.of === 'part' || one.target !== null || one.to !== null, 'corrects nothing')
+  .refine((one) => !('target' in one && 'to' in one) || one.target !== null || one.to !== null, 'corrects nothing')
   .refine((one) => one.of !== 'seen' || one.photo !== null || one.target === null, 'its photo is missing');
 export type Correction = z.infer<typeof correctionSchema>;
 

@@ -81,6 +81,8 @@ function sameBut({ id: _, ...one }: Correction, made: NewCorrection): boolean {
 /** Whether both say something of the same thing, so that the later one counts. What is added stands beside. */
 function isOfSame(one: Correction, made: NewCorrection): boolean {
   if (one.of === 'part') return made.of === 'part' && one.photo.url === made.photo.url;
+  if (one.of === 'finding') return made.of === 'finding' && made.target.id === one.target.id;
+  if (one.of === 'piece') return made.of === 'piece';
   if (one.target === null || one.of !== made.of) return false;
   if (one.of === 'claim') return made.of === 'claim' && made.target?.id === one.target.id;
   return made.of === 'seen' && made.photo?.url === one.photo?.url && made.target?.name === one.target.name;

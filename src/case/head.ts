@@ -1,4 +1,5 @@
 import type { Finding, Reason } from '../check';
+import { setAsideIn } from './set-aside';
 import type { Case } from './types';
 import { weighedFindings } from './weighed-findings';
 
@@ -11,6 +12,8 @@ export interface CaseHead {
   against: Finding[];
   /** Gaps, the heaviest first. */
   open: Finding[];
+  /** Whether the buyer set aside something that speaks against the piece: it stands below, and is not gone. */
+  aside: boolean;
   notLookedAt: {
     /** Places on the page, from 1, of the photos without a reading. */
     photos: number[];
@@ -32,6 +35,7 @@ export function headOf(kase: Case): CaseHead {
   return {
     against: findings.filter(({ kind }) => kind === 'contradiction' || kind === 'doubt'),
     open: findings.filter(({ kind }) => kind === 'gap'),
+    aside: setAsideIn(kase).some(({ finding: { kind } }) => kind === 'contradiction' || kind === 'doubt'),
     notLookedAt: {
       photos: kase.listing.photos.flatMap(({ id }, index) => (read.has(id) ? [] : [index + 1])),
       failed: kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome.check] : [])),

@@ -1,19 +1,27 @@
 import type { Finding } from '../check/types';
+import { allFindings } from './set-aside';
 import type { Case } from './types';
 
 export { answerOf, type CaseAnswer, type FormReading, type SeenIn, type StampAnswer } from './answer';
 export { buildCase, type CaseInput, lookAt, previousOf } from './build';
 export { isOfCorrection } from './corrected';
 export { adjustmentOf, correct, findMeant, nameWithin, photoMeant, typedCode, undo } from './correction';
-export { type Correction, correctionSchema, type NewCorrection, type PhotoMeant } from './correction-types';
+export {
+  type Correction,
+  correctionSchema,
+  mostReasonCharacters,
+  type NewCorrection,
+  type PhotoMeant,
+} from './correction-types';
 export { type CaseHead, headOf } from './head';
 export { liftPhotoRead } from './older-photo-types';
 export { liftTypedCodes } from './older-typed-codes';
+export { sameData } from './same-data';
 export { saysLittle } from './says-little';
+export { asideFor, type FindingSetAside, setAsideIn } from './set-aside';
 export { fileFromCase } from './start-file';
 export { type Case, caseSchema } from './types';
 export { type WeighedFinding, weighedFindings } from './weighed-findings';
 
-/** Every finding of a case, in the order of its checks. */
-export const findingsOf = (built: Case): Finding[] =>
-  built.outcomes.flatMap((outcome) => (outcome.outcome === 'speaks' ? outcome.findings : []));
+/** Every finding of a case, in the order of its checks, also what the buyer set aside. */
+export const findingsOf = (built: Case): Finding[] => allFindings(built.outcomes);

@@ -1,5 +1,6 @@
 import type { Finding } from '../check/types';
 import { compareWeights, type Weight, weighFinding } from '../evidence';
+import { standingFindings } from './set-aside';
 import type { Case } from './types';
 
 export interface WeighedFinding {
@@ -7,9 +8,11 @@ export interface WeighedFinding {
   weight: Weight;
 }
 
-/** Every finding with its weight, the heaviest first; what weighs the same keeps the order of the checks. */
-export const weighedFindings = ({ outcomes, evidence }: Case): WeighedFinding[] =>
-  outcomes
-    .flatMap((outcome) => (outcome.outcome === 'speaks' ? outcome.findings : []))
-    .map((finding) => ({ finding, weight: weighFinding(finding, evidence) }))
+/**
+ * Every finding that the buyer did not set aside with its weight, the heaviest first; what weighs the same keeps the order
+ * of the checks.
+ */
+export const weighedFindings = (kase: Pick<Case, 'outcomes' | 'evidence' | 'corrections'>): WeighedFinding[] =>
+  standingFindings(kase)
+    .map((finding) => ({ finding, weight: weighFinding(finding, kase.evidence) }))
     .sort((a, b) => compareWeights(b.weight, a.weight));

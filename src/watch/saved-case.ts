@@ -1,4 +1,13 @@
-import { buildCase, type Case, type Correction, correctionSchema, findingsOf, headOf, previousOf } from '../case';
+import {
+  buildCase,
+  type Case,
+  type Correction,
+  correctionSchema,
+  findingsOf,
+  headOf,
+  previousOf,
+  sameData,
+} from '../case';
 import { type Listing, pageToldSchema } from '../listing/types';
 import type { MakerFile } from '../maker/types';
 import { fail, type Problem, type Result, succeed } from '../problem';
@@ -76,16 +85,8 @@ export function compareFound({ judged: { found } }: Look, kase: Case): ThenAndNo
 /** Sentences that older builds kept in place of data cannot be compared with data: the rule and the kind decide there. */
 function isSame(one: Found, other: Found): boolean {
   if (one.check !== other.check || one.kind !== other.kind) return false;
-  return 'written' in one.data !== 'written' in other.data || textOf(one.data) === textOf(other.data);
+  return 'written' in one.data !== 'written' in other.data || sameData(one.data, other.data);
 }
-
-/** Data as text, whatever the order in which its fields were written. */
-const textOf = (data: unknown): string =>
-  JSON.stringify(data, (_, value) =>
-    typeof value === 'object' && value !== null && !Array.isArray(value)
-      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : value,
-  );
 
 const titleOf = ({ listing }: Case): string => (listing.title[0]?.value || listing.url).slice(0, 500);
 
@@ -112,9 +113,10 @@ export async function latestLookOf(
 }
 
 /** What speaks against a piece comes first; of a case that holds nothing, what was not looked at. */
-function firstOf({ against, open, notLookedAt }: ReturnType<typeof headOf>): WatchRecord['shown']['head'] {
+function firstOf({ against, open, aside, notLookedAt }: ReturnType<typeof headOf>): WatchRecord['shown']['head'] {
   const isSilent = against.length === 0 && open.length === 0;
   return {
+    aside,
     against: against.slice(0, 1).map(foundOf),
     open: against.length === 0 ? open.slice(0, 1).map(foundOf) : [],
     notLookedAt: isSilent

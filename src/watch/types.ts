@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { Problem } from '../problem';
 import { type otherNote1, pixels1, status1 } from './record/forms-1';
 import type { look1 } from './record/look-1';
-import { note3 } from './record/note-3';
+import { note4 } from './record/note-4';
 
 /** What the buyer did about a case. */
 export const statusSchema = status1;
@@ -23,11 +23,11 @@ export const mostEarlierLooks = 20;
 export type OtherNote = z.infer<typeof otherNote1>;
 
 /** The record version that this program writes. The structure of the database has a number of its own. */
-export const recordVersion = 3;
+export const recordVersion = 4;
 export const lookVersion = 1;
 
 /** One listing of the list: what the buyer wrote and the names of its looks. Its form is frozen; a change is a new one. */
-export const watchRecordSchema = note3;
+export const watchRecordSchema = note4;
 export type WatchRecord = z.infer<typeof watchRecordSchema>;
 /** A look as its record names it. */
 export type LookName = WatchRecord['looks'][number];

@@ -7,7 +7,8 @@ import { chosenLanguage, strings } from './screens';
 export type HeadLine = 'against' | 'open' | 'not-looked-at';
 
 /** A head as far as its sentences need it: a saved one holds no more of its findings. */
-type KeptHead = Pick<CaseHead, 'notLookedAt'> & Record<'against' | 'open', Pick<Finding, 'check' | 'kind' | 'data'>[]>;
+type KeptHead = Pick<CaseHead, 'aside' | 'notLookedAt'> &
+  Record<'against' | 'open', Pick<Finding, 'check' | 'kind' | 'data'>[]>;
 
 /** The sentences of one line, and whether more of the kind stands below. */
 export interface HeadSaid {
@@ -22,7 +23,7 @@ export interface HeadSaid {
  * The three lines of a case's head, always all three and always in words: a case in which nothing was found still says
  * what nobody has looked at. `most` sentences of a kind stand there, and that there are more is said.
  */
-export function sayHead({ against, open, notLookedAt }: KeptHead, most = 2): HeadSaid[] {
+export function sayHead({ against, open, aside, notLookedAt }: KeptHead, most = 2): HeadSaid[] {
   const words = strings.head;
   const language = chosenLanguage();
   const some = (sentences: string[]) =>
@@ -49,8 +50,11 @@ export function sayHead({ against, open, notLookedAt }: KeptHead, most = 2): Hea
     {
       line: 'against',
       name: words.against,
-      sentences: against.length > 0 ? statements(against) : [nothing],
-      holds: against.length > 0,
+      sentences: [
+        ...(against.length > 0 ? statements(against) : aside ? [] : [nothing]),
+        ...(aside ? [words.aside] : []),
+      ],
+      holds: against.length > 0 || aside,
     },
     {
       line: 'open',

@@ -6,6 +6,7 @@ import { Corrections } from '../parts/Corrections';
 import { Head } from '../parts/Head';
 import { Marks } from '../parts/Marks';
 import { TimeAxis } from '../TimeAxis';
+import { DossierAside } from './DossierAside';
 import { DossierFindings } from './DossierFindings';
 import { DossierStamps } from './DossierStamps';
 import { NotLookedAt } from './NotLookedAt';
@@ -37,6 +38,7 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
       <DossierStamps dossier={dossier} />
       {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} tableShown />}
       <DossierFindings groups={dossier.findings} />
+      <DossierAside kase={kase} />
       <Marks kase={kase} />
       <DossierQuestions questions={dossier.questions} />
       <NotLookedAt rest={dossier.notLookedAt} photoCount={dossier.photoCount} />

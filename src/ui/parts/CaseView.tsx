@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
-import { type Case, isOfCorrection } from '../../case';
+import { asideFor, type Case, isOfCorrection } from '../../case';
+import type { Finding } from '../../check';
 import type { Claim } from '../../claim/types';
 import { strings } from '../../words';
 import { Message } from '../message/Message';
@@ -18,6 +19,7 @@ import { Head } from './Head';
 import { Marks } from './Marks';
 import { NextStep } from './NextStep';
 import { NotRead } from './NotRead';
+import { SetAside } from './SetAside';
 import { StampSection } from './StampSection';
 
 interface Props extends CaseActions {
@@ -46,9 +48,14 @@ export function CaseView(props: Props) {
   const { kase, pictureOfLine, isReading, byHand, offers, waysOn, photos, corrections, showWords, lookAt } = props;
   const room = useRef<HTMLDivElement>(null);
   const said = useFocusKept<HTMLDivElement>();
+  const found = useFocusKept<HTMLDivElement>();
   const draft = useMessage(kase);
   const go = (part: string) => goToPart(room.current, part);
-  const actions: CaseActions = { ...(showWords && { showWords }), ...(lookAt && { lookAt }) };
+  const actions: CaseActions = {
+    ...(showWords && { showWords }),
+    ...(lookAt && { lookAt }),
+    ...(byHand && { setAside: setAside(byHand) }),
+  };
   return (
     <CaseRoomContext.Provider value={{ kase, draft, ...actions }}>
       <div class="case" ref={room}>
@@ -64,8 +71,11 @@ export function CaseView(props: Props) {
         <Head kase={kase} onGo={go} />
         <NextStep kase={kase} draft={draft} onLook={() => go('message')} />
         {kase.maker === null && waysOn}
-        <Against kase={kase} />
-        <StillOpen kase={kase} />
+        <div ref={found}>
+          <Against kase={kase} />
+          <StillOpen kase={kase} />
+          <SetAside kase={kase} onUndo={byHand?.undo} />
+        </div>
         <NotRead kase={kase} />
         {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} folded />}
         <WhatFits kase={kase} />
@@ -87,6 +97,13 @@ export function CaseView(props: Props) {
     </CaseRoomContext.Provider>
   );
 }
+
+const setAside =
+  ({ correct }: ByHand) =>
+  (finding: Finding, reason: string) => {
+    const made = asideFor(finding, reason);
+    if (made) correct(made);
+  };
 
 const strikeClaim =
   ({ correct }: ByHand) =>

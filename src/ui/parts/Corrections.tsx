@@ -1,17 +1,20 @@
-import { type Case, type Correction, findMeant, isOfCorrection } from '../../case';
+import { type Case, type Correction, findMeant, isOfCorrection, setAsideIn } from '../../case';
 import { photoNumber } from '../../check';
-import { strings } from '../../words';
+import { chosenLanguage, sayFinding, strings } from '../../words';
 import { nameOfSeen } from './Measured';
 import { saidProblem, sentence } from './ProblemNote';
 
 /** Everything that the buyer set, added or left out: each says what became of it, and can be taken back. */
 export function Corrections({ kase, onUndo }: { kase: Case; onUndo?: ((id: string) => void) | undefined }) {
-  if (kase.corrections.length === 0) return null;
+  // A finding that is set aside stands with its reason in a part of its own.
+  const aside = new Set(setAsideIn(kase).map(({ correction }) => correction.id));
+  const corrections = kase.corrections.filter(({ id }) => !aside.has(id));
+  if (corrections.length === 0) return null;
   return (
     <section aria-labelledby="by-you-title">
       <h2 id="by-you-title">{strings.byHand.title}</h2>
       <ul class="corrections">
-        {kase.corrections.map((correction) => {
+        {corrections.map((correction) => {
           const words = wordsOf(correction, kase);
           const unmet = kase.skipped.find((problem) => isOfCorrection(problem) && problem.where === correction.id);
           return (
@@ -47,6 +50,9 @@ function wordsOf(correction: Correction, kase: Case): string {
     if (target && !to) return words.claimStruck(target.words);
     return target ? words.claimSet(target.words, to?.words ?? '') : words.claimAdded(to?.words ?? '');
   }
+  if (correction.of === 'finding')
+    return words.aside(sayFinding(correction.target, chosenLanguage()).statement, correction.reason);
+  if (correction.of === 'piece') return correction.to === null ? words.onePiece : words.piece(correction.to);
   const photo = photoOf(correction, kase);
   if (correction.of === 'part') return words.part(photo);
   const { target, to } = correction;
@@ -60,7 +66,7 @@ function wordsOf(correction: Correction, kase: Case): string {
   return words.seenSet(photo, nameOfSeen(to.what));
 }
 
-function photoOf(correction: Exclude<Correction, { of: 'claim' }>, { listing, photos }: Case): number | null {
+function photoOf(correction: Extract<Correction, { of: 'seen' | 'part' }>, { listing, photos }: Case): number | null {
   const id = correction.photo && findMeant(correction.photo, listing.photos, photos);
   return id === null ? null : photoNumber(listing, id);
 }

@@ -5,11 +5,13 @@ import type { Packing } from '../ports';
 import { case2, type look2 } from '../record/case-2';
 import { found1 } from '../record/forms-1';
 import { look1 } from '../record/look-1';
-import type { Found, Look, LookName, Parts, WatchRecord } from '../types';
+import type { note3 } from '../record/note-3';
+import type { Found, Look, LookName, Parts } from '../types';
 import type { Migration } from '.';
 import { liftFinding } from './older-finding';
 
 type Case2 = z.infer<typeof look2.case>;
+type Shown = z.infer<typeof note3>['shown'];
 interface Look2 {
   case: Case2;
   pictures: z.infer<typeof look2.pictures>;
@@ -26,7 +28,7 @@ export const looksApart: Migration = {
     const looks: LookName[] = [];
     for (const look of [{ case: kase, pictures }, ...earlier]) looks.push(await moveOut(look, packing, parts));
     const face = pictures.findIndex(({ lineId }) => lineId === null);
-    const shown: WatchRecord['shown'] = {
+    const shown: Shown = {
       address: kase.listing.url,
       price: kase.listing.price[0]?.value ?? null,
       face: looks[0]?.pictures[face]?.picture ?? null,
@@ -67,7 +69,7 @@ const foundIn = ({ outcomes }: Case2): Found[] =>
     });
   });
 
-function headOf(kase: Case2): WatchRecord['shown']['head'] {
+function headOf(kase: Case2): Shown['head'] {
   const found = foundIn(kase);
   const against = ['contradiction', 'doubt'].flatMap((kind) => found.filter((one) => one.kind === kind)).slice(0, 1);
   const open = against.length > 0 ? [] : found.filter(({ kind }) => kind === 'gap').slice(0, 1);

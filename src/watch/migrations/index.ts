@@ -6,6 +6,7 @@ import { type Parts, recordVersion, type WatchRecord, watchRecordSchema } from '
 import { addVersion } from './1-add-version';
 import { keepBoth } from './2-keep-both';
 import { looksApart } from './3-looks-apart';
+import { setAside } from './4-set-aside';
 
 type Raw = Record<string, unknown>;
 
@@ -19,7 +20,12 @@ export interface Migration {
   migrate(raw: Raw, packing: Packing, parts: Parts): Promise<Raw>;
 }
 
-const migrations: readonly Migration[] & { length: typeof recordVersion } = [addVersion, keepBoth, looksApart];
+const migrations: readonly Migration[] & { length: typeof recordVersion } = [
+  addVersion,
+  keepBoth,
+  looksApart,
+  setAside,
+];
 
 type Unreadable = { state: 'newer' | 'damaged'; problem: Problem };
 /** `older`: whole, of a version before this one, and not brought forward yet. */

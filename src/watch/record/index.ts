@@ -4,6 +4,7 @@ import { case1 } from './case-1';
 import { case2 } from './case-2';
 import { look1 } from './look-1';
 import { note3 } from './note-3';
+import { note4 } from './note-4';
 import { picture1 } from './picture-1';
 
 /**
@@ -15,9 +16,10 @@ export const frozenRecords = {
   'case-1': case1,
   'case-2': case2,
   'note-3': note3,
+  'note-4': note4,
   'look-1': look1,
   'picture-1': picture1,
 } satisfies Record<string, z.ZodType>;
 
-/** The forms of a saved listing, by version: with version 3 its looks left it. */
-export const caseForms = [case0, case1, case2] as const;
+/** The former forms of a saved listing, by version: with version 3 its looks left it. */
+export const caseForms = [case0, case1, case2, note3] as const;

@@ -18,6 +18,10 @@ export const problems: ProblemWords = {
   'capture-disturbed': ['das Bild der Seite wurde verworfen, weil sie sich bewegt hat oder nicht vorn war', still],
   'capture-failed': ['der Browser gab in der Zeit kein Bild der Seite', front],
   'case-not-shown': ['dieser Fall enthält etwas, das sich nicht zeigen lässt', kept],
+  'correction-found-otherwise': [
+    'was du zurückgestellt hast, wird nicht mehr oder jetzt anders befunden',
+    'Es bleibt aufgehoben: Nimm es zurück, wenn es nichts mehr zur Sache tut.',
+  ],
   'correction-not-there': [
     'etwas, das du gesetzt hast, wird nicht mehr so gelesen oder gesagt, wie es war',
     'Es bleibt aufgehoben: Nimm es zurück, wenn es nichts mehr zur Sache tut.',

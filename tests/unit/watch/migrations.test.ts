@@ -41,7 +41,7 @@ describe('records of other versions', () => {
     const { record, parts } = brought;
     expect(record).toMatchObject({
       ...said,
-      version: 3,
+      version: 4,
       id: 'old-1',
       title: 'Ondrasse Carryall 30',
       otherNotes: [],
@@ -77,7 +77,7 @@ describe('records of other versions', () => {
     [[], 'record-damaged'],
     [{}, 'record-damaged'],
     [{ ...trialRecord(), version: 'one' }, 'record-damaged'],
-    [{ ...trialRecord(), version: 4 }, 'record-newer'],
+    [{ ...trialRecord(), version: 5 }, 'record-newer'],
   ])('fails closed on %j', (raw, code) => {
     expect(openRecord(raw)).toMatchObject({ problem: { code } });
   });
@@ -125,6 +125,31 @@ describe('records of other versions', () => {
   });
 });
 
+describe('an export of version 3', () => {
+  const file = readFileSync(new URL('exports/version-3.json', import.meta.url), 'utf8');
+
+  it('comes in whole: both looks, what was set right and written, and nothing set aside', async () => {
+    const list = await testBench().open();
+    expect(good(await list.importText(file))).toMatchObject({ added: 1, refused: [] });
+    const [before] = JSON.parse(file).records;
+    const { record, looks } = good(await list.get(before.id));
+    const { head } = before.shown;
+    expect(record).toEqual({ ...before, version: 4, shown: { ...before.shown, head: { ...head, aside: false } } });
+    expect(looks.map(({ state, corrections }) => [state, corrections.length])).toEqual([
+      ['readable', 1],
+      ['readable', 0],
+    ]);
+  });
+
+  it('of which a field more is known is one of a newer build, and one that lacks a field is damaged', () => {
+    const [record] = JSON.parse(file).records;
+    expect(openRecord(record)).toMatchObject({ state: 'older', version: 3 });
+    expect(openRecord({ ...record, more: 1 })).toMatchObject({ state: 'newer' });
+    const { note: _, ...less } = record;
+    expect(openRecord(less)).toMatchObject({ state: 'damaged' });
+  });
+});
+
 describe('a database of the structure before', () => {
   const { records } = JSON.parse(readFileSync(new URL('exports/version-2.json', import.meta.url), 'utf8')) as {
     records: { id: string; title: string; note: string; removedAt: string | null }[];
@@ -166,7 +191,7 @@ describe('a database of the structure before', () => {
       ['newer', 'newer'],
     ]);
     for (const { id, title, note, removedAt } of records) {
-      expect(good(await list.get(id)).record).toMatchObject({ version: 3, title, note, removedAt });
+      expect(good(await list.get(id)).record).toMatchObject({ version: 4, title, note, removedAt });
     }
     const { cases, looks, pictures } = await bench.copy();
     expect(cases).toEqual(expect.arrayContaining([newer, damaged]));
@@ -177,7 +202,7 @@ describe('a database of the structure before', () => {
     const bench = await left();
     await bench.open();
     const { cases, looks, pictures } = await bench.copy();
-    const whole = cases.filter(({ version }) => version === 3);
+    const whole = cases.filter(({ version }) => version === 4);
     const bytes = (value: unknown) => serialize(value).length;
     expect(whole).toHaveLength(records.length);
     expect(bytes([whole, looks, pictures]) / bytes(records)).toBeLessThan(1 / 3);

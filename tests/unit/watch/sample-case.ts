@@ -40,7 +40,7 @@ export const caseAt = (address: string, title?: string): Case => {
 
 /** A record of one look, whatever it shows. */
 export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
-  version: 3,
+  version: 4,
   id: 'case-1',
   title: 'Ondrasse Carryall 30',
   savedAt: '2026-03-01T10:05:00.000Z',
@@ -52,7 +52,12 @@ export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
     address: 'https://attic-arcade.example/item/7',
     price: null,
     face: null,
-    head: { against: [], open: [], notLookedAt: { photos: [], failed: [], withoutFile: null, reasons: [] } },
+    head: {
+      against: [],
+      open: [],
+      aside: false,
+      notLookedAt: { photos: [], failed: [], withoutFile: null, reasons: [] },
+    },
   },
   looks: [
     {

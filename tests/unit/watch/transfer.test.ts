@@ -273,7 +273,7 @@ describe('a file of an older build', () => {
     for (const [at, { record, looks }] of saved.entries()) {
       const { case: kase, pictures, earlier, version: _, ...rest } = file.records[at]!;
       const { looks: __, shown, version, ...kept } = record;
-      expect([kept, version]).toEqual([rest, 3]);
+      expect([kept, version]).toEqual([rest, 4]);
       expect(shown.address).toBe(kase.listing.url);
       expect(looks.map(contentOf)).toEqual(
         [{ case: kase, pictures }, ...earlier].map((look) => {

@@ -33,7 +33,12 @@ describe('the watch list', () => {
         address: 'https://attic-arcade.example/item/7',
         price: null,
         face: saved.shown.face,
-        head: { against: [], open: [], notLookedAt: { photos: [], failed: [], withoutFile: '', reasons: [] } },
+        head: {
+          against: [],
+          open: [],
+          aside: false,
+          notLookedAt: { photos: [], failed: [], withoutFile: '', reasons: [] },
+        },
         status: 'watching',
         hasNote: false,
         otherNotes: 0,

@@ -70,6 +70,7 @@ export const screens: ScreenWords = {
     notLookedAt: 'Nicht angesehen',
     nothing: 'In dem, was angesehen wurde, ist nichts gefunden worden.',
     nothingWithoutFile: 'Nach dem, was für jede Tasche gilt, ist nichts gefunden worden.',
+    aside: 'Du hast etwas zurückgestellt: Es steht unten.',
     nothingOpen: 'Nichts weiter in dem, was angesehen wurde.',
     more: 'Weiter unten steht mehr.',
     failed: (checks) =>
@@ -96,6 +97,17 @@ export const screens: ScreenWords = {
     settles: 'Was es klären würde',
     source: 'Quelle',
     weight: 'Wie sicher ist das?',
+    aside: {
+      title: 'Von dir zurückgestellt',
+      note: 'Danach wird nicht gefragt und nicht mehr geurteilt. Wird es anders befunden, steht es von selbst wieder da.',
+      action: 'Zurückstellen',
+      actionOf: (statement) => `Zurückstellen: ${statement}`,
+      why: 'Warum stellst du es zurück?',
+      done: 'So zurückstellen',
+      leave: 'Lassen',
+      because: (reason) => `Dein Grund: ${reason}`,
+      undoOf: (statement) => `Nicht mehr zurückstellen: ${statement}`,
+    },
     hardness: {
       contradiction: 'Beides zugleich kann nicht stimmen.',
       doubt: 'Ungewöhnlich.',

@@ -69,6 +69,7 @@ export const screens = {
     notLookedAt: 'Not looked at',
     nothing: 'Nothing was found in what was looked at.',
     nothingWithoutFile: 'Nothing was found by what holds for any bag.',
+    aside: 'You set something aside: it stands below.',
     nothingOpen: 'Nothing more in what was looked at.',
     more: 'And more below.',
     failed: (checks: string[]) =>
@@ -95,6 +96,17 @@ export const screens = {
     settles: 'Would clear it up',
     source: 'Source',
     weight: 'How sure is this?',
+    aside: {
+      title: 'Set aside by you',
+      note: 'It is asked of nobody and judged no more. It comes back by itself when it is found otherwise.',
+      action: 'Set aside',
+      actionOf: (statement: string) => `Set aside: ${statement}`,
+      why: 'Why do you set it aside?',
+      done: 'Set it aside',
+      leave: 'Leave it',
+      because: (reason: string) => `Your reason: ${reason}`,
+      undoOf: (statement: string) => `Undo setting aside: ${statement}`,
+    },
     hardness: { contradiction: 'Both cannot be true.', doubt: 'Unusual.', gap: '', agreement: '' } satisfies Record<
       FindingKind,
       string
