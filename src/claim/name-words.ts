@@ -1,15 +1,6 @@
 import type { Listing } from '../listing/types';
 import { findPlaces } from '../place';
-import {
-  accessoryWords,
-  conditionWords,
-  foldWords,
-  listOf,
-  newWords,
-  partWords,
-  phrasePattern,
-  pieceNouns,
-} from '../text';
+import { accessoryWords, foldWords, listOf, partWords, phrasePattern, tableWords, wordsOf } from '../text';
 import { colourWords, materialWords } from './material-words';
 import { type Passage, passagesOf } from './passage';
 
@@ -61,10 +52,9 @@ let known: RegExp | null = null;
 const knownWords = (): RegExp => {
   known ??= phrasePattern([
     ...plainWords,
-    ...pieceNouns,
-    ...newWords,
+    ...wordsOf('bag', 'piece', 'behind-new', 'new-bare'),
     ...accessoryWords,
-    ...[colourWords, materialWords, partWords, conditionWords].flatMap((table) => Object.values(table).flat()),
+    ...[colourWords, materialWords, partWords, tableWords('condition')].flatMap((table) => Object.values(table).flat()),
   ]);
   return known;
 };

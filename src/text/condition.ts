@@ -1,46 +1,38 @@
 import type { Condition } from '../listing/types';
 import { clauseAround, isAboutAnother, isNegated } from './clause';
-import { conditionWords, newWords, pieceNouns } from './condition-words';
 import { foldWords, type Said } from './fold';
+import { tableWords, topicFinder, wordsOf } from './lexicon';
 import { type Hit, phraseFinder, phrasePattern } from './phrases';
 import { Taken } from './taken';
 import { accessoryWords, partWords } from './things';
 
-const find = phraseFinder(conditionWords);
-const findNew = phraseFinder({ new: newWords });
+/** Gradings differ between sites; which grade a phrase is, is common practice, no source. */
+const find = phraseFinder<Condition>(tableWords('condition'));
+/** Bare words for "new": they count only where they are said of the piece. */
+const findNew = topicFinder('new-bare');
+/** Phrases in which a word of condition means something else: "used my discount", "porté épaule", "新品で購入". */
+const findOther = topicFinder('no-condition');
 const things = phrasePattern(
   [...accessoryWords, ...Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words))],
   'u',
 );
-const nounBefore = new RegExp(`(?:${phrasePattern(pieceNouns).source})\\s{1,2}$`, 'u');
-const nounAfter = new RegExp(`^\\s{0,2}(?:${phrasePattern(pieceNouns).source})`, 'u');
-const stateBefore =
-  /(?:condition|zustand|etat|stato|condizioni|estado|staat|conditie|状態|is|it's|its|ist|est|e|es|brand|fabrik|absolutely|completely|totally|komplett|ganz|totalement|completamente|helemaal|ganz|and|und|et|en|y)[\s:.-]{0,3}$/u;
+const nouns = phrasePattern(wordsOf('bag', 'piece', 'behind-new')).source;
+const nounBefore = new RegExp(`(?:${nouns})\\s{1,2}$`, 'u');
+const nounAfter = new RegExp(`^\\s{0,2}(?:${nouns})`, 'u');
+const rightBefore = (words: string[]) => new RegExp(`(?:${phrasePattern(words).source})[\\s:.-]{0,3}$`, 'u');
+const stateBefore = rightBefore(wordsOf('condition-before', 'is', 'wholly', 'and'));
+const conditionBefore = rightBefore(wordsOf('condition-before'));
+const boughtBefore = new RegExp(
+  `(?:${phrasePattern(wordsOf('bought', 'cost-when')).source})\\s(?:(?:${phrasePattern(wordsOf('an')).source})\\s)?$`,
+  'u',
+);
+const boughtBehind = new RegExp(`^\\s(?:${phrasePattern(wordsOf('bought')).source})`, 'u');
+const andBehind = new RegExp(`^[\\s!]*$|^\\s(?:${phrasePattern(wordsOf('and')).source})\\s`, 'u');
+const withBefore = new RegExp(`(?:${phrasePattern(wordsOf('with')).source})\\s`, 'u');
 
-const plainWords = (said: { words: string }) => foldWords(said.words).text;
-
-/** Words that mean something else when these stand behind them, or when their accent is missing. */
-const otherwise: { word: RegExp; behind: RegExp }[] = [
-  // "I used my discount", "used to be": the verb, not the state.
-  { word: /^used$/, behind: /^\s(?:my|to|as|for|by|an?|it|this|the|her|his)\s/u },
-  // "Porté épaule" and "kann getragen werden" say how it is carried.
-  {
-    word: /^portee?$/,
-    behind: /^\s{0,2}(?:a l'|a la |au |aux |sur |en |a )?(?:epaule|main|croise|travers|bandouliere|dos|bras|coude)/u,
-  },
-  { word: /^(?:getragen|gedragen)$/, behind: /^\s(?:werden|wird|worden)/u },
-  { word: /^mint$/, behind: /^\s?-?(?:gr|colou?r|blue|leather|suede|vert|verde)/u },
-  // "新品で購入": bought new, which says nothing of today.
-  { word: /./u, behind: /^(?:で|を)(?:購入|買)/u },
-];
+/** French words that are others without their accent: "porte", "use". */
 const accentMatters = new Set(['use', 'porte', 'usage', 'usagee']);
-
-const meansOtherwise = (said: { words: string }, text: string, end: number): boolean => {
-  const word = plainWords(said);
-  const behind = text.slice(end, end + 24);
-  if (accentMatters.has(word) && /^[a-z]+$/i.test(said.words)) return true;
-  return otherwise.some((rule) => rule.word.test(word) && rule.behind.test(behind));
-};
+const lacksAccent = ({ words }: Said<unknown>) => accentMatters.has(foldWords(words).text) && /^[a-z]+$/i.test(words);
 
 /** What a denied condition leaves: "not new" is used; a denied flaw or "not worn" says nothing by itself. */
 const denied: Record<Condition, Condition | null> = {
@@ -58,12 +50,12 @@ function newOfPiece(text: string, start: number, end: number, opens: boolean): b
   const clause = clauseAround(text, start, end);
   const before = text.slice(clause.start, start);
   const after = text.slice(end, clause.end);
-  if (/^\s{0,2}(?:york|zealand|forest|delhi|orleans|england|wave|age)/.test(after)) return false;
+  // "I bought a new bag", "neu gekauft": of another piece, or of another time.
+  if (boughtBefore.test(before) || boughtBehind.test(after)) return false;
   if (nounAfter.test(after)) return true;
-  if (/(?:when|bought|purchased|cost|costs|neu gekauft|as)\s$/.test(before)) return false;
-  const ends = /^[\s!]*$|^\s(?:and|und|et|e|y|en)\s/.test(after);
-  if (ends && (before.trim() === '' || nounBefore.test(before) || stateBefore.test(before))) return true;
-  if (/(?:condition|zustand|etat|stato|condizioni|estado|staat|conditie|状態)[\s:.-]{0,3}$/.test(before)) return true;
+  if (andBehind.test(after) && (before.trim() === '' || nounBefore.test(before) || stateBefore.test(before)))
+    return true;
+  if (conditionBefore.test(before)) return true;
   return opens && before.trim() === '' && !things.test(after.slice(0, 24));
 }
 
@@ -71,7 +63,7 @@ function newOfPiece(text: string, start: number, end: number, opens: boolean): b
 function isAboutThing(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
   const before = text.slice(clause.start, start);
-  if (things.test(before)) return !/(?:with|mit|avec|con|met|incl\w*|inkl\w*)\s/u.test(before);
+  if (things.test(before)) return !withBefore.test(before);
   // "Unused dust bag": the words belong to the thing right behind them.
   const behind = things.exec(text.slice(end, clause.end));
   return behind !== null && /^\s{0,2}$/.test(text.slice(end, end + behind.index));
@@ -89,11 +81,15 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
   const taken = new Taken(folded.text.length);
   for (const said of graded) taken.take(said.foldedStart, said.foldedEnd);
   const bare = new Set<Hit<Condition>>(
-    findNew(folded).filter((said) => !taken.overlaps(said.foldedStart, said.foldedEnd)),
+    findNew(folded).flatMap((said) =>
+      taken.overlaps(said.foldedStart, said.foldedEnd) ? [] : [{ ...said, value: 'new' as const }],
+    ),
   );
+  const elsewhere = new Taken(folded.text.length);
+  for (const said of findOther(folded)) elsewhere.take(said.foldedStart, said.foldedEnd);
   for (const said of [...graded, ...bare].sort((a, b) => a.start - b.start)) {
     const { foldedStart: start, foldedEnd: end } = said;
-    if (meansOtherwise(said, folded.text, end)) continue;
+    if (lacksAccent(said) || elsewhere.overlaps(start, end)) continue;
     const negated = isNegated(folded.text, start, end);
     if (bare.has(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;

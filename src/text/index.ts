@@ -2,7 +2,6 @@ export { type Availability, findAvailability } from './availability';
 export { findBids } from './bids';
 export { clauseAround, isAboutAnother, isNegated, sentenceAround } from './clause';
 export { findConditions } from './condition';
-export { conditionWords, newWords, pieceNouns } from './condition-words';
 export { type DateForm, type DateHints, type FoundDate, parseDates } from './date';
 export { withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';

@@ -1,5 +1,6 @@
 import type { PhraseTable } from '../phrases';
 import colour from './table/colour.json' with { type: 'json' };
+import condition from './table/condition.json' with { type: 'json' };
 import material from './table/material.json' with { type: 'json' };
 import part from './table/part.json' with { type: 'json' };
 import type { Lexicon } from './topics';
@@ -7,6 +8,7 @@ import type { Lexicon } from './topics';
 /** Topics of several values (colours, parts, grades): each value has its words in every language, or it does not compile. */
 export const tables = {
   colour,
+  condition,
   material,
   part,
 } satisfies Record<string, Readonly<Record<string, Lexicon>>>;

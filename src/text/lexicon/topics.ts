@@ -1,8 +1,11 @@
 import accepting from './accepting.json' with { type: 'json' };
 import ageBehind from './age-behind.json' with { type: 'json' };
+import an from './an.json' with { type: 'json' };
+import andWords from './and.json' with { type: 'json' };
 import antique from './antique.json' with { type: 'json' };
 import assurance from './assurance.json' with { type: 'json' };
 import bag from './bag.json' with { type: 'json' };
+import behindNew from './behind-new.json' with { type: 'json' };
 import besideThePiece from './beside-the-piece.json' with { type: 'json' };
 import bought from './bought.json' with { type: 'json' };
 import brassSolid from './brass-solid.json' with { type: 'json' };
@@ -10,8 +13,10 @@ import brassSurface from './brass-surface.json' with { type: 'json' };
 import codeCue from './code-cue.json' with { type: 'json' };
 import codeNoun from './code-noun.json' with { type: 'json' };
 import comesAlong from './comes-along.json' with { type: 'json' };
+import conditionBefore from './condition-before.json' with { type: 'json' };
 import contactOutside from './contact-outside.json' with { type: 'json' };
 import copyGrade from './copy-grade.json' with { type: 'json' };
+import costWhen from './cost-when.json' with { type: 'json' };
 import dateOfElse from './date-of-else.json' with { type: 'json' };
 import discount from './discount.json' with { type: 'json' };
 import done from './done.json' with { type: 'json' };
@@ -23,6 +28,7 @@ import hedgeBehindName from './hedge-behind-name.json' with { type: 'json' };
 import hurry from './hurry.json' with { type: 'json' };
 import inTheLookOf from './in-the-look-of.json' with { type: 'json' };
 import inspiredBy from './inspired-by.json' with { type: 'json' };
+import isWords from './is.json' with { type: 'json' };
 import lacking from './lacking.json' with { type: 'json' };
 import leather from './leather.json' with { type: 'json' };
 import leatherLike from './leather-like.json' with { type: 'json' };
@@ -31,7 +37,9 @@ import made from './made.json' with { type: 'json' };
 import marketPlace from './market-place.json' with { type: 'json' };
 import modelRun from './model-run.json' with { type: 'json' };
 import namesNobody from './names-nobody.json' with { type: 'json' };
+import newBare from './new-bare.json' with { type: 'json' };
 import newBeforePart from './new-before-part.json' with { type: 'json' };
+import noCondition from './no-condition.json' with { type: 'json' };
 import notThisPiece from './not-this-piece.json' with { type: 'json' };
 import notYet from './not-yet.json' with { type: 'json' };
 import nothing from './nothing.json' with { type: 'json' };
@@ -45,6 +53,7 @@ import payDirectly from './pay-directly.json' with { type: 'json' };
 import payUnprotected from './pay-unprotected.json' with { type: 'json' };
 import people from './people.json' with { type: 'json' };
 import photograph from './photograph.json' with { type: 'json' };
+import piece from './piece.json' with { type: 'json' };
 import replaced from './replaced.json' with { type: 'json' };
 import restored from './restored.json' with { type: 'json' };
 import sampleSale from './sample-sale.json' with { type: 'json' };
@@ -60,6 +69,8 @@ import vintage from './vintage.json' with { type: 'json' };
 import warnedOf from './warned-of.json' with { type: 'json' };
 import wear from './wear.json' with { type: 'json' };
 import whether from './whether.json' with { type: 'json' };
+import wholly from './wholly.json' with { type: 'json' };
+import withWords from './with.json' with { type: 'json' };
 import zincAlloy from './zinc-alloy.json' with { type: 'json' };
 
 /** The languages that sellers' words are read in. */
@@ -75,9 +86,12 @@ export type Lexicon = Readonly<Record<SellerLanguage, readonly string[]>>;
 export const topics = {
   accepting,
   'age-behind': ageBehind,
+  an,
+  and: andWords,
   antique,
   assurance,
   bag,
+  'behind-new': behindNew,
   'beside-the-piece': besideThePiece,
   bought,
   'brass-solid': brassSolid,
@@ -85,8 +99,10 @@ export const topics = {
   'code-cue': codeCue,
   'code-noun': codeNoun,
   'comes-along': comesAlong,
+  'condition-before': conditionBefore,
   'contact-outside': contactOutside,
   'copy-grade': copyGrade,
+  'cost-when': costWhen,
   'date-of-else': dateOfElse,
   discount,
   done,
@@ -98,6 +114,7 @@ export const topics = {
   hurry,
   'in-the-look-of': inTheLookOf,
   'inspired-by': inspiredBy,
+  is: isWords,
   lacking,
   leather,
   'leather-like': leatherLike,
@@ -106,7 +123,9 @@ export const topics = {
   'market-place': marketPlace,
   'model-run': modelRun,
   'names-nobody': namesNobody,
+  'new-bare': newBare,
   'new-before-part': newBeforePart,
+  'no-condition': noCondition,
   'not-this-piece': notThisPiece,
   'not-yet': notYet,
   nothing,
@@ -120,6 +139,7 @@ export const topics = {
   'pay-unprotected': payUnprotected,
   people,
   photograph,
+  piece,
   replaced,
   restored,
   'sample-sale': sampleSale,
@@ -135,5 +155,7 @@ export const topics = {
   'warned-of': warnedOf,
   wear,
   whether,
+  wholly,
+  with: withWords,
   'zinc-alloy': zincAlloy,
 } satisfies Record<string, Lexicon>;
