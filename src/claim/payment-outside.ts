@@ -1,16 +1,17 @@
 import type { Listing } from '../listing/types';
-import { clauseAround, isNegated, phrasePattern, sentenceAround, type Topic, topicFinder, wordsOf } from '../text';
+import { clauseAround, isNegated, phraseFinder, phrasePattern, sentenceAround, tableWords, wordsOf } from '../text';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 
-/** Ways to pay or to talk outside the marketplace, in the seven languages. Common practice, no source. */
-const find = topicFinder(
-  'pay-by-transfer',
-  'pay-by-voucher',
-  'pay-by-crypto',
-  'pay-unprotected',
-  'pay-directly',
-  'contact-outside',
-);
+const ways = tableWords('payment');
+/** Ways to pay or to talk outside the marketplace. */
+const find = phraseFinder({
+  transfer: [...ways['bank-transfer'], ...ways['by-post']],
+  untraced: [...ways['gift-card'], ...ways.crypto],
+  unprotected: wordsOf('pay-unprotected'),
+  directly: wordsOf('pay-directly'),
+  contact: wordsOf('contact-outside'),
+});
+type Way = ReturnType<typeof find>[number]['value'];
 const address =
   /[\p{L}\p{N}._%+-]{1,64}(?:@|\s?\(at\)\s?|\s?\[at\]\s?)[\p{L}\p{N}-]{1,63}(?:\.|\s?\(dot\)\s?|\s?\[dot\]\s?)[\p{L}]{2,12}/gu;
 const marketplaceWay =
@@ -26,9 +27,8 @@ const isRefusedBehind = (text: string, start: number, end: number) =>
   refusedBehind.test(text.slice(end, clauseAround(text, start, end).end));
 
 /** Whether the way to pay is refused: "no bank transfer", "I do not accept crypto", or tied to the site itself. */
-function isRefused(text: string, start: number, end: number, kind: Topic): boolean {
-  if (isNegated(text, start, end))
-    return kind !== 'pay-unprotected' || !/(?:without|no|ohne)/.test(text.slice(start, end));
+function isRefused(text: string, start: number, end: number, kind: Way): boolean {
+  if (isNegated(text, start, end)) return kind !== 'unprotected' || !/(?:without|no|ohne)/.test(text.slice(start, end));
   const sentence = sentenceAround(text, start, end);
   const whole = text.slice(sentence.start, sentence.end);
   if (
@@ -37,7 +37,7 @@ function isRefused(text: string, start: number, end: number, kind: Topic): boole
     )
   )
     return true;
-  return (marketplaceWay.test(whole) && kind === 'pay-by-transfer') || isRefusedBehind(text, start, end);
+  return (marketplaceWay.test(whole) && kind === 'transfer') || isRefusedBehind(text, start, end);
 }
 
 /** Asks to pay or to talk outside the marketplace, where a buyer has no protection. */

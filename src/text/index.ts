@@ -9,7 +9,7 @@ export { findItemCodes } from './item-code';
 export { type Topic, tableWords, topicFinder, topics, wordsOf } from './lexicon';
 export { type FoundMeasure, parseMeasures } from './measure';
 export { findMemberSince } from './member-since';
-export { findPayment, type PaymentWay } from './payment';
+export { findPayment } from './payment';
 export type { Hit } from './phrases';
 export { listOf, type PhraseTable, phraseFinder, phrasePattern } from './phrases';
 export { isLeftOpen, polarityOf } from './polarity';

@@ -1,12 +1,8 @@
 import { foldText, type Said, sourceRange } from './fold';
-import { listOf } from './phrases';
+import { wordsOf } from './lexicon';
 import { Taken } from './taken';
 
-const cues = listOf(
-  'Date code, Datecode, Code, Stamp, Serial number, Serial no, Serial, Item code, Item number, Item no, Item ID, Article number, Ref, Ref., Reference, Reference number, Style number, Style no, Model number, Model no, SKU, MPN',
-  'Datumscode, Seriennummer, Artikelnummer, Artikel-Nr, Art.-Nr, Artikelnr, Modellnummer, Anzeigennummer, Numéro de série, Référence, Réf, Réf., Code date, N° de série, N° article, Codice, Codice articolo, Numero di serie, Riferimento, Rif',
-  'Código, Número de serie, Referencia, Ref. artículo, Datumcode, Serienummer, Artikelnummer, Referentie, 商品番号, 品番, 型番, シリアル, シリアルナンバー, 製造番号, 管理番号, デートコード',
-);
+const cues = wordsOf('code-label');
 const literal = (word: string) => word.replace(/[.+?^${}()|[\]\\/]/g, '\\$&').replaceAll(' ', '[ -]');
 const cue = new RegExp(
   `(?<![\\p{L}\\d])(?:${[...new Set(cues)]

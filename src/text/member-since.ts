@@ -1,19 +1,11 @@
 import type { Span } from '../span';
 import { parseDates } from './date';
 import { foldWords, type Said, sourceRange } from './fold';
-import { listOf, phrasePattern } from './phrases';
+import { wordsOf } from './lexicon';
+import { anyOf, phrasePattern } from './phrases';
 
-const cue = phrasePattern(
-  listOf(
-    'member since, joined, joined in, seller since, registered since, registered, user since, on the site since, account created, account since, selling since, active since',
-    'mitglied seit, angemeldet seit, registriert seit, dabei seit, verkäufer seit, nutzer seit, aktiv seit',
-    'membre depuis, inscrit depuis, inscrite depuis, inscrit le, membre depuis le, vendeur depuis, inscrit en, inscrite en',
-    'membro dal, membro da, iscritto dal, iscritta dal, utente dal, registrato dal, su questo sito dal, iscritto da, venditore dal',
-    'miembro desde, usuario desde, registrado desde, registrada desde, vendedor desde, en la plataforma desde',
-    'lid sinds, actief sinds, verkoper sinds, geregistreerd sinds, gebruiker sinds, 会員登録日, 登録日, 会員歴, 利用開始, 登録',
-  ),
-);
-const forTime = /(?<!\d)(\d{1,2})\s?(?:years?|yrs|jahren?|ans|anni|anos|jaar|年)(?:以上|間)?/u;
+const cue = phrasePattern(wordsOf('member-since'));
+const forTime = new RegExp(`(?<!\\d)(\\d{1,2})\\s?(?:${anyOf(wordsOf('years'))})(?:以上|間)?`, 'u');
 
 /** When the seller joined: "Member since March 2019", "Mitglied seit 2015"; "for 6 years" counts back from `now`. */
 export function findMemberSince(text: string, hints: { language: string | null; now: string }): Said<Span>[] {

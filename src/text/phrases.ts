@@ -56,6 +56,13 @@ function sourceOf(phrases: readonly string[]): string {
  */
 export const phrasePattern = (phrases: readonly string[], flags = 'gu'): RegExp => new RegExp(sourceOf(phrases), flags);
 
+/** The phrases as alternatives of a pattern over folded text, longest first; what stands beside them is the pattern's own. */
+export const anyOf = (phrases: readonly string[]): string =>
+  [...new Set(phrases.map((phrase) => foldWords(phrase).text))]
+    .sort((a, b) => b.length - a.length)
+    .map(bodyOf)
+    .join('|');
+
 /** A table from a value to the phrases that say it. */
 export type PhraseTable<T extends string> = Record<T, readonly string[]>;
 

@@ -1,16 +1,28 @@
 import type { PhraseTable } from '../phrases';
+import auction from './table/auction.json' with { type: 'json' };
+import availability from './table/availability.json' with { type: 'json' };
 import colour from './table/colour.json' with { type: 'json' };
 import condition from './table/condition.json' with { type: 'json' };
 import material from './table/material.json' with { type: 'json' };
 import part from './table/part.json' with { type: 'json' };
+import payment from './table/payment.json' with { type: 'json' };
+import returns from './table/returns.json' with { type: 'json' };
+import shipping from './table/shipping.json' with { type: 'json' };
+import trader from './table/trader.json' with { type: 'json' };
 import type { Lexicon } from './topics';
 
 /** Topics of several values (colours, parts, grades): each value has its words in every language, or it does not compile. */
 export const tables = {
+  auction,
+  availability,
   colour,
   condition,
   material,
   part,
+  payment,
+  returns,
+  shipping,
+  trader,
 } satisfies Record<string, Readonly<Record<string, Lexicon>>>;
 
 export type Table = keyof typeof tables;

@@ -1,3 +1,4 @@
+import acceptedInField from './accepted-in-field.json' with { type: 'json' };
 import accepting from './accepting.json' with { type: 'json' };
 import ageBehind from './age-behind.json' with { type: 'json' };
 import an from './an.json' with { type: 'json' };
@@ -5,12 +6,19 @@ import andWords from './and.json' with { type: 'json' };
 import antique from './antique.json' with { type: 'json' };
 import assurance from './assurance.json' with { type: 'json' };
 import bag from './bag.json' with { type: 'json' };
+import beforeSold from './before-sold.json' with { type: 'json' };
 import behindNew from './behind-new.json' with { type: 'json' };
+import behindSold from './behind-sold.json' with { type: 'json' };
 import besideThePiece from './beside-the-piece.json' with { type: 'json' };
+import bidders from './bidders.json' with { type: 'json' };
+import bids from './bids.json' with { type: 'json' };
+import bidsNone from './bids-none.json' with { type: 'json' };
 import bought from './bought.json' with { type: 'json' };
 import brassSolid from './brass-solid.json' with { type: 'json' };
 import brassSurface from './brass-surface.json' with { type: 'json' };
+import buyOrBid from './buy-or-bid.json' with { type: 'json' };
 import codeCue from './code-cue.json' with { type: 'json' };
+import codeLabel from './code-label.json' with { type: 'json' };
 import codeNoun from './code-noun.json' with { type: 'json' };
 import comesAlong from './comes-along.json' with { type: 'json' };
 import conditionBefore from './condition-before.json' with { type: 'json' };
@@ -18,6 +26,7 @@ import contactOutside from './contact-outside.json' with { type: 'json' };
 import copyGrade from './copy-grade.json' with { type: 'json' };
 import costWhen from './cost-when.json' with { type: 'json' };
 import dateOfElse from './date-of-else.json' with { type: 'json' };
+import days from './days.json' with { type: 'json' };
 import discount from './discount.json' with { type: 'json' };
 import done from './done.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
@@ -35,6 +44,8 @@ import leatherLike from './leather-like.json' with { type: 'json' };
 import look from './look.json' with { type: 'json' };
 import made from './made.json' with { type: 'json' };
 import marketPlace from './market-place.json' with { type: 'json' };
+import memberSince from './member-since.json' with { type: 'json' };
+import menu from './menu.json' with { type: 'json' };
 import modelRun from './model-run.json' with { type: 'json' };
 import namesNobody from './names-nobody.json' with { type: 'json' };
 import newBare from './new-bare.json' with { type: 'json' };
@@ -43,34 +54,48 @@ import noCondition from './no-condition.json' with { type: 'json' };
 import notThisPiece from './not-this-piece.json' with { type: 'json' };
 import notYet from './not-yet.json' with { type: 'json' };
 import nothing from './nothing.json' with { type: 'json' };
+import numberOfBids from './number-of-bids.json' with { type: 'json' };
+import numberOfSales from './number-of-sales.json' with { type: 'json' };
+import offerControl from './offer-control.json' with { type: 'json' };
 import otherHand from './other-hand.json' with { type: 'json' };
 import outlet from './outlet.json' with { type: 'json' };
 import paperOrKey from './paper-or-key.json' with { type: 'json' };
-import payByCrypto from './pay-by-crypto.json' with { type: 'json' };
-import payByTransfer from './pay-by-transfer.json' with { type: 'json' };
-import payByVoucher from './pay-by-voucher.json' with { type: 'json' };
 import payDirectly from './pay-directly.json' with { type: 'json' };
 import payUnprotected from './pay-unprotected.json' with { type: 'json' };
 import people from './people.json' with { type: 'json' };
+import peopleCounted from './people-counted.json' with { type: 'json' };
 import photograph from './photograph.json' with { type: 'json' };
 import piece from './piece.json' with { type: 'json' };
+import refusedInField from './refused-in-field.json' with { type: 'json' };
 import replaced from './replaced.json' with { type: 'json' };
 import restored from './restored.json' with { type: 'json' };
+import returnsLabel from './returns-label.json' with { type: 'json' };
+import sales from './sales.json' with { type: 'json' };
+import salesNone from './sales-none.json' with { type: 'json' };
 import sampleSale from './sample-sale.json' with { type: 'json' };
 import seconds from './seconds.json' with { type: 'json' };
+import sellerLabel from './seller-label.json' with { type: 'json' };
+import shipping from './shipping.json' with { type: 'json' };
 import silverSolid from './silver-solid.json' with { type: 'json' };
 import silverSurface from './silver-surface.json' with { type: 'json' };
 import since from './since.json' with { type: 'json' };
 import smallThing from './small-thing.json' with { type: 'json' };
+import soldSoFar from './sold-so-far.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
 import thisOne from './this-one.json' with { type: 'json' };
 import unreadable from './unreadable.json' with { type: 'json' };
+import variant from './variant.json' with { type: 'json' };
 import vintage from './vintage.json' with { type: 'json' };
 import warnedOf from './warned-of.json' with { type: 'json' };
+import watchCount from './watch-count.json' with { type: 'json' };
+import watchedBy from './watched-by.json' with { type: 'json' };
+import watchers from './watchers.json' with { type: 'json' };
 import wear from './wear.json' with { type: 'json' };
+import weeks from './weeks.json' with { type: 'json' };
 import whether from './whether.json' with { type: 'json' };
 import wholly from './wholly.json' with { type: 'json' };
 import withWords from './with.json' with { type: 'json' };
+import years from './years.json' with { type: 'json' };
 import zincAlloy from './zinc-alloy.json' with { type: 'json' };
 
 /** The languages that sellers' words are read in. */
@@ -84,6 +109,7 @@ export type Lexicon = Readonly<Record<SellerLanguage, readonly string[]>>;
  * practice, no source. What a word means decides its topic, never where it is used; no phrase stands in two.
  */
 export const topics = {
+  'accepted-in-field': acceptedInField,
   accepting,
   'age-behind': ageBehind,
   an,
@@ -91,12 +117,19 @@ export const topics = {
   antique,
   assurance,
   bag,
+  'before-sold': beforeSold,
   'behind-new': behindNew,
+  'behind-sold': behindSold,
   'beside-the-piece': besideThePiece,
+  bidders,
+  bids,
+  'bids-none': bidsNone,
   bought,
   'brass-solid': brassSolid,
   'brass-surface': brassSurface,
+  'buy-or-bid': buyOrBid,
   'code-cue': codeCue,
+  'code-label': codeLabel,
   'code-noun': codeNoun,
   'comes-along': comesAlong,
   'condition-before': conditionBefore,
@@ -104,6 +137,7 @@ export const topics = {
   'copy-grade': copyGrade,
   'cost-when': costWhen,
   'date-of-else': dateOfElse,
+  days,
   discount,
   done,
   'fresh-parts': freshParts,
@@ -121,6 +155,8 @@ export const topics = {
   look,
   made,
   'market-place': marketPlace,
+  'member-since': memberSince,
+  menu,
   'model-run': modelRun,
   'names-nobody': namesNobody,
   'new-bare': newBare,
@@ -129,33 +165,47 @@ export const topics = {
   'not-this-piece': notThisPiece,
   'not-yet': notYet,
   nothing,
+  'number-of-bids': numberOfBids,
+  'number-of-sales': numberOfSales,
+  'offer-control': offerControl,
   'other-hand': otherHand,
   outlet,
   'paper-or-key': paperOrKey,
-  'pay-by-crypto': payByCrypto,
-  'pay-by-transfer': payByTransfer,
-  'pay-by-voucher': payByVoucher,
   'pay-directly': payDirectly,
   'pay-unprotected': payUnprotected,
   people,
+  'people-counted': peopleCounted,
   photograph,
   piece,
+  'refused-in-field': refusedInField,
   replaced,
   restored,
+  'returns-label': returnsLabel,
+  sales,
+  'sales-none': salesNone,
   'sample-sale': sampleSale,
   seconds,
+  'seller-label': sellerLabel,
+  shipping,
   'silver-solid': silverSolid,
   'silver-surface': silverSurface,
   since,
   'small-thing': smallThing,
+  'sold-so-far': soldSoFar,
   stored,
   'this-one': thisOne,
   unreadable,
+  variant,
   vintage,
   'warned-of': warnedOf,
+  'watch-count': watchCount,
+  'watched-by': watchedBy,
+  watchers,
   wear,
+  weeks,
   whether,
   wholly,
   with: withWords,
+  years,
   'zinc-alloy': zincAlloy,
 } satisfies Record<string, Lexicon>;

@@ -102,6 +102,9 @@ describe('private or trading seller', () => {
     ['Seller type: private seller', ['private']],
     ['Vendeur professionnel', ['trader']],
     ['Particulier', ['private']],
+    ['Verkäufer: Firma', ['trader']],
+    ['Seller type: private', ['private']],
+    ['die Firma fertigt nur Taschen', []],
     ['Venditore privato', ['private']],
     ['Zakelijke verkoper', ['trader']],
     ['古物商許可 第1号', ['trader']],
@@ -123,6 +126,7 @@ describe('whether the piece is still offered', () => {
     ['Reserviert', ['reserved']],
     ['予約済み', ['reserved']],
     ['売り切れ', ['sold']],
+    ['売り切れ次第終了します', []],
     ['Add to basket', ['offered']],
     ['Annonce supprimée', ['removed']],
     ['not sold yet', []],
@@ -186,6 +190,8 @@ describe('ways to pay', () => {
     ['Überweisung', ['bank-transfer']],
     ['Virement ou espèces', ['bank-transfer', 'cash']],
     ['銀行振込', ['bank-transfer']],
+    ['お支払いは振込で', ['bank-transfer']],
+    ['Geld per Post', ['by-post']],
     ['key pouch', []],
   ])('%s → %j', (text, expected) => expect(values(findPayment(text))).toEqual(expected));
 });
