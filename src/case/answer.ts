@@ -2,6 +2,7 @@ import { isCopy, photoNumber } from '../check';
 import type { Claim, ClaimOf } from '../claim/types';
 import type { Decoding, Reading } from '../code/types';
 import { type Span, spansMeet } from '../span';
+import { judgingClaims } from './lot';
 import type { Case } from './types';
 
 /** Where a code was seen. `number` is the photo's place on the page, from 1; null for one that the page no longer lists. */
@@ -39,7 +40,7 @@ export interface CaseAnswer {
  * photo shows, and that before what the listing quotes; a code that reads goes before one that does not.
  */
 export function answerOf(kase: Case): CaseAnswer {
-  return { stamp: stampAnswer(kase), said: saidOf(kase.claims) };
+  return { stamp: stampAnswer(kase), said: saidOf(judgingClaims(kase)) };
 }
 
 function stampAnswer(kase: Case): StampAnswer {
@@ -52,7 +53,13 @@ function stampAnswer(kase: Case): StampAnswer {
     const seenIn = seenInOf(kase, first);
     if (reading && reading.system.maker !== null)
       return { kind: 'reads', seenIn, code: reading.text, reading, decoding: first };
-    return { kind: 'unexplained', seenIn, code: textOf(first), forms: formsOf(first, kase.claims), decoding: first };
+    return {
+      kind: 'unexplained',
+      seenIn,
+      code: textOf(first),
+      forms: formsOf(first, judgingClaims(kase)),
+      decoding: first,
+    };
   }
   const [unsure] = kase.decodings.filter(({ from }) => from.kind === 'photo');
   if (unsure) {

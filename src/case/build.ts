@@ -1,6 +1,6 @@
 import { runChecks } from '../check';
 import type { Finding, PreviousLook } from '../check/types';
-import { findClaims, judgingFiles, statedMaker } from '../claim';
+import { type Claim, findClaims, judgingFiles, statedMaker } from '../claim';
 import { gatherEvidence, reason } from '../evidence';
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
@@ -10,6 +10,7 @@ import { applyCorrections, correctedClaims, uncorrectedClaims, unmetCorrections 
 import { codesByHand } from './correction';
 import type { Correction } from './correction-types';
 import { decodeAll } from './decodings';
+import { caseLotOf, codesOfPiece, judgingClaims } from './lot';
 import { marksOf } from './marks';
 import { standingFindings, unmetAside } from './set-aside';
 import { allPhotos, skippedOf } from './skipped';
@@ -37,6 +38,8 @@ export function buildCase({ listing, photos, corrections, makers, now, previous 
   const files = [...makers];
   const corrected = applyCorrections({ listing, photos, claims: findClaims(listing, files), corrections });
   const { claims } = corrected;
+  const lot = caseLotOf({ listing, claims, corrections });
+  const judging = judgingClaims(lot ? { claims, lot } : { claims });
   // What the buyer left out now was not taken back by the seller.
   const before = previous && { ...previous, claims: correctedClaims(previous.claims, corrections) };
   const stated = statedMaker(claims, files);
@@ -44,7 +47,7 @@ export function buildCase({ listing, photos, corrections, makers, now, previous 
   const shown = allPhotos(listing, corrected.photos);
   const decodings = decodeAll({
     photos: shown,
-    claims,
+    claims: judging,
     typed: codesByHand(corrections),
     makers: judgingFiles(stated, files),
     maker: maker?.maker ?? null,
@@ -52,10 +55,26 @@ export function buildCase({ listing, photos, corrections, makers, now, previous 
     now,
   });
   const marks = marksOf(listing, shown);
-  const evidence = gatherEvidence({ claims, decodings, marks, maker });
+  // Marks, too, may stand on another piece than the one that is spoken of.
+  const ofPiece = { decodings: codesOfPiece(decodings, lot), marks: lot ? [] : marks };
+  const evidence = gatherEvidence({ claims: judging, maker, ...ofPiece });
   const reasoning = reason(evidence);
-  const facts = { listing, claims, decodings, marks, maker, evidence, reasoning, now };
-  const outcomes = runChecks({ ...facts, photos: shown, previous: before ?? null });
+  const facts = {
+    listing,
+    claims: judging,
+    severalPieces: lot !== null,
+    decodings,
+    marks,
+    maker,
+    evidence,
+    reasoning,
+    now,
+  };
+  const outcomes = runChecks({
+    ...facts,
+    photos: shown,
+    previous: before ? ofThosePieces(before, claims, judging) : null,
+  });
   const findings = standingFindings({ corrections, outcomes });
   const allRead = shown.every(({ state }) => state === 'read');
   return {
@@ -68,6 +87,7 @@ export function buildCase({ listing, photos, corrections, makers, now, previous 
     maker: maker?.maker ?? null,
     ...(maker?.invented ? { makerInvented: true } : {}),
     claims,
+    ...(lot ? { lot } : {}),
     decodings,
     marks,
     evidence,
@@ -81,6 +101,13 @@ export function buildCase({ listing, photos, corrections, makers, now, previous 
       ...(allRead ? unmetAside({ corrections, outcomes }) : []),
     ],
   };
+}
+
+/** What the earlier look said, without what is still said and does not count for the piece: it has not changed. */
+function ofThosePieces(before: PreviousLook, claims: readonly Claim[], judging: readonly Claim[]): PreviousLook {
+  const counts = new Set(judging.map(({ id }) => id));
+  const passedOver = new Set(claims.flatMap(({ id }) => (counts.has(id) ? [] : [id])));
+  return { ...before, claims: before.claims.filter(({ id }) => !passedOver.has(id)) };
 }
 
 function summaryOf(findings: Finding[]): Case['summary'] {

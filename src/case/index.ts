@@ -14,13 +14,14 @@ export {
   type PhotoMeant,
 } from './correction-types';
 export { type CaseHead, headOf } from './head';
+export { choosePiece } from './lot';
 export { liftPhotoRead } from './older-photo-types';
 export { liftTypedCodes } from './older-typed-codes';
 export { sameData } from './same-data';
 export { saysLittle } from './says-little';
 export { asideFor, type FindingSetAside, setAsideIn } from './set-aside';
 export { fileFromCase } from './start-file';
-export { type Case, caseSchema } from './types';
+export { type Case, type CaseLot, caseSchema } from './types';
 export { type WeighedFinding, weighedFindings } from './weighed-findings';
 
 /** Every finding of a case, in the order of its checks, also what the buyer set aside. */

@@ -30,6 +30,21 @@ export const caseSchema = z.strictObject({
   /** Whether that file is invented, for demonstration; the screen says so. */
   makerInvented: z.literal(true).optional(),
   claims: z.array(claimSchema),
+  /** Where several pieces are on offer. */
+  lot: z
+    .strictObject({
+      /** What of the title says so. */
+      words: z.string(),
+      /** As the seller calls each; none where only their number is said. */
+      pieces: z.array(z.string()),
+      /** The piece that the buyer chose. */
+      chosen: z.string().nullable(),
+      /** Claims that count, by their ids: of the sale, of all pieces, and of the chosen one. */
+      judging: z.array(z.string()),
+      /** Claims of which it is not plain whose they are. */
+      notPlaced: z.array(z.string()),
+    })
+    .optional(),
   decodings: z.array(decodingSchema),
   marks: z.array(markReadSchema),
   evidence: z.array(evidenceSchema),
@@ -46,3 +61,4 @@ export const caseSchema = z.strictObject({
   skipped: z.array(problemSchema),
 });
 export type Case = z.infer<typeof caseSchema>;
+export type CaseLot = NonNullable<Case['lot']>;

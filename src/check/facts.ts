@@ -18,6 +18,8 @@ import type { PreviousLook, Reason } from './types';
 export interface Facts {
   listing: Listing;
   claims: Claim[];
+  /** Whether the listing offers several pieces: what it says of a size or a price may be of another one, or of all. */
+  severalPieces: boolean;
   decodings: Decoding[];
   photos: PhotoRead[];
   marks: MarkRead[];
@@ -68,6 +70,8 @@ export interface Needs {
   makerName?: true;
   /** Models of the maker file, none without a file. */
   models?: true;
+  /** Cannot tell where several pieces are on offer: what it looks at may be another one's, or of all. */
+  onePiece?: true;
   /** Computed facts (./fact) that have to be known; where one is not, the frame answers with its reason. */
   facts?: readonly FactName[];
   /** Computed facts that may be unknown: they are handed over as they were told. */
@@ -113,6 +117,7 @@ export type Unmet = { cannotTell: Reason } | { notApplicable: Reason };
 
 /** Hands over what `needs` names of the case as it was read, or says which need is not met. */
 export function handOver(needs: Needs, facts: Facts): { handed: HandedAsRead<Needs> } | Unmet {
+  if (needs.onePiece && facts.severalPieces) return { cannotTell: because('several-pieces', {}) };
   const handed: Record<string, unknown> = { photoNumber: photoNumberer(facts.listing) };
   if (needs.claims) handed.claims = claimsByKind(needs.claims, facts.claims);
   if (needs.listing) handed.listing = Object.fromEntries(needs.listing.map((name) => [name, facts.listing[name]]));

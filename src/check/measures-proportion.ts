@@ -51,6 +51,7 @@ export const measuresProportion = defineCheck({
   data: z.discriminatedUnion('fault', [unitSchema, shapeSchema]),
   limits: { tapeMm, familyShare },
   needs: {
+    onePiece: true,
     maker: ['models'],
     claims: ['model', 'measure'],
     listing: ['model', 'title', 'measures'],

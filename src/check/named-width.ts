@@ -14,7 +14,7 @@ export const namedWidth = defineCheck({
   source: practice,
   data: z.strictObject({ name: z.string(), mm: z.number(), number: z.number() }),
   limits: { nearMm },
-  needs: { claims: ['model', 'measure'], listing: ['model', 'measures'], models: true },
+  needs: { onePiece: true, claims: ['model', 'measure'], listing: ['model', 'measures'], models: true },
   run({ claims, listing, models }) {
     const names = [...claims.model.map(({ model }) => model), ...listing.model.slice(0, 1).map(({ value }) => value)];
     const name = names.find((one) => namedWidthCm(one) !== null);

@@ -23,7 +23,7 @@ export const newPricePlausible = defineCheck({
     share: z.number(),
   }),
   limits: { implausibleShare },
-  needs: { maker: ['trade'], claims: ['condition', 'made'], listing: ['condition'], stated: ['price'] },
+  needs: { onePiece: true, maker: ['trade'], claims: ['condition', 'made'], listing: ['condition'], stated: ['price'] },
   run(facts) {
     const said = newWords(facts);
     if (!said) return { notApplicable: because('not-called-new', {}) };

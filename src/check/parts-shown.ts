@@ -12,7 +12,7 @@ export const partsShown = defineCheck({
   kinds: ['gap'],
   source: practice,
   data: z.strictObject({ photos: z.number(), parts: z.array(partSchema) }),
-  needs: { listing: ['photos'], perhaps: ['model'] },
+  needs: { onePiece: true, listing: ['photos'], perhaps: ['model'] },
   run({ listing, fact }) {
     const named = 'is' in fact.model ? fact.model.is : null;
     const parts = named?.model.parts?.length ? named.model.parts : anyBag;

@@ -11,6 +11,7 @@ export interface ReasonData {
   'no-maker-file': None;
   'maker-file-silent': { maker: string; section: string };
   'first-look': None;
+  'several-pieces': None;
   'no-photos': None;
   /** `photo` is null for a code that stands in the text. */
   'code-unclear': { photo: number | null };

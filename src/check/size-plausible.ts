@@ -17,7 +17,7 @@ export const sizePlausible = defineCheck({
   source: practice,
   data: statedSchema.extend({ side: sideSchema, limit: z.enum(['smallest', 'largest']) }),
   limits: { smallestMm, largestMm },
-  needs: { stated: ['measures'], listing: ['measures'] },
+  needs: { onePiece: true, stated: ['measures'], listing: ['measures'] },
   run({ listing }) {
     const measures = listing.measures.map(({ value }) => value);
     return sides.flatMap((side) => {

@@ -15,7 +15,7 @@ export const usedPricePlausible = defineCheck({
   source: makerFileSource,
   data: z.strictObject({ price: priceSchema, maker: z.string(), floor: floorSchema }),
   limits: { implausibleShare },
-  needs: { maker: ['trade'], claims: ['condition'], listing: ['condition'], stated: ['price'] },
+  needs: { onePiece: true, maker: ['trade'], claims: ['condition'], listing: ['condition'], stated: ['price'] },
   run({ maker, claims, listing, stated }) {
     const conditions = [
       ...claims.condition.map(({ condition }) => condition),

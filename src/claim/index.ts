@@ -20,6 +20,7 @@ import { saleChannelClaims } from './sale-channel';
 import type { Claim } from './types';
 import { familyClaims } from './word-families';
 
+export { type Lot, lotOf, placeClaims, type SaidOf } from './lot';
 export { judgingFiles, namesNobody, type StatedMaker, statedMaker } from './maker';
 export { possibleMakerName } from './name-words';
 export { partBeside } from './parts';

@@ -42,8 +42,10 @@ import lacking from './lacking.json' with { type: 'json' };
 import leather from './leather.json' with { type: 'json' };
 import leatherLike from './leather-like.json' with { type: 'json' };
 import look from './look.json' with { type: 'json' };
+import lot from './lot.json' with { type: 'json' };
 import made from './made.json' with { type: 'json' };
 import marketPlace from './market-place.json' with { type: 'json' };
+import matching from './matching.json' with { type: 'json' };
 import memberSince from './member-since.json' with { type: 'json' };
 import menu from './menu.json' with { type: 'json' };
 import modelRun from './model-run.json' with { type: 'json' };
@@ -153,10 +155,12 @@ export const topics = {
   leather,
   'leather-like': leatherLike,
   look,
+  lot,
   made,
   'market-place': marketPlace,
   'member-since': memberSince,
   menu,
+  matching,
   'model-run': modelRun,
   'names-nobody': namesNobody,
   'new-bare': newBare,

@@ -4,6 +4,7 @@ import { Cautions } from '../parts/Cautions';
 import { Claims } from '../parts/Claims';
 import { Corrections } from '../parts/Corrections';
 import { Head } from '../parts/Head';
+import { LotChoice } from '../parts/LotChoice';
 import { Marks } from '../parts/Marks';
 import { TimeAxis } from '../TimeAxis';
 import { DossierAside } from './DossierAside';
@@ -28,6 +29,7 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
         <h1>{dossier.title}</h1>
         <Head kase={kase} most={3} />
       </header>
+      {kase.lot && <LotChoice kase={kase} lot={kase.lot} />}
       <Cautions />
       <WhatWasOffered dossier={dossier} />
       <section aria-labelledby="claims-title">

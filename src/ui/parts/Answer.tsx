@@ -60,7 +60,7 @@ export function answerWords({ stamp, said }: CaseAnswer, kase: Case, isReading: 
   const what = (seenIn: SeenIn) =>
     seenIn.kind === 'photo' ? words.seenIn.photo(seenIn.number, seenIn.copy) : words.seenIn[seenIn.kind];
   const listing = saidWords(said);
-  const says = listing === '' ? words.saidNothing : words.said(listing);
+  const says = listing === '' ? saysNothing(kase) : words.said(listing);
   switch (stamp.kind) {
     case 'reads':
       return `${words.reads(what(stamp.seenIn), readingWords(stamp.reading))} ${says}`;
@@ -78,6 +78,16 @@ export function answerWords({ stamp, said }: CaseAnswer, kase: Case, isReading: 
       return `${isReading && stamp.photos > 0 ? words.looking : words.unopened(stamp.photos)} ${says}`;
   }
 }
+
+/** Nothing that counts: of several pieces none may be chosen yet. */
+const saysNothing = ({ lot }: Case): string => {
+  if (!lot) return strings.answer.saidNothing;
+  return lot.chosen === null
+    ? lot.pieces.length === 0
+      ? ''
+      : strings.answer.choose
+    : strings.answer.saidNothingOf(lot.chosen);
+};
 
 const longestMaker = 60;
 const statedMaker = ({ listing }: Case): string => (listing.maker[0]?.value ?? '').slice(0, longestMaker);

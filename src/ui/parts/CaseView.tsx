@@ -16,6 +16,7 @@ import { type CaseActions, CaseRoomContext } from './case-room';
 import { Against, StillOpen, WhatFits } from './Findings';
 import { Fold, goToPart } from './Fold';
 import { Head } from './Head';
+import { LotChoice } from './LotChoice';
 import { Marks } from './Marks';
 import { NextStep } from './NextStep';
 import { NotRead } from './NotRead';
@@ -60,6 +61,7 @@ export function CaseView(props: Props) {
     <CaseRoomContext.Provider value={{ kase, draft, ...actions }}>
       <div class="case" ref={room}>
         <Changes kase={kase} />
+        {kase.lot && <LotChoice kase={kase} lot={kase.lot} byHand={byHand} />}
         <StampSection
           kase={kase}
           pictureOfLine={pictureOfLine}

@@ -58,6 +58,7 @@ export const reasons: ReasonWords = {
   'no-code-to-compare': () => 'in keinem Foto wurde ein Code zum Vergleich gelesen',
   'stamping-not-sure': ({ maker, span }, kit) =>
     `ob ${maker} zu der Zeit (${kit.span(span)}) stempelte, ist nicht sicher`,
+  'several-pieces': () => 'mehrere Stücke werden angeboten, und es kann ein anderes oder alle betreffen',
   'no-photos': () => 'das Angebot hat kein Foto, das gelesen werden konnte',
   'photos-not-read': ({ unread, of, cause }) => `${unread} von ${of} Fotos nicht gelesen${cause ? `: ${cause}` : ''}`,
   'copies-only': ({ copies, of }) =>

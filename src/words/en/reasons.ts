@@ -47,6 +47,7 @@ export const reasons: ReasonWords = {
   'no-code-quoted': () => 'the listing quotes no code',
   'no-code-to-compare': () => 'no code was read from a photo to compare with',
   'stamping-not-sure': ({ maker, span }, kit) => `${maker} did not surely stamp at ${kit.span(span)}`,
+  'several-pieces': () => 'several pieces are on offer, and it may be of another one or of all',
   'no-photos': () => 'the listing offers no photo that could be read',
   'photos-not-read': ({ unread, of, cause }) => `${unread} of ${of} photos not read${cause ? `: ${cause}` : ''}`,
   'copies-only': ({ copies, of }, kit) =>

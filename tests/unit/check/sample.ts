@@ -192,6 +192,7 @@ export function facts(rest: Partial<Facts> = {}): Facts {
   const given = {
     listing: withPhotos(1),
     claims: [],
+    severalPieces: false,
     decodings: [],
     photos: [readPhoto('p1')],
     marks: [],

@@ -38,8 +38,8 @@ beforeEach(() => {
   document.body.append(room);
   kase = build([]);
 });
-afterEach(() => {
-  render(null, room);
+afterEach(async () => {
+  await act(() => render(null, room));
   room.remove();
 });
 

@@ -13,6 +13,20 @@ export const answerStrings: ScreenWords['answer'] = {
   readsOnly: (what, code) => `${what} lautet ${code}.`,
   said: (words) => `Das Angebot sagt ${words}.`,
   saidNothing: 'Das Angebot nennt kein Jahr.',
+  choose: 'Wähle das Stück, dann steht daneben, was das Angebot davon sagt.',
+  saidNothingOf: (piece) => `Das Angebot nennt kein Jahr für: ${piece}.`,
+  lot: {
+    title: (pieces) =>
+      pieces === 0
+        ? 'Hier werden mehrere Stücke angeboten'
+        : 'Hier werden zwei Stücke angeboten. Auf welchem ist der Stempel?',
+    unnamed: 'Die Worte unterscheiden sie nicht; was gesagt wird, wird daher keinem vorgehalten.',
+    onePiece: 'Es ist ein Stück',
+    because: (words) => `Erkannt an „${words}“ im Titel.`,
+    none: 'Bis du wählst, wird nichts vorgehalten, was nur von einem gesagt sein kann.',
+    notPlaced: (words) => `Gesagt, und nicht klar wovon: ${words}. Es wird keinem vorgehalten.`,
+    price: 'Der Preis gilt für alle und wird keinem vorgehalten.',
+  },
   several: (codes) => `Die Fotos zeigen verschiedene Codes: ${codes}.`,
   unexplained: (maker) =>
     maker === ''

@@ -13,6 +13,19 @@ export const answerStrings = {
   readsOnly: (what: string, code: string) => `${what} reads ${code}.`,
   said: (words: string) => `The listing says ${words}.`,
   saidNothing: 'The listing names no year.',
+  /** Several pieces are on offer, and none is chosen. */
+  choose: 'Choose the piece, and what the listing says of it stands beside.',
+  saidNothingOf: (piece: string) => `The listing gives no year for: ${piece}.`,
+  lot: {
+    title: (pieces: number) =>
+      pieces === 0 ? 'Several pieces are offered here' : 'Two pieces are offered here. Which one is the stamp on?',
+    unnamed: 'The words do not tell them apart, so what is said is held against none of them.',
+    onePiece: 'It is one piece',
+    because: (words: string) => `Told from “${words}” in the title.`,
+    none: 'Until you choose, nothing that may be said of only one of them is held against either.',
+    notPlaced: (words: string) => `Said, and not plain of which: ${words}. It is held against neither.`,
+    price: 'The price is for all of them and is held against none.',
+  },
   several: (codes: string) => `The photos show different codes: ${codes}.`,
   unexplained: (maker: string) =>
     maker === '' ? 'The listing names no maker, so no file explains it.' : `No file on ${maker} explains it yet.`,

@@ -1,0 +1,156 @@
+import type { Listing } from '../listing/types';
+import { accessoryWords, clauseAround, foldWords, phrasePattern, sentenceAround, sourceRange, wordsOf } from '../text';
+import { foldedRange, type Passage, passagesOf } from './passage';
+import type { Claim } from './types';
+
+/*
+ * Listings that sell two pieces at once. Only a title that plainly says so counts ("Carryall 25 and matching wallet"):
+ * a pouch, a strap or a dust bag that comes along makes no second piece. Common practice, no source.
+ */
+
+/** Several pieces on offer, as the seller calls each; none of them named where only their number is said. */
+export interface Lot {
+  /** What of the title says so. */
+  words: string;
+  pieces: string[];
+}
+
+/** May be what the piece itself is called, in some of the languages a bag and in others a purse. */
+const ambiguous = new Set(['purse', 'cartera']);
+/** Bags of their own, and as often what comes with a bag. */
+const halfway = ['pouch', 'pochette', 'clutch'];
+const smallThings = new Set(wordsOf('small-thing'));
+const nouns = wordsOf('bag').filter((word) => !ambiguous.has(word));
+const smallNouns = nouns.filter((word) => smallThings.has(word));
+const small = new Set(smallNouns.map((word) => foldWords(word).text));
+
+const bag = phrasePattern(nouns.filter((word) => !smallThings.has(word) && !halfway.includes(word)));
+const second = phrasePattern([...smallNouns, ...halfway]);
+const accessory = phrasePattern(accessoryWords);
+const counted = phrasePattern(wordsOf('lot'), 'u');
+const matching = phrasePattern(wordsOf('matching'), 'u').source;
+const article = '(?:an?|its|the|ein|eine[rmn]?|une?|una?|een)\\s';
+/** Right before the second noun: "and ", "and a "; "と" in Japanese. */
+const plainly = new RegExp(`(?:\\s(?:and|&|\\+|plus|und|sowie|et|ed?|y|en)\\s(?:${article})?|と)$`, 'u');
+const asMatch = new RegExp(
+  `(?:\\s(?:and|with|&|\\+|plus|und|mit|sowie|et|avec|ed?|con|y|en|met)\\s(?:${article})?|と)(?:${matching})の?\\s?$`,
+  'u',
+);
+const matchBehind = new RegExp(`^\\s?(?:${matching})`, 'u');
+/** What ends a name of a piece; "wallet pocket" and "belt bag" name something else. */
+const ends =
+  /^(?:\s?$|\s?[,.;:()|/!·•–—、]|\s-\s|\s(?:set|lot|bundle|duo|ensemble|in|from|aus|von|de|of|made|\d)|の?セット)/u;
+const twoInOne = /^\s?(?:in|as)\s(?:1|one)(?!\p{L})/u;
+/** Further back nothing joins a noun. */
+const reach = 60;
+
+/** The pieces that a listing's title offers, where it plainly offers two; null where it offers one. */
+export function lotOf(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): Lot | null {
+  const title = passagesOf(listing).find(({ field }) => field === 'title');
+  return title ? (namedLot(title) ?? countedLot(title)) : null;
+}
+
+function namedLot({ folded }: Passage): Lot | null {
+  const { text } = folded;
+  for (const { index: start, 0: noun } of text.matchAll(second)) {
+    const end = start + noun.length;
+    const joined = joinOf(text.slice(Math.max(0, start - reach), start), noun, text.slice(end));
+    if (joined === null) continue;
+    const before = text.slice(0, start - joined.words.length);
+    // What matches may be named by its model only; two nouns joined by "and" say it by themselves.
+    const first = Array.from(before.matchAll(bag)).at(-1);
+    if (before.trim() === '' || (!joined.matches && !first)) continue;
+    const name = first
+      ? sourceRange(folded, first.index, first.index + first[0].length)
+      : sourceRange(folded, 0, before.length);
+    return {
+      words: sourceRange(folded, before.length, end).words.trim(),
+      pieces: [name.words.trim(), sourceRange(folded, start, end).words],
+    };
+  }
+  return null;
+}
+
+/** How the words ahead of a noun join it to what they name, if they do. */
+function joinOf(ahead: string, noun: string, behind: string): { words: string; matches: boolean } | null {
+  const matched = asMatch.exec(ahead) ?? (matchBehind.test(behind) ? plainly.exec(ahead) : null);
+  if (matched) return { words: matched[0], matches: true };
+  const joined = small.has(noun) && ends.test(behind) ? plainly.exec(ahead) : null;
+  return joined && { words: joined[0], matches: false };
+}
+
+function countedLot({ folded }: Passage): Lot | null {
+  const found = counted.exec(folded.text);
+  if (!found) return null;
+  const end = found.index + found[0].length;
+  return twoInOne.test(folded.text.slice(end))
+    ? null
+    : { words: sourceRange(folded, found.index, end).words, pieces: [] };
+}
+
+/** Of which of a lot's pieces a claim is said: of one, of all, or of none that could be told. */
+export type SaidOf = { piece: string } | 'all' | 'not-placed';
+
+/** Kinds that are said of the seller, the maker or the sale, whatever number of pieces is sold. */
+const ofTheSale = new Set<Claim['kind']>([
+  'maker',
+  'payment-outside',
+  'returns',
+  'hurry',
+  'hedged-authorship',
+  'grade-of-copy',
+  'not-this-piece',
+  'assurance',
+  'sale-channel',
+]);
+
+/** Of which piece each claim is said, by its id. Whatever is in doubt is said of none: it judges nothing. */
+export function placeClaims(
+  listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>,
+  { pieces }: Lot,
+  claims: readonly Claim[],
+): Map<string, SaidOf> {
+  const passages = passagesOf(listing);
+  const place = ({ kind, at }: Claim): SaidOf => {
+    if (ofTheSale.has(kind)) return 'all';
+    const from = passages.find(({ field }) => field === at.field);
+    const [first, other] = pieces;
+    if (!from || first === undefined || other === undefined) return 'not-placed';
+    const range = foldedRange(from, at);
+    if (from.field !== 'title') return inText(from.folded.text, range, first, other);
+    // A title names the first piece's model before the second piece; a year in it may be of both.
+    const isBefore = range[0] < from.folded.text.lastIndexOf(foldWords(other).text);
+    return kind === 'model' ? { piece: isBefore ? first : other } : 'not-placed';
+  };
+  return new Map(claims.map((claim) => [claim.id, place(claim)]));
+}
+
+interface Named {
+  piece: string;
+  at: number;
+  end: number;
+}
+
+/** By the last noun before the words in their sentence, or the only one behind them in their clause. */
+function inText(text: string, [start, end]: [number, number], first: string, other: string): SaidOf {
+  const named = (part: string): Named[] => {
+    const plain = part.replace(accessory, (found) => ' '.repeat(found.length));
+    const of = (piece: string, pattern: RegExp) =>
+      Array.from(plain.matchAll(pattern), ({ index, 0: noun }) => ({ piece, at: index, end: index + noun.length }));
+    return [...of(first, bag), ...of(other, phrasePattern([other]))].sort((a, b) => a.at - b.at);
+  };
+  const ahead = text.slice(sentenceAround(text, start, end).start, start);
+  const before = named(ahead);
+  const last = before.at(-1);
+  if (last) {
+    const one = before.findLast(({ piece }) => piece !== last.piece);
+    return one && isJoined(ahead.slice(one.end, last.at)) ? 'all' : { piece: last.piece };
+  }
+  const behind = new Set(named(text.slice(start, clauseAround(text, start, end).end)).map(({ piece }) => piece));
+  const [only] = behind;
+  return behind.size === 1 && only !== undefined ? { piece: only } : 'not-placed';
+}
+
+/** "Bag and wallet are": both are spoken of; "the bag is of 1994 and the wallet" goes on to the other. */
+const isJoined = (between: string) =>
+  /^\s?(?:,\s)?(?:and|&|\+|und|et|e|ed|y|en|と)\s?(?:(?:the|die|der|das|le|la|il|el|de|het)\s)?$/u.test(between);

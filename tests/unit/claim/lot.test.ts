@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest';
+import { findClaims, lotOf, placeClaims, type SaidOf } from '../../../src/claim';
+import { listingOf } from './listing-of';
+
+const piecesOf = (title: string) => lotOf(listingOf(title, 'A piece of leather.'))?.pieces ?? null;
+
+describe('a title that offers two pieces', () => {
+  it.each<[string, string[]]>([
+    ['Ondrasse Carryall 25 and matching wallet', ['Ondrasse Carryall 25', 'wallet']],
+    ['Ondrasse handbag and wallet set', ['handbag', 'wallet']],
+    ['Tessaro Vell tote with matching pouch', ['tote', 'pouch']],
+    ['Ondrasse Handtasche und Geldbörse', ['Handtasche', 'Geldbörse']],
+    ['Sac Ondrasse et portefeuille assorti', ['Sac', 'portefeuille']],
+    ['Borsa Ondrasse e portafoglio', ['Borsa', 'portafoglio']],
+    ['Bolso Ondrasse y cinturón a juego', ['Bolso', 'cinturón']],
+    ['Ondrasse tas en portemonnee', ['tas', 'portemonnee']],
+    ['Ondrasse バッグと財布のセット', ['バッグ', '財布']],
+    ['Two bags by Ondrasse', []],
+    ['Lot de 2 sacs Ondrasse', []],
+    ['Ondrasse, zwei Taschen', []],
+  ])('%s', (title, pieces) => {
+    expect(piecesOf(title)).toEqual(pieces);
+  });
+
+  it.each([
+    'Ondrasse Carryall 25 with dust bag and box',
+    'Ondrasse bag and strap',
+    'Ondrasse tote and shoulder bag in one',
+    'Ondrasse belt bag and wallet pocket',
+    'Ondrasse tote with pouch',
+    'Ondrasse wallet on chain and cardholder slots',
+    'Ondrasse bag, fits a wallet and phone',
+    'Two bags in one: Ondrasse reversible tote',
+    'Ondrasse purse and handbag style',
+    'Ondrasse satchel, black and tan',
+    'Matching set of luggage tags by Ondrasse',
+    'Ondrasse bag with two straps',
+    'Sac Ondrasse et sa bandoulière',
+    'Ondrasse Tasche mit Staubbeutel und Karte',
+  ])('one piece: %s', (title) => {
+    expect(piecesOf(title)).toBeNull();
+  });
+});
+
+const saidOf = (of: SaidOf | undefined) => (typeof of === 'object' ? of.piece : of);
+
+it('says of which piece each claim is, and of none where that is not plain', () => {
+  const listing = listingOf(
+    'Ondrasse handbag and wallet, 1987',
+    'The bag was made in 1994. The wallet was made in 2003, made in France. Bag and wallet were bought in 2010. ' +
+      'Brass hardware. With box. The lining of the bag is olive twill.',
+  );
+  const lot = lotOf(listing)!;
+  const claims = findClaims(listing, []);
+  const places = placeClaims(listing, lot, claims);
+  expect(claims.map((claim) => `${claim.words}: ${saidOf(places.get(claim.id))}`)).toEqual([
+    '1987: not-placed',
+    '1994: handbag',
+    '2003: wallet',
+    '2010: all',
+    'Brass hardware: not-placed',
+    'lining of the bag is olive twill: handbag',
+    'France: wallet',
+  ]);
+});
