@@ -11,11 +11,12 @@ import { measureClaims } from './measure';
 import { modelClaims } from './model';
 import { noCodeClaims } from './no-code';
 import { originClaims } from './origin';
-import { type ClaimDraft, type Passage, passagesOf, restOf } from './passage';
+import { type ClaimDraft, type Passage, passage, passagesOf, restOf } from './passage';
 import { paymentOutsideClaims } from './payment-outside';
 import { priceClaims } from './price';
 import { replacedClaims } from './replaced';
 import { returnsClaims } from './returns';
+import { rowsOf } from './rows';
 import { saleChannelClaims } from './sale-channel';
 import type { Claim } from './types';
 import { familyClaims } from './word-families';
@@ -29,8 +30,11 @@ export { type Claim, type ClaimOf, claimSchema, type Part, partSchema } from './
 
 /** What a finder of one kind of claim is handed. `judging` are the files that may speak of this piece. */
 interface Material {
+  /** Title, description and replies: the seller's own prose. */
+  prose: Passage[];
+  /** The prose, and the rows of the page's tables that are of the piece. */
   passages: Passage[];
-  /** What the page shows beside them. */
+  /** What the page shows beside title and description, rows and all. */
   rest: Passage | null;
   listing: Listing;
   makers: MakerFile[];
@@ -38,36 +42,56 @@ interface Material {
   stated: StatedMaker | null;
 }
 
-/** One finder a kind, in the order in which claims are listed. */
+/**
+ * One finder a kind, in the order in which claims are listed. Where a listing has a field for what is said (size, model,
+ * returns, payment), the page's rows were read into it, and the field stands for them.
+ */
 const finders: ((from: Material) => ClaimDraft[])[] = [
   ({ passages, listing }) => dateClaims(passages, listing.readAt),
   ({ passages, listing }) => conditionClaims(passages, listing),
   ({ passages, listing, judging }) => materialClaims(passages, listing, judging),
   ({ passages }) => replacedClaims(passages),
-  ({ passages, listing }) => measureClaims(passages, listing),
-  ({ passages, listing, judging, stated }) => modelClaims(passages, listing, judging, stated !== null),
+  ({ prose, listing }) => measureClaims(prose, listing),
+  ({ prose, listing, judging, stated }) => modelClaims(prose, listing, judging, stated !== null),
   ({ passages }) => originClaims(passages),
   ({ passages, judging }) => codeClaims(passages, judging),
   ({ passages }) => noCodeClaims(passages),
   ({ listing }) => priceClaims(listing),
   ({ passages }) => saleChannelClaims(passages),
-  ({ passages, listing }) => paymentOutsideClaims(passages, listing),
-  ({ passages, listing }) => returnsClaims(passages, listing),
+  ({ prose, listing }) => paymentOutsideClaims(prose, listing),
+  ({ prose, listing }) => returnsClaims(prose, listing),
   ({ passages, makers, stated }) => hedgedAuthorshipClaims(passages, makers, stated),
-  ({ passages, rest }) => familyClaims(rest ? [...passages, rest] : passages),
+  ({ prose, rest }) => familyClaims(rest ? [...prose, rest] : prose),
 ];
 
 /**
- * All that the seller says of the piece and its sale, with the exact words and their place in the best title and
- * description. Never throws; a listing without text has only the claims of its data. Ids name what is said, not its place.
+ * All that the seller says of the piece and its sale, in whatever passage: the best title and description, the rows of
+ * the page's tables, and replies. Each with the exact words, and their place where they stand in running text. Never
+ * throws; a listing without text has only the claims of its data. Ids name what is said, not its place.
  */
-export function findClaims(listing: Listing, makers: MakerFile[]): Claim[] {
-  const passages = passagesOf(listing);
+export function findClaims(listing: Listing, makers: MakerFile[], replies: readonly string[] = []): Claim[] {
+  const own = passagesOf(listing);
+  const title = own[0]?.title ?? '';
+  const prose = [...own, ...replies.map((reply) => passage('reply', reply, listing.language, title))];
   const rest = restOf(listing);
-  const byMaker = makerClaims(passages, listing, makers);
+  const passages = [...prose, ...(rest ? rowsOf(rest) : [])];
+  const byMaker = makerClaims(prose, listing, makers);
   const stated = statedMaker(byMaker, makers);
   const judging = judgingFiles(stated, makers);
-  const drafts = [...byMaker, ...finders.flatMap((find) => find({ passages, rest, listing, makers, judging, stated }))];
+  const from = { prose, passages, rest, listing, makers, judging, stated };
+  const drafts = saidOnce([...byMaker, ...finders.flatMap((find) => find(from))]);
   const nameOf = claimNamer();
   return drafts.map((draft) => ({ id: nameOf(draft), ...draft }) as Claim);
+}
+
+/** The page's own data and a row that it shows often say the same: the first that says it stands for both. */
+function saidOnce(drafts: ClaimDraft[]): ClaimDraft[] {
+  const seen = new Set<string>();
+  return drafts.filter((draft) => {
+    if (draft.at.field !== 'data') return true;
+    const { at, words, confidence, ...says } = draft;
+    // What has no value of its own is told apart by its words.
+    const key = JSON.stringify(Object.keys(says).length > 1 ? says : [says, words]);
+    return !seen.has(key) && seen.add(key);
+  });
 }

@@ -32,7 +32,7 @@ export function statedMaker(
   claims: readonly (Pick<Claim, 'kind' | 'at'> & { maker?: string })[],
   makers: readonly MakerFile[],
 ): StatedMaker | null {
-  for (const fields of [['data'], ['title'], ['description', 'text']]) {
+  for (const fields of [['data'], ['title'], ['description', 'text', 'reply']]) {
     const said = claims.flatMap(({ maker, at }) => (maker !== undefined && fields.includes(at.field) ? [maker] : []));
     const names = [...new Map(said.map((name) => [plainName(name), name])).values()];
     const [only, ...more] = names;

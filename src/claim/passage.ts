@@ -4,7 +4,7 @@ import type { Claim } from './types';
 
 /** One text of a listing in which the seller speaks. Positions of claims refer to `text`. */
 export interface Passage {
-  field: 'title' | 'description' | 'text' | 'reply';
+  field: 'title' | 'description' | 'text' | 'row' | 'reply';
   text: string;
   folded: Folded;
   language: string | null;
@@ -48,12 +48,12 @@ export function passage(field: Passage['field'], text: string, language: string 
 /** A claim without its id, which is given when all are gathered. */
 export type ClaimDraft = { [K in Claim['kind']]: Omit<Extract<Claim, { kind: K }>, 'id'> }[Claim['kind']];
 
-/** Words, place and confidence of a claim in a passage. */
-export const saidIn = (from: Passage, said: { start: number; end: number; words: string }, confidence: number) => ({
-  words: said.words,
-  at: { field: from.field, start: said.start, end: said.end },
-  confidence,
-});
+/** Words, place and confidence of a claim in a passage. A row of the page's table is the page's own data. */
+export const saidIn = (
+  { field }: Passage,
+  { start, end, words }: { start: number; end: number; words: string },
+  confidence: number,
+) => (field === 'row' ? saidInData(words, confidence) : { words, at: { field, start, end }, confidence });
 
 /** A claim that stands in the page's own data and not in running text. */
 export const saidInData = (words: string, confidence: number) => ({

@@ -1,7 +1,7 @@
+import { labelOf } from '../text/label';
 import { isMenuWord } from '../text/offer-words';
 import type { Draft } from './draft';
 import type { Candidate, Field } from './types';
-import { labelOf } from './visible/label';
 
 /** What a template leaves where it was given nothing, and what shops write where a maker is asked for and none is known. */
 const unfilled =

@@ -6,6 +6,8 @@ export { type DateForm, type DateHints, type FoundDate, parseDates } from './dat
 export { withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
 export { findItemCodes } from './item-code';
+export { type Label, labelOf } from './label';
+export { splitLabelled } from './label-words';
 export { type Topic, tableWords, topicFinder, topics, wordsOf } from './lexicon';
 export { type FoundMeasure, parseMeasures } from './measure';
 export { findMemberSince } from './member-since';

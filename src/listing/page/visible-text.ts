@@ -40,8 +40,17 @@ export function joinPieces(snapshot: Snapshot, from: number, to: number, wanted:
     if (length > limit) break;
     last = piece.text.trim() === '' ? (piece.text === ' ' && last ? last : null) : piece;
   }
-  return tidyText(parts.join('').replace(/\t[ \t]*/g, '\t'));
+  return withCells(parts.join(''));
 }
+
+/** Stands for the edge of a table's cell while blanks are made one. */
+const edge = '\ue000';
+
+/** Tidied text in which a tab parts the cells of a table's row. */
+const withCells = (text: string): string =>
+  tidyText(text.replace(/\t[ \t]*/g, edge))
+    .replace(/ ?\ue000[ \ue000]*/g, '\t')
+    .replace(/^\t|\t$/gm, '');
 
 /**
  * What stands between two neighbouring pieces: a decimal point before raised cents, a space between elements whose

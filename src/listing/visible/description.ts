@@ -1,3 +1,4 @@
+import { plainLabel, splitLabelled } from '../../text/label-words';
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { holds } from '../page/area';
@@ -8,7 +9,6 @@ import { joinPieces, visibleText } from '../page/visible-text';
 import { plainText } from '../structured/entities';
 import { type HeadTags, headTag } from '../structured/open-graph';
 import labels from './description-labels.json' with { type: 'json' };
-import { plainLabel, splitLabelled } from './label-words';
 
 const descriptionName =
   /(^|[\s_-])(item-?|product-?|listing-?|ad-?|article-?)?(description|beschreibung|descrizione|descripcion|beschrijving|omschrijving|setsumei)($|[\s_-])/i;

@@ -1,9 +1,9 @@
 import type { PriceHints } from '../../text/currency';
+import { type Label, labelOf } from '../../text/label';
 import { parseMeasures } from '../../text/measure';
 import { parsePrices } from '../../text/price';
 import { readCount } from '../../text/said-number';
 import { type Draft, type Provenance, propose } from '../draft';
-import { type Label, labelOf } from './label';
 import { readConditionWords, readDate, readRatingWords, readReturnsWords } from './words';
 
 /** What reading values needs of the page: hints for money, and the time of reading for dates. */

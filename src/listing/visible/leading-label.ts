@@ -1,4 +1,6 @@
-import labels from './labels.json' with { type: 'json' };
+import { tableWords } from '../../text/lexicon';
+
+const labels = tableWords('label');
 
 /** Labels that stand before their value without a colon: "Posted on 3 March", "Vendu par …", "Ships from …". */
 const leading = [...labels.posted, ...labels.place, ...labels.seller, ...labels.memberSince]
@@ -12,7 +14,7 @@ const maxLine = 100;
 /** The label at the start of a short line and what follows it; null for other lines. */
 export function leadingLabel(line: string): { name: string; value: string } | null {
   if (line.length > maxLine) return null;
-  const small = line.toLowerCase();
+  const small = line.toLowerCase().replaceAll('\t', ' ');
   const name = leading.find((words) => small.startsWith(`${words} `));
   const value =
     name === undefined

@@ -1,9 +1,9 @@
+import { splitLabelled } from '../../text/label-words';
 import { attribute, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
 import type { Labelled } from '../types';
-import { splitLabelled } from './label-words';
 
 const maxPairs = 300;
 /** Text of an element that may hold names and values; longer ones are prose. */

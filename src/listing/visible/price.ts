@@ -1,4 +1,5 @@
 import type { PriceHints } from '../../text/currency';
+import { plainLabel } from '../../text/label-words';
 import { type FoundPrice, parsePrices } from '../../text/price';
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
@@ -6,7 +7,6 @@ import { attribute, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
-import { plainLabel } from './label-words';
 import priceLabels from './price-labels.json' with { type: 'json' };
 
 /** A price as the page shows it. */

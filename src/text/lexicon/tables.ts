@@ -3,9 +3,11 @@ import auction from './table/auction.json' with { type: 'json' };
 import availability from './table/availability.json' with { type: 'json' };
 import colour from './table/colour.json' with { type: 'json' };
 import condition from './table/condition.json' with { type: 'json' };
+import label from './table/label.json' with { type: 'json' };
 import material from './table/material.json' with { type: 'json' };
 import part from './table/part.json' with { type: 'json' };
 import payment from './table/payment.json' with { type: 'json' };
+import pieceLabel from './table/piece-label.json' with { type: 'json' };
 import returns from './table/returns.json' with { type: 'json' };
 import shipping from './table/shipping.json' with { type: 'json' };
 import trader from './table/trader.json' with { type: 'json' };
@@ -17,9 +19,11 @@ export const tables = {
   availability,
   colour,
   condition,
+  label,
   material,
   part,
   payment,
+  'piece-label': pieceLabel,
   returns,
   shipping,
   trader,

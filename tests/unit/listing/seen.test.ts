@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { lookBySource } from '../../../src/listing/page/look-by-source';
-import { labelOf } from '../../../src/listing/visible/label';
-import { splitLabelled } from '../../../src/listing/visible/label-words';
 import { sellerName } from '../../../src/listing/visible/labelled';
 import { placeLine } from '../../../src/listing/visible/place-line';
 import { titleWithoutSite } from '../../../src/listing/visible/title';
+import { labelOf } from '../../../src/text/label';
+import { splitLabelled } from '../../../src/text/label-words';
 import { documentOf, readHtml } from './page';
 
 const heading = '<h1>Ondrasse Carryall 30</h1>';

@@ -1,4 +1,4 @@
-import { withoutEnd } from '../../text/ends';
+import { withoutEnd } from './ends';
 
 /** A label's words for comparing: small letters, no decoration, colon or brackets. */
 export const plainLabel = (text: string): string =>
