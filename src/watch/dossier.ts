@@ -53,6 +53,8 @@ export interface Dossier {
   note: string;
   /** What is noted elsewhere and not settled yet. */
   otherNotes: OtherNote[];
+  /** Every picture that was kept of the look. */
+  pictures: readonly KeptPicture[];
   read: DossierStamp[];
   unclear: DossierStamp[];
   findings: { kind: DossierKind; findings: NumberedFinding[] }[];
@@ -93,6 +95,7 @@ export function dossierOf(judged: JudgedLook): Dossier {
     status: record.status,
     note: record.note,
     otherNotes: record.otherNotes,
+    pictures,
     read: stamps.filter(({ decoding }) => decoding.accepted),
     unclear: stamps.filter(({ decoding }) => !decoding.accepted),
     findings,

@@ -12,6 +12,8 @@ export const built = fileURLToPath(new URL('../../.output/chrome-mv3', import.me
 export interface LaunchOptions {
   /** Hosts that this copy of the build may read without a click, as match patterns. A test cannot click the toolbar. */
   hosts?: string[];
+  /** Changes a copy of the build before it is loaded. */
+  change?: (folder: string) => Promise<void>;
   /** Profile folder to use again; without it a fresh one is made and removed at the end. */
   profile?: string;
   colorScheme?: 'light' | 'dark';
@@ -44,7 +46,7 @@ export async function launch(options: LaunchOptions = {}): Promise<Browser> {
   if (!existsSync(join(built, 'manifest.json')))
     throw new Error('The extension is not built: run "npm run build" first.');
   const profile = options.profile ?? (await mkdtemp(join(tmpdir(), 'tellstamp-profile-')));
-  const extension = options.hosts ? await copyWithHosts(profile, options.hosts) : built;
+  const extension = options.hosts || options.change ? await copyOf(profile, options) : built;
   const context = await chromium.launchPersistentContext(profile, {
     executablePath,
     headless: false,
@@ -87,14 +89,15 @@ async function workerOf(context: BrowserContext): Promise<Worker> {
   return context.serviceWorkers()[0] ?? (await context.waitForEvent('serviceworker'));
 }
 
-/** The build with some hosts granted at install. Nothing else differs from what is shipped. */
-async function copyWithHosts(profile: string, hosts: string[]): Promise<string> {
+/** The build with some hosts granted at install, or with the change that is asked for. Nothing else differs from what is shipped. */
+async function copyOf(profile: string, { hosts = [], change }: LaunchOptions): Promise<string> {
   const copy = join(profile, 'extension-under-test');
   if (existsSync(copy)) return copy;
   await cp(built, copy, { recursive: true });
   const file = join(copy, 'manifest.json');
   const manifest = JSON.parse(await readFile(file, 'utf8'));
-  await writeFile(file, JSON.stringify({ ...manifest, host_permissions: hosts }));
+  if (hosts.length > 0) await writeFile(file, JSON.stringify({ ...manifest, host_permissions: hosts }));
+  await change?.(copy);
   return copy;
 }
 
@@ -112,9 +115,10 @@ export async function openTab(browser: Browser, url: string): Promise<{ page: Pa
   return { page, tabId };
 }
 
-/** Opens the panel of a tab in a tab of its own: the same page as in the side panel, which tests cannot reach. */
-export async function openPanel(browser: Browser, tabId: number): Promise<Page> {
+/** Opens the panel of a tab in a tab of its own, after `before` has run in it: the same page as in the side panel, which tests cannot reach. */
+export async function openPanel(browser: Browser, tabId: number, before?: () => void): Promise<Page> {
   const panel = await browser.context.newPage();
+  if (before) await panel.addInitScript(before);
   await panel.setViewportSize({ width: 400, height: 900 });
   await panel.goto(browser.extensionUrl(`sidepanel.html?tab=${tabId}`));
   return panel;

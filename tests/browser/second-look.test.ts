@@ -42,7 +42,7 @@ it('a second look at a saved listing says first what has changed, and saving it 
   const { page: later, tabId: laterId } = await openTab(browser, `${market.url}piece.html`);
   const second = await openSidePanel(browser, later, laterId);
   await second.untilRead();
-  expect(await second.evaluate(`document.querySelector('.case').firstElementChild.className`)).toBe('changes');
+  expect(await second.evaluate(`document.querySelector('.case-answer').firstElementChild.className`)).toBe('changes');
   const said = await second.evaluate<string[]>(
     `[...document.querySelectorAll('.changes > ul > li')].map((one) => one.innerText)`,
   );

@@ -4,27 +4,42 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
-import { builtInMakers } from '../../src/maker';
-import { type Browser, launch, openPanel, openTab } from '../browser/launch';
-import { clickToolbar } from '../browser/toolbar';
-import { startMarket } from '../market/server';
+import { openStage, panelStates, type Stage } from '../browser/panel-states';
+import { knownCodes, otherFile } from './maker-samples';
 
 /**
- * Takes every screen at every width, by day and by night, into `out/screenshots`; the few that README and docs show go to
- * `docs/screenshots` too. `npm run screenshots [-- NAME...] [--language de]`, or `en-XA` for English made longer.
+ * Takes every screen in every view, into `out/screenshots`; the few that README and docs show go to `docs/screenshots` too.
+ * `npm run screenshots [-- NAME...] [--language de] [--view PART]`, or `en-XA` for English made longer. A view is a width
+ * with `light` or `dark`, `forced` colours, or `text-200`; a part of its name picks some.
  */
 const root = new URL('../../', import.meta.url);
 const out = fileURLToPath(new URL('out/screenshots/', root));
 const shown = fileURLToPath(new URL('docs/screenshots/', root));
 const committed: ReadonlySet<string> = new Set(readdirSync(shown));
-const widths = [320, 400, 600, 1280] as const;
-const schemes = ['light', 'dark'] as const;
 /** Enough to judge a screen by; the editor goes on for metres. */
-const tallest = 2200;
-const patienceMs = 300_000;
+const tallest = 2400;
+
+interface View {
+  name: string;
+  width: number;
+  colorScheme?: 'light' | 'dark';
+  forcedColors?: 'active' | 'none';
+  /** Size of the text in shares of the usual one. */
+  text?: number;
+}
+const widths = [280, 320, 400, 600, 1280];
+const views: View[] = [
+  ...(['light', 'dark'] as const).flatMap((colorScheme) =>
+    widths.map((width): View => ({ name: `${width}-${colorScheme}`, width, colorScheme })),
+  ),
+  ...[400, 1280].flatMap((width): View[] => [
+    { name: `${width}-forced`, width, forcedColors: 'active' },
+    { name: `${width}-text-200`, width, text: 2 },
+  ]),
+];
 
 const { values: asked, positionals: wanted } = parseArgs({
-  options: { language: { type: 'string', default: 'en' } },
+  options: { language: { type: 'string', default: 'en' }, view: { type: 'string', default: '' } },
   allowPositionals: true,
 });
 
@@ -34,14 +49,17 @@ async function spoken(page: Page, language: string): Promise<void> {
   await page.waitForFunction((chosen) => document.documentElement.lang === chosen, language);
 }
 
-async function inEachView(page: Page, take: (view: string) => Promise<void>): Promise<void> {
+async function inEachView(page: Page, take: (view: View) => Promise<void>): Promise<void> {
+  await page.bringToFront();
   await spoken(page, asked.language);
-  for (const colorScheme of schemes) {
-    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    for (const width of widths) {
-      await page.setViewportSize({ width, height: 900 });
-      await take(`${width}-${colorScheme}`);
-    }
+  for (const view of views.filter(({ name }) => name.includes(asked.view))) {
+    const { width, colorScheme = 'light', forcedColors = 'none', text = 1 } = view;
+    await page.emulateMedia({ colorScheme, forcedColors, reducedMotion: 'reduce' });
+    await page.setViewportSize({ width, height: 900 });
+    await page.evaluate((share) => {
+      document.documentElement.style.fontSize = share === 1 ? '' : `${share * 100}%`;
+    }, text);
+    await take(view);
   }
   await spoken(page, 'en');
 }
@@ -51,17 +69,18 @@ const heightOf = (page: Page) => page.evaluate(() => document.documentElement.sc
 /** Takes one screen, as tall as its content: what sticks to the window's end would else lie across its middle. */
 const shoot = (page: Page, name: string): Promise<void> =>
   inEachView(page, async (view) => {
-    const width = page.viewportSize()!.width;
-    await page.setViewportSize({ width, height: Math.min(tallest, Math.max(500, await heightOf(page))) });
-    await save(await page.screenshot(), `${name}-${view}.png`);
+    await page.setViewportSize({
+      width: view.width,
+      height: Math.min(tallest, Math.max(500, await heightOf(page))),
+    });
+    await save(await page.screenshot(), `${name}-${view.name}.png`);
   });
 
 /** The part around one element, for pages that go on for metres. */
 const shootPart = (page: Page, name: string, selector: string): Promise<void> =>
   inEachView(page, async (view) => {
-    const width = page.viewportSize()!.width;
-    await page.setViewportSize({ width, height: await heightOf(page) });
-    await save(await page.locator(selector).screenshot(), `${name}-${view}.png`);
+    await page.setViewportSize({ width: view.width, height: await heightOf(page) });
+    await save(await page.locator(selector).screenshot(), `${name}-${view.name}.png`);
   });
 
 /** Few colours, so that the files stay small. */
@@ -73,70 +92,52 @@ async function save(picture: Buffer, file: string): Promise<void> {
   console.log(`${named} ${Math.round(small.length / 1024)} KB`);
 }
 
-async function readListing(browser: Browser, url: string): Promise<Page> {
-  const { page, tabId } = await openTab(browser, url);
-  await clickToolbar(browser, page);
-  const panel = await openPanel(browser, tabId);
-  await panel.locator('[data-stage=done]').waitFor({ state: 'attached', timeout: patienceMs });
-  return panel;
-}
+const keep = async (panel: Page) => {
+  await panel.getByRole('button', { name: 'Keep', exact: true }).click();
+  await panel.getByText('Kept.').waitFor();
+};
 
-const knownCodes = 'KV0915 1995-01 BE\nHJ1929 1999-12 FR\nZM0084 2004-08 ES\nWQ1012 2002-11 US\n';
-
-/** A file of the second built-in maker as someone else may keep it, with a difference of each kind. */
-function otherFile(): string {
-  const { plants, codeSystems, models, trade, ...rest } = builtInMakers[1]!;
-  const [plant, system, model] = [plants[0]!, codeSystems[0]!, models[0]!];
-  return JSON.stringify({
-    ...rest,
-    plants: [{ ...plant, used: ['1979', '1984'], name: 'Canal workshop' }, ...plants.slice(1)],
-    codeSystems: [
-      { ...system, examples: [...system.examples.slice(1), { ...system.examples[0]!, note: 'from a receipt' }] },
-      ...codeSystems.slice(1),
-    ],
-    models: [{ ...model, size: { width: 31, height: 24, unit: 'cm', tolerance: 2 } }, ...models.slice(1)],
-    trade: { ...trade, discounts: 'often' },
-  });
-}
-
-const shots: Record<string, (browser: Browser, market: string) => Promise<void>> = {
-  async 'panel-contradictory'(browser, market) {
-    const panel = await readListing(browser, `${market}ondrasse-carryall-25-1987.html`);
-    await shoot(panel, 'panel-contradictory');
-    await panel.getByRole('button', { name: 'Keep' }).click();
-    await panel.getByText('Kept.').waitFor();
+const shots: Record<string, (stage: Stage) => Promise<void>> = {
+  ...Object.fromEntries(
+    Object.entries(panelStates).map(([state, open]) => [
+      `panel-${state}`,
+      async (stage: Stage) => {
+        const panel = await open(stage);
+        await shoot(panel, `panel-${state}`);
+        await panel.close();
+      },
+    ]),
+  ),
+  async 'panel-open'(stage) {
+    const panel = await panelStates.contradiction(stage);
+    await panel.evaluate(() => {
+      for (const folded of document.querySelectorAll('details')) folded.open = true;
+    });
+    await shoot(panel, 'panel-open');
   },
-  async 'panel-sound'(browser, market) {
-    const panel = await readListing(browser, `${market}ondrasse-carryall-30-1995.html`);
-    await shoot(panel, 'panel-sound');
+  async 'panel-by-hand'(stage) {
+    const panel = await panelStates.sound(stage);
     await panel.getByText('Photos', { exact: true }).click();
     await panel.getByRole('button', { name: 'Look at photo 7 by hand' }).click();
     await panel.locator('.by-hand canvas').scrollIntoViewIfNeeded();
     await panel.setViewportSize({ width: 400, height: 900 });
     await shoot(panel, 'panel-by-hand');
-    await panel.getByRole('button', { name: 'Keep' }).click();
-    await panel.getByText('Kept.').waitFor();
   },
-  async 'panel-list-page'(browser, market) {
-    const panel = await readListing(browser, `${market}index.html`);
-    await shoot(panel, 'panel-list-page');
-  },
-  async 'panel-lapsed'(browser, market) {
-    const { tabId } = await openTab(browser, `${market}ondrasse-carryall-30-1995.html`);
-    const panel = await openPanel(browser, tabId);
-    await panel.getByRole('alert').waitFor();
-    await shoot(panel, 'panel-lapsed');
-  },
-  async 'watch-list'(browser) {
-    const list = await browser.context.newPage();
-    await list.goto(browser.extensionUrl('watchlist.html'));
+  async 'watch-list'(stage) {
+    await keep(await panelStates.contradiction(stage));
+    await keep(await panelStates.sound(stage));
+    const list = await stage.browser.context.newPage();
+    await list.goto(stage.browser.extensionUrl('watchlist.html'));
     await list.getByRole('button', { name: 'Export as a file' }).waitFor();
     await shoot(list, 'watch-list');
-    await list.getByRole('link', { name: 'Dossier' }).last().click();
+    await list.locator('.case-row h2 a').last().click();
+    await list.locator('.case-page .case').waitFor();
+    await shoot(list, 'case');
+    await list.getByRole('link', { name: 'Dossier' }).click();
     await list.locator('.time-axis').waitFor();
     await shoot(list, 'dossier');
   },
-  async 'maker-files'(browser) {
+  async 'maker-files'({ browser }) {
     const page = await browser.context.newPage();
     await page.goto(browser.extensionUrl('watchlist.html#makers'));
     await page.getByRole('button', { name: 'Copy and change' }).nth(1).click();
@@ -162,10 +163,8 @@ const shots: Record<string, (browser: Browser, market: string) => Promise<void>>
 };
 
 await mkdir(out, { recursive: true });
-const market = await startMarket();
-const browser = await launch();
+const stage = await openStage();
 for (const [name, take] of Object.entries(shots)) {
-  if (wanted.length === 0 || wanted.includes(name)) await take(browser, market.url);
+  if (wanted.length === 0 || wanted.includes(name)) await take(stage);
 }
-await browser.close();
-await market.close();
+await stage.close();

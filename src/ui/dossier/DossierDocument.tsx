@@ -1,11 +1,14 @@
+import { answerOf } from '../../case';
 import type { Dossier } from '../../watch';
 import { chosenLanguage, sayQuestion, strings } from '../../words';
+import { Answer } from '../parts/Answer';
 import { Cautions } from '../parts/Cautions';
 import { Claims } from '../parts/Claims';
 import { Corrections } from '../parts/Corrections';
 import { Head } from '../parts/Head';
 import { LotChoice } from '../parts/LotChoice';
 import { Marks } from '../parts/Marks';
+import { pictureOfLine } from '../pictures';
 import { TimeAxis } from '../TimeAxis';
 import { DossierAside } from './DossierAside';
 import { DossierFindings } from './DossierFindings';
@@ -14,8 +17,9 @@ import { NotLookedAt } from './NotLookedAt';
 import { OwnRecord, WhatWasOffered } from './Particulars';
 
 /**
- * One saved case as one document, for the buyer's records and for whoever judges the piece itself. Nothing in it folds or
- * opens: what is on the screen is what stands on paper and in the saved file.
+ * One saved case as one document, for the buyer's records and for whoever judges the piece itself: the answer first, then
+ * what it rests on, as everywhere. Nothing in it folds or opens: what is on the screen is what stands on paper and in the
+ * saved file.
  */
 export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
   const { kase } = dossier;
@@ -27,24 +31,33 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
           {strings.product} · {strings.dossier.kind}
         </p>
         <h1>{dossier.title}</h1>
-        <Head kase={kase} most={3} />
       </header>
-      {kase.lot && <LotChoice kase={kase} lot={kase.lot} />}
-      <Cautions />
-      <WhatWasOffered dossier={dossier} />
-      <section aria-labelledby="claims-title">
-        <h2 id="claims-title">{strings.claims.title}</h2>
-        <Claims claims={kase.claims} />
-      </section>
-      <Corrections kase={kase} />
-      <DossierStamps dossier={dossier} />
-      {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} tableShown />}
-      <DossierFindings groups={dossier.findings} />
-      <DossierAside kase={kase} />
-      <Marks kase={kase} />
-      <DossierQuestions questions={dossier.questions} />
-      <NotLookedAt rest={dossier.notLookedAt} photoCount={dossier.photoCount} />
-      <OwnRecord dossier={dossier} />
+      <div class="case-room">
+        <div class="case">
+          <div class="case-answer">
+            <Answer kase={kase} answer={answerOf(kase)} pictureOfLine={pictureOfLine(dossier.pictures)} whole />
+            {kase.lot && <LotChoice kase={kase} lot={kase.lot} />}
+            <Head kase={kase} most={3} />
+            <Cautions />
+            <WhatWasOffered dossier={dossier} />
+            <section aria-labelledby="claims-title">
+              <h2 id="claims-title">{strings.claims.title}</h2>
+              <Claims claims={kase.claims} />
+            </section>
+            <Corrections kase={kase} />
+            <OwnRecord dossier={dossier} />
+          </div>
+          <div class="case-evidence">
+            <DossierFindings groups={dossier.findings} />
+            <DossierAside kase={kase} />
+            <NotLookedAt rest={dossier.notLookedAt} photoCount={dossier.photoCount} />
+            <DossierQuestions questions={dossier.questions} />
+            <DossierStamps dossier={dossier} />
+            {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} tableShown />}
+            <Marks kase={kase} />
+          </div>
+        </div>
+      </div>
     </article>
   );
 };

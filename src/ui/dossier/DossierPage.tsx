@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Problem } from '../../problem';
 import { caseOf, type Dossier, dossierOf, type SavedCase } from '../../watch';
-import { strings } from '../../words';
+import { chosenLanguage, strings } from '../../words';
 import { inWatchList } from '../in-watch-list';
 import { Notice } from '../parts/Notice';
 import { ProblemNote } from '../parts/ProblemNote';
@@ -23,7 +23,7 @@ export function DossierPage({ id }: { id: string }) {
   const save = (dossier: Dossier) => {
     const document = room.current?.querySelector('.dossier');
     if (!document) return;
-    const text = dossierFile({ title: dossier.title, body: markupOf(document), style });
+    const text = dossierFile({ title: dossier.title, language: chosenLanguage(), body: markupOf(document), style });
     saveAsFile(text, dossierFileName(dossier.title, dossier.readAt.slice(0, 10)), 'text/html');
   };
   return (

@@ -10,7 +10,7 @@ const mostTold = 12;
 /** Every code of the case: where it was seen, its pictures, and each way to read it slot by slot. */
 export const DossierStamps = ({ dossier: { read, unclear, kase } }: { dossier: Dossier }) => (
   <section aria-labelledby="dossier-stamps">
-    <h2 id="dossier-stamps">{words.title}</h2>
+    <h2 id="dossier-stamps">{strings.dossier.codes}</h2>
     {read.length + unclear.length === 0 && <p class="muted">{kase.photos.length === 0 ? words.waiting : words.none}</p>}
     {read.map((stamp) => (
       <Read key={stamp.decoding.id} stamp={stamp} />

@@ -1,5 +1,7 @@
 export interface FileParts {
   title: string;
+  /** The language that it is written in. */
+  language: string;
   /** Markup as the browser serialises it, which escapes all text and attributes. */
   body: string;
   style: string;
@@ -11,8 +13,8 @@ const escapeText = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<
  * One HTML file that stands by itself: its styles inside, pictures as data, nothing loaded from anywhere. The policy in its
  * head forbids scripts and the net, should a reader's program meet something that was let through.
  */
-export const dossierFile = ({ title, body, style }: FileParts): string => `<!doctype html>
-<html lang="en">
+export const dossierFile = ({ title, language, body, style }: FileParts): string => `<!doctype html>
+<html lang="${language}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src 'unsafe-inline'">

@@ -32,31 +32,35 @@ export function Message({ kase, draft }: { kase: Case; draft: MessageDraft }) {
   return (
     <Fold part="message" title={words.title}>
       <p class="muted hint">{words.notSent}</p>
-      <ToAsk kase={kase} draft={draft} />
-      <label class="row">
-        {words.language}
-        <select
-          value={written}
-          onChange={({ currentTarget }) =>
-            setChosen(messageLanguages.find((one) => one === currentTarget.value) ?? null)
-          }
-        >
-          {messageLanguages.map((one) => (
-            <option key={one} value={one} lang={one}>
-              {languageNames[one]}
-            </option>
-          ))}
-        </select>
-      </label>
-      <Text key={written} composed={compose(written)} language={written} />
-      {written !== own && (
-        <details class="quiet">
-          <summary>{words.inYours}</summary>
-          <p class="message-own" lang={own}>
-            {compose(own)}
-          </p>
-        </details>
-      )}
+      <div class="message-columns">
+        <ToAsk kase={kase} draft={draft} />
+        <div>
+          <label class="row">
+            {words.language}
+            <select
+              value={written}
+              onChange={({ currentTarget }) =>
+                setChosen(messageLanguages.find((one) => one === currentTarget.value) ?? null)
+              }
+            >
+              {messageLanguages.map((one) => (
+                <option key={one} value={one} lang={one}>
+                  {languageNames[one]}
+                </option>
+              ))}
+            </select>
+          </label>
+          <Text key={written} composed={compose(written)} language={written} />
+          {written !== own && (
+            <details class="quiet">
+              <summary>{words.inYours}</summary>
+              <p class="message-own" lang={own}>
+                {compose(own)}
+              </p>
+            </details>
+          )}
+        </div>
+      </div>
     </Fold>
   );
 }

@@ -12,6 +12,8 @@ interface Props {
   pictureOfLine: (photoId: string, lineId: string) => string | null;
   /** While photos are still being read, a stamp that was not seen so far is still looked for. */
   isReading?: boolean;
+  /** On paper nothing opens: every way to read a code by its form stands in the open. */
+  whole?: boolean;
   /** What can be done about it: type the code, look closer. */
   children?: ComponentChildren;
 }
@@ -20,7 +22,7 @@ interface Props {
  * What stands first: what the stamp says and what the listing says, in one sentence each, over the stamp's picture; how
  * its code is built; and by whose file. The reader draws the line between the two.
  */
-export function Answer({ kase, answer, pictureOfLine, isReading = false, children }: Props) {
+export function Answer({ kase, answer, pictureOfLine, isReading = false, whole = false, children }: Props) {
   const { stamp } = answer;
   const from = 'decoding' in stamp ? stamp.decoding.from : null;
   const picture = from?.kind === 'photo' ? pictureOfLine(from.photoId, from.lineId) : null;
@@ -48,7 +50,9 @@ export function Answer({ kase, answer, pictureOfLine, isReading = false, childre
         </figure>
       )}
       {stamp.kind === 'reads' && <CodeRows reading={stamp.reading} />}
-      {stamp.kind === 'unexplained' && stamp.forms.length > 0 && <Forms forms={stamp.forms} said={answer.said} />}
+      {stamp.kind === 'unexplained' && stamp.forms.length > 0 && (
+        <Forms forms={stamp.forms} said={answer.said} most={whole ? stamp.forms.length : mostForms} />
+      )}
       {children}
     </section>
   );
@@ -105,14 +109,14 @@ const seenWords = (seenIn: SeenIn): string => {
 const mostForms = 4;
 
 /** Every way to read the code by its form alone, with how often the form is meant so and whether it fits the claim. */
-function Forms({ forms, said }: { forms: readonly FormReading[]; said: CaseAnswer['said'] }) {
+function Forms({ forms, said, most }: { forms: readonly FormReading[]; said: CaseAnswer['said']; most: number }) {
   const words = strings.answer;
   const dates = kit.either(said.dates.map(kit.span));
   return (
     <>
       <h3>{words.forms}</h3>
       <ul class="forms">
-        {forms.slice(0, mostForms).map(({ reading, fits }) => (
+        {forms.slice(0, most).map(({ reading, fits }) => (
           <li key={`${reading.system.id} ${reading.text}`}>
             {reading.span === null ? words.noDate : readingWords(reading)}.{' '}
             {fits !== null && (fits ? words.formFits(dates) : words.formFitsNot(dates))}{' '}
@@ -120,7 +124,7 @@ function Forms({ forms, said }: { forms: readonly FormReading[]; said: CaseAnswe
           </li>
         ))}
       </ul>
-      <OtherReadings readings={forms.slice(mostForms).map(({ reading }) => reading)} />
+      <OtherReadings readings={forms.slice(most).map(({ reading }) => reading)} />
       <p class="muted hint">{words.formsNote}</p>
     </>
   );

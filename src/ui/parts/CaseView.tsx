@@ -43,7 +43,8 @@ interface Props extends CaseActions {
 
 /**
  * A case from what a buyer must know first to what can wait: what changed since the last look, what the stamp says
- * against what the listing says, the three lines of the head, the next step; then, folded, what they rest on.
+ * against what the listing says, the three lines of the head, the next step; then, folded, what they rest on. Where there is
+ * room, the two stand beside each other.
  */
 export function CaseView(props: Props) {
   const { kase, pictureOfLine, isReading, byHand, offers, waysOn, photos, corrections, showWords, lookAt } = props;
@@ -59,42 +60,48 @@ export function CaseView(props: Props) {
   };
   return (
     <CaseRoomContext.Provider value={{ kase, draft, ...actions }}>
-      <div class="case" ref={room}>
-        <Changes kase={kase} />
-        {kase.lot && <LotChoice kase={kase} lot={kase.lot} byHand={byHand} />}
-        <StampSection
-          kase={kase}
-          pictureOfLine={pictureOfLine}
-          isReading={isReading}
-          byHand={byHand}
-          onLook={lookAt}
-          offers={offers}
-        />
-        <Head kase={kase} onGo={go} />
-        <NextStep kase={kase} draft={draft} onLook={() => go('message')} />
-        {kase.maker === null && waysOn}
-        <div ref={found}>
-          <Against kase={kase} />
-          <StillOpen kase={kase} />
-          <SetAside kase={kase} onUndo={byHand?.undo} />
+      <div class="case-room">
+        <div class="case" ref={room}>
+          <div class="case-answer">
+            <Changes kase={kase} />
+            {kase.lot && <LotChoice kase={kase} lot={kase.lot} byHand={byHand} />}
+            <StampSection
+              kase={kase}
+              pictureOfLine={pictureOfLine}
+              isReading={isReading}
+              byHand={byHand}
+              onLook={lookAt}
+              offers={offers}
+            />
+            <Head kase={kase} onGo={go} />
+            <NextStep kase={kase} draft={draft} onLook={() => go('message')} />
+            {kase.maker === null && waysOn}
+          </div>
+          <div class="case-evidence">
+            <div ref={found}>
+              <Against kase={kase} />
+              <StillOpen kase={kase} />
+              <SetAside kase={kase} onUndo={byHand?.undo} />
+            </div>
+            <NotRead kase={kase} />
+            {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} folded />}
+            <WhatFits kase={kase} />
+            <Marks kase={kase} folded />
+            {photos}
+            <div ref={said}>
+              <Fold
+                part="claims"
+                title={strings.claims.title}
+                open={(props.correctionsOpen ?? false) || kase.skipped.some(isOfCorrection)}
+              >
+                <Claims claims={kase.claims} onStrike={byHand && strikeClaim(byHand)} />
+                <Corrections kase={kase} onUndo={byHand?.undo} />
+                {corrections}
+              </Fold>
+            </div>
+            <Message kase={kase} draft={draft} />
+          </div>
         </div>
-        <NotRead kase={kase} />
-        {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} folded />}
-        <WhatFits kase={kase} />
-        <Marks kase={kase} folded />
-        {photos}
-        <div ref={said}>
-          <Fold
-            part="claims"
-            title={strings.claims.title}
-            open={(props.correctionsOpen ?? false) || kase.skipped.some(isOfCorrection)}
-          >
-            <Claims claims={kase.claims} onStrike={byHand && strikeClaim(byHand)} />
-            <Corrections kase={kase} onUndo={byHand?.undo} />
-            {corrections}
-          </Fold>
-        </div>
-        <Message kase={kase} draft={draft} />
       </div>
     </CaseRoomContext.Provider>
   );

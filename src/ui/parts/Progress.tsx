@@ -23,22 +23,24 @@ export function Progress({ stage, copies, onStop, onGoOn, onAgain }: Props) {
       </p>
       <Announced words={words} />
       {stage.kind === 'photos' && <progress max={stage.of} value={stage.done} aria-label={words} />}
-      {isBusy(stage) ? (
-        <button type="button" class="small" onClick={onStop} disabled={stage.kind === 'opening'}>
-          {strings.stage.stop}
-        </button>
-      ) : (
-        <>
-          {stage.kind === 'stopped' && stage.read < stage.of && (
-            <button type="button" class="small" onClick={onGoOn}>
-              {strings.stage.goOn}
-            </button>
-          )}
-          <button type="button" class="small" onClick={onAgain}>
-            {strings.stage.again}
+      <div class="row progress-actions">
+        {isBusy(stage) ? (
+          <button type="button" class="small" onClick={onStop} disabled={stage.kind === 'opening'}>
+            {strings.stage.stop}
           </button>
-        </>
-      )}
+        ) : (
+          <>
+            {stage.kind === 'stopped' && stage.read < stage.of && (
+              <button type="button" class="small" onClick={onGoOn}>
+                {strings.stage.goOn}
+              </button>
+            )}
+            <button type="button" class="small" onClick={onAgain}>
+              {strings.stage.again}
+            </button>
+          </>
+        )}
+      </div>
     </div>
   );
 }

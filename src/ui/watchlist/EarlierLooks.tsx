@@ -1,15 +1,9 @@
 import { useState } from 'preact/hooks';
-import type { KeptPicture, SavedCase } from '../../watch';
+import type { SavedCase } from '../../watch';
 import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
 import { JudgedLook } from './JudgedLook';
-
-/** The picture that was kept of a stamped line. */
-export const pictureOfLine =
-  (pictures: readonly KeptPicture[]) =>
-  (photoId: string, lineId: string): string | null =>
-    pictures.find((kept) => kept.photoId === photoId && kept.lineId === lineId)?.picture ?? null;
 
 /** What was there at earlier times, by day and price; each is judged and drawn when it is opened. */
 export const EarlierLooks = ({ saved }: { saved: SavedCase }) =>

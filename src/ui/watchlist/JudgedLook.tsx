@@ -4,7 +4,7 @@ import { chosenLanguage, sayFinding, strings } from '../../words';
 import { dayWords } from '../day-words';
 import { CaseView } from '../parts/CaseView';
 import { ProblemNote } from '../parts/ProblemNote';
-import { pictureOfLine } from './EarlierLooks';
+import { pictureOfLine } from '../pictures';
 
 /** One look of a saved case as it is judged today; where something else was found then, that stands before it. */
 export function JudgedLook({ saved, at }: { saved: SavedCase; at: number }) {

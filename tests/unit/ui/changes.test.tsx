@@ -29,7 +29,9 @@ test('a saved listing that is seen again says first what has changed', async () 
     { price: stated(price(50_000)), title: stated('Ondrasse Carryall') },
     'Made in 1996. Size 30 x 21 x 17 cm. Length 30 cm.',
   );
-  const first = (await show({ ...after, photos: after.photos.slice(1) }, listing())).firstElementChild;
+  const first = (await show({ ...after, photos: after.photos.slice(1) }, listing())).querySelector(
+    '.case-answer',
+  )?.firstElementChild;
   expect(first?.querySelector('h2')?.textContent).toBe('What has changed since the saved look of 2 January 2026');
   expect(
     [...(first?.querySelectorAll('li') ?? [])].map(({ textContent }) => textContent?.replace(/\s+/g, ' ')),
@@ -44,7 +46,9 @@ test('a saved listing that is seen again says first what has changed', async () 
 
 test('one in which nothing has changed says so, and one that is seen first says nothing of it', async () => {
   const same = await show(listing(), listing());
-  expect(same.firstElementChild?.textContent).toBe('Nothing has changed since the saved look of 2 January 2026.');
+  expect(same.querySelector('.case-answer')?.firstElementChild?.textContent).toBe(
+    'Nothing has changed since the saved look of 2 January 2026.',
+  );
   expect((await show(listing())).querySelector('.changes, .changes-none')).toBeNull();
 });
 

@@ -75,7 +75,12 @@ function show(): HTMLElement {
 }
 
 const fileOf = (room: HTMLElement) =>
-  dossierFile({ title: record.title, body: markupOf(room.firstElementChild as Element), style: 'p { color: red }' });
+  dossierFile({
+    title: record.title,
+    language: 'en',
+    body: markupOf(room.firstElementChild as Element),
+    style: 'p { color: red }',
+  });
 
 describe('the document', () => {
   it('says all of a finding in the open, its weight and its unverified source too', () => {

@@ -25,6 +25,7 @@ export const dossierStrings: ScreenWords['dossier'] = {
   before: 'Schon gelesen',
   priceThen: (price) => `damals ${price}`,
   noNote: 'Keine Notiz.',
+  codes: 'Jeder Code, und wie er zu lesen ist',
   noPicture: 'Davon wurde kein Bild behalten.',
   chance: (share) => `${share} nach dieser Lesart`,
   unclearTitle: 'Zeilen, die nicht sicher genug sind, um als gelesen zu gelten',

@@ -11,6 +11,7 @@ export const messageStrings: ScreenWords['message'] = {
     const would = questions + photos === 1 ? 'würde klären' : 'würden klären';
     return `${asked.join(' und ')} ${would}, ${against ? 'was dagegen spricht und was offen ist' : 'was offen ist'}.`;
   },
+  choose: 'Wähle das Stück oder sage, dass es eines ist: Dann steht fest, was zu fragen ist.',
   sound: 'Dass etwas passt, zeigt ein ehrliches Angebot, und eine sorgfältige Kopie zeigt es auch.',
   look: 'Die Nachricht ansehen',
   title: 'Nachricht an den Verkäufer',

@@ -22,6 +22,7 @@ export const dossierStrings = {
   before: 'Read before',
   priceThen: (price: string) => `then ${price}`,
   noNote: 'No note.',
+  codes: 'Every code, and each way to read it',
   noPicture: 'No picture of it was kept.',
   chance: (share: string) => `${share} by this reading`,
   unclearTitle: 'Lines not certain enough to count as read',

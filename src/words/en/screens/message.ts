@@ -10,6 +10,7 @@ export const messageStrings = {
     ].filter(Boolean);
     return `${asked.join(' and ')} would clear up ${against ? 'what speaks against it and what is open' : 'what is open'}.`;
   },
+  choose: 'Choose the piece, or say that it is one: then it is known what to ask.',
   sound: 'That things fit is what an honest listing shows, and what a careful copy shows too.',
   look: 'Look at the message',
   title: 'Message to the seller',
