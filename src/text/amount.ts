@@ -19,7 +19,7 @@ export interface Amount {
 }
 
 const numberStart = /[.,]?\d/g;
-const notMoney = /^\s?(?:%|°|mm\b|cm\b|kg\b|g\b|ml\b|:\d|\/\d|(?:k|bn|mn|mio|mrd|millions?|billions?)(?!\p{L}))/iu;
+const notMoney = /^\s?(?:%|万|億|°|mm\b|cm\b|kg\b|g\b|ml\b|:\d|\/\d|(?:k|bn|mn|mio|mrd|millions?|billions?)(?!\p{L}))/iu;
 /** Signs whose countries all write a point before the decimals. */
 const pointSigns = new Set(listOf('$, £, ¥, US$, C$, CA$, A$, AU$, NZ$, HK$, S$, GBP, USD, JPY, ₹, 円'));
 
@@ -113,6 +113,17 @@ function brokenBehind(text: string, number: WrittenNumber): WrittenNumber | null
   };
 }
 
+/** "12万円", "1万5千円", "1.5万円": ten thousands, and what follows them; null where the number is none of these. */
+function tenThousands(text: string, number: WrittenNumber): WrittenNumber | null {
+  const behind = /^\s?万(?:\s?(\d)千|\s?(\d{4}|\d{1,3}(?=円)))?(?=\s?円)/u.exec(
+    text.slice(number.end, number.end + 12),
+  );
+  const [whole] = number.readings;
+  if (!behind || whole === undefined) return null;
+  const value = Math.round(Number(whole) * 10_000) + Number(behind[1] ?? 0) * 1000 + Number(behind[2] ?? 0);
+  return { start: number.start, end: number.end + behind[0].length, readings: [String(value)] };
+}
+
 /** All numbers of a folded text with their currency signs; numbers without one are kept with `sign: null`. */
 export function findAmounts(text: string, hints: PriceHints, field: boolean): Amount[] {
   const amounts: Amount[] = [];
@@ -125,13 +136,15 @@ export function findAmounts(text: string, hints: PriceHints, field: boolean): Am
       !leading && /[\p{L}\d_#]/u.test(text[start - 1] ?? '') && !/[\u3040-\u9fff]/.test(text[start - 1] ?? '');
     let number = readNumber(text, start, habitsFor(leading, hints, field));
     if (!number) continue;
+    const tens = tenThousands(text, number);
+    number = tens ?? number;
     numberStart.lastIndex = number.end;
     const trailing = signAt(text, skipSpaces(text, number.end), field);
     const next = trailing ? text.slice(trailing.end, trailing.end + 3) : '';
     const takes = trailing && (!leading || trailing.codes.length === 1) && !(leading && /^\s?[.\d]/.test(next));
     const sign = takes && !(leading && leading.codes.length === 1 && trailing.codes.length > 1) ? trailing : leading;
     if (trailing && sign === trailing) {
-      number = readNumber(text, start, habitsFor(trailing, hints, field)) ?? number;
+      number = tens ?? readNumber(text, start, habitsFor(trailing, hints, field)) ?? number;
       const joined = leading ? null : signAsPoint(text, number, trailing);
       if (joined) number = joined;
     }

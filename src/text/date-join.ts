@@ -13,7 +13,7 @@ const joint = new RegExp(
   `^\\s{0,2}(?:${rangeJoints})(?:\\s(?:the|die|den|der|les|los|gli|de|in|early|late|mid))?\\s{0,2}$`,
   'u',
 );
-const shortEnd = /^\s?[-–/]\s?'?(\d\d)(?![\d.,/-]|\s?(?:cm|mm|x|€|\$|£|%|s\b|er\b))/;
+const shortEnd = /^\s?[-–/]\s?'?(\d\d)(?![\d/-]|[.,]\d|\s?(?:cm|mm|x|€|\$|£|%|s\b|er\b))/;
 const aboutAfter = /^(?:ish(?![\p{L}])|\s?(?:頃|ごろ|ころ|前後)|\s?\(?(?:approx|circa|or so|est)\.?\)?(?![\p{L}]))/u;
 const openBefore = /^\s?(?:以前|より前|まで)|^\s(?:or|and) (?:earlier|before|older)/u;
 const openAfter = /^\s?(?:以降|以後|より後|から)|^\s(?:or|and) (?:later|after|newer)|^\+/u;
@@ -89,9 +89,11 @@ function withSurroundings(text: string, date: RawDate): RawDate {
     start = hedge ? start - (left.length - hedge.index) : start;
     end += hedgeAfter ? hedgeAfter[0].length : 0;
   }
-  const exclusive = coarse ? before.exec(left) : null;
-  const earlier = exclusive ?? (coarse ? until.exec(left) : null);
   const later = coarse ? after.exec(left) : null;
+  // "Not before 1990" holds the word for earlier inside the one for later.
+  const first = (found: RegExpExecArray | null) => (found && later && later.index <= found.index ? null : found);
+  const exclusive = first(coarse ? before.exec(left) : null);
+  const earlier = exclusive ?? first(coarse ? until.exec(left) : null);
   const [earlierAfter, laterAfter] = [openBefore.exec(right), openAfter.exec(right)];
   if (earlier || earlierAfter) {
     const limit = exclusive ? span.from : span.to;

@@ -73,10 +73,11 @@ export const aboutWords =
   'c\\.?|ca\\.?|circa|approx\\.?|approximately|around|about|roughly|ungefahr|ungefaehr|etwa|um|gegen|environ|env\\.?|vers|autour de|aux alentours de|verso il|verso|intorno al|attorno al|hacia|alrededor de|aprox\\.?|sobre|rond|omstreeks|ongeveer|circa|probably|possibly|wohl|vermutlich|wahrscheinlich|約|およそ|おそらく';
 export const beforeWords = 'before|pre|prior to|vor|avant|prima del|prima degli|ante|antes de|antes del|voor';
 /** As above with the date itself included. */
-export const untilWords = "up to|until|no later than|bis|jusque|jusqu'en|fino al|hasta|tot";
+export const untilWords =
+  "up to|until|no later than|not later than|bis|spatestens|jusque|jusqu'en|au plus tard(?: en)?|fino al|non oltre|al piu tardi|hasta|a mas tardar(?: en)?|tot|uiterlijk|op zijn laatst";
 /** "From 1994" and "des années 80" name the date itself and are absent. */
 export const afterWords =
-  'after|post|since|as of|nach|ab|seit|apres|depuis|a partir de|dopo il|dopo gli|despues de|desde|na|sinds|vanaf';
+  'after|post|since|as of|not before|not earlier than|no earlier than|nach|ab|seit|fruhestens|nicht vor|apres|depuis|au plus tot(?: en)?|pas avant|non prima del|no antes de|niet voor|op zijn vroegst|a partir de|dopo il|dopo gli|despues de|desde|na|sinds|vanaf';
 
 /** Joints that make two dates one range ("1988 to 1994") or a choice of both ("1988 or 1989"). */
 export const rangeJoints =

@@ -31,7 +31,7 @@ const name = `\\[?(${monthPattern})\\]?\\.?`;
 const edge = '(?<![\\p{L}\\d])';
 const weekday = `(?:(?:${weekdayPattern})\\.?,?\\s{1,2})?`;
 const dayMonthYear = new RegExp(
-  `${edge}${weekday}${day}${ordinal}${of}${name}${of},?(?:${year}|'?(\\d\\d)(?![\\d:.h]))(?!\\d)`,
+  `${edge}(?<!\\d[.,/])${weekday}${day}${ordinal}${of}${name}${of},?(?:${year}|'?(\\d\\d)(?![\\d:.h]))(?!\\d)`,
   'gu',
 );
 const monthDayYear = new RegExp(

@@ -16,8 +16,15 @@ const number =
 const plainFraction =
   /(\d{1,2})[/⁄](2|3|4|8|16|32)(?=\s?(?:"|''|in(?:ch|ches|\.)?(?!\p{L})|zoll|pouces?|pollic[ei]|pulgadas?|duim))/iuy;
 
+/** A number of a size, the step that it is stated to, and where it ends. */
+export interface Size {
+  value: number;
+  step: number;
+  end: number;
+}
+
 /** The number at `position`, its size and the step it is stated to; null when none stands there. */
-export function readSize(text: string, position: number): { value: number; step: number; end: number } | null {
+export function readSize(text: string, position: number): Size | null {
   plainFraction.lastIndex = position;
   const small = plainFraction.exec(text);
   if (small && Number(small[1]) < Number(small[2]))

@@ -1,7 +1,7 @@
 import type { Measure } from '../listing/types';
 import { type Folded, foldText, foldWords, sourceRange } from './fold';
 import { isOtherThing, labelNear, labelsLead, lettersFor, templateNear, withoutLabels } from './measure-label';
-import { readSize } from './measure-number';
+import { readSize, type Size } from './measure-number';
 import type { Dimension } from './measure-words';
 
 /** A measurement with its place: `text.slice(start, end)` is `measure.words`. */
@@ -35,13 +35,34 @@ export interface Term {
 /** "Carryall 30 in brown": before other words than these, "in" is no inch. */
 const inAsWord = /^\s+(?!(?:wide|high|tall|deep|long|across|strap|drop|handle|x|by|w|h|d|l|and|at|approx)\b)\p{L}/iu;
 
+const rangeJoint = /^\s?(?:[-–—~〜～]|to|bis|à|a|tot|hasta)\s?(?=\d)/iu;
+
+/** "110-120 cm": the middle, to half the way between the ends; only where a unit stands behind the upper one. */
+function upTo(text: string, low: Size): Size | null {
+  const joint = rangeJoint.exec(text.slice(low.end, low.end + 8));
+  const high = joint ? readSize(text, low.end + joint[0].length) : null;
+  if (!high || high.value <= low.value || high.value > 2 * low.value) return null;
+  unitPattern.lastIndex = high.end;
+  if (!unitPattern.test(text)) return null;
+  return { value: (low.value + high.value) / 2, step: high.value - low.value + high.step, end: high.end };
+}
+
+/** "1 m 20": the centimetres behind the metres. */
+const centimetresBehind = /^\s?(\d\d)(?![\d/]|[.,]\d|\s?(?:x|×|%|€|"|\p{L}))/u;
+
 /** The number and unit at `position`; null when no number of a size stands there. */
 function readTerm(text: string, position: number): Term | null {
-  const stated = readSize(text, position);
-  if (!stated) return null;
-  const { value, step, end } = stated;
+  const alone = readSize(text, position);
+  if (!alone) return null;
+  const { value, step, end } = upTo(text, alone) ?? alone;
   unitPattern.lastIndex = end;
   const unit = unitPattern.exec(text);
+  const behind = unit && /m/i.test(unit[5] ?? '') ? centimetresBehind.exec(text.slice(unitPattern.lastIndex)) : null;
+  if (unit && behind && step === 1) {
+    const metres = value + Number(behind[1]) / 100;
+    const last = end + unit[0].length + behind[0].length;
+    return { start: position, end: last, value: metres, step: 0.01, unit: 'm', dimension: null, letter: null };
+  }
   const preposition =
     unit !== null &&
     /^\s*in$/i.test(unit[0]) &&
@@ -59,7 +80,7 @@ function readTerm(text: string, position: number): Term | null {
 }
 
 const between =
-  /^(?:\s?\(?[a-z]{1,2}(?![a-z])\)?)?[\s,、;:.=)]{0,32}\(?(?:(?:x|×|✕|\*|by|par|per|por|bij|and|und|et|e|y|en|sur|su|ca|approx|约|約)[\s.]{0,32}|[/／])?[\s(]{0,32}(?:[a-z]{1,2}[\s.:=)]{0,3})?$/u;
+  /^(?:\s?\(?[a-z]{1,2}(?![a-z])\)?)?[\s,、;:.=)]{0,32}\(?(?:(?:x|×|✕|\*|by|auf|par|per|por|bij|and|und|et|e|y|en|sur|su|ca|approx|约|約)[\s.]{0,32}|[/／])?[\s(]{0,32}(?:[a-z]{1,2}[\s.:=)]{0,3})?$/u;
 
 /** Whether nothing but joints and label words stands between two numbers. `gap` is folded by `foldWords`. */
 const joins = (gap: string) => gap.length <= 32 && !/\n\s*\n/.test(gap) && between.test(withoutLabels(gap));

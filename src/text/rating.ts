@@ -31,7 +31,7 @@ const stars = listOf(
 );
 const scaleWords = 'out of|of|/|von|sur|su|de|van|de un total de|out of a possible|z|av|af|su un massimo di';
 const outOf = new RegExp(
-  `(?<![\\d.,/])${amount}\\s{0,3}(?:(?:${stars.join('|')}|★)\\s{0,2})?(?:${scaleWords})\\s{0,3}(\\d{1,3}(?:[.,]0{1,2})?)(?![\\d%]|[.,]\\d)`,
+  `(?<![\\d.,/])${amount}\\s{0,3}(?:(?:${stars.join('|')}|★)\\s{0,2})?(?:${scaleWords})\\s{0,3}(\\d{1,3}(?:[.,]0{1,2})?)(?![\\d%/]|[.,]\\d)`,
   'gu',
 );
 const japaneseOutOf = new RegExp(`(?<!\\d)(\\d{1,3})つ星のうち\\s?${amount}`, 'gu');
@@ -55,7 +55,7 @@ const labelledPercent = new RegExp(
 const labelled = new RegExp(`(?:${label.source})[\\s:=-]{0,4}${amount}(?![\\d%/]|[.,]\\d)`, 'gu');
 const wholeNumber = /^\s*(\d{1,3}(?:[.,]\d{1,3})?)\s*(?:\(|$|average|avg|durchschnitt|en moyenne|in media)/;
 const positive =
-  /^\s{0,2}(?:positive?s?|positiven?|positief|positiva|positivi|feedback|zufrieden|satisf|of (?:buyers|customers)|der kaufer|des acheteurs|rating|approval|recommend|好評|良い)/u;
+  /^\s{0,2}(?:positive?s?|positifs?|positiven?|positief|positiva|positivi|feedback|zufrieden|satisf|of (?:buyers|customers)|der kaufer|des acheteurs|rating|approval|recommend|好評|良い)/u;
 
 const countWords = phrasePattern(
   listOf(

@@ -8,7 +8,7 @@ import { rare } from './rare-slots';
 import { wholeDecoding, wholeLearned } from './said-whole';
 
 /*
- * What is told of a code, whole. Where it changes on purpose, `npm test -- -u unit/code/kept` writes it anew; the
+ * What is told of a code, whole. Where it changes on purpose, `npm test -- unit/code/kept --update` writes it anew; the
  * difference is looked at before it is committed.
  */
 

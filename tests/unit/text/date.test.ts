@@ -133,3 +133,30 @@ describe('days said from the reading day', () => {
     ['28. Dezember', '2025-12-28'],
   ])('%s', (text, day) => expect(read(text).map((row) => row[0])).toEqual([day]));
 });
+
+describe('limits of a date, and years in short', () => {
+  it.each<[string, string | null, string | null]>([
+    ['1990–95, as far as I know', '1990-01-01', '1995-12-31'],
+    ['not later than 1985', null, '1985-12-31'],
+    ['spätestens 1985', null, '1985-12-31'],
+    ['au plus tard en 1985', null, '1985-12-31'],
+    ['non oltre il 1985', null, '1985-12-31'],
+    ['a más tardar 1985', null, '1985-12-31'],
+    ['uiterlijk 1985', null, '1985-12-31'],
+    ['not before 1985', '1985-01-01', null],
+    ['frühestens 1985', '1985-01-01', null],
+    ['pas avant 1985', '1985-01-01', null],
+    ['non prima del 1985', '1985-01-01', null],
+    ['no antes de 1985', '1985-01-01', null],
+    ['niet voor 1985', '1985-01-01', null],
+    ['before 1985', null, '1984-12-31'],
+  ])('%s', (said, from, to) => {
+    expect(parseDates(said, { language: null, now }).map(({ span }) => [span.from, span.to])).toEqual([[from, to]]);
+  });
+  it('the year of one date is not the day of the next', () => {
+    expect(parseDates('am 3.4.05, April 2005', { language: 'de', now }).map(({ words }) => words)).toEqual([
+      '3.4.05',
+      'April 2005',
+    ]);
+  });
+});

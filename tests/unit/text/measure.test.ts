@@ -196,3 +196,18 @@ describe('numbers that measure nothing of the piece', () => {
     ['kleiner Kratzer, 2 cm', 'de'],
   ])('%s', (text, language) => expect(read(text, language)).toEqual([]));
 });
+
+it.each([
+  ['Riemen 110–120 cm lang', 'strap', 1150, 55],
+  ['length 110-120 cm', 'width', 1150, 55],
+  ['ショルダー 110〜120cm', 'strap', 1150, 55],
+  ['tracolla da 110 a 120 cm', 'strap', 1150, 55],
+  ['bandoulière 1 m 20', 'strap', 1200, 5],
+  ['handle drop 20 - 21 cm', 'handle', 205, 10],
+])('one statement over a span is one measure: %s', (said, dimension, mm, precisionMm) => {
+  expect(parseMeasures(said).map(({ measure }) => measure)).toMatchObject([{ dimension, mm, precisionMm }]);
+});
+it('two ends too far apart, or the larger first, are no span', () => {
+  expect(parseMeasures('12-30 cm').map(({ measure }) => measure.mm)).toEqual([300]);
+  expect(parseMeasures('30-20 cm').map(({ measure }) => measure.mm)).toEqual([200]);
+});

@@ -233,3 +233,13 @@ describe('a number without a sign of money', () => {
     expect(read('a bag of 380 stitches and more of them than one would think', { currency: 'EUR' })).toEqual([]);
   });
 });
+
+it.each([
+  ['12万円', 120_000],
+  ['1万5千円', 15_000],
+  ['1.5万円', 15_000],
+  ['2万3500円', 23_500],
+  ['12万', null],
+])('ten thousands of yen: %s', (said, minor) => {
+  expect(parsePrices(said).map(({ price }) => price.minor)).toEqual(minor === null ? [] : [minor]);
+});
