@@ -8,18 +8,31 @@ import { fail, type Result, succeed } from '../problem';
 /** A larger file is no page that a person saved. */
 const mostBytes = 30_000_000;
 
+/** A saved page with the address that it was saved from, or its own statement of it. */
+export interface SavedPage {
+  document: Document;
+  address: string;
+}
+
+/** Opens a saved page. A file that is missing or not a page is a Problem. */
+export function openSavedPage(path: string, url: string | undefined): Result<SavedPage> {
+  if (url !== undefined && !webAddressSchema.safeParse(url).success) return fail(noAddress(url));
+  const read = readPageText(path);
+  if (!read.ok) return read;
+  const { document } = parseHTML(read.value);
+  const address = url ?? ownAddress(read.value) ?? `https://saved-page.example/${encodeURIComponent(basename(path))}`;
+  return succeed({ document: document as unknown as Document, address });
+}
+
 /**
  * Reads a saved page into a listing. `url` is the address that it was saved from; without one the page's own
  * statement of its address is taken, else an address under `saved-page.example`, so that relative addresses resolve.
  * A file that is missing or not a page is a Problem.
  */
 export async function readSavedPage(path: string, url: string | undefined, now: string): Promise<Result<Listing>> {
-  if (url !== undefined && !webAddressSchema.safeParse(url).success) return fail(noAddress(url));
-  const read = readPageText(path);
-  if (!read.ok) return read;
-  const { document } = parseHTML(read.value);
-  const address = url ?? ownAddress(read.value) ?? `https://saved-page.example/${encodeURIComponent(basename(path))}`;
-  return succeed(await readListing(document as unknown as Document, { url: address, now }));
+  const page = openSavedPage(path, url);
+  if (!page.ok) return page;
+  return succeed(await readListing(page.value.document, { url: page.value.address, now }));
 }
 
 const noAddress = (url: string) => ({

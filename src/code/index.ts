@@ -7,7 +7,7 @@ export { decodeExactly } from './exact';
 export { type Expected, expectedSchema, expectedWords } from './expected';
 export { type CodeFamily, codeFamilies } from './families';
 export { differencesBetween } from './nearest';
-export { readStated, readsAs, readsOf } from './reads';
+export { readStated, readsAs, readsOf, spanReads } from './reads';
 export { acceptanceLevel } from './settle';
 export { formOfKind, kindOfSlot, type Slot, type SlotKindName, slotForms, slotKinds } from './slot';
 export type { SlotChoice, SlotField, SlotWord } from './slot/kind';

@@ -4,7 +4,7 @@ import { partialDate, period } from '../span/types';
 import { layoutSchema } from './slot-schema';
 
 export type { Period } from '../span';
-export type { Layout, Slot } from './slot-schema';
+export { type Layout, layoutSchema, type Slot } from './slot-schema';
 
 const name = z.string().trim().min(1).max(120);
 const text = z.string().max(2000);

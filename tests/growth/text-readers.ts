@@ -23,11 +23,32 @@ import { readConditionWords, readDate, readRatingWords, readReturnsWords } from 
 import { builtInMakers, plainName } from '../../src/maker';
 import { findMarks, marks } from '../../src/mark';
 import { findPlaces } from '../../src/place';
+import { splitEntry } from '../../src/take/entry';
+import { makersNamed } from '../../src/take/maker-named';
+import { constructionIn } from '../../src/take/prose/construction';
+import { lettersIn } from '../../src/take/prose/letters';
+import { modelsIn, pricesIn } from '../../src/take/prose/models';
+import { plantsIn } from '../../src/take/prose/plants';
+import { sentencesOf } from '../../src/take/prose/sentences';
+import { systemsIn } from '../../src/take/prose/systems';
+import { plantCodes } from '../../src/take/said/code';
+import { readExamples } from '../../src/take/said/example';
+import { readLegend, readNotation } from '../../src/take/said/layout';
+import { readLayoutWords } from '../../src/take/said/layout-words';
+import { readCounts } from '../../src/take/said/number';
+import { partNamed } from '../../src/take/said/part';
+import { readPeriods } from '../../src/take/said/period';
+import { readPlace } from '../../src/take/said/place';
+import { readAmount, readAmounts } from '../../src/take/said/price';
+import { readSizes } from '../../src/take/said/size';
+import { opensPlaceOnPiece, readWhere } from '../../src/take/said/where';
+import { rolesNamed } from '../../src/take/table/columns';
 import * as text from '../../src/text';
 import { labelOf } from '../../src/text/label';
 import { plainLabel, splitLabelled } from '../../src/text/label-words';
 import { readCount } from '../../src/text/said-number';
 import { readKnownRows } from '../../src/ui/makers/known-codes';
+import { takeHtml } from '../take-pages/score';
 import { listingOf } from '../unit/claim/listing-of';
 
 export type TextReader = (text: string) => unknown;
@@ -120,10 +141,44 @@ const ofMarks: Record<string, TextReader> = {
   findMarks: (said) => findMarks(said, { foundIn: 'listing', photoId: null }),
 };
 
+const inline = (said: string) => ({ text: said, struck: [], marks: [], selector: 'p' });
+const makers = ['Ondrasse', 'Tessaro Vell'];
+const escaped = (said: string) => said.replace(/[<&]/g, ' ');
+
+/** Readers of what pages tell of makers, and the whole of them over one long paragraph. */
+const ofTelling: Record<string, TextReader> = {
+  splitEntry: (said) => splitEntry(inline(said)),
+  makersNamed: (said) => makersNamed(said, [said], said),
+  constructionIn,
+  lettersIn,
+  modelsIn: (said) => modelsIn(said, null, makers),
+  pricesIn: (said) => pricesIn(said, null, makers),
+  plantsIn,
+  sentencesOf,
+  systemsIn: (said) => systemsIn(sentencesOf(said), now),
+  plantCodes,
+  readExamples: (said) => readExamples(said, now),
+  readLegend,
+  readNotation: (said) => readNotation(said, new Map()),
+  readLayoutWords: (said) => readLayoutWords(said, []),
+  readCounts,
+  partNamed,
+  readPeriods,
+  readPlace,
+  readAmount: (said) => readAmount(said),
+  readAmounts,
+  readSizes,
+  opensPlaceOnPiece,
+  readWhere,
+  rolesNamed,
+  takeFromPage: (said) => takeHtml(`<h1>Ondrasse date codes</h1><p>${escaped(said)}</p>`),
+};
+
 /** Everything that is handed text which a page, a photo or a seller controls. */
 export const textReaders: Record<string, TextReader> = {
   ...ofWords,
   ...ofSource,
   ...ofMarks,
+  ...ofTelling,
   findClaims: (said) => findClaims(listingOf(said.slice(0, 200), said), builtInMakers),
 };

@@ -7,6 +7,7 @@ const rows = [
   ['text'],
   ['photo', 'listing', 'stamp', 'code', 'mark'],
   ['maker', 'claim'],
+  ['take'],
   ['evidence'],
   ['check'],
   ['question'],
@@ -65,6 +66,7 @@ export const limits: Record<string, Limits> = {
   mark: { knows: ['stamp', 'code', ...above('mark')], says: kindsOfFinding },
   maker: { knows: above('claim'), runs: ['listing', 'stamp', 'mark', 'claim'], names: runsText },
   claim: { knows: above('claim'), says: kindsOfFinding },
+  take: { knows: ['photo', 'stamp', 'mark', ...above('take')], runs: ['claim'], names: keepers },
   evidence: { knows: above('evidence'), runs: ['photo', 'listing', 'stamp', 'code', 'mark', 'claim'] },
   check: { knows: above('check'), runs: ['text', 'photo', 'listing', 'stamp'], quotesNobody: true },
   question: {
@@ -122,6 +124,8 @@ function crossingsOf(file: SourceFile, imports: readonly Import[]): Crossing[] {
 function isSecondDoor(folder: string, path: string): boolean {
   if (path.startsWith('text/')) return folder === 'listing';
   if (path === 'listing/tracking') return folder === 'watch';
+  // How a hostile page is read stands in one place.
+  if (path === 'listing/page/dom') return folder === 'take';
   if (path === 'words/checks-document' || path === 'maker/json-schema') return folder === 'cli';
   if (folder === 'entrypoints') return /^(browser|message|store|reader|ui)\//.test(path);
   if (['ui', ...rooms].includes(folder) && /^(browser|message|store|reader)\//.test(path)) return true;

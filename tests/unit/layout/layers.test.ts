@@ -113,6 +113,13 @@ const planted: [line: string, path: string, code: string, said: string][] = [
     'export const a = (b: string) => new Function(b);',
     'src/maker/x.ts uses Function',
   ],
+  ['a page that tells keeps nothing', 'src/take/x.ts', 'localStorage.clear();', 'src/take/x.ts uses localStorage'],
+  [
+    'a page that tells is no case',
+    'src/take/x.ts',
+    "import type { Case } from '../case/types';",
+    'src/take/x.ts knows case/types',
+  ],
   [
     'a claim weighs nothing',
     'src/claim/x.ts',

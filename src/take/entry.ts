@@ -1,0 +1,233 @@
+import { findPlaces } from '../place';
+import { foldWords } from '../text';
+import type { Inline } from './page/inline';
+import { type Context, doubtsOf, type OwnFields, propose } from './propose';
+import { isPlantCode, plainCode, plantCodes } from './said/code';
+import { doubtedBy } from './said/doubted';
+import { readExamples } from './said/example';
+import { readLayoutWords } from './said/layout-words';
+import { partNamed } from './said/part';
+import { readPeriods, usedOf } from './said/period';
+import { readPlace } from './said/place';
+import { readAmounts } from './said/price';
+import { readSizes } from './said/size';
+import { withoutPeriods } from './said/used-text';
+import { opensPlaceOnPiece } from './said/where';
+import type { Doubt, Proposal, TakenPeriod } from './types';
+import { tellingFinder } from './words';
+
+/** One entry of a list: what it is of, and what it says of it. */
+export interface Entry {
+  head: string;
+  body: string;
+  whole: Inline;
+}
+
+const joint = /\s?[:：=＝]\s?|\s[-–—]\s/g;
+const longestHead = 60;
+
+/** An item as head and body, around its first colon, equals sign or dash; null where it has none. */
+export function splitEntry(item: Inline): Entry | null {
+  const { text } = item;
+  const joints = [...text.slice(0, longestHead + 4).matchAll(joint)];
+  // "1984 – 1985: four digits": a period at the head holds a dash of its own.
+  const [first] = joints;
+  const chosen = joints.find(({ index }) => isPeriod(text.slice(0, index))) ?? first;
+  if (!chosen || chosen.index === 0) return null;
+  const range = joints.find((one) => one.index > chosen.index && isPeriod(text.slice(0, one.index))) ?? chosen;
+  return {
+    head: text.slice(0, range.index).trim(),
+    body: text.slice(range.index + range[0].length).trim(),
+    whole: item,
+  };
+}
+
+const isPeriod = (text: string): boolean => {
+  const [period, ...more] = readPeriods(text);
+  return (
+    period !== undefined &&
+    more.length === 0 &&
+    (text.slice(0, period.start) + text.slice(period.end)).replace(/[^\p{L}\d]/gu, '') === ''
+  );
+};
+
+const noCode = tellingFinder('no-code');
+const links = tellingFinder('afterwards', 'beforehand');
+type Say = (own: OwnFields, doubts?: readonly (Doubt | false)[]) => Proposal;
+
+/** What an entry proposes; null when it is none that this reader knows. */
+export function readEntry(entry: Entry, context: Context, day: string): Proposal[] | null {
+  const { head, body, whole } = entry;
+  const noted = [...doubtsOf([whole], context, doubtedBy), ...doubtedBy(body)];
+  const say: Say = (own, doubts = []) =>
+    propose(context, own, { words: whole.text, selector: whole.selector, doubts: [...noted, ...doubts] });
+  const { code, lookAlike } = plainCode(head.replace(/[*†]$/, ''));
+  if (isPlantCode(code) && !isPeriod(body)) return plantOf(code, lookAlike, body, say);
+  const byCountry = plantsOfCountry(head, body, say);
+  if (byCountry) return byCountry;
+  const serial = context.about.numbers ? serialOf(head, body, say) : null;
+  if (serial) return serial;
+  const letter = letterOf(head, body, say);
+  if (letter) return letter;
+  if (isPeriod(head)) return systemOf(head, body, day, say);
+  const examples = readExamples(`${head} = ${body}`, day);
+  if (examples.length > 0 && examples[0]!.start === 0)
+    return examples
+      .slice(0, 1)
+      .map((one) => say({ kind: 'example', code: one.code, reads: one.reads }, [one.lookAlike && 'look-alike']));
+  const part = partNamed(head);
+  if (part) return constructionOf(part, body, say);
+  if (!/^\p{Lu}/u.test(head)) return null;
+  const prices = context.about.prices ? pricesOf(head, body, say) : [];
+  if (prices.length > 0) return prices;
+  return (
+    modelOf(head, body, say) ?? (context.about.carriers && opensPlaceOnPiece(body) ? carrierOf(head, body, say) : null)
+  );
+}
+
+const numeral = "(\\d{1,3}(?:[.,' ]\\d{3}){1,4}|\\d{1,12})";
+const numberRange = new RegExp(`^(?:no\\.?\\s?)?${numeral}(?:\\s?(?:[-–—〜～]|to|bis|à|al?|tot)\\s?${numeral})?\\.?$`);
+
+/** "1980: 1 – 1,200", on a page of running numbers. */
+function serialOf(head: string, body: string, say: Say): Proposal[] | null {
+  const match = isPeriod(head) ? numberRange.exec(body) : null;
+  const [period] = readPeriods(head);
+  if (!match || !period) return null;
+  const [first, last] = [match[1], match[2]].map((text) =>
+    text === undefined ? null : Number(text.replace(/\D/g, '')),
+  );
+  return [say({ kind: 'serial', first: first!, ...(last != null && { last }), made: period.used })];
+}
+
+/** "A = 1990", either way round; a letter that came again has several years. */
+function letterOf(head: string, body: string, say: Say): Proposal[] | null {
+  const [written, told] = isPeriod(head) ? [body, head] : [head, body];
+  const { code, lookAlike } = plainCode(written);
+  const years = readPeriods(told);
+  const single = years.every(({ used: [from, to] }) => from !== null && from === to);
+  const rest = years.reduceRight((text, { start, end }) => text.slice(0, start) + text.slice(end), told);
+  if (!/^[A-Za-z0-9]$/.test(code) || years.length === 0 || !single || /[\p{L}\d]{3}/u.test(rest)) return null;
+  return years.map(({ used }) =>
+    say({ kind: 'year-letter', letter: code, year: Number(used[0]) }, [lookAlike && 'look-alike']),
+  );
+}
+
+function plantOf(code: string, lookAlike: boolean, body: string, say: Say): Proposal[] | null {
+  // "KV = Belgium, HJ = France": several in one line are read as prose.
+  if (/(?<![\p{L}\d])\p{Lu}{2,3}\d?\s?[=:：＝]/u.test(body)) return null;
+  const { text, periods } = withoutPeriods(body);
+  const place = readPlace(text);
+  if (!place) return null;
+  const { backwards, ...used } = usedOf(periods);
+  return [say({ kind: 'plant', code, ...place, ...used }, [backwards && 'backwards', lookAlike && 'look-alike'])];
+}
+
+/** "France: AB, AC (until 1998)". */
+function plantsOfCountry(head: string, body: string, say: Say): Proposal[] | null {
+  const [country] = findPlaces(head);
+  if (country?.form !== 'name' || head.length - (country.end - country.start) > 2) return null;
+  const codes = plantCodes(body);
+  if (!codes) return null;
+  return codes.map(({ code, lookAlike, behind }) => {
+    const { backwards, ...used } = usedOf(readPeriods(behind ?? ''));
+    const doubts = [backwards && ('backwards' as const), lookAlike && ('look-alike' as const)];
+    return say({ kind: 'plant', code, place: country.place, ...used }, doubts);
+  });
+}
+
+/** A period at the head, and behind it how codes were built, or that there were none. */
+function systemOf(head: string, body: string, day: string, say: Say): Proposal[] | null {
+  const { backwards, ...used } = usedOf(readPeriods(head));
+  if (noCode(body).length > 0) {
+    const last = Array.isArray(used.used?.[0]) ? null : (used.used as TakenPeriod | undefined)?.[1];
+    return last
+      ? [say({ kind: 'stamped', used: [String(Number(last) + 1), null], ...(used.about && { about: ['from'] }) })]
+      : null;
+  }
+  const examples = readExamples(body, day);
+  const settled = readLayoutWords(body, examples);
+  const plain = examples.map(({ code, reads }) => ({ code, reads }));
+  if (!settled) return plain.length > 0 ? plain.map((one) => say({ kind: 'example', ...one })) : null;
+  const doubts = [
+    backwards && ('backwards' as const),
+    !settled.fits && ('examples-disagree' as const),
+    settled.by === 'examples' && ('by-examples-only' as const),
+    examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const),
+  ];
+  return [say({ kind: 'code-system', ...used, layout: settled.layout, examples: plain }, doubts)];
+}
+
+function modelOf(name: string, body: string, say: Say): Proposal[] | null {
+  const [sides] = readSizes(body);
+  if (!sides) return null;
+  const rest = body.slice(0, sides.start) + ' '.repeat(sides.end - sides.start) + body.slice(sides.end);
+  const { backwards, used, about } = usedOf(readPeriods(rest));
+  const made = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : undefined;
+  return [
+    say({ kind: 'model', name, size: sides.size, ...(made && { made }), ...(about && { about }) }, [
+      backwards && 'backwards',
+    ]),
+  ];
+}
+
+/** "Carryall 30: €430 (2002), €575 (2010)": each amount with the year behind it, or the one before it. */
+function pricesOf(model: string, body: string, say: Say): Proposal[] {
+  const years = readPeriods(body).filter(({ form }) => form === 'year');
+  return readAmounts(body).flatMap(({ amount, currency, start, end }, at, all) => {
+    const until = all[at + 1]?.start ?? body.length;
+    const year =
+      years.find((one) => one.start >= end && one.start < until && one.start - end <= 3) ??
+      years.findLast((one) => one.end <= start);
+    return year ? [say({ kind: 'price', model, amount, currency, year: Number(year.used[0]) })] : [];
+  });
+}
+
+function carrierOf(model: string, body: string, say: Say): Proposal[] {
+  const { text, periods } = withoutPeriods(body);
+  const { backwards, ...used } = usedOf(periods);
+  const where = text
+    .replace(/\s?[([]\s{0,80}[)\]]/g, '')
+    .replace(/[\s,.;]{1,80}$/, '')
+    .trim();
+  return [say({ kind: 'carrier', model, where, ...used }, [backwards && 'backwards'])];
+}
+
+const shift = (year: string, by: number) => String(Number(year.slice(0, 4)) + by);
+
+/** "green cotton until 1992; later grey microfibre": one after the other. */
+function constructionOf(
+  part: Extract<OwnFields, { kind: 'construction' }>['part'],
+  body: string,
+  say: Say,
+): Proposal[] {
+  let last: TakenPeriod | null = null;
+  // A comma parts two facts where each has its own years, else it is part of one.
+  const byComma = body.split(/[;,]\s?/);
+  const parted = byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0);
+  return (parted ? byComma : body.split(/;\s?/)).flatMap((piece) => {
+    const { text, periods } = withoutPeriods(piece);
+    const { backwards, ...told } = usedOf(periods);
+    const [link] = links(foldWords(text));
+    let used = told.used;
+    if (!used && link && last)
+      used =
+        link.value === 'afterwards'
+          ? last[1]
+            ? [shift(last[1], 1), null]
+            : undefined
+          : last[0]
+            ? [null, shift(last[0], -1)]
+            : undefined;
+    const is = (link ? text.slice(0, link.start) + text.slice(link.end) : text)
+      .replace(/[([]\s{0,80}[)\]]/g, '')
+      .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '');
+    if (is.length < 3 || is.length > 80) return [];
+    last = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : null;
+    const { about } = told;
+    return [
+      say({ kind: 'construction', part, is, ...(used && { used }), ...(about && { about }) }, [
+        backwards && 'backwards',
+      ]),
+    ];
+  });
+}

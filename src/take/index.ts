@@ -1,0 +1,217 @@
+import { invoke, property, textContent } from '../listing/page/dom';
+import { readEntry, splitEntry } from './entry';
+import { makerOfHeading, makersNamed } from './maker-named';
+import { type Block, readBlocks } from './page/blocks';
+import type { Inline } from './page/inline';
+import type { Context } from './propose';
+import { ProseReader } from './prose/read-prose';
+import type { Section } from './prose/systems';
+import { readLegend, readNotation } from './said/layout';
+import { withoutPeriods } from './said/used-text';
+import { settle } from './settle';
+import { readTable } from './table/read-table';
+import { readTelling, whatIsTold } from './tells';
+import type { Proposal } from './types';
+import { tellingFinder, wholeWords } from './words';
+
+export type { Doubt, Proposal, ProposalKind } from './types';
+export { proposalSchema } from './types';
+
+/** Where a page was read, and on which day (ISO 8601); both go with every proposal as its source. */
+export interface PageRead {
+  address: string;
+  day: string;
+}
+
+const where = tellingFinder('column-where', 'sits', 'sits-on');
+const codeWords = tellingFinder('code');
+const numbers = tellingFinder('numbers-by-year');
+const prices = tellingFinder('new-price', 'column-price', 'cost');
+const headingWords = wholeWords('heading');
+
+/** A paragraph no longer than this may be one entry of a list that the page made of paragraphs. */
+const longestEntry = 160;
+
+/** A page's own words for a legend and for makers: enough of them, so that the work keeps to the page's length. */
+const longestLook = 60_000;
+
+/**
+ * What a page that tells of makers proposes for their files: each entry with its exact words, its place, and the page as
+ * its source. Nothing where the page merely mentions codes or offers a piece. The work grows with the page alone.
+ */
+export function takeFromPage(document: Document, { address, day }: PageRead): Proposal[] {
+  const body = property<Element | null>(document, 'body') ?? property<Element | null>(document, 'documentElement');
+  if (!body) return [];
+  const blocks = readBlocks(body);
+  const title = titleOf(document);
+  const telling = readTelling(title, blocks);
+  if (telling.offersInHeading) return [];
+  return whatIsTold(new PageReader(title, blocks, { address, day }).read(), telling);
+}
+
+function titleOf(document: Document): string {
+  const element = invoke<Element | null>(document, 'querySelector', 'title');
+  return element ? textContent(element).trim().slice(0, 300) : '';
+}
+
+const textsOf = (block: Block): Inline[] => {
+  if (block.kind === 'heading' || block.kind === 'paragraph') return [block.words];
+  if (block.kind === 'list') return block.items;
+  if (block.kind === 'definitions') return block.pairs.flatMap(({ term, words }) => [term, words]);
+  return block.rows.flatMap((row) => row.flatMap(({ own, words }) => (own && words ? [words] : [])));
+};
+
+class PageReader {
+  private readonly found: Proposal[] = [];
+  private readonly makers: string[];
+  private readonly legend: Map<string, string>;
+  private readonly notes: Map<string, string>;
+  private readonly about: Context['about'];
+  private readonly prose: ProseReader;
+  private maker: string | null | undefined;
+  private heading: string | null = null;
+  /** The period that the heading above is, and the notation beside it. */
+  private section: Section | null = null;
+
+  constructor(
+    title: string,
+    private readonly blocks: readonly Block[],
+    private readonly source: PageRead,
+  ) {
+    const headings = blocks.flatMap((block) => (block.kind === 'heading' ? [block.words.text] : []));
+    const texts: string[] = [];
+    let length = 0;
+    for (const block of blocks) {
+      if (length > longestLook) break;
+      for (const { text } of textsOf(block)) texts.push(text.slice(0, longestLook));
+      length += texts.at(-1)?.length ?? 0;
+    }
+    const body = texts.join('\n').slice(0, longestLook);
+    this.makers = makersNamed(title, headings, body);
+    this.legend = readLegend(
+      blocks
+        .flatMap((block) => (block.kind === 'paragraph' ? [block.words.text] : []))
+        .join('\n')
+        .slice(0, longestLook),
+    );
+    this.notes = notesOf(blocks);
+    const about = `${title}\n${headings[0] ?? ''}`;
+    this.about = {
+      carriers: codeWords(about).length > 0 && where(about).length > 0,
+      numbers: numbers(about).length > 0,
+      prices: prices(about).length > 0,
+    };
+    this.maker = this.makers.length > 1 ? undefined : (this.makers[0] ?? null);
+    this.prose = new ProseReader(this.makers, source.day);
+  }
+
+  read(): Proposal[] {
+    for (const [at, block] of this.blocks.entries()) this.take(block, at);
+    return settle(this.found, this.prose.retractions);
+  }
+
+  private context(block: number, form: Context['form']): Context {
+    const { makers, maker, heading, source, about, notes, legend } = this;
+    return { about, makers, maker, heading, block, form, source, notes, legend };
+  }
+
+  private take(block: Block, at: number): void {
+    if (block.kind === 'heading') this.enter(block.words.text);
+    else if (block.kind === 'table') this.found.push(...readTable(block, this.context(at, 'table'), this.source.day));
+    else if (block.kind === 'list') for (const item of block.items) this.item(item, at);
+    else if (block.kind === 'definitions') for (const { term, words } of block.pairs) this.pair(term, words, at);
+    else this.paragraph(block.words, at);
+  }
+
+  private enter(heading: string): void {
+    const maker = makerOfHeading(heading, this.makers);
+    if (maker !== null && makersIn(heading, this.makers) === 1) this.maker = maker;
+    else if (this.makers.length > 1 && maker !== null) this.maker = undefined;
+    const names = heading.split(' ').every((word) => !headingWords.has(word.toLowerCase()));
+    const { text, periods } = withoutPeriods(heading);
+    const layout = readNotation(text.replace(/[()[\],:–—-]{1,9}/g, ' ').trim(), this.legend);
+    const told = periods.length === 1 && (heading.length <= 30 || layout !== null);
+    this.section = told ? { period: periods[0]!, layout } : null;
+    this.heading = maker === null && names && heading.length <= 40 ? heading : null;
+  }
+
+  private item(item: Inline, at: number): void {
+    const read = this.entry(item, at);
+    if (read) this.found.push(...read);
+    else this.paragraph(item, at);
+  }
+
+  private entry(item: Inline, at: number): Proposal[] | null {
+    const entry = splitEntry(item);
+    return entry && readEntry(entry, this.context(at, 'list'), this.source.day);
+  }
+
+  private pair(term: Inline, words: Inline, at: number): void {
+    const struck = [
+      ...term.struck,
+      ...words.struck.map(({ start, end }) => ({
+        start: start + term.text.length + 2,
+        end: end + term.text.length + 2,
+      })),
+    ];
+    const whole = {
+      text: `${term.text}: ${words.text}`,
+      struck,
+      marks: [...term.marks, ...words.marks],
+      selector: words.selector,
+    };
+    const entry = { head: term.text, body: words.text, whole };
+    const read = readEntry(entry, this.context(at, 'definition'), this.source.day);
+    if (read) this.found.push(...read);
+    else this.paragraph(words, at);
+  }
+
+  private paragraph(words: Inline, at: number): void {
+    const short = words.text.length <= longestEntry ? this.entry(words, at) : null;
+    if (short) {
+      this.found.push(...short);
+      return;
+    }
+    const lines = linesOf(words);
+    const read = lines.length > 1 ? lines.map((line) => this.entry(line, at)) : [];
+    // Lines that are entries are a list, however the page made it.
+    if (read.filter((one) => one !== null).length >= Math.max(2, lines.length / 2)) {
+      for (const [index, one] of read.entries())
+        this.found.push(...(one ?? this.prose.read(lines[index]!, this.context(at, 'prose'), this.found.length)));
+      return;
+    }
+    this.found.push(...this.prose.read(words, this.context(at, 'prose'), this.found.length, this.section));
+  }
+}
+
+function linesOf(words: Inline): Inline[] {
+  let start = 0;
+  return words.text.split('\n').map((text) => {
+    const from = start;
+    start += text.length + 1;
+    const struck = words.struck
+      .filter((range) => range.start < start && range.end > from)
+      .map((range) => ({ start: Math.max(0, range.start - from), end: Math.min(text.length, range.end - from) }));
+    return { ...words, text, struck };
+  });
+}
+
+const makersIn = (heading: string, makers: readonly string[]): number =>
+  makers.filter((maker) => heading.toLowerCase().includes(maker.toLowerCase())).length;
+
+/** Footnotes by their mark: "* Disputed: …", and entries of a list of references by their number. */
+function notesOf(blocks: readonly Block[]): Map<string, string> {
+  const notes = new Map<string, string>();
+  for (const block of blocks) {
+    if (block.kind === 'paragraph') {
+      for (const line of block.words.text.split('\n')) {
+        const match = /^([*†‡]{1,3}|\[?\d{1,2}\]|[a-z]\))\s?(\S.{0,300})/.exec(line);
+        if (match && !notes.has(match[1]!)) notes.set(match[1]!.replace(/[[\])]/g, ''), match[2]!);
+      }
+    }
+    if (block.kind === 'list' && block.items.every(({ selector }) => /#[a-z_-]{0,20}\d/i.test(selector)))
+      for (const [at, { text }] of block.items.entries())
+        if (!notes.has(String(at + 1))) notes.set(String(at + 1), text.slice(0, 300));
+  }
+  return notes;
+}

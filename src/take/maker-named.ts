@@ -1,0 +1,82 @@
+import { foldWords } from '../text';
+import { wholeWords } from './words';
+
+const common = wholeWords('heading');
+const runs =
+  /(?=\p{Lu})\p{Script=Latin}[\p{Script=Latin}'’-]{1,40}(?:(?: & | )(?=\p{Lu})\p{Script=Latin}[\p{Script=Latin}'’-]{1,40}){0,5}/gu;
+/** A name in katakana, where a heading has none in Latin letters. */
+const katakana = /[\p{Script=Katakana}ー・]{3,30}/gu;
+const isCommon = (word: string) => common.has(foldWords(word).text);
+
+/** Names by the shape of the words: runs of capitals, without the words that headings are made of at their ends. */
+function namesIn(heading: string): string[] {
+  const latin = [...heading.matchAll(runs)];
+  if (latin.length === 0) return (heading.match(katakana) ?? []).filter((name) => !isCommon(name));
+  return latin.flatMap((match) => {
+    const words = match[0]
+      .split(' ')
+      .map((word) => (isCommon(word.replace(/^.{0,40}-/, '')) ? word.replace(/-.{0,40}$/, '') : word));
+    const pieces: string[][] = [[]];
+    for (const word of words) {
+      if (isCommon(word) && word !== '&') pieces.push([]);
+      else pieces.at(-1)!.push(word);
+    }
+    return pieces.map((piece) => piece.join(' ').replace(/^& | &$/g, '')).filter((name) => name.length >= 3);
+  });
+}
+
+/** A heading longer than this names nobody any more; more names than these are a list of all makers. */
+const longestHeading = 200;
+const mostNames = 12;
+
+const count = (text: string, name: string): number => text.split(name).length - 1;
+
+/** "Ondrasse Carryall": the last words are no part of the name where the text has both apart. */
+function shortest(name: string, text: string): string {
+  const words = name.split(' ');
+  for (let length = 1; length < words.length; length += 1) {
+    const [head, tail] = [words.slice(0, length).join(' '), words.slice(length).join(' ')];
+    if (tail.startsWith('&')) continue;
+    if (count(text, head) > count(text, `${head} ${tail}`) && count(text, tail) > count(text, `${head} ${tail}`))
+      return head;
+  }
+  return name;
+}
+
+const spelled = (name: string): string =>
+  name === name.toUpperCase() ? name.replace(/\p{L}{2,40}/gu, (word) => word[0] + word.slice(1).toLowerCase()) : name;
+
+/**
+ * The makers that a page tells of, by the names in its main heading and title. A name in both, or again in the text, is
+ * one; words that only the site's own title has are not.
+ */
+export function makersNamed(title: string, headings: readonly string[], text: string): string[] {
+  const [main = '', ...others] = headings;
+  const all = [title, ...headings, text].join('\n');
+  const lower = all.toLowerCase();
+  const named = namesIn((main === '' ? title : main).slice(0, longestHeading)).slice(0, mostNames);
+  const again = named.filter((name) => count(lower, name.toLowerCase()) >= 2);
+  const chosen = (again.length > 0 ? again : named).map((name) => shortest(name, all));
+  // "Codes of two houses": the sections name them.
+  const sections =
+    chosen.length > 0
+      ? []
+      : others
+          .slice(0, 60)
+          .flatMap((heading) => namesIn(heading.slice(0, longestHeading)))
+          .slice(0, mostNames)
+          .filter((name) => count(text, name) >= 2);
+  return [...new Set([...chosen, ...sections].map(spelled))];
+}
+
+/** The maker that a heading below the main one names, alone or among words of headings. */
+export const makerOfHeading = (heading: string, makers: readonly string[]): string | null =>
+  makers.find((maker) => heading.toLowerCase().includes(maker.toLowerCase())) ?? null;
+
+/** Makers that a text names, in order of their place. */
+export const makersIn = (text: string, makers: readonly string[]): string[] =>
+  makers
+    .map((maker) => ({ maker, at: text.indexOf(maker) }))
+    .filter(({ at }) => at >= 0)
+    .sort((a, b) => a.at - b.at)
+    .map(({ maker }) => maker);

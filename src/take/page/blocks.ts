@@ -1,0 +1,182 @@
+import { attribute, select } from '../../listing/page/dom';
+import { type Cell, GridBuilder } from './grid';
+import { type Inline, InlineBuilder } from './inline';
+import { type Step, walk } from './walk';
+
+/** A page as what it is made of, in order. */
+export type Block =
+  | { kind: 'heading'; level: number; words: Inline }
+  | { kind: 'table'; rows: Cell[][]; caption: string; selector: string }
+  | { kind: 'list'; items: Inline[]; selector: string }
+  | { kind: 'definitions'; pairs: { term: Inline; words: Inline }[]; selector: string }
+  | { kind: 'paragraph'; words: Inline; quoted: boolean };
+
+const inlineTags = new Set(
+  'a abbr b bdi bdo cite code data del dfn em font i ins kbd label mark q ruby s samp small span strike strong sub sup time u var wbr tt big center'.split(
+    ' ',
+  ),
+);
+const struckTags = new Set(['del', 's', 'strike']);
+/** Layout tables lie in one another; more of them than this are not looked into for what they hold. */
+const deepestTable = 6;
+const footnote = /^\s{0,3}[[(]?(?:\d{1,3}|[a-z]|[*†‡]{1,3})[\])]?\s{0,3}$/i;
+
+const isData = (table: Element): boolean =>
+  select(table, 'table, h1, h2, h3, ul, ol, form, [role="table"]').length === 0;
+const isTable = (element: Element, tag: string) =>
+  tag === 'table' || ['table', 'grid'].includes(attribute(element, 'role', 20) ?? '');
+
+interface Container {
+  element: Element;
+  kind: 'paragraph' | 'item' | 'heading' | 'term' | 'definition' | 'quote' | 'list' | 'definitions';
+  selector: () => string;
+  level: number;
+}
+
+/** Reads what is shown of a page into blocks. The work grows with the page and with nothing else. */
+export function readBlocks(root: Element): Block[] {
+  const reader = new BlockReader();
+  for (const step of walk(root)) reader.take(step);
+  return reader.finish();
+}
+
+class BlockReader {
+  private readonly blocks: Block[] = [];
+  private words = new InlineBuilder();
+  private readonly open: Container[] = [];
+  private grid: { builder: GridBuilder; element: Element } | null = null;
+  private struck = 0;
+  private sup: string | null = null;
+  private tables = 0;
+  private term: Inline[] = [];
+  private readonly lists = new Map<Element, Extract<Block, { kind: 'list' }>>();
+  private readonly definitions = new Map<Element, Extract<Block, { kind: 'definitions' }>>();
+
+  take(step: Step): void {
+    if (step.kind === 'text') this.text(step.text);
+    else if (step.kind === 'open') this.enter(step);
+    else this.leave(step);
+  }
+
+  finish(): Block[] {
+    this.flush();
+    return this.blocks;
+  }
+
+  private get sink(): InlineBuilder {
+    return this.grid ? this.grid.builder.words : this.words;
+  }
+
+  private text(text: string): void {
+    if (this.sup !== null) this.sup += text;
+    else this.sink.add(text, this.struck > 0);
+  }
+
+  private enter({ element, tag, selector }: Extract<Step, { kind: 'open' }>): void {
+    if (struckTags.has(tag)) this.struck += 1;
+    if (tag === 'sup') this.sup = '';
+    if (tag === 'br') this.sink.break();
+    if (inlineTags.has(tag) || tag === 'br' || tag === 'wbr') return;
+    if (this.grid) {
+      if (!this.grid.builder.enter(element, tag, selector)) this.grid.builder.words.break();
+      return;
+    }
+    this.flush();
+    if (isTable(element, tag)) {
+      this.tables += 1;
+      if (this.tables <= deepestTable && isData(element)) {
+        this.grid = { builder: new GridBuilder(selector()), element };
+        return;
+      }
+    }
+    const kind = kindOf(tag, this.open.at(-1)?.kind ?? null);
+    this.open.push({ element, kind, selector, level: /^h[1-6]$/.test(tag) ? Number(tag[1]) : 0 });
+  }
+
+  private leave({ element, tag }: Extract<Step, { kind: 'close' }>): void {
+    if (struckTags.has(tag)) this.struck -= 1;
+    if (tag === 'sup' && this.sup !== null) {
+      const said = this.sup;
+      this.sup = null;
+      if (footnote.test(said)) this.sink.mark(said);
+      else this.sink.add(said, this.struck > 0);
+    }
+    if (inlineTags.has(tag) || tag === 'br' || tag === 'wbr') return;
+    if (this.grid) {
+      if (this.grid.element !== element) {
+        if (!this.grid.builder.leave(tag, element)) this.grid.builder.words.break();
+        return;
+      }
+      const { rows, caption, selector } = this.grid.builder.done();
+      if (rows.length > 0) this.blocks.push({ kind: 'table', rows, caption, selector });
+      this.grid = null;
+      this.tables -= 1;
+      return;
+    }
+    this.flush();
+    if (isTable(element, tag)) this.tables -= 1;
+    this.open.pop();
+  }
+
+  /** Puts the words gathered since the last boundary into the block that they stand in. */
+  private flush(): void {
+    const here = this.open.at(-1);
+    const words = this.words.done(here?.selector() ?? 'body');
+    this.words = new InlineBuilder();
+    if (!words) return;
+    const kind = here?.kind ?? 'paragraph';
+    if (kind === 'heading') this.blocks.push({ kind, level: here!.level, words });
+    else if (kind === 'item') this.item(words);
+    else if (kind === 'term') this.term.push(words);
+    else if (kind === 'definition') this.definition(words);
+    else this.blocks.push({ kind: 'paragraph', words, quoted: this.open.some((one) => one.kind === 'quote') });
+  }
+
+  private holder(kind: Container['kind']): Container | undefined {
+    return this.open.findLast((one) => one.kind === kind);
+  }
+
+  private item(words: Inline): void {
+    const list = this.holder('list');
+    if (!list) {
+      this.blocks.push({ kind: 'paragraph', words, quoted: false });
+      return;
+    }
+    let block = this.lists.get(list.element);
+    if (!block) {
+      block = { kind: 'list', items: [], selector: list.selector() };
+      this.lists.set(list.element, block);
+      this.blocks.push(block);
+    }
+    block.items.push(words);
+  }
+
+  private definition(words: Inline): void {
+    const list = this.holder('definitions');
+    if (!list || this.term.length === 0) {
+      this.blocks.push({ kind: 'paragraph', words, quoted: false });
+      return;
+    }
+    let block = this.definitions.get(list.element);
+    if (!block) {
+      block = { kind: 'definitions', pairs: [], selector: list.selector() };
+      this.definitions.set(list.element, block);
+      this.blocks.push(block);
+    }
+    for (const term of this.term) block.pairs.push({ term, words });
+    this.term = [];
+  }
+}
+
+function kindOf(tag: string, holder: Container['kind'] | null): Container['kind'] {
+  if (/^h[1-6]$/.test(tag)) return 'heading';
+  if (tag === 'li') return 'item';
+  if (tag === 'ul' || tag === 'ol' || tag === 'menu') return 'list';
+  if (tag === 'dl') return 'definitions';
+  if (tag === 'dt') return 'term';
+  if (tag === 'dd') return 'definition';
+  if (tag === 'blockquote') return 'quote';
+  return holder === 'item' || holder === 'definition' || holder === 'term' || holder === 'heading'
+    ? holder
+    : 'paragraph';
+}

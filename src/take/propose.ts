@@ -1,0 +1,61 @@
+import type { Inline } from './page/inline';
+import { isStruck } from './page/inline';
+import type { Doubt, PlaceOnPage, Proposal } from './types';
+
+/** What the readers of one block know of it. */
+export interface Context {
+  /** Makers that the page tells of; several divide it. */
+  makers: readonly string[];
+  /** The maker whose section or row this is; undefined when the page has several and none is named here. */
+  maker: string | null | undefined;
+  /** The model that the heading above names, for a table of one model's facts. */
+  heading: string | null;
+  block: number;
+  form: PlaceOnPage['form'];
+  source: Proposal['source'];
+  /** Whether the page is of where codes sit, whether of running numbers by year, and whether of prices when new. */
+  about: { carriers: boolean; numbers: boolean; prices: boolean };
+  /** What the page says of a footnote's mark. */
+  notes: ReadonlyMap<string, string>;
+  /** What each capital of a notation stands for, where the page says. */
+  legend: ReadonlyMap<string, string>;
+}
+
+/** A proposal of some kind without what all have in common. */
+type Own<T> = T extends unknown ? Omit<T, 'maker' | 'words' | 'at' | 'also' | 'source' | 'doubts' | 'ticked'> : never;
+export type OwnFields = Own<Proposal>;
+
+export interface Said {
+  words: string;
+  selector: string;
+  doubts?: readonly (Doubt | false | null | undefined)[];
+  maker?: string | null | undefined;
+}
+
+/** Makes a proposal of what was read; it is ticked when nothing speaks against it. */
+export function propose(context: Context, own: OwnFields, said: Said): Proposal {
+  const maker = said.maker !== undefined ? said.maker : context.maker;
+  const doubts = (said.doubts ?? []).filter((doubt): doubt is Doubt => typeof doubt === 'string');
+  if (maker === undefined) doubts.push('which-maker');
+  return {
+    ...own,
+    maker: maker ?? null,
+    words: said.words,
+    at: { selector: said.selector, block: context.block, form: context.form },
+    source: context.source,
+    doubts: [...new Set(doubts)],
+    ticked: doubts.length === 0,
+  } as Proposal;
+}
+
+/** What striking out and footnotes say against words: taken back or disputed. */
+export function doubtsOf(
+  words: readonly (Inline | null | undefined)[],
+  context: Context,
+  doubted: (text: string) => Doubt[],
+): Doubt[] {
+  const said = words.filter((one): one is Inline => Boolean(one));
+  const struck = said.length > 0 && said.every(isStruck);
+  const noted = said.flatMap(({ marks }) => marks.flatMap((mark) => context.notes.get(mark) ?? []));
+  return [...(struck ? (['withdrawn'] as const) : []), ...noted.flatMap(doubted)];
+}

@@ -1,0 +1,98 @@
+import { foldWords } from '../../text';
+import type { OwnFields } from '../propose';
+import { readPeriods, usedOf } from '../said/period';
+import { readAmounts } from '../said/price';
+import { readSizes, type SaidSize } from '../said/size';
+import type { TakenPeriod } from '../types';
+import { tellingFinder, wholeWords } from '../words';
+
+const capitals =
+  /(?<![\p{L}\d])\p{Lu}[\p{L}'’-]{2,30}(?: (?:\p{Lu}[\p{L}'’-]{1,30}|\d{1,3}(?![\d.,]|\s?(?:x|×|cm|mm|in\b(?!\s\d{4})))))*/gu;
+const produced = tellingFinder('produced');
+const launched = tellingFinder('launched');
+const priceWords = tellingFinder('new-price', 'cost');
+const personal = tellingFinder('bought');
+/** Words that begin a sentence and name nothing: articles, pronouns, and what kind of thing follows. */
+const opening =
+  /^(?:the|la|le|les|el|los|il|lo|die|der|das|de|het|a|an|an?|it|its|sie|er|es|elle|il|ella|in|from|since|until|at|modelo?|modell|modèle|modello)$/i;
+const common = wholeWords('heading');
+
+/** The name of a model before a place in a sentence; the maker's own name is none. */
+export function modelBefore(sentence: string, until: number, makers: readonly string[]): string | null {
+  let name: string | null = null;
+  for (const match of sentence.matchAll(capitals)) {
+    if (match.index >= until) break;
+    const words = match[0].split(' ');
+    while (words.length > 0 && (opening.test(words[0]!) || common.has(foldWords(words[0]!).text))) words.shift();
+    const plain = withoutMaker(words.join(' '), makers);
+    if (plain !== '') name = plain;
+  }
+  return name;
+}
+
+const withoutMaker = (name: string, makers: readonly string[]): string => {
+  const maker = makers.find((one) => name === one || name.startsWith(`${one} `));
+  if (maker) return name.slice(maker.length).trim();
+  return makers.some((one) => one.split(' ').includes(name)) ? '' : name;
+};
+
+export interface SaidModel {
+  name: string;
+  size?: Extract<OwnFields, { kind: 'model' }>['size'];
+  made?: TakenPeriod;
+  about?: ('from' | 'to')[];
+  backwards: boolean;
+}
+
+/** Models that a sentence tells the size or the first year of. `known` is the one spoken of before. */
+export function modelsIn(sentence: string, known: string | null, makers: readonly string[]): SaidModel[] {
+  const all = readSizes(sentence);
+  if (all.length > 1)
+    return all.flatMap(({ size, start }, at): SaidModel[] => {
+      const from = all[at - 1]?.end ?? 0;
+      const name = modelBefore(sentence.slice(from, start + 1), start - from, makers);
+      return name === null ? [] : [{ name, size, backwards: false }];
+    });
+  const one = modelIn(sentence, all[0], known, makers);
+  return one ? [one] : [];
+}
+
+function modelIn(
+  sentence: string,
+  sides: SaidSize | undefined,
+  known: string | null,
+  makers: readonly string[],
+): SaidModel | null {
+  const [verb] = launched(sentence);
+  const [made] = sides ? [] : produced(sentence);
+  if (!sides && !verb && !made) return null;
+  const periods = readPeriods(
+    sides ? sentence.slice(0, sides.start) + ' '.repeat(sides.end - sides.start) + sentence.slice(sides.end) : sentence,
+  );
+  const { backwards, used, about } = usedOf(periods.slice(0, 1));
+  const [year] = periods;
+  const only = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : undefined;
+  const years: TakenPeriod | undefined = year?.form === 'year' ? (verb ? [year.used[0], null] : undefined) : only;
+  const until = sides?.start ?? made?.start ?? year?.start ?? sentence.length;
+  const name = modelBefore(sentence, until, makers) ?? (sides ? known : null);
+  if (name === null || (!sides && !years)) return null;
+  return {
+    name,
+    backwards,
+    ...(sides && { size: sides.size }),
+    ...(years && { made: years }),
+    ...(about && years && { about }),
+  };
+}
+
+/** What models cost new in a year, by a sentence; what its writer paid is no such price. */
+export function pricesIn(sentence: string, known: string | null, makers: readonly string[]) {
+  if (priceWords(sentence).length === 0 || personal(sentence).length > 0) return [];
+  const years = readPeriods(sentence).filter(({ form }) => form === 'year');
+  return readAmounts(sentence).flatMap(({ amount, currency, start }) => {
+    const year = years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
+    if (!year) return [];
+    const model = modelBefore(sentence, start, makers) ?? known;
+    return [{ kind: 'price' as const, ...(model && { model }), amount, currency, year: Number(year.used[0]) }];
+  });
+}

@@ -1,0 +1,86 @@
+import type { OwnFields } from '../propose';
+import { plainCode } from '../said/code';
+import { doubtedBy } from '../said/doubted';
+import { usedOf } from '../said/period';
+import { readPlace } from '../said/place';
+import { withoutPeriods } from '../said/used-text';
+import type { Doubt } from '../types';
+import { tellingFinder } from '../words';
+
+export interface SaidPlant {
+  own: Extract<OwnFields, { kind: 'plant' }>;
+  doubts: Doubt[];
+  /** Place of the code in the sentence. */
+  at: number;
+}
+
+const codes = /(?<![\p{L}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\d'’-])(?!\s\d)/gu;
+const verbs = tellingFinder('stands-for', 'strong-stands-for');
+const plantWords = tellingFinder('plant');
+const withdrawn = tellingFinder('withdrawn');
+/** "HJ for France", behind a code that a verb explained. */
+const elliptical = /^\s?,?\s?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?(?=\p{Lu})|^\s?は/u;
+const longest = 120;
+
+/** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
+export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: string[] } {
+  const tokens = [...sentence.matchAll(codes)];
+  const ofPlants = plantWords(sentence).length > 0;
+  const plants: SaidPlant[] = [];
+  const retracted: string[] = [];
+  if (tokens.length === 0) return { plants, retracted };
+  const taken = withdrawn(sentence);
+  const disputed = doubtedBy(sentence).includes('disputed');
+  for (const [index, token] of tokens.entries()) {
+    const start = token.index + token[0].length;
+    const next = tokens[index + 1]?.index ?? sentence.length;
+    const segment = sentence.slice(start, Math.min(next, start + longest)).replace(/[;。].{0,200}$/su, '');
+    const { code, lookAlike } = plainCode(token[0]);
+    // "I was wrong about BC": what was said before is taken back, not what follows.
+    const before = taken.find(({ end }) => end <= token.index && token.index - end <= 12);
+    if (before) retracted.push(code);
+    const plant = readSegment(segment, plants.length > 0 && plants.at(-1)!.at === tokens[index - 1]?.index, {
+      corrected: Boolean(before),
+      ofPlants,
+    });
+    if (!plant) continue;
+    const untrue = taken.some((hit) => hit !== before && hit.start > start);
+    const doubts: Doubt[] = [
+      ...(lookAlike ? (['look-alike'] as const) : []),
+      ...(untrue ? (['withdrawn'] as const) : []),
+      ...(disputed ? (['disputed'] as const) : []),
+      ...(plant.backwards ? (['backwards'] as const) : []),
+    ];
+    plants.push({ own: { kind: 'plant', code, ...plant.fields }, doubts, at: token.index });
+  }
+  return { plants, retracted };
+}
+
+function readSegment(
+  segment: string,
+  follows: boolean,
+  { corrected, ofPlants }: { corrected: boolean; ofPlants: boolean },
+) {
+  const hits = verbs(segment);
+  // "KV (Belgium)": the bracket alone says it, for countries.
+  const bracket = /^\s?\(([^()]{3,60})\)/.exec(segment);
+  const inBracket = bracket ? readPlace(withoutPeriods(bracket[1]!).text) : null;
+  if (bracket && inBracket && inBracket.place !== 'ZZ') {
+    const { backwards, ...used } = usedOf(withoutPeriods(bracket[1]!).periods.slice(0, 1));
+    return { fields: { ...inBracket, ...used }, backwards };
+  }
+  const verb = hits.find(({ start }) => start <= (corrected ? 8 : 2));
+  const strong =
+    verb !== undefined && hits.some(({ start, value }) => start === verb.start && value === 'strong-stands-for');
+  const joined = verb ? null : follows ? elliptical.exec(segment) : null;
+  if (!verb && !joined) return null;
+  const { text, periods } = withoutPeriods(segment.slice(verb ? verb.end : joined![0].length));
+  const place = readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$/su, ''));
+  if (!place) return null;
+  // "TV is Verona" may be anything; "TV stands for Verona" is not.
+  if (place.place === 'ZZ' && !strong && !joined && plantWords(text).length === 0 && !(ofPlants && verb?.words === '='))
+    return null;
+  const told = periods.filter(({ form }) => form !== 'year');
+  const { backwards, ...used } = usedOf(told.slice(0, 1));
+  return { fields: { ...place, ...used }, backwards };
+}

@@ -1,0 +1,141 @@
+import type { Layout } from '../../maker/types';
+import type { OwnFields } from '../propose';
+import { readExamples, type SaidExample } from '../said/example';
+import { readsExamples } from '../said/layout';
+import { readLayoutWords, type SaidLayout } from '../said/layout-words';
+import { readCounts } from '../said/number';
+import { type SaidPeriod, usedOf } from '../said/period';
+import { withoutPeriods } from '../said/used-text';
+import type { Doubt } from '../types';
+import { tellingFinder } from '../words';
+import type { Sentence } from './sentences';
+
+export interface SaidSystem {
+  own: OwnFields;
+  doubts: Doubt[];
+  /** First and last sentence that tell it. */
+  sentences: Sentence[];
+}
+
+/** What the heading of a section tells of the codes below it: "YYMM (1984–1985)". */
+export interface Section {
+  period: SaidPeriod;
+  layout: Layout | null;
+}
+
+const words = tellingFinder('code', 'digits', 'letters', 'serial', 'no-code');
+const units = tellingFinder('year', 'month', 'week', 'day', 'ordinal-1', 'ordinal-2', 'last-ones');
+
+interface Told {
+  sentence: Sentence;
+  periods: SaidPeriod[];
+  examples: SaidExample[];
+  counts: number;
+  units: number;
+  noCode: boolean;
+}
+
+function look(sentence: Sentence, day: string): Told {
+  const examples = readExamples(sentence.text, day);
+  const inExample = (at: number) => examples.some(({ start, end }) => at >= start && at < end);
+  const { periods } = withoutPeriods(sentence.text);
+  return {
+    sentence,
+    examples,
+    periods: periods.filter(({ start }) => !inExample(start)),
+    counts: readCounts(sentence.text).length,
+    units: units(sentence.text).filter(({ start }) => !inExample(start)).length,
+    noCode: words(sentence.text).some(({ value }) => value === 'no-code'),
+  };
+}
+
+/** Code systems that a paragraph's sentences tell, and codes whose date it tells without a system. */
+export function systemsIn(sentences: readonly Sentence[], day: string, above: Section | null = null): SaidSystem[] {
+  const told = sentences.map((sentence) => look(sentence, day));
+  const found: SaidSystem[] = [];
+  let known: SaidLayout | null = null;
+  for (let at = 0; at < told.length; at += 1) {
+    const here = told[at]!;
+    if (here.noCode && here.periods.some(({ form }) => form === 'until')) {
+      found.push(stampedFrom(here));
+      continue;
+    }
+    if (here.counts === 0) {
+      const under = above?.layout && here.examples.length > 0 ? underHeading(here, above, above.layout) : null;
+      found.push(...(under ? [under] : loose([here])));
+      continue;
+    }
+    // What follows belongs to it until another form is counted.
+    let last = at;
+    while (
+      told[last + 1] &&
+      told[last + 1]!.periods.length === 0 &&
+      !told[last + 1]!.noCode &&
+      (told[last + 1]!.units > 0 || told[last + 1]!.examples.length > 0)
+    )
+      last += 1;
+    const group = told.slice(at, last + 1);
+    const { system, layout } = systemOf(group, known, above);
+    if (system) found.push(system);
+    else found.push(...loose(group));
+    known = layout ?? known;
+    at = last;
+  }
+  return found;
+}
+
+const loose = (group: readonly Told[]): SaidSystem[] =>
+  group.flatMap(({ sentence, examples }) =>
+    examples.map(({ code, reads, lookAlike }) => ({
+      own: { kind: 'example' as const, code, reads },
+      doubts: lookAlike ? (['look-alike'] as const).slice() : [],
+      sentences: [sentence],
+    })),
+  );
+
+/** Examples under a heading that writes how codes of its period are built. */
+function underHeading({ sentence, examples }: Told, { period }: Section, layout: Layout): SaidSystem {
+  const { backwards, ...used } = usedOf([period]);
+  const plain = examples.map(({ code, reads }) => ({ code, reads }));
+  const doubts: Doubt[] = [
+    ...(backwards ? (['backwards'] as const) : []),
+    ...(readsExamples(layout, plain) ? [] : (['examples-disagree'] as const)),
+  ];
+  return { own: { kind: 'code-system', ...used, layout, examples: plain }, doubts, sentences: [sentence] };
+}
+
+function stampedFrom({ sentence, periods }: Told): SaidSystem {
+  const until = periods.find(({ form }) => form === 'until')!;
+  const from = String(Number(until.used[1]) + 1);
+  const about = until.about.length > 0 ? { about: ['from' as const] } : {};
+  return { own: { kind: 'stamped', used: [from, null], ...about }, doubts: [], sentences: [sentence] };
+}
+
+function systemOf(
+  group: readonly Told[],
+  known: SaidLayout | null,
+  above: Section | null,
+): { system: SaidSystem | null; layout: SaidLayout | null } {
+  let text = '';
+  const examples: SaidExample[] = [];
+  for (const { sentence, examples: own } of group) {
+    for (const one of own) examples.push({ ...one, start: one.start + text.length, end: one.end + text.length });
+    text += `${sentence.text} `;
+  }
+  const settled = readLayoutWords(text, examples, known?.units);
+  if (!settled) return { system: null, layout: null };
+  const own = group[0]!.periods.filter(({ form }) => form !== 'year').slice(0, 1);
+  const periods = own.length > 0 || !above ? own : [above.period];
+  // Neither a period nor an example: words about codes in general.
+  if (periods.length === 0 && examples.length === 0) return { system: null, layout: settled };
+  const { backwards, ...used } = usedOf(periods);
+  const doubts: Doubt[] = [
+    ...(backwards ? (['backwards'] as const) : []),
+    ...(settled.fits ? [] : (['examples-disagree'] as const)),
+    ...(settled.by === 'examples' ? (['by-examples-only'] as const) : []),
+    ...(examples.some(({ lookAlike }) => lookAlike) ? (['look-alike'] as const) : []),
+  ];
+  const plain = examples.map(({ code, reads }) => ({ code, reads }));
+  const fields: OwnFields = { kind: 'code-system', ...used, layout: settled.layout, examples: plain };
+  return { system: { own: fields, doubts, sentences: group.map(({ sentence }) => sentence) }, layout: settled };
+}

@@ -1,0 +1,82 @@
+import { spanReads } from '../../code';
+import { isoWeekSpan } from '../../span';
+import { type FoundDate, foldWords, parseDates } from '../../text';
+import { wholeWords } from '../words';
+import { plainCode } from './code';
+
+export interface SaidExample {
+  code: string;
+  /** As a maker file's example writes it. */
+  reads: string;
+  lookAlike: boolean;
+  start: number;
+  end: number;
+}
+
+interface SaidDate {
+  reads: string;
+  start: number;
+  end: number;
+}
+
+const weekNames = [...wholeWords('week')].join('|');
+const weekOfYear = new RegExp(
+  `(?:${weekNames})\\s?(\\d{1,2})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)|((?:19|20)\\d\\d)年?第?(\\d{1,2})週|(\\d{1,2})(?:st|nd|rd|th|\\.|ª|a|e|eme)?\\s(?:${weekNames})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)`,
+  'gu',
+);
+
+/** Dates as exact as a month, week or day, with the place of their words. */
+export function exactDates(text: string, day: string): SaidDate[] {
+  const folded = foldWords(text).text;
+  const weeks = [...folded.matchAll(weekOfYear)].flatMap((match): SaidDate[] => {
+    const span = isoWeekSpan(Number(match[2] ?? match[3] ?? match[6]), Number(match[1] ?? match[4] ?? match[5]));
+    return span ? [{ reads: spanReads(span), start: match.index, end: match.index + match[0].length }] : [];
+  });
+  const others = parseDates(text, { language: null, now: day })
+    .filter(({ form, span }) => (form === 'day' || form === 'month') && !span.about)
+    .flatMap((date) => plainDate(date, day));
+  const all = [...weeks, ...others].sort((a, b) => a.start - b.start || b.end - a.end);
+  let reached = 0;
+  return all.filter(({ start, end }) => {
+    const free = start >= reached;
+    if (free) reached = end;
+    return free;
+  });
+}
+
+/** "voor november 1991" stands behind a code for "of November 1991" as well: no example is dated by an open span. */
+function plainDate({ span, start, end, words }: FoundDate, day: string): SaidDate[] {
+  if (span.from !== null && span.to !== null) return [{ reads: spanReads(span), start, end }];
+  const lead = /^\p{L}{2,12}\s/u.exec(words)?.[0].length ?? 0;
+  const [bare] = parseDates(words.slice(lead), { language: null, now: day });
+  return lead > 0 && bare?.span.from && bare.span.to ? [{ reads: spanReads(bare.span), start: start + lead, end }] : [];
+}
+
+/** Letters and at least three digits, at most one blank or stroke between two of its parts. */
+const codes = /(?<![\p{L}\d])(?:\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?)(?![\p{Script=Latin}\d])/gu;
+/** A stroke between the parts of one code joins more than these. */
+const nearest = 40;
+
+/** Codes whose date stands right behind them: "KV0915 means January 1995". A bare year is too little. */
+export function readExamples(text: string, day: string): SaidExample[] {
+  const dates = exactDates(text, day);
+  if (dates.length === 0) return [];
+  const wide = text.replace(/[\uff01-\uff5e]/g, (unit) => String.fromCharCode(unit.charCodeAt(0) - 0xfee0));
+  let at = 0;
+  const written = [...wide.matchAll(codes)]
+    .map((match) => ({ text: match[0], start: match.index, end: match.index + match[0].length }))
+    .filter(({ text: code, start }) => {
+      while (dates[at] && dates[at]!.end <= start) at += 1;
+      const inDate = dates[at] !== undefined && dates[at]!.start <= start;
+      return !inDate && !/^(?:1[6-9]|20)\d\d$/.test(code);
+    });
+  let next = 0;
+  return written.flatMap((code, index): SaidExample[] => {
+    const until = written[index + 1]?.start ?? text.length;
+    while (dates[next] && dates[next]!.start < code.end) next += 1;
+    const date = dates[next] && dates[next]!.start < until ? dates[next] : undefined;
+    if (!date || date.start - code.end > nearest || /[!?。;]|\.\s/.test(text.slice(code.end, date.start))) return [];
+    const { code: plain, lookAlike } = plainCode(code.text);
+    return [{ code: plain, reads: date.reads, lookAlike, start: code.start, end: date.end }];
+  });
+}

@@ -1,0 +1,182 @@
+import type { Layout, Slot } from '../../maker/types';
+import { foldWords } from '../../text';
+import { tellingFinder } from '../words';
+import type { SaidExample } from './example';
+import { blank, digitSlots, interleaved, readsExamples, shapeOf } from './layout';
+import { readCounts } from './number';
+
+const finder = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
+const mixed = tellingFinder('interleaved');
+const ordinals = tellingFinder('ordinal-1', 'ordinal-2', 'ordinal-3', 'ordinal-4');
+
+type DateUnit = 'year' | 'month' | 'week' | 'day';
+
+export interface SaidLayout {
+  layout: Layout;
+  /** Whether the examples read under it as they say. */
+  fits: boolean;
+  /** Whether the words tell it, or the examples alone. */
+  by: 'words' | 'examples';
+  units: DateUnit[];
+}
+
+/** Examples are no description: their words are blanked, so that "week 24 of 1996" names no unit. */
+function withoutExamples(text: string, examples: readonly SaidExample[]): string {
+  const kept: string[] = [];
+  let from = 0;
+  for (const { start, end } of examples) {
+    kept.push(text.slice(from, start), ' '.repeat(Math.max(0, end - Math.max(start, from))));
+    from = Math.max(from, end);
+  }
+  return kept.join('') + text.slice(from);
+}
+
+/** Date units in the order in which a text names them, each once; a "年" behind figures is a date's. */
+function unitsOf(folded: string): { units: DateUnit[]; serial: boolean } {
+  const hits = finder({ source: folded, text: folded, at: null }).filter(
+    ({ foldedStart }) => !/\d\s?$/.test(folded.slice(Math.max(0, foldedStart - 2), foldedStart)),
+  );
+  const named = [...new Set(hits.map(({ value }) => value))];
+  const units = named.filter((unit): unit is DateUnit => unit !== 'plant' && unit !== 'serial');
+  return { units, serial: named.includes('serial') };
+}
+
+/** "The first and third digits are the month, the second and fourth the year": which unit the odd places write. */
+function alternating(folded: string, units: readonly DateUnit[]): [DateUnit, DateUnit] | null {
+  if (units.length === 2 && mixed({ source: folded, text: folded, at: null }).length > 0) return [units[0]!, units[1]!];
+  const hits = ordinals({ source: folded, text: folded, at: null });
+  const order = hits.map(({ value }) => Number(value.slice(8)));
+  const at = order.findIndex((one, index) => one === 1 && order[index + 1] === 3);
+  if (at < 0 || units.length !== 2) return null;
+  const behind = unitsOf(folded.slice(hits[at + 1]!.foldedEnd)).units[0];
+  const other = units.find((unit) => unit !== behind);
+  return behind && other ? [behind, other] : null;
+}
+
+/** What the letters of a code are: a fixed mark where the text writes them, else a plant's. */
+const lettersSlot = (text: string, runs: readonly string[]): Slot => {
+  const [first = ''] = runs;
+  const written: readonly string[] = text.match(/(?<![\p{L}\d])\p{Lu}{1,9}(?![\p{L}\d])/gu) ?? [];
+  const fixed = runs.every((run) => run === first) && written.includes(first);
+  return fixed && first !== '' ? { literal: first } : { plant: first.length };
+};
+
+/**
+ * A layout from the words that describe it, held against the examples beside them. `known` are the units of the
+ * description before, for "then two letters stood before it". Null when neither words nor examples settle one.
+ */
+export function readLayoutWords(
+  text: string,
+  examples: readonly SaidExample[],
+  known: readonly DateUnit[] = [],
+): SaidLayout | null {
+  const plain = withoutExamples(text, examples);
+  const folded = foldWords(plain).text;
+  const counts = readCounts(folded);
+  const { units: named, serial } = unitsOf(folded);
+  const digits = counts.filter(({ of }) => of === 'digits');
+  if (serial && !named.some((unit) => unit === 'month' || unit === 'week' || unit === 'year'))
+    return digits.length === 1 ? { layout: [{ serial: digits[0]!.count }], fits: true, by: 'words', units: [] } : null;
+  const units = named.length >= 2 ? named : named.length === 0 ? [...known] : [];
+  const shapes = shapesFrom(plain, counts, examples, units);
+  const odd = alternating(folded, units);
+  for (const shape of shapes) {
+    const layout = fill(shape, units, odd);
+    if (layout) return { layout, fits: readsExamples(layout, examples), by: 'words', units };
+  }
+  return counts.length > 0 || named.length > 0 ? byExamples(shapes, examples) : null;
+}
+
+type Shape = (Slot | { digits: number })[];
+
+/** How the code looks: by its examples where there are any, else by the counts in the order they are told. */
+function shapesFrom(
+  text: string,
+  counts: readonly { of: 'digits' | 'letters'; count: number }[],
+  examples: readonly SaidExample[],
+  units: readonly DateUnit[],
+): Shape[] {
+  if (examples.length > 0) {
+    const runs = examples.map(({ code }) => shapeOf(code));
+    const [first] = runs;
+    const alike = runs.every(
+      (other) =>
+        other.length === first!.length &&
+        other.every(
+          ({ letters, text: run }, at) => letters === first![at]!.letters && run.length === first![at]!.text.length,
+        ),
+    );
+    if (!alike) return [];
+    const parted = examples.some(({ code }) => /[ -]/.test(code));
+    const shape = first!.map(({ letters, text: run }, at) =>
+      letters
+        ? lettersSlot(
+            text,
+            runs.map((other) => other[at]!.text),
+          )
+        : { digits: run.length },
+    );
+    return [shape.flatMap((part, at) => (at > 0 && parted ? [blank, part] : [part]))];
+  }
+  const written = counts.map(({ of, count }): Slot | { digits: number } =>
+    of === 'letters' ? { plant: count } : { digits: count },
+  );
+  const figures = written.filter((part): part is { digits: number } => 'digits' in part);
+  // "Month (two digits), year (two digits)": each unit tells its own.
+  if (figures.length === units.length && units.length > 1) {
+    const all = figures.reduce((sum, part) => sum + part.digits, 0);
+    const letters = written.filter((part) => !('digits' in part));
+    return [[...letters, { digits: all }]];
+  }
+  // "Four digits: the first two the month, the last two the year": the parts add up to the whole.
+  const [whole, ...parts] = figures;
+  const summed = parts.length > 0 && whole!.digits === parts.reduce((sum, part) => sum + part.digits, 0);
+  return figures.length === 1 || summed ? [written.filter((part) => !('digits' in part) || part === whole)] : [];
+}
+
+function fill(shape: Shape, units: readonly DateUnit[], odd: [DateUnit, DateUnit] | null): Layout | null {
+  const runs = shape.filter((part) => 'digits' in part);
+  if (units.length === 0 || runs.length === 0) return null;
+  const slots: Slot[] = [];
+  const each = runs.length === units.length && runs.length > 1;
+  let at = 0;
+  for (const part of shape) {
+    if (!('digits' in part)) {
+      slots.push(part);
+      continue;
+    }
+    const own = each ? [units[at++]!] : runs.length === 1 ? [...units] : null;
+    const written = own && (odd && part.digits === 4 ? interleaved(...odd) : digitSlots(own, part.digits));
+    if (!written) return null;
+    slots.push(...written);
+  }
+  return slots;
+}
+
+/** The one layout among the usual ones that reads every example as it says; null when several do, or none. */
+function byExamples(shapes: readonly Shape[], examples: readonly SaidExample[]): SaidLayout | null {
+  if (examples.length === 0) return null;
+  const weeks = examples.every(({ reads }) => /W/.test(reads));
+  const unit: DateUnit = weeks ? 'week' : 'month';
+  const tries: [DateUnit[], [DateUnit, DateUnit] | null][] = [
+    [[unit, 'year'], null],
+    [['year', unit], null],
+    [
+      [unit, 'year'],
+      [unit, 'year'],
+    ],
+    [
+      ['year', unit],
+      ['year', unit],
+    ],
+  ];
+  const fitting = shapes.flatMap((shape) =>
+    tries.flatMap(([units, odd]) => {
+      const layout = fill(shape, units, odd);
+      return layout && readsExamples(layout, examples) ? [{ layout, units }] : [];
+    }),
+  );
+  const distinct = new Map(fitting.map((one) => [JSON.stringify(one.layout), one]));
+  const [only] = distinct.values();
+  return distinct.size === 1 && only ? { ...only, fits: true, by: 'examples' } : null;
+}

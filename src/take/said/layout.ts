@@ -1,0 +1,97 @@
+import { testSystem } from '../../code';
+import type { CodeSystem, Layout, Slot } from '../../maker/types';
+import { foldWords } from '../../text';
+import { tellingFinder } from '../words';
+
+/** A code as runs: letters, digits, and what stands between. */
+export const shapeOf = (code: string): { letters: boolean; text: string }[] =>
+  [...code.matchAll(/\p{Lu}{1,9}|\d{1,12}/gu)].map(([text]) => ({ letters: /\p{Lu}/u.test(text), text }));
+
+export const blank: Slot = { separator: ' -', optional: true };
+
+type DateUnit = 'year' | 'month' | 'week' | 'day';
+
+/** How so many digits write these units in this order; null when they cannot. */
+export function digitSlots(units: readonly DateUnit[], digits: number): Slot[] | null {
+  const two = (unit: DateUnit): Slot => ({ [unit]: 2 }) as unknown as Slot;
+  if (units.length === 2 && digits === 3 && units.includes('month') && units.includes('year'))
+    return units.map((unit) => (unit === 'month' ? { month: '1-9' } : { year: 2 }));
+  if (digits === units.length * 2) return units.map(two);
+  if (digits === units.length * 2 + 2 && units.includes('year'))
+    return units.map((unit) => (unit === 'year' ? { year: 4 } : two(unit)));
+  if (units.length === 1 && units[0] === 'year' && digits === 1) return [{ year: 1 }];
+  return null;
+}
+
+/** Four digits whose first and third write one unit, second and fourth the other. */
+export const interleaved = (first: DateUnit, second: DateUnit): Slot[] =>
+  [
+    [first, 'tens'],
+    [second, 'tens'],
+    [first, 'units'],
+    [second, 'units'],
+  ].map(([unit, half]) => ({ [unit!]: half }) as unknown as Slot);
+
+/** A notation such as "YYMM LL", each letter a place of the code; null when a letter has no meaning. */
+export function readNotation(text: string, legend: ReadonlyMap<string, string>): Layout | null {
+  const plain = text.normalize('NFKC').trim();
+  if (!/^[A-Z]{1,12}(?:[ ./-]?[A-Z0-9]{1,12}){0,5}$/.test(plain) || plain.length < 2) return null;
+  const means = (letter: string) => legend.get(letter) ?? usual[letter];
+  const marks = [...plain].map((letter) => (/[ ./-]/.test(letter) ? ' ' : means(letter)));
+  if (marks.some((unit) => unit === undefined)) return null;
+  const runs: { unit: string; length: number }[] = [];
+  for (const unit of marks as string[]) {
+    const last = runs.at(-1);
+    if (last?.unit === unit) last.length += 1;
+    else runs.push({ unit, length: 1 });
+  }
+  const total = (unit: string) => marks.filter((one) => one === unit).length;
+  const seen = new Map<string, number>();
+  const slots = runs.map(({ unit, length }): Slot | null => {
+    if (unit === ' ') return blank;
+    if (unit === 'plant') return { plant: length };
+    if (unit === 'serial') return { serial: length };
+    const before = seen.get(unit) ?? 0;
+    seen.set(unit, before + 1);
+    if (length === 1 && total(unit) === 2) return { [unit]: before === 0 ? 'tens' : 'units' } as unknown as Slot;
+    if (unit === 'year') return length === 1 || length === 2 || length === 4 ? { year: length } : null;
+    if (unit === 'month' && length === 1) return { month: '1-9' };
+    return length === 2 ? ({ [unit]: 2 } as unknown as Slot) : null;
+  });
+  return slots.every((slot): slot is Slot => slot !== null) && marks.some((unit) => unit === 'year') ? slots : null;
+}
+
+/** What letters usually stand for where a page does not say: years and months by their first letter. Common practice, no source. */
+const usual: Record<string, string | undefined> = {
+  Y: 'year',
+  J: 'year',
+  M: 'month',
+  W: 'week',
+  L: 'plant',
+  X: 'plant',
+};
+
+const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
+
+/** What a page says that single capitals stand for: "Y is a digit of the year". */
+export function readLegend(text: string): Map<string, string> {
+  const folded = foldWords(text).text;
+  const legend = new Map<string, string>();
+  const unitOf = (said: string) => units({ source: said, text: said, at: null })[0]?.value;
+  for (const match of text.matchAll(/(?<![\p{L}\d])([A-Z])(?![\p{L}\d])[^,;.A-Z]{1,60}/gu)) {
+    const unit = unitOf(folded.slice(match.index + 1, match.index + match[0].length));
+    if (unit && !legend.has(match[1]!)) legend.set(match[1]!, unit);
+  }
+  return legend;
+}
+
+/** Whether every example of the page reads under a layout as it says; its own years settle those of two digits. */
+export function readsExamples(layout: Layout, examples: readonly { code: string; reads: string }[]): boolean {
+  if (examples.length === 0) return true;
+  const told = examples.map(({ code, reads }) => ({ code, reads }));
+  const years = examples.map(({ reads }) => reads.slice(0, 4)).sort();
+  const used: CodeSystem['used'] = [years[0]!, years.at(-1)!];
+  const system: CodeSystem = { id: 'taken', used, layout, examples: told };
+  const faults = testSystem(system, []);
+  return faults.layouts.length === 0 && faults.examples.length === 0;
+}

@@ -1,0 +1,39 @@
+import { type Folded, foldWords } from '../../text';
+import { tellingFinder } from '../words';
+
+const counts = [1, 2, 3, 4, 5, 6, 7, 8] as const;
+const finder = tellingFinder(...counts.map((count) => `number-${count}` as const), 'digits', 'letters');
+
+/** So many letters or digits of a code, as a text says them. */
+export interface SaidCount {
+  of: 'digits' | 'letters';
+  count: number;
+  start: number;
+  end: number;
+}
+
+/** Letters between a number and what it counts: "two workshop letters". */
+const farthest = 12;
+
+/** "two letters", "quatre chiffres", "数字4桁": the counts of a text, in order. */
+export function readCounts(text: string | Folded): SaidCount[] {
+  const folded = typeof text === 'string' ? foldWords(text) : text;
+  const hits = finder(folded);
+  return hits.flatMap((hit, at): SaidCount[] => {
+    if (hit.value !== 'digits' && hit.value !== 'letters') return [];
+    // "1桁目" is the first digit and counts none.
+    if (folded.text[hit.foldedEnd] === '目' || folded.text[hit.foldedEnd - 1] === '目') return [];
+    const before = hits[at - 1];
+    const after = hits[at + 1];
+    const numberOf = (other: typeof hit | undefined, gap: number): number | null =>
+      other?.value.startsWith('number-') && gap >= 0 && gap <= farthest ? Number(other.value.slice(7)) : null;
+    const gapBefore = before ? hit.foldedStart - before.foldedEnd : 99;
+    // Japanese counts behind what it counts: "アルファベット2文字".
+    const japanese =
+      hit.value === 'letters' &&
+      /[\u30a0-\u30ff\u4e00-\u9fff]$/u.test(folded.text.slice(hit.foldedStart, hit.foldedEnd));
+    const ahead = () => numberOf(after, after ? after.foldedStart - hit.foldedEnd : 99);
+    const count = (japanese ? ahead() : null) ?? numberOf(before, gapBefore);
+    return count === null ? [] : [{ of: hit.value, count, start: hit.foldedStart, end: hit.foldedEnd }];
+  });
+}

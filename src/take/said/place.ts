@@ -1,0 +1,40 @@
+import { findPlaces, unknownPlace } from '../../place';
+
+/** A place as a page tells it: a country by its code, a town or workshop by its name alone. */
+export interface SaidPlace {
+  place: string;
+  name?: string;
+}
+
+/** A town's or workshop's name: up to four words that begin with a capital, behind a few small ones. */
+const town =
+  /^(?:(?:\p{Ll}[\p{L}'’]{0,14}|Werk|Werkstatt|Atelier|Fabrik)\s|[ld]['’]){0,4}(\p{Lu}[\p{L}'’.-]{1,30}(?:[ -](?:(?:de|la|sur|am|an|der|upon|on|di|del)[ -])?\p{Lu}[\p{L}'’.-]{1,30}){0,3})/u;
+
+/** The country that a text names, also one whose name is a word of another meaning when it stands alone. */
+function countryIn(text: string): { place: string; start: number; end: number } | null {
+  // "Virgin Islands (British)" is one name.
+  const joined = text.replace(/[()]/g, ' ').replace(/[\s.]{1,8}$/, '');
+  const [first] = joined === text ? [] : findPlaces(joined);
+  if (first && first.end - first.start === joined.length) return { place: first.place, start: 0, end: text.length };
+  const [named] = findPlaces(text).filter(({ form }) => form !== 'adjective');
+  if (named) return named;
+  const alone = /^[^\s,;|(][^,;|(]{2,40}/u.exec(text)?.[0].trim() ?? '';
+  const lead = 'made in ';
+  const [guarded] = findPlaces(lead + alone);
+  if (!guarded || guarded.end - guarded.start < alone.length || guarded.form !== 'made-in') return null;
+  return { place: guarded.place, start: guarded.start - lead.length, end: guarded.end - lead.length };
+}
+
+/** The place that opens or fills a short text; null when it names none. A town without its country is of an unknown one. */
+export function readPlace(text: string): SaidPlace | null {
+  const plain = text.normalize('NFKC').trim();
+  const country = countryIn(plain);
+  const rest = country ? `${plain.slice(0, country.start)}|${plain.slice(country.end)}` : plain;
+  const names = rest
+    .split(/[,;|()（）、]|\s[-–—]\s/u)
+    .map((piece) => town.exec(piece.trim())?.[1]?.replace(/\.$/, ''))
+    .filter((name): name is string => name !== undefined);
+  const name = names.find((one) => findPlaces(one).length === 0 && !/^\p{Lu}{1,3}\d?$/u.test(one));
+  if (!country) return name ? { place: unknownPlace, name } : null;
+  return { place: country.place, ...(name && { name }) };
+}

@@ -1,0 +1,26 @@
+import { parsePrices, parsePriceText } from '../../text';
+
+export interface SaidAmount {
+  amount: number;
+  currency: string;
+}
+
+/** The one amount of a cell, with the currency that its sign can only mean; several readings are none. */
+export function readAmount(text: string, sign: string | null = null): SaidAmount | null {
+  // The lira was written with a bare letter, which counts nowhere else.
+  const lira = /^L(?:it)?\.?\s?(?=\d)/.exec(text);
+  const { amount, otherAmounts, currencies } = parsePriceText(lira ? text.slice(lira[0].length) : text, sign);
+  const currency = lira ? 'ITL' : currencies[0];
+  if (amount === null || currency === undefined || (!lira && otherAmounts.length > 0)) return null;
+  const whole = lira ? text.slice(lira[0].length).replace(/\D/g, '') : amount;
+  return { amount: Number(whole), currency };
+}
+
+/** Amounts with their signs in running text, each with its place. */
+export function readAmounts(text: string): (SaidAmount & { start: number; end: number })[] {
+  return parsePrices(text).flatMap(({ price, start, end }) => {
+    const currency = price.currency ?? price.currencies[0];
+    if (currency === undefined || price.minorTo !== undefined || price.otherMinor) return [];
+    return [{ amount: price.minor / 10 ** price.exponent, currency, start, end }];
+  });
+}

@@ -1,0 +1,49 @@
+import { parseMeasures } from '../../text';
+
+export interface SaidSize {
+  size: { width: number; height?: number; depth?: number; unit: 'cm' | 'mm' | 'in' };
+  start: number;
+  end: number;
+}
+
+const mmOf = { cm: 10, mm: 1, in: 25.4 };
+const round = (value: number) => Math.round(value * 100) / 100;
+
+/** Sides further apart than this in the text are not of one size. */
+const farthest = 24;
+
+/** The sizes of a text: width, height and depth in the order written where no words name them. At least two sides. */
+export function readSizes(text: string): SaidSize[] {
+  const sides = parseMeasures(text, null).filter(({ measure }) =>
+    ['width', 'height', 'depth', 'unknown'].includes(measure.dimension),
+  );
+  const groups: (typeof sides)[] = [];
+  for (const side of sides) {
+    const group = groups.at(-1);
+    if (
+      group &&
+      group.length < 3 &&
+      side.start - group.at(-1)!.end <= farthest &&
+      !text.slice(group.at(-1)!.end, side.start).includes('(')
+    )
+      group.push(side);
+    else groups.push([side]);
+  }
+  return groups
+    .filter((group) => group.length >= 2)
+    .map((group) => {
+      const unit = group[0]!.measure.unit === 'assumed-cm' ? 'cm' : group[0]!.measure.unit;
+      const value = (at: number) => round(group[at]!.measure.mm / mmOf[unit]);
+      const named = (dimension: string) => group.findIndex(({ measure }) => measure.dimension === dimension);
+      const all = ['width', 'height', 'depth'].slice(0, group.length);
+      const byName = all.every((dimension) => named(dimension) >= 0);
+      const [width, height, depth] = all.map((dimension, at) => value(byName ? named(dimension) : at));
+      const size = {
+        width: width!,
+        ...(height !== undefined && { height }),
+        ...(depth !== undefined && { depth }),
+        unit,
+      };
+      return { size, start: group[0]!.start, end: group.at(-1)!.end };
+    });
+}

@@ -1,0 +1,115 @@
+import { foldWords } from '../../text';
+import type { Cell } from '../page/grid';
+import { plainCode, plantCodes } from '../said/code';
+import { readPeriods } from '../said/period';
+import { readPlace } from '../said/place';
+import { tellingFinder, wholeWords } from '../words';
+
+/** What a column tells. */
+export const roles = [
+  'code',
+  'place',
+  'plant',
+  'period',
+  'from',
+  'until',
+  'format',
+  'example',
+  'reads',
+  'model',
+  'size',
+  'width',
+  'height',
+  'depth',
+  'price',
+  'maker',
+  'part',
+  'is',
+  'where',
+  'year',
+  'letter',
+  'first',
+  'last',
+  'note',
+] as const;
+export type Role = (typeof roles)[number];
+
+const topicOf = (role: Role) => `column-${role}` as const;
+const whole = roles.map((role) => ({ role, words: wholeWords(topicOf(role)) }));
+const finder = tellingFinder(...roles.map(topicOf));
+
+/** "L x H x D", "B×H×T": the sides of a size. */
+const sides = /^[lwhdbtpa]{1,2}\s?[x×*/]\s?[lwhdbtpa]{1,2}(?:\s?[x×*/]\s?[lwhdbtpa]{1,2})?$/;
+
+/** The roles that a header or label names, likeliest first; a word may name several, and the cells decide. */
+export function rolesNamed(header: string): Role[] {
+  const plain = foldWords(header)
+    .text.replace(/[([][^)\]]{0,40}[)\]]/g, '')
+    .replace(/[\s:：.]{1,4}$/, '')
+    .trim();
+  if (sides.test(plain)) return ['size'];
+  const exact = whole.filter(({ words }) => words.has(plain)).map(({ role }) => role);
+  if (exact.length > 0 || plain.length > 40) return exact;
+  const hits = finder(header).sort((a, b) => b.end - b.start - (a.end - a.start));
+  return [...new Set(hits.map(({ value }) => value.slice('column-'.length) as Role))];
+}
+
+/** Years at the head of a column: the column tells what was so in that year. */
+export const yearNamed = (header: string): number | null =>
+  /^\s{0,3}(?:1[89]|20)\d\d\s?年?\s{0,3}$/.test(header) ? Number.parseInt(header, 10) : null;
+
+const textsOf = (column: readonly (Cell | undefined)[]): string[] =>
+  column.flatMap((cell) => (cell?.words ? [cell.words.text] : [])).slice(0, 40);
+const share = (texts: readonly string[], holds: (text: string) => boolean): number =>
+  texts.length === 0 ? 0 : texts.filter(holds).length / texts.length;
+
+const isCode = (text: string): boolean => plantCodes(text) !== null;
+/** A whole code: at least three digits, with letters or without. */
+const isWholeCode = (text: string): boolean =>
+  /^(?:[A-Z]{0,3}[ -]?\d{3,8}|\d{3,8}[ -]?[A-Z]{1,3})(?!\d)/.test(plainCode(text).code);
+const isYears = (text: string): boolean => readPeriods(text).length > 0 || /^\??[-–—]?$/.test(text);
+const isSingle = (text: string): boolean => /^[A-Za-z0-9]$/.test(plainCode(text).code);
+const isNumber = (text: string): boolean => /^(?:no\.?\s?)?\d{1,3}(?:[.,' ]?\d{3}){0,4}\+?$/i.test(text);
+
+/** Whether a column's cells can be what its header may mean. */
+const fits: Partial<Record<Role, (texts: readonly string[]) => boolean>> = {
+  code: (texts) => share(texts, isCode) > 0.6,
+  place: (texts) => share(texts, isCode) < 0.5,
+  plant: (texts) => share(texts, isCode) < 0.5,
+  period: (texts) => share(texts, isYears) > 0.4,
+  from: (texts) => share(texts, isYears) > 0.3,
+  until: () => true,
+  year: (texts) => share(texts, (text) => readPeriods(text).length > 0) > 0.6,
+  letter: (texts) => share(texts, isSingle) > 0.8,
+  first: (texts) => share(texts, isNumber) > 0.6,
+  last: (texts) => share(texts, (text) => isNumber(text) || text.length < 3) > 0.6,
+  example: (texts) => share(texts, isWholeCode) > 0.4,
+  where: (texts) => share(texts, isCode) < 0.3,
+};
+
+/** The role of each column by its header and its cells; null where neither tells. */
+export function columnRoles(headers: readonly string[], rows: readonly Cell[][]): (Role | null)[] {
+  const columns = headers.map((_, at) => textsOf(rows.map((row) => row[at])));
+  const taken = headers.map((header, at): Role | null => {
+    const texts = columns[at]!;
+    const named = rolesNamed(header);
+    // "Workshop" and "Letters" name codes as well as places: the cells say which.
+    if (named.some((role) => ['plant', 'code', 'letter'].includes(role))) {
+      if (named.includes('letter') && share(texts, isSingle) > 0.8) return 'letter';
+      if (share(texts, isCode) > 0.6) return 'code';
+      if (share(texts, isWholeCode) > 0.6) return 'example';
+    }
+    return named.find((role) => fits[role]?.(texts) ?? true) ?? null;
+  });
+  return taken.map((role, at) => role ?? (headers[at] === '' ? byCells(columns[at]!, taken) : null));
+}
+
+/** What a column without a header tells, by its cells. */
+export function byCells(texts: readonly string[], taken: readonly (Role | null)[]): Role | null {
+  const free = (role: Role) => !taken.includes(role);
+  if (texts.length < 2) return null;
+  if (free('code') && share(texts, isCode) > 0.8) return 'code';
+  if (free('period') && share(texts, isYears) > 0.7) return 'period';
+  if (free('place') && share(texts, (text) => (readPlace(text)?.place ?? 'ZZ') !== 'ZZ') > 0.6) return 'place';
+  return null;
+}

@@ -1,0 +1,114 @@
+import type { Cell } from '../page/grid';
+import type { Context } from '../propose';
+import type { Proposal } from '../types';
+import { byCells, columnRoles, type Role, rolesNamed, yearNamed } from './columns';
+import { readFactsTable } from './facts';
+import { readPriceGrid } from './prices';
+import { type Row, readRow } from './rows';
+
+export interface Table {
+  rows: Cell[][];
+  caption: string;
+}
+
+const textOf = (cell: Cell | undefined): string => cell?.words?.text ?? '';
+
+/** One cell over the whole row: a heading inside the table. */
+const isSection = (row: readonly Cell[]): boolean => {
+  const own = row.filter(({ own: first, words }) => first && words);
+  return own.length === 1 && own[0]!.span >= Math.max(2, row.length - 1);
+};
+
+function isHeader(row: readonly Cell[]): boolean {
+  const filled = row.filter(({ words }) => words !== null);
+  if (filled.length < 2) return false;
+  const named = filled.filter((cell) => rolesNamed(textOf(cell)).length > 0 || yearNamed(textOf(cell)) !== null).length;
+  return named >= 2 && named >= filled.length / 2;
+}
+
+/** What a table proposes: rows by their columns' roles, or facts of one model beside their labels. */
+export function readTable({ rows, caption }: Table, context: Context, day: string): Proposal[] {
+  const body = rows.filter((row) => row.length > 0);
+  const at = body.slice(0, 4).findIndex((row) => !isSection(row) && isHeader(row));
+  const width = Math.max(0, ...body.map((row) => row.length));
+  if (width === 2 && body.every((row) => row[0]!.head && !row[1]?.head)) return readFactsTable(body, context, day);
+  if (isTurned(body)) return readTable({ rows: turned(body), caption }, context, day);
+  const headers = at < 0 ? Array.from({ length: width }, () => '') : body[at]!.map(textOf);
+  const data = body.slice(at + 1);
+  const prices = readPriceGrid((body[0] ?? []).map(textOf), body.slice(1), caption, context);
+  if (prices) return prices;
+  const told = data.filter((row) => !isSection(row));
+  const taken = at < 0 ? withoutHeader(told, width) : columnRoles(headers, told);
+  let section: string | null = null;
+  return data.flatMap((row): Proposal[] => {
+    if (isSection(row)) {
+      section = textOf(row.find(({ words }) => words !== null));
+      return [];
+    }
+    return groupsOf(taken).flatMap((columns) => {
+      const known: Row = { cells: new Map(), headers: new Map(), section, whole: row };
+      for (const column of columns) {
+        const role = taken[column]!;
+        const cell = row[column];
+        if (!cell) continue;
+        known.cells.set(role, [...(known.cells.get(role) ?? []), cell]);
+        known.headers.set(role, headers[column] ?? '');
+      }
+      return readRow(known, context, day);
+    });
+  });
+}
+
+/** Facts down the side and models along the top. */
+function isTurned(rows: readonly Cell[][]): boolean {
+  const [top = [], ...others] = rows;
+  const named = (cell: Cell | undefined) => rolesNamed(textOf(cell)).some((role) => turnable.has(role));
+  const labels = others.filter((row) => named(row[0])).length;
+  return (
+    top.length >= 3 &&
+    others.length >= 2 &&
+    labels >= others.length * 0.6 &&
+    !top.slice(1).some((cell) => rolesNamed(textOf(cell)).length > 0 || yearNamed(textOf(cell)) !== null)
+  );
+}
+
+const turnable = new Set<Role>(['size', 'period', 'from', 'until', 'width', 'height', 'depth', 'where']);
+
+function turned(rows: readonly Cell[][]): Cell[][] {
+  const width = Math.max(...rows.map((row) => row.length));
+  const empty: Cell = { words: null, head: false, own: true, span: 1 };
+  return Array.from({ length: width }, (_, column) =>
+    rows.map((row, at) => {
+      const cell = row[column] ?? empty;
+      // The corner heads the models.
+      return column === 0 && at === 0
+        ? { ...empty, words: { text: 'Model', struck: [], marks: [], selector: '' } }
+        : cell;
+    }),
+  );
+}
+
+function withoutHeader(rows: readonly Cell[][], width: number): (Role | null)[] {
+  const taken: (Role | null)[] = [];
+  for (let column = 0; column < width; column += 1)
+    taken.push(
+      byCells(
+        rows.map((row) => textOf(row[column])).filter((text) => text !== ''),
+        taken,
+      ),
+    );
+  return taken;
+}
+
+/** Columns that repeat ("Year, Letter, Year, Letter") are rows beside each other; a place may be told in two columns. */
+function groupsOf(taken: readonly (Role | null)[]): number[][] {
+  const known = taken.flatMap((role, column) => (role ? [{ role, column }] : []));
+  const first = known[0]?.role;
+  const again = known.findIndex(({ role }, index) => index > 0 && role === first);
+  const repeats =
+    again > 1 && known.length % again === 0 && known.every(({ role }, index) => role === known[index % again]!.role);
+  if (!repeats) return [known.map(({ column }) => column)];
+  return Array.from({ length: known.length / again }, (_, group) =>
+    known.slice(group * again, (group + 1) * again).map(({ column }) => column),
+  );
+}

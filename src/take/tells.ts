@@ -1,0 +1,49 @@
+import type { Block } from './page/blocks';
+import type { Proposal } from './types';
+import { tellingFinder } from './words';
+
+const tells = tellingFinder('tells');
+const offers = tellingFinder('offering');
+
+/** What of a page is looked at to tell whether it offers a thing: its head is enough. */
+const longestLook = 20_000;
+
+export interface Telling {
+  /** Whether title or headings say that codes, models or dates are told. */
+  heading: boolean;
+  offersInHeading: boolean;
+  offersInText: boolean;
+}
+
+/** What speaks for a page that tells of a maker, and for one that offers a piece. */
+export function readTelling(title: string, blocks: readonly Block[]): Telling {
+  const headings = blocks.flatMap((block) => (block.kind === 'heading' ? [block.words.text] : []));
+  const captions = blocks.flatMap((block) => (block.kind === 'table' ? [block.caption] : []));
+  const about = [title, ...headings, ...captions].join('\n').slice(0, longestLook);
+  const texts = blocks.flatMap((block) => {
+    if (block.kind === 'paragraph') return [block.words.text];
+    return block.kind === 'list' ? block.items.map(({ text }) => text) : [];
+  });
+  return {
+    heading: tells(about).length > 0,
+    offersInHeading: offers(about).length > 0,
+    offersInText: offers(texts.join('\n').slice(0, longestLook)).length > 0,
+  };
+}
+
+/** Fewer than this on a page that sells, or without a heading that says so, are a mention. */
+const fewest = 3;
+const fewestRows = 2;
+
+/**
+ * What a page tells, and nothing of what it only mentions. A page that offers a piece names its code, its size and its
+ * maker; a shop may tell of codes as well. So where something is for sale, and where no heading says that codes are
+ * told, it takes several of them, in one table or list where no heading helps.
+ */
+export function whatIsTold(found: readonly Proposal[], { heading, offersInText }: Telling): Proposal[] {
+  if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
+  if (offersInText) return [];
+  const perBlock = new Map<number, number>();
+  for (const { at } of found) if (at.form !== 'prose') perBlock.set(at.block, (perBlock.get(at.block) ?? 0) + 1);
+  return found.filter(({ at }) => (perBlock.get(at.block) ?? 0) >= (at.form === 'table' ? fewestRows : fewest));
+}

@@ -1,0 +1,43 @@
+import { asidePages, inProse, inTables, type PageScore, scorePage, seenPages, sharesOf } from '../take-pages/score';
+
+const percent = (share: number): string => `${(share * 100).toFixed(1)}%`;
+
+function lineOf(pages: string, form: string, scores: readonly PageScore[]) {
+  const { right, given, there, precision, recall } = sharesOf(scores);
+  return {
+    pages,
+    form,
+    count: scores.length,
+    given,
+    right,
+    'of given': percent(precision),
+    there,
+    'of there': percent(recall),
+  };
+}
+
+/** What pages that tell of makers propose, against their truth: the pages seen while tuning, and those set aside, apart. */
+export async function bench(): Promise<void> {
+  const rows = [];
+  for (const [name, pages] of [
+    ['seen', seenPages],
+    ['set aside', asidePages],
+  ] as const) {
+    const scores = pages.map(scorePage);
+    rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));
+    rows.push(lineOf(name, 'prose and threads', scores.filter(inProse)));
+    rows.push(
+      lineOf(
+        name,
+        'mentions only',
+        scores.filter(({ form }) => form === 'none'),
+      ),
+    );
+    if (name === 'seen') continue;
+    for (const { page, wrong, missing } of scores) {
+      for (const { at, also, source, ...one } of wrong) console.log(`${page}: wrong ${JSON.stringify(one)}`);
+      for (const one of missing) console.log(`${page}: missing ${JSON.stringify(one)}`);
+    }
+  }
+  console.table(rows);
+}

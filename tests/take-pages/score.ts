@@ -1,0 +1,148 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { parseHTML } from 'linkedom';
+import { takeFromPage } from '../../src/take';
+import type { Proposal } from '../../src/take/types';
+
+/** A proposal as a page's truth writes it: only what the page tells, without words and places. */
+export interface Told {
+  kind: string;
+  maker?: string;
+  status?: 'contradicting' | 'withdrawn' | 'disputed';
+  ticked?: boolean;
+  examples?: [string, string][];
+  [field: string]: unknown;
+}
+export interface Truth {
+  form: 'table' | 'list' | 'definition-list' | 'prose' | 'thread' | 'none';
+  maker?: string;
+  proposals: Told[];
+}
+
+const here = new URL('.', import.meta.url);
+const names = readdirSync(here)
+  .filter((file) => file.endsWith('.html'))
+  .map((file) => file.slice(0, -5));
+const hash = (name: string) => createHash('sha256').update(name).digest('hex');
+
+/** A third of the pages, those whose names hash lowest: chosen before any reader was run, opened once when it was done. */
+export const asidePages: readonly string[] = [...names]
+  .sort((a, b) => (hash(a) < hash(b) ? -1 : 1))
+  .slice(0, Math.floor(names.length / 3))
+  .sort();
+export const seenPages: readonly string[] = names.filter((name) => !asidePages.includes(name)).sort();
+
+export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
+export const truthOf = (name: string): Truth =>
+  JSON.parse(readFileSync(new URL(`${name}.json`, here), 'utf8')) as Truth;
+
+export const source = { address: 'https://leather-notes.example/codes', day: '2026-11-29' };
+export const takeHtml = (html: string): Proposal[] =>
+  takeFromPage(parseHTML(html).document as unknown as Document, source);
+
+const plain = (text: unknown): string => String(text).normalize('NFKC').toLowerCase().replace(/\s+/g, ' ').trim();
+
+/** Separators are left out: a code is read with them and without. */
+const slotsOf = (layout: unknown): unknown[] => (layout as object[]).filter((slot) => !('separator' in slot));
+
+const statusOf = ({ doubts }: Proposal): Told['status'] | null => {
+  if (doubts.includes('withdrawn')) return 'withdrawn';
+  if (doubts.includes('disputed')) return 'disputed';
+  return doubts.includes('contradicted') ? 'contradicting' : null;
+};
+
+/** Whether two texts of where a code sits are the same place: the truth's words, at most half as much around them. */
+const sameWhere = (told: string, given: string): boolean =>
+  plain(given).includes(plain(told)) && given.length <= told.length * 1.5;
+
+const fields = [
+  'code',
+  'place',
+  'used',
+  'about',
+  'letter',
+  'year',
+  'first',
+  'last',
+  'made',
+  'model',
+  'name',
+  'size',
+  'part',
+  'models',
+  'amount',
+  'currency',
+  'reads',
+];
+/** Named where the truth names it: a town that the page gives with its country. */
+const onlyWhenTold = new Set(['name']);
+
+/** Whether a proposal is what the truth says, in every field. */
+export function isSame(told: Told, given: Proposal, maker: string | undefined): boolean {
+  if (told.kind !== given.kind || plain(told.maker ?? maker ?? '') !== plain(given.maker ?? '')) return false;
+  const own = given as unknown as Record<string, unknown>;
+  const alike = fields.every((field) => {
+    if (told[field] === undefined)
+      return own[field] === undefined || (onlyWhenTold.has(field) && given.kind === 'plant');
+    if (typeof told[field] === 'string') return plain(told[field]) === plain(own[field]);
+    return JSON.stringify(sorted(told[field])) === JSON.stringify(sorted(own[field]));
+  });
+  if (!alike || (told.status ?? null) !== statusOf(given)) return false;
+  if (told.ticked === false && given.ticked) return false;
+  if (told.status === undefined && told.ticked === undefined && !given.ticked) return false;
+  if (given.kind === 'construction') return plain(told.is) === plain(given.is);
+  if (given.kind === 'carrier') return sameWhere(told.where as string, given.where);
+  if (given.kind !== 'code-system') return true;
+  const examples = given.examples.map(({ code, reads }) => [code, reads]);
+  return (
+    JSON.stringify(slotsOf(told.layout)) === JSON.stringify(slotsOf(given.layout)) &&
+    JSON.stringify(told.examples) === JSON.stringify(examples)
+  );
+}
+
+const sorted = (value: unknown): unknown =>
+  value !== null && typeof value === 'object' && !Array.isArray(value)
+    ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+    : value;
+
+export interface PageScore {
+  page: string;
+  form: Truth['form'];
+  right: number;
+  given: number;
+  there: number;
+  wrong: Proposal[];
+  missing: Told[];
+}
+
+/** A page held against its truth; each told thing is met by one proposal at most. */
+export function scorePage(page: string): PageScore {
+  const truth = truthOf(page);
+  const open = [...truth.proposals];
+  const wrong: Proposal[] = [];
+  const given = takeHtml(pageHtml(page));
+  for (const proposal of given) {
+    const at = open.findIndex((told) => isSame(told, proposal, truth.maker));
+    if (at < 0) wrong.push(proposal);
+    else open.splice(at, 1);
+  }
+  const right = given.length - wrong.length;
+  return { page, form: truth.form, right, given: given.length, there: truth.proposals.length, wrong, missing: open };
+}
+
+export const inTables = ({ form }: PageScore): boolean =>
+  form === 'table' || form === 'list' || form === 'definition-list';
+export const inProse = ({ form }: PageScore): boolean => form === 'prose' || form === 'thread';
+
+/** Share of the proposals that are right, and of what stands there that is proposed. */
+export function sharesOf(scores: readonly PageScore[]): {
+  right: number;
+  given: number;
+  there: number;
+  precision: number;
+  recall: number;
+} {
+  const sum = (of: (score: PageScore) => number) => scores.reduce((total, score) => total + of(score), 0);
+  const [right, given, there] = [sum((one) => one.right), sum((one) => one.given), sum((one) => one.there)];
+  return { right, given, there, precision: given === 0 ? 1 : right / given, recall: there === 0 ? 1 : right / there };
+}

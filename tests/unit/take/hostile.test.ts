@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import { countWork } from '../../growth/count-work';
+import { takeHtml } from '../../take-pages/score';
+
+const page = (body: string, title = 'Ondrasse workshop codes') =>
+  `<html><head><title>${title}</title></head><body><h1>${title}</h1>${body}</body></html>`;
+const row = (cells: string[]) => `<tr>${cells.map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
+const head = '<tr><th>Code</th><th>Country</th><th>Years</th></tr>';
+const plants = (html: string) => takeHtml(html).flatMap((one) => (one.kind === 'plant' ? [one] : []));
+
+describe('pages that mean harm, or are only badly made', () => {
+  it('with cells that say they fill 100,000 places stay small', () => {
+    const table = `<table>${head}<tr><td colspan="100000" rowspan="100000">KV</td><td>Belgium</td></tr>${row(['HJ', 'France', '1986'])}</table>`;
+    expect(takeHtml(page(table)).length).toBeLessThan(5);
+  });
+
+  it('nested 20,000 deep are read to their end', () => {
+    const deep = `${'<div>'.repeat(20_000)}KV stands for Belgium.${'</div>'.repeat(20_000)}`;
+    expect(plants(page(deep)).map(({ code, place }) => [code, place])).toEqual([['KV', 'BE']]);
+  });
+
+  it('whose forms hide their children behind fields of those names are read all the same', () => {
+    const table = `<form><input name="firstChild"><input name="getAttribute"><table>${head}${row(['KV', 'Belgium', '1982–2003'])}</table></form>`;
+    expect(plants(page(table)).map(({ code }) => code)).toEqual(['KV']);
+  });
+
+  it('that hide words from people do not tell them', () => {
+    const hidden = `<p style="display:none">ZZ stands for Spain.</p><p hidden>ZY stands for Spain.</p><template><p>ZX stands for Spain.</p></template>`;
+    expect(plants(page(`${hidden}<p>KV stands for Belgium.</p>`)).map(({ code }) => code)).toEqual(['KV']);
+  });
+
+  it('with letters that only look like Latin ones are read, and left unticked', () => {
+    const [plant] = plants(page(`<table>${head}${row(['КV', 'Belgium', '1982–2003'])}</table>`));
+    expect(plant).toMatchObject({ code: 'KV', doubts: ['look-alike'], ticked: false });
+  });
+
+  it('whose ranges are written backwards are turned, and left unticked', () => {
+    const [plant] = plants(page(`<table>${head}${row(['KV', 'Belgium', '2003–1982'])}</table>`));
+    expect(plant).toMatchObject({ used: ['1982', '2003'], doubts: ['backwards'], ticked: false });
+  });
+
+  it('with 3,000 rows that contradict each other mark them without comparing each with all', () => {
+    const rows = (count: number) =>
+      page(
+        `<table>${head}${Array.from({ length: count }, (_, at) => row(['KV', 'Belgium', `${1900 + (at % 90)}–1995`])).join('')}</table>`,
+      );
+    const [small, large] = [rows(300), rows(3_000)].map((html) => countWork(() => takeHtml(html)));
+    expect(large! / small!).toBeLessThan(15);
+    expect(plants(rows(300)).every(({ doubts }) => doubts.includes('contradicted'))).toBe(true);
+  });
+
+  it('of eight times the length cost eight times the work', () => {
+    const long = (times: number) =>
+      page(
+        Array.from(
+          { length: times },
+          (_, at) =>
+            `<p>The letters K${String.fromCharCode(65 + (at % 26))} stand for Belgium, from 1982 to 2003. The Busta 28 (28 × 18 × 8 cm) came in 1990.</p>` +
+            `<ul><li>HJ – Lyon, France (1986–today)</li></ul><table>${head}${row(['KV', 'Belgium', '1982–2003'])}</table>`,
+        ).join(''),
+      );
+    const [small, large] = [long(60), long(480)];
+    takeHtml(small);
+    expect(countWork(() => takeHtml(large)) / countWork(() => takeHtml(small))).toBeLessThan(12);
+  });
+});
