@@ -1,13 +1,12 @@
-import { type PartName, partWords, phraseFinder } from '../../text';
+import type { Part } from '../../claim/types';
+import { partWords, phraseFinder } from '../../text';
 
-const finder = phraseFinder(partWords);
+/** Parts of a piece that a text names, in order. */
+export const partsIn = phraseFinder<Part>(partWords);
 
 /** The part of a piece that a short label names, alone. */
-export function partNamed(label: string): PartName | null {
-  const [hit, ...more] = finder(label);
+export function partNamed(label: string): Part | null {
+  const [hit, ...more] = partsIn(label);
   const rest = hit ? label.slice(0, hit.start) + label.slice(hit.end) : label;
   return hit && more.length === 0 && rest.replace(/[^\p{L}]/gu, '').length <= 4 ? hit.value : null;
 }
-
-/** Parts of a piece that a text names, in order. */
-export const partsIn = finder;

@@ -10,6 +10,9 @@ export interface SaidPlace {
 const town =
   /^(?:(?:\p{Ll}[\p{L}'’]{0,14}|Werk|Werkstatt|Atelier|Fabrik)\s|[ld]['’]){0,4}(\p{Lu}[\p{L}'’.-]{1,30}(?:[ -](?:(?:de|la|sur|am|an|der|upon|on|di|del)[ -])?\p{Lu}[\p{L}'’.-]{1,30}){0,3})/u;
 
+/** A cell or clause longer than this names more than a place. */
+const longest = 300;
+
 /** The country that a text names, also one whose name is a word of another meaning when it stands alone. */
 function countryIn(text: string): { place: string; start: number; end: number } | null {
   // "Virgin Islands (British)" is one name.
@@ -27,7 +30,7 @@ function countryIn(text: string): { place: string; start: number; end: number } 
 
 /** The place that opens or fills a short text; null when it names none. A town without its country is of an unknown one. */
 export function readPlace(text: string): SaidPlace | null {
-  const plain = text.normalize('NFKC').trim();
+  const plain = text.slice(0, longest).normalize('NFKC').trim();
   const country = countryIn(plain);
   const rest = country ? `${plain.slice(0, country.start)}|${plain.slice(country.end)}` : plain;
   const names = rest
