@@ -40,7 +40,6 @@ const sides: Record<Says['kind'], Side | null> = {
   material: 'material',
   'other-material': 'other-material',
   model: 'model',
-  'as-written': null,
 };
 const isOf = (some: readonly Side[], { says }: Evidence): boolean => {
   const side = sides[says.kind];

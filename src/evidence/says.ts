@@ -43,7 +43,5 @@ export const saysSchema = z.discriminatedUnion('kind', [
     used: z.array(spanSchema),
   }),
   z.strictObject({ kind: z.literal('model'), ...by, maker: z.string(), model: z.string() }),
-  /** A sentence of a case that was kept before the sentences stood with the languages. */
-  z.strictObject({ kind: z.literal('as-written'), words: z.string() }),
 ]);
 export type Says = z.infer<typeof saysSchema>;

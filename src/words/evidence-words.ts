@@ -2,7 +2,7 @@ import type { Derivation, Known, Says } from '../evidence';
 import type { Kit } from './kit';
 
 /** What a fact is called that may be wrong. */
-export type FactName = 'code' | 'mark' | 'model' | 'material' | 'origin' | 'purchase' | 'year' | 'date' | 'other';
+export type FactName = 'code' | 'mark' | 'model' | 'material' | 'origin' | 'purchase' | 'year' | 'date';
 
 /** What evidence says, in one language: statements and what follows from them together, all without a full stop. */
 export interface EvidenceWords {

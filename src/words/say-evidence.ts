@@ -68,7 +68,6 @@ const factNames = {
   origin: 'origin',
   country: 'origin',
   bought: 'purchase',
-  'as-written': 'other',
 } as const;
 const factName = ({ says, spans }: Stated): FactName =>
   says.kind === 'made' ? (spans[0]?.precision === 'year' ? 'year' : 'date') : factNames[says.kind];

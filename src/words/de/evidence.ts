@@ -45,7 +45,6 @@ export const evidence: EvidenceWords = {
     'other-material': (says, _dates, _places, kit) =>
       `${said(says, kit)}, und ${says.maker} verwendete ${kit.either(says.used.map((one) => kit.during(one)))} ${bareParts[says.part]} aus ${kit.either(says.is)}`,
     model: (says, dates, _places, kit) => `${said(says, kit)}, und ${says.maker} fertigte ${says.model} ${dates}`,
-    'as-written': ({ words }) => words,
   },
   clause: (statement) => statement.replace(/^(?:Der|Die|Das|Im|In|Ein)\b/, (word) => word.toLowerCase()),
   anyDateAndPlace: 'jede Zeit und jeder Ort',
@@ -58,7 +57,6 @@ export const evidence: EvidenceWords = {
     purchase: 'die genannte Zeit des Kaufs',
     year: 'das genannte Jahr',
     date: 'die genannte Zeit',
-    other: 'eine der Angaben',
   },
   conflict(over, hard, clauses) {
     const one = over === 'date' ? 'Zeit' : 'Ort';

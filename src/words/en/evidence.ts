@@ -39,7 +39,6 @@ export const evidence: EvidenceWords = {
     'other-material': (says, _dates, _places, kit) =>
       `${said(says, kit)}, and ${says.maker}'s ${bareParts[says.part]} was ${kit.either(says.is)} ${kit.either(says.used.map((one) => kit.during(one)))}`,
     model: (says, dates, _places, kit) => `${said(says, kit)}, and ${says.maker} made the ${says.model} ${dates}`,
-    'as-written': ({ words }) => words,
   },
   // A leading "The" loses its capital, names keep theirs.
   clause: (statement) => statement.replace(/^(?:The|A|An|With)\b/, (word) => word.toLowerCase()),
@@ -53,7 +52,6 @@ export const evidence: EvidenceWords = {
     purchase: 'the date of purchase claimed',
     year: 'the year claimed',
     date: 'the date claimed',
-    other: 'one fact',
   },
   conflict(over, hard, clauses) {
     const which = clauses.length === 1 ? 'this' : clauses.length === 2 ? 'both' : 'all of these';

@@ -26,7 +26,7 @@ describe('evidence-agrees', () => {
   const saysOf = (kind: Evidence['from']['kind'], words: string): Evidence['says'] => {
     if (kind === 'claim') return { kind: 'made', field: 'title', words };
     if (kind === 'reading') return { kind: 'code', from: 'photo', code: words, by: [] };
-    return kind === 'mark' ? markSaid(words) : { kind: 'as-written', words };
+    return kind === 'mark' ? markSaid(words) : { kind: 'model', field: 'title', words, maker: 'Ondrasse', model: words };
   };
   const year = yearSpan;
   const decade = (from: string, to: string) => periodSpan([from, to]) as Span;

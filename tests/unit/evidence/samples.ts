@@ -73,6 +73,11 @@ export const mark = (id: string, over: Partial<MarkRead> = {}): MarkRead => ({
   ...over,
 });
 
+/** A statement in words of its own, which rules compare with no other of its kind. */
+export const written = (words: string): Pick<Evidence, 'says'> => ({
+  says: { kind: 'mark', inText: true, words, statement: words },
+});
+
 /** A plain piece of evidence on date and place for tests of the reasoning. */
 export const piece = (id: string, over: Partial<Evidence> = {}): Evidence => ({
   id,
@@ -82,7 +87,7 @@ export const piece = (id: string, over: Partial<Evidence> = {}): Evidence => ({
   spans: [yearSpan(1994)],
   places: [],
   strength: 'hard',
-  says: { kind: 'as-written', words: `The fact ${id} stands` },
+  ...written(`The fact ${id} stands`),
   source: { kind: 'listing', text: 'the description' },
   ...over,
 });
@@ -102,8 +107,6 @@ export const ondrasse: MakerFile = {
   trade: {},
 };
 
-/** A statement as it stands in a case of before, for tests that look at its words. */
-export const written = (words: string): Pick<Evidence, 'says'> => ({ says: { kind: 'as-written', words } });
 
 type Over = Partial<Evidence>;
 /** A year that the seller gives, a code that a photo shows, a mark on the piece: kinds that rules know. */
