@@ -14,5 +14,5 @@ export function pairLookup(pairs: readonly Pair[]): PairOf {
 export function pairKind(pair: Pair | undefined): Exclude<FindingKind, 'gap'> | null {
   if (!pair || pair.withheld) return null;
   if (pair.relation === 'conflicts') return pair.hard ? 'contradiction' : 'doubt';
-  return pair.relation === 'agrees' && pair.informs ? 'agreement' : null;
+  return pair.relation === 'agrees' && pair.informs !== null ? 'agreement' : null;
 }

@@ -6,7 +6,7 @@ export { type Gathered, gatherEvidence } from './gather';
 export { evidenceId } from './ids';
 export { type Pair, pairsOf } from './pairs';
 export { reason } from './reason';
-export type { AgreeingSet, Conflict, Explanation, Reasoning, Stretch } from './reasoning-types';
+export type { AgreeingSet, Agreement, Conflict, Explanation, Reasoning, Stretch } from './reasoning-types';
 export { reasoningSchema, stretchSchema } from './reasoning-types';
 export { isExact, isSure, roomDays } from './room';
 export type { RuleId } from './rule';

@@ -107,7 +107,7 @@ function judgeOf(
     const found = evidence.filter((left) => {
       if (!isOf(rule.left, left) || !speaks(rule, left) || impossible.has(right)) return false;
       const { relation, informs } = standOf(rule, left, right);
-      return relation === 'agrees' && informs;
+      return relation === 'agrees' && informs !== null;
     });
     agreeing.set(right, found);
     return found;
@@ -124,7 +124,7 @@ function judgeOf(
       right: right.id,
       ...stand,
       hard: stand.hard && !yields,
-      informs: stand.informs && !withheld,
+      informs: withheld ? null : stand.informs,
       narrows: stand.narrows && !withheld,
       withheld,
     };

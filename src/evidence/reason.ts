@@ -3,7 +3,7 @@ import { type Cells, dateCells, placeCells } from './cells';
 import { minimalConflicts } from './conflicts';
 import { explain } from './explain';
 import { type Pair, type Pairing, pairing } from './pairs';
-import type { AgreeingSet, Conflict, Reasoning } from './reasoning-types';
+import type { AgreeingSet, Agreement, Conflict, Reasoning } from './reasoning-types';
 import { onlyHardPlaces, withHardReach, withReach } from './room';
 import { stretchOf } from './stretch';
 import { toldOf } from './told';
@@ -42,11 +42,15 @@ export function reason(evidence: readonly Evidence[]): Reasoning {
         pairs,
       ),
     ),
+    agreements: pairs.flatMap(agreementOf),
     conflicts,
     conflictsComplete: complete,
     explanations: agrees ? [] : explain(speaking),
   };
 }
+
+const agreementOf = ({ relation, informs, left, right, over, rule }: Pair): Agreement[] =>
+  relation === 'agrees' && informs !== null ? [{ evidence: [left, right], over, rule, informs }] : [];
 
 /** A statement that stands only as long as the reading it comes from. */
 const follows = ({ from }: Evidence): boolean => from.kind === 'system' || from.kind === 'plant';

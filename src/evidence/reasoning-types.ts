@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
+import { informsSchema } from './rule/types';
 import { toldSchema } from './told';
 
 /**
@@ -22,6 +23,17 @@ const agreeingSetForm = z.strictObject({
   ...stretch,
 });
 export type AgreeingSet = z.infer<typeof agreeingSetForm>;
+
+/** Two facts that agree and could have excluded each other. */
+const agreementForm = z.strictObject({
+  evidence: z.tuple([z.string(), z.string()]),
+  over: z.enum(['date', 'place']),
+  /** The rule that compares the two. */
+  rule: z.string(),
+  /** Why it counts. */
+  informs: informsSchema,
+});
+export type Agreement = z.infer<typeof agreementForm>;
 
 /** Evidence ids that cannot all hold although any of them may be left out and the rest holds. */
 const conflictForm = z.strictObject({
@@ -50,6 +62,8 @@ export const reasoningSchema = z.strictObject({
   agrees: z.boolean(),
   /** The largest agreeing sets, several when they are equally large. */
   agreeing: z.array(agreeingSetForm),
+  /** Every two facts that agree by a rule, and why that counts. */
+  agreements: z.array(agreementForm),
   /** Hard ones first, smaller ones first. */
   conflicts: z.array(conflictForm),
   /** False when there were too many conflicts of more than three pieces to list them all. */

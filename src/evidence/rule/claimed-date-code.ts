@@ -9,6 +9,8 @@ export const claimedDateCode = {
   over: 'date',
   informs: (claim, code) =>
     claim.says.kind === 'made' &&
-    claim.spans.every((said) => code.spans.every((span) => spanHolds(said, span) || spanHolds(span, said))),
+    claim.spans.every((said) => code.spans.every((span) => spanHolds(said, span) || spanHolds(span, said)))
+      ? 'another-date'
+      : null,
   yieldsTo: () => true,
 } as const satisfies Rule;

@@ -7,5 +7,5 @@ export const claimedDateMark = {
   left: ['claimed-date', 'purchase'],
   right: ['mark'],
   over: 'date',
-  informs: (claim, mark) => claim.says.kind === 'made' && isBounded(mark),
+  informs: (claim, mark) => (claim.says.kind === 'made' && isBounded(mark) ? 'closed-period' : null),
 } as const satisfies Rule;

@@ -10,7 +10,7 @@ export const claimedDates = {
   left: ['claimed-date'],
   right: ['claimed-date'],
   over: 'date',
-  informs: () => true,
+  informs: () => 'another-date',
   hardWhen: () => false,
   room: (one, other) => (isLoose(one) || isLoose(other) ? roomDays.looseDates : 0),
 } as const satisfies Rule;

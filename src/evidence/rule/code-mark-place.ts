@@ -6,6 +6,6 @@ export const codeMarkPlace = {
   left: ['code'],
   right: ['mark'],
   over: 'place',
-  informs: () => true,
+  informs: () => 'another-place',
   hardWhen: () => false,
 } as const satisfies Rule;

@@ -7,5 +7,5 @@ export const codeMark = {
   left: ['code'],
   right: ['mark'],
   over: 'date',
-  informs: (_code, mark) => isBounded(mark),
+  informs: (_code, mark) => (isBounded(mark) ? 'closed-period' : null),
 } as const satisfies Rule;

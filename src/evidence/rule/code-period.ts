@@ -9,6 +9,6 @@ export const codePeriod = {
   left: ['code-period'],
   right: ['claimed-date', 'purchase', 'country', 'mark', 'material', 'other-material', 'model'],
   over: 'date',
-  informs: () => false,
+  informs: () => null,
   hardWhen: () => false,
 } as const satisfies Rule;

@@ -11,6 +11,6 @@ export const countryDate = {
   right: ['claimed-date', 'purchase', 'country', 'code', 'mark'],
   over: 'date',
   hardWhen: (_country, date) => date.strength === 'hard',
-  informs: ({ says }) => says.kind === 'country' && says.place.length === 4,
+  informs: ({ says }) => (says.kind === 'country' && says.place.length === 4 ? 'former-country' : null),
   narrows: (country) => isBounded(country),
 } as const satisfies Rule;

@@ -15,6 +15,6 @@ export const makingPurchase = {
   right: ['purchase'],
   over: 'date',
   informs: (making, purchase) =>
-    making.spans.every(isExact) && ends(purchase) - ends(making) < roomDays.boughtNew * dayMs,
+    making.spans.every(isExact) && ends(purchase) - ends(making) < roomDays.boughtNew * dayMs ? 'bought-new' : null,
   hardWhen: () => false,
 } as const satisfies Rule;

@@ -15,7 +15,7 @@ export const materialDate = {
   right: ['claimed-date', 'purchase', 'code'],
   over: 'date',
   hardWhen: (_material, date) => date.strength === 'hard',
-  informs: ({ says }) => says.kind === 'material',
+  informs: ({ says }) => (says.kind === 'material' ? 'another-date' : null),
   narrows: (material) => material.says.kind === 'material' && isBounded(material),
   yieldsTo: (one, other) => partOf(one) === partOf(other),
 } as const satisfies Rule;

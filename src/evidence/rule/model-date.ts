@@ -7,6 +7,6 @@ export const modelDate = {
   left: ['model'],
   right: ['claimed-date', 'purchase', 'code'],
   over: 'date',
-  informs: () => true,
+  informs: () => 'another-date',
   narrows: (model) => isBounded(model),
 } as const satisfies Rule;

@@ -6,6 +6,6 @@ export const originCode = {
   left: ['origin'],
   right: ['code'],
   over: 'place',
-  informs: () => true,
+  informs: () => 'another-place',
   yieldsTo: () => true,
 } as const satisfies Rule;

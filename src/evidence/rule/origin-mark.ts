@@ -6,6 +6,6 @@ export const originMark = {
   left: ['origin'],
   right: ['mark'],
   over: 'place',
-  informs: () => true,
+  informs: () => 'another-place',
   hardWhen: () => false,
 } as const satisfies Rule;

@@ -6,6 +6,6 @@ export const origins = {
   left: ['origin'],
   right: ['origin'],
   over: 'place',
-  informs: () => false,
+  informs: () => null,
   hardWhen: () => false,
 } as const satisfies Rule;

@@ -9,6 +9,6 @@ export const otherMaterial = {
   left: ['other-material'],
   right: ['country', 'mark', 'material', 'other-material', 'model'],
   over: 'date',
-  informs: () => false,
+  informs: () => null,
   hardWhen: () => false,
 } as const satisfies Rule;

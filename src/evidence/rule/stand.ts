@@ -2,7 +2,7 @@ import { placesAgree } from '../../place';
 import { type Span, spansMeet, widenSpan } from '../../span';
 import { hardReachOf, reachOf } from '../room';
 import type { Evidence } from '../types';
-import type { Rule } from './types';
+import type { Informs, Rule } from './types';
 
 /** How two statements stand to each other. */
 export interface Stand {
@@ -10,8 +10,8 @@ export interface Stand {
   relation: 'agrees' | 'within-room' | 'conflicts';
   /** Of a conflict: it cannot be, if both are true. Else it is unlikely. */
   hard: boolean;
-  /** Of an agreement: it could have come out otherwise. */
-  informs: boolean;
+  /** Of an agreement: why it could have come out otherwise; null where it hardly could. */
+  informs: Informs | null;
   /** Of an agreement: it counts where several agree. */
   narrows: boolean;
 }
@@ -19,18 +19,18 @@ export interface Stand {
 export const meet = (a: readonly Span[], b: readonly Span[]): boolean =>
   a.some((one) => b.some((other) => spansMeet(one, other)));
 
-const withinRoom: Stand = { relation: 'within-room', hard: false, informs: false, narrows: false };
+const withinRoom: Stand = { relation: 'within-room', hard: false, informs: null, narrows: false };
 
 /** By the rule alone, without what else the listing says. */
 export function standOf(rule: Rule, left: Evidence, right: Evidence): Stand {
   const agrees = (): Stand => {
     const informs = rule.informs(left, right);
-    return { relation: 'agrees', hard: false, informs, narrows: rule.narrows?.(left, right) ?? informs };
+    return { relation: 'agrees', hard: false, informs, narrows: rule.narrows?.(left, right) ?? informs !== null };
   };
   const conflicts = (hard: boolean): Stand => ({
     relation: 'conflicts',
     hard: hard && (rule.hardWhen?.(left, right) ?? true),
-    informs: false,
+    informs: null,
     narrows: false,
   });
   if (rule.over === 'place') {

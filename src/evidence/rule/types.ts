@@ -1,4 +1,19 @@
+import * as z from 'zod';
 import type { Evidence } from '../types';
+
+/** Why an agreement of two facts tells something: how the one could have excluded the other. */
+export const informsSchema = z.enum([
+  /** Both name dates that might as well have been others. */
+  'another-date',
+  /** The one holds for some years only, with a first and a last. */
+  'closed-period',
+  /** A country that is no more, or was not yet. */
+  'former-country',
+  /** Bought as new, not long after the making. */
+  'bought-new',
+  'another-place',
+]);
+export type Informs = z.infer<typeof informsSchema>;
 
 /** What kind of statement a piece of evidence is, as rules know it. */
 export type Side =
@@ -22,8 +37,8 @@ export interface Rule {
   left: readonly Side[];
   right: readonly Side[];
   over: 'date' | 'place';
-  /** Whether the one could have excluded the other: what agrees with everything tells nothing. */
-  informs: (left: Evidence, right: Evidence) => boolean;
+  /** How the one could have excluded the other; null where it hardly could: what agrees with everything tells nothing. */
+  informs: (left: Evidence, right: Evidence) => Informs | null;
   /**
    * Whether their agreement counts where several agree: an open period excludes too little, though it may be worth
    * telling. Without it what informs counts.
