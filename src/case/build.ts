@@ -57,7 +57,7 @@ export function buildCase({ listing, photos, corrections, makers, now, previous 
   const marks = marksOf(listing, shown);
   // Marks, too, may stand on another piece than the one that is spoken of.
   const ofPiece = { decodings: codesOfPiece(decodings, lot), marks: lot ? [] : marks };
-  const evidence = gatherEvidence({ claims: judging, maker, ...ofPiece });
+  const evidence = gatherEvidence({ claims: judging, maker, listing, severalPieces: lot !== null, now, ...ofPiece });
   const reasoning = reason(evidence);
   const facts = {
     listing,

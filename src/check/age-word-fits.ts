@@ -1,12 +1,11 @@
 import * as z from 'zod';
+import { evidenceId, roomYears } from '../evidence';
 import { askFor } from './asks';
 import { datedSchema } from './fact/date';
 import { defineCheck, practice } from './frame';
+import { pairKind } from './pairs';
 import { because } from './reasons';
 import { saidOf } from './said-claims';
-
-/** Under this age marketplaces do not call a piece so. Common practice, no source. */
-const leastYears = { vintage: 20, antique: 100 };
 
 export const ageWordFits = defineCheck({
   id: 'age-word-fits',
@@ -14,10 +13,10 @@ export const ageWordFits = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ words: z.string(), least: z.number(), dated: datedSchema }),
-  limits: leastYears,
+  limits: { vintage: roomYears.vintage, antique: roomYears.antique },
   needs: {
     claims: ['age-word'],
-    now: true,
+    pairs: true,
     facts: ['date'],
   },
   unless: ({ claims }) => (saidOf(claims['age-word']).length === 0 ? because('no-age-word', {}) : null),
@@ -26,12 +25,11 @@ export const ageWordFits = defineCheck({
     const said = saidOf(facts.claims['age-word']);
     const found = said.find(({ word }) => word === 'antique') ?? said[0];
     if (!found) return [];
-    const year = Number(facts.now.slice(0, 4));
-    const oldest = Math.min(...dated.spans.map(({ from }) => (from ? Number(from.slice(0, 4)) : 0)));
-    const least = leastYears[found.word];
-    if (year - oldest >= least) return [];
+    const evidence = [evidenceId.age(found.id), dated.id] as const;
+    const kind = pairKind(facts.pairOf('age-word-date', ...evidence));
+    if (!kind) return [];
     const claims = [found.id, ...dated.claims];
-    const data = { words: found.words, least, dated: dated.said };
-    return [{ kind: 'doubt', data, claims, photos: dated.photos, asks: [askFor('made-date', {})] }];
+    const data = { words: found.words, least: roomYears[found.word], dated: dated.said };
+    return [{ kind, data, claims, evidence: [evidence[0]], photos: dated.photos, asks: [askFor('made-date', {})] }];
   },
 });

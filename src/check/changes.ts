@@ -1,6 +1,6 @@
 import type { Claim } from '../claim/types';
+import { amountOf } from '../evidence';
 import type { Field, Listing, Price } from '../listing/types';
-import { amountOf } from './money';
 import type { PreviousLook } from './types';
 
 /** One thing that a listing says otherwise than at the look before; null where it says nothing now. */

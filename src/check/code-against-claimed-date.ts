@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { Reading } from '../code/types';
 import { evidenceId } from '../evidence';
-import { type Span, spanHolds } from '../span';
+import type { Span } from '../span';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { readingSaidSchema, readingsSaid, shownCodeSchema } from './code-data';
@@ -38,14 +38,15 @@ export const codeAgainstClaimedDate = defineCheck({
     const readable = facts.fact.settledCodes.flatMap((code) => {
       const readings = datingReadings(code);
       const [first, spans] = [readings[0], dated(readings)];
-      return first && spans[0] ? [{ ...code, readings, first, spans, date: spans[0] }] : [];
+      return first && spans[0] ? [{ ...code, readings, first, date: spans[0] }] : [];
     });
     if (readable.length === 0) return { cannotTell: because('no-dating-code', {}) };
-    return readable.flatMap(({ decoding, readings, first, spans, date, shown, photos }) => {
+    return readable.flatMap(({ decoding, readings, first, date, shown, photos }) => {
       const evidence = evidenceId.reading(decoding.id);
       return claims.flatMap((claim): Speech<z.infer<typeof dataSchema>>[] => {
-        const kind = pairKind(facts.pairOf('claimed-date-code', evidenceId.claim(claim.id), evidence));
-        if (!kind) return [];
+        const pair = facts.pairOf('claimed-date-code', evidenceId.claim(claim.id), evidence);
+        const kind = pairKind(pair);
+        if (!pair || !kind) return [];
         return [
           {
             kind,
@@ -56,7 +57,7 @@ export const codeAgainstClaimedDate = defineCheck({
               system: first.system.id,
               date,
               claim: claimedDate(claim),
-              inside: spans.every((span) => spanHolds(claim.span, span)),
+              inside: pair.inside === 'right' || pair.inside === 'both',
             },
             photos,
             claims: [claim.id],

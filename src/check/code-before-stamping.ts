@@ -1,14 +1,13 @@
 import * as z from 'zod';
 import type { ClaimOf } from '../claim/types';
-import { evidenceId, isExact, isSure, roomDays } from '../evidence';
-import type { MakerFile } from '../maker/types';
+import { evidenceId } from '../evidence';
 import { periodSpan } from '../span';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
 import { claimedDate, claimedDateSchema } from './date-data';
-import { daysBefore } from './dates';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { type PairOf, pairKind } from './pairs';
 import { because } from './reasons';
 
 const dataSchema = z.strictObject({
@@ -24,37 +23,41 @@ export const codeBeforeStamping = defineCheck({
   kinds: ['contradiction', 'doubt'],
   source: makerFileSource,
   data: dataSchema,
-  needs: { maker: ['stamped'], claims: ['made'], facts: ['settledCodes'] },
-  unless: ({ maker, claims }) =>
-    earlyOf(maker.stamped, claims.made) === null ? because('no-date-before-stamping', { maker: maker.name }) : null,
+  needs: { maker: ['stamped'], claims: ['made'], pairs: true, facts: ['settledCodes'] },
+  unless: (facts) =>
+    earlyOf(facts).length === 0 ? because('no-date-before-stamping', { maker: facts.maker.name }) : null,
   run(facts) {
     const { stamped, name } = facts.maker;
-    const found = earlyOf(stamped, facts.claims.made);
-    if (!found) return [];
-    const { period, early } = found;
+    const period = periodSpan([stamped.from, stamped.to]);
+    if (!period) return [];
     return facts.fact.settledCodes.flatMap((code) =>
-      early.map((claim): Speech<z.infer<typeof dataSchema>> => {
-        const sure = code.hard && isSure(claim) && isExact(claim.span);
-        const beyond = daysBefore(claim.span, period) > roomDays.makerPeriod;
-        return {
-          kind: sure && beyond ? 'contradiction' : 'doubt',
-          key: `${code.decoding.id}/${claim.id}`,
-          data: { shown: code.shown, claim: claimedDate(claim), maker: name, stamped: period },
-          photos: code.photos,
-          claims: [claim.id],
-          evidence: [evidenceId.reading(code.decoding.id)],
-          source: fromMakerFile(name, stamped.source),
-          asks: [askFor('made-date', {})],
-        };
+      earlyOf(facts).flatMap((claim): Speech<z.infer<typeof dataSchema>>[] => {
+        const evidence = [evidenceId.stamped(code.decoding.id), evidenceId.claim(claim.id)] as const;
+        const kind = pairKind(facts.pairOf('stamping-date', ...evidence));
+        if (!kind) return [];
+        return [
+          {
+            kind,
+            key: `${code.decoding.id}/${claim.id}`,
+            data: { shown: code.shown, claim: claimedDate(claim), maker: name, stamped: period },
+            photos: code.photos,
+            claims: [claim.id],
+            evidence: [...evidence, evidenceId.reading(code.decoding.id)],
+            source: fromMakerFile(name, stamped.source),
+            asks: [askFor('made-date', {})],
+          },
+        ];
       }),
     );
   },
 });
 
-/** The claimed dates before the maker stamped; null where there is none, or one that is not. */
-function earlyOf(stamped: NonNullable<MakerFile['stamped']>, made: readonly ClaimOf<'made'>[]) {
-  const period = periodSpan([stamped.from, stamped.to]);
-  const early = made.filter((claim) => period && daysBefore(claim.span, period) > 0);
-  // Where the listing also gives a later date, its dates disagree: another check's doubt.
-  return period && early.length > 0 && early.length === made.length ? { period, early } : null;
+/**
+ * The claimed dates, where all of them lie before the maker began to stamp; none where the listing also gives a later
+ * one: then its dates disagree, another check's doubt.
+ */
+function earlyOf({ claims: { made }, pairOf }: { claims: { made: ClaimOf<'made'>[] }; pairOf: PairOf }) {
+  const isEarly = ({ id }: ClaimOf<'made'>) =>
+    pairOf('stamping-date', evidenceId.stampingBegun, evidenceId.claim(id))?.relation === 'conflicts';
+  return made.every(isEarly) ? made : [];
 }

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { differencesBetween } from '../code';
-import type { Nearest, Reading } from '../code/types';
-import { spansMeet } from '../span';
+import type { Nearest } from '../code/types';
+import { isInOwnTime } from '../evidence';
 import { askFor } from './asks';
 import { type NearCode, nearCodeSchema, readingSaidSchema, readingsSaid, shownCodeSchema } from './code-data';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
@@ -29,7 +29,7 @@ export const codeFitsMaker = defineCheck({
       const key = decoding.id;
       if (readings[0]) {
         // Out of its system's time it is another check's contradiction, not an agreement here.
-        if (!readings.some(inPeriod)) return [];
+        if (!readings.some(isInOwnTime)) return [];
         const data = {
           shown,
           maker: facts.maker.name,
@@ -54,8 +54,6 @@ export const codeFitsMaker = defineCheck({
     });
   },
 });
-
-const inPeriod = ({ span, systemUsed }: Reading) => span === null || spansMeet(span, systemUsed);
 
 const nearCode = (read: string, { text, reading }: Nearest): NearCode => ({
   code: text,

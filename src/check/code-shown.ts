@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { periodSpan, spanHolds } from '../span';
+import { evidenceId } from '../evidence';
+import { periodSpan } from '../span';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { claimedDate, claimedDateSchema } from './date-data';
@@ -18,13 +19,21 @@ export const codeShown = defineCheck({
     /** The seller's words that there is none. */
     denied: z.string().nullable(),
   }),
-  needs: { maker: ['stamped'], claims: ['made', 'code', 'no-code'], decodings: true, perhaps: ['clearPhotos'] },
+  needs: {
+    maker: ['stamped'],
+    claims: ['made', 'code', 'no-code'],
+    decodings: true,
+    pairs: true,
+    perhaps: ['clearPhotos'],
+  },
   run(facts) {
     const { stamped, name } = facts.maker;
     const period = periodSpan([stamped.from, stamped.to]);
     const claim = facts.claims.made[0];
     if (!claim) return { notApplicable: because('no-date-claimed', {}) };
-    if (!period || !spanHolds(period, claim.span))
+    const pair = facts.pairOf('stamping-date', evidenceId.stamping, evidenceId.claim(claim.id));
+    // Surely, not only perhaps: all that the claim allows lies within the time of stamping.
+    if (!period || !(pair?.inside === 'right' || pair?.inside === 'both'))
       return { notApplicable: because('stamping-not-sure', { maker: name, span: claim.span }) };
     if (facts.decodings.length > 0 || facts.claims.code.length > 0) return [];
     const source = fromMakerFile(name, stamped.source);

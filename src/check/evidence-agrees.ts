@@ -1,12 +1,12 @@
 import * as z from 'zod';
-import { type Evidence, isTold, type Known, statedOf, statedSchema, stretchSchema } from '../evidence';
+import { type Dating, isDating, isTold, type Known, statedOf, statedSchema, stretchSchema } from '../evidence';
 import { askFor } from './asks';
 import { defineCheck, practice, type Speech } from './frame';
 
 /** The reasoning lists them hard ones first; what more a page full of dates gives would only bury them. */
 const mostConflicts = 8;
 
-const groupOf = ({ from }: Evidence) =>
+const groupOf = ({ from }: Dating) =>
   from.kind === 'reading' || from.kind === 'system' || from.kind === 'plant' ? 'code' : from.kind;
 
 const dataSchema = z.union([
@@ -35,7 +35,8 @@ export const evidenceAgrees = defineCheck({
   data: dataSchema,
   needs: { evidence: true, reasoning: true, decodings: true, makerName: true },
   run({ evidence, reasoning, decodings, makerName }) {
-    const known = new Map(evidence.map((piece) => [piece.id, piece]));
+    const dating = evidence.filter(isDating);
+    const known = new Map(dating.map((piece) => [piece.id, piece]));
     const pieces = (ids: string[]) => ids.flatMap((id) => known.get(id) ?? []);
     const quoted = new Set(decodings.filter(({ from }) => from.kind === 'claim').map(({ id }) => id));
     const [first] = reasoning.explanations;
@@ -43,6 +44,8 @@ export const evidenceAgrees = defineCheck({
     const explained =
       first && fact ? { fact: statedOf(fact), rest: first.rest, spans: first.spans, places: first.places } : null;
     const conflicts = reasoning.conflicts
+      // What an age, a size or a sum stands against is told by its own check.
+      .filter(({ evidence: ids }) => ids.every((id) => known.has(id)))
       .filter(({ evidence: ids, rule }) => !isToldElsewhere(pieces(ids), rule, makerName, quoted))
       .slice(0, mostConflicts);
     if (conflicts.length > 0)
@@ -52,7 +55,13 @@ export const evidenceAgrees = defineCheck({
         return {
           kind: isContradiction(strength, facts) ? 'contradiction' : 'doubt',
           key: ids.join('+'),
-          data: { over, hard: strength === 'hard', facts: facts.map(statedOf), byShape, explained },
+          data: {
+            over: over === 'place' ? over : 'date',
+            hard: strength === 'hard',
+            facts: facts.map(statedOf),
+            byShape,
+            explained,
+          },
           evidence: ids,
           asks: [over === 'date' ? askFor('made-date', {}) : askFor('origin', {})],
         };
@@ -60,7 +69,7 @@ export const evidenceAgrees = defineCheck({
     const most = reasoning.agreeing[0];
     // What holds together only with the room that loose dates have is no conflict, and nothing to praise; nor is what
     // the seller says alone.
-    if (!reasoning.agrees || !most || !evidence.every(isIn(most.evidence))) return [];
+    if (!reasoning.agrees || !most || !dating.every(isIn(most.evidence))) return [];
     const { date, place } = most.told;
     const counted = (known: Known) => [...new Set([...date[known], ...place[known]])];
     if (counted('read').length + counted('seen').length === 0) return [];
@@ -77,10 +86,10 @@ export const evidenceAgrees = defineCheck({
 });
 
 /** Two codes on one piece are no contradiction by themselves: one may be that of a repair, or of a part. */
-const isContradiction = (strength: Evidence['strength'], pieces: Evidence[]): boolean =>
+const isContradiction = (strength: Dating['strength'], pieces: Dating[]): boolean =>
   strength === 'hard' && pieces.some((piece) => groupOf(piece) !== 'code');
 
-const isIn = (ids: string[]) => (piece: Evidence) =>
+const isIn = (ids: string[]) => (piece: Dating) =>
   ids.includes(piece.id) || piece.spans.length + piece.places.length === 0;
 
 /**
@@ -89,7 +98,7 @@ const isIn = (ids: string[]) => (piece: Evidence) =>
  * the checks of codes as well.
  */
 function isToldElsewhere(
-  pieces: Evidence[],
+  pieces: Dating[],
   rule: string | null,
   makerName: string | null,
   quoted: ReadonlySet<string>,

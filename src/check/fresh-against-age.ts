@@ -1,12 +1,11 @@
 import * as z from 'zod';
+import { ageYears, evidenceId, roomYears } from '../evidence';
 import { askFor } from './asks';
 import { datedSchema } from './fact/date';
 import { defineCheck, practice } from './frame';
+import { pairKind } from './pairs';
 import { because } from './reasons';
 import { saidOf } from './said-claims';
-
-/** From this age on untreated leather has darkened and bright metal has dulled. Common practice, no source. */
-const darkenedYears = 10;
 
 export const freshAgainstAge = defineCheck({
   id: 'fresh-against-age',
@@ -14,10 +13,11 @@ export const freshAgainstAge = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ words: z.string(), years: z.number(), dated: datedSchema }),
-  limits: { darkenedYears },
+  limits: { darkenedYears: roomYears.darkened },
   needs: {
-    claims: ['fresh-part', 'stored', 'condition', 'replaced'],
+    claims: ['fresh-part'],
     now: true,
+    pairs: true,
     facts: ['date'],
   },
   unless: ({ claims }) => (saidOf(claims['fresh-part']).length === 0 ? because('no-fresh-part', {}) : null),
@@ -26,14 +26,11 @@ export const freshAgainstAge = defineCheck({
     const dated = facts.fact.date;
     const [fresh] = saidOf(claims['fresh-part']);
     if (!fresh) return [];
-    const year = Number(facts.now.slice(0, 4));
-    const newest = Math.max(...dated.spans.map(({ to }) => (to ? Number(to.slice(0, 4)) : year)));
-    if (year - newest < darkenedYears) return [];
-    // Why something old may be fresh, as the seller tells it.
-    const unused = claims.condition.some(({ condition }) => condition === 'new' || condition === 'unused');
-    if (unused || claims.replaced.length > 0 || saidOf(claims.stored).length > 0) return [];
-    const data = { words: fresh.words, years: year - newest, dated: dated.said };
+    const evidence = [evidenceId.age(fresh.id), dated.id] as const;
+    const kind = pairKind(facts.pairOf('fresh-date', ...evidence));
+    if (!kind) return [];
+    const data = { words: fresh.words, years: ageYears(dated.spans, facts.now), dated: dated.said };
     const named = [fresh.id, ...dated.claims];
-    return [{ kind: 'doubt', data, claims: named, photos: dated.photos, asks: [askFor('aging', {})] }];
+    return [{ kind, data, claims: named, evidence: [evidence[0]], photos: dated.photos, asks: [askFor('aging', {})] }];
   },
 });

@@ -1,11 +1,9 @@
 import * as z from 'zod';
-import type { Measure } from '../listing/types';
+import { roomMm } from '../evidence';
 import { askFor } from './asks';
 import { defineCheck } from './frame';
+import { pairKind } from './pairs';
 import { statedSchema } from './sizes';
-
-/** What two people measure apart on a soft piece. Common practice, no source. */
-const tapeMm = 10;
 
 const twiceSchema = z.enum(['width', 'height', 'depth', 'strap']);
 
@@ -18,24 +16,29 @@ export const measuresAgree = defineCheck({
     text: 'international yard and pound agreement of 1959: 1 inch = 25.4 mm',
   },
   data: z.strictObject({ side: twiceSchema, one: statedSchema, other: statedSchema }),
-  limits: { tapeMm },
-  needs: { claims: ['measure'], listing: ['measures'] },
-  run({ claims, listing }) {
-    const measures = [...listing.measures.map(({ value }) => value), ...claims.measure.map(({ measure }) => measure)];
+  /** Two tapes on a soft piece. */
+  limits: { tapeMm: 2 * roomMm.tape },
+  needs: { onePiece: true, claims: ['measure'], evidence: true, pairs: true },
+  run({ claims, evidence, pairOf }) {
+    const stated = evidence.flatMap(({ id, says }) => (says.kind === 'size' ? [{ ...says, id }] : []));
     return twiceSchema.options.flatMap((side) => {
-      const pair = farthest(measures.filter(({ dimension }) => dimension === side));
+      const own = stated.filter((one) => one.side === side).sort((a, b) => a.mm - b.mm);
+      // The farthest two that do not agree.
+      const apart = own.flatMap((one, at) =>
+        own.slice(at + 1).flatMap((other) => {
+          const pair = pairOf('sizes', one.id, other.id) ?? pairOf('sizes', other.id, one.id);
+          return pairKind(pair) === 'doubt' ? [[one, other] as const] : [];
+        }),
+      );
+      const [pair] = apart.sort(([a, b], [c, d]) => d.mm - c.mm - (b.mm - a.mm));
       if (!pair) return [];
       const [one, other] = pair;
       const ids = claims.measure.filter(({ measure }) => measure.dimension === side).map(({ id }) => id);
       const data = { side, one: { words: one.words, mm: one.mm }, other: { words: other.words, mm: other.mm } };
-      return [{ kind: 'doubt' as const, key: side, data, claims: ids, asks: [askFor('measures', {})] }];
+      const named = [one.id, other.id];
+      return [
+        { kind: 'doubt' as const, key: side, data, claims: ids, evidence: named, asks: [askFor('measures', {})] },
+      ];
     });
   },
 });
-
-/** The two measures that differ by more than rounding and tape explain; null when all agree. */
-function farthest(measures: Measure[]): [Measure, Measure] | null {
-  const sorted = [...measures].sort((a, b) => a.mm - b.mm);
-  const [a, b] = [sorted[0], sorted.at(-1)];
-  return a && b && b.mm - a.mm > a.precisionMm + b.precisionMm + tapeMm ? [a, b] : null;
-}

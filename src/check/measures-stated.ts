@@ -1,7 +1,6 @@
 import * as z from 'zod';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { sides, statedSide } from './sizes';
 
 export const measuresStated = defineCheck({
   id: 'measures-stated',
@@ -11,7 +10,7 @@ export const measuresStated = defineCheck({
   data: z.strictObject({}),
   needs: { facts: ['sides'] },
   run({ fact }) {
-    if (sides.some((side) => statedSide(fact.sides, side))) return [];
+    if (fact.sides.length > 0) return [];
     return [{ kind: 'gap', data: {}, asks: [askFor('measures', {})] }];
   },
 });

@@ -1,14 +1,14 @@
 import * as z from 'zod';
 import type { ClaimOf } from '../claim/types';
+import { shares } from '../evidence';
 import { type Listing, priceSchema } from '../listing/types';
 import { askFor } from './asks';
+import { kindestFloor } from './floors';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
-import { floorSchema, largestShare } from './money';
+import { floorSchema } from './money';
+import { pairKind } from './pairs';
 import { because } from './reasons';
 import { saidSchema } from './types';
-
-/** A new piece offered under this share of the maker's smallest new price is implausible. Common practice, no source. */
-const implausibleShare = 1 / 3;
 
 export const newPricePlausible = defineCheck({
   id: 'new-price-plausible',
@@ -22,51 +22,42 @@ export const newPricePlausible = defineCheck({
     floor: floorSchema,
     share: z.number(),
   }),
-  limits: { implausibleShare },
-  needs: { onePiece: true, maker: ['trade'], claims: ['condition', 'made'], listing: ['condition'], stated: ['price'] },
+  limits: { implausibleShare: shares.ofNew },
+  needs: {
+    onePiece: true,
+    maker: ['trade'],
+    claims: ['condition'],
+    listing: ['condition'],
+    stated: ['price'],
+    evidence: true,
+    pairs: true,
+  },
   run(facts) {
     const said = newWords(facts);
     if (!said) return { notApplicable: because('not-called-new', {}) };
     const floors = facts.maker.trade.newPriceFloor ?? [];
     if (floors.length === 0) return { notApplicable: because('maker-file-without-price', { maker: facts.maker.name }) };
     const price = facts.stated.price.value;
-    const shares = floorsThen(floors, price.currency, facts.claims.made[0]?.span.to ?? null).map((floor) => ({
-      floor,
-      share: largestShare(price, floor),
-    }));
-    const best = shares.filter(({ share }) => share !== null).sort((a, b) => (b.share ?? 0) - (a.share ?? 0))[0];
-    if (!best || best.share === null) return { cannotTell: because('price-without-like', { price }) };
-    if (best.share >= implausibleShare) return [];
+    const asked = facts.evidence.find(({ says }) => says.kind === 'asked-new');
+    const best = kindestFloor(asked, 'new-price', facts.evidence, facts.pairOf);
+    if (!asked || !best) return { cannotTell: because('price-without-like', { price }) };
+    if (pairKind(best.pair) !== 'doubt') return [];
     const { floor } = best;
     const source = fromMakerFile(facts.maker.name, `smallest new price of ${floor.year}`, facts.maker.trade.source);
     const { words, inData } = said;
-    const data = { said: { words, inData }, price, maker: facts.maker.name, floor, share: best.share };
+    const data = { said: { words, inData }, price, maker: facts.maker.name, floor, share: best.pair.share ?? 0 };
     return [
       {
         kind: 'doubt',
         data,
         claims: said.claims,
+        evidence: [asked.id, best.id],
         source,
         asks: [askFor('purchase', {})],
       },
     ];
   },
 });
-
-/** The prices in the same currency where there are any, of the latest year that is not after the piece was made; of the latest year when that is not said. */
-export function floorsThen<F extends { year: number; currency: string }>(
-  all: F[],
-  currency: string | null,
-  madeBy: string | null,
-): F[] {
-  const own = all.filter((floor) => floor.currency === currency);
-  const floors = own.length > 0 ? own : all;
-  const until = madeBy === null ? Number.POSITIVE_INFINITY : Number(madeBy.slice(0, 4));
-  const years = floors.map(({ year }) => year);
-  const before = years.filter((year) => year <= until);
-  const year = before.length > 0 ? Math.max(...before) : Math.min(...years);
-  return floors.filter((floor) => floor.year === year);
-}
 
 type Condition = { words: string; inData: boolean; claims: string[] };
 function newWords(facts: {

@@ -1,11 +1,11 @@
 import * as z from 'zod';
-import { evidenceId, roomDays } from '../evidence';
+import { evidenceId } from '../evidence';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
-import { daysApart } from './dates';
 import { datingReadings } from './fact/settled-codes';
 import { defineCheck, fromMakerFile, makerFileSource, type Speech } from './frame';
+import { pairKind } from './pairs';
 import { because } from './reasons';
 
 const dataSchema = z.strictObject({
@@ -22,27 +22,24 @@ export const plantInUse = defineCheck({
   kinds: ['contradiction', 'doubt', 'agreement'],
   source: makerFileSource,
   data: dataSchema,
-  needs: { maker: ['plants'], facts: ['settledCodes'] },
+  needs: { maker: ['plants'], pairs: true, facts: ['settledCodes'] },
   run(facts) {
     const codes = facts.fact.settledCodes.map((code) => ({ ...code, readings: datingReadings(code) }));
     const withPlant = codes.filter(({ readings }) => readings.some(({ plant, span }) => plant && span));
     if (withPlant.length === 0) return { notApplicable: because('no-plant-and-date', {}) };
-    return withPlant.flatMap(({ decoding, readings, shown, hard, photos }): Speech<z.infer<typeof dataSchema>>[] => {
-      const known = readings.flatMap(({ plant, span }) =>
-        plant && span && plant.used.length > 0 ? [{ plant, span }] : [],
-      );
-      const first = known[0];
-      if (!first || known.length < readings.length) return [];
+    return withPlant.flatMap(({ decoding, readings, shown, photos }): Speech<z.infer<typeof dataSchema>>[] => {
+      const first = readings.find(({ plant, span }) => plant && span);
+      const evidence = [evidenceId.reading(decoding.id), evidenceId.plant(decoding.id)] as const;
+      const kind = pairKind(facts.pairOf('code-plant', ...evidence));
+      if (!first?.plant || !first.span || !kind) return [];
       const { code, place, used, source } = first.plant;
-      const apart = Math.min(...known.flatMap(({ plant, span }) => plant.used.map((one) => daysApart(one, span))));
-      const beyond = hard && apart > roomDays.makerPeriod;
       return [
         {
-          kind: apart === 0 ? 'agreement' : beyond ? 'contradiction' : 'doubt',
+          kind,
           key: decoding.id,
           data: { shown, date: first.span, plant: code, place, used },
           photos,
-          evidence: [evidenceId.reading(decoding.id), evidenceId.plant(decoding.id)],
+          evidence: [...evidence],
           source: fromMakerFile(facts.maker.name, `plant ${code}`, source),
           asks: [askFor('stamp-photo', {})],
         },

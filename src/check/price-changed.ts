@@ -1,8 +1,8 @@
 import * as z from 'zod';
+import { amountOf } from '../evidence';
 import { priceSchema } from '../listing/types';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { amountOf } from './money';
 import { because } from './reasons';
 
 /** A fall by more than this share between two looks. Common practice, no source. */

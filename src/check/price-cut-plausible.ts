@@ -1,12 +1,10 @@
 import * as z from 'zod';
+import { shares } from '../evidence';
 import { priceSchema } from '../listing/types';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { amountOf } from './money';
+import { pairKind } from './pairs';
 import { because } from './reasons';
-
-/** A price cut beyond this share is more lure than sale. Common practice, no source. */
-const implausibleCut = 0.7;
 
 export const priceCutPlausible = defineCheck({
   id: 'price-cut-plausible',
@@ -14,16 +12,17 @@ export const priceCutPlausible = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ was: priceSchema, sale: priceSchema, cut: z.number() }),
-  limits: { implausibleCut },
-  needs: { stated: ['price'], listing: ['price'], claims: ['price'] },
-  run({ listing, claims }) {
-    const prices = [...listing.price.map(({ value }) => value), ...claims.price.map(({ price }) => price)];
-    const sale = prices.find(({ kind }) => kind === 'sale');
-    const was = prices.find(({ kind }) => kind === 'was');
-    if (!sale || !was) return { notApplicable: because('no-earlier-price', {}) };
-    if (sale.currency !== was.currency) return { cannotTell: because('prices-in-two-currencies', {}) };
-    const cut = 1 - amountOf(sale) / amountOf(was);
-    if (!(cut > implausibleCut)) return [];
-    return [{ kind: 'doubt', data: { was, sale, cut }, asks: [askFor('purchase', {})] }];
+  limits: { implausibleCut: 1 - shares.afterCut },
+  needs: { stated: ['price'], evidence: true, pairs: true },
+  run({ evidence, pairOf }) {
+    const sale = evidence.find(({ says }) => says.kind === 'price-now');
+    const was = evidence.find(({ says }) => says.kind === 'price-before');
+    if (sale?.says.kind !== 'price-now' || was?.says.kind !== 'price-before')
+      return { notApplicable: because('no-earlier-price', {}) };
+    const pair = pairOf('price-cut', sale.id, was.id);
+    if (!pair) return { cannotTell: because('prices-in-two-currencies', {}) };
+    if (pairKind(pair) !== 'doubt') return [];
+    const data = { was: was.says.price, sale: sale.says.price, cut: 1 - (pair.share ?? 0) };
+    return [{ kind: 'doubt', data, evidence: [sale.id, was.id], asks: [askFor('purchase', {})] }];
   },
 });

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { originSchema, priceSchema } from '../listing/types';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
+import { pairKind } from './pairs';
 
 export const pricesAgree = defineCheck({
   id: 'prices-agree',
@@ -9,22 +10,17 @@ export const pricesAgree = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ shown: priceSchema, data: priceSchema, origin: originSchema }),
-  needs: { stated: ['price'], listing: ['price'] },
-  run({ listing }) {
-    const sales = listing.price.filter(({ value, caveats }) => value.kind === 'sale' && !caveats?.includes('stale'));
-    const shown = sales.find(({ origin }) => origin === 'visible');
-    const other = sales.find(
-      ({ origin, value }) =>
-        origin !== 'visible' &&
-        origin !== 'user-pick' &&
-        shown &&
-        !value.otherMinor?.length &&
-        !shown.value.otherMinor?.length &&
-        value.currency === shown.value.currency &&
-        value.minor * 10 ** (shown.value.exponent - value.exponent) !== shown.value.minor,
+  needs: { stated: ['price'], listing: ['price'], evidence: true, pairs: true },
+  run({ listing, evidence, pairOf }) {
+    const shown = evidence.find(({ says }) => says.kind === 'price-shown');
+    const other = evidence.find(
+      ({ id, says }) =>
+        shown && says.kind === 'price-in-data' && pairKind(pairOf('price-data', shown.id, id)) === 'doubt',
     );
-    if (!shown || !other) return [];
-    const data = { shown: shown.value, data: other.value, origin: other.origin };
-    return [{ kind: 'doubt', data, asks: [askFor('price', {})] }];
+    if (shown?.says.kind !== 'price-shown' || other?.says.kind !== 'price-in-data') return [];
+    const { price } = other.says;
+    const origin = listing.price.find(({ value }) => value === price)?.origin ?? 'meta';
+    const data = { shown: shown.says.price, data: price, origin };
+    return [{ kind: 'doubt', data, evidence: [shown.id, other.id], asks: [askFor('price', {})] }];
   },
 });

@@ -1,11 +1,10 @@
 import * as z from 'zod';
+import { evidenceId, roomMm } from '../evidence';
 import { askFor } from './asks';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
+import { pairKind } from './pairs';
 import { because } from './reasons';
-import { modelMm, sidedSchema, sides, statedSide } from './sizes';
-
-/** Sellers measure a soft body with a loose tape. Common practice, no source. */
-const tapeMm = 5;
+import { sidedSchema } from './sizes';
 
 /** A side that is off: the words that state it, and the model's length. */
 const offSchema = sidedSchema.extend({ words: z.string(), expectedMm: z.number() });
@@ -21,27 +20,31 @@ export const sizeAgainstModel = defineCheck({
     /** The sides that fit. */
     fits: z.array(sidedSchema),
   }),
-  limits: { tapeMm },
-  needs: { maker: ['models'], claims: ['measure'], facts: ['model', 'sides'] },
-  run(facts) {
-    const { claims, maker, fact } = facts;
+  limits: { tapeMm: roomMm.tape },
+  needs: { maker: ['models'], claims: ['measure'], evidence: true, pairs: true, facts: ['model', 'sides'] },
+  run({ claims, maker, fact, evidence, pairOf }) {
     const { model } = fact.model;
     if (!model.size) return { notApplicable: because('model-without-size', { model: model.name }) };
-    const expected = modelMm(model.size);
-    const off: z.infer<typeof offSchema>[] = [];
-    const fits: z.infer<typeof sidedSchema>[] = [];
-    for (const side of sides) {
-      const mm = expected.mm[side];
-      const stated = statedSide(fact.sides, side);
-      if (mm === undefined || !stated) continue;
-      const allowed = expected.toleranceMm + stated.precisionMm + tapeMm;
-      if (Math.abs(stated.mm - mm) <= allowed) fits.push({ side, mm: stated.mm });
-      else off.push({ side, mm: stated.mm, words: stated.words, expectedMm: mm });
-    }
-    if (off.length + fits.length === 0) return { cannotTell: because('no-sides-stated', {}) };
-    const ids = [...fact.model.claims, ...claims.measure.map(({ id }) => id)];
+    const found = fact.sides.flatMap(({ id, side, mm, words }) => {
+      const expected = evidence.find((piece) => piece.id === evidenceId.modelSize(side));
+      const kind = pairKind(pairOf('size-model', id, evidenceId.modelSize(side)));
+      if (!kind || expected?.says.kind !== 'model-size') return [];
+      return [{ kind, side, mm, words, expectedMm: expected.says.mm, evidence: [id, expected.id] }];
+    });
+    if (found.length === 0) return { cannotTell: because('no-sides-stated', {}) };
+    const off = found.filter(({ kind }) => kind === 'doubt');
+    const fits = found.filter(({ kind }) => kind === 'agreement');
     const source = fromMakerFile(maker.name, `size of ${model.name}`, model.source);
-    const common = { data: { model: model.name, off, fits }, claims: ids, source };
+    const common = {
+      data: {
+        model: model.name,
+        off: off.map(({ side, mm, words, expectedMm }) => ({ side, mm, words, expectedMm })),
+        fits: fits.map(({ side, mm }) => ({ side, mm })),
+      },
+      claims: [...fact.model.claims, ...claims.measure.map(({ id }) => id)],
+      evidence: (off.length > 0 ? off : fits).flatMap((one) => one.evidence),
+      source,
+    };
     return off.length > 0
       ? [{ kind: 'doubt', ...common, asks: [askFor('measures', {})] }]
       : [{ kind: 'agreement', ...common }];

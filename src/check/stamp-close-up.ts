@@ -1,8 +1,7 @@
 import * as z from 'zod';
-import { periodSpan } from '../span';
+import { evidenceId } from '../evidence';
 import { stampLinesOf } from '../stamp/types';
 import { askFor } from './asks';
-import { daysBefore } from './dates';
 import { defineCheck, practice } from './frame';
 import { because } from './reasons';
 
@@ -21,14 +20,16 @@ export const stampCloseUp = defineCheck({
     listing: ['photos'],
     decodings: true,
     photos: 'read',
-    stampedFrom: true,
+    pairs: true,
     perhaps: ['clearPhotos'],
   },
   run(facts) {
-    const first = facts.stampedFrom ? periodSpan([facts.stampedFrom, null]) : null;
     const claims = facts.claims.made;
-    if (first && claims.length > 0 && claims.every((claim) => daysBefore(claim.span, first) > 0))
-      return { notApplicable: because('not-yet-stamped', {}) };
+    const isEarly = ({ id }: { id: string }) => {
+      const pair = facts.pairOf('stamping-date', evidenceId.stampingBegun, evidenceId.claim(id));
+      return pair !== undefined && pair.relation !== 'agrees';
+    };
+    if (claims.length > 0 && claims.every(isEarly)) return { notApplicable: because('not-yet-stamped', {}) };
     if (facts.decodings.some((decoding) => decoding.from.kind === 'photo')) return [];
     const shown = facts.photos.some((photo) => stampLinesOf(photo).some(isStamp));
     if (shown) return [];

@@ -1,12 +1,12 @@
 import * as z from 'zod';
+import { shares } from '../evidence';
 import { priceSchema } from '../listing/types';
 import { askFor } from './asks';
+import { kindestFloor } from './floors';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
-import { floorSchema, largestShare } from './money';
+import { floorSchema } from './money';
+import { pairKind } from './pairs';
 import { because } from './reasons';
-
-/** A used piece in order is rarely offered under this share of the smallest new price. Common practice, no source. */
-const implausibleShare = 1 / 15;
 
 export const usedPricePlausible = defineCheck({
   id: 'used-price-plausible',
@@ -14,9 +14,17 @@ export const usedPricePlausible = defineCheck({
   kinds: ['doubt'],
   source: makerFileSource,
   data: z.strictObject({ price: priceSchema, maker: z.string(), floor: floorSchema }),
-  limits: { implausibleShare },
-  needs: { onePiece: true, maker: ['trade'], claims: ['condition'], listing: ['condition'], stated: ['price'] },
-  run({ maker, claims, listing, stated }) {
+  limits: { implausibleShare: shares.ofUsed },
+  needs: {
+    onePiece: true,
+    maker: ['trade'],
+    claims: ['condition'],
+    listing: ['condition'],
+    stated: ['price'],
+    evidence: true,
+    pairs: true,
+  },
+  run({ maker, claims, listing, stated, evidence, pairOf }) {
     const conditions = [
       ...claims.condition.map(({ condition }) => condition),
       ...listing.condition.map(({ value }) => value),
@@ -27,18 +35,16 @@ export const usedPricePlausible = defineCheck({
     const floors = maker.trade.newPriceFloor ?? [];
     if (floors.length === 0) return { notApplicable: because('maker-file-without-price', { maker: maker.name }) };
     const price = stated.price.value;
-    const shares = floors.flatMap((floor) => {
-      const share = largestShare(price, floor);
-      return share === null ? [] : [{ floor, share }];
-    });
-    const best = shares.sort((a, b) => b.share - a.share)[0];
-    if (!best) return { cannotTell: because('price-without-like', { price }) };
-    if (best.share >= implausibleShare || price.kind !== 'sale') return [];
+    const asked = evidence.find(({ says }) => says.kind === 'asked-used');
+    const best = kindestFloor(asked, 'used-price', evidence, pairOf);
+    if (!asked || !best) return { cannotTell: because('price-without-like', { price }) };
+    if (pairKind(best.pair) !== 'doubt' || price.kind !== 'sale') return [];
     const { floor } = best;
     return [
       {
         kind: 'doubt',
         data: { price, maker: maker.name, floor },
+        evidence: [asked.id, best.id],
         source: fromMakerFile(maker.name, `smallest new price of ${floor.year}`, maker.trade.source),
         asks: [askFor('purchase', {})],
       },

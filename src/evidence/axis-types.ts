@@ -1,7 +1,7 @@
 import type { Part } from '../claim/types';
 import type { Stretch } from './reasoning-types';
 import type { Known } from './told';
-import type { Evidence, Stated } from './types';
+import type { Dating, Stated } from './types';
 
 /** A stretch of the axis; 0 is its first day, 1 the day after its last. An open side runs on beyond the axis. */
 export interface AxisBar {
@@ -15,14 +15,14 @@ export interface AxisRow {
   /** Ids of the evidence that the row shows: one, or the same fact said with the same dates again. */
   evidence: string[];
   /** 'country': the days in which the country claimed existed; 'quoted': a code that only the listing tells. */
-  kind: Evidence['from']['kind'] | 'country' | 'quoted';
+  kind: Dating['from']['kind'] | 'country' | 'quoted';
   /** What it states, for its sentence. */
   stated: Stated;
   /** The part that a dated construction fact tells of, 'model' for the years of a model; null for all else. */
   about: Part | 'model' | null;
-  strength: Evidence['strength'];
+  strength: Dating['strength'];
   /** Where the statement comes from. */
-  source: Evidence['source'];
+  source: Dating['source'];
   /** Bars on the axis; empty when all dates lie beyond it. */
   bars: AxisBar[];
   /** Dates that lie wholly beyond an end of the axis. */

@@ -3,7 +3,7 @@ import type { AxisBar, AxisLayout, AxisRow } from './axis-types';
 import { evidenceId } from './ids';
 import type { Reasoning, Stretch } from './reasoning-types';
 import { isTold, type Known } from './told';
-import { type Evidence, statedOf } from './types';
+import { type Dating, datingOf, type Evidence, statedOf } from './types';
 
 /** A date this many years away from the core of the evidence does not stretch the axis; its bar runs off the edge. */
 const reachYears = 10;
@@ -18,7 +18,8 @@ const dayMs = 86_400_000;
  * evidence: the closed spans of hard evidence, else those of soft evidence, else every end there is; ends farther than
  * `reachYears` from the core are cut off and said to run on.
  */
-export function layOutAxis(evidence: readonly Evidence[], reasoning: Reasoning): AxisLayout | null {
+export function layOutAxis(all: readonly Evidence[], reasoning: Reasoning): AxisLayout | null {
+  const evidence = datingOf(all);
   const dated = evidence.filter((piece) => piece.spans.length > 0);
   const years = yearsOf(dated);
   if (!years) return null;
@@ -55,7 +56,7 @@ interface Side {
  * The largest agreeing sets, those of the same facts as one side: a loose date that is met at its edge and in its
  * middle is not two opinions. None when no two facts agree that could have excluded each other.
  */
-function sidesOf(evidence: readonly Evidence[], { agreeing }: Reasoning): Side[] {
+function sidesOf(evidence: readonly Dating[], { agreeing }: Reasoning): Side[] {
   const basisOf = new Map(evidence.map(({ id, basis }) => [id, basis]));
   const sides = new Map<string, Side>();
   for (const set of agreeing.filter(({ told }) => isTold(told.date))) {
@@ -79,8 +80,8 @@ const endsOf = (spans: readonly Span[]): number[] =>
   spans.flatMap(({ from, to }) => [from, to].filter((day) => day !== null).map(yearOf));
 const isClosed = ({ from, to }: Span) => from !== null && to !== null;
 
-function yearsOf(dated: readonly Evidence[]): [number, number] | null {
-  const closed = (strength: Evidence['strength']) =>
+function yearsOf(dated: readonly Dating[]): [number, number] | null {
+  const closed = (strength: Dating['strength']) =>
     endsOf(dated.filter((piece) => piece.strength === strength).flatMap(({ spans }) => spans.filter(isClosed)));
   const every = endsOf(dated.flatMap(({ spans }) => spans));
   const core = [closed('hard'), closed('soft'), every].find((ends) => ends.length > 0);
@@ -134,19 +135,19 @@ function ticksOf([first, last]: [number, number]): number[] {
  * Statements of the same fact, of the same kind and strength, with the same dates, are one row. What follows from a code
  * is the same rule whether the code was seen or quoted: it stands once, as firmly as it can.
  */
-function mergeRepeated(dated: readonly Evidence[]): Evidence[][] {
-  const rows = new Map<string, Evidence[]>();
+function mergeRepeated(dated: readonly Dating[]): Dating[][] {
+  const rows = new Map<string, Dating[]>();
   for (const piece of dated) {
     const { kind } = piece.from;
     const strength = kind === 'system' || kind === 'plant' ? null : piece.strength;
     const key = JSON.stringify([piece.basis, kind, strength, piece.spans]);
     rows.set(key, [...(rows.get(key) ?? []), piece]);
   }
-  const isHard = ({ strength }: Evidence): boolean => strength === 'hard';
+  const isHard = ({ strength }: Dating): boolean => strength === 'hard';
   return [...rows.values()].map((pieces) => pieces.toSorted((a, b) => Number(isHard(b)) - Number(isHard(a))));
 }
 
-function rowOf(pieces: readonly Evidence[], scale: Scale, sides: readonly Side[]): AxisRow {
+function rowOf(pieces: readonly Dating[], scale: Scale, sides: readonly Side[]): AxisRow {
   const { spans, strength, source } = pieces[0]!;
   const places = [...new Set(pieces.flatMap((piece) => piece.places))];
   const on = sides.filter((side) => pieces.some(({ id }) => side.evidence.has(id))).length;
@@ -163,10 +164,10 @@ function rowOf(pieces: readonly Evidence[], scale: Scale, sides: readonly Side[]
   };
 }
 
-const aboutOf = ({ says }: Evidence): AxisRow['about'] =>
+const aboutOf = ({ says }: Dating): AxisRow['about'] =>
   says.kind === 'material' || says.kind === 'other-material' ? says.part : says.kind === 'model' ? 'model' : null;
 
-function kindOf({ id, from, source }: Evidence): AxisRow['kind'] {
+function kindOf({ id, from, source }: Dating): AxisRow['kind'] {
   if (from.kind === 'reading' && source.kind === 'listing') return 'quoted';
   return from.kind === 'claim' && id === evidenceId.country(from.id) ? 'country' : from.kind;
 }

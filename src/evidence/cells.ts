@@ -1,6 +1,6 @@
 import { presentPlaces } from '../place';
 import type { Span } from '../span';
-import type { Evidence } from './types';
+import type { Dating } from './types';
 
 /**
  * Time and ground cut into cells that every piece of evidence either allows as a whole or not at all, so that
@@ -22,8 +22,8 @@ const ends = (span: Span) => (span.to === null ? Number.POSITIVE_INFINITY : dayN
 
 export const everyCell = (count: number): bigint => (1n << BigInt(count)) - 1n;
 
-/** Cells of time. Evidence that says nothing of date allows them all. */
-export function dateCells(evidence: readonly Pick<Evidence, 'spans'>[]): Cells {
+/** Cells of time. Dating that says nothing of date allows them all. */
+export function dateCells(evidence: readonly Pick<Dating, 'spans'>[]): Cells {
   const cuts = new Set<number>([Number.NEGATIVE_INFINITY]);
   for (const { spans } of evidence) {
     for (const span of spans) cuts.add(starts(span)).add(ends(span));
@@ -47,7 +47,7 @@ export const groundOf = (place: string): string[] => {
 };
 
 /** Cells of ground: one for each present country that is named, and one for everywhere else. */
-export function placeCells(evidence: readonly Pick<Evidence, 'places'>[]): Cells {
+export function placeCells(evidence: readonly Pick<Dating, 'places'>[]): Cells {
   const named = [...new Set(evidence.flatMap(({ places }) => places.flatMap(groundOf)))];
   const at = new Map(named.map((place, index) => [place, 1n << BigInt(index)]));
   const count = named.length + 1;

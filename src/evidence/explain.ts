@@ -2,7 +2,7 @@ import { type Cells, dateCells, everyCell, placeCells } from './cells';
 import type { Explanation } from './reasoning-types';
 import { canBeHard, onlyHardPlaces, withHardReach, withReach } from './room';
 import { stretchOf } from './stretch';
-import type { Evidence } from './types';
+import type { Dating } from './types';
 
 /**
  * The single facts that, if wrong, leave everything else in agreement. A fact is a basis with all its evidence: when
@@ -10,7 +10,7 @@ import type { Evidence } from './types';
  * the same is asked of the hard evidence alone. Facts that are easiest to be wrong come first: soft before hard,
  * the seller's statements before what was read.
  */
-export function explain(evidence: readonly Evidence[]): Explanation[] {
+export function explain(evidence: readonly Dating[]): Explanation[] {
   const overAll = singleFacts(evidence, withReach(evidence), 'all');
   if (overAll.length > 0) return overAll;
   const hard = evidence.filter(canBeHard);
@@ -18,7 +18,7 @@ export function explain(evidence: readonly Evidence[]): Explanation[] {
 }
 
 /** `roomy` is the same evidence with the dates that it is given here. */
-function singleFacts(evidence: readonly Evidence[], roomy: readonly Evidence[], rest: Explanation['rest']) {
+function singleFacts(evidence: readonly Dating[], roomy: readonly Dating[], rest: Explanation['rest']) {
   if (evidence.length === 0 || stretchOf(roomy)) return [];
   const bases = new Set(evidence.map((piece) => piece.basis));
   const byDate = factsInTheWay(evidence, dateCells(roomy));
@@ -26,7 +26,7 @@ function singleFacts(evidence: readonly Evidence[], roomy: readonly Evidence[], 
   const alone = [...bases].filter((basis) => byDate(basis) && byPlace(basis));
   const found = alone.flatMap((basis) => {
     const pieces = evidence.filter((piece) => piece.basis === basis);
-    const without = (some: readonly Evidence[]) => some.filter((piece) => piece.basis !== basis);
+    const without = (some: readonly Dating[]) => some.filter((piece) => piece.basis !== basis);
     const others = without(evidence);
     // Where the rest holds only with its room, that is what it allows.
     const stretch = others.length > 0 ? (stretchOf(others) ?? stretchOf(without(roomy))) : null;
@@ -43,7 +43,7 @@ function singleFacts(evidence: readonly Evidence[], roomy: readonly Evidence[], 
  * Which facts leave some cell to all the rest when they are left out: those that are alone in the way of a cell. One
  * look at every cell answers it for all facts.
  */
-function factsInTheWay(evidence: readonly Evidence[], { count, allowed }: Cells): (basis: string) => boolean {
+function factsInTheWay(evidence: readonly Dating[], { count, allowed }: Cells): (basis: string) => boolean {
   const alone = new Set<string>();
   const forbids = allowed.map((bits) => everyCell(count) & ~bits);
   for (let cell = 0; cell < count; cell += 1) {

@@ -4,7 +4,7 @@ import type { Source } from '../source';
 import type { Span } from '../span';
 import { evidenceId } from './ids';
 import { claimedDates, countryDates, isSure } from './room';
-import type { Evidence } from './types';
+import type { Dating } from './types';
 
 /**
  * How a seller's statement becomes evidence (own rule, common practice, no source). A statement is taken at its word:
@@ -16,7 +16,7 @@ import type { Evidence } from './types';
  * - A country of origin that began or ended dates the piece softly; how far off may be told stands in the table of room.
  * - What was read with little confidence stays soft altogether.
  */
-export function fromClaims(claims: readonly Claim[]): Evidence[] {
+export function fromClaims(claims: readonly Claim[]): Dating[] {
   return claims.flatMap((claim) => {
     if (claim.kind === 'made') return [dated(claim, `claimed-date:${edges(claim.span)}`)];
     if (claim.kind === 'bought' && claim.span.to !== null)
@@ -38,7 +38,7 @@ export const claimSource = (claim: Claim): Source =>
     ? { kind: 'user', text: 'your own note' }
     : { kind: 'listing', text: claim.at.field === 'reply' ? "the seller's reply" : `the listing's ${claim.at.field}` };
 
-function dated(claim: ClaimOf<'made' | 'bought'>, basis: string): Evidence {
+function dated(claim: ClaimOf<'made' | 'bought'>, basis: string): Dating {
   return {
     id: evidenceId.claim(claim.id),
     about: 'date',
@@ -51,7 +51,7 @@ function dated(claim: ClaimOf<'made' | 'bought'>, basis: string): Evidence {
   };
 }
 
-function placed(claim: ClaimOf<'origin'>): Evidence {
+function placed(claim: ClaimOf<'origin'>): Dating {
   return {
     id: evidenceId.claim(claim.id),
     about: 'place',
@@ -69,7 +69,7 @@ function placed(claim: ClaimOf<'origin'>): Evidence {
  * A country that began or ended dates the piece as well: "made in Czechoslovakia" is not of 1998. Soft, because sellers
  * also use today's name for the place of an older piece, and most of the days are from memory.
  */
-function existed(claim: ClaimOf<'origin'>): Evidence[] {
+function existed(claim: ClaimOf<'origin'>): Dating[] {
   const { span, verified, source } = countryPeriod(claim.place);
   if (span.from === null && span.to === null) return [];
   return [

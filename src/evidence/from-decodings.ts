@@ -2,8 +2,8 @@ import type { Decoding, Reading } from '../code/types';
 import type { Source } from '../source';
 import { type Span, unionOf } from '../span';
 import { evidenceId } from './ids';
-import { makerDates } from './room';
-import type { Evidence } from './types';
+import { makerDates, ownTime } from './room';
+import type { Dating, OwnTime } from './types';
 import { fileWords, listOf } from './wording';
 
 /**
@@ -16,7 +16,7 @@ import { fileWords, listOf } from './wording';
  * listing states; a code that the listing only quotes, a reading by the shape of a code alone, and one under the file
  * of a maker that nobody named are soft.
  */
-export function fromDecodings(decodings: readonly Decoding[], maker: string | null): Evidence[] {
+export function fromDecodings(decodings: readonly Decoding[], maker: string | null): Dating[] {
   return decodings
     .filter((decoding) => decoding.accepted && decoding.readings.length > 0)
     .map((decoding) => ({ ...decoding, readings: weighed(decoding.readings, maker) }))
@@ -87,7 +87,7 @@ const ruleBook = (decoding: Decoding, own: (reading: Reading) => string | undefi
   };
 };
 
-function reading(decoding: Decoding, maker: string | null): Evidence | null {
+function reading(decoding: Decoding, maker: string | null): Dating | null {
   const spans = unionOf(alternatives(decoding.readings, (one) => (one.span ? [one.span] : [])) ?? []);
   const places = [...new Set(alternatives(decoding.readings, (one) => one.places) ?? [])];
   if (spans.length === 0 && places.length === 0) return null;
@@ -98,12 +98,36 @@ function reading(decoding: Decoding, maker: string | null): Evidence | null {
     ...common(decoding, maker),
     spans,
     places,
+    ownTime: ownTimes(decoding.readings),
     says: { kind: 'code', from: decoding.from.kind, code: codeText(decoding), by: byWhom(decoding, maker) },
     source: codeSource[decoding.from.kind],
   };
 }
 
-function system(decoding: Decoding, maker: string | null): Evidence | null {
+/**
+ * Reading by reading: what one system gives is not saved by the years of another. Nothing is told where a reading has no
+ * date, and nothing of plants where one has none.
+ */
+function ownTimes(readings: readonly Reading[]): NonNullable<Dating['ownTime']> {
+  const stand = (usedBy: (reading: Reading) => readonly Span[]): OwnTime | null => {
+    const dated = readings.flatMap((one) => {
+      const used = usedBy(one);
+      return one.span && used.length > 0 ? [{ span: one.span, used }] : [];
+    });
+    return dated.length < readings.length ? null : ownTime(dated);
+  };
+  return { system: stand((one) => [one.systemUsed]), plant: stand((one) => one.plant?.used ?? []) };
+}
+
+/** Whether a reading may be that of its own system at all: without a date nothing speaks against it. */
+export const isInOwnTime = ({ span, systemUsed }: Pick<Reading, 'span' | 'systemUsed'>): boolean =>
+  span === null || ownTime([{ span, used: [systemUsed] }]) === 'within';
+
+/** Whether what was in use for a time was so at one of these dates. */
+export const inUseAt = (used: Span, spans: readonly Span[]): boolean =>
+  ownTime(spans.map((span) => ({ span, used: [used] }))) === 'within';
+
+function system(decoding: Decoding, maker: string | null): Dating | null {
   // A shape without a maker was in use whenever somebody used it: that dates nothing.
   if (decoding.readings.some(({ system: { maker: of } }) => of === null)) return null;
   const spans = unionOf(decoding.readings.map((one) => one.systemUsed));
@@ -119,7 +143,7 @@ function system(decoding: Decoding, maker: string | null): Evidence | null {
   };
 }
 
-function plant(decoding: Decoding, maker: string | null): Evidence | null {
+function plant(decoding: Decoding, maker: string | null): Dating | null {
   const used = alternatives(decoding.readings, (one) => one.plant?.used ?? []);
   if (used === null) return null;
   const spans = unionOf(used);

@@ -5,7 +5,7 @@ import { complementOf, periodSpan, type Span, unionOf } from '../span';
 import { claimSaid } from './from-claims';
 import { evidenceId } from './ids';
 import { makerDates, modelDates } from './room';
-import type { Evidence } from './types';
+import type { Dating } from './types';
 import { fileWords, listOf } from './wording';
 
 /**
@@ -15,7 +15,7 @@ import { fileWords, listOf } from './wording';
  * basis: the material mentioned twice is two bases only if it stands in two claims. A part that the seller calls
  * replaced dates nothing; where the piece is said to be restored, without saying where, no part dates it for sure.
  */
-export function fromMaker(claims: readonly Claim[], maker: MakerFile | null): Evidence[] {
+export function fromMaker(claims: readonly Claim[], maker: MakerFile | null): Dating[] {
   if (!maker) return [];
   const models = claims.filter((claim) => claim.kind === 'model');
   const named = models.flatMap((claim) => modelOf(claim, maker) ?? [])[0]?.name;
@@ -47,7 +47,7 @@ function material(
   maker: MakerFile,
   named: string | undefined,
   restored: boolean,
-): Evidence[] {
+): Dating[] {
   const said = fold(claim.material);
   const facts = factsOf(claim, maker, named);
   const own = facts.filter(({ fact }) => [fact.is, ...(fact.also ?? [])].some((name) => names(said, name)));
@@ -69,7 +69,7 @@ function dated(
   kind: { kind: 'material' } | { kind: 'other-material'; used: Span[] },
   spans: Span[],
   restored: boolean,
-): Evidence[] {
+): Dating[] {
   if (spans.length === 0 || isAnyDate(spans)) return [];
   const all = facts.map(({ fact }) => fact);
   const is = [...new Set(all.map((fact) => fact.is))];
@@ -96,7 +96,7 @@ function modelOf(claim: ClaimOf<'model'>, maker: MakerFile): Model | undefined {
   return maker.models.find((one) => [one.name, ...(one.aliases ?? [])].some((name) => fold(name) === said));
 }
 
-function model(claim: ClaimOf<'model'>, maker: MakerFile): Evidence[] {
+function model(claim: ClaimOf<'model'>, maker: MakerFile): Dating[] {
   const fact = modelOf(claim, maker);
   const span = fact?.made ? periodSpan(fact.made) : null;
   if (!fact || !span) return [];

@@ -1,18 +1,14 @@
 import type { Claim, Part } from '../claim/types';
 import type { MarkRead } from '../mark/types';
 import { evidenceId } from './ids';
-import type { Evidence } from './types';
+import type { Dating } from './types';
 
 /**
  * Public marks that date or place the piece. A mark on the piece keeps its own strength: a row from memory came in
  * soft. A mark that only the listing's words name is the seller's account of it, and soft. Words in the listing that
  * are a claim as well ("made in West Germany") are one fact, not two: they share the claim's basis.
  */
-export function fromMarks(
-  marks: readonly MarkRead[],
-  claims: readonly Claim[],
-  claimed: readonly Evidence[],
-): Evidence[] {
+export function fromMarks(marks: readonly MarkRead[], claims: readonly Claim[], claimed: readonly Dating[]): Dating[] {
   const parts = new Set(claims.flatMap((claim) => (claim.kind === 'replaced' ? claim.parts : [])));
   return marks
     .filter((mark) => !isOnReplacedPart(mark, parts))
@@ -36,7 +32,7 @@ export const isOnReplacedPart = (mark: Pick<MarkRead, 'mark'>, replaced: Readonl
 
 const plain = (words: string) => words.replace(/\s+/g, ' ').trim().toLowerCase();
 
-function claimBasis(mark: MarkRead, claims: readonly Claim[], claimed: readonly Evidence[]): string | undefined {
+function claimBasis(mark: MarkRead, claims: readonly Claim[], claimed: readonly Dating[]): string | undefined {
   if (mark.foundIn !== 'listing') return undefined;
   const words = plain(mark.words);
   const same = claims.find((claim) => {

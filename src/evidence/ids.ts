@@ -9,4 +9,18 @@ export const evidenceId = {
   mark: (markId: string) => `mark-${markId}`,
   construction: (claimId: string) => `construction-${claimId}`,
   model: (claimId: string) => `model-${claimId}`,
+  today: 'today',
+  /** An age that the claim gives the piece, or the day that it names besides. */
+  age: (claimId: string) => `age-${claimId}`,
+  stamping: 'stamping',
+  /** When the maker began to stamp, without an end. */
+  stampingBegun: 'stamping-begun',
+  stamped: (decodingId: string) => `stamped-${decodingId}`,
+  size: (measureId: string) => `size-${measureId}`,
+  modelSize: (side: string) => `model-size-${side}`,
+  namedWidth: 'named-width',
+  proportion: (sides: string) => `proportion-${sides}`,
+  familyProportion: (sides: string) => `family-proportion-${sides}`,
+  price: (what: string, at: number) => `price-${what}-${at}`,
+  floor: (at: number) => `floor-${at}`,
 };

@@ -1,8 +1,8 @@
 import { type RuleId, rules } from './rule';
-import { meet, type Stand, standOf } from './rule/stand';
+import { comparable, type Stand, speaks, standOf } from './rule/stand';
 import type { Rule, Side } from './rule/types';
 import type { Says } from './says';
-import type { Evidence } from './types';
+import { type Evidence, isDating } from './types';
 
 /** Two statements that a rule holds against each other. */
 export interface Pair extends Stand {
@@ -28,23 +28,21 @@ export interface Pairing {
 /** Statements of one kind that are held against each other at most: a page full of years is not compared pair by pair. */
 const mostOfOneKind = 20;
 
-const sides: Record<Says['kind'], Side | null> = {
+const sides: Record<Says['kind'], Side> = {
   made: 'claimed-date',
   bought: 'purchase',
   origin: 'origin',
   country: 'country',
   code: 'code',
-  system: 'code-period',
-  plant: 'code-period',
+  system: 'system',
+  plant: 'plant',
   mark: 'mark',
   material: 'material',
   'other-material': 'other-material',
   model: 'model',
 };
-const isOf = (some: readonly Side[], { says }: Evidence): boolean => {
-  const side = sides[says.kind];
-  return side !== null && some.includes(side);
-};
+const isOf = (some: readonly Side[], piece: Evidence): boolean =>
+  some.includes(isDating(piece) ? sides[piece.says.kind] : piece.says.kind);
 
 /**
  * How statements stand to each other by the rules: the only place where two facts are compared. Work of `all`: the
@@ -55,11 +53,11 @@ export function pairing(evidence: readonly Evidence[]): Pairing {
   return {
     all: () => judges.flatMap(({ rule, judge }) => couples(rule, evidence).map(([left, right]) => judge(left, right))),
     of(one, other, over) {
-      if (one.basis === other.basis) return null;
       for (const { rule, judge } of judges) {
         if (rule.over !== over) continue;
-        if (isOf(rule.left, one) && isOf(rule.right, other)) return judge(one, other);
-        if (isOf(rule.left, other) && isOf(rule.right, one)) return judge(other, one);
+        for (const [left, right] of [[one, other] as const, [other, one] as const])
+          if (isOf(rule.left, left) && isOf(rule.right, right) && comparable(rule, left, right))
+            return judge(left, right);
       }
       return null;
     },
@@ -67,8 +65,6 @@ export function pairing(evidence: readonly Evidence[]): Pairing {
 }
 
 export const pairsOf = (evidence: readonly Evidence[]): Pair[] => pairing(evidence).all();
-
-const speaks = ({ over }: Rule, piece: Evidence): boolean => (over === 'date' ? piece.spans : piece.places).length > 0;
 
 /** All that the rule compares, each two once. */
 function couples(rule: Rule, evidence: readonly Evidence[]): [Evidence, Evidence][] {
@@ -83,7 +79,7 @@ function couples(rule: Rule, evidence: readonly Evidence[]): [Evidence, Evidence
   const order = new Map(lefts.map((piece, at) => [piece, at]));
   return lefts.flatMap((left, at) =>
     rights
-      .filter((right) => right.basis !== left.basis && at < (order.get(right) ?? lefts.length))
+      .filter((right) => comparable(rule, left, right) && at < (order.get(right) ?? lefts.length))
       .map((right): [Evidence, Evidence] => [left, right]),
   );
 }
@@ -99,7 +95,7 @@ function judgeOf(
   rule: Rule & { id: RuleId },
   evidence: readonly Evidence[],
 ): (left: Evidence, right: Evidence) => Pair {
-  const impossible = rule.over === 'date' ? againstThemselves(evidence) : new Set<Evidence>();
+  const impossible = rule.over === 'date' && !rule.evenImpossible ? againstThemselves(evidence) : new Set<Evidence>();
   const agreeing = new Map<Evidence, Evidence[]>();
   const agreeingWith = (right: Evidence): Evidence[] => {
     const known = agreeing.get(right);
@@ -132,12 +128,5 @@ function judgeOf(
 }
 
 /** Codes whose date lies outside the time of their own system. */
-function againstThemselves(evidence: readonly Evidence[]): Set<Evidence> {
-  const systems = new Map(evidence.filter(({ says }) => says.kind === 'system').map((one) => [one.from.id, one.spans]));
-  return new Set(
-    evidence.filter(({ says, from, spans }) => {
-      const used = says.kind === 'code' && spans.length > 0 ? systems.get(from.id) : undefined;
-      return used !== undefined && !meet(spans, used);
-    }),
-  );
-}
+const againstThemselves = (evidence: readonly Evidence[]): Set<Evidence> =>
+  new Set(evidence.filter((piece) => isDating(piece) && (piece.ownTime?.system ?? 'within') !== 'within'));

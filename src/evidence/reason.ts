@@ -5,9 +5,11 @@ import { explain } from './explain';
 import { type Pair, type Pairing, pairing } from './pairs';
 import type { AgreeingSet, Agreement, Conflict, Reasoning } from './reasoning-types';
 import { onlyHardPlaces, withHardReach, withReach } from './room';
+import { rules } from './rule';
+import type { Rule } from './rule/types';
 import { stretchOf } from './stretch';
 import { toldOf } from './told';
-import type { Evidence } from './types';
+import { type Dating, datingOf, type Evidence } from './types';
 
 /**
  * What the evidence says together: the largest agreeing sets, the smallest sets that cannot all hold, and which
@@ -18,18 +20,21 @@ import type { Evidence } from './types';
  * the order of the evidence decides only the order of what is equal.
  */
 export function reason(evidence: readonly Evidence[]): Reasoning {
-  const speaking = evidence.filter((piece) => piece.spans.length > 0 || piece.places.length > 0);
+  const speaking = datingOf(evidence).filter((piece) => piece.spans.length > 0 || piece.places.length > 0);
   const [dates, places] = [dateCells(speaking), placeCells(speaking)];
-  const { of, all } = pairing(speaking);
+  const { of, all } = pairing(evidence);
   const pairs = all();
   const dateCellsOf = [dateCells(withReach(speaking)), dateCells(withHardReach(speaking))] as const;
   const overDate = conflictsOver(speaking, ...dateCellsOf, 'date', of);
   const overPlace = conflictsOver(speaking, places, placeCells(onlyHardPlaces(speaking)), 'place', of);
-  const conflicts = [...overDate.conflicts, ...overPlace.conflicts].sort(
-    (a, b) => Number(a.strength === 'soft') - Number(b.strength === 'soft') || a.evidence.length - b.evidence.length,
-  );
+  const together = [...overDate.conflicts, ...overPlace.conflicts];
+  const own = pairs.filter(({ rule }) => ofOneCode.has(rule)).flatMap((pair) => conflictOf(pair, together));
+  const ids = new Set(speaking.map(({ id }) => id));
+  const aside = pairs.filter(({ left, right }) => !(ids.has(left) && ids.has(right)));
+  const dated = [...together, ...own].sort(heaviestFirst);
+  const conflicts = [...dated, ...aside.flatMap((pair) => conflictOf(pair, together)).sort(heaviestFirst)];
   const complete = overDate.complete && overPlace.complete;
-  const agrees = conflicts.length === 0 && (complete || stretchOf(withReach(speaking)) !== null);
+  const agrees = dated.length === 0 && (complete || stretchOf(withReach(speaking)) !== null);
   return {
     agrees,
     agreeing: largestAgreeing(
@@ -49,13 +54,27 @@ export function reason(evidence: readonly Evidence[]): Reasoning {
   };
 }
 
+const heaviestFirst = (a: Conflict, b: Conflict): number =>
+  Number(a.strength === 'soft') - Number(b.strength === 'soft') || a.evidence.length - b.evidence.length;
+
+/** Rules that compare a code with what follows from it: reading by reading, which dates alone cannot tell. */
+const ofOneCode = new Set<string>(rules.flatMap((rule: Rule) => (rule.ofOneCode ? [rule.id] : [])));
+
+/** What a rule says of two facts alone, unless it stands among the conflicts already. */
+function conflictOf({ relation, left, right, over, hard, rule }: Pair, known: readonly Conflict[]): Conflict[] {
+  if (relation !== 'conflicts') return [];
+  const isSame = (one: Conflict) => one.evidence.length === 2 && [left, right].every((id) => one.evidence.includes(id));
+  if (known.some(isSame)) return [];
+  return [{ evidence: [left, right], over, strength: hard ? 'hard' : 'soft', rule }];
+}
+
 const agreementOf = ({ relation, informs, left, right, over, rule }: Pair): Agreement[] =>
   relation === 'agrees' && informs !== null ? [{ evidence: [left, right], over, rule, informs }] : [];
 
 /** A statement that stands only as long as the reading it comes from. */
-const follows = ({ from }: Evidence): boolean => from.kind === 'system' || from.kind === 'plant';
+const follows = ({ from }: Dating): boolean => from.kind === 'system' || from.kind === 'plant';
 
-function agreeingSet(pieces: readonly Evidence[], pairs: readonly Pair[]): AgreeingSet {
+function agreeingSet(pieces: readonly Dating[], pairs: readonly Pair[]): AgreeingSet {
   const facts = new Set(pieces.filter((piece) => !follows(piece)).map((piece) => piece.basis)).size;
   const stretch = stretchOf(pieces) ?? { spans: [], places: [] };
   return { evidence: pieces.map((piece) => piece.id), facts, told: toldOf(pieces, pairs), ...stretch };
@@ -63,10 +82,10 @@ function agreeingSet(pieces: readonly Evidence[], pairs: readonly Pair[]): Agree
 
 /** What is said first of a fact that gives several statements: what was read, before what follows from it. */
 const plainOrder = { claim: 0, reading: 0, mark: 0, construction: 0, plant: 1, system: 2 } as const;
-const plainness = (pieces: readonly Evidence[]) => pieces.reduce((sum, { from }) => sum + plainOrder[from.kind], 0);
+const plainness = (pieces: readonly Dating[]) => pieces.reduce((sum, { from }) => sum + plainOrder[from.kind], 0);
 
 /** The same fact with the same dates is one piece for the search for conflicts: the one that says it most plainly. */
-function distinctPieces(evidence: readonly Evidence[], soft: Cells, hard: Cells): number[] {
+function distinctPieces(evidence: readonly Dating[], soft: Cells, hard: Cells): number[] {
   const plainest = new Map<string, number>();
   for (const [piece, { basis }] of evidence.entries()) {
     const key = JSON.stringify([basis, soft.allowed[piece]!.toString(36), hard.allowed[piece]!.toString(36)]);
@@ -78,7 +97,7 @@ function distinctPieces(evidence: readonly Evidence[], soft: Cells, hard: Cells)
 
 /** Minimal conflicts, said once for the same facts: the hard one where there is a choice. */
 function conflictsOver(
-  all: readonly Evidence[],
+  all: readonly Dating[],
   softCells: Cells,
   hardCells: Cells,
   over: Conflict['over'],
@@ -95,7 +114,7 @@ function conflictsOver(
   for (const set of forSure.sets) sets.set(set.join(), { set, hard: true });
   for (const set of atAll.sets) if (!sets.has(set.join())) sets.set(set.join(), { set, hard: false });
   // Two facts may need three statements to conflict: a code with its system against a date.
-  const ruleBetween = (pieces: Evidence[]) =>
+  const ruleBetween = (pieces: Dating[]) =>
     pieces.flatMap((one) => pieces.map((other) => pairOf(one, other, over)?.rule)).find((rule) => rule) ?? null;
   const found = [...sets.values()].flatMap(({ set, hard: apart }) => {
     const pieces = set.map((piece) => evidence[piece]!);
@@ -125,7 +144,7 @@ function conflictsOver(
 }
 
 const conflict = (
-  pieces: readonly Evidence[],
+  pieces: readonly Dating[],
   over: Conflict['over'],
   hard: boolean,
   rule: Conflict['rule'],

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
-import { informsSchema } from './rule/types';
+import { informsSchema, overSchema } from './rule/types';
 import { toldSchema } from './told';
 
 /**
@@ -27,7 +27,7 @@ export type AgreeingSet = z.infer<typeof agreeingSetForm>;
 /** Two facts that agree and could have excluded each other. */
 const agreementForm = z.strictObject({
   evidence: z.tuple([z.string(), z.string()]),
-  over: z.enum(['date', 'place']),
+  over: overSchema,
   /** The rule that compares the two. */
   rule: z.string(),
   /** Why it counts. */
@@ -38,7 +38,7 @@ export type Agreement = z.infer<typeof agreementForm>;
 /** Evidence ids that cannot all hold although any of them may be left out and the rest holds. */
 const conflictForm = z.strictObject({
   evidence: z.array(z.string()).min(1),
-  over: z.enum(['date', 'place']),
+  over: overSchema,
   /** Hard when it cannot be if all of it is true: only then is it a contradiction; else it is unlikely. */
   strength: strengthSchema,
   /** The rule that compares the two facts; null where there are more of them, or no rule does. */
@@ -58,13 +58,13 @@ const explanationForm = z.strictObject({
 export type Explanation = z.infer<typeof explanationForm>;
 
 export const reasoningSchema = z.strictObject({
-  /** Whether all evidence, soft and hard, can hold together. */
+  /** Whether all evidence of date and place, soft and hard, can hold together. */
   agrees: z.boolean(),
   /** The largest agreeing sets, several when they are equally large. */
   agreeing: z.array(agreeingSetForm),
   /** Every two facts that agree by a rule, and why that counts. */
   agreements: z.array(agreementForm),
-  /** Hard ones first, smaller ones first. */
+  /** Hard ones first, smaller ones first; those of date and place before those of ages, sizes and sums. */
   conflicts: z.array(conflictForm),
   /** False when there were too many conflicts of more than three pieces to list them all. */
   conflictsComplete: z.boolean(),

@@ -1,6 +1,6 @@
 import type { Claim, ClaimOf } from '../claim/types';
-import { aboutYears, type Span, widenSpan } from '../span';
-import type { Evidence } from './types';
+import { aboutYears, type Span, spansMeet, widenSpan } from '../span';
+import type { Dating, Evidence, OwnTime } from './types';
 
 /** Days by which a date is given room before its start and after its end. */
 interface Days {
@@ -53,6 +53,35 @@ export const roomDays = {
   boughtNew: 2 * yearDays,
 } as const;
 
+/** Years of age from which a word or a look is believed. Same table, same standing. */
+export const roomYears = {
+  /** Under this age marketplaces do not call a piece so. */
+  vintage: 20,
+  antique: 100,
+  /** From this age on untreated leather has darkened and bright metal has dulled. */
+  darkened: 10,
+} as const;
+
+/** Millimetres on either side of a length. Same table, same standing. */
+export const roomMm = {
+  /** Sellers measure a soft body with a loose tape. */
+  tape: 5,
+  /** The number in a model's name is its width rounded, or that of another side. */
+  named: 25,
+} as const;
+/** Sizes of one model differ in shape by this share at most. */
+export const familyShare = 0.2;
+
+/** The least share that one sum may be of another. Same table, same standing. */
+export const shares = {
+  /** A price cut to less than this is more lure than sale. */
+  afterCut: 0.3,
+  /** Of the maker's smallest new price, what is asked for a piece called new. */
+  ofNew: 1 / 3,
+  /** The same for a used piece in order. */
+  ofUsed: 1 / 15,
+} as const;
+
 const dayMs = 86_400_000;
 
 /** Whether the span names a year or less and is not hedged. Only both ends closed can be exact. */
@@ -62,15 +91,15 @@ export const isExact = ({ from, to, about }: Span): boolean =>
 /** Whether a claim was read surely enough to stand against anything. */
 export const isSure = ({ confidence }: Pick<Claim, 'confidence'>): boolean => confidence >= 0.5;
 
-type Dating = Pick<ClaimOf<'made' | 'bought'>, 'kind' | 'span' | 'at' | 'confidence'>;
+type DatedClaim = Pick<ClaimOf<'made' | 'bought'>, 'kind' | 'span' | 'at' | 'confidence'>;
 
-function roomOfClaim({ kind, span, at }: Dating): Room {
+function roomOfClaim({ kind, span, at }: DatedClaim): Room {
   if (span.about) return room.hedged;
   if (isExact(span)) return kind === 'bought' ? room.purchase : room.exact;
   return kind === 'made' && at.field === 'title' ? room.wideInTitle : room.wide;
 }
 
-type Roomy = Pick<Evidence, 'spans' | 'strength' | 'reach' | 'hardReach'>;
+type Roomy = Pick<Dating, 'spans' | 'strength' | 'reach' | 'hardReach'>;
 
 /** `spans` with its room, as far as that says more than the strength alone. */
 function roomy(spans: Span[], strength: Evidence['strength'], { reach, hard }: Room): Roomy {
@@ -85,7 +114,7 @@ function roomy(spans: Span[], strength: Evidence['strength'], { reach, hard }: R
 }
 
 /** The dates that a claim of making or purchase allows, with its room. */
-export function claimedDates(claim: Dating): Roomy {
+export function claimedDates(claim: DatedClaim): Roomy {
   const { reach, hard } = roomOfClaim(claim);
   const said: Span = claim.kind === 'bought' ? { ...claim.span, from: null, precision: 'range' } : claim.span;
   const strength = isSure(claim) && isExact(claim.span) ? 'hard' : 'soft';
@@ -95,6 +124,13 @@ export function claimedDates(claim: Dating): Roomy {
 /** The same of the years in a maker file. */
 export const makerDates = (spans: Span[], strength: Evidence['strength']): Roomy =>
   roomy(spans, strength, { ...room.makerPeriod, hard: strength === 'hard' ? room.makerPeriod.hard : null });
+
+/** How dates stand to the years of a maker file that belong to them: the best of them counts. */
+export function ownTime(dated: readonly { span: Span; used: readonly Span[] }[]): OwnTime {
+  const meets = (days: Days) =>
+    dated.some(({ span, used }) => used.some((one) => spansMeet(span, widenSpan(one, days))));
+  return meets(none) ? 'within' : meets(room.makerPeriod.hard) ? 'near' : 'beyond';
+}
 
 /** The same of the years of a model. */
 export const modelDates = (span: Span): Roomy => roomy([span], 'soft', room.model);
@@ -107,7 +143,7 @@ export const countryDates = (span: Span, sure: boolean): Roomy =>
 export const reachOf = ({ spans, reach }: Pick<Roomy, 'spans' | 'reach'>): Span[] => reach ?? spans;
 
 /** Each piece with the dates within which nothing conflicts with it. */
-export const withReach = (evidence: readonly Evidence[]): Evidence[] =>
+export const withReach = <E extends Evidence>(evidence: readonly E[]): E[] =>
   evidence.map((piece) => ({ ...piece, spans: reachOf(piece) }));
 
 /** The dates beyond which a conflict is hard; null where it never is. */
@@ -118,9 +154,9 @@ export const hardReachOf = (piece: Roomy): Span[] | null =>
 export const canBeHard = (piece: Evidence): boolean => piece.strength === 'hard' || hardReachOf(piece) !== null;
 
 /** Each piece with the dates beyond which a conflict is hard; one that never is hard says nothing of date. */
-export const withHardReach = (evidence: readonly Evidence[]): Evidence[] =>
+export const withHardReach = <E extends Evidence>(evidence: readonly E[]): E[] =>
   evidence.map((piece) => ({ ...piece, spans: hardReachOf(piece) ?? [] }));
 
 /** Each piece with its places if they are hard; one that is soft says nothing of place. */
-export const onlyHardPlaces = (evidence: readonly Evidence[]): Evidence[] =>
+export const onlyHardPlaces = <E extends Evidence>(evidence: readonly E[]): E[] =>
   evidence.map((piece) => (piece.strength === 'hard' ? piece : { ...piece, places: [] }));

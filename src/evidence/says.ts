@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { claimPlaceSchema, partSchema } from '../claim/types';
+import { priceSchema } from '../listing/types';
 import { markSaysSchema } from '../mark/types';
 import { spanSchema } from '../span/types';
 
@@ -7,7 +8,7 @@ import { spanSchema } from '../span/types';
 const by = { field: claimPlaceSchema.shape.field, words: z.string() };
 
 /**
- * What a piece of evidence states, beside its dates and places: what its sentence is made of. The sentence itself
+ * What evidence of date and place states, beside its dates and places: what its sentence is made of. The sentence itself
  * stands with the languages.
  */
 export const saysSchema = z.discriminatedUnion('kind', [
@@ -45,3 +46,71 @@ export const saysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('model'), ...by, maker: z.string(), model: z.string() }),
 ]);
 export type Says = z.infer<typeof saysSchema>;
+
+/** What is stated of an age, or of a time that is not that of the making. */
+export const ageSaysSchema = z.discriminatedUnion('kind', [
+  /** The day on which the listing was looked at. */
+  z.strictObject({ kind: z.literal('today'), day: z.string() }),
+  /** The day itself on which it is said to be bought. */
+  z.strictObject({ kind: z.literal('purchase-day'), ...by }),
+  z.strictObject({ kind: z.literal('age-word'), ...by, word: z.enum(['vintage', 'antique']) }),
+  /** What darkens or dulls with the years has not. */
+  z.strictObject({ kind: z.literal('fresh'), ...by }),
+  /** When the maker stamped, by its file. */
+  z.strictObject({ kind: z.literal('stamping'), maker: z.string() }),
+  /** The piece carries a code, so the maker had begun to stamp. */
+  z.strictObject({ kind: z.literal('stamped'), code: z.string(), maker: z.string() }),
+]);
+
+export const bagSideSchema = z.enum(['width', 'height', 'depth']);
+export type BagSide = z.infer<typeof bagSideSchema>;
+const sizeSideSchema = z.enum([...bagSideSchema.options, 'strap']);
+export type SizeSide = z.infer<typeof sizeSideSchema>;
+const lengthSchema = z.strictObject({ side: bagSideSchema, mm: z.number() });
+
+export const sizeSaysSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('size'),
+    side: sizeSideSchema,
+    mm: z.number(),
+    /** Half of the last step that is stated. */
+    precisionMm: z.number(),
+    words: z.string(),
+  }),
+  z.strictObject({ kind: z.literal('model-size'), ...lengthSchema.shape, model: z.string() }),
+  /** The number in a model's name, taken for its width in centimetres. */
+  z.strictObject({ kind: z.literal('named-width'), name: z.string(), number: z.number() }),
+]);
+
+export type SizeSays = z.infer<typeof sizeSaysSchema>;
+
+export const valueSaysSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('proportion'), one: lengthSchema, other: lengthSchema }),
+  /** The least and the greatest that sizes of one family have. */
+  z.strictObject({
+    kind: z.literal('family-proportion'),
+    models: z.array(z.string()),
+    least: z.number(),
+    most: z.number(),
+  }),
+]);
+
+export const priceSaysSchema = z.discriminatedUnion('kind', [
+  /** As the page shows it, and as its data give it. */
+  z.strictObject({ kind: z.literal('price-shown'), price: priceSchema }),
+  z.strictObject({ kind: z.literal('price-in-data'), price: priceSchema }),
+  z.strictObject({ kind: z.literal('price-before'), price: priceSchema }),
+  /** What is asked, against which an earlier price stands. */
+  z.strictObject({ kind: z.literal('price-now'), price: priceSchema }),
+  /** What is asked for a piece that is called new, and for any other. */
+  z.strictObject({ kind: z.literal('asked-new'), price: priceSchema }),
+  z.strictObject({ kind: z.literal('asked-used'), price: priceSchema }),
+  /** A maker's smallest new price of one year; `then`: of the time of this piece. */
+  z.strictObject({
+    kind: z.enum(['floor', 'floor-then']),
+    maker: z.string(),
+    amount: z.number(),
+    currency: z.string(),
+    year: z.number(),
+  }),
+]);

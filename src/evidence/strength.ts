@@ -1,6 +1,6 @@
 import type { Source } from '../source';
 import { stretchOf } from './stretch';
-import type { Evidence } from './types';
+import { type Dating, datingOf, type Evidence } from './types';
 
 /** What is weighed: the part of a finding that says what it rests on. */
 export interface Weighable {
@@ -33,9 +33,9 @@ export interface Derivation {
   statements: number;
   facts: number;
   /** The first of them that is soft. */
-  soft: Evidence | null;
+  soft: Dating | null;
   /** Other facts that take its side; `against` is the one that they stand against, null where they agree with all. */
-  backing: { facts: number; against: Evidence | null };
+  backing: { facts: number; against: Dating | null };
   source: Source['kind'];
 }
 
@@ -54,7 +54,8 @@ const sourceOrder: Record<Source['kind'], number> = {
  * Derives the weight of a finding from what it rests on: hard over soft, independent facts over the same fact said
  * again, backed by other facts over alone, a published rule over one from memory. Pure.
  */
-export function weighFinding(finding: Weighable, evidence: readonly Evidence[]): Weight {
+export function weighFinding(finding: Weighable, all: readonly Evidence[]): Weight {
+  const evidence = datingOf(all);
   const pieces = piecesOf(finding, evidence);
   const facts = new Set(pieces.map((piece) => piece.basis)).size;
   const isHard = pieces.length > 0 && pieces.every((piece) => piece.strength === 'hard');
@@ -90,7 +91,7 @@ export function compareWeights(a: Weight, b: Weight): number {
  * The evidence that a finding names, and for each of its claims one statement: a loose claim contradicts something
  * with all the room that its words have, and agrees as it was said.
  */
-function piecesOf({ kind, evidence: ids, claims }: Weighable, all: readonly Evidence[]): Evidence[] {
+function piecesOf({ kind, evidence: ids, claims }: Weighable, all: readonly Dating[]): Dating[] {
   const evidence = kind === 'contradiction' ? all.map(atItsLoosest) : all;
   const named = evidence.filter(({ id }) => ids.includes(id));
   const said = [...new Set(claims)].flatMap((claim) =>
@@ -102,7 +103,7 @@ function piecesOf({ kind, evidence: ids, claims }: Weighable, all: readonly Evid
   return [...new Set([...named, ...said])];
 }
 
-const atItsLoosest = (piece: Evidence): Evidence =>
+const atItsLoosest = (piece: Dating): Dating =>
   piece.strength === 'soft' && piece.hardReach ? { ...piece, spans: piece.hardReach, strength: 'hard' } : piece;
 
 const none: Derivation['backing'] = { facts: 0, against: null };
@@ -113,12 +114,12 @@ const none: Derivation['backing'] = { facts: 0, against: null };
  */
 function backingOf(
   kind: Weighable['kind'],
-  pieces: readonly Evidence[],
-  evidence: readonly Evidence[],
+  pieces: readonly Dating[],
+  evidence: readonly Dating[],
 ): Derivation['backing'] {
   const own = new Set(pieces.map((piece) => piece.basis));
   const others = evidence.filter((piece) => !own.has(piece.basis) && piece.spans.length + piece.places.length > 0);
-  const factCount = (some: readonly Evidence[]) => new Set(some.map((piece) => piece.basis)).size;
+  const factCount = (some: readonly Dating[]) => new Set(some.map((piece) => piece.basis)).size;
   if (kind === 'agreement') {
     return { facts: factCount(others.filter((other) => stretchOf([...pieces, other]) !== null)), against: null };
   }

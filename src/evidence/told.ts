@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { Pair } from './pairs';
-import type { Evidence } from './types';
+import type { Dating } from './types';
 
 /** Whence it is known: read from a stamp, seen on the piece, or said by the seller. */
 export type Known = 'read' | 'seen' | 'said';
@@ -11,7 +11,7 @@ const known = z.strictObject({ read: ids, seen: ids, said: ids });
 export const toldSchema = z.strictObject({ date: known, place: known });
 export type Told = z.infer<typeof toldSchema>;
 
-function knownOf({ says }: Evidence): Known {
+function knownOf({ says }: Dating): Known {
   if (says.kind === 'code') return says.from === 'claim' ? 'said' : 'read';
   return says.kind === 'mark' && !says.inText ? 'seen' : 'said';
 }
@@ -21,7 +21,7 @@ function knownOf({ says }: Evidence): Known {
  * country cannot, and an open period hardly ever does. What was read, what was seen and what the seller says are told
  * apart and never added up.
  */
-export function toldOf(pieces: readonly Evidence[], pairs: readonly Pair[]): Told {
+export function toldOf(pieces: readonly Dating[], pairs: readonly Pair[]): Told {
   const here = new Set(pieces.map(({ id }) => id));
   const met = pairs.filter(({ left, right, narrows }) => narrows && here.has(left) && here.has(right));
   const over = (one: Pair['over']) =>
@@ -32,7 +32,7 @@ export function toldOf(pieces: readonly Evidence[], pairs: readonly Pair[]): Tol
   return { date: over('date'), place: over('place') };
 }
 
-function countedIn(pieces: readonly Evidence[], met: readonly Pair[]): Told['date'] {
+function countedIn(pieces: readonly Dating[], met: readonly Pair[]): Told['date'] {
   const counted = new Set(met.flatMap(({ left, right }) => [left, right]));
   const told: Told['date'] = { read: [], seen: [], said: [] };
   const facts = new Set<string>();

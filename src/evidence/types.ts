@@ -1,19 +1,14 @@
 import * as z from 'zod';
 import { sourceSchema, strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
-import { saysSchema } from './says';
+import { ageSaysSchema, priceSaysSchema, saysSchema, sizeSaysSchema, valueSaysSchema } from './says';
 
 /**
- * One statement on the piece. `spans` (any of them) and `places` (any of them) are what it allows; empty says
- * nothing. `basis` groups statements that come from the same fact, so that a fact repeated is not counted twice.
+ * One statement. `spans` (any of them) and `places` (any of them) are what it allows; empty says nothing. `basis`
+ * groups statements that come from the same fact, so that a fact repeated is not counted twice.
  */
-export const evidenceSchema = z.strictObject({
+const common = {
   id: z.string(),
-  about: z.enum(['date', 'place', 'date-and-place']),
-  from: z.strictObject({
-    kind: z.enum(['claim', 'reading', 'mark', 'construction', 'system', 'plant']),
-    id: z.string(),
-  }),
   basis: z.string(),
   spans: z.array(spanSchema),
   /** Dates within which nothing conflicts with it; the spans themselves unless given. */
@@ -22,12 +17,58 @@ export const evidenceSchema = z.strictObject({
   hardReach: z.array(spanSchema).nullable().optional(),
   places: z.array(z.string()),
   strength: strengthSchema,
-  says: saysSchema,
   source: sourceSchema,
+};
+
+/** How a code's date stands to the time of its own system or plant: within it, just outside, or beyond what stock explains. */
+export const ownTimeSchema = z.enum(['within', 'near', 'beyond']);
+export type OwnTime = z.infer<typeof ownTimeSchema>;
+
+/** What dates and places the piece: all of it is weighed together. */
+export const datingSchema = z.strictObject({
+  ...common,
+  about: z.enum(['date', 'place', 'date-and-place']),
+  from: z.strictObject({
+    kind: z.enum(['claim', 'reading', 'mark', 'construction', 'system', 'plant']),
+    id: z.string(),
+  }),
+  /** Of a code, reading by reading; null where not every reading has both. */
+  ownTime: z.strictObject({ system: ownTimeSchema.nullable(), plant: ownTimeSchema.nullable() }).optional(),
+  says: saysSchema,
 });
+export type Dating = z.infer<typeof datingSchema>;
+
+/** What is held against single other facts, and narrows no date and no place. */
+const aside = {
+  ...common,
+  from: z.strictObject({ kind: z.enum(['claim', 'listing', 'code', 'maker-file', 'clock']), id: z.string() }),
+};
+
+/** From least to most, of what and in which unit: millimetres, a currency, a ratio. */
+const amountSchema = z.strictObject({ of: z.string(), unit: z.string(), least: z.number(), most: z.number() });
+export type Amount = z.infer<typeof amountSchema>;
+const amounts = z.array(amountSchema).min(1);
+
+export const evidenceSchema = z.discriminatedUnion('about', [
+  datingSchema,
+  /** An age on the day of the look, or a time of something else than the making; its spans are what it allows. */
+  z.strictObject({ ...aside, about: z.literal('age'), says: ageSaysSchema }),
+  /** The length of a side. */
+  z.strictObject({ ...aside, about: z.literal('size'), amounts, says: sizeSaysSchema }),
+  /** A sum of money, in its own currency first. */
+  z.strictObject({ ...aside, about: z.literal('price'), amounts, says: priceSaysSchema }),
+  /** A value that is measured or worked out, such as the proportion of two sides. */
+  z.strictObject({ ...aside, about: z.literal('value'), amounts, says: valueSaysSchema }),
+]);
 export type Evidence = z.infer<typeof evidenceSchema>;
+export type EvidenceAbout<A extends Evidence['about']> = Extract<Evidence, { about: A }>;
+
+export const isDating = (piece: Evidence): piece is Dating =>
+  piece.about === 'date' || piece.about === 'place' || piece.about === 'date-and-place';
+/** What of it dates and places the piece. */
+export const datingOf = (evidence: readonly Evidence[]): Dating[] => evidence.filter(isDating);
 
 /** The part of it that a sentence is made of. */
-export const statedSchema = evidenceSchema.pick({ says: true, spans: true, places: true });
+export const statedSchema = datingSchema.pick({ says: true, spans: true, places: true });
 export type Stated = z.infer<typeof statedSchema>;
-export const statedOf = ({ says, spans, places }: Evidence): Stated => ({ says, spans, places });
+export const statedOf = ({ says, spans, places }: Dating): Stated => ({ says, spans, places });

@@ -1,5 +1,13 @@
 import { useId } from 'preact/hooks';
-import { type AxisBar, type AxisLayout, type AxisRow, type Evidence, layOutAxis, type Reasoning } from '../evidence';
+import {
+  type AxisBar,
+  type AxisLayout,
+  type AxisRow,
+  type Evidence,
+  isDating,
+  layOutAxis,
+  type Reasoning,
+} from '../evidence';
 import { chosenLanguage, kit, sayDates, sayExplanation, sayStated, sayStretch, strings } from '../words';
 import { Fold } from './parts/Fold';
 import { AxisTable, TimeAxisTable } from './TimeAxisTable';
@@ -38,7 +46,7 @@ export function TimeAxis({ evidence, reasoning, tableShown = false, folded = fal
   if (!layout) return null;
   const { agreeing } = layout;
   const language = chosenLanguage();
-  const known = new Map(evidence.map((piece) => [piece.id, piece]));
+  const known = new Map(evidence.filter(isDating).map((piece) => [piece.id, piece]));
   const sides = agreeing.sides.map((side) => ({ by: side.by, on: sayStretch(side, language) }));
   const agreed = sides.length > 0 ? words.agreed(sides, agreeing.more) : words.noneAgree;
   const content = (

@@ -1,4 +1,4 @@
-import type { Conflict, Evidence, Explanation, Known, Stated, Stretch, Weight } from '../evidence';
+import type { Dating, Explanation, Known, Stated, Stretch, Weight } from '../evidence';
 import { evidence as german } from './de/evidence';
 import { evidence as english } from './en/evidence';
 import type { EvidenceWords, FactName } from './evidence-words';
@@ -31,7 +31,7 @@ export function sayStretch({ spans, places }: Stretch, language: Language): stri
 
 /** Several facts that cannot all hold, or hardly. */
 export const sayConflict = (
-  { over, hard, facts }: { over: Conflict['over']; hard: boolean; facts: readonly Stated[] },
+  { over, hard, facts }: { over: 'date' | 'place'; hard: boolean; facts: readonly Stated[] },
   language: Language,
 ): string =>
   catalogues[language].conflict(
@@ -87,7 +87,7 @@ export function sayExplanation(
 export function sayWeight({ derivation }: Pick<Weight, 'derivation'>, language: Language): string[] {
   const words = catalogues[language].weight;
   const { statements, facts, soft, backing, source } = derivation;
-  const clause = (piece: Evidence) => clauseOf(piece, language);
+  const clause = (piece: Dating) => clauseOf(piece, language);
   const backed = backing.against ? words.against(backing.facts, clause(backing.against)) : words.agree(backing.facts);
   const rests =
     statements === 0

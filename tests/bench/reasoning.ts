@@ -27,7 +27,7 @@ function caseOf(count: number, alternatives: number, spread: number, seed: numbe
     spans: Array.from({ length: at % 2 === 0 ? 1 : 1 + Math.floor(next() * alternatives) }, span),
     places: at % 3 === 0 ? [places[Math.floor(next() * places.length)]!] : [],
     strength: next() < 0.6 ? 'hard' : 'soft',
-    says: { kind: 'mark', inText: true, words: `fact ${at}`, statement: `fact ${at}` },
+    says: { kind: 'mark', inText: true, words: `fact ${at}`, tells: { kind: 'convention-mark' } },
     source: { kind: 'practice', text: 'invented for the bench' },
   }));
 }

@@ -1,7 +1,8 @@
 import { decodeText } from '../../code';
 import type { Misfit, Nearest } from '../../code/types';
+import { inUseAt, isInOwnTime } from '../../evidence';
 import type { MakerFile } from '../../maker/types';
-import { periodSpan, type Span, spansMeet } from '../../span';
+import { periodSpan, type Span } from '../../span';
 import { defineFact } from './define';
 import { type SettledCode, settledCodes } from './settled-codes';
 
@@ -29,8 +30,7 @@ export const misfitsInTime = defineFact<ReadonlyMap<string, InTime>>(({ maker },
  */
 function misfitInTime(code: SettledCode, maker: MakerFile): InTime | null {
   const spans = code.readings.flatMap(({ span }) => (span ? [span] : []));
-  if (spans.length === 0 || code.readings.some(({ span, systemUsed }) => span === null || spansMeet(span, systemUsed)))
-    return null;
+  if (spans.length === 0 || code.readings.some(isInOwnTime)) return null;
   const codeSystems = maker.codeSystems.filter((system) => inUse(system, spans));
   if (codeSystems.length === 0) return null;
   const file: MakerFile = {
@@ -52,5 +52,5 @@ function misfitInTime(code: SettledCode, maker: MakerFile): InTime | null {
 
 function inUse(system: MakerFile['codeSystems'][number], spans: Span[]): boolean {
   const used = periodSpan(system.used);
-  return used !== null && spans.some((span) => spansMeet(span, used));
+  return used !== null && inUseAt(used, spans);
 }

@@ -1,6 +1,5 @@
 import type { Decoding, Reading } from '../../code/types';
-import { likelyReadings } from '../../evidence';
-import { spansMeet } from '../../span';
+import { isInOwnTime, likelyReadings } from '../../evidence';
 import { type ShownCode, shownFrom } from '../code-data';
 import { photoNumberer } from '../photo-places';
 import { because } from '../reasons';
@@ -60,4 +59,4 @@ export const settledCodes = defineFact<SettledCode[]>(({ maker, decodings, listi
  * such a code cannot be is a finding of its own, and what it would agree with is no agreement.
  */
 export const datingReadings = ({ readings }: Pick<SettledCode, 'readings'>): Reading[] =>
-  readings.some(({ span, systemUsed }) => span === null || spansMeet(span, systemUsed)) ? readings : [];
+  readings.some(isInOwnTime) ? readings : [];

@@ -6,7 +6,7 @@ import type { Rule } from './types';
  */
 export const codePeriod = {
   id: 'code-period',
-  left: ['code-period'],
+  left: ['system', 'plant'],
   right: ['claimed-date', 'purchase', 'country', 'mark', 'material', 'other-material', 'model'],
   over: 'date',
   informs: () => null,

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Evidence } from '../types';
+import type { Dating, Evidence } from '../types';
 
 /** Why an agreement of two facts tells something: how the one could have excluded the other. */
 export const informsSchema = z.enum([
@@ -12,11 +12,11 @@ export const informsSchema = z.enum([
   /** Bought as new, not long after the making. */
   'bought-new',
   'another-place',
+  'another-length',
 ]);
 export type Informs = z.infer<typeof informsSchema>;
 
-/** What kind of statement a piece of evidence is, as rules know it. */
-export type Side =
+type DatingSide =
   | 'claimed-date'
   | 'purchase'
   /** The days in which the country claimed existed. */
@@ -24,19 +24,25 @@ export type Side =
   | 'origin'
   | 'code'
   /** When the system or the plant of a code was in use: it falls with the reading. */
-  | 'code-period'
+  | 'system'
+  | 'plant'
   | 'mark'
   | 'material'
   /** When the maker did not use what the words name, but something else. */
   | 'other-material'
   | 'model';
+/** What kind of statement a piece of evidence is, as rules know it: what stands aside is known by what it states. */
+export type Side = DatingSide | Exclude<Evidence, Dating>['says']['kind'];
+
+export const overSchema = z.enum(['date', 'place', 'size', 'price', 'value']);
+export type Over = z.infer<typeof overSchema>;
 
 /** Two kinds of statements that are held against each other: when that is hard, and when an agreement is worth telling. */
 export interface Rule {
   id: string;
   left: readonly Side[];
   right: readonly Side[];
-  over: 'date' | 'place';
+  over: Over;
   /** How the one could have excluded the other; null where it hardly could: what agrees with everything tells nothing. */
   informs: (left: Evidence, right: Evidence) => Informs | null;
   /**
@@ -48,9 +54,17 @@ export interface Rule {
   hardWhen?: (left: Evidence, right: Evidence) => boolean;
   /** Days by which the two may be apart beyond the room that each has of its own. */
   room?: (left: Evidence, right: Evidence) => number;
+  /** Dates conflict as they are said, within the room too that they have elsewhere; the rule says why. */
+  asSaid?: true;
+  /** The left amount is to be at least this share of the right one; without it the two are to meet. */
+  leastShare?: number;
   /**
    * Which other left statement, if it agrees with the right one, takes the hardness from this one: who says two things
    * contradicts himself before he contradicts anything else.
    */
   yieldsTo?: (left: Evidence, other: Evidence) => boolean;
+  /** It compares a code with what follows from it: with the time of its own system or plant. */
+  ofOneCode?: 'system' | 'plant';
+  /** It holds of a code that its own system excludes as well. */
+  evenImpossible?: true;
 }

@@ -19,6 +19,7 @@ testRule(ageWordFits, {
         basis: ['A piece is called vintage from about 20 years on, and antique from about 100.'],
         asks: ['made-date'],
         claims: ['claim-age-word', 'claim-made'],
+        evidence: ['age-claim-age-word'],
       },
     ],
   },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evidenceAgrees } from '../../../src/check/evidence-agrees';
-import type { Evidence } from '../../../src/evidence';
+import type { Dating } from '../../../src/evidence';
 import { periodSpan, type Span, yearSpan } from '../../../src/span';
 import { markSaid } from '../evidence/samples';
 import { decoded, facts, onlyFinding, said } from './sample';
@@ -9,10 +9,10 @@ describe('evidence-agrees', () => {
   const piece = (
     id: string,
     basis: string,
-    kind: Evidence['from']['kind'],
+    kind: Dating['from']['kind'],
     span: Span,
     strength: 'hard' | 'soft' = 'hard',
-  ): Evidence => ({
+  ): Dating => ({
     id,
     about: 'date',
     from: { kind, id },
@@ -23,10 +23,12 @@ describe('evidence-agrees', () => {
     says: saysOf(kind, `${id} gives ${span.from?.slice(0, 4)}`),
     source: { kind: 'photo', text: 'read from a photo' },
   });
-  const saysOf = (kind: Evidence['from']['kind'], words: string): Evidence['says'] => {
+  const saysOf = (kind: Dating['from']['kind'], words: string): Dating['says'] => {
     if (kind === 'claim') return { kind: 'made', field: 'title', words };
     if (kind === 'reading') return { kind: 'code', from: 'photo', code: words, by: [] };
-    return kind === 'mark' ? markSaid(words) : { kind: 'model', field: 'title', words, maker: 'Ondrasse', model: words };
+    return kind === 'mark'
+      ? markSaid(words)
+      : { kind: 'model', field: 'title', words, maker: 'Ondrasse', model: words };
   };
   const year = yearSpan;
   const decade = (from: string, to: string) => periodSpan([from, to]) as Span;
@@ -87,7 +89,7 @@ describe('evidence-agrees', () => {
   });
   it('contradicts three hard facts that hold in pairs but not together', () => {
     // Spans with a gap: a or b, b or c, a or c.
-    const both = (id: string, basis: string, kind: Evidence['from']['kind'], one: number, two: number): Evidence => ({
+    const both = (id: string, basis: string, kind: Dating['from']['kind'], one: number, two: number): Dating => ({
       ...piece(id, basis, kind, year(one)),
       spans: [year(one), year(two)],
     });

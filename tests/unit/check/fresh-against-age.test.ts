@@ -22,6 +22,7 @@ testRule(freshAgainstAge, {
         asks: ['aging'],
         claims: ['fresh-part-02ey07f'],
         photos: ['p1'],
+        evidence: ['age-fresh-part-02ey07f'],
       },
     ],
   },

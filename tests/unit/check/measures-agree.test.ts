@@ -17,8 +17,11 @@ const told = {
 
 testRule(measuresAgree, {
   speaks: {
-    'on one side with two lengths': [sized(wide, wider), told],
-    'of the farthest two of three': [sized(wider, measureOf('width', 320, '32 cm'), wide), told],
+    'on one side with two lengths': [sized(wide, wider), { ...told, evidence: ['size-read-0', 'size-read-1'] }],
+    'of the farthest two of three': [
+      sized(wider, measureOf('width', 320, '32 cm'), wide),
+      { ...told, evidence: ['size-read-2', 'size-read-0'] },
+    ],
     'with the claims on that side alone': [
       facts({
         listing: withPhotos(1, { measures: stated(wide) }),
@@ -27,7 +30,7 @@ testRule(measuresAgree, {
           claim('measure', '20 cm high', { measure: measureOf('height', 200, '20 cm') }, 'claim-high'),
         ],
       }),
-      { ...told, claims: ['claim-wide'] },
+      { ...told, claims: ['claim-wide'], evidence: ['size-read-0', 'size-claim-wide'] },
     ],
   },
   silent: {

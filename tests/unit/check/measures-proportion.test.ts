@@ -51,6 +51,14 @@ testRule(measuresProportion, {
         ...own,
         data: { fault: 'unit', model: 'Carryall 30', sides: sided(small), factor: 1 / 2.54, mistaken: 'inches-as-cm' },
         says: 'The listing states width 11.8 cm (4.6 in), height 8.3 cm (3.3 in) and depth 6.7 cm (2.6 in), each smaller by a factor of 2.54 than the side of a Carryall 30: inches written as centimetres would explain it.',
+        evidence: [
+          'size-read-0',
+          'model-size-width',
+          'size-read-1',
+          'model-size-height',
+          'size-read-2',
+          'model-size-depth',
+        ],
       },
     ],
     'of centimetres written as inches': [
@@ -59,6 +67,14 @@ testRule(measuresProportion, {
         ...own,
         data: { fault: 'unit', model: 'Carryall 30', sides: sided(large), factor: 2.54, mistaken: 'cm-as-inches' },
         says: 'The listing states width 76.2 cm (30 in), height 53.3 cm (21 in) and depth 43.2 cm (17 in), each 2.54 times the side of a Carryall 30: centimetres written as inches would explain it.',
+        evidence: [
+          'size-read-0',
+          'model-size-width',
+          'size-read-1',
+          'model-size-height',
+          'size-read-2',
+          'model-size-depth',
+        ],
       },
     ],
     'of millimetres written as centimetres': [
@@ -67,6 +83,7 @@ testRule(measuresProportion, {
         ...own,
         data: { fault: 'unit', model: 'Carryall 30', sides: sided(tenfold), factor: 10, mistaken: 'mm-as-cm' },
         says: 'The listing states width 300 cm (118.1 in) and height 210 cm (82.7 in), each 10 times the side of a Carryall 30: millimetres written as centimetres would explain it.',
+        evidence: ['size-read-0', 'model-size-width', 'size-read-1', 'model-size-height'],
       },
     ],
     'of centimetres written as millimetres': [
@@ -75,6 +92,7 @@ testRule(measuresProportion, {
         ...own,
         data: { fault: 'unit', model: 'Carryall 30', sides: sided(tenth), factor: 0.1, mistaken: 'cm-as-mm' },
         says: 'The listing states width 3 cm (1.2 in) and height 2.1 cm (0.8 in), each smaller by a factor of 10 than the side of a Carryall 30: centimetres written as millimetres would explain it.',
+        evidence: ['size-read-0', 'model-size-width', 'size-read-1', 'model-size-height'],
       },
     ],
     'of a shape that no size of the model has': [
@@ -90,6 +108,7 @@ testRule(measuresProportion, {
           most: 300 / 210,
         },
         says: 'Width 40 cm (15.7 in) is 3.3 times the height 12 cm (4.7 in); Carryall 30 has 1.4 times.',
+        evidence: ['proportion-width:height', 'family-proportion-width:height'],
       },
     ],
     'of a model of the file without a size, held against its relatives': [
@@ -105,6 +124,7 @@ testRule(measuresProportion, {
           most: 300 / 210,
         },
         says: 'Width 50 cm (19.7 in) is 3.3 times the height 15 cm (5.9 in); Carryall 30 has 1.4 times.',
+        evidence: ['proportion-width:height', 'family-proportion-width:height'],
       },
     ],
     'of the widest and the narrowest proportion that relatives have': [
@@ -121,6 +141,7 @@ testRule(measuresProportion, {
           most: 300 / 210,
         },
         says: 'Width 40 cm (15.7 in) is 3.3 times the height 12 cm (4.7 in); Carryall 30 and Carryall 20 have 1.0 to 1.4 times.',
+        evidence: ['proportion-width:height', 'family-proportion-width:height'],
       },
     ],
   },

@@ -1,7 +1,7 @@
 import { namedWidth } from '../../../src/check/named-width';
 import type { Measure } from '../../../src/listing/types';
 import { testRule } from '../../rule-tester';
-import { claim, facts, measureOf, stated, withPhotos } from './sample';
+import { claim, facts, judgedBy, measureOf, stated, withPhotos } from './sample';
 
 const sized = (model: string, ...measures: Measure[]) =>
   facts({
@@ -14,12 +14,13 @@ const basis = ["A model's number is often its width in centimetres."];
 testRule(namedWidth, {
   speaks: {
     'for a width near the number, without a maker file': [
-      { ...sized('Weekender 50', near), maker: null },
+      judgedBy(sized('Weekender 50', near), null),
       {
         kind: 'agreement',
         data: { name: 'Weekender 50', mm: 510, number: 50 },
         says: '“Weekender 50” is 51 cm (20.1 in) wide, as its number says.',
         basis,
+        evidence: ['size-read-0', 'named-width'],
       },
     ],
     'of another width': [
@@ -30,6 +31,7 @@ testRule(namedWidth, {
         says: '“Weekender 50” is said to be 40 cm (15.7 in) wide, but its number says about 50 cm.',
         basis,
         asks: ['measures'],
+        evidence: ['size-read-0', 'named-width'],
       },
     ],
     'of the seller’s own words, with their claims': [
@@ -46,6 +48,7 @@ testRule(namedWidth, {
         basis,
         asks: ['measures'],
         claims: ['claim-model', 'claim-measure'],
+        evidence: ['size-claim-measure', 'named-width'],
       },
     ],
   },

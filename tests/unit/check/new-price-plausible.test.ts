@@ -1,6 +1,6 @@
 import { newPricePlausible } from '../../../src/check/new-price-plausible';
 import { testRule } from '../../rule-tester';
-import { claim, facts, madeIn, ondrasse, priceOf, stated, withPhotos } from './sample';
+import { claim, facts, judgedBy, madeIn, ondrasse, priceOf, stated, withPhotos } from './sample';
 
 const asking = (minor: number, currency: string | null, condition: 'new' | 'unused' | 'used' = 'new') =>
   facts({
@@ -16,8 +16,9 @@ const newPriceFloor = [
   { amount: 100, currency: 'GBP', year: 2015 },
 ];
 const withFloors = (year: number | null, minor = 12_400) => {
-  const given = { ...asking(minor, 'EUR'), maker: { ...ondrasse, trade: { newPriceFloor } } };
-  return year === null ? given : { ...given, claims: [...given.claims, madeIn(year)] };
+  const given = asking(minor, 'EUR');
+  const claims = year === null ? given.claims : [...given.claims, madeIn(year)];
+  return judgedBy({ ...given, claims }, { ...ondrasse, trade: { newPriceFloor } });
 };
 /** A price of which a third is a whole sum. */
 const roundFloor = { ...ondrasse, trade: { newPriceFloor: [{ amount: 600, currency: 'EUR', year: 2015 }] } };
@@ -37,6 +38,7 @@ testRule(newPricePlausible, {
         asks: ['purchase'],
         claims: ['claim-condition'],
         source,
+        evidence: ['price-asked-new-0', 'floor-0'],
       },
     ],
     'by the rates that favour the seller where the currency is another': [
@@ -49,6 +51,7 @@ testRule(newPricePlausible, {
         asks: ['purchase'],
         claims: ['claim-condition'],
         source,
+        evidence: ['price-asked-new-0', 'floor-0'],
       },
     ],
     'on what only a field calls new, in its own words': [
@@ -66,6 +69,7 @@ testRule(newPricePlausible, {
         basis: ['EUR 124 is at most 20% of EUR 620'],
         asks: ['purchase'],
         source,
+        evidence: ['price-asked-new-0', 'floor-0'],
       },
     ],
     'on what only the page’s data call new': [
@@ -77,6 +81,7 @@ testRule(newPricePlausible, {
         basis: ['EUR 124 is at most 20% of EUR 620'],
         asks: ['purchase'],
         source,
+        evidence: ['price-asked-new-0', 'floor-0'],
       },
     ],
     'against the latest price where nobody says when it was made': [
@@ -95,6 +100,7 @@ testRule(newPricePlausible, {
         asks: ['purchase'],
         claims: ['claim-condition'],
         source: 'maker file of Ondrasse: smallest new price of 2015',
+        evidence: ['price-asked-new-0', 'floor-1'],
       },
     ],
   },
@@ -114,7 +120,7 @@ testRule(newPricePlausible, {
     'without a price': [facts(), 'cannot-tell', 'not-stated'],
     'without its currency': [asking(5_000, null), 'cannot-tell', 'price-without-like'],
     'where the file has no prices': [
-      { ...asking(5_000, 'EUR'), maker: { ...ondrasse, trade: {} } },
+      judgedBy(asking(5_000, 'EUR'), { ...ondrasse, trade: {} }),
       'not-applicable',
       'maker-file-silent',
     ],
@@ -123,7 +129,7 @@ testRule(newPricePlausible, {
     implausibleShare: {
       is: 1 / 3,
       step: 1 / 60_000,
-      given: (share) => ({ ...asking(share * 60_000, 'EUR'), maker: roundFloor }),
+      given: (share) => judgedBy(asking(share * 60_000, 'EUR'), roundFloor),
       under: 'doubt',
       at: 'silent',
       over: 'silent',

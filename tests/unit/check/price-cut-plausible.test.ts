@@ -18,6 +18,7 @@ testRule(priceCutPlausible, {
         says: 'The price was cut from EUR 1000 to EUR 200, by 80%.',
         basis: [rule],
         asks: ['purchase'],
+        evidence: ['price-price-now-0', 'price-price-before-0'],
       },
     ],
     'on a price that only the seller’s words call the earlier one': [
@@ -31,6 +32,7 @@ testRule(priceCutPlausible, {
         says: 'The price was cut from EUR 1000 to EUR 100, by 90%.',
         basis: [rule],
         asks: ['purchase'],
+        evidence: ['price-price-now-0', 'price-price-before-0'],
       },
     ],
   },

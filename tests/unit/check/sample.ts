@@ -205,6 +205,11 @@ export function facts(rest: Partial<Facts> = {}): Facts {
   return { evidence, reasoning: reason(evidence), ...given };
 }
 
+/** The same facts judged by another maker's file, with the evidence that it gives. */
+export function judgedBy({ evidence: _old, reasoning: _before, ...given }: Facts, maker: MakerFile | null): Facts {
+  return facts({ ...given, maker });
+}
+
 /** Facts of a listing of one photo with this description, and the claims that it makes. */
 export function factsSaying(words: string, rest: Partial<Facts> = {}): Facts {
   const listing = withPhotos(1, { title: stated('-'), description: stated(words), text: words });

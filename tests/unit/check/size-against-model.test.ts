@@ -1,7 +1,7 @@
 import { sizeAgainstModel } from '../../../src/check/size-against-model';
 import type { Measure } from '../../../src/listing/types';
 import { testRule } from '../../rule-tester';
-import { claim, facts, measureOf, ondrasse, stated, withPhotos } from './sample';
+import { claim, facts, judgedBy, measureOf, ondrasse, stated, withPhotos } from './sample';
 
 const sized = (title: string, ...measures: Measure[]) =>
   facts({ listing: withPhotos(1, { title: stated(title), measures: measures.flatMap((one) => stated(one)) }) });
@@ -25,6 +25,7 @@ testRule(sizeAgainstModel, {
         says: 'The listing states width 30.5 cm (12 in) and height 21 cm (8.3 in), which a Carryall 30 has.',
         basis,
         source,
+        evidence: ['size-read-0', 'model-size-width', 'size-read-1', 'model-size-height'],
       },
     ],
     'of another width, in both units': [
@@ -40,6 +41,7 @@ testRule(sizeAgainstModel, {
         basis,
         asks: ['measures'],
         source,
+        evidence: ['size-read-0', 'model-size-width'],
       },
     ],
     'for a measure that is as coarse as it is stated': [
@@ -50,6 +52,7 @@ testRule(sizeAgainstModel, {
         says: 'The listing states width 27.9 cm (11 in), which a Carryall 30 has.',
         basis,
         source,
+        evidence: ['size-read-0', 'model-size-width'],
       },
     ],
     'for a row without names in any order': [
@@ -60,6 +63,14 @@ testRule(sizeAgainstModel, {
         says: 'The listing states width 30 cm (11.8 in), height 21 cm (8.3 in) and depth 17 cm (6.7 in), which a Carryall 30 has.',
         basis,
         source,
+        evidence: [
+          'size-read-1',
+          'model-size-width',
+          'size-read-0',
+          'model-size-height',
+          'size-read-2',
+          'model-size-depth',
+        ],
       },
     ],
     'of the one side of a row that is off, and of what it goes by': [
@@ -79,6 +90,7 @@ testRule(sizeAgainstModel, {
         asks: ['measures'],
         claims: ['claim-model'],
         source,
+        evidence: ['size-read-0', 'model-size-width'],
       },
     ],
   },
@@ -87,10 +99,10 @@ testRule(sizeAgainstModel, {
     'on an unknown model': [sized('A bag', measureOf('width', 254, '10 in')), 'not-applicable', 'no-model-of-file'],
     'without a measurement': [sized('Carryall 30'), 'cannot-tell', 'no-sides-stated'],
     'where the file gives the model no size': [
-      {
-        ...sized('Carryall 50', measureOf('width', 254, '10 in')),
-        maker: { ...ondrasse, models: [{ name: 'Carryall 50' }] },
-      },
+      judgedBy(sized('Carryall 50', measureOf('width', 254, '10 in')), {
+        ...ondrasse,
+        models: [{ name: 'Carryall 50' }],
+      }),
       'not-applicable',
       'model-without-size',
     ],

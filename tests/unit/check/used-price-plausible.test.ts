@@ -1,6 +1,6 @@
 import { usedPricePlausible } from '../../../src/check/used-price-plausible';
 import { testRule } from '../../rule-tester';
-import { claim, facts, ondrasse, priceOf, stated, withPhotos } from './sample';
+import { claim, facts, judgedBy, ondrasse, priceOf, stated, withPhotos } from './sample';
 
 const asking = (minor: number, ...claims: ReturnType<typeof claim>[]) =>
   facts({ claims, listing: withPhotos(1, { price: stated(priceOf(minor)) }) });
@@ -30,8 +30,8 @@ const floors = [
 
 testRule(usedPricePlausible, {
   speaks: {
-    'on a piece for next to nothing': [asking(3_500), told],
-    'on one that is called used': [called('used'), told],
+    'on a piece for next to nothing': [asking(3_500), { ...told, evidence: ['price-asked-used-0', 'floor-0'] }],
+    'on one that is called used': [called('used'), { ...told, evidence: ['price-asked-used-0', 'floor-0'] }],
     'by the rates that favour the seller where the currency is another': [
       dollars,
       {
@@ -39,6 +39,7 @@ testRule(usedPricePlausible, {
         data: { price: priceOf(3_500, 'USD'), maker: 'Ondrasse', floor },
         says: "USD 35 is less than a fifteenth of Ondrasse's smallest new price (EUR 620 in 2015), and the listing names no damage.",
         basis: [rule, 'exchange rates from memory, not verified'],
+        evidence: ['price-asked-used-0', 'floor-0'],
       },
     ],
   },
@@ -47,10 +48,10 @@ testRule(usedPricePlausible, {
     'on a worn piece': called('worn'),
     'on a damaged piece': called('damaged'),
     'on a piece that a field calls worn': inField('worn'),
-    'against the price that favours the seller': {
-      ...asking(2_100),
-      maker: { ...ondrasse, trade: { newPriceFloor: floors } },
-    },
+    'against the price that favours the seller': judgedBy(asking(2_100), {
+      ...ondrasse,
+      trade: { newPriceFloor: floors },
+    }),
     'where the price asked is an earlier one': facts({
       listing: withPhotos(1, { price: stated(priceOf(3_500, 'EUR', 'was')) }),
     }),
@@ -66,7 +67,7 @@ testRule(usedPricePlausible, {
       'price-without-like',
     ],
     'where the file has no prices': [
-      { ...asking(3_500), maker: { ...ondrasse, trade: {} } },
+      judgedBy(asking(3_500), { ...ondrasse, trade: {} }),
       'not-applicable',
       'maker-file-silent',
     ],
@@ -75,7 +76,7 @@ testRule(usedPricePlausible, {
     implausibleShare: {
       is: 1 / 15,
       step: 1 / 60_000,
-      given: (share) => ({ ...asking(share * 60_000), maker: roundFloor }),
+      given: (share) => judgedBy(asking(share * 60_000), roundFloor),
       under: 'doubt',
       at: 'silent',
       over: 'silent',

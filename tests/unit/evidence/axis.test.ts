@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Evidence, gatherEvidence, layOutAxis, reason } from '../../../src/evidence';
+import { type Dating, layOutAxis, reason } from '../../../src/evidence';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { decadeSpan } from '../span/decade';
-import { claimed, coded, madeClaim, marked, originClaim, piece } from './samples';
+import { claimed, coded, datingOf, madeClaim, marked, originClaim, piece } from './samples';
 
-const layOut = (evidence: Evidence[]) => layOutAxis(evidence, reason(evidence));
+const layOut = (evidence: Dating[]) => layOutAxis(evidence, reason(evidence));
 
 test('evidence that speaks of no date gives no axis', () => {
   expect(layOut([])).toBeNull();
@@ -63,14 +63,14 @@ test('where no two facts agree nothing is marked', () => {
 
 test('a loose claim is one row, as it was said', () => {
   const claims = [madeClaim('c1', 'from the 1990s', decadeSpan(1990))];
-  const axis = layOut(gatherEvidence({ claims, decodings: [], marks: [], maker: null }))!;
+  const axis = layOut(datingOf({ claims, decodings: [], marks: [], maker: null }))!;
   expect(axis.rows.map(({ kind, stated, strength }) => [kind, stated.spans, strength])).toEqual([
     ['claim', [decadeSpan(1990)], 'soft'],
   ]);
 });
 
 test('the days of a country are a row of their own kind', () => {
-  const evidence = gatherEvidence({
+  const evidence = datingOf({
     claims: [madeClaim('c1', 'made in 1985', yearSpan(1985)), originClaim('c2', 'made in Czechoslovakia', 'CSHH')],
     decodings: [],
     marks: [],

@@ -1,16 +1,15 @@
 import { expect, test } from 'vitest';
 import type { Claim } from '../../../src/claim/types';
-import { gatherEvidence } from '../../../src/evidence';
 import { evidenceSchema } from '../../../src/evidence/types';
 import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { sayStated } from '../../../src/words';
-import { decoding, madeClaim, mark, nineties, ondrasse, originClaim, reading } from './samples';
+import { datingOf, decoding, madeClaim, mark, nineties, ondrasse, originClaim, reading } from './samples';
 
 const nothing = { claims: [], decodings: [], marks: [], maker: null };
 
 test('a year claimed is hard as it stands', () => {
-  const evidence = gatherEvidence({ ...nothing, claims: [madeClaim('c1', 'made in 1994', yearSpan(1994))] });
+  const evidence = datingOf({ ...nothing, claims: [madeClaim('c1', 'made in 1994', yearSpan(1994))] });
   expect(evidence).toEqual([
     {
       id: 'claim-c1',
@@ -28,7 +27,7 @@ test('a year claimed is hard as it stands', () => {
 });
 
 const roomOf = (claim: Claim) =>
-  gatherEvidence({ ...nothing, claims: [claim] }).map(({ strength, spans, reach, hardReach }) => [
+  datingOf({ ...nothing, claims: [claim] }).map(({ strength, spans, reach, hardReach }) => [
     strength,
     ...[spans, reach, hardReach].map((dates) => dates?.map(({ from, to }) => `${from}..${to}`).join()),
   ]);
@@ -48,31 +47,31 @@ test('a hedged year has five years of room and is never hard', () => {
 });
 
 test('a claim read with little confidence never becomes hard', () => {
-  const evidence = gatherEvidence({ ...nothing, claims: [madeClaim('c1', '94', yearSpan(1994), 0.3)] });
+  const evidence = datingOf({ ...nothing, claims: [madeClaim('c1', '94', yearSpan(1994), 0.3)] });
   expect(evidence.map((piece) => [piece.strength, piece.hardReach])).toEqual([['soft', undefined]]);
 });
 
 test('the same year said twice is one fact', () => {
   const claims = [madeClaim('c1', 'from 1994', yearSpan(1994)), madeClaim('c2', '1994', yearSpan(1994))];
-  const bases = gatherEvidence({ ...nothing, claims }).map((piece) => piece.basis);
+  const bases = datingOf({ ...nothing, claims }).map((piece) => piece.basis);
   expect(new Set(bases).size).toBe(1);
 });
 
 test('a purchase bounds the making from above only', () => {
   const { words, at, confidence } = madeClaim('c1', 'bought in 1996', yearSpan(1996));
   const bought: Claim = { kind: 'bought', id: 'c1', words, at, confidence, span: yearSpan(1996) };
-  const [evidence] = gatherEvidence({ ...nothing, claims: [bought] });
+  const [evidence] = datingOf({ ...nothing, claims: [bought] });
   expect(evidence?.spans).toEqual([{ from: null, to: '1996-12-31', precision: 'range' }]);
   expect(evidence?.strength).toBe('hard');
 });
 
 test('an origin claimed is a place', () => {
-  const [evidence] = gatherEvidence({ ...nothing, claims: [originClaim('c1', 'made in France', 'FR')] });
+  const [evidence] = datingOf({ ...nothing, claims: [originClaim('c1', 'made in France', 'FR')] });
   expect([evidence?.about, evidence?.places, evidence?.strength]).toEqual(['place', ['FR'], 'hard']);
 });
 
 test('a code gives its reading, its system and its plant, all of one basis', () => {
-  const evidence = gatherEvidence({ ...nothing, maker: ondrasse, decodings: [decoding('d1')] });
+  const evidence = datingOf({ ...nothing, maker: ondrasse, decodings: [decoding('d1')] });
   expect(
     evidence.map(({ from, spans, places, strength, basis }) => ({ kind: from.kind, spans, places, strength, basis })),
   ).toEqual([
@@ -85,42 +84,38 @@ test('a code gives its reading, its system and its plant, all of one basis', () 
 
 test('a code read under the file of a maker that nobody named is soft, and says by which file', () => {
   const invented = reading({ system: { maker: 'Ondrasse', id: 'interleaved-month', invented: true } });
-  const evidence = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: [invented] })] });
+  const evidence = datingOf({ ...nothing, decodings: [decoding('d1', { readings: [invented] })] });
   expect(new Set(evidence.map(({ strength }) => strength))).toEqual(new Set(['soft']));
   expect(sayStated(evidence[0]!, 'en')).toBe(
     'The stamp reads KV0915, by the invented maker file of Ondrasse: January 1995, Belgium',
   );
   expect(evidence[1]?.source.text).toBe('invented maker file of Ondrasse');
   const family = reading({ system: { maker: null, id: 'plant-interleaved-month' } });
-  const [byShape] = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: [family] })] });
+  const [byShape] = datingOf({ ...nothing, decodings: [decoding('d1', { readings: [family] })] });
   expect(sayStated(byShape!, 'en')).toBe('The stamp reads KV0915, by its shape alone: January 1995, Belgium');
 });
 
 test('readings of one code are alternatives; one that names no date leaves the date open', () => {
   const two = [reading(), reading({ span: monthSpan(2005, 9), places: ['FR'] })];
-  const [either] = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: two })] });
+  const [either] = datingOf({ ...nothing, decodings: [decoding('d1', { readings: two })] });
   expect(either?.spans).toEqual([monthSpan(1995, 1), monthSpan(2005, 9)]);
   expect(either?.places).toEqual(['BE', 'FR']);
   const open = [reading(), reading({ span: null, places: ['BE'] })];
-  const [placeOnly] = gatherEvidence({ ...nothing, decodings: [decoding('d1', { readings: open })] });
+  const [placeOnly] = datingOf({ ...nothing, decodings: [decoding('d1', { readings: open })] });
   expect([placeOnly?.about, placeOnly?.spans]).toEqual(['place', []]);
 });
 
 test('a code that was not accepted is no evidence; a quoted code and a reading by family are soft', () => {
-  expect(gatherEvidence({ ...nothing, decodings: [decoding('d1', { accepted: false })] })).toEqual([]);
+  expect(datingOf({ ...nothing, decodings: [decoding('d1', { accepted: false })] })).toEqual([]);
   const said = decoding('d1', { from: { kind: 'claim', claimId: 'c9' } });
-  expect(gatherEvidence({ ...nothing, decodings: [said] }).map((piece) => piece.strength)).toEqual([
-    'soft',
-    'soft',
-    'soft',
-  ]);
+  expect(datingOf({ ...nothing, decodings: [said] }).map((piece) => piece.strength)).toEqual(['soft', 'soft', 'soft']);
   const family = decoding('d1', { readings: [reading({ system: { maker: null, id: 'year-year-month' } })] });
-  expect(gatherEvidence({ ...nothing, decodings: [family] })[0]?.strength).toBe('soft');
+  expect(datingOf({ ...nothing, decodings: [family] })[0]?.strength).toBe('soft');
 });
 
 test('a mark keeps its strength, but never when it was not verified', () => {
   const marks = [mark('m1'), mark('m2', { verified: false }), mark('m3', { spans: [], places: [] })];
-  const evidence = gatherEvidence({ ...nothing, marks });
+  const evidence = datingOf({ ...nothing, marks });
   expect(evidence.map(({ id, strength }) => [id, strength])).toEqual([
     ['mark-m1', 'hard'],
     ['mark-m2', 'soft'],
@@ -129,19 +124,19 @@ test('a mark keeps its strength, but never when it was not verified', () => {
 
 test('a mark tells of a date, a place or both', () => {
   const about = (over: Partial<Parameters<typeof mark>[1]>) =>
-    gatherEvidence({ ...nothing, marks: [mark('m1', over)] }).map((piece) => piece.about);
+    datingOf({ ...nothing, marks: [mark('m1', over)] }).map((piece) => piece.about);
   expect([about({}), about({ places: [] }), about({ spans: [] })]).toEqual([['date-and-place'], ['date'], ['place']]);
   expect(about({ places: ['DE', 'FR'] })).toEqual(['date-and-place']);
 });
 
 test('a mark that only the words of the listing name is soft', () => {
-  const [evidence] = gatherEvidence({ ...nothing, marks: [mark('m1', { foundIn: 'listing', photoId: null })] });
+  const [evidence] = datingOf({ ...nothing, marks: [mark('m1', { foundIn: 'listing', photoId: null })] });
   expect(evidence?.strength).toBe('soft');
 });
 
 test('a country that ended dates the piece as well, softly', () => {
   const claims = [originClaim('c1', 'made in Czechoslovakia', 'CSHH')];
-  const evidence = gatherEvidence({ ...nothing, claims });
+  const evidence = datingOf({ ...nothing, claims });
   expect(evidence.map(({ id, strength, spans, places }) => [id, strength, spans[0]?.to, places])).toEqual([
     ['claim-c1', 'hard', undefined, ['CSHH']],
     ['claim-c1-country', 'soft', '1992-12-31', []],
@@ -153,7 +148,7 @@ test('a country that ended dates the piece as well, softly', () => {
 
 test('origin words in the listing are one fact with the claim that they are', () => {
   const claims = [originClaim('c1', 'Made in West Germany', 'DE')];
-  const evidence = gatherEvidence({ ...nothing, claims, marks: [mark('m1', { foundIn: 'listing', photoId: null })] });
+  const evidence = datingOf({ ...nothing, claims, marks: [mark('m1', { foundIn: 'listing', photoId: null })] });
   expect(evidence.map((piece) => piece.basis)).toEqual(['claimed-origin:DE', 'claimed-origin:DE']);
 });
 
@@ -187,7 +182,7 @@ test('a material claimed calls up the years in which the maker used it', () => {
     confidence: 1,
   } as const;
   const claim: Claim = { kind: 'material', ...said, part: 'lining', material: 'green twill' };
-  const [evidence] = gatherEvidence({ ...nothing, claims: [claim], maker });
+  const [evidence] = datingOf({ ...nothing, claims: [claim], maker });
   expect(evidence).toMatchObject({
     spans: [{ from: '1970-01-01', to: '1988-12-31' }],
     strength: 'hard',
@@ -196,9 +191,9 @@ test('a material claimed calls up the years in which the maker used it', () => {
   expect(sayStated(evidence!, 'en')).toBe(
     'The listing says “Green Twill lining”, and Tessaro Vell used lining of olive twill 1970 to 1988',
   );
-  expect(
-    gatherEvidence({ ...nothing, claims: [{ ...claim, material: 'blue silk', words: 'blue silk' }], maker }),
-  ).toEqual([]);
+  expect(datingOf({ ...nothing, claims: [{ ...claim, material: 'blue silk', words: 'blue silk' }], maker })).toEqual(
+    [],
+  );
 });
 
 test('a material is one fact by any of its names, and another material one of its own', () => {
@@ -208,7 +203,7 @@ test('a material is one fact by any of its names, and another material one of it
     material,
   });
   const basisOf = (material: string, file = maker) =>
-    gatherEvidence({ ...nothing, claims: [lining(material)], maker: file }).map(({ basis }) => basis);
+    datingOf({ ...nothing, claims: [lining(material)], maker: file }).map(({ basis }) => basis);
   expect([basisOf('green twill'), basisOf('Olive Twill')]).toEqual([
     ['material:lining:olive twill'],
     ['material:lining:olive twill'],
@@ -225,12 +220,12 @@ test('a part that was replaced dates nothing, and a piece restored without sayin
     material: 'green twill',
   };
   const replaced: Claim = { kind: 'replaced', id: 'c2', words: 'lining redone', at, confidence: 1, parts: ['lining'] };
-  expect(gatherEvidence({ ...nothing, claims: [lining, replaced], maker })).toEqual([]);
-  const restored = gatherEvidence({ ...nothing, claims: [lining, { ...replaced, parts: [] }], maker });
+  expect(datingOf({ ...nothing, claims: [lining, replaced], maker })).toEqual([]);
+  const restored = datingOf({ ...nothing, claims: [lining, { ...replaced, parts: [] }], maker });
   expect(restored.map(({ strength }) => strength)).toEqual(['soft']);
   const fastener = mark('m1', { mark: 'fastener' });
   const zip: Claim = { ...replaced, parts: ['zip'] };
-  expect(gatherEvidence({ ...nothing, claims: [zip], marks: [fastener, mark('m2')] }).map(({ id }) => id)).toEqual([
+  expect(datingOf({ ...nothing, claims: [zip], marks: [fastener, mark('m2')] }).map(({ id }) => id)).toEqual([
     'mark-m2',
   ]);
 });
@@ -244,13 +239,13 @@ test('a model claimed calls up its years, softly', () => {
     confidence: 1,
     model: 'carryall 30',
   };
-  const [evidence] = gatherEvidence({ ...nothing, claims: [claim], maker });
+  const [evidence] = datingOf({ ...nothing, claims: [claim], maker });
   expect([evidence?.spans[0]?.to, evidence?.strength]).toEqual(['1999-12-31', 'soft']);
 });
 
 test('all evidence fits its schema and every id is its own', () => {
   const claims = [madeClaim('c1', 'a nineties bag', nineties), originClaim('c2', 'made in France', 'FR')];
-  const evidence = gatherEvidence({ claims, decodings: [decoding('d1')], marks: [mark('m1')], maker });
+  const evidence = datingOf({ claims, decodings: [decoding('d1')], marks: [mark('m1')], maker });
   expect(() => evidence.map((piece) => evidenceSchema.parse(piece))).not.toThrow();
   expect(new Set(evidence.map((piece) => piece.id)).size).toBe(evidence.length);
 });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Evidence, reason, stretchOf } from '../../../src/evidence';
+import { type Dating, reason, stretchOf } from '../../../src/evidence';
 import { minimalConflicts } from '../../../src/evidence/conflicts';
 import { presentPlaces } from '../../../src/place';
 import { type Span, yearsSpan } from '../../../src/span';
@@ -23,7 +23,7 @@ const one = fc.record({
   places: fc.array(fc.constantFrom(...grounds), { maxLength: 2 }),
   strength: fc.constantFrom('hard' as const, 'soft' as const),
 });
-const evidenceOf = (most: number): fc.Arbitrary<Evidence[]> =>
+const evidenceOf = (most: number): fc.Arbitrary<Dating[]> =>
   fc.array(one, { maxLength: most }).map((pieces) => pieces.map((over, at) => piece(`e${at}`, over)));
 
 /** Every year in question by itself, with one far before and one far after: the whole of time for these spans. */
@@ -34,13 +34,13 @@ const moments = [
   '2100-06-01',
 ];
 const spots = ['CZ', 'SK', 'FR', 'elsewhere'];
-const allowsDay = ({ spans }: Evidence, day: string) =>
+const allowsDay = ({ spans }: Dating, day: string) =>
   spans.length === 0 || spans.some(({ from, to }) => (from === null || from <= day) && (to === null || to >= day));
-const allowsSpot = ({ places }: Evidence, spot: string) =>
+const allowsSpot = ({ places }: Dating, spot: string) =>
   places.length === 0 || places.some((place) => presentPlaces(place).includes(spot));
-const overDate = (set: Evidence[]) => moments.some((day) => set.every((piece) => allowsDay(piece, day)));
-const overPlace = (set: Evidence[]) => spots.some((spot) => set.every((piece) => allowsSpot(piece, spot)));
-const holds = (set: Evidence[]) => overDate(set) && overPlace(set);
+const overDate = (set: Dating[]) => moments.some((day) => set.every((piece) => allowsDay(piece, day)));
+const overPlace = (set: Dating[]) => spots.some((spot) => set.every((piece) => allowsSpot(piece, spot)));
+const holds = (set: Dating[]) => overDate(set) && overPlace(set);
 const subsets = <T>(items: T[]): T[][] =>
   Array.from({ length: 2 ** items.length }, (_, bits) => items.filter((_item, at) => (bits >> at) & 1));
 
@@ -48,21 +48,21 @@ test('the largest agreeing sets are those that trying every set finds', () => {
   fc.assert(
     fc.property(evidenceOf(7), (evidence) => {
       const speaking = evidence.filter(({ spans, places }) => spans.length + places.length > 0);
-      const follows = ({ from }: Evidence) => from.kind === 'system';
-      const readingsOf = (piece: Evidence, of: Evidence[]) => of.filter((p) => p.basis === piece.basis && !follows(p));
+      const follows = ({ from }: Dating) => from.kind === 'system';
+      const readingsOf = (piece: Dating, of: Dating[]) => of.filter((p) => p.basis === piece.basis && !follows(p));
       // What follows from a reading stands only with it.
-      const stands = (set: Evidence[]) =>
+      const stands = (set: Dating[]) =>
         set.every((p) => !follows(p) || readingsOf(p, speaking).length === 0 || readingsOf(p, set).length > 0);
-      const factsOf = (set: Evidence[]) => new Set(set.map(({ basis }) => basis)).size;
+      const factsOf = (set: Dating[]) => new Set(set.map(({ basis }) => basis)).size;
       // Said again, a fact weighs no more, neither as a fact nor as a hard one.
-      const weight = (set: Evidence[]) => {
+      const weight = (set: Dating[]) => {
         const weighing = set.filter((p) => !follows(p));
         return factsOf(weighing) * 100 + factsOf(weighing.filter((p) => p.strength === 'hard'));
       };
       const holding = subsets(speaking).filter((set) => set.length > 0 && holds(set) && stands(set));
       const most = Math.max(0, ...holding.map(weight));
       const heaviest = holding.filter((set) => weight(set) === most);
-      const isWhole = (set: Evidence[]) =>
+      const isWhole = (set: Dating[]) =>
         !heaviest.some((other) => other.length > set.length && set.every((p) => other.includes(p)));
       const expected = heaviest.filter(isWhole).map((set) => set.map(({ id }) => id).join());
       const found = reason(evidence).agreeing.map((set) => set.evidence.join());
@@ -84,12 +84,12 @@ test('conflicts are exactly the minimal sets, said once for the same facts', () 
           (set) => set.length > 0 && !fits(set) && set.every((left) => fits(set.filter((piece) => piece !== left))),
         );
         const facts = (set: { basis: string }[]) => [...new Set(set.map(({ basis }) => basis))].sort();
-        const hard = (set: Evidence[]) => set.every(({ strength }) => strength === 'hard');
+        const hard = (set: Dating[]) => set.every(({ strength }) => strength === 'hard');
         const said = conflicts.filter((conflict) => conflict.over === over);
         const pieces = said.map((conflict) =>
           conflict.evidence.map((id) => evidence.find((piece) => piece.id === id)!),
         );
-        const key = (set: Evidence[]) => `${hard(set)} ${facts(set).join()}`;
+        const key = (set: Dating[]) => `${hard(set)} ${facts(set).join()}`;
         // Nothing is said that is not a minimal conflict, and no two say the same.
         const known = new Set(minimal.map((set) => set.map(({ id }) => id).join()));
         for (const set of pieces) expect(known).toContain(set.map(({ id }) => id).join());
@@ -115,7 +115,7 @@ const roomAround = (spans: Span[], more: number): Span[] =>
       to === null ? null : Number(to.slice(0, 4)) + more,
     ),
   );
-const roomyOf = (most: number): fc.Arbitrary<Evidence[]> =>
+const roomyOf = (most: number): fc.Arbitrary<Dating[]> =>
   fc
     .array(fc.tuple(one, fc.integer({ min: 0, max: 2 }), fc.option(fc.integer({ min: 0, max: 2 }))), {
       maxLength: most,
@@ -138,7 +138,7 @@ test('with room, conflicts are the minimal sets whose reaches do not meet, hard 
       const soft = evidence.map((one) => ({ ...one, spans: one.reach ?? [] }));
       const hard = evidence.map((one) => ({ ...one, spans: one.hardReach ?? [] }));
       expect(agrees).toBe(evidence.length === 0 || holds(soft));
-      const minimal = (of: Evidence[]) =>
+      const minimal = (of: Dating[]) =>
         subsets(of)
           .filter((set) => set.length > 0 && !overDate(set))
           .filter((set) => set.every((left) => overDate(set.filter((piece) => piece !== left))))
@@ -160,7 +160,7 @@ test('explanations are exactly the facts without which the rest holds', () => {
   fc.assert(
     fc.property(evidenceOf(7), (evidence) => {
       const speaking = evidence.filter(({ spans, places }) => spans.length + places.length > 0);
-      const explained = (set: Evidence[]) =>
+      const explained = (set: Dating[]) =>
         set.length === 0 || holds(set)
           ? []
           : [...new Set(set.map(({ basis }) => basis))].filter((basis) => {
@@ -195,7 +195,7 @@ test('more evidence never widens the agreeing stretch', () => {
 test('the order of the evidence changes no set', () => {
   fc.assert(
     fc.property(evidenceOf(7), (evidence) => {
-      const sets = (of: Evidence[]) =>
+      const sets = (of: Dating[]) =>
         reason(of)
           .agreeing.map((set) => [...set.evidence].sort().join())
           .sort();

@@ -1,24 +1,13 @@
 import { expect, test } from 'vitest';
-import { type Evidence, gatherEvidence, reason, reasoningSchema } from '../../../src/evidence';
+import { type Dating, gatherEvidence, reason, reasoningSchema } from '../../../src/evidence';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { sayConflict, sayExplanation } from '../../../src/words';
 import { decadeSpan } from '../span/decade';
-import {
-  agreed,
-  claimed,
-  coded,
-  decoding,
-  madeClaim,
-  mark,
-  marked,
-  ondrasse,
-  piece,
-  reading,
-  written,
-} from './samples';
+import { agreed, claimed, coded, decoding, madeClaim, mark, marked, ondrasse, piece, reading } from './samples';
 
 test('nothing is said of no evidence', () => {
-  expect(reason([])).toEqual({ agrees: true, agreeing: [], conflicts: [], conflictsComplete: true, explanations: [] });
+  const nothing = { agreeing: [], agreements: [], conflicts: [], explanations: [] };
+  expect(reason([])).toEqual({ agrees: true, conflictsComplete: true, ...nothing });
 });
 
 test('evidence that agrees is one set with its stretch', () => {
@@ -47,7 +36,7 @@ test('one year claimed against three facts that agree: the year is named as what
     piece('code', {
       from: { kind: 'reading', id: 'd1' },
       spans: [yearsSpan(1993, 1996)],
-      ...written('The stamp reads KV'),
+      says: { kind: 'code', from: 'photo', code: 'KV', by: [] },
     }),
     piece('zip', { from: { kind: 'mark', id: 'm1' }, spans: [yearsSpan(1990, null)] }),
     piece('lining', { from: { kind: 'construction', id: 'c2' }, spans: [yearsSpan(1991, 1999)], strength: 'soft' }),
@@ -65,7 +54,7 @@ test('one year claimed against three facts that agree: the year is named as what
     [['claim', 'lining'], 'soft'],
   ]);
   expect(sayConflict({ over: 'date', hard: true, facts: evidence.slice(0, 2) }, 'en')).toBe(
-    'No one date fits both: the listing says “made in 1984”; the stamp reads KV',
+    'No one date fits both: the listing says “made in 1984”; the stamp reads KV: 1993 to 1996',
   );
   expect(result.explanations.map((one) => sayExplanation(one, evidence[0]!, 'en'))).toEqual([
     'If the year claimed is wrong (the listing says “made in 1984”), all the rest agrees: 1993 to 1996',
@@ -212,7 +201,7 @@ test('the result fits its schema', () => {
 });
 
 test('what agrees is told by whence it is known, and only what could have excluded another counts', () => {
-  const told = (evidence: Evidence[]) => reason(evidence).agreeing[0]?.told;
+  const told = (evidence: Dating[]) => reason(evidence).agreeing[0]?.told;
   const nobody = { read: [], seen: [], said: [] };
   const year = claimed('1994', { spans: [yearSpan(1994)] });
   const code = coded('KV', { spans: [monthSpan(1994, 3)], places: ['BE'], about: 'date-and-place' });

@@ -1,6 +1,6 @@
 import type { Claim } from '../../../src/claim/types';
 import type { Decoding, Reading } from '../../../src/code/types';
-import type { Evidence, Reasoning } from '../../../src/evidence';
+import { type Dating, type Gathered, gatherEvidence, isDating, type Reasoning } from '../../../src/evidence';
 import type { MakerFile } from '../../../src/maker/types';
 import type { MarkRead } from '../../../src/mark/types';
 import { monthSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
@@ -73,13 +73,8 @@ export const mark = (id: string, over: Partial<MarkRead> = {}): MarkRead => ({
   ...over,
 });
 
-/** A statement in words of its own, which rules compare with no other of its kind. */
-export const written = (words: string): Pick<Evidence, 'says'> => ({
-  says: { kind: 'mark', inText: true, words, statement: words },
-});
-
 /** A plain piece of evidence on date and place for tests of the reasoning. */
-export const piece = (id: string, over: Partial<Evidence> = {}): Evidence => ({
+export const piece = (id: string, over: Partial<Dating> = {}): Dating => ({
   id,
   about: 'date',
   from: { kind: 'claim', id },
@@ -87,7 +82,7 @@ export const piece = (id: string, over: Partial<Evidence> = {}): Evidence => ({
   spans: [yearSpan(1994)],
   places: [],
   strength: 'hard',
-  ...written(`The fact ${id} stands`),
+  says: markSaid(id),
   source: { kind: 'listing', text: 'the description' },
   ...over,
 });
@@ -107,16 +102,15 @@ export const ondrasse: MakerFile = {
   trade: {},
 };
 
-
-type Over = Partial<Evidence>;
+type Over = Partial<Dating>;
 /** A year that the seller gives, a code that a photo shows, a mark on the piece: kinds that rules know. */
-export const claimed = (id: string, over: Over = {}): Evidence =>
+export const claimed = (id: string, over: Over = {}): Dating =>
   piece(id, { says: { kind: 'made', field: 'title', words: id }, ...over });
-export const coded = (id: string, over: Over = {}): Evidence =>
+export const coded = (id: string, over: Over = {}): Dating =>
   piece(id, { from: { kind: 'reading', id }, says: { kind: 'code', from: 'photo', code: id, by: [] }, ...over });
-export const marked = (id: string, over: Over = {}): Evidence =>
+export const marked = (id: string, over: Over = {}): Dating =>
   piece(id, { from: { kind: 'mark', id }, says: markSaid(id), ...over });
-export const markSaid = (words: string): Evidence['says'] => ({
+export const markSaid = (words: string): Dating['says'] => ({
   kind: 'mark',
   inText: false,
   words,
@@ -126,3 +120,6 @@ export const markSaid = (words: string): Evidence['says'] => ({
 /** What the largest agreeing sets allow, in English, with the number of their facts. */
 export const agreed = ({ agreeing }: Reasoning): string[] =>
   agreeing.map(({ facts, ...stretch }) => `${facts}: ${sayStretch(stretch, 'en')}`);
+
+/** What dates and places the piece, of all that is gathered. */
+export const datingOf = (given: Gathered): Dating[] => gatherEvidence(given).filter(isDating);

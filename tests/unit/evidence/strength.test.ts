@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { compareWeights, type Evidence, type Weighable, weighFinding } from '../../../src/evidence';
+import { compareWeights, type Dating, type Weighable, weighFinding } from '../../../src/evidence';
 import { yearSpan, yearsSpan } from '../../../src/span';
 import { sayWeight } from '../../../src/words';
-import { piece, written } from './samples';
+import { claimed, coded, piece } from './samples';
 
 const rule = { kind: 'maker-file', text: 'maker file' } as const;
 const finding = (over: Partial<Weighable> = {}): Weighable => ({
@@ -13,8 +13,8 @@ const finding = (over: Partial<Weighable> = {}): Weighable => ({
   source: rule,
   ...over,
 });
-const claim = piece('claim', { spans: [yearSpan(1984)], ...written('The listing says “1984”') });
-const code = piece('code', { spans: [yearSpan(1995)], ...written('The stamp reads KV0915') });
+const claim = claimed('1984', { id: 'claim', basis: 'claim', spans: [yearSpan(1984)] });
+const code = coded('KV0915', { id: 'code', basis: 'code', spans: [yearSpan(1995)] });
 const backing = piece('zip', { spans: [yearsSpan(1990, null)] });
 
 test('two hard facts alone', () => {
@@ -44,9 +44,9 @@ test('a habit makes it lighter, and it is said which', () => {
   const weight = weighFinding(finding({ kind: 'doubt' }), [claim, habit]);
   expect(weight.standing).toBe('soft');
   expect(sayWeight(weight, 'en')[0]).toBe(
-    'It is lighter because one of the facts is a habit or a loose statement: the stamp reads KV0915.',
+    'It is lighter because one of the facts is a habit or a loose statement: the stamp reads KV0915: 1995.',
   );
-  const unverified: Evidence = { ...habit, source: { kind: 'memory', text: 'from memory' } };
+  const unverified: Dating = { ...habit, source: { kind: 'memory', text: 'from memory' } };
   expect(sayWeight(weighFinding(finding({ kind: 'doubt' }), [claim, unverified]), 'en')[0]).toContain(
     'was not verified',
   );

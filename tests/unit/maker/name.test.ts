@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { expect, test } from 'vitest';
-import { namedModel } from '../../../src/check/fact/model';
 import { makerStated } from '../../../src/check/maker-stated';
+import { namedModel } from '../../../src/evidence';
 import { findMaker, plainName } from '../../../src/maker';
 import type { MakerFile } from '../../../src/maker/types';
 import { claim, facts, said, stated, withPhotos } from '../check/sample';

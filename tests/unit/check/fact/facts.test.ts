@@ -124,11 +124,11 @@ describe('the named model and its sides', () => {
   it('names the sides of a row as they fit the model, or in their usual order', () => {
     const named = (given: ReturnType<typeof facts>) => {
       const told = tell(sides, given);
-      return 'is' in told ? told.is.map(({ dimension, mm }) => [dimension, mm]) : told;
+      return 'is' in told ? told.is.map(({ side, mm }) => [side, mm]) : told;
     };
     expect(named(facts({ listing }))).toEqual([
-      ['height', 210],
       ['width', 300],
+      ['height', 210],
       ['depth', 170],
     ]);
     expect(named(facts({ listing, maker: null }))).toEqual([

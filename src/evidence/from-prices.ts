@@ -1,0 +1,119 @@
+import type { Claim } from '../claim/types';
+import type { Listing, Price } from '../listing/types';
+import type { MakerFile } from '../maker/types';
+import type { Source } from '../source';
+import { evidenceId } from './ids';
+import { amountOf, dollarRange } from './money';
+import type { Amount, EvidenceAbout } from './types';
+import { fileWords } from './wording';
+
+type PriceEvidence = EvidenceAbout<'price'>;
+type Said = Exclude<PriceEvidence['says'], { kind: 'floor' | 'floor-then' }>;
+/** What of a page speaks of money. */
+export type PricedListing = Pick<Listing, 'price' | 'condition'>;
+
+const plain: Pick<PriceEvidence, 'about' | 'spans' | 'places' | 'strength'> = {
+  about: 'price',
+  spans: [],
+  places: [],
+  strength: 'soft',
+};
+
+/** What is asked, on the page, in its data and before, and the maker's smallest new prices. */
+export function fromPrices(claims: readonly Claim[], listing: PricedListing, maker: MakerFile | null): PriceEvidence[] {
+  return [
+    ...shownAndInData(listing),
+    ...nowAndBefore(claims, listing),
+    ...asked(claims, listing),
+    ...floors(claims, listing, maker),
+  ];
+}
+
+function priced(kind: Said['kind'], price: Price, at: number, amounts: Amount[]): PriceEvidence {
+  const id = evidenceId.price(kind, at);
+  const source: Source = { kind: 'listing', text: "the listing's price" };
+  return { ...plain, id, from: { kind: 'listing', id }, basis: id, amounts, says: { kind, price }, source };
+}
+
+const ownAmount = (amount: number, currency: string | null): Amount => ({
+  of: 'price',
+  unit: currency ?? 'unknown',
+  least: amount,
+  most: amount,
+});
+
+/** What a sum may have been worth in dollars, for want of the same currency. */
+function inDollars(amount: number, currency: string): Amount[] {
+  const range = dollarRange(amount, currency);
+  return range ? [{ of: 'price', unit: 'dollars', least: range[0], most: range[1] }] : [];
+}
+
+const isPlain = ({ otherMinor }: Price): boolean => !otherMinor?.length;
+
+/** The price that the page shows, and what its data give; a sum that can be read in two ways says nothing. */
+function shownAndInData({ price }: PricedListing): PriceEvidence[] {
+  const sales = price
+    .map((one, at) => ({ ...one, at }))
+    .filter(({ value, caveats }) => value.kind === 'sale' && !caveats?.includes('stale'));
+  const shown = sales.find(({ origin }) => origin === 'visible');
+  const given = sales.filter(({ origin }) => origin !== 'visible' && origin !== 'user-pick');
+  const saying = (kind: Said['kind'], some: typeof sales) =>
+    some
+      .filter(({ value }) => isPlain(value))
+      .map(({ value, at }) => priced(kind, value, at, [ownAmount(amountOf(value), value.currency)]));
+  return [...saying('price-shown', shown ? [shown] : []), ...saying('price-in-data', given)];
+}
+
+/** The first price that is asked now, and the first that is said to have been asked before. */
+function nowAndBefore(claims: readonly Claim[], { price }: PricedListing): PriceEvidence[] {
+  const prices = [
+    ...price.map(({ value }) => value),
+    ...claims.flatMap((one) => (one.kind === 'price' ? [one.price] : [])),
+  ];
+  return [['price-now', 'sale'] as const, ['price-before', 'was'] as const].flatMap(([kind, of]) => {
+    const found = prices.find((one) => one.kind === of);
+    return found ? [priced(kind, found, 0, [ownAmount(amountOf(found), found.currency)])] : [];
+  });
+}
+
+/** The best price of the page, of a piece that is called new or of any other; in dollars too, for a file in another currency. */
+function asked(claims: readonly Claim[], { price: [best], condition }: PricedListing): PriceEvidence[] {
+  const price = best?.value;
+  if (!price || price.currency === null || !isPlain(price)) return [];
+  const amounts = [ownAmount(amountOf(price), price.currency), ...inDollars(amountOf(price), price.currency)];
+  const conditions = claims.flatMap((claim) => (claim.kind === 'condition' ? [claim.condition] : []));
+  const isNew = [...conditions, ...condition.slice(0, 1).map(({ value }) => value)].some(
+    (one) => one === 'new' || one === 'unused',
+  );
+  return [priced(isNew ? 'asked-new' : 'asked-used', price, 0, amounts)];
+}
+
+function floors(claims: readonly Claim[], { price: [best] }: PricedListing, maker: MakerFile | null): PriceEvidence[] {
+  const all = maker?.trade.newPriceFloor ?? [];
+  const made = claims.find((claim) => claim.kind === 'made');
+  const then = floorsThen(all, best?.value.currency ?? null, made?.span.to ?? null);
+  return all.map((floor, at) => ({
+    ...plain,
+    id: evidenceId.floor(at),
+    from: { kind: 'maker-file', id: String(at) },
+    basis: `floor:${at}`,
+    amounts: [ownAmount(floor.amount, floor.currency), ...inDollars(floor.amount, floor.currency)],
+    says: { kind: then.includes(floor) ? 'floor-then' : 'floor', maker: maker?.maker ?? '', ...floor },
+    source: { kind: 'maker-file', text: fileWords(maker?.maker ?? '', maker?.invented) },
+  }));
+}
+
+/** The prices in the same currency where there are any, of the latest year that is not after the piece was made; of the latest year when that is not said. */
+export function floorsThen<F extends { year: number; currency: string }>(
+  all: readonly F[],
+  currency: string | null,
+  madeBy: string | null,
+): F[] {
+  const own = all.filter((floor) => floor.currency === currency);
+  const floors = own.length > 0 ? own : all;
+  const until = madeBy === null ? Number.POSITIVE_INFINITY : Number(madeBy.slice(0, 4));
+  const years = floors.map(({ year }) => year);
+  const before = years.filter((year) => year <= until);
+  const year = before.length > 0 ? Math.max(...before) : Math.min(...years);
+  return floors.filter((floor) => floor.year === year);
+}
