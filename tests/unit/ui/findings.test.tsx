@@ -7,7 +7,7 @@ import { reason } from '../../../src/evidence';
 import { yearSpan } from '../../../src/span';
 import { Against } from '../../../src/ui/parts/Findings';
 import { listingOf } from '../case/sample-listing';
-import { piece } from '../evidence/samples';
+import { claimed, piece } from '../evidence/samples';
 
 const finding = (id: string, evidence: string[]): Finding => ({
   id,
@@ -24,7 +24,7 @@ const finding = (id: string, evidence: string[]): Finding => ({
 });
 
 const evidence = [
-  piece('a', { spans: [yearSpan(1984)] }),
+  claimed('a', { spans: [yearSpan(1984)] }),
   piece('b', { spans: [yearSpan(1994)] }),
   piece('c', { spans: [yearSpan(1994)], strength: 'soft' }),
 ];
@@ -63,6 +63,6 @@ test('findings of one kind stand heaviest first, whatever the order of the check
 test('the weight of a finding is explained on request, and only where it rests on evidence', () => {
   const [hard, , bare] = [...show().querySelectorAll('details.finding')];
   expect(hard?.textContent).toContain('It rests on hard facts only: no habit is needed.');
-  expect(hard?.textContent).toContain('1 other fact stands against the same one: the fact a stands.');
+  expect(hard?.textContent).toContain('1 other fact stands against the same one: the listing says “a” (1984).');
   expect(bare?.textContent).not.toContain('How sure is this?');
 });
