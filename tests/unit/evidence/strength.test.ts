@@ -13,7 +13,12 @@ const finding = (over: Partial<Weighable> = {}): Weighable => ({
   source: rule,
   ...over,
 });
-const claim = claimed('1984', { id: 'claim', from: { kind: 'claim', id: 'claim' }, basis: 'claim', spans: [yearSpan(1984)] });
+const claim = claimed('1984', {
+  id: 'claim',
+  from: { kind: 'claim', id: 'claim' },
+  basis: 'claim',
+  spans: [yearSpan(1984)],
+});
 const code = coded('KV0915', { id: 'code', basis: 'code', spans: [yearSpan(1995)] });
 const backing = piece('zip', { spans: [yearsSpan(1990, null)] });
 
