@@ -1,4 +1,4 @@
-import { accessoryWords, type Hit, phrasePattern, sentenceAround, wordsOf } from '../text';
+import { accessoryWords, type Hit, phrasePattern, sentenceAround, type Topic, wordsOf } from '../text';
 import type { Passage } from './passage';
 
 /*
@@ -7,45 +7,27 @@ import type { Passage } from './passage';
  * in doubt counts as something else: a maker that is not said plainly judges nothing.
  */
 
-/** "my Ondrasse wallet"; a possessive right before the name, with one or two words between. */
-const possessive =
-  /(?<!\p{L})(?:my|mine|your|his|her|our|their|mein(?:e[nmr]?)?|dein(?:e[nmr]?)?|ihr(?:e[nmr]?)?|unser(?:e[nmr]?)?|mon|ma|mes|ton|ta|tes|votre|vos|notre|mio|mia|miei|mie|tuo|tua|suo|sua|mi|mis|tu|tus|su|sus|mijn|jouw|je|uw|onze|ons)\s(?:\p{L}{1,20}\s){0,2}$/u;
-/** In a sentence that offers something, "my Ondrasse bag" is the piece. */
-const offers =
-  /(?<!\p{L})(?:sell|selling|sale|sold by|verkauf\p{L}*|abzugeben|trenne|vend[sro]?|vends|vente|vendre|vendo|vendesi|cedo|me separe|je cede|vendita|venta|verkoop|te koop|part(?:ing)? with|let(?:ting)? go|rehom\p{L}*|offer(?:ing)?)(?!\p{L})/u;
+const sourceOf = (...names: Topic[]) => phrasePattern(wordsOf(...names), 'u').source;
 
+/** "my Ondrasse wallet"; a possessive right before the name, with one or two words between. */
+const possessive = new RegExp(`(?:${sourceOf('possessive')})\\s(?:\\p{L}{1,20}\\s){0,2}$`, 'u');
+/** In a sentence that offers something, "my Ondrasse bag" is the piece. */
+const offers = phrasePattern(wordsOf('offering'), 'u');
+
+/** What has room in the piece, what goes with it, what it is compared with, and other pieces of the seller. */
 const before = new RegExp(
-  `(?<!\\p{L})(?:${[
-    // What has room in the piece, and what goes with it.
-    'fits?|fitting|holds?|has held|room for|space for|big enough for|next to|beside|alongside|(?:together|along) with',
-    '(?:comes?|came|sold|bundled?|goes|pairs?|paired|matches|worn) (?:in |with )|includ(?:es?|ed|ing)|plus an?',
-    'passt|passen|neben|zusammen mit|samt|inklusive|inkl|dazu(?: kommt)?|mit dabei',
-    'contient|rentrent?|vendu\\p{L}* avec|livre\\p{L}* avec|accompagne\\p{L}*|contiene|ci sta|ci stanno|insieme a|vendut\\p{L} con',
-    'cabe|caben|junto (?:a|con)|vendid\\p{L} con|incluye|past|passen|samen met|verkocht met|inclusief',
-    // What it is compared with.
-    'than|better than|(?:as|so) \\p{L}{2,15} as|quality of|size of|rivals?|alternative to|instead of|fans? of|lovers? of|you (?:love|like)',
-    'reminds?(?: \\p{L}{2,4})? of|think of|vibes? of|swap|swaps|trade for|exchange for',
-    '\\p{L}{2,15}er als|genauso \\p{L}{2,15} wie|alternative zu|tausche?n?|erinnert an',
-    '(?:plus|moins|aussi) \\p{L}{2,15} que|alternative a|echange contre|fait penser a',
-    '(?:piu|meno) \\p{L}{2,15} (?:di|che|della|del)|scambio|(?:mas|menos|tan) \\p{L}{2,15} (?:que|como)|cambio por',
-    '\\p{L}{2,15}er dan|net zo \\p{L}{2,15} als|ruil\\p{L}*',
-    // Other pieces of the seller.
-    '(?:see|check(?: out)?|visit|browse) my|more|other(?: bags)?|listings?|also (?:have|sell|list)\\p{L}*',
-  ].join('|')})(?!\\p{L})[^.!?;\\n]{0,40}$`,
+  `(?:${sourceOf('goes-inside', 'has-room', 'goes-along', 'measured-against', 'other-listings')})[^.!?;\\n]{0,40}$`,
   'u',
 );
 /** "like an Ondrasse", right before the name. */
-const likened =
-  /(?<!\p{L})(?:like|likewise|as with|wie|comme|come|como|zoals|als)\s(?:(?:an?|the|ein(?:e[nmrs]?)?|une?|un[ao]|il|la|le|el|een|de|het)\s)?$/u;
-const after =
-  /^[\s-]{0,2}(?:\p{L}{2,20}\s){0,3}(?:fits?|would fit|will fit|goes in|passt|passen|reinpasst|hinein|rentrent?|tient dedans|entra|ci sta|cabe|caben|past erin|入る|入り)(?!\p{L}{3})/u;
+const likened = new RegExp(`(?:${sourceOf('likened')})\\s(?:(?:${sourceOf('an', 'article')})\\s)?$`, 'u');
+const after = new RegExp(`^[\\s-]{0,2}(?:\\p{L}{2,20}\\s){0,3}(?:${sourceOf('goes-inside')})`, 'u');
 
 const thing = phrasePattern([...wordsOf('small-thing'), ...accessoryWords], 'u').source;
 const thingAfter = new RegExp(`^[\\s-]{1,2}(?:\\p{L}{2,15}\\s){0,1}(${thing})`, 'u');
 const thingBefore = new RegExp(`(${thing})\\s(?:(?:de|di|da|von|van|by|from|of|par)\\s)?$`, 'u');
 
-const tagCue =
-  /(?<!\p{L})(?:tags?|key ?words?|search(?: terms?| tags?| words?)?|hashtags?|suchbegriffe|suchworte|stichworte|schlagworte|mots[- ]cles|parole chiave|palabras clave|etiquetas|zoekwoorden|trefwoorden|zoektermen|タグ|キーワード|検索用?)\s?[:：=-]/u;
+const tagCue = new RegExp(`(?:${sourceOf('search-words')})\\s?[:：=-]`, 'u');
 /** From so many short items on a line of names is a list to be found by. */
 const fewestTags = 5;
 const longestLine = 400;

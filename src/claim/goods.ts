@@ -8,7 +8,7 @@ export const bagNouns = phrasePattern(wordsOf('bag'));
  * Only with "a" or its like: "with its wallet" may be a part of the piece.
  */
 const companion = new RegExp(
-  `(?<!\\p{L})(?:with|plus|and also|mit|dazu|samt|avec|con|insieme a|junto a|met|inclusief)\\s(?:an?|another|my|eine[mnr]?|ein|une?|un'|uno|una|een)\\s(?:[^\\s]{1,20}\\s){0,3}(?:${bagNouns.source})`,
+  `(?:${phrasePattern(wordsOf('with', 'goes-along'), 'u').source})\\s(?:${phrasePattern(wordsOf('an'), 'u').source})\\s(?:[^\\s]{1,20}\\s){0,3}(?:${bagNouns.source})`,
   'u',
 );
 

@@ -1,6 +1,6 @@
 import { clauseAround, phrasePattern, wordsOf } from '../text';
 
-const article = '(?:\\s(?:the|die|der|des|les|gli|los|las|de))?';
+const article = `(?:\\s(?:${phrasePattern(wordsOf('article'), 'u').source}))?`;
 /** "90s style", "1960s design": what stands behind makes it a look. */
 const after = new RegExp(`^['s]{0,2}[\\s-]{0,2}(?:${phrasePattern(wordsOf('look'), 'u').source})`, 'u');
 const before = new RegExp(`(?:${phrasePattern(wordsOf('look', 'in-the-look-of'), 'u').source})${article}\\s$`, 'u');

@@ -59,7 +59,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   if (lastEnd(bought, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return { kind: 'bought', confidence: 0.8 };
   if (lastEnd(mended, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return null;
   if (words.elsewhere >= 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
-  if (words.elsewhere >= 0 && /(?:since|seit|depuis|dal|desde|sinds)\s/.test(before.slice(-12))) return null;
+  if (words.elsewhere >= 0 && sinceWords.test(before.slice(-12))) return null;
   if (elsewhereBehind.test(after) || isSince(text.slice(start, end))) return null;
   if (lastEnd(age, after) >= 0 || isOnlyLook(text, start, end)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };

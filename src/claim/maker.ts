@@ -1,7 +1,7 @@
 import type { Listing } from '../listing/types';
 import { findMaker, plainName } from '../maker';
 import type { MakerFile } from '../maker/types';
-import { type Hit, isAboutAnother, isNegated, phraseFinder, wordsOf } from '../text';
+import { type Hit, isAboutAnother, isNegated, phraseFinder, phrasePattern, wordsOf } from '../text';
 import { isOfAnotherThing } from './another-thing';
 import { rememberForMakers } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
@@ -83,9 +83,8 @@ function mentions(from: Passage, title: Passage | undefined, makers: MakerFile[]
   );
 }
 
-/** "Made by", right before the name. Common practice, no source. */
-const madeBy =
-  /(?<!\p{L})(?:made|designed|crafted|handmade|handcrafted|produced|manufactured|hergestellt|gefertigt|entworfen|fabriqu\p{L}*|signe\p{L}*|realise\p{L}*|realizzat\p{L}|prodott\p{L}|fatt[ao]|firmat\p{L}|hech[oa]|fabricad[oa]|firmad[oa]|gemaakt|vervaardigd) (?:by|von|par|da|dalla|por|door) (?:the )?$/u;
+/** "Made by", right before the name. */
+const madeBy = new RegExp(`(?:${phrasePattern(wordsOf('made-by'), 'u').source})\\s(?:the\\s)?$`, 'u');
 const isMadeBy = ({ folded }: Passage, { foldedStart }: Hit<string>) =>
   madeBy.test(folded.text.slice(Math.max(0, foldedStart - 40), foldedStart));
 
@@ -93,12 +92,8 @@ const isMadeBy = ({ folded }: Passage, { foldedStart }: Hit<string>) =>
 const nobody = new Set(wordsOf('names-nobody').map(plainName));
 export const namesNobody = (name: string): boolean => plainName(name) === '' || nobody.has(plainName(name));
 
-/** Words that stand beside a maker's name in its field and are no part of another name. Common practice, no source. */
-const beside = new Set(
-  'the of and maison casa house atelier bag bags handbag handbags leather leathergoods goods accessories vintage authentic official original designer co company ltd limited inc llc plc gmbh ag kg sa sarl sas srl spa bv nv sl since est'.split(
-    ' ',
-  ),
-);
+/** Words that stand beside a maker's name in its field and are no part of another name. */
+const beside = new Set(wordsOf('beside-maker-name').map(plainName));
 
 /** The page's own field for the maker, under the name of its file where the field names it and nobody beside it. */
 function makerInData(

@@ -1,6 +1,18 @@
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
-import { clauseAround, type Hit, isAboutAnother, isLeftOpen, isNegated, phraseFinder } from '../text';
+import {
+  anyOf,
+  clauseAround,
+  foldWords,
+  type Hit,
+  isAboutAnother,
+  isLeftOpen,
+  isNegated,
+  phraseFinder,
+  phrasePattern,
+  type Topic,
+  wordsOf,
+} from '../text';
 import { rememberForMakers } from './by-makers';
 import { bagNouns, isOfCompanion } from './goods';
 import { colourWords, materialWords } from './material-words';
@@ -10,21 +22,18 @@ import { isOfAccessory } from './subject';
 import type { Part } from './types';
 
 /** Joints inside one description: "red and black", "gold-tone", "brown grained calf", "di pelle rossa". */
-const within =
-  /^(?:の|色の|系の)$|^[\s-]{0,2}(?:(?:and|und|et|e|y|en|&|\/|in|of|de|di|en|aus|van|の|tone|toned|coloured|colored|coated|soft|smooth|grained|fine|full grain|thick|waxed|solid|real|echtes?|echtem|veritable|vera|verdadera|echt|pale|light|dark|deep|bright|hell|clair|foncé|fonce|chiaro|scuro|claro|oscuro|licht|donker)[\s-]{1,2}){0,2}$/u;
+const within = new RegExp(
+  `^(?:の|色の|系の)$|^[\\s-]{0,2}(?:(?:${anyOf([...wordsOf('joint-in-material'), '&', '/'])})[\\s-]{1,2}){0,2}$`,
+  'u',
+);
 const joinsOnward = /^[\s-]{0,2}(?:の|な|い)?$/u;
+const setOf = (topic: Topic) => new Set(wordsOf(topic).map((word) => foldWords(word).text));
 /** Words that link a part to what it is made of, in folded text. */
-const links = new Set(
-  'is are was were be been in with of made from by has have aus ist sind mit besteht bestehen en est sont a avec di e sono con de es son van zijn met の は が に を も consists features lined'.split(
-    ' ',
-  ),
-);
+const links = setOf('link-to-material');
+/** A link right before the words: "lining in suede". */
+const linkBefore = new RegExp(`(?:${phrasePattern(wordsOf('is', 'made-of'), 'u').source}|:)\\s{0,2}$`, 'u');
 /** Words that stand between without changing what is said. */
-const fillers = new Set(
-  'a an the all fully completely very genuine original soft smooth grained fine solid real beautiful lovely gorgeous thick bright vivid faded pale light dark colour color colored coloured couleur colore farbe kleur material stitched tone edge der die das den dem le la les il lo gli el los las het un une una uno ein eine einem einer eines een replaced redone relined renewed pure belle bella bello hermoso hermosa mooie mooi metallteile schonem feinem weichem echtem echt massivem massiv reinem massif massive massiccio macizo metal massief'.split(
-    ' ',
-  ),
-);
+const fillers = setOf('beside-material');
 
 /**
  * Whether a part's description goes on to the words behind this gap: only links and fillers stand in it, or one other
@@ -115,10 +124,7 @@ function partOf(text: string, group: Group, parts: Hit<Part>[], language: string
   const behind = next && joinsOnward.test(text.slice(group.end, next.foldedStart)) ? next : null;
   const gap = previous ? text.slice(previous.foldedEnd, group.start) : '';
   const ahead = previous && gap.length <= 48 && follows(gap) ? previous : null;
-  if (ahead && behind)
-    return partFirst(language) || /(?:is|are|in|of|aus|ist|sind|:|は|が|est|sont|è)\s{0,2}$/u.test(gap)
-      ? ahead
-      : behind;
+  if (ahead && behind) return partFirst(language) || linkBefore.test(gap) ? ahead : behind;
   return behind ?? ahead;
 }
 

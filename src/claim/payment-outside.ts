@@ -1,5 +1,16 @@
 import type { Listing } from '../listing/types';
-import { clauseAround, isNegated, phraseFinder, phrasePattern, sentenceAround, tableWords, wordsOf } from '../text';
+import {
+  anyOf,
+  clauseAround,
+  isNegated,
+  phraseFinder,
+  phrasePattern,
+  sentenceAround,
+  type Topic,
+  tableWords,
+  topics,
+  wordsOf,
+} from '../text';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 
 const ways = tableWords('payment');
@@ -14,8 +25,16 @@ const find = phraseFinder({
 type Way = ReturnType<typeof find>[number]['value'];
 const address =
   /[\p{L}\p{N}._%+-]{1,64}(?:@|\s?\(at\)\s?|\s?\[at\]\s?)[\p{L}\p{N}-]{1,63}(?:\.|\s?\(dot\)\s?|\s?\[dot\]\s?)[\p{L}]{2,12}/gu;
-const marketplaceWay =
-  /(?:through|via|using|over|per|über|par|tramite|a través de|door|通して|経由)\s(?:the |die |der |das |le |la |il |el |de |het )?(?:site|app|platform|plattform|plateforme|piattaforma|plataforma|website|checkout|marketplace)/u;
+const sourceOf = (...names: Topic[]) => phrasePattern(wordsOf(...names), 'u').source;
+const marketplaceWay = new RegExp(
+  `(?:${sourceOf('through')})\\s(?:(?:${sourceOf('article')})\\s)?(?:${sourceOf('market-site')})|(?:${anyOf(topics['market-site'].ja)})(?:${anyOf(topics.through.ja)})`,
+  'u',
+);
+/** "I never ask for bank transfers", "please do not pay by …". */
+const neverAsked = new RegExp(
+  `(?:${sourceOf('negation')})\\s(?:[\\p{L}']+\\s){0,3}(?:${sourceOf('dealing')})\\s(?:[\\p{L}']+\\s){0,4}$`,
+  'u',
+);
 
 const accepting = phrasePattern(wordsOf('accepting'), 'u').source;
 /** "Überweisung nehme ich nicht an", "bank transfer is not accepted": refused by what follows. */
@@ -31,12 +50,7 @@ function isRefused(text: string, start: number, end: number, kind: Way): boolean
   if (isNegated(text, start, end)) return kind !== 'unprotected' || !/(?:without|no|ohne)/.test(text.slice(start, end));
   const sentence = sentenceAround(text, start, end);
   const whole = text.slice(sentence.start, sentence.end);
-  if (
-    /(?:never|don't|do not|please do not|niemals|nicht|ne .{1,20} pas|jamais|non|mai|nunca|no|niet|nooit)\s(?:[\p{L}']+\s){0,3}(?:pay|ask|ask for|deal|trade|contact|accept|zahlen|bezahlen|akzeptier\p{L}*|accepte\p{L}*|accetto|acepto|accepteer)\s(?:[\p{L}']+\s){0,4}$/u.test(
-      text.slice(sentence.start, start),
-    )
-  )
-    return true;
+  if (neverAsked.test(text.slice(sentence.start, start))) return true;
   return (marketplaceWay.test(whole) && kind === 'transfer') || isRefusedBehind(text, start, end);
 }
 

@@ -1,4 +1,4 @@
-import { clauseAround, type Hit, isAboutAnother, isNegated, phrasePattern, topicFinder, wordsOf } from '../text';
+import { anyOf, clauseAround, type Hit, isAboutAnother, isNegated, phrasePattern, topicFinder, wordsOf } from '../text';
 import { findParts } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import type { Part } from './types';
@@ -13,10 +13,13 @@ const done = phrasePattern(wordsOf('done'));
 /** "Nothing was repaired": a denial that only these words make. */
 const nothing = phrasePattern(wordsOf('nothing'));
 
-const article = /^\s{0,2}(?:(?:the|its|both|all|die|den|das|der|le|la|les|l'|il|lo|i|gli|el|los|las|de|het)\s?)?$/u;
-const and =
-  /^\s{0,2}(?:and|&|\+|und|sowie|et|e|ed|y|en|as well as|と|および)\s{0,2}(?:(?:the|its|die|den|das|der|le|la|les|il|lo|i|gli|el|los|las|de|het)\s)?(?:[\p{L}-]+\s)?$/u;
-const comma = /^\s?[,、・]\s?(?:(?:the|its|die|den|das|der|le|la|les|il|lo|i|gli|el|los|las|de|het)\s)?$/u;
+const the = `(?:${anyOf(wordsOf('article'))})`;
+const article = new RegExp(`^\\s{0,2}(?:(?:${the}|both|all)\\s?)?$`, 'u');
+const and = new RegExp(
+  `^\\s{0,2}(?:${anyOf([...wordsOf('and'), '&', '+'])})\\s{0,2}(?:${the}\\s)?(?:[\\p{L}-]+\\s)?$`,
+  'u',
+);
+const comma = new RegExp(`^\\s?[,、・]\\s?(?:${the}\\s)?$`, 'u');
 /** No list goes on longer. */
 const longestList = 8;
 

@@ -12,7 +12,7 @@ const things = phrasePattern(
   'u',
 ).source;
 const thing = new RegExp(things, 'u');
-const accompanies = /(?<!\p{L})(?:with|mit|samt|avec|con|met|incl|inkl|including|inklusive)\s(?:\p{L}{1,20}\s){0,3}$/u;
+const accompanies = new RegExp(`(?:${phrasePattern(wordsOf('with'), 'u').source})\\s(?:\\p{L}{1,20}\\s){0,3}$`, 'u');
 
 /** "The box has scratches": said of what comes along. "With box, some scratches" is not, nor what the title names. */
 export function isOfAccessory(text: string, start: number, end: number, title: string): boolean {
@@ -25,11 +25,10 @@ const parts = phrasePattern(
   Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words)),
   'u',
 ).source;
-const link =
-  '(?:is|are|was|were|dates?|ist|sind|war|stammt|stammen|est|sont|date|datent|e|sono|es|son|zijn|は|も)(?!\\p{L})';
+const link = phrasePattern(wordsOf('is', 'dates-from'), 'u').source;
 const between = '(?:\\s\\p{L}{1,15}){0,3}?\\s?';
 const pictures = phrasePattern(wordsOf('photograph'), 'u').source;
-const subjectOfDate = new RegExp(`(${things}|${parts}|${pictures})${between}${link}`, 'u');
+const subjectOfDate = new RegExp(`(${things}|${parts}|${pictures})${between}(?:${link})`, 'u');
 
 /** "The dust bag is from 2019", "the zip is of 2010": a date with a subject of its own. */
 export function isDateOfThing(text: string, start: number, end: number, title: string): boolean {

@@ -55,7 +55,7 @@ function plainFamily<K extends 'grade-of-copy' | 'not-this-piece' | 'assurance' 
 
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */
-const exist = /(?<!\p{L})(?:there are|there's|es gibt|il n'y a|ci sono|hay|er zijn)\s$/u;
+const exist = new RegExp(`(?:${phrasePattern(wordsOf('there-are'), 'u').source})\\s$`, 'u');
 /** "No time wasters must go today": each stands for itself, and none takes back the next. */
 const hurry = (from: Passage): ClaimDraft[] =>
   saidWords(from, findHurry)

@@ -19,7 +19,8 @@ export interface Amount {
 }
 
 const numberStart = /[.,]?\d/g;
-const notMoney = /^\s?(?:%|万|億|°|mm\b|cm\b|kg\b|g\b|ml\b|:\d|\/\d|(?:k|bn|mn|mio|mrd|millions?|billions?)(?!\p{L}))/iu;
+const notMoney =
+  /^\s?(?:%|万|億|°|mm\b|cm\b|kg\b|g\b|ml\b|:\d|\/\d|(?:k|bn|mn|mio|mrd|millions?|billions?)(?!\p{L}))/iu;
 /** Signs whose countries all write a point before the decimals. */
 const pointSigns = new Set(listOf('$, £, ¥, US$, C$, CA$, A$, AU$, NZ$, HK$, S$, GBP, USD, JPY, ₹, 円'));
 

@@ -13,7 +13,7 @@ export { type FoundMeasure, parseMeasures } from './measure';
 export { findMemberSince } from './member-since';
 export { findPayment } from './payment';
 export type { Hit } from './phrases';
-export { listOf, type PhraseTable, phraseFinder, phrasePattern } from './phrases';
+export { anyOf, type PhraseTable, phraseFinder, phrasePattern } from './phrases';
 export { isLeftOpen, polarityOf } from './polarity';
 export { type FieldPrice, type FoundPrice, type PriceHints, parsePrices, parsePriceText } from './price';
 export { type FoundRating, findRatings } from './rating';

@@ -1,18 +1,13 @@
 import { clauseAround, isDenial, isNegated, sentenceAround } from './clause';
-import nothing from './lexicon/nothing.json' with { type: 'json' };
-import warned from './lexicon/warned-of.json' with { type: 'json' };
-import whether from './lexicon/whether.json' with { type: 'json' };
+import { topics, wordsOf } from './lexicon';
 import { phrasePattern } from './phrases';
 
 /** "Beware of replicas", "protects from scratches": named so that it stays away. In Japanese it stands right behind. */
-const warnedOf = phrasePattern(Object.values(warned).flat(), 'u');
-const warnedBehind = new RegExp(`^(?:${phrasePattern(warned.ja, 'u').source})`, 'u');
+const warnedOf = phrasePattern(wordsOf('warned-of'), 'u');
+const warnedBehind = new RegExp(`^(?:${phrasePattern(topics['warned-of'].ja, 'u').source})`, 'u');
 
 /** "Nothing faded", "nada de polipiel". */
-const nothingOf = new RegExp(
-  `(?:${phrasePattern(Object.values(nothing).flat(), 'u').source})\\s(?:\\p{L}{1,12}\\s)?$`,
-  'u',
-);
+const nothingOf = new RegExp(`(?:${phrasePattern(wordsOf('nothing'), 'u').source})\\s(?:\\p{L}{1,12}\\s)?$`, 'u');
 const deniedBehind = /^(?:\s\p{L}{1,10}){1,3}\s(?:keine[nr]?|geen)(?!\p{L})/u;
 
 /**
@@ -29,8 +24,8 @@ export function polarityOf(text: string, start: number, end: number): 'is' | 'is
   return warns || warnedBehind.test(text.slice(end, end + 8)) || isNegated(text, start, end) ? 'is-not' : 'is';
 }
 
-const leftOpen = phrasePattern(Object.values(whether).flat(), 'u');
-const leftOpenBehind = new RegExp(`^.{0,6}?(?:${phrasePattern(whether.ja, 'u').source})`, 'u');
+const leftOpen = phrasePattern(wordsOf('whether'), 'u');
+const leftOpenBehind = new RegExp(`^.{0,6}?(?:${phrasePattern(topics.whether.ja, 'u').source})`, 'u');
 
 /** Whether words are asked, supposed or not known, and so state nothing: "is it leather?", "if there were scratches". */
 export function isLeftOpen(text: string, start: number, end: number): boolean {

@@ -3,12 +3,17 @@ import accepting from './accepting.json' with { type: 'json' };
 import ageBehind from './age-behind.json' with { type: 'json' };
 import an from './an.json' with { type: 'json' };
 import andWords from './and.json' with { type: 'json' };
+import anotherPiece from './another-piece.json' with { type: 'json' };
 import antique from './antique.json' with { type: 'json' };
+import article from './article.json' with { type: 'json' };
 import assurance from './assurance.json' with { type: 'json' };
 import bag from './bag.json' with { type: 'json' };
+import because from './because.json' with { type: 'json' };
 import beforeSold from './before-sold.json' with { type: 'json' };
 import behindNew from './behind-new.json' with { type: 'json' };
 import behindSold from './behind-sold.json' with { type: 'json' };
+import besideMakerName from './beside-maker-name.json' with { type: 'json' };
+import besideMaterial from './beside-material.json' with { type: 'json' };
 import besideThePiece from './beside-the-piece.json' with { type: 'json' };
 import bidders from './bidders.json' with { type: 'json' };
 import bids from './bids.json' with { type: 'json' };
@@ -16,6 +21,7 @@ import bidsNone from './bids-none.json' with { type: 'json' };
 import bought from './bought.json' with { type: 'json' };
 import brassSolid from './brass-solid.json' with { type: 'json' };
 import brassSurface from './brass-surface.json' with { type: 'json' };
+import but from './but.json' with { type: 'json' };
 import buyOrBid from './buy-or-bid.json' with { type: 'json' };
 import codeCue from './code-cue.json' with { type: 'json' };
 import codeLabel from './code-label.json' with { type: 'json' };
@@ -26,40 +32,56 @@ import contactOutside from './contact-outside.json' with { type: 'json' };
 import copyGrade from './copy-grade.json' with { type: 'json' };
 import costWhen from './cost-when.json' with { type: 'json' };
 import dateOfElse from './date-of-else.json' with { type: 'json' };
+import datesFrom from './dates-from.json' with { type: 'json' };
 import days from './days.json' with { type: 'json' };
+import dealing from './dealing.json' with { type: 'json' };
 import discount from './discount.json' with { type: 'json' };
 import done from './done.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
+import goesAlong from './goes-along.json' with { type: 'json' };
+import goesInside from './goes-inside.json' with { type: 'json' };
 import goldSolid from './gold-solid.json' with { type: 'json' };
 import goldSurface from './gold-surface.json' with { type: 'json' };
+import hasRoom from './has-room.json' with { type: 'json' };
 import hedgeBeforeName from './hedge-before-name.json' with { type: 'json' };
 import hedgeBehindName from './hedge-behind-name.json' with { type: 'json' };
 import hurry from './hurry.json' with { type: 'json' };
 import inTheLookOf from './in-the-look-of.json' with { type: 'json' };
 import inspiredBy from './inspired-by.json' with { type: 'json' };
 import isWords from './is.json' with { type: 'json' };
+import jointInMaterial from './joint-in-material.json' with { type: 'json' };
 import lacking from './lacking.json' with { type: 'json' };
 import leather from './leather.json' with { type: 'json' };
 import leatherLike from './leather-like.json' with { type: 'json' };
+import likened from './likened.json' with { type: 'json' };
+import linkToMaterial from './link-to-material.json' with { type: 'json' };
 import look from './look.json' with { type: 'json' };
 import lot from './lot.json' with { type: 'json' };
 import made from './made.json' with { type: 'json' };
+import madeBy from './made-by.json' with { type: 'json' };
+import madeOf from './made-of.json' with { type: 'json' };
 import marketPlace from './market-place.json' with { type: 'json' };
+import marketSite from './market-site.json' with { type: 'json' };
 import matching from './matching.json' with { type: 'json' };
+import measuredAgainst from './measured-against.json' with { type: 'json' };
 import memberSince from './member-since.json' with { type: 'json' };
 import menu from './menu.json' with { type: 'json' };
 import modelRun from './model-run.json' with { type: 'json' };
 import namesNobody from './names-nobody.json' with { type: 'json' };
+import negation from './negation.json' with { type: 'json' };
 import newBare from './new-bare.json' with { type: 'json' };
 import newBeforePart from './new-before-part.json' with { type: 'json' };
 import noCondition from './no-condition.json' with { type: 'json' };
+import noNegation from './no-negation.json' with { type: 'json' };
 import notThisPiece from './not-this-piece.json' with { type: 'json' };
 import notYet from './not-yet.json' with { type: 'json' };
 import nothing from './nothing.json' with { type: 'json' };
 import numberOfBids from './number-of-bids.json' with { type: 'json' };
 import numberOfSales from './number-of-sales.json' with { type: 'json' };
 import offerControl from './offer-control.json' with { type: 'json' };
+import offering from './offering.json' with { type: 'json' };
 import otherHand from './other-hand.json' with { type: 'json' };
+import otherListings from './other-listings.json' with { type: 'json' };
 import outlet from './outlet.json' with { type: 'json' };
 import paperOrKey from './paper-or-key.json' with { type: 'json' };
 import payDirectly from './pay-directly.json' with { type: 'json' };
@@ -68,6 +90,8 @@ import people from './people.json' with { type: 'json' };
 import peopleCounted from './people-counted.json' with { type: 'json' };
 import photograph from './photograph.json' with { type: 'json' };
 import piece from './piece.json' with { type: 'json' };
+import plainWord from './plain-word.json' with { type: 'json' };
+import possessive from './possessive.json' with { type: 'json' };
 import refusedInField from './refused-in-field.json' with { type: 'json' };
 import replaced from './replaced.json' with { type: 'json' };
 import restored from './restored.json' with { type: 'json' };
@@ -75,6 +99,7 @@ import returnsLabel from './returns-label.json' with { type: 'json' };
 import sales from './sales.json' with { type: 'json' };
 import salesNone from './sales-none.json' with { type: 'json' };
 import sampleSale from './sample-sale.json' with { type: 'json' };
+import searchWords from './search-words.json' with { type: 'json' };
 import seconds from './seconds.json' with { type: 'json' };
 import sellerLabel from './seller-label.json' with { type: 'json' };
 import shipping from './shipping.json' with { type: 'json' };
@@ -84,7 +109,9 @@ import since from './since.json' with { type: 'json' };
 import smallThing from './small-thing.json' with { type: 'json' };
 import soldSoFar from './sold-so-far.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
+import thereAre from './there-are.json' with { type: 'json' };
 import thisOne from './this-one.json' with { type: 'json' };
+import through from './through.json' with { type: 'json' };
 import unreadable from './unreadable.json' with { type: 'json' };
 import variant from './variant.json' with { type: 'json' };
 import vintage from './vintage.json' with { type: 'json' };
@@ -116,12 +143,17 @@ export const topics = {
   'age-behind': ageBehind,
   an,
   and: andWords,
+  'another-piece': anotherPiece,
   antique,
+  article,
   assurance,
   bag,
+  because,
   'before-sold': beforeSold,
   'behind-new': behindNew,
   'behind-sold': behindSold,
+  'beside-maker-name': besideMakerName,
+  'beside-material': besideMaterial,
   'beside-the-piece': besideThePiece,
   bidders,
   bids,
@@ -129,6 +161,7 @@ export const topics = {
   bought,
   'brass-solid': brassSolid,
   'brass-surface': brassSurface,
+  but,
   'buy-or-bid': buyOrBid,
   'code-cue': codeCue,
   'code-label': codeLabel,
@@ -139,40 +172,56 @@ export const topics = {
   'copy-grade': copyGrade,
   'cost-when': costWhen,
   'date-of-else': dateOfElse,
+  'dates-from': datesFrom,
   days,
+  dealing,
   discount,
   done,
   'fresh-parts': freshParts,
+  'goes-along': goesAlong,
+  'goes-inside': goesInside,
   'gold-solid': goldSolid,
   'gold-surface': goldSurface,
+  'has-room': hasRoom,
   'hedge-before-name': hedgeBeforeName,
   'hedge-behind-name': hedgeBehindName,
   hurry,
   'in-the-look-of': inTheLookOf,
   'inspired-by': inspiredBy,
   is: isWords,
+  'joint-in-material': jointInMaterial,
   lacking,
   leather,
   'leather-like': leatherLike,
+  likened,
+  'link-to-material': linkToMaterial,
   look,
   lot,
   made,
+  'made-by': madeBy,
+  'made-of': madeOf,
   'market-place': marketPlace,
+  'market-site': marketSite,
+  matching,
+  'measured-against': measuredAgainst,
   'member-since': memberSince,
   menu,
-  matching,
   'model-run': modelRun,
   'names-nobody': namesNobody,
+  negation,
   'new-bare': newBare,
   'new-before-part': newBeforePart,
   'no-condition': noCondition,
+  'no-negation': noNegation,
   'not-this-piece': notThisPiece,
   'not-yet': notYet,
   nothing,
   'number-of-bids': numberOfBids,
   'number-of-sales': numberOfSales,
   'offer-control': offerControl,
+  offering,
   'other-hand': otherHand,
+  'other-listings': otherListings,
   outlet,
   'paper-or-key': paperOrKey,
   'pay-directly': payDirectly,
@@ -181,6 +230,8 @@ export const topics = {
   'people-counted': peopleCounted,
   photograph,
   piece,
+  'plain-word': plainWord,
+  possessive,
   'refused-in-field': refusedInField,
   replaced,
   restored,
@@ -188,6 +239,7 @@ export const topics = {
   sales,
   'sales-none': salesNone,
   'sample-sale': sampleSale,
+  'search-words': searchWords,
   seconds,
   'seller-label': sellerLabel,
   shipping,
@@ -197,7 +249,9 @@ export const topics = {
   'small-thing': smallThing,
   'sold-so-far': soldSoFar,
   stored,
+  'there-are': thereAre,
   'this-one': thisOne,
+  through,
   unreadable,
   variant,
   vintage,
