@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Difference, differenceSchema, differencesBetween, expectedSchema } from '../code';
+import { type Difference, differenceSchema, differencesBetween, expectedSchema, placeOfCodeSchema } from '../code';
 import type { Nearest } from '../code/types';
 import { askFor } from './asks';
 import { shownCodeSchema } from './code-data';
@@ -12,7 +12,7 @@ const misreadExplains = 0.2;
 /** What of a code cannot be, and the nearest code that reads with what tells it apart. */
 const dataSchema = z.strictObject({
   shown: shownCodeSchema,
-  slot: z.string(),
+  slot: placeOfCodeSchema,
   value: z.string(),
   expected: expectedSchema,
   /** The maker whose file does not say that it lists all plants; null where the value is impossible. */

@@ -5,6 +5,7 @@ import { decodeText, expectedWords, readsOf } from '../code';
 import type { Decoding } from '../code/types';
 import { readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
+import { sayReadingReason, sayTells } from '../words';
 
 /*
  * npm run -s decode -- [--json] [--maker FILE]... CODE...
@@ -53,7 +54,13 @@ function readArguments() {
 
 /** The JSON of one code: a decoding with each reading's date and place in short form beside the full one. */
 function contractOf({ code, readings, misfits, nearest }: Decoding) {
-  const shown = readings.map((reading) => ({ ...reading, place: reading.places[0] ?? null, reads: readsOf(reading) }));
+  const shown = readings.map((reading) => ({
+    ...reading,
+    parts: reading.parts.map(({ tells, ...part }) => ({ ...part, says: sayTells(tells, 'en') })),
+    reasons: reading.reasons.map((reason) => sayReadingReason(reason, 'en')),
+    place: reading.places[0] ?? null,
+    reads: readsOf(reading),
+  }));
   return {
     code,
     readings: shown,
@@ -69,7 +76,7 @@ function tableOf({ code, readings, misfits, nearest }: Decoding): string {
   const lines = [code === '' ? '(empty)' : code];
   for (const reading of readings) {
     lines.push(`  ${share(reading.probability)}  ${readsOf(reading).padEnd(24)} ${system(reading.system)}`);
-    for (const reason of reading.reasons) lines.push(`          ${reason}`);
+    for (const reason of reading.reasons) lines.push(`          ${sayReadingReason(reason, 'en')}`);
   }
   if (readings.length === 0) lines.push('  no reading');
   for (const { slot, value, expected, system: name } of misfits) {

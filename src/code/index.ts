@@ -26,5 +26,6 @@ export {
   type Work,
   writeLearned,
 } from './teacher';
+export { type PartTells, type PlaceOfCode, placeOfCodeSchema, type ReadingReason } from './tells';
 export { typedLattice } from './typed';
 export type { Decoding, LeftOpen, Misfit, Nearest, Reading } from './types';

@@ -5,6 +5,7 @@ import type { LaidLayout } from './layout';
 import { leftOut, wrongCheck } from './search';
 import { kindOfGroup } from './slot';
 import type { GroupName } from './slot/cell';
+import type { PlaceOfCode } from './tells';
 import { yearsMeant } from './year';
 
 /** What a filled layout says once: a date (null when it says none) and a plant. */
@@ -22,7 +23,7 @@ export interface Meaning {
 
 /** A value that a code of this shape cannot hold. */
 export interface Impossible {
-  slot: string;
+  slot: PlaceOfCode;
   value: string;
   expected: Expected;
 }
@@ -49,8 +50,8 @@ function groupNumber(laid: LaidLayout, name: GroupName, path: string): number | 
   return /^\d digits/.test(writes) ? Number(value) : (values?.indexOf(value) ?? -1) + 1;
 }
 
-/** A group's name as it is shown. */
-export const slotName = (name: GroupName): string => (name === 'dayOfYear' ? 'day of year' : name);
+/** A group as a place of the code. */
+const slotName = (name: GroupName): PlaceOfCode => (name === 'dayOfYear' ? 'day of year' : name);
 
 /** Every meaning of a filled layout, or the first value in it that cannot be. */
 export function interpret(

@@ -1,14 +1,15 @@
 import * as z from 'zod';
 import { spanSchema } from '../span/types';
 import { expectedSchema } from './expected';
+import { partTellsSchema, placeOfCodeSchema, readingReasonSchema } from './tells';
 
-/** One slot of a layout as it was read: its meaning, its characters and what they say. */
+/** One slot of a layout as it was read: its name, its characters and what they say. */
 export const readPartSchema = z.strictObject({
   slot: z.string(),
   text: z.string(),
   start: z.number().int(),
   end: z.number().int(),
-  says: z.string(),
+  tells: partTellsSchema,
 });
 
 /** Which rule book a reading follows: a maker's system, or a family when the maker is unknown. */
@@ -42,8 +43,8 @@ export const readingSchema = z.strictObject({
   plant: plantReadSchema.nullable(),
   /** The system's own period of use. */
   systemUsed: spanSchema,
-  /** Statements in plain words, for the screen: why this text reads so. */
-  reasons: z.array(z.string()),
+  /** Why this text reads so. */
+  reasons: z.array(readingReasonSchema),
 });
 export type Reading = z.infer<typeof readingSchema>;
 
@@ -52,7 +53,7 @@ export const misfitSchema = z.strictObject({
   text: z.string(),
   probability: z.number().min(0).max(1),
   system: systemNameSchema,
-  slot: z.string(),
+  slot: placeOfCodeSchema,
   value: z.string(),
   expected: expectedSchema,
 });

@@ -1,36 +1,39 @@
+import type { PartTells } from '../code';
 import type { Reading } from '../code/types';
 import { kit, strings } from '../words';
 
 /** One meaning of a code: the characters that carry it in their places, a dot for each other one, and what they say. */
 export interface CodeRow {
-  key: string;
+  key: PartTells['kind'];
   characters: string;
   says: string;
 }
 
 /** What a buyer looks for first stands first. */
-const order = ['year', 'quarter', 'month', 'week', 'day', 'day of year', 'plant', 'serial number'];
-const half = / (?:tens|units|letter|\d)$/;
-const englishMonths = 'January February March April May June July August September October November December'.split(
-  ' ',
-);
+const order: PartTells['kind'][] = [
+  'year',
+  'quarter',
+  'month',
+  'week',
+  'day',
+  'day-of-year',
+  'plant',
+  'serial',
+  'check',
+  'any',
+  'fixed',
+];
 
 /** How a code is built, one row a meaning; characters that lie apart and mean one thing stand in one row. */
 export function codeRows({ parts, plant }: Reading): CodeRow[] {
   const length = Math.max(0, ...parts.map(({ end }) => end));
-  const groups = new Map<string, Reading['parts']>();
-  for (const part of parts) {
-    const key = part.slot.replace(half, '');
-    groups.set(key, [...(groups.get(key) ?? []), part]);
-  }
-  const placeOf = (key: string) => (order.includes(key) ? order.indexOf(key) : order.length);
-  return [...groups]
-    .sort(([a], [b]) => placeOf(a) - placeOf(b))
-    .map(([key, own]) => ({
-      key,
-      characters: Array.from({ length }, (_, at) => characterAt(own, at)).join(''),
-      says: meaningOf(key, own, plant),
-    }));
+  return order.flatMap((key) => {
+    const own = parts.filter(({ tells }) => tells.kind === key);
+    const [first] = own;
+    if (!first) return [];
+    const characters = Array.from({ length }, (_, at) => characterAt(own, at)).join('');
+    return [{ key, characters, says: meaningOf(first.tells, own, plant) }];
+  });
 }
 
 const characterAt = (parts: Reading['parts'], at: number): string => {
@@ -38,40 +41,26 @@ const characterAt = (parts: Reading['parts'], at: number): string => {
   return part ? (part.text[at - part.start] ?? '·') : '·';
 };
 
-/** The number that a part says: "week 31" says 31. */
-const numberIn = (says: string) => /\d+/.exec(says)?.[0] ?? says;
-
-function meaningOf(key: string, parts: Reading['parts'], plant: Reading['plant']): string {
+function meaningOf(tells: PartTells, parts: Reading['parts'], plant: Reading['plant']): string {
   const words = strings.answer.parts;
-  const { says = '' } = parts[0] ?? {};
-  switch (key) {
+  switch (tells.kind) {
     case 'year':
-      return words.year(says);
+      return words.year(String(tells.year));
     case 'month':
-      return words.month(monthOf(says));
+      return words.month(kit.month(tells.month));
     case 'quarter':
-      return words.quarter(numberIn(says));
+      return words.quarter(String(tells.number));
     case 'week':
-      return words.week(numberIn(says));
+      return words.week(String(tells.number));
     case 'day':
-      return words.day(numberIn(says));
-    case 'day of year':
-      return words.dayOfYear(numberIn(says));
+      return words.day(String(tells.number));
+    case 'day-of-year':
+      return words.dayOfYear(String(tells.number));
+    case 'serial':
+      return words.number(String(tells.number));
     case 'plant':
       return words.workshop(parts.map(({ text }) => text).join(''), plant ? kit.place(plant.place) : '');
-    case 'serial number':
-      return words.number(numberIn(says));
-    case 'fixed characters':
-    case 'separator':
-      return words.fixed;
     default:
-      return key.startsWith('check') ? words.check : words.any;
+      return words[tells.kind];
   }
-}
-
-function monthOf(name: string): string {
-  const at = englishMonths.indexOf(name);
-  return at < 0
-    ? name
-    : new Date(Date.UTC(2000, at, 1)).toLocaleDateString(kit.locale, { month: 'long', timeZone: 'UTC' });
 }

@@ -9,5 +9,6 @@ export { lengthOf, type MessagePart, splitMessage } from './message/split';
 export { describeCheck, nameOfCheck, sayAsk, sayFinding, sayProblem, sayQuestion, sayReason, saySource } from './say';
 export { sayAgreeing, sayConflict, sayDates, sayExplanation, sayStated, sayStretch, sayWeight } from './say-evidence';
 export { sayCaution, sayMark } from './say-mark';
+export { sayPlaceOfCode, sayReadingReason, sayTells } from './say-reading';
 export type { ScreenWords } from './screen-words';
 export { chooseLanguage, chosenLanguage, kit, onLanguage, strings } from './screens';

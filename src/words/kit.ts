@@ -25,6 +25,8 @@ export interface Kit {
   either: (items: readonly string[]) => string;
   /** An ISO day or moment as "4 March 1996". */
   day: (iso: string) => string;
+  /** A month's name; 1 is January. */
+  month: (number: number) => string;
   /** "January 1995", "1988 to 2003", "about 1994". */
   span: (span: Span) => string;
   /** A span after a verb: "from 1988 to 2003", "in January 1995". */
@@ -101,6 +103,7 @@ export function kitFor(language: Language): Kit {
   };
   const day = dated({ day: 'numeric', month: 'long', year: 'numeric' });
   const month = dated({ month: 'long', year: 'numeric' });
+  const monthName = new Intl.DateTimeFormat(locale, { month: 'long', timeZone: 'UTC' });
   const { span, during } = spanSayer(spans, day, month);
   return {
     language,
@@ -111,6 +114,7 @@ export function kitFor(language: Language): Kit {
     list: list('conjunction'),
     either: list('disjunction'),
     day,
+    month: (value) => monthName.format(Date.UTC(2000, value - 1, 1)),
     span,
     during,
     place,

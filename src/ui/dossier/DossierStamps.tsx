@@ -1,5 +1,5 @@
 import type { Dossier, DossierStamp } from '../../watch';
-import { strings } from '../../words';
+import { chosenLanguage, sayReadingReason, strings } from '../../words';
 import { ReadingTable } from '../parts/ReadingTable';
 import { Unexplained } from '../parts/Unexplained';
 
@@ -48,9 +48,10 @@ function Read({ stamp }: { stamp: DossierStamp }) {
           <ReadingTable reading={reading} />
           {readings.length > 1 && <p class="muted">{strings.dossier.chance(words.share(reading.probability))}</p>}
           <ul class="dossier-reasons muted">
-            {reading.reasons.map((reason) => (
-              <li key={reason}>{reason}</li>
-            ))}
+            {reading.reasons.map((reason) => {
+              const said = sayReadingReason(reason, chosenLanguage());
+              return <li key={said}>{said}</li>;
+            })}
           </ul>
         </div>
       ))}

@@ -1,6 +1,6 @@
 import { differencesBetween } from '../../code';
 import type { Decoding } from '../../code/types';
-import { strings } from '../../words';
+import { chosenLanguage, sayPlaceOfCode, strings } from '../../words';
 import { readingWords, systemWords } from '../system-words';
 
 const words = strings.stamp;
@@ -22,7 +22,9 @@ export function Unexplained({
       {same.length === 0 && <p>{words.noSystem}</p>}
       <ul class="misfits">
         {misfits.slice(0, most).map(({ slot, value, expected, system }) => (
-          <li key={`${system.id} ${slot} ${value}`}>{words.misfit(slot, value, expected)}</li>
+          <li key={`${system.id} ${slot} ${value}`}>
+            {words.misfit(sayPlaceOfCode(slot, chosenLanguage()), value, expected)}
+          </li>
         ))}
         {near.map(({ text, difference, reading, system }) => (
           <li key={`${system.maker} ${system.id} ${text}`}>

@@ -31,11 +31,11 @@ test('a reading tells its slots, plant, period and reasons', () => {
     text: 'KV0915',
     system: { maker: 'Ondrasse', id: 'interleaved-month', source: 'invented for the demonstration', invented: true },
     parts: [
-      { slot: 'plant', text: 'KV', start: 0, end: 2, says: 'Belgium' },
-      { slot: 'month tens', text: '0', start: 2, end: 3, says: 'January' },
-      { slot: 'year tens', text: '9', start: 3, end: 4, says: '1995' },
-      { slot: 'month units', text: '1', start: 4, end: 5, says: 'January' },
-      { slot: 'year units', text: '5', start: 5, end: 6, says: '1995' },
+      { slot: 'plant', text: 'KV', start: 0, end: 2, tells: { kind: 'plant', place: 'BE' } },
+      { slot: 'month tens', text: '0', start: 2, end: 3, tells: { kind: 'month', month: 1 } },
+      { slot: 'year tens', text: '9', start: 3, end: 4, tells: { kind: 'year', year: 1995 } },
+      { slot: 'month units', text: '1', start: 4, end: 5, tells: { kind: 'month', month: 1 } },
+      { slot: 'year units', text: '5', start: 5, end: 6, tells: { kind: 'year', year: 1995 } },
     ],
     span: { from: '1995-01-01', to: '1995-01-31', precision: 'month' },
     places: ['BE'],
@@ -47,10 +47,10 @@ test('a reading tells its slots, plant, period and reasons', () => {
     },
     systemUsed: { from: '1990-01-01', to: '2006-12-31', precision: 'range' },
     reasons: [
-      'plant "KV": Belgium',
-      'month "01": January',
-      'year "95": 1995',
-      "the century or decade follows from the system's period: 1990 to 2006",
+      { kind: 'part', value: 'KV', tells: { kind: 'plant', place: 'BE' } },
+      { kind: 'part', value: '01', tells: { kind: 'month', month: 1 } },
+      { kind: 'part', value: '95', tells: { kind: 'year', year: 1995 } },
+      { kind: 'century', used: { from: '1990-01-01', to: '2006-12-31', precision: 'range' } },
     ],
   });
 });
@@ -72,7 +72,7 @@ test('an impossible month is no reading but a misfit, with the nearest valid cod
 test('the nearest codes are of a system in use at their date, and of a plant that worked then', () => {
   for (const code of ['KV9915', 'XX0915', 'ZM9911', '1415', 'KV1995'])
     for (const { reading } of read(code).nearest)
-      expect([code, reading.reasons.filter((reason) => /not in use/.test(reason))]).toEqual([code, []]);
+      expect([code, reading.reasons.filter(({ kind }) => /not-in-use/.test(kind))]).toEqual([code, []]);
   // ZM began in 1994: one character away, and not offered for a code of 1991.
   expect(read('ZN0911').nearest.map(({ text }) => text)).not.toContain('ZM0911');
 });
@@ -82,15 +82,19 @@ test('a plant that is not on file is a misfit', () => {
 });
 
 test('a date outside the system’s period and a plant outside its own are read and told', () => {
-  expect(read('915').readings[0]?.reasons).toContain(
-    "code's system not in use at its own date: it was used 1980 to 1983",
-  );
+  expect(read('915').readings[0]?.reasons).toContainEqual({
+    kind: 'system-not-in-use',
+    used: { from: '1980-01-01', to: '1983-12-31', precision: 'range' },
+  });
   // A coast workshop that began in 1994, in a code of 1991.
-  expect(read('ZM0911').readings[0]?.reasons).toContain('plant not in use at that date: it worked 1994 to 2012');
+  expect(read('ZM0911').readings[0]?.reasons).toContainEqual({
+    kind: 'plant-not-in-use',
+    used: [{ from: '1994-01-01', to: '2012-12-31', precision: 'range' }],
+  });
 });
 
 test('a date after the code was seen is read as lying in the future', () => {
-  expect(read('LD1305').readings[0]?.reasons).toContain('the date lies in the future');
+  expect(read('LD1305').readings[0]?.reasons).toContainEqual({ kind: 'in-future' });
 });
 
 test('week 53 is read in long years only', () => {

@@ -23,7 +23,9 @@ const kase: Case = {
     decoding('d1', {
       accepted: true,
       from: { kind: 'typed' },
-      readings: [reading({ parts: [{ slot: 'plant', text: 'KV', start: 0, end: 2, says: hostile }] })],
+      readings: [
+        reading({ parts: [{ slot: 'plant', text: 'KV', start: 0, end: 2, tells: { kind: 'plant', place: null } }] }),
+      ],
     }),
   ],
   marks: findMarks('Made in Yugoslavia', { foundIn: 'listing', photoId: null }),

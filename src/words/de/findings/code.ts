@@ -1,9 +1,10 @@
+import type { PlaceOfCode } from '../../../code';
 import type { WordsFor } from '../../finding-words';
 import { codeShown, differencesSaid, expectedSaid, nearest, readingsSaid } from '../codes';
 import { claimed } from '../dates';
 
 /** What a place of a code holds, as the object of "gibt es nicht". */
-const slots: Record<string, string> = {
+const slots: Record<PlaceOfCode, string> = {
   year: 'das Jahr',
   month: 'den Monat',
   week: 'die Woche',
@@ -58,7 +59,7 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | '
     statement: ({ shown, slot, value, expected, unlistedBy, near }, kit) => {
       const wrong =
         unlistedBy === null
-          ? `${slots[slot] ?? 'den Wert'} ${kit.quote(value)} gibt es nicht, erwartet ${expectedSaid(expected, kit)}`
+          ? `${slots[slot]} ${kit.quote(value)} gibt es nicht, erwartet ${expectedSaid(expected, kit)}`
           : `die Datei von ${unlistedBy} nennt keine Werkstatt ${kit.quote(value)} und sagt nicht, dass sie alle nennt`;
       const hint = near ? ` ${kit.code(near.code)} wäre lesbar${differencesSaid(near.differences, kit)}.` : '';
       return `${kit.sentence(codeShown(shown, kit))}: ${wrong}.${hint}`;
