@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Check, Facts } from '../src/check';
 import type { Finding, FindingKind, SentenceData } from '../src/check/types';
+import type { Source } from '../src/source';
+import { saySource } from '../src/words';
 import { inEnglish } from './said';
 
 /** A whole finding as a rule is to give it; what is left out is empty. */
@@ -92,14 +94,17 @@ function shown(finding: Finding): Required<Told> {
     Object.keys(data).length === 0 ? ask : [ask, data],
   );
   const { kind, data, evidence, photos, claims, source } = finding;
-  return { kind, data, says: statement, basis, asks, evidence, photos, claims, source: source.text };
+  return { kind, data, says: statement, basis, asks, evidence, photos, claims, source: sourceSaid(source) };
 }
+
+/** A document by its name, all others as a screen says them. */
+const sourceSaid = (source: Source): string => ('text' in source ? source.text : saySource(source, 'en'));
 
 const complete = (told: Told, { source }: Check): Required<Told> => ({
   asks: [],
   evidence: [],
   photos: [],
   claims: [],
-  source: source.text,
+  source: sourceSaid(source),
   ...told,
 });

@@ -62,7 +62,7 @@ export const codeAgainstClaimedDate = defineCheck({
             photos,
             claims: [claim.id],
             evidence: [evidence],
-            source: fromMakerFile(facts.maker.name, 'code systems', first.system.source),
+            source: fromMakerFile(facts.maker.name, { of: 'code-systems' }, first.system.source),
             asks: [askFor('made-date', {})],
           },
         ];

@@ -25,7 +25,7 @@ export const codeFitsMaker = defineCheck({
   needs: { maker: ['codeSystems'], facts: ['settledCodes'] },
   run(facts) {
     return facts.fact.settledCodes.flatMap(({ decoding, readings, shown, photos }): Speech<FitData>[] => {
-      const source = fromMakerFile(facts.maker.name, 'code systems', readings[0]?.system.source);
+      const source = fromMakerFile(facts.maker.name, { of: 'code-systems' }, readings[0]?.system.source);
       const key = decoding.id;
       if (readings[0]) {
         // Out of its system's time it is another check's contradiction, not an agreement here.

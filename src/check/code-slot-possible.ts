@@ -38,7 +38,7 @@ export const codeSlotPossible = defineCheck({
       const system = facts.maker.codeSystems.find(({ id }) => id === misfit.system.id);
       const near = (inTime ?? decoding).nearest[0];
       const maybeMisread = near !== undefined && near.likelihood >= misreadExplains;
-      const source = fromMakerFile(facts.maker.name, `code system ${misfit.system.id}`, system?.source);
+      const source = fromMakerFile(facts.maker.name, { of: 'code-system', name: misfit.system.id }, system?.source);
       const unlisted = misfit.slot === 'plant' && !facts.maker.plantsComplete;
       const { slot, value, expected } = misfit;
       const unlistedBy = unlisted ? facts.maker.name : null;

@@ -37,7 +37,7 @@ export const codeSystemInUse = defineCheck({
           data: { shown, date: first.span, system: system.id, maker, used: systemUsed },
           photos,
           evidence: [...evidence],
-          source: fromMakerFile(maker, `code system ${system.id}`, system.source),
+          source: fromMakerFile(maker, { of: 'code-system', name: system.id }, system.source),
           asks: [askFor('stamp-photo', {})],
         },
       ];

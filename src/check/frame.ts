@@ -1,5 +1,5 @@
 import type * as z from 'zod';
-import { commonPractice, type Source } from '../source';
+import { commonPractice, type MakerPart, type Source } from '../source';
 import { type Facts, type Handed, type HandedAsRead, handOver, type Needs, tellFacts } from './facts';
 import type { Ask, Finding, FindingKind, Outcome, Reason, SentenceData } from './types';
 
@@ -123,15 +123,16 @@ function toFinding(head: Head, speech: Speech, maker: Facts['maker']): Finding {
 
 /** What rests on an invented maker file says so, also where the file names a source of its own. */
 const asInvented = (source: Source, maker: Facts['maker']): Source =>
-  source.kind === 'maker-file' && maker?.invented && !source.text.includes('invented')
-    ? { ...source, text: source.text.replace('maker file', 'invented maker file') }
-    : source;
+  source.kind === 'maker-file' && maker?.invented ? { ...source, invented: true } : source;
 
 export const practice = commonPractice;
 /** The maker file as the source of a rule, with the source that the file itself gives for what was used of it. */
-export const fromMakerFile = (maker: string, what: string, itsSource?: string): Source => ({
+export const fromMakerFile = (maker: string, part: MakerPart | null, itsSource?: string): Source => ({
   kind: 'maker-file',
-  text: `maker file of ${maker}: ${what}${itsSource ? ` (source: ${itsSource})` : ''}`,
+  maker,
+  invented: false,
+  part,
+  sources: itsSource ? [itsSource] : [],
 });
 /** Says in the metadata that the rule itself stands in whichever maker file is used. */
-export const makerFileSource: Source = { kind: 'maker-file', text: "the maker file's own statement and its sources" };
+export const makerFileSource: Source = { kind: 'maker-file', maker: null, invented: false, part: null, sources: [] };

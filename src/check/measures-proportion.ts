@@ -63,7 +63,7 @@ export const measuresProportion = defineCheck({
         kind: 'doubt',
         ...found,
         claims: [...('is' in fact.model ? fact.model.is.claims : []), ...claims.measure.map(({ id }) => id)],
-        source: fromMakerFile(maker.name, `size of ${named.map(({ name }) => name).join(', ')}`),
+        source: fromMakerFile(maker.name, { of: 'sizes', names: named.map(({ name }) => name) }),
         asks: [askFor('measures', {})],
       },
     ];

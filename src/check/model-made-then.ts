@@ -31,7 +31,7 @@ export const modelMadeThen = defineCheck({
         claims: [...named.claims, ...dated.claims],
         photos: dated.photos,
         evidence: [...evidence],
-        source: fromMakerFile(maker.name, `years of ${named.model.name}`, named.model.source),
+        source: fromMakerFile(maker.name, { of: 'years', name: named.model.name }, named.model.source),
         asks: [askFor('model', {})],
       },
     ];

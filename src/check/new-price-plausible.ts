@@ -43,7 +43,7 @@ export const newPricePlausible = defineCheck({
     if (!asked || !best) return { cannotTell: because('price-without-like', { price }) };
     if (pairKind(best.pair) !== 'doubt') return [];
     const { floor } = best;
-    const source = fromMakerFile(facts.maker.name, `smallest new price of ${floor.year}`, facts.maker.trade.source);
+    const source = fromMakerFile(facts.maker.name, { of: 'new-price', year: floor.year }, facts.maker.trade.source);
     const { words, inData } = said;
     const data = { said: { words, inData }, price, maker: facts.maker.name, floor, share: best.pair.share ?? 0 };
     return [

@@ -40,7 +40,11 @@ export const plantAgainstOrigin = defineCheck({
             photos,
             claims: [claim.id],
             evidence: [...evidence],
-            source: fromMakerFile(facts.maker.name, plant ? `plant ${plant.code}` : 'plants', plant?.source),
+            source: fromMakerFile(
+              facts.maker.name,
+              plant ? { of: 'plant', name: plant.code } : { of: 'plants' },
+              plant?.source,
+            ),
             asks: [askFor('origin', {})],
           },
         ];

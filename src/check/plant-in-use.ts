@@ -40,7 +40,7 @@ export const plantInUse = defineCheck({
           data: { shown, date: first.span, plant: code, place, used },
           photos,
           evidence: [...evidence],
-          source: fromMakerFile(facts.maker.name, `plant ${code}`, source),
+          source: fromMakerFile(facts.maker.name, { of: 'plant', name: code }, source),
           asks: [askFor('stamp-photo', {})],
         },
       ];

@@ -34,7 +34,7 @@ export const sizeAgainstModel = defineCheck({
     if (found.length === 0) return { cannotTell: because('no-sides-stated', {}) };
     const off = found.filter(({ kind }) => kind === 'doubt');
     const fits = found.filter(({ kind }) => kind === 'agreement');
-    const source = fromMakerFile(maker.name, `size of ${model.name}`, model.source);
+    const source = fromMakerFile(maker.name, { of: 'sizes', names: [model.name] }, model.source);
     const common = {
       data: {
         model: model.name,

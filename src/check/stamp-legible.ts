@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import type { Nearest } from '../code/types';
 import { askFor } from './asks';
 import { isCopy } from './copies';
 import { defineCheck, practice } from './frame';
@@ -50,4 +51,4 @@ export const stampLegible = defineCheck({
 });
 
 /** Whether a way to read a line changes none of its characters but those of one shape. */
-const asSeen = ({ change }: { change: string }): boolean => change === 'none' || change.startsWith('read as');
+const asSeen = ({ how }: Nearest): boolean => how !== 'differs';

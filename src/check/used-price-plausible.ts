@@ -45,7 +45,7 @@ export const usedPricePlausible = defineCheck({
         kind: 'doubt',
         data: { price, maker: maker.name, floor },
         evidence: [asked.id, best.id],
-        source: fromMakerFile(maker.name, `smallest new price of ${floor.year}`, maker.trade.source),
+        source: fromMakerFile(maker.name, { of: 'new-price', year: floor.year }, maker.trade.source),
         asks: [askFor('purchase', {})],
       },
     ];

@@ -2,7 +2,7 @@ import type { Case } from '../case';
 import { findingsOf, headOf } from '../case';
 import type { Finding, FindingKind } from '../check';
 import type { Problem } from '../problem';
-import { composeMessage, sayFinding, sayHead, sayReason, strings } from '../words';
+import { composeMessage, sayFinding, sayHead, sayReason, saySource, strings } from '../words';
 
 const titles: [FindingKind, string][] = [
   ['contradiction', 'Speaks against: two hard facts that cannot both hold'],
@@ -63,6 +63,6 @@ function findingLines(finding: Finding): string[] {
   const { kind, source } = finding;
   const { statement, innocent, settles } = sayFinding(finding, 'en');
   if (kind === 'agreement') return [`- ${statement}`];
-  const standing = source.kind === 'memory' ? `${source.text} (not verified)` : source.text;
+  const standing = saySource(source, 'en');
   return [`- ${statement}`, `    It may be that: ${innocent}`, `    Settled by: ${settles}`, `    Source: ${standing}`];
 }

@@ -2,10 +2,11 @@ import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { decodeText, expectedWords, readsOf } from '../code';
-import type { Decoding } from '../code/types';
+import type { Decoding, Reading } from '../code/types';
 import { readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
 import { sayReadingReason, sayTells } from '../words';
+import { changeWords } from './change-words';
 
 /*
  * npm run -s decode -- [--json] [--maker FILE]... CODE...
@@ -52,22 +53,27 @@ function readArguments() {
   }
 }
 
-/** The JSON of one code: a decoding with each reading's date and place in short form beside the full one. */
-function contractOf({ code, readings, misfits, nearest }: Decoding) {
-  const shown = readings.map((reading) => ({
-    ...reading,
-    parts: reading.parts.map(({ tells, ...part }) => ({ ...part, says: sayTells(tells, 'en') })),
-    reasons: reading.reasons.map((reason) => sayReadingReason(reason, 'en')),
+/** A reading in the JSON: with words, and its date and place in short form beside the full ones. */
+const shownReading = (reading: Reading) => ({
+  ...reading,
+  parts: reading.parts.map(({ tells, ...part }) => ({ ...part, says: sayTells(tells, 'en') })),
+  reasons: reading.reasons.map((reason) => sayReadingReason(reason, 'en')),
+});
+
+/** The JSON of one code. */
+const contractOf = ({ code, readings, misfits, nearest }: Decoding) => ({
+  code,
+  readings: readings.map((reading) => ({
+    ...shownReading(reading),
     place: reading.places[0] ?? null,
     reads: readsOf(reading),
-  }));
-  return {
-    code,
-    readings: shown,
-    nearest,
-    misfits: misfits.map((misfit) => ({ ...misfit, expected: expectedWords(misfit.expected) })),
-  };
-}
+  })),
+  nearest: nearest.map((near) => {
+    const { text, system, likelihood, reading } = near;
+    return { text, system, change: changeWords(code, near), likelihood, reading: shownReading(reading) };
+  }),
+  misfits: misfits.map((misfit) => ({ ...misfit, expected: expectedWords(misfit.expected) })),
+});
 
 function tableOf({ code, readings, misfits, nearest }: Decoding): string {
   const share = (value: number) => `${(value * 100).toFixed(value < 0.1 ? 1 : 0)} %`.padStart(6);
@@ -82,8 +88,11 @@ function tableOf({ code, readings, misfits, nearest }: Decoding): string {
   for (const { slot, value, expected, system: name } of misfits) {
     lines.push(`  ${slot} "${value}" cannot be: expected ${expectedWords(expected)} (${system(name)})`);
   }
-  for (const { text, change, likelihood, reading } of nearest) {
-    lines.push(`  near: ${text}  ${readsOf(reading)}  ${change}  ${share(likelihood)}  ${system(reading.system)}`);
+  for (const near of nearest) {
+    const { text, likelihood, reading } = near;
+    lines.push(
+      `  near: ${text}  ${readsOf(reading)}  ${changeWords(code, near)}  ${share(likelihood)}  ${system(reading.system)}`,
+    );
   }
   return lines.join('\n');
 }

@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { type Explanation, type KnownCode, type Learned, learnSystem, type OpenReason, writeLearned } from '../code';
 import { readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
+import { strings } from '../words';
 
 /*
  * npm run -s learn -- [--json] [--into MAKERFILE --id ID] CODES
@@ -83,7 +84,9 @@ function tableOf(learned: Learned, examples: readonly KnownCode[]): string {
       `doubted: ${examples[index]!.code} (said to be ${examples[index]!.reads}): ${reads === null ? 'does not fit' : `reads ${reads}`}`,
   );
   const telling = learned.tellingCode ? [`A code such as ${learned.tellingCode.code} would tell them apart.`] : [];
-  const unusable = learned.unusable.map(({ index, why }) => `not used: ${examples[index]!.code}: ${why}`);
+  const unusable = learned.unusable.map(
+    ({ index, why }) => `not used: ${examples[index]!.code}: ${strings.makers.learn.unusable(why)}`,
+  );
   return [
     outcomes[learned.open ?? 'settled'],
     ...telling,

@@ -3,6 +3,7 @@ import type { Reading } from '../code/types';
 import { type OpenedPhoto, quadBounds } from '../photo';
 import type { Problem } from '../problem';
 import { looksLikeCode, readStamp, type StampEngines, type StampLine } from '../stamp';
+import { changeWords } from './change-words';
 
 /** One way to read a photo's stamp; `box` is left, top, right, bottom in the file's own upright pixels. */
 export interface StampReading {
@@ -49,11 +50,12 @@ export async function photoResult(
     else if (decoding.readings.length > 0) accepted.push(...decoding.readings.map((reading) => reported(reading, box)));
     else if (decoding.accepted && looksLikeCode(text)) accepted.push(free);
     else {
-      const ways = decoding.nearest.filter(({ change }) => change === 'none' || change.startsWith('read as'));
+      const ways = decoding.nearest.filter(({ how }) => how !== 'differs');
       candidates.push(free, ...ways.map(({ reading }) => reported(reading, box)));
     }
     if (decoding.readings.length === 0) {
-      for (const near of decoding.nearest) nearest.push({ text: near.text, change: near.change, box });
+      for (const near of decoding.nearest)
+        nearest.push({ text: near.text, change: changeWords(decoding.code, near), box });
     }
   }
   const best = (list: StampReading[]): StampReading[] =>

@@ -30,7 +30,7 @@ function leftOpen(decoding: Decoding, why: LeftOpen): Decoding {
     (reading): Nearest => ({
       text: reading.text,
       system: reading.system,
-      change: reading.text === decoding.code ? 'none' : `read as "${reading.text}"`,
+      how: reading.text === decoding.code ? 'as-written' : 'likely',
       likelihood: reading.probability,
       reading,
     }),

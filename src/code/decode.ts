@@ -55,7 +55,7 @@ export function decodeText(code: string, options: DecodeOptions): Decoding {
  */
 function asWritten(outcome: Settled): Settled {
   if (outcome.readings.length > 0) return outcome;
-  const isItself = ({ change }: Nearest) => change === 'none';
+  const isItself = ({ how }: Nearest) => how === 'as-written';
   const readings = outcome.nearest
     .filter(isItself)
     .map(({ reading, likelihood }) => ({ ...reading, probability: likelihood }));
@@ -98,7 +98,7 @@ function isClear(texts: readonly Weighted[], nearest: readonly Nearest[]): boole
   const likely = texts.filter(({ text }) => shapesOf(text) === shapes);
   if (likely.reduce((sum, { probability }) => sum + probability, 0) < acceptanceLevel) return false;
   return !nearest.some(
-    ({ change, system, text }) => change !== 'none' && system.maker !== null && shapesOf(text) === shapes,
+    ({ how, system, text }) => how !== 'as-written' && system.maker !== null && shapesOf(text) === shapes,
   );
 }
 

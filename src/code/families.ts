@@ -4,7 +4,6 @@ import { type Book, openSystem } from './book';
 /** A code system's shape without a maker. */
 export interface CodeFamily {
   id: string;
-  name: string;
   used: Period;
   /** Ways to write it; most have one. */
   layouts: Layout[];
@@ -24,9 +23,8 @@ const stroke: Slot = { separator: '/.-' };
 const [year, month, week]: Slot[] = [{ year: 2 }, { month: 2 }, { week: 2 }];
 const plant: Slot = { plant: 2 };
 
-const family = (id: string, weight: number, name: string, ...layouts: Layout[]): CodeFamily => ({
+const family = (id: string, weight: number, ...layouts: Layout[]): CodeFamily => ({
   id,
-  name,
   used: anyYears,
   layouts,
   weight,
@@ -34,16 +32,15 @@ const family = (id: string, weight: number, name: string, ...layouts: Layout[]):
 
 /** Shapes that makers of leather goods have used: common practice, no source. A maker file says which, and when. */
 export const codeFamilies: CodeFamily[] = [
-  family('year-month', 1, 'four digits: year, month', [year!, month!]),
-  family('month-year', 0.7, 'four digits: month, year', [month!, year!]),
-  family('year-week', 0.3, 'four digits: year, week', [year!, week!]),
-  family('week-year', 0.4, 'four digits: week, year', [week!, year!]),
-  family('year-month-three-digits', 0.7, 'three digits: year, month', [year!, { month: '1-9' }]),
-  family('month-year-three-digits', 0.4, 'three digits: month, year', [{ month: '1-9' }, year!]),
+  family('year-month', 1, [year!, month!]),
+  family('month-year', 0.7, [month!, year!]),
+  family('year-week', 0.3, [year!, week!]),
+  family('week-year', 0.4, [week!, year!]),
+  family('year-month-three-digits', 0.7, [year!, { month: '1-9' }]),
+  family('month-year-three-digits', 0.4, [{ month: '1-9' }, year!]),
   family(
     'month-stroke-year',
     4,
-    'month and year with a stroke or dot between',
     [month!, stroke, year!],
     [{ month: '1-9' }, stroke, year!],
     [month!, stroke, { year: 4 }],
@@ -52,51 +49,39 @@ export const codeFamilies: CodeFamily[] = [
   family(
     'year-stroke-month',
     1.5,
-    'year and month with a stroke or dot between',
     [year!, stroke, month!],
     [year!, stroke, { month: '1-9' }],
     [{ year: 4 }, stroke, month!],
   ),
-  family('week-stroke-year', 0.5, 'week and year with a stroke or dot between', [week!, stroke, year!]),
-  family('year-stroke-week', 0.4, 'year and week with a stroke or dot between', [year!, stroke, week!]),
-  family('year-month-plant', 0.8, 'year, month, then two letters of a plant', [year!, month!, between, plant]),
-  family('month-year-plant', 0.5, 'month, year, then two letters of a plant', [month!, year!, between, plant]),
-  family('plant-year-month', 0.5, 'two letters of a plant, then year, month', [plant, between, year!, month!]),
-  family('plant-month-year', 0.4, 'two letters of a plant, then month, year', [plant, between, month!, year!]),
-  family(
-    'plant-interleaved-month',
-    1,
-    'two letters of a plant and four digits: first and third the month, second and fourth the year',
-    [plant, { month: 'tens' }, { year: 'tens' }, { month: 'units' }, { year: 'units' }],
-  ),
-  family(
-    'plant-interleaved-week',
-    0.8,
-    'two letters of a plant and four digits: first and third the week, second and fourth the year',
-    [plant, { week: 'tens' }, { year: 'tens' }, { week: 'units' }, { year: 'units' }],
-  ),
-  family(
-    'letter-cycle',
-    0.1,
-    'a letter and a number: the letter may stand for a year of a cycle that only the maker knows',
-    [{ any: 1, of: 'letter' }, between, { serial: { min: 1, max: 6 } }],
-  ),
+  family('week-stroke-year', 0.5, [week!, stroke, year!]),
+  family('year-stroke-week', 0.4, [year!, stroke, week!]),
+  family('year-month-plant', 0.8, [year!, month!, between, plant]),
+  family('month-year-plant', 0.5, [month!, year!, between, plant]),
+  family('plant-year-month', 0.5, [plant, between, year!, month!]),
+  family('plant-month-year', 0.4, [plant, between, month!, year!]),
+  family('plant-interleaved-month', 1, [
+    plant,
+    { month: 'tens' },
+    { year: 'tens' },
+    { month: 'units' },
+    { year: 'units' },
+  ]),
+  family('plant-interleaved-week', 0.8, [
+    plant,
+    { week: 'tens' },
+    { year: 'tens' },
+    { week: 'units' },
+    { year: 'units' },
+  ]),
+  family('letter-cycle', 0.1, [{ any: 1, of: 'letter' }, between, { serial: { min: 1, max: 6 } }]),
   family(
     'framed-letter',
     0.05,
-    'a letter in a frame: it may stand for a year of a cycle that only the maker knows',
     [{ separator: '([{' }, { any: 1, of: 'letter' }, { separator: ')]}' }],
     [{ separator: '([{' }, { any: 1, of: 'letter' }, { separator: ')]}' }, between, { serial: { min: 1, max: 6 } }],
   ),
-  family(
-    'serial',
-    0.05,
-    'a running number, as on a stamp or on a sticker with its card: it dates nothing without the maker’s table',
-    [{ serial: { min: 4, max: 10 } }],
-  ),
-  family('long-serial', 0.02, 'a long running number: it dates nothing without the maker’s table', [
-    { serial: { min: 11, max: 20 } },
-  ]),
+  family('serial', 0.05, [{ serial: { min: 4, max: 10 } }]),
+  family('long-serial', 0.02, [{ serial: { min: 11, max: 20 } }]),
 ];
 
 /** The families as a book without a maker. */

@@ -23,6 +23,7 @@ export {
   type OpenReason,
   readKnownDate,
   type TellingCode,
+  type Unusable,
   type Work,
   writeLearned,
 } from './teacher';

@@ -1,5 +1,5 @@
 import type { BookSystem } from './book';
-import { type Difference, differenceWords } from './difference';
+import type { Difference } from './difference';
 import { interpret } from './interpret';
 import type { LaidLayout } from './layout';
 import { readingOf } from './reading';
@@ -47,9 +47,8 @@ export function nearestCodes(written: string, systems: readonly BookSystem[], la
       const changes = changesBetween(code, text);
       if (changes.length > mostChanges || changes.length === 0) continue;
       const likelihood = changes.reduce((product, { share }) => product * share, 1);
-      const change = changes.map(({ difference }) => differenceWords(difference)).join('; ');
       const reading = { ...readingOf(system, laid, path, meaning), probability: likelihood };
-      found.push({ text, system: reading.system, change, likelihood, reading });
+      found.push({ text, system: reading.system, how: 'differs', likelihood, reading });
     }
   }
   return found.sort((a, b) => b.likelihood - a.likelihood).slice(0, 5);

@@ -76,7 +76,7 @@ export function settle(
     .map((reading) => ({
       text: reading.text,
       system: reading.system,
-      change: written === reading.text ? 'none' : `read as "${reading.text}"`,
+      how: written === reading.text ? ('as-written' as const) : ('likely' as const),
       likelihood: reading.probability,
       reading,
     }));

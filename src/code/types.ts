@@ -59,11 +59,14 @@ export const misfitSchema = z.strictObject({
 });
 export type Misfit = z.infer<typeof misfitSchema>;
 
-/** A valid code near one that fits nothing: the change, and how likely a misreading explains it (0 to 1). */
+/**
+ * A valid code near one that fits nothing, and how likely a misreading explains it (0 to 1): the text as it was written
+ * and not certain enough, a likely reading of the same stamp, or another code that differs in a character or two.
+ */
 export const nearestSchema = z.strictObject({
   text: z.string(),
   system: systemNameSchema,
-  change: z.string(),
+  how: z.enum(['as-written', 'likely', 'differs']),
   likelihood: z.number().min(0).max(1),
   reading: readingSchema,
 });

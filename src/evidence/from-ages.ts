@@ -3,11 +3,11 @@ import type { Decoding } from '../code/types';
 import type { MakerFile } from '../maker/types';
 import { commonPractice } from '../source';
 import { daySpan, periodSpan, type Span, yearsSpan } from '../span';
+import { fileSource } from './file-source';
 import { claimSaid, claimSource } from './from-claims';
 import { evidenceId } from './ids';
 import { makerDates, roomYears } from './room';
 import type { EvidenceAbout } from './types';
-import { fileWords } from './wording';
 
 type Age = EvidenceAbout<'age'>;
 const plain: Pick<Age, 'about' | 'places' | 'strength' | 'source'> = {
@@ -73,10 +73,7 @@ const isFreshForAReason = (claims: readonly Claim[]): boolean =>
 export function fromStamping(decodings: readonly Decoding[], maker: MakerFile | null): Age[] {
   const period = maker?.stamped ? periodSpan([maker.stamped.from, maker.stamped.to]) : null;
   if (!maker?.stamped || !period) return [];
-  const source = {
-    kind: 'maker-file',
-    text: `${fileWords(maker.maker, maker.invented)}: ${maker.stamped.source}`,
-  } as const;
+  const source = fileSource(maker, [maker.stamped.source]);
   const begun: Span = { ...period, to: null };
   const ofFile = { ...plain, from: { kind: 'maker-file', id: maker.maker }, basis: 'stamping', source } as const;
   const says = { kind: 'stamping', maker: maker.maker } as const;

@@ -34,9 +34,7 @@ export const claimSaid = ({ at, words }: Claim): { field: Claim['at']['field']; 
 });
 
 export const claimSource = (claim: Claim): Source =>
-  claim.at.field === 'user'
-    ? { kind: 'user', text: 'your own note' }
-    : { kind: 'listing', text: claim.at.field === 'reply' ? "the seller's reply" : `the listing's ${claim.at.field}` };
+  claim.at.field === 'user' ? { kind: 'user', as: 'note' } : { kind: 'listing', field: claim.at.field };
 
 function dated(claim: ClaimOf<'made' | 'bought'>, basis: string): Dating {
   return {

@@ -4,7 +4,6 @@ import { type Span, unionOf } from '../span';
 import { evidenceId } from './ids';
 import { makerDates, ownTime } from './room';
 import type { Dating, OwnTime } from './types';
-import { fileWords, listOf } from './wording';
 
 /**
  * What the accepted codes say. All likely readings of one code are alternatives: the evidence allows any of their dates and
@@ -43,9 +42,9 @@ function weighed(readings: readonly Reading[], maker: string | null): Reading[] 
 const codeText = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
 
 const codeSource: Record<Decoding['from']['kind'], Source> = {
-  photo: { kind: 'photo', text: 'read from a photo' },
-  typed: { kind: 'user', text: 'typed by the user' },
-  claim: { kind: 'listing', text: 'quoted in the listing' },
+  photo: { kind: 'photo' },
+  typed: { kind: 'user', as: 'code' },
+  claim: { kind: 'listing', field: 'code' },
 };
 
 function common(decoding: Decoding, maker: string | null) {
@@ -81,10 +80,7 @@ const ruleBook = (decoding: Decoding, own: (reading: Reading) => string | undefi
   const { maker = null, invented } = decoding.readings[0]?.system ?? {};
   if (maker === null) return { kind: 'practice', text: 'common practice, no source' };
   const sources = [...new Set(decoding.readings.map(own).filter((source) => source !== undefined))];
-  return {
-    kind: 'maker-file',
-    text: `${fileWords(maker, invented)}${sources.length > 0 ? `: ${listOf(sources)}` : ''}`,
-  };
+  return { kind: 'maker-file', maker, invented: invented ?? false, part: null, sources };
 };
 
 function reading(decoding: Decoding, maker: string | null): Dating | null {

@@ -2,11 +2,11 @@ import type { Claim, ClaimOf } from '../claim/types';
 import { plainName } from '../maker';
 import type { Construction, MakerFile, Model } from '../maker/types';
 import { complementOf, periodSpan, type Span, unionOf } from '../span';
+import { fileSource } from './file-source';
 import { claimSaid } from './from-claims';
 import { evidenceId } from './ids';
 import { makerDates, modelDates } from './room';
 import type { Dating } from './types';
-import { fileWords, listOf } from './wording';
 
 /**
  * Dated facts of the maker file that the listing's words call up: a material that a part was made of in some years
@@ -83,10 +83,7 @@ function dated(
       ...makerDates(spans, !restored && all.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft'),
       places: [],
       says: { ...kind, ...claimSaid(claim), maker: maker.maker, part: claim.part, is },
-      source: {
-        kind: 'maker-file',
-        text: `${fileWords(maker.maker, maker.invented)}: ${listOf([...new Set(all.map((fact) => fact.source))])}`,
-      },
+      source: fileSource(maker, [...new Set(all.map((fact) => fact.source))]),
     },
   ];
 }
@@ -109,10 +106,7 @@ function model(claim: ClaimOf<'model'>, maker: MakerFile): Dating[] {
       ...modelDates(span),
       places: [],
       says: { kind: 'model', ...claimSaid(claim), maker: maker.maker, model: fact.name },
-      source: {
-        kind: 'maker-file',
-        text: `${fileWords(maker.maker, maker.invented)}: ${fact.source ?? `model ${fact.name}`}`,
-      },
+      source: fact.source ? fileSource(maker, [fact.source]) : fileSource(maker, [], { of: 'model', name: fact.name }),
     },
   ];
 }

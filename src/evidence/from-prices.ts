@@ -2,10 +2,10 @@ import type { Claim } from '../claim/types';
 import type { Listing, Price } from '../listing/types';
 import type { MakerFile } from '../maker/types';
 import type { Source } from '../source';
+import { fileSource } from './file-source';
 import { evidenceId } from './ids';
 import { amountOf, dollarRange } from './money';
 import type { Amount, EvidenceAbout } from './types';
-import { fileWords } from './wording';
 
 type PriceEvidence = EvidenceAbout<'price'>;
 type Said = Exclude<PriceEvidence['says'], { kind: 'floor' | 'floor-then' }>;
@@ -31,7 +31,7 @@ export function fromPrices(claims: readonly Claim[], listing: PricedListing, mak
 
 function priced(kind: Said['kind'], price: Price, at: number, amounts: Amount[]): PriceEvidence {
   const id = evidenceId.price(kind, at);
-  const source: Source = { kind: 'listing', text: "the listing's price" };
+  const source: Source = { kind: 'listing', field: 'price' };
   return { ...plain, id, from: { kind: 'listing', id }, basis: id, amounts, says: { kind, price }, source };
 }
 
@@ -99,7 +99,7 @@ function floors(claims: readonly Claim[], { price: [best] }: PricedListing, make
     basis: `floor:${at}`,
     amounts: [ownAmount(floor.amount, floor.currency), ...inDollars(floor.amount, floor.currency)],
     says: { kind: then.includes(floor) ? 'floor-then' : 'floor', maker: maker?.maker ?? '', ...floor },
-    source: { kind: 'maker-file', text: fileWords(maker?.maker ?? '', maker?.invented) },
+    source: fileSource(maker, []),
   }));
 }
 

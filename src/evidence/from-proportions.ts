@@ -54,7 +54,7 @@ function proportion(of: string, one: StatedSide, other: StatedSide): Value {
     basis: `proportion:${of}`,
     amounts: [{ of, unit: 'ratio', least, most }],
     says: { kind: 'proportion', one: { side: one.side, mm: one.mm }, other: { side: other.side, mm: other.mm } },
-    source: { kind: 'listing', text: "the listing's measures" },
+    source: { kind: 'listing', field: 'measures' },
   };
 }
 

@@ -2,13 +2,13 @@ import type { Claim } from '../claim/types';
 import type { Listing, Measure } from '../listing/types';
 import type { MakerFile, Model } from '../maker/types';
 import { commonPractice, type Source } from '../source';
+import { fileSource } from './file-source';
 import { proportionsOf } from './from-proportions';
 import { evidenceId } from './ids';
 import { hasSize, modelMm, namedSides, numberedName, sides, sizedModels } from './named-sides';
 import { roomMm } from './room';
 import type { SizeSide } from './says';
 import type { Amount, Evidence, EvidenceAbout } from './types';
-import { fileWords } from './wording';
 
 type Size = EvidenceAbout<'size'>;
 /** What of a page speaks of size. */
@@ -48,16 +48,11 @@ export function fromSizes(claims: readonly Claim[], listing: SizedListing, maker
   );
   return [
     ...stated,
-    ...(own && maker ? modelSizes(own, fileSource(maker, own)) : []),
+    ...(own && maker ? modelSizes(own, fileSource(maker, own.source ? [own.source] : [])) : []),
     ...(number ? [namedWidth(number)] : []),
-    ...(maker ? proportionsOf(stated, relatives, fileSource(maker)) : []),
+    ...(maker ? proportionsOf(stated, relatives, fileSource(maker, [])) : []),
   ];
 }
-
-const fileSource = (maker: MakerFile, model?: Model): Source => ({
-  kind: 'maker-file',
-  text: `${fileWords(maker.maker, maker.invented)}${model?.source ? `: ${model.source}` : ''}`,
-});
 
 const stating = (
   side: SizeSide,
@@ -69,7 +64,7 @@ const stating = (
   basis: `size:${side}:${mm}/${precisionMm}`,
   amounts: around(side, mm, precisionMm + roomMm.tape),
   says: { kind: 'size', side, mm, precisionMm, words },
-  source: { kind: 'listing', text: "the listing's measures" },
+  source: { kind: 'listing', field: 'measures' },
 });
 
 function modelSizes(model: Model, source: Source): Size[] {

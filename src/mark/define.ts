@@ -1,4 +1,4 @@
-import type { Source, Strength } from '../source';
+import type { Document, Strength } from '../source';
 import type { Span } from '../span';
 import type { MarkCaution, MarkSays } from './says';
 
@@ -14,7 +14,7 @@ export interface MarkFound {
   strength: Strength;
   /** Whether the row used was held against a document, or stands from memory. */
   verified: boolean;
-  source: Source;
+  source: Document;
   says: MarkSays;
   cautions?: readonly MarkCaution[];
 }
@@ -43,7 +43,7 @@ export const defineMark = (mark: Mark): Mark => ({
 });
 
 /** A published document, or the same from memory: then the screen says "not verified". */
-export const rowSource = (text: string, verified: boolean): Source => ({
+export const rowSource = (text: string, verified: boolean): Document => ({
   kind: verified ? 'published' : 'memory',
   text,
 });

@@ -12,7 +12,7 @@ const ofUkHallmark =
 const reach = 60;
 /** From memory; compulsory since 1 January 2010. */
 const palladiumSince = '2009-07-01';
-const palladiumSource = 'Hallmarking Act 1973 as extended to palladium, 2009';
+const palladiumSource = rowSource('Hallmarking Act 1973 as extended to palladium, 2009', false);
 
 /** A claim of fineness. It dates a piece only inside a UK hallmark, and only where the number was new in 1999. */
 export const hallmarkFineness = defineMark({
@@ -37,13 +37,12 @@ export const hallmarkFineness = defineMark({
         };
       }
       if (inHallmark && metal === 'palladium') {
-        const from = rowSource(palladiumSource, false);
         return {
           ...at,
           spans: [sinceSpan(palladiumSince)],
           strength: 'soft',
           verified: false,
-          source: from,
+          source: palladiumSource,
           says: { kind: 'palladium-hallmark' },
         };
       }

@@ -8,7 +8,6 @@ export const offices: readonly Office[] = ['London', 'Birmingham', 'Sheffield', 
 export interface LetterYear {
   /** The year in which the letter began. Before 1975 it was used into the next year. */
   year: number;
-  style: string;
   verified: boolean;
 }
 
@@ -20,15 +19,15 @@ export const firstLetterYear = 1850;
  * means nothing without the office, and the shape of the shield, which decides between the years, is not read.
  */
 export function letterYears(office: Office, letter: string): LetterYear[] {
-  const old = table.offices[office].cycles.flatMap(({ first, last, letters, style }) =>
+  const old = table.offices[office].cycles.flatMap(({ first, last, letters }) =>
     [...letters]
       .map((one, at) => ({ one, year: first + at }))
       .filter(({ one, year }) => one === letter && year >= firstLetterYear && year <= last)
-      .map(({ year }) => ({ year, style, verified: false })),
+      .map(({ year }) => ({ year, verified: false })),
   );
   const uniform = table.uniform
     .filter(([, one]) => one === letter)
-    .map(([year]) => ({ year: Number(year), style: 'the same at all offices', verified: true }));
+    .map(([year]) => ({ year: Number(year), verified: true }));
   return [...old, ...uniform];
 }
 

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { sourceSchema, strengthSchema } from '../source';
+import { documentSchema, strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
 import { markCautionSchema, markSaysSchema } from './says';
 
@@ -17,7 +17,7 @@ export const markReadSchema = z.strictObject({
   places: z.array(z.string()),
   strength: strengthSchema,
   verified: z.boolean(),
-  source: sourceSchema,
+  source: documentSchema,
   says: markSaysSchema,
   /** What it cannot settle; empty where nothing is to be said. */
   cautions: z.array(markCautionSchema),

@@ -1,14 +1,39 @@
 import * as z from 'zod';
 
+/** Which part of a maker file says it. */
+const makerPartSchema = z.discriminatedUnion('of', [
+  z.strictObject({ of: z.enum(['code-systems', 'plants', 'sale']) }),
+  z.strictObject({ of: z.enum(['code-system', 'plant', 'years', 'model']), name: z.string() }),
+  z.strictObject({ of: z.literal('sizes'), names: z.array(z.string()) }),
+  z.strictObject({ of: z.literal('new-price'), year: z.number() }),
+]);
+export type MakerPart = z.infer<typeof makerPartSchema>;
+
+/** A document as it names itself: `memory` was not held against it and is shown as "not verified". */
+export const documentSchema = z.strictObject({ kind: z.enum(['published', 'memory', 'practice']), text: z.string() });
+export type Document = z.infer<typeof documentSchema>;
+
 /**
- * Where a rule or a figure comes from. `published` names the document; `memory` was not held against its
- * document and is shown as "not verified"; `practice` is common practice with no source; `maker-file`,
- * `listing`, `photo` and `user` name who says it.
+ * Where a rule or a figure comes from: a document, or common practice with no source; a maker file, with the sources
+ * that it gives for its part (`maker` null: whichever file is used); the listing, a photo, or the user.
  */
-export const sourceSchema = z.strictObject({
-  kind: z.enum(['published', 'memory', 'practice', 'maker-file', 'listing', 'photo', 'user']),
-  text: z.string(),
-});
+export const sourceSchema = z.discriminatedUnion('kind', [
+  documentSchema,
+  z.strictObject({
+    kind: z.literal('maker-file'),
+    maker: z.string().nullable(),
+    invented: z.boolean(),
+    part: makerPartSchema.nullable(),
+    sources: z.array(z.string()),
+  }),
+  /** `code`: the code that it quotes; else the field that says it. */
+  z.strictObject({
+    kind: z.literal('listing'),
+    field: z.enum(['title', 'description', 'text', 'data', 'reply', 'code', 'measures', 'price']),
+  }),
+  z.strictObject({ kind: z.literal('photo') }),
+  z.strictObject({ kind: z.literal('user'), as: z.enum(['code', 'note']) }),
+]);
 export type Source = z.infer<typeof sourceSchema>;
 
 export const commonPractice: Source = { kind: 'practice', text: 'common practice, no source' };

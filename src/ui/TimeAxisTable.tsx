@@ -1,5 +1,5 @@
 import type { AxisLayout, AxisRow } from '../evidence';
-import { chosenLanguage, kit, sayDates, sayStated, strings } from '../words';
+import { chosenLanguage, kit, sayDates, saySource, sayStated, strings } from '../words';
 
 const words = strings.axis;
 
@@ -32,7 +32,7 @@ const TableRow = ({ row }: { row: AxisRow }) => (
   <tr data-evidence={row.evidence.join(' ')}>
     <th scope="row">
       {sayStated(row.stated, chosenLanguage())}
-      <small>{`${words.source}: ${row.source.text} (${strings.sources[row.source.kind]})`}</small>
+      <small>{`${words.source}: ${saySource(row.source, chosenLanguage())}`}</small>
     </th>
     <td>
       {[sayDates(row.stated.spans, kit), ...row.stated.places.map((place) => kit.place(place))].join(', ')}

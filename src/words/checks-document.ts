@@ -1,5 +1,6 @@
 import { type Check, families } from '../check';
 import { describeCheck } from './say';
+import { saySource } from './say-source';
 
 const familyTitles: Record<(typeof families)[number], string> = {
   code: 'The code',
@@ -49,5 +50,5 @@ function checkLines(check: Check): string[] {
 }
 
 function sourceWords({ source }: Check): string {
-  return source.kind === 'memory' ? `${source.text} (from memory, not verified)` : source.text;
+  return saySource(source, 'en');
 }

@@ -1,7 +1,6 @@
 import type { Ask, Check, Finding, Reason } from '../check';
 import type { Problem } from '../problem';
 import type { Question } from '../question';
-import type { Source } from '../source';
 import type { AskWords } from './asks-words';
 import { asks as germanAsks } from './de/asks';
 import { findings as germanFindings } from './de/findings';
@@ -16,7 +15,6 @@ import type { Language } from './language';
 import type { ProblemWords } from './problem-words';
 import { pseudo } from './pseudo';
 import type { ReasonWords } from './reason-words';
-import { screensIn } from './screens';
 
 interface Catalogue {
   findings: FindingCatalogue;
@@ -111,10 +109,3 @@ export function sayProblem(
 /** What a check holds, quoted, as a name for it in a list. */
 export const nameOfCheck = (id: string, language: Language): string =>
   kitFor(language).quote(wordsOf(id, language)?.title ?? id.replaceAll('-', ' '));
-
-/** Where a rule or a figure comes from; a document is named as it names itself. */
-export function saySource({ kind, text }: Source, language: Language): string {
-  const { sources } = screensIn(language);
-  if (kind === 'practice') return sources.practice;
-  return kind === 'memory' ? `${text} (${sources.memory})` : text;
-}

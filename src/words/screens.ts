@@ -13,9 +13,6 @@ let chosen: Language = 'en';
 /** The words of the chosen language. */
 export const strings: ScreenWords = live(() => written[chosen]);
 
-/** The words of any language. */
-export const screensIn = (language: Language): ScreenWords => written[language];
-
 /** The kit of the chosen language. */
 export const kit: Kit = live(() => kitFor(chosen));
 

@@ -47,21 +47,26 @@ const looseYears = 6;
 
 const isSign = (character: string) => /[A-Z0-9]/.test(character);
 
+/** An example that cannot be used: its date is neither a date nor a place, or its code has no or too many characters. */
+export interface Unusable {
+  index: number;
+  why: { kind: 'not-known'; words: string } | { kind: 'length' };
+}
+
 /** Reads known codes; the ones that cannot be used come back with the reason. */
 export function readFacts(examples: readonly KnownCode[]): {
   facts: Fact[];
-  unusable: { index: number; why: string }[];
+  unusable: Unusable[];
 } {
   const facts: Fact[] = [];
-  const unusable: { index: number; why: string }[] = [];
+  const unusable: Unusable[] = [];
   for (const [index, { code, reads }] of examples.entries()) {
     const known = knownReads(reads);
     const stated = readStated(known);
     const tidy = tidyCode(code);
     const bare = [...tidy].filter(isSign).join('');
-    if ('unknown' in stated) unusable.push({ index, why: `"${stated.unknown}" is neither a date nor a place code` });
-    else if (bare.length === 0 || bare.length > 24)
-      unusable.push({ index, why: 'the code has no or too many characters' });
+    if ('unknown' in stated) unusable.push({ index, why: { kind: 'not-known', words: stated.unknown } });
+    else if (bare.length === 0 || bare.length > 24) unusable.push({ index, why: { kind: 'length' } });
     else {
       const dated = timeOf(stated);
       facts.push({

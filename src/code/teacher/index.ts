@@ -4,14 +4,14 @@ import { type Compared, compare, readBriefly, type TellingCode, tellApart } from
 import { type Candidate, isMet, readingsOf } from './candidates';
 import type { Work } from './dated';
 import { type Explanation, explain } from './explain';
-import { type Fact, type KnownCode, readFacts } from './facts';
+import { type Fact, type KnownCode, readFacts, type Unusable } from './facts';
 import { isCoarser, reachOf } from './rivals';
 
 export type { TellingCode } from './apart';
 export type { Candidate } from './candidates';
 export type { Work } from './dated';
 export type { Explanation } from './explain';
-export type { KnownCode } from './facts';
+export type { KnownCode, Unusable } from './facts';
 export { readKnownDate } from './known-date';
 
 /** An example taken to be wrong, and what the best explanation reads in its code; null when it does not fit. */
@@ -40,7 +40,7 @@ export interface Learned {
   /** A further example that would tell the remaining explanations apart. */
   tellingCode: TellingCode | null;
   /** Examples that could not be used, and why. */
-  unusable: { index: number; why: string }[];
+  unusable: Unusable[];
 }
 
 /** A layout so many bits behind the best (about one in two hundred) no longer counts as open. */

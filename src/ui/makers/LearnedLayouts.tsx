@@ -28,7 +28,7 @@ export function LearnedLayouts({ edit, asked, learned }: Props) {
     <section class="learn-found" aria-label={words.ranked}>
       {learned.unusable.map(({ index, why }) => (
         <p key={index} class="problem">
-          {sentence(`${rowOf(index)}: ${why}`)}
+          {sentence(`${rowOf(index)}: ${words.unusable(why)}`)}
         </p>
       ))}
       {learned.doubted.length > 0 && (

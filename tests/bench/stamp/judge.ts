@@ -59,7 +59,7 @@ function bestReading(line: StampLine, { makers, maker, now }: Book): Judged['wit
     readings.length > 0
       ? readings.map(({ text, probability }) => ({ text, probability }))
       : nearest
-          .filter(({ change }) => change === 'none' || change.startsWith('read as'))
+          .filter(({ how }) => how !== 'differs')
           .map(({ text, likelihood }) => ({ text, probability: likelihood }));
   const rest = Math.max(0, 1 - told.reduce((sum, { probability }) => sum + probability, 0));
   const alone = weighRuns(freeTexts(line.lattice, 40, 40)).filter(({ text }) => looksLikeCode(text));

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { buildCase, correct, findingsOf, typedCode } from '../../../src/case';
 import { parseMakerFile } from '../../../src/maker';
+import { saySource } from '../../../src/words';
 import { listingOf } from './sample-listing';
 
 /** A maker file in which every entry has a source of its own, so that each can be followed to the buyer. */
@@ -51,7 +52,7 @@ const built = () =>
   });
 
 test('each finding names the source that the maker file gives for the entry it uses', { timeout: 60_000 }, () => {
-  const sources = new Map(findingsOf(built()).map(({ check, source }) => [check, source.text]));
+  const sources = new Map(findingsOf(built()).map(({ check, source }) => [check, saySource(source, 'en')]));
   const told = [
     'code-fits-maker',
     'plant-in-use',
@@ -63,8 +64,8 @@ test('each finding names the source that the maker file gives for the entry it u
   ].map((check) => sources.get(check));
   expect(told).toEqual([
     'maker file of Ondrasse: code systems (source: foreman’s notebook)',
-    'maker file of Ondrasse: plant KV (source: plant register)',
-    'maker file of Ondrasse: plant KV (source: plant register)',
+    'maker file of Ondrasse: workshop KV (source: plant register)',
+    'maker file of Ondrasse: workshop KV (source: plant register)',
     'maker file of Ondrasse: lining order book',
     'maker file of Ondrasse: years of Carryall 30 (source: spring catalogue)',
     'maker file of Ondrasse: size of Carryall 30 (source: spring catalogue)',
@@ -74,7 +75,7 @@ test('each finding names the source that the maker file gives for the entry it u
 
 test('evidence on the time axis names its entry’s source, and the reading carries its system’s and plant’s', () => {
   const { evidence, decodings } = built();
-  const texts = evidence.map(({ source }) => source.text);
+  const texts = evidence.map(({ source }) => saySource(source, 'en'));
   expect(texts).toEqual(
     expect.arrayContaining([
       'maker file of Ondrasse: foreman’s notebook',

@@ -21,7 +21,7 @@ describe('evidence-agrees', () => {
     places: [],
     strength,
     says: saysOf(kind, `${id} gives ${span.from?.slice(0, 4)}`),
-    source: { kind: 'photo', text: 'read from a photo' },
+    source: { kind: 'photo' },
   });
   const saysOf = (kind: Dating['from']['kind'], words: string): Dating['says'] => {
     if (kind === 'claim') return { kind: 'made', field: 'title', words };

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checks } from '../../../src/check';
-import { describeCheck } from '../../../src/words';
+import { describeCheck, saySource } from '../../../src/words';
 import { checksDocument } from '../../../src/words/checks-document';
 
 const root = new URL('../../../', import.meta.url);
@@ -53,7 +53,7 @@ describe('the collection of checks', () => {
   it.each(checks.map((check) => [check.id, check] as const))('%s has all of its wording', (id, check) => {
     const { title, failureTitle, basis, innocent, settles } = describeCheck(check, 'en');
     expect(id).toMatch(/^[a-z]+(-[a-z]+)+$/);
-    for (const words of [title, failureTitle, basis, innocent, settles, check.source.text])
+    for (const words of [title, failureTitle, basis, innocent, settles, saySource(check.source, 'en')])
       expect(words.length).toBeGreaterThan(10);
     expect(title).not.toBe(failureTitle);
     for (const words of [basis, innocent, settles]) expect(words).toMatch(/\.$/);

@@ -152,7 +152,7 @@ export const misfit = (text: string, rest: Partial<Misfit> = {}): Misfit => ({
 export const nearest = (text: string, likelihood: number): Nearest => ({
   text,
   system: { maker: 'Ondrasse', id: 'interleaved-month' },
-  change: 'the third character differs',
+  how: 'differs',
   likelihood,
   reading: reading(text, monthSpan(1995, 1)),
 });

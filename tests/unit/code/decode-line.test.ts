@@ -19,7 +19,7 @@ describe('a line at the edge of its photo', () => {
     expect([whole.accepted, whole.readings[0]?.text, whole.open]).toEqual([true, 'KV0915', undefined]);
     const cut = decodeLine({ lattice: sharp('KV0915'), mayGoOn: true }, ondrasse);
     expect([cut.accepted, cut.readings, cut.code]).toEqual([false, [], 'KV0915']);
-    expect(cut.nearest[0]).toMatchObject({ text: 'KV0915', change: 'none' });
+    expect(cut.nearest[0]).toMatchObject({ text: 'KV0915', how: 'as-written' });
     expect(cut.open).toEqual([{ kind: 'may-go-on' }]);
   });
 });

@@ -64,7 +64,7 @@ test('an impossible month is no reading but a misfit, with the nearest valid cod
   ]);
   expect(decoding.nearest[0]).toMatchObject({
     text: 'KV0915',
-    change: '"9" in place 3 read as "0", which look alike',
+    how: 'differs',
     likelihood: 0.01,
   });
 });

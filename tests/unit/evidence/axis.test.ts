@@ -85,7 +85,7 @@ test('the same fact said again with the same dates is one row', () => {
 });
 
 test('a code seen and quoted is two rows with names of their own, and what follows from it one', () => {
-  const source = { kind: 'listing', text: 'quoted in the listing' } as const;
+  const source = { kind: 'listing', field: 'code' } as const;
   const followed = { basis: 'code:KV0915', spans: [yearsSpan(1990, 2006)] };
   const axis = layOut([
     piece('quoted', { from: { kind: 'reading', id: 'q' }, basis: 'code:KV0915', strength: 'soft', source }),
@@ -93,7 +93,7 @@ test('a code seen and quoted is two rows with names of their own, and what follo
     piece('seen', {
       from: { kind: 'reading', id: 's' },
       basis: 'code:KV0915',
-      source: { kind: 'photo', text: 'read from a photo' },
+      source: { kind: 'photo' },
     }),
     piece('seen-system', { from: { kind: 'system', id: 's' }, ...followed }),
   ])!;

@@ -59,9 +59,9 @@ describe('what codes say', () => {
 
   it('comes from a photo, from what the user typed, or from the listing', () => {
     const source = (from: Decoding['from']) => piecesOf([reading()], { from })[0]?.source;
-    expect(source({ kind: 'photo', photoId: 'p1', lineId: 'l' })).toEqual({ kind: 'photo', text: 'read from a photo' });
-    expect(source({ kind: 'typed' })).toEqual({ kind: 'user', text: 'typed by the user' });
-    expect(source({ kind: 'claim', claimId: 'c' })).toEqual({ kind: 'listing', text: 'quoted in the listing' });
+    expect(source({ kind: 'photo', photoId: 'p1', lineId: 'l' })).toEqual({ kind: 'photo' });
+    expect(source({ kind: 'typed' })).toEqual({ kind: 'user', as: 'code' });
+    expect(source({ kind: 'claim', claimId: 'c' })).toEqual({ kind: 'listing', field: 'code' });
   });
 
   it('says by what it was read: the shape of a code first, then the files of others, each once', () => {
@@ -82,11 +82,12 @@ describe('what codes say', () => {
     const sourced = (source: string | undefined, text = 'KV0915') =>
       reading({ text, system: { ...own, ...(source ? { source } : {}) } });
     const of = (...readings: Reading[]) => piecesOf(readings).find(({ from }) => from.kind === 'system')?.source;
+    const file = { kind: 'maker-file', maker: 'Ondrasse', invented: false, part: null };
     expect(of(sourced('ledger'), sourced('ledger'), sourced('catalogue'))).toEqual({
-      kind: 'maker-file',
-      text: 'maker file of Ondrasse: ledger and catalogue',
+      ...file,
+      sources: ['ledger', 'catalogue'],
     });
-    expect(of(sourced(undefined))).toEqual({ kind: 'maker-file', text: 'maker file of Ondrasse' });
+    expect(of(sourced(undefined))).toEqual({ ...file, sources: [] });
     expect(of(reading({ system: { maker: null, id: 'family' } }))).toBeUndefined();
   });
 });

@@ -21,7 +21,7 @@ test('a year claimed is hard as it stands', () => {
       places: [],
       strength: 'hard',
       says: { kind: 'made', field: 'description', words: 'made in 1994' },
-      source: { kind: 'listing', text: "the listing's description" },
+      source: { kind: 'listing', field: 'description' },
     },
   ]);
 });
@@ -89,7 +89,7 @@ test('a code read under the file of a maker that nobody named is soft, and says 
   expect(sayStated(evidence[0]!, 'en')).toBe(
     'The stamp reads KV0915, by the invented maker file of Ondrasse: January 1995, Belgium',
   );
-  expect(evidence[1]?.source.text).toBe('invented maker file of Ondrasse');
+  expect(evidence[1]?.source).toMatchObject({ kind: 'maker-file', maker: 'Ondrasse', invented: true });
   const family = reading({ system: { maker: null, id: 'plant-interleaved-month' } });
   const [byShape] = datingOf({ ...nothing, decodings: [decoding('d1', { readings: [family] })] });
   expect(sayStated(byShape!, 'en')).toBe('The stamp reads KV0915, by its shape alone: January 1995, Belgium');

@@ -83,7 +83,7 @@ export const piece = (id: string, over: Partial<Dating> = {}): Dating => ({
   places: [],
   strength: 'hard',
   says: markSaid(id),
-  source: { kind: 'listing', text: 'the description' },
+  source: { kind: 'listing', field: 'description' },
   ...over,
 });
 

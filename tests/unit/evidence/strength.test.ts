@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { compareWeights, type Dating, type Weighable, weighFinding } from '../../../src/evidence';
+import type { Source } from '../../../src/source';
 import { yearSpan, yearsSpan } from '../../../src/span';
 import { sayWeight } from '../../../src/words';
 import { claimed, coded, piece } from './samples';
 
-const rule = { kind: 'maker-file', text: 'maker file' } as const;
+const rule: Source = { kind: 'maker-file', maker: 'Ondrasse', invented: false, part: null, sources: [] };
 const finding = (over: Partial<Weighable> = {}): Weighable => ({
   kind: 'contradiction',
   evidence: ['claim', 'code'],

@@ -13,8 +13,8 @@ const show = (decoding: Decoding): string => {
 };
 const known = decodeText('KV0915', { makers: builtInMakers, maker: 'Ondrasse', now: '2026-01-15' });
 const [reading] = known.readings;
-const near = (code: string, change: string): Decoding => {
-  const nearest: Nearest = { text: 'KV0915', system: reading!.system, change, likelihood: 0.7, reading: reading! };
+const near = (code: string, how: Nearest['how']): Decoding => {
+  const nearest: Nearest = { text: 'KV0915', system: reading!.system, how, likelihood: 0.7, reading: reading! };
   return { ...known, code, readings: [], misfits: [], nearest: [nearest] };
 };
 
@@ -23,14 +23,14 @@ test('whose system a code reads under is said, and that its maker is invented', 
 });
 
 test('a near code is told by what differs', () => {
-  const words = show(near('KVO915', 'read as "KV0915"'));
+  const words = show(near('KVO915', 'likely'));
   expect(words).toContain('No file explains it yet.');
   expect(words).toContain('Near: KV0915 ("O" in place 3 read as "0", which look alike), by Ondrasse (invented)');
 });
 
 test('the same text is never called near', () => {
-  for (const change of ['none', 'read as "KV0915"']) {
-    const words = show(near('KV 0915', change));
+  for (const how of ['as-written', 'likely'] as const) {
+    const words = show(near('KV 0915', how));
     expect(words).not.toContain('Near:');
     expect(words).not.toContain('Fits no code system');
     expect(words).toContain(

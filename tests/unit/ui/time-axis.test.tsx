@@ -44,7 +44,7 @@ test('the table behind it says every row in words and is opened by a native summ
   expect(room.querySelector('details > summary')?.textContent).toBe('The same as a table');
   const cells = [...room.querySelectorAll('tbody tr')].map((row) => [...row.children].map((cell) => cell.textContent));
   expect(cells[1]).toEqual([
-    'The stamp reads KV0915: 1993 to 1996, BelgiumSource: the description (the listing)',
+    "The stamp reads KV0915: 1993 to 1996, BelgiumSource: the listing's description",
     '1993 to 1996, Belgium',
     'firm; agrees with most',
   ]);

@@ -118,16 +118,6 @@ export const screens: ScreenWords = {
     failed: (check, message) =>
       `${check}: Diese Prüfung ist hier ausgefallen; über das Angebot sagt das nichts. Alle anderen gelten. (${message})`,
   },
-  sources: {
-    published: 'veröffentlicht',
-    memory: 'aus dem Gedächtnis, nicht geprüft',
-    practice: 'üblich, ohne Quelle',
-    'maker-file': 'Herstellerdatei',
-    listing: 'das Angebot',
-    photo: 'das Foto',
-    user: 'du',
-  },
-
   stamp: {
     title: 'Was der Stempel sagt',
     waiting: 'Noch wurde kein Foto gelesen.',

@@ -164,6 +164,10 @@ export const makerStrings: ScreenWords['makers'] = {
     row: (row) => `Zeile ${row}`,
     goTo: (row) => `Zu Zeile ${row}`,
     readSo: 'Wie jede Zeile verstanden wird',
+    unusable: (why) =>
+      why.kind === 'length'
+        ? 'der Code hat keine oder zu viele Zeichen'
+        : `„${why.words}“ ist weder eine Zeit noch ein Land`,
     rows: {
       or: ' oder ',
       noCode: 'Da ist kein Code. Schreibe erst den Code, dann seine Zeit.',

@@ -115,16 +115,6 @@ export const screens = {
     failed: (check: string, message: string) =>
       `${check}: this check failed here, which says nothing of the listing. All others stand. (${message})`,
   },
-  sources: {
-    published: 'published',
-    memory: 'from memory, not verified',
-    practice: 'common practice, no source',
-    'maker-file': 'maker file',
-    listing: 'the listing',
-    photo: 'the photo',
-    user: 'you',
-  },
-
   stamp: {
     title: 'What the stamp says',
     waiting: 'No photo has been read yet.',

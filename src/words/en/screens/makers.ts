@@ -1,3 +1,4 @@
+import type { Unusable } from '../../../code';
 import { count } from './count';
 import { slotStrings } from './slots';
 import { placeWords, stepWords } from './steps';
@@ -163,6 +164,10 @@ export const makerStrings = {
     row: (row: number) => `Row ${row}`,
     goTo: (row: number) => `Go to row ${row}`,
     readSo: 'How each row is read',
+    unusable: (why: Unusable['why']) =>
+      why.kind === 'length'
+        ? 'the code has no or too many characters'
+        : `“${why.words}” is neither a date nor a place code`,
     rows: {
       or: ' or ',
       noCode: 'There is no code. Write the code first, then its date.',
