@@ -1,6 +1,8 @@
+import { changeWords } from '../../../src/cli/change-words';
 import type { Decoding, Learned, Reading } from '../../../src/code';
-import { differenceWords, expectedWords } from '../../../src/code';
+import { expectedWords } from '../../../src/code';
 import type { Span } from '../../../src/span/types';
+import { sayReadingReason, sayTells, strings } from '../../../src/words';
 
 const spanText = (span: Span | null) =>
   span === null ? 'no date' : `${span.from ?? '…'} to ${span.to ?? '…'} (${span.precision})`;
@@ -20,8 +22,8 @@ function readingLines({
   const at = plant ? `, plant ${plant.code} of ${plant.place} ${plant.used.map(spanText).join(', ')}` : '';
   return [
     `  reads ${text}, ${number(probability)}, ${system.maker ?? 'family'}/${system.id}: ${spanText(span)}, ${places.join(' ') || 'no place'}${at}; used ${spanText(systemUsed)}`,
-    `    ${parts.map(({ slot, text: own, start, end, says }) => `${slot} ${own} [${start}-${end}] ${says}`).join(' | ')}`,
-    ...reasons.map((why) => `    – ${why}`),
+    `    ${parts.map(({ slot, text: own, start, end, tells }) => `${slot} ${own} [${start}-${end}] ${sayTells(tells, 'en')}`).join(' | ')}`,
+    ...reasons.map((why) => `    – ${sayReadingReason(why, 'en')}`),
   ];
 }
 
@@ -36,8 +38,8 @@ export function wholeDecoding({ code, accepted, readings, misfits, nearest, open
         `  not ${text}, ${number(probability)}, ${system.id}: ${slot} ${value}, expected ${typeof expected === 'object' ? expectedWords(expected) : expected}`,
     ),
     ...nearest.map(
-      ({ text, system, change, likelihood, reading }) =>
-        `  near ${text}, ${number(likelihood)}, ${system.id}: ${typeof change === 'string' ? change : differenceWords(change)}; ${spanText(reading.span)}`,
+      (near) =>
+        `  near ${near.text}, ${number(near.likelihood)}, ${near.system.id}: ${changeWords(code, near)}; ${spanText(near.reading.span)}`,
     ),
   ];
 }
@@ -65,6 +67,6 @@ export function wholeLearned({
     ...(others.length > 0 ? [`  much less likely, ${others.length}:`, ...others.slice(0, 3).map(line)] : []),
     ...doubted.map(({ index, reads }) => `  doubted ${index}, reads ${reads ?? 'nothing'}`),
     ...(tellingCode ? [`  telling: ${JSON.stringify(tellingCode)}`] : []),
-    ...unusable.map(({ index, why }) => `  not used ${index}: ${why}`),
+    ...unusable.map(({ index, why }) => `  not used ${index}: ${strings.makers.learn.unusable(why)}`),
   ];
 }
