@@ -4,5 +4,6 @@ import { differencesBetween, differenceWords, type Nearest } from '../code';
 export function changeWords(code: string, { how, text }: Nearest): string {
   if (how === 'as-written') return 'none';
   if (how === 'likely') return `read as "${text}"`;
-  return (differencesBetween(code, text) ?? []).map(differenceWords).join('; ');
+  const differences = differencesBetween(code, text);
+  return differences?.map(differenceWords).join('; ') ?? 'the same letters and digits';
 }
