@@ -6,7 +6,6 @@ const files = filesUnder('src').filter(({ path }) => wordless.some((folder) => p
 
 /** Files that hold words all the same, and why. */
 const allowed = new Map([
-  ['src/claim/name-words.ts', 'sellers’ words to be read'],
   ['src/code/difference.ts', 'in English for the command line; `words` says it to the screens'],
   ['src/code/expected.ts', 'in English for the command line and faults of maker files; `words` says it to the screens'],
   ['src/code/layout.ts', 'faults of maker files, which are failures'],
