@@ -203,7 +203,8 @@ function constructionOf(
   let last: TakenPeriod | null = null;
   // A comma parts two facts where each has its own years, else it is part of one.
   const byComma = body.split(/[;,]\s?/);
-  const parted = byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0);
+  const parted =
+    byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0 || links(piece).length > 0);
   return (parted ? byComma : body.split(/;\s?/)).flatMap((piece) => {
     const { text, periods } = withoutPeriods(piece);
     const { backwards, ...told } = usedOf(periods);

@@ -1,8 +1,10 @@
+import { findReturns, findShipping } from '../text';
 import type { Block } from './page/blocks';
 import type { Proposal } from './types';
 import { tellingFinder } from './words';
 
 const tells = tellingFinder('tells');
+const tellsInTitle = tellingFinder('tells-in-title');
 const offers = tellingFinder('offering');
 
 /** What of a page is looked at to tell whether it offers a thing: its head is enough. */
@@ -24,10 +26,11 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
     if (block.kind === 'paragraph') return [block.words.text];
     return block.kind === 'list' ? block.items.map(({ text }) => text) : [];
   });
+  const body = texts.join('\n').slice(0, longestLook);
   return {
-    heading: tells(about).length > 0,
+    heading: tells(about).length > 0 || tellsInTitle(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     offersInHeading: offers(about).length > 0,
-    offersInText: offers(texts.join('\n').slice(0, longestLook)).length > 0,
+    offersInText: [offers, findReturns, findShipping].some((find) => find(body).length > 0),
   };
 }
 

@@ -24,7 +24,9 @@ export function modelBefore(sentence: string, until: number, makers: readonly st
     if (match.index >= until) break;
     const words = match[0].split(' ');
     while (words.length > 0 && (opening.test(words[0]!) || common.has(foldWords(words[0]!).text))) words.shift();
-    const plain = withoutMaker(words.join(' '), makers);
+    // A lone word at the start of a sentence has its capital from there.
+    const lone = match.index === 0 && words.length === 1 && match[0] === words[0] && !/\d/.test(match[0]);
+    const plain = lone ? '' : withoutMaker(words.join(' '), makers);
     if (plain !== '') name = plain;
   }
   return name;

@@ -15,8 +15,13 @@ export interface SaidPlant {
 }
 
 const codes = /(?<![\p{L}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\d'’-])(?!\s\d)/gu;
+/** One letter is a code where the text calls it a letter. */
+const lone = /(?<=(?:[Ll]etter|[Ll]ettre|[Ll]ettera|[Ll]etra|Buchstabe)\s)\p{Lu}(?![\p{L}\d'’])/gu;
+/** "Walsall (BA)": the place before its code. */
+const placeBefore = /((?:\p{Lu}[\p{L}'’-]{1,30}[ -]){0,3}\p{Lu}[\p{L}'’-]{1,30})\s?\($/u;
 const verbs = tellingFinder('stands-for', 'strong-stands-for');
 const plantWords = tellingFinder('plant');
+const produced = tellingFinder('produced');
 const withdrawn = tellingFinder('withdrawn');
 /** "HJ for France", behind a code that a verb explained. */
 const elliptical = /^\s?,?\s?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?(?=\p{Lu})|^\s?は/u;
@@ -24,7 +29,7 @@ const longest = 120;
 
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: string[] } {
-  const tokens = [...sentence.matchAll(codes)];
+  const tokens = [...sentence.matchAll(codes), ...sentence.matchAll(lone)].sort((a, b) => a.index - b.index);
   const ofPlants = plantWords(sentence).length > 0;
   const plants: SaidPlant[] = [];
   const retracted: string[] = [];
@@ -39,10 +44,13 @@ export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: st
     // "I was wrong about BC": what was said before is taken back, not what follows.
     const before = taken.find(({ end }) => end <= token.index && token.index - end <= 12);
     if (before) retracted.push(code);
-    const plant = readSegment(segment, plants.length > 0 && plants.at(-1)!.at === tokens[index - 1]?.index, {
-      corrected: Boolean(before),
-      ofPlants,
-    });
+    const around = placeAround(sentence, token.index, segment, ofPlants || produced(sentence).length > 0);
+    const plant =
+      around ??
+      readSegment(segment, plants.length > 0 && plants.at(-1)!.at === tokens[index - 1]?.index, {
+        corrected: Boolean(before),
+        ofPlants,
+      });
     if (!plant) continue;
     const untrue = taken.some((hit) => hit !== before && hit.start > start);
     const doubts: Doubt[] = [
@@ -54,6 +62,15 @@ export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: st
     plants.push({ own: { kind: 'plant', code, ...plant.fields }, doubts, at: token.index });
   }
   return { plants, retracted };
+}
+
+function placeAround(sentence: string, at: number, segment: string, ofPlants: boolean) {
+  const named = segment.startsWith(')') ? placeBefore.exec(sentence.slice(Math.max(0, at - 80), at)) : null;
+  const place = named && readPlace(named[1]!);
+  if (!place || (place.place === 'ZZ' && !ofPlants)) return null;
+  const told = withoutPeriods(segment).periods.filter(({ form, start }) => form !== 'year' && start <= 12);
+  const { backwards, ...used } = usedOf(told.slice(0, 1));
+  return { fields: { ...place, ...used }, backwards };
 }
 
 function readSegment(

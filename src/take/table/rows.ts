@@ -12,6 +12,7 @@ import { readPeriods, usedOf } from '../said/period';
 import { readPlace, type SaidPlace } from '../said/place';
 import { readAmount } from '../said/price';
 import { readSizes } from '../said/size';
+import { opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal, TakenPeriod } from '../types';
 import { wholeWords } from '../words';
 import type { Role } from './columns';
@@ -61,7 +62,7 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   const inlines = cells.flatMap((cell): Inline[] => (cell.words ? [cell.words] : []));
   const words = row.whole.flatMap((cell) => (cell.own || cell.words ? [cell.words?.text ?? ''] : []));
   const noted = doubtsOf(inlines, context, doubtedBy);
-  const inNote = doubtedBy(said(row, 'note'));
+  const inNote = doubtedBy(words.join(' | '));
   const used = usedIn(row);
   const doubts: (Doubt | false)[] = [...noted, ...inNote, used.backwards && 'backwards'];
   const maker = makerOf(row, context);
@@ -79,6 +80,8 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   if (has(row, 'first') && (has(row, 'year') || has(row, 'period'))) return serialOf(row, say);
   if (has(row, 'part')) return constructionOf(row, used, say);
   if (has(row, 'model')) return modelOf(row, used, say);
+  if (has(row, 'where') && opensPlaceOnPiece(said(row, 'where')))
+    return [say({ kind: 'carrier', where: said(row, 'where'), ...dated(used) })];
   return [];
 }
 
@@ -172,7 +175,11 @@ function constructionOf(row: Row, used: Used, say: Say): Proposal[] {
 
 /** The size of a row, from one column or from one for each side. */
 function sizeOf(row: Row) {
-  const unitIn = (role: Role) => /\b(cm|mm|in)\b/.exec(row.headers.get(role) ?? '')?.[1] ?? '';
+  // "Maße in cm" is in centimetres: a bare "in" is an inch only in brackets.
+  const unitIn = (role: Role) => {
+    const header = row.headers.get(role) ?? '';
+    return /\b(cm|mm)\b/.exec(header)?.[1] ?? (/[([]in\.?[)\]]|\binch/.test(header) ? 'in' : '');
+  };
   if (has(row, 'size')) {
     const text = said(row, 'size');
     return (readSizes(text)[0] ?? readSizes(`${text} ${unitIn('size') || 'cm'}`)[0])?.size ?? null;
@@ -214,8 +221,9 @@ function modelOf(row: Row, used: Used, say: Say): Proposal[] {
 function priceOf(row: Row, model: string, say: Say): Proposal[] {
   const text = said(row, 'price');
   if (nothing.test(text)) return [];
-  const year = readPeriods(text)[0] ?? readPeriods(said(row, 'year'))[0];
-  const amount = readAmount(text.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim(), row.headers.get('price') ?? null);
+  const header = row.headers.get('price') ?? '';
+  const year = readPeriods(text)[0] ?? readPeriods(said(row, 'year'))[0] ?? readPeriods(header)[0];
+  const amount = readAmount(text.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim(), header);
   if (!amount || !year || year.used[0] === null || year.used[0] !== year.used[1]) return [];
   return [say({ kind: 'price', model, ...amount, year: Number(year.used[0]) })];
 }
