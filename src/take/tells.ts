@@ -1,6 +1,6 @@
 import { findReturns, findShipping } from '../text';
 import type { Block } from './page/blocks';
-import type { Proposal } from './types';
+import type { Proposal, ProposalKind } from './types';
 import { tellingFinder } from './words';
 
 const tells = tellingFinder('tells');
@@ -37,16 +37,19 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
 /** Fewer than this on a page that sells, or without a heading that says so, are a mention. */
 const fewest = 3;
 const fewestRows = 2;
+const ofCodes = new Set<ProposalKind>(['plant', 'code-system', 'example', 'year-letter', 'serial']);
 
 /**
  * What a page tells, and nothing of what it only mentions. A page that offers a piece names its code, its size and its
  * maker; a shop may tell of codes as well. So where something is for sale, and where no heading says that codes are
- * told, it takes several of them, in one table or list where no heading helps.
+ * told, it takes several of them: of codes anywhere, of models and materials in one table or list.
  */
 export function whatIsTold(found: readonly Proposal[], { heading, offersInText }: Telling): Proposal[] {
   if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
   if (offersInText) return [];
+  if (found.filter(({ kind }) => ofCodes.has(kind)).length >= fewest) return [...found];
   const perBlock = new Map<number, number>();
-  for (const { at } of found) if (at.form !== 'prose') perBlock.set(at.block, (perBlock.get(at.block) ?? 0) + 1);
+  for (const { at } of found)
+    if (at.form !== 'prose') perBlock.set(at.block, (perBlock.get(at.block) ?? 0) + 1);
   return found.filter(({ at }) => (perBlock.get(at.block) ?? 0) >= (at.form === 'table' ? fewestRows : fewest));
 }

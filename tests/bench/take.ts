@@ -1,4 +1,4 @@
-import { asidePages, inProse, inTables, type PageScore, scorePage, seenPages, sharesOf } from '../take-pages/score';
+import { asidePages, inProse, inTables, laterPages, type PageScore, scorePage, seenPages, sharesOf } from '../take-pages/score';
 
 const percent = (share: number): string => `${(share * 100).toFixed(1)}%`;
 
@@ -22,6 +22,7 @@ export async function bench(): Promise<void> {
   for (const [name, pages] of [
     ['seen', seenPages],
     ['set aside', asidePages],
+    ['written later', laterPages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

@@ -14,7 +14,7 @@ export interface SaidPlant {
   at: number;
 }
 
-const codes = /(?<![\p{L}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\d'’-])(?!\s\d)/gu;
+const codes = /(?<![\p{Script=Latin}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\d'’-])(?!\s\d)/gu;
 /** One letter is a code where the text calls it a letter. */
 const lone = /(?<=(?:[Ll]etter|[Ll]ettre|[Ll]ettera|[Ll]etra|Buchstabe)\s)\p{Lu}(?![\p{L}\d'’])/gu;
 /** "Walsall (BA)": the place before its code. */

@@ -22,8 +22,8 @@ type Token =
   | { kind: 'dash' | Name; start: number; end: number };
 
 const years =
-  /(?<![\p{L}\d.,#€$£¥/])((?:1[6-9]|20)\d\d)(?![\d\p{Script=Latin}]|[.,]\d)年?|(?<=(?:1[6-9]|20)\d\d\s?[-–—/]\s?)(\d\d)(?![\d.,/])|(?<![\p{L}\d])'(\d\d)(?!\d)/gu;
-const decades = /(?<![\p{L}\d.,])((?:1[6-9]|20)\d0)(?:'?s|ern?|年代)(?![\p{Script=Latin}\d])/gu;
+  /(?<![\p{Script=Latin}\d.,#€$£¥/])((?:1[6-9]|20)\d\d)(?![\d\p{Script=Latin}]|[.,]\d)年?|(?<=(?:1[6-9]|20)\d\d\s?[-–—/]\s?)(\d\d)(?![\d.,/])|(?<![\p{L}\d])'(\d\d)(?!\d)/gu;
+const decades = /(?<![\p{Script=Latin}\d.,])((?:1[6-9]|20)\d0)(?:'?s|ern?|年代)(?![\p{Script=Latin}\d])/gu;
 const dashes = /[-–—〜～~]/g;
 
 /** Two digits after a full year are of its century; after an apostrophe of the last one that has been. */
