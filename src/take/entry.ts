@@ -158,8 +158,14 @@ function systemOf(head: string, body: string, day: string, say: Say): Proposal[]
 }
 
 function modelOf(name: string, body: string, say: Say): Proposal[] | null {
-  const [sides] = readSizes(body);
-  if (!sides) return null;
+  const [sides, ...more] = readSizes(body);
+  // "The Carryall comes in three sizes: …" is a sentence.
+  const named = name
+    .split(/\s/)
+    .every(
+      (word) => /^[\p{Lu}\d(]/u.test(word) || word.length <= 3 || /\p{Script=Han}|\p{Script=Katakana}/u.test(word),
+    );
+  if (!sides || more.length > 0 || !named || name.length > 40) return null;
   const rest = body.slice(0, sides.start) + ' '.repeat(sides.end - sides.start) + body.slice(sides.end);
   const { backwards, used, about } = usedOf(readPeriods(rest));
   const made = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : undefined;

@@ -1,4 +1,4 @@
-import { invoke, property, textContent } from '../listing/page/dom';
+import { firstChild, invoke, property, textContent } from '../listing/page/dom';
 import { readEntry, splitEntry } from './entry';
 import { makerOfHeading, makersNamed } from './maker-named';
 import { type Block, readBlocks } from './page/blocks';
@@ -40,9 +40,9 @@ const longestLook = 60_000;
  * its source. Nothing where the page merely mentions codes or offers a piece. The work grows with the page alone.
  */
 export function takeFromPage(document: Document, { address, day }: PageRead): Proposal[] {
-  const body = property<Element | null>(document, 'body') ?? property<Element | null>(document, 'documentElement');
-  if (!body) return [];
-  const blocks = readBlocks(body);
+  const body = property<Element | null>(document, 'body');
+  // A page may leave its outer tags out, and not every parser puts them in.
+  const blocks = readBlocks(body && firstChild(body) ? body : document);
   const title = titleOf(document);
   const telling = readTelling(title, blocks);
   if (telling.offersInHeading) return [];

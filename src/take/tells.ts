@@ -49,7 +49,6 @@ export function whatIsTold(found: readonly Proposal[], { heading, offersInText }
   if (offersInText) return [];
   if (found.filter(({ kind }) => ofCodes.has(kind)).length >= fewest) return [...found];
   const perBlock = new Map<number, number>();
-  for (const { at } of found)
-    if (at.form !== 'prose') perBlock.set(at.block, (perBlock.get(at.block) ?? 0) + 1);
+  for (const { at } of found) if (at.form !== 'prose') perBlock.set(at.block, (perBlock.get(at.block) ?? 0) + 1);
   return found.filter(({ at }) => (perBlock.get(at.block) ?? 0) >= (at.form === 'table' ? fewestRows : fewest));
 }

@@ -1,4 +1,13 @@
-import { asidePages, inProse, inTables, laterPages, type PageScore, scorePage, seenPages, sharesOf } from '../take-pages/score';
+import {
+  asidePages,
+  inProse,
+  inTables,
+  laterPages,
+  type PageScore,
+  scorePage,
+  seenPages,
+  sharesOf,
+} from '../take-pages/score';
 
 const percent = (share: number): string => `${(share * 100).toFixed(1)}%`;
 

@@ -34,7 +34,7 @@ interface Container {
 }
 
 /** Reads what is shown of a page into blocks. The work grows with the page and with nothing else. */
-export function readBlocks(root: Element): Block[] {
+export function readBlocks(root: Element | Document): Block[] {
   const reader = new BlockReader();
   for (const step of walk(root)) reader.take(step);
   return reader.finish();

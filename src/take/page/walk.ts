@@ -18,7 +18,7 @@ interface Level {
 
 /** Never read: no words of the page's own, or none that a person sees. */
 const unread = new Set(
-  'script style noscript template svg math nav footer select textarea input iframe object video audio canvas head'.split(
+  'title script style noscript template svg math nav footer select textarea input iframe object video audio canvas head'.split(
     ' ',
   ),
 );
@@ -34,16 +34,22 @@ function selectorOf(levels: readonly Level[]): string {
   const steps: string[] = [];
   for (let at = levels.length - 1; at >= 0 && steps.length < deepestSelector; at -= 1) {
     const { step } = levels[at]!;
-    steps.unshift(step);
+    if (step !== '') steps.unshift(step);
     if (step.startsWith('#')) break;
   }
   return steps.join(' > ');
 }
 
 /** Walks what is shown under an element, in order and with a stack of its own: a page may be nested without end. */
-export function* walk(root: Element): Generator<Step> {
+export function* walk(root: Element | Document): Generator<Step> {
   const levels: Level[] = [
-    { element: root, tag: tagOf(root), next: firstChild(root), counts: new Map(), step: tagOf(root) },
+    {
+      element: root as Element,
+      tag: '',
+      next: firstChild(root),
+      counts: new Map(),
+      step: isElement(root) ? tagOf(root) : '',
+    },
   ];
   while (levels.length > 0) {
     const here = levels[levels.length - 1]!;

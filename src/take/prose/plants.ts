@@ -15,8 +15,9 @@ export interface SaidPlant {
 }
 
 const codes = /(?<![\p{Script=Latin}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\d'’-])(?!\s\d)/gu;
-/** One letter is a code where the text calls it a letter. */
-const lone = /(?<=(?:[Ll]etter|[Ll]ettre|[Ll]ettera|[Ll]etra|Buchstabe)\s)\p{Lu}(?![\p{L}\d'’])/gu;
+/** One letter is a code where the text calls it a letter, or says at once what it stands for. */
+const lone =
+  /(?<![\p{L}\d'’])\p{Lu}(?=\s(?:stands|stand|steht|staat|désigne|signifie|bedeutet|betekent|sta per|significa|indica)\s)|(?<=(?:[Ll]etter|[Ll]ettre|[Ll]ettera|[Ll]etra|Buchstabe)\s)\p{Lu}(?![\p{L}\d'’])/gu;
 /** "Walsall (BA)": the place before its code. */
 const placeBefore = /((?:\p{Lu}[\p{L}'’-]{1,30}[ -]){0,3}\p{Lu}[\p{L}'’-]{1,30})\s?\($/u;
 const verbs = tellingFinder('stands-for', 'strong-stands-for');

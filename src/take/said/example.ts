@@ -53,7 +53,8 @@ function plainDate({ span, start, end, words }: FoundDate, day: string): SaidDat
 }
 
 /** Letters and at least three digits, at most one blank or stroke between two of its parts. */
-const codes = /(?<![\p{Script=Latin}\d])(?:\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?)(?![\p{Script=Latin}\d])/gu;
+const codes =
+  /(?<![\p{Script=Latin}\d])(?:\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?)(?![\p{Script=Latin}\d])/gu;
 /** A stroke between the parts of one code joins more than these. */
 const nearest = 40;
 

@@ -1,5 +1,5 @@
 import type { Layout, Slot } from '../../maker/types';
-import { foldWords } from '../../text';
+import { foldWords, isNegated } from '../../text';
 import { tellingFinder } from '../words';
 import type { SaidExample } from './example';
 import { blank, digitSlots, interleaved, readsExamples, shapeOf } from './layout';
@@ -34,7 +34,9 @@ function withoutExamples(text: string, examples: readonly SaidExample[]): string
 /** Date units in the order in which a text names them, each once; a "年" behind figures is a date's. */
 function unitsOf(folded: string): { units: DateUnit[]; serial: boolean } {
   const hits = finder({ source: folded, text: folded, at: null }).filter(
-    ({ foldedStart }) => !/\d\s?$/.test(folded.slice(Math.max(0, foldedStart - 2), foldedStart)),
+    ({ foldedStart, foldedEnd }) =>
+      !/\d\s?$/.test(folded.slice(Math.max(0, foldedStart - 2), foldedStart)) &&
+      !isNegated(folded, foldedStart, foldedEnd),
   );
   const named = [...new Set(hits.map(({ value }) => value))];
   const units = named.filter((unit): unit is DateUnit => unit !== 'plant' && unit !== 'serial');

@@ -19,7 +19,7 @@ const finder = tellingFinder(...names);
 
 type Token =
   | { kind: 'year'; year: number; last?: number; start: number; end: number }
-  | { kind: 'dash' | Name; start: number; end: number };
+  | { kind: 'dash' | Name; behind?: boolean; start: number; end: number };
 
 const years =
   /(?<![\p{Script=Latin}\d.,#€$£¥/])((?:1[6-9]|20)\d\d)(?![\d\p{Script=Latin}]|[.,]\d)年?|(?<=(?:1[6-9]|20)\d\d\s?[-–—/]\s?)(\d\d)(?![\d.,/])|(?<![\p{L}\d])'(\d\d)(?!\d)/gu;
@@ -44,7 +44,7 @@ function tokensOf(text: string): Token[] {
   }
   if (tokens.length === 0) return [];
   for (const { value, foldedStart, foldedEnd } of finder({ source: text, text, at: null }))
-    tokens.push({ kind: value, start: foldedStart, end: foldedEnd });
+    tokens.push({ kind: value, behind: text.startsWith('から', foldedStart), start: foldedStart, end: foldedEnd });
   for (const { index } of text.matchAll(dashes)) tokens.push({ kind: 'dash', start: index, end: index + 1 });
   return tokens.sort((a, b) => a.start - b.start || b.end - a.end);
 }
@@ -127,7 +127,10 @@ function behind(token: Token, last: Open | undefined, ahead: readonly Token[]): 
   const { period } = last;
   const joined = ahead.some(({ kind }) => kind === 'dash' || kind === 'to' || kind === 'until');
   const direct = ahead.length === 0;
-  if (token.kind === 'now' && last.open && (joined || period.form === 'since')) {
+  if (direct && token.kind === 'to' && token.behind && period.form === 'year' && last.open) {
+    // "1988年から": since, until an end follows.
+    Object.assign(period, { used: [period.used[0], null], form: 'since' });
+  } else if (token.kind === 'now' && last.open && (joined || period.form === 'since')) {
     Object.assign(period, { used: [period.used[0], null], form: 'range', end: token.end });
     last.open = false;
   } else if (token.kind === 'unknown' && joined && last.open) {

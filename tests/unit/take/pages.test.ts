@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { proposalSchema } from '../../../src/take';
 import {
@@ -50,6 +51,31 @@ describe('pages that tell of makers', () => {
     const mentions = scores.filter(({ form }) => form === 'none');
     expect(mentions.length).toBeGreaterThan(1);
     expect(mentions.filter(({ given }) => given > 0)).toEqual([]);
+  });
+
+  it('that offer a piece, and the demo market, propose nothing', () => {
+    const folders = ['../../listing-pages/', '../../hostile/pages/', '../../market/site/'].map(
+      (path) => new URL(path, import.meta.url),
+    );
+    const offers = folders.flatMap((folder) =>
+      readdirSync(folder)
+        .filter((file) => file.endsWith('.html'))
+        .map((file) => ({ file, html: readFileSync(new URL(file, folder), 'utf8') })),
+    );
+    expect(offers.length).toBeGreaterThan(80);
+    expect(offers.filter(({ html }) => takeHtml(html).length > 0).map(({ file }) => file)).toEqual([]);
+  }, 60_000);
+
+  it('set aside, or written after the readers, hold the same limits now that they are open', () => {
+    const opened = [...asidePages, ...laterPages].map(scorePage);
+    const [tables, prose] = [sharesOf(opened.filter(inTables)), sharesOf(opened.filter(inProse))];
+    expect([tables.precision, tables.recall, prose.precision, prose.recall].map((share) => share >= 0.95)).toEqual([
+      true,
+      true,
+      true,
+      true,
+    ]);
+    expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
   });
 
   it('give every proposal in the form of its schema, with the words as they stand and a place that finds them', () => {
