@@ -5,6 +5,7 @@ import {
   asidePages,
   inProse,
   inTables,
+  laterPages,
   pageHtml,
   scorePage,
   seenPages,
