@@ -71,7 +71,7 @@ function joinPhoto(values: readonly JsonValue[], base: string, photos: PhotoSet)
   if (images.length < 12 && images.some((image) => photos.has(image)))
     photos.add(
       images.map((image) => ({ address: image, width: null, height: null })),
-      'visible',
+      'json-ld',
       '',
     );
 }

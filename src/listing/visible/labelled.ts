@@ -69,7 +69,8 @@ export function readLabelled(
       propose(draft[label], text, from);
       break;
     case 'returns':
-      propose(draft.returns, readReturnsWords(text), from);
+      // "14 days" says it only beside its label.
+      propose(draft.returns, readReturnsWords(text) ?? readReturnsWords(`${name}: ${text}`), from);
       break;
     case 'watchers':
     case 'bids':

@@ -8,13 +8,11 @@ import { findMemberSince } from '../../text/member-since';
 import { findPayment } from '../../text/payment';
 import { findRatings } from '../../text/rating';
 import { findReturns } from '../../text/returns';
-import { readCount } from '../../text/said-number';
 import { findSalesCounts } from '../../text/sales-count';
 import { findShipping } from '../../text/shipping';
 import { findTraders } from '../../text/trader';
 import { findWatchers } from '../../text/watchers';
 import { type Draft, type Provenance, propose } from '../draft';
-import type { Rating } from '../types';
 import { readAuction } from './auction';
 import { type ReadHints, readLabelled } from './labelled';
 import { leadingLabel } from './leading-label';
@@ -66,12 +64,10 @@ function isNearSeller(lines: readonly string[], index: number, draft: Draft): bo
 function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boolean): void {
   const where = from('text', nearSeller ? 0.6 : 0.45);
   const { seller } = draft;
-  for (const { share, count, words } of findRatings(line).slice(0, 2)) {
+  for (const { share, count, words } of findRatings(nearSeller ? withoutName(line, draft) : line).slice(0, 2)) {
     if (!nearSeller && count === null) continue;
     propose(seller.rating, { share: Math.round(share * 10_000) / 10_000, count, words }, where);
   }
-  const bare = nearSeller ? bareRating(withoutName(line, draft)) : null;
-  if (bare) propose(seller.rating, bare, { ...where, confidence: 0.5 });
   for (const said of findSalesCounts(line)) propose(seller.salesCount, said.value, where, said.words);
   for (const said of findMemberSince(line, { language: hints.language ?? null, now: hints.now }))
     propose(seller.memberSince, said.value, where, said.words);
@@ -103,13 +99,4 @@ function readStatus(lines: readonly string[], draft: Draft): void {
 function withoutName(line: string, draft: Draft): string {
   const name = draft.seller.name[0]?.value ?? '';
   return name.length > 2 && line.startsWith(name) ? line.slice(name.length) : line;
-}
-
-/** "4.9 (318)" beside a seller: stars out of five and their count. Common practice, no source. */
-function bareRating(line: string): Rating | null {
-  const match = /(?:^|\s)([0-5][.,]\d{1,2})\s{0,2}\((\d[\d.,]*)\)/.exec(line);
-  const value = Number((match?.[1] ?? '').replace(',', '.'));
-  return match && value > 0 && value <= 5
-    ? { share: value / 5, count: readCount(match[2] ?? ''), words: match[0].trim() }
-    : null;
 }

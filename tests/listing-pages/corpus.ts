@@ -1,0 +1,27 @@
+import type { TechniquePage } from './reading';
+import { asideTruths, pageHtml, truths } from './score';
+import { data } from './techniques/data';
+import { kinds } from './techniques/kinds';
+import { looks } from './techniques/looks';
+import { notations } from './techniques/notations';
+import { photos } from './techniques/photos';
+import { prices } from './techniques/prices';
+import { state } from './techniques/state';
+import { which } from './techniques/which';
+import { words } from './techniques/words';
+
+/** Every page whose reading is kept, by the file of its reading: saved pages, and small pages by technique. */
+export const corpus: Record<string, Record<string, TechniquePage>> = {
+  saved: Object.fromEntries(
+    Object.entries({ ...truths, ...asideTruths }).map(([name, { url }]) => [name, { html: pageHtml(name), url }]),
+  ),
+  data,
+  looks,
+  notations,
+  photos,
+  prices,
+  which,
+  kinds,
+  state,
+  words,
+};
