@@ -50,7 +50,8 @@ const edge = '\ue000';
 const withCells = (text: string): string =>
   tidyText(text.replace(/\t[ \t]*/g, edge))
     .replace(/ ?\ue000[ \ue000]*/g, '\t')
-    .replace(/^\t|\t$/gm, '');
+    .replace(/^\t|\t$/gm, '')
+    .trim();
 
 /**
  * What stands between two neighbouring pieces: a decimal point before raised cents, a space between elements whose
