@@ -49,7 +49,8 @@ const isOf = (some: readonly Side[], piece: Evidence): boolean =>
  * product of the statements of a rule's two kinds.
  */
 export function pairing(evidence: readonly Evidence[]): Pairing {
-  const judges = rules.map((rule) => ({ rule, judge: judgeOf(rule, evidence) }));
+  const impossible = againstThemselves(evidence);
+  const judges = rules.map((rule) => ({ rule, judge: judgeOf(rule, evidence, impossible) }));
   return {
     all: () => judges.flatMap(({ rule, judge }) => couples(rule, evidence).map(([left, right]) => judge(left, right))),
     of(one, other, over) {
@@ -94,8 +95,9 @@ function firstOfEach(pieces: readonly Evidence[]): Evidence[] {
 function judgeOf(
   rule: Rule & { id: RuleId },
   evidence: readonly Evidence[],
+  excluded: ReadonlySet<Evidence>,
 ): (left: Evidence, right: Evidence) => Pair {
-  const impossible = rule.over === 'date' && !rule.evenImpossible ? againstThemselves(evidence) : new Set<Evidence>();
+  const impossible = rule.over === 'date' && !rule.evenImpossible ? excluded : new Set<Evidence>();
   const agreeing = new Map<Evidence, Evidence[]>();
   const agreeingWith = (right: Evidence): Evidence[] => {
     const known = agreeing.get(right);

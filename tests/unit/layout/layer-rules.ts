@@ -39,6 +39,8 @@ interface Limits {
   reaches?: readonly string[];
   /** Global names that it may not use. */
   names?: readonly string[];
+  /** Names of another folder that it may not take: what only a third folder does. */
+  takes?: Readonly<Record<string, readonly string[]>>;
   /** Literals that only a folder of another task writes. */
   says?: readonly string[];
   /** Whether it may hold no lists of what people write, and no patterns of their denials: `text` reads words. */
@@ -51,6 +53,17 @@ const inRoom = {
   runs: ['claim', 'mark', 'evidence', 'check', 'question', 'case'],
   names: ['defineCheck', 'defineMark'],
 };
+/** Whatever holds one span against another; what makes, names or moves a single one is anybody's. */
+const comparesSpans = [
+  'meetSpans',
+  'spansMeet',
+  'spanHolds',
+  'meetSets',
+  'meetAll',
+  'unionOf',
+  'complementOf',
+  'widenSpan',
+];
 const runsText = ['RegExp', 'Function', 'eval'];
 
 export const limits: Record<string, Limits> = {
@@ -68,7 +81,14 @@ export const limits: Record<string, Limits> = {
   claim: { knows: above('claim'), says: kindsOfFinding },
   take: { knows: ['photo', 'stamp', 'mark', ...above('take')], runs: ['claim'], names: keepers },
   evidence: { knows: above('evidence'), runs: ['photo', 'listing', 'stamp', 'code', 'mark', 'claim'] },
-  check: { knows: above('check'), runs: ['text', 'photo', 'listing', 'stamp'], quotesNobody: true },
+  check: {
+    knows: above('check'),
+    runs: ['text', 'photo', 'listing', 'stamp'],
+    takes: { span: [...comparesSpans, '*'], place: ['placesAgree', 'presentPlaces', '*'] },
+    // Whoever counts days compares two of them.
+    names: ['Date'],
+    quotesNobody: true,
+  },
   question: {
     knows: above('question'),
     runs: ['check', 'evidence', 'listing', 'photo', 'stamp'],
@@ -192,7 +212,9 @@ export function violationsOf(files: readonly SourceFile[]): string[] {
     const { file, folder, target, typesOnly, path, to } = one;
     if (core.includes(folder) && path === null && !isForCore(target)) found.push(`${file} imports ${target}`);
     if (to === null || to === folder) continue;
-    const { knows = [], runs = [], unbound } = limits[folder] ?? {};
+    const { knows = [], runs = [], takes = {}, unbound } = limits[folder] ?? {};
+    const taken = one.names.find((name) => takes[to]?.includes(name));
+    if (taken !== undefined) found.push(`${file} takes ${taken} of ${path}`);
     if (knows.includes(to)) found.push(`${file} knows ${path}`);
     else if (runs.includes(to) && file !== unbound && !typesOnly && !isTypesFile(path ?? ''))
       found.push(`${file} runs ${path}`);

@@ -151,6 +151,25 @@ const planted: [line: string, path: string, code: string, said: string][] = [
     'export const no = /(?:nicht|kein|keine)\\s/u;',
     'src/check/x.ts lists /(?:nicht|kein|keine)\\s/',
   ],
+  [
+    'a check holds no date against another',
+    'src/check/x.ts',
+    "import { spansMeet } from '../span';",
+    'src/check/x.ts takes spansMeet of span',
+  ],
+  [
+    'a check holds no date against another by all of a folder',
+    'src/check/x.ts',
+    "import * as span from '../span';",
+    'src/check/x.ts takes * of span',
+  ],
+  [
+    'a computed fact holds no country against another',
+    'src/check/fact/x.ts',
+    "import { placesAgree } from '../../place';",
+    'src/check/fact/x.ts takes placesAgree of place',
+  ],
+  ['a check counts no days', 'src/check/x.ts', "Date.parse('2026-01-15');", 'src/check/x.ts uses Date'],
   ['a check reads no photo', 'src/check/x.ts', "import { hashOf } from '../photo';", 'src/check/x.ts runs photo'],
   [
     'a question invents no findings',

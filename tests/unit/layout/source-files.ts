@@ -32,6 +32,8 @@ export interface Import {
   target: string;
   /** Types only: nothing of it is there when the program runs. */
   typesOnly: boolean;
+  /** What it takes by name; "*" for all of it. */
+  names: string[];
 }
 
 interface Parsed {
@@ -53,13 +55,15 @@ function parse({ path, code }: SourceFile): Parsed {
   const imports: Import[] = module.staticImports.map(({ moduleRequest, entries }) => ({
     target: moduleRequest.value,
     typesOnly: entries.length > 0 && entries.every(({ isType }) => isType),
+    names: entries.filter(({ isType }) => !isType).map(({ importName }) => importName.name ?? '*'),
   }));
   for (const { entries } of module.staticExports)
-    for (const { moduleRequest, isType } of entries)
-      if (moduleRequest) imports.push({ target: moduleRequest.value, typesOnly: isType });
+    for (const { moduleRequest, isType, importName } of entries)
+      if (moduleRequest)
+        imports.push({ target: moduleRequest.value, typesOnly: isType, names: [importName.name ?? '*'] });
   for (const { moduleRequest } of module.dynamicImports) {
     const written = /^['"`]([^'"`$]+)['"`]$/.exec(code.slice(moduleRequest.start, moduleRequest.end));
-    if (written) imports.push({ target: written[1] as string, typesOnly: false });
+    if (written) imports.push({ target: written[1] as string, typesOnly: false, names: ['*'] });
   }
   return { imports, program: program as unknown as SyntaxNode };
 }
