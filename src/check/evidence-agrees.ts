@@ -1,5 +1,14 @@
 import * as z from 'zod';
-import { type Dating, isDating, isTold, type Known, statedOf, statedSchema, stretchSchema } from '../evidence';
+import {
+  type Dating,
+  isDating,
+  isTold,
+  type Known,
+  statedOf,
+  statedSchema,
+  stretchSchema,
+  toldTogether,
+} from '../evidence';
 import { askFor } from './asks';
 import { defineCheck, practice, type Speech } from './frame';
 
@@ -93,7 +102,7 @@ const isIn = (ids: string[]) => (piece: Dating) =>
   ids.includes(piece.id) || piece.spans.length + piece.places.length === 0;
 
 /**
- * Two facts that a rule compares have a check of their own, or what follows from a code is not told at all; the checks of
+ * Two facts that a rule compares have a check of their own unless the rule says otherwise, or what follows from a code is not told at all; the checks of
  * codes need the maker's file: without one they are told here, or nowhere. One fact that contradicts itself is told by
  * the checks of codes as well.
  */
@@ -109,5 +118,5 @@ function isToldElsewhere(
   const codes = pieces.filter((piece) => groupOf(piece) === 'code');
   // A code that is quoted against one that is shown is a check of its own; two that are shown have none.
   if (codes.length === pieces.length) return new Set(codes.map(({ from }) => quoted.has(from.id))).size > 1;
-  return rule !== null && (makerName !== null || codes.length === 0);
+  return rule !== null && !toldTogether.has(rule) && (makerName !== null || codes.length === 0);
 }

@@ -14,7 +14,7 @@ export { reason } from './reason';
 export type { AgreeingSet, Agreement, Conflict, Explanation, Reasoning, Stretch } from './reasoning-types';
 export { reasoningSchema, stretchSchema } from './reasoning-types';
 export { familyShare, roomDays, roomMm, roomYears, shares } from './room';
-export type { RuleId } from './rule';
+export { type RuleId, toldTogether } from './rule';
 export { type BagSide, bagSideSchema, type Says } from './says';
 export { compareWeights, type Derivation, type Weighable, type Weight, weighFinding } from './strength';
 export { stretchOf } from './stretch';

@@ -25,6 +25,7 @@ import { sizeName } from './size-name';
 import { sizes } from './sizes';
 import { stampingDate } from './stamping-date';
 import { todayDate } from './today-date';
+import type { Rule } from './types';
 import { usedPrice } from './used-price';
 
 export const rules = [
@@ -57,4 +58,8 @@ export const rules = [
   newPrice,
   usedPrice,
 ] as const;
+/** Rules without a check of their own. */
+export const toldTogether: ReadonlySet<string> = new Set(
+  rules.flatMap((rule: Rule) => (rule.toldTogether ? [rule.id] : [])),
+);
 export type RuleId = (typeof rules)[number]['id'];

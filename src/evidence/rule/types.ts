@@ -65,6 +65,8 @@ export interface Rule {
   yieldsTo?: (left: Evidence, other: Evidence) => boolean;
   /** It compares a code with what follows from it: with the time of its own system or plant. */
   ofOneCode?: 'system' | 'plant';
+  /** It has no check of its own: its conflicts are told with those of several facts. */
+  toldTogether?: true;
   /** It holds of a code that its own system excludes as well. */
   evenImpossible?: true;
 }
