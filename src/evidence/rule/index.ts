@@ -20,6 +20,7 @@ import { otherMaterial } from './other-material';
 import { priceCut } from './price-cut';
 import { priceData } from './price-data';
 import { proportionFamily } from './proportion-family';
+import { purchaseMark } from './purchase-mark';
 import { sizeModel } from './size-model';
 import { sizeName } from './size-name';
 import { sizes } from './sizes';
@@ -31,6 +32,7 @@ import { usedPrice } from './used-price';
 export const rules = [
   claimedDateCode,
   claimedDateMark,
+  purchaseMark,
   codeMark,
   codePeriod,
   codeSystem,

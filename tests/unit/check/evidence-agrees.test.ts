@@ -69,6 +69,16 @@ describe('evidence-agrees', () => {
     const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995))];
     expect(said(evidenceAgrees, facts({ evidence }))).toEqual(['silent']);
   });
+  it('tells a purchase before the first day of a mark, which has no check of its own', () => {
+    const bought: Dating = {
+      ...piece('a', 'bought', 'claim', { from: null, to: '1990-12-31', precision: 'range' }),
+      says: { kind: 'bought', field: 'description', words: 'bought in 1990' },
+    };
+    const evidence = [bought, piece('b', 'mark', 'mark', { from: '1998-01-01', to: null, precision: 'range' })];
+    const finding = onlyFinding(evidenceAgrees, facts({ evidence }));
+    expect([finding.kind, finding.evidence]).toEqual(['doubt', ['a', 'b']]);
+    expect(finding.statement).toMatch(/^Hardly any date fits both: the listing says “bought in 1990”/);
+  });
   it('tells a claim against a code itself when no maker file is there to judge it', () => {
     const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995), 'soft')];
     const finding = onlyFinding(evidenceAgrees, facts({ evidence, maker: null }));

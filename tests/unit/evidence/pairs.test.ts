@@ -33,7 +33,7 @@ test('every claimed date, code and mark is held against the others, once by each
     // It also gives the code's own year: the listing contradicts itself first.
     'claimed-date-code claim-b1 reading-d1 conflicts',
     'claimed-date-mark claim-c1 mark-m1 conflicts hard',
-    'claimed-date-mark claim-b1 mark-m1 conflicts hard',
+    'purchase-mark claim-b1 mark-m1 conflicts',
     'code-mark reading-d1 mark-m1 conflicts hard',
     'making-purchase claim-c1 claim-b1 conflicts',
     'country-date claim-o1-country claim-c1 conflicts',
@@ -44,11 +44,17 @@ test('every claimed date, code and mark is held against the others, once by each
   ]);
 });
 
+test('a purchase is held against the first day of a mark, at the year before and in it', () => {
+  const marks = [mark('m1', { spans: [yearsSpan(1998, null)], places: [] })];
+  const relation = (year: number) => stand({ claims: [bought(year)], marks }).map((one) => one.split(' ')[3]);
+  expect([1997, 1998, 1999].map(relation)).toEqual([['conflicts'], ['agrees'], ['agrees']]);
+});
+
 test('what agrees with nearly everything tells nothing', () => {
   const marks = [mark('m1', { spans: [yearsSpan(1990, null)], places: [] })];
   expect(stand({ claims: [bought(2001)], decodings: [codeOf(1995)], marks })).toEqual([
     'claimed-date-code claim-b1 reading-d1 agrees',
-    'claimed-date-mark claim-b1 mark-m1 agrees',
+    'purchase-mark claim-b1 mark-m1 agrees',
     'code-mark reading-d1 mark-m1 agrees',
   ]);
 });
