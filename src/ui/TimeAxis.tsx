@@ -27,6 +27,9 @@ const percent = (share: number) => `${(share * 100).toFixed(2)}%`;
 /** A single day would be narrower than a pixel on a long axis. */
 const leastShare = 0.012;
 
+/** A year further right stands before its tick: with words of twice the size it would run out of the drawing. */
+const lastLabelAt = 0.82;
+
 interface Props {
   evidence: readonly Evidence[];
   reasoning: Reasoning;
@@ -89,7 +92,14 @@ function Drawing({ layout, agreed }: { layout: AxisLayout; agreed: string }) {
       <svg class="time-axis-years" width="100%" aria-hidden="true">
         <Hatch id={hatch} />
         {ticks.map(({ year, at }) => (
-          <text key={year} class="time-axis-year" x={percent(at)} y="1em" dx={3}>
+          <text
+            key={year}
+            class="time-axis-year"
+            x={percent(at)}
+            y="1em"
+            dx={at > lastLabelAt ? -3 : 3}
+            text-anchor={at > lastLabelAt ? 'end' : 'start'}
+          >
             {year}
           </text>
         ))}

@@ -1,12 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Market, startMarket } from '../market/server';
+import { overTheEdge, violations } from './axe';
 import { type Browser, launch, openPanel, openTab } from './launch';
 import { clickToolbar } from './toolbar';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const widths = [280, 320, 360, 400, 600];
 
 let market: Market;
@@ -61,26 +59,6 @@ const screens = ['panel', 'watch list', 'saved case', 'maker editor', 'dossier']
 const screen = (name: (typeof screens)[number]) =>
   ({ panel, 'watch list': list, 'saved case': savedCase, 'maker editor': makers, dossier })[name];
 
-interface Violation {
-  rule: string;
-  where: string[];
-}
-
-/** What axe-core finds against WCAG 2.2 A and AA, target size included. Our own policy allows no injected script tag. */
-async function violations(page: Page): Promise<Violation[]> {
-  await page.evaluate(axeSource);
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as {
-      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const found = await axe.run({
-      runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
-      rules: { 'target-size': { enabled: true } },
-    });
-    return found.violations.map(({ id, nodes }) => ({ rule: id, where: nodes.map(({ html }) => html.slice(0, 160)) }));
-  });
-}
-
 describe.each(['light', 'dark'] as const)('every screen, %s', (colorScheme) => {
   it.each(screens)('%s: has nothing against WCAG 2.2 AA that axe-core finds', async (name) => {
     const page = screen(name);
@@ -93,14 +71,7 @@ describe.each(widths)('at %i px', (width) => {
   it.each(screens)('%s: nothing stands over the edge', async (name) => {
     const page = screen(name);
     await page.setViewportSize({ width, height: 900 });
-    const over = await page.evaluate(() =>
-      [...document.body.querySelectorAll('*')]
-        .filter(
-          (element) => element.getBoundingClientRect().right > innerWidth + 1 && !element.closest('.visually-hidden'),
-        )
-        .map((element) => `${element.tagName}.${element.className}`),
-    );
-    expect(over).toEqual([]);
+    expect(await overTheEdge(page)).toEqual([]);
   });
 });
 

@@ -92,10 +92,7 @@ async function open(
   const { page, tabId } = await openTab(browser, url);
   if (clicked) await clickToolbar(browser, page);
   const panel = await openPanel(browser, tabId, before);
-  // Photos that have to be taken from the page are taken of the tab in front.
-  await page.bringToFront();
   await panel.locator(until).first().waitFor({ state: 'attached', timeout: patienceMs });
-  await panel.bringToFront();
   return { page, panel };
 }
 
@@ -136,7 +133,14 @@ export const panelStates = {
       ['width="1200" height="900"', 'style="width:600px;height:450px"'],
     ];
     stage.market.make('copies.html', { type: html, body: await variant(contradictory, small, [1, 5]) });
-    return (await open(stage, stage.at('attic-arcade.example', 'copies.html'))).panel;
+    const { page, panel } = await open(stage, stage.at('attic-arcade.example', 'copies.html'));
+    // Only the tab in front can be pictured, and a panel in a tab of its own opened before it.
+    await page.bringToFront();
+    await panel.evaluate(() => document.querySelector<HTMLButtonElement>('.progress-actions button')?.click());
+    await panel.locator('.answer[data-answer=reads]').waitFor({ state: 'attached', timeout: patienceMs });
+    await panel.locator(read).waitFor({ state: 'attached', timeout: patienceMs });
+    await panel.bringToFront();
+    return panel;
   },
   async 'seen-before'(stage) {
     const url = stage.at('attic-arcade.example', 'seen-before.html');

@@ -100,6 +100,97 @@ it('a full case is at most 1,400 pixels long at 400, with everything folded that
   expect(await panel.evaluate(() => document.querySelector('main')?.scrollHeight)).toBeLessThanOrEqual(1400);
 });
 
+/** What has the keyboard's focus, by the name that it is read out with. */
+const focused = () =>
+  panel.evaluate(() => {
+    const at = document.activeElement as HTMLElement | null;
+    const labelled = at instanceof HTMLInputElement ? at.labels?.[0]?.textContent : null;
+    return (at?.getAttribute('aria-label') ?? labelled ?? at?.textContent ?? '').replace(/\s+/g, ' ').trim();
+  });
+
+it('the keyboard goes through the panel as the eye does, and every step of the way is made with it', async () => {
+  await panel.bringToFront();
+  await panel.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  const order = [
+    /^Read again$/,
+    /^Correct it by hand$/,
+    /^The stamp in photo 5 reads KV0978/,
+    /^5 photos for 7 parts/,
+    /^Who made it/,
+    /^Look at the message$/,
+    /^What speaks against it$/,
+    /^The stamp in photo 5 reads KV0978.*Both cannot be true\.$/,
+    /^“1987” on the page$/,
+    /^Photo 5$/,
+    /^In the message$/,
+    /^How sure is this\?$/,
+    /^Set aside: The stamp in photo 5/,
+    /^What is still open$/,
+    /^What was not looked at$/,
+    /^When it was made$/,
+    /^What fits$/,
+    /^Photos$/,
+    /^What the listing claims$/,
+    /^Message to the seller$/,
+    /^Keep$/,
+    /^Watch list$/,
+  ];
+  for (const name of order) {
+    await panel.keyboard.press('Tab');
+    expect(await focused()).toMatch(name);
+  }
+  const go = async (name: RegExp, key: 'Tab' | 'Shift+Tab') => {
+    for (let step = 0; step < 40 && !name.test(await focused()); step += 1) await panel.keyboard.press(key);
+    expect(await focused()).toMatch(name);
+  };
+  // From the answer to what it rests on.
+  await go(/^The stamp in photo 5 reads KV0978: July 1998, Belgium/, 'Shift+Tab');
+  await go(/^Look at the message$/, 'Shift+Tab');
+  await go(/^The stamp in photo 5 reads KV0978: July 1998, Belgium/, 'Shift+Tab');
+  await panel.keyboard.press('Enter');
+  expect(await focused()).toBe('What speaks against it');
+  // The code in the place where it stands, and back.
+  await go(/^Correct it by hand$/, 'Shift+Tab');
+  await panel.keyboard.press('Enter');
+  await panel.keyboard.press('Tab');
+  expect(await focused()).toBe('Type the code as you see it');
+  await panel.keyboard.type('KV0985');
+  await panel.keyboard.press('Enter');
+  await panel.locator('.answer h2', { hasText: 'The code that you typed reads' }).waitFor();
+  await go(/^Remove KV0985$/, 'Shift+Tab');
+  await panel.keyboard.press('Enter');
+  await panel.locator('.answer h2', { hasText: 'The stamp in photo 5 reads' }).waitFor();
+  // A finding set aside, and taken back.
+  await go(/^Set aside: The stamp in photo 5/, 'Tab');
+  await panel.keyboard.press('Enter');
+  await panel.keyboard.type('The seller told me.');
+  await panel.keyboard.press('Enter');
+  await panel.locator('details[data-part="set-aside"]').waitFor();
+  await go(/^Set aside by you$/, 'Tab');
+  await panel.keyboard.press('Enter');
+  await panel.keyboard.press('Tab');
+  expect(await focused()).toMatch(/^Undo setting aside/);
+  await panel.keyboard.press('Enter');
+  await panel.locator('details[data-check="code-against-claimed-date"]').waitFor();
+  // The message: seen, a question left out and taken in again.
+  await go(/^Look at the message$/, 'Shift+Tab');
+  await panel.keyboard.press('Enter');
+  expect(await focused()).toBe('Message to the seller');
+  await panel.keyboard.press('Tab');
+  const first = panel.locator('.questions input[type=checkbox]').first();
+  await panel.keyboard.press('Space');
+  expect(await first.isChecked()).toBe(false);
+  await panel.keyboard.press('Space');
+  expect(await first.isChecked()).toBe(true);
+  await go(/^Copy the message$/, 'Tab');
+  await panel.evaluate(() => {
+    for (const folded of document.querySelectorAll('details[data-part="message"], .correct')) {
+      (folded as HTMLDetailsElement).open = false;
+    }
+    scrollTo(0, 0);
+  });
+});
+
 it('ten tasks of a buyer take at most three actions each, and what they ask for is in sight', async () => {
   const played: Record<string, string | number>[] = [];
   for (const [task, actions, done] of tasks) {

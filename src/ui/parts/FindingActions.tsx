@@ -5,7 +5,6 @@ import type { Listing } from '../../listing/types';
 import { strings } from '../../words';
 import { numberOf } from '../number-of';
 import { useCaseRoom } from './case-room';
-import { SetAsideForm } from './SetAside';
 
 const words = strings.message;
 /** More words or photos of one finding than these would bury the finding. */
@@ -17,7 +16,7 @@ export function FindingActions({ finding }: { finding: Finding }) {
   const room = useCaseRoom();
   const [lost, setLost] = useState(false);
   if (room === null) return null;
-  const { kase, draft, showWords, lookAt, setAside } = room;
+  const { kase, draft, showWords, lookAt } = room;
   const claims = kase.claims.filter((claim) => finding.claims.includes(claim.id) && fieldOf(claim) !== null);
   const said = [...new Map(claims.map((claim) => [claim.words, claim])).values()].slice(0, mostShown);
   const photos = finding.photos.filter((id) => kase.listing.photos.some((photo) => photo.id === id));
@@ -28,9 +27,7 @@ export function FindingActions({ finding }: { finding: Finding }) {
     if (field !== null && showWords)
       setLost(!(await showWords(field, claim.words, around(kase.listing, field, claim))));
   };
-  const canAside = setAside !== undefined && finding.kind !== 'agreement';
-  if (!canAside && questions.length === 0 && (!showWords || said.length === 0) && (!lookAt || photos.length === 0))
-    return null;
+  if (questions.length === 0 && (!showWords || said.length === 0) && (!lookAt || photos.length === 0)) return null;
   return (
     <>
       <div class="row finding-actions">
@@ -58,7 +55,6 @@ export function FindingActions({ finding }: { finding: Finding }) {
             {words.inMessage}
           </button>
         )}
-        {canAside && <SetAsideForm finding={finding} onAside={setAside} />}
       </div>
       <p role="status" class="muted hint">
         {lost && words.notOnPage}

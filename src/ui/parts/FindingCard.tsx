@@ -1,7 +1,9 @@
 import type { Finding } from '../../check/types';
 import type { Weight } from '../../evidence';
 import { chosenLanguage, sayFinding, saySource, sayWeight, strings } from '../../words';
+import { useCaseRoom } from './case-room';
 import { FindingActions } from './FindingActions';
+import { SetAsideForm } from './SetAside';
 
 interface Props {
   finding: Finding;
@@ -15,6 +17,7 @@ interface Props {
  */
 export function FindingCard({ finding, weight, open = false }: Props) {
   const said = sayFinding(finding, chosenLanguage());
+  const room = useCaseRoom();
   const hardness = strings.findings.hardness[finding.kind];
   return (
     <details class={`finding finding-${finding.kind}`} data-check={finding.check} data-kind={finding.kind} open={open}>
@@ -39,16 +42,19 @@ export function FindingCard({ finding, weight, open = false }: Props) {
         <dd>{saySource(finding.source, chosenLanguage())}</dd>
       </dl>
       <FindingActions finding={finding} />
-      {weight.standing === 'bare' ? null : (
-        <details class="quiet">
-          <summary>{strings.findings.weight}</summary>
-          <ul>
-            {sayWeight(weight, chosenLanguage()).map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </details>
-      )}
+      <div class="row finding-more">
+        {weight.standing === 'bare' ? null : (
+          <details class="quiet">
+            <summary>{strings.findings.weight}</summary>
+            <ul>
+              {sayWeight(weight, chosenLanguage()).map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </details>
+        )}
+        {room?.setAside && finding.kind !== 'agreement' && <SetAsideForm finding={finding} onAside={room.setAside} />}
+      </div>
     </details>
   );
 }

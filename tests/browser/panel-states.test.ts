@@ -1,0 +1,64 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { overTheEdge, violations } from './axe';
+import { openStage, panelStates, type Stage } from './panel-states';
+
+const widths = [280, 320, 400, 600, 1280, 1600];
+
+/** What each state says first, so that a picture of another one is not taken for it. */
+const says: Record<keyof typeof panelStates, [selector: string, words: RegExp]> = {
+  reading: ['[data-stage=photos]', /^Reading photo \d, then 1 more; 1 of 3 done…$/],
+  contradiction: ['.answer h2', /reads July 1998, Belgium\. The listing says 1987\./],
+  sound: ['[data-line=against]', /Nothing was found in what was looked at\./],
+  'no-file': ['.answer h2', /No file on Ondrasse explains it yet\./],
+  copies: ['.answer h2', /read from a small copy, reads July 1998/],
+  'seen-before': ['.case-answer > :first-child', /^What has changed since the saved look/],
+  lot: ['.case-answer > :first-child', /^Two pieces are offered here/],
+  nothing: ['main', /No listing was found on this page\./],
+  'not-a-listing': ['main', /This page shows many pieces\./],
+  lapsed: ['[role=alert]', /This page cannot be read yet/],
+  'failed-check': ['[data-line=not-looked-at]', /A part of Tellstamp failed here/],
+  offline: ['.answer h2', /The photos could not be opened\./],
+};
+
+let stage: Stage;
+beforeAll(async () => {
+  stage = await openStage();
+});
+afterAll(() => stage?.close());
+
+describe.each(Object.keys(panelStates) as (keyof typeof panelStates)[])('the panel, %s', (state) => {
+  let panel: Page;
+  beforeAll(async () => {
+    panel = await panelStates[state](stage);
+  }, 400_000);
+  afterAll(() => panel?.close());
+
+  it('says what is so, has nothing against WCAG 2.2 AA that axe-core finds, and stands over no edge', async () => {
+    const [selector, words] = says[state];
+    expect(await panel.locator(selector).first().textContent()).toMatch(words);
+    for (const width of widths) {
+      await panel.setViewportSize({ width, height: 900 });
+      expect(await overTheEdge(panel), `at ${width}`).toEqual([]);
+    }
+    await panel.evaluate(() => {
+      for (const folded of document.querySelectorAll('details')) folded.open = true;
+    });
+    for (const [colorScheme, width] of [
+      ['light', 320],
+      ['dark', 1280],
+    ] as const) {
+      await panel.emulateMedia({ colorScheme });
+      await panel.setViewportSize({ width, height: 900 });
+      expect(await violations(panel), `${colorScheme} at ${width}`).toEqual([]);
+    }
+    // Words of twice the size run nowhere out of sight.
+    await panel.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+    for (const width of [400, 1280]) {
+      await panel.setViewportSize({ width, height: 900 });
+      expect(await overTheEdge(panel), `twice the size at ${width}`).toEqual([]);
+    }
+  });
+});
