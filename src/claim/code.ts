@@ -1,14 +1,19 @@
 import type { MakerFile } from '../maker/types';
-import { isAboutAnother, phrasePattern, withoutEnd, wordsOf } from '../text';
+import { anyOf, isAboutAnother, phrasePattern, withoutEnd, wordsOf } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** Words that announce a code. Common practice, no source. */
 const cue = phrasePattern(wordsOf('code-cue'));
 /** Between cue and code; the code itself is in capitals or digits, at least two of them digits. */
-const between =
-  /^\s{0,2}(?:(?:is|reads?|says|on|tab|pocket|label|stamped|that|inside|no\.?|nr\.?|number|n°|of|the|with|ist|lautet|innen|est|lu|à l'intérieur|interno|es|nr|luidt|は|が|の)\s{0,2}){0,4}[:=\-–#"'(「\s]{0,4}$/iu;
+const between = new RegExp(
+  `^\\s{0,2}(?:(?:${anyOf(wordsOf('announces-code'))}|n[or]?\\.)\\s{0,2}){0,4}[:=\\-–#"'(「\\s]{0,4}$`,
+  'iu',
+);
 const codeShape = /[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}/gy;
-const unit = /^\s?(?:cm|mm|in\b|inch|"|x\s?\d|%|€|\$|£|円|kg|g\b|ml|euros?|years?|days?|jahre|ans|anni|años|jaar)/iu;
+const unit = new RegExp(
+  `^\\s?(?:cm|mm|in\\b|inch|"|x\\s?\\d|%|€|\\$|£|円|kg|g\\b|ml|euros?|(?:${anyOf(wordsOf('years', 'days'))})(?!\\p{L}))`,
+  'iu',
+);
 const longestGap = 24;
 const longestUnit = 12;
 /** Two codes that begin closer than this are one. */

@@ -3,10 +3,12 @@ import {
   accessoryWords,
   clauseAround,
   type Hit,
+  isDenial,
   isLeftOpen,
   isNegated,
   phraseFinder,
   phrasePattern,
+  sourceRange,
   topicFinder,
   wordsOf,
 } from '../text';
@@ -19,7 +21,7 @@ import { type ClaimDraft, type Passage, saidIn } from './passage';
 const find = topicFinder('inspired-by', 'other-hand');
 
 const before = new RegExp(
-  `(?:${phrasePattern(wordsOf('hedge-before-name')).source})[\\s:"']{1,3}(?:an? |the |ein |eine |un |une |una |een )?$`,
+  `(?:${phrasePattern(wordsOf('hedge-before-name')).source})[\\s:"']{1,3}(?:(?:${phrasePattern(wordsOf('an', 'article')).source})\\s)?$`,
   'u',
 );
 const after = new RegExp(`^[\\s"'-]{0,3}(?:${phrasePattern(wordsOf('hedge-behind-name')).source})`, 'u');
@@ -67,7 +69,7 @@ export function hedgedAuthorshipClaims(
 
 /** "Not a replica" denies it; "not original" is the hedge itself. */
 const isDenied = (text: string, start: number, end: number, words: string) =>
-  /^(?:not|kein|nicht|niet)/iu.test(words) ? false : isNegated(text, start, end);
+  isDenial(words) ? false : isNegated(text, start, end);
 
 const accessories = phrasePattern(accessoryWords, 'u');
 
@@ -102,10 +104,13 @@ const nearName = 40;
 const isBehind = ({ end }: Hit<string>, { start }: Hit<string>) => start >= end && start - end <= nearName;
 
 /** The name with the hedging word beside it. */
-function widened(from: Passage, hit: { start: number; end: number }) {
-  const left = before.exec(from.text.slice(Math.max(0, hit.start - 32), hit.start).toLowerCase());
-  const right = after.exec(from.text.slice(hit.end, hit.end + 20).toLowerCase());
-  const start = left ? hit.start - left[0].length : hit.start;
-  const end = right ? hit.end + right[0].length : hit.end;
-  return { start, end, words: from.text.slice(start, end) };
+function widened({ folded, text }: Passage, hit: Hit<string>) {
+  const left = before.exec(folded.text.slice(Math.max(0, hit.foldedStart - 32), hit.foldedStart));
+  const right = after.exec(folded.text.slice(hit.foldedEnd, hit.foldedEnd + 20));
+  const { start, end } = sourceRange(
+    folded,
+    left ? hit.foldedStart - left[0].length : hit.foldedStart,
+    right ? hit.foldedEnd + right[0].length : hit.foldedEnd,
+  );
+  return { start, end, words: text.slice(start, end) };
 }

@@ -1,7 +1,7 @@
 import { isNegated } from './clause';
 import { foldWords, type Said } from './fold';
 import { tableWords, wordsOf } from './lexicon';
-import { phraseFinder, phrasePattern } from './phrases';
+import { anyOf, phraseFinder, phrasePattern } from './phrases';
 
 export type Availability = 'offered' | 'sold' | 'removed' | 'reserved';
 
@@ -12,6 +12,9 @@ const find = phraseFinder<Availability>({ ...status, offered: [...status.offered
 const soldOtherwise = new RegExp(`^\\s{0,2}(?:${phrasePattern(wordsOf('behind-sold')).source})`, 'u');
 const countBefore = /[\d+]\s{0,2}(?:items?\s|artikel\s|articles?\s|x\s)?$/u;
 const saleTalk = new RegExp(`(?:${phrasePattern(wordsOf('before-sold')).source})\\s{1,2}(?:not\\s|es\\s)?$`, 'u');
+
+/** Words of a status that are a denial by themselves: "no longer available", "nicht mehr", "plus disponible". */
+const saysItself = new RegExp(`^(?:${anyOf([...wordsOf('negation'), 'ya no', 'plus', "n'"])})`, 'u');
 
 /** Status words of a page, in order; "not sold", "sold as seen" and "sold by" are none. */
 export function findAvailability(text: string): Said<Availability>[] {
@@ -27,8 +30,7 @@ export function findAvailability(text: string): Said<Availability>[] {
       return [];
     // Without its accent the French word is the English one for the least price of an auction.
     if (value === 'reserved' && /^reserve$/i.test(words)) return [];
-    if (isNegated(folded.text, foldedStart, foldedEnd) && !/^(?:no|not|nicht|n'|plus|non|ya no|niet)/iu.test(words))
-      return [];
+    if (isNegated(folded.text, foldedStart, foldedEnd) && !saysItself.test(foldWords(words).text)) return [];
     return [{ value, start, end, words }];
   });
 }

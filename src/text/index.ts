@@ -1,6 +1,6 @@
 export { type Availability, findAvailability } from './availability';
 export { findBids } from './bids';
-export { clauseAround, isAboutAnother, isNegated, sentenceAround } from './clause';
+export { clauseAround, isAboutAnother, isDenial, isNegated, sentenceAround } from './clause';
 export { findConditions } from './condition';
 export { type DateForm, type DateHints, type FoundDate, parseDates } from './date';
 export { withoutEnd } from './ends';

@@ -1,6 +1,7 @@
 import { afterLast } from './ends';
+import { wordsOf } from './lexicon';
 import { type Dimension, dimensionLetters, dimensionWords, lettersOf, otherThings } from './measure-words';
-import { phraseFinder, phrasePattern } from './phrases';
+import { anyOf, phraseFinder, phrasePattern } from './phrases';
 
 /** What names a measurement's dimension; `letter` is null when a whole word does. */
 export interface Label {
@@ -18,7 +19,8 @@ export function lettersFor(language: string | null): Set<string> {
   return new Set(`${all} w h d`.split(' '));
 }
 
-const hedged = /(?:ca|approx|env|aprox)\.?\s{0,2}$/u;
+const about = anyOf(wordsOf('about'));
+const hedged = new RegExp(`(?:${about})\\.?\\s{0,2}$`, 'u');
 const letterBefore = /(?:^|[^\p{L}])\(?([a-z]{1,2})\)?[\s.:=]{0,3}$/u;
 const letterAfter = /^\s{0,2}\(?([a-z]{1,2})\)?(?![\p{L}])/u;
 
@@ -53,7 +55,7 @@ function labelAfter(text: string, end: number, letters: Set<string>): Label | nu
 
 const japanese = /[\u3040-\u30ff\u3400-\u9fff]/;
 
-const directly = /^[\s:=.()-]{0,4}(?:(?:ca|approx|env|aprox|circa|about|约|約)\.?\s{0,2})?$/u;
+const directly = new RegExp(`^[\\s:=.()-]{0,4}(?:(?:${about})\\.?\\s{0,2})?$`, 'u');
 
 /** Whether labels stand before their numbers in a run: one stands right before its first number, or it is Japanese. */
 export function labelsLead(text: string, first: { start: number }, letters: Set<string>): boolean {

@@ -1,5 +1,6 @@
 import { type Folded, foldWords, sourceRange } from './fold';
-import { listOf, phrasePattern } from './phrases';
+import { wordsOf } from './lexicon';
+import { anyOf, phrasePattern } from './phrases';
 import { Taken } from './taken';
 
 /** A rating as shown: 4.8 of 5, 98 of 100 … */
@@ -16,54 +17,27 @@ export interface FoundRating {
 }
 
 const amount = '(\\d{1,3}(?:[.,]\\d{1,3})?)';
-const stars = listOf(
-  'stars?',
-  'sternen?',
-  'stelle',
-  'etoiles?',
-  'estrellas?',
-  'sterren',
-  'puntos?',
-  'punti',
-  'points?',
-  'punkten?',
-  'punten',
-);
-const scaleWords = 'out of|of|/|von|sur|su|de|van|de un total de|out of a possible|z|av|af|su un massimo di';
+const stars = anyOf(wordsOf('stars'));
 const outOf = new RegExp(
-  `(?<![\\d.,/])${amount}\\s{0,3}(?:(?:${stars.join('|')}|★)\\s{0,2})?(?:${scaleWords})\\s{0,3}(\\d{1,3}(?:[.,]0{1,2})?)(?![\\d%/]|[.,]\\d)`,
+  `(?<![\\d.,/])${amount}\\s{0,3}(?:(?:${stars}|★)\\s{0,2})?(?:${anyOf(wordsOf('out-of'))}|/)\\s{0,3}(\\d{1,3}(?:[.,]0{1,2})?)(?![\\d%/]|[.,]\\d)`,
   'gu',
 );
 const japaneseOutOf = new RegExp(`(?<!\\d)(\\d{1,3})つ星のうち\\s?${amount}`, 'gu');
 const percent = new RegExp(`(?<![\\d.,-])${amount}\\s?%`, 'gu');
 const withStars = new RegExp(
-  `(?<![\\d.,/])${amount}\\s{0,3}(?:[★⭐☆]|[- ]?(?:${stars.join('|')})(?![\\p{L}]))|[★⭐]\\s{0,3}${amount}`,
+  `(?<![\\d.,/])${amount}\\s{0,3}(?:[★⭐☆]|[- ]?(?:${stars})(?![\\p{L}]))|[★⭐]\\s{0,3}${amount}`,
   'gu',
 );
-const label = phrasePattern(
-  listOf(
-    'rating, rated, average rating, average, score, seller rating, feedback score, rating value, overall',
-    'bewertung, bewertungen, durchschnitt, durchschnittliche bewertung, note, moyenne, note moyenne, avis, évaluation',
-    'valutazione, valutazione media, media, voto, valoración, valoración media, puntuación, calificación',
-    'beoordeling, gemiddelde, score, waardering, hodnocení, ocena, 評価, 平均評価, 評価平均, 総合評価',
-  ),
-);
+const label = phrasePattern(wordsOf('rating-label'));
 const labelledPercent = new RegExp(
   `(?:${label.source})[\\s:=-]{0,4}${amount}\\s?%(?!\\s?(?:off|rabatt|sconto|de remise|de descuento|korting))`,
   'gu',
 );
 const labelled = new RegExp(`(?:${label.source})[\\s:=-]{0,4}${amount}(?![\\d%/]|[.,]\\d)`, 'gu');
-const wholeNumber = /^\s*(\d{1,3}(?:[.,]\d{1,3})?)\s*(?:\(|$|average|avg|durchschnitt|en moyenne|in media)/;
-const positive =
-  /^\s{0,2}(?:positive?s?|positifs?|positiven?|positief|positiva|positivi|feedback|zufrieden|satisf|of (?:buyers|customers)|der kaufer|des acheteurs|rating|approval|recommend|好評|良い)/u;
+const wholeNumber = new RegExp(`^\\s*(\\d{1,3}(?:[.,]\\d{1,3})?)\\s*(?:\\(|$|${anyOf(wordsOf('average'))})`, 'u');
+const positive = new RegExp(`^\\s{0,2}(?:${anyOf(wordsOf('positive'))})`, 'u');
 
-const countWords = phrasePattern(
-  listOf(
-    'reviews, review, ratings, rating, customer reviews, customer ratings, feedbacks, feedback, votes, opinions',
-    'bewertungen, bewertung, rezensionen, stimmen, avis, évaluations, commentaires, notes, recensioni, recensione, valutazioni, voti, opinioni',
-    'valoraciones, valoración, opiniones, reseñas, comentarios, votos, beoordelingen, beoordeling, recensies, stemmen, 件, 件の評価, 件のレビュー, レビュー',
-  ),
-);
+const countWords = phrasePattern(wordsOf('ratings-counted'));
 const counted = new RegExp(
   `(?<![\\d.,])(\\d{1,3}(?:[.,' ]\\d{3})+|\\d{1,9})\\s{0,2}\\+?\\s{0,3}(?:[\\p{L}]{1,12}\\s)?(?:${countWords.source})`,
   'u',

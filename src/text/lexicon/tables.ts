@@ -3,6 +3,7 @@ import auction from './table/auction.json' with { type: 'json' };
 import availability from './table/availability.json' with { type: 'json' };
 import colour from './table/colour.json' with { type: 'json' };
 import condition from './table/condition.json' with { type: 'json' };
+import dimension from './table/dimension.json' with { type: 'json' };
 import label from './table/label.json' with { type: 'json' };
 import material from './table/material.json' with { type: 'json' };
 import part from './table/part.json' with { type: 'json' };
@@ -19,6 +20,7 @@ export const tables = {
   availability,
   colour,
   condition,
+  dimension,
   label,
   material,
   part,

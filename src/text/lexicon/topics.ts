@@ -1,12 +1,15 @@
+import about from './about.json' with { type: 'json' };
 import acceptedInField from './accepted-in-field.json' with { type: 'json' };
 import accepting from './accepting.json' with { type: 'json' };
 import ageBehind from './age-behind.json' with { type: 'json' };
 import an from './an.json' with { type: 'json' };
 import andWords from './and.json' with { type: 'json' };
+import announcesCode from './announces-code.json' with { type: 'json' };
 import anotherPiece from './another-piece.json' with { type: 'json' };
 import antique from './antique.json' with { type: 'json' };
 import article from './article.json' with { type: 'json' };
 import assurance from './assurance.json' with { type: 'json' };
+import average from './average.json' with { type: 'json' };
 import bag from './bag.json' with { type: 'json' };
 import because from './because.json' with { type: 'json' };
 import beforeSold from './before-sold.json' with { type: 'json' };
@@ -64,6 +67,7 @@ import marketPlace from './market-place.json' with { type: 'json' };
 import marketSite from './market-site.json' with { type: 'json' };
 import matching from './matching.json' with { type: 'json' };
 import measuredAgainst from './measured-against.json' with { type: 'json' };
+import measuredThing from './measured-thing.json' with { type: 'json' };
 import memberSince from './member-since.json' with { type: 'json' };
 import menu from './menu.json' with { type: 'json' };
 import modelRun from './model-run.json' with { type: 'json' };
@@ -82,6 +86,7 @@ import offerControl from './offer-control.json' with { type: 'json' };
 import offering from './offering.json' with { type: 'json' };
 import otherHand from './other-hand.json' with { type: 'json' };
 import otherListings from './other-listings.json' with { type: 'json' };
+import outOf from './out-of.json' with { type: 'json' };
 import outlet from './outlet.json' with { type: 'json' };
 import paperOrKey from './paper-or-key.json' with { type: 'json' };
 import payDirectly from './pay-directly.json' with { type: 'json' };
@@ -91,7 +96,10 @@ import peopleCounted from './people-counted.json' with { type: 'json' };
 import photograph from './photograph.json' with { type: 'json' };
 import piece from './piece.json' with { type: 'json' };
 import plainWord from './plain-word.json' with { type: 'json' };
+import positive from './positive.json' with { type: 'json' };
 import possessive from './possessive.json' with { type: 'json' };
+import ratingLabel from './rating-label.json' with { type: 'json' };
+import ratingsCounted from './ratings-counted.json' with { type: 'json' };
 import refusedInField from './refused-in-field.json' with { type: 'json' };
 import replaced from './replaced.json' with { type: 'json' };
 import restored from './restored.json' with { type: 'json' };
@@ -108,6 +116,7 @@ import silverSurface from './silver-surface.json' with { type: 'json' };
 import since from './since.json' with { type: 'json' };
 import smallThing from './small-thing.json' with { type: 'json' };
 import soldSoFar from './sold-so-far.json' with { type: 'json' };
+import stars from './stars.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
 import thereAre from './there-are.json' with { type: 'json' };
 import thisOne from './this-one.json' with { type: 'json' };
@@ -138,15 +147,18 @@ export type Lexicon = Readonly<Record<SellerLanguage, readonly string[]>>;
  * practice, no source. What a word means decides its topic, never where it is used; no phrase stands in two.
  */
 export const topics = {
+  about,
   'accepted-in-field': acceptedInField,
   accepting,
   'age-behind': ageBehind,
   an,
   and: andWords,
+  'announces-code': announcesCode,
   'another-piece': anotherPiece,
   antique,
   article,
   assurance,
+  average,
   bag,
   because,
   'before-sold': beforeSold,
@@ -204,6 +216,7 @@ export const topics = {
   'market-site': marketSite,
   matching,
   'measured-against': measuredAgainst,
+  'measured-thing': measuredThing,
   'member-since': memberSince,
   menu,
   'model-run': modelRun,
@@ -222,6 +235,7 @@ export const topics = {
   offering,
   'other-hand': otherHand,
   'other-listings': otherListings,
+  'out-of': outOf,
   outlet,
   'paper-or-key': paperOrKey,
   'pay-directly': payDirectly,
@@ -231,7 +245,10 @@ export const topics = {
   photograph,
   piece,
   'plain-word': plainWord,
+  positive,
   possessive,
+  'rating-label': ratingLabel,
+  'ratings-counted': ratingsCounted,
   'refused-in-field': refusedInField,
   replaced,
   restored,
@@ -248,6 +265,7 @@ export const topics = {
   since,
   'small-thing': smallThing,
   'sold-so-far': soldSoFar,
+  stars,
   stored,
   'there-are': thereAre,
   'this-one': thisOne,

@@ -151,4 +151,13 @@ describe('a date with “since”', () => {
   ])('is no date of making, a decade neither: %s, %s', (language, words) => {
     expect(made(words, language)).toEqual([]);
   });
+
+  it('quotes a hedged name with its hedge, accents and all', () => {
+    const words = (text: string) =>
+      findClaims(listingOf('', text, 'fr'), [ondrasse]).flatMap((claim) =>
+        claim.kind === 'hedged-authorship' ? [claim.words] : [],
+      );
+    expect(words('Sac attribué à Ondrasse.')).toEqual(['attribué à Ondrasse']);
+    expect(words('Un Ondrasse réplique.')).toEqual(['Ondrasse réplique']);
+  });
 });
