@@ -40,6 +40,15 @@ export function applyCorrections({ listing, photos, claims, corrections }: Read)
   return corrected;
 }
 
+/** A photo's reading with everything that the buyer set right in it. */
+export function correctedRead(
+  { listing, photos, corrections }: Pick<Read, 'listing' | 'photos' | 'corrections'>,
+  photoId: string,
+): PhotoRead | undefined {
+  const corrected = applyCorrections({ listing, photos, claims: [], corrections });
+  return corrected.photos.find((one) => one.photoId === photoId);
+}
+
 /** These claims with everything that the buyer set right of them. */
 export const correctedClaims = (claims: readonly Claim[], corrections: readonly Correction[]): Claim[] =>
   applyCorrections({ listing: { photos: [] }, photos: [], claims, corrections }).claims;

@@ -4,7 +4,7 @@ import type { Case } from './types';
 
 export { answerOf, type CaseAnswer, type FormReading, type SeenIn, type StampAnswer } from './answer';
 export { buildCase, type CaseInput, lookAt, previousOf } from './build';
-export { isOfCorrection } from './corrected';
+export { correctedRead, isOfCorrection } from './corrected';
 export { adjustmentOf, correct, findMeant, nameWithin, photoMeant, typedCode, undo } from './correction';
 export {
   type Correction,

@@ -108,6 +108,7 @@ function Content({ tabId, state, session }: { tabId: number; state: PanelState; 
     goToPart(room.current, 'photos');
     setLooked(photoId);
   };
+  const byHand = { type: (code: string) => session.typeCode(null, code), correct: session.correct, undo: session.undo };
   const close = () => {
     // What was opened from the thumbnail leads back to it.
     room.current?.querySelector<HTMLElement>(`[data-photo="${looked}"]`)?.focus();
@@ -119,7 +120,7 @@ function Content({ tabId, state, session }: { tabId: number; state: PanelState; 
         kase={kase}
         pictureOfLine={cropOf(views)}
         isReading={isReading}
-        byHand={{ type: (code) => session.typeCode(null, code), correct: session.correct, undo: session.undo }}
+        byHand={byHand}
         showWords={(field, words, around) => showWords(tabId, field, words, around)}
         lookAt={look}
         waysOn={
@@ -147,7 +148,9 @@ function Content({ tabId, state, session }: { tabId: number; state: PanelState; 
                   file={file}
                   number={numberOf(kase, looked)}
                   start={wantedOf(state, looked)}
-                  seen={views[looked]?.read}
+                  kase={kase}
+                  photoId={looked}
+                  byHand={byHand}
                   onRead={(adjustment) => session.readAgain(looked, adjustment)}
                   onClose={close}
                 />

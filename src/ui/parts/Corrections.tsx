@@ -1,7 +1,7 @@
 import { type Case, type Correction, findMeant, isOfCorrection, setAsideIn } from '../../case';
 import { photoNumber } from '../../check';
 import { chosenLanguage, sayFinding, strings } from '../../words';
-import { nameOfSeen } from './Measured';
+import { nameOfSeen } from '../seen-words';
 import { saidProblem, sentence } from './ProblemNote';
 
 /** Everything that the buyer set, added or left out: each says what became of it, and can be taken back. */

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { type Case, correctedRead } from '../../case';
 import type { PhotoView } from '../../message/protocol';
 import { type PhotoRead, scaledWhere, seenIn } from '../../photo';
 import type { Adjustment } from '../../photo/adjustment-types';
@@ -7,17 +8,20 @@ import type { Result } from '../../problem';
 import { strings } from '../../words';
 import { cropAround, keepRectangle, quadOf } from '../overlay/move';
 import { Overlay } from '../overlay/Overlay';
+import { nameOfSeen } from '../seen-words';
+import type { ByHand } from './by-hand';
 import { drawAdjusted } from './draw-adjusted';
-import { Measured } from './Measured';
 import { ProblemNote } from './ProblemNote';
+import { type Placing, SeenInPhoto } from './SeenInPhoto';
 
 interface Props {
   file: string;
   number: number;
   /** As the photo was looked at last. */
   start: Adjustment;
-  /** What was read of it. */
-  seen?: PhotoRead | undefined;
+  kase: Case;
+  photoId: string;
+  byHand: ByHand;
   onRead: (adjustment: Adjustment) => Promise<Result<PhotoView> | null>;
   onClose: () => void;
 }
@@ -26,7 +30,9 @@ interface Props {
 const leastDrag = 0.02;
 
 /** One photo large: turned, inverted, cut by its handles or by dragging, and read again. It takes the focus when it opens. */
-export function LookByHand({ file, number, start, seen, onRead, onClose }: Props) {
+export function LookByHand({ file, number, start, kase, photoId, byHand, onRead, onClose }: Props) {
+  const [placing, setPlacing] = useState<Placing | null>(null);
+  const seen = correctedRead(kase, photoId);
   const [adjustment, setAdjustment] = useState<Adjustment>(start);
   const [result, setResult] = useState<Result<PhotoView> | 'reading' | null>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
@@ -62,7 +68,9 @@ export function LookByHand({ file, number, start, seen, onRead, onClose }: Props
       class="by-hand"
       aria-labelledby="by-hand-title"
       onKeyDown={({ key }) => {
-        if (key === 'Escape') onClose();
+        if (key !== 'Escape') return;
+        if (placing) setPlacing(null);
+        else onClose();
       }}
     >
       <h3 id="by-hand-title" ref={heading} tabIndex={-1}>
@@ -74,6 +82,7 @@ export function LookByHand({ file, number, start, seen, onRead, onClose }: Props
           role="img"
           aria-label={strings.photos.alone(number)}
           onPointerDown={(event) => {
+            if (placing) return;
             dragFrom.current = pointed(event);
             (event.currentTarget as HTMLElement).setPointerCapture?.(event.pointerId);
           }}
@@ -82,13 +91,21 @@ export function LookByHand({ file, number, start, seen, onRead, onClose }: Props
             dragFrom.current = null;
           }}
         />
-        {seen && <StampLines read={seen} />}
-        <Overlay
-          where={quadOf(adjustment.crop ?? [0, 0, 1, 1])}
-          label={strings.photos.zone}
-          keep={keepRectangle}
-          onMove={(where) => setCrop(cropAround(where))}
-        />
+        {seen && <Places read={seen} />}
+        {placing ? (
+          <Overlay
+            where={placing.where}
+            label={nameOfSeen(placing.what)}
+            onMove={(where) => setPlacing({ ...placing, where })}
+          />
+        ) : (
+          <Overlay
+            where={quadOf(adjustment.crop ?? [0, 0, 1, 1])}
+            label={strings.photos.zone}
+            keep={keepRectangle}
+            onMove={(where) => setCrop(cropAround(where))}
+          />
+        )}
       </div>
       <p class="muted hint">{strings.overlay.hint}</p>
       <div class="row">
@@ -116,7 +133,9 @@ export function LookByHand({ file, number, start, seen, onRead, onClose }: Props
           {strings.photos.close}
         </button>
       </div>
-      {seen && <Measured read={seen} />}
+      {seen && (
+        <SeenInPhoto kase={kase} photoId={photoId} read={seen} byHand={byHand} placing={placing} onPlace={setPlacing} />
+      )}
       <div role="status">
         {result === 'reading' && <p class="muted">{strings.photos.reading}</p>}
         {result && result !== 'reading' && <Outcome result={result} />}
@@ -137,18 +156,18 @@ function Outcome({ result }: { result: Result<PhotoView> }) {
   );
 }
 
-/** Where the stamped lines lie that were read in the photo. */
-function StampLines({ read }: { read: PhotoRead }) {
+/** Where lies what was seen in the photo. */
+function Places({ read }: { read: PhotoRead }) {
   if (read.state === 'unread') return null;
   return (
     <>
-      {seenIn(read, 'stamp-line').map(
-        ({ id, value, where }) =>
+      {read.observations.map(
+        ({ id, what, value, where }) =>
           where && (
             <Overlay
               key={id}
               where={scaledWhere(where, 1 / read.width, 1 / read.height)}
-              label={strings.photos.lineAt(String(value))}
+              label={what === 'stamp-line' ? strings.photos.lineAt(String(value)) : `${nameOfSeen(what)}: ${value}`}
             />
           ),
       )}

@@ -3,6 +3,7 @@ import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { buildCase, type Correction, correct, typedCode } from '../../../src/case';
+import type { PhotoRead } from '../../../src/photo';
 import { type Adjustment, noAdjustment } from '../../../src/photo/adjustment-types';
 import { succeed } from '../../../src/problem';
 import type { Stage } from '../../../src/ui/panel/state';
@@ -80,6 +81,13 @@ test('a typed code that is removed leaves the focus where the next one is typed'
   expect(document.activeElement?.id).toBe('typed-code');
 });
 
+/** A case whose third photo is looked at. */
+const looked = (photos: PhotoRead[]) => ({
+  kase: buildCase({ listing: listingOf('Bag', 'A bag.'), photos, corrections: [], makers: [], now: '2026-03-01' }),
+  photoId: 'p3',
+  byHand: { type: nothing, correct: nothing, undo: nothing },
+});
+
 test('the part to read is set with the arrow keys, and read as it was set', async () => {
   const asked: Adjustment[] = [];
   const view = viewOf('p3', ['KV0915']);
@@ -89,7 +97,7 @@ test('the part to read is set with the arrow keys, and read as it was set', asyn
         file="blob:none"
         number={3}
         start={noAdjustment}
-        seen={view.read}
+        {...looked([view.read])}
         onRead={async (adjustment) => {
           asked.push(adjustment);
           return succeed(view);
@@ -120,6 +128,7 @@ test('a photo that is opened by hand takes the focus, and Escape closes it', asy
         file="blob:none"
         number={3}
         start={{ ...noAdjustment, invert: true }}
+        {...looked([])}
         onRead={async () => null}
         onClose={() => closed++}
       />,

@@ -1,34 +1,12 @@
-import type { Observation, PhotoRead } from '../../photo';
-import { kit, strings } from '../../words';
-
-/** Everything that was seen or measured in a photo, one a row; told in full, for whoever wants to know. */
-export function Measured({ read }: { read: PhotoRead }) {
-  if (read.state === 'unread') return null;
-  return (
-    <details class="quiet">
-      <summary>{strings.observed.title}</summary>
-      <table class="claims">
-        <tbody>
-          {read.observations.map((seen) => (
-            <tr key={seen.id}>
-              <th scope="row">{nameOfSeen(seen.what)}</th>
-              <td>
-                {valueWords(seen)}
-                {seen.by === 'hand' && <span class="muted"> {strings.observed.byHand}</span>}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </details>
-  );
-}
+import type { Observation } from '../photo';
+import { kit, strings } from '../words';
 
 /** A kind of observation that an older case kept, or a newer one, is called as it is written. */
 export const nameOfSeen = (what: string): string =>
   (strings.observed.what as Readonly<Record<string, string | undefined>>)[what] ?? what;
 
-function valueWords({ value, uncertainty, unit }: Observation): string {
+/** What was seen or measured, with its unit and how far off it may be. */
+export function valueWords({ value, uncertainty, unit }: Observation): string {
   const words = strings.observed;
   if (value === null) return words.notMeasured;
   if (typeof value === 'boolean') return value ? words.yes : words.no;
