@@ -25,6 +25,8 @@ const { values } = parseArgs({
     /** So many of the test files that can reach a change, the nearest first; what only others would notice counts as alive. */
     near: { type: 'string', default: '20' },
     workers: { type: 'string', default: String(availableParallelism()) },
+    /** After so long no further change is tried; those tried are as random a draw as all. */
+    minutes: { type: 'string', default: '60' },
   },
 });
 
@@ -90,7 +92,9 @@ export async function bench(): Promise<void> {
   const lost: string[] = [];
   let again: Job[] = [];
   const hung: Mutant[] = [];
+  const judged = new Set<number>();
   const told = (result: Result, job: Job) => {
+    if (job.change !== null) judged.add(job.id);
     const mutant = tried[job.id] as Mutant;
     const noticed = result.failed.length > 0 || result.broken.length > 0;
     if (isVoid(result)) again.push(job);
@@ -101,7 +105,7 @@ export async function bench(): Promise<void> {
       console.log(lineAbout(mutant));
     }
   };
-  await runJobs(queue, Number(values.workers), told);
+  await runJobs(queue, Number(values.workers), told, () => performance.now() - start > Number(values.minutes) * 60_000);
   const retried = again;
   again = [];
   await runJobs(retried, 1, told);
@@ -117,8 +121,11 @@ export async function bench(): Promise<void> {
   }
   console.log(`${hung.length} changes broke the run twice (it hung or its process died) and count as noticed.`);
   for (const mutant of hung) console.log(lineAbout(mutant));
-  alive.push(...jobs.filter((job) => job.tests.length === 0).map(({ id }) => tried[id] as Mutant));
-  report(chosen, tried, alive, equal);
+  const unreached = jobs.filter((job) => job.tests.length === 0).map(({ id }) => tried[id] as Mutant);
+  alive.push(...unreached);
+  const seen = [...[...judged].map((id) => tried[id] as Mutant), ...unreached];
+  if (seen.length < tried.length) console.log(`${seen.length} of ${tried.length} changes were tried in time.`);
+  report(chosen, seen, alive, equal);
   console.log(`\n${((performance.now() - start) / 60_000).toFixed(1)} minutes.`);
 }
 

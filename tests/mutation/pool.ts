@@ -21,13 +21,21 @@ export interface Result {
 /** Loops are counted; this is for what no counter sees, such as a text that grows without end. Own limit, no source. */
 const longestMs = 180_000;
 
-/** Runs all jobs in `count` processes of their own; one that hangs or dies is replaced and its job is told as broken. */
-export async function runJobs(jobs: Job[], count: number, told: (result: Result, job: Job) => void): Promise<void> {
+/**
+ * Runs all jobs in `count` processes of their own; one that hangs or dies is replaced and its job is told as broken.
+ * Once `over` says so, no further job is begun.
+ */
+export async function runJobs(
+  jobs: Job[],
+  count: number,
+  told: (result: Result, job: Job) => void,
+  over: () => boolean = () => false,
+): Promise<void> {
   const waiting = [...jobs];
   await Promise.all(
     Array.from({ length: Math.min(count, jobs.length) }, async () => {
       let worker: ChildProcess | null = null;
-      for (let job = waiting.shift(); job; job = waiting.shift()) {
+      for (let job = waiting.shift(); job && !over(); job = waiting.shift()) {
         worker ??= await started();
         const result = await answered(worker, job);
         if (result.broken.includes(gone)) {
