@@ -61,6 +61,8 @@ export const claimSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('grade-of-copy'), ...said, polarity }),
   /** Photos or text that are not of the piece itself: "stock photo". */
   z.strictObject({ kind: z.literal('not-this-piece'), ...said, polarity }),
+  /** Made by somebody else out of an older piece: its stamp and materials are those of that one. */
+  z.strictObject({ kind: z.literal('remade'), ...said, polarity }),
   /** Ready-made assurances that say nothing of this piece: "100% authentic". */
   z.strictObject({ kind: z.literal('assurance'), ...said, polarity }),
   /** Words that hurry a buyer or refuse questions. */

@@ -43,11 +43,9 @@ function saidWords<T extends Topic>(from: Passage, find: (text: Folded) => Hit<T
     }));
 }
 
+type PlainKind = 'grade-of-copy' | 'not-this-piece' | 'remade' | 'assurance' | 'wear' | 'fresh-part' | 'stored';
 /** A family of one topic whose claims say no more than their words. */
-function plainFamily<K extends 'grade-of-copy' | 'not-this-piece' | 'assurance' | 'wear' | 'fresh-part' | 'stored'>(
-  kind: K,
-  topic: Topic,
-) {
+function plainFamily(kind: PlainKind, topic: Topic) {
   const find = topicFinder(topic);
   return (from: Passage): ClaimDraft[] =>
     saidWords(from, find).map(({ polarity, said }) => ({ kind, polarity, ...said }) as ClaimDraft);
@@ -100,6 +98,7 @@ const ageWords = (from: Passage): ClaimDraft[] =>
 const families: ((from: Passage) => ClaimDraft[])[] = [
   plainFamily('grade-of-copy', 'copy-grade'),
   plainFamily('not-this-piece', 'not-this-piece'),
+  plainFamily('remade', 'remade'),
   plainFamily('assurance', 'assurance'),
   hurry,
   plainFamily('wear', 'wear'),

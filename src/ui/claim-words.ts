@@ -51,6 +51,7 @@ export function claimWords(claim: Claim): string {
       return claim.words;
     case 'grade-of-copy':
     case 'not-this-piece':
+    case 'remade':
     case 'assurance':
     case 'wear':
     case 'leather':

@@ -101,6 +101,7 @@ import possessive from './possessive.json' with { type: 'json' };
 import ratingLabel from './rating-label.json' with { type: 'json' };
 import ratingsCounted from './ratings-counted.json' with { type: 'json' };
 import refusedInField from './refused-in-field.json' with { type: 'json' };
+import remade from './remade.json' with { type: 'json' };
 import replaced from './replaced.json' with { type: 'json' };
 import restored from './restored.json' with { type: 'json' };
 import returnsLabel from './returns-label.json' with { type: 'json' };
@@ -250,6 +251,7 @@ export const topics = {
   'rating-label': ratingLabel,
   'ratings-counted': ratingsCounted,
   'refused-in-field': refusedInField,
+  remade,
   replaced,
   restored,
   'returns-label': returnsLabel,

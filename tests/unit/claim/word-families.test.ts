@@ -3,7 +3,7 @@ import { findClaims } from '../../../src/claim';
 import { claimsOf, listingOf, shortClaim } from './listing-of';
 
 const families =
-  /^(?:not )?(?:grade-of-copy|not-this-piece|assurance|hurry|wear|leather|leather-like|fresh-part|stored|vintage|antique|solid|gold|silver|brass|zinc)/;
+  /^(?:not )?(?:grade-of-copy|not-this-piece|remade|assurance|hurry|wear|leather|leather-like|fresh-part|stored|vintage|antique|solid|gold|silver|brass|zinc)/;
 const said = (words: string) => claimsOf(words, null).filter((claim) => families.test(claim));
 
 describe('families of sellers’ words', () => {
@@ -24,6 +24,16 @@ describe('families of sellers’ words', () => {
     // A denial that says something by itself is not taken back by the one before it.
     ['No scratches no patina', ['not wear', 'fresh-part', 'not wear']],
     ['No time wasters must go today', ['hurry', 'hurry']],
+    // Somebody else made it out of an older piece.
+    ['Crossbody upcycled from a designer tote', ['remade']],
+    ['This is not upcycled', ['not remade']],
+    ['Pochette surcyclée', ['remade']],
+    ['Gürteltasche, Upcycling aus alter Tasche', ['remade']],
+    ['Ricavata da una borsa degli anni 80', ['remade']],
+    ['Bolso transformado a partir de otro', ['remade']],
+    ['Etui gemaakt van een oude tas', ['remade']],
+    ['古い鞄の革をリメイクしたポーチ', ['remade']],
+    ['Is it upcycled?', []],
     ['Not faux leather but real leather', ['not leather-like', 'leather']],
     ['本革ではありません、合皮です', ['not leather', 'leather-like']],
     ['Solid brass buckle, gold plated chain', ['solid brass of buckle', 'gold of anything']],

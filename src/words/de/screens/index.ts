@@ -284,6 +284,7 @@ export const screens: ScreenWords = {
       'hedged-authorship': 'Hersteller',
       'grade-of-copy': 'Handelswörter',
       'not-this-piece': 'Fotos',
+      remade: 'Umgearbeitet',
       assurance: 'Zusicherung',
       hurry: 'Bedingungen',
       wear: 'Gebrauchsspuren',

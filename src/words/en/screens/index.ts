@@ -272,6 +272,7 @@ export const screens = {
       'hedged-authorship': 'Maker',
       'grade-of-copy': 'Trade words',
       'not-this-piece': 'Photos',
+      remade: 'Remade',
       assurance: 'Assurance',
       hurry: 'Terms',
       wear: 'Signs of use',
