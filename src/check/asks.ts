@@ -32,6 +32,8 @@ export interface AskData {
   /** A sharp photo of a part, and whether it was repaired. */
   part: { part: Part };
   authorship: None;
+  /** Who remade it, and out of what. */
+  'remade-by': None;
   trader: None;
   /** Whether the seller sold such pieces before. */
   seller: None;
@@ -72,6 +74,7 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   'changed-hands': { wants: 'fact', topic: 'changes' },
   part: { wants: 'photo', topic: ({ part }) => `part-${part}` },
   authorship: { wants: 'fact' },
+  'remade-by': { wants: 'fact' },
   trader: { wants: 'fact' },
   seller: { wants: 'fact' },
   assurance: { wants: 'fact' },

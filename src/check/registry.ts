@@ -51,6 +51,7 @@ import { priceChanged } from './price-changed';
 import { priceCutPlausible } from './price-cut-plausible';
 import { pricesAgree } from './prices-agree';
 import { readyMadeAssurance } from './ready-made-assurance';
+import { remadeByAnother } from './remade-by-another';
 import { returnTerms } from './return-terms';
 import { returnsAgainstTrader } from './returns-against-trader';
 import { saleChannel } from './sale-channel';
@@ -109,6 +110,7 @@ const all = [
   gradeWords,
   makerStated,
   readyMadeAssurance,
+  remadeByAnother,
   notThisPiece,
   partsShown,
   photoLargeEnough,

@@ -17,6 +17,7 @@ export const topics = [
   'larger-photos',
   'gone-photos',
   'authorship',
+  'remade-by',
   'assurance',
   'condition',
   'description',

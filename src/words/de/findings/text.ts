@@ -10,6 +10,7 @@ type Text =
   | 'maker-stated'
   | 'grade-words'
   | 'ready-made-assurance'
+  | 'remade-by-another'
   | 'condition-words-agree';
 
 export const text: WordsFor<Text> = {
@@ -68,6 +69,14 @@ export const text: WordsFor<Text> = {
     statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
     innocent: 'Oft steht das nur da, weil Käufer und Marktplätze danach fragen.',
     settles: 'Worauf die Beteuerung beruht: ein Beleg, der Code, ein fachkundiges Urteil.',
+  },
+  'remade-by-another': {
+    title: 'Das Stück ist so, wie sein Hersteller es gemacht hat',
+    failureTitle: 'Das Stück soll aus einem älteren umgearbeitet sein',
+    rule: 'Was aus einem älteren Stück umgearbeitet ist, trägt dessen Stempel und Material und ist nicht mehr das Werk des Herstellers.',
+    statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Solche Stücke werden offen verkauft, und hier wird es gesagt.',
+    settles: 'Wer es woraus umgearbeitet hat; ein Stempel darauf datiert dann das ältere Stück.',
   },
   'condition-words-agree': {
     title: 'Die Wörter für den Zustand passen zusammen',

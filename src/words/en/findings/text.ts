@@ -10,6 +10,7 @@ type Text =
   | 'maker-stated'
   | 'grade-words'
   | 'ready-made-assurance'
+  | 'remade-by-another'
   | 'condition-words-agree';
 
 export const text: WordsFor<Text> = {
@@ -67,6 +68,14 @@ export const text: WordsFor<Text> = {
     statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
     innocent: 'Many sellers write it because buyers and marketplaces ask for it.',
     settles: 'What the assurance rests on: a receipt, the code, a qualified opinion.',
+  },
+  'remade-by-another': {
+    title: 'The piece is as its maker made it',
+    failureTitle: 'The piece is said to be remade from an older one',
+    rule: 'What is remade from an older piece keeps that one’s stamp and materials, and is no longer its maker’s work.',
+    statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Such pieces are sold openly, and the seller says so here.',
+    settles: 'Who remade it and from what; a stamp on it then dates the older piece.',
   },
   'condition-words-agree': {
     title: 'The words for the condition agree',
