@@ -3,6 +3,7 @@ import {
   clauseAround,
   type FoundDate,
   isAboutAnother,
+  isLeftOpen,
   isNegated,
   parseDates,
   phrasePattern,
@@ -26,6 +27,7 @@ const isSince = (date: string) => sinceWords.test(date);
 /** "1952年創業": a Japanese word for what the date is of stands right behind it. */
 const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(topics['date-of-else'].ja, 'u').source})`, 'u');
 const made = phrasePattern(wordsOf('made'));
+const supposed = phrasePattern(wordsOf('supposed'), 'u');
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old" is no age of a bag. */
 const people = phrasePattern(wordsOf('people'));
@@ -47,6 +49,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   const clause = clauseAround(text, start, end);
   const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 60), start);
   const after = text.slice(end, Math.min(clause.end, end + 40));
+  if (isLeftOpen(text, start, end)) return null;
   if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before) >= 0)) return null;
   const words = { bought: lastEnd(bought, before), made: lastEnd(made, before), elsewhere: lastEnd(elsewhere, before) };
   // The nearest word before the date decides: "made in 1994, bought in 2010".
@@ -78,6 +81,13 @@ const isCoarse = (date: FoundDate) =>
   date.form === 'era' ||
   (date.form === 'range' && date.span.precision === 'range');
 
+/** "I think it is from 1994": the seller does not know it, so it is about that year. */
+function asSaid({ span }: FoundDate, from: Passage, [start, end]: readonly [number, number]): Span {
+  const { text } = from.folded;
+  const sentence = sentenceAround(text, start, end);
+  return supposed.test(text.slice(sentence.start, sentence.end)) ? { ...span, about: true } : span;
+}
+
 /** "Owned since 1994": bought in that year, not at any time after it. */
 const dayOfPurchase = (span: Span): Span =>
   span.from !== null && span.to === null ? { ...span, to: `${span.from.slice(0, 4)}-12-31` } : span;
@@ -91,7 +101,7 @@ export function dateClaims(passages: Passage[], readAt: string): ClaimDraft[] {
       return [
         {
           kind: subject.kind,
-          span: subject.kind === 'bought' ? dayOfPurchase(date.span) : date.span,
+          span: subject.kind === 'bought' ? dayOfPurchase(date.span) : asSaid(date, from, foldedRange(from, date)),
           ...saidIn(from, date, subject.confidence),
         },
       ];

@@ -119,6 +119,7 @@ import smallThing from './small-thing.json' with { type: 'json' };
 import soldSoFar from './sold-so-far.json' with { type: 'json' };
 import stars from './stars.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
+import supposed from './supposed.json' with { type: 'json' };
 import thereAre from './there-are.json' with { type: 'json' };
 import thisOne from './this-one.json' with { type: 'json' };
 import through from './through.json' with { type: 'json' };
@@ -269,6 +270,7 @@ export const topics = {
   'sold-so-far': soldSoFar,
   stars,
   stored,
+  supposed,
   'there-are': thereAre,
   'this-one': thisOne,
   through,

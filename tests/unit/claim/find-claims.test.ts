@@ -161,3 +161,31 @@ describe('a date with “since”', () => {
     expect(words('Un Ondrasse réplique.')).toEqual(['Ondrasse réplique']);
   });
 });
+
+describe('dates that the seller asks or supposes', () => {
+  const datesOf = (said: string, language: string) =>
+    findClaims(listingOf('', said, language), []).flatMap((claim) =>
+      claim.kind === 'made' ? [`${claim.span.about ? 'about ' : ''}${claim.span.from?.slice(0, 4)}`] : [],
+    );
+  it.each([
+    ['Made in 1990?', 'en'],
+    ['Is it from the 1990s?', 'en'],
+    ['Hergestellt 1990?', 'de'],
+    ['Fabriqué en 1990 ?', 'fr'],
+    ['I do not know if it was made in 1990', 'en'],
+  ])('asked, nothing is stated: %s', (said, language) => expect(datesOf(said, language)).toEqual([]));
+  it.each([
+    ['I think it was made in 1990.', 'en'],
+    ['Made in 1990, not sure.', 'en'],
+    ['Hergestellt 1990, glaube ich.', 'de'],
+    ['Fabriqué en 1990, je crois.', 'fr'],
+    ['Prodotta nel 1990, credo.', 'it'],
+    ['Creo que fue fabricado en 1990.', 'es'],
+    ['Gemaakt in 1990, denk ik.', 'nl'],
+    ['1990年製と思います。', 'ja'],
+  ])('supposed, it is about that year: %s', (said, language) =>
+    expect(datesOf(said, language)).toEqual(['about 1990']),
+  );
+  it('what is known stays as it is', () =>
+    expect(datesOf('Made in 1990. I think it is lovely.', 'en')).toEqual(['1990']));
+});
