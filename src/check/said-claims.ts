@@ -11,7 +11,7 @@ export const saidOf = <C extends { polarity: 'is' | 'is-not' }>(claims: readonly
 const mostQuotes = 3;
 
 /** The different words of some claims, the first few of them, and the claims that they stand in. */
-export function firstOf(claims: readonly Pick<Claim, 'id' | 'words'>[]): {
+function firstOf(claims: readonly Pick<Claim, 'id' | 'words'>[]): {
   data: { words: string[] };
   claims: string[];
 } {
