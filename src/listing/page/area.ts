@@ -1,4 +1,4 @@
-import { attribute } from './dom';
+import { attribute, attributeText } from './dom';
 import related from './related.json' with { type: 'json' };
 import type { Slices } from './slices';
 import type { Snapshot } from './snapshot';
@@ -69,7 +69,7 @@ function looksOutside(snapshot: Snapshot, index: number): boolean {
   const role = attribute(element, 'role');
   if (role !== null && outsideRoles.has(role)) return true;
   if (tag === 'header') return isSiteHeader(snapshot, parent);
-  const name = `${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''}`;
+  const name = `${attributeText(element, 'class')} ${attributeText(element, 'id')}`;
   return name.length > 1 && outsideName.test(name.slice(0, 400));
 }
 

@@ -1,5 +1,5 @@
 import type { Area } from './area';
-import { attribute } from './dom';
+import { attribute, attributeText } from './dom';
 import type { Slices } from './slices';
 import type { Snapshot } from './snapshot';
 import { visibleText } from './visible-text';
@@ -21,7 +21,7 @@ const longest = 60;
 
 const namesOf = (element: Element): string =>
   ['class', 'id', 'name', 'action', 'data-testid', 'data-action']
-    .map((name) => attribute(element, name, 400) ?? '')
+    .map((name) => attributeText(element, name, 400))
     .join(' ');
 
 /** Gathers what can be pressed in the listing's area; what the words mean is read later. */
@@ -32,14 +32,14 @@ export async function findControls(snapshot: Snapshot, { outside }: Area, slices
     if ((index & 127) === 0 && slices.due) await slices.rest();
     if (outside[index] === 1 || shown === 'hidden') continue;
     // What a field holds is the reader's or the site's own; only what a button says is asked.
-    const pressed = tag === 'input' && /^(submit|button|image)$/i.test(attribute(element, 'type') ?? '');
+    const pressed = tag === 'input' && /^(submit|button|image)$/i.test(attributeText(element, 'type'));
     const button = tag === 'button' || pressed || attribute(element, 'role') === 'button';
     if (!button && tag !== 'a' && tag !== 'form') continue;
     const names = namesOf(element);
     named ||= sellingName.test(names);
     if (tag === 'form' || (!button && !buttonName.test(names) && !sellingName.test(names))) continue;
     const seen = tag === 'input' ? '' : visibleText(snapshot, index, { most: longest });
-    const text = seen || (attribute(element, 'value') ?? attribute(element, 'aria-label') ?? '');
+    const text = seen || (attribute(element, 'value') ?? attributeText(element, 'aria-label'));
     if (text.length <= longest && text !== '' && words.size < maxWords) words.add(text);
   }
   return { words: [...words], named };

@@ -40,6 +40,10 @@ export function attribute(element: Element, name: string, most = usualLength): s
   return value !== null && value.length > most ? value.slice(0, most) : value;
 }
 
+/** An attribute's value for looking words up in; none is no words. */
+export const attributeText = (element: Element, name: string, most = usualLength): string =>
+  attribute(element, name, most) ?? '';
+
 export const hasAttribute = (element: Element, name: string): boolean =>
   invoke<boolean>(element, 'hasAttribute', name) === true;
 
@@ -111,7 +115,7 @@ export function pathOf(element: Element): string {
   let step: Element | null = element;
   while (step && steps.length < 4) {
     const id = attribute(step, 'id');
-    const first = (attribute(step, 'class') ?? '').trim().split(/\s+/)[0];
+    const first = attributeText(step, 'class').trim().split(/\s+/)[0];
     steps.unshift(tagOf(step) + (id ? `#${id.slice(0, 40)}` : first ? `.${first.slice(0, 40)}` : ''));
     if (id) break;
     step = parentElement(step);

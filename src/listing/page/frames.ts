@@ -1,4 +1,4 @@
-import { attribute, property } from './dom';
+import { attributeText, property } from './dom';
 import type { Snapshot } from './snapshot';
 
 const textName = /desc|detail|beschreib|content|item|text|iframe-?body/i;
@@ -17,12 +17,12 @@ export function isTextFrame(snapshot: Snapshot, at: number, described: boolean):
   if (frame?.shown !== 'shown') return false;
   const holder = snapshot.elements[frame.parent];
   const names = [frame, holder].map((one) =>
-    one ? ['class', 'id', 'title', 'name'].map((name) => attribute(one.element, name) ?? '').join(' ') : '',
+    one ? ['class', 'id', 'title', 'name'].map((name) => attributeText(one.element, name)).join(' ') : '',
   );
-  const own = `${names[0]} ${attribute(frame.element, 'src') ?? ''}`;
+  const own = `${names[0]} ${attributeText(frame.element, 'src')}`;
   if (otherName.test(own)) return false;
   if (textName.test(names.join(' '))) return true;
-  const side = (name: string) => Number.parseInt(attribute(frame.element, name) ?? '', 10);
+  const side = (name: string) => Number.parseInt(attributeText(frame.element, name), 10);
   return !described && side('height') >= 200 && !advertWidths.has(side('width'));
 }
 

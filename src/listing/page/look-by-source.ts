@@ -1,5 +1,5 @@
 import { blockTags } from '../structured/block-text';
-import { attribute, hasAttribute, property, select } from './dom';
+import { attributeText, hasAttribute, property, select } from './dom';
 import { type Look, type Looker, struckTags } from './look';
 
 const assistiveName =
@@ -12,7 +12,7 @@ const assistiveName =
 export function lookBySource(document: Document): Looker {
   const rules = simpleRules(document);
   const declared = (element: Element): string => {
-    const inline = attribute(element, 'style') ?? '';
+    const inline = attributeText(element, 'style');
     return `${rules.get(element) ?? ''};${inline}`.toLowerCase();
   };
   return {
@@ -25,7 +25,7 @@ export function lookBySource(document: Document): Looker {
       else if (has(offPage)) shown = 'assistive';
       else if (has(/(^|[;{\s])(height|width)\s*:\s*0(px)?\s*(;|!|$)/) && has(/overflow\s*:\s*(hidden|clip)/))
         shown = 'hidden';
-      else if (assistiveName.test(attribute(element, 'class') ?? '')) shown = 'assistive';
+      else if (assistiveName.test(attributeText(element, 'class'))) shown = 'assistive';
       const struck = struckTags.has(tag) || has(/text-decoration[^;]*line-through/);
       const block = tag === 'br' || blockTags.has(tag) || has(/display\s*:\s*(block|flex|grid|table|list-item)/);
       return { shown, struck, block };

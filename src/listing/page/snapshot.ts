@@ -1,6 +1,6 @@
 import { silentTags } from '../structured/block-text';
 import { webAddress } from './address';
-import { attribute, firstChild, isElement, nextSibling, nodeType, property, tagOf } from './dom';
+import { attribute, attributeText, firstChild, isElement, nextSibling, nodeType, property, tagOf } from './dom';
 import { frameDocument, isTextFrame } from './frames';
 import type { Looker } from './look';
 import type { Budget, Slices } from './slices';
@@ -179,11 +179,11 @@ const rootElement = (document: Node): Node | null => property<Element | null>(do
 
 /** The light children that a slot shows; none when it shows its own content. */
 function slottedNodes(slot: Element, slots: SlotContent, slices: Slices): Node[] {
-  const name = attribute(slot, 'name') ?? '';
+  const name = attributeText(slot, 'name');
   const wanted: Node[] = [];
   // Each slot goes through all children of the host: they count as visited, or many of both would be their product.
   for (let node = firstChild(slots.host); node && slices.take('nodes', 1) > 0; node = nextSibling(node))
-    if ((isElement(node) ? (attribute(node, 'slot') ?? '') : '') === name) wanted.push(node);
+    if ((isElement(node) ? attributeText(node, 'slot') : '') === name) wanted.push(node);
   return wanted.some((node) => isElement(node) || (property<string>(node, 'data') ?? '').trim() !== '') ? wanted : [];
 }
 

@@ -1,7 +1,7 @@
 import { webAddress } from '../page/address';
 import type { Area } from '../page/area';
 import { leadsTo, type OtherPage } from '../page/cards';
-import { attribute, closest, selectSome, tagOf, textContent } from '../page/dom';
+import { attribute, attributeText, closest, selectSome, tagOf, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import type { PageNote } from '../types';
@@ -21,7 +21,7 @@ export interface PhotoPage {
 }
 
 const number = (element: Element, name: string): number | null => {
-  const value = Number.parseInt(attribute(element, name) ?? '', 10);
+  const value = Number.parseInt(attributeText(element, name), 10);
   return value > 0 ? value : null;
 };
 
@@ -39,7 +39,7 @@ export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet): Prom
         if (source === 'no-photo') continue;
         if (source === 'absent' || made === mostMade) unaddressed += 1;
         else {
-          photos.add([source], 'visible', attribute(element, 'alt') ?? attribute(element, 'title') ?? '');
+          photos.add([source], 'visible', attribute(element, 'alt') ?? attributeText(element, 'title'));
           made += 1;
         }
       } else addImage(element, page, photos);
@@ -81,7 +81,7 @@ function addImage(image: Element, page: PhotoPage, photos: PhotoSet): void {
     const icon = isIconSized(number(image, 'width'), number(image, 'height')) && best <= 64 && sources.length < 2;
     if (icon || linksElsewhere(image, page)) return;
   }
-  photos.add(sources, 'visible', attribute(image, 'alt') ?? attribute(image, 'title') ?? '');
+  photos.add(sources, 'visible', attribute(image, 'alt') ?? attributeText(image, 'title'));
   for (const name of namesOf(image, page.slices)) addJson(image, name, page, photos);
 }
 
@@ -105,16 +105,16 @@ function addNoscript(noscript: Element, page: PhotoPage, photos: PhotoSet): void
 function addLink(link: Element, page: PhotoPage, photos: PhotoSet): void {
   const sources = sourcesOfLink(link, page.base, page.slices).filter((source) => !namesNoPhoto(source.address, link));
   if (sources.length > 0 && selectSome(link, 'img', 1).length === 0)
-    photos.add(sources, 'visible', attribute(link, 'title') ?? '');
+    photos.add(sources, 'visible', attributeText(link, 'title'));
 }
 
 const galleryName = /gallery|carousel|slide|swiper|photo|image|picture|zoom|media|galerie|bilder|foto/i;
 
 /** Pictures set as a background of a gallery's parts, and galleries kept as JSON in an attribute. */
 function addBackground(element: Element, page: PhotoPage, photos: PhotoSet): void {
-  const style = attribute(element, 'style') ?? '';
+  const style = attributeText(element, 'style');
   if (style.includes('url(')) {
-    const name = `${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${attribute(element, 'role') ?? ''}`;
+    const name = `${attributeText(element, 'class')} ${attributeText(element, 'id')} ${attributeText(element, 'role')}`;
     const address = webAddress(/background(?:-image)?\s*:[^;]*url\(\s*["']?([^"')]+)/i.exec(style)?.[1], page.base);
     if (
       address !== null &&
@@ -123,14 +123,14 @@ function addBackground(element: Element, page: PhotoPage, photos: PhotoSet): voi
       !isPlaceholder(address) &&
       !linksElsewhere(element, page)
     )
-      photos.add([{ address, width: null, height: null }], 'visible', attribute(element, 'aria-label') ?? '');
+      photos.add([{ address, width: null, height: null }], 'visible', attributeText(element, 'aria-label'));
   }
   for (const name of namesOf(element, page.slices)) {
     if (!name.startsWith('data-') && !name.startsWith(':')) continue;
     addJson(element, name, page, photos);
     if (
       /^data-(zoom|large|full|src|original|hi-?res|big)/i.test(name) &&
-      galleryName.test(`${attribute(element, 'class') ?? ''} ${name}`)
+      galleryName.test(`${attributeText(element, 'class')} ${name}`)
     ) {
       const sources = fromAttribute(name, longValue(element, name, page.slices), page.base).filter(
         (one) => !namesNoPhoto(one.address, element),
@@ -146,11 +146,7 @@ function addJson(element: Element, name: string, page: PhotoPage, photos: PhotoS
   if (!name.startsWith('data-') && !name.startsWith(':')) return;
   const value = longValue(element, name, page.slices, maxJsonLength);
   if (value.length < 12 || !/^\s*[[{]/.test(value) || !/\.(jpe?g|png|webp|avif)/i.test(value)) return;
-  if (
-    !galleryName.test(
-      `${name} ${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${tagOf(element)}`,
-    )
-  )
+  if (!galleryName.test(`${name} ${attributeText(element, 'class')} ${attributeText(element, 'id')} ${tagOf(element)}`))
     return;
   const { values, sizes } = addressesInJson(value, page.base);
   const kept = (sources: PhotoSource[]) => sources.filter((source) => !namesNoPhoto(source.address, null));

@@ -1,5 +1,14 @@
 import { webAddress } from '../page/address';
-import { attribute, attributeNames, isElement, parentElement, property, selectSome, tagOf } from '../page/dom';
+import {
+  attribute,
+  attributeNames,
+  attributeText,
+  isElement,
+  parentElement,
+  property,
+  selectSome,
+  tagOf,
+} from '../page/dom';
 import type { Slices } from '../page/slices';
 import { type JsonValue, readTolerantJson } from '../structured/tolerant-json';
 import { isPlaceholder } from './not-photo';
@@ -35,7 +44,7 @@ export const namesOf = (element: Element, slices: Slices): string[] => {
 
 /** A value that may be long: data or a list of addresses. Empty where it is beyond all use: half of it would lie. */
 export function longValue(element: Element, name: string, slices: Slices, most = maxValue): string {
-  const value = attribute(element, name, Number.POSITIVE_INFINITY) ?? '';
+  const value = attributeText(element, name, Number.POSITIVE_INFINITY);
   const kept = value.length > most ? 0 : value.length;
   return slices.takeOf(element, name, 'characters', value.length, kept) < value.length ? '' : value;
 }

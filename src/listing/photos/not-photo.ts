@@ -1,4 +1,4 @@
-import { attribute } from '../page/dom';
+import { attributeText } from '../page/dom';
 
 const notPhotoName =
   /(^|[\s_\-/.])(logo|logos|icons?|sprites?|avatars?|profile-?(pic|photo|image)?|badges?|flags?|payments?|cards?-logos?|rating|stars?|banners?|advert(s|isement)?|ads|adserver|doubleclick|beacon|tracking|tracker|pixel|spinner|loader|emoji|smiley|button|arrow|chevron|social|captcha|qr-?code|watermark|user-?pic|seller-?(logo|photo|image)|shop-?logo)($|[\s_\-/.\d])/i;
@@ -20,8 +20,8 @@ export function namesNoPhoto(address: string, element: Element | null): boolean 
   const file = address.replace(/^https?:\/\/[^/]+/i, '').replace(/[?#].*/s, '');
   if (/\.svg$/i.test(file) || notPhotoName.test(file)) return true;
   if (!element) return false;
-  const names = `${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${attribute(element, 'role') ?? ''}`;
-  const alt = attribute(element, 'alt') ?? '';
+  const names = `${attributeText(element, 'class')} ${attributeText(element, 'id')} ${attributeText(element, 'role')}`;
+  const alt = attributeText(element, 'alt');
   return (
     notPhotoName.test(names) ||
     (alt.length < 30 && /\b(logo|icon|avatar|profile (photo|picture)|advert(isement)?)\b/i.test(alt))

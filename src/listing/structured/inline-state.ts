@@ -1,5 +1,5 @@
 import { webAddress } from '../page/address';
-import { attribute, select, textContent } from '../page/dom';
+import { attributeText, select, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { PhotoSet } from '../photos/photo-set';
 import type { PageExtract } from '../types';
@@ -38,7 +38,7 @@ export async function readInlineState(
     characters -= text.length;
     if (characters < 0) break;
     for (const [found] of text.matchAll(address)) joinPhoto([found], base, photos);
-    const data = /json/i.test(attribute(script, 'type') ?? '') || /^\s*[\w.$ [\]"']{1,80}=\s*[[{]/.test(text);
+    const data = /json/i.test(attributeText(script, 'type')) || /^\s*[\w.$ [\]"']{1,80}=\s*[[{]/.test(text);
     const stack: JsonValue[] = data ? (parseJsonLd(text)?.roots ?? []) : [];
     while (stack.length > 0 && nodes > 0) {
       const value = stack.pop();

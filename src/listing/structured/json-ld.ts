@@ -1,4 +1,4 @@
-import { attribute, select, textContent } from '../page/dom';
+import { attributeText, select, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { PageNote } from '../types';
 import { cleanJson, dangerousKeys } from './clean-json';
@@ -47,7 +47,7 @@ export async function readJsonLd(roots: readonly ParentNode[], slices: Slices): 
   const scripts = roots.flatMap((root) => select(root, 'script[type*="ld+json" i]'));
   const budget = { nodes: maxNodes, characters: mostInAll };
   for (const [index, script] of scripts.entries()) {
-    if (!/^\s*application\/ld\+json\b/i.test(attribute(script, 'type') ?? '')) continue;
+    if (!/^\s*application\/ld\+json\b/i.test(attributeText(script, 'type'))) continue;
     await slices.rest();
     const where = `json-ld ${index + 1}`;
     const text = textContent(script);

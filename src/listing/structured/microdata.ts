@@ -1,5 +1,6 @@
 import {
   attribute,
+  attributeText,
   closest,
   hasAttribute,
   isElement,
@@ -113,7 +114,7 @@ function referencedProperties(root: ParentNode, scopes: readonly Element[]): Map
   const referring = scopes.filter((scope) => hasAttribute(scope, 'itemref'));
   if (referring.length === 0) return found;
   const byId = new Map<string, Element>();
-  for (const element of select(root, '[id]').reverse()) byId.set(attribute(element, 'id') ?? '', element);
+  for (const element of select(root, '[id]').reverse()) byId.set(attributeText(element, 'id'), element);
   let budget = maxElements;
   for (const scope of referring) {
     const ids = new Set(splitTokens(attribute(scope, 'itemref')).slice(0, 50));

@@ -1,4 +1,4 @@
-import { attribute, selectSome } from '../page/dom';
+import { attribute, attributeText, selectSome } from '../page/dom';
 
 /** What a page's head says of itself, by name in small letters ("og:title", "description"), in order. */
 export type HeadTags = Map<string, string[]>;
@@ -10,7 +10,7 @@ const maxLength = 20_000;
 export function readHeadTags(document: Document): HeadTags {
   const tags: HeadTags = new Map();
   for (const element of selectSome(document, 'meta[content]', maxTags)) {
-    const value = (attribute(element, 'content', maxLength) ?? '').trim();
+    const value = attributeText(element, 'content', maxLength).trim();
     if (value === '') continue;
     for (const source of ['property', 'name']) {
       const name = attribute(element, source)?.trim().toLowerCase();

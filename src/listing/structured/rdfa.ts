@@ -1,4 +1,4 @@
-import { attribute, closest, hasAttribute, pathOf, selectSome } from '../page/dom';
+import { attribute, attributeText, closest, hasAttribute, pathOf, selectSome } from '../page/dom';
 import type { Slices } from '../page/slices';
 import { addValue, type Item, newItem, shortName } from './item';
 import { elementValue, maxValue, textNodes } from './microdata';
@@ -24,7 +24,7 @@ function resolveTerm(term: string, element: Element): string | null {
     return address === undefined ? null : address + term.slice(colon + 1);
   }
   const holder = closest(element, (step) => hasAttribute(step, 'vocab'), true);
-  return holder ? `${attribute(holder, 'vocab') ?? ''}${term}` : null;
+  return holder ? `${attributeText(holder, 'vocab')}${term}` : null;
 }
 
 function prefixesOf(element: Element): Map<string, string> {

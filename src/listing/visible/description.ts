@@ -2,7 +2,7 @@ import { plainLabel, splitLabelled } from '../../text/label-words';
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { holds } from '../page/area';
-import { attribute, pathOf } from '../page/dom';
+import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
@@ -69,7 +69,7 @@ async function namedBlocks(snapshot: Snapshot, area: Area, slices: Slices): Prom
   for (const [index, { element, tag, shown }] of snapshot.elements.entries()) {
     if ((index & 127) === 0 && slices.due) await slices.rest();
     if (shown !== 'shown' || area.outside[index] === 1 || tag === 'body' || tag === 'html' || tag === 'main') continue;
-    const name = `${attribute(element, 'class') ?? ''} ${attribute(element, 'id') ?? ''} ${attribute(element, 'data-testid') ?? ''} ${attribute(element, 'itemprop') ?? ''}`;
+    const name = `${attributeText(element, 'class')} ${attributeText(element, 'id')} ${attributeText(element, 'data-testid')} ${attributeText(element, 'itemprop')}`;
     if (name.length < 7) continue;
     if (descriptionName.test(name.slice(0, 300)) && !(area.heading >= 0 && holds(snapshot, index, area.heading)))
       blocks.push(index);

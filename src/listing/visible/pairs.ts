@@ -1,5 +1,5 @@
 import { splitLabelled } from '../../text/label-words';
-import { attribute, pathOf } from '../page/dom';
+import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
@@ -103,7 +103,7 @@ const profilePath =
 /** A link to a member's page names the seller where nothing else does. */
 function addProfile(snapshot: Snapshot, index: number, add: Add): void {
   const link = snapshot.elements[index];
-  if (!link || !profilePath.test(attribute(link.element, 'href') ?? '')) return;
+  if (!link || !profilePath.test(attributeText(link.element, 'href'))) return;
   const [name = ''] = textOf(snapshot, index).split('\n');
   if (name.length >= 2 && name.length <= 40) add('seller', name, index);
 }

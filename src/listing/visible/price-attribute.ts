@@ -2,7 +2,7 @@ import type { PriceHints } from '../../text/currency';
 import { exponentOf } from '../../text/currency';
 import { parsePrices } from '../../text/price';
 import type { Area } from '../page/area';
-import { attribute, pathOf, selectSome } from '../page/dom';
+import { attribute, attributeText, pathOf, selectSome } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { dataPrice } from '../structured/data-price';
@@ -34,10 +34,10 @@ export function findAttributePrices(
     const at = inArea.get(element);
     if (at === undefined || area.outside[at] === 1 || snapshot.elements[at]?.shown === 'hidden') continue;
     const where = pathOf(element);
-    for (const one of parsePrices(attribute(element, 'aria-label') ?? '', hints).slice(0, 1))
+    for (const one of parsePrices(attributeText(element, 'aria-label'), hints).slice(0, 1))
       found.push({ ...one, at, confidence, where: `${where} @aria-label`, alone: true });
     const name = valueAttributes.find((one) => attribute(element, one) !== null);
-    const text = name ? (attribute(element, name) ?? '').trim() : '';
+    const text = name ? attributeText(element, name).trim() : '';
     const currency =
       currencyAttributes.map((one) => attribute(element, one)).find((one) => one !== null) ?? hints.currency ?? null;
     const price = text === '' ? null : dataPrice(text, currency, 'sale', hints);
@@ -70,7 +70,7 @@ export async function hasWordlessPrice(snapshot: Snapshot, area: Area, slices: S
   for (const [index, { element, shown, pieces, end }] of snapshot.elements.entries()) {
     if ((index & 127) === 0 && slices.due) await slices.rest();
     if (shown !== 'shown' || area.outside[index] === 1 || end - index > 4) continue;
-    if (!/(^|[\s_-])price($|[\s_-])/i.test(attribute(element, 'class') ?? '')) continue;
+    if (!/(^|[\s_-])price($|[\s_-])/i.test(attributeText(element, 'class'))) continue;
     if (snapshot.pieces.slice(pieces[0], pieces[1]).every((piece) => piece.text.trim() === '')) return true;
   }
   return false;

@@ -3,7 +3,7 @@ import { plainLabel } from '../../text/label-words';
 import { type FoundPrice, parsePrices } from '../../text/price';
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
-import { attribute, pathOf } from '../page/dom';
+import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
@@ -32,7 +32,7 @@ const maxPriceText = 20_000;
 
 const nameOf = (element: Element): string =>
   ['class', 'id', 'data-testid', 'data-test', 'itemprop', 'data-qa']
-    .map((name) => attribute(element, name) ?? '')
+    .map((name) => attributeText(element, name))
     .join(' ')
     .slice(0, 400);
 
@@ -79,7 +79,7 @@ async function strikeFormerPrices(snapshot: Snapshot, slices: Slices): Promise<v
   for (const { element, parent, pieces } of snapshot.elements) {
     if (slices.due) await slices.rest();
     if (pieces[1] - pieces[0] > 8) continue;
-    const name = attribute(element, 'class') ?? '';
+    const name = attributeText(element, 'class');
     const holder = snapshot.elements[parent];
     if (!formerName.test(name) || !priceName.test(`${name} ${holder ? nameOf(holder.element) : ''}`)) continue;
     for (const piece of snapshot.pieces.slice(pieces[0], pieces[1])) piece.struck = true;
