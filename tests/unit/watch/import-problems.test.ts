@@ -1,0 +1,184 @@
+import { describe, expect, it } from 'vitest';
+import { problemOf } from '../../../src/watch/record/standing';
+import { good, testBench } from './open-for-test';
+import { sampleCase, sampleRecord } from './sample-case';
+
+const exported = async (change: (file: Record<string, unknown[]>) => void = () => undefined) => {
+  const list = await testBench().open();
+  await list.save(sampleCase('https://attic-arcade.example/item/1', 'One'), []);
+  const file = JSON.parse(good(await list.exportText()));
+  change(file);
+  return JSON.stringify(file);
+};
+const importing = async (text: string) => (await testBench().open()).importText(text);
+const refusedBy = async (text: string) => good(await importing(text)).refused;
+const importFile = 'Nothing was changed. Choose a file that the watch list exported.';
+const kept = 'The record is kept as it is: export it and report what it says.';
+const untilThen = 'Update the extension; until then the record is shown and not changed.';
+
+describe('what an import says of a file that it does not take', () => {
+  it.each([
+    ['cut off', '{"format":"tellstamp-watch-list","ver', 'import-cut-off', 'the file is cut off: its end is missing'],
+    ['no JSON', 'plain words', 'import-not-json', 'the file is not an export of the watch list'],
+    [
+      'named too late',
+      `${' '.repeat(200)}{"format":"tellstamp-watch-list"`,
+      'import-not-json',
+      'the file is not an export of the watch list',
+    ],
+    ['another JSON', '{"format":"other"}', 'import-other-format', 'the file is not an export of the watch list'],
+    [
+      'version nought',
+      '{"format":"tellstamp-watch-list","version":0,"exportedAt":"x","records":[]}',
+      'import-other-format',
+      'the file is not an export of the watch list',
+    ],
+    [
+      'too new',
+      '{"format":"tellstamp-watch-list","version":3,"exportedAt":"x","records":[]}',
+      'import-newer',
+      'the file was written by a newer version of the extension',
+    ],
+    ['too large', 'x'.repeat(400_000_001), 'import-too-large', 'the file is too large to be an export'],
+  ])('%s', async (_what, text, code, what) => {
+    expect(await importing(text)).toEqual({ ok: false, problem: { code, where: 'import', what, remedy: importFile } });
+  });
+
+  it('takes a file of version 1, with no looks and pictures beside its records', async () => {
+    const text = '{"format":"tellstamp-watch-list","version":1,"exportedAt":"x","records":[],"more":1}';
+    expect(good(await importing(text)).added).toBe(0);
+  });
+
+  it('holds at most twenty thousand records', async () => {
+    const of = (count: number) =>
+      importing(
+        JSON.stringify({ format: 'tellstamp-watch-list', version: 2, exportedAt: '', records: Array(count).fill(0) }),
+      );
+    expect(good(await of(20_000)).refused).toHaveLength(20_000);
+    expect(await of(20_001)).toMatchObject({ ok: false, problem: { code: 'import-other-format' } });
+  });
+});
+
+describe('what an import says of a record that it does not take', () => {
+  it.each<[string, unknown, string, string]>([
+    ['words', 'words', 'record 2', 'it is no record'],
+    ['nothing', null, 'record 2', 'it is no record'],
+    ['a list', [], 'record 2', 'it is no record'],
+    ['no number for a version', { version: '4', title: 'Two' }, 'record 2 (Two)', 'its version is not a number'],
+    ['half a version', { version: 1.5, title: '' }, 'record 2', 'its version is not a number'],
+    ['a version below nought', { version: -1, title: 7 }, 'record 2', 'its version is not a number'],
+    [
+      'a long title',
+      { version: 'x', title: 't'.repeat(81) },
+      `record 2 (${'t'.repeat(80)})`,
+      'its version is not a number',
+    ],
+    [
+      'a field of another kind',
+      { ...sampleRecord(), note: 7 },
+      'record 2 (Ondrasse Carryall 30)',
+      'note: Invalid input: expected string, received number',
+    ],
+    [
+      'a status that is none',
+      { ...sampleRecord(), status: 'lost' },
+      'record 2 (Ondrasse Carryall 30)',
+      expect.stringMatching(/^status: /) as unknown as string,
+    ],
+    [
+      'a moment of another form',
+      { ...sampleRecord(), savedAt: 'today' },
+      'record 2 (Ondrasse Carryall 30)',
+      'savedAt: no date and time',
+    ],
+    [
+      'a name of a look that is none',
+      { ...sampleRecord(), looks: [{ ...sampleRecord().looks[0], look: 'x' }] },
+      'record 2 (Ondrasse Carryall 30)',
+      'looks.0.look: no SHA-256',
+    ],
+    [
+      'an address that is none',
+      { ...sampleRecord(), shown: { ...sampleRecord().shown, address: 'ftp://x' } },
+      'record 2 (Ondrasse Carryall 30)',
+      'shown.address: no web address (http or https)',
+    ],
+    ['a look that is missing', sampleRecord(), 'record 2 (Ondrasse Carryall 30)', 'a look is missing'],
+  ])('%s', async (_what, record, where, what) => {
+    const text = await exported((file) => file.records?.push(record));
+    expect(await refusedBy(text)).toEqual([{ code: 'record-damaged', where, what, remedy: kept }]);
+  });
+
+  it('a newer one without a name to be kept by', async () => {
+    const text = await exported((file) => file.records?.push({ version: 9, id: '' }));
+    expect(await refusedBy(text)).toEqual([
+      { code: 'record-newer', where: 'record 2', what: 'it has version 9', remedy: untilThen },
+    ]);
+  });
+
+  it('a newer one that the list has in another state', async () => {
+    const list = await testBench().open();
+    const file = (note: string) =>
+      JSON.stringify({
+        format: 'tellstamp-watch-list',
+        version: 2,
+        exportedAt: '',
+        records: [{ version: 9, id: 'n', note }],
+      });
+    expect(good(await list.importText(file('a')))).toMatchObject({ newer: 1, refused: [] });
+    expect(good(await list.importText(file('a')))).toMatchObject({ newer: 0, same: 1 });
+    expect(good(await list.importText(file('b'))).refused).toEqual([
+      {
+        code: 'record-newer',
+        where: 'record 1',
+        what: 'a newer version wrote it, and the list has another state of it',
+        remedy: 'Update the extension and import again.',
+      },
+    ]);
+    expect(good(await list.rows())).toEqual([
+      {
+        state: 'newer',
+        id: 'n',
+        key: '',
+        title: 'A record without a title',
+        uses: [],
+        problem: problemOf('record-newer', 'it has version 9'),
+      },
+    ]);
+  });
+
+  it('one whose look is another than its name says, or of a form that is none', async () => {
+    const another = await exported((file) => {
+      const [look] = file.looks as { look: { listing: { text: string } } }[];
+      if (look) look.look.listing.text = 'changed';
+    });
+    expect(await refusedBy(another)).toEqual([
+      {
+        code: 'record-damaged',
+        where: 'record 1 (One)',
+        what: 'a look is not the one that its name says',
+        remedy: kept,
+      },
+    ]);
+    const broken = await exported((file) => {
+      const [look] = file.looks as { look: { listing: unknown } }[];
+      if (look) look.look.listing = 7;
+    });
+    expect(await refusedBy(broken)).toMatchObject([
+      { where: 'record 1 (One)', what: expect.stringMatching(/^listing: /) },
+    ]);
+  });
+
+  it('one that the list has already, and cannot read there', async () => {
+    const bench = testBench();
+    const list = await bench.open();
+    await list.save(sampleCase('https://attic-arcade.example/item/1', 'One'), []);
+    const text = good(await list.exportText());
+    const copy = await bench.copy();
+    await bench.putBack({ ...copy, cases: copy.cases.map((one) => ({ ...one, note: 7 })) });
+    const [refused] = good(await (await bench.open()).importText(text)).refused;
+    expect(refused?.what).toBe(
+      'the list has it already, and there note: Invalid input: expected string, received number',
+    );
+  });
+});
