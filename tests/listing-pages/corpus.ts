@@ -1,6 +1,7 @@
 import type { TechniquePage } from './reading';
 import { asideTruths, pageHtml, truths } from './score';
 import { data } from './techniques/data';
+import { edges } from './techniques/edges';
 import { kinds } from './techniques/kinds';
 import { looks } from './techniques/looks';
 import { notations } from './techniques/notations';
@@ -16,6 +17,7 @@ export const corpus: Record<string, Record<string, TechniquePage>> = {
     Object.entries({ ...truths, ...asideTruths }).map(([name, { url }]) => [name, { html: pageHtml(name), url }]),
   ),
   data,
+  edges,
   looks,
   notations,
   photos,

@@ -70,7 +70,7 @@ function looksOutside(snapshot: Snapshot, index: number): boolean {
   if (role !== null && outsideRoles.has(role)) return true;
   if (tag === 'header') return isSiteHeader(snapshot, parent);
   const name = `${attributeText(element, 'class')} ${attributeText(element, 'id')}`;
-  return name.length > 1 && outsideName.test(name.slice(0, 400));
+  return outsideName.test(name.slice(0, 400));
 }
 
 /** A `header` of the page, not of an article, section or the main part. */

@@ -18,7 +18,7 @@ export function lookBySource(document: Document): Looker {
   return {
     element(element, tag) {
       const style = declared(element);
-      const has = (pattern: RegExp): boolean => style.length > 1 && pattern.test(style);
+      const has = (pattern: RegExp): boolean => pattern.test(style);
       let shown: Look['shown'] = 'shown';
       if (hasAttribute(element, 'hidden') || (tag === 'dialog' && !hasAttribute(element, 'open'))) shown = 'hidden';
       else if (has(hiding)) shown = 'hidden';

@@ -70,7 +70,6 @@ async function namedBlocks(snapshot: Snapshot, area: Area, slices: Slices): Prom
     if ((index & 127) === 0 && slices.due) await slices.rest();
     if (shown !== 'shown' || area.outside[index] === 1 || tag === 'body' || tag === 'html' || tag === 'main') continue;
     const name = `${attributeText(element, 'class')} ${attributeText(element, 'id')} ${attributeText(element, 'data-testid')} ${attributeText(element, 'itemprop')}`;
-    if (name.length < 7) continue;
     if (descriptionName.test(name.slice(0, 300)) && !(area.heading >= 0 && holds(snapshot, index, area.heading)))
       blocks.push(index);
   }

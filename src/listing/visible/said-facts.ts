@@ -65,7 +65,8 @@ function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boo
   const where = from('text', nearSeller ? 0.6 : 0.45);
   const { seller } = draft;
   for (const { share, count, words } of findRatings(nearSeller ? withoutName(line, draft) : line).slice(0, 2)) {
-    if (!nearSeller && count === null) continue;
+    // A number alone counts sales or pieces as likely as stars.
+    if (count === null && (!nearSeller || /^\d+$/.test(words))) continue;
     propose(seller.rating, { share: Math.round(share * 10_000) / 10_000, count, words }, where);
   }
   for (const said of findSalesCounts(line)) propose(seller.salesCount, said.value, where, said.words);
