@@ -68,6 +68,8 @@ type Handed = Omit<Level, 'next' | 'queue' | 'taken'>;
 /** Light children waiting for the slots of their host's shadow tree. */
 interface SlotContent {
   host: Element;
+  /** What the slots among the host's own children show: a slot may be handed on. */
+  outer: SlotContent | null;
 }
 
 /** Most characters of one text: no description is longer. */
@@ -164,12 +166,12 @@ export async function takeSnapshot(document: Document, options: SnapshotOptions)
     };
     const inner = innerRoot(node, tag, options, snapshot);
     const slotted = tag === 'slot' && level.slots ? slottedNodes(node, level.slots, slices) : [];
-    if (inner.kind === 'shadow') down(firstChild(inner.root), { ...handed, slots: { host: node } });
+    if (inner.kind === 'shadow') down(firstChild(inner.root), { ...handed, slots: { host: node, outer: level.slots } });
     else if (inner.kind === 'frame') down(rootElement(inner.root), { ...handed, slots: null });
     else if (inner.kind === 'text') {
       pieces.push({ text: `\n${inner.text.slice(0, maxTextLength)}\n`, at: index, shown, struck });
       down(null, handed);
-    } else if (slotted.length > 0) down(null, { ...handed, slots: null }, slotted);
+    } else if (slotted.length > 0) down(null, { ...handed, slots: level.slots?.outer ?? null }, slotted);
     else down(tag === 'noscript' || inner.kind === 'unread' ? null : firstChild(node), handed);
   }
   return snapshot;
