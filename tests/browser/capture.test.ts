@@ -117,6 +117,30 @@ describe('a photo whose host lets no script fetch it, in a real window', () => {
     expect(said.text).toContain('small copy, 440 of 1200 pixels wide');
   });
 
+  it('is pictured where the page draws it as a background', async () => {
+    const address = shop.page('background.html', {
+      photos: [far],
+      css: `.photo { width: 480px; height: 360px; background: url("${far}") center / cover }`,
+      body: '<div class="photo" role="img" aria-label="Front"></div>',
+    });
+    expect(await read(address, cornersShown)).toEqual([[...corners]]);
+  });
+
+  it('is not taken for a link without any colour that lies over it, nor looked for where it is not seen at all', async () => {
+    const address = shop.page('unseen.html', {
+      photos: [far],
+      css: `.unseen { opacity: 0; width: 700px } .seen { width: 440px } .frame { position: relative; display: inline-block }
+        .over { position: absolute; inset: 0; background: #fff; opacity: 0 }`,
+      body: `<img class="unseen" src="${far}" alt=""><div class="frame"><img class="seen" src="${far}" alt=""><a class="over" href="#big"></a></div>`,
+    });
+    const said = await read(address, async (panel) => ({
+      corners: await cornersShown(panel),
+      text: await panel.text(),
+    }));
+    expect(said.corners).toEqual([[...corners]]);
+    expect(said.text).toContain('small copy, 440 of 1200 pixels wide');
+  });
+
   it('is found in a closed shadow tree', async () => {
     const address = shop.page('tree.html', {
       photos: [far],

@@ -62,10 +62,11 @@ function findElsewhere(urls: readonly string[]): HTMLElement[] {
   return found;
 }
 
-/** Addresses of the backgrounds that an element's own attribute sets; those of style sheets are no listing's photos. */
-function backgroundOf(element: HTMLElement): string[] {
-  if (!element.getAttribute('style')?.includes('url(')) return [];
-  return [...element.style.backgroundImage.matchAll(/url\("([^"]*)"\)/g)].flatMap(([, address = '']) =>
-    URL.canParse(address, document.baseURI) ? [new URL(address, document.baseURI).href] : [],
-  );
-}
+/** Addresses of the backgrounds that an element is drawn with, whether its own attribute or a style sheet sets them. */
+const backgroundOf = (element: HTMLElement): string[] =>
+  element.offsetWidth < smallestSide
+    ? []
+    : Array.from(
+        getComputedStyle(element).backgroundImage.matchAll(/url\("([^"]*)"\)/g),
+        ([, address = '']) => address,
+      );
