@@ -14,7 +14,7 @@ import { caseLotOf, codesOfPiece, judgingClaims } from './lot';
 import { marksOf } from './marks';
 import { standingFindings, unmetAside } from './set-aside';
 import { allPhotos, skippedOf } from './skipped';
-import type { Case } from './types';
+import type { Case, Reply } from './types';
 
 export interface CaseInput {
   listing: Listing;
@@ -23,6 +23,8 @@ export interface CaseInput {
   /** What the buyer set right, added or struck. */
   corrections: Correction[];
   makers: readonly MakerFile[];
+  /** What the seller replied, the first first. */
+  replies?: readonly Reply[] | undefined;
   /** ISO 8601 moment at which the case is judged. */
   now: string;
   /** The look before this one; changes are told only with it. */
@@ -34,9 +36,9 @@ export interface CaseInput {
  * the same input gives the same case, so that a case on disk can be recomputed from its own `listing`, `photos` and
  * `corrections` with the same maker files.
  */
-export function buildCase({ listing, photos, corrections, makers, now, previous }: CaseInput): Case {
+export function buildCase({ listing, photos, corrections, makers, replies = [], now, previous }: CaseInput): Case {
   const files = [...makers];
-  const corrected = applyCorrections({ listing, photos, claims: findClaims(listing, files), corrections });
+  const corrected = applyCorrections({ listing, photos, claims: claimsIn(listing, files, replies), corrections });
   const { claims } = corrected;
   const lot = caseLotOf({ listing, claims, corrections });
   const judging = judgingClaims(lot ? { claims, lot } : { claims });
@@ -83,6 +85,7 @@ export function buildCase({ listing, photos, corrections, makers, now, previous 
     photos,
     corrections,
     judgedAt: now,
+    ...(replies.length > 0 ? { replies: [...replies] } : {}),
     ...(before ? { previous: before } : {}),
     maker: maker?.maker ?? null,
     ...(maker?.invented ? { makerInvented: true } : {}),
@@ -121,8 +124,18 @@ function summaryOf(findings: Finding[]): Case['summary'] {
 }
 
 /** What a look at this listing gives a later one to compare with, its claims read by these maker files. */
-export const previousOf = (listing: Listing, makers: readonly MakerFile[]): PreviousLook =>
-  lookAt({ listing, claims: findClaims(listing, [...makers]), corrections: [] });
+export const previousOf = (
+  listing: Listing,
+  makers: readonly MakerFile[],
+  replies: readonly Reply[] = [],
+): PreviousLook => lookAt({ listing, claims: claimsIn(listing, [...makers], replies), corrections: [] });
+
+const claimsIn = (listing: Listing, makers: MakerFile[], replies: readonly Reply[]): Claim[] =>
+  findClaims(
+    listing,
+    makers,
+    replies.map(({ text }) => text),
+  );
 
 /** What a later look compares with. */
 export const lookAt = ({

@@ -21,7 +21,7 @@ export { sameData } from './same-data';
 export { saysLittle } from './says-little';
 export { asideFor, type FindingSetAside, setAsideIn } from './set-aside';
 export { fileFromCase } from './start-file';
-export { type Case, type CaseLot, caseSchema } from './types';
+export { type Case, type CaseLot, caseSchema, type Reply } from './types';
 export { type WeighedFinding, weighedFindings } from './weighed-findings';
 
 /** Every finding of a case, in the order of its checks, also what the buyer set aside. */

@@ -11,9 +11,16 @@ import { questionSchema } from '../question/types';
 import { photoReadSchema } from '../stamp/types';
 import { correctionSchema, mostCorrections } from './correction-types';
 
+/** What the seller replied, as the buyer pasted it, and when. */
+export const replySchema = z.strictObject({
+  at: z.iso.datetime({ error: 'no date and time' }),
+  text: z.string().min(1).max(20_000),
+});
+export type Reply = z.infer<typeof replySchema>;
+
 /**
  * One listing with everything read and found. It can be written to disk, read back and recomputed: all that the
- * pipeline needs after the page and the photos were read is `listing`, `photos`, `corrections` and the maker files.
+ * pipeline needs after the page and the photos were read is `listing`, `photos`, `replies`, `corrections` and the maker files.
  */
 export const caseSchema = z.strictObject({
   format: z.literal(1),
@@ -21,6 +28,8 @@ export const caseSchema = z.strictObject({
   photos: z.array(photoReadSchema),
   /** What the buyer set right, added or struck; what stands in `photos` is as it was read. */
   corrections: z.array(correctionSchema).max(mostCorrections),
+  /** The seller's replies, the first first; absent where none was kept. */
+  replies: z.array(replySchema).max(50).optional(),
   /** Moment at which it was judged, ISO 8601; `listing.readAt` when missing. */
   judgedAt: z.iso.datetime({ error: 'no date and time' }).optional(),
   /** The look before this one, which checks on changes compare with. */

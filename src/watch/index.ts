@@ -14,6 +14,7 @@ export { type ReadableRow, rowOf, type WatchRow } from './rows';
 export { caseOf, compareFound, type SavedCase, type SavedLook, type ThenAndNow } from './saved-case';
 export type { Change } from './store';
 export {
+  type AskedQuestion,
   type Found,
   type Imported,
   type KeptPicture,

@@ -1,4 +1,4 @@
-import { type LookName, mostEarlierLooks, type OtherNote, type WatchRecord } from './types';
+import { type AskedQuestion, type LookName, mostEarlierLooks, type OtherNote, type WatchRecord } from './types';
 
 export interface Joined {
   record: WatchRecord;
@@ -27,15 +27,30 @@ export function joinRecords(own: WatchRecord, other: WatchRecord, from: OtherNot
   const fresh = (said.note !== '' || said.status !== null) && !known ? [said] : [];
   const brought = other.otherNotes.filter((one) => one.note !== note && !own.otherNotes.some(sameWords(one)));
   const otherNotes = [...own.otherNotes, ...brought, ...fresh];
+  const asked = joinAsked(own.asked, other.asked);
   const changed =
     note !== own.note ||
     status !== own.status ||
     otherNotes.length > own.otherNotes.length ||
+    JSON.stringify(asked) !== JSON.stringify(own.asked) ||
     looks.some((look) => !own.looks.includes(look));
   if (!changed) return { record: own, changed, bothNotes: false };
   const [savedAt = own.savedAt] = [own.savedAt, other.savedAt].sort();
-  const record = { ...withLooks(own, looks, other), note, status, otherNotes, savedAt, changedAt: now };
+  const record = { ...withLooks(own, looks, other), note, status, otherNotes, asked, savedAt, changedAt: now };
   return { record, changed, bothNotes: otherNotes.length > own.otherNotes.length };
+}
+
+/** More questions are never asked of one piece. */
+const mostAsked = 200;
+
+/** Each question once, with the time at which it was asked last. */
+export function joinAsked(own: readonly AskedQuestion[], other: readonly AskedQuestion[]): AskedQuestion[] {
+  const last = new Map(own.map((one) => [one.id, one]));
+  for (const one of other) {
+    const known = last.get(one.id);
+    if (!known || known.at < one.at) last.set(one.id, one);
+  }
+  return [...last.values()].slice(-mostAsked);
 }
 
 const sameWords =

@@ -1,8 +1,10 @@
+import type * as z from 'zod';
 import { type Case, findingsOf } from '../case';
 import type { MakerFile } from '../maker/types';
 import { fail, type Problem, type Result, succeed } from '../problem';
 import type { Packing } from './ports';
 import { look1 } from './record/look-1';
+import { look2 } from './record/look-2';
 import { faultOf, problemOf } from './record/standing';
 import {
   type Found,
@@ -27,6 +29,7 @@ export async function lookOf(kase: Case, { rules, makers }: Judges, packing: Pac
     version: lookVersion,
     listing: kase.listing,
     photos: kase.photos,
+    replies: kase.replies ?? [],
     judged: {
       at: kase.judgedAt ?? kase.listing.readAt,
       rules,
@@ -42,7 +45,7 @@ export async function lookOf(kase: Case, { rules, makers }: Judges, packing: Pac
 export const foundOf = ({ check, kind, data }: Found): Found => ({ check, kind, data });
 
 /** A look and its pictures as they are stored, and as their record names them. */
-export async function storeLook(look: Look, kept: readonly KeptPicture[], packing: Packing) {
+export async function storeLook(look: Look | z.infer<typeof look1>, kept: readonly KeptPicture[], packing: Packing) {
   const text = JSON.stringify(look);
   const hash = await packing.digest(text);
   const stored = await Promise.all(kept.map(({ picture }) => storePicture(picture, packing)));
@@ -77,7 +80,13 @@ export function openLook(raw: unknown): OpenedLook {
   if (typeof version === 'number' && version > lookVersion) {
     return { state: 'newer', problem: problemOf('record-newer', `the look has version ${version}`) };
   }
-  const parsed = look1.safeParse(raw);
+  if (version === 1) {
+    const older = look1.safeParse(raw);
+    if (!older.success) return faultOf(older.error.issues);
+    // Its name is that of its own text, which stays as it was written.
+    return { state: 'readable', look: { ...older.data, version: lookVersion, replies: [] } };
+  }
+  const parsed = look2.safeParse(raw);
   return parsed.success ? { state: 'readable', look: parsed.data } : faultOf(parsed.error.issues);
 }
 

@@ -1,4 +1,4 @@
-import { type Correction, previousOf } from '../case';
+import { type Correction, previousOf, type Reply } from '../case';
 import type { PreviousLook } from '../check/types';
 import type { MakerFile } from '../maker/types';
 import { fail, type Result, succeed } from '../problem';
@@ -47,9 +47,10 @@ export async function readSaved(
   return succeed({ record, looks, makers: files });
 }
 
-/** What a look gives the next one at the same listing: what it compares with, and what the buyer set right. */
+/** What a look gives the next one at the same listing: what it compares with, what the seller replied, what the buyer set right. */
 export interface EarlierLook {
   look: PreviousLook;
+  replies: Reply[];
   corrections: Correction[];
 }
 
@@ -67,8 +68,9 @@ export async function readEarlier(
   const stored = await database.get('looks', latest.look);
   const content = await openStoredLook(latest.look, stored?.packed, packing);
   if (content.state !== 'readable') return fail(content.problem);
-  const look = previousOf(listingOf(content.look), await makers(shown.address));
-  return succeed({ look, corrections: knownCorrections(latest) });
+  const { replies } = content.look;
+  const look = previousOf(listingOf(content.look), await makers(shown.address), replies);
+  return succeed({ look, replies, corrections: knownCorrections(latest) });
 }
 
 async function openStoredLook(hash: string, bytes: Uint8Array | undefined, packing: Packing): Promise<OpenedLook> {

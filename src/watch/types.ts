@@ -1,8 +1,8 @@
 import type * as z from 'zod';
 import type { Problem } from '../problem';
 import { type otherNote1, pixels1, status1 } from './record/forms-1';
-import type { look1 } from './record/look-1';
-import { note4 } from './record/note-4';
+import type { look2 } from './record/look-2';
+import { note5 } from './record/note-5';
 
 /** What the buyer did about a case. */
 export const statusSchema = status1;
@@ -23,16 +23,16 @@ export const mostEarlierLooks = 20;
 export type OtherNote = z.infer<typeof otherNote1>;
 
 /** The record version that this program writes. The structure of the database has a number of its own. */
-export const recordVersion = 4;
-export const lookVersion = 1;
+export const recordVersion = 5;
+export const lookVersion = 2;
 
 /** One listing of the list: what the buyer wrote and the names of its looks. Its form is frozen; a change is a new one. */
-export const watchRecordSchema = note4;
+export const watchRecordSchema = note5;
 export type WatchRecord = z.infer<typeof watchRecordSchema>;
 /** A look as its record names it. */
 export type LookName = WatchRecord['looks'][number];
 /** What was there at one time. */
-export type Look = z.infer<typeof look1>;
+export type Look = z.infer<typeof look2>;
 /** A finding as it was found, without its sentences. */
 export type Found = Look['judged']['found'][number];
 
@@ -51,6 +51,9 @@ export interface Parts {
   looks: StoredLook[];
   pictures: StoredPicture[];
 }
+
+/** A question of the record that was asked, and when. */
+export type AskedQuestion = WatchRecord['asked'][number];
 
 /** What an imported file brought. */
 export interface Imported {

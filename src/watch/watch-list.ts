@@ -1,12 +1,13 @@
 import type { Case } from '../case';
 import { fail, type Problem, type Result, succeed } from '../problem';
 import { openDatabase } from './database';
-import { addLook, joinRecords, settleOtherNote, withNote } from './join';
+import { addLook, joinAsked, joinRecords, settleOtherNote, withNote } from './join';
 import { listingKey } from './listing-key';
 import { addressOf } from './look';
 import { type Loss, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
 import type { WatchPorts } from './ports';
 import { type EarlierLook, readEarlier, readSaved } from './read-saved';
+import { withReply } from './reply';
 import type { ReadableRow, WatchRow } from './rows';
 import { latestLookOf, type SavedCase } from './saved-case';
 import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
@@ -141,6 +142,7 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
             status: 'watching',
             note: '',
             otherNotes: [],
+            asked: [],
             ...latest,
             removedAt: null,
           },
@@ -161,6 +163,37 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
     /** Ends one of the other notes: `take` puts its words under the buyer's own and takes its status. */
     settleOtherNote: (id: string, other: OtherNote, take: boolean) =>
       edit(id, (record) => settleOtherNote(record, other, take)),
+    /** Notes that these questions were put into a message now. */
+    setAsked: (id: string, questions: readonly string[]) =>
+      edit(id, (record, at) => ({
+        ...record,
+        asked: joinAsked(
+          record.asked,
+          questions.map((question) => ({ id: question, at })),
+        ),
+      })),
+
+    /** Keeps what the seller replied in the latest look, whose case is judged with it from now on. */
+    addReply: async (id: string, text: string) => {
+      const prepared = await attempt(async () => {
+        const read = await readSaved(database, id, ports);
+        if (!read.ok) return read;
+        return withReply(
+          read.value,
+          text,
+          ports.now(),
+          { rules: ports.rules, makers: read.value.makers },
+          ports.packing,
+        );
+      });
+      if (!prepared.ok) return prepared;
+      const { latest, parts } = prepared.value;
+      return change(async (action) => {
+        const found = await action.open(id);
+        if (!found.ok) return found;
+        return action.put({ ...addLook(found.value, latest), changedAt: ports.now() }, parts);
+      });
+    },
     setStatus: (id: string, status: WatchStatus) => edit(id, (record) => ({ ...record, status })),
     remove: (id: string) => edit(id, (record, now) => ({ ...record, removedAt: now })),
 

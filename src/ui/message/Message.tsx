@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Case } from '../../case';
+import type { AskedQuestion } from '../../watch';
 import {
   chosenLanguage,
   composeMessage,
@@ -16,8 +17,14 @@ import type { MessageDraft } from './use-message';
 
 const words = strings.message;
 
+/** What was asked before, and who is told what is asked now. */
+export interface AskedBefore {
+  questions: readonly AskedQuestion[];
+  onAsked: (ids: readonly string[]) => void;
+}
+
 /** The message to the seller as it will go: its questions chosen and put in order, its words seen and edited, then copied. */
-export function Message({ kase, draft }: { kase: Case; draft: MessageDraft }) {
+export function Message({ kase, draft, asked }: { kase: Case; draft: MessageDraft; asked?: AskedBefore | undefined }) {
   const [chosen, setChosen] = useState<MessageLanguage | null>(null);
   const written = chosen ?? messageLanguageOf(kase.listing.language);
   const compose = (language: MessageLanguage) =>
@@ -33,7 +40,7 @@ export function Message({ kase, draft }: { kase: Case; draft: MessageDraft }) {
     <Fold part="message" title={words.title}>
       <p class="muted hint">{words.notSent}</p>
       <div class="message-columns">
-        <ToAsk kase={kase} draft={draft} />
+        <ToAsk kase={kase} draft={draft} asked={asked?.questions ?? []} />
         <div>
           <label class="row">
             {words.language}
@@ -50,7 +57,12 @@ export function Message({ kase, draft }: { kase: Case; draft: MessageDraft }) {
               ))}
             </select>
           </label>
-          <Text key={written} composed={compose(written)} language={written} />
+          <Text
+            key={written}
+            composed={compose(written)}
+            language={written}
+            onCopied={asked && (() => asked.onAsked(draft.asked.map(({ id }) => id)))}
+          />
           {written !== own && (
             <details class="quiet">
               <summary>{words.inYours}</summary>

@@ -9,11 +9,18 @@ type Outcome = { kind: 'none' } | { kind: 'copied'; part: number | null } | { ki
 /** Questions that a message has and the one before had not, as lines. */
 const newLines = (before: string, now: string) => now.split('\n').filter((line) => !before.split('\n').includes(line));
 
+interface Props {
+  composed: string;
+  language: MessageLanguage;
+  /** The message, or a part of it, is in the clipboard. */
+  onCopied?: (() => void) | undefined;
+}
+
 /**
  * The words themselves. What was edited by hand is kept: a later tick changes nothing by itself, and asks whether to add
  * what is new at the end or to write anew.
  */
-export function Text({ composed, language }: { composed: string; language: MessageLanguage }) {
+export function Text({ composed, language, onCopied }: Props) {
   const [edited, setEdited] = useState<{ text: string; from: string } | null>(null);
   const [most, setMost] = useState<number | null>(null);
   const [outcome, setOutcome] = useState<Outcome>({ kind: 'none' });
@@ -25,6 +32,7 @@ export function Text({ composed, language }: { composed: string; language: Messa
     try {
       await navigator.clipboard.writeText(copied);
       setOutcome({ kind: 'copied', part });
+      onCopied?.();
     } catch {
       if (part === null) field.current?.select();
       setOutcome({ kind: 'failed' });

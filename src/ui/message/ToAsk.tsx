@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Case, findingsOf } from '../../case';
 import type { Question } from '../../question/types';
+import type { AskedQuestion } from '../../watch';
 import { chosenLanguage, describeCheck, kit, sayQuestion, strings } from '../../words';
 import { useFocusKept } from '../use-focus-kept';
 import type { MessageDraft } from './use-message';
@@ -8,7 +9,14 @@ import type { MessageDraft } from './use-message';
 const words = strings.message;
 
 /** What to ask, ticked, the most settling first: left out, moved up, said otherwise, or added by the buyer. */
-export function ToAsk({ kase, draft }: { kase: Case; draft: MessageDraft }) {
+interface Props {
+  kase: Case;
+  draft: MessageDraft;
+  /** What was asked before, and when. */
+  asked: readonly AskedQuestion[];
+}
+
+export function ToAsk({ kase, draft, asked }: Props) {
   const room = useFocusKept<HTMLElement>('#own-question');
   return (
     <section aria-labelledby="to-ask-title" ref={room}>
@@ -16,7 +24,14 @@ export function ToAsk({ kase, draft }: { kase: Case; draft: MessageDraft }) {
       {draft.questions.length === 0 && <p>{words.nothing}</p>}
       <ol class="questions">
         {draft.questions.map((question, at) => (
-          <Asked key={question.id} question={question} first={at === 0} kase={kase} draft={draft} />
+          <Asked
+            key={question.id}
+            question={question}
+            first={at === 0}
+            kase={kase}
+            draft={draft}
+            before={asked.find(({ id }) => id === question.id)?.at ?? null}
+          />
         ))}
       </ol>
       {draft.own.length > 0 && (
@@ -41,9 +56,11 @@ interface AskedProps {
   first: boolean;
   kase: Case;
   draft: MessageDraft;
+  /** When it was asked before. */
+  before: string | null;
 }
 
-function Asked({ question, first, kase, draft }: AskedProps) {
+function Asked({ question, first, kase, draft, before }: AskedProps) {
   const [changing, setChanging] = useState(false);
   const { id, wants } = question;
   const said = draft.reworded.get(id) ?? sayQuestion(question, chosenLanguage());
@@ -59,7 +76,11 @@ function Asked({ question, first, kase, draft }: AskedProps) {
         <span>
           {said}{' '}
           <span class="muted hint">
-            {[wants === 'photo' ? words.photo : '', settled === '' ? '' : words.clearsUp(settled)]
+            {[
+              before === null ? '' : words.askedOn(kit.day(before)),
+              wants === 'photo' ? words.photo : '',
+              settled === '' ? '' : words.clearsUp(settled),
+            ]
               .filter(Boolean)
               .join('; ')}
           </span>

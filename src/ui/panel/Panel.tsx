@@ -22,7 +22,7 @@ import { PointAtPage } from './PointAtPage';
 import { SaveBar } from './SaveBar';
 import type { Session } from './session';
 import { isBusy, type PanelState } from './state';
-import { useSaved } from './use-saved';
+import { type SavedCase, useSaved } from './use-saved';
 import { useSession } from './use-session';
 
 /** The side panel of one tab. */
@@ -43,7 +43,7 @@ export function Panel({ tabId }: { tabId: number }) {
       <Trouble state={state} session={session} />
       {listing && listing.kind !== 'listing' && <NoListing listing={listing} state={state} session={session} />}
       {state.case ? (
-        <Content tabId={tabId} state={state} session={session} />
+        <Content tabId={tabId} state={state} session={session} saved={saved} />
       ) : (
         listing && <PointAtPage tabId={tabId} state={state} onChanged={session.readFields} />
       )}
@@ -94,7 +94,14 @@ function Trouble({ state: { stage, moved }, session }: { state: PanelState; sess
   );
 }
 
-function Content({ tabId, state, session }: { tabId: number; state: PanelState; session: Session }) {
+interface ContentProps {
+  tabId: number;
+  state: PanelState;
+  session: Session;
+  saved: SavedCase;
+}
+
+function Content({ tabId, state, session, saved }: ContentProps) {
   const [looked, setLooked] = useState<string | null>(null);
   const [asked, setAsked] = useState<{ field: PickField } | null>(null);
   const room = useRef<HTMLDivElement>(null);
@@ -123,6 +130,7 @@ function Content({ tabId, state, session }: { tabId: number; state: PanelState; 
         byHand={byHand}
         showWords={(field, words, around) => showWords(tabId, field, words, around)}
         lookAt={look}
+        asked={{ questions: saved.asked, onAsked: saved.noteAsked }}
         waysOn={
           <WaysOn
             kase={kase}

@@ -1,4 +1,4 @@
-import type { Case, Correction } from '../../case';
+import type { Case, Correction, Reply } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { MakerFile } from '../../maker/types';
 import type { OutputOf, PhotoBytes } from '../../message/protocol';
@@ -11,6 +11,8 @@ import type { PanelState } from './state';
 /** What was saved of a listing. */
 export interface Earlier {
   look: PreviousLook;
+  /** What the seller replied, as it was kept. */
+  replies?: Reply[];
   corrections: Correction[];
 }
 
@@ -27,6 +29,7 @@ export interface SessionPorts {
     corrections: Correction[];
     makers: MakerFile[];
     now: string;
+    replies?: readonly Reply[];
     previous?: PreviousLook | undefined;
   }): Case;
   /** The saved look at a listing before this one, and what was set right of it; null where nothing is or may be kept. */

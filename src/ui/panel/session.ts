@@ -1,4 +1,4 @@
-import type { Correction } from '../../case';
+import type { Correction, Reply } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { PhotoLink } from '../../listing/types';
 import type { MakerFile } from '../../maker/types';
@@ -34,6 +34,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   let state = blankState;
   let makers: MakerFile[] = [];
   let previous: PreviousLook | undefined;
+  let replies: Reply[] = [];
   let run = new AbortController();
   /** When the last reading from the start began, milliseconds since 1970. */
   let begun = 0;
@@ -51,7 +52,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     if (state.listing?.kind !== 'listing') return;
     const { listing, corrections, views } = state;
     const photos = listing.photos.flatMap(({ id }) => (views[id] ? [views[id].read] : []));
-    change({ case: ports.buildCase({ listing, photos, corrections, makers, now: ports.now(), previous }) });
+    change({ case: ports.buildCase({ listing, photos, corrections, makers, replies, now: ports.now(), previous }) });
   };
   const unread = (photoId: string, problem: Problem): PhotoView => ({
     read: { state: 'unread', photoId, problem },
@@ -151,6 +152,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     if (signal.aborted) return;
     if (goesOn()) return read(standIns, restarts + 1);
     previous = earlier?.look;
+    replies = earlier?.replies ?? [];
     remember();
     const before = sitting?.key === listingKey(listing.url) ? sitting : null;
     const kept = before ? keepPhotos(before, listing.photos, standIns) : noPhotos;

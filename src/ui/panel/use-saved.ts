@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import type { Problem } from '../../problem';
-import type { WatchRecord } from '../../watch';
+import type { AskedQuestion, WatchRecord } from '../../watch';
 import { inWatchList } from '../in-watch-list';
 import { pickPictures } from './pick-pictures';
 import type { PanelState } from './state';
@@ -11,6 +11,9 @@ export interface SavedCase {
   justSaved: boolean;
   problem: Problem | null;
   save(): Promise<void>;
+  /** Questions that were asked, and the way to note more; before the case is saved they wait for it. */
+  asked: readonly AskedQuestion[];
+  noteAsked(ids: readonly string[]): Promise<void>;
 }
 
 /** The saved case of the listing on the screen, and the button that saves. Nothing is opened in private windows. */
@@ -18,6 +21,7 @@ export function useSaved(state: PanelState): SavedCase {
   const [record, setRecord] = useState<WatchRecord | null>(null);
   const [justSaved, setJustSaved] = useState(false);
   const [problem, setProblem] = useState<Problem | null>(null);
+  const [waiting, setWaiting] = useState<readonly string[]>([]);
   const url = state.listing?.kind === 'listing' && !state.incognito ? state.listing.url : null;
 
   useEffect(() => {
@@ -25,6 +29,7 @@ export function useSaved(state: PanelState): SavedCase {
     setRecord(null);
     setJustSaved(false);
     setProblem(null);
+    setWaiting([]);
     if (url === null) return;
     inWatchList((list) => list.findByUrl(url)).then((found) => {
       if (!current) return;
@@ -39,12 +44,26 @@ export function useSaved(state: PanelState): SavedCase {
   const save = useCallback(async () => {
     const { case: kase, incognito } = state;
     if (!kase || incognito) return;
-    const saved = await inWatchList((list) => list.save(kase, pickPictures(kase, state.views)));
+    const saved = await inWatchList(async (list) => {
+      const kept = await list.save(kase, pickPictures(kase, state.views));
+      return kept.ok && waiting.length > 0 ? list.setAsked(kept.value.id, waiting) : kept;
+    });
     if (saved.ok) {
       setRecord(saved.value);
+      setWaiting([]);
       setJustSaved(true);
       setProblem(null);
     } else setProblem(saved.problem);
-  }, [state]);
-  return { record, justSaved, problem, save };
+  }, [state, waiting]);
+
+  const noteAsked = useCallback(
+    async (ids: readonly string[]) => {
+      if (!record) return setWaiting(ids);
+      const noted = await inWatchList((list) => list.setAsked(record.id, ids));
+      if (noted.ok) setRecord(noted.value);
+      else setProblem(noted.problem);
+    },
+    [record],
+  );
+  return { record, justSaved, problem, save, asked: record?.asked ?? [], noteAsked };
 }

@@ -4,7 +4,7 @@ import { asideFor, type Case, isOfCorrection } from '../../case';
 import type { Finding } from '../../check';
 import type { Claim } from '../../claim/types';
 import { strings } from '../../words';
-import { Message } from '../message/Message';
+import { type AskedBefore, Message } from '../message/Message';
 import { useMessage } from '../message/use-message';
 import { TimeAxis } from '../TimeAxis';
 import { useFocusKept } from '../use-focus-kept';
@@ -35,6 +35,10 @@ interface Props extends CaseActions {
   waysOn?: ComponentChildren;
   /** The photos, where the screen has them. */
   photos?: ComponentChildren;
+  /** What was asked before, and who keeps what is asked now. */
+  asked?: AskedBefore | undefined;
+  /** What the seller replied, where the screen keeps it. */
+  replies?: ComponentChildren;
   /** What corrects the reading of the page, where the screen can. */
   corrections?: ComponentChildren;
   /** Whether what the listing says was corrected, so that it stands open. */
@@ -99,7 +103,8 @@ export function CaseView(props: Props) {
                 {corrections}
               </Fold>
             </div>
-            <Message kase={kase} draft={draft} />
+            <Message kase={kase} draft={draft} asked={props.asked} />
+            {props.replies}
           </div>
         </div>
       </div>

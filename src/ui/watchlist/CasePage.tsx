@@ -99,7 +99,12 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
         onSettle={(other, take) => act((list) => list.settleOtherNote(id, other, take))}
       />
       <EarlierLooks saved={saved} />
-      <JudgedLook saved={saved} at={0} />
+      <JudgedLook
+        saved={saved}
+        at={0}
+        asked={{ questions: record.asked, onAsked: (ids) => act((list) => list.setAsked(id, ids)) }}
+        onReply={async (text) => (await act((list) => list.addReply(id, text)))?.ok ?? false}
+      />
     </article>
   );
 }

@@ -2,12 +2,22 @@ import { useMemo } from 'preact/hooks';
 import { caseOf, compareFound, type Found, type SavedCase, type SavedLook } from '../../watch';
 import { chosenLanguage, sayFinding, strings } from '../../words';
 import { dayWords } from '../day-words';
+import type { AskedBefore } from '../message/Message';
 import { CaseView } from '../parts/CaseView';
 import { ProblemNote } from '../parts/ProblemNote';
 import { pictureOfLine } from '../pictures';
+import { Replies } from './Replies';
+
+interface Props {
+  saved: SavedCase;
+  at: number;
+  asked?: AskedBefore | undefined;
+  /** Keeps another reply of the seller, where the look may get one. */
+  onReply?: ((text: string) => Promise<boolean>) | undefined;
+}
 
 /** One look of a saved case as it is judged today; where something else was found then, that stands before it. */
-export function JudgedLook({ saved, at }: { saved: SavedCase; at: number }) {
+export function JudgedLook({ saved, at, asked, onReply }: Props) {
   const look = saved.looks[at];
   const kase = useMemo(() => caseOf(saved, at), [saved, at]);
   if (look?.state !== 'readable' || !kase) {
@@ -29,7 +39,12 @@ export function JudgedLook({ saved, at }: { saved: SavedCase; at: number }) {
           <Findings title={strings.watch.foundNow} found={now} />
         </details>
       )}
-      <CaseView kase={kase} pictureOfLine={pictureOfLine(look.pictures)} />
+      <CaseView
+        kase={kase}
+        pictureOfLine={pictureOfLine(look.pictures)}
+        asked={asked}
+        replies={onReply && <Replies replies={kase.replies ?? []} onReply={onReply} />}
+      />
     </>
   );
 }

@@ -6,7 +6,7 @@ import { case2, type look2 } from '../record/case-2';
 import { found1 } from '../record/forms-1';
 import { look1 } from '../record/look-1';
 import type { note3 } from '../record/note-3';
-import type { Found, Look, LookName, Parts } from '../types';
+import type { Found, LookName, Parts } from '../types';
 import type { Migration } from '.';
 import { liftFinding } from './older-finding';
 
@@ -40,7 +40,7 @@ export const looksApart: Migration = {
 
 async function moveOut({ case: kase, pictures: kept }: Look2, packing: Packing, parts: Parts): Promise<LookName> {
   const { listing, maker, judgedAt = listing.readAt } = kase;
-  const look: Look = look1.parse({
+  const look = look1.parse({
     version: 1,
     listing,
     photos: kase.photos.map(liftPhotoRead),

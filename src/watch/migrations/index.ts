@@ -7,6 +7,7 @@ import { addVersion } from './1-add-version';
 import { keepBoth } from './2-keep-both';
 import { looksApart } from './3-looks-apart';
 import { setAside } from './4-set-aside';
+import { asked } from './5-asked';
 
 type Raw = Record<string, unknown>;
 
@@ -25,6 +26,7 @@ const migrations: readonly Migration[] & { length: typeof recordVersion } = [
   keepBoth,
   looksApart,
   setAside,
+  asked,
 ];
 
 type Unreadable = { state: 'newer' | 'damaged'; problem: Problem };

@@ -3,8 +3,10 @@ import { case0 } from './case-0';
 import { case1 } from './case-1';
 import { case2 } from './case-2';
 import { look1 } from './look-1';
+import { look2 } from './look-2';
 import { note3 } from './note-3';
 import { note4 } from './note-4';
+import { note5 } from './note-5';
 import { picture1 } from './picture-1';
 
 /**
@@ -17,9 +19,11 @@ export const frozenRecords = {
   'case-2': case2,
   'note-3': note3,
   'note-4': note4,
+  'note-5': note5,
   'look-1': look1,
+  'look-2': look2,
   'picture-1': picture1,
 } satisfies Record<string, z.ZodType>;
 
 /** The former forms of a saved listing, by version: with version 3 its looks left it. */
-export const caseForms = [case0, case1, case2, note3] as const;
+export const caseForms = [case0, case1, case2, note3, note4] as const;

@@ -5,6 +5,7 @@ import { openWatchList } from '../../../src/watch';
 import { databaseName } from '../../../src/watch/database';
 import { addressOf, openLook, unpackLook } from '../../../src/watch/look';
 import { problemOf } from '../../../src/watch/record/standing';
+import { lookVersion } from '../../../src/watch/types';
 import { good, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
 
@@ -119,9 +120,9 @@ describe('a look that cannot be read', () => {
   });
 
   it('is told: of a newer build, or of no form', () => {
-    expect(openLook({ version: 2 })).toEqual({
+    expect(openLook({ version: lookVersion + 1 })).toEqual({
       state: 'newer',
-      problem: problemOf('record-newer', 'the look has version 2'),
+      problem: problemOf('record-newer', `the look has version ${lookVersion + 1}`),
     });
     expect(openLook({ version: '2' })).toMatchObject({ state: 'damaged' });
     expect(openLook(null)).toEqual({

@@ -129,7 +129,7 @@ describe('a look that cannot be read', () => {
     const list = await bench.open();
     const { id, looks } = good(await list.save(later(1), []));
     const file = JSON.parse(good(await list.exportText()));
-    for (const change of [{ weather: 'rain' }, { version: 2 }]) {
+    for (const change of [{ weather: 'rain' }, { version: 3 }]) {
       const look = { ...file.looks[0].look, ...change };
       const hash = await packing.digest(JSON.stringify(look));
       const text = JSON.stringify({
@@ -205,7 +205,7 @@ describe('what was found then and what is found now', () => {
 
   it('keep no sentence: a look holds kinds and data alone', async () => {
     const { look } = compared(await saved([ondrasse]));
-    expect(Object.keys(look.look)).toEqual(['version', 'listing', 'photos', 'judged']);
+    expect(Object.keys(look.look)).toEqual(['version', 'listing', 'photos', 'replies', 'judged']);
     for (const one of look.look.judged.found) expect(Object.keys(one)).toEqual(['check', 'kind', 'data']);
   });
 });

@@ -41,7 +41,7 @@ describe('records of other versions', () => {
     const { record, parts } = brought;
     expect(record).toMatchObject({
       ...said,
-      version: 4,
+      version: 5,
       id: 'old-1',
       title: 'Ondrasse Carryall 30',
       otherNotes: [],
@@ -77,7 +77,7 @@ describe('records of other versions', () => {
     [[], 'record-damaged'],
     [{}, 'record-damaged'],
     [{ ...trialRecord(), version: 'one' }, 'record-damaged'],
-    [{ ...trialRecord(), version: 5 }, 'record-newer'],
+    [{ ...trialRecord(), version: 6 }, 'record-newer'],
   ])('fails closed on %j', (raw, code) => {
     expect(openRecord(raw)).toMatchObject({ problem: { code } });
   });
@@ -134,7 +134,12 @@ describe('an export of version 3', () => {
     const [before] = JSON.parse(file).records;
     const { record, looks } = good(await list.get(before.id));
     const { head } = before.shown;
-    expect(record).toEqual({ ...before, version: 4, shown: { ...before.shown, head: { ...head, aside: false } } });
+    expect(record).toEqual({
+      ...before,
+      version: 5,
+      asked: [],
+      shown: { ...before.shown, head: { ...head, aside: false } },
+    });
     expect(looks.map(({ state, corrections }) => [state, corrections.length])).toEqual([
       ['readable', 1],
       ['readable', 0],
@@ -147,6 +152,19 @@ describe('an export of version 3', () => {
     expect(openRecord({ ...record, more: 1 })).toMatchObject({ state: 'newer' });
     const { note: _, ...less } = record;
     expect(openRecord(less)).toMatchObject({ state: 'damaged' });
+  });
+});
+
+describe('an export of version 4', () => {
+  const file = readFileSync(new URL('exports/version-4.json', import.meta.url), 'utf8');
+
+  it('comes in whole, with nothing asked; its look of version 1 has no reply', async () => {
+    const list = await testBench().open();
+    expect(good(await list.importText(file))).toMatchObject({ added: 1, refused: [] });
+    const [before] = JSON.parse(file).records;
+    const { record, looks } = good(await list.get(before.id));
+    expect(record).toEqual({ ...before, version: 5, asked: [] });
+    expect(looks).toMatchObject([{ state: 'readable', look: { version: 2, replies: [] } }]);
   });
 });
 
@@ -191,7 +209,7 @@ describe('a database of the structure before', () => {
       ['newer', 'newer'],
     ]);
     for (const { id, title, note, removedAt } of records) {
-      expect(good(await list.get(id)).record).toMatchObject({ version: 4, title, note, removedAt });
+      expect(good(await list.get(id)).record).toMatchObject({ version: 5, title, note, removedAt });
     }
     const { cases, looks, pictures } = await bench.copy();
     expect(cases).toEqual(expect.arrayContaining([newer, damaged]));
@@ -202,7 +220,7 @@ describe('a database of the structure before', () => {
     const bench = await left();
     await bench.open();
     const { cases, looks, pictures } = await bench.copy();
-    const whole = cases.filter(({ version }) => version === 4);
+    const whole = cases.filter(({ version }) => version === 5);
     const bytes = (value: unknown) => serialize(value).length;
     expect(whole).toHaveLength(records.length);
     expect(bytes([whole, looks, pictures]) / bytes(records)).toBeLessThan(1 / 3);

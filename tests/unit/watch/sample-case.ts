@@ -40,7 +40,7 @@ export const caseAt = (address: string, title?: string): Case => {
 
 /** A record of one look, whatever it shows. */
 export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
-  version: 4,
+  version: 5,
   id: 'case-1',
   title: 'Ondrasse Carryall 30',
   savedAt: '2026-03-01T10:05:00.000Z',
@@ -48,6 +48,7 @@ export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
   status: 'watching',
   note: '',
   otherNotes: [],
+  asked: [],
   shown: {
     address: 'https://attic-arcade.example/item/7',
     price: null,

@@ -17,6 +17,12 @@ export const messageStrings: ScreenWords['message'] = {
   title: 'Nachricht an den Verkäufer',
   notSent: 'Tellstamp schickt nichts: Du kopierst sie und fügst sie in die Nachrichten des Marktplatzes ein.',
   toAsk: 'Was zu fragen ist',
+  askedOn: (day) => `gefragt am ${day}`,
+  replies: {
+    title: 'Was geantwortet wurde',
+    paste: 'Füge eine Antwort ein: Was darin behauptet wird, wird mit den Worten des Angebots gelesen.',
+    keep: 'Die Antwort behalten',
+  },
   clearsUp: (what) => `klärt: ${what}`,
   photo: 'bittet um ein Foto',
   up: (words) => `Nach oben: ${words}`,

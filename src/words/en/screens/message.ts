@@ -16,6 +16,12 @@ export const messageStrings = {
   title: 'Message to the seller',
   notSent: 'Not sent by Tellstamp: you copy it and paste it into the marketplace’s own messages.',
   toAsk: 'What to ask',
+  askedOn: (day: string) => `asked on ${day}`,
+  replies: {
+    title: 'What the seller replied',
+    paste: 'Paste a reply: what it claims is read with the listing’s own words.',
+    keep: 'Keep the reply',
+  },
   clearsUp: (what: string) => `clears up: ${what}`,
   photo: 'asks for a photo',
   up: (words: string) => `Move up: ${words}`,
