@@ -1,9 +1,9 @@
 import type { Reading } from '../code/types';
-import { kit, strings } from '../words';
+import { kit, strings, systemName } from '../words';
 
 /** Whose code system it is: "Ondrasse (invented), interleaved month". A family has no maker. */
 export const systemWords = ({ maker, id, invented }: Reading['system']): string => {
-  const name = id.replaceAll('-', ' ');
+  const name = systemName(id);
   if (maker === null) return strings.stamp.family(strings.stamp.families[id] ?? name);
   return `${invented ? strings.inventedName(maker) : maker}, ${name}`;
 };

@@ -13,3 +13,4 @@ export { sayPlaceOfCode, sayReadingReason, sayTells } from './say-reading';
 export { saySource } from './say-source';
 export type { ScreenWords } from './screen-words';
 export { chooseLanguage, chosenLanguage, kit, onLanguage, strings } from './screens';
+export { systemName } from './system-name';

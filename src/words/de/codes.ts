@@ -1,6 +1,7 @@
 import type { NearCode, ReadingSaid, ShownCode } from '../../check';
 import type { Difference, Expected } from '../../code';
 import type { Kit } from '../kit';
+import { systemName } from '../system-name';
 
 /** "der Stempel in Foto 3 lautet KV0915" */
 export function codeShown({ from, photo, code }: ShownCode, kit: Kit): string {
@@ -59,5 +60,5 @@ export function expectedSaid(expected: Expected, kit: Kit): string {
 /** The nearest code in a sentence of its own; the same text is one whose only reading lies out of its system's time. */
 export function nearest({ code, differences, system, used, says }: NearCode, kit: Kit): string {
   if (differences !== null) return `Der nächste passende Code ist ${code}${differencesSaid(differences, kit)}.`;
-  return `Nach dem Aufbau ${system} (${kit.span(used)}) hieße er ${readingSaid(says, kit)}, aber nicht sicher genug.`;
+  return `Nach dem Aufbau ${kit.quote(systemName(system))} (${kit.span(used)}) hieße er ${readingSaid(says, kit)}, aber nicht sicher genug.`;
 }

@@ -1,4 +1,5 @@
 import type { SourceWords } from '../source-words';
+import { systemName } from '../system-name';
 
 export const sources: SourceWords = {
   memory: 'aus dem Gedächtnis, nicht geprüft',
@@ -9,7 +10,7 @@ export const sources: SourceWords = {
       : `${invented ? 'erfundene ' : ''}Herstellerdatei von ${maker}`,
   parts: {
     'code-systems': () => 'Aufbau der Codes',
-    'code-system': ({ name }) => `Aufbau ${name}`,
+    'code-system': ({ name }) => `Aufbau ${systemName(name)}`,
     plants: () => 'Werkstätten',
     plant: ({ name }) => `Werkstatt ${name}`,
     years: ({ name }) => `Jahre von ${name}`,

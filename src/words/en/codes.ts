@@ -1,6 +1,7 @@
 import type { NearCode, ReadingSaid, ShownCode } from '../../check';
 import { type Difference, differenceWords } from '../../code';
 import type { Kit } from '../kit';
+import { systemName } from '../system-name';
 
 /** "the stamp in photo 3 reads KV0915" */
 export function codeShown({ from, photo, code }: ShownCode, kit: Kit): string {
@@ -23,5 +24,5 @@ export const differencesSaid = (differences: readonly Difference[]): string =>
 /** The nearest code in a sentence of its own; the same text is one whose only reading lies out of its system's time. */
 export function nearest({ code, differences, system, used, says }: NearCode, kit: Kit): string {
   if (differences !== null) return `The nearest code that does is ${code}${differencesSaid(differences)}.`;
-  return `By the system ${system} (${kit.span(used)}) it would read ${readingSaid(says, kit)}, which is not certain enough.`;
+  return `By the system ${kit.quote(systemName(system))} (${kit.span(used)}) it would read ${readingSaid(says, kit)}, which is not certain enough.`;
 }

@@ -1,4 +1,5 @@
 import type { SourceWords } from '../source-words';
+import { systemName } from '../system-name';
 
 export const sources: SourceWords = {
   memory: 'from memory, not verified',
@@ -9,7 +10,7 @@ export const sources: SourceWords = {
       : `${invented ? 'invented ' : ''}maker file of ${maker}`,
   parts: {
     'code-systems': () => 'code systems',
-    'code-system': ({ name }) => `code system ${name}`,
+    'code-system': ({ name }) => `code system ${systemName(name)}`,
     plants: () => 'workshops',
     plant: ({ name }) => `workshop ${name}`,
     years: ({ name }) => `years of ${name}`,

@@ -96,4 +96,8 @@ describe('code-against-claimed-date', () => {
       "agreement: The stamp in photo 1 reads B1042173: 2002 to 2004, which allows the listing's “made in 2003”.",
     ]);
   });
+  it('rests on the system in words, not by its id', () => {
+    const finding = onlyFinding(codeAgainstClaimedDate, facts({ decodings: [kv0915], claims: [madeIn(1987)] }));
+    expect(finding.basis[0]).toBe('by the system “interleaved month”: January 1995');
+  });
 });

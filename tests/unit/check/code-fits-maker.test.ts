@@ -6,7 +6,7 @@ import { decoded, facts, kv0915, misfit, nearest, ondrasse, onlyFinding, reading
 describe('code-fits-maker', () => {
   it('agrees with a code that reads, naming photo, date and place', () => {
     expect(said(codeFitsMaker, facts({ decodings: [kv0915] }))).toEqual([
-      "agreement: The stamp in photo 1 reads KV0915: January 1995, Belgium, by Ondrasse's system interleaved-month.",
+      "agreement: The stamp in photo 1 reads KV0915: January 1995, Belgium, by Ondrasse's system “interleaved month”.",
     ]);
   });
   it('doubts a code that fits no system and names the nearest one', () => {

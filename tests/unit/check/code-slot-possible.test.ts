@@ -17,7 +17,7 @@ const told = {
   ],
   asks: ['stamp-photo'],
   photos: ['p1'],
-  source: 'maker file of Ondrasse: code system interleaved-month',
+  source: 'maker file of Ondrasse: code system interleaved month',
 };
 
 testRule(codeSlotPossible, {

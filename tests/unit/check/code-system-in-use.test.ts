@@ -10,7 +10,7 @@ describe('code-system-in-use', () => {
   });
   it('contradicts a date years outside the period of the system', () => {
     expect(said(codeSystemInUse, facts({ decodings: [of(1985)] }))).toEqual([
-      'contradiction: The stamp in photo 1 reads KV0915: January 1985 by the system interleaved-month, which Ondrasse used from 1990 to 2006.',
+      'contradiction: The stamp in photo 1 reads KV0915: January 1985 by the system “interleaved month”, which Ondrasse used from 1990 to 2006.',
     ]);
   });
   it('only doubts within a year of the period', () => {

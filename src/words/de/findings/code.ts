@@ -1,5 +1,6 @@
 import type { PlaceOfCode } from '../../../code';
 import type { WordsFor } from '../../finding-words';
+import { systemName } from '../../system-name';
 import { codeShown, differencesSaid, expectedSaid, nearest, readingsSaid } from '../codes';
 import { claimed } from '../dates';
 
@@ -45,7 +46,8 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | '
     rule: 'Ein Code des Herstellers folgt einem seiner Muster.',
     statement: ({ shown, maker, system, readings, near }, kit) => {
       const said = kit.sentence(codeShown(shown, kit));
-      if (system !== null) return `${said}: ${readingsSaid(readings, kit)}, nach dem Aufbau ${system} von ${maker}.`;
+      if (system !== null)
+        return `${said}: ${readingsSaid(readings, kit)}, nach dem Aufbau ${kit.quote(systemName(system))} von ${maker}.`;
       return `${said}; das passt zu keinem Aufbau von ${maker}.${near ? ` ${nearest(near, kit)}` : ''}`;
     },
     innocent:

@@ -1,5 +1,6 @@
 import type { WordsFor } from '../../finding-words';
 import { sayAgreeing, sayConflict, sayExplanation } from '../../say-evidence';
+import { systemName } from '../../system-name';
 import { codeShown, readingsSaid } from '../codes';
 import { claimed, datedSaid, markSaid } from '../dates';
 
@@ -28,7 +29,7 @@ export const time: WordsFor<
         : `${said}; damit ist die Zeit möglich, die das Angebot nennt: ${claimed(claim, kit)}.`;
     },
     basis: ({ system, date, claim }, kit) => [
-      `${system}: ${kit.span(date)}`,
+      `nach dem Aufbau ${kit.quote(systemName(system))}: ${kit.span(date)}`,
       `die Worte des Angebots: ${claimed(claim, kit)}`,
     ],
     innocent:
@@ -40,7 +41,7 @@ export const time: WordsFor<
     failureTitle: 'Der Aufbau des Codes war zur Zeit des Codes nicht in Gebrauch',
     rule: 'Ein Hersteller stempelt nach dem Aufbau seiner Zeit.',
     statement: ({ shown, date, system, maker, used }, kit) =>
-      `${kit.sentence(codeShown(shown, kit))}: ${kit.span(date)} nach dem Aufbau ${system}, den ${maker} ${kit.during(used)} verwendete.`,
+      `${kit.sentence(codeShown(shown, kit))}: ${kit.span(date)} nach dem Aufbau ${kit.quote(systemName(system))}, den ${maker} ${kit.during(used)} verwendete.`,
     innocent:
       'Vielleicht liegen Anfang oder Ende eines Aufbaus in der Herstellerdatei um Monate daneben, oder ein Zeichen ist falsch gelesen.',
     settles: 'Ein schärferes Foto des Stempels, und ein anderes Stück dieser Zeit zum Vergleich.',

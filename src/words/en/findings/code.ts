@@ -1,5 +1,6 @@
 import { type Expected, expectedWords } from '../../../code';
 import type { WordsFor } from '../../finding-words';
+import { systemName } from '../../system-name';
 import { codeShown, differencesSaid, nearest, readingsSaid } from '../codes';
 import { claimed } from '../dates';
 
@@ -37,7 +38,8 @@ export const code: WordsFor<'codes-agree' | 'code-shown' | 'code-fits-maker' | '
     rule: "A code that the maker stamped follows one of the maker's code systems.",
     statement: ({ shown, maker, system, readings, near }, kit) => {
       const said = kit.sentence(codeShown(shown, kit));
-      if (system !== null) return `${said}: ${readingsSaid(readings, kit)}, by ${maker}'s system ${system}.`;
+      if (system !== null)
+        return `${said}: ${readingsSaid(readings, kit)}, by ${maker}'s system ${kit.quote(systemName(system))}.`;
       return `${said}, which fits none of ${maker}'s code systems.${near ? ` ${nearest(near, kit)}` : ''}`;
     },
     innocent:

@@ -1,5 +1,6 @@
 import type { WordsFor } from '../../finding-words';
 import { sayAgreeing, sayConflict, sayExplanation } from '../../say-evidence';
+import { systemName } from '../../system-name';
 import { codeShown, readingsSaid } from '../codes';
 import { claimed, datedSaid, markSaid } from '../dates';
 
@@ -26,7 +27,7 @@ export const time: WordsFor<
       return `${said}, ${inside ? 'inside' : 'which allows'} the listing's ${claimed(claim, kit)}.`;
     },
     basis: ({ system, date, claim }, kit) => [
-      `${system}: ${kit.span(date)}`,
+      `by the system ${kit.quote(systemName(system))}: ${kit.span(date)}`,
       `the listing's words ${claimed(claim, kit)}`,
     ],
     innocent: 'The seller may give the year of purchase, repeat what an earlier seller said, or have misread the code.',
@@ -37,7 +38,7 @@ export const time: WordsFor<
     failureTitle: "The code's system was not in use at the code's own date",
     rule: 'A maker stamps in the layout of its day.',
     statement: ({ shown, date, system, maker, used }, kit) =>
-      `${kit.sentence(codeShown(shown, kit))}: ${kit.span(date)} by the system ${system}, which ${maker} used ${kit.during(used)}.`,
+      `${kit.sentence(codeShown(shown, kit))}: ${kit.span(date)} by the system ${kit.quote(systemName(system))}, which ${maker} used ${kit.during(used)}.`,
     innocent: 'The start or end of a system in the maker file may be off by some months, or a character misread.',
     settles: 'A sharper photo of the stamp, and another piece of that period to compare.',
   },
