@@ -1,14 +1,15 @@
 import { isCopy, photoNumber } from '../check';
-import type { Claim, ClaimOf } from '../claim/types';
+import type { Claim } from '../claim/types';
 import type { Decoding, Reading } from '../code/types';
-import { type Span, spansMeet } from '../span';
+import { fitsClaims } from '../evidence';
+import type { Span } from '../span';
 import { judgingClaims } from './lot';
 import type { Case } from './types';
 
 /** Where a code was seen. `number` is the photo's place on the page, from 1; null for one that the page no longer lists. */
 export type SeenIn = { kind: 'photo'; number: number | null; copy: boolean } | { kind: 'listing' } | { kind: 'typed' };
 
-/** A reading by a code's form alone, and whether it meets a year that the listing states; null where it states none. */
+/** A reading by a code's form alone, and whether it fits the dates that the listing states; null where nobody can tell. */
 export interface FormReading {
   reading: Reading;
   fits: boolean | null;
@@ -32,7 +33,12 @@ export type StampAnswer =
 /** The answer, and what the listing says of date and place beside it; the reader draws the line between the two. */
 export interface CaseAnswer {
   stamp: StampAnswer;
-  said: { dates: Span[]; places: string[] };
+  said: {
+    dates: Span[];
+    /** Where only a purchase is dated: the days up to it. */
+    boughtBy: Span[];
+    places: string[];
+  };
 }
 
 /**
@@ -85,24 +91,25 @@ function seenInOf({ listing, photos }: Case, { from }: Decoding): SeenIn {
 
 /** Each way to read a code by its form, once by what it says; the likeliest first. */
 function formsOf({ readings }: Decoding, claims: readonly Claim[]): FormReading[] {
-  const stated = claims.filter((claim): claim is ClaimOf<'made'> => claim.kind === 'made');
   const seen = new Set<string>();
   return readings.flatMap((reading) => {
     const { span, places } = reading;
     const says = JSON.stringify([span, places]);
     if (seen.has(says)) return [];
     seen.add(says);
-    const fits = span === null || stated.length === 0 ? null : stated.some((claim) => spansMeet(claim.span, span));
-    return [{ reading, fits }];
+    return [{ reading, fits: fitsClaims(span, claims) }];
   });
 }
 
 function saidOf(claims: readonly Claim[]): CaseAnswer['said'] {
   const dates = new Map<string, Span>();
+  const boughtBy = new Map<string | null, Span>();
   const places = new Set<string>();
   for (const claim of claims) {
     if (claim.kind === 'made') dates.set(`${claim.span.from} ${claim.span.to} ${claim.span.about}`, claim.span);
+    if (claim.kind === 'bought' && claim.span.to !== null)
+      boughtBy.set(claim.span.to, { from: null, to: claim.span.to, precision: 'range' });
     if (claim.kind === 'origin') places.add(claim.place);
   }
-  return { dates: [...dates.values()], places: [...places] };
+  return { dates: [...dates.values()], boughtBy: dates.size > 0 ? [] : [...boughtBy.values()], places: [...places] };
 }

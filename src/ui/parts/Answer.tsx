@@ -111,7 +111,7 @@ const mostForms = 4;
 /** Every way to read the code by its form alone, with how often the form is meant so and whether it fits the claim. */
 function Forms({ forms, said, most }: { forms: readonly FormReading[]; said: CaseAnswer['said']; most: number }) {
   const words = strings.answer;
-  const dates = kit.either(said.dates.map(kit.span));
+  const dates = kit.either([...said.dates, ...said.boughtBy].map(kit.span));
   return (
     <>
       <h3>{words.forms}</h3>

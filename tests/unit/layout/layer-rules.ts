@@ -94,7 +94,7 @@ export const limits: Record<string, Limits> = {
     runs: ['check', 'evidence', 'listing', 'photo', 'stamp'],
     says: kindsOfFinding,
   },
-  case: { knows: above('case'), names: ['document', 'window', ...keepers] },
+  case: { knows: above('case'), takes: { span: comparesSpans }, names: ['document', 'window', ...keepers] },
   words: {
     // What an import did is told in its own words.
     knows: above('watch'),

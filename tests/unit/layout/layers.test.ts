@@ -183,6 +183,12 @@ const planted: [line: string, path: string, code: string, said: string][] = [
     "import { runChecks } from '../check';",
     'src/question/x.ts runs check',
   ],
+  [
+    'a case holds no date against another',
+    'src/case/x.ts',
+    "import { spansMeet } from '../span';",
+    'src/case/x.ts takes spansMeet of span',
+  ],
   ['a case touches no browser', 'src/case/x.ts', 'chrome.tabs.query({});', 'src/case/x.ts calls chrome'],
   ['a case touches no document', 'src/case/x.ts', "document.querySelector('a');", 'src/case/x.ts uses document'],
   ['words decide nothing', 'src/words/x.ts', "import { runChecks } from '../check';", 'src/words/x.ts runs check'],
