@@ -114,7 +114,8 @@ const materialOf = ({ words }: Group, materials: Set<string>) =>
 const partFirst = (language: string | null) => /^(?:fr|it|es)/.test(language ?? '');
 
 /** The part that a description is of: right behind it, right before it with "is", "in" …, else none. */
-function partOf(text: string, group: Group, parts: Hit<Part>[], language: string | null): Hit<Part> | null {
+type Range = Pick<Group, 'start' | 'end'>;
+function partOf(text: string, group: Range, parts: Hit<Part>[], language: string | null): Hit<Part> | null {
   const clause = clauseAround(text, group.start, group.end);
   const inside = parts.find((part) => part.foldedStart < group.end && part.foldedEnd > group.start);
   if (inside) return inside;
@@ -128,11 +129,24 @@ function partOf(text: string, group: Group, parts: Hit<Part>[], language: string
   return behind ?? ahead;
 }
 
+/** The part that a description at this place is of; null where it is of none, or of the body. */
+export function partDescribed(from: Passage, start: number, end: number): Exclude<Part, 'body'> | null {
+  const part = partOf(from.folded.text, { start, end }, partsNear(partsIn(from), { start }), from.language)?.value;
+  return part === undefined || part === 'body' ? null : part;
+}
+
+const known = new WeakMap<Passage, Hit<Part>[]>();
+function partsIn(from: Passage): Hit<Part>[] {
+  const parts = known.get(from) ?? findParts(from.folded);
+  known.set(from, parts);
+  return parts;
+}
+
 /** Further away than any clause reaches. */
 const reach = 400;
 
 /** The parts around a group, out of all in the order of the text: asking each group for all parts would cost their product. */
-function partsNear(parts: Hit<Part>[], group: Group): Hit<Part>[] {
+function partsNear(parts: Hit<Part>[], group: Pick<Group, 'start'>): Hit<Part>[] {
   let [low, high] = [0, parts.length];
   while (low < high) {
     const middle = (low + high) >> 1;
@@ -140,7 +154,7 @@ function partsNear(parts: Hit<Part>[], group: Group): Hit<Part>[] {
     else high = middle;
   }
   let end = low;
-  while (end < parts.length && (parts[end] as Hit<Part>).foldedStart <= group.end + reach) end += 1;
+  while (end < parts.length && (parts[end] as Hit<Part>).foldedStart <= group.start + reach) end += 1;
   return parts.slice(low, end);
 }
 
@@ -149,7 +163,7 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
   const words = vocabularyOf(makers);
   const drafts = passages.flatMap((from) => {
     const { text } = from.folded;
-    const parts = findParts(from.folded);
+    const parts = partsIn(from);
     return groups(from, words.find(from), words.materials).flatMap((group): ClaimDraft[] => {
       const near = partsNear(parts, group);
       const part = partOf(text, group, near, from.language);

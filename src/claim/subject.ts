@@ -21,6 +21,14 @@ export function isOfAccessory(text: string, start: number, end: number, title: s
   return found !== null && !title.includes(found[0]) && !accompanies.test(ahead.slice(0, found.index));
 }
 
+const thingBehind = new RegExp(`^[\\s-]{1,2}(${things})`, 'u');
+
+/** "With a faux leather pouch", "faux leather box": said of what stands right behind the words, if not of the piece. */
+export function isBeforeAccessory(text: string, end: number, title: string): boolean {
+  const found = thingBehind.exec(text.slice(end, end + 32));
+  return found !== null && !title.includes(found[1] as string);
+}
+
 const parts = phrasePattern(
   Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words)),
   'u',

@@ -70,7 +70,14 @@ export const claimSchema = z.discriminatedUnion('kind', [
   /** Signs of use. */
   z.strictObject({ kind: z.literal('wear'), ...said, polarity }),
   /** A surface that is leather, or a material made to look like it. */
-  z.strictObject({ kind: z.literal('leather'), ...said, real: z.boolean(), polarity }),
+  z.strictObject({
+    kind: z.literal('leather'),
+    ...said,
+    real: z.boolean(),
+    /** The part that it is said of; null where it is said of the piece. */
+    of: partSchema.exclude(['body']).nullable(),
+    polarity,
+  }),
   z.strictObject({
     kind: z.literal('metal'),
     ...said,

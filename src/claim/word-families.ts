@@ -10,9 +10,10 @@ import {
   wordsOf,
 } from '../text';
 import { isOnlyLook } from './look';
+import { partDescribed } from './material';
 import { partBeside } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
-import { isOfAccessory } from './subject';
+import { isBeforeAccessory, isOfAccessory } from './subject';
 
 /*
  * Families of words that sellers use, one claim for each place where such words stand. What a family means to a buyer
@@ -64,9 +65,12 @@ const hurry = (from: Passage): ClaimDraft[] =>
 
 const findLeather = topicFinder('leather', 'leather-like');
 const leather = (from: Passage): ClaimDraft[] =>
-  saidWords(from, findLeather).map(
-    ({ hit, polarity, said }): ClaimDraft => ({ kind: 'leather', real: hit.value === 'leather', polarity, ...said }),
-  );
+  saidWords(from, findLeather)
+    .filter(({ hit }) => !isBeforeAccessory(from.folded.text, hit.foldedEnd, from.title))
+    .map(({ hit, polarity, said }): ClaimDraft => {
+      const of = partDescribed(from, hit.foldedStart, hit.foldedEnd);
+      return { kind: 'leather', real: hit.value === 'leather', of, polarity, ...said };
+    });
 
 const metals = {
   'gold-solid': { metal: 'gold', solid: true },

@@ -49,12 +49,16 @@ export function claimWords(claim: Claim): string {
       return says.hedged;
     case 'hurry':
       return claim.words;
+    case 'leather': {
+      const { of, words, polarity } = claim;
+      const about = of ? says.ofPart(parts[of], words) : words;
+      return polarity === 'is' ? about : says.denied(kit.quote(about));
+    }
     case 'grade-of-copy':
     case 'not-this-piece':
     case 'remade':
     case 'assurance':
     case 'wear':
-    case 'leather':
     case 'metal':
     case 'fresh-part':
     case 'stored':

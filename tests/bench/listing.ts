@@ -129,5 +129,5 @@ export async function bench(): Promise<void> {
   await printTimes();
   await printSlices();
   const { bytes, gzipped } = await contentScriptSize();
-  console.log(`Page script: ${(bytes / 1024).toFixed(1)} kB, ${(gzipped / 1024).toFixed(1)} kB gzipped of 45 allowed.`);
+  console.log(`Page script: ${(bytes / 1024).toFixed(1)} kB, ${(gzipped / 1024).toFixed(1)} kB gzipped of 47 allowed.`);
 }

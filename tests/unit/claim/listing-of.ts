@@ -75,7 +75,7 @@ export function shortClaim(claim: Claim): string {
     case 'returns':
       return `returns ${claim.accepted ? 'yes' : 'no'}`;
     case 'leather':
-      return `${denial(claim)}${claim.real ? 'leather' : 'leather-like'}`;
+      return `${denial(claim)}${claim.real ? 'leather' : 'leather-like'}${claim.of ? ` of ${claim.of}` : ''}`;
     case 'metal':
       return `${denial(claim)}${claim.solid ? 'solid ' : ''}${claim.metal} of ${claim.of ?? 'anything'}`;
     case 'age-word':
