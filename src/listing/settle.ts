@@ -18,22 +18,37 @@ function addCaveat(candidate: Candidate<unknown>, caveat: string): void {
 
 const finer: ReadonlySet<Condition> = new Set(['as-new', 'used-very-good', 'worn', 'damaged']);
 
+/** Puts the candidate that says the same and more in the place of the best, as trusted as that one. */
+function putFirst<T>(
+  candidates: Candidate<T>[],
+  saysMore: Candidate<T> | undefined,
+  { confidence }: Candidate<T>,
+): void {
+  if (!saysMore) return;
+  candidates.splice(candidates.indexOf(saysMore), 1);
+  candidates.unshift({ ...saysMore, confidence });
+}
+
 /** Data knows "used" only; where the page grades the use, the grade says the same and more. */
 function preferFinerCondition(candidates: Candidate<Condition>[]): void {
   const [best] = candidates;
-  if (best?.value !== 'used') return;
-  const at = candidates.findIndex((one) => finer.has(one.value) && one.confidence >= 0.6);
-  const [graded] = at > 0 ? candidates.splice(at, 1) : [];
-  if (graded) candidates.unshift({ ...graded, confidence: best.confidence });
+  if (best?.value === 'used')
+    putFirst(
+      candidates,
+      candidates.find((one) => finer.has(one.value) && one.confidence >= 0.6),
+      best,
+    );
 }
 
 /** "14-day returns" says the same as "returns accepted" and more. */
 function preferTermWithDays(candidates: Draft['returns']): void {
   const [best] = candidates;
-  if (!best?.value.accepted || best.value.days !== null) return;
-  const at = candidates.findIndex((one) => one.value.accepted && one.value.days !== null);
-  const [finer] = at > 0 ? candidates.splice(at, 1) : [];
-  if (finer) candidates.unshift({ ...finer, confidence: best.confidence });
+  if (best?.value.accepted && best.value.days === null)
+    putFirst(
+      candidates,
+      candidates.find((one) => one.value.accepted && one.value.days !== null),
+      best,
+    );
 }
 
 /** Data that gives the amount which the page strikes through gives the price from before. */

@@ -4,6 +4,7 @@ import { data } from './techniques/data';
 import { edges } from './techniques/edges';
 import { kinds } from './techniques/kinds';
 import { looks } from './techniques/looks';
+import { moreEdges } from './techniques/more-edges';
 import { notations } from './techniques/notations';
 import { photos } from './techniques/photos';
 import { prices } from './techniques/prices';
@@ -18,6 +19,7 @@ export const corpus: Record<string, Record<string, TechniquePage>> = {
   ),
   data,
   edges,
+  'more-edges': moreEdges,
   looks,
   notations,
   photos,

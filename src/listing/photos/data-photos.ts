@@ -21,7 +21,7 @@ function sourceOf(value: ItemValue, base: string): { source: PhotoSource; alt: s
 
 /** Adds the photos that a product's data names, in its order. */
 export function addDataPhotos(product: Item, base: string, photos: PhotoSet): void {
-  for (const value of valuesOf(product, 'image', 'photo', 'images').slice(0, 60)) {
+  for (const value of valuesOf(product, 'image', 'photo', 'images')) {
     const found = sourceOf(value, base);
     if (found) photos.add([found.source], product.origin, found.alt === textOf(product, 'name') ? '' : found.alt);
   }

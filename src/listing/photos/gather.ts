@@ -150,6 +150,6 @@ function addJson(element: Element, name: string, page: PhotoPage, photos: PhotoS
     return;
   const { values, sizes } = addressesInJson(value, page.base);
   const kept = (sources: PhotoSource[]) => sources.filter((source) => !namesNoPhoto(source.address, null));
-  if (sizes.length > 0) photos.add(kept(sizes), 'visible', '');
+  photos.add(kept(sizes), 'visible', '');
   for (const source of kept(values)) photos.add([source], 'visible', '');
 }

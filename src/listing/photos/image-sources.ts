@@ -71,8 +71,7 @@ export function sourcesOfImage(image: Element, base: string, slices: Slices): Ph
   for (const name of namesOf(image, slices)) {
     if (name !== 'srcset' && name !== 'longdesc' && !name.startsWith('data-')) continue;
     const value = longValue(image, name, slices);
-    if (name === 'srcset' || (name.startsWith('data-') && name.endsWith('srcset')))
-      found.push(...fromSrcset(value, base, shownWidth));
+    if (name.endsWith('srcset')) found.push(...fromSrcset(value, base, shownWidth));
     else found.push(...fromAttribute(name, value, base));
   }
   // After the attributes, which hold the larger picture where nothing tells the sizes.
@@ -115,7 +114,7 @@ export function sourcesOfLink(link: Element, base: string, slices: Slices): Phot
 /** Addresses of one photo in a data attribute: plain, a srcset, or JSON of sizes, which is parsed and never run. */
 export function fromAttribute(name: string, value: string, base: string): PhotoSource[] {
   const text = value.trim();
-  if (text.length < 5 || text.length > maxValue) return [];
+  if (text.length < 5) return [];
   if (text.startsWith('{') || text.startsWith('[')) return addressesInJson(text, base).sizes;
   if (!sourceAttribute.test(name) || notSourceAttribute.test(name)) return [];
   if (/\s\d+(\.\d+)?[wx](,|$)/.test(text)) return fromSrcset(text, base, null);

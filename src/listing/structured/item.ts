@@ -14,14 +14,13 @@ export interface Item {
   caveats: string[];
   /** The thing that names this one, and by which property. */
   holder: { item: Item; property: string } | null;
-  element: Element | null;
 }
 export type ItemValue = string | number | boolean | Item;
 
 export const isItem = (value: ItemValue): value is Item => typeof value === 'object';
 
 export function newItem(origin: Origin, where: string): Item {
-  return { id: null, types: [], properties: new Map(), origin, where, caveats: [], holder: null, element: null };
+  return { id: null, types: [], properties: new Map(), origin, where, caveats: [], holder: null };
 }
 
 export function addValue(item: Item, name: string, value: ItemValue): void {

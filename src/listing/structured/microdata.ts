@@ -91,7 +91,6 @@ function itemOf(scope: Element): Item {
   const item = newItem('microdata', pathOf(scope));
   item.types = splitTokens(attribute(scope, 'itemtype')).map(shortName);
   item.id = attribute(scope, 'itemid')?.trim() || null;
-  item.element = scope;
   return item;
 }
 

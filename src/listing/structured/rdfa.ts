@@ -51,7 +51,6 @@ export async function readRdfa(root: ParentNode, slices: Slices): Promise<Item[]
     const item = newItem('rdfa', pathOf(element));
     item.types = splitTokens(attribute(element, 'typeof')).map((type) => shortName(resolveTerm(type, element) ?? type));
     item.id = attribute(element, 'about') ?? attribute(element, 'resource');
-    item.element = element;
     items.set(element, item);
   }
   for (const [index, element] of selectSome(root, '[property]', maxElements).entries()) {

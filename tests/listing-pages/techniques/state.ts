@@ -34,13 +34,16 @@ export const state: Record<string, TechniquePage> = {
     shop_name: 'harbour_attic',
     location: { city: 'Ghent' },
   }),
-  'a price in coins, where none is shown': assigned({ ...piece, price_amount: '54000' }, ''),
+  'a price in coins, where none is shown': assigned(
+    { ...piece, price_amount: '54000' },
+    '<button>Add to cart</button>',
+  ),
   'a price in coins that is shown': assigned({ name: 'Ondrasse Palma Tote', price: 54000, brand: 'Ondrasse' }),
   'a thing of another price': assigned({ ...piece, price: 541, brand: 'Calderwick & Rook' }),
   'a thing of another title': assigned({ ...piece, title: 'Calderwick Satchel in red', brand: 'Calderwick & Rook' }),
   'a title that is alike at six tenths, no price shown': assigned(
     { ...piece, title: 'Ondrasse Palma Red Blue Green', brand: 'Ondrasse' },
-    '',
+    '<button>Add to cart</button>',
   ),
   'values that are numbers, addresses or words of a program': assigned({
     ...piece,
