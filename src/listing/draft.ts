@@ -89,6 +89,9 @@ export const sameValue = (a: unknown, b: unknown): boolean => {
   return JSON.stringify(a) === JSON.stringify(b);
 };
 
+/** The likeliest text of a field; empty where it has none. */
+export const likeliest = ([best]: Field<string>): string => best?.value ?? '';
+
 const maxCandidates = 12;
 
 /** Every field's candidates best first (the order of reading among equals), at most twelve each. */

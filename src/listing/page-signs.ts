@@ -1,6 +1,7 @@
 import type { Gathered } from './gather-page';
 import { findControls } from './page/controls';
 import type { Slices } from './page/slices';
+import { endAt } from './page/snapshot';
 import { hasType, type Item } from './structured/item';
 import { offersOf } from './structured/offer-facts';
 import { headTag } from './structured/open-graph';
@@ -59,5 +60,5 @@ export async function gatherSigns(
 
 /** Whether an element stands in the heading. */
 function isInside({ snapshot }: Gathered, at: number, heading: number): boolean {
-  return at > heading && at < (snapshot.elements[heading]?.end ?? 0);
+  return at > heading && at < endAt(snapshot, heading);
 }

@@ -1,6 +1,6 @@
 import { findAvailability } from '../text/availability';
 import { isOfferControl } from '../text/offer-words';
-import { type Draft, emptyDraft, propose, settleDraft } from './draft';
+import { type Draft, emptyDraft, likeliest, propose, settleDraft } from './draft';
 import { isOfThePiece, kindProblem } from './kind-problem';
 import { dropNoValues } from './no-value';
 import { hostOf } from './page/address';
@@ -29,7 +29,7 @@ export function readFacts({ listing, labelled, signs, notes, cut, state, picked 
   for (const { name, value, ...from } of labelled) readLabelled(name, value, draft, from, hints);
   for (const pick of picked)
     if (!readPick(pick, draft, hints)) draft.problems.push(pickProblem('pick-unreadable', pick.field, pick.where));
-  readStatedMeasures(draft, listing.description[0]?.value ?? '', hints);
+  readStatedMeasures(draft, likeliest(listing.description), hints);
   const { auction } = readSaidFacts(listing.text, draft, hints);
   dropNoValues(draft);
   preferOfferedByControl(draft, signs.controls);

@@ -1,7 +1,7 @@
 import { attribute, attributeText } from './dom';
 import related from './related.json' with { type: 'json' };
 import type { Slices } from './slices';
-import type { Snapshot } from './snapshot';
+import { endAt, parentAt, type Snapshot, tagAt } from './snapshot';
 import { visibleText } from './visible-text';
 
 /** The listing's own part of the page. */
@@ -56,10 +56,10 @@ export async function findArea(snapshot: Snapshot, titles: readonly string[], sl
 }
 
 export const holds = (snapshot: Snapshot, outer: number, inner: number): boolean =>
-  outer <= inner && inner < (snapshot.elements[outer]?.end ?? 0);
+  outer <= inner && inner < endAt(snapshot, outer);
 
 export function markSubtree(snapshot: Snapshot, outside: Uint8Array, index: number): void {
-  outside.fill(1, index, snapshot.elements[index]?.end ?? index);
+  outside.fill(1, index, endAt(snapshot, index));
 }
 
 function looksOutside(snapshot: Snapshot, index: number): boolean {
@@ -75,8 +75,8 @@ function looksOutside(snapshot: Snapshot, index: number): boolean {
 
 /** A `header` of the page, not of an article, section or the main part. */
 function isSiteHeader(snapshot: Snapshot, parent: number): boolean {
-  for (let step = parent; step >= 0; step = snapshot.elements[step]?.parent ?? -1)
-    if (['main', 'article', 'section'].includes(snapshot.elements[step]?.tag ?? '')) return false;
+  for (let step = parent; step >= 0; step = parentAt(snapshot, step))
+    if (['main', 'article', 'section'].includes(tagAt(snapshot, step))) return false;
   return true;
 }
 
@@ -122,12 +122,9 @@ async function markRelated(snapshot: Snapshot, outside: Uint8Array, heading: num
     const text = visibleText(snapshot, index, { most: maxHeading });
     if (text.length > 80 || !relatedHeading.test(text)) continue;
     let section = index;
-    for (
-      let step = parent;
-      step > 0 && !holds(snapshot, step, heading) && !neverOutside.has(elements[step]?.tag ?? '');
-    ) {
+    for (let step = parent; step > 0 && !holds(snapshot, step, heading) && !neverOutside.has(tagAt(snapshot, step)); ) {
       section = step;
-      step = elements[step]?.parent ?? -1;
+      step = parentAt(snapshot, step);
       if (heading < 0) break;
     }
     if (section !== index && heading >= 0 && sectionIsSmall(snapshot, section, index))
@@ -157,7 +154,7 @@ function endOfSection(snapshot: Snapshot, heading: number): number {
   const own = elements[heading];
   const end = elements[own?.parent ?? -1]?.end ?? elements.length;
   for (let index = own?.end ?? end; index < end; index += 1) {
-    const tag = elements[index]?.tag ?? '';
+    const tag = tagAt(snapshot, index);
     if (isHeading(tag) && own && tag <= own.tag) return index;
   }
   return end;

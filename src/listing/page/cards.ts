@@ -1,7 +1,7 @@
 import { holds } from './area';
 import { attribute } from './dom';
 import type { Slices } from './slices';
-import type { Snapshot } from './snapshot';
+import { endAt, parentAt, type Snapshot, tagAt } from './snapshot';
 import { visibleText } from './visible-text';
 
 /** Cards of other listings: repeated siblings that each link to another page and show a price or a photo. */
@@ -40,10 +40,10 @@ export async function findCards(
     if (leadsTo(element, otherPage) === null) continue;
     const card = cardOf(snapshot, index, heading);
     if (card === null) continue;
-    const parent = elements[card]?.parent ?? -1;
+    const parent = parentAt(snapshot, card);
     const kinds = byParent.get(parent) ?? new Map<string, number[]>();
     byParent.set(parent, kinds);
-    const kind = elements[card]?.tag ?? '';
+    const kind = tagAt(snapshot, card);
     const known = kinds.get(kind) ?? [];
     if (known.at(-1) !== card) known.push(card);
     kinds.set(kind, known);
@@ -77,22 +77,21 @@ function cardOf(snapshot: Snapshot, link: number, heading: number): number | nul
 }
 
 function siblingsLike(snapshot: Snapshot, index: number, tag: string, parent: number): number {
-  const { elements } = snapshot;
-  const end = elements[parent]?.end ?? 0;
+  const end = endAt(snapshot, parent);
   let count = 0;
   let looked = 0;
-  for (let child = parent + 1; child < end && looked < 60; child = elements[child]?.end ?? end) {
+  for (let child = parent + 1; child < end && looked < 60; child = endAt(snapshot, child)) {
     looked += 1;
-    if (child !== index && elements[child]?.tag === tag) count += 1;
+    if (child !== index && tagAt(snapshot, child) === tag) count += 1;
     if (count >= 2) return count;
   }
   return count;
 }
 
 function holdsImage(snapshot: Snapshot, index: number): boolean {
-  const end = snapshot.elements[index]?.end ?? index;
+  const end = endAt(snapshot, index);
   for (let child = index; child < end && child < index + 60; child += 1)
-    if (snapshot.elements[child]?.tag === 'img') return true;
+    if (tagAt(snapshot, child) === 'img') return true;
   return false;
 }
 

@@ -38,6 +38,11 @@ export interface Snapshot {
   unreadFrames: { at: number; address: string }[];
 }
 
+/** What is asked of an index; where no element has it, nothing holds it, is inside it or names it. */
+export const parentAt = ({ elements }: Snapshot, index: number): number => elements[index]?.parent ?? -1;
+export const endAt = ({ elements }: Snapshot, index: number): number => elements[index]?.end ?? index;
+export const tagAt = ({ elements }: Snapshot, index: number): string => elements[index]?.tag ?? '';
+
 export interface SnapshotOptions {
   look: Looker;
   budget: Budget;

@@ -1,5 +1,5 @@
 import { webAddress } from '../page/address';
-import { type Item, type ItemValue, isItem, textOf, valuesOf } from '../structured/item';
+import { type Item, type ItemValue, isItem, textOf, valuesOf, wordsOf } from '../structured/item';
 import type { HeadTags } from '../structured/open-graph';
 import { isPlaceholder, namesNoPhoto } from './not-photo';
 import type { PhotoSet, PhotoSource } from './photo-set';
@@ -16,7 +16,7 @@ function sourceOf(value: ItemValue, base: string): { source: PhotoSource; alt: s
   const size = isItem(value)
     ? { width: pixels(textOf(value, 'width')), height: pixels(textOf(value, 'height')) }
     : { width: null, height: null };
-  return { source: { address: absolute, ...size }, alt: isItem(value) ? (textOf(value, 'caption', 'name') ?? '') : '' };
+  return { source: { address: absolute, ...size }, alt: isItem(value) ? wordsOf(value, 'caption', 'name') : '' };
 }
 
 /** Adds the photos that a product's data names, in its order. */

@@ -1,5 +1,5 @@
 import type { Measure } from '../types';
-import { type Item, isItem, textOf, valuesOf } from './item';
+import { type Item, isItem, textOf, valuesOf, wordsOf } from './item';
 
 const dimensions = [
   ['width', 'width'],
@@ -24,7 +24,7 @@ export function dataMeasures(product: Item): Measure[] {
   const found: Measure[] = [];
   for (const [name, dimension] of dimensions)
     for (const value of valuesOf(product, name)) {
-      const amount = isItem(value) ? (textOf(value, 'value') ?? '') : String(value);
+      const amount = isItem(value) ? wordsOf(value, 'value') : String(value);
       const match = /^(\d{1,4}(?:[.,]\d{1,2})?)\s*([a-z"]{0,6})$/i.exec(amount.trim());
       const unitName = (isItem(value) ? textOf(value, 'unitCode', 'unitText') : null) ?? match?.[2] ?? '';
       const unit = units[unitName.toUpperCase()];

@@ -2,7 +2,7 @@ import { exponentOf, type PriceHints } from '../../text/currency';
 import { withoutEnd } from '../../text/ends';
 import { parsePriceText } from '../../text/price';
 import type { Price } from '../types';
-import { type Item, type ItemValue, isItem, textOf, valuesOf } from './item';
+import { type Item, type ItemValue, isItem, textOf, valuesOf, wordsOf } from './item';
 
 /** A price from data, with why it is weaker than it looks. */
 export interface DataPrice {
@@ -114,7 +114,7 @@ export function offerPrices(offer: Item, hints: PriceHints): DataPrice[] {
 }
 
 function specificationKind(specification: Item): Price['kind'] {
-  const type = (textOf(specification, 'priceType') ?? '').replace(/^.*\//, '').toLowerCase();
+  const type = wordsOf(specification, 'priceType').replace(/^.*\//, '').toLowerCase();
   if (/list|srp|msrp|strikethrough|regular|rrp/.test(type)) return 'was';
   if (specification.types.some((one) => /DeliveryChargeSpecification|PaymentChargeSpecification/i.test(one)))
     return 'shipping';

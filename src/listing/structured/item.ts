@@ -54,6 +54,9 @@ export function textsOf(item: Item, ...names: string[]): string[] {
 
 export const textOf = (item: Item, ...names: string[]): string | null => textsOf(item, ...names)[0] ?? null;
 
+/** The first text of a property for looking words up in; none is no words. */
+export const wordsOf = (item: Item, ...names: string[]): string => textOf(item, ...names) ?? '';
+
 export function valueText(value: ItemValue): string {
   if (typeof value === 'string') return plainText(value);
   if (!isItem(value)) return String(value);

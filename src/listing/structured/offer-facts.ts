@@ -4,7 +4,7 @@ import type { Draft } from '../draft';
 import { propose } from '../draft';
 import type { Listing } from '../types';
 import { offerPrices } from './data-price';
-import { hasType, type Item, isItem, itemsOf, textOf, textsOf, valuesOf } from './item';
+import { hasType, type Item, isItem, itemsOf, textOf, textsOf, valuesOf, wordsOf } from './item';
 import { conditionOf, fromItem, termName } from './terms';
 
 type Availability = Listing['availability'][number]['value'];
@@ -60,7 +60,7 @@ export function readOffer(
     if (rate && amount)
       propose(
         draft.shipping,
-        `${amount} ${textOf(rate, 'currency', 'priceCurrency') ?? ''}`.trim(),
+        `${amount} ${wordsOf(rate, 'currency', 'priceCurrency')}`.trim(),
         from('shippingDetails'),
       );
   }
@@ -103,7 +103,7 @@ function readSeller(seller: Item, draft: Draft, from: ReturnType<typeof fromItem
 }
 
 function readReturns(policy: Item, draft: Draft, from: ReturnType<typeof fromItem>): void {
-  const category = (textOf(policy, 'returnPolicyCategory') ?? '').replace(/^.*\//, '');
+  const category = wordsOf(policy, 'returnPolicyCategory').replace(/^.*\//, '');
   const days = Number(textOf(policy, 'merchantReturnDays') ?? Number.NaN);
   const whole = Number.isInteger(days) && days > 0 ? days : null;
   if (/NotPermitted/i.test(category)) propose(draft.returns, { accepted: false, days: null, words: category }, from);

@@ -5,7 +5,7 @@ import { wordLikeness } from '../page/area';
 import type { Slices } from '../page/slices';
 import type { Price } from '../types';
 import { offerPrices } from './data-price';
-import { hasType, type Item, itemsOf, textOf, textsOf } from './item';
+import { hasType, type Item, itemsOf, textOf, textsOf, wordsOf } from './item';
 import { offersOf } from './offer-facts';
 import { isProduct } from './product-facts';
 import { groupOf } from './variants';
@@ -91,7 +91,7 @@ function priceFits(product: Item, facts: PageFacts, hints: PriceHints): boolean 
 }
 
 function rate(product: Item, facts: PageFacts, hints: PriceHints): Choice {
-  const name = textOf(product, 'name', 'title') ?? '';
+  const name = wordsOf(product, 'name', 'title');
   const url = urlFit(product, facts);
   const likeness = facts.heading === null || name === '' ? null : wordLikeness(name, facts.heading);
   const inTitle = Math.max(0, ...facts.titles.map((title) => wordLikeness(name, title)));
@@ -156,7 +156,7 @@ export async function chooseProduct(
 
 /** Mentions of one product in several notations count once for a tie. */
 function sameThing(a: Item, b: Item): boolean {
-  const [left, right] = [textOf(a, 'name') ?? '', textOf(b, 'name') ?? ''];
+  const [left, right] = [wordsOf(a, 'name'), wordsOf(b, 'name')];
   if (a.origin !== b.origin) return left === right || wordLikeness(left, right) > 0.8;
   return a.properties === b.properties || a.holder?.item === b || b.holder?.item === a;
 }
@@ -164,7 +164,7 @@ function sameThing(a: Item, b: Item): boolean {
 /** Whether an item of another notation describes the chosen product. */
 export const describesSame = (item: Item, product: Item): boolean =>
   item.types.some((type) => product.types.includes(type)) &&
-  wordLikeness(textOf(item, 'name') ?? '', textOf(product, 'name') ?? '') > 0.8;
+  wordLikeness(wordsOf(item, 'name'), wordsOf(product, 'name')) > 0.8;
 
 /** One of those that share their properties after joining by id. */
 function distinct(items: Item[]): Item[] {

@@ -4,7 +4,7 @@ import type { Area } from '../page/area';
 import { holds } from '../page/area';
 import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
-import type { Snapshot } from '../page/snapshot';
+import { endAt, parentAt, type Snapshot, tagAt } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
 import { plainText } from '../structured/entities';
 import { type HeadTags, headTag } from '../structured/open-graph';
@@ -99,14 +99,14 @@ async function underHeading(
     let holder = parent;
     for (let level = 0; level < 3 && holder > 0; level += 1) {
       const end = elements[holder]?.pieces[1] ?? own[1];
-      const stop = nextHeading(snapshot, elements[index]?.end ?? index, elements[holder]?.end ?? index, tag);
+      const stop = nextHeading(snapshot, endAt(snapshot, index), endAt(snapshot, holder), tag);
       const to = stop === null ? end : (elements[stop]?.pieces[0] ?? end);
       const text = joinPieces(snapshot, own[1], Math.min(to, pieces.length), {
         outside: area.outside,
         most: limit * 1.2,
       });
       if (text.length >= 15) return { text, where: `after ${pathOf(element)}` };
-      holder = elements[holder]?.parent ?? -1;
+      holder = parentAt(snapshot, holder);
     }
   }
   return null;
@@ -114,7 +114,7 @@ async function underHeading(
 
 function nextHeading(snapshot: Snapshot, from: number, to: number, tag: string): number | null {
   for (let index = from; index < to; index += 1) {
-    const other = snapshot.elements[index]?.tag ?? '';
+    const other = tagAt(snapshot, index);
     if (other === tag || (/^h[1-6]$/.test(other) && /^h[1-6]$/.test(tag) && other < tag)) return index;
   }
   return null;

@@ -1,7 +1,7 @@
 import { splitLabelled } from '../../text/label-words';
 import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
-import type { Snapshot } from '../page/snapshot';
+import { endAt, type Snapshot, tagAt } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
 import type { Labelled } from '../types';
 
@@ -16,8 +16,8 @@ const rowTags: ReadonlySet<string> = new Set(['tr', 'li', 'div', 'p', 'span', 's
 function shownChildren(snapshot: Snapshot, index: number): number[] {
   const { elements } = snapshot;
   const children: number[] = [];
-  const end = elements[index]?.end ?? index;
-  for (let child = index + 1; child < end && children.length < 12; child = elements[child]?.end ?? end)
+  const end = endAt(snapshot, index);
+  for (let child = index + 1; child < end && children.length < 12; child = endAt(snapshot, child))
     if (elements[child]?.shown === 'shown') children.push(child);
   return children;
 }
@@ -78,7 +78,7 @@ function addRow(snapshot: Snapshot, index: number, add: Add): void {
   const children = shownChildren(snapshot, index);
   const [first, second] = children;
   const name = first === undefined ? '' : textOf(snapshot, first);
-  const firstTag = snapshot.elements[first ?? -1]?.tag ?? '';
+  const firstTag = tagAt(snapshot, first ?? -1);
   const headed = /^h[2-6]$/.test(firstTag);
   const named = children.length >= 2 && (children.length <= 4 || headed) && mayBeName.has(firstTag);
   if (named && second !== undefined && name !== '' && name.length <= 40 && !/[!?]$|[^.]{13}\.$/.test(name))

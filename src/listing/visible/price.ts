@@ -5,7 +5,7 @@ import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
-import type { Snapshot } from '../page/snapshot';
+import { endAt, parentAt, type Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
 import priceLabels from './price-labels.json' with { type: 'json' };
 
@@ -44,7 +44,7 @@ function namedPrice(snapshot: Snapshot, index: number): 'price' | 'other' | null
     const name = element ? nameOf(element.element) : '';
     if (priceName.test(name)) return notPriceName.test(name) ? 'other' : 'price';
     if (notPriceName.test(name) && level === 0) return 'other';
-    step = element?.parent ?? -1;
+    step = parentAt(snapshot, step);
   }
   return null;
 }
@@ -58,7 +58,7 @@ async function priceBlocks(snapshot: Snapshot, outside: Uint8Array, slices: Slic
     if (piece.shown === 'hidden' || outside[piece.at] === 1 || !/\p{Nd}/u.test(piece.text)) continue;
     let block = piece.at;
     for (let level = 0; level < 5; level += 1) {
-      const parent = elements[block]?.parent ?? -1;
+      const parent = parentAt(snapshot, block);
       const holder = elements[parent];
       if (!holder || outside[parent] === 1 || holder.pieces[1] - holder.pieces[0] > 24) break;
       if (visibleText(snapshot, parent, { struck: true, assistive: true, outside, most: maxBlock }).length > maxBlock)
@@ -133,7 +133,7 @@ function lineOf(price: FoundPrice, text: string): { length: number; labelled: bo
 }
 
 function namedInside(snapshot: Snapshot, block: number): 'price' | 'other' | null {
-  const end = Math.min(snapshot.elements[block]?.end ?? block, block + 12);
+  const end = Math.min(endAt(snapshot, block), block + 12);
   for (let index = block + 1; index < end; index += 1) {
     const element = snapshot.elements[index];
     if (element && priceName.test(nameOf(element.element))) return 'price';

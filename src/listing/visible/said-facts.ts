@@ -12,7 +12,7 @@ import { findSalesCounts } from '../../text/sales-count';
 import { findShipping } from '../../text/shipping';
 import { findTraders } from '../../text/trader';
 import { findWatchers } from '../../text/watchers';
-import { type Draft, type Provenance, propose } from '../draft';
+import { type Draft, likeliest, type Provenance, propose } from '../draft';
 import { readAuction } from './auction';
 import { type ReadHints, readLabelled } from './labelled';
 import { leadingLabel } from './leading-label';
@@ -28,8 +28,8 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): { a
     .slice(0, maxText)
     .split('\n')
     .filter((line) => line !== '');
-  const title = draft.title[0]?.value ?? '';
-  const description = (draft.description[0]?.value ?? '').slice(0, maxText);
+  const title = likeliest(draft.title);
+  const description = likeliest(draft.description).slice(0, maxText);
   for (const said of findConditions(title, true)) propose(draft.condition, said.value, from('title', 0.5), said.words);
   for (const said of findConditions(description))
     propose(draft.condition, said.value, from('description', 0.45), said.words);
@@ -53,7 +53,7 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): { a
 
 /** Whether a line stands under a heading for the seller, or names the seller. */
 function isNearSeller(lines: readonly string[], index: number, draft: Draft): boolean {
-  const name = draft.seller.name[0]?.value ?? '';
+  const name = likeliest(draft.seller.name);
   for (let back = index; back >= 0 && back > index - 7; back -= 1) {
     const line = lines[back] ?? '';
     if (labelOf(line) === 'seller' || (name.length > 2 && line.includes(name))) return true;
@@ -98,6 +98,6 @@ function readStatus(lines: readonly string[], draft: Draft): void {
 
 /** A line without the seller's name that opens it: a page may set name and stars side by side with no space between. */
 function withoutName(line: string, draft: Draft): string {
-  const name = draft.seller.name[0]?.value ?? '';
+  const name = likeliest(draft.seller.name);
   return name.length > 2 && line.startsWith(name) ? line.slice(name.length) : line;
 }
