@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { buildCase, type Case } from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
@@ -10,7 +11,7 @@ import { notYet, rowOf } from '../../../src/watch/rows';
 import { latestLookOf } from '../../../src/watch/saved-case';
 import { blankListing } from '../blank-listing';
 import { good, testBench } from './open-for-test';
-import { sampleCase, sampleRecord } from './sample-case';
+import { sampleCase } from './sample-case';
 
 const at = '2026-03-01T10:00:00.000Z';
 const photo = (id: string) => ({
@@ -221,9 +222,6 @@ describe('looks of a record', () => {
 });
 
 it('shows a record of an older build as one that is not read yet', () => {
-  const { aside: _aside, ...head } = sampleRecord().shown.head;
-  expect(rowOf({ ...sampleRecord(), version: 3, shown: { ...sampleRecord().shown, head } })).toMatchObject({
-    state: 'damaged',
-    problem: notYet,
-  });
+  const file = JSON.parse(readFileSync(new URL('exports/version-3.json', import.meta.url), 'utf8'));
+  expect(rowOf(file.records[0])).toMatchObject({ state: 'damaged', problem: notYet });
 });
