@@ -14,6 +14,7 @@ import { readTelling, whatIsTold } from './tells';
 import type { Proposal } from './types';
 import { tellingFinder, wholeWords } from './words';
 
+export { draftWith } from './draft';
 export type { Doubt, Proposal, ProposalKind } from './types';
 export { proposalSchema } from './types';
 

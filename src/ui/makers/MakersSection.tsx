@@ -18,6 +18,7 @@ import { saveAsFile } from '../save-as-file';
 import { useFocusKept } from '../use-focus-kept';
 import { Editor } from './Editor';
 import { MergeFiles } from './MergeFiles';
+import { TakeFromPage } from './take/TakeFromPage';
 import { useOwnMakers } from './use-own-makers';
 
 const words = strings.makers;
@@ -26,7 +27,7 @@ const nameOf = ({ value }: Draft) =>
 const newId = () => crypto.randomUUID();
 
 /** Maker files: the built-in ones, the user's own, and the editor of the one that is open. */
-export function MakersSection({ openFile }: { openFile: string | null }) {
+export function MakersSection({ openFile, take: taking }: { openFile: string | null; take: string | null }) {
   const { files, write, remove } = useOwnMakers();
   const [problems, setProblems] = useState<Problem[]>([]);
   const [removed, setRemoved] = useState<OwnMakerFile | null>(null);
@@ -96,7 +97,17 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
           }}
         />
       )}
-      {open ? (
+      {taking !== null ? (
+        <TakeFromPage
+          id={taking}
+          own={files}
+          begin={begin}
+          onAdded={(id, draft) => {
+            write(id, draft);
+            show(id);
+          }}
+        />
+      ) : open ? (
         <>
           <div class="row watch-actions">
             <button type="button" onClick={() => show(null)}>
@@ -119,6 +130,7 @@ export function MakersSection({ openFile }: { openFile: string | null }) {
             <button type="button" onClick={() => chooser.current?.click()}>
               {words.choose}
             </button>
+            <a href="#makers&take">{strings.take.way}</a>
             <span class="muted">{words.drop}</span>
             <input
               ref={chooser}

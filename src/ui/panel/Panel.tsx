@@ -17,11 +17,12 @@ import { cropOf } from '../parts/StampSection';
 import { WaysOn } from '../parts/WaysOn';
 import { AllowHosts } from './AllowHosts';
 import { wantedOf } from './correcting';
-import { openMakerFiles, startFile } from './maker-file-ways';
+import { openMakerFiles, openTaking, startFile } from './maker-file-ways';
 import { PointAtPage } from './PointAtPage';
 import { SaveBar } from './SaveBar';
 import type { Session } from './session';
 import { isBusy, type PanelState } from './state';
+import { TakeThisPage } from './TakeThisPage';
 import { type SavedCase, useSaved } from './use-saved';
 import { useSession } from './use-session';
 
@@ -41,7 +42,9 @@ export function Panel({ tabId }: { tabId: number }) {
         )}
       </div>
       <Trouble state={state} session={session} />
-      {listing && listing.kind !== 'listing' && <NoListing listing={listing} state={state} session={session} />}
+      {listing && listing.kind !== 'listing' && (
+        <NoListing tabId={tabId} listing={listing} state={state} session={session} />
+      )}
       {state.case ? (
         <Content tabId={tabId} state={state} session={session} saved={saved} />
       ) : (
@@ -54,12 +57,23 @@ export function Panel({ tabId }: { tabId: number }) {
 }
 
 /** The listing may stand in a frame of another site: then the right to that site is offered. */
-function NoListing({ listing, state, session }: { listing: Listing; state: PanelState; session: Session }) {
+function NoListing({
+  tabId,
+  listing,
+  state,
+  session,
+}: {
+  tabId: number;
+  listing: Listing;
+  state: PanelState;
+  session: Session;
+}) {
   const unread = listing.kind === 'none' && listing.problems.find(({ code }) => code === 'frame-not-read');
   return (
     <Notice text={strings.notListing[whatIsShown(listing)]}>
       {unread && <p>{sentence(saidProblem(unread).what)}</p>}
       {unread && <AllowHosts state={state} onAllowed={session.read} />}
+      {['article', 'none', 'list', 'cut'].includes(listing.kind) && !state.incognito && <TakeThisPage tabId={tabId} />}
     </Notice>
   );
 }
@@ -135,6 +149,7 @@ function Content({ tabId, state, session, saved }: ContentProps) {
           <WaysOn
             kase={kase}
             onStartFile={() => startFile(kase, state.incognito)}
+            onTakeFromPage={openTaking}
             onBringFile={openMakerFiles}
             onOtherMaker={() => {
               goToPart(room.current, 'claims');

@@ -1,12 +1,32 @@
 import { browser } from '../../browser/api';
 import { answerOf, type Case, fileFromCase } from '../../case';
+import type { Problem } from '../../problem';
+import { readPageSource } from '../../reader/page/page-html';
 import { writeOwnMaker } from '../../store/maker-files';
+import { keepTaken } from '../../store/taken';
 import { kit, strings } from '../../words';
+import { takeFromSource } from '../makers/take/take-from-source';
 
 const openPage = (hash: string) => browser.tabs.create({ url: browser.runtime.getURL(`watchlist.html${hash}`) });
 
 /** The maker files, where one is brought in by choosing or dropping it. */
 export const openMakerFiles = () => openPage('#makers');
+
+/** Where a maker file is taken from a page that tells of it. */
+export const openTaking = () => openPage('#makers&take');
+
+/**
+ * Reads the page that a tab shows for what it tells of makers, and opens what it proposes. Null when that is nothing, and
+ * a problem when the page gave nothing to read.
+ */
+export async function takeFromTab(tabId: number): Promise<Problem | 'nothing' | null> {
+  const source = await readPageSource(tabId);
+  if (!source.ok) return source.problem;
+  const taken = takeFromSource(source.value.html, source.value.address);
+  if (taken.proposals.length === 0) return 'nothing';
+  await openPage(`#makers&take=${await keepTaken(taken)}`);
+  return null;
+}
 
 /**
  * Begins a maker file from a listing, keeps it and opens it, so that each entry is checked. In a private window nothing

@@ -5,6 +5,8 @@ interface Props {
   kase: Case;
   /** Opens a maker file begun from this listing. */
   onStartFile: () => void;
+  /** Opens where a maker file is taken from a page that tells of it. */
+  onTakeFromPage: () => void;
   /** Opens the maker files, to bring one in. */
   onBringFile: () => void;
   /** Leads to where the maker is pointed at on the page. */
@@ -12,7 +14,7 @@ interface Props {
 }
 
 /** Where no maker's file speaks: the ways on, in the order of what most buyers can do. */
-export function WaysOn({ kase, onStartFile, onBringFile, onOtherMaker }: Props) {
+export function WaysOn({ kase, onStartFile, onTakeFromPage, onBringFile, onOtherMaker }: Props) {
   const words = strings.waysOn;
   const maker = kase.listing.maker[0]?.value ?? '';
   return (
@@ -27,6 +29,12 @@ export function WaysOn({ kase, onStartFile, onBringFile, onOtherMaker }: Props) 
             <span class="muted hint">{words.startHint}</span>
           </li>
         )}
+        <li>
+          <button type="button" onClick={onTakeFromPage}>
+            {strings.take.way}
+          </button>{' '}
+          <span class="muted hint">{strings.take.wayHint}</span>
+        </li>
         <li>
           <button type="button" onClick={onBringFile}>
             {words.bring}

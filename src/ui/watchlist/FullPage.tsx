@@ -14,10 +14,12 @@ interface Address {
   row: string | null;
   dossier: string | null;
   openFile: string | null;
+  /** What a page proposed, by its id; empty to bring a page. */
+  take: string | null;
 }
 
 /**
- * What the address shows: `#makers`, `#makers&file=ID`, `#watch&row=ID` for a row of the watch list, `#case=ID` for the
+ * What the address shows: `#makers`, `#makers&file=ID`, `#makers&take=ID` for what a page proposed, `#watch&row=ID` for a row of the watch list, `#case=ID` for the
  * opened case in the list's place, or `#dossier=ID` for its document.
  */
 function readAddress(): Address {
@@ -29,6 +31,7 @@ function readAddress(): Address {
     row: fragment.get('row'),
     dossier: fragment.get('dossier'),
     openFile: fragment.get('file'),
+    take: fragment.get('take'),
   };
 }
 
@@ -59,7 +62,7 @@ export function FullPage() {
         </ul>
       </nav>
       {address.section === 'watch' && <WatchSection openCase={address.openCase} row={address.row} />}
-      {address.section === 'makers' && <MakersSection openFile={address.openFile} />}
+      {address.section === 'makers' && <MakersSection openFile={address.openFile} take={address.take} />}
     </main>
   );
 }

@@ -153,6 +153,7 @@ export const problems: ProblemWords = {
     'die Daten der Seite beschreiben mehrere Stücke, die gleich gut zu ihr passen',
     'Zeige auf Preis und Titel des Stücks, das du meinst.',
   ],
+  'page-empty': ['die Seite gab keinen Text her', 'Lade die Seite neu, oder speichere sie und wähle die Datei.'],
   'page-busy': [
     'die Seite ist so beschäftigt, dass nichts zu lesen war',
     'Warte, bis sie wieder antwortet, oder lade sie neu, und lies sie dann.',

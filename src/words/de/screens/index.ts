@@ -12,6 +12,7 @@ import { makerStrings } from './makers';
 import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
+import { takeStrings } from './take';
 import { watchStrings } from './watch';
 
 const photos = (number: number) => (number === 1 ? '1 Foto' : `${number} Fotos`);
@@ -350,6 +351,7 @@ export const screens: ScreenWords = {
   },
   watch: watchStrings,
   makers: makerStrings,
+  take: takeStrings,
   dossier: dossierStrings,
   tabs: { label: 'Bereiche', watch: 'Merkliste', makers: 'Herstellerdateien' },
 };

@@ -14,6 +14,7 @@ import { makerStrings } from './makers';
 import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
+import { takeStrings } from './take';
 import { watchStrings } from './watch';
 
 /** Every word of the screens, in one typed place. Functions take what a sentence needs and give the whole sentence. */
@@ -337,6 +338,7 @@ export const screens = {
   },
   watch: watchStrings,
   makers: makerStrings,
+  take: takeStrings,
   dossier: dossierStrings,
   tabs: { label: 'Sections', watch: 'Watch list', makers: 'Maker files' },
 } as const;

@@ -1,0 +1,34 @@
+import * as z from 'zod';
+import { browser } from '../browser/api';
+import { proposalSchema } from '../take';
+
+/**
+ * What a page proposed, on its way from the panel to the full page. It lies in the session's memory: it is gone when the
+ * browser is closed, and nothing of it is saved before the buyer opens a draft.
+ */
+const takenSchema = z.strictObject({
+  title: z.string(),
+  address: z.string(),
+  day: z.string(),
+  proposals: z.array(proposalSchema),
+});
+export type Taken = z.infer<typeof takenSchema>;
+
+const key = (id: string) => `taken-${id}`;
+
+/** Keeps it under a new id, in place of what was there before: one page is looked through at a time. */
+export async function keepTaken(taken: Taken): Promise<string> {
+  const id = crypto.randomUUID();
+  const present = await browser.storage.session.get(null);
+  const earlier = Object.keys(present).filter((name) => name.startsWith('taken-'));
+  await browser.storage.session.remove(earlier);
+  await browser.storage.session.set({ [key(id)]: taken });
+  return id;
+}
+
+/** What lies under an id; null when the browser was closed since. */
+export async function readTaken(id: string): Promise<Taken | null> {
+  const stored = await browser.storage.session.get(key(id));
+  const parsed = takenSchema.safeParse(stored[key(id)]);
+  return parsed.success ? parsed.data : null;
+}

@@ -1,0 +1,121 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { type Draft, draftOf, plainName } from '../../../maker';
+import type { OwnMakerFile } from '../../../store/maker-files';
+import { readTaken, type Taken } from '../../../store/taken';
+import { draftWith, type Proposal } from '../../../take';
+import { kit, strings } from '../../../words';
+import { BringPage } from './BringPage';
+import { Proposals } from './Proposals';
+
+const words = strings.take;
+
+interface Props {
+  /** Where what a page proposed lies; empty to bring a page. */
+  id: string;
+  own: readonly OwnMakerFile[];
+  begin: (draft: Draft) => void;
+  /** A file of the user's with what was ticked written into it, as one step that can be taken back. */
+  onAdded: (id: string, draft: Draft) => void;
+}
+
+/** What a page that tells of makers proposes, to be ticked and opened as a draft: nothing is saved before. */
+export function TakeFromPage({ id, own, begin, onAdded }: Props) {
+  const [taken, setTaken] = useState<Taken | null>(null);
+  const [gone, setGone] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (id === '') return;
+    readTaken(id).then((found) => {
+      setTaken(found);
+      setGone(found === null);
+    });
+  }, [id]);
+  useEffect(() => {
+    if (taken) heading.current?.focus();
+  }, [taken]);
+  return (
+    <div class="take">
+      <a href="#makers">{strings.makers.done}</a>
+      <h2 ref={heading} tabIndex={-1}>
+        {words.title}
+      </h2>
+      {gone && <p role="alert">{words.gone}</p>}
+      {taken === null || taken.proposals.length === 0 ? (
+        <>
+          <p>{words.about}</p>
+          <BringPage onRead={setTaken} />
+          <p role="status">{taken && words.nothing}</p>
+        </>
+      ) : (
+        <ByMaker taken={taken} own={own} begin={begin} onAdded={onAdded} />
+      )}
+    </div>
+  );
+}
+
+function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id'> & { taken: Taken }) {
+  const { proposals } = taken;
+  const [ticked, setTicked] = useState(() => new Set(proposals.flatMap((one, at) => (one.ticked ? [at] : []))));
+  const makers = useMemo(() => [...new Set(proposals.map(({ maker }) => maker))], [proposals]);
+  const change = (places: readonly number[], on: boolean) =>
+    setTicked((present) => {
+      const next = new Set(present);
+      for (const at of places) on ? next.add(at) : next.delete(at);
+      return next;
+    });
+  return (
+    <>
+      <p class="take-says">{words.found(proposals.length, makers.length)}</p>
+      <p class="muted">{words.from(taken.title, taken.address, kit.day(taken.day))}</p>
+      <p class="muted">{words.nothingSaved}</p>
+      {makers.map((maker) => (
+        <section key={maker ?? ''} aria-label={maker ?? words.noMaker}>
+          <h3>{maker ?? words.noMaker}</h3>
+          <Proposals proposals={proposals} of={maker} ticked={ticked} onChange={change} />
+          <Into
+            maker={maker ?? ''}
+            chosen={proposals.filter((one, at) => one.maker === maker && ticked.has(at))}
+            own={own}
+            title={taken.title}
+            begin={begin}
+            onAdded={onAdded}
+          />
+        </section>
+      ))}
+    </>
+  );
+}
+
+interface IntoProps extends Omit<Props, 'id'> {
+  maker: string;
+  chosen: readonly Proposal[];
+  title: string;
+}
+
+/** Opens what is ticked as a new draft, or adds it to the user's own file of that maker. */
+function Into({ maker, chosen, own, title, begin, onAdded }: IntoProps) {
+  const nameOf = ({ draft }: OwnMakerFile) => (typeof draft.value.maker === 'string' ? draft.value.maker : '');
+  const mine = maker === '' ? undefined : own.find((file) => plainName(nameOf(file)) === plainName(maker));
+  const add = () => {
+    if (!mine) return;
+    const { value, past } = mine.draft;
+    onAdded(mine.id, { ...draftOf(draftWith(value, chosen)), past: [...past, { value, what: words.step(title) }] });
+  };
+  return (
+    <div class="row watch-actions">
+      {mine && (
+        <button type="button" class="main" disabled={chosen.length === 0} onClick={add}>
+          {words.addTo(chosen.length, nameOf(mine))}
+        </button>
+      )}
+      <button
+        type="button"
+        class={mine ? undefined : 'main'}
+        disabled={chosen.length === 0}
+        onClick={() => begin(draftOf(draftWith({ format: 1, maker }, chosen)))}
+      >
+        {words.open(chosen.length, maker)}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Market, startMarket } from '../market/server';
+import { type Browser, launch, openPanel, openTab } from './launch';
+import { clickToolbar } from './toolbar';
+
+const html = (name: string) => readFileSync(new URL(`../take-pages/${name}.html`, import.meta.url), 'utf8');
+
+let market: Market;
+let browser: Browser;
+beforeAll(async () => {
+  market = await startMarket();
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser?.close();
+  await market?.close();
+});
+
+/** The full page that the next step opens. */
+const opened = (act: () => Promise<unknown>): Promise<Page> =>
+  Promise.all([browser.context.waitForEvent('page'), act()]).then(([page]) => page);
+
+describe('a maker file taken from a page', () => {
+  it('that tells codes in a table is a finished file after four actions, and nothing is saved before', async () => {
+    market.make('codes.html', { type: 'text/html', body: html('en-table-plants') });
+    const { page, tabId } = await openTab(browser, `${market.url}codes.html`);
+    await clickToolbar(browser, page);
+    const panel = await openPanel(browser, tabId);
+    const full = await opened(() => panel.getByRole('button', { name: 'Take a maker file from this page' }).click());
+    await full.getByText('This page tells 6 things').waitFor();
+    expect(await full.getByText('KV: Belgium, 1982 to 2003').isVisible()).toBe(true);
+    const saved = () => full.evaluate(async () => Object.keys(await chrome.storage.local.get(null)));
+    expect((await saved()).filter((key) => key.startsWith('maker-draft-'))).toEqual([]);
+    await full.getByRole('button', { name: 'Open the 6 ticked as a draft for Ondrasse' }).click();
+    await full.getByText('Complete: listings are read with it.').waitFor();
+    expect(await full.getByLabel('Maker', { exact: true }).inputValue()).toBe('Ondrasse');
+    await full.close();
+  });
+
+  it('whose rows contradict each other shows both, unticked, and says so', async () => {
+    const full = await browser.context.newPage();
+    await full.goto(browser.extensionUrl('watchlist.html#makers&take'));
+    await full.getByLabel('Source of the page (HTML)').fill(html('en-table-lookalike'));
+    await full.getByRole('button', { name: 'Read it' }).click();
+    const entry = full.getByLabel(/BA: United Kingdom, 1964 to 19/);
+    await entry.first().waitFor();
+    expect(await entry.evaluateAll((boxes) => boxes.map((box) => (box as HTMLInputElement).checked))).toEqual([
+      false,
+      false,
+    ]);
+    expect(await full.getByText('The page says otherwise elsewhere').count()).toBe(2);
+    await full.close();
+  });
+
+  it('of two makers is two files', async () => {
+    const full = await browser.context.newPage();
+    await full.goto(browser.extensionUrl('watchlist.html#makers&take'));
+    await full.getByLabel('Source of the page (HTML)').fill(html('en-table-two-sections'));
+    await full.getByRole('button', { name: 'Read it' }).click();
+    await full.getByRole('button', { name: /draft for Ondrasse/ }).waitFor();
+    expect(await full.getByRole('button', { name: /draft for Tessaro Vell/ }).count()).toBe(1);
+    await full.close();
+  });
+
+  it('that tells nothing says so, in the panel', async () => {
+    market.make('mention.html', { type: 'text/html', body: html('en-none-mention') });
+    const { page, tabId } = await openTab(browser, `${market.url}mention.html`);
+    await clickToolbar(browser, page);
+    const panel = await openPanel(browser, tabId);
+    await panel.getByRole('button', { name: 'Take a maker file from this page' }).click();
+    await panel.getByText('This page tells nothing of codes').waitFor();
+  });
+});
