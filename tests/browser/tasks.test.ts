@@ -46,6 +46,24 @@ const inSight = async (selector: string, words: RegExp) => {
   return box !== null && box.y >= 0 && box.y + Math.min(box.height, 40) <= height;
 };
 
+/**
+ * The same tasks on the panel before its answer came first, measured in the same window on the same listing: actions, and
+ * pixels to scroll until what is asked for is in sight; null where the panel could not do it.
+ */
+const before: Readonly<Record<string, readonly [actions: number, pixels: number] | null>> = {
+  'see what the stamp says beside what the listing says': [0, 464],
+  'see what speaks against it, what is open and what was not looked at': [0, 0],
+  'see why that is against the listing, with its ordinary reason': [1, 45],
+  'find those words on the page': null,
+  'see the photo that it rests on': [1, 2041],
+  'go back from the photo': [1, 434],
+  'type the code as one sees it': [2, 1155],
+  'take the typed code back': [1, 0],
+  'leave a question out of the message': null,
+  'see the message as it will go': null,
+  'keep the case': [1, 0],
+};
+
 type Action = () => Promise<unknown>;
 const tasks: [task: string, actions: Action[], done: () => Promise<boolean>][] = [
   [
@@ -198,9 +216,17 @@ it('ten tasks of a buyer take at most three actions each, and what they ask for 
     for (const act of actions) await act();
     expect(await done(), task).toBe(true);
     const scrolled = Math.abs((await panel.evaluate(() => scrollY)) - from);
-    played.push({ task, actions: actions.length, 'pixels scrolled': scrolled });
+    const [actionsBefore, pixelsBefore] = before[task] ?? ['–', '–'];
+    played.push({
+      task,
+      actions: actions.length,
+      'actions before': actionsBefore,
+      // The panel scrolls there by itself; before, a hand did.
+      'pixels scrolled': scrolled,
+      'pixels before': pixelsBefore,
+    });
     expect(actions.length, task).toBeLessThanOrEqual(mostActions);
   }
-  expect(played.length).toBeGreaterThanOrEqual(10);
+  expect(played.map(({ task }) => task)).toEqual(Object.keys(before));
   console.table(played);
 });
