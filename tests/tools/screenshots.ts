@@ -120,6 +120,7 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
     await panel.getByText('Photos', { exact: true }).click();
     await panel.getByRole('button', { name: 'Look at photo 7 by hand' }).click();
     await panel.locator('.by-hand canvas').scrollIntoViewIfNeeded();
+    await panel.locator('.by-hand summary', { hasText: 'Measured in this photo' }).click();
     await panel.setViewportSize({ width: 400, height: 900 });
     await shoot(panel, 'panel-by-hand');
   },
