@@ -98,6 +98,6 @@ describe('code-against-claimed-date', () => {
   });
   it('rests on the system in words, not by its id', () => {
     const finding = onlyFinding(codeAgainstClaimedDate, facts({ decodings: [kv0915], claims: [madeIn(1987)] }));
-    expect(finding.basis[0]).toBe('by the system “interleaved month”: January 1995');
+    expect(finding.basis[0]).toBe('the code system “interleaved month”: January 1995');
   });
 });

@@ -29,7 +29,7 @@ export const time: WordsFor<
         : `${said}; damit ist die Zeit möglich, die das Angebot nennt: ${claimed(claim, kit)}.`;
     },
     basis: ({ system, date, claim }, kit) => [
-      `nach dem Aufbau ${kit.quote(systemName(system))}: ${kit.span(date)}`,
+      `der Aufbau ${kit.quote(systemName(system))}: ${kit.span(date)}`,
       `die Worte des Angebots: ${claimed(claim, kit)}`,
     ],
     innocent:

@@ -27,7 +27,7 @@ export const time: WordsFor<
       return `${said}, ${inside ? 'inside' : 'which allows'} the listing's ${claimed(claim, kit)}.`;
     },
     basis: ({ system, date, claim }, kit) => [
-      `by the system ${kit.quote(systemName(system))}: ${kit.span(date)}`,
+      `the code system ${kit.quote(systemName(system))}: ${kit.span(date)}`,
       `the listing's words ${claimed(claim, kit)}`,
     ],
     innocent: 'The seller may give the year of purchase, repeat what an earlier seller said, or have misread the code.',
