@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Market, startMarket } from '../market/server';
@@ -13,6 +14,7 @@ let panel: Page;
 let list: Page;
 let savedCase: Page;
 let makers: Page;
+let taking: Page;
 let dossier: Page;
 beforeAll(async () => {
   market = await startMarket();
@@ -49,15 +51,28 @@ beforeAll(async () => {
     .getByRole('button', { name: /^workshop/ })
     .first()
     .click();
+  taking = await browser.context.newPage();
+  await taking.goto(browser.extensionUrl('watchlist.html#makers&take'));
+  const told = new URL('../take-pages/en-table-footnotes.html', import.meta.url);
+  await taking.getByLabel('Source of the page (HTML)').fill(readFileSync(told, 'utf8'));
+  await taking.getByRole('button', { name: 'Read it' }).click();
+  await taking.getByText('The page takes this back').waitFor();
 }, 400_000);
 afterAll(async () => {
   await browser?.close();
   await market?.close();
 });
 
-const screens = ['panel', 'watch list', 'saved case', 'maker editor', 'dossier'] as const;
+const screens = ['panel', 'watch list', 'saved case', 'maker editor', 'taking from a page', 'dossier'] as const;
 const screen = (name: (typeof screens)[number]) =>
-  ({ panel, 'watch list': list, 'saved case': savedCase, 'maker editor': makers, dossier })[name];
+  ({
+    panel,
+    'watch list': list,
+    'saved case': savedCase,
+    'maker editor': makers,
+    'taking from a page': taking,
+    dossier,
+  })[name];
 
 describe.each(['light', 'dark'] as const)('every screen, %s', (colorScheme) => {
   it.each(screens)('%s: has nothing against WCAG 2.2 AA that axe-core finds', async (name) => {

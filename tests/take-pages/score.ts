@@ -23,8 +23,11 @@ const here = new URL('.', import.meta.url);
 const all = readdirSync(here)
   .filter((file) => file.endsWith('.html'))
   .map((file) => file.slice(0, -5));
-/** Prose and threads written after the third set aside had been opened, and before they were read: opened once in their turn. */
-export const laterPages: readonly string[] = all.filter((name) => /-second(?:-|$)/.test(name)).sort();
+/**
+ * Pages written after the third set aside had been opened, and before any of them was read: `second` after that, `last`
+ * when the readers were done. Each was opened once.
+ */
+export const laterPages: readonly string[] = all.filter((name) => /-(?:second|last)(?:-|$)/.test(name)).sort();
 const names = all.filter((name) => !laterPages.includes(name));
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 

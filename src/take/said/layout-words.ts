@@ -84,6 +84,7 @@ export function readLayoutWords(
   const odd = alternating(folded, units);
   for (const shape of shapes) {
     const layout = fill(shape, units, odd);
+    if (layout && named.length === 0 && !readsExamples(layout, examples)) return byExamples(shapes, examples);
     if (layout) return { layout, fits: readsExamples(layout, examples), by: 'words', units };
   }
   return counts.length > 0 || named.length > 0 ? byExamples(shapes, examples) : null;

@@ -327,6 +327,14 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     "<p>The 1990s code MB1097? I don't know what MB means. Can anyone help? In 1997 I lived in Spain.</p>",
     [],
   ],
+  [
+    'Fenwicke date codes',
+    '<p>Between 1972 and 1986 there are four digits: month, then year. So 0579 was made in May 1979. From 1987 to 2002 the order was reversed and two letters were added, so 9103RD is March 1991.</p>',
+    [
+      'code-system | 1972–1986 | month 2 + year 2 | 0579 = 1979-05',
+      'code-system | 1987–2002 | year 2 + month 2 + plant 2 | 9103RD = 1991-03 | (by-examples-only)',
+    ],
+  ],
 ];
 
 describe('ways in which pages tell', () => {
