@@ -5,6 +5,7 @@ import { foldWords } from '../../../src/text';
 import { type Topic, tableWords, topicFinder, topics } from '../../../src/text/lexicon';
 import { type Table, tables } from '../../../src/text/lexicon/tables';
 import { phraseFinder } from '../../../src/text/phrases';
+import * as priceTable from '../../../src/text/price-table';
 
 const languages = ['en', 'fr', 'de', 'it', 'es', 'nl', 'ja'] as const;
 const phrase = z.string().regex(/^\S(?:.*\S)?$/u, 'no blank at either end');
@@ -81,6 +82,11 @@ describe('the lexicon', () => {
         .filter((said) => !find(`— ${said} —`).some((hit) => hit.value === value && plain(hit.words) === plain(said))),
     );
     expect(lost).toEqual([]);
+  });
+
+  it.each(Object.entries(priceTable))('the page’s own row “%s” has words in every language, none twice', (_, row) => {
+    const words = Object.fromEntries(languages.map((language, at) => [language, row[at]?.split(', ')]));
+    expect(twiceIn(lexiconSchema.parse(words))).toEqual([]);
   });
 
   it.each(contrary)('%s and %s share no phrase', (one, other) => {

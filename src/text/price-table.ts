@@ -1,0 +1,187 @@
+/**
+ * What stands beside an amount, in English, French, German, Italian, Spanish, Dutch and Japanese, phrases parted by a
+ * comma and a space. These run in the page, whose script is small: a row of seven texts takes fewer bytes there than the
+ * lexicon's lists, and lacks a language as little. Where an amount follows, the end of a longer phrase is enough ("ab"
+ * also stands for "schon ab"). Common practice, no source.
+ */
+export type EachLanguage = readonly [
+  en: string,
+  fr: string,
+  de: string,
+  it: string,
+  es: string,
+  nl: string,
+  ja: string,
+];
+
+export const postage: EachLanguage = [
+  'shipping, shipping cost*, postage, p&p, p & p, p+p, delivery',
+  'livraison, frais de port, frais de livraison, envoi, port',
+  'versand, versandkosten, porto, lieferung',
+  'spedizione, spese di spedizione, consegna',
+  'envío, gastos de envío',
+  'verzendkosten, verzending, verzenden, porti',
+  '送料, 配送料',
+];
+
+export const forPostage: EachLanguage = [
+  'for shipping, for postage, for delivery, to ship, to post, post and packing, postage and packing',
+  'de port, de frais de port, de livraison',
+  'für versand, für den versand',
+  'di spedizione, per la spedizione',
+  'de envío, de gastos de envío',
+  'voor verzending',
+  'の送料',
+];
+
+export const freePostage: EachLanguage = [
+  'free shipping, free delivery, free postage',
+  'livraison offerte, livraison gratuite',
+  'versandkostenfrei, kostenloser versand, gratis versand',
+  'spedizione gratuita',
+  'envío gratis',
+  'gratis verzending, gratis verzonden',
+  '送料無料',
+];
+
+export const withPostage: EachLanguage = [
+  'inc postage, inc. postage, incl postage, incl. postage, including postage, incl shipping, incl. shipping, inc shipping, including shipping, including delivery, shipped, posted, delivered, with free shipping, postage included, shipping included',
+  'fdpin, fdp in, fdp inclus, frais de port inclus, frais de port compris, port compris, port inclus',
+  'inkl. versand, inkl versand, inklusive versand, incl. versand, incl versand, versand inklusive, inkl. porto, inkl porto',
+  'spedizione inclusa, spedizione compresa, spedita, spedito',
+  'envío incluido, gastos de envío incluidos',
+  'inclusief verzending, incl. verzendkosten, incl verzenden, inclusief verzendkosten, incl. verzending',
+  '送料込み, 送料込',
+];
+
+export const was: EachLanguage = [
+  'was, were, originally, original price, orig, orig., rrp, msrp, retail, retails at, retails for, retail price, retailed at, retailed for, new price, list price, regular price, reg., old price, before, usual price, paid, bought for, instead of, down from, reduced from, new for',
+  "au lieu de, prix neuf, prix d'origine, prix d'achat, avant, neuf, acheté, payé, achetée, prix boutique, prix initial, valeur neuf, valeur",
+  'statt, anstatt, uvp, neupreis, np, np., np war, np ca., neupreis war, neupreis lag bei, neupreis ca., vorher, früher, ehemals, alter preis, ursprünglich, originalpreis, ladenpreis, bezahlt, gekauft für',
+  'invece di, anziché, prezzo originale, prezzo di listino, prezzo pieno, listino, pagata, pagato, prima, era, valore, al posto di',
+  'antes, en lugar de, precio original, precio anterior, pvp, pvr, costó, en vez de, valorado en, comprado por',
+  'adviesprijs, nieuwprijs, oorspronkelijk, was eerst, van, in plaats van, winkelprijs, vraagprijs was, aankoopprijs',
+  '定価, 通常価格, 参考価格, 元値, 購入価格, 新品価格, 購入時, 元の価格',
+];
+
+export const whenNew: EachLanguage = [
+  'new, retail, rrp, when new, in shops, in the shop',
+  'neuf, neuve, prix neuf',
+  'neu, uvp, neupreis',
+  'da nuova, nuovo',
+  'de nuevo, nuevo',
+  'nieuw',
+  'で購入',
+];
+
+export const from: EachLanguage = [
+  'from, starting at, starts at, as low as',
+  'dès, apd, à pd, de',
+  'ab, von',
+  'da',
+  'desde, a partir de',
+  'vanaf',
+  '最低',
+];
+
+export const andUp: EachLanguage = [
+  'and up, upwards, onwards',
+  'et plus',
+  'aufwärts',
+  'e oltre',
+  'en adelante',
+  'en hoger',
+  'から, より',
+];
+
+export const saving: EachLanguage = [
+  'save, saving, savings, discount of, off, coupon, voucher, reduced by',
+  'économisez, remise de, réduction de',
+  'rabatt, rabatt von, ersparnis, spare, sparen sie, gespart, reduziert um',
+  'risparmi, sconto di',
+  'ahorra, descuento de',
+  'korting, bespaar, je bespaart',
+  '割引, クーポン',
+];
+
+export const off: EachLanguage = [
+  'off, discount, cheaper',
+  'de remise, de réduction',
+  'rabatt, gespart, günstiger',
+  'di sconto',
+  'de descuento',
+  'korting',
+  '引き, オフ, 割引',
+];
+
+export const orders: EachLanguage = [
+  'free returns, orders, order value, spend, purchases',
+  'commandes, commande, achats, achat',
+  'bestellwert, mindestbestellwert, bestellungen, einkauf',
+  'ordini, acquisti, ordine minimo',
+  'pedidos, compras, pedido mínimo',
+  'bestellingen',
+  'ご注文金額',
+];
+
+export const over: EachLanguage = [
+  'over, above, from, of, on',
+  'dès, à partir de, plus de',
+  'ab, über',
+  'oltre, da, sopra',
+  'desde, a partir de, más de',
+  'vanaf, boven',
+  '合計',
+];
+
+export const between: EachLanguage = ['between', 'entre', 'zwischen', 'tra, fra', 'entre', 'tussen', '価格帯'];
+
+export const instalments: EachLanguage = [
+  '# instalments of, # installments of, # interest free instalments of, payments of, monthly, per month',
+  '# fois, mensualités de',
+  '# raten à, # raten von, # raten zu, # monatsraten à, rate, monatlich',
+  '# rate da',
+  '# cuotas de, # plazos de',
+  '# termijnen van',
+  '分割',
+];
+
+export const monthly: EachLanguage = [
+  'mo, month, per month, a month, monthly',
+  'mois, par mois',
+  'monat, pro monat, im monat, monatlich',
+  'mese, al mese',
+  'mes, al mes',
+  'maand, per maand',
+  '×# 回, 回払い',
+];
+
+export const each: EachLanguage = [
+  'per item, per piece, per kg, per m, per metre, per meter, per pair, per hide, per sq ft, each, apiece, a piece',
+  "la pièce, pièce, par pièce, le mètre, l'unité, l'une, l'un",
+  'pro stück, pro kg, pro kilogramm, pro meter, je stück, das stück',
+  "cad, cadauno, al pezzo, l'uno, l'una, al metro",
+  'cada uno, cada una, c/u, por unidad, la unidad',
+  'per stuk, het stuk, per paar',
+  'につき, あたり',
+];
+
+export const price: EachLanguage = [
+  'price, asking, now, current bid, starting bid',
+  'prix, prix demandé',
+  'preis, vb, vhb, festpreis, fp, sofort-kaufen',
+  'prezzo',
+  'precio',
+  'prijs, vraagprijs, richtprijs',
+  '価格, 値段, 現在価格, 販売価格',
+];
+
+export const negotiable: EachLanguage = [
+  'ono, obo, o.n.o., o.b.o., ovno',
+  'à débattre',
+  'vb, vhb, fp, festpreis',
+  'trattabili',
+  'negociable',
+  'vraagprijs',
+  '即決',
+];
