@@ -25,14 +25,18 @@ beforeAll(async () => {
   await panel.locator('[data-stage=done]').waitFor({ state: 'attached', timeout: 300_000 });
   await panel.getByRole('button', { name: 'Keep' }).click();
   await panel.getByText('Kept.').waitFor();
-  await panel.evaluate(() => {
-    for (const folded of document.querySelectorAll('details')) folded.open = true;
-  });
+  const openAll = () =>
+    panel.evaluate(() => {
+      for (const folded of document.querySelectorAll('details')) folded.open = true;
+    });
+  await openAll();
   await panel
     .getByRole('button', { name: /by hand$/ })
     .first()
     .click();
   await panel.getByRole('slider', { name: 'Part to read, top left' }).waitFor();
+  // What was measured in the photo folds as well.
+  await openAll();
   list = await browser.context.newPage();
   await list.goto(browser.extensionUrl('watchlist.html'));
   await list.locator('.case-row').waitFor();
