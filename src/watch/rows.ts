@@ -94,5 +94,5 @@ const changeOf = (row: WatchRow) => (row.state === 'readable' ? row.changedAt : 
 /** The latest change first, then what cannot be read. */
 export const latestFirst = (a: WatchRow, b: WatchRow): number => {
   const [left, right] = [changeOf(a), changeOf(b)];
-  return left === right ? 0 : left < right ? 1 : -1;
+  return Number(left < right) - Number(left > right);
 };

@@ -8,7 +8,7 @@ import { type Loss, markAfterChange, markAfterLoss, markAtOpening, readMark } fr
 import type { WatchPorts } from './ports';
 import { type EarlierLook, readEarlier, readSaved } from './read-saved';
 import { withReply } from './reply';
-import type { ReadableRow, WatchRow } from './rows';
+import { latestFirst, type ReadableRow, type WatchRow } from './rows';
 import { latestLookOf, type SavedCase } from './saved-case';
 import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
 import { readExport, takeIn, writeExport } from './transfer';
@@ -257,7 +257,7 @@ export type WatchList = Extract<Awaited<ReturnType<typeof openWatchList>>, { ok:
 /** Of a listing's rows the one that was changed last, among those in the bin or those outside it. */
 function latestOf(rows: WatchRow[], inBin: boolean): ReadableRow | null {
   const fitting = rows.flatMap((row) => (row.state === 'readable' && (row.removedAt !== null) === inBin ? [row] : []));
-  return fitting.sort((a, b) => (a.changedAt < b.changedAt ? 1 : -1))[0] ?? null;
+  return fitting.sort(latestFirst)[0] ?? null;
 }
 
 const closed: Problem = {

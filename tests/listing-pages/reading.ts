@@ -1,7 +1,8 @@
 import { parseHTML } from 'linkedom';
 import type { PageOptions, readFacts, readPage } from '../../src/listing';
 import type { lookBySource } from '../../src/listing/page/look-by-source';
-import type { Candidate, Listing, PageExtract, Price } from '../../src/listing/types';
+import type { Candidate, Listing, Measure, PageExtract, Price } from '../../src/listing/types';
+import { prose } from './techniques/prices';
 
 /** A page of one technique: its HTML, or that and what else is known when it is read. */
 export type TechniquePage = string | ({ html: string } & Settings);
@@ -70,11 +71,12 @@ export async function readWhole(page: TechniquePage, { readPage, readFacts, look
 
 const initial: Record<string, string> = { display: 'block', visibility: 'visible', opacity: '1', position: 'static' };
 
-/** Long runs of one character as their number, the pages' own site as ~, and html > body > main as ⌂: what is compared stays readable. */
+/** Long runs of one character as their number, the small pages' sentence as ¶, their site as ~, html > body > main as ⌂: it stays readable. */
 const shortened = (reading: Reading): Reading =>
   JSON.parse(
     JSON.stringify(reading)
       .replace(/([^\\])\1{19,}/g, (run, character: string) => `${character}×${run.length}`)
+      .replaceAll(prose, '¶')
       .replaceAll('https://attic-arcade.example', '~')
       .replaceAll('html > body > main', '⌂')
       .replaceAll('json-ld @ json-ld', 'json-ld @'),
@@ -92,7 +94,12 @@ const candidateWords = ({ value, origin, where, confidence, words, caveats }: Ca
   ].join(' ');
 
 function valueWords(value: unknown): string {
-  if (typeof value !== 'object' || value === null || !('minor' in value)) return JSON.stringify(value);
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  if ('mm' in value) {
+    const { dimension, mm, precisionMm, unit, words, ...rest } = value as Measure;
+    return [dimension, mm, `±${precisionMm}`, unit, words, ...Object.values(rest)].join(' ');
+  }
+  if (!('minor' in value)) return JSON.stringify(value);
   const { kind, minor, exponent, currency, currencies, ...more } = value as Price;
   const others =
     currencies.length === 1 && currencies[0] === currency
@@ -114,15 +121,20 @@ function withoutEmpty(values: Record<string, unknown>): Reading {
 const photoWords = ({ id, url, alternatives, width, height, alt, origins }: Listing['photos'][number]): string =>
   `${id} ${url} ${width}×${height} ${JSON.stringify(alt)} ${origins.join('+')}${alternatives.map((one) => ` | ${one}`).join('')}`;
 
+/** What most of the small pages say is left out where it is all that is said. */
+const usualTitle = '0.82 "Ondrasse Palma Tote" visible @ html > body > main > h1';
 const usual = '1 https://attic-arcade.example/item/1042 2026-03-01T12:00:00Z listing';
 
 function toldOf({ listing: seen, ...extract }: PageExtract, listing: Listing): Reading {
   const { signs, labelled, cut, state, notes, picked } = extract;
   const { seller, photos, page, problems, format, url, readAt, kind, ...fields } = listing;
+  const titles = fields.title.map(candidateWords);
   const told = `${format} ${url} ${readAt} ${kind}`;
   return withoutEmpty({
     ...withoutEmpty({ ...fields, ...seller }),
     listing: told === usual ? undefined : told,
+    language: fields.language === 'en' ? undefined : fields.language,
+    title: String(titles) === usualTitle ? undefined : titles.length > 0 ? titles : 'none',
     page: page && `${page.kind}: ${page.evidence.join(', ')}`,
     photos: (listing.kind === 'listing' ? photos : seen.photos).map(photoWords),
     problems: problems.map(({ code, where, what }) => `${code} @ ${where}: ${what}`),

@@ -5,7 +5,7 @@ import { dataMeasures } from './data-measure';
 import { hasType, type Item, isItem, itemsOf, textOf, textsOf, valuesOf } from './item';
 import { offersOf, readOffer } from './offer-facts';
 import { conditionOf, fromItem } from './terms';
-import { variantRange, variantsOf } from './variants';
+import { variantRange } from './variants';
 
 /** What has been read so far, and the hints for reading money. */
 export interface Found {
@@ -42,7 +42,7 @@ export function readProduct(product: Item, found: Found, strength = 1, caveats: 
     const value = textOf(extra, 'value');
     if (name && value) found.labelled.push(labelledFrom(name, value, from('additionalProperty', 0.9)));
   }
-  const range = variantsOf(product).length > 0 ? variantRange(product, hints) : null;
+  const range = variantRange(product, hints);
   if (range) propose(draft.price, range, from('hasVariant', 0.9));
   const before = draft.availability.length;
   for (const offer of offersOf(product)) readOffer(offer, product, draft, hints, strength, caveats);

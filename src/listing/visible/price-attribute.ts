@@ -59,7 +59,7 @@ export function findAttributePrices(
 
 /** "54000" is 54000.00, or 540.00 counted in cents: whichever is seen elsewhere, or both. */
 function settleCoins(price: Price, text: string, known: readonly Price[]): { price: Price; caveats: string[] } {
-  const inCoins = /^\d{3,}$/.test(text) && exponentOf(price.currency) > 0 ? Number(text) : null;
+  const inCoins = /^\d{3,}$/.test(text) && exponentOf(price.currency) !== 0 ? Number(text) : null;
   if (inCoins === null || known.some((one) => one.minor === price.minor)) return { price, caveats: [] };
   if (known.some((one) => one.minor === inCoins)) return { price: { ...price, minor: inCoins }, caveats: [] };
   return { price: { ...price, otherMinor: [inCoins] }, caveats: ['ambiguous'] };

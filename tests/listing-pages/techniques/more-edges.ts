@@ -117,6 +117,34 @@ export const moreEdges: Record<string, TechniquePage> = {
     currency: 'EUR',
     brand: 'Ondrasse',
   }),
+  'one measure of the data, and more in the description': withData({
+    ...tote,
+    width: '30 cm',
+    description: 'A bag of 25 x 19 x 15 cm.',
+  }),
+  'five hundred and one parts of the state': stated({
+    list: [...Array.from({ length: 499 }, () => 1), { price: 500 }, { price: 501 }],
+  }),
+  'a text of the state beyond its length': stated({ a: 'w'.repeat(20_001) }),
+  'two prices of the data of which one is seen': withData(
+    {
+      ...tote,
+      offers: [
+        { price: 600, priceCurrency: 'EUR' },
+        { price: 540, priceCurrency: 'EUR' },
+      ],
+    },
+    `<main><h1>Ondrasse Palma Tote</h1><p>${prose}</p><p class="price">€540.00</p></main>`,
+  ),
+  'a seller of whom only the stars are told': page('<p>Seller: (318)</p>'),
+  'roles of advertisements': page(
+    '<div role="complementary-ad">advert words</div><div role="complementary">stays</div>',
+  ),
+  'the shop’s heading, and the piece’s of the second level':
+    '<html lang="en"><body><nav><h1>Attic and Arcade</h1></nav><h2>Palma Tote</h2><p class="price">€540.00</p></body></html>',
+  'widths of a price’s rows, of coins and of yen': page(
+    '<i data-price="54000" data-currency="JPY"></i><i data-price="99" data-currency="EUR"></i><i data-price="54001" data-currency="KWD"></i>',
+  ),
   'forty-one texts of the state': stated({
     title: 'x',
     list: Array.from({ length: 41 }, (_, at) => `${at} `.padEnd(80, 'w')),

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { Slices, usualBudget } from '../../../src/listing/page/slices';
 import { cleanJson } from '../../../src/listing/structured/clean-json';
-import { parseJsonLd } from '../../../src/listing/structured/json-ld';
+import { parseJsonLd, readJsonLd } from '../../../src/listing/structured/json-ld';
 import { readTolerantJson } from '../../../src/listing/structured/tolerant-json';
+import { documentOf } from './page';
 
 const read = (text: string, depth = 64) => JSON.stringify(readTolerantJson(text, depth)).slice(1, -1);
 
@@ -103,6 +105,13 @@ describe('one script', () => {
     expect(parseJsonLd('\uFEFF{"a":1}')).toEqual({ roots: [{ a: 1 }], repaired: false });
     expect(parseJsonLd('"words" null 7')).toBeNull();
     expect(parseJsonLd('')).toBeNull();
+  });
+
+  it('is named with its thousands of characters where it is too long to repair', async () => {
+    const broken = `{"a":"${'x'.repeat(1_200_400)}",}`;
+    const page = documentOf(`<script type="application/ld+json">${broken}</script>`);
+    const { items, notes } = await readJsonLd([page], new Slices(usualBudget, undefined, () => 0));
+    expect([items, notes]).toEqual([[], [{ code: 'data-too-long-to-repair', where: 'json-ld 1', count: 1200 }]]);
   });
 
   it('is repaired up to a million characters', () => {

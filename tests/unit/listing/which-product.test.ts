@@ -110,6 +110,18 @@ describe('data that was left from another page', () => {
     ['shares a third of its words', {}, { heading: 'Ondrasse Satchel red', seen: [seen(1)] }, true],
     ['is not one that shares half of them', {}, { heading: 'Ondrasse Satchel', seen: [seen(1)] }, false],
     ['is not one on a page without a heading', {}, { seen: [seen(1)] }, false],
+    [
+      'is not one that shares four words of eleven',
+      { name: 'a b c d e f g h i j k' },
+      { heading: 'a b c d 1 2 3 4 5 6 7', seen: [seen(1)] },
+      false,
+    ],
+    [
+      'is one that shares three words of nine',
+      { name: 'a b c d e f g h i' },
+      { heading: 'a b c 1 2 3 4 5 6', seen: [seen(1)] },
+      true,
+    ],
   ])('%s', async (_what, more, facts, wanted) => {
     expect(await stale(more, facts)).toBe(wanted);
   });
