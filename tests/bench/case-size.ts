@@ -8,6 +8,7 @@ import { matchPhotoFiles } from '../../src/cli/listing-photos';
 import { readPhotoFiles } from '../../src/cli/read-photos';
 import { readSavedPage } from '../../src/cli/saved-page';
 import { builtInMakers } from '../../src/maker';
+import { pictureQuality } from '../../src/reader/pictures';
 import { stampLinesOf } from '../../src/stamp';
 import { packing } from '../../src/store/packing';
 import type { KeptPicture } from '../../src/watch';
@@ -52,7 +53,7 @@ async function demoCase(name: string): Promise<Measured> {
             photoId: first.id,
             lineId: null,
             picture: sharp(pathOf(first.id)).resize(240, 240, { fit: 'inside' }),
-            quality: 70,
+            quality: { jpeg: 70, webp: Math.round(100 * pictureQuality.thumbnail) },
           },
         ]
       : []),
@@ -65,14 +66,19 @@ async function demoCase(name: string): Promise<Measured> {
       const size = { width: Math.ceil(Math.max(...xs)) - left, height: Math.ceil(Math.max(...ys)) - top };
       const cut = sharp(pathOf(line.photoId)).extract({ left, top, ...size });
       return [
-        { photoId: line.photoId, lineId: line.id, picture: cut.resize(560, 160, { fit: 'inside' }), quality: 85 },
+        {
+          photoId: line.photoId,
+          lineId: line.id,
+          picture: cut.resize(560, 160, { fit: 'inside' }),
+          quality: { jpeg: 85, webp: Math.round(100 * pictureQuality.line) },
+        },
       ];
     }),
   ];
   const kept = (form: 'jpeg' | 'webp') =>
     Promise.all(
       cuts.map(async ({ photoId, lineId, picture, quality }) => {
-        const bytes = await picture.clone()[form]({ quality }).toBuffer();
+        const bytes = await picture.clone()[form]({ quality: quality[form] }).toBuffer();
         return { photoId, lineId, picture: `data:image/${form};base64,${bytes.toString('base64')}` };
       }),
     );
