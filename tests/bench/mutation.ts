@@ -8,8 +8,11 @@ import { importersOf, testsOf, unfit } from '../mutation/reach';
 
 export const onlyWhenNamed = true;
 
-/** Folders of tests that take long and look at other parts of the program: what only they would notice counts as alive. */
-const leftOut = /^tests\/unit\/(stamp|photo|reader|cli|packaging|market|layout|browser)\//;
+/**
+ * Folders of tests that take long, or share no process with others, and look at other parts of the program: what only
+ * they would notice counts as alive.
+ */
+const leftOut = /^tests\/unit\/(stamp|photo|reader|cli|packaging|market|layout|browser|ui)\//;
 
 /** After so many changes one run changes nothing, to see that what is noticed is the change. */
 const controlEvery = 15;
