@@ -31,7 +31,7 @@ describe('families of sellers’ words', () => {
     ['Gürteltasche, Upcycling aus alter Tasche', ['remade']],
     ['Ricavata da una borsa degli anni 80', ['remade']],
     ['Bolso transformado a partir de otro', ['remade']],
-    ['Etui gemaakt van een oude tas', ['remade']],
+    ['Gemaakt van een oude tas', ['remade']],
     ['古い鞄の革をリメイクしたポーチ', ['remade']],
     ['Is it upcycled?', []],
     ['Not faux leather but real leather', ['not leather-like', 'leather']],
