@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { buildCase, type Case } from '../../../src/case';
+import { buildCase, type Case, findingsOf } from '../../../src/case';
 import { layOutAxis } from '../../../src/evidence';
 import { inputOf, truthRows } from '../../reference/cases/truth-case';
 
@@ -76,3 +76,29 @@ it.each(rows.map((row) => [row.name, row] as const))('what is made of %s is as i
     .slice(0, 60);
   await expect(`${said.join('\n')}\n`).toMatchFileSnapshot(`./kept/${file}.txt`);
 });
+
+it('what each check says, of each kind, where it first speaks is as it is kept', async () => {
+  const told = new Map<string, string[]>();
+  for (const file of ['sound', 'misdescribed', 'incomplete'] as const)
+    for (const row of truthRows(file)) {
+      const kase = buildCase(inputOf(row));
+      for (const { id, check, kind, data, source, evidence, photos, claims, asks } of findingsOf(kase)) {
+        const known = told.get(`${check} ${kind}`) ?? [];
+        if (known.length >= 3) continue;
+        const from = evidence.map((one) => kase.evidence.find((piece) => piece.id === one)?.says.kind ?? one);
+        told.set(`${check} ${kind}`, [
+          ...known,
+          `  ${row.name}: ${id} ${JSON.stringify(data)} by ${JSON.stringify(source)}`,
+          `    from ${from.join(', ') || 'none'}; ${photos.length} photos, ${claims.length} claims; asks ${JSON.stringify(asks)}`,
+        ]);
+      }
+      for (const outcome of kase.outcomes)
+        if (outcome.outcome === 'cannot-tell' || outcome.outcome === 'not-applicable')
+          told.set(`${outcome.check} ${outcome.outcome} ${outcome.why.reason}`, [
+            `  ${JSON.stringify(outcome.why.data)}`,
+          ]);
+    }
+  const said = [...told].sort(([one], [other]) => (one < other ? -1 : 1)).flatMap(([what, rest]) => [what, ...rest]);
+  expect(told.size).toBeGreaterThan(100);
+  await expect(`${said.join('\n')}\n`).toMatchFileSnapshot('./kept/checks.txt');
+}, 60_000);
