@@ -1,15 +1,19 @@
 import type { MakerFile } from '../maker/types';
-import { anyOf, isAboutAnother, phrasePattern, withoutEnd, wordsOf } from '../text';
+import { anyOf, findItemCodes, isAboutAnother, phrasePattern, withoutEnd, wordsOf } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** Words that announce a code. Common practice, no source. */
 const cue = phrasePattern(wordsOf('code-cue'));
+/** "Colour code", "code postal": no code of the maker's. */
+const otherCode = phrasePattern(wordsOf('other-code'));
 /** Between cue and code; the code itself is in capitals or digits, at least two of them digits. */
 const between = new RegExp(
   `^\\s{0,2}(?:(?:${anyOf(wordsOf('announces-code'))}|n[or]?\\.)\\s{0,2}){0,4}[:=\\-–#"'(「\\s]{0,4}$`,
   'iu',
 );
-const codeShape = /[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}/gy;
+/** "K V 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
+const codeShape =
+  /(?:[A-Z0-9] ){3,15}[A-Z0-9](?![.\-/]?[A-Z0-9])|(?:\([A-Z0-9]\)|\[[A-Z0-9]\]|[A-Z0-9])(?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}/gy;
 const unit = new RegExp(
   `^\\s?(?:cm|mm|in\\b|inch|"|x\\s?\\d|%|€|\\$|£|円|kg|g\\b|ml|euros?|(?:${anyOf(wordsOf('years', 'days'))})(?!\\p{L}))`,
   'iu',
@@ -45,14 +49,20 @@ function codeAt(text: string, start: number): string | null {
   return null;
 }
 
+/** Whether a code may begin here: with a capital, a digit, or one of these in brackets. */
+const opensCode = (text: string, at: number) =>
+  /^(?:[A-Z0-9]|\([A-Z0-9]\)[A-Z0-9 ]|\[[A-Z0-9]\][A-Z0-9 ])/.test(text.slice(at, at + 4));
+
 /** Codes quoted after a word that announces them ("date code KV0915", "stamped 854"). */
 function announced(from: Passage): { start: number; code: string }[] {
   const found: { start: number; code: string }[] = [];
+  const others = [...from.folded.text.matchAll(otherCode)].map(({ index, 0: words }) => [index, index + words.length]);
   for (const match of from.folded.text.matchAll(cue)) {
     const end = match.index + match[0].length;
+    if (others.some(([first, last]) => first! < end && match.index < last!)) continue;
     const limit = Math.min(from.folded.text.length, end + longestGap);
     for (let start = end; start < limit; start += 1) {
-      if (!/[A-Z0-9]/.test(upper(from, start)) || /[\p{Script=Latin}\p{N}]/u.test(upper(from, start - 1))) continue;
+      if (!opensCode(originalCase(from), start) || /[\p{Script=Latin}\p{N}]/u.test(upper(from, start - 1))) continue;
       if (!between.test(from.folded.text.slice(end, start))) break;
       const code = codeAt(originalCase(from), start);
       if (code) {
@@ -64,6 +74,7 @@ function announced(from: Passage): { start: number; code: string }[] {
   return found;
 }
 
+const plain = (unit: string) => unit.normalize('NFKC');
 const caseCache = new WeakMap<Passage, string>();
 
 /** The folded text with the source's own case; both have the same length. */
@@ -71,9 +82,10 @@ function originalCase(from: Passage): string {
   const known = caseCache.get(from);
   if (known !== undefined) return known;
   const { at, source, text } = from.folded;
-  const kept = at
-    ? Array.from(text, (unit, index) => (/[a-z]/.test(unit) ? source[at[index] as number] : unit)).join('')
-    : source;
+  // Full-width letters are capitals too.
+  const own = (unit: string, index: number) =>
+    /[a-z]/.test(unit) ? plain(source[at?.[index] ?? index] ?? unit) : unit;
+  const kept = Array.from({ length: text.length }, (_, index) => own(text[index] as string, index)).join('');
   caseCache.set(from, kept);
   return kept;
 }
@@ -99,7 +111,11 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
     const near = new Set(
       said.flatMap(({ start }) => Array.from({ length: leastApart * 2 - 1 }, (_, at) => start - leastApart + 1 + at)),
     );
-    const others = byPlant(from, makers).filter(({ start }) => !near.has(start));
+    const shops = findItemCodes(from.text);
+    const others = byPlant(from, makers).filter(({ start }) => {
+      const at = from.folded.at?.[start] ?? start;
+      return !near.has(start) && !shops.some((number) => number.start <= at && at < number.end);
+    });
     const { at } = from.folded;
     const place = (item: { start: number; code: string }) => {
       const start = at ? (at[item.start] as number) : item.start;

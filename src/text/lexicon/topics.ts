@@ -84,6 +84,7 @@ import numberOfBids from './number-of-bids.json' with { type: 'json' };
 import numberOfSales from './number-of-sales.json' with { type: 'json' };
 import offerControl from './offer-control.json' with { type: 'json' };
 import offering from './offering.json' with { type: 'json' };
+import otherCode from './other-code.json' with { type: 'json' };
 import otherHand from './other-hand.json' with { type: 'json' };
 import otherListings from './other-listings.json' with { type: 'json' };
 import outOf from './out-of.json' with { type: 'json' };
@@ -235,6 +236,7 @@ export const topics = {
   'number-of-sales': numberOfSales,
   'offer-control': offerControl,
   offering,
+  'other-code': otherCode,
   'other-hand': otherHand,
   'other-listings': otherListings,
   'out-of': outOf,
