@@ -34,6 +34,8 @@ export interface AskData {
   authorship: None;
   /** Who remade it, and out of what. */
   'remade-by': None;
+  /** What of the piece and its packaging is on sale. */
+  'what-comes': None;
   trader: None;
   /** Whether the seller sold such pieces before. */
   seller: None;
@@ -75,6 +77,7 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   part: { wants: 'photo', topic: ({ part }) => `part-${part}` },
   authorship: { wants: 'fact' },
   'remade-by': { wants: 'fact' },
+  'what-comes': { wants: 'fact' },
   trader: { wants: 'fact' },
   seller: { wants: 'fact' },
   assurance: { wants: 'fact' },

@@ -33,8 +33,10 @@ import { modelMadeThen } from './model-made-then';
 import { namedWidth } from './named-width';
 import { newPricePlausible } from './new-price-plausible';
 import { notThisPiece } from './not-this-piece';
+import { notVouched } from './not-vouched';
 import { originClaimsAgree } from './origin-claims-agree';
 import { originCountryExisted } from './origin-country-existed';
+import { packagingOnly } from './packaging-only';
 import { partsShown } from './parts-shown';
 import { paymentInside } from './payment-inside';
 import { photoLargeEnough } from './photo-large-enough';
@@ -111,6 +113,8 @@ const all = [
   makerStated,
   readyMadeAssurance,
   remadeByAnother,
+  notVouched,
+  packagingOnly,
   notThisPiece,
   partsShown,
   photoLargeEnough,

@@ -100,6 +100,7 @@ const ofTheSale = new Set<Claim['kind']>([
   'hedged-authorship',
   'grade-of-copy',
   'not-this-piece',
+  'not-vouched',
   'assurance',
   'sale-channel',
 ]);

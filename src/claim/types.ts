@@ -63,6 +63,10 @@ export const claimSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('not-this-piece'), ...said, polarity }),
   /** Made by somebody else out of an older piece: its stamp and materials are those of that one. */
   z.strictObject({ kind: z.literal('remade'), ...said, polarity }),
+  /** The seller does not vouch for who made it: "not sure if it is real". */
+  z.strictObject({ kind: z.literal('not-vouched'), ...said, polarity }),
+  /** What is offered is the box or pouch without the piece. */
+  z.strictObject({ kind: z.literal('packaging-only'), ...said, polarity }),
   /** Ready-made assurances that say nothing of this piece: "100% authentic". */
   z.strictObject({ kind: z.literal('assurance'), ...said, polarity }),
   /** Words that hurry a buyer or refuse questions. */

@@ -44,7 +44,16 @@ function saidWords<T extends Topic>(from: Passage, find: (text: Folded) => Hit<T
     }));
 }
 
-type PlainKind = 'grade-of-copy' | 'not-this-piece' | 'remade' | 'assurance' | 'wear' | 'fresh-part' | 'stored';
+type PlainKind =
+  | 'grade-of-copy'
+  | 'not-this-piece'
+  | 'remade'
+  | 'not-vouched'
+  | 'packaging-only'
+  | 'assurance'
+  | 'wear'
+  | 'fresh-part'
+  | 'stored';
 /** A family of one topic whose claims say no more than their words. */
 function plainFamily(kind: PlainKind, topic: Topic) {
   const find = topicFinder(topic);
@@ -103,6 +112,8 @@ const families: ((from: Passage) => ClaimDraft[])[] = [
   plainFamily('grade-of-copy', 'copy-grade'),
   plainFamily('not-this-piece', 'not-this-piece'),
   plainFamily('remade', 'remade'),
+  plainFamily('not-vouched', 'not-vouched'),
+  plainFamily('packaging-only', 'packaging-only'),
   plainFamily('assurance', 'assurance'),
   hurry,
   plainFamily('wear', 'wear'),

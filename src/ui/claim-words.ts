@@ -57,6 +57,8 @@ export function claimWords(claim: Claim): string {
     case 'grade-of-copy':
     case 'not-this-piece':
     case 'remade':
+    case 'not-vouched':
+    case 'packaging-only':
     case 'assurance':
     case 'wear':
     case 'metal':

@@ -78,6 +78,7 @@ import newBeforePart from './new-before-part.json' with { type: 'json' };
 import noCondition from './no-condition.json' with { type: 'json' };
 import noNegation from './no-negation.json' with { type: 'json' };
 import notThisPiece from './not-this-piece.json' with { type: 'json' };
+import notVouched from './not-vouched.json' with { type: 'json' };
 import notYet from './not-yet.json' with { type: 'json' };
 import nothing from './nothing.json' with { type: 'json' };
 import numberOfBids from './number-of-bids.json' with { type: 'json' };
@@ -89,6 +90,7 @@ import otherHand from './other-hand.json' with { type: 'json' };
 import otherListings from './other-listings.json' with { type: 'json' };
 import outOf from './out-of.json' with { type: 'json' };
 import outlet from './outlet.json' with { type: 'json' };
+import packagingOnly from './packaging-only.json' with { type: 'json' };
 import paperOrKey from './paper-or-key.json' with { type: 'json' };
 import payDirectly from './pay-directly.json' with { type: 'json' };
 import payUnprotected from './pay-unprotected.json' with { type: 'json' };
@@ -230,6 +232,7 @@ export const topics = {
   'no-condition': noCondition,
   'no-negation': noNegation,
   'not-this-piece': notThisPiece,
+  'not-vouched': notVouched,
   'not-yet': notYet,
   nothing,
   'number-of-bids': numberOfBids,
@@ -241,6 +244,7 @@ export const topics = {
   'other-listings': otherListings,
   'out-of': outOf,
   outlet,
+  'packaging-only': packagingOnly,
   'paper-or-key': paperOrKey,
   'pay-directly': payDirectly,
   'pay-unprotected': payUnprotected,

@@ -28,6 +28,7 @@ export const asks: AskWords = {
   'changed-hands': () => 'Hat das Stück seit der ersten Anzeige den Besitz gewechselt?',
   part: ({ part }) =>
     `Könnten Sie ein scharfes Foto ergänzen: ${namedParts[part]}? Wurde dort je etwas repariert oder ersetzt?`,
+  'what-comes': () => 'Könnten Sie mir sagen, was genau zum Kauf gehört und ob das Stück selbst dabei ist?',
   'remade-by': () => 'Könnten Sie mir sagen, wer das Stück umgearbeitet hat und woraus es gemacht wurde?',
   authorship: () => 'Könnten Sie schriftlich bestätigen, wer es hergestellt hat, und woher Sie das wissen?',
   trader: () => 'Verkaufen Sie privat oder gewerblich?',

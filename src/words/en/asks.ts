@@ -24,6 +24,7 @@ export const asks: AskWords = {
   'why-changed': ({ subject }) => `Could you tell me why ${subjects[subject]} was changed in the listing?`,
   'changed-hands': () => 'Has the piece changed hands since it was first listed?',
   part: ({ part }) => `Could you add a sharp photo of ${namedParts[part]}, and was it ever repaired or replaced?`,
+  'what-comes': () => 'Could you tell me what exactly comes with the sale, and whether the piece itself does?',
   'remade-by': () => 'Could you tell me who remade it, and what it was made from?',
   authorship: () => 'Could you confirm in writing who made it, and how you know?',
   trader: () => 'Do you sell as a private person or as a business?',

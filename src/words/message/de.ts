@@ -41,6 +41,7 @@ export const german: MessageWords = {
     'own-photo': 'Könnten Sie Fotos des Stücks selbst ergänzen, eines davon mit dem heutigen Datum auf einem Zettel?',
     'larger-photos': 'Könnten Sie größere Fotos schicken, vor allem vom Code, von den Henkeln und den Ecken?',
     'gone-photos': 'Könnten Sie mir die Fotos schicken, die vorher in der Anzeige waren?',
+    'what-comes': 'Könnten Sie mir sagen, was genau zum Kauf gehört und ob das Stück selbst dabei ist?',
     'remade-by': 'Könnten Sie mir sagen, wer das Stück umgearbeitet hat und woraus es gemacht wurde?',
     authorship: 'Könnten Sie schriftlich bestätigen, wer es hergestellt hat, und woher Sie das wissen?',
     assurance: 'Worauf beruht das: auf einem Beleg, dem Code oder dem Urteil einer fachkundigen Person?',

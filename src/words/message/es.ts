@@ -39,6 +39,7 @@ export const spanish: MessageWords = {
     'own-photo': '¿Podría añadir fotos del propio artículo, una de ellas con la fecha de hoy en un papel?',
     'larger-photos': '¿Podría enviar fotos más grandes, sobre todo del código, las asas y las esquinas?',
     'gone-photos': '¿Podría enviarme las fotos que antes estaban en el anuncio?',
+    'what-comes': '¿Podría decirme qué incluye exactamente la venta, y si incluye el propio artículo?',
     'remade-by': '¿Podría decirme quién lo transformó y a partir de qué se hizo?',
     authorship: '¿Podría confirmar por escrito quién lo fabricó, y cómo lo sabe?',
     assurance: '¿En qué se basa: un recibo, el código o la opinión de una persona cualificada?',

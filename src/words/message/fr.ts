@@ -45,6 +45,8 @@ export const french: MessageWords = {
       'Pourriez-vous ajouter des photos de l’article lui-même, dont une avec la date du jour sur un papier ?',
     'larger-photos': 'Pourriez-vous envoyer des photos plus grandes, surtout du code, des anses et des coins ?',
     'gone-photos': 'Pourriez-vous m’envoyer les photos qui figuraient auparavant dans l’annonce ?',
+    'what-comes':
+      'Pourriez-vous me dire ce que comprend exactement la vente, et si l’article lui-même en fait partie ?',
     'remade-by': 'Pourriez-vous me dire qui l’a transformé et à partir de quoi il a été fait ?',
     authorship: 'Pourriez-vous confirmer par écrit qui l’a fabriqué, et comment vous le savez ?',
     assurance: 'Sur quoi cela repose-t-il : un reçu, le code, ou l’avis d’une personne qualifiée ?',

@@ -41,6 +41,7 @@ export const italian: MessageWords = {
     'own-photo': 'Potrebbe aggiungere foto dell’articolo stesso, una delle quali con la data di oggi su un foglietto?',
     'larger-photos': 'Potrebbe inviare foto più grandi, soprattutto del codice, dei manici e degli angoli?',
     'gone-photos': 'Potrebbe inviarmi le foto che prima erano nell’annuncio?',
+    'what-comes': 'Potrebbe dirmi che cosa comprende esattamente la vendita, e se è compreso l’articolo stesso?',
     'remade-by': 'Potrebbe dirmi chi lo ha rielaborato e da che cosa è stato ricavato?',
     authorship: 'Potrebbe confermare per iscritto chi l’ha fabbricato, e come lo sa?',
     assurance: 'Su che cosa si basa: uno scontrino, il codice o il parere di una persona qualificata?',

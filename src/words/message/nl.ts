@@ -41,6 +41,7 @@ export const dutch: MessageWords = {
     'own-photo': 'Kunt u foto’s van het stuk zelf toevoegen, één ervan met de datum van vandaag op een briefje?',
     'larger-photos': 'Kunt u grotere foto’s sturen, vooral van de code, de hengsels en de hoeken?',
     'gone-photos': 'Kunt u mij de foto’s sturen die eerder in de advertentie stonden?',
+    'what-comes': 'Kunt u mij zeggen wat er precies bij de verkoop hoort, en of het stuk zelf erbij is?',
     'remade-by': 'Kunt u mij zeggen wie het vermaakt heeft, en waarvan het gemaakt is?',
     authorship: 'Kunt u schriftelijk bevestigen wie het gemaakt heeft, en hoe u dat weet?',
     assurance: 'Waarop berust dat: een bon, de code of het oordeel van een deskundige?',

@@ -18,6 +18,7 @@ export const topics = [
   'gone-photos',
   'authorship',
   'remade-by',
+  'what-comes',
   'assurance',
   'condition',
   'description',

@@ -36,6 +36,12 @@ const kinds: Record<Exclude<Kind, 'price'>, Row> = {
   'grade-of-copy': { sentence: 'Mirror quality', row: ['Quality', 'mirror quality'], says: 'grade-of-copy' },
   'not-this-piece': { sentence: 'Stock photo', row: ['Photos', 'stock photo'], says: 'not-this-piece' },
   remade: { sentence: 'Upcycled from an older tote', row: ['Notes', 'upcycled'], says: 'remade' },
+  'not-vouched': {
+    sentence: 'Not sure if it is real',
+    row: ['Notes', 'authenticity not guaranteed'],
+    says: 'not-vouched',
+  },
+  'packaging-only': { sentence: 'Empty box', row: ['Contents', 'empty box'], says: 'packaging-only' },
   assurance: { sentence: '100% authentic', row: ['Authenticity', '100% authentic'], says: 'assurance' },
   hurry: { sentence: 'No time wasters', row: ['Notes', 'no time wasters'], says: 'hurry' },
   wear: { sentence: 'Some scratches', row: ['Flaws', 'some scratches'], says: 'wear' },

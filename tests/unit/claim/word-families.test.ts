@@ -3,7 +3,7 @@ import { findClaims } from '../../../src/claim';
 import { claimsOf, listingOf, shortClaim } from './listing-of';
 
 const families =
-  /^(?:not )?(?:grade-of-copy|not-this-piece|remade|assurance|hurry|wear|leather|leather-like|fresh-part|stored|vintage|antique|solid|gold|silver|brass|zinc)/;
+  /^(?:not )?(?:grade-of-copy|not-this-piece|remade|not-vouched|packaging-only|assurance|hurry|wear|leather|leather-like|fresh-part|stored|vintage|antique|solid|gold|silver|brass|zinc)/;
 const said = (words: string) => claimsOf(words, null).filter((claim) => families.test(claim));
 
 describe('families of sellers’ words', () => {
@@ -34,6 +34,31 @@ describe('families of sellers’ words', () => {
     ['Gemaakt van een oude tas', ['remade']],
     ['古い鞄の革をリメイクしたポーチ', ['remade']],
     ['Is it upcycled?', []],
+    // The seller does not know.
+    ["I don't know if it is authentic.", ['not-vouched']],
+    ["Not sure if it's real, sold as is.", ['not-vouched']],
+    ['Authenticity not guaranteed.', ['not-vouched']],
+    ['I cannot guarantee authenticity.', ['not-vouched']],
+    ['Ich weiß nicht, ob sie echt ist.', ['not-vouched']],
+    ['Ohne Gewähr für Echtheit', ['not-vouched']],
+    ['Je ne sais pas si c’est un vrai.', ['not-vouched']],
+    ['Authenticité non garantie.', ['not-vouched']],
+    ['Non so se è originale.', ['not-vouched']],
+    ['No sé si es auténtico.', ['not-vouched']],
+    ['Ik weet niet of het echt is.', ['not-vouched']],
+    ['本物かわかりません', ['not-vouched']],
+    ['真贋は不明です', ['not-vouched']],
+    ['Authenticity guaranteed', ['assurance']],
+    // Only what it came in.
+    ['Box only, no bag.', ['packaging-only']],
+    ['Empty box and dust bag, bag not included', ['packaging-only', 'packaging-only']],
+    ['Nur Staubbeutel', ['packaging-only']],
+    ['Boîte vide', ['packaging-only']],
+    ['Solo scatola', ['packaging-only']],
+    ['Solo la caja', ['packaging-only']],
+    ['Lege doos', ['packaging-only']],
+    ['空箱', ['packaging-only']],
+    ['Comes with box and dust bag', []],
     ['Not faux leather but real leather', ['not leather-like', 'leather']],
     ['本革ではありません、合皮です', ['not leather', 'leather-like']],
     ['Solid brass buckle, gold plated chain', ['solid brass of buckle', 'gold of anything']],

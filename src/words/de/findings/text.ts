@@ -11,6 +11,8 @@ type Text =
   | 'grade-words'
   | 'ready-made-assurance'
   | 'remade-by-another'
+  | 'not-vouched'
+  | 'packaging-only'
   | 'condition-words-agree';
 
 export const text: WordsFor<Text> = {
@@ -77,6 +79,22 @@ export const text: WordsFor<Text> = {
     statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
     innocent: 'Solche Stücke werden offen verkauft, und hier wird es gesagt.',
     settles: 'Wer es woraus umgearbeitet hat; ein Stempel darauf datiert dann das ältere Stück.',
+  },
+  'not-vouched': {
+    title: 'Es steht da, wer das Stück gemacht hat',
+    failureTitle: 'Wer das Stück gemacht hat, wird nicht verbürgt',
+    rule: 'Woran sich jemand beim Verkauf nicht bindet, daran lässt er sich später nicht festhalten.',
+    statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Viele private Verkäufer können es nicht wissen und sagen das ehrlich.',
+    settles: 'Wie es in den Besitz kam, ein Beleg und ein fachkundiges Urteil.',
+  },
+  'packaging-only': {
+    title: 'Verkauft wird das Stück selbst',
+    failureTitle: 'Verkauft wird anscheinend nur die Verpackung',
+    rule: 'Kartons und Beutel werden auch allein verkauft, unter dem Namen des Stücks, das darin war.',
+    statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Es steht offen da; ein Titel ist schnell überlesen.',
+    settles: 'Was genau zum Kauf gehört.',
   },
   'condition-words-agree': {
     title: 'Die Wörter für den Zustand passen zusammen',

@@ -286,6 +286,8 @@ export const screens: ScreenWords = {
       'grade-of-copy': 'Handelswörter',
       'not-this-piece': 'Fotos',
       remade: 'Umgearbeitet',
+      'not-vouched': 'Nicht verbürgt',
+      'packaging-only': 'Was dazugehört',
       assurance: 'Zusicherung',
       hurry: 'Bedingungen',
       wear: 'Gebrauchsspuren',

@@ -11,6 +11,8 @@ type Text =
   | 'grade-words'
   | 'ready-made-assurance'
   | 'remade-by-another'
+  | 'not-vouched'
+  | 'packaging-only'
   | 'condition-words-agree';
 
 export const text: WordsFor<Text> = {
@@ -76,6 +78,22 @@ export const text: WordsFor<Text> = {
     statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
     innocent: 'Such pieces are sold openly, and the seller says so here.',
     settles: 'Who remade it and from what; a stamp on it then dates the older piece.',
+  },
+  'not-vouched': {
+    title: 'The seller says who made the piece',
+    failureTitle: 'The seller does not vouch for who made the piece',
+    rule: 'What a seller does not vouch for, the buyer cannot hold them to.',
+    statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Many private sellers cannot know, and say so honestly.',
+    settles: 'How it came to the seller, a receipt, and a qualified authenticator.',
+  },
+  'packaging-only': {
+    title: 'The piece itself is on sale',
+    failureTitle: 'Only packaging seems to be on sale',
+    rule: 'Boxes and pouches are sold by themselves, under the name of the piece that came in them.',
+    statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'The seller says so openly; a title is easily read past.',
+    settles: 'What exactly comes with the sale.',
   },
   'condition-words-agree': {
     title: 'The words for the condition agree',

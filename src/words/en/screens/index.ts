@@ -274,6 +274,8 @@ export const screens = {
       'grade-of-copy': 'Trade words',
       'not-this-piece': 'Photos',
       remade: 'Remade',
+      'not-vouched': 'Not vouched for',
+      'packaging-only': 'What comes',
       assurance: 'Assurance',
       hurry: 'Terms',
       wear: 'Signs of use',

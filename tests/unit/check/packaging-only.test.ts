@@ -1,0 +1,16 @@
+import { describe, expect, it } from 'vitest';
+import { packagingOnly } from '../../../src/check/packaging-only';
+import { factsSaying, said } from './sample';
+
+describe('packaging-only', () => {
+  it.each([
+    ['Ondrasse Carryall 30, empty box', 'doubt: The listing says “empty box”.'],
+    ['Nur Staubbeutel', 'doubt: The listing says “Nur Staubbeutel”.'],
+    ['空箱', 'doubt: The listing says “空箱”.'],
+  ])('speaks on %j', (words, statement) => {
+    expect(said(packagingOnly, factsSaying(words))).toEqual([statement]);
+  });
+  it.each(['Comes with box and dust bag', 'No box', 'The box is empty of scratches'])('is silent on %j', (words) => {
+    expect(said(packagingOnly, factsSaying(words))).toEqual(['silent']);
+  });
+});
