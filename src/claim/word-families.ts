@@ -6,6 +6,7 @@ import {
   phrasePattern,
   polarityOf,
   type Topic,
+  tableWords,
   topicFinder,
   wordsOf,
 } from '../text';
@@ -48,7 +49,6 @@ type PlainKind =
   | 'grade-of-copy'
   | 'not-this-piece'
   | 'remade'
-  | 'not-vouched'
   | 'packaging-only'
   | 'assurance'
   | 'wear'
@@ -60,6 +60,18 @@ function plainFamily(kind: PlainKind, topic: Topic) {
   return (from: Passage): ClaimDraft[] =>
     saidWords(from, find).map(({ polarity, said }) => ({ kind, polarity, ...said }) as ClaimDraft);
 }
+
+const findNotVouched = topicFinder('not-vouched');
+const materialWords = phrasePattern(Object.values(tableWords('material')).flat(), 'u').source;
+const ofMaterial = new RegExp(
+  `^[\\s-]{0,2}(?:${phrasePattern(wordsOf('leather', 'leather-like'), 'u').source}|${materialWords})`,
+  'u',
+);
+/** "Not sure if it is real leather" is said of the material. */
+const notVouched = (from: Passage): ClaimDraft[] =>
+  saidWords(from, findNotVouched)
+    .filter(({ hit: { foldedEnd } }) => !ofMaterial.test(from.folded.text.slice(foldedEnd, foldedEnd + 24)))
+    .map(({ polarity, said }): ClaimDraft => ({ kind: 'not-vouched', polarity, ...said }));
 
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */
@@ -112,7 +124,7 @@ const families: ((from: Passage) => ClaimDraft[])[] = [
   plainFamily('grade-of-copy', 'copy-grade'),
   plainFamily('not-this-piece', 'not-this-piece'),
   plainFamily('remade', 'remade'),
-  plainFamily('not-vouched', 'not-vouched'),
+  notVouched,
   plainFamily('packaging-only', 'packaging-only'),
   plainFamily('assurance', 'assurance'),
   hurry,

@@ -49,6 +49,8 @@ describe('families of sellers’ words', () => {
     ['本物かわかりません', ['not-vouched']],
     ['真贋は不明です', ['not-vouched']],
     ['Authenticity guaranteed', ['assurance']],
+    ['Not sure if it is real leather.', []],
+    ['Je ne sais pas si c’est un vrai cuir.', []],
     // Only what it came in.
     ['Box only, no bag.', ['packaging-only']],
     ['Empty box and dust bag, bag not included', ['packaging-only', 'packaging-only']],
