@@ -85,7 +85,7 @@ export const text: WordsFor<Text> = {
     rule: 'What a seller does not vouch for, the buyer cannot hold them to.',
     statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
     innocent: 'Many private sellers cannot know, and say so honestly.',
-    settles: 'How it came to the seller, a receipt, and a qualified authenticator.',
+    settles: 'How it came to the seller, a receipt, a qualified opinion.',
   },
   'packaging-only': {
     title: 'The piece itself is on sale',
