@@ -65,12 +65,13 @@ describe('what was saved', () => {
     await opened.getByLabel('Status').selectOption('asked');
     await opened.getByRole('link', { name: 'Back to the list' }).click();
     await row.waitFor();
-    expect(await list.evaluate(() => document.activeElement?.textContent)).toBe('Ondrasse Carryall 30');
+    // Focus comes once the row stands.
+    await list.waitForFunction(() => document.activeElement?.textContent === 'Ondrasse Carryall 30');
 
     await row.getByRole('button', { name: 'Delete' }).click();
     await list.getByText('Deleted: Ondrasse Carryall 30').waitFor();
     expect(await row.count()).toBe(0);
-    expect(await list.evaluate(() => document.activeElement?.textContent)).toBe('Undo');
+    await list.waitForFunction(() => document.activeElement?.textContent === 'Undo');
     await list.keyboard.press('Enter');
     await row.waitFor();
 
