@@ -3,7 +3,7 @@ import { correction2 } from './correction-2';
 import { anyMoment1, digest1, found1, moment1, otherNote1, status1, webAddress1 } from './forms-1';
 import { price2 } from './listing-2';
 
-const seen = z.strictObject({
+export const seen4 = z.strictObject({
   look: digest1,
   readAt: anyMoment1,
   judgedAt: anyMoment1,
@@ -14,7 +14,7 @@ const seen = z.strictObject({
 });
 
 /** What a list shows of the latest look, as it was judged then. */
-const shown = z.strictObject({
+export const shown4 = z.strictObject({
   address: webAddress1,
   price: price2.nullable(),
   face: digest1.nullable(),
@@ -42,8 +42,8 @@ export const note4 = z.strictObject({
   status: status1,
   note: z.string().max(20_000),
   otherNotes: z.array(otherNote1).max(20),
-  shown,
+  shown: shown4,
   /** Latest first. */
-  looks: z.array(seen).min(1).max(21),
+  looks: z.array(seen4).min(1).max(21),
   removedAt: moment1.nullable(),
 });
