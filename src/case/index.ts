@@ -21,6 +21,7 @@ export { sameData } from './same-data';
 export { saysLittle } from './says-little';
 export { asideFor, type FindingSetAside, setAsideIn } from './set-aside';
 export { fileFromCase } from './start-file';
+export { type Telling, tellingsOf } from './telling';
 export { type Case, type CaseLot, caseSchema, type Reply } from './types';
 export { type WeighedFinding, weighedFindings } from './weighed-findings';
 

@@ -1,8 +1,10 @@
 import * as z from 'zod';
 import type { Decoding } from '../code/types';
+import { evidenceId } from '../evidence';
 import { askFor } from './asks';
 import { shownCodeSchema, shownFrom } from './code-data';
 import { defineCheck, practice } from './frame';
+import { pairKind } from './pairs';
 import { because } from './reasons';
 
 export const codesAgree = defineCheck({
@@ -11,8 +13,8 @@ export const codesAgree = defineCheck({
   kinds: ['doubt', 'agreement'],
   source: practice,
   data: z.strictObject({ shown: shownCodeSchema, quoted: z.string() }),
-  needs: { claims: ['code'], decodings: true },
-  run({ decodings, claims, photoNumber }) {
+  needs: { claims: ['code'], decodings: true, pairs: true },
+  run({ decodings, claims, pairOf, photoNumber }) {
     const quoted = decodings.filter(({ from }) => from.kind === 'claim');
     if (quoted.length === 0) return { notApplicable: because('no-code-quoted', {}) };
     const seen = decodings.filter(({ from, accepted }) => accepted && from.kind !== 'claim');
@@ -21,11 +23,14 @@ export const codesAgree = defineCheck({
     return quoted.map((quote) => {
       const claimId = quote.from.kind === 'claim' ? quote.from.claimId : '';
       const words = claims.code.find(({ id }) => id === claimId)?.code ?? quote.code;
-      const same = seen.find((decoding) => comparable(decoding) === comparable(quote));
+      const kindOf = ({ id }: Decoding) =>
+        pairKind(pairOf('codes', evidenceId.codeText(id), evidenceId.codeText(quote.id)));
+      const same = seen.find((decoding) => kindOf(decoding) === 'agreement');
       const shown = same ?? first;
       const photos = shown.from.kind === 'photo' ? [shown.from.photoId] : [];
       const data = { shown: shownFrom(shown, textOf(shown), photoNumber), quoted: words };
-      const common = { key: quote.id, data, photos, claims: [claimId] };
+      const evidence = [evidenceId.codeText(shown.id), evidenceId.codeText(quote.id)];
+      const common = { key: quote.id, data, photos, claims: [claimId], evidence };
       return same
         ? { kind: 'agreement' as const, ...common }
         : { kind: 'doubt' as const, ...common, asks: [askFor('stamp-photo', {})] };
@@ -34,8 +39,3 @@ export const codesAgree = defineCheck({
 });
 
 const textOf = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
-/** Texts without separators, and with look-alike characters settled by the system where one reads them. */
-const comparable = (decoding: Decoding) =>
-  textOf(decoding)
-    .toUpperCase()
-    .replace(/[^A-Z0-9]/g, '');

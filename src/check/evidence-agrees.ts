@@ -4,6 +4,7 @@ import {
   isDating,
   isTold,
   type Known,
+  type Reasoning,
   statedOf,
   statedSchema,
   stretchSchema,
@@ -42,8 +43,8 @@ export const evidenceAgrees = defineCheck({
   kinds: ['contradiction', 'doubt', 'agreement'],
   source: practice,
   data: dataSchema,
-  needs: { evidence: true, reasoning: true, decodings: true, makerName: true },
-  run({ evidence, reasoning, decodings, makerName }) {
+  needs: { evidence: true, reasoning: true, decodings: true, makerName: true, perhaps: ['date'] },
+  run({ evidence, reasoning, decodings, makerName, fact: { date: dated } }) {
     const dating = evidence.filter(isDating);
     const known = new Map(dating.map((piece) => [piece.id, piece]));
     const pieces = (ids: string[]) => ids.flatMap((id) => known.get(id) ?? []);
@@ -52,10 +53,12 @@ export const evidenceAgrees = defineCheck({
     const fact = known.get(first?.evidence[0] ?? '');
     const explained =
       first && fact ? { fact: statedOf(fact), rest: first.rest, spans: first.spans, places: first.places } : null;
+    const standsAgainstDate = againstDate('is' in dated ? known.get(dated.is.id) : undefined, pieces, reasoning);
     const conflicts = reasoning.conflicts
       // What an age, a size or a sum stands against is told by its own check.
       .filter(({ evidence: ids }) => ids.every((id) => known.has(id)))
       .filter(({ evidence: ids, rule }) => !isToldElsewhere(pieces(ids), rule, makerName, quoted))
+      .filter(({ evidence: ids, rule }) => !(rule !== null && toldTogether.has(rule) && standsAgainstDate(ids)))
       .slice(0, mostConflicts);
     if (conflicts.length > 0)
       return conflicts.map(({ evidence: ids, over, strength }): Speech<z.infer<typeof dataSchema>> => {
@@ -97,6 +100,22 @@ export const evidenceAgrees = defineCheck({
 /** Two codes on one piece are no contradiction by themselves: one may be that of a repair, or of a part. */
 const isContradiction = (strength: Dating['strength'], pieces: Dating[]): boolean =>
   strength === 'hard' && pieces.some((piece) => groupOf(piece) !== 'code');
+
+/**
+ * Whether one of the statements stands against the date of the piece itself as well: that is told by its own check, and
+ * what it stands against besides says nothing more.
+ */
+function againstDate(
+  date: Dating | undefined,
+  pieces: (ids: string[]) => Dating[],
+  { conflicts }: Pick<Reasoning, 'conflicts'>,
+): (ids: string[]) => boolean {
+  const sets = conflicts.map(({ evidence: ids }) => new Set(pieces(ids).map(({ basis }) => basis)));
+  const against = new Set(
+    sets.filter((set) => date && set.size === 2 && set.has(date.basis)).flatMap((set) => [...set]),
+  );
+  return (ids) => pieces(ids).some(({ basis }) => basis !== date?.basis && against.has(basis));
+}
 
 const isIn = (ids: string[]) => (piece: Dating) =>
   ids.includes(piece.id) || piece.spans.length + piece.places.length === 0;

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { saidOf } from './said-claims';
+import { qualitiesOf } from './qualities';
 
 export const leatherWordsAgree = defineCheck({
   id: 'leather-words-agree',
@@ -9,14 +9,16 @@ export const leatherWordsAgree = defineCheck({
   kinds: ['doubt'],
   source: practice,
   data: z.strictObject({ leather: z.string(), other: z.string() }),
-  needs: { claims: ['leather'] },
-  run({ claims }) {
-    const said = saidOf(claims.leather);
-    // A bag of leather may have a lining that is none: only what is said of the same part, or of the piece, stands against it.
-    const leather = said.find(({ real, of }) => real && said.some((one) => !one.real && one.of === of));
-    const other = said.find(({ real, of }) => !real && of === leather?.of);
-    if (!leather || !other) return [];
-    const data = { leather: leather.words, other: other.words };
-    return [{ kind: 'doubt', data, claims: [leather.id, other.id], asks: [askFor('leather', {})] }];
+  needs: { evidence: true, pairs: true },
+  run({ evidence, pairOf }) {
+    const others = qualitiesOf(evidence, 'imitation');
+    for (const leather of qualitiesOf(evidence, 'leather')) {
+      const other = others.find(({ id }) => pairOf('leather-imitation', leather.id, id)?.relation === 'conflicts');
+      if (!other) continue;
+      const data = { leather: leather.says.words, other: other.says.words };
+      const claims = [...leather.claims, ...other.claims];
+      return [{ kind: 'doubt', data, claims, evidence: [leather.id, other.id], asks: [askFor('leather', {})] }];
+    }
+    return [];
   },
 });

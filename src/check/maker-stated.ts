@@ -1,9 +1,12 @@
 import * as z from 'zod';
 import { namesNobody, possibleMakerName } from '../claim';
-import { plainName } from '../maker';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
+import { qualitiesOf } from './qualities';
 import { because } from './reasons';
+
+/** More names than these are a list, and say no more. */
+const mostMakers = 4;
 
 export const makerStated = defineCheck({
   id: 'maker-stated',
@@ -14,25 +17,33 @@ export const makerStated = defineCheck({
     /** Empty where none is named. */
     makers: z.array(z.string()),
   }),
-  needs: { claims: ['maker'], listing: ['maker', 'title', 'description', 'text', 'language'] },
-  run({ claims, listing }) {
-    const field = listing.maker.find(({ value }) => !namesNobody(value));
+  needs: {
+    claims: ['maker'],
+    listing: ['maker', 'title', 'description', 'text', 'language'],
+    evidence: true,
+    pairs: true,
+  },
+  run({ claims, listing, evidence, pairOf }) {
     const asks = [askFor('authorship', {})];
-    const names = [...claims.maker.map(({ maker }) => maker), ...(field ? [field.value] : [])];
-    if (names.length === 0) {
+    if (claims.maker.length === 0) {
+      if (listing.maker.some(({ value }) => !namesNobody(value))) return [];
       const possible = possibleMakerName(listing);
       if (possible !== null) return { cannotTell: because('name-without-file', { name: possible }) };
       return [{ kind: 'gap', data: { makers: [] }, asks }];
     }
-    const different = names.filter((name, index) => !names.slice(0, index).some((other) => sameMaker(name, other)));
+    const different = qualitiesOf(evidence, 'maker-name').filter(({ id }, at, all) =>
+      all.slice(0, at).every((before) => pairOf('makers', before.id, id)?.relation === 'conflicts'),
+    );
     if (different.length < 2) return [];
-    const data = { makers: different.slice(0, 4) };
-    return [{ kind: 'doubt', data, claims: claims.maker.map(({ id }) => id), asks }];
+    const named = different.slice(0, mostMakers);
+    return [
+      {
+        kind: 'doubt',
+        data: { makers: named.map(({ says }) => says.maker) },
+        claims: claims.maker.map(({ id }) => id),
+        evidence: named.map(({ id }) => id),
+        asks,
+      },
+    ];
   },
 });
-
-/** Whether one name is the other, or a longer form of it, word by word. */
-const sameMaker = (a: string, b: string) => {
-  const [one, other] = [` ${plainName(a)} `, ` ${plainName(b)} `];
-  return one.includes(other) || other.includes(one);
-};

@@ -1,8 +1,7 @@
 import * as z from 'zod';
-import type { ClaimOf } from '../claim/types';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
-import { saidOf } from './said-claims';
+import { qualitiesOf } from './qualities';
 
 export const metalWordsAgree = defineCheck({
   id: 'metal-words-agree',
@@ -15,24 +14,25 @@ export const metalWordsAgree = defineCheck({
     /** As the listing names it; null for metal of which it names no part. */
     part: z.string().nullable(),
   }),
-  needs: { claims: ['metal'] },
-  run({ claims }) {
-    const said = saidOf(claims.metal);
+  needs: { evidence: true, pairs: true },
+  run({ evidence, pairOf }) {
+    const others = qualitiesOf(evidence, 'other-metal');
+    const told = qualitiesOf(evidence, 'solid-metal').flatMap((solid) => {
+      const other = others.find(({ id }) => pairOf('solid-metal', solid.id, id)?.relation === 'conflicts');
+      return other ? [{ solid, other }] : [];
+    });
+    // Once for each metal, whatever parts are of it.
     return (['gold', 'silver', 'brass'] as const).flatMap((metal) => {
-      // What cannot be said of one part at once; of several parts, each may be of its own metal.
-      const others = new Map<string | null, ClaimOf<'metal'>>();
-      for (const claim of said)
-        if (!claim.solid && (claim.metal === metal || claim.metal === 'zinc') && !others.has(claim.of))
-          others.set(claim.of, claim);
-      const solid = said.find((claim) => claim.solid && claim.metal === metal && others.has(claim.of));
-      const other = solid && others.get(solid.of);
-      if (!solid || !other) return [];
+      const found = told.find(({ solid }) => solid.says.metal === metal);
+      if (!found) return [];
+      const { solid, other } = found;
       return [
         {
           kind: 'doubt' as const,
-          key: solid.words.toLowerCase(),
-          data: { solid: solid.words, other: other.words, part: solid.of },
-          claims: [solid.id, other.id],
+          key: solid.says.words.toLowerCase(),
+          data: { solid: solid.says.words, other: other.says.words, part: solid.says.of },
+          claims: [...solid.claims, ...other.claims],
+          evidence: [solid.id, other.id],
           asks: [askFor('worn-metal', {})],
         },
       ];

@@ -1,8 +1,8 @@
 import type { Case } from '../case';
-import { findingsOf, headOf } from '../case';
+import { findingsOf, headOf, tellingsOf } from '../case';
 import type { Finding, FindingKind } from '../check';
 import type { Problem } from '../problem';
-import { composeMessage, sayFinding, sayHead, sayReason, saySource, strings } from '../words';
+import { composeMessage, sayFinding, sayHead, sayReason, saySource, sayTellings, strings } from '../words';
 
 const titles: [FindingKind, string][] = [
   ['contradiction', 'Speaks against: two hard facts that cannot both hold'],
@@ -22,7 +22,7 @@ export function reportOf(built: Case): string {
   ];
   for (const [kind, title] of titles) {
     const own = findings.filter((finding) => finding.kind === kind);
-    if (own.length > 0) lines.push('', title, ...own.flatMap(findingLines));
+    if (own.length > 0) lines.push('', title, ...own.flatMap((finding) => findingLines(finding, built)));
   }
   const unsure = untold(built);
   if (unsure.length > 0) lines.push('', 'Cannot tell', ...unsure);
@@ -59,10 +59,11 @@ function untold(built: Case): string[] {
 const caution =
   'This is no authentication. Ask a qualified authenticator before paying, pay inside the marketplace, and report a listing to the marketplace, not in public.';
 
-function findingLines(finding: Finding): string[] {
+function findingLines(finding: Finding, built: Case): string[] {
   const { kind, source } = finding;
   const { statement, innocent, settles } = sayFinding(finding, 'en');
-  if (kind === 'agreement') return [`- ${statement}`];
+  if (kind === 'agreement')
+    return [`- ${statement}`, ...sayTellings(tellingsOf(finding, built), 'en').map((line) => `    ${line}`)];
   const standing = saySource(source, 'en');
   return [`- ${statement}`, `    It may be that: ${innocent}`, `    Settled by: ${settles}`, `    Source: ${standing}`];
 }

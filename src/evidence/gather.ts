@@ -8,6 +8,7 @@ import { fromDecodings } from './from-decodings';
 import { fromMaker } from './from-maker';
 import { fromMarks } from './from-marks';
 import { fromPrices, type PricedListing } from './from-prices';
+import { type DescribedListing, fromQualities } from './from-qualities';
 import { fromSizes, type SizedListing } from './from-sizes';
 import type { Evidence } from './types';
 
@@ -17,8 +18,8 @@ export interface Gathered {
   marks: readonly MarkRead[];
   /** The file of the piece's maker, null when none fits. */
   maker: MakerFile | null;
-  /** The page, for its sizes and prices; without it only date and place are asked for. */
-  listing?: SizedListing & PricedListing;
+  /** The page, for its sizes, prices and state; without it only date and place are asked for. */
+  listing?: SizedListing & PricedListing & DescribedListing;
   /** The page offers several pieces: its sizes and model may be another one's. */
   severalPieces?: boolean;
   /** ISO 8601 moment of the look, from which ages are counted; without it none is. */
@@ -28,7 +29,7 @@ export interface Gathered {
 /**
  * Everything that dates or places the piece, as statements in one form: what the seller says, what the codes read,
  * the marks, and dated facts of the maker file that the words call up; then what is held against single facts: ages,
- * sizes and prices. Pure; ids follow from the ids that go in.
+ * sizes, prices and how it is described. Pure; ids follow from the ids that go in.
  */
 export function gatherEvidence(given: Gathered): Evidence[] {
   const { claims, decodings, marks, maker, listing, severalPieces, now } = given;
@@ -42,5 +43,6 @@ export function gatherEvidence(given: Gathered): Evidence[] {
     ...(now ? fromAges(claims, now) : []),
     ...(listing && !severalPieces ? fromSizes(claims, listing, maker) : []),
     ...(listing ? fromPrices(claims, listing, maker) : []),
+    ...(listing ? fromQualities(claims, listing, decodings) : []),
   ];
 }

@@ -23,4 +23,8 @@ export const evidenceId = {
   familyProportion: (sides: string) => `family-proportion-${sides}`,
   price: (what: string, at: number) => `price-${what}-${at}`,
   floor: (at: number) => `floor-${at}`,
+  /** How the piece is, as a claim says, or the page's field for its condition. */
+  quality: (claimId: string) => `quality-${claimId}`,
+  conditionField: 'quality-field',
+  codeText: (decodingId: string) => `code-text-${decodingId}`,
 };

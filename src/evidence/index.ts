@@ -16,6 +16,7 @@ export type { AgreeingSet, Agreement, Conflict, Explanation, Reasoning, Stretch 
 export { reasoningSchema, stretchSchema } from './reasoning-types';
 export { familyShare, roomDays, roomMm, roomYears, shares } from './room';
 export { type RuleId, toldTogether } from './rule';
+export type { Informs } from './rule/types';
 export { type BagSide, bagSideSchema, type Says } from './says';
 export { compareWeights, type Derivation, type Weighable, type Weight, weighFinding } from './strength';
 export { stretchOf } from './stretch';

@@ -68,8 +68,8 @@ function conflictOf({ relation, left, right, over, hard, rule }: Pair, known: re
   return [{ evidence: [left, right], over, strength: hard ? 'hard' : 'soft', rule }];
 }
 
-const agreementOf = ({ relation, informs, left, right, over, rule }: Pair): Agreement[] =>
-  relation === 'agrees' && informs !== null ? [{ evidence: [left, right], over, rule, informs }] : [];
+const agreementOf = ({ relation, informs, narrows, left, right, over, rule }: Pair): Agreement[] =>
+  relation === 'agrees' && informs !== null ? [{ evidence: [left, right], over, rule, informs, narrows }] : [];
 
 /** A statement that stands only as long as the reading it comes from. */
 const follows = ({ from }: Dating): boolean => from.kind === 'system' || from.kind === 'plant';

@@ -32,6 +32,8 @@ const agreementForm = z.strictObject({
   rule: z.string(),
   /** Why it counts. */
   informs: informsSchema,
+  /** Whether it counts where several facts agree on a date or a place: what is open at an end excludes too little. */
+  narrows: z.boolean(),
 });
 export type Agreement = z.infer<typeof agreementForm>;
 

@@ -95,6 +95,25 @@ export const valueSaysSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
+const quoted = { words: z.string() };
+const metalSchema = z.enum(['gold', 'silver', 'brass', 'zinc']);
+const ofPart = { ...quoted, of: z.string().nullable() };
+
+export const qualitySaysSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('called-new'), ...quoted, inData: z.boolean() }),
+  /** For the whole piece, or a sign of wear. */
+  z.strictObject({ kind: z.literal('called-used'), ...quoted }),
+  /** Of the part, null for the piece. */
+  z.strictObject({ kind: z.literal('leather'), ...ofPart }),
+  z.strictObject({ kind: z.literal('imitation'), ...ofPart }),
+  /** Of the part as the listing names it; null for metal of which it names no part. */
+  z.strictObject({ kind: z.literal('solid-metal'), ...ofPart, metal: metalSchema }),
+  z.strictObject({ kind: z.literal('other-metal'), ...ofPart, metal: metalSchema }),
+  z.strictObject({ kind: z.literal('maker-name'), maker: z.string() }),
+  z.strictObject({ kind: z.literal('shown-code'), code: z.string() }),
+  z.strictObject({ kind: z.literal('quoted-code'), code: z.string() }),
+]);
+
 export const priceSaysSchema = z.discriminatedUnion('kind', [
   /** As the page shows it, and as its data give it. */
   z.strictObject({ kind: z.literal('price-shown'), price: priceSchema }),

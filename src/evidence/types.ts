@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { sourceSchema, strengthSchema } from '../source';
 import { spanSchema } from '../span/types';
-import { ageSaysSchema, priceSaysSchema, saysSchema, sizeSaysSchema, valueSaysSchema } from './says';
+import { ageSaysSchema, priceSaysSchema, qualitySaysSchema, saysSchema, sizeSaysSchema, valueSaysSchema } from './says';
 
 /**
  * One statement. `spans` (any of them) and `places` (any of them) are what it allows; empty says nothing. `basis`
@@ -59,6 +59,13 @@ export const evidenceSchema = z.discriminatedUnion('about', [
   z.strictObject({ ...aside, about: z.literal('price'), amounts, says: priceSaysSchema }),
   /** A value that is measured or worked out, such as the proportion of two sides. */
   z.strictObject({ ...aside, about: z.literal('value'), amounts, says: valueSaysSchema }),
+  /** How the piece is: any of the words in `is`, of what is asked in `of`. */
+  z.strictObject({
+    ...aside,
+    about: z.literal('quality'),
+    quality: z.strictObject({ of: z.string(), is: z.array(z.string()).min(1) }),
+    says: qualitySaysSchema,
+  }),
 ]);
 export type Evidence = z.infer<typeof evidenceSchema>;
 export type EvidenceAbout<A extends Evidence['about']> = Extract<Evidence, { about: A }>;

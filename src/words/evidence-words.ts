@@ -1,4 +1,4 @@
-import type { Derivation, Known, Says } from '../evidence';
+import type { Derivation, Informs, Known, Says } from '../evidence';
 import type { Kit } from './kit';
 
 /** What a fact is called that may be wrong. */
@@ -18,6 +18,10 @@ export interface EvidenceWords {
   conflict: (over: 'date' | 'place', hard: boolean, clauses: readonly string[]) => string;
   /** What of this was read, seen and said agrees on the stretch; each is quoted in short. */
   agreeing: (told: Record<Known, readonly string[]>, stretch: string, kit: Kit) => string;
+  /** Why an agreement of two facts tells something, a sentence each. */
+  informs: Record<Informs, string>;
+  /** Whether it is counted where several facts agree on a date or a place. */
+  narrows: { counts: string; little: string };
   /** If this one is wrong, the rest agrees on the stretch. */
   explanation: (fact: string, clause: string, rest: 'all' | 'hard', stretch: string) => string;
   weight: {

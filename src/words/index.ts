@@ -7,7 +7,16 @@ export { composeMessage } from './message/compose';
 export { type MessageLanguage, messageLanguageOf, messageLanguages } from './message/languages';
 export { lengthOf, type MessagePart, splitMessage } from './message/split';
 export { describeCheck, nameOfCheck, sayAsk, sayFinding, sayProblem, sayQuestion, sayReason } from './say';
-export { sayAgreeing, sayConflict, sayDates, sayExplanation, sayStated, sayStretch, sayWeight } from './say-evidence';
+export {
+  sayAgreeing,
+  sayConflict,
+  sayDates,
+  sayExplanation,
+  sayStated,
+  sayStretch,
+  sayTellings,
+  sayWeight,
+} from './say-evidence';
 export { sayCaution, sayMark } from './say-mark';
 export { sayPlaceOfCode, sayReadingReason, sayTells } from './say-reading';
 export { saySource } from './say-source';

@@ -1,3 +1,4 @@
+import type { Telling } from '../case';
 import type { Dating, Explanation, Known, Stated, Stretch, Weight } from '../evidence';
 import { evidence as german } from './de/evidence';
 import { evidence as english } from './en/evidence';
@@ -97,4 +98,12 @@ export function sayWeight({ derivation }: Pick<Weight, 'derivation'>, language: 
           words.counted(facts, statements > facts),
         ];
   return [...rests, ...(backing.facts > 0 ? [backed] : []), words.source[source]];
+}
+
+/** Why an agreement tells something, and how much of it counts: a line for each way in which it could have come out otherwise. */
+export function sayTellings(tells: readonly Telling[], language: Language): string[] {
+  const { informs, narrows } = catalogues[language];
+  return tells.map(({ informs: why, narrows: counts }) =>
+    counts === null ? informs[why] : `${informs[why]} ${counts ? narrows.counts : narrows.little}`,
+  );
 }

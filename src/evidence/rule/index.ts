@@ -7,12 +7,19 @@ import { codeMarkPlace } from './code-mark-place';
 import { codePeriod } from './code-period';
 import { codePlant } from './code-plant';
 import { codeSystem } from './code-system';
+import { codes } from './codes';
 import { countryDate } from './country-date';
+import { countryPurchase } from './country-purchase';
 import { freshDate } from './fresh-date';
+import { leatherImitation } from './leather-imitation';
+import { makers } from './makers';
 import { makingPurchase } from './making-purchase';
 import { materialDate } from './material-date';
+import { materialPurchase } from './material-purchase';
 import { modelDate } from './model-date';
+import { modelPurchase } from './model-purchase';
 import { newPrice } from './new-price';
+import { newUsed } from './new-used';
 import { originCode } from './origin-code';
 import { originMark } from './origin-mark';
 import { origins } from './origins';
@@ -24,6 +31,7 @@ import { purchaseMark } from './purchase-mark';
 import { sizeModel } from './size-model';
 import { sizeName } from './size-name';
 import { sizes } from './sizes';
+import { solidMetal } from './solid-metal';
 import { stampingDate } from './stamping-date';
 import { todayDate } from './today-date';
 import type { Rule } from './types';
@@ -40,9 +48,12 @@ export const rules = [
   claimedDates,
   makingPurchase,
   countryDate,
+  countryPurchase,
   materialDate,
+  materialPurchase,
   otherMaterial,
   modelDate,
+  modelPurchase,
   originCode,
   originMark,
   codeMarkPlace,
@@ -59,6 +70,11 @@ export const rules = [
   priceCut,
   newPrice,
   usedPrice,
+  newUsed,
+  leatherImitation,
+  solidMetal,
+  makers,
+  codes,
 ] as const;
 /** Rules without a check of their own. */
 export const toldTogether: ReadonlySet<string> = new Set(

@@ -12,7 +12,7 @@ const partOf = ({ says }: Evidence): string | null =>
 export const materialDate = {
   id: 'material-date',
   left: ['material', 'other-material'],
-  right: ['claimed-date', 'purchase', 'code'],
+  right: ['claimed-date', 'code'],
   over: 'date',
   hardWhen: (_material, date) => date.strength === 'hard',
   informs: ({ says }) => (says.kind === 'material' ? 'another-date' : null),

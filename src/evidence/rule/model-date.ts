@@ -5,7 +5,7 @@ import type { Rule } from './types';
 export const modelDate = {
   id: 'model-date',
   left: ['model'],
-  right: ['claimed-date', 'purchase', 'code'],
+  right: ['claimed-date', 'code'],
   over: 'date',
   informs: () => 'another-date',
   narrows: (model) => isBounded(model),

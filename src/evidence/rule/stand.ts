@@ -23,6 +23,7 @@ export interface Stand {
 export const meet = (a: readonly Span[], b: readonly Span[]): boolean =>
   a.some((one) => b.some((other) => spansMeet(one, other)));
 
+const qualityOf = (piece: Evidence) => ('quality' in piece ? piece.quality : null);
 const amountsOf = (piece: Evidence): readonly Amount[] => ('amounts' in piece ? piece.amounts : []);
 
 /** An amount of each, of the same thing in the same unit; null where there is none. */
@@ -37,6 +38,7 @@ function likeAmounts(left: Evidence, right: Evidence): [Amount, Amount] | null {
 /** Whether a statement says anything of what the rule is over. */
 export function speaks({ over }: Rule, piece: Evidence): boolean {
   if (over === 'date') return piece.spans.length > 0;
+  if (over === 'quality') return qualityOf(piece) !== null;
   return over === 'place' ? piece.places.length > 0 : amountsOf(piece).length > 0;
 }
 
@@ -44,6 +46,7 @@ export function speaks({ over }: Rule, piece: Evidence): boolean {
 export function comparable(rule: Rule, left: Evidence, right: Evidence): boolean {
   if (rule.ofOneCode) return left.from.id === right.from.id && ownTimeOf(rule, left) !== null;
   if (left.basis === right.basis) return false;
+  if (rule.over === 'quality') return qualityOf(left)?.of === qualityOf(right)?.of;
   return rule.over === 'date' || rule.over === 'place' || likeAmounts(left, right) !== null;
 }
 
@@ -71,6 +74,11 @@ export function standOf(rule: Rule, left: Evidence, right: Evidence): Stand {
   if (rule.over === 'place') {
     const shared = left.places.some((one) => right.places.some((other) => placesAgree(one, other)));
     return shared ? agrees() : conflicts(bothHard);
+  }
+  const [one, other] = [qualityOf(left), qualityOf(right)];
+  if (one && other) {
+    const same = rule.alike ?? ((a, b) => a === b);
+    return one.is.some((a) => other.is.some((b) => same(a, b))) ? agrees() : conflicts(bothHard);
   }
   const like = likeAmounts(left, right);
   if (like) {

@@ -13,6 +13,7 @@ export const informsSchema = z.enum([
   'bought-new',
   'another-place',
   'another-length',
+  'another-code',
 ]);
 export type Informs = z.infer<typeof informsSchema>;
 
@@ -34,7 +35,7 @@ type DatingSide =
 /** What kind of statement a piece of evidence is, as rules know it: what stands aside is known by what it states. */
 export type Side = DatingSide | Exclude<Evidence, Dating>['says']['kind'];
 
-export const overSchema = z.enum(['date', 'place', 'size', 'price', 'value']);
+export const overSchema = z.enum(['date', 'place', 'size', 'price', 'value', 'quality']);
 export type Over = z.infer<typeof overSchema>;
 
 /** Two kinds of statements that are held against each other: when that is hard, and when an agreement is worth telling. */
@@ -58,6 +59,8 @@ export interface Rule {
   asSaid?: true;
   /** The left amount is to be at least this share of the right one; without it the two are to meet. */
   leastShare?: number;
+  /** Of qualities: the two say the same though no word of theirs is the same. */
+  alike?: (left: string, right: string) => boolean;
   /**
    * Which other left statement, if it agrees with the right one, takes the hardness from this one: who says two things
    * contradicts himself before he contradicts anything else.

@@ -1,5 +1,5 @@
 import type { Dossier, DossierKind, NumberedFinding } from '../../watch';
-import { chosenLanguage, sayFinding, saySource, sayWeight, strings } from '../../words';
+import { chosenLanguage, sayFinding, saySource, sayTellings, sayWeight, strings } from '../../words';
 
 const words = strings.findings;
 /** Asked for when they are shown, in the language chosen then. */
@@ -27,7 +27,7 @@ export const DossierFindings = ({ groups }: { groups: Dossier['findings'] }) =>
   );
 
 /** An agreement asks nothing and needs no excuse; what a finding's weight comes from stands where it rests on evidence. */
-function NumberedCard({ one: { number, finding, weight } }: { one: NumberedFinding }) {
+function NumberedCard({ one: { number, finding, weight, tells } }: { one: NumberedFinding }) {
   const agrees = finding.kind === 'agreement';
   const said = sayFinding(finding, chosenLanguage());
   return (
@@ -35,6 +35,7 @@ function NumberedCard({ one: { number, finding, weight } }: { one: NumberedFindi
       <h4>{strings.dossier.number(number, said.statement)}</h4>
       <dl>
         <Lines name={words.basis} lines={said.basis} />
+        <Lines name={words.tells} lines={sayTellings(tells, chosenLanguage())} />
         {agrees ? null : <Lines name={words.innocent} lines={[said.innocent]} />}
         {agrees ? null : <Lines name={words.settles} lines={[said.settles]} />}
         <Lines name={words.source} lines={[saySource(finding.source, chosenLanguage())]} />

@@ -1,6 +1,7 @@
+import type { Telling } from '../../case';
 import type { Finding } from '../../check/types';
 import type { Weight } from '../../evidence';
-import { chosenLanguage, sayFinding, saySource, sayWeight, strings } from '../../words';
+import { chosenLanguage, sayFinding, saySource, sayTellings, sayWeight, strings } from '../../words';
 import { useCaseRoom } from './case-room';
 import { FindingActions } from './FindingActions';
 import { SetAsideForm } from './SetAside';
@@ -8,6 +9,8 @@ import { SetAsideForm } from './SetAside';
 interface Props {
   finding: Finding;
   weight: Weight;
+  /** Of an agreement: why it could have come out otherwise. */
+  tells?: readonly Telling[];
   open?: boolean;
 }
 
@@ -15,7 +18,7 @@ interface Props {
  * One finding: its statement at once; how hard it is, what it rests on, its ordinary reason, what would clear it up, its
  * source and what can be done one step behind; how sure it is one more, where it rests on evidence.
  */
-export function FindingCard({ finding, weight, open = false }: Props) {
+export function FindingCard({ finding, weight, tells = [], open = false }: Props) {
   const said = sayFinding(finding, chosenLanguage());
   const room = useCaseRoom();
   const hardness = strings.findings.hardness[finding.kind];
@@ -28,6 +31,10 @@ export function FindingCard({ finding, weight, open = false }: Props) {
       <dl>
         <dt>{strings.findings.basis}</dt>
         {said.basis.map((line) => (
+          <dd key={line}>{line}</dd>
+        ))}
+        {tells.length > 0 && <dt>{strings.findings.tells}</dt>}
+        {sayTellings(tells, chosenLanguage()).map((line) => (
           <dd key={line}>{line}</dd>
         ))}
         {finding.kind === 'agreement' ? null : (

@@ -43,14 +43,14 @@ export function WhatFits({ kase }: { kase: Case }) {
   return (
     <Fold part="fits" title={strings.findings.agreements}>
       {telling && telling.length > 0 && <p class="muted hint">{strings.findings.fitsNote}</p>}
-      {telling?.map(({ finding, weight }) => (
-        <FindingCard key={finding.id} finding={finding} weight={weight} />
+      {telling?.map(({ finding, weight, tells }) => (
+        <FindingCard key={finding.id} finding={finding} weight={weight} tells={tells} />
       ))}
       {little && little.length > 0 && (
         <details class="quiet">
           <summary>{strings.findings.little}</summary>
-          {little.map(({ finding, weight }) => (
-            <FindingCard key={finding.id} finding={finding} weight={weight} />
+          {little.map(({ finding, weight, tells }) => (
+            <FindingCard key={finding.id} finding={finding} weight={weight} tells={tells} />
           ))}
         </details>
       )}

@@ -72,6 +72,19 @@ export const evidence: EvidenceWords = {
     ].filter(Boolean);
     return `${kit.sentence(kit.list(parts))} ${parts.length > 1 ? 'sprechen gemeinsam' : 'spricht'} für ${stretch}`;
   },
+  informs: {
+    'another-date': 'Beides nennt eine Zeit, und beides hätte eine andere nennen können.',
+    'closed-period': 'Der Zeitraum hat Anfang und Ende, und die Zeit hätte außerhalb liegen können.',
+    'former-country': 'Das genannte Land hatte Anfang oder Ende, und die Zeit hätte außerhalb liegen können.',
+    'bought-new': 'So bald nach der Herstellung gekauft, war das Stück neu.',
+    'another-place': 'Beides nennt ein Land, und beides hätte ein anderes nennen können.',
+    'another-length': 'Beides nennt eine Länge, und beides hätte eine andere nennen können.',
+    'another-code': 'Der Code, der im Angebot steht, hätte ein anderer sein können.',
+  },
+  narrows: {
+    counts: 'Wo mehrere Angaben übereinstimmen, zählt es mit.',
+    little: 'Für sich schließt es wenig aus; wo mehrere Angaben übereinstimmen, zählt es nicht mit.',
+  },
   explanation: (fact, clause, rest, stretch) =>
     `Wenn ${fact} falsch ist (${clause}), ${rest === 'all' ? 'passt alles Übrige' : 'passen alle anderen festen Angaben'} zusammen: ${stretch}`,
   weight: {

@@ -65,6 +65,19 @@ export const evidence: EvidenceWords = {
     ].filter(Boolean);
     return `${kit.sentence(kit.list(parts))} ${parts.length > 1 ? 'agree' : 'agrees'} on ${stretch}`;
   },
+  informs: {
+    'another-date': 'Each gives a date, and each could have given another.',
+    'closed-period': 'The period has a beginning and an end, and the date could have lain outside it.',
+    'former-country': 'The country named began or ended, and the date could have lain outside its days.',
+    'bought-new': 'A purchase so soon after the making is one of a new piece.',
+    'another-place': 'Each gives a country, and each could have given another.',
+    'another-length': 'Each gives a length, and each could have given another.',
+    'another-code': 'The code that is quoted could have been another.',
+  },
+  narrows: {
+    counts: 'It counts where several facts agree.',
+    little: 'It excludes little by itself, and is not counted where several facts agree.',
+  },
   explanation: (fact, clause, rest, stretch) =>
     `If ${fact} is wrong (${clause}), ${rest === 'all' ? 'all the rest agrees' : 'all other hard facts agree'}: ${stretch}`,
   weight: {

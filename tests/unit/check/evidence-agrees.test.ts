@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Facts } from '../../../src/check';
 import { evidenceAgrees } from '../../../src/check/evidence-agrees';
 import type { Dating } from '../../../src/evidence';
+import type { MakerFile } from '../../../src/maker/types';
 import { periodSpan, type Span, yearSpan } from '../../../src/span';
 import { markSaid } from '../evidence/samples';
-import { decoded, facts, onlyFinding, said } from './sample';
+import { claim, decoded, facts, ondrasse, onlyFinding, said } from './sample';
 
 describe('evidence-agrees', () => {
   const piece = (
@@ -78,6 +80,29 @@ describe('evidence-agrees', () => {
     const finding = onlyFinding(evidenceAgrees, facts({ evidence }));
     expect([finding.kind, finding.evidence]).toEqual(['doubt', ['a', 'b']]);
     expect(finding.statement).toMatch(/^Hardly any date fits both: the listing says “bought in 1990”/);
+  });
+  it('tells a purchase before the country, the material or the model claimed, where it is the only date', () => {
+    const bought = (year: number) => claim('bought', `bought in ${year}`, { span: yearSpan(year) });
+    const others = {
+      country: claim('origin', 'made in Slovakia', { place: 'SK' }),
+      material: claim('material', 'sand canvas', { part: 'lining', material: 'sand canvas' }),
+      model: claim('model', 'Carryall 30', { model: 'Carryall 30' }),
+    };
+    const maker: MakerFile = {
+      ...ondrasse,
+      construction: [{ part: 'lining', is: 'sand canvas', used: ['1995', null], strength: 'hard', source: 'invented' }],
+      models: [{ name: 'Carryall 30', made: ['1990', null] }],
+    };
+    const told = (...claims: Facts['claims']) => said(evidenceAgrees, facts({ claims, maker }));
+    for (const other of Object.values(others)) {
+      expect(told(bought(1985), other)).toEqual([
+        expect.stringMatching(/^doubt: Hardly any date fits both: .*“bought in 1985”/),
+      ]);
+      expect(told(bought(1996), other)).toEqual(['silent']);
+      // The date of the piece itself stands against it, or against the purchase: that is told already.
+      expect(told(bought(1985), claim('made', '1984', { span: yearSpan(1984) }), other)).toEqual(['silent']);
+      expect(told(bought(1985), claim('made', '1996', { span: yearSpan(1996) }), other)).toEqual(['silent']);
+    }
   });
   it('tells a claim against a code itself when no maker file is there to judge it', () => {
     const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995), 'soft')];

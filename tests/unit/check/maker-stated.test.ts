@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { makerStated } from '../../../src/check/maker-stated';
-import { claim, facts, said, stated, withPhotos } from './sample';
+import { claim, facts, onlyFinding, said, stated, withPhotos } from './sample';
 
 describe('maker-stated', () => {
   const maker = (name: string) => ({ ...claim('maker', name, { maker: name }), id: name });
@@ -31,8 +31,7 @@ describe('maker-stated', () => {
     expect(said(makerStated, facts({ listing: withPhotos(1, { maker: stated('Velmont') }) }))).toEqual(['silent']);
   });
   it('does not take a part of a word for the name', () => {
-    const listing = withPhotos(1, { maker: stated('Vel') });
-    expect(said(makerStated, facts({ listing, claims: [maker('Tessaro Vell')] }))).toEqual([
+    expect(said(makerStated, facts({ claims: [maker('Tessaro Vell'), maker('Vel')] }))).toEqual([
       'doubt: The listing names several makers: “Tessaro Vell” and “Vel”.',
     ]);
   });
@@ -42,7 +41,17 @@ describe('maker-stated', () => {
     ]);
   });
   it('takes a longer form of the name for the same', () => {
-    const listing = withPhotos(1, { maker: stated('ONDRASSE Bruxelles') });
-    expect(said(makerStated, facts({ listing, claims: [maker('Ondrasse')] }))).toEqual(['silent']);
+    const claims = [maker('Ondrasse'), maker('ONDRASSE Bruxelles')];
+    expect(said(makerStated, facts({ claims }))).toEqual(['silent']);
+    expect(said(makerStated, facts({ claims: claims.reverse() }))).toEqual(['silent']);
+  });
+  it('names four of many, and rests on what each says', () => {
+    const names = ['Ondrasse', 'Tessaro Vell', 'Velmont', 'Roost', 'Harrow'];
+    const finding = onlyFinding(makerStated, facts({ claims: names.map(maker) }));
+    expect([finding.data, finding.evidence]).toEqual([
+      { makers: names.slice(0, 4) },
+      names.slice(0, 4).map((name) => `quality-${name}`),
+    ]);
+    expect(finding.claims).toEqual(names);
   });
 });

@@ -47,6 +47,17 @@ const loose: fc.Arbitrary<Span> = fc.oneof(
   fc.tuple(year, fc.integer({ min: 1, max: 9 })).map(([from, more]) => yearsSpan(from, from + more)),
   year.map((one) => ({ ...yearSpan(one), about: true })),
 );
+/** How the piece is, in words that hold each other up or cannot both hold. */
+const described: fc.Arbitrary<Claim> = fc.constantFrom(
+  claim('wear', 'scratches', { polarity: 'is' }),
+  claim('wear', 'Scratches', { polarity: 'is-not' }),
+  claim('leather', 'cowhide', { real: true, of: null, polarity: 'is' }),
+  claim('leather', 'pleather', { real: false, of: null, polarity: 'is' }),
+  claim('metal', 'solid brass', { metal: 'brass', solid: true, of: 'zip', polarity: 'is' }),
+  claim('metal', 'zamak', { metal: 'zinc', solid: false, of: 'zip', polarity: 'is' }),
+  claim('maker', 'Ondrasse', { maker: 'Ondrasse' }),
+  claim('maker', 'Tessaro Vell', { maker: 'Tessaro Vell' }),
+);
 const saying: fc.Arbitrary<(id: string) => Claim> = fc
   .tuple(
     fc.oneof(
@@ -62,6 +73,7 @@ const saying: fc.Arbitrary<(id: string) => Claim> = fc
         .constantFrom('vintage' as const, 'antique' as const)
         .map((word) => claim('age-word', word, { word, polarity: 'is' })),
       { weight: 2, arbitrary: fc.constant(claim('fresh-part', 'pale handles', { polarity: 'is' })) },
+      { weight: 3, arbitrary: described },
       fc.constantFrom('new' as const, 'worn' as const).map((condition) => claim('condition', condition, { condition })),
       fc
         .tuple(side, length)

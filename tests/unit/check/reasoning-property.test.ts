@@ -39,6 +39,11 @@ const asideTellers = {
   'price-cut-plausible': 'price-cut',
   'new-price-plausible': 'new-price',
   'used-price-plausible': 'used-price',
+  'condition-words-agree': 'new-used',
+  'leather-words-agree': 'leather-imitation',
+  'metal-words-agree': 'solid-metal',
+  'maker-stated': 'makers',
+  'codes-agree': 'codes',
 } as const;
 type AsideTeller = keyof typeof asideTellers;
 const isAsideTeller = (check: string): check is AsideTeller => check in asideTellers;

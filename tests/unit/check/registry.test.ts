@@ -24,6 +24,7 @@ const checkFiles = readdirSync(new URL('src/check/', root))
 const noLimits = {
   'claimed-dates-agree': 'how many dates are named',
   'evidence-agrees': 'how many conflicts are named',
+  'maker-stated': 'how many names are told',
 };
 
 describe('the collection of checks', () => {

@@ -26,7 +26,14 @@ test('all that is gathered is a statement of its kind', () => {
     claims: [
       claim('age-word', 'vintage', { word: 'vintage', polarity: 'is' }),
       claim('bought', '1990', { span: yearSpan(1990) }),
-    ],
+      claim('condition', 'unused', { condition: 'unused' }),
+      claim('wear', 'scratches', { polarity: 'is' }),
+      claim('leather', 'cowhide', { real: true, of: null, polarity: 'is' }),
+      claim('leather', 'pleather', { real: false, of: 'lining', polarity: 'is' }),
+      claim('metal', 'solid brass', { metal: 'brass', solid: true, of: null, polarity: 'is' }),
+      claim('metal', 'gold plated', { metal: 'gold', solid: false, of: 'buckle', polarity: 'is' }),
+      claim('maker', 'Ondrasse', { maker: 'Ondrasse' }),
+    ].map((one, at) => ({ ...one, id: `c${at}` })),
     decodings: [decoded('KV0915', [reading('KV0915', monthSpan(1995, 1))])],
   });
   expect(evidence.map((piece) => evidenceSchema.safeParse(piece).success)).not.toContain(false);
@@ -36,14 +43,22 @@ test('all that is gathered is a statement of its kind', () => {
   );
   expect([...kinds].sort()).toEqual([
     'age-word',
-    'asked-used',
+    'asked-new',
+    'called-new',
+    'called-used',
     'floor-then',
+    'imitation',
+    'leather',
+    'maker-name',
     'named-width',
+    'other-metal',
     'price-before',
     'price-now',
     'price-shown',
     'purchase-day',
+    'shown-code',
     'size',
+    'solid-metal',
     'stamped',
     'stamping',
     'today',
@@ -119,9 +134,61 @@ test('the reasoning names the rule of each agreement, and why it counts', () => 
     decodings: [decoded('KV0915', [reading('KV0915', monthSpan(1995, 1))])],
   };
   const { agreements } = reason(gatherEvidence(given));
-  expect(agreements.map(({ rule, over, informs }) => `${rule} ${over} ${informs}`)).toEqual([
-    'claimed-date-code date another-date',
-    'code-plant date closed-period',
-    'size-model size another-length',
+  expect(agreements.map(({ rule, over, informs, narrows }) => `${rule} ${over} ${informs} ${narrows}`)).toEqual([
+    'claimed-date-code date another-date true',
+    'code-plant date closed-period false',
+    'size-model size another-length true',
   ]);
+});
+
+const metal = (words: string, metal: 'gold' | 'brass' | 'zinc', solid: boolean, of: string | null = null) =>
+  ({ ...claim('metal', words, { metal, solid, of, polarity: 'is' }), id: words }) as const;
+const leather = (words: string, real: boolean, of: 'lining' | null = null, polarity: 'is' | 'is-not' = 'is') =>
+  ({ ...claim('leather', words, { real, of, polarity }), id: words }) as const;
+
+test('how a piece is described is held against what else is said of the same part', () => {
+  const described = (...claims: Parameters<typeof gatherEvidence>[0]['claims'][number][]) =>
+    pairsOf(gatherEvidence({ ...page({}), claims }))
+      .filter(({ over }) => over === 'quality')
+      .map(({ rule, left, right, relation, hard }) => [rule, left, right, relation, hard].join(' '));
+  const solid = metal('solid brass', 'brass', true);
+  expect(described(solid, metal('gold plated', 'gold', false))).toEqual([
+    'solid-metal quality-solid brass quality-gold plated agrees false',
+  ]);
+  expect(described(solid, metal('brass tone', 'brass', false), metal('zamak', 'zinc', false))).toEqual([
+    'solid-metal quality-solid brass quality-brass tone conflicts false',
+    'solid-metal quality-solid brass quality-zamak conflicts false',
+  ]);
+  expect(described(solid, metal('brass tone', 'brass', false, 'zip'))).toEqual([]);
+  expect(described(leather('cowhide', true), leather('pleather', false), leather('vinyl', false, 'lining'))).toEqual([
+    'leather-imitation quality-cowhide quality-pleather conflicts false',
+  ]);
+  expect(described(leather('cowhide', true), leather('pleather', false, null, 'is-not'))).toEqual([]);
+  const wear = (words: string, polarity: 'is' | 'is-not') => ({ ...claim('wear', words, { polarity }), id: words });
+  const fresh = claim('condition', 'brand new', { condition: 'new' });
+  expect(described(fresh, wear('Scratches', 'is'), wear('scuffs', 'is'), wear('scuffs', 'is-not'))).toEqual([
+    'new-used quality-claim-condition quality-Scratches conflicts false',
+  ]);
+});
+
+test('what is described a hundred times is held against the first twenty that differ', () => {
+  const claims = Array.from({ length: 100 }, (_, at) => ({
+    ...claim('maker', `Maker ${at}`, { maker: `Maker ${at % 50}` }),
+    id: `c${at}`,
+  }));
+  const named = gatherEvidence({ ...page({}), claims }).filter(({ says }) => says.kind === 'maker-name');
+  expect(named.map(({ id }) => id)).toEqual(Array.from({ length: 20 }, (_, at) => `quality-c${at}`));
+});
+
+test('a condition of the page stands where the seller has no word for it, as the page’s own', () => {
+  const given = (words?: string) => ({
+    ...page({ condition: [{ ...stated('new' as const)[0]!, ...(words ? { words } : {}) }] }),
+    claims: [{ ...claim('wear', 'scratches', { polarity: 'is' }), id: 'w' }],
+  });
+  const fresh = (words?: string) => gatherEvidence(given(words)).find(({ says }) => says.kind === 'called-new')?.says;
+  expect([fresh(), fresh('Brand new')]).toEqual([
+    { kind: 'called-new', words: 'new', inData: true },
+    { kind: 'called-new', words: 'Brand new', inData: false },
+  ]);
+  expect(stand(given(), 'new-used')).toEqual(['conflicts']);
 });

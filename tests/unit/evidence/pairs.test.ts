@@ -37,9 +37,9 @@ test('every claimed date, code and mark is held against the others, once by each
     'code-mark reading-d1 mark-m1 conflicts hard',
     'making-purchase claim-c1 claim-b1 conflicts',
     'country-date claim-o1-country claim-c1 conflicts',
-    'country-date claim-o1-country claim-b1 agrees informs',
     'country-date claim-o1-country reading-d1 conflicts',
     'country-date claim-o1-country mark-m1 conflicts hard',
+    'country-purchase claim-o1-country claim-b1 agrees informs',
     'origin-code claim-o1 reading-d1 conflicts hard',
   ]);
 });
@@ -48,6 +48,27 @@ test('a purchase is held against the first day of a mark, at the year before and
   const marks = [mark('m1', { spans: [yearsSpan(1998, null)], places: [] })];
   const relation = (year: number) => stand({ claims: [bought(year)], marks }).map((one) => one.split(' ')[3]);
   expect([1997, 1998, 1999].map(relation)).toEqual([['conflicts'], ['agrees'], ['agrees']]);
+});
+
+test('a purchase before a country, a material or a model is never more than unlikely', () => {
+  const slovakia = originClaim('o1', 'Slovakia', 'SK');
+  expect([1980, 1993].map((year) => stand({ claims: [bought(year), slovakia] }))).toEqual([
+    ['country-purchase claim-o1-country claim-b1 conflicts'],
+    ['country-purchase claim-o1-country claim-b1 agrees'],
+  ]);
+  const suede = (year: number) => stand({ claims: [bought(year), material('m1', 'sand suede')], maker: lined });
+  expect([1980, 1994, 1995].map(suede)).toEqual([
+    ['material-purchase construction-m1 claim-b1 conflicts'],
+    ['material-purchase construction-m1 claim-b1 conflicts'],
+    ['material-purchase construction-m1 claim-b1 agrees informs'],
+  ]);
+  const model: Claim = { ...from, kind: 'model', id: 'm1', words: 'Carryall 30', model: 'Carryall 30' };
+  const maker = { ...ondrasse, models: [{ name: 'Carryall 30', made: ['1985', '1995'] }] } as MakerFile;
+  expect([1983, 1984, 1985].map((year) => stand({ claims: [bought(year), model], maker })[0])).toEqual([
+    'model-purchase model-m1 claim-b1 conflicts',
+    'model-purchase model-m1 claim-b1 within-room',
+    'model-purchase model-m1 claim-b1 agrees informs',
+  ]);
 });
 
 test('what agrees with nearly everything tells nothing', () => {

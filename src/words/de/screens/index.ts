@@ -94,6 +94,7 @@ export const screens: ScreenWords = {
       'Nur, was auch anders hätte ausfallen können. Dass etwas passt, zeigt ein ehrliches Angebot, und eine sorgfältige Kopie zeigt es auch.',
     little: 'Was passt, aber wenig sagt',
     basis: 'Beruht auf',
+    tells: 'Warum es etwas besagt',
     innocent: 'Gewöhnlicher Grund',
     settles: 'Was es klären würde',
     source: 'Quelle',

@@ -93,6 +93,7 @@ export const screens = {
       'Only what could have come out otherwise. That things fit is what an honest listing shows, and what a careful copy shows too.',
     little: 'What fits but says little',
     basis: 'Rests on',
+    tells: 'Why it tells something',
     innocent: 'Ordinary reason',
     settles: 'Would clear it up',
     source: 'Source',
