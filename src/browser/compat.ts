@@ -15,6 +15,9 @@ export const hasOffscreen = (): boolean => 'offscreen' in browser && browser.off
 
 export const panelPage = 'sidepanel.html';
 export const readerPage = 'reader.html';
+export const fullPage = 'watchlist.html';
+/** Opens a part of the full page in a tab of its own. */
+export const openFullPage = (hash = '') => browser.tabs.create({ url: browser.runtime.getURL(`${fullPage}${hash}`) });
 export const panelPath = (tabId: number): string => `${panelPage}?tab=${tabId}`;
 
 /**
@@ -56,12 +59,14 @@ async function createReader(): Promise<void> {
 export function notReadable(url = ''): Problem {
   const isPdf = /^[^?#]*\.pdf([?#]|$)/i.test(url);
   return {
-    code: 'page-not-readable',
+    code: isPdf ? 'page-is-pdf' : 'page-not-readable',
     where: 'tab',
     what: isPdf
       ? 'this tab shows a PDF document, which the browser lets no extension read'
       : 'the browser lets no extension read this page',
-    remedy: 'Open a listing and click the toolbar button there.',
+    remedy: isPdf
+      ? 'Save the photo out of it, or take a screenshot of the stamp, and read that as a photo.'
+      : 'Open a listing and click the toolbar button there.',
   };
 }
 

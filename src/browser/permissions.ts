@@ -19,3 +19,19 @@ export async function notGranted(patterns: readonly string[]): Promise<string[]>
 /** Asks the user for the right to some hosts. Call it in the click's own call stack; false when the user says no. */
 export const requestHosts = (patterns: string[]): Promise<boolean> =>
   browser.permissions.request({ origins: patterns });
+
+/** Patterns of the hosts that the user has granted. */
+export const grantedHosts = async (): Promise<string[]> => (await browser.permissions.getAll()).origins ?? [];
+
+/** Takes the right to a host back. What the package itself asks for cannot be taken back one by one; it asks for none. */
+export const takeBackHost = (pattern: string): Promise<boolean> => browser.permissions.remove({ origins: [pattern] });
+
+/** Tells of every right that is granted or taken back; what it returns ends that. */
+export function onGrants(tell: () => void): () => void {
+  browser.permissions.onAdded.addListener(tell);
+  browser.permissions.onRemoved.addListener(tell);
+  return () => {
+    browser.permissions.onAdded.removeListener(tell);
+    browser.permissions.onRemoved.removeListener(tell);
+  };
+}

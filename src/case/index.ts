@@ -13,7 +13,9 @@ export {
   type NewCorrection,
   type PhotoMeant,
 } from './correction-types';
+export { demoListing } from './demo-listing';
 export { type CaseHead, headOf } from './head';
+export { isLoose, looseListing } from './loose-listing';
 export { choosePiece } from './lot';
 export { liftPhotoRead } from './older-photo-types';
 export { liftTypedCodes } from './older-typed-codes';

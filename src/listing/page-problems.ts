@@ -13,14 +13,14 @@ export function pageProblem({ code, where, count, field = 'title' }: PageNote): 
         code,
         where,
         what: 'This tab shows a picture by itself; what the listing says is not here.',
-        remedy: 'Go back to the page of the listing and read it there: its photos are read along.',
+        remedy: 'Read it as a photo, or go back to the page of the listing: its photos are read along.',
       };
     case 'page-is-pdf':
       return {
         code,
         where,
         what: 'This tab shows a PDF document, which is not read.',
-        remedy: 'Open the page of the listing and read it there.',
+        remedy: 'Save the photo out of it, or take a screenshot of the stamp, and read that as a photo.',
       };
     case 'which-product':
       return {

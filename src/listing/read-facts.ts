@@ -42,17 +42,38 @@ export function readFacts({ listing, labelled, signs, notes, cut, state, picked 
   return { ...of, kind: 'listing', page, photos, ...settled };
 }
 
-/** A page that offers no piece says so, and what could not be read of it; a tab that shows a file says that alone. */
+/**
+ * A page that offers no piece says so, and what could not be read of it; a tab that shows a file says that alone, and a
+ * picture by itself is a photo.
+ */
 function noListing(
   kind: Exclude<Listing['kind'], 'listing'>,
   page: Listing['page'],
   of: Pick<Listing, 'format' | 'url' | 'readAt' | 'language' | 'text'>,
   { problems }: Draft,
 ): Listing {
-  const isFile = problems.some(({ code }) => code === 'page-is-picture' || code === 'page-is-pdf');
+  const isPicture = problems.some(({ code }) => code === 'page-is-picture');
+  const isFile = isPicture || problems.some(({ code }) => code === 'page-is-pdf');
   const said = [...(isFile ? [] : [kindProblem(kind)]), ...problems.filter((problem) => !isOfThePiece(problem))];
-  return { ...of, kind, page, photos: [], ...emptyDraft(), problems: said };
+  return {
+    ...of,
+    kind,
+    page,
+    photos: isPicture ? [{ ...wholeTab, url: of.url }] : [],
+    ...emptyDraft(),
+    problems: said,
+  };
 }
+
+/** The one photo of a tab that shows a picture by itself; its address is the tab's. */
+const wholeTab = {
+  id: 'picture',
+  alternatives: [],
+  width: null,
+  height: null,
+  alt: '',
+  origins: ['visible'],
+} satisfies Partial<Listing['photos'][number]>;
 
 /** "Sold out" on a page whose data and whose own button offer the piece is said of one size, or of another shop. */
 function preferOfferedByControl({ availability }: Draft, controls: readonly string[]): void {

@@ -60,6 +60,7 @@ const isHandled = <P extends Part>(part: P, handlers: Handlers<P>, name: string)
 const said: Readonly<Record<Part, string>> = {
   background: 'background',
   panel: 'panel',
+  'full-page': 'full page',
   reader: 'reader',
   page: 'script inside a page',
   'shown-photo': 'script that shows a photo',

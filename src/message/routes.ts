@@ -2,7 +2,7 @@
  * The extension's parts that answer messages. `page` and `shown-photo` are the two scripts inside a web page; they are
  * asked per tab.
  */
-export type Part = 'background' | 'panel' | 'reader' | 'page' | 'shown-photo';
+export type Part = 'background' | 'panel' | 'full-page' | 'reader' | 'page' | 'shown-photo';
 /** A script inside a page is asked by its tab; every other part by name alone. */
 export type PagePart = 'page' | 'shown-photo';
 
@@ -19,10 +19,10 @@ export const routes = {
   'page.read': { handledBy: 'background', sentBy: ['panel'] },
   'page.mayRead': { handledBy: 'background', sentBy: ['panel'] },
   'photo.fetch': { handledBy: 'background', sentBy: ['panel'] },
-  'reader.open': { handledBy: 'background', sentBy: ['panel'] },
-  'photo.glance': { handledBy: 'reader', sentBy: ['panel'] },
-  'photo.read': { handledBy: 'reader', sentBy: ['panel'] },
-  'reader.renew': { handledBy: 'reader', sentBy: ['panel'] },
+  'reader.open': { handledBy: 'background', sentBy: ['panel', 'full-page'] },
+  'photo.glance': { handledBy: 'reader', sentBy: ['panel', 'full-page'] },
+  'photo.read': { handledBy: 'reader', sentBy: ['panel', 'full-page'] },
+  'reader.renew': { handledBy: 'reader', sentBy: ['panel', 'full-page'] },
   'tab.granted': { handledBy: 'panel', sentBy: ['background'] },
   'listing.read': { handledBy: 'page', sentBy: ['background'] },
   'page.stands': { handledBy: 'page', sentBy: ['panel'] },

@@ -1,5 +1,5 @@
 import { browser } from '../browser/api';
-import { panelPage, readerPage } from '../browser/compat';
+import { fullPage, panelPage, readerPage } from '../browser/compat';
 import type { Part } from './routes';
 
 /** What the browser says of a message's sender; only the browser writes it, never the sender. */
@@ -8,7 +8,11 @@ export type Sender = Pick<chrome.runtime.MessageSender, 'id' | 'url' | 'origin' 
 /** Who can be told apart as a sender: the browser does not say which of our scripts inside a page speaks. */
 export type SendingPart = Exclude<Part, 'shown-photo'>;
 
-const pages: Readonly<Record<string, SendingPart | undefined>> = { [panelPage]: 'panel', [readerPage]: 'reader' };
+const pages: Readonly<Record<string, SendingPart | undefined>> = {
+  [panelPage]: 'panel',
+  [fullPage]: 'full-page',
+  [readerPage]: 'reader',
+};
 
 /**
  * Which part of the extension sent a message; null when none that sends: another extension, or a page of ours that

@@ -30,6 +30,8 @@ export function foreignFormat(bytes: Uint8Array): ForeignFormat | null {
   }
   // Source: TIFF 6.0, section 2. Raw files of many cameras begin in the same way.
   const opening = ascii(bytes, 0, 4);
+  // Source: ISO 32000-1, section 7.5.2.
+  if (opening === '%PDF') return { name: 'PDF', words: 'inside a PDF document' };
   if (opening === 'II*\0' || opening === 'MM\0*') {
     return { name: 'TIFF', words: 'a TIFF file or a raw file of a camera' };
   }

@@ -1,5 +1,5 @@
 import { browser } from '../browser/api';
-import { openPanel, openReader } from '../browser/compat';
+import { openFullPage, openPanel, openReader } from '../browser/compat';
 import { keepStorageToOwnPages } from '../browser/storage-access';
 import { receive } from '../message/receive';
 import { send } from '../message/send';
@@ -29,9 +29,11 @@ export function startBackground(): void {
   browser.action.onClicked.addListener(readTab);
   browser.contextMenus.onClicked.addListener(({ menuItemId }, tab) => {
     if (menuItemId === menuItem) readTab(tab);
-    else browser.tabs.create({ url: browser.runtime.getURL('watchlist.html') });
+    else openFullPage();
   });
-  browser.runtime.onInstalled.addListener(() => {
+  browser.runtime.onInstalled.addListener(({ reason }) => {
+    // Once, after installing: what this is, and something to try. An update opens nothing.
+    if (reason === 'install') openFullPage('#start');
     browser.contextMenus.removeAll(() => {
       browser.contextMenus.create({
         id: menuItem,

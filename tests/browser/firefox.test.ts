@@ -5,6 +5,16 @@ import { Firefox, findFirefox } from './firefox';
 const name = findFirefox();
 if (name === null) console.log('Firefox: skipped, not installed ("apt-get install firefox-esr" brings it).');
 
+/** What a page shows once it has read everything, or says that it cannot. */
+const whenRead = `  new Promise((settle) => {
+  const done = () => document.querySelector('[data-stage=done]') || document.querySelector('[role=alert]');
+  const tell = () => settle(document.body.innerText);
+  if (done()) return tell();
+  const watcher = new MutationObserver(() => { if (done()) { watcher.disconnect(); tell(); } });
+  watcher.observe(document, { subtree: true, childList: true, attributes: true });
+  setTimeout(tell, 240000);
+})`;
+
 describe.skipIf(name === null)('in Firefox', () => {
   let market: Market;
   let firefox: Firefox;
@@ -25,19 +35,16 @@ describe.skipIf(name === null)('in Firefox', () => {
       `browser.tabs.query({ url: 'http://127.0.0.1/*' }).then(([tab]) => tab.id)`,
     );
     const panel = await firefox.open(firefox.extensionUrl(`sidepanel.html?tab=${tabId}`));
-    const shown = await firefox.evaluate<string>(
-      panel,
-      `new Promise((settle) => {
-        const done = () => document.querySelector('[data-stage=done]') || document.querySelector('[role=alert]');
-        const tell = () => settle(document.body.innerText);
-        if (done()) return tell();
-        const watcher = new MutationObserver(() => { if (done()) { watcher.disconnect(); tell(); } });
-        watcher.observe(document, { subtree: true, childList: true, attributes: true });
-        setTimeout(tell, 240000);
-      })`,
-    );
+    const shown = await firefox.evaluate<string>(panel, whenRead);
     expect(shown).toContain('Page and 5 photos read.');
     expect(shown).toContain('KV0978');
     expect(shown).toContain('The stamp in photo 5 reads KV0978: July 1998, Belgium. The listing says “1987”.');
+  }, 300_000);
+
+  it('the first page reads the demo listing in its own tab, by its own reader', async () => {
+    const demo = await firefox.open(firefox.extensionUrl('watchlist.html#demo'));
+    const shown = await firefox.evaluate<string>(demo, whenRead);
+    expect(shown).toContain('The stamp in photo 3 reads July 1998, Belgium. The listing says 1987.');
+    expect(shown).toContain('by the Ondrasse file: invented, for the demonstration');
   }, 300_000);
 });

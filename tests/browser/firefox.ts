@@ -71,6 +71,9 @@ export class Firefox {
     const firefox = new Firefox(running, socket, profile);
     await firefox.send('session.new', { capabilities: {} });
     await firefox.send('webExtension.install', { extensionData: { type: 'path', path: copy } });
+    // The page that opens after installing would else come before the tab that a test looks at.
+    const start = await firefox.contextOf(firefox.extensionUrl('watchlist.html#start'));
+    await firefox.send('browsingContext.close', { context: start });
     return firefox;
   }
 
@@ -87,6 +90,19 @@ export class Firefox {
     const { context } = await this.send<{ context: string }>('browsingContext.create', { type: 'tab', background });
     await this.send('browsingContext.navigate', { context, url, wait: 'complete' });
     return context;
+  }
+
+  /** The tab that shows an address, as soon as one does. */
+  async contextOf(url: string): Promise<string> {
+    for (const started = Date.now(); Date.now() - started < 30_000; ) {
+      const { contexts } = await this.send<{ contexts: { context: string; url: string }[] }>(
+        'browsingContext.getTree',
+        { maxDepth: 0 },
+      );
+      const found = contexts.find((one) => one.url === url);
+      if (found) return found.context;
+    }
+    throw new Error(`no tab came to show ${url}`);
   }
 
   readonly extensionUrl = (path: string) => `moz-extension://${addOnHost}/${path}`;

@@ -19,6 +19,8 @@ export interface LaunchOptions {
   colorScheme?: 'light' | 'dark';
   /** Further switches of the browser. */
   flags?: readonly string[];
+  /** Leaves the page open that a fresh install opens. */
+  startPage?: boolean;
   /** Opens real windows; the machine has to have a display. */
   shown?: boolean;
   /**
@@ -70,6 +72,8 @@ export async function launch(options: LaunchOptions = {}): Promise<Browser> {
   });
   const worker = () => workerOf(context);
   const id = new URL((await worker()).url()).host;
+  // A fresh profile opens the first page, which would else come between the tabs that a test opens.
+  if (options.profile === undefined && !options.startPage) await (await startPageOf(context)).close();
   const end = () => context.close();
   return {
     context,
@@ -83,6 +87,14 @@ export async function launch(options: LaunchOptions = {}): Promise<Browser> {
       await rm(profile, { recursive: true, force: true });
     },
   };
+}
+
+/** The page that opens after installing. */
+export async function startPageOf(context: BrowserContext): Promise<Page> {
+  const isStart = (page: Page) => page.url().endsWith('watchlist.html#start');
+  const page = context.pages().find(isStart) ?? (await context.waitForEvent('page'));
+  await page.waitForURL(/watchlist\.html#start$/);
+  return page;
 }
 
 async function workerOf(context: BrowserContext): Promise<Worker> {

@@ -34,7 +34,7 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
     expect(manifest.commands).toEqual({ _execute_action: { suggested_key: { default: 'Alt+Shift+T' } } });
   });
 
-  it('carries its recognisers, and nothing of the demonstration', () => {
+  it('carries its recognisers, and of the demonstration the photos of one listing', () => {
     const needed = [
       'models/model-card.json',
       'ort/ort-wasm-simd-threaded.mjs',
@@ -50,7 +50,8 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
     ];
     for (const file of needed) expect(existsSync(join(output, target, file)), file).toBe(true);
     const names = filesOf(join(output, target)).map((path) => path.slice(output.length));
-    expect(names.filter((name) => /market|attic|\.jpg$|\.map$/.test(name))).toEqual([]);
+    const photos = ['front', 'lining', 'stamp'].map((name) => `${target}/demo/${name}.jpg`);
+    expect(names.filter((name) => /market|attic|\.jpg$|\.map$/.test(name)).sort()).toEqual(photos);
   });
 
   it('has no inline script, style or event attribute in its pages', () => {

@@ -31,6 +31,8 @@ const namedHosts: Record<string, string> = {
   'www.w3.org': 'names of SVG, MathML and XHTML, by which elements are made',
   'json-schema.org': 'names of the versions of JSON Schema',
   'schema.org': 'name of the vocabulary in pages',
+  'attic-arcade.example': 'the invented marketplace of the demo listing, which comes with the extension',
+  'by-hand.invalid': 'where a code or photo came from that no listing shows',
   'purl.org': 'name of a vocabulary in pages',
   'web.dev': "a sentence in the net runtime's warning on threads",
   'rolldown.rs': "a sentence in the bundler's error for modules that are not there",

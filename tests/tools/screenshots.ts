@@ -138,6 +138,22 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
     await list.locator('.time-axis').waitFor();
     await shoot(list, 'dossier');
   },
+  async start({ browser }) {
+    const page = await browser.context.newPage();
+    await page.goto(browser.extensionUrl('watchlist.html#start'));
+    await page.getByLabel('Type the code as you see it').fill('2496');
+    await page.getByRole('button', { name: 'Decode' }).click();
+    await page.locator('.answer').waitFor();
+    await shoot(page, 'start');
+    await page.goto(browser.extensionUrl('watchlist.html#demo'));
+    await page.locator('[data-stage=done]').waitFor({ state: 'attached', timeout: 300_000 });
+    await shoot(page, 'demo');
+    await page.goto(browser.extensionUrl('watchlist.html#photo'));
+    const stamp = fileURLToPath(new URL('public/demo/stamp.jpg', root));
+    await page.locator('input[type=file]').setInputFiles(stamp);
+    await page.locator('.loose [data-stage=done]').waitFor({ state: 'attached', timeout: 300_000 });
+    await shoot(page, 'photo');
+  },
   async 'maker-files'({ browser }) {
     const page = await browser.context.newPage();
     await page.goto(browser.extensionUrl('watchlist.html#makers'));

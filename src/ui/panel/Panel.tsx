@@ -3,22 +3,20 @@ import type { Listing, PickField } from '../../listing/types';
 import { showWords } from '../../reader/page/show-words';
 import { strings } from '../../words';
 import { countCopies } from '../copies';
-import { numberOf } from '../number-of';
 import { CaseView } from '../parts/CaseView';
 import { Cautions } from '../parts/Cautions';
-import { Fold, goToPart } from '../parts/Fold';
+import { goToPart } from '../parts/Fold';
 import { ListingHeader } from '../parts/ListingHeader';
-import { LookByHand } from '../parts/LookByHand';
 import { Notice } from '../parts/Notice';
-import { PhotoStrip } from '../parts/PhotoStrip';
 import { saidProblem, sentence } from '../parts/ProblemNote';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
 import { WaysOn } from '../parts/WaysOn';
 import { AllowHosts } from './AllowHosts';
-import { wantedOf } from './correcting';
+import { byHandOf, CasePhotos, useLookedAt } from './CasePhotos';
 import { openMakerFiles, openTaking, startFile } from './maker-file-ways';
 import { PointAtPage } from './PointAtPage';
+import { OtherPhoto, ReadThisPhoto } from './ReadThisPhoto';
 import { SaveBar } from './SaveBar';
 import type { Session } from './session';
 import { isBusy, type PanelState } from './state';
@@ -48,7 +46,8 @@ export function Panel({ tabId }: { tabId: number }) {
       {state.case ? (
         <Content tabId={tabId} state={state} session={session} saved={saved} />
       ) : (
-        listing && <PointAtPage tabId={tabId} state={state} onChanged={session.readFields} />
+        listing &&
+        whatIsShown(listing) !== 'picture' && <PointAtPage tabId={tabId} state={state} onChanged={session.readFields} />
       )}
       <Cautions />
       <SaveBar state={state} saved={saved} />
@@ -69,11 +68,14 @@ function NoListing({
   session: Session;
 }) {
   const unread = listing.kind === 'none' && listing.problems.find(({ code }) => code === 'frame-not-read');
+  const shown = whatIsShown(listing);
   return (
-    <Notice text={strings.notListing[whatIsShown(listing)]}>
+    <Notice text={strings.notListing[shown]}>
       {unread && <p>{sentence(saidProblem(unread).what)}</p>}
+      {shown === 'picture' && <ReadThisPhoto tabId={tabId} listing={listing} />}
+      {shown === 'pdf' && <OtherPhoto />}
       {unread && <AllowHosts state={state} onAllowed={session.read} />}
-      {['article', 'none', 'list', 'cut'].includes(listing.kind) && !state.incognito && <TakeThisPage tabId={tabId} />}
+      {shown !== 'picture' && shown !== 'pdf' && !state.incognito && <TakeThisPage tabId={tabId} />}
     </Notice>
   );
 }
@@ -91,6 +93,7 @@ function Trouble({ state: { stage, moved }, session }: { state: PanelState; sess
     const text = `${sentence(what)} ${remedy}`;
     return (
       <Notice title={strings.trouble.title} text={text} strong>
+        {['page-not-readable', 'page-is-pdf'].includes(stage.problem.code) && <OtherPhoto />}
         <button type="button" onClick={session.read}>
           {strings.trouble.tryAgain}
         </button>
@@ -116,25 +119,13 @@ interface ContentProps {
 }
 
 function Content({ tabId, state, session, saved }: ContentProps) {
-  const [looked, setLooked] = useState<string | null>(null);
   const [asked, setAsked] = useState<{ field: PickField } | null>(null);
   const room = useRef<HTMLDivElement>(null);
-  const { case: kase, views, files } = state;
+  const looking = useLookedAt(room);
+  const { case: kase, views } = state;
   if (!kase) return null;
-  const { photos } = kase.listing;
-  const stamped = new Set(kase.decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from.photoId] : [])));
-  const file = looked === null ? undefined : files[looked];
   const isReading = isBusy(state.stage);
-  const look = (photoId: string) => {
-    goToPart(room.current, 'photos');
-    setLooked(photoId);
-  };
-  const byHand = { type: (code: string) => session.typeCode(null, code), correct: session.correct, undo: session.undo };
-  const close = () => {
-    // What was opened from the thumbnail leads back to it.
-    room.current?.querySelector<HTMLElement>(`[data-photo="${looked}"]`)?.focus();
-    setLooked(null);
-  };
+  const byHand = byHandOf(session);
   return (
     <div ref={room}>
       <CaseView
@@ -143,7 +134,7 @@ function Content({ tabId, state, session, saved }: ContentProps) {
         isReading={isReading}
         byHand={byHand}
         showWords={(field, words, around) => showWords(tabId, field, words, around)}
-        lookAt={look}
+        lookAt={looking.look}
         asked={{ questions: saved.asked, onAsked: saved.noteAsked }}
         waysOn={
           <WaysOn
@@ -161,26 +152,7 @@ function Content({ tabId, state, session, saved }: ContentProps) {
         offers={<AllowHosts state={state} onAllowed={session.read} />}
         correctionsOpen={state.picks.length > 0}
         corrections={<PointAtPage tabId={tabId} state={state} asked={asked} onChanged={session.readFields} />}
-        photos={
-          photos.length > 0 && (
-            <Fold part="photos" title={strings.photos.title} open={isReading}>
-              <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={setLooked} />
-              {looked !== null && file !== undefined && (
-                <LookByHand
-                  key={looked}
-                  file={file}
-                  number={numberOf(kase, looked)}
-                  start={wantedOf(state, looked)}
-                  kase={kase}
-                  photoId={looked}
-                  byHand={byHand}
-                  onRead={(adjustment) => session.readAgain(looked, adjustment)}
-                  onClose={close}
-                />
-              )}
-            </Fold>
-          )
-        }
+        photos={<CasePhotos kase={kase} state={state} session={session} byHand={byHand} looking={looking} />}
       />
     </div>
   );

@@ -1,4 +1,4 @@
-import { browser } from '../../browser/api';
+import { openFullPage } from '../../browser/compat';
 import { changesSince } from '../../check';
 import { strings } from '../../words';
 import { dayWords } from '../day-words';
@@ -15,7 +15,6 @@ export function SaveBar({ state, saved }: { state: PanelState; saved: SavedCase 
     !justSaved &&
     kase?.previous &&
     changesSince(kase.previous, kase.listing, kase.claims).length > 0;
-  const open = (hash: string) => browser.tabs.create({ url: browser.runtime.getURL(`watchlist.html${hash}`) });
   if (state.incognito) return <p class="save-bar muted">{strings.save.private}</p>;
   return (
     <div class="save-bar">
@@ -25,11 +24,11 @@ export function SaveBar({ state, saved }: { state: PanelState; saved: SavedCase 
         </button>
       )}
       {record ? (
-        <button type="button" onClick={() => open(`#case=${encodeURIComponent(record.id)}`)}>
+        <button type="button" onClick={() => openFullPage(`#case=${encodeURIComponent(record.id)}`)}>
           {strings.save.openCase}
         </button>
       ) : (
-        <button type="button" onClick={() => open('')}>
+        <button type="button" onClick={() => openFullPage()}>
           {strings.save.open}
         </button>
       )}

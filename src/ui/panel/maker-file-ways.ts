@@ -1,4 +1,4 @@
-import { browser } from '../../browser/api';
+import { openFullPage } from '../../browser/compat';
 import { answerOf, type Case, fileFromCase } from '../../case';
 import type { Problem } from '../../problem';
 import { readPageSource } from '../../reader/page/page-html';
@@ -7,13 +7,11 @@ import { keepTaken } from '../../store/taken';
 import { kit, strings } from '../../words';
 import { takeFromSource } from '../makers/take/take-from-source';
 
-const openPage = (hash: string) => browser.tabs.create({ url: browser.runtime.getURL(`watchlist.html${hash}`) });
-
 /** The maker files, where one is brought in by choosing or dropping it. */
-export const openMakerFiles = () => openPage('#makers');
+export const openMakerFiles = () => openFullPage('#makers');
 
 /** Where a maker file is taken from a page that tells of it. */
-export const openTaking = () => openPage('#makers&take');
+export const openTaking = () => openFullPage('#makers&take');
 
 /**
  * Reads the page that a tab shows for what it tells of makers, and opens what it proposes. Null when that is nothing, and
@@ -24,7 +22,7 @@ export async function takeFromTab(tabId: number): Promise<Problem | 'nothing' | 
   if (!source.ok) return source.problem;
   const taken = takeFromSource(source.value.html, source.value.address);
   if (taken.proposals.length === 0) return 'nothing';
-  await openPage(`#makers&take=${await keepTaken(taken)}`);
+  await openFullPage(`#makers&take=${await keepTaken(taken)}`);
   return null;
 }
 
@@ -40,5 +38,5 @@ export async function startFile(kase: Case, incognito: boolean): Promise<void> {
   if (draft === null) return void (await openMakerFiles());
   const id = crypto.randomUUID();
   await writeOwnMaker(id, draft);
-  await openPage(`#makers&file=${id}`);
+  await openFullPage(`#makers&file=${id}`);
 }

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Case, CaseAnswer, FormReading, SeenIn } from '../../case';
+import { type Case, type CaseAnswer, type FormReading, isLoose, type SeenIn } from '../../case';
 import { kit, strings } from '../../words';
 import { readingWords } from '../system-words';
 import { CodeRows } from './CodeRows';
@@ -64,14 +64,16 @@ export function answerWords({ stamp, said }: CaseAnswer, kase: Case, isReading: 
   const what = (seenIn: SeenIn) =>
     seenIn.kind === 'photo' ? words.seenIn.photo(seenIn.number, seenIn.copy) : words.seenIn[seenIn.kind];
   const listing = saidWords(said);
-  const says = listing === '' ? saysNothing(kase) : words.said(listing);
+  const alone = isLoose(kase.listing);
+  const says = alone ? '' : listing === '' ? saysNothing(kase) : words.said(listing);
   switch (stamp.kind) {
     case 'reads':
       return `${words.reads(what(stamp.seenIn), readingWords(stamp.reading))} ${says}`;
     case 'several':
       return `${words.several(kit.list(stamp.codes))} ${says}`;
     case 'unexplained': {
-      const unexplained = kase.maker === null ? words.unexplained(statedMaker(kase)) : words.noneFits(kase.maker);
+      const noFile = alone ? words.unexplainedAlone : words.unexplained(statedMaker(kase));
+      const unexplained = kase.maker === null ? noFile : words.noneFits(kase.maker);
       return `${words.readsOnly(what(stamp.seenIn), stamp.code)} ${unexplained}`;
     }
     case 'unsure':

@@ -62,7 +62,11 @@ export function CaseList({ rows, lost, act, look, focusOn, onRemove, onRestore }
         )}
         <Transfer act={act} />
       </div>
-      {present.length === 0 && !lost && <p>{strings.watch.empty}</p>}
+      {present.length === 0 && !lost && (
+        <p>
+          {strings.watch.empty} <a href="#demo">{strings.start.openDemo}</a>
+        </p>
+      )}
       {present.length > 0 && (
         <p role="status" class="muted">
           {listed.length === present.length

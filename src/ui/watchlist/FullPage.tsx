@@ -1,12 +1,18 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect, useState } from 'preact/hooks';
 import { strings } from '../../words';
 import { DossierPage } from '../dossier/DossierPage';
 import { LanguageChoice } from '../LanguageChoice';
 import { MakersSection } from '../makers/MakersSection';
+import { DemoPage } from '../start/DemoPage';
+import { useGivenPhotos } from '../start/given-files';
+import { photoOfFile } from '../start/loose-session';
+import { ReadPhoto } from '../start/ReadPhoto';
+import { StartPage } from '../start/StartPage';
+import { useLoose } from '../start/use-loose';
 import { WatchSection } from './WatchSection';
 
-const names = ['watch', 'makers'] as const;
-type Section = (typeof names)[number];
+const names = ['watch', 'makers', 'photo', 'start'] as const;
+type Section = (typeof names)[number] | 'demo';
 
 interface Address {
   section: Section;
@@ -20,11 +26,12 @@ interface Address {
 
 /**
  * What the address shows: `#makers`, `#makers&file=ID`, `#makers&take=ID` for what a page proposed, `#watch&row=ID` for a row of the watch list, `#case=ID` for the
- * opened case in the list's place, or `#dossier=ID` for its document.
+ * opened case in the list's place, or `#dossier=ID` for its document. `#start` is the first page, `#demo` its made-up listing, and
+ * `#photo` reads photos without a listing.
  */
 function readAddress(): Address {
   const fragment = new URLSearchParams(location.hash.slice(1));
-  const section = names.find((name) => fragment.has(name)) ?? 'watch';
+  const section = fragment.has('demo') ? 'demo' : (names.find((name) => fragment.has(name)) ?? 'watch');
   return {
     section,
     openCase: fragment.get('case'),
@@ -43,6 +50,17 @@ export function FullPage() {
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);
+  const [photos, loose] = useLoose();
+  const [maker, setMaker] = useState('');
+  const takePhotos = useCallback(
+    (files: readonly File[]) => {
+      location.hash = 'photo';
+      loose.add(files.map(photoOfFile));
+    },
+    [loose],
+  );
+  // Maker files are dropped on their own page.
+  useGivenPhotos(takePhotos, address.section !== 'makers');
   if (address.dossier !== null) return <DossierPage id={address.dossier} />;
   return (
     <main>
@@ -62,6 +80,11 @@ export function FullPage() {
         </ul>
       </nav>
       {address.section === 'watch' && <WatchSection openCase={address.openCase} row={address.row} />}
+      {address.section === 'start' && <StartPage onPhotos={takePhotos} />}
+      {address.section === 'demo' && <DemoPage />}
+      {address.section === 'photo' && (
+        <ReadPhoto state={photos} loose={loose} maker={maker} onMaker={setMaker} onPhotos={takePhotos} />
+      )}
       {address.section === 'makers' && <MakersSection openFile={address.openFile} take={address.take} />}
     </main>
   );

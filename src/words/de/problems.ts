@@ -127,11 +127,11 @@ export const problems: ProblemWords = {
   ],
   'page-is-pdf': [
     'dieser Tab zeigt ein PDF, das nicht gelesen wird',
-    'Öffne die Seite des Angebots und lies sie dort.',
+    'Sichere das Foto daraus, oder mach eine Aufnahme des Stempels auf dem Schirm, und lies diese als Foto.',
   ],
   'page-is-picture': [
     'dieser Tab zeigt ein Bild allein; was das Angebot sagt, steht nicht hier',
-    'Geh zurück auf die Seite des Angebots und lies sie dort: Ihre Fotos werden mitgelesen.',
+    'Lies es als Foto, oder geh zurück auf die Seite des Angebots: Ihre Fotos werden mitgelesen.',
   ],
   'page-too-large-to-tell': [
     'die Seite ist zu groß, um ganz gelesen zu werden, und was gelesen wurde, sagt nicht, was sie anbietet',
@@ -172,6 +172,7 @@ export const problems: ProblemWords = {
   ],
   'photo-damaged': ['das Foto ist beschädigt oder abgeschnitten', otherPhoto],
   'photo-empty': ['das Foto enthält keine Daten', otherPhoto],
+  'photo-file-gone': ['das Foto ist nicht mehr da', 'Wähle die Datei noch einmal.'],
   'photo-foreign-format': ['dieses Bildformat liest der Browser nicht', otherPhoto],
   'photo-is-drawing': [
     'die Seite gibt das Bild als Zeichnung (SVG) und nicht als Foto',

@@ -17,12 +17,12 @@ describe('what is said of a page', () => {
     [
       'page-is-picture',
       0,
-      'This tab shows a picture by itself; what the listing says is not here. | Go back to the page of the listing and read it there: its photos are read along.',
+      'This tab shows a picture by itself; what the listing says is not here. | Read it as a photo, or go back to the page of the listing: its photos are read along.',
     ],
     [
       'page-is-pdf',
       0,
-      'This tab shows a PDF document, which is not read. | Open the page of the listing and read it there.',
+      'This tab shows a PDF document, which is not read. | Save the photo out of it, or take a screenshot of the stamp, and read that as a photo.',
     ],
     [
       'which-product',

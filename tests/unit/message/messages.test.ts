@@ -29,6 +29,7 @@ const shop = 'https://attic-arcade.example/item/7';
 const tab = { id: 3 } as chrome.tabs.Tab;
 const senders = {
   panel: { id: 'tellstamp', url: `${own}sidepanel.html?tab=3` },
+  'full-page': { id: 'tellstamp', url: `${own}watchlist.html#photo`, tab },
   reader: { id: 'tellstamp', url: `${own}reader.html` },
   background: { id: 'tellstamp', url: `${own}background.js` },
   page: { id: 'tellstamp', url: shop, tab },
@@ -126,7 +127,8 @@ describe('who sent a message', () => {
     [null, { id: 'another', url: senders.panel.url }],
     [null, { url: senders.panel.url }],
     [null, { id: 'tellstamp', url: shop }],
-    [null, { id: 'tellstamp', url: `${own}watchlist.html`, tab }],
+    ['full-page', senders['full-page']],
+    [null, { id: 'tellstamp', url: `${own}elsewhere/watchlist.html`, tab }],
     [null, { id: 'tellstamp', url: `${own}background.js`, tab }],
     [null, { id: 'tellstamp', url: `${own}elsewhere/sidepanel.html` }],
   ] as const)('%s: %j', (part, sender) => {
@@ -162,12 +164,12 @@ describe('every message is taken from those who may send it, and refused from al
       problem: {
         code: 'message-refused',
         where: 'reader.renew',
-        what: 'it is taken from the panel, and came from the script inside a page',
+        what: 'it is taken from the panel or full page, and came from the script inside a page',
         remedy: 'Reload the extension if this stays.',
       },
     });
     expect(await deliver('reader', 'reader.renew', {}, { id: 'another' })).toMatchObject({
-      problem: { what: 'it is taken from the panel, and came from no part of the extension that asks' },
+      problem: { what: 'it is taken from the panel or full page, and came from no part of the extension that asks' },
     });
   });
 });

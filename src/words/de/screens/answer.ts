@@ -32,6 +32,7 @@ export const answerStrings: ScreenWords['answer'] = {
     maker === ''
       ? 'Das Angebot nennt keinen Hersteller, also erklärt ihn keine Datei.'
       : `Noch erklärt ihn keine Datei zu ${maker}.`,
+  unexplainedAlone: 'Keine deiner Dateien erklärt ihn.',
   noneFits: (maker) => `Die Datei zu ${maker} erklärt ihn nicht.`,
   forms: 'Was die Form allein zulässt',
   formShare: (share) => (share < 0.05 ? 'selten' : `etwa ${Math.max(1, Math.round(share * 10))} von 10`),

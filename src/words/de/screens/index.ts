@@ -12,6 +12,7 @@ import { makerStrings } from './makers';
 import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
+import { startStrings } from './start';
 import { takeStrings } from './take';
 import { watchStrings } from './watch';
 
@@ -57,8 +58,8 @@ export const screens: ScreenWords = {
     cut: 'Diese Seite ist zu groß, um ganz gelesen zu werden. Zeige auf Titel und Preis des Stücks und lies noch einmal.',
     list: 'Diese Seite zeigt viele Stücke. Öffne die Seite eines davon und lies noch einmal.',
     picture:
-      'Dieser Tab zeigt nur ein Bild. Geh zurück zur Seite des Angebots und lies sie dort: Ihre Fotos werden mitgelesen.',
-    pdf: 'Dieser Tab zeigt ein PDF, das nicht gelesen wird. Öffne die Seite des Angebots und lies sie dort.',
+      'Dieser Tab zeigt ein Foto allein. Sein Stempel lässt sich lesen; was das Angebot sagt, steht auf dessen eigener Seite.',
+    pdf: 'Dieser Tab zeigt ein PDF, das nicht gelesen wird. Sichere das Foto daraus, oder mach eine Aufnahme des Stempels auf dem Schirm, und lies diese.',
   },
   demoMaker: 'Die Herstellerdatei ist zur Vorführung erfunden.',
   inventedName: (maker) => `${maker} (erfunden)`,
@@ -354,7 +355,8 @@ export const screens: ScreenWords = {
   },
   watch: watchStrings,
   makers: makerStrings,
+  start: startStrings,
   take: takeStrings,
   dossier: dossierStrings,
-  tabs: { label: 'Bereiche', watch: 'Merkliste', makers: 'Herstellerdateien' },
+  tabs: { label: 'Bereiche', watch: 'Merkliste', makers: 'Herstellerdateien', photo: 'Foto lesen', start: 'Anfang' },
 };

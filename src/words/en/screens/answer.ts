@@ -29,6 +29,7 @@ export const answerStrings = {
   several: (codes: string) => `The photos show different codes: ${codes}.`,
   unexplained: (maker: string) =>
     maker === '' ? 'The listing names no maker, so no file explains it.' : `No file on ${maker} explains it yet.`,
+  unexplainedAlone: 'None of your files explains it.',
   noneFits: (maker: string) => `The file on ${maker} does not explain it.`,
   forms: 'What its form alone allows',
   formShare: (share: number) => (share < 0.05 ? 'rarely' : `about ${Math.max(1, Math.round(share * 10))} in 10`),

@@ -14,6 +14,7 @@ import { makerStrings } from './makers';
 import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
+import { startStrings } from './start';
 import { takeStrings } from './take';
 import { watchStrings } from './watch';
 
@@ -56,8 +57,8 @@ export const screens = {
     cut: 'This page is too large to be read whole. Point at the title and the price of the piece and read again.',
     list: 'This page shows many pieces. Open the page of one of them and read again.',
     picture:
-      'This tab shows a picture by itself. Go back to the page of the listing and read it there: its photos are read along.',
-    pdf: 'This tab shows a PDF document, which is not read. Open the page of the listing and read it there.',
+      'This tab shows a photo by itself. Its stamp can be read; what the listing says stands on the listing’s own page.',
+    pdf: 'This tab shows a PDF document, which is not read. Save the photo out of it, or take a screenshot of the stamp, and read that.',
   },
   demoMaker: 'The maker file is invented, for demonstration.',
   inventedName: (maker: string) => `${maker} (invented)`,
@@ -341,7 +342,8 @@ export const screens = {
   },
   watch: watchStrings,
   makers: makerStrings,
+  start: startStrings,
   take: takeStrings,
   dossier: dossierStrings,
-  tabs: { label: 'Sections', watch: 'Watch list', makers: 'Maker files' },
+  tabs: { label: 'Sections', watch: 'Watch list', makers: 'Maker files', photo: 'Read a photo', start: 'Start' },
 } as const;

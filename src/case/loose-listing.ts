@@ -1,0 +1,66 @@
+import type { Listing, PhotoLink } from '../listing/types';
+
+/** Where nothing was read from: the standard keeps this ending free of hosts. Source: RFC 2606, section 2. */
+const nowhere = 'https://by-hand.invalid/';
+
+/** A listing that says nothing. It stands here in full because the reader of pages needs a browser, and a case does not. */
+export const blankListing = (url: string, readAt: string): Listing => ({
+  format: 1,
+  url,
+  readAt,
+  kind: 'listing',
+  language: null,
+  text: '',
+  title: [],
+  description: [],
+  maker: [],
+  model: [],
+  itemCode: [],
+  price: [],
+  condition: [],
+  availability: [],
+  measures: [],
+  colour: [],
+  material: [],
+  posted: [],
+  watchers: [],
+  bids: [],
+  returns: [],
+  shipping: [],
+  payment: [],
+  seller: { name: [], rating: [], salesCount: [], memberSince: [], trader: [], place: [] },
+  photos: [],
+  problems: [],
+});
+
+/** A photo of which nothing is known but its address. */
+export const photoLink = (id: string, url: string): PhotoLink => ({
+  id,
+  url,
+  alternatives: [],
+  width: null,
+  height: null,
+  alt: '',
+  origins: ['visible'],
+});
+
+interface Loose {
+  /** Whose rules are asked for; empty where nobody knows. */
+  maker: string;
+  /** Names of the photos that the buyer gave, in their order. */
+  photos: readonly string[];
+  readAt: string;
+}
+
+/**
+ * A code or photos without a listing, in the form that every later stage takes: nothing is said of the piece but, where
+ * the buyer names one, its maker.
+ */
+export const looseListing = ({ maker, photos, readAt }: Loose): Listing => ({
+  ...blankListing(nowhere, readAt),
+  maker: maker === '' ? [] : [{ value: maker, origin: 'user-pick', where: 'hand', confidence: 1 }],
+  photos: photos.map((id) => photoLink(id, `${nowhere}${id}`)),
+});
+
+/** Whether nothing was said of the piece because there is no listing. */
+export const isLoose = ({ url }: Pick<Listing, 'url'>): boolean => url === nowhere;

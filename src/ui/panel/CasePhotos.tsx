@@ -1,0 +1,74 @@
+import type { RefObject } from 'preact';
+import { useState } from 'preact/hooks';
+import type { Case } from '../../case';
+import { strings } from '../../words';
+import { numberOf } from '../number-of';
+import type { ByHand } from '../parts/by-hand';
+import { Fold, goToPart } from '../parts/Fold';
+import { LookByHand } from '../parts/LookByHand';
+import { PhotoStrip } from '../parts/PhotoStrip';
+import { wantedOf } from './correcting';
+import type { Session } from './session';
+import { isBusy, type PanelState } from './state';
+
+/** Which photo is looked at by hand, in a screen that holds the photos of a session. */
+export function useLookedAt(room: RefObject<HTMLElement | null>) {
+  const [looked, setLooked] = useState<string | null>(null);
+  return {
+    looked,
+    setLooked,
+    look(photoId: string): void {
+      goToPart(room.current, 'photos');
+      setLooked(photoId);
+    },
+    close(): void {
+      // What was opened from the thumbnail leads back to it.
+      room.current?.querySelector<HTMLElement>(`[data-photo="${looked}"]`)?.focus();
+      setLooked(null);
+    },
+  };
+}
+
+interface Props {
+  kase: Case;
+  state: PanelState;
+  session: Session;
+  byHand: ByHand;
+  looking: ReturnType<typeof useLookedAt>;
+  open?: boolean;
+}
+
+/** The photos of a session's case, and the one that is looked at by hand. */
+export function CasePhotos({ kase, state, session, byHand, looking, open = isBusy(state.stage) }: Props) {
+  const { views, files } = state;
+  const { photos } = kase.listing;
+  const { looked } = looking;
+  const stamped = new Set(kase.decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from.photoId] : [])));
+  const file = looked === null ? undefined : files[looked];
+  if (photos.length === 0) return null;
+  return (
+    <Fold part="photos" title={strings.photos.title} open={open}>
+      <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={looking.setLooked} />
+      {looked !== null && file !== undefined && (
+        <LookByHand
+          key={looked}
+          file={file}
+          number={numberOf(kase, looked)}
+          start={wantedOf(state, looked)}
+          kase={kase}
+          photoId={looked}
+          byHand={byHand}
+          onRead={(adjustment) => session.readAgain(looked, adjustment)}
+          onClose={looking.close}
+        />
+      )}
+    </Fold>
+  );
+}
+
+/** What the buyer does to the case of a session. */
+export const byHandOf = (session: Session): ByHand => ({
+  type: (code) => session.typeCode(null, code),
+  correct: session.correct,
+  undo: session.undo,
+});
