@@ -24,7 +24,13 @@ export function importersOf(): Map<string, string[]> {
   return importers;
 }
 
-/** The test files that can reach a file, nearest by imports first; among equals those of the same folder or name. */
+/** Test files that compare the whole of what a folder tells with what was looked at before: few changes pass them. */
+const keepsWhole = /\/(?:kept|readings)[^/]*\.test\./;
+
+/**
+ * The test files that can reach a file: those of its name, what is kept whole of its folder, and then the nearest by
+ * imports, among equals those of the same folder.
+ */
 export function testsOf(file: string, importers: Map<string, string[]>, tests: ReadonlySet<string>): string[] {
   const distance = new Map([[file, 0]]);
   for (const [path, far] of distance)
@@ -34,8 +40,11 @@ export function testsOf(file: string, importers: Map<string, string[]>, tests: R
     .split('/')
     .pop() as string;
   const folder = file.split('/')[1] as string;
-  const rank = (path: string) =>
-    path.includes(`/${name}.test.`) ? 0 : (distance.get(path) ?? 0) + (path.includes(`unit/${folder}/`) ? 0 : 0.5);
+  const rank = (path: string) => {
+    const own = path.includes(`unit/${folder}/`);
+    if (path.includes(`/${name}.test.`)) return 0;
+    return own && keepsWhole.test(path) ? 0.5 : (distance.get(path) ?? 0) + (own ? 0 : 0.5);
+  };
   return [...distance.keys()].filter((path) => tests.has(path)).sort((a, b) => rank(a) - rank(b));
 }
 
