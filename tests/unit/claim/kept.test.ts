@@ -1,5 +1,9 @@
 import { expect, it } from 'vitest';
-import { type Claim, findClaims } from '../../../src/claim';
+import { type Claim, findClaims, lotOf, placeClaims, possibleMakerName } from '../../../src/claim';
+import type { Listing } from '../../../src/listing/types';
+import { builtInMakers } from '../../../src/maker';
+import { truthFiles, truthRows } from '../../reference/cases/truth-case';
+import { stated } from '../check/sample';
 import germanic from './germanic.json' with { type: 'json' };
 import japanese from './japanese.json' with { type: 'json' };
 import { listingOf, ondrasse } from './listing-of';
@@ -18,8 +22,9 @@ function line({ id, kind, words, at, confidence, ...value }: Claim): string {
   const said = Object.entries(value).map(
     ([name, own]) => `${name} ${typeof own === 'object' ? JSON.stringify(own) : own}`,
   );
-  expect(id).toMatch(new RegExp(`^${kind}-[0-9a-z]+`));
-  return `  ${kind} ${said.join(', ')} “${words}” ${at.field} ${at.start}-${at.end}, ${confidence}`;
+  // Corrections that were kept name a claim by its id: the same words have the same one in the next build.
+  expect(id.startsWith(`${kind}-`)).toBe(true);
+  return `  ${id} ${said.join(', ')} “${words}” ${at.field} ${at.start}-${at.end}, ${confidence}`;
 }
 
 for (const [name, table] of Object.entries(tables))
@@ -68,4 +73,25 @@ it('titles and descriptions together claim what is kept', async () => {
     ).map(line),
   ]);
   await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot('./kept/titles.txt');
+});
+
+/** What a listing's title is taken to say: which pieces it offers, of which of them the rest is said, who may have made it. */
+function aboutTitle(listing: Listing, claims: readonly Claim[]): string[] {
+  const lot = lotOf(listing);
+  const name = possibleMakerName(listing);
+  const placed = lot ? [...placeClaims(listing, lot, claims)] : [];
+  return [
+    ...(name ? [`  may be made by ${name}`] : []),
+    ...(lot ? [`  lot “${lot.words}” ${lot.pieces.join(' | ')}`] : []),
+    ...placed.map(([id, of]) => `    ${id} of ${typeof of === 'string' ? of : of.piece}`),
+  ];
+}
+
+it.each(truthFiles)('the listings of the table of %s cases claim what is kept', async (file) => {
+  const lines = truthRows(file).flatMap(({ name, title, text, language, maker }) => {
+    const listing = listingOf(title, text, language, maker === null ? {} : { maker: stated(maker) });
+    const claims = findClaims(listing, builtInMakers);
+    return [name, ...claims.map(line), ...aboutTitle(listing, claims)];
+  });
+  await expect(`${lines.join('\n')}\n`).toMatchFileSnapshot(`./kept/cases-${file}.txt`);
 });

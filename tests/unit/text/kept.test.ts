@@ -2,31 +2,12 @@ import { expect, it } from 'vitest';
 import * as text from '../../../src/text';
 import { readCount } from '../../../src/text/said-number';
 import { keptLines } from './kept-lines';
+import { readers } from './readers';
 
 /*
  * All that the readers of words find in lines of seven languages, whole. Where it changes on purpose,
  * `npm test -- unit/text/kept --update` writes it anew; the difference is looked at before it is committed.
  */
-
-type Found = { start: number; end: number };
-const now = '2026-11-25';
-const readers: Record<string, (said: string, language: string) => readonly Found[]> = {
-  price: (said, language) => text.parsePrices(said, { language }),
-  measure: (said, language) => text.parseMeasures(said, language),
-  date: (said, language) => text.parseDates(said, { language, now }),
-  rating: (said) => text.findRatings(said),
-  condition: (said) => text.findConditions(said, true),
-  return: (said) => text.findReturns(said),
-  shipping: (said) => text.findShipping(said),
-  payment: (said) => text.findPayment(said),
-  member: (said, language) => text.findMemberSince(said, { language, now }),
-  trader: (said) => text.findTraders(said),
-  sales: (said) => text.findSalesCounts(said),
-  watchers: (said) => text.findWatchers(said),
-  bids: (said) => text.findBids(said),
-  availability: (said) => text.findAvailability(said),
-  code: (said) => text.findItemCodes(said),
-};
 
 it.each(Object.entries(keptLines))('what is found in words of %s is as it is kept', async (language, lines) => {
   const out = lines.flatMap((said) => [
