@@ -11,5 +11,13 @@ function builtIn(value: unknown): MakerFile {
   throw new Error(parsed.problems.map(({ where, what }) => `${where}: ${what}`).join('\n'));
 }
 
-/** Invented makers for the demonstration. No real maker's codes are shipped: users write or import those files. */
-export const builtInMakers: MakerFile[] = [ondrasse, calderwickRook, tessaroVell].map(builtIn);
+let read: MakerFile[] | null = null;
+
+/**
+ * Invented makers for the demonstration. No real maker's codes are shipped: users write or import those files. Read when
+ * first asked for, which no page but the demonstration's does.
+ */
+export function inventedMakers(): MakerFile[] {
+  read ??= [ondrasse, calderwickRook, tessaroVell].map(builtIn);
+  return read;
+}

@@ -1,4 +1,4 @@
-import { builtInMakers } from './built-in';
+import { inventedMakers } from './built-in';
 import type { MakerFile } from './schema';
 
 /**
@@ -15,4 +15,4 @@ export const isDemoPage = (url: string): boolean => demoHost.test(url);
  * marketplace only. On a real page an invented maker would explain codes that it has nothing to do with.
  */
 export const makersFor = (url: string, own: readonly MakerFile[]): MakerFile[] =>
-  isDemoPage(url) ? [...builtInMakers, ...own] : [...own];
+  isDemoPage(url) ? [...inventedMakers(), ...own] : [...own];

@@ -1,4 +1,4 @@
-export { builtInMakers } from './built-in';
+export { builtInMakers } from './built-in-makers';
 export { isDemoPage, makersFor } from './demo';
 export * from './edit';
 export { findMaker } from './find';

@@ -25,7 +25,7 @@ export const routes = {
   'reader.renew': { handledBy: 'reader', sentBy: ['panel', 'full-page'] },
   'tab.granted': { handledBy: 'panel', sentBy: ['background'] },
   'listing.read': { handledBy: 'page', sentBy: ['background'] },
-  'page.stands': { handledBy: 'page', sentBy: ['panel'] },
+  'page.stands': { handledBy: 'page', sentBy: ['panel', 'background'] },
   'field.pick': { handledBy: 'page', sentBy: ['panel'] },
   'field.endPick': { handledBy: 'page', sentBy: ['panel'] },
   'photo.fetchInPage': { handledBy: 'page', sentBy: ['background'] },

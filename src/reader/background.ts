@@ -2,9 +2,10 @@ import { browser } from '../browser/api';
 import { openFullPage, openPanel, openReader } from '../browser/compat';
 import { keepStorageToOwnPages } from '../browser/storage-access';
 import { receive } from '../message/receive';
-import { send } from '../message/send';
+import { send, sendToPage } from '../message/send';
 import { succeed } from '../problem';
 import { dropPageRecord } from '../store/page-record';
+import { keepBegunReadings } from './page/begun-readings';
 import { injectPageScript, readPage } from './page/read-page';
 import { fetchPhoto } from './photo/fetch-photo';
 
@@ -16,11 +17,21 @@ const watchListItem = 'open-watch-list';
  * at once at the last start. It holds no state; what it must remember is in storage.
  */
 export function startBackground(): void {
+  const readings = keepBegunReadings({
+    read: readPage,
+    async stands(tabId) {
+      const reply = await sendToPage(tabId, 'page.stands', {});
+      return reply.ok && reply.value.stands;
+    },
+    now: () => performance.now(),
+  });
   const readTab = (tab: chrome.tabs.Tab | undefined) => {
     if (tab?.id === undefined) return;
     const { id } = tab;
     const at = Date.now();
     openPanel(id).catch((error: unknown) => console.error('[tellstamp] the panel did not open', error));
+    // The click gave the right to it: the page is read while the browser opens the panel.
+    readings.begin(id);
     // A panel that is already open hears that its right to the tab is new; nobody hears it otherwise.
     send('tab.granted', { tabId: id, at });
   };
@@ -44,10 +55,11 @@ export function startBackground(): void {
     });
   });
   browser.tabs.onRemoved.addListener((tabId) => {
+    readings.drop(tabId);
     dropPageRecord(tabId);
   });
   receive('background', {
-    'page.read': ({ tabId }) => readPage(tabId),
+    'page.read': ({ tabId }) => readings.take(tabId),
     'page.mayRead': async ({ tabId }) => succeed({ mayRead: (await injectPageScript(tabId)).ok }),
     'photo.fetch': ({ tabId, photoId }) => fetchPhoto(tabId, photoId),
     'reader.open': async () => {

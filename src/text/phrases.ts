@@ -20,7 +20,11 @@ const edgeSources: Record<Edges, [string, string]> = {
   katakana: ['(?<![\\u30a0-\\u30ff])', '(?![\\u30a0-\\u30ff])'],
 };
 
+/** Most phrases: words of plain letters. */
+const plainWords = /^[a-z]+(?: [a-z]+)*$/;
+
 function edgesOf(folded: string): Edges {
+  if (plainWords.test(folded)) return 'word';
   if (shortKatakana.test(folded)) return 'katakana';
   if (cjk.test(folded)) return 'none';
   const opens = /^[\p{L}\p{N}*#]/u.test(folded);
@@ -29,6 +33,7 @@ function edgesOf(folded: string): Edges {
 }
 
 function bodyOf(folded: string): string {
+  if (plainWords.test(folded)) return folded.replaceAll(' ', gap);
   const body = folded
     .split(' ')
     .map((word) => escapeWord(word).replaceAll('*', '\\p{L}{0,12}').replaceAll('#', '\\d{1,6}'))
@@ -42,7 +47,9 @@ function sourceOf(phrases: readonly string[]): string {
   const folded = [...new Set(phrases.map((phrase) => foldWords(phrase).text))];
   for (const phrase of folded.sort((a, b) => b.length - a.length)) {
     const edges = edgesOf(phrase);
-    byEdges.set(edges, [...(byEdges.get(edges) ?? []), bodyOf(phrase)]);
+    const bodies = byEdges.get(edges);
+    if (bodies) bodies.push(bodyOf(phrase));
+    else byEdges.set(edges, [bodyOf(phrase)]);
   }
   return [...byEdges]
     .map(([edges, bodies]) => `${edgeSources[edges][0]}(?:${bodies.join('|')})${edgeSources[edges][1]}`)
@@ -75,8 +82,16 @@ export interface Hit<T> extends Said<T> {
 /** Gaps as one space, or none in Japanese: the form under which a phrase is looked up. */
 const plain = (folded: string) => folded.replace(/[\s\-_/]+/g, cjk.test(folded) ? '' : ' ');
 
-/** A search for all phrases of a table; where two phrases begin at one place, the longer wins. */
+/** A search for all phrases of a table; where two phrases begin at one place, the longer wins. Made when first used. */
 export function phraseFinder<T extends string>(table: PhraseTable<T>): (text: string | Folded) => Hit<T>[] {
+  let find: ((text: string | Folded) => Hit<T>[]) | null = null;
+  return (text) => {
+    find ??= makeFinder(table);
+    return find(text);
+  };
+}
+
+function makeFinder<T extends string>(table: PhraseTable<T>): (text: string | Folded) => Hit<T>[] {
   const entries = (Object.entries(table) as [T, readonly string[]][]).flatMap(([value, phrases]) =>
     phrases.map((phrase) => ({ value, phrase: foldWords(phrase).text })),
   );

@@ -65,7 +65,7 @@ interface Manner {
   place: (code: string) => string;
 }
 
-const germanRegions = new Intl.DisplayNames('de', { type: 'region', fallback: 'code' });
+const germanRegions = later(() => new Intl.DisplayNames('de', { type: 'region', fallback: 'code' }));
 const english: Manner = {
   characters: 'characters',
   photo: ['photo', 'a photo'],
@@ -83,38 +83,62 @@ const manners: Record<Language, Manner> = {
     locale: 'de-DE',
     spans: germanSpans,
     quotes: ['„', '“'],
-    place: (code) => formerPlaces[code] ?? (/^[A-Z]{2}$/.test(code) ? (germanRegions.of(code) ?? code) : code),
+    place: (code) => formerPlaces[code] ?? (/^[A-Z]{2}$/.test(code) ? (germanRegions().of(code) ?? code) : code),
   },
 };
 
-/** The kit of a language. */
+const kits = new Map<Language, Kit>();
+
+/** The kit of a language: one, because every sentence asks for it. */
 export function kitFor(language: Language): Kit {
+  const kit = kits.get(language) ?? makeKit(language);
+  kits.set(language, kit);
+  return kit;
+}
+
+/** Made when it is first asked for: each of the platform's formats takes milliseconds, and few screens need all. */
+function later<T>(make: () => T): () => T {
+  let made: { value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+function makeKit(language: Language): Kit {
   const { locale, spans, quotes, place, photo, characters } = manners[language];
-  const plural = new Intl.PluralRules(locale);
-  const number = (value: number, decimals = 0) =>
-    new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(value);
+  const plural = later(() => new Intl.PluralRules(locale));
+  const byDecimals = new Map<number, Intl.NumberFormat>();
+  const number = (value: number, decimals = 0) => {
+    const format =
+      byDecimals.get(decimals) ??
+      new Intl.NumberFormat(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+    byDecimals.set(decimals, format);
+    return format.format(value);
+  };
   const list = (type: 'conjunction' | 'disjunction') => {
-    const format = new Intl.ListFormat(locale, { type });
-    return (items: readonly string[]) => format.format(items);
+    const format = later(() => new Intl.ListFormat(locale, { type }));
+    return (items: readonly string[]) => format().format(items);
   };
   const dated = (options: Intl.DateTimeFormatOptions) => {
-    const format = new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' });
-    return (day: string) => format.format(new Date(`${day.slice(0, 10)}T00:00:00Z`));
+    const format = later(() => new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' }));
+    return (day: string) => format().format(new Date(`${day.slice(0, 10)}T00:00:00Z`));
   };
   const day = dated({ day: 'numeric', month: 'long', year: 'numeric' });
   const month = dated({ month: 'long', year: 'numeric' });
-  const monthName = new Intl.DateTimeFormat(locale, { month: 'long', timeZone: 'UTC' });
+  const monthName = later(() => new Intl.DateTimeFormat(locale, { month: 'long', timeZone: 'UTC' }));
+  const percent = later(() => new Intl.NumberFormat(locale, { style: 'percent' }));
   const { span, during } = spanSayer(spans, day, month);
   return {
     language,
     locale,
     number,
-    percent: (share) => new Intl.NumberFormat(locale, { style: 'percent' }).format(share),
-    count: (value, forms) => (forms[plural.select(value)] ?? forms.other).replaceAll('#', number(value)),
+    percent: (share) => percent().format(share),
+    count: (value, forms) => (forms[plural().select(value)] ?? forms.other).replaceAll('#', number(value)),
     list: list('conjunction'),
     either: list('disjunction'),
     day,
-    month: (value) => monthName.format(Date.UTC(2000, value - 1, 1)),
+    month: (value) => monthName().format(Date.UTC(2000, value - 1, 1)),
     span,
     during,
     place,

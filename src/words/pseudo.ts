@@ -24,8 +24,16 @@ const lengthen = (words: string): string => {
   return words.trim() === '' ? words : `[${accented} ${filling}]`;
 };
 
-/** Every word of a language made longer, for trying layouts: strings, and what functions of it answer. */
+const made = new WeakMap<object, unknown>();
+
+/** Every word of a language made longer, for trying layouts: strings, and what functions of it answer. Made once. */
 export function pseudo<T>(words: T): Widen<T> {
+  if (typeof words !== 'object' || words === null) return lengthened(words);
+  if (!made.has(words)) made.set(words, lengthened(words));
+  return made.get(words) as Widen<T>;
+}
+
+function lengthened<T>(words: T): Widen<T> {
   if (typeof words === 'string') return lengthen(words) as Widen<T>;
   if (typeof words === 'function')
     return ((...parameters: unknown[]) => pseudo((words as (...all: unknown[]) => unknown)(...parameters))) as Widen<T>;

@@ -7,7 +7,13 @@ import { type Kit, kitFor } from './kit';
 import type { Language } from './language';
 import { pseudo } from './pseudo';
 
-const catalogues: Record<Language, EvidenceWords> = { en: english, de: german, 'en-XA': pseudo(english) };
+const catalogues: Record<Language, EvidenceWords> = {
+  en: english,
+  de: german,
+  get 'en-XA'() {
+    return pseudo(english);
+  },
+};
 
 /** "January 1995 or week 2 of 1995" */
 export const sayDates = (spans: Stated['spans'], kit: Kit): string => kit.either(spans.map((one) => kit.span(one)));

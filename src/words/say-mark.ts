@@ -6,7 +6,13 @@ import type { Language } from './language';
 import type { MarkWords } from './mark-words';
 import { pseudo } from './pseudo';
 
-const catalogues: Record<Language, MarkWords> = { en: english, de: german, 'en-XA': pseudo(english) as MarkWords };
+const catalogues: Record<Language, MarkWords> = {
+  en: english,
+  de: german,
+  get 'en-XA'() {
+    return pseudo(english) as MarkWords;
+  },
+};
 
 /** What a mark tells, without a full stop. A look of before keeps the sentence itself, in English. */
 export function sayMark(says: MarkSays | string, language: Language): string {

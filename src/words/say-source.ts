@@ -6,7 +6,13 @@ import type { Language } from './language';
 import { pseudo } from './pseudo';
 import type { SourceWords } from './source-words';
 
-const catalogues: Record<Language, SourceWords> = { en: english, de: german, 'en-XA': pseudo(english) as SourceWords };
+const catalogues: Record<Language, SourceWords> = {
+  en: english,
+  de: german,
+  get 'en-XA'() {
+    return pseudo(english) as SourceWords;
+  },
+};
 
 /** Where a rule or a figure comes from; a document is named as it names itself. */
 export function saySource(source: Source, language: Language): string {

@@ -6,7 +6,13 @@ import { live } from './live';
 import { pseudo } from './pseudo';
 import type { ScreenWords } from './screen-words';
 
-const written: Record<Language, ScreenWords> = { en: english, de: german, 'en-XA': pseudo(english) };
+const written: Record<Language, ScreenWords> = {
+  en: english,
+  de: german,
+  get 'en-XA'() {
+    return pseudo(english);
+  },
+};
 const listeners = new Set<() => void>();
 let chosen: Language = 'en';
 

@@ -48,13 +48,21 @@ async function withAddress(tabId: number, problem: Problem): Promise<Problem> {
   return problem.code === 'right-lapsed' && url !== undefined ? notReadable(url) : problem;
 }
 
+async function askAbout(tabId: number) {
+  const tab = await browser.tabs.get(tabId);
+  return { tab, picks: await readPicks(siteOf(tab.url ?? ''), tab.incognito) };
+}
+
 /** Reads the listing that a tab shows and remembers its photos. Runs in the background. */
 export async function readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>> {
+  // All that is asked for at once; where the script is refused, nobody looks at the others.
+  const asking = askAbout(tabId);
+  const texts = readFrameTexts(tabId);
+  asking.catch(() => {});
   const injected = await injectPageScript(tabId);
   if (!injected.ok) return fail(await withAddress(tabId, injected.problem));
-  const tab = await browser.tabs.get(tabId);
-  const picks = await readPicks(siteOf(tab.url ?? ''), tab.incognito);
-  const frameTexts = await readFrameTexts(tabId);
+  const { tab, picks } = await asking;
+  const frameTexts = await texts;
   const reading = sendToPage(tabId, 'listing.read', { picks, frameTexts });
   const extract = await inTime(mostReadMs, reading, late).catch(() => fail(pageBusy));
   if (!extract.ok) return extract;

@@ -3,9 +3,7 @@ import { answerOf, type Case, fileFromCase } from '../../case';
 import type { Problem } from '../../problem';
 import { readPageSource } from '../../reader/page/page-html';
 import { writeOwnMaker } from '../../store/maker-files';
-import { keepTaken } from '../../store/taken';
 import { kit, strings } from '../../words';
-import { takeFromSource } from '../makers/take/take-from-source';
 
 /** The maker files, where one is brought in by choosing or dropping it. */
 export const openMakerFiles = () => openFullPage('#makers');
@@ -20,6 +18,11 @@ export const openTaking = () => openFullPage('#makers&take');
 export async function takeFromTab(tabId: number): Promise<Problem | 'nothing' | null> {
   const source = await readPageSource(tabId);
   if (!source.ok) return source.problem;
+  // Loaded only now: no listing needs the reader of makers' pages, and the panel would start later for it.
+  const [{ takeFromSource }, { keepTaken }] = await Promise.all([
+    import('../makers/take/take-from-source'),
+    import('../../store/taken'),
+  ]);
   const taken = takeFromSource(source.value.html, source.value.address);
   if (taken.proposals.length === 0) return 'nothing';
   await openFullPage(`#makers&take=${await keepTaken(taken)}`);

@@ -4,7 +4,8 @@ import { fromBase64 } from '../../message/bytes';
 import { send } from '../../message/send';
 import { connectReader } from '../../reader';
 import { finishedMakers } from '../../store/maker-files';
-import { inWatchList } from '../in-watch-list';
+import { watchPorts } from '../../store/watch-ports';
+import { openWatchList } from '../../watch';
 import type { SessionPorts } from './session-ports';
 
 /** The session's ways to the browser. */
@@ -14,10 +15,22 @@ export const browserPorts = (): SessionPorts => ({
   reader: connectReader(),
   makers: finishedMakers,
   buildCase: (facts) => buildCase({ ...facts, makers: makersFor(facts.listing.url, facts.makers) }),
-  async earlier(url, incognito) {
-    if (incognito) return null;
-    const found = await inWatchList((list) => list.earlier(url));
-    return found.ok ? found.value : null;
+  lookBack() {
+    const opening = openWatchList(watchPorts);
+    const end = async () => {
+      const opened = await opening;
+      if (opened.ok) opened.value.close();
+    };
+    return {
+      async at(url, incognito) {
+        const opened = await opening;
+        if (!opened.ok) return null;
+        const found = incognito ? null : await opened.value.earlier(url);
+        opened.value.close();
+        return found?.ok ? found.value : null;
+      },
+      end,
+    };
   },
   async mayRead(tabId) {
     const reply = await send('page.mayRead', { tabId });

@@ -16,6 +16,13 @@ export interface Earlier {
   corrections: Correction[];
 }
 
+/** The watch list, opened while the page is still read. It is asked once and closed, or closed unasked. */
+export interface LookBack {
+  /** The saved look at a listing before this one, and what was set right of it; null where nothing is or may be kept. */
+  at(url: string, incognito: boolean): Promise<Earlier | null>;
+  end(): void;
+}
+
 /** The session's ways to everything outside of it. */
 export interface SessionPorts {
   readPage(tabId: number): Promise<Result<OutputOf<'page.read'>>>;
@@ -32,8 +39,7 @@ export interface SessionPorts {
     replies?: readonly Reply[];
     previous?: PreviousLook | undefined;
   }): Case;
-  /** The saved look at a listing before this one, and what was set right of it; null where nothing is or may be kept. */
-  earlier(url: string, incognito: boolean): Promise<Earlier | null>;
+  lookBack(): LookBack;
   /** Whether the tab's present page may be read. */
   mayRead(tabId: number): Promise<boolean>;
   now(): string;

@@ -132,13 +132,18 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     remember();
     // The same page stays on the screen until it is read anew; another one's facts must not stand beside it.
     change({ ...(state.moved === 'no' ? {} : blankState), moved: 'no', stage: { kind: 'page' } });
+    const back = ports.lookBack();
     const [page, files] = await Promise.all([ports.readPage(tabId), ports.makers()]);
-    if (signal.aborted) return;
+    if (signal.aborted) return back.end();
     // A tab that was just opened, or goes on while it is read: what counts is the page that it comes to.
     const goesOn = () => leftMeanwhile && restarts < mostRestarts;
-    if (goesOn()) return read(standIns, restarts + 1);
+    if (goesOn()) {
+      back.end();
+      return read(standIns, restarts + 1);
+    }
     makers = files;
     if (!page.ok) {
+      back.end();
       const { problem } = page;
       remember();
       change({
@@ -148,7 +153,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       return;
     }
     const { listing, incognito, picks } = page.value;
-    const earlier = await ports.earlier(listing.url, incognito);
+    const earlier = await back.at(listing.url, incognito);
     if (signal.aborted) return;
     if (goesOn()) return read(standIns, restarts + 1);
     previous = earlier?.look;

@@ -45,7 +45,7 @@ describe('a check that breaks', () => {
         },
         makers: async () => [...input.makers],
         buildCase,
-        earlier: async () => null,
+        lookBack: () => ({ at: async () => null, end: () => undefined }),
         mayRead: async () => true,
         now: () => input.now,
         clock: { now: () => 0, wake: () => () => undefined },

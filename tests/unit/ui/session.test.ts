@@ -38,20 +38,25 @@ const typed = { ...typedCode('KV0915'), id: 'hand-1' };
 /** When the sessions of these tests read, milliseconds since 1970. */
 const opened = Date.parse('2026-03-01T10:00:00.000Z');
 
-interface Replaced extends Partial<Omit<SessionPorts, 'reader'>> {
+interface Replaced extends Partial<Omit<SessionPorts, 'reader' | 'lookBack'>> {
+  earlier?: ReturnType<SessionPorts['lookBack']>['at'];
   read?: SessionPorts['reader']['read'];
   /** How likely each photo is taken to show a stamp; 0 where it is left out. */
   likelihoods?: Record<string, number>;
 }
 
 /** A session whose ports answer at once unless the test replaces one; every published state is kept. */
-function sessionWith(photos: number, { read, likelihoods = {}, ...replaced }: Replaced = {}) {
+function sessionWith(
+  photos: number,
+  { read, likelihoods = {}, earlier = async () => null, ...replaced }: Replaced = {},
+) {
   const states: PanelState[] = [];
   const built: Parameters<SessionPorts['buildCase']>[0][] = [];
   const clock = new HandClock();
   const fetched: string[] = [];
   const reads: { id: string; adjustment: Adjustment }[] = [];
   const renewed = { times: 0 };
+  const lists: string[] = [];
   const { fetchPhoto = async (_tab: number, id: string) => succeed(bytesOf(id)), ...others } = replaced;
   const ports: SessionPorts = {
     readPage: pageOf(listingWith(photos)),
@@ -74,7 +79,14 @@ function sessionWith(photos: number, { read, likelihoods = {}, ...replaced }: Re
       built.push(facts);
       return { ...sampleCase(), listing: facts.listing, photos: facts.photos, corrections: facts.corrections };
     },
-    earlier: async () => null,
+    lookBack() {
+      lists.push('opened');
+      const end = () => lists.push('closed');
+      return {
+        at: (url, incognito) => earlier(url, incognito).finally(end),
+        end,
+      };
+    },
     mayRead: async () => true,
     now: () => new Date(opened).toISOString(),
     clock,
@@ -83,7 +95,7 @@ function sessionWith(photos: number, { read, likelihoods = {}, ...replaced }: Re
     ...others,
   };
   const session = createSession(1, ports, (state) => states.push(state));
-  return { session, states, built, clock, fetched, reads, renewed, last: () => states.at(-1) as PanelState };
+  return { session, states, built, clock, fetched, reads, renewed, lists, last: () => states.at(-1) as PanelState };
 }
 
 describe('the session of one tab', () => {
@@ -260,6 +272,20 @@ describe('the session of one tab', () => {
     await session.read();
     expect(last()).toMatchObject({ stage: { kind: 'done' }, case: null });
     expect(built).toEqual([]);
+  });
+
+  it('opens the watch list while the page is read, and closes it whatever the page gives', async () => {
+    const { session, lists } = sessionWith(0, {
+      async readPage() {
+        lists.push('page read');
+        return succeed({ listing: listingWith(0), incognito: false, picks: [] });
+      },
+    });
+    await session.read();
+    expect(lists).toEqual(['opened', 'page read', 'closed']);
+    const refused = sessionWith(0, { readPage: async () => fail(problem('right-lapsed')) });
+    await refused.session.read();
+    expect(refused.lists).toEqual(['opened', 'closed']);
   });
 
   it('asks for the look before in an ordinary window, and tells the port of a private one', async () => {

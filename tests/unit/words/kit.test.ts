@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { currentPlaces, placeName } from '../../../src/place';
 import { formerPlaces as formerCodes } from '../../../src/place/iso';
 import { monthSpan, type Span, sinceSpan, spanWords, yearSpan, yearsSpan } from '../../../src/span';
@@ -69,4 +69,13 @@ test('made longer, every word is at least 40 % longer, in every shape', () => {
     [longer.lines[0]!, 'One line'],
   ] as const)
     expect(long.length).toBeGreaterThanOrEqual(short.length * 1.4);
+});
+
+test('a language has one kit, and the platform makes each of its formats once, when a sentence first needs it', () => {
+  expect(kitFor('de')).toBe(de);
+  const made = vi.spyOn(Intl, 'DateTimeFormat');
+  const said = Array.from({ length: 20 }, () => kitFor('en-XA').day('1995-01-09'));
+  expect(new Set(said)).toEqual(new Set(['9 January 1995']));
+  expect(made).toHaveBeenCalledTimes(1);
+  made.mockRestore();
 });
