@@ -1,3 +1,4 @@
+export { inventedMakers } from './built-in';
 export { builtInMakers } from './built-in-makers';
 export { isDemoPage, makersFor } from './demo';
 export * from './edit';

@@ -1,5 +1,5 @@
 import { looseListing } from '../../case';
-import { builtInMakers, type MakerFile } from '../../maker';
+import { inventedMakers, type MakerFile } from '../../maker';
 import { toBase64 } from '../../message/bytes';
 import type { PhotoBytes } from '../../message/protocol';
 import { fail, type Result, succeed } from '../../problem';
@@ -32,7 +32,7 @@ export const portsWithoutPage = (
   own: Pick<SessionPorts, 'readPage' | 'fetchPhoto'> & Partial<SessionPorts>,
 ): SessionPorts => ({
   ...browserPorts(),
-  earlier: async () => null,
+  lookBack: () => ({ at: async () => null, end: () => undefined }),
   mayRead: async () => true,
   ...own,
 });
@@ -66,7 +66,8 @@ export function openLoose(publish: (state: PanelState) => void): LooseSession {
   };
 }
 
-const inventedUnder = (name: string): MakerFile[] => builtInMakers.filter(({ maker }) => maker === name);
+const inventedUnder = (name: string): MakerFile[] =>
+  name === '' ? [] : inventedMakers().filter(({ maker }) => maker === name);
 
 /** A file of the buyer's disk. Its name is told to nobody; what it is tell its bytes. */
 export const photoOfFile = (file: File): LoosePhoto => ({
