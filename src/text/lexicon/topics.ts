@@ -149,7 +149,8 @@ export type Lexicon = Readonly<Record<SellerLanguage, readonly string[]>>;
 
 /**
  * Every list of sellers' words, one file a topic: a list that lacks a language does not compile. Own lists, common
- * practice, no source. What a word means decides its topic, never where it is used; no phrase stands in two.
+ * practice, no source. What a word means decides its topic, never where it is used; no phrase
+ * stands in two, but for small words and the few that a test argues one by one.
  */
 export const topics = {
   about,

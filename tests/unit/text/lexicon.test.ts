@@ -6,6 +6,7 @@ import { type Topic, tableWords, topicFinder, topics } from '../../../src/text/l
 import { type Table, tables } from '../../../src/text/lexicon/tables';
 import { phraseFinder } from '../../../src/text/phrases';
 import * as priceTable from '../../../src/text/price-table';
+import { sharing, smallWords } from './shared-phrases';
 
 const languages = ['en', 'fr', 'de', 'it', 'es', 'nl', 'ja'] as const;
 const phrase = z.string().regex(/^\S(?:.*\S)?$/u, 'no blank at either end');
@@ -28,6 +29,18 @@ const twiceIn = (lexicon: Record<string, readonly string[]>): string[] =>
     const folded = words.map(plain);
     return folded.filter((one, index) => folded.indexOf(one) !== index);
   });
+
+/** Every two topics, of those that are not left out, with a phrase in both. */
+function sharedPhrases(without: readonly Topic[] = smallWords): { topics: [Topic, Topic]; words: string[] }[] {
+  const saying = all.filter(([topic]) => !without.includes(topic));
+  const words = saying.map(([topic, lexicon]) => [topic, new Set(Object.values(lexicon).flat().map(plain))] as const);
+  return words.flatMap(([one, own], at) =>
+    words.slice(at + 1).flatMap(([other, others]) => {
+      const both = [...own].filter((said) => others.has(said));
+      return both.length > 0 ? [{ topics: [one, other] as [Topic, Topic], words: both }] : [];
+    }),
+  );
+}
 
 /** Where one topic holds, another must not: a phrase in both would say a thing and its contrary. */
 const contrary: [Topic, Topic][] = [
@@ -93,6 +106,25 @@ describe('the lexicon', () => {
     const words = (topic: Topic) => new Set(Object.values(topics[topic]).flat().map(plain));
     const others = words(other);
     expect([...words(one)].filter((said) => others.has(said))).toEqual([]);
+  });
+
+  it('has no phrase in two topics that say something, but where it is argued why', () => {
+    const excused = (one: Topic, other: Topic) =>
+      sharing.some(({ topics }) => topics.includes(one) && topics.includes(other));
+    expect(sharedPhrases().filter(({ topics: [one, other] }) => !excused(one, other))).toEqual([]);
+  });
+
+  it('argues for no topics that share nothing', () => {
+    const shared = sharedPhrases();
+    const idle = sharing.flatMap(({ topics }) =>
+      topics.filter(
+        (topic) => !shared.some(({ topics: two }) => two.includes(topic) && two.every((one) => topics.includes(one))),
+      ),
+    );
+    expect(idle).toEqual([]);
+    const all = sharedPhrases([]);
+    const smallOnes = smallWords.filter((topic) => !all.some(({ topics: two }) => two.includes(topic)));
+    expect(smallOnes).toEqual([]);
   });
 
   it('finds every phrase that it holds, under its topic', () => {
