@@ -1,18 +1,9 @@
-/**
- * What stands beside an amount, in English, French, German, Italian, Spanish, Dutch and Japanese, phrases parted by a
- * comma and a space. These run in the page, whose script is small: a row of seven texts takes fewer bytes there than the
- * lexicon's lists, and lacks a language as little. Where an amount follows, the end of a longer phrase is enough ("ab"
- * also stands for "schon ab"). Common practice, no source.
+import type { EachLanguage } from './each-language';
+
+/*
+ * What stands beside an amount. Where an amount follows, the end of a longer phrase is enough ("ab" also stands for "schon
+ * ab").
  */
-export type EachLanguage = readonly [
-  en: string,
-  fr: string,
-  de: string,
-  it: string,
-  es: string,
-  nl: string,
-  ja: string,
-];
 
 export const postage: EachLanguage = [
   'shipping, shipping cost*, postage, p&p, p & p, p+p, delivery',

@@ -1,11 +1,11 @@
-import { phrasePattern } from './phrases';
+import type { EachLanguage } from './each-language';
+import { listOf, phrasePattern } from './phrases';
 import * as table from './price-table';
 
 /** Patterns over the words beside an amount that say what kind of amount it is. */
-const sourceOf = (...rows: table.EachLanguage[]) =>
-  phrasePattern(rows.flatMap((row) => row.flatMap((words) => words.split(', ')))).source;
-const before = (...rows: table.EachLanguage[]) => new RegExp(`(?:${sourceOf(...rows)})[\\s:(]{0,4}$`, 'u');
-const after = (...rows: table.EachLanguage[]) => new RegExp(`^[\\s)]{0,3}(?:${sourceOf(...rows)})`, 'u');
+const sourceOf = (...rows: EachLanguage[]) => phrasePattern(listOf(...rows.flat())).source;
+const before = (...rows: EachLanguage[]) => new RegExp(`(?:${sourceOf(...rows)})[\\s:(]{0,4}$`, 'u');
+const after = (...rows: EachLanguage[]) => new RegExp(`^[\\s)]{0,3}(?:${sourceOf(...rows)})`, 'u');
 
 const shippingWay =
   '(?:(?:to|nach|vers|en|in|naar|a|per|for|innerhalb|within|with|via|mit|par|con|met) [a-z]{2,14}|uk|us|eu|de|costs?|kosten?|is|are|von|of|ab|from|fuer|fur|pour)';

@@ -1,5 +1,6 @@
+import { relatedHeadings } from '../../text/page-words';
+import { listOf } from '../../text/phrases';
 import { attribute, attributeText } from './dom';
-import related from './related.json' with { type: 'json' };
 import type { Slices } from './slices';
 import { endAt, parentAt, type Snapshot, tagAt } from './snapshot';
 import { visibleText } from './visible-text';
@@ -22,12 +23,12 @@ const outsideRoles: ReadonlySet<string> = new Set([
   'banner',
   'complementary-ad',
 ]);
-const outsideName = new RegExp(`(^|[\\s_-])(${related.names})($|[\\s_-]|s\\b)`, 'i');
+/** What those who build pages call such parts, which they do in English. */
+const outsideNames =
+  'related|similar|recommend|upsell|up-sell|cross-?sell|also-?(like|bought|viewed)|you-?may|recently|sponsor|advert|newsletter|cookie|consent|breadcrumb|suggest|more-?from|other-?items|trending|footer|site-?nav|main-?nav|navbar|mega-?menu|social-?share|ad-slot|ad-unit|adsense|(?:cookie|promo|ad|top|site|hero)-?banner|promo|product-?reviews|comments';
+const outsideName = new RegExp(`(^|[\\s_-])(${outsideNames})($|[\\s_-]|s\\b)`, 'i');
 const neverOutside: ReadonlySet<string> = new Set(['html', 'body', 'main', 'h1', 'head']);
-const relatedHeading = new RegExp(
-  related.headings.map((words) => words.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('|'),
-  'i',
-);
+const relatedHeading = new RegExp(listOf(...relatedHeadings).join('|'), 'i');
 
 /** A heading of the piece is no longer; a title beyond its limit says no more. */
 const maxHeading = 400;

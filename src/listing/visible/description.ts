@@ -1,4 +1,6 @@
 import { plainLabel, splitLabelled } from '../../text/label-words';
+import { descriptionLabels } from '../../text/page-words';
+import { listOf } from '../../text/phrases';
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { holds } from '../page/area';
@@ -8,7 +10,6 @@ import { endAt, parentAt, type Snapshot, tagAt } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
 import { plainText } from '../structured/entities';
 import { type HeadTags, headTag } from '../structured/open-graph';
-import labels from './description-labels.json' with { type: 'json' };
 
 const descriptionName =
   /(^|[\s_-])(item-?|product-?|listing-?|ad-?|article-?)?(description|beschreibung|descrizione|descripcion|beschrijving|omschrijving|setsumei)($|[\s_-])/i;
@@ -16,7 +17,7 @@ const limit = 20_000;
 const maxLabel = 60;
 /** Where the longest run of prose is looked for in one element. */
 const maxSearched = 100_000;
-const words = new Set(labels.words.map(plainLabel));
+const words = new Set(listOf(...descriptionLabels).map(plainLabel));
 const saysDescription = (text: string): boolean => text.length <= maxLabel && words.has(plainLabel(text));
 const isHeading = /^(h[2-6]|dt|summary|legend|strong|b)$/;
 

@@ -1,5 +1,7 @@
 import type { PriceHints } from '../../text/currency';
 import { plainLabel } from '../../text/label-words';
+import { priceLabels } from '../../text/page-words';
+import { listOf } from '../../text/phrases';
 import { type FoundPrice, parsePrices } from '../../text/price';
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
@@ -7,7 +9,6 @@ import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import { endAt, parentAt, type Snapshot } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
-import priceLabels from './price-labels.json' with { type: 'json' };
 
 /** A price as the page shows it. */
 export interface SeenPrice extends FoundPrice {
@@ -22,7 +23,7 @@ export interface SeenPrice extends FoundPrice {
 const priceName = /price|prix|preis|prezzo|precio|prijs|amount|kaufpreis|betrag|kakaku|価格/i;
 const notPriceName =
   /shipping|postage|delivery|versand|livraison|unit-?price|per-?unit|tax|vat|saving|discount|installment|instalment|finance|old|was|strike|before|original|rrp|uvp|msrp/i;
-const labels = new Set(priceLabels.words.map(plainLabel));
+const labels = new Set(listOf(...priceLabels).map(plainLabel));
 const maxBlock = 90;
 const maxBlocks = 400;
 /** Characters beside a price on its line, beyond which the line tells of something. */

@@ -4,6 +4,7 @@ import * as z from 'zod';
 import { foldWords } from '../../../src/text';
 import { type Topic, tableWords, topicFinder, topics } from '../../../src/text/lexicon';
 import { type Table, tables } from '../../../src/text/lexicon/tables';
+import * as pageWords from '../../../src/text/page-words';
 import { phraseFinder } from '../../../src/text/phrases';
 import * as priceTable from '../../../src/text/price-table';
 import { sharing, smallWords } from './shared-phrases';
@@ -97,10 +98,13 @@ describe('the lexicon', () => {
     expect(lost).toEqual([]);
   });
 
-  it.each(Object.entries(priceTable))('the page’s own row “%s” has words in every language, none twice', (_, row) => {
-    const words = Object.fromEntries(languages.map((language, at) => [language, row[at]?.split(', ')]));
-    expect(twiceIn(lexiconSchema.parse(words))).toEqual([]);
-  });
+  it.each(Object.entries({ ...priceTable, ...pageWords }))(
+    'the page’s own row “%s” has words in every language, none twice',
+    (_, row) => {
+      const words = Object.fromEntries(languages.map((language, at) => [language, row[at]?.split(', ')]));
+      expect(twiceIn(lexiconSchema.parse(words))).toEqual([]);
+    },
+  );
 
   it.each(contrary)('%s and %s share no phrase', (one, other) => {
     const words = (topic: Topic) => new Set(Object.values(topics[topic]).flat().map(plain));
