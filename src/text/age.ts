@@ -1,44 +1,38 @@
 import { isoDate, type Span } from '../span';
 import type { RawDate } from './date-parts';
+import { tens } from './date-words';
+import { anyLanguage, type EachLanguage } from './each-language';
 
-const count =
-  '(\\d{1,3}|ten|twenty|thirty|forty|fifty|zehn|zwanzig|dreissig|dreißig|dix|vingt|trente|dieci|venti|trenta|diez|veinte|treinta|tien|twintig|dertig)';
-const numbers: Record<string, number> = {
-  ten: 10,
-  zehn: 10,
-  dix: 10,
-  dieci: 10,
-  diez: 10,
-  tien: 10,
-  twenty: 20,
-  zwanzig: 20,
-  vingt: 20,
-  venti: 20,
-  veinte: 20,
-  twintig: 20,
-  thirty: 30,
-  dreissig: 30,
-  dreißig: 30,
-  trente: 30,
-  trenta: 30,
-  treinta: 30,
-  dertig: 30,
-  forty: 40,
-  fifty: 50,
-};
-const more =
-  '(over |more than |at least |uber |mehr als |mindestens |plus de |oltre |piu di |mas de |meer dan |ruim )?';
-const patterns = [
-  new RegExp(
-    `(?<![\\p{L}\\d])${more}${count}[\\s-]{1,2}(?:years?|yrs|jahre|jaar)[\\s-](?:old|alt|oud)(?![\\p{L}])`,
-    'gu',
-  ),
-  new RegExp(
-    `(?<![\\p{L}\\d])(?:il a|elle a|a|age de|ha|tiene)\\s(?:circa |unos |environ |mas o menos |almeno )?${more}${count}\\s(?:ans|anni|anos)(?![\\p{L}])(?!\\s(?:de garantie|di garanzia|de garantia))`,
-    'gu',
-  ),
+/** How an age stands around its number, `#`: "30 years old", "a 30 ans". */
+export const ages: EachLanguage = [
+  '#[\\s-]{1,2}(?:years?|yrs)[\\s-]old',
+  '(?:(?:il|elle) a|a|age de)\\s(?:environ )?#\\sans(?!\\sde garantie)',
+  '#[\\s-]{1,2}jahre[\\s-]alt',
+  'ha\\s(?:circa |almeno )?#\\sanni(?!\\sdi garanzia)',
+  'tiene\\s(?:unos |mas o menos )?#\\sanos(?!\\sde garantia)',
+  '#[\\s-]{1,2}jaar[\\s-]oud',
+  '#年(以上)?(?:ほど|くらい|ぐらい)?前の(?:もの|品|バッグ)',
 ];
-const japanese = /(?<!\d)(\d{1,3})年(以上)?(?:ほど|くらい|ぐらい)?前の(?:もの|品|バッグ)/gu;
+/** Japanese says so behind the number. */
+export const moreThan: EachLanguage = [
+  'over |more than |at least ',
+  'plus de ',
+  'uber |mehr als |mindestens ',
+  'oltre |piu di ',
+  'mas de ',
+  'meer dan |ruim ',
+  '',
+];
+const patterns = ages.map((around, language) => {
+  const number = `(\\d{1,3}|${tens[language]!.replaceAll(', ', '|')})`;
+  const isSpaced = moreThan[language] !== '';
+  const said = around.replace('#', isSpaced ? `(${anyLanguage(moreThan)})?${number}` : `()${number}`);
+  return { language, pattern: new RegExp(isSpaced ? `(?<![\\p{L}\\d])${said}(?![\\p{L}])` : `(?<!\\d)${said}`, 'gu') };
+});
+
+/** The number that the words of a language say. */
+const saidNumber = (words: string, language: number): number =>
+  Number(words) || 10 * (1 + tens[language]!.split(', ').findIndex((ten) => new RegExp(`^${ten}$`).test(words)));
 
 /** Half of the room that a spoken age leaves: "30 years" is rounder than "27 years". Common practice, no source. */
 const slack = (years: number) => (years % 10 === 0 ? 5 : years % 5 === 0 ? 3 : 1);
@@ -54,13 +48,10 @@ function spanOf(years: number, atLeast: boolean, now: string): Span | null {
 /** Ages said of a piece, counted back from the reading day: "about 30 years old", "über 40 Jahre alt", "ha 30 anni". */
 export function agesIn(text: string, now: string): RawDate[] {
   const found: RawDate[] = [];
-  const add = (match: RegExpMatchArray, years: number, atLeast: boolean) => {
-    const span = spanOf(years, atLeast, now);
-    if (span) found.push({ span, start: match.index!, end: match.index! + match[0].length, form: 'age' });
-  };
-  for (const pattern of patterns)
-    for (const match of text.matchAll(pattern))
-      add(match, numbers[match[2] as string] ?? Number(match[2]), match[1] !== undefined);
-  for (const match of text.matchAll(japanese)) add(match, Number(match[1]), match[2] !== undefined);
+  for (const { language, pattern } of patterns)
+    for (const { 0: words, 1: more, 2: number, 3: behind, index } of text.matchAll(pattern)) {
+      const span = spanOf(saidNumber(number!, language), Boolean(more || behind), now);
+      if (span) found.push({ span, start: index, end: index + words.length, form: 'age' });
+    }
   return found;
 }

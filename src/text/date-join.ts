@@ -1,16 +1,17 @@
 import type { Span } from '../span';
 import type { RawDate } from './date-parts';
-import { aboutWords, afterWords, beforeWords, rangeJoints, untilWords } from './date-words';
+import { aboutWords, afterWords, beforeWords, rangeWords, untilWords } from './date-words';
+import { anyLanguage } from './each-language';
 
 const edge = '(?<![\\p{L}\\d])';
 const article =
   "(?:[- ](?:the|year|dem|den|der|das|die|jahre?|l'annee|annee|annees|anno|anni|ano|anos|los|las|gli|il|het|jaar|jaren|in|en|aus)){0,2}";
-const about = new RegExp(`${edge}(?:${aboutWords})${article}[\\s-]{0,2}$`, 'u');
-const before = new RegExp(`${edge}(?:${beforeWords})${article}[\\s-]{1,2}$|${edge}pre$`, 'u');
-const until = new RegExp(`${edge}(?:${untilWords})${article}[\\s-]{1,2}$`, 'u');
-const after = new RegExp(`${edge}(?:${afterWords})${article}[\\s-]{1,2}$`, 'u');
+const about = new RegExp(`${edge}(?:${anyLanguage(aboutWords)})${article}[\\s-]{0,2}$`, 'u');
+const before = new RegExp(`${edge}(?:${anyLanguage(beforeWords)})${article}[\\s-]{1,2}$|${edge}pre$`, 'u');
+const until = new RegExp(`${edge}(?:${anyLanguage(untilWords)})${article}[\\s-]{1,2}$`, 'u');
+const after = new RegExp(`${edge}(?:${anyLanguage(afterWords)})${article}[\\s-]{1,2}$`, 'u');
 const joint = new RegExp(
-  `^\\s{0,2}(?:${rangeJoints})(?:\\s(?:the|die|den|der|les|los|gli|de|in|early|late|mid))?\\s{0,2}$`,
+  `^\\s{0,2}(?:[-–—/~〜]|${anyLanguage(rangeWords)})(?:\\s(?:the|die|den|der|les|los|gli|de|in|early|late|mid))?\\s{0,2}$`,
   'u',
 );
 const shortEnd = /^\s?[-–/]\s?'?(\d\d)(?![\d/-]|[.,]\d|\s?(?:cm|mm|x|€|\$|£|%|s\b|er\b))/;

@@ -1,5 +1,10 @@
+import type { EachLanguage } from './each-language';
 import { foldWords } from './fold';
-import { listOf } from './phrases';
+
+/** A name that the languages with Latin letters share. */
+function everywhere(name: string, ja: string): EachLanguage {
+  return [name, name, name, name, name, name, ja];
+}
 
 const locales = ['en', 'de', 'de-AT', 'fr', 'it', 'es', 'nl'];
 
@@ -18,15 +23,32 @@ function namesByNumber(count: number, options: 'month' | 'weekday', dateOf: (ind
   return names;
 }
 
-/** Short forms that people write beside those of CLDR, from January on; common practice, no source. */
-const moreMonths = listOf(
-  'janner jaenner, feber fevr fev, marz maerz mrz mrt, abr, mag mai, jun giu, jul lug, aug ago, sept sep set sett setiembre, okt ott, nov, dez dec dic',
-);
-const moreWeekdays = listOf('lun, mar tues, mer wed, jeu thur thurs, ven vie vi, sab sonnabend, dom');
+/** Short forms that people write beside those of CLDR, each with the month's number; common practice, no source. */
+export const moreMonths: EachLanguage = [
+  'jun6 jul7 aug8 sept9 sep9 nov11 dec12',
+  'fevr2 fev2 mai5',
+  'janner1 jaenner1 feber2 marz3 maerz3 mrz3 okt10 dez12',
+  'mag5 giu6 lug7 ago8 set9 sett9 ott10 dic12',
+  'abr4 setiembre9',
+  'mrt3',
+  '',
+];
+/** The same of days, Monday first. */
+export const moreWeekdays: EachLanguage = [
+  'tues2 wed3 thur4 thurs4',
+  'lun1 mar2 mer3 jeu4 ven5',
+  'sonnabend6',
+  'sab6 dom7',
+  'vi5 vie5',
+  '',
+  '',
+];
 
-function withMore(names: Map<string, number>, more: readonly string[]): Map<string, number> {
-  for (const [index, row] of more.entries())
-    for (const name of row.split(' ')) if (!names.has(name)) names.set(name, index);
+function withMore(names: Map<string, number>, more: EachLanguage): Map<string, number> {
+  for (const said of more.filter(Boolean).flatMap((row) => row.split(' '))) {
+    const name = said.replace(/\d/g, '');
+    if (!names.has(name)) names.set(name, Number(said.slice(name.length)) - 1);
+  }
   return names;
 }
 const alternation = (names: Map<string, number>): string =>
@@ -48,39 +70,113 @@ export const weekdays = withMore(
 );
 export const weekdayPattern = alternation(weekdays);
 
-/** Decades by name: tens digit to words (folded). */
-export const decadeNames: Record<number, string> = {
-  2: 'twenties|zwanzigern?|zwanziger jahren?|annees vingt|anni venti|anos veinte|jaren twintig',
-  3: 'thirties|dreissigern?|dreißigern?|annees trente|anni trenta|anos treinta|jaren dertig',
-  4: 'forties|vierzigern?|annees quarante|anni quaranta|anos cuarenta|jaren veertig',
-  5: 'fifties|funfzigern?|fuenfzigern?|annees cinquante|anni cinquanta|anos cincuenta|jaren vijftig',
-  6: 'sixties|sechzigern?|annees soixante|anni sessanta|anos sesenta|jaren zestig',
-  7: 'seventies|siebzigern?|annees soixante[- ]dix|anni settanta|anos setenta|jaren zeventig',
-  8: 'eighties|achtzigern?|annees quatre[- ]vingts?|anni ottanta|anos ochenta|jaren tachtig',
-  9: 'nineties|neunzigern?|annees quatre[- ]vingt[- ]dix|anni novanta|anos noventa|jaren negentig',
+/** Ten to ninety, folded; what is counted in tens is a piece's age, or a decade. */
+export const tens: EachLanguage = [
+  'ten, twenty, thirty, forty, fifty, sixty, seventy, eighty, ninety',
+  'dix, vingt, trente, quarante, cinquante, soixante, soixante[- ]dix, quatre[- ]vingts?, quatre[- ]vingt[- ]dix',
+  'zehn, zwanzig, drei(?:ss|ß)ig, vierzig, fue?nfzig, sechzig, siebzig, achtzig, neunzig',
+  'dieci, venti, trenta, quaranta, cinquanta, sessanta, settanta, ottanta, novanta',
+  'diez, veinte, treinta, cuarenta, cincuenta, sesenta, setenta, ochenta, noventa',
+  'tien, twintig, dertig, veertig, vijftig, zestig, zeventig, tachtig, negentig',
+  '十, 二十, 三十, 四十, 五十, 六十, 七十, 八十, 九十',
+];
+
+/** How a decade is made of the tens: "twenties", "années vingt". Japanese counts those of a reign so as well, and is read in digits. */
+export const namedDecade: EachLanguage = ['#ies', 'annees #', '#e(?:rn?|r jahren?)', 'anni #', 'anos #', 'jaren #', ''];
+
+/** Words before the digits of a decade ("années 80", "gli anni '90"), and behind them ("80s", "90er Jahre"). */
+export const beforeDecade: EachLanguage = [
+  '',
+  'annees|decennie',
+  '',
+  'anni|gli anni',
+  'anos|los|decada de(?: los)?',
+  'jaren',
+  '',
+];
+export const behindDecade: EachLanguage = ["'?s", '', 'ern?(?:[- ]jahren?)?', '', '', '', '年代'];
+
+/** Words that narrow a decade or year: before it, and in Japanese behind it. */
+export const partOfDecade: Record<'early' | 'mid' | 'late', EachLanguage> = {
+  early: [
+    'early|earlier|beginning of|start of|first half of',
+    'debuts?',
+    'fruhen?|fruehen?|anfang|beginn',
+    'primi|inizio|inizi',
+    'principios? de|comienzos de|inicios de',
+    'begin|vroege',
+    '前半|初頭|初め|初期',
+  ],
+  mid: [
+    'mid|middle|middle of',
+    'milieu',
+    'mitte|mittleren?',
+    'meta|meta degli',
+    'mediados de',
+    'midden|halverwege',
+    '中頃|半ば|中期',
+  ],
+  late: [
+    'late|later|end of|second half of',
+    'fin|fin des',
+    'spaten?|spaeten?|ende',
+    'fine|tardi',
+    'final(?:es)? de|fines de',
+    'eind|einde|laat',
+    '後半|末|後期|終わり',
+  ],
 };
 
-/** Words before a decade or year that narrow it. */
-export const partOfDecade: Record<'early' | 'mid' | 'late', string> = {
-  early:
-    'early|earlier|beginning of|start of|fruhen?|fruehen?|anfang|beginn|debut|debuts|primi|inizio|inizi|principios de|principio de|comienzos de|inicios de|begin|vroege|first half of',
-  mid: 'mid|middle|middle of|mitte|mittleren?|milieu|meta|meta degli|mediados de|midden|halverwege',
-  late: 'late|later|end of|spaten?|spaeten?|ende|fin|fin des|fine|tardi|finales de|fines de|final de|eind|einde|laat|late|second half of',
-};
-
-export const aboutWords =
-  'c\\.?|ca\\.?|circa|approx\\.?|approximately|around|about|roughly|ungefahr|ungefaehr|etwa|um|gegen|environ|env\\.?|vers|autour de|aux alentours de|verso il|verso|intorno al|attorno al|hacia|alrededor de|aprox\\.?|sobre|rond|omstreeks|ongeveer|circa|probably|possibly|wohl|vermutlich|wahrscheinlich|約|およそ|おそらく';
-export const beforeWords = 'before|pre|prior to|vor|avant|prima del|prima degli|ante|antes de|antes del|voor';
+export const aboutWords: EachLanguage = [
+  'c\\.?|ca\\.?|circa|approx\\.?|approximately|around|about|roughly|probably|possibly',
+  'environ|env\\.?|vers|autour de|aux alentours de',
+  'ungefahr|ungefaehr|etwa|um|gegen|wohl|vermutlich|wahrscheinlich',
+  'verso il|verso|intorno al|attorno al',
+  'hacia|alrededor de|aprox\\.?|sobre',
+  'rond|omstreeks|ongeveer',
+  '約|およそ|おそらく',
+];
+/** Japanese says before, until and after behind the date. */
+export const beforeWords: EachLanguage = [
+  'before|pre|prior to',
+  'avant',
+  'vor',
+  'prima del|prima degli|ante',
+  'antes de|antes del',
+  'voor',
+  '',
+];
 /** As above with the date itself included. */
-export const untilWords =
-  "up to|until|no later than|not later than|bis|spatestens|jusque|jusqu'en|au plus tard(?: en)?|fino al|non oltre|al piu tardi|hasta|a mas tardar(?: en)?|tot|uiterlijk|op zijn laatst";
+export const untilWords: EachLanguage = [
+  'up to|until|no later than|not later than',
+  "jusque|jusqu'en|au plus tard(?: en)?",
+  'bis|spatestens',
+  'fino al|non oltre|al piu tardi',
+  'hasta|a mas tardar(?: en)?',
+  'tot|uiterlijk|op zijn laatst',
+  '',
+];
 /** "From 1994" and "des années 80" name the date itself and are absent. */
-export const afterWords =
-  'after|post|since|as of|not before|not earlier than|no earlier than|nach|ab|seit|fruhestens|nicht vor|apres|depuis|au plus tot(?: en)?|pas avant|non prima del|no antes de|niet voor|op zijn vroegst|a partir de|dopo il|dopo gli|despues de|desde|na|sinds|vanaf';
+export const afterWords: EachLanguage = [
+  'after|post|since|as of|not before|not earlier than|no earlier than',
+  'apres|depuis|au plus tot(?: en)?|pas avant|a partir de',
+  'nach|ab|seit|fruhestens|nicht vor',
+  'non prima del|dopo il|dopo gli',
+  'no antes de|despues de|desde',
+  'niet voor|op zijn vroegst|na|sinds|vanaf',
+  '',
+];
 
-/** Joints that make two dates one range ("1988 to 1994") or a choice of both ("1988 or 1989"). */
-export const rangeJoints =
-  '-|–|—|/|~|〜|to|and|through|till|until|bis|und|oder|a|à|et|ou|al|e|o|hasta|y|tot|en|of|or|から';
+/** Joints that make two dates one range ("1988 to 1994") or a choice of both ("1988 or 1989"), beside a dash. */
+export const rangeWords: EachLanguage = [
+  'to|and|through|till|until|or',
+  'a|à|et|ou',
+  'bis|und|oder',
+  'al|e|o',
+  'hasta|y',
+  'tot|en|of',
+  'から',
+];
 
 /**
  * Japanese era names with the day each began and the offset that turns its year into ours. Source: the eras'
@@ -96,29 +192,51 @@ export const japaneseEras: { name: string; from: string; to: string | null; offs
 
 /**
  * Era words that name a period by themselves. Reigns are exact (accession to death); styles are habits of the trade:
- * common practice, no source, and therefore `about`. "Vintage", "antique" and "retro" claim no date and are absent.
+ * common practice, no source, and therefore `about`. "Vintage", "antique" and "retro" claim no date and are absent. The
+ * name of a style is taken over as it is by most languages; a language with one of its own has it besides.
  */
-export const eras: { words: string; from: string; to: string; about: boolean }[] = [
+export const eras: { words: EachLanguage; from: string; to: string }[] = [
   {
-    words: 'victorian|viktorianisch\\p{L}{0,2}|victorien(?:ne)?s?|vittorian[oaie]|victorian[oa]s?|victoriaanse?',
+    words: [
+      'victorian',
+      'victorien(?:ne)?s?',
+      'viktorianisch\\p{L}{0,2}',
+      'vittorian[oaie]',
+      'victorian[oa]s?',
+      'victoriaanse?',
+      'ヴィクトリア朝',
+    ],
     from: '1837-06-20',
     to: '1901-01-22',
-    about: true,
   },
   {
-    words: 'edwardian|edwardianisch\\p{L}{0,2}|edouardien(?:ne)?s?|edoardian[oaie]',
+    words: [
+      'edwardian',
+      'edouardien(?:ne)?s?',
+      'edwardianisch\\p{L}{0,2}',
+      'edoardian[oaie]',
+      'eduardian[oa]s?',
+      'edwardiaanse?',
+      'エドワード朝',
+    ],
     from: '1901-01-22',
     to: '1910-05-06',
-    about: true,
   },
-  { words: 'belle epoque', from: '1871-01-01', to: '1914-12-31', about: true },
-  { words: 'art deco|アール・?デコ', from: '1920-01-01', to: '1939-12-31', about: true },
-  { words: 'art nouveau|jugendstil', from: '1890-01-01', to: '1910-12-31', about: true },
+  { words: everywhere('belle epoque', 'ベル・?エポック'), from: '1871-01-01', to: '1914-12-31' },
+  { words: everywhere('art deco', 'アール・?デコ'), from: '1920-01-01', to: '1939-12-31' },
+  { words: everywhere('art nouveau|jugendstil', 'アール・?ヌーヴォー'), from: '1890-01-01', to: '1910-12-31' },
   {
-    words: 'interwar|inter[- ]war|zwischenkriegszeit|entre[- ]deux[- ]guerres',
+    words: [
+      'interwar|inter[- ]war',
+      'entre[- ]deux[- ]guerres',
+      'zwischenkriegszeit',
+      'interbellico',
+      'entreguerras',
+      'interbellum',
+      '戦間期',
+    ],
     from: '1918-11-11',
     to: '1939-09-01',
-    about: true,
   },
-  { words: 'mid[- ]century', from: '1945-01-01', to: '1969-12-31', about: true },
+  { words: everywhere('mid[- ]century', 'ミッドセンチュリー'), from: '1945-01-01', to: '1969-12-31' },
 ];

@@ -1,48 +1,39 @@
 import { isoDate, type Span } from '../span';
 import type { RawDate } from './date-parts';
-import { decadeNames, eras, partOfDecade } from './date-words';
+import { beforeDecade, behindDecade, eras, namedDecade, partOfDecade, tens } from './date-words';
+import { anyLanguage, anyWithGaps } from './each-language';
+
+type Part = keyof typeof partOfDecade;
 
 const edge = '(?<![\\p{L}\\d])';
-const written = [
-  // "1990s", "1990's", "90s", "'90s", "1990er", "90er Jahre"
-  `((?:1[89]|20)\\d0|'?\\d0)(?:'?s|ern?)(?:[- ]jahren?)?(?![\\p{L}\\d])`,
-  // "années 80", "anni '90", "años 1990", "jaren 90", "Jahre 90"
-  `(?:annees|anni|anos|jaren|los|gli anni|decennie|decada de|decada de los)\\s{1,2}((?:1[89]|20)\\d0|'?\\d0)(?!\\d|\\s?(?:cm|mm|€|eur|%))(?:s(?![\\p{L}]))?`,
-].join('|');
-const numeric = new RegExp(`${edge}(?:${written})`, 'gu');
-const japanese = /(?<!\d)((?:1[89]|20)\d0|\d0)年代(前半|初頭|初め|初期|中頃|半ば|中期|後半|末|後期|終わり)?/gu;
-const named = new RegExp(
-  `${edge}(?:${Object.entries(decadeNames)
-    .reverse()
-    .map(([tens, words]) => `(?<t${tens}>${words})`)
-    .join('|')})(?:[- ]jahren?)?(?![\\p{L}])`,
+const digits = "((?:1[89]|20)\\d0|'?\\d0)";
+const numeric = new RegExp(
+  `${edge}(?:${digits}(?:${anyWithGaps(behindDecade)})(?:[- ]jahren?)?(?![\\p{L}\\d])|(?:${anyLanguage(beforeDecade)})\\s{1,2}${digits}(?!\\d|\\s?(?:cm|mm|€|eur|%))(?:s(?![\\p{L}]))?)`,
   'gu',
 );
+/** The twenties to the nineties, the longest name first. */
+const names = [9, 8, 7, 6, 5, 4, 3, 2].map((ten) => {
+  const own = namedDecade.flatMap((form, at) => {
+    const word = tens[at]!.split(', ')[ten - 1]!;
+    return form === '' ? [] : [form.replace('#', at === 0 ? word.slice(0, -1) : word)];
+  });
+  return `(?<t${ten}>${own.join('|')})`;
+});
+const named = new RegExp(`${edge}(?:${names.join('|')})(?:[- ]jahren?)?(?![\\p{L}])`, 'gu');
 const parts = Object.entries(partOfDecade).map(([part, words]) => ({
-  part: part as keyof typeof partOfDecade,
+  part: part as Part,
   pattern: new RegExp(
-    `${edge}(?:${words})(?:[- ](?:to|of|the|der|den|des|de|degli|gli|los|las|dei|delle|del|van|die|jaren|les|d')){0,2}[- ']{0,2}$`,
+    `${edge}(?:${anyWithGaps(words)})(?:[- ](?:to|of|the|der|den|des|de|degli|gli|los|las|dei|delle|del|van|die|jaren|les|d')){0,2}[- ']{0,2}$`,
     'u',
   ),
 }));
-const japaneseParts: Record<string, keyof typeof partOfDecade> = {
-  前半: 'early',
-  初頭: 'early',
-  初め: 'early',
-  初期: 'early',
-  中頃: 'mid',
-  半ば: 'mid',
-  中期: 'mid',
-  後半: 'late',
-  末: 'late',
-  後期: 'late',
-  終わり: 'late',
-};
+const partsBehind = Object.entries(partOfDecade).map(([part, [, , , , , , words]]) => `(?<${part}>${words})`);
+const japanese = new RegExp(`(?<!\\d)((?:1[89]|20)\\d0|\\d0)${behindDecade[6]}(?:${partsBehind.join('|')})?`, 'gu');
 
 /** Years of a decade's part, both included; the parts overlap because sellers do not agree. Common practice, no source. */
-const partYears: Record<keyof typeof partOfDecade, [number, number]> = { early: [0, 4], mid: [3, 7], late: [6, 9] };
+const partYears: Record<Part, [number, number]> = { early: [0, 4], mid: [3, 7], late: [6, 9] };
 
-function decadeSpan(first: number, part: keyof typeof partOfDecade | null): Span {
+function decadeSpan(first: number, part: Part | null): Span {
   if (part === null) return { from: isoDate(first, 1, 1), to: isoDate(first + 9, 12, 31), precision: 'decade' };
   const [from, to] = partYears[part];
   return { from: isoDate(first + from, 1, 1), to: isoDate(first + to, 12, 31), precision: 'range' };
@@ -64,7 +55,7 @@ function firstYears(digits: string, now: string): number[] {
 /** Decades as numbers or words, with "early", "mid", "late" before them, and era words. */
 export function decadesIn(text: string, now: string): RawDate[] {
   const found: RawDate[] = [];
-  const add = (start: number, end: number, first: number[], after: keyof typeof partOfDecade | null) => {
+  const add = (start: number, end: number, first: number[], after: Part | null) => {
     if ((first[0] as number) > Number(now.slice(0, 4))) return;
     const left = text.slice(Math.max(0, start - 32), start);
     const hit = parts
@@ -88,12 +79,12 @@ export function decadesIn(text: string, now: string): RawDate[] {
       match.index,
       match.index + match[0].length,
       firstYears(match[1] as string, now),
-      japaneseParts[match[2] ?? ''] ?? null,
+      (Object.keys(partOfDecade) as Part[]).find((part) => match.groups?.[part] !== undefined) ?? null,
     );
-  for (const { words, from, to, about } of eras)
-    for (const match of text.matchAll(new RegExp(`${edge}(?:${words})(?![\\p{L}])`, 'gu')))
+  for (const { words, from, to } of eras)
+    for (const match of text.matchAll(new RegExp(`${edge}(?:${anyLanguage(words)})(?![\\p{L}])`, 'gu')))
       found.push({
-        span: { from, to, precision: 'range', about },
+        span: { from, to, precision: 'range', about: true },
         start: match.index,
         end: match.index + match[0].length,
         form: 'era',

@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { parseDates } from '../../../src/text';
+import * as age from '../../../src/text/age';
+import * as dates from '../../../src/text/date-words';
+
+const languages = ['en', 'fr', 'de', 'it', 'es', 'nl', 'ja'] as const;
+
+/** Every row of an export that is one, or holds some. */
+function rowsIn(name: string, value: unknown): [name: string, row: readonly string[]][] {
+  if (typeof value === 'string' || typeof value !== 'object' || value === null || value instanceof Map) return [];
+  if (Array.isArray(value) && value.length > 0 && value.every((one) => typeof one === 'string')) return [[name, value]];
+  return Object.entries(value).flatMap(([key, one]) => rowsIn(`${name}.${key}`, one));
+}
+const modules = { age, dates };
+const rows = Object.values(modules).flatMap((module) =>
+  Object.entries(module).flatMap(([name, value]) => rowsIn(name, value)),
+);
+
+/** Where a language has no word of the row, and why. */
+const without: Record<string, string> = {
+  'moreMonths ja': 'months are numbers',
+  'moreWeekdays nl': 'CLDR has all that are written',
+  'moreWeekdays ja': 'CLDR has all that are written',
+  'moreThan ja': 'it stands behind the number, in the row of ages',
+  'namedDecade ja': 'the decades of a reign are counted so as well: read in digits only',
+  'beforeDecade en': 'it stands behind the digits',
+  'beforeDecade de': 'it stands behind the digits',
+  'beforeDecade ja': 'it stands behind the digits',
+  'behindDecade fr': 'it stands before the digits',
+  'behindDecade it': 'it stands before the digits',
+  'behindDecade es': 'it stands before the digits',
+  'behindDecade nl': 'it stands before the digits',
+  'beforeWords ja': 'it stands behind the date',
+  'untilWords ja': 'it stands behind the date',
+  'afterWords ja': 'it stands behind the date',
+};
+
+describe('words by language', () => {
+  it('have a text for each of the seven, empty only where it is argued why', () => {
+    expect(rows.length).toBeGreaterThan(15);
+    expect(rows.filter(([, row]) => row.length !== languages.length).map(([name]) => name)).toEqual([]);
+    const empty = rows.flatMap(([name, row]) =>
+      languages.flatMap((one, at) => (row[at] === '' ? [`${name} ${one}`] : [])),
+    );
+    expect(empty.sort()).toEqual(Object.keys(without).sort());
+  });
+
+  it('count in tens from ten to ninety in each', () => {
+    expect(dates.tens.map((row) => row.split(', ').length)).toEqual(languages.map(() => 9));
+  });
+});
+
+const now = '2026-01-15T10:00:00Z';
+const spans = (text: string) =>
+  parseDates(text, { language: null, now }).map(({ span: { from, to } }) => `${from} ${to}`);
+
+it.each([
+  'sixty years old',
+  'a soixante ans',
+  'sechzig Jahre alt',
+  'ha sessanta anni',
+  'tiene sesenta años',
+  'zestig jaar oud',
+  '六十年前のバッグ',
+])('an age in words of any ten is read in each language: %s', (words) => {
+  expect(spans(words)).toEqual(['1961-01-01 1971-12-31']);
+});
+
+it.each([
+  'an interwar handbag',
+  'un sac de l’entre-deux-guerres',
+  'aus der Zwischenkriegszeit',
+  'una borsa, interbellico',
+  'un bolso de entreguerras',
+  'tas uit het interbellum',
+  'バッグ 戦間期',
+])('a period between the wars is read in each language: %s', (words) => {
+  expect(spans(words)).toEqual(['1918-11-11 1939-09-01']);
+});
