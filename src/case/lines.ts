@@ -1,7 +1,7 @@
 import type { Decoding } from '../code/types';
-import { findPlaces } from '../place';
 import { hasLengthOfCode } from '../stamp';
 import type { StampLine } from '../stamp/types';
+import { findPlaces } from '../text';
 
 /** Under this score a line is taken for a stamp only when it reads under a code system. */
 const likelyStamp = 0.3;

@@ -1,6 +1,5 @@
 import type { Listing } from '../listing/types';
-import { findPlaces } from '../place';
-import { accessoryWords, foldWords, partWords, phrasePattern, tableWords, wordsOf } from '../text';
+import { accessoryWords, findPlaces, foldWords, partWords, phrasePattern, tableWords, wordsOf } from '../text';
 import { colourWords, materialWords } from './material-words';
 import { type Passage, passagesOf } from './passage';
 

@@ -1,5 +1,4 @@
-import { findPlaces } from '../place';
-import { isAboutAnother, isNegated } from '../text';
+import { findPlaces, isAboutAnother, isNegated } from '../text';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 
 /** "ベルギー製のレザー" is said of the leather. */

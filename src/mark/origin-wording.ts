@@ -1,4 +1,4 @@
-import { findPlaces } from '../place';
+import { findPlaces } from '../text';
 import { defineMark, type FoundWhere, type MarkFound } from './define';
 import type { RowName } from './row-names';
 import { foundByRow, rowOf, rowsById } from './rows';

@@ -1,4 +1,3 @@
-export { findPlaces, type PlaceFound } from './find';
 export {
   type CountryPeriod,
   countryExisted,
@@ -11,3 +10,4 @@ export {
   presentPlaces,
   unknownPlace,
 } from './iso';
+export { capitalPlaces, foldWord, type LexiconEntry, lexicon, splitWords } from './lexicon';

@@ -1,4 +1,4 @@
-import { type Span, spanSchema } from '../span/types';
+import type { Span } from '../span/types';
 import countries from './countries.json';
 import existedTable from './existed.json';
 
@@ -102,8 +102,11 @@ const existedRows = new Map(existedTable.rows.map((row) => [row.place, row]));
 export function countryPeriod(code: string): CountryPeriod {
   const row = existedRows.get(code);
   if (row) {
-    const span = spanSchema.parse({ from: row.from, to: row.to, precision: 'range' });
-    return { span, verified: row.verified === 'stored', source: row.source };
+    return {
+      span: { from: row.from, to: row.to, precision: 'range' },
+      verified: row.verified === 'stored',
+      source: row.source,
+    };
   }
   const withdrawn = former.get(code)?.codeWithdrawn;
   const to = withdrawn ? (withdrawn.length === 4 ? `${withdrawn}-12-31` : withdrawn) : null;

@@ -1,5 +1,4 @@
-import { findPlaces } from '../place';
-import { foldWords } from '../text';
+import { findPlaces, foldWords } from '../text';
 import type { Inline } from './page/inline';
 import { type Context, doubtsOf, type OwnFields, propose } from './propose';
 import { isPlantCode, plainCode, plantCodes } from './said/code';

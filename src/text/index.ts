@@ -14,6 +14,7 @@ export { findMemberSince } from './member-since';
 export { findPayment } from './payment';
 export type { Hit } from './phrases';
 export { anyOf, type PhraseTable, phraseFinder, phrasePattern } from './phrases';
+export { findPlaces, type PlaceFound } from './place';
 export { isLeftOpen, polarityOf } from './polarity';
 export { type FieldPrice, type FoundPrice, type PriceHints, parsePrices, parsePriceText } from './price';
 export { type FoundRating, findRatings } from './rating';

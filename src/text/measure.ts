@@ -1,8 +1,10 @@
 import type { Measure } from '../listing/types';
+import { anyLanguage } from './each-language';
 import { type Folded, foldText, foldWords, sourceRange } from './fold';
 import { isOtherThing, labelNear, labelsLead, lettersFor, templateNear, withoutLabels } from './measure-label';
 import { readSize, type Size } from './measure-number';
 import type { Dimension } from './measure-words';
+import { aboutLength, lengthToLength, sideBySide, sizeHeading, unitWords } from './unit-words';
 
 /** A measurement with its place: `text.slice(start, end)` is `measure.words`. */
 export interface FoundMeasure {
@@ -15,9 +17,21 @@ export interface FoundMeasure {
 export type Unit = 'mm' | 'cm' | 'm' | 'in' | 'ft';
 const unitMm: Record<Unit, number> = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 };
 
-const unitPattern =
-  /\s{0,2}(?:(mm|millim[eè]tres?|millimeter|㎜|ミリ)|(cms?|centim[eè]tres?|centimet(?:er|ri|ros)|zentimeter|㎝|センチ(?:メートル)?)|(inch(?:es)?|ins?\.?(?=$|[\s,;.)x×*/]|[\u3040-\u9fff])|"|''|zoll|pouces?|pollic[ei]|pulgadas?|duim|インチ)|(ft|feet|foot)|(m|metres?|meter|m[eè]tres?|metri|metros))(?:(?<=["'])|(?=x\s?\d|\P{Script=Latin}|$))/iuy;
+const signs: Record<Unit, string> = {
+  mm: 'mm|㎜',
+  cm: 'cms?|㎝',
+  in: "ins?\\.?(?=$|[\\s,;.)x×*/]|[\\u3040-\\u9fff])|\"|''",
+  ft: '',
+  m: 'm',
+};
+/** In the order in which they are tried: a metre begins as a millimetre does. */
 const unitNames: Unit[] = ['mm', 'cm', 'in', 'ft', 'm'];
+const unitPattern = new RegExp(
+  `\\s{0,2}(?:${unitNames
+    .map((unit) => `(${[anyLanguage(unitWords[unit]), signs[unit]].filter(Boolean).join('|')})`)
+    .join('|')})(?:(?<=["'])|(?=x\\s?\\d|\\P{Script=Latin}|$))`,
+  'iuy',
+);
 const unitFirst = /(?:^|[^\p{L}\d])(cm|mm|in|inch(?:es)?)\.?[ :]{1,2}$/iu;
 
 /** One number of a measurement in the folded text, with the size of the step that it was stated to. */
@@ -35,7 +49,7 @@ export interface Term {
 /** "Carryall 30 in brown": before other words than these, "in" is no inch. */
 const inAsWord = /^\s+(?!(?:wide|high|tall|deep|long|across|strap|drop|handle|x|by|w|h|d|l|and|at|approx)\b)\p{L}/iu;
 
-const rangeJoint = /^\s?(?:[-–—~〜～]|to|bis|à|a|tot|hasta)\s?(?=\d)/iu;
+const rangeJoint = new RegExp(`^\\s?(?:[-–—~〜～]|${anyLanguage(lengthToLength)})\\s?(?=\\d)`, 'iu');
 
 /** "110-120 cm": the middle, to half the way between the ends; only where a unit stands behind the upper one. */
 function upTo(text: string, low: Size): Size | null {
@@ -79,8 +93,10 @@ function readTerm(text: string, position: number): Term | null {
   };
 }
 
-const between =
-  /^(?:\s?\(?[a-z]{1,2}(?![a-z])\)?)?[\s,、;:.=)]{0,32}\(?(?:(?:x|×|✕|\*|by|auf|par|per|por|bij|and|und|et|e|y|en|sur|su|ca|approx|约|約)[\s.]{0,32}|[/／])?[\s(]{0,32}(?:[a-z]{1,2}[\s.:=)]{0,3})?$/u;
+const between = new RegExp(
+  `^(?:\\s?\\(?[a-z]{1,2}(?![a-z])\\)?)?[\\s,、;:.=)]{0,32}\\(?(?:(?:x|×|✕|\\*|${anyLanguage(sideBySide)})[\\s.]{0,32}|[/／])?[\\s(]{0,32}(?:[a-z]{1,2}[\\s.:=)]{0,3})?$`,
+  'u',
+);
 
 /** Whether nothing but joints and label words stands between two numbers. `gap` is folded by `foldWords`. */
 const joins = (gap: string) => gap.length <= 32 && !/\n\s*\n/.test(gap) && between.test(withoutLabels(gap));
@@ -137,13 +153,13 @@ function assumesCm(terms: Term[], language: string | null, headed: boolean): boo
   return !tag.startsWith('en') || tag.includes('-') || Math.max(...terms.map((term) => term.value)) >= 20;
 }
 
-/** A heading that makes three bare numbers a size. */
-const heading =
-  /(?:dimensions?|ma(?:ß|ss)e|grosse|große|misure|dimensioni|medidas|afmetingen|maten|サイズ|寸法)[\s:(]{0,4}(?:(?:ca|env|approx|aprox)\.?|約)?[\s):]{0,3}$/u;
+const heading = new RegExp(
+  `(?:${anyLanguage(sizeHeading)})[\\s:(]{0,4}(?:(?:ca|env|approx|aprox)\\.?|約)?[\\s):]{0,3}$`,
+  'u',
+);
 
 const round = (value: number) => Math.round(value * 1000) / 1000;
-const hedge =
-  /(?:ca\.?|circa|approx\.?|approximately|about|roughly|etwa|ungefähr|environ|env\.?|circa|aprox\.?|ongeveer|約|およそ)\s{0,2}$/iu;
+const hedge = new RegExp(`(?:${anyLanguage(aboutLength)})\\s{0,2}$`, 'iu');
 
 /**
  * Measurements of a text in order. Units may follow each number, the last one, or stand before the run; a labelled

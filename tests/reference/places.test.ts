@@ -1,13 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  countryPeriod,
-  currentPlaces,
-  findPlaces,
-  formerPlaces,
-  isPlaceCode,
-  placesAgree,
-  presentPlaces,
-} from '../../src/place';
+import { countryPeriod, currentPlaces, formerPlaces, isPlaceCode, placesAgree, presentPlaces } from '../../src/place';
+import { findPlaces } from '../../src/text';
 import { readFixture } from './fixture';
 
 interface Iso {

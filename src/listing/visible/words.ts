@@ -1,6 +1,8 @@
 import type { Span } from '../../span/types';
 import { findConditions } from '../../text/condition';
 import { parseDates } from '../../text/date';
+import { anyLanguage } from '../../text/each-language';
+import { plainGrade, veryGoodGrade } from '../../text/grade-words';
 import { findRatings } from '../../text/rating';
 import { findReturns } from '../../text/returns';
 import type { Condition, Listing, Rating } from '../types';
@@ -14,10 +16,9 @@ export interface DateContext {
   now: string;
 }
 
-/** Grades that stand alone beside a label, in the seven languages. Common practice, no source. */
-const veryGood =
-  /excellent|very good|sehr gut|hervorragend|très bon|excellente?|ottim[aeio]|eccellent|muy bueno|muy buen|excelente|zeer goed|uitstekend|美品|目立った傷/i;
-const plainUse = /^(good|fair|gut|bon|bonne|buon[aeio]?|bueno?|goed|redelijk|良い|可)$/i;
+/** Grades that stand alone beside a label. */
+const veryGood = new RegExp(anyLanguage(veryGoodGrade), 'iu');
+const plainUse = new RegExp(`^(?:${anyLanguage(plainGrade)})$`, 'iu');
 
 /** The condition that a labelled text states first; "used, very good" is the finer of the two. */
 export function readConditionWords(text: string): Condition | null {

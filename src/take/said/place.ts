@@ -1,4 +1,5 @@
-import { findPlaces, unknownPlace } from '../../place';
+import { unknownPlace } from '../../place';
+import { findPlaces } from '../../text';
 
 /** A place as a page tells it: a country by its code, a town or workshop by its name alone. */
 export interface SaidPlace {

@@ -1,5 +1,6 @@
 import { type KnownCode, readKnownDate, readStated } from '../../code';
-import { findPlaces, isPlaceCode } from '../../place';
+import { isPlaceCode } from '../../place';
+import { findPlaces } from '../../text';
 import { kit, strings } from '../../words';
 
 const words = strings.makers.learn.rows;

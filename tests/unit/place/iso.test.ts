@@ -1,9 +1,16 @@
 import { expect, test } from 'vitest';
 import { countryExisted, currentPlaces, formerPlaces, placeName, placesAgree, presentPlaces } from '../../../src/place';
+import { spanSchema } from '../../../src/span/types';
 
 test('249 countries in force and 31 former ones', () => {
   expect(currentPlaces).toHaveLength(249);
   expect(formerPlaces).toHaveLength(31);
+});
+
+test('the days of every country are days, the first before the last', () => {
+  const spans = [...currentPlaces, ...formerPlaces].map(countryExisted);
+  expect(spans.filter((span) => !spanSchema.safeParse(span).success)).toEqual([]);
+  expect(spans.filter(({ from, to }) => from !== null && to !== null && from > to)).toEqual([]);
 });
 
 test('names are said in English', () => {

@@ -1,4 +1,6 @@
-import { capitalPlaces, foldWord, type LexiconEntry, lexicon, splitWords } from './lexicon';
+import { capitalPlaces, foldWord, type LexiconEntry, lexicon, splitWords } from '../place';
+import { anyLanguage, anyWithGaps } from './each-language';
+import { madeBeforeAdjective, madeBehind, madeIn } from './place-words';
 
 /** A country named in text. `start` and `end` are character positions (half-open) of `words`. */
 export interface PlaceFound {
@@ -13,11 +15,10 @@ export interface PlaceFound {
   end: number;
 }
 
-/** Own patterns for "made in", as they end right before a country's name; seven languages. Common practice, no source. */
-const madeInBefore =
-  /(?:(?:made|crafted|handmade|hand-made|handcrafted|hand-crafted|manufactured|produced|sewn|stitched)(?: by hand| entirely| exclusively| wholly)? in(?: the)?|product of(?: the)?|country of (?:origin|manufacture)\s{0,4}:?(?: the)?|origin\s{0,4}:|(?:fabriquée?s?|faite?s?|confectionnée?s?|produite?s?)(?: (?:à la )?main)? (?:en|au|aux|à)|pays (?:d['’]origine|de fabrication)\s{0,4}:?|(?:hergestellt|gefertigt|handgefertigt|produziert|genäht) in(?: de[rn])?|herkunftsland\s{0,4}:?|(?:fatt[aoei]|prodott[aoei]|fabbricat[aoei]|realizzat[aoei])(?: a mano)? (?:in|nel|nei|negli)|paese d['’]origine\s{0,4}:?|(?:hech[ao]s?|fabricad[ao]s?|confeccionad[ao]s?|elaborad[ao]s?)(?: a mano)? en(?: los?)?|país de (?:origen|fabricación)\s{0,4}:?|(?:gemaakt|vervaardigd|geproduceerd|handgemaakt) in(?: de)?|land van (?:herkomst|oorsprong)\s{0,4}:?|原産国\s{0,4}[::]?|生産国\s{0,4}[::]?)\s{0,4}["“'’]?$/iu;
-const madeAfterAdjective = /^[\s-]{0,2}(?:made|crafted|manufactured|built)\b/iu;
-const ofMakeAfter = /^\s+(?:make|manufacture|Fertigung|Herstellung|Produktion|makelij|fabricaat)\b/iu;
+const madeInBefore = new RegExp(`(?:${anyLanguage(madeIn)})\\s{0,4}["“'’]?$`, 'iu');
+const madeAfterAdjective = new RegExp(`^[\\s-]{1,2}(?:${anyWithGaps(madeBehind)})\\b`, 'iu');
+const madeBefore = new RegExp(`(?:${anyLanguage(madeBeforeAdjective)})\\s+$`, 'iu');
+const madeAfterName = new RegExp(`^(?:${madeBehind[6]})`, 'u');
 const longestLead = 48;
 
 /**
@@ -73,10 +74,7 @@ function placeOf(text: string, start: number, end: number, entry: LexiconEntry):
   if (entry.form === 'adjective') {
     const after = text.slice(end, end + 24);
     const before = text.slice(Math.max(0, start - 24), start);
-    const made =
-      madeAfterAdjective.test(after) ||
-      ofMakeAfter.test(after) ||
-      /(?:de fabrication|di (?:produzione|fabbricazione|manifattura)|de fabricación)\s+$/iu.test(before);
+    const made = madeAfterAdjective.test(after) || madeBefore.test(before);
     return { place: entry.place, form: made ? 'made-in' : 'adjective', words, start, end };
   }
   const madeIn = isMadeIn(text, start);
@@ -105,7 +103,7 @@ function findUnspaced(text: string): PlaceFound[] {
     for (let start = text.indexOf(name); start >= 0; start = text.indexOf(name, start + 1)) {
       const end = start + name.length;
       if (taken.slice(start, end).includes(true)) continue;
-      const made = /^(?:製|で作|で製造)/u.test(text.slice(end, end + 3)) || isMadeIn(text, start);
+      const made = madeAfterName.test(text.slice(end, end + 3)) || isMadeIn(text, start);
       // One character is too little to be a country's name by itself ("英" is also the first half of other words).
       if (name.length < 2 && !made) continue;
       taken.fill(true, start, end);

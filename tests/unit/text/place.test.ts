@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { findPlaces } from '../../../src/place';
+import { findPlaces } from '../../../src/text';
 
 const found = (text: string) => findPlaces(text).map(({ place, form }) => `${place} ${form}`);
 

@@ -1,0 +1,62 @@
+import type { EachLanguage } from './each-language';
+
+/** Units in words, beside their signs. Feet are measured in English alone; other languages name the feet of a bag. */
+export const unitWords: Record<'mm' | 'cm' | 'in' | 'ft' | 'm', EachLanguage> = {
+  mm: [
+    'millimet(?:er|re)s?',
+    'millim[eè]tres?',
+    'millimeter',
+    'millimetri',
+    'milímetros',
+    'millimeter',
+    'ミリ(?:メートル)?',
+  ],
+  cm: [
+    'centimet(?:er|re)s?',
+    'centim[eè]tres?',
+    'zentimeter|centimeter',
+    'centimetri',
+    'cent[ií]metros?',
+    'centimeters?',
+    'センチ(?:メートル)?',
+  ],
+  in: ['inch(?:es)?', 'pouces?', 'zoll', 'pollic[ei]', 'pulgadas?', 'duim|inch', 'インチ'],
+  ft: ['ft|feet|foot', '', '', '', '', '', ''],
+  m: ['met(?:er|re)s?', 'm[eè]tres?', 'meter', 'metri', 'metros', 'meter', 'メートル'],
+};
+
+/** A heading that makes three bare numbers a size. */
+export const sizeHeading: EachLanguage = [
+  'dimensions?',
+  'dimensions',
+  'ma(?:ß|ss)e|grosse|große',
+  'misure|dimensioni',
+  'medidas',
+  'afmetingen|maten',
+  'サイズ|寸法',
+];
+
+/** Right before a length that is not exact. */
+export const aboutLength: EachLanguage = [
+  'approx\\.?|approximately|about|roughly',
+  'environ|env\\.?',
+  'ca\\.?|etwa|ungefähr',
+  'circa',
+  'aprox\\.?',
+  'ongeveer',
+  '約|およそ',
+];
+
+/** Between the two ends of a length. */
+export const lengthToLength: EachLanguage = ['to', 'à', 'bis', 'a', 'hasta', 'tot', 'から'];
+
+/** Between two sides of one size, beside a cross; "approx" before the second. */
+export const sideBySide: EachLanguage = [
+  'by|and|approx',
+  'par|et|sur',
+  'auf|und|ca',
+  'per|e|su',
+  'por|y',
+  'bij|en',
+  '约|約',
+];
