@@ -95,7 +95,7 @@ function randomCode(system: BookSystem, chance: Generator<number, never>): strin
     if (group.values) values[group.name] = pick(group.values);
     else if (group.name === 'year') {
       const year = first + Math.floor(chance.next().value * (last - first + 1));
-      values.year = String(year).padStart(4, '0').slice(-group.width);
+      values.year = String(year).slice(-group.width);
     } else values[group.name] = group.cells.map((cell) => pick(laid.cells[cell]!.tight)).join('');
   }
   const texts = laid.slots.map(({ first: from, end }) => {

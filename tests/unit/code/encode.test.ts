@@ -1,4 +1,5 @@
 import * as fc from 'fast-check';
+import { DateTime } from 'luxon';
 import { describe, expect, test } from 'vitest';
 import { decodeExactly, decodeText, encodeReading } from '../../../src/code';
 import { openBook } from '../../../src/code/book';
@@ -47,4 +48,27 @@ test('a maker file is opened once', () => {
   const [file] = builtInMakers as [MakerFile];
   expect(openBook(file)).toBe(openBook(file));
   expect(openBook({ ...file })).not.toBe(openBook(file));
+});
+
+test('a day near the turn of a year is written with the week and year that ISO 8601 counts it in, as luxon has it', () => {
+  const [base] = builtInMakers as [MakerFile];
+  const weeks: MakerFile = {
+    ...base,
+    maker: 'Weeks',
+    plants: [],
+    codeSystems: [{ id: 'weeks', used: ['1970', '2030'], layout: [{ year: 4 }, { week: 2 }], examples: [] }],
+  };
+  const [reading] = decodeExactly('199810', weeks);
+  for (let year = 1975; year < 2029; year++)
+    for (const day of [
+      `${year}-12-28`,
+      `${year}-12-31`,
+      `${year + 1}-01-01`,
+      `${year + 1}-01-03`,
+      `${year + 1}-01-05`,
+    ]) {
+      const { weekYear, weekNumber } = DateTime.fromISO(day);
+      const written = encodeReading({ ...reading!, span: { from: day, to: day, precision: 'day' } }, [weeks]);
+      expect(written, day).toBe(`${weekYear}${String(weekNumber).padStart(2, '0')}`);
+    }
 });

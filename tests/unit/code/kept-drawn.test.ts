@@ -13,7 +13,7 @@ import { builtInMakers } from '../../../src/maker';
 import type { MakerFile } from '../../../src/maker/types';
 import type { Lattice } from '../../../src/stamp/types';
 import { drawList } from '../../bench/teacher/lists';
-import { drawPiece, drawSystem } from '../../bench/teacher/systems';
+import { drawPiece, drawSystem, type Truth } from '../../bench/teacher/systems';
 import { chanceFrom, corrupt } from '../../reference/number-systems';
 import { wholeDecoding, wholeLearned } from './said-whole';
 import { families } from './teacher-families';
@@ -125,6 +125,35 @@ test('short lists, and lists with one wrong date, teach what is kept', async () 
   ]);
   await kept('learned-short.txt', lines);
 }, 60_000);
+
+const kinds = {
+  'a letter for the year': ({ cycle }: Truth) => cycle !== null,
+  'a running number': ({ running }: Truth) => running,
+  'a number of changing length': ({ layout }: Truth) =>
+    layout.some((slot) => 'serial' in slot && typeof slot.serial === 'object'),
+  'a check character': ({ layout }: Truth) => layout.some((slot) => 'check' in slot),
+  separators: ({ layout }: Truth) => layout.some((slot) => 'separator' in slot),
+};
+
+test.each(Object.entries(kinds))(
+  'lists of codes with %s teach what is kept',
+  async (kind, has) => {
+    const lists: string[][] = [];
+    for (let seed = 1; lists.length < 3; seed++) {
+      const chance = chanceFrom(seed);
+      const truth = drawSystem(chance, 1970);
+      if (!has(truth)) continue;
+      const rows = Array.from({ length: 6 }, () => drawPiece(truth, chance)).map(({ code, day }) => ({
+        code,
+        reads: day.slice(0, 7),
+      }));
+      const slipped = rows.map((row, at) => (at === 2 ? { ...row, reads: '1955' } : row));
+      lists.push([`system ${seed}`, ...wholeWork(rows.slice(0, 5)), ' with a slip', ...wholeWork(slipped)]);
+    }
+    await kept(`learned-${kind.replaceAll(' ', '-')}.txt`, lists.flat());
+  },
+  60_000,
+);
 
 test('lists of each family, with codes of other lengths and other signs beside, teach what is kept', async () => {
   const lines = families.flatMap(({ name, example }, at) => {

@@ -28,9 +28,12 @@ function readingLines({
 }
 
 /** All that a decoding says, as lines to read and to compare. */
-export function wholeDecoding({ code, accepted, readings, misfits, nearest, open }: Decoding, most = 4): string[] {
+export function wholeDecoding(
+  { id, from, code, accepted, readings, misfits, nearest, open }: Decoding,
+  most = 4,
+): string[] {
   return [
-    `${code} (${accepted ? 'accepted' : 'not accepted'})${open ? ` open: ${JSON.stringify(open)}` : ''}`,
+    `${code} (${accepted ? 'accepted' : 'not accepted'}) ${from.kind} ${id}${open ? ` open: ${JSON.stringify(open)}` : ''}`,
     ...readings.slice(0, most).flatMap(readingLines),
     ...(readings.length > most ? [`  and ${readings.length - most} more`] : []),
     ...misfits.map(
