@@ -1,5 +1,5 @@
-import * as fc from 'fast-check';
 import { getISOWeek, getISOWeekYear } from 'date-fns';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decodeExactly, decodeText, encodeReading } from '../../../src/code';
 import { openBook } from '../../../src/code/book';
