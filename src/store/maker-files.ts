@@ -36,3 +36,12 @@ export async function finishedMakers(): Promise<MakerFile[]> {
   const own = await readOwnMakers();
   return own.flatMap(({ draft }) => inspectDraft(draft).file ?? []).reverse();
 }
+
+/** Tells when one of the user's own files was written or removed, on whatever page; what it returns ends that. */
+export function onOwnMakers(tell: () => void): () => void {
+  const heard = (changes: Record<string, unknown>) => {
+    if (Object.keys(changes).some((key) => key.startsWith(prefix))) tell();
+  };
+  browser.storage.local.onChanged.addListener(heard);
+  return () => browser.storage.local.onChanged.removeListener(heard);
+}

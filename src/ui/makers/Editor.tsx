@@ -16,12 +16,14 @@ const words = strings.makers;
 
 interface Props {
   fileId: string;
+  /** A code with its date to begin with. */
+  known?: string;
   draft: Draft;
   onChange: (draft: Draft) => void;
 }
 
 /** One maker file, field by field; what is wrong stands at its field, and every change can be taken back. */
-export function Editor({ fileId, draft, onChange }: Props) {
+export function Editor({ fileId, known = '', draft, onChange }: Props) {
   const inspection = inspectDraft(draft);
   const edit = editingOf(draft, inspection, onChange);
   const [back, forth] = [draft.past.at(-1), draft.future[0]];
@@ -53,7 +55,7 @@ export function Editor({ fileId, draft, onChange }: Props) {
         <TextField edit={edit} path={['note']} label={words.note} />
       </div>
       <Systems edit={edit} />
-      <LearnSystem key={fileId} edit={edit} fileId={fileId} />
+      <LearnSystem key={fileId} edit={edit} fileId={fileId} known={known} />
       <Plants edit={edit} />
       <ConstructionFacts edit={edit} />
       <Models edit={edit} />

@@ -12,8 +12,8 @@ const words = strings.makers.learn;
 type Search = { state: 'idle' } | { state: 'busy'; asked: Asked } | { state: 'done'; asked: Asked; learned: Learned };
 
 /** Rows that are typed but not yet learned from outlive a reload, as everything in the editor does. */
-function useKeptText(key: string) {
-  const [text, setText] = useState(() => sessionStorage.getItem(key) ?? '');
+function useKeptText(key: string, first: string) {
+  const [text, setText] = useState(() => sessionStorage.getItem(key) ?? first);
   return [
     text,
     (next: string) => {
@@ -39,10 +39,10 @@ function useSearch() {
 }
 
 /** The teacher: known codes go in, the layouts that explain them come out, and one of them into the draft. */
-export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string }) {
+export function LearnSystem({ edit, fileId, known }: { edit: Editing; fileId: string; known: string }) {
   const id = useId();
   const area = useRef<HTMLTextAreaElement>(null);
-  const [text, setText] = useKeptText(`known-codes ${fileId}`);
+  const [text, setText] = useKeptText(`known-codes ${fileId}`, known);
   // Only at first: a panel that shut itself when its text is emptied would take the field from under the hands.
   const [openAtFirst] = useState(text !== '');
   const [refused, setRefused] = useState<string | null>(null);
@@ -66,6 +66,7 @@ export function LearnSystem({ edit, fileId }: { edit: Editing; fileId: string })
   return (
     <details class="learn" open={openAtFirst}>
       <summary>{words.title}</summary>
+      {known !== '' && <p class="hint">{words.begun}</p>}
       <p id={`${id}-about`}>
         {words.about} <span class="muted">{words.dates}</span>
       </p>

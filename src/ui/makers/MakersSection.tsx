@@ -26,8 +26,15 @@ const nameOf = ({ value }: Draft) =>
   typeof value.maker === 'string' && value.maker !== '' ? value.maker : words.unnamed;
 const newId = () => crypto.randomUUID();
 
+interface Props {
+  openFile: string | null;
+  /** A known code for the file that is open, from the listing that it was begun from. */
+  known: string | null;
+  take: string | null;
+}
+
 /** Maker files: the built-in ones, the user's own, and the editor of the one that is open. */
-export function MakersSection({ openFile, take: taking }: { openFile: string | null; take: string | null }) {
+export function MakersSection({ openFile, known, take: taking }: Props) {
   const { files, write, remove } = useOwnMakers();
   const [problems, setProblems] = useState<Problem[]>([]);
   const [removed, setRemoved] = useState<OwnMakerFile | null>(null);
@@ -118,7 +125,7 @@ export function MakersSection({ openFile, take: taking }: { openFile: string | n
             </button>
           </div>
           <h2>{nameOf(open.draft)}</h2>
-          <Editor fileId={open.id} draft={open.draft} onChange={(draft) => write(open.id, draft)} />
+          <Editor fileId={open.id} known={known ?? ''} draft={open.draft} onChange={(draft) => write(open.id, draft)} />
         </>
       ) : (
         <>

@@ -1,7 +1,9 @@
 import { openFullPage } from '../../browser/compat';
 import { answerOf, type Case, fileFromCase } from '../../case';
+import { spanReads } from '../../code';
 import type { Problem } from '../../problem';
 import { readPageSource } from '../../reader/page/page-html';
+import type { Span } from '../../span';
 import { writeOwnMaker } from '../../store/maker-files';
 import { kit, strings } from '../../words';
 
@@ -30,7 +32,8 @@ export async function takeFromTab(tabId: number): Promise<Problem | 'nothing' | 
 }
 
 /**
- * Begins a maker file from a listing, keeps it and opens it, so that each entry is checked. In a private window nothing
+ * Begins a maker file from a listing, keeps it and opens it, so that each entry is checked; the code with the date that
+ * the listing says is the first of the known codes. In a private window nothing
  * is kept: there the maker files open without it.
  */
 export async function startFile(kase: Case, incognito: boolean): Promise<void> {
@@ -41,5 +44,10 @@ export async function startFile(kase: Case, incognito: boolean): Promise<void> {
   if (draft === null) return void (await openMakerFiles());
   const id = crypto.randomUUID();
   await writeOwnMaker(id, draft);
-  await openFullPage(`#makers&file=${id}`);
+  const [date] = said.dates;
+  const known = code === '' || !date ? '' : `&known=${encodeURIComponent(`${code}, ${dateRow(date)}`)}`;
+  await openFullPage(`#makers&file=${id}${known}`);
 }
+
+/** A date as a row of known codes has it. */
+const dateRow = (span: Span): string => `${span.about ? 'about ' : ''}${spanReads(span)}`;

@@ -203,6 +203,12 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     readFields: () => read('keep'),
     stop,
 
+    /** The user's maker files changed: what was read is judged anew, and no photo is read again. */
+    async makersChanged(): Promise<void> {
+      makers = await ports.makers();
+      recompute();
+    },
+
     /** The tab is gone: nothing more is fetched, and its photos are let go. */
     end(): void {
       run.abort();

@@ -2,6 +2,7 @@ import { browser } from '../../browser/api';
 import { receive } from '../../message/receive';
 import { sendToPage } from '../../message/send';
 import { succeed } from '../../problem';
+import { onOwnMakers } from '../../store/maker-files';
 import { browserPorts } from './ports';
 import { createSession, type Session } from './session';
 import type { SessionPorts } from './session-ports';
@@ -76,6 +77,7 @@ function openTabSession(tabId: number, ports: SessionPorts): TabSession {
       return succeed({});
     },
   });
+  const endMakers = onOwnMakers(() => session.makersChanged());
   session.read();
   return {
     session,
@@ -88,6 +90,7 @@ function openTabSession(tabId: number, ports: SessionPorts): TabSession {
       watch.end();
       browser.tabs.onUpdated.removeListener(onUpdated);
       endAnswers();
+      endMakers();
       session.end();
     },
   };

@@ -20,6 +20,8 @@ interface Address {
   row: string | null;
   dossier: string | null;
   openFile: string | null;
+  /** A known code to begin with, where a file was begun from a listing. */
+  known: string | null;
   /** What a page proposed, by its id; empty to bring a page. */
   take: string | null;
 }
@@ -38,6 +40,7 @@ function readAddress(): Address {
     row: fragment.get('row'),
     dossier: fragment.get('dossier'),
     openFile: fragment.get('file'),
+    known: fragment.get('known'),
     take: fragment.get('take'),
   };
 }
@@ -85,7 +88,9 @@ export function FullPage() {
       {address.section === 'photo' && (
         <ReadPhoto state={photos} loose={loose} maker={maker} onMaker={setMaker} onPhotos={takePhotos} />
       )}
-      {address.section === 'makers' && <MakersSection openFile={address.openFile} take={address.take} />}
+      {address.section === 'makers' && (
+        <MakersSection openFile={address.openFile} known={address.known} take={address.take} />
+      )}
     </main>
   );
 }

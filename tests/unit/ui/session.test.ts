@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { correct, lookAt, type NewCorrection, typedCode } from '../../../src/case';
 import type { PhotoLink } from '../../../src/listing/types';
+import { builtInMakers, type MakerFile } from '../../../src/maker';
 import type { PhotoBytes, PhotoView } from '../../../src/message/protocol';
 import { type Adjustment, noAdjustment } from '../../../src/photo/adjustment-types';
 import { fail, type Result, succeed } from '../../../src/problem';
@@ -114,6 +115,18 @@ describe('the session of one tab', () => {
     const { session, built } = sessionWith(2);
     await session.read();
     expect(built.map(({ photos }) => photos.length)).toEqual([0, 1, 2]);
+  });
+
+  it('judges what was read anew when the maker files changed, and reads no photo again', async () => {
+    const files: MakerFile[][] = [[], builtInMakers];
+    const { session, built, reads } = sessionWith(2, { makers: async () => files.shift() ?? [] });
+    await session.read();
+    const before = built.length;
+    await session.makersChanged();
+    expect(built.slice(before).map(({ makers, photos }) => [makers.length, photos.length])).toEqual([
+      [builtInMakers.length, 2],
+    ]);
+    expect(reads.map(({ id }) => id)).toEqual(['p1', 'p2']);
   });
 
   it('says that the right has lapsed, and reads after the click that renews it', async () => {

@@ -150,6 +150,8 @@ export const makerStrings: ScreenWords['makers'] = {
   merge: 'Zusammenführen',
   keepBoth: 'Als zwei Dateien behalten',
   learn: {
+    begun:
+      'Der erste Code ist der des Angebots, mit der Zeit, die das Angebot nennt: Ändere sie, wo du es besser weißt.',
     title: 'Aus bekannten Codes den Aufbau herausfinden',
     about:
       'Gib Codes an, deren Zeit du kennst, je Zeile einen: Code, Zeit und, wenn bekannt, das Land. Sechs aus verschiedenen Jahren reichen meist; eine falsche Zeit schadet nicht.',

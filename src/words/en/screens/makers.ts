@@ -150,6 +150,7 @@ export const makerStrings = {
   merge: 'Merge',
   keepBoth: 'Keep as two files',
   learn: {
+    begun: 'The first code is the listing’s, with the date that the listing says: change it where you know better.',
     title: 'Work out how the codes are built',
     about:
       'Give codes whose date you know, one a row: code, date and, where you know it, the country. Six from different years are usually enough; one wrong date does no harm.',
