@@ -15,6 +15,7 @@ export { caseOf, compareFound, type SavedCase, type SavedLook, type ThenAndNow }
 export type { Change } from './store';
 export {
   type AskedQuestion,
+  type DatedOtherwise,
   type Found,
   type Imported,
   type KeptPicture,

@@ -28,15 +28,18 @@ export function joinRecords(own: WatchRecord, other: WatchRecord, from: OtherNot
   const brought = other.otherNotes.filter((one) => one.note !== note && !own.otherNotes.some(sameWords(one)));
   const otherNotes = [...own.otherNotes, ...brought, ...fresh];
   const asked = joinAsked(own.asked, other.asked);
+  // What the buyer settled here stands; what was settled elsewhere only fills a gap.
+  const dated = own.dated ?? other.dated;
   const changed =
     note !== own.note ||
+    dated !== own.dated ||
     status !== own.status ||
     otherNotes.length > own.otherNotes.length ||
     JSON.stringify(asked) !== JSON.stringify(own.asked) ||
     looks.some((look) => !own.looks.includes(look));
   if (!changed) return { record: own, changed, bothNotes: false };
   const [savedAt = own.savedAt] = [own.savedAt, other.savedAt].sort();
-  const record = { ...withLooks(own, looks, other), note, status, otherNotes, asked, savedAt, changedAt: now };
+  const record = { ...withLooks(own, looks, other), note, status, otherNotes, asked, dated, savedAt, changedAt: now };
   return { record, changed, bothNotes: otherNotes.length > own.otherNotes.length };
 }
 

@@ -5,7 +5,7 @@ import { openRecord } from './migrations';
 import type { WatchRecord, WatchStatus } from './types';
 
 /** Written beside the rows. It grows when a row holds something else or the rule of `listingKey` changes. */
-export const rowsFormat = 2;
+export const rowsFormat = 3;
 
 /**
  * What a list shows of one record; it holds no case, so that a list of thousands is read at once. A record that a newer
@@ -28,6 +28,8 @@ export interface ReadableRow {
   status: WatchStatus;
   hasNote: boolean;
   otherNotes: number;
+  /** The date of the piece that is settled otherwise than by its code, with the code. */
+  dated: WatchRecord['dated'];
   savedAt: string;
   changedAt: string;
   removedAt: string | null;
@@ -54,7 +56,7 @@ export function rowOf(raw: unknown): WatchRow {
     const { state, problem } = opened.state === 'older' ? { state: 'damaged' as const, problem: notYet } : opened;
     return { state, id: String(id), key: '', title: named, problem, uses };
   }
-  const { id, title, shown, status, note, otherNotes, savedAt, changedAt, removedAt } = opened.record;
+  const { id, title, shown, status, note, otherNotes, dated, savedAt, changedAt, removedAt } = opened.record;
   return {
     state: 'readable',
     id,
@@ -64,6 +66,7 @@ export function rowOf(raw: unknown): WatchRow {
     status,
     hasNote: note !== '',
     otherNotes: otherNotes.length,
+    dated,
     savedAt,
     changedAt,
     removedAt,

@@ -14,6 +14,7 @@ import { type Action, type Change, carryOut, holdRows, openStored, readInside, r
 import { readExport, takeIn, writeExport } from './transfer';
 import { carryParts } from './transfer-parts';
 import {
+  type DatedOtherwise,
   type Imported,
   type KeptPicture,
   type OtherNote,
@@ -143,6 +144,7 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
             note: '',
             otherNotes: [],
             asked: [],
+            dated: null,
             ...latest,
             removedAt: null,
           },
@@ -194,6 +196,9 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
         return action.put({ ...addLook(found.value, latest), changedAt: ports.now() }, parts);
       });
     },
+    /** Says when the piece was made, where something else than its code settles it; null takes that back. */
+    setDated: (id: string, dated: Omit<DatedOtherwise, 'at'> | null) =>
+      edit(id, (record, at) => ({ ...record, dated: dated && { ...dated, at } })),
     setStatus: (id: string, status: WatchStatus) => edit(id, (record) => ({ ...record, status })),
     remove: (id: string) => edit(id, (record, now) => ({ ...record, removedAt: now })),
 

@@ -2,6 +2,7 @@ import { type Draft, inspectDraft, redoStep, undoStep } from '../../maker';
 import type { Problem } from '../../problem';
 import { strings } from '../../words';
 import { ProblemNote, saidProblem, sentence } from '../parts/ProblemNote';
+import { casesBehind } from './dated-cases';
 import { editingOf } from './editing';
 import { FieldProblems, TextField } from './fields';
 import { hasField, placeOf, useGoToField } from './go-to-field';
@@ -11,6 +12,7 @@ import { Models } from './Models';
 import { ConstructionFacts, Trade } from './OtherEntries';
 import { Plants } from './Plants';
 import { Systems } from './Systems';
+import { useDatedCases } from './use-dated-cases';
 
 const words = strings.makers;
 
@@ -25,6 +27,11 @@ interface Props {
 /** One maker file, field by field; what is wrong stands at its field, and every change can be taken back. */
 export function Editor({ fileId, known = '', draft, onChange }: Props) {
   const inspection = inspectDraft(draft);
+  const { maker, aliases } = draft.value;
+  const cases = useDatedCases(
+    [maker, ...(Array.isArray(aliases) ? aliases : [])].filter((one) => typeof one === 'string'),
+  );
+  const behind = inspection.file ? casesBehind(inspection.file, cases) : new Map<string, number>();
   const edit = editingOf(draft, inspection, onChange);
   const [back, forth] = [draft.past.at(-1), draft.future[0]];
   const { editor, goTo } = useGoToField();
@@ -54,8 +61,8 @@ export function Editor({ fileId, known = '', draft, onChange }: Props) {
         <Stamped edit={edit} />
         <TextField edit={edit} path={['note']} label={words.note} />
       </div>
-      <Systems edit={edit} />
-      <LearnSystem key={fileId} edit={edit} fileId={fileId} known={known} />
+      <Systems edit={edit} behind={behind} />
+      <LearnSystem key={fileId} edit={edit} fileId={fileId} known={known} cases={cases} />
       <Plants edit={edit} />
       <ConstructionFacts edit={edit} />
       <Models edit={edit} />

@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { type Learned, learning } from '../../code';
 import { strings } from '../../words';
+import { type DatedCase, rowOfKnown } from './dated-cases';
 import type { Editing } from './editing';
 import { inTurns } from './in-turns';
 import { type KnownRow, readKnownRows, rowRange, wholeProblem } from './known-codes';
@@ -11,9 +12,13 @@ const words = strings.makers.learn;
 
 type Search = { state: 'idle' } | { state: 'busy'; asked: Asked } | { state: 'done'; asked: Asked; learned: Learned };
 
+/** The rows with one more, unless it is there. */
+const withRow = (text: string, row: string): string =>
+  row === '' || text.split('\n').includes(row) ? text : [text.trimEnd(), row].filter(Boolean).join('\n');
+
 /** Rows that are typed but not yet learned from outlive a reload, as everything in the editor does. */
 function useKeptText(key: string, first: string) {
-  const [text, setText] = useState(() => sessionStorage.getItem(key) ?? first);
+  const [text, setText] = useState(() => withRow(sessionStorage.getItem(key) ?? '', first));
   return [
     text,
     (next: string) => {
@@ -38,8 +43,17 @@ function useSearch() {
   return [search, (asked: Asked) => setSearch({ state: 'busy', asked })] as const;
 }
 
+interface Props {
+  edit: Editing;
+  fileId: string;
+  /** A row to begin with. */
+  known: string;
+  /** The user's kept cases of this maker whose dates something else settles. */
+  cases: readonly DatedCase[];
+}
+
 /** The teacher: known codes go in, the layouts that explain them come out, and one of them into the draft. */
-export function LearnSystem({ edit, fileId, known }: { edit: Editing; fileId: string; known: string }) {
+export function LearnSystem({ edit, fileId, known, cases }: Props) {
   const id = useId();
   const area = useRef<HTMLTextAreaElement>(null);
   const [text, setText] = useKeptText(`known-codes ${fileId}`, known);
@@ -89,6 +103,11 @@ export function LearnSystem({ edit, fileId, known }: { edit: Editing; fileId: st
           }}
         />
       </div>
+      {cases.length > 0 && (
+        <button type="button" class="small" onClick={() => setText(cases.map(rowOfKnown).reduce(withRow, text))}>
+          {words.fromCases(cases.length)}
+        </button>
+      )}
       <Rows id={`${id}-rows`} rows={rows} onGoTo={goTo} />
       <div class="learn-ask">
         <button type="button" class="main" aria-disabled={search.state === 'busy'} onClick={ask}>

@@ -8,7 +8,7 @@ import { Layout } from './Layout';
 const words = strings.makers;
 
 /** The code systems: slots built by clicking, the examples decoding beside them at every change. */
-export const Systems = ({ edit }: { edit: Editing }) => (
+export const Systems = ({ edit, behind }: { edit: Editing; behind: ReadonlyMap<string, number> }) => (
   <Entries
     edit={edit}
     list={['codeSystems']}
@@ -24,6 +24,7 @@ export const Systems = ({ edit }: { edit: Editing }) => (
   >
     {(path, entry) => (
       <>
+        <CasesBehind number={behind.get(textOf(entry, 'id', '')) ?? 0} />
         <div class="fields">
           <TextField edit={edit} path={[...path, 'id']} label={words.id} required />
           <TextField edit={edit} path={[...path, 'name']} label={words.name} />
@@ -39,6 +40,9 @@ export const Systems = ({ edit }: { edit: Editing }) => (
     )}
   </Entries>
 );
+
+const CasesBehind = ({ number }: { number: number }) =>
+  number === 0 ? null : <p class="hint">{words.casesBehind(number)}</p>;
 
 /** The layouts of a system: most have one; a second turns the field into a list, and the last left stays one. */
 function Layouts({ edit, path, system }: { edit: Editing; path: FieldPath; system: unknown }) {

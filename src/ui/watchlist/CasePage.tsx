@@ -1,10 +1,11 @@
 import { useCallback, useEffect, useErrorBoundary, useRef, useState } from 'preact/hooks';
 import { fail, type Result } from '../../problem';
-import { type SavedCase, type WatchRecord, type WatchRow, webLink } from '../../watch';
+import { caseOf, type SavedCase, type WatchRecord, type WatchRow, webLink } from '../../watch';
 import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
 import { ProblemNote } from '../parts/ProblemNote';
+import { DatedOtherwise } from './DatedOtherwise';
 import { EarlierLooks } from './EarlierLooks';
 import { JudgedLook } from './JudgedLook';
 import { NoteField } from './NoteField';
@@ -62,6 +63,7 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
   const { title } = record;
   const { address, price } = record.shown;
   const [latest] = saved.looks;
+  const kase = caseOf(saved);
   const face = latest?.state === 'readable' && latest.pictures.find(({ lineId }) => lineId === null);
   const link = webLink(address);
   const facts = [price && priceWords(price), strings.watch.saved(dayWords(record.savedAt))];
@@ -98,6 +100,9 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
         notes={record.otherNotes}
         onSettle={(other, take) => act((list) => list.settleOtherNote(id, other, take))}
       />
+      {kase && (
+        <DatedOtherwise kase={kase} dated={record.dated} onDated={(dated) => act((list) => list.setDated(id, dated))} />
+      )}
       <EarlierLooks saved={saved} />
       <JudgedLook
         saved={saved}

@@ -8,6 +8,7 @@ import { keepBoth } from './2-keep-both';
 import { looksApart } from './3-looks-apart';
 import { setAside } from './4-set-aside';
 import { asked } from './5-asked';
+import { dated } from './6-dated';
 
 type Raw = Record<string, unknown>;
 
@@ -27,6 +28,7 @@ const migrations: readonly Migration[] & { length: typeof recordVersion } = [
   looksApart,
   setAside,
   asked,
+  dated,
 ];
 
 type Unreadable = { state: 'newer' | 'damaged'; problem: Problem };

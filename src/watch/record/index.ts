@@ -7,6 +7,7 @@ import { look2 } from './look-2';
 import { note3 } from './note-3';
 import { note4 } from './note-4';
 import { note5 } from './note-5';
+import { note6 } from './note-6';
 import { picture1 } from './picture-1';
 
 /**
@@ -20,10 +21,11 @@ export const frozenRecords = {
   'note-3': note3,
   'note-4': note4,
   'note-5': note5,
+  'note-6': note6,
   'look-1': look1,
   'look-2': look2,
   'picture-1': picture1,
 } satisfies Record<string, z.ZodType>;
 
 /** The former forms of a saved listing, by version: with version 3 its looks left it. */
-export const caseForms = [case0, case1, case2, note3, note4] as const;
+export const caseForms = [case0, case1, case2, note3, note4, note5] as const;

@@ -156,4 +156,13 @@ describe('a note from another window', () => {
     });
     expect(settleOtherNote(record, said('unknown', 'bought'), true)).toEqual(record);
   });
+
+  it('keeps the date that was settled here, and takes over one where none was', () => {
+    const settled = (reads: string) => ({ reads, by: 'receipt', maker: 'Ondrasse', code: 'KV0915', at: now }) as const;
+    const [mine, theirs] = [settled('1995-01'), settled('1994')];
+    const join = (own: WatchRecord['dated'], other: WatchRecord['dated']) =>
+      joinRecords(sampleRecord({ dated: own }), sampleRecord({ id: 'other', dated: other }), 'import', now);
+    expect(join(mine, theirs)).toMatchObject({ changed: false, record: { dated: mine } });
+    expect(join(null, theirs)).toMatchObject({ changed: true, record: { dated: theirs } });
+  });
 });

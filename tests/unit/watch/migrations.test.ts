@@ -41,7 +41,7 @@ describe('records of other versions', () => {
     const { record, parts } = brought;
     expect(record).toMatchObject({
       ...said,
-      version: 5,
+      version: 6,
       id: 'old-1',
       title: 'Ondrasse Carryall 30',
       otherNotes: [],
@@ -77,7 +77,7 @@ describe('records of other versions', () => {
     [[], 'record-damaged'],
     [{}, 'record-damaged'],
     [{ ...trialRecord(), version: 'one' }, 'record-damaged'],
-    [{ ...trialRecord(), version: 6 }, 'record-newer'],
+    [{ ...trialRecord(), version: 7 }, 'record-newer'],
   ])('fails closed on %j', (raw, code) => {
     expect(openRecord(raw)).toMatchObject({ problem: { code } });
   });
@@ -136,8 +136,9 @@ describe('an export of version 3', () => {
     const { head } = before.shown;
     expect(record).toEqual({
       ...before,
-      version: 5,
+      version: 6,
       asked: [],
+      dated: null,
       shown: { ...before.shown, head: { ...head, aside: false } },
     });
     expect(looks.map(({ state, corrections }) => [state, corrections.length])).toEqual([
@@ -163,8 +164,24 @@ describe('an export of version 4', () => {
     expect(good(await list.importText(file))).toMatchObject({ added: 1, refused: [] });
     const [before] = JSON.parse(file).records;
     const { record, looks } = good(await list.get(before.id));
-    expect(record).toEqual({ ...before, version: 5, asked: [] });
+    expect(record).toEqual({ ...before, version: 6, asked: [], dated: null });
     expect(looks).toMatchObject([{ state: 'readable', look: { version: 2, replies: [] } }]);
+  });
+});
+
+describe('an export of version 5', () => {
+  const file = readFileSync(new URL('exports/version-5.json', import.meta.url), 'utf8');
+
+  it('comes in whole, with no date that is settled otherwise', async () => {
+    const list = await testBench().open();
+    expect(good(await list.importText(file))).toMatchObject({ added: 1, refused: [] });
+    const [before] = JSON.parse(file).records;
+    expect(before).toMatchObject({
+      version: 5,
+      note: 'The seller has the receipt.',
+      asked: [{ id: 'photo-of-stamp' }],
+    });
+    expect(good(await list.get(before.id)).record).toEqual({ ...before, version: 6, dated: null });
   });
 });
 
@@ -209,7 +226,7 @@ describe('a database of the structure before', () => {
       ['newer', 'newer'],
     ]);
     for (const { id, title, note, removedAt } of records) {
-      expect(good(await list.get(id)).record).toMatchObject({ version: 5, title, note, removedAt });
+      expect(good(await list.get(id)).record).toMatchObject({ version: 6, title, note, removedAt });
     }
     const { cases, looks, pictures } = await bench.copy();
     expect(cases).toEqual(expect.arrayContaining([newer, damaged]));
@@ -220,7 +237,7 @@ describe('a database of the structure before', () => {
     const bench = await left();
     await bench.open();
     const { cases, looks, pictures } = await bench.copy();
-    const whole = cases.filter(({ version }) => version === 5);
+    const whole = cases.filter(({ version }) => version === 6);
     const bytes = (value: unknown) => serialize(value).length;
     expect(whole).toHaveLength(records.length);
     expect(bytes([whole, looks, pictures]) / bytes(records)).toBeLessThan(1 / 3);

@@ -42,6 +42,7 @@ describe('rows', () => {
       status: 'watching',
       hasNote: true,
       otherNotes: 1,
+      dated: null,
       savedAt: record.savedAt,
       changedAt: record.changedAt,
       removedAt: null,
@@ -92,7 +93,7 @@ describe('a record as it lies', () => {
       state: 'newer',
       problem: { what: 'shown.head: Unrecognized key: "aside"' },
     });
-    const { asked: _asked, ...before } = sampleRecord();
+    const { asked: _asked, dated: _dated, ...before } = sampleRecord();
     const { aside: _aside, ...head } = before.shown.head;
     expect(openRecord({ ...before, version: 3, shown: { ...before.shown, head } })).toMatchObject({
       state: 'older',

@@ -40,7 +40,7 @@ export const caseAt = (address: string, title?: string): Case => {
 
 /** A record of one look, whatever it shows. */
 export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
-  version: 5,
+  version: 6,
   id: 'case-1',
   title: 'Ondrasse Carryall 30',
   savedAt: '2026-03-01T10:05:00.000Z',
@@ -49,6 +49,7 @@ export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
   note: '',
   otherNotes: [],
   asked: [],
+  dated: null,
   shown: {
     address: 'https://attic-arcade.example/item/7',
     price: null,

@@ -272,8 +272,8 @@ describe('a file of an older build', () => {
     const saved = await Promise.all(file.records.map(async ({ id }) => good(await list.get(String(id)))));
     for (const [at, { record, looks }] of saved.entries()) {
       const { case: kase, pictures, earlier, version: _, ...rest } = file.records[at]!;
-      const { looks: __, shown, version, asked, ...kept } = record;
-      expect([kept, version, asked]).toEqual([rest, 5, []]);
+      const { looks: __, shown, version, asked, dated, ...kept } = record;
+      expect([kept, version, asked, dated]).toEqual([rest, 6, [], null]);
       expect(shown.address).toBe(kase.listing.url);
       expect(looks.map(contentOf)).toEqual(
         [{ case: kase, pictures }, ...earlier].map((look) => {

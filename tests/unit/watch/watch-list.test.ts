@@ -42,6 +42,7 @@ describe('the watch list', () => {
         status: 'watching',
         hasNote: false,
         otherNotes: 0,
+        dated: null,
         savedAt,
         changedAt,
         removedAt: null,

@@ -64,6 +64,7 @@ export const makerStrings: ScreenWords['makers'] = {
   used: 'Benutzt',
   name: 'Name',
   source: 'Quelle',
+  casesBehind: (number) => `${some(number, 'deiner Fälle bestätigt', 'deiner Fälle bestätigen')} das.`,
   systems: 'Aufbau der Codes',
   system: 'Aufbau',
   addSystem: 'Aufbau hinzufügen',
@@ -159,6 +160,7 @@ export const makerStrings: ScreenWords['makers'] = {
     hint: 'KV0915, 1995-01, BE\nHJ1929, 1999-12, FR',
     dates:
       'Zeiten, wie du sie kennst: 1994, 1994-03, März 1994, 1994-W12, 1990 bis 1993, um 1990, 90er Jahre, gekauft 2001, nicht vor 1997.',
+    fromCases: (number) => `Aus meinen Fällen nehmen (${number} geklärt)`,
     search: 'Formen suchen',
     busy: 'Formen werden gesucht…',
     understood: (number) => `${some(number, 'Zeile', 'Zeilen')} verstanden`,

@@ -30,6 +30,26 @@ export const watchStrings: ScreenWords['watch'] = {
   bothNotesSaved: 'Notiz gesichert. Ein anderes Fenster hatte sie inzwischen geändert: Dessen Text steht darunter.',
   hasNote: 'Notiz',
   hasOtherNotes: (number) => (number === 1 ? '1 andere Notiz' : `${number} andere Notizen`),
+  dated: {
+    title: 'Weißt du anders, wann es gemacht wurde?',
+    about:
+      'Aus einem Beleg, der Antwort des Verkäufers oder dem Stück in deiner Hand. Mit seinem Code ist es ein Beispiel dafür, wie der Hersteller Daten geschrieben hat.',
+    date: 'Gemacht',
+    country: 'Land',
+    by: 'Bekannt aus',
+    ways: {
+      receipt: 'einem Beleg',
+      answer: 'der Antwort des Verkäufers',
+      own: 'dem Stück selbst',
+      elsewhere: 'einer anderen Quelle',
+    },
+    keep: 'Diese Zeit behalten',
+    noDate: 'Es ist keine Zeit angegeben.',
+    takeBack: 'Zurücknehmen',
+    says: (date, from) => `Gemacht: ${date}, bekannt aus ${from}.`,
+    give: (code, maker) => `${code} der Datei zu ${maker} als Beispiel geben`,
+    noExample: 'Ohne Code und Hersteller ist es kein Beispiel für eine Datei.',
+  },
   otherNotes: 'Andere Notizen',
   otherNoteFrom: {
     import: (day) => `Aus einer Datei, eingelesen am ${day}`,

@@ -64,6 +64,7 @@ export const makerStrings = {
   name: 'Name',
   source: 'Source',
   systems: 'Code systems',
+  casesBehind: (number: number) => `${count(number, 'of your kept cases bears', 'of your kept cases bear')} this out.`,
   system: 'system',
   addSystem: 'Add a code system',
   id: 'Short name',
@@ -158,6 +159,7 @@ export const makerStrings = {
     hint: 'KV0915, 1995-01, BE\nHJ1929, 1999-12, FR',
     dates:
       'Dates as you know them: 1994, 1994-03, March 1994, 1994-W12, 1990 to 1993, about 1990, 1990s, bought 2001, not before 1997.',
+    fromCases: (number: number) => `Take from my cases (${number} settled)`,
     search: 'Find layouts',
     busy: 'Looking for layouts…',
     understood: (number: number) => `${count(number, 'row', 'rows')} understood`,

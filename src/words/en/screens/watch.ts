@@ -22,6 +22,21 @@ export const watchStrings = {
   bothNotesSaved: 'Note saved. Another window had changed it meanwhile: its text is kept below.',
   hasNote: 'note',
   hasOtherNotes: (number: number) => count(number, 'other note', 'other notes'),
+  dated: {
+    title: 'Do you know otherwise when it was made?',
+    about:
+      'From a receipt, the seller’s answer, or the piece in your hand. With its code it is an example of how the maker wrote dates.',
+    date: 'Made',
+    country: 'Country',
+    by: 'Known from',
+    ways: { receipt: 'a receipt', answer: 'the seller’s answer', own: 'the piece itself', elsewhere: 'somewhere else' },
+    keep: 'Keep this date',
+    noDate: 'There is no date.',
+    takeBack: 'Take it back',
+    says: (date: string, from: string) => `Made: ${date}, known from ${from}.`,
+    give: (code: string, maker: string) => `Give ${code} to the file on ${maker} as an example`,
+    noExample: 'Without a code and a maker it is no example for a file.',
+  },
   otherNotes: 'Other notes',
   otherNoteFrom: {
     import: (day: string) => `From a file, imported ${day}`,
