@@ -33,7 +33,7 @@ const fewestTags = 5;
 const longestLine = 400;
 
 /** Whether a name at this place of a text is said of another thing, or only stands in a list of words. */
-export function isOfAnotherThing(from: Passage, hit: Hit<string>, title: string): boolean {
+export function isOfAnotherThing(from: Passage, hit: Hit<string>): boolean {
   const { text } = from.folded;
   const { foldedStart: start, foldedEnd: end } = hit;
   const sentence = sentenceAround(text, start, end);
@@ -43,7 +43,7 @@ export function isOfAnotherThing(from: Passage, hit: Hit<string>, title: string)
   if (text[start - 1] === '#' || isTag(text, start, end, from.field === 'title')) return true;
   if (from.field === 'title') return false;
   const named = thingAfter.exec(behind)?.[1] ?? thingBefore.exec(ahead.slice(-60))?.[1];
-  return named !== undefined && !title.includes(named);
+  return named !== undefined && !from.title.includes(named);
 }
 
 function isTag(text: string, start: number, end: number, inTitle: boolean): boolean {
@@ -51,7 +51,7 @@ function isTag(text: string, start: number, end: number, inTitle: boolean): bool
   const ahead = text.slice(Math.max(0, start - longestLine), start);
   const behind = text.slice(end, end + longestLine);
   const lead = ahead.slice(ahead.lastIndexOf('\n') + 1);
-  const [rest = ''] = behind.split('\n', 1);
+  const rest = behind.split('\n', 1)[0] as string;
   if (tagCue.test(lead)) return true;
   if (inTitle) return false;
   const name = text.slice(start, end);

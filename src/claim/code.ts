@@ -19,6 +19,7 @@ const unit = new RegExp(
   'iu',
 );
 const longestGap = 24;
+/** As much of what stands behind a code as its unit may take. */
 const longestUnit = 12;
 /** Two codes that begin closer than this are one. */
 const leastApart = 12;
@@ -34,16 +35,11 @@ function codeAt(text: string, start: number): string | null {
   const words = match[0].split(' ');
   while (words.length > 0) {
     const code = withoutEnd(words.join(' '), /[.\-/]/);
-    const rest = text
-      .slice(start + code.length, start + code.length + 12)
-      .replace(text[start - 1] === '"' ? /^"/ : /^$/, '');
-    if (
-      looksLikeCode(code) &&
-      !/^[\p{Script=Latin}\p{N}]/u.test(rest) &&
-      !(words.length > 1 && unit.test(rest)) &&
-      !unit.test(rest)
-    )
-      return code;
+    const end = start + code.length;
+    // A code in quotes is closed by one that is no inch.
+    const behind = text[start - 1] === '"' && text[end] === '"' ? end + 1 : end;
+    const rest = text.slice(behind, behind + longestUnit);
+    if (looksLikeCode(code) && !/^[\p{Script=Latin}\p{N}]/u.test(rest) && !unit.test(rest)) return code;
     words.pop();
   }
   return null;

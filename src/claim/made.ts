@@ -50,23 +50,23 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 60), start);
   const after = text.slice(end, Math.min(clause.end, end + 40));
   if (isLeftOpen(text, start, end)) return null;
-  if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before) >= 0)) return null;
+  if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before))) return null;
   const words = { bought: lastEnd(bought, before), made: lastEnd(made, before), elsewhere: lastEnd(elsewhere, before) };
   // The nearest word before the date decides: "made in 1994, bought in 2010".
   if (
-    words.bought >= 0 &&
+    words.bought &&
     words.bought >= words.elsewhere &&
     !/(?:made|hergestellt|fabriqu\w*|prodott\w*|fabricad\w*|gemaakt)[^,]{0,12}$/u.test(before)
   )
     return { kind: 'bought', confidence: 0.85 };
-  if (lastEnd(bought, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return { kind: 'bought', confidence: 0.8 };
-  if (lastEnd(mended, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return null;
-  if (words.elsewhere >= 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
-  if (words.elsewhere >= 0 && sinceWords.test(before.slice(-12))) return null;
+  if (lastEnd(bought, after) && !lastEnd(made, before.slice(-12))) return { kind: 'bought', confidence: 0.8 };
+  if (lastEnd(mended, after) && !lastEnd(made, before.slice(-12))) return null;
+  if (words.elsewhere && words.elsewhere >= words.made && !isCoarse(date)) return null;
+  if (words.elsewhere && sinceWords.test(before.slice(-12))) return null;
   if (elsewhereBehind.test(after) || isSince(text.slice(start, end))) return null;
-  if (lastEnd(age, after) >= 0 || isOnlyLook(text, start, end)) return null;
+  if (lastEnd(age, after) || isOnlyLook(text, start, end)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
-  if (words.made >= 0 || /^\s?(?:年製|製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(after))
+  if (words.made || /^\s?(?:年製|製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(after))
     return { kind: 'made', confidence: 0.85 };
   if (from.field === 'title' && date.form === 'year') return { kind: 'made', confidence: 0.7 };
   const sentence = sentenceAround(text, start, end);

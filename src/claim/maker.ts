@@ -53,13 +53,13 @@ export const judgingFiles = (stated: StatedMaker | null, makers: readonly MakerF
 export function makerClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
   const data = makerInData(listing, makers);
   const title = passages.find(({ field }) => field === 'title');
-  const inTitle = title ? mentions(title, title, makers) : [];
+  const inTitle = title ? mentions(title, makers) : [];
   const models = makers.flatMap((file) => file.models.flatMap(({ name, aliases }) => [name, ...(aliases ?? [])]));
   const stated = data?.maker ?? inTitle[0]?.value ?? unknownInTitle(passages, models);
   const inText = passages
     .filter((from) => from !== title)
     .flatMap((from) =>
-      mentions(from, title, makers)
+      mentions(from, makers)
         .filter((hit) => stated === null || hit.value === stated || isMadeBy(from, hit))
         .map((hit): ClaimDraft => ({ kind: 'maker', maker: hit.value, ...saidIn(from, hit, 0.8) })),
     );
@@ -72,14 +72,14 @@ export function makerClaims(passages: Passage[], listing: Listing, makers: Maker
   ];
 }
 
-function mentions(from: Passage, title: Passage | undefined, makers: MakerFile[]): Hit<string>[] {
+function mentions(from: Passage, makers: MakerFile[]): Hit<string>[] {
   const { text } = from.folded;
   return nameFinder(makers)(from.folded).filter(
     (hit) =>
       !isNegated(text, hit.foldedStart, hit.foldedEnd) &&
       !isAboutAnother(text, hit.foldedStart, hit.foldedEnd) &&
       !isHedgedName(text, hit.foldedStart, hit.foldedEnd) &&
-      !isOfAnotherThing(from, hit, title?.folded.text ?? ''),
+      !isOfAnotherThing(from, hit),
   );
 }
 

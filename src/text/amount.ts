@@ -84,7 +84,7 @@ function wholeAnd(parts: [string, string], own: string): string[] {
  * would be read without them is many times too small, so all readings are kept.
  */
 function brokenBefore(text: string, number: WrittenNumber, from: number): WrittenNumber | null {
-  const [own = ''] = number.readings;
+  const own = number.readings[0] as string;
   const left = /(?:^|[^\p{L}\d.,/:'x×*+-])(?<![\p{L}] )(\d{1,3}(?: \d{1,3}){0,2})(?: {1,3}| ?[.,] )$/u.exec(
     text.slice(Math.max(from, number.start - 16), number.start),
   );
@@ -101,7 +101,7 @@ function brokenBefore(text: string, number: WrittenNumber, from: number): Writte
 
 /** "€ 28 50", "£1,2 50": digits behind the amount that a blank divides from it. */
 function brokenBehind(text: string, number: WrittenNumber): WrittenNumber | null {
-  const [own = ''] = number.readings;
+  const own = number.readings[0] as string;
   const right = /^(?: {1,3}| ?[.,] | [.,])(\d{2,3})(?![\d.,/:%x×-]|\s?[\p{L}$£€¥])/u.exec(
     text.slice(number.end, number.end + 9),
   );

@@ -131,7 +131,7 @@ const regionCurrency = (place: string): string | undefined =>
 /** Languages that are spoken in one country alone settle its currency; English, Spanish and others do not. */
 const oneCountry = new Set(['ja', 'zh', 'sv', 'nb', 'nn', 'no', 'da', 'is', 'ro']);
 const likelyRegion = (language: string): string =>
-  oneCountry.has(language) ? (new Intl.Locale(language).maximize().region ?? '').toLowerCase() : '';
+  oneCountry.has(language) ? (new Intl.Locale(language).maximize().region as string).toLowerCase() : '';
 
 /** Settles candidates by the page's data, then its domain, then its language; `by` says which, null when none did. */
 export function settleCurrency(

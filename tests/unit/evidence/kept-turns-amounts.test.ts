@@ -59,6 +59,35 @@ const sized = (title: string, sides: [Parameters<typeof measureOf>[0], number, n
     measures: sides.flatMap(([side, mm, precision]) => stated(measureOf(side, mm, `${mm} mm`, precision))),
   });
 
+it('a row of three lengths in each order', async () => {
+  const rows = [
+    [300, 210, 170],
+    [300, 170, 210],
+    [210, 300, 170],
+    [210, 170, 300],
+    [170, 300, 210],
+    [170, 210, 300],
+  ] as const;
+  const told = (title: string) =>
+    rows.map((row) => {
+      const evidence = gathered({
+        maker: carryalls,
+        listing: sized(
+          title,
+          row.map((mm) => ['unknown', mm]),
+        ),
+      });
+      return `${row.join(' ')}: ${evidence.flatMap(({ says }) => (says.kind === 'size' ? [`${says.side} ${says.mm}`] : [])).join(', ')}`;
+    });
+  await expect(
+    shown({
+      'of a known size': told('Carryall 30'),
+      'of the family': told('Carryall 45'),
+      'of no known size': told('Tote'),
+    }),
+  ).toMatchFileSnapshot('./kept/turns-rows.txt');
+});
+
 it('a length, against a model, a name, another length and a family', async () => {
   const lengths: Record<string, (mm: number) => Listing> = {
     'the width of a model in centimetres': (mm) => sized('Carryall 30', [['width', mm]]),
@@ -92,6 +121,12 @@ it('a length, against a model, a name, another length and a family', async () =>
         ['unknown', 210],
         ['unknown', mm],
         ['unknown', 170],
+      ]),
+    'a coarse width before a fine one': (mm) =>
+      sized('Carryall 45', [
+        ['width', 500, 50],
+        ['width', mm, 1],
+        ['height', 250],
       ]),
     'a strap': (mm) =>
       sized('Carryall 30', [

@@ -26,6 +26,17 @@ it('years far from the others, and how many, on the axis', async () => {
       1960,
     ),
     'an open year after a hard one': turnsOf(2020, (year) => axis([far(1990, 1990), far(year, null)]), 1960),
+    'a third year, at either end': turnsOf(
+      2004,
+      (year) =>
+        axis([
+          far(1990, 1990),
+          far(1980, 1980, { strength: 'soft' }),
+          far(2000, 2000, { strength: 'soft' }),
+          far(year, year, { id: 'x', basis: 'x', strength: 'soft' }),
+        ]),
+      1976,
+    ),
     'a long span': turnsOf(140, (length) => axis([far(1850, 1850 + length)])),
     'the years of it': turnsOf(140, (length) => `${years([far(1850, 1850 + length)])}`, 0, 7),
     'very early and very late': [1, 2, 5, 20, 9990, 9997, 9998].map((year) => `${year} ${years([far(year, year)])}`),
@@ -60,5 +71,27 @@ it('more pieces than are looked at', async () => {
       ),
     ),
   };
-  await expect(shown(turns)).toMatchFileSnapshot('./kept/turns-many.txt');
+  // Twelve cells, each left out by two pieces of its own: more conflicts of twelve than are looked for.
+  const cells = Array.from({ length: 12 }, (_, at) => yearSpan(1900 + at));
+  const outer = [yearsSpan(null, 1899), yearsSpan(1912, null)];
+  const without = (some: (at: number) => boolean) => cells.filter((_, at) => !some(at));
+  const large = (more: number) => [
+    piece('out', { spans: cells }),
+    ...cells.flatMap((_, cell) =>
+      ['a', 'b'].map((letter) => piece(`${letter}${cell}`, { spans: [...outer, ...without((at) => at === cell)] })),
+    ),
+    ...[0, 1].map((half) => piece(`half${half}`, { spans: [...outer, ...without((at) => at % 2 === half)] })),
+    ...Array.from({ length: more }, (_, at) =>
+      piece(`any${at}`, { spans: [yearsSpan(null, 1950 + at), yearsSpan(1950 + at, null)] }),
+    ),
+  ];
+  const triples = turnsOf(
+    176,
+    (more) => {
+      const { conflicts, conflictsComplete } = reason(large(more));
+      return `${conflictsComplete} ${conflicts.filter(({ evidence }) => evidence.length === 3).length} of three`;
+    },
+    170,
+  );
+  await expect(shown({ ...turns, 'three of so many': triples })).toMatchFileSnapshot('./kept/turns-many.txt');
 });

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { Claim } from '../../../src/claim/types';
 import type { Gathered } from '../../../src/evidence';
+import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, type Span, widenSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { farTurnsOf, turnsOf } from '../../turning';
 import { claim, ondrasse } from '../check/sample';
@@ -82,6 +83,58 @@ const periods: Record<string, (span: Span) => Partial<Gathered>> = {
   }),
   'a hard material': (span) => ({
     claims: [claim('made', 'x', { span }), claim('material', 'coil zip', { part: 'zip', material: 'coil zip' })],
+  }),
+  'the years of a system, and every other date': (span) => ({
+    claims: [
+      claim('bought', 'b', { span }),
+      claim('origin', 'DDR', { place: 'DDDE' }),
+      claim('material', 'olive twill', { part: 'lining', material: 'olive twill' }),
+      claim('material', 'suede', { part: 'lining', material: 'suede' }),
+      claim('model', 'Carryall 30', { model: 'Carryall 30' }),
+    ],
+    marks: [mark('m', { spans: [span] })],
+    decodings: [
+      decoding('d', {
+        readings: [
+          reading({ span: null, systemUsed: yearsSpan(2004, 2006), plant: { code: 'KV', place: 'BE', used: [span] } }),
+          reading({ span: null, systemUsed: yearsSpan(2005, 2007), probability: 0.09 }),
+        ],
+      }),
+    ],
+  }),
+  'a material of one model only': (span) => ({
+    claims: [
+      claim('made', 'x', { span }),
+      claim('model', 'Satchel', { model: 'Satchel' }),
+      claim('model', 'Carryall 30', { model: 'Carryall 30' }),
+      claim('material', 'sand suede', { part: 'trim', material: 'sand suede' }),
+    ],
+    maker: {
+      ...ondrasse,
+      models: [...ondrasse.models, { name: 'Satchel', made: ['1985', null] }],
+      construction: [
+        { part: 'trim', is: 'sand suede', models: ['Satchel'], used: ['1990', '1995'], strength: 'hard', source: 's' },
+        {
+          part: 'trim',
+          is: 'satin',
+          not: ['suede'],
+          models: ['Carryall 30'],
+          used: ['1980', '1985'],
+          strength: 'hard',
+          source: 's',
+        },
+      ],
+    } as MakerFile,
+  }),
+  'a part that was replaced, and a piece restored': (span) => ({
+    claims: [
+      claim('made', 'x', { span }),
+      claim('material', 'coil zip', { part: 'zip', material: 'coil zip' }),
+      claim('replaced', 'r', { parts: [] }),
+    ],
+  }),
+  'two dates of making': (span) => ({
+    claims: [claim('made', 'x', { span }), claim('made', 'y', { span: { ...yearSpan(1990), about: true } })],
   }),
   'the first stamps': (span) => ({ claims: [claim('made', 'x', { span })], decodings: [decoding('d')] }),
   'a country that is no more': (span) => ({

@@ -3,8 +3,8 @@ import { type Evidence, type Gathered, gatherEvidence, pairsOf } from '../../../
 /** Every pair that a rule compares, as it stands. */
 export const stand = (evidence: readonly Evidence[]): string =>
   pairsOf(evidence)
-    .map(({ rule, relation, hard, informs, narrows, inside, withheld }) =>
-      [rule, relation, hard && 'hard', informs, narrows && 'narrows', inside, withheld && 'withheld']
+    .map(({ rule, over, relation, hard, informs, narrows, inside, withheld }) =>
+      [`${rule} over ${over}`, relation, hard && 'hard', informs, narrows && 'narrows', inside, withheld && 'withheld']
         .filter(Boolean)
         .join(' '),
     )

@@ -3,7 +3,7 @@ import * as text from '../../../src/text';
 import { readCount } from '../../../src/text/said-number';
 import { digestOf } from '../../digest';
 import { turnsOf } from '../../turning';
-import { now } from './readers';
+import { now, priced, sized } from './readers';
 
 /*
  * Numbers in every form in which people write them, and where the answer turns as they grow. A digest stands for what
@@ -31,9 +31,6 @@ const hints: text.PriceHints[] = [
   { language: 'ja', currency: 'JPY' },
   { language: 'xx', domain: 'shop.zz', currency: 'KWD' },
 ];
-
-const priced = ({ price, words, caveats }: text.FoundPrice) =>
-  `“${words}” ${price.kind} ${price.minor}${price.minorTo === undefined ? '' : `–${price.minorTo}`}/${price.exponent} ${price.currencies.join('|')}${price.currency === null ? '?' : ''}${price.otherMinor ? ` or ${price.otherMinor.join(' or ')}` : ''}${caveats.length > 0 ? ` (${caveats.join(', ')})` : ''}`;
 
 it('sums in every form, with every sign, on pages of many places', async () => {
   const out = numbers.flatMap((number) => {
@@ -67,8 +64,6 @@ it('what a sign means, on pages of many places', async () => {
   await keep(out, 'signs');
 });
 
-const sized = ({ measure: { dimension, mm, precisionMm, unit }, words }: text.FoundMeasure) =>
-  `${dimension} ${mm}±${precisionMm} ${unit} “${words}”`;
 const sizes = (said: string, language = 'en') => text.parseMeasures(said, language).map(sized).join('; ') || 'nothing';
 
 it('lengths in every form', async () => {

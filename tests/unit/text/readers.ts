@@ -10,6 +10,7 @@ export const readers: Record<string, (said: string, language: string) => readonl
   date: (said, language) => text.parseDates(said, { language, now }),
   rating: (said) => text.findRatings(said),
   condition: (said) => text.findConditions(said, true),
+  'condition in a text': (said) => text.findConditions(said),
   return: (said) => text.findReturns(said),
   shipping: (said) => text.findShipping(said),
   payment: (said) => text.findPayment(said),
@@ -21,3 +22,11 @@ export const readers: Record<string, (said: string, language: string) => readonl
   availability: (said) => text.findAvailability(said),
   code: (said) => text.findItemCodes(said),
 };
+
+/** A price, a length and a date in short. */
+export const priced = ({ price, words, caveats }: text.FoundPrice) =>
+  `“${words}” ${price.kind} ${price.minor}${price.minorTo === undefined ? '' : `–${price.minorTo}`}/${price.exponent} ${price.currencies.join('|')}${price.currency === null ? '?' : ''}${price.otherMinor ? ` or ${price.otherMinor.join(' or ')}` : ''}${caveats.length > 0 ? ` (${caveats.join(', ')})` : ''}`;
+export const sized = ({ measure: { dimension, mm, precisionMm, unit }, words }: text.FoundMeasure) =>
+  `${dimension} ${mm}±${precisionMm} ${unit} “${words}”`;
+export const datedShort = ({ span, form, ambiguous, words }: text.FoundDate) =>
+  `${form} ${span.from ?? '…'}/${span.to ?? '…'} ${span.precision}${span.about ? '~' : ''}${ambiguous ? ` or ${ambiguous.map(({ from }) => from).join(', ')}` : ''} “${words}”`;
