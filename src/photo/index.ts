@@ -3,6 +3,8 @@ export { type ForeignFormat, foreignFormat, howToSendJpeg } from './foreign-form
 export { greyOf, invert, pixelsOf } from './grey';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';
+export { measureMarks } from './measure';
+export { type Mark, type Measure, markSchema } from './measure/measure-types';
 export type { Observation, Where } from './observation-types';
 export { observe, observersOfPrint, type Seen } from './observe';
 export { observationId } from './observe/observer';

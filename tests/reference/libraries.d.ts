@@ -24,3 +24,13 @@ declare module 'luxon' {
     toISODate(): string;
   }
 }
+declare module 'culori' {
+  interface Lab65 {
+    mode: 'lab65';
+    l: number;
+    a: number;
+    b: number;
+  }
+  export function converter(mode: 'lab65'): (colour: { mode: 'rgb'; r: number; g: number; b: number }) => Lab65;
+  export function differenceCiede2000(): (one: Lab65, other: Lab65) => number;
+}

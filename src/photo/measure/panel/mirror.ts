@@ -1,0 +1,93 @@
+import type { Point } from '../../types';
+import type { NotMeasured } from '../measure-types';
+import { bestMatch, type Cell, foldCell } from './cell';
+import { type Lattice, latticeOf, type Step } from './lattice';
+import { intoPanel, type Panel } from './panel';
+
+export interface Off {
+  /** Shares of the repeat; right of the middle is positive. */
+  value: number;
+  uncertainty: number;
+}
+
+/** Share of a pattern's likeness to its own other half that its mirror picture must reach to have an axis. Found on drawn patterns. */
+const nearlyMirrored = 0.9;
+const leastAlike = 0.35;
+/** An axis is told to no less than this share of a repeat, whatever the halves say. */
+const leastWithin = 0.006;
+
+interface Axes {
+  lattice: Lattice & { across: Step; down: Step };
+  /** Place of one axis in a repeat; the other lies half a repeat on. */
+  place: number;
+  within: number;
+}
+
+/** How far the nearest upright mirror axis lies off the panel's middle. Axes lie half a repeat apart: never more than a quarter. */
+export function mirrorOff(panel: Panel): Off | NotMeasured {
+  const axes = axesOf(panel);
+  return typeof axes === 'string' ? axes : offBy(panel, axes, 0.5, axes.place);
+}
+
+/** How far the nearest of all motifs like the one at `motif` lies off the panel's middle. */
+export function motifOff(panel: Panel, motif: Point): Off | NotMeasured {
+  const axes = axesOf(panel);
+  if (typeof axes === 'string') return axes;
+  if (axes.lattice.staggered) return 'staggered';
+  const at = intoPanel(panel, motif);
+  if (at === null) return 'flat';
+  const { across, down } = axes.lattice;
+  const u = (at.x * down.y - at.y * down.x) / (across.x * down.y - across.y * down.x);
+  const ahead = u - axes.place;
+  // The motif's middle lies on one of the axes; which of the two a hand's point tells.
+  return offBy(panel, axes, 1, axes.place + Math.round(2 * ahead) / 2);
+}
+
+function axesOf({ image }: Panel): Axes | NotMeasured {
+  const lattice = latticeOf(image);
+  const { across, down, staggered } = lattice;
+  if (across === null || down === null) return 'no-repeat';
+  const fold = (holds: (x: number, y: number) => boolean): Cell | null => foldCell(image, across, down, holds);
+  const halves = [
+    fold((x) => x < image.width / 2),
+    fold((x) => x >= image.width / 2),
+    fold((_, y) => y < image.height / 2),
+    fold((_, y) => y >= image.height / 2),
+  ];
+  const whole = fold(() => true);
+  if (whole === null || halves.some((half) => half === null)) return 'no-repeat';
+  const [left, right, upper, lower] = halves as [Cell, Cell, Cell, Cell];
+  const [self, otherSelf] = [
+    bestMatch(left, right, 'as-it-is', 0.1).alike,
+    bestMatch(upper, lower, 'as-it-is', 0.1).alike,
+  ];
+  const mirrored = bestMatch(left, right, 'mirrored', 0.05);
+  const otherMirrored = bestMatch(upper, lower, 'mirrored', 0.05);
+  if (self < leastAlike || otherSelf < leastAlike) return 'no-repeat';
+  if (mirrored.alike < nearlyMirrored * self || otherMirrored.alike < nearlyMirrored * otherSelf) return 'no-axis';
+  const place = bestMatch(whole, whole, 'mirrored', 0.05).u / 2;
+  const own = [left, right, upper, lower].map((cell) => apart(bestMatch(cell, cell, 'mirrored', 0.05).u / 2, place));
+  const [l, r, u, d] = own as [number, number, number, number];
+  // What the halves share is off at the middle too; what they part in is the slope of a panel not quite straightened.
+  const within =
+    leastWithin + (1.2 * (Math.abs(l + r) + Math.abs(u + d))) / 2 + 0.12 * (Math.abs(l - r) + Math.abs(u - d));
+  return { lattice: { across, down, staggered }, place, within };
+}
+
+/** How far one axis is from another, −1/4 to 1/4: they come every half. */
+const apart = (one: number, other: number): number => one - other - Math.round((one - other) * 2) / 2;
+
+/** The nearest of the places that come every `every` repeats to the middle of the panel, at half its height. */
+function offBy({ image, snapped, across: wide }: Panel, axes: Axes, every: number, place: number): Off {
+  const { across, down } = axes.lattice;
+  const middle = image.width / 2;
+  const slope = down.x / down.y;
+  // Along the line of half the height, one repeat is this many samples.
+  const repeat = across.x - across.y * slope;
+  const first = place * repeat + (image.height / 2) * slope;
+  const off = (first - middle) / repeat;
+  const value = off - Math.round(off / every) * every;
+  const [, right, , left] = snapped.within;
+  const pixels = (repeat * wide) / image.width;
+  return { value, uncertainty: Math.hypot(axes.within, Math.hypot(left, right) / 2 / pixels) };
+}

@@ -1,0 +1,112 @@
+import type { Strip } from './strip';
+
+/** A row laid over itself, stitch on stitch. */
+export interface Fold {
+  /** Samples of one stitch along and across. */
+  columns: number;
+  rows: number;
+  /** Where each stitch begins, samples of the strip. */
+  starts: number[];
+  /** What all have in common, row by row; the mean of each row of the strip is taken out. */
+  common: Float64Array;
+  /** That mean of each row. */
+  means: Float64Array;
+  /** How alike each is to the mean of the others, −1 to 1. */
+  alike: number[];
+  /** Mean of `alike`. */
+  likeness: number;
+}
+
+/** Samples of one stitch along the row, whatever its pitch. */
+const columns = 16;
+
+/** Where stitches begin whose pitch changes evenly by the share `swell` from first to last. */
+export function startsOf(from: number, count: number, pitch: number, swell: number): number[] {
+  return Array.from({ length: count + 1 }, (_, at) => {
+    const share = count > 0 ? at / count : 0;
+    return from + pitch * (at + swell * count * (share * share - share) * 0.5);
+  });
+}
+
+/** The strip between two samples and `reach` rows to either side, as `columns` by `rows`; `means` is taken out of each row. */
+export function cellAt(
+  strip: Strip,
+  start: number,
+  end: number,
+  reach: number,
+  rows: number,
+  means: Float64Array,
+): Float64Array {
+  const cell = new Float64Array(columns * rows);
+  for (let row = 0; row < rows; row++) {
+    const y = Math.round(strip.aside + ((row / (rows - 1)) * 2 - 1) * reach);
+    const from = y * strip.width;
+    for (let column = 0; column < columns; column++) {
+      const x = start + ((column + 0.5) / columns) * (end - start) - 0.5;
+      const left = Math.max(0, Math.min(strip.width - 2, Math.floor(x)));
+      const share = Math.min(1, Math.max(0, x - left));
+      cell[row * columns + column] =
+        strip.data[from + left]! * (1 - share) + strip.data[from + left + 1]! * share - means[row]!;
+    }
+  }
+  return cell;
+}
+
+export const rowsOf = (reach: number): number => Math.min(17, 2 * Math.max(2, Math.round(reach)) + 1);
+
+/** Lays the stitches between `starts` over each other, `reach` rows to either side. */
+export function foldRow(strip: Strip, starts: number[], reach: number): Fold {
+  const rows = rowsOf(reach);
+  const cells: Float64Array[] = [];
+  const none = new Float64Array(rows);
+  for (let at = 0; at + 1 < starts.length; at++)
+    cells.push(cellAt(strip, starts[at]!, starts[at + 1]!, reach, rows, none));
+  const means = new Float64Array(rows);
+  for (let row = 0; row < rows; row++) {
+    let sum = 0;
+    for (const cell of cells) for (let column = 0; column < columns; column++) sum += cell[row * columns + column]!;
+    means[row] = sum / (cells.length * columns);
+  }
+  const total = new Float64Array(columns * rows);
+  for (const cell of cells) {
+    for (let at = 0; at < cell.length; at++) {
+      cell[at]! -= means[Math.floor(at / columns)]!;
+      total[at]! += cell[at]!;
+    }
+  }
+  const alike = cells.map((cell) =>
+    likeness(
+      cell,
+      total.map((sum, at) => sum - cell[at]!),
+    ),
+  );
+  return {
+    columns,
+    rows,
+    starts,
+    common: total.map((sum) => sum / cells.length),
+    means,
+    alike,
+    likeness: alike.reduce((sum, value) => sum + value, 0) / Math.max(1, alike.length),
+  };
+}
+
+/** Correlation of two cells, each row's mean taken out: an edge along the row is not alike in itself. */
+export function likeness(one: Float64Array, other: Float64Array): number {
+  let [product, square, otherSquare] = [0, 0, 0];
+  for (let row = 0; row < one.length; row += columns) {
+    let [mean, otherMean] = [0, 0];
+    for (let at = row; at < row + columns; at++) {
+      mean += one[at]!;
+      otherMean += other[at]!;
+    }
+    mean /= columns;
+    otherMean /= columns;
+    for (let at = row; at < row + columns; at++) {
+      product += (one[at]! - mean) * (other[at]! - otherMean);
+      square += (one[at]! - mean) ** 2;
+      otherSquare += (other[at]! - otherMean) ** 2;
+    }
+  }
+  return square > 0 && otherSquare > 0 ? product / Math.sqrt(square * otherSquare) : 0;
+}

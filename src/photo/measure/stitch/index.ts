@@ -1,0 +1,22 @@
+import type { GreyImage, Point } from '../../types';
+import type { Measurable, Measure } from '../measure-types';
+import { findStitches, type Stitches } from './count';
+import { evennessOf, slantOf } from './shape';
+
+type OfStitches = Extract<Measurable, 'count' | 'pitch' | 'evenness' | 'slant'>;
+
+/** A measure of the stitches along a marked line; none where no stitches are told from their ground. */
+export function measureStitches(what: OfStitches, grey: GreyImage, points: readonly Point[], within: number): Measure {
+  const [from, to] = [points[0]!, points.at(-1)!];
+  const found = findStitches(grey, from, to, within);
+  const where = { form: 'line' as const, points: found?.ends ?? ([from, to] as [Point, Point]) };
+  if (found === null) return { what, value: null, uncertainty: null, unit: null, where, why: 'no-stitches' };
+  return { what, ...measuredAs(what, found), where };
+}
+
+function measuredAs(what: OfStitches, found: Stitches): Pick<Measure, 'value' | 'uncertainty' | 'unit'> {
+  if (what === 'count') return { value: found.count, uncertainty: found.countWithin, unit: 'stitch' };
+  if (what === 'pitch') return { value: found.pitch, uncertainty: found.pitchWithin, unit: 'px' };
+  if (what === 'evenness') return { ...evennessOf(found), unit: 'share' };
+  return { ...slantOf(found), unit: 'degree' };
+}

@@ -1,0 +1,139 @@
+import type { Folded } from './count';
+import { cellAt, type Fold, foldRow, likeness } from './fold';
+import type { Strip } from './strip';
+
+/** The stitches of a row from its first to its last. */
+export interface Run {
+  /** Where each begins, samples of the strip, and where the last ends. */
+  starts: number[];
+  fold: Fold;
+  /** Whether no other count fits nearly as well. */
+  sure: boolean;
+}
+
+/**
+ * Where the row begins and ends near its marked points: stitches stand there and none do beyond, or, where it goes on
+ * past all that a hand may be off, the hole nearest to the mark.
+ */
+export function runOf(strip: Strip, fold: Folded, within: number): Run | null {
+  const phase = threadMiddle(strip, fold) - 0.5;
+  const ways = [phase, phase + 0.5].map((by) => {
+    const shift = by - Math.round(by);
+    return runAt(strip, { ...fold, starts: fold.starts.map((start) => start + shift * fold.pitch) }, within);
+  });
+  const [thread, hole] = ways;
+  if (!thread || !hole) return thread ?? hole ?? null;
+  return hole.worth > thread.worth + 4 ? hole : thread;
+}
+
+function runAt(strip: Strip, fold: Folded, within: number): (Run & { worth: number }) | null {
+  const { pitch, swell } = fold;
+  const own = fold.starts.length - 1;
+  const laid = foldRow(strip, fold.starts, fold.reach);
+  const startAt = (cell: number): number => {
+    const share = cell / own;
+    return fold.starts[0]! + pitch * (cell + swell * own * (share * share - share) * 0.5);
+  };
+  const extra = Math.floor(strip.before / pitch) + 1;
+  const cells: { start: number; end: number }[] = [];
+  for (let cell = -extra; cell < own + extra; cell++) {
+    const [start, end] = [startAt(cell), startAt(cell + 1)];
+    if (start >= -pitch * 0.1 && end <= strip.width + pitch * 0.1) cells.push({ start, end });
+  }
+  const there = presence(strip, fold, laid, cells);
+  const gain = there.map((share) => (Math.max(-0.3, Math.min(1.1, share)) - 0.5) * 7);
+  const sums = [0];
+  for (const value of gain) sums.push(sums.at(-1)! + value);
+  const spread = Math.max(1.5, within * 0.6);
+  const [begin, finish] = [strip.before, strip.before + strip.length];
+  const off = (place: number, mark: number): number => ((place - mark) / spread) ** 2 / 2;
+  const ranked: { i: number; j: number; worth: number }[] = [];
+  for (let i = 0; i < cells.length; i++) {
+    for (let j = i + 1; j < cells.length; j++)
+      ranked.push({ i, j, worth: sums[j + 1]! - sums[i]! - off(cells[i]!.start, begin) - off(cells[j]!.end, finish) });
+  }
+  ranked.sort((a, b) => b.worth - a.worth);
+  const top = ranked[0];
+  if (top === undefined) return null;
+  let { i, j } = top;
+  const rival = ranked.find((other) => other.j - other.i !== j - i);
+  let sure = rival === undefined || top.worth - rival.worth > 2;
+  const nearest = (mark: number, of: 'start' | 'end'): number =>
+    cells.reduce((least, cell, at) => (Math.abs(cell[of] - mark) < Math.abs(cells[least]![of] - mark) ? at : least), 0);
+  if (cells[i]!.start < begin - within * 1.25 && (there[i - 1] ?? 1) > 0.5) {
+    i = nearest(begin, 'start');
+    sure = false;
+  }
+  if (cells[j]!.end > finish + within * 1.25 && (there[j + 1] ?? 1) > 0.5) {
+    j = nearest(finish, 'end');
+    sure = false;
+  }
+  if (j < i) return null;
+  return {
+    starts: [...cells.slice(i, j + 1).map(({ start }) => start), cells[j]!.end],
+    fold: laid,
+    sure,
+    worth: top.worth,
+  };
+}
+
+/**
+ * How far a stitch stands in each cell, 1 as the row's own do on the average and 0 as the ground: half by the likeness of
+ * its drawing to theirs, half by how far it leaves the ground as theirs do.
+ */
+function presence(strip: Strip, fold: Folded, laid: Fold, cells: readonly { start: number; end: number }[]): number[] {
+  const usual = Math.max(0.2, middle(laid.alike));
+  const none = new Float64Array(laid.rows);
+  const drawn = cells.map(
+    ({ start, end }) => likeness(cellAt(strip, start, end, fold.reach, laid.rows, none), laid.common) / usual,
+  );
+  const near = Math.max(1, fold.pitch * 0.16);
+  const ground = groundOf(strip, fold);
+  const core = foldRow(strip, fold.starts, near);
+  const level = new Float64Array(core.rows).fill(ground);
+  const standing = core.common.map((value, at) => value + core.means[Math.floor(at / core.columns)]! - ground);
+  const whole = standing.reduce((sum, value) => sum + value * value, 0);
+  return cells.map(({ start, end }, place) => {
+    const cell = cellAt(strip, start, end, near, core.rows, level);
+    const share = whole > 0 ? cell.reduce((sum, value, at) => sum + value * standing[at]!, 0) / whole : 0;
+    return Math.max(-0.5, Math.min(1.2, drawn[place]!)) * 0.5 + Math.max(-0.5, Math.min(1.2, share)) * 0.5;
+  });
+}
+
+/** Where in a cell the thread's middle lies, 0 to 1: what leaves the ground, holes being shorter than threads. */
+function threadMiddle(strip: Strip, fold: Folded): number {
+  const own = foldRow(strip, fold.starts, Math.max(1, fold.pitch * 0.12));
+  const ground = groundOf(strip, fold);
+  const leaves = new Float64Array(own.columns);
+  for (let column = 0; column < own.columns; column++) {
+    let sum = 0;
+    for (let row = 0; row < own.rows; row++) sum += own.common[row * own.columns + column]! + own.means[row]! - ground;
+    leaves[column] = Math.abs(sum / own.rows);
+  }
+  const highest = Math.max(...leaves);
+  const holes = leaves.filter((value) => value > highest / 2).length / leaves.length < 0.3;
+  let [c, s] = [0, 0];
+  leaves.forEach((value, column) => {
+    c += value * value * Math.cos((2 * Math.PI * (column + 0.5)) / own.columns);
+    s += value * value * Math.sin((2 * Math.PI * (column + 0.5)) / own.columns);
+  });
+  return Math.atan2(s, c) / (2 * Math.PI) + (holes ? 0.5 : 0);
+}
+
+/** Brightness of what lies beside the row, on both sides. */
+function groundOf(strip: Strip, { pitch }: Folded): number {
+  const values: number[] = [];
+  const [near, far] = [Math.round(pitch * 0.45), Math.min(strip.aside, Math.round(pitch * 0.8))];
+  for (let row = near; row <= far; row++) {
+    for (let column = strip.before; column < strip.width - strip.before; column += 3) {
+      values.push(strip.data[(strip.aside + row) * strip.width + column]!);
+      values.push(strip.data[(strip.aside - row) * strip.width + column]!);
+    }
+  }
+  return middle(values);
+}
+
+function middle(values: readonly number[]): number {
+  const sorted = Float64Array.from(values).sort();
+  return sorted[sorted.length >> 1] ?? 0;
+}
