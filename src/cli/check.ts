@@ -7,6 +7,7 @@ import type { Result } from '../problem';
 import { problemWords, reportOf } from './check-report';
 import { matchPhotoFiles, type PhotoFiles } from './listing-photos';
 import { readPhotoFiles } from './read-photos';
+import { saidProblems } from './said-problems';
 import { readSavedPage } from './saved-page';
 
 /*
@@ -30,7 +31,11 @@ function makerFrom(path: string): MakerFile {
   }
   const read = readMakerFileText(text);
   if (read.ok) return read.file;
-  throw new Fault(read.problems.map(({ where, what, remedy }) => `${path}: ${where}: ${what}. ${remedy}`).join('\n'));
+  throw new Fault(
+    saidProblems(read.problems)
+      .map(({ where, what, remedy }) => `${path}: ${where}: ${what}. ${remedy}`)
+      .join('\n'),
+  );
 }
 
 function readArguments() {

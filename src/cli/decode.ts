@@ -7,6 +7,7 @@ import { readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
 import { sayReadingReason, sayTells } from '../words';
 import { changeWords } from './change-words';
+import { saidProblems } from './said-problems';
 
 /*
  * npm run -s decode -- [--json] [--maker FILE]... CODE...
@@ -36,7 +37,7 @@ function readMaker(given: string): MakerFile {
   }
   const result = readMakerFileText(text);
   if (result.ok) return result.file;
-  const lines = result.problems.map(({ where, what, expected, remedy }) => {
+  const lines = saidProblems(result.problems).map(({ where, what, expected, remedy }) => {
     return `  ${where}: ${what}${expected ? ` (expected: ${expected})` : ''}. ${remedy}`;
   });
   return stop([`${path}: the maker file is refused`, ...lines].join('\n'));

@@ -4,7 +4,8 @@ import { parseArgs } from 'node:util';
 import { type Explanation, type KnownCode, type Learned, learnSystem, type OpenReason, writeLearned } from '../code';
 import { readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
-import { strings } from '../words';
+import { sayLayoutPart, strings } from '../words';
+import { saidProblems } from './said-problems';
 
 /*
  * npm run -s learn -- [--json] [--into MAKERFILE --id ID] CODES
@@ -57,7 +58,11 @@ function readArguments() {
 function readMaker(path: string): MakerFile {
   const result = readMakerFileText(readText(path));
   if (result.ok) return result.file;
-  return stop(result.problems.map(({ where, what }) => `${path}: ${where}: ${what}`).join('\n'));
+  return stop(
+    saidProblems(result.problems)
+      .map(({ where, what }) => `${path}: ${where}: ${what}`)
+      .join('\n'),
+  );
 }
 
 const outcomes: Record<OpenReason | 'settled', string> = {
@@ -72,9 +77,9 @@ const outcomes: Record<OpenReason | 'settled', string> = {
 
 function tableOf(learned: Learned, examples: readonly KnownCode[]): string {
   const line = ({ eras }: Explanation, at: number) =>
-    eras.map(({ layout, used, words }, era) =>
+    eras.map(({ layout, used, says }, era) =>
       [
-        `${era === 0 ? `${at + 1}.` : '  then'} ${words.join('; ')}`,
+        `${era === 0 ? `${at + 1}.` : '  then'} ${says.map((one) => sayLayoutPart(one, 'en')).join('; ')}`,
         `   ${JSON.stringify(layout)}`,
         `   known from ${used[0]} to ${used[1] ?? 'now'}`,
       ].join('\n'),

@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util';
 import { type MakerFile, readMakerFileText } from '../maker';
 import { openEngines } from './engines';
 import { openPhotoFile } from './photo-file';
+import { saidProblems } from './said-problems';
 import { photoResult, type StampResult } from './stamp-result';
 
 const usage = 'usage: npm run -s read-stamp -- [--json] [--maker FILE]... PHOTO...';
@@ -18,7 +19,11 @@ function makersFrom(paths: readonly string[]): MakerFile[] {
     }
     const read = readMakerFileText(text);
     if (read.ok) return read.file;
-    throw new Error(read.problems.map(({ where, what }) => `${path}: ${where}: ${what}`).join('\n'));
+    throw new Error(
+      saidProblems(read.problems)
+        .map(({ where, what }) => `${path}: ${where}: ${what}`)
+        .join('\n'),
+    );
   });
 }
 

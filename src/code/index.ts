@@ -6,6 +6,7 @@ export { encodeReading } from './encode';
 export { decodeExactly } from './exact';
 export { type Expected, expectedSchema, expectedWords } from './expected';
 export { type CodeFamily, codeFamilies } from './families';
+export type { ExampleFaultSays, LayoutFaultSays } from './fault';
 export { differencesBetween } from './nearest';
 export { readStated, readsAs, readsOf, spanReads } from './reads';
 export { acceptanceLevel } from './settle';
@@ -17,6 +18,7 @@ export {
   type Doubted,
   type Explanation,
   type KnownCode,
+  type LayoutSays,
   type Learned,
   learning,
   learnSystem,

@@ -1,5 +1,6 @@
 import type { Layout } from '../maker/types';
 import type { CheckRule } from './check-character';
+import type { LayoutFaultSays } from './fault';
 import { shapeSlot } from './slot';
 import type { Cell, GroupName, GroupShape, SlotContext } from './slot/cell';
 
@@ -43,7 +44,7 @@ export interface LaidLayout {
 export interface LayoutFault {
   /** The slot at fault, null when it is the layout as a whole. */
   slot: number | null;
-  what: string;
+  fault: LayoutFaultSays;
 }
 
 /** Prepares a layout, or says what is wrong with it. */
@@ -55,23 +56,23 @@ export function layOut(layout: Layout, context: SlotContext): LaidLayout | Layou
     const end = first + shape.cells.length;
     laid.slots.push({ name: shape.name, slot, first, end });
     const fault = shape.group ? addToGroup(laid.groups, shape.group, shape.cells, first) : null;
-    if (fault) return { slot: index, what: fault };
+    if (fault) return { slot: index, fault };
     for (const [step, cell] of shape.cells.entries()) {
       const skipTo = cell.alone ? first + step + 1 : end;
       laid.cells.push({ ...cell, slot: index, skipTo });
     }
     if ('serial' in slot && typeof slot.serial === 'object' && slot.serial.min > slot.serial.max) {
-      return { slot: index, what: 'the fewest digits of the serial number are more than the most' };
+      return { slot: index, fault: { kind: 'serial-digits' } };
     }
   }
-  if (laid.cells.length > longestCode) return { slot: null, what: `longer than ${longestCode} characters` };
+  if (laid.cells.length > longestCode) return { slot: null, fault: { kind: 'code-too-long', most: longestCode } };
   const open = new Set(laid.cells.flatMap(({ optional, slot }) => (optional ? [slot] : [])));
   if (open.size > mostOpenSlots) {
-    return { slot: null, what: `more than ${mostOpenSlots} slots may be left out or change their length` };
+    return { slot: null, fault: { kind: 'too-open', most: mostOpenSlots } };
   }
   for (const group of laid.groups.values()) {
     const fault = finishGroup(group, laid.cells);
-    if (fault) return { slot: null, what: fault };
+    if (fault) return { slot: null, fault };
   }
   addChecks(laid);
   laid.longest = laid.cells.length;
@@ -83,26 +84,31 @@ export function layOut(layout: Layout, context: SlotContext): LaidLayout | Layou
   return laid;
 }
 
-export const isFault = (laid: LaidLayout | LayoutFault): laid is LayoutFault => 'what' in laid;
+export const isFault = (laid: LaidLayout | LayoutFault): laid is LayoutFault => 'fault' in laid;
 
-function addToGroup(groups: LaidLayout['groups'], shape: GroupShape, cells: Cell[], first: number): string | null {
+function addToGroup(
+  groups: LaidLayout['groups'],
+  shape: GroupShape,
+  cells: Cell[],
+  first: number,
+): LayoutFaultSays | null {
   const known = groups.get(shape.name);
   const places = cells.flatMap((cell, step) => (cell.group ? [first + step] : []));
   if (!known) {
     groups.set(shape.name, { ...shape, cells: places, next: null });
     return null;
   }
-  if (known.writes !== shape.writes) return `the ${shape.name} is written in two ways`;
+  if (known.writes !== shape.writes) return { kind: 'two-ways', group: shape.name };
   known.cells.push(...places);
   return null;
 }
 
 /** Checks that the value's places are all there once, and makes the table of characters that may follow. */
-function finishGroup(group: LaidGroup, cells: LaidCell[]): string | null {
+function finishGroup(group: LaidGroup, cells: LaidCell[]): LayoutFaultSays | null {
   const places = group.cells.map((cell) => cells[cell]!.place);
-  if (new Set(places).size !== places.length) return `the ${group.name} stands there twice`;
+  if (new Set(places).size !== places.length) return { kind: 'twice', group: group.name };
   if (places.length !== group.width) {
-    if (group.name !== 'year' || places[0] !== 1) return `the ${group.name} has only its tens or only its units`;
+    if (group.name !== 'year' || places[0] !== 1) return { kind: 'half', group: group.name };
     // Units of a year without tens are a year of one digit.
     cells[group.cells[0]!]!.place = 0;
     group.width = 1;

@@ -1,13 +1,13 @@
 import type { CodeSystem, Plant } from '../maker/types';
 import { bookPlants, openSystem, type SystemFault } from './book';
 import { readExactly } from './exact';
-import { expectedWords } from './expected';
+import type { ExampleFaultSays } from './fault';
 import { readStated, readsAs, readsOf } from './reads';
 import type { Reading } from './types';
 
 export interface ExampleFault {
   example: number;
-  what: string;
+  fault: ExampleFaultSays;
 }
 
 /** What is wrong with a system of a maker file: its layouts, and examples that do not decode as they say. */
@@ -20,23 +20,19 @@ export function testSystem(
   const examples = system.examples.flatMap(({ code, reads }, example): ExampleFault[] => {
     const stated = readStated(reads);
     if ('unknown' in stated) {
-      return [{ example, what: `"${stated.unknown}" in "${reads}" is neither a date nor a place code` }];
+      return [{ example, fault: { kind: 'not-understood', unknown: stated.unknown, reads } }];
     }
     const { exact, impossible } = readExactly(open, code);
     const readings = exact.map(({ reading }) => reading);
     if (stated.nothing) {
-      return readings.length === 0 ? [] : [{ example, what: `"${code}" reads ${readsOf(readings[0]!)}, not nothing` }];
+      if (readings.length === 0) return [];
+      return [{ example, fault: { kind: 'reads-something', code, says: readsOf(readings[0]!) } }];
     }
-    const wrong = impossible
-      ? `: ${impossible.slot} "${impossible.value}" should be ${expectedWords(impossible.expected)}`
-      : '';
-    if (readings.length === 0) return [{ example, what: `"${code}" does not fit the system's layout${wrong}` }];
+    if (readings.length === 0) return [{ example, fault: { kind: 'does-not-fit', code, impossible } }];
     const fitting = exact.filter(({ reading }) => readsAs(reading, stated));
     if (fitting.some(({ meaning }) => meaning.inPeriod)) return [];
-    if (fitting.length > 0)
-      return [{ example, what: `"${code}" reads ${reads}, which lies outside the system's period` }];
-    const said = readings.map(readsOf).join(' or ');
-    return [{ example, what: `"${code}" reads ${said}, but the example says "${reads}"` }];
+    if (fitting.length > 0) return [{ example, fault: { kind: 'outside-period', code, reads } }];
+    return [{ example, fault: { kind: 'reads-otherwise', code, says: readings.map(readsOf), reads } }];
   });
   return { layouts: [], examples };
 }

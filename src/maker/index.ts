@@ -2,6 +2,7 @@ export { inventedMakers } from './built-in';
 export { builtInMakers } from './built-in-makers';
 export { isDemoPage, makersFor } from './demo';
 export * from './edit';
+export type { MakerFault, MakerProblem, ShownValue } from './fault';
 export { findMaker } from './find';
 export { type LiveExample, liveExamples } from './live';
 export { type Choice, type Conflict, type Merge, mergeMakerFiles } from './merge';

@@ -1,4 +1,4 @@
-import { decodeSystem, readStated, readsAs, readsOf, testSystem } from '../code';
+import { decodeSystem, type ExampleFaultSays, readStated, readsAs, readsOf, testSystem } from '../code';
 import type { CodeSystem, Plant } from './schema';
 
 /** How an example stands while its system is being written. */
@@ -9,12 +9,12 @@ export interface LiveExample {
   says: string[];
   state: 'agrees' | 'differs' | 'not read' | 'reads not understood';
   /** Why, when it does not agree. */
-  why: string | null;
+  why: ExampleFaultSays | null;
 }
 
 /** Every example of a system as it decodes at this moment, for showing beside the slots. */
 export function liveExamples(system: CodeSystem, plants: readonly Plant[]): LiveExample[] {
-  const faults = new Map(testSystem(system, plants).examples.map(({ example, what }) => [example, what]));
+  const faults = new Map(testSystem(system, plants).examples.map(({ example, fault }) => [example, fault]));
   return system.examples.map(({ code, reads }, index) => {
     const readings = decodeSystem(code, system, plants);
     const says = [...new Set(readings.map(readsOf))];

@@ -1,21 +1,21 @@
 import { findNodeAtLocation, parseTree } from 'jsonc-parser';
 import { periodsOf, testSystem } from '../code';
 import { isPlaceCode, unknownPlace } from '../place';
-import type { Problem } from '../problem';
 import { periodSpan } from '../span';
+import { type MakerFault, type MakerProblem, makerProblem } from './fault';
 import { plainProblems } from './plain';
 import { type MakerFile, makerFileSchema, type Period } from './schema';
 
-export type MakerFileResult = { ok: true; file: MakerFile } | { ok: false; problems: Problem[] };
+export type MakerFileResult = { ok: true; file: MakerFile } | { ok: false; problems: MakerProblem[] };
 
 /** Far above any maker file (the largest of ours has 15,000 characters); bounds the work on a hostile one. */
 export const largestFile = 2_000_000;
 const mostValues = 40_000;
 const deepest = 40;
 
-const refuse = (code: string, where: string, what: string, remedy: string, expected?: string): MakerFileResult => ({
+const refuse = (code: string, fault: MakerFault, remedy: string, expected?: string): MakerFileResult => ({
   ok: false,
-  problems: [expected === undefined ? { code, where, what, remedy } : { code, where, what, expected, remedy }],
+  problems: [makerProblem(code, 'the file', fault, remedy, expected)],
 });
 
 /**
@@ -24,7 +24,7 @@ const refuse = (code: string, where: string, what: string, remedy: string, expec
  */
 export function parseMakerFile(value: unknown): MakerFileResult {
   const size = sizeFault(value);
-  if (size) return refuse('maker-file-too-large', 'the file', size, 'Split the file by maker.');
+  if (size) return refuse('maker-file-too-large', size, 'Split the file by maker.');
   const parsed = makerFileSchema.safeParse(value);
   if (!parsed.success) return { ok: false, problems: plainProblems(parsed.error.issues, value) };
   const problems = [...placeProblems(parsed.data), ...periodProblems(parsed.data), ...systemProblems(parsed.data)];
@@ -34,19 +34,21 @@ export function parseMakerFile(value: unknown): MakerFileResult {
 /** Reads a maker file's text. Problems name the line when the text is JSON. */
 export function readMakerFileText(text: string): MakerFileResult {
   if (text.length > largestFile) {
-    const what = `the file has ${text.length} characters`;
-    return refuse('maker-file-too-large', 'the file', what, 'Split the file by maker.', `at most ${largestFile}`);
+    const fault: MakerFault = { kind: 'file-characters', is: text.length };
+    return refuse('maker-file-too-large', fault, 'Split the file by maker.', `at most ${largestFile}`);
   }
-  if (deeperThan(text, deepest)) {
-    const what = `the file is nested more than ${deepest} levels deep`;
-    return refuse('maker-file-too-large', 'the file', what, 'Check that it is a maker file.');
-  }
+  if (deeperThan(text, deepest))
+    return refuse('maker-file-too-large', { kind: 'deeper', most: deepest }, 'Check that it is a maker file.');
   let value: unknown;
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch (error) {
-    const what = `the file is not JSON: ${error instanceof Error ? error.message.slice(0, 200) : 'cut off'}`;
-    return refuse('maker-file-not-json', 'the file', what, 'Check that the file is complete and is a maker file.');
+    const said = error instanceof Error ? error.message.slice(0, 200) : '';
+    return refuse(
+      'maker-file-not-json',
+      { kind: 'not-json', said },
+      'Check that the file is complete and is a maker file.',
+    );
   }
   const result = parseMakerFile(value);
   return result.ok ? result : { ok: false, problems: withLines(result.problems, text) };
@@ -70,7 +72,7 @@ function deeperThan(text: string, most: number): boolean {
 }
 
 /** Adds the line of each problem's field, found by its path. */
-function withLines(problems: Problem[], text: string): Problem[] {
+function withLines(problems: MakerProblem[], text: string): MakerProblem[] {
   const tree = text.length < 500_000 ? parseTree(text) : undefined;
   if (!tree) return problems;
   return problems.map((problem) => {
@@ -78,44 +80,42 @@ function withLines(problems: Problem[], text: string): Problem[] {
     for (let length = path.length; length > 0; length--) {
       const node = findNodeAtLocation(tree, path.slice(0, length));
       if (!node) continue;
-      const line = text.slice(0, node.offset).split('\n').length;
-      return { ...problem, what: `line ${line}: ${problem.what}` };
+      return { ...problem, line: text.slice(0, node.offset).split('\n').length };
     }
     return problem;
   });
 }
 
 /** Counts values and characters with a stack (recursion would overflow on a deep file). */
-function sizeFault(value: unknown): string | null {
+function sizeFault(value: unknown): MakerFault | null {
   const open: { value: unknown; depth: number }[] = [{ value, depth: 0 }];
   let values = 0;
   let characters = 0;
   while (open.length > 0) {
     const here = open.pop()!;
-    if (++values > mostValues) return `the file has more than ${mostValues} values`;
-    if (here.depth > deepest) return `the file is nested more than ${deepest} levels deep`;
+    if (++values > mostValues) return { kind: 'more-values', most: mostValues };
+    if (here.depth > deepest) return { kind: 'deeper', most: deepest };
     if (typeof here.value === 'string') characters += here.value.length;
-    if (characters > largestFile) return `the file has more than ${largestFile} characters`;
+    if (characters > largestFile) return { kind: 'more-characters', most: largestFile };
     if (typeof here.value !== 'object' || here.value === null) continue;
     const inside = Array.isArray(here.value) ? here.value : Object.values(here.value);
-    if (inside.length > mostValues) return `the file has more than ${mostValues} values`;
+    if (inside.length > mostValues) return { kind: 'more-values', most: mostValues };
     for (const item of inside) open.push({ value: item, depth: here.depth + 1 });
   }
   return null;
 }
 
-function placeProblems(file: MakerFile): Problem[] {
-  return file.plants.flatMap(({ place }, index): Problem[] => {
+function placeProblems(file: MakerFile): MakerProblem[] {
+  return file.plants.flatMap(({ place }, index): MakerProblem[] => {
     if (isPlaceCode(place) || place === unknownPlace) return [];
     const expected = 'a code of ISO 3166-1, of ISO 3166-3 for a former country, or ZZ where it is not known';
     const remedy = place === 'UK' ? 'The United Kingdom is GB.' : 'Look the country up and correct it.';
-    return [
-      { code: 'maker-file-place', where: `plants[${index}].place`, what: `"${place}" is no country`, expected, remedy },
-    ];
+    const fault: MakerFault = { kind: 'no-country', place };
+    return [makerProblem('maker-file-place', `plants[${index}].place`, fault, remedy, expected)];
   });
 }
 
-function periodProblems(file: MakerFile): Problem[] {
+function periodProblems(file: MakerFile): MakerProblem[] {
   const periods: [string, Period][] = [
     ...file.plants.flatMap((plant, index) =>
       periodsOf(plant).map((used, place, all): [string, Period] => [
@@ -135,10 +135,11 @@ function periodProblems(file: MakerFile): Problem[] {
     const span = periodSpan(period);
     const backwards = span?.from && span.to && span.from > span.to;
     if (span && !backwards) return [];
-    const what = span
-      ? `${period[0]} comes after ${period[1]}`
-      : `${period.join(' to ')} has a date that does not exist`;
-    return [{ code: 'maker-file-period', where, what, remedy: 'Give the first date, then the last one or null.' }];
+    const [from, to] = period;
+    const fault: MakerFault = span
+      ? { kind: 'backwards', from: String(from), to: String(to) }
+      : { kind: 'no-such-date', period: period.map(String) };
+    return [makerProblem('maker-file-period', where, fault, 'Give the first date, then the last one or null.')];
   });
 }
 
@@ -168,43 +169,35 @@ function exampleWork(system: MakerFile['codeSystems'][number]): number {
   }, 0);
 }
 
-function systemProblems(file: MakerFile): Problem[] {
+function systemProblems(file: MakerFile): MakerProblem[] {
   const ids = new Set<string>();
   let work = 0;
-  return file.codeSystems.flatMap((system, index): Problem[] => {
+  return file.codeSystems.flatMap((system, index): MakerProblem[] => {
     const where = `codeSystems[${index}]`;
-    const problems: Problem[] = [];
-    if (ids.has(system.id)) {
-      const what = `"${system.id}" names two systems`;
-      problems.push({
-        code: 'maker-file-double-id',
-        where: `${where}.id`,
-        what,
-        remedy: 'Give each system its own id.',
-      });
-    }
+    const problems: MakerProblem[] = [];
+    const add = (code: string, at: string, fault: MakerFault, remedy: string) =>
+      problems.push(makerProblem(code, at, fault, remedy));
+    if (ids.has(system.id))
+      add('maker-file-double-id', `${where}.id`, { kind: 'double-id', id: system.id }, 'Give each system its own id.');
     ids.add(system.id);
     if ((system.layout === undefined) === (system.layouts === undefined)) {
-      const what = system.layout ? 'both layout and layouts are given' : 'the layout is missing';
-      return [...problems, { code: 'maker-file-layout', where, what, remedy: 'Give either layout or layouts.' }];
+      const fault: MakerFault = { kind: system.layout ? 'both-layouts' : 'no-layout' };
+      add('maker-file-layout', where, fault, 'Give either layout or layouts.');
+      return problems;
     }
     work += exampleWork(system);
     if (work > mostExampleWork) {
-      const what = 'the layouts and examples up to here are too many to test';
-      return [
-        ...problems,
-        { code: 'maker-file-too-large', where, what, remedy: 'Keep a few examples of each layout.' },
-      ];
+      add('maker-file-too-large', where, { kind: 'too-many-to-test' }, 'Keep a few examples of each layout.');
+      return problems;
     }
     const faults = testSystem(system, file.plants);
-    for (const { layout, slot, what } of faults.layouts) {
+    for (const { layout, slot, fault } of faults.layouts) {
       const path = `${where}.${layout}${slot === null ? '' : `[${slot}]`}`;
-      problems.push({ code: 'maker-file-layout', where: path, what, remedy: 'Correct the slots of this layout.' });
+      add('maker-file-layout', path, fault, 'Correct the slots of this layout.');
     }
-    for (const { example, what } of faults.examples) {
-      const path = `${where}.examples[${example}]`;
+    for (const { example, fault } of faults.examples) {
       const remedy = 'Correct the example, the layout, the plants or the period: one of them is wrong.';
-      problems.push({ code: 'maker-file-example', where: path, what, remedy });
+      add('maker-file-example', `${where}.examples[${example}]`, fault, remedy);
     }
     return problems;
   });

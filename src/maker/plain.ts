@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 import { formOfKind, kindOfSlot, slotKinds } from '../code';
-import type { Problem } from '../problem';
+import { type MakerFault, type MakerProblem, makerProblem, type ShownValue, type Unit } from './fault';
 
 /** A path as a person reads it: `codeSystems[0].layout[2]`. */
 export const pathWords = (path: readonly PropertyKey[]): string =>
@@ -15,12 +15,12 @@ const valueAt = (value: unknown, path: readonly PropertyKey[]): unknown =>
     value,
   );
 
-const shown = (value: unknown): string => {
-  if (value === undefined) return 'nothing';
-  if (Array.isArray(value)) return 'a list';
-  if (typeof value === 'object' && value !== null) return 'a group of fields';
+const shown = (value: unknown): ShownValue => {
+  if (value === undefined) return { kind: 'nothing' };
+  if (Array.isArray(value)) return { kind: 'list' };
+  if (typeof value === 'object' && value !== null) return { kind: 'group' };
   const text = typeof value === 'string' ? `"${value}"` : String(value);
-  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+  return { kind: 'text', text: text.length > 60 ? `${text.slice(0, 57)}…` : text };
 };
 
 const typeWords: Record<string, string> = {
@@ -32,11 +32,16 @@ const typeWords: Record<string, string> = {
   tuple: 'a list of two dates, as ["1990", null]',
   object: 'a group of fields in { }',
 };
-
-const sizeWord = (origin: string, word: 'small' | 'large'): string => {
-  if (origin !== 'array' && origin !== 'string') return word;
-  return word === 'small' ? 'short' : 'long';
+const formWords: Record<string, string> = {
+  capitals: 'capital letters or digits',
+  country: 'an ISO 3166 code',
+  'small-letters': 'small letters, digits and hyphens',
+  currency: 'an ISO 4217 code',
+  printable: 'characters that can be seen or a space',
 };
+
+const unitOf = (origin: string): Unit =>
+  origin === 'string' ? 'characters' : origin === 'array' ? 'entries' : 'plain';
 const counted = (limit: number | bigint, origin: string): string => {
   const unit = origin === 'string' ? 'character' : origin === 'array' ? 'entry' : '';
   const many = unit === 'entry' ? 'entries' : `${unit}s`;
@@ -45,76 +50,67 @@ const counted = (limit: number | bigint, origin: string): string => {
 
 const mostShown = 40;
 
-/** Turns what zod found into problems in plain words, each at its field; at most 40, then a count. */
-export function plainProblems(issues: readonly z.core.$ZodIssue[], file: unknown): Problem[] {
+/** Turns what zod found into problems, each at its field; at most 40, then a count. */
+export function plainProblems(issues: readonly z.core.$ZodIssue[], file: unknown): MakerProblem[] {
   const problems = issues.slice(0, mostShown).flatMap((issue) => plainIssue(issue, file));
-  if (issues.length > mostShown) {
-    problems.push({
-      code: 'more-problems',
-      where: 'the file',
-      what: `${issues.length - mostShown} more fields are wrong`,
-      remedy: 'Correct those above first.',
-    });
-  }
+  const more = issues.length - mostShown;
+  if (more > 0)
+    problems.push(
+      makerProblem('more-problems', 'the file', { kind: 'more-faults', number: more }, 'Correct those above first.'),
+    );
   return problems;
 }
 
-function plainIssue(issue: z.core.$ZodIssue, file: unknown): Problem[] {
+function plainIssue(issue: z.core.$ZodIssue, file: unknown): MakerProblem[] {
   const value = valueAt(file, issue.path);
-  const at = (what: string, expected: string, remedy = 'Correct this field.'): Problem[] => [
-    { code: `maker-file-${issue.code.replaceAll('_', '-')}`, where: pathWords(issue.path), what, expected, remedy },
+  const code = `maker-file-${issue.code.replaceAll('_', '-')}`;
+  const at = (fault: MakerFault, expected: string, remedy = 'Correct this field.'): MakerProblem[] => [
+    makerProblem(code, pathWords(issue.path), fault, remedy, expected),
   ];
   switch (issue.code) {
     case 'unrecognized_keys': {
-      const names = issue.keys.slice(0, 5).map((key) => `"${key.slice(0, 40)}"`);
-      return at(
-        `${names.join(', ')} is not a field here`,
-        'only fields of the format',
-        'Remove it or correct its name.',
-      );
+      const names = issue.keys.slice(0, 5).map((key) => key.slice(0, 40));
+      return at({ kind: 'unknown-fields', names }, 'only fields of the format', 'Remove it or correct its name.');
     }
-    case 'invalid_type':
-      if (value === undefined)
-        return at('the field is missing', typeWords[issue.expected] ?? issue.expected, 'Add it.');
-      return at(
-        `${shown(value)} is not ${typeWords[issue.expected] ?? issue.expected}`,
-        typeWords[issue.expected] ?? issue.expected,
-      );
-    case 'invalid_value':
-      return at(
-        `${shown(value)} is not possible here`,
-        `one of ${issue.values.map((known) => JSON.stringify(known)).join(', ')}`,
-      );
-    case 'too_small':
-      if (value === '') return at('the field is empty', `at least ${counted(issue.minimum, issue.origin)}`);
-      return at(
-        `${shown(value)} is too ${sizeWord(issue.origin, 'small')}`,
-        `at least ${counted(issue.minimum, issue.origin)}`,
-      );
-    case 'too_big':
-      return at(
-        `${shown(value)} is too ${sizeWord(issue.origin, 'large')}`,
-        `at most ${counted(issue.maximum, issue.origin)}`,
-      );
-    case 'invalid_format':
-      return at(`${shown(value)} is not ${issue.message}`, issue.message);
+    case 'invalid_type': {
+      const type = typeWords[issue.expected] ?? issue.expected;
+      if (value === undefined) return at({ kind: 'missing' }, type, 'Add it.');
+      return at({ kind: 'wrong-type', value: shown(value), type: issue.expected }, type);
+    }
+    case 'invalid_value': {
+      const known = issue.values.map((one) => JSON.stringify(one)).join(', ');
+      return at({ kind: 'not-possible', value: shown(value) }, `one of ${known}`);
+    }
+    case 'too_small': {
+      const least = `at least ${counted(issue.minimum, issue.origin)}`;
+      if (value === '') return at({ kind: 'empty' }, least);
+      return at({ kind: 'too-small', value: shown(value), unit: unitOf(issue.origin) }, least);
+    }
+    case 'too_big': {
+      const most = `at most ${counted(issue.maximum, issue.origin)}`;
+      return at({ kind: 'too-large', value: shown(value), unit: unitOf(issue.origin) }, most);
+    }
     case 'invalid_union':
       return plainUnion(issue, value, file);
     default:
-      return at(`${shown(value)}: ${issue.message}`, issue.message);
+      return at(
+        { kind: 'wrong-form', value: shown(value), form: issue.message },
+        formWords[issue.message] ?? issue.message,
+      );
   }
 }
 
 /** A slot is told by the field that names its kind, so that the fault is told of that kind and not of all twelve. */
-function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: unknown): Problem[] {
+function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: unknown): MakerProblem[] {
   const inLayout = issue.path.at(-2) === 'layout' || issue.path.at(-3) === 'layouts';
   if (inLayout && typeof issue.path.at(-1) === 'number') {
     const known = typeof value === 'object' && value !== null ? kindOfSlot(value) : null;
     const where = pathWords(issue.path);
     if (!known) {
-      const what = `${shown(value)} is not a slot`;
       const expected = `one of ${slotKinds.map(({ kind }) => kind).join(', ')}`;
-      return [{ code: 'maker-file-slot', where, what, expected, remedy: 'Name a slot.' }];
+      return [
+        makerProblem('maker-file-slot', where, { kind: 'no-slot', value: shown(value) }, 'Name a slot.', expected),
+      ];
     }
     const { kind } = known;
     const inside = formOfKind(known).safeParse(value).error?.issues ?? [];
@@ -125,9 +121,13 @@ function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: u
     if (nearest && nearest.length > 0) {
       return nearest.flatMap((fault) => plainIssue({ ...fault, path: [...issue.path, ...fault.path] } as never, file));
     }
-    const what = `${shown((value as Record<string, unknown>)[kind])} is not possible for ${kind}`;
+    const fault: MakerFault = {
+      kind: 'not-for-slot',
+      value: shown((value as Record<string, unknown>)[kind]),
+      slot: kind,
+    };
     const remedy = 'See docs/maker-files.md for what this slot can be.';
-    return [{ code: 'maker-file-slot', where: `${where}.${kind}`, what, remedy }];
+    return [makerProblem('maker-file-slot', `${where}.${kind}`, fault, remedy)];
   }
   // A form that the value is not even of the kind of is the last to be meant.
   const far = (issues: z.core.$ZodIssue[]) =>
@@ -136,12 +136,6 @@ function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: u
   if (nearest && nearest.length > 0) {
     return nearest.flatMap((fault) => plainIssue({ ...fault, path: [...issue.path, ...fault.path] } as never, file));
   }
-  return [
-    {
-      code: 'maker-file-value',
-      where: pathWords(issue.path),
-      what: `${shown(value)} is not possible here`,
-      remedy: 'Correct this field.',
-    },
-  ];
+  const fault: MakerFault = { kind: 'not-possible', value: shown(value) };
+  return [makerProblem('maker-file-value', pathWords(issue.path), fault, 'Correct this field.')];
 }

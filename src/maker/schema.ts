@@ -12,8 +12,8 @@ const text = z.string().max(2000);
 const note = text.optional();
 
 const plant = z.strictObject({
-  code: z.string().regex(/^[A-Z0-9]{1,6}$/, 'capital letters or digits'),
-  place: z.string().regex(/^[A-Z]{2}$|^[A-Z]{4}$/, 'an ISO 3166 code'),
+  code: z.string().regex(/^[A-Z0-9]{1,6}$/, 'capitals'),
+  place: z.string().regex(/^[A-Z]{2}$|^[A-Z]{4}$/, 'country'),
   used: z.union([period, z.array(period).min(1).max(40)]),
   name: name.optional(),
   source: text.optional(),
@@ -24,7 +24,7 @@ export type Plant = z.infer<typeof plant>;
 const example = z.strictObject({ code: z.string().min(1).max(60), reads: z.string().max(200), note });
 
 const codeSystem = z.strictObject({
-  id: z.string().regex(/^[a-z0-9-]{1,60}$/, 'small letters, digits and hyphens'),
+  id: z.string().regex(/^[a-z0-9-]{1,60}$/, 'small-letters'),
   name: name.optional(),
   used: period,
   layout: layoutSchema.optional(),
@@ -85,7 +85,7 @@ const trade = z.strictObject({
     .array(
       z.strictObject({
         amount: z.number().positive(),
-        currency: z.string().regex(/^[A-Z]{3}$/, 'an ISO 4217 code'),
+        currency: z.string().regex(/^[A-Z]{3}$/, 'currency'),
         year: z.number().int().min(1800).max(2200),
       }),
     )

@@ -17,6 +17,8 @@ export {
   sayTellings,
   sayWeight,
 } from './say-evidence';
+export { sayFault } from './say-fault';
+export { sayLayoutPart } from './say-layout';
 export { sayCaution, sayMark } from './say-mark';
 export { sayPlaceOfCode, sayReadingReason, sayTells } from './say-reading';
 export { saySource } from './say-source';

@@ -1,4 +1,5 @@
 import type { Ask, Check, Finding, Reason } from '../check';
+import type { MakerProblem } from '../maker';
 import type { Problem } from '../problem';
 import type { Question } from '../question';
 import type { AskWords } from './asks-words';
@@ -15,6 +16,7 @@ import type { Language } from './language';
 import type { ProblemWords } from './problem-words';
 import { pseudo } from './pseudo';
 import type { ReasonWords } from './reason-words';
+import { sayFault } from './say-fault';
 
 interface Catalogue {
   findings: FindingCatalogue;
@@ -97,15 +99,20 @@ export const sayQuestion = ({ asks }: Question, language: Language): string =>
 /** Failures are written in English where they happen; other languages have them by their code. */
 const failures: Partial<Record<Language, ProblemWords>> = { de: germanProblems };
 
-/** A failure in one language: what went wrong, and what the user can do. */
+/**
+ * A failure in one language: what went wrong, and what the user can do. Of a maker file, what exactly is wrong is said in
+ * place of the sort of it, and in other languages behind it.
+ */
 export function sayProblem(
-  { code, what, remedy }: Pick<Problem, 'code' | 'what' | 'remedy'>,
+  problem: Pick<Problem, 'code' | 'what' | 'remedy'> & Partial<Pick<MakerProblem, 'fault' | 'line'>>,
   language: Language,
 ): { what: string; remedy: string } {
+  const { code, what, remedy, fault, line } = problem;
+  const own = fault ? sayFault(fault, line, language) : what;
   const words = failures[language]?.[code];
-  if (!words) return { what, remedy };
+  if (!words) return { what: own, remedy };
   const [said, todo, detail] = words;
-  return { what: detail ? `${said} (${what})` : said, remedy: todo };
+  return { what: fault || detail ? `${said} (${own})` : said, remedy: todo };
 }
 
 /** What a check holds, quoted, as a name for it in a list. */

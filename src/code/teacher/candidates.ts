@@ -8,6 +8,7 @@ import type { Dated } from './dated';
 import type { Frame, FramedFact } from './frame';
 import { layoutOf } from './layout';
 import { explainLeftover, plantEntry } from './leftover';
+import type { LayoutSays } from './says';
 
 /** A layout that explains known codes of one era. */
 export interface Candidate {
@@ -18,7 +19,8 @@ export interface Candidate {
   explains: number[];
   /** Letters of its cycle taken to be skipped where others might be; empty when nothing was guessed. */
   guessed: string;
-  words: string[];
+  /** What each of its parts does. */
+  says: LayoutSays[];
 }
 
 /** A candidate with what it is worth. */
@@ -39,8 +41,8 @@ export function build({ frame, year, part, bits, cost }: Dated, facts: readonly 
   const used = periodOf(facts, year);
   const layout = layoutOf(agreeing, [...placed, ...leftover.slots]).map((slot) => sinceFirst(slot, Number(used[0])));
   const plants = leftover.plants.map(({ code, place }) => plantEntry(code, place, used));
-  const words = [year.words, ...(part.places.length > 0 ? [part.words] : []), ...leftover.words];
-  const candidate = { layout, used, plants, explains: [], guessed: year.guessed, words };
+  const says = [...year.says, ...part.says, ...leftover.says];
+  const candidate = { layout, used, plants, explains: [], guessed: year.guessed, says };
   const explained = facts.filter((fact) => explainsFact(candidate, fact));
   const agreed = explained.reduce((sum, fact) => sum + (bits[fact.order] ?? 0), 0);
   return {

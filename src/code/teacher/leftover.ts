@@ -2,6 +2,7 @@ import type { Plant, Slot } from '../../maker/types';
 import { unknownPlace } from '../../place';
 import { type CheckRule, checkCharacters, checkShape } from '../check-character';
 import type { Frame, FramedFact } from './frame';
+import type { LayoutSays } from './says';
 
 /** What the places that no date uses may mean. */
 export interface Leftover {
@@ -9,7 +10,7 @@ export interface Leftover {
   plants: { code: string; place: string }[];
   /** Bits that the agreement of check characters and of plants with their places is worth, less its cost. */
   gain: number;
-  words: string[];
+  says: LayoutSays[];
 }
 
 interface Run {
@@ -111,13 +112,13 @@ function checkAtEnd(frame: Frame, runs: readonly Run[], wrong: number) {
 /** Explains the places that the date leaves: check characters, plants, fixed characters, serial numbers. */
 export function explainLeftover(frame: Frame, used: readonly number[], wrong: number): Leftover {
   const free = Array.from({ length: frame.length }, (_, place) => place).filter((place) => !used.includes(place));
-  const leftover: Leftover = { slots: [], plants: [], gain: 0, words: [] };
+  const leftover: Leftover = { slots: [], plants: [], gain: 0, says: [] };
   let runs = runsOf(free);
   const check = checkAtEnd(frame, runs, wrong);
   if (check) {
     leftover.slots.push({ place: check.from, width: check.width, slot: { check: check.rule } });
     leftover.gain += check.gain;
-    leftover.words.push(`check character (${check.rule}) at the end`);
+    leftover.says.push({ kind: 'check', rule: check.rule });
     runs = runsOf(free.filter((place) => place < check.from));
   }
   const plants = bestPlants(frame.facts, runs, wrong);
@@ -129,7 +130,7 @@ export function explainLeftover(frame: Frame, used: readonly number[], wrong: nu
     });
     leftover.plants.push(...[...plants.placeOf].map(([code, place]) => ({ code, place })));
     leftover.gain += plants.gain;
-    leftover.words.push(`plant in places ${plants.from + 1} to ${plants.to}`);
+    leftover.says.push({ kind: 'plant', from: plants.from + 1, to: plants.to });
     runs = runsOf(
       free.filter((place) => (place < plants.from || place >= plants.to) && (!check || place < check.from)),
     );
@@ -168,18 +169,18 @@ function plainSlot(frame: Frame, run: Run, plantWanted: boolean, leftover: Lefto
   const same = new Set(texts).size === 1;
   if (same && texts.length >= 3) {
     leftover.gain += width;
-    leftover.words.push(`"${texts[0]}" stands in every code`);
+    leftover.says.push({ kind: 'literal', text: texts[0]! });
     return { ...at, slot: { literal: texts[0]! } };
   }
   if (texts.every(isDigits)) {
-    leftover.words.push(width === 1 ? 'running number of one digit' : `running number of ${width} digits`);
+    leftover.says.push({ kind: 'serial', digits: width });
     return { ...at, slot: { serial: width } };
   }
   if (texts.every(isLetters) && width <= 3 && plantWanted) {
-    leftover.words.push(`plant letters, places not known`);
+    leftover.says.push({ kind: 'plant-letters' });
     return { ...at, slot: { plant: width } };
   }
-  leftover.words.push(`${width} characters not explained`);
+  leftover.says.push({ kind: 'unexplained', characters: width });
   leftover.gain -= width * 2;
   return { ...at, slot: texts.every(isLetters) ? { any: width, of: 'letter' as const } : { any: width } };
 }

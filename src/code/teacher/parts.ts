@@ -1,6 +1,7 @@
 import type { Slot } from '../../maker/types';
 import { type DatedNumber, daysAllowed, numbersAllowed, type YearPart } from './facts';
 import type { Frame, FramedFact } from './frame';
+import type { LayoutSays } from './says';
 import { pairCost, pairSlots, placesWith, type Writing } from './years';
 
 /** How codes write a part of the year, and which years and numbers each code may mean by it. */
@@ -79,15 +80,15 @@ export function partWritings(frame: Frame, least: number): PartWriting[] {
           slot: part === 'sunday-week' ? ({ ...slot, count: 'first-full-sunday' } as Slot) : slot,
         }));
         const cost = pairCost(tens, units, frame.length) + extra;
-        const words = `${kind} in places ${tens + 1} and ${units + 1}`;
+        const says: LayoutSays[] = [{ kind: 'two-digits', of: kind, places: [tens + 1, units + 1] }];
         const numberOf = (core: string) => Number(`${core[tens]}${core[units]}`);
-        writings.push(numbered(frame, { places: [tens, units], slots, cost, words }, allowed, numberOf));
+        writings.push(numbered(frame, { places: [tens, units], slots, cost, says }, allowed, numberOf));
       }
     }
   }
   const lists = [
-    ...monthLists.map((list) => ({ ...list, allowed: months, name: 'month' })),
-    ...quarterLists.map((list) => ({ ...list, allowed: allowedBy('quarter'), name: 'quarter' })),
+    ...monthLists.map((list) => ({ ...list, allowed: months, name: 'month' as const })),
+    ...quarterLists.map((list) => ({ ...list, allowed: allowedBy('quarter'), name: 'quarter' as const })),
   ];
   for (const { letters: list, slot, cost, allowed, name } of lists) {
     const places = new Set(
@@ -95,9 +96,9 @@ export function partWritings(frame: Frame, least: number): PartWriting[] {
     );
     const mixed = ![...list].every(isDigit) && ![...list].every(isLetter);
     for (const place of mixed ? Array.from({ length: frame.length }, (_, at) => at) : places) {
-      const words = `${name} as one of ${list} in place ${place + 1}`;
+      const says: LayoutSays[] = [{ kind: 'one-of', of: name, characters: list, place: place + 1 }];
       const numberOf = (core: string) => list.indexOf(core[place]!) + 1;
-      writings.push(numbered(frame, { places: [place], slots: [{ place, slot }], cost, words }, allowed, numberOf));
+      writings.push(numbered(frame, { places: [place], slots: [{ place, slot }], cost, says }, allowed, numberOf));
     }
   }
   writings.push(...ordinalWritings(frame, digits));
@@ -115,7 +116,7 @@ const yearAlone: PartWriting = {
   places: [],
   slots: [],
   cost: 0,
-  words: 'no part of the year',
+  says: [],
   yearsFor: (fact) => fact.years,
   choices: () => 1,
 };
@@ -128,8 +129,8 @@ function ordinalWritings(frame: Frame, digits: number[]): PartWriting[] {
     return [false, true].map((reversed) => {
       const order = reversed ? [...places].reverse() : places;
       const slot: Slot = reversed ? { dayOfYear: 3, reversed: true } : { dayOfYear: 3 };
-      const words = `day of the year from place ${place + 1}${reversed ? ', backwards' : ''}`;
-      const writing = { places, slots: [{ place, slot }], cost: reversed ? 6 : 2, words };
+      const says: LayoutSays[] = [{ kind: 'day-of-year', place: place + 1, reversed }];
+      const writing = { places, slots: [{ place, slot }], cost: reversed ? 6 : 2, says };
       return numbered(frame, writing, allowed, (core) => Number(order.map((at) => core[at]).join('')));
     });
   });
@@ -165,7 +166,10 @@ function dayWritings(frame: Frame, digits: number[], month: PartWriting, least: 
           places: [...month.places, tens, units],
           slots: [...month.slots, ...pairSlots('day', tens, units)],
           cost: month.cost + pairCost(tens, units, frame.length),
-          words: `${month.words}, day in places ${tens + 1} and ${units + 1}`,
+          says: [
+            ...month.says,
+            { kind: 'two-digits' as const, of: 'day' as const, places: [tens + 1, units + 1] as const },
+          ],
           yearsFor: (fact: FramedFact, core = fact.core) =>
             daysOf(fact).flatMap(({ year, month: allowedMonth, day }) =>
               allowedMonth === numberOfMonth(core) && day === dayOf(core) ? [year] : [],

@@ -28,10 +28,9 @@ export function serialTable(frame: Frame, wrong: number): Built | null {
   const used: Period = [kept[0]!.from, kept.at(-1)!.to];
   // That so many numbers rise with their dates by chance: one over the orders that they could have.
   const orders = kept.reduce((sum, _, place) => sum + Math.log2(place + 1), 0);
-  const words = ['running number that rises with the date; its table holds only what the known codes tell'];
   const explains = [...kept.map(({ index }) => index), ...vagueOnes(frame, kept)].sort((a, b) => a - b);
   return {
-    candidate: { layout: [slot], used, plants: [], explains, guessed: '', words },
+    candidate: { layout: [slot], used, plants: [], explains, guessed: '', says: [{ kind: 'serial-table' }] },
     bits: orders,
     score: orders - 5,
   };

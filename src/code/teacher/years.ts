@@ -1,6 +1,7 @@
 import type { Slot } from '../../maker/types';
 import type { Frame } from './frame';
 import { inferCycle } from './letters';
+import type { LayoutSays } from './says';
 
 /** Characters of a code that write one thing: where they stand, and the slots that say so. */
 export interface Writing {
@@ -9,7 +10,7 @@ export interface Writing {
   slots: { place: number; slot: Slot }[];
   /** What this choice costs in bits: the more choices there were, the more. */
   cost: number;
-  words: string;
+  says: LayoutSays[];
 }
 
 export interface YearWriting extends Writing {
@@ -91,7 +92,7 @@ function cycleWriting(frame: Frame, place: number, letters: string, first: numbe
     places: [place],
     slots: [{ place, slot: { year: 'cycle', letters, first, ...(enclosed ? { enclosed: true } : {}) } }],
     cost: 3 + Math.log2(frame.length + 1) + Math.log2(letters.length) + choiceCost,
-    words: `year letter from ${first} in place ${place + 1}, letters ${letters}`,
+    says: [{ kind: 'year-letter', first, place: place + 1, letters, skipped: null }],
     means: (core, year) => {
       const at = letters.indexOf(core[place]!);
       return at >= 0 && year >= first && (year - first - at) % letters.length === 0;
@@ -112,8 +113,9 @@ function ownCycleWritings(frame: Frame, usual: readonly YearWriting[], least: nu
       one.places[0] === place && inferred?.known.every(([letter, year]) => one.means(letter.padStart(place + 1), year));
     if (!inferred || usual.some(isUsual)) return [];
     const writing = cycleWriting(frame, place, inferred.letters, inferred.first, inferred.cost);
-    const words = `${writing.words}; ${inferred.skipped || 'none'} taken to be skipped`;
-    return [{ ...writing, words, tried: writing.tried * 2 ** inferred.cost, guessed: inferred.guessed }];
+    const { letters, first, skipped } = inferred;
+    const says: LayoutSays[] = [{ kind: 'year-letter', first, place: place + 1, letters, skipped }];
+    return [{ ...writing, says, tried: writing.tried * 2 ** inferred.cost, guessed: inferred.guessed }];
   });
 }
 
@@ -129,7 +131,7 @@ export function yearWritings(frame: Frame, least: number): YearWriting[] {
         places: [tens, units],
         slots: pairSlots('year', tens, units),
         cost: pairCost(tens, units, frame.length),
-        words: `year of two digits in places ${tens + 1} and ${units + 1}`,
+        says: [{ kind: 'two-digits', of: 'year', places: [tens + 1, units + 1] }],
         means: (core, year) =>
           isDigit(core[tens]) && isDigit(core[units]) && number(core, [tens, units]) === year % 100,
         every: 100,
@@ -143,7 +145,7 @@ export function yearWritings(frame: Frame, least: number): YearWriting[] {
       places: [place],
       slots: [{ place, slot: { year: 1 } }],
       cost: 2 + Math.log2(frame.length),
-      words: `year of one digit in place ${place + 1}`,
+      says: [{ kind: 'year-digit', place: place + 1 }],
       means: (core, year) => number(core, [place]) === year % 10,
       every: 10,
       tried: 1,
@@ -157,7 +159,7 @@ export function yearWritings(frame: Frame, least: number): YearWriting[] {
         places: four,
         slots: [{ place, slot: reversed ? { year: 4, reversed: true } : { year: 4 } }],
         cost: (reversed ? 6 : 2) + Math.log2(frame.length),
-        words: `year of four digits from place ${place + 1}${reversed ? ', backwards' : ''}`,
+        says: [{ kind: 'four-digits', place: place + 1, reversed }],
         means: (core, year) => number(core, order) === year,
         every: 10_000,
         tried: 1,

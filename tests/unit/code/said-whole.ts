@@ -2,7 +2,7 @@ import { changeWords } from '../../../src/cli/change-words';
 import type { Decoding, Learned, Reading } from '../../../src/code';
 import { expectedWords } from '../../../src/code';
 import type { Span } from '../../../src/span/types';
-import { sayReadingReason, sayTells, strings } from '../../../src/words';
+import { sayLayoutPart, sayReadingReason, sayTells, strings } from '../../../src/words';
 
 const spanText = (span: Span | null) =>
   span === null ? 'no date' : `${span.from ?? '…'} to ${span.to ?? '…'} (${span.precision})`;
@@ -60,8 +60,8 @@ export function wholeLearned({
   const line = ({ eras, explains, wrong, score, byChance }: Learned['remaining'][number]) =>
     `  ${number(score)} bits, by chance ${byChance.toPrecision(3)}, explains ${explains.join(' ')}, wrong ${wrong.join(' ') || 'none'}: ${eras
       .map(
-        ({ layout, used, plants, words, guessed }) =>
-          `${JSON.stringify(layout)} used ${JSON.stringify(used)} plants ${plants.map(({ code, place }) => `${code}=${place}`).join(' ') || 'none'} guessed ${guessed || 'nothing'} “${words.join('; ')}”`,
+        ({ layout, used, plants, says, guessed }) =>
+          `${JSON.stringify(layout)} used ${JSON.stringify(used)} plants ${plants.map(({ code, place }) => `${code}=${place}`).join(' ') || 'none'} guessed ${guessed || 'nothing'} “${says.map((one) => sayLayoutPart(one, 'en')).join('; ')}”`,
       )
       .join(' THEN ')}`;
   return [

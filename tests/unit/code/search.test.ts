@@ -60,7 +60,7 @@ test.each(layouts)(
   `the search under %j finds exactly the texts that fit, each with its probability (seed ${seed})`,
   (...layout) => {
     const laid = layOut(layout as Layout, { plantCodes: [] });
-    if (isFault(laid)) throw new Error(laid.what);
+    if (isFault(laid)) throw new Error(laid.fault.kind);
     fc.assert(
       fc.property(lattice, (steps) => {
         const expected = everyText(steps);
@@ -104,6 +104,6 @@ test('the usual width finds the best text of a long doubtful stamp', () => {
   const laid = layOut([{ plant: 2 }, { month: 'tens' }, { year: 'tens' }, { month: 'units' }, { year: 'units' }], {
     plantCodes: ['KV', 'XX', 'HJ'],
   });
-  if (isFault(laid)) throw new Error(laid.what);
+  if (isFault(laid)) throw new Error(laid.fault.kind);
   expect(textOf(searchLayout(steps, laid, { width: 64, keep: 'valid' })[0]!.path)).toBe('KV0915');
 });

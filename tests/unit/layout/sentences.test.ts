@@ -8,8 +8,6 @@ const files = filesUnder('src').filter(({ path }) => wordless.some((folder) => p
 const allowed = new Map([
   ['src/code/difference.ts', 'in English for the command line; `words` says it to the screens'],
   ['src/code/expected.ts', 'in English for the command line and faults of maker files; `words` says it to the screens'],
-  ['src/code/layout.ts', 'faults of maker files, which are failures'],
-  ['src/code/teacher/', 'what the command line says of a layout; the screen shows the layout itself'],
   ['src/case/skipped.ts', 'failures, said in other languages by their codes'],
   ['src/span/calendar.ts', 'dates in English for the command line; `words` says them to the screens'],
 ]);

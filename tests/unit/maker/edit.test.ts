@@ -20,6 +20,7 @@ import {
   undoStep,
 } from '../../../src/maker';
 import { layoutSchema } from '../../../src/maker/slot-schema';
+import { sayFault } from '../../../src/words';
 
 const system = {
   id: 'month-year',
@@ -30,7 +31,7 @@ const system = {
 
 test('a maker is written field by field until the file is sound', () => {
   let draft = newDraft();
-  expect(inspectDraft(draft).byField.get('maker')?.[0]?.what).toBe('the field is empty');
+  expect(inspectDraft(draft).byField.get('maker')?.[0]).toMatchObject({ fault: { kind: 'empty' } });
   draft = setField(draft, ['maker'], 'Ondrasse');
   expect(inspectDraft(draft).problems).toEqual([]);
   draft = insertEntry(draft, ['codeSystems'], system);
@@ -130,7 +131,13 @@ test('examples decode live beside the slots', () => {
     { code: '0495', reads: 'in spring' },
     { code: '0582', reads: '1982-05' },
   ];
-  expect(liveExamples({ ...system, examples }, []).map(({ says, state, why }) => ({ says, state, why }))).toEqual([
+  expect(
+    liveExamples({ ...system, examples }, []).map(({ says, state, why }) => ({
+      says,
+      state,
+      why: why && sayFault(why, undefined, 'en'),
+    })),
+  ).toEqual([
     { says: ['1995-01'], state: 'agrees', why: null },
     { says: ['1995-02'], state: 'differs', why: '"0295" reads 1995-02, but the example says "1995-03"' },
     { says: [], state: 'not read', why: '"1395" does not fit the system\'s layout: month "13" should be 01 to 12' },

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { builtInMakers, findMaker, parseMakerFile, readMakerFileText } from '../../../src/maker';
+import { sayProblem } from '../../../src/words';
 
 /** The example of the design, as it is printed there. */
 const printed = () => ({
@@ -25,7 +26,7 @@ const printed = () => ({
 
 const problemsOf = (value: unknown) => {
   const result = parseMakerFile(value);
-  return result.ok ? [] : result.problems.map(({ where, what }) => `${where}: ${what}`);
+  return result.ok ? [] : result.problems.map((problem) => `${problem.where}: ${sayProblem(problem, 'en').what}`);
 };
 
 const withExample = (code: string, reads: string) => {
@@ -105,7 +106,7 @@ test('problems of a text name the line', () => {
   const text = JSON.stringify(withExample('KV0915', '1995-02'), null, 1);
   const result = readMakerFileText(text);
   const line = text.slice(0, text.lastIndexOf('"KV0915"')).split('\n').length - 1;
-  expect(result.ok ? '' : result.problems[0]?.what).toContain(`line ${line}: `);
+  expect(result.ok ? null : result.problems[0]?.line).toBe(line);
 });
 
 test.each(['', '{', 'null', '[]', '"Ondrasse"', '{"format":1,"maker":"Ondrasse"', '\u0000', 'maker;code\nOndrasse;KV'])(
@@ -131,7 +132,9 @@ test('what is wrong inside a slot is told at its own field, of the form that the
   const wrong = (...slots: unknown[]) => {
     const file = { ...printed(), codeSystems: [{ ...printed().codeSystems[0], layout: slots }] };
     const result = parseMakerFile(file);
-    return result.ok ? [] : result.problems.map(({ where, what }) => `${where.split('layout')[1]}: ${what}`);
+    return result.ok
+      ? []
+      : result.problems.map((problem) => `${problem.where.split('layout')[1]}: ${sayProblem(problem, 'en').what}`);
   };
   expect(wrong({ year: 'cycle', letters: 'abc' })).toEqual([
     '[0].letters: "abc" is not capital letters or digits',

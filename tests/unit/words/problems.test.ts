@@ -4,7 +4,7 @@ import { problems } from '../../../src/words/de/problems';
 import { filesUnder, nodesOf, parseFile, type SyntaxNode } from '../layout/source-files';
 
 /** Functions whose first or second text is the code of a failure. */
-const tellers = new Set(['refuse', 'problem', 'unread', 'stopped', 'late']);
+const tellers = new Set(['refuse', 'makerProblem', 'add', 'problem', 'unread', 'stopped', 'late']);
 const isCode = (value: unknown): value is string => typeof value === 'string' && /^[a-z]+(-[a-z]+)+$/.test(value);
 
 const textsIn = (node: SyntaxNode) => [...nodesOf(node)].map(({ value }) => value);
@@ -48,8 +48,8 @@ describe('failures in German', () => {
     const late = { code: 'photo-late', what: 'the photo did not arrive within 30 seconds', remedy: 'Read again.' };
     expect(sayProblem(late, 'en')).toEqual({ what: late.what, remedy: late.remedy });
     expect(sayProblem(late, 'de').what).toBe('das Foto kam nicht rechtzeitig an');
-    expect(sayProblem({ code: 'maker-file-place', what: '"Q" is no country', remedy: '' }, 'de').what).toBe(
-      'ein Land ist nicht bekannt ("Q" is no country)',
+    expect(sayProblem({ code: 'reader-failed', what: 'out of memory', remedy: '' }, 'de').what).toBe(
+      'der Leser ist gescheitert (out of memory)',
     );
   });
 

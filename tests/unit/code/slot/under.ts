@@ -1,6 +1,7 @@
 import { decodeSystem, readsOf } from '../../../../src/code';
 import { isFault, layOut } from '../../../../src/code/layout';
 import type { CodeSystem, Layout, Period, Plant } from '../../../../src/maker/types';
+import { sayFault } from '../../../../src/words';
 
 /** What a code reads under one layout, each reading in short form; empty when it does not fit. */
 export function readUnder(
@@ -17,5 +18,5 @@ export function readUnder(
 /** What is wrong with a layout; null when nothing is. */
 export function faultOf(layout: Layout): string | null {
   const laid = layOut(layout, { plantCodes: [] });
-  return isFault(laid) ? laid.what : null;
+  return isFault(laid) ? sayFault(laid.fault, undefined, 'en') : null;
 }

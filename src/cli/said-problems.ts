@@ -1,0 +1,6 @@
+import type { MakerProblem } from '../maker';
+import { sayProblem } from '../words';
+
+/** What is wrong with a maker file, field by field, in words. */
+export const saidProblems = (problems: readonly MakerProblem[]): MakerProblem[] =>
+  problems.map((problem) => ({ ...problem, ...sayProblem(problem, 'en') }));

@@ -1,0 +1,61 @@
+import type { ExampleFaultSays, LayoutFaultSays } from '../code';
+import type { Problem } from '../problem';
+
+/** A value of a file as a fault names it. */
+export type ShownValue = { kind: 'nothing' | 'list' | 'group' } | { kind: 'text'; text: string };
+/** What a value is counted in. */
+export type Unit = 'characters' | 'entries' | 'plain';
+
+/** What is wrong with a maker file, field by field; its sentence stands with the languages. */
+export type MakerFault =
+  | LayoutFaultSays
+  | ExampleFaultSays
+  | { kind: 'missing' | 'empty' | 'both-layouts' | 'no-layout' | 'too-many-to-test' }
+  | { kind: 'unknown-fields'; names: string[] }
+  /** `type`: as the form of the file calls it. */
+  | { kind: 'wrong-type'; value: ShownValue; type: string }
+  /** `form`: the name of a form, or what the library says of it. */
+  | { kind: 'wrong-form'; value: ShownValue; form: string }
+  | { kind: 'not-possible' | 'no-slot'; value: ShownValue }
+  | { kind: 'not-for-slot'; value: ShownValue; slot: string }
+  | { kind: 'too-small' | 'too-large'; value: ShownValue; unit: Unit }
+  | { kind: 'no-country'; place: string }
+  | { kind: 'backwards'; from: string; to: string }
+  | { kind: 'no-such-date'; period: string[] }
+  | { kind: 'double-id'; id: string }
+  | { kind: 'file-characters'; is: number }
+  | { kind: 'more-characters' | 'more-values' | 'deeper'; most: number }
+  /** `said`: what the parser of JSON says of it. */
+  | { kind: 'not-json'; said: string }
+  | { kind: 'more-faults'; number: number };
+
+/** A problem of a maker file. `what` tells its sort alone; what exactly is wrong, `fault` does. */
+export interface MakerProblem extends Problem {
+  fault: MakerFault;
+  /** The line of the file's text where its field stands. */
+  line?: number;
+}
+
+const sorts = {
+  'maker-file-double-id': 'two systems of the file have one id',
+  'maker-file-example': 'an example reads otherwise than it says',
+  'maker-file-layout': 'a layout is not possible',
+  'maker-file-not-json': 'the file cannot be read',
+  'maker-file-period': 'a period is not written as one',
+  'maker-file-place': 'a country is not known',
+  'maker-file-slot': 'a slot of a layout is not known',
+  'maker-file-too-large': 'the file is too large',
+  'more-problems': 'more fields are wrong',
+} as const;
+
+/** A problem at a field, by its code; any other code is that of a field whose value is wrong. */
+export function makerProblem(
+  code: string,
+  where: string,
+  fault: MakerFault,
+  remedy: string,
+  expected?: string,
+): MakerProblem {
+  const what = (sorts as Record<string, string>)[code] ?? 'a value is not possible here';
+  return { code, where, what, fault, remedy, ...(expected === undefined ? {} : { expected }) };
+}
