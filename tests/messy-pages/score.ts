@@ -1,0 +1,240 @@
+import { readFileSync } from 'node:fs';
+import { parseHTML } from 'linkedom';
+import { buildCase, type Case, findingsOf } from '../../src/case';
+import type { Claim } from '../../src/claim';
+import { type Listing, readListing } from '../../src/listing';
+import { builtInMakers } from '../../src/maker';
+import { givenFor, type ScoredField, type Truth, trueFor } from '../listing-pages/score';
+
+/*
+ * Second-hand pages as people write them, each with all that it says: of the piece ("made 1995"), of other things ("pouch:
+ * made 2014"), and what may be taken either way ("? made 1980-1989"). The table was drawn up before any reader ran on
+ * the pages. A third of each language, drawn with a seed, is set aside.
+ */
+
+const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
+
+export interface MessyTruth {
+  url: string;
+  offer: 'piece' | 'lot' | 'accessory' | 'part' | 'packaging' | 'remade' | 'many';
+  fields: Omit<Truth, 'url'>;
+  /** What is said, in short. */
+  says: string[];
+  /** Checks that may raise a doubt: the seller is honest, and so every other doubt is unfounded. */
+  doubts: string[];
+}
+
+export const messyTruths = JSON.parse(read('truth.json')) as Record<string, MessyTruth>;
+const aside = new Set(JSON.parse(read('aside.json')) as string[]);
+export const messyPages = (which: 'seen' | 'set aside'): string[] =>
+  Object.keys(messyTruths).filter((name) => aside.has(name) === (which === 'set aside'));
+
+const fields = [
+  'kind',
+  'title',
+  'maker',
+  'price',
+  'condition',
+  'availability',
+  'colour',
+  'descriptionStarts',
+  'posted',
+  'returns',
+  'shipping',
+  'place',
+  'bids',
+  'sellerName',
+  'trader',
+  'measures',
+  'photos',
+] as const satisfies readonly ScoredField[];
+
+const now = '2026-03-01T12:00:00Z';
+
+export async function messyCase(name: string): Promise<Case> {
+  const { document } = parseHTML(read(`${name}.html`));
+  const listing = await readListing(document as unknown as Document, { url: messyTruths[name]?.url ?? '', now });
+  return buildCase({ listing, photos: [], corrections: [], makers: builtInMakers, now });
+}
+
+export interface Tally {
+  right: number;
+  /** Given, and not so. */
+  wrong: number;
+  /** There, and not given. */
+  missed: number;
+}
+const none = (): Tally => ({ right: 0, wrong: 0, missed: 0 });
+export const precisionOf = ({ right, wrong }: Tally) => right / Math.max(1, right + wrong);
+export const recallOf = ({ right, missed }: Tally) => right / Math.max(1, right + missed);
+
+/** The fields of a page against its truth. What the page only says in its text counts where the seller's words have it. */
+function scoreFields(listing: Listing, truth: MessyTruth): { tally: Tally; faults: string[] } {
+  const tally = none();
+  const faults: string[] = [];
+  const wanted = { ...truth.fields, url: truth.url };
+  const said = new Set(truth.says.filter((one) => one.startsWith('condition ')).map((one) => one.slice(10)));
+  for (const field of fields) {
+    const [given, there] = [givenFor(field, listing, wanted), trueFor(field, wanted)];
+    if (given === there) tally.right += there === null ? 0 : 1;
+    else if (field === 'condition' && given !== null && said.has(given)) tally.right += 1;
+    // A statement on shipping or size may stand in the running text, and a belt has one length.
+    else if (there === null && (field === 'shipping' || field === 'measures')) continue;
+    else {
+      if (given !== null) tally.wrong += 1;
+      if (there !== null) tally.missed += 1;
+      faults.push(`${field}: ${given} (true: ${there})`);
+    }
+  }
+  return { tally, faults };
+}
+
+const year = (day: string | null) => Number(day?.slice(0, 4) ?? Number.NaN);
+const axes = new Set(['width', 'height', 'depth']);
+
+/** A claim in the short form of the table; null for kinds that the table does not hold. */
+function inShort(claim: Claim): string | null {
+  switch (claim.kind) {
+    case 'made':
+    case 'bought':
+      return `${claim.kind} ${year(claim.span.from)}-${year(claim.span.to)}`;
+    case 'condition':
+      return `condition ${claim.condition}`;
+    case 'material':
+      return `${claim.part} = ${claim.material}`;
+    case 'replaced':
+      return `replaced ${claim.parts.join('+') || 'somewhere'}`;
+    case 'maker':
+      return `maker ${claim.maker}`;
+    case 'model':
+      return `model ${claim.model}`;
+    case 'origin':
+      return `origin ${claim.place}`;
+    case 'code':
+      return `code ${claim.code.replace(/\s/g, '')}`;
+    case 'sale-channel':
+      return `channel ${claim.channel}`;
+    case 'returns':
+      return `returns ${claim.accepted ? 'yes' : 'no'}`;
+    case 'payment-outside':
+      return 'pay outside';
+    case 'leather':
+      return claim.real || claim.polarity === 'is-not' ? null : 'imitation leather';
+    case 'no-code':
+      return 'no-code';
+    case 'wear':
+    case 'stored':
+    case 'remade':
+    case 'not-vouched':
+    case 'packaging-only':
+    case 'not-this-piece':
+      return claim.polarity === 'is' ? claim.kind : claim.kind === 'wear' ? 'not wear' : null;
+    default:
+      return null;
+  }
+}
+
+/** Whether what was given is what the table says: a colour may be left out, an early or late decade is three years wide. */
+function isSame(given: string, said: string): boolean {
+  if (given === said) return true;
+  const [kind = '', ...rest] = said.split(' ');
+  const date = /^(~?)(\d{4})(?:-(\d{4}))?$/.exec(rest.join(' '));
+  if (date && /^(?:made|bought|gifted)$/.test(kind)) {
+    const own = /^(\w+) (\d{4})-(\d{4})$/.exec(given);
+    if (!own || own[1] !== (kind === 'gifted' ? 'bought' : kind)) return false;
+    const room = date[1] ? 5 : 0;
+    const [from, to] = [Number(date[2]), Number(date[3] ?? date[2])];
+    return Math.abs(Number(own[2]) - from) <= room && Math.abs(Number(own[3]) - to) <= room;
+  }
+  if (kind === 'code') return given.replace(/[-.\s/]/g, '') === said.replace(/[-.\s/]/g, '');
+  if (kind === 'replaced') return given.split(' ')[1] === rest[0];
+  const [part, material] = said.split(' = ');
+  const [ownPart, ownMaterial] = given.split(' = ');
+  if (material === undefined || ownMaterial === undefined || part !== ownPart) return false;
+  const shares = (a: string, b: string) => a.split(' ').every((word) => b.split(' ').includes(word));
+  return shares(material, ownMaterial) || shares(ownMaterial, material);
+}
+
+const ofThing = /^[\w-]+: /;
+
+/** Claims of a case against what is said of the piece. */
+function scoreClaims(built: Case, truth: MessyTruth): { all: Tally; made: Tally; codes: Tally; faults: string[] } {
+  const open = truth.says.filter((one) => one.startsWith('? ')).map((one) => one.slice(2));
+  // Of a lot every piece is offered.
+  const says = truth.says
+    .filter((one) => !/^(?:\?|not channel) /.test(one))
+    .filter((one) => truth.offer === 'lot' || !ofThing.test(one))
+    .map((one) => one.replace(ofThing, ''));
+  const sizes = built.claims.flatMap((one) =>
+    one.kind === 'measure' && axes.has(one.measure.dimension) ? [one.measure] : [],
+  );
+  const given = [...new Set(built.claims.flatMap((one) => inShort(one) ?? []))];
+  if (sizes.length > 1)
+    given.push(
+      `size ${[...new Map(sizes.map(({ dimension, mm }) => [dimension, Math.round(mm)])).values()].sort((a, b) => b - a).join('x')}`,
+    );
+  const normal = (one: string) =>
+    one.startsWith('size ')
+      ? `size ${one
+          .slice(5)
+          .split('x')
+          .map(Number)
+          .sort((a, b) => b - a)
+          .join('x')}`
+      : one;
+  const wanted = says.map(normal);
+  const [all, made, codes] = [none(), none(), none()];
+  const faults: string[] = [];
+  const count = (one: string, mark: keyof Tally) => {
+    all[mark] += 1;
+    if (one.startsWith('made ')) made[mark] += 1;
+    if (one.startsWith('code ')) codes[mark] += 1;
+    if (mark !== 'right') faults.push(`${mark}: ${one}`);
+  };
+  for (const one of given) {
+    if (wanted.some((said) => isSame(one, said))) count(one, 'right');
+    else if (!open.some((said) => isSame(one, said) || said.startsWith(`${one.split(' ')[0]}`))) {
+      // What is the same but for a box of its own is no claim on the piece, and wrong where it is given.
+      if (one.startsWith('size ') && !wanted.some((said) => said.startsWith('size '))) continue;
+      count(one, 'wrong');
+    }
+  }
+  for (const one of wanted) if (!given.some((own) => isSame(own, one))) count(one, 'missed');
+  return { all, made, codes, faults };
+}
+
+export interface MessyScore {
+  page: string;
+  fields: Tally;
+  claims: Tally;
+  made: Tally;
+  codes: Tally;
+  unfounded: string[];
+  contradictions: number;
+  faults: string[];
+}
+
+export async function scoreMessy(page: string): Promise<MessyScore> {
+  const truth = messyTruths[page] as MessyTruth;
+  const built = await messyCase(page);
+  const field = scoreFields(built.listing, truth);
+  const claim = scoreClaims(built, truth);
+  const doubts = findingsOf(built).filter(({ kind }) => kind === 'doubt' || kind === 'contradiction');
+  const unfounded = doubts.filter(({ check }) => !truth.doubts.includes(check)).map(({ check }) => check);
+  return {
+    page,
+    fields: field.tally,
+    claims: claim.all,
+    made: claim.made,
+    codes: claim.codes,
+    unfounded,
+    contradictions: doubts.filter(({ kind }) => kind === 'contradiction').length,
+    faults: [...field.faults, ...claim.faults, ...unfounded.map((check) => `unfounded: ${check}`)],
+  };
+}
+
+export const sumOf = (scores: readonly MessyScore[], of: 'fields' | 'claims' | 'made' | 'codes'): Tally =>
+  scores.reduce((sum, one) => {
+    const own = one[of];
+    return { right: sum.right + own.right, wrong: sum.wrong + own.wrong, missed: sum.missed + own.missed };
+  }, none());
