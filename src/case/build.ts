@@ -1,6 +1,6 @@
 import { runChecks } from '../check';
 import type { Finding, PreviousLook } from '../check/types';
-import { type Claim, findClaims, judgingFiles, statedMaker } from '../claim';
+import { type Claim, findClaims, judgingFiles, offerOf, statedMaker } from '../claim';
 import { gatherEvidence, reason } from '../evidence';
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
@@ -57,14 +57,23 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
     now,
   });
   const marks = marksOf(listing, shown);
+  const offer = offerOf(listing, claims).kind;
   // Marks, too, may stand on another piece than the one that is spoken of.
   const ofPiece = { decodings: codesOfPiece(decodings, lot), marks: lot ? [] : marks };
-  const evidence = gatherEvidence({ claims: judging, maker, listing, severalPieces: lot !== null, now, ...ofPiece });
+  const evidence = gatherEvidence({
+    claims: judging,
+    maker,
+    listing,
+    severalPieces: lot !== null || offer !== 'piece',
+    now,
+    ...ofPiece,
+  });
   const reasoning = reason(evidence);
   const facts = {
     listing,
     claims: judging,
     severalPieces: lot !== null,
+    offer,
     decodings,
     marks,
     maker,

@@ -21,7 +21,7 @@ export const codeShown = defineCheck({
   }),
   needs: {
     maker: ['stamped'],
-    claims: ['made', 'code', 'no-code'],
+    claims: ['made', 'code', 'no-code', 'not-vouched'],
     decodings: true,
     pairs: true,
     perhaps: ['clearPhotos'],
@@ -40,7 +40,9 @@ export const codeShown = defineCheck({
     const denied = facts.claims['no-code'][0];
     const data = { claim: claimedDate(claim), maker: name, stamped: period, denied: denied?.words ?? null };
     const asks = [askFor('stamp-photo', {})];
-    if (denied) return [{ kind: 'doubt', data, claims: [claim.id, denied.id], source, asks }];
+    // Who says to know nothing of such bags denies nothing by not having found a code.
+    const knows = !facts.claims['not-vouched'].some(({ polarity }) => polarity === 'is');
+    if (denied && knows) return [{ kind: 'doubt', data, claims: [claim.id, denied.id], source, asks }];
     if (!('is' in facts.fact.clearPhotos)) return facts.fact.clearPhotos;
     return [{ kind: 'gap', data, claims: [claim.id], source, asks }];
   },

@@ -1,3 +1,4 @@
+import type { Offer } from '../claim/offer-types';
 import type { Claim } from '../claim/types';
 import type { Decoding } from '../code/types';
 import type { Reasoning } from '../evidence';
@@ -20,6 +21,8 @@ export interface Facts {
   claims: Claim[];
   /** Whether the listing offers several pieces: what it says of a size or a price may be of another one, or of all. */
   severalPieces: boolean;
+  /** What is offered; what holds of a whole bag does not hold of its strap, or of a belt. */
+  offer: Offer['kind'];
   decodings: Decoding[];
   photos: PhotoRead[];
   marks: MarkRead[];
@@ -70,7 +73,7 @@ export interface Needs {
   makerName?: true;
   /** Models of the maker file, none without a file. */
   models?: true;
-  /** Cannot tell where several pieces are on offer: what it looks at may be another one's, or of all. */
+  /** Cannot tell where several pieces are on offer: what it looks at may be another one's, or of all. Does not apply to a part, an accessory, packaging. */
   onePiece?: true;
   /** Computed facts (./fact) that have to be known; where one is not, the frame answers with its reason. */
   facts?: readonly FactName[];
@@ -118,6 +121,8 @@ export type Unmet = { cannotTell: Reason } | { notApplicable: Reason };
 /** Hands over what `needs` names of the case as it was read, or says which need is not met. */
 export function handOver(needs: Needs, facts: Facts): { handed: HandedAsRead<Needs> } | Unmet {
   if (needs.onePiece && facts.severalPieces) return { cannotTell: because('several-pieces', {}) };
+  if (needs.onePiece && facts.offer !== 'piece')
+    return { notApplicable: because('another-offer', { offer: facts.offer }) };
   const handed: Record<string, unknown> = { photoNumber: photoNumberer(facts.listing) };
   if (needs.claims) handed.claims = claimsByKind(needs.claims, facts.claims);
   if (needs.listing) handed.listing = Object.fromEntries(needs.listing.map((name) => [name, facts.listing[name]]));

@@ -8,7 +8,7 @@ export const measuresStated = defineCheck({
   kinds: ['gap'],
   source: practice,
   data: z.strictObject({}),
-  needs: { facts: ['sides'] },
+  needs: { onePiece: true, facts: ['sides'] },
   run({ fact }) {
     if (fact.sides.length > 0) return [];
     return [{ kind: 'gap', data: {}, asks: [askFor('measures', {})] }];

@@ -1,3 +1,4 @@
+import type { Offer } from '../claim/offer-types';
 import type { Price } from '../listing/types';
 import type { Span } from '../span/types';
 import type { Reason } from './types';
@@ -12,6 +13,7 @@ export interface ReasonData {
   'maker-file-silent': { maker: string; section: string };
   'first-look': None;
   'several-pieces': None;
+  'another-offer': { offer: Offer['kind'] };
   'no-photos': None;
   /** `photo` is null for a code that stands in the text. */
   'code-unclear': { photo: number | null };

@@ -1,6 +1,8 @@
 import type { MakerFile } from '../maker/types';
 import { anyOf, findItemCodes, isAboutAnother, phrasePattern, withoutEnd, wordsOf } from '../text';
+import { codesByLayout } from './code-by-layout';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
+import { hasUnitBehind } from './unit-behind';
 
 /** Words that announce a code. Common practice, no source. */
 const cue = phrasePattern(wordsOf('code-cue'));
@@ -8,12 +10,13 @@ const cue = phrasePattern(wordsOf('code-cue'));
 const otherCode = phrasePattern(wordsOf('other-code'));
 /** Between cue and code; the code itself is in capitals or digits, at least two of them digits. */
 const between = new RegExp(
-  `^\\s{0,2}(?:(?:${anyOf(wordsOf('announces-code'))}|n[or]?\\.)\\s{0,2}){0,4}[:=\\-–#"'(「\\s]{0,4}$`,
+  `^\\s{0,2}(?:(?:${anyOf(wordsOf('announces-code'))}|n[or]?\\.)\\s{0,2}){0,7}[:=\\-–#"'(「\\s]{0,4}$`,
   'iu',
 );
 /** "K V 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
 const codeShape =
   /(?:[A-Z0-9] ){3,15}[A-Z0-9](?![.\-/]?[A-Z0-9])|(?:\([A-Z0-9]\)|\[[A-Z0-9]\]|[A-Z0-9])(?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}/gy;
+<<<<<<< HEAD
 const unit = new RegExp(
   `^\\s?(?:cm|mm|in\\b|inch|"|x\\s?\\d|%|€|\\$|£|円|kg|g\\b|ml|euros?|(?:${anyOf(wordsOf('years', 'days'))})(?!\\p{L}))`,
   'iu',
@@ -21,6 +24,9 @@ const unit = new RegExp(
 const longestGap = 24;
 /** As much of what stands behind a code as its unit may take. */
 const longestUnit = 12;
+=======
+const longestGap = 48;
+>>>>>>> 53a0e38 (Sentences speak of things: another's piece, an accessory, the shop, a repair, a re-issue)
 /** Two codes that begin closer than this are one. */
 const leastApart = 12;
 
@@ -35,11 +41,18 @@ function codeAt(text: string, start: number): string | null {
   const words = match[0].split(' ');
   while (words.length > 0) {
     const code = withoutEnd(words.join(' '), /[.\-/]/);
+<<<<<<< HEAD
     const end = start + code.length;
     // A code in quotes is closed by one that is no inch.
     const behind = text[start - 1] === '"' && text[end] === '"' ? end + 1 : end;
     const rest = text.slice(behind, behind + longestUnit);
     if (looksLikeCode(code) && !/^[\p{Script=Latin}\p{N}]/u.test(rest) && !unit.test(rest)) return code;
+=======
+    const rest = text
+      .slice(start + code.length, start + code.length + 12)
+      .replace(text[start - 1] === '"' ? /^"/ : /^$/, '');
+    if (looksLikeCode(code) && !/^[\p{Script=Latin}\p{N}]/u.test(rest) && !hasUnitBehind(rest, 0)) return code;
+>>>>>>> 53a0e38 (Sentences speak of things: another's piece, an accessory, the shop, a repair, a re-issue)
     words.pop();
   }
   return null;
@@ -87,19 +100,6 @@ function originalCase(from: Passage): string {
 }
 const upper = (from: Passage, index: number) => originalCase(from)[index] ?? '';
 
-/** Unannounced words that begin with one of the makers' plant codes and go on with three or four digits. */
-function byPlant(from: Passage, makers: MakerFile[]): { start: number; code: string }[] {
-  const plants = new Set(makers.flatMap((file) => file.plants.map((plant) => plant.code)));
-  const text = originalCase(from);
-  const found: { start: number; code: string }[] = [];
-  for (const match of text.matchAll(/(?<![\p{L}\p{N}-])([A-Z]{1,4})[ -]?\d{3,4}(?![\p{L}\p{N}-])/gu)) {
-    const end = match.index + match[0].length;
-    if (plants.has(match[1] as string) && !unit.test(text.slice(end, end + longestUnit)))
-      found.push({ start: match.index, code: match[0] });
-  }
-  return found;
-}
-
 /** Codes that the seller quotes, as written. */
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
   return passages.flatMap((from) => {
@@ -108,7 +108,7 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
       said.flatMap(({ start }) => Array.from({ length: leastApart * 2 - 1 }, (_, at) => start - leastApart + 1 + at)),
     );
     const shops = findItemCodes(from.text);
-    const others = byPlant(from, makers).filter(({ start }) => {
+    const others = codesByLayout(from.folded.text, originalCase(from), makers).filter(({ start }) => {
       const at = from.folded.at?.[start] ?? start;
       return !near.has(start) && !shops.some((number) => number.start <= at && at < number.end);
     });
@@ -119,13 +119,16 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
       return { start, end, words: from.text.slice(start, end) };
     };
     const seen = new Set<number>();
-    return [
-      ...said.map((item) => ({ ...item, confidence: 0.85 })),
-      ...others.map((item) => ({ ...item, confidence: 0.6 })),
-    ]
+    return [...said.map((item) => ({ ...item, confidence: 0.85 })), ...others]
       .sort((a, b) => a.start - b.start)
       .filter((item) => !seen.has(item.start) && seen.add(item.start))
       .filter((item) => !isAboutAnother(from.folded.text, item.start, item.start + item.code.length))
-      .map((item): ClaimDraft => ({ kind: 'code', code: item.code, ...saidIn(from, place(item), item.confidence) }));
+      .map(
+        (item): ClaimDraft => ({
+          kind: 'code',
+          code: item.code,
+          ...saidIn(from, place(item), item.confidence),
+        }),
+      );
   });
 }

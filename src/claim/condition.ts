@@ -22,6 +22,10 @@ function withoutLegend(text: string, found: readonly Found[]): Found[] {
   return rows.flatMap((row) => (new Set(row.map(({ value }) => value)).size >= fewestOfLegend ? [] : row));
 }
 
+/** A labelled value of the form; what stands in running text or on a line of its own is less sure. */
+const ofForm = 0.6;
+const isOf = (draft: ClaimDraft, value: string) => draft.kind === 'condition' && draft.condition === value;
+
 /** Condition words of the text; the page's own condition field counts as said too. */
 export function conditionClaims(passages: Passage[], listing: Listing): ClaimDraft[] {
   const inText = passages.flatMap((from) =>
@@ -33,7 +37,10 @@ export function conditionClaims(passages: Passage[], listing: Listing): ClaimDra
       }),
     ),
   );
-  const data = listing.condition.filter((candidate) => candidate.origin !== 'visible')[0];
+  // What the page's text was read for is said where it stands; a field of the page's own form speaks for itself.
+  const data =
+    listing.condition.find(({ origin }) => origin !== 'visible') ??
+    listing.condition.find(({ value, confidence }) => confidence >= ofForm && !inText.some((own) => isOf(own, value)));
   if (!data) return inText;
   const words = data.words && !isDataTerm(data.words) ? data.words : data.value;
   return [...inText, { kind: 'condition', condition: data.value, ...saidInData(words, data.confidence) }];

@@ -20,6 +20,9 @@ import { type ClaimDraft, type Passage, saidIn } from './passage';
 /** Words that leave open who made the piece, wherever they stand. */
 const find = topicFinder('inspired-by', 'other-hand');
 
+/** A re-issue is no original of the older series, and says so: it is by the maker all the same. */
+const reissue = phrasePattern(wordsOf('re-issue'), 'u');
+
 const before = new RegExp(
   `(?:${phrasePattern(wordsOf('hedge-before-name')).source})[\\s:"']{1,3}(?:(?:${phrasePattern(wordsOf('an', 'article')).source})\\s)?$`,
   'u',
@@ -52,6 +55,7 @@ export function hedgedAuthorshipClaims(
     const phrases = find(from.folded)
       .filter((hit) => !isDenied(text, hit.foldedStart, hit.foldedEnd, hit.words))
       .filter((hit) => !isLeftOpen(text, hit.foldedStart, hit.foldedEnd) && !isOfPart(text, hit))
+      .filter((hit) => hit.value !== 'other-hand' || !reissue.test(`${from.title}\n${text}`))
       .filter((hit) => !isOfLook(from, hit, found))
       .filter((hit) => !comparison.test(hit.words.toLowerCase()) || !others.some((name) => isBehind(hit, name)));
     const names = found

@@ -10,6 +10,8 @@ import { materialClaims } from './material';
 import { measureClaims } from './measure';
 import { modelClaims } from './model';
 import { noCodeClaims } from './no-code';
+import { isOfOffer, offerOf } from './offer';
+import type { Offer } from './offer-types';
 import { originClaims } from './origin';
 import { type ClaimDraft, type Passage, passage, passagesOf, restOf } from './passage';
 import { paymentOutsideClaims } from './payment-outside';
@@ -24,6 +26,7 @@ import { familyClaims } from './word-families';
 export { type Lot, lotOf, placeClaims, type SaidOf } from './lot';
 export { judgingFiles, namesNobody, type StatedMaker, statedMaker } from './maker';
 export { possibleMakerName } from './name-words';
+export { offerOf } from './offer';
 export { partBeside } from './parts';
 export { isDataTerm } from './passage';
 export { type Claim, type ClaimOf, claimSchema, type Part, partSchema } from './types';
@@ -79,10 +82,16 @@ export function findClaims(listing: Listing, makers: MakerFile[], replies: reado
   const stated = statedMaker(byMaker, makers);
   const judging = judgingFiles(stated, makers);
   const from = { prose, passages, rest, listing, makers, judging, stated };
-  const drafts = saidOnce([...byMaker, ...finders.flatMap((find) => find(from))]);
+  const found = saidOnce([...byMaker, ...finders.flatMap((find) => find(from))]);
+  const offer = offerOf(listing, found);
+  const drafts = found.filter((draft) => isOfOffer(draft, offer)).map((draft) => ofPart(draft, offer));
   const nameOf = claimNamer();
   return drafts.map((draft) => ({ id: nameOf(draft), ...draft }) as Claim);
 }
+
+/** Where a part is offered by itself, what is said of nothing else is said of it. */
+const ofPart = (draft: ClaimDraft, { part }: Offer): ClaimDraft =>
+  part !== null && draft.kind === 'material' && draft.part === 'body' ? { ...draft, part } : draft;
 
 /** The page's own data and a row that it shows often say the same: the first that says it stands for both. */
 function saidOnce(drafts: ClaimDraft[]): ClaimDraft[] {

@@ -11,22 +11,28 @@ import {
   topics,
   wordsOf,
 } from '../text';
-import { isOfCompanion } from './goods';
+import { bagNouns, isOfCompanion } from './goods';
 import { isOnlyLook } from './look';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
-import { isDateOfThing, isRunOfModel } from './subject';
+import { isDateOfThing, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
 
 const bought = phrasePattern(wordsOf('bought'));
 /** A part was mended or exchanged: "in 2018 vervangen" is the year of a repair. */
-const mended = phrasePattern(wordsOf('replaced', 'restored'));
+const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
+/** "Facture d'une réparation de 1999": the year is the repair's, whatever stands before it. */
+const repairOf = new RegExp(
+  `(?:${phrasePattern(wordsOf('repair-noun', 'other-work'), 'u').source})(?:\\s\\p{L}{1,4}){0,2}\\s?$`,
+  'u',
+);
 /** Dates beside these words are of something else: the house, the account, a repair, the page. */
-const elsewhere = phrasePattern(wordsOf('replaced', 'restored', 'date-of-else'));
+const elsewhere = phrasePattern(wordsOf('replaced', 'restored', 'date-of-else', 'repair-noun'));
 const sinceWords = phrasePattern(wordsOf('since'), 'u');
 /** "Je vends des sacs depuis 1998": what has gone on since then is no making. */
-const isSince = (date: string) => sinceWords.test(date);
+const isSince = ({ form }: FoundDate, words: string) => form !== 'range' && sinceWords.test(words);
 /** "1952年創業": a Japanese word for what the date is of stands right behind it. */
 const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(topics['date-of-else'].ja, 'u').source})`, 'u');
 const made = phrasePattern(wordsOf('made'));
+const madeVerb = phrasePattern(wordsOf('made-verb'));
 const supposed = phrasePattern(wordsOf('supposed'), 'u');
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old" is no age of a bag. */
@@ -46,12 +52,15 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
   if (isOfCompanion(text, start, end) || isDateOfThing(text, start, end, from.title)) return null;
   if (date.form === 'range' && isRunOfModel(text, start, end)) return null;
+  if (isOfModelsRun(text, start, end) || (isCoarse(date) && isOfReissue(text, start, end))) return null;
+  if (isSince(date, text.slice(start, end)) && isOfShop(text, start, end)) return null;
   const clause = clauseAround(text, start, end);
   const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 60), start);
   const after = text.slice(end, Math.min(clause.end, end + 40));
   if (isLeftOpen(text, start, end)) return null;
   if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before))) return null;
   const words = { bought: lastEnd(bought, before), made: lastEnd(made, before), elsewhere: lastEnd(elsewhere, before) };
+  if (isExplicitRange(date) && !isMadeWithin(date, before, after)) return null;
   // The nearest word before the date decides: "made in 1994, bought in 2010".
   if (
     words.bought &&
@@ -59,6 +68,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
     !/(?:made|hergestellt|fabriqu\w*|prodott\w*|fabricad\w*|gemaakt)[^,]{0,12}$/u.test(before)
   )
     return { kind: 'bought', confidence: 0.85 };
+<<<<<<< HEAD
   if (lastEnd(bought, after) && !lastEnd(made, before.slice(-12))) return { kind: 'bought', confidence: 0.8 };
   if (lastEnd(mended, after) && !lastEnd(made, before.slice(-12))) return null;
   if (words.elsewhere && words.elsewhere >= words.made && !isCoarse(date)) return null;
@@ -67,13 +77,69 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   if (lastEnd(age, after) || isOnlyLook(text, start, end)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
   if (words.made || /^\s?(?:年製|製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(after))
+=======
+  if (lastEnd(mended, before) > Math.max(words.bought, lastEnd(madeVerb, before))) return null;
+  if (lastEnd(bought, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return { kind: 'bought', confidence: 0.8 };
+  if (repairOf.test(before)) return null;
+  if (happenedThen(after) && lastEnd(madeVerb, before) < 0) return null;
+  if (words.elsewhere >= 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
+  if (words.elsewhere >= 0 && sinceWords.test(before.slice(-12))) return null;
+  if (elsewhereBehind.test(after) || isSince(date, text.slice(start, end))) return null;
+  if (lastEnd(age, after) >= 0 || isOnlyLook(text, start, end)) return null;
+  if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
+  if (
+    words.made >= 0 ||
+    lastEnd(madeVerb, after.slice(0, 24)) >= 0 ||
+    /^\s?(?:年製|(?:[\p{Script=Katakana}ー]{2,10}|[\p{Script=Han}]{1,3})?製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(
+      after,
+    )
+  )
+>>>>>>> 53a0e38 (Sentences speak of things: another's piece, an accessory, the shop, a repair, a re-issue)
     return { kind: 'made', confidence: 0.85 };
   if (from.field === 'title' && date.form === 'year') return { kind: 'made', confidence: 0.7 };
   const sentence = sentenceAround(text, start, end);
+  // "1994.", "Cartable 1991, …": the year by itself, or right behind what the piece is called.
+  const opening = text.slice(sentence.start, start).trim();
   const alone =
-    text.slice(sentence.start, start).trim() === '' && /^\s?(?:[\p{L}]|[,.]|$)/u.test(text.slice(end, sentence.end));
+    (opening === '' || (opening.length <= longestName && endsInName.test(opening))) &&
+    /^\s?(?:[\p{L}]|[,.]|$)/u.test(text.slice(end, sentence.end));
   return alone && (date.form === 'year' || date.form === 'range') ? { kind: 'made', confidence: 0.6 } : null;
 }
+
+/** "2018 auf 400 Euro geschätzt": what happened in that year stands behind it. */
+const happened = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun', 'date-of-else'));
+const happenedThen = (after: string) => {
+  const end = lastEnd(happened, after);
+  return end >= 0 && !/\d{4}/.test(after.slice(0, end));
+};
+
+/** Not "70er/80er": decades are as coarse as they are said. */
+const isExplicitRange = ({ form, span }: FoundDate) =>
+  form === 'range' && !span.about && !(span.from?.[3] === '0' && span.to?.[3] === '9');
+/** No piece is made over so many years: they are a model's, an owner's, a house's. */
+const longestMaking = 12;
+const longestOfCode = 4;
+const rangeOpens = new RegExp(`(?:${phrasePattern(wordsOf('range-opens'), 'u').source})\\s?$`, 'u');
+
+/** "Made between 1990 and 1994"; years from and to that nothing says to be of the making are of something that lasted. */
+function isMadeWithin({ span, start, end }: FoundDate, before: string, after: string): boolean {
+  const [from, to] = [span.from, span.to].map((day) => (day === null ? null : Number(day.slice(0, 4))));
+  if (from === null || to === null || from === undefined || to === undefined) return lastEnd(madeVerb, before) >= 0;
+  if (to - from > longestMaking) return false;
+  // "B1042173, so 2002-2004": what a table tells of a code.
+  if (to - from <= longestOfCode && !rangeOpens.test(before)) return true;
+  return (
+    lastEnd(madeVerb, before) >= 0 ||
+    lastEnd(madeVerb, after) >= 0 ||
+    before.trim() === '' ||
+    end - start <= longestBare
+  );
+}
+/** "1990-94", "1990/1994": written as a date of making is. */
+const longestBare = 9;
+
+const longestName = 32;
+const endsInName = new RegExp(`(?:${bagNouns.source})$`, 'u');
 
 const isCoarse = (date: FoundDate) =>
   date.form === 'age' ||

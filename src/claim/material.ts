@@ -164,7 +164,8 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
   const drafts = passages.flatMap((from) => {
     const { text } = from.folded;
     const parts = partsIn(from);
-    return groups(from, words.find(from), words.materials).flatMap((group): ClaimDraft[] => {
+    const all = groups(from, words.find(from), words.materials);
+    return all.flatMap((group): ClaimDraft[] => {
       const near = partsNear(parts, group);
       const part = partOf(text, group, near, from.language);
       const said = (start: number, end: number, confidence: number) =>
@@ -180,7 +181,8 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
           },
         ];
       }
-      if (!group.hasMaterial || !isOfPiece(text, group, near)) return [];
+      if (!group.hasMaterial || !(from.field === 'title' ? isOfTitle(group, near) : isOfPiece(text, group, near, all)))
+        return [];
       return [
         {
           kind: 'material',
@@ -205,14 +207,34 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
 /** Materials that fittings and not bags are made of. */
 const metals = new Set(['brass', 'bronze', 'nickel', 'palladium', 'steel', 'plastic', 'metal']);
 
+/** What a title names as a material is the piece's, unless it is a part's. */
+const isOfTitle = (group: Group, parts: Hit<Part>[]) =>
+  parts.length === 0 && !group.words.some((word) => metals.has(word));
+
+/** "Borsa in pelle con fibbia": the material right behind what the piece is called. */
+const rightBehindPiece = new RegExp(
+  `(?:${bagNouns.source})\\s(?:(?:${phrasePattern(wordsOf('made-of'), 'u').source})\\s)?$`,
+  'u',
+);
+/** A sentence tells its materials once: "bridle leather, canvas" leaves open what is of canvas. */
+const barelySaidBefore = (text: string, group: Group, groups: readonly Group[]) =>
+  groups.some(
+    (one) =>
+      one !== group &&
+      one.end <= group.start &&
+      one.hasMaterial &&
+      !/[.!?;。\n]/.test(text.slice(one.end, group.start)),
+  );
+
 /** A material beside a word for the piece, or alone in its clause, in a clause without any part. */
-function isOfPiece(text: string, group: Group, parts: Hit<Part>[]): boolean {
+function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: readonly Group[]): boolean {
   const clause = clauseAround(text, group.start, group.end);
+  if (rightBehindPiece.test(text.slice(Math.max(clause.start, group.start - 40), group.start))) return true;
   if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
   if (group.words.some((word) => metals.has(word))) return false;
   const rest =
     `${text.slice(clause.start, group.start)} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? [];
-  if (rest.length <= 1) return true;
+  if (rest.length <= 1) return !barelySaidBefore(text, group, all);
   bagNouns.lastIndex = 0;
   return bagNouns.test(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));
 }

@@ -1,6 +1,6 @@
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
-import { isAboutAnother, isNegated, phraseFinder } from '../text';
+import { clauseAround, isAboutAnother, isNegated, phraseFinder, phrasePattern, wordsOf } from '../text';
 import { rememberForMakers } from './by-makers';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 
@@ -12,6 +12,9 @@ const modelFinder = rememberForMakers((makers) => {
   return Object.keys(table).length > 0 ? phraseFinder(table) : () => [];
 });
 
+/** "Bought together with a Messenger 36": another piece than the one on offer. */
+const besides = phrasePattern(wordsOf('goes-along'), 'u');
+
 /** Models of the maker files by name or alias. `sure`: the files are those of the maker that the listing states. */
 export function modelClaims(passages: Passage[], listing: Listing, makers: MakerFile[], sure: boolean): ClaimDraft[] {
   const find = modelFinder(makers);
@@ -20,6 +23,8 @@ export function modelClaims(passages: Passage[], listing: Listing, makers: Maker
       const { text } = from.folded;
       if (isNegated(text, hit.foldedStart, hit.foldedEnd) || isAboutAnother(text, hit.foldedStart, hit.foldedEnd))
         return [];
+      const ahead = text.slice(clauseAround(text, hit.foldedStart, hit.foldedEnd).start, hit.foldedStart);
+      if (from.field !== 'title' && besides.test(ahead)) return [];
       return [{ kind: 'model', model: hit.value, ...saidIn(from, hit, sure ? 0.9 : 0.6) }];
     }),
   );

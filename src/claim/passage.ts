@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { type Folded, foldWords } from '../text';
+import { type Folded, foldWords, sellersOwn } from '../text';
 import type { Claim } from './types';
 
 /** One text of a listing in which the seller speaks. Positions of claims refer to `text`. */
@@ -21,7 +21,7 @@ export function passagesOf(listing: Pick<Listing, 'title' | 'description' | 'tex
     ['title', listing.title[0]?.value],
     ['description', listing.description[0]?.value],
   ];
-  if (!listing.description[0]?.value.trim()) texts.push(['text', listing.text]);
+  if (!listing.description[0]?.value.trim()) texts.push(['text', sellersOwn(listing.text)]);
   const named = foldWords((listing.title[0]?.value ?? '').slice(0, longestTitle)).text;
   return texts.flatMap(([field, text]) => (text?.trim() ? [passage(field, text, listing.language, named)] : []));
 }
@@ -34,7 +34,7 @@ export function restOf({ title, description, text, language }: Parameters<typeof
   if (!description[0]?.value.trim()) return null;
   const blank = (from: string, words: string | undefined) =>
     words?.trim() ? from.replace(words, (found) => '\n'.repeat(found.length)) : from;
-  const rest = blank(blank(text, description[0]?.value), title[0]?.value);
+  const rest = sellersOwn(blank(blank(text, description[0]?.value), title[0]?.value));
   return rest.trim()
     ? passage('text', rest, language, foldWords((title[0]?.value ?? '').slice(0, longestTitle)).text)
     : null;

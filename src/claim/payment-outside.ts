@@ -36,6 +36,9 @@ const neverAsked = new RegExp(
   'u',
 );
 
+/** "By card or bank transfer": one of the ways that a shop takes, and not the only one. */
+const byCard = phrasePattern([...ways.card, ...wordsOf('card-bare')], 'u');
+
 const accepting = phrasePattern(wordsOf('accepting'), 'u').source;
 /** "Überweisung nehme ich nicht an", "bank transfer is not accepted": refused by what follows. */
 const refusedBehind = new RegExp(
@@ -51,6 +54,7 @@ function isRefused(text: string, start: number, end: number, kind: Way): boolean
   const sentence = sentenceAround(text, start, end);
   const whole = text.slice(sentence.start, sentence.end);
   if (neverAsked.test(text.slice(sentence.start, start))) return true;
+  if (kind === 'transfer' && byCard.test(whole)) return true;
   return (marketplaceWay.test(whole) && kind === 'transfer') || isRefusedBehind(text, start, end);
 }
 
@@ -68,7 +72,10 @@ export function paymentOutsideClaims(passages: Passage[], listing: Listing): Cla
       .sort((a, b) => a.start - b.start)
       .map((hit): ClaimDraft => ({ kind: 'payment-outside', ...saidIn(from, hit, 0.8) }));
   });
-  const data = listing.payment.filter((candidate) => find(candidate.value).length > 0);
+  // What the seller's sentences say is judged where it stands, with what is said around it.
+  const inProse = ({ value, origin }: Listing['payment'][number]) =>
+    origin === 'visible' && passages.some(({ text }) => text.includes(value));
+  const data = listing.payment.filter((candidate) => find(candidate.value).length > 0 && !inProse(candidate));
   return [
     ...inText,
     ...data.map(

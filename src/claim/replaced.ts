@@ -3,7 +3,7 @@ import { findParts } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import type { Part } from './types';
 
-const findWords = topicFinder('replaced', 'restored', 'new-before-part');
+const findWords = topicFinder('replaced', 'restored', 'new-before-part', 'new-behind-part');
 
 /** What may be, should be or will be done was not: "the zip can be replaced", "muss ersetzt werden". */
 const notYet = phrasePattern(wordsOf('not-yet'));
@@ -59,6 +59,8 @@ function partsOf(text: string, parts: readonly Hit<Part>[], word: Hit<string>): 
   const behind = listFrom(text, parts, next, word.foldedEnd);
   if (behind.length > 0 || word.value === 'new-before-part') return behind;
   const last = parts[next - 1];
+  // "The dust bag is new" tells nothing of the piece.
+  if (word.value === 'new-behind-part' && last?.value === 'dust-bag') return [];
   // A word that holds a part itself ("relined" does not, "neu gefüttert" does) is said of that part.
   if (last && last.foldedEnd > word.foldedStart) return [last];
   if (!last || last.foldedStart < clauseAround(text, word.foldedStart, word.foldedEnd).start) return ownPart(word);

@@ -1,4 +1,5 @@
-import { clauseAround, partWords, phrasePattern, wordsOf } from '../text';
+import { clauseAround, partWords, phrasePattern, sentenceAround, topics, wordsOf } from '../text';
+import { bagNouns } from './goods';
 
 /*
  * What a clause speaks of, where that is not the piece. Whatever is in doubt counts as something else: what is not said
@@ -34,18 +35,63 @@ const parts = phrasePattern(
   'u',
 ).source;
 const link = phrasePattern(wordsOf('is', 'dates-from'), 'u').source;
-const between = '(?:\\s\\p{L}{1,15}){0,3}?\\s?';
 const pictures = phrasePattern(wordsOf('photograph'), 'u').source;
-const subjectOfDate = new RegExp(`(${things}|${parts}|${pictures})${between}(?:${link})`, 'u');
+const subjects = new RegExp(`(?<thing>${things}|${pictures})|${parts}`, 'gu');
+const linked = new RegExp(link, 'u');
+/** "Dust bag of 2022", "pochon neuf de 2022": nothing but what joins them. */
+const joined = /^(?:\s\p{L}{1,12}){1,3}\s?$/u;
+/** "The zip is of 2010": of a part only so near. */
+const nearLink = new RegExp(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`, 'u');
+/** What takes a sentence back to the piece: "the dust bag is newer, the bag itself of 1994". */
+const piece = new RegExp(`${bagNouns.source}|${phrasePattern(wordsOf('mine', 'this-one'), 'u').source}`, 'u');
+/** Further behind its subject a date is not looked for. */
+const longestAside = 64;
+/** "2022年の新しい保存袋". */
+const japaneseBehind = new RegExp(
+  `^の[^\\s、。]{0,6}?(${phrasePattern([...topics['comes-along'].ja, ...topics['small-thing'].ja], 'u').source})`,
+  'u',
+);
 
-/** "The dust bag is from 2019", "the zip is of 2010": a date with a subject of its own. */
+/** "The dust bag is from 2019", "the wallet, which I keep, is of 1979": a date with a subject of its own, the last one before it. */
 export function isDateOfThing(text: string, start: number, end: number, title: string): boolean {
-  const found = subjectOfDate.exec(text.slice(clauseAround(text, start, end).start, start));
-  return found !== null && !title.includes(found[1] as string);
+  const behind = japaneseBehind.exec(text.slice(end, end + 16));
+  if (behind !== null && !title.includes(behind[1] as string)) return true;
+  const ahead = text.slice(sentenceAround(text, start, end).start, start);
+  const last = Array.from(ahead.matchAll(subjects)).at(-1);
+  if (!last || title.includes(last[0])) return false;
+  const rest = ahead.slice(last.index + last[0].length);
+  if (rest.length > longestAside || piece.test(rest)) return false;
+  if (last.groups?.thing === undefined) return nearLink.test(rest);
+  // "With dust bag, it is of 1994".
+  if (rest.includes(',') && accompanies.test(ahead.slice(0, last.index))) return false;
+  return linked.test(rest) || joined.test(rest);
 }
 
-const run = phrasePattern(wordsOf('model-run'), 'u');
+const run = phrasePattern(wordsOf('model-run', 'model-noun'), 'u');
+const runEnds = phrasePattern(wordsOf('run-ended'), 'u');
 
 /** "The model was made from 1985 to 2012": the years of all pieces of its kind. */
 export const isRunOfModel = (text: string, start: number, end: number): boolean =>
   run.test(text.slice(clauseAround(text, start, end).start, start));
+
+/** "The original run ended in 1984": what became of the model in that year. */
+export function isOfModelsRun(text: string, start: number, end: number): boolean {
+  const clause = clauseAround(text, start, end);
+  return runEnds.test(text.slice(clause.start, start)) || runEnds.test(text.slice(end, Math.min(clause.end, end + 24)));
+}
+
+const reissue = phrasePattern(wordsOf('re-issue'), 'u');
+
+/** "A re-issue of the basket of the 1970s": the decade is the design's. */
+export function isOfReissue(text: string, start: number, end: number): boolean {
+  const { start: opens, end: closes } = sentenceAround(text, start, end);
+  return reissue.test(text.slice(opens, closes));
+}
+
+const shop = phrasePattern(wordsOf('shop'), 'u');
+
+/** "The saddler has been there since 1962": the house is old, and not the piece. */
+export function isOfShop(text: string, start: number, end: number): boolean {
+  const { start: opens, end: closes } = clauseAround(text, start, end);
+  return shop.test(text.slice(opens, closes));
+}

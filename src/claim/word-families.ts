@@ -120,6 +120,15 @@ const ageWords = (from: Passage): ClaimDraft[] =>
     })
     .map(({ hit, polarity, said }): ClaimDraft => ({ kind: 'age-word', word: hit.value, polarity, ...said }));
 
+/** "傷なし", "kratzfrei": a denial in one word. */
+const findNoWear = topicFinder('no-wear');
+/** "目立つ傷はありません": small ones may be. */
+const noticeable = new RegExp(`(?:${phrasePattern(wordsOf('noticeable'), 'u').source})\\s?$`, 'u');
+const noWear = (from: Passage): ClaimDraft[] =>
+  saidWords(from, findNoWear)
+    .filter(({ hit }) => !noticeable.test(from.folded.text.slice(Math.max(0, hit.foldedStart - 12), hit.foldedStart)))
+    .map(({ said }): ClaimDraft => ({ kind: 'wear', polarity: 'is-not', ...said }));
+
 const families: ((from: Passage) => ClaimDraft[])[] = [
   plainFamily('grade-of-copy', 'copy-grade'),
   plainFamily('not-this-piece', 'not-this-piece'),
@@ -129,6 +138,7 @@ const families: ((from: Passage) => ClaimDraft[])[] = [
   plainFamily('assurance', 'assurance'),
   hurry,
   plainFamily('wear', 'wear'),
+  noWear,
   leather,
   metal,
   plainFamily('fresh-part', 'fresh-parts'),

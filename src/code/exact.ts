@@ -54,10 +54,7 @@ export function readExactly(
   return { exact, impossible: exact.length > 0 ? null : impossible };
 }
 
-/**
- * Every reading of a code under every system of a file, taking each character as it stands; empty when none fits.
- * @internal
- */
+/** Every reading of a code under every system of a file, taking each character as it stands; empty when none fits. */
 export function decodeExactly(code: string, file: MakerFile, latestYear?: number): Reading[] {
   return openBook(file).systems.flatMap((system) =>
     readExactly(system, code, latestYear).exact.map(({ reading }) => reading),

@@ -25,7 +25,7 @@ export function readFacts({ listing, labelled, signs, notes, cut, state, picked 
     now: listing.readAt.slice(0, 10),
   };
   Object.assign(draft, settleDraft(draft));
-  readStateFacts(state, draft, hints);
+  readStateFacts(state, draft, hints, listing.text);
   for (const { name, value, ...from } of labelled) readLabelled(name, value, draft, from, hints);
   for (const pick of picked)
     if (!readPick(pick, draft, hints)) draft.problems.push(pickProblem('pick-unreadable', pick.field, pick.where));

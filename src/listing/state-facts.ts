@@ -17,12 +17,19 @@ const from = (path: string, confidence: number): Provenance => ({
 const cutEnd =
   /(?:(?:…|\.\.\.)\s{0,2})?(?:(?:see|read|show|view) more|mehr (?:anzeigen|lesen|sehen)|weiterlesen|voir plus|lire (?:la suite|plus)|afficher plus|mostra (?:altro|di più)|leggi (?:tutto|di più|altro)|ver más|leer más|mostrar más|meer (?:lezen|tonen|weergeven)|lees (?:meer|verder)|toon meer|もっと見る|続きを読む)$|(?:…|\.\.\.)$/iu;
 const leastStart = 20;
+const mostSearched = 30_000;
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** Completes what the page shows from its own state; what nothing shown bears out is left. */
-export function readStateFacts({ things, texts }: PageExtract['state'], draft: Draft, hints: PriceHints): void {
+export function readStateFacts(
+  { things, texts }: PageExtract['state'],
+  draft: Draft,
+  hints: PriceHints,
+  text: string,
+): void {
   completeDescription(texts, draft);
+  if (draft.description.length === 0) findCutDescription(texts, draft, text);
   const [best] = things
     .map((thing) => ({ thing, fit: fitOf(thing, draft, hints) }))
     .filter(({ fit }) => fit > 0)
@@ -48,6 +55,22 @@ function completeDescription(texts: readonly string[], draft: Draft): void {
     }
     if (cutEnd.test(shown.value.trim()) && !shown.caveats?.includes('cut'))
       shown.caveats = [...(shown.caveats ?? []), 'cut'];
+  }
+}
+
+/** A line of the page that is cut, where nothing was taken for a description: the text that goes on where it ends. */
+function findCutDescription(texts: readonly string[], draft: Draft, text: string): void {
+  const starts = text
+    .slice(0, mostSearched)
+    .split('\n')
+    .flatMap((line) => (cutEnd.test(line.trim()) ? plain(line.trim().replace(cutEnd, '')) : []))
+    .filter((start) => start.length >= leastStart);
+  for (const whole of texts.map((one) => plainText(one))) {
+    const line = plain(whole);
+    if (starts.some((start) => line.startsWith(start) && line.length > start.length)) {
+      propose(draft.description, whole, from('text', 0.6));
+      return;
+    }
   }
 }
 

@@ -1,3 +1,4 @@
+import { isOfAnothersPiece } from './another';
 import { topics, wordsOf } from './lexicon';
 import { anyOf, phrasePattern } from './phrases';
 
@@ -51,8 +52,14 @@ export function isNegated(text: string, start: number, end: number): boolean {
   let last = -1;
   for (const match of before.matchAll(negations)) last = match.index + match[0].length;
   if (last >= 0 && (before.slice(last).match(/[\p{L}\p{N}]+/gu) ?? []).length <= 4) return true;
-  return negatedAfter.test(text.slice(end, end + 16));
+  return negatedAfter.test(text.slice(end, end + 16)) || closesDenied.test(text.slice(end, clause.end));
 }
+
+/** "Outlet-Ware ist das nicht": the denial ends the clause. */
+const closesDenied = new RegExp(
+  `^(?:[\\s-]\\p{L}{1,12})?\\s(?:${phrasePattern(wordsOf('denied-behind'), 'u').source})\\s?$`,
+  'u',
+);
 
 /** Whether words are a denial by themselves: "no patina". */
 export const isDenial = (words: string): boolean => words.search(negations) === 0;
@@ -64,10 +71,15 @@ const othersBehind = new RegExp(
   'u',
 );
 
-/** Whether the clause speaks of another piece before the words at `start`: "similar to the 1990s model". */
+/**
+ * Whether the words at `start` are said of another piece: the clause speaks of one before them ("similar to the 1990s
+ * model"), or the sentence of somebody's ("my sister's is of 1986, and has pigskin").
+ */
 export function isAboutAnother(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
   return (
-    others.test(text.slice(Math.max(clause.start, start - 60), start)) || othersBehind.test(text.slice(end, end + 8))
+    others.test(text.slice(Math.max(clause.start, start - 60), start)) ||
+    othersBehind.test(text.slice(end, end + 8)) ||
+    isOfAnothersPiece(text.slice(sentenceAround(text, start, end).start, start))
   );
 }

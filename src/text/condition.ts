@@ -13,7 +13,11 @@ const findNew = topicFinder('new-bare');
 /** Phrases in which a word of condition means something else: "used my discount", "porté épaule", "新品で購入". */
 const findOther = topicFinder('no-condition');
 const things = phrasePattern(
-  [...accessoryWords, ...Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words))],
+  [
+    ...accessoryWords,
+    ...wordsOf('corner'),
+    ...Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words)),
+  ],
   'u',
 );
 const nouns = phrasePattern(wordsOf('bag', 'piece', 'behind-new')).source;

@@ -23,4 +23,5 @@ export { findSalesCounts } from './sales-count';
 export { findShipping, type ShippingTerms } from './shipping';
 export { accessoryWords, partWords } from './things';
 export { findTraders } from './trader';
+export { sellersOwn } from './voices';
 export { findWatchers } from './watchers';

@@ -27,7 +27,7 @@ const signs: Record<Unit, string> = {
 /** In the order in which they are tried: a metre begins as a millimetre does. */
 const unitNames: Unit[] = ['mm', 'cm', 'in', 'ft', 'm'];
 const unitPattern = new RegExp(
-  `\\s{0,2}(?:${unitNames
+  `\\s{0,2}\\(?(?:${unitNames
     .map((unit) => `(${[anyLanguage(unitWords[unit]), signs[unit]].filter(Boolean).join('|')})`)
     .join('|')})(?:(?<=["'])|(?=x\\s?\\d|\\P{Script=Latin}|$))`,
   'iuy',
@@ -141,6 +141,8 @@ function spreadUnit(text: string, terms: Term[]): Unit | null {
     const unit = behind[2]!.toLowerCase();
     return unit === 'cm' || unit === 'mm' ? unit : 'in';
   }
+  // "In 96 she bought it": a lone number behind "in" is no inch.
+  if (first === 'in' && terms.length < 2) return stated;
   return stated ?? (first === undefined ? null : first === 'cm' || first === 'mm' ? first : 'in');
 }
 

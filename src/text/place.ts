@@ -20,6 +20,8 @@ const madeAfterAdjective = new RegExp(`^[\\s-]{1,2}(?:${anyWithGaps(madeBehind)}
 const madeBefore = new RegExp(`(?:${anyLanguage(madeBeforeAdjective)})\\s+$`, 'iu');
 const madeAfterName = new RegExp(`^(?:${madeBehind[6]})`, 'u');
 const longestLead = 48;
+/** "Hergestellt 2013 in", "gemaakt in 2014 in". */
+const yearBetween = /(?:\s\p{L}{2,3})?\s(?:1[89]|20)\d\d(?=\s\p{L}{1,4}(?:\s\p{L}{1,3})?\s?$)/iu;
 
 /**
  * Country names in text, in the order of the text, longest name first where several begin alike. Names that are also
@@ -66,7 +68,7 @@ const joinsUp = (text: string, tokens: { start: number; end: number }[]) =>
 const cut = (text: string, start: number, end: number) => ({ words: text.slice(start, end), start, end });
 
 const isMadeIn = (text: string, start: number): boolean =>
-  madeInBefore.test(text.slice(Math.max(0, start - longestLead), start).replace(/[ld]['’]$/iu, ''));
+  madeInBefore.test(text.slice(Math.max(0, start - longestLead), start).replace(/[ld]['’]$/iu, '').replace(yearBetween, ''));
 
 function placeOf(text: string, start: number, end: number, entry: LexiconEntry): PlaceFound | null {
   if (entry.place === null) return null;

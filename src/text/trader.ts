@@ -11,6 +11,20 @@ const label = new RegExp(
   'u',
 );
 
+/** No name with its badge is longer. */
+const longestName = 120;
+
+/** "north_gate Private seller": the badge at the end of what stands for a seller's name. */
+export function traderBehind(text: string): Said<'private' | 'trader'> | null {
+  if (text.length > longestName) return null;
+  const last = find(foldWords(text)).find(
+    ({ start, end }) => start > 0 && /\s$/.test(text.slice(0, start)) && end === text.trimEnd().length,
+  );
+  if (!last) return null;
+  const { value, start, end, words } = last;
+  return { value: value === 'private' || value === 'trader' ? value : alone[value], start, end, words };
+}
+
 /** Private or trader statements about the seller. */
 export function findTraders(text: string): Said<'private' | 'trader'>[] {
   const folded = foldWords(text);

@@ -13,6 +13,7 @@ import {
   scoredFields,
   truths,
 } from '../listing-pages/score';
+import { printMessy } from './messy';
 
 const frameMs = 1000 / 60;
 
@@ -126,6 +127,7 @@ async function printSlices(): Promise<void> {
 /** Accuracy, time, slices and size of the listing reader. */
 export async function bench(): Promise<void> {
   await printAccuracy();
+  await printMessy();
   await printTimes();
   await printSlices();
   const { bytes, gzipped } = await contentScriptSize();

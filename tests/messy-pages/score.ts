@@ -69,13 +69,17 @@ export const precisionOf = ({ right, wrong }: Tally) => right / Math.max(1, righ
 export const recallOf = ({ right, missed }: Tally) => right / Math.max(1, right + missed);
 
 /** The fields of a page against its truth. What the page only says in its text counts where the seller's words have it. */
+/** Lengths of straps and handles are no sides of the piece. */
+const hanging = new Set(['strap', 'handle']);
+
 function scoreFields(listing: Listing, truth: MessyTruth): { tally: Tally; faults: string[] } {
   const tally = none();
   const faults: string[] = [];
   const wanted = { ...truth.fields, url: truth.url };
+  const ofBody = { ...listing, measures: listing.measures.filter(({ value }) => !hanging.has(value.dimension ?? '')) };
   const said = new Set(truth.says.filter((one) => one.startsWith('condition ')).map((one) => one.slice(10)));
   for (const field of fields) {
-    const [given, there] = [givenFor(field, listing, wanted), trueFor(field, wanted)];
+    const [given, there] = [givenFor(field, ofBody, wanted), trueFor(field, wanted)];
     if (given === there) tally.right += there === null ? 0 : 1;
     else if (field === 'condition' && given !== null && said.has(given)) tally.right += 1;
     // A statement on shipping or size may stand in the running text, and a belt has one length.
@@ -90,10 +94,9 @@ function scoreFields(listing: Listing, truth: MessyTruth): { tally: Tally; fault
 }
 
 const year = (day: string | null) => Number(day?.slice(0, 4) ?? Number.NaN);
-const axes = new Set(['width', 'height', 'depth']);
 
 /** A claim in the short form of the table; null for kinds that the table does not hold. */
-function inShort(claim: Claim): string | null {
+function inShort(claim: Claim): string | string[] | null {
   switch (claim.kind) {
     case 'made':
     case 'bought':
@@ -103,7 +106,7 @@ function inShort(claim: Claim): string | null {
     case 'material':
       return `${claim.part} = ${claim.material}`;
     case 'replaced':
-      return `replaced ${claim.parts.join('+') || 'somewhere'}`;
+      return claim.parts.length > 0 ? claim.parts.map((part) => `replaced ${part}`) : 'replaced somewhere';
     case 'maker':
       return `maker ${claim.maker}`;
     case 'model':
@@ -147,7 +150,6 @@ function isSame(given: string, said: string): boolean {
     return Math.abs(Number(own[2]) - from) <= room && Math.abs(Number(own[3]) - to) <= room;
   }
   if (kind === 'code') return given.replace(/[-.\s/]/g, '') === said.replace(/[-.\s/]/g, '');
-  if (kind === 'replaced') return given.split(' ')[1] === rest[0];
   const [part, material] = said.split(' = ');
   const [ownPart, ownMaterial] = given.split(' = ');
   if (material === undefined || ownMaterial === undefined || part !== ownPart) return false;
@@ -164,14 +166,19 @@ function scoreClaims(built: Case, truth: MessyTruth): { all: Tally; made: Tally;
   const says = truth.says
     .filter((one) => !/^(?:\?|not channel) /.test(one))
     .filter((one) => truth.offer === 'lot' || !ofThing.test(one))
-    .map((one) => one.replace(ofThing, ''));
+    .map((one) => one.replace(ofThing, ''))
+    .flatMap((one) =>
+      one.startsWith('replaced ')
+        ? (one.slice(9).split(' ')[0] as string).split('+').map((part) => `replaced ${part}`)
+        : [one],
+    );
   const sizes = built.claims.flatMap((one) =>
-    one.kind === 'measure' && axes.has(one.measure.dimension) ? [one.measure] : [],
+    one.kind === 'measure' && !hanging.has(one.measure.dimension ?? '') ? [one.measure] : [],
   );
   const given = [...new Set(built.claims.flatMap((one) => inShort(one) ?? []))];
   if (sizes.length > 1)
     given.push(
-      `size ${[...new Map(sizes.map(({ dimension, mm }) => [dimension, Math.round(mm)])).values()].sort((a, b) => b - a).join('x')}`,
+      `size ${[...new Map(sizes.map(({ dimension, mm }, at) => [dimension === 'unknown' ? at : dimension, Math.round(mm)])).values()].sort((a, b) => b - a).join('x')}`,
     );
   const normal = (one: string) =>
     one.startsWith('size ')
@@ -193,7 +200,7 @@ function scoreClaims(built: Case, truth: MessyTruth): { all: Tally; made: Tally;
   };
   for (const one of given) {
     if (wanted.some((said) => isSame(one, said))) count(one, 'right');
-    else if (!open.some((said) => isSame(one, said) || said.startsWith(`${one.split(' ')[0]}`))) {
+    else if (!open.some((said) => isSame(one, said) || said.split(' ')[0] === one.split(' ')[0])) {
       // What is the same but for a box of its own is no claim on the piece, and wrong where it is given.
       if (one.startsWith('size ') && !wanted.some((said) => said.startsWith('size '))) continue;
       count(one, 'wrong');

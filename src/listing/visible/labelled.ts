@@ -3,6 +3,7 @@ import { type Label, labelOf } from '../../text/label';
 import { parseMeasures } from '../../text/measure';
 import { parsePrices } from '../../text/price';
 import { readCount } from '../../text/said-number';
+import { traderBehind } from '../../text/trader';
 import { type Draft, type Provenance, propose } from '../draft';
 import { readConditionWords, readDate, readRatingWords, readReturnsWords } from './words';
 
@@ -47,6 +48,7 @@ export function readLabelled(
       break;
     case 'seller':
       if (sellerName(text).length <= 60) propose(draft.seller.name, sellerName(text), from);
+      propose(draft.seller.trader, traderBehind(text)?.value, from);
       propose(draft.seller.rating, readRatingWords(text), from);
       break;
     case 'place':
@@ -108,6 +110,8 @@ const before = (text: string, pattern: RegExp): string => {
 export function sellerName(text: string): string {
   const named = text.replace(/^(?:name|nom|nome|nombre|naam|username|pseudo|ニックネーム)\s*[:：]\s*/iu, '');
   const [line = ''] = named.split(/[\n|·•★☆]/);
-  const name = before(before(line, behindName).trimEnd(), sentenceBehind);
+  const badge = traderBehind(line);
+  const shown = badge ? line.slice(0, badge.start) : line;
+  const name = before(before(shown, behindName).trimEnd(), sentenceBehind);
   return name.trim().replace(/[.,;:]$/, '');
 }

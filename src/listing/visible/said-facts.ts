@@ -11,6 +11,7 @@ import { findReturns } from '../../text/returns';
 import { findSalesCounts } from '../../text/sales-count';
 import { findShipping } from '../../text/shipping';
 import { findTraders } from '../../text/trader';
+import { sellersOwn } from '../../text/voices';
 import { findWatchers } from '../../text/watchers';
 import { type Draft, likeliest, type Provenance, propose } from '../draft';
 import { readAuction } from './auction';
@@ -24,10 +25,12 @@ const ownName = /^(?:name|nom|nome|nombre|naam|username|pseudo|ニックネー�
 
 /** Reads the second-hand facts that the page says without data: in its text, its description and its title. */
 export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): { auction: boolean } {
-  const lines = text
-    .slice(0, maxText)
+  const shown = text.slice(0, maxText).split('\n');
+  const lines = shown.filter((line) => line !== '');
+  // What buyers, reviewers and the house's legend say of a condition or of terms is not said of this piece.
+  const own = sellersOwn(shown.join('\n'))
     .split('\n')
-    .filter((line) => line !== '');
+    .filter((_, index) => shown[index] !== '');
   const title = likeliest(draft.title);
   const description = likeliest(draft.description).slice(0, maxText);
   for (const said of findConditions(title, true)) propose(draft.condition, said.value, from('title', 0.5), said.words);
@@ -42,11 +45,11 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): { a
       readLabelled(line, next, draft, from('text', 0.5), hints);
     if (labelOf(line) === 'seller' && ownName.test(next)) readLabelled(line, next, draft, from('text', 0.55), hints);
     propose(draft.seller.place, placeLine(line), from('text', 0.45));
-    if (line.length <= 80)
+    if (line.length <= 80 && own[index] === line)
       for (const said of findConditions(line)) propose(draft.condition, said.value, from('text', 0.4), said.words);
     const lead = leadingLabel(line);
     if (lead) readLabelled(lead.name, lead.value, draft, from('text', 0.55), hints);
-    if (line.length <= 600) readTerms(line, draft, hints, isNearSeller(lines, index, draft));
+    if (line.length <= 600) readTerms(line, draft, hints, isNearSeller(lines, index, draft), own[index] === line);
   }
   return { auction: readAuction(lines, draft, hints) };
 }
@@ -61,7 +64,7 @@ function isNearSeller(lines: readonly string[], index: number, draft: Draft): bo
   return false;
 }
 
-function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boolean): void {
+function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boolean, own: boolean): void {
   const where = from('text', nearSeller ? 0.6 : 0.45);
   const { seller } = draft;
   for (const { share, count, words } of findRatings(nearSeller ? withoutName(line, draft) : line).slice(0, 2)) {
@@ -80,7 +83,7 @@ function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boo
   for (const said of findShipping(line))
     if (said.value.kind !== 'stated' || labelOf(said.words) === null)
       propose(draft.shipping, said.words, from('text', said.value.kind === 'stated' ? 0.4 : 0.55));
-  for (const said of findPayment(line)) propose(draft.payment, said.words, from('text', 0.55));
+  for (const said of own ? findPayment(line) : []) propose(draft.payment, said.words, from('text', 0.55));
 }
 
 /** A status on a line of its own speaks for the listing; inside a sentence it may speak of something else. */

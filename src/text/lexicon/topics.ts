@@ -6,6 +6,7 @@ import an from './an.json' with { type: 'json' };
 import andWords from './and.json' with { type: 'json' };
 import announcesCode from './announces-code.json' with { type: 'json' };
 import anotherPiece from './another-piece.json' with { type: 'json' };
+import anothersPiece from './anothers-piece.json' with { type: 'json' };
 import antique from './antique.json' with { type: 'json' };
 import article from './article.json' with { type: 'json' };
 import assurance from './assurance.json' with { type: 'json' };
@@ -26,6 +27,7 @@ import brassSolid from './brass-solid.json' with { type: 'json' };
 import brassSurface from './brass-surface.json' with { type: 'json' };
 import but from './but.json' with { type: 'json' };
 import buyOrBid from './buy-or-bid.json' with { type: 'json' };
+import cardBare from './card-bare.json' with { type: 'json' };
 import codeCue from './code-cue.json' with { type: 'json' };
 import codeLabel from './code-label.json' with { type: 'json' };
 import codeNoun from './code-noun.json' with { type: 'json' };
@@ -33,11 +35,13 @@ import comesAlong from './comes-along.json' with { type: 'json' };
 import conditionBefore from './condition-before.json' with { type: 'json' };
 import contactOutside from './contact-outside.json' with { type: 'json' };
 import copyGrade from './copy-grade.json' with { type: 'json' };
+import corner from './corner.json' with { type: 'json' };
 import costWhen from './cost-when.json' with { type: 'json' };
 import dateOfElse from './date-of-else.json' with { type: 'json' };
 import datesFrom from './dates-from.json' with { type: 'json' };
 import days from './days.json' with { type: 'json' };
 import dealing from './dealing.json' with { type: 'json' };
+import deniedBehind from './denied-behind.json' with { type: 'json' };
 import discount from './discount.json' with { type: 'json' };
 import done from './done.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
@@ -63,24 +67,33 @@ import lot from './lot.json' with { type: 'json' };
 import made from './made.json' with { type: 'json' };
 import madeBy from './made-by.json' with { type: 'json' };
 import madeOf from './made-of.json' with { type: 'json' };
+import madeVerb from './made-verb.json' with { type: 'json' };
+import manyOfAKind from './many-of-a-kind.json' with { type: 'json' };
 import marketPlace from './market-place.json' with { type: 'json' };
 import marketSite from './market-site.json' with { type: 'json' };
 import matching from './matching.json' with { type: 'json' };
+import meantFor from './meant-for.json' with { type: 'json' };
 import measuredAgainst from './measured-against.json' with { type: 'json' };
 import measuredThing from './measured-thing.json' with { type: 'json' };
 import memberSince from './member-since.json' with { type: 'json' };
 import menu from './menu.json' with { type: 'json' };
+import mine from './mine.json' with { type: 'json' };
+import modelNoun from './model-noun.json' with { type: 'json' };
 import modelRun from './model-run.json' with { type: 'json' };
 import namesNobody from './names-nobody.json' with { type: 'json' };
 import negation from './negation.json' with { type: 'json' };
 import newBare from './new-bare.json' with { type: 'json' };
 import newBeforePart from './new-before-part.json' with { type: 'json' };
+import newBehindPart from './new-behind-part.json' with { type: 'json' };
 import noCondition from './no-condition.json' with { type: 'json' };
 import noNegation from './no-negation.json' with { type: 'json' };
+import noWear from './no-wear.json' with { type: 'json' };
 import notThisPiece from './not-this-piece.json' with { type: 'json' };
 import notVouched from './not-vouched.json' with { type: 'json' };
 import notYet from './not-yet.json' with { type: 'json' };
 import nothing from './nothing.json' with { type: 'json' };
+import nothingElse from './nothing-else.json' with { type: 'json' };
+import noticeable from './noticeable.json' with { type: 'json' };
 import numberOfBids from './number-of-bids.json' with { type: 'json' };
 import numberOfSales from './number-of-sales.json' with { type: 'json' };
 import offerControl from './offer-control.json' with { type: 'json' };
@@ -88,6 +101,8 @@ import offering from './offering.json' with { type: 'json' };
 import otherCode from './other-code.json' with { type: 'json' };
 import otherHand from './other-hand.json' with { type: 'json' };
 import otherListings from './other-listings.json' with { type: 'json' };
+import otherVoices from './other-voices.json' with { type: 'json' };
+import otherWork from './other-work.json' with { type: 'json' };
 import outOf from './out-of.json' with { type: 'json' };
 import outlet from './outlet.json' with { type: 'json' };
 import packagingOnly from './packaging-only.json' with { type: 'json' };
@@ -101,20 +116,26 @@ import piece from './piece.json' with { type: 'json' };
 import plainWord from './plain-word.json' with { type: 'json' };
 import positive from './positive.json' with { type: 'json' };
 import possessive from './possessive.json' with { type: 'json' };
+import rangeOpens from './range-opens.json' with { type: 'json' };
 import ratingLabel from './rating-label.json' with { type: 'json' };
 import ratingsCounted from './ratings-counted.json' with { type: 'json' };
+import reIssue from './re-issue.json' with { type: 'json' };
 import refusedInField from './refused-in-field.json' with { type: 'json' };
 import remade from './remade.json' with { type: 'json' };
+import repairNoun from './repair-noun.json' with { type: 'json' };
 import replaced from './replaced.json' with { type: 'json' };
 import restored from './restored.json' with { type: 'json' };
 import returnsLabel from './returns-label.json' with { type: 'json' };
+import runEnded from './run-ended.json' with { type: 'json' };
 import sales from './sales.json' with { type: 'json' };
 import salesNone from './sales-none.json' with { type: 'json' };
 import sampleSale from './sample-sale.json' with { type: 'json' };
 import searchWords from './search-words.json' with { type: 'json' };
 import seconds from './seconds.json' with { type: 'json' };
 import sellerLabel from './seller-label.json' with { type: 'json' };
+import sellersPart from './sellers-part.json' with { type: 'json' };
 import shipping from './shipping.json' with { type: 'json' };
+import shop from './shop.json' with { type: 'json' };
 import silverSolid from './silver-solid.json' with { type: 'json' };
 import silverSurface from './silver-surface.json' with { type: 'json' };
 import since from './since.json' with { type: 'json' };
@@ -123,6 +144,7 @@ import soldSoFar from './sold-so-far.json' with { type: 'json' };
 import stars from './stars.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
 import supposed from './supposed.json' with { type: 'json' };
+import takenFrom from './taken-from.json' with { type: 'json' };
 import thereAre from './there-are.json' with { type: 'json' };
 import thisOne from './this-one.json' with { type: 'json' };
 import through from './through.json' with { type: 'json' };
@@ -161,6 +183,7 @@ export const topics = {
   and: andWords,
   'announces-code': announcesCode,
   'another-piece': anotherPiece,
+  'anothers-piece': anothersPiece,
   antique,
   article,
   assurance,
@@ -181,6 +204,7 @@ export const topics = {
   'brass-surface': brassSurface,
   but,
   'buy-or-bid': buyOrBid,
+  'card-bare': cardBare,
   'code-cue': codeCue,
   'code-label': codeLabel,
   'code-noun': codeNoun,
@@ -188,11 +212,13 @@ export const topics = {
   'condition-before': conditionBefore,
   'contact-outside': contactOutside,
   'copy-grade': copyGrade,
+  corner,
   'cost-when': costWhen,
   'date-of-else': dateOfElse,
   'dates-from': datesFrom,
   days,
   dealing,
+  'denied-behind': deniedBehind,
   discount,
   done,
   'fresh-parts': freshParts,
@@ -218,24 +244,33 @@ export const topics = {
   made,
   'made-by': madeBy,
   'made-of': madeOf,
+  'made-verb': madeVerb,
+  'many-of-a-kind': manyOfAKind,
   'market-place': marketPlace,
   'market-site': marketSite,
   matching,
+  'meant-for': meantFor,
   'measured-against': measuredAgainst,
   'measured-thing': measuredThing,
   'member-since': memberSince,
   menu,
+  mine,
+  'model-noun': modelNoun,
   'model-run': modelRun,
   'names-nobody': namesNobody,
   negation,
   'new-bare': newBare,
   'new-before-part': newBeforePart,
+  'new-behind-part': newBehindPart,
   'no-condition': noCondition,
   'no-negation': noNegation,
+  'no-wear': noWear,
   'not-this-piece': notThisPiece,
   'not-vouched': notVouched,
   'not-yet': notYet,
   nothing,
+  'nothing-else': nothingElse,
+  noticeable,
   'number-of-bids': numberOfBids,
   'number-of-sales': numberOfSales,
   'offer-control': offerControl,
@@ -243,6 +278,8 @@ export const topics = {
   'other-code': otherCode,
   'other-hand': otherHand,
   'other-listings': otherListings,
+  'other-voices': otherVoices,
+  'other-work': otherWork,
   'out-of': outOf,
   outlet,
   'packaging-only': packagingOnly,
@@ -256,20 +293,26 @@ export const topics = {
   'plain-word': plainWord,
   positive,
   possessive,
+  'range-opens': rangeOpens,
   'rating-label': ratingLabel,
   'ratings-counted': ratingsCounted,
+  're-issue': reIssue,
   'refused-in-field': refusedInField,
   remade,
+  'repair-noun': repairNoun,
   replaced,
   restored,
   'returns-label': returnsLabel,
+  'run-ended': runEnded,
   sales,
   'sales-none': salesNone,
   'sample-sale': sampleSale,
   'search-words': searchWords,
   seconds,
   'seller-label': sellerLabel,
+  'sellers-part': sellersPart,
   shipping,
+  shop,
   'silver-solid': silverSolid,
   'silver-surface': silverSurface,
   since,
@@ -278,6 +321,7 @@ export const topics = {
   stars,
   stored,
   supposed,
+  'taken-from': takenFrom,
   'there-are': thereAre,
   'this-one': thisOne,
   through,

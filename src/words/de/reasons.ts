@@ -58,6 +58,14 @@ export const reasons: ReasonWords = {
   'no-code-to-compare': () => 'in keinem Foto wurde ein Code zum Vergleich gelesen',
   'stamping-not-sure': ({ maker, span }, kit) =>
     `ob ${maker} zu der Zeit (${kit.span(span)}) stempelte, ist nicht sicher`,
+  'another-offer': ({ offer }) =>
+    ({
+      piece: 'angeboten wird ein ganzes Stück',
+      accessory: 'angeboten wird ein Accessoire und keine Tasche',
+      part: 'angeboten wird ein Teil und kein ganzes Stück',
+      packaging: 'angeboten wird eine Verpackung ohne ihr Stück',
+      remade: 'was angeboten wird, hat jemand anders aus einem älteren Stück gemacht',
+    })[offer],
   'several-pieces': () => 'mehrere Stücke werden angeboten, und es kann ein anderes oder alle betreffen',
   'no-photos': () => 'das Angebot hat kein Foto, das gelesen werden konnte',
   'photos-not-read': ({ unread, of, cause }) => `${unread} von ${of} Fotos nicht gelesen${cause ? `: ${cause}` : ''}`,

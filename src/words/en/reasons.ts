@@ -47,6 +47,14 @@ export const reasons: ReasonWords = {
   'no-code-quoted': () => 'the listing quotes no code',
   'no-code-to-compare': () => 'no code was read from a photo to compare with',
   'stamping-not-sure': ({ maker, span }, kit) => `${maker} did not surely stamp at ${kit.span(span)}`,
+  'another-offer': ({ offer }) =>
+    ({
+      piece: 'a whole piece is on offer',
+      accessory: 'what is offered is an accessory and no bag',
+      part: 'what is offered is a part and no whole piece',
+      packaging: 'what is offered is packaging without its piece',
+      remade: 'what is offered was made by somebody else out of an older piece',
+    })[offer],
   'several-pieces': () => 'several pieces are on offer, and it may be of another one or of all',
   'no-photos': () => 'the listing offers no photo that could be read',
   'photos-not-read': ({ unread, of, cause }) => `${unread} of ${of} photos not read${cause ? `: ${cause}` : ''}`,

@@ -193,6 +193,7 @@ export function facts(rest: Partial<Facts> = {}): Facts {
     listing: withPhotos(1),
     claims: [],
     severalPieces: false,
+    offer: 'piece' as const,
     decodings: [],
     photos: [readPhoto('p1')],
     marks: [],

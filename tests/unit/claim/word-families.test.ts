@@ -10,7 +10,7 @@ describe('families of sellers’ words', () => {
   it.each<[string, string[]]>([
     ['Some scratches on the base.', ['wear']],
     ['No scratches, no stains.', ['not wear', 'not wear']],
-    ['Aucune rayure, sans taches.', ['not wear']],
+    ['Aucune rayure, sans taches.', ['not wear', 'not wear']],
     ['Ohne Kratzer und Flecken', ['not wear', 'not wear']],
     ['Senza graffi.', ['not wear']],
     ['Sin manchas.', ['not wear']],

@@ -1,0 +1,62 @@
+import { decodeExactly } from '../code';
+import type { MakerFile } from '../maker/types';
+import { phrasePattern, sentenceAround, wordsOf } from '../text';
+import { hasUnitBehind } from './unit-behind';
+
+/*
+ * Codes that nothing announces, found by the layouts of the makers that may have made the piece: written as they are,
+ * letter by letter, or with dots, strokes and blanks between their parts. What has letters and fits a layout is offered
+ * as one; digits alone are a code only where the sentence speaks of one. Common practice, no source.
+ */
+
+/** Up to four groups, or single characters apart; brackets stand for a frame. */
+const shape =
+  /(?<![\p{Script=Latin}\p{N}.\-/])(?:[A-Z0-9] ){4,13}[A-Z0-9](?![\p{Script=Latin}\p{N}])|(?<![\p{Script=Latin}\p{N}.\-/])(?:\([A-Z]\)|\[[A-Z]\])?[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}(?![\p{Script=Latin}\p{N}])/gu;
+const speaksOfCode = phrasePattern(wordsOf('code-cue', 'code-noun'), 'u');
+const otherCode = phrasePattern(wordsOf('other-code'), 'u');
+/** "Art. 20934", "Postcode LS1": how far ahead such words count. */
+const reach = 40;
+const fewest = 5;
+
+const bare = (code: string) => code.replace(/[.\-/\s]/g, '');
+/** A file without systems knows its plants: their letters and three or four digits. */
+const isOfPlant = (code: string, { codeSystems, plants }: MakerFile) =>
+  codeSystems.length === 0 &&
+  plants.some((plant) => code.startsWith(plant.code) && /^\d{3,4}$/.test(code.slice(plant.code.length)));
+const fits = (code: string, makers: readonly MakerFile[]) =>
+  makers.some((file) => isOfPlant(code, file) || decodeExactly(code, file).length > 0);
+
+interface Found {
+  start: number;
+  code: string;
+  confidence: number;
+}
+
+/** What fits a layout of the makers as it stands. `own` is the text in its own case. */
+export function codesByLayout(text: string, own: string, makers: readonly MakerFile[]): Found[] {
+  if (makers.length === 0) return [];
+  return [...own.matchAll(shape)].flatMap(({ index, 0: words }): Found[] => {
+    const groups = words.split(' ');
+    // The longest run of groups from its start, or from a later one: "W 38 KV0915".
+    for (let first = 0; first < groups.length; first += 1)
+      for (let last = groups.length; last > first; last -= 1) {
+        const code = groups.slice(first, last).join(' ');
+        const start = index + (first === 0 ? 0 : groups.slice(0, first).join(' ').length + 1);
+        const confidence = sureOf(code, start, text, makers);
+        if (confidence !== null) return [{ start, code, confidence }];
+      }
+    return [];
+  });
+}
+
+function sureOf(code: string, start: number, text: string, makers: readonly MakerFile[]): number | null {
+  const plain = bare(code).replace(/[()[\]]/g, '');
+  if (plain.length < fewest || plain.length > 16 || (plain.match(/\d/g) ?? []).length < 2) return null;
+  const end = start + code.length;
+  if (hasUnitBehind(text, end)) return null;
+  const ahead = text.slice(Math.max(sentenceAround(text, start, end).start, start - reach * 2), start);
+  if (otherCode.test(ahead.slice(-reach)) || !fits(bare(code), makers)) return null;
+  const spoken = speaksOfCode.test(ahead);
+  if (!/[A-Z]/.test(plain) && !spoken) return null;
+  return spoken ? 0.85 : 0.6;
+}

@@ -1,0 +1,37 @@
+import {
+  type MessyScore,
+  messyPages,
+  messyTruths,
+  precisionOf,
+  recallOf,
+  scoreMessy,
+  sumOf,
+} from '../messy-pages/score';
+
+const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
+
+/** What is read of pages as people write them, and what honest sellers are held to have said wrong. */
+async function printSet(which: 'seen' | 'set aside'): Promise<void> {
+  const scores: MessyScore[] = [];
+  for (const page of messyPages(which)) scores.push(await scoreMessy(page));
+  const doubted = scores.filter(({ unfounded }) => unfounded.length > 0);
+  const contradictions = scores.reduce((sum, one) => sum + one.contradictions, 0);
+  console.log(
+    `${scores.length} of ${Object.keys(messyTruths).length} second-hand pages in seven languages, written on 2026-11-29, ` +
+      `${which === 'seen' ? 'on which the reader was tuned' : 'set aside before any reader ran on them'}: ` +
+      `unfounded doubts on ${doubted.length}, contradictions ${contradictions}.`,
+  );
+  console.table(
+    (['fields', 'claims', 'made', 'codes'] as const).map((of) => {
+      const tally = sumOf(scores, of);
+      return { of, precision: percent(precisionOf(tally)), recall: percent(recallOf(tally)), ...tally };
+    }),
+  );
+  for (const { page, faults } of scores) for (const fault of faults) console.log(`  ${page}: ${fault}`);
+}
+
+/** `LISTING_PART=all` reads the set-aside third as well. */
+export async function printMessy(): Promise<void> {
+  await printSet('seen');
+  if (process.env.LISTING_PART === 'all') await printSet('set aside');
+}
