@@ -68,7 +68,12 @@ const joinsUp = (text: string, tokens: { start: number; end: number }[]) =>
 const cut = (text: string, start: number, end: number) => ({ words: text.slice(start, end), start, end });
 
 const isMadeIn = (text: string, start: number): boolean =>
-  madeInBefore.test(text.slice(Math.max(0, start - longestLead), start).replace(/[ld]['’]$/iu, '').replace(yearBetween, ''));
+  madeInBefore.test(
+    text
+      .slice(Math.max(0, start - longestLead), start)
+      .replace(/[ld]['’]$/iu, '')
+      .replace(yearBetween, ''),
+  );
 
 function placeOf(text: string, start: number, end: number, entry: LexiconEntry): PlaceFound | null {
   if (entry.place === null) return null;

@@ -68,7 +68,6 @@ import made from './made.json' with { type: 'json' };
 import madeBy from './made-by.json' with { type: 'json' };
 import madeOf from './made-of.json' with { type: 'json' };
 import madeVerb from './made-verb.json' with { type: 'json' };
-import manyOfAKind from './many-of-a-kind.json' with { type: 'json' };
 import marketPlace from './market-place.json' with { type: 'json' };
 import marketSite from './market-site.json' with { type: 'json' };
 import matching from './matching.json' with { type: 'json' };
@@ -144,7 +143,6 @@ import soldSoFar from './sold-so-far.json' with { type: 'json' };
 import stars from './stars.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
 import supposed from './supposed.json' with { type: 'json' };
-import takenFrom from './taken-from.json' with { type: 'json' };
 import thereAre from './there-are.json' with { type: 'json' };
 import thisOne from './this-one.json' with { type: 'json' };
 import through from './through.json' with { type: 'json' };
@@ -245,7 +243,6 @@ export const topics = {
   'made-by': madeBy,
   'made-of': madeOf,
   'made-verb': madeVerb,
-  'many-of-a-kind': manyOfAKind,
   'market-place': marketPlace,
   'market-site': marketSite,
   matching,
@@ -321,7 +318,6 @@ export const topics = {
   stars,
   stored,
   supposed,
-  'taken-from': takenFrom,
   'there-are': thereAre,
   'this-one': thisOne,
   through,

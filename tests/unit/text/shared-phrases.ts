@@ -5,6 +5,19 @@ import type { Topic } from '../../../src/text/lexicon';
  * word of another topic, and the same word may stand at several places of a sentence.
  */
 export const smallWords: readonly Topic[] = [
+  'card-bare',
+  'corner',
+  'made-verb',
+  'meant-for',
+  'mine',
+  'model-noun',
+  'nothing-else',
+  'noticeable',
+  'other-work',
+  'range-opens',
+  'repair-noun',
+  'shop',
+  'other-voices',
   'about',
   'an',
   'and',
