@@ -16,17 +16,7 @@ const between = new RegExp(
 /** "K V 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
 const codeShape =
   /(?:[A-Z0-9] ){3,15}[A-Z0-9](?![.\-/]?[A-Z0-9])|(?:\([A-Z0-9]\)|\[[A-Z0-9]\]|[A-Z0-9])(?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}/gy;
-<<<<<<< HEAD
-const unit = new RegExp(
-  `^\\s?(?:cm|mm|in\\b|inch|"|x\\s?\\d|%|€|\\$|£|円|kg|g\\b|ml|euros?|(?:${anyOf(wordsOf('years', 'days'))})(?!\\p{L}))`,
-  'iu',
-);
-const longestGap = 24;
-/** As much of what stands behind a code as its unit may take. */
-const longestUnit = 12;
-=======
 const longestGap = 48;
->>>>>>> 53a0e38 (Sentences speak of things: another's piece, an accessory, the shop, a repair, a re-issue)
 /** Two codes that begin closer than this are one. */
 const leastApart = 12;
 
@@ -41,18 +31,15 @@ function codeAt(text: string, start: number): string | null {
   const words = match[0].split(' ');
   while (words.length > 0) {
     const code = withoutEnd(words.join(' '), /[.\-/]/);
-<<<<<<< HEAD
     const end = start + code.length;
     // A code in quotes is closed by one that is no inch.
     const behind = text[start - 1] === '"' && text[end] === '"' ? end + 1 : end;
-    const rest = text.slice(behind, behind + longestUnit);
-    if (looksLikeCode(code) && !/^[\p{Script=Latin}\p{N}]/u.test(rest) && !unit.test(rest)) return code;
-=======
-    const rest = text
-      .slice(start + code.length, start + code.length + 12)
-      .replace(text[start - 1] === '"' ? /^"/ : /^$/, '');
-    if (looksLikeCode(code) && !/^[\p{Script=Latin}\p{N}]/u.test(rest) && !hasUnitBehind(rest, 0)) return code;
->>>>>>> 53a0e38 (Sentences speak of things: another's piece, an accessory, the shop, a repair, a re-issue)
+    if (
+      looksLikeCode(code) &&
+      !/^[\p{Script=Latin}\p{N}]/u.test(text.slice(behind, behind + 1)) &&
+      !hasUnitBehind(text, behind)
+    )
+      return code;
     words.pop();
   }
   return null;

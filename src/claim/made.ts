@@ -68,33 +68,22 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
     !/(?:made|hergestellt|fabriqu\w*|prodott\w*|fabricad\w*|gemaakt)[^,]{0,12}$/u.test(before)
   )
     return { kind: 'bought', confidence: 0.85 };
-<<<<<<< HEAD
-  if (lastEnd(bought, after) && !lastEnd(made, before.slice(-12))) return { kind: 'bought', confidence: 0.8 };
-  if (lastEnd(mended, after) && !lastEnd(made, before.slice(-12))) return null;
-  if (words.elsewhere && words.elsewhere >= words.made && !isCoarse(date)) return null;
-  if (words.elsewhere && sinceWords.test(before.slice(-12))) return null;
-  if (elsewhereBehind.test(after) || isSince(text.slice(start, end))) return null;
-  if (lastEnd(age, after) || isOnlyLook(text, start, end)) return null;
-  if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
-  if (words.made || /^\s?(?:年製|製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(after))
-=======
   if (lastEnd(mended, before) > Math.max(words.bought, lastEnd(madeVerb, before))) return null;
-  if (lastEnd(bought, after) >= 0 && lastEnd(made, before.slice(-12)) < 0) return { kind: 'bought', confidence: 0.8 };
+  if (lastEnd(bought, after) > 0 && lastEnd(made, before.slice(-12)) === 0) return { kind: 'bought', confidence: 0.8 };
   if (repairOf.test(before)) return null;
-  if (happenedThen(after) && lastEnd(madeVerb, before) < 0) return null;
-  if (words.elsewhere >= 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
-  if (words.elsewhere >= 0 && sinceWords.test(before.slice(-12))) return null;
+  if (happenedThen(after) && lastEnd(madeVerb, before) === 0) return null;
+  if (words.elsewhere > 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
+  if (words.elsewhere > 0 && sinceWords.test(before.slice(-12))) return null;
   if (elsewhereBehind.test(after) || isSince(date, text.slice(start, end))) return null;
-  if (lastEnd(age, after) >= 0 || isOnlyLook(text, start, end)) return null;
+  if (lastEnd(age, after) > 0 || isOnlyLook(text, start, end)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
   if (
-    words.made >= 0 ||
-    lastEnd(madeVerb, after.slice(0, 24)) >= 0 ||
+    words.made > 0 ||
+    lastEnd(madeVerb, after.slice(0, 24)) > 0 ||
     /^\s?(?:年製|(?:[\p{Script=Katakana}ー]{2,10}|[\p{Script=Han}]{1,3})?製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(
       after,
     )
   )
->>>>>>> 53a0e38 (Sentences speak of things: another's piece, an accessory, the shop, a repair, a re-issue)
     return { kind: 'made', confidence: 0.85 };
   if (from.field === 'title' && date.form === 'year') return { kind: 'made', confidence: 0.7 };
   const sentence = sentenceAround(text, start, end);
@@ -110,7 +99,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
 const happened = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun', 'date-of-else'));
 const happenedThen = (after: string) => {
   const end = lastEnd(happened, after);
-  return end >= 0 && !/\d{4}/.test(after.slice(0, end));
+  return end > 0 && !/\d{4}/.test(after.slice(0, end));
 };
 
 /** Not "70er/80er": decades are as coarse as they are said. */
@@ -124,15 +113,12 @@ const rangeOpens = new RegExp(`(?:${phrasePattern(wordsOf('range-opens'), 'u').s
 /** "Made between 1990 and 1994"; years from and to that nothing says to be of the making are of something that lasted. */
 function isMadeWithin({ span, start, end }: FoundDate, before: string, after: string): boolean {
   const [from, to] = [span.from, span.to].map((day) => (day === null ? null : Number(day.slice(0, 4))));
-  if (from === null || to === null || from === undefined || to === undefined) return lastEnd(madeVerb, before) >= 0;
+  if (from === null || to === null || from === undefined || to === undefined) return lastEnd(madeVerb, before) > 0;
   if (to - from > longestMaking) return false;
   // "B1042173, so 2002-2004": what a table tells of a code.
   if (to - from <= longestOfCode && !rangeOpens.test(before)) return true;
   return (
-    lastEnd(madeVerb, before) >= 0 ||
-    lastEnd(madeVerb, after) >= 0 ||
-    before.trim() === '' ||
-    end - start <= longestBare
+    lastEnd(madeVerb, before) > 0 || lastEnd(madeVerb, after) > 0 || before.trim() === '' || end - start <= longestBare
   );
 }
 /** "1990-94", "1990/1994": written as a date of making is. */
