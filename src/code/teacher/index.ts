@@ -6,6 +6,7 @@ import type { Work } from './dated';
 import { type Explanation, explain } from './explain';
 import { type Fact, type KnownCode, readFacts, type Unusable } from './facts';
 import { isCoarser, reachOf } from './rivals';
+import { mayBeDays } from './untold-days';
 
 export type { TellingCode } from './apart';
 export type { Candidate } from './candidates';
@@ -24,9 +25,10 @@ export interface Doubted {
 /**
  * Why it is not settled: `codes`, there are too few codes to tell anything; `none`, nothing explains them; `rivals`, another layout does as
  * well, or would if one more example were wrong; `chance`, as much would fit by chance; `letters`, which letters of
- * a cycle are skipped is a guess; `two`, two examples do not fit, so there may be another system.
+ * a cycle are skipped is a guess; `two`, two examples do not fit, so there may be another system; `days`, what counts as a
+ * running number may be the day of the month.
  */
-export type OpenReason = 'codes' | 'none' | 'rivals' | 'letters' | 'chance' | 'two';
+export type OpenReason = 'codes' | 'none' | 'rivals' | 'letters' | 'chance' | 'two' | 'days';
 
 export interface Learned {
   /** Explanations that remain, best first; none of them is clearly better than the others. */
@@ -87,7 +89,7 @@ export function* learning(examples: readonly KnownCode[]): Generator<Work, Learn
   yield work;
   const open = differing(near, compared).filter((at) => at === 0 || isOpen(near, compared, at, facts));
   const remaining = open.slice(0, mostRemaining);
-  const why = openReason(best, remaining.length);
+  const why = openReason(best, remaining.length, facts);
   return {
     remaining: remaining.map((at) => near[at]!),
     others: ranked.filter((one) => !remaining.includes(near.indexOf(one))).slice(0, mostRemaining),
@@ -108,11 +110,12 @@ export function learnSystem(examples: readonly KnownCode[]): Learned {
   }
 }
 
-function openReason(best: Explanation, remaining: number): OpenReason | null {
+function openReason(best: Explanation, remaining: number, facts: readonly Fact[]): OpenReason | null {
   if (remaining > 1) return 'rivals';
   if (best.eras.some(({ guessed }) => guessed !== '')) return 'letters';
   if (best.wrong.length > 1) return 'two';
-  return best.byChance > leastRare || best.explains.length < leastSettled ? 'chance' : null;
+  if (best.byChance > leastRare || best.explains.length < leastSettled) return 'chance';
+  return mayBeDays(best, facts) ? 'days' : null;
 }
 
 /** Whether an explanation is as good as the best, or would be if one more example were wrong. */

@@ -419,3 +419,19 @@ test.each([
   const learned = learnSystem(years.map((year, at) => ({ code: `${written(year)}-${'KTRWZM'[at]}`, reads: year })));
   expect(layoutOf(learned)?.[0]).toEqual(slot);
 });
+
+test('two figures that may be the day of the month are not settled as a running number', () => {
+  const rows: [string, string][] = [
+    ['27X8050', 'about 1980, DE'],
+    ['06I8220', '1982, FR'],
+    ['15I7221', 'December 1972, FR'],
+    ['19X7601', 'October 1976, DE'],
+    ['26I8111', '1980 to 1981, FR'],
+    ['01X7470', '1970s, DE'],
+  ];
+  expect(learnSystem(known(...rows)).open).toBe('days');
+  // One of them beyond any month's last day settles it, and so does a date that is a day.
+  expect(learnSystem(known(...rows, ['58I7330', 'March 1973, FR'])).open).toBeNull();
+  const told = learnSystem(known(...rows.slice(0, 5), ['01X7470', '1974-07-01, DE'], ['11I7521', '1975-12-11, FR']));
+  expect(layoutOf(told)).toContainEqual({ day: 2 });
+});
