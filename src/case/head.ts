@@ -1,4 +1,5 @@
 import type { Finding, Reason } from '../check';
+import { makerNamed } from './maker-named';
 import { setAsideIn } from './set-aside';
 import type { Case } from './types';
 import { weighedFindings } from './weighed-findings';
@@ -39,7 +40,7 @@ export function headOf(kase: Case): CaseHead {
     notLookedAt: {
       photos: kase.listing.photos.flatMap(({ id }, index) => (read.has(id) ? [] : [index + 1])),
       failed: kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome.check] : [])),
-      withoutFile: kase.maker === null ? (kase.listing.maker[0]?.value ?? '') : null,
+      withoutFile: kase.maker === null ? makerNamed(kase) : null,
       reasons: reasonsOf(kase),
     },
   };

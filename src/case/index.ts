@@ -17,6 +17,7 @@ export { demoListing } from './demo-listing';
 export { type CaseHead, headOf } from './head';
 export { isLoose, looseListing } from './loose-listing';
 export { choosePiece } from './lot';
+export { makerByHand, makerNamed } from './maker-named';
 export { liftPhotoRead } from './older-photo-types';
 export { liftTypedCodes } from './older-typed-codes';
 export { sameData } from './same-data';

@@ -1,4 +1,5 @@
 import { type Draft, draftOf } from '../maker';
+import { makerNamed } from './maker-named';
 import type { Case } from './types';
 
 /** Of the sizes of a piece that was measured once, by hand: others of the model lie about it. Own rule, no source. */
@@ -6,11 +7,12 @@ const toleranceCm = 1;
 const sides = ['width', 'height', 'depth'] as const;
 
 /**
- * A maker file begun from one listing: the maker as the page names it, the model with its stated size, and where that
+ * A maker file begun from one listing: the maker as the buyer or the page names it, the model with its stated size, and where that
  * stands. Nothing in it is certain; whoever keeps it checks each. Null where the page names no maker.
  */
-export function fileFromCase({ listing, claims }: Case, note: string): Draft | null {
-  const maker = listing.maker[0]?.value.trim() ?? '';
+export function fileFromCase(kase: Case, note: string): Draft | null {
+  const { listing, claims } = kase;
+  const maker = makerNamed(kase);
   if (maker === '') return null;
   const name = modelName(listing.model[0]?.value ?? listing.title[0]?.value ?? '', maker);
   const size = Object.fromEntries(

@@ -25,14 +25,14 @@ export interface StatedMaker {
 }
 
 /**
- * The maker that the listing states: by the page's own field for it, else in the title, else in its text. Only this
+ * The maker that the buyer names, else the listing: by the page's own field for it, else in the title, else in its text. Only this
  * maker's file may judge the piece; a stated maker without a file means that none does. Null when none is stated.
  */
 export function statedMaker(
   claims: readonly (Pick<Claim, 'kind' | 'at'> & { maker?: string })[],
   makers: readonly MakerFile[],
 ): StatedMaker | null {
-  for (const fields of [['data'], ['title'], ['description', 'text', 'reply']]) {
+  for (const fields of [['user'], ['data'], ['title'], ['description', 'text', 'reply']]) {
     const said = claims.flatMap(({ maker, at }) => (maker !== undefined && fields.includes(at.field) ? [maker] : []));
     const names = [...new Map(said.map((name) => [plainName(name), name])).values()];
     const [only, ...more] = names;

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Market, startMarket } from '../market/server';
+import { violations } from './axe';
 import { type Browser, launch, openPanel, openTab } from './launch';
 import { clickToolbar } from './toolbar';
 
@@ -122,5 +123,24 @@ describe('from a listing that no file explains to what its code says', () => {
     await told(panel);
     console.log(`by known codes: ${done.length} actions: ${done.join('; ')}`);
     expect(done.length).toBeLessThanOrEqual(12);
+  });
+
+  it('by a file that is here for a maker that the page does not name: typed, set by the buyer, and undone', async () => {
+    market.make('nameless.html', {
+      type: 'text/html',
+      body: listing.replaceAll('Velmar Lane', '').replace('<p>Brand: </p>', ''),
+    });
+    const { page, tabId } = await openTab(browser, at('nameless.html'));
+    await clickToolbar(browser, page);
+    const panel = await openPanel(browser, tabId);
+    await panel.locator('[data-stage=done]').waitFor({ state: 'attached', timeout: readMs });
+    expect(await violations(panel)).toEqual([]);
+    await panel.getByLabel('Maker', { exact: true }).fill('Velmar Lane');
+    await panel.getByRole('button', { name: 'Use this maker' }).click();
+    await told(panel);
+    expect(await panel.evaluate(() => document.activeElement?.id)).toBe('stamp-title');
+    await panel.getByRole('heading', { name: 'What the listing claims' }).click();
+    await panel.getByRole('button', { name: 'Undo: You say that it is by Velmar Lane.' }).click();
+    await panel.getByRole('button', { name: 'Use this maker' }).waitFor();
   });
 });

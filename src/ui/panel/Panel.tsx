@@ -1,4 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
+import { type Case, makerByHand } from '../../case';
 import type { Listing, PickField } from '../../listing/types';
 import { showWords } from '../../reader/page/show-words';
 import { strings } from '../../words';
@@ -142,7 +143,13 @@ function Content({ tabId, state, session, saved }: ContentProps) {
             onStartFile={() => startFile(kase, state.incognito)}
             onTakeFromPage={openTaking}
             onBringFile={openMakerFiles}
-            onOtherMaker={() => {
+            onNameMaker={(name) => {
+              for (const { id } of namedByHand(kase)) session.undo(id);
+              session.correct(makerByHand(name));
+              // Its answer stands in the place of what was pressed.
+              room.current?.querySelector<HTMLElement>('#stamp-title')?.focus();
+            }}
+            onPointAtMaker={() => {
               goToPart(room.current, 'claims');
               setAsked({ field: 'maker' });
             }}
@@ -157,3 +164,7 @@ function Content({ tabId, state, session, saved }: ContentProps) {
     </div>
   );
 }
+
+/** What the buyer said before of whose piece it is. */
+const namedByHand = ({ corrections }: Case) =>
+  corrections.filter((one) => one.of === 'claim' && one.target === null && one.to?.kind === 'maker');

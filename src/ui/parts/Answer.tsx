@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { type Case, type CaseAnswer, type FormReading, isLoose, type SeenIn } from '../../case';
+import { type Case, type CaseAnswer, type FormReading, isLoose, makerNamed, type SeenIn } from '../../case';
 import { kit, strings } from '../../words';
 import { readingWords } from '../system-words';
 import { CodeRows } from './CodeRows';
@@ -30,7 +30,9 @@ export function Answer({ kase, answer, pictureOfLine, isReading = false, whole =
   const code = 'code' in stamp ? stamp.code : null;
   return (
     <section class="answer" aria-labelledby="stamp-title" data-answer={stamp.kind} aria-live="polite">
-      <h2 id="stamp-title">{answerWords(answer, kase, isReading)}</h2>
+      <h2 id="stamp-title" tabIndex={-1}>
+        {answerWords(answer, kase, isReading)}
+      </h2>
       {stamp.kind === 'reads' && (
         <p class="muted hint">
           {strings.answer.byFile(stamp.reading.system.maker ?? '', stamp.reading.system.invented === true)}
@@ -96,7 +98,7 @@ const saysNothing = ({ lot }: Case): string => {
 };
 
 const longestMaker = 60;
-const statedMaker = ({ listing }: Case): string => (listing.maker[0]?.value ?? '').slice(0, longestMaker);
+const statedMaker = (kase: Case): string => makerNamed(kase).slice(0, longestMaker);
 
 const saidWords = ({ dates, places }: CaseAnswer['said']): string =>
   [kit.either(dates.map(kit.span)), kit.either(places.map(kit.place))].filter(Boolean).join(', ');

@@ -47,6 +47,7 @@ function wordsOf(correction: Correction, kase: Case): string {
   const words = strings.byHand;
   if (correction.of === 'claim') {
     const { target, to } = correction;
+    if (!target && to?.kind === 'maker') return words.maker(to.maker);
     if (target && !to) return words.claimStruck(target.words);
     return target ? words.claimSet(target.words, to?.words ?? '') : words.claimAdded(to?.words ?? '');
   }

@@ -1,5 +1,7 @@
-import type { Case } from '../../case';
+import { useState } from 'preact/hooks';
+import { type Case, makerNamed } from '../../case';
 import { strings } from '../../words';
+import { NameMaker } from './NameMaker';
 
 interface Props {
   kase: Case;
@@ -9,14 +11,18 @@ interface Props {
   onTakeFromPage: () => void;
   /** Opens the maker files, to bring one in. */
   onBringFile: () => void;
+  /** Takes the maker as the buyer types it. */
+  onNameMaker: (maker: string) => void;
   /** Leads to where the maker is pointed at on the page. */
-  onOtherMaker: () => void;
+  onPointAtMaker: () => void;
 }
 
 /** Where no maker's file speaks: the ways on, in the order of what most buyers can do. */
-export function WaysOn({ kase, onStartFile, onTakeFromPage, onBringFile, onOtherMaker }: Props) {
+export function WaysOn({ kase, onStartFile, onTakeFromPage, onBringFile, onNameMaker, onPointAtMaker }: Props) {
   const words = strings.waysOn;
-  const maker = kase.listing.maker[0]?.value ?? '';
+  const maker = makerNamed(kase);
+  const [naming, setNaming] = useState(false);
+  const open = naming || maker === '';
   return (
     <section class="ways-on" aria-labelledby="ways-on-title">
       <h3 id="ways-on-title">{words.title}</h3>
@@ -42,10 +48,22 @@ export function WaysOn({ kase, onStartFile, onTakeFromPage, onBringFile, onOther
           <span class="muted hint">{words.bringHint}</span>
         </li>
         <li>
-          <button type="button" onClick={onOtherMaker}>
-            {words.other}
-          </button>{' '}
+          {!open && (
+            <button type="button" onClick={() => setNaming(true)}>
+              {words.other}
+            </button>
+          )}{' '}
           <span class="muted hint">{words.otherHint(maker)}</span>
+          {open && (
+            <NameMaker
+              asked={naming}
+              onPoint={onPointAtMaker}
+              onName={(name) => {
+                setNaming(false);
+                onNameMaker(name);
+              }}
+            />
+          )}
         </li>
       </ul>
     </section>

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { answerOf, type Case, fileFromCase } from '../../case';
+import { answerOf, type Case, fileFromCase, makerNamed } from '../../case';
 import { spanReads } from '../../code';
 import { plainName } from '../../maker';
 import { readOwnMakers, writeOwnMaker } from '../../store/maker-files';
@@ -44,7 +44,7 @@ function Ask({ kase, onDated }: Pick<Props, 'kase' | 'onDated'>) {
   const keep = () => {
     const [row] = readKnownRows([code || anyCode, date, country].join(';'));
     if (!row?.known) return setRefused(row?.problem ?? words.noDate);
-    const maker = kase.listing.maker[0]?.value.trim().slice(0, 120) ?? '';
+    const maker = makerNamed(kase).slice(0, 120);
     onDated({ reads: row.known.reads, by, maker, code });
   };
   return (

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildCase, findingsOf } from '../../../src/case';
+import { answerOf, buildCase, correct, fileFromCase, findingsOf, makerByHand, makerNamed } from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
 import { inEnglish } from '../../said';
 import { readPhoto, stampLine, stated } from '../check/sample';
@@ -60,5 +60,29 @@ describe('a stated maker without a file', { timeout: 60_000 }, () => {
     );
     const conflicts = built.reasoning?.conflicts ?? [];
     expect(conflicts.length).toBeGreaterThan(0);
+  });
+});
+
+describe('a maker that the buyer names', { timeout: 60_000 }, () => {
+  const named = (maker: string, said?: string) =>
+    buildCase({
+      listing: listingOf('A brown bag, 1995', text, 2, said === undefined ? {} : { maker: stated(said) }),
+      photos,
+      corrections: correct([], makerByHand(maker)),
+      makers: builtInMakers,
+      now,
+    });
+
+  it('has the say, whatever the page names', () => {
+    for (const built of [named('Ondrasse'), named('Ondrasse', 'Velmont')]) {
+      expect(built.maker).toBe('Ondrasse');
+      expect(answerOf(built).stamp).toMatchObject({ kind: 'reads', code: 'KV0915' });
+    }
+  });
+
+  it('without a file is the one that a file is begun for', () => {
+    const built = named('Velmar Lane');
+    expect([built.maker, makerNamed(built)]).toEqual([null, 'Velmar Lane']);
+    expect(fileFromCase(built, '')?.value.maker).toBe('Velmar Lane');
   });
 });

@@ -18,6 +18,7 @@ export const byHandStrings: ScreenWords['byHand'] = {
     `${upper(onPhoto(photo))} wird nur in dem Ausschnitt, den du gewählt hast, nach einem Stempel gesucht.`,
   claimStruck: (words) => `Weggelassen aus dem, was das Angebot sagt: „${words}“.`,
   claimSet: (words, now) => `Was das Angebot mit „${words}“ sagt, gilt als „${now}“.`,
+  maker: (maker) => `Du sagst, es ist von ${maker}.`,
   claimAdded: (words) => `Ergänzt zu dem, was das Angebot sagt: „${words}“.`,
   aside: (statement, reason) => `Du hast zurückgestellt: ${statement} Dein Grund: ${reason}`,
   piece: (piece) => `Von den angebotenen Stücken siehst du dir an: ${piece}.`,

@@ -193,8 +193,11 @@ export const screens: ScreenWords = {
     other: 'Es ist ein anderer Hersteller',
     otherHint: (maker) =>
       maker === ''
-        ? 'Zeige auf der Seite auf den Hersteller.'
-        : `Die Seite sagt „${maker.slice(0, 60)}“. Zeige auf den richtigen.`,
+        ? 'Die Seite sagt nicht, von wem es ist: Gib den Hersteller ein, oder zeige auf ihn.'
+        : `Jetzt wird es als von „${maker.slice(0, 60)}“ gelesen. Gib den richtigen ein, oder zeige auf ihn.`,
+    name: 'Hersteller',
+    use: 'Diesen nehmen',
+    point: 'Auf der Seite zeigen',
     note: (url, code, said) =>
       [
         `Begonnen aus ${url}.`,

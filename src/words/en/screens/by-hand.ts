@@ -13,6 +13,7 @@ export const byHandStrings = {
   part: (photo: number | null) => `Of ${ofPhoto(photo)}, only the part that you chose is read for a stamp.`,
   claimStruck: (words: string) => `Left out of what the listing claims: “${words}”.`,
   claimSet: (words: string, now: string) => `What the listing claims with “${words}” is taken as “${now}”.`,
+  maker: (maker: string) => `You say that it is by ${maker}.`,
   claimAdded: (words: string) => `Added to what the listing claims: “${words}”.`,
   aside: (statement: string, reason: string) => `You set aside: ${statement} Your reason: ${reason}`,
   piece: (piece: string) => `Of the pieces on offer you look at: ${piece}.`,

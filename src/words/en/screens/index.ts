@@ -188,8 +188,11 @@ export const screens = {
     other: 'It is another maker',
     otherHint: (maker: string) =>
       maker === ''
-        ? 'Point at the maker on the page.'
-        : `The page says “${maker.slice(0, 60)}”. Point at the right one.`,
+        ? 'The page does not say whose it is: type the maker, or point at it.'
+        : `Now it is read as of “${maker.slice(0, 60)}”. Type or point at the right one.`,
+    name: 'Maker',
+    use: 'Use this maker',
+    point: 'Point at it on the page',
     note: (url: string, code: string, said: string) =>
       [`Begun from ${url}.`, code === '' ? '' : `Its code reads ${code}`, said === '' ? '' : `the listing says ${said}`]
         .filter(Boolean)

@@ -1,0 +1,22 @@
+import type { NewCorrection } from './correction-types';
+import type { Case } from './types';
+
+/** Who made the piece, as the buyer says it, else as the page's own field does; empty where neither names anybody. */
+export function makerNamed({ claims, listing }: Pick<Case, 'claims' | 'listing'>): string {
+  const byHand = claims.findLast((claim) => claim.kind === 'maker' && claim.at.field === 'user');
+  return (byHand?.kind === 'maker' ? byHand.maker : (listing.maker[0]?.value ?? '')).trim();
+}
+
+/** The maker as the buyer names it: its file judges the piece, whatever the page says. */
+export const makerByHand = (maker: string): NewCorrection => ({
+  of: 'claim',
+  target: null,
+  to: {
+    kind: 'maker',
+    id: 'by-hand',
+    words: maker,
+    at: { field: 'user', start: 0, end: maker.length },
+    confidence: 1,
+    maker,
+  },
+});
