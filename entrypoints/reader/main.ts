@@ -7,8 +7,8 @@ const host = createReaderHost();
 
 receive('reader', {
   'photo.read': ({ photoId, base64, adjustment }) => host.read(photoId, base64, adjustment),
-  'photo.glance': async ({ photoId, base64 }) => {
-    const glance = await host.glance(photoId, base64);
+  'photo.glance': async ({ photoId, base64, closer }) => {
+    const glance = await host.glance(photoId, base64, closer);
     return glance.ok ? succeed({ likelihood: glance.value }) : glance;
   },
   'reader.renew': async () => {

@@ -42,9 +42,9 @@ export const protocol = {
     output: photoBytesSchema,
   },
   'reader.open': { input: empty, output: empty },
-  /** How likely a photo shows a stamp, by a quick look: the order in which photos are read. */
+  /** How likely a photo shows a stamp, by a quick look, or a second and closer one: the order in which photos are read. */
   'photo.glance': {
-    input: z.strictObject({ photoId: z.string(), base64: z.string() }),
+    input: z.strictObject({ photoId: z.string(), base64: z.string(), closer: z.boolean() }),
     output: z.strictObject({ likelihood: z.number().min(0).max(1) }),
   },
   'photo.read': {

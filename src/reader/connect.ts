@@ -7,8 +7,8 @@ import { createReaderHost } from './host';
 
 export interface Reader {
   read(photoId: string, base64: string, adjustment: Adjustment): Promise<Result<PhotoView>>;
-  /** How likely a photo shows a stamp, 0 to 1, by one quick look. */
-  glance(photoId: string, base64: string): Promise<Result<number>>;
+  /** How likely a photo shows a stamp, 0 to 1, by one quick look, or a closer one. */
+  glance(photoId: string, base64: string, closer: boolean): Promise<Result<number>>;
   /** A fresh reader, which has seen nothing yet. */
   renew(): Promise<unknown>;
 }
@@ -40,8 +40,8 @@ async function askReader<T>(ask: () => Promise<Result<T>>): Promise<Result<T>> {
 
 const offscreenReader: Reader = {
   read: (photoId, base64, adjustment) => askReader(() => send('photo.read', { photoId, base64, adjustment })),
-  async glance(photoId, base64) {
-    const glance = await askReader(() => send('photo.glance', { photoId, base64 }));
+  async glance(photoId, base64, closer) {
+    const glance = await askReader(() => send('photo.glance', { photoId, base64, closer }));
     return glance.ok ? succeed(glance.value.likelihood) : glance;
   },
   async renew() {

@@ -73,10 +73,12 @@ export function createReaderHost() {
       inTurn(() =>
         ask({ kind: 'read', photoId, base64, adjustment }, (answer) => ('view' in answer ? answer.view : null)),
       ),
-    /** How likely a photo shows a stamp, 0 to 1, by one quick look. */
-    glance: (photoId: string, base64: string): Promise<Result<number>> =>
+    /** How likely a photo shows a stamp, 0 to 1, by one quick look, or a closer one. */
+    glance: (photoId: string, base64: string, closer: boolean): Promise<Result<number>> =>
       inTurn(() =>
-        ask({ kind: 'glance', photoId, base64 }, (answer) => ('likelihood' in answer ? answer.likelihood : null)),
+        ask({ kind: 'glance', photoId, base64, closer }, (answer) =>
+          'likelihood' in answer ? answer.likelihood : null,
+        ),
       ),
     /**
      * A fresh worker: the print recogniser adapts to what it saw, so every listing starts with a new one. It starts at

@@ -11,7 +11,7 @@ import type { WantedAdapter } from './graphics';
  */
 export type ReaderRequest =
   | { kind: 'start'; files: string; life?: string; adapter?: WantedAdapter }
-  | { kind: 'glance'; id: number; photoId: string; base64: string }
+  | { kind: 'glance'; id: number; photoId: string; base64: string; closer: boolean }
   | { kind: 'read'; id: number; photoId: string; base64: string; adjustment: Adjustment };
 
 export type ReaderAnswer =

@@ -4,7 +4,7 @@ import type { PhotoView } from '../message/protocol';
 import { openPhoto, readPhoto, release } from '../photo';
 import type { Adjustment } from '../photo/adjustment-types';
 import { fail, type Problem, type Result, succeed } from '../problem';
-import { glanceAt, glanceSide, type StampEngines, stampLinesOf, stampReader } from '../stamp';
+import { closerSide, glanceAt, glanceSide, type StampEngines, stampLinesOf, stampReader } from '../stamp';
 import { adjustImage } from './adjust';
 import { decodePhoto } from './decode-photo';
 import { openEngines } from './engines';
@@ -48,12 +48,13 @@ function holdLock(name: string): void {
   navigator.locks?.request(name, held).catch(() => {});
 }
 
-async function glancePhoto({ photoId, base64 }: GlanceRequest): Promise<Result<number>> {
-  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto, glanceSide ** 2);
+async function glancePhoto({ photoId, base64, closer }: GlanceRequest): Promise<Result<number>> {
+  const side = closer ? closerSide : glanceSide;
+  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto, side ** 2);
   if (!opened.ok) return opened;
   if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
   try {
-    return succeed(await glanceAt(opened.value.image, (await engines).engines));
+    return succeed(await glanceAt(opened.value.image, (await engines).engines, side));
   } finally {
     releaseImage(opened.value.image);
   }

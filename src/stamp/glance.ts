@@ -6,6 +6,11 @@ import type { FoundLine, StampEngines } from './engines';
  * each demo listing with a legible stamp the stamp's photo still comes first (tests/unit/stamp/glance.test.ts).
  */
 export const glanceSide = 384;
+/**
+ * Longest side of a second look. Both looks together put the stamp's photo first more often than either alone; own
+ * measurement (`npm run bench -- first-stamp`).
+ */
+export const closerSide = 512;
 /** Codes are lines of three characters and more; what is shorter is mostly a rivet, a buckle or a slot. Own measurement. */
 const shortestLine = 2.2;
 const shareOfShort = 0.5;
@@ -14,9 +19,9 @@ const shareOfShort = 0.5;
  * How likely a photo shows a code stamp, 0 to 1, by one quick look at a small copy: good enough to say which photo to
  * read first, and for nothing else. 0 without nets: then no order is better than the listing's own.
  */
-export async function glanceAt(photo: PixelImage, { net }: StampEngines): Promise<number> {
+export async function glanceAt(photo: PixelImage, { net }: StampEngines, side = glanceSide): Promise<number> {
   if (net === undefined) return 0;
-  const { width, height } = sizeWithin(photo.width, photo.height, glanceSide);
+  const { width, height } = sizeWithin(photo.width, photo.height, side);
   const grey = greyOf(photo);
   const small = width === grey.width ? grey : resizeGrey(grey, width, height);
   try {

@@ -9,7 +9,7 @@ export type {
   StampNets,
 } from './engines';
 export { freeTexts } from './free-text';
-export { glanceAt, glanceSide } from './glance';
+export { closerSide, glanceAt, glanceSide } from './glance';
 export { hasLengthOfCode, looksLikeCode } from './looks-like-code';
 export type { FasterNets, LoadedNets, ModelCard, NetFiles, NetPair, NetSession, OnnxRuntime } from './net';
 export { loadNets, modelCardSchema, netsWithFaster, stampNets } from './net';

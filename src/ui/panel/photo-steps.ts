@@ -4,13 +4,14 @@ export type Way =
   | { at: 'asked'; since: number }
   /** Its bytes are here, and it was not looked at yet. */
   | { at: 'here' }
-  /** Glanced at; `again` where reading it failed once for reasons of the reader's own. */
-  | { at: 'seen'; likelihood: number; again: boolean }
-  | { at: 'done' };
+  /** Glanced at, or looked at closer; `again` where reading it failed once for reasons of the reader's own. */
+  | { at: 'seen'; likelihood: number; again: boolean; closer: boolean }
+  | { at: 'done'; closer: boolean };
 
 /** What the reader does next; `index` counts from 0. `rest`: all that answered is read, and what is missing is late. */
 export type Step =
   | { do: 'glance'; index: number }
+  | { do: 'look-closer'; index: number }
   | { do: 'read'; index: number }
   | { do: 'wait'; until: number }
   | { do: 'rest' }
@@ -29,12 +30,14 @@ export function placesLeft(ways: readonly Way[], now: number): number {
 }
 
 /**
- * The reader's next step: every photo that is here is glanced at first, the likeliest is read first, and what failed
- * once comes last. Pure, so that the order depends on nothing but what is known of the photos.
+ * The reader's next step: every photo that is here is glanced at first, the likelier half is looked at closer, the
+ * likeliest is read first, and what failed once comes last. Pure, so that the order depends on nothing but what is known of the photos.
  */
 export function nextStep(ways: readonly Way[], now: number, lastArrival: number): Step {
   const here = ways.findIndex(({ at }) => at === 'here');
   if (here >= 0) return { do: 'glance', index: here };
+  const closer = nextCloser(ways);
+  if (closer !== null) return { do: 'look-closer', index: closer };
   const best = likeliest(ways);
   if (best !== null) return { do: 'read', index: best };
   const asked = ways.flatMap((way) => (way.at === 'asked' ? [way.since] : []));
@@ -43,6 +46,21 @@ export function nextStep(ways: readonly Way[], now: number, lastArrival: number)
   if (fresh.length > 0) return { do: 'wait', until: Math.min(...fresh) + slowMs };
   const restAt = lastArrival + quietMs;
   return now < restAt ? { do: 'wait', until: restAt } : { do: 'rest' };
+}
+
+/**
+ * The photo to look at closer: of half of the listing's photos, the likeliest first. Where only one would be, or nothing
+ * was seen, a second look tells no order.
+ */
+function nextCloser(ways: readonly Way[]): number | null {
+  const half = Math.floor(ways.length / 2);
+  const looked = ways.filter((way) => 'closer' in way && way.closer).length;
+  if (half < 2 || looked >= half) return null;
+  const seen = ways.flatMap((way, index) =>
+    way.at === 'seen' && !way.closer && !way.again && way.likelihood > 0 ? [{ ...way, index }] : [],
+  );
+  seen.sort((a, b) => b.likelihood - a.likelihood || a.index - b.index);
+  return seen[0]?.index ?? null;
 }
 
 /** The photo to read next: what failed once comes last, and of equals the listing's first is read first. */

@@ -18,7 +18,8 @@ export interface PhotoWork {
   fetch(id: string): Promise<Result<PhotoBytes>>;
   /** A photo's bytes came; gives the reading of them where there is one already. */
   arrived(id: string, bytes: PhotoBytes): PhotoView | null;
-  glance(id: string): Promise<Result<number>>;
+  /** How likely a photo shows a stamp, at the first look or a closer one. */
+  glance(id: string, closer: boolean): Promise<Result<number>>;
   /** A photo is read now; `likely` where it is the first, and a glance saw something like a stamp in it. */
   begins(id: string, likely: boolean): void;
   read(id: string): Promise<Result<PhotoView>>;
@@ -35,8 +36,8 @@ const photoMs = 35_000;
 const allMs = 60_000;
 
 /**
- * Reads photos: several travel at once, each is glanced at when it comes, and the likeliest to show the stamp is read
- * first. One that never comes holds up nothing and is given up at its deadline; one that the reader failed on is tried
+ * Reads photos: several travel at once, each is glanced at when it comes, the likelier half is looked at once more, and
+ * the likeliest to show the stamp is read first. One that never comes holds up nothing and is given up at its deadline; one that the reader failed on is tried
  * once more by a fresh reader. Ends when each is done with, or at the signal.
  */
 export async function readPhotos(
@@ -52,7 +53,8 @@ export async function readPhotos(
   let stir = () => {};
 
   const done = (index: number, outcome: Result<PhotoView>) => {
-    ways[index] = { at: 'done' };
+    const way = ways[index];
+    ways[index] = { at: 'done', closer: way?.at === 'seen' && way.closer };
     work.done(idAt(ids, index), outcome);
   };
   const fetchOne = async (index: number) => {
@@ -107,9 +109,17 @@ export async function readPhotos(
     const way = ways[index];
     await fresh;
     if (signal.aborted) return;
-    if (step.do === 'glance') {
-      const glance = await work.glance(id);
-      ways[index] = { at: 'seen', likelihood: glance.ok ? glance.value : 0, again: false };
+    if (step.do === 'glance' || step.do === 'look-closer') {
+      const closer = step.do === 'look-closer';
+      const glance = await work.glance(id, closer);
+      const before = way?.at === 'seen' ? way.likelihood : null;
+      const likelihood = glance.ok ? glance.value : (before ?? 0);
+      ways[index] = {
+        at: 'seen',
+        likelihood: before === null ? likelihood : (before + likelihood) / 2,
+        again: false,
+        closer,
+      };
     } else if (way?.at === 'seen') {
       work.begins(id, way.likelihood > 0 && ways.every(({ at }) => at !== 'done'));
       if (way.again) await work.renew();

@@ -105,7 +105,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
         hold(id, bytes);
         return sameBytes(before, id, bytes);
       },
-      glance: (id) => ports.reader.glance(id, held[id]?.bytes.base64 ?? ''),
+      glance: (id, closer) => ports.reader.glance(id, held[id]?.bytes.base64 ?? '', closer),
       begins(id, likely) {
         const photo = links.findIndex((link) => link.id === id) + 1;
         if (state.stage.kind === 'photos') change({ stage: stage({ photo, likely }) });

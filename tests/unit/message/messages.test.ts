@@ -182,12 +182,14 @@ describe('a message that does not fit', () => {
       expect(await deliver('reader', name, {}, senders.panel)).toMatchObject({
         problem: { code: 'message-refused', where: name, what: 'the reader handles no message of this name' },
       });
-    expect(await deliver('reader', 'photo.glance', { photoId: 7, base64: '' }, senders.panel)).toMatchObject({
+    expect(
+      await deliver('reader', 'photo.glance', { photoId: 7, base64: '', closer: false }, senders.panel),
+    ).toMatchObject({
       problem: { code: 'message-refused', where: 'photo.glance' },
     });
-    expect(await deliver('reader', 'photo.glance', { photoId: 'p1', base64: '' }, senders.panel)).toEqual(
-      succeed({ likelihood: 0.5 }),
-    );
+    expect(
+      await deliver('reader', 'photo.glance', { photoId: 'p1', base64: '', closer: false }, senders.panel),
+    ).toEqual(succeed({ likelihood: 0.5 }));
   });
 
   it('whose handler throws is answered with what happened', async () => {

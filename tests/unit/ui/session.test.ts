@@ -44,12 +44,14 @@ interface Replaced extends Partial<Omit<SessionPorts, 'reader' | 'lookBack'>> {
   read?: SessionPorts['reader']['read'];
   /** How likely each photo is taken to show a stamp; 0 where it is left out. */
   likelihoods?: Record<string, number>;
+  /** The same at the closer look, where it sees something else. */
+  closerLooks?: Record<string, number>;
 }
 
 /** A session whose ports answer at once unless the test replaces one; every published state is kept. */
 function sessionWith(
   photos: number,
-  { read, likelihoods = {}, earlier = async () => null, ...replaced }: Replaced = {},
+  { read, likelihoods = {}, closerLooks = {}, earlier = async () => null, ...replaced }: Replaced = {},
 ) {
   const states: PanelState[] = [];
   const built: Parameters<SessionPorts['buildCase']>[0][] = [];
@@ -70,7 +72,7 @@ function sessionWith(
         reads.push({ id, adjustment });
         return read ? read(id, base64, adjustment) : Promise.resolve(succeed(viewOf(id)));
       },
-      glance: async (id) => succeed(likelihoods[id] ?? 0),
+      glance: async (id, _, closer) => succeed((closer ? closerLooks[id] : undefined) ?? likelihoods[id] ?? 0),
       renew: async () => {
         renewed.times++;
       },
@@ -331,6 +333,14 @@ describe('the photos of a listing', () => {
       'Reading photo 3; 2 of 3 done…',
       'Reading photos, 3 of 3 done…',
     ]);
+  });
+
+  it('are read in the order that both looks tell together, the closer one at the likelier half', async () => {
+    const looks = { likelihoods: { p1: 0.5, p2: 0.6, p3: 0.4 }, closerLooks: { p1: 0.9, p2: 0.3, p3: 1 } };
+    const { session, reads } = sessionWith(4, looks);
+    await session.read();
+    // The third is not of the likelier half: nobody looked at it again.
+    expect(reads.map(({ id }) => id)).toEqual(['p1', 'p2', 'p3', 'p4']);
   });
 
   it('are all glanced at before one is read, and the likeliest is read first', async () => {
