@@ -33,3 +33,25 @@ export const overTheEdge = (page: Page): Promise<string[]> =>
       )
       .map((element) => `${element.tagName}.${element.className}`),
   );
+
+/** Words that their own box cuts off: letters that stand outside of what the box shows, sideways or below. */
+export function cutWords(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('body *')].flatMap((one) => {
+      if (one.matches('textarea, select, option, img, canvas, svg, svg *') || one.closest('.visually-hidden'))
+        return [];
+      if (!one.checkVisibility() || one.textContent?.trim() === '') return [];
+      const { overflowX, overflowY } = getComputedStyle(one);
+      const isCut =
+        (overflowX !== 'visible' &&
+          overflowX !== 'auto' &&
+          overflowX !== 'scroll' &&
+          one.scrollWidth > one.clientWidth + 1) ||
+        (overflowY !== 'visible' &&
+          overflowY !== 'auto' &&
+          overflowY !== 'scroll' &&
+          one.scrollHeight > one.clientHeight + 1);
+      return isCut ? [`${one.tagName.toLowerCase()}.${one.className} ${one.textContent.trim().slice(0, 60)}`] : [];
+    }),
+  );
+}

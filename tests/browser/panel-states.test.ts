@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { overTheEdge, violations } from './axe';
+import { cutWords, overTheEdge, violations } from './axe';
+import { faintControls } from './forced-colours';
 import { openStage, panelStates, type Stage } from './panel-states';
 
 const widths = [280, 320, 400, 600, 1280, 1600];
@@ -21,11 +22,50 @@ const says: Record<keyof typeof panelStates, [selector: string, words: RegExp]> 
   offline: ['.answer h2', /The photos could not be opened\./],
 };
 
+/** As tall as what it holds: the bar that sticks to the window's end lies over no button then. */
+async function wholeAt(panel: Page, width: number): Promise<void> {
+  await panel.setViewportSize({ width, height: 900 });
+  const height = await panel.evaluate(() => document.documentElement.scrollHeight);
+  await panel.setViewportSize({ width, height });
+}
+
+/** In the usual size of text, with everything open. */
+const asAtFirst = (panel: Page): Promise<void> =>
+  panel.evaluate(() => {
+    document.documentElement.style.fontSize = '';
+    for (const folded of document.querySelectorAll('details')) folded.open = true;
+  });
+
+/** A language is chosen for all screens; they take it on as they stand. */
+async function speak(panel: Page, language: string): Promise<void> {
+  await panel.evaluate((chosen) => chrome.storage.local.set({ 'screen-language': chosen }), language);
+  await panel.waitForFunction((chosen) => document.documentElement.lang === chosen, language);
+}
+
 let stage: Stage;
 beforeAll(async () => {
   stage = await openStage();
 });
 afterAll(() => stage?.close());
+
+it('what looks at forced colours and at cut words sees a control without an edge, and words that are cut', async () => {
+  const page = await stage.browser.context.newPage();
+  await page.setContent(`<style>button, a { border: 0; outline: 0; text-decoration: none }</style>
+    <button aria-pressed="true">One</button><button aria-pressed="false">Two</button><a href="#x">Three</a>
+    <p style="width: 3em; overflow: hidden; white-space: nowrap">Words that are longer than their box</p>`);
+  const outline = 'an outline when it has the focus';
+  expect((await faintControls(page)).map(({ lacks }) => lacks)).toEqual([
+    'a border',
+    outline,
+    'a sign that it is pressed, but colour',
+    'a border',
+    outline,
+    'a line under it',
+    outline,
+  ]);
+  expect(await cutWords(page)).toEqual(['p. Words that are longer than their box']);
+  await page.close();
+});
 
 describe.each(Object.keys(panelStates) as (keyof typeof panelStates)[])('the panel, %s', (state) => {
   let panel: Page;
@@ -49,7 +89,7 @@ describe.each(Object.keys(panelStates) as (keyof typeof panelStates)[])('the pan
       ['dark', 1280],
     ] as const) {
       await panel.emulateMedia({ colorScheme });
-      await panel.setViewportSize({ width, height: 900 });
+      await wholeAt(panel, width);
       expect(await violations(panel), `${colorScheme} at ${width}`).toEqual([]);
     }
     // Words of twice the size run nowhere out of sight.
@@ -60,5 +100,27 @@ describe.each(Object.keys(panelStates) as (keyof typeof panelStates)[])('the pan
       await panel.setViewportSize({ width, height: 900 });
       expect(await overTheEdge(panel), `twice the size at ${width}`).toEqual([]);
     }
+  });
+
+  it('keeps its controls, their focus and what is pressed in forced colours', async () => {
+    await asAtFirst(panel);
+    await panel.emulateMedia({ colorScheme: 'light', forcedColors: 'active' });
+    for (const width of [320, 1280]) {
+      await wholeAt(panel, width);
+      expect(await faintControls(panel), `at ${width}`).toEqual([]);
+      expect(await violations(panel), `at ${width}`).toEqual([]);
+    }
+    await panel.emulateMedia({ forcedColors: 'none' });
+  });
+
+  it('holds words of nearly half more letters, and cuts none of them off', async () => {
+    await asAtFirst(panel);
+    await speak(panel, 'en-XA');
+    for (const width of [280, 400, 1280]) {
+      await panel.setViewportSize({ width, height: 900 });
+      expect(await overTheEdge(panel), `at ${width}`).toEqual([]);
+      expect(await cutWords(panel), `at ${width}`).toEqual([]);
+    }
+    await speak(panel, 'en');
   });
 });
