@@ -14,6 +14,7 @@ import { caseLotOf, codesOfPiece, judgingClaims } from './lot';
 import { marksOf } from './marks';
 import { standingFindings, unmetAside } from './set-aside';
 import { allPhotos, skippedOf } from './skipped';
+import { codesNotElsewhere, stampsPlaced } from './stamp-piece';
 import type { Case, Reply } from './types';
 
 export interface CaseInput {
@@ -47,7 +48,7 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
   const stated = statedMaker(claims, files);
   const maker = stated?.file ?? null;
   const shown = allPhotos(listing, corrected.photos);
-  const decodings = decodeAll({
+  const read = decodeAll({
     photos: shown,
     claims: judging,
     typed: codesByHand(corrections),
@@ -56,6 +57,8 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
     names: [...files.flatMap((file) => [file.maker, ...file.aliases]), ...(stated?.names ?? [])],
     now,
   });
+  const placed = stampsPlaced({ listing, photos: shown, corrections });
+  const decodings = codesNotElsewhere(read, lot?.chosen ?? null, placed);
   const marks = marksOf(listing, shown);
   const offer = offerOf(listing, claims).kind;
   // Marks, too, may stand on another piece than the one that is spoken of.

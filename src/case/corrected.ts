@@ -3,7 +3,7 @@ import type { Listing } from '../listing/types';
 import { type Observation, type PhotoRead, scaledWhere } from '../photo';
 import type { Problem } from '../problem';
 import { findMeant, nameWithin } from './correction';
-import type { Correction, SeenByHand } from './correction-types';
+import { type Correction, pieceOfStamp, type SeenByHand } from './correction-types';
 
 /**
  * What became of a correction. `photo-gone`: the listing shows its photo no more. `not-there`: what it corrects is not
@@ -89,8 +89,8 @@ function correctPhoto(
   if (correction.photo === null) return 'done';
   const photoId = findMeant(correction.photo, links, asRead);
   if (photoId === null) return mayCome(correction, links, asRead) ? 'photo-unread' : 'photo-gone';
-  // How a photo is read is done by whoever reads it.
-  if (correction.of === 'part') return 'done';
+  // How a photo is read is done by whoever reads it, and which piece its stamp is on changes nothing of what is seen.
+  if (correction.of === 'part' || correction.to?.what === pieceOfStamp) return 'done';
   const at = into.photos.findIndex((photo) => photo.photoId === photoId);
   const photo = into.photos[at];
   if (photo?.state !== 'read') return 'photo-unread';

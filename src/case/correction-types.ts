@@ -72,3 +72,6 @@ export type NewCorrection = WithoutId<Correction>;
 
 /** A code as the buyer reads it, in a photo or anywhere on the piece. */
 export const codeByHand = 'code';
+
+/** Which of several pieces on offer a photo's stamp is on, as the buyer says. */
+export const pieceOfStamp = 'piece-of-stamp';

@@ -1,7 +1,14 @@
 import type { Listing } from '../listing/types';
 import { type Observation, type PhotoRead, valueIn } from '../photo';
 import { type Adjustment, noAdjustment } from '../photo/adjustment-types';
-import { type Correction, codeByHand, mostCorrections, type NewCorrection, type PhotoMeant } from './correction-types';
+import {
+  type Correction,
+  codeByHand,
+  mostCorrections,
+  type NewCorrection,
+  type PhotoMeant,
+  pieceOfStamp,
+} from './correction-types';
 
 /** The list with one more. What was set of the same thing before is replaced; what is there already stays one. */
 export function correct(list: readonly Correction[], made: NewCorrection): Correction[] {
@@ -83,6 +90,8 @@ function isOfSame(one: Correction, made: NewCorrection): boolean {
   if (one.of === 'part') return made.of === 'part' && one.photo.url === made.photo.url;
   if (one.of === 'finding') return made.of === 'finding' && made.target.id === one.target.id;
   if (one.of === 'piece') return made.of === 'piece';
+  if (one.of === 'seen' && one.to?.what === pieceOfStamp)
+    return made.of === 'seen' && made.to?.what === pieceOfStamp && made.photo?.url === one.photo?.url;
   if (one.target === null || one.of !== made.of) return false;
   if (one.of === 'claim') return made.of === 'claim' && made.target?.id === one.target.id;
   return made.of === 'seen' && made.photo?.url === one.photo?.url && made.target?.name === one.target.name;

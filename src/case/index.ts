@@ -23,6 +23,7 @@ export { liftTypedCodes } from './older-typed-codes';
 export { sameData } from './same-data';
 export { saysLittle } from './says-little';
 export { asideFor, type FindingSetAside, setAsideIn } from './set-aside';
+export { otherPieces, stampIsOn, stampsPlaced } from './stamp-piece';
 export { fileFromCase } from './start-file';
 export { type Telling, tellingsOf } from './telling';
 export { type Case, type CaseLot, caseSchema, type Reply } from './types';

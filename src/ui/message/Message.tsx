@@ -13,6 +13,7 @@ import {
 import { Fold } from '../parts/Fold';
 import { Text } from './Text';
 import { ToAsk } from './ToAsk';
+import type { MessageLimit } from './use-limit';
 import type { MessageDraft } from './use-message';
 
 const words = strings.message;
@@ -23,8 +24,15 @@ export interface AskedBefore {
   onAsked: (ids: readonly string[]) => void;
 }
 
+interface Props {
+  kase: Case;
+  draft: MessageDraft;
+  asked?: AskedBefore | undefined;
+  limit?: MessageLimit | undefined;
+}
+
 /** The message to the seller as it will go: its questions chosen and put in order, its words seen and edited, then copied. */
-export function Message({ kase, draft, asked }: { kase: Case; draft: MessageDraft; asked?: AskedBefore | undefined }) {
+export function Message({ kase, draft, asked, limit }: Props) {
   const [chosen, setChosen] = useState<MessageLanguage | null>(null);
   const written = chosen ?? messageLanguageOf(kase.listing.language);
   const compose = (language: MessageLanguage) =>
@@ -61,6 +69,7 @@ export function Message({ kase, draft, asked }: { kase: Case; draft: MessageDraf
             key={written}
             composed={compose(written)}
             language={written}
+            limit={limit}
             onCopied={asked && (() => asked.onAsked(draft.asked.map(({ id }) => id)))}
           />
           {written !== own && (

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { lengthOf, type MessageLanguage, type MessagePart, strings } from '../../words';
 
 const words = strings.message;
@@ -6,18 +7,26 @@ const words = strings.message;
 const leastLimit = 50;
 
 /** How many characters the marketplace's own field takes; empty where it has no limit. */
-export const Limit = ({ onLimit }: { onLimit: (most: number | null) => void }) => (
-  <label class="row message-limit">
-    <span>{words.limit}</span>
-    <input
-      type="number"
-      inputMode="numeric"
-      min={leastLimit}
-      step={1}
-      onInput={({ currentTarget: { valueAsNumber } }) => onLimit(valueAsNumber >= leastLimit ? valueAsNumber : null)}
-    />
-  </label>
-);
+export function Limit({ most, onLimit }: { most: number | null; onLimit: (most: number | null) => void }) {
+  // While it is typed, also what is no limit yet.
+  const [typed, setTyped] = useState<string | null>(null);
+  return (
+    <label class="row message-limit">
+      <span>{words.limit}</span>
+      <input
+        type="number"
+        inputMode="numeric"
+        min={leastLimit}
+        step={1}
+        value={typed ?? most ?? ''}
+        onInput={({ currentTarget: { value, valueAsNumber } }) => {
+          setTyped(value);
+          onLimit(valueAsNumber >= leastLimit ? Math.floor(valueAsNumber) : null);
+        }}
+      />
+    </label>
+  );
+}
 
 interface Props {
   parts: readonly MessagePart[];

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { lengthOf, type MessageLanguage, splitMessage, strings } from '../../words';
 import { Limit, Parts } from './Parts';
+import type { MessageLimit } from './use-limit';
 
 const words = strings.message;
 
@@ -12,6 +13,8 @@ const newLines = (before: string, now: string) => now.split('\n').filter((line) 
 interface Props {
   composed: string;
   language: MessageLanguage;
+  /** Of the site's box, where the screen remembers it. */
+  limit?: MessageLimit | undefined;
   /** The message, or a part of it, is in the clipboard. */
   onCopied?: (() => void) | undefined;
 }
@@ -20,9 +23,10 @@ interface Props {
  * The words themselves. What was edited by hand is kept: a later tick changes nothing by itself, and asks whether to add
  * what is new at the end or to write anew.
  */
-export function Text({ composed, language, onCopied }: Props) {
+export function Text({ composed, language, limit, onCopied }: Props) {
   const [edited, setEdited] = useState<{ text: string; from: string } | null>(null);
-  const [most, setMost] = useState<number | null>(null);
+  const [said, setSaid] = useState<number | null>(null);
+  const { most, keep } = limit ?? { most: said, keep: setSaid };
   const [outcome, setOutcome] = useState<Outcome>({ kind: 'none' });
   const field = useRef<HTMLTextAreaElement>(null);
   const text = edited?.text ?? composed;
@@ -75,7 +79,7 @@ export function Text({ composed, language, onCopied }: Props) {
           </div>
         </div>
       )}
-      <Limit onLimit={setMost} />
+      <Limit most={most} onLimit={keep} />
       {parts.length > 1 ? (
         <Parts parts={parts} language={language} onCopy={(part, at) => copy(part, at)} />
       ) : (

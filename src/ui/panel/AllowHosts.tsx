@@ -22,11 +22,18 @@ function wouldBeMended(read: PhotoRead): boolean {
   return !isFullSize(read) && !(read.came?.way === 'capture' && read.came.ledOn);
 }
 
+interface Props {
+  state: PanelState;
+  onAllowed: () => void;
+  /** Whether it tells of small copies now. */
+  onTold?: (told: boolean) => void;
+}
+
 /**
  * Offers the right to the hosts of photos whose full size the page itself may not fetch, and of frames that hold a
  * part of the listing; after it, the listing is read again.
  */
-export function AllowHosts({ state, onAllowed }: { state: PanelState; onAllowed: () => void }) {
+export function AllowHosts({ state, onAllowed, onTold }: Props) {
   const { listing, views } = state;
   const [stays, setStays] = useState(false);
   const photos = (listing?.photos ?? []).flatMap((link) => {
@@ -37,6 +44,9 @@ export function AllowHosts({ state, onAllowed }: { state: PanelState; onAllowed:
   // What would not be asked even with the right to it is not offered.
   const asked = listing ? photos.flatMap(({ link }) => addressToAsk(link.url, listing.url) ?? []) : [];
   const patterns = useNotGranted(hostPatterns([...asked, ...frames.map(({ where }) => where)]));
+  const copies = photos.filter(({ read }) => read.state === 'read');
+  const tells = patterns.length > 0 && copies.length > 0 && !state.incognito && !stays;
+  useEffect(() => onTold?.(tells), [tells]);
   if (patterns.length === 0) return null;
   // The browser keeps what is allowed in the profile, and the host's name with it.
   if (state.incognito) return <p class="muted">{strings.photos.noAllowing}</p>;
@@ -51,7 +61,6 @@ export function AllowHosts({ state, onAllowed }: { state: PanelState; onAllowed:
       {strings.photos.allow(hosts)}
     </button>
   );
-  const copies = photos.filter(({ read }) => read.state === 'read');
   if (copies.length === 0) return button;
   if (stays)
     return (
@@ -63,6 +72,10 @@ export function AllowHosts({ state, onAllowed }: { state: PanelState; onAllowed:
     <section class="notice" aria-labelledby="copies-title">
       <h2 id="copies-title">{strings.copies.title(copies.length)}</h2>
       <p>{strings.copies.offer(hosts, widthsOf(copies))}</p>
+      <p>
+        {strings.photos.numbered(copies.map(({ link }) => numberIn(state, link.id)))}:{' '}
+        {strings.copies.notJudged(copies.length)}
+      </p>
       <div class="row">
         {button}
         <button type="button" onClick={() => setStays(true)}>
@@ -73,6 +86,9 @@ export function AllowHosts({ state, onAllowed }: { state: PanelState; onAllowed:
     </section>
   );
 }
+
+const numberIn = ({ listing }: PanelState, id: string): number =>
+  (listing?.photos.findIndex((photo) => photo.id === id) ?? -1) + 1;
 
 /** Leaves out what the user has granted meanwhile: a right that is there brings nothing more. */
 function useNotGranted(patterns: string[]): string[] {

@@ -4,6 +4,8 @@ import type { Listing, PickField } from '../../listing/types';
 import { showWords } from '../../reader/page/show-words';
 import { strings } from '../../words';
 import { countCopies } from '../copies';
+import { Replies } from '../message/Replies';
+import { useMessageLimit } from '../message/use-limit';
 import { CaseView } from '../parts/CaseView';
 import { Cautions } from '../parts/Cautions';
 import { goToPart } from '../parts/Fold';
@@ -13,6 +15,7 @@ import { saidProblem, sentence } from '../parts/ProblemNote';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
 import { WaysOn } from '../parts/WaysOn';
+import { ReadCode } from '../start/ReadCode';
 import { AllowHosts } from './AllowHosts';
 import { byHandOf, CasePhotos, useLookedAt } from './CasePhotos';
 import { openMakerFiles, openTaking, startFile } from './maker-file-ways';
@@ -76,10 +79,19 @@ function NoListing({
       {shown === 'picture' && <ReadThisPhoto tabId={tabId} listing={listing} />}
       {shown === 'pdf' && <OtherPhoto />}
       {unread && <AllowHosts state={state} onAllowed={session.read} />}
+      {shown !== 'picture' && <WithoutListing photo={shown !== 'pdf'} />}
       {shown !== 'picture' && shown !== 'pdf' && !state.incognito && <TakeThisPage tabId={tabId} />}
     </Notice>
   );
 }
+
+/** Never an end: a code by itself and a photo by itself can be read anywhere. */
+const WithoutListing = ({ photo }: { photo: boolean }) => (
+  <div class="without-listing">
+    <ReadCode />
+    {photo && <OtherPhoto />}
+  </div>
+);
 
 function whatIsShown({ kind, problems }: Listing): keyof typeof strings.notListing {
   if (kind === 'list' || kind === 'article' || kind === 'cut') return kind;
@@ -123,6 +135,8 @@ function Content({ tabId, state, session, saved }: ContentProps) {
   const [asked, setAsked] = useState<{ field: PickField } | null>(null);
   const room = useRef<HTMLDivElement>(null);
   const looking = useLookedAt(room);
+  const [copiesTold, setCopiesTold] = useState(false);
+  const limit = useMessageLimit(state.incognito ? null : (state.listing?.url ?? null));
   const { case: kase, views } = state;
   if (!kase) return null;
   const isReading = isBusy(state.stage);
@@ -156,7 +170,22 @@ function Content({ tabId, state, session, saved }: ContentProps) {
           />
         }
         // Without photos too: a frame of another site may hold the description.
-        offers={<AllowHosts state={state} onAllowed={session.read} />}
+        offers={<AllowHosts state={state} onAllowed={session.read} onTold={setCopiesTold} />}
+        copiesTold={copiesTold}
+        limit={limit}
+        replies={
+          saved.record && (
+            <Replies
+              replies={kase.replies ?? []}
+              onReply={async (text) => {
+                const kept = await saved.keepReply(text);
+                // What it claims is read with the listing's words; the photos stand as they are.
+                if (kept) session.readFields();
+                return kept;
+              }}
+            />
+          )
+        }
         correctionsOpen={state.picks.length > 0}
         corrections={<PointAtPage tabId={tabId} state={state} asked={asked} onChanged={session.readFields} />}
         photos={<CasePhotos kase={kase} state={state} session={session} byHand={byHand} looking={looking} />}

@@ -14,6 +14,8 @@ export interface SavedCase {
   /** Questions that were asked, and the way to note more; before the case is saved they wait for it. */
   asked: readonly AskedQuestion[];
   noteAsked(ids: readonly string[]): Promise<void>;
+  /** Keeps what the seller replied with the case; false where that failed. */
+  keepReply(text: string): Promise<boolean>;
 }
 
 /** The saved case of the listing on the screen, and the button that saves. Nothing is opened in private windows. */
@@ -65,5 +67,16 @@ export function useSaved(state: PanelState): SavedCase {
     },
     [record],
   );
-  return { record, justSaved, problem, save, asked: record?.asked ?? [], noteAsked };
+
+  const keepReply = useCallback(
+    async (text: string): Promise<boolean> => {
+      if (!record) return false;
+      const kept = await inWatchList((list) => list.addReply(record.id, text));
+      if (kept.ok) setRecord(kept.value);
+      else setProblem(kept.problem);
+      return kept.ok;
+    },
+    [record],
+  );
+  return { record, justSaved, problem, save, asked: record?.asked ?? [], noteAsked, keepReply };
 }

@@ -5,6 +5,7 @@ import type { Finding } from '../../check';
 import type { Claim } from '../../claim/types';
 import { strings } from '../../words';
 import { type AskedBefore, Message } from '../message/Message';
+import type { MessageLimit } from '../message/use-limit';
 import { useMessage } from '../message/use-message';
 import { TimeAxis } from '../TimeAxis';
 import { useFocusKept } from '../use-focus-kept';
@@ -31,12 +32,16 @@ interface Props extends CaseActions {
   byHand?: ByHand;
   /** What is offered to see more of the stamp and the listing, where the screen can. */
   offers?: ComponentChildren;
+  /** Whether `offers` tells of photos that were read from small copies. */
+  copiesTold?: boolean;
   /** What is offered where no maker's file speaks. */
   waysOn?: ComponentChildren;
   /** The photos, where the screen has them. */
   photos?: ComponentChildren;
   /** What was asked before, and who keeps what is asked now. */
   asked?: AskedBefore | undefined;
+  /** How long a message the site's box takes, where the screen remembers it. */
+  limit?: MessageLimit | undefined;
   /** What the seller replied, where the screen keeps it. */
   replies?: ComponentChildren;
   /** What corrects the reading of the page, where the screen can. */
@@ -87,7 +92,7 @@ export function CaseView(props: Props) {
               <StillOpen kase={kase} />
               <SetAside kase={kase} onUndo={byHand?.undo} />
             </div>
-            <NotRead kase={kase} />
+            <NotRead kase={kase} copiesTold={props.copiesTold ?? false} />
             {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} folded />}
             <WhatFits kase={kase} />
             <Marks kase={kase} folded />
@@ -103,7 +108,7 @@ export function CaseView(props: Props) {
                 {corrections}
               </Fold>
             </div>
-            <Message kase={kase} draft={draft} asked={props.asked} />
+            <Message kase={kase} draft={draft} asked={props.asked} limit={props.limit} />
             {props.replies}
           </div>
         </div>

@@ -58,6 +58,7 @@ function wordsOf(correction: Correction, kase: Case): string {
   if (correction.of === 'part') return words.part(photo);
   const { target, to } = correction;
   const value = (of: unknown) => (typeof of === 'string' || typeof of === 'number' ? String(of) : '');
+  if (to?.what === 'piece-of-stamp') return words.stampOn(photo, value(to.value));
   if (to?.what === 'code')
     return target ? words.codeSet(value(target.was), value(to.value)) : words.code(value(to.value));
   if (!to)

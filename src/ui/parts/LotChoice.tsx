@@ -1,5 +1,6 @@
-import { type Case, type CaseLot, choosePiece } from '../../case';
+import { type Case, type CaseLot, choosePiece, stampsPlaced } from '../../case';
 import { kit, strings } from '../../words';
+import { numberOf } from '../number-of';
 import { useFocusKept } from '../use-focus-kept';
 import type { ByHand } from './by-hand';
 
@@ -45,6 +46,29 @@ export function LotChoice({ kase, lot, byHand }: Props) {
         {named.length > 0 && `${words.notPlaced(kit.list(named))} `}
         {words.price}
       </p>
+      <Placed kase={kase} byHand={byHand} />
     </section>
   );
+}
+
+/** Of which stamps the buyer said whose they are; undone where it is said. */
+function Placed({ kase, byHand }: Pick<Props, 'kase' | 'byHand'>) {
+  return stampsPlaced(kase).map(({ correction, photoId, piece }) => {
+    const said = strings.byHand.stampOn(numberOf(kase, photoId), piece);
+    return (
+      <p key={correction.id} class="by-hand">
+        {said}{' '}
+        {byHand && (
+          <button
+            type="button"
+            class="small"
+            aria-label={strings.byHand.undoNamed(said)}
+            onClick={() => byHand.undo(correction.id)}
+          >
+            {strings.byHand.undo}
+          </button>
+        )}
+      </p>
+    );
+  });
 }

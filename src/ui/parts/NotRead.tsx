@@ -10,13 +10,14 @@ import { saidProblem, sentence } from './ProblemNote';
  * What was not looked at, said once, with the reason: photos that were not read, checks that failed, and what else could
  * not be told. Photos that are still waiting are not counted here.
  */
-export function NotRead({ kase }: { kase: Case }) {
+export function NotRead({ kase, copiesTold }: { kase: Case; copiesTold: boolean }) {
   const unread = kase.photos.flatMap((photo) => (photo.state === 'unread' ? [photo] : []));
   const reasons = groupBy(unread, ({ problem }) => saidProblem(problem).what);
   // The case sums up its unread photos in one line; here they stand with their numbers instead.
   // What became of the buyer's own corrections stands beside these.
   const others = kase.skipped.filter((problem) => problem.code !== 'photos-not-read' && !isOfCorrection(problem));
-  const copies = kase.photos.filter(isCopy).map(({ photoId }) => numberOf(kase, photoId));
+  // Said once: where the stamp's own result stands, as long as it does.
+  const copies = copiesTold ? [] : kase.photos.filter(isCopy).map(({ photoId }) => numberOf(kase, photoId));
   const failed = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome] : []));
   const unable = kase.outcomes.flatMap((outcome) => (outcome.outcome === 'cannot-tell' ? [outcome] : []));
   return (

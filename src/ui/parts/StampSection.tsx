@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
-import { answerOf, type Case, type Correction, nameWithin, photoMeant } from '../../case';
+import { answerOf, type Case, type Correction, nameWithin, otherPieces, photoMeant, stampIsOn } from '../../case';
 import type { Decoding } from '../../code/types';
 import type { PhotoView } from '../../message/protocol';
 import { strings } from '../../words';
@@ -56,6 +56,7 @@ export function StampSection({ kase, pictureOfLine, isReading, byHand, onLook, o
             <div class="row">
               {onLook && first && <LookCloser kase={kase} decoding={first} onLook={onLook} />}
               {first && byHand && <NoCode kase={kase} decoding={first} byHand={byHand} />}
+              {first && byHand && <OnOther kase={kase} decoding={first} byHand={byHand} />}
             </div>
           </details>
         )}
@@ -94,6 +95,19 @@ function NoCode({ kase, decoding: { from }, byHand }: OfFirst) {
       {strings.byHand.noCode}
     </button>
   );
+}
+
+/** With several pieces on offer: the stamp is not on the one that is looked at. */
+function OnOther({ kase, decoding: { from }, byHand }: OfFirst) {
+  if (from.kind !== 'photo') return null;
+  const read = kase.photos.find(({ photoId }) => photoId === from.photoId);
+  const photo = photoMeant(kase.listing, from.photoId, read);
+  if (photo === null) return null;
+  return otherPieces(kase).map((piece) => (
+    <button key={piece} type="button" class="small" onClick={() => byHand.correct(stampIsOn(photo, piece))}>
+      {strings.answer.lot.stampIsOn(piece)}
+    </button>
+  ));
 }
 
 function LookCloser({

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { builtInMakers } from '../../maker';
+import { inventedMakers } from '../../maker';
 import { finishedMakers } from '../../store/maker-files';
 import { strings } from '../../words';
 
@@ -9,7 +9,9 @@ export function MakerChoice({ maker, onChoose }: { maker: string; onChoose: (mak
   useEffect(() => {
     finishedMakers().then((files) => setOwn([...new Set(files.map((file) => file.maker))]));
   }, []);
-  const invented = builtInMakers.map((file) => file.maker).filter((name) => !own.includes(name));
+  const invented = inventedMakers()
+    .map((file) => file.maker)
+    .filter((name) => !own.includes(name));
   return (
     <label class="field-label">
       {strings.start.whose}

@@ -4,6 +4,7 @@ import { caseOf, type SavedCase, type WatchRecord, type WatchRow, webLink } from
 import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
+import { useMessageLimit } from '../message/use-limit';
 import { ProblemNote } from '../parts/ProblemNote';
 import { DatedOtherwise } from './DatedOtherwise';
 import { EarlierLooks } from './EarlierLooks';
@@ -36,6 +37,7 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
     };
   }, [id, changedAt, look]);
   const isRead = read !== null;
+  const limit = useMessageLimit(read?.ok ? read.value.record.shown.address : null);
   // The page has taken the list's place: who reads by ear or moves by keys goes on at its title.
   useEffect(() => {
     if (isRead) heading.current?.focus();
@@ -108,6 +110,7 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
         saved={saved}
         at={0}
         asked={{ questions: record.asked, onAsked: (ids) => act((list) => list.setAsked(id, ids)) }}
+        limit={limit}
         onReply={async (text) => (await act((list) => list.addReply(id, text)))?.ok ?? false}
       />
     </article>

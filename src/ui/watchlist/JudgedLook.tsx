@@ -3,21 +3,23 @@ import { caseOf, compareFound, type Found, type SavedCase, type SavedLook } from
 import { chosenLanguage, sayFinding, strings } from '../../words';
 import { dayWords } from '../day-words';
 import type { AskedBefore } from '../message/Message';
+import { Replies } from '../message/Replies';
+import type { MessageLimit } from '../message/use-limit';
 import { CaseView } from '../parts/CaseView';
 import { ProblemNote } from '../parts/ProblemNote';
 import { pictureOfLine } from '../pictures';
-import { Replies } from './Replies';
 
 interface Props {
   saved: SavedCase;
   at: number;
   asked?: AskedBefore | undefined;
+  limit?: MessageLimit | undefined;
   /** Keeps another reply of the seller, where the look may get one. */
   onReply?: ((text: string) => Promise<boolean>) | undefined;
 }
 
 /** One look of a saved case as it is judged today; where something else was found then, that stands before it. */
-export function JudgedLook({ saved, at, asked, onReply }: Props) {
+export function JudgedLook({ saved, at, asked, limit, onReply }: Props) {
   const look = saved.looks[at];
   const kase = useMemo(() => caseOf(saved, at), [saved, at]);
   if (look?.state !== 'readable' || !kase) {
@@ -43,6 +45,7 @@ export function JudgedLook({ saved, at, asked, onReply }: Props) {
         kase={kase}
         pictureOfLine={pictureOfLine(look.pictures)}
         asked={asked}
+        limit={limit}
         replies={onReply && <Replies replies={kase.replies ?? []} onReply={onReply} />}
       />
     </>

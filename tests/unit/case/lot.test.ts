@@ -1,6 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import { answerOf, buildCase, type Case, choosePiece, correct, findingsOf, previousOf } from '../../../src/case';
+import {
+  answerOf,
+  buildCase,
+  type Case,
+  type Correction,
+  choosePiece,
+  correct,
+  findingsOf,
+  type NewCorrection,
+  photoMeant,
+  previousOf,
+  stampIsOn,
+  stampsPlaced,
+  undo,
+} from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
+import { readPhoto, stampLine } from '../check/sample';
 import { listingOf } from './sample-listing';
 
 const now = '2026-01-15T10:00:00Z';
@@ -69,5 +84,46 @@ describe('a listing of two pieces', () => {
     expect(build([], two).lot).toMatchObject({ pieces: [], chosen: null });
     expect(against(build([], two))).toEqual([]);
     expect(chosen(null, two).lot).toBeUndefined();
+  });
+});
+
+describe('whose stamp it is, of two pieces', () => {
+  const two = listingOf(listing.title[0]?.value ?? '', listing.description[0]?.value ?? '', 2);
+  const photos = [
+    readPhoto('p1', { lines: [stampLine('p1', 'KV0915')] }),
+    readPhoto('p2', { lines: [stampLine('p2', 'KV0187')] }),
+  ];
+  const of = (piece: string, ...more: NewCorrection[]): Case => {
+    const first = buildCase({ listing: two, photos, corrections: [], makers: builtInMakers, now });
+    const corrections = [choosePiece(first.lot!, piece), ...more].reduce<Correction[]>(correct, []);
+    return buildCase({ listing: two, photos, corrections, makers: builtInMakers, now });
+  };
+  const onWallet = stampIsOn(photoMeant(two, 'p2')!, 'wallet');
+  const codes = (kase: Case) => kase.decodings.flatMap(({ from, code }) => (from.kind === 'photo' ? [code] : []));
+  const held = (kase: Case) => kase.evidence.some(({ says }) => says.kind === 'code');
+
+  it('nobody knows while two stamps differ, and none is held against what is said', () => {
+    expect(codes(of('Ondrasse Carryall 30'))).toEqual(['KV0915', 'KV0187']);
+    expect(held(of('Ondrasse Carryall 30'))).toBe(false);
+  });
+
+  it('is kept as the buyer says it: the stamp speaks for its piece and for no other', () => {
+    const bag = of('Ondrasse Carryall 30', onWallet);
+    expect(codes(bag)).toEqual(['KV0915']);
+    expect(held(bag)).toBe(true);
+    expect(codes(of('wallet', onWallet))).toEqual(['KV0187']);
+    expect(stampsPlaced(bag)).toMatchObject([{ photoId: 'p2', piece: 'wallet' }]);
+    // Nothing of the photo itself is changed by it, and nothing is said to be missing.
+    expect(bag.photos).toEqual(photos);
+    expect(bag.skipped.filter(({ code }) => code.startsWith('correction-'))).toEqual([]);
+  });
+
+  it('is said once for each photo, and undone with it', () => {
+    const back = stampIsOn(photoMeant(two, 'p2')!, 'Ondrasse Carryall 30');
+    expect(codes(of('Ondrasse Carryall 30', onWallet, back))).toEqual(['KV0187']);
+    const { corrections } = of('Ondrasse Carryall 30', onWallet);
+    const undone = undo(corrections, corrections.at(-1)!.id);
+    const without = buildCase({ listing: two, photos, corrections: undone, makers: builtInMakers, now });
+    expect(codes(without)).toEqual(['KV0915', 'KV0187']);
   });
 });

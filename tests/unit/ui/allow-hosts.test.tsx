@@ -1,5 +1,6 @@
 // @vitest-environment jsdom
 import { render } from 'preact';
+import { act } from 'preact/test-utils';
 import { expect, test } from 'vitest';
 import type { Listing } from '../../../src/listing/types';
 import type { Came } from '../../../src/photo/read-types';
@@ -76,4 +77,24 @@ test('in a private window no right is offered, since the browser would keep the 
   render(<AllowHosts state={{ ...blankState, listing, incognito: true }} onAllowed={() => undefined} />, room);
   expect(room.querySelector('button')).toBeNull();
   expect(room.textContent).toContain('In a private window no site is allowed for good');
+});
+
+test('what is not judged of small copies stands in the box that offers their full size, and the box says that it does', async () => {
+  const capture: Came = { way: 'capture', fullSize: false, part: false, largest: null };
+  const state = {
+    ...blankState,
+    listing: { ...blankListing, photos: [link(1200)] },
+    views: { p1: viewOf(capture, 160) },
+  };
+  const room = document.createElement('div');
+  const told: boolean[] = [];
+  await act(() =>
+    render(<AllowHosts state={state} onAllowed={() => undefined} onTold={(now) => told.push(now)} />, room),
+  );
+  expect(room.textContent).toContain('Photo 1: read from a copy on the page. Its size and sharpness');
+  await act(() =>
+    [...room.querySelectorAll('button')].find(({ textContent }) => textContent === 'Stay with the copies')?.click(),
+  );
+  expect(room.textContent).toMatch(/^Read from small copies\./);
+  expect(told).toEqual([true, false]);
 });

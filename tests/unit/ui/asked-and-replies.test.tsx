@@ -4,9 +4,10 @@ import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { buildCase } from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
+import { Replies } from '../../../src/ui/message/Replies';
 import { CaseView } from '../../../src/ui/parts/CaseView';
-import { Replies } from '../../../src/ui/watchlist/Replies';
 import { listingOf } from '../case/sample-listing';
+import { readPhoto } from '../check/sample';
 
 const kase = buildCase({
   listing: listingOf('Ondrasse Carryall 30, 1987', 'Date code KV0915.', 1),
@@ -74,4 +75,32 @@ test('replies stand with their days, and a pasted one is handed on and leaves th
   works = true;
   await act(async () => button('Keep the reply')?.click());
   expect([kept, field.value]).toEqual([['From my aunt.'], '']);
+});
+
+test('where nobody replied, no list of replies stands, and the part is named by what it is for', async () => {
+  await act(() => render(<Replies replies={[]} onReply={async () => true} />, room));
+  expect(room.querySelector('summary')?.textContent).toBe('The seller replied? Add it here');
+  expect(room.querySelector('ol')).toBeNull();
+});
+
+test('the length that a site takes is offered as it was said, and said anew by typing', async () => {
+  const keep = vi.fn();
+  await act(() => render(<CaseView kase={kase} pictureOfLine={() => null} limit={{ most: 500, keep }} />, room));
+  const field = room.querySelector<HTMLInputElement>('.message-limit input')!;
+  expect(field.value).toBe('500');
+  await act(() => {
+    field.value = '700';
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+  });
+  expect(keep).toHaveBeenLastCalledWith(700);
+});
+
+test('small copies are told of in one place', async () => {
+  const came = { way: 'capture', fullSize: false, part: false, largest: null } as const;
+  const copied = { ...kase, photos: [readPhoto('p1', { came })] };
+  const notLookedAt = () => room.querySelector('[data-part="not-looked-at"]')?.textContent;
+  await act(() => render(<CaseView kase={copied} pictureOfLine={() => null} />, room));
+  expect(notLookedAt()).toContain('read from a copy on the page');
+  await act(() => render(<CaseView kase={copied} pictureOfLine={() => null} copiesTold />, room));
+  expect(notLookedAt()).not.toContain('read from a copy on the page');
 });

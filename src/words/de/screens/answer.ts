@@ -26,6 +26,7 @@ export const answerStrings: ScreenWords['answer'] = {
     none: 'Bis du wählst, wird nichts vorgehalten, was nur von einem gesagt sein kann.',
     notPlaced: (words) => `Gesagt, und nicht klar wovon: ${words}. Es wird keinem vorgehalten.`,
     price: 'Der Preis gilt für alle und wird keinem vorgehalten.',
+    stampIsOn: (piece) => `Dieser Stempel ist auf dem anderen Stück: ${piece}`,
   },
   several: (codes) => `Die Fotos zeigen verschiedene Codes: ${codes}.`,
   unexplained: (maker) =>

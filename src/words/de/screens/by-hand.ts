@@ -22,6 +22,10 @@ export const byHandStrings: ScreenWords['byHand'] = {
   claimAdded: (words) => `Ergänzt zu dem, was das Angebot sagt: „${words}“.`,
   aside: (statement, reason) => `Du hast zurückgestellt: ${statement} Dein Grund: ${reason}`,
   piece: (piece) => `Von den angebotenen Stücken siehst du dir an: ${piece}.`,
+  stampOn: (photo, piece) =>
+    photo === null
+      ? `Der Stempel auf einem Foto, das nicht mehr da ist, gehört zu: ${piece}.`
+      : `Der Stempel auf Foto ${photo} gehört zu: ${piece}.`,
   onePiece: 'Du sagst, dass es ein Stück ist.',
   noCode: 'Das ist kein Code',
   leaveOut: 'Weglassen',

@@ -20,6 +20,7 @@ export const messageStrings: ScreenWords['message'] = {
   askedOn: (day) => `gefragt am ${day}`,
   replies: {
     title: 'Was geantwortet wurde',
+    titleNone: 'Kam eine Antwort? Hier einfügen',
     paste: 'Füge eine Antwort ein: Was darin behauptet wird, wird mit den Worten des Angebots gelesen.',
     keep: 'Die Antwort behalten',
   },

@@ -25,6 +25,7 @@ export const answerStrings = {
     none: 'Until you choose, nothing that may be said of only one of them is held against either.',
     notPlaced: (words: string) => `Said, and not plain of which: ${words}. It is held against neither.`,
     price: 'The price is for all of them and is held against none.',
+    stampIsOn: (piece: string) => `This stamp is on the other piece: ${piece}`,
   },
   several: (codes: string) => `The photos show different codes: ${codes}.`,
   unexplained: (maker: string) =>

@@ -17,6 +17,7 @@ export const byHandStrings = {
   claimAdded: (words: string) => `Added to what the listing claims: “${words}”.`,
   aside: (statement: string, reason: string) => `You set aside: ${statement} Your reason: ${reason}`,
   piece: (piece: string) => `Of the pieces on offer you look at: ${piece}.`,
+  stampOn: (photo: number | null, piece: string) => `The stamp in ${ofPhoto(photo)} is on: ${piece}.`,
   onePiece: 'You say that it is one piece.',
   noCode: 'This is no code',
   leaveOut: 'Leave out',

@@ -19,6 +19,7 @@ export const messageStrings = {
   askedOn: (day: string) => `asked on ${day}`,
   replies: {
     title: 'What the seller replied',
+    titleNone: 'The seller replied? Add it here',
     paste: 'Paste a reply: what it claims is read with the listing’s own words.',
     keep: 'Keep the reply',
   },

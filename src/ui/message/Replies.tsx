@@ -16,15 +16,17 @@ interface Props {
 export function Replies({ replies, onReply }: Props) {
   const [text, setText] = useState('');
   return (
-    <Fold part="replies" title={words.title}>
-      <ol class="replies">
-        {replies.map((reply) => (
-          <li key={reply.at}>
-            <p class="muted">{dayWords(reply.at)}</p>
-            <blockquote>{reply.text}</blockquote>
-          </li>
-        ))}
-      </ol>
+    <Fold part="replies" title={replies.length > 0 ? words.title : words.titleNone}>
+      {replies.length > 0 && (
+        <ol class="replies">
+          {replies.map((reply) => (
+            <li key={reply.at}>
+              <p class="muted">{dayWords(reply.at)}</p>
+              <blockquote>{reply.text}</blockquote>
+            </li>
+          ))}
+        </ol>
+      )}
       <form
         onSubmit={async (event) => {
           event.preventDefault();
