@@ -49,8 +49,8 @@ export function nextStep(ways: readonly Way[], now: number, lastArrival: number)
 }
 
 /**
- * The photo to look at closer: of half of the listing's photos, the likeliest first. Where only one would be, or nothing
- * was seen, a second look tells no order.
+ * The photo to look at closer: of half of the listing's photos, the likeliest first, as long as one may still pass those
+ * that were looked at. Where only one would be, or nothing was seen, a second look tells no order.
  */
 function nextCloser(ways: readonly Way[]): number | null {
   const half = Math.floor(ways.length / 2);
@@ -60,7 +60,10 @@ function nextCloser(ways: readonly Way[]): number | null {
     way.at === 'seen' && !way.closer && !way.again && way.likelihood > 0 ? [{ ...way, index }] : [],
   );
   seen.sort((a, b) => b.likelihood - a.likelihood || a.index - b.index);
-  return seen[0]?.index ?? null;
+  const [next] = seen;
+  const first = Math.max(0, ...ways.map((way) => (way.at === 'seen' && way.closer && !way.again ? way.likelihood : 0)));
+  // The most that both looks together can come to.
+  return next && first < (next.likelihood + 1) / 2 ? next.index : null;
 }
 
 /** The photo to read next: what failed once comes last, and of equals the listing's first is read first. */

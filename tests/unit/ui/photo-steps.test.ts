@@ -25,6 +25,12 @@ describe('what the reader does next', () => {
     expect(nextStep([a, { at: 'done', closer: true }, looked(0.6), d], 100, 100)).toEqual({ do: 'read', index: 2 });
   });
 
+  it('looks at no further one closer that could not pass the best of them', () => {
+    const looked = seen(0.8, false, true);
+    expect(nextStep([seen(0.59), looked, seen(0), seen(0)], 100, 100)).toEqual({ do: 'read', index: 1 });
+    expect(nextStep([seen(0.61), looked, seen(0), seen(0)], 100, 100)).toEqual({ do: 'look-closer', index: 0 });
+  });
+
   it('looks at none closer where nothing was seen, or where half of the photos is one', () => {
     expect(nextStep([seen(0), seen(0), seen(0), seen(0)], 100, 100)).toEqual({ do: 'read', index: 0 });
     expect(nextStep([seen(0.2), seen(0.5), seen(0.4)], 100, 100)).toEqual({ do: 'read', index: 1 });
