@@ -69,10 +69,13 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   )
     return { kind: 'bought', confidence: 0.85 };
   if (lastEnd(mended, before) > Math.max(words.bought, lastEnd(madeVerb, before))) return null;
-  if (lastEnd(bought, after) > 0 && lastEnd(made, before.slice(-12)) === 0) return { kind: 'bought', confidence: 0.8 };
+  // "2002-2004 selon la boutique": what a shop tells of a code is no purchase.
+  if (!isExplicitRange(date) && lastEnd(bought, after) > 0 && lastEnd(made, before.slice(-12)) === 0)
+    return { kind: 'bought', confidence: 0.8 };
   if (repairOf.test(before)) return null;
   if (happenedThen(after) && lastEnd(madeVerb, before) === 0) return null;
   if (words.elsewhere > 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
+  if (happenedBefore(before) && !isCoarse(date)) return null;
   if (words.elsewhere > 0 && sinceWords.test(before.slice(-12))) return null;
   if (elsewhereBehind.test(after) || isSince(date, text.slice(start, end))) return null;
   if (lastEnd(age, after) > 0 || isOnlyLook(text, start, end)) return null;
@@ -101,6 +104,13 @@ const happenedThen = (after: string) => {
   const end = lastEnd(happened, after);
   return end > 0 && !/\d{4}/.test(after.slice(0, end));
 };
+
+/** "Se tiñeron de marrón en 2020": what happened stands before it, and nothing that names the piece or its making since. */
+const namesPiece = new RegExp(bagNouns.source, 'u');
+function happenedBefore(before: string): boolean {
+  const end = lastEnd(happened, before);
+  return end > lastEnd(madeVerb, before) && !namesPiece.test(before.slice(end));
+}
 
 /** Not "70er/80er": decades are as coarse as they are said. */
 const isExplicitRange = ({ form, span }: FoundDate) =>

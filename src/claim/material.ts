@@ -8,8 +8,10 @@ import {
   isAboutAnother,
   isLeftOpen,
   isNegated,
+  namesAnothersPiece,
   phraseFinder,
   phrasePattern,
+  sentenceAround,
   type Topic,
   wordsOf,
 } from '../text';
@@ -234,6 +236,8 @@ function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: readonly
   if (group.words.some((word) => metals.has(word))) return false;
   const rest =
     `${text.slice(clause.start, group.start)} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? [];
+  // "My sister's has pigskin, this one cotton": of the same part, whichever that is.
+  if (namesAnothersPiece(text.slice(sentenceAround(text, group.start, group.end).start, group.start))) return false;
   if (rest.length <= 1) return !barelySaidBefore(text, group, all);
   bagNouns.lastIndex = 0;
   return bagNouns.test(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));

@@ -42,8 +42,11 @@ const linked = new RegExp(link, 'u');
 const joined = /^(?:\s\p{L}{1,12}){1,3}\s?$/u;
 /** "The zip is of 2010": of a part only so near. */
 const nearLink = new RegExp(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`, 'u');
-/** What takes a sentence back to the piece: "the dust bag is newer, the bag itself of 1994". */
-const piece = new RegExp(`${bagNouns.source}|${phrasePattern(wordsOf('mine', 'this-one'), 'u').source}`, 'u');
+/**
+ * What takes a sentence back to the piece: "the dust bag is newer, the bag itself of 1994". A pronoun does not: "the
+ * dust bag is lost, this one is of 2012".
+ */
+const piece = new RegExp(bagNouns.source, 'u');
 /** Further behind its subject a date is not looked for. */
 const longestAside = 64;
 /** "2022年の新しい保存袋". */

@@ -22,3 +22,6 @@ export function isOfAnothersPiece(ahead: string): boolean {
   const other = lastEnd(anothers, ahead);
   return other >= 0 && lastEnd(back, ahead, other) < 0;
 }
+
+/** Whether a sentence has spoken of somebody's other piece so far. */
+export const namesAnothersPiece = (ahead: string): boolean => lastEnd(anothers, ahead) >= 0;

@@ -1,3 +1,4 @@
+export { namesAnothersPiece } from './another';
 export { type Availability, findAvailability } from './availability';
 export { findBids } from './bids';
 export { clauseAround, isAboutAnother, isDenial, isNegated, sentenceAround } from './clause';
