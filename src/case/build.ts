@@ -3,6 +3,7 @@ import type { Finding, PreviousLook } from '../check/types';
 import { type Claim, findClaims, judgingFiles, offerOf, statedMaker } from '../claim';
 import { gatherEvidence, reason } from '../evidence';
 import type { Listing } from '../listing/types';
+import { inForce } from '../maker';
 import type { MakerFile } from '../maker/types';
 import type { PhotoRead } from '../photo/read-types';
 import { askQuestions } from '../question';
@@ -38,7 +39,7 @@ export interface CaseInput {
  * `corrections` with the same maker files.
  */
 export function buildCase({ listing, photos, corrections, makers, replies = [], now, previous }: CaseInput): Case {
-  const files = [...makers];
+  const files = makers.map(inForce);
   const corrected = applyCorrections({ listing, photos, claims: claimsIn(listing, files, replies), corrections });
   const { claims } = corrected;
   const lot = caseLotOf({ listing, claims, corrections });
@@ -140,7 +141,7 @@ export const previousOf = (
   listing: Listing,
   makers: readonly MakerFile[],
   replies: readonly Reply[] = [],
-): PreviousLook => lookAt({ listing, claims: claimsIn(listing, [...makers], replies), corrections: [] });
+): PreviousLook => lookAt({ listing, claims: claimsIn(listing, makers.map(inForce), replies), corrections: [] });
 
 const claimsIn = (listing: Listing, makers: MakerFile[], replies: readonly Reply[]): Claim[] =>
   findClaims(

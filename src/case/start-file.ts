@@ -1,4 +1,4 @@
-import { type Draft, draftOf } from '../maker';
+import { currentFormat, type Draft, draftOf } from '../maker';
 import { makerNamed } from './maker-named';
 import type { Case } from './types';
 
@@ -24,10 +24,15 @@ export function fileFromCase(kase: Case, note: string): Draft | null {
   const source = `${listing.url}, ${listing.readAt.slice(0, 10)}`;
   const model = {
     name,
-    ...('width' in size ? { size: { ...size, unit: 'cm', tolerance: toleranceCm } } : {}),
-    source,
+    ...('width' in size ? { runs: [{ size: { ...size, unit: 'cm', tolerance: toleranceCm } }] } : {}),
+    sources: [source],
   };
-  return draftOf({ format: 1, maker: maker.slice(0, longestName), ...(name === '' ? {} : { models: [model] }), note });
+  return draftOf({
+    format: currentFormat,
+    maker: maker.slice(0, longestName),
+    ...(name === '' ? {} : { models: [model] }),
+    note,
+  });
 }
 
 const longestName = 80;

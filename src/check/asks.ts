@@ -22,7 +22,7 @@ export interface AskData {
   price: None;
   'parts-not-shown': None;
   /** What of a bag to photograph; the stamp with it. */
-  'parts-to-show': { parts: Part[] };
+  'parts-to-show': { parts: string[] };
   'first-photos': None;
   'own-photo': None;
   'gone-photos': None;

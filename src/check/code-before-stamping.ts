@@ -43,7 +43,7 @@ export const codeBeforeStamping = defineCheck({
             photos: code.photos,
             claims: [claim.id],
             evidence: [...evidence, evidenceId.reading(code.decoding.id)],
-            source: fromMakerFile(name, null, stamped.source),
+            source: fromMakerFile(name, null, stamped.sources),
             asks: [askFor('made-date', {})],
           },
         ];

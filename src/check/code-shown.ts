@@ -36,7 +36,7 @@ export const codeShown = defineCheck({
     if (!period || !(pair?.inside === 'right' || pair?.inside === 'both'))
       return { notApplicable: because('stamping-not-sure', { maker: name, span: claim.span }) };
     if (facts.decodings.length > 0 || facts.claims.code.length > 0) return [];
-    const source = fromMakerFile(name, null, stamped.source);
+    const source = fromMakerFile(name, null, stamped.sources);
     const denied = facts.claims['no-code'][0];
     const data = { claim: claimedDate(claim), maker: name, stamped: period, denied: denied?.words ?? null };
     const asks = [askFor('stamp-photo', {})];

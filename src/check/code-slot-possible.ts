@@ -38,7 +38,7 @@ export const codeSlotPossible = defineCheck({
       const system = facts.maker.codeSystems.find(({ id }) => id === misfit.system.id);
       const near = (inTime ?? decoding).nearest[0];
       const maybeMisread = near !== undefined && near.likelihood >= misreadExplains;
-      const source = fromMakerFile(facts.maker.name, { of: 'code-system', name: misfit.system.id }, system?.source);
+      const source = fromMakerFile(facts.maker.name, { of: 'code-system', name: misfit.system.id }, system?.sources);
       const unlisted = misfit.slot === 'plant' && !facts.maker.plantsComplete;
       const { slot, value, expected } = misfit;
       const unlistedBy = unlisted ? facts.maker.name : null;
@@ -46,7 +46,7 @@ export const codeSlotPossible = defineCheck({
       const common = { key: decoding.id, data, photos, source };
       // Nothing that a seller could answer: what is missing is missing in the file.
       if (unlisted) return [{ kind: 'gap', ...common }];
-      const kind = hard && !maybeMisread ? 'contradiction' : 'doubt';
+      const kind = hard && !misfit.system.soft && !maybeMisread ? 'contradiction' : 'doubt';
       return [{ kind, ...common, asks: [askFor('stamp-photo', {})] }];
     });
   },

@@ -1,5 +1,4 @@
 import * as z from 'zod';
-import { partSchema } from '../claim/types';
 import { evidenceId } from '../evidence';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
@@ -11,7 +10,8 @@ import { because } from './reasons';
 const dataSchema = z.strictObject({
   claimed: z.string(),
   maker: z.string(),
-  part: partSchema,
+  /** As the file names it. */
+  part: z.string(),
   /** What the maker used for the part, and when. */
   is: z.array(z.string()),
   used: z.array(spanSchema),
@@ -57,7 +57,7 @@ export const constructionAgainstDate = defineCheck({
           data: {
             claimed: claim.words,
             maker: maker.name,
-            part: claim.part,
+            part: says.part,
             is: says.is,
             used,
             other: says.kind === 'other-material',

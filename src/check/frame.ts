@@ -126,13 +126,17 @@ const asInvented = (source: Source, maker: Facts['maker']): Source =>
   source.kind === 'maker-file' && maker?.invented ? { ...source, invented: true } : source;
 
 export const practice = commonPractice;
-/** The maker file as the source of a rule, with the source that the file itself gives for what was used of it. */
-export const fromMakerFile = (maker: string, part: MakerPart | null, itsSource?: string): Source => ({
+/** The maker file as the source of a rule, with the sources that the file itself gives for what was used of it. */
+export const fromMakerFile = (
+  maker: string,
+  part: MakerPart | null,
+  itsSources: string | readonly string[] = [],
+): Source => ({
   kind: 'maker-file',
   maker,
   invented: false,
   part,
-  sources: itsSource ? [itsSource] : [],
+  sources: typeof itsSources === 'string' ? [itsSources] : [...itsSources],
 });
 /** Says in the metadata that the rule itself stands in whichever maker file is used. */
 export const makerFileSource: Source = { kind: 'maker-file', maker: null, invented: false, part: null, sources: [] };

@@ -25,7 +25,7 @@ export const newPricePlausible = defineCheck({
   limits: { implausibleShare: shares.ofNew },
   needs: {
     onePiece: true,
-    maker: ['trade'],
+    maker: ['prices'],
     claims: ['condition'],
     listing: ['condition'],
     stated: ['price'],
@@ -35,15 +35,15 @@ export const newPricePlausible = defineCheck({
   run(facts) {
     const said = newWords(facts);
     if (!said) return { notApplicable: because('not-called-new', {}) };
-    const floors = facts.maker.trade.newPriceFloor ?? [];
-    if (floors.length === 0) return { notApplicable: because('maker-file-without-price', { maker: facts.maker.name }) };
+    if (!facts.evidence.some(({ says }) => says.kind === 'floor' || says.kind === 'floor-then'))
+      return { notApplicable: because('maker-file-without-price', { maker: facts.maker.name }) };
     const price = facts.stated.price.value;
     const asked = facts.evidence.find(({ says }) => says.kind === 'asked-new');
     const best = kindestFloor(asked, 'new-price', facts.evidence, facts.pairOf);
     if (!asked || !best) return { cannotTell: because('price-without-like', { price }) };
     if (pairKind(best.pair) !== 'doubt') return [];
-    const { floor } = best;
-    const source = fromMakerFile(facts.maker.name, { of: 'new-price', year: floor.year }, facts.maker.trade.source);
+    const { floor, sources } = best;
+    const source = fromMakerFile(facts.maker.name, { of: 'new-price', year: floor.year }, sources);
     const { words, inData } = said;
     const data = { said: { words, inData }, price, maker: facts.maker.name, floor, share: best.pair.share ?? 0 };
     return [

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Part, partSchema } from '../claim/types';
+import type { Part } from '../claim/types';
 import { askFor } from './asks';
 import { defineCheck, practice } from './frame';
 
@@ -11,19 +11,19 @@ export const partsShown = defineCheck({
   family: 'photos',
   kinds: ['gap'],
   source: practice,
-  data: z.strictObject({ photos: z.number(), parts: z.array(partSchema) }),
+  data: z.strictObject({ photos: z.number(), parts: z.array(z.string()) }),
   needs: { onePiece: true, listing: ['photos'], perhaps: ['model'] },
   run({ listing, fact }) {
     const named = 'is' in fact.model ? fact.model.is : null;
-    const parts = named?.model.parts?.length ? named.model.parts : anyBag;
+    const parts: readonly string[] = named?.model.parts?.length ? named.model.parts : anyBag;
     // One more for the stamp.
     if (listing.photos.length > parts.length) return [];
     return [
       {
         kind: 'gap',
-        data: { photos: listing.photos.length, parts },
+        data: { photos: listing.photos.length, parts: [...parts] },
         claims: named?.claims ?? [],
-        asks: [askFor('parts-to-show', { parts })],
+        asks: [askFor('parts-to-show', { parts: [...parts] })],
       },
     ];
   },

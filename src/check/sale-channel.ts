@@ -21,7 +21,7 @@ export const saleChannel = defineCheck({
       key: claim.channel,
       data: { words: claim.words, maker: name, channel: claim.channel },
       claims: [claim.id],
-      source: fromMakerFile(name, { of: 'sale' }, trade.source),
+      source: fromMakerFile(name, { of: 'sale' }, trade.sources),
       asks: [askFor('purchase', {})],
     }));
   },

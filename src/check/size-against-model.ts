@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { evidenceId, roomMm } from '../evidence';
+import { evidenceId, roomMm, sizedRuns } from '../evidence';
+import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
 import { pairKind } from './pairs';
@@ -16,6 +17,8 @@ export const sizeAgainstModel = defineCheck({
   source: makerFileSource,
   data: z.strictObject({
     model: z.string(),
+    /** The years of the size that was looked at, where the file gives them. */
+    made: spanSchema.optional(),
     off: z.array(offSchema),
     /** The sides that fit. */
     fits: z.array(sidedSchema),
@@ -24,20 +27,24 @@ export const sizeAgainstModel = defineCheck({
   needs: { maker: ['models'], claims: ['measure'], evidence: true, pairs: true, facts: ['model', 'sides'] },
   run({ claims, maker, fact, evidence, pairOf }) {
     const { model } = fact.model;
-    if (!model.size) return { notApplicable: because('model-without-size', { model: model.name }) };
+    if (sizedRuns(model).length === 0) return { notApplicable: because('model-without-size', { model: model.name }) };
     const found = fact.sides.flatMap(({ id, side, mm, words }) => {
       const expected = evidence.find((piece) => piece.id === evidenceId.modelSize(side));
       const kind = pairKind(pairOf('size-model', id, evidenceId.modelSize(side)));
       if (!kind || expected?.says.kind !== 'model-size') return [];
-      return [{ kind, side, mm, words, expectedMm: expected.says.mm, evidence: [id, expected.id] }];
+      const { mm: expectedMm, made } = expected.says;
+      return [{ kind, side, mm, words, expectedMm, made, source: expected.source, evidence: [id, expected.id] }];
     });
     if (found.length === 0) return { cannotTell: because('no-sides-stated', {}) };
     const off = found.filter(({ kind }) => kind === 'doubt');
     const fits = found.filter(({ kind }) => kind === 'agreement');
-    const source = fromMakerFile(maker.name, { of: 'sizes', names: [model.name] }, model.source);
+    const from = found[0]?.source;
+    const sources = from?.kind === 'maker-file' ? from.sources : [];
+    const source = fromMakerFile(maker.name, { of: 'sizes', names: [model.name] }, sources);
     const common = {
       data: {
         model: model.name,
+        ...(found[0]?.made && { made: found[0].made }),
         off: off.map(({ side, mm, words, expectedMm }) => ({ side, mm, words, expectedMm })),
         fits: fits.map(({ side, mm }) => ({ side, mm })),
       },

@@ -13,11 +13,12 @@ export const usedPricePlausible = defineCheck({
   family: 'price',
   kinds: ['doubt'],
   source: makerFileSource,
-  data: z.strictObject({ price: priceSchema, maker: z.string(), floor: floorSchema }),
-  limits: { implausibleShare: shares.ofUsed },
+  /** `like`: the floor is that of pieces in this condition, not of new ones. */
+  data: z.strictObject({ price: priceSchema, maker: z.string(), floor: floorSchema, like: z.literal(true).optional() }),
+  limits: { implausibleShare: shares.ofUsed, implausibleShareOfLike: shares.ofLike },
   needs: {
     onePiece: true,
-    maker: ['trade'],
+    maker: ['prices'],
     claims: ['condition'],
     listing: ['condition'],
     stated: ['price'],
@@ -32,20 +33,21 @@ export const usedPricePlausible = defineCheck({
     if (conditions.some((one) => one === 'new' || one === 'unused'))
       return { notApplicable: because('called-new', {}) };
     if (conditions.some((one) => one === 'damaged' || one === 'worn')) return [];
-    const floors = maker.trade.newPriceFloor ?? [];
-    if (floors.length === 0) return { notApplicable: because('maker-file-without-price', { maker: maker.name }) };
+    const like = evidence.some(({ says }) => says.kind === 'floor-like');
+    if (!like && !evidence.some(({ says }) => says.kind === 'floor' || says.kind === 'floor-then'))
+      return { notApplicable: because('maker-file-without-price', { maker: maker.name }) };
     const price = stated.price.value;
     const asked = evidence.find(({ says }) => says.kind === 'asked-used');
-    const best = kindestFloor(asked, 'used-price', evidence, pairOf);
+    const best = kindestFloor(asked, like ? 'like-price' : 'used-price', evidence, pairOf);
     if (!asked || !best) return { cannotTell: because('price-without-like', { price }) };
     if (pairKind(best.pair) !== 'doubt' || price.kind !== 'sale') return [];
-    const { floor } = best;
+    const { floor, sources } = best;
     return [
       {
         kind: 'doubt',
-        data: { price, maker: maker.name, floor },
+        data: { price, maker: maker.name, floor, ...(like && { like }) },
         evidence: [asked.id, best.id],
-        source: fromMakerFile(maker.name, { of: 'new-price', year: floor.year }, maker.trade.source),
+        source: fromMakerFile(maker.name, { of: like ? 'price' : 'new-price', year: floor.year }, sources),
         asks: [askFor('purchase', {})],
       },
     ];

@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { decodeText, expectedWords, readsOf } from '../code';
 import type { Decoding, Reading } from '../code/types';
-import { readMakerFileText } from '../maker';
+import { inForce, readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
 import { sayReadingReason, sayTells } from '../words';
 import { changeWords } from './change-words';
@@ -100,7 +100,7 @@ function tableOf({ code, readings, misfits, nearest }: Decoding): string {
 
 const { values, positionals } = readArguments();
 if (positionals.length === 0) stop(`no code given\n${usage}`);
-const given = (values.maker ?? []).map(readMaker);
+const given = (values.maker ?? []).map(readMaker).map(inForce);
 const names = [...new Set(given.map(({ maker }) => maker))];
 const now = new Date().toISOString().slice(0, 10);
 const decodings = positionals.map((code) =>

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { type MakerFile, readMakerFileText } from '../maker';
+import { inForce, type MakerFile, readMakerFileText } from '../maker';
 import { openEngines } from './engines';
 import { openPhotoFile } from './photo-file';
 import { saidProblems } from './said-problems';
@@ -18,7 +18,7 @@ function makersFrom(paths: readonly string[]): MakerFile[] {
       throw new Error(`${path}: the maker file cannot be read`);
     }
     const read = readMakerFileText(text);
-    if (read.ok) return read.file;
+    if (read.ok) return inForce(read.file);
     throw new Error(
       saidProblems(read.problems)
         .map(({ where, what }) => `${path}: ${where}: ${what}`)

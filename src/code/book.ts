@@ -1,5 +1,6 @@
-import type { CodeSystem, MakerFile, Period, Plant } from '../maker/types';
-import { periodSpan, type Span } from '../span';
+import type { CodeSystem, Entry, MakerFile, Plant } from '../maker/types';
+import { strengthOf } from '../source';
+import { listOfPeriods, periodSpan, type Span } from '../span';
 import { isFault, type LaidLayout, type LayoutFault, layOut } from './layout';
 
 /** A plant as the decoder needs it: its code, place and periods. */
@@ -9,6 +10,8 @@ export interface BookPlant {
   used: Span[];
   /** Where the maker file has it from. */
   source?: string;
+  /** What the file says of it is a habit, or disputed. */
+  soft?: true;
 }
 
 /** One code system made ready: several layouts may hold in its period. */
@@ -19,6 +22,8 @@ export interface BookSystem {
   source: string | undefined;
   /** Whether the maker file is invented, for demonstration. */
   invented: boolean;
+  /** Whether what the file says of it is a habit, or disputed. */
+  soft: boolean;
   used: Span;
   reversed: boolean;
   layouts: LaidLayout[];
@@ -38,31 +43,36 @@ export interface SystemFault extends LayoutFault {
   layout: string;
 }
 
-export const periodsOf = ({ used }: Pick<Plant, 'used'>): Period[] =>
-  typeof used[0] === 'string' ? [used as Period] : (used as Period[]);
-
 const anyTime: Span = { from: null, to: null, precision: 'range' };
 
 export function bookPlants(plants: readonly Plant[]): Map<string, BookPlant[]> {
   const byCode = new Map<string, BookPlant[]>();
   for (const plant of plants) {
-    const used = periodsOf(plant).map((period) => periodSpan(period) ?? anyTime);
+    const used = listOfPeriods(plant.used).map((period) => periodSpan(period) ?? anyTime);
+    const source = sourceText(plant);
+    const soft = strengthOf(plant, 'hard') === 'soft';
     const same = byCode.get(plant.code) ?? [];
     const place = same.find((known) => known.place === plant.place);
     if (place) {
       place.used.push(...used);
-      if (plant.source) place.source = place.source ? listedOnce(place.source, plant.source) : plant.source;
-    } else same.push({ code: plant.code, place: plant.place, used, ...(plant.source ? { source: plant.source } : {}) });
+      if (source) place.source = place.source ? listedOnce(place.source, source) : source;
+      if (soft) place.soft = true;
+    } else
+      same.push({ code: plant.code, place: plant.place, used, ...(source && { source }), ...(soft && { soft: true }) });
     byCode.set(plant.code, same);
   }
   return byCode;
 }
 
+/** The sources of an entry in one line; undefined where it names none. */
+const sourceText = ({ sources = [] }: Pick<Entry, 'sources'>): string | undefined =>
+  sources.length > 0 ? sources.join('; ') : undefined;
+
 const listedOnce = (known: string, other: string) => (known.split('; ').includes(other) ? known : `${known}; ${other}`);
 
 /** Prepares one system; faults of its layouts are returned, not thrown. */
 export function openSystem(
-  system: Pick<CodeSystem, 'id' | 'used' | 'layout' | 'layouts' | 'reversed' | 'source'>,
+  system: Pick<CodeSystem, 'id' | 'used' | 'layout' | 'layouts' | 'reversed' | keyof Entry>,
   maker: string | null,
   plants: Map<string, BookPlant[]>,
   weight = 1,
@@ -77,9 +87,11 @@ export function openSystem(
   }
   const used = periodSpan(system.used) ?? anyTime;
   const reversed = system.reversed ?? false;
-  const { id, source } = system;
+  const { id } = system;
+  const source = sourceText(system);
+  const soft = strengthOf(system, 'hard') === 'soft';
   return {
-    system: { maker, id, source, invented: false, used, reversed, layouts, plants, weight },
+    system: { maker, id, source, invented: false, soft, used, reversed, layouts, plants, weight },
     faults,
   };
 }

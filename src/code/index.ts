@@ -1,4 +1,3 @@
-export { periodsOf } from './book';
 export { type DecodeOptions, decodeLattice, decodeText, freeDecode } from './decode';
 export { decodeLine } from './decode-line';
 export { type Difference, differenceSchema, differenceWords } from './difference';

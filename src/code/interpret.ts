@@ -1,4 +1,4 @@
-import { meetSpans, periodSpan, type Span, spansMeet, yearSpan } from '../span';
+import { meetSpans, periodSpan, reachOfAbout, type Span, spansMeet, yearSpan } from '../span';
 import type { BookPlant, BookSystem } from './book';
 import type { Expected } from './expected';
 import type { LaidLayout } from './layout';
@@ -117,7 +117,7 @@ function timeBySerial(laid: LaidLayout, path: string, dates: DateRead[]): DateRe
     const written = slotText(laid, index, path);
     const number = Number(slot.reversed ? [...written].reverse().join('') : written);
     const rows = slot.table.filter(({ first, last }) => number >= first && (last === null || number <= last));
-    const made = rows.flatMap((row) => periodSpan(row.made) ?? []);
+    const made = rows.flatMap((row) => periodSpan(row.made) ?? []).map(reachOfAbout);
     if (made.length === 0) return { slot: 'serial', value: written, expected: { kind: 'in-table' } };
     const met = timed.flatMap(({ span, year }) =>
       made.flatMap((row) => {
@@ -141,11 +141,13 @@ function placeMeanings(
   latestYear = 9999,
 ): Meaning[] {
   const inFuture = Number(span?.from?.slice(0, 4) ?? 0) > latestYear;
-  const inPeriod = span === null || (spansMeet(span, system.used) && !inFuture);
+  const inPeriod = span === null || (spansMeet(span, reachOfAbout(system.used)) && !inFuture);
   const code = groupValue(laid, 'plant', path);
   const plants = code === null ? [] : (system.plants.get(code) ?? []);
   if (plants.length === 0) return [{ span, year, plant: null, inPeriod, inFuture, plantInUse: true }];
-  const working = plants.filter(({ used }) => span === null || used.some((period) => spansMeet(period, span)));
+  const working = plants.filter(
+    ({ used }) => span === null || used.some((period) => spansMeet(reachOfAbout(period), span)),
+  );
   const plantInUse = working.length > 0;
   return (plantInUse ? working : plants).map((plant) => ({ span, year, plant, inPeriod, inFuture, plantInUse }));
 }

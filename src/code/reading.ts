@@ -67,10 +67,11 @@ const systemName = (system: BookSystem): SystemName => ({
 });
 
 /** The same without its source, for what only fails to fit. */
-export const shortName = ({ maker, id, invented }: BookSystem): SystemName => ({
+export const shortName = ({ maker, id, invented, soft }: BookSystem): SystemName => ({
   maker,
   id,
   ...(invented ? { invented: true } : {}),
+  ...(soft ? { soft: true } : {}),
 });
 
 /** A reading of a filled layout, its probability still to be given. */

@@ -20,6 +20,8 @@ export const systemNameSchema = z.strictObject({
   source: z.string().optional(),
   /** Whether its maker file is invented, for demonstration: whoever shows the system says so. */
   invented: z.literal(true).optional(),
+  /** What its maker file says of it is a habit, or disputed: nothing by it is without exception. */
+  soft: z.literal(true).optional(),
 });
 export type SystemName = z.infer<typeof systemNameSchema>;
 
@@ -29,6 +31,8 @@ export const plantReadSchema = z.strictObject({
   used: z.array(spanSchema),
   /** Where the maker file has the plant from; absent when it does not say. */
   source: z.string().optional(),
+  /** What the maker file says of it is a habit, or disputed. */
+  soft: z.literal(true).optional(),
 });
 
 /** One way to read a code. Probabilities of all readings of one code sum to at most 1. */

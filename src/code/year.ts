@@ -10,10 +10,17 @@ const fewestOpenYears = 60;
  * not known, not so long that a code of the year before the beginning would be read as a hundred years later.
  */
 export function yearsOf(used: Span, latest?: number): { first: number; last: number } {
-  const first = used.from === null ? 1 : Number(used.from.slice(0, 4));
+  if (used.from === null) return withoutBeginning(used, latest);
+  const first = Number(used.from.slice(0, 4));
   const open = Math.max(first + fewestOpenYears - 1, Math.min(first + 99, farYear));
   const last = used.to === null ? Math.max(first, latest ?? open) : Number(used.to.slice(0, 4));
   return { first, last };
+}
+
+/** Where nobody knows the beginning, two figures are those of the hundred years before the end. */
+function withoutBeginning({ to }: Span, latest?: number): { first: number; last: number } {
+  const last = to === null ? (latest ?? farYear) : Number(to.slice(0, 4));
+  return { first: Math.max(1, last - 99), last };
 }
 
 /** Years with the remainder `rest` for `modulus` in a period; when there is none, the one nearest to it. */

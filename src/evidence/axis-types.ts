@@ -1,4 +1,3 @@
-import type { Part } from '../claim/types';
 import type { Stretch } from './reasoning-types';
 import type { Known } from './told';
 import type { Dating, Stated } from './types';
@@ -19,7 +18,7 @@ export interface AxisRow {
   /** What it states, for its sentence. */
   stated: Stated;
   /** The part that a dated construction fact tells of, 'model' for the years of a model; null for all else. */
-  about: Part | 'model' | null;
+  about: string | null;
   strength: Dating['strength'];
   /** Where the statement comes from. */
   source: Dating['source'];

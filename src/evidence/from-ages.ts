@@ -1,7 +1,7 @@
 import type { Claim } from '../claim/types';
 import type { Decoding } from '../code/types';
 import type { MakerFile } from '../maker/types';
-import { commonPractice } from '../source';
+import { commonPractice, strengthOf } from '../source';
 import { daySpan, periodSpan, type Span, yearsSpan } from '../span';
 import { fileSource } from './file-source';
 import { claimSaid, claimSource } from './from-claims';
@@ -73,7 +73,8 @@ const isFreshForAReason = (claims: readonly Claim[]): boolean =>
 export function fromStamping(decodings: readonly Decoding[], maker: MakerFile | null): Age[] {
   const period = maker?.stamped ? periodSpan([maker.stamped.from, maker.stamped.to]) : null;
   if (!maker?.stamped || !period) return [];
-  const source = fileSource(maker, [maker.stamped.source]);
+  const source = fileSource(maker, maker.stamped.sources ?? []);
+  const strength = strengthOf(maker.stamped, 'hard');
   const begun: Span = { ...period, to: null };
   const ofFile = { ...plain, from: { kind: 'maker-file', id: maker.maker }, basis: 'stamping', source } as const;
   const says = { kind: 'stamping', maker: maker.maker } as const;
@@ -88,7 +89,7 @@ export function fromStamping(decodings: readonly Decoding[], maker: MakerFile | 
           id: evidenceId.stamped(decoding.id),
           from: { kind: 'code', id: decoding.id },
           basis: `stamped:${decoding.id}`,
-          ...makerDates([begun], decoding.from.kind === 'claim' ? 'soft' : 'hard'),
+          ...makerDates([begun], decoding.from.kind === 'claim' ? 'soft' : strength),
           says: { kind: 'stamped', code: decoding.readings[0]?.text ?? decoding.code, maker: maker.maker },
           source,
         }),

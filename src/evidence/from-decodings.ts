@@ -12,7 +12,7 @@ import type { Dating, OwnTime } from './types';
  * reads, when its code system was in use, and when its plant was. All share one basis, however many photos show it.
  *
  * Hard when the code was seen in a photo or typed by the user and every reading follows a system of the maker that the
- * listing states; a code that the listing only quotes, a reading by the shape of a code alone, and one under the file
+ * listing states, undisputed as its plant; a code that the listing only quotes, a reading by the shape of a code alone, and one under the file
  * of a maker that nobody named are soft.
  */
 export function fromDecodings(decodings: readonly Decoding[], maker: string | null): Dating[] {
@@ -48,7 +48,9 @@ const codeSource: Record<Decoding['from']['kind'], Source> = {
 };
 
 function common(decoding: Decoding, maker: string | null) {
-  const ofMaker = maker !== null && decoding.readings.every((one) => one.system.maker === maker);
+  const ofMaker =
+    maker !== null &&
+    decoding.readings.every(({ system, plant: at }) => system.maker === maker && !system.soft && !at?.soft);
   return {
     basis: `code:${codeText(decoding).replace(/[\s-]/g, '').toUpperCase()}`,
     strength: ofMaker && decoding.from.kind !== 'claim' ? ('hard' as const) : ('soft' as const),

@@ -1,17 +1,19 @@
-import type { Claim, ClaimOf } from '../claim/types';
+import { type Claim, type ClaimOf, partSchema } from '../claim/types';
 import { plainName } from '../maker';
 import type { Construction, MakerFile, Model } from '../maker/types';
-import { complementOf, periodSpan, type Span, unionOf } from '../span';
+import { strengthOf } from '../source';
+import { complementOf, periodSpan, periodSpans, type Span, unionOf } from '../span';
 import { fileSource } from './file-source';
 import { claimSaid } from './from-claims';
 import { evidenceId } from './ids';
+import { datesOfModel } from './model-runs';
 import { makerDates, modelDates } from './room';
 import type { Dating } from './types';
 
 /**
  * Dated facts of the maker file that the listing's words call up: a material that a part was made of in some years
- * only, or was not in some years, and a model that was made in some years only. The fact is hard as the file says; a
- * model's years are soft, because a file does not list every piece that was made before or after. The claim is the
+ * only, or was not in some years, and a model that was made in some years only. The fact is hard as the file says and
+ * where nothing disputes it; a model's years are soft unless it says otherwise, because a file does not list every piece that was made before or after. The claim is the
  * basis: the material mentioned twice is two bases only if it stands in two claims. A part that the seller calls
  * replaced dates nothing; where the piece is said to be restored, without saying where, no part dates it for sure.
  */
@@ -34,13 +36,42 @@ const fold = (words: string): string => ` ${plainName(words)} `;
 const names = (said: string, name: string) => said.includes(fold(name));
 const excludes = (said: string, { not }: Construction) => not?.some((other) => names(said, other)) ?? false;
 
-/** Facts of the part in question that hold for the model that the listing names, with dates that can be read. */
-const factsOf = ({ part }: ClaimOf<'material'>, { construction }: MakerFile, named: string | undefined) =>
-  construction.flatMap((fact) => {
-    const isOf = !fact.models?.length || (named !== undefined && fact.models.includes(named));
-    const span = fact.part === part && isOf ? periodSpan(fact.used) : null;
-    return span ? [{ fact, span }] : [];
+/**
+ * Facts of the part in question that hold for the model that the listing names, with dates that can be read. Where the
+ * words name a finer part than the listing is sorted by ("brass clasp" among the metal parts), its own facts say all.
+ */
+function factsOf(claim: ClaimOf<'material'>, { construction, parts }: MakerFile, named: string | undefined) {
+  const words = fold(claim.words);
+  const isNamed = (part: string) =>
+    [part.replaceAll('-', ' '), ...parts.filter(({ id }) => id === part).flatMap((own) => own.words)].some((word) =>
+      names(words, word),
+    );
+  const facts = construction.flatMap((fact) => {
+    const spans = isOfModel(fact, named) ? spansWithExceptions(fact, named) : null;
+    return spans ? [{ fact, spans }] : [];
   });
+  const finer = facts.filter(({ fact: { part } }) => !isListingPart(part) && isNamed(part));
+  return finer.length > 0 ? finer : facts.filter(({ fact }) => fact.part === claim.part);
+}
+
+const isListingPart = (part: string): boolean => partSchema.safeParse(part).success;
+
+const isAmong = (models: readonly string[], named: string | undefined) =>
+  named !== undefined && models.some((model) => plainName(model) === plainName(named));
+
+/** Whether a fact is of this model; one that it makes an exception of is not. */
+const isOfModel = ({ models, exceptions }: Construction, named: string | undefined) =>
+  (!models?.length || isAmong(models, named)) &&
+  !exceptions?.some((one) => one.models && !one.used && isAmong(one.models, named));
+
+/** The years of a fact, with those in which it makes an exception; null where they cannot be read. */
+function spansWithExceptions({ used, exceptions = [] }: Construction, named: string | undefined): Span[] | null {
+  const span = periodSpan(used);
+  const excepted = exceptions.flatMap((one) =>
+    one.used && (!one.models || isAmong(one.models, named)) ? periodSpans(one.used) : [],
+  );
+  return span ? [span, ...excepted] : null;
+}
 
 function material(
   claim: ClaimOf<'material'>,
@@ -53,12 +84,15 @@ function material(
   const own = facts.filter(({ fact }) => [fact.is, ...(fact.also ?? [])].some((name) => names(said, name)));
   const used = own.filter(({ fact }) => !excludes(said, fact));
   const other = facts.filter(({ fact }) => excludes(said, fact));
-  const spansOf = (some: typeof facts) => some.map(({ span }) => span);
+  const spansOf = (some: typeof facts) => some.flatMap(({ spans }) => spans);
   // Where the file tells when the material was used, that says all; else only when it was surely another.
   if (used.length > 0) return dated(claim, maker, used, { kind: 'material' }, unionOf(spansOf(used)), restored);
   if (own.length > 0 || other.length === 0) return [];
   const silent = spansOf(facts.filter((one) => !other.includes(one)));
-  const spans = unionOf([...complementOf(spansOf(other)), ...silent]);
+  // What is hedged excludes only the years that it surely means, and what is outside them is hedged as well.
+  const hedged = spansOf(other).some(({ about }) => about);
+  const free = complementOf(spansOf(other)).map((span): Span => (hedged ? { ...span, about: true } : span));
+  const spans = unionOf([...free, ...silent]);
   return dated(claim, maker, other, { kind: 'other-material', used: unionOf(spansOf(other)) }, spans, restored);
 }
 
@@ -80,10 +114,10 @@ function dated(
       about: 'date',
       from: { kind: 'construction', id: claim.id },
       basis: `material:${claim.part}:${plainName(about)}`,
-      ...makerDates(spans, !restored && all.every((fact) => fact.strength === 'hard') ? 'hard' : 'soft'),
+      ...makerDates(spans, !restored && all.every((fact) => strengthOf(fact, 'soft') === 'hard') ? 'hard' : 'soft'),
       places: [],
-      says: { ...kind, ...claimSaid(claim), maker: maker.maker, part: claim.part, is },
-      source: fileSource(maker, [...new Set(all.map((fact) => fact.source))]),
+      says: { ...kind, ...claimSaid(claim), maker: maker.maker, part: all[0]?.part ?? claim.part, is },
+      source: fileSource(maker, [...new Set(all.flatMap((fact) => fact.sources ?? []))]),
     },
   ];
 }
@@ -95,18 +129,18 @@ function modelOf(claim: ClaimOf<'model'>, maker: MakerFile): Model | undefined {
 
 function model(claim: ClaimOf<'model'>, maker: MakerFile): Dating[] {
   const fact = modelOf(claim, maker);
-  const span = fact?.made ? periodSpan(fact.made) : null;
-  if (!fact || !span) return [];
+  const dates = fact ? datesOfModel(fact) : null;
+  if (!fact || !dates) return [];
   return [
     {
       id: evidenceId.model(claim.id),
       about: 'date',
       from: { kind: 'construction', id: claim.id },
       basis: `model:${plainName(claim.model)}`,
-      ...modelDates(span),
+      ...modelDates(dates.spans, dates.strength),
       places: [],
       says: { kind: 'model', ...claimSaid(claim), maker: maker.maker, model: fact.name },
-      source: fact.source ? fileSource(maker, [fact.source]) : fileSource(maker, [], { of: 'model', name: fact.name }),
+      source: fileSource(maker, dates.sources, dates.sources.length > 0 ? null : { of: 'model', name: fact.name }),
     },
   ];
 }

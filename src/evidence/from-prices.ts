@@ -1,6 +1,7 @@
 import type { Claim } from '../claim/types';
 import type { Listing, Price } from '../listing/types';
-import type { MakerFile } from '../maker/types';
+import { plainName } from '../maker';
+import type { FilePrice, MakerFile } from '../maker/types';
 import type { Source } from '../source';
 import { fileSource } from './file-source';
 import { evidenceId } from './ids';
@@ -8,7 +9,7 @@ import { amountOf, dollarRange } from './money';
 import type { Amount, EvidenceAbout } from './types';
 
 type PriceEvidence = EvidenceAbout<'price'>;
-type Said = Exclude<PriceEvidence['says'], { kind: 'floor' | 'floor-then' }>;
+type Said = Exclude<PriceEvidence['says'], { kind: 'floor' | 'floor-then' | 'floor-like' }>;
 /** What of a page speaks of money. */
 export type PricedListing = Pick<Listing, 'price' | 'condition'>;
 
@@ -19,13 +20,18 @@ const plain: Pick<PriceEvidence, 'about' | 'spans' | 'places' | 'strength'> = {
   strength: 'soft',
 };
 
-/** What is asked, on the page, in its data and before, and the maker's smallest new prices. */
-export function fromPrices(claims: readonly Claim[], listing: PricedListing, maker: MakerFile | null): PriceEvidence[] {
+/** What is asked, on the page, in its data and before, and the least prices of the maker's file, of this model where it says so. */
+export function fromPrices(
+  claims: readonly Claim[],
+  listing: PricedListing,
+  maker: MakerFile | null,
+  model: string | null = null,
+): PriceEvidence[] {
   return [
     ...shownAndInData(listing),
     ...nowAndBefore(claims, listing),
     ...asked(claims, listing),
-    ...floors(claims, listing, maker),
+    ...floors(claims, listing, maker, model),
   ];
 }
 
@@ -82,25 +88,75 @@ function asked(claims: readonly Claim[], { price: [best], condition }: PricedLis
   if (!price || price.currency === null || !isPlain(price)) return [];
   const amounts = [ownAmount(amountOf(price), price.currency), ...inDollars(amountOf(price), price.currency)];
   const conditions = claims.flatMap((claim) => (claim.kind === 'condition' ? [claim.condition] : []));
-  const isNew = [...conditions, ...condition.slice(0, 1).map(({ value }) => value)].some(
-    (one) => one === 'new' || one === 'unused',
-  );
+  const isNew = [...conditions, ...condition.slice(0, 1).map(({ value }) => value)].some(isUnused);
   return [priced(isNew ? 'asked-new' : 'asked-used', price, 0, amounts)];
 }
 
-function floors(claims: readonly Claim[], { price: [best] }: PricedListing, maker: MakerFile | null): PriceEvidence[] {
-  const all = maker?.trade.newPriceFloor ?? [];
-  const made = claims.find((claim) => claim.kind === 'made');
-  const then = floorsThen(all, best?.value.currency ?? null, made?.span.to ?? null);
-  return all.map((floor, at) => ({
-    ...plain,
-    id: evidenceId.floor(at),
-    from: { kind: 'maker-file', id: String(at) },
-    basis: `floor:${at}`,
-    amounts: [ownAmount(floor.amount, floor.currency), ...inDollars(floor.amount, floor.currency)],
-    says: { kind: then.includes(floor) ? 'floor-then' : 'floor', maker: maker?.maker ?? '', ...floor },
-    source: fileSource(maker, []),
+/** The conditions that say a piece was never used. */
+const isUnused = (condition: string): boolean => condition === 'new' || condition === 'unused';
+
+/** What a file says pieces cost at least: of this model where it says so of it, else of any piece. */
+function leastPrices(maker: MakerFile | null, model: string | null, of: (price: FilePrice) => boolean) {
+  const all = (maker?.prices ?? []).filter((price) => price.least !== undefined && of(price));
+  const own = all.filter(
+    (price) => model !== null && price.model !== undefined && plainName(price.model) === plainName(model),
+  );
+  const found = own.length > 0 ? own : all.filter((price) => price.model === undefined);
+  return found.map(({ least = 0, currency, year, model: named, sources = [] }) => ({
+    floor: { amount: least, currency, year, ...(named === undefined ? {} : { model: named }) },
+    currency,
+    year,
+    sources,
   }));
+}
+
+const againstFloor = (
+  { floor, sources }: ReturnType<typeof leastPrices>[number],
+  maker: MakerFile,
+  id: string,
+  at: number,
+): Omit<PriceEvidence, 'says'> => ({
+  ...plain,
+  id,
+  from: { kind: 'maker-file', id: String(at) },
+  basis: id.replace(/-(?=\d)/, ':'),
+  amounts: [ownAmount(floor.amount, floor.currency), ...inDollars(floor.amount, floor.currency)],
+  source: fileSource(maker, sources),
+});
+
+function floors(
+  claims: readonly Claim[],
+  { price: [best], condition }: PricedListing,
+  maker: MakerFile | null,
+  model: string | null,
+): PriceEvidence[] {
+  if (!maker) return [];
+  const currency = best?.value.currency ?? null;
+  const all = leastPrices(maker, model, (price) => isUnused(price.condition));
+  const made = claims.find((claim) => claim.kind === 'made');
+  const then = floorsThen(all, currency, made?.span.to ?? null);
+  const conditions = new Set<string>([
+    ...claims.flatMap((claim) => (claim.kind === 'condition' ? [claim.condition] : [])),
+    ...condition.slice(0, 1).map(({ value }) => value),
+  ]);
+  const likes = leastPrices(maker, model, (price) => !isUnused(price.condition) && conditions.has(price.condition));
+  // What pieces of this condition cost in a year long past says little of today: the latest year counts.
+  const like = likes.length > 0 ? floorsThen(likes, currency, null) : [];
+  return [
+    ...all.map((one, at): PriceEvidence => {
+      const kind = then.includes(one) ? 'floor-then' : 'floor';
+      return {
+        ...againstFloor(one, maker, evidenceId.floor(at), at),
+        says: { kind, maker: maker.maker, ...one.floor },
+      };
+    }),
+    ...like.map(
+      (one, at): PriceEvidence => ({
+        ...againstFloor(one, maker, evidenceId.likeFloor(at), at),
+        says: { kind: 'floor-like', maker: maker.maker, ...one.floor },
+      }),
+    ),
+  ];
 }
 
 /** The prices in the same currency where there are any, of the latest year that is not after the piece was made; of the latest year when that is not said. */

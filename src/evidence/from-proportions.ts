@@ -1,6 +1,7 @@
 import type { Model } from '../maker/types';
 import type { Source } from '../source';
 import { evidenceId } from './ids';
+import { sizedRuns } from './model-runs';
 import { modelMm, sides } from './named-sides';
 import { familyShare, roomMm } from './room';
 import type { BagSide, SizeSays } from './says';
@@ -28,7 +29,7 @@ export type StatedSide = Omit<SaidSize, 'side' | 'kind'> & { id: string; side: B
 
 /** The proportion of every two sides that are stated, and the proportions that the sizes of one family of models have. */
 export function proportionsOf(stated: readonly Size[], relatives: readonly Model[], source: Source): Value[] {
-  const sizes = relatives.flatMap(({ size }) => (size ? [modelMm(size).mm] : []));
+  const sizes = relatives.flatMap(sizedRuns).map(({ size }) => modelMm(size).mm);
   const finest = finestSides(stated);
   return finest.flatMap((one, at) =>
     finest.slice(at + 1).flatMap((other): Value[] => {

@@ -1,19 +1,21 @@
 import type { Claim } from '../claim/types';
 import type { Listing, Measure } from '../listing/types';
-import type { MakerFile, Model } from '../maker/types';
+import type { MakerFile, Model, Size } from '../maker/types';
 import { commonPractice, type Source } from '../source';
+import { periodSpans, type Span } from '../span';
 import { fileSource } from './file-source';
 import { proportionsOf } from './from-proportions';
 import { evidenceId } from './ids';
+import { type SizedRun, sizedRuns, sizesThen, sourcesOfSize } from './model-runs';
 import { hasSize, modelMm, namedSides, numberedName, sides, sizedModels } from './named-sides';
 import { roomMm } from './room';
 import type { SizeSide } from './says';
 import type { Amount, Evidence, EvidenceAbout } from './types';
 
-type Size = EvidenceAbout<'size'>;
+type Stated = EvidenceAbout<'size'>;
 /** What of a page speaks of size. */
 export type SizedListing = Pick<Listing, 'measures' | 'model' | 'title'>;
-const plain: Pick<Size, 'about' | 'spans' | 'places' | 'strength'> = {
+const plain: Pick<Stated, 'about' | 'spans' | 'places' | 'strength'> = {
   about: 'size',
   spans: [],
   places: [],
@@ -26,38 +28,75 @@ const around = (of: string, mm: number, room: number): Amount[] => [
 
 /**
  * The lengths that are stated, and those that a model has: by its file, or by the number in its name where the file
- * has no size of it. A row without names of sides is taken in the order that fits the model best.
+ * has no size of it. A row without names of sides is taken in the order that fits the model best; of several sizes of
+ * one model, those of the dates of the piece count, and of them the one that fits best.
  */
-export function fromSizes(claims: readonly Claim[], listing: SizedListing, maker: MakerFile | null): Evidence[] {
+export function fromSizes(
+  claims: readonly Claim[],
+  listing: SizedListing,
+  maker: MakerFile | null,
+  dates: readonly Span[] = [],
+): Evidence[] {
   const models = maker?.models ?? [];
   const model = claims.filter((claim) => claim.kind === 'model');
-  const { own, relatives } = sizedModels(models, { model, fields: [listing.model, listing.title] });
+  const fields = [listing.model, listing.title];
+  const { own, relatives } = sizedModels(models, { model, fields });
   const named = numberedName(model, listing.model);
   const number = named && !hasSize(named.name, models) ? named : null;
-  const like = own ?? relatives[0];
-  const expected = {
-    ...(like?.size ? modelMm(like.size).mm : {}),
-    ...(number && !own ? { width: number.number * 10 } : {}),
+  const words = [
+    ...model.map((claim) => claim.model),
+    ...fields.flatMap((field) => field.slice(0, 1).map(({ value }) => value)),
+  ];
+  const sizes = own ? sizesThen(own, { dates, words }) : relatives.slice(0, 1).flatMap(sizedRuns).slice(0, 1);
+  const stated = (size: Size | undefined) => {
+    const expected = { ...(size ? modelMm(size).mm : {}), ...(number && !own ? { width: number.number * 10 } : {}) };
+    return statedSides(claims, listing, expected);
   };
+  const run = own ? likest(sizes, (size) => stated(size)) : sizes[0];
+  const found = stated(run?.size);
+  return [
+    ...found,
+    ...(own && run && maker ? modelSizes(own, run, fileSource(maker, sourcesOfSize(run, own))) : []),
+    ...(number ? [namedWidth(number)] : []),
+    ...(maker ? proportionsOf(found, relatives, fileSource(maker, [])) : []),
+  ];
+}
+
+function statedSides(
+  claims: readonly Claim[],
+  listing: SizedListing,
+  expected: Parameters<typeof namedSides>[2],
+): Stated[] {
   const read = listing.measures.map(({ value }, at) => ({ ...value, id: `read-${at}`, claim: '' }));
   const claimed = claims.flatMap((claim) =>
     claim.kind === 'measure' ? [{ ...claim.measure, id: claim.id, claim: claim.id }] : [],
   );
-  const stated = namedSides(read, claimed, expected).flatMap(({ dimension, ...one }) =>
+  return namedSides(read, claimed, expected).flatMap(({ dimension, ...one }) =>
     dimension === 'handle' ? [] : [stating(dimension, one)],
   );
-  return [
-    ...stated,
-    ...(own && maker ? modelSizes(own, fileSource(maker, own.source ? [own.source] : [])) : []),
-    ...(number ? [namedWidth(number)] : []),
-    ...(maker ? proportionsOf(stated, relatives, fileSource(maker, [])) : []),
-  ];
+}
+
+/** The size that the stated sides are least off, beyond its own tolerance. */
+function likest(runs: readonly SizedRun[], stated: (size: Size) => Stated[]): SizedRun | undefined {
+  const off = ({ size }: SizedRun) => {
+    const { mm: lengths, toleranceMm } = modelMm(size);
+    return stated(size).reduce((sum, { says }) => {
+      const length = says.kind === 'size' && says.side !== 'strap' ? lengths[says.side] : undefined;
+      if (says.kind !== 'size' || length === undefined) return sum;
+      return sum + Math.max(0, Math.abs(says.mm - length) - toleranceMm);
+    }, 0);
+  };
+  const weighed = runs.map((run) => ({ run, off: runs.length > 1 ? off(run) : 0 }));
+  return weighed.reduce<(typeof weighed)[number] | undefined>(
+    (best, one) => (best && best.off <= one.off ? best : one),
+    undefined,
+  )?.run;
 }
 
 const stating = (
   side: SizeSide,
   { mm, precisionMm, words, id, claim }: Omit<Measure, 'dimension'> & { id: string; claim: string },
-): Size => ({
+): Stated => ({
   ...plain,
   id: evidenceId.size(id),
   from: claim ? { kind: 'claim', id: claim } : { kind: 'listing', id },
@@ -67,9 +106,13 @@ const stating = (
   source: { kind: 'listing', field: 'measures' },
 });
 
-function modelSizes(model: Model, source: Source): Size[] {
-  const { mm: lengths, toleranceMm } = model.size ? modelMm(model.size) : { mm: {}, toleranceMm: 0 };
-  return sides.flatMap((side): Size[] => {
+function modelSizes(model: Model, { size, made }: SizedRun, source: Source): Stated[] {
+  const { mm: lengths, toleranceMm } = modelMm(size);
+  const [first, ...more] = made ? periodSpans(made) : [];
+  const isOne = first && more.length === 0 && (first.from || first.to);
+  // Where the model had one size only, its years are the model's and said elsewhere.
+  const then = isOne && sizedRuns(model).length > 1 ? { made: first } : {};
+  return sides.flatMap((side): Stated[] => {
     const mm = lengths[side];
     if (mm === undefined) return [];
     return [
@@ -79,14 +122,14 @@ function modelSizes(model: Model, source: Source): Size[] {
         from: { kind: 'maker-file', id: model.name },
         basis: `model-size:${side}`,
         amounts: around(side, mm, toleranceMm),
-        says: { kind: 'model-size', side, mm, model: model.name },
+        says: { kind: 'model-size', side, mm, model: model.name, ...then },
         source,
       },
     ];
   });
 }
 
-const namedWidth = ({ name, number }: { name: string; number: number }): Size => ({
+const namedWidth = ({ name, number }: { name: string; number: number }): Stated => ({
   ...plain,
   id: evidenceId.namedWidth,
   from: { kind: 'listing', id: name },

@@ -2,14 +2,16 @@ import type { Claim } from '../claim/types';
 import type { Decoding } from '../code/types';
 import type { MakerFile } from '../maker/types';
 import type { MarkRead } from '../mark/types';
+import type { Span } from '../span';
 import { fromAges, fromStamping } from './from-ages';
 import { fromClaims } from './from-claims';
-import { fromDecodings } from './from-decodings';
+import { fromDecodings, likelyReadings } from './from-decodings';
 import { fromMaker } from './from-maker';
 import { fromMarks } from './from-marks';
 import { fromPrices, type PricedListing } from './from-prices';
 import { type DescribedListing, fromQualities } from './from-qualities';
 import { fromSizes, type SizedListing } from './from-sizes';
+import { namedModel } from './named-sides';
 import type { Evidence } from './types';
 
 export interface Gathered {
@@ -41,8 +43,24 @@ export function gatherEvidence(given: Gathered): Evidence[] {
     ...fromMaker(claims, maker),
     ...fromStamping(decodings, maker),
     ...(now ? fromAges(claims, now) : []),
-    ...(listing && !severalPieces ? fromSizes(claims, listing, maker) : []),
-    ...(listing ? fromPrices(claims, listing, maker) : []),
+    ...(listing && !severalPieces ? fromSizes(claims, listing, maker, datesSaid(claims, decodings)) : []),
+    ...(listing ? fromPrices(claims, listing, maker, severalPieces ? null : modelSaid(claims, listing, maker)) : []),
     ...(listing ? fromQualities(claims, listing, decodings) : []),
   ];
+}
+
+/** Every date that the piece is said or read to be of; when it was bought only where nothing else is said. */
+function datesSaid(claims: readonly Claim[], decodings: readonly Decoding[]): Span[] {
+  const made = claims.flatMap((claim) => (claim.kind === 'made' ? [claim.span] : []));
+  const read = decodings
+    .filter(({ accepted }) => accepted)
+    .flatMap(({ readings }) => likelyReadings(readings).flatMap(({ span }) => (span ? [span] : [])));
+  if (made.length + read.length > 0) return [...made, ...read];
+  return claims.flatMap((claim) => (claim.kind === 'bought' ? [{ ...claim.span, from: null }] : []));
+}
+
+/** The model of the file that the listing names. */
+function modelSaid(claims: readonly Claim[], { model, title }: SizedListing, maker: MakerFile | null): string | null {
+  const said = { model: claims.filter((claim) => claim.kind === 'model'), fields: [model, title] };
+  return namedModel(maker?.models ?? [], said)?.model.name ?? null;
 }

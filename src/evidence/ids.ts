@@ -27,4 +27,6 @@ export const evidenceId = {
   quality: (claimId: string) => `quality-${claimId}`,
   conditionField: 'quality-field',
   codeText: (decodingId: string) => `code-text-${decodingId}`,
+  /** What pieces in the same condition cost at least. */
+  likeFloor: (at: number) => `floor-like-${at}`,
 };

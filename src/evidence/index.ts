@@ -8,6 +8,7 @@ export { finestSides, type StatedSide } from './from-proportions';
 export { type Gathered, gatherEvidence } from './gather';
 export { evidenceId } from './ids';
 export { mistakenUnit } from './mistaken-unit';
+export { datesOfModel, sizedRuns } from './model-runs';
 export { amountOf } from './money';
 export { hasSize, type NamedModel, namedModel, numberedName, sizedModels } from './named-sides';
 export { type Pair, pairsOf } from './pairs';

@@ -1,7 +1,8 @@
 import type { ClaimOf } from '../claim/types';
 import type { Field, Measure } from '../listing/types';
 import { plainName } from '../maker';
-import type { Model } from '../maker/types';
+import type { Model, Size } from '../maker/types';
+import { sizedRuns } from './model-runs';
 import { type BagSide, bagSideSchema } from './says';
 
 const mmPer = { cm: 10, mm: 1, in: 25.4 } as const;
@@ -9,7 +10,7 @@ export const sides: readonly BagSide[] = bagSideSchema.options;
 type Lengths = Partial<Record<BagSide, number>>;
 
 /** A model's stated size in millimetres, sides that the file leaves out missing. */
-export function modelMm(size: NonNullable<Model['size']>): { mm: Lengths; toleranceMm: number } {
+export function modelMm(size: Size): { mm: Lengths; toleranceMm: number } {
   const per = mmPer[size.unit];
   const mm: Lengths = { width: size.width * per };
   if (size.height !== undefined) mm.height = size.height * per;
@@ -50,8 +51,10 @@ const stemOf = (name: string): string => plainName(name).replace(/ \d+$/, '');
 /** Models with a size that tell what size the named one may have: itself, or those whose name differs in the number only. */
 export function sizedModels(models: readonly Model[], said: NamingModel): { own: Model | null; relatives: Model[] } {
   const own = namedModel(models, said)?.model;
-  if (own?.size) return { own, relatives: [] };
-  const numbered = models.filter(({ name, size }) => size && stemOf(name) !== plainName(name));
+  if (own && sizedRuns(own).length > 0) return { own, relatives: [] };
+  const numbered = models.filter(
+    (model) => sizedRuns(model).length > 0 && stemOf(model.name) !== plainName(model.name),
+  );
   const named = namedModel(
     numbered.map((model) => ({ ...model, name: stemOf(model.name), aliases: [] })),
     said,
@@ -80,7 +83,7 @@ export function numberedName(
 
 /** Whether the file gives the size of the model that has this name. */
 export const hasSize = (name: string, models: readonly Model[]): boolean =>
-  models.some((model) => model.size && name.toLowerCase().includes(model.name.toLowerCase()));
+  models.some((model) => sizedRuns(model).length > 0 && name.toLowerCase().includes(model.name.toLowerCase()));
 
 const orders: readonly (readonly BagSide[])[] = [
   ['width', 'height', 'depth'],

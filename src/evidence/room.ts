@@ -1,5 +1,5 @@
 import type { Claim, ClaimOf } from '../claim/types';
-import { aboutYears, type Span, spansMeet, widenSpan } from '../span';
+import { aboutYears, reachOfAbout, type Span, spansMeet, widenSpan } from '../span';
 import type { Dating, Evidence, OwnTime } from './types';
 
 /** Days by which a date is given room before its start and after its end. */
@@ -80,6 +80,8 @@ export const shares = {
   ofNew: 1 / 3,
   /** The same for a used piece in order. */
   ofUsed: 1 / 15,
+  /** Of what a piece of this model in this condition costs at least. */
+  ofLike: 1 / 3,
 } as const;
 
 const dayMs = 86_400_000;
@@ -121,19 +123,31 @@ export function claimedDates(claim: DatedClaim): Roomy {
   return roomy([said], strength, { reach, hard: isSure(claim) ? hard : null });
 }
 
-/** The same of the years in a maker file. */
-export const makerDates = (spans: Span[], strength: Evidence['strength']): Roomy =>
-  roomy(spans, strength, { ...room.makerPeriod, hard: strength === 'hard' ? room.makerPeriod.hard : null });
+/** The same of the years in a maker file; what it hedges itself is never hard. */
+export function makerDates(spans: Span[], strength: Evidence['strength']): Roomy {
+  if (spans.some(({ about }) => about)) return hedgedDates(spans);
+  return roomy(spans, strength, { ...room.makerPeriod, hard: strength === 'hard' ? room.makerPeriod.hard : null });
+}
+
+/** Spans of which some are hedged: those have their room, the others none. */
+const hedgedDates = (spans: Span[]): Roomy => ({ spans, strength: 'soft', reach: spans.map(reachOfAbout) });
 
 /** How dates stand to the years of a maker file that belong to them: the best of them counts. */
 export function ownTime(dated: readonly { span: Span; used: readonly Span[] }[]): OwnTime {
   const meets = (days: Days) =>
-    dated.some(({ span, used }) => used.some((one) => spansMeet(span, widenSpan(one, days))));
+    dated.some(({ span, used }) => used.some((one) => spansMeet(span, widenSpan(reachOfAbout(one), days))));
   return meets(none) ? 'within' : meets(room.makerPeriod.hard) ? 'near' : 'beyond';
 }
 
-/** The same of the years of a model. */
-export const modelDates = (span: Span): Roomy => roomy([span], 'soft', room.model);
+/** The same of the years of a model; those that the file takes for a rule without exception are as those of a part. */
+export function modelDates(spans: Span[], strength: Evidence['strength']): Roomy {
+  if (strength === 'hard') return makerDates(spans, strength);
+  const { before, after } = room.model.reach;
+  return {
+    ...roomy(spans, 'soft', room.model),
+    reach: spans.map((span) => widenSpan(reachOfAbout(span), { before, after })),
+  };
+}
 
 /** The same of the days in which a country existed; `sure`: it has ended, its days are verified and it is surely claimed. */
 export const countryDates = (span: Span, sure: boolean): Roomy =>

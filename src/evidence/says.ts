@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { claimPlaceSchema, partSchema } from '../claim/types';
+import { claimPlaceSchema } from '../claim/types';
 import { priceSchema } from '../listing/types';
 import { markSaysSchema } from '../mark/types';
 import { spanSchema } from '../span/types';
@@ -31,7 +31,8 @@ export const saysSchema = z.discriminatedUnion('kind', [
     kind: z.literal('material'),
     ...by,
     maker: z.string(),
-    part: partSchema,
+    /** As the file names it: also one that no listing is sorted by. */
+    part: z.string(),
     is: z.array(z.string()),
   }),
   /** In these years the maker used others for the part, and not what the words name. */
@@ -39,7 +40,8 @@ export const saysSchema = z.discriminatedUnion('kind', [
     kind: z.literal('other-material'),
     ...by,
     maker: z.string(),
-    part: partSchema,
+    /** As the file names it: also one that no listing is sorted by. */
+    part: z.string(),
     is: z.array(z.string()),
     used: z.array(spanSchema),
   }),
@@ -77,7 +79,13 @@ export const sizeSaysSchema = z.discriminatedUnion('kind', [
     precisionMm: z.number(),
     words: z.string(),
   }),
-  z.strictObject({ kind: z.literal('model-size'), ...lengthSchema.shape, model: z.string() }),
+  /** `made`: the years of this size, where the file gives them. */
+  z.strictObject({
+    kind: z.literal('model-size'),
+    ...lengthSchema.shape,
+    model: z.string(),
+    made: spanSchema.optional(),
+  }),
   /** The number in a model's name, taken for its width in centimetres. */
   z.strictObject({ kind: z.literal('named-width'), name: z.string(), number: z.number() }),
 ]);
@@ -124,12 +132,16 @@ export const priceSaysSchema = z.discriminatedUnion('kind', [
   /** What is asked for a piece that is called new, and for any other. */
   z.strictObject({ kind: z.literal('asked-new'), price: priceSchema }),
   z.strictObject({ kind: z.literal('asked-used'), price: priceSchema }),
-  /** A maker's smallest new price of one year; `then`: of the time of this piece. */
+  /**
+   * A maker's smallest new price of one year, of the model where it says which; `then`: of the time of this piece;
+   * `like`: what a piece in this condition costs at least.
+   */
   z.strictObject({
-    kind: z.enum(['floor', 'floor-then']),
+    kind: z.enum(['floor', 'floor-then', 'floor-like']),
     maker: z.string(),
     amount: z.number(),
     currency: z.string(),
     year: z.number(),
+    model: z.string().optional(),
   }),
 ]);

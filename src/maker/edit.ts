@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { type SlotKindName, slotKinds } from '../code';
 import type { Problem } from '../problem';
+import { currentFormat, inCurrentFormat } from './format';
 import { parseMakerFile, readMakerFileText } from './parse';
 import { pathWords } from './plain';
 import type { MakerFile } from './schema';
@@ -24,7 +25,18 @@ export type Draft = z.infer<typeof draftSchema>;
 /** Steps kept: far more than anyone goes back, and a bound on what is stored. */
 const mostSteps = 200;
 
-export const newDraft = (maker = ''): Draft => draftOf({ format: 1, maker });
+export const newDraft = (maker = ''): Draft => draftOf({ format: currentFormat, maker });
+
+/**
+ * A draft as it was stored, in the format of today with all its steps: a file that was begun in an earlier format goes on
+ * where it was left.
+ */
+export const currentDraft = ({ value, past, future, typing }: Draft): Draft => ({
+  value: inCurrentFormat(value),
+  past: past.map((one) => ({ ...one, value: inCurrentFormat(one.value) })),
+  future: future.map((one) => ({ ...one, value: inCurrentFormat(one.value) })),
+  typing,
+});
 
 /** A draft of a value that is at least a group of fields; what is wrong with it is told by `inspectDraft`. */
 export const draftOf = (value: Record<string, unknown>): Draft => ({ value, past: [], future: [], typing: null });
@@ -82,8 +94,13 @@ export function insertEntry(draft: Draft, list: FieldPath, entry: unknown, at?: 
   return step(draft, rebuilt(draft.value, list, insert), `add to ${pathWords(list)}`);
 }
 
-export function removeEntry(draft: Draft, list: FieldPath, at: number): Draft {
-  const remove = (old: unknown) => (Array.isArray(old) ? old.filter((_, place) => place !== at) : old);
+/** Takes an entry out; with `whole` the list goes with its last one. */
+export function removeEntry(draft: Draft, list: FieldPath, at: number, whole = false): Draft {
+  const remove = (old: unknown) => {
+    if (!Array.isArray(old)) return old;
+    const left = old.filter((_, place) => place !== at);
+    return whole && left.length === 0 ? undefined : left;
+  };
   return step(draft, rebuilt(draft.value, list, remove), `remove ${pathWords([...list, at])}`);
 }
 
@@ -133,11 +150,13 @@ export function inspectDraft(draft: Draft): Inspection {
 export function openText(text: string): { draft: Draft; problems: Problem[] } | { draft: null; problems: Problem[] } {
   const result = readMakerFileText(text);
   if (result.ok) return { draft: draftOf(result.file), problems: [] };
-  const beyond = ['maker-file-too-large', 'maker-file-not-json'];
+  const beyond = ['maker-file-too-large', 'maker-file-not-json', 'maker-file-newer'];
   if (result.problems.some(({ code }) => beyond.includes(code))) return { draft: null, problems: result.problems };
   const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ''));
   const isGroup = typeof value === 'object' && value !== null && !Array.isArray(value);
-  return { draft: isGroup ? draftOf(value as Record<string, unknown>) : null, problems: result.problems };
+  const draft = isGroup ? draftOf(inCurrentFormat(value as Record<string, unknown>)) : null;
+  // What is wrong is told where the draft has it, which is of today's format.
+  return { draft, problems: draft && draft.value !== value ? inspectDraft(draft).problems : result.problems };
 }
 
 /** The draft as the text of a maker file, finished or not. */

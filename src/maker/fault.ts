@@ -10,7 +10,7 @@ export type Unit = 'characters' | 'entries' | 'plain';
 export type MakerFault =
   | LayoutFaultSays
   | ExampleFaultSays
-  | { kind: 'missing' | 'empty' | 'both-layouts' | 'no-layout' | 'too-many-to-test' }
+  | { kind: 'missing' | 'empty' | 'both-layouts' | 'no-layout' | 'too-many-to-test' | 'no-amount' }
   | { kind: 'unknown-fields'; names: string[] }
   /** `type`: as the form of the file calls it. */
   | { kind: 'wrong-type'; value: ShownValue; type: string }
@@ -22,7 +22,11 @@ export type MakerFault =
   | { kind: 'no-country'; place: string }
   | { kind: 'backwards'; from: string; to: string }
   | { kind: 'no-such-date'; period: string[] }
-  | { kind: 'double-id'; id: string }
+  | { kind: 'double-id' | 'no-system'; id: string }
+  | { kind: 'double-model'; name: string }
+  | { kind: 'no-part'; part: string }
+  | { kind: 'more-than'; least: number; most: number }
+  | { kind: 'newer-format'; format: number }
   | { kind: 'file-characters'; is: number }
   | { kind: 'more-characters' | 'more-values' | 'deeper'; most: number }
   /** `said`: what the parser of JSON says of it. */
@@ -37,6 +41,11 @@ export interface MakerProblem extends Problem {
 }
 
 const sorts = {
+  'maker-file-double-model': 'two models of the file have one name',
+  'maker-file-newer': 'the file is of a newer format',
+  'maker-file-part': 'a part is not known',
+  'maker-file-range': 'the least is more than the most, or both are missing',
+  'maker-file-system-unknown': 'a code system is not in the file',
   'maker-file-double-id': 'two systems of the file have one id',
   'maker-file-example': 'an example reads otherwise than it says',
   'maker-file-layout': 'a layout is not possible',

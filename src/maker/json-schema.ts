@@ -6,10 +6,10 @@ import { makerFileSchema } from './schema';
  * hold; that examples decode as they say, and that periods run forwards, only the tool itself tests.
  */
 export function makerFileJsonSchema(): string {
-  const { $schema, ...rest } = z.toJSONSchema(makerFileSchema, { io: 'input' });
+  const { $schema, ...rest } = z.toJSONSchema(makerFileSchema, { io: 'input', reused: 'ref' });
   const schema = {
     $schema,
-    title: 'Maker file of Tellstamp, format 1',
+    title: 'Maker file of Tellstamp, format 2',
     description:
       'All that is known of one maker. The language is documented in docs/maker-files.md; examples are tested when the file is read.',
     ...rest,

@@ -24,9 +24,24 @@ export interface Merge {
   conflicts: Conflict[];
 }
 
+const ofPieces = ({ models, used }: { models?: string[] | undefined; used?: unknown }) => [
+  (models ?? []).map(plainName).sort(),
+  used ?? null,
+];
+
 /** Lists of a maker file whose entries are the same when their keys are. */
-const lists: {
-  list: 'plants' | 'codeSystems' | 'construction' | 'models';
+export const lists: {
+  list:
+    | 'plants'
+    | 'codeSystems'
+    | 'carriers'
+    | 'marks'
+    | 'parts'
+    | 'construction'
+    | 'models'
+    | 'numbers'
+    | 'typefaces'
+    | 'prices';
   key: (entry: never) => string;
   words: (entry: never) => string;
 }[] = [
@@ -41,6 +56,22 @@ const lists: {
     words: ({ id, name }: MakerFile['codeSystems'][number]) => `code system “${name ?? id}”`,
   },
   {
+    list: 'carriers',
+    key: (carrier: MakerFile['carriers'][number]) =>
+      JSON.stringify([carrier.kind, plainName(carrier.where), ofPieces(carrier)]),
+    words: ({ kind, where }: MakerFile['carriers'][number]) => `${kind.replaceAll('-', ' ')}: ${where}`,
+  },
+  {
+    list: 'marks',
+    key: (mark: MakerFile['marks'][number]) => JSON.stringify([[...mark.texts].sort(), ofPieces(mark)]),
+    words: ({ texts }: MakerFile['marks'][number]) => `mark ${texts.join(', ')}`,
+  },
+  {
+    list: 'parts',
+    key: ({ id }: MakerFile['parts'][number]) => id,
+    words: ({ id }: MakerFile['parts'][number]) => `part ${id}`,
+  },
+  {
     list: 'construction',
     key: ({ part, is, models }: MakerFile['construction'][number]) =>
       JSON.stringify([part, plainName(is), (models ?? []).map(plainName).sort()]),
@@ -50,6 +81,23 @@ const lists: {
     list: 'models',
     key: ({ name }: MakerFile['models'][number]) => plainName(name),
     words: ({ name }: MakerFile['models'][number]) => `model ${name}`,
+  },
+  {
+    list: 'numbers',
+    key: (number: MakerFile['numbers'][number]) => JSON.stringify([number.of, number.part, ofPieces(number)]),
+    words: ({ of, part }: MakerFile['numbers'][number]) => `${of.replaceAll('-', ' ')}: ${part}`,
+  },
+  {
+    list: 'typefaces',
+    key: (typeface: MakerFile['typefaces'][number]) => JSON.stringify([plainName(typeface.looks), ofPieces(typeface)]),
+    words: ({ looks }: MakerFile['typefaces'][number]) => `characters: ${looks}`,
+  },
+  {
+    list: 'prices',
+    key: ({ model, condition, currency, year }: MakerFile['prices'][number]) =>
+      JSON.stringify([plainName(model ?? ''), condition, currency, year]),
+    words: ({ model, condition, year, currency }: MakerFile['prices'][number]) =>
+      `price of ${model ?? 'any piece'}, ${condition}, ${year}, ${currency}`,
   },
 ];
 
@@ -112,7 +160,9 @@ export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Rec
     }
     Object.assign(merged, { [list]: entries });
   }
-  for (const field of ['stamped', 'invented', 'note'] as const) {
+  const authors = union(mine.authors ?? [], theirs.authors ?? []);
+  if (authors.length > 0) merged.authors = authors;
+  for (const field of ['stamped', 'invented', 'licence', 'note'] as const) {
     const [own, other] = [mine[field], theirs[field]];
     if (own === undefined && other !== undefined) Object.assign(merged, { [field]: other });
     else if (own !== undefined && other !== undefined && !sameValue(own, other)) {

@@ -1,10 +1,10 @@
 import { findNodeAtLocation, parseTree } from 'jsonc-parser';
-import { periodsOf, testSystem } from '../code';
-import { isPlaceCode, unknownPlace } from '../place';
-import { periodSpan } from '../span';
+import { testSystem } from '../code';
 import { type MakerFault, type MakerProblem, makerProblem } from './fault';
+import { currentFormat, earlierFormOf, inCurrentFormat } from './format';
 import { plainProblems } from './plain';
-import { type MakerFile, makerFileSchema, type Period } from './schema';
+import { type MakerFile, makerFileSchema } from './schema';
+import { sayingProblems } from './saying-problems';
 
 export type MakerFileResult = { ok: true; file: MakerFile } | { ok: false; problems: MakerProblem[] };
 
@@ -19,16 +19,39 @@ const refuse = (code: string, fault: MakerFault, remedy: string, expected?: stri
 });
 
 /**
- * Checks a value as a maker file: its form, its dates, its layouts, and that every example decodes as it says.
- * Bounded work for any value: too large and too deep ones are refused before they are looked into.
+ * Checks a value as a maker file of any format: its form, its dates, its layouts, and that every example decodes as it
+ * says. A file of an earlier format is held to the form of its day and comes back as one of today's. Bounded work for
+ * any value: too large and too deep ones are refused before they are looked into.
  */
 export function parseMakerFile(value: unknown): MakerFileResult {
   const size = sizeFault(value);
   if (size) return refuse('maker-file-too-large', size, 'Split the file by maker.');
-  const parsed = makerFileSchema.safeParse(value);
-  if (!parsed.success) return { ok: false, problems: plainProblems(parsed.error.issues, value) };
-  const problems = [...placeProblems(parsed.data), ...periodProblems(parsed.data), ...systemProblems(parsed.data)];
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, file: parsed.data };
+  const newer = newerFormat(value);
+  if (newer !== null) {
+    const fault: MakerFault = { kind: 'newer-format', format: newer };
+    const remedy = 'Use a newer Tellstamp, or ask for the file in this format.';
+    return { ok: false, problems: [makerProblem('maker-file-newer', 'format', fault, remedy, `at most ${currentFormat}`)] };
+  }
+  const former = earlierFormOf(value)?.safeParse(value);
+  if (former && !former.success) return { ok: false, problems: plainProblems(former.error.issues, value) };
+  const current = inCurrentFormat(value);
+  const parsed = makerFileSchema.safeParse(current);
+  if (!parsed.success) return { ok: false, problems: plainProblems(parsed.error.issues, current) };
+  const problems = [...sayingProblems(parsed.data), ...systemProblems(parsed.data)];
+  if (problems.length === 0) return { ok: true, file: parsed.data };
+  return { ok: false, problems: former ? problems.map(asWrittenThen) : problems };
+}
+
+/** A problem of a file of the first format, at the place where that file has it. */
+const asWrittenThen = (problem: MakerProblem): MakerProblem => ({
+  ...problem,
+  where: problem.where.replace(/^(models\[\d+\])\.runs\[\d+\]/, '$1'),
+});
+
+/** The format that a file says it is of, where no build of today knows it. */
+function newerFormat(value: unknown): number | null {
+  const format = typeof value === 'object' && value !== null ? Reflect.get(value, 'format') : null;
+  return Number.isInteger(format) && format > currentFormat ? format : null;
 }
 
 /** Reads a maker file's text. Problems name the line when the text is JSON. */
@@ -103,57 +126,6 @@ function sizeFault(value: unknown): MakerFault | null {
     for (const item of inside) open.push({ value: item, depth: here.depth + 1 });
   }
   return null;
-}
-
-function placeProblems(file: MakerFile): MakerProblem[] {
-  return file.plants.flatMap(({ place }, index): MakerProblem[] => {
-    if (isPlaceCode(place) || place === unknownPlace) return [];
-    const expected = 'a code of ISO 3166-1, of ISO 3166-3 for a former country, or ZZ where it is not known';
-    const remedy = place === 'UK' ? 'The United Kingdom is GB.' : 'Look the country up and correct it.';
-    const fault: MakerFault = { kind: 'no-country', place };
-    return [makerProblem('maker-file-place', `plants[${index}].place`, fault, remedy, expected)];
-  });
-}
-
-function periodProblems(file: MakerFile): MakerProblem[] {
-  const periods: [string, Period][] = [
-    ...file.plants.flatMap((plant, index) =>
-      periodsOf(plant).map((used, place, all): [string, Period] => [
-        `plants[${index}].used${all.length > 1 ? `[${place}]` : ''}`,
-        used,
-      ]),
-    ),
-    ...file.codeSystems.map((system, index): [string, Period] => [`codeSystems[${index}].used`, system.used]),
-    ...file.construction.map((fact, index): [string, Period] => [`construction[${index}].used`, fact.used]),
-    ...file.models.flatMap((model, index): [string, Period][] =>
-      model.made ? [[`models[${index}].made`, model.made]] : [],
-    ),
-    ...file.codeSystems.flatMap((system, index) => tablePeriods(system, `codeSystems[${index}]`)),
-  ];
-  if (file.stamped) periods.push(['stamped', [file.stamped.from, file.stamped.to]]);
-  return periods.flatMap(([where, period]) => {
-    const span = periodSpan(period);
-    const backwards = span?.from && span.to && span.from > span.to;
-    if (span && !backwards) return [];
-    const [from, to] = period;
-    const fault: MakerFault = span
-      ? { kind: 'backwards', from: String(from), to: String(to) }
-      : { kind: 'no-such-date', period: period.map(String) };
-    return [makerProblem('maker-file-period', where, fault, 'Give the first date, then the last one or null.')];
-  });
-}
-
-function tablePeriods(system: MakerFile['codeSystems'][number], where: string): [string, Period][] {
-  const layouts: [string, NonNullable<typeof system.layout>][] = system.layouts
-    ? system.layouts.map((layout, index) => [`${where}.layouts[${index}]`, layout])
-    : [[`${where}.layout`, system.layout ?? []]];
-  return layouts.flatMap(([path, layout]) =>
-    layout.flatMap((slot, place) =>
-      'serial' in slot && slot.table
-        ? slot.table.map(({ made }, row): [string, Period] => [`${path}[${place}].table[${row}].made`, made])
-        : [],
-    ),
-  );
 }
 
 /** Bound on the steps of testing all examples; a file of ours needs about a thousandth. */

@@ -1,2 +1,19 @@
 /** The maker file as zod sees it is in schema.ts; its types are inferred there and named here for other folders. */
-export type { CodeSystem, Construction, Layout, MakerFile, Model, Period, Plant, Slot } from './schema';
+export type { FileNumber } from './number-schema';
+export type { Typeface } from './picture-schema';
+export type {
+  BesideMark,
+  Carrier,
+  CodeSystem,
+  Construction,
+  Entry,
+  FilePrice,
+  Layout,
+  MakerFile,
+  Model,
+  Period,
+  Plant,
+  Run,
+  Size,
+  Slot,
+} from './schema';

@@ -5,7 +5,7 @@ const makerPartSchema = z.discriminatedUnion('of', [
   z.strictObject({ of: z.enum(['code-systems', 'plants', 'sale']) }),
   z.strictObject({ of: z.enum(['code-system', 'plant', 'years', 'model']), name: z.string() }),
   z.strictObject({ of: z.literal('sizes'), names: z.array(z.string()) }),
-  z.strictObject({ of: z.literal('new-price'), year: z.number() }),
+  z.strictObject({ of: z.enum(['new-price', 'price']), year: z.number() }),
 ]);
 export type MakerPart = z.infer<typeof makerPartSchema>;
 
@@ -41,3 +41,19 @@ export const commonPractice: Source = { kind: 'practice', text: 'common practice
 /** A hard statement is a rule without exception; a soft one is a habit. Only hard ones may contradict. */
 export const strengthSchema = z.enum(['hard', 'soft']);
 export type Strength = z.infer<typeof strengthSchema>;
+
+/** What an entry of a maker file says of how surely it holds. */
+interface Held {
+  strength?: Strength | undefined;
+  standing?: { is: 'disputed' | 'withdrawn' } | undefined;
+  exceptions?: readonly { models?: unknown; used?: unknown }[] | undefined;
+}
+
+/**
+ * How surely an entry holds: what is disputed is never without exception, nor is what has an exception that only words
+ * tell. `usual` is what its list takes for usual.
+ */
+export function strengthOf({ strength, standing, exceptions }: Held, usual: Strength): Strength {
+  const openly = exceptions?.some(({ models, used }) => models === undefined && used === undefined);
+  return standing?.is === 'disputed' || openly ? 'soft' : (strength ?? usual);
+}

@@ -1,4 +1,4 @@
-import type { Span } from './types';
+import type { Period, Span } from './types';
 
 const pad = (value: number, length: number) => String(value).padStart(length, '0');
 const dayMs = 86_400_000;
@@ -76,12 +76,30 @@ export function partialDateSpan(text: string): Span | null {
   return match[2] ? monthSpan(year, month) : yearSpan(year);
 }
 
-/** The span of a `[first, last]` pair of partial dates, `null` meaning open; null when either does not exist. */
+const hedge = 'about ';
+
+/**
+ * The span of a `[first, last]` pair of partial dates, `null` and "unknown" meaning open, "about 1994" hedging the whole;
+ * null when either does not exist.
+ */
 export function periodSpan([first, last]: readonly [string | null, string | null]): Span | null {
-  const start = first === null ? { from: null } : partialDateSpan(first);
-  const end = last === null ? { to: null } : partialDateSpan(last);
-  return start && end ? { from: start.from, to: end.to, precision: 'range' } : null;
+  const [start, end] = [first, last].map((date): Span | null =>
+    date === null || date === 'unknown'
+      ? { from: null, to: null, precision: 'range' }
+      : partialDateSpan(date.startsWith(hedge) ? date.slice(hedge.length) : date),
+  );
+  if (!start || !end) return null;
+  const about = [first, last].some((date) => date?.startsWith(hedge));
+  return { from: start.from, to: end.to, precision: 'range', ...(about ? { about } : {}) };
 }
+
+/** One period of a maker file or several, as a list. */
+export const listOfPeriods = (used: Period | readonly Period[]): Period[] =>
+  typeof used[0] === 'string' ? [used as Period] : [...(used as readonly Period[])];
+
+/** The spans of one or several periods; those that do not exist are left out. */
+export const periodSpans = (used: Period | readonly Period[]): Span[] =>
+  listOfPeriods(used).flatMap((period) => periodSpan(period) ?? []);
 
 const laterOf = (a: string | null, b: string | null) => (a === null ? b : b === null || a > b ? a : b);
 const earlierOf = (a: string | null, b: string | null) => (a === null ? b : b === null || a < b ? a : b);

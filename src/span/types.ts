@@ -21,6 +21,11 @@ export type Span = z.infer<typeof spanSchema>;
 /** A partial ISO date: `YYYY`, `YYYY-MM` or `YYYY-MM-DD`. */
 export const partialDate = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, 'a date as 1994, 1994-03 or 1994-03-21');
 
+/** A partial date as a maker file gives it: also "about 1994", and "unknown". */
+export const fileDate = z
+  .string()
+  .regex(/^(about )?\d{4}(-\d{2}(-\d{2})?)?$|^unknown$/, 'a date as 1994, 1994-03, 1994-03-21, about 1994 or unknown');
+
 /** `[first, last]`, both included; `null` as its last member means "still". */
-export const period = z.tuple([partialDate, partialDate.nullable()]);
+export const period = z.tuple([fileDate, fileDate.nullable()]);
 export type Period = z.infer<typeof period>;

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { browser } from '../browser/api';
-import { type Draft, draftSchema, inspectDraft, type MakerFile } from '../maker';
+import { currentDraft, type Draft, draftSchema, inspectDraft, type MakerFile } from '../maker';
 
 /**
  * The user's own maker files, each as a draft with its steps back and forth: nothing is lost on reload. One storage
@@ -21,7 +21,9 @@ export async function readOwnMakers(): Promise<OwnMakerFile[]> {
   return Object.entries(all)
     .flatMap(([key, value]) => {
       const stored = key.startsWith(prefix) ? storedSchema.safeParse(value) : null;
-      return stored?.success ? [{ id: key.slice(prefix.length), ...stored.data }] : [];
+      if (!stored?.success) return [];
+      const { changedAt, draft } = stored.data;
+      return [{ id: key.slice(prefix.length), changedAt, draft: currentDraft(draft) }];
     })
     .sort((a, b) => b.changedAt.localeCompare(a.changedAt));
 }

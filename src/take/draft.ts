@@ -42,7 +42,7 @@ const plantOf = (plant: Of<'plant'>) => ({
   place: plant.place,
   ...yearsOf(plant.used),
   ...(plant.name && { name: plant.name }),
-  source: sourceOf(plant),
+  sources: [sourceOf(plant)],
 });
 
 const systemOf = (system: Of<'code-system'>) => ({
@@ -50,14 +50,14 @@ const systemOf = (system: Of<'code-system'>) => ({
   ...yearsOf(system.used),
   layout: system.layout,
   examples: system.examples,
-  source: sourceOf(system),
+  sources: [sourceOf(system)],
 });
 
 const stampedOf = (stamped: Of<'stamped'>) => {
   const [from, to] = (
     Array.isArray(stamped.used?.[0]) ? stamped.used[0] : (stamped.used ?? [null, null])
   ) as TakenPeriod;
-  return { from, to, source: sourceOf(stamped) };
+  return { from, to, sources: [sourceOf(stamped)] };
 };
 
 const constructionOf = (fact: Of<'construction'>) => ({
@@ -67,7 +67,7 @@ const constructionOf = (fact: Of<'construction'>) => ({
   ...yearsOf(fact.used),
   // A page tells what was usual; that it was never otherwise is for the writer to say.
   strength: 'soft',
-  source: sourceOf(fact),
+  sources: [sourceOf(fact)],
 });
 
 /** Ids that are taken already get a number behind them. */
@@ -93,7 +93,7 @@ function withObserved(plants: readonly unknown[], systems: readonly Of<'code-sys
           const letters = /\p{Lu}{1,6}/u.exec(code)?.[0];
           if (letters === undefined || known.has(letters)) return [];
           known.add(letters);
-          return [{ code: letters, place: 'ZZ', ...yearsOf(system.used), source: sourceOf(system) }];
+          return [{ code: letters, place: 'ZZ', ...yearsOf(system.used), sources: [sourceOf(system)] }];
         })
       : [],
   );
@@ -115,7 +115,7 @@ function cyclesOf(letters: readonly Of<'year-letter'>[]) {
     used: [String(run[0]!.year), String(run.at(-1)!.year)],
     layout: [{ year: 'cycle', letters: run.map(({ letter }) => letter).join(''), first: run[0]!.year }],
     examples: run.slice(0, 2).map(({ letter, year }) => ({ code: letter, reads: String(year) })),
-    source: sourceOf(run[0]!),
+    sources: [sourceOf(run[0]!)],
   }));
 }
 
@@ -133,7 +133,7 @@ function numbersOf(serials: readonly Of<'serial'>[]) {
   const used = [first.made[0], rows.at(-1)!.made[1]];
   const layout = [{ serial: { min: digits(first.first), max: Math.min(12, longest) }, table }];
   const examples = [{ code: String(first.first), reads: String(first.made[0]) }];
-  return [{ id: 'numbers', used, layout, examples, source: sourceOf(first) }];
+  return [{ id: 'numbers', used, layout, examples, sources: [sourceOf(first)] }];
 }
 
 /** Models with what else is told of them: where their code sits and what they cost go into their note, by the page's words. */
@@ -150,9 +150,15 @@ function modelsWith(
     const whole = made?.[0] !== null && made !== undefined;
     models.push({
       name: model.name,
-      ...(whole && { made }),
-      ...(size && { size: { ...size, tolerance: size.unit === 'mm' ? 5 : size.unit === 'in' ? 0.25 : 0.5 } }),
-      source: sourceOf(model),
+      ...((whole || size) && {
+        runs: [
+          {
+            ...(whole && { made }),
+            ...(size && { size: { ...size, tolerance: size.unit === 'mm' ? 5 : size.unit === 'in' ? 0.25 : 0.5 } }),
+          },
+        ],
+      }),
+      sources: [sourceOf(model)],
     });
   }
   for (const fact of facts) {

@@ -134,7 +134,7 @@ const Band = ({ bar }: { bar: AxisBar }) => {
 const shorten = (text: string) => (text.length > longestLabel ? `${text.slice(0, longestLabel - 1).trimEnd()}…` : text);
 
 /** The part stands for its kind: four rows called "Construction" would tell nothing apart. */
-const rowName = ({ kind, about }: AxisRow) => kit.sentence(about ? words.about[about] : words.kinds[kind]);
+const rowName = ({ kind, about }: AxisRow) => kit.sentence(about ? words.about(about) : words.kinds[kind]);
 
 function Row({ row, layout: { ticks, agreeing }, hatch }: { row: AxisRow; layout: AxisLayout; hatch: string }) {
   // Several marks may stand on one piece: only the statement says which one a row is.

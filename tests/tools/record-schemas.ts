@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { frozenMakerFiles } from '../../src/maker/format';
 import { frozenRecords } from '../../src/watch/record';
 
 /**
@@ -6,7 +7,7 @@ import { frozenRecords } from '../../src/watch/record';
  */
 export const recordJsonSchemas = (): Record<string, string> =>
   Object.fromEntries(
-    Object.entries(frozenRecords).map(([name, schema]) => [
+    Object.entries({ ...frozenRecords, ...frozenMakerFiles }).map(([name, schema]) => [
       name,
       `${JSON.stringify(z.toJSONSchema(schema, { io: 'input', reused: 'ref' }), null, 2)}\n`,
     ]),

@@ -33,17 +33,7 @@ function misfitInTime(code: SettledCode, maker: MakerFile): InTime | null {
   if (spans.length === 0 || code.readings.some(isInOwnTime)) return null;
   const codeSystems = maker.codeSystems.filter((system) => inUse(system, spans));
   if (codeSystems.length === 0) return null;
-  const file: MakerFile = {
-    format: 1,
-    maker: maker.maker,
-    aliases: [],
-    sources: [],
-    plants: maker.plants,
-    codeSystems,
-    construction: [],
-    models: [],
-    trade: {},
-  };
+  const file: MakerFile = { ...maker, codeSystems };
   const text = code.readings[0]?.text ?? code.decoding.code;
   const decoding = decodeText(text, { makers: [file], maker: maker.maker });
   const misfit = decoding.readings.length === 0 ? decoding.misfits[0] : undefined;

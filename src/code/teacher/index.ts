@@ -172,7 +172,7 @@ export function writeLearned(
       used: era.used,
       layout: era.layout,
       examples: explained.map(({ code, reads }) => ({ code, reads: exampleReads(era, code, reads) })),
-      source: `learned from ${explained.length} known codes`,
+      sources: [`learned from ${explained.length} known codes`],
     };
   });
   const added = eras

@@ -190,5 +190,5 @@ export const plantEntry = (code: string, place: string, used: [string, string | 
   code,
   place,
   used,
-  source: 'learned from known codes',
+  sources: ['learned from known codes'],
 });

@@ -12,6 +12,7 @@ import { countryDate } from './country-date';
 import { countryPurchase } from './country-purchase';
 import { freshDate } from './fresh-date';
 import { leatherImitation } from './leather-imitation';
+import { likePrice } from './like-price';
 import { makers } from './makers';
 import { makingPurchase } from './making-purchase';
 import { materialDate } from './material-date';
@@ -75,6 +76,7 @@ export const rules = [
   solidMetal,
   makers,
   codes,
+  likePrice,
 ] as const;
 /** Rules without a check of their own. */
 export const toldTogether: ReadonlySet<string> = new Set(

@@ -3,16 +3,20 @@ import type { Problem } from '../../problem';
 import { strings } from '../../words';
 import { ProblemNote, saidProblem, sentence } from '../parts/ProblemNote';
 import { casesBehind } from './dated-cases';
+import { BesideMarks, Carriers } from './CarrierEntries';
+import { EntryFields } from './EntryFields';
 import { editingOf } from './editing';
 import { FieldProblems, TextField } from './fields';
 import { hasField, placeOf, useGoToField } from './go-to-field';
 import { LearnSystem } from './LearnSystem';
 import { LinesField } from './list-fields';
 import { Models } from './Models';
+import { Numbers, Prices } from './NumberEntries';
 import { ConstructionFacts, Trade } from './OtherEntries';
 import { Plants } from './Plants';
 import { Systems } from './Systems';
 import { useDatedCases } from './use-dated-cases';
+import { Typefaces } from './Typefaces';
 
 const words = strings.makers;
 
@@ -58,14 +62,21 @@ export function Editor({ fileId, known = '', draft, onChange }: Props) {
         <TextField edit={edit} path={['maker']} label={words.maker} required />
         <LinesField edit={edit} path={['aliases']} label={words.aliases} />
         <LinesField edit={edit} path={['sources']} label={words.sources} />
-        <Stamped edit={edit} />
+        <LinesField edit={edit} path={['authors']} label={words.authors} />
+        <TextField edit={edit} path={['licence']} label={words.licence} />
         <TextField edit={edit} path={['note']} label={words.note} />
       </div>
+      <Stamped edit={edit} />
       <Systems edit={edit} behind={behind} />
       <LearnSystem key={fileId} edit={edit} fileId={fileId} known={known} cases={cases} />
       <Plants edit={edit} />
+      <Carriers edit={edit} />
+      <BesideMarks edit={edit} />
       <ConstructionFacts edit={edit} />
       <Models edit={edit} />
+      <Numbers edit={edit} />
+      <Typefaces edit={edit} />
+      <Prices edit={edit} />
       <Trade edit={edit} />
     </div>
   );
@@ -98,40 +109,35 @@ function AllProblems({ problems, onGoTo }: { problems: readonly Problem[]; onGoT
   );
 }
 
-/** When the maker stamped codes at all: one field of three, which is taken out when its first date is emptied. */
+/** When the maker stamped codes at all: a period that is taken out when both its dates are emptied. */
 function Stamped({ edit }: { edit: ReturnType<typeof editingOf> }) {
-  const stamped = (edit.at(['stamped']) ?? {}) as { from?: string; to?: string | null; source?: string };
+  const stamped = (edit.at(['stamped']) ?? {}) as { from?: string; to?: string | null };
   const set = (part: Partial<typeof stamped>) => {
-    const next = { from: '', to: null, source: '', ...stamped, ...part };
-    edit.set(['stamped'], next.from === '' && !next.to && next.source === '' ? undefined : next, true);
+    const next = { from: '', to: null, ...stamped, ...part };
+    edit.set(['stamped'], next.from === '' && !next.to && Object.keys(next).length === 2 ? undefined : next, true);
   };
   return (
-    <fieldset class="field period" {...placeOf(['stamped'])}>
-      <legend>{words.stamped}</legend>
-      <div class="row">
-        {(['from', 'to'] as const).map((end) => (
-          <input
-            {...placeOf(['stamped', end])}
-            key={end}
-            type="text"
-            aria-label={`${words.stamped}, ${end === 'from' ? words.stampedFrom : words.stampedTo}`}
-            placeholder={end === 'from' ? words.period.hint : words.period.to}
-            value={stamped[end] ?? ''}
-            onInput={({ currentTarget: { value } }) => set({ [end]: end === 'to' && value === '' ? null : value })}
-          />
+    <>
+      <fieldset class="field period" {...placeOf(['stamped'])}>
+        <legend>{words.stamped}</legend>
+        <div class="row">
+          {(['from', 'to'] as const).map((end) => (
+            <input
+              {...placeOf(['stamped', end])}
+              key={end}
+              type="text"
+              aria-label={`${words.stamped}, ${end === 'from' ? words.stampedFrom : words.stampedTo}`}
+              placeholder={end === 'from' ? words.period.hint : words.period.to}
+              value={stamped[end] ?? ''}
+              onInput={({ currentTarget: { value } }) => set({ [end]: end === 'to' && value === '' ? null : value })}
+            />
+          ))}
+        </div>
+        {(['stamped', 'stamped.from', 'stamped.to'] as const).map((where) => (
+          <FieldProblems key={where} edit={edit} path={where.split('.')} />
         ))}
-      </div>
-      <input
-        {...placeOf(['stamped', 'source'])}
-        type="text"
-        aria-label={`${words.stamped}, ${words.source}`}
-        placeholder={words.source}
-        value={stamped.source ?? ''}
-        onInput={({ currentTarget: { value } }) => set({ source: value })}
-      />
-      {(['stamped', 'stamped.from', 'stamped.to', 'stamped.source'] as const).map((where) => (
-        <FieldProblems key={where} edit={edit} path={where.split('.')} />
-      ))}
-    </fieldset>
+      </fieldset>
+      {edit.at(['stamped']) !== undefined && <EntryFields edit={edit} path={['stamped']} />}
+    </>
   );
 }

@@ -16,11 +16,13 @@ interface Props {
   nameOf: (entry: unknown, index: number) => string;
   /** Level of the heading: 4 inside an entry of another list. */
   level?: 3 | 4;
+  /** The list is taken out of the file with its last entry: most files say nothing of it. */
+  whole?: boolean;
   children: (path: FieldPath, entry: unknown, index: number) => ComponentChildren;
 }
 
 /** A list of a maker file: its entries one below the other, each with a button that takes it away. */
-export function Entries({ edit, list, title, add, fresh, nameOf, level = 3, children }: Props) {
+export function Entries({ edit, list, title, add, fresh, nameOf, level = 3, whole = false, children }: Props) {
   const entries = edit.list(list);
   const id = `entries-${list.join('-')}`;
   const Heading = `h${level}` as const;
@@ -34,7 +36,7 @@ export function Entries({ edit, list, title, add, fresh, nameOf, level = 3, chil
         <div class="entry" key={index} id={`${id}-${index}`} {...placeOf([...list, index])}>
           <FieldProblems edit={edit} path={[...list, index]} />
           {children([...list, index], entry, index)}
-          <button type="button" class="small" onClick={() => edit.remove(list, index)}>
+          <button type="button" class="small" onClick={() => edit.remove(list, index, whole)}>
             {strings.makers.remove(nameOf(entry, index))}
           </button>
         </div>

@@ -1,20 +1,14 @@
-import { partSchema } from '../../claim/types';
 import { strings } from '../../words';
 import { ConstructionAxis } from './ConstructionAxis';
 import { Entries, textOf } from './Entries';
+import { EntryFields } from './EntryFields';
 import type { Editing } from './editing';
-import { ChoiceField, NumberField, PeriodField, TextField } from './fields';
+import { ChoiceField, PeriodField, TextField } from './fields';
 import { placeOf } from './go-to-field';
 import { LinesField } from './list-fields';
+import { partChoices } from './part-choices';
 
 const words = strings.makers;
-/** Made when drawn: the language may have changed since. */
-const parts = () => partSchema.options.map((part) => [part, strings.parts[part]] as const);
-const strengths = () =>
-  [
-    ['hard', words.hard],
-    ['soft', words.soft],
-  ] as const;
 const habits = () => (['never', 'rarely', 'often'] as const).map((habit) => [habit, words.habits[habit]] as const);
 const yesNo = () =>
   [
@@ -29,24 +23,40 @@ export const ConstructionFacts = ({ edit }: { edit: Editing }) => (
       list={['construction']}
       title={words.construction}
       add={words.addFact}
-      fresh={() => ({ part: 'lining', is: '', used: ['1990', null], strength: 'soft', source: '' })}
+      fresh={() => ({ part: 'lining', is: '', used: ['1990', null], strength: 'soft' })}
       nameOf={(entry) => `${textOf(entry, 'part', '')}: ${textOf(entry, 'is', '')}`}
     >
       {(path) => (
-        <div class="fields">
-          <ChoiceField edit={edit} path={[...path, 'part']} label={words.part} choices={parts()} />
-          <TextField edit={edit} path={[...path, 'is']} label={words.is} required />
-          <PeriodField edit={edit} path={[...path, 'used']} label={words.used} words={words.period} />
-          <ChoiceField edit={edit} path={[...path, 'strength']} label={words.strength} choices={strengths()} />
-          <LinesField edit={edit} path={[...path, 'also']} label={words.also} />
-          <LinesField edit={edit} path={[...path, 'not']} label={words.not} />
-          <LinesField edit={edit} path={[...path, 'models']} label={words.onlyModels} />
-          <TextField edit={edit} path={[...path, 'source']} label={words.source} required />
-          <TextField edit={edit} path={[...path, 'note']} label={words.note} />
-        </div>
+        <>
+          <div class="fields">
+            <ChoiceField edit={edit} path={[...path, 'part']} label={words.part} choices={partChoices(edit)} />
+            <TextField edit={edit} path={[...path, 'is']} label={words.is} required />
+            <PeriodField edit={edit} path={[...path, 'used']} label={words.used} words={words.period} />
+            <LinesField edit={edit} path={[...path, 'also']} label={words.also} />
+            <LinesField edit={edit} path={[...path, 'not']} label={words.not} />
+            <LinesField edit={edit} path={[...path, 'models']} label={words.onlyModels} />
+          </div>
+          <EntryFields edit={edit} path={path} />
+        </>
       )}
     </Entries>
     <ConstructionAxis facts={edit.list(['construction'])} />
+    <Entries
+      edit={edit}
+      list={['parts']}
+      title={words.ownParts}
+      add={words.addOwnPart}
+      fresh={() => ({ id: '', words: [] })}
+      nameOf={(entry, index) => textOf(entry, 'id', `${index + 1}`)}
+      whole
+    >
+      {(path) => (
+        <div class="fields">
+          <TextField edit={edit} path={[...path, 'id']} label={words.id} required />
+          <LinesField edit={edit} path={[...path, 'words']} label={words.partWords} />
+        </div>
+      )}
+    </Entries>
   </>
 );
 
@@ -71,25 +81,7 @@ export const Trade = ({ edit }: { edit: Editing }) => (
           none={words.unknown}
         />
       ))}
-      <TextField edit={edit} path={['trade', 'source']} label={words.source} />
-      <TextField edit={edit} path={['trade', 'note']} label={words.note} />
     </div>
-    <Entries
-      edit={edit}
-      list={['trade', 'newPriceFloor']}
-      title={words.priceFloor}
-      add={words.addPrice}
-      fresh={() => ({ amount: 100, currency: 'EUR', year: 2020 })}
-      nameOf={(_, index) => words.price(index + 1)}
-      level={4}
-    >
-      {(path) => (
-        <div class="fields">
-          <NumberField edit={edit} path={[...path, 'amount']} label={words.amount} />
-          <TextField edit={edit} path={[...path, 'currency']} label={words.currency} required />
-          <NumberField edit={edit} path={[...path, 'year']} label={words.year} />
-        </div>
-      )}
-    </Entries>
+    <EntryFields edit={edit} path={['trade']} />
   </section>
 );

@@ -1,6 +1,7 @@
 import { type CodeSystem, type FieldPath, liveExamples, type Plant } from '../../maker';
 import { strings } from '../../words';
 import { Entries, textOf } from './Entries';
+import { EntryFields } from './EntryFields';
 import type { Editing } from './editing';
 import { PeriodField, TextField, TickField } from './fields';
 import { Layout } from './Layout';
@@ -29,11 +30,9 @@ export const Systems = ({ edit, behind }: { edit: Editing; behind: ReadonlyMap<s
           <TextField edit={edit} path={[...path, 'id']} label={words.id} required />
           <TextField edit={edit} path={[...path, 'name']} label={words.name} />
           <PeriodField edit={edit} path={[...path, 'used']} label={words.used} words={words.period} />
-          <TextField edit={edit} path={[...path, 'where']} label={words.where} />
-          <TextField edit={edit} path={[...path, 'source']} label={words.source} />
-          <TextField edit={edit} path={[...path, 'note']} label={words.note} />
           <TickField edit={edit} path={[...path, 'reversed']} label={words.rightToLeft} />
         </div>
+        <EntryFields edit={edit} path={path} />
         <Layouts edit={edit} path={path} system={entry} />
         <Examples edit={edit} path={path} system={entry} />
       </>

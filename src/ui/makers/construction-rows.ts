@@ -1,4 +1,4 @@
-import { partialDateSpan } from '../../span';
+import { periodSpan } from '../../span';
 
 /** One fact of construction on the axis; `end` is the first year after it, null when it is still so. */
 export interface AxisFact {
@@ -26,11 +26,11 @@ export function axisFacts(facts: readonly unknown[]): AxisFact[] {
   const read = facts.flatMap((fact, at): AxisFact[] => {
     const { part, is, used, strength } = (fact ?? {}) as Record<string, unknown>;
     if (!Array.isArray(used) || typeof used[0] !== 'string') return [];
-    const from = partialDateSpan(used[0])?.from;
-    const to = typeof used[1] === 'string' ? partialDateSpan(used[1])?.to : null;
-    if (!from || to === undefined || (to !== null && to < from)) return [];
+    const span = periodSpan([used[0], typeof used[1] === 'string' ? used[1] : null]);
+    if (!span?.from || (span.to !== null && span.to < span.from)) return [];
+    const { from, to } = span;
     const end = to === null ? null : year(to) + 1;
-    return [{ at, part: String(part ?? ''), is: String(is ?? ''), from: year(from), end, soft: strength === 'soft' }];
+    return [{ at, part: String(part ?? ''), is: String(is ?? ''), from: year(from), end, soft: strength !== 'hard' }];
   });
   const order = [...new Set(read.map(({ part }) => part))];
   return read.sort((a, b) => order.indexOf(a.part) - order.indexOf(b.part) || a.from - b.from || a.at - b.at);

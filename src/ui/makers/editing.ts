@@ -22,7 +22,8 @@ export interface Editing {
   /** Sets a field and names the step, for changes that a person knows by another name than the field's. */
   change(what: string, path: FieldPath, value: unknown): void;
   insert(list: FieldPath, entry: unknown): void;
-  remove(list: FieldPath, at: number): void;
+  /** Takes an entry out; `whole`: with its last one the list goes too. */
+  remove(list: FieldPath, at: number, whole?: boolean): void;
   move(list: FieldPath, from: number, to: number): void;
 }
 
@@ -51,7 +52,7 @@ export function editingOf(draft: Draft, inspection: Inspection, change: (draft: 
     change: (what, path, value) => change(setField(draft, path, value, { what })),
     set: (path, value, typing = false) => change(setField(draft, path, value, { typing })),
     insert: (list, entry) => change(insertEntry(draft, list, entry)),
-    remove: (list, place) => change(removeEntry(draft, list, place)),
+    remove: (list, place, whole = false) => change(removeEntry(draft, list, place, whole)),
     move: (list, from, to) => change(moveEntry(draft, list, from, to)),
   };
 }

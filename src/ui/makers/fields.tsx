@@ -184,3 +184,51 @@ export function PeriodField({
     </fieldset>
   );
 }
+
+/** One period or several, with years between in which it was not so. */
+export function PeriodsField({ edit, path, label, optional = false }: FieldProps & { optional?: boolean }) {
+  const words = strings.makers;
+  const used = edit.list(path);
+  const several = Array.isArray(used[0]);
+  const all: unknown[] = several ? used : [used];
+  const put = (what: string, next: unknown[]) => edit.change(what, path, next.length === 1 ? next[0] : next);
+  const labelOf = (index: number) => (several ? words.ofPeriods(label, index + 1) : label);
+  return (
+    <div {...placeOf(path)}>
+      {all.map((_, index) => (
+        <div key={index}>
+          <PeriodField
+            edit={edit}
+            path={several ? [...path, index] : path}
+            label={labelOf(index)}
+            words={words.period}
+            optional={optional && !several}
+          />
+          {several && (
+            <button
+              type="button"
+              class="small"
+              onClick={() =>
+                put(
+                  words.steps.removePeriod,
+                  all.filter((_, at) => at !== index),
+                )
+              }
+            >
+              {words.remove(words.periodName(index + 1))}
+            </button>
+          )}
+        </div>
+      ))}
+      {used.length > 0 && (
+        <button
+          type="button"
+          class="small after-field"
+          onClick={() => put(words.steps.addPeriod, [...all, ['', null]])}
+        >
+          {words.addPeriod}
+        </button>
+      )}
+    </div>
+  );
+}

@@ -21,7 +21,9 @@ function shownAt(editor: HTMLElement, where: string): HTMLElement | null {
 
 /** Whether some field, or what holds it, can be gone to: not so for what has no place on the screen at all. */
 export const hasField = (where: string): boolean =>
-  /^(?:maker|aliases|sources|stamped|note|codeSystems|plants|plantsComplete|construction|models|trade)\b/.test(where);
+  /^(?:maker|aliases|sources|authors|licence|stamped|note|codeSystems|plants|plantsComplete|carriers|marks|parts|construction|models|numbers|typefaces|prices|trade)\b/.test(
+    where,
+  );
 
 /** Goes to the field of a problem. A slot whose fields are folded away is opened first, and gone to when it is drawn. */
 export function useGoToField() {

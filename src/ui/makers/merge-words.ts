@@ -1,20 +1,23 @@
-import type { Conflict, MakerFile } from '../../maker';
+import type { Conflict, Entry, MakerFile, Run, Size } from '../../maker';
 import { strings } from '../../words';
 import { periodText } from './period-text';
 import { type SlotValue, slotWords, wholeSlotWords } from './slot-words';
 
 const words = strings.makers;
 type Period = readonly [string, string | null];
-type Size = NonNullable<MakerFile['models'][number]['size']>;
 type Stamped = NonNullable<MakerFile['stamped']>;
-type Price = NonNullable<MakerFile['trade']['newPriceFloor']>[number];
+type Exception = NonNullable<Entry['exceptions']>[number];
 
 /** What a field is called in the editor, where its name in the file is not the catalogue's. */
 const labels: Record<string, () => string> = {
   reversed: () => words.rightToLeft,
   layouts: () => words.layout,
   models: () => words.onlyModels,
-  newPriceFloor: () => words.priceFloor,
+  part: () => words.part,
+  systems: () => words.carrierSystems,
+  texts: () => words.texts,
+  words: () => words.partWords,
+  model: () => words.ofModel,
 };
 const labelOf = (field: string): string => {
   const label = labels[field]?.() ?? Reflect.get(words, field);
@@ -91,19 +94,41 @@ function oneWords(field: string, value: unknown): string {
       const { code, reads, note } = value as { code: string; reads: string; note?: string };
       return `${code}: ${reads}${note ? ` (${note})` : ''}`;
     }
-    case 'newPriceFloor': {
-      const { amount, currency, year } = value as Price;
-      return `${amount} ${currency}, ${year}`;
+    case 'runs':
+      return runWords(value as Run);
+    case 'standing': {
+      const { is, why } = value as NonNullable<Entry['standing']>;
+      return why ? `${words.standings[is]} (${why})` : words.standings[is];
     }
-    case 'size':
-      return sizeWords(value as Size);
+    case 'exceptions':
+      return (value as Exception).what;
+    case 'pictures':
+      return Reflect.get(value as object, 'shows');
+    case 'condition':
+      return Reflect.get(strings.claims.says.conditions, String(value)) ?? String(value);
+    case 'kind':
+      return kindWords(String(value));
     case 'stamped': {
-      const { from, to, source } = value as Stamped;
-      return `${periodText([from, to])} (${source})`;
+      const { from, to, sources } = value as Stamped;
+      return sources ? `${periodText([from, to])} (${sources.join('; ')})` : periodText([from, to]);
     }
     default:
       return value === true ? words.yes : value === false ? words.no : String(value);
   }
+}
+
+const kindWords = (kind: string): string =>
+  Reflect.get({ ...words.carrierKinds, ...words.markKinds, ...words.runKinds }, kind) ?? kind;
+
+function runWords({ made, size, kind, name, with: whom, pieces }: Run): string {
+  const said = [
+    ...(made ? (listOf('made', made) ?? []) : []),
+    ...(size ? [sizeWords(size)] : []),
+    ...(kind ? [kindWords(kind)] : []),
+    ...[name, whom].flatMap((one) => one ?? []),
+    ...(pieces === undefined ? [] : [`${words.pieces.toLowerCase()} ${pieces}`]),
+  ];
+  return said.length === 0 ? words.nothing : said.join(', ');
 }
 
 function sizeWords({ unit, tolerance, ...sides }: Size): string {

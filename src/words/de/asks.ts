@@ -18,7 +18,7 @@ export const asks: AskWords = {
   'lower-price': () => 'Gibt es einen Grund für den niedrigeren Preis?',
   'parts-not-shown': () => 'Könnten Sie Fotos von Teilen ergänzen, die noch nicht zu sehen sind?',
   'parts-to-show': ({ parts: shown }, kit) =>
-    `Könnten Sie Fotos ergänzen, soweit noch nicht zu sehen: ${kit.list([...shown.map((part) => parts[part]), 'der Stempel'])}?`,
+    `Könnten Sie Fotos ergänzen, soweit noch nicht zu sehen: ${kit.list([...shown.map((part) => parts(part)), 'der Stempel'])}?`,
   'first-photos': () => 'Könnten Sie Fotos von Vorderseite, Rückseite, Boden, Innenseite und Stempel ergänzen?',
   'own-photo': () =>
     'Könnten Sie Fotos des Stücks selbst ergänzen, eines davon mit dem heutigen Datum auf einem Zettel?',

@@ -1,7 +1,7 @@
 import type { EvidenceWords } from '../evidence-words';
 import type { Kit } from '../kit';
 import { sayMark } from '../say-mark';
-import { bareParts } from './parts';
+import { filePart } from './parts';
 
 interface Said {
   field: string;
@@ -41,9 +41,9 @@ export const evidence: EvidenceWords = {
     plant: ({ plants }, dates, _places, kit) => `Die Werkstatt ${kit.either(plants)} arbeitete ${dates}`,
     mark: ({ tells }, _dates, _places, kit) => sayMark(tells, kit.language),
     material: (says, dates, _places, kit) =>
-      `${said(says, kit)}, und ${says.maker} verwendete ${bareParts[says.part]} aus ${kit.either(says.is)} ${dates}`,
+      `${said(says, kit)}, und ${says.maker} verwendete ${filePart(says.part)} aus ${kit.either(says.is)} ${dates}`,
     'other-material': (says, _dates, _places, kit) =>
-      `${said(says, kit)}, und ${says.maker} verwendete ${kit.either(says.used.map((one) => kit.during(one)))} ${bareParts[says.part]} aus ${kit.either(says.is)}`,
+      `${said(says, kit)}, und ${says.maker} verwendete ${kit.either(says.used.map((one) => kit.during(one)))} ${filePart(says.part)} aus ${kit.either(says.is)}`,
     model: (says, dates, _places, kit) => `${said(says, kit)}, und ${says.maker} fertigte ${says.model} ${dates}`,
   },
   clause: (statement) => statement.replace(/^(?:Der|Die|Das|Im|In|Ein)\b/, (word) => word.toLowerCase()),

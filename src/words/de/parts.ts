@@ -1,7 +1,7 @@
-import type { PartNames } from '../parts';
+import { type KnownPartNames, type PartNames, partNamer } from '../parts';
 
 /** What a buyer looks at: the outside of a bag is seen from its front and its back. */
-export const parts: PartNames = {
+const looked: KnownPartNames = {
   body: 'die Vorderseite',
   lining: 'die Innenseite',
   stitching: 'die Nähte',
@@ -16,7 +16,17 @@ export const parts: PartNames = {
   lock: 'das Schloss',
   'dust-bag': 'der Staubbeutel',
   pattern: 'die Rückseite',
+  clasp: 'der Verschluss',
+  chain: 'die Kette',
+  feet: 'die Füße',
+  rivet: 'die Nieten',
+  screw: 'die Schrauben',
+  logo: 'das Logo',
+  label: 'das Etikett',
+  pocket: 'die Innentasche',
+  card: 'die Karte',
 };
+export const parts = partNamer(looked);
 
 /** The parts themselves, as a question about one of them names it. */
 export const namedParts: PartNames = {
@@ -53,3 +63,20 @@ export const bareParts: PartNames = {
   'dust-bag': 'Staubbeutel',
   pattern: 'Muster',
 };
+
+/** Every part that a maker file can speak of without words of its own. */
+export const fileParts: KnownPartNames = {
+  ...bareParts,
+  clasp: 'Verschluss',
+  chain: 'Kette',
+  feet: 'Füße',
+  rivet: 'Nieten',
+  screw: 'Schrauben',
+  logo: 'Logo',
+  label: 'Etikett',
+  pocket: 'Innentasche',
+  card: 'Karte',
+};
+
+/** A part as a maker file names it. */
+export const filePart = partNamer(fileParts);

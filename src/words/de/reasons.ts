@@ -19,6 +19,7 @@ const sections: Record<string, string> = {
   construction: 'zur Machart',
   models: 'zu Modellen',
   trade: 'zu Gewohnheiten im Handel',
+  prices: 'zu Preisen',
 };
 
 export const reasons: ReasonWords = {

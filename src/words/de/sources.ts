@@ -17,6 +17,7 @@ export const sources: SourceWords = {
     model: ({ name }) => `Modell ${name}`,
     sizes: ({ names }) => `Größe von ${names.join(', ')}`,
     'new-price': ({ year }) => `kleinster Neupreis von ${year}`,
+    price: ({ year }) => `Preis von ${year}`,
     sale: () => 'wie verkauft wird',
   },
   itsSource: (sources) => ` (Quelle: ${sources})`,

@@ -1,7 +1,7 @@
 import type { EvidenceWords } from '../evidence-words';
 import type { Kit } from '../kit';
 import { sayMark } from '../say-mark';
-import { bareParts } from './parts';
+import { filePart } from './parts';
 
 interface Said {
   field: string;
@@ -35,9 +35,9 @@ export const evidence: EvidenceWords = {
     plant: ({ plants }, dates, _places, kit) => `The workshop ${kit.either(plants)} was at work ${dates}`,
     mark: ({ tells }, _dates, _places, kit) => sayMark(tells, kit.language),
     material: (says, dates, _places, kit) =>
-      `${said(says, kit)}, and ${says.maker} used ${bareParts[says.part]} of ${kit.either(says.is)} ${dates}`,
+      `${said(says, kit)}, and ${says.maker} used ${filePart(says.part)} of ${kit.either(says.is)} ${dates}`,
     'other-material': (says, _dates, _places, kit) =>
-      `${said(says, kit)}, and ${says.maker}'s ${bareParts[says.part]} was ${kit.either(says.is)} ${kit.either(says.used.map((one) => kit.during(one)))}`,
+      `${said(says, kit)}, and ${says.maker}'s ${filePart(says.part)} was ${kit.either(says.is)} ${kit.either(says.used.map((one) => kit.during(one)))}`,
     model: (says, dates, _places, kit) => `${said(says, kit)}, and ${says.maker} made the ${says.model} ${dates}`,
   },
   // A leading "The" loses its capital, names keep theirs.

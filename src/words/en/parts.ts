@@ -1,7 +1,7 @@
-import type { PartNames } from '../parts';
+import { type KnownPartNames, type PartNames, partNamer } from '../parts';
 
 /** What a buyer looks at: the outside of a bag is seen from its front and its back. */
-export const parts: PartNames = {
+const looked: KnownPartNames = {
   body: 'the front',
   lining: 'the inside',
   stitching: 'the stitching',
@@ -16,7 +16,17 @@ export const parts: PartNames = {
   lock: 'the lock',
   'dust-bag': 'the dust bag',
   pattern: 'the back',
+  clasp: 'the clasp',
+  chain: 'the chain',
+  feet: 'the feet',
+  rivet: 'the rivets',
+  screw: 'the screws',
+  logo: 'the logo',
+  label: 'the label',
+  pocket: 'the pocket',
+  card: 'the card',
 };
+export const parts = partNamer(looked);
 
 /** The parts themselves, as a question about one of them names it. */
 export const namedParts: PartNames = {
@@ -53,3 +63,20 @@ export const bareParts: PartNames = {
   'dust-bag': 'dust bag',
   pattern: 'pattern',
 };
+
+/** Every part that a maker file can speak of without words of its own. */
+export const fileParts: KnownPartNames = {
+  ...bareParts,
+  clasp: 'clasp',
+  chain: 'chain',
+  feet: 'feet',
+  rivet: 'rivets',
+  screw: 'screws',
+  logo: 'logo',
+  label: 'label',
+  pocket: 'pocket',
+  card: 'card',
+};
+
+/** A part as a maker file names it. */
+export const filePart = partNamer(fileParts);

@@ -8,6 +8,7 @@ const sections: Record<string, string> = {
   construction: 'construction',
   models: 'models',
   trade: 'trade habits',
+  prices: 'prices',
 };
 
 export const reasons: ReasonWords = {

@@ -17,6 +17,7 @@ export const sources: SourceWords = {
     model: ({ name }) => `model ${name}`,
     sizes: ({ names }) => `size of ${names.join(', ')}`,
     'new-price': ({ year }) => `smallest new price of ${year}`,
+    price: ({ year }) => `price of ${year}`,
     sale: () => 'how it is sold',
   },
   itsSource: (sources) => ` (source: ${sources})`,

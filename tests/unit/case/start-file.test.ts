@@ -16,9 +16,9 @@ it('a file begun from a listing names maker, model, size and where they stand, a
   expect(problems).toEqual([]);
   expect(file?.maker).toBe('Velmar Lane');
   expect(file?.models).toMatchObject([
-    { name: 'Tote 30', size: { width: 30, height: 21, depth: 17, unit: 'cm', tolerance: 1 } },
+    { name: 'Tote 30', runs: [{ size: { width: 30, height: 21, depth: 17, unit: 'cm', tolerance: 1 } }] },
   ]);
-  expect(file?.models[0]?.source).toMatch(/^https?:\/\/\S+, \d{4}-\d{2}-\d{2}$/);
+  expect(file?.models[0]?.sources?.[0]).toMatch(/^https?:\/\/\S+, \d{4}-\d{2}-\d{2}$/);
 });
 
 it('leaves out what the listing does not say, and begins nothing without a maker', () => {

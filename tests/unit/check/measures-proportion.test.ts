@@ -39,7 +39,7 @@ const tall = {
   ...ondrasse,
   models: [
     ...ondrasse.models,
-    { name: 'Carryall 20', size: { width: 20, height: 20, depth: 10, unit: 'cm' as const, tolerance: 1 } },
+    { name: 'Carryall 20', runs: [{ size: { width: 20, height: 20, depth: 10, unit: 'cm' as const, tolerance: 1 } }] },
   ],
 };
 

@@ -1,4 +1,5 @@
 import { newPricePlausible } from '../../../src/check/new-price-plausible';
+import type { FilePrice } from '../../../src/maker/types';
 import { testRule } from '../../rule-tester';
 import { claim, facts, judgedBy, madeIn, ondrasse, priceOf, stated, withPhotos } from './sample';
 
@@ -10,18 +11,18 @@ const asking = (minor: number, currency: string | null, condition: 'new' | 'unus
 const inField = (minor: number, words?: string) =>
   facts({ listing: withPhotos(1, { price: stated(priceOf(minor)), condition: stated('new' as const, words) }) });
 
-const newPriceFloor = [
-  { amount: 300, currency: 'EUR', year: 2000 },
-  { amount: 620, currency: 'EUR', year: 2015 },
-  { amount: 100, currency: 'GBP', year: 2015 },
+const prices: FilePrice[] = [
+  { condition: 'new', least: 300, currency: 'EUR', year: 2000 },
+  { condition: 'new', least: 620, currency: 'EUR', year: 2015 },
+  { condition: 'new', least: 100, currency: 'GBP', year: 2015 },
 ];
 const withFloors = (year: number | null, minor = 12_400) => {
   const given = asking(minor, 'EUR');
   const claims = year === null ? given.claims : [...given.claims, madeIn(year)];
-  return judgedBy({ ...given, claims }, { ...ondrasse, trade: { newPriceFloor } });
+  return judgedBy({ ...given, claims }, { ...ondrasse, prices });
 };
 /** A price of which a third is a whole sum. */
-const roundFloor = { ...ondrasse, trade: { newPriceFloor: [{ amount: 600, currency: 'EUR', year: 2015 }] } };
+const roundFloor = { ...ondrasse, prices: [{ condition: 'new' as const, least: 600, currency: 'EUR', year: 2015 }] };
 const floor = { amount: 620, currency: 'EUR', year: 2015 };
 const said = { words: 'brand new', inData: false };
 const source = 'maker file of Ondrasse: smallest new price of 2015 (source: invented price list)';
@@ -120,7 +121,7 @@ testRule(newPricePlausible, {
     'without a price': [facts(), 'cannot-tell', 'not-stated'],
     'without its currency': [asking(5_000, null), 'cannot-tell', 'price-without-like'],
     'where the file has no prices': [
-      judgedBy(asking(5_000, 'EUR'), { ...ondrasse, trade: {} }),
+      judgedBy(asking(5_000, 'EUR'), { ...ondrasse, prices: [] }),
       'not-applicable',
       'maker-file-silent',
     ],

@@ -127,18 +127,24 @@ const mark: fc.Arbitrary<(id: string) => MarkRead> = fc
 const maker = {
   ...ondrasse,
   construction: [
-    { part: 'lining', is: 'olive twill', not: ['satin'], used: ['1970', '1994'], strength: 'hard', source: 'invented' },
-    { part: 'lining', is: 'sand suede', not: ['satin'], used: ['1995', null], strength: 'soft', source: 'invented' },
+    {
+      part: 'lining',
+      is: 'olive twill',
+      not: ['satin'],
+      used: ['1970', '1994'],
+      strength: 'hard',
+      sources: ['invented'],
+    },
+    { part: 'lining', is: 'sand suede', not: ['satin'], used: ['1995', null], strength: 'soft', sources: ['invented'] },
   ],
   models: [
     {
       name: 'Carryall 30',
-      made: ['1985', '1997'],
-      size: { width: 30, height: 21, depth: 17, unit: 'cm', tolerance: 1 },
+      runs: [{ made: ['1985', '1997'], size: { width: 30, height: 21, depth: 17, unit: 'cm', tolerance: 1 } }],
     },
     { name: 'Carryall 45', made: ['1999', null] },
   ],
-  stamped: { from: '1990', to: null, source: 'invented' },
+  stamped: { from: '1990', to: null, sources: ['invented'] },
 } as MakerFile;
 
 const numbered = <T>(make: readonly ((id: string) => T)[], letter: string): T[] =>

@@ -13,14 +13,15 @@ import { sayReason } from '../../../src/words';
 import { photoRead } from '../../photo-read';
 import { inEnglish } from '../../said';
 import { blankListing } from '../blank-listing';
+import { blankMaker } from '../blank-maker';
 
 /** A small invented maker, enough for every check. */
 export const ondrasse: MakerFile = {
-  format: 1,
+  ...blankMaker,
   maker: 'Ondrasse',
   aliases: ['ondrasse bruxelles'],
   sources: ['invented for tests'],
-  stamped: { from: '1980', to: null, source: 'invented workshop ledger' },
+  stamped: { from: '1980', to: null, sources: ['invented workshop ledger'] },
   plants: [
     { code: 'KV', place: 'BE', used: ['1988', '2003'] },
     { code: 'LT', place: 'IT', used: ['1994', '2010'] },
@@ -40,24 +41,23 @@ export const ondrasse: MakerFile = {
       not: ['microsuede', 'suede'],
       used: ['1970', '1999'],
       strength: 'soft',
-      source: 'invented catalogue',
+      sources: ['invented catalogue'],
     },
-    { part: 'zip', is: 'coil zip', used: ['2001', null], strength: 'hard', source: 'invented purchase book' },
+    { part: 'zip', is: 'coil zip', used: ['2001', null], strength: 'hard', sources: ['invented purchase book'] },
   ],
   models: [
     {
       name: 'Carryall 30',
-      made: ['1985', '2012'],
-      size: { width: 30, height: 21, depth: 17, unit: 'cm', tolerance: 1 },
+      runs: [{ made: ['1985', '2012'], size: { width: 30, height: 21, depth: 17, unit: 'cm', tolerance: 1 } }],
       parts: ['body', 'base', 'lining', 'handle'],
     },
   ],
+  prices: [{ condition: 'new', least: 620, currency: 'EUR', year: 2015, sources: ['invented price list'] }],
   trade: {
     discounts: 'never',
     sampleSales: false,
     seconds: false,
-    newPriceFloor: [{ amount: 620, currency: 'EUR', year: 2015 }],
-    source: 'invented price list',
+    sources: ['invented price list'],
   },
 };
 

@@ -8,7 +8,7 @@ const sized = (title: string, ...measures: Measure[]) =>
 const row = (...sizes: number[]) =>
   sized('Carryall 30', ...sizes.map((cm) => measureOf('unknown', cm * 10, `${cm} cm`)));
 const source = 'maker file of Ondrasse: size of Carryall 30';
-const basis = ['A model has one size; the measurements of a piece stay within its tolerance.'];
+const basis = ['A model has the size of its time; the measurements of a piece stay within its tolerance.'];
 const fitting = (...fits: [side: string, mm: number][]) => ({
   model: 'Carryall 30',
   off: [],

@@ -1,4 +1,5 @@
 import { usedPricePlausible } from '../../../src/check/used-price-plausible';
+import type { FilePrice } from '../../../src/maker/types';
 import { testRule } from '../../rule-tester';
 import { claim, facts, judgedBy, ondrasse, priceOf, stated, withPhotos } from './sample';
 
@@ -22,14 +23,75 @@ const told = {
   source,
 };
 /** A price of which a fifteenth is a whole sum. */
-const roundFloor = { ...ondrasse, trade: { newPriceFloor: [{ amount: 600, currency: 'EUR', year: 2015 }] } };
-const floors = [
-  { amount: 620, currency: 'EUR', year: 2015 },
-  { amount: 300, currency: 'EUR', year: 2000 },
+/** What pieces in the same condition cost, beside a new price that alone would raise no doubt. */
+const usedPrices = {
+  ...ondrasse,
+  prices: [
+    { condition: 'new' as const, least: 900, currency: 'EUR', year: 2015 },
+    { condition: 'used' as const, least: 600, most: 800, currency: 'EUR', year: 2024, sources: ['sales seen'] },
+    { condition: 'used' as const, least: 5_000, currency: 'EUR', year: 1990 },
+    { condition: 'worn' as const, least: 4_000, currency: 'EUR', year: 2024 },
+    {
+      model: 'Carryall 30',
+      condition: 'used' as const,
+      least: 900,
+      currency: 'EUR',
+      year: 2024,
+      sources: ['auctions'],
+    },
+  ],
+};
+const roundFloor = { ...ondrasse, prices: [{ condition: 'new' as const, least: 600, currency: 'EUR', year: 2015 }] };
+const floors: FilePrice[] = [
+  { condition: 'new', least: 620, currency: 'EUR', year: 2015 },
+  { condition: 'new', least: 300, currency: 'EUR', year: 2000 },
 ];
 
 testRule(usedPricePlausible, {
   speaks: {
+    'on less than a third of what pieces in this condition cost at least': [
+      judgedBy(asking(15_000, claim('condition', 'used', { condition: 'used' })), usedPrices),
+      {
+        kind: 'doubt',
+        data: {
+          price: priceOf(15_000),
+          maker: 'Ondrasse',
+          floor: { amount: 600, currency: 'EUR', year: 2024 },
+          like: true,
+        },
+        says: 'EUR 150 is less than a third of what the file of Ondrasse gives as the least for a piece in this condition (EUR 600 in 2024).',
+        basis: ['A piece rarely goes for less than a third of what such pieces cost in the same condition.'],
+        asks: ['purchase'],
+        source: 'maker file of Ondrasse: price of 2024 (source: sales seen)',
+        evidence: ['price-asked-used-0', 'floor-like-0'],
+      },
+    ],
+    'on less than a third of what this model costs in this condition': [
+      judgedBy(
+        facts({
+          claims: [
+            claim('condition', 'used', { condition: 'used' }),
+            claim('model', 'Carryall 30', { model: 'Carryall 30' }),
+          ],
+          listing: withPhotos(1, { price: stated(priceOf(25_000)) }),
+        }),
+        usedPrices,
+      ),
+      {
+        kind: 'doubt',
+        data: {
+          price: priceOf(25_000),
+          maker: 'Ondrasse',
+          floor: { amount: 900, currency: 'EUR', year: 2024, model: 'Carryall 30' },
+          like: true,
+        },
+        says: 'EUR 250 is less than a third of what the file of Ondrasse gives as the least for Carryall 30 in this condition (EUR 900 in 2024).',
+        basis: ['A piece rarely goes for less than a third of what such pieces cost in the same condition.'],
+        asks: ['purchase'],
+        source: 'maker file of Ondrasse: price of 2024 (source: auctions)',
+        evidence: ['price-asked-used-0', 'floor-like-0'],
+      },
+    ],
     'on a piece for next to nothing': [asking(3_500), { ...told, evidence: ['price-asked-used-0', 'floor-0'] }],
     'on one that is called used': [called('used'), { ...told, evidence: ['price-asked-used-0', 'floor-0'] }],
     'by the rates that favour the seller where the currency is another': [
@@ -50,7 +112,7 @@ testRule(usedPricePlausible, {
     'on a piece that a field calls worn': inField('worn'),
     'against the price that favours the seller': judgedBy(asking(2_100), {
       ...ondrasse,
-      trade: { newPriceFloor: floors },
+      prices: floors,
     }),
     'where the price asked is an earlier one': facts({
       listing: withPhotos(1, { price: stated(priceOf(3_500, 'EUR', 'was')) }),
@@ -67,7 +129,7 @@ testRule(usedPricePlausible, {
       'price-without-like',
     ],
     'where the file has no prices': [
-      judgedBy(asking(3_500), { ...ondrasse, trade: {} }),
+      judgedBy(asking(3_500), { ...ondrasse, prices: [] }),
       'not-applicable',
       'maker-file-silent',
     ],
@@ -77,6 +139,14 @@ testRule(usedPricePlausible, {
       is: 1 / 15,
       step: 1 / 60_000,
       given: (share) => judgedBy(asking(share * 60_000), roundFloor),
+      under: 'doubt',
+      at: 'silent',
+      over: 'silent',
+    },
+    implausibleShareOfLike: {
+      is: 1 / 3,
+      step: 1 / 60_000,
+      given: (share) => judgedBy(asking(share * 60_000, claim('condition', 'used', { condition: 'used' })), usedPrices),
       under: 'doubt',
       at: 'silent',
       over: 'silent',

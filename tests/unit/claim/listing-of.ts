@@ -2,10 +2,11 @@ import { type Claim, findClaims } from '../../../src/claim';
 import type { Listing } from '../../../src/listing/types';
 import type { MakerFile } from '../../../src/maker/types';
 import { blankListing } from '../blank-listing';
+import { blankMaker } from '../blank-maker';
 
 /** A small maker file for claim tests: an invented maker with one plant, some construction words and two models. */
 export const ondrasse: MakerFile = {
-  format: 1,
+  ...blankMaker,
   maker: 'Ondrasse',
   aliases: ['ondrasse bruxelles', 'オンドラス'],
   sources: ['invented for the tests'],
@@ -19,9 +20,9 @@ export const ondrasse: MakerFile = {
       also: ['khaki twill'],
       used: ['1970', null],
       strength: 'soft',
-      source: 'test',
+      sources: ['test'],
     },
-    { part: 'lining', is: 'alcove weave', used: ['1970', null], strength: 'soft', source: 'test' },
+    { part: 'lining', is: 'alcove weave', used: ['1970', null], strength: 'soft', sources: ['test'] },
   ],
   models: [{ name: 'Carryall 30', aliases: ['carry-all 30'] }, { name: 'Boulevard 25' }],
   trade: {},

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { decodeLattice, periodsOf } from '../../../src/code';
+import { decodeLattice } from '../../../src/code';
 import { builtInMakers } from '../../../src/maker';
+import { listOfPeriods } from '../../../src/span';
 import type { Lattice } from '../../../src/stamp/types';
 import { chanceFrom, pick, pickText } from '../../reference/number-systems';
 
@@ -29,7 +30,9 @@ const two = (number: number) => String(number).padStart(2, '0');
 const file = builtInMakers[0]!;
 const plantsOf = (year: number) =>
   file.plants
-    .filter((plant) => periodsOf(plant).some(([first, last]) => Number(first) <= year && year <= Number(last ?? 9999)))
+    .filter((plant) =>
+      listOfPeriods(plant.used).some(([first, last]) => Number(first) <= year && year <= Number(last ?? 9999)),
+    )
     .map(({ code }) => code);
 
 /** Mostly sound codes of Ondrasse, some of their shape with any values, some other text. */

@@ -4,6 +4,7 @@ import { evidenceSchema } from '../../../src/evidence/types';
 import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { sayStated } from '../../../src/words';
+import { blankMaker } from '../blank-maker';
 import { datingOf, decoding, madeClaim, mark, nineties, ondrasse, originClaim, reading } from './samples';
 
 const nothing = { claims: [], decodings: [], marks: [], maker: null };
@@ -153,7 +154,7 @@ test('origin words in the listing are one fact with the claim that they are', ()
 });
 
 const maker: MakerFile = {
-  format: 1,
+  ...blankMaker,
   maker: 'Tessaro Vell',
   aliases: [],
   sources: ['invented'],
@@ -166,11 +167,11 @@ const maker: MakerFile = {
       also: ['green twill'],
       used: ['1970', '1988'],
       strength: 'hard',
-      source: 'house book',
+      sources: ['house book'],
     },
-    { part: 'lining', is: 'red suede', used: ['1989', null], strength: 'soft', source: 'house book' },
+    { part: 'lining', is: 'red suede', used: ['1989', null], strength: 'soft', sources: ['house book'] },
   ],
-  models: [{ name: 'Carryall 30', made: ['1985', '1999'] }],
+  models: [{ name: 'Carryall 30', runs: [{ made: ['1985', '1999'] }] }],
   trade: {},
 };
 

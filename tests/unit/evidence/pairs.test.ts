@@ -99,8 +99,22 @@ const material = (id: string, words: string): Claim => ({
 const lined = {
   ...ondrasse,
   construction: [
-    { part: 'lining', is: 'olive twill', not: ['satin'], used: ['1970', '1994'], strength: 'hard', source: 'invented' },
-    { part: 'lining', is: 'sand suede', not: ['satin'], used: ['1995', '1999'], strength: 'hard', source: 'invented' },
+    {
+      part: 'lining',
+      is: 'olive twill',
+      not: ['satin'],
+      used: ['1970', '1994'],
+      strength: 'hard',
+      sources: ['invented'],
+    },
+    {
+      part: 'lining',
+      is: 'sand suede',
+      not: ['satin'],
+      used: ['1995', '1999'],
+      strength: 'hard',
+      sources: ['invented'],
+    },
   ],
 } as MakerFile;
 
@@ -174,7 +188,7 @@ test('a code whose own system excludes its date is held against nothing, and a c
 
 test('the years of a model have a year of room on both sides', () => {
   const model: Claim = { ...from, kind: 'model', id: 'm1', words: 'Carryall 30', model: 'Carryall 30' };
-  const maker = { ...ondrasse, models: [{ name: 'Carryall 30', made: ['1985', '1995'] }] } as MakerFile;
+  const maker = { ...ondrasse, models: [{ name: 'Carryall 30', runs: [{ made: ['1985', '1995'] }] }] } as MakerFile;
   const pair = (year: number) =>
     stand({ claims: [model], decodings: [codeOf(year)], maker }).map((one) => one.split(' ')[3]);
   expect([1995, 1996, 1998].map(pair)).toEqual([['agrees'], ['within-room'], ['conflicts']]);

@@ -5,6 +5,7 @@ import type { MakerFile } from '../../../src/maker/types';
 import type { MarkRead } from '../../../src/mark/types';
 import { monthSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
 import { sayStretch } from '../../../src/words';
+import { blankMaker } from '../blank-maker';
 import { decadeSpan } from '../span/decade';
 
 const at = { field: 'description', start: 0, end: 1 } as const;
@@ -90,17 +91,7 @@ export const piece = (id: string, over: Partial<Dating> = {}): Dating => ({
 export const nineties = decadeSpan(1990);
 
 /** The file of the maker that the readings above follow. */
-export const ondrasse: MakerFile = {
-  format: 1,
-  maker: 'Ondrasse',
-  aliases: [],
-  sources: [],
-  plants: [],
-  codeSystems: [],
-  construction: [],
-  models: [],
-  trade: {},
-};
+export const ondrasse: MakerFile = { ...blankMaker, maker: 'Ondrasse' };
 
 type Over = Partial<Dating>;
 /** A year that the seller gives, a code that a photo shows, a mark on the piece: kinds that rules know. */

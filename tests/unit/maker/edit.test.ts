@@ -69,7 +69,7 @@ test('typing a word is one step', () => {
   for (const text of ['O', 'On', 'Ond']) draft = setField(draft, ['maker'], text, { typing: true });
   draft = setField(draft, ['note'], 'x', { typing: true });
   expect(draft.past).toHaveLength(2);
-  expect(undoStep(undoStep(draft)).value).toEqual({ format: 1, maker: '' });
+  expect(undoStep(undoStep(draft)).value).toEqual({ format: 2, maker: '' });
 });
 
 test('a draft survives being stored as JSON, with its steps', () => {
@@ -82,7 +82,7 @@ test('a draft survives being stored as JSON, with its steps', () => {
 test('a field named __proto__ changes nothing', () => {
   const draft = setField(newDraft('Ondrasse'), ['__proto__', 'polluted'], true);
   expect(({} as Record<string, unknown>).polluted).toBeUndefined();
-  expect(draft.value).toEqual({ format: 1, maker: 'Ondrasse' });
+  expect(draft.value).toEqual({ format: 2, maker: 'Ondrasse' });
 });
 
 const seed = 20_251_125;

@@ -34,7 +34,7 @@ test('what only one file knows is taken, and each difference is a conflict in wh
   const { merged, conflicts } = mergeMakerFiles(mine, theirs);
   expect(conflicts.map(({ mine: _mine, theirs: _theirs, ...rest }) => rest)).toEqual([
     { id: 'plants KV BE', group: 'plants', entry: 'plant KV in Belgium', fields: ['used', 'name'] },
-    { id: 'models carryall 30', group: 'models', entry: 'model Carryall 30', fields: ['name', 'size'] },
+    { id: 'models carryall 30', group: 'models', entry: 'model Carryall 30', fields: ['name', 'runs'] },
     { id: 'trade discounts', group: 'trade', entry: 'discounts', fields: ['discounts'] },
   ]);
   expect(conflicts[0]).toMatchObject({ mine: mine.plants[0], theirs: theirs.plants[0] });
@@ -52,7 +52,7 @@ test('a choice takes theirs, and the conflict is still listed', () => {
   expect(conflicts).toHaveLength(3);
   expect(merged.plants[0]).toEqual(theirs.plants[0]);
   expect(merged.trade.discounts).toBe('rarely');
-  expect(merged.models[0]?.size?.width).toBe(30);
+  expect(merged.models[0]?.runs?.[0]?.size?.width).toBe(30);
 });
 
 test('a file merged with itself is itself, without conflict', () => {

@@ -6,7 +6,7 @@ import { pageHtml, takeHtml } from '../../take-pages/score';
 
 const ticked = (...pages: string[]) => pages.flatMap((page) => takeHtml(pageHtml(page))).filter((one) => one.ticked);
 const fileFrom = (maker: string, ...pages: string[]) => {
-  const inspected = inspectDraft(draftOf(draftWith({ format: 1, maker }, ticked(...pages))));
+  const inspected = inspectDraft(draftOf(draftWith({ format: 2, maker }, ticked(...pages))));
   expect(inspected.problems).toEqual([]);
   return inspected.file!;
 };
@@ -18,7 +18,9 @@ describe('a draft of what a page told', () => {
     expect(file.codeSystems.map(({ id }) => id)).toEqual(['taken', 'taken-2', 'taken-3', 'taken-4', 'taken-5']);
     const [reading] = decodeExactly('HJ1929', file);
     expect([reading?.span?.from, reading?.places]).toEqual(['1999-12-01', ['FR']]);
-    expect(file.plants[0]!.source).toBe('https://leather-notes.example/codes, 2026-11-29: “KV | Belgium | 1982–2003”');
+    expect(file.plants[0]!.sources).toEqual([
+      'https://leather-notes.example/codes, 2026-11-29: “KV | Belgium | 1982–2003”',
+    ]);
   });
 
   it('makes letters by year one cycle, and numbers by year one table', () => {
@@ -29,14 +31,14 @@ describe('a draft of what a page told', () => {
   });
 
   it('leaves away what the page does not say, so that the editor asks for it', () => {
-    const value = draftWith({ format: 1, maker: 'Ondrasse' }, ticked('en-table-two-sections').slice(0, 1));
-    expect(value.plants).toEqual([{ code: 'KV', place: 'BE', source: expect.any(String) }]);
+    const value = draftWith({ format: 2, maker: 'Ondrasse' }, ticked('en-table-two-sections').slice(0, 1));
+    expect(value.plants).toEqual([{ code: 'KV', place: 'BE', sources: [expect.any(String)] }]);
     expect(inspectDraft(draftOf(value)).problems.map(({ where }) => where)).toEqual(['plants[0].used']);
   });
 
   it('gives letters that only an example has a plant of an unknown place', () => {
     const plants = ticked('en-table-plants').filter((one) => one.kind === 'plant' && one.code === 'HJ');
-    const value = draftWith({ format: 1, maker: 'Ondrasse' }, [...plants, ...ticked('en-table-systems')]);
+    const value = draftWith({ format: 2, maker: 'Ondrasse' }, [...plants, ...ticked('en-table-systems')]);
     const { file, problems } = inspectDraft(draftOf(value));
     expect(problems).toEqual([]);
     expect(file!.plants.map(({ code, place }) => [code, place])).toEqual([
@@ -47,7 +49,7 @@ describe('a draft of what a page told', () => {
   });
 
   it('keeps what a file has, adds behind it, and notes what no field holds', () => {
-    const value = { format: 1, maker: 'Tessaro Vell', models: [{ name: 'Busta 28', note: 'mine' }] };
+    const value = { format: 2, maker: 'Tessaro Vell', models: [{ name: 'Busta 28', note: 'mine' }] };
     const next = draftWith(value, ticked('en-table-models', 'en-table-carriers'));
     const models = next.models as { name: string; note?: string }[];
     expect(models.map(({ name }) => name)).toEqual(['Busta 28', 'Secchio', 'Postina 24', 'Cartella Grande']);

@@ -25,10 +25,10 @@ async function goTo(words: string): Promise<string | undefined> {
 }
 
 const faulty = {
-  format: 1,
+  format: 2,
   maker: '',
   sources: [7],
-  stamped: { from: '19', to: null, source: 'ledger' },
+  stamped: { from: '19', to: null, sources: ['ledger'] },
   plants: [
     {
       code: 'QA',
@@ -47,8 +47,9 @@ const faulty = {
       examples: [],
     },
   ],
-  models: [{ name: 'Tote', size: { width: -1, unit: 'cm', tolerance: 1 }, parts: ['wheel'] }],
-  trade: { newPriceFloor: [{ amount: 100, currency: 'euros', year: 2020 }] },
+  models: [{ name: 'Tote', runs: [{ size: { width: -1, unit: 'cm', tolerance: 1 } }], parts: ['Wheel'] }],
+  carriers: [{ kind: 'tab', where: '' }],
+  prices: [{ condition: 'new', least: 100, currency: 'euros', year: 2020 }],
   colour: 'red',
 };
 
@@ -64,8 +65,9 @@ test('each thing to correct leads to its own field, a folded slot being opened f
     'code system 1, slot 3, weight 2': 'codeSystems[0].layout[2].weights',
     'code system 1, examples': 'codeSystems[0].examples',
     'model 1, part 1': 'models[0].parts',
-    'model 1, size, width': 'models[0].size.width',
-    'how it is sold, price 1, currency': 'trade.newPriceFloor[0].currency',
+    'model 1, row 1, size, width': 'models[0].runs[0].size.width',
+    'place of the code 1, where it sits': 'carriers[0].where',
+    'price 1, currency': 'prices[0].currency',
   };
   const found: Record<string, string | undefined> = {};
   for (const words of Object.keys(places)) found[words] = await goTo(words);
@@ -76,7 +78,7 @@ test('what the screen has no field for is told, and leads nowhere', async () => 
   await edit(faulty);
   const list = room.querySelector('summary + .field-problems')?.textContent;
   expect(list).toContain('"colour" is not a field here');
-  await edit({ ...faulty, format: 2 });
+  await edit({ ...faulty, format: 3 });
   expect(room.querySelector('summary + .field-problems')?.textContent).toContain('format: ');
   expect(listed().map(({ textContent }) => textContent)).not.toContain('format');
 });

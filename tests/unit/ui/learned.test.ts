@@ -22,7 +22,7 @@ const learned = learnSystem(examples);
 const best = learned.remaining[0]!;
 
 test('a learned layout makes an unfinished draft a maker file that is accepted, and one undo takes it all back', () => {
-  const draft = draftOf({ format: 1, maker: 'Velmar Lane' });
+  const draft = draftOf({ format: 2, maker: 'Velmar Lane' });
   const after = setField(draft, [], withLearned(draft.value, best, examples));
   const { file, problems } = inspectDraft(after);
   expect(problems).toEqual([]);
@@ -47,7 +47,7 @@ test('a learned layout makes an unfinished draft a maker file that is accepted, 
 test('what a draft has already stays, whole or not, and no name is used twice', () => {
   const held = { code: 'KV', place: 'BE', used: ['1980', null] };
   const value = {
-    format: 1,
+    format: 2,
     maker: 'Velmar Lane',
     plants: [null, held, { place: 'IT' }],
     codeSystems: [{ id: 'learned', layout: [] }, 7],

@@ -18,7 +18,7 @@ test('every step is named as the person who took it would', () => {
     setField(start, [], {}, { what: strings.makers.steps.learn }),
     insertEntry(start, ['plants'], {}),
     insertEntry(start, ['codeSystems', 0, 'layout'], { year: 2 }),
-    insertEntry(start, ['trade', 'newPriceFloor'], {}),
+    insertEntry(start, ['prices'], {}),
     removeEntry(setField(start, ['plants'], [{}]), ['plants'], 0),
   ].map(({ past }) => undo(past.at(-1)?.what));
   expect(said).toEqual([

@@ -132,20 +132,17 @@ test('sizes, prices, habits and the years of stamping are told as their fields s
       title: 'Model Tote',
       parts: [
         {
-          label: 'Size',
+          label: 'Years and sizes',
           mine: 'width 30, height 21 cm, tolerance ± 1',
           theirs: 'width 31, height 21 cm, tolerance ± 1',
         },
       ],
     },
+    { title: 'Price of any piece, new, 2015, EUR', parts: [{ label: 'At least', mine: '620', theirs: '640' }] },
     {
       title: 'Codes were stamped',
       parts: [{ label: null, mine: '1980 – still (ledger)', theirs: '1981-03 – 1999 (ledger)' }],
     },
     { title: 'How it is sold: Has outlets', parts: [{ label: null, mine: 'yes', theirs: 'no' }] },
-    {
-      title: 'How it is sold: Smallest new piece costs at least',
-      parts: [{ label: null, mine: '620 EUR, 2015', theirs: '640 EUR, 2015' }],
-    },
   ]);
 });

@@ -1,6 +1,6 @@
 import type { WordsFor } from '../../finding-words';
 import { datedSaid, periodsSaid } from '../dates';
-import { bareParts } from '../parts';
+import { filePart } from '../parts';
 
 export const materials: WordsFor<
   'construction-against-date' | 'fresh-against-age' | 'leather-words-agree' | 'metal-words-agree'
@@ -11,7 +11,7 @@ export const materials: WordsFor<
     rule: 'Ein Hersteller wechselt seine Materialien zu bekannten Zeiten; ein Stück trägt die seiner eigenen Zeit.',
     statement({ claimed, maker, part, is, used, other, dated }, kit, kind) {
       const said = `Im Angebot steht ${kit.quote(claimed)}`;
-      const what = kind === 'agreement' || other ? `${kit.either(is)} (${bareParts[part]})` : kit.either(is);
+      const what = kind === 'agreement' || other ? `${kit.either(is)} (${filePart(part)})` : kit.either(is);
       const then = `${maker} verwendete ${periodsSaid(used, kit)} ${what}, und ${datedSaid(dated, kit)}`;
       return kind === 'agreement' ? `${said}; ${then}.` : `${said}, aber ${then}.`;
     },

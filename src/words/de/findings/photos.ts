@@ -76,7 +76,7 @@ export const photos: WordsFor<Photos> = {
     failureTitle: 'Es gibt weniger Fotos als Teile, die zu sehen sein sollten',
     rule: 'Ein Foto zeigt einen Teil gut; auf Bilder des Stücks selbst achten.',
     statement: ({ photos: shown, parts }, kit) =>
-      `${kit.count(shown, { one: '# Foto', other: '# Fotos' })} für ${parts.length + 1} Teile: ${kit.list([...parts.map((part) => partNames[part]), 'der Stempel'])}.`,
+      `${kit.count(shown, { one: '# Foto', other: '# Fotos' })} für ${parts.length + 1} Teile: ${kit.list([...parts.map((part) => partNames(part)), 'der Stempel'])}.`,
     innocent: 'Ein Foto kann mehrere Teile zeigen, und manche Marktplätze erlauben nur wenige.',
     settles: 'Fotos der genannten Teile.',
   },

@@ -11,6 +11,9 @@ const denied: Record<CheckData['sale-channel']['channel'], string> = {
   seconds: 'verkauft keine zweite Wahl',
 };
 
+const newOf = (maker: string, { model }: { model?: string | undefined }) =>
+  model === undefined ? `des kleinsten Neupreises von ${maker}` : `des Neupreises von ${model}`;
+
 export const price: WordsFor<Prices> = {
   'price-cut-plausible': {
     title: 'Der Nachlass ist von üblicher Größe',
@@ -34,10 +37,14 @@ export const price: WordsFor<Prices> = {
     title: 'Der Preis passt zu einem gebrauchten Stück dieses Herstellers',
     failureTitle: 'Der Preis ist selbst für ein gebrauchtes Stück dieses Herstellers sehr niedrig',
     rule: 'Auch gebraucht kostet ein Stück selten weniger als ein Fünfzehntel des kleinsten Neupreises.',
-    statement: ({ price: asked, maker, floor }, kit) =>
-      `${kit.price(asked)} ist weniger als ein Fünfzehntel des kleinsten Neupreises von ${maker} (${kit.amount(floor)} im Jahr ${floor.year}), und das Angebot nennt keinen Schaden.`,
-    basis: ({ price: asked, floor }) => [
-      'Auch gebraucht kostet ein Stück selten weniger als ein Fünfzehntel des kleinsten Neupreises.',
+    statement: ({ price: asked, maker, floor, like }, kit) =>
+      like
+        ? `${kit.price(asked)} ist weniger als ein Drittel dessen, was die Datei von ${maker} mindestens für ${floor.model ?? 'ein Stück'} in diesem Zustand nennt (${kit.amount(floor)} im Jahr ${floor.year}).`
+        : `${kit.price(asked)} ist weniger als ein Fünfzehntel ${newOf(maker, floor)} (${kit.amount(floor)} im Jahr ${floor.year}), und das Angebot nennt keinen Schaden.`,
+    basis: ({ price: asked, floor, like }) => [
+      like
+        ? 'Selten kostet ein Stück weniger als ein Drittel dessen, was solche Stücke in demselben Zustand kosten.'
+        : 'Auch gebraucht kostet ein Stück selten weniger als ein Fünfzehntel des kleinsten Neupreises.',
       ...(asked.currency === floor.currency ? [] : [rates]),
     ],
     innocent: 'Vielleicht ist das Stück beschädigt, ein kleines Zubehör, oder der Hersteller ist nicht bekannt.',
@@ -48,7 +55,7 @@ export const price: WordsFor<Prices> = {
     failureTitle: 'Der Preis passt kaum zu einem neuen Stück dieses Herstellers',
     rule: 'Ein neues oder unbenutztes Stück kostet selten weniger als ein Drittel des kleinsten Neupreises.',
     statement: ({ said, price: asked, maker, floor }, kit) =>
-      `${saying(said, kit)} für ${kit.price(asked)}; das kleinste neue Stück von ${maker} kostete ${kit.amount(floor)} im Jahr ${floor.year}.`,
+      `${saying(said, kit)} für ${kit.price(asked)}; ${floor.model === undefined ? `das kleinste neue Stück von ${maker}` : `${floor.model} neu`} kostete ${kit.amount(floor)} im Jahr ${floor.year}.`,
     basis: ({ price: asked, floor, share }, kit) => [
       `${kit.price(asked)} ist höchstens ${kit.percent(share)} von ${kit.amount(floor)}`,
       ...(asked.currency === floor.currency ? [] : [rates]),

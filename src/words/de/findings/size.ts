@@ -1,4 +1,5 @@
 import type { CheckData } from '../../../check';
+import type { Span } from '../../../span';
 import type { WordsFor } from '../../finding-words';
 import type { Kit } from '../../kit';
 import { between, factor, inBoth } from '../../lengths';
@@ -28,6 +29,9 @@ const sideNames: Record<Side, string> = {
 const long = (mm: number, kit: Kit) => inBoth(mm, 'Zoll', kit);
 const stated = ({ words, mm }: { words: string; mm: number }, kit: Kit) => `${kit.quote(words)} = ${long(mm, kit)}`;
 const sided = ({ side, mm }: { side: Side; mm: number }, kit: Kit) => `${sideNames[side]} ${long(mm, kit)}`;
+
+/** Which of its sizes, where the model had several by year. */
+const sizeOf = (made: Span | undefined, kit: Kit) => (made ? ` (gefertigt ${kit.during(made)})` : '');
 
 export const size: WordsFor<Sizes> = {
   'measures-stated': {
@@ -70,11 +74,11 @@ export const size: WordsFor<Sizes> = {
   'size-against-model': {
     title: 'Die angegebenen Maße sind die des Modells',
     failureTitle: 'Die angegebenen Maße sind nicht die des Modells',
-    rule: 'Ein Modell hat eine Größe; die Maße eines Stücks bleiben in deren Spielraum.',
-    statement: ({ model, off, fits }, kit) =>
+    rule: 'Ein Modell hat die Größe seiner Zeit; die Maße eines Stücks bleiben in deren Spielraum.',
+    statement: ({ model, made, off, fits }, kit) =>
       off.length > 0
-        ? `Das Angebot nennt ${model}, gibt aber an: ${kit.list(off.map(({ side, expectedMm, ...said }) => `${sideNames[side]} ${stated(said, kit)} statt ${long(expectedMm, kit)}`))}.`
-        : `Angegeben: ${kit.list(fits.map((one) => sided(one, kit)))}. Das sind die Maße von ${model}.`,
+        ? `Das Angebot nennt ${model}, gibt aber an: ${kit.list(off.map(({ side, expectedMm, ...said }) => `${sideNames[side]} ${stated(said, kit)} statt ${long(expectedMm, kit)}`))}${sizeOf(made, kit)}.`
+        : `Angegeben: ${kit.list(fits.map((one) => sided(one, kit)))}. Das sind die Maße von ${model}${sizeOf(made, kit)}.`,
     innocent: 'Vielleicht ist oben statt am Boden gemessen, oder eine andere Größe des Modells genannt.',
     settles: 'Breite, Höhe und Tiefe mit dem Maßband im Foto.',
   },

@@ -145,8 +145,8 @@ export const time: WordsFor<
     title: 'Das Modell wurde zu der Zeit gefertigt',
     failureTitle: 'Das Modell wurde zu der Zeit nicht gefertigt',
     rule: 'Ein Modell wird von seinem ersten bis zu seinem letzten Jahr gefertigt.',
-    statement: ({ maker, model, made, dated }, kit, kind) =>
-      `${maker} fertigte ${model} ${kit.during(made)}, ${kind === 'agreement' ? 'und' : 'aber'} ${datedSaid(dated, kit)}.`,
+    statement: ({ maker, model, made, again = [], dated }, kit, kind) =>
+      `${maker} fertigte ${model} ${kit.either([made, ...again].map((one) => kit.during(one)))}, ${kind === 'agreement' ? 'und' : 'aber'} ${datedSaid(dated, kit)}.`,
     innocent: 'Vielleicht ist ein ähnliches Modell gemeint, oder die Jahre der Datei sind ungenau.',
     settles: 'Woher das Modell bekannt ist, und ein Foto des ganzen Stücks.',
   },

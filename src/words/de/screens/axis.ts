@@ -1,5 +1,5 @@
 import type { ScreenWords } from '../../screen-words';
-import { bareParts } from '../parts';
+import { filePart } from '../parts';
 
 const dates = (number: number) => (number === 1 ? 'eine andere Zeit' : `${number} andere Zeiten`);
 const names = { read: 'der Code', seen: 'die Zeichen', said: 'das Angebot' } as const;
@@ -50,6 +50,6 @@ export const axisStrings: ScreenWords['axis'] = {
     mark: 'Zeichen',
     construction: 'Machart',
   },
-  about: { ...bareParts, model: 'Modell' },
+  about: (part: string) => (part === 'model' ? 'Modell' : filePart(part)),
   beyond: { before: 'früher als diese Achse', after: 'später als diese Achse' },
 };

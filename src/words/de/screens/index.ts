@@ -1,7 +1,7 @@
 import { kitFor } from '../../kit';
 import type { ScreenWords } from '../../screen-words';
 import { differencesSaid, expectedSaid } from '../codes';
-import { bareParts } from '../parts';
+import { fileParts } from '../parts';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
 import { byHandStrings } from './by-hand';
@@ -241,7 +241,7 @@ export const screens: ScreenWords = {
   observed: observedStrings,
   overlay: overlayStrings,
   changes: changesStrings,
-  parts: bareParts,
+  parts: fileParts,
   claims: {
     title: 'Was das Angebot sagt',
     none: 'Das Angebot sagt nichts, was sich prüfen lässt.',

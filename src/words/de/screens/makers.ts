@@ -1,4 +1,5 @@
 import type { ScreenWords } from '../../screen-words';
+import { entryStrings } from './maker-entries';
 import { slotStrings } from './slots';
 import { placeWords, stepWords } from './steps';
 
@@ -6,6 +7,7 @@ const some = (number: number, one: string, many: string) => `${number} ${number 
 
 /** The words of the maker-file screen. */
 export const makerStrings: ScreenWords['makers'] = {
+  ...entryStrings,
   title: 'Herstellerdateien',
   about:
     'Eine Herstellerdatei sagt, wie ein Hersteller seine Stücke datiert hat, woraus sie sind und wie sie verkauft werden. Wer einen Hersteller kennt, kann eine schreiben.',
@@ -27,8 +29,8 @@ export const makerStrings: ScreenWords['makers'] = {
     join: 'mit einer anderen Datei zusammenführen',
     addLayout: 'eine Form hinzufügen',
     removeLayout: (number) => `Form ${number} entfernen`,
-    addPeriod: (plant) => `einen Zeitraum der Werkstatt ${plant} hinzufügen`,
-    removePeriod: (plant) => `einen Zeitraum der Werkstatt ${plant} entfernen`,
+    addPeriod: 'einen Zeitraum hinzufügen',
+    removePeriod: 'einen Zeitraum entfernen',
     addSize: 'eine Größe hinzufügen',
     removeSize: 'eine Größe entfernen',
   },
@@ -55,7 +57,7 @@ export const makerStrings: ScreenWords['makers'] = {
   stamped: 'Codes wurden gestempelt',
   stampedFrom: 'von',
   stampedTo: 'bis',
-  period: { from: 'erstes Datum', to: 'noch immer', hint: '1994 oder 1994-03' },
+  period: { from: 'erstes Datum', to: 'noch immer', hint: '1994, 1994-03, about 1994, unknown' },
   plants: 'Werkstätten',
   addPlant: 'Werkstatt hinzufügen',
   plantsComplete: 'Das sind alle Werkstätten, die es gab: Ein Code einer anderen spricht gegen das Stück',
@@ -63,7 +65,6 @@ export const makerStrings: ScreenWords['makers'] = {
   country: 'Land (ISO-Code)',
   used: 'Benutzt',
   name: 'Name',
-  source: 'Quelle',
   casesBehind: (number) => `${some(number, 'deiner Fälle bestätigt', 'deiner Fälle bestätigen')} das.`,
   systems: 'Aufbau der Codes',
   system: 'Aufbau',
@@ -75,7 +76,7 @@ export const makerStrings: ScreenWords['makers'] = {
   layoutOf: (number) => `Form ${number}: Gruppen des Codes in ihrer Folge`,
   layoutName: (number) => `Form ${number}`,
   addLayout: 'Weitere Form desselben Zeitraums hinzufügen',
-  usedIn: (number) => `Benutzt, Zeitraum ${number}`,
+  ofPeriods: (label, number) => `${label}, Zeitraum ${number}`,
   periodName: (number) => `Zeitraum ${number}`,
   addPeriod: 'Zeitraum hinzufügen',
   addSlot: 'Gruppe hinzufügen',
@@ -130,10 +131,8 @@ export const makerStrings: ScreenWords['makers'] = {
   sampleSales: 'Hält Musterverkäufe ab',
   seconds: 'Verkauft zweite Wahl',
   outlets: 'Hat Outlets',
-  priceFloor: 'Das kleinste neue Stück kostet mindestens',
   addPrice: 'Preis hinzufügen',
   price: (number) => `Preis ${number}`,
-  amount: 'Betrag',
   currency: 'Währung',
   year: 'Jahr',
   mergeTitle: (name) => `Zwei Dateien zu ${name}`,

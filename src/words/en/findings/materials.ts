@@ -1,6 +1,6 @@
 import type { WordsFor } from '../../finding-words';
 import { datedSaid, periodsSaid } from '../dates';
-import { bareParts } from '../parts';
+import { filePart } from '../parts';
 
 export const materials: WordsFor<
   'construction-against-date' | 'fresh-against-age' | 'leather-words-agree' | 'metal-words-agree'
@@ -12,9 +12,9 @@ export const materials: WordsFor<
     statement({ claimed, maker, part, is, used, other, dated }, kit, kind) {
       const [what, when] = [kit.either(is), `${periodsSaid(used, kit)}, and ${datedSaid(dated, kit)}`];
       const said = `The listing says ${kit.quote(claimed)}`;
-      if (kind === 'agreement') return `${said}; ${maker}'s ${bareParts[part]} was ${what} ${when}.`;
+      if (kind === 'agreement') return `${said}; ${maker}'s ${filePart(part)} was ${what} ${when}.`;
       return other
-        ? `${said}, but ${maker}'s ${bareParts[part]} was ${what} ${when}.`
+        ? `${said}, but ${maker}'s ${filePart(part)} was ${what} ${when}.`
         : `${said}, but ${maker} used ${what} ${when}.`;
     },
     innocent: 'The part may have been replaced in a repair, or the seller used a loose word for the material.',

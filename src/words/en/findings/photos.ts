@@ -76,7 +76,7 @@ export const photos: WordsFor<Photos> = {
     failureTitle: 'There are fewer photos than parts to be seen',
     rule: 'One photo shows one part well; look for pictures of the actual piece.',
     statement: ({ photos: shown, parts }, kit) =>
-      `${kit.count(shown, { one: '# photo', other: '# photos' })} for ${parts.length + 1} parts to be seen: ${kit.list([...parts.map((part) => partNames[part]), 'the stamp'])}.`,
+      `${kit.count(shown, { one: '# photo', other: '# photos' })} for ${parts.length + 1} parts to be seen: ${kit.list([...parts.map((part) => partNames(part)), 'the stamp'])}.`,
     innocent: 'One photo may show several parts, and some marketplaces allow only a few.',
     settles: 'Photos of the parts named.',
   },

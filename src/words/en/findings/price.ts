@@ -11,6 +11,9 @@ const denied: Record<CheckData['sale-channel']['channel'], string> = {
   seconds: 'sells no factory seconds',
 };
 
+const newOf = (maker: string, { model }: { model?: string | undefined }) =>
+  model === undefined ? `${maker}'s smallest new price` : `the new price of a ${model}`;
+
 export const price: WordsFor<Prices> = {
   'price-cut-plausible': {
     title: 'The price cut is of a usual size',
@@ -34,10 +37,14 @@ export const price: WordsFor<Prices> = {
     title: 'The price fits a used piece of this maker',
     failureTitle: 'The price is very low even for a used piece of this maker',
     rule: 'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.',
-    statement: ({ price: asked, maker, floor }, kit) =>
-      `${kit.price(asked)} is less than a fifteenth of ${maker}'s smallest new price (${kit.amount(floor)} in ${floor.year}), and the listing names no damage.`,
-    basis: ({ price: asked, floor }) => [
-      'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.',
+    statement: ({ price: asked, maker, floor, like }, kit) =>
+      like
+        ? `${kit.price(asked)} is less than a third of what the file of ${maker} gives as the least for ${floor.model ?? 'a piece'} in this condition (${kit.amount(floor)} in ${floor.year}).`
+        : `${kit.price(asked)} is less than a fifteenth of ${newOf(maker, floor)} (${kit.amount(floor)} in ${floor.year}), and the listing names no damage.`,
+    basis: ({ price: asked, floor, like }) => [
+      like
+        ? 'A piece rarely goes for less than a third of what such pieces cost in the same condition.'
+        : 'Even used, a piece rarely goes for less than a fifteenth of the maker’s smallest new price.',
       ...(asked.currency === floor.currency ? [] : [rates]),
     ],
     innocent: 'The piece may be damaged, a small accessory, or the seller may not know the maker.',
@@ -48,7 +55,7 @@ export const price: WordsFor<Prices> = {
     failureTitle: 'The price is implausible for a new piece of this maker',
     rule: 'A new or unused piece is rarely offered for less than a third of the maker’s smallest new price.',
     statement: ({ said, price: asked, maker, floor }, kit) =>
-      `${saying(said, kit)} at ${kit.price(asked)}; ${maker}'s smallest new piece was ${kit.amount(floor)} in ${floor.year}.`,
+      `${saying(said, kit)} at ${kit.price(asked)}; ${floor.model === undefined ? `${maker}'s smallest new piece` : `a new ${floor.model}`} was ${kit.amount(floor)} in ${floor.year}.`,
     basis: ({ price: asked, floor, share }, kit) => [
       `${kit.price(asked)} is at most ${kit.percent(share)} of ${kit.amount(floor)}`,
       ...(asked.currency === floor.currency ? [] : [rates]),

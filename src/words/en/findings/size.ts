@@ -1,4 +1,5 @@
 import type { CheckData } from '../../../check';
+import type { Span } from '../../../span';
 import type { WordsFor } from '../../finding-words';
 import type { Kit } from '../../kit';
 import { between, factor, inBoth } from '../../lengths';
@@ -21,6 +22,9 @@ const mistaken: Record<Mistaken, string> = {
 const long = (mm: number, kit: Kit) => inBoth(mm, 'in', kit);
 const stated = ({ words, mm }: { words: string; mm: number }, kit: Kit) => `${kit.quote(words)} = ${long(mm, kit)}`;
 const sided = ({ side, mm }: { side: string; mm: number }, kit: Kit) => `${side} ${long(mm, kit)}`;
+
+/** Which of its sizes, where the model had several by year. */
+const sizeOf = (made: Span | undefined, kit: Kit) => (made ? ` (the size made ${kit.during(made)})` : '');
 
 export const size: WordsFor<Sizes> = {
   'measures-stated': {
@@ -63,11 +67,11 @@ export const size: WordsFor<Sizes> = {
   'size-against-model': {
     title: "The stated measurements are the model's",
     failureTitle: "The stated measurements are not the model's",
-    rule: 'A model has one size; the measurements of a piece stay within its tolerance.',
-    statement: ({ model, off, fits }, kit) =>
+    rule: 'A model has the size of its time; the measurements of a piece stay within its tolerance.',
+    statement: ({ model, made, off, fits }, kit) =>
       off.length > 0
-        ? `The listing says ${model}, but states ${kit.list(off.map(({ side, expectedMm, ...said }) => `${side} ${stated(said, kit)} and not ${long(expectedMm, kit)}`))}.`
-        : `The listing states ${kit.list(fits.map((one) => sided(one, kit)))}, which a ${model} has.`,
+        ? `The listing says ${model}, but states ${kit.list(off.map(({ side, expectedMm, ...said }) => `${side} ${stated(said, kit)} and not ${long(expectedMm, kit)}`))}${sizeOf(made, kit)}.`
+        : `The listing states ${kit.list(fits.map((one) => sided(one, kit)))}, which a ${model} has${sizeOf(made, kit)}.`,
     innocent: 'The seller may have measured at the top instead of the base, or named another size of the model.',
     settles: 'The width, height and depth with the tape in the photo.',
   },

@@ -138,8 +138,8 @@ export const time: WordsFor<
     title: 'The model was made at the date',
     failureTitle: 'The model was not made at the date',
     rule: 'A model is made from its first to its last year.',
-    statement: ({ maker, model, made, dated }, kit, kind) =>
-      `${maker} made the ${model} ${kit.during(made)}, ${kind === 'agreement' ? 'and' : 'but'} ${datedSaid(dated, kit)}.`,
+    statement: ({ maker, model, made, again = [], dated }, kit, kind) =>
+      `${maker} made the ${model} ${kit.either([made, ...again].map((one) => kit.during(one)))}, ${kind === 'agreement' ? 'and' : 'but'} ${datedSaid(dated, kit)}.`,
     innocent: 'The seller may use the name of a similar model, or the file’s years may be off.',
     settles: 'How the model is known, and a photo of the whole piece.',
   },

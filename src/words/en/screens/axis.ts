@@ -1,4 +1,4 @@
-import { bareParts } from '../parts';
+import { filePart } from '../parts';
 import { count } from './count';
 
 const names = { read: 'the code', seen: 'the marks', said: 'the listing' } as const;
@@ -49,6 +49,6 @@ export const axisStrings = {
     construction: 'Construction',
   },
   /** What a row of a dated construction fact is of. */
-  about: { ...bareParts, model: 'model' },
+  about: (part: string) => (part === 'model' ? 'model' : filePart(part)),
   beyond: { before: 'earlier than this axis', after: 'later than this axis' },
 } as const;

@@ -2,7 +2,7 @@ import type { FindingKind } from '../../../check/types';
 import { type Difference, type Expected, expectedWords } from '../../../code';
 import type { PickField } from '../../../listing/types';
 import { differencesSaid } from '../codes';
-import { bareParts } from '../parts';
+import { fileParts } from '../parts';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
 import { byHandStrings } from './by-hand';
@@ -229,7 +229,7 @@ export const screens = {
   observed: observedStrings,
   overlay: overlayStrings,
   changes: changesStrings,
-  parts: bareParts,
+  parts: fileParts,
   claims: {
     title: 'What the listing claims',
     sizes: {

@@ -1,10 +1,12 @@
 import type { Unusable } from '../../../code';
 import { count } from './count';
+import { entryStrings } from './maker-entries';
 import { slotStrings } from './slots';
 import { placeWords, stepWords } from './steps';
 
 /** The words of the maker-file screen. */
 export const makerStrings = {
+  ...entryStrings,
   title: 'Maker files',
   about:
     'A maker file says how one maker dated its pieces, what they are made of, and how they are sold. Anyone who knows a maker can write one.',
@@ -27,8 +29,8 @@ export const makerStrings = {
     join: 'join with another file',
     addLayout: 'add a layout',
     removeLayout: (number: number) => `remove layout ${number}`,
-    addPeriod: (plant: string) => `add a period of workshop ${plant}`.trimEnd(),
-    removePeriod: (plant: string) => `remove a period of workshop ${plant}`.trimEnd(),
+    addPeriod: 'add a period',
+    removePeriod: 'remove a period',
     addSize: 'add a size',
     removeSize: 'remove a size',
   },
@@ -54,7 +56,7 @@ export const makerStrings = {
   stamped: 'Codes were stamped',
   stampedFrom: 'from',
   stampedTo: 'to',
-  period: { from: 'first date', to: 'still', hint: '1994 or 1994-03' },
+  period: { from: 'first date', to: 'still', hint: '1994, 1994-03, about 1994, unknown' },
   plants: 'Workshops',
   addPlant: 'Add a workshop',
   plantsComplete: 'These are all workshops that there were: a code of another one speaks against the piece',
@@ -62,7 +64,6 @@ export const makerStrings = {
   country: 'Country (ISO code)',
   used: 'Used',
   name: 'Name',
-  source: 'Source',
   systems: 'Code systems',
   casesBehind: (number: number) => `${count(number, 'of your kept cases bears', 'of your kept cases bear')} this out.`,
   system: 'system',
@@ -74,7 +75,7 @@ export const makerStrings = {
   layoutOf: (number: number) => `Layout ${number}: slots of the code, in order`,
   layoutName: (number: number) => `layout ${number}`,
   addLayout: 'Add another layout of the same period',
-  usedIn: (number: number) => `Used, period ${number}`,
+  ofPeriods: (label: string, number: number) => `${label}, period ${number}`,
   periodName: (number: number) => `period ${number}`,
   addPeriod: 'Add a period',
   addSlot: 'Add a slot',
@@ -130,10 +131,8 @@ export const makerStrings = {
   sampleSales: 'Holds sample sales',
   seconds: 'Sells seconds',
   outlets: 'Has outlets',
-  priceFloor: 'Smallest new piece costs at least',
   addPrice: 'Add a price',
   price: (number: number) => `price ${number}`,
-  amount: 'Amount',
   currency: 'Currency',
   year: 'Year',
   mergeTitle: (name: string) => `Two files of ${name}`,
