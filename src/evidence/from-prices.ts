@@ -111,17 +111,15 @@ function leastPrices(maker: MakerFile | null, model: string | null, of: (price: 
 }
 
 const againstFloor = (
-  { floor, sources }: ReturnType<typeof leastPrices>[number],
-  maker: MakerFile,
+  { floor }: ReturnType<typeof leastPrices>[number],
   id: string,
   at: number,
-): Omit<PriceEvidence, 'says'> => ({
+): Omit<PriceEvidence, 'says' | 'source'> => ({
   ...plain,
   id,
   from: { kind: 'maker-file', id: String(at) },
   basis: id.replace(/-(?=\d)/, ':'),
   amounts: [ownAmount(floor.amount, floor.currency), ...inDollars(floor.amount, floor.currency)],
-  source: fileSource(maker, sources),
 });
 
 function floors(
@@ -146,14 +144,16 @@ function floors(
     ...all.map((one, at): PriceEvidence => {
       const kind = then.includes(one) ? 'floor-then' : 'floor';
       return {
-        ...againstFloor(one, maker, evidenceId.floor(at), at),
+        ...againstFloor(one, evidenceId.floor(at), at),
         says: { kind, maker: maker.maker, ...one.floor },
+        source: fileSource(maker, one.sources),
       };
     }),
     ...like.map(
       (one, at): PriceEvidence => ({
-        ...againstFloor(one, maker, evidenceId.likeFloor(at), at),
+        ...againstFloor(one, evidenceId.likeFloor(at), at),
         says: { kind: 'floor-like', maker: maker.maker, ...one.floor },
+        source: fileSource(maker, one.sources),
       }),
     ),
   ];

@@ -20,4 +20,3 @@ export const typefaceSchema = z.strictObject({
   pictures: z.array(picture).max(8).default([]),
   ...entryFields,
 });
-export type Typeface = z.infer<typeof typefaceSchema>;

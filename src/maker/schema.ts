@@ -61,7 +61,6 @@ const carrier = z.strictObject({
   ...ofPieces,
   ...entryFields,
 });
-export type Carrier = z.infer<typeof carrier>;
 
 export const besideMarkKinds = ['repair', 'size', 'shop', 'seconds', 'other'] as const;
 
@@ -74,7 +73,6 @@ const besideMark = z.strictObject({
   ...ofPieces,
   ...entryFields,
 });
-export type BesideMark = z.infer<typeof besideMark>;
 
 /** A part of the file's own, with the words by which listings name it. */
 const ownPart = z.strictObject({ id: partName, words: names.min(1) });

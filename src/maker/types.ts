@@ -1,9 +1,6 @@
 /** The maker file as zod sees it is in schema.ts; its types are inferred there and named here for other folders. */
 export type { FileNumber } from './number-schema';
-export type { Typeface } from './picture-schema';
 export type {
-  BesideMark,
-  Carrier,
   CodeSystem,
   Construction,
   Entry,

@@ -85,7 +85,7 @@ describe('every field of a maker file', () => {
     await facts.getByLabel('Also called, one a line').fill('green twill\nolive cotton');
     await facts.getByLabel('Words that speak against it, one a line').fill('suede');
     await facts.getByLabel('Only on these models, one a line').fill('Tote 30');
-    await facts.getByLabel('Source').fill('catalogue');
+    await facts.getByLabel('Sources, one a line').first().fill('catalogue');
     await button('Add a model').click();
     const models = section(/^Models/);
     await models.getByLabel('Name', { exact: true }).fill('Tote 30');
@@ -125,10 +125,10 @@ describe('every field of a maker file', () => {
         },
       ],
       construction: [{ is: 'olive twill', also: ['green twill', 'olive cotton'], not: ['suede'], models: ['Tote 30'] }],
-      models: [{ name: 'Tote 30', made: ['1991', null], parts: ['lock'] }],
+      models: [{ name: 'Tote 30', runs: [{ made: ['1991', null] }], parts: ['lock'] }],
       trade: { outlets: false },
     });
-    expect(Reflect.has((written.models as object[])[0]!, 'size')).toBe(false);
+    expect(Reflect.has((written.models as { runs: object[] }[])[0]!.runs[0]!, 'size')).toBe(false);
     // Nothing of the letter cycle is left in the year that is now two digits.
     expect(JSON.stringify(written)).toContain('[{"year":2},');
   });

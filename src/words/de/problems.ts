@@ -54,6 +54,23 @@ export const problems: ProblemWords = {
   'import-not-json': ['die Datei ist keine Ausfuhr der Merkliste', exported],
   'import-other-format': ['die Datei ist keine Ausfuhr der Merkliste', exported],
   'import-too-large': ['die Datei ist zu groß für eine Ausfuhr', exported],
+  'maker-file-double-model': [
+    'zwei Modelle der Datei haben denselben Namen',
+    'Trage die anderen Jahre und Größen beim ersten als Reihen ein.',
+  ],
+  'maker-file-newer': [
+    'die Datei hat ein neueres Format',
+    'Nimm ein neueres Tellstamp, oder bitte um die Datei in diesem Format.',
+  ],
+  'maker-file-part': [
+    'ein Teil ist nicht bekannt',
+    'Berichtige es, oder nimm es in die Teile der Datei auf.',
+  ],
+  'maker-file-range': [
+    'von zwei Zahlen fehlt eine oder steht verkehrt',
+    'Gib zuerst die kleinste, dann die größte.',
+  ],
+  'maker-file-system-unknown': ['einen Aufbau gibt es in der Datei nicht', 'Nenne einen ihrer Kurznamen.'],
   'maker-file-double-id': ['zwei Systeme der Datei haben denselben Namen', 'Gib jedem System seinen eigenen Namen.'],
   'maker-file-example': [
     'ein Beispiel liest sich anders, als es sagt',

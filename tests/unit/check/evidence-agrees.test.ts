@@ -90,8 +90,10 @@ describe('evidence-agrees', () => {
     };
     const maker: MakerFile = {
       ...ondrasse,
-      construction: [{ part: 'lining', is: 'sand canvas', used: ['1995', null], strength: 'hard', source: 'invented' }],
-      models: [{ name: 'Carryall 30', made: ['1990', null] }],
+      construction: [
+        { part: 'lining', is: 'sand canvas', used: ['1995', null], strength: 'hard', sources: ['invented'] },
+      ],
+      models: [{ name: 'Carryall 30', runs: [{ made: ['1990', null] }] }],
     };
     const told = (...claims: Facts['claims']) => said(evidenceAgrees, facts({ claims, maker }));
     for (const other of Object.values(others)) {

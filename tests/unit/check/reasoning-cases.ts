@@ -142,7 +142,7 @@ const maker = {
       name: 'Carryall 30',
       runs: [{ made: ['1985', '1997'], size: { width: 30, height: 21, depth: 17, unit: 'cm', tolerance: 1 } }],
     },
-    { name: 'Carryall 45', made: ['1999', null] },
+    { name: 'Carryall 45', runs: [{ made: ['1999', null] }] },
   ],
   stamped: { from: '1990', to: null, sources: ['invented'] },
 } as MakerFile;

@@ -47,9 +47,9 @@ it('a price, against the smallest of the maker and against another', async () =>
 const carryalls: MakerFile = {
   ...ondrasse,
   models: [
-    { name: 'Carryall 30', size: { width: 30, height: 21, depth: 17, unit: 'cm', tolerance: 1 } },
-    { name: 'Carryall 35', size: { width: 350, height: 240, depth: 180, unit: 'mm', tolerance: 5 } },
-    { name: 'Satchel', size: { width: 12, height: 9, unit: 'in', tolerance: 0.5 } },
+    { name: 'Carryall 30', runs: [{ size: { width: 30, height: 21, depth: 17, unit: 'cm', tolerance: 1 } }] },
+    { name: 'Carryall 35', runs: [{ size: { width: 350, height: 240, depth: 180, unit: 'mm', tolerance: 5 } }] },
+    { name: 'Satchel', runs: [{ size: { width: 12, height: 9, unit: 'in', tolerance: 0.5 } }] },
   ],
 } as MakerFile;
 const sized = (title: string, sides: [Parameters<typeof measureOf>[0], number, number?][]) =>

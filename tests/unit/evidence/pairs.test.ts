@@ -63,7 +63,7 @@ test('a purchase before a country, a material or a model is never more than unli
     ['material-purchase construction-m1 claim-b1 agrees informs'],
   ]);
   const model: Claim = { ...from, kind: 'model', id: 'm1', words: 'Carryall 30', model: 'Carryall 30' };
-  const maker = { ...ondrasse, models: [{ name: 'Carryall 30', made: ['1985', '1995'] }] } as MakerFile;
+  const maker = { ...ondrasse, models: [{ name: 'Carryall 30', runs: [{ made: ['1985', '1995'] }] }] } as MakerFile;
   expect([1983, 1984, 1985].map((year) => stand({ claims: [bought(year), model], maker })[0])).toEqual([
     'model-purchase model-m1 claim-b1 conflicts',
     'model-purchase model-m1 claim-b1 within-room',
