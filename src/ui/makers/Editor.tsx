@@ -2,8 +2,8 @@ import { type Draft, inspectDraft, redoStep, undoStep } from '../../maker';
 import type { Problem } from '../../problem';
 import { strings } from '../../words';
 import { ProblemNote, saidProblem, sentence } from '../parts/ProblemNote';
-import { casesBehind } from './dated-cases';
 import { BesideMarks, Carriers } from './CarrierEntries';
+import { casesBehind } from './dated-cases';
 import { EntryFields } from './EntryFields';
 import { editingOf } from './editing';
 import { FieldProblems, TextField } from './fields';
@@ -15,8 +15,8 @@ import { Numbers, Prices } from './NumberEntries';
 import { ConstructionFacts, Trade } from './OtherEntries';
 import { Plants } from './Plants';
 import { Systems } from './Systems';
-import { useDatedCases } from './use-dated-cases';
 import { Typefaces } from './Typefaces';
+import { useDatedCases } from './use-dated-cases';
 
 const words = strings.makers;
 

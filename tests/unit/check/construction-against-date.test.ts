@@ -64,7 +64,7 @@ describe('construction-against-date', () => {
           not: ['nickel'],
           used: ['1970', null] as [string, null],
           strength: 'hard' as const,
-          source: 'invented',
+          sources: ['invented'],
         },
       ],
     };

@@ -111,9 +111,9 @@ const periods: Record<string, (span: Span) => Partial<Gathered>> = {
     ],
     maker: {
       ...ondrasse,
-      models: [...ondrasse.models, { name: 'Satchel', made: ['1985', null] }],
+      models: [...ondrasse.models, { name: 'Satchel', runs: [{ made: ['1985', null] }] }],
       construction: [
-        { part: 'trim', is: 'sand suede', models: ['Satchel'], used: ['1990', '1995'], strength: 'hard', source: 's' },
+        { part: 'trim', is: 'sand suede', models: ['Satchel'], used: ['1990', '1995'], strength: 'hard', sources: ['s'] },
         {
           part: 'trim',
           is: 'satin',
@@ -121,7 +121,7 @@ const periods: Record<string, (span: Span) => Partial<Gathered>> = {
           models: ['Carryall 30'],
           used: ['1980', '1985'],
           strength: 'hard',
-          source: 's',
+          sources: ['s'],
         },
       ],
     } as MakerFile,
