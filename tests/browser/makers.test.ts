@@ -85,7 +85,7 @@ describe('a maker file written by hand', () => {
   it('is exported, joined with another file of the maker by choice, deleted and put back', async () => {
     const [download] = await Promise.all([page.waitForEvent('download'), button('Export').click()]);
     const exported = JSON.parse(readFileSync(await download.path(), 'utf8'));
-    expect(exported).toMatchObject({ format: 1, maker: 'Velmar Lane' });
+    expect(exported).toMatchObject({ format: 2, maker: 'Velmar Lane' });
     const theirs = {
       ...exported,
       plants: [
