@@ -3,8 +3,8 @@ import { testSystem } from '../code';
 import { type MakerFault, type MakerProblem, makerProblem } from './fault';
 import { currentFormat, earlierFormOf, inCurrentFormat } from './format';
 import { plainProblems } from './plain';
-import { type MakerFile, makerFileSchema } from './schema';
 import { sayingProblems } from './saying-problems';
+import { type MakerFile, makerFileSchema } from './schema';
 
 export type MakerFileResult = { ok: true; file: MakerFile } | { ok: false; problems: MakerProblem[] };
 
@@ -30,7 +30,10 @@ export function parseMakerFile(value: unknown): MakerFileResult {
   if (newer !== null) {
     const fault: MakerFault = { kind: 'newer-format', format: newer };
     const remedy = 'Use a newer Tellstamp, or ask for the file in this format.';
-    return { ok: false, problems: [makerProblem('maker-file-newer', 'format', fault, remedy, `at most ${currentFormat}`)] };
+    return {
+      ok: false,
+      problems: [makerProblem('maker-file-newer', 'format', fault, remedy, `at most ${currentFormat}`)],
+    };
   }
   const former = earlierFormOf(value)?.safeParse(value);
   if (former && !former.success) return { ok: false, problems: plainProblems(former.error.issues, value) };

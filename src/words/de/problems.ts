@@ -62,14 +62,8 @@ export const problems: ProblemWords = {
     'die Datei hat ein neueres Format',
     'Nimm ein neueres Tellstamp, oder bitte um die Datei in diesem Format.',
   ],
-  'maker-file-part': [
-    'ein Teil ist nicht bekannt',
-    'Berichtige es, oder nimm es in die Teile der Datei auf.',
-  ],
-  'maker-file-range': [
-    'von zwei Zahlen fehlt eine oder steht verkehrt',
-    'Gib zuerst die kleinste, dann die größte.',
-  ],
+  'maker-file-part': ['ein Teil ist nicht bekannt', 'Berichtige es, oder nimm es in die Teile der Datei auf.'],
+  'maker-file-range': ['von zwei Zahlen fehlt eine oder steht verkehrt', 'Gib zuerst die kleinste, dann die größte.'],
   'maker-file-system-unknown': ['einen Aufbau gibt es in der Datei nicht', 'Nenne einen ihrer Kurznamen.'],
   'maker-file-double-id': ['zwei Systeme der Datei haben denselben Namen', 'Gib jedem System seinen eigenen Namen.'],
   'maker-file-example': [

@@ -113,7 +113,14 @@ const periods: Record<string, (span: Span) => Partial<Gathered>> = {
       ...ondrasse,
       models: [...ondrasse.models, { name: 'Satchel', runs: [{ made: ['1985', null] }] }],
       construction: [
-        { part: 'trim', is: 'sand suede', models: ['Satchel'], used: ['1990', '1995'], strength: 'hard', sources: ['s'] },
+        {
+          part: 'trim',
+          is: 'sand suede',
+          models: ['Satchel'],
+          used: ['1990', '1995'],
+          strength: 'hard',
+          sources: ['s'],
+        },
         {
           part: 'trim',
           is: 'satin',

@@ -14,6 +14,7 @@ import {
   readMakerFileText,
   undoStep,
 } from '../../../src/maker';
+import { sayProblem } from '../../../src/words';
 
 const folder = new URL('format-1/', import.meta.url);
 const names = readdirSync(folder).filter((name) => name.endsWith('.json'));
@@ -106,7 +107,7 @@ test('years and sizes become runs, those of one name runs of one model; where st
 test('what is wrong in a file of the first format is told at the field that it has', () => {
   const problemsOf = (value: object) => {
     const result = parseMakerFile({ format: 1, maker: 'Velmar Lane', ...value });
-    return result.ok ? [] : result.problems.map(({ where, what }) => `${where}: ${what}`);
+    return result.ok ? [] : result.problems.map((problem) => `${problem.where}: ${sayProblem(problem, 'en').what}`);
   };
   expect(problemsOf({ models: [{ name: 'Tote', made: ['1990', '1980'] }] })).toEqual([
     'models[0].made: 1990 comes after 1980',
@@ -124,13 +125,13 @@ test('what is wrong in a file of the first format is told at the field that it h
 
 test('a file of a format that no build knows yet is refused as such', () => {
   const result = parseMakerFile({ format: 3, maker: 'Velmar Lane', colours: [] });
-  expect(result).toEqual({
+  expect(result).toMatchObject({
     ok: false,
     problems: [
       {
         code: 'maker-file-newer',
         where: 'format',
-        what: 'the file is of format 3',
+        fault: { kind: 'newer-format', format: 3 },
         expected: 'at most 2',
         remedy: 'Use a newer Tellstamp, or ask for the file in this format.',
       },

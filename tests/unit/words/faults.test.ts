@@ -70,7 +70,7 @@ describe('a problem of a maker file', () => {
   it('is told by its sort where only that is kept, and has German for whatever the form of a file refuses', () => {
     const wrong = {
       ...file,
-      format: 2,
+      format: '2',
       maker: '',
       sources: 'x',
       more: 1,
