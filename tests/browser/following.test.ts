@@ -50,7 +50,7 @@ describe('a panel that the browser’s own menu opened', () => {
 
 describe('a tab that shows no page', () => {
   it.each([
-    ['a picture by itself', 'alone.png', 'image/png', 'This tab shows a picture by itself.'],
+    ['a picture by itself', 'alone.png', 'image/png', 'This tab shows a photo by itself.'],
     ['a PDF document', 'alone.pdf', 'application/pdf', 'his tab shows a PDF document'],
   ])('is said to: %s', async (_name, path, type, words) => {
     market.make(path, { type, body: path.endsWith('png') ? await fourFields(300, 200) : smallestPdf });
