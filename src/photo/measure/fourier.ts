@@ -64,10 +64,16 @@ export function transform(real: Float64Array, imaginary: Float64Array, back = fa
   }
 }
 
-/** Two-dimensional transform in place of rows of `width`; both sides are powers of two. */
-export function transformPlane(real: Float64Array, imaginary: Float64Array, width: number, back = false): void {
+/** Two-dimensional transform in place of rows of `width`; both sides are powers of two. From row `filled` on, all are zero. */
+export function transformPlane(
+  real: Float64Array,
+  imaginary: Float64Array,
+  width: number,
+  back = false,
+  filled = real.length / width,
+): void {
   const height = real.length / width;
-  for (let row = 0; row < height; row++) {
+  for (let row = 0; row < filled; row++) {
     const [from, to] = [row * width, (row + 1) * width];
     transform(real.subarray(from, to), imaginary.subarray(from, to), back);
   }

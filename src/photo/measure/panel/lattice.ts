@@ -40,7 +40,7 @@ function likenessOf({ width, height, data }: GreyImage): Likeness {
   const real = new Float64Array(side * side);
   const imaginary = new Float64Array(side * side);
   for (let row = 0; row < height; row++) real.set(data.subarray(row * width, (row + 1) * width), row * side);
-  transformPlane(real, imaginary, side);
+  transformPlane(real, imaginary, side, false, height);
   for (let at = 0; at < real.length; at++) {
     real[at] = real[at]! ** 2 + imaginary[at]! ** 2;
     imaginary[at] = 0;
@@ -50,8 +50,8 @@ function likenessOf({ width, height, data }: GreyImage): Likeness {
 }
 
 /** Least likeness of a repeat, and the share of the best one that a shorter step must reach. Found on drawn patterns. */
-const leastAlike = 0.22;
-const nearlyAsAlike = 0.8;
+const leastAlike = 0.4;
+const nearlyAsAlike = 0.88;
 const leastStep = 5;
 
 /** The shortest steps across and down under which a panel's pattern repeats. */
@@ -94,7 +94,8 @@ function stepOf(alike: Likeness, level: boolean): Step | null {
   const twice = peaks.some(
     (along) => Math.abs(along - 2 * first) <= Math.max(2, first * 0.12) && best[along]! > 0.4 * best[first]!,
   );
-  if (2 * first <= most && !twice) return null;
+  // Two repeats alone may be two things that happen to be alike: they must be more so.
+  if (2 * first <= most ? !twice : best[first]! < 0.6) return null;
   return refined(alike, level ? { x: first, y: aside[first]! } : { x: aside[first]!, y: first }, best[first]!, most);
 }
 

@@ -20,8 +20,14 @@ export interface Stitches {
   beside: number;
 }
 
-/** Least likeness of the stitches to each other, by how many there are; few must be more alike. Found on drawn rows. */
-const limits = { alike: 0.36, few: 0.9, beside: 0.14 };
+/**
+ * Least likeness of the stitches to each other, by how many there are (few must be more alike), and the share of them
+ * that may be alike in nothing. Found on drawn rows, and on photographs of number plates, where letters stand in rows.
+ */
+const limits = { alike: 0.47, few: 0.9, beside: 0.13, odd: 0.05 };
+
+/** Share by which pitch may grow from end to end: a row seen from a hand's breadth, sideways. */
+const mostSwell = 0.5;
 
 export interface Folded extends Fold {
   pitch: number;
@@ -37,8 +43,15 @@ export function findStitches(grey: GreyImage, from: Point, to: Point, within: nu
   const looked = findRows(marked, reach, 7).flatMap((row) => looks(grey, marked, row, within));
   looked.sort((a, b) => worthOf(b.fold) - worthOf(a.fold));
   let best: (Stitches & { worth: number }) | null = null;
-  for (const { strip, fold } of looked.slice(0, 3)) {
-    const found = settle(strip, refined(strip, fold), within);
+  const straight = looked.slice(0, 3).map((first) => straightened(grey, first, within));
+  straight.sort((a, b) => worthOf(b.fold) - worthOf(a.fold));
+  for (const { strip, fold } of straight) {
+    // One that is far behind does not come to the front by a finer pitch.
+    if (worthOf(fold) < worthOf(straight[0]!.fold) * 0.8) continue;
+    const ends = [strip.place(0, 0), strip.place(strip.length, 0)] as const;
+    const wide = stripAlong(grey, ...ends, within * 1.3 + fold.pitch * 2.2, Math.max(4, fold.pitch * 2.6));
+    if (wide === null) continue;
+    const found = settle(wide, refined(wide, folded(wide, fold.pitch, fold.swell)), within);
     if (found !== null && (best === null || found.worth > best.worth)) best = found;
   }
   return best;
@@ -47,11 +60,14 @@ export function findStitches(grey: GreyImage, from: Point, to: Point, within: nu
 /** Many that are alike tell more than few. */
 const worthOf = (fold: Fold): number => fold.likeness * (fold.starts.length - 1) ** 0.25;
 
+/** Rows beside a row that its own stitches lie in. */
+const narrow = (pitch: number): number => Math.max(4, pitch * 1.6);
+
 /** The strip along a row, and the row folded there by its pitch, twice and half of it. */
 function looks(grey: GreyImage, marked: Strip, row: Row, within: number): { strip: Strip; fold: Folded }[] {
   const from = marked.place(0, row.first);
   const to = marked.place(marked.length, row.last);
-  const strip = stripAlong(grey, from, to, within * 1.3 + row.pitch * 2.2, Math.max(4, row.pitch * 2.6));
+  const strip = stripAlong(grey, from, to, within * 1.3 + row.pitch * 2.2, narrow(row.pitch));
   if (strip === null) return [];
   return [0.5, 1, 2].flatMap((times) => {
     const guess = row.pitch * times;
@@ -60,6 +76,36 @@ function looks(grey: GreyImage, marked: Strip, row: Row, within: number): { stri
     const tried = [-4, -2, 0, 2, 4].map((at) => folded(strip, guess * (1 + (at * 0.12) / cycles), 0));
     return [{ strip, fold: tried.reduce((best, other) => (other.likeness > best.likeness ? other : best)) }];
   });
+}
+
+/** The row moved at either end, by a fifth of the pitch and then less, to where its stitches are most alike. */
+function straightened(
+  grey: GreyImage,
+  looked: { strip: Strip; fold: Folded },
+  within: number,
+): { strip: Strip; fold: Folded } {
+  let best = looked;
+  const { pitch, swell } = looked.fold;
+  for (const step of [pitch * 0.14, pitch * 0.06]) {
+    const { strip } = best;
+    for (const [first, last] of [
+      [1, 1],
+      [-1, -1],
+      [1, -1],
+      [-1, 1],
+      [1, 0],
+      [-1, 0],
+      [0, 1],
+      [0, -1],
+    ] as const) {
+      const [from, to] = [strip.place(0, first * step), strip.place(strip.length, last * step)];
+      const moved = stripAlong(grey, from, to, within * 1.3 + pitch * 2.2, narrow(pitch));
+      if (moved === null) continue;
+      const fold = folded(moved, pitch, swell);
+      if (fold.likeness > best.fold.likeness) best = { strip: moved, fold };
+    }
+  }
+  return best;
 }
 
 /** The row between the strip's marked points folded by a pitch; the stitches stand in its middle. */
@@ -74,16 +120,17 @@ function folded(strip: Strip, pitch: number, swell: number): Folded {
 function refined(strip: Strip, guess: Folded): Folded {
   const cycles = strip.length / guess.pitch;
   let best = guess;
-  for (const step of [1, 0.4]) {
-    const { pitch, swell } = best;
-    for (let s = -3; s <= 3; s++) {
-      for (let p = -2; p <= 2; p++) {
-        const bent = Math.max(-0.3, Math.min(0.3, swell + (s * step * 0.7) / cycles));
-        const other = folded(strip, pitch * (1 + (p * 0.1 * step) / cycles), bent);
-        if (other.likeness > best.likeness) best = other;
-      }
-    }
-  }
+  const better = (pitch: number, swell: number): void => {
+    if (Math.abs(swell) > mostSwell) return;
+    const other = folded(strip, pitch, swell);
+    if (other.likeness > best.likeness) best = other;
+  };
+  const step = 0.8 / cycles;
+  for (let s = -Math.floor(mostSwell / step); s <= mostSwell / step; s++)
+    for (let p = -2; p <= 2; p++) better(guess.pitch * (1 + (p * 0.13) / cycles), s * step);
+  const { pitch, swell } = best;
+  for (let s = -2; s <= 2; s++)
+    for (let p = -2; p <= 2; p++) better(pitch * (1 + (p * 0.05) / cycles), swell + s * step * 0.35);
   return best;
 }
 
@@ -92,19 +139,20 @@ function settle(strip: Strip, fold: Folded, within: number): (Stitches & { worth
   const { pitch, likeness } = fold;
   const cells = fold.starts.length - 1;
   const enough = limits.alike + limits.few / cells ** 1.5;
-  const beside = likeness < enough ? 1 : besideOf(strip, fold);
+  const odd = fold.alike.filter((alike) => alike < 0.1).length / cells;
+  const beside = likeness < enough || odd > limits.odd ? 1 : besideOf(strip, fold);
   if (beside > limits.beside) return null;
   const run = runOf(strip, fold, within);
   if (run === null || run.starts.length < 3) return null;
-  return { ...measured(strip, run, pitch), strip, fold: run.fold, likeness, beside, worth: worthOf(fold) };
+  return { ...measured(strip, run, pitch, likeness), strip, fold: run.fold, likeness, beside, worth: worthOf(fold) };
 }
 
-function measured(strip: Strip, { starts, sure }: Run, pitch: number) {
+function measured(strip: Strip, { starts, sure }: Run, pitch: number, alike: number) {
   const count = starts.length - 1;
   const [first, last] = [starts[0]!, starts[count]!];
   return {
     count,
-    countWithin: sure ? 0 : 1,
+    countWithin: sure && alike > 0.6 ? 0 : 1,
     pitch: (last - first) / count,
     pitchWithin: (pitch * 0.3) / count + pitch * 0.004,
     ends: [strip.place(first - strip.before, 0), strip.place(last - strip.before, 0)] as [Point, Point],

@@ -23,7 +23,7 @@ export function runOf(strip: Strip, fold: Folded, within: number): Run | null {
   });
   const [thread, hole] = ways;
   if (!thread || !hole) return thread ?? hole ?? null;
-  return hole.worth > thread.worth + 4 ? hole : thread;
+  return hole.worth > thread.worth + 6 ? hole : thread;
 }
 
 function runAt(strip: Strip, fold: Folded, within: number): (Run & { worth: number }) | null {
@@ -57,7 +57,7 @@ function runAt(strip: Strip, fold: Folded, within: number): (Run & { worth: numb
   if (top === undefined) return null;
   let { i, j } = top;
   const rival = ranked.find((other) => other.j - other.i !== j - i);
-  let sure = rival === undefined || top.worth - rival.worth > 2;
+  let sure = rival === undefined || top.worth - rival.worth > 3;
   const nearest = (mark: number, of: 'start' | 'end'): number =>
     cells.reduce((least, cell, at) => (Math.abs(cell[of] - mark) < Math.abs(cells[least]![of] - mark) ? at : least), 0);
   if (cells[i]!.start < begin - within * 1.25 && (there[i - 1] ?? 1) > 0.5) {
@@ -100,7 +100,10 @@ function presence(strip: Strip, fold: Folded, laid: Fold, cells: readonly { star
   });
 }
 
-/** Where in a cell the thread's middle lies, 0 to 1: what leaves the ground, holes being shorter than threads. */
+/**
+ * Where in a cell the thread's middle lies, 0 to 1: of what is lighter than the ground and what is darker, the longer;
+ * a hole may be blacker than any thread is white, and is shorter.
+ */
 function threadMiddle(strip: Strip, fold: Folded): number {
   const own = foldRow(strip, fold.starts, Math.max(1, fold.pitch * 0.12));
   const ground = groundOf(strip, fold);
@@ -108,14 +111,22 @@ function threadMiddle(strip: Strip, fold: Folded): number {
   for (let column = 0; column < own.columns; column++) {
     let sum = 0;
     for (let row = 0; row < own.rows; row++) sum += own.common[row * own.columns + column]! + own.means[row]! - ground;
-    leaves[column] = Math.abs(sum / own.rows);
+    leaves[column] = sum / own.rows;
   }
-  const highest = Math.max(...leaves);
-  const holes = leaves.filter((value) => value > highest / 2).length / leaves.length < 0.3;
+  const most = leaves.reduce((high, value) => Math.max(high, Math.abs(value)), 0);
+  const parts = [1, -1].map((sign) => {
+    const part = leaves.map((value) => Math.max(0, sign * value));
+    const high = Math.max(...part);
+    return { part, long: high < most * 0.2 ? 0 : part.filter((value) => value > high * 0.4).length };
+  });
+  const [lighter, darker] = parts as [(typeof parts)[0], (typeof parts)[0]];
+  const thread = lighter.long >= darker.long ? lighter : darker;
+  // One part alone that is short is holes in a thread of the ground's own tone.
+  const holes = Math.min(lighter.long, darker.long) === 0 && thread.long / own.columns < 0.3;
   let [c, s] = [0, 0];
-  leaves.forEach((value, column) => {
-    c += value * value * Math.cos((2 * Math.PI * (column + 0.5)) / own.columns);
-    s += value * value * Math.sin((2 * Math.PI * (column + 0.5)) / own.columns);
+  thread.part.forEach((value, column) => {
+    c += value * Math.cos((2 * Math.PI * (column + 0.5)) / own.columns);
+    s += value * Math.sin((2 * Math.PI * (column + 0.5)) / own.columns);
   });
   return Math.atan2(s, c) / (2 * Math.PI) + (holes ? 0.5 : 0);
 }
