@@ -27,6 +27,8 @@ const { values } = parseArgs({
     file: { type: 'string' },
     /** So many of the test files that can reach a change, the nearest first; what only others would notice counts as alive. */
     near: { type: 'string', default: '20' },
+    /** Of these, as many as take so many seconds unchanged; what only slower ones would notice counts as alive. */
+    seconds: { type: 'string', default: '30' },
     workers: { type: 'string', default: String(availableParallelism()) },
     /** After so long no further change is tried; those tried are as random a draw as all. */
     minutes: { type: 'string', default: '60' },
@@ -41,8 +43,11 @@ function testFiles(): string[] {
     .sort();
 }
 
-/** Test files that pass unchanged when many share a process; the rest are named and not used. */
-async function soundTests(all: string[], workers: number): Promise<string[]> {
+/**
+ * Test files that pass unchanged when many share a process, with the milliseconds that each takes; the rest are named
+ * and not used.
+ */
+async function soundTests(all: string[], workers: number): Promise<Map<string, number>> {
   // bail stops at a first failure, so each round runs what is left after what failed.
   let left = all;
   for (let round = 0; round < 10; round++) {
@@ -57,7 +62,8 @@ async function soundTests(all: string[], workers: number): Promise<string[]> {
     if (failed.length === 0) {
       const seconds = ((performance.now() - start) / 1000).toFixed(0);
       console.log(`${left.length} of ${all.length} test files pass unchanged beside others, in ${seconds} s.`);
-      return left;
+      const times = new Map(results.flatMap((result) => Object.entries(result.times)));
+      return new Map(left.map((path) => [path, times.get(path) ?? 0]));
     }
     console.log(`Not used, as it fails beside others in one process: ${failed.join(', ')}`);
     left = left.filter((path) => !failed.includes(path));
@@ -79,12 +85,13 @@ export async function bench(): Promise<void> {
   const equal = drawn.filter((mutant) => argued(mutant));
   const tried = drawn.filter((mutant) => !argued(mutant));
   const importers = importersOf();
-  const near = (path: string, tests: Set<string>) => testsOf(path, importers, tests).slice(0, Number(values.near));
+  const near = (path: string, tests: Parameters<typeof testsOf>[2]) =>
+    testsOf(path, importers, tests).slice(0, Number(values.near));
   const all = new Set(testFiles());
-  const sound = new Set(
-    await soundTests([...new Set(tried.flatMap(({ path }) => near(path, all)))], Number(values.workers)),
-  );
-  const jobs = tried.map((mutant, id): Job => ({ id, change: mutant, tests: near(mutant.path, sound) }));
+  const times = await soundTests([...new Set(tried.flatMap(({ path }) => near(path, all)))], Number(values.workers));
+  const tests = (path: string) => inTime(near(path, times), times, Number(values.seconds) * 1000);
+  const jobs = tried.map((mutant, id): Job => ({ id, change: mutant, tests: tests(mutant.path) }));
+  const begun = performance.now();
   const alive: Mutant[] = [];
   const reachable = jobs.filter((job) => job.tests.length > 0);
   const controls = reachable.filter((_, at) => at % controlEvery === 0).map((job): Job => ({ ...job, change: null }));
@@ -129,7 +136,22 @@ export async function bench(): Promise<void> {
   const seen = [...[...judged].map((id) => tried[id] as Mutant), ...unreached];
   if (seen.length < tried.length) console.log(`${seen.length} of ${tried.length} changes were tried in time.`);
   report(chosen, seen, alive, equal);
-  console.log(`\n${((performance.now() - start) / 60_000).toFixed(1)} minutes.`);
+  const each =
+    ((performance.now() - begun) * Number(values.workers)) / 1000 / Math.max(1, judged.size + controls.length);
+  console.log(
+    `\n${((performance.now() - start) / 60_000).toFixed(1)} minutes; ${each.toFixed(1)} seconds a change and process.`,
+  );
+}
+
+/** Test files in their order, without those that would take the whole beyond so many milliseconds. */
+function inTime(paths: readonly string[], times: ReadonlyMap<string, number>, most: number): string[] {
+  let sum = 0;
+  return paths.filter((path) => {
+    const own = times.get(path) ?? 0;
+    if (sum + own > most) return false;
+    sum += own;
+    return true;
+  });
 }
 
 const short = (text: string) => {

@@ -29,9 +29,13 @@ const keepsWhole = /\/(?:kept|readings)[^/]*\.test\./;
 
 /**
  * The test files that can reach a file: those of its name, what is kept whole of its folder, and then the nearest by
- * imports, among equals those of the same folder.
+ * imports, among equals those of the same folder. `tests` with what each takes: of equals, what takes less comes first.
  */
-export function testsOf(file: string, importers: Map<string, string[]>, tests: ReadonlySet<string>): string[] {
+export function testsOf(
+  file: string,
+  importers: Map<string, string[]>,
+  tests: ReadonlySet<string> | ReadonlyMap<string, number>,
+): string[] {
   const distance = new Map([[file, 0]]);
   for (const [path, far] of distance)
     for (const next of importers.get(path) ?? []) if (!distance.has(next)) distance.set(next, far + 1);
@@ -45,7 +49,8 @@ export function testsOf(file: string, importers: Map<string, string[]>, tests: R
     if (path.includes(`/${name}.test.`)) return 0;
     return own && keepsWhole.test(path) ? 0.5 : (distance.get(path) ?? 0) + (own ? 0 : 0.5);
   };
-  return [...distance.keys()].filter((path) => tests.has(path)).sort((a, b) => rank(a) - rank(b));
+  const cost = (path: string) => ('get' in tests ? (tests.get(path) ?? 0) : 0);
+  return [...distance.keys()].filter((path) => tests.has(path)).sort((a, b) => rank(a) - rank(b) || cost(a) - cost(b));
 }
 
 /**
