@@ -47,7 +47,7 @@ export interface Term {
 }
 
 /** "Carryall 30 in brown": before other words than these, "in" is no inch. */
-const inAsWord = /^\s+(?!(?:wide|high|tall|deep|long|across|strap|drop|handle|x|by|w|h|d|l|and|at|approx)\b)\p{L}/iu;
+const inAsWord = /^ +(?!(?:wide|high|tall|deep|long|across|strap|drop|handle|x|by|w|h|d|l|and|at|approx)\b)\p{L}/iu;
 
 const rangeJoint = new RegExp(`^\\s?(?:[-–—~〜～]|${anyLanguage(lengthToLength)})\\s?(?=\\d)`, 'iu');
 

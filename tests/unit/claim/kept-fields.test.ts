@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { type Claim, findClaims, lotOf, placeClaims, possibleMakerName } from '../../../src/claim';
 import type { Listing, Measure, Origin, Price } from '../../../src/listing/types';
+import { otherWordsOf } from '../../other-words';
 import { turnsOf } from '../../turning';
 import { listingOf, ondrasse, shortClaim } from './listing-of';
 
@@ -131,11 +132,13 @@ const texts = [
 
 it('which pieces a title offers, and of which of them a text speaks', async () => {
   const out = lots.split(/\s*\|/).flatMap((title) => {
-    const described = (text: string) => listingOf(`Ondrasse ${title}`, text);
+    const described = (text: string, said = title) => listingOf(`Ondrasse ${said}`, text);
     const lot = lotOf(described('A piece.'));
-    if (!lot) return [`${title}: one piece`];
+    const other = otherWordsOf(title, (one) => lotOf(described('A piece.', one))?.pieces.join(' | ') ?? 'one piece');
+    if (!lot) return [`${title}: one piece`, ...other.map((line) => `  ${line}`)];
     return [
       `${title}: “${lot.words}” ${lot.pieces.join(' | ')}`,
+      ...other.map((line) => `  ${line}`),
       ...texts.flatMap((text) => {
         const claims = findClaims(described(text), [ondrasse]);
         const placed = placeClaims(described(text), lot, claims);
@@ -150,7 +153,8 @@ it('which pieces a title offers, and of which of them a text speaks', async () =
 });
 
 const names = `Velmont satchel|satchel by Velmont|brown leather bag|VELMONT|velmont|Velmont-Rook bag|Bag 1234|Ab cd bag
-  |Sac en cuir Marlinde|Paris bag|Tasche aus München|バッグ マルレンヌ|マルレンヌ 革 バッグ|Leather bag, Velmont & Rook|Bag of the 1970s`;
+  |Sac en cuir Marlinde|Paris bag|Tasche aus München|バッグ マルレンヌ|マルレンヌ 革 バッグ|Leather bag, Velmont & Rook|Bag of the 1970s
+  |ベルギー製マルレンヌ|Bag made in Belgium-Velmont|Bag, made in Belgium Velmont|\u00adVelmont satchel|Leather\u200b bag Velm\u00adont|O'Velmont's bag|Vel.mont|${'Velmont'.repeat(4)} bag`;
 
 it('which word may be the name of a maker that no file knows', async () => {
   const out = names

@@ -1,6 +1,8 @@
 /** A description, or a title and a description parted by " // "; … grows. */
 export const sentences: Record<string, string[]> = {
   code: [
+    'Date code on the inside pocket…KV0915',
+    'Stamp reads on the inside tab…: KV0915',
     'Date code: “KV0915”…, as new',
     'Discount code KV0915,…date code LT1942',
     'Code KV0915 LT1942 AB…cm',

@@ -29,6 +29,8 @@ describe('measurements', () => {
       ],
     ],
     ['12.5" wide', 'en', [['width', 317.5, 1.27, 'in']]],
+    // The next line begins with a word, and is no "in brown".
+    ['depth 6 in\nNice bag', 'en', [['depth', 152.4, 12.7, 'in']]],
     [
       'L30 H21 P17',
       'fr',

@@ -17,7 +17,8 @@ export const reachLines: Record<string, string> = {
     |3 April…2005|April…2005|3…April 2005|Monday…3 April 2005|April 3,…2005|20 years…old|20…years old|over…20 years old|two months…ago|not before…1990
     |2005-04-03…23:30-05:00|2005-04-03 23:30…-05:00|3 April…|1994…€|#…1994|1994…x 20|in the…sixties|de:vor…1994|de:Anfang der…80er|fr:annees…80|ja:昭和…60年
     |ja:1994年…3月|Jeu…15:12`,
-  rating: `rated… 4.5|98%… off|4.5 ★…(12)|average… 4.5|4… (12)|12 out… of 12|5つ星のうち… 4.5|12… reviews|0… ratings|4.5 / 5… 12 ratings|12 customer… ratings 4.5 of 5|101… %|4.5… (1,204)
+  rating: `4.5 out of 5… ( 12 )|98%… positive feedback of 12 ratings|★ 4….5 (12)|
+    rated… 4.5|98%… off|4.5 ★…(12)|average… 4.5|4… (12)|12 out… of 12|5つ星のうち… 4.5|12… reviews|0… ratings|4.5 / 5… 12 ratings|12 customer… ratings 4.5 of 5|101… %|4.5… (1,204)
     |4.5…out of 5|4.5 out…of 5|4.5 out of 5…(12 ratings)|4.5 out of 5 (…12)|98%…positive|rating…98%|rating:…4.5|4.5…stars|★…4.5|12 ratings…4.5 out of 5
     |4.5 out of 5, 12…ratings|98% positive…12 ratings`,
   condition: `Ondrasse bag,… new|…new|• new…|neu…|new… with tags|as… new|used… but good|reserve…|not… used|bag is… new|de:neu… mit Etikett|fr:état… neuf|fr:neuf…|it:nuovo…|worn… once|never… worn|good… as new|condition… : used|damaged…box
@@ -25,7 +26,8 @@ export const reachLines: Record<string, string> = {
     |similar to a…new one|used…once`,
   'condition in a text': `condition… new|new…|bag is… new|Zustand… neu|new… bag|bag… new|, new… bag|with new… strap|new… with tags|brand… new|état… neuf|like… new|neu…|as… new
     |new box… and bag|bag, new…|new: … yes|is it… new|a new… bag`,
-  return: `returns accepted…within 14 days|14 days…returns accepted|returns:…no|returns…: 14 days|no…returns accepted|returns accepted 14…days|returns accepted…. 14 days
+  return: `Returns: no.… Returns accepted within 14 days|Returns accepted… for 2 weeks. Returns: yes|no returns… , returns: 30 days|
+    returns accepted…within 14 days|14 days…returns accepted|returns:…no|returns…: 14 days|no…returns accepted|returns accepted 14…days|returns accepted…. 14 days
     |returns accepted 2…weeks`,
   shipping: `ships from…Italy|We like it.…Ships from Italy|Ships from Italy…. More|free…postage|Ships within 2 days and then some words that go on…and on`,
   payment: `no…cheques|cheques are…accepted|not accepted:…cash`,
