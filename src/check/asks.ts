@@ -8,7 +8,8 @@ export type ChangedSubject = 'made' | 'origin' | 'condition' | 'code' | 'model' 
 
 /** Everything that checks ask for, and what each question is made with. */
 export interface AskData {
-  'stamp-photo': None;
+  /** `where`: where the maker's file says that it sits, in its own words. */
+  'stamp-photo': { where?: string[] };
   /** All of a stamp of which a photo may show only a part. */
   'whole-stamp': None;
   'made-date': None;

@@ -4,6 +4,7 @@ import { periodSpan } from '../span';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { claimedDate, claimedDateSchema } from './date-data';
+import { atPlaces } from './fact/code-places';
 import { defineCheck, fromMakerFile, makerFileSource } from './frame';
 import { because } from './reasons';
 
@@ -24,7 +25,7 @@ export const codeShown = defineCheck({
     claims: ['made', 'code', 'no-code', 'not-vouched'],
     decodings: true,
     pairs: true,
-    perhaps: ['clearPhotos'],
+    perhaps: ['clearPhotos', 'codePlaces'],
   },
   run(facts) {
     const { stamped, name } = facts.maker;
@@ -39,7 +40,7 @@ export const codeShown = defineCheck({
     const source = fromMakerFile(name, null, stamped.sources);
     const denied = facts.claims['no-code'][0];
     const data = { claim: claimedDate(claim), maker: name, stamped: period, denied: denied?.words ?? null };
-    const asks = [askFor('stamp-photo', {})];
+    const asks = [askFor('stamp-photo', atPlaces(facts.fact.codePlaces))];
     // Who says to know nothing of such bags denies nothing by not having found a code.
     const knows = !facts.claims['not-vouched'].some(({ polarity }) => polarity === 'is');
     if (denied && knows) return [{ kind: 'doubt', data, claims: [claim.id, denied.id], source, asks }];

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { evidenceId } from '../evidence';
 import { stampLinesOf } from '../stamp/types';
 import { askFor } from './asks';
+import { atPlaces } from './fact/code-places';
 import { defineCheck, practice } from './frame';
 import { because } from './reasons';
 
@@ -21,7 +22,7 @@ export const stampCloseUp = defineCheck({
     decodings: true,
     photos: 'read',
     pairs: true,
-    perhaps: ['clearPhotos'],
+    perhaps: ['clearPhotos', 'codePlaces'],
   },
   run(facts) {
     const claims = facts.claims.made;
@@ -34,7 +35,13 @@ export const stampCloseUp = defineCheck({
     const shown = facts.photos.some((photo) => stampLinesOf(photo).some(isStamp));
     if (shown) return [];
     if (!('is' in facts.fact.clearPhotos)) return facts.fact.clearPhotos;
-    return [{ kind: 'gap', data: { photos: facts.photos.length }, asks: [askFor('stamp-photo', {})] }];
+    return [
+      {
+        kind: 'gap',
+        data: { photos: facts.photos.length },
+        asks: [askFor('stamp-photo', atPlaces(facts.fact.codePlaces))],
+      },
+    ];
   },
 });
 

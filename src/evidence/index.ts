@@ -1,5 +1,6 @@
 export { layOutAxis } from './axis';
 export type { AxisBar, AxisLayout, AxisRow } from './axis-types';
+export { placesOfCode } from './code-places';
 export { fitsClaims } from './fit';
 export { ageYears } from './from-ages';
 export { inUseAt, isInOwnTime, likelyReadings } from './from-decodings';

@@ -1,4 +1,5 @@
 import { clearPhotos } from './clear-photos';
+import { codePlaces } from './code-places';
 import { date } from './date';
 import type { Fact } from './define';
 import { misfitsInTime } from './misfits-in-time';
@@ -7,7 +8,7 @@ import { settledCodes } from './settled-codes';
 import { sides } from './sides';
 
 /** Every computed fact under the name by which checks ask for it. */
-export const computed = { clearPhotos, date, misfitsInTime, model, settledCodes, sides };
+export const computed = { clearPhotos, codePlaces, date, misfitsInTime, model, settledCodes, sides };
 
 export type FactName = keyof typeof computed;
 export type FactValue<N extends FactName> = (typeof computed)[N] extends Fact<infer V> ? V : never;

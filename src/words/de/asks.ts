@@ -3,8 +3,8 @@ import { namedParts, parts } from './parts';
 import { subjects } from './subjects';
 
 export const asks: AskWords = {
-  'stamp-photo': () =>
-    'Könnten Sie ein scharfes Foto des geprägten Codes ergänzen, nah, gerade von oben und bei Tageslicht?',
+  'stamp-photo': ({ where = [] }, kit) =>
+    `Könnten Sie ein scharfes Foto des geprägten Codes ergänzen, nah, gerade von oben und bei Tageslicht?${where.length > 0 ? ` Er sollte hier sitzen: ${kit.either(where.map(kit.quote))}.` : ''}`,
   'whole-stamp': () =>
     'Könnten Sie ein Foto ergänzen, das den ganzen geprägten Code mit etwas Rand an allen Seiten zeigt?',
   'made-date': () => 'Woher wissen Sie, wann das Stück hergestellt wurde, und wann und wo wurde es gekauft?',

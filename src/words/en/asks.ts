@@ -3,7 +3,8 @@ import { namedParts, parts } from './parts';
 import { subjects } from './subjects';
 
 export const asks: AskWords = {
-  'stamp-photo': () => 'Could you add a sharp, close photo of the stamped code, straight from above and in daylight?',
+  'stamp-photo': ({ where = [] }, kit) =>
+    `Could you add a sharp, close photo of the stamped code, straight from above and in daylight?${where.length > 0 ? ` It should be here: ${kit.either(where.map(kit.quote))}.` : ''}`,
   'whole-stamp': () => 'Could you add a photo that shows the whole stamped code, with some room on all sides of it?',
   'made-date': () => 'How do you know when it was made, and when and where was it bought?',
   origin: () => 'Where does it say which country it was made in? A photo of that label would help.',

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { buildCase, correct, typedCode } from '../../../src/case';
 import { parseMakerFile } from '../../../src/maker';
 import type { MakerFile } from '../../../src/maker/types';
+import { sayQuestion } from '../../../src/words';
+import { photoRead } from '../../photo-read';
 import { inEnglish } from '../../said';
 import { listingOf } from './sample-listing';
 
@@ -120,6 +122,35 @@ describe('what is disputed, withdrawn or hedged', () => {
     expect(dated({}, { standing: { is: 'withdrawn' } }).kinds('plant-against-origin')).toEqual([]);
     expect(dated({ standing: { is: 'withdrawn' } }).kinds('code-against-claimed-date')).toEqual([]);
     expect(dated({ strength: 'soft' }).kinds('code-against-claimed-date')).toEqual(['doubt']);
+  });
+});
+
+describe('where the code sits', () => {
+  const file = maker({
+    models: [{ name: 'Tote' }],
+    carriers: [
+      { kind: 'stamp', where: 'on the back' },
+      { kind: 'tab', where: 'behind the inner pocket, on the leather tab', models: ['Tote'], used: ['1990', null] },
+      { kind: 'stamp', where: 'under the flap', models: ['Tote'], used: ['1970', '1989'] },
+      { kind: 'chip', where: 'under the lining', models: ['Tote'], readable: false },
+    ],
+  });
+  const asked = (title: string, description: string) => {
+    const kase = buildCase({
+      listing: { ...listingOf(title, description), photos: listingOf(title, description).photos.slice(0, 1) },
+      photos: [photoRead('p1')],
+      corrections: [],
+      makers: [file],
+      now: '2026-11-29T10:00:00.000Z',
+    });
+    return kase.questions.filter(({ id }) => id === 'stamp-photo').map((one) => sayQuestion(one, 'en'));
+  };
+  it('is said in the question for its photo, by model and period, where a buyer can read it', () => {
+    const ask = 'Could you add a sharp, close photo of the stamped code, straight from above and in daylight?';
+    const at = (where: string) => [`${ask} It should be here: “${where}”.`];
+    expect(asked('Velmar Lane Tote', 'Made in 1995.')).toEqual(at('behind the inner pocket, on the leather tab'));
+    expect(asked('Velmar Lane Tote', 'Made in 1980.')).toEqual(at('under the flap'));
+    expect(asked('Velmar Lane Purse', 'Made in 1980.')).toEqual(at('on the back'));
   });
 });
 
