@@ -8,6 +8,7 @@ export function settleConflicts(draft: Draft): Draft {
   const gone = draft.availability[0]?.value;
   if (gone === 'sold' || gone === 'removed') for (const one of draft.price) addCaveat(one, 'last-seen');
   nameFormerPrice(draft.price);
+  preferNamedPrice(draft.price);
   const conflict = priceConflict(draft.price);
   return conflict ? { ...draft, problems: [...draft.problems, conflict] } : draft;
 }
@@ -49,6 +50,25 @@ function preferTermWithDays(candidates: Draft['returns']): void {
       candidates.find((one) => one.value.accepted && one.value.days !== null),
       best,
     );
+}
+
+/** Where the page calls one element the price, and only one thing can be called so by its id. */
+const namedPrice = /#[\w-]{0,40}price[\w-]{0,40}(?:$| >)/i;
+/** So much surer may another one be: prices of other sellers stand beside it, as large and as near. */
+const besideNamed = 0.08;
+
+/** Of prices that are only seen, the one whose element is called so before those of boxes beside it. */
+function preferNamedPrice(prices: Candidate<Price>[]): void {
+  const [best] = prices;
+  if (best?.origin !== 'visible' || best.value.kind !== 'sale' || namedPrice.test(best.where)) return;
+  const named = prices.find(
+    ({ value, origin, where, confidence }) =>
+      origin === 'visible' &&
+      value.kind === 'sale' &&
+      namedPrice.test(where) &&
+      confidence >= best.confidence - besideNamed,
+  );
+  putFirst(prices, named, best);
 }
 
 /** Data that gives the amount which the page strikes through gives the price from before. */

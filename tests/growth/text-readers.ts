@@ -74,6 +74,8 @@ const ofWords: Record<string, TextReader> = {
   findPayment: text.findPayment,
   findMemberSince: (said) => text.findMemberSince(said, hints),
   findTraders: text.findTraders,
+  sellersOwn: text.sellersOwn,
+  namesAnothersPiece: text.namesAnothersPiece,
   findSalesCounts: text.findSalesCounts,
   findWatchers: text.findWatchers,
   findBids: text.findBids,
