@@ -25,8 +25,8 @@ export interface Doubted {
 /**
  * Why it is not settled: `codes`, there are too few codes to tell anything; `none`, nothing explains them; `rivals`, another layout does as
  * well, or would if one more example were wrong; `chance`, as much would fit by chance; `letters`, which letters of
- * a cycle are skipped is a guess; `two`, two examples do not fit, so there may be another system; `days`, what counts as a
- * running number may be the day of the month.
+ * a cycle are skipped is a guess; `two`, two examples do not fit, so there may be another system; `days`, two
+ * figures of what counts as a running number may be the day of the month.
  */
 export type OpenReason = 'codes' | 'none' | 'rivals' | 'letters' | 'chance' | 'two' | 'days';
 

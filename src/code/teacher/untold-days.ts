@@ -3,8 +3,8 @@ import type { Explanation } from './explain';
 import type { Fact } from './facts';
 
 /**
- * Whether two figures that count as a running number may be the day of the month: they never leave 01 to 31 beside a
- * month, and no known date is a day, which alone could tell.
+ * Whether two figures of what counts as a running number may be the day of the month: they never leave 01 to 31 beside
+ * a month, and no known date is a day, which alone could tell.
  */
 export function mayBeDays({ eras }: Explanation, facts: readonly Fact[]): boolean {
   if (facts.some(({ stated }) => stated.spans.some(({ precision }) => precision === 'day'))) return false;
@@ -13,11 +13,13 @@ export function mayBeDays({ eras }: Explanation, facts: readonly Fact[]): boolea
     const read = explained.flatMap(({ code }) => readingsOf(era, code).slice(0, 1));
     const kinds = new Set(read.flatMap(({ parts }) => parts.map(({ tells }) => tells.kind)));
     if (!kinds.has('month') || kinds.has('day')) return false;
-    return (read[0]?.parts ?? []).some((_, at) =>
-      read.every(({ parts }) => {
-        const part = parts[at];
-        return part?.tells.kind === 'serial' && isDay(part.text);
-      }),
+    return (read[0]?.parts ?? []).some(({ text }, at) =>
+      [...text].some((_, from) =>
+        read.every(({ parts }) => {
+          const part = parts[at];
+          return part?.tells.kind === 'serial' && isDay(part.text.slice(from, from + 2));
+        }),
+      ),
     );
   });
 }

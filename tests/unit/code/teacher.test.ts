@@ -430,6 +430,12 @@ test('two figures that may be the day of the month are not settled as a running 
     ['01X7470', '1970s, DE'],
   ];
   expect(learnSystem(known(...rows)).open).toBe('days');
+  // Inside a longer number they are no other.
+  const longer = rows.map(([code, reads], at): [string, string] => [
+    `${code.slice(0, 2)}${[4, 9, 5, 8, 3, 7][at]}${code.slice(2)}`,
+    reads,
+  ]);
+  expect(learnSystem(known(...longer)).open).toBe('days');
   // One of them beyond any month's last day settles it, and so does a date that is a day.
   expect(learnSystem(known(...rows, ['58I7330', 'March 1973, FR'])).open).toBeNull();
   const told = learnSystem(known(...rows.slice(0, 5), ['01X7470', '1974-07-01, DE'], ['11I7521', '1975-12-11, FR']));

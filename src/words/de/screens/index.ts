@@ -187,7 +187,7 @@ export const screens: ScreenWords = {
   waysOn: {
     title: 'Wie es weitergeht',
     start: 'Eine Datei aus diesem Angebot beginnen',
-    startHint: 'Name, Modell und Größe sind eingetragen; du prüfst jedes.',
+    startHint: 'Name, Modell, Größe, Code und Zeit sind eingetragen; du prüfst jedes.',
     bring: 'Eine Datei einlesen',
     bringHint: 'Von jemandem, der den Hersteller kennt: hineinziehen oder wählen.',
     other: 'Es ist ein anderer Hersteller',

@@ -192,7 +192,7 @@ export const makerStrings: ScreenWords['makers'] = {
       one: 'Eine Form bleibt übrig.',
       two: 'Zwei Formen, die aufeinander folgten, bleiben übrig.',
       chance: 'Eine Erklärung bleibt übrig, aber so viel würde auch durch Zufall passen.',
-      days: 'Eine Erklärung bleibt übrig, aber ihre laufende Nummer aus zwei Ziffern kann der Tag des Monats sein: Ein Stück, dessen Tag bekannt ist, würde es verraten.',
+      days: 'Eine Erklärung bleibt übrig, aber zwei Ziffern ihrer laufenden Nummer können der Tag des Monats sein: Ein Stück, dessen Tag bekannt ist, würde es verraten.',
       letters: (skipped) =>
         `Eine Erklärung bleibt übrig, aber welche Buchstaben die Reihe auslässt, ist geraten (${skipped}): Die Codes verraten es nicht.`,
       unexplained:

@@ -182,7 +182,7 @@ export const screens = {
   waysOn: {
     title: 'Ways on',
     start: 'Start a file from this listing',
-    startHint: 'Name, model and size are filled in; you check each.',
+    startHint: 'Name, model, size, code and date are filled in; you check each.',
     bring: 'Bring in a file',
     bringHint: 'From someone who knows the maker: drop or choose it.',
     other: 'It is another maker',

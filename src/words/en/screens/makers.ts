@@ -190,7 +190,7 @@ export const makerStrings = {
       one: 'One layout remains.',
       two: 'Two systems that followed each other remain.',
       chance: 'One explanation remains, but as much would fit by chance.',
-      days: 'One explanation remains, but its running number of two digits may be the day of the month: a piece whose day is known would tell.',
+      days: 'One explanation remains, but two figures of its running number may be the day of the month: a piece whose day is known would tell.',
       letters: (skipped: string) =>
         `One explanation remains, but which letters the cycle leaves out is a guess (${skipped}): the codes do not tell.`,
       unexplained: 'One explanation remains, but two codes do not fit it: they may be wrong, or of another system.',
