@@ -4,7 +4,7 @@ import type { Listing, PhotoLink } from '../listing/types';
 const nowhere = 'https://by-hand.invalid/';
 
 /** A listing that says nothing. It stands here in full because the reader of pages needs a browser, and a case does not. */
-export const blankListing = (url: string, readAt: string): Listing => ({
+const blankListing = (url: string, readAt: string): Listing => ({
   format: 1,
   url,
   readAt,
@@ -34,7 +34,7 @@ export const blankListing = (url: string, readAt: string): Listing => ({
 });
 
 /** A photo of which nothing is known but its address. */
-export const photoLink = (id: string, url: string): PhotoLink => ({
+const photoLink = (id: string, url: string): PhotoLink => ({
   id,
   url,
   alternatives: [],

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Market, startMarket } from '../market/server';
+import { violations } from './axe';
 import { type Browser, launch, openPanel, openTab } from './launch';
 import { clickToolbar } from './toolbar';
 
@@ -51,6 +52,20 @@ describe('a maker file taken from a page', () => {
       false,
     ]);
     expect(await full.getByText('The page says otherwise elsewhere').count()).toBe(2);
+    await full.close();
+  });
+
+  it('says what a code would read by what is ticked, before anything is opened', async () => {
+    const full = await browser.context.newPage();
+    await full.goto(browser.extensionUrl('watchlist.html#makers&take'));
+    await full.getByLabel('Source of the page (HTML)').fill(html('en-table-systems'));
+    await full.getByRole('button', { name: 'Read it' }).click();
+    const code = full.getByLabel('Try a code with what is ticked');
+    await code.fill('KV0978');
+    await full.getByText('With what is ticked it would read July 1998.').waitFor();
+    await full.getByLabel(/All 5 of this table/).uncheck();
+    await full.getByText('Nothing that is ticked explains it.').waitFor();
+    expect(await violations(full)).toEqual([]);
     await full.close();
   });
 

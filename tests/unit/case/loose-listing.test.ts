@@ -1,6 +1,8 @@
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { answerOf, buildCase, correct, demoListing, isLoose, looseListing, typedCode } from '../../../src/case';
-import { listingSchema } from '../../../src/listing/types';
+import { readSavedPage } from '../../../src/cli/saved-page';
+import { type Listing, listingSchema } from '../../../src/listing/types';
 import { builtInMakers, makersFor } from '../../../src/maker';
 
 const now = '2026-01-15T10:00:00Z';
@@ -34,6 +36,17 @@ describe('listings that no page gave', () => {
     for (const listing of [loose, demoListing(now)]) expect(listingSchema.parse(listing)).toEqual(listing);
     expect(isLoose(loose)).toBe(true);
     expect(isLoose(demoListing(now))).toBe(false);
+  });
+
+  it('of the demonstration say what is read of its page', async () => {
+    const page = fileURLToPath(new URL('../../market/site/ondrasse-carryall-25-1987.html', import.meta.url));
+    const read = await readSavedPage(page, demoListing(now).url, now);
+    if (!read.ok) throw new Error(read.problem.what);
+    const said = ({ title, description, maker, price, measures, condition, returns, seller }: Listing) =>
+      [title, description, maker, price, measures, condition, returns, ...Object.values(seller)].map((field) =>
+        field.map(({ value }) => value),
+      );
+    expect(said(demoListing(now))).toEqual(said(read.value));
   });
 
   it('of the demonstration: the invented makers speak of the made-up one, and of nothing that is brought by hand', () => {

@@ -6,6 +6,7 @@ import { draftWith, type Proposal } from '../../../take';
 import { kit, strings } from '../../../words';
 import { BringPage } from './BringPage';
 import { Proposals } from './Proposals';
+import { TryCode } from './TryCode';
 
 const words = strings.take;
 
@@ -72,6 +73,11 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id'> & { taken: Ta
         <section key={maker ?? ''} aria-label={maker ?? words.noMaker}>
           <h3>{maker ?? words.noMaker}</h3>
           <Proposals proposals={proposals} of={maker} ticked={ticked} onChange={change} />
+          <TryCode
+            maker={maker ?? ''}
+            chosen={proposals.filter((one, at) => one.maker === maker && ticked.has(at))}
+            today={taken.day}
+          />
           <Into
             maker={maker ?? ''}
             chosen={proposals.filter((one, at) => one.maker === maker && ticked.has(at))}

@@ -33,6 +33,12 @@ export const takeStrings: ScreenWords['take'] = {
       : `Die ${number} gewählten als Entwurf für ${maker} öffnen`,
   addTo: (number, maker) => `Die ${number} gewählten in deine Datei ${maker} übernehmen`,
   step: (title) => `von „${title.slice(0, 40)}“ übernehmen`,
+  tryCode: {
+    label: 'Einen Code mit dem Angekreuzten probieren',
+    reads: (says) => `Mit dem Angekreuzten würde er ${says} bedeuten.`,
+    nothing: 'Nichts Angekreuztes erklärt ihn.',
+    unfinished: 'Das Angekreuzte ist für sich keine ganze Datei: Öffne den Entwurf und ergänze ihn.',
+  },
   kinds: {
     plant: 'Werkstätten',
     'code-system': 'Wie Codes gebaut sind',

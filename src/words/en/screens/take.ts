@@ -32,6 +32,12 @@ export const takeStrings = {
     maker === '' ? `Open the ${number} ticked as a draft` : `Open the ${number} ticked as a draft for ${maker}`,
   addTo: (number: number, maker: string) => `Add the ${number} ticked to your file ${maker}`,
   step: (title: string) => `take from “${title.slice(0, 40)}”`,
+  tryCode: {
+    label: 'Try a code with what is ticked',
+    reads: (says: string) => `With what is ticked it would read ${says}.`,
+    nothing: 'Nothing that is ticked explains it.',
+    unfinished: 'What is ticked makes no whole file by itself: open the draft to complete it.',
+  },
   kinds: {
     plant: 'Workshops',
     'code-system': 'How codes are built',
