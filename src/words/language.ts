@@ -1,3 +1,8 @@
+/*
+ * The files of two languages are of one shape, line by line, because they say the same things: what they share stands in
+ * the types that both are held by, and a sentence is never made for two languages at once.
+ */
+
 /** Languages that every sentence is written in, as BCP 47 tags; `en-XA` is English made longer, to try the screens with. */
 export const languages = ['en', 'de', 'en-XA'] as const;
 export type Language = (typeof languages)[number];

@@ -1,6 +1,9 @@
 """Trains the finder on photographs rendered as it goes; a checkpoint lets a later run go on.
 
 usage: python3 train_finder.py --atlas A.npz --held H.npz --out FOLDER [--resume FOLDER] --seconds N --span 0 0.4 --seed 2
+
+Its shape is that of train_recogniser.py: each reads whole by itself how one net is trained, and what both do stands in
+keep.py, schedule.py and several.py.
 """
 
 import argparse

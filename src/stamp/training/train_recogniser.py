@@ -1,6 +1,9 @@
 """Trains the recogniser on lines rendered as it goes; a checkpoint lets a later run go on.
 
 usage: python3 train_recogniser.py --atlas A.npz --held H.npz --out FOLDER [--resume FOLDER] --seconds N --span 0 0.4 --seed 1
+
+Its shape is that of train_finder.py: each reads whole by itself how one net is trained, and what both do stands in
+keep.py, schedule.py and several.py.
 """
 
 import argparse

@@ -10,6 +10,11 @@ import { note5 } from './note-5';
 import { note6 } from './note-6';
 import { picture1 } from './picture-1';
 
+/*
+ * Forms repeat what is of one shape today in other folders, and in the form before: what was written once has to be read
+ * whatever those become.
+ */
+
 /**
  * Every form in which a record was ever written, by its name and number. None of them is edited once it was published.
  * @internal
