@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { stampLegible } from '../../../src/check/stamp-legible';
-import { facts, kv0915, onlyFinding, said, unreadPhoto } from './sample';
+import type { Decoding } from '../../../src/code/types';
+import { facts, kv0915, nearest, onlyFinding, said, unreadPhoto } from './sample';
 
 describe('stamp-legible', () => {
   it('asks for a sharper photo of an unclear stamp', () => {
@@ -15,6 +16,19 @@ describe('stamp-legible', () => {
       'silent',
     ]);
     expect(said(stampLegible, facts())).toEqual(['silent']);
+  });
+  it('guesses what a system reads, else the text that the line has as it stands where something is left open, else the line', () => {
+    const unclear = { ...kv0915, accepted: false };
+    const near = (how: 'as-written' | 'differs', text: string) => ({ ...nearest(text, 0.5), how });
+    const guess = (decoding: Partial<typeof unclear>) =>
+      onlyFinding(stampLegible, facts({ decodings: [{ ...unclear, code: 'KV09I5', ...decoding }] })).data.guess;
+    expect(guess({})).toBe('KV0915');
+    expect(guess({ readings: [] })).toBe('KV09I5');
+    const open: Decoding['open'] = [{ kind: 'may-go-on' }];
+    const texts = [near('differs', 'KV0815'), near('as-written', 'KV0915')];
+    expect(guess({ readings: [], nearest: texts })).toBe('KV09I5');
+    expect(guess({ readings: [], nearest: texts, open })).toBe('KV0915');
+    expect(guess({ readings: [], nearest: texts.slice(0, 1), open })).toBe('KV09I5');
   });
   it('cannot tell when no photo was read', () => {
     expect(said(stampLegible, facts({ photos: [unreadPhoto('p1')] }))[0]).toMatch(/^cannot-tell/);
