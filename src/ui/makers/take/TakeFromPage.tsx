@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { type Draft, draftOf, plainName } from '../../../maker';
+import { currentFormat, type Draft, draftOf, plainName } from '../../../maker';
 import type { OwnMakerFile } from '../../../store/maker-files';
 import { readTaken, type Taken } from '../../../store/taken';
 import { draftWith, type Proposal } from '../../../take';
@@ -118,7 +118,7 @@ function Into({ maker, chosen, own, title, begin, onAdded }: IntoProps) {
         type="button"
         class={mine ? undefined : 'main'}
         disabled={chosen.length === 0}
-        onClick={() => begin(draftOf(draftWith({ format: 1, maker }, chosen)))}
+        onClick={() => begin(draftOf(draftWith({ format: currentFormat, maker }, chosen)))}
       >
         {words.open(chosen.length, maker)}
       </button>

@@ -1,6 +1,6 @@
 import { useId, useState } from 'preact/hooks';
 import { decodeText } from '../../../code';
-import { draftOf, inspectDraft } from '../../../maker';
+import { currentFormat, draftOf, inspectDraft } from '../../../maker';
 import { draftWith, type Proposal } from '../../../take';
 import { strings } from '../../../words';
 import { readingWords } from '../../system-words';
@@ -42,7 +42,7 @@ export function TryCode({ maker, chosen, today }: Props) {
 
 function saidOf(code: string, maker: string, chosen: readonly Proposal[], today: string): string {
   // A file has to have a name; which one makes no difference to what its codes read.
-  const { file } = inspectDraft(draftOf(draftWith({ format: 1, maker: maker || 'X' }, chosen)));
+  const { file } = inspectDraft(draftOf(draftWith({ format: currentFormat, maker: maker || 'X' }, chosen)));
   if (!file) return words.unfinished;
   const { readings } = decodeText(code, { makers: [file], maker: file.maker, now: today });
   const [best] = readings.filter(({ system }) => system.maker !== null);
