@@ -122,7 +122,7 @@ describe.skipIf(name === null)('the sidebar of Firefox, opened by the toolbar', 
     market.make('alone.pdf', { type: 'application/pdf', body: smallestPdf });
     await firefox.open(`${market.url}alone.png`);
     await firefox.clickToolbar();
-    expect(await until(`body.innerText.includes('picture')`)).toContain('This tab shows a picture by itself.');
+    expect(await until(`body.innerText.includes('This tab shows')`)).toContain('This tab shows a photo by itself.');
     await firefox.open(`${market.url}alone.pdf`);
     await firefox.clickToolbar();
     expect(await until(`body.innerText.includes('PDF')`)).toContain('his tab shows a PDF document');
