@@ -26,8 +26,11 @@ export function Entries({ edit, list, title, add, fresh, nameOf, level = 3, whol
   const entries = edit.list(list);
   const id = `entries-${list.join('-')}`;
   const Heading = `h${level}` as const;
+  // Inside an entry it is no landmark: each entry has one of the same name.
+  const inside = level === 4;
+  const Part = inside ? 'div' : 'section';
   return (
-    <section class="entries" aria-labelledby={id} {...placeOf(list)}>
+    <Part class="entries" role={inside ? 'group' : undefined} aria-labelledby={id} {...placeOf(list)}>
       <Heading id={id}>
         {title} <span class="muted">({entries.length})</span>
       </Heading>
@@ -44,7 +47,7 @@ export function Entries({ edit, list, title, add, fresh, nameOf, level = 3, whol
       <button type="button" class="small" onClick={() => edit.insert(list, fresh())}>
         {add}
       </button>
-    </section>
+    </Part>
   );
 }
 
