@@ -6,6 +6,7 @@ export const knownCodes = 'KV0915 1995-01 BE\nHJ1929 1999-12 FR\nZM0084 2004-08 
 export function otherFile(): string {
   const { plants, codeSystems, models, trade, ...rest } = builtInMakers[1]!;
   const [plant, system, model] = [plants[0]!, codeSystems[0]!, models[0]!];
+  const size = { width: 31, height: 24, unit: 'cm', tolerance: 2 };
   return JSON.stringify({
     ...rest,
     plants: [{ ...plant, used: ['1979', '1984'], name: 'Canal workshop' }, ...plants.slice(1)],
@@ -13,7 +14,7 @@ export function otherFile(): string {
       { ...system, examples: [...system.examples.slice(1), { ...system.examples[0]!, note: 'from a receipt' }] },
       ...codeSystems.slice(1),
     ],
-    models: [{ ...model, size: { width: 31, height: 24, unit: 'cm', tolerance: 2 } }, ...models.slice(1)],
+    models: [{ ...model, runs: [{ ...model.runs?.[0], size }, ...(model.runs ?? []).slice(1)] }, ...models.slice(1)],
     trade: { ...trade, discounts: 'often' },
   });
 }
