@@ -1,5 +1,6 @@
 import { besideMarkKinds, carrierKinds } from '../../maker';
 import { strings } from '../../words';
+import { kindsOf, yesNo } from './choices';
 import { Entries, textOf } from './Entries';
 import { EntryFields, OfPieces } from './EntryFields';
 import type { Editing } from './editing';
@@ -7,14 +8,6 @@ import { ChoiceField, TextField } from './fields';
 import { LinesField } from './list-fields';
 
 const words = strings.makers;
-const kindsOf = <K extends string>(kinds: readonly K[], names: Record<K, string>) =>
-  kinds.map((kind) => [kind, names[kind]] as const);
-/** Left out where it can be read, as most can. */
-const readable = () =>
-  [
-    [true, words.yes],
-    [false, words.no],
-  ] as const;
 
 /** Where the code sits, and on what; by model, period and code system. */
 export const Carriers = ({ edit }: { edit: Editing }) => (
@@ -39,11 +32,12 @@ export const Carriers = ({ edit }: { edit: Editing }) => (
           <TextField edit={edit} path={[...path, 'where']} label={words.where} required />
           <LinesField edit={edit} path={[...path, 'systems']} label={words.carrierSystems} />
           <OfPieces edit={edit} path={path} />
+          {/* Left out where it can be read, as most can. */}
           <ChoiceField
             edit={edit}
             path={[...path, 'readable']}
             label={words.readable}
-            choices={readable()}
+            choices={yesNo()}
             none={words.usual}
           />
         </div>

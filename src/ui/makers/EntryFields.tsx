@@ -1,18 +1,13 @@
 import type { FieldPath } from '../../maker';
 import { standingKinds } from '../../maker';
 import { strings } from '../../words';
+import { kindsOf } from './choices';
 import { Entries } from './Entries';
 import type { Editing } from './editing';
 import { ChoiceField, PeriodsField, TextField } from './fields';
 import { LinesField } from './list-fields';
 
 const words = strings.makers;
-export const strengths = () =>
-  [
-    ['hard', words.hard],
-    ['soft', words.soft],
-  ] as const;
-const standings = () => standingKinds.map((kind) => [kind, words.standings[kind]] as const);
 
 /** What any entry may say of itself: where it is from, how surely it holds, whether it still stands, and its exceptions. */
 export function EntryFields({ edit, path }: { edit: Editing; path: FieldPath }) {
@@ -31,14 +26,14 @@ export function EntryFields({ edit, path }: { edit: Editing; path: FieldPath }) 
             edit={edit}
             path={[...path, 'strength']}
             label={words.strength}
-            choices={strengths()}
+            choices={kindsOf(['hard', 'soft'], words)}
             none={words.usual}
           />
           <ChoiceField
             edit={edit}
             path={[...standing, 'is']}
             label={words.standing}
-            choices={standings()}
+            choices={kindsOf(standingKinds, words.standings)}
             none={words.stands}
             onChoice={(is) => edit.set(standing, is && { ...(edit.at(standing) as object | undefined), is })}
           />

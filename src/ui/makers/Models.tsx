@@ -1,5 +1,6 @@
 import { type FieldPath, runKinds } from '../../maker';
 import { strings } from '../../words';
+import { kindsOf } from './choices';
 import { Entries, textOf } from './Entries';
 import { EntryFields } from './EntryFields';
 import type { Editing } from './editing';
@@ -10,7 +11,6 @@ import { partChoices } from './part-choices';
 
 const words = strings.makers;
 const units = ['cm', 'mm', 'in'].map((unit) => [unit, unit] as const);
-const kinds = () => runKinds.map((kind) => [kind, words.runKinds[kind]] as const);
 
 export const Models = ({ edit }: { edit: Editing }) => (
   <Entries
@@ -58,7 +58,7 @@ const Runs = ({ edit, path }: { edit: Editing; path: FieldPath }) => (
             edit={edit}
             path={[...run, 'kind']}
             label={words.runKind}
-            choices={kinds()}
+            choices={kindsOf(runKinds, words.runKinds)}
             none={words.runUsual}
           />
           <TextField edit={edit} path={[...run, 'name']} label={words.soldAs} />

@@ -1,6 +1,7 @@
 import { conditionSchema } from '../../listing/types';
 import { type FieldPath, numberKinds } from '../../maker';
 import { strings } from '../../words';
+import { kindsOf } from './choices';
 import { Entries, textOf } from './Entries';
 import { EntryFields, OfPieces } from './EntryFields';
 import type { Editing } from './editing';
@@ -8,8 +9,6 @@ import { ChoiceField, FieldProblems, NumberField, TextField } from './fields';
 import { partChoices } from './part-choices';
 
 const words = strings.makers;
-const conditions = () =>
-  conditionSchema.options.map((condition) => [condition, strings.claims.says.conditions[condition]] as const);
 
 /** What models cost, by condition and year. */
 export const Prices = ({ edit }: { edit: Editing }) => (
@@ -26,7 +25,12 @@ export const Prices = ({ edit }: { edit: Editing }) => (
       <>
         <div class="fields">
           <TextField edit={edit} path={[...path, 'model']} label={words.ofModel} />
-          <ChoiceField edit={edit} path={[...path, 'condition']} label={words.condition} choices={conditions()} />
+          <ChoiceField
+            edit={edit}
+            path={[...path, 'condition']}
+            label={words.condition}
+            choices={kindsOf(conditionSchema.options, strings.claims.says.conditions)}
+          />
           <NumberField edit={edit} path={[...path, 'least']} label={words.least} />
           <NumberField edit={edit} path={[...path, 'most']} label={words.most} />
           <TextField edit={edit} path={[...path, 'currency']} label={words.currency} required />
@@ -38,7 +42,6 @@ export const Prices = ({ edit }: { edit: Editing }) => (
   </Entries>
 );
 
-const numbers = () => numberKinds.map((kind) => [kind, words.numberKinds[kind]] as const);
 const axes = ['lightness', 'greenRed', 'blueYellow'] as const;
 /** A colour that any piece may have, to be narrowed. */
 const anyColour = { lightness: [0, 100], greenRed: [-128, 128], blueYellow: [-128, 128] };
@@ -61,7 +64,7 @@ export const Numbers = ({ edit }: { edit: Editing }) => (
             edit={edit}
             path={[...path, 'of']}
             label={words.numberOf}
-            choices={numbers()}
+            choices={kindsOf(numberKinds, words.numberKinds)}
             onChoice={(of) => of && edit.set(path, madeAnew(entry, of))}
           />
           <ChoiceField edit={edit} path={[...path, 'part']} label={words.part} choices={partChoices(edit)} />

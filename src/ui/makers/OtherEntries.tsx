@@ -1,5 +1,6 @@
 import { strings } from '../../words';
 import { ConstructionAxis } from './ConstructionAxis';
+import { kindsOf, yesNo } from './choices';
 import { Entries, textOf } from './Entries';
 import { EntryFields } from './EntryFields';
 import type { Editing } from './editing';
@@ -9,12 +10,6 @@ import { LinesField } from './list-fields';
 import { partChoices } from './part-choices';
 
 const words = strings.makers;
-const habits = () => (['never', 'rarely', 'often'] as const).map((habit) => [habit, words.habits[habit]] as const);
-const yesNo = () =>
-  [
-    [true, words.yes],
-    [false, words.no],
-  ] as const;
 
 export const ConstructionFacts = ({ edit }: { edit: Editing }) => (
   <>
@@ -68,7 +63,7 @@ export const Trade = ({ edit }: { edit: Editing }) => (
         edit={edit}
         path={['trade', 'discounts']}
         label={words.discounts}
-        choices={habits()}
+        choices={kindsOf(['never', 'rarely', 'often'], words.habits)}
         none={words.unknown}
       />
       {(['sampleSales', 'seconds', 'outlets'] as const).map((habit) => (
