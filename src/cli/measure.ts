@@ -4,6 +4,7 @@ import * as z from 'zod';
 import { type Mark, type Measure, markSchema, measureMarks, scaledWhere } from '../photo';
 import type { Problem } from '../problem';
 import { openPhotoFile } from './photo-file';
+import { runMain } from './run-main';
 
 const usage = `usage: npm run -s measure -- [--json] MARKS.json
 
@@ -99,12 +100,4 @@ function parsed(path: string): unknown {
   }
 }
 
-main().then(
-  (status) => {
-    process.exitCode = status;
-  },
-  (error: unknown) => {
-    console.error(error instanceof Error ? error.message : String(error));
-    process.exitCode = 2;
-  },
-);
+runMain(main);

@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util';
 import { inForce, type MakerFile, readMakerFileText } from '../maker';
 import { openEngines } from './engines';
 import { openPhotoFile } from './photo-file';
+import { runMain } from './run-main';
 import { saidProblems } from './said-problems';
 import { photoResult, type StampResult } from './stamp-result';
 
@@ -64,12 +65,4 @@ async function main(): Promise<number> {
   }
 }
 
-main().then(
-  (status) => {
-    process.exitCode = status;
-  },
-  (error: unknown) => {
-    console.error(error instanceof Error ? error.message : String(error));
-    process.exitCode = 2;
-  },
-);
+runMain(main);
