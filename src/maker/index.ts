@@ -14,6 +14,6 @@ export { numberKinds } from './number-schema';
 export { type MakerFileResult, parseMakerFile, readMakerFileText } from './parse';
 export { isKnownPart, type KnownPart, knownParts } from './parts';
 export { largestPicture } from './picture-schema';
-export { pathWords } from './plain';
+export { formWords, pathWords, typeWords } from './plain';
 export { besideMarkKinds, carrierKinds, runKinds } from './schema';
 export type * from './types';

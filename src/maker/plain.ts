@@ -23,7 +23,8 @@ const shown = (value: unknown): ShownValue => {
   return { kind: 'text', text: text.length > 60 ? `${text.slice(0, 57)}…` : text };
 };
 
-const typeWords: Record<string, string> = {
+/** Types and forms of fields in English. */
+export const typeWords: Record<string, string> = {
   string: 'text',
   number: 'a number',
   int: 'a whole number',
@@ -32,7 +33,7 @@ const typeWords: Record<string, string> = {
   tuple: 'a list of two dates, as ["1990", null]',
   object: 'a group of fields in { }',
 };
-const formWords: Record<string, string> = {
+export const formWords: Record<string, string> = {
   capitals: 'capital letters or digits',
   country: 'an ISO 3166 code',
   'small-letters': 'small letters, digits and hyphens',

@@ -1,25 +1,9 @@
 import { expectedWords } from '../../code';
-import type { ShownValue } from '../../maker';
+import { formWords, type ShownValue, typeWords } from '../../maker';
 import type { FaultWords } from '../fault-words';
 
 const others = { nothing: 'nothing', list: 'a list', group: 'a group of fields' } as const;
 const shown = (value: ShownValue) => (value.kind === 'text' ? value.text : others[value.kind]);
-const types: Record<string, string> = {
-  string: 'text',
-  number: 'a number',
-  int: 'a whole number',
-  boolean: 'true or false',
-  array: 'a list',
-  tuple: 'a list of two dates, as ["1990", null]',
-  object: 'a group of fields in { }',
-};
-const forms: Record<string, string> = {
-  capitals: 'capital letters or digits',
-  country: 'an ISO 3166 code',
-  'small-letters': 'small letters, digits and hyphens',
-  currency: 'an ISO 4217 code',
-  printable: 'characters that can be seen or a space',
-};
 const groups: Record<string, string> = { dayOfYear: 'day of the year' };
 const group = (name: string) => groups[name] ?? name;
 
@@ -45,8 +29,8 @@ export const faults: FaultWords = {
     'no-layout': () => 'the layout is missing',
     'too-many-to-test': () => 'the layouts and examples up to here are too many to test',
     'unknown-fields': ({ names }) => `${names.map((name) => `"${name}"`).join(', ')} is not a field here`,
-    'wrong-type': ({ value, type }) => `${shown(value)} is not ${types[type] ?? type}`,
-    'wrong-form': ({ value, form }) => `${shown(value)} is not ${forms[form] ?? form}`,
+    'wrong-type': ({ value, type }) => `${shown(value)} is not ${typeWords[type] ?? type}`,
+    'wrong-form': ({ value, form }) => `${shown(value)} is not ${formWords[form] ?? form}`,
     'not-possible': ({ value }) => `${shown(value)} is not possible here`,
     'no-slot': ({ value }) => `${shown(value)} is not a slot`,
     'not-for-slot': ({ value, slot }) => `${shown(value)} is not possible for ${slot}`,
