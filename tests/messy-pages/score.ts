@@ -5,6 +5,7 @@ import type { Claim } from '../../src/claim';
 import { type Listing, readListing } from '../../src/listing';
 import { builtInMakers } from '../../src/maker';
 import { givenFor, type ScoredField, type Truth, trueFor } from '../listing-pages/score';
+import { shortClaim } from '../unit/claim/listing-of';
 
 /*
  * Second-hand pages as people write them, each with all that it says: of the piece ("made 1995"), of other things ("pouch:
@@ -93,32 +94,23 @@ function scoreFields(listing: Listing, truth: MessyTruth): { tally: Tally; fault
   return { tally, faults };
 }
 
-const year = (day: string | null) => Number(day?.slice(0, 4) ?? Number.NaN);
-
 /** A claim in the short form of the table; null for kinds that the table does not hold. */
 function inShort(claim: Claim): string | string[] | null {
   switch (claim.kind) {
     case 'made':
     case 'bought':
-      return `${claim.kind} ${year(claim.span.from)}-${year(claim.span.to)}`;
     case 'condition':
-      return `condition ${claim.condition}`;
     case 'material':
-      return `${claim.part} = ${claim.material}`;
+    case 'maker':
+    case 'model':
+    case 'origin':
+    case 'sale-channel':
+    case 'returns':
+      return shortClaim(claim);
     case 'replaced':
       return claim.parts.length > 0 ? claim.parts.map((part) => `replaced ${part}`) : 'replaced somewhere';
-    case 'maker':
-      return `maker ${claim.maker}`;
-    case 'model':
-      return `model ${claim.model}`;
-    case 'origin':
-      return `origin ${claim.place}`;
     case 'code':
       return `code ${claim.code.replace(/\s/g, '')}`;
-    case 'sale-channel':
-      return `channel ${claim.channel}`;
-    case 'returns':
-      return `returns ${claim.accepted ? 'yes' : 'no'}`;
     case 'payment-outside':
       return 'pay outside';
     case 'leather':
