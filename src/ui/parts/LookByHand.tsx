@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type Case, correctedRead } from '../../case';
 import type { PhotoView } from '../../message/protocol';
 import { type PhotoRead, scaledWhere, seenIn } from '../../photo';
@@ -39,7 +39,7 @@ export function LookByHand({ file, number, start, kase, photoId, byHand, onRead,
   const heading = useRef<HTMLHeadingElement>(null);
   const dragFrom = useRef<{ x: number; y: number } | null>(null);
 
-  useEffect(() => heading.current?.focus(), []);
+  useLayoutEffect(() => heading.current?.focus(), []);
   useEffect(() => {
     const ended = new AbortController();
     if (canvas.current) drawAdjusted(canvas.current, file, adjustment, ended.signal);

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { finishedMakers } from '../../store/maker-files';
 import { strings } from '../../words';
 
@@ -19,7 +19,7 @@ export function NameMaker({ onName, onPoint, asked }: Props) {
   useEffect(() => {
     finishedMakers().then((files) => setOwn([...new Set(files.map(({ maker }) => maker))]));
   }, []);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (asked) field.current?.focus();
   }, [asked]);
   const words = strings.waysOn;

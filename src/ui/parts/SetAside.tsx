@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type Case, mostReasonCharacters, setAsideIn } from '../../case';
 import type { Finding } from '../../check';
 import { chosenLanguage, sayFinding, strings } from '../../words';
@@ -18,7 +18,8 @@ export function SetAsideForm({
   const [asks, setAsks] = useState(false);
   const [reason, setReason] = useState('');
   const field = useRef<HTMLInputElement>(null);
-  useEffect(() => {
+  // Before the next key arrives: what is typed at once goes into the field.
+  useLayoutEffect(() => {
     if (asks) field.current?.focus();
   }, [asks]);
   if (!asks) {

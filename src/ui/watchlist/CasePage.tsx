@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useErrorBoundary, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { fail, type Result } from '../../problem';
 import { caseOf, type SavedCase, type WatchRecord, type WatchRow, webLink } from '../../watch';
 import { strings } from '../../words';
@@ -39,7 +39,7 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
   const isRead = read !== null;
   const limit = useMessageLimit(read?.ok ? read.value.record.shown.address : null);
   // The page has taken the list's place: who reads by ear or moves by keys goes on at its title.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (isRead) heading.current?.focus();
   }, [isRead]);
   const saveNote = useCallback(

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { strings } from '../../words';
 import { Notice } from '../parts/Notice';
 import { ProblemNote } from '../parts/ProblemNote';
@@ -86,7 +86,7 @@ export const rowAddress = (id: string): string => `#watch&row=${encodeURICompone
 
 function Undo({ removed, onUndo, onClose }: { removed: Removed; onUndo: () => void; onClose: () => void }) {
   const undo = useRef<HTMLButtonElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!removed.hasNext) undo.current?.focus();
   }, [removed.hasNext]);
   return (

@@ -83,6 +83,14 @@ it('is set aside with a reason, folded with it, and taken back where it stands',
   expect(room.querySelector('details[data-part="set-aside"]')).toBeNull();
 });
 
+it('has the keyboard in its field before the next key arrives', async () => {
+  await show();
+  // Without act, which would run what the browser runs a frame later.
+  room.querySelector<HTMLElement>(`details[data-check="${check}"] button[aria-label^="Set aside"]`)!.click();
+  await Promise.resolve();
+  expect(document.activeElement).toBe(room.querySelector('.set-aside-form input'));
+});
+
 it('is named in the dossier with its reason', async () => {
   await show();
   await setAside('It is the year of the shop.');

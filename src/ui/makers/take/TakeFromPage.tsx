@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { currentFormat, type Draft, draftOf, plainName } from '../../../maker';
 import type { OwnMakerFile } from '../../../store/maker-files';
 import { readTaken, type Taken } from '../../../store/taken';
@@ -31,7 +31,7 @@ export function TakeFromPage({ id, own, begin, onAdded }: Props) {
       setGone(found === null);
     });
   }, [id]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (taken) heading.current?.focus();
   }, [taken]);
   return (
