@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { Decoding } from '../code/types';
-import { evidenceId } from '../evidence';
+import { evidenceId, textsLeftOpen } from '../evidence';
 import { askFor } from './asks';
 import { shownCodeSchema, shownFrom } from './code-data';
 import { defineCheck, practice } from './frame';
@@ -28,7 +28,7 @@ export const codesAgree = defineCheck({
       const same = seen.find((decoding) => kindOf(decoding) === 'agreement');
       const shown = same ?? first;
       const photos = shown.from.kind === 'photo' ? [shown.from.photoId] : [];
-      const data = { shown: shownFrom(shown, textOf(shown), photoNumber), quoted: words };
+      const data = { shown: shownFrom(shown, textBeside(shown, quote), photoNumber), quoted: words };
       const evidence = [evidenceId.codeText(shown.id), evidenceId.codeText(quote.id)];
       const common = { key: quote.id, data, photos, claims: [claimId], evidence };
       return same
@@ -38,4 +38,11 @@ export const codesAgree = defineCheck({
   },
 });
 
-const textOf = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
+/** What is shown, where characters of it are left open as the quote has them if it may be that. */
+function textBeside({ readings, code, open = [] }: Decoding, quote: Decoding): string {
+  const text = readings[0]?.text ?? code;
+  if (readings.length > 0) return text;
+  return textsLeftOpen(code, open).find((one) => bare(one) === bare(quote.code)) ?? text;
+}
+
+const bare = (text: string) => text.replace(/[^A-Z0-9]/g, '');

@@ -1,16 +1,17 @@
 import type { MakerFile } from '../maker/types';
-import { shapesOf, weighRuns } from '../stamp';
+import { weighRuns } from '../stamp';
 import type { Lattice } from '../stamp/types';
 import { type Book, openBook } from './book';
+import { alikeCharacters, isClear } from './clear';
 import { familyBook } from './families';
 import { longestCode } from './layout';
 import { nearestCodes } from './nearest';
 import { shapeShare, shares, typedShares } from './prior';
 import { lengthFits, misfitLayout, readLayout, unnamedMisfits } from './read-layout';
 import { freeSearch, type Step, stepsOf } from './search';
-import { acceptanceLevel, dedupeNearest, type Settled, settle, type Weighed, type WeighedMisfit } from './settle';
+import { dedupeNearest, type Settled, settle, type Weighed, type WeighedMisfit } from './settle';
 import { tidyCode, typedLattice } from './typed';
-import type { Decoding, LeftOpen, Nearest } from './types';
+import type { Decoding, Nearest } from './types';
 
 /** Longest lattice that is searched, in steps: far beyond any stamp. */
 const longestLattice = 2000;
@@ -82,40 +83,6 @@ export function decodeLattice(lattice: Lattice, options: DecodeOptions): Decodin
   if (decoding.accepted || !isClear(weighed, outcome.nearest)) return decoding;
   const open = alikeCharacters(weighed);
   return { ...decoding, accepted: true, ...(open.length > 0 ? { open } : {}) };
-}
-
-type Weighted = { text: string; probability: number };
-
-/**
- * Whether a text that no system explains counts as read all the same (an impossible month is a finding). Not where it
- * differs from a sound code of a maker on file only in characters that many faces draw alike: then the faces may be all
- * that differs. A family is no such code: nearly every number with a 0 or 1 in front has a twin in one.
- */
-function isClear(texts: readonly Weighted[], nearest: readonly Nearest[]): boolean {
-  const [best] = texts;
-  if (best === undefined || best.text === '') return false;
-  const shapes = shapesOf(best.text);
-  const likely = texts.filter(({ text }) => shapesOf(text) === shapes);
-  if (likely.reduce((sum, { probability }) => sum + probability, 0) < acceptanceLevel) return false;
-  return !nearest.some(
-    ({ how, system, text }) => how !== 'as-written' && system.maker !== null && shapesOf(text) === shapes,
-  );
-}
-
-/** A text of the same shapes counts as likely too from this share on. */
-const leastAlike = 0.1;
-
-/** Characters of the best text that other likely texts of the same shapes have otherwise: O for 0, I for 1. */
-function alikeCharacters([best, ...others]: readonly Weighted[]): LeftOpen[] {
-  if (best === undefined) return [];
-  const [written, shapes] = [[...best.text], shapesOf(best.text)];
-  const twins = others.filter(
-    ({ text, probability }) => probability >= leastAlike && text.length === written.length && shapesOf(text) === shapes,
-  );
-  return written.flatMap((character, place): LeftOpen[] => {
-    const may = new Set([character, ...twins.map(({ text }) => text[place]!)]);
-    return may.size > 1 ? [{ kind: 'alike', place, may: [...may] }] : [];
-  });
 }
 
 /**

@@ -5,6 +5,7 @@ import { plainName } from '../maker';
 import { commonPractice } from '../source';
 import { claimSource } from './from-claims';
 import { evidenceId } from './ids';
+import { textsLeftOpen } from './texts-left-open';
 import type { EvidenceAbout } from './types';
 
 type Quality = EvidenceAbout<'quality'>;
@@ -130,18 +131,22 @@ const makerName = (claim: ClaimOf<'maker'>): Quality => {
   return stating(claim, `maker:${name}`, { of: 'maker', is: [name] }, { kind: 'maker-name', maker: claim.maker });
 };
 
-/** A code as it is read or quoted, without separators, and with look-alike characters settled by the system where one reads it. */
-function codeText({ id, from, code, readings, accepted }: Decoding): Quality[] {
+/**
+ * A code as it is read or quoted, without separators, and with look-alike characters settled by the system where one
+ * reads it. Where a character is left open it is each of the texts that it may be.
+ */
+function codeText({ id, from, code, readings, accepted, open = [] }: Decoding): Quality[] {
   if (from.kind !== 'claim' && !accepted) return [];
   const text = readings[0]?.text ?? code;
-  const bare = text.toUpperCase().replace(/[^A-Z0-9]/g, '');
+  const bare = (written: string) => written.toUpperCase().replace(/[^A-Z0-9]/g, '');
+  const is = readings.length > 0 ? [bare(text)] : textsLeftOpen(code, open).map(bare);
   return [
     {
       ...plain,
       id: evidenceId.codeText(id),
       from: { kind: 'code', id },
       basis: `code-text:${id}`,
-      quality: { of: 'code', is: [bare] },
+      quality: { of: 'code', is },
       says: { kind: from.kind === 'claim' ? 'quoted-code' : 'shown-code', code: text },
     },
   ];

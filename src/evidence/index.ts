@@ -22,5 +22,6 @@ export type { Informs } from './rule/types';
 export { type BagSide, bagSideSchema, type Says } from './says';
 export { compareWeights, type Derivation, type Weighable, type Weight, weighFinding } from './strength';
 export { stretchOf } from './stretch';
+export { textsLeftOpen } from './texts-left-open';
 export { isTold, type Known, type Told } from './told';
 export { type Dating, type Evidence, isDating, type Stated, statedOf, statedSchema } from './types';

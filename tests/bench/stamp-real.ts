@@ -60,6 +60,7 @@ async function codesRow(photos: readonly Photo[], engines: StampEngines): Promis
   for (const photo of photos) {
     const text = photo.text ?? '';
     const image = await pixels(photo.at);
+    if (image === null) continue;
     const asItLies = await judged(image, text, engines);
     const { withSystems, lines } = asItLies;
     if (withSystems.accepted) accepted++;
@@ -105,6 +106,7 @@ async function emptyRow(photos: readonly Photo[], engines: StampEngines): Promis
   let [accepted, looked] = [0, 0];
   for (const photo of photos) {
     const image = await pixels(photo.at);
+    if (image === null) continue;
     for (const degrees of [0, 90, 180, 270]) {
       looked++;
       const { withSystems } = await judged(degrees === 0 ? image : turnedPhoto(image, degrees), null, engines);

@@ -54,7 +54,7 @@ export function judge(read: StampReading, code: string | null, leastStampScore: 
  * its readings, plus that of the characters alone as far as no system explains the line.
  */
 function bestReading(line: StampLine, { makers, maker, now }: Book): Judged['withSystems'] {
-  const { readings, nearest, accepted, code } = decodeLine(line, { makers, maker, now });
+  const { readings, nearest, accepted, code, open } = decodeLine(line, { makers, maker, now });
   const told =
     readings.length > 0
       ? readings.map(({ text, probability }) => ({ text, probability }))
@@ -70,8 +70,10 @@ function bestReading(line: StampLine, { makers, maker, now }: Book): Judged['wit
   const [best] = [...texts].sort((a, b) => b[1] - a[1]);
   if (best === undefined) return nothing;
   const [text, probability] = best;
-  // Clearly legible characters count as read though no system explains them: an impossible month is a finding.
-  const isRead = readings.length > 0 ? probability >= acceptanceLevel : accepted && bare(code) === text;
+  // Clearly legible characters count as read though no system explains them: an impossible month is a finding. What has a
+  // character left open is told so, and counts neither as read nor as wrong.
+  const isWhole = accepted && open === undefined && bare(code) === text;
+  const isRead = readings.length > 0 ? probability >= acceptanceLevel : isWhole;
   return { text, probability: Math.min(1, probability), accepted: isRead };
 }
 

@@ -37,10 +37,12 @@ export function photosAtHand(folder: string): (ListedPhoto & { at: string })[] {
     .filter(({ at }) => existsSync(at));
 }
 
-export async function pixels(path: string): Promise<PixelImage> {
+/** Null where the product refuses the photo, as it does one that is too small. */
+export async function pixels(path: string): Promise<PixelImage | null> {
   const opened = await openPhotoFile(path);
-  if (!opened.ok) throw new Error(`${path}: ${opened.problem.what}`);
-  return opened.value.image;
+  if (opened.ok) return opened.value.image;
+  if (opened.problem.code === 'photo-too-small') return null;
+  throw new Error(`${path}: ${opened.problem.what}`);
 }
 
 /** A photo turned clockwise about its middle, on a ground of its own edge's mean colour, nothing cut off. */

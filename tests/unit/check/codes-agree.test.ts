@@ -19,6 +19,16 @@ describe('codes-agree', () => {
       'agreement: The stamp in photo 1 reads KV0915, as the listing quotes it.',
     ]);
   });
+  it('agrees where a character that is left open may be the quoted one, and doubts where it may not', () => {
+    const open = [{ kind: 'alike' as const, place: 0, may: ['O', '0'] }];
+    const stamp = { ...decoded('O13689', []), open };
+    expect(said(codesAgree, facts({ decodings: [stamp, quoted('013689')] }))).toEqual([
+      'agreement: The stamp in photo 1 reads 013689, as the listing quotes it.',
+    ]);
+    expect(said(codesAgree, facts({ decodings: [stamp, quoted('013688')] }))).toEqual([
+      'doubt: The stamp in photo 1 reads O13689, but the listing quotes 013688.',
+    ]);
+  });
   it('cannot tell without a read stamp and does not apply without a quote', () => {
     expect(said(codesAgree, facts({ decodings: [quoted('KV0918')] }))).toEqual([
       'cannot-tell: no code was read from a photo to compare with',

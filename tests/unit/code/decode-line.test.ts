@@ -52,6 +52,17 @@ describe('a number that begins with 0 or 1, no maker named', () => {
     expect(open).toEqual([{ kind: 'alike', place: 0, may: expect.arrayContaining(['0', 'O']) }]);
   });
 
+  it.each([
+    ['013689', 'D', '0'],
+    ['133631', 'L', '1'],
+    ['1336310', 'I', '1'],
+  ])('%s is read with the first character left open where it may be %s', (text, letter, digit) => {
+    const both = { 0: { [digit]: 0.2, [letter]: 0.79 } };
+    const { accepted, code, open } = decodeLattice(sharp(text, both), unknown);
+    expect([accepted, code.slice(1)]).toEqual([true, text.slice(1)]);
+    expect(open).toEqual([{ kind: 'alike', place: 0, may: expect.arrayContaining([digit, letter]) }]);
+  });
+
   it('may have up to twenty digits', () => {
     const long = '50123456789012345678';
     const { accepted, code } = decodeLattice(sharp(long), unknown);
