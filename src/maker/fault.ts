@@ -10,15 +10,18 @@ export type Unit = 'characters' | 'entries' | 'plain';
 export type MakerFault =
   | LayoutFaultSays
   | ExampleFaultSays
-  | { kind: 'missing' | 'empty' | 'both-layouts' | 'no-layout' | 'too-many-to-test' | 'no-amount' }
+  | { kind: 'both-layouts' | 'no-layout' | 'too-many-to-test' | 'no-amount' }
   | { kind: 'unknown-fields'; names: string[] }
   /** `type`: as the form of the file calls it. */
+  | { kind: 'missing'; type: string }
   | { kind: 'wrong-type'; value: ShownValue; type: string }
+  | { kind: 'empty'; limit: number; unit: Unit }
   /** `form`: the name of a form, or what the library says of it. */
   | { kind: 'wrong-form'; value: ShownValue; form: string }
-  | { kind: 'not-possible' | 'no-slot'; value: ShownValue }
+  /** `known`: what may stand there; none where that is told elsewhere. */
+  | { kind: 'not-possible' | 'no-slot'; value: ShownValue; known: string[] }
   | { kind: 'not-for-slot'; value: ShownValue; slot: string }
-  | { kind: 'too-small' | 'too-large'; value: ShownValue; unit: Unit }
+  | { kind: 'too-small' | 'too-large'; value: ShownValue; limit: number; unit: Unit }
   | { kind: 'no-country'; place: string }
   | { kind: 'backwards'; from: string; to: string }
   | { kind: 'no-such-date'; period: string[] }
@@ -26,8 +29,8 @@ export type MakerFault =
   | { kind: 'double-model'; name: string }
   | { kind: 'no-part'; part: string }
   | { kind: 'more-than'; least: number; most: number }
-  | { kind: 'newer-format'; format: number }
-  | { kind: 'file-characters'; is: number }
+  | { kind: 'newer-format'; format: number; most: number }
+  | { kind: 'file-characters'; is: number; most: number }
   | { kind: 'more-characters' | 'more-values' | 'deeper'; most: number }
   /** `said`: what the parser of JSON says of it. */
   | { kind: 'not-json'; said: string }
@@ -58,13 +61,10 @@ const sorts = {
 } as const;
 
 /** A problem at a field, by its code; any other code is that of a field whose value is wrong. */
-export function makerProblem(
-  code: string,
-  where: string,
-  fault: MakerFault,
-  remedy: string,
-  expected?: string,
-): MakerProblem {
-  const what = (sorts as Record<string, string>)[code] ?? 'a value is not possible here';
-  return { code, where, what, fault, remedy, ...(expected === undefined ? {} : { expected }) };
-}
+export const makerProblem = (code: string, where: string, fault: MakerFault, remedy: string): MakerProblem => ({
+  code,
+  where,
+  what: (sorts as Record<string, string>)[code] ?? 'a value is not possible here',
+  fault,
+  remedy,
+});

@@ -1,4 +1,3 @@
-import { placeName } from '../place';
 import { plainName } from './name';
 import type { MakerFile } from './schema';
 
@@ -7,9 +6,7 @@ export interface Conflict {
   id: string;
   /** Where the entry stands: in one of the lists, or a field of the price habits or of the file itself. */
   group: (typeof lists)[number]['list'] | 'trade' | 'file';
-  /** The entry in plain words: "plant KV in Belgium"; of a field that is no list's, its name. */
-  entry: string;
-  /** Fields of the entry that differ. */
+  /** Fields of the entry that differ; of a field that is no list's, itself. */
   fields: string[];
   mine: unknown;
   theirs: unknown;
@@ -43,61 +40,49 @@ export const lists: {
     | 'typefaces'
     | 'prices';
   key: (entry: never) => string;
-  words: (entry: never) => string;
 }[] = [
   {
     list: 'plants',
     key: ({ code, place }: MakerFile['plants'][number]) => `${code} ${place}`,
-    words: ({ code, place }: MakerFile['plants'][number]) => `plant ${code} in ${placeName(place)}`,
   },
   {
     list: 'codeSystems',
     key: ({ id }: MakerFile['codeSystems'][number]) => id,
-    words: ({ id, name }: MakerFile['codeSystems'][number]) => `code system “${name ?? id}”`,
   },
   {
     list: 'carriers',
     key: (carrier: MakerFile['carriers'][number]) =>
       JSON.stringify([carrier.kind, plainName(carrier.where), ofPieces(carrier)]),
-    words: ({ kind, where }: MakerFile['carriers'][number]) => `${kind.replaceAll('-', ' ')}: ${where}`,
   },
   {
     list: 'marks',
     key: (mark: MakerFile['marks'][number]) => JSON.stringify([[...mark.texts].sort(), ofPieces(mark)]),
-    words: ({ texts }: MakerFile['marks'][number]) => `mark ${texts.join(', ')}`,
   },
   {
     list: 'parts',
     key: ({ id }: MakerFile['parts'][number]) => id,
-    words: ({ id }: MakerFile['parts'][number]) => `part ${id}`,
   },
   {
     list: 'construction',
     key: ({ part, is, models }: MakerFile['construction'][number]) =>
       JSON.stringify([part, plainName(is), (models ?? []).map(plainName).sort()]),
-    words: ({ part, is }: MakerFile['construction'][number]) => `${part.replaceAll('-', ' ')}: ${is}`,
   },
   {
     list: 'models',
     key: ({ name }: MakerFile['models'][number]) => plainName(name),
-    words: ({ name }: MakerFile['models'][number]) => `model ${name}`,
   },
   {
     list: 'numbers',
     key: (number: MakerFile['numbers'][number]) => JSON.stringify([number.of, number.part, ofPieces(number)]),
-    words: ({ of, part }: MakerFile['numbers'][number]) => `${of.replaceAll('-', ' ')}: ${part}`,
   },
   {
     list: 'typefaces',
     key: (typeface: MakerFile['typefaces'][number]) => JSON.stringify([plainName(typeface.looks), ofPieces(typeface)]),
-    words: ({ looks }: MakerFile['typefaces'][number]) => `characters: ${looks}`,
   },
   {
     list: 'prices',
     key: ({ model, condition, currency, year }: MakerFile['prices'][number]) =>
       JSON.stringify([plainName(model ?? ''), condition, currency, year]),
-    words: ({ model, condition, year, currency }: MakerFile['prices'][number]) =>
-      `price of ${model ?? 'any piece'}, ${condition}, ${year}, ${currency}`,
   },
 ];
 
@@ -143,7 +128,7 @@ export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Rec
     ]),
     sources: union(mine.sources, theirs.sources),
   };
-  for (const { list, key, words } of lists) {
+  for (const { list, key } of lists) {
     const entries: object[] = [...mine[list]];
     for (const other of theirs[list]) {
       const at = entries.findIndex((own) => key(own as never) === key(other as never));
@@ -151,11 +136,7 @@ export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Rec
       if (!own) entries.push(other);
       else if (!sameValue(own, other)) {
         const id = `${list} ${key(other as never)}`;
-        entries[at] = decide(
-          { id, group: list, entry: words(own as never), fields: fieldsApart(own, other) },
-          own,
-          other,
-        );
+        entries[at] = decide({ id, group: list, fields: fieldsApart(own, other) }, own, other);
       }
     }
     Object.assign(merged, { [list]: entries });
@@ -167,7 +148,7 @@ export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Rec
     if (own === undefined && other !== undefined) Object.assign(merged, { [field]: other });
     else if (own !== undefined && other !== undefined && !sameValue(own, other)) {
       Object.assign(merged, {
-        [field]: decide<unknown>({ id: field, group: 'file', entry: field, fields: [field] }, own, other),
+        [field]: decide<unknown>({ id: field, group: 'file', fields: [field] }, own, other),
       });
     }
   }
@@ -179,7 +160,7 @@ export function mergeMakerFiles(mine: MakerFile, theirs: MakerFile, choices: Rec
     const [own, other] = [mine.trade[field], theirs.trade[field]];
     if (own === undefined || sameValue(own, other)) continue;
     Object.assign(merged.trade, {
-      [field]: decide<unknown>({ id: `trade ${field}`, group: 'trade', entry: field, fields: [field] }, own, other),
+      [field]: decide<unknown>({ id: `trade ${field}`, group: 'trade', fields: [field] }, own, other),
     });
   }
   return { merged, conflicts };

@@ -13,9 +13,9 @@ export const largestFile = 2_000_000;
 const mostValues = 40_000;
 const deepest = 40;
 
-const refuse = (code: string, fault: MakerFault, remedy: string, expected?: string): MakerFileResult => ({
+const refuse = (code: string, fault: MakerFault, remedy: string): MakerFileResult => ({
   ok: false,
-  problems: [makerProblem(code, 'the file', fault, remedy, expected)],
+  problems: [makerProblem(code, 'the file', fault, remedy)],
 });
 
 /**
@@ -28,12 +28,9 @@ export function parseMakerFile(value: unknown): MakerFileResult {
   if (size) return refuse('maker-file-too-large', size, 'Split the file by maker.');
   const newer = newerFormat(value);
   if (newer !== null) {
-    const fault: MakerFault = { kind: 'newer-format', format: newer };
+    const fault: MakerFault = { kind: 'newer-format', format: newer, most: currentFormat };
     const remedy = 'Use a newer Tellstamp, or ask for the file in this format.';
-    return {
-      ok: false,
-      problems: [makerProblem('maker-file-newer', 'format', fault, remedy, `at most ${currentFormat}`)],
-    };
+    return { ok: false, problems: [makerProblem('maker-file-newer', 'format', fault, remedy)] };
   }
   const former = earlierFormOf(value)?.safeParse(value);
   if (former && !former.success) return { ok: false, problems: plainProblems(former.error.issues, value) };
@@ -60,8 +57,8 @@ function newerFormat(value: unknown): number | null {
 /** Reads a maker file's text. Problems name the line when the text is JSON. */
 export function readMakerFileText(text: string): MakerFileResult {
   if (text.length > largestFile) {
-    const fault: MakerFault = { kind: 'file-characters', is: text.length };
-    return refuse('maker-file-too-large', fault, 'Split the file by maker.', `at most ${largestFile}`);
+    const fault: MakerFault = { kind: 'file-characters', is: text.length, most: largestFile };
+    return refuse('maker-file-too-large', fault, 'Split the file by maker.');
   }
   if (deeperThan(text, deepest))
     return refuse('maker-file-too-large', { kind: 'deeper', most: deepest }, 'Check that it is a maker file.');

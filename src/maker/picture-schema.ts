@@ -8,7 +8,7 @@ export const largestPicture = 40_000;
 const pixels = z
   .string()
   .max(largestPicture)
-  .regex(/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}$/, 'a small JPEG, PNG or WebP picture as data');
+  .regex(/^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}$/, 'picture');
 
 /** A picture to compare with: what it shows, who it is from, and under which terms. */
 const picture = z.strictObject({ shows: name, pixels, source: text.min(1), licence: name });

@@ -23,32 +23,8 @@ const shown = (value: unknown): ShownValue => {
   return { kind: 'text', text: text.length > 60 ? `${text.slice(0, 57)}…` : text };
 };
 
-/** Types and forms of fields in English. */
-export const typeWords: Record<string, string> = {
-  string: 'text',
-  number: 'a number',
-  int: 'a whole number',
-  boolean: 'true or false',
-  array: 'a list',
-  tuple: 'a list of two dates, as ["1990", null]',
-  object: 'a group of fields in { }',
-};
-export const formWords: Record<string, string> = {
-  capitals: 'capital letters or digits',
-  country: 'an ISO 3166 code',
-  'small-letters': 'small letters, digits and hyphens',
-  currency: 'an ISO 4217 code',
-  printable: 'characters that can be seen or a space',
-};
-
 const unitOf = (origin: string): Unit =>
   origin === 'string' ? 'characters' : origin === 'array' ? 'entries' : 'plain';
-const counted = (limit: number | bigint, origin: string): string => {
-  const unit = origin === 'string' ? 'character' : origin === 'array' ? 'entry' : '';
-  const many = unit === 'entry' ? 'entries' : `${unit}s`;
-  return unit === '' ? String(limit) : `${limit} ${Number(limit) === 1 ? unit : many}`;
-};
-
 const mostShown = 40;
 
 /** Turns what zod found into problems, each at its field; at most 40, then a count. */
@@ -65,39 +41,31 @@ export function plainProblems(issues: readonly z.core.$ZodIssue[], file: unknown
 function plainIssue(issue: z.core.$ZodIssue, file: unknown): MakerProblem[] {
   const value = valueAt(file, issue.path);
   const code = `maker-file-${issue.code.replaceAll('_', '-')}`;
-  const at = (fault: MakerFault, expected: string, remedy = 'Correct this field.'): MakerProblem[] => [
-    makerProblem(code, pathWords(issue.path), fault, remedy, expected),
+  const at = (fault: MakerFault, remedy = 'Correct this field.'): MakerProblem[] => [
+    makerProblem(code, pathWords(issue.path), fault, remedy),
   ];
   switch (issue.code) {
     case 'unrecognized_keys': {
       const names = issue.keys.slice(0, 5).map((key) => key.slice(0, 40));
-      return at({ kind: 'unknown-fields', names }, 'only fields of the format', 'Remove it or correct its name.');
+      return at({ kind: 'unknown-fields', names }, 'Remove it or correct its name.');
     }
-    case 'invalid_type': {
-      const type = typeWords[issue.expected] ?? issue.expected;
-      if (value === undefined) return at({ kind: 'missing' }, type, 'Add it.');
-      return at({ kind: 'wrong-type', value: shown(value), type: issue.expected }, type);
-    }
-    case 'invalid_value': {
-      const known = issue.values.map((one) => JSON.stringify(one)).join(', ');
-      return at({ kind: 'not-possible', value: shown(value) }, `one of ${known}`);
-    }
+    case 'invalid_type':
+      if (value === undefined) return at({ kind: 'missing', type: issue.expected }, 'Add it.');
+      return at({ kind: 'wrong-type', value: shown(value), type: issue.expected });
+    case 'invalid_value':
+      return at({ kind: 'not-possible', value: shown(value), known: issue.values.map((one) => JSON.stringify(one)) });
     case 'too_small': {
-      const least = `at least ${counted(issue.minimum, issue.origin)}`;
-      if (value === '') return at({ kind: 'empty' }, least);
-      return at({ kind: 'too-small', value: shown(value), unit: unitOf(issue.origin) }, least);
+      const least = { limit: Number(issue.minimum), unit: unitOf(issue.origin) };
+      return at(value === '' ? { kind: 'empty', ...least } : { kind: 'too-small', value: shown(value), ...least });
     }
     case 'too_big': {
-      const most = `at most ${counted(issue.maximum, issue.origin)}`;
-      return at({ kind: 'too-large', value: shown(value), unit: unitOf(issue.origin) }, most);
+      const most = { limit: Number(issue.maximum), unit: unitOf(issue.origin) };
+      return at({ kind: 'too-large', value: shown(value), ...most });
     }
     case 'invalid_union':
       return plainUnion(issue, value, file);
     default:
-      return at(
-        { kind: 'wrong-form', value: shown(value), form: issue.message },
-        formWords[issue.message] ?? issue.message,
-      );
+      return at({ kind: 'wrong-form', value: shown(value), form: issue.message });
   }
 }
 
@@ -105,16 +73,14 @@ function plainIssue(issue: z.core.$ZodIssue, file: unknown): MakerProblem[] {
 function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: unknown): MakerProblem[] {
   const inLayout = issue.path.at(-2) === 'layout' || issue.path.at(-3) === 'layouts';
   if (inLayout && typeof issue.path.at(-1) === 'number') {
-    const known = typeof value === 'object' && value !== null ? kindOfSlot(value) : null;
+    const slotKind = typeof value === 'object' && value !== null ? kindOfSlot(value) : null;
     const where = pathWords(issue.path);
-    if (!known) {
-      const expected = `one of ${slotKinds.map(({ kind }) => kind).join(', ')}`;
-      return [
-        makerProblem('maker-file-slot', where, { kind: 'no-slot', value: shown(value) }, 'Name a slot.', expected),
-      ];
+    if (!slotKind) {
+      const known = slotKinds.map(({ kind }) => kind);
+      return [makerProblem('maker-file-slot', where, { kind: 'no-slot', value: shown(value), known }, 'Name a slot.')];
     }
-    const { kind } = known;
-    const inside = formOfKind(known).safeParse(value).error?.issues ?? [];
+    const { kind } = slotKind;
+    const inside = formOfKind(slotKind).safeParse(value).error?.issues ?? [];
     const form = inside[0]?.code === 'invalid_union' && inside[0].path.length === 0 ? inside[0] : null;
     // A year and a month have several forms: the fault is told of the form that the slot's own field chose.
     const meant = form ? form.errors.filter((issues) => !issues.some(({ path }) => path[0] === kind)) : [inside];
@@ -137,6 +103,6 @@ function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: u
   if (nearest && nearest.length > 0) {
     return nearest.flatMap((fault) => plainIssue({ ...fault, path: [...issue.path, ...fault.path] } as never, file));
   }
-  const fault: MakerFault = { kind: 'not-possible', value: shown(value) };
+  const fault: MakerFault = { kind: 'not-possible', value: shown(value), known: [] };
   return [makerProblem('maker-file-value', pathWords(issue.path), fault, 'Correct this field.')];
 }

@@ -18,10 +18,9 @@ export const sayingProblems = (file: MakerFile): MakerProblem[] => [
 function placeProblems(file: MakerFile): MakerProblem[] {
   return file.plants.flatMap(({ place }, index): MakerProblem[] => {
     if (isPlaceCode(place) || place === unknownPlace) return [];
-    const expected = 'a code of ISO 3166-1, of ISO 3166-3 for a former country, or ZZ where it is not known';
     const remedy = place === 'UK' ? 'The United Kingdom is GB.' : 'Look the country up and correct it.';
     const fault: MakerFault = { kind: 'no-country', place };
-    return [makerProblem('maker-file-place', `plants[${index}].place`, fault, remedy, expected)];
+    return [makerProblem('maker-file-place', `plants[${index}].place`, fault, remedy)];
   });
 }
 

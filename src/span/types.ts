@@ -19,12 +19,10 @@ export const spanSchema = z.strictObject({
 export type Span = z.infer<typeof spanSchema>;
 
 /** A partial ISO date: `YYYY`, `YYYY-MM` or `YYYY-MM-DD`. */
-export const partialDate = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, 'a date as 1994, 1994-03 or 1994-03-21');
+export const partialDate = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, 'partial-date');
 
 /** A partial date as a maker file gives it: also "about 1994", and "unknown". */
-export const fileDate = z
-  .string()
-  .regex(/^(about )?\d{4}(-\d{2}(-\d{2})?)?$|^unknown$/, 'a date as 1994, 1994-03, 1994-03-21, about 1994 or unknown');
+export const fileDate = z.string().regex(/^(about )?\d{4}(-\d{2}(-\d{2})?)?$|^unknown$/, 'file-date');
 
 /** `[first, last]`, both included; `null` as its last member means "still". */
 export const period = z.tuple([fileDate, fileDate.nullable()]);

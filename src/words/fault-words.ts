@@ -12,6 +12,8 @@ type Of<K extends string> = MakerFault extends infer F
 /** What is wrong with a maker file, in one language: without a full stop. */
 export interface FaultWords {
   faults: { [K in MakerFault['kind']]: (fault: Of<K>, kit: Kit) => string };
+  /** What was to stand there instead, where that can be said. */
+  expected: { [K in MakerFault['kind']]?: (fault: Of<K>, kit: Kit) => string };
   /** The fault with the line of the file where it stands. */
   inLine: (line: number, fault: string) => string;
 }

@@ -17,7 +17,7 @@ export {
   sayTellings,
   sayWeight,
 } from './say-evidence';
-export { sayFault } from './say-fault';
+export { sayExpected, sayFault } from './say-fault';
 export { sayLayoutPart } from './say-layout';
 export { sayCaution, sayMark } from './say-mark';
 export { sayPlaceOfCode, sayReadingReason, sayTells } from './say-reading';

@@ -16,3 +16,10 @@ export function sayFault(fault: MakerFault, line: number | undefined, language: 
   const said = (faults[fault.kind] as (fault: MakerFault, kit: Kit) => string)(fault, kitFor(language));
   return line === undefined ? said : inLine(line, said);
 }
+
+/** What was to stand there instead; null where nobody can say. */
+export const sayExpected = (fault: MakerFault, language: Language): string | null =>
+  (catalogue(language).expected[fault.kind] as ((fault: MakerFault, kit: Kit) => string) | undefined)?.(
+    fault,
+    kitFor(language),
+  ) || null;

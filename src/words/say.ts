@@ -16,7 +16,7 @@ import type { Language } from './language';
 import type { ProblemWords } from './problem-words';
 import { pseudo } from './pseudo';
 import type { ReasonWords } from './reason-words';
-import { sayFault } from './say-fault';
+import { sayExpected, sayFault } from './say-fault';
 
 interface Catalogue {
   findings: FindingCatalogue;
@@ -106,13 +106,15 @@ const failures: Partial<Record<Language, ProblemWords>> = { de: germanProblems }
 export function sayProblem(
   problem: Pick<Problem, 'code' | 'what' | 'remedy'> & Partial<Pick<MakerProblem, 'fault' | 'line'>>,
   language: Language,
-): { what: string; remedy: string } {
+): { what: string; remedy: string; expected?: string } {
   const { code, what, remedy, fault, line } = problem;
   const own = fault ? sayFault(fault, line, language) : what;
+  const instead = fault && sayExpected(fault, language);
+  const expected = instead ? { expected: instead } : {};
   const words = failures[language]?.[code];
-  if (!words) return { what: own, remedy };
+  if (!words) return { what: own, remedy, ...expected };
   const [said, todo, detail] = words;
-  return { what: fault || detail ? `${said} (${own})` : said, remedy: todo };
+  return { what: fault || detail ? `${said} (${own})` : said, remedy: todo, ...expected };
 }
 
 /** What a check holds, quoted, as a name for it in a list. */

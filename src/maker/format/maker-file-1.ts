@@ -5,7 +5,7 @@ import * as z from 'zod';
  * edited: files, drafts and exports of that time are read by the form of their day.
  */
 
-const date1 = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, 'a date as 1994, 1994-03 or 1994-03-21');
+const date1 = z.string().regex(/^\d{4}(-\d{2}(-\d{2})?)?$/, 'partial-date');
 const period1 = z.tuple([date1, date1.nullable()]);
 
 const letters1 = z.string().regex(/^[A-Z0-9]{1,36}$/, 'capitals');

@@ -1,5 +1,6 @@
 import type { Conflict, Entry, MakerFile, Run, Size } from '../../maker';
 import { strings } from '../../words';
+import { entryTitle } from './conflict-title';
 import { periodText } from './period-text';
 import { type SlotValue, slotWords, wholeSlotWords } from './slot-words';
 
@@ -31,7 +32,7 @@ export interface ConflictWords {
 }
 
 /** A difference of two files as the editor's fields would show both sides of it. */
-export function conflictWords({ group, entry, fields, mine, theirs }: Conflict): ConflictWords {
+export function conflictWords({ group, fields, mine, theirs }: Conflict): ConflictWords {
   if (group === 'trade' || group === 'file') {
     const [field = ''] = fields;
     const title = group === 'trade' ? `${words.trade}: ${labelOf(field)}` : labelOf(field);
@@ -42,7 +43,7 @@ export function conflictWords({ group, entry, fields, mine, theirs }: Conflict):
     label: labelOf(field),
     ...bothWords(field, fieldOf(mine, field), fieldOf(theirs, field)),
   }));
-  return { title: entry.charAt(0).toUpperCase() + entry.slice(1), parts };
+  return { title: entryTitle(group, mine), parts };
 }
 
 function bothWords(field: string, mine: unknown, theirs: unknown): { mine: string; theirs: string } {
@@ -126,14 +127,14 @@ function runWords({ made, size, kind, name, with: whom, pieces }: Run): string {
     ...(size ? [sizeWords(size)] : []),
     ...(kind ? [kindWords(kind)] : []),
     ...[name, whom].flatMap((one) => one ?? []),
-    ...(pieces === undefined ? [] : [`${words.pieces.toLowerCase()} ${pieces}`]),
+    ...(pieces === undefined ? [] : [words.piecesMade(pieces)]),
   ];
   return said.length === 0 ? words.nothing : said.join(', ');
 }
 
 function sizeWords({ unit, tolerance, ...sides }: Size): string {
   const named = (['width', 'height', 'depth'] as const).flatMap((side) =>
-    sides[side] === undefined ? [] : [`${words[side].toLowerCase()} ${sides[side]}`],
+    sides[side] === undefined ? [] : [words.sides[side](sides[side])],
   );
-  return `${named.join(', ')} ${unit}, ${words.tolerance.toLowerCase()} ${tolerance}`;
+  return words.sizeWithin(named.join(', '), unit, tolerance);
 }

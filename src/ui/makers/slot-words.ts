@@ -21,7 +21,7 @@ export function wholeSlotWords(slot: SlotValue): string {
   return settings.length === 0 ? slotWords(slot) : `${slotWords(slot)} (${settings.join(', ')})`;
 }
 
-const small = (label: string) => label.charAt(0).toLowerCase() + label.slice(1);
+const small = (label: string) => strings.makers.inLine(label);
 const kinds: Record<string, () => string> = {
   digit: () => words.digit,
   letter: () => words.letters,

@@ -1,4 +1,4 @@
-import type { ShownValue } from '../../maker';
+import type { ShownValue, Unit } from '../../maker';
 import type { FaultWords } from '../fault-words';
 import { expectedSaid } from './codes';
 
@@ -19,6 +19,9 @@ const forms: Record<string, string> = {
   'small-letters': 'besteht nicht aus Kleinbuchstaben, Ziffern und Bindestrichen',
   currency: 'ist kein Code nach ISO 4217',
   printable: 'besteht nicht aus sichtbaren Zeichen oder Leerzeichen',
+  'partial-date': 'ist keine Zeit wie 1994, 1994-03 oder 1994-03-21',
+  'file-date': 'ist keine Zeit wie 1994, 1994-03, 1994-03-21, about 1994 oder unknown',
+  picture: 'ist kein kleines Bild (JPEG, PNG oder WebP) als Daten',
 };
 const groups: Record<string, string> = {
   plant: 'die Werkstatt',
@@ -37,7 +40,47 @@ const slots: Record<string, string> = {
   check: 'das Prüfzeichen',
 };
 
+const not = (type: string) =>
+  type.startsWith('ein')
+    ? `k${type}`
+    : type.includes(' oder ')
+      ? `weder ${type.replace(' oder ', ' noch ')}`
+      : `nicht ${type}`;
+/** What is expected, in a nominative of its own. */
+const expectedForms: Record<string, string> = {
+  capitals: 'Großbuchstaben oder Ziffern',
+  country: 'ein Code nach ISO 3166',
+  'small-letters': 'Kleinbuchstaben, Ziffern und Bindestriche',
+  currency: 'ein Code nach ISO 4217',
+  printable: 'sichtbare Zeichen oder Leerzeichen',
+  'partial-date': 'eine Zeit wie 1994, 1994-03 oder 1994-03-21',
+  'file-date': 'eine Zeit wie 1994, 1994-03, 1994-03-21, about 1994 oder unknown',
+  picture: 'ein kleines Bild (JPEG, PNG oder WebP) als Daten',
+};
+const counted = (limit: number, unit: Unit) =>
+  ({
+    plain: String(limit),
+    characters: `${limit} Zeichen`,
+    entries: limit === 1 ? '1 Eintrag' : `${limit} Einträge`,
+  })[unit];
+const oneOf = (known: readonly string[]) => (known.length === 0 ? '' : `eines von ${known.join(', ')}`);
+
 export const faults: FaultWords = {
+  expected: {
+    missing: ({ type }) => types[type] ?? type,
+    'wrong-type': ({ type }) => types[type] ?? type,
+    'wrong-form': ({ form }) => expectedForms[form] ?? form,
+    'unknown-fields': () => 'nur Felder der Herstellerdatei',
+    'not-possible': ({ known }) => oneOf(known),
+    'no-slot': ({ known }) => oneOf(known),
+    empty: ({ limit, unit }) => `mindestens ${counted(limit, unit)}`,
+    'too-small': ({ limit, unit }) => `mindestens ${counted(limit, unit)}`,
+    'too-large': ({ limit, unit }) => `höchstens ${counted(limit, unit)}`,
+    'no-country': () =>
+      'ein Code nach ISO 3166-1, für ein früheres Land nach ISO 3166-3, oder ZZ, wo es nicht bekannt ist',
+    'newer-format': ({ most }) => `höchstens ${most}`,
+    'file-characters': ({ most }, kit) => `höchstens ${kit.number(most)}`,
+  },
   inLine: (line, fault) => `Zeile ${line}: ${fault}`,
   faults: {
     'serial-digits': () => 'die kleinste Stellenzahl der laufenden Nummer ist größer als die größte',
@@ -64,7 +107,7 @@ export const faults: FaultWords = {
       names.length === 1
         ? `${kit.quote(names[0]!)} ist hier kein Feld`
         : `${kit.list(names.map(kit.quote))} sind hier keine Felder`,
-    'wrong-type': ({ value, type }) => `${shown(value)} ist nicht ${types[type] ?? type}`,
+    'wrong-type': ({ value, type }) => `${shown(value)} ist ${not(types[type] ?? type)}`,
     'wrong-form': ({ value, form }) => `${shown(value)} ${forms[form] ?? `hat nicht die richtige Form: ${form}`}`,
     'not-possible': ({ value }) => `${shown(value)} ist hier nicht möglich`,
     'no-slot': ({ value }) => `${shown(value)} ist keine Stelle eines Aufbaus`,

@@ -33,9 +33,9 @@ const theirs = fileOf({
 test('what only one file knows is taken, and each difference is a conflict in which mine stays', () => {
   const { merged, conflicts } = mergeMakerFiles(mine, theirs);
   expect(conflicts.map(({ mine: _mine, theirs: _theirs, ...rest }) => rest)).toEqual([
-    { id: 'plants KV BE', group: 'plants', entry: 'plant KV in Belgium', fields: ['used', 'name'] },
-    { id: 'models carryall 30', group: 'models', entry: 'model Carryall 30', fields: ['name', 'runs'] },
-    { id: 'trade discounts', group: 'trade', entry: 'discounts', fields: ['discounts'] },
+    { id: 'plants KV BE', group: 'plants', fields: ['used', 'name'] },
+    { id: 'models carryall 30', group: 'models', fields: ['name', 'runs'] },
+    { id: 'trade discounts', group: 'trade', fields: ['discounts'] },
   ]);
   expect(conflicts[0]).toMatchObject({ mine: mine.plants[0], theirs: theirs.plants[0] });
   expect(merged.plants).toEqual([mine.plants[0], mine.plants[1], theirs.plants[2]]);

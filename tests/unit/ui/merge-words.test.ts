@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { mergeMakerFiles, parseMakerFile } from '../../../src/maker';
 import type { MakerFile } from '../../../src/maker/types';
 import { conflictWords } from '../../../src/ui/makers/merge-words';
+import { chooseLanguage } from '../../../src/words';
 
 const fileOf = (value: object): MakerFile => {
   const result = parseMakerFile({ format: 1, maker: 'Velmar Lane', ...value });
@@ -145,4 +146,102 @@ test('sizes, prices, habits and the years of stamping are told as their fields s
     },
     { title: 'How it is sold: Has outlets', parts: [{ label: null, mine: 'yes', theirs: 'no' }] },
   ]);
+});
+
+test('in German the same differences are told in German words, with nouns as German writes them', () => {
+  const size = { width: 30, unit: 'cm', tolerance: 1 };
+  const fact = { part: 'lining', is: 'olive twill', used: ['1990', null], strength: 'soft', source: 'catalogue' };
+  const serial = (last: number) => ({
+    serial: { min: 3, max: 4 },
+    table: [{ first: 100, last, made: ['1990', null] }],
+  });
+  const of = (last: number) => [
+    { ...system, layout: [{ plant: 2 }, serial(last)], examples: [{ code: 'QA100', reads: 'PT' }] },
+  ];
+  chooseLanguage('de');
+  try {
+    expect(
+      conflictsOf(
+        {
+          plants: [{ ...plants[0], name: 'A' }],
+          codeSystems: of(999),
+          construction: [fact],
+          models: [{ name: 'Tote', size }],
+        },
+        {
+          plants: [{ ...plants[0], name: 'B' }],
+          codeSystems: of(899),
+          construction: [{ ...fact, strength: 'hard' }],
+          models: [{ name: 'Tote', size: { ...size, width: 31 } }],
+        },
+      ),
+    ).toEqual([
+      { title: 'Werkstatt QA, Portugal', parts: [{ label: 'Name', mine: 'A', theirs: 'B' }] },
+      {
+        title: 'Aufbau „a“',
+        parts: [
+          {
+            label: 'Gruppen des Codes in ihrer Folge',
+            mine: 'Werkstatt 2, laufende Nummer (mindestens 3, höchstens 4, 100 – 999: 1990 – noch immer)',
+            theirs: 'Werkstatt 2, laufende Nummer (mindestens 3, höchstens 4, 100 – 899: 1990 – noch immer)',
+          },
+        ],
+      },
+      {
+        title: 'Futter: olive twill',
+        parts: [{ label: 'Gilt', mine: 'als Gewohnheit', theirs: 'ohne Ausnahme' }],
+      },
+      {
+        title: 'Modell Tote',
+        parts: [
+          { label: 'Jahre und Größen', mine: 'Breite 30 cm, Toleranz ± 1', theirs: 'Breite 31 cm, Toleranz ± 1' },
+        ],
+      },
+    ]);
+  } finally {
+    chooseLanguage('en');
+  }
+});
+
+test('every list of a file has a title of its own, in either language', () => {
+  const mine = {
+    format: 2,
+    carriers: [{ kind: 'tab', where: 'inner pocket' }],
+    marks: [{ kind: 'repair', texts: ['R', 'R2'], means: 'mended' }],
+    parts: [{ id: 'fringe', words: ['fringe'] }],
+    numbers: [{ of: 'stitches', part: 'handle', least: 8, most: 9 }],
+    typefaces: [{ looks: 'narrow, no feet', used: ['1990', null] }],
+    prices: [{ condition: 'used', year: 2015, currency: 'EUR', least: 100 }],
+  };
+  const theirs = {
+    format: 2,
+    carriers: [{ kind: 'tab', where: 'inner pocket', note: 'seen' }],
+    marks: [{ kind: 'repair', texts: ['R', 'R2'], means: 'sewn anew' }],
+    parts: [{ id: 'fringe', words: ['tassels'] }],
+    numbers: [{ of: 'stitches', part: 'handle', least: 7, most: 9 }],
+    typefaces: [{ looks: 'narrow, no feet', used: ['1990', null], note: 'seen' }],
+    prices: [{ condition: 'used', year: 2015, currency: 'EUR', least: 120 }],
+  };
+  const titles = () => conflictsOf(mine, theirs).map(({ title }) => title);
+  expect(titles()).toEqual([
+    'On a tab: inner pocket',
+    'Mark R, R2',
+    'Part fringe',
+    'Stitches of a part: handle',
+    'Characters: narrow, no feet',
+    'Price of any piece, used, 2015, EUR',
+  ]);
+  chooseLanguage('de');
+  try {
+    expect(titles()).toEqual([
+      'Auf einer Lasche: inner pocket',
+      'Zeichen R, R2',
+      'Teil fringe',
+      'Stiche eines Teils: Henkel',
+      'Schrift: narrow, no feet',
+      'Preis irgendeines Stücks, gebraucht, 2015, EUR',
+    ]);
+  } finally {
+    chooseLanguage('en');
+  }
 });

@@ -1,4 +1,5 @@
 import type { ScreenWords } from '../../screen-words';
+import { differenceStrings } from './maker-differences';
 import { entryStrings } from './maker-entries';
 import { slotStrings } from './slots';
 import { placeWords, stepWords } from './steps';
@@ -8,6 +9,7 @@ const some = (number: number, one: string, many: string) => `${number} ${number 
 /** The words of the maker-file screen. */
 export const makerStrings: ScreenWords['makers'] = {
   ...entryStrings,
+  ...differenceStrings,
   title: 'Herstellerdateien',
   about:
     'Eine Herstellerdatei sagt, wie ein Hersteller seine Stücke datiert hat, woraus sie sind und wie sie verkauft werden. Wer einen Hersteller kennt, kann eine schreiben.',

@@ -1,5 +1,6 @@
 import type { Unusable } from '../../../code';
 import { count } from './count';
+import { differenceStrings } from './maker-differences';
 import { entryStrings } from './maker-entries';
 import { slotStrings } from './slots';
 import { placeWords, stepWords } from './steps';
@@ -7,6 +8,7 @@ import { placeWords, stepWords } from './steps';
 /** The words of the maker-file screen. */
 export const makerStrings = {
   ...entryStrings,
+  ...differenceStrings,
   title: 'Maker files',
   about:
     'A maker file says how one maker dated its pieces, what they are made of, and how they are sold. Anyone who knows a maker can write one.',
