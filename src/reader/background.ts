@@ -4,7 +4,10 @@ import { keepStorageToOwnPages } from '../browser/storage-access';
 import { receive } from '../message/receive';
 import { send, sendToPage } from '../message/send';
 import { succeed } from '../problem';
+import { onKeptLanguage, readLanguage } from '../store/language-setting';
 import { dropPageRecord } from '../store/page-record';
+import type { Language } from '../words/language';
+import { menuWords } from '../words/menu';
 import { keepBegunReadings } from './page/begun-readings';
 import { injectPageScript, readPage } from './page/read-page';
 import { fetchPhoto } from './photo/fetch-photo';
@@ -45,14 +48,16 @@ export function startBackground(): void {
   browser.runtime.onInstalled.addListener(({ reason }) => {
     // Once, after installing: what this is, and something to try. An update opens nothing.
     if (reason === 'install') openFullPage('#start');
-    browser.contextMenus.removeAll(() => {
-      browser.contextMenus.create({
-        id: menuItem,
-        title: 'Read this listing with Tellstamp',
-        contexts: ['page', 'image'],
-      });
-      browser.contextMenus.create({ id: watchListItem, title: 'Open the watch list', contexts: ['action'] });
-    });
+    readLanguage().then(offerMenus);
+  });
+  browser.runtime.onStartup.addListener(() => {
+    readLanguage().then(nameButton);
+  });
+  onKeptLanguage((language) => {
+    const { readListing, openList } = menuWords(language);
+    browser.contextMenus.update(menuItem, { title: readListing });
+    browser.contextMenus.update(watchListItem, { title: openList });
+    nameButton(language);
   });
   browser.tabs.onRemoved.addListener((tabId) => {
     readings.drop(tabId);
@@ -67,4 +72,17 @@ export function startBackground(): void {
       return succeed({});
     },
   });
+}
+
+/** The button's title stays until the browser is closed, and is the manifest's at the next start. */
+const nameButton = (language: Language) => browser.action.setTitle({ title: menuWords(language).readListing });
+
+/** The menus stay until the next update. */
+function offerMenus(language: Language): void {
+  const { readListing, openList } = menuWords(language);
+  browser.contextMenus.removeAll(() => {
+    browser.contextMenus.create({ id: menuItem, title: readListing, contexts: ['page', 'image'] });
+    browser.contextMenus.create({ id: watchListItem, title: openList, contexts: ['action'] });
+  });
+  nameButton(language);
 }

@@ -1,5 +1,5 @@
 import { browser } from '../browser/api';
-import { type Language, languageFor } from '../words';
+import { type Language, languageFor } from '../words/language';
 
 /** The language of the screens, kept in the browser's own store of the extension. */
 const key = 'screen-language';

@@ -96,7 +96,7 @@ export async function unpackLook(
   packed: Uint8Array | undefined,
   packing: Packing,
 ): Promise<Result<string>> {
-  if (!packed) return fail(problemOf('record-damaged', 'this look is missing'));
+  if (!packed) return fail(problemOf('look-missing', 'this look is missing'));
   try {
     const text = await packing.unpack(packed);
     return (await packing.digest(text)) === hash ? succeed(text) : fail(spoilt);
@@ -105,4 +105,4 @@ export async function unpackLook(
   }
 }
 
-const spoilt = problemOf('record-damaged', 'this look is cut off or spoilt');
+const spoilt = problemOf('look-spoilt', 'this look is cut off or spoilt');

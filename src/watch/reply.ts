@@ -26,8 +26,7 @@ export async function withReply(
 ): Promise<Awaited<ReturnType<typeof latestLookOf>> | Result<never>> {
   const [latest] = saved.looks;
   const kase = caseOf(saved);
-  if (!kase || latest?.state !== 'readable')
-    return fail(problemOf('record-damaged', 'its latest look is not readable'));
+  if (!kase || latest?.state !== 'readable') return fail(problemOf('look-spoilt', 'its latest look is not readable'));
   const { listing, photos, corrections, previous, replies = [] } = kase;
   const said = text.trim().slice(0, mostCharacters);
   if (said === '' || replies.length >= mostReplies || replies.some((one) => one.text === said)) return fail(notKept);

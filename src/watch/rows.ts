@@ -5,7 +5,7 @@ import { openRecord } from './migrations';
 import type { WatchRecord, WatchStatus } from './types';
 
 /** Written beside the rows. It grows when a row holds something else or the rule of `listingKey` changes. */
-export const rowsFormat = 3;
+export const rowsFormat = 4;
 
 /**
  * What a list shows of one record; it holds no case, so that a list of thousands is read at once. A record that a newer
@@ -52,7 +52,7 @@ export function rowOf(raw: unknown): WatchRow {
   const uses = [...namesIn(raw)];
   if (opened.state !== 'readable') {
     const { id, title } = raw as { id?: unknown; title?: unknown };
-    const named = typeof title === 'string' && title !== '' ? title.slice(0, 500) : 'A record without a title';
+    const named = typeof title === 'string' && title !== '' ? title.slice(0, 500) : '';
     const { state, problem } = opened.state === 'older' ? { state: 'damaged' as const, problem: notYet } : opened;
     return { state, id: String(id), key: '', title: named, problem, uses };
   }

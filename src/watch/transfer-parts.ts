@@ -70,4 +70,4 @@ export async function readPictures(carried: readonly unknown[], packing: Packing
   return taken;
 }
 
-const spoilt = problemOf('record-damaged', 'a look is not the one that its name says');
+const spoilt = problemOf('look-spoilt', 'a look is not the one that its name says');

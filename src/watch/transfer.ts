@@ -110,11 +110,11 @@ function partsOf(
   return succeed(parts);
 }
 
-/** "record 3 (Carryall 30)": by number and by what the user knows it by. */
+/** "3 (Carryall 30)": by number and by what the user knows it by. */
 function placeOf(raw: unknown, index: number): string {
   const title = (raw as { title?: unknown } | null)?.title;
   const named = typeof title === 'string' && title !== '' ? ` (${title.slice(0, 80)})` : '';
-  return `record ${index + 1}${named}`;
+  return `${index + 1}${named}`;
 }
 
 /** Takes the records of a file into the list. What the list has already is joined, never written over. */
@@ -148,7 +148,7 @@ async function take(
 ): Promise<Problem | null> {
   const brought = new Set(parts.looks.map(({ hash }) => hash));
   for (const { look } of other.looks) {
-    if (!brought.has(look) && !(await action.hasLook(look))) return problemOf('record-damaged', 'a look is missing');
+    if (!brought.has(look) && !(await action.hasLook(look))) return problemOf('look-missing', 'a look is missing');
   }
   const present = await presentOf(action, other);
   if (present === null) {

@@ -86,6 +86,8 @@ it('another language is seen at once in every open screen, whole, and is kept', 
   await panel.until(
     `![...document.querySelectorAll('[role=status]')].some((one) => /^(Page|Reading)/.test(one.textContent))`,
   );
+  const worker = await browser.worker();
+  await expect.poll(() => worker.evaluate(() => chrome.action.getTitle({}))).toBe('Dieses Angebot mit Tellstamp lesen');
   const german = await panel.evaluate<string[]>(sentences);
   await list.locator('.case-row').waitFor();
   const germanList = await list.evaluate<string[]>(sentences);

@@ -62,9 +62,7 @@ function ImportedNote({ imported }: { imported: Imported }) {
               .slice(0, 10)
               .map(saidProblem)
               .map(({ where, what }) => (
-                <li key={where}>
-                  {where}: {what}
-                </li>
+                <li key={where}>{strings.watch.refusedRecord(where, what)}</li>
               ))}
           </ul>
         </>

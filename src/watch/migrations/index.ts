@@ -40,10 +40,11 @@ export type Opened =
 
 /** What a stored record is. It fails closed: what cannot be read is reported and left as it is. */
 export function openRecord(raw: unknown): Opened {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return damaged('it is no record');
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
+    return unreadable('record-none', 'it is no record');
   const version = 'version' in raw ? raw.version : 0;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) {
-    return damaged('its version is not a number');
+    return unreadable('record-none', 'its version is not a number');
   }
   if (version > recordVersion)
     return { state: 'newer', problem: problemOf('record-newer', `it has version ${version}`) };
@@ -68,11 +69,14 @@ export async function bringForward(
     try {
       record = { ...(await migrate(record, packing, parts)), version: to };
     } catch {
-      return damaged(`it could not be brought to version ${to}`);
+      return unreadable('record-not-raised', `it could not be brought to version ${to}`);
     }
   }
   const parsed = watchRecordSchema.safeParse(record);
   return parsed.success ? { state: 'readable', record: parsed.data, parts } : faultOf(parsed.error.issues);
 }
 
-const damaged = (what: string): Unreadable => ({ state: 'damaged', problem: problemOf('record-damaged', what) });
+const unreadable = (code: 'record-none' | 'record-not-raised', what: string): Unreadable => ({
+  state: 'damaged',
+  problem: problemOf(code, what),
+});

@@ -29,7 +29,16 @@ function wordsOf(issue: Issue, within: readonly PropertyKey[] = []): string {
   return `${path.join('.') || 'record'}: ${issue.message}`;
 }
 
-export const problemOf = (code: 'record-newer' | 'record-damaged', what: string): Problem => ({
+/** `record-damaged` says in its words what is wrong where; of the others the code tells all. */
+type StandingCode =
+  | 'record-newer'
+  | 'record-damaged'
+  | 'record-none'
+  | 'record-not-raised'
+  | 'look-missing'
+  | 'look-spoilt';
+
+export const problemOf = (code: StandingCode, what: string): Problem => ({
   code,
   where: 'watch list',
   what,

@@ -54,6 +54,8 @@ export const problems: ProblemWords = {
   'import-not-json': ['die Datei ist keine Ausfuhr der Merkliste', exported],
   'import-other-format': ['die Datei ist keine Ausfuhr der Merkliste', exported],
   'import-too-large': ['die Datei ist zu groß für eine Ausfuhr', exported],
+  'look-missing': ['ein Blick, den der Eintrag nennt, fehlt', kept],
+  'look-spoilt': ['ein Blick des Eintrags ist abgeschnitten oder verändert', kept],
   'maker-file-double-model': [
     'zwei Modelle der Datei haben denselben Namen',
     'Trage die anderen Jahre und Größen beim ersten als Reihen ein.',
@@ -218,7 +220,6 @@ export const problems: ProblemWords = {
   'price-conflict': [
     'die Daten der Seite nennen einen anderen Preis, als die Seite zeigt',
     'Frage nach dem Preis, oder zeige auf den richtigen.',
-    'detail',
   ],
   'reader-failed': ['der Leser ist gescheitert', byHand, 'detail'],
   'reader-late': ['das Lesen dauerte zu lange', byHand],
@@ -230,6 +231,8 @@ export const problems: ProblemWords = {
   ],
   'record-newer': ['eine neuere Fassung der Erweiterung hat ihn geschrieben', update],
   'record-older': ['eine ältere Fassung hat ihn geschrieben', 'Lade diese Seite neu: Dann wird er übertragen.'],
+  'record-none': ['das ist kein Eintrag einer Merkliste', kept],
+  'record-not-raised': ['der Eintrag ließ sich nicht in die heutige Form bringen', kept],
   'record-refused': [
     'er lässt sich nicht sichern',
     'Nichts wurde geändert. Kürze die Notiz, oder lies die Seite noch einmal.',

@@ -1,7 +1,11 @@
 import { lineOf, nodesOf, parseFile, type SourceFile, type SyntaxNode } from './source-files';
 
-/** What judges keeps kinds and data: these folders hold no words that a screen says. */
-export const wordless = ['span', 'claim', 'code', 'mark', 'evidence', 'check', 'question', 'case', 'photo/observe'];
+/**
+ * Folders that hold words by their task: the languages, the command line, what the build writes into the package, and
+ * what people write on pages, which is read and never said.
+ */
+const wordy = ['words', 'cli', 'packaging', 'text'];
+export const isWordless = (path: string) => !wordy.some((folder) => path.startsWith(`src/${folder}/`));
 
 /** Fewer words than this in a row are a name, a unit or a sign. */
 const leastWords = 3;
@@ -19,6 +23,7 @@ const nameOf = (node: unknown): string => {
 };
 
 function textOf(node: SyntaxNode): string | null {
+  if (node.type === 'JSXText') return String(node.value).trim();
   if (node.type === 'Literal') return typeof node.value === 'string' ? node.value : null;
   if (node.type !== 'TemplateLiteral') return null;
   return (node.quasis as { value: { cooked: string } }[]).map(({ value }) => value.cooked).join('0');
@@ -27,13 +32,15 @@ function textOf(node: SyntaxNode): string | null {
 function isExcused(node: SyntaxNode): boolean {
   if (node.type === 'Property') return properties.has(nameOf(node.key));
   if (node.type === 'TaggedTemplateExpression') return true;
+  if (node.type === 'JSXAttribute') return nameOf(node.name) === 'class';
+  // What a developer reads in the console.
+  if (node.type === 'CallExpression' && nameOf((node.callee as SyntaxNode).object) === 'console') return true;
   return (node.type === 'CallExpression' || node.type === 'NewExpression') && callees.has(nameOf(node.callee));
 }
 
 /** Each sentence that a file keeps as "path:line sentence"; `allowed` are files that may, and why. */
 export function sentencesIn(file: SourceFile, allowed: ReadonlyMap<string, string>): string[] {
-  const isHeld = wordless.some((folder) => file.path.startsWith(`src/${folder}/`));
-  if (!isHeld || [...allowed.keys()].some((path) => file.path.startsWith(path))) return [];
+  if (!isWordless(file.path) || [...allowed.keys()].some((path) => file.path.startsWith(path))) return [];
   const nodes = [...nodesOf(parseFile(file).program)];
   const excused = nodes.filter(isExcused);
   return nodes.flatMap((node) => {

@@ -60,59 +60,71 @@ describe('what an import says of a file that it does not take', () => {
 });
 
 describe('what an import says of a record that it does not take', () => {
-  it.each<[string, unknown, string, string]>([
-    ['words', 'words', 'record 2', 'it is no record'],
-    ['nothing', null, 'record 2', 'it is no record'],
-    ['a list', [], 'record 2', 'it is no record'],
-    ['no number for a version', { version: '4', title: 'Two' }, 'record 2 (Two)', 'its version is not a number'],
-    ['half a version', { version: 1.5, title: '' }, 'record 2', 'its version is not a number'],
-    ['a version below nought', { version: -1, title: 7 }, 'record 2', 'its version is not a number'],
+  it.each<[string, unknown, string, string, string]>([
+    ['words', 'words', '2', 'it is no record', 'record-none'],
+    ['nothing', null, '2', 'it is no record', 'record-none'],
+    ['a list', [], '2', 'it is no record', 'record-none'],
+    [
+      'no number for a version',
+      { version: '4', title: 'Two' },
+      '2 (Two)',
+      'its version is not a number',
+      'record-none',
+    ],
+    ['half a version', { version: 1.5, title: '' }, '2', 'its version is not a number', 'record-none'],
+    ['a version below nought', { version: -1, title: 7 }, '2', 'its version is not a number', 'record-none'],
     [
       'a long title',
       { version: 'x', title: 't'.repeat(81) },
-      `record 2 (${'t'.repeat(80)})`,
+      `2 (${'t'.repeat(80)})`,
       'its version is not a number',
+      'record-none',
     ],
     [
       'a field of another kind',
       { ...sampleRecord(), note: 7 },
-      'record 2 (Ondrasse Carryall 30)',
+      '2 (Ondrasse Carryall 30)',
       'note: Invalid input: expected string, received number',
+      'record-damaged',
     ],
     [
       'a status that is none',
       { ...sampleRecord(), status: 'lost' },
-      'record 2 (Ondrasse Carryall 30)',
+      '2 (Ondrasse Carryall 30)',
       expect.stringMatching(/^status: /) as unknown as string,
+      'record-damaged',
     ],
     [
       'a moment of another form',
       { ...sampleRecord(), savedAt: 'today' },
-      'record 2 (Ondrasse Carryall 30)',
+      '2 (Ondrasse Carryall 30)',
       'savedAt: no date and time',
+      'record-damaged',
     ],
     [
       'a name of a look that is none',
       { ...sampleRecord(), looks: [{ ...sampleRecord().looks[0], look: 'x' }] },
-      'record 2 (Ondrasse Carryall 30)',
+      '2 (Ondrasse Carryall 30)',
       'looks.0.look: no SHA-256',
+      'record-damaged',
     ],
     [
       'an address that is none',
       { ...sampleRecord(), shown: { ...sampleRecord().shown, address: 'ftp://x' } },
-      'record 2 (Ondrasse Carryall 30)',
+      '2 (Ondrasse Carryall 30)',
       'shown.address: no web address (http or https)',
+      'record-damaged',
     ],
-    ['a look that is missing', sampleRecord(), 'record 2 (Ondrasse Carryall 30)', 'a look is missing'],
-  ])('%s', async (_what, record, where, what) => {
+    ['a look that is missing', sampleRecord(), '2 (Ondrasse Carryall 30)', 'a look is missing', 'look-missing'],
+  ])('%s', async (_what, record, where, what, code) => {
     const text = await exported((file) => file.records?.push(record));
-    expect(await refusedBy(text)).toEqual([{ code: 'record-damaged', where, what, remedy: kept }]);
+    expect(await refusedBy(text)).toEqual([{ code, where, what, remedy: kept }]);
   });
 
   it('a newer one without a name to be kept by', async () => {
     const text = await exported((file) => file.records?.push({ version: 9, id: '' }));
     expect(await refusedBy(text)).toEqual([
-      { code: 'record-newer', where: 'record 2', what: 'it has version 9', remedy: untilThen },
+      { code: 'record-newer', where: '2', what: 'it has version 9', remedy: untilThen },
     ]);
   });
 
@@ -130,7 +142,7 @@ describe('what an import says of a record that it does not take', () => {
     expect(good(await list.importText(file('b'))).refused).toEqual([
       {
         code: 'record-newer',
-        where: 'record 1',
+        where: '1',
         what: 'a newer version wrote it, and the list has another state of it',
         remedy: 'Update the extension and import again.',
       },
@@ -140,7 +152,7 @@ describe('what an import says of a record that it does not take', () => {
         state: 'newer',
         id: 'n',
         key: '',
-        title: 'A record without a title',
+        title: '',
         uses: [],
         problem: problemOf('record-newer', 'it has version 9'),
       },
@@ -154,8 +166,8 @@ describe('what an import says of a record that it does not take', () => {
     });
     expect(await refusedBy(another)).toEqual([
       {
-        code: 'record-damaged',
-        where: 'record 1 (One)',
+        code: 'look-spoilt',
+        where: '1 (One)',
         what: 'a look is not the one that its name says',
         remedy: kept,
       },
@@ -164,9 +176,7 @@ describe('what an import says of a record that it does not take', () => {
       const [look] = file.looks as { look: { listing: unknown } }[];
       if (look) look.look.listing = 7;
     });
-    expect(await refusedBy(broken)).toMatchObject([
-      { where: 'record 1 (One)', what: expect.stringMatching(/^listing: /) },
-    ]);
+    expect(await refusedBy(broken)).toMatchObject([{ where: '1 (One)', what: expect.stringMatching(/^listing: /) }]);
   });
 
   it('one that the list has already, and cannot read there', async () => {

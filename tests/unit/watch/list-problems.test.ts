@@ -107,11 +107,11 @@ describe('what the list says of what it does not do', () => {
 });
 
 describe('a look that cannot be read', () => {
-  const spoilt = { ok: false, problem: problemOf('record-damaged', 'this look is cut off or spoilt') };
+  const spoilt = { ok: false, problem: problemOf('look-spoilt', 'this look is cut off or spoilt') };
   it('is told: missing, cut off, or another one', async () => {
     expect(await unpackLook('a', undefined, packing)).toEqual({
       ok: false,
-      problem: problemOf('record-damaged', 'this look is missing'),
+      problem: problemOf('look-missing', 'this look is missing'),
     });
     expect(await unpackLook('a', new Uint8Array([1, 2]), packing)).toEqual(spoilt);
     const packed = await packing.pack('words');

@@ -18,7 +18,7 @@ describe('rows', () => {
     expect(at({ id: 5, version: 'x', title: '' })).toMatchObject({
       state: 'damaged',
       id: '5',
-      title: 'A record without a title',
+      title: '',
     });
     expect(notYet).toEqual({
       code: 'record-older',

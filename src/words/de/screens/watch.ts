@@ -93,6 +93,9 @@ export const watchStrings: ScreenWords['watch'] = {
     ...(newer > 0 ? [`${records(newer)} einer neueren Fassung, unverändert aufgehoben.`] : []),
   ],
   refused: (number) => (number === 1 ? 'Ein Eintrag abgewiesen:' : `${number} Einträge abgewiesen:`),
+  /** `where`: the record's number in the file, and its title. */
+  refusedRecord: (where, what) => `Eintrag ${where}: ${what}`,
+  untitled: 'Ein Eintrag ohne Titel',
   newer: 'Von einer neueren Fassung gesichert. Wird unverändert gezeigt und nicht angetastet; die Ausgabe enthält es.',
   damaged: 'Dieser Eintrag ist nicht lesbar. Er bleibt, wie er ist; die Ausgabe enthält ihn.',
   lost: ({ kind, before }) => {

@@ -84,6 +84,9 @@ export const watchStrings = {
     ...(newer > 0 ? [`${count(newer, 'record', 'records')} of a newer version, kept unchanged.`] : []),
   ],
   refused: (number: number) => `${count(number, 'record', 'records')} refused:`,
+  /** `where`: the record's number in the file, and its title. */
+  refusedRecord: (where: string, what: string) => `record ${where}: ${what}`,
+  untitled: 'A record without a title',
   newer: 'Saved by a newer version. It is shown as it is and not changed; export still carries it.',
   damaged: 'This record cannot be read. It is kept as it is; export still carries it.',
   lost: ({ kind, before }: { kind: 'gone' | 'older'; before: number | null }): string => {
