@@ -1,11 +1,12 @@
-import { fail, type Result, succeed } from '../problem';
+import { fail, type Problem, type Result, succeed } from '../problem';
 import { ascii } from './ascii';
-import { foreignFormat, howToSendJpeg } from './foreign-format';
+import { type ForeignFormat, foreignFormat, howToSendJpeg } from './foreign-format';
 import { avifSize } from './header-avif';
+import { jxlSize } from './header-jxl';
 
 /** What an image file says of itself before a single pixel is decoded. Sizes are as stored, before EXIF turning. */
 export interface ImageHeader {
-  type: 'jpeg' | 'png' | 'gif' | 'webp' | 'avif' | 'bmp';
+  type: 'jpeg' | 'png' | 'gif' | 'webp' | 'avif' | 'bmp' | 'jxl';
   mime: string;
   width: number;
   height: number;
@@ -33,14 +34,7 @@ export function readImageHeader(bytes: Uint8Array, where: string): Result<ImageH
   }
   if (header === null) {
     const foreign = foreignFormat(bytes);
-    if (foreign !== null) {
-      return refuse(
-        'photo-foreign-format',
-        where,
-        `The photo is ${foreign.words}, which is not read here.`,
-        howToSendJpeg,
-      );
-    }
+    if (foreign !== null) return fail(notReadHere(where, foreign));
     return refuse(
       'photo-not-image',
       where,
@@ -66,6 +60,15 @@ export function readImageHeader(bytes: Uint8Array, where: string): Result<ImageH
   return succeed(header);
 }
 
+/** A format that this browser, or this program, does not decode, and how to come by another. */
+export const notReadHere = (where: string, { words }: ForeignFormat): Problem => ({
+  code: 'photo-foreign-format',
+  where,
+  what: `The photo is ${words}, which is not read here.`,
+  expected,
+  remedy: howToSendJpeg,
+});
+
 function sizeOf(bytes: Uint8Array, view: DataView): ImageHeader | 'svg' | 'cut' | null {
   if (starts(bytes, [0xff, 0xd8, 0xff])) return jpegSize(view);
   if (starts(bytes, [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a])) {
@@ -87,6 +90,8 @@ function sizeOf(bytes: Uint8Array, view: DataView): ImageHeader | 'svg' | 'cut' 
     const size = bmpSize(bytes, view);
     if (size !== null) return size;
   }
+  const jxl = jxlSize(bytes);
+  if (jxl !== null) return jxl === 'cut' ? 'cut' : { type: 'jxl', mime: 'image/jxl', ...jxl };
   const opening = ascii(bytes, 0, Math.min(bytes.length, 1024)).toLowerCase();
   return /<svg[\s>]|<!doctype svg/.test(opening) ? 'svg' : null;
 }
@@ -149,5 +154,7 @@ const starts = (bytes: Uint8Array, start: number[]): boolean => start.every((byt
 const again =
   'Load or save the photo again, or ask the seller for it again, as JPEG, PNG, WebP, GIF, AVIF or BMP; or type the code by hand.';
 
+const expected = 'a photograph as JPEG, PNG, WebP, GIF, AVIF or BMP';
+
 const refuse = (code: string, where: string, what: string, remedy: string): Result<never> =>
-  fail({ code, where, what, expected: 'a photograph as JPEG, PNG, WebP, GIF, AVIF or BMP', remedy });
+  fail({ code, where, what, expected, remedy });

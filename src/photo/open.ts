@@ -1,5 +1,6 @@
 import { fail, type Problem, type Result, succeed } from '../problem';
-import { type ImageHeader, readImageHeader } from './header';
+import { foreignFormat } from './foreign-format';
+import { type ImageHeader, notReadHere, readImageHeader } from './header';
 import type { PixelImage } from './types';
 
 /** Most pixels that a photo is read in: above it the decoder scales. */
@@ -35,6 +36,9 @@ export async function openPhoto<I extends PixelImage>(
   const { width, height } = header.value;
   if (Math.min(width, height) < leastSide) return fail(tooSmall(where, width, height));
   const image = await decode(bytes, header.value, mostPixels);
+  // A format that only some browsers read, and this one does not.
+  const foreign = image === null ? foreignFormat(bytes) : null;
+  if (foreign !== null) return fail(notReadHere(where, foreign));
   if (image === null) {
     const what = 'The photo is damaged or cut off: it could not be decoded to its end.';
     const remedy = 'Load or save the photo again, or ask the seller for it again.';
