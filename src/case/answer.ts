@@ -3,6 +3,7 @@ import type { Claim } from '../claim/types';
 import type { Decoding, Reading } from '../code/types';
 import { fitsClaims } from '../evidence';
 import type { Span } from '../span';
+import { isOnlyShown } from './decodings';
 import { judgingClaims } from './lot';
 import type { Case } from './types';
 
@@ -67,7 +68,8 @@ function stampAnswer(kase: Case): StampAnswer {
       decoding: first,
     };
   }
-  const [unsure] = kase.decodings.filter(({ from }) => from.kind === 'photo');
+  const ofPhotos = kase.decodings.filter(({ from }) => from.kind === 'photo');
+  const unsure = ofPhotos.find((one) => !isOnlyShown(one));
   if (unsure) {
     const texts = [...new Set([...unsure.readings.map(({ text }) => text), unsure.code])].filter(Boolean);
     return { kind: 'unsure', seenIn: seenInOf(kase, unsure), texts: texts.slice(0, 2), decoding: unsure };

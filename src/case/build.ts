@@ -10,7 +10,7 @@ import { askQuestions } from '../question';
 import { applyCorrections, correctedClaims, uncorrectedClaims, unmetCorrections } from './corrected';
 import { codesByHand } from './correction';
 import type { Correction } from './correction-types';
-import { decodeAll } from './decodings';
+import { decodeAll, isOnlyShown } from './decodings';
 import { caseLotOf, codesOfPiece, judgingClaims } from './lot';
 import { marksOf } from './marks';
 import { standingFindings, unmetAside } from './set-aside';
@@ -78,7 +78,7 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
     claims: judging,
     severalPieces: lot !== null,
     offer,
-    decodings,
+    decodings: decodings.filter((one) => !isOnlyShown(one)),
     marks,
     maker,
     evidence,

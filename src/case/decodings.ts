@@ -1,10 +1,10 @@
 import type { Claim } from '../claim/types';
-import { decodeLine, decodeText } from '../code';
+import { decodeLine, decodeText, leftOpen } from '../code';
 import type { Decoding } from '../code/types';
 import type { MakerFile } from '../maker/types';
 import type { PhotoRead } from '../photo/read-types';
 import { stampLinesOf } from '../stamp';
-import { changesBetween, countsAsCode, mayBeCode } from './lines';
+import { changesBetween, countsAsCode, isTooLong, mayBeCode } from './lines';
 import { orderReadings } from './order-readings';
 
 interface Shown {
@@ -52,12 +52,20 @@ function bestOfPhoto(photo: PhotoRead, { makers, maker, names, now }: Shown): De
       return { line, decoding: decodeLine(line, { makers, maker, now, id: line.id, from }) };
     })
     .filter(({ line, decoding }) => countsAsCode(line, decoding))
+    .map(({ line, decoding }) => ({
+      line,
+      decoding: isTooLong(line, decoding) ? leftOpen(decoding, { kind: 'too-long' }) : decoding,
+    }))
     .sort((a, b) => rank(b.decoding) - rank(a.decoding) || b.line.stampScore - a.line.stampScore);
   return codes.slice(0, 1).map(({ decoding }) => decoding);
 }
 
+/** Whether a line is shown only so that the buyer may judge it: what it says is no code as far as can be told. */
+export const isOnlyShown = ({ open = [] }: Decoding): boolean => open.some(({ kind }) => kind === 'too-long');
+
 const bestProbability = (decoding: Decoding) => decoding.readings[0]?.probability ?? 0;
-const rank = (decoding: Decoding) => (decoding.accepted ? 2 : 0) + bestProbability(decoding);
+const rank = (decoding: Decoding) =>
+  isOnlyShown(decoding) ? -1 : (decoding.accepted ? 2 : 0) + bestProbability(decoding);
 const textOf = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
 
 /** Texts that differ in no more characters than this are taken for one stamp read twice. */

@@ -24,7 +24,7 @@ const plain = (text: string) =>
  */
 export function mayBeCode(line: StampLine, names: readonly string[]): boolean {
   const text = plain(line.free.text);
-  if (!hasLengthOfCode(text) || findPlaces(line.free.text).length > 0) return false;
+  if (findPlaces(line.free.text).length > 0) return false;
   if (/^(MADE|MODEL|SIZE|GENUINE|REAL|FINE)/.test(text)) return false;
   return text.length < 4 || !names.some((name) => sameName(text, plain(name)));
 }
@@ -35,6 +35,10 @@ function sameName(text: string, name: string): boolean {
   if (text.includes(name) || (text.length >= 5 && name.includes(text))) return true;
   return changesBetween(text, name) <= Math.floor(name.length / 5);
 }
+
+/** Whether a line is longer than codes are, and no system says that its own are so long. */
+export const isTooLong = (line: StampLine, { readings }: Decoding): boolean =>
+  readings.length === 0 && !hasLengthOfCode(plain(line.free.text));
 
 /**
  * Whether a decoded line counts as a code that is shown: it reads under a system, or it has the look of a stamp.

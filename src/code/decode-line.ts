@@ -24,7 +24,8 @@ function settledSide(upright: Decoding, otherWay: Seen['lattice'], options: Deco
 
 const fitsMaker = ({ readings }: Decoding): boolean => readings.some(({ system }) => system.maker !== null);
 
-function leftOpen(decoding: Decoding, why: LeftOpen): Decoding {
+/** A decoding that does not count as read: its readings stand under `nearest`, with why. */
+export function leftOpen(decoding: Decoding, why: LeftOpen): Decoding {
   const { readings, nearest, open = [] } = decoding;
   const seen = readings.map(
     (reading): Nearest => ({

@@ -1,5 +1,5 @@
 export { type DecodeOptions, decodeLattice, decodeText, freeDecode } from './decode';
-export { decodeLine } from './decode-line';
+export { decodeLine, leftOpen } from './decode-line';
 export { type Difference, differenceSchema, differenceWords } from './difference';
 export { encodeReading } from './encode';
 export { decodeExactly } from './exact';

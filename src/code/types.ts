@@ -78,11 +78,12 @@ export type Nearest = z.infer<typeof nearestSchema>;
 
 /**
  * What of a code that was seen is left open: it `may-go-on` outside the photo; it reads as another text `upside-down`;
- * a character may be one of two that are `alike` (`place` from 0).
+ * a character may be one of two that are `alike` (`place` from 0); it is `too-long` for a code that no system explains.
  */
 export const leftOpenSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('may-go-on') }),
   z.strictObject({ kind: z.literal('upside-down'), text: z.string() }),
+  z.strictObject({ kind: z.literal('too-long') }),
   z.strictObject({ kind: z.literal('alike'), place: z.number().int().nonnegative(), may: z.array(z.string()) }),
 ]);
 export type LeftOpen = z.infer<typeof leftOpenSchema>;

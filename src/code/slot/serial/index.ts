@@ -4,7 +4,8 @@ import { digits } from '../cell';
 import { reversed } from '../forms';
 import { defineSlot } from '../kind';
 
-const count = z.number().int().min(1).max(12);
+/** As many digits as the longest running number that is read. */
+const count = z.number().int().min(1).max(20);
 
 /** A running number of `min` to `max` digits; the table says when which numbers were made. */
 const serialSchema = z.strictObject({

@@ -130,6 +130,8 @@ export const screens: ScreenWords = {
       `${number === 1 ? 'Eine weitere Zeile' : `${number} weitere Zeilen`}, nicht sicher genug, um als gelesen zu gelten`,
     candidates: 'Vielleicht',
     mayGoOn: 'Er kann außerhalb des Fotos oder über den erfassten Teil hinaus weitergehen.',
+    tooLong:
+      'Er ist länger als ein Datumscode, und keine Datei erklärt ihn: eine Nummer anderer Art, oder Worte neben dem Code.',
     upsideDown: (text) => `Auf dem Kopf liest er sich als ${text}.`,
     alike: (place, may) => `Zeichen ${place} kann ${may.join(' oder ')} sein.`,
     share: (probability) => `${Math.round(probability * 100)} von 100`,
@@ -224,6 +226,9 @@ export const screens: ScreenWords = {
     invert: 'Umkehren',
     zone: 'Zu lesender Ausschnitt',
     lineAt: (text) => `Die Zeile, die ${text} lautet`,
+    cuts: (text) =>
+      `Dieser Ausschnitt schneidet die Zeile an, die sich als ${text} liest, oder endet keine Zeichenbreite neben ihr: Was darin gelesen wird, gilt nicht als ganzer Code.`,
+    takeIn: 'Die ganze Zeile einschließen',
     whole: 'Ganzes Foto',
     read: 'Diesen Ausschnitt lesen',
     reading: 'Wird gelesen…',

@@ -126,6 +126,8 @@ export const screens = {
     unclear: (number: number) => `${count(number, 'more line', 'more lines')}, not certain enough to count as read`,
     candidates: 'It may be',
     mayGoOn: 'It may go on outside the photo, or past the part that was framed.',
+    tooLong:
+      'It is longer than a date code is, and no file explains it: a number of another kind, or words beside the code.',
     upsideDown: (text: string) => `Upside down it reads ${text}.`,
     alike: (place: number, may: readonly string[]) => `Character ${place} may be ${may.join(' or ')}.`,
     share: (probability: number) => `${Math.round(probability * 100)} in 100`,
@@ -215,6 +217,9 @@ export const screens = {
     invert: 'Invert',
     zone: 'Part to read',
     lineAt: (text: string) => `The line that reads ${text}`,
+    cuts: (text: string) =>
+      `This part cuts the line that reads ${text}, or ends within a character of it: what is read there will not count as a whole code.`,
+    takeIn: 'Take in the whole line',
     whole: 'Whole photo',
     read: 'Read this part',
     reading: 'Reading…',

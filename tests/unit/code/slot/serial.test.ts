@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { slotForms } from '../../../../src/code';
 import { faultOf, readUnder } from './under';
 
 const used: [string, string] = ['1980', '1999'];
@@ -27,6 +28,15 @@ test.each([
 
 test('without a table a number dates nothing', () => {
   expect(readUnder([{ serial: 4 }], used, '0417')).toEqual(['undated']);
+});
+
+const isForm = (slot: unknown) => slotForms.some((form) => form.safeParse(slot).success);
+
+test('a number of a maker may have twenty digits, and is of one after all that a table names', () => {
+  const long = [{ serial: { min: 11, max: 20 }, table: table.slice(3) }];
+  expect(isForm(long[0])).toBe(true);
+  expect(isForm({ serial: { min: 11, max: 21 } })).toBe(false);
+  expect(readUnder(long, used, '50123456789012345678')).toEqual(['1990-01-01..']);
 });
 
 test('a number made at another time than the code says does not fit', () => {
