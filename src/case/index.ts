@@ -13,6 +13,7 @@ export {
   type NewCorrection,
   type PhotoMeant,
 } from './correction-types';
+export { cutLine } from './cut-line';
 export { demoListing } from './demo-listing';
 export { type CaseHead, headOf } from './head';
 export { isLoose, looseListing } from './loose-listing';

@@ -1,4 +1,10 @@
-import { type Point, type Quad, quadSize } from '../photo';
+import { type Point, type Quad, quadBounds, quadSize } from '../photo';
+import { growQuad } from './crop';
+
+interface Size {
+  width: number;
+  height: number;
+}
 
 /** Where the next character's middle would stand, in pitches from the last one's, and a tenth for the box's error. */
 const nextCharacter = 1.1;
@@ -12,7 +18,7 @@ const leastOutside = 0.15;
  * be seen, or the photo's edge runs along its characters. `middles` are shares of the quad's width, as `lineAround`
  * gives them.
  */
-export function mayGoOn(quad: Quad, middles: readonly number[], photo: { width: number; height: number }): boolean {
+export function mayGoOn(quad: Quad, middles: readonly number[], photo: Size): boolean {
   const { across, down } = quadSize(quad);
   if (!(across > 0) || !(down > 0)) return false;
   const outside = ({ x, y }: Point, least: number): boolean =>
@@ -30,4 +36,50 @@ export function mayGoOn(quad: Quad, middles: readonly number[], photo: { width: 
     y: start.y + (end.y - start.y) * share,
   });
   return outside(along(first - next), 0) || outside(along(last + next), 0);
+}
+
+/** A rectangle of a photo, in its pixels. */
+interface Part {
+  x0: number;
+  y0: number;
+  x1: number;
+  y1: number;
+}
+
+/** Share of a line that a part holds before it is the line that is read there, and not the end of a neighbour. */
+const leastHeld = 0.1;
+
+/**
+ * Whether a line seen in a photo would no longer be a whole one if that part alone were read: it is cut, or the part ends
+ * within a character of it. Not where the line may go on outside the photo itself. `characters` are what it spells.
+ */
+export function isCutBy(part: Part, { quad, characters }: { quad: Quad; characters: number }, photo: Size): boolean {
+  const middles = Array.from({ length: Math.max(1, characters) }, (_, at) => (at + 0.5) / Math.max(1, characters));
+  if (mayGoOn(quad, middles, photo) || heldBy(part, quad) < leastHeld) return false;
+  const inside = quad.map(({ x, y }) => ({ x: x - part.x0, y: y - part.y0 })) as Quad;
+  return mayGoOn(inside, middles, { width: part.x1 - part.x0, height: part.y1 - part.y0 });
+}
+
+/** The smallest part that holds both a part and a line, with room for a character at each end of the line. */
+export function withWholeLine(part: Part, quad: Quad, photo: Size): Part {
+  const { x0, y0, x1, y1 } = quadBounds(growQuad(quad, roomBeside, roomAbove));
+  return {
+    x0: Math.max(0, Math.min(part.x0, x0)),
+    y0: Math.max(0, Math.min(part.y0, y0)),
+    x1: Math.min(photo.width, Math.max(part.x1, x1)),
+    y1: Math.min(photo.height, Math.max(part.y1, y1)),
+  };
+}
+
+/** What is taken in beside and above a line, in heights: more than the widest character. */
+const roomBeside = 1.5;
+const roomAbove = 0.5;
+
+/** Share of a quad's rectangle that lies in a part. */
+function heldBy(part: Part, quad: Quad): number {
+  const box = quadBounds(quad);
+  const across = Math.min(part.x1, box.x1) - Math.max(part.x0, box.x0);
+  const down = Math.min(part.y1, box.y1) - Math.max(part.y0, box.y0);
+  const area = (box.x1 - box.x0) * (box.y1 - box.y0);
+  return across > 0 && down > 0 && area > 0 ? (across * down) / area : 0;
 }

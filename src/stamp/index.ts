@@ -1,3 +1,4 @@
+export { isCutBy, withWholeLine } from './at-edge';
 export type {
   Box,
   FoundLine,

@@ -10,6 +10,7 @@ import { cropAround, keepRectangle, quadOf } from '../overlay/move';
 import { Overlay } from '../overlay/Overlay';
 import { nameOfSeen } from '../seen-words';
 import type { ByHand } from './by-hand';
+import { CutLine } from './CutLine';
 import { drawAdjusted } from './draw-adjusted';
 import { ProblemNote } from './ProblemNote';
 import { type Placing, SeenInPhoto } from './SeenInPhoto';
@@ -108,6 +109,7 @@ export function LookByHand({ file, number, start, kase, photoId, byHand, onRead,
         )}
       </div>
       <p class="muted hint">{strings.overlay.hint}</p>
+      {seen && <CutLine read={seen} crop={adjustment.crop} onTakeIn={setCrop} />}
       <div class="row">
         <button
           type="button"
