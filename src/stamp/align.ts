@@ -1,19 +1,30 @@
 import { type Point, type Quad, quadSize } from '../photo';
 import type { Lattice } from './types';
 
+/** A character that a lattice spells: its middle as a share of the lattice's length, and the steps that it takes. */
+export interface PlacedCharacter {
+  character: string;
+  middle: number;
+  steps: number[];
+}
+
 /**
- * Where a lattice's characters stand, as shares of its length: the middle of each run of steps in which one character
- * is the most likely. Only for lattices whose steps are even slices of the line.
+ * Where a lattice's characters stand: each run of steps in which one character is the most likely. Only for lattices
+ * whose steps are even slices of the line.
  */
-export function characterMiddles(lattice: Lattice): number[] {
-  const middles: number[] = [];
+export function placedCharacters(lattice: Lattice): PlacedCharacter[] {
+  const placed: PlacedCharacter[] = [];
   let weight = 0;
   let place = 0;
   let running = '';
+  let steps: number[] = [];
   const close = (): void => {
-    if (running !== '' && running !== ' ' && weight > 0) middles.push(place / weight / lattice.steps.length);
+    if (running !== '' && running !== ' ' && weight > 0) {
+      placed.push({ character: running, middle: place / weight / lattice.steps.length, steps });
+    }
     weight = 0;
     place = 0;
+    steps = [];
   };
   lattice.steps.forEach((step, at) => {
     let best = '';
@@ -29,10 +40,11 @@ export function characterMiddles(lattice: Lattice): number[] {
     if (best !== '') {
       weight += highest;
       place += highest * (at + 0.5);
+      steps.push(at);
     }
   });
   close();
-  return middles;
+  return placed;
 }
 
 /** Half a character's width with its air, in heights: what a character needs of a quad to either side. */

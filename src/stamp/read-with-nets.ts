@@ -1,22 +1,24 @@
-import { type GreyImage, type Quad, quadSize, release } from '../photo';
-import { characterMiddles, lineAround } from './align';
+import { type GreyImage, type Quad, quadSize } from '../photo';
+import { lineAround, type PlacedCharacter, placedCharacters } from './align';
 import { mayGoOn } from './at-edge';
-import { cropLine } from './crop';
+import { cropLine, growQuad } from './crop';
 import type { FoundLine, PrintReader, StampNets } from './engines';
 import { sharedGround } from './find/find-lines';
-import { freeTexts } from './free-text';
+import { findSideways, looksAslant } from './find-turned';
 import { lookCloser } from './look-closer';
 import { looksLikeCode } from './looks-like-code';
 import { measureLine } from './measure';
+import { plusSigns, withSignsOpen } from './plus-signs';
 import { startedPrint } from './print/when-needed';
+import { reachOut } from './reach-out';
 import { readPrintedLine } from './read-printed';
-import { weighRuns } from './runs';
 import { lineOfBoth } from './same-row';
 import { settleSides } from './settle-sides';
-import { fromOtherSide, isReadFromBothSides, quarterTurn } from './sides';
+import { fromOtherSide, isReadFromBothSides } from './sides';
+import { type Spelt, speltBy } from './spelt';
 import type { Lattice, StampLine } from './types';
 
-type FreeText = ReturnType<typeof freeTexts>[number];
+type FreeText = Spelt['free'];
 
 /** Lines read at full size in one photo; a stamp has one to three. */
 const mostLines = 6;
@@ -37,9 +39,10 @@ const leastOtherWay = 0.5;
 
 /**
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
- * code is surely read, the finder looks again in a smaller size, then at the photo turned by a quarter, and where none is
- * found at all, at quarters of a large photo. A line that is not surely read is read from its other side too. Lines that are likelier words than a code also go to the print engine; where that trusts nothing (blind
- * wording), words that the recogniser is sure of stand for themselves.
+ * code is surely read, the finder looks again in a smaller size, then at the photo turned by a quarter and by an eighth
+ * either way, and where none is found at all, at quarters of a large photo. A line that is not surely read is read from
+ * its other side too. Lines that are likelier words than a code also go to the print engine; where that trusts nothing
+ * (blind wording), words that the recogniser is sure of stand for themselves.
  */
 export async function readWithNets(
   grey: GreyImage,
@@ -56,14 +59,16 @@ export async function readWithNets(
   const read = async ({ quad, stampScore: seenAs }: FoundLine): Promise<StampLine | null> => {
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) return null;
-    const {
-      quad: standing,
-      spelt,
-      otherWay,
-    } = await fromLikelierSide(quad, async (side) => speltBy(await nets.readLine(grey, side)));
-    const { lattice, texts, free } = spelt;
-    if (free.text === '' || isLoneShape(texts)) return null;
-    const line = lineAround(standing, characterMiddles(lattice), nets.margin);
+    const spell = async (side: Quad) => speltBy(await nets.readLine(grey, side));
+    const { quad: standing, spelt, otherWay } = await fromLikelierSide(quad, spell);
+    if (spelt.free.text === '' || isLoneShape(spelt.texts)) return null;
+    const further = otherWay === null ? await reachOut(standing, spelt, spell) : null;
+    const whole = further?.spelt ?? spelt;
+    const isOpen = further?.spelt === null;
+    const placed = placedCharacters(whole.lattice);
+    const middles = placed.map(({ middle }) => middle);
+    const line = lineAround(standing, middles, nets.margin + (further?.spelt ? further.beyond : 0));
+    const { lattice, texts, free } = withSignsLeftOpen(grey, whole, placed, line);
     const crop = cropLine(grey, line.quad, 48);
     return {
       id: `${photoId}-line-${++counted}`,
@@ -74,7 +79,7 @@ export async function readWithNets(
       lattice,
       free,
       measurements: crop === null ? [] : measureLine(crop, line.quad, line.middles),
-      ...(mayGoOn(line.quad, line.middles, grey) ? { mayGoOn: true as const } : {}),
+      ...(isOpen || mayGoOn(line.quad, line.middles, grey) ? { mayGoOn: true as const } : {}),
       ...(otherWay === null ? {} : { otherWay }),
     };
   };
@@ -86,10 +91,10 @@ export async function readWithNets(
     }
     lines.push(line);
   };
-  const look = async (found: readonly FoundLine[]): Promise<void> => {
+  const look = async (found: readonly FoundLine[], counts = (_: StampLine) => true): Promise<void> => {
     for (const seen of found.slice(0, mostLines)) {
       const line = await read(seen);
-      if (line === null) continue;
+      if (line === null || !counts(line)) continue;
       const same = lines.filter(({ quad }) => sharedGround(quad, line.quad) > sameGround);
       if (same.length === 0) await add(line, seen.quad);
       else if (isCode(line) && same.every((other) => !isCode(other) || isSurer(line, other))) {
@@ -106,6 +111,10 @@ export async function readWithNets(
   }
   if (!lines.some(isSure)) await look(await nets.findLines(grey, againShare));
   if (!lines.some(isSure)) await look(await findSideways(grey, nets));
+  for (const lookAslant of looksAslant(grey, nets)) {
+    // Few stamps lie askew, and much leather does: what is not surely read there is no stamp.
+    if (!lines.some(isSure)) await look(await lookAslant(), isSure);
+  }
   if (!lines.some(isCode)) await look(await lookCloser(grey, nets, lines));
   await joinPieces(lines, read, isCode);
   return { lines: settleSides(lines), printed };
@@ -138,25 +147,6 @@ async function joinPieces(
   }
 }
 
-/** Lines that run up or down the photo: what the finder, which knows upright lines, sees once the photo is turned. */
-async function findSideways(grey: GreyImage, nets: StampNets): Promise<FoundLine[]> {
-  const { turned, back } = quarterTurn(grey);
-  const found = await nets.findLines(turned, againShare);
-  release(turned.data);
-  return found.map((line) => ({ ...line, quad: line.quad.map(back) as Quad }));
-}
-
-interface Spelt {
-  lattice: Lattice;
-  texts: FreeText[];
-  free: FreeText;
-}
-
-function speltBy(lattice: Lattice): Spelt {
-  const texts = weighRuns(freeTexts(lattice, 40, 40));
-  return { lattice, texts, free: texts[0] ?? { text: '', probability: 0 } };
-}
-
 /**
  * What a line spells as it was found, or from its other side where that is a code and clearly likelier. `otherWay` is
  * set where both sides spell likely codes, as those of 0, 1, 6, 8 and 9 do.
@@ -179,6 +169,28 @@ async function fromLikelierSide(
   return isCode && isLikelier
     ? { quad: fromOtherSide(quad), spelt: over, otherWay: null }
     : { quad, spelt, otherWay: null };
+}
+
+/** Ground above, below and beside a line in which its characters are seen whole, in heights. */
+const aboveSigns = 0.3;
+const besideSigns = 0.5;
+
+/** What a line spells once signs among its characters that are likelier none are left open. */
+function withSignsLeftOpen(
+  grey: GreyImage,
+  whole: Spelt,
+  placed: readonly PlacedCharacter[],
+  line: ReturnType<typeof lineAround>,
+): Spelt {
+  if (!looksLikeCode(whole.free.text)) return whole;
+  const { across, down } = quadSize(line.quad);
+  const beside = (besideSigns * down) / across;
+  const middles = line.middles.map((middle) => (middle + beside) / (1 + 2 * beside));
+  const crop = cropLine(grey, growQuad(line.quad, besideSigns, aboveSigns), 48);
+  const signs = crop === null ? [] : plusSigns(crop, placed, middles);
+  if (signs.length === 0) return whole;
+  const open = signs.map((at) => placed[at]!);
+  return speltBy(withSignsOpen(whole.lattice, open));
 }
 
 /** A second view of a line replaces the first only where it is clearly the surer one: what differs is mostly the box. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { GreyImage, Quad } from '../../../src/photo';
 import { turnedQuad } from '../../../src/photo';
 import type { Lattice } from '../../../src/stamp';
-import { characterMiddles, lineAround } from '../../../src/stamp/align';
+import { lineAround, placedCharacters } from '../../../src/stamp/align';
 import { measureLine } from '../../../src/stamp/measure';
 
 /** Six upright strokes on even ground; strengths and places as given, 600 × 80 pixels. */
@@ -70,7 +70,7 @@ describe('where characters stand in a lattice', () => {
     const lattice: Lattice = {
       steps: [{ '': 1 }, { K: 0.9 }, { K: 0.9 }, { '': 1 }, { ' ': 0.8 }, { '0': 0.7 }, { '': 1 }, { '0': 0.9 }],
     };
-    expect(characterMiddles(lattice)).toEqual([2 / 8, 5.5 / 8, 7.5 / 8]);
+    expect(placedCharacters(lattice).map(({ middle }) => middle)).toEqual([2 / 8, 5.5 / 8, 7.5 / 8]);
   });
 
   it('finds them again in the quad, whose ends the lattice reaches past', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { GreyImage, PixelImage, Quad } from '../../../src/photo';
 import { type Lattice, readStamp, type StampNets } from '../../../src/stamp';
-import { angleBetween, directionOf, isReadFromBothSides, quarterTurn } from '../../../src/stamp/sides';
+import { angleBetween, directionOf, isReadFromBothSides, quarterTurn, turnedBy } from '../../../src/stamp/sides';
 
 const photo: PixelImage = { width: 640, height: 480, data: new Uint8ClampedArray(640 * 480 * 4).fill(120) };
 const box = (x: number, y: number): Quad => [
@@ -23,16 +23,21 @@ interface Shown {
   /** In the photo as it lies, and in the photo turned by a quarter (its own pixels). */
   upright: Quad[];
   turned?: Quad[];
+  /** In the photo turned by an eighth clockwise. */
+  aslant?: Quad[];
   /** What a line says by its reading direction, degrees, and the row of its middle. */
   says(direction: number, row: number): Lattice;
 }
 
-async function linesOf({ upright, turned = [], says }: Shown) {
+async function linesOf({ upright, turned = [], aslant = [], says }: Shown) {
+  let looksAslant = 0;
   const net: StampNets = {
     acceptance: { stampScore: 0.5 },
     margin: 0,
-    findLines: async (grey: GreyImage) =>
-      (grey.width === photo.width ? upright : turned).map((quad) => ({ quad, stampScore: 0.9 })),
+    findLines: async ({ width, height }: GreyImage) => {
+      const seen = width === photo.width ? upright : width !== height ? turned : looksAslant++ === 0 ? aslant : [];
+      return seen.map((quad) => ({ quad, stampScore: 0.9 }));
+    },
     readLine: async (_, quad) => says(Math.round(directionOf(quad)), Math.round((quad[0].y + quad[2].y) / 2)),
   };
   const read = await readStamp(photo, 'p1', { print: null, net });
@@ -73,6 +78,36 @@ describe('lines from any side', () => {
     }
   });
 
+  it('that lie askew are found once the photo is turned by an eighth, in the photo’s own pixels', async () => {
+    const [line] = await linesOf({
+      upright: [],
+      // The turned photo is 720 × 720 pixels, its middle the photo's.
+      aslant: [box(360 - 60, 360 - 15)],
+      says: (direction) => (direction === -45 ? spelling('KV0915', 0.97) : { steps: [] }),
+    });
+    expect(line?.free.text).toBe('KV0915');
+    const [a, , c] = line!.quad;
+    expect(Math.hypot((a.x + c.x) / 2 - 320, (a.y + c.y) / 2 - 240)).toBeLessThan(5);
+  });
+
+  it('that lie askew count only where they are surely read', async () => {
+    const lines = await linesOf({
+      upright: [],
+      aslant: [box(360 - 60, 360 - 15)],
+      says: (direction) => (direction === -45 ? spelling('889', 0.7) : { steps: [] }),
+    });
+    expect(lines).toEqual([]);
+  });
+
+  it('are not looked for askew where a code is surely read', async () => {
+    const lines = await linesOf({
+      upright: [box(200, 200)],
+      aslant: [box(20, 20)],
+      says: (direction) => (direction === 0 ? spelling('KV0915', 0.97) : spelling('T1234', 0.99)),
+    });
+    expect(lines.map(({ free }) => free.text)).toEqual(['KV0915']);
+  });
+
   it('of characters that are some upside down too keep both ways', async () => {
     const [line] = await linesOf({
       upright: [box(200, 200)],
@@ -107,6 +142,17 @@ describe('turning', () => {
     expect([turned.width, turned.height, [...turned.data]]).toEqual([2, 3, [4, 1, 5, 2, 6, 3]]);
     expect(back({ x: 1.5, y: 0.5 })).toEqual({ x: 0.5, y: 0.5 });
     expect(back({ x: 0.5, y: 2.5 })).toEqual({ x: 2.5, y: 1.5 });
+  });
+
+  it('by an eighth lays each point where its way back leads', () => {
+    const image = { width: 60, height: 40, data: new Float32Array(60 * 40) };
+    image.data[10 * 60 + 45] = 1000;
+    const { turned, back } = turnedBy(image, 45, 960);
+    expect([turned.width, turned.height]).toEqual([71, 71]);
+    const brightest = turned.data.indexOf(Math.max(...turned.data));
+    const { x, y } = back({ x: (brightest % 71) + 0.5, y: Math.floor(brightest / 71) + 0.5 });
+    expect(Math.hypot(x - 45.5, y - 10.5)).toBeLessThan(1);
+    expect(turnedBy(image, 45, 35).turned).toMatchObject({ width: 35, height: 35 });
   });
 
   it('knows which texts have another side', () => {

@@ -1,0 +1,43 @@
+import type { Quad } from '../photo';
+import { growQuad } from './crop';
+import { looksLikeCode } from './looks-like-code';
+import type { Spelt } from './spelt';
+
+/** How far past each end of a line is read, in heights: two characters, as a box that stops short stops by one or two. */
+const reach = 1.5;
+/** A line that is hardly read is not worth a look further. */
+const leastRead = 0.5;
+/** From this probability on, what stands further along the row is read; grain that looks like a character is not. */
+const leastFurther = 0.9;
+/** How likely it is that more stands there, and how likely at most that nothing does, where the line is left open. */
+const leastMore = 0.5;
+const mostNothing = 0.1;
+
+/**
+ * What a line spells once it is read past its ends, where characters go on there without a gap: the box stopped short, at
+ * a dash mostly, and its part would pass for a whole code. Words that a gap parts from the line are no part of it.
+ * `beyond` is how far that lattice reaches past the quad's ends, in heights. `spelt` is null where the line likely goes on
+ * and what it says there is not sure; the answer is null where the line is whole as it is.
+ */
+export async function reachOut(
+  quad: Quad,
+  { free }: Spelt,
+  spell: (quad: Quad) => Promise<Spelt>,
+): Promise<{ spelt: Spelt | null; beyond: number } | null> {
+  if (!looksLikeCode(free.text) || free.probability < leastRead) return null;
+  const spelt = await spell(growQuad(quad, reach, 0));
+  if (spelt.free.probability >= leastFurther && goesOn(free.text, spelt.free.text)) return { spelt, beyond: reach };
+  const shareOf = (is: (text: string) => boolean): number =>
+    spelt.texts.filter(({ text }) => is(text)).reduce((sum, { probability }) => sum + probability, 0);
+  const isLonger = shareOf((text) => goesOn(free.text, text)) >= leastMore;
+  return isLonger && shareOf((text) => text === free.text) <= mostNothing ? { spelt: null, beyond: reach } : null;
+}
+
+/** Whether a text holds another and more, and what is more stands close by at every end. */
+export function goesOn(text: string, further: string): boolean {
+  const at = further.indexOf(text);
+  if (at === -1 || text === '') return false;
+  const [before, after] = [further.slice(0, at), further.slice(at + text.length)];
+  const isClose = !before.endsWith(' ') && !after.startsWith(' ');
+  return isClose && /[A-Z0-9]/.test(before + after);
+}
