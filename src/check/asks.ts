@@ -16,6 +16,8 @@ export interface AskData {
   origin: None;
   measures: None;
   returns: None;
+  /** What holds where returns are refused and the piece turns out to be another than described. */
+  'not-as-described': None;
   purchase: None;
   payment: None;
   'larger-photos': None;
@@ -62,6 +64,7 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   origin: { wants: 'fact' },
   measures: { wants: 'photo' },
   returns: { wants: 'fact' },
+  'not-as-described': { wants: 'fact' },
   purchase: { wants: 'fact' },
   payment: { wants: 'fact' },
   'larger-photos': { wants: 'photo' },

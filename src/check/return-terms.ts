@@ -23,14 +23,15 @@ export const returnTerms = defineCheck({
     const field = listing.returns[0]?.value;
     const claim = claims.returns[0];
     const said = field ?? claim;
-    const asks = [askFor('returns', {})];
-    if (!said) return [{ kind: 'gap', data: { accepted: null, days: null, words: null }, asks }];
+    if (!said)
+      return [{ kind: 'gap', data: { accepted: null, days: null, words: null }, asks: [askFor('returns', {})] }];
     const data = {
       accepted: said.accepted,
       days: (said.accepted && field?.days) || null,
       words: said.words && !isDataTerm(said.words) ? said.words : null,
     };
     const ids = claim && !field ? [claim.id] : [];
-    return [said.accepted ? { kind: 'agreement', data, claims: ids } : { kind: 'gap', data, claims: ids, asks }];
+    if (said.accepted) return [{ kind: 'agreement', data, claims: ids }];
+    return [{ kind: 'gap', data, claims: ids, asks: [askFor('not-as-described', {})] }];
   },
 });

@@ -2,7 +2,16 @@ import type { Case } from '../case';
 import { findingsOf, headOf, tellingsOf } from '../case';
 import type { Finding, FindingKind } from '../check';
 import type { Problem } from '../problem';
-import { composeMessage, sayFinding, sayHead, sayReason, saySource, sayTellings, strings } from '../words';
+import {
+  composeMessage,
+  messageLanguageOf,
+  sayFinding,
+  sayHead,
+  sayReason,
+  saySource,
+  sayTellings,
+  strings,
+} from '../words';
 
 const titles: [FindingKind, string][] = [
   ['contradiction', 'Speaks against: two hard facts that cannot both hold'],
@@ -34,6 +43,7 @@ export function reportOf(built: Case): string {
   const message = composeMessage(built.questions, {
     sellerName: built.listing.seller.name[0]?.value,
     title: built.listing.title[0]?.value,
+    language: messageLanguageOf(built.listing.language),
   });
   if (message !== '') lines.push('', 'Message to the seller', '', message);
   lines.push('', caution);

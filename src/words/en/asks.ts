@@ -10,6 +10,7 @@ export const asks: AskWords = {
   origin: () => 'Where does it say which country it was made in? A photo of that label would help.',
   measures: () => 'Could you measure the width, height and depth at the base, with the tape in the photo?',
   returns: () => 'Could you tell me whether you accept returns, and within how many days?',
+  'not-as-described': () => 'You write that you take no returns: is that so even if the piece is not as described?',
   purchase: () => 'Do you have the receipt or another paper from when it was bought?',
   payment: () => 'I would like to pay through the marketplace. Is that all right with you?',
   'larger-photos': () => 'Could you send larger photos, above all of the stamp, the handles and the corners?',

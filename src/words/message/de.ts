@@ -31,6 +31,8 @@ export const german: MessageWords = {
     origin: 'Wo steht, in welchem Land es hergestellt wurde? Ein Foto dieses Etiketts würde helfen.',
     measures: 'Könnten Sie Breite, Höhe und Tiefe am Boden messen, mit dem Maßband im Bild?',
     returns: 'Nehmen Sie das Stück zurück, und innerhalb von wie vielen Tagen?',
+    'not-as-described':
+      'Sie schreiben, dass Sie nichts zurücknehmen: gilt das auch, wenn das Stück von der Beschreibung abweicht?',
     purchase: 'Haben Sie den Kaufbeleg oder ein anderes Papier vom Kauf?',
     payment: 'Ich möchte gern über den Marktplatz bezahlen. Ist Ihnen das recht?',
     parts:

@@ -30,6 +30,7 @@ export const spanish: MessageWords = {
     origin: '¿Dónde pone el país de fabricación? Una foto de esa etiqueta ayudaría.',
     measures: '¿Podría medir el ancho, el alto y el fondo en la base, con la cinta métrica en la foto?',
     returns: '¿Acepta devoluciones, y en cuántos días?',
+    'not-as-described': 'Dice que no acepta devoluciones: ¿también si la pieza no es como se describe?',
     purchase: '¿Tiene el recibo u otro documento de la compra?',
     payment: 'Me gustaría pagar a través de la plataforma. ¿Le parece bien?',
     parts:

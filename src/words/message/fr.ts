@@ -33,6 +33,8 @@ export const french: MessageWords = {
     measures:
       'Pourriez-vous mesurer la largeur, la hauteur et la profondeur à la base, le mètre étant visible sur la photo ?',
     returns: 'Acceptez-vous les retours, et sous combien de jours ?',
+    'not-as-described':
+      'Vous écrivez que les retours ne sont pas acceptés : est-ce aussi le cas si la pièce n’est pas conforme à la description ?',
     purchase: 'Avez-vous le reçu ou un autre document de l’achat ?',
     payment: 'Je souhaite payer par l’intermédiaire du site. Cela vous convient-il ?',
     parts:

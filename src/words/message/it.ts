@@ -31,6 +31,7 @@ export const italian: MessageWords = {
     origin: 'Dove è scritto il paese di fabbricazione? Una foto di quell’etichetta aiuterebbe.',
     measures: 'Potrebbe misurare larghezza, altezza e profondità alla base, con il metro nella foto?',
     returns: 'Accetta resi, ed entro quanti giorni?',
+    'not-as-described': 'Scrive che non accetta resi: vale anche se il pezzo non è come descritto?',
     purchase: 'Ha lo scontrino o un altro documento dell’acquisto?',
     payment: 'Vorrei pagare attraverso il sito. Per lei va bene?',
     parts:

@@ -31,6 +31,7 @@ export const dutch: MessageWords = {
     origin: 'Waar staat in welk land het gemaakt is? Een foto van dat label zou helpen.',
     measures: 'Kunt u de breedte, hoogte en diepte bij de bodem meten, met het meetlint op de foto?',
     returns: 'Neemt u het stuk terug, en binnen hoeveel dagen?',
+    'not-as-described': 'U schrijft dat u niets terugneemt: geldt dat ook als het stuk niet is zoals beschreven?',
     purchase: 'Hebt u de bon of een ander papier van de aankoop?',
     payment: 'Ik wil graag via het platform betalen. Vindt u dat goed?',
     parts:

@@ -8,6 +8,7 @@ export const topics = [
   'origin',
   'measures',
   'returns',
+  'not-as-described',
   'purchase',
   'payment',
   'parts',

@@ -89,4 +89,16 @@ describe('npm run check', { timeout: 120_000 }, () => {
     expect(out).toContain('Maker file: Ondrasse (invented, for demonstration)');
     expect(out).toContain('This is no authentication.');
   });
+
+  it('writes the message in the language of the page', async () => {
+    const page = join(folder, 'tasche.html');
+    writeFileSync(
+      page,
+      '<html lang="de"><meta property="og:type" content="product"><h1>Handtasche aus Leder</h1><p class="price">80 €</p></html>',
+    );
+    const { out } = await run(page, '--url', 'https://laden.example/1');
+    const message = out.slice(out.indexOf('Message to the seller'));
+    expect(message).toContain('Guten Tag');
+    expect(message).not.toContain('Hello');
+  });
 });
