@@ -64,13 +64,17 @@ function upTo(text: string, low: Size): Size | null {
 /** "1 m 20": the centimetres behind the metres. */
 const centimetresBehind = /^\s?(\d\d)(?![\d/]|[.,]\d|\s?(?:x|×|%|€|"|\p{L}))/u;
 
+const quoted = /(?:^|[\s:(])"[^"\n]{0,20}$/;
+
 /** The number and unit at `position`; null when no number of a size stands there. */
 function readTerm(text: string, position: number): Term | null {
   const alone = readSize(text, position);
   if (!alone) return null;
   const { value, step, end } = upTo(text, alone) ?? alone;
   unitPattern.lastIndex = end;
-  const unit = unitPattern.exec(text);
+  const found = unitPattern.exec(text);
+  // A code in quotes ends with one that is no inch.
+  const unit = found?.[0] === '"' && quoted.test(text.slice(Math.max(0, position - 24), position)) ? null : found;
   const behind = unit && /m/i.test(unit[5] ?? '') ? centimetresBehind.exec(text.slice(unitPattern.lastIndex)) : null;
   if (unit && behind && step === 1) {
     const metres = value + Number(behind[1]) / 100;
@@ -121,7 +125,10 @@ function runs(text: string, plain: string): Term[][] {
       run = [];
     }
     const joint = run.length > 0 && /^\s?[x×]\s?$/.test(plain.slice(run[run.length - 1]!.end, term.start));
-    if (joint || !glued.test(plain.slice(Math.max(0, term.start - 3), term.start))) run.push(term);
+    // "8 3 0 4": digits one by one are a code.
+    const digit =
+      term.end - term.start === 1 && /(?<!\d)\d $/.test(plain.slice(Math.max(0, term.start - 3), term.start));
+    if (joint || (!digit && !glued.test(plain.slice(Math.max(0, term.start - 3), term.start)))) run.push(term);
     starts.lastIndex = Math.max(term.end, match.index + 1);
   }
   found.push(run);
@@ -146,10 +153,13 @@ function spreadUnit(text: string, terms: Term[]): Unit | null {
   return stated ?? (first === undefined ? null : first === 'cm' || first === 'mm' ? first : 'in');
 }
 
-/** Assumed centimetres: only for labelled runs; English ones must be too large for inches (common practice). */
-function assumesCm(terms: Term[], language: string | null, headed: boolean): boolean {
-  const tripled = headed && terms.length === 3 && !/^en/i.test(language ?? 'en');
-  if (!tripled && terms.filter((term) => term.letter).length < 2) return false;
+/**
+ * Assumed centimetres: only for labelled runs, and three numbers behind a heading, in English with crosses between; English ones must be
+ * too large for inches (common practice).
+ */
+function assumesCm(terms: Term[], language: string | null, headed: boolean, crossed: boolean): boolean {
+  const tripled = terms.length === 3 && headed && (crossed || !/^en/i.test(language ?? 'en'));
+  if (!tripled && terms.filter((term) => term.letter ?? term.dimension).length < 2) return false;
   const tag = (language ?? '').toLowerCase();
   if (tag === 'en-us' || tag === 'en-ca') return false;
   return !tag.startsWith('en') || tag.includes('-') || Math.max(...terms.map((term) => term.value)) >= 20;
@@ -159,6 +169,8 @@ const heading = new RegExp(
   `(?:${anyLanguage(sizeHeading)})[\\s:(]{0,4}(?:(?:ca|env|approx|aprox)\\.?|約)?[\\s):]{0,3}$`,
   'u',
 );
+
+const crossing = /^\s?[x×*]\s?$/;
 
 const round = (value: number) => Math.round(value * 1000) / 1000;
 const hedge = new RegExp(`(?:${anyLanguage(aboutLength)})\\s{0,2}$`, 'iu');
@@ -200,7 +212,14 @@ function readRun(
   const shared = spreadUnit(text, terms);
   const assumed =
     shared === null &&
-    assumesCm(terms, language, heading.test(plain.slice(Math.max(0, terms[0]!.start - 20), terms[0]!.start)));
+    assumesCm(
+      terms,
+      language,
+      heading.test(plain.slice(Math.max(0, terms[0]!.start - 20), terms[0]!.start)),
+      terms.every(
+        ({ value }, at) => value >= 2 && (at === 0 || crossing.test(plain.slice(terms[at - 1]!.end, terms[at]!.start))),
+      ),
+    );
   if (shared === null && !assumed) return [];
   const written = terms.map((term) => term.letter);
   // "L x B x H": beside a length, the breadth is the depth. Common practice, no source.

@@ -25,15 +25,15 @@ export const unitWords: Record<'mm' | 'cm' | 'in' | 'ft' | 'm', EachLanguage> = 
   m: ['met(?:er|re)s?', 'm[eè]tres?', 'meter', 'metri', 'metros', 'meter', 'メートル'],
 };
 
-/** A heading that makes three bare numbers a size. */
+/** A heading that makes three bare numbers a size, or what is measured. */
 export const sizeHeading: EachLanguage = [
-  'dimensions?',
-  'dimensions',
-  'ma(?:ß|ss)e|grosse|große',
-  'misure|dimensioni',
-  'medidas',
-  'afmetingen|maten',
-  'サイズ|寸法',
+  'dimensions?|measures|measuring|size|bag|handbag',
+  'dimensions|mesure|taille|sac',
+  'ma(?:ß|ss)e|grosse|große|misst|tasche|handtasche',
+  'misure|dimensioni|misura|borsa',
+  'medidas|mide|bolso',
+  'afmetingen|maten|meet|tas|handtas',
+  'サイズ|寸法|採寸',
 ];
 
 /** Right before a length that is not exact. */

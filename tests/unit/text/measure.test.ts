@@ -196,6 +196,9 @@ describe('numbers that measure nothing of the piece', () => {
     ['code KV0915', 'en'],
     ['30x21x17', 'en'],
     ['kleiner Kratzer, 2 cm', 'de'],
+    ['a stamp "R 8 - 0 3 1 2", no idea', 'en'],
+    ['Nummer: 8 3 0 4 - 1 7', 'de'],
+    ['bag 10 x 8 x 3', 'en'],
   ])('%s', (text, language) => expect(read(text, language)).toEqual([]));
 });
 
@@ -209,6 +212,15 @@ it.each([
 ])('one statement over a span is one measure: %s', (said, dimension, mm, precisionMm) => {
   expect(parseMeasures(said).map(({ measure }) => measure)).toMatchObject([{ dimension, mm, precisionMm }]);
 });
+it.each([
+  ['bag 28 x 19 x 9.', 'en', [280, 190, 90]],
+  ['Mide 30x24x15.', 'es', [300, 240, 150]],
+  ['Mide 35 de ancho por 25 de alto y 14 de fondo.', 'es', [350, 250, 140]],
+])('three sides without a unit, of what is measured: %s', (said, language, mm) =>
+  expect(parseMeasures(said, language).map(({ measure }) => [measure.mm, measure.unit])).toEqual(
+    mm.map((one) => [one, 'assumed-cm']),
+  ),
+);
 it('two ends too far apart, or the larger first, are no span', () => {
   expect(parseMeasures('12-30 cm').map(({ measure }) => measure.mm)).toEqual([300]);
   expect(parseMeasures('30-20 cm').map(({ measure }) => measure.mm)).toEqual([200]);
