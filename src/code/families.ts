@@ -59,6 +59,8 @@ export const codeFamilies: CodeFamily[] = [
   family('month-year-plant', 0.5, [month!, year!, between, plant]),
   family('plant-year-month', 0.5, [plant, between, year!, month!]),
   family('plant-month-year', 0.4, [plant, between, month!, year!]),
+  family('plant-week-year', 0.3, [plant, between, week!, year!]),
+  family('plant-year-week', 0.3, [plant, between, year!, week!]),
   family('plant-interleaved-month', 1, [
     plant,
     { month: 'tens' },

@@ -18,7 +18,8 @@ import type { Dating, OwnTime } from './types';
 export function fromDecodings(decodings: readonly Decoding[], maker: string | null): Dating[] {
   return decodings
     .filter((decoding) => decoding.accepted && decoding.readings.length > 0)
-    .map((decoding) => ({ ...decoding, readings: weighed(decoding.readings, maker) }))
+    .map((decoding) => ({ ...decoding, readings: weighed(decoding, maker) }))
+    .filter(({ readings }) => readings.length > 0)
     .flatMap((decoding) =>
       [reading(decoding, maker), system(decoding, maker), plant(decoding, maker)].filter((piece) => piece !== null),
     );
@@ -33,11 +34,26 @@ export function likelyReadings<R extends Pick<Reading, 'probability'>>(readings:
   return readings.filter(({ probability }) => probability >= best * besideBest);
 }
 
+/** Among shapes that no file stands behind, how usual each is tells little: a date that one of them gives is possible. */
+const leastByShape = 0.02;
+/** Three digits have a date in them by any shape. */
+const fewestByShape = 4;
+
 /** The readings by the stated maker's own systems stand before all others. */
-function weighed(readings: readonly Reading[], maker: string | null): Reading[] {
+function weighed({ readings, code, from }: Decoding, maker: string | null): Reading[] {
   const own = readings.filter((one) => one.system.maker === maker);
-  return likelyReadings(own.length > 0 ? own : readings);
+  const judged = own.length > 0 ? own : readings;
+  if (judged.some(({ system: { maker: of } }) => of !== null)) return likelyReadings(judged);
+  // What was typed is no other letter: by a shape alone nothing says that a writer mistook one.
+  const asWritten = from.kind === 'photo' ? judged : judged.filter(({ text }) => bare(text) === bare(code));
+  return asWritten.filter(({ text, probability }) => probability >= leastByShape && bare(text).length >= fewestByShape);
 }
+
+const bare = (code: string): string =>
+  code
+    .normalize('NFKC')
+    .replace(/[\p{P}\p{Z}\p{S}]/gu, '')
+    .toUpperCase();
 
 const codeText = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
 

@@ -34,6 +34,34 @@ describe('what codes say', () => {
     expect(of(ever, [])).toEqual([read]);
   });
 
+  it('is, by a shape alone, any date that its shapes give to what was written', () => {
+    const byShape = { maker: null, id: 'year-month' };
+    const shape = (year: number, probability: number, text = '1711') =>
+      reading({
+        system: byShape,
+        systemUsed: ever,
+        plant: null,
+        places: [],
+        text,
+        span: yearsSpan(year, year),
+        probability,
+      });
+    const dates = (readings: Reading[], code = '1711', from: Decoding['from']['kind'] = 'claim') =>
+      piecesOf(readings, { code, from: { ...decoding('d1', {}).from, kind: from } as Decoding['from'] }, null).flatMap(
+        ({ spans }) => spans.map((span) => span.from?.slice(0, 4)),
+      );
+    // A less usual shape gives a date as well; one that hardly anybody uses does not.
+    expect(dates([shape(2017, 0.9), shape(2011, 0.08)])).toEqual(['2011', '2017']);
+    expect(dates([shape(2017, 0.97), shape(2011, 0.02)])).toEqual(['2011', '2017']);
+    expect(dates([shape(2017, 0.98), shape(2011, 0.019)])).toEqual(['2017']);
+    // A writer's letter is no other one.
+    expect(dates([shape(2017, 0.9, '17I1')])).toEqual([]);
+    expect(dates([shape(2017, 0.9, '17I1')], '1711', 'photo')).toEqual(['2017']);
+    // Three digits are too few.
+    expect(dates([shape(2012, 0.9, '127')], '1 2 7')).toEqual([]);
+    expect(dates([shape(2012, 0.9, '1 27-0')], '1 27-0')).toEqual(['2012']);
+  });
+
   it('leaves open what one of its readings leaves open, and joins the periods of all', () => {
     const later = reading({ systemUsed: yearsSpan(2010, 2012), plant: null, span: null });
     const [read, system, ...rest] = piecesOf([reading(), later]);

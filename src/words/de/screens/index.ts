@@ -166,6 +166,8 @@ export const screens: ScreenWords = {
       'month-year-plant': 'Monat, Jahr und zwei Buchstaben eines Werks',
       'plant-year-month': 'zwei Buchstaben eines Werks, Jahr und Monat',
       'plant-month-year': 'zwei Buchstaben eines Werks, Monat und Jahr',
+      'plant-week-year': 'zwei Buchstaben eines Werks, Woche und Jahr',
+      'plant-year-week': 'zwei Buchstaben eines Werks, Jahr und Woche',
       'plant-interleaved-month': 'zwei Buchstaben eines Werks, die Ziffern von Monat und Jahr abwechselnd',
       'plant-interleaved-week': 'zwei Buchstaben eines Werks, die Ziffern von Woche und Jahr abwechselnd',
       'letter-cycle':

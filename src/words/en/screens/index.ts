@@ -164,6 +164,8 @@ export const screens = {
       'month-year-plant': 'month, year and two letters of a workshop',
       'plant-year-month': 'two letters of a workshop, year and month',
       'plant-month-year': 'two letters of a workshop, month and year',
+      'plant-week-year': 'two letters of a workshop, week and year',
+      'plant-year-week': 'two letters of a workshop, year and week',
       'plant-interleaved-month': 'two letters of a workshop, the digits of month and year by turns',
       'plant-interleaved-week': 'two letters of a workshop, the digits of week and year by turns',
       'letter-cycle': 'a letter that may stand for a year of a cycle, and a number: only the maker’s list dates it',
