@@ -1,5 +1,5 @@
 import type { MakerFile } from '../maker/types';
-import { anyOf, findItemCodes, isAboutAnother, phrasePattern, withoutEnd, wordsOf } from '../text';
+import { anyOf, findItemCodes, isAboutAnother, phrasePattern, sentenceAround, withoutEnd, wordsOf } from '../text';
 import { codesByLayout } from './code-by-layout';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import { hasUnitBehind } from './unit-behind';
@@ -13,9 +13,29 @@ const between = new RegExp(
   `^\\s{0,2}(?:(?:${anyOf(wordsOf('announces-code'))}|n[or]?\\.)\\s{0,2}){0,7}[:=\\-–#"'(「\\s]{0,4}$`,
   'iu',
 );
-/** "K V 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
+/**
+ * "Numéro gravé sous la languette : AB·1174": between the word for a code and what a colon or a quote sets off, only where
+ * on the piece it stands. Common practice, no source.
+ */
+const announcement = phrasePattern(wordsOf('code-cue', 'code-noun'));
+const whereItStands = phrasePattern(wordsOf('inside-the-piece'), 'u');
+/** "In the inner pocket is a number: 8 3 0 4 - 1 7": where it stands is said ahead. */
+const behindNoun = /^\s?[:=]?\s?["'(「『«]?\s?$/u;
+/** "En la etiqueta interior pone B18-12", "Label binnenin: "DR 23-08"". */
+const place = phrasePattern(wordsOf('inside-the-piece'));
+const standsThere = new RegExp(
+  `^[^.!?;:,\\n\\d]{0,30}(?:(?:${anyOf(wordsOf('reads-there'))})\\s|[:=]\\s?["'(「『«]?|["「『«])\\s?$`,
+  'u',
+);
+/** Without a word for a code nearby, only what can hardly be anything else. */
+const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.match(/\d/g) ?? []).length >= 3;
+const edition = phrasePattern(wordsOf('limited-edition'), 'u');
+/** "Nº 087/200": a piece of so many. */
+const ofSoMany = /^(\d{1,4})\s?\/\s?(\d{2,4})$/;
+const setOff = /^([^\d.!?;\n]{2,60}?)(?:[:=]\s{0,2}|["'(「『«]\s?)$/u;
+/** "K V 0 9 1 5", "KV 0 9 / 1 5", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
 const codeShape =
-  /(?:[A-Z0-9] ){3,15}[A-Z0-9](?![.\-/]?[A-Z0-9])|(?:\([A-Z0-9]\)|\[[A-Z0-9]\]|[A-Z0-9])(?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}/gy;
+  /(?:[A-Z]{2,3}(?= \d )|(?:[A-Z]\.){1,3}(?= \d )|[A-Z0-9] [A-Z0-9])(?: (?:(?<=\d )[-./·] (?=\d))?[A-Z0-9]){2,14}(?![.\-/·]?[A-Z0-9])|\d{1,2} \/ \d{2}(?:\d{2})?(?![.\-/·]?[A-Z0-9])|(?:\([A-Z0-9]\)|\[[A-Z0-9]\]|[A-Z0-9])(?:[.\-/·]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/·]?[A-Z0-9]){0,7}){0,3}/gy;
 const longestGap = 48;
 /** Two codes that begin closer than this are one. */
 const leastApart = 12;
@@ -30,7 +50,7 @@ function codeAt(text: string, start: number): string | null {
   if (!match) return null;
   const words = match[0].split(' ');
   while (words.length > 0) {
-    const code = withoutEnd(words.join(' '), /[.\-/]/);
+    const code = withoutEnd(words.join(' '), /[.\-/·]/).trimEnd();
     const end = start + code.length;
     // A code in quotes is closed by one that is no inch.
     const behind = text[start - 1] === '"' && text[end] === '"' ? end + 1 : end;
@@ -50,24 +70,51 @@ const opensCode = (text: string, at: number) =>
   /^(?:[A-Z0-9]|\([A-Z0-9]\)[A-Z0-9 ]|\[[A-Z0-9]\][A-Z0-9 ])/.test(text.slice(at, at + 4));
 
 /** Codes quoted after a word that announces them ("date code KV0915", "stamped 854"). */
-function announced(from: Passage): { start: number; code: string }[] {
-  const found: { start: number; code: string }[] = [];
-  const others = [...from.folded.text.matchAll(otherCode)].map(({ index, 0: words }) => [index, index + words.length]);
-  for (const match of from.folded.text.matchAll(cue)) {
+function announced(from: Passage): Quoted[] {
+  return [
+    ...codesBehind(from, cue, longestGap, (gap) => between.test(gap)).map((item) => ({ ...item, confidence: 0.85 })),
+    ...codesBehind(from, announcement, longestWay, leadsToCode).map((item) => ({ ...item, confidence: 0.7 })),
+    ...codesBehind(
+      from,
+      announcement,
+      8,
+      (gap, at) => behindNoun.test(gap) && whereItStands.test(aheadOf(from, at)),
+    ).map((item) => ({ ...item, confidence: 0.7 })),
+    ...codesBehind(from, place, longestWay, (gap) => standsThere.test(gap))
+      .filter(({ code }) => unmistakable(code))
+      .map((item) => ({ ...item, confidence: 0.6 })),
+  ];
+}
+
+interface Quoted {
+  start: number;
+  code: string;
+  confidence: number;
+}
+const aheadOf = ({ folded: { text } }: Passage, at: number): string =>
+  text.slice(Math.max(sentenceAround(text, at, at).start, at - longestWay), at);
+const longestWay = 72;
+const leadsToCode = (gap: string): boolean => whereItStands.test(setOff.exec(gap)?.[1] ?? '');
+
+/** The first code behind each of the words, if nothing but what `leads` to one stands between. */
+function codesBehind(
+  from: Passage,
+  words: RegExp,
+  reach: number,
+  leads: (gap: string, at: number) => boolean,
+): { start: number; code: string }[] {
+  const { text } = from.folded;
+  const others = [...text.matchAll(otherCode)].map(({ index, 0: other }) => [index, index + other.length]);
+  return [...text.matchAll(words)].flatMap((match) => {
     const end = match.index + match[0].length;
-    if (others.some(([first, last]) => first! < end && match.index < last!)) continue;
-    const limit = Math.min(from.folded.text.length, end + longestGap);
-    for (let start = end; start < limit; start += 1) {
+    if (others.some(([first, last]) => first! < end && match.index < last!)) return [];
+    for (let start = end; start < Math.min(text.length, end + reach); start += 1) {
       if (!opensCode(originalCase(from), start) || /[\p{Script=Latin}\p{N}]/u.test(upper(from, start - 1))) continue;
-      if (!between.test(from.folded.text.slice(end, start))) break;
-      const code = codeAt(originalCase(from), start);
-      if (code) {
-        found.push({ start, code });
-        break;
-      }
+      const code = leads(text.slice(end, start), match.index) ? codeAt(originalCase(from), start) : null;
+      if (code) return [{ start, code }];
     }
-  }
-  return found;
+    return [];
+  });
 }
 
 const plain = (unit: string) => unit.normalize('NFKC');
@@ -86,6 +133,14 @@ function originalCase(from: Passage): string {
   return kept;
 }
 const upper = (from: Passage, index: number) => originalCase(from)[index] ?? '';
+
+/** "Edición limitada de 200 unidades, la mía es la nº 087/200". */
+function isOfEdition(text: string, { start, code }: { start: number; code: string }): boolean {
+  const [, one, of] = ofSoMany.exec(code) ?? [];
+  if (of === undefined || Number(one) > Number(of)) return false;
+  const { start: opens, end } = sentenceAround(text, start, start + code.length);
+  return edition.test(text.slice(opens, end));
+}
 
 /** Codes that the seller quotes, as written. */
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
@@ -106,10 +161,11 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
       return { start, end, words: from.text.slice(start, end) };
     };
     const seen = new Set<number>();
-    return [...said.map((item) => ({ ...item, confidence: 0.85 })), ...others]
-      .sort((a, b) => a.start - b.start)
+    return [...said, ...others]
+      .sort((a, b) => a.start - b.start || b.confidence - a.confidence)
       .filter((item) => !seen.has(item.start) && seen.add(item.start))
       .filter((item) => !isAboutAnother(from.folded.text, item.start, item.start + item.code.length))
+      .filter((item) => !isOfEdition(from.folded.text, item))
       .map(
         (item): ClaimDraft => ({
           kind: 'code',

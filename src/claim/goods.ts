@@ -8,12 +8,24 @@ export const bagNouns = phrasePattern(wordsOf('bag'));
  * Only with "a" or its like: "with its wallet" may be a part of the piece.
  */
 const companion = new RegExp(
-  `(?:${phrasePattern(wordsOf('with', 'goes-along'), 'u').source})\\s(?:${phrasePattern(wordsOf('an'), 'u').source})\\s(?:[^\\s]{1,20}\\s){0,3}(?:${bagNouns.source})`,
+  `(?:${phrasePattern(wordsOf('with', 'goes-along'), 'u').source})\\s(?:${phrasePattern(wordsOf('an'), 'u').source})\\s(?:[^\\s]{1,20}\\s){0,3}(?:${phrasePattern(wordsOf('bag', 'small-thing'), 'u').source})`,
   'u',
 );
+
+/** "Comes with a belt, made in Spain 2015": a clause without a subject of its own goes on with that of the clause before it. */
+const goesOn = new RegExp(`^[\\s,]{0,3}(?:${phrasePattern(wordsOf('made-verb', 'made'), 'u').source})`, 'u');
 
 /** Whether the clause brings in another piece before the words at `start`: what follows is said of that one. */
 export function isOfCompanion(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
-  return companion.test(text.slice(clause.start, start));
+  const own = text.slice(clause.start, start);
+  if (companion.test(own)) return true;
+  // The words may open the clause themselves: "made in Spain".
+  if (
+    !goesOn.test(text.slice(clause.start, end)) ||
+    !/,\s{0,2}$/u.test(text.slice(Math.max(0, clause.start - 3), clause.start + 1))
+  )
+    return false;
+  const before = clauseAround(text, clause.start - 2, clause.start - 2);
+  return companion.test(text.slice(before.start, before.end));
 }

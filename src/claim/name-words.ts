@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { accessoryWords, findPlaces, foldWords, partWords, phrasePattern, tableWords, wordsOf } from '../text';
+import { accessoryWords, anyOf, findPlaces, foldWords, partWords, phrasePattern, tableWords, wordsOf } from '../text';
 import { colourWords, materialWords } from './material-words';
 import { type Passage, passagesOf } from './passage';
 
@@ -20,6 +20,9 @@ const knownWords = (): RegExp => {
 interface Word {
   /** As the listing writes it. */
   words: string;
+  /** Where it stands in the source. */
+  start: number;
+  end: number;
   /** The folded word right behind it. */
   next: string;
   opensSentence: boolean;
@@ -39,33 +42,76 @@ function unknownWords({ folded, text: source }: Passage, others: readonly string
     const behind = match.index + match[0].length;
     const next = /^[\s-]{0,3}(\p{L}{1,20})/u.exec(folded.text.slice(behind, behind + 24))?.[1] ?? '';
     const opensSentence = match.index < 4 || /[.!?:;\n•·-][\s"'(]{0,4}$/u.test(ahead);
-    return [{ words: source.slice(start, end), next, opensSentence }];
+    return [{ words: source.slice(start, end), start, end, next, opensSentence }];
   });
 }
 /** A name stands early; the rest of a novel is not searched for one. */
 const longest = 3_000;
 
-/** A word of the title that may be a maker's name that no file knows; null when every word is a plain one. */
+/** Words that open a house's name and are none by themselves: "Maison Aubrac", "Ter Linden". Common practice, no source. */
+const opens = new RegExp(`^(?:${anyOf(wordsOf('opens-house-name'))})$`, 'u');
+const joins = `(?:\\s?[&+]\\s?|\\s(?:${anyOf(wordsOf('and'))})\\s|\\s?[・·]\\s?)`;
+/** "Brandt & Söhne": only with a capital behind what joins them, so that "Ondrasse and tissue" stays a name and a word. */
+const joined = new RegExp(`^${joins}\\p{Lu}[\\p{L}'’.-]{1,24}`, 'u');
+const joinedKatakana = /^(?:[・·=＝]?[\p{Script=Katakana}ー]{1,16})+/u;
+const nextName = /^\s\p{Lu}[\p{L}'’-]{1,24}/u;
+/** A house's name has at most so many words. */
+const mostJoined = 3;
+
+/** "Tas De Rijk": a particle with a capital, not the first word. */
+const particleAhead = /(?<=[\p{L}\p{N}],?\s)(?:De|Den|Di|Da|Del|Della|Du|La|Le|Les|Los|El|Ter|Ten|Van|Von|St\.?)\s$/u;
+
+/** A name of several words, as far as its form tells that they belong together. */
+function wholeName({ words, start: from, end }: Word, source: string): string {
+  const start = from - (particleAhead.exec(source.slice(Math.max(0, from - 12), from))?.[0].length ?? 0);
+  let to = end;
+  const behind = () => source.slice(to, to + 32);
+  if (/^[\p{Script=Katakana}ー]+$/u.test(words)) to += joinedKatakana.exec(behind())?.[0].length ?? 0;
+  else
+    for (let count = 1; count < mostJoined; count += 1) {
+      const last = foldWords(source.slice(start, to).split(/\s/).at(-1) as string).text;
+      const more = (opens.test(last) ? nextName : joined).exec(behind());
+      if (!more || foldWords(more[0]).text.search(knownWords()) >= 0) break;
+      to += more[0].length;
+    }
+  return source.slice(start, to);
+}
+
+/** Words of the title that may be a maker's name that no file knows; null when every word is a plain one. */
 export function unknownInTitle(passages: readonly Passage[], others: readonly string[] = []): string | null {
   const title = passages.find(({ field }) => field === 'title');
-  return title ? (unknownWords(title, others)[0]?.words ?? null) : null;
+  const [first] = title ? unknownWords(title, others) : [];
+  return title && first ? wholeName(first, title.text) : null;
+}
+
+/** "Handbag by Holloway Fenn": whom the title names as the one who made it. Common practice, no source. */
+const byWhom = /(?<=\s)(?:by|von|par|door)\s(\p{Lu}[\p{L}'’&.-]{1,24}(?:\s\p{Lu}[\p{L}'’&.-]{1,24}){0,2})/u;
+
+function namedAsMaker({ text }: Passage): string | null {
+  const words = byWhom.exec(text)?.[1]?.split(' ') ?? [];
+  const plain = words.findIndex((word) => foldWords(word).text.search(knownWords()) >= 0);
+  const name = (plain < 0 ? words : words.slice(0, plain)).join(' ');
+  return name === '' || findPlaces(name).length > 0 ? null : name;
 }
 
 /**
- * A word of the listing that may be a maker's name: any unknown one in the title; in running text one with a capital,
+ * Words of the listing that may be a maker's name: any unknown one in the title; in running text one with a capital,
  * and at the start of a sentence only where a bag is named right behind it.
  */
 export function possibleMakerName(
   listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>,
 ): string | null {
   const passages = passagesOf(listing);
-  const inTitle = unknownInTitle(passages);
+  const title = passages.find(({ field }) => field === 'title');
+  const inTitle = (title && namedAsMaker(title)) ?? unknownInTitle(passages);
   if (inTitle !== null) return inTitle;
-  const inText = passages.filter(({ field }) => field !== 'title').flatMap((from) => unknownWords(from, []));
-  const name = inText.find(
-    ({ words, next, opensSentence }) =>
-      (/^\p{Lu}/u.test(words) && (!opensSentence || nouns.has(foldWords(next).text))) ||
-      /[\u3040-\u30ff\u3400-\u9fff]/.test(words),
-  );
-  return name?.words ?? null;
+  for (const from of passages.filter(({ field }) => field !== 'title')) {
+    const name = unknownWords(from, []).find(
+      ({ words, next, opensSentence }) =>
+        (/^\p{Lu}/u.test(words) && (!opensSentence || nouns.has(foldWords(next).text))) ||
+        /[\u3040-\u30ff\u3400-\u9fff]/.test(words),
+    );
+    if (name) return wholeName(name, from.text);
+  }
+  return null;
 }

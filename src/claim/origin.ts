@@ -1,4 +1,5 @@
 import { findPlaces, isAboutAnother, isNegated } from '../text';
+import { isOfCompanion } from './goods';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 
 /** "ベルギー製のレザー" is said of the leather. */
@@ -13,7 +14,8 @@ export function originClaims(passages: Passage[]): ClaimDraft[] {
         const [start, nameEnd] = foldedRange(from, place);
         const end = from.folded.text[nameEnd] === '製' ? nameEnd + 1 : nameEnd;
         if (ofMaterial.test(from.folded.text.slice(nameEnd, nameEnd + 8))) return false;
-        return !isNegated(from.folded.text, start, end) && !isAboutAnother(from.folded.text, start, end);
+        const { text } = from.folded;
+        return !isNegated(text, start, end) && !isAboutAnother(text, start, end) && !isOfCompanion(text, start, end);
       })
       .map((place): ClaimDraft => ({ kind: 'origin', place: place.place, ...saidIn(from, place, 0.9) })),
   );

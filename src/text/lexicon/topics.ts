@@ -54,6 +54,7 @@ import hedgeBeforeName from './hedge-before-name.json' with { type: 'json' };
 import hedgeBehindName from './hedge-behind-name.json' with { type: 'json' };
 import hurry from './hurry.json' with { type: 'json' };
 import inTheLookOf from './in-the-look-of.json' with { type: 'json' };
+import insideThePiece from './inside-the-piece.json' with { type: 'json' };
 import inspiredBy from './inspired-by.json' with { type: 'json' };
 import isWords from './is.json' with { type: 'json' };
 import jointInMaterial from './joint-in-material.json' with { type: 'json' };
@@ -61,6 +62,7 @@ import lacking from './lacking.json' with { type: 'json' };
 import leather from './leather.json' with { type: 'json' };
 import leatherLike from './leather-like.json' with { type: 'json' };
 import likened from './likened.json' with { type: 'json' };
+import limitedEdition from './limited-edition.json' with { type: 'json' };
 import linkToMaterial from './link-to-material.json' with { type: 'json' };
 import look from './look.json' with { type: 'json' };
 import lot from './lot.json' with { type: 'json' };
@@ -97,6 +99,7 @@ import numberOfBids from './number-of-bids.json' with { type: 'json' };
 import numberOfSales from './number-of-sales.json' with { type: 'json' };
 import offerControl from './offer-control.json' with { type: 'json' };
 import offering from './offering.json' with { type: 'json' };
+import opensHouseName from './opens-house-name.json' with { type: 'json' };
 import otherCode from './other-code.json' with { type: 'json' };
 import otherHand from './other-hand.json' with { type: 'json' };
 import otherListings from './other-listings.json' with { type: 'json' };
@@ -119,6 +122,7 @@ import rangeOpens from './range-opens.json' with { type: 'json' };
 import ratingLabel from './rating-label.json' with { type: 'json' };
 import ratingsCounted from './ratings-counted.json' with { type: 'json' };
 import reIssue from './re-issue.json' with { type: 'json' };
+import readsThere from './reads-there.json' with { type: 'json' };
 import refusedInField from './refused-in-field.json' with { type: 'json' };
 import remade from './remade.json' with { type: 'json' };
 import repairNoun from './repair-noun.json' with { type: 'json' };
@@ -229,6 +233,7 @@ export const topics = {
   'hedge-behind-name': hedgeBehindName,
   hurry,
   'in-the-look-of': inTheLookOf,
+  'inside-the-piece': insideThePiece,
   'inspired-by': inspiredBy,
   is: isWords,
   'joint-in-material': jointInMaterial,
@@ -236,6 +241,7 @@ export const topics = {
   leather,
   'leather-like': leatherLike,
   likened,
+  'limited-edition': limitedEdition,
   'link-to-material': linkToMaterial,
   look,
   lot,
@@ -272,6 +278,7 @@ export const topics = {
   'number-of-sales': numberOfSales,
   'offer-control': offerControl,
   offering,
+  'opens-house-name': opensHouseName,
   'other-code': otherCode,
   'other-hand': otherHand,
   'other-listings': otherListings,
@@ -293,6 +300,7 @@ export const topics = {
   'range-opens': rangeOpens,
   'rating-label': ratingLabel,
   'ratings-counted': ratingsCounted,
+  'reads-there': readsThere,
   're-issue': reIssue,
   'refused-in-field': refusedInField,
   remade,

@@ -24,6 +24,37 @@ it.each([
 ])('a code in a seller’s own words: %s', (said, language, code) => expect(codesIn(said, language)).toEqual([code]));
 
 it.each([
+  ['Stamp on the inner tab says VN 4 7 / 9 6 - I think', 'en', 'VN 4 7 / 9 6'],
+  ['Innen ist ein Stempel "R 8 - 0 3 1 2", keine Ahnung', 'de', 'R 8 - 0 3 1 2'],
+  ['Im Innenfach ist eine geprägte Nummer: 8 3 0 4 - 1 7. Höhe 24', 'de', '8 3 0 4 - 1 7'],
+  ['Numéro gravé sous la languette: AB·1174.', 'fr', 'AB·1174'],
+  ['Le tampon à l’intérieur indique 10 / 27', 'fr', '10 / 27'],
+  ['Tiene un número por dentro: 35-0489.', 'es', '35-0489'],
+  ['En la etiqueta interior pone B18-12.', 'es', 'B18-12'],
+  ['Label binnenin: "DR 23-08".', 'nl', 'DR 23-08'],
+  ['製造番号はタブに「ＯＬ０９９４」とあります。', 'ja', 'OL0994'],
+  ['内側のタグに「VR1908」と記載があります。', 'ja', 'VR1908'],
+  ['a leather patch inside with the number F9K-1147', 'en', 'F9K-1147'],
+  ['stamped H.F. 6 5 0 3 to the gusset', 'en', 'H.F. 6 5 0 3'],
+])('a code of a maker that no file knows: %s', (said, language, code) => {
+  const claims = findClaims(listingOf('Leather bag by Holloway', said, language), []);
+  expect(claims.flatMap((claim) => (claim.kind === 'code' ? [claim.code.normalize('NFKC')] : []))).toEqual([code]);
+});
+
+it.each([
+  ['Pocket inside: 2 of 15 cm', 'en'],
+  ['Número de unidades: edición limitada, la mía es la nº 087/200', 'es'],
+  ['inside pocket with 2 card slots and 1 zip', 'en'],
+  ['Label: 100 % leather', 'en'],
+  ['Innentasche: 12 x 15 cm', 'de'],
+  ['número de teléfono: 600123456', 'es'],
+])('numbers in and on a bag that are no code: %s', (said, language) =>
+  expect(
+    findClaims(listingOf('Leather bag by Holloway', said, language), []).filter(({ kind }) => kind === 'code'),
+  ).toEqual([]),
+);
+
+it.each([
   ['colour code BR2234', 'en'],
   ['Farbcode BR2234', 'de'],
   ['code couleur BR2234', 'fr'],

@@ -7,6 +7,9 @@ import type { Topic } from '../../../src/text/lexicon';
 export const smallWords: readonly Topic[] = [
   'card-bare',
   'corner',
+  'inside-the-piece',
+  'opens-house-name',
+  'reads-there',
   'made-verb',
   'meant-for',
   'mine',

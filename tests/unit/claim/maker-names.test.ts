@@ -1,0 +1,23 @@
+import { expect, it } from 'vitest';
+import { possibleMakerName } from '../../../src/claim';
+import { listingOf } from './listing-of';
+
+it.each([
+  ['Handtasche Brandt & Söhne Leder cognac', 'de', 'Brandt & Söhne'],
+  ['Sac à main Maison Aubrac, cuir noir', 'fr', 'Maison Aubrac'],
+  ['Vintage tas Ter Linden & Zonen, jaren 90', 'nl', 'Ter Linden & Zonen'],
+  ['Schoudertas De Rijk, cognac', 'nl', 'De Rijk'],
+  ['Borsa Fratelli Orsini anni 50', 'it', 'Fratelli Orsini'],
+  ['オルモ・ディ・ラーゴ ハンドバッグ 黒', 'ja', 'オルモ・ディ・ラーゴ'],
+  ['Auction lot: ladies handbag by Holloway Fenn, 1960s', 'en', 'Holloway Fenn'],
+  ['Bolso Sarrabla Tenor 35 marrón', 'es', 'Sarrabla'],
+])('a maker that no file knows, by the shape of the words: %s', (title, language, name) =>
+  expect(possibleMakerName(listingOf(title, '', language))).toBe(name),
+);
+
+it.each([
+  ['Velmont and box', 'Velmont'],
+  ['Velmont & Leather bag', 'Velmont'],
+])('no word of the piece goes into the name: %s', (title, name) =>
+  expect(possibleMakerName(listingOf(title, ''))).toBe(name),
+);
