@@ -18,6 +18,16 @@ export const readerPage = 'reader.html';
 export const fullPage = 'watchlist.html';
 /** Opens a part of the full page in a tab of its own. */
 export const openFullPage = (hash = '') => browser.tabs.create({ url: browser.runtime.getURL(`${fullPage}${hash}`) });
+/** Brings a tab to the front, with its window; false when it is gone. */
+export async function bringToFront(tabId: number): Promise<boolean> {
+  try {
+    const tab = await browser.tabs.update(tabId, { active: true });
+    if (tab) await browser.windows.update(tab.windowId, { focused: true });
+    return tab !== undefined;
+  } catch {
+    return false;
+  }
+}
 export const panelPath = (tabId: number): string => `${panelPage}?tab=${tabId}`;
 
 /**

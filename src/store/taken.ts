@@ -10,6 +10,8 @@ const takenSchema = z.strictObject({
   title: z.string(),
   address: z.string(),
   day: z.string(),
+  /** The tab that shows the page; null where it was brought in. */
+  tab: z.number().int().nullable(),
   proposals: z.array(proposalSchema),
 });
 export type Taken = z.infer<typeof takenSchema>;

@@ -15,6 +15,7 @@ import type { Proposal } from './types';
 import { tellingFinder, wholeWords } from './words';
 
 export { draftWith } from './draft';
+export { piecesOf } from './pieces';
 export type { Doubt, Proposal, ProposalKind } from './types';
 export { proposalSchema } from './types';
 

@@ -40,6 +40,23 @@ describe('a maker file taken from a page', () => {
     await full.close();
   });
 
+  it('shows the words of a proposal where they stand on the page, and says when they are gone', async () => {
+    market.make('words.html', { type: 'text/html', body: html('en-table-plants') });
+    const { page, tabId } = await openTab(browser, `${market.url}words.html`);
+    await clickToolbar(browser, page);
+    const panel = await openPanel(browser, tabId);
+    const full = await opened(() => panel.getByRole('button', { name: 'Take a maker file from this page' }).click());
+    const show = full.getByRole('button', { name: /^Show on the page: LD/ });
+    await show.click();
+    const marked = () => page.evaluate(() => String(getSelection()).replace(/\s+/g, ' '));
+    await expect.poll(marked).toBe('LD Belgium since 1996');
+    await expect.poll(() => page.evaluate(() => document.visibilityState)).toBe('visible');
+    await page.evaluate(() => document.querySelector('table')?.remove());
+    await show.click();
+    await full.getByText('The page no longer shows these words').waitFor();
+    await full.close();
+  });
+
   it('whose rows contradict each other shows both, unticked, and says so', async () => {
     const full = await browser.context.newPage();
     await full.goto(browser.extensionUrl('watchlist.html#makers&take'));

@@ -34,3 +34,9 @@ declare module 'culori' {
   export function converter(mode: 'lab65'): (colour: { mode: 'rgb'; r: number; g: number; b: number }) => Lab65;
   export function differenceCiede2000(): (one: Lab65, other: Lab65) => number;
 }
+declare module 'jsdom' {
+  export class JSDOM {
+    constructor(html: string);
+    readonly window: Window & typeof globalThis;
+  }
+}

@@ -148,7 +148,7 @@ function Content({ tabId, state, session, saved }: ContentProps) {
         pictureOfLine={cropOf(views)}
         isReading={isReading}
         byHand={byHand}
-        showWords={(field, words, around) => showWords(tabId, field, words, around)}
+        showWords={(wanted) => showWords(tabId, wanted)}
         lookAt={looking.look}
         asked={{ questions: saved.asked, onAsked: saved.noteAsked }}
         waysOn={

@@ -25,7 +25,7 @@ export async function takeFromTab(tabId: number): Promise<Problem | 'nothing' | 
     import('../makers/take/take-from-source'),
     import('../../store/taken'),
   ]);
-  const taken = takeFromSource(source.value.html, source.value.address);
+  const taken = takeFromSource(source.value.html, source.value.address, tabId);
   if (taken.proposals.length === 0) return 'nothing';
   await openFullPage(`#makers&take=${await keepTaken(taken)}`);
   return null;

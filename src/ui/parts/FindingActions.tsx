@@ -25,7 +25,7 @@ export function FindingActions({ finding }: { finding: Finding }) {
   const show = async (claim: Claim) => {
     const field = fieldOf(claim);
     if (field !== null && showWords)
-      setLost(!(await showWords(field, claim.words, around(kase.listing, field, claim))));
+      setLost(!(await showWords({ words: claim.words, field, around: around(kase.listing, field, claim) })));
   };
   if (questions.length === 0 && (!showWords || said.length === 0) && (!lookAt || photos.length === 0)) return null;
   return (

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Proposal, ProposalKind } from '../../../take';
 import { kit, strings } from '../../../words';
 import { entryWords } from './entry-words';
@@ -11,12 +12,14 @@ interface Props {
   of: string | null;
   ticked: ReadonlySet<number>;
   onChange: (places: readonly number[], on: boolean) => void;
+  /** Shows a proposal's words on their page, and says whether they are there; null where no tab shows it. */
+  show: ((proposal: Proposal) => Promise<boolean>) | null;
 }
 
 const allWords = { table: words.all, list: words.allOfList, definition: words.allOfList, prose: words.allOfText };
 
 /** Proposals of one maker by kind, and by the table, list or passage that they stand in, each ticked whole or one by one. */
-export function Proposals({ proposals, of, ticked, onChange }: Props) {
+export function Proposals({ proposals, of, ticked, onChange, show }: Props) {
   const own = proposals.flatMap((proposal, at) => (proposal.maker === of ? [{ proposal, at }] : []));
   return (
     <>
@@ -33,6 +36,7 @@ export function Proposals({ proposals, of, ticked, onChange }: Props) {
                   entries={entries.filter(({ proposal }) => proposal.at.block === block)}
                   ticked={ticked}
                   onChange={onChange}
+                  show={show}
                 />
               ))}
             </section>
@@ -43,11 +47,11 @@ export function Proposals({ proposals, of, ticked, onChange }: Props) {
   );
 }
 
-interface BlockProps extends Pick<Props, 'ticked' | 'onChange'> {
+interface BlockProps extends Pick<Props, 'ticked' | 'onChange' | 'show'> {
   entries: readonly { proposal: Proposal; at: number }[];
 }
 
-function Block({ entries, ticked, onChange }: BlockProps) {
+function Block({ entries, ticked, onChange, show }: BlockProps) {
   const places = entries.map(({ at }) => at);
   const chosen = places.filter((at) => ticked.has(at)).length;
   const { form } = entries[0]!.proposal.at;
@@ -79,9 +83,30 @@ function Block({ entries, ticked, onChange }: BlockProps) {
               <p class="take-doubt">{kit.sentence(kit.list(proposal.doubts.map((doubt) => words.doubts[doubt])))}</p>
             )}
             <p class="muted take-words">{kit.quote(proposal.words)}</p>
+            {show && <ShowOnPage of={entryWords(proposal)} show={() => show(proposal)} />}
           </li>
         ))}
       </ul>
     </div>
+  );
+}
+
+/** Leads to the words on their page; where they are gone it says so. */
+function ShowOnPage({ of, show }: { of: string; show: () => Promise<boolean> }) {
+  const [lost, setLost] = useState(false);
+  return (
+    <p class="take-show">
+      <button
+        type="button"
+        class="small"
+        aria-label={words.showOnPageOf(of)}
+        onClick={async () => setLost(!(await show()))}
+      >
+        {words.showOnPage}
+      </button>{' '}
+      <span role="status" class="muted hint">
+        {lost && words.notOnPage}
+      </span>
+    </p>
   );
 }

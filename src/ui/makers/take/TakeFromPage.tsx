@@ -1,8 +1,10 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { bringToFront } from '../../../browser/compat';
 import { currentFormat, type Draft, draftOf, plainName } from '../../../maker';
+import { showWords } from '../../../reader/page/show-words';
 import type { OwnMakerFile } from '../../../store/maker-files';
 import { readTaken, type Taken } from '../../../store/taken';
-import { draftWith, type Proposal } from '../../../take';
+import { draftWith, type Proposal, piecesOf } from '../../../take';
 import { kit, strings } from '../../../words';
 import { BringPage } from './BringPage';
 import { Proposals } from './Proposals';
@@ -55,7 +57,7 @@ export function TakeFromPage({ id, own, begin, onAdded }: Props) {
 }
 
 function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id'> & { taken: Taken }) {
-  const { proposals } = taken;
+  const { proposals, tab } = taken;
   const [ticked, setTicked] = useState(() => new Set(proposals.flatMap((one, at) => (one.ticked ? [at] : []))));
   const makers = useMemo(() => [...new Set(proposals.map(({ maker }) => maker))], [proposals]);
   const change = (places: readonly number[], on: boolean) =>
@@ -72,7 +74,13 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id'> & { taken: Ta
       {makers.map((maker) => (
         <section key={maker ?? ''} aria-label={maker ?? words.noMaker}>
           <h3>{maker ?? words.noMaker}</h3>
-          <Proposals proposals={proposals} of={maker} ticked={ticked} onChange={change} />
+          <Proposals
+            proposals={proposals}
+            of={maker}
+            ticked={ticked}
+            onChange={change}
+            show={tab === null ? null : (proposal) => showOnPage(tab, proposal)}
+          />
           <TryCode
             maker={maker ?? ''}
             chosen={proposals.filter((one, at) => one.maker === maker && ticked.has(at))}
@@ -91,6 +99,10 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id'> & { taken: Ta
     </>
   );
 }
+
+/** The page's own words, marked where they stand, with the tab in front; false when the page shows them no more. */
+const showOnPage = async (tab: number, { words, at }: Proposal): Promise<boolean> =>
+  (await showWords(tab, { words: piecesOf({ words, at }), selector: at.selector })) && bringToFront(tab);
 
 interface IntoProps extends Omit<Props, 'id'> {
   maker: string;
