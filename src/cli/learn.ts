@@ -70,8 +70,10 @@ const outcomes: Record<OpenReason | 'settled', string> = {
   codes: "One code cannot tell how a maker's codes are written: give more known codes, of different dates.",
   none: 'No layout explains these codes.',
   rivals: 'Several explanations remain, likeliest first.',
+  day: 'One explanation remains, but no known date bears out what it reads as the day of the month.',
   days: 'One explanation remains, but two figures of its running number may be the day of the month: no date given is a day.',
-  letters: 'One explanation remains, but which letters its cycle leaves out is a guess.',
+  letters:
+    'One explanation remains, but the codes do not tell which letters its cycle leaves out or which year they are of.',
   chance: 'One explanation remains, but as much would fit by chance: give more examples.',
   two: 'One explanation remains, but two codes do not fit it: they may be wrong, or of another system.',
 };

@@ -9,6 +9,7 @@ import type { Frame, FramedFact } from './frame';
 import { layoutOf } from './layout';
 import { explainLeftover, plantEntry } from './leftover';
 import type { LayoutSays } from './says';
+import { untoldLetters } from './untold-letters';
 
 /** A layout that explains known codes of one era. */
 export interface Candidate {
@@ -17,7 +18,7 @@ export interface Candidate {
   plants: Plant[];
   /** Indexes of the examples that it explains. */
   explains: number[];
-  /** Letters of its cycle taken to be skipped where others might be; empty when nothing was guessed. */
+  /** Letters of its cycle that it takes to be left out, or of a year, where the codes leave a choice; empty when they do not. */
   guessed: string;
   /** What each of its parts does. */
   says: LayoutSays[];
@@ -42,11 +43,18 @@ export function build({ frame, year, part, bits, cost }: Dated, facts: readonly 
   const layout = layoutOf(agreeing, [...placed, ...leftover.slots]).map((slot) => sinceFirst(slot, Number(used[0])));
   const plants = leftover.plants.map(({ code, place }) => plantEntry(code, place, used));
   const says = [...year.says, ...part.says, ...leftover.says];
-  const candidate = { layout, used, plants, explains: [], guessed: year.guessed, says };
+  const candidate = { layout, used, plants, explains: [], guessed: '', says };
   const explained = facts.filter((fact) => explainsFact(candidate, fact));
   const agreed = explained.reduce((sum, fact) => sum + (bits[fact.order] ?? 0), 0);
   return {
-    candidate: { ...candidate, explains: explained.map(({ index }) => index) },
+    candidate: {
+      ...candidate,
+      explains: explained.map(({ index }) => index),
+      guessed: untoldLetters(
+        layout,
+        explained.flatMap((fact) => readAs(candidate, fact)),
+      ),
+    },
     bits: agreed + Math.max(0, leftover.gain),
     score: agreed - cost + leftover.gain - layout.length,
   };
@@ -107,6 +115,13 @@ export const readingsOf = (candidate: Candidate, code: string): Reading[] =>
 export const isMet = ({ span, places }: { span: Span | null; places: string[] }, stated: Stated): boolean =>
   (stated.spans.length === 0 || (span !== null && stated.spans.some((one) => spansMeet(one, span)))) &&
   stated.places.every((place) => places.length === 0 || places.includes(place));
+
+/** The reading by which a candidate explains a code, with the years in which its piece may be made. */
+const readAs = (candidate: Candidate, { code, stated, years }: FramedFact) =>
+  readingsOf(candidate, code)
+    .filter((reading) => isMet(reading, stated))
+    .slice(0, 1)
+    .map((reading) => ({ reading, years }));
 
 const explainsFact = (candidate: Candidate, { code, stated }: FramedFact): boolean =>
   readingsOf(candidate, code).some((reading) => isMet(reading, stated));

@@ -73,7 +73,7 @@ export function* datedWritings(frame: Frame, size: number, least: number, work: 
       writing,
       bits: facts.map((fact) => worth(writing) - Math.log2(Math.max(1, Math.min(fact.years.length, writing.every)))),
     }));
-  const parts: (Weighed<PartWriting> & { years: number[][] })[] = [];
+  const parts: (Weighed<PartWriting> & { years: (readonly number[])[] })[] = [];
   for (const writing of allParts.sort(byCost).slice(0, mostParts)) {
     const bits = facts.map((fact) => worth(writing) - Math.log2(Math.max(1, writing.choices(fact))));
     parts.push({ writing, bits, years: facts.map((fact) => writing.yearsFor(fact)) });

@@ -157,28 +157,58 @@ function partsOfYear(part: YearPart, year: number): (Span | null)[] {
   return spans;
 }
 
-export interface DatedNumber {
-  year: number;
-  number: number;
+/** What a fact allows for a part of the year. */
+export interface Allowed {
+  /** Years by the number that its date can have in them. */
+  years: ReadonlyMap<number, readonly number[]>;
+  /** How many numbers of a year it allows, on the whole. */
+  choices: number;
 }
 
-/** What a fact allows for a part of the year: each year with each number whose span meets a stated date. */
-export function numbersAllowed(fact: Fact, part: YearPart): DatedNumber[] {
+/** A day of the year as one number: 1231 is the last. */
+export const dayNumber = (month: number, day: number): number => month * 100 + day;
+
+/** By the date itself: every frame has its own copy of a fact, and every way to write a date asks again. */
+const allowed = new WeakMap<Stated, Map<YearPart | 'day', Allowed>>();
+
+/** What a fact allows for a part of the year, or for month and day together: the numbers whose span meets a stated date. */
+export function allowedOf(fact: Fact, part: YearPart | 'day'): Allowed {
+  const known = allowed.get(fact.stated) ?? new Map<YearPart | 'day', Allowed>();
+  allowed.set(fact.stated, known);
+  const found = known.get(part) ?? gather(part === 'day' ? daysAllowed(fact) : numbersAllowed(fact, part));
+  known.set(part, found);
+  return found;
+}
+
+type Dated = readonly [number: number, year: number];
+
+function gather(all: readonly Dated[]): Allowed {
+  const years = new Map<number, number[]>();
+  for (const [number, year] of all) {
+    const known = years.get(number);
+    if (known) known.push(year);
+    else years.set(number, [year]);
+  }
+  return { years, choices: all.length / Math.max(1, new Set(all.map(([, year]) => year)).size) };
+}
+
+function numbersAllowed(fact: Fact, part: YearPart): Dated[] {
   const around = part === 'week' || part === 'sunday-week' ? [-1, 0, 1] : [0];
   const years = [...new Set(fact.years.flatMap((year) => around.map((step) => year + step)))];
   return years.flatMap((year) =>
-    partsOfYear(part, year).flatMap((span, step) => (meets(fact, span) ? [{ year, number: step + 1 }] : [])),
+    partsOfYear(part, year).flatMap((span, step): Dated[] => (meets(fact, span) ? [[step + 1, year]] : [])),
   );
 }
 
-/** Days (month and day) that a fact allows. */
-export function daysAllowed(fact: Fact): { year: number; month: number; day: number }[] {
-  return fact.years.flatMap((year) =>
-    Array.from({ length: 12 }, (_, step) => step + 1).flatMap((month) =>
-      Array.from({ length: daysInMonth(year, month) }, (_, step) => step + 1).flatMap((day) => {
+function daysAllowed(fact: Fact): Dated[] {
+  const days: Dated[] = [];
+  for (const year of fact.years) {
+    for (let month = 1; month <= 12; month++) {
+      for (let day = 1; day <= daysInMonth(year, month); day++) {
         const iso = isoDate(year, month, day);
-        return meets(fact, { from: iso, to: iso, precision: 'day' }) ? [{ year, month, day }] : [];
-      }),
-    ),
-  );
+        if (meets(fact, { from: iso, to: iso, precision: 'day' })) days.push([dayNumber(month, day), year]);
+      }
+    }
+  }
+  return days;
 }

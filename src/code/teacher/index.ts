@@ -6,7 +6,7 @@ import type { Work } from './dated';
 import { type Explanation, explain } from './explain';
 import { type Fact, type KnownCode, readFacts, type Unusable } from './facts';
 import { isCoarser, reachOf } from './rivals';
-import { mayBeDays } from './untold-days';
+import { isDayUntold, mayBeDays } from './untold-days';
 
 export type { TellingCode } from './apart';
 export type { Candidate } from './candidates';
@@ -25,10 +25,10 @@ export interface Doubted {
 /**
  * Why it is not settled: `codes`, there are too few codes to tell anything; `none`, nothing explains them; `rivals`, another layout does as
  * well, or would if one more example were wrong; `chance`, as much would fit by chance; `letters`, which letters of
- * a cycle are skipped is a guess; `two`, two examples do not fit, so there may be another system; `days`, two
- * figures of what counts as a running number may be the day of the month.
+ * a cycle are skipped is a guess; `two`, two examples do not fit, so there may be another system; `day`, what
+ * it reads as the day of the month is borne out by no known day; `days`, two figures of what counts as a running number may be the day of the month.
  */
-export type OpenReason = 'codes' | 'none' | 'rivals' | 'letters' | 'chance' | 'two' | 'days';
+export type OpenReason = 'codes' | 'none' | 'rivals' | 'letters' | 'chance' | 'two' | 'day' | 'days';
 
 export interface Learned {
   /** Explanations that remain, best first; none of them is clearly better than the others. */
@@ -48,8 +48,8 @@ export interface Learned {
 
 /** A layout so many bits behind the best (about one in two hundred) no longer counts as open. */
 const openBits = 7.5;
-/** One that explains as many codes stays open longer: only when it is one in some ten thousand it is left out. */
-const farBits = 16;
+/** One that explains as many codes stays open longer: only when it is one in a million it is left out. */
+const farBits = 20;
 const mostRemaining = 12;
 /** Explanations that are compared with each other. */
 const mostCompared = 24;
@@ -115,6 +115,7 @@ function openReason(best: Explanation, remaining: number, facts: readonly Fact[]
   if (best.eras.some(({ guessed }) => guessed !== '')) return 'letters';
   if (best.wrong.length > 1) return 'two';
   if (best.byChance > leastRare || best.explains.length < leastSettled) return 'chance';
+  if (isDayUntold(best, facts)) return 'day';
   return mayBeDays(best, facts) ? 'days' : null;
 }
 

@@ -1,13 +1,15 @@
 import type { Layout, Slot } from '../../maker/types';
 import type { Frame, FramedFact } from './frame';
 
+/** Characters before the core: what the part of changing length takes where it stands first. */
+export const shiftOf = ({ changing }: Frame, fact: FramedFact): number => (changing === 'head' ? fact.rest.length : 0);
+
 /** Slots in order, with the separators that stand between them and the part of changing length. */
 export function layoutOf(frame: Frame, slots: { place: number; slot: Slot }[]): Layout {
-  const shift = (fact: FramedFact) => (frame.changing === 'head' ? fact.rest.length : 0);
   const marks = new Map<number, { characters: Set<string>; count: number }>();
   for (const fact of frame.facts) {
     for (const [at, character] of fact.marks) {
-      const place = at - shift(fact);
+      const place = at - shiftOf(frame, fact);
       const known = marks.get(place) ?? { characters: new Set(), count: 0 };
       known.characters.add(character);
       known.count++;

@@ -2,6 +2,7 @@ import type { Plant, Slot } from '../../maker/types';
 import { unknownPlace } from '../../place';
 import { type CheckRule, checkCharacters, checkShape } from '../check-character';
 import type { Frame, FramedFact } from './frame';
+import { shiftOf } from './layout';
 import type { LayoutSays } from './says';
 
 /** What the places that no date uses may mean. */
@@ -21,15 +22,20 @@ interface Run {
 const isLetters = (text: string) => /^[A-Z]+$/.test(text);
 const isDigits = (text: string) => /^[0-9]+$/.test(text);
 
-function runsOf(free: readonly number[]): Run[] {
+/** Neighbouring places, parted where a separator stands between them in any code. */
+function runsOf(free: readonly number[], parted: ReadonlySet<number>): Run[] {
   const runs: Run[] = [];
   for (const place of free) {
     const last = runs.at(-1);
-    if (last && last.to === place) last.to++;
+    if (last && last.to === place && !parted.has(place)) last.to++;
     else runs.push({ from: place, to: place + 1 });
   }
   return runs;
 }
+
+/** Places of the core before which a separator stands in some code. */
+const marksOf = (frame: Frame): Set<number> =>
+  new Set(frame.facts.flatMap((fact) => [...fact.marks.keys()].map((at) => at - shiftOf(frame, fact))));
 
 const textIn = (fact: FramedFact, { from, to }: Run) => fact.core.slice(from, to);
 
@@ -113,13 +119,17 @@ function checkAtEnd(frame: Frame, runs: readonly Run[], wrong: number) {
 export function explainLeftover(frame: Frame, used: readonly number[], wrong: number): Leftover {
   const free = Array.from({ length: frame.length }, (_, place) => place).filter((place) => !used.includes(place));
   const leftover: Leftover = { slots: [], plants: [], gain: 0, says: [] };
-  let runs = runsOf(free);
+  const parted = marksOf(frame);
+  let runs = runsOf(free, parted);
   const check = checkAtEnd(frame, runs, wrong);
   if (check) {
     leftover.slots.push({ place: check.from, width: check.width, slot: { check: check.rule } });
     leftover.gain += check.gain;
     leftover.says.push({ kind: 'check', rule: check.rule });
-    runs = runsOf(free.filter((place) => place < check.from));
+    runs = runsOf(
+      free.filter((place) => place < check.from),
+      parted,
+    );
   }
   const plants = bestPlants(frame.facts, runs, wrong);
   if (plants) {
@@ -133,6 +143,7 @@ export function explainLeftover(frame: Frame, used: readonly number[], wrong: nu
     leftover.says.push({ kind: 'plant', from: plants.from + 1, to: plants.to });
     runs = runsOf(
       free.filter((place) => (place < plants.from || place >= plants.to) && (!check || place < check.from)),
+      parted,
     );
   }
   // A layout names one plant: the first letters that may be it.

@@ -7,8 +7,6 @@ export interface InferredCycle {
   /** Bits of the choices of skipped letters that the codes do not tell. */
   cost: number;
   skipped: string;
-  /** Those of them that might as well be others. */
-  guessed: string;
   /** Letters with their years that it was told from. */
   known: [letter: string, year: number][];
 }
@@ -31,7 +29,7 @@ export function inferCycle(facts: readonly FramedFact[], place: number): Inferre
   const known = longestRise(facts, place);
   if (known.length < 3) return null;
   let letters = known[0]![0];
-  let [skipped, guessed] = ['', ''];
+  let skipped = '';
   let cost = 0;
   for (const [at, [letter, year]] of known.slice(1).entries()) {
     const [before, earlier] = known[at]!;
@@ -43,7 +41,6 @@ export function inferCycle(facts: readonly FramedFact[], place: number): Inferre
       .join('');
     cost += Math.log2(choose(between.length, missing)) + missing;
     skipped += [...leftOut].sort().join('');
-    if (missing > 0 && missing < between.length) guessed += [...leftOut].sort().join('');
     letters += [...between].filter((one) => !leftOut.includes(one)).join('') + letter;
   }
   // Letters beyond the known ones stand in codes whose date is too vague to place them: taken one a year, as a guess.
@@ -51,7 +48,7 @@ export function inferCycle(facts: readonly FramedFact[], place: number): Inferre
   const before = usualOrder.filter((letter) => letter < letters[0]! && loose.some((one) => one <= letter));
   const after = usualOrder.filter((letter) => letter > letters.at(-1)! && loose.some((one) => one >= letter));
   const [all, first] = [[...before, letters, ...after].join(''), known[0]![1] - before.length];
-  return { letters: all, first, cost, skipped, guessed: guessed + [...before, ...after].join(''), known };
+  return { letters: all, first, cost, skipped, known };
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Slot } from '../../maker/types';
-import { type DatedNumber, daysAllowed, numbersAllowed, type YearPart } from './facts';
+import { allowedOf, dayNumber, type YearPart } from './facts';
 import type { Frame, FramedFact } from './frame';
 import type { LayoutSays } from './says';
 import { pairCost, pairSlots, placesWith, type Writing } from './years';
@@ -7,7 +7,7 @@ import { pairCost, pairSlots, placesWith, type Writing } from './years';
 /** How codes write a part of the year, and which years and numbers each code may mean by it. */
 export interface PartWriting extends Writing {
   /** Years in which the code's number (of `core`, when not its own) gives a date that the fact allows; empty when none. */
-  yearsFor(fact: FramedFact, core?: string): number[];
+  yearsFor(fact: FramedFact, core?: string): readonly number[];
   /** How many of the numbers of a year the fact allows. */
   choices(fact: FramedFact): number;
 }
@@ -28,42 +28,19 @@ const quarterLists: { letters: string; slot: Slot; cost: number }[] = [
   { letters: 'ABCD', slot: { quarter: 'ABCD' }, cost: 3 },
 ];
 
-/** Remembers what each fact allows, because every writing asks it. */
-function allowedBy(part: YearPart): (fact: FramedFact) => DatedNumber[] {
-  const known = new Map<number, DatedNumber[]>();
-  return (fact) => {
-    const found = known.get(fact.index) ?? numbersAllowed(fact, part);
-    known.set(fact.index, found);
-    return found;
-  };
-}
+const none: readonly number[] = [];
 
-function numbered(
-  frame: Frame,
-  writing: Writing,
-  allowed: (fact: FramedFact) => DatedNumber[],
-  numberOf: (core: string) => number,
-): PartWriting {
-  const perYear = (fact: FramedFact) => {
-    const all = allowed(fact);
-    return all.length / Math.max(1, new Set(all.map(({ year }) => year)).size);
-  };
-  return {
-    ...writing,
-    cost: writing.cost + Math.log2(frame.length + 1) * 0.5,
-    yearsFor: (fact, core = fact.core) => {
-      const wanted = numberOf(core);
-      return allowed(fact).flatMap(({ year, number }) => (number === wanted ? [year] : []));
-    },
-    choices: perYear,
-  };
-}
+const numbered = (frame: Frame, writing: Writing, part: YearPart, numberOf: (core: string) => number): PartWriting => ({
+  ...writing,
+  cost: writing.cost + Math.log2(frame.length + 1) * 0.5,
+  yearsFor: (fact, core = fact.core) => allowedOf(fact, part).years.get(numberOf(core)) ?? none,
+  choices: (fact) => allowedOf(fact, part).choices,
+});
 
 /** Every way in which the codes can write month, week, quarter or day of the year; and "not at all". */
 export function partWritings(frame: Frame, least: number): PartWriting[] {
   const digits = placesWith(frame, least, isDigit);
   const letters = placesWith(frame, least, isLetter);
-  const months = allowedBy('month');
   const writings: PartWriting[] = [];
   const pairs: { kind: 'month' | 'week'; part: YearPart; extra: number }[] = [
     { kind: 'month', part: 'month', extra: 0 },
@@ -71,7 +48,6 @@ export function partWritings(frame: Frame, least: number): PartWriting[] {
     { kind: 'week', part: 'sunday-week', extra: 6 },
   ];
   for (const { kind, part, extra } of pairs) {
-    const allowed = allowedBy(part);
     for (const tens of digits) {
       for (const units of digits) {
         if (tens === units) continue;
@@ -82,15 +58,15 @@ export function partWritings(frame: Frame, least: number): PartWriting[] {
         const cost = pairCost(tens, units, frame.length) + extra;
         const says: LayoutSays[] = [{ kind: 'two-digits', of: kind, places: [tens + 1, units + 1] }];
         const numberOf = (core: string) => Number(`${core[tens]}${core[units]}`);
-        writings.push(numbered(frame, { places: [tens, units], slots, cost, says }, allowed, numberOf));
+        writings.push(numbered(frame, { places: [tens, units], slots, cost, says }, part, numberOf));
       }
     }
   }
   const lists = [
-    ...monthLists.map((list) => ({ ...list, allowed: months, name: 'month' as const })),
-    ...quarterLists.map((list) => ({ ...list, allowed: allowedBy('quarter'), name: 'quarter' as const })),
+    ...monthLists.map((list) => ({ ...list, name: 'month' as const })),
+    ...quarterLists.map((list) => ({ ...list, name: 'quarter' as const })),
   ];
-  for (const { letters: list, slot, cost, allowed, name } of lists) {
+  for (const { letters: list, slot, cost, name } of lists) {
     const places = new Set(
       [...list].every(isDigit) ? digits : [...list].every(isLetter) ? letters : [...digits, ...letters],
     );
@@ -98,7 +74,7 @@ export function partWritings(frame: Frame, least: number): PartWriting[] {
     for (const place of mixed ? Array.from({ length: frame.length }, (_, at) => at) : places) {
       const says: LayoutSays[] = [{ kind: 'one-of', of: name, characters: list, place: place + 1 }];
       const numberOf = (core: string) => list.indexOf(core[place]!) + 1;
-      writings.push(numbered(frame, { places: [place], slots: [{ place, slot }], cost, says }, allowed, numberOf));
+      writings.push(numbered(frame, { places: [place], slots: [{ place, slot }], cost, says }, name, numberOf));
     }
   }
   writings.push(...ordinalWritings(frame, digits));
@@ -122,7 +98,6 @@ const yearAlone: PartWriting = {
 };
 
 function ordinalWritings(frame: Frame, digits: number[]): PartWriting[] {
-  const allowed = allowedBy('dayOfYear');
   return digits.flatMap((place) => {
     const places = [place, place + 1, place + 2];
     if (!places.every((one) => digits.includes(one))) return [];
@@ -131,7 +106,7 @@ function ordinalWritings(frame: Frame, digits: number[]): PartWriting[] {
       const slot: Slot = reversed ? { dayOfYear: 3, reversed: true } : { dayOfYear: 3 };
       const says: LayoutSays[] = [{ kind: 'day-of-year', place: place + 1, reversed }];
       const writing = { places, slots: [{ place, slot }], cost: reversed ? 6 : 2, says };
-      return numbered(frame, writing, allowed, (core) => Number(order.map((at) => core[at]).join('')));
+      return numbered(frame, writing, 'dayOfYear', (core) => Number(order.map((at) => core[at]).join('')));
     });
   });
 }
@@ -139,12 +114,6 @@ function ordinalWritings(frame: Frame, digits: number[]): PartWriting[] {
 /** A month with a day of the month beside it, for codes whose known dates are days. */
 function dayWritings(frame: Frame, digits: number[], month: PartWriting, least: number): PartWriting[] {
   if (!frame.facts.some(({ stated }) => stated.spans.some(({ precision }) => precision === 'day'))) return [];
-  const known = new Map<number, ReturnType<typeof daysAllowed>>();
-  const daysOf = (fact: FramedFact) => {
-    const found = known.get(fact.index) ?? daysAllowed(fact);
-    known.set(fact.index, found);
-    return found;
-  };
   const free = digits.filter((place) => !month.places.includes(place));
   const [first] = month.slots;
   const numberOfMonth = (core: string): number => {
@@ -155,7 +124,7 @@ function dayWritings(frame: Frame, digits: number[], month: PartWriting, least: 
     const list = monthLists.find((known) => known.slot === slot)!.letters;
     return list.indexOf(core[month.places[0]!]!) + 1;
   };
-  const inMonth = (fact: FramedFact) => daysOf(fact).some((day) => day.month === numberOfMonth(fact.core));
+  const inMonth = (fact: FramedFact) => allowedOf(fact, 'month').years.has(numberOfMonth(fact.core));
   if (frame.facts.filter(inMonth).length < least) return [];
   return free.flatMap((tens) =>
     free.flatMap((units) => {
@@ -171,10 +140,8 @@ function dayWritings(frame: Frame, digits: number[], month: PartWriting, least: 
             { kind: 'two-digits' as const, of: 'day' as const, places: [tens + 1, units + 1] as const },
           ],
           yearsFor: (fact: FramedFact, core = fact.core) =>
-            daysOf(fact).flatMap(({ year, month: allowedMonth, day }) =>
-              allowedMonth === numberOfMonth(core) && day === dayOf(core) ? [year] : [],
-            ),
-          choices: (fact: FramedFact) => daysOf(fact).length / Math.max(1, fact.years.length),
+            allowedOf(fact, 'day').years.get(dayNumber(numberOfMonth(core), dayOf(core))) ?? none,
+          choices: (fact: FramedFact) => allowedOf(fact, 'day').choices,
         },
       ];
     }),

@@ -18,8 +18,6 @@ export interface YearWriting extends Writing {
   means(core: string, year: number): boolean;
   /** Years after which the same characters mean the next year. */
   every: number;
-  /** Letters taken to be skipped where the codes leave a choice; empty when nothing was guessed. */
-  guessed: string;
   /** Ways in which it was made to fit, beyond its places: they all count as tried. */
   tried: number;
 }
@@ -99,7 +97,6 @@ function cycleWriting(frame: Frame, place: number, letters: string, first: numbe
     },
     every: letters.length,
     tried: letters.length,
-    guessed: '',
   };
 }
 
@@ -115,7 +112,7 @@ function ownCycleWritings(frame: Frame, usual: readonly YearWriting[], least: nu
     const writing = cycleWriting(frame, place, inferred.letters, inferred.first, inferred.cost);
     const { letters, first, skipped } = inferred;
     const says: LayoutSays[] = [{ kind: 'year-letter', first, place: place + 1, letters, skipped }];
-    return [{ ...writing, says, tried: writing.tried * 2 ** inferred.cost, guessed: inferred.guessed }];
+    return [{ ...writing, says, tried: writing.tried * 2 ** inferred.cost }];
   });
 }
 
@@ -136,7 +133,6 @@ export function yearWritings(frame: Frame, least: number): YearWriting[] {
           isDigit(core[tens]) && isDigit(core[units]) && number(core, [tens, units]) === year % 100,
         every: 100,
         tried: 1,
-        guessed: '',
       });
     }
   }
@@ -149,7 +145,6 @@ export function yearWritings(frame: Frame, least: number): YearWriting[] {
       means: (core, year) => number(core, [place]) === year % 10,
       every: 10,
       tried: 1,
-      guessed: '',
     });
     const four = [place, place + 1, place + 2, place + 3];
     if (!four.every((one) => digits.includes(one))) continue;
@@ -163,7 +158,6 @@ export function yearWritings(frame: Frame, least: number): YearWriting[] {
         means: (core, year) => number(core, order) === year,
         every: 10_000,
         tried: 1,
-        guessed: '',
       });
     }
   }

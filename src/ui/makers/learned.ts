@@ -33,6 +33,8 @@ export function outcomeWords({ open, remaining }: Learned, examples: readonly Kn
       return words.outcome.several(remaining.length);
     case 'letters':
       return words.outcome.letters([...(best?.eras ?? [])].map(({ guessed }) => guessed).join(''));
+    case 'day':
+      return words.outcome.day;
     case 'days':
       return words.outcome.days;
     case 'two':

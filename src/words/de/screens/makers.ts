@@ -164,6 +164,9 @@ export const makerStrings: ScreenWords['makers'] = {
     fromCases: (number) => `Aus meinen Fällen nehmen (${number} geklärt)`,
     search: 'Formen suchen',
     busy: 'Formen werden gesucht…',
+    ended: 'Die Suche wurde beendet, weil sich die Codes geändert haben.',
+    ranHere: (why) =>
+      `Der Browser gab der Suche keinen eigenen Raum (${why}), deshalb läuft sie auf dieser Seite, die derweil langsam sein kann.`,
     understood: (number) => `${some(number, 'Zeile', 'Zeilen')} verstanden`,
     faulty: (number) => `${number} zu berichtigen`,
     row: (row) => `Zeile ${row}`,
@@ -194,9 +197,10 @@ export const makerStrings: ScreenWords['makers'] = {
       one: 'Eine Form bleibt übrig.',
       two: 'Zwei Formen, die aufeinander folgten, bleiben übrig.',
       chance: 'Eine Erklärung bleibt übrig, aber so viel würde auch durch Zufall passen.',
+      day: 'Eine Erklärung bleibt übrig, aber keine bekannte Zeit bestätigt, was sie als Tag des Monats liest: Ein Stück, dessen Tag bekannt ist, würde es verraten.',
       days: 'Eine Erklärung bleibt übrig, aber zwei Ziffern ihrer laufenden Nummer können der Tag des Monats sein: Ein Stück, dessen Tag bekannt ist, würde es verraten.',
       letters: (skipped) =>
-        `Eine Erklärung bleibt übrig, aber welche Buchstaben die Reihe auslässt, ist geraten (${skipped}): Die Codes verraten es nicht.`,
+        `Eine Erklärung bleibt übrig, aber die Codes verraten nicht, welche Buchstaben die Reihe auslässt oder zu welchem Jahr sie gehören (${skipped}).`,
       unexplained:
         'Eine Erklärung bleibt übrig, aber zwei Codes passen nicht dazu: Sie können falsch sein oder anders aufgebaut.',
       several: (number) =>

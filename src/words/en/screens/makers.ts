@@ -163,6 +163,9 @@ export const makerStrings = {
     fromCases: (number: number) => `Take from my cases (${number} settled)`,
     search: 'Find layouts',
     busy: 'Looking for layouts…',
+    ended: 'The search was ended, because the codes changed.',
+    ranHere: (why: string) =>
+      `The browser gave the search no room of its own (${why}), so it runs on this page, which may be slow meanwhile.`,
     understood: (number: number) => `${count(number, 'row', 'rows')} understood`,
     faulty: (number: number) => `${number} to correct`,
     row: (row: number) => `Row ${row}`,
@@ -192,9 +195,10 @@ export const makerStrings = {
       one: 'One layout remains.',
       two: 'Two systems that followed each other remain.',
       chance: 'One explanation remains, but as much would fit by chance.',
+      day: 'One explanation remains, but no known date bears out what it reads as the day of the month: a piece whose day is known would tell.',
       days: 'One explanation remains, but two figures of its running number may be the day of the month: a piece whose day is known would tell.',
       letters: (skipped: string) =>
-        `One explanation remains, but which letters the cycle leaves out is a guess (${skipped}): the codes do not tell.`,
+        `One explanation remains, but the codes do not tell which letters its cycle leaves out or which year they are of (${skipped}).`,
       unexplained: 'One explanation remains, but two codes do not fit it: they may be wrong, or of another system.',
       several: (number: number) => `${number} explanations remain, likeliest first: these codes do not settle it.`,
     },
