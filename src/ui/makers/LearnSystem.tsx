@@ -1,16 +1,12 @@
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { type Learned, learning } from '../../code';
+import { useId, useRef, useState } from 'preact/hooks';
 import { strings } from '../../words';
 import { type DatedCase, rowOfKnown } from './dated-cases';
 import type { Editing } from './editing';
-import { inTurns } from './in-turns';
 import { type KnownRow, readKnownRows, rowRange, wholeProblem } from './known-codes';
 import { LearnedLayouts, Outcome } from './LearnedLayouts';
-import type { Asked } from './learned';
+import { type Search, useSearch } from './use-search';
 
 const words = strings.makers.learn;
-
-type Search = { state: 'idle' } | { state: 'busy'; asked: Asked } | { state: 'done'; asked: Asked; learned: Learned };
 
 /** The rows with one more, unless it is there. */
 const withRow = (text: string, row: string): string =>
@@ -26,21 +22,6 @@ function useKeptText(key: string, first: string) {
       setText(next);
     },
   ] as const;
-}
-
-/** Runs the search in turns, so that the page stays usable meanwhile; another search, or leaving, ends it. */
-function useSearch() {
-  const [search, setSearch] = useState<Search>({ state: 'idle' });
-  useEffect(() => {
-    if (search.state !== 'busy') return;
-    const { asked } = search;
-    const ended = new AbortController();
-    void inTurns(learning(asked.examples), { signal: ended.signal }).then((learned) => {
-      if (learned) setSearch({ state: 'done', asked, learned });
-    });
-    return () => ended.abort();
-  }, [search]);
-  return [search, (asked: Asked) => setSearch({ state: 'busy', asked })] as const;
 }
 
 interface Props {
@@ -60,8 +41,13 @@ export function LearnSystem({ edit, fileId, known, cases }: Props) {
   // Only at first: a panel that shut itself when its text is emptied would take the field from under the hands.
   const [openAtFirst] = useState(text !== '');
   const [refused, setRefused] = useState<string | null>(null);
-  const [search, begin] = useSearch();
+  const { search, begin, change } = useSearch();
   const rows = readKnownRows(text);
+  const write = (next: string) => {
+    setRefused(null);
+    setText(next);
+    change();
+  };
   const goTo = (row: number) => {
     area.current?.focus();
     area.current?.setSelectionRange(...rowRange(text, row));
@@ -98,13 +84,12 @@ export function LearnSystem({ edit, fileId, known, cases }: Props) {
           aria-describedby={`${id}-about ${id}-rows`}
           aria-invalid={rows.some(({ problem }) => problem !== null)}
           onInput={({ currentTarget }) => {
-            setRefused(null);
-            setText(currentTarget.value);
+            write(currentTarget.value);
           }}
         />
       </div>
       {cases.length > 0 && (
-        <button type="button" class="small" onClick={() => setText(cases.map(rowOfKnown).reduce(withRow, text))}>
+        <button type="button" class="small" onClick={() => write(cases.map(rowOfKnown).reduce(withRow, text))}>
           {words.fromCases(cases.length)}
         </button>
       )}
@@ -119,14 +104,21 @@ export function LearnSystem({ edit, fileId, known, cases }: Props) {
         {search.state === 'busy' && <progress aria-label={words.busy} />}
         <p role="status" class="hint">
           {search.state === 'busy' && words.busy}
+          {search.state === 'ended' && words.ended}
           {search.state === 'done' && <Outcome asked={search.asked} learned={search.learned} />}
           {search.state === 'done' && search.asked.text !== text && <span class="learn-fault"> {words.stale}</span>}
         </p>
+        <RanHere search={search} />
         {search.state === 'done' && <LearnedLayouts edit={edit} asked={search.asked} learned={search.learned} />}
       </div>
     </details>
   );
 }
+
+/** Where the browser gave no room for the search, with its reason: the page may be slow meanwhile. */
+const RanHere = ({ search }: { search: Search }) =>
+  (search.state === 'busy' || search.state === 'done') &&
+  search.here !== null && <p class="hint muted">{words.ranHere(search.here)}</p>;
 
 /** Beyond so many rows only the faulty ones are shown, so that they are not lost among the others. */
 const mostShown = 12;
