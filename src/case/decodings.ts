@@ -1,5 +1,5 @@
 import type { Claim } from '../claim/types';
-import { decodeLine, decodeText, leftOpen } from '../code';
+import { acceptanceLevel, decodeLine, decodeText, leftOpen, withMarksBeside } from '../code';
 import type { Decoding } from '../code/types';
 import type { MakerFile } from '../maker/types';
 import type { PhotoRead } from '../photo/read-types';
@@ -57,7 +57,14 @@ function bestOfPhoto(photo: PhotoRead, { makers, maker, names, now }: Shown): De
       decoding: isTooLong(line, decoding) ? leftOpen(decoding, { kind: 'too-long' }) : decoding,
     }))
     .sort((a, b) => rank(b.decoding) - rank(a.decoding) || b.line.stampScore - a.line.stampScore);
-  return codes.slice(0, 1).map(({ decoding }) => decoding);
+  return codes.slice(0, 1).map(({ line, decoding }) => {
+    const others = stampLinesOf(photo).filter(({ id, free }) => id !== line.id && free.probability >= acceptanceLevel);
+    return withMarksBeside(
+      decoding,
+      others.map(({ free }) => free.text),
+      { makers, maker },
+    );
+  });
 }
 
 /** Whether a line is shown only so that the buyer may judge it: what it says is no code as far as can be told. */

@@ -62,7 +62,7 @@ const shownReading = (reading: Reading) => ({
 });
 
 /** The JSON of one code. */
-const contractOf = ({ code, readings, misfits, nearest }: Decoding) => ({
+const contractOf = ({ code, readings, misfits, nearest, beside }: Decoding) => ({
   code,
   readings: readings.map((reading) => ({
     ...shownReading(reading),
@@ -74,9 +74,10 @@ const contractOf = ({ code, readings, misfits, nearest }: Decoding) => ({
     return { text, system, change: changeWords(code, near), likelihood, reading: shownReading(reading) };
   }),
   misfits: misfits.map((misfit) => ({ ...misfit, expected: expectedWords(misfit.expected) })),
+  ...(beside ? { beside } : {}),
 });
 
-function tableOf({ code, readings, misfits, nearest }: Decoding): string {
+function tableOf({ code, readings, misfits, nearest, beside = [] }: Decoding): string {
   const share = (value: number) => `${(value * 100).toFixed(value < 0.1 ? 1 : 0)} %`.padStart(6);
   const system = ({ maker, id, invented }: Decoding['readings'][number]['system']) =>
     `${maker ?? 'family'}${invented ? ' (invented)' : ''} / ${id}`;
@@ -85,6 +86,7 @@ function tableOf({ code, readings, misfits, nearest }: Decoding): string {
     lines.push(`  ${share(reading.probability)}  ${readsOf(reading).padEnd(24)} ${system(reading.system)}`);
     for (const reason of reading.reasons) lines.push(`          ${sayReadingReason(reason, 'en')}`);
   }
+  for (const { text, kind, means } of beside) lines.push(`  beside it: ${text}  ${kind}: ${means}`);
   if (readings.length === 0) lines.push('  no reading');
   for (const { slot, value, expected, system: name } of misfits) {
     lines.push(`  ${slot} "${value}" cannot be: expected ${expectedWords(expected)} (${system(name)})`);
@@ -103,8 +105,9 @@ if (positionals.length === 0) stop(`no code given\n${usage}`);
 const given = (values.maker ?? []).map(readMaker).map(inForce);
 const names = [...new Set(given.map(({ maker }) => maker))];
 const now = new Date().toISOString().slice(0, 10);
-const decodings = positionals.map((code) =>
-  decodeText(code, { makers: given, maker: names.length > 0 ? names : null, now }),
-);
+const decodings = positionals.map((code) => ({
+  ...decodeText(code, { makers: given, maker: names.length > 0 ? names : null, now }),
+  code,
+}));
 if (values.json) process.stdout.write(`${JSON.stringify(decodings.map(contractOf), null, 2)}\n`);
 else process.stdout.write(`${decodings.map(tableOf).join('\n')}\n`);

@@ -1,5 +1,6 @@
 import type { StampLine } from '../stamp/types';
-import { type DecodeOptions, decodeLattice } from './decode';
+import { withoutMarks } from './beside';
+import { type DecodeOptions, decodeLattice, underFile } from './decode';
 import type { Decoding, LeftOpen, Nearest } from './types';
 
 type Seen = Pick<StampLine, 'lattice' | 'mayGoOn' | 'otherWay'>;
@@ -12,7 +13,8 @@ type Seen = Pick<StampLine, 'lattice' | 'mayGoOn' | 'otherWay'>;
 export function decodeLine(line: Seen, options: DecodeOptions): Decoding {
   const upright = decodeLattice(line.lattice, options);
   const decoding = line.otherWay === undefined ? upright : settledSide(upright, line.otherWay, options);
-  return line.mayGoOn === true ? leftOpen(decoding, { kind: 'may-go-on' }) : decoding;
+  if (line.mayGoOn === true) return leftOpen(decoding, { kind: 'may-go-on' });
+  return withoutMarks(decoding, options, (rest, file) => underFile(rest, file, options));
 }
 
 function settledSide(upright: Decoding, otherWay: Seen['lattice'], options: DecodeOptions): Decoding {

@@ -1,6 +1,7 @@
 import type { MakerFile } from '../maker/types';
 import { weighRuns } from '../stamp';
 import type { Lattice } from '../stamp/types';
+import { withoutMarks } from './beside';
 import { type Book, openBook } from './book';
 import { alikeCharacters, isClear } from './clear';
 import { familyBook } from './families';
@@ -35,8 +36,14 @@ const speaksOf = (files: readonly MakerFile[], maker: DecodeOptions['maker']): B
   return own.length > 0 ? own.map(openBook) : [familyBook];
 };
 
-/** Reads a code that was typed or found in a listing's words. Same way as a stamp, through a lattice. */
-export function decodeText(code: string, options: DecodeOptions): Decoding {
+/**
+ * Reads a code that was typed or found in a listing's words. Same way as a stamp, through a lattice; what fits nothing as
+ * it stands is read without the marks that the maker's file knows beside codes.
+ */
+export const decodeText = (code: string, options: DecodeOptions): Decoding =>
+  withoutMarks(decodeWritten(code, options), options, (rest, file) => underFile(rest, file, options));
+
+function decodeWritten(code: string, options: DecodeOptions): Decoding {
   const from = options.from ?? { kind: 'typed' };
   const id = options.id ?? `decoding:${code.slice(0, longestCode)}`;
   const tooLong = code.length > longestCode * 2;
@@ -49,6 +56,10 @@ export function decodeText(code: string, options: DecodeOptions): Decoding {
   // What someone wrote counts as written, whether a system explains it or not.
   return { id, code, from, accepted: true, ...outcome };
 }
+
+/** A text under one file alone, just as it stands. */
+export const underFile = (code: string, file: MakerFile, { now }: Pick<DecodeOptions, 'now'>): Decoding =>
+  decodeWritten(code, { makers: [file], maker: file.maker, ...(now === undefined ? {} : { now }) });
 
 /**
  * A typed text that fits a system or a family just as it stands is a reading of it, however likely another text would

@@ -1,3 +1,5 @@
+export { withMarksBeside } from './beside';
+export type { Beside } from './beside-types';
 export { type DecodeOptions, decodeLattice, decodeText, freeDecode } from './decode';
 export { decodeLine, leftOpen } from './decode-line';
 export { type Difference, differenceSchema, differenceWords } from './difference';

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { spanSchema } from '../span/types';
+import { besideSchema } from './beside-types';
 import { expectedSchema } from './expected';
 import { partTellsSchema, placeOfCodeSchema, readingReasonSchema } from './tells';
 
@@ -47,6 +48,8 @@ export const readingSchema = z.strictObject({
   plant: plantReadSchema.nullable(),
   /** The system's own period of use. */
   systemUsed: spanSchema,
+  /** Other times in which its maker file says that it was used by way of exception; absent where it names none. */
+  systemExcepted: z.array(spanSchema).optional(),
   /** Why this text reads so. */
   reasons: z.array(readingReasonSchema),
 });
@@ -103,5 +106,7 @@ export const decodingSchema = z.strictObject({
   nearest: z.array(nearestSchema),
   /** Absent where nothing is left open. */
   open: z.array(leftOpenSchema).optional(),
+  /** Marks that stand beside the code and are none, as the maker's file explains them; absent where there are none. */
+  beside: z.array(besideSchema).optional(),
 });
 export type Decoding = z.infer<typeof decodingSchema>;

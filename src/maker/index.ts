@@ -1,3 +1,4 @@
+export { besideMarkKinds } from '../code/beside-types';
 export { inventedMakers } from './built-in';
 export { builtInMakers } from './built-in-makers';
 export { isDemoPage, makersFor } from './demo';
@@ -15,5 +16,5 @@ export { type MakerFileResult, parseMakerFile, readMakerFileText } from './parse
 export { isKnownPart, type KnownPart, knownParts } from './parts';
 export { largestPicture } from './picture-schema';
 export { pathWords } from './plain';
-export { besideMarkKinds, carrierKinds, runKinds } from './schema';
+export { carrierKinds, runKinds } from './schema';
 export type * from './types';

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { besideMarkKinds } from '../code/beside-types';
 import { conditionSchema } from '../listing/types';
 import { fileDate, period } from '../span/types';
 import { entryFields, name, names, ofPieces, periods, text } from './entry-schema';
@@ -61,8 +62,6 @@ const carrier = z.strictObject({
   ...ofPieces,
   ...entryFields,
 });
-
-export const besideMarkKinds = ['repair', 'size', 'shop', 'seconds', 'other'] as const;
 
 /** A mark that stands beside the code and is none. */
 const besideMark = z.strictObject({

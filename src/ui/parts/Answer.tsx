@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { type Case, type CaseAnswer, type FormReading, isLoose, makerNamed, type SeenIn } from '../../case';
 import { kit, strings } from '../../words';
 import { readingWords } from '../system-words';
+import { BesideCode } from './BesideCode';
 import { CodeRows } from './CodeRows';
 import { OtherReadings } from './OtherReadings';
 
@@ -52,6 +53,7 @@ export function Answer({ kase, answer, pictureOfLine, isReading = false, whole =
         </figure>
       )}
       {stamp.kind === 'reads' && <CodeRows reading={stamp.reading} />}
+      {stamp.kind === 'reads' && <BesideCode decoding={stamp.decoding} />}
       {stamp.kind === 'unexplained' && stamp.forms.length > 0 && (
         <Forms forms={stamp.forms} said={answer.said} most={whole ? stamp.forms.length : mostForms} />
       )}

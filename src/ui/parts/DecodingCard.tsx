@@ -1,5 +1,6 @@
 import type { Decoding } from '../../code/types';
 import { strings } from '../../words';
+import { BesideCode } from './BesideCode';
 import { LeftOpenOf } from './LeftOpenOf';
 import { OtherReadings } from './OtherReadings';
 import { ReadingTable } from './ReadingTable';
@@ -44,6 +45,7 @@ export function DecodingCard({ decoding, picture, where, pictureLabel, onRemove,
         )}
       </header>
       {decoding.accepted ? best && <ReadingTable reading={best} /> : <Candidates decoding={decoding} />}
+      <BesideCode decoding={decoding} />
       <LeftOpenOf decoding={decoding} />
       {decoding.accepted && <Unexplained decoding={decoding} most={mostTold} />}
       {/* Without a maker's file no reading stands out: all of them are the answer. */}

@@ -56,6 +56,14 @@ export const answerStrings: ScreenWords['answer'] = {
   looking: 'Der Stempel wird gesucht.',
   byFile: (maker, invented) =>
     invented ? `nach der Datei zu ${maker}: erfunden, zur Vorführung` : `nach der Datei zu ${maker}`,
+  beside: (text, kind, means) => `„${text}“ daneben gehört nicht zum Code, sondern ist ${kind}: ${means}`,
+  besideKinds: {
+    repair: 'ein Zeichen für eine Reparatur',
+    size: 'ein Zeichen für die Größe',
+    shop: 'das Zeichen eines Ladens',
+    seconds: 'ein Zeichen für zweite Wahl',
+    other: 'ein Zeichen',
+  },
   byHand: 'von dir gesetzt',
   correct: 'Von Hand berichtigen',
   closer: (number) => `Foto ${number} näher ansehen`,

@@ -1,3 +1,4 @@
+import type { Beside } from '../../../code/beside-types';
 import { count } from './count';
 
 /** The sentence over the stamp's picture, and the rows that show how its code is built. */
@@ -53,6 +54,15 @@ export const answerStrings = {
   looking: 'Looking for the stamp.',
   byFile: (maker: string, invented: boolean) =>
     invented ? `by the ${maker} file: invented, for the demonstration` : `by the ${maker} file`,
+  beside: (text: string, kind: string, means: string) =>
+    `“${text}” beside the code is no part of it, but ${kind}: ${means}`,
+  besideKinds: {
+    repair: 'a mark of repair',
+    size: 'a mark of size',
+    shop: 'a shop’s mark',
+    seconds: 'a mark of second choice',
+    other: 'a mark',
+  } satisfies Record<Beside['kind'], string>,
   byHand: 'set by you',
   correct: 'Correct it by hand',
   closer: (number: number) => `Look closer at photo ${number}`,
