@@ -25,6 +25,8 @@ export interface BookSystem {
   /** Whether what the file says of it is a habit, or disputed. */
   soft: boolean;
   used: Span;
+  /** Times beside it in which it was used by way of exception. */
+  excepted: Span[];
   reversed: boolean;
   layouts: LaidLayout[];
   plants: Map<string, BookPlant[]>;
@@ -48,7 +50,7 @@ const anyTime: Span = { from: null, to: null, precision: 'range' };
 export function bookPlants(plants: readonly Plant[]): Map<string, BookPlant[]> {
   const byCode = new Map<string, BookPlant[]>();
   for (const plant of plants) {
-    const used = listOfPeriods(plant.used).map((period) => periodSpan(period) ?? anyTime);
+    const used = [...listOfPeriods(plant.used).map((period) => periodSpan(period) ?? anyTime), ...exceptedOf(plant)];
     const source = sourceText(plant);
     const soft = strengthOf(plant, 'hard') === 'soft';
     const same = byCode.get(plant.code) ?? [];
@@ -63,6 +65,10 @@ export function bookPlants(plants: readonly Plant[]): Map<string, BookPlant[]> {
   }
   return byCode;
 }
+
+/** Times in which an entry makes an exception: of whichever model, for a code alone names none. */
+const exceptedOf = ({ exceptions = [] }: Pick<Entry, 'exceptions'>): Span[] =>
+  exceptions.flatMap(({ used }) => (used ? listOfPeriods(used).flatMap((period) => periodSpan(period) ?? []) : []));
 
 /** The sources of an entry in one line; undefined where it names none. */
 const sourceText = ({ sources = [] }: Pick<Entry, 'sources'>): string | undefined =>
@@ -91,7 +97,19 @@ export function openSystem(
   const source = sourceText(system);
   const soft = strengthOf(system, 'hard') === 'soft';
   return {
-    system: { maker, id, source, invented: false, soft, used, reversed, layouts, plants, weight },
+    system: {
+      maker,
+      id,
+      source,
+      invented: false,
+      soft,
+      used,
+      excepted: exceptedOf(system),
+      reversed,
+      layouts,
+      plants,
+      weight,
+    },
     faults,
   };
 }

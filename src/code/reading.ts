@@ -102,6 +102,7 @@ export function readingOf(system: BookSystem, laid: LaidLayout, path: string, me
     places: placedIn(meaning) ? [meaning.plant!.place] : [],
     plant: placedIn(meaning),
     systemUsed: system.used,
+    ...(system.excepted.length > 0 ? { systemExcepted: system.excepted } : {}),
     reasons: reasonsOf(system, laid, path, meaning),
   };
 }

@@ -3,6 +3,7 @@ import type { Decoding } from '../code/types';
 import type { MakerFile } from '../maker/types';
 import { commonPractice, strengthOf } from '../source';
 import { daySpan, periodSpan, type Span, yearsSpan } from '../span';
+import { exceptedSpans } from './exceptions';
 import { fileSource } from './file-source';
 import { claimSaid, claimSource } from './from-claims';
 import { evidenceId } from './ids';
@@ -75,12 +76,13 @@ export function fromStamping(decodings: readonly Decoding[], maker: MakerFile | 
   if (!maker?.stamped || !period) return [];
   const source = fileSource(maker, maker.stamped.sources ?? []);
   const strength = strengthOf(maker.stamped, 'hard');
-  const begun: Span = { ...period, to: null };
+  const excepted = exceptedSpans(maker.stamped, null);
+  const begun: Span[] = [{ ...period, to: null }, ...excepted];
   const ofFile = { ...plain, from: { kind: 'maker-file', id: maker.maker }, basis: 'stamping', source } as const;
   const says = { kind: 'stamping', maker: maker.maker } as const;
   return [
-    { ...ofFile, id: evidenceId.stamping, ...makerDates([period], 'soft'), says },
-    { ...ofFile, id: evidenceId.stampingBegun, ...makerDates([begun], 'soft'), says },
+    { ...ofFile, id: evidenceId.stamping, ...makerDates([period, ...excepted], 'soft'), says },
+    { ...ofFile, id: evidenceId.stampingBegun, ...makerDates(begun, 'soft'), says },
     ...decodings
       .filter(({ accepted }) => accepted)
       .map(
@@ -89,7 +91,7 @@ export function fromStamping(decodings: readonly Decoding[], maker: MakerFile | 
           id: evidenceId.stamped(decoding.id),
           from: { kind: 'code', id: decoding.id },
           basis: `stamped:${decoding.id}`,
-          ...makerDates([begun], decoding.from.kind === 'claim' ? 'soft' : strength),
+          ...makerDates(begun, decoding.from.kind === 'claim' ? 'soft' : strength),
           says: { kind: 'stamped', code: decoding.readings[0]?.text ?? decoding.code, maker: maker.maker },
           source,
         }),

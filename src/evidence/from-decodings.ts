@@ -130,12 +130,18 @@ function ownTimes(readings: readonly Reading[]): NonNullable<Dating['ownTime']> 
     });
     return dated.length < readings.length ? null : ownTime(dated);
   };
-  return { system: stand((one) => [one.systemUsed]), plant: stand((one) => one.plant?.used ?? []) };
+  return { system: stand(timesOfSystem), plant: stand((one) => one.plant?.used ?? []) };
 }
 
+/** When the system of a reading was in use, exceptions too. */
+const timesOfSystem = ({ systemUsed, systemExcepted = [] }: Pick<Reading, 'systemUsed' | 'systemExcepted'>): Span[] => [
+  systemUsed,
+  ...systemExcepted,
+];
+
 /** Whether a reading may be that of its own system at all: without a date nothing speaks against it. */
-export const isInOwnTime = ({ span, systemUsed }: Pick<Reading, 'span' | 'systemUsed'>): boolean =>
-  span === null || ownTime([{ span, used: [systemUsed] }]) === 'within';
+export const isInOwnTime = ({ span, ...system }: Pick<Reading, 'span' | 'systemUsed' | 'systemExcepted'>): boolean =>
+  span === null || ownTime([{ span, used: timesOfSystem(system) }]) === 'within';
 
 /** Whether what was in use for a time was so at one of these dates. */
 export const inUseAt = (used: Span, spans: readonly Span[]): boolean =>
@@ -144,7 +150,7 @@ export const inUseAt = (used: Span, spans: readonly Span[]): boolean =>
 function system(decoding: Decoding, maker: string | null): Dating | null {
   // A shape without a maker was in use whenever somebody used it: that dates nothing.
   if (decoding.readings.some(({ system: { maker: of } }) => of === null)) return null;
-  const spans = unionOf(decoding.readings.map((one) => one.systemUsed));
+  const spans = unionOf(decoding.readings.flatMap(timesOfSystem));
   if (spans.some((span) => span.from === null && span.to === null)) return null;
   return {
     id: evidenceId.system(decoding.id),

@@ -2,11 +2,13 @@ import { type Claim, type ClaimOf, partSchema } from '../claim/types';
 import { plainName } from '../maker';
 import type { Construction, MakerFile, Model } from '../maker/types';
 import { strengthOf } from '../source';
-import { complementOf, periodSpan, periodSpans, type Span, unionOf } from '../span';
+import { complementOf, periodSpan, type Span, unionOf } from '../span';
+import { exceptedSpans, isExcepted, isOfModel } from './exceptions';
 import { fileSource } from './file-source';
 import { claimSaid } from './from-claims';
 import { evidenceId } from './ids';
 import { datesOfModel } from './model-runs';
+import { namedModel } from './named-sides';
 import { makerDates, modelDates } from './room';
 import type { Dating } from './types';
 
@@ -15,20 +17,39 @@ import type { Dating } from './types';
  * only, or was not in some years, and a model that was made in some years only. The fact is hard as the file says and
  * where nothing disputes it; a model's years are soft unless it says otherwise, because a file does not list every piece that was made before or after. The claim is the
  * basis: the material mentioned twice is two bases only if it stands in two claims. A part that the seller calls
- * replaced dates nothing; where the piece is said to be restored, without saying where, no part dates it for sure.
+ * replaced dates nothing; where the piece is said to be restored, without saying where, no part dates it for sure, nor
+ * where it is of an edition, a re-issue or a collaboration: those are often made otherwise. `words`: what else names it.
  */
-export function fromMaker(claims: readonly Claim[], maker: MakerFile | null): Dating[] {
+export function fromMaker(claims: readonly Claim[], maker: MakerFile | null, words: readonly string[] = []): Dating[] {
   if (!maker) return [];
   const models = claims.filter((claim) => claim.kind === 'model');
-  const named = models.flatMap((claim) => modelOf(claim, maker) ?? [])[0]?.name;
+  const model = namedModel(maker.models, { model: models, fields: [] })?.model;
+  const runs = model ? specialRuns(model, words) : [];
   const replaced = claims.filter((claim) => claim.kind === 'replaced');
   const parts = new Set(replaced.flatMap((claim) => claim.parts));
   const restored = replaced.some((claim) => claim.parts.length === 0);
+  const piece: OfPiece = {
+    named: [...(model ? [model.name] : []), ...runs.flatMap(({ name }) => name ?? [])],
+    otherwise: restored || runs.length > 0,
+  };
   return claims.flatMap((claim) => {
-    if (claim.kind === 'material') return parts.has(claim.part) ? [] : material(claim, maker, named, restored);
-    return claim.kind === 'model' ? model(claim, maker) : [];
+    if (claim.kind === 'material') return parts.has(claim.part) ? [] : material(claim, maker, piece);
+    return claim.kind === 'model' ? modelYears(claim, maker) : [];
   });
 }
+
+/** What the piece is called, and whether it may be made otherwise than the usual make. */
+interface OfPiece {
+  /** Its model, and the editions of it that the words name. */
+  named: readonly string[];
+  otherwise: boolean;
+}
+
+/** Editions, re-issues and collaborations of a model that the words name. */
+const specialRuns = ({ runs = [] }: Model, words: readonly string[]) =>
+  runs.filter(
+    ({ kind, name }) => kind !== undefined && name !== undefined && words.some((said) => names(fold(said), name)),
+  );
 
 /** The name with a space at both ends, so that whole words are found in it. */
 const fold = (words: string): string => ` ${plainName(words)} `;
@@ -40,14 +61,14 @@ const excludes = (said: string, { not }: Construction) => not?.some((other) => n
  * Facts of the part in question that hold for the model that the listing names, with dates that can be read. Where the
  * words name a finer part than the listing is sorted by ("brass clasp" among the metal parts), its own facts say all.
  */
-function factsOf(claim: ClaimOf<'material'>, { construction, parts }: MakerFile, named: string | undefined) {
+function factsOf(claim: ClaimOf<'material'>, { construction, parts }: MakerFile, named: readonly string[]) {
   const words = fold(claim.words);
   const isNamed = (part: string) =>
     [part.replaceAll('-', ' '), ...parts.filter(({ id }) => id === part).flatMap((own) => own.words)].some((word) =>
       names(words, word),
     );
   const facts = construction.flatMap((fact) => {
-    const spans = isOfModel(fact, named) ? spansWithExceptions(fact, named) : null;
+    const spans = isOfModel(fact, named) && !isExcepted(fact, named) ? spansWithExceptions(fact, named) : null;
     return spans ? [{ fact, spans }] : [];
   });
   const finer = facts.filter(({ fact: { part } }) => !isListingPart(part) && isNamed(part));
@@ -56,29 +77,13 @@ function factsOf(claim: ClaimOf<'material'>, { construction, parts }: MakerFile,
 
 const isListingPart = (part: string): boolean => partSchema.safeParse(part).success;
 
-const isAmong = (models: readonly string[], named: string | undefined) =>
-  named !== undefined && models.some((model) => plainName(model) === plainName(named));
-
-/** Whether a fact is of this model; one that it makes an exception of is not. */
-const isOfModel = ({ models, exceptions }: Construction, named: string | undefined) =>
-  (!models?.length || isAmong(models, named)) &&
-  !exceptions?.some((one) => one.models && !one.used && isAmong(one.models, named));
-
 /** The years of a fact, with those in which it makes an exception; null where they cannot be read. */
-function spansWithExceptions({ used, exceptions = [] }: Construction, named: string | undefined): Span[] | null {
-  const span = periodSpan(used);
-  const excepted = exceptions.flatMap((one) =>
-    one.used && (!one.models || isAmong(one.models, named)) ? periodSpans(one.used) : [],
-  );
-  return span ? [span, ...excepted] : null;
+function spansWithExceptions(fact: Construction, named: readonly string[]): Span[] | null {
+  const span = periodSpan(fact.used);
+  return span ? [span, ...exceptedSpans(fact, named)] : null;
 }
 
-function material(
-  claim: ClaimOf<'material'>,
-  maker: MakerFile,
-  named: string | undefined,
-  restored: boolean,
-): Dating[] {
+function material(claim: ClaimOf<'material'>, maker: MakerFile, { named, otherwise }: OfPiece): Dating[] {
   const said = fold(claim.material);
   const facts = factsOf(claim, maker, named);
   const own = facts.filter(({ fact }) => [fact.is, ...(fact.also ?? [])].some((name) => names(said, name)));
@@ -86,14 +91,14 @@ function material(
   const other = facts.filter(({ fact }) => excludes(said, fact));
   const spansOf = (some: typeof facts) => some.flatMap(({ spans }) => spans);
   // Where the file tells when the material was used, that says all; else only when it was surely another.
-  if (used.length > 0) return dated(claim, maker, used, { kind: 'material' }, unionOf(spansOf(used)), restored);
+  if (used.length > 0) return dated(claim, maker, used, { kind: 'material' }, unionOf(spansOf(used)), otherwise);
   if (own.length > 0 || other.length === 0) return [];
   const silent = spansOf(facts.filter((one) => !other.includes(one)));
   // What is hedged excludes only the years that it surely means, and what is outside them is hedged as well.
   const hedged = spansOf(other).some(({ about }) => about);
   const free = complementOf(spansOf(other)).map((span): Span => (hedged ? { ...span, about: true } : span));
   const spans = unionOf([...free, ...silent]);
-  return dated(claim, maker, other, { kind: 'other-material', used: unionOf(spansOf(other)) }, spans, restored);
+  return dated(claim, maker, other, { kind: 'other-material', used: unionOf(spansOf(other)) }, spans, otherwise);
 }
 
 function dated(
@@ -102,7 +107,7 @@ function dated(
   facts: readonly { fact: Construction }[],
   kind: { kind: 'material' } | { kind: 'other-material'; used: Span[] },
   spans: Span[],
-  restored: boolean,
+  otherwise: boolean,
 ): Dating[] {
   if (spans.length === 0 || isAnyDate(spans)) return [];
   const all = facts.map(({ fact }) => fact);
@@ -114,7 +119,7 @@ function dated(
       about: 'date',
       from: { kind: 'construction', id: claim.id },
       basis: `material:${claim.part}:${plainName(about)}`,
-      ...makerDates(spans, !restored && all.every((fact) => strengthOf(fact, 'soft') === 'hard') ? 'hard' : 'soft'),
+      ...makerDates(spans, !otherwise && all.every((fact) => strengthOf(fact, 'soft') === 'hard') ? 'hard' : 'soft'),
       places: [],
       says: { ...kind, ...claimSaid(claim), maker: maker.maker, part: all[0]?.part ?? claim.part, is },
       source: fileSource(maker, [...new Set(all.flatMap((fact) => fact.sources ?? []))]),
@@ -127,7 +132,7 @@ function modelOf(claim: ClaimOf<'model'>, maker: MakerFile): Model | undefined {
   return maker.models.find((one) => [one.name, ...(one.aliases ?? [])].some((name) => fold(name) === said));
 }
 
-function model(claim: ClaimOf<'model'>, maker: MakerFile): Dating[] {
+function modelYears(claim: ClaimOf<'model'>, maker: MakerFile): Dating[] {
   const fact = modelOf(claim, maker);
   const dates = fact ? datesOfModel(fact) : null;
   if (!fact || !dates) return [];

@@ -3,6 +3,7 @@ import type { Listing, Price } from '../listing/types';
 import { plainName } from '../maker';
 import type { FilePrice, MakerFile } from '../maker/types';
 import type { Source } from '../source';
+import { isExcepted } from './exceptions';
 import { fileSource } from './file-source';
 import { evidenceId } from './ids';
 import { amountOf, dollarRange } from './money';
@@ -97,7 +98,10 @@ const isUnused = (condition: string): boolean => condition === 'new' || conditio
 
 /** What a file says pieces cost at least: of this model where it says so of it, else of any piece. */
 function leastPrices(maker: MakerFile | null, model: string | null, of: (price: FilePrice) => boolean) {
-  const all = (maker?.prices ?? []).filter((price) => price.least !== undefined && of(price));
+  const named = model === null ? [] : [model];
+  const all = (maker?.prices ?? []).filter(
+    (price) => price.least !== undefined && of(price) && !isExcepted(price, named),
+  );
   const own = all.filter(
     (price) => model !== null && price.model !== undefined && plainName(price.model) === plainName(model),
   );

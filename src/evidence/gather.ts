@@ -40,7 +40,7 @@ export function gatherEvidence(given: Gathered): Evidence[] {
     ...claimed,
     ...fromDecodings(decodings, maker?.maker ?? null),
     ...fromMarks(marks, claims, claimed),
-    ...fromMaker(claims, maker),
+    ...fromMaker(claims, maker, listing ? wordsOf(claims, listing) : []),
     ...fromStamping(decodings, maker),
     ...(now ? fromAges(claims, now) : []),
     ...(listing && !severalPieces ? fromSizes(claims, listing, maker, datesSaid(claims, decodings)) : []),
@@ -58,6 +58,12 @@ function datesSaid(claims: readonly Claim[], decodings: readonly Decoding[]): Sp
   if (made.length + read.length > 0) return [...made, ...read];
   return claims.flatMap((claim) => (claim.kind === 'bought' ? [{ ...claim.span, from: null }] : []));
 }
+
+/** What a listing calls its piece. */
+const wordsOf = (claims: readonly Claim[], { model, title }: SizedListing): string[] => [
+  ...claims.flatMap((claim) => (claim.kind === 'model' ? [claim.model] : [])),
+  ...[model, title].flatMap((field) => field.slice(0, 1).map(({ value }) => value)),
+];
 
 /** The model of the file that the listing names. */
 function modelSaid(claims: readonly Claim[], { model, title }: SizedListing, maker: MakerFile | null): string | null {

@@ -2,6 +2,7 @@ import { plainName } from '../maker';
 import type { Model, Run, Size } from '../maker/types';
 import { type Strength, strengthOf } from '../source';
 import { periodSpans, reachOfAbout, type Span, spansMeet, unionOf } from '../span';
+import { exceptedSpans } from './exceptions';
 
 const runsOf = ({ runs = [] }: Model): readonly Run[] => runs;
 
@@ -23,7 +24,8 @@ interface ModelDates {
 export function datesOfModel(model: Model): ModelDates | null {
   const runs = runsOf(model);
   const all = runs.map(({ made }) => (made ? periodSpans(made) : []));
-  const spans = unionOf(all.flat());
+  const excepted = [model, ...runs].flatMap((entry) => exceptedSpans(entry, null));
+  const spans = unionOf([...all.flat(), ...excepted]);
   const open = spans.some(({ from, to }) => from === null && to === null);
   if (runs.length === 0 || open || all.some((one) => one.length === 0)) return null;
   const strengths = runs.map((run) => strengthOf(run.strength || run.standing || run.exceptions ? run : model, 'soft'));
