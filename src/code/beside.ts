@@ -28,8 +28,8 @@ const without = ({ rest, marks }: Split, known: readonly Mark[]): Split[] =>
   known.flatMap((mark) =>
     mark.texts.flatMap((written) => {
       const text = tidyCode(written);
-      const behind = rest.endsWith(text) ? rest.slice(0, -text.length).replace(/[^A-Z0-9)\]}]+$/, '') : null;
-      const before = rest.startsWith(text) ? rest.slice(text.length).replace(/^[^A-Z0-9([{]+/, '') : null;
+      const behind = rest.endsWith(text) ? rest.slice(0, -text.length).replace(/[^A-Z0-9)\]}]{1,4}$/, '') : null;
+      const before = rest.startsWith(text) ? rest.slice(text.length).replace(/^[^A-Z0-9([{]{1,4}/, '') : null;
       return [before, behind].flatMap((left) =>
         left !== null && bare(left).length >= leastCode ? [{ rest: left, marks: [...marks, { mark, text }] }] : [],
       );
