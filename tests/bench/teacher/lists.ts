@@ -66,6 +66,8 @@ function drawOther(chance: Chance, first: Truth): Truth {
   }
 }
 
+const mostTries = 1000;
+
 /** A list of 6 to 12 codes: one in three with one wrong date, one in five with two eras. */
 export function drawList(seed: number, chance: Chance): DrawnList {
   const first = drawSystem(chance, 1965 + whole(chance, 0, 20));
@@ -76,7 +78,8 @@ export function drawList(seed: number, chance: Chance): DrawnList {
   const placed = chance() < 0.5;
   const seen = new Set<string>();
   const rows: DrawnList['rows'] = [];
-  while (rows.length < count) {
+  // A system of few codes has not always as many as are wanted.
+  for (let tries = 0; rows.length < count && tries < mostTries; tries++) {
     const era = rows.length < border ? 0 : 1;
     const piece = drawPiece(eras[era]!, chance);
     if (seen.has(piece.code)) continue;
