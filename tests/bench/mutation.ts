@@ -1,10 +1,14 @@
-import { readdirSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism, tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { draw, type Folder, folders, type Mutant } from '../mutation/draw';
 import { argued, staleArguments } from '../mutation/equivalent';
-import { isVoid, type Job, type Result, runJobs } from '../mutation/pool';
+import { Judge, type Verdict } from '../mutation/judge';
+import { allSteps, type Known, learn, stepsFor } from '../mutation/plan';
+import { Tester } from '../mutation/pool';
 import { importersOf, testsOf, unfit } from '../mutation/reach';
+import type { Switched } from '../mutation/switches';
 
 export const onlyWhenNamed = true;
 
@@ -14,7 +18,7 @@ export const onlyWhenNamed = true;
  */
 const leftOut = /^tests\/unit\/(stamp|photo|reader|cli|packaging|market|layout|browser|ui)\//;
 
-/** After so many changes one run changes nothing, to see that what is noticed is the change. */
+/** After so many changes for which the program is read anew, it is read anew without one. */
 const controlEvery = 15;
 
 const { values } = parseArgs({
@@ -27,7 +31,7 @@ const { values } = parseArgs({
     file: { type: 'string' },
     /** So many of the test files that can reach a change, the nearest first; what only others would notice counts as alive. */
     near: { type: 'string', default: '20' },
-    /** Of these, as many as take so many seconds unchanged; what only slower ones would notice counts as alive. */
+    /** Of their tests, as many as take so many seconds unchanged; what only slower ones would notice counts as alive. */
     seconds: { type: 'string', default: '30' },
     workers: { type: 'string', default: String(availableParallelism()) },
     /** After so long no further change is tried; those tried are as random a draw as all. */
@@ -43,115 +47,120 @@ function testFiles(): string[] {
     .sort();
 }
 
-/**
- * Test files that pass unchanged when many share a process, with the milliseconds that each takes; the rest are named
- * and not used.
- */
-async function soundTests(all: string[], workers: number): Promise<Map<string, number>> {
-  // bail stops at a first failure, so each round runs what is left after what failed.
-  let left = all;
-  for (let round = 0; round < 10; round++) {
-    const start = performance.now();
-    const parts = Array.from({ length: workers }, (_, part) => left.filter((_, at) => at % workers === part));
-    const results: Result[] = [];
-    const jobs = parts.filter((tests) => tests.length > 0).map((tests, id): Job => ({ id, change: null, tests }));
-    await runJobs(jobs, workers, (result) => results.push(result));
-    const broken = results.flatMap((result) => result.broken);
-    if (broken.length > 0) throw new Error(`The unchanged tests do not run: ${broken.join('; ')}`);
-    const failed = results.flatMap((result) => result.failed);
-    if (failed.length === 0) {
-      const seconds = ((performance.now() - start) / 1000).toFixed(0);
-      console.log(`${left.length} of ${all.length} test files pass unchanged beside others, in ${seconds} s.`);
-      const times = new Map(results.flatMap((result) => Object.entries(result.times)));
-      return new Map(left.map((path) => [path, times.get(path) ?? 0]));
-    }
-    console.log(`Not used, as it fails beside others in one process: ${failed.join(', ')}`);
-    left = left.filter((path) => !failed.includes(path));
-  }
-  throw new Error('The unchanged tests do not pass.');
+/** Each worker takes from the same list until it is empty. */
+async function shared<T>(testers: readonly Tester[], list: T[], work: (one: T, worker: number) => Promise<void>) {
+  await Promise.all(
+    testers.map(async (_, worker) => {
+      for (let one = list.shift(); one !== undefined; one = list.shift()) await work(one, worker);
+    }),
+  );
 }
 
 export async function bench(): Promise<void> {
+  const start = performance.now();
   const seed = Number(values.seed);
   const chosen = folders.filter((folder) => !values.folder || values.folder.includes(folder));
   const drawn = draw(chosen, Number(values.count), seed).filter(
     ({ path }) => !values.file || path.includes(values.file),
   );
-  const start = performance.now();
-  console.log(
-    `${drawn.length} changes drawn with seed ${seed} from ${chosen.join(', ')}; ${values.workers} processes.`,
-  );
+  console.log(`${drawn.length} changes drawn with seed ${seed} from ${chosen.join(', ')}; ${values.workers} processes.`);
   for (const stale of staleArguments()) console.log(`An argued change is not there any more: ${stale}`);
   const equal = drawn.filter((mutant) => argued(mutant));
   const tried = drawn.filter((mutant) => !argued(mutant));
   const importers = importersOf();
+  const all = new Set(testFiles());
   const near = (path: string, tests: Parameters<typeof testsOf>[2]) =>
     testsOf(path, importers, tests).slice(0, Number(values.near));
-  const all = new Set(testFiles());
-  const times = await soundTests([...new Set(tried.flatMap(({ path }) => near(path, all)))], Number(values.workers));
-  const tests = (path: string) => inTime(near(path, times), times, Number(values.seconds) * 1000);
-  const jobs = tried.map((mutant, id): Job => ({ id, change: mutant, tests: tests(mutant.path) }));
-  const begun = performance.now();
-  const alive: Mutant[] = [];
-  const reachable = jobs.filter((job) => job.tests.length > 0);
-  const controls = reachable.filter((_, at) => at % controlEvery === 0).map((job): Job => ({ ...job, change: null }));
-  const queue = reachable.flatMap((job, at) => [
-    job,
-    ...(at % controlEvery === 0 ? [controls[at / controlEvery] as Job] : []),
-  ]);
-  const lost: string[] = [];
-  let again: Job[] = [];
-  const hung: Mutant[] = [];
-  const judged = new Set<number>();
-  const told = (result: Result, job: Job) => {
-    if (job.change !== null) judged.add(job.id);
-    const mutant = tried[job.id] as Mutant;
-    const noticed = result.failed.length > 0 || result.broken.length > 0;
-    if (isVoid(result)) again.push(job);
-    else if (job.change === null && noticed)
-      lost.push(`${mutant.path}: ${[...result.failed, ...result.broken].join(', ')}`);
-    else if (job.change !== null && !noticed) {
-      alive.push(mutant);
-      console.log(lineAbout(mutant));
-    }
-  };
-  await runJobs(queue, Number(values.workers), told, () => performance.now() - start > Number(values.minutes) * 60_000);
-  const retried = again;
-  again = [];
-  await runJobs(retried, 1, told);
-  for (const job of again)
-    if (job.change === null) lost.push('a run that changed nothing broke twice');
-    else hung.push(tried[job.id] as Mutant);
-  console.log(
-    `\n${controls.length} runs in between changed nothing, of which ${lost.length} failed. ${lost.join('; ')}`,
+  const files = [...new Set(tried.flatMap(({ path }) => near(path, all)))];
+
+  const folder = mkdtempSync(join(tmpdir(), 'changes-'));
+  const testers = await Promise.all(
+    Array.from({ length: Number(values.workers) }, () =>
+      Tester.open({ changes: written(folder, tried), count: tried.length, first: files[0] as string }),
+    ),
   );
-  if (lost.length > 0) {
-    console.log('What fails without a change makes every figure below void.');
-    process.exitCode = 1;
+  try {
+    await judgeAll(testers, files, tried);
+  } finally {
+    for (const tester of testers) tester.close();
+    rmSync(folder, { recursive: true });
   }
-  console.log(`${hung.length} changes broke the run twice (it hung or its process died) and count as noticed.`);
-  for (const mutant of hung) console.log(lineAbout(mutant));
-  const unreached = jobs.filter((job) => job.tests.length === 0).map(({ id }) => tried[id] as Mutant);
-  alive.push(...unreached);
-  const seen = [...[...judged].map((id) => tried[id] as Mutant), ...unreached];
-  if (seen.length < tried.length) console.log(`${seen.length} of ${tried.length} changes were tried in time.`);
-  report(chosen, seen, alive, equal);
-  const each =
-    ((performance.now() - begun) * Number(values.workers)) / 1000 / Math.max(1, judged.size + controls.length);
-  console.log(
-    `\n${((performance.now() - start) / 60_000).toFixed(1)} minutes; ${each.toFixed(1)} seconds a change and process.`,
-  );
+
+  async function judgeAll(testers: readonly Tester[], files: readonly string[], tried: readonly Mutant[]) {
+    const known = new Map<string, Known>();
+    const judges = testers.map((tester) => new Judge(tester, known));
+    await shared(testers, [...files], async (file, worker) => {
+      const told = await learn(testers[worker] as Tester, file);
+      if (typeof told === 'string') console.log(`Not used, as it fails beside others in one process: ${file}, ${told}`);
+      else {
+        known.set(file, told);
+        judges[worker]?.ranUnchanged(file, Object.keys(told.times));
+      }
+    });
+    const begun = performance.now();
+    const learned = ((begun - start) / 1000).toFixed(0);
+    console.log(`${known.size} of ${files.length} test files pass unchanged beside others, twice, in ${learned} s.\n`);
+
+    const times = new Map([...known.values()].map(({ file, ms }) => [file, ms]));
+    const most = Number(values.seconds) * 1000;
+    const nearest = (path: string) => near(path, times).map((file) => known.get(file) as Known);
+    const once = new Set([...known.values()].flatMap((one) => [...one.once]));
+    const verdicts = new Map<number, Verdict>();
+    const inTime = () => performance.now() - start < Number(values.minutes) * 60_000;
+    const tell = (at: number, verdict: Verdict) => {
+      verdicts.set(at, verdict);
+      if (verdict !== 'noticed') console.log(`${verdict} ${lineAbout(tried[at] as Mutant)}`);
+    };
+    const waiting: number[] = [];
+    await shared(testers, [...tried.keys()], async (at, worker) => {
+      if (!inTime()) return;
+      const verdict = await (judges[worker] as Judge).warm(at + 1, stepsFor(at + 1, nearest(pathOf(at)), most));
+      if (verdict === 'alive' && once.has(at + 1)) waiting.push(at);
+      else tell(at, verdict);
+    });
+    const warm = performance.now();
+    let count = 0;
+    const made = waiting.length;
+    await shared(testers, waiting, async (at, worker) => {
+      if (!inTime()) return;
+      const [judge, steps] = [judges[worker] as Judge, allSteps(nearest(pathOf(at)), most)];
+      tell(at, await judge.anew(at + 1, steps));
+      if (count++ % controlEvery === 0) await judge.control(steps);
+    });
+
+    const controls = judges.reduce((sum, judge) => sum + judge.controls, 0);
+    const lost = judges.flatMap((judge) => judge.lost);
+    console.log(`\n${controls} runs in between changed nothing, of which ${lost.length} failed. ${lost.join('; ')}`);
+    if (lost.length > 0) {
+      console.log('What fails without a change makes every figure below void.');
+      process.exitCode = 1;
+    }
+    const of = (verdict: Verdict) => tried.filter((_, at) => verdicts.get(at) === verdict);
+    console.log(`${of('hung').length} changes hung the tests or ended their process, and count as noticed.`);
+    if (verdicts.size < tried.length) console.log(`${verdicts.size} of ${tried.length} changes were tried in time.`);
+    const seen = tried.filter((_, at) => verdicts.has(at));
+    report(chosen, seen, [...of('alive'), ...of('void')], equal);
+    const each = (from: number, to: number, changes: number) =>
+      (((to - from) * testers.length) / 1000 / Math.max(1, changes)).toFixed(1);
+    console.log(
+      `\n${((performance.now() - start) / 60_000).toFixed(1)} minutes. Seconds a change and process: ` +
+        `${each(start, performance.now(), seen.length)} in all; ${each(begun, warm, seen.length)} where the change is ` +
+        `turned on in a program that was read, ${each(warm, performance.now(), made)} for the ${made} for which it is read anew.`,
+    );
+  }
+  function pathOf(at: number): string {
+    return (tried[at] as Mutant).path;
+  }
 }
 
-/** Test files in their order, without those that would take the whole beyond so many milliseconds. */
-function inTime(paths: readonly string[], times: ReadonlyMap<string, number>, most: number): string[] {
-  let sum = 0;
-  return paths.filter((path) => {
-    const own = times.get(path) ?? 0;
-    if (sum + own > most) return false;
-    sum += own;
-    return true;
-  });
+/** The changes of each file, for the processes that hold them. */
+function written(folder: string, tried: readonly Mutant[]): string {
+  const changes: Record<string, Switched[]> = {};
+  for (const [at, { path, start, end, text, operator }] of tried.entries())
+    changes[path] = [...(changes[path] ?? []), { id: at + 1, start, end, text, operator }];
+  const file = join(folder, 'changes.json');
+  writeFileSync(file, JSON.stringify(changes));
+  return file;
 }
 
 const short = (text: string) => {

@@ -11,8 +11,8 @@ export function withCountedLoops(path: string, code: string): string {
   for (const node of nodesOf(program)) {
     if (!loops.includes(node.type)) continue;
     const body = node.body as SyntaxNode;
-    if (body.type === 'BlockStatement') inserts.push([body.start + 1, 'globalThis.turn?.();']);
-    else inserts.push([body.start, '{globalThis.turn?.();'], [body.end, '}']);
+    if (body.type === 'BlockStatement') inserts.push([body.start + 1, 'turn$();']);
+    else inserts.push([body.start, '{turn$();'], [body.end, '}']);
   }
   return inserts
     .sort(([a], [b]) => b - a)

@@ -1,92 +1,112 @@
 import { type ChildProcess, fork } from 'node:child_process';
+import { createServer, type Server, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { resolve } from 'node:path';
+import type { Answer, Order } from './order';
 
-/** Test files to run, with one file of the program changed or none. */
-export interface Job {
-  id: number;
-  change: { path: string; code: string } | null;
-  tests: string[];
-}
-export interface Result {
-  id: number;
-  /** Test files in which something failed. */
-  failed: string[];
-  /** What broke outside any test. */
-  broken: string[];
-  /** Milliseconds per test file. */
-  times: Record<string, number>;
-  ms: number;
+/** A file of changes, how many they are, and a test file to begin with. */
+export interface Setting {
+  changes: string;
+  count: number;
+  first: string;
 }
 
-/** Loops are counted; this is for what no counter sees, such as a text that grows without end. Own limit, no source. */
-const longestMs = 180_000;
+/** One process that runs test files; one that hangs or dies is replaced with the next order. */
+export class Tester {
+  /** Raised when a process ends: what was read or kept in it is gone. */
+  life = 0;
+  private process: ChildProcess | null = null;
+  private waiting: ServerResponse | null = null;
+  private arrived: (answer: Answer | null) => void = () => {};
 
-/**
- * Runs all jobs in `count` processes of their own; one that hangs or dies is replaced and its job is told as broken.
- * Once `over` says so, no further job is begun.
- */
-export async function runJobs(
-  jobs: Job[],
-  count: number,
-  told: (result: Result, job: Job) => void,
-  over: () => boolean = () => false,
-): Promise<void> {
-  const waiting = [...jobs];
-  await Promise.all(
-    Array.from({ length: Math.min(count, jobs.length) }, async () => {
-      let worker: ChildProcess | null = null;
-      for (let job = waiting.shift(); job && !over(); job = waiting.shift()) {
-        worker ??= await started();
-        const result = await answered(worker, job);
-        if (result.broken.includes(gone)) {
-          end(worker);
-          worker = null;
-        }
-        told(result, job);
-      }
-      if (worker) end(worker);
-    }),
-  );
-}
+  private constructor(
+    private readonly setting: Setting,
+    private readonly server: Server,
+  ) {}
 
-/** Said of a run whose process gave no answer in time. */
-export const gone = 'the tests hung or their process died';
+  static async open(setting: Setting): Promise<Tester> {
+    const server = createServer();
+    const tester = new Tester(setting, server);
+    server.on('request', (request, response) => {
+      let text = '';
+      request.setEncoding('utf8');
+      request.on('data', (part: string) => {
+        text += part;
+      });
+      request.on('end', () => {
+        tester.waiting = response;
+        tester.arrived(JSON.parse(text) as Answer | null);
+      });
+    });
+    await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
+    return tester;
+  }
 
-/** Whether a run says nothing of the change: no test failed, but the run itself broke, as on a machine that is too busy. */
-export const isVoid = ({ failed, broken }: Result): boolean =>
-  failed.length === 0 && broken.some((what) => what === gone || what.includes('[vitest-pool]'));
+  /** Runs an order; one that is not answered after so many milliseconds is told as gone. */
+  async run(order: Order, longest: number): Promise<Answer> {
+    if (this.process === null) await this.start();
+    const answer = await this.told(() => {
+      this.waiting?.end(JSON.stringify(order));
+      this.waiting = null;
+    }, longest);
+    if (answer) return answer;
+    this.stop();
+    return { failed: [], why: 'gone', ms: longest, times: {}, turns: 0, reached: { whole: [], tests: {} }, gone: true };
+  }
 
-function started(): Promise<ChildProcess> {
-  const worker = fork(resolve(import.meta.dirname, 'worker.ts'), {
-    execArgv: ['--import', 'tsx'],
-    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
-    // A group of its own, so that what it started ends with it.
-    detached: true,
-  });
-  return new Promise((done, failed) => {
-    worker.once('message', () => done(worker));
-    worker.once('exit', (code) => failed(new Error(`the process that runs tests ended with ${code}`)));
-  });
-}
+  /** Ends the process; the next order starts another. */
+  stop(): void {
+    try {
+      // A group of its own, so that what it started ends with it.
+      if (this.process?.pid !== undefined) process.kill(-this.process.pid, 'SIGKILL');
+    } catch {
+      // It had ended already.
+    }
+    this.process = null;
+    this.waiting = null;
+    this.life += 1;
+  }
 
-function answered(worker: ChildProcess, job: Job): Promise<Result> {
-  return new Promise((done) => {
-    const finish = (result: Result) => {
-      clearTimeout(timer);
-      worker.removeAllListeners('message').removeAllListeners('exit');
-      done(result);
-    };
-    const lost = () => finish({ id: job.id, failed: [], broken: [gone], times: {}, ms: longestMs });
-    const timer = setTimeout(lost, longestMs);
-    worker.once('message', (result) => finish(result as Result)).once('exit', lost);
-    worker.send(job);
-  });
-}
+  close(): void {
+    this.stop();
+    this.server.closeAllConnections();
+    this.server.close();
+  }
 
-function end(worker: ChildProcess): void {
-  try {
-    if (worker.pid !== undefined) process.kill(-worker.pid, 'SIGKILL');
-  } catch {
-    // It had ended already.
+  private async start(): Promise<void> {
+    const { port } = this.server.address() as AddressInfo;
+    const { changes, count, first } = this.setting;
+    await this.told(() => {
+      this.process = fork(resolve(import.meta.dirname, 'worker.ts'), {
+        execArgv: ['--import', 'tsx'],
+        stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
+        detached: true,
+        env: {
+          ...process.env,
+          MUTATION_ADDRESS: `http://127.0.0.1:${port}/`,
+          MUTATION_FILE: changes,
+          MUTATION_CHANGES: String(count),
+          MUTATION_FIRST: first,
+        },
+      });
+    }, 120_000);
+    if (this.waiting === null) throw new Error('The process that runs tests did not start.');
+  }
+
+  /** What arrives after `begin`; null where nothing does in time or the process ends before. */
+  private told(begin: () => void, longest: number): Promise<Answer | null> {
+    return new Promise((done) => {
+      const finish = (answer: Answer | null) => {
+        clearTimeout(timer);
+        this.process?.off('exit', lost);
+        this.arrived = () => {};
+        done(answer);
+      };
+      const lost = () => finish(null);
+      const timer = setTimeout(lost, longest);
+      this.arrived = finish;
+      begin();
+      this.process?.once('exit', lost);
+    });
   }
 }

@@ -1,0 +1,103 @@
+import type { Answer, Order } from './order';
+import { whole } from './order';
+import { type Known, longestFor, type Step, turnsFor } from './plan';
+import type { Tester } from './pool';
+
+/**
+ * What became of a change. `hung` counts as noticed: the run hung or its process died, and the unchanged run before it
+ * did not. `void`: the tests fail without the change as well, so that nothing can be told.
+ */
+export type Verdict = 'noticed' | 'alive' | 'hung' | 'void';
+
+export class Judge {
+  /** How many runs in between changed nothing, and those that failed. */
+  controls = 0;
+  lost: string[] = [];
+  /** The tests that ran unchanged in this life of the process. */
+  private ran = new Map<string, Set<string>>();
+  private life = 0;
+
+  constructor(
+    private readonly tester: Tester,
+    private readonly known: ReadonlyMap<string, Known>,
+  ) {}
+
+  /** In a process that has read the program: a change is turned on, and what fails then must pass when it is off. */
+  async warm(change: number, steps: readonly Step[]): Promise<Verdict> {
+    for (const step of steps) {
+      for (let attempt = 0; ; attempt++) {
+        if (!(await this.readUnchanged(step))) return 'void';
+        const answer = await this.run(step, change, false);
+        if (answer.gone) return 'hung';
+        if (answer.failed.length === 0) break;
+        this.controls += 1;
+        const off = await this.run({ ...step, tests: onlyNamed(answer, step) }, 0, false);
+        if (!off.gone && off.failed.length === 0) return 'noticed';
+        // Something that an earlier change made was kept: once more in a new process.
+        this.tester.stop();
+        if (attempt > 0) {
+          this.lost.push(`${step.file}: ${off.failed.join(', ')} ${off.why}`);
+          return 'void';
+        }
+      }
+    }
+    return 'alive';
+  }
+
+  /** Where what stands there is made once, as the program is read: the program is read anew with the change on. */
+  async anew(change: number, steps: readonly Step[]): Promise<Verdict> {
+    this.ran.clear();
+    for (const [at, step] of steps.entries()) {
+      const answer = await this.run(step, change, at === 0);
+      if (answer.gone) return 'hung';
+      if (answer.failed.length > 0) return 'noticed';
+    }
+    return 'alive';
+  }
+
+  /** The same without any change: what fails then makes what was told before doubtful. */
+  async control(steps: readonly Step[]): Promise<void> {
+    this.controls += 1;
+    for (const [at, step] of steps.entries()) {
+      const answer = await this.run(step, 0, at === 0);
+      if (answer.gone || answer.failed.length > 0) {
+        this.lost.push(`${step.file}: ${answer.failed.join(', ')} ${answer.why}`);
+        this.tester.stop();
+        return;
+      }
+    }
+  }
+
+  /** What was read, and kept, by tests that ran in this process already, was made without a change. */
+  ranUnchanged(file: string, tests: readonly string[]): void {
+    if (this.life !== this.tester.life) this.ran.clear();
+    this.life = this.tester.life;
+    this.ran.set(file, new Set([...(this.ran.get(file) ?? []), ...tests]));
+  }
+
+  private async readUnchanged(step: Step): Promise<boolean> {
+    if (this.life !== this.tester.life) this.ran.clear();
+    const tests = step.tests.filter((test) => !this.ran.get(step.file)?.has(test));
+    if (tests.length === 0) return true;
+    this.controls += 1;
+    const answer = await this.run({ ...step, tests }, 0, false);
+    if (answer.gone || answer.failed.length > 0) {
+      this.lost.push(`${step.file}: ${answer.failed.join(', ')} ${answer.why}`);
+      this.tester.stop();
+      return false;
+    }
+    this.ranUnchanged(step.file, tests);
+    return true;
+  }
+
+  private run({ file, tests, ms }: Step, change: number, anew: boolean): Promise<Answer> {
+    const known = this.known.get(file);
+    const names = known ? Object.keys(known.times) : null;
+    const order: Order = { file, tests, known: names, change, anew, turns: turnsFor(known), stop: true };
+    return this.tester.run(order, longestFor(ms));
+  }
+}
+
+/** The tests that failed, or all of them where it was the file. */
+const onlyNamed = ({ failed }: Answer, { tests }: Step): string[] =>
+  failed.includes(whole) ? tests : failed.filter((name) => tests.includes(name)).concat(failed.some((name) => !tests.includes(name)) ? tests : []);
