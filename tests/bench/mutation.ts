@@ -31,7 +31,10 @@ const { values } = parseArgs({
     file: { type: 'string' },
     /** So many of the test files that can reach a change, the nearest first; what only others would notice counts as alive. */
     near: { type: 'string', default: '20' },
-    /** Of their tests, as many as take so many seconds unchanged; what only slower ones would notice counts as alive. */
+    /**
+     * Of their tests, as many as take so many seconds unchanged, and none that takes a third of them alone; what only
+     * slower ones would notice counts as alive.
+     */
     seconds: { type: 'string', default: '30' },
     workers: { type: 'string', default: String(availableParallelism()) },
     /** After so long no further change is tried; those tried are as random a draw as all. */
@@ -63,7 +66,9 @@ export async function bench(): Promise<void> {
   const drawn = draw(chosen, Number(values.count), seed).filter(
     ({ path }) => !values.file || path.includes(values.file),
   );
-  console.log(`${drawn.length} changes drawn with seed ${seed} from ${chosen.join(', ')}; ${values.workers} processes.`);
+  console.log(
+    `${drawn.length} changes drawn with seed ${seed} from ${chosen.join(', ')}; ${values.workers} processes.`,
+  );
   for (const stale of staleArguments()) console.log(`An argued change is not there any more: ${stale}`);
   const equal = drawn.filter((mutant) => argued(mutant));
   const tried = drawn.filter((mutant) => !argued(mutant));
@@ -87,10 +92,11 @@ export async function bench(): Promise<void> {
   }
 
   async function judgeAll(testers: readonly Tester[], files: readonly string[], tried: readonly Mutant[]) {
+    const most = Number(values.seconds) * 1000;
     const known = new Map<string, Known>();
     const judges = testers.map((tester) => new Judge(tester, known));
     await shared(testers, [...files], async (file, worker) => {
-      const told = await learn(testers[worker] as Tester, file);
+      const told = await learn(testers[worker] as Tester, file, most / 3);
       if (typeof told === 'string') console.log(`Not used, as it fails beside others in one process: ${file}, ${told}`);
       else {
         known.set(file, told);
@@ -102,7 +108,6 @@ export async function bench(): Promise<void> {
     console.log(`${known.size} of ${files.length} test files pass unchanged beside others, twice, in ${learned} s.\n`);
 
     const times = new Map([...known.values()].map(({ file, ms }) => [file, ms]));
-    const most = Number(values.seconds) * 1000;
     const nearest = (path: string) => near(path, times).map((file) => known.get(file) as Known);
     const once = new Set([...known.values()].flatMap((one) => [...one.once]));
     const verdicts = new Map<number, Verdict>();

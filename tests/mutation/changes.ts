@@ -104,7 +104,8 @@ const operators: Record<string, Operator> = {
     if (node.type !== 'CallExpression' || callee.type !== 'MemberExpression' || callee.computed || optional) return [];
     const name = read(callee.property);
     const after = `(${given.map(read).join(', ')})`;
-    if (swapped[name]) return [`${read(callee.object)}${callee.optional ? '?.' : '.'}${swapped[name]}${after}`];
+    if (Object.hasOwn(swapped, name))
+      return [`${read(callee.object)}${callee.optional ? '?.' : '.'}${swapped[name]}${after}`];
     return leftOut.includes(name) ? [read(callee.object)] : [];
   },
   text: (node) => {

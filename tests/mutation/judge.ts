@@ -92,12 +92,13 @@ export class Judge {
 
   private run({ file, tests, ms }: Step, change: number, anew: boolean): Promise<Answer> {
     const known = this.known.get(file);
-    const names = known ? Object.keys(known.times) : null;
-    const order: Order = { file, tests, known: names, change, anew, turns: turnsFor(known), stop: true };
+    const order: Order = { file, tests, known: known?.all ?? null, change, anew, turns: turnsFor(known), stop: true };
     return this.tester.run(order, longestFor(ms));
   }
 }
 
 /** The tests that failed, or all of them where it was the file. */
 const onlyNamed = ({ failed }: Answer, { tests }: Step): string[] =>
-  failed.includes(whole) ? tests : failed.filter((name) => tests.includes(name)).concat(failed.some((name) => !tests.includes(name)) ? tests : []);
+  failed.includes(whole)
+    ? tests
+    : failed.filter((name) => tests.includes(name)).concat(failed.some((name) => !tests.includes(name)) ? tests : []);

@@ -5,8 +5,10 @@ import type { Tester } from './pool';
 /** What a test file does when nothing is changed. */
 export interface Known {
   file: string;
+  /** The full names of all its tests. */
+  all: string[];
   ms: number;
-  /** Milliseconds of each test, by its full name. */
+  /** Milliseconds of each test that is used, by its full name. */
   times: Record<string, number>;
   turns: number;
   /** The changes whose places its reading and its hooks reach, and those of each test, also when it runs a second time. */
@@ -28,11 +30,17 @@ export const turnsFor = (known: Known | undefined): number => (known ? known.tur
 /** Twenty times what the unchanged tests take, and a minute: then the process counts as hung. Own limit, no source. */
 export const longestFor = (ms: number): number => ms * 20 + 60_000;
 
-/** A file's tests, run twice without a change; null, with the reason, where they do not pass beside others. */
-export async function learn(tester: Tester, file: string): Promise<Known | string> {
+/**
+ * A file's tests, run twice without a change, and what each reaches; or why they are not used. A test that takes more
+ * than so many milliseconds is left out.
+ */
+export async function learn(tester: Tester, file: string, most: number): Promise<Known | string> {
   const order: Order = { file, tests: null, known: null, change: 0, anew: false, turns: 1e12, stop: false };
   const first = await tester.run(order, 400_000);
-  const again = first.failed.length > 0 || first.gone ? first : await tester.run(order, 400_000);
+  const all = Object.keys(first.times);
+  const tests = all.filter((name) => (first.times[name] as number) <= most);
+  const bad = first.failed.length > 0 || first.gone === true;
+  const again = bad ? first : await tester.run({ ...order, tests, known: all }, 400_000);
   if (again.failed.length > 0 || again.gone) return again.gone ? 'hung' : `${again.failed[0]}: ${again.why}`;
   const kept = (name: string): number[] => {
     const numbers = (answer: Answer) =>
@@ -42,12 +50,13 @@ export async function learn(tester: Tester, file: string): Promise<Known | strin
   };
   return {
     file,
+    all,
     ms: again.ms,
     times: again.times,
     turns: again.turns,
     whole: new Set(again.reached.whole),
     tests: new Map(Object.entries(again.reached.tests).map(([name, ids]) => [name, new Set(ids)])),
-    once: new Set([whole, ...Object.keys(first.reached.tests)].flatMap(kept)),
+    once: new Set([whole, ...tests].flatMap(kept)),
   };
 }
 

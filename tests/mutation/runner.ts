@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { request } from 'node:http';
 import { resolve } from 'node:path';
 import { type RunnerTestCase, type RunnerTestFile, type RunnerTestSuite, TestRunner } from 'vitest';
+import { builtinEnvironments } from 'vitest/runtime';
 import { type Answer, type Order, whole } from './order';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -11,6 +13,7 @@ let answer = blank();
 let reached: Uint8Array = new Uint8Array(Number(process.env.MUTATION_CHANGES) + 1);
 let turns = 0;
 let startedAt = 0;
+let leave: () => Promise<void> = async () => {};
 
 /** Reached places and turns are counted by the program itself: see `withSwitches` and `withCountedLoops`. */
 Object.assign(globalThis, {
@@ -59,12 +62,25 @@ function ask(body: unknown): Promise<Order | null> {
   });
 }
 
+/** What vitest 5.1 keeps with its runner: the files that it is going through, and the modules that were read. */
+interface Inside {
+  workerState: {
+    ctx: { files: { filepath: string }[] };
+    evaluatedModules: {
+      idToModuleMap: Map<
+        string,
+        { promise: unknown; exports: unknown; evaluated: boolean; importers: { clear: () => void } }
+      >;
+    };
+  };
+}
+
 /**
  * Vitest's own runner, which takes one order after another in one process: modules are read once, and each order adds a
- * file to the list that vitest is going through (vitest 5.1 hands its runner that very list).
+ * file to the list that vitest is going through.
  */
 export default class OrderedRunner extends TestRunner {
-  private files = (this.workerState.ctx as unknown as { files: { filepath: string }[] }).files;
+  private readonly worker = (this as unknown as Inside).workerState;
 
   override async onBeforeRunSuite(suite: RunnerTestSuite): Promise<void> {
     if (!holdsChosen(suite)) suite.mode = 'skip';
@@ -91,9 +107,11 @@ export default class OrderedRunner extends TestRunner {
 
   override async onAfterRunFiles(files: RunnerTestFile[]): Promise<void> {
     super.onAfterRunFiles(files);
-    for (const file of files) for (const suite of suitesOf(file)) if (suite.result?.errors?.length) fail(whole, suite.result.errors[0]);
+    for (const file of files)
+      for (const suite of suitesOf(file)) if (suite.result?.errors?.length) fail(whole, suite.result.errors[0]);
     answer.reached.whole = [...new Set([...answer.reached.whole, ...reachedSince()])];
     answer.ms = performance.now() - startedAt;
+    await leave();
     const begins = order === null;
     order = await ask(begins ? null : answer);
     if (order === null) return;
@@ -103,12 +121,13 @@ export default class OrderedRunner extends TestRunner {
     reachedSince();
     turns = 0;
     startedAt = performance.now();
-    this.files.push({ filepath: resolve(root, order.file) });
+    leave = await entered(resolve(root, order.file));
+    this.worker.ctx.files.push({ filepath: resolve(root, order.file) });
   }
 
   /** Forgets every module of the program and its tests, so that the next file reads them anew. */
   private forget(): void {
-    for (const [id, module] of this.workerState.evaluatedModules.idToModuleMap) {
+    for (const [id, module] of this.worker.evaluatedModules.idToModuleMap) {
       if (!id.includes(root) || id.includes('/node_modules/')) continue;
       module.promise = undefined;
       module.exports = undefined;
@@ -118,9 +137,18 @@ export default class OrderedRunner extends TestRunner {
   }
 }
 
+/** Gives a test file the page that it asks for; vitest itself starts a process of its own for each sort. */
+async function entered(file: string): Promise<() => Promise<void>> {
+  if (!/^\/\/ @vitest-environment jsdom$/m.test(readFileSync(file, 'utf8'))) return async () => {};
+  const page = await builtinEnvironments.jsdom.setup(globalThis, {});
+  return async () => page.teardown(globalThis);
+}
+
 const isChosen = (test: RunnerTestCase): boolean =>
   order !== null &&
-  (order.tests === null || order.tests.includes(test.fullTestName) || order.known?.includes(test.fullTestName) === false);
+  (order.tests === null ||
+    order.tests.includes(test.fullTestName) ||
+    order.known?.includes(test.fullTestName) === false);
 const holdsChosen = (suite: RunnerTestSuite): boolean =>
   suite.tasks.some((task) => (task.type === 'suite' ? holdsChosen(task) : isChosen(task)));
 function* suitesOf(suite: RunnerTestSuite): Generator<RunnerTestSuite> {

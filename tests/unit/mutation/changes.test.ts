@@ -6,6 +6,7 @@ import { argued, staleArguments } from '../../mutation/equivalent';
 import equivalents from '../../mutation/equivalents.json';
 import { withCountedLoops } from '../../mutation/loops';
 import { importersOf, testsOf } from '../../mutation/reach';
+import { withSwitches } from '../../mutation/switches';
 import type { SyntaxNode } from '../layout/source-files';
 
 /** Every changed text that is made of a code. */
@@ -52,6 +53,7 @@ describe('changes of a program', () => {
       "const a = b as 'c';",
       "throw new TypeError('a');",
       'const a = { b: c }.b;',
+      'const a = b.toString();',
     ])
       expect(changed(code)).toEqual([]);
   });
@@ -62,6 +64,37 @@ describe('changes of a program', () => {
     expect(places(7)).toEqual(places(7));
     expect(places(7)).not.toEqual(places(8));
     expect(places(7).filter((place) => place.startsWith('src/question/')).length).toBe(20);
+  });
+});
+
+describe('changes that wait behind numbers', () => {
+  const program = (code: string) => parseSync('a.ts', code).program as unknown as SyntaxNode;
+  const outcome = (code: string, on: number, reached = new Set<number>()): unknown => {
+    const isOn = (id: number) => reached.add(id) && id === on;
+    try {
+      return new Function('on$', 'turn$', `${code}\nreturn of;`)(isOn, () => undefined)(7, { list: [3, 9, 1] });
+    } catch (error) {
+      return `threw ${(error as Error).name}`;
+    }
+  };
+
+  it.each([
+    'const of = (a, b) => (a < 10 && b.list.some((one) => one > 2) ? a - 1 : -a);',
+    'const of = (a, b) => b.none?.list.filter((one) => one > 2).length ?? b.list.toSorted().filter((one) => one > a)[0];',
+    'function of(a, b) { let sum = 0; for (const one of b.list) { if (one === 9) continue; sum += one; } if (sum > 3) return `x`; else if (!a) return "y"; return sum; }',
+    'const step = 2; const of = (a, b) => { if (a > 5) if (b.list.length === step) return true; else a -= step; return a + 1; };',
+    "const of = (a, b) => { switch (a) { case 7: a++; break; default: return 'x'.trim(); } return b.list.slice(1).map((one) => one * a); };",
+  ])('happen as if the text were changed, one at a time: %s', (code) => {
+    const changes = changesOf(code, program(code)).map((change, at) => ({ ...change, id: at + 1 }));
+    const all = withSwitches('a.ts', code, changes);
+    const reached = new Set<number>();
+    expect(outcome(all, 0, reached)).toEqual(outcome(code, 0));
+    for (const { id, start, end, text } of changes) {
+      const alone = outcome(code.slice(0, start) + text + code.slice(end), 0);
+      expect([id, outcome(all, id)]).toEqual([id, alone]);
+      // What differs has been reached: no change that could be noticed is passed over as unreached.
+      if (JSON.stringify(alone) !== JSON.stringify(outcome(code, 0))) expect(reached).toContain(id);
+    }
   });
 });
 
@@ -88,7 +121,7 @@ describe('what runs against a change', () => {
 
   it('counts the turns of each loop, so that an endless one ends', () => {
     expect(withCountedLoops('a.ts', 'for (const a of b) { c(); } while (d) e();')).toBe(
-      'for (const a of b) {globalThis.turn?.(); c(); } while (d) {globalThis.turn?.();e();}',
+      'for (const a of b) {turn$(); c(); } while (d) {turn$();e();}',
     );
   });
 });
