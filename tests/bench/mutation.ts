@@ -32,7 +32,7 @@ const { values } = parseArgs({
     /** So many of the test files that can reach a change, the nearest first; what only others would notice counts as alive. */
     near: { type: 'string', default: '20' },
     /**
-     * Of their tests, as many as take so many seconds unchanged, and none that takes a third of them alone; what only
+     * Of their tests, as many as take so many seconds unchanged, and none that takes half of them alone; what only
      * slower ones would notice counts as alive.
      */
     seconds: { type: 'string', default: '30' },
@@ -96,7 +96,7 @@ export async function bench(): Promise<void> {
     const known = new Map<string, Known>();
     const judges = testers.map((tester) => new Judge(tester, known));
     await shared(testers, [...files], async (file, worker) => {
-      const told = await learn(testers[worker] as Tester, file, most / 3);
+      const told = await learn(testers[worker] as Tester, file, most / 2);
       if (typeof told === 'string') console.log(`Not used, as it fails beside others in one process: ${file}, ${told}`);
       else {
         known.set(file, told);

@@ -60,7 +60,7 @@ export async function learn(tester: Tester, file: string, most: number): Promise
   };
 }
 
-/** The tests that reach a change's place, file by file in the order given, as many as take so many milliseconds. */
+/** The tests that reach a change's place, out of the first files as many as take so many milliseconds; what takes least runs first. */
 export function stepsFor(change: number, files: readonly Known[], most: number): Step[] {
   return within(files, most, (known, test) => known.whole.has(change) || known.tests.get(test)?.has(change) === true);
 }
@@ -82,5 +82,5 @@ function within(files: readonly Known[], most: number, takes: (known: Known, tes
     }
     if (tests.length > 0) steps.push({ file: known.file, tests, ms });
   }
-  return steps;
+  return steps.sort((a, b) => a.ms - b.ms);
 }
