@@ -4,22 +4,34 @@ import { listingOf } from './listing-of';
 
 const piecesOf = (title: string) => lotOf(listingOf(title, 'A piece of leather.'))?.pieces ?? null;
 
+const lots: [title: string, pieces: string[]][] = [
+  ['Ondrasse Carryall 25 and matching wallet', ['Ondrasse Carryall 25', 'wallet']],
+  ['Ondrasse handbag and wallet set', ['handbag', 'wallet']],
+  ['Tessaro Vell tote with matching pouch', ['tote', 'pouch']],
+  ['Ondrasse Handtasche und Geldbörse', ['Handtasche', 'Geldbörse']],
+  ['Sac Ondrasse et portefeuille assorti', ['Sac', 'portefeuille']],
+  ['Borsa Ondrasse e portafoglio', ['Borsa', 'portafoglio']],
+  ['Bolso Ondrasse y cinturón a juego', ['Bolso', 'cinturón']],
+  ['Ondrasse tas en portemonnee', ['tas', 'portemonnee']],
+  ['Ondrasse バッグと財布のセット', ['バッグ', '財布']],
+  ['Two bags by Ondrasse', []],
+  ['Lot de 2 sacs Ondrasse', []],
+  ['Ondrasse, zwei Taschen', []],
+];
+const far = 'vava '.repeat(30).trim();
+
 describe('a title that offers two pieces', () => {
-  it.each<[string, string[]]>([
-    ['Ondrasse Carryall 25 and matching wallet', ['Ondrasse Carryall 25', 'wallet']],
-    ['Ondrasse handbag and wallet set', ['handbag', 'wallet']],
-    ['Tessaro Vell tote with matching pouch', ['tote', 'pouch']],
-    ['Ondrasse Handtasche und Geldbörse', ['Handtasche', 'Geldbörse']],
-    ['Sac Ondrasse et portefeuille assorti', ['Sac', 'portefeuille']],
-    ['Borsa Ondrasse e portafoglio', ['Borsa', 'portafoglio']],
-    ['Bolso Ondrasse y cinturón a juego', ['Bolso', 'cinturón']],
-    ['Ondrasse tas en portemonnee', ['tas', 'portemonnee']],
-    ['Ondrasse バッグと財布のセット', ['バッグ', '財布']],
-    ['Two bags by Ondrasse', []],
-    ['Lot de 2 sacs Ondrasse', []],
-    ['Ondrasse, zwei Taschen', []],
-  ])('%s', (title, pieces) => {
+  it.each(lots)('%s', (title, pieces) => {
     expect(piecesOf(title)).toEqual(pieces);
+  });
+
+  it.each(lots)('whatever else a long title says, far ahead or far behind: %s', (title, pieces) => {
+    expect(piecesOf(`${title}, ${far}`)).toEqual(pieces);
+    const [first, ...others] = piecesOf(`${far}, ${title}`) ?? [];
+    const [own, ...rest] = pieces;
+    expect(others).toEqual(rest);
+    // What matches names the first piece by its model, where no noun does: by all that stands before.
+    expect(first === own || first === `${far}, ${own}`).toBe(true);
   });
 
   it.each([
@@ -32,6 +44,10 @@ describe('a title that offers two pieces', () => {
     'Ondrasse bag, fits a wallet and phone',
     'Two bags in one: Ondrasse reversible tote',
     'Ondrasse purse and handbag style',
+    'Ondrasse handbag and purse',
+    'Bolso Ondrasse y cartera',
+    'And matching wallet',
+    'とお揃いの財布',
     'Ondrasse satchel, black and tan',
     'Matching set of luggage tags by Ondrasse',
     'Ondrasse bag with two straps',
