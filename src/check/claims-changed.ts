@@ -24,7 +24,6 @@ export const claimsChanged = defineCheck({
       const fresh = after.get(subject);
       if (!fresh || fresh.some(({ says }) => old.some((one) => one.says === says))) return [];
       const [was, is] = [old[0], fresh[0]];
-      if (!was || !is) return [];
       return [
         {
           kind: 'doubt' as const,
@@ -43,13 +42,15 @@ interface Meant {
   words: string;
   says: string;
 }
-function bySubject(claims: Claim[]): Map<ChangedSubject, Meant[]> {
-  const subjects = new Map<ChangedSubject, Meant[]>();
+function bySubject(claims: Claim[]): Map<ChangedSubject, [Meant, ...Meant[]]> {
+  const subjects = new Map<ChangedSubject, [Meant, ...Meant[]]>();
   for (const claim of claims) {
     const says = statementOf(claim);
     if (says === null) continue;
     const subject = claim.kind as ChangedSubject;
-    subjects.set(subject, [...(subjects.get(subject) ?? []), { id: claim.id, words: claim.words, says }]);
+    const meant: Meant = { id: claim.id, words: claim.words, says };
+    const others = subjects.get(subject);
+    subjects.set(subject, others ? [...others, meant] : [meant]);
   }
   return subjects;
 }

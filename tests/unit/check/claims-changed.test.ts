@@ -26,6 +26,19 @@ describe('claims-changed', () => {
     ]);
     expect(said(claimsChanged, facts({ previous: look({ claims: [madeIn(1987)] }) }))).toEqual(['silent']);
   });
+  it('quotes what was said first of several, then and now', () => {
+    const then = [
+      { ...madeIn(1987), id: 'a' },
+      { ...madeIn(1988), id: 'b', words: 'of 1988' },
+    ];
+    const now = [
+      { ...madeIn(1995), id: 'c' },
+      { ...madeIn(1996), id: 'd', words: 'of 1996' },
+    ];
+    expect(claimsChanged.judge(facts({ previous: look({ claims: then }), claims: now }))).toMatchObject({
+      findings: [{ data: { before: 'made in 1987', now: 'made in 1995' }, claims: ['c'] }],
+    });
+  });
   it('does not apply at the first look', () => {
     expect(said(claimsChanged, facts({ claims: [claim('origin', 'made in Italy', { place: 'IT' })] }))[0]).toMatch(
       /^not-applicable/,

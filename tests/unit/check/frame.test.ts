@@ -3,7 +3,8 @@ import * as z from 'zod';
 import { defineCheck, practice } from '../../../src/check/frame';
 import { because } from '../../../src/check/reasons';
 import type { Outcome } from '../../../src/check/types';
-import { facts, madeIn, readPhoto, said, unreadPhoto, withPhotos } from './sample';
+import type { MakerFile } from '../../../src/maker/types';
+import { facts, judgedBy, madeIn, ondrasse, readPhoto, said, unreadPhoto, withPhotos } from './sample';
 
 const head = {
   id: 'sample-check',
@@ -46,6 +47,19 @@ describe('defineCheck', () => {
   it('cannot tell when a field that it needs is not stated', () => {
     const check = defineCheck({ ...head, needs: { stated: ['price'] }, run: () => [] });
     expect(said(check, facts())).toEqual(['cannot-tell: the page does not state the price']);
+  });
+
+  it('names the first section that the maker file lacks', () => {
+    const check = defineCheck({ ...head, needs: { maker: ['prices', 'models', 'codeSystems'] }, run: () => [] });
+    const sections = (given: Partial<MakerFile>) => {
+      const outcome = check.judge(judgedBy(facts(), { ...ondrasse, ...given }));
+      return 'why' in outcome ? outcome.why : outcome.outcome;
+    };
+    expect(sections({})).toBe('silent');
+    expect(sections({ models: [], codeSystems: [] })).toMatchObject({
+      reason: 'maker-file-silent',
+      data: { maker: 'Ondrasse', section: 'models' },
+    });
   });
 
   it('hands over a computed fact, or says why it is not known without running', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { modelMadeThen } from '../../../src/check/model-made-then';
-import { claim, facts, kv0915, madeIn, said } from './sample';
+import type { Facts } from '../../../src/check/types';
+import { claim, facts, judgedBy, kv0915, madeIn, ondrasse, said } from './sample';
 
 describe('model-made-then', () => {
   const carryall = claim('model', 'Carryall 30', { model: 'Carryall 30' });
@@ -14,6 +15,25 @@ describe('model-made-then', () => {
       'doubt: Ondrasse made the Carryall 30 from 1985 to 2012, but it is said to be of “made in 1978”.',
     ]);
     expect(said(modelMadeThen, facts({ claims: [carryall, madeIn(1984)] }))).toEqual(['silent']);
+  });
+  it('tells all the years of a model that was made again', () => {
+    const runs = (...years: [string, string][]) =>
+      judgedBy(facts({ claims: [carryall, madeIn(1978)] }), {
+        ...ondrasse,
+        models: [{ name: 'Carryall 30', runs: years.map((made) => ({ made })) }],
+      });
+    const spanOf = ([from, to]: [string, string]) =>
+      expect.objectContaining({ from: `${from}-01-01`, to: `${to}-12-31` });
+    const [first, again]: [string, string][] = [
+      ['1985', '1990'],
+      ['2001', '2004'],
+    ];
+    const dataOf = (given: Facts) => {
+      const outcome = modelMadeThen.judge(given);
+      return 'findings' in outcome ? outcome.findings.map(({ data }) => [data.made, data.again]) : outcome;
+    };
+    expect(dataOf(runs(first))).toEqual([[spanOf(first), undefined]]);
+    expect(dataOf(runs(first, again))).toEqual([[spanOf(first), [spanOf(again)]]]);
   });
   it('cannot tell without a date, and does not apply without a model', () => {
     expect(said(modelMadeThen, facts({ claims: [carryall] }))).toEqual([

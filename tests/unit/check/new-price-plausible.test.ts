@@ -85,6 +85,24 @@ testRule(newPricePlausible, {
         evidence: ['price-asked-new-0', 'floor-0'],
       },
     ],
+    'on a claim that only the page’s data make': [
+      {
+        ...inField(12_400),
+        claims: [
+          { ...claim('condition', 'new', { condition: 'new' }), at: { field: 'data', start: 0, end: 3 } } as never,
+        ],
+      },
+      {
+        kind: 'doubt',
+        data: { said: { words: 'new', inData: true }, price: priceOf(12_400), maker: 'Ondrasse', floor, share: 0.2 },
+        says: "The page’s data say new at EUR 124; Ondrasse's smallest new piece was EUR 620 in 2015.",
+        basis: ['EUR 124 is at most 20% of EUR 620'],
+        asks: ['purchase'],
+        claims: ['claim-condition'],
+        source,
+        evidence: ['price-asked-new-0', 'floor-0'],
+      },
+    ],
     'against the latest price where nobody says when it was made': [
       withFloors(null),
       {
@@ -124,6 +142,14 @@ testRule(newPricePlausible, {
       judgedBy(asking(5_000, 'EUR'), { ...ondrasse, prices: [] }),
       'not-applicable',
       'maker-file-silent',
+    ],
+    'where the file has prices of used pieces only': [
+      judgedBy(asking(5_000, 'EUR'), {
+        ...ondrasse,
+        prices: [{ condition: 'used', least: 300, currency: 'EUR', year: 2015 }],
+      }),
+      'not-applicable',
+      'maker-file-without-price',
     ],
   },
   limits: {

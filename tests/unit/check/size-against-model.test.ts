@@ -55,6 +55,27 @@ testRule(sizeAgainstModel, {
         evidence: ['size-read-0', 'model-size-width'],
       },
     ],
+    'with the sources that the file gives for the size': [
+      judgedBy(sized('Carryall 50', measureOf('width', 500, '50 cm')), {
+        ...ondrasse,
+        models: [
+          {
+            name: 'Carryall 50',
+            runs: [
+              { size: { width: 50, height: 40, depth: 20, unit: 'cm', tolerance: 1 }, sources: ['invented size list'] },
+            ],
+          },
+        ],
+      }),
+      {
+        kind: 'agreement',
+        data: { ...fitting(['width', 500]), model: 'Carryall 50' },
+        says: 'The listing states width 50 cm (19.7 in), which a Carryall 50 has.',
+        basis,
+        source: 'maker file of Ondrasse: size of Carryall 50 (source: invented size list)',
+        evidence: ['size-read-0', 'model-size-width'],
+      },
+    ],
     'for a row without names in any order': [
       row(21, 30, 17),
       {
