@@ -16,14 +16,12 @@ export function cleanJson(text: string): string {
   let cleaned = text.replace(/^[\uFEFF\s]+/, '').trimEnd();
   if (!cleaned.includes('"') && cleaned.includes('&quot;')) cleaned = decodeEntities(cleaned);
   for (let round = 0; round < 4; round += 1) {
-    const before = cleaned;
     cleaned = withoutSectionEnd(cleaned.replace(sectionStart, '').trimStart());
     cleaned = withoutCommentEnd(cleaned.replace(commentStart, '').trimStart());
     // A whole comment before the data: it ends at the first "-->", and the data begins after it.
     const end = cleaned.indexOf('-->');
     const begin = cleaned.search(/[[{]/);
     if (end >= 0 && (begin < 0 || end < begin)) cleaned = cleaned.slice(end + 3).trimStart();
-    if (cleaned === before) break;
   }
   const assigned = assignment.exec(cleaned);
   return (assigned ? cleaned.slice(assigned[0].length) : cleaned).trim();

@@ -147,6 +147,8 @@ export const sentences: Record<string, string[]> = {
 
     'Replaced…zip',
     'Replaced zip…and lining',
+    'Replaced zip and…lining',
+    'Zip and…lining were replaced',
     'Zip, lining…and handle were replaced',
     'The zip…was replaced',
     'The zip needs…to be replaced',
