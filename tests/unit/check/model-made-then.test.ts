@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Facts } from '../../../src/check';
 import { modelMadeThen } from '../../../src/check/model-made-then';
-import type { Facts } from '../../../src/check/types';
 import { claim, facts, judgedBy, kv0915, madeIn, ondrasse, said } from './sample';
 
 describe('model-made-then', () => {
@@ -24,10 +24,8 @@ describe('model-made-then', () => {
       });
     const spanOf = ([from, to]: [string, string]) =>
       expect.objectContaining({ from: `${from}-01-01`, to: `${to}-12-31` });
-    const [first, again]: [string, string][] = [
-      ['1985', '1990'],
-      ['2001', '2004'],
-    ];
+    const first: [string, string] = ['1985', '1990'];
+    const again: [string, string] = ['2001', '2004'];
     const dataOf = (given: Facts) => {
       const outcome = modelMadeThen.judge(given);
       return 'findings' in outcome ? outcome.findings.map(({ data }) => [data.made, data.again]) : outcome;
