@@ -54,6 +54,20 @@ describe('the stated maker', () => {
     expect(judge('Brown leather bag', 'A beautiful Ondrasse Carryall 30 of 1994.')).toBe('Ondrasse');
   });
 
+  it.each<[string, string | null]>([
+    // From five short items on a line is a list to be found by; a name that opens it is what the piece is.
+    ['Tote, Ondrasse, brown, large', 'Ondrasse'],
+    ['Tote, Ondrasse, brown, large, rare', null],
+    ['Ondrasse, tote, brown, large, rare', 'Ondrasse'],
+    // An item of up to three words is short; four of five are enough.
+    ['Tote, Ondrasse, brown, large, rare and very old', null],
+    ['Tote, Ondrasse, brown, rather large one, rare and very old', null],
+    ['Tote, Ondrasse, brown, a rather large one, rare and very old', 'Ondrasse'],
+    ['Tote, bag, brown\nOndrasse, rare', 'Ondrasse'],
+  ])('tells a list to be found by from a line that names the maker: %s', (text, maker) => {
+    expect(judge('Brown leather bag', text)).toBe(maker);
+  });
+
   it.each(mentions)('without a file lets none judge, whatever the text mentions (%s: %s)', (language, text) => {
     expect(judge('Brown leather bag', text, 'Velmont', language)).toBeNull();
   });
