@@ -13,6 +13,7 @@ import type { Correction } from './correction-types';
 import { decodeAll, isOnlyShown } from './decodings';
 import { caseLotOf, codesOfPiece, judgingClaims } from './lot';
 import { marksOf } from './marks';
+import { measuredByHand } from './measured';
 import { standingFindings, unmetAside } from './set-aside';
 import { allPhotos, skippedOf } from './skipped';
 import { codesNotElsewhere, stampsPlaced } from './stamp-piece';
@@ -91,6 +92,7 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
     previous: before ? ofThosePieces(before, claims, judging) : null,
   });
   const findings = standingFindings({ corrections, outcomes });
+  const observations = measuredByHand({ listing, photos, corrections });
   const allRead = shown.every(({ state }) => state === 'read');
   return {
     format: 1,
@@ -110,6 +112,7 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
     reasoning,
     outcomes,
     questions: askQuestions(findings),
+    ...(observations.length > 0 ? { observations } : {}),
     summary: summaryOf(findings),
     skipped: [
       ...skippedOf({ listing, photos: shown, maker: maker?.maker ?? null, makerNames: stated?.names ?? [] }),

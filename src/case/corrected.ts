@@ -78,7 +78,7 @@ export function uncorrectedClaims(claims: readonly Claim[], corrections: readonl
   return [...claims.filter(({ id }) => !touched.has(id)), ...found];
 }
 
-type OfPhoto = Extract<Correction, { of: 'seen' | 'part' }>;
+type OfPhoto = Extract<Correction, { of: 'seen' | 'part' | 'mark' }>;
 
 function correctPhoto(
   into: Corrected,
@@ -89,8 +89,9 @@ function correctPhoto(
   if (correction.photo === null) return 'done';
   const photoId = findMeant(correction.photo, links, asRead);
   if (photoId === null) return mayCome(correction, links, asRead) ? 'photo-unread' : 'photo-gone';
-  // How a photo is read is done by whoever reads it, and which piece its stamp is on changes nothing of what is seen.
-  if (correction.of === 'part' || correction.to?.what === pieceOfStamp) return 'done';
+  // How a photo is read is done by whoever reads it; which piece its stamp is on, and what is measured at a mark, change
+  // nothing of what is seen.
+  if (correction.of !== 'seen' || correction.to?.what === pieceOfStamp) return 'done';
   const at = into.photos.findIndex((photo) => photo.photoId === photoId);
   const photo = into.photos[at];
   if (photo?.state !== 'read') return 'photo-unread';

@@ -3,6 +3,7 @@ import { findingSchema } from '../check/types';
 import { claimSchema } from '../claim/types';
 import { photoAddressSchema } from '../listing/types';
 import { adjustmentSchema } from '../photo/adjustment-types';
+import { handMarkSchema, handMeasureSchema } from '../photo/measure/hand/hand-types';
 import { observationSchema } from '../photo/observation-types';
 
 /**
@@ -62,6 +63,14 @@ export const correctionSchema = z
     }),
     /** The part of a photo that is read in place of the whole, turned or inverted. */
     z.strictObject({ id, of: z.literal('part'), photo: photoMeantSchema, to: adjustmentSchema }),
+    /** What the buyer marked on a photo, with what was measured there: a kept case has the photo's pixels no more. */
+    z.strictObject({
+      id,
+      of: z.literal('mark'),
+      photo: photoMeantSchema,
+      mark: handMarkSchema,
+      measured: z.array(handMeasureSchema).max(12),
+    }),
   ])
   .refine((one) => !('target' in one && 'to' in one) || one.target !== null || one.to !== null, 'corrects nothing')
   .refine((one) => one.of !== 'seen' || one.photo !== null || one.target === null, 'its photo is missing');

@@ -88,6 +88,8 @@ function sameBut({ id: _, ...one }: Correction, made: NewCorrection): boolean {
 /** Whether both say something of the same thing, so that the later one counts. What is added stands beside. */
 function isOfSame(one: Correction, made: NewCorrection): boolean {
   if (one.of === 'part') return made.of === 'part' && one.photo.url === made.photo.url;
+  if (one.of === 'mark')
+    return made.of === 'mark' && one.photo.url === made.photo.url && one.mark.number === made.mark.number;
   if (one.of === 'finding') return made.of === 'finding' && made.target.id === one.target.id;
   if (one.of === 'piece') return made.of === 'piece';
   if (one.of === 'seen' && one.to?.what === pieceOfStamp)

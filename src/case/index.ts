@@ -19,6 +19,8 @@ export { type CaseHead, headOf } from './head';
 export { isLoose, looseListing } from './loose-listing';
 export { choosePiece } from './lot';
 export { makerByHand, makerNamed } from './maker-named';
+export { type MarkOnPhoto, marksOnPhoto } from './measured';
+export type { CaseObservation } from './measured-types';
 export { liftPhotoRead } from './older-photo-types';
 export { liftTypedCodes } from './older-typed-codes';
 export { sameData } from './same-data';

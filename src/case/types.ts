@@ -10,6 +10,7 @@ import { problemSchema } from '../problem';
 import { questionSchema } from '../question/types';
 import { photoReadSchema } from '../stamp/types';
 import { correctionSchema, mostCorrections } from './correction-types';
+import { measuredByHandSchema } from './measured-types';
 
 /** What the seller replied, as the buyer pasted it, and when. */
 export const replySchema = z.strictObject({
@@ -60,6 +61,8 @@ export const caseSchema = z.strictObject({
   reasoning: reasoningSchema.optional(),
   outcomes: z.array(outcomeSchema),
   questions: z.array(questionSchema),
+  /** What the buyer measured on photos; absent where nothing was. */
+  observations: z.array(measuredByHandSchema).optional(),
   summary: z.strictObject({
     contradictions: z.number().int(),
     doubts: z.number().int(),

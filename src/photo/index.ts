@@ -4,6 +4,16 @@ export { greyOf, invert, pixelsOf } from './grey';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';
 export { measureMarks } from './measure';
+export { measureHandMarks, pointsOf } from './measure/hand';
+export {
+  type HandMark,
+  type HandMeasure,
+  handMarkSchema,
+  type MarkKind,
+  type MeasuredByHand,
+  markKinds,
+  type NotMeasuredByHand,
+} from './measure/hand/hand-types';
 export { type Mark, type Measure, markSchema } from './measure/measure-types';
 export type { Observation, Where } from './observation-types';
 export { observe, observersOfPrint, type Seen } from './observe';

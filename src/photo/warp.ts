@@ -31,7 +31,7 @@ export function projectionOnto(quad: Quad, width: number, height: number): Proje
   ];
 }
 
-/** @internal */
+/** Where a projection takes a point. */
 export function project(projection: Projection, x: number, y: number): Point {
   const [a, b, c, d, e, f, g, h] = projection;
   const scale = g * x + h * y + 1;

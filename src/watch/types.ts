@@ -2,7 +2,7 @@ import type * as z from 'zod';
 import type { Problem } from '../problem';
 import { type otherNote1, pixels1, status1 } from './record/forms-1';
 import type { look2 } from './record/look-2';
-import { note6 } from './record/note-6';
+import { note7 } from './record/note-7';
 
 /** What the buyer did about a case. */
 export const statusSchema = status1;
@@ -23,11 +23,11 @@ export const mostEarlierLooks = 20;
 export type OtherNote = z.infer<typeof otherNote1>;
 
 /** The record version that this program writes. The structure of the database has a number of its own. */
-export const recordVersion = 6;
+export const recordVersion = 7;
 export const lookVersion = 2;
 
 /** One listing of the list: what the buyer wrote and the names of its looks. Its form is frozen; a change is a new one. */
-export const watchRecordSchema = note6;
+export const watchRecordSchema = note7;
 export type WatchRecord = z.infer<typeof watchRecordSchema>;
 /** A look as its record names it. */
 export type LookName = WatchRecord['looks'][number];

@@ -9,6 +9,7 @@ import { looksApart } from './3-looks-apart';
 import { setAside } from './4-set-aside';
 import { asked } from './5-asked';
 import { dated } from './6-dated';
+import { marks } from './7-marks';
 
 type Raw = Record<string, unknown>;
 
@@ -29,6 +30,7 @@ const migrations: readonly Migration[] & { length: typeof recordVersion } = [
   setAside,
   asked,
   dated,
+  marks,
 ];
 
 type Unreadable = { state: 'newer' | 'damaged'; problem: Problem };

@@ -8,6 +8,7 @@ import { note3 } from './note-3';
 import { note4 } from './note-4';
 import { note5 } from './note-5';
 import { note6 } from './note-6';
+import { note7 } from './note-7';
 import { picture1 } from './picture-1';
 
 /*
@@ -27,10 +28,11 @@ export const frozenRecords = {
   'note-4': note4,
   'note-5': note5,
   'note-6': note6,
+  'note-7': note7,
   'look-1': look1,
   'look-2': look2,
   'picture-1': picture1,
 } satisfies Record<string, z.ZodType>;
 
 /** The former forms of a saved listing, by version: with version 3 its looks left it. */
-export const caseForms = [case0, case1, case2, note3, note4, note5] as const;
+export const caseForms = [case0, case1, case2, note3, note4, note5, note6] as const;

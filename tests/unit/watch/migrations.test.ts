@@ -41,7 +41,7 @@ describe('records of other versions', () => {
     const { record, parts } = brought;
     expect(record).toMatchObject({
       ...said,
-      version: 6,
+      version: 7,
       id: 'old-1',
       title: 'Ondrasse Carryall 30',
       otherNotes: [],
@@ -77,7 +77,7 @@ describe('records of other versions', () => {
     [[], 'record-none'],
     [{}, 'record-damaged'],
     [{ ...trialRecord(), version: 'one' }, 'record-none'],
-    [{ ...trialRecord(), version: 7 }, 'record-newer'],
+    [{ ...trialRecord(), version: 8 }, 'record-newer'],
   ])('fails closed on %j', (raw, code) => {
     expect(openRecord(raw)).toMatchObject({ problem: { code } });
   });
@@ -136,7 +136,7 @@ describe('an export of version 3', () => {
     const { head } = before.shown;
     expect(record).toEqual({
       ...before,
-      version: 6,
+      version: 7,
       asked: [],
       dated: null,
       shown: { ...before.shown, head: { ...head, aside: false } },
@@ -164,7 +164,7 @@ describe('an export of version 4', () => {
     expect(good(await list.importText(file))).toMatchObject({ added: 1, refused: [] });
     const [before] = JSON.parse(file).records;
     const { record, looks } = good(await list.get(before.id));
-    expect(record).toEqual({ ...before, version: 6, asked: [], dated: null });
+    expect(record).toEqual({ ...before, version: 7, asked: [], dated: null });
     expect(looks).toMatchObject([{ state: 'readable', look: { version: 2, replies: [] } }]);
   });
 });
@@ -181,7 +181,20 @@ describe('an export of version 5', () => {
       note: 'The seller has the receipt.',
       asked: [{ id: 'photo-of-stamp' }],
     });
-    expect(good(await list.get(before.id)).record).toEqual({ ...before, version: 6, dated: null });
+    expect(good(await list.get(before.id)).record).toEqual({ ...before, version: 7, dated: null });
+  });
+});
+
+describe('an export of version 6', () => {
+  const file = readFileSync(new URL('exports/version-6.json', import.meta.url), 'utf8');
+
+  it('comes in whole, with what was set right and its settled date', async () => {
+    const list = await testBench().open();
+    expect(good(await list.importText(file))).toMatchObject({ added: 1, refused: [] });
+    const [before] = JSON.parse(file).records;
+    expect(before).toMatchObject({ version: 6, dated: { reads: '1995-01, BE' } });
+    expect(before.looks[0].corrections).toHaveLength(1);
+    expect(good(await list.get(before.id)).record).toEqual({ ...before, version: 7 });
   });
 });
 
@@ -226,7 +239,7 @@ describe('a database of the structure before', () => {
       ['newer', 'newer'],
     ]);
     for (const { id, title, note, removedAt } of records) {
-      expect(good(await list.get(id)).record).toMatchObject({ version: 6, title, note, removedAt });
+      expect(good(await list.get(id)).record).toMatchObject({ version: 7, title, note, removedAt });
     }
     const { cases, looks, pictures } = await bench.copy();
     expect(cases).toEqual(expect.arrayContaining([newer, damaged]));
@@ -237,7 +250,7 @@ describe('a database of the structure before', () => {
     const bench = await left();
     await bench.open();
     const { cases, looks, pictures } = await bench.copy();
-    const whole = cases.filter(({ version }) => version === 6);
+    const whole = cases.filter(({ version }) => version === 7);
     const bytes = (value: unknown) => serialize(value).length;
     expect(whole).toHaveLength(records.length);
     expect(bytes([whole, looks, pictures]) / bytes(records)).toBeLessThan(1 / 3);

@@ -38,8 +38,14 @@ test('listings, readings and corrections of today have the form that is kept: an
   // Held by the compiler; a field more would be refused when a case is saved.
   expectTypeOf<Omit<Listing, 'page'>>().toEqualTypeOf<Omit<Look['listing'], 'page'>>();
   expectTypeOf<PhotoRead>().toEqualTypeOf<Look['photos'][number]>();
-  type ByHand<T> = Exclude<T, { of: 'claim' }>;
+  type ByHand<T> = Exclude<T, { of: 'claim' | 'mark' }>;
   expectTypeOf<ByHand<Correction>>().toEqualTypeOf<ByHand<LookName['corrections'][number]>>();
+  // What may be marked and measured grows; what is kept of it may have any name.
+  type Marked<T> = Extract<T, { of: 'mark' }>;
+  expectTypeOf<Marked<Correction>>().toExtend<Marked<LookName['corrections'][number]>>();
+  expectTypeOf<keyof Marked<Correction>['mark']>().toEqualTypeOf<
+    keyof Marked<LookName['corrections'][number]>['mark']
+  >();
   expectTypeOf<Reason>().toEqualTypeOf<WatchRecord['shown']['head']['notLookedAt']['reasons'][number]>();
 });
 
