@@ -1,4 +1,11 @@
-import { type Case, isOfCorrection, type WeighedFinding, weighedFindings } from '../case';
+import {
+  type Case,
+  isOfCorrection,
+  type MarkOnPhoto,
+  marksOnPhoto,
+  type WeighedFinding,
+  weighedFindings,
+} from '../case';
 import { isCopy, photoNumber, type Reason } from '../check';
 import type { Decoding } from '../code/types';
 import { isTooWeakRead } from '../photo/read-types';
@@ -16,6 +23,13 @@ export interface DossierStamp {
   decoding: Decoding;
   seenIn: ({ kind: 'photo'; photo: number } | { kind: 'listing' } | { kind: 'typed' })[];
   pictures: { photo: number; picture: string }[];
+}
+
+/** A photo that the buyer measured on: its kept picture, or null, and its marks. Photos count from 1. */
+export interface MeasuredPhoto {
+  photo: number;
+  picture: string | null;
+  marks: MarkOnPhoto[];
 }
 
 /** What was not read, or too weak to say anything. Photos count from 1. */
@@ -59,6 +73,7 @@ export interface Dossier {
   unclear: DossierStamp[];
   findings: { kind: DossierKind; findings: NumberedFinding[] }[];
   questions: { question: Question; settles: number[] }[];
+  measured: MeasuredPhoto[];
   notLookedAt: NotLookedAt;
   /** For what stands in the document as the case has it: claims, evidence, marks. */
   kase: Case;
@@ -106,9 +121,19 @@ export function dossierOf(judged: JudgedLook): Dossier {
         .filter(({ finding }) => question.settles.includes(finding.id))
         .map(({ number }) => number),
     })),
+    measured: measuredOn(judged),
     notLookedAt: notLookedAt(kase),
     kase,
   };
+}
+
+/** The photos that the buyer measured on, in their order. */
+export function measuredOn({ case: kase, pictures }: Pick<JudgedLook, 'case' | 'pictures'>): MeasuredPhoto[] {
+  return kase.listing.photos.flatMap(({ id }, index) => {
+    const marks = marksOnPhoto(kase, id);
+    const picture = pictures.find(({ photoId, lineId }) => photoId === id && lineId === null)?.picture ?? null;
+    return marks.length > 0 ? [{ photo: index + 1, picture, marks }] : [];
+  });
 }
 
 /** Findings by kind, numbered through the document from the first to the last. */

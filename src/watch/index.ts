@@ -4,6 +4,8 @@ export {
   type DossierStamp,
   dossierOf,
   type JudgedLook,
+  type MeasuredPhoto,
+  measuredOn,
   type NotLookedAt,
   type NumberedFinding,
 } from './dossier';

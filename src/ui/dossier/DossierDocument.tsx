@@ -12,6 +12,7 @@ import { pictureOfLine } from '../pictures';
 import { TimeAxis } from '../TimeAxis';
 import { DossierAside } from './DossierAside';
 import { DossierFindings } from './DossierFindings';
+import { DossierMeasured } from './DossierMeasured';
 import { DossierStamps } from './DossierStamps';
 import { NotLookedAt } from './NotLookedAt';
 import { OwnRecord, WhatWasOffered } from './Particulars';
@@ -53,6 +54,7 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
             <NotLookedAt rest={dossier.notLookedAt} photoCount={dossier.photoCount} />
             <DossierQuestions questions={dossier.questions} />
             <DossierStamps dossier={dossier} />
+            <DossierMeasured measured={dossier.measured} />
             {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} tableShown />}
             <Marks kase={kase} />
           </div>

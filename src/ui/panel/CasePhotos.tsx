@@ -1,7 +1,10 @@
 import type { RefObject } from 'preact';
 import { useState } from 'preact/hooks';
+import { openFullPage } from '../../browser/compat';
 import type { Case } from '../../case';
 import { strings } from '../../words';
+import { BenchHere } from '../bench/BenchHere';
+import { useLending } from '../bench/lending';
 import { numberOf } from '../number-of';
 import type { ByHand } from '../parts/by-hand';
 import { Fold, goToPart } from '../parts/Fold';
@@ -14,12 +17,20 @@ import { isBusy, type PanelState } from './state';
 /** Which photo is looked at by hand, in a screen that holds the photos of a session. */
 export function useLookedAt(room: RefObject<HTMLElement | null>) {
   const [looked, setLooked] = useState<string | null>(null);
+  const [isMeasured, setMeasured] = useState(false);
+  const look = (photoId: string) => {
+    setMeasured(false);
+    setLooked(photoId);
+  };
   return {
     looked,
-    setLooked,
+    /** Whether it lies on the bench. */
+    isMeasured,
+    setMeasured,
+    setLooked: look,
     look(photoId: string): void {
       goToPart(room.current, 'photos');
-      setLooked(photoId);
+      look(photoId);
     },
     close(): void {
       // What was opened from the thumbnail leads back to it.
@@ -45,11 +56,25 @@ export function CasePhotos({ kase, state, session, byHand, looking, open = isBus
   const { looked } = looking;
   const stamped = new Set(kase.decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from.photoId] : [])));
   const file = looked === null ? undefined : files[looked];
+  const keyOf = useLending({ kase, files, byHand });
   if (photos.length === 0) return null;
   return (
     <Fold part="photos" title={strings.photos.title} open={open}>
       <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={looking.setLooked} />
-      {looked !== null && file !== undefined && (
+      {looked !== null && file !== undefined && looking.isMeasured && (
+        <BenchHere
+          key={looked}
+          kase={kase}
+          photoId={looked}
+          file={file}
+          files={files}
+          byHand={byHand}
+          // A tab of its own would be one of an ordinary window.
+          onTab={state.incognito ? null : () => openFullPage(`#bench=${keyOf(looked)}`)}
+          onBack={() => looking.setMeasured(false)}
+        />
+      )}
+      {looked !== null && file !== undefined && !looking.isMeasured && (
         <LookByHand
           key={looked}
           file={file}
@@ -60,6 +85,7 @@ export function CasePhotos({ kase, state, session, byHand, looking, open = isBus
           byHand={byHand}
           onRead={(adjustment) => session.readAgain(looked, adjustment)}
           onClose={looking.close}
+          onMeasure={() => looking.setMeasured(true)}
         />
       )}
     </Fold>

@@ -1,6 +1,7 @@
 import { type Case, type Correction, findMeant, isOfCorrection, setAsideIn } from '../../case';
 import { photoNumber } from '../../check';
 import { chosenLanguage, sayFinding, strings } from '../../words';
+import { markWords } from '../bench/mark-words';
 import { nameOfSeen } from '../seen-words';
 import { saidProblem, sentence } from './ProblemNote';
 
@@ -55,6 +56,7 @@ function wordsOf(correction: Correction, kase: Case): string {
     return words.aside(sayFinding(correction.target, chosenLanguage()).statement, correction.reason);
   if (correction.of === 'piece') return correction.to === null ? words.onePiece : words.piece(correction.to);
   const photo = photoOf(correction, kase);
+  if (correction.of === 'mark') return strings.bench.ofMark(photo, markWords(correction.mark));
   if (correction.of === 'part') return words.part(photo);
   const { target, to } = correction;
   const value = (of: unknown) => (typeof of === 'string' || typeof of === 'number' ? String(of) : '');
@@ -68,7 +70,10 @@ function wordsOf(correction: Correction, kase: Case): string {
   return words.seenSet(photo, nameOfSeen(to.what));
 }
 
-function photoOf(correction: Extract<Correction, { of: 'seen' | 'part' }>, { listing, photos }: Case): number | null {
+function photoOf(
+  correction: Extract<Correction, { of: 'seen' | 'part' | 'mark' }>,
+  { listing, photos }: Case,
+): number | null {
   const id = correction.photo && findMeant(correction.photo, listing.photos, photos);
   return id === null ? null : photoNumber(listing, id);
 }

@@ -1,5 +1,5 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { type Case, correctedRead } from '../../case';
+import { type Case, correctedRead, marksOnPhoto } from '../../case';
 import type { PhotoView } from '../../message/protocol';
 import { type PhotoRead, scaledWhere, seenIn } from '../../photo';
 import type { Adjustment } from '../../photo/adjustment-types';
@@ -12,6 +12,7 @@ import { nameOfSeen } from '../seen-words';
 import type { ByHand } from './by-hand';
 import { CutLine } from './CutLine';
 import { drawAdjusted } from './draw-adjusted';
+import { MarkDrawings, MeasuredHere } from './MarkedPhoto';
 import { ProblemNote } from './ProblemNote';
 import { type Placing, SeenInPhoto } from './SeenInPhoto';
 
@@ -25,15 +26,17 @@ interface Props {
   byHand: ByHand;
   onRead: (adjustment: Adjustment) => Promise<Result<PhotoView> | null>;
   onClose: () => void;
+  onMeasure: () => void;
 }
 
 /** A press that hardly moves is no new part. */
 const leastDrag = 0.02;
 
 /** One photo large: turned, inverted, cut by its handles or by dragging, and read again. It takes the focus when it opens. */
-export function LookByHand({ file, number, start, kase, photoId, byHand, onRead, onClose }: Props) {
+export function LookByHand({ file, number, start, kase, photoId, byHand, onRead, onClose, onMeasure }: Props) {
   const [placing, setPlacing] = useState<Placing | null>(null);
   const seen = correctedRead(kase, photoId);
+  const marks = marksOnPhoto(kase, photoId);
   const [adjustment, setAdjustment] = useState<Adjustment>(start);
   const [result, setResult] = useState<Result<PhotoView> | 'reading' | null>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
@@ -93,6 +96,7 @@ export function LookByHand({ file, number, start, kase, photoId, byHand, onRead,
           }}
         />
         {seen && <Places read={seen} />}
+        <MarkDrawings marks={marks} />
         {placing ? (
           <Overlay
             where={placing.where}
@@ -131,10 +135,14 @@ export function LookByHand({ file, number, start, kase, photoId, byHand, onRead,
         <button type="button" class="main" onClick={read} aria-disabled={result === 'reading'}>
           {strings.photos.read}
         </button>
+        <button type="button" onClick={onMeasure}>
+          {strings.bench.open}
+        </button>
         <button type="button" onClick={onClose}>
           {strings.photos.close}
         </button>
       </div>
+      <MeasuredHere marks={marks} />
       {seen && (
         <SeenInPhoto kase={kase} photoId={photoId} read={seen} byHand={byHand} placing={placing} onPlace={setPlacing} />
       )}

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 import { strings } from '../../words';
+import { BenchPage } from '../bench/BenchPage';
 import { DossierPage } from '../dossier/DossierPage';
 import { LanguageChoice } from '../LanguageChoice';
 import { MakersSection } from '../makers/MakersSection';
@@ -19,6 +20,8 @@ interface Address {
   openCase: string | null;
   row: string | null;
   dossier: string | null;
+  /** The key of a photo that another page lends to the bench. */
+  bench: string | null;
   openFile: string | null;
   /** A known code to begin with, where a file was begun from a listing. */
   known: string | null;
@@ -28,7 +31,7 @@ interface Address {
 
 /**
  * What the address shows: `#makers`, `#makers&file=ID`, `#makers&take=ID` for what a page proposed, `#watch&row=ID` for a row of the watch list, `#case=ID` for the
- * opened case in the list's place, or `#dossier=ID` for its document. `#start` is the first page, `#demo` its made-up listing, and
+ * opened case in the list's place, `#dossier=ID` for its document, or `#bench=KEY` for a photo that is measured. `#start` is the first page, `#demo` its made-up listing, and
  * `#photo` reads photos without a listing.
  */
 function readAddress(): Address {
@@ -39,6 +42,7 @@ function readAddress(): Address {
     openCase: fragment.get('case'),
     row: fragment.get('row'),
     dossier: fragment.get('dossier'),
+    bench: fragment.get('bench'),
     openFile: fragment.get('file'),
     known: fragment.get('known'),
     take: fragment.get('take'),
@@ -63,7 +67,8 @@ export function FullPage() {
     [loose],
   );
   // Maker files are dropped on their own page.
-  useGivenPhotos(takePhotos, address.section !== 'makers');
+  useGivenPhotos(takePhotos, address.section !== 'makers' && address.bench === null);
+  if (address.bench !== null) return <BenchPage key={address.bench} of={address.bench} />;
   if (address.dossier !== null) return <DossierPage id={address.dossier} />;
   return (
     <main>

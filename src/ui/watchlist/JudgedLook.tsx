@@ -1,11 +1,21 @@
 import { useMemo } from 'preact/hooks';
-import { caseOf, compareFound, type Found, type SavedCase, type SavedLook } from '../../watch';
+import {
+  caseOf,
+  compareFound,
+  type Found,
+  type MeasuredPhoto,
+  measuredOn,
+  type SavedCase,
+  type SavedLook,
+} from '../../watch';
 import { chosenLanguage, sayFinding, strings } from '../../words';
 import { dayWords } from '../day-words';
 import type { AskedBefore } from '../message/Message';
 import { Replies } from '../message/Replies';
 import type { MessageLimit } from '../message/use-limit';
 import { CaseView } from '../parts/CaseView';
+import { Fold } from '../parts/Fold';
+import { MeasuredPhotos } from '../parts/MarkedPhoto';
 import { ProblemNote } from '../parts/ProblemNote';
 import { pictureOfLine } from '../pictures';
 
@@ -31,6 +41,7 @@ export function JudgedLook({ saved, at, asked, limit, onReply }: Props) {
     ) : null;
   }
   const { then, now } = compareFound(look.look, kase);
+  const measured = measuredOn({ case: kase, pictures: look.pictures });
   return (
     <>
       {then.length + now.length > 0 && (
@@ -46,11 +57,19 @@ export function JudgedLook({ saved, at, asked, limit, onReply }: Props) {
         pictureOfLine={pictureOfLine(look.pictures)}
         asked={asked}
         limit={limit}
+        photos={measured.length > 0 && <Measured measured={measured} />}
         replies={onReply && <Replies replies={kase.replies ?? []} onReply={onReply} />}
       />
     </>
   );
 }
+
+/** What the buyer measured on the look's photos, where the panel shows the photos themselves. */
+const Measured = ({ measured }: { measured: readonly MeasuredPhoto[] }) => (
+  <Fold part="photos" title={strings.bench.dossier}>
+    <MeasuredPhotos measured={measured} />
+  </Fold>
+);
 
 function judgesWords({ look: { judged }, makerFile }: Extract<SavedLook, { state: 'readable' }>): string {
   const program = strings.watch.judgedBy(judged.rules);

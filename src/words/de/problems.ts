@@ -221,6 +221,11 @@ export const problems: ProblemWords = {
     'die Daten der Seite nennen einen anderen Preis, als die Seite zeigt',
     'Frage nach dem Preis, oder zeige auf den richtigen.',
   ],
+  'measuring-failed': [
+    'das Messen ist gescheitert',
+    'Verschiebe die Marke, oder öffne das Foto noch einmal.',
+    'detail',
+  ],
   'reader-failed': ['der Leser ist gescheitert', byHand, 'detail'],
   'reader-late': ['das Lesen dauerte zu lange', byHand],
   'reader-stopped': ['der Leser ist stehen geblieben', byHand],

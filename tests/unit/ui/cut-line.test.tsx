@@ -52,6 +52,7 @@ test('a part that cuts a line says so before it is read, and takes the whole lin
           return null;
         }}
         onClose={() => undefined}
+        onMeasure={() => undefined}
       />,
       room,
     ),

@@ -2,7 +2,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { buildCase } from '../../../src/case';
+import { buildCase, type Correction } from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
 import type { MakerFile } from '../../../src/maker/types';
 import { packing } from '../../../src/store/packing';
@@ -41,6 +41,40 @@ async function saved(makers: MakerFile[], makerFile: 'same' | 'changed'): Promis
 const show = async (one: SavedCase) => act(() => render(<JudgedLook saved={one} at={0} />, room));
 
 describe('a saved look', () => {
+  it('shows what the buyer measured on its photos, and has no such part where nothing was', async () => {
+    const one = await saved([ondrasse], 'same');
+    await show(one);
+    expect(room.querySelector('[data-part=photos]')).toBeNull();
+    const photo = { id: 'p1', url: 'https://attic-arcade.example/p1.jpg' };
+    const link = { ...photo, alternatives: [], width: null, height: null, alt: '', origins: ['visible' as const] };
+    const [look] = one.looks;
+    if (look?.state !== 'readable') throw new Error('the look is not readable');
+    const marked: Correction = {
+      id: 'hand-1',
+      of: 'mark',
+      photo: { url: photo.url, hash: null },
+      mark: {
+        number: 1,
+        kind: 'length',
+        points: [
+          { x: 0, y: 0 },
+          { x: 1, y: 1 },
+        ],
+        within: 0.01,
+        mm: null,
+        name: '',
+      },
+      measured: [{ what: 'length', value: 400, uncertainty: 3, unit: 'px', where: null }],
+    };
+    const held = {
+      ...look,
+      corrections: [marked],
+      look: { ...look.look, listing: { ...look.look.listing, photos: [link] } },
+    };
+    await show({ ...one, looks: [held] });
+    expect(room.querySelector('[data-part=photos] [data-what=length]')?.textContent).toBe('Length400.0 ± 3.0 px');
+  }, 30_000);
+
   it('says nothing of then where the same is found now', async () => {
     await show(await saved([ondrasse], 'same'));
     expect(room.querySelector('.then-and-now')).toBeNull();

@@ -76,6 +76,7 @@ function Desk() {
       }}
       onRead={async () => null}
       onClose={() => undefined}
+      onMeasure={() => undefined}
     />
   );
 }

@@ -4,6 +4,7 @@ import { differencesSaid, expectedSaid } from '../codes';
 import { fileParts } from '../parts';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
+import { benchStrings } from './bench';
 import { byHandStrings } from './by-hand';
 import { changesStrings } from './changes';
 import { copiesStrings } from './copies';
@@ -247,6 +248,7 @@ export const screens: ScreenWords = {
   byHand: byHandStrings,
   observed: observedStrings,
   overlay: overlayStrings,
+  bench: benchStrings,
   changes: changesStrings,
   parts: fileParts,
   claims: {

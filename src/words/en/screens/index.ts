@@ -5,6 +5,7 @@ import { differencesSaid } from '../codes';
 import { fileParts } from '../parts';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
+import { benchStrings } from './bench';
 import { byHandStrings } from './by-hand';
 import { changesStrings } from './changes';
 import { type Copies, copiesStrings } from './copies';
@@ -235,6 +236,7 @@ export const screens = {
   byHand: byHandStrings,
   observed: observedStrings,
   overlay: overlayStrings,
+  bench: benchStrings,
   changes: changesStrings,
   parts: fileParts,
   claims: {

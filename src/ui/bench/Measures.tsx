@@ -1,0 +1,15 @@
+import type { HandMeasure } from '../../photo';
+import { measureName, measureWords } from './mark-words';
+
+/** What was measured at one mark, each with its unit and how far off it may be; or why it was not measured. */
+export const Measures = ({ measured }: { measured: readonly HandMeasure[] }) =>
+  measured.length === 0 ? null : (
+    <dl class="measures">
+      {measured.map((one) => (
+        <div key={one.what} data-what={one.what} data-value={one.value === null ? 'none' : 'told'}>
+          <dt>{measureName(one)}</dt>
+          <dd>{measureWords(one)}</dd>
+        </div>
+      ))}
+    </dl>
+  );

@@ -1,0 +1,244 @@
+import type { Page } from 'playwright-core';
+import sharp from 'sharp';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { stitchScene } from '../measure/stitch-truth';
+import { overTheEdge, violations } from './axe';
+import { type Browser, launch } from './launch';
+
+/** A drawn row of stitches, whose count is known. */
+const scene = await stitchScene(502, 'clear', true);
+const { image, line, count } = scene;
+const jpeg = await sharp(Buffer.from(image.data.buffer), {
+  raw: { width: image.width, height: image.height, channels: 4 },
+})
+  .removeAlpha()
+  .jpeg({ quality: 92 })
+  .toBuffer();
+
+let browser: Browser;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch({ window: { width: 1280, height: 1000 } });
+  page = await browser.context.newPage();
+  await page.goto(browser.extensionUrl('watchlist.html#photo'));
+  await page
+    .locator('input[type=file]')
+    .setInputFiles(['row.jpg', 'again.jpg'].map((name) => ({ name, mimeType: 'image/jpeg', buffer: jpeg })));
+  await page.getByRole('button', { name: 'Look at photo 1 by hand' }).click({ timeout: 200_000 });
+  await page.getByRole('button', { name: 'Measure on this photo' }).click();
+}, 300_000);
+afterAll(async () => {
+  await browser?.close();
+});
+
+const at = async (which: Page, name: RegExp) =>
+  which
+    .getByRole('slider', { name })
+    .first()
+    .evaluate((one) => ({ left: Number.parseFloat(one.style.left), top: Number.parseFloat(one.style.top) }));
+
+/** Brings a handle to a place of the photo by arrow keys alone: ten pixels with Shift, then one by one. */
+async function bring(which: Page, name: RegExp, to: { x: number; y: number }): Promise<void> {
+  const handle = which.getByRole('slider', { name }).first();
+  await handle.focus();
+  for (const [back, on, side, length] of [
+    ['ArrowLeft', 'ArrowRight', 'x', image.width],
+    ['ArrowUp', 'ArrowDown', 'y', image.height],
+  ] as const) {
+    const told = await handle.getAttribute('aria-valuetext');
+    const shares = /([\d.]+)% from the left, ([\d.]+)% from the top/.exec(told ?? '')!;
+    const now = (Number(shares[side === 'x' ? 1 : 2]) / 100) * length;
+    const way = to[side] < now ? back : on;
+    const far = Math.round(Math.abs(to[side] - now));
+    for (let tens = 0; tens < Math.floor(far / 10); tens++) await which.keyboard.press(`Shift+${way}`);
+    for (let ones = 0; ones < far % 10; ones++) await which.keyboard.press(way);
+  }
+}
+
+const measure = (which: Page, mark: number, what: string) =>
+  which.locator(`.mark-sheet[data-mark="${mark}"] [data-what="${what}"][data-value="told"] dd`);
+
+describe('the bench', () => {
+  it('is used by keyboard alone: a mark is laid, moved to the row by pixels, and the row is counted', async () => {
+    const button = page.getByRole('button', { name: 'Row of stitches' });
+    await button.focus();
+    await page.keyboard.press('Enter');
+    // The keyboard is on the new mark's first handle.
+    await page.locator('.bench-stage .handle:focus').waitFor();
+    await bring(page, /1 Row of stitches, start/, line[0]);
+    await bring(page, /1 Row of stitches, end/, line[1]);
+    const told = measure(page, 1, 'count').filter({ hasText: new RegExp(`^${count} ±`) });
+    await told.waitFor();
+  }, 120_000);
+
+  it('undoes a step, and takes a mark away and back', async () => {
+    const before = await at(page, /1 Row of stitches, end/);
+    await page.getByRole('slider', { name: /1 Row of stitches, end/ }).press('Shift+ArrowLeft');
+    expect((await at(page, /1 Row of stitches, end/)).left).toBeLessThan(before.left);
+    const undo = page.getByRole('button', { name: 'Undo the last step' });
+    await undo.click();
+    await expect.poll(async () => (await at(page, /1 Row of stitches, end/)).left).toBe(before.left);
+    await page.getByRole('button', { name: /^Remove: 1 Row/ }).click();
+    await page.locator('.mark-sheet').waitFor({ state: 'detached' });
+    await undo.click();
+    await measure(page, 1, 'count').waitFor();
+  });
+
+  it('says why a colour is not told, and tells a length in millimetres once a ruler has its length', async () => {
+    await page.getByRole('button', { name: 'Colour', exact: true }).click();
+    const colour = page.locator('.mark-sheet[data-mark="2"] [data-what="lab"]');
+    await colour.filter({ hasText: 'no white on this photo' }).waitFor();
+    await page.getByRole('button', { name: 'Ruler', exact: true }).click();
+    await page.locator('.mark-sheet[data-mark="3"]').filter({ hasText: 'say the length' }).waitFor();
+    await page.getByLabel('Or a known object').selectOption('cardLong');
+    await measure(page, 3, 'scale').waitFor();
+    await measure(page, 1, 'stitches-per-cm').waitFor();
+  });
+
+  it('its marks are set by the buyer, and stand in the photo’s card after a new reading', async () => {
+    await page.getByRole('button', { name: 'Back to reading' }).click();
+    await page.locator('.by-hand .mark-sheet').nth(2).waitFor();
+    await page.getByRole('button', { name: 'Read this part' }).click();
+    await page
+      .locator('.by-hand [role=status] p')
+      .filter({ hasText: /found|No / })
+      .waitFor({ timeout: 120_000 });
+    await page.locator('.by-hand .measured-here [data-what=count][data-value=told]').waitFor();
+    await page.getByRole('button', { name: 'Measure on this photo' }).click();
+    await page.locator('.bench-stage .mark-number').nth(2).waitFor();
+  }, 150_000);
+
+  it('keeps to the rules of accessibility, and to the window at every width', async () => {
+    expect(await violations(page)).toEqual([]);
+    for (const width of [320, 400, 600, 1280]) {
+      await page.setViewportSize({ width, height: 900 });
+      expect(
+        await overTheEdge(page).then((over) =>
+          over.filter((name) => !/bench-photo|overlay|mark-number|handle|svg|poly|path/.test(name)),
+        ),
+      ).toEqual([]);
+    }
+  });
+
+  it('lays another photo of the case beside it, over it, and blinks', async () => {
+    await page.getByText('Side by side', { exact: true }).click();
+    await page.getByLabel('The other photo').selectOption('Photo 2');
+    const pair = page.locator('.bench-pair .straightened');
+    await pair.nth(1).waitFor();
+    expect(await pair.evaluateAll((both) => both.map((one) => one.getAttribute('aria-label')))).toEqual([
+      'Photo 1',
+      'Photo 2',
+    ]);
+    const [one, other] = [(await pair.nth(0).boundingBox())!, (await pair.nth(1).boundingBox())!];
+    expect([other.width, other.height]).toEqual([one.width, one.height]);
+    await page.getByLabel('Laid over, share of the other photo').fill('0.5');
+    await expect.poll(() => pair.nth(1).boundingBox()).toEqual(await pair.nth(0).boundingBox());
+    await page.getByRole('button', { name: 'Blink' }).click();
+    const shown = () =>
+      page
+        .locator('.bench-pair .straightened')
+        .nth(1)
+        .evaluate((one) => (one as HTMLElement).style.opacity);
+    await expect.poll(shown).toBe('0');
+    await expect.poll(shown).toBe('1');
+    await page.getByRole('button', { name: 'Blink' }).click();
+    expect(await violations(page)).toEqual([]);
+  });
+
+  it('zooms around two fingers', async () => {
+    // It is touched where it is seen.
+    await page.locator('.bench-stage').evaluate((one) => one.scrollIntoView({ block: 'center' }));
+    const zoom = async () => Number.parseInt((await page.locator('.bench-view output').textContent()) ?? '', 10);
+    const stage = (await page.locator('.bench-stage').boundingBox())!;
+    const [x, y] = [stage.x + stage.width / 2, stage.y + 30];
+    const before = await zoom();
+    const touch = await page.context().newCDPSession(page);
+    const send = (type: string, spread: number) =>
+      touch.send('Input.dispatchTouchEvent', {
+        type: type as 'touchStart',
+        touchPoints:
+          type === 'touchEnd'
+            ? []
+            : [
+                { x: x - spread, y, id: 1 },
+                { x: x + spread, y, id: 2 },
+              ],
+      });
+    await send('touchStart', 30);
+    for (const spread of [40, 50, 60]) await send('touchMove', spread);
+    await send('touchEnd', 60);
+    await expect.poll(zoom).toBeGreaterThan(before * 1.6);
+    await page.getByRole('button', { name: 'Whole photo', exact: true }).last().click();
+    await expect.poll(zoom).toBe(before);
+  });
+
+  it('a drag misses hardly more frames than the page at rest', async () => {
+    await page.setViewportSize({ width: 1280, height: 1000 });
+    await page.getByRole('button', { name: 'Choose mark 1 Row of stitches' }).click();
+    const handle = page.getByRole('slider', { name: /1 Row of stitches, all of it/ });
+    await handle.evaluate((one) => one.scrollIntoView({ block: 'center' }));
+    const box = (await handle.boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const missed = async (act: () => Promise<void>): Promise<number> => {
+      await page.evaluate(() => {
+        const kept = { on: true, times: [] as number[] };
+        (globalThis as unknown as { frames: typeof kept }).frames = kept;
+        const tick = (time: number) => {
+          kept.times.push(time);
+          if (kept.on) requestAnimationFrame(tick);
+        };
+        requestAnimationFrame(tick);
+      });
+      await act();
+      const times = await page.evaluate(() => {
+        const { frames } = globalThis as unknown as { frames: { on: boolean; times: number[] } };
+        frames.on = false;
+        return frames.times;
+      });
+      const due = ((times.at(-1) ?? 0) - (times[0] ?? 0)) / (1000 / 60);
+      return Math.max(0, 1 - (times.length - 1) / due);
+    };
+    const moves = async () => {
+      for (let turn = 0; turn < 60; turn++) await page.mouse.move(x + turn, y + (turn % 7));
+    };
+    await page.mouse.move(x, y);
+    const resting = await missed(moves);
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    const dragging = await missed(moves);
+    await page.mouse.up();
+    console.info(`frames missed: ${resting.toFixed(3)} at rest, ${dragging.toFixed(3)} while dragging`);
+    expect(dragging).toBeLessThan(resting + 0.5);
+    await page.getByRole('button', { name: 'Undo the last step' }).click();
+  });
+});
+
+describe('the bench in a tab of its own', () => {
+  let tab: Page;
+  it('borrows the photo and its marks; what is marked there is kept where the photo came from', async () => {
+    const opened = browser.context.waitForEvent('page');
+    await page.getByRole('button', { name: 'Open in a tab of its own' }).click();
+    tab = await opened;
+    await measure(tab, 1, 'count').waitFor();
+    await tab.getByRole('button', { name: 'Length', exact: true }).click();
+    await measure(tab, 4, 'length').waitFor();
+    await page.locator('.mark-sheet[data-mark="4"]').waitFor();
+    await tab.keyboard.press('Control+z');
+    await page.locator('.mark-sheet[data-mark="4"]').waitFor({ state: 'detached' });
+    expect(await violations(tab)).toEqual([]);
+    await tab.getByText('Side by side', { exact: true }).click();
+    await tab.getByLabel('The other photo').selectOption('Photo 2');
+    await tab.locator('.bench-pair .straightened').nth(1).waitFor();
+  });
+
+  it('says when the page that it came from is closed', async () => {
+    await page.close();
+    await tab.getByRole('alert').filter({ hasText: 'nothing is kept' }).waitFor();
+    await tab.reload();
+    await tab
+      .getByText('Where this photo came from')
+      .or(tab.getByText('The place this photo came from is closed'))
+      .first()
+      .waitFor();
+  });
+});
