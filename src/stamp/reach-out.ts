@@ -9,9 +9,11 @@ const reach = 1.5;
 const leastRead = 0.5;
 /** From this probability on, what stands further along the row is read; grain that looks like a character is not. */
 const leastFurther = 0.9;
-/** How likely it is that more stands there, and how likely at most that nothing does, where the line is left open. */
+/** How likely it is that more stands there, and how likely at most that nothing does, where the line goes on surely. */
 const leastMore = 0.5;
 const mostNothing = 0.1;
+/** From this probability on, what stands there is told, though not sure; below it the line is left open. */
+const leastTold = 0.6;
 
 /**
  * What a line spells once it is read past its ends, where characters go on there without a gap: the box stopped short, at
@@ -26,11 +28,13 @@ export async function reachOut(
 ): Promise<{ spelt: Spelt | null; beyond: number } | null> {
   if (!looksLikeCode(free.text) || free.probability < leastRead) return null;
   const spelt = await spell(growQuad(quad, reach, 0));
-  if (spelt.free.probability >= leastFurther && goesOn(free.text, spelt.free.text)) return { spelt, beyond: reach };
+  const isToldLonger = goesOn(free.text, spelt.free.text);
+  if (isToldLonger && spelt.free.probability >= leastFurther) return { spelt, beyond: reach };
   const shareOf = (is: (text: string) => boolean): number =>
     spelt.texts.filter(({ text }) => is(text)).reduce((sum, { probability }) => sum + probability, 0);
   const isLonger = shareOf((text) => goesOn(free.text, text)) >= leastMore;
-  return isLonger && shareOf((text) => text === free.text) <= mostNothing ? { spelt: null, beyond: reach } : null;
+  if (!isLonger || shareOf((text) => text === free.text) > mostNothing) return null;
+  return { spelt: isToldLonger && spelt.free.probability >= leastTold ? spelt : null, beyond: reach };
 }
 
 /** Whether a text holds another and more, and what is more stands close by at every end. */

@@ -1,4 +1,5 @@
 import { type GreyImage, type Quad, quadSize } from '../photo';
+import { askPrint } from './agreed';
 import { lineAround, type PlacedCharacter, placedCharacters } from './align';
 import { mayGoOn } from './at-edge';
 import { cropLine, growQuad } from './crop';
@@ -24,6 +25,8 @@ type FreeText = Spelt['free'];
 const mostLines = 6;
 /** A code read with this probability needs no second look. */
 const sure = 0.9;
+/** A text with this probability is told, and is likelier than not what stands there. */
+const likely = 0.6;
 /** Size of the second look as a share of the first's: what was too large, or framed badly, is framed anew. */
 const againShare = 0.7;
 /** Two boxes that share more ground than this are the same line. */
@@ -42,7 +45,8 @@ const leastOtherWay = 0.5;
  * code is surely read, the finder looks again in a smaller size, then at the photo turned by a quarter and by an eighth
  * either way, and where none is found at all, at quarters of a large photo. A line that is not surely read is read from
  * its other side too. Lines that are likelier words than a code also go to the print engine; where that trusts nothing
- * (blind wording), words that the recogniser is sure of stand for themselves.
+ * (blind wording), words that the recogniser is sure of stand for themselves. A code that neither look reads surely, and the
+ * print engine reads the same, is read.
  */
 export async function readWithNets(
   grey: GreyImage,
@@ -112,11 +116,11 @@ export async function readWithNets(
   if (!lines.some(isSure)) await look(await nets.findLines(grey, againShare));
   if (!lines.some(isSure)) await look(await findSideways(grey, nets));
   for (const lookAslant of looksAslant(grey, nets)) {
-    // Few stamps lie askew, and much leather does: what is not surely read there is no stamp.
-    if (!lines.some(isSure)) await look(await lookAslant(), isSure);
+    if (!lines.some(isSure)) await look(await lookAslant(), (line) => isCode(line) && isNoGrain(line.free));
   }
   if (!lines.some(isCode)) await look(await lookCloser(grey, nets, lines));
   await joinPieces(lines, read, isCode);
+  if (!lines.some(isSure)) await askPrint(lines.filter(isCode), lines, grey, print);
   return { lines: settleSides(lines), printed };
 }
 
@@ -193,9 +197,21 @@ function withSignsLeftOpen(
   return speltBy(withSignsOpen(whole.lattice, open));
 }
 
-/** A second view of a line replaces the first only where it is clearly the surer one: what differs is mostly the box. */
-const isSurer = ({ free }: StampLine, { free: other }: StampLine): boolean =>
-  free.probability > other.probability + 0.1;
+/** Few stamps lie askew, and much leather does: a few characters seen there have to be sure, more of them likely. */
+const manyCharacters = 5;
+const isNoGrain = ({ text, probability }: FreeText): boolean =>
+  probability >= (text.replace(/[^A-Z0-9]/g, '').length >= manyCharacters ? likely : sure);
+
+/**
+ * A second view of a line replaces the first only where it is clearly the surer one: what differs is mostly the box. One
+ * that sees the line go on past its box, or spells a part of what is likely read already, saw less of it.
+ */
+function isSurer(line: StampLine, other: StampLine): boolean {
+  const bare = ({ free }: StampLine): string => free.text.replace(/[^A-Z0-9]/g, '');
+  const isPiece = bare(line).length < bare(other).length && bare(other).includes(bare(line));
+  if ((line.mayGoOn && !other.mayGoOn) || (isPiece && other.free.probability >= likely)) return false;
+  return line.free.probability > other.free.probability + 0.1;
+}
 
 /**
  * Rivets, rings and slots look like one or two characters, and no code on file is shorter than three. A blurred stamp

@@ -52,6 +52,8 @@ describe('a box that stops short of a line’s end', () => {
     });
     const [open] = await linesOf({ steps: [...spelling('1451080').steps, { 5: 0.55, 8: 0.4, '': 0.05 }] });
     expect([open?.free.text, open?.mayGoOn]).toEqual(['1451080', true]);
+    const [told] = await linesOf({ steps: [...spelling('1451080').steps, { 5: 0.75, 8: 0.2, '': 0.05 }] });
+    expect([told?.free.text, told?.mayGoOn]).toEqual(['14510805', undefined]);
     const [whole] = await linesOf(doubtful(0.7));
     expect([whole?.free.text, whole?.mayGoOn]).toEqual(['1451080', undefined]);
   });

@@ -61,6 +61,14 @@ describe('the finder’s second look', () => {
     expect(hardly.texts).toEqual(['834']);
   });
 
+  it('takes no part of what is likely read for surer', async () => {
+    const finds = { 1: [box(100, 100)], 0.7: [box(108, 102)] };
+    const part = await readWith(finds, { 100: spelling('834567', 0.7), 108: spelling('34567', 0.99) });
+    expect(part.texts).toEqual(['834567']);
+    const other = await readWith(finds, { 100: spelling('834567', 0.7), 108: spelling('834577', 0.99) });
+    expect(other.texts).toEqual(['834577']);
+  });
+
   it('adds a line that stands elsewhere beside the first, each under its own name', async () => {
     const finds = { 1: [box(100, 100)], 0.7: [box(108, 102), box(400, 300)] };
     const reads = { 100: spelling('834', 0.6), 108: spelling('834', 0.6), 400: spelling('8411', 0.95) };

@@ -90,14 +90,22 @@ describe('lines from any side', () => {
     expect(Math.hypot((a.x + c.x) / 2 - 320, (a.y + c.y) / 2 - 240)).toBeLessThan(5);
   });
 
-  it('that lie askew count only where they are surely read', async () => {
-    const lines = await linesOf({
-      upright: [],
-      aslant: [box(360 - 60, 360 - 15)],
-      says: (direction) => (direction === -45 ? spelling('889', 0.7) : { steps: [] }),
-    });
-    expect(lines).toEqual([]);
-  });
+  it.each([
+    ['889', 0.7, 0],
+    ['889', 0.97, 1],
+    ['KV0915', 0.7, 1],
+    ['KV0915', 0.3, 0],
+  ])(
+    '%s that lies askew and is %s likely counts as %s lines: few characters have to be sure',
+    async (text, share, count) => {
+      const lines = await linesOf({
+        upright: [],
+        aslant: [box(360 - 60, 360 - 15)],
+        says: (direction) => (direction === -45 ? spelling(text, share) : { steps: [] }),
+      });
+      expect(lines).toHaveLength(count);
+    },
+  );
 
   it('are not looked for askew where a code is surely read', async () => {
     const lines = await linesOf({
