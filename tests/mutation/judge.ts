@@ -28,7 +28,9 @@ export class Judge {
       for (let attempt = 0; ; attempt++) {
         if (!(await this.readUnchanged(step))) return 'void';
         const answer = await this.run(step, change, false);
-        if (answer.gone) return 'hung';
+        // A process may die of what came before: it is the change only where a new one dies as well.
+        if (answer.gone && attempt > 0) return 'hung';
+        if (answer.gone) continue;
         if (answer.failed.length === 0) break;
         this.controls += 1;
         const off = await this.run({ ...step, tests: onlyNamed(answer, step) }, 0, false);
@@ -45,11 +47,11 @@ export class Judge {
   }
 
   /** Where what stands there is made once, as the program is read: the program is read anew with the change on. */
-  async anew(change: number, steps: readonly Step[]): Promise<Verdict> {
+  async anew(change: number, steps: readonly Step[], attempt = 0): Promise<Verdict> {
     this.ran.clear();
     for (const [at, step] of steps.entries()) {
       const answer = await this.run(step, change, at === 0);
-      if (answer.gone) return 'hung';
+      if (answer.gone) return attempt > 0 ? 'hung' : this.anew(change, steps, attempt + 1);
       if (answer.failed.length > 0) return 'noticed';
     }
     return 'alive';
