@@ -47,6 +47,8 @@ const ofCodes = new Set<ProposalKind>(['plant', 'code-system', 'example', 'year-
 export function whatIsTold(found: readonly Proposal[], { heading, offersInText }: Telling): Proposal[] {
   if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
   if (offersInText) return [];
+  // How codes are built, and when or with an example, is never said in passing.
+  if (found.some(({ kind }) => kind === 'code-system')) return [...found];
   if (found.filter(({ kind }) => ofCodes.has(kind)).length >= fewest) return [...found];
   const perBlock = new Map<number, number>();
   for (const { at } of found) if (at.form !== 'prose') perBlock.set(at.block, (perBlock.get(at.block) ?? 0) + 1);

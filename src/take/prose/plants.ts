@@ -95,9 +95,8 @@ function readSegment(
   const { text, periods } = withoutPeriods(segment.slice(verb ? verb.end : joined![0].length));
   const place = readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$/su, ''));
   if (!place) return null;
-  // "TV is Verona" may be anything; "TV stands for Verona" is not.
-  if (place.place === 'ZZ' && !strong && !joined && plantWords(text).length === 0 && !(ofPlants && verb?.words === '='))
-    return null;
+  // "TV is Verona" may be anything; "TV stands for Verona" is not, nor is it where workshops are spoken of.
+  if (place.place === 'ZZ' && !strong && !joined && plantWords(text).length === 0 && !(ofPlants && verb)) return null;
   const told = periods.filter(({ form }) => form !== 'year');
   const { backwards, ...used } = usedOf(told.slice(0, 1));
   return { fields: { ...place, ...used }, backwards };

@@ -12,6 +12,12 @@ const round = (value: number) => Math.round(value * 100) / 100;
 /** Sides further apart than this in the text are not of one size. */
 const farthest = 24;
 
+/** "Two sizes, 28 and 33 cm": each number is a size of its own. */
+const several = /^\s?(?:cm|mm|in)?\s?(?:,|;|&|and|or|und|oder|et|ou|e|ed|o|y|en|of|と|または)\s?$/iu;
+const areWidths = (text: string, group: readonly { start: number; end: number; measure: { dimension: string } }[]) =>
+  group.every(({ measure }) => measure.dimension === 'unknown') &&
+  group.slice(1).every(({ start }, at) => several.test(text.slice(group[at]!.end, start)));
+
 /** The sizes of a text: width, height and depth in the order written where no words name them. At least two sides. */
 export function readSizes(text: string): SaidSize[] {
   const sides = parseMeasures(text, null).filter(({ measure }) =>
@@ -30,7 +36,7 @@ export function readSizes(text: string): SaidSize[] {
     else groups.push([side]);
   }
   return groups
-    .filter((group) => group.length >= 2)
+    .filter((group) => group.length >= 2 && !areWidths(text, group))
     .map((group) => {
       const unit = group[0]!.measure.unit === 'assumed-cm' ? 'cm' : group[0]!.measure.unit;
       const value = (at: number) => round(group[at]!.measure.mm / mmOf[unit]);

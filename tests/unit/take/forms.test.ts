@@ -56,6 +56,21 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     ['model | Carryall 25 | 1978–2001 | 25 19 15 cm', 'model | Carryall 30 | 1975– | 30 21 17 cm'],
   ],
   [
+    'Reading the numbers in Velluto Nove bags',
+    '<p>From 1984 until 1991 the house stamped three digits on a tab: the first two give the year, the last one the month (so 878 is August 1987).</p>',
+    ['code-system | 1984–1991 | year 2 + month 1-9 | 878 = 1987-08'],
+  ],
+  [
+    'Brandt &amp; Söhne – Werkskürzel und Jahre',
+    '<table><tr><th>Kürzel</th><th>Ort</th><th>Zeitraum</th></tr><tr><td>OF</td><td>Offenbach</td><td>1962–1988</td></tr><tr><td>BU</td><td>Budapest, Ungarn</td><td>ab 1992</td></tr></table>',
+    ['plant | OF | ZZ | Offenbach | 1962–1988', 'plant | BU | HU | Budapest | 1992–'],
+  ],
+  [
+    'Dating Ondrasse bags by their codes',
+    '<p>Workshops I have seen: MI is Milan, TO is Turin. The Mercer was made in two sizes, 28 and 33 cm, between 1989 and 2001.</p>',
+    ['plant | MI | ZZ | Milan', 'plant | TO | ZZ | Turin', 'model | Mercer | 1989–2001'],
+  ],
+  [
     'Ondrasse prices by year',
     '<table><tr><th>Year</th><th>Carryall 25</th><th>Carryall 30</th></tr><tr><td>2002</td><td>390 €</td><td>430 €</td></tr><tr><td>2010</td><td>520 €</td><td>575 €</td></tr></table>',
     [
