@@ -42,7 +42,6 @@ export function rowsOf(rest: Passage): Passage[] {
     if (value === undefined || !isLabel(line) || isLabel(value) || splitLabelled(value)) continue;
     const label = withoutEnd(line, /[\s:：]/);
     if (isOfPiece(label) && !ofFilter.test(value)) rows.push(`${label}: ${value}`);
-    at += 1;
   }
   return rows.map((row) => passage('row', row, rest.language, rest.title));
 }
