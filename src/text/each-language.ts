@@ -2,6 +2,7 @@
  * Words of one meaning in English, French, German, Italian, Spanish, Dutch and Japanese: phrases parted by a comma and a
  * space, or parts of a pattern. What a page says of prices is read by a script in it, which has to be small: a row of
  * seven texts takes fewer bytes there than the lexicon's lists; what is written into a pattern can be no list of phrases.
+ * Tables of rows are of one shape because each says seven languages in one order; what they say is apart.
  * A row lacks a language as little as the lexicon does. Where a language has no such word its text is empty, and a test
  * says why. Common practice, no source.
  */

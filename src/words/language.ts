@@ -1,6 +1,7 @@
 /*
  * The files of two languages are of one shape, line by line, because they say the same things: what they share stands in
- * the types that both are held by, and a sentence is never made for two languages at once.
+ * the types that both are held by, and a sentence is never made for two languages at once. Nor for two findings: those of
+ * one file are of one shape because each fills the same form.
  */
 
 /** Languages that every sentence is written in, as BCP 47 tags; `en-XA` is English made longer, to try the screens with. */

@@ -65,6 +65,16 @@ export function listCells(values: readonly string[], group: GroupName, from: num
   });
 }
 
+/** A value written as one character of a list: the months' letters, the quarters' digits. */
+export function listedShape(name: 'month' | 'quarter', listed: string): SlotShape {
+  const values = [...listed];
+  return {
+    name,
+    cells: listCells(values, name, 0, 1),
+    group: { name, writes: listed, width: 1, values, expected: { kind: 'one-of', slot: name, of: listed } },
+  };
+}
+
 /** The cells of a two-digit number that may be split into tens and units, and may stand reversed. */
 export function twoDigitCells(
   part: 2 | 'tens' | 'units',

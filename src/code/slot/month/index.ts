@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { monthSpan } from '../../../span';
-import { capitals, listCells, numbersFrom, partName, twoDigitCells } from '../cell';
+import { capitals, listedShape, numbersFrom, partName, twoDigitCells } from '../cell';
 import { letters, reversed, two, twoDigits } from '../forms';
 import { defineSlot, halves, hasHalves } from '../kind';
 
@@ -45,20 +45,7 @@ export const monthSlot = defineSlot({
   ],
   shape: (slot) => {
     const listed = lettersOf(slot);
-    if (listed !== null) {
-      const values = [...listed];
-      return {
-        name: 'month',
-        cells: listCells(values, 'month', 0, 1),
-        group: {
-          name: 'month',
-          writes: listed,
-          width: 1,
-          values,
-          expected: { kind: 'one-of', slot: 'month', of: listed },
-        },
-      };
-    }
+    if (listed !== null) return listedShape('month', listed);
     const { month: part, reversed: turned } = slot as Extract<MonthSlot, { month: 2 | 'tens' | 'units' }>;
     return {
       name: partName('month', part),

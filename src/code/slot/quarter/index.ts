@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { quarterSpan } from '../../../span';
-import { listCells } from '../cell';
+import { listedShape } from '../cell';
 import { letters } from '../forms';
 import { defineSlot } from '../kind';
 
@@ -27,21 +27,7 @@ export const quarterSlot = defineSlot({
     },
     { name: 'quarter', as: 'text', label: 'quarterLetters', required: true, when: isLetter },
   ],
-  shape: (slot) => {
-    const listed = slot.quarter === 1 ? '1234' : slot.quarter;
-    const values = [...listed];
-    return {
-      name: 'quarter',
-      cells: listCells(values, 'quarter', 0, 1),
-      group: {
-        name: 'quarter',
-        writes: listed,
-        width: 1,
-        values,
-        expected: { kind: 'one-of', slot: 'quarter', of: listed },
-      },
-    };
-  },
+  shape: (slot) => listedShape('quarter', slot.quarter === 1 ? '1234' : slot.quarter),
   dates: (quarter, year) => quarterSpan(year, quarter),
   write: ({ span }, group) => group.values?.[Math.ceil(Number(span.from.slice(5, 7)) / 3) - 1] ?? null,
 });
