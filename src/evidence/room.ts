@@ -47,6 +47,10 @@ const room = {
 export const roomDays = {
   /** What lies outside a period of a maker file by more than this is no longer old stock or an early piece. */
   makerPeriod: room.makerPeriod.hard.after,
+  /** Labels of a country are sewn in for so long after its end; what a mark dates then is no news. */
+  labelStock: room.country.hard.after,
+  /** Two that are compared over something else only: no date stands against another. */
+  anyTime: 10_000 * yearDays,
   /** Two dates of one listing of which one is loose. */
   looseDates: room.hedged.reach.after,
   /** Bought this soon after an exact date, a piece was bought new. */

@@ -8,7 +8,7 @@ import type { Rule } from './types';
 export const countryDate = {
   id: 'country-date',
   left: ['country'],
-  right: ['claimed-date', 'country', 'code', 'mark'],
+  right: ['claimed-date', 'country', 'code'],
   over: 'date',
   hardWhen: (_country, date) => date.strength === 'hard',
   informs: ({ says }) => (says.kind === 'country' && says.place.length === 4 ? 'former-country' : null),

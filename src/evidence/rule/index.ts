@@ -9,6 +9,7 @@ import { codePlant } from './code-plant';
 import { codeSystem } from './code-system';
 import { codes } from './codes';
 import { countryDate } from './country-date';
+import { countryMark } from './country-mark';
 import { countryPurchase } from './country-purchase';
 import { freshDate } from './fresh-date';
 import { leatherImitation } from './leather-imitation';
@@ -49,6 +50,7 @@ export const rules = [
   claimedDates,
   makingPurchase,
   countryDate,
+  countryMark,
   countryPurchase,
   materialDate,
   materialPurchase,

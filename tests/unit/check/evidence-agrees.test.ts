@@ -3,8 +3,9 @@ import type { Facts } from '../../../src/check';
 import { evidenceAgrees } from '../../../src/check/evidence-agrees';
 import type { Dating } from '../../../src/evidence';
 import type { MakerFile } from '../../../src/maker/types';
-import { periodSpan, type Span, yearSpan } from '../../../src/span';
-import { markSaid } from '../evidence/samples';
+import type { MarkRead } from '../../../src/mark/types';
+import { periodSpan, type Span, yearSpan, yearsSpan } from '../../../src/span';
+import { mark, markSaid } from '../evidence/samples';
 import { claim, decoded, facts, ondrasse, onlyFinding, said } from './sample';
 
 describe('evidence-agrees', () => {
@@ -105,6 +106,25 @@ describe('evidence-agrees', () => {
       expect(told(bought(1985), claim('made', '1984', { span: yearSpan(1984) }), other)).toEqual(['silent']);
       expect(told(bought(1985), claim('made', '1996', { span: yearSpan(1996) }), other)).toEqual(['silent']);
     }
+  });
+  it('tells a former country against a mark that a photo dates, where no date of the piece is known', () => {
+    const country = (words: string, place: string) => claim('origin', words, { place });
+    const dated = (first: number, last: number | null, over: Partial<MarkRead> = {}) =>
+      mark('m1', { spans: [yearsSpan(first, last)], places: [], ...over });
+    const told = (one: MarkRead, ...claims: Facts['claims']) => said(evidenceAgrees, facts({ claims, marks: [one] }));
+    const czech = country('made in Czechoslovakia', 'CSHH');
+    expect(told(dated(2003, null), czech)).toEqual([
+      expect.stringMatching(/^doubt: Hardly any date fits both: the listing says “made in Czechoslovakia”/),
+    ]);
+    // Stocks of labels outlive a country; today's name is given to older pieces; the place is told elsewhere.
+    expect(told(dated(1994, null), czech)).toEqual(['silent']);
+    expect(told(dated(1950, 1960), country('made in Slovakia', 'SK'))).toEqual(['silent']);
+    expect(told(dated(2003, null, { places: ['IT'] }), czech)).toEqual(['silent']);
+    expect(told(dated(2003, null, { foundIn: 'listing', photoId: null }), czech)).toEqual(['silent']);
+    // The date of the piece itself stands against the country, or against the mark: that is told already.
+    const made = (year: number) => claim('made', `made in ${year}`, { span: yearSpan(year) });
+    expect(told(dated(2003, null), czech, made(2005))).toEqual(['silent']);
+    expect(told(dated(2003, null), czech, made(1985))).toEqual(['silent']);
   });
   it('tells a claim against a code itself when no maker file is there to judge it', () => {
     const evidence = [piece('a', 'claimed', 'claim', year(1987)), piece('b', 'code', 'reading', year(1995), 'soft')];

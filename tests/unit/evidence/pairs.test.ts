@@ -1,9 +1,10 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import type { Claim } from '../../../src/claim/types';
 import { gatherEvidence, pairsOf, reason } from '../../../src/evidence';
 import type { MakerFile } from '../../../src/maker/types';
-import { monthSpan, yearSpan, yearsSpan } from '../../../src/span';
+import type { MarkRead } from '../../../src/mark/types';
+import { monthSpan, sinceSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { decadeSpan } from '../span/decade';
 import { decoding, madeClaim, mark, ondrasse, originClaim, reading } from './samples';
 
@@ -38,7 +39,7 @@ test('every claimed date, code and mark is held against the others, once by each
     'making-purchase claim-c1 claim-b1 conflicts',
     'country-date claim-o1-country claim-c1 conflicts',
     'country-date claim-o1-country reading-d1 conflicts',
-    'country-date claim-o1-country mark-m1 conflicts hard',
+    'country-mark claim-o1-country mark-m1 conflicts',
     'country-purchase claim-o1-country claim-b1 agrees informs',
     'origin-code claim-o1 reading-d1 conflicts hard',
   ]);
@@ -48,6 +49,50 @@ test('a purchase is held against the first day of a mark, at the year before and
   const marks = [mark('m1', { spans: [yearsSpan(1998, null)], places: [] })];
   const relation = (year: number) => stand({ claims: [bought(year)], marks }).map((one) => one.split(' ')[3]);
   expect([1997, 1998, 1999].map(relation)).toEqual([['conflicts'], ['agrees'], ['agrees']]);
+});
+
+describe('a former country and the dates of a mark', () => {
+  const czechoslovakia = originClaim('o1', 'Czechoslovakia', 'CSHH');
+  const since = (day: string, over: Partial<MarkRead> = {}) =>
+    mark('m1', { spans: [sinceSpan(day)], places: [], ...over });
+  const relation = (claim: Claim, one: MarkRead) =>
+    stand({ claims: [claim], marks: [one] }).flatMap((said) =>
+      said.startsWith('country-mark') ? said.replace('country-mark claim-o1-country mark-m1 ', '') : [],
+    );
+
+  it('stand against each other, never hard, from the day on which no stock of labels explains it', () => {
+    const days = ['1992-12-31', '1993-01-01', '1996-01-03', '1996-01-04', '2005-01-01'];
+    expect(days.map((day) => relation(czechoslovakia, since(day)))).toEqual([
+      ['agrees informs'],
+      ['within-room'],
+      ['within-room'],
+      ['conflicts'],
+      ['conflicts'],
+    ]);
+  });
+
+  it('stand against each other before its beginning as well', () => {
+    const until = (year: number) => mark('m1', { spans: [yearsSpan(null, year)], places: [] });
+    expect([1910, 1916, 1918].map((year) => relation(czechoslovakia, until(year)))).toEqual([
+      ['conflicts'],
+      ['within-room'],
+      ['agrees informs'],
+    ]);
+  });
+
+  it('are no news where the country claimed is one of today, whose name is given to older pieces too', () => {
+    const until = mark('m1', { spans: [yearsSpan(null, 1960)], places: [] });
+    expect(relation(originClaim('o1', 'Slovakia', 'SK'), until)).toEqual(['within-room']);
+  });
+
+  it('are told of the place where the mark names another country, and of nothing where only the listing has the mark', () => {
+    const late = '2005-01-01';
+    expect(relation(czechoslovakia, since(late, { places: ['SK'] }))).toEqual(['conflicts']);
+    expect(relation(czechoslovakia, since(late, { places: ['IT'] }))).toEqual(['within-room']);
+    expect(relation(czechoslovakia, since(late, { places: ['SK', 'IT'] }))).toEqual(['conflicts']);
+    const quoted = since(late, { foundIn: 'listing', photoId: null });
+    expect(relation(czechoslovakia, quoted)).toEqual(['within-room']);
+  });
 });
 
 test('a purchase before a country, a material or a model is never more than unlikely', () => {
