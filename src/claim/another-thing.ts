@@ -1,4 +1,13 @@
-import { accessoryWords, type Hit, phrasePattern, sentenceAround, type Topic, wordsOf } from '../text';
+import {
+  accessoryWords,
+  anyLanguage,
+  type Hit,
+  jointWords,
+  phrasePattern,
+  sentenceAround,
+  type Topic,
+  wordsOf,
+} from '../text';
 import type { Passage } from './passage';
 
 /*
@@ -25,7 +34,7 @@ const after = new RegExp(`^[\\s-]{0,2}(?:\\p{L}{2,20}\\s){0,3}(?:${sourceOf('goe
 
 const thing = phrasePattern([...wordsOf('small-thing'), ...accessoryWords], 'u').source;
 const thingAfter = new RegExp(`^[\\s-]{1,2}(?:\\p{L}{2,15}\\s){0,1}(${thing})`, 'u');
-const thingBefore = new RegExp(`(${thing})\\s(?:(?:de|di|da|von|van|by|from|of|par)\\s)?$`, 'u');
+const thingBefore = new RegExp(`(${thing})\\s(?:(?:${anyLanguage(jointWords.whose)})\\s)?$`, 'u');
 
 const tagCue = new RegExp(`(?:${sourceOf('search-words')})\\s?[:：=-]`, 'u');
 /** From so many short items on a line of names is a list to be found by. */

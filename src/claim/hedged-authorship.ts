@@ -1,11 +1,13 @@
 import type { MakerFile } from '../maker/types';
 import {
   accessoryWords,
+  anyLanguage,
   clauseAround,
   type Hit,
   isDenial,
   isLeftOpen,
   isNegated,
+  jointWords,
   phraseFinder,
   phrasePattern,
   sourceRange,
@@ -76,19 +78,19 @@ const isDenied = (text: string, start: number, end: number, words: string) =>
   isDenial(words) ? false : isNegated(text, start, end);
 
 const accessories = phrasePattern(accessoryWords, 'u');
+const endsInOriginal = new RegExp(`(?:${anyLanguage(jointWords.original)})$`, 'iu');
 
 /** "The zip is not original" tells of a part, "not the original box" of what comes along: neither of the maker. */
 function isOfPart(text: string, { foldedStart, foldedEnd, words }: Hit<string>): boolean {
-  if (!/origin(?:al|eel)$/iu.test(words)) return false;
+  if (!endsInOriginal.test(words)) return false;
   if (partBeside(text, foldedStart, foldedEnd) !== null) return true;
   const clause = clauseAround(text, foldedStart, foldedEnd);
   return accessories.test(text.slice(clause.start, clause.end));
 }
 
-const needsName = /^(?:facon|in stile)$/u;
-const comparison = /(?:by|of|von|durch|de|par|a|en|op|door|van)$/u;
-const lookNamed =
-  /^\s(?:(?:the|an?|den|der|die|des|das|alten|les|la|le|l'|une?|il|lo|gli|i|los|las|el|una?|jaren|anni|annees|anos|degli|dei|delle)\s?){0,2}(?:\d|\p{Ll})/u;
+const needsName = new RegExp(`^(?:${anyLanguage(jointWords.needsName)})$`, 'u');
+const comparison = new RegExp(`(?:${anyLanguage(jointWords.comparedWith)})$`, 'u');
+const lookNamed = new RegExp(`^\\s(?:(?:${anyLanguage(jointWords.beforeLook)})\\s?){0,2}(?:\\d|\\p{Ll})`, 'u');
 
 /**
  * "Inspired by the bags of doctors", "in the style of the 1970s": said of a look, not of a maker. A name is written

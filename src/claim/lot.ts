@@ -1,5 +1,16 @@
 import type { Listing } from '../listing/types';
-import { accessoryWords, clauseAround, foldWords, phrasePattern, sentenceAround, sourceRange, wordsOf } from '../text';
+import {
+  accessoryWords,
+  anyLanguage,
+  anyWithGaps,
+  clauseAround,
+  foldWords,
+  jointWords,
+  phrasePattern,
+  sentenceAround,
+  sourceRange,
+  wordsOf,
+} from '../text';
 import { foldedRange, type Passage, passagesOf } from './passage';
 import type { Claim } from './types';
 
@@ -29,18 +40,23 @@ const second = phrasePattern([...smallNouns, ...halfway]);
 const accessory = phrasePattern(accessoryWords);
 const counted = phrasePattern(wordsOf('lot'), 'u');
 const matching = phrasePattern(wordsOf('matching'), 'u').source;
-const article = '(?:an?|its|the|ein|eine[rmn]?|une?|una?|een)\\s';
+const { alongWith, alsoNamed, asOne, behindName, named, oneMore } = jointWords;
+const article = `(?:${anyLanguage(oneMore)})\\s`;
+const japaneseAnd = alsoNamed[6];
+const joint = (row: string) => `(?:\\s(?:&|\\+|${row})\\s(?:${article})?|${japaneseAnd})`;
 /** Right before the second noun: "and ", "and a "; "と" in Japanese. */
-const plainly = new RegExp(`(?:\\s(?:and|&|\\+|plus|und|sowie|et|ed?|y|en)\\s(?:${article})?|と)$`, 'u');
+const plainly = new RegExp(`${joint(anyWithGaps(alsoNamed))}$`, 'u');
 const asMatch = new RegExp(
-  `(?:\\s(?:and|with|&|\\+|plus|und|mit|sowie|et|avec|ed?|con|y|en|met)\\s(?:${article})?|と)(?:${matching})の?\\s?$`,
+  `${joint(`${anyWithGaps(alsoNamed)}|${anyWithGaps(alongWith)}`)}(?:${matching})の?\\s?$`,
   'u',
 );
 const matchBehind = new RegExp(`^\\s?(?:${matching})`, 'u');
 /** What ends a name of a piece; "wallet pocket" and "belt bag" name something else. */
-const ends =
-  /^(?:\s?$|\s?[,.;:()|/!·•–—、]|\s-\s|\s(?:set|lot|bundle|duo|ensemble|in|from|aus|von|de|of|made|\d)|の?セット)/u;
-const twoInOne = /^\s?(?:in|as)\s(?:1|one)(?!\p{L})/u;
+const ends = new RegExp(
+  `^(?:\\s?$|\\s?[,.;:()|/!·•–—、]|\\s-\\s|\\s(?:(?:${anyWithGaps(behindName)})(?!\\p{L})|\\d)|${behindName[6]})`,
+  'u',
+);
+const twoInOne = new RegExp(`^\\s?(?:${anyLanguage(asOne)})(?!\\p{L})`, 'u');
 /** Further back nothing joins a noun. */
 const reach = 60;
 
@@ -153,5 +169,8 @@ function inText(text: string, [start, end]: [number, number], first: string, oth
 }
 
 /** "Bag and wallet are": both are spoken of; "the bag is of 1994 and the wallet" goes on to the other. */
-const isJoined = (between: string) =>
-  /^\s?(?:,\s)?(?:and|&|\+|und|et|e|ed|y|en|と)\s?(?:(?:the|die|der|das|le|la|il|el|de|het)\s)?$/u.test(between);
+const bothNamed = new RegExp(
+  `^\\s?(?:,\\s)?(?:&|\\+|${anyLanguage(alsoNamed)})\\s?(?:(?:${anyLanguage(named)})\\s)?$`,
+  'u',
+);
+const isJoined = (between: string) => bothNamed.test(between);

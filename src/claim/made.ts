@@ -1,10 +1,12 @@
 import type { Span } from '../span';
 import {
+  anyLanguage,
   clauseAround,
   type FoundDate,
   isAboutAnother,
   isLeftOpen,
   isNegated,
+  jointWords,
   parseDates,
   phrasePattern,
   sentenceAround,
@@ -33,6 +35,8 @@ const isSince = ({ form }: FoundDate, words: string) => form !== 'range' && sinc
 const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(topics['date-of-else'].ja, 'u').source})`, 'u');
 const made = phrasePattern(wordsOf('made'));
 const madeVerb = phrasePattern(wordsOf('made-verb'));
+const madeAhead = new RegExp(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`, 'u');
+const madeBehind = new RegExp(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`, 'u');
 const supposed = phrasePattern(wordsOf('supposed'), 'u');
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old" is no age of a bag. */
@@ -62,11 +66,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   const words = { bought: lastEnd(bought, before), made: lastEnd(made, before), elsewhere: lastEnd(elsewhere, before) };
   if (isExplicitRange(date) && !isMadeWithin(date, before, after)) return null;
   // The nearest word before the date decides: "made in 1994, bought in 2010".
-  if (
-    words.bought &&
-    words.bought >= words.elsewhere &&
-    !/(?:made|hergestellt|fabriqu\w*|prodott\w*|fabricad\w*|gemaakt)[^,]{0,12}$/u.test(before)
-  )
+  if (words.bought && words.bought >= words.elsewhere && !madeAhead.test(before))
     return { kind: 'bought', confidence: 0.85 };
   if (lastEnd(mended, before) > Math.max(words.bought, lastEnd(madeVerb, before))) return null;
   // "2002-2004 selon la boutique": what a shop tells of a code is no purchase.
@@ -80,13 +80,7 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   if (elsewhereBehind.test(after) || isSince(date, text.slice(start, end))) return null;
   if (lastEnd(age, after) > 0 || isOnlyLook(text, start, end)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
-  if (
-    words.made > 0 ||
-    lastEnd(madeVerb, after.slice(0, 24)) > 0 ||
-    /^\s?(?:年製|(?:[\p{Script=Katakana}ー]{2,10}|[\p{Script=Han}]{1,3})?製|made|model(?!\s?\d)|production|hergestellt|製造)/u.test(
-      after,
-    )
-  )
+  if (words.made > 0 || lastEnd(madeVerb, after.slice(0, 24)) > 0 || madeBehind.test(after))
     return { kind: 'made', confidence: 0.85 };
   if (from.field === 'title' && date.form === 'year') return { kind: 'made', confidence: 0.7 };
   const sentence = sentenceAround(text, start, end);

@@ -1,8 +1,12 @@
 import type { Listing } from '../listing/types';
 import {
+  anyLanguage,
   anyOf,
+  anyWithGaps,
   clauseAround,
+  isDenial,
   isNegated,
+  jointWords,
   phraseFinder,
   phrasePattern,
   sentenceAround,
@@ -42,7 +46,7 @@ const byCard = phrasePattern([...ways.card, ...wordsOf('card-bare')], 'u');
 const accepting = phrasePattern(wordsOf('accepting'), 'u').source;
 /** "Überweisung nehme ich nicht an", "bank transfer is not accepted": refused by what follows. */
 const refusedBehind = new RegExp(
-  `^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,3}?[^\\p{L}]{1,3}(?:not|never|nicht|pas|non|no|niet)\\s(?:\\p{L}{1,12}\\s)?(?:${accepting})|^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,2}?[^\\p{L}]{1,3}(?:${accepting})(?:\\s\\p{L}{1,10})?\\s(?:nicht|niet|not)(?!\\p{L})|^.{0,4}(?:${accepting})[^。]{0,8}(?:ません|不可|ない)|^.{0,3}不可`,
+  `^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,3}?[^\\p{L}]{1,3}(?:${anyLanguage(jointWords.notBefore)})\\s(?:\\p{L}{1,12}\\s)?(?:${accepting})|^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,2}?[^\\p{L}]{1,3}(?:${accepting})(?:\\s\\p{L}{1,10})?\\s(?:${anyWithGaps(jointWords.notBehind)})(?!\\p{L})|^.{0,4}(?:${accepting})[^。]{0,8}(?:${jointWords.notBehind[6]})|^.{0,3}不可`,
   'u',
 );
 const isRefusedBehind = (text: string, start: number, end: number) =>
@@ -50,7 +54,7 @@ const isRefusedBehind = (text: string, start: number, end: number) =>
 
 /** Whether the way to pay is refused: "no bank transfer", "I do not accept crypto", or tied to the site itself. */
 function isRefused(text: string, start: number, end: number, kind: Way): boolean {
-  if (isNegated(text, start, end)) return kind !== 'unprotected' || !/(?:without|no|ohne)/.test(text.slice(start, end));
+  if (isNegated(text, start, end)) return kind !== 'unprotected' || !isDenial(text.slice(start, end));
   const sentence = sentenceAround(text, start, end);
   const whole = text.slice(sentence.start, sentence.end);
   if (neverAsked.test(text.slice(sentence.start, start))) return true;

@@ -1,14 +1,12 @@
-import { type Folded, foldWords, type Hit, phraseFinder } from '../text';
+import { type Folded, foldWords, type Hit, type Lexicon, phraseFinder } from '../text';
 import words from './words.json' with { type: 'json' };
 
-/** The languages in which pages that tell of makers are read. */
-export type TellingLanguage = 'en' | 'fr' | 'de' | 'it' | 'es' | 'nl' | 'ja';
-
 /**
- * What such pages write, by topic and language. Own lists, common practice, no source. A topic that lacks a language
- * does not compile, and a test holds each list filled.
+ * What pages that tell of makers write, by topic and language. Own lists, common practice, no source. Of the lexicon's
+ * form, and held by its test; apart from it, because a word means something else over a column than in a listing ("code",
+ * "from", "made"), and no listing is read by these.
  */
-const topics = words satisfies Record<string, Readonly<Record<TellingLanguage, readonly string[]>>>;
+const topics = words satisfies Record<string, Lexicon>;
 export type TellingTopic = keyof typeof topics;
 
 const listed = (topic: TellingTopic): string[] => Object.values<readonly string[]>(topics[topic]).flat();

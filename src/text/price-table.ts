@@ -176,3 +176,27 @@ export const negotiable: EachLanguage = [
   'vraagprijs',
   '即決',
 ];
+
+/** Between an amount's word of postage and the amount: to where, how, and "costs". */
+export const postageWay: EachLanguage = [
+  'to, in, per, for, within, with, via',
+  'vers, en, par, via',
+  'nach, in, innerhalb, via, mit',
+  'in, a, per, via, con',
+  'a, en, por, via, con',
+  'naar, in, per, via, met',
+  'への',
+];
+export const postageIs: EachLanguage = [
+  'cost, costs, is, are, of, from, uk, us, eu',
+  'de, pour',
+  'kosten, kostet, von, ab, für',
+  'di, da',
+  'de, desde',
+  'kosten, van',
+  'は',
+];
+/** "Zwischen 180 und 240 €": both are one range. */
+export const and: EachLanguage = ['and', 'et', 'und', 'e', 'y', 'en', 'と'];
+/** Between the ends of a range. */
+export const upTo: EachLanguage = ['to, till, until', 'à', 'bis', 'a, al', 'a, al', 'tot', 'から'];

@@ -3,7 +3,7 @@ import { type Hit, phraseFinder } from '../phrases';
 import { topics } from './topics';
 
 export { tableWords } from './tables';
-export { topics } from './topics';
+export { type Lexicon, topics } from './topics';
 
 export type Topic = keyof typeof topics;
 

@@ -3,6 +3,7 @@ import { parseDates } from '../../../src/text';
 import * as age from '../../../src/text/age';
 import * as dates from '../../../src/text/date-words';
 import * as grades from '../../../src/text/grade-words';
+import * as joints from '../../../src/text/joint-words';
 import * as place from '../../../src/text/place-words';
 import * as units from '../../../src/text/unit-words';
 
@@ -14,7 +15,7 @@ function rowsIn(name: string, value: unknown): [name: string, row: readonly stri
   if (Array.isArray(value) && value.length > 0 && value.every((one) => typeof one === 'string')) return [[name, value]];
   return Object.entries(value).flatMap(([key, one]) => rowsIn(`${name}.${key}`, one));
 }
-const modules = { age, dates, grades, place, units };
+const modules = { age, dates, grades, joints, place, units };
 const rows = Object.values(modules).flatMap((module) =>
   Object.entries(module).flatMap(([name, value]) => rowsIn(name, value)),
 );
@@ -43,6 +44,23 @@ const without: Record<string, string> = {
   'beforeWords ja': 'it stands behind the date',
   'untilWords ja': 'it stands behind the date',
   'afterWords ja': 'it stands behind the date',
+  'alongWith ja': 'it stands behind what comes along',
+  'oneMore ja': 'nouns have no article',
+  'named ja': 'nouns have no article',
+  'asOne ja': 'the number of pieces in one stands before the noun',
+  'original ja': 'its denials end in a verb',
+  'needsName en': 'its words of style name a maker by themselves',
+  'needsName de': 'its words of style name a maker by themselves',
+  'needsName es': 'its words of style name a maker by themselves',
+  'needsName nl': 'its words of style name a maker by themselves',
+  'needsName ja': 'its words of style name a maker by themselves',
+  'comparedWith ja': 'what is compared stands before it',
+  'beforeLook ja': 'nouns have no article',
+  'madeAhead ja': 'the verb stands behind the date',
+  'whose ja': 'whose it is stands before the thing',
+  'notBefore ja': 'it stands behind what is not accepted',
+  'notBehind it': 'it stands before what is not accepted',
+  'notBehind es': 'it stands before what is not accepted',
   'unitWords.ft fr': 'lengths are not measured in feet',
   'unitWords.ft de': 'lengths are not measured in feet',
   'unitWords.ft it': 'lengths are not measured in feet',

@@ -1,35 +1,19 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
-import { foldWords } from '../../../src/text';
 import { type Topic, tableWords, topicFinder, topics } from '../../../src/text/lexicon';
 import { type Table, tables } from '../../../src/text/lexicon/tables';
 import * as pageWords from '../../../src/text/page-words';
 import { phraseFinder } from '../../../src/text/phrases';
 import * as priceTable from '../../../src/text/price-table';
+import { languages, lexiconSchema, plain, twiceIn } from './lexicon-form';
 import { sharing, smallWords } from './shared-phrases';
-
-const languages = ['en', 'fr', 'de', 'it', 'es', 'nl', 'ja'] as const;
-const phrase = z.string().regex(/^\S(?:.*\S)?$/u, 'no blank at either end');
-const lexiconSchema = z.strictObject(
-  Object.fromEntries(languages.map((language) => [language, z.array(phrase).min(1)])),
-);
 
 const folder = new URL('../../../src/text/lexicon/', import.meta.url);
 const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
 const tableFolder = new URL('table/', folder);
 const tableFiles = readdirSync(tableFolder);
 const all = Object.entries(topics) as [Topic, Record<(typeof languages)[number], readonly string[]>][];
-
-/** As phrases are looked up: gaps and hyphens are one. */
-const plain = (words: string) => foldWords(words).text.replace(/[\s\-_/]+/g, ' ');
-
-/** Phrases that stand twice in one language after folding. */
-const twiceIn = (lexicon: Record<string, readonly string[]>): string[] =>
-  Object.values(lexicon).flatMap((words) => {
-    const folded = words.map(plain);
-    return folded.filter((one, index) => folded.indexOf(one) !== index);
-  });
 
 /** Every two topics, of those that are not left out, with a phrase in both. */
 function sharedPhrases(without: readonly Topic[] = smallWords): { topics: [Topic, Topic]; words: string[] }[] {
