@@ -26,7 +26,7 @@ export const forPostage: EachLanguage = [
 ];
 
 export const freePostage: EachLanguage = [
-  'free shipping, free delivery, free postage',
+  'free shipping, free delivery, free postage, ships free',
   'livraison offerte, livraison gratuite',
   'versandkostenfrei, kostenloser versand, gratis versand',
   'spedizione gratuita',
@@ -177,26 +177,15 @@ export const negotiable: EachLanguage = [
   '即決',
 ];
 
-/** Between an amount's word of postage and the amount: to where, how, and "costs". */
+/** Between postage and its sum: where to, how, "costs". */
 export const postageWay: EachLanguage = [
-  'to, in, per, for, within, with, via',
-  'vers, en, par, via',
-  'nach, in, innerhalb, via, mit',
-  'in, a, per, via, con',
-  'a, en, por, via, con',
-  'naar, in, per, via, met',
+  'to, in, for, within, with, via, per, cost, costs, is, are, of, from',
+  'vers, par, de, pour',
+  'nach, innerhalb, mit, kosten, von, ab, für',
+  'a, di',
+  'en, con',
+  'naar, met',
   'への',
-];
-export const postageIs: EachLanguage = [
-  'cost, costs, is, are, of, from, uk, us, eu',
-  'de, pour',
-  'kosten, kostet, von, ab, für',
-  'di, da',
-  'de, desde',
-  'kosten, van',
-  'は',
 ];
 /** "Zwischen 180 und 240 €": both are one range. */
 export const and: EachLanguage = ['and', 'et', 'und', 'e', 'y', 'en', 'と'];
-/** Between the ends of a range. */
-export const upTo: EachLanguage = ['to, till, until', 'à', 'bis', 'a, al', 'a, al', 'tot', 'から'];

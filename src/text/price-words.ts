@@ -1,14 +1,15 @@
-import type { EachLanguage } from './each-language';
+import { anyLanguage, type EachLanguage } from './each-language';
 import { listOf, phrasePattern } from './phrases';
 import * as table from './price-table';
+import { lengthToLength } from './unit-words';
 
 /** Patterns over the words beside an amount that say what kind of amount it is. */
 const sourceOf = (...rows: EachLanguage[]) => phrasePattern(listOf(...rows.flat())).source;
 const before = (...rows: EachLanguage[]) => new RegExp(`(?:${sourceOf(...rows)})[\\s:(]{0,4}$`, 'u');
 const after = (...rows: EachLanguage[]) => new RegExp(`^[\\s)]{0,3}(?:${sourceOf(...rows)})`, 'u');
 
-const shippingWay =
-  '(?:(?:to|nach|vers|en|in|naar|a|per|for|innerhalb|within|with|via|mit|par|con|met) [a-z]{2,14}|uk|us|eu|de|costs?|kosten?|is|are|von|of|ab|from|fuer|fur|pour)';
+/** Codes of regions are of no language. */
+const shippingWay = `(?:(?:${sourceOf(table.postageWay)})(?: [a-z]{2,14})?|uk|us|eu|de)`;
 export const shippingBefore = new RegExp(
   `(?:${sourceOf(table.postage)})(?:[ :]{1,2}${shippingWay}){0,3}[\\s:(=+]{0,4}$`,
   'u',
@@ -20,7 +21,7 @@ export const wasAfter = after(table.whenNew);
 
 /** "från", "fra", "od": shops of other countries name a lowest price as well. */
 export const fromBefore = new RegExp(`(?:${sourceOf(table.from)}|(?<!\\p{L})(?:fran?|od))[\\s:(]{0,4}$`, 'u');
-export const fromAfter = new RegExp(`^\\s{0,2}(?:${sourceOf(table.andUp)}|〜(?!\\s*[\\d¥])|~(?!\\s*[\\d¥]))`, 'u');
+export const fromAfter = new RegExp(`^\\s{0,2}(?:${sourceOf(table.andUp)}|[〜~](?!\\s*[\\d¥]))`, 'u');
 
 export const savingBefore = before(table.saving);
 export const savingAfter = after(table.off);
@@ -29,22 +30,21 @@ export const savingAfter = after(table.off);
 export const thresholdBefore = new RegExp(`(?:${sourceOf(table.freePostage, table.orders)})[^.!?|•\\n\\d]{0,24}$`, 'u');
 /** "over $150", "ab 75 €", "dès 80 €": with words of postage behind them, a shop's own terms. */
 export const overBefore = before(table.over);
-export const postageBehind = new RegExp(`^[\\s)]{0,3}(?:${sourceOf(table.freePostage)}|ships? free|以上)`, 'u');
+export const postageBehind = new RegExp(`^[\\s)]{0,3}(?:${sourceOf(table.freePostage)}|以上)`, 'u');
 
-/** "zwischen 180 und 240 €": both are one range. */
 export const betweenBefore = before(table.between);
-export const betweenJoint = /^\s(?:and|und|et|y|e|en)\s$/u;
+export const betweenJoint = new RegExp(`^\\s(?:${anyLanguage(table.and)})\\s$`, 'u');
 
 export const instalmentBefore = new RegExp(
-  `(?:(?<!\\d)\\d{1,2}\\s?(?:x|×)\\s?|(?:${sourceOf(table.instalments)})[\\s:]{0,3})$`,
+  `(?:(?<!\\d)\\d{1,2}\\s?[x×]\\s?|(?:${sourceOf(table.instalments)})[\\s:]{0,3})$`,
   'u',
 );
 export const instalmentAfter = new RegExp(
-  `^\\s{0,2}(?:[/]\\s?)?(?:${sourceOf(table.monthly)}|x\\s?\\d{1,2}(?!\\d)|×\\s?\\d{1,2}(?!\\d))`,
+  `^\\s{0,2}(?:/\\s?)?(?:${sourceOf(table.monthly)}|[x×]\\s?\\d{1,2}(?!\\d))`,
   'u',
 );
 export const unitAfter = new RegExp(
-  `^\\s{0,2}(?:/\\s?(?:[a-z]{1,8}[²³]?|m2|qm|\\d{1,4}\\s?(?:g|ml|cm)|台|個|枚)(?![\\p{L}])|(?:${sourceOf(table.each)}))`,
+  `^\\s{0,2}(?:/\\s?(?:[a-z]{1,8}[²³]?|m2|qm|\\d{1,4}\\s?(?:g|ml|cm)|台|個|枚)(?!\\p{L})|(?:${sourceOf(table.each)}))`,
   'u',
 );
 export const includesShippingAfter = after(table.withPostage, table.freePostage);
@@ -57,4 +57,4 @@ export const priceAfter = after(table.negotiable);
 export const dashJoint = /^\s?[-–—]\s?$/u;
 
 /** Words between two amounts that make them one range. */
-export const rangeJoint = /^\s{0,2}(?:-|–|—|~|〜|to|bis|a|à|al|tot|till|until)\s{0,2}$/u;
+export const rangeJoint = new RegExp(`^\\s{0,2}(?:[-–—~〜]|${anyLanguage(lengthToLength)})\\s{0,2}$`, 'u');

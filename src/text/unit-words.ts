@@ -48,7 +48,7 @@ export const aboutLength: EachLanguage = [
 ];
 
 /** Between the two ends of a length. */
-export const lengthToLength: EachLanguage = ['to', 'à', 'bis', 'a', 'hasta', 'tot', 'から'];
+export const lengthToLength: EachLanguage = ['to|till|until', 'à', 'bis', 'al?', 'hasta', 'tot', 'から'];
 
 /** Between two sides of one size, beside a cross; "approx" before the second. */
 export const sideBySide: EachLanguage = [
