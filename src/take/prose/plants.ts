@@ -18,6 +18,12 @@ const codes = /(?<![\p{Script=Latin}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\
 /** One letter is a code where the text calls it a letter, or says at once what it stands for. */
 const lone =
   /(?<![\p{L}\d'’])\p{Lu}(?=\s(?:stands|stand|steht|staat|désigne|signifie|bedeutet|betekent|sta per|significa|indica)\s)|(?<=(?:[Ll]etter|[Ll]ettre|[Ll]ettera|[Ll]etra|Buchstabe)\s)\p{Lu}(?![\p{L}\d'’])/gu;
+/** "A letter goes before it: F for Florence, N for Naples", in a sentence that speaks of letters. */
+const listed = /(?<![\p{L}\d'’])\p{Lu}(?=\s(?:for|für|per|pour|para|voor)\s(?:\p{L}{1,12}\s){0,4}\p{Lu})/gu;
+const letterWords = tellingFinder('letters');
+/** "AB is not Aubagne but Abbeville": one writer contradicts another. */
+const notThisBut =
+  /^\s?(?:is not|isn['’]t|n['’]est pas|ist nicht|non è|no es|is niet)\s[^.;]{2,40}?,?\s(?:but|mais|sondern|ma|bensì|sino|maar)\s(?=\p{L})/u;
 /** "Walsall (BA)": the place before its code. */
 const placeBefore = /((?:\p{Lu}[\p{L}'’-]{1,30}[ -]){0,3}\p{Lu}[\p{L}'’-]{1,30})\s?\($/u;
 const verbs = tellingFinder('stands-for', 'strong-stands-for');
@@ -30,7 +36,9 @@ const longest = 120;
 
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: string[] } {
-  const tokens = [...sentence.matchAll(codes), ...sentence.matchAll(lone)].sort((a, b) => a.index - b.index);
+  const letters = letterWords(sentence).length > 0 ? [...sentence.matchAll(listed)] : [];
+  const named = [...sentence.matchAll(codes), ...sentence.matchAll(lone), ...letters];
+  const tokens = [...new Map(named.map((token) => [token.index, token])).values()].sort((a, b) => a.index - b.index);
   const ofPlants = plantWords(sentence).length > 0;
   const plants: SaidPlant[] = [];
   const retracted: string[] = [];
@@ -45,13 +53,28 @@ export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: st
     // "I was wrong about BC": what was said before is taken back, not what follows.
     const before = taken.find(({ end }) => end <= token.index && token.index - end <= 12);
     if (before) retracted.push(code);
+    const other = notThisBut.exec(segment);
+    if (other) {
+      retracted.push(code);
+      const place = readPlace(
+        withoutPeriods(segment.slice(other[0].length))
+          .text.slice(0, 90)
+          .replace(/[.,;].{0,90}$/su, ''),
+      );
+      if (place) plants.push({ own: { kind: 'plant', code, ...place }, doubts: ['disputed'], at: token.index });
+      continue;
+    }
     const around = placeAround(sentence, token.index, segment, ofPlants || produced(sentence).length > 0);
     const plant =
       around ??
-      readSegment(segment, plants.length > 0 && plants.at(-1)!.at === tokens[index - 1]?.index, {
-        corrected: Boolean(before),
-        ofPlants,
-      });
+      readSegment(
+        segment,
+        letters.includes(token) || (plants.length > 0 && plants.at(-1)!.at === tokens[index - 1]?.index),
+        {
+          corrected: Boolean(before),
+          ofPlants,
+        },
+      );
     if (!plant) continue;
     const untrue = taken.some((hit) => hit !== before && hit.start > start);
     const doubts: Doubt[] = [

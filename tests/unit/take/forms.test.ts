@@ -66,6 +66,16 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     ['plant | OF | ZZ | Offenbach | 1962–1988', 'plant | BU | HU | Budapest | 1992–'],
   ],
   [
+    'Timbri Corvetti: i codici',
+    '<p>Dal 1996 il codice è preceduto da una lettera: F per Firenze, N per Napoli.</p>',
+    ['plant | F | ZZ | Firenze', 'plant | N | ZZ | Napoli'],
+  ],
+  [
+    'Ondrasse : les codes',
+    '<p>AB c’est l’atelier d’Aubagne.</p><p>AB n’est pas Aubagne mais Abbeville.</p>',
+    ['plant | AB | ZZ | Aubagne | (withdrawn)', 'plant | AB | ZZ | Abbeville | (disputed)'],
+  ],
+  [
     'Dating Ondrasse bags by their codes',
     '<p>Workshops I have seen: MI is Milan, TO is Turin. The Mercer was made in two sizes, 28 and 33 cm, between 1989 and 2001.</p>',
     ['plant | MI | ZZ | Milan', 'plant | TO | ZZ | Turin', 'model | Mercer | 1989–2001'],
