@@ -1,3 +1,4 @@
+import type { Reading } from '../types';
 import { readingsOf } from './candidates';
 import type { Explanation } from './explain';
 import type { Fact } from './facts';
@@ -12,8 +13,8 @@ export const isDayUntold = ({ eras }: Explanation, facts: readonly Fact[]): bool
   );
 
 /**
- * Whether two figures of what counts as a running number may be the day of the month: they never leave 01 to 31 beside
- * a month, and no known date is a day, which alone could tell.
+ * Whether two figures of what counts as a running number may be the day of the month: wherever they stand, they never
+ * leave 01 to 31 beside a month, and no known date is a day, which alone could tell.
  */
 export function mayBeDays({ eras }: Explanation, facts: readonly Fact[]): boolean {
   if (facts.some(isDayKnown)) return false;
@@ -22,14 +23,21 @@ export function mayBeDays({ eras }: Explanation, facts: readonly Fact[]): boolea
     const read = explained.flatMap(({ code }) => readingsOf(era, code).slice(0, 1));
     const kinds = new Set(read.flatMap(({ parts }) => parts.map(({ tells }) => tells.kind)));
     if (!kinds.has('month') || kinds.has('day')) return false;
-    return (read[0]?.parts ?? []).some(({ text }, at) =>
-      [...text].some((_, from) =>
-        read.every(({ parts }) => {
-          const part = parts[at];
-          return part?.tells.kind === 'serial' && isDay(part.text.slice(from, from + 2));
-        }),
-      ),
+    const places = figuresOf(read);
+    return places.some((tens) =>
+      places.some((units) => tens !== units && tens.every((figure, at) => isDay(`${figure}${units[at]}`))),
     );
+  });
+}
+
+/** The figures of the running numbers that all codes have, place by place, each as the codes have it there. */
+function figuresOf(read: readonly Reading[]): string[][] {
+  const [first] = read;
+  return (first?.parts ?? []).flatMap(({ tells }, at) => {
+    if (tells.kind !== 'serial') return [];
+    const texts = read.map(({ parts }) => parts[at]?.text ?? '');
+    const shared = Math.min(...texts.map(({ length }) => length));
+    return Array.from({ length: shared }, (_, place) => texts.map((text) => text[place]!));
   });
 }
 

@@ -82,6 +82,20 @@ describe('a day of the month', () => {
   });
 });
 
+it('two figures that may be the day of the month are not settled as running numbers, wherever they stand', () => {
+  const rows = `
+    219871EEA05677 = 1987-05
+    119929GEA07114 = 1992, PT
+    019875GEA1231 = December 1987, PT
+    219921EEA08238 = August 1992, RO
+    119969PEA1058 = 1996-10
+    019939PEA0683937 = um 1995
+    219915GEA1294344 = 1996-12, PT`;
+  expect(told(rows).open).toBe('days');
+  // Figures that can be no day in one code are none in any.
+  expect(told(`${rows}\n919889PEA0699998 = 1988-06`).open).not.toBe('days');
+});
+
 it('a layout whose workshops stand before a separator is found with their countries known', () => {
   const rows = `
     RZ.MUL28 = 1982-11, IT
