@@ -10,12 +10,16 @@ const sets = [
   { name: 'set aside', from: 201, to: 300 },
 ];
 
-function learn(list: DrawnList): { learned: Learned; steps: number; longest: number } {
+function learn(list: DrawnList): { learned: Learned; steps: number; longest: number; ms: number } {
   const search = learning(list.rows);
+  const begun = process.cpuUsage();
   let [steps, longest] = [0, 0];
   for (;;) {
     const next = search.next();
-    if (next.done) return { learned: next.value, steps, longest };
+    if (next.done) {
+      const { user, system } = process.cpuUsage(begun);
+      return { learned: next.value, steps, longest, ms: (user + system) / 1000 };
+    }
     const now = (next.value as Work).steps;
     longest = Math.max(longest, now - steps);
     steps = now;
@@ -30,7 +34,7 @@ export async function bench(): Promise<void> {
     '| lists | settled by the truth | true system first | called settled, and true | a wrong one called settled | left open by the truth | called open | wrong date found |',
   );
   console.log('| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |');
-  const work: { count: number; steps: number; longest: number }[] = [];
+  const work: { count: number; steps: number; longest: number; ms: number }[] = [];
   for (const { name, from, to } of asked) {
     const tally = { closed: 0, first: 0, settled: 0, falsely: 0, open: 0, saidOpen: 0, slips: 0, found: 0 };
     for (let seed = from; seed <= to; seed++) {
@@ -69,6 +73,11 @@ export async function bench(): Promise<void> {
   }
   const most = (of: 'steps' | 'longest') => Math.max(...work.map((one) => one[of]));
   console.log(`\nSteps of a search: at most ${most('steps')}, between two turns at most ${most('longest')}.`);
+  const long = work.filter(({ count }) => count === 12).map(({ ms }) => ms);
+  const sorted = long.sort((a, b) => a - b).map((ms) => (ms / 1000).toFixed(1));
+  console.log(
+    `Processor seconds for 12 codes, ${sorted.length} lists: median ${sorted[sorted.length >> 1]}, at most ${sorted.at(-1)}.`,
+  );
 }
 
 function show(list: DrawnList, learned: Learned, open: boolean, right: boolean): void {
