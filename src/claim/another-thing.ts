@@ -16,7 +16,7 @@ import type { Passage } from './passage';
  * in doubt counts as something else: a maker that is not said plainly judges nothing.
  */
 
-const sourceOf = (...names: Topic[]) => phrasePattern(wordsOf(...names), 'u').source;
+const sourceOf = (...names: Topic[]) => phrasePattern(wordsOf(...names)).source;
 
 /** "my Ondrasse wallet"; a possessive right before the name, with one or two words between. */
 const possessive = new RegExp(`(?:${sourceOf('possessive')})\\s(?:\\p{L}{1,20}\\s){0,2}$`, 'u');
@@ -32,7 +32,7 @@ const before = new RegExp(
 const likened = new RegExp(`(?:${sourceOf('likened')})\\s(?:(?:${sourceOf('an', 'article')})\\s)?$`, 'u');
 const after = new RegExp(`^[\\s-]{0,2}(?:\\p{L}{2,20}\\s){0,3}(?:${sourceOf('goes-inside')})`, 'u');
 
-const thing = phrasePattern([...wordsOf('small-thing'), ...accessoryWords], 'u').source;
+const thing = phrasePattern([...wordsOf('small-thing'), ...accessoryWords]).source;
 const thingAfter = new RegExp(`^[\\s-]{1,2}(?:\\p{L}{2,15}\\s){0,1}(${thing})`, 'u');
 const thingBefore = new RegExp(`(${thing})\\s(?:(?:${anyLanguage(jointWords.whose)})\\s)?$`, 'u');
 

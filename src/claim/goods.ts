@@ -8,12 +8,12 @@ export const bagNouns = phrasePattern(wordsOf('bag'));
  * Only with "a" or its like: "with its wallet" may be a part of the piece.
  */
 const companion = new RegExp(
-  `(?:${phrasePattern(wordsOf('with', 'goes-along'), 'u').source})\\s(?:${phrasePattern(wordsOf('an'), 'u').source})\\s(?:[^\\s]{1,20}\\s){0,3}(?:${phrasePattern(wordsOf('bag', 'small-thing'), 'u').source})`,
+  `(?:${phrasePattern(wordsOf('with', 'goes-along')).source})\\s(?:${phrasePattern(wordsOf('an')).source})\\s(?:[^\\s]{1,20}\\s){0,3}(?:${phrasePattern(wordsOf('bag', 'small-thing')).source})`,
   'u',
 );
 
 /** "Comes with a belt, made in Spain 2015": a clause without a subject of its own goes on with that of the clause before it. */
-const goesOn = new RegExp(`^[\\s,]{0,3}(?:${phrasePattern(wordsOf('made-verb', 'made'), 'u').source})`, 'u');
+const goesOn = new RegExp(`^[\\s,]{0,3}(?:${phrasePattern(wordsOf('made-verb', 'made')).source})`, 'u');
 
 /** Whether the clause brings in another piece before the words at `start`: what follows is said of that one. */
 export function isOfCompanion(text: string, start: number, end: number): boolean {

@@ -1,9 +1,9 @@
 import { clauseAround, phrasePattern, wordsOf } from '../text';
 
-const article = `(?:\\s(?:${phrasePattern(wordsOf('article'), 'u').source}))?`;
+const article = `(?:\\s(?:${phrasePattern(wordsOf('article')).source}))?`;
 /** "90s style", "1960s design": what stands behind makes it a look. */
-const after = new RegExp(`^['s]{0,2}[\\s-]{0,2}(?:${phrasePattern(wordsOf('look'), 'u').source})`, 'u');
-const before = new RegExp(`(?:${phrasePattern(wordsOf('look', 'in-the-look-of'), 'u').source})${article}\\s$`, 'u');
+const after = new RegExp(`^['s]{0,2}[\\s-]{0,2}(?:${phrasePattern(wordsOf('look')).source})`, 'u');
+const before = new RegExp(`(?:${phrasePattern(wordsOf('look', 'in-the-look-of')).source})${article}\\s$`, 'u');
 /** "Inspired by the bags of doctors of the 1920s": the clause tells of what it looks like. */
 const compared = phrasePattern(wordsOf('inspired-by', 'in-the-look-of'), 'u');
 

@@ -39,7 +39,7 @@ const bag = phrasePattern(nouns.filter((word) => !smallThings.has(word) && !half
 const second = phrasePattern([...smallNouns, ...halfway]);
 const accessory = phrasePattern(accessoryWords);
 const counted = phrasePattern(wordsOf('lot'), 'u');
-const matching = phrasePattern(wordsOf('matching'), 'u').source;
+const matching = phrasePattern(wordsOf('matching')).source;
 const { alongWith, alsoNamed, asOne, behindName, named, oneMore } = jointWords;
 const article = `(?:${anyLanguage(oneMore)})\\s`;
 const japaneseAnd = alsoNamed[6];

@@ -23,7 +23,7 @@ const bought = phrasePattern(wordsOf('bought'));
 const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
 /** "Facture d'une réparation de 1999": the year is the repair's, whatever stands before it. */
 const repairOf = new RegExp(
-  `(?:${phrasePattern(wordsOf('repair-noun', 'other-work'), 'u').source})(?:\\s\\p{L}{1,4}){0,2}\\s?$`,
+  `(?:${phrasePattern(wordsOf('repair-noun', 'other-work')).source})(?:\\s\\p{L}{1,4}){0,2}\\s?$`,
   'u',
 );
 /** Dates beside these words are of something else: the house, the account, a repair, the page. */
@@ -32,7 +32,7 @@ const sinceWords = phrasePattern(wordsOf('since'), 'u');
 /** "Je vends des sacs depuis 1998": what has gone on since then is no making. */
 const isSince = ({ form }: FoundDate, words: string) => form !== 'range' && sinceWords.test(words);
 /** "1952年創業": a Japanese word for what the date is of stands right behind it. */
-const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(topics['date-of-else'].ja, 'u').source})`, 'u');
+const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(topics['date-of-else'].ja).source})`, 'u');
 const made = phrasePattern(wordsOf('made'));
 const madeVerb = phrasePattern(wordsOf('made-verb'));
 const madeAhead = new RegExp(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`, 'u');
@@ -112,7 +112,7 @@ const isExplicitRange = ({ form, span }: FoundDate) =>
 /** No piece is made over so many years: they are a model's, an owner's, a house's. */
 const longestMaking = 12;
 const longestOfCode = 4;
-const rangeOpens = new RegExp(`(?:${phrasePattern(wordsOf('range-opens'), 'u').source})\\s?$`, 'u');
+const rangeOpens = new RegExp(`(?:${phrasePattern(wordsOf('range-opens')).source})\\s?$`, 'u');
 
 /** "Made between 1990 and 1994"; years from and to that nothing says to be of the making are of something that lasted. */
 function isMadeWithin({ span, start, end }: FoundDate, before: string, after: string): boolean {

@@ -84,7 +84,7 @@ function mentions(from: Passage, makers: MakerFile[]): Hit<string>[] {
 }
 
 /** "Made by", right before the name. */
-const madeBy = new RegExp(`(?:${phrasePattern(wordsOf('made-by'), 'u').source})\\s(?:the\\s)?$`, 'u');
+const madeBy = new RegExp(`(?:${phrasePattern(wordsOf('made-by')).source})\\s(?:the\\s)?$`, 'u');
 const isMadeBy = ({ folded }: Passage, { foldedStart }: Hit<string>) =>
   madeBy.test(folded.text.slice(Math.max(0, foldedStart - 40), foldedStart));
 

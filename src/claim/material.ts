@@ -33,7 +33,7 @@ const setOf = (topic: Topic) => new Set(wordsOf(topic).map((word) => foldWords(w
 /** Words that link a part to what it is made of, in folded text. */
 const links = setOf('link-to-material');
 /** A link right before the words: "lining in suede". */
-const linkBefore = new RegExp(`(?:${phrasePattern(wordsOf('is', 'made-of'), 'u').source}|:)\\s{0,2}$`, 'u');
+const linkBefore = new RegExp(`(?:${phrasePattern(wordsOf('is', 'made-of')).source}|:)\\s{0,2}$`, 'u');
 /** Words that stand between without changing what is said. */
 const fillers = setOf('beside-material');
 
@@ -215,7 +215,7 @@ const isOfTitle = (group: Group, parts: Hit<Part>[]) =>
 
 /** "Borsa in pelle con fibbia": the material right behind what the piece is called. */
 const rightBehindPiece = new RegExp(
-  `(?:${bagNouns.source})\\s(?:(?:${phrasePattern(wordsOf('made-of'), 'u').source})\\s)?$`,
+  `(?:${bagNouns.source})\\s(?:(?:${phrasePattern(wordsOf('made-of')).source})\\s)?$`,
   'u',
 );
 /** A sentence tells its materials once: "bridle leather, canvas" leaves open what is of canvas. */

@@ -24,7 +24,7 @@ const bags = phrasePattern(
 );
 const nothingElse = phrasePattern(wordsOf('nothing-else'), 'u');
 const meantFor = new RegExp(
-  `^(?:\\s\\p{L}{1,12})?\\s?(?:${phrasePattern(wordsOf('nothing-else', 'meant-for'), 'u').source})`,
+  `^(?:\\s\\p{L}{1,12})?\\s?(?:${phrasePattern(wordsOf('nothing-else', 'meant-for')).source})`,
   'u',
 );
 const severable = new Set<Part>(['strap', 'handle', 'zip', 'lock', 'hardware', 'lining']);

@@ -13,7 +13,7 @@ const things = phrasePattern(
   'u',
 ).source;
 const thing = new RegExp(things, 'u');
-const accompanies = new RegExp(`(?:${phrasePattern(wordsOf('with'), 'u').source})\\s(?:\\p{L}{1,20}\\s){0,3}$`, 'u');
+const accompanies = new RegExp(`(?:${phrasePattern(wordsOf('with')).source})\\s(?:\\p{L}{1,20}\\s){0,3}$`, 'u');
 
 /** "The box has scratches": said of what comes along. "With box, some scratches" is not, nor what the title names. */
 export function isOfAccessory(text: string, start: number, end: number, title: string): boolean {
@@ -34,8 +34,8 @@ const parts = phrasePattern(
   Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words)),
   'u',
 ).source;
-const link = phrasePattern(wordsOf('is', 'dates-from'), 'u').source;
-const pictures = phrasePattern(wordsOf('photograph'), 'u').source;
+const link = phrasePattern(wordsOf('is', 'dates-from')).source;
+const pictures = phrasePattern(wordsOf('photograph')).source;
 const subjects = new RegExp(`(?<thing>${things}|${pictures})|${parts}`, 'gu');
 const linked = new RegExp(link, 'u');
 /** "Dust bag of 2022", "pochon neuf de 2022": nothing but what joins them. */
@@ -51,7 +51,7 @@ const piece = new RegExp(bagNouns.source, 'u');
 const longestAside = 64;
 /** "2022年の新しい保存袋". */
 const japaneseBehind = new RegExp(
-  `^の[^\\s、。]{0,6}?(${phrasePattern([...topics['comes-along'].ja, ...topics['small-thing'].ja], 'u').source})`,
+  `^の[^\\s、。]{0,6}?(${phrasePattern([...topics['comes-along'].ja, ...topics['small-thing'].ja]).source})`,
   'u',
 );
 

@@ -62,9 +62,9 @@ function plainFamily(kind: PlainKind, topic: Topic) {
 }
 
 const findNotVouched = topicFinder('not-vouched');
-const materialWords = phrasePattern(Object.values(tableWords('material')).flat(), 'u').source;
+const materialWords = phrasePattern(Object.values(tableWords('material')).flat()).source;
 const ofMaterial = new RegExp(
-  `^[\\s-]{0,2}(?:${phrasePattern(wordsOf('leather', 'leather-like'), 'u').source}|${materialWords})`,
+  `^[\\s-]{0,2}(?:${phrasePattern(wordsOf('leather', 'leather-like')).source}|${materialWords})`,
   'u',
 );
 /** "Not sure if it is real leather" is said of the material. */
@@ -75,7 +75,7 @@ const notVouched = (from: Passage): ClaimDraft[] =>
 
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */
-const exist = new RegExp(`(?:${phrasePattern(wordsOf('there-are'), 'u').source})\\s$`, 'u');
+const exist = new RegExp(`(?:${phrasePattern(wordsOf('there-are')).source})\\s$`, 'u');
 /** "No time wasters must go today": each stands for itself, and none takes back the next. */
 const hurry = (from: Passage): ClaimDraft[] =>
   saidWords(from, findHurry)
@@ -111,7 +111,7 @@ const metal = (from: Passage): ClaimDraft[] =>
 
 const findAge = topicFinder('vintage', 'antique');
 /** "A vintage fair": said of where it was bought. */
-const place = new RegExp(`^[\\s-]{0,2}(?:${phrasePattern(wordsOf('market-place'), 'u').source})`, 'u');
+const place = new RegExp(`^[\\s-]{0,2}(?:${phrasePattern(wordsOf('market-place')).source})`, 'u');
 const ageWords = (from: Passage): ClaimDraft[] =>
   saidWords(from, findAge)
     .filter(({ hit: { foldedStart, foldedEnd } }) => {
@@ -123,7 +123,7 @@ const ageWords = (from: Passage): ClaimDraft[] =>
 /** "傷なし", "kratzfrei": a denial in one word. */
 const findNoWear = topicFinder('no-wear');
 /** "目立つ傷はありません": small ones may be. */
-const noticeable = new RegExp(`(?:${phrasePattern(wordsOf('noticeable'), 'u').source})\\s?$`, 'u');
+const noticeable = new RegExp(`(?:${phrasePattern(wordsOf('noticeable')).source})\\s?$`, 'u');
 const noWear = (from: Passage): ClaimDraft[] =>
   saidWords(from, findNoWear)
     .filter(({ hit }) => !noticeable.test(from.folded.text.slice(Math.max(0, hit.foldedStart - 12), hit.foldedStart)))
