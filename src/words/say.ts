@@ -92,9 +92,11 @@ export function sayAsk({ ask, data }: Ask, language: Language): string {
   return words?.(data, kitFor(language)) ?? asWritten(ask, data) ?? ask;
 }
 
-/** A question: everything that is asked for one topic, each once. */
-export const sayQuestion = ({ asks }: Question, language: Language): string =>
-  [...new Set(asks.map((ask) => sayAsk(ask, language)))].join(' ');
+/** A question: everything that is asked for one topic, each once; what another ask says with more behind it is said by that. */
+export function sayQuestion({ asks }: Question, language: Language): string {
+  const said = [...new Set(asks.map((ask) => sayAsk(ask, language)))];
+  return said.filter((one) => !said.some((other) => other !== one && other.startsWith(one))).join(' ');
+}
 
 /** Failures are written in English where they happen; other languages have them by their code. */
 const failures: Partial<Record<Language, ProblemWords>> = { de: germanProblems };

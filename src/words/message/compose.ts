@@ -28,7 +28,8 @@ export function composeMessage(
   const piece = title ? oneLine(title) : null;
   const other = language === undefined || language === 'en' ? null : otherLanguages[language];
   const said = (one: Question) =>
-    reworded.get(one.id)?.replace(/\n\s*\n/g, '\n') ?? (other ? translated(one, other) : sayQuestion(one, 'en'));
+    reworded.get(one.id)?.replace(/\n\s*\n/g, '\n') ??
+    (other ? translated(one, other, language ?? 'en') : sayQuestion(one, 'en'));
   const words = [...new Set([...questions.map(said), ...own])];
   const list = words.map((ask, index) => (words.length === 1 ? ask : `${index + 1}. ${ask}`));
   const greeting = other ? other.greeting(name) : name ? `Hello ${name},` : 'Hello,';
@@ -40,10 +41,21 @@ export function composeMessage(
 const englishLead = (title: string | null, count: number): string =>
   `I am interested in ${title ? `“${title}”` : 'your piece'} and have ${count === 1 ? 'one question' : `${count} questions`} before I decide:`;
 
-function translated(question: Question, words: MessageWords): string {
+function translated(question: Question, words: MessageWords, language: MessageLanguage): string {
   const subject = subjectOf(question.id);
   if (subject === null) return sayQuestion(question, 'en');
-  return 'part' in subject ? words.part(words.parts[subject.part]) : words.asks[subject.topic];
+  if ('part' in subject) return words.part(words.parts[subject.part]);
+  const places = subject.topic === 'stamp-photo' ? placesIn(question) : [];
+  const ask = words.asks[subject.topic];
+  if (places.length === 0) return ask;
+  const joined = new Intl.ListFormat(language, { type: 'disjunction' }).format(places.map(words.quote));
+  return `${ask}${language === 'ja' ? '' : ' '}${words.codeSits(joined)}`;
+}
+
+/** Where the maker's file says that the code sits, each once; a question that was kept may hold anything there. */
+function placesIn({ asks }: Question): string[] {
+  const said = asks.flatMap(({ data: { where } }) => (Array.isArray(where) ? where : []));
+  return [...new Set(said.filter((one) => typeof one === 'string').map(oneLine))].filter((one) => one !== '');
 }
 
 /** Page text on one line and of bounded length, so that a title cannot write the message. */

@@ -23,6 +23,8 @@ export const german: MessageWords = {
     'dust-bag': 'Staubbeutel',
     pattern: 'Muster',
   },
+  quote: (words) => `„${words}“`,
+  codeSits: (places) => `Er sollte hier sitzen: ${places}.`,
   asks: {
     'stamp-photo':
       'Könnten Sie ein scharfes Foto des geprägten Codes ergänzen, nah, gerade von oben und bei Tageslicht?',

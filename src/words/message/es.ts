@@ -22,6 +22,8 @@ export const spanish: MessageWords = {
     'dust-bag': 'la bolsa guardapolvo',
     pattern: 'el estampado',
   },
+  quote: (words) => `«${words}»`,
+  codeSits: (places) => `Debería estar aquí: ${places}.`,
   asks: {
     'stamp-photo': '¿Podría añadir una foto nítida y de cerca del código grabado, de frente y con luz de día?',
     'whole-stamp':

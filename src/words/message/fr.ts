@@ -23,6 +23,8 @@ export const french: MessageWords = {
     'dust-bag': 'la housse',
     pattern: 'le motif',
   },
+  quote: (words) => `« ${words} »`,
+  codeSits: (places) => `Il devrait se trouver ici : ${places}.`,
   asks: {
     'stamp-photo':
       'Pourriez-vous ajouter une photo nette et rapprochée du code frappé, prise de face et à la lumière du jour ?',

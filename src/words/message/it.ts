@@ -22,6 +22,8 @@ export const italian: MessageWords = {
     'dust-bag': 'il sacchetto antipolvere',
     pattern: 'il motivo',
   },
+  quote: (words) => `«${words}»`,
+  codeSits: (places) => `Dovrebbe trovarsi qui: ${places}.`,
   asks: {
     'stamp-photo':
       'Potrebbe aggiungere una foto nitida e ravvicinata del codice impresso, dall’alto e alla luce del giorno?',

@@ -22,6 +22,8 @@ export const japanese: MessageWords = {
     'dust-bag': '保存袋',
     pattern: '柄',
   },
+  quote: (words) => `「${words}」`,
+  codeSits: (places) => `刻印は${places}にあるはずです。`,
   asks: {
     'stamp-photo': '刻印のコードを、明るい自然光で真上から近くではっきり撮った写真を追加していただけますか。',
     'whole-stamp': '刻印のコード全体が、四方に少し余白をもって写った写真を追加していただけますか。',

@@ -23,6 +23,8 @@ export const dutch: MessageWords = {
     'dust-bag': 'de stofzak',
     pattern: 'het patroon',
   },
+  quote: (words) => `‘${words}’`,
+  codeSits: (places) => `Die hoort hier te zitten: ${places}.`,
   asks: {
     'stamp-photo':
       'Kunt u een scherpe foto van dichtbij van de gestempelde code toevoegen, recht van boven en bij daglicht?',

@@ -42,6 +42,10 @@ export interface MessageWords {
   part: (name: string) => string;
   /** Each part as the sentence of `part` names it. */
   parts: Record<Part, string>;
+  /** Words that others wrote, in this language's quotation marks. */
+  quote: (words: string) => string;
+  /** Where the code should be, beside the question for its photo; quoted places, joined by "or". */
+  codeSits: (places: string) => string;
   asks: Record<Topic, string>;
 }
 
