@@ -49,6 +49,7 @@ const codeSystem = z.strictObject({
 export type CodeSystem = z.infer<typeof codeSystem>;
 
 export const carrierKinds = ['stamp', 'tab', 'sticker', 'card', 'chip', 'woven-label'] as const;
+export type CarrierKind = (typeof carrierKinds)[number];
 
 /** What carries the code, and where on the piece it sits. */
 const carrier = z.strictObject({

@@ -4,6 +4,8 @@ type Value = Record<string, unknown>;
 type Of<K extends Proposal['kind']> = Extract<Proposal, { kind: K }>;
 
 const longestSource = 600;
+/** As many as an entry of a maker file may have. */
+const mostSources = 20;
 
 /** Where an entry is from: the address, the day, and the page's own words; what is hedged stands in them. */
 const sourceOf = ({ source, words }: Proposal): string =>
@@ -11,7 +13,25 @@ const sourceOf = ({ source, words }: Proposal): string =>
 
 const listOf = (value: Value, name: string): unknown[] =>
   Array.isArray(value[name]) ? (value[name] as unknown[]) : [];
-const yearsOf = (used: unknown): { used?: unknown } => (used === undefined ? {} : { used });
+
+/** Dates as a maker file has them: a beginning that the page does not tell is unknown, and what it hedges is about. */
+function yearsOf(used: TakenPeriod | TakenPeriod[] | undefined, about: readonly ('from' | 'to')[] = []) {
+  if (used === undefined) return {};
+  const several = Array.isArray(used[0]) ? (used as TakenPeriod[]) : [used as TakenPeriod];
+  const hedged = (end: 'from' | 'to', date: string) =>
+    about.includes(end) && /^\d{4}(-\d{2}){0,2}$/.test(date) ? `about ${date}` : date;
+  const periods = several.map(([from, to]) => [
+    from === null ? 'unknown' : hedged('from', from),
+    to === null ? null : hedged('to', to),
+  ]);
+  return { used: Array.isArray(used[0]) ? periods : periods[0] };
+}
+
+/** What any entry says of itself: where it is from, and whether the page lets it stand. */
+const entryOf = (proposal: Proposal) => ({
+  ...(proposal.standing && { standing: proposal.standing }),
+  sources: [sourceOf(proposal)],
+});
 
 /**
  * A maker file's value with proposals written into it. What a page does not say stays away, so that the editor asks for
@@ -21,18 +41,20 @@ export function draftWith(value: Readonly<Value>, proposals: readonly Proposal[]
   const of = <K extends Proposal['kind']>(kind: K) => proposals.filter((one): one is Of<K> => one.kind === kind);
   const [stamped] = of('stamped');
   const systems = [...of('code-system').map(systemOf), ...cyclesOf(of('year-letter')), ...numbersOf(of('serial'))];
-  const plants = withObserved([...listOf(value, 'plants'), ...of('plant').map(plantOf)], of('code-system'));
+  const plants = withObserved(added(listOf(value, 'plants'), of('plant').map(plantOf)), of('code-system'));
   const notes = [value.note, ...notesOf(proposals)].filter((note) => typeof note === 'string' && note !== '');
   const next: Value = {
     ...value,
     plants,
     codeSystems: numbered([...listOf(value, 'codeSystems'), ...systems]),
-    construction: [...listOf(value, 'construction'), ...of('construction').map(constructionOf)],
-    models: modelsWith(listOf(value, 'models'), of('model'), [...of('carrier'), ...of('price')]),
+    carriers: added(listOf(value, 'carriers'), of('carrier').map(carrierOf)),
+    construction: added(listOf(value, 'construction'), of('construction').map(constructionOf)),
+    models: modelsWith(listOf(value, 'models'), of('model')),
+    prices: added(listOf(value, 'prices'), of('price').map(priceOf)),
     ...(stamped && value.stamped === undefined && { stamped: stampedOf(stamped) }),
     ...(notes.length > 0 && { note: notes.join('\n').slice(0, 2000) }),
   };
-  for (const name of ['plants', 'codeSystems', 'construction', 'models'])
+  for (const name of ['plants', 'codeSystems', 'carriers', 'construction', 'models', 'prices'])
     if ((next[name] as unknown[]).length === 0 && value[name] === undefined) delete next[name];
   return next;
 }
@@ -40,35 +62,74 @@ export function draftWith(value: Readonly<Value>, proposals: readonly Proposal[]
 const plantOf = (plant: Of<'plant'>) => ({
   code: plant.code,
   place: plant.place,
-  ...yearsOf(plant.used),
+  ...yearsOf(plant.used, plant.about),
   ...(plant.name && { name: plant.name }),
-  sources: [sourceOf(plant)],
+  ...entryOf(plant),
 });
 
 const systemOf = (system: Of<'code-system'>) => ({
   id: 'taken',
-  ...yearsOf(system.used),
+  ...yearsOf(system.used, system.about),
   layout: system.layout,
   examples: system.examples,
-  sources: [sourceOf(system)],
+  ...entryOf(system),
 });
 
 const stampedOf = (stamped: Of<'stamped'>) => {
   const [from, to] = (
     Array.isArray(stamped.used?.[0]) ? stamped.used[0] : (stamped.used ?? [null, null])
   ) as TakenPeriod;
-  return { from, to, sources: [sourceOf(stamped)] };
+  return { from, to, ...entryOf(stamped) };
 };
 
 const constructionOf = (fact: Of<'construction'>) => ({
   part: fact.part,
   is: fact.is,
   ...(fact.models && { models: fact.models }),
-  ...yearsOf(fact.used),
+  ...yearsOf(fact.used, fact.about),
   // A page tells what was usual; that it was never otherwise is for the writer to say.
   strength: 'soft',
-  sources: [sourceOf(fact)],
+  ...entryOf(fact),
 });
+
+const carrierOf = (carrier: Of<'carrier'>) => ({
+  ...(carrier.on && { kind: carrier.on }),
+  where: carrier.where,
+  ...(carrier.model && { models: [carrier.model] }),
+  ...yearsOf(carrier.used, carrier.about),
+  ...entryOf(carrier),
+});
+
+/** A page that names a price names the one that it was: neither less nor more. */
+const priceOf = (price: Of<'price'>) => ({
+  ...(price.model && { model: price.model }),
+  condition: price.condition,
+  least: price.amount,
+  most: price.amount,
+  currency: price.currency,
+  year: price.year,
+  ...entryOf(price),
+});
+
+const apartFromSources = ({ sources: _, ...rest }: Value): string =>
+  JSON.stringify(Object.entries(rest).sort(([a], [b]) => (a < b ? -1 : 1)));
+
+/** A list with entries added; one that says what another says already is one more source of that. */
+function added(present: readonly unknown[], more: readonly Value[]): unknown[] {
+  const entries = [...present] as Value[];
+  const places = new Map(entries.map((entry, at) => [apartFromSources(entry), at]));
+  for (const entry of more) {
+    const at = places.get(apartFromSources(entry));
+    if (at === undefined) {
+      places.set(apartFromSources(entry), entries.length);
+      entries.push(entry);
+    } else {
+      const sources = [...new Set([...listOf(entries[at]!, 'sources'), ...listOf(entry, 'sources')])];
+      entries[at] = { ...entries[at], sources: sources.slice(0, mostSources) };
+    }
+  }
+  return entries;
+}
 
 /** Ids that are taken already get a number behind them. */
 function numbered(systems: readonly unknown[]): unknown[] {
@@ -93,7 +154,7 @@ function withObserved(plants: readonly unknown[], systems: readonly Of<'code-sys
           const letters = /\p{Lu}{1,6}/u.exec(code)?.[0];
           if (letters === undefined || known.has(letters)) return [];
           known.add(letters);
-          return [{ code: letters, place: 'ZZ', ...yearsOf(system.used), sources: [sourceOf(system)] }];
+          return [{ code: letters, place: 'ZZ', ...yearsOf(system.used, system.about), ...entryOf(system) }];
         })
       : [],
   );
@@ -136,12 +197,8 @@ function numbersOf(serials: readonly Of<'serial'>[]) {
   return [{ id: 'numbers', used, layout, examples, sources: [sourceOf(first)] }];
 }
 
-/** Models with what else is told of them: where their code sits and what they cost go into their note, by the page's words. */
-function modelsWith(
-  present: readonly unknown[],
-  told: readonly Of<'model'>[],
-  facts: readonly (Of<'carrier'> | Of<'price'>)[],
-): unknown[] {
+/** Models with those that are told; one that is there already stays as it is. */
+function modelsWith(present: readonly unknown[], told: readonly Of<'model'>[]): unknown[] {
   const models = [...present] as Value[];
   const same = (name: string) => models.findIndex((model) => String(model.name).toLowerCase() === name.toLowerCase());
   for (const model of told) {
@@ -158,15 +215,8 @@ function modelsWith(
           },
         ],
       }),
-      sources: [sourceOf(model)],
+      ...entryOf(model),
     });
-  }
-  for (const fact of facts) {
-    if (fact.model === undefined) continue;
-    const at = same(fact.model);
-    const note = sourceOf(fact);
-    if (at < 0) models.push({ name: fact.model, note });
-    else models[at] = { ...models[at], note: [models[at]!.note, note].filter(Boolean).join('\n').slice(0, 2000) };
   }
   return models;
 }
@@ -174,10 +224,5 @@ function modelsWith(
 /** What no field of the format holds yet stays as the page says it. */
 const notesOf = (proposals: readonly Proposal[]): string[] =>
   proposals
-    .filter(
-      (one) =>
-        one.kind === 'example' ||
-        ((one.kind === 'carrier' || one.kind === 'price') && one.model === undefined) ||
-        (one.kind === 'year-letter' && !/^[A-Z0-9]$/.test(one.letter)),
-    )
+    .filter((one) => one.kind === 'example' || (one.kind === 'year-letter' && !/^[A-Z0-9]$/.test(one.letter)))
     .map(sourceOf);

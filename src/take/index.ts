@@ -7,6 +7,7 @@ import type { Context } from './propose';
 import { ProseReader } from './prose/read-prose';
 import type { Section } from './prose/systems';
 import { readLegend, readNotation } from './said/layout';
+import { isSecondHand } from './said/second-hand';
 import { withoutPeriods } from './said/used-text';
 import { settle } from './settle';
 import { readTable } from './table/read-table';
@@ -102,6 +103,7 @@ class PageReader {
       carriers: codeWords(about).length > 0 && where(about).length > 0,
       numbers: numbers(about).length > 0,
       prices: prices(about).length > 0,
+      secondHand: isSecondHand(about),
     };
     this.maker = this.makers.length > 1 ? undefined : (this.makers[0] ?? null);
     this.prose = new ProseReader(this.makers, source.day);

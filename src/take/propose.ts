@@ -1,5 +1,7 @@
 import type { Inline } from './page/inline';
 import { isStruck } from './page/inline';
+import { carrierIn } from './said/carrier';
+import { isSecondHand } from './said/second-hand';
 import type { Doubt, PlaceOnPage, Proposal } from './types';
 
 /** What the readers of one block know of it. */
@@ -13,8 +15,8 @@ export interface Context {
   block: number;
   form: PlaceOnPage['form'];
   source: Proposal['source'];
-  /** Whether the page is of where codes sit, whether of running numbers by year, and whether of prices when new. */
-  about: { carriers: boolean; numbers: boolean; prices: boolean };
+  /** Whether the page is of where codes sit, whether of running numbers by year, whether of prices, and whether of those of used pieces. */
+  about: { carriers: boolean; numbers: boolean; prices: boolean; secondHand: boolean };
   /** What the page says of a footnote's mark. */
   notes: ReadonlyMap<string, string>;
   /** What each capital of a notation stands for, where the page says. */
@@ -22,7 +24,9 @@ export interface Context {
 }
 
 /** A proposal of some kind without what all have in common. */
-type Own<T> = T extends unknown ? Omit<T, 'maker' | 'words' | 'at' | 'also' | 'source' | 'doubts' | 'ticked'> : never;
+type Own<T> = T extends unknown
+  ? Omit<T, 'maker' | 'words' | 'at' | 'also' | 'source' | 'doubts' | 'standing' | 'ticked' | 'on' | 'condition'>
+  : never;
 export type OwnFields = Own<Proposal>;
 
 export interface Said {
@@ -37,8 +41,11 @@ export function propose(context: Context, own: OwnFields, said: Said): Proposal 
   const maker = said.maker !== undefined ? said.maker : context.maker;
   const doubts = (said.doubts ?? []).filter((doubt): doubt is Doubt => typeof doubt === 'string');
   if (maker === undefined) doubts.push('which-maker');
+  const on = own.kind === 'carrier' ? carrierIn(own.where) : null;
   return {
     ...own,
+    ...(on && { on }),
+    ...(own.kind === 'price' && { condition: isSecondHand(said.words) || context.about.secondHand ? 'used' : 'new' }),
     maker: maker ?? null,
     words: said.words,
     at: { selector: said.selector, block: context.block, form: context.form },

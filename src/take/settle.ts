@@ -22,7 +22,9 @@ function subject(proposal: Proposal): string | null {
     case 'model':
       return `model ${proposal.name.toLowerCase()}`;
     case 'price':
-      return proposal.model ? `price ${proposal.model} ${proposal.year} ${proposal.currency}` : null;
+      return proposal.model
+        ? `price ${proposal.model} ${proposal.condition} ${proposal.year} ${proposal.currency}`
+        : null;
     case 'year-letter':
       return `letter ${proposal.year}`;
     case 'stamped':
@@ -54,7 +56,13 @@ export function settle(found: readonly Proposal[], retractions: readonly Retract
     const known = bySaying.get(key);
     bySaying.set(key, known ? joined(known, proposal) : proposal);
   }
-  return contradicted(withoutPoorer([...bySaying.values()]));
+  return contradicted(withoutPoorer([...bySaying.values()])).map(withStanding);
+}
+
+/** What the page takes back or doubts, as a maker file says it of an entry. */
+function withStanding(proposal: Proposal): Proposal {
+  const is = (['withdrawn', 'disputed'] as const).find((one) => proposal.doubts.includes(one));
+  return is ? { ...proposal, standing: { is } } : proposal;
 }
 
 /** One saying in two places: the second's place is kept, and what either takes back. */

@@ -1,6 +1,8 @@
 import * as z from 'zod';
 import { partSchema } from '../claim/types';
-import { layoutSchema } from '../maker/schema';
+import { conditionSchema } from '../listing/types';
+
+import { carrierKinds, layoutSchema } from '../maker/schema';
 import { partialDate } from '../span/types';
 
 /** First and last date, both included. `null` first: the page does not say when it began; `null` last: still, or not said. */
@@ -46,6 +48,8 @@ const told = {
   also: z.array(placeOnPage).optional(),
   source: z.strictObject({ address: z.string(), day: z.string() }),
   doubts: z.array(doubt),
+  /** What the entry is in a maker file where the page takes it back or doubts it; left out, it stands. */
+  standing: z.strictObject({ is: z.enum(['disputed', 'withdrawn']) }).optional(),
   ticked: z.boolean(),
 };
 
@@ -82,11 +86,12 @@ export const proposalSchema = z.discriminatedUnion('kind', [
   }),
   /** When the maker stamped at all. */
   z.strictObject({ kind: z.literal('stamped'), ...told, ...dated }),
-  /** Where the code sits. */
+  /** Where the code sits, and on what (the maker file's `kind` of a carrier); on some label, the page does not say on what. */
   z.strictObject({
     kind: z.literal('carrier'),
     ...told,
     ...dated,
+    on: z.enum(carrierKinds).optional(),
     where: z.string(),
     model: z.string().optional(),
   }),
@@ -117,6 +122,7 @@ export const proposalSchema = z.discriminatedUnion('kind', [
     kind: z.literal('price'),
     ...told,
     model: z.string().optional(),
+    condition: conditionSchema,
     amount: number,
     currency: z.string(),
     year: z.number().int(),

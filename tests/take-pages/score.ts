@@ -77,6 +77,8 @@ const fields = [
   'part',
   'models',
   'amount',
+  'on',
+  'condition',
   'currency',
   'reads',
 ];
@@ -94,6 +96,8 @@ export function isSame(told: Told, given: Proposal, maker: string | undefined): 
     return JSON.stringify(sorted(told[field])) === JSON.stringify(sorted(own[field]));
   });
   if (!alike || (told.status ?? null) !== statusOf(given)) return false;
+  const stands = told.status === 'withdrawn' || told.status === 'disputed' ? told.status : undefined;
+  if (given.standing?.is !== stands) return false;
   if (told.ticked === false && given.ticked) return false;
   if (told.status === undefined && told.ticked === undefined && !given.ticked) return false;
   if (given.kind === 'construction') return plain(told.is) === plain(given.is);

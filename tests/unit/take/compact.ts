@@ -20,6 +20,7 @@ export function compact(proposal: Proposal): string {
     also: _also,
     source: _source,
     doubts,
+    standing: _standing,
     ticked: _ticked,
     kind,
     ...own

@@ -84,16 +84,16 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     'Ondrasse prices by year',
     '<table><tr><th>Year</th><th>Carryall 25</th><th>Carryall 30</th></tr><tr><td>2002</td><td>390 €</td><td>430 €</td></tr><tr><td>2010</td><td>520 €</td><td>575 €</td></tr></table>',
     [
-      'price | Carryall 25 | 390 | EUR | 2002',
-      'price | Carryall 30 | 430 | EUR | 2002',
-      'price | Carryall 25 | 520 | EUR | 2010',
-      'price | Carryall 30 | 575 | EUR | 2010',
+      'price | Carryall 25 | 390 | EUR | 2002 | new',
+      'price | Carryall 30 | 430 | EUR | 2002 | new',
+      'price | Carryall 25 | 520 | EUR | 2010 | new',
+      'price | Carryall 30 | 575 | EUR | 2010 | new',
     ],
   ],
   [
     'Ondrasse prices',
     '<table><tr><th>Model</th><th>Year</th><th>Price</th></tr><tr><td>Carryall 25</td><td>2002</td><td>390 €</td></tr><tr><td>Carryall 30</td><td>2002</td><td>430 €</td></tr></table>',
-    ['price | Carryall 25 | 390 | EUR | 2002', 'price | Carryall 30 | 430 | EUR | 2002'],
+    ['price | Carryall 25 | 390 | EUR | 2002 | new', 'price | Carryall 30 | 430 | EUR | 2002 | new'],
   ],
   [
     'Ondrasse hardware and lining by year',
@@ -134,7 +134,7 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     '<p>All bags made after 1984 have a code stamped on the underside of the flap. From 1984 until 1989, the code was made of 4 numbers followed by 2 letters (year, month, factory); 8609KV is thus a bag made in September 1986 in Belgium.</p>',
     [
       'code-system | 1984–1989 | year 2 + month 2 + plant 2 | 8609KV = 1986-09',
-      'carrier | on the underside of the flap',
+      'carrier | on the underside of the flap | stamp',
     ],
   ],
   [
@@ -156,7 +156,7 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     'Wo sitzt der Code bei Quisthof?',
     '<ul><li>Aktentasche: unter der Klappe, auf dem Leder</li><li>Beutel: im Innenfach auf einem Etikett (ab 1992)</li></ul>',
     [
-      'carrier | Aktentasche | unter der Klappe, auf dem Leder',
+      'carrier | Aktentasche | unter der Klappe, auf dem Leder | stamp',
       'carrier | Beutel | im Innenfach auf einem Etikett | 1992–',
     ],
   ],
@@ -259,9 +259,9 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     'Ondrasse retail prices',
     '<ul><li>Carryall 30: €430 (2002), €575 (2010)</li><li>Carryall 25 – 2002: €390</li></ul>',
     [
-      'price | Carryall 30 | 430 | EUR | 2002',
-      'price | Carryall 30 | 575 | EUR | 2010',
-      'price | Carryall 25 | 390 | EUR | 2002',
+      'price | Carryall 30 | 430 | EUR | 2002 | new',
+      'price | Carryall 30 | 575 | EUR | 2010 | new',
+      'price | Carryall 25 | 390 | EUR | 2002 | new',
     ],
   ],
   [
@@ -301,7 +301,7 @@ const pages: [title: string, body: string, proposed: string[]][] = [
   [
     'Talavento: precios',
     '<p>En 1995 el modelo Ronda costaba 45.000 pesetas; en 2003, 320 €.</p>',
-    ['price | Ronda | 320 | EUR | 2003'],
+    ['price | Ronda | 320 | EUR | 2003 | new'],
   ],
   [
     'Quisthof: Modelle und Preise',
@@ -311,7 +311,7 @@ const pages: [title: string, body: string, proposed: string[]][] = [
   [
     'Ondrasse codes: what changed',
     '<table><tr><th>Period</th><th>Where</th></tr><tr><td>1980-1989</td><td>on the lining</td></tr><tr><td>1990-</td><td>on a leather tab</td></tr></table>',
-    ['carrier | on the lining | 1980–1989', 'carrier | on a leather tab | 1990–'],
+    ['carrier | on the lining | 1980–1989 | stamp', 'carrier | on a leather tab | 1990– | tab'],
   ],
   [
     'Codici Pellacorsa',
@@ -320,7 +320,7 @@ const pages: [title: string, body: string, proposed: string[]][] = [
       'plant | F | ZZ | Firenze',
       'plant | N | ZZ | Napoli',
       'stamped | 1978–',
-      'carrier | dentro la tasca, sulla fodera',
+      'carrier | dentro la tasca, sulla fodera | stamp',
     ],
   ],
   [
@@ -331,7 +331,7 @@ const pages: [title: string, body: string, proposed: string[]][] = [
   [
     'テッサロ・ヴェルの製造国コード',
     '<ul><li>TV：イタリア（1988年～）</li><li>TR：ルーマニア（2004年～2015年）</li></ul><p>コードは内ポケットの奥にあります。</p>',
-    ['plant | TV | IT | 1988–', 'plant | TR | RO | 2004–2015', 'carrier | 内ポケットの奥'],
+    ['plant | TV | IT | 1988–', 'plant | TR | RO | 2004–2015', 'carrier | 内ポケットの奥 | stamp'],
   ],
   [
     'Tessaro Vell – lavorazione e materiali',

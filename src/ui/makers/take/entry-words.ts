@@ -38,7 +38,11 @@ export function entryWords(proposal: Proposal): string {
     case 'stamped':
       return `${words.stampedFrom} ${years}`;
     case 'carrier':
-      return joined(proposal.model ? `${proposal.model}: ${proposal.where}` : proposal.where, years);
+      return joined(
+        proposal.model ? `${proposal.model}: ${proposal.where}` : proposal.where,
+        proposal.on && strings.makers.carrierKinds[proposal.on],
+        years,
+      );
     case 'model': {
       const { size } = proposal;
       const sides = size && [size.width, size.height, size.depth].filter((side) => side !== undefined);
@@ -52,7 +56,11 @@ export function entryWords(proposal: Proposal): string {
       );
     case 'price': {
       const sum = kit.amount({ amount: proposal.amount, currency: proposal.currency });
-      return joined(proposal.model, words.newPrice(sum, proposal.year));
+      return joined(
+        proposal.model,
+        words.newPrice(sum, proposal.year),
+        strings.claims.says.conditions[proposal.condition],
+      );
     }
   }
 }
