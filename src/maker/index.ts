@@ -1,6 +1,7 @@
 export { besideMarkKinds } from '../code/beside-types';
 export { inventedMakers } from './built-in';
 export { builtInMakers } from './built-in-makers';
+export { type Change, changesOf, isSameMaker, levelledWith, withChanges } from './changes';
 export { isDemoPage, makersFor } from './demo';
 export * from './edit';
 export { standingKinds } from './entry-schema';
@@ -12,7 +13,7 @@ export { type LiveExample, liveExamples } from './live';
 export { type Choice, type Conflict, type Merge, mergeMakerFiles } from './merge';
 export { plainName } from './name';
 export { numberKinds } from './number-schema';
-export { type MakerFileResult, parseMakerFile, readMakerFileText } from './parse';
+export { type MakerFileResult, makerFileForm, parseMakerFile, readMakerFileText } from './parse';
 export { isKnownPart, type KnownPart, knownParts } from './parts';
 export { largestPicture } from './picture-schema';
 export { pathWords } from './plain';

@@ -1,3 +1,4 @@
+import { type EntryList, fieldsApart, lists, sameValue } from './entries';
 import { plainName } from './name';
 import type { MakerFile } from './schema';
 
@@ -5,8 +6,8 @@ import type { MakerFile } from './schema';
 export interface Conflict {
   id: string;
   /** Where the entry stands: in one of the lists, or a field of the price habits or of the file itself. */
-  group: (typeof lists)[number]['list'] | 'trade' | 'file';
-  /** Fields of the entry that differ; of a field that is no list's, itself. */
+  group: EntryList | 'trade' | 'file';
+  /** Fields of the entry that differ; of what is no list's, the field itself. */
   fields: string[];
   mine: unknown;
   theirs: unknown;
@@ -20,89 +21,6 @@ export interface Merge {
   merged: MakerFile;
   conflicts: Conflict[];
 }
-
-const ofPieces = ({ models, used }: { models?: string[] | undefined; used?: unknown }) => [
-  (models ?? []).map(plainName).sort(),
-  used ?? null,
-];
-
-/** Lists of a maker file whose entries are the same when their keys are. */
-export const lists: {
-  list:
-    | 'plants'
-    | 'codeSystems'
-    | 'carriers'
-    | 'marks'
-    | 'parts'
-    | 'construction'
-    | 'models'
-    | 'numbers'
-    | 'typefaces'
-    | 'prices';
-  key: (entry: never) => string;
-}[] = [
-  {
-    list: 'plants',
-    key: ({ code, place }: MakerFile['plants'][number]) => `${code} ${place}`,
-  },
-  {
-    list: 'codeSystems',
-    key: ({ id }: MakerFile['codeSystems'][number]) => id,
-  },
-  {
-    list: 'carriers',
-    key: (carrier: MakerFile['carriers'][number]) =>
-      JSON.stringify([carrier.kind, plainName(carrier.where), ofPieces(carrier)]),
-  },
-  {
-    list: 'marks',
-    key: (mark: MakerFile['marks'][number]) => JSON.stringify([[...mark.texts].sort(), ofPieces(mark)]),
-  },
-  {
-    list: 'parts',
-    key: ({ id }: MakerFile['parts'][number]) => id,
-  },
-  {
-    list: 'construction',
-    key: ({ part, is, models }: MakerFile['construction'][number]) =>
-      JSON.stringify([part, plainName(is), (models ?? []).map(plainName).sort()]),
-  },
-  {
-    list: 'models',
-    key: ({ name }: MakerFile['models'][number]) => plainName(name),
-  },
-  {
-    list: 'numbers',
-    key: (number: MakerFile['numbers'][number]) => JSON.stringify([number.of, number.part, ofPieces(number)]),
-  },
-  {
-    list: 'typefaces',
-    key: (typeface: MakerFile['typefaces'][number]) => JSON.stringify([plainName(typeface.looks), ofPieces(typeface)]),
-  },
-  {
-    list: 'prices',
-    key: ({ model, condition, currency, year }: MakerFile['prices'][number]) =>
-      JSON.stringify([plainName(model ?? ''), condition, currency, year]),
-  },
-];
-
-/** A value with its keys in order, for comparing. */
-function plain(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(plain);
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value)
-      .filter(([, inside]) => inside !== undefined)
-      .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([key, inside]) => [key, plain(inside)]),
-  );
-}
-export const sameValue = (a: unknown, b: unknown): boolean => JSON.stringify(plain(a)) === JSON.stringify(plain(b));
-
-const fieldsApart = (mine: object, theirs: object): string[] =>
-  [...new Set([...Object.keys(mine), ...Object.keys(theirs)])].filter(
-    (field) => !sameValue(Reflect.get(mine, field), Reflect.get(theirs, field)),
-  );
 
 const union = (mine: readonly string[], theirs: readonly string[]): string[] => {
   const known = new Set(mine.map(plainName));

@@ -42,6 +42,9 @@ export function parseMakerFile(value: unknown): MakerFileResult {
   return { ok: false, problems: former ? problems.map(asWrittenThen) : problems };
 }
 
+/** A value that was a maker file when it was kept, as one of today's; it is held to its form alone. Throws for any other. */
+export const makerFileForm = (value: unknown): MakerFile => makerFileSchema.parse(inCurrentFormat(value));
+
 /** A problem of a file of the first format, at the place where that file has it. */
 const asWrittenThen = (problem: MakerProblem): MakerProblem => ({
   ...problem,

@@ -1,4 +1,4 @@
-import type { Conflict, Entry, MakerFile, Run, Size } from '../../maker';
+import type { Change, Conflict, Entry, MakerFile, Run, Size } from '../../maker';
 import { strings } from '../../words';
 import { entryTitle } from './conflict-title';
 import { periodText } from './period-text';
@@ -22,28 +22,52 @@ const labels: Record<string, () => string> = {
 };
 const labelOf = (field: string): string => {
   const label = labels[field]?.() ?? Reflect.get(words, field);
-  return typeof label === 'string' ? label.replace(/, (one a line|je Zeile eine[rs]?)$/, '') : field;
+  return typeof label === 'string' ? label.replace(/, (one a line|je Zeile eine[rs]?( Person)?)$/, '') : field;
 };
+
+/** One field of an entry as two sides have it; no label where the title says which it is. */
+interface FieldWords {
+  label: string | null;
+  mine: string;
+  theirs: string;
+}
 
 export interface ConflictWords {
   title: string;
-  /** Each field that differs; no label where the title says which it is. */
-  parts: { label: string | null; mine: string; theirs: string }[];
+  /** Each field that differs. */
+  parts: FieldWords[];
 }
 
 /** A difference of two files as the editor's fields would show both sides of it. */
-export function conflictWords({ group, fields, mine, theirs }: Conflict): ConflictWords {
+export const conflictWords = ({ group, fields, mine, theirs }: Conflict): ConflictWords => ({
+  title: titleOf(group, mine ?? theirs, fields),
+  parts: fieldsWords(group, fields, mine, theirs),
+});
+
+/** What an entry is called; of what is no list's, what its field is. */
+export function titleOf(group: Change['group'], entry: unknown, [field = '']: readonly string[]): string {
+  if (group === 'trade') return `${words.trade}: ${labelOf(field)}`;
+  if (group === 'file') return labelOf(field);
+  if (group === 'aliases' || group === 'sources' || group === 'authors') return `${labelOf(group)}: ${entry}`;
+  return entryTitle(group, entry);
+}
+
+/** Fields as the editor would show both sides of them. */
+export function fieldsWords(
+  group: Change['group'],
+  fields: readonly string[],
+  mine: unknown,
+  theirs: unknown,
+): FieldWords[] {
   if (group === 'trade' || group === 'file') {
     const [field = ''] = fields;
-    const title = group === 'trade' ? `${words.trade}: ${labelOf(field)}` : labelOf(field);
-    return { title, parts: [{ label: null, ...bothWords(field, mine, theirs) }] };
+    return [{ label: null, ...bothWords(field, mine, theirs) }];
   }
-  const fieldOf = (side: unknown, field: string) => Reflect.get(side as object, field);
-  const parts = fields.map((field) => ({
+  const fieldOf = (side: unknown, field: string) => Reflect.get(Object(side ?? {}), field);
+  return fields.map((field) => ({
     label: labelOf(field),
     ...bothWords(field, fieldOf(mine, field), fieldOf(theirs, field)),
   }));
-  return { title: entryTitle(group, mine), parts };
 }
 
 function bothWords(field: string, mine: unknown, theirs: unknown): { mine: string; theirs: string } {
