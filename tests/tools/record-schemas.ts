@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { frozenMakerFiles } from '../../src/maker/format';
+import { frozenOrigins } from '../../src/store/record';
 import { frozenRecords } from '../../src/watch/record';
 
 /**
@@ -7,7 +8,7 @@ import { frozenRecords } from '../../src/watch/record';
  */
 export const recordJsonSchemas = (): Record<string, string> =>
   Object.fromEntries(
-    Object.entries({ ...frozenRecords, ...frozenMakerFiles }).map(([name, schema]) => [
+    Object.entries({ ...frozenRecords, ...frozenOrigins, ...frozenMakerFiles }).map(([name, schema]) => [
       name,
       `${JSON.stringify(z.toJSONSchema(schema, { io: 'input', reused: 'ref' }), null, 2)}\n`,
     ]),

@@ -1,4 +1,5 @@
 import type { Problem } from '../../problem';
+import { isRedirect, readUpTo } from '../counted-body';
 import { drawingProblem, isDrawing } from './drawing';
 import { mostPhotoBytes } from './photo-limits';
 
@@ -49,10 +50,6 @@ export async function requestPhoto(url: string, request: PhotoRequest): Promise<
   }
 }
 
-/** Browsers hide a redirect's answer behind this type; elsewhere its number is seen. */
-const isRedirect = ({ type, status }: Response) =>
-  type === 'opaqueredirect' || [301, 302, 303, 307, 308].includes(status);
-
 function refusalOf(url: string, response: Response, mostBytes: number): Problem | null {
   if (isRedirect(response))
     return problem('photo-redirected', url, 'its address leads on to another, which cannot be seen');
@@ -60,23 +57,6 @@ function refusalOf(url: string, response: Response, mostBytes: number): Problem 
   // Such a file can hold programs, and the reader takes none.
   if (isDrawing(response.headers.get('content-type') ?? '')) return drawingProblem(url);
   return Number(response.headers.get('content-length')) > mostBytes ? tooLarge(url) : null;
-}
-
-/** The parts of a body, or null when they are more than so many bytes: then the server is told to stop. */
-async function readUpTo(mostBytes: number, body: Response['body']): Promise<Uint8Array<ArrayBuffer>[] | null> {
-  if (body === null) return [];
-  const reader = body.getReader();
-  const parts: Uint8Array<ArrayBuffer>[] = [];
-  for (let taken = 0; ; ) {
-    const { done, value } = await reader.read();
-    if (done) return parts;
-    taken += value.byteLength;
-    if (taken > mostBytes) {
-      await reader.cancel();
-      return null;
-    }
-    parts.push(value);
-  }
 }
 
 const tooLarge = (url: string) => problem('photo-too-large', url, 'the file is larger than 24 MB');

@@ -1,4 +1,5 @@
 import type { ProblemWords } from '../problem-words';
+import { fileProblems } from './file-problems';
 
 const again = 'Lies die Seite noch einmal, oder gib den Code von Hand ein.';
 const openAndAgain = 'Öffne das Foto auf der Seite und lies noch einmal, oder gib den Code von Hand ein.';
@@ -7,13 +8,12 @@ const otherPhoto =
 const still = 'Lass die Seite vorn und ruhig stehen und lies noch einmal.';
 const front = 'Hole den Tab mit dem Foto im Bild nach vorn und lies noch einmal.';
 const byHand = 'Lies das Foto noch einmal, oder gib den Code von Hand ein.';
-const place = 'Verbessere diese Stelle der Herstellerdatei.';
 const exported = 'Wähle eine Datei, die hier ausgeführt wurde, oder führe sie noch einmal aus.';
 const kept = 'Der Eintrag bleibt, wie er ist, und wird mit ausgeführt.';
 const update = 'Aktualisiere die Erweiterung. Nichts wurde geändert.';
-
 /** Failures in German. Numbers and names of a failure stand beside it in its own words. */
 export const problems: ProblemWords = {
+  ...fileProblems,
   'address-refused': ['die Adresse des Fotos ist privat oder keine Webadresse', again],
   'capture-disturbed': ['das Bild der Seite wurde verworfen, weil sie sich bewegt hat oder nicht vorn war', still],
   'capture-failed': ['der Browser gab in der Zeit kein Bild der Seite', front],
@@ -56,42 +56,6 @@ export const problems: ProblemWords = {
   'import-too-large': ['die Datei ist zu groß für eine Ausfuhr', exported],
   'look-missing': ['ein Blick, den der Eintrag nennt, fehlt', kept],
   'look-spoilt': ['ein Blick des Eintrags ist abgeschnitten oder verändert', kept],
-  'maker-file-double-model': [
-    'zwei Modelle der Datei haben denselben Namen',
-    'Trage die anderen Jahre und Größen beim ersten als Reihen ein.',
-  ],
-  'maker-file-newer': [
-    'die Datei hat ein neueres Format',
-    'Nimm ein neueres Tellstamp, oder bitte um die Datei in diesem Format.',
-  ],
-  'maker-file-part': ['ein Teil ist nicht bekannt', 'Berichtige es, oder nimm es in die Teile der Datei auf.'],
-  'maker-file-range': ['von zwei Zahlen fehlt eine oder steht verkehrt', 'Gib zuerst die kleinste, dann die größte.'],
-  'maker-file-system-unknown': ['einen Aufbau gibt es in der Datei nicht', 'Nenne einen ihrer Kurznamen.'],
-  'maker-file-double-id': ['zwei Systeme der Datei haben denselben Namen', 'Gib jedem System seinen eigenen Namen.'],
-  'maker-file-example': [
-    'ein Beispiel liest sich anders, als es sagt',
-    'Verbessere das Beispiel, den Aufbau, die Werkstätten oder die Zeit: eines davon stimmt nicht.',
-  ],
-  'maker-file-layout': ['ein Aufbau ist nicht möglich', 'Verbessere die Stellen dieses Aufbaus.'],
-  'maker-file-not-json': [
-    'die Datei lässt sich nicht lesen',
-    'Prüfe, ob die Datei vollständig ist und eine Herstellerdatei.',
-  ],
-  'maker-file-period': [
-    'eine Zeit ist nicht richtig geschrieben',
-    'Gib zuerst den ersten Tag und dann den letzten oder null.',
-  ],
-  'maker-file-place': ['ein Land ist nicht bekannt', place],
-  'maker-file-slot': ['eine Stelle eines Aufbaus ist nicht bekannt', place],
-  'maker-file-too-large': ['die Datei ist zu groß', 'Teile die Datei nach Herstellern oder behalte weniger Beispiele.'],
-  'maker-file-value': ['ein Wert ist hier nicht möglich', place],
-  'maker-file-custom': ['ein Wert ist hier nicht möglich', place],
-  'maker-file-invalid-format': ['ein Wert ist nicht richtig geschrieben', place],
-  'maker-file-invalid-type': ['ein Wert fehlt oder ist von anderer Art', place],
-  'maker-file-invalid-value': ['ein Wert ist hier nicht möglich', place],
-  'maker-file-too-big': ['ein Wert ist zu groß oder zu lang', place],
-  'maker-file-too-small': ['ein Wert ist zu klein oder zu kurz', place],
-  'maker-file-unrecognized-keys': ['ein Feld gehört nicht hierher', 'Nimm es heraus oder verbessere seinen Namen.'],
   'message-refused': [
     'eine Nachricht zwischen Teilen der Erweiterung wurde abgewiesen',
     'Lade die Erweiterung neu, wenn es so bleibt.',

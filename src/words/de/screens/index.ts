@@ -15,6 +15,7 @@ import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
 import { startStrings } from './start';
 import { takeStrings } from './take';
+import { travelStrings } from './travel';
 import { watchStrings } from './watch';
 
 const photos = (number: number) => (number === 1 ? '1 Foto' : `${number} Fotos`);
@@ -369,6 +370,7 @@ export const screens: ScreenWords = {
   makers: makerStrings,
   start: startStrings,
   take: takeStrings,
+  travel: travelStrings,
   dossier: dossierStrings,
   tabs: { label: 'Bereiche', watch: 'Merkliste', makers: 'Herstellerdateien', photo: 'Foto lesen', start: 'Anfang' },
 };

@@ -33,7 +33,7 @@ export const startStrings: ScreenWords['start'] = {
   noButton: 'Kein Knopf zu sehen? Öffne die Liste der Erweiterungen und hefte ihn an.',
   kept: 'Was behalten wird, was erlaubt ist',
   keptWhat:
-    'Behalten wird, was du behältst, auf diesem Rechner; aus privaten Fenstern nichts. Gesendet wird nichts als Anfragen nach den eigenen Fotos eines Angebots.',
+    'Behalten wird, was du behältst, auf diesem Rechner; aus privaten Fenstern nichts. Gesendet wird nichts als Anfragen nach den eigenen Fotos eines Angebots und nach einer Herstellerdatei unter einer Adresse, die du genannt hast.',
   allowedNone:
     'Noch ist kein Laden erlaubt. Gefragt wird, wenn einer gebraucht wird; hier steht er dann zum Zurücknehmen.',
   allowed: 'Du hast das Lesen erlaubt von:',

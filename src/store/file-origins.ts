@@ -1,0 +1,78 @@
+import { browser } from '../browser/api';
+import { type MakerFile, makerFileForm } from '../maker';
+import type { Problem } from '../problem';
+import { originForm } from './record';
+
+/** One version of a maker file at an address. */
+export interface FileVersion {
+  at: string;
+  sha256: string;
+  file: MakerFile;
+}
+
+/** Where one of the buyer's maker files is from, and what was used of it. */
+export interface FileOrigin {
+  address: string;
+  daily: boolean;
+  asked: string;
+  used: FileVersion;
+  found: FileVersion | null;
+  troubles: Problem[];
+  before: { used: FileVersion; found: FileVersion; own: MakerFile; after: MakerFile } | null;
+}
+
+/** By the file's own number, beside its draft: a build that knows nothing of addresses still has the file. */
+const prefix = 'maker-origin-';
+
+/** All of them, by the number of their file. One that cannot be read is left where it lies. */
+export async function readOrigins(): Promise<Map<string, FileOrigin>> {
+  const all = await browser.storage.local.get(null);
+  return new Map(
+    Object.entries(all).flatMap(([key, value]) => {
+      const origin = key.startsWith(prefix) ? originOf(value) : null;
+      return origin ? [[key.slice(prefix.length), origin] as const] : [];
+    }),
+  );
+}
+
+/** A stored origin with its files in the format of today; null when it is none. */
+function originOf(value: unknown): FileOrigin | null {
+  const parsed = originForm.safeParse(value);
+  if (!parsed.success) return null;
+  try {
+    const { version: _, used, found, before, troubles, ...rest } = parsed.data;
+    return {
+      ...rest,
+      troubles: troubles.map(({ expected, ...one }) => ({ ...one, ...(expected !== undefined && { expected }) })),
+      used: versionOf(used),
+      found: found && versionOf(found),
+      before: before && {
+        used: versionOf(before.used),
+        found: versionOf(before.found),
+        own: makerFileForm(before.own),
+        after: makerFileForm(before.after),
+      },
+    };
+  } catch {
+    return null;
+  }
+}
+
+const versionOf = ({ file, ...rest }: { at: string; sha256: string; file: unknown }): FileVersion => ({
+  ...rest,
+  file: makerFileForm(file),
+});
+
+export const writeOrigin = (id: string, origin: FileOrigin): Promise<void> =>
+  browser.storage.local.set({ [prefix + id]: { version: 1, ...origin } });
+
+export const removeOrigin = (id: string): Promise<void> => browser.storage.local.remove(prefix + id);
+
+/** Tells when one of them was written or removed, on whatever page; what it returns ends that. */
+export function onOrigins(tell: () => void): () => void {
+  const heard = (changes: Record<string, unknown>) => {
+    if (Object.keys(changes).some((key) => key.startsWith(prefix))) tell();
+  };
+  browser.storage.local.onChanged.addListener(heard);
+  return () => browser.storage.local.onChanged.removeListener(heard);
+}
