@@ -1,29 +1,23 @@
 import { useRef, useState } from 'preact/hooks';
-import {
-  builtInMakers,
-  type Draft,
-  draftOf,
-  exportText,
-  inspectDraft,
-  type MakerFile,
-  newDraft,
-  openText,
-  plainName,
-} from '../../maker';
-import type { Problem } from '../../problem';
+import { builtInMakers, type Draft, draftOf, inspectDraft, type MakerFile, newDraft } from '../../maker';
+import { type FileOrigin, removeOrigin, writeOrigin } from '../../store/file-origins';
 import type { OwnMakerFile } from '../../store/maker-files';
 import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
-import { saveAsFile } from '../save-as-file';
 import { useFocusKept } from '../use-focus-kept';
+import { countsOf } from './counts';
 import { Editor } from './Editor';
 import { MergeFiles } from './MergeFiles';
+import { nameOf, OwnRow, saveDraft } from './OwnRow';
 import { TakeFromPage } from './take/TakeFromPage';
+import { BringFile } from './travel/BringFile';
+import { Origin } from './travel/Origin';
+import { useBrought } from './travel/use-brought';
+import { useOrigins } from './travel/use-origins';
+import { usePasted } from './travel/use-pasted';
 import { useOwnMakers } from './use-own-makers';
 
 const words = strings.makers;
-const nameOf = ({ value }: Draft) =>
-  typeof value.maker === 'string' && value.maker !== '' ? value.maker : words.unnamed;
 const newId = () => crypto.randomUUID();
 
 interface Props {
@@ -36,43 +30,28 @@ interface Props {
 /** Maker files: the built-in ones, the user's own, and the editor of the one that is open. */
 export function MakersSection({ openFile, known, take: taking }: Props) {
   const { files, write, remove } = useOwnMakers();
-  const [problems, setProblems] = useState<Problem[]>([]);
-  const [removed, setRemoved] = useState<OwnMakerFile | null>(null);
-  // One after the other: several files that are dropped at once may each belong to a file that is here.
-  const [toMerge, setToMerge] = useState<{ ownId: string; theirs: MakerFile }[]>([]);
+  const origins = useOrigins();
+  const [removed, setRemoved] = useState<{ file: OwnMakerFile; origin: FileOrigin | undefined } | null>(null);
   const chooser = useRef<HTMLInputElement>(null);
   // The way back from a deletion first, then the file that was put back, or what can be done without one.
   const room = useFocusKept<HTMLElement>('.toast button', '.watch-row button');
-  if (files === null) return null;
-  const open = files.find(({ id }) => id === openFile);
   const show = (id: string | null) => {
     location.hash = id === null ? 'makers' : `makers&file=${id}`;
   };
-  const begin = (draft: Draft) => {
+  const begin = (draft: Draft): string => {
     const id = newId();
     write(id, draft);
     show(id);
+    return id;
   };
-  const take = async (chosen: Iterable<File>) => {
-    const [faults, pairs]: [Problem[], typeof toMerge] = [[], []];
-    for (const file of chosen) {
-      const { draft, problems: found } = openText(await file.text());
-      faults.push(
-        ...found.slice(0, 5).map((problem) => ({ ...problem, where: `${file.name}, ${words.place(problem.where)}` })),
-      );
-      if (!draft) continue;
-      const theirs = inspectDraft(draft).file;
-      const own = theirs && files.find((one) => plainName(nameOf(one.draft)) === plainName(theirs.maker));
-      if (own && theirs && inspectDraft(own.draft).file) pairs.push({ ownId: own.id, theirs });
-      else begin(draft);
-    }
-    setProblems(faults);
-    setToMerge((waiting) => [...waiting, ...pairs]);
-  };
-  const next = toMerge[0];
+  const brought = useBrought({ files: files ?? [], origins, begin, show });
+  usePasted(brought);
+  if (files === null) return null;
+  const open = files.find(({ id }) => id === openFile);
+  const origin = open && origins.get(open.id);
+  const { next } = brought;
   const own = next && files.find(({ id }) => id === next.ownId);
   const mine = own ? inspectDraft(own.draft).file : null;
-  const nextMerge = () => setToMerge((waiting) => waiting.slice(1));
   return (
     <section
       ref={room}
@@ -80,27 +59,31 @@ export function MakersSection({ openFile, known, take: taking }: Props) {
       onDragOver={(event) => event.preventDefault()}
       onDrop={(event) => {
         event.preventDefault();
-        take(event.dataTransfer?.files ?? []);
+        const text = event.dataTransfer?.getData('text/plain') ?? '';
+        if (text.trim() === '') brought.takeFiles(event.dataTransfer?.files ?? []);
+        else brought.takeText(text);
       }}
     >
       <div role="alert">
-        {problems.map((problem) => (
+        {brought.problems.map((problem) => (
           <ProblemNote key={problem.where + problem.what} problem={problem} named />
         ))}
       </div>
       {next && own && mine && (
         <MergeFiles
-          key={toMerge.length}
+          key={brought.left}
           mine={mine}
           theirs={next.theirs}
           onMerged={(merged) => {
             write(own.id, joinedDraft(own.draft, merged));
-            nextMerge();
+            if (next.origin) writeOrigin(own.id, next.origin);
+            brought.done();
             show(own.id);
           }}
           onApart={() => {
-            begin(draftOf(next.theirs));
-            nextMerge();
+            const id = begin(draftOf(next.theirs));
+            if (next.origin) writeOrigin(id, next.origin);
+            brought.done();
           }}
         />
       )}
@@ -125,6 +108,9 @@ export function MakersSection({ openFile, known, take: taking }: Props) {
             </button>
           </div>
           <h2>{nameOf(open.draft)}</h2>
+          {origin && (
+            <Origin id={open.id} origin={origin} draft={open.draft} onChange={(draft) => write(open.id, draft)} />
+          )}
           <Editor fileId={open.id} known={known ?? ''} draft={open.draft} onChange={(draft) => write(open.id, draft)} />
         </>
       ) : (
@@ -148,22 +134,24 @@ export function MakersSection({ openFile, known, take: taking }: Props) {
               tabIndex={-1}
               aria-label={words.choose}
               onChange={({ currentTarget }) => {
-                take([...(currentTarget.files ?? [])]);
+                brought.takeFiles([...(currentTarget.files ?? [])]);
                 currentTarget.value = '';
               }}
             />
           </div>
+          <BringFile onText={brought.takeText} onFetched={brought.takeFetched} />
           <h2>{words.own}</h2>
           {files.length === 0 && <p class="muted">{words.none}</p>}
           {files.map((file) => (
             <OwnRow
               key={file.id}
               file={file}
+              origin={origins.get(file.id)}
               onEdit={() => show(file.id)}
               onRemove={async () => {
                 // Together with the row's end, so that the focus finds the way back.
-                setRemoved(file);
-                await remove(file.id);
+                setRemoved({ file, origin: origins.get(file.id) });
+                await Promise.all([remove(file.id), removeOrigin(file.id)]);
               }}
             />
           ))}
@@ -182,11 +170,12 @@ export function MakersSection({ openFile, known, take: taking }: Props) {
       <div role="status">
         {removed && (
           <div class="toast">
-            <p>{words.removed(nameOf(removed.draft))}</p>
+            <p>{words.removed(nameOf(removed.file.draft))}</p>
             <button
               type="button"
               onClick={() => {
-                write(removed.id, removed.draft);
+                write(removed.file.id, removed.file.draft);
+                if (removed.origin) writeOrigin(removed.file.id, removed.origin);
                 setRemoved(null);
               }}
             >
@@ -204,30 +193,3 @@ const joinedDraft = (own: Draft, merged: MakerFile): Draft => ({
   ...draftOf(merged),
   past: [...own.past, { value: own.value, what: words.steps.join }],
 });
-
-const countsOf = ({ codeSystems, plants, models }: MakerFile) =>
-  words.counts(codeSystems.length, plants.length, models.length);
-
-const saveDraft = (draft: Draft) =>
-  saveAsFile(exportText(draft), `${plainName(nameOf(draft)).replaceAll(' ', '-') || 'maker'}.json`);
-
-function OwnRow({ file, onEdit, onRemove }: { file: OwnMakerFile; onEdit: () => void; onRemove: () => void }) {
-  const { file: finished, problems } = inspectDraft(file.draft);
-  return (
-    <article class="watch-row">
-      <h3>{nameOf(file.draft)}</h3>
-      <p class="muted">{finished ? `${countsOf(finished)}. ${words.finished}` : words.unfinished(problems.length)}</p>
-      <div class="row">
-        <button type="button" onClick={onEdit}>
-          {words.edit}
-        </button>
-        <button type="button" onClick={() => saveDraft(file.draft)}>
-          {words.exportFile}
-        </button>
-        <button type="button" onClick={onRemove}>
-          {words.removeFile}
-        </button>
-      </div>
-    </article>
-  );
-}

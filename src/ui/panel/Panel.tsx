@@ -16,6 +16,7 @@ import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
 import { WaysOn } from '../parts/WaysOn';
 import { ReadCode } from '../start/ReadCode';
+import { useDailyLook } from '../use-daily-look';
 import { AllowHosts } from './AllowHosts';
 import { byHandOf, CasePhotos, useLookedAt } from './CasePhotos';
 import { openMakerFiles, openTaking, startFile } from './maker-file-ways';
@@ -33,6 +34,7 @@ export function Panel({ tabId }: { tabId: number }) {
   const [state, session] = useSession(tabId);
   const saved = useSaved(state);
   const { stage, listing } = state;
+  useDailyLook(stage.kind === 'done' && !state.incognito);
   const copies = countCopies(Object.values(state.views).map(({ read }) => read));
   return (
     <main>

@@ -10,6 +10,7 @@ import { photoOfFile } from '../start/loose-session';
 import { ReadPhoto } from '../start/ReadPhoto';
 import { StartPage } from '../start/StartPage';
 import { useLoose } from '../start/use-loose';
+import { useDailyLook } from '../use-daily-look';
 import { WatchSection } from './WatchSection';
 
 const names = ['watch', 'makers', 'photo', 'start'] as const;
@@ -57,6 +58,7 @@ export function FullPage() {
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);
+  useDailyLook(true);
   const [photos, loose] = useLoose();
   const [maker, setMaker] = useState('');
   const takePhotos = useCallback(

@@ -17,6 +17,7 @@ import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
 import { startStrings } from './start';
 import { takeStrings } from './take';
+import { travelStrings } from './travel';
 import { watchStrings } from './watch';
 
 /** Every word of the screens, in one typed place. Functions take what a sentence needs and give the whole sentence. */
@@ -356,6 +357,7 @@ export const screens = {
   makers: makerStrings,
   start: startStrings,
   take: takeStrings,
+  travel: travelStrings,
   dossier: dossierStrings,
   tabs: { label: 'Sections', watch: 'Watch list', makers: 'Maker files', photo: 'Read a photo', start: 'Start' },
 } as const;

@@ -30,7 +30,7 @@ export const startStrings = {
   noButton: 'No button in sight? Open the browser’s list of extensions and pin it.',
   kept: 'What is stored, what is allowed',
   keptWhat:
-    'Stored is what you keep, on this machine; nothing from private windows. Nothing is sent but requests for a listing’s own photos.',
+    'Stored is what you keep, on this machine; nothing from private windows. Nothing is sent but requests for a listing’s own photos, and for a maker file at an address that you named.',
   allowedNone: 'No shop is allowed yet. Each is asked for when it is needed, and listed here to take back.',
   allowed: 'You allowed reading from:',
   takeBack: 'Take back',

@@ -1,0 +1,50 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { MakerFile } from '../../../maker';
+import type { FileAt } from '../../../reader/file/read-file';
+import { kit, strings } from '../../../words';
+
+const words = strings.travel;
+
+interface Props {
+  fetched: FileAt;
+  onUse: (daily: boolean) => void;
+  onLeave: () => void;
+}
+
+/** A file that was fetched, to be looked at first: nothing of it is kept yet. */
+export function FetchedFile({ fetched, onUse, onLeave }: Props) {
+  const [daily, setDaily] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const { file, address, sha256, bytes } = fetched;
+  return (
+    <section class="notice" aria-labelledby="fetched-title">
+      <h3 id="fetched-title" ref={heading} tabIndex={-1}>
+        {words.fetched(file.maker)}
+      </h3>
+      <p>
+        {strings.makers.counts(file.codeSystems.length, file.plants.length, file.models.length)}.{' '}
+        {words.kilobytes(kit.number(Math.ceil(bytes / 1000)))}
+      </p>
+      <p>{termsOf(file)}</p>
+      <p class="muted hint">{words.fromAddress(address)}</p>
+      <p class="muted hint">{words.sha256(sha256)}</p>
+      <label class="tick">
+        <input type="checkbox" checked={daily} onChange={({ currentTarget }) => setDaily(currentTarget.checked)} />
+        <span>{words.daily}</span>
+      </label>
+      <div class="row">
+        <button type="button" class="main" onClick={() => onUse(daily)}>
+          {words.use}
+        </button>
+        <button type="button" onClick={onLeave}>
+          {words.leave}
+        </button>
+      </div>
+    </section>
+  );
+}
+
+/** By whom a file is and how it may be passed on, as it says itself. */
+export const termsOf = ({ authors, licence }: Pick<MakerFile, 'authors' | 'licence'>): string =>
+  `${authors && authors.length > 0 ? words.by(kit.list(authors)) : words.byNobody} ${licence ? words.licence(licence) : words.noLicence}`;
