@@ -18,3 +18,37 @@ export function otherFile(): string {
     trade: { ...trade, discounts: 'often' },
   });
 }
+
+/** A file from an address that changed there since, and that its owner changed too: what the store holds of it. */
+export function changedOrigin(): { [key: string]: unknown } {
+  const [, file] = builtInMakers;
+  const { plants, ...rest } = file!;
+  const now = JSON.parse(otherFile());
+  const [first, ...others] = plants;
+  const own = { ...rest, plants: [{ ...first!, used: ['1975', '1984'] }, ...others] };
+  const at = '2026-11-20T10:00:00.000Z';
+  const version = { at, sha256: 'a1'.repeat(32), file: file! };
+  return {
+    'maker-draft-travelled': { changedAt: at, draft: { value: own, past: [], future: [], typing: null } },
+    'maker-origin-travelled': {
+      version: 1,
+      address: 'https://leather-notes.example/files/calderwick-rook.json',
+      daily: true,
+      asked: '2026-11-29T10:00:00.000Z',
+      used: version,
+      found: {
+        at: '2026-11-29T10:00:00.000Z',
+        sha256: 'b2'.repeat(32),
+        file: {
+          ...now,
+          plants: now.plants.slice(0, -1),
+          authors: ['A. Keeper'],
+          licence: 'CC0-1.0',
+          note: 'second printing',
+        },
+      },
+      troubles: [],
+      before: null,
+    },
+  };
+}

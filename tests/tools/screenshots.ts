@@ -5,7 +5,7 @@ import { parseArgs } from 'node:util';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { openStage, panelStates, type Stage } from '../browser/panel-states';
-import { knownCodes, otherFile } from './maker-samples';
+import { changedOrigin, knownCodes, otherFile } from './maker-samples';
 
 /**
  * Takes every screen in every view, into `out/screenshots`; the few that README and docs show go to `docs/screenshots` too.
@@ -176,6 +176,19 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
     const theirs = { name: 'theirs.json', mimeType: 'application/json', buffer: Buffer.from(otherFile()) };
     await page.locator('input[type=file]').setInputFiles(theirs);
     await shootPart(page, 'maker-merge', 'section:has(> #merge-title)');
+  },
+  async 'maker-travel'({ browser }) {
+    const page = await browser.context.newPage();
+    await page.goto(browser.extensionUrl('watchlist.html#makers'));
+    await page.evaluate((stored) => chrome.storage.local.set(stored), changedOrigin());
+    await page.reload();
+    await page.getByText('changes wait').waitFor();
+    await page.getByText('From an address, or as pasted text').click();
+    await shoot(page, 'maker-bring');
+    await page.goto(browser.extensionUrl('watchlist.html#makers&file=travelled'));
+    await page.locator('.file-changes').waitFor();
+    await shootPart(page, 'maker-changes', '.origin');
+    await page.close();
   },
 };
 

@@ -19,9 +19,9 @@ export function FetchedFile({ fetched, onUse, onLeave }: Props) {
   const { file, address, sha256, bytes } = fetched;
   return (
     <section class="notice" aria-labelledby="fetched-title">
-      <h3 id="fetched-title" ref={heading} tabIndex={-1}>
+      <h2 id="fetched-title" ref={heading} tabIndex={-1}>
         {words.fetched(file.maker)}
-      </h3>
+      </h2>
       <p>
         {strings.makers.counts(file.codeSystems.length, file.plants.length, file.models.length)}.{' '}
         {words.kilobytes(kit.number(Math.ceil(bytes / 1000)))}

@@ -1,5 +1,5 @@
 import type { Change } from '../../../maker';
-import { entryTitle, fieldsWords } from '../merge-words';
+import { fieldsWords, titleOf } from '../merge-words';
 
 /** One field of a change as it was, as it is, and as the buyer's own file has it; null where there is no entry. */
 export interface ChangedField {
@@ -35,7 +35,7 @@ export function changeWords({ group, kind, fields, before, after, own }: Change)
   const here = fieldsWords(group, said, mine, after);
   const isField = group === 'file' || group === 'trade';
   return {
-    title: entryTitle(group, after ?? before, fields),
+    title: titleOf(group, after ?? before, fields),
     parts: then.map(({ label, mine: old, theirs: now }, at) => ({
       label,
       old: before === null && !isField ? null : old,
