@@ -111,7 +111,7 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
     evidence,
     reasoning,
     outcomes,
-    questions: askQuestions(findings),
+    questions: askQuestions(findings, judging),
     ...(observations.length > 0 ? { observations } : {}),
     summary: summaryOf(findings),
     skipped: [

@@ -12,13 +12,15 @@ export interface AskData {
   'stamp-photo': { where?: string[] };
   /** All of a stamp of which a photo may show only a part. */
   'whole-stamp': None;
-  'made-date': None;
+  /** Where `told` stands in one of them, the seller has told the part of it that is easily told. Here: when it was bought. */
+  'made-date': { told?: true };
   origin: None;
   measures: None;
   returns: None;
   /** What holds where returns are refused and the piece turns out to be another than described. */
   'not-as-described': None;
-  purchase: None;
+  /** A paper of the purchase, or a photo of the one that is told of. */
+  purchase: { told?: true };
   payment: None;
   'larger-photos': None;
   'lower-price': None;
@@ -28,12 +30,14 @@ export interface AskData {
   'parts-to-show': { parts: string[] };
   'first-photos': None;
   'own-photo': None;
+  /** Which of several pieces is shown and sent, with photos of it. */
+  'which-one': None;
   'gone-photos': None;
   description: None;
   'why-changed': { subject: ChangedSubject };
   'changed-hands': None;
-  /** A sharp photo of a part, and whether it was repaired. */
-  part: { part: Part };
+  /** A sharp photo of a part, and whether it was repaired where the seller has not said so. */
+  part: { part: Part; told?: true };
   authorship: None;
   /** Who remade it, and out of what. */
   'remade-by': None;
@@ -48,8 +52,8 @@ export interface AskData {
   leather: None;
   /** The metal where it is most worn. */
   'worn-metal': None;
-  /** What darkens or dulls with age. */
-  aging: None;
+  /** What darkens or dulls with age, and whether it was replaced where the seller has not said so. */
+  aging: { told?: true };
   /** How it is known which model it is. */
   model: None;
 }
@@ -74,6 +78,7 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   'parts-to-show': { wants: 'photo', topic: 'parts' },
   'first-photos': { wants: 'photo', topic: 'parts' },
   'own-photo': { wants: 'photo' },
+  'which-one': { wants: 'photo' },
   'gone-photos': { wants: 'photo' },
   description: { wants: 'fact' },
   'why-changed': { wants: 'fact', topic: 'changes' },

@@ -30,6 +30,7 @@ export interface ReasonData {
   'no-dated-model': None;
   'no-age-word': None;
   'no-fresh-part': None;
+  'sold-new': None;
   'no-dating-code': None;
   'no-dating-mark': None;
   'no-plant-and-date': None;

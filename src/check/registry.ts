@@ -34,6 +34,7 @@ import { namedWidth } from './named-width';
 import { newPricePlausible } from './new-price-plausible';
 import { notThisPiece } from './not-this-piece';
 import { notVouched } from './not-vouched';
+import { oneOfMany } from './one-of-many';
 import { originClaimsAgree } from './origin-claims-agree';
 import { originCountryExisted } from './origin-country-existed';
 import { packagingOnly } from './packaging-only';
@@ -116,6 +117,7 @@ const all = [
   notVouched,
   packagingOnly,
   notThisPiece,
+  oneOfMany,
   partsShown,
   photoLargeEnough,
   photoReused,

@@ -1,5 +1,6 @@
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
+import { appraisedClaims } from './appraised';
 import { codeClaims } from './code';
 import { conditionClaims } from './condition';
 import { hedgedAuthorshipClaims } from './hedged-authorship';
@@ -53,7 +54,8 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
   ({ passages, listing }) => dateClaims(passages, listing.readAt),
   ({ passages, listing }) => conditionClaims(passages, listing),
   ({ passages, listing, judging }) => materialClaims(passages, listing, judging),
-  ({ passages }) => replacedClaims(passages),
+  ({ passages, listing }) => replacedClaims(passages, listing.readAt),
+  ({ passages, listing }) => appraisedClaims(passages, listing.readAt),
   ({ prose, listing }) => measureClaims(prose, listing),
   ({ prose, listing, judging, stated }) => modelClaims(prose, listing, judging, stated !== null),
   ({ passages }) => originClaims(passages),
@@ -64,7 +66,7 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
   ({ prose, listing }) => paymentOutsideClaims(prose, listing),
   ({ prose, listing }) => returnsClaims(prose, listing),
   ({ passages, makers, stated }) => hedgedAuthorshipClaims(passages, makers, stated),
-  ({ prose, rest }) => familyClaims(rest ? [...prose, rest] : prose),
+  ({ prose, rest, listing }) => familyClaims(rest ? [...prose, rest] : prose, listing.readAt),
 ];
 
 /**

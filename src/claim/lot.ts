@@ -116,6 +116,7 @@ const ofTheSale = new Set<Claim['kind']>([
   'hedged-authorship',
   'grade-of-copy',
   'not-this-piece',
+  'in-stock',
   'not-vouched',
   'assurance',
   'sale-channel',

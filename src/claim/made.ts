@@ -7,18 +7,21 @@ import {
   isLeftOpen,
   isNegated,
   jointWords,
-  parseDates,
   phrasePattern,
   sentenceAround,
   topics,
   wordsOf,
 } from '../text';
+import { datesIn } from './dates-in';
+import { invoiceIn } from './event-details';
 import { bagNouns, isOfCompanion } from './goods';
 import { isOnlyLook } from './look';
+import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
 import { isDateOfThing, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
 
 const bought = phrasePattern(wordsOf('bought'));
+const gifted = phrasePattern(wordsOf('gifted'));
 /** A part was mended or exchanged: "in 2018 vervangen" is the year of a repair. */
 const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
 /** "Facture d'une réparation de 1999": the year is the repair's, whatever stands before it. */
@@ -26,13 +29,16 @@ const repairOf = new RegExp(
   `(?:${phrasePattern(wordsOf('repair-noun', 'other-work')).source})(?:\\s\\p{L}{1,4}){0,2}\\s?$`,
   'u',
 );
+/** What happened to the piece besides, each a claim of its own. */
+const otherEvents = ['re-dyed', 'dyed', 'appraised'] as const;
 /** Dates beside these words are of something else: the house, the account, a repair, the page. */
-const elsewhere = phrasePattern(wordsOf('replaced', 'restored', 'date-of-else', 'repair-noun'));
+const elsewhere = phrasePattern(wordsOf('replaced', 'restored', 'date-of-else', 'repair-noun', ...otherEvents));
 const sinceWords = phrasePattern(wordsOf('since'), 'u');
 /** "Je vends des sacs depuis 1998": what has gone on since then is no making. */
 const isSince = ({ form }: FoundDate, words: string) => form !== 'range' && sinceWords.test(words);
 /** "1952年創業": a Japanese word for what the date is of stands right behind it. */
-const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(topics['date-of-else'].ja).source})`, 'u');
+const japaneseElsewhere = (['date-of-else', ...otherEvents] as const).flatMap((topic) => topics[topic].ja);
+const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(japaneseElsewhere).source})`, 'u');
 const made = phrasePattern(wordsOf('made'));
 const madeVerb = phrasePattern(wordsOf('made-verb'));
 const madeAhead = new RegExp(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`, 'u');
@@ -49,8 +55,11 @@ function leadStart(text: string, clauseStart: number, start: number): number {
   return clauseAround(text, clauseStart - 2, clauseStart - 2).start;
 }
 
-/** What the date is said of: the making, the purchase, or neither (null). */
-function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; confidence: number } | null {
+/** What the date is said of: the making, the purchase, something else (null), or nothing that could be told. */
+function subjectOf(
+  date: FoundDate,
+  from: Passage,
+): { kind: 'made' | 'bought' | 'not-placed'; confidence: number } | null {
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
   if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
@@ -87,13 +96,14 @@ function subjectOf(date: FoundDate, from: Passage): { kind: 'made' | 'bought'; c
   // "1994.", "Cartable 1991, …": the year by itself, or right behind what the piece is called.
   const opening = text.slice(sentence.start, start).trim();
   const alone =
-    (opening === '' || (opening.length <= longestName && endsInName.test(opening))) &&
+    (opening === '' || (opening.length <= longestName && endsInName.test(opening)) || isTitleOf(opening, from.title)) &&
     /^\s?(?:[\p{L}]|[,.]|$)/u.test(text.slice(end, sentence.end));
-  return alone && (date.form === 'year' || date.form === 'range') ? { kind: 'made', confidence: 0.6 } : null;
+  if (date.form !== 'year' && date.form !== 'range') return null;
+  return alone ? { kind: 'made', confidence: 0.6 } : { kind: 'not-placed', confidence: 0.3 };
 }
 
 /** "2018 auf 400 Euro geschätzt": what happened in that year stands behind it. */
-const happened = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun', 'date-of-else'));
+const happened = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun', 'date-of-else', ...otherEvents));
 const happenedThen = (after: string) => {
   const end = lastEnd(happened, after);
   return end > 0 && !/\d{4}/.test(after.slice(0, end));
@@ -128,6 +138,13 @@ function isMadeWithin({ span, start, end }: FoundDate, before: string, after: st
 /** "1990-94", "1990/1994": written as a date of making is. */
 const longestBare = 9;
 
+/** "Bucket 26 of 2004": behind what the title calls the piece. */
+function isTitleOf(opening: string, title: string): boolean {
+  const named = /(\S{1,24} \S{1,24}) (?:of|from|von|aus|de|du|del|di|van|uit)$/u.exec(opening)?.[1];
+  return named !== undefined && named.length >= fewestOfName && title.includes(named);
+}
+/** Shorter names stand in any title. */
+const fewestOfName = 6;
 const longestName = 32;
 const endsInName = new RegExp(`(?:${bagNouns.source})$`, 'u');
 
@@ -148,19 +165,27 @@ function asSaid({ span }: FoundDate, from: Passage, [start, end]: readonly [numb
 const dayOfPurchase = (span: Span): Span =>
   span.from !== null && span.to === null ? { ...span, to: `${span.from.slice(0, 4)}-12-31` } : span;
 
+/** "A present of 2005": given, where no other word for getting it stands in its clause. */
+function howBought(from: Passage, [start, end]: readonly [number, number]): { how?: 'gifted' } {
+  const { text } = from.folded;
+  const clause = clauseAround(text, start, end);
+  const words = text.slice(clause.start, clause.end);
+  const given = words.match(gifted)?.length ?? 0;
+  return given > 0 && words.replace(gifted, '').search(bought) < 0 ? { how: 'gifted' } : {};
+}
+
 /** Claims of when the piece was made, and of when it was bought (which bounds the making from above only). */
 export function dateClaims(passages: Passage[], readAt: string): ClaimDraft[] {
   return passages.flatMap((from) =>
-    parseDates(from.text, { language: from.language, now: readAt }).flatMap((date): ClaimDraft[] => {
+    datesIn(from, readAt).flatMap((date): ClaimDraft[] => {
       const subject = subjectOf(date, from);
       if (!subject) return [];
-      return [
-        {
-          kind: subject.kind,
-          span: subject.kind === 'bought' ? dayOfPurchase(date.span) : asSaid(date, from, foldedRange(from, date)),
-          ...saidIn(from, date, subject.confidence),
-        },
-      ];
+      const range = foldedRange(from, date);
+      const said = saidIn(from, date, subject.confidence);
+      if (subject.kind === 'not-placed') return [notPlaced(from, 'date', range)];
+      if (subject.kind === 'made') return [{ kind: 'made', span: asSaid(date, from, range), ...said }];
+      const span = dayOfPurchase(date.span);
+      return [{ kind: 'bought', span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said }];
     }),
   );
 }

@@ -18,6 +18,7 @@ import {
 import { rememberForMakers } from './by-makers';
 import { bagNouns, isOfCompanion } from './goods';
 import { colourWords, materialWords } from './material-words';
+import { notPlaced } from './not-placed';
 import { findParts } from './parts';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 import { isOfAccessory } from './subject';
@@ -183,8 +184,9 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
           },
         ];
       }
-      if (!group.hasMaterial || !(from.field === 'title' ? isOfTitle(group, near) : isOfPiece(text, group, near, all)))
-        return [];
+      if (!group.hasMaterial) return [];
+      if (!(from.field === 'title' ? isOfTitle(group, near) : isOfPiece(text, group, near, all)))
+        return [notPlaced(from, 'material', [group.start, group.end])];
       return [
         {
           kind: 'material',

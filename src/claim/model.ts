@@ -1,6 +1,15 @@
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
-import { clauseAround, isAboutAnother, isNegated, phraseFinder, phrasePattern, wordsOf } from '../text';
+import {
+  clauseAround,
+  isAboutAnother,
+  isLeftOpen,
+  isNegated,
+  phraseFinder,
+  phrasePattern,
+  topics,
+  wordsOf,
+} from '../text';
 import { rememberForMakers } from './by-makers';
 import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
 
@@ -15,16 +24,37 @@ const modelFinder = rememberForMakers((makers) => {
 /** "Bought together with a Messenger 36": another piece than the one on offer. */
 const besides = phrasePattern(wordsOf('goes-along'), 'u');
 
+/** "It looks like a Carryall 30", "in the style of the Messenger": what nearly is one is said with this confidence. */
+const unsure = 0.4;
+const hedges = ['looks-like', 'supposed', 'in-the-look-of', 'inspired-by', 'likened', 'hedge-before-name'] as const;
+/** Right before the name, but for an article and the maker's own. */
+const hedgeBefore = new RegExp(
+  `(?:${phrasePattern(wordsOf(...hedges), 'u').source})(?:[\\s:"'“„«]{1,3}[\\p{L}.&']{1,16}){0,4}[\\s:"'“„«]{0,3}$`,
+  'u',
+);
+const japaneseBehind = new RegExp(`^[」』]?(?:だ|です)?(?:${phrasePattern(topics['looks-like'].ja, 'u').source})`, 'u');
+const leftOpenBehind =
+  /^\s?(?:\?|-?(?:style|type|ish)(?!\p{L})|[,(]\s?(?:i think|i believe|maybe|vermutlich|je crois|credo|creo|denk ik))/u;
+
+const isHedged = (text: string, clauseStart: number, start: number, end: number): boolean =>
+  hedgeBefore.test(text.slice(Math.max(clauseStart, start - 80), start)) ||
+  japaneseBehind.test(text.slice(end, end + 12)) ||
+  leftOpenBehind.test(text.slice(end, end + 16)) ||
+  isLeftOpen(text, start, end);
+
 /** Models of the maker files by name or alias. `sure`: the files are those of the maker that the listing states. */
 export function modelClaims(passages: Passage[], listing: Listing, makers: MakerFile[], sure: boolean): ClaimDraft[] {
   const find = modelFinder(makers);
   const inText = passages.flatMap((from) =>
     find(from.folded).flatMap((hit): ClaimDraft[] => {
       const { text } = from.folded;
-      if (isNegated(text, hit.foldedStart, hit.foldedEnd) || isAboutAnother(text, hit.foldedStart, hit.foldedEnd))
-        return [];
-      const ahead = text.slice(clauseAround(text, hit.foldedStart, hit.foldedEnd).start, hit.foldedStart);
-      if (from.field !== 'title' && besides.test(ahead)) return [];
+      const [start, end] = [hit.foldedStart, hit.foldedEnd];
+      if (isNegated(text, start, end)) return [];
+      const clause = clauseAround(text, start, end);
+      if (from.field !== 'title' && besides.test(text.slice(clause.start, start))) return [];
+      if (isHedged(text, clause.start, start, end))
+        return [{ kind: 'model', model: hit.value, ...saidIn(from, hit, unsure) }];
+      if (isAboutAnother(text, start, end)) return [];
       return [{ kind: 'model', model: hit.value, ...saidIn(from, hit, sure ? 0.9 : 0.6) }];
     }),
   );

@@ -1,9 +1,37 @@
-import { anyOf, clauseAround, type Hit, isAboutAnother, isNegated, phrasePattern, topicFinder, wordsOf } from '../text';
+import {
+  anyOf,
+  clauseAround,
+  type Hit,
+  isAboutAnother,
+  isLeftOpen,
+  isNegated,
+  phrasePattern,
+  sentenceAround,
+  topicFinder,
+  wordsOf,
+} from '../text';
+import { detailsOf } from './event-details';
 import { findParts } from './parts';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
-import type { Part } from './types';
+import { isOfAccessory } from './subject';
+import type { ClaimOf, Part } from './types';
 
-const findWords = topicFinder('replaced', 'restored', 'new-before-part', 'new-behind-part');
+const findWords = topicFinder(
+  'replaced',
+  'restored',
+  're-dyed',
+  'dyed',
+  'repair-noun',
+  'new-before-part',
+  'new-behind-part',
+);
+/** What may be said of the whole piece. */
+const ofPiece = new Set<string>(['restored', 're-dyed', 'dyed', 'repair-noun']);
+const relined = /^(?:re-?lined|neu gefuttert)$/u;
+
+/** Hearsay and guesses say too little to lift anything: they are told with this confidence. */
+const unsure = 0.4;
+const supposed = phrasePattern(wordsOf('supposed'), 'u');
 
 /** What may be, should be or will be done was not: "the zip can be replaced", "muss ersetzt werden". */
 const notYet = phrasePattern(wordsOf('not-yet'));
@@ -24,37 +52,66 @@ const comma = new RegExp(`^\\s?[,、・]\\s?(?:${the}\\s)?$`, 'u');
 const longestList = 8;
 
 /**
- * What the seller tells of parts that are not the maker's any more: each claim names the parts, or none where the piece
- * was restored without saying where. It speaks of what was done; denials, wishes and offers are left out.
+ * What the seller tells of parts that are not as the maker left them: each claim names the parts, or none where the
+ * piece was restored or dyed without saying where, and when, by whom and with which paper, where it is said. It speaks
+ * of what was done; denials, wishes and offers are left out.
  */
-export function replacedClaims(passages: Passage[]): ClaimDraft[] {
+export function replacedClaims(passages: Passage[], readAt: string): ClaimDraft[] {
   return passages.flatMap((from) => {
     const parts = findParts(from.folded);
     return findWords(from.folded).flatMap((word): ClaimDraft[] => {
       const { text } = from.folded;
-      if (isLeftOut(text, word)) return [];
-      const named = partsOf(text, parts, word);
-      if (named.length === 0 && word.value !== 'restored') return [];
+      if (isLeftOut(from, word)) return [];
+      const named = partsOf(from, parts, word);
+      if (
+        named.length === 0 &&
+        (!ofPiece.has(word.value) || isOfAccessory(text, word.foldedStart, word.foldedEnd, from.title))
+      )
+        return [];
+      const details = detailsOf(from, word.foldedStart, word.foldedEnd, readAt);
+      // Any leather is dyed: again only where it is said when or by whom.
+      if (word.value === 'dyed' && !details.span && !details.by) return [];
+      // "Repairs since 1962" is a shop's; "a repair of 1999" was one.
+      if (word.value === 'repair-noun' && !(details.span?.to && isOfYear(text, word))) return [];
       const start = Math.min(word.start, ...named.map((part) => part.start));
       const end = Math.max(word.end, ...named.map((part) => part.end));
       const words = from.text.slice(start, end);
       const each = [...new Set(named.map(({ value }) => value))];
-      return [{ kind: 'replaced', parts: each, ...saidIn(from, { start, end, words }, 0.85) }];
+      const said = saidIn(from, { start, end, words }, isSupposed(text, word) ? unsure : 0.85);
+      return [{ kind: 'replaced', parts: each, ...howDone(text, word), ...details, ...said }];
     });
   });
 }
 
-function isLeftOut(text: string, { foldedStart, foldedEnd, words }: Hit<string>): boolean {
+/** "A repair of 1999", "1999年の修理": the year right beside it; "of a 1996 Messenger beyond repair" has it elsewhere. */
+const isOfYear = (text: string, { foldedStart, foldedEnd }: Hit<string>): boolean =>
+  /^(?:\s\p{L}{1,4}){0,2}\s?\(?(?:19|20)\d\d/u.test(text.slice(foldedEnd, foldedEnd + 20)) ||
+  /(?:19|20)\d\d年の$/u.test(text.slice(Math.max(0, foldedStart - 8), foldedStart));
+
+function howDone(text: string, { value, foldedStart, foldedEnd }: Hit<string>): Pick<ClaimOf<'replaced'>, 'how'> {
+  if (value === 're-dyed' || value === 'dyed') return { how: 're-dyed' };
+  if (value === 'restored' || value === 'repair-noun') return { how: 'repaired' };
+  return relined.test(text.slice(foldedStart, foldedEnd)) ? { how: 'relined' } : {};
+}
+
+function isSupposed(text: string, { foldedStart, foldedEnd }: Hit<string>): boolean {
+  const sentence = sentenceAround(text, foldedStart, foldedEnd);
+  return supposed.test(text.slice(sentence.start, sentence.end));
+}
+
+function isLeftOut(from: Passage, { foldedStart, foldedEnd, words }: Hit<string>): boolean {
+  const { text } = from.folded;
   // "Not original" is a denial only of what it is not.
   if (!/original/iu.test(words) && isNegated(text, foldedStart, foldedEnd)) return true;
-  if (isAboutAnother(text, foldedStart, foldedEnd)) return true;
+  if (isAboutAnother(text, foldedStart, foldedEnd) || isLeftOpen(text, foldedStart, foldedEnd)) return true;
   const clause = clauseAround(text, foldedStart, foldedEnd);
   const near = `${text.slice(Math.max(clause.start, foldedStart - 40), foldedStart)}|${text.slice(foldedEnd, Math.min(clause.end, foldedEnd + 20))}`;
   return near.search(nothing) >= 0 || near.replace(done, '').search(notYet) >= 0;
 }
 
 /** The parts that the word is said of: those right behind it ("replaced zip and lining"), else those before it. */
-function partsOf(text: string, parts: readonly Hit<Part>[], word: Hit<string>): Hit<Part>[] {
+function partsOf(from: Passage, parts: readonly Hit<Part>[], word: Hit<string>): Hit<Part>[] {
+  const { text } = from.folded;
   const next = firstFrom(parts, word.foldedEnd);
   const behind = listFrom(text, parts, next, word.foldedEnd);
   if (behind.length > 0 || word.value === 'new-before-part') return behind;
@@ -64,7 +121,9 @@ function partsOf(text: string, parts: readonly Hit<Part>[], word: Hit<string>): 
   // A word that holds a part itself ("relined" does not, "neu gefüttert" does) is said of that part.
   if (last && last.foldedEnd > word.foldedStart) return [last];
   if (!last || last.foldedStart < clauseAround(text, word.foldedStart, word.foldedEnd).start) return ownPart(word);
-  if (and.test(text.slice(last.foldedEnd, word.foldedStart))) return ownPart(word);
+  // Folded, the Italian "is" reads as "and": "la cerniera è stata sostituita".
+  const isVerb = /(?:^|\s)[èÈ]\s/u.test(from.text.slice(last.end, word.start));
+  if (!isVerb && and.test(text.slice(last.foldedEnd, word.foldedStart))) return ownPart(word);
   return [...listBefore(text, parts, next - 1), last];
 }
 

@@ -32,15 +32,39 @@ export const partSchema = z.enum([
 ]);
 export type Part = z.infer<typeof partSchema>;
 
+/** What is told of an event beside what it was; absent where it is not told. */
+const eventDetails = {
+  /** When it was. */
+  span: spanSchema.optional(),
+  by: z.enum(['maker', 'craftsman', 'seller']).optional(),
+  /** The seller has a paper of it. */
+  invoice: z.literal(true).optional(),
+};
+export type EventDetails = z.infer<z.ZodObject<typeof eventDetails>>;
+
 /** A statement of the seller about the piece or its sale, with the words that it stands in. */
 export const claimSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('made'), ...said, span: spanSchema }),
   /** A year of purchase bounds the making from above only. */
-  z.strictObject({ kind: z.literal('bought'), ...said, span: spanSchema }),
+  z.strictObject({
+    kind: z.literal('bought'),
+    ...said,
+    span: spanSchema,
+    how: z.literal('gifted').optional(),
+    invoice: eventDetails.invoice,
+  }),
   z.strictObject({ kind: z.literal('condition'), ...said, condition: conditionSchema }),
   z.strictObject({ kind: z.literal('material'), ...said, part: partSchema, material: z.string() }),
   /** Parts that are not the maker's any more; none where the piece was restored without saying which. */
-  z.strictObject({ kind: z.literal('replaced'), ...said, parts: z.array(partSchema) }),
+  z.strictObject({
+    kind: z.literal('replaced'),
+    ...said,
+    parts: z.array(partSchema),
+    /** Absent where the part is another one now. */
+    how: z.enum(['relined', 're-dyed', 'repaired']).optional(),
+    ...eventDetails,
+  }),
+  z.strictObject({ kind: z.literal('appraised'), ...said, ...eventDetails }),
   z.strictObject({ kind: z.literal('measure'), ...said, measure: measureSchema }),
   z.strictObject({ kind: z.literal('maker'), ...said, maker: z.string() }),
   z.strictObject({ kind: z.literal('model'), ...said, model: z.string() }),
@@ -61,6 +85,8 @@ export const claimSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('grade-of-copy'), ...said, polarity }),
   /** Photos or text that are not of the piece itself: "stock photo". */
   z.strictObject({ kind: z.literal('not-this-piece'), ...said, polarity }),
+  /** Several of one kind are on offer; null where their number is not said. */
+  z.strictObject({ kind: z.literal('in-stock'), ...said, count: z.number().int().min(2).nullable() }),
   /** Made by somebody else out of an older piece: its stamp and materials are those of that one. */
   z.strictObject({ kind: z.literal('remade'), ...said, polarity }),
   /** The seller does not vouch for who made it: "not sure if it is real". */
@@ -95,7 +121,9 @@ export const claimSchema = z.discriminatedUnion('kind', [
   /** What darkens, dulls or yellows with use has not: "pale handles". */
   z.strictObject({ kind: z.literal('fresh-part'), ...said, polarity }),
   /** The piece lay unused. */
-  z.strictObject({ kind: z.literal('stored'), ...said, polarity }),
+  z.strictObject({ kind: z.literal('stored'), ...said, polarity, span: eventDetails.span }),
+  /** Said of nothing that could be told: shown with the words around it, and judging nothing. */
+  z.strictObject({ kind: z.literal('not-placed'), ...said, of: z.enum(['date', 'material']) }),
   z.strictObject({ kind: z.literal('age-word'), ...said, word: z.enum(['vintage', 'antique']), polarity }),
 ]);
 export type Claim = z.infer<typeof claimSchema>;

@@ -10,6 +10,7 @@ import {
   topicFinder,
   wordsOf,
 } from '../text';
+import { detailsOf } from './event-details';
 import { isOnlyLook } from './look';
 import { partDescribed } from './material';
 import { partBeside } from './parts';
@@ -45,15 +46,7 @@ function saidWords<T extends Topic>(from: Passage, find: (text: Folded) => Hit<T
     }));
 }
 
-type PlainKind =
-  | 'grade-of-copy'
-  | 'not-this-piece'
-  | 'remade'
-  | 'packaging-only'
-  | 'assurance'
-  | 'wear'
-  | 'fresh-part'
-  | 'stored';
+type PlainKind = 'grade-of-copy' | 'not-this-piece' | 'remade' | 'packaging-only' | 'assurance' | 'wear' | 'fresh-part';
 /** A family of one topic whose claims say no more than their words. */
 function plainFamily(kind: PlainKind, topic: Topic) {
   const find = topicFinder(topic);
@@ -129,9 +122,30 @@ const noWear = (from: Passage): ClaimDraft[] =>
     .filter(({ hit }) => !noticeable.test(from.folded.text.slice(Math.max(0, hit.foldedStart - 12), hit.foldedStart)))
     .map(({ said }): ClaimDraft => ({ kind: 'wear', polarity: 'is-not', ...said }));
 
-const families: ((from: Passage) => ClaimDraft[])[] = [
+const findInStock = topicFinder('in-stock');
+/** More than a shop has of one bag: a count of something else, or a year. */
+const mostInStock = 999;
+const inStock = (from: Passage): ClaimDraft[] =>
+  saidWords(from, findInStock).flatMap(({ hit, polarity, said }): ClaimDraft[] => {
+    const number = /\d+/.exec(hit.words)?.[0];
+    const count = number === undefined ? null : Number(number);
+    // "1 available" is the piece itself.
+    if (polarity === 'is-not' || (count !== null && (count < 2 || count > mostInStock))) return [];
+    return [{ kind: 'in-stock', count, ...said }];
+  });
+
+const findStored = topicFinder('stored');
+/** "In the cupboard since 1999". */
+const stored = (from: Passage, readAt: string): ClaimDraft[] =>
+  saidWords(from, findStored).map(({ hit, polarity, said }): ClaimDraft => {
+    const { span } = detailsOf(from, hit.foldedStart, hit.foldedEnd, readAt);
+    return { kind: 'stored', polarity, ...(span ? { span } : {}), ...said };
+  });
+
+const families: ((from: Passage, readAt: string) => ClaimDraft[])[] = [
   plainFamily('grade-of-copy', 'copy-grade'),
   plainFamily('not-this-piece', 'not-this-piece'),
+  inStock,
   plainFamily('remade', 'remade'),
   notVouched,
   plainFamily('packaging-only', 'packaging-only'),
@@ -142,10 +156,10 @@ const families: ((from: Passage) => ClaimDraft[])[] = [
   leather,
   metal,
   plainFamily('fresh-part', 'fresh-parts'),
-  plainFamily('stored', 'stored'),
+  stored,
   ageWords,
 ];
 
 /** Every family in every passage: the passages also hold what the page shows beside title and description. */
-export const familyClaims = (passages: readonly Passage[]): ClaimDraft[] =>
-  families.flatMap((find) => passages.flatMap(find));
+export const familyClaims = (passages: readonly Passage[], readAt: string): ClaimDraft[] =>
+  families.flatMap((find) => passages.flatMap((from) => find(from, readAt)));

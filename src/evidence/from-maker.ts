@@ -9,8 +9,8 @@ import { claimSaid } from './from-claims';
 import { evidenceId } from './ids';
 import { datesOfModel } from './model-runs';
 import { namedModel } from './named-sides';
-import { makerDates, modelDates } from './room';
-import type { Dating } from './types';
+import { isSure, makerDates, modelDates } from './room';
+import type { Dating, EvidenceAbout } from './types';
 
 /**
  * Dated facts of the maker file that the listing's words call up: a material that a part was made of in some years
@@ -20,7 +20,11 @@ import type { Dating } from './types';
  * replaced dates nothing; where the piece is said to be restored, without saying where, no part dates it for sure, nor
  * where it is of an edition, a re-issue or a collaboration: those are often made otherwise. `words`: what else names it.
  */
-export function fromMaker(claims: readonly Claim[], maker: MakerFile | null, words: readonly string[] = []): Dating[] {
+export function fromMaker(
+  claims: readonly Claim[],
+  maker: MakerFile | null,
+  words: readonly string[] = [],
+): (Dating | Later)[] {
   if (!maker) return [];
   const models = claims.filter((claim) => claim.kind === 'model');
   const model = namedModel(maker.models, { model: models, fields: [] })?.model;
@@ -32,9 +36,13 @@ export function fromMaker(claims: readonly Claim[], maker: MakerFile | null, wor
     named: [...(model ? [model.name] : []), ...runs.flatMap(({ name }) => name ?? [])],
     otherwise: restored || runs.length > 0,
   };
-  return claims.flatMap((claim) => {
-    if (claim.kind === 'material') return parts.has(claim.part) ? [] : material(claim, maker, piece);
-    return claim.kind === 'model' ? modelYears(claim, maker) : [];
+  return claims.flatMap((claim): (Dating | Later)[] => {
+    if (claim.kind === 'material') {
+      const dates = material(claim, maker, piece);
+      return parts.has(claim.part) ? dates.flatMap(asLater) : dates;
+    }
+    // "It looks like a Carryall 30" dates nothing.
+    return claim.kind === 'model' && isSure(claim) ? modelYears(claim, maker) : [];
   });
 }
 
@@ -50,6 +58,35 @@ const specialRuns = ({ runs = [] }: Model, words: readonly string[]) =>
   runs.filter(
     ({ kind, name }) => kind !== undefined && name !== undefined && words.some((said) => names(fold(said), name)),
   );
+
+type Later = EvidenceAbout<'age'>;
+
+/** What a replaced part is of dates that part, and is held against the date of the piece by itself. */
+const asLater = ({ id, basis, spans, source, says, from }: Dating): Later[] =>
+  says.kind === 'material' || says.kind === 'other-material'
+    ? [
+        {
+          id,
+          about: 'age',
+          from: { kind: 'claim', id: from.id },
+          basis: `later-${basis}`,
+          spans,
+          places: [],
+          strength: 'soft',
+          source,
+          says: {
+            kind: 'later-material',
+            field: says.field,
+            words: says.words,
+            maker: says.maker,
+            part: says.part,
+            is: says.is,
+            used: says.kind === 'other-material' ? says.used : spans,
+            other: says.kind === 'other-material',
+          },
+        },
+      ]
+    : [];
 
 /** The name with a space at both ends, so that whole words are found in it. */
 const fold = (words: string): string => ` ${plainName(words)} `;

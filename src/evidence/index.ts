@@ -16,7 +16,7 @@ export { type Pair, pairsOf } from './pairs';
 export { reason } from './reason';
 export type { AgreeingSet, Agreement, Conflict, Explanation, Reasoning, Stretch } from './reasoning-types';
 export { reasoningSchema, stretchSchema } from './reasoning-types';
-export { familyShare, roomDays, roomMm, roomYears, shares } from './room';
+export { familyShare, isSure, roomDays, roomMm, roomYears, shares } from './room';
 export { type RuleId, toldTogether } from './rule';
 export type { Informs } from './rule/types';
 export { type BagSide, bagSideSchema, type Says } from './says';

@@ -3,6 +3,7 @@ import type { Field, Measure } from '../listing/types';
 import { plainName } from '../maker';
 import type { Model, Size } from '../maker/types';
 import { sizedRuns } from './model-runs';
+import { isSure } from './room';
 import { type BagSide, bagSideSchema } from './says';
 
 const mmPer = { cm: 10, mm: 1, in: 25.4 } as const;
@@ -36,7 +37,7 @@ export function namedModel(models: readonly Model[], said: NamingModel): NamedMo
     .flatMap((model) => [model.name, ...(model.aliases ?? [])].map((name) => ({ model, name: plainName(name) })))
     .sort((a, b) => b.name.length - a.name.length);
   const places = [
-    ...said.model.map((claim) => ({ words: claim.model, claims: [claim.id] })),
+    ...said.model.filter(isSure).map((claim) => ({ words: claim.model, claims: [claim.id] })),
     ...said.fields.flatMap((field) => field.slice(0, 1).map(({ value }) => ({ words: value, claims: [] as string[] }))),
   ];
   for (const place of places) {

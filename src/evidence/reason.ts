@@ -5,7 +5,7 @@ import { explain } from './explain';
 import { type Pair, type Pairing, pairing } from './pairs';
 import type { AgreeingSet, Agreement, Conflict, Reasoning } from './reasoning-types';
 import { onlyHardPlaces, withHardReach, withReach } from './room';
-import { rules } from './rule';
+import { apartAsSaid, rules } from './rule';
 import type { Rule } from './rule/types';
 import { stretchOf } from './stretch';
 import { toldOf } from './told';
@@ -30,7 +30,7 @@ export function reason(evidence: readonly Evidence[]): Reasoning {
   const together = [...overDate.conflicts, ...overPlace.conflicts];
   const own = pairs.filter(({ rule }) => ofOneCode.has(rule)).flatMap((pair) => conflictOf(pair, together));
   const ids = new Set(speaking.map(({ id }) => id));
-  const aside = pairs.filter(({ left, right }) => !(ids.has(left) && ids.has(right)));
+  const aside = pairs.filter(({ left, right, rule }) => !(ids.has(left) && ids.has(right)) && !apartAsSaid.has(rule));
   const dated = [...together, ...own].sort(heaviestFirst);
   const conflicts = [...dated, ...aside.flatMap((pair) => conflictOf(pair, together)).sort(heaviestFirst)];
   const complete = overDate.complete && overPlace.complete;

@@ -58,6 +58,18 @@ export const ageSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('age-word'), ...by, word: z.enum(['vintage', 'antique']) }),
   /** What darkens or dulls with the years has not. */
   z.strictObject({ kind: z.literal('fresh'), ...by }),
+  /** When the maker used what a part is of that the seller says is another one now. */
+  z.strictObject({
+    kind: z.literal('later-material'),
+    ...by,
+    maker: z.string(),
+    /** As the file names it. */
+    part: z.string(),
+    is: z.array(z.string()),
+    used: z.array(spanSchema),
+    /** What the words name is not of these years, but of others. */
+    other: z.boolean(),
+  }),
   /** When the maker stamped, by its file. */
   z.strictObject({ kind: z.literal('stamping'), maker: z.string() }),
   /** The piece carries a code, so the maker had begun to stamp. */

@@ -1,4 +1,6 @@
 import type { Ask, Finding, FindingKind } from '../check/types';
+import type { Claim } from '../claim/types';
+import { stillOpen } from './answered';
 import type { Question } from './types';
 
 /** What an answer is worth by the kind of finding that it settles: any contradiction outweighs all doubts and gaps. */
@@ -13,10 +15,10 @@ interface Topic {
 
 /**
  * The questions that the findings raise: one for each topic, in the order in which the first ones settle the most.
- * A finding counts for the first question that settles it; contradictions come before doubts before gaps. Pure.
+ * What the seller has told already is not asked. A finding counts for the first question that settles it; contradictions come before doubts before gaps. Pure.
  */
-export function askQuestions(findings: Finding[]): Question[] {
-  const open = topicsOf(findings);
+export function askQuestions(findings: Finding[], claims: readonly Claim[] = []): Question[] {
+  const open = topicsOf(findings, claims);
   const settled = new Set<string>();
   const questions: Question[] = [];
   while (open.length > 0) {
@@ -30,11 +32,12 @@ export function askQuestions(findings: Finding[]): Question[] {
   return questions;
 }
 
-function topicsOf(findings: Finding[]): Topic[] {
+function topicsOf(findings: Finding[], claims: readonly Claim[]): Topic[] {
   const topics = new Map<string, Topic>();
   for (const finding of findings) {
     if (finding.kind === 'agreement') continue;
-    for (const ask of finding.asks) {
+    for (const asked of finding.asks) {
+      const ask = stillOpen(asked, claims);
       const topic: Topic = topics.get(ask.topic) ?? {
         topic: ask.topic,
         wants: ask.wants,

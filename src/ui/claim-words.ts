@@ -1,4 +1,5 @@
-import type { Claim } from '../claim/types';
+import type { Claim, ClaimOf, EventDetails } from '../claim/types';
+import { isSure } from '../evidence';
 import type { Price } from '../listing/types';
 import { kit, strings } from '../words';
 import { sizeStatements } from './size-words';
@@ -16,21 +17,24 @@ export function claimWords(claim: Claim): string {
   const { parts } = strings;
   switch (claim.kind) {
     case 'made':
-    case 'bought':
       return kit.span(claim.span);
+    case 'bought':
+      return eventWords(claim.how === 'gifted' ? says.event.gifted : '', claim);
     case 'condition':
       return says.conditions[claim.condition];
     case 'material':
       // "hardware: brass hardware" says its part twice.
       return claim.material.includes(claim.part) ? claim.material : says.ofPart(parts[claim.part], claim.material);
     case 'replaced':
-      return claim.parts.length > 0 ? claim.parts.map((part) => parts[part]).join(', ') : says.restored;
+      return eventWords(doneWords(claim), claim);
+    case 'appraised':
+      return eventWords('', claim);
     case 'measure':
       return sizeStatements([claim])[0]?.[0] ?? '';
     case 'maker':
       return claim.maker;
     case 'model':
-      return claim.model;
+      return isSure(claim) ? claim.model : says.unsure(claim.model);
     case 'origin':
       return kit.place(claim.place);
     case 'code':
@@ -47,7 +51,10 @@ export function claimWords(claim: Claim): string {
       return claim.accepted ? says.returned : says.notReturned;
     case 'hedged-authorship':
       return says.hedged;
+    case 'not-placed':
+      return says.notPlaced[claim.of](kit.quote(claim.words));
     case 'hurry':
+    case 'in-stock':
       return claim.words;
     case 'leather': {
       const { of, words, polarity } = claim;
@@ -63,8 +70,31 @@ export function claimWords(claim: Claim): string {
     case 'wear':
     case 'metal':
     case 'fresh-part':
-    case 'stored':
     case 'age-word':
       return claim.polarity === 'is' ? claim.words : says.denied(kit.quote(claim.words));
+    case 'stored':
+      return eventWords(claim.polarity === 'is' ? claim.words : says.denied(kit.quote(claim.words)), claim);
   }
+}
+
+function doneWords({ parts: ofParts, how }: ClaimOf<'replaced'>): string {
+  const { event } = strings.claims.says;
+  const done = how ?? 'replaced';
+  return ofParts.length > 0
+    ? event.done[done](kit.list(ofParts.map((part) => strings.parts[part])))
+    : event.whole[done];
+}
+
+/** What was done, then when, by whom and with which paper, as far as it is said. */
+function eventWords(done: string, { span, by, invoice, ...claim }: EventDetails & Pick<Claim, 'kind' | 'confidence'>) {
+  const { event } = strings.claims.says;
+  return [
+    done,
+    span && kit.span(span),
+    by && event.by[by],
+    invoice && event.invoice,
+    claim.kind === 'replaced' && !isSure(claim) && event.unsure,
+  ]
+    .filter(Boolean)
+    .join(', ');
 }

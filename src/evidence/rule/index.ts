@@ -12,6 +12,7 @@ import { countryDate } from './country-date';
 import { countryMark } from './country-mark';
 import { countryPurchase } from './country-purchase';
 import { freshDate } from './fresh-date';
+import { laterMaterialDate } from './later-material-date';
 import { leatherImitation } from './leather-imitation';
 import { likePrice } from './like-price';
 import { makers } from './makers';
@@ -54,6 +55,7 @@ export const rules = [
   countryPurchase,
   materialDate,
   materialPurchase,
+  laterMaterialDate,
   otherMaterial,
   modelDate,
   modelPurchase,
@@ -83,5 +85,9 @@ export const rules = [
 /** Rules without a check of their own. */
 export const toldTogether: ReadonlySet<string> = new Set(
   rules.flatMap((rule: Rule) => (rule.toldTogether ? [rule.id] : [])),
+);
+/** Rules of which nothing is a conflict. */
+export const apartAsSaid: ReadonlySet<string> = new Set(
+  rules.flatMap((rule: Rule) => (rule.apartAsSaid ? [rule.id] : [])),
 );
 export type RuleId = (typeof rules)[number]['id'];

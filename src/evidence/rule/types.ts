@@ -68,6 +68,8 @@ export interface Rule {
   yieldsTo?: (left: Evidence, other: Evidence) => boolean;
   /** It compares a code with what follows from it: with the time of its own system or plant. */
   ofOneCode?: 'system' | 'plant';
+  /** Where the two are apart the seller said so before: it is no conflict of the piece. */
+  apartAsSaid?: true;
   /** It has no check of its own: its conflicts are told with those of several facts. */
   toldTogether?: true;
   /** It holds of a code that its own system excludes as well. */

@@ -1,6 +1,7 @@
 import type { PhraseTable } from '../phrases';
 import auction from './table/auction.json' with { type: 'json' };
 import availability from './table/availability.json' with { type: 'json' };
+import byWhom from './table/by-whom.json' with { type: 'json' };
 import colour from './table/colour.json' with { type: 'json' };
 import condition from './table/condition.json' with { type: 'json' };
 import dimension from './table/dimension.json' with { type: 'json' };
@@ -18,6 +19,7 @@ import type { Lexicon } from './topics';
 export const tables = {
   auction,
   availability,
+  'by-whom': byWhom,
   colour,
   condition,
   dimension,

@@ -8,6 +8,7 @@ import announcesCode from './announces-code.json' with { type: 'json' };
 import anotherPiece from './another-piece.json' with { type: 'json' };
 import anothersPiece from './anothers-piece.json' with { type: 'json' };
 import antique from './antique.json' with { type: 'json' };
+import appraised from './appraised.json' with { type: 'json' };
 import article from './article.json' with { type: 'json' };
 import assurance from './assurance.json' with { type: 'json' };
 import average from './average.json' with { type: 'json' };
@@ -44,7 +45,9 @@ import dealing from './dealing.json' with { type: 'json' };
 import deniedBehind from './denied-behind.json' with { type: 'json' };
 import discount from './discount.json' with { type: 'json' };
 import done from './done.json' with { type: 'json' };
+import dyed from './dyed.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
+import gifted from './gifted.json' with { type: 'json' };
 import goesAlong from './goes-along.json' with { type: 'json' };
 import goesInside from './goes-inside.json' with { type: 'json' };
 import goldSolid from './gold-solid.json' with { type: 'json' };
@@ -53,9 +56,11 @@ import hasRoom from './has-room.json' with { type: 'json' };
 import hedgeBeforeName from './hedge-before-name.json' with { type: 'json' };
 import hedgeBehindName from './hedge-behind-name.json' with { type: 'json' };
 import hurry from './hurry.json' with { type: 'json' };
+import inStock from './in-stock.json' with { type: 'json' };
 import inTheLookOf from './in-the-look-of.json' with { type: 'json' };
 import insideThePiece from './inside-the-piece.json' with { type: 'json' };
 import inspiredBy from './inspired-by.json' with { type: 'json' };
+import invoice from './invoice.json' with { type: 'json' };
 import isWords from './is.json' with { type: 'json' };
 import jointInMaterial from './joint-in-material.json' with { type: 'json' };
 import lacking from './lacking.json' with { type: 'json' };
@@ -65,6 +70,8 @@ import likened from './likened.json' with { type: 'json' };
 import limitedEdition from './limited-edition.json' with { type: 'json' };
 import linkToMaterial from './link-to-material.json' with { type: 'json' };
 import look from './look.json' with { type: 'json' };
+import looksLike from './looks-like.json' with { type: 'json' };
+import lost from './lost.json' with { type: 'json' };
 import lot from './lot.json' with { type: 'json' };
 import made from './made.json' with { type: 'json' };
 import madeBy from './made-by.json' with { type: 'json' };
@@ -121,6 +128,7 @@ import possessive from './possessive.json' with { type: 'json' };
 import rangeOpens from './range-opens.json' with { type: 'json' };
 import ratingLabel from './rating-label.json' with { type: 'json' };
 import ratingsCounted from './ratings-counted.json' with { type: 'json' };
+import reDyed from './re-dyed.json' with { type: 'json' };
 import reIssue from './re-issue.json' with { type: 'json' };
 import readsThere from './reads-there.json' with { type: 'json' };
 import refusedInField from './refused-in-field.json' with { type: 'json' };
@@ -187,6 +195,7 @@ export const topics = {
   'another-piece': anotherPiece,
   'anothers-piece': anothersPiece,
   antique,
+  appraised,
   article,
   assurance,
   average,
@@ -223,7 +232,9 @@ export const topics = {
   'denied-behind': deniedBehind,
   discount,
   done,
+  dyed,
   'fresh-parts': freshParts,
+  gifted,
   'goes-along': goesAlong,
   'goes-inside': goesInside,
   'gold-solid': goldSolid,
@@ -232,9 +243,11 @@ export const topics = {
   'hedge-before-name': hedgeBeforeName,
   'hedge-behind-name': hedgeBehindName,
   hurry,
+  'in-stock': inStock,
   'in-the-look-of': inTheLookOf,
   'inside-the-piece': insideThePiece,
   'inspired-by': inspiredBy,
+  invoice,
   is: isWords,
   'joint-in-material': jointInMaterial,
   lacking,
@@ -244,6 +257,8 @@ export const topics = {
   'limited-edition': limitedEdition,
   'link-to-material': linkToMaterial,
   look,
+  'looks-like': looksLike,
+  lost,
   lot,
   made,
   'made-by': madeBy,
@@ -301,6 +316,7 @@ export const topics = {
   'rating-label': ratingLabel,
   'ratings-counted': ratingsCounted,
   'reads-there': readsThere,
+  're-dyed': reDyed,
   're-issue': reIssue,
   'refused-in-field': refusedInField,
   remade,

@@ -9,8 +9,42 @@ type OnStrike = (claim: Claim) => void;
 
 /** What the seller states, with the words that it stands in. The same statement in two places stands here once. */
 export function Claims({ claims, onStrike }: { claims: Claim[]; onStrike?: OnStrike | undefined }) {
-  const rows = groupBy(claims, (claim) => strings.claims.kinds[claim.kind]);
-  if (rows.length === 0) return <p class="muted">{strings.claims.none}</p>;
+  const open = claims.filter(({ kind }) => kind === 'not-placed');
+  const rows = groupBy(
+    claims.filter((claim) => !open.includes(claim)),
+    (claim) => strings.claims.kinds[claim.kind],
+  );
+  return (
+    <>
+      {rows.length === 0 && <p class="muted">{strings.claims.none}</p>}
+      {rows.length > 0 && <ClaimRows rows={rows} onStrike={onStrike} />}
+      {open.length > 0 && <NotPlaced claims={open} folded={onStrike !== undefined} />}
+    </>
+  );
+}
+
+/** What is said of nothing that could be told, folded where there is work to do and open where it is only read. */
+function NotPlaced({ claims, folded }: { claims: Claim[]; folded: boolean }) {
+  const said = [...new Set(claims.map(claimWords))];
+  return (
+    <details class="not-placed" open={!folded}>
+      <summary>{strings.claims.notPlaced(said.length)}</summary>
+      <p class="muted">{strings.claims.says.notPlacedNote}</p>
+      <ul>
+        {said.map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+interface RowsProps {
+  rows: [kind: string, said: Claim[]][];
+  onStrike?: OnStrike | undefined;
+}
+
+function ClaimRows({ rows, onStrike }: RowsProps) {
   return (
     <table class="claims">
       <tbody>

@@ -48,6 +48,7 @@ export const reasons: ReasonWords = {
   'parts-replaced': ({ words }, kit) => `laut Angebot wurden diese Teile ersetzt: ${words.map(kit.quote).join(', ')}`,
   'no-dated-model': () => 'das Angebot nennt kein Modell mit bekannten Jahren',
   'no-age-word': () => 'das Angebot verwendet keines der beiden Wörter',
+  'sold-new': () => 'die Stücke werden als neu verkauft, und neue einer Art gleichen sich',
   'no-fresh-part': () => 'das Angebot nennt kein Teil dieser Art frisch',
   'no-dating-code': () => 'kein Code gibt nach einem Aufbau des Herstellers eine Zeit an',
   'no-dating-mark': () => 'kein öffentliches Zeichen, das datiert, wurde gefunden',

@@ -38,6 +38,7 @@ export const reasons: ReasonWords = {
     `the listing says that these parts were replaced: ${words.map(kit.quote).join(', ')}`,
   'no-dated-model': () => 'the listing names no model with known years',
   'no-age-word': () => 'the listing uses neither word',
+  'sold-new': () => 'the pieces are sold as new, and new ones of a kind are alike',
   'no-fresh-part': () => 'the listing calls no part of this kind fresh',
   'no-dating-code': () => 'no code gives a date under the systems of the maker',
   'no-dating-mark': () => 'no public mark that dates was found',

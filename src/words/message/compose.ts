@@ -1,7 +1,7 @@
 import type { Question } from '../../question';
 import { sayQuestion } from '../say';
 import { type MessageLanguage, otherLanguages } from './languages';
-import { type MessageWords, subjectOf } from './topics';
+import { isToldTopic, type MessageWords, subjectOf } from './topics';
 
 export interface MessageOptions {
   sellerName?: string | undefined;
@@ -41,12 +41,17 @@ export function composeMessage(
 const englishLead = (title: string | null, count: number): string =>
   `I am interested in ${title ? `“${title}”` : 'your piece'} and have ${count === 1 ? 'one question' : `${count} questions`} before I decide:`;
 
+/** Whether all of it is asked without what the seller has told. */
+const isPartlyTold = ({ asks }: Question): boolean => asks.every(({ data }) => 'told' in data && data.told === true);
+
 function translated(question: Question, words: MessageWords, language: MessageLanguage): string {
   const subject = subjectOf(question.id);
   if (subject === null) return sayQuestion(question, 'en');
-  if ('part' in subject) return words.part(words.parts[subject.part]);
-  const places = subject.topic === 'stamp-photo' ? placesIn(question) : [];
-  const ask = words.asks[subject.topic];
+  const told = isPartlyTold(question);
+  if ('part' in subject) return (told ? words.partTold : words.part)(words.parts[subject.part]);
+  const { topic } = subject;
+  const ask = told && isToldTopic(topic) ? words.told[topic] : words.asks[topic];
+  const places = topic === 'stamp-photo' ? placesIn(question) : [];
   if (places.length === 0) return ask;
   const joined = new Intl.ListFormat(language, { type: 'disjunction' }).format(places.map(words.quote));
   return `${ask}${language === 'ja' ? '' : ' '}${words.codeSits(joined)}`;

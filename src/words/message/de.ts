@@ -42,6 +42,7 @@ export const german: MessageWords = {
     leather: 'Welche Teile sind aus Leder und welche nicht? Ein Foto einer offenen Kante würde es gut zeigen.',
     aging:
       'Könnten Sie ein Foto der Henkel, der Kanten und der Nieten bei Tageslicht ergänzen? Wurde etwas davon ersetzt?',
+    'which-one': 'Welches der Stücke würde ich bekommen, und könnten Sie Fotos von genau diesem ergänzen?',
     'own-photo': 'Könnten Sie Fotos des Stücks selbst ergänzen, eines davon mit dem heutigen Datum auf einem Zettel?',
     'larger-photos': 'Könnten Sie größere Fotos schicken, vor allem vom Code, von den Henkeln und den Ecken?',
     'gone-photos': 'Könnten Sie mir die Fotos schicken, die vorher in der Anzeige waren?',
@@ -57,4 +58,10 @@ export const german: MessageWords = {
     price: 'Könnten Sie den Preis bestätigen und mir sagen, wie er zustande kommt?',
     changes: 'Könnten Sie mir sagen, warum die Anzeige geändert wurde?',
   },
+  told: {
+    'made-date': 'Woher wissen Sie, wann das Stück hergestellt wurde, und wo wurde es gekauft?',
+    purchase: 'Könnten Sie ein Foto des Papiers vom Kauf ergänzen? Namen dürfen verdeckt sein.',
+    aging: 'Könnten Sie ein Foto der Henkel, der Kanten und der Nieten bei Tageslicht ergänzen?',
+  },
+  partTold: (part) => `Könnten Sie ein scharfes Foto dieses Teils ergänzen: ${part}?`,
 };

@@ -39,6 +39,7 @@ export const spanish: MessageWords = {
       '¿Podría añadir fotos de las partes que aún no se ven (frente, reverso, base, esquinas, asas, metal, interior, código)?',
     leather: '¿Qué partes son de piel y cuáles no? Una foto de un borde sin rematar lo mostraría bien.',
     aging: '¿Podría añadir una foto con luz de día de las asas, el ribete y los remaches? ¿Se ha cambiado alguno?',
+    'which-one': '¿Cuál de los artículos recibiría, y podría añadir fotos de ese en concreto?',
     'own-photo': '¿Podría añadir fotos del propio artículo, una de ellas con la fecha de hoy en un papel?',
     'larger-photos': '¿Podría enviar fotos más grandes, sobre todo del código, las asas y las esquinas?',
     'gone-photos': '¿Podría enviarme las fotos que antes estaban en el anuncio?',
@@ -54,4 +55,10 @@ export const spanish: MessageWords = {
     price: '¿Podría confirmar el precio y decirme a qué se debe?',
     changes: '¿Podría decirme por qué se cambió el anuncio?',
   },
+  told: {
+    'made-date': '¿Cómo sabe cuándo se fabricó, y dónde se compró?',
+    purchase: '¿Podría añadir una foto del documento de la compra? Puede tapar los nombres.',
+    aging: '¿Podría añadir una foto con luz de día de las asas, el ribete y los remaches?',
+  },
+  partTold: (part) => `¿Podría añadir una foto nítida de esta parte: ${part}?`,
 };

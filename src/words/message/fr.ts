@@ -45,6 +45,7 @@ export const french: MessageWords = {
       'Quelles parties sont en cuir et lesquelles ne le sont pas ? Une photo d’une tranche brute le montrerait bien.',
     aging:
       'Pourriez-vous ajouter une photo à la lumière du jour des anses, de la bordure et des rivets ? L’un d’eux a-t-il été remplacé ?',
+    'which-one': 'Lequel des articles recevrais-je, et pourriez-vous ajouter des photos de celui-là précisément ?',
     'own-photo':
       'Pourriez-vous ajouter des photos de l’article lui-même, dont une avec la date du jour sur un papier ?',
     'larger-photos': 'Pourriez-vous envoyer des photos plus grandes, surtout du code, des anses et des coins ?',
@@ -62,4 +63,10 @@ export const french: MessageWords = {
     price: 'Pourriez-vous confirmer le prix, et me dire comment il s’explique ?',
     changes: 'Pourriez-vous me dire pourquoi l’annonce a été modifiée ?',
   },
+  told: {
+    'made-date': 'Comment connaissez-vous la date de fabrication, et où l’article a-t-il été acheté ?',
+    purchase: 'Pourriez-vous ajouter une photo du document d’achat ? Les noms peuvent être masqués.',
+    aging: 'Pourriez-vous ajouter une photo à la lumière du jour des anses, de la bordure et des rivets ?',
+  },
+  partTold: (part) => `Pourriez-vous ajouter une photo nette de cette partie : ${part} ?`,
 };

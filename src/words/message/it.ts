@@ -41,6 +41,7 @@ export const italian: MessageWords = {
     leather: 'Quali parti sono in pelle e quali no? Una foto di un bordo grezzo lo mostrerebbe bene.',
     aging:
       'Potrebbe aggiungere una foto alla luce del giorno dei manici, del bordo e dei rivetti? Qualcosa è stato sostituito?',
+    'which-one': 'Quale degli articoli riceverei, e potrebbe aggiungere foto proprio di quello?',
     'own-photo': 'Potrebbe aggiungere foto dell’articolo stesso, una delle quali con la data di oggi su un foglietto?',
     'larger-photos': 'Potrebbe inviare foto più grandi, soprattutto del codice, dei manici e degli angoli?',
     'gone-photos': 'Potrebbe inviarmi le foto che prima erano nell’annuncio?',
@@ -56,4 +57,10 @@ export const italian: MessageWords = {
     price: 'Potrebbe confermare il prezzo e dirmi come si spiega?',
     changes: 'Potrebbe dirmi perché l’annuncio è stato modificato?',
   },
+  told: {
+    'made-date': 'Come sa quando è stato fabbricato, e dove è stato acquistato?',
+    purchase: 'Potrebbe aggiungere una foto del documento d’acquisto? I nomi possono essere coperti.',
+    aging: 'Potrebbe aggiungere una foto alla luce del giorno dei manici, del bordo e dei rivetti?',
+  },
+  partTold: (part) => `Potrebbe aggiungere una foto nitida di questa parte: ${part}?`,
 };

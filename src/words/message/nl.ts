@@ -41,6 +41,7 @@ export const dutch: MessageWords = {
     leather: 'Welke delen zijn van leer en welke niet? Een foto van een onafgewerkte rand zou het goed tonen.',
     aging:
       'Kunt u bij daglicht een foto van de hengsels, de rand en de klinknagels toevoegen? Is er iets van vervangen?',
+    'which-one': 'Welk van de stuks zou ik krijgen, en kunt u foto’s van precies dat stuk toevoegen?',
     'own-photo': 'Kunt u foto’s van het stuk zelf toevoegen, één ervan met de datum van vandaag op een briefje?',
     'larger-photos': 'Kunt u grotere foto’s sturen, vooral van de code, de hengsels en de hoeken?',
     'gone-photos': 'Kunt u mij de foto’s sturen die eerder in de advertentie stonden?',
@@ -56,4 +57,10 @@ export const dutch: MessageWords = {
     price: 'Kunt u de prijs bevestigen en mij zeggen hoe die tot stand komt?',
     changes: 'Kunt u mij zeggen waarom de advertentie is gewijzigd?',
   },
+  told: {
+    'made-date': 'Hoe weet u wanneer het gemaakt is, en waar is het gekocht?',
+    purchase: 'Kunt u een foto van het papier van de aankoop toevoegen? Namen mogen bedekt zijn.',
+    aging: 'Kunt u bij daglicht een foto van de hengsels, de rand en de klinknagels toevoegen?',
+  },
+  partTold: (part) => `Kunt u een scherpe foto van dit deel toevoegen: ${part}?`,
 };

@@ -15,6 +15,7 @@ export const topics = [
   'leather',
   'aging',
   'own-photo',
+  'which-one',
   'larger-photos',
   'gone-photos',
   'authorship',
@@ -47,7 +48,13 @@ export interface MessageWords {
   /** Where the code should be, beside the question for its photo; quoted places, joined by "or". */
   codeSits: (places: string) => string;
   asks: Record<Topic, string>;
+  /** The same where the seller has told a part of it: what is left to ask. */
+  told: Record<ToldTopic, string>;
+  partTold: (name: string) => string;
 }
+
+const toldTopics = ['made-date', 'purchase', 'aging'] as const satisfies readonly Topic[];
+type ToldTopic = (typeof toldTopics)[number];
 
 /** What a question's id asks about: a topic, or one part. */
 export function subjectOf(id: string): { topic: Topic } | { part: Part } | null {
@@ -55,3 +62,5 @@ export function subjectOf(id: string): { topic: Topic } | { part: Part } | null 
   const part = partSchema.safeParse(id.replace(/^part-/, ''));
   return id.startsWith('part-') && part.success ? { part: part.data } : null;
 }
+
+export const isToldTopic = (topic: Topic): topic is ToldTopic => (toldTopics as readonly string[]).includes(topic);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { constructionAgainstDate } from '../../../src/check/construction-against-date';
+import { yearSpan } from '../../../src/span';
 import { claim, facts, kv0915, made, madeIn, ondrasse, onlyFinding, said } from './sample';
 
 describe('construction-against-date', () => {
@@ -20,17 +21,47 @@ describe('construction-against-date', () => {
       'contradiction: The listing says “coil zip”, but Ondrasse used coil zip from 2001, and the stamp in photo 1 reads KV0915 (January 1995).',
     ]);
   });
-  it('has nothing to say of a part that the seller says was replaced, and asks nothing of it', () => {
+  it('says that a part is later where the seller says so, and asks nothing of it', () => {
     const zip = claim('material', 'coil zip', { part: 'zip', material: 'coil zip' });
-    const both = claim('replaced', 'zip and lining replaced', { parts: ['zip', 'lining'] });
-    const given = facts({ decodings: [kv0915], claims: [zip, lining('suede'), both] });
+    const replaced = { parts: ['zip' as const], span: yearSpan(2016), invoice: true as const };
+    const event = claim('replaced', 'zip replaced', replaced);
+    const given = facts({ decodings: [kv0915], claims: [zip, event] });
     expect(said(constructionAgainstDate, given)).toEqual([
-      'not-applicable: the listing says that these parts were replaced: “zip and lining replaced”',
+      'agreement: The listing says “coil zip”, and Ondrasse used coil zip from 2001, and the stamp in photo 1 reads KV0915 (January 1995): the part is later, as the seller says with “zip replaced” (2016, with an invoice or receipt).',
     ]);
+    expect(onlyFinding(constructionAgainstDate, given)).toMatchObject({
+      asks: [],
+      claims: expect.arrayContaining([event.id]),
+    });
+    const plain = claim('replaced', 'zip replaced', { parts: ['zip'] });
+    expect(said(constructionAgainstDate, facts({ decodings: [kv0915], claims: [zip, plain] }))[0]).toMatch(
+      /as the seller says with “zip replaced”\.$/,
+    );
+  });
+  it('says nothing of a replaced part that is of the time of the piece, nor of one that was mended, dyed or only supposed to be replaced', () => {
+    const zip = claim('material', 'coil zip', { part: 'zip', material: 'coil zip' });
+    const outcome = (event: Parameters<typeof claim<'replaced'>>[2], claims = [zip], more = {}) =>
+      said(
+        constructionAgainstDate,
+        facts({ decodings: [kv0915], claims: [...claims, { ...claim('replaced', 'zip', event), ...more }] }),
+      );
+    expect(outcome({ parts: ['zip'], how: 'repaired' })).toEqual(['silent']);
+    expect(outcome({ parts: ['zip'], how: 're-dyed' })).toEqual(['silent']);
+    expect(outcome({ parts: ['zip'] }, [zip], { confidence: 0.4 })).toEqual(['silent']);
+    expect(outcome({ parts: ['lining'] }, [lining('olive twill')])).toEqual(['silent']);
+  });
+  it('does not excuse another part than the one that was replaced', () => {
+    const zip = claim('material', 'coil zip', { part: 'zip', material: 'coil zip' });
     const strap = claim('replaced', 'strap replaced', { parts: ['strap'] });
     expect(onlyFinding(constructionAgainstDate, facts({ decodings: [kv0915], claims: [zip, strap] })).kind).toBe(
       'contradiction',
     );
+  });
+  it('does not apply where the file says nothing of what the replaced parts are of', () => {
+    const both = claim('replaced', 'zip and lining replaced', { parts: ['zip', 'lining'] });
+    expect(said(constructionAgainstDate, facts({ decodings: [kv0915], claims: [lining('cotton'), both] }))).toEqual([
+      'not-applicable: the listing says that these parts were replaced: “zip and lining replaced”',
+    ]);
   });
   it('only doubts a part of a piece that was restored nobody says where', () => {
     const zip = claim('material', 'coil zip', { part: 'zip', material: 'coil zip' });

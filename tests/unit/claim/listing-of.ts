@@ -58,13 +58,13 @@ export function shortClaim(claim: Claim): string {
     case 'material':
       return `${claim.part} = ${claim.material}`;
     case 'replaced':
-      return `replaced ${claim.parts.join('+') || 'somewhere'}`;
+      return `${claim.how === 're-dyed' ? claim.how : 'replaced'} ${claim.parts.join('+') || 'somewhere'}`;
     case 'measure':
       return `${claim.measure.dimension} ${claim.measure.mm}`;
     case 'maker':
       return `maker ${claim.maker}`;
     case 'model':
-      return `model ${claim.model}`;
+      return `model${claim.confidence < 0.5 ? '?' : ''} ${claim.model}`;
     case 'origin':
       return `origin ${claim.place}`;
     case 'code':
@@ -89,5 +89,7 @@ export function shortClaim(claim: Claim): string {
 /** All claims of a description in short, in the order of the text. */
 export const claimsOf = (description: string, language: string | null, title = ''): string[] =>
   findClaims(listingOf(title, description, language), [ondrasse])
+    // What is said of nothing known has a test of its own.
+    .filter(({ kind }) => kind !== 'not-placed')
     .sort((a, b) => a.at.field.localeCompare(b.at.field) || a.at.start - b.at.start || a.kind.localeCompare(b.kind))
     .map(shortClaim);

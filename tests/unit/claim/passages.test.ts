@@ -13,12 +13,13 @@ interface Row {
 }
 
 /** One sentence of each kind of claim, as a seller writes it, and the row of a table that says the same. */
-const kinds: Record<Exclude<Kind, 'price'>, Row> = {
+const kinds: Record<Exclude<Kind, 'price' | 'not-placed'>, Row> = {
   made: { sentence: 'Made in 1994', row: ['Year of manufacture', '1994'], says: 'made 1994-1994' },
   bought: { sentence: 'Bought in 2010', row: ['Year of purchase', '2010'], says: 'bought 2010-2010' },
   condition: { sentence: 'Never used', row: ['Condition', 'Never used'], says: 'condition unused' },
   material: { sentence: 'Red suede lining', row: ['Lining', 'red suede'], says: 'lining = red suede' },
   replaced: { sentence: 'The zip was replaced', row: ['Repairs', 'zip replaced'], says: 'replaced zip' },
+  appraised: { sentence: 'Appraised in 2018', row: ['Notes', 'appraised in 2018'], says: 'appraised' },
   measure: { sentence: 'Width 30 cm', row: ['Dimensions', 'Width 30 cm'], says: 'width 300' },
   maker: { sentence: 'Ondrasse handbag', row: ['Brand', 'Ondrasse'], says: 'maker Ondrasse' },
   model: { sentence: 'Ondrasse Carryall 30', row: ['Model', 'Carryall 30'], says: 'model Carryall 30' },
@@ -35,6 +36,7 @@ const kinds: Record<Exclude<Kind, 'price'>, Row> = {
   },
   'grade-of-copy': { sentence: 'Mirror quality', row: ['Quality', 'mirror quality'], says: 'grade-of-copy' },
   'not-this-piece': { sentence: 'Stock photo', row: ['Photos', 'stock photo'], says: 'not-this-piece' },
+  'in-stock': { sentence: '12 available', row: ['Stock', '12 available'], says: 'in-stock' },
   remade: { sentence: 'Upcycled from an older tote', row: ['Notes', 'upcycled'], says: 'remade' },
   'not-vouched': {
     sentence: 'Not sure if it is real',
@@ -54,6 +56,11 @@ const kinds: Record<Exclude<Kind, 'price'>, Row> = {
 
 /** Kinds that a place cannot say, and why. */
 const without: { kind: Kind; where: string; because: string }[] = [
+  {
+    kind: 'not-placed',
+    where: 'every passage',
+    because: 'it is what no finder could say of anything, with a test of its own',
+  },
   {
     kind: 'price',
     where: 'every passage',

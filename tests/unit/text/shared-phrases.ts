@@ -40,6 +40,8 @@ export const smallWords: readonly Topic[] = [
   'is',
   'joint-in-material',
   'lacking',
+  'looks-like',
+  'lost',
   'link-to-material',
   'made',
   'made-of',
@@ -66,6 +68,11 @@ interface Sharing {
 
 /** Topics that say something and share a phrase all the same. */
 export const sharing: readonly Sharing[] = [
+  { topics: ['bought', 'gifted'], because: 'what is given is got, and a claim says how' },
+  {
+    topics: ['bought', 'invoice', 'paper-or-key'],
+    because: 'a receipt dates a purchase beside it, and is a fact of that purchase or repair',
+  },
   {
     topics: ['accepting', 'accepted-in-field', 'dealing'],
     because: 'that a thing is taken means returns in a field of that name, and a deal elsewhere',
@@ -126,7 +133,7 @@ export const sharing: readonly Sharing[] = [
     because: 'a button of the page bears the verb that a seller writes, and is told by standing alone',
   },
   {
-    topics: ['offer-control', 'bids', 'bought'],
+    topics: ['offer-control', 'bids', 'bought', 'gifted'],
     because: 'a button, or an Italian bid that is a French present',
   },
   {

@@ -9,10 +9,16 @@ export const materials: WordsFor<
     title: 'Material, Futter, Nähte, Besatz und Metall sind die der Zeit',
     failureTitle: 'Material, Futter, Nähte, Besatz oder Metall sind nicht die der Zeit',
     rule: 'Ein Hersteller wechselt seine Materialien zu bekannten Zeiten; ein Stück trägt die seiner eigenen Zeit.',
-    statement({ claimed, maker, part, is, used, other, dated }, kit, kind) {
+    statement({ claimed, maker, part, is, used, other, dated, later }, kit, kind) {
       const said = `Im Angebot steht ${kit.quote(claimed)}`;
       const what = kind === 'agreement' || other ? `${kit.either(is)} (${filePart(part)})` : kit.either(is);
       const then = `${maker} verwendete ${periodsSaid(used, kit)} ${what}, und ${datedSaid(dated, kit)}`;
+      if (later) {
+        const day = later.span
+          ? ` (${kit.span(later.span)}${later.invoice ? ', mit Rechnung oder Quittung' : ''})`
+          : '';
+        return `${said}; ${then}: Das Teil ist jünger, wie der Verkäufer mit ${kit.quote(later.words)} sagt${day}.`;
+      }
       return kind === 'agreement' ? `${said}; ${then}.` : `${said}, aber ${then}.`;
     },
     innocent: 'Vielleicht wurde das Teil bei einer Reparatur ersetzt, oder das Material ist ungenau benannt.',

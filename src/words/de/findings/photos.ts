@@ -12,7 +12,8 @@ type Photos =
   | 'stamp-close-up'
   | 'stamp-legible'
   | 'stamp-evenness'
-  | 'not-this-piece';
+  | 'not-this-piece'
+  | 'one-of-many';
 
 const faults = {
   depth: 'die Tiefe ändert sich von einem Ende zum anderen',
@@ -124,5 +125,13 @@ export const photos: WordsFor<Photos> = {
     statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
     innocent: 'Vielleicht ist nur das erste Foto durch ein schöneres Bild ersetzt.',
     settles: 'Fotos des Stücks selbst, mit dem heutigen Datum auf einem Zettel.',
+  },
+  'one-of-many': {
+    title: 'Es ist klar, welches Stück verkauft wird',
+    failureTitle: 'Mehrere gleicher Art stehen zum Verkauf, und die Fotos zeigen vielleicht ein anderes',
+    rule: 'Ein gebrauchtes Stück kauft man nach seinen eigenen Fotos.',
+    statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'Die Zahl kann eine Einstellung der Seite sein, oder die Stücke gleichen sich.',
+    settles: 'Welches davon geschickt wird, und Fotos von diesem.',
   },
 };

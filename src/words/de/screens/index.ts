@@ -255,6 +255,7 @@ export const screens: ScreenWords = {
   claims: {
     title: 'Was das Angebot sagt',
     none: 'Das Angebot sagt nichts, was sich prüfen lässt.',
+    notPlaced: (count) => `Gesagt, nicht zugeordnet (${count})`,
     says: {
       conditions: {
         new: 'neu',
@@ -267,7 +268,30 @@ export const screens: ScreenWords = {
       },
       channels: { discount: 'Nachlass', outlet: 'Outlet', 'sample-sale': 'Musterverkauf', seconds: 'zweite Wahl' },
       ofPart: (part, material) => `${part}: ${material}`,
-      restored: 'aufgearbeitet',
+      unsure: (words) => `${words}, wie der Verkäufer vermutet`,
+      notPlacedNote: 'Wovon das gesagt ist, ist nicht klar. Es wird nichts damit verglichen.',
+      notPlaced: {
+        date: (words) => `ein Datum, in ${words}`,
+        material: (words) => `ein Material, in ${words}`,
+      },
+      event: {
+        done: {
+          replaced: (parts) => `ersetzt: ${parts}`,
+          relined: (parts) => `neu gefüttert: ${parts}`,
+          're-dyed': (parts) => `nachgefärbt: ${parts}`,
+          repaired: (parts) => `repariert: ${parts}`,
+        },
+        whole: {
+          replaced: 'ersetzt',
+          relined: 'neu gefüttert',
+          're-dyed': 'nachgefärbt',
+          repaired: 'aufgearbeitet',
+        },
+        gifted: 'ein Geschenk',
+        by: { maker: 'vom Hersteller', craftsman: 'von einem Handwerker', seller: 'vom Verkäufer selbst' },
+        invoice: 'mit Rechnung oder Quittung',
+        unsure: 'wie der Verkäufer vermutet',
+      },
       noCode: 'keiner',
       paidOutside: 'außerhalb des Marktplatzes',
       returned: 'möglich',
@@ -287,6 +311,7 @@ export const screens: ScreenWords = {
       condition: 'Zustand',
       material: 'Material',
       replaced: 'Ersetzt oder repariert',
+      appraised: 'Begutachtet',
       measure: 'Größe',
       maker: 'Hersteller',
       model: 'Modell',
@@ -300,6 +325,7 @@ export const screens: ScreenWords = {
       'hedged-authorship': 'Hersteller',
       'grade-of-copy': 'Handelswörter',
       'not-this-piece': 'Fotos',
+      'in-stock': 'Mehrere gleicher Art',
       remade: 'Umgearbeitet',
       'not-vouched': 'Nicht verbürgt',
       'packaging-only': 'Was dazugehört',
@@ -311,6 +337,7 @@ export const screens: ScreenWords = {
       'fresh-part': 'Als frisch beschrieben',
       stored: 'Aufbewahrung',
       'age-word': 'Alter',
+      'not-placed': 'Gesagt, nicht zugeordnet',
     },
   },
   pick: {

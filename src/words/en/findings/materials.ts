@@ -9,9 +9,16 @@ export const materials: WordsFor<
     title: 'Material, lining, stitching, trim and metal are those of the date',
     failureTitle: 'Material, lining, stitching, trim or metal is not that of the date',
     rule: 'A maker changes its materials at known times; a piece carries those of its own time.',
-    statement({ claimed, maker, part, is, used, other, dated }, kit, kind) {
+    statement({ claimed, maker, part, is, used, other, dated, later }, kit, kind) {
       const [what, when] = [kit.either(is), `${periodsSaid(used, kit)}, and ${datedSaid(dated, kit)}`];
       const said = `The listing says ${kit.quote(claimed)}`;
+      if (later) {
+        const day = later.span
+          ? ` (${kit.span(later.span)}${later.invoice ? ', with an invoice or receipt' : ''})`
+          : '';
+        const of = other ? `${maker}'s ${filePart(part)} was ${what}` : `${maker} used ${what}`;
+        return `${said}, and ${of} ${when}: the part is later, as the seller says with ${kit.quote(later.words)}${day}.`;
+      }
       if (kind === 'agreement') return `${said}; ${maker}'s ${filePart(part)} was ${what} ${when}.`;
       return other
         ? `${said}, but ${maker}'s ${filePart(part)} was ${what} ${when}.`

@@ -12,7 +12,8 @@ type Photos =
   | 'stamp-close-up'
   | 'stamp-legible'
   | 'stamp-evenness'
-  | 'not-this-piece';
+  | 'not-this-piece'
+  | 'one-of-many';
 
 const faults = {
   depth: 'its depth changes from one end to the other',
@@ -121,5 +122,13 @@ export const photos: WordsFor<Photos> = {
     statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
     innocent: 'The seller may use a better picture for the first photo only.',
     settles: 'Photos of the piece itself, with today’s date on a slip of paper.',
+  },
+  'one-of-many': {
+    title: 'It is plain which piece is sold',
+    failureTitle: 'Several of one kind are on sale, and the photos may be of another one',
+    rule: 'A used piece is bought by its own photos.',
+    statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
+    innocent: 'The number may be a setting of the page, or the pieces may be alike.',
+    settles: 'Which of them is sent, and photos of that one.',
   },
 };

@@ -249,6 +249,7 @@ export const screens = {
       alone: (length: string) => `${length}; which side is not said`,
     },
     none: 'The listing states nothing that can be checked.',
+    notPlaced: (count: number) => `Said, not placed (${count})`,
     says: {
       conditions: {
         new: 'new',
@@ -261,7 +262,30 @@ export const screens = {
       },
       channels: { discount: 'discount', outlet: 'outlet', 'sample-sale': 'sample sale', seconds: 'seconds' },
       ofPart: (part: string, material: string) => `${part}: ${material}`,
-      restored: 'restored',
+      unsure: (words: string) => `${words}, as the seller supposes`,
+      notPlacedNote: 'It is not plain what this is said of. It is held against nothing.',
+      notPlaced: {
+        date: (words: string) => `a date, in ${words}`,
+        material: (words: string) => `a material, in ${words}`,
+      },
+      event: {
+        done: {
+          replaced: (parts: string) => `replaced: ${parts}`,
+          relined: (parts: string) => `relined: ${parts}`,
+          're-dyed': (parts: string) => `dyed again: ${parts}`,
+          repaired: (parts: string) => `repaired: ${parts}`,
+        },
+        whole: {
+          replaced: 'replaced',
+          relined: 'relined',
+          're-dyed': 'dyed again',
+          repaired: 'restored',
+        },
+        gifted: 'a present',
+        by: { maker: 'by the maker', craftsman: 'by a craftsman', seller: 'by the seller' },
+        invoice: 'with an invoice or receipt',
+        unsure: 'as the seller supposes',
+      },
       noCode: 'none',
       paidOutside: 'outside the marketplace',
       returned: 'accepted',
@@ -275,6 +299,7 @@ export const screens = {
       condition: 'Condition',
       material: 'Material',
       replaced: 'Replaced or repaired',
+      appraised: 'Appraised',
       measure: 'Size',
       maker: 'Maker',
       model: 'Model',
@@ -288,6 +313,7 @@ export const screens = {
       'hedged-authorship': 'Maker',
       'grade-of-copy': 'Trade words',
       'not-this-piece': 'Photos',
+      'in-stock': 'Several of one kind',
       remade: 'Remade',
       'not-vouched': 'Not vouched for',
       'packaging-only': 'What comes',
@@ -299,6 +325,7 @@ export const screens = {
       'fresh-part': 'Said to be fresh',
       stored: 'How it was kept',
       'age-word': 'Age',
+      'not-placed': 'Said, not placed',
     },
   },
   pick: {

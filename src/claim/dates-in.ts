@@ -1,0 +1,13 @@
+import { type FoundDate, parseDates } from '../text';
+import type { Passage } from './passage';
+
+const known = new WeakMap<Passage, { readAt: string; dates: FoundDate[] }>();
+
+/** The dates of a passage, in its order: several kinds of claims ask for them. */
+export function datesIn(from: Passage, readAt: string): readonly FoundDate[] {
+  const before = known.get(from);
+  if (before?.readAt === readAt) return before.dates;
+  const dates = parseDates(from.text, { language: from.language, now: readAt });
+  known.set(from, { readAt, dates });
+  return dates;
+}
