@@ -190,6 +190,18 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
     await shootPart(page, 'maker-changes', '.origin');
     await page.close();
   },
+  async bench({ browser }) {
+    const page = await browser.context.newPage();
+    await page.goto(browser.extensionUrl('watchlist.html#photo'));
+    await page.locator('input[type=file]').setInputFiles(fileURLToPath(new URL('public/demo/stamp.jpg', root)));
+    await page.getByRole('button', { name: 'Look at photo 1 by hand' }).click({ timeout: 200_000 });
+    await page.getByRole('button', { name: 'Measure on this photo' }).click();
+    await page.getByRole('button', { name: 'Row of stitches' }).click();
+    await page.getByRole('button', { name: 'Colour', exact: true }).click();
+    await page.locator('.mark-sheet[data-mark="2"] [data-what="lab"]').waitFor();
+    await shoot(page, 'bench');
+    await page.close();
+  },
 };
 
 await mkdir(out, { recursive: true });
