@@ -1,5 +1,6 @@
 import type { Telling } from '../case';
 import type { Dating, Explanation, Known, Stated, Stretch, Weight } from '../evidence';
+import { yearSpan } from '../span';
 import { evidence as german } from './de/evidence';
 import { evidence as english } from './en/evidence';
 import type { EvidenceWords, FactName } from './evidence-words';
@@ -15,8 +16,16 @@ const catalogues: Record<Language, EvidenceWords> = {
   },
 };
 
-/** "January 1995 or week 2 of 1995" */
-export const sayDates = (spans: Stated['spans'], kit: Kit): string => kit.either(spans.map((one) => kit.span(one)));
+/** "January 1995 or week 2 of 1995"; of more than two dates the years alone: "1978 or 1998". */
+export function sayDates(spans: Stated['spans'], kit: Kit): string {
+  const years = spans.map(({ from, to }) =>
+    from?.slice(0, 4) === to?.slice(0, 4) ? (from?.slice(0, 4) ?? null) : null,
+  );
+  if (spans.length <= mostDates || years.includes(null)) return kit.either(spans.map((one) => kit.span(one)));
+  return kit.either([...new Set(years)].map((year) => kit.span(yearSpan(Number(year)))));
+}
+const mostDates = 2;
+
 const sayPlaces = (places: readonly string[], kit: Kit): string => kit.either(places.map(kit.place));
 
 /** What one piece of evidence states, without a full stop. */

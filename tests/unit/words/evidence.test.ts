@@ -91,3 +91,13 @@ it('says of a finding with the data of another build what its check is called', 
   const { statement } = sayFinding({ check: 'evidence-agrees', kind: 'agreement', data: { agree: 3 } }, 'en');
   expect(statement).toBe('All that dates or places the piece can hold together');
 });
+
+it('says of more than two dates the years alone', () => {
+  const months = (...dates: [number, number][]) =>
+    sayStretch({ spans: dates.map(([of, month]) => monthSpan(of, month)), places: [] }, 'en');
+  expect(months([1978, 9], [1998, 7])).toBe('September 1978 or July 1998');
+  expect(months([1978, 2], [1978, 9], [1998, 7])).toBe('1978 or 1998');
+  expect(sayStretch({ spans: [yearsSpan(1970, 1972), monthSpan(1980, 1), monthSpan(1990, 1)], places: [] }, 'en')).toBe(
+    '1970 to 1972, January 1980 or January 1990',
+  );
+});
