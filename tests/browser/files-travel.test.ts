@@ -142,14 +142,14 @@ describe('a maker file at an address', () => {
     serve(second);
     await button('Look for changes now').click();
     await page.getByText('5 changes wait, and nothing of it is used yet.').waitFor();
-    await years('QA').getByText('Plant QA in Portugal: you changed it too').waitFor();
+    await years('QA').getByText('Workshop QA in Portugal: you changed it too').waitFor();
     expect(await years('QA').locator('label').allTextContents()).toEqual([
       'Mine: Used: 1979 – still ',
       'From the address (changed): Used: 1982 – still ',
     ]);
-    expect(await years('ZC').textContent()).toBe('Plant ZC in Spain: changedUsed: 1990 – still → 1991 – still ');
-    expect(await years('LD').textContent()).toContain('Plant LD in Belgium: removed');
-    expect(await years('HJ').textContent()).toContain('Plant HJ in France: added');
+    expect(await years('ZC').textContent()).toBe('Workshop ZC in Spain: changedUsed: 1990 – still → 1991 – still ');
+    expect(await years('LD').textContent()).toContain('Workshop LD in Belgium: removed');
+    expect(await years('HJ').textContent()).toContain('Workshop HJ in France: added');
     await page.getByText(`SHA-256 ${sha256(second)}`).waitFor();
     expect(await codes()).toEqual(['QA', 'ZC', 'LD', 'XX']);
     expect(await violations(page)).toEqual([]);

@@ -32,7 +32,7 @@ test('a plant that differs is told field by field, with the labels and the value
     ),
   ).toEqual([
     {
-      title: 'Plant QA in Portugal',
+      title: 'Workshop QA in Portugal',
       parts: [
         { label: 'Used', mine: '1982 – still', theirs: '1980 – 1990; 1994 – still' },
         { label: 'Name', mine: 'nothing', theirs: 'Canal workshop' },

@@ -2,7 +2,7 @@
 export const differenceStrings = {
   /** Which entry of a list it is in which they differ. */
   differs: {
-    plant: (code: string, country: string) => `Plant ${code} in ${country}`,
+    plant: (code: string, country: string) => `Workshop ${code} in ${country}`,
     system: (name: string) => `Code system “${name}”`,
     carrier: (kind: string, where: string) => `On ${kind}: ${where}`,
     mark: (texts: string) => `Mark ${texts}`,
