@@ -15,6 +15,17 @@ const companion = new RegExp(
 /** "Comes with a belt, made in Spain 2015": a clause without a subject of its own goes on with that of the clause before it. */
 const goesOn = new RegExp(`^[\\s,]{0,3}(?:${phrasePattern(wordsOf('made-verb', 'made')).source})`, 'u');
 
+/** "A longer strap (from a 2020 bag)": the year of the bag that gave it. */
+const giver = new RegExp(
+  `(?:${phrasePattern(wordsOf('taken-from')).source})\\s(?:${phrasePattern(wordsOf('an')).source})\\s$`,
+  'u',
+);
+const bagBehind = new RegExp(`^(?:er)?\\s(?:\\p{L}{1,15}\\s)?(?:${bagNouns.source})`, 'u');
+
+/** Whether a year belongs to another bag that something of this one was taken from. */
+export const isOfGiver = (text: string, start: number, end: number): boolean =>
+  giver.test(text.slice(Math.max(0, start - 40), start)) && bagBehind.test(text.slice(end, end + 40));
+
 /** Whether the clause brings in another piece before the words at `start`: what follows is said of that one. */
 export function isOfCompanion(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);

@@ -14,7 +14,7 @@ import {
 } from '../text';
 import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
-import { bagNouns, isOfCompanion } from './goods';
+import { bagNouns, isOfCompanion, isOfGiver } from './goods';
 import { isOnlyLook } from './look';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
@@ -63,7 +63,8 @@ function subjectOf(
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
   if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
-  if (isOfCompanion(text, start, end) || isDateOfThing(text, start, end, from.title)) return null;
+  if (isOfCompanion(text, start, end) || isOfGiver(text, start, end) || isDateOfThing(text, start, end, from.title))
+    return null;
   if (date.form === 'range' && isRunOfModel(text, start, end)) return null;
   if (isOfModelsRun(text, start, end) || (isCoarse(date) && isOfReissue(text, start, end))) return null;
   if (isSince(date, text.slice(start, end)) && isOfShop(text, start, end)) return null;

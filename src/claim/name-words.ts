@@ -59,11 +59,12 @@ const nextName = /^\s\p{Lu}[\p{L}'’-]{1,24}/u;
 const mostJoined = 3;
 
 /** "Tas De Rijk": a particle with a capital, not the first word. */
-const particleAhead = /(?<=[\p{L}\p{N}],?\s)(?:De|Den|Di|Da|Del|Della|Du|La|Le|Les|Los|El|Ter|Ten|Van|Von|St\.?)\s$/u;
+const particleAhead =
+  /(?<=[\p{L}\p{N}],?\s)(?:De|Den|Di|Da|Del|Della|Du|La|Le|Les|Los|El|Ter|Ten|(?:Van|Von)(?: (?:der|den|de|het|'t))?|St\.?)\s$/u;
 
 /** A name of several words, as far as its form tells that they belong together. */
 function wholeName({ words, start: from, end }: Word, source: string): string {
-  const start = from - (particleAhead.exec(source.slice(Math.max(0, from - 12), from))?.[0].length ?? 0);
+  const start = from - (particleAhead.exec(source.slice(Math.max(0, from - 16), from))?.[0].length ?? 0);
   let to = end;
   const behind = () => source.slice(to, to + 32);
   if (/^[\p{Script=Katakana}ー]+$/u.test(words)) to += joinedKatakana.exec(behind())?.[0].length ?? 0;
@@ -80,7 +81,11 @@ function wholeName({ words, start: from, end }: Word, source: string): string {
 /** Words of the title that may be a maker's name that no file knows; null when every word is a plain one. */
 export function unknownInTitle(passages: readonly Passage[], others: readonly string[] = []): string | null {
   const title = passages.find(({ field }) => field === 'title');
-  const [first] = title ? unknownWords(title, others) : [];
+  const unknown = title ? unknownWords(title, others) : [];
+  const opening = unknown.find(
+    ({ words, end }) => opens.test(foldWords(words).text) && nextName.test(title!.text.slice(end)),
+  );
+  const first = opening ?? unknown[0];
   return title && first ? wholeName(first, title.text) : null;
 }
 

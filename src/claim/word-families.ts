@@ -69,7 +69,7 @@ const notVouched = (from: Passage): ClaimDraft[] =>
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */
 const exist = new RegExp(`(?:${phrasePattern(wordsOf('there-are')).source})\\s$`, 'u');
-/** "No time wasters must go today": each stands for itself, and none takes back the next. */
+/** "Today only must go today": each stands for itself, and none takes back the next. */
 const hurry = (from: Passage): ClaimDraft[] =>
   saidWords(from, findHurry)
     .filter(

@@ -155,6 +155,7 @@ import soldSoFar from './sold-so-far.json' with { type: 'json' };
 import stars from './stars.json' with { type: 'json' };
 import stored from './stored.json' with { type: 'json' };
 import supposed from './supposed.json' with { type: 'json' };
+import takenFrom from './taken-from.json' with { type: 'json' };
 import thereAre from './there-are.json' with { type: 'json' };
 import thisOne from './this-one.json' with { type: 'json' };
 import through from './through.json' with { type: 'json' };
@@ -342,6 +343,7 @@ export const topics = {
   stars,
   stored,
   supposed,
+  'taken-from': takenFrom,
   'there-are': thereAre,
   'this-one': thisOne,
   through,

@@ -117,12 +117,12 @@ const families: Family[] = [
     check: pressureWords,
     kind: 'doubt',
     speaks: {
-      en: ['No time wasters', 'Must go today'],
-      fr: ['Pas sérieux s’abstenir'],
-      de: ['Muss heute weg', 'Nur ernsthafte Käufer'],
-      it: ['No perditempo'],
-      es: ['Abstenerse curiosos', 'Solo hoy'],
-      nl: ['Moet vandaag weg', 'Alleen serieuze kopers'],
+      en: ['Today only', 'Must go today'],
+      fr: ['Pas de questions'],
+      de: ['Muss heute weg', 'Nur heute'],
+      it: ['Solo oggi'],
+      es: ['Sin preguntas', 'Solo hoy'],
+      nl: ['Moet vandaag weg', 'Alleen vandaag'],
       ja: ['本日限り', '質問不可'],
     },
     silent: {

@@ -45,7 +45,7 @@ const kinds: Record<Exclude<Kind, 'price' | 'not-placed'>, Row> = {
   },
   'packaging-only': { sentence: 'Empty box', row: ['Contents', 'empty box'], says: 'packaging-only' },
   assurance: { sentence: '100% authentic', row: ['Authenticity', '100% authentic'], says: 'assurance' },
-  hurry: { sentence: 'No time wasters', row: ['Notes', 'no time wasters'], says: 'hurry' },
+  hurry: { sentence: 'Today only', row: ['Notes', 'today only'], says: 'hurry' },
   wear: { sentence: 'Some scratches', row: ['Flaws', 'some scratches'], says: 'wear' },
   leather: { sentence: 'Genuine leather', row: ['Material', 'Genuine leather'], says: 'leather' },
   metal: { sentence: 'Solid brass buckle', row: ['Hardware', 'solid brass'], says: 'solid brass of ' },

@@ -23,7 +23,7 @@ describe('families of sellers’ words', () => {
     ['Vorsicht vor Kratzern', []],
     // A denial that says something by itself is not taken back by the one before it.
     ['No scratches no patina', ['not wear', 'fresh-part', 'not wear']],
-    ['No time wasters must go today', ['hurry', 'hurry']],
+    ['Today only must go today', ['hurry', 'hurry']],
     // Somebody else made it out of an older piece.
     ['Crossbody upcycled from a designer tote', ['remade']],
     ['This is not upcycled', ['not remade']],

@@ -53,6 +53,7 @@ export const smallWords: readonly Topic[] = [
   'plain-word',
   'possessive',
   'since',
+  'taken-from',
   'this-one',
   'through',
   'wholly',
