@@ -163,7 +163,7 @@ export const sentences: Record<string, string[]> = {
     'Vintage… bag of antique leather',
     'The clasp is solid…brass, gold plated chain',
     'Not sure if… it is vintage',
-    'Reserved? No… time wasters',
+    'Reserved? No… silly questions',
     'Handles are still… pale',
     '100%… authentic',
     'Real… leather strap, faux leather bag',
