@@ -90,7 +90,7 @@ function isOfPart(text: string, { foldedStart, foldedEnd, words }: Hit<string>):
 
 const needsName = new RegExp(`^(?:${anyLanguage(jointWords.needsName)})$`, 'u');
 const comparison = new RegExp(`(?:${anyLanguage(jointWords.comparedWith)})$`, 'u');
-const lookNamed = new RegExp(`^\\s(?:(?:${anyLanguage(jointWords.beforeLook)})\\s?){0,2}(?:\\d|\\p{Ll})`, 'u');
+const lookNamed = /^\s(?:\d|\p{Ll})/u;
 
 /**
  * "Inspired by the bags of doctors", "in the style of the 1970s": said of a look, not of a maker. A name is written
@@ -103,7 +103,7 @@ function isOfLook(from: Passage, hit: Hit<string>, names: readonly Hit<string>[]
   if (names.some((name) => isBehind(hit, name))) return false;
   // "De toute façon", "in stile con": said of a maker only where a name follows.
   if (open) return !/^\s\p{Lu}/u.test(from.text.slice(hit.end, hit.end + 2));
-  return lookNamed.test(from.text.slice(hit.end, hit.end + nearName));
+  return lookNamed.test(from.text.slice(hit.end, hit.end + 3));
 }
 /** How far behind "inspired by" a maker's name still belongs to it. */
 const nearName = 40;

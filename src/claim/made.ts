@@ -73,7 +73,9 @@ function subjectOf(
   const after = text.slice(end, Math.min(clause.end, end + 40));
   if (isLeftOpen(text, start, end)) return null;
   if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before))) return null;
-  const words = { bought: lastEnd(bought, before), made: lastEnd(made, before), elsewhere: lastEnd(elsewhere, before) };
+  // "Owned since 1994": the word that leads the date belongs to the one ahead of it.
+  const led = isSince(date, text.slice(start, end)) ? before + text.slice(start, end) : before;
+  const words = { bought: lastEnd(bought, led), made: lastEnd(made, before), elsewhere: lastEnd(elsewhere, before) };
   if (isExplicitRange(date) && !isMadeWithin(date, before, after)) return null;
   // The nearest word before the date decides: "made in 1994, bought in 2010".
   if (words.bought && words.bought >= words.elsewhere && !madeAhead.test(before))
@@ -117,9 +119,9 @@ function happenedBefore(before: string): boolean {
   return end > lastEnd(madeVerb, before) && !namesPiece.test(before.slice(end));
 }
 
-/** Not "70er/80er": decades are as coarse as they are said. */
-const isExplicitRange = ({ form, span }: FoundDate) =>
-  form === 'range' && !span.about && !(span.from?.[3] === '0' && span.to?.[3] === '9');
+/** Not "70er/80er": decades are as coarse as they are said. "1990 to 2019" names both years. */
+const isExplicitRange = ({ form, span, words }: FoundDate) =>
+  form === 'range' && !span.about && (/9\D*$/u.test(words) || !(span.from?.[3] === '0' && span.to?.[3] === '9'));
 /** No piece is made over so many years: they are a model's, an owner's, a house's. */
 const longestMaking = 12;
 const longestOfCode = 4;

@@ -10,10 +10,11 @@ import {
   topicFinder,
   wordsOf,
 } from '../text';
+import { datesIn } from './dates-in';
 import { detailsOf } from './event-details';
 import { findParts } from './parts';
-import { type ClaimDraft, type Passage, saidIn } from './passage';
-import { isOfAccessory } from './subject';
+import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
+import { isBeforeAccessory, isOfAccessory } from './subject';
 import type { ClaimOf, Part } from './types';
 
 const findWords = topicFinder(
@@ -61,11 +62,13 @@ export function replacedClaims(passages: Passage[], readAt: string): ClaimDraft[
     const parts = findParts(from.folded);
     return findWords(from.folded).flatMap((word): ClaimDraft[] => {
       const { text } = from.folded;
-      if (isLeftOut(from, word)) return [];
+      if (isLeftOut(from, word, readAt)) return [];
       const named = partsOf(from, parts, word);
       if (
         named.length === 0 &&
-        (!ofPiece.has(word.value) || isOfAccessory(text, word.foldedStart, word.foldedEnd, from.title))
+        (!ofPiece.has(word.value) ||
+          isOfAccessory(text, word.foldedStart, word.foldedEnd, from.title) ||
+          isBeforeAccessory(text, word.foldedEnd, from.title))
       )
         return [];
       const details = detailsOf(from, word.foldedStart, word.foldedEnd, readAt);
@@ -99,14 +102,26 @@ function isSupposed(text: string, { foldedStart, foldedEnd }: Hit<string>): bool
   return supposed.test(text.slice(sentence.start, sentence.end));
 }
 
-function isLeftOut(from: Passage, { foldedStart, foldedEnd, words }: Hit<string>): boolean {
+function isLeftOut(from: Passage, { foldedStart, foldedEnd, words }: Hit<string>, readAt: string): boolean {
   const { text } = from.folded;
   // "Not original" is a denial only of what it is not.
   if (!/original/iu.test(words) && isNegated(text, foldedStart, foldedEnd)) return true;
   if (isAboutAnother(text, foldedStart, foldedEnd) || isLeftOpen(text, foldedStart, foldedEnd)) return true;
   const clause = clauseAround(text, foldedStart, foldedEnd);
-  const near = `${text.slice(Math.max(clause.start, foldedStart - 40), foldedStart)}|${text.slice(foldedEnd, Math.min(clause.end, foldedEnd + 20))}`;
+  const said = (start: number, end: number) => withoutDates(from, readAt, start, end);
+  const near = `${said(Math.max(clause.start, foldedStart - 40), foldedStart)}|${said(foldedEnd, Math.min(clause.end, foldedEnd + 20))}`;
   return near.search(nothing) >= 0 || near.replace(done, '').search(notYet) >= 0;
+}
+
+/** "Replaced in May 2016": the month is no word of what may be done. */
+function withoutDates(from: Passage, readAt: string, start: number, end: number): string {
+  let said = from.folded.text.slice(start, end);
+  for (const date of datesIn(from, readAt)) {
+    const [first, last] = foldedRange(from, date);
+    const [opens, closes] = [Math.max(first, start) - start, Math.min(last, end) - start];
+    if (opens < closes) said = said.slice(0, opens) + ' '.repeat(closes - opens) + said.slice(closes);
+  }
+  return said;
 }
 
 /** The parts that the word is said of: those right behind it ("replaced zip and lining"), else those before it. */

@@ -38,16 +38,6 @@ export const original: EachLanguage = ['original', 'original', 'original', 'orig
 export const needsName: EachLanguage = ['', 'facon', '', 'in\\sstile', '', '', ''];
 /** How words end behind which a maker stands, or a look. */
 export const comparedWith: EachLanguage = ['by|of', 'de|par|a', 'von|durch|an', 'a|di', 'a|de|en', 'op|door|van', ''];
-/** What stands before a look that is named: "in the style of the 1970s". */
-export const beforeLook: EachLanguage = [
-  'the|an?',
-  "les?|la|l'|une?|des|annees",
-  'de[nrs]|die|das|alten',
-  'il|lo|la|i|gli|una?|anni|degli|dei|delle',
-  'el|l[ao]s?|una?|anos',
-  'de|het|een|jaren',
-  '',
-];
 
 /** Before a year that is one of making, whatever is said of a purchase ahead of it. */
 export const madeAhead: EachLanguage = [

@@ -55,7 +55,6 @@ const without: Record<string, string> = {
   'needsName nl': 'its words of style name a maker by themselves',
   'needsName ja': 'its words of style name a maker by themselves',
   'comparedWith ja': 'what is compared stands before it',
-  'beforeLook ja': 'nouns have no article',
   'madeAhead ja': 'the verb stands behind the date',
   'whose ja': 'whose it is stands before the thing',
   'notBefore ja': 'it stands behind what is not accepted',
