@@ -5,6 +5,7 @@ import { gatherEvidence, reason } from '../evidence';
 import type { Listing } from '../listing/types';
 import { inForce } from '../maker';
 import type { MakerFile } from '../maker/types';
+import { ciede2000 } from '../photo';
 import type { PhotoRead } from '../photo/read-types';
 import { askQuestions } from '../question';
 import { applyCorrections, correctedClaims, uncorrectedClaims, unmetCorrections } from './corrected';
@@ -65,8 +66,10 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
   const offer = offerOf(listing, claims).kind;
   // Marks, too, may stand on another piece than the one that is spoken of.
   const ofPiece = { decodings: codesOfPiece(decodings, lot), marks: lot ? [] : marks };
+  const observations = measuredByHand({ listing, photos, corrections });
   const evidence = gatherEvidence({
     claims: judging,
+    measured: { observations, apart: ciede2000 },
     maker,
     listing,
     severalPieces: lot !== null || offer !== 'piece',
@@ -92,7 +95,6 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
     previous: before ? ofThosePieces(before, claims, judging) : null,
   });
   const findings = standingFindings({ corrections, outcomes });
-  const observations = measuredByHand({ listing, photos, corrections });
   const allRead = shown.every(({ state }) => state === 'read');
   return {
     format: 1,

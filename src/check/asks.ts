@@ -38,6 +38,8 @@ export interface AskData {
   'changed-hands': None;
   /** A sharp photo of a part, and whether it was repaired where the seller has not said so. */
   part: { part: Part; told?: true };
+  /** A sharp photo of a part as the maker's file names it, straight from above, so that it can be measured. */
+  'measured-part': { part: string };
   authorship: None;
   /** Who remade it, and out of what. */
   'remade-by': None;
@@ -84,6 +86,7 @@ const kinds: { [A in AskId]: { wants: Wants; topic?: string | ((data: AskData[A]
   'why-changed': { wants: 'fact', topic: 'changes' },
   'changed-hands': { wants: 'fact', topic: 'changes' },
   part: { wants: 'photo', topic: ({ part }) => `part-${part}` },
+  'measured-part': { wants: 'photo', topic: ({ part }) => `part-${part}` },
   authorship: { wants: 'fact' },
   'remade-by': { wants: 'fact' },
   'what-comes': { wants: 'fact' },

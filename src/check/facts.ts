@@ -41,7 +41,7 @@ type ClaimKind = Claim['kind'];
 export type StatedField = {
   [K in keyof Listing]-?: Listing[K] extends { value: unknown }[] ? K : never;
 }[keyof Listing];
-type MakerSection = 'stamped' | 'plants' | 'codeSystems' | 'construction' | 'models' | 'prices' | 'trade';
+type MakerSection = 'stamped' | 'plants' | 'codeSystems' | 'construction' | 'models' | 'numbers' | 'prices' | 'trade';
 
 /**
  * What a check needs. The frame answers "cannot tell" before the check runs when a need is not met:

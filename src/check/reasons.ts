@@ -62,6 +62,8 @@ export interface ReasonData {
   'no-sized-relative': None;
   'no-numbered-model': None;
   'no-sides-stated': None;
+  /** Nothing that the file gives a number of. */
+  'no-number-measured': { maker: string };
   'fewer-than-two-sides': None;
   /** A name in the listing that may be the maker's. */
   'name-without-file': { name: string };

@@ -25,6 +25,7 @@ import { markAgainstClaimedDate } from './mark-against-claimed-date';
 import { markAgainstCodeDate } from './mark-against-code-date';
 import { markAgainstOrigin } from './mark-against-origin';
 import { markAgainstPlant } from './mark-against-plant';
+import { measuredAgainstFile } from './measured-against-file';
 import { measuresAgree } from './measures-agree';
 import { measuresProportion } from './measures-proportion';
 import { measuresStated } from './measures-stated';
@@ -95,6 +96,7 @@ const all = [
   freshAgainstAge,
   leatherWordsAgree,
   metalWordsAgree,
+  measuredAgainstFile,
   measuresAgree,
   measuresProportion,
   measuresStated,

@@ -54,7 +54,7 @@ interface OfPiece {
 }
 
 /** Editions, re-issues and collaborations of a model that the words name. */
-const specialRuns = ({ runs = [] }: Model, words: readonly string[]) =>
+export const specialRuns = ({ runs = [] }: Model, words: readonly string[]) =>
   runs.filter(
     ({ kind, name }) => kind !== undefined && name !== undefined && words.some((said) => names(fold(said), name)),
   );

@@ -6,8 +6,9 @@ import type { Span } from '../span';
 import { fromAges, fromStamping } from './from-ages';
 import { fromClaims } from './from-claims';
 import { fromDecodings, likelyReadings } from './from-decodings';
-import { fromMaker } from './from-maker';
+import { fromMaker, specialRuns } from './from-maker';
 import { fromMarks } from './from-marks';
+import { fromNumbers, type MeasuredOnPhotos } from './from-numbers';
 import { fromPrices, type PricedListing } from './from-prices';
 import { type DescribedListing, fromQualities } from './from-qualities';
 import { fromSizes, type SizedListing } from './from-sizes';
@@ -24,6 +25,8 @@ export interface Gathered {
   listing?: SizedListing & PricedListing & DescribedListing;
   /** The page offers several pieces: its sizes and model may be another one's. */
   severalPieces?: boolean;
+  /** What a hand measured on the photos, and how far two colours are apart. */
+  measured?: MeasuredOnPhotos;
   /** ISO 8601 moment of the look, from which ages are counted; without it none is. */
   now?: string;
 }
@@ -34,7 +37,7 @@ export interface Gathered {
  * sizes, prices and how it is described. Pure; ids follow from the ids that go in.
  */
 export function gatherEvidence(given: Gathered): Evidence[] {
-  const { claims, decodings, marks, maker, listing, severalPieces, now } = given;
+  const { claims, decodings, marks, maker, listing, severalPieces, now, measured } = given;
   const claimed = fromClaims(claims);
   return [
     ...claimed,
@@ -44,6 +47,12 @@ export function gatherEvidence(given: Gathered): Evidence[] {
     ...fromStamping(decodings, maker),
     ...(now ? fromAges(claims, now) : []),
     ...(listing && !severalPieces ? fromSizes(claims, listing, maker, datesSaid(claims, decodings)) : []),
+    ...(listing && measured && !severalPieces
+      ? fromNumbers(measured, claims, maker, {
+          named: namesSaid(claims, listing, maker),
+          dates: datesSaid(claims, decodings),
+        })
+      : []),
     ...(listing ? fromPrices(claims, listing, maker, severalPieces ? null : modelSaid(claims, listing, maker)) : []),
     ...(listing ? fromQualities(claims, listing, decodings) : []),
   ];
@@ -69,4 +78,12 @@ const wordsOf = (claims: readonly Claim[], { model, title }: SizedListing): stri
 function modelSaid(claims: readonly Claim[], { model, title }: SizedListing, maker: MakerFile | null): string | null {
   const said = { model: claims.filter((claim) => claim.kind === 'model'), fields: [model, title] };
   return namedModel(maker?.models ?? [], said)?.model.name ?? null;
+}
+
+/** What of the file names the piece: its model, and the editions of it that the words name. */
+function namesSaid(claims: readonly Claim[], listing: SizedListing, maker: MakerFile | null): string[] {
+  const name = modelSaid(claims, listing, maker);
+  const model = maker?.models.find((one) => one.name === name);
+  if (!model) return [];
+  return [model.name, ...specialRuns(model, wordsOf(claims, listing)).flatMap((run) => run.name ?? [])];
 }

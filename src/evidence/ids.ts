@@ -21,6 +21,9 @@ export const evidenceId = {
   namedWidth: 'named-width',
   proportion: (sides: string) => `proportion-${sides}`,
   familyProportion: (sides: string) => `family-proportion-${sides}`,
+  /** What was measured on a photo, and a number of the maker's file by its place there. */
+  measured: (observationId: string) => `measured-${observationId}`,
+  fileNumber: (at: number) => `file-number-${at}`,
   price: (what: string, at: number) => `price-${what}-${at}`,
   floor: (at: number) => `floor-${at}`,
   /** How the piece is, as a claim says, or the page's field for its condition. */

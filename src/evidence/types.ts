@@ -41,7 +41,7 @@ export type Dating = z.infer<typeof datingSchema>;
 /** What is held against single other facts, and narrows no date and no place. */
 const aside = {
   ...common,
-  from: z.strictObject({ kind: z.enum(['claim', 'listing', 'code', 'maker-file', 'clock']), id: z.string() }),
+  from: z.strictObject({ kind: z.enum(['claim', 'listing', 'code', 'maker-file', 'clock', 'photo']), id: z.string() }),
 };
 
 /** From least to most, of what and in which unit: millimetres, a currency, a ratio. */

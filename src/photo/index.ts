@@ -4,6 +4,7 @@ export { greyOf, invert, pixelsOf } from './grey';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';
 export { measureMarks } from './measure';
+export { ciede2000 } from './measure/colour/ciede2000';
 export { measureHandMarks, pointsOf } from './measure/hand';
 export {
   type HandMark,

@@ -19,6 +19,7 @@ import { makers } from './makers';
 import { makingPurchase } from './making-purchase';
 import { materialDate } from './material-date';
 import { materialPurchase } from './material-purchase';
+import { measuredNumber } from './measured-number';
 import { modelDate } from './model-date';
 import { modelPurchase } from './model-purchase';
 import { newPrice } from './new-price';
@@ -71,6 +72,7 @@ export const rules = [
   sizeModel,
   sizeName,
   proportionFamily,
+  measuredNumber,
   priceData,
   priceCut,
   newPrice,

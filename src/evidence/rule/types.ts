@@ -13,6 +13,7 @@ export const informsSchema = z.enum([
   'bought-new',
   'another-place',
   'another-length',
+  'another-number',
   'another-code',
 ]);
 export type Informs = z.infer<typeof informsSchema>;

@@ -1,5 +1,5 @@
 import type { AskWords } from '../asks-words';
-import { namedParts, parts } from './parts';
+import { namedPart, namedParts, parts } from './parts';
 import { subjects } from './subjects';
 
 export const asks: AskWords = {
@@ -37,6 +37,8 @@ export const asks: AskWords = {
   'changed-hands': () => 'Hat das Stück seit der ersten Anzeige den Besitz gewechselt?',
   part: ({ part, told }) =>
     `Könnten Sie ein scharfes Foto ergänzen: ${namedParts[part]}?${told ? '' : ' Wurde dort je etwas repariert oder ersetzt?'}`,
+  'measured-part': ({ part }) =>
+    `Könnten Sie ein scharfes, genau von oben aufgenommenes Foto ergänzen: ${namedPart(part)}? Wurde dort je etwas repariert oder ersetzt?`,
   'what-comes': () => 'Könnten Sie mir sagen, was genau zum Kauf gehört und ob das Stück selbst dabei ist?',
   'remade-by': () => 'Könnten Sie mir sagen, wer das Stück umgearbeitet hat und woraus es gemacht wurde?',
   authorship: () => 'Könnten Sie schriftlich bestätigen, wer es hergestellt hat, und woher Sie das wissen?',

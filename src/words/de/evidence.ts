@@ -79,6 +79,7 @@ export const evidence: EvidenceWords = {
     'bought-new': 'So bald nach der Herstellung gekauft, war das Stück neu.',
     'another-place': 'Beides nennt ein Land, und beides hätte ein anderes nennen können.',
     'another-length': 'Beides nennt eine Länge, und beides hätte eine andere nennen können.',
+    'another-number': 'Beides nennt eine Zahl für denselben Teil, und beides hätte eine andere nennen können.',
     'another-code': 'Der Code, der im Angebot steht, hätte ein anderer sein können.',
   },
   narrows: {

@@ -78,5 +78,8 @@ export const fileParts: KnownPartNames = {
   card: 'Karte',
 };
 
+/** A part of a maker file, as a question about it names it. */
+export const namedPart = partNamer({ ...looked, ...namedParts });
+
 /** A part as a maker file names it. */
 export const filePart = partNamer(fileParts);

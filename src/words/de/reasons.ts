@@ -18,6 +18,7 @@ const sections: Record<string, string> = {
   codeSystems: 'zum Aufbau der Codes',
   construction: 'zur Machart',
   models: 'zu Modellen',
+  numbers: 'zu dem, was man an einem Teil messen kann',
   trade: 'zu Gewohnheiten im Handel',
   prices: 'zu Preisen',
 };
@@ -92,6 +93,8 @@ export const reasons: ReasonWords = {
   'model-size-in-file': () => 'die Herstellerdatei nennt die Größe des Modells selbst',
   'no-sized-relative': () => 'die Herstellerdatei nennt weder eine Größe des Modells noch eines ähnlich benannten',
   'no-numbered-model': () => 'das Angebot nennt kein Modell mit einer solchen Zahl',
+  'no-number-measured': ({ maker }) =>
+    `auf den Fotos ist nichts gemessen, wofür die Herstellerdatei von ${maker} bei diesem Stück eine Zahl nennt`,
   'no-sides-stated': () => 'die Seite nennt weder Breite noch Höhe noch Tiefe',
   'fewer-than-two-sides': () => 'die Seite nennt nicht zwei der Maße Breite, Höhe und Tiefe',
   'seller-not-business': () => 'die Seite sagt nicht, dass gewerblich verkauft wird',

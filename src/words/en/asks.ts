@@ -1,5 +1,5 @@
 import type { AskWords } from '../asks-words';
-import { namedParts, parts } from './parts';
+import { namedPart, namedParts, parts } from './parts';
 import { subjects } from './subjects';
 
 export const asks: AskWords = {
@@ -34,6 +34,8 @@ export const asks: AskWords = {
   'changed-hands': () => 'Has the piece changed hands since it was first listed?',
   part: ({ part, told }) =>
     `Could you add a sharp photo of ${namedParts[part]}${told ? '' : ', and was it ever repaired or replaced'}?`,
+  'measured-part': ({ part }) =>
+    `Could you add a sharp photo of ${namedPart(part)}, taken straight from above, and was it ever repaired or replaced?`,
   'what-comes': () => 'Could you tell me what exactly comes with the sale, and whether the piece itself does?',
   'remade-by': () => 'Could you tell me who remade it, and what it was made from?',
   authorship: () => 'Could you confirm in writing who made it, and how you know?',

@@ -72,6 +72,7 @@ export const evidence: EvidenceWords = {
     'bought-new': 'A purchase so soon after the making is one of a new piece.',
     'another-place': 'Each gives a country, and each could have given another.',
     'another-length': 'Each gives a length, and each could have given another.',
+    'another-number': 'Each gives a number of the same part, and each could have given another.',
     'another-code': 'The code that is quoted could have been another.',
   },
   narrows: {

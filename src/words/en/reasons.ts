@@ -7,6 +7,7 @@ const sections: Record<string, string> = {
   codeSystems: 'code systems',
   construction: 'construction',
   models: 'models',
+  numbers: 'what can be measured on a part',
   trade: 'trade habits',
   prices: 'prices',
 };
@@ -80,6 +81,8 @@ export const reasons: ReasonWords = {
   'model-size-in-file': () => 'the maker file gives the size of the model itself',
   'no-sized-relative': () => 'the maker file gives no size of the model or of one named like it',
   'no-numbered-model': () => 'the listing names no model with such a number',
+  'no-number-measured': ({ maker }) =>
+    `nothing was measured on the photos that the maker file of ${maker} gives a number of for this piece`,
   'no-sides-stated': () => 'the page does not state width, height or depth',
   'fewer-than-two-sides': () => 'the page does not state two of width, height and depth',
   'seller-not-business': () => 'the seller is not said to be a business',

@@ -1,9 +1,14 @@
 import type { WordsFor } from '../../finding-words';
+import { rangeSaid, valueSaid } from '../../numbers-said';
 import { datedSaid, periodsSaid } from '../dates';
 import { filePart } from '../parts';
 
 export const materials: WordsFor<
-  'construction-against-date' | 'fresh-against-age' | 'leather-words-agree' | 'metal-words-agree'
+  | 'construction-against-date'
+  | 'fresh-against-age'
+  | 'leather-words-agree'
+  | 'measured-against-file'
+  | 'metal-words-agree'
 > = {
   'construction-against-date': {
     title: 'Material, Futter, Nähte, Besatz und Metall sind die der Zeit',
@@ -40,6 +45,24 @@ export const materials: WordsFor<
     statement: ({ leather, other }, kit) => `Im Angebot steht ${kit.quote(leather)} und auch ${kit.quote(other)}.`,
     innocent: 'Außenseite und Futter oder Riemen sind vielleicht aus verschiedenen Materialien.',
     settles: 'Welcher Teil aus welchem Material ist, mit einem Foto einer offenen Kante.',
+  },
+  'measured-against-file': {
+    title: 'Was an einem Teil gemessen ist, entspricht der Herstellerdatei',
+    failureTitle: 'Was an einem Teil gemessen ist, entspricht nicht der Herstellerdatei',
+    rule: 'Ein Hersteller näht einen Teil mit einer bestimmten Zahl von Stichen und verwendet bestimmte Farben; die Zahl der Datei wird mit dem verglichen, was Sie gemessen haben, im Rahmen der Unsicherheit.',
+    statement({ photo, mark, maker, part, is, file }, kit) {
+      const value = valueSaid(is, kit);
+      const said = {
+        stitches: `${value} Stiche (${filePart(part)})`,
+        'stitch-pitch': `${value} mm von Stich zu Stich (${filePart(part)})`,
+        colour: `Farbe ${value} (${filePart(part)})`,
+      }[is.of];
+      const numbers = kit.either(file.map((one) => rangeSaid(one, 'bis', kit)));
+      return `${kit.sentence(kit.photo(photo))}, Markierung ${mark}: ${said}; die Herstellerdatei von ${maker} nennt ${numbers}.`;
+    },
+    innocent:
+      'Vielleicht wurde der Teil ersetzt oder neu genäht, das Foto schräg aufgenommen, oder die von Hand gesetzten Markierungen erfassen nicht die ganze Reihe oder einen anderen Teil.',
+    settles: 'Ein scharfes Foto des Teils, genau von oben, und ob er je repariert wurde.',
   },
   'metal-words-agree': {
     title: 'Die Wörter für das Metall passen zusammen',

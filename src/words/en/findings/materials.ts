@@ -1,9 +1,14 @@
 import type { WordsFor } from '../../finding-words';
+import { rangeSaid, valueSaid } from '../../numbers-said';
 import { datedSaid, periodsSaid } from '../dates';
 import { filePart } from '../parts';
 
 export const materials: WordsFor<
-  'construction-against-date' | 'fresh-against-age' | 'leather-words-agree' | 'metal-words-agree'
+  | 'construction-against-date'
+  | 'fresh-against-age'
+  | 'leather-words-agree'
+  | 'measured-against-file'
+  | 'metal-words-agree'
 > = {
   'construction-against-date': {
     title: 'Material, lining, stitching, trim and metal are those of the date',
@@ -43,6 +48,24 @@ export const materials: WordsFor<
     statement: ({ leather, other }, kit) => `The listing says ${kit.quote(leather)} and also ${kit.quote(other)}.`,
     innocent: 'Body and lining or strap may be of different materials.',
     settles: 'Which part is of which material, with a photo of a raw edge.',
+  },
+  'measured-against-file': {
+    title: "What was measured on a part is what the maker's file says",
+    failureTitle: "What was measured on a part is not what the maker's file says",
+    rule: 'A maker sews a part with so many stitches and uses certain colours; the number in the file is held against what you measured, within its uncertainty.',
+    statement({ photo, mark, maker, part, is, file }, kit) {
+      const value = valueSaid(is, kit);
+      const said = {
+        stitches: `${value} stitches on the ${filePart(part)}`,
+        'stitch-pitch': `${value} mm from stitch to stitch on the ${filePart(part)}`,
+        colour: `the colour of the ${filePart(part)} is ${value}`,
+      }[is.of];
+      const numbers = kit.either(file.map((one) => rangeSaid(one, 'to', kit)));
+      return `${kit.sentence(kit.photo(photo))}, mark ${mark}: ${said}; the maker file of ${maker} says ${numbers}.`;
+    },
+    innocent:
+      'The part may have been replaced or sewn again, the photo taken at a slant, or the marks, which were set by hand, may not cover the whole row or another part.',
+    settles: 'A sharp photo of the part, straight from above, and whether it was ever repaired.',
   },
   'metal-words-agree': {
     title: 'The words for the metal agree',
