@@ -9,11 +9,14 @@ import {
   correct,
   findingsOf,
   lookAt,
+  type NewCorrection,
+  photoMeant,
   typedCode,
 } from '../../../src/case';
 import type { FindingKind } from '../../../src/check';
 import type { Listing } from '../../../src/listing/types';
 import { builtInMakers } from '../../../src/maker';
+import type { MakerFile } from '../../../src/maker/types';
 import type { PhotoRead } from '../../../src/photo/read-types';
 import { monthSpan } from '../../../src/span';
 import type { StampLine } from '../../../src/stamp/types';
@@ -36,6 +39,8 @@ const truthSchema = z.strictObject({
   /** Code that a photo shows too badly to be read. */
   blurred: z.string().optional(),
   typed: z.array(z.string()).default([]),
+  /** Stitches that the buyer counted along a row in the first photo, to the half-width given, and on what: the maker's file says five on a tab. */
+  counted: z.strictObject({ on: z.string(), stitches: z.number(), within: z.number() }).optional(),
   printed: z.array(z.string()).default([]),
   /** Photos on the page; the stamp is in the last, print in the last but one. */
   photos: z.number().int().default(9),
@@ -176,6 +181,31 @@ function lookBefore(row: TruthRow): CaseInput['previous'] {
   return { ...lookAt(then), readAt: '2026-01-02T10:00:00Z', ...(seller === undefined ? {} : { seller }) };
 }
 
+/** The built-in files give no numbers: they are those of the first format, which has none. */
+const withStitches = (file: MakerFile): MakerFile =>
+  file.maker === 'Ondrasse'
+    ? { ...file, numbers: [{ of: 'stitches', part: 'tab', least: 5, most: 5, used: ['1980', null] }] }
+    : file;
+
+type Meant = NonNullable<ReturnType<typeof photoMeant>>;
+/** A row of stitches as the bench keeps it. */
+const countedRow = ({ on, stitches, within }: NonNullable<TruthRow['counted']>, photo: Meant): NewCorrection => ({
+  of: 'mark',
+  photo,
+  mark: {
+    number: 1,
+    kind: 'stitches',
+    points: [
+      { x: 0.3, y: 0.4 },
+      { x: 0.6, y: 0.4 },
+    ],
+    within: 0.004,
+    mm: null,
+    name: on,
+  },
+  measured: [{ what: 'count', value: stitches, uncertainty: within, unit: 'stitch', where: null }],
+});
+
 /** The input that the page reader and the stamp reader would give for the row. */
 export function inputOf(row: TruthRow): CaseInput {
   const returns =
@@ -201,12 +231,22 @@ export function inputOf(row: TruthRow): CaseInput {
     returns,
     seller: sellerOf(row.seller),
   });
-  const corrections = row.typed.reduce<Correction[]>((list, code) => correct(list, typedCode(code)), []);
   const photos = photosOf(
     row,
     listing.photos.map(({ id }) => id),
   );
-  return { listing, photos, corrections, makers: builtInMakers, now, previous: lookBefore(row) };
+  const first = listing.photos[0]?.id ?? '';
+  const meant = photoMeant(listing, first, photos[0]);
+  const byHand = [...row.typed.map((code) => typedCode(code)), ...(row.counted && meant ? [countedRow(row.counted, meant)] : [])];
+  const corrections = byHand.reduce<Correction[]>(correct, []);
+  return {
+    listing,
+    photos,
+    corrections,
+    makers: row.counted ? builtInMakers.map(withStitches) : builtInMakers,
+    now,
+    previous: lookBefore(row),
+  };
 }
 
 /** The truth of one kind, with the row's known faults where they show: what a case has to give to be as good as known. */
