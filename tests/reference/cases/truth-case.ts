@@ -237,7 +237,10 @@ export function inputOf(row: TruthRow): CaseInput {
   );
   const first = listing.photos[0]?.id ?? '';
   const meant = photoMeant(listing, first, photos[0]);
-  const byHand = [...row.typed.map((code) => typedCode(code)), ...(row.counted && meant ? [countedRow(row.counted, meant)] : [])];
+  const byHand = [
+    ...row.typed.map((code) => typedCode(code)),
+    ...(row.counted && meant ? [countedRow(row.counted, meant)] : []),
+  ];
   const corrections = byHand.reduce<Correction[]>(correct, []);
   return {
     listing,
