@@ -10,7 +10,7 @@ export interface Measuring {
 }
 
 export function startMeasuring(bytes: ArrayBuffer): Measuring {
-  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module', name: 'measuring' });
+  const worker = new Worker(new URL('./measuring-room.ts', import.meta.url), { type: 'module', name: 'measuring' });
   let last = 0;
   let busy = false;
   /** The one that waits, and no other: only the latest marks count. */
