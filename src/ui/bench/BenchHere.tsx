@@ -1,8 +1,8 @@
-import { useEffect, useRef } from 'preact/hooks';
 import type { Case } from '../../case';
 import { strings } from '../../words';
 import { numberOf } from '../number-of';
 import type { ByHand } from '../parts/by-hand';
+import { useFocusWhen } from '../use-focus-when';
 import { OpenedBench } from './OpenedBench';
 import type { UseFileOf } from './SideBySide';
 
@@ -21,8 +21,7 @@ interface Props {
 /** The bench in the place of the photo that was looked at. It takes the focus when it opens. */
 export function BenchHere({ kase, photoId, file, files, byHand, onTab, onBack }: Props) {
   const useFileOf: UseFileOf = (other) => (other === null ? null : (files[other] ?? null));
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocusWhen<HTMLHeadingElement>(true);
   return (
     <div class="bench-here">
       <h3 ref={heading} tabIndex={-1}>

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { type PickField, pickFieldSchema } from '../../listing/types';
 import { sendToPage } from '../../message/send';
 import type { Problem } from '../../problem';
@@ -6,6 +6,7 @@ import { dropPicks, siteOf, writePick } from '../../store/site-picks';
 import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
 import { useFocusKept } from '../use-focus-kept';
+import { useFocusWhen } from '../use-focus-when';
 import type { PanelState } from './state';
 
 const words = strings.pick;
@@ -23,11 +24,9 @@ interface Props {
 export function PointAtPage({ tabId, state: { listing, incognito, picks }, asked = null, onChanged }: Props) {
   const [field, setField] = useState<PickField>('price');
   const room = useFocusKept<HTMLDetailsElement>();
-  const choice = useRef<HTMLSelectElement>(null);
+  const choice = useFocusWhen<HTMLSelectElement>(asked);
   useEffect(() => {
-    if (asked === null) return;
-    setField(asked.field);
-    choice.current?.focus();
+    if (asked !== null) setField(asked.field);
   }, [asked]);
   const [outcome, setOutcome] = useState<'none' | 'waiting' | 'nothing' | Problem>('none');
   if (!listing) return null;

@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Case, correctedRead, marksOnPhoto } from '../../case';
 import type { PhotoView } from '../../message/protocol';
 import { type PhotoRead, scaledWhere, seenIn } from '../../photo';
@@ -9,6 +9,7 @@ import { strings } from '../../words';
 import { cropAround, keepRectangle, quadOf } from '../overlay/move';
 import { Overlay } from '../overlay/Overlay';
 import { nameOfSeen } from '../seen-words';
+import { useFocusWhen } from '../use-focus-when';
 import type { ByHand } from './by-hand';
 import { CutLine } from './CutLine';
 import { drawAdjusted } from './draw-adjusted';
@@ -40,10 +41,9 @@ export function LookByHand({ file, number, start, kase, photoId, byHand, onRead,
   const [adjustment, setAdjustment] = useState<Adjustment>(start);
   const [result, setResult] = useState<Result<PhotoView> | 'reading' | null>(null);
   const canvas = useRef<HTMLCanvasElement>(null);
-  const heading = useRef<HTMLHeadingElement>(null);
+  const heading = useFocusWhen<HTMLHeadingElement>(true);
   const dragFrom = useRef<{ x: number; y: number } | null>(null);
 
-  useLayoutEffect(() => heading.current?.focus(), []);
   useEffect(() => {
     const ended = new AbortController();
     if (canvas.current) drawAdjusted(canvas.current, file, adjustment, ended.signal);

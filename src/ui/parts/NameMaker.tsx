@@ -1,6 +1,7 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { finishedMakers } from '../../store/maker-files';
 import { strings } from '../../words';
+import { useFocusWhen } from '../use-focus-when';
 
 const longestName = 120;
 
@@ -15,13 +16,10 @@ interface Props {
 export function NameMaker({ onName, onPoint, asked }: Props) {
   const [name, setName] = useState('');
   const [own, setOwn] = useState<readonly string[]>([]);
-  const field = useRef<HTMLInputElement>(null);
+  const field = useFocusWhen<HTMLInputElement>(asked);
   useEffect(() => {
     finishedMakers().then((files) => setOwn([...new Set(files.map(({ maker }) => maker))]));
   }, []);
-  useLayoutEffect(() => {
-    if (asked) field.current?.focus();
-  }, [asked]);
   const words = strings.waysOn;
   return (
     <form

@@ -1,7 +1,8 @@
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { type Case, mostReasonCharacters, setAsideIn } from '../../case';
 import type { Finding } from '../../check';
 import { chosenLanguage, sayFinding, strings } from '../../words';
+import { useFocusWhen } from '../use-focus-when';
 import { Fold } from './Fold';
 
 const words = strings.findings.aside;
@@ -17,11 +18,7 @@ export function SetAsideForm({
 }) {
   const [asks, setAsks] = useState(false);
   const [reason, setReason] = useState('');
-  const field = useRef<HTMLInputElement>(null);
-  // Before the next key arrives: what is typed at once goes into the field.
-  useLayoutEffect(() => {
-    if (asks) field.current?.focus();
-  }, [asks]);
+  const field = useFocusWhen<HTMLInputElement>(asks);
   if (!asks) {
     return (
       <button

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useErrorBoundary, useState } from 'preact/hooks';
 import { fail, type Result } from '../../problem';
 import { caseOf, type SavedCase, type WatchRecord, type WatchRow, webLink } from '../../watch';
 import { strings } from '../../words';
@@ -6,6 +6,7 @@ import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
 import { useMessageLimit } from '../message/use-limit';
 import { ProblemNote } from '../parts/ProblemNote';
+import { useFocusWhen } from '../use-focus-when';
 import { DatedOtherwise } from './DatedOtherwise';
 import { EarlierLooks } from './EarlierLooks';
 import { JudgedLook } from './JudgedLook';
@@ -27,7 +28,6 @@ interface Props {
 export function CasePage({ id, row, act, look, onRemove }: Props) {
   const [broken] = useErrorBoundary();
   const [read, setRead] = useState<Result<SavedCase> | null>(null);
-  const heading = useRef<HTMLHeadingElement>(null);
   const changedAt = row?.state === 'readable' ? row.changedAt : null;
   useEffect(() => {
     let current = true;
@@ -36,12 +36,9 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
       current = false;
     };
   }, [id, changedAt, look]);
-  const isRead = read !== null;
-  const limit = useMessageLimit(read?.ok ? read.value.record.shown.address : null);
   // The page has taken the list's place: who reads by ear or moves by keys goes on at its title.
-  useLayoutEffect(() => {
-    if (isRead) heading.current?.focus();
-  }, [isRead]);
+  const heading = useFocusWhen<HTMLHeadingElement>(read !== null);
+  const limit = useMessageLimit(read?.ok ? read.value.record.shown.address : null);
   const saveNote = useCallback(
     async (note: string, begunWith: string) => {
       const saved = await act((list) => list.setNote(id, note, begunWith));

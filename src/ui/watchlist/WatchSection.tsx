@@ -1,7 +1,8 @@
-import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { strings } from '../../words';
 import { Notice } from '../parts/Notice';
 import { ProblemNote } from '../parts/ProblemNote';
+import { useFocusWhen } from '../use-focus-when';
 import { CaseList, neighbour } from './CaseList';
 import { CasePage } from './CasePage';
 import { useWatchList } from './use-watch-list';
@@ -85,10 +86,7 @@ export function WatchSection({ openCase, row }: { openCase: string | null; row: 
 export const rowAddress = (id: string): string => `#watch&row=${encodeURIComponent(id)}`;
 
 function Undo({ removed, onUndo, onClose }: { removed: Removed; onUndo: () => void; onClose: () => void }) {
-  const undo = useRef<HTMLButtonElement>(null);
-  useLayoutEffect(() => {
-    if (!removed.hasNext) undo.current?.focus();
-  }, [removed.hasNext]);
+  const undo = useFocusWhen<HTMLButtonElement>(!removed.hasNext);
   return (
     <div class="toast">
       <p>{strings.watch.removed(removed.title)}</p>

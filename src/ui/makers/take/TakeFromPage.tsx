@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { bringToFront } from '../../../browser/compat';
 import { currentFormat, type Draft, draftOf, plainName } from '../../../maker';
 import { showWords } from '../../../reader/page/show-words';
@@ -6,6 +6,7 @@ import type { OwnMakerFile } from '../../../store/maker-files';
 import { readTaken, type Taken } from '../../../store/taken';
 import { draftWith, type Proposal, piecesOf } from '../../../take';
 import { kit, strings } from '../../../words';
+import { useFocusWhen } from '../../use-focus-when';
 import { BringPage } from './BringPage';
 import { Proposals } from './Proposals';
 import { TryCode } from './TryCode';
@@ -25,7 +26,7 @@ interface Props {
 export function TakeFromPage({ id, own, begin, onAdded }: Props) {
   const [taken, setTaken] = useState<Taken | null>(null);
   const [gone, setGone] = useState(false);
-  const heading = useRef<HTMLHeadingElement>(null);
+  const heading = useFocusWhen<HTMLHeadingElement>(taken);
   useEffect(() => {
     if (id === '') return;
     readTaken(id).then((found) => {
@@ -33,9 +34,6 @@ export function TakeFromPage({ id, own, begin, onAdded }: Props) {
       setGone(found === null);
     });
   }, [id]);
-  useLayoutEffect(() => {
-    if (taken) heading.current?.focus();
-  }, [taken]);
   return (
     <div class="take">
       <a href="#makers">{strings.makers.done}</a>

@@ -1,7 +1,8 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { MakerFile } from '../../../maker';
 import type { FileAt } from '../../../reader/file/read-file';
 import { kit, strings } from '../../../words';
+import { useFocusWhen } from '../../use-focus-when';
 
 const words = strings.travel;
 
@@ -14,8 +15,7 @@ interface Props {
 /** A file that was fetched, to be looked at first: nothing of it is kept yet. */
 export function FetchedFile({ fetched, onUse, onLeave }: Props) {
   const [daily, setDaily] = useState(false);
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const heading = useFocusWhen<HTMLHeadingElement>(true);
   const { file, address, sha256, bytes } = fetched;
   return (
     <section class="notice" aria-labelledby="fetched-title">
