@@ -11,6 +11,7 @@ const byHand = 'Lies das Foto noch einmal, oder gib den Code von Hand ein.';
 const exported = 'Wähle eine Datei, die hier ausgeführt wurde, oder führe sie noch einmal aus.';
 const kept = 'Der Eintrag bleibt, wie er ist, und wird mit ausgeführt.';
 const update = 'Aktualisiere die Erweiterung. Nichts wurde geändert.';
+
 /** Failures in German. Numbers and names of a failure stand beside it in its own words. */
 export const problems: ProblemWords = {
   ...fileProblems,
@@ -184,6 +185,7 @@ export const problems: ProblemWords = {
   'price-conflict': [
     'die Daten der Seite nennen einen anderen Preis, als die Seite zeigt',
     'Frage nach dem Preis, oder zeige auf den richtigen.',
+    'detail',
   ],
   'measuring-failed': [
     'das Messen ist gescheitert',

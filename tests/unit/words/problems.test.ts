@@ -51,6 +51,8 @@ describe('failures in German', () => {
     expect(sayProblem({ code: 'reader-failed', what: 'out of memory', remedy: '' }, 'de').what).toBe(
       'der Leser ist gescheitert (out of memory)',
     );
+    const prices = { code: 'price-conflict', what: 'one price (€ 410) and another (€ 390)', remedy: '' };
+    expect(sayProblem(prices, 'de').what).toMatch(/ \(one price \(€ 410\) and another \(€ 390\)\)$/);
   });
 
   it('leave a failure of a newer build in its own words', () => {
