@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Choice, type Conflict, type MakerFile, mergeMakerFiles } from '../../maker';
 import { strings } from '../../words';
+import { FieldSaid } from './FieldSaid';
 import { conflictWords } from './merge-words';
 
 const words = strings.makers;
@@ -60,10 +61,7 @@ function ConflictChoice({
           <span>
             {words[choice]}:{' '}
             {parts.map((part) => (
-              <span key={part.label} class={part.label === null ? undefined : 'conflict-part'}>
-                {part.label !== null && <span class="muted">{part.label}: </span>}
-                {part[choice]}{' '}
-              </span>
+              <FieldSaid key={part.label} label={part.label} said={part[choice]} />
             ))}
           </span>
         </label>

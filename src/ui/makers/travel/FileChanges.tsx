@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Change } from '../../../maker';
 import type { FileVersion } from '../../../store/file-origins';
 import { kit, strings } from '../../../words';
+import { FieldSaid } from '../FieldSaid';
 import { changeWords } from './change-words';
 import { termsOf } from './FetchedFile';
 
@@ -116,10 +117,7 @@ function Conflicting({
   const { title, parts } = changeWords(change);
   const side = (of: 'own' | 'now') =>
     parts.map(({ label, ...sides }) => (
-      <span class={label === null ? undefined : 'conflict-part'} key={label}>
-        {label !== null && <span class="muted">{label}: </span>}
-        {sides[of] ?? strings.makers.nothing}{' '}
-      </span>
+      <FieldSaid key={label} label={label} said={sides[of] ?? strings.makers.nothing} />
     ));
   return (
     <fieldset class="conflict" data-change={change.id}>
