@@ -6,6 +6,7 @@ export { languageNames } from './language-names';
 export { composeMessage } from './message/compose';
 export { type MessageLanguage, messageLanguageOf, messageLanguages } from './message/languages';
 export { lengthOf, type MessagePart, splitMessage } from './message/split';
+export { partNamer } from './parts';
 export { describeCheck, nameOfCheck, sayAsk, sayFinding, sayProblem, sayQuestion, sayReason } from './say';
 export {
   sayAgreeing,

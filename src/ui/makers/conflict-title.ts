@@ -1,5 +1,5 @@
 import type { Conflict, MakerFile } from '../../maker';
-import { kit, strings } from '../../words';
+import { kit, partNamer, strings } from '../../words';
 
 const words = strings.makers;
 
@@ -19,7 +19,7 @@ const titles: { [L in List]: (entry: MakerFile[L][number]) => string } = {
 };
 
 /** A part of a file; one of the file's own is called by its own name. */
-const partName = (part: string): string => Reflect.get(strings.parts, part) ?? part.replaceAll('-', ' ');
+const partName = (part: string): string => partNamer(strings.parts)(part);
 
 /** Which entry of a list two files differ in. */
 export const entryTitle = (list: List, entry: unknown): string => kit.sentence(titles[list](entry as never));

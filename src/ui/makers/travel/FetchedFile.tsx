@@ -3,6 +3,7 @@ import type { MakerFile } from '../../../maker';
 import type { FileAt } from '../../../reader/file/read-file';
 import { kit, strings } from '../../../words';
 import { useFocusWhen } from '../../use-focus-when';
+import { countsOf } from '../counts';
 
 const words = strings.travel;
 
@@ -23,8 +24,7 @@ export function FetchedFile({ fetched, onUse, onLeave }: Props) {
         {words.fetched(file.maker)}
       </h2>
       <p>
-        {strings.makers.counts(file.codeSystems.length, file.plants.length, file.models.length)}.{' '}
-        {words.kilobytes(kit.number(Math.ceil(bytes / 1000)))}
+        {countsOf(file)}. {words.kilobytes(kit.number(Math.ceil(bytes / 1000)))}
       </p>
       <p>{termsOf(file)}</p>
       <p class="muted hint">{words.fromAddress(address)}</p>
