@@ -1,6 +1,7 @@
 import { browser } from '../browser/api';
 import { type MakerFile, makerFileForm } from '../maker';
 import type { Problem } from '../problem';
+import { keptUnder, onKeptUnder } from './kept-under';
 import { originForm } from './record';
 
 /** One version of a maker file at an address. */
@@ -26,13 +27,19 @@ const prefix = 'maker-origin-';
 
 /** All of them, by the number of their file. One that cannot be read is left where it lies. */
 export async function readOrigins(): Promise<Map<string, FileOrigin>> {
-  const all = await browser.storage.local.get(null);
+  const kept = await keptUnder(prefix);
   return new Map(
-    Object.entries(all).flatMap(([key, value]) => {
-      const origin = key.startsWith(prefix) ? originOf(value) : null;
-      return origin ? [[key.slice(prefix.length), origin] as const] : [];
+    kept.flatMap(([id, value]) => {
+      const origin = originOf(value);
+      return origin ? [[id, origin] as const] : [];
     }),
   );
+}
+
+/** That of one file; null when there is none, or none that can be read. */
+export async function readOrigin(id: string): Promise<FileOrigin | null> {
+  const key = prefix + id;
+  return originOf((await browser.storage.local.get(key))[key]);
 }
 
 /** A stored origin with its files in the format of today; null when it is none. */
@@ -69,10 +76,4 @@ export const writeOrigin = (id: string, origin: FileOrigin): Promise<void> =>
 export const removeOrigin = (id: string): Promise<void> => browser.storage.local.remove(prefix + id);
 
 /** Tells when one of them was written or removed, on whatever page; what it returns ends that. */
-export function onOrigins(tell: () => void): () => void {
-  const heard = (changes: Record<string, unknown>) => {
-    if (Object.keys(changes).some((key) => key.startsWith(prefix))) tell();
-  };
-  browser.storage.local.onChanged.addListener(heard);
-  return () => browser.storage.local.onChanged.removeListener(heard);
-}
+export const onOrigins = (tell: () => void): (() => void) => onKeptUnder(prefix, tell);

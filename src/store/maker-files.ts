@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { browser } from '../browser/api';
 import { currentDraft, type Draft, draftSchema, inspectDraft, type MakerFile } from '../maker';
+import { keptUnder, onKeptUnder } from './kept-under';
 
 /**
  * The user's own maker files, each as a draft with its steps back and forth: nothing is lost on reload. One storage
@@ -17,13 +18,13 @@ export interface OwnMakerFile {
 
 /** All of them, the latest change first. An entry that cannot be read is left where it lies. */
 export async function readOwnMakers(): Promise<OwnMakerFile[]> {
-  const all = await browser.storage.local.get(null);
-  return Object.entries(all)
-    .flatMap(([key, value]) => {
-      const stored = key.startsWith(prefix) ? storedSchema.safeParse(value) : null;
-      if (!stored?.success) return [];
+  const kept = await keptUnder(prefix);
+  return kept
+    .flatMap(([id, value]) => {
+      const stored = storedSchema.safeParse(value);
+      if (!stored.success) return [];
       const { changedAt, draft } = stored.data;
-      return [{ id: key.slice(prefix.length), changedAt, draft: currentDraft(draft) }];
+      return [{ id, changedAt, draft: currentDraft(draft) }];
     })
     .sort((a, b) => b.changedAt.localeCompare(a.changedAt));
 }
@@ -40,10 +41,4 @@ export async function finishedMakers(): Promise<MakerFile[]> {
 }
 
 /** Tells when one of the user's own files was written or removed, on whatever page; what it returns ends that. */
-export function onOwnMakers(tell: () => void): () => void {
-  const heard = (changes: Record<string, unknown>) => {
-    if (Object.keys(changes).some((key) => key.startsWith(prefix))) tell();
-  };
-  browser.storage.local.onChanged.addListener(heard);
-  return () => browser.storage.local.onChanged.removeListener(heard);
-}
+export const onOwnMakers = (tell: () => void): (() => void) => onKeptUnder(prefix, tell);

@@ -1,6 +1,6 @@
 import { hostPatterns, notGranted } from '../../browser/permissions';
 import type { Problem } from '../../problem';
-import { type FileOrigin, readOrigins, writeOrigin } from '../../store/file-origins';
+import { type FileOrigin, readOrigin, readOrigins, writeOrigin } from '../../store/file-origins';
 import { packing } from '../../store/packing';
 import { askFile } from './ask-file';
 import { isDue, lookAgain, withTroubles } from './look';
@@ -23,7 +23,7 @@ export async function lookAt(id: string, origin: FileOrigin): Promise<void> {
     missing.length > 0
       ? withTroubles(origin, [notAllowed(origin.address)], filePorts.now())
       : await lookAgain(origin, filePorts);
-  const present = (await readOrigins()).get(id);
+  const present = await readOrigin(id);
   if (!present || present.used.sha256 !== origin.used.sha256 || present.used.at !== origin.used.at) return;
   const { asked, troubles, found } = looked;
   await writeOrigin(id, { ...present, asked, troubles, found });

@@ -15,7 +15,7 @@ vi.mock('../../../src/browser/api', () => ({
     },
   },
 }));
-const { readOrigins, removeOrigin, writeOrigin } = await import('../../../src/store/file-origins');
+const { readOrigin, readOrigins, removeOrigin, writeOrigin } = await import('../../../src/store/file-origins');
 beforeEach(() => kept.clear());
 
 const file = builtInMakers[0]!;
@@ -33,6 +33,7 @@ const origin = {
 test('where a file is from is kept whole, by the file’s number, and goes by it', async () => {
   await writeOrigin('one', origin);
   expect(await readOrigins()).toEqual(new Map([['one', origin]]));
+  expect([await readOrigin('one'), await readOrigin('two')]).toEqual([origin, null]);
   await removeOrigin('one');
   expect(await readOrigins()).toEqual(new Map());
 });
