@@ -79,11 +79,8 @@ export async function bench(): Promise<void> {
   const files = [...new Set(tried.flatMap(({ path }) => near(path, all)))];
 
   const folder = mkdtempSync(join(tmpdir(), 'changes-'));
-  const testers = await Promise.all(
-    Array.from({ length: Number(values.workers) }, () =>
-      Tester.open({ changes: written(folder, tried), count: tried.length, first: files[0] as string }),
-    ),
-  );
+  const setting = { changes: written(folder, tried), count: tried.length, first: files[0] as string };
+  const testers = await Promise.all(Array.from({ length: Number(values.workers) }, () => Tester.open(setting)));
   try {
     await judgeAll(testers, files, tried);
   } finally {

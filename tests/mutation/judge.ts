@@ -38,7 +38,7 @@ export class Judge {
         // Something that an earlier change made was kept: once more in a new process.
         this.tester.stop();
         if (attempt > 0) {
-          this.lost.push(`${step.file}: ${off.failed.join(', ')} ${off.why}`);
+          this.lose(step, off);
           return 'void';
         }
       }
@@ -63,7 +63,7 @@ export class Judge {
     for (const [at, step] of steps.entries()) {
       const answer = await this.run(step, 0, at === 0);
       if (answer.gone || answer.failed.length > 0) {
-        this.lost.push(`${step.file}: ${answer.failed.join(', ')} ${answer.why}`);
+        this.lose(step, answer);
         this.tester.stop();
         return;
       }
@@ -84,12 +84,16 @@ export class Judge {
     this.controls += 1;
     const answer = await this.run({ ...step, tests }, 0, false);
     if (answer.gone || answer.failed.length > 0) {
-      this.lost.push(`${step.file}: ${answer.failed.join(', ')} ${answer.why}`);
+      this.lose(step, answer);
       this.tester.stop();
       return false;
     }
     this.ranUnchanged(step.file, tests);
     return true;
+  }
+
+  private lose({ file }: Step, { failed, why }: Answer): void {
+    this.lost.push(`${file}: ${failed.join(', ')} ${why}`);
   }
 
   private run({ file, tests, ms }: Step, change: number, anew: boolean): Promise<Answer> {

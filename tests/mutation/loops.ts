@@ -1,14 +1,11 @@
-import { parseSync } from 'vite';
-import { nodesOf, type SyntaxNode } from '../unit/layout/source-files';
+import { nodesOf, parseFile, type SyntaxNode } from '../unit/layout/source-files';
 
 const loops = ['WhileStatement', 'DoWhileStatement', 'ForStatement', 'ForOfStatement', 'ForInStatement'];
 
 /** A file whose loops each count their turns, so that one which a change made endless is stopped by a number, not by a clock. */
 export function withCountedLoops(path: string, code: string): string {
-  const { program, errors } = parseSync(path, code);
-  if (errors.length > 0) throw new Error(`${path}: ${errors[0]?.message}`);
   const inserts: [at: number, text: string][] = [];
-  for (const node of nodesOf(program)) {
+  for (const node of nodesOf(parseFile({ path, code }).program)) {
     if (!loops.includes(node.type)) continue;
     const body = node.body as SyntaxNode;
     if (body.type === 'BlockStatement') inserts.push([body.start + 1, 'turn$();']);

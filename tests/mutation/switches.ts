@@ -1,5 +1,4 @@
-import { parseSync } from 'vite';
-import type { SyntaxNode } from '../unit/layout/source-files';
+import { nodesOf, parseFile, type SyntaxNode } from '../unit/layout/source-files';
 import type { Change } from './changes';
 
 /** A change that waits in the program: it happens while its number is the one that is on. */
@@ -19,9 +18,7 @@ interface Place {
  */
 export function withSwitches(path: string, code: string, changes: readonly Switched[]): string {
   if (changes.length === 0) return code;
-  const { program, errors } = parseSync(path, code);
-  if (errors.length > 0) throw new Error(`${path}: ${errors[0]?.message}`);
-  const chains = chainsOf(program);
+  const chains = chainsOf(parseFile({ path, code }).program);
   const places = new Map<string, Place>();
   for (const { id, start, end, text, operator } of changes) {
     const statement = operator === 'statement' || /^if \((true \|\||false &&)/.test(text);
@@ -60,22 +57,14 @@ function switched({ statement, changes }: Place, stands: string): string {
 }
 
 /** Optional chains, `a?.b.c()`, with the places of their links: brackets around a link would end the chain there. */
-function chainsOf(program: unknown): { start: number; end: number; links: Set<string> }[] {
-  const chains: { start: number; end: number; links: Set<string> }[] = [];
-  const visit = (node: unknown): void => {
-    if (Array.isArray(node)) for (const inner of node) visit(inner);
-    if (typeof node !== 'object' || node === null || Array.isArray(node)) return;
-    const { type, start, end, expression } = node as SyntaxNode;
-    if (type === 'ChainExpression') {
-      const links = new Set<string>();
-      for (let link = expression as SyntaxNode | undefined; link; link = next(link))
-        links.add(`${link.start}-${link.end}`);
-      chains.push({ start, end, links });
-    }
-    for (const inner of Object.values(node)) visit(inner);
-  };
-  visit(program);
-  return chains;
+function chainsOf(program: SyntaxNode): { start: number; end: number; links: Set<string> }[] {
+  return [...nodesOf(program)].flatMap(({ type, start, end, expression }) => {
+    if (type !== 'ChainExpression') return [];
+    const links = new Set<string>();
+    for (let link = expression as SyntaxNode | undefined; link; link = next(link))
+      links.add(`${link.start}-${link.end}`);
+    return [{ start, end, links }];
+  });
 }
 
 function next({ type, object, callee, expression }: SyntaxNode): SyntaxNode | undefined {
