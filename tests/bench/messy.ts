@@ -10,13 +10,14 @@ import {
 
 const percent = (share: number) => `${(share * 100).toFixed(1)} %`;
 
-/** What is read of pages as people write them, and what honest sellers are held to have said wrong. */
+/** How each set of pages came about. */
 const told: Record<MessyPart, string> = {
   seen: 'on which the reader was tuned',
   'set aside': 'set aside before any reader ran on them, opened once and mended since',
   'written later': 'written with their truth when the readers were done, opened once and mended since',
 };
 
+/** What is read of pages as people write them, and what honest sellers are held to have said wrong. */
 async function printSet(which: MessyPart): Promise<void> {
   const scores: MessyScore[] = [];
   for (const page of messyPages(which)) scores.push(await scoreMessy(page));
