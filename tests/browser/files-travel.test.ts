@@ -141,7 +141,7 @@ describe('a maker file at an address', () => {
     await page.getByText('Complete: listings are read with it.').waitFor();
     serve(second);
     await button('Look for changes now').click();
-    await page.getByText('5 changes wait, and nothing of it is used yet.').waitFor();
+    await page.getByText('5 changes wait; not used yet.').waitFor();
     await years('QA').getByText('Workshop QA in Portugal: you changed it too').waitFor();
     expect(await years('QA').locator('label').allTextContents()).toEqual([
       'Mine: Used: 1979 – still ',

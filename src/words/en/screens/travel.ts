@@ -32,7 +32,7 @@ export const travelStrings = {
   waiting: (number: number, day: string) =>
     number === 0
       ? `Nothing is waiting. Last asked on ${day}.`
-      : `${count(number, 'change waits', 'changes wait')}, and nothing of it is used yet.`,
+      : `${count(number, 'change waits', 'changes wait')}; not used yet.`,
   waitingShort: (number: number) => (number === 0 ? '' : `${count(number, 'change waits', 'changes wait')}.`),
   fromHost: (host: string) => `From ${host}.`,
   lastFailed: 'The last time nothing could be fetched: open it to see why.',
