@@ -15,6 +15,8 @@ export interface CaseHead {
   open: Finding[];
   /** Whether the buyer set aside something that speaks against the piece: it stands below, and is not gone. */
   aside: boolean;
+  /** Whether the buyer measured something on the photos. */
+  measured: boolean;
   notLookedAt: {
     /** Places on the page, from 1, of the photos without a reading. */
     photos: number[];
@@ -37,6 +39,7 @@ export function headOf(kase: Case): CaseHead {
     against: findings.filter(({ kind }) => kind === 'contradiction' || kind === 'doubt'),
     open: findings.filter(({ kind }) => kind === 'gap'),
     aside: setAsideIn(kase).some(({ finding: { kind } }) => kind === 'contradiction' || kind === 'doubt'),
+    measured: kase.observations !== undefined,
     notLookedAt: {
       photos: kase.listing.photos.flatMap(({ id }, index) => (read.has(id) ? [] : [index + 1])),
       failed: kase.outcomes.flatMap((outcome) => (outcome.outcome === 'failed' ? [outcome.check] : [])),

@@ -7,8 +7,10 @@ import { chosenLanguage, strings } from './screens';
 export type HeadLine = 'against' | 'open' | 'not-looked-at';
 
 /** A head as far as its sentences need it: a saved one holds no more of its findings. */
-type KeptHead = Pick<CaseHead, 'aside' | 'notLookedAt'> &
-  Record<'against' | 'open', Pick<Finding, 'check' | 'kind' | 'data'>[]>;
+type KeptHead = Pick<CaseHead, 'aside' | 'notLookedAt'> & { measured?: boolean } & Record<
+    'against' | 'open',
+    Pick<Finding, 'check' | 'kind' | 'data'>[]
+  >;
 
 /** The sentences of one line, and whether more of the kind stands below. */
 export interface HeadSaid {
@@ -23,7 +25,7 @@ export interface HeadSaid {
  * The three lines of a case's head, always all three and always in words: a case in which nothing was found still says
  * what nobody has looked at. `most` sentences of a kind stand there, and that there are more is said.
  */
-export function sayHead({ against, open, aside, notLookedAt }: KeptHead, most = 2): HeadSaid[] {
+export function sayHead({ against, open, aside, measured = false, notLookedAt }: KeptHead, most = 2): HeadSaid[] {
   const words = strings.head;
   const language = chosenLanguage();
   const some = (sentences: string[]) =>
@@ -44,7 +46,7 @@ export function sayHead({ against, open, aside, notLookedAt }: KeptHead, most = 
           ),
         ]
       : []),
-    words.never,
+    measured ? words.onlyMarked : words.never,
   ];
   return [
     {

@@ -27,6 +27,14 @@ describe('the head of a case', () => {
     });
   });
 
+  it('says of what the buyer measured that it was measured, and of nothing else', () => {
+    const measured = buildCase(inputOf(rowNamed('Five stitches counted')));
+    expect(measured.observations).not.toBeUndefined();
+    expect(lines(measured)['not-looked-at']?.at(-1)).toBe(
+      'Who made it: no photo can show that. Leather, stitches, metal, colours: measured only where you marked them.',
+    );
+  });
+
   it('puts what weighs most first, two sentences of a kind at most, and says that more is below', () => {
     const kase = buildCase(inputOf(rowNamed('Nothing but a title')));
     const { open } = lines(kase);

@@ -85,6 +85,8 @@ export const screens: ScreenWords = {
     untold: (reasons, more) =>
       `Manches ließ sich nicht sagen: ${reasons.join('; ')}${more ? '; weiter unten mehr' : ''}.`,
     never: 'Wer es gemacht hat: Das kann kein Foto zeigen. Leder, Stiche, Metall, Farben: nicht gemessen.',
+    onlyMarked:
+      'Wer es gemacht hat: Das kann kein Foto zeigen. Leder, Stiche, Metall, Farben: nur gemessen, wo Sie es markiert haben.',
   },
   findings: {
     title: 'Befunde',

@@ -84,6 +84,8 @@ export const screens = {
     untold: (reasons: string[], more: boolean) =>
       `Some could not be told: ${reasons.join('; ')}${more ? '; more below' : ''}.`,
     never: 'Who made it: no photo can show that. Leather, stitches, metal, colours: not measured.',
+    onlyMarked:
+      'Who made it: no photo can show that. Leather, stitches, metal, colours: measured only where you marked them.',
   },
   findings: {
     title: 'Findings',
