@@ -1,6 +1,6 @@
-import { greyOf } from '../grey';
-import type { GreyImage, PixelImage, Point } from '../types';
+import type { PixelImage, Point } from '../types';
 import { measureDifference, measureLab } from './colour';
+import { type MarkedPhoto, markedPhoto } from './marked-photo';
 import type { Mark, Measurable, Measure, NotMeasured } from './measure-types';
 import { measurePanel } from './panel';
 import { measureStitches } from './stitch';
@@ -28,19 +28,22 @@ const handWithin = 0.015;
  * What the marks on a photo measure, in their order; a `white` measures nothing and serves those of its photo. Pure: the
  * same pixels and marks give the same measures.
  */
-export function measureMarks(image: PixelImage, marks: readonly Mark[]): Measure[] {
+export const measureMarks = (image: PixelImage, marks: readonly Mark[]): Measure[] =>
+  measureOn(markedPhoto(image), marks);
+
+/** The same for one of several times on the same photo. */
+export function measureOn(photo: MarkedPhoto, marks: readonly Mark[]): Measure[] {
   const white = marks.find(({ what }) => what === 'white')?.points ?? null;
-  const grey = greyOf(image);
-  return marks.flatMap((mark) => (mark.what === 'white' ? [] : [measureOf(image, grey, mark, mark.what, white)]));
+  return marks.flatMap((mark) => (mark.what === 'white' ? [] : [measureOf(photo, mark, mark.what, white)]));
 }
 
 function measureOf(
-  image: PixelImage,
-  grey: GreyImage,
-  { points, within = handWithin * Math.max(image.width, image.height) }: Mark,
+  photo: MarkedPhoto,
+  { points, within }: Mark,
   what: Measurable,
   white: readonly Point[] | null,
 ): Measure {
+  const { image } = photo;
   const refused = (why: NotMeasured): Measure => ({
     what,
     value: null,
@@ -50,7 +53,8 @@ function measureOf(
     why,
   });
   if (!takes[what](points.length)) return refused('points');
-  const reach = within + 1;
+  const off = within ?? handWithin * Math.max(image.width, image.height);
+  const reach = off + 1;
   const far = ({ x, y }: Point): boolean =>
     x < -reach || y < -reach || x > image.width + reach || y > image.height + reach;
   if (points.some(far)) return refused('outside');
@@ -63,8 +67,8 @@ function measureOf(
     case 'pitch':
     case 'evenness':
     case 'slant':
-      return measureStitches(what, grey, points, within);
+      return measureStitches(what, photo, points, off);
     default:
-      return measurePanel(what, grey, points, within);
+      return measurePanel(what, photo, points, off);
   }
 }

@@ -1,6 +1,7 @@
 import type { PixelImage, Point } from '../../types';
 import { scaledWhere } from '../../where';
-import { measureMarks } from '..';
+import { measureOn } from '..';
+import { type MarkedPhoto, markedPhoto } from '../marked-photo';
 import type { Mark, Measurable, Measure } from '../measure-types';
 import type { HandMark, HandMeasure, MarkKind, MeasuredByHand, NotMeasuredByHand } from './hand-types';
 import { type Length, type PixelMark, type Scale, scaleOfCard, scaleOfRuler } from './scale';
@@ -32,7 +33,7 @@ export function measureHandMarks(image: PixelImage, marks: readonly HandMark[], 
     const points = mark.points.map(({ x, y }) => ({ x: x * image.width, y: y * image.height }));
     return { ...mark, points, within: mark.within * longer };
   });
-  const room: Room = { image, marks: placed, known: scaleAmong(placed) };
+  const room: Room = { photo: markedPhoto(image), marks: placed, known: scaleAmong(placed) };
   return placed.map((mark) =>
     measuresOf(mark, room).map((measure) => ({
       ...inPixelsOf(scale, measure),
@@ -42,7 +43,7 @@ export function measureHandMarks(image: PixelImage, marks: readonly HandMark[], 
 }
 
 interface Room {
-  image: PixelImage;
+  photo: MarkedPhoto;
   marks: readonly Placed[];
   known: Scale | null;
 }
@@ -81,7 +82,7 @@ function measuresOf(mark: Placed, room: Room): HandMeasure[] {
 
 /** Measures at points; a hand's white serves those of colour. */
 function at(
-  { image, marks }: Room,
+  { photo, marks }: Room,
   { kind, within }: Placed,
   whats: readonly Measurable[],
   points: readonly Point[],
@@ -89,7 +90,7 @@ function at(
   const white = marks.find((one) => one.kind === 'white');
   const needed: Mark[] = white && kind === 'patch' ? [{ what: 'white', points: [...white.points] }] : [];
   const made = whats.map((what): Mark => ({ what, points: [...points], ...(kind === 'patch' ? {} : { within }) }));
-  return measureMarks(image, [...needed, ...made]);
+  return measureOn(photo, [...needed, ...made]);
 }
 
 /** What is told only against the photo's first panel. */

@@ -1,6 +1,5 @@
 import type { NotMeasured } from '../measure-types';
 import { bestMatch, type Cell, foldCell } from './cell';
-import { latticeOf } from './lattice';
 import type { Panel } from './panel';
 
 /** Least likeness of two panels of one pattern, and by how much one way must be more alike than the other. Found on drawn panels. */
@@ -19,7 +18,7 @@ export function backTurned(front: Panel, back: Panel): 'turned' | 'upright' | No
   return turned > upright ? 'turned' : 'upright';
 }
 
-function cellOf({ image }: Panel): Cell | null {
-  const { across, down } = latticeOf(image);
+function cellOf({ image, lattice }: Panel): Cell | null {
+  const { across, down } = lattice();
   return across === null || down === null ? null : foldCell(image, across, down, () => true);
 }

@@ -1,15 +1,15 @@
-import type { GreyImage, Point, Quad } from '../../types';
+import type { Point, Quad } from '../../types';
+import type { MarkedPhoto } from '../marked-photo';
 import type { Measurable, Measure, NotMeasured } from '../measure-types';
 import { backTurned } from './back';
-import { latticeOf } from './lattice';
 import { mirrorOff, motifOff, type Off } from './mirror';
-import { type Panel, rectified } from './panel';
+import type { Panel } from './panel';
 import { seamOff } from './seam';
 
 export type OfPanels = Extract<Measurable, 'repeat-x' | 'repeat-y' | 'mirror-off' | 'motif-off' | 'back' | 'seam-off'>;
 
 /** A measure of a printed or woven pattern on a panel whose corners were marked. */
-export function measurePanel(what: OfPanels, grey: GreyImage, points: readonly Point[], within: number): Measure {
+export function measurePanel(what: OfPanels, photo: MarkedPhoto, points: readonly Point[], within: number): Measure {
   const quad = points.slice(0, 4) as unknown as Quad;
   const refused = (why: NotMeasured, where = quad): Measure => ({
     what,
@@ -19,7 +19,7 @@ export function measurePanel(what: OfPanels, grey: GreyImage, points: readonly P
     where: { form: 'quad', points: where },
     why,
   });
-  const panel = rectified(grey, quad, within);
+  const panel = photo.panel(quad, within);
   if (panel === null) return refused('small');
   const where = { form: 'quad' as const, points: panel.snapped.quad };
   if (what === 'repeat-x' || what === 'repeat-y') {
@@ -27,7 +27,7 @@ export function measurePanel(what: OfPanels, grey: GreyImage, points: readonly P
     return repeat === null ? refused('no-repeat', where.points) : { what, ...repeat, unit: 'px', where };
   }
   if (what === 'back') {
-    const back = rectified(grey, points.slice(4, 8) as unknown as Quad, within);
+    const back = photo.panel(points.slice(4, 8) as unknown as Quad, within);
     const told = back === null ? 'small' : backTurned(panel, back);
     return told === 'turned' || told === 'upright'
       ? { what, value: told, uncertainty: null, unit: null, where }
@@ -51,11 +51,10 @@ function offOf(
 
 /** The repeat across or down in pixels of the photo, on a panel whose sides are as long as opposite ones are on the average. */
 function repeatOf(
-  { image, across, down, snapped }: Panel,
+  { image, across, down, snapped, lattice }: Panel,
   level: boolean,
 ): { value: number; uncertainty: number } | null {
-  const lattice = latticeOf(image);
-  const step = level ? lattice.across : lattice.down;
+  const step = level ? lattice().across : lattice().down;
   if (step === null) return null;
   const value = Math.hypot((step.x * across) / image.width, (step.y * down) / image.height);
   const [top, right, bottom, left] = snapped.within;

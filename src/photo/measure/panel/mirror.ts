@@ -1,7 +1,7 @@
 import type { Point } from '../../types';
 import type { NotMeasured } from '../measure-types';
 import { bestMatch, type Cell, foldCell } from './cell';
-import { type Lattice, latticeOf, type Step } from './lattice';
+import type { Lattice, Step } from './lattice';
 import { intoPanel, type Panel } from './panel';
 
 export interface Off {
@@ -43,8 +43,8 @@ export function motifOff(panel: Panel, motif: Point): Off | NotMeasured {
   return offBy(panel, axes, 1, axes.place + Math.round(2 * ahead) / 2);
 }
 
-function axesOf({ image }: Panel): Axes | NotMeasured {
-  const lattice = latticeOf(image);
+function axesOf({ image, lattice: found }: Panel): Axes | NotMeasured {
+  const lattice = found();
   const { across, down, staggered } = lattice;
   if (across === null || down === null) return 'no-repeat';
   const fold = (holds: (x: number, y: number) => boolean): Cell | null => foldCell(image, across, down, holds);

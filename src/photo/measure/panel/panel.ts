@@ -1,6 +1,8 @@
 import { boxDeviation, boxMean } from '../../contrast';
 import type { GreyImage, Point, Quad } from '../../types';
 import { projectionOnto, quadSize, warpQuad } from '../../warp';
+import { once } from '../once';
+import { type Lattice, latticeOf } from './lattice';
 import { type Snapped, snapQuad } from './snap';
 
 /** A panel seen straight on, light that falls off taken out. */
@@ -10,6 +12,8 @@ export interface Panel {
   /** The panel's own size: the mean lengths of its opposite sides, pixels of the photo. */
   across: number;
   down: number;
+  /** How its pattern repeats. */
+  lattice: () => Lattice;
 }
 
 /** Longest side that a panel is looked at in, pixels. */
@@ -21,8 +25,10 @@ export function rectified(grey: GreyImage, marked: Quad, within: number): Panel 
   const { across, down } = quadSize(snapped.quad);
   if (!(across >= 40 && down >= 40)) return null;
   const share = Math.min(1, longest / Math.max(across, down));
-  const image = warpQuad(grey, snapped.quad, Math.round(across * share), Math.round(down * share));
-  return image === null ? null : { image: evened(image), snapped, across, down };
+  const straight = warpQuad(grey, snapped.quad, Math.round(across * share), Math.round(down * share));
+  if (straight === null) return null;
+  const image = evened(straight);
+  return { image, snapped, across, down, lattice: once(() => latticeOf(image)) };
 }
 
 /** Mean 0 everywhere over a quarter of the panel, and contrast as at the others. */

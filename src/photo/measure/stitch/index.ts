@@ -1,14 +1,20 @@
-import type { GreyImage, Point } from '../../types';
+import type { Point } from '../../types';
+import type { MarkedPhoto } from '../marked-photo';
 import type { Measurable, Measure } from '../measure-types';
-import { findStitches, type Stitches } from './count';
+import type { Stitches } from './count';
 import { evennessOf, slantOf } from './shape';
 
 type OfStitches = Extract<Measurable, 'count' | 'pitch' | 'evenness' | 'slant'>;
 
 /** A measure of the stitches along a marked line; none where no stitches are told from their ground. */
-export function measureStitches(what: OfStitches, grey: GreyImage, points: readonly Point[], within: number): Measure {
+export function measureStitches(
+  what: OfStitches,
+  photo: MarkedPhoto,
+  points: readonly Point[],
+  within: number,
+): Measure {
   const [from, to] = [points[0]!, points.at(-1)!];
-  const found = findStitches(grey, from, to, within);
+  const found = photo.stitches(from, to, within);
   const where = { form: 'line' as const, points: found?.ends ?? ([from, to] as [Point, Point]) };
   if (found === null) return { what, value: null, uncertainty: null, unit: null, where, why: 'no-stitches' };
   return { what, ...measuredAs(what, found), where };
