@@ -1,7 +1,7 @@
 import type { PixelImage, Point } from '../types';
 import { measureDifference, measureLab } from './colour';
 import { type MarkedPhoto, markedPhoto } from './marked-photo';
-import type { Mark, Measurable, Measure, NotMeasured } from './measure-types';
+import { type Mark, type Measurable, type Measure, notMeasured } from './measure-types';
 import { measurePanel } from './panel';
 import { measureStitches } from './stitch';
 
@@ -44,20 +44,12 @@ function measureOf(
   white: readonly Point[] | null,
 ): Measure {
   const { image } = photo;
-  const refused = (why: NotMeasured): Measure => ({
-    what,
-    value: null,
-    uncertainty: null,
-    unit: null,
-    where: null,
-    why,
-  });
-  if (!takes[what](points.length)) return refused('points');
+  if (!takes[what](points.length)) return notMeasured(what, 'points');
   const off = within ?? handWithin * Math.max(image.width, image.height);
   const reach = off + 1;
   const far = ({ x, y }: Point): boolean =>
     x < -reach || y < -reach || x > image.width + reach || y > image.height + reach;
-  if (points.some(far)) return refused('outside');
+  if (points.some(far)) return notMeasured(what, 'outside');
   switch (what) {
     case 'lab':
       return measureLab(image, points, white);

@@ -1,5 +1,5 @@
 import type { PixelImage, Point } from '../../types';
-import type { Measure, NotMeasured } from '../measure-types';
+import { type Measure, type NotMeasured, notMeasured } from '../measure-types';
 import { adapted } from './adapted';
 import { ciede2000 } from './ciede2000';
 import { type Lab, type Light, labOf } from './lab';
@@ -19,7 +19,7 @@ const cardLight = 0.93;
 export function measureLab(image: PixelImage, points: readonly Point[], white: readonly Point[] | null): Measure {
   const outline = outlineOf(points, image);
   const where = { form: 'polygon' as const, points: outline };
-  const no = (why: NotMeasured): Measure => ({ what: 'lab', value: null, uncertainty: null, unit: null, where, why });
+  const no = (why: NotMeasured): Measure => notMeasured('lab', why, where);
   if (white === null) return no('no-white');
   const patch = fitPatch(image, outline);
   const card = fitPatch(image, outlineOf(white, image));
@@ -39,14 +39,7 @@ export function measureDifference(
 ): Measure {
   const half = points.length / 2;
   const where = { form: 'polygon' as const, points: [...points] };
-  const no = (why: NotMeasured): Measure => ({
-    what: 'difference',
-    value: null,
-    uncertainty: null,
-    unit: null,
-    where,
-    why,
-  });
+  const no = (why: NotMeasured): Measure => notMeasured('difference', why, where);
   if (!Number.isInteger(half)) return no('points');
   const one = fitPatch(image, outlineOf(points.slice(0, half), image));
   const other = fitPatch(image, outlineOf(points.slice(half), image));

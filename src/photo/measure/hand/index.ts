@@ -2,9 +2,9 @@ import type { PixelImage, Point } from '../../types';
 import { scaledWhere } from '../../where';
 import { measureOn } from '..';
 import { type MarkedPhoto, markedPhoto } from '../marked-photo';
-import type { Mark, Measurable, Measure } from '../measure-types';
-import type { HandMark, HandMeasure, MarkKind, MeasuredByHand, NotMeasuredByHand } from './hand-types';
-import { type Length, type PixelMark, type Scale, scaleOfCard, scaleOfRuler } from './scale';
+import { type Mark, type Measurable, type Measure, notMeasured } from '../measure-types';
+import type { HandMark, HandMeasure, MarkKind } from './hand-types';
+import { distance, type Length, type PixelMark, type Scale, scaleOfCard, scaleOfRuler } from './scale';
 
 /** Points that a mark of each kind has; a polygon may have more. */
 export const pointsOf: Readonly<Record<MarkKind, number>> = {
@@ -72,7 +72,7 @@ function measuresOf(mark: Placed, room: Room): HandMeasure[] {
     case 'white':
       return [];
     case 'length':
-      return [lengthOf('length', mark.points, mark.within, room.known)];
+      return [lengthOf(mark, room.known)];
     case 'ruler':
       return [scaleMeasure(scaleOfRuler(mark), mark)];
     case 'card':
@@ -96,7 +96,7 @@ function at(
 /** What is told only against the photo's first panel. */
 function ofPanel(mark: Placed, room: Room, what: 'back' | 'motif-off' | 'seam-off'): HandMeasure[] {
   const panel = room.marks.find(({ kind }) => kind === 'panel');
-  if (!panel) return [refused(what, 'no-panel')];
+  if (!panel) return [notMeasured(what, 'no-panel')];
   const within = Math.max(panel.within, mark.within);
   const measures = at(room, { ...mark, within }, [what], [...panel.points, ...mark.points]);
   return measures.map((measure) => ({ ...measure, against: panel.number }));
@@ -108,7 +108,7 @@ function stitches(mark: Placed, room: Room): HandMeasure[] {
   if (count?.value === null) return [count];
   const row = pitch?.where?.points;
   if (!room.known || typeof pitch?.value !== 'number' || !row?.[1]) return measures;
-  const pixels = Math.hypot(row[1].x - row[0].x, row[1].y - row[0].y);
+  const pixels = distance(row[0], row[1]);
   // Its ends went to holes: they are no further off than a part of a stitch.
   const length = room.known.between(row[0], row[1], pitch.value / 8);
   if (!length) return measures;
@@ -146,18 +146,19 @@ function sides({ points, within }: Placed, known: Scale | null): HandMeasure[] {
   ];
 }
 
-function lengthOf(what: 'length', points: readonly Point[], within: number, known: Scale | null): HandMeasure {
+function lengthOf({ points, within }: Placed, known: Scale | null): HandMeasure {
+  const what = 'length';
   const [from, to] = points;
-  if (!from || !to) return refused(what, 'points');
+  if (!from || !to) return notMeasured(what, 'points');
   const where = { form: 'line' as const, points: [from, to] as [Point, Point] };
   const length = known?.between(from, to, within);
   if (length) return { what, ...length, unit: 'mm', where };
-  const value = Math.hypot(to.x - from.x, to.y - from.y);
+  const value = distance(from, to);
   return { what, value, uncertainty: Math.SQRT2 * within, unit: 'px', where };
 }
 
 function scaleMeasure(scale: Scale | null, { points, kind }: Placed): HandMeasure {
-  if (!scale) return refused('scale', kind === 'ruler' ? 'no-length' : 'points');
+  if (!scale) return notMeasured('scale', kind === 'ruler' ? 'no-length' : 'points');
   const [a, b, c, d] = points;
   const where =
     a && b && c && d
@@ -165,15 +166,6 @@ function scaleMeasure(scale: Scale | null, { points, kind }: Placed): HandMeasur
       : { form: 'line' as const, points: [a!, b!] as [Point, Point] };
   return { what: 'scale', ...scale.atItself, unit: 'mm-per-px', where };
 }
-
-const refused = (what: MeasuredByHand, why: NotMeasuredByHand): HandMeasure => ({
-  what,
-  value: null,
-  uncertainty: null,
-  unit: null,
-  where: null,
-  why,
-});
 
 /** Very large photos are measured smaller than they are; what is said of them is in their own pixels. */
 function inPixelsOf(scale: number, measure: HandMeasure): HandMeasure {

@@ -1,6 +1,6 @@
 import type { Point, Quad } from '../../types';
 import type { MarkedPhoto } from '../marked-photo';
-import type { Measurable, Measure, NotMeasured } from '../measure-types';
+import { type Measurable, type Measure, type NotMeasured, notMeasured } from '../measure-types';
 import { backTurned } from './back';
 import { mirrorOff, motifOff, type Off } from './mirror';
 import type { Panel } from './panel';
@@ -11,14 +11,7 @@ export type OfPanels = Extract<Measurable, 'repeat-x' | 'repeat-y' | 'mirror-off
 /** A measure of a printed or woven pattern on a panel whose corners were marked. */
 export function measurePanel(what: OfPanels, photo: MarkedPhoto, points: readonly Point[], within: number): Measure {
   const quad = points.slice(0, 4) as unknown as Quad;
-  const refused = (why: NotMeasured, where = quad): Measure => ({
-    what,
-    value: null,
-    uncertainty: null,
-    unit: null,
-    where: { form: 'quad', points: where },
-    why,
-  });
+  const refused = (why: NotMeasured, points = quad): Measure => notMeasured(what, why, { form: 'quad', points });
   const panel = photo.panel(quad, within);
   if (panel === null) return refused('small');
   const where = { form: 'quad' as const, points: panel.snapped.quad };

@@ -1,6 +1,6 @@
 import type { Point } from '../../types';
 import type { MarkedPhoto } from '../marked-photo';
-import type { Measurable, Measure } from '../measure-types';
+import { type Measurable, type Measure, notMeasured } from '../measure-types';
 import type { Stitches } from './count';
 import { evennessOf, slantOf } from './shape';
 
@@ -16,7 +16,7 @@ export function measureStitches(
   const [from, to] = [points[0]!, points.at(-1)!];
   const found = photo.stitches(from, to, within);
   const where = { form: 'line' as const, points: found?.ends ?? ([from, to] as [Point, Point]) };
-  if (found === null) return { what, value: null, uncertainty: null, unit: null, where, why: 'no-stitches' };
+  if (found === null) return notMeasured(what, 'no-stitches', where);
   return { what, ...measuredAs(what, found), where };
 }
 
