@@ -7,6 +7,7 @@ export { measureMarks } from './measure';
 export { ciede2000 } from './measure/colour/ciede2000';
 export { measureHandMarks, pointsOf } from './measure/hand';
 export {
+  cardMm,
   type HandMark,
   type HandMeasure,
   handMarkSchema,
@@ -28,6 +29,7 @@ export { resizeGrey, resizePixels, sizeWithin } from './resize';
 export type { GreyImage, PixelImage, Point, Quad } from './types';
 export type { Projection } from './warp';
 export {
+  backOf,
   cropGrey,
   cropPixels,
   project,

@@ -38,6 +38,22 @@ export function project(projection: Projection, x: number, y: number): Point {
   return { x: (a * x + b * y + c) / scale, y: (d * x + e * y + f) / scale };
 }
 
+/** The way back of a projection; null where (0, 0) comes from infinitely far away, so that no last entry can be 1. */
+export function backOf([a, b, c, d, e, f, g, h]: Projection): Projection | null {
+  const last = a * e - b * d;
+  if (!(Math.abs(last) > 1e-9)) return null;
+  return [
+    (e - f * h) / last,
+    (c * h - b) / last,
+    (b * f - c * e) / last,
+    (f * g - d) / last,
+    (a - c * g) / last,
+    (c * d - a * f) / last,
+    (d * h - e * g) / last,
+    (b * g - a * h) / last,
+  ];
+}
+
 /** Value between the four pixels around a point; outside the image the nearest edge pixel counts. */
 export function sampleGrey(image: GreyImage, x: number, y: number): number {
   const { width, height, data } = image;

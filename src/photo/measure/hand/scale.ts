@@ -1,5 +1,5 @@
 import type { Point, Quad } from '../../types';
-import { project, projectionOnto } from '../../warp';
+import { backOf, project, projectionOnto } from '../../warp';
 import { cardMm } from './hand-types';
 
 /** A mark with its points and their half-width in pixels. */
@@ -61,8 +61,8 @@ function lengthByCard(corners: readonly Point[], a: Point, b: Point): number | n
   const quad = corners as unknown as Quad;
   const { width, height } = isLong(quad) ? cardMm : { width: cardMm.height, height: cardMm.width };
   const projection = projectionOnto(quad, width, height);
-  if (projection === null) return null;
-  const ground = backOf(projection);
+  const ground = projection && backOf(projection);
+  if (ground === null) return null;
   const [from, to] = [project(ground, a.x, a.y), project(ground, b.x, b.y)];
   const length = distance(from, to);
   return Number.isFinite(length) ? length : null;
@@ -70,23 +70,6 @@ function lengthByCard(corners: readonly Point[], a: Point, b: Point): number | n
 
 function isLong([a, b, c, d]: Quad): boolean {
   return distance(a, b) + distance(d, c) >= distance(a, d) + distance(b, c);
-}
-
-type Projection = NonNullable<ReturnType<typeof projectionOnto>>;
-
-/** The way back of a projection: photo → plane. */
-function backOf([a, b, c, d, e, f, g, h]: Projection): Projection {
-  const last = a * e - b * d;
-  return [
-    (e - f * h) / last,
-    (c * h - b) / last,
-    (b * f - c * e) / last,
-    (f * g - d) / last,
-    (a - c * g) / last,
-    (c * d - a * f) / last,
-    (d * h - e * g) / last,
-    (b * g - a * h) / last,
-  ];
 }
 
 /** A value of points, and how far it is off when each of these is: coordinates err by themselves, so their squares add up. */
