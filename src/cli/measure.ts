@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import * as z from 'zod';
-import { type Mark, type Measure, markSchema, measureMarks, scaledWhere } from '../photo';
+import { inPixelsOf, type Mark, type Measure, markSchema, measureMarks, scaledWhere } from '../photo';
 import type { Problem } from '../problem';
 import { openPhotoFile } from './photo-file';
 import { runMain } from './run-main';
@@ -39,18 +39,11 @@ async function measured(file: string, marks: readonly Mark[]): Promise<Result> {
     points: mark.points.map(({ x, y }) => ({ x: x / scale, y: y / scale })),
     ...(mark.within !== undefined && { within: mark.within / scale }),
   }));
-  return { file, measures: measureMarks(image, scaled).map((measure) => inPixelsOf(scale, measure)) };
-}
-
-/** Very large photos are measured smaller than they are; what is said of them is in their own pixels. */
-function inPixelsOf(scale: number, measure: Measure): Measure {
-  const { value, uncertainty, unit, where } = measure;
-  return {
-    ...measure,
-    ...(unit === 'px' &&
-      typeof value === 'number' && { value: value * scale, uncertainty: (uncertainty ?? 0) * scale }),
-    where: where === null ? null : scaledWhere(where, scale, scale),
-  };
+  const measures = measureMarks(image, scaled).map((measure) => ({
+    ...inPixelsOf(scale, measure),
+    where: measure.where && scaledWhere(measure.where, scale, scale),
+  }));
+  return { file, measures };
 }
 
 const asWords = ({ file, measures, problem }: Result): string =>

@@ -16,6 +16,7 @@ export {
   markKinds,
   type NotMeasuredByHand,
 } from './measure/hand/hand-types';
+export { inPixelsOf } from './measure/in-pixels';
 export { type Mark, type Measure, markSchema } from './measure/measure-types';
 export type { Observation, Where } from './observation-types';
 export { observe, observersOfPrint, type Seen } from './observe';

@@ -1,6 +1,7 @@
 import type { PixelImage, Point } from '../../types';
 import { scaledWhere } from '../../where';
 import { measureOn } from '..';
+import { inPixelsOf } from '../in-pixels';
 import { type MarkedPhoto, markedPhoto } from '../marked-photo';
 import { type Mark, type Measurable, type Measure, notMeasured } from '../measure-types';
 import type { HandMark, HandMeasure, MarkKind } from './hand-types';
@@ -165,12 +166,4 @@ function scaleMeasure(scale: Scale | null, { points, kind }: Placed): HandMeasur
       ? { form: 'quad' as const, points: [a, b, c, d] as [Point, Point, Point, Point] }
       : { form: 'line' as const, points: [a!, b!] as [Point, Point] };
   return { what: 'scale', ...scale.atItself, unit: 'mm-per-px', where };
-}
-
-/** Very large photos are measured smaller than they are; what is said of them is in their own pixels. */
-function inPixelsOf(scale: number, measure: HandMeasure): HandMeasure {
-  const { value, uncertainty, unit } = measure;
-  const by = unit === 'px' ? scale : unit === 'mm-per-px' ? 1 / scale : 1;
-  if (by === 1 || typeof value !== 'number') return measure;
-  return { ...measure, value: value * by, uncertainty: (uncertainty ?? 0) * by };
 }
