@@ -6,6 +6,7 @@ import {
   measureHandMarks,
   type PixelImage,
   type Point,
+  type Quad,
 } from '../../../../src/photo';
 import { project, projectionOnto } from '../../../../src/photo/warp';
 import { panelScene } from '../../../measure/panel-truth';
@@ -38,6 +39,11 @@ const line = (x0: number, y0: number, x1: number, y1: number): Point[] => [
   { x: x0, y: y0 },
   { x: x1, y: y1 },
 ];
+/** Where a plane of 200 × 150 mm shows its points, by where its corners are seen. */
+const planeAt = (...corners: [x: number, y: number][]) => {
+  const view = projectionOnto(corners.map(([x, y]) => ({ x, y })) as unknown as Quad, 200, 150)!;
+  return (x: number, y: number): Point => project(view, x, y);
+};
 /** The first measure at one of the marks. */
 const at = (image: PixelImage, marks: HandMark[], which: number): HandMeasure =>
   measureHandMarks(image, marks)[which]![0]!;
@@ -68,17 +74,7 @@ describe('lengths', () => {
 
   it('are in millimetres of the card’s plane, from whichever side it is seen', () => {
     // A plane of millimetres seen aslant; the card lies at (20, 30) in it, the length is 60 mm.
-    const view = projectionOnto(
-      [
-        { x: 120, y: 90 },
-        { x: 900, y: 160 },
-        { x: 820, y: 720 },
-        { x: 60, y: 600 },
-      ],
-      200,
-      150,
-    )!;
-    const seen = (x: number, y: number) => project(view, x, y);
+    const seen = planeAt([120, 90], [900, 160], [820, 720], [60, 600]);
     const upright = [seen(20, 30), seen(73.98, 30), seen(73.98, 115.6), seen(20, 115.6)];
     const long = [seen(20, 30), seen(105.6, 30), seen(105.6, 83.98), seen(20, 83.98)];
     for (const card of [long, upright]) {
@@ -94,20 +90,11 @@ describe('lengths', () => {
     const within = 0.004;
     // Within, in 95 of 100 cases: 1.96 standard deviations.
     const off = () => (draw.normal() * within * sheet.width) / 1.96;
-    const view = projectionOnto(
-      [
-        { x: 150, y: 120 },
-        { x: 880, y: 200 },
-        { x: 840, y: 700 },
-        { x: 90, y: 620 },
-      ],
-      200,
-      150,
-    )!;
+    const seen = planeAt([150, 120], [880, 200], [840, 700], [90, 620]);
     let held = 0;
     for (let turn = 0; turn < 400; turn++) {
       const set = (x: number, y: number) => {
-        const at = project(view, x, y);
+        const at = seen(x, y);
         return { x: at.x + off(), y: at.y + off() };
       };
       const card = [set(20, 20), set(105.6, 20), set(105.6, 73.98), set(20, 73.98)];
