@@ -5,7 +5,7 @@ import { kit, strings } from '../../words';
 import { numberOf } from '../number-of';
 import type { ByHand } from '../parts/by-hand';
 import { ProblemNote } from '../parts/ProblemNote';
-import { Keys, ViewTools } from './BenchTools';
+import { Keys, plainLight, ViewTools } from './BenchTools';
 import { MarkSheet } from './MarkSheet';
 import { firstPoints, isStraightened, nextNumber, placed, withinAt } from './new-mark';
 import { PhotoStage } from './PhotoStage';
@@ -26,8 +26,6 @@ interface Props {
   useFileOf: UseFileOf;
 }
 
-/** Light as the file has it. */
-const plainLight = { brightness: 1, contrast: 1 };
 const sideMost = { width: 320, height: 320 };
 
 /** One photo at its own pixels, with everything that a hand marks and measures on it. */

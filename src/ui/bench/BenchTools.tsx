@@ -1,10 +1,12 @@
 import { kit, strings } from '../../words';
 import type { Stage } from './use-stage';
 
-interface Light {
+export interface Light {
   brightness: number;
   contrast: number;
 }
+/** Light as the file has it. */
+export const plainLight: Light = { brightness: 1, contrast: 1 };
 
 /** How large, how turned and how bright the photo is shown; none of it changes what is measured. */
 export function ViewTools({ stage, light, onLight }: { stage: Stage; light: Light; onLight: (light: Light) => void }) {
@@ -58,7 +60,7 @@ export function ViewTools({ stage, light, onLight }: { stage: Stage; light: Ligh
           type="button"
           class="small"
           onClick={() => {
-            onLight({ brightness: 1, contrast: 1 });
+            onLight(plainLight);
             stage.turnTo(0);
           }}
         >

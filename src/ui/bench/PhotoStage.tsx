@@ -3,6 +3,7 @@ import type { HandMark, Where } from '../../photo';
 import { strings } from '../../words';
 import { Overlay } from '../overlay/Overlay';
 import type { PhotoOnScreen } from '../overlay/on-screen';
+import type { Light } from './BenchTools';
 import { markWords } from './mark-words';
 import { placed, whereOf, withinAt } from './new-mark';
 import type { MeasuredMark } from './use-marks';
@@ -15,10 +16,10 @@ interface Props {
   photo: Size;
   stage: Stage;
   room: RefObject<HTMLElement | null>;
-  light: { brightness: number; contrast: number };
+  light: Light;
   marks: readonly MeasuredMark[];
   chosen: number | null;
-  onChoose: (number: number | null) => void;
+  onChoose: (number: number) => void;
   onMove: (mark: HandMark) => void;
   onRest: () => void;
 }

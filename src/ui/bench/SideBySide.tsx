@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { type Case, marksOnPhoto } from '../../case';
 import type { HandMark } from '../../photo';
 import { strings } from '../../words';
+import { numberOf } from '../number-of';
 import { Slider } from './BenchTools';
 import { isStraightened } from './new-mark';
 import { Straightened } from './Straightened';
@@ -39,8 +40,7 @@ export function SideBySide({ kase, photoId, file, size, marks, useFileOf }: Prop
       : (marksOnPhoto(kase, other)
           .map((one) => one.mark)
           .find(isStraightened) ?? null);
-  const numbers = new Map(kase.listing.photos.map(({ id }, index) => [id, index + 1]));
-  const nameOf = (id: string) => words.photo(numbers.get(id) ?? 0);
+  const nameOf = (id: string) => words.photo(numberOf(kase, id));
   const share = blinks ? Number(isOver) : over;
   const isLaidOver = blinks || over > 0;
   if (kase.listing.photos.length < 2) return null;

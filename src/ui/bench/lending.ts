@@ -8,8 +8,10 @@ import type { ByHand } from '../parts/by-hand';
  */
 const channelName = 'bench';
 
-type ToDesk = { to: 'desk'; key: string } & ({ ask: true } | { correct: NewCorrection } | { undo: string });
-type ToBench = { to: 'bench'; key: string } & ({ kase: Case; photoId: string; photo?: Blob } | { ended: true });
+type Wish = { ask: true } | { correct: NewCorrection } | { undo: string };
+type Loan = { kase: Case; photoId: string; photo?: Blob } | { ended: true };
+type ToDesk = { to: 'desk'; key: string } & Wish;
+type ToBench = { to: 'bench'; key: string } & Loan;
 
 interface Lending {
   kase: Case;
@@ -26,7 +28,7 @@ export function useLending({ kase, files, byHand }: Lending): (photoId: string) 
   /** Which photos are lent, each with the file that it had: another page's photos have the same ids. */
   const lent = useRef(new Map<string, string>());
   const channel = useRef<BroadcastChannel | null>(null);
-  const say = (photoId: string, said: { kase: Case; photoId: string; photo?: Blob } | { ended: true }) =>
+  const say = (photoId: string, said: Loan) =>
     channel.current?.postMessage({ to: 'bench', key: keyOf(desk, photoId), ...said } satisfies ToBench);
 
   useEffect(() => {
@@ -88,8 +90,7 @@ export function useBorrowed(key: string | null): Borrowed {
     setBorrowed({ state: 'waiting' });
     if (key === null) return;
     const channel = new BroadcastChannel(channelName);
-    const say = (said: { ask: true } | { correct: NewCorrection } | { undo: string }) =>
-      channel.postMessage({ to: 'desk', key, ...said } satisfies ToDesk);
+    const say = (said: Wish) => channel.postMessage({ to: 'desk', key, ...said } satisfies ToDesk);
     const byHand: ByHand = {
       type: () => undefined,
       correct: (correct) => say({ correct }),
