@@ -1,4 +1,5 @@
 import type { GreyImage } from '../photo';
+import { bare } from './bare';
 import type { PrintReader } from './engines';
 import { startedPrint } from './print/when-needed';
 import { readPrintedLine } from './read-printed';
@@ -15,11 +16,9 @@ const leastAgreed = 0.4;
 /** Two readers may agree by chance on less. */
 const leastCharacters = 4;
 
-const bare = (text: string): string => text.toUpperCase().replace(/[^A-Z0-9]/g, '');
-
 /** Whether a reading is likely enough, and long enough, to ask a second reader. */
 const mayBeAgreed = ({ text, probability }: Spelt['free']): boolean =>
-  probability >= leastAgreed && bare(text).length >= leastCharacters;
+  probability >= leastAgreed && bare(text.toUpperCase()).length >= leastCharacters;
 
 /** Likely codes that the print engine reads as well are surely read. */
 export async function askPrint(
@@ -38,7 +37,7 @@ export async function askPrint(
 
 /** What a line spells once a second reader read the same; null where it read anything else. */
 export function agreed(lattice: Lattice, { text }: Spelt['free'], other: string): Spelt | null {
-  if (bare(text) !== bare(other)) return null;
+  if (bare(text.toUpperCase()) !== bare(other.toUpperCase())) return null;
   const path = alignment(lattice, text);
   if (path === null) return null;
   const spelt = speltBy({ steps: lattice.steps.map((step, at) => leaning(step, path[at]!)) });

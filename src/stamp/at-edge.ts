@@ -1,5 +1,6 @@
 import { type Point, type Quad, quadBounds, quadSize } from '../photo';
 import { growQuad } from './crop';
+import type { Box } from './engines';
 
 interface Size {
   width: number;
@@ -38,14 +39,6 @@ export function mayGoOn(quad: Quad, middles: readonly number[], photo: Size): bo
   return outside(along(first - next), 0) || outside(along(last + next), 0);
 }
 
-/** A rectangle of a photo, in its pixels. */
-interface Part {
-  x0: number;
-  y0: number;
-  x1: number;
-  y1: number;
-}
-
 /** Share of a line that a part holds before it is the line that is read there, and not the end of a neighbour. */
 const leastHeld = 0.1;
 
@@ -53,7 +46,7 @@ const leastHeld = 0.1;
  * Whether a line seen in a photo would no longer be a whole one if that part alone were read: it is cut, or the part ends
  * within a character of it. Not where the line may go on outside the photo itself. `characters` are what it spells.
  */
-export function isCutBy(part: Part, { quad, characters }: { quad: Quad; characters: number }, photo: Size): boolean {
+export function isCutBy(part: Box, { quad, characters }: { quad: Quad; characters: number }, photo: Size): boolean {
   const middles = Array.from({ length: Math.max(1, characters) }, (_, at) => (at + 0.5) / Math.max(1, characters));
   if (mayGoOn(quad, middles, photo) || heldBy(part, quad) < leastHeld) return false;
   const inside = quad.map(({ x, y }) => ({ x: x - part.x0, y: y - part.y0 })) as Quad;
@@ -61,7 +54,7 @@ export function isCutBy(part: Part, { quad, characters }: { quad: Quad; characte
 }
 
 /** The smallest part that holds both a part and a line, with room for a character at each end of the line. */
-export function withWholeLine(part: Part, quad: Quad, photo: Size): Part {
+export function withWholeLine(part: Box, quad: Quad, photo: Size): Box {
   const { x0, y0, x1, y1 } = quadBounds(growQuad(quad, roomBeside, roomAbove));
   return {
     x0: Math.max(0, Math.min(part.x0, x0)),
@@ -76,7 +69,7 @@ const roomBeside = 1.5;
 const roomAbove = 0.5;
 
 /** Share of a quad's rectangle that lies in a part. */
-function heldBy(part: Part, quad: Quad): number {
+function heldBy(part: Box, quad: Quad): number {
   const box = quadBounds(quad);
   const across = Math.min(part.x1, box.x1) - Math.max(part.x0, box.x0);
   const down = Math.min(part.y1, box.y1) - Math.max(part.y0, box.y0);

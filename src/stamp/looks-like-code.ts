@@ -1,3 +1,5 @@
+import { bare } from './bare';
+
 /** Longest code of letters and digits, and longest running number. Common practice, no source. */
 const longestMixed = 14;
 export const longestNumber = 20;
@@ -5,9 +7,9 @@ export const longestNumber = 20;
 const shareOfNumber = 0.8;
 
 /** Whether a text is short enough for a code: numbers run longer than codes that have letters. */
-export function hasLengthOfCode(bare: string): boolean {
-  const digits = bare.replace(/[^0-9]/g, '').length;
-  return bare.length <= (digits >= shareOfNumber * bare.length ? longestNumber : longestMixed);
+export function hasLengthOfCode(code: string): boolean {
+  const digits = code.replace(/[^0-9]/g, '').length;
+  return code.length <= (digits >= shareOfNumber * code.length ? longestNumber : longestMixed);
 }
 
 /**
@@ -15,7 +17,7 @@ export function hasLengthOfCode(bare: string): boolean {
  * that make up two fifths of it ("CALDERWICK & ROOK" read with an 8 for the & has not). Common practice, no source.
  */
 export function looksLikeCode(text: string): boolean {
-  const bare = text.replace(/[^A-Z0-9]/g, '');
-  const digits = bare.replace(/[^0-9]/g, '').length;
-  return bare.length >= 3 && hasLengthOfCode(bare) && digits >= 2 && digits / bare.length >= 0.4;
+  const code = bare(text);
+  const digits = code.replace(/[^0-9]/g, '').length;
+  return code.length >= 3 && hasLengthOfCode(code) && digits >= 2 && digits / code.length >= 0.4;
 }

@@ -1,3 +1,5 @@
+import { bare } from './bare';
+
 /** Characters with one shape in many faces. Common practice, no source: older stamps strike both with one tool. */
 export const oneShape = [
   ['O', '0'],
@@ -6,4 +8,4 @@ export const oneShape = [
 
 /** The letters and digits of a text, each with one shape for two written as the digit: equal where the shapes are. */
 export const shapesOf = (text: string): string =>
-  oneShape.reduce((shapes, [letter, digit]) => shapes.replaceAll(letter, digit), text.replace(/[^A-Z0-9]/g, ''));
+  oneShape.reduce((shapes, [letter, digit]) => shapes.replaceAll(letter, digit), bare(text));

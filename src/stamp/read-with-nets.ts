@@ -2,6 +2,7 @@ import { type GreyImage, type Quad, quadSize } from '../photo';
 import { askPrint } from './agreed';
 import { lineAround, type PlacedCharacter, placedCharacters } from './align';
 import { mayGoOn } from './at-edge';
+import { bare } from './bare';
 import { cropLine, growQuad } from './crop';
 import type { FoundLine, PrintReader, StampNets } from './engines';
 import { sharedGround } from './find/find-lines';
@@ -200,15 +201,15 @@ function withSignsLeftOpen(
 /** Few stamps lie askew, and much leather does: a few characters seen there have to be sure, more of them likely. */
 const manyCharacters = 5;
 const isNoGrain = ({ text, probability }: FreeText): boolean =>
-  probability >= (text.replace(/[^A-Z0-9]/g, '').length >= manyCharacters ? likely : sure);
+  probability >= (bare(text).length >= manyCharacters ? likely : sure);
 
 /**
  * A second view of a line replaces the first only where it is clearly the surer one: what differs is mostly the box. One
  * that sees the line go on past its box, or spells a part of what is likely read already, saw less of it.
  */
 function isSurer(line: StampLine, other: StampLine): boolean {
-  const bare = ({ free }: StampLine): string => free.text.replace(/[^A-Z0-9]/g, '');
-  const isPiece = bare(line).length < bare(other).length && bare(other).includes(bare(line));
+  const [less, more] = [bare(line.free.text), bare(other.free.text)];
+  const isPiece = less.length < more.length && more.includes(less);
   if ((line.mayGoOn && !other.mayGoOn) || (isPiece && other.free.probability >= likely)) return false;
   return line.free.probability > other.free.probability + 0.1;
 }
@@ -218,7 +219,7 @@ function isSurer(line: StampLine, other: StampLine): boolean {
  * may spell little as well, but then longer texts are likely too.
  */
 function isLoneShape(texts: readonly FreeText[]): boolean {
-  return shareOf(texts, ({ text }) => text.replace(/[^A-Z0-9]/g, '').length >= 3) < 0.2;
+  return shareOf(texts, ({ text }) => bare(text).length >= 3) < 0.2;
 }
 
 /**

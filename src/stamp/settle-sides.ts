@@ -1,4 +1,5 @@
 import { quadSize } from '../photo';
+import { bare } from './bare';
 import { freeTexts } from './free-text';
 import { weighRuns } from './runs';
 import { angleBetween, directionOf, fromOtherSide, isReadFromBothSides } from './sides';
@@ -18,7 +19,7 @@ export function settleSides(lines: readonly StampLine[]): StampLine[] {
     ({ free, otherWay }) =>
       otherWay === undefined &&
       free.probability >= sure &&
-      free.text.replace(/[^A-Z0-9]/g, '').length >= leastCharacters &&
+      bare(free.text).length >= leastCharacters &&
       !isReadFromBothSides(free.text),
   );
   return lines.map((line) => {

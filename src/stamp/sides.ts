@@ -1,4 +1,5 @@
 import { type GreyImage, type Point, type Quad, release, resizeGrey, sampleGrey, sizeWithin } from '../photo';
+import { bare } from './bare';
 
 /** The same line read from its other side: turned by half. */
 export const fromOtherSide = ([a, b, c, d]: Quad): Quad => [c, d, a, b];
@@ -66,7 +67,7 @@ function meanOf({ data }: GreyImage): number {
 const sameUpsideDown = /^[01689HINOSXZMW]+$/;
 
 /** Whether a text may be another text, or the same, seen from the other side. */
-export const isReadFromBothSides = (text: string): boolean => sameUpsideDown.test(text.replace(/[^A-Z0-9]/g, ''));
+export const isReadFromBothSides = (text: string): boolean => sameUpsideDown.test(bare(text));
 
 /** Turn of a line's reading direction, degrees clockwise from the photo's right. */
 export function directionOf([a, b]: Quad): number {
