@@ -1,5 +1,15 @@
 import type { MakerFile } from '../maker/types';
-import { anyOf, findItemCodes, isAboutAnother, phrasePattern, sentenceAround, withoutEnd, wordsOf } from '../text';
+import {
+  anyOf,
+  type Folded,
+  findItemCodes,
+  isAboutAnother,
+  phrasePattern,
+  sentenceAround,
+  sourceRange,
+  withoutEnd,
+  wordsOf,
+} from '../text';
 import { codesByLayout } from './code-by-layout';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import { hasUnitBehind } from './unit-behind';
@@ -18,11 +28,11 @@ const between = new RegExp(
  * on the piece it stands. Common practice, no source.
  */
 const announcement = phrasePattern(wordsOf('code-cue', 'code-noun'));
-const whereItStands = phrasePattern(wordsOf('inside-the-piece'), 'u');
+const setOff = /^([^\d.!?;\n]{2,60}?)(?:[:=]\s{0,2}|["'(「『«]\s?)$/u;
 /** "In the inner pocket is a number: 8 3 0 4 - 1 7": where it stands is said ahead. */
 const behindNoun = /^\s?[:=]?\s?["'(「『«]?\s?$/u;
 /** "En la etiqueta interior pone B18-12", "Label binnenin: "DR 23-08"". */
-const place = phrasePattern(wordsOf('inside-the-piece'));
+const onThePiece = phrasePattern(wordsOf('inside-the-piece'));
 const standsThere = new RegExp(
   `^[^.!?;:,\\n\\d]{0,30}(?:(?:${anyOf(wordsOf('reads-there'))})\\s|[:=]\\s?["'(「『«]?|["「『«])\\s?$`,
   'u',
@@ -32,11 +42,11 @@ const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.matc
 const edition = phrasePattern(wordsOf('limited-edition'), 'u');
 /** "Nº 087/200": a piece of so many. */
 const ofSoMany = /^(\d{1,4})\s?\/\s?(\d{2,4})$/;
-const setOff = /^([^\d.!?;\n]{2,60}?)(?:[:=]\s{0,2}|["'(「『«]\s?)$/u;
 /** "K V 0 9 1 5", "KV 0 9 / 1 5", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
 const codeShape =
   /(?:[A-Z]{2,3}(?= \d )|(?:[A-Z]\.){1,3}(?= \d )|[A-Z0-9] [A-Z0-9])(?: (?:(?<=\d )[-./·] (?=\d))?[A-Z0-9]){2,14}(?![.\-/·]?[A-Z0-9])|\d{1,2} \/ \d{2}(?:\d{2})?(?![.\-/·]?[A-Z0-9])|(?:\([A-Z0-9]\)|\[[A-Z0-9]\]|[A-Z0-9])(?:[.\-/·]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/·]?[A-Z0-9]){0,7}){0,3}/gy;
 const longestGap = 48;
+const longestWay = 72;
 /** Two codes that begin closer than this are one. */
 const leastApart = 12;
 
@@ -69,70 +79,73 @@ function codeAt(text: string, start: number): string | null {
 const opensCode = (text: string, at: number) =>
   /^(?:[A-Z0-9]|\([A-Z0-9]\)[A-Z0-9 ]|\[[A-Z0-9]\][A-Z0-9 ])/.test(text.slice(at, at + 4));
 
-/** Codes quoted after a word that announces them ("date code KV0915", "stamped 854"). */
-function announced(from: Passage): Quoted[] {
-  return [
-    ...codesBehind(from, cue, longestGap, (gap) => between.test(gap)).map((item) => ({ ...item, confidence: 0.85 })),
-    ...codesBehind(from, announcement, longestWay, leadsToCode).map((item) => ({ ...item, confidence: 0.7 })),
-    ...codesBehind(
-      from,
-      announcement,
-      8,
-      (gap, at) => behindNoun.test(gap) && whereItStands.test(aheadOf(from, at)),
-    ).map((item) => ({ ...item, confidence: 0.7 })),
-    ...codesBehind(from, place, longestWay, (gap) => standsThere.test(gap))
-      .filter(({ code }) => unmistakable(code))
-      .map((item) => ({ ...item, confidence: 0.6 })),
-  ];
+interface Way {
+  /** The words that lead to a code. */
+  words: RegExp;
+  /** How far behind them it may begin. */
+  reach: number;
+  /** Whether what stands between leads to it, behind the words at a place of a text. */
+  leads: (gap: string, text: string, at: number) => boolean;
+  confidence: number;
+  /** Which codes are quoted so; any, if absent. */
+  only?: (code: string) => boolean;
 }
+const namesPlace = (words: string): boolean => words.search(onThePiece) >= 0;
+const aheadOf = (text: string, at: number): string =>
+  text.slice(Math.max(sentenceAround(text, at, at).start, at - longestWay), at);
+const ways: readonly Way[] = [
+  { words: cue, reach: longestGap, leads: (gap) => between.test(gap), confidence: 0.85 },
+  {
+    words: announcement,
+    reach: longestWay,
+    leads: (gap) => namesPlace(setOff.exec(gap)?.[1] ?? ''),
+    confidence: 0.7,
+  },
+  {
+    words: announcement,
+    reach: 8,
+    leads: (gap, text, at) => behindNoun.test(gap) && namesPlace(aheadOf(text, at)),
+    confidence: 0.7,
+  },
+  {
+    words: onThePiece,
+    reach: longestWay,
+    leads: (gap) => standsThere.test(gap),
+    confidence: 0.6,
+    only: unmistakable,
+  },
+];
 
 interface Quoted {
   start: number;
   code: string;
   confidence: number;
 }
-const aheadOf = ({ folded: { text } }: Passage, at: number): string =>
-  text.slice(Math.max(sentenceAround(text, at, at).start, at - longestWay), at);
-const longestWay = 72;
-const leadsToCode = (gap: string): boolean => whereItStands.test(setOff.exec(gap)?.[1] ?? '');
 
-/** The first code behind each of the words, if nothing but what `leads` to one stands between. */
-function codesBehind(
-  from: Passage,
-  words: RegExp,
-  reach: number,
-  leads: (gap: string, at: number) => boolean,
-): { start: number; code: string }[] {
-  const { text } = from.folded;
-  const others = [...text.matchAll(otherCode)].map(({ index, 0: other }) => [index, index + other.length]);
-  return [...text.matchAll(words)].flatMap((match) => {
-    const end = match.index + match[0].length;
-    if (others.some(([first, last]) => first! < end && match.index < last!)) return [];
-    for (let start = end; start < Math.min(text.length, end + reach); start += 1) {
-      if (!opensCode(originalCase(from), start) || /[\p{Script=Latin}\p{N}]/u.test(upper(from, start - 1))) continue;
-      const code = leads(text.slice(end, start), match.index) ? codeAt(originalCase(from), start) : null;
-      if (code) return [{ start, code }];
-    }
-    return [];
-  });
+/** Codes quoted behind words that lead to them ("date code KV0915", "stamped 854"): the first behind each. */
+function quoted(text: string, own: string): Quoted[] {
+  const others = Array.from(text.matchAll(otherCode), ({ index, 0: other }) => [index, index + other.length] as const);
+  return ways.flatMap(({ words, reach, leads, confidence, only }) =>
+    Array.from(text.matchAll(words)).flatMap((match): Quoted[] => {
+      const end = match.index + match[0].length;
+      if (others.some(([first, last]) => first < end && match.index < last)) return [];
+      for (let start = end; start < Math.min(text.length, end + reach); start += 1) {
+        if (!opensCode(own, start) || /[\p{Script=Latin}\p{N}]/u.test(own[start - 1] ?? '')) continue;
+        const code = leads(text.slice(end, start), text, match.index) ? codeAt(own, start) : null;
+        if (code) return only?.(code) === false ? [] : [{ start, code, confidence }];
+      }
+      return [];
+    }),
+  );
 }
-
-const plain = (unit: string) => unit.normalize('NFKC');
-const caseCache = new WeakMap<Passage, string>();
 
 /** The folded text with the source's own case; both have the same length. */
-function originalCase(from: Passage): string {
-  const known = caseCache.get(from);
-  if (known !== undefined) return known;
-  const { at, source, text } = from.folded;
+function inOwnCase({ at, source, text }: Folded): string {
   // Full-width letters are capitals too.
   const own = (unit: string, index: number) =>
-    /[a-z]/.test(unit) ? plain(source[at?.[index] ?? index] ?? unit) : unit;
-  const kept = Array.from({ length: text.length }, (_, index) => own(text[index] as string, index)).join('');
-  caseCache.set(from, kept);
-  return kept;
+    /[a-z]/.test(unit) ? (source[at?.[index] ?? index] ?? unit).normalize('NFKC') : unit;
+  return Array.from({ length: text.length }, (_, index) => own(text[index] as string, index)).join('');
 }
-const upper = (from: Passage, index: number) => originalCase(from)[index] ?? '';
 
 /** "Edición limitada de 200 unidades, la mía es la nº 087/200". */
 function isOfEdition(text: string, { start, code }: { start: number; code: string }): boolean {
@@ -145,21 +158,16 @@ function isOfEdition(text: string, { start, code }: { start: number; code: strin
 /** Codes that the seller quotes, as written. */
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
   return passages.flatMap((from) => {
-    const said = announced(from);
+    const own = inOwnCase(from.folded);
+    const said = quoted(from.folded.text, own);
     const near = new Set(
       said.flatMap(({ start }) => Array.from({ length: leastApart * 2 - 1 }, (_, at) => start - leastApart + 1 + at)),
     );
     const shops = findItemCodes(from.text);
-    const others = codesByLayout(from.folded.text, originalCase(from), makers).filter(({ start }) => {
+    const others = codesByLayout(from.folded.text, own, makers).filter(({ start }) => {
       const at = from.folded.at?.[start] ?? start;
       return !near.has(start) && !shops.some((number) => number.start <= at && at < number.end);
     });
-    const { at } = from.folded;
-    const place = (item: { start: number; code: string }) => {
-      const start = at ? (at[item.start] as number) : item.start;
-      const end = at ? (at[item.start + item.code.length - 1] as number) + 1 : item.start + item.code.length;
-      return { start, end, words: from.text.slice(start, end) };
-    };
     const seen = new Set<number>();
     return [...said, ...others]
       .sort((a, b) => a.start - b.start || b.confidence - a.confidence)
@@ -170,7 +178,7 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
         (item): ClaimDraft => ({
           kind: 'code',
           code: item.code,
-          ...saidIn(from, place(item), item.confidence),
+          ...saidIn(from, sourceRange(from.folded, item.start, item.start + item.code.length), item.confidence),
         }),
       );
   });
