@@ -1,5 +1,15 @@
 import type { Listing } from '../listing/types';
-import { accessoryWords, anyOf, findPlaces, foldWords, partWords, phrasePattern, tableWords, wordsOf } from '../text';
+import {
+  accessoryWords,
+  anyOf,
+  findPlaces,
+  foldWords,
+  partWords,
+  phrasePattern,
+  sourceRange,
+  tableWords,
+  wordsOf,
+} from '../text';
 import { colourWords, materialWords } from './material-words';
 import { type Passage, passagesOf } from './passage';
 
@@ -34,15 +44,14 @@ function unknownWords({ folded, text: source }: Passage, others: readonly string
   let text = folded.text.slice(0, longest).replace(knownWords(), blank);
   if (others.length > 0) text = text.replace(phrasePattern(others), blank);
   const places = findPlaces(source.slice(0, longest));
-  const sourceAt = (index: number) => (folded.at ? (folded.at[index] as number) : index);
   return [...text.matchAll(/(?<![\p{L}\p{N}])[\p{L}'’&.-]{3,}(?![\p{L}\p{N}])/gu)].flatMap((match): Word[] => {
-    const [start, end] = [sourceAt(match.index), sourceAt(match.index + match[0].length - 1) + 1];
-    if (!/\p{L}{3}/u.test(match[0]) || places.some((place) => place.start < end && start < place.end)) return [];
-    const ahead = folded.text.slice(Math.max(0, match.index - 6), match.index);
     const behind = match.index + match[0].length;
+    const said = sourceRange(folded, match.index, behind);
+    if (!/\p{L}{3}/u.test(match[0]) || places.some(({ start, end }) => start < said.end && said.start < end)) return [];
+    const ahead = folded.text.slice(Math.max(0, match.index - 6), match.index);
     const next = /^[\s-]{0,3}(\p{L}{1,20})/u.exec(folded.text.slice(behind, behind + 24))?.[1] ?? '';
     const opensSentence = match.index < 4 || /[.!?:;\n•·-][\s"'(]{0,4}$/u.test(ahead);
-    return [{ words: source.slice(start, end), start, end, next, opensSentence }];
+    return [{ ...said, next, opensSentence }];
   });
 }
 /** A name stands early; the rest of a novel is not searched for one. */

@@ -1,4 +1,4 @@
-import { phraseFinder, phrasePattern, sentenceAround, topics, wordsOf } from '../text';
+import { phraseFinder, phrasePattern, sentenceAround, sourceRange, topics, wordsOf } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 const languages = Object.keys(topics['code-noun']) as (keyof (typeof topics)['code-noun'])[];
@@ -17,7 +17,7 @@ const lost = phrasePattern(wordsOf('unreadable'));
 /** Says of the seller that the piece shows no code, or none that can be read. */
 export function noCodeClaims(passages: Passage[]): ClaimDraft[] {
   return passages.flatMap((from) => {
-    const { text, at } = from.folded;
+    const { text } = from.folded;
     const found = missing(from.folded).map((hit) => ({ start: hit.foldedStart, end: hit.foldedEnd }));
     for (const noun of text.matchAll(thing)) {
       const end = noun.index + noun[0].length;
@@ -27,13 +27,12 @@ export function noCodeClaims(passages: Passage[]): ClaimDraft[] {
       if (state && !/\d{2}/.test(text.slice(end, end + state.index)))
         found.push({ start: noun.index, end: end + state.index + state[0].length });
     }
-    return merged(found).map(({ start, end }): ClaimDraft => {
-      const [first, last] = at ? [at[start] as number, (at[end - 1] as number) + 1] : [start, end];
-      return {
+    return merged(found).map(
+      ({ start, end }): ClaimDraft => ({
         kind: 'no-code',
-        ...saidIn(from, { start: first, end: last, words: from.text.slice(first, last) }, 0.85),
-      };
-    });
+        ...saidIn(from, sourceRange(from.folded, start, end), 0.85),
+      }),
+    );
   });
 }
 

@@ -1,21 +1,20 @@
-import { clauseAround } from '../text';
+import { clauseAround, sourceRange } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 const longest = 100;
 
 /** A date or a material that is said of no known thing, with the clause that it stands in. */
-export function notPlaced(from: Passage, of: 'date' | 'material', [start, end]: readonly [number, number]): ClaimDraft {
-  const { text, at } = from.folded;
-  const clause = clauseAround(text, start, end);
-  const [first, last] = clause.end - clause.start > longest ? [start, end] : [clause.start, Math.max(end, clause.end)];
-  const source = (index: number) => (at ? (at[index] as number) : index);
-  const [opens, closes] = [source(first), source(last - 1) + 1];
-  const said = from.text.slice(opens, closes);
-  const lead = said.length - said.trimStart().length;
-  const words = said.trim();
-  return {
-    kind: 'not-placed',
-    of,
-    ...saidIn(from, { start: opens + lead, end: opens + lead + words.length, words }, 0.3),
-  };
+export function notPlaced(
+  from: Passage,
+  of: 'date' | 'material',
+  [opens, closes]: readonly [number, number],
+): ClaimDraft {
+  const { text } = from.folded;
+  const clause = clauseAround(text, opens, closes);
+  const [first, last] =
+    clause.end - clause.start > longest ? [opens, closes] : [clause.start, Math.max(closes, clause.end)];
+  const said = sourceRange(from.folded, first, last);
+  const start = said.start + said.words.length - said.words.trimStart().length;
+  const words = said.words.trim();
+  return { kind: 'not-placed', of, ...saidIn(from, { start, end: start + words.length, words }, 0.3) };
 }
