@@ -55,7 +55,7 @@ export function makerClaims(passages: Passage[], listing: Listing, makers: Maker
   const title = passages.find(({ field }) => field === 'title');
   const inTitle = title ? mentions(title, makers) : [];
   const models = makers.flatMap((file) => file.models.flatMap(({ name, aliases }) => [name, ...(aliases ?? [])]));
-  const stated = data?.maker ?? inTitle[0]?.value ?? unknownInTitle(passages, models);
+  const stated = data?.maker ?? inTitle[0]?.value ?? (title ? unknownInTitle(title, models) : null);
   const inText = passages
     .filter((from) => from !== title)
     .flatMap((from) =>

@@ -1,9 +1,11 @@
 import type { Listing } from '../listing/types';
 import {
   accessoryWords,
+  anyLanguage,
   anyOf,
   findPlaces,
   foldWords,
+  jointWords,
   partWords,
   phrasePattern,
   sourceRange,
@@ -87,19 +89,21 @@ function wholeName({ words, start: from, end }: Word, source: string): string {
   return source.slice(start, to);
 }
 
-/** Words of the title that may be a maker's name that no file knows; null when every word is a plain one. */
-export function unknownInTitle(passages: readonly Passage[], others: readonly string[] = []): string | null {
-  const title = passages.find(({ field }) => field === 'title');
-  const unknown = title ? unknownWords(title, others) : [];
+/** Words of a title that may be a maker's name that no file knows; null when every word is a plain one. */
+export function unknownInTitle(title: Passage, others: readonly string[] = []): string | null {
+  const unknown = unknownWords(title, others);
   const opening = unknown.find(
-    ({ words, end }) => opens.test(foldWords(words).text) && nextName.test(title!.text.slice(end)),
+    ({ words, end }) => opens.test(foldWords(words).text) && nextName.test(title.text.slice(end)),
   );
   const first = opening ?? unknown[0];
-  return title && first ? wholeName(first, title.text) : null;
+  return first ? wholeName(first, title.text) : null;
 }
 
 /** "Handbag by Holloway Fenn": whom the title names as the one who made it. Common practice, no source. */
-const byWhom = /(?<=\s)(?:by|von|par|door)\s(\p{Lu}[\p{L}'’&.-]{1,24}(?:\s\p{Lu}[\p{L}'’&.-]{1,24}){0,2})/u;
+const byWhom = new RegExp(
+  `(?<=\\s)(?:${anyLanguage(jointWords.byWhom)})\\s(\\p{Lu}[\\p{L}'’&.-]{1,24}(?:\\s\\p{Lu}[\\p{L}'’&.-]{1,24}){0,2})`,
+  'u',
+);
 
 function namedAsMaker({ text }: Passage): string | null {
   const words = byWhom.exec(text)?.[1]?.split(' ') ?? [];
@@ -117,9 +121,9 @@ export function possibleMakerName(
 ): string | null {
   const passages = passagesOf(listing);
   const title = passages.find(({ field }) => field === 'title');
-  const inTitle = (title && namedAsMaker(title)) ?? unknownInTitle(passages);
+  const inTitle = title ? (namedAsMaker(title) ?? unknownInTitle(title)) : null;
   if (inTitle !== null) return inTitle;
-  for (const from of passages.filter(({ field }) => field !== 'title')) {
+  for (const from of passages.filter((passage) => passage !== title)) {
     const name = unknownWords(from, []).find(
       ({ words, next, opensSentence }) =>
         (/^\p{Lu}/u.test(words) && (!opensSentence || nouns.has(foldWords(next).text))) ||
