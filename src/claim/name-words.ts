@@ -61,9 +61,8 @@ const longest = 3_000;
 
 /** Words that open a house's name and are none by themselves: "Maison Aubrac", "Ter Linden". Common practice, no source. */
 const opens = new RegExp(`^(?:${anyOf(wordsOf('opens-house-name'))})$`, 'u');
-const joins = `(?:\\s?[&+]\\s?|\\s(?:${anyOf(wordsOf('and'))})\\s|\\s?[・·]\\s?)`;
-/** "Brandt & Söhne": only with a capital behind what joins them, so that "Ondrasse and tissue" stays a name and a word. */
-const joined = new RegExp(`^${joins}\\p{Lu}[\\p{L}'’.-]{1,24}`, 'u');
+/** "Brandt & Söhne": a sign joins two words of one name, and only with a capital behind it; "and" may part a name from another. */
+const joined = /^\s?[&+・·]\s?\p{Lu}[\p{L}'’.-]{1,24}/u;
 const joinedKatakana = /^(?:[・·=＝]?[\p{Script=Katakana}ー]{1,16})+/u;
 const nextName = /^\s\p{Lu}[\p{L}'’-]{1,24}/u;
 /** A house's name has at most so many words. */

@@ -21,6 +21,9 @@ it.each([
 it.each([
   ['Velmont and box', 'Velmont'],
   ['Velmont & Leather bag', 'Velmont'],
-])('no word of the piece goes into the name: %s', (title, name) =>
+  ['Velmont and Rook bag', 'Velmont'],
+  ['Velmont sowie Rook Tasche', 'Velmont'],
+  ['Borsa Velmont ed Orsini', 'Velmont'],
+])('nothing but what is surely of the name goes into it: %s', (title, name) =>
   expect(possibleMakerName(listingOf(title, ''))).toBe(name),
 );
