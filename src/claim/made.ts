@@ -19,6 +19,7 @@ import { isOnlyLook } from './look';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
 import { isDateOfThing, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
+import { isSupposed } from './supposed';
 
 const bought = phrasePattern(wordsOf('bought'));
 const gifted = phrasePattern(wordsOf('gifted'));
@@ -43,7 +44,6 @@ const made = phrasePattern(wordsOf('made'));
 const madeVerb = phrasePattern(wordsOf('made-verb'));
 const madeAhead = new RegExp(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`, 'u');
 const madeBehind = new RegExp(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`, 'u');
-const supposed = phrasePattern(wordsOf('supposed'), 'u');
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old" is no age of a bag. */
 const people = phrasePattern(wordsOf('people'));
@@ -158,11 +158,8 @@ const isCoarse = (date: FoundDate) =>
   (date.form === 'range' && date.span.precision === 'range');
 
 /** "I think it is from 1994": the seller does not know it, so it is about that year. */
-function asSaid({ span }: FoundDate, from: Passage, [start, end]: readonly [number, number]): Span {
-  const { text } = from.folded;
-  const sentence = sentenceAround(text, start, end);
-  return supposed.test(text.slice(sentence.start, sentence.end)) ? { ...span, about: true } : span;
-}
+const asSaid = ({ span }: FoundDate, from: Passage, range: readonly [number, number]): Span =>
+  isSupposed(from.folded.text, ...range) ? { ...span, about: true } : span;
 
 /** "Owned since 1994": bought in that year, not at any time after it. */
 const dayOfPurchase = (span: Span): Span =>

@@ -6,7 +6,6 @@ import {
   isLeftOpen,
   isNegated,
   phrasePattern,
-  sentenceAround,
   topicFinder,
   wordsOf,
 } from '../text';
@@ -15,6 +14,7 @@ import { detailsOf } from './event-details';
 import { findParts } from './parts';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 import { isBeforeAccessory, isOfAccessory } from './subject';
+import { isSupposed } from './supposed';
 import type { ClaimOf, Part } from './types';
 
 const findWords = topicFinder(
@@ -32,7 +32,6 @@ const relined = /^(?:re-?lined|neu gefuttert)$/u;
 
 /** Hearsay and guesses say too little to lift anything: they are told with this confidence. */
 const unsure = 0.4;
-const supposed = phrasePattern(wordsOf('supposed'), 'u');
 
 /** What may be, should be or will be done was not: "the zip can be replaced", "muss ersetzt werden". */
 const notYet = phrasePattern(wordsOf('not-yet'));
@@ -80,7 +79,11 @@ export function replacedClaims(passages: Passage[], readAt: string): ClaimDraft[
       const end = Math.max(word.end, ...named.map((part) => part.end));
       const words = from.text.slice(start, end);
       const each = [...new Set(named.map(({ value }) => value))];
-      const said = saidIn(from, { start, end, words }, isSupposed(text, word) ? unsure : 0.85);
+      const said = saidIn(
+        from,
+        { start, end, words },
+        isSupposed(text, word.foldedStart, word.foldedEnd) ? unsure : 0.85,
+      );
       return [{ kind: 'replaced', parts: each, ...howDone(text, word), ...details, ...said }];
     });
   });
@@ -95,11 +98,6 @@ function howDone(text: string, { value, foldedStart, foldedEnd }: Hit<string>): 
   if (value === 're-dyed' || value === 'dyed') return { how: 're-dyed' };
   if (value === 'restored' || value === 'repair-noun') return { how: 'repaired' };
   return relined.test(text.slice(foldedStart, foldedEnd)) ? { how: 'relined' } : {};
-}
-
-function isSupposed(text: string, { foldedStart, foldedEnd }: Hit<string>): boolean {
-  const sentence = sentenceAround(text, foldedStart, foldedEnd);
-  return supposed.test(text.slice(sentence.start, sentence.end));
 }
 
 function isLeftOut(from: Passage, { foldedStart, foldedEnd, words }: Hit<string>, readAt: string): boolean {

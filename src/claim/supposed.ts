@@ -1,0 +1,9 @@
+import { phrasePattern, sentenceAround, wordsOf } from '../text';
+
+const supposed = phrasePattern(wordsOf('supposed'), 'u');
+
+/** "I think it is from 1994", "supposedly relined": the sentence tells a guess or hearsay. */
+export function isSupposed(text: string, start: number, end: number): boolean {
+  const sentence = sentenceAround(text, start, end);
+  return supposed.test(text.slice(sentence.start, sentence.end));
+}
