@@ -32,7 +32,7 @@ const repairOf = new RegExp(
 );
 /** What happened to the piece besides, each a claim of its own. */
 const otherEvents = ['re-dyed', 'dyed', 'appraised'] as const;
-/** Dates beside these words are of something else: the house, the account, a repair, the page. */
+/** Dates beside these words are of something else: the house, the account, a repair or another event, the page. */
 const elsewhere = phrasePattern(wordsOf('replaced', 'restored', 'date-of-else', 'repair-noun', ...otherEvents));
 const sinceWords = phrasePattern(wordsOf('since'), 'u');
 /** "Je vends des sacs depuis 1998": what has gone on since then is no making. */
@@ -47,6 +47,7 @@ const madeBehind = new RegExp(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`, 
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old" is no age of a bag. */
 const people = phrasePattern(wordsOf('people'));
+const namesPiece = new RegExp(bagNouns.source, 'u');
 
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {
@@ -67,29 +68,36 @@ function subjectOf(
     return null;
   if (date.form === 'range' && isRunOfModel(text, start, end)) return null;
   if (isOfModelsRun(text, start, end) || (isCoarse(date) && isOfReissue(text, start, end))) return null;
-  if (isSince(date, text.slice(start, end)) && isOfShop(text, start, end)) return null;
+  const since = isSince(date, text.slice(start, end));
+  if (since && isOfShop(text, start, end)) return null;
   const clause = clauseAround(text, start, end);
   const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 60), start);
   const after = text.slice(end, Math.min(clause.end, end + 40));
   if (isLeftOpen(text, start, end)) return null;
   if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before))) return null;
   // "Owned since 1994": the word that leads the date belongs to the one ahead of it.
-  const led = isSince(date, text.slice(start, end)) ? before + text.slice(start, end) : before;
-  const words = { bought: lastEnd(bought, led), made: lastEnd(made, before), elsewhere: lastEnd(elsewhere, before) };
+  const led = since ? before + text.slice(start, end) : before;
+  const words = {
+    bought: lastEnd(bought, led),
+    made: lastEnd(made, before),
+    making: lastEnd(madeVerb, before),
+    elsewhere: lastEnd(elsewhere, before),
+  };
   if (isExplicitRange(date) && !isMadeWithin(date, before, after)) return null;
   // The nearest word before the date decides: "made in 1994, bought in 2010".
   if (words.bought && words.bought >= words.elsewhere && !madeAhead.test(before))
     return { kind: 'bought', confidence: 0.85 };
-  if (lastEnd(mended, before) > Math.max(words.bought, lastEnd(madeVerb, before))) return null;
+  if (lastEnd(mended, before) > Math.max(words.bought, words.making)) return null;
   // "2002-2004 selon la boutique": what a shop tells of a code is no purchase.
   if (!isExplicitRange(date) && lastEnd(bought, after) > 0 && lastEnd(made, before.slice(-12)) === 0)
     return { kind: 'bought', confidence: 0.8 };
   if (repairOf.test(before)) return null;
-  if (happenedThen(after) && lastEnd(madeVerb, before) === 0) return null;
+  if (happenedThen(after) && words.making === 0) return null;
   if (words.elsewhere > 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
-  if (happenedBefore(before) && !isCoarse(date)) return null;
+  // "Se tiñeron de marrón en 2020": what happened stands before it, and nothing that names the piece or its making since.
+  if (words.elsewhere > words.making && !namesPiece.test(before.slice(words.elsewhere)) && !isCoarse(date)) return null;
   if (words.elsewhere > 0 && sinceWords.test(before.slice(-12))) return null;
-  if (elsewhereBehind.test(after) || isSince(date, text.slice(start, end))) return null;
+  if (elsewhereBehind.test(after) || since) return null;
   if (lastEnd(age, after) > 0 || isOnlyLook(text, start, end)) return null;
   if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
   if (words.made > 0 || lastEnd(madeVerb, after.slice(0, 24)) > 0 || madeBehind.test(after))
@@ -106,18 +114,10 @@ function subjectOf(
 }
 
 /** "2018 auf 400 Euro geschätzt": what happened in that year stands behind it. */
-const happened = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun', 'date-of-else', ...otherEvents));
 const happenedThen = (after: string) => {
-  const end = lastEnd(happened, after);
+  const end = lastEnd(elsewhere, after);
   return end > 0 && !/\d{4}/.test(after.slice(0, end));
 };
-
-/** "Se tiñeron de marrón en 2020": what happened stands before it, and nothing that names the piece or its making since. */
-const namesPiece = new RegExp(bagNouns.source, 'u');
-function happenedBefore(before: string): boolean {
-  const end = lastEnd(happened, before);
-  return end > lastEnd(madeVerb, before) && !namesPiece.test(before.slice(end));
-}
 
 /** Not "70er/80er": decades are as coarse as they are said. "1990 to 2019" names both years. */
 const isExplicitRange = ({ form, span, words }: FoundDate) =>
