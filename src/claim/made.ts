@@ -143,9 +143,10 @@ const longestBare = 9;
 
 /** "Bucket 26 of 2004": behind what the title calls the piece. */
 function isTitleOf(opening: string, title: string): boolean {
-  const named = /(\S{1,24} \S{1,24}) (?:of|from|von|aus|de|du|del|di|van|uit)$/u.exec(opening)?.[1];
+  const named = nameOfYear.exec(opening)?.[1];
   return named !== undefined && named.length >= fewestOfName && title.includes(named);
 }
+const nameOfYear = new RegExp(`(\\S{1,24} \\S{1,24}) (?:${anyLanguage(jointWords.ofYear)})$`, 'u');
 /** Shorter names stand in any title. */
 const fewestOfName = 6;
 const longestName = 32;

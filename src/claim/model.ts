@@ -1,10 +1,12 @@
 import type { Listing } from '../listing/types';
 import type { MakerFile } from '../maker/types';
 import {
+  anyLanguage,
   clauseAround,
   isAboutAnother,
   isLeftOpen,
   isNegated,
+  jointWords,
   phraseFinder,
   phrasePattern,
   topics,
@@ -33,8 +35,10 @@ const hedgeBefore = new RegExp(
   'u',
 );
 const japaneseBehind = new RegExp(`^[」』]?(?:だ|です)?(?:${phrasePattern(topics['looks-like'].ja, 'u').source})`, 'u');
-const leftOpenBehind =
-  /^\s?(?:\?|-?(?:style|type|ish)(?!\p{L})|[,(]\s?(?:i think|i believe|maybe|vermutlich|je crois|credo|creo|denk ik))/u;
+const leftOpenBehind = new RegExp(
+  `^\\s?(?:\\?|-?(?:style|type|ish)(?!\\p{L})|[,(]\\s?(?:${anyLanguage(jointWords.iThink)}))`,
+  'u',
+);
 
 const isHedged = (text: string, clauseStart: number, start: number, end: number): boolean =>
   hedgeBefore.test(text.slice(Math.max(clauseStart, start - 80), start)) ||

@@ -60,6 +60,19 @@ export const madeBehind: EachLanguage = [
   '年製|(?:[\\p{Script=Katakana}ー]{2,10}|[\\p{Script=Han}]{1,3})?製|製造',
 ];
 
+/** Between what a piece is called and its year. */
+export const ofYear: EachLanguage = ['of|from', 'de|du', 'von|aus', 'di|del', 'de|del', 'van|uit', ''];
+/** Behind a name that the seller only supposes. */
+export const iThink: EachLanguage = [
+  'i think|i believe|maybe',
+  'je crois',
+  'vermutlich',
+  'credo',
+  'creo',
+  'denk ik',
+  '',
+];
+
 /** Between a thing and the maker whose it is: "wallet by Ondrasse". */
 export const whose: EachLanguage = ['by|from|of', 'de|par', 'von', 'd[ai]', 'de', 'van', ''];
 /** Between a piece and a name that may be its maker's: only where the name has a capital. */

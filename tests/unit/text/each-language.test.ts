@@ -56,6 +56,8 @@ const without: Record<string, string> = {
   'needsName ja': 'its words of style name a maker by themselves',
   'comparedWith ja': 'what is compared stands before it',
   'madeAhead ja': 'the verb stands behind the date',
+  'ofYear ja': 'the year stands before the noun',
+  'iThink ja': 'the verb ends the sentence, and no comma parts it from the name',
   'whose ja': 'whose it is stands before the thing',
   'byWhom it': 'its word also says where a piece comes from and what it is for',
   'byWhom es': 'its word also says for how much a piece goes',
