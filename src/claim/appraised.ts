@@ -1,7 +1,7 @@
-import { isAboutAnother, isLeftOpen, isNegated, topicFinder } from '../text';
+import { isNegated, topicFinder } from '../text';
 import { detailsOf } from './event-details';
-import { type ClaimDraft, type Passage, saidIn } from './passage';
-import { isOfAccessory } from './subject';
+import type { ClaimDraft, Passage } from './passage';
+import { saidWords } from './said-words';
 
 const find = topicFinder('appraised');
 
@@ -11,12 +11,10 @@ const find = topicFinder('appraised');
  */
 export function appraisedClaims(passages: Passage[], readAt: string): ClaimDraft[] {
   return passages.flatMap((from) =>
-    find(from.folded).flatMap((hit): ClaimDraft[] => {
-      const [text, start, end] = [from.folded.text, hit.foldedStart, hit.foldedEnd];
-      if (isAboutAnother(text, start, end) || isLeftOpen(text, start, end) || isNegated(text, start, end)) return [];
-      if (isOfAccessory(text, start, end, from.title)) return [];
-      const { by, ...details } = detailsOf(from, start, end, readAt);
-      return details.span ? [{ kind: 'appraised', ...details, ...saidIn(from, hit, 0.85) }] : [];
+    saidWords(from, find).flatMap(({ hit: { foldedStart, foldedEnd }, said }): ClaimDraft[] => {
+      if (isNegated(from.folded.text, foldedStart, foldedEnd)) return [];
+      const { by, ...details } = detailsOf(from, foldedStart, foldedEnd, readAt);
+      return details.span ? [{ kind: 'appraised', ...details, ...said }] : [];
     }),
   );
 }

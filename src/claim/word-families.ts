@@ -1,50 +1,16 @@
-import {
-  type Folded,
-  type Hit,
-  isAboutAnother,
-  isLeftOpen,
-  phrasePattern,
-  polarityOf,
-  type Topic,
-  tableWords,
-  topicFinder,
-  wordsOf,
-} from '../text';
+import { phrasePattern, type Topic, tableWords, topicFinder, wordsOf } from '../text';
 import { detailsOf } from './event-details';
 import { isOnlyLook } from './look';
 import { partDescribed } from './material';
 import { partBeside } from './parts';
-import { type ClaimDraft, type Passage, saidIn } from './passage';
-import { isBeforeAccessory, isOfAccessory } from './subject';
+import type { ClaimDraft, Passage } from './passage';
+import { saidWords } from './said-words';
+import { isBeforeAccessory } from './subject';
 
 /*
  * Families of words that sellers use, one claim for each place where such words stand. What a family means to a buyer
  * is no business of this file.
  */
-
-type Polarity = ReturnType<typeof polarityOf>;
-interface SaidWords<T extends Topic> {
-  hit: Hit<T>;
-  polarity: Polarity;
-  said: ReturnType<typeof saidIn>;
-}
-
-/** The words of some topics in a passage, but for those said of another thing, asked or supposed. */
-function saidWords<T extends Topic>(from: Passage, find: (text: Folded) => Hit<T>[]): SaidWords<T>[] {
-  const { text } = from.folded;
-  return find(from.folded)
-    .filter(
-      ({ foldedStart, foldedEnd }) =>
-        !isAboutAnother(text, foldedStart, foldedEnd) &&
-        !isLeftOpen(text, foldedStart, foldedEnd) &&
-        !isOfAccessory(text, foldedStart, foldedEnd, from.title),
-    )
-    .map((hit) => ({
-      hit,
-      polarity: polarityOf(text, hit.foldedStart, hit.foldedEnd),
-      said: saidIn(from, hit, 0.85),
-    }));
-}
 
 type PlainKind = 'grade-of-copy' | 'not-this-piece' | 'remade' | 'packaging-only' | 'assurance' | 'wear' | 'fresh-part';
 /** A family of one topic whose claims say no more than their words. */
