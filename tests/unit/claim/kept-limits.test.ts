@@ -1,18 +1,11 @@
 import { expect, it } from 'vitest';
 import type { Claim } from '../../../src/claim';
-import { appraisedClaims } from '../../../src/claim/appraised';
-import { codeClaims } from '../../../src/claim/code';
-import { hedgedAuthorshipClaims } from '../../../src/claim/hedged-authorship';
-import { dateClaims } from '../../../src/claim/made';
-import { materialClaims } from '../../../src/claim/material';
-import { originClaims } from '../../../src/claim/origin';
-import { type ClaimDraft, passagesOf } from '../../../src/claim/passage';
-import { replacedClaims } from '../../../src/claim/replaced';
-import type { Listing } from '../../../src/listing/types';
+import type { ClaimDraft } from '../../../src/claim/passage';
 import { gaps, turnsOf } from '../../turning';
 import { datedSentences } from './dated-sentences';
+import { type Finder, finders } from './finders';
 import { countedSentences, grownSentences } from './limit-sentences';
-import { listingOf, ondrasse } from './listing-of';
+import { listingOf } from './listing-of';
 import plainSentences from './plain-sentences.json' with { type: 'json' };
 
 /*
@@ -20,19 +13,6 @@ import plainSentences from './plain-sentences.json' with { type: 'json' };
  * of a thing are followed, and what each alternative says. Where that changes on purpose,
  * `npm test -- unit/claim/kept --update` writes it anew.
  */
-
-type Finder = (listing: Listing) => (Claim | ClaimDraft)[];
-const finders: Record<string, Finder> = {
-  appraised: (listing) => appraisedClaims(passagesOf(listing), listing.readAt),
-  code: (listing) => codeClaims(passagesOf(listing), [ondrasse]),
-  hedged: (listing) => hedgedAuthorshipClaims(passagesOf(listing), [ondrasse], null),
-  'hedged beside another': (listing) =>
-    hedgedAuthorshipClaims(passagesOf(listing), [ondrasse], { names: ['Velmont'], file: null }),
-  date: (listing) => dateClaims(passagesOf(listing), listing.readAt),
-  material: (listing) => materialClaims(passagesOf(listing), listing, [ondrasse]),
-  origin: (listing) => originClaims(passagesOf(listing)),
-  replaced: (listing) => replacedClaims(passagesOf(listing), listing.readAt),
-};
 
 const whole = ({ kind, words, at, confidence, ...rest }: Claim | ClaimDraft, gap: string, place: boolean): string => {
   const said = Object.values(rest).map((value) => (typeof value === 'object' ? JSON.stringify(value) : String(value)));
