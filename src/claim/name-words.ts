@@ -61,7 +61,7 @@ const longest = 3_000;
 
 /** Words that open a house's name and are none by themselves: "Maison Aubrac", "Ter Linden". Common practice, no source. */
 const opens = new RegExp(`^(?:${anyOf(wordsOf('opens-house-name'))})$`, 'u');
-/** "Brandt & Söhne": a sign joins two words of one name, and only with a capital behind it; "and" may part a name from another. */
+/** "Brandt & Söhne": a sign joins two words of one name, with a capital behind it; "and" may part one name from another. */
 const joined = /^\s?[&+・·]\s?\p{Lu}[\p{L}'’.-]{1,24}/u;
 const joinedKatakana = /^(?:[・·=＝]?[\p{Script=Katakana}ー]{1,16})+/u;
 const nextName = /^\s\p{Lu}[\p{L}'’-]{1,24}/u;

@@ -15,7 +15,8 @@ interface Topic {
 
 /**
  * The questions that the findings raise: one for each topic, in the order in which the first ones settle the most.
- * What the seller has told already is not asked. A finding counts for the first question that settles it; contradictions come before doubts before gaps. Pure.
+ * What the seller has told already is not asked. A finding counts for the first question that settles it;
+ * contradictions come before doubts before gaps. Pure.
  */
 export function askQuestions(findings: Finding[], claims: readonly Claim[] = []): Question[] {
   const open = topicsOf(findings, claims);

@@ -154,8 +154,8 @@ function spreadUnit(text: string, terms: Term[]): Unit | null {
 }
 
 /**
- * Assumed centimetres: only for labelled runs, and three numbers behind a heading, in English with crosses between; English ones must be
- * too large for inches (common practice).
+ * Assumed centimetres: only for labelled runs, and three numbers behind a heading, in English with crosses between;
+ * English ones must be too large for inches (common practice).
  */
 function assumesCm(terms: Term[], language: string | null, headed: boolean, crossed: boolean): boolean {
   const tripled = terms.length === 3 && headed && (crossed || !/^en/i.test(language ?? 'en'));
