@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { Decoding } from '../code/types';
-import { evidenceId, textsLeftOpen } from '../evidence';
+import { bareCode, evidenceId, textsLeftOpen } from '../evidence';
 import { askFor } from './asks';
 import { shownCodeSchema, shownFrom } from './code-data';
 import { defineCheck, practice } from './frame';
@@ -42,7 +42,5 @@ export const codesAgree = defineCheck({
 function textBeside({ readings, code, open = [] }: Decoding, quote: Decoding): string {
   const text = readings[0]?.text ?? code;
   if (readings.length > 0) return text;
-  return textsLeftOpen(code, open).find((one) => bare(one) === bare(quote.code)) ?? text;
+  return textsLeftOpen(code, open).find((one) => bareCode(one) === bareCode(quote.code)) ?? text;
 }
-
-const bare = (text: string) => text.replace(/[^A-Z0-9]/g, '');

@@ -1,6 +1,7 @@
 import type { Decoding, Reading } from '../code/types';
 import type { Source } from '../source';
 import { type Span, unionOf } from '../span';
+import { bareCode } from './bare-code';
 import { evidenceId } from './ids';
 import { makerDates, ownTime } from './room';
 import type { Dating, OwnTime } from './types';
@@ -45,15 +46,11 @@ function weighed({ readings, code, from }: Decoding, maker: string | null): Read
   const judged = own.length > 0 ? own : readings;
   if (judged.some(({ system: { maker: of } }) => of !== null)) return likelyReadings(judged);
   // What was typed is no other letter: by a shape alone nothing says that a writer mistook one.
-  const asWritten = from.kind === 'photo' ? judged : judged.filter(({ text }) => bare(text) === bare(code));
-  return asWritten.filter(({ text, probability }) => probability >= leastByShape && bare(text).length >= fewestByShape);
+  const asWritten = from.kind === 'photo' ? judged : judged.filter(({ text }) => bareCode(text) === bareCode(code));
+  return asWritten.filter(
+    ({ text, probability }) => probability >= leastByShape && bareCode(text).length >= fewestByShape,
+  );
 }
-
-const bare = (code: string): string =>
-  code
-    .normalize('NFKC')
-    .replace(/[\p{P}\p{Z}\p{S}]/gu, '')
-    .toUpperCase();
 
 const codeText = (decoding: Decoding) => decoding.readings[0]?.text ?? decoding.code;
 
@@ -68,7 +65,7 @@ function common(decoding: Decoding, maker: string | null) {
     maker !== null &&
     decoding.readings.every(({ system, plant: at }) => system.maker === maker && !system.soft && !at?.soft);
   return {
-    basis: `code:${codeText(decoding).replace(/[\s-]/g, '').toUpperCase()}`,
+    basis: `code:${bareCode(codeText(decoding))}`,
     strength: ofMaker && decoding.from.kind !== 'claim' ? ('hard' as const) : ('soft' as const),
   };
 }

@@ -3,6 +3,7 @@ import type { Decoding } from '../code/types';
 import type { Condition, Listing } from '../listing/types';
 import { plainName } from '../maker';
 import { commonPractice } from '../source';
+import { bareCode } from './bare-code';
 import { claimSource } from './from-claims';
 import { evidenceId } from './ids';
 import { textsLeftOpen } from './texts-left-open';
@@ -138,8 +139,7 @@ const makerName = (claim: ClaimOf<'maker'>): Quality => {
 function codeText({ id, from, code, readings, accepted, open = [] }: Decoding): Quality[] {
   if (from.kind !== 'claim' && !accepted) return [];
   const text = readings[0]?.text ?? code;
-  const bare = (written: string) => written.toUpperCase().replace(/[^A-Z0-9]/g, '');
-  const is = readings.length > 0 ? [bare(text)] : textsLeftOpen(code, open).map(bare);
+  const is = (readings.length > 0 ? [text] : textsLeftOpen(code, open)).map(bareCode);
   return [
     {
       ...plain,

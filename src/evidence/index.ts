@@ -1,5 +1,6 @@
 export { layOutAxis } from './axis';
 export type { AxisBar, AxisLayout, AxisRow } from './axis-types';
+export { bareCode } from './bare-code';
 export { placesOfCode } from './code-places';
 export { fitsClaims } from './fit';
 export { ageYears } from './from-ages';

@@ -19,6 +19,15 @@ describe('codes-agree', () => {
       'agreement: The stamp in photo 1 reads KV0915, as the listing quotes it.',
     ]);
   });
+  it('takes a code in full-width signs for the same code, and one of other digits for another', () => {
+    const stamp = decoded('OL0994', []);
+    expect(said(codesAgree, facts({ decodings: [stamp, quoted('ＯＬ０９９４')] }))).toEqual([
+      'agreement: The stamp in photo 1 reads OL0994, as the listing quotes it.',
+    ]);
+    expect(said(codesAgree, facts({ decodings: [stamp, quoted('ＯＬ０９９５')] }))).toEqual([
+      'doubt: The stamp in photo 1 reads OL0994, but the listing quotes ＯＬ０９９５.',
+    ]);
+  });
   it('agrees where a character that is left open may be the quoted one, and doubts where it may not', () => {
     const open = [{ kind: 'alike' as const, place: 0, may: ['O', '0'] }];
     const stamp = { ...decoded('O13689', []), open };
