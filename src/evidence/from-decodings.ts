@@ -19,7 +19,7 @@ import type { Dating, OwnTime } from './types';
 export function fromDecodings(decodings: readonly Decoding[], maker: string | null): Dating[] {
   return decodings
     .filter((decoding) => decoding.accepted && decoding.readings.length > 0)
-    .map((decoding) => ({ ...decoding, readings: weighed(decoding, maker) }))
+    .map((decoding) => ({ ...decoding, readings: readingsThatCount(decoding, maker) }))
     .filter(({ readings }) => readings.length > 0)
     .flatMap((decoding) =>
       [reading(decoding, maker), system(decoding, maker), plant(decoding, maker)].filter((piece) => piece !== null),
@@ -40,8 +40,11 @@ const leastByShape = 0.02;
 /** Three digits have a date in them by any shape. */
 const fewestByShape = 4;
 
-/** The readings by the stated maker's own systems stand before all others. */
-function weighed({ readings, code, from }: Decoding, maker: string | null): Reading[] {
+/** The readings of a code that count, best first: those by the stated maker's own systems stand before all others. */
+export function readingsThatCount(
+  { readings, code, from }: Pick<Decoding, 'readings' | 'code' | 'from'>,
+  maker: string | null,
+): Reading[] {
   const own = readings.filter((one) => one.system.maker === maker);
   const judged = own.length > 0 ? own : readings;
   if (judged.some(({ system: { maker: of } }) => of !== null)) return likelyReadings(judged);

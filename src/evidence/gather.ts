@@ -5,7 +5,7 @@ import type { MarkRead } from '../mark/types';
 import type { Span } from '../span';
 import { fromAges, fromStamping } from './from-ages';
 import { fromClaims } from './from-claims';
-import { fromDecodings, likelyReadings } from './from-decodings';
+import { fromDecodings, readingsThatCount } from './from-decodings';
 import { fromMaker, specialRuns } from './from-maker';
 import { fromMarks } from './from-marks';
 import { fromNumbers, type MeasuredOnPhotos } from './from-numbers';
@@ -38,6 +38,7 @@ export interface Gathered {
  */
 export function gatherEvidence(given: Gathered): Evidence[] {
   const { claims, decodings, marks, maker, listing, severalPieces, now, measured } = given;
+  const dates = datesSaid(given);
   const claimed = fromClaims(claims);
   return [
     ...claimed,
@@ -46,12 +47,9 @@ export function gatherEvidence(given: Gathered): Evidence[] {
     ...fromMaker(claims, maker, listing ? wordsOf(claims, listing) : []),
     ...fromStamping(decodings, maker),
     ...(now ? fromAges(claims, now) : []),
-    ...(listing && !severalPieces ? fromSizes(claims, listing, maker, datesSaid(claims, decodings)) : []),
+    ...(listing && !severalPieces ? fromSizes(claims, listing, maker, dates) : []),
     ...(listing && measured && !severalPieces
-      ? fromNumbers(measured, claims, maker, {
-          named: namesSaid(claims, listing, maker),
-          dates: datesSaid(claims, decodings),
-        })
+      ? fromNumbers(measured, claims, maker, { named: namesSaid(claims, listing, maker), dates })
       : []),
     ...(listing ? fromPrices(claims, listing, maker, severalPieces ? null : modelSaid(claims, listing, maker)) : []),
     ...(listing ? fromQualities(claims, listing, decodings) : []),
@@ -59,11 +57,13 @@ export function gatherEvidence(given: Gathered): Evidence[] {
 }
 
 /** Every date that the piece is said or read to be of; when it was bought only where nothing else is said. */
-function datesSaid(claims: readonly Claim[], decodings: readonly Decoding[]): Span[] {
+function datesSaid({ claims, decodings, maker }: Gathered): Span[] {
   const made = claims.flatMap((claim) => (claim.kind === 'made' ? [claim.span] : []));
   const read = decodings
     .filter(({ accepted }) => accepted)
-    .flatMap(({ readings }) => likelyReadings(readings).flatMap(({ span }) => (span ? [span] : [])));
+    .flatMap((decoding) =>
+      readingsThatCount(decoding, maker?.maker ?? null).flatMap(({ span }) => (span ? [span] : [])),
+    );
   if (made.length + read.length > 0) return [...made, ...read];
   return claims.flatMap((claim) => (claim.kind === 'bought' ? [{ ...claim.span, from: null }] : []));
 }

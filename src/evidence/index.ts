@@ -4,7 +4,7 @@ export { bareCode } from './bare-code';
 export { placesOfCode } from './code-places';
 export { fitsClaims } from './fit';
 export { ageYears } from './from-ages';
-export { inUseAt, isInOwnTime, likelyReadings } from './from-decodings';
+export { inUseAt, isInOwnTime, likelyReadings, readingsThatCount } from './from-decodings';
 export { isOnReplacedPart } from './from-marks';
 export { finestSides, type StatedSide } from './from-proportions';
 export { type Gathered, gatherEvidence } from './gather';

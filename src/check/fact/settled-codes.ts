@@ -1,5 +1,5 @@
 import type { Decoding, Reading } from '../../code/types';
-import { isInOwnTime, likelyReadings } from '../../evidence';
+import { isInOwnTime, readingsThatCount } from '../../evidence';
 import { type ShownCode, shownFrom } from '../code-data';
 import { photoNumberer } from '../photo-places';
 import { because } from '../reasons';
@@ -17,9 +17,9 @@ export interface SettledCode {
   photos: string[];
 }
 
-/** The likely readings under systems of `maker`, best first. */
+/** The readings that count under systems of `maker`, best first. */
 const readingsOf = (decoding: Decoding, maker: string): Reading[] =>
-  likelyReadings(decoding.readings.filter((reading) => reading.system.maker === maker));
+  readingsThatCount(decoding, maker).filter((reading) => reading.system.maker === maker);
 
 const trust = { photo: 0, typed: 1, claim: 2 } as const;
 
