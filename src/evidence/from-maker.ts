@@ -28,13 +28,13 @@ export function fromMaker(
   if (!maker) return [];
   const models = claims.filter((claim) => claim.kind === 'model');
   const model = namedModel(maker.models, { model: models, fields: [] })?.model;
-  const runs = model ? specialRuns(model, words) : [];
+  const editions = model ? editionsNamed(model, words) : [];
   const replaced = claims.filter((claim) => claim.kind === 'replaced');
   const parts = new Set(replaced.flatMap((claim) => claim.parts));
   const restored = replaced.some((claim) => claim.parts.length === 0);
   const piece: OfPiece = {
-    named: [...(model ? [model.name] : []), ...runs.flatMap(({ name }) => name ?? [])],
-    otherwise: restored || runs.length > 0,
+    named: model ? [model.name, ...editions] : [],
+    otherwise: restored || editions.length > 0,
   };
   return claims.flatMap((claim): (Dating | Later)[] => {
     if (claim.kind === 'material') {
@@ -54,9 +54,9 @@ interface OfPiece {
 }
 
 /** Editions, re-issues and collaborations of a model that the words name. */
-export const specialRuns = ({ runs = [] }: Model, words: readonly string[]) =>
-  runs.filter(
-    ({ kind, name }) => kind !== undefined && name !== undefined && words.some((said) => names(fold(said), name)),
+export const editionsNamed = ({ runs = [] }: Model, words: readonly string[]): string[] =>
+  runs.flatMap(({ kind, name }) =>
+    kind !== undefined && name !== undefined && words.some((said) => names(fold(said), name)) ? [name] : [],
   );
 
 type Later = EvidenceAbout<'age'>;

@@ -7,7 +7,16 @@ import { fileSource } from './file-source';
 import { proportionsOf } from './from-proportions';
 import { evidenceId } from './ids';
 import { type SizedRun, sizedRuns, sizesThen, sourcesOfSize } from './model-runs';
-import { hasSize, modelMm, namedSides, numberedName, sides, sizedModels } from './named-sides';
+import {
+  hasSize,
+  modelMm,
+  namedSides,
+  namingModel,
+  numberedName,
+  sides,
+  sizedModels,
+  wordsNaming,
+} from './named-sides';
 import { roomMm } from './room';
 import type { SizeSide } from './says';
 import type { Amount, Evidence, EvidenceAbout } from './types';
@@ -38,16 +47,13 @@ export function fromSizes(
   dates: readonly Span[] = [],
 ): Evidence[] {
   const models = maker?.models ?? [];
-  const model = claims.filter((claim) => claim.kind === 'model');
-  const fields = [listing.model, listing.title];
-  const { own, relatives } = sizedModels(models, { model, fields });
-  const named = numberedName(model, listing.model);
+  const naming = namingModel(claims, listing);
+  const { own, relatives } = sizedModels(models, naming);
+  const named = numberedName(naming.model, listing.model);
   const number = named && !hasSize(named.name, models) ? named : null;
-  const words = [
-    ...model.map((claim) => claim.model),
-    ...fields.flatMap((field) => field.slice(0, 1).map(({ value }) => value)),
-  ];
-  const sizes = own ? sizesThen(own, { dates, words }) : relatives.slice(0, 1).flatMap(sizedRuns).slice(0, 1);
+  const sizes = own
+    ? sizesThen(own, { dates, words: wordsNaming(naming) })
+    : relatives.slice(0, 1).flatMap(sizedRuns).slice(0, 1);
   const stated = (size: Size | undefined) => {
     const expected = { ...(size ? modelMm(size).mm : {}), ...(number && !own ? { width: number.number * 10 } : {}) };
     return statedSides(claims, listing, expected);

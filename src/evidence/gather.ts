@@ -6,13 +6,13 @@ import type { Span } from '../span';
 import { fromAges, fromStamping } from './from-ages';
 import { fromClaims } from './from-claims';
 import { fromDecodings, readingsThatCount } from './from-decodings';
-import { fromMaker, specialRuns } from './from-maker';
+import { editionsNamed, fromMaker } from './from-maker';
 import { fromMarks } from './from-marks';
 import { fromNumbers, type MeasuredOnPhotos } from './from-numbers';
 import { fromPrices, type PricedListing } from './from-prices';
 import { type DescribedListing, fromQualities } from './from-qualities';
 import { fromSizes, type SizedListing } from './from-sizes';
-import { namedModel } from './named-sides';
+import { namedModel, namingModel, wordsNaming } from './named-sides';
 import type { Evidence } from './types';
 
 export interface Gathered {
@@ -39,19 +39,25 @@ export interface Gathered {
 export function gatherEvidence(given: Gathered): Evidence[] {
   const { claims, decodings, marks, maker, listing, severalPieces, now, measured } = given;
   const dates = datesSaid(given);
+  const naming = listing ? namingModel(claims, listing) : null;
+  const words = naming ? wordsNaming(naming) : [];
+  const model = naming && maker ? (namedModel(maker.models, naming)?.model ?? null) : null;
   const claimed = fromClaims(claims);
   return [
     ...claimed,
     ...fromDecodings(decodings, maker?.maker ?? null),
     ...fromMarks(marks, claims, claimed),
-    ...fromMaker(claims, maker, listing ? wordsOf(claims, listing) : []),
+    ...fromMaker(claims, maker, words),
     ...fromStamping(decodings, maker),
     ...(now ? fromAges(claims, now) : []),
     ...(listing && !severalPieces ? fromSizes(claims, listing, maker, dates) : []),
     ...(listing && measured && !severalPieces
-      ? fromNumbers(measured, claims, maker, { named: namesSaid(claims, listing, maker), dates })
+      ? fromNumbers(measured, claims, maker, {
+          named: model ? [model.name, ...editionsNamed(model, words)] : [],
+          dates,
+        })
       : []),
-    ...(listing ? fromPrices(claims, listing, maker, severalPieces ? null : modelSaid(claims, listing, maker)) : []),
+    ...(listing ? fromPrices(claims, listing, maker, severalPieces ? null : (model?.name ?? null)) : []),
     ...(listing ? fromQualities(claims, listing, decodings) : []),
   ];
 }
@@ -66,24 +72,4 @@ function datesSaid({ claims, decodings, maker }: Gathered): Span[] {
     );
   if (made.length + read.length > 0) return [...made, ...read];
   return claims.flatMap((claim) => (claim.kind === 'bought' ? [{ ...claim.span, from: null }] : []));
-}
-
-/** What a listing calls its piece. */
-const wordsOf = (claims: readonly Claim[], { model, title }: SizedListing): string[] => [
-  ...claims.flatMap((claim) => (claim.kind === 'model' ? [claim.model] : [])),
-  ...[model, title].flatMap((field) => field.slice(0, 1).map(({ value }) => value)),
-];
-
-/** The model of the file that the listing names. */
-function modelSaid(claims: readonly Claim[], { model, title }: SizedListing, maker: MakerFile | null): string | null {
-  const said = { model: claims.filter((claim) => claim.kind === 'model'), fields: [model, title] };
-  return namedModel(maker?.models ?? [], said)?.model.name ?? null;
-}
-
-/** What of the file names the piece: its model, and the editions of it that the words name. */
-function namesSaid(claims: readonly Claim[], listing: SizedListing, maker: MakerFile | null): string[] {
-  const name = modelSaid(claims, listing, maker);
-  const model = maker?.models.find((one) => one.name === name);
-  if (!model) return [];
-  return [model.name, ...specialRuns(model, wordsOf(claims, listing)).flatMap((run) => run.name ?? [])];
 }

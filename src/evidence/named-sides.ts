@@ -1,4 +1,4 @@
-import type { ClaimOf } from '../claim/types';
+import type { Claim, ClaimOf } from '../claim/types';
 import type { Field, Measure } from '../listing/types';
 import { plainName } from '../maker';
 import type { Model, Size } from '../maker/types';
@@ -24,6 +24,17 @@ export interface NamingModel {
   model: readonly ClaimOf<'model'>[];
   fields: readonly Field<string>[];
 }
+export const namingModel = (
+  claims: readonly Claim[],
+  { model, title }: { model: Field<string>; title: Field<string> },
+): NamingModel => ({ model: claims.filter((claim) => claim.kind === 'model'), fields: [model, title] });
+
+/** What a listing calls its piece. */
+export const wordsNaming = ({ model, fields }: NamingModel): string[] => [
+  ...model.map((claim) => claim.model),
+  ...fields.flatMap((field) => field.slice(0, 1).map(({ value }) => value)),
+];
+
 /** A model of the maker file, the words that name it, and the claims that do. */
 export interface NamedModel {
   model: Model;
