@@ -1,6 +1,6 @@
 import type { CodeSystem, Entry, MakerFile, Plant } from '../maker/types';
 import { strengthOf } from '../source';
-import { listOfPeriods, periodSpan, type Span } from '../span';
+import { listOfPeriods, periodSpan, periodSpans, type Span } from '../span';
 import { isFault, type LaidLayout, type LayoutFault, layOut } from './layout';
 
 /** A plant as the decoder needs it: its code, place and periods. */
@@ -68,7 +68,7 @@ export function bookPlants(plants: readonly Plant[]): Map<string, BookPlant[]> {
 
 /** Times in which an entry makes an exception: of whichever model, for a code alone names none. */
 const exceptedOf = ({ exceptions = [] }: Pick<Entry, 'exceptions'>): Span[] =>
-  exceptions.flatMap(({ used }) => (used ? listOfPeriods(used).flatMap((period) => periodSpan(period) ?? []) : []));
+  exceptions.flatMap(({ used }) => (used ? periodSpans(used) : []));
 
 /** The sources of an entry in one line; undefined where it names none. */
 const sourceText = ({ sources = [] }: Pick<Entry, 'sources'>): string | undefined =>

@@ -44,15 +44,18 @@ export function build({ frame, year, part, bits, cost }: Dated, facts: readonly 
   const plants = leftover.plants.map(({ code, place }) => plantEntry(code, place, used));
   const says = [...year.says, ...part.says, ...leftover.says];
   const candidate = { layout, used, plants, explains: [], guessed: '', says };
-  const explained = facts.filter((fact) => explainsFact(candidate, fact));
-  const agreed = explained.reduce((sum, fact) => sum + (bits[fact.order] ?? 0), 0);
+  const explained = facts.flatMap((fact) => {
+    const reading = readAs(candidate, fact);
+    return reading ? [{ fact, reading }] : [];
+  });
+  const agreed = explained.reduce((sum, { fact }) => sum + (bits[fact.order] ?? 0), 0);
   return {
     candidate: {
       ...candidate,
-      explains: explained.map(({ index }) => index),
+      explains: explained.map(({ fact }) => fact.index),
       guessed: untoldLetters(
         layout,
-        explained.flatMap((fact) => readAs(candidate, fact)),
+        explained.map(({ fact, reading }) => ({ reading, years: fact.years })),
       ),
     },
     bits: agreed + Math.max(0, leftover.gain),
@@ -116,12 +119,6 @@ export const isMet = ({ span, places }: { span: Span | null; places: string[] },
   (stated.spans.length === 0 || (span !== null && stated.spans.some((one) => spansMeet(one, span)))) &&
   stated.places.every((place) => places.length === 0 || places.includes(place));
 
-/** The reading by which a candidate explains a code, with the years in which its piece may be made. */
-const readAs = (candidate: Candidate, { code, stated, years }: FramedFact) =>
-  readingsOf(candidate, code)
-    .filter((reading) => isMet(reading, stated))
-    .slice(0, 1)
-    .map((reading) => ({ reading, years }));
-
-const explainsFact = (candidate: Candidate, { code, stated }: FramedFact): boolean =>
-  readingsOf(candidate, code).some((reading) => isMet(reading, stated));
+/** The reading by which a candidate explains a code; none where it does not. */
+const readAs = (candidate: Candidate, { code, stated }: FramedFact): Reading | undefined =>
+  readingsOf(candidate, code).find((reading) => isMet(reading, stated));

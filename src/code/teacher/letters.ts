@@ -1,3 +1,4 @@
+import { capitals } from '../slot/cell';
 import type { FramedFact } from './frame';
 
 export interface InferredCycle {
@@ -11,7 +12,6 @@ export interface InferredCycle {
   known: [letter: string, year: number][];
 }
 
-const alphabet = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 /** Letters in the order in which makers leave them out, those most easily mistaken first: common practice, no source. */
 const likelySkipped = 'IOQUJZVXYWSGBD';
 
@@ -33,7 +33,7 @@ export function inferCycle(facts: readonly FramedFact[], place: number): Inferre
   let cost = 0;
   for (const [at, [letter, year]] of known.slice(1).entries()) {
     const [before, earlier] = known[at]!;
-    const between = alphabet.slice(alphabet.indexOf(before) + 1, alphabet.indexOf(letter));
+    const between = capitals.slice(capitals.indexOf(before) + 1, capitals.indexOf(letter));
     const missing = between.length - (year - earlier - 1);
     const leftOut = [...between]
       .sort((a, b) => rankOf(a) - rankOf(b))
@@ -59,7 +59,7 @@ function longestRise(facts: readonly FramedFact[], place: number): [letter: stri
   const votes = new Map<string, number>();
   for (const fact of facts) {
     const letter = fact.core[place]!;
-    if (fact.years.length !== 1 || !alphabet.includes(letter)) continue;
+    if (fact.years.length !== 1 || !capitals.includes(letter)) continue;
     const key = `${letter} ${fact.years[0]}`;
     votes.set(key, (votes.get(key) ?? 0) + 1);
   }
@@ -70,7 +70,7 @@ function longestRise(facts: readonly FramedFact[], place: number): [letter: stri
     best.push({ count, before: null });
     for (let earlier = 0; earlier < at; earlier++) {
       const years = year - known[earlier]!.year;
-      const steps = alphabet.indexOf(letter) - alphabet.indexOf(known[earlier]!.letter);
+      const steps = capitals.indexOf(letter) - capitals.indexOf(known[earlier]!.letter);
       const longer = best[earlier]!.count + count > best[at]!.count;
       if (years > 0 && years <= steps && longer) best[at] = { count: best[earlier]!.count + count, before: earlier };
     }

@@ -1,7 +1,6 @@
 import type { Layout } from '../../maker/types';
+import { capitals } from '../slot/cell';
 import type { Reading } from '../types';
-
-const alphabet = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
 /** A letter of a cycle that codes show, with the years that their known dates leave it. */
 interface Seen {
@@ -14,8 +13,8 @@ interface Seen {
 
 /** Letters from one to the next of a cycle, both left out; it goes on with A after Z. */
 function between(letter: string, next: string): string {
-  const [from, to] = [alphabet.indexOf(letter) + 1, alphabet.indexOf(next)];
-  return from <= to ? alphabet.slice(from, to) : alphabet.slice(from) + alphabet.slice(0, to);
+  const [from, to] = [capitals.indexOf(letter) + 1, capitals.indexOf(next)];
+  return from <= to ? capitals.slice(from, to) : capitals.slice(from) + capitals.slice(0, to);
 }
 
 /**
