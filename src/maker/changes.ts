@@ -149,18 +149,14 @@ function takeByKey<T>(entries: T[], key: (entry: T) => string, like: T): T | nul
 function pairsOf<T>(left: readonly T[], right: readonly T[], key: (entry: T) => string): [T | null, T | null][] {
   const waiting = new Map<string, T[]>();
   for (const entry of right) waiting.set(key(entry), [...(waiting.get(key(entry)) ?? []), entry]);
-  const equal = new Map<T, T>();
-  const others = [...left.keys()].filter((at) => {
-    const entry = left[at] as T;
+  const equal = left.map((entry) => {
     const like = waiting.get(key(entry)) ?? [];
     const found = like.findIndex((one) => sameValue(one, entry));
-    if (found >= 0) equal.set(entry, like.splice(found, 1)[0] as T);
-    return found < 0;
+    return found < 0 ? null : (like.splice(found, 1)[0] as T);
   });
-  const rest = new Set(others);
   const pairs = left.map((entry, at): [T | null, T | null] => [
     entry,
-    rest.has(at) ? (waiting.get(key(entry))?.shift() ?? null) : (equal.get(entry) ?? null),
+    equal[at] ?? waiting.get(key(entry))?.shift() ?? null,
   ]);
   return [...pairs, ...[...waiting.values()].flat().map((entry): [null, T] => [null, entry])];
 }
