@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { ClaimOf } from '../claim/types';
-import { type Evidence, evidenceId, isSure } from '../evidence';
+import { evidenceId, isSaying, isSure } from '../evidence';
 import { spanSchema } from '../span/types';
 import { askFor } from './asks';
 import { datedSchema } from './fact/date';
@@ -89,8 +89,7 @@ export const constructionAgainstDate = defineCheck({
   },
 });
 
-type Later = Evidence & { says: Extract<Evidence['says'], { kind: 'later-material' }> };
-const isLater = (piece: Evidence): piece is Later => piece.says.kind === 'later-material';
+const isLater = isSaying('later-material');
 
 /** Another part was put in, and the seller knows it; one that was mended or dyed is the old one. */
 const isOther = (event: ClaimOf<'replaced'>) => isSure(event) && (event.how === undefined || event.how === 'relined');

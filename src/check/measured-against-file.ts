@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Evidence, fileNumberSchema, measuredNumberSchema } from '../evidence';
+import { type Evidence, fileNumberSchema, isSaying, measuredNumberSchema } from '../evidence';
 import { askFor } from './asks';
 import { defineCheck, makerFileSource } from './frame';
 import { type PairOf, pairKind } from './pairs';
@@ -56,9 +56,8 @@ export const measuredAgainstFile = defineCheck({
   },
 });
 
-type Says<K extends Evidence['says']['kind']> = Evidence & { says: Extract<Evidence['says'], { kind: K }> };
-const isMeasured = (piece: Evidence): piece is Says<'measured-number'> => piece.says.kind === 'measured-number';
-const isOfFile = (piece: Evidence): piece is Says<'file-number'> => piece.says.kind === 'file-number';
+const isMeasured = isSaying('measured-number');
+const isOfFile = isSaying('file-number');
 
 const sourcesOf = (source: Evidence['source']): string[] => (source.kind === 'maker-file' ? source.sources : []);
 

@@ -25,4 +25,4 @@ export { compareWeights, type Derivation, type Weighable, type Weight, weighFind
 export { stretchOf } from './stretch';
 export { textsLeftOpen } from './texts-left-open';
 export { isTold, type Known, type Told } from './told';
-export { type Dating, type Evidence, isDating, type Stated, statedOf, statedSchema } from './types';
+export { type Dating, type Evidence, isDating, isSaying, type Stated, statedOf, statedSchema } from './types';

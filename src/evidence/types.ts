@@ -69,6 +69,13 @@ export const evidenceSchema = z.discriminatedUnion('about', [
 ]);
 export type Evidence = z.infer<typeof evidenceSchema>;
 export type EvidenceAbout<A extends Evidence['about']> = Extract<Evidence, { about: A }>;
+type SaysKind = Evidence['says']['kind'];
+type EvidenceSaying<K extends SaysKind> = Evidence & { says: Extract<Evidence['says'], { kind: K }> };
+/** Whether a piece says one kind of thing. */
+export const isSaying =
+  <K extends SaysKind>(kind: K) =>
+  (piece: Evidence): piece is EvidenceSaying<K> =>
+    piece.says.kind === kind;
 
 export const isDating = (piece: Evidence): piece is Dating =>
   piece.about === 'date' || piece.about === 'place' || piece.about === 'date-and-place';
