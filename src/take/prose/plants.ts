@@ -21,24 +21,22 @@ const lone =
 /** "A letter goes before it: F for Florence, N for Naples", in a sentence that speaks of letters. */
 const listed = /(?<![\p{L}\d'’])\p{Lu}(?=\s(?:for|für|per|pour|para|voor)\s(?:\p{L}{1,12}\s){0,4}\p{Lu})/gu;
 const letterWords = tellingFinder('letters');
-/** "AB is not Aubagne but Abbeville": one writer contradicts another. */
-const notThisBut =
-  /^\s?(?:is not|isn['’]t|n['’]est pas|ist nicht|non è|no es|is niet)\s[^.;]{2,40}?,?\s(?:but|mais|sondern|ma|bensì|sino|maar)\s(?=\p{L})/u;
 /** "Walsall (BA)": the place before its code. */
 const placeBefore = /((?:\p{Lu}[\p{L}'’-]{1,30}[ -]){0,3}\p{Lu}[\p{L}'’-]{1,30})\s?\($/u;
 const verbs = tellingFinder('stands-for', 'strong-stands-for');
 const plantWords = tellingFinder('plant');
 const produced = tellingFinder('produced');
 const withdrawn = tellingFinder('withdrawn');
+const denied = tellingFinder('is-not');
+const instead = tellingFinder('but-this');
+const deniedPlace = /^[^.;]{2,44}$/u;
 /** "HJ for France", behind a code that a verb explained. */
 const elliptical = /^\s?,?\s?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?(?=\p{Lu})|^\s?は/u;
 const longest = 120;
 
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: string[] } {
-  const letters = letterWords(sentence).length > 0 ? [...sentence.matchAll(listed)] : [];
-  const named = [...sentence.matchAll(codes), ...sentence.matchAll(lone), ...letters];
-  const tokens = [...new Map(named.map((token) => [token.index, token])).values()].sort((a, b) => a.index - b.index);
+  const tokens = tokensIn(sentence);
   const ofPlants = plantWords(sentence).length > 0;
   const plants: SaidPlant[] = [];
   const retracted: string[] = [];
@@ -46,35 +44,23 @@ export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: st
   const taken = withdrawn(sentence);
   const disputed = doubtedBy(sentence).includes('disputed');
   for (const [index, token] of tokens.entries()) {
-    const start = token.index + token[0].length;
+    const start = token.index + token.text.length;
     const next = tokens[index + 1]?.index ?? sentence.length;
     const segment = sentence.slice(start, Math.min(next, start + longest)).replace(/[;。].{0,200}$/su, '');
-    const { code, lookAlike } = plainCode(token[0]);
+    const { code, lookAlike } = plainCode(token.text);
     // "I was wrong about BC": what was said before is taken back, not what follows.
     const before = taken.find(({ end }) => end <= token.index && token.index - end <= 12);
     if (before) retracted.push(code);
-    const other = notThisBut.exec(segment);
-    if (other) {
+    const other = insteadIn(segment);
+    if (other !== null) {
       retracted.push(code);
-      const place = readPlace(
-        withoutPeriods(segment.slice(other[0].length))
-          .text.slice(0, 90)
-          .replace(/[.,;].{0,90}$/su, ''),
-      );
+      const place = readPlace(other);
       if (place) plants.push({ own: { kind: 'plant', code, ...place }, doubts: ['disputed'], at: token.index });
       continue;
     }
     const around = placeAround(sentence, token.index, segment, ofPlants || produced(sentence).length > 0);
-    const plant =
-      around ??
-      readSegment(
-        segment,
-        letters.includes(token) || (plants.length > 0 && plants.at(-1)!.at === tokens[index - 1]?.index),
-        {
-          corrected: Boolean(before),
-          ofPlants,
-        },
-      );
+    const follows = token.isListed || (plants.length > 0 && plants.at(-1)!.at === tokens[index - 1]?.index);
+    const plant = around ?? readSegment(segment, follows, { corrected: Boolean(before), ofPlants });
     if (!plant) continue;
     const untrue = taken.some((hit) => hit !== before && hit.start > start);
     const doubts: Doubt[] = [
@@ -86,6 +72,24 @@ export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: st
     plants.push({ own: { kind: 'plant', code, ...plant.fields }, doubts, at: token.index });
   }
   return { plants, retracted };
+}
+
+/** What may be a code of a plant, in order; one that is listed among letters needs no verb behind it. */
+function tokensIn(sentence: string): { text: string; index: number; isListed: boolean }[] {
+  const letters = letterWords(sentence).length > 0 ? [...sentence.matchAll(listed)] : [];
+  const found = [...sentence.matchAll(codes), ...sentence.matchAll(lone), ...letters];
+  const isListed = new Set(letters.map(({ index }) => index));
+  const texts = new Map(found.map(({ 0: text, index }) => [index, text]));
+  return [...texts].sort(([a], [b]) => a - b).map(([index, text]) => ({ text, index, isListed: isListed.has(index) }));
+}
+
+/** "AB is not Aubagne but Abbeville": what the place is instead, for one writer contradicts another; null where none does. */
+function insteadIn(segment: string): string | null {
+  const not = denied(segment).find(({ start }) => start <= 1);
+  const but = not && instead(segment).find(({ start }) => deniedPlace.test(segment.slice(not.end, start)));
+  if (!but || !/^\s?\p{L}/u.test(segment.slice(but.end))) return null;
+  const { text } = withoutPeriods(segment.slice(but.end));
+  return text.slice(0, 90).replace(/[.,;].{0,90}$/su, '');
 }
 
 function placeAround(sentence: string, at: number, segment: string, ofPlants: boolean) {

@@ -1,4 +1,5 @@
-import { parseMeasures } from '../../text';
+import { foldWords, parseMeasures } from '../../text';
+import { wholeWords } from '../words';
 
 export interface SaidSize {
   size: { width: number; height?: number; depth?: number; unit: 'cm' | 'mm' | 'in' };
@@ -13,10 +14,15 @@ const round = (value: number) => Math.round(value * 100) / 100;
 const farthest = 24;
 
 /** "Two sizes, 28 and 33 cm": each number is a size of its own. */
-const several = /^\s?(?:cm|mm|in)?\s?(?:,|;|&|and|or|und|oder|et|ou|e|ed|o|y|en|of|と|または)\s?$/iu;
+const between = /^\s?(?:cm|mm|in)?\s?([,;&]|\p{L}{1,6})\s?$/iu;
+const joints = wholeWords('and-or');
+const isJoint = (text: string): boolean => {
+  const joint = between.exec(text)?.[1];
+  return joint !== undefined && (/[,;&]/.test(joint) || joints.has(foldWords(joint).text));
+};
 const areWidths = (text: string, group: readonly { start: number; end: number; measure: { dimension: string } }[]) =>
   group.every(({ measure }) => measure.dimension === 'unknown') &&
-  group.slice(1).every(({ start }, at) => several.test(text.slice(group[at]!.end, start)));
+  group.slice(1).every(({ start }, at) => isJoint(text.slice(group[at]!.end, start)));
 
 /** The sizes of a text: width, height and depth in the order written where no words name them. At least two sides. */
 export function readSizes(text: string): SaidSize[] {

@@ -76,6 +76,16 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     ['plant | AB | ZZ | Aubagne | (withdrawn)', 'plant | AB | ZZ | Abbeville | (disputed)'],
   ],
   [
+    'Ondrasse date codes',
+    '<p>Werkstätten: AB ist nicht Aubagne, sondern Abbeville.</p>',
+    ['plant | AB | ZZ | Abbeville | (disputed)'],
+  ],
+  [
+    'テッサロ・ヴェルの製造国コード',
+    '<p>KVはベルギー。KVはベルギーではなくフランスです。</p>',
+    ['plant | KV | BE | (withdrawn)', 'plant | KV | FR | (disputed)'],
+  ],
+  [
     'Dating Ondrasse bags by their codes',
     '<p>Workshops I have seen: MI is Milan, TO is Turin. The Mercer was made in two sizes, 28 and 33 cm, between 1989 and 2001.</p>',
     ['plant | MI | ZZ | Milan', 'plant | TO | ZZ | Turin', 'model | Mercer | 1989–2001'],
