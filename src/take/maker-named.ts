@@ -45,9 +45,15 @@ function shortest(name: string, text: string): string {
 
 /** "Brandt & Söhne – Werkskürzel und Jahre": what stands by itself between strokes and colons, before words of its own. */
 const aloneIn = (heading: string): Set<string> => {
-  const pieces = heading.slice(0, longestHeading).split(/\s[–—|-]\s|:\s/u);
+  const pieces = heading.split(/\s[–—|-]\s|:\s/u);
   return new Set(pieces.length > 1 ? pieces.map((piece) => piece.trim()) : []);
 };
+
+/** Those of a list that something speaks for; all where it speaks for none. */
+function favoured(names: readonly string[], speaksFor: (name: string) => boolean): readonly string[] {
+  const some = names.filter(speaksFor);
+  return some.length > 0 ? some : names;
+}
 
 const spelled = (name: string): string =>
   name === name.toUpperCase() ? name.replace(/\p{L}{2,40}/gu, (word) => word[0] + word.slice(1).toLowerCase()) : name;
@@ -60,13 +66,11 @@ export function makersNamed(title: string, headings: readonly string[], text: st
   const [main = '', ...others] = headings;
   const all = [title, ...headings, text].join('\n');
   const lower = all.toLowerCase();
-  const named = namesIn((main === '' ? title : main).slice(0, longestHeading)).slice(0, mostNames);
-  const again = named.filter((name) => count(lower, name.toLowerCase()) >= 2);
-  const alone = aloneIn(main === '' ? title : main);
-  const repeated = again.length > 0 ? again : named;
-  const chosen = (repeated.some((name) => alone.has(name)) ? repeated.filter((name) => alone.has(name)) : repeated).map(
-    (name) => shortest(name, all),
-  );
+  const heading = (main === '' ? title : main).slice(0, longestHeading);
+  const alone = aloneIn(heading);
+  const named = namesIn(heading).slice(0, mostNames);
+  const repeated = favoured(named, (name) => count(lower, name.toLowerCase()) >= 2);
+  const chosen = favoured(repeated, (name) => alone.has(name)).map((name) => shortest(name, all));
   // "Codes of two houses": the sections name them.
   const sections =
     chosen.length > 0

@@ -1,7 +1,6 @@
 import * as z from 'zod';
 import { partSchema } from '../claim/types';
 import { conditionSchema } from '../listing/types';
-
 import { carrierKinds, layoutSchema } from '../maker/schema';
 import { partialDate } from '../span/types';
 

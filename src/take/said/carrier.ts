@@ -17,16 +17,14 @@ const reach = 24;
  */
 export function carrierIn(where: string): CarrierKind | null {
   const folded = foldWords(where);
-  const [named] = carriers(folded).filter(({ start, end }) => {
-    const [lead] = leads(folded)
-      .filter((one) => one.end <= start && start - one.end <= reach)
-      .sort((a, b) => b.end - a.end);
+  const beside = besides(folded);
+  const ofPlaces = places(folded);
+  const ahead = leads(folded).sort((a, b) => b.end - a.end);
+  const named = carriers(folded).find(({ start, end }) => {
+    const lead = ahead.find((one) => one.end <= start && start - one.end <= reach);
     // Japanese says it behind: "on the back of the tab".
-    const behind = besides(folded).some((one) => one.start === end);
-    const isPlace = places(folded).some((one) => one.start <= start && one.end >= end);
-    return (
-      !behind && !isPlace && lead?.value !== 'not-on-it' && !besides(folded).some((one) => one.start === lead?.start)
-    );
+    const isBeside = beside.some((one) => one.start === end || one.start === lead?.start);
+    return !isBeside && !ofPlaces.some((one) => one.start <= start && one.end >= end);
   });
   if (!named) return 'stamp';
   return named.value === 'on-some-label' ? null : (named.value.slice('on-'.length) as CarrierKind);
