@@ -9,7 +9,6 @@ import {
   correct,
   findingsOf,
   lookAt,
-  type NewCorrection,
   photoMeant,
   typedCode,
 } from '../../../src/case';
@@ -20,6 +19,7 @@ import type { MakerFile } from '../../../src/maker/types';
 import type { PhotoRead } from '../../../src/photo/read-types';
 import { monthSpan } from '../../../src/span';
 import type { StampLine } from '../../../src/stamp/types';
+import { counted, marked, rowOfStitches } from '../../hand-mark';
 import { emptyListing, readPhoto, stampLine, stated, unreadPhoto, withPhotos } from '../../unit/check/sample';
 
 const checkIds = z.array(z.string()).default([]);
@@ -187,25 +187,6 @@ const withStitches = (file: MakerFile): MakerFile =>
     ? { ...file, numbers: [{ of: 'stitches', part: 'tab', least: 5, most: 5, used: ['1980', null] }] }
     : file;
 
-type Meant = NonNullable<ReturnType<typeof photoMeant>>;
-/** A row of stitches as the bench keeps it. */
-const countedRow = ({ on, stitches, within }: NonNullable<TruthRow['counted']>, photo: Meant): NewCorrection => ({
-  of: 'mark',
-  photo,
-  mark: {
-    number: 1,
-    kind: 'stitches',
-    points: [
-      { x: 0.3, y: 0.4 },
-      { x: 0.6, y: 0.4 },
-    ],
-    within: 0.004,
-    mm: null,
-    name: on,
-  },
-  measured: [{ what: 'count', value: stitches, uncertainty: within, unit: 'stitch', where: null }],
-});
-
 /** The input that the page reader and the stamp reader would give for the row. */
 export function inputOf(row: TruthRow): CaseInput {
   const returns =
@@ -239,7 +220,9 @@ export function inputOf(row: TruthRow): CaseInput {
   const meant = photoMeant(listing, first, photos[0]);
   const byHand = [
     ...row.typed.map((code) => typedCode(code)),
-    ...(row.counted && meant ? [countedRow(row.counted, meant)] : []),
+    ...(row.counted && meant
+      ? [marked(meant, rowOfStitches({ name: row.counted.on }), [counted(row.counted.stitches, row.counted.within)])]
+      : []),
   ];
   const corrections = byHand.reduce<Correction[]>(correct, []);
   return {

@@ -10,6 +10,7 @@ import {
   undo,
 } from '../../../src/case';
 import type { HandMark, HandMeasure } from '../../../src/photo';
+import { counted, marked, rowOfStitches } from '../../hand-mark';
 import { photoRead } from '../../photo-read';
 import { listingOf } from './sample-listing';
 
@@ -18,28 +19,18 @@ const listing = listingOf('Ondrasse Carryall 30', 'Ondrasse Carryall 30. Width 3
 const photos = [photoRead('p1', { hash: '1111111111111111' }), photoRead('p2', { hash: 'f0e1d2c3b4a59687' })];
 const build = (corrections: Correction[], over = {}) =>
   buildCase({ listing, photos, corrections, makers: [], now, ...over });
-const row: HandMark = {
-  number: 1,
-  kind: 'stitches',
-  points: [
-    { x: 0.2, y: 0.5 },
-    { x: 0.8, y: 0.5 },
-  ],
-  within: 0.004,
-  mm: null,
-  name: 'tab',
-};
-const count: HandMeasure = { what: 'count', value: 11, uncertainty: 0.5, unit: 'stitch', where: null };
-const marked = (mark: HandMark, measured: HandMeasure[] = [count], photo = 'p2'): NewCorrection => ({
-  of: 'mark',
-  photo: photoMeant(
-    listing,
-    photo,
-    photos.find(({ photoId }) => photoId === photo),
-  )!,
-  mark,
-  measured,
-});
+const row = rowOfStitches();
+const count = counted(11, 0.5);
+const markedOn = (mark: HandMark, measured: HandMeasure[] = [count], photo = 'p2'): NewCorrection =>
+  marked(
+    photoMeant(
+      listing,
+      photo,
+      photos.find(({ photoId }) => photoId === photo),
+    )!,
+    mark,
+    measured,
+  );
 
 describe('marks on photos', () => {
   it('tell the case what was measured, with their number and what they lie on; what was not measured is none of it', () => {
@@ -51,7 +42,7 @@ describe('marks on photos', () => {
       where: null,
       why: 'no-stitches',
     };
-    const kase = build(correct([], marked(row, [count, unmeasured])));
+    const kase = build(correct([], markedOn(row, [count, unmeasured])));
     expect(kase.observations).toEqual([
       {
         id: 'p2-mark-1-count',
@@ -70,17 +61,17 @@ describe('marks on photos', () => {
   });
 
   it('change no finding, no evidence and no question: only a maker’s file could judge them', () => {
-    const { observations: _, corrections: __, ...with_ } = build(correct([], marked(row)));
+    const { observations: _, corrections: __, ...with_ } = build(correct([], markedOn(row)));
     const { corrections: ___, ...without } = build([]);
     expect(with_).toEqual(without);
   });
 
   it('one that is moved replaces itself; another number, and the same on another photo, stand beside it', () => {
     const list = [
-      marked(row),
-      marked({ ...row, number: 2 }),
-      marked(row, [count], 'p1'),
-      marked({ ...row, name: 'handle' }, [{ ...count, value: 12 }]),
+      markedOn(row),
+      markedOn({ ...row, number: 2 }),
+      markedOn(row, [count], 'p1'),
+      markedOn({ ...row, name: 'handle' }, [{ ...count, value: 12 }]),
     ].reduce<Correction[]>(correct, []);
     const kase = build(list);
     expect(marksOnPhoto(kase, 'p2').map(({ mark }) => [mark.number, mark.name])).toEqual([
@@ -96,12 +87,12 @@ describe('marks on photos', () => {
   });
 
   it('are undone', () => {
-    const list = correct([], marked(row));
+    const list = correct([], markedOn(row));
     expect(build(undo(list, list[0]!.id)).observations).toBeUndefined();
   });
 
   it('are found again on the same photo under another address, and kept and told of when it is gone', () => {
-    const list = correct([], marked(row));
+    const list = correct([], markedOn(row));
     const renamed = {
       ...listing,
       photos: listing.photos.map((link, at) => ({ ...link, id: `q${at + 1}`, url: `${link.url}?again` })),

@@ -3,42 +3,28 @@ import { render } from 'preact';
 import { afterEach, expect, it } from 'vitest';
 import { type Case, type Correction, photoMeant } from '../../../src/case';
 import type { PhotoView } from '../../../src/message/protocol';
-import type { HandMark } from '../../../src/photo';
 import { DossierMeasured } from '../../../src/ui/dossier/DossierMeasured';
 import { pickPictures } from '../../../src/ui/panel/pick-pictures';
 import { Corrections } from '../../../src/ui/parts/Corrections';
 import { dossierOf } from '../../../src/watch';
 import { chooseLanguage } from '../../../src/words';
+import { counted, marked, rowOfStitches } from '../../hand-mark';
 import { photoRead } from '../../photo-read';
 import { listingOf } from '../case/sample-listing';
 import { sampleCase, sampleRecord } from '../watch/sample-case';
 
 const listing = listingOf('Ondrasse Carryall 30', 'Width 30 cm.', 3);
 const photos = [photoRead('p1', { hash: '1111111111111111' }), photoRead('p2', { hash: 'f0e1d2c3b4a59687' })];
-const row: HandMark = {
-  number: 2,
-  kind: 'stitches',
-  points: [
-    { x: 0.25, y: 0.5 },
-    { x: 0.75, y: 0.5 },
-  ],
-  within: 0.004,
-  mm: null,
-  name: 'tab',
-};
-const marked: Correction = {
+const byHand: Correction = {
   id: 'hand-1',
-  of: 'mark',
-  photo: photoMeant(listing, 'p2', photos[1])!,
-  mark: row,
-  measured: [
-    { what: 'count', value: 11, uncertainty: 0.4, unit: 'stitch', where: null },
+  ...marked(photoMeant(listing, 'p2', photos[1])!, rowOfStitches({ number: 2 }), [
+    counted(11, 0.4),
     { what: 'pitch', value: 12.346, uncertainty: 0.31, unit: 'px', where: null },
     { what: 'lab', value: null, uncertainty: null, unit: null, where: null, why: 'no-white' },
     { what: 'difference', value: 3.21, uncertainty: 1.2, unit: 'de2000', where: null, against: 1 },
-  ],
+  ]),
 };
-const kase: Case = { ...sampleCase(), listing, photos, corrections: [marked] };
+const kase: Case = { ...sampleCase(), listing, photos, corrections: [byHand] };
 const picture = 'data:image/webp;base64,AAAA';
 
 afterEach(() => {
