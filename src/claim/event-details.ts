@@ -20,6 +20,8 @@ import type { EventDetails } from './types';
 
 const ofMending = phrasePattern(wordsOf('replaced', 'restored', 're-dyed', 'dyed', 'appraised'));
 const ofElse = phrasePattern(wordsOf('bought', 'made-verb'), 'u');
+/** Whether words name what else was done: a purchase, a making, a repair of its own. */
+const namesOther = (words: string): boolean => ofElse.test(words) || words.search(ofMending) >= 0;
 const doers = phrasePattern([...Object.values(tableWords('by-whom')).flat(), ...wordsOf('invoice')]);
 const papers = phrasePattern(wordsOf('invoice'));
 /** "Receipt lost". */
@@ -70,7 +72,7 @@ function dateOf(from: Passage, dates: readonly FoundDate[], at: Place) {
     if (range[0] < at.end) continue;
     // "By the boutique", "with receipt": neither is a purchase here.
     const gap = text.slice(at.end, range[0]).replace(doers, ' ');
-    if (gap.length > reach || ofElse.test(gap) || gap.search(ofMending) >= 0) break;
+    if (gap.length > reach || namesOther(gap)) break;
     if (!/[,;(]/.test(gap) || opensBracket.test(gap) || (at.named && behindComma.test(gap))) return date.span;
   }
   const ahead = near.findLast(({ range }) => range[1] <= at.start);
@@ -79,7 +81,7 @@ function dateOf(from: Passage, dates: readonly FoundDate[], at: Place) {
   // "Bought in 1994, relined": a date that follows a verb of its own is that one's.
   const own = text.slice(Math.max(at.sentence.start, ahead.range[0] - 32), ahead.range[0]);
   if (gap.length > reach || /[,;]/.test(gap) || ofElse.test(gap)) return null;
-  return ofElse.test(own) || own.search(ofMending) >= 0 ? null : ahead.date.span;
+  return namesOther(own) ? null : ahead.date.span;
 }
 
 /** "Invoice included", "mit Rechnung" in the sentence; "ohne Rechnung" is none. */

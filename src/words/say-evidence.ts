@@ -19,7 +19,7 @@ const catalogues: Record<Language, EvidenceWords> = {
 /** "January 1995 or week 2 of 1995"; of more than two dates the years alone: "1978 or 1998". */
 export function sayDates(spans: Stated['spans'], kit: Kit): string {
   const years = spans.map(({ from, to }) =>
-    from?.slice(0, 4) === to?.slice(0, 4) ? (from?.slice(0, 4) ?? null) : null,
+    from && to && from.slice(0, 4) === to.slice(0, 4) ? from.slice(0, 4) : null,
   );
   if (spans.length <= mostDates || years.includes(null)) return kit.either(spans.map((one) => kit.span(one)));
   return kit.either([...new Set(years)].map((year) => kit.span(yearSpan(Number(year)))));

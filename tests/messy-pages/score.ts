@@ -75,10 +75,10 @@ const none = (): Tally => ({ right: 0, wrong: 0, missed: 0 });
 export const precisionOf = ({ right, wrong }: Tally) => right / Math.max(1, right + wrong);
 export const recallOf = ({ right, missed }: Tally) => right / Math.max(1, right + missed);
 
-/** The fields of a page against its truth. What the page only says in its text counts where the seller's words have it. */
 /** Lengths of straps and handles are no sides of the piece. */
 const hanging = new Set(['strap', 'handle']);
 
+/** The fields of a page against its truth. What the page only says in its text counts where the seller's words have it. */
 function scoreFields(listing: Listing, truth: MessyTruth): { tally: Tally; faults: string[] } {
   const tally = none();
   const faults: string[] = [];
