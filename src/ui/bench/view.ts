@@ -56,7 +56,7 @@ export function fitting(stage: Size, photo: Size, turn = 0): View {
 }
 
 /** The view with a point of the photo in the middle of the stage. */
-export function centred(view: View, stage: Size, point: Point): View {
+function centred(view: View, stage: Size, point: Point): View {
   const at = toStage({ ...view, x: 0, y: 0 }, point);
   return { ...view, x: stage.width / 2 - at.x, y: stage.height / 2 - at.y };
 }

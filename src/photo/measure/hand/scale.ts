@@ -73,7 +73,7 @@ function isLong([a, b, c, d]: Quad): boolean {
 }
 
 /** A value of points, and how far it is off when each of these is: coordinates err by themselves, so their squares add up. */
-export function withOff(
+function withOff(
   points: readonly Point[],
   of: (points: readonly Point[]) => number | null,
   within: readonly number[],
