@@ -2,62 +2,88 @@ import type { HandMark, HandMeasure } from '../../photo';
 import { fail, type Result, succeed } from '../../problem';
 import type { MeasuringAnswer, MeasuringRequest } from './messages';
 
+type Measured = Result<HandMeasure[][]> | null;
+
 /** Measures marks on one photo, in a worker of its own: moving a mark never waits for it. */
 export interface Measuring {
-  /** What each mark measures; null where later marks were asked for in the meantime. */
-  measure(marks: readonly HandMark[]): Promise<Result<HandMeasure[][]> | null>;
+  /** What each mark measures; null where later marks were asked for in the meantime, or it was ended. */
+  measure(marks: readonly HandMark[]): Promise<Measured>;
   end(): void;
 }
 
-export function startMeasuring(bytes: ArrayBuffer): Measuring {
-  const worker = new Worker(new URL('./measuring-room.ts', import.meta.url), { type: 'module', name: 'measuring' });
-  let last = 0;
-  let busy = false;
-  /** The one that waits, and no other: only the latest marks count. */
-  let next: (() => void) | null = null;
-  worker.postMessage({ kind: 'photo', bytes } satisfies MeasuringRequest);
+/** As much of a worker as is used here. */
+type Room = Pick<Worker, 'addEventListener' | 'postMessage' | 'terminate'>;
 
-  const ask = (id: number, marks: readonly HandMark[]) =>
-    new Promise<Result<HandMeasure[][]> | null>((resolve) => {
-      const settle = (result: Result<HandMeasure[][]>) => {
-        worker.removeEventListener('message', onAnswer);
-        worker.removeEventListener('error', onError);
-        busy = false;
-        next?.();
-        next = null;
-        resolve(id === last ? result : null);
-      };
-      const onAnswer = ({ data }: MessageEvent<MeasuringAnswer>) => {
-        if (data.id !== id) return;
-        settle(data.problem ? fail(data.problem) : succeed(data.measures));
-      };
-      const onError = ({ message }: ErrorEvent) =>
-        settle(
-          fail({
-            code: 'measuring-failed',
-            where: 'photo',
-            what: message || 'the worker stopped',
-            remedy: 'Open the photo again.',
-          }),
-        );
-      worker.addEventListener('message', onAnswer);
-      worker.addEventListener('error', onError);
-      busy = true;
-      worker.postMessage({ kind: 'marks', id, marks: [...marks] } satisfies MeasuringRequest);
-    });
+const openMeasuringRoom = (): Room =>
+  new Worker(new URL('./measuring-room.ts', import.meta.url), { type: 'module', name: 'measuring' });
+
+interface Asked {
+  id: number;
+  marks: readonly HandMark[];
+  settle: (measured: Measured) => void;
+}
+
+/** A worker that failed answers nothing for ever: whoever asks next is answered by a fresh one. */
+export function startMeasuring(bytes: ArrayBuffer, openRoom = openMeasuringRoom): Measuring {
+  let lastId = 0;
+  let ended = false;
+  let asked: Asked | null = null;
+  /** The one that waits, and no other: only the latest marks count. */
+  let waiting: Asked | null = null;
+  let room: Room | null = open();
+
+  function open(): Room {
+    const opened = openRoom();
+    opened.addEventListener('message', (({ data }: MessageEvent<MeasuringAnswer>) => {
+      if (data.id === asked?.id) answer(data.problem ? fail(data.problem) : succeed(data.measures));
+    }) as EventListener);
+    opened.addEventListener('error', ((event: ErrorEvent) => {
+      opened.terminate();
+      if (room === opened) room = null;
+      if (asked) answer(fail(stopped(event.message)));
+    }) as EventListener);
+    opened.postMessage({ kind: 'photo', bytes } satisfies MeasuringRequest);
+    return opened;
+  }
+
+  function answer(measured: Measured): void {
+    const answered = asked;
+    const next = waiting;
+    asked = null;
+    waiting = null;
+    answered?.settle(next || ended ? null : measured);
+    if (next) ask(next);
+  }
+
+  function ask(one: Asked): void {
+    asked = one;
+    room ??= open();
+    room.postMessage({ kind: 'marks', id: one.id, marks: [...one.marks] } satisfies MeasuringRequest);
+  }
 
   return {
-    async measure(marks) {
-      const id = ++last;
-      if (busy) {
-        next?.();
-        await new Promise<void>((go) => {
-          next = go;
-        });
-        if (id !== last) return null;
-      }
-      return ask(id, marks);
+    measure: (marks) =>
+      new Promise((settle) => {
+        if (ended) return settle(null);
+        const one = { id: ++lastId, marks, settle };
+        waiting?.settle(null);
+        waiting = null;
+        if (asked) waiting = one;
+        else ask(one);
+      }),
+    end() {
+      ended = true;
+      room?.terminate();
+      waiting?.settle(null);
+      waiting = null;
+      answer(null);
     },
-    end: () => worker.terminate(),
   };
 }
+
+const stopped = (what: string) => ({
+  code: 'measuring-failed',
+  where: 'photo',
+  what: what || 'the worker stopped',
+  remedy: 'Move the mark, or open the photo again.',
+});
