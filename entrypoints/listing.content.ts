@@ -1,6 +1,6 @@
 import { defineContentScript } from 'wxt/utils/define-content-script';
 import { closedShadowRoot } from '../src/browser/closed-shadow-root';
-import { fingerprint, pickOnPage, readPage } from '../src/listing';
+import { fingerprint, readPage } from '../src/listing';
 import { answerInPage } from '../src/message/answer-in-page';
 import { thisPage, untilArrived } from '../src/reader/page/page-arrived';
 import { replaceEarlier } from '../src/reader/page/replace-earlier';
@@ -14,7 +14,6 @@ export default defineContentScript({
   matches: [],
   main() {
     const running = replaceEarlier('page-script');
-    let picking = new AbortController();
     let shown: string | null = null;
     const mark = () => fingerprint(document, location.href);
     answerInPage(
@@ -30,16 +29,6 @@ export default defineContentScript({
           return { ok: true, value };
         },
         'page.stands': async () => ({ ok: true, value: { stands: shown === null || shown === mark() } }),
-        'field.pick': async ({ field, invite }) => {
-          picking.abort();
-          picking = new AbortController();
-          const signal = AbortSignal.any([running, picking.signal]);
-          return { ok: true, value: await pickOnPage(document, field, { invite }, signal) };
-        },
-        'field.endPick': async () => {
-          picking.abort();
-          return { ok: true, value: {} };
-        },
         'photo.fetchInPage': fetchInPage,
       },
       running,

@@ -56,6 +56,9 @@ function signsOf(signs: PageSigns, draft: Draft, auction: boolean): Sign[] {
   return told.filter(([, holds]) => holds).map(([sign]) => sign);
 }
 
+/** A price that is called so and stands under the heading; a filter's range is less sure. */
+const ownPriceSure = 0.75;
+
 const sum = (told: readonly Sign[], what: 'offer' | 'article' | 'list'): number =>
   told.reduce((total, sign) => total + (weights[sign][what] ?? 0), 0);
 
@@ -65,18 +68,20 @@ const sum = (told: readonly Sign[], what: 'offer' | 'article' | 'list'): number 
  */
 export function pageKind(signs: PageSigns, draft: Draft, auction: boolean): Told {
   const evidence = signsOf(signs, draft, auction);
-  const kind = kindFrom(evidence, draft);
+  const kind = kindFrom(evidence, draft, signs);
   if (kind !== 'offer') return { kind: signs.cut ? 'cut' : kind, evidence };
   if (evidence.includes('said-to-be-gone')) return { kind: 'ended', evidence };
   return { kind: auction ? 'auction' : 'offer', evidence };
 }
 
-function kindFrom(told: readonly Sign[], draft: Draft): Told['kind'] {
+function kindFrom(told: readonly Sign[], draft: Draft, { ownPrice }: PageSigns): Told['kind'] {
   const [offer, article, list] = [sum(told, 'offer'), sum(told, 'article'), sum(told, 'list')];
   if (told.includes('pointed-at')) return 'offer';
   if (article >= 3 && offer < 6 && !told.includes('product-data')) return 'article';
   // Beside a control of the page's own, cards are a carousel of others, unless the page calls itself a list.
   const controls = told.includes('buying-control') || told.includes('selling-form');
-  if (list >= (controls ? 6 : 3) && list > offer) return 'list';
+  // A price under the heading is none of the cards'; a few of them are others beside it.
+  const few = list === weights['cards-with-prices'].list && ownPrice >= ownPriceSure;
+  if (list >= (controls ? 6 : 3) && list > offer && !few) return 'list';
   return offer >= 1 && draft.title.length > 0 ? 'offer' : 'none';
 }

@@ -34,7 +34,7 @@ export function readFacts({ listing, labelled, signs, notes, cut, state, picked 
   dropNoValues(draft);
   preferOfferedByControl(draft, signs.controls);
   const { text, photos, format, url, readAt, language } = listing;
-  const settled = settleConflicts(settleDraft(draft));
+  const settled = settleConflicts(settleDraft(draft), listing.text);
   const page = pageKind(signs, settled, auction);
   const of = { format, url, readAt, language, text };
   if (page.kind !== 'offer' && page.kind !== 'auction' && page.kind !== 'ended')

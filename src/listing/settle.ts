@@ -1,13 +1,18 @@
+import { foldWords } from '../text/fold';
+import { wordsOf } from '../text/lexicon';
+import { phrasePattern } from '../text/phrases';
 import type { Draft } from './draft';
 import type { Candidate, Condition, Price } from './types';
 
 /** Settles what candidates say of each other: finer conditions, prices of sold pieces, prices that disagree. */
-export function settleConflicts(draft: Draft): Draft {
+export function settleConflicts(draft: Draft, text: string): Draft {
   preferFinerCondition(draft.condition);
   preferTermWithDays(draft.returns);
+  preferOfferedOfSeveral(draft.availability);
   const gone = draft.availability[0]?.value;
   if (gone === 'sold' || gone === 'removed') for (const one of draft.price) addCaveat(one, 'last-seen');
   nameFormerPrice(draft.price);
+  lowerConverted(draft.price, text);
   preferNamedPrice(draft.price);
   const conflict = priceConflict(draft.price);
   return conflict ? { ...draft, problems: [...draft.problems, conflict] } : draft;
@@ -50,6 +55,37 @@ function preferTermWithDays(candidates: Draft['returns']): void {
       candidates.find((one) => one.value.accepted && one.value.days !== null),
       best,
     );
+}
+
+/** Data of one size or colour says that it is gone, and of another that it is there: the piece can be bought. */
+function preferOfferedOfSeveral(availability: Draft['availability']): void {
+  const [best] = availability;
+  if (best?.value !== 'sold' || best.origin === 'visible' || best.origin === 'user-pick') return;
+  const isTied = ({ caveats }: Candidate<unknown>) => caveats?.includes('tie') === true;
+  const offered = availability.find(
+    (one) =>
+      one.value === 'offered' &&
+      one.origin === best.origin &&
+      (one.where === best.where || (isTied(best) && isTied(one))),
+  );
+  putFirst(availability, offered, best);
+}
+
+const about = new RegExp(`(?:${phrasePattern(wordsOf('about')).source})\\.?[\\s:(]{0,3}$`, 'u');
+
+/** "GBP 12.99 (approximately EUR 14.43)": a sum in another currency that the page calls about right is the price worked out. */
+function lowerConverted(prices: Candidate<Price>[], text: string): void {
+  const sums = prices.filter(({ value }) => value.kind !== 'shipping');
+  for (const one of sums) {
+    const { value, origin, words } = one;
+    if (origin !== 'visible' || value.kind !== 'sale' || words === undefined) continue;
+    const at = text.indexOf(words);
+    if (at < 0 || !about.test(foldWords(text.slice(Math.max(0, at - 24), at)).text)) continue;
+    if (!sums.some((other) => other.value.currency !== null && other.value.currency !== value.currency)) continue;
+    one.confidence = Math.min(one.confidence, 0.3);
+    addCaveat(one, 'converted');
+  }
+  prices.sort((a, b) => b.confidence - a.confidence);
 }
 
 /** Where the page calls one element the price, and only one thing can be called so by its id. */

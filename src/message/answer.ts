@@ -63,6 +63,7 @@ const said: Readonly<Record<Part, string>> = {
   'full-page': 'full page',
   reader: 'reader',
   page: 'script inside a page',
+  pointing: 'script for pointing at a field',
   'shown-photo': 'script that shows a photo',
 };
 

@@ -1,10 +1,10 @@
 /**
- * The extension's parts that answer messages. `page` and `shown-photo` are the two scripts inside a web page; they are
- * asked per tab.
+ * The extension's parts that answer messages. `page`, `pointing` and `shown-photo` are the scripts inside a web
+ * page; they are asked per tab.
  */
-export type Part = 'background' | 'panel' | 'full-page' | 'reader' | 'page' | 'shown-photo';
+export type Part = 'background' | 'panel' | 'full-page' | 'reader' | PagePart;
 /** A script inside a page is asked by its tab; every other part by name alone. */
-export type PagePart = 'page' | 'shown-photo';
+export type PagePart = 'page' | 'pointing' | 'shown-photo';
 
 interface Route {
   handledBy: Part;
@@ -26,8 +26,8 @@ export const routes = {
   'tab.granted': { handledBy: 'panel', sentBy: ['background'] },
   'listing.read': { handledBy: 'page', sentBy: ['background'] },
   'page.stands': { handledBy: 'page', sentBy: ['panel', 'background'] },
-  'field.pick': { handledBy: 'page', sentBy: ['panel'] },
-  'field.endPick': { handledBy: 'page', sentBy: ['panel'] },
+  'field.pick': { handledBy: 'pointing', sentBy: ['panel'] },
+  'field.endPick': { handledBy: 'pointing', sentBy: ['panel'] },
   'photo.fetchInPage': { handledBy: 'page', sentBy: ['background'] },
   'photo.show': { handledBy: 'shown-photo', sentBy: ['background'] },
   'photo.stands': { handledBy: 'shown-photo', sentBy: ['background'] },

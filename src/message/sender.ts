@@ -6,7 +6,7 @@ import type { Part } from './routes';
 export type Sender = Pick<chrome.runtime.MessageSender, 'id' | 'url' | 'origin' | 'tab'>;
 
 /** Who can be told apart as a sender: the browser does not say which of our scripts inside a page speaks. */
-export type SendingPart = Exclude<Part, 'shown-photo'>;
+export type SendingPart = Exclude<Part, 'pointing' | 'shown-photo'>;
 
 const pages: Readonly<Record<string, SendingPart | undefined>> = {
   [panelPage]: 'panel',

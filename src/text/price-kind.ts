@@ -6,6 +6,8 @@ import {
   includesShippingAfter,
   instalmentAfter,
   instalmentBefore,
+  netAfter,
+  netBefore,
   overBefore,
   postageBehind,
   priceAfter,
@@ -31,6 +33,8 @@ export interface Surroundings {
   signed: boolean;
   /** Set here: the words beside say that postage is in the amount. */
   includesShipping: boolean;
+  /** Set here: a tax is added to the amount still. */
+  net: boolean;
 }
 
 /** Words further away say nothing of the amount. */
@@ -65,6 +69,7 @@ export function priceKind(around: Surroundings): Price['kind'] | null {
   if (weighed.test(before)) return null;
   if (thresholdBefore.test(before) || (overBefore.test(before) && postageBehind.test(after))) return null;
   around.includesShipping = includesShippingAfter.test(after);
+  around.net = netBefore.test(before) || netAfter.test(right);
   if (instalmentBefore.test(before) || instalmentAfter.test(after)) return 'instalment';
   if (!around.includesShipping && (shippingBefore.test(before) || shippingAfter.test(after))) return 'shipping';
   if (unitAfter.test(after)) return 'unit';

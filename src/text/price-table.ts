@@ -157,6 +157,17 @@ export const each: EachLanguage = [
   'につき, あたり',
 ];
 
+/** Beside an amount to which a tax is added still. */
+export const beforeTax: EachLanguage = [
+  'ex tax, excl tax, excl. tax, excluding tax, before tax, without tax, ex vat, excl vat, excl. vat, excluding vat, plus vat, + vat, net',
+  'ht, h.t., hors taxe*, hors tva',
+  'ohne mwst, zzgl. mwst, zzgl. ust, exkl. mwst, netto, nettopreis',
+  'iva esclusa, più iva, + iva, senza iva',
+  'sin iva, más iva, iva no incluido, + iva, sin impuestos',
+  'excl. btw, ex btw, exclusief btw, zonder btw',
+  '税抜, 税別',
+];
+
 export const price: EachLanguage = [
   'price, asking, now, current bid, starting bid',
   'prix, prix demandé',

@@ -47,6 +47,9 @@ export const unitAfter = new RegExp(
   `^\\s{0,2}(?:/\\s?(?:[a-z]{1,8}[²³]?|m2|qm|\\d{1,4}\\s?(?:g|ml|cm)|台|個|枚)(?!\\p{L})|(?:${sourceOf(table.each)}))`,
   'u',
 );
+export const netBefore = before(table.beforeTax);
+export const netAfter = new RegExp(`^[\\s(]{0,3}(?:${sourceOf(table.beforeTax)})`, 'u');
+
 export const includesShippingAfter = after(table.withPostage, table.freePostage);
 
 /** Words that make a number without a currency sign a price. */

@@ -14,7 +14,7 @@ export interface FoundPrice {
   start: number;
   end: number;
   words: string;
-  /** 'ambiguous' (two readings), 'currency-open', 'currency-by-data' | '-domain' | '-language', 'includes-shipping', 'no-currency-sign'. */
+  /** 'ambiguous' (two readings), 'currency-open', 'currency-by-data' | '-domain' | '-language', 'includes-shipping', 'net', 'no-currency-sign'. */
   caveats: string[];
 }
 
@@ -46,6 +46,7 @@ function toFound(folded: Folded, amount: Amount, around: Surroundings, hints: Pr
     ...(by ? [`currency-by-${by}`] : []),
     ...(amount.sign ? [] : ['no-currency-sign']),
     ...(around.includesShipping ? ['includes-shipping'] : []),
+    ...(around.net ? ['net'] : []),
   ];
   const ordered = currency ? [currency, ...candidates.filter((code) => code !== currency)] : candidates;
   return {
@@ -102,11 +103,12 @@ function joinRanges(found: { price: FoundPrice; amount: Amount }[], folded: Fold
 /**
  * All prices of a text, in order. An amount needs a currency sign, a price word beside it, or to be the whole text.
  * Percentages, dates, measures, quantities and savings ("save £20") are not prices. `words` is `text.slice(start, end)`.
+ * `field`: the text is that of a price field alone, so that the rarest signs count ("Fr.", "KM", "Br").
  */
-export function parsePrices(text: string, hints: PriceHints = {}): FoundPrice[] {
+export function parsePrices(text: string, hints: PriceHints = {}, field = false): FoundPrice[] {
   const folded = foldText(text);
   const plain = foldWords(folded.text).text;
-  const amounts = findAmounts(folded.text, hints, false);
+  const amounts = findAmounts(folded.text, hints, field);
   const found: { price: FoundPrice; amount: Amount }[] = [];
   let from = 0;
   for (const [index, amount] of amounts.entries()) {
@@ -123,6 +125,7 @@ export function parsePrices(text: string, hints: PriceHints = {}): FoundPrice[] 
       to: next?.sign ? next.start : plain.length,
       signed: sign !== null || rangeWithNext,
       includesShipping: false,
+      net: false,
     };
     const own = rangeWithNext && !amount.sign ? { ...hints, currency: undefined } : hints;
     const price = toFound(folded, { ...amount, sign }, around, own);

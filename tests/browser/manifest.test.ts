@@ -66,6 +66,8 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
     expect(gzipSync(script).length).toBeLessThanOrEqual(47 * 1024);
     const showing = readFileSync(join(output, target, 'content-scripts/shown-photo.js'));
     expect(gzipSync(showing).length).toBeLessThanOrEqual(7 * 1024);
+    const pointing = readFileSync(join(output, target, 'content-scripts/pointing.js'));
+    expect(gzipSync(pointing).length).toBeLessThanOrEqual(5 * 1024);
   });
 });
 

@@ -107,9 +107,20 @@ async function chooseHeading(
     const words = titleWords(text);
     const likeness = Math.max(0, ...titlesWords.map((title) => shareOfWords(words, title)));
     const score = (level === 1 ? 2 : 0) - outside[index]! * 2 + likeness * 3 - index / 1e6;
-    if (score > bestScore) [best, bestScore] = [index, score];
+    // A heading that is a link as a whole is likelier that of a card, which leads to another piece.
+    const rank = score - (score >= 1 && standsInLink(snapshot, index) ? 2 : 0);
+    if (score >= 1 && rank > bestScore) [best, bestScore] = [index, rank];
   }
-  return bestScore >= 1 ? best : -1;
+  return best;
+}
+
+function standsInLink(snapshot: Snapshot, index: number): boolean {
+  let step = index;
+  for (let level = 0; level < 6 && step >= 0; level += 1) {
+    if (tagAt(snapshot, step) === 'a') return true;
+    step = parentAt(snapshot, step);
+  }
+  return false;
 }
 
 /** Marks sections under a heading such as "You may also like": the section that holds it, or what follows it. */

@@ -1,6 +1,7 @@
 import { blockTags } from '../structured/block-text';
 import { attributeText, hasAttribute, property, select } from './dom';
 import { type Look, type Looker, struckTags } from './look';
+import { rulesOnScreen } from './screen-rules';
 
 const assistiveName =
   /(^|[\s_-])(sr-only|visually-?hidden|screen-?reader(-text|-only)?|a11y-hidden|offscreen|assistive(-text)?|u-hidden-visually)($|[\s_-])/i;
@@ -40,7 +41,8 @@ export function lookBySource(document: Document): Looker {
   };
 }
 
-const hiding = /display\s*:\s*none|visibility\s*:\s*(hidden|collapse)|opacity\s*:\s*0(\.0\d*)?\s*(;|!|$)/;
+/** Names that end like these say something else: the back of an element that turns is often hidden. */
+const hiding = /(?<![\w-])(?:display\s*:\s*none|visibility\s*:\s*(hidden|collapse)|opacity\s*:\s*0(\.0\d*)?\s*(;|!|$))/;
 const offPage = /(left|top)\s*:\s*-\d{3,}|clip\s*:\s*rect\(\s*[01]|clip-path\s*:\s*inset\(\s*(50|100)%/;
 
 const telling =
@@ -51,11 +53,8 @@ function simpleRules(document: Document): Map<Element, string> {
   const found = new Map<Element, string>();
   let read = 0;
   for (const sheet of select(document, 'style')) {
-    for (const rule of withoutComments((property<string>(sheet, 'textContent') ?? '').slice(0, 200_000)).split('}')) {
-      const open = rule.lastIndexOf('{');
-      const selector = rule.slice(rule.lastIndexOf('{', open - 1) + 1, open).trim();
-      const body = rule.slice(open + 1);
-      if (open < 1 || selector === '' || selector.length > 300 || body.length > 1000 || !telling.test(body)) continue;
+    for (const { selector, body } of rulesOnScreen((property<string>(sheet, 'textContent') ?? '').slice(0, 200_000))) {
+      if (selector === '' || selector.length > 300 || body.length > 1000 || !telling.test(body)) continue;
       if (/@|::|:(before|after|hover|focus|not|has)/.test(selector)) continue;
       read += 1;
       if (read > maxRules) return found;
@@ -64,9 +63,4 @@ function simpleRules(document: Document): Map<Element, string> {
     }
   }
   return found;
-}
-
-function withoutComments(sheet: string): string {
-  const [first = '', ...parts] = sheet.split('/*');
-  return first + parts.map((part) => (part.includes('*/') ? part.slice(part.indexOf('*/') + 2) : '')).join(' ');
 }

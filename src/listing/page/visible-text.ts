@@ -18,6 +18,10 @@ const beginsWord = /^[\p{Lu}(]/u;
 /** A `sup` or a smaller last pair of digits is the cents: "12" + "99". */
 const cents = /^\s*\d{2}\s*$/;
 
+/** A sum with its sign; of what stands beside it, only two digits are its cents. */
+const sum = /[\p{Sc}]\s?\d[\d.,]*$/u;
+const noCents = /^\d(?!\d(?!\d))/;
+
 /** The text of an element as a reader sees it, blocks on their own lines. */
 export function visibleText(snapshot: Snapshot, index: number, wanted: Wanted = {}): string {
   const element = snapshot.elements[index];
@@ -61,5 +65,6 @@ function jointBetween(snapshot: Snapshot, before: TextPiece | null, after: TextP
   if (!before || before.at === after.at) return '';
   if (snapshot.elements[after.at]?.tag === 'sup' && /\d\s*$/.test(before.text) && cents.test(after.text)) return '.';
   if (endsLetters.test(before.text) && beginsWord.test(after.text)) return ' ';
+  if (sum.test(before.text) && noCents.test(after.text)) return ' ';
   return /[\p{L}\p{M})_]{2}$/u.test(before.text) && /^\d/.test(after.text) ? ' ' : '';
 }

@@ -7,7 +7,7 @@ import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
-import { endAt, parentAt, type Snapshot } from '../page/snapshot';
+import { endAt, parentAt, type Snapshot, type TextPiece } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
 
 /** A price as the page shows it. */
@@ -73,18 +73,35 @@ async function priceBlocks(snapshot: Snapshot, outside: Uint8Array, slices: Slic
 }
 
 const formerName =
-  /(^|[\s_-])(old|was|former|before|previous|original|regular|list|rrp|uvp|msrp|strike\w*|crossed|alt|ancien|vecchio|antes)(-?price|-?preis|-?prix)?($|[\s_-])/i;
+  /(^|[\s_-]|price|preis|prix)(old|was|former|before|previous|original|regular|list(?=-?p)|rrp|uvp|msrp|strike\w*|crossed|alt|ancien|vecchio|antes)(-?price|-?preis|-?prix)?($|[\s_-])/i;
 
-/** An element named as the former price, inside one named as a price, counts as struck: its line may be drawn by a picture. */
-async function strikeFormerPrices(snapshot: Snapshot, slices: Slices): Promise<void> {
-  for (const { element, parent, pieces } of snapshot.elements) {
+/**
+ * An element named as the former price, inside one named as a price, counts as struck: its line may be drawn by a picture.
+ * Where no other element is named as a price it is the only one, whatever the shop calls it.
+ */
+async function strikeFormerPrices({ elements, pieces }: Snapshot, outside: Uint8Array, slices: Slices): Promise<void> {
+  const former: TextPiece[] = [];
+  let hasOther = false;
+  for (const [
+    index,
+    {
+      element,
+      parent,
+      pieces: [from, to],
+    },
+  ] of elements.entries()) {
     if (slices.due) await slices.rest();
-    if (pieces[1] - pieces[0] > 8) continue;
+    if (to - from > 8) continue;
     const name = attributeText(element, 'class');
-    const holder = snapshot.elements[parent];
-    if (!formerName.test(name) || !priceName.test(`${name} ${holder ? nameOf(holder.element) : ''}`)) continue;
-    for (const piece of snapshot.pieces.slice(pieces[0], pieces[1])) piece.struck = true;
+    const holder = elements[parent];
+    const names = `${name} ${holder ? nameOf(holder.element) : ''}`;
+    if (!priceName.test(names)) continue;
+    const own = pieces.slice(from, to);
+    if (formerName.test(name)) former.push(...own);
+    else if (outside[index] !== 1 && !notPriceName.test(names))
+      hasOther ||= own.some(({ at, shown, text }) => at === index && shown === 'shown' && /\d/.test(text));
   }
+  if (hasOther) for (const piece of former) piece.struck = true;
 }
 
 /** Every price that the listing's area shows, most likely first. */
@@ -94,7 +111,7 @@ export async function findSeenPrices(
   hints: PriceHints,
   slices: Slices,
 ): Promise<SeenPrice[]> {
-  await strikeFormerPrices(snapshot, slices);
+  await strikeFormerPrices(snapshot, area.outside, slices);
   const found: SeenPrice[] = [];
   const headingPiece = snapshot.elements[area.heading]?.pieces[0] ?? 0;
   for (const block of await priceBlocks(snapshot, area.outside, slices)) {
@@ -114,7 +131,8 @@ export async function findSeenPrices(
       const byName = named === 'price' ? 0.2 : named === 'other' ? -0.15 : 0;
       const kind =
         price.price.kind === 'sale' ? 0 : price.price.kind === 'range' || price.price.kind === 'from' ? -0.1 : -0.2;
-      const confidence = Math.min(0.8, Math.max(0.05, 0.45 + near + line + unsigned + byName + kind));
+      const net = price.caveats.includes('net') ? -0.2 : 0;
+      const confidence = Math.min(0.8, Math.max(0.05, 0.45 + near + line + unsigned + byName + kind + net));
       const alone = named === 'price' || length - price.words.length <= maxBesides;
       found.push({ ...price, at: block, confidence, where: pathOf(element.element), alone });
     }
@@ -164,15 +182,33 @@ function pricesOfBlock(
   const standsFor = copy.find((one) => digits === '' || digits === digitsOf(one.words));
   const prices = standsFor ? [standsFor] : seenPrices(seen, hints, isField);
   const struckText = struckOf(snapshot, from, to, outside);
-  const struck = struckText === '' ? [] : parsePrices(struckText, hints);
+  const struck = struckText === '' ? [] : seenPrices(struckText, hints, isField);
   return [...prices, ...struck.map((one) => ({ ...one, price: { ...one.price, kind: 'was' as const } }))];
 }
 
 function seenPrices(seen: string, hints: PriceHints, isField: boolean): FoundPrice[] {
-  const found = parsePrices(seen, hints);
+  const plain = parsePrices(seen, hints);
+  const found =
+    isField && plain.every(({ caveats }) => caveats.includes('no-currency-sign'))
+      ? fieldPrices(seen, hints, plain)
+      : plain;
   const split = seen.includes('\n') && seen.length <= 24 ? parsePrices(seen.replace(/\n/g, ''), hints) : [];
   const best = split.length === 1 && (found.length !== 1 || !found[0]?.price.currencies.length) ? split : found;
   return best.filter((one) => isField || !one.caveats.includes('no-currency-sign') || seen.length < 40);
+}
+
+/** An amount with a sign of its country beside it, or with a short word that is likely one. */
+const fieldLine = /^(?:\p{L}{2,4}[.:/]{0,2} ?)?(\d{1,3}(?:[ .,'’]\d{2,3}){1,3})(?: ?\p{L}{1,4}\.?)?$/u;
+
+/** Lines of an element that is named as the price, where no sign that counts in running text stands. */
+function fieldPrices(seen: string, hints: PriceHints, plain: FoundPrice[]): FoundPrice[] {
+  const found = seen.split('\n').flatMap((line) => {
+    const amount = fieldLine.exec(line.trim())?.[1];
+    if (amount === undefined) return [];
+    const signed = parsePrices(line.trim(), hints, true).filter(({ price }) => price.currencies.length > 0);
+    return signed.length > 0 ? signed : parsePrices(amount, hints);
+  });
+  return found.length > 0 ? found : plain;
 }
 
 function struckOf(snapshot: Snapshot, from: number, to: number, outside: Uint8Array): string {

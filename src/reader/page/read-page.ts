@@ -11,7 +11,7 @@ import { inTime } from '../in-time';
 import { readFrameTexts } from './read-frames';
 
 /** Scripts that run inside a page. */
-type PageScript = 'listing' | 'shown-photo';
+type PageScript = 'listing' | 'pointing' | 'shown-photo';
 
 /** Puts a script into a tab's top frame; it replaces an earlier copy of itself. */
 export async function injectPageScript(tabId: number, script: PageScript = 'listing'): Promise<Result<null>> {

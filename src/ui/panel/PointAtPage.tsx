@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { type PickField, pickFieldSchema } from '../../listing/types';
 import { sendToPage } from '../../message/send';
 import type { Problem } from '../../problem';
+import { pointAtField } from '../../reader/page/point-at-field';
 import { dropPicks, siteOf, writePick } from '../../store/site-picks';
 import { strings } from '../../words';
 import { ProblemNote } from '../parts/ProblemNote';
@@ -33,7 +34,7 @@ export function PointAtPage({ tabId, state: { listing, incognito, picks }, asked
   const site = siteOf(listing.url);
   const point = async () => {
     setOutcome('waiting');
-    const picked = await sendToPage(tabId, 'field.pick', { field, invite: words.invite(words.fields[field]) });
+    const picked = await pointAtField(tabId, field, words.invite(words.fields[field]));
     if (!picked.ok) return setOutcome(picked.problem);
     if (picked.value === null) return setOutcome('nothing');
     await writePick(site, incognito, picked.value);

@@ -49,10 +49,9 @@ const done = async () => succeed({});
 const page: Handlers<'page'> = {
   'listing.read': async () => succeed({} as OutputOf<'listing.read'>),
   'page.stands': async () => succeed({ stands: true }),
-  'field.pick': async () => succeed(null),
-  'field.endPick': done,
   'photo.fetchInPage': async () => succeed({ base64: '', mediaType: '' }),
 };
+const pointing: Handlers<'pointing'> = { 'field.pick': async () => succeed(null), 'field.endPick': done };
 const reader: Handlers<'reader'> = {
   'photo.glance': async () => succeed({ likelihood: 0.5 }),
   'photo.read': async () => succeed({} as OutputOf<'photo.read'>),
@@ -67,20 +66,19 @@ describe('a part answers exactly its own messages, or does not compile', () => {
     >();
     expectTypeOf<keyof Handlers<'panel'>>().toEqualTypeOf<'tab.granted'>();
     expectTypeOf<keyof Handlers<'reader'>>().toEqualTypeOf<'photo.glance' | 'photo.read' | 'reader.renew'>();
-    expectTypeOf<keyof Handlers<'page'>>().toEqualTypeOf<
-      'listing.read' | 'page.stands' | 'field.pick' | 'field.endPick' | 'photo.fetchInPage'
-    >();
+    expectTypeOf<keyof Handlers<'page'>>().toEqualTypeOf<'listing.read' | 'page.stands' | 'photo.fetchInPage'>();
+    expectTypeOf<keyof Handlers<'pointing'>>().toEqualTypeOf<'field.pick' | 'field.endPick'>();
     expectTypeOf<keyof Handlers<'shown-photo'>>().toEqualTypeOf<'photo.show' | 'photo.stands' | 'photo.unshow'>();
   });
 
   it('a missing, misspelt or foreign handler is an error of types, in the page as elsewhere', () => {
-    const { 'field.endPick': endPick, ...withoutEnd } = page;
-    // @ts-expect-error: the page's script has to end a pick as well
-    answerInPage('page', withoutEnd, signal);
+    const { 'field.endPick': endPick, ...withoutEnd } = pointing;
+    // @ts-expect-error: the script for pointing has to end a pick as well
+    answerInPage('pointing', withoutEnd, signal);
     // @ts-expect-error: the name is misspelt
-    answerInPage('page', { ...withoutEnd, 'field.endPik': endPick }, signal);
+    answerInPage('pointing', { ...withoutEnd, 'field.endPik': endPick }, signal);
     // @ts-expect-error: another script shows photos
-    answerInPage('page', { ...page, 'photo.show': page['field.endPick'] }, signal);
+    answerInPage('page', { ...page, 'photo.show': pointing['field.endPick'] }, signal);
     // @ts-expect-error: nothing is answered
     receive('background', {});
     // @ts-expect-error: the panel has a message of its own
@@ -94,7 +92,7 @@ describe('a part answers exactly its own messages, or does not compile', () => {
   });
 
   it('what a handler is given and gives is the message’s own', () => {
-    expectTypeOf<Parameters<Handlers<'page'>['field.pick']>[0]['invite']>().toEqualTypeOf<string>();
+    expectTypeOf<Parameters<Handlers<'pointing'>['field.pick']>[0]['invite']>().toEqualTypeOf<string>();
     expectTypeOf<ReturnType<Handlers<'reader'>['photo.glance']>>().toEqualTypeOf<
       Promise<Result<{ likelihood: number }>>
     >();
@@ -194,8 +192,8 @@ describe('a message that does not fit', () => {
 
   it('whose handler throws is answered with what happened', async () => {
     const said = vi.spyOn(console, 'error').mockImplementation(() => {});
-    answerInPage('page', { ...page, 'field.endPick': () => Promise.reject(new Error('no page')) }, signal);
-    expect(await deliver('page', 'field.endPick', {}, senders.panel)).toMatchObject({
+    answerInPage('pointing', { ...pointing, 'field.endPick': () => Promise.reject(new Error('no page')) }, signal);
+    expect(await deliver('pointing', 'field.endPick', {}, senders.panel)).toMatchObject({
       ok: false,
       problem: { code: 'unforeseen', where: 'field.endPick', what: 'no page' },
     });
@@ -204,9 +202,11 @@ describe('a message that does not fit', () => {
 
   it('is heard no more in a page whose script was replaced', async () => {
     const running = new AbortController();
-    answerInPage('page', page, running.signal);
-    expect(await deliver('page', 'field.pick', { field: 'price', invite: '' }, senders.panel)).toEqual(succeed(null));
+    answerInPage('pointing', pointing, running.signal);
+    expect(await deliver('pointing', 'field.pick', { field: 'price', invite: '' }, senders.panel)).toEqual(
+      succeed(null),
+    );
     running.abort();
-    expect(await deliver('page', 'field.pick', { field: 'price', invite: '' }, senders.panel)).toBeNull();
+    expect(await deliver('pointing', 'field.pick', { field: 'price', invite: '' }, senders.panel)).toBeNull();
   });
 });
