@@ -74,7 +74,7 @@ const exceptedOf = ({ exceptions = [] }: Pick<Entry, 'exceptions'>): Span[] =>
 const sourceText = ({ sources = [] }: Pick<Entry, 'sources'>): string | undefined =>
   sources.length > 0 ? sources.join('; ') : undefined;
 
-const listedOnce = (known: string, other: string) => (known.split('; ').includes(other) ? known : `${known}; ${other}`);
+const listedOnce = (known: string, other: string): string => [...new Set(`${known}; ${other}`.split('; '))].join('; ');
 
 /** Prepares one system; faults of its layouts are returned, not thrown. */
 export function openSystem(

@@ -45,6 +45,8 @@ function vagueSpans(text: string, now: string): Span[] {
   }
   // "90s" may be of two centuries, and the reader of dates gives the likelier one first; a day as 03/04 may be either.
   const meant = date.form === 'decade' ? [span] : (date.ambiguous ?? [span]);
+  // "Bought after 1997" says nothing of the making.
+  if (bought.test(folded) && span.to === null) return [];
   return meant.map((one) => {
     const wide: Span = one.about
       ? { from: yearsOn(one.from, -aboutYears), to: yearsOn(one.to, aboutYears), precision: 'range' }

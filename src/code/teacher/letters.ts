@@ -33,15 +33,15 @@ export function inferCycle(facts: readonly FramedFact[], place: number): Inferre
   let cost = 0;
   for (const [at, [letter, year]] of known.slice(1).entries()) {
     const [before, earlier] = known[at]!;
-    const between = capitals.slice(capitals.indexOf(before) + 1, capitals.indexOf(letter));
+    const between = [...capitals].filter((one) => one > before && one < letter);
     const missing = between.length - (year - earlier - 1);
-    const leftOut = [...between]
-      .sort((a, b) => rankOf(a) - rankOf(b))
+    const leftOut = between
+      .toSorted((a, b) => rankOf(a) - rankOf(b))
       .slice(0, missing)
       .join('');
     cost += Math.log2(choose(between.length, missing)) + missing;
     skipped += [...leftOut].sort().join('');
-    letters += [...between].filter((one) => !leftOut.includes(one)).join('') + letter;
+    letters += between.filter((one) => !leftOut.includes(one)).join('') + letter;
   }
   // Letters beyond the known ones stand in codes whose date is too vague to place them: taken one a year, as a guess.
   const loose = facts.flatMap((fact) => (fact.years.length === 1 ? [] : [fact.core[place]!]));
@@ -63,23 +63,22 @@ function longestRise(facts: readonly FramedFact[], place: number): [letter: stri
     const key = `${letter} ${fact.years[0]}`;
     votes.set(key, (votes.get(key) ?? 0) + 1);
   }
-  const known = [...votes].map(([key, count]) => ({ letter: key[0]!, year: Number(key.slice(2)), count }));
-  known.sort((a, b) => (a.letter === b.letter ? a.year - b.year : a.letter < b.letter ? -1 : 1));
-  const best: { count: number; before: number | null }[] = [];
-  for (const [at, { letter, year, count }] of known.entries()) {
-    best.push({ count, before: null });
-    for (let earlier = 0; earlier < at; earlier++) {
-      const years = year - known[earlier]!.year;
-      const steps = capitals.indexOf(letter) - capitals.indexOf(known[earlier]!.letter);
-      const longer = best[earlier]!.count + count > best[at]!.count;
-      if (years > 0 && years <= steps && longer) best[at] = { count: best[earlier]!.count + count, before: earlier };
+  // By letter, and of one letter by year.
+  const known = [...votes.keys()].sort().map((key) => ({ letter: key[0]!, year: Number(key.slice(2)) }));
+  const best: { count: number; series: [letter: string, year: number][] }[] = [];
+  for (const [at, { letter, year }] of known.entries()) {
+    const count = votes.get(`${letter} ${year}`)!;
+    let longest: (typeof best)[number] = { count, series: [[letter, year]] };
+    for (const [earlier, other] of known.slice(0, at).entries()) {
+      const years = year - other.year;
+      const steps = letter.charCodeAt(0) - other.letter.charCodeAt(0);
+      const before = best[earlier]!;
+      if (years > 0 && years <= steps && before.count + count > longest.count)
+        longest = { count: before.count + count, series: [...before.series, [letter, year]] };
     }
+    best.push(longest);
   }
-  const last = best.reduce((top, { count }, at) => (count > (best[top]?.count ?? 0) ? at : top), 0);
-  const series: [string, number][] = [];
-  for (let at: number | null = known.length > 0 ? last : null; at !== null; at = best[at]!.before)
-    series.push([known[at]!.letter, known[at]!.year]);
-  return series.reverse();
+  return best.toSorted((a, b) => b.count - a.count)[0]?.series ?? [];
 }
 
 const rankOf = (letter: string): number => {

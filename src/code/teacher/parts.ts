@@ -2,7 +2,7 @@ import type { Slot } from '../../maker/types';
 import { allowedOf, dayNumber, type YearPart } from './facts';
 import type { Frame, FramedFact } from './frame';
 import type { LayoutSays } from './says';
-import { pairCost, pairSlots, placesWith, type Writing } from './years';
+import { isDigit, isLetter, pairCost, pairSlots, placesWith, type Writing } from './years';
 
 /** How codes write a part of the year, and which years and numbers each code may mean by it. */
 export interface PartWriting extends Writing {
@@ -11,9 +11,6 @@ export interface PartWriting extends Writing {
   /** How many of the numbers of a year the fact allows. */
   choices(fact: FramedFact): number;
 }
-
-const isDigit = (character: string) => character >= '0' && character <= '9';
-const isLetter = (character: string) => character >= 'A' && character <= 'Z';
 
 /** Lists by which one character writes a month, plainest first. */
 const monthLists: { letters: string; slot: Slot; cost: number }[] = [

@@ -22,7 +22,8 @@ export interface YearWriting extends Writing {
   tried: number;
 }
 
-const isDigit = (character: string | undefined) => character !== undefined && character >= '0' && character <= '9';
+export const isDigit = (character: string) => /[0-9]/.test(character);
+export const isLetter = (character: string) => /[A-Z]/.test(character);
 
 /** Places in which at least `least` codes have a digit (or a letter). */
 export function placesWith(frame: Frame, least: number, test: (character: string) => boolean): number[] {
@@ -47,7 +48,7 @@ export function pairSlots(kind: 'year' | 'month' | 'week' | 'day', tens: number,
 export function pairCost(tens: number, units: number, length: number): number {
   if (units === tens + 1) return 2;
   if (units === tens + 2) return 3.5;
-  return 3.5 + Math.log2(Math.max(2, length * (length - 1)));
+  return 3.5 + Math.log2(length * (length - 1));
 }
 
 /** Sets of letters that cycles use: all, and those that leave out letters easily mistaken. */
@@ -63,9 +64,8 @@ const cycleLetters = [
 ];
 
 function cycleWritings(frame: Frame, least: number): YearWriting[] {
-  const places = placesWith(frame, least, (character) => character >= 'A' && character <= 'Z');
+  const places = placesWith(frame, least, isLetter);
   const dated = frame.facts.flatMap((fact) => (fact.loose ? [] : fact.years.map((year) => ({ fact, year }))));
-  if (dated.length === 0) return [];
   const earliest = Math.min(...dated.map(({ year }) => year));
   return places.flatMap((place) =>
     cycleLetters.flatMap((letters, choice) => {
@@ -102,7 +102,7 @@ function cycleWriting(frame: Frame, place: number, letters: string, first: numbe
 
 /** Cycles that leave out letters of their own, for places where no usual set of letters fits. */
 function ownCycleWritings(frame: Frame, usual: readonly YearWriting[], least: number): YearWriting[] {
-  const places = placesWith(frame, least, (character) => character >= 'A' && character <= 'Z');
+  const places = placesWith(frame, least, isLetter);
   return places.flatMap((place) => {
     const inferred = inferCycle(frame.facts, place);
     // A usual set of letters that says the same is the plainer one.
@@ -129,8 +129,7 @@ export function yearWritings(frame: Frame, least: number): YearWriting[] {
         slots: pairSlots('year', tens, units),
         cost: pairCost(tens, units, frame.length),
         says: [{ kind: 'two-digits', of: 'year', places: [tens + 1, units + 1] }],
-        means: (core, year) =>
-          isDigit(core[tens]) && isDigit(core[units]) && number(core, [tens, units]) === year % 100,
+        means: (core, year) => number(core, [tens, units]) === year % 100,
         every: 100,
         tried: 1,
       });
