@@ -1,17 +1,18 @@
 import { findPlaces, foldWords } from '../text';
+import { systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
 import { type Context, doubtsOf, type OwnFields, propose } from './propose';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { doubtedBy } from './said/doubted';
 import { readExamples } from './said/example';
-import { readLayoutWords } from './said/layout-words';
 import { partNamed } from './said/part';
 import { readPeriods, usedOf } from './said/period';
 import { readPlace } from './said/place';
 import { readAmounts } from './said/price';
 import { readSizes } from './said/size';
 import { withoutPeriods } from './said/used-text';
-import { opensPlaceOnPiece } from './said/where';
+import { isOnPiece, opensPlaceOnPiece } from './said/where';
+import { rolesNamed } from './table/columns';
 import type { Doubt, Proposal, TakenPeriod } from './types';
 import { tellingFinder } from './words';
 
@@ -50,7 +51,7 @@ const isPeriod = (text: string): boolean => {
   );
 };
 
-const noCode = tellingFinder('no-code');
+const codeWords = tellingFinder('code');
 const links = tellingFinder('afterwards', 'beforehand');
 type Say = (own: OwnFields, doubts?: readonly (Doubt | false)[]) => Proposal;
 
@@ -69,6 +70,13 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const letter = letterOf(head, body, say);
   if (letter) return letter;
   if (isPeriod(head)) return systemOf(head, body, day, say);
+  const ofHead = systemOfHead(head, body, day, say);
+  if (ofHead) return ofHead;
+  // "Where the code is: on a leather tab".
+  if (rolesNamed(head.replace(/[¿?]/g, '')).includes('where') && opensPlaceOnPiece(body)) {
+    const placed = codeWords(head).length > 0 || isOnPiece(body);
+    return placed ? carrierOf(null, body, say) : null;
+  }
   const examples = readExamples(`${head} = ${body}`, day);
   if (examples.length > 0 && examples[0]!.start === 0)
     return examples
@@ -134,28 +142,6 @@ function plantsOfCountry(head: string, body: string, say: Say): Proposal[] | nul
   });
 }
 
-/** A period at the head, and behind it how codes were built, or that there were none. */
-function systemOf(head: string, body: string, day: string, say: Say): Proposal[] | null {
-  const { backwards, ...used } = usedOf(readPeriods(head));
-  if (noCode(body).length > 0) {
-    const last = Array.isArray(used.used?.[0]) ? null : (used.used as TakenPeriod | undefined)?.[1];
-    return last
-      ? [say({ kind: 'stamped', used: [String(Number(last) + 1), null], ...(used.about && { about: ['from'] }) })]
-      : null;
-  }
-  const examples = readExamples(body, day);
-  const settled = readLayoutWords(body, examples);
-  const plain = examples.map(({ code, reads }) => ({ code, reads }));
-  if (!settled) return plain.length > 0 ? plain.map((one) => say({ kind: 'example', ...one })) : null;
-  const doubts = [
-    backwards && ('backwards' as const),
-    !settled.fits && ('examples-disagree' as const),
-    settled.by === 'examples' && ('by-examples-only' as const),
-    examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const),
-  ];
-  return [say({ kind: 'code-system', ...used, layout: settled.layout, examples: plain }, doubts)];
-}
-
 function modelOf(name: string, body: string, say: Say): Proposal[] | null {
   const [sides, ...more] = readSizes(body);
   // "The Carryall comes in three sizes: …" is a sentence.
@@ -187,14 +173,14 @@ function pricesOf(model: string, body: string, say: Say): Proposal[] {
   });
 }
 
-function carrierOf(model: string, body: string, say: Say): Proposal[] {
+function carrierOf(model: string | null, body: string, say: Say): Proposal[] {
   const { text, periods } = withoutPeriods(body);
   const { backwards, ...used } = usedOf(periods);
   const where = text
     .replace(/\s?[([]\s{0,80}[)\]]/g, '')
     .replace(/[\s,.;]{1,80}$/, '')
     .trim();
-  return [say({ kind: 'carrier', model, where, ...used }, [backwards && 'backwards'])];
+  return [say({ kind: 'carrier', ...(model !== null && { model }), where, ...used }, [backwards && 'backwards'])];
 }
 
 const shift = (year: string, by: number) => String(Number(year.slice(0, 4)) + by);

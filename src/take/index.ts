@@ -106,7 +106,7 @@ class PageReader {
       secondHand: isSecondHand(about),
     };
     this.maker = this.makers.length > 1 ? undefined : (this.makers[0] ?? null);
-    this.prose = new ProseReader(this.makers, source.day);
+    this.prose = new ProseReader(this.makers, source.day, body);
   }
 
   read(): Proposal[] {

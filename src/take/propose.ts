@@ -25,7 +25,7 @@ export interface Context {
 
 /** A proposal of some kind without what all have in common. */
 type Own<T> = T extends unknown
-  ? Omit<T, 'maker' | 'words' | 'at' | 'also' | 'source' | 'doubts' | 'standing' | 'ticked' | 'on' | 'condition'>
+  ? Omit<T, 'maker' | 'words' | 'at' | 'also' | 'source' | 'doubts' | 'standing' | 'ticked' | 'condition'>
   : never;
 export type OwnFields = Own<Proposal>;
 
@@ -41,7 +41,7 @@ export function propose(context: Context, own: OwnFields, said: Said): Proposal 
   const maker = said.maker !== undefined ? said.maker : context.maker;
   const doubts = (said.doubts ?? []).filter((doubt): doubt is Doubt => typeof doubt === 'string');
   if (maker === undefined) doubts.push('which-maker');
-  const on = own.kind === 'carrier' ? carrierIn(own.where) : null;
+  const on = own.kind === 'carrier' ? (own.on ?? carrierIn(own.where)) : null;
   return {
     ...own,
     ...(on && { on }),

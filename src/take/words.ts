@@ -9,13 +9,14 @@ import words from './words.json' with { type: 'json' };
 const topics = words satisfies Record<string, Lexicon>;
 export type TellingTopic = keyof typeof topics;
 
-const listed = (topic: TellingTopic): string[] => Object.values<readonly string[]>(topics[topic]).flat();
+/** All of a topic's words. */
+export const wordsFor = (topic: TellingTopic): string[] => Object.values<readonly string[]>(topics[topic]).flat();
 
 /** A search for the words of several topics, in any language: a page mixes them, and often does not say its own. */
 export const tellingFinder = <T extends TellingTopic>(...names: T[]): ((text: string | Folded) => Hit<T>[]) =>
-  phraseFinder(Object.fromEntries(names.map((name) => [name, listed(name)])) as Record<T, string[]>);
+  phraseFinder(Object.fromEntries(names.map((name) => [name, wordsFor(name)])) as Record<T, string[]>);
 
 /** Whether a folded text is, as a whole, one of a topic's words. */
 export function wholeWords(topic: TellingTopic): ReadonlySet<string> {
-  return new Set(listed(topic).map((word) => foldWords(word).text));
+  return new Set(wordsFor(topic).map((word) => foldWords(word).text));
 }

@@ -1,5 +1,7 @@
 import {
   asidePages,
+  freshAsidePages,
+  freshSeenPages,
   inProse,
   inTables,
   laterPages,
@@ -32,6 +34,8 @@ export async function bench(): Promise<void> {
     ['seen', seenPages],
     ['set aside', asidePages],
     ['written later', laterPages],
+    ['fresh, seen', freshSeenPages],
+    ['fresh, set aside', freshAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

@@ -28,7 +28,8 @@ const all = readdirSync(here)
  * when the readers were done. Each was opened once.
  */
 export const laterPages: readonly string[] = all.filter((name) => /-(?:second|last)(?:-|$)/.test(name)).sort();
-const names = all.filter((name) => !laterPages.includes(name));
+const isFresh = (name: string): boolean => name.includes('-fresh-');
+const names = all.filter((name) => !laterPages.includes(name) && !isFresh(name));
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 
 /** A third of the pages, those whose names hash lowest: chosen before any reader was run, opened once when it was done. */
@@ -37,6 +38,23 @@ export const asidePages: readonly string[] = [...names]
   .slice(0, Math.floor(names.length / 3))
   .sort();
 export const seenPages: readonly string[] = names.filter((name) => !asidePages.includes(name)).sort();
+
+/** Drawn by lot (Python's `random.Random(20261129)`, 8 of the 24 that tell and 2 of the 6 that do not) from thirty written by a hand that knew no reader. */
+const drawn = [
+  'de-prose-fresh-hilfe',
+  'de-prose-fresh-museum',
+  'en-list-fresh-collector',
+  'en-none-fresh-offer',
+  'es-definitions-fresh-preguntas',
+  'fr-prose-fresh-carnet',
+  'fr-table-fresh-phrase',
+  'ja-thread-fresh-shitsumon',
+  'nl-list-fresh-br',
+  'nl-none-fresh-winkel',
+];
+const fresh = all.filter(isFresh).sort();
+export const freshSeenPages: readonly string[] = fresh.filter((name) => !drawn.includes(name));
+export const freshAsidePages: readonly string[] = fresh.filter((name) => drawn.includes(name));
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>

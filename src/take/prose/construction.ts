@@ -8,33 +8,32 @@ import { tellingFinder } from '../words';
 const verbs = tellingFinder('is-of');
 const links = tellingFinder('beforehand', 'afterwards');
 const personal = tellingFinder('bought');
-const leading = /^\s{0,80}(?:has had|made of|gemaakt van|van|aus|di|de|en|of|had|in)\s/u;
+const leading = /^\s{0,80}(?:has had|made of|gemaakt van|van|aus|di|de|en|of|had|in|は)(?:\s|(?<=は))/u;
 
 type Own = Extract<OwnFields, { kind: 'construction' }>;
+export interface SaidConstruction {
+  own: Own;
+  backwards: boolean;
+}
+type Used = Pick<Own, 'used' | 'about'>;
 
 /** What a sentence says that a part was made of in a period: "Until 1995 the lining was dark red cotton". */
-export function constructionIn(sentence: string): { own: Own; backwards: boolean }[] {
+export function constructionIn(sentence: string): SaidConstruction[] {
   if (personal(sentence).length > 0) return [];
-  const found: { own: Own; backwards: boolean }[] = [];
+  const found: SaidConstruction[] = [];
   for (const clause of sentence.split(/;\s?/)) {
     const { text, periods } = withoutPeriods(clause);
     const [part] = partsIn(text);
     const told = periods.filter(({ form }) => form !== 'year');
     const last = found.at(-1);
     const [link] = links(text);
-    const both =
-      part && link && told.length === 1 && link.start > part.end ? textsAround(text, part.end, link.start) : null;
-    if (part && link && told.length === 1) {
-      // "brass from 1970 to 1992 and nickel after that"
-      const { backwards, ...used } = usedOf(told);
-      const next = linked(used.used, link.value);
-      if (!both || !next) continue;
-      found.push({ own: { kind: 'construction', part: part.value, is: both[0], ...used }, backwards });
-      found.push({ own: { kind: 'construction', part: part.value, is: both[1], used: next }, backwards: false });
+    if (part && told.length > 0 && (link || told.length > 1)) {
+      found.push(...inTurn(clause, text, part, told));
     } else if (last && link && told.length === 0) {
-      const used = linked(last.own.used, link.value);
-      const is = used && materialBehind(text, link.end);
-      if (is) found.push({ own: { ...last.own, is, used }, backwards: false });
+      const next = linked(last.own, link.value);
+      const is = next && materialBehind(text, link.end);
+      const { used: _, about: __, ...of } = last.own;
+      if (is) found.push({ own: { ...of, is, ...next }, backwards: false });
     } else if (part && told.length === 1) {
       const is = materialBehind(text, part.end);
       const { backwards, ...used } = usedOf(told);
@@ -44,27 +43,90 @@ export function constructionIn(sentence: string): { own: Own; backwards: boolean
   return found;
 }
 
-/** What was before and after: the words behind the verb, around their "and". */
-function textsAround(text: string, from: number, to: number): [string, string] | null {
-  const is = materialBehind(text.slice(0, to), from);
-  const pieces = is?.split(/\s(?:and|und|et|e|y|en)\s/) ?? [];
-  return pieces.length === 2 && pieces.every((piece) => piece.trim().length >= 3)
-    ? [pieces[0]!.trim(), pieces[1]!.trim()]
-    : null;
+const joints = /[,、]|\s(?:and|und|et|ed?|y|en)\s/gu;
+
+/** A period or a word such as "afterwards", with its place in the clause. */
+interface Marker {
+  start: number;
+  end: number;
+  period?: ReturnType<typeof withoutPeriods>['periods'][number];
+  link?: 'beforehand' | 'afterwards';
 }
 
-function linked(used: Own['used'], link: 'beforehand' | 'afterwards'): TakenPeriod | undefined {
+/**
+ * What a part was in one period and in the next: "of silk until 1985, then of cotton", "gilt until 1990 and plain since
+ * 1991". Each piece between commas and "and" tells one material and one time; else nothing is taken.
+ */
+function inTurn(
+  clause: string,
+  text: string,
+  part: ReturnType<typeof partsIn>[number],
+  periods: readonly NonNullable<Marker['period']>[],
+): SaidConstruction[] {
+  const verb = verbs(text).find(({ start }) => start >= part.end && start - part.end <= 10);
+  if (!verb) return [];
+  const markers: Marker[] = [
+    ...periods.map((period) => ({ start: period.start, end: period.end, period })),
+    ...links(text).map(({ start, end, value }) => ({ start, end, link: value })),
+  ].sort((a, b) => a.start - b.start);
+  const ahead = markers.filter(({ end }) => end <= part.start);
+  const behind = markers.filter(({ start }) => start >= part.end);
+  if (ahead.length + behind.length !== markers.length || ahead.length > 1) return [];
+  const cuts = [...clause.slice(verb.end).matchAll(joints)]
+    .map(({ index, 0: joint }) => ({ start: verb.end + index, end: verb.end + index + joint.length }))
+    .filter((cut) => !behind.some(({ start, end }) => cut.start < end && cut.end > start));
+  const found: SaidConstruction[] = [];
+  let own = [...ahead];
+  let from = verb.end;
+  let reached = 0;
+  for (const cut of [...cuts, { start: clause.length, end: clause.length }]) {
+    while (behind[reached] && behind[reached]!.start < cut.start) own.push(behind[reached++]!);
+    const is = own.length === 1 ? materialOf(clause.slice(from, cut.start), own, from) : null;
+    // A piece without its time, or without a material, goes on behind the comma.
+    if (own.length > 1) return [];
+    if (is === null) continue;
+    const [marker] = own;
+    const before = found.at(-1)?.own;
+    const { backwards, ...used } = marker!.period
+      ? usedOf([marker!.period])
+      : { backwards: false, ...(before && linked(before, marker!.link!)) };
+    if (!used.used) return [];
+    found.push({ own: { kind: 'construction', part: part.value, is, ...used }, backwards });
+    own = [];
+    from = cut.end;
+  }
+  return found.length > 1 ? found : [];
+}
+
+/** The words of a piece without its time. */
+function materialOf(piece: string, markers: readonly Marker[], from: number): string | null {
+  let text = piece;
+  for (const { start, end } of markers)
+    if (start >= from) text = text.slice(0, start - from) + ' '.repeat(end - start) + text.slice(end - from);
+  return material(text.replace(/です[。\s]{0,3}$/u, ''));
+}
+
+function linked({ used, about }: Used, link: 'beforehand' | 'afterwards'): Used | undefined {
   const [from, to] = (used ?? [null, null]) as TakenPeriod;
-  if (link === 'beforehand') return from ? [null, String(Number(from) - 1)] : undefined;
-  return to ? [String(Number(to) + 1), null] : undefined;
+  if (link === 'beforehand')
+    return from
+      ? { used: [null, String(Number(from) - 1)], ...(about?.includes('from') && { about: ['to'] }) }
+      : undefined;
+  return to ? { used: [String(Number(to) + 1), null], ...(about?.includes('to') && { about: ['from'] }) } : undefined;
 }
 
 /** The words behind "was", "était en", "war … aus": what the part was. */
 function materialBehind(text: string, from: number): string | null {
   const verb = verbs(text).find(({ start }) => start >= from && start - from <= 10);
-  if (!verb) return null;
-  let is = text.slice(verb.end).split(/[,.(:。]/)[0]!;
+  return verb ? material(text.slice(verb.end).split(/[,(:。]|\.(?:\s|$)/)[0]!) : null;
+}
+
+function material(text: string): string | null {
+  let is = text;
   for (let step = 0; step < 3 && leading.test(is); step += 1) is = is.replace(leading, '');
-  is = is.trim().replace(/\s{2,80}/g, ' ');
+  is = is
+    .replace(/^[\s,:は]{1,80}|[\s,.;:]{1,80}$/gu, '')
+    .replace(/\s{2,80}/g, ' ')
+    .trim();
   return is.length >= 3 && is.length <= 60 && !/\d/.test(is) ? is : null;
 }

@@ -1,11 +1,12 @@
+import { foldWords, parseDates } from '../../text';
 import type { OwnFields } from '../propose';
-import { plainCode } from '../said/code';
 import { doubtedBy } from '../said/doubted';
 import { usedOf } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import type { Doubt } from '../types';
 import { tellingFinder } from '../words';
+import { codesNamed, type NamedCode } from './codes-named';
 
 export interface SaidPlant {
   own: Extract<OwnFields, { kind: 'plant' }>;
@@ -14,82 +15,100 @@ export interface SaidPlant {
   at: number;
 }
 
-const codes = /(?<![\p{Script=Latin}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\d'’-])(?!\s\d)/gu;
-/** One letter is a code where the text calls it a letter, or says at once what it stands for. */
-const lone =
-  /(?<![\p{L}\d'’])\p{Lu}(?=\s(?:stands|stand|steht|staat|désigne|signifie|bedeutet|betekent|sta per|significa|indica)\s)|(?<=(?:[Ll]etter|[Ll]ettre|[Ll]ettera|[Ll]etra|Buchstabe)\s)\p{Lu}(?![\p{L}\d'’])/gu;
-/** "A letter goes before it: F for Florence, N for Naples", in a sentence that speaks of letters. */
-const listed = /(?<![\p{L}\d'’])\p{Lu}(?=\s(?:for|für|per|pour|para|voor)\s(?:\p{L}{1,12}\s){0,4}\p{Lu})/gu;
-const letterWords = tellingFinder('letters');
+/** What is known before a sentence is read. */
+export interface Before {
+  /** Whether the page writes codes of one letter. */
+  oneLetter: boolean;
+  /** Whether the writer has just said to have been wrong. */
+  confessed: boolean;
+  /** The code that the sentence before took back without saying what it is instead. */
+  takenBack: string | null;
+}
+
 /** "Walsall (BA)": the place before its code. */
 const placeBefore = /((?:\p{Lu}[\p{L}'’-]{1,30}[ -]){0,3}\p{Lu}[\p{L}'’-]{1,30})\s?\($/u;
 const verbs = tellingFinder('stands-for', 'strong-stands-for');
 const plantWords = tellingFinder('plant');
 const produced = tellingFinder('produced');
-const withdrawn = tellingFinder('withdrawn');
+const withdrawn = tellingFinder('withdrawn', 'mistaken');
 const denied = tellingFinder('is-not');
 const instead = tellingFinder('but-this');
 const deniedPlace = /^[^.;]{2,44}$/u;
-/** "HJ for France", behind a code that a verb explained. */
+/** "HJ for France", behind a code that a verb explained; in a list of letters, small words may stand before the name. */
 const elliptical = /^\s?,?\s?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?(?=\p{Lu})|^\s?は/u;
+const inList = /^\s\p{Ll}{1,5}\s(?:in\s)?(?=(?:\p{L}[\p{L}'’-]{0,15}\s){0,4}(?:[ld]['’])?\p{Lu})|^\s?は/u;
 const longest = 120;
+/** How far from a code a verb may stand that says what it is: behind "I was wrong about N:" a pronoun comes first. */
+const nearest = 2;
+const nearestCorrected = 10;
 
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
-export function plantsIn(sentence: string): { plants: SaidPlant[]; retracted: string[] } {
-  const tokens = tokensIn(sentence);
-  const ofPlants = plantWords(sentence).length > 0;
+export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[]; retracted: string[] } {
+  const named = codesNamed(sentence, before.oneLetter);
   const plants: SaidPlant[] = [];
   const retracted: string[] = [];
-  if (tokens.length === 0) return { plants, retracted };
+  if (named.length === 0) {
+    const meant = before.takenBack === null ? null : readSegment(sentence, null, true);
+    if (meant) plants.push({ own: { kind: 'plant', code: before.takenBack!, ...meant.fields }, doubts: [], at: 0 });
+    return { plants, retracted };
+  }
+  const ofPlants = plantWords(sentence).length > 0;
+  const made = ofPlants || produced(sentence).length > 0;
   const taken = withdrawn(sentence);
   const disputed = doubtedBy(sentence).includes('disputed');
-  for (const [index, token] of tokens.entries()) {
-    const start = token.index + token.text.length;
-    const next = tokens[index + 1]?.index ?? sentence.length;
-    const segment = sentence.slice(start, Math.min(next, start + longest)).replace(/[;。].{0,200}$/su, '');
-    const { code, lookAlike } = plainCode(token.text);
+  for (const [index, token] of named.entries()) {
+    const { code, start, end } = token;
+    const next = named[index + 1]?.start ?? sentence.length;
+    const segment = sentence.slice(end, Math.min(next, end + longest)).replace(/[;。].{0,200}$/su, '');
     // "I was wrong about BC": what was said before is taken back, not what follows.
-    const before = taken.find(({ end }) => end <= token.index && token.index - end <= 12);
-    if (before) retracted.push(code);
+    const back = taken.find((hit) => hit.end <= start && start - hit.end <= 16);
+    if (back) retracted.push(code);
     const other = insteadIn(segment);
-    if (other !== null) {
-      retracted.push(code);
-      const place = readPlace(other);
-      if (place) plants.push({ own: { kind: 'plant', code, ...place }, doubts: ['disputed'], at: token.index });
+    if (other) {
+      if (other.takesBack) retracted.push(code);
+      const place = readPlace(other.text);
+      const doubts: Doubt[] = other.takesBack && !before.confessed && !back ? ['disputed'] : [];
+      if (place) plants.push({ own: { kind: 'plant', code, ...place }, doubts, at: start });
       continue;
     }
-    const around = placeAround(sentence, token.index, segment, ofPlants || produced(sentence).length > 0);
-    const follows = token.isListed || (plants.length > 0 && plants.at(-1)!.at === tokens[index - 1]?.index);
-    const plant = around ?? readSegment(segment, follows, { corrected: Boolean(before), ofPlants });
+    const follows = plants.length > 0 && plants.at(-1)!.at === named[index - 1]?.start;
+    const plant =
+      placeAround(sentence, start, segment, made) ??
+      readSegment(segment, token, Boolean(back), { follows, ofPlants, oneLetter: before.oneLetter });
     if (!plant) continue;
-    const untrue = taken.some((hit) => hit !== before && hit.start > start);
+    const untrue = taken.some((hit) => hit !== back && hit.start > end);
     const doubts: Doubt[] = [
-      ...(lookAlike ? (['look-alike'] as const) : []),
+      ...(token.lookAlike ? (['look-alike'] as const) : []),
       ...(untrue ? (['withdrawn'] as const) : []),
       ...(disputed ? (['disputed'] as const) : []),
       ...(plant.backwards ? (['backwards'] as const) : []),
     ];
-    plants.push({ own: { kind: 'plant', code, ...plant.fields }, doubts, at: token.index });
+    plants.push({ own: { kind: 'plant', code, ...plant.fields }, doubts, at: start });
   }
-  return { plants, retracted };
+  return { plants: withoutBareNames(plants, ofPlants), retracted };
 }
 
-/** What may be a code of a plant, in order; one that is listed among letters needs no verb behind it. */
-function tokensIn(sentence: string): { text: string; index: number; isListed: boolean }[] {
-  const letters = letterWords(sentence).length > 0 ? [...sentence.matchAll(listed)] : [];
-  const found = [...sentence.matchAll(codes), ...sentence.matchAll(lone), ...letters];
-  const isListed = new Set(letters.map(({ index }) => index));
-  const texts = new Map(found.map(({ 0: text, index }) => [index, text]));
-  return [...texts].sort(([a], [b]) => a - b).map(([index, text]) => ({ text, index, isListed: isListed.has(index) }));
+/** A name in katakana may be any thing: beside a country, or where workshops are spoken of, it is a town. */
+function withoutBareNames(plants: readonly SaidPlant[], ofPlants: boolean): SaidPlant[] {
+  const listed = ofPlants || plants.some(({ own }) => own.place !== 'ZZ');
+  return plants.filter(({ own }) => listed || own.place !== 'ZZ' || !/^\p{Script=Katakana}/u.test(own.name ?? ''));
 }
 
-/** "AB is not Aubagne but Abbeville": what the place is instead, for one writer contradicts another; null where none does. */
-function insteadIn(segment: string): string | null {
+/**
+ * "AB is not Aubagne but Abbeville": what the place is instead; the sentence takes the other one back. "AB is not Aubagne,
+ * it is Abbeville" says against another what it is, and leaves both standing.
+ */
+function insteadIn(segment: string): { text: string; takesBack: boolean } | null {
   const not = denied(segment).find(({ start }) => start <= 1);
-  const but = not && instead(segment).find(({ start }) => deniedPlace.test(segment.slice(not.end, start)));
-  if (!but || !/^\s?\p{L}/u.test(segment.slice(but.end))) return null;
-  const { text } = withoutPeriods(segment.slice(but.end));
-  return text.slice(0, 90).replace(/[.,;].{0,90}$/su, '');
+  if (!not) return null;
+  const but = instead(segment).find(({ start }) => deniedPlace.test(segment.slice(not.end, start)));
+  const comma = but ? null : /^[^.;,]{2,44},\s/u.exec(segment.slice(not.end));
+  const from = comma ? not.end + comma[0].length : null;
+  const is = from === null ? undefined : verbs(segment).find(({ start }) => start >= from && start - from <= 8);
+  const rest = but ? segment.slice(but.end) : is ? segment.slice(is.end) : '';
+  if (!/^\s?\p{L}/u.test(rest)) return null;
+  const { text } = withoutPeriods(rest);
+  return { text: text.slice(0, 90).replace(/[.,;].{0,90}$/su, ''), takesBack: Boolean(but) };
 }
 
 function placeAround(sentence: string, at: number, segment: string, ofPlants: boolean) {
@@ -101,10 +120,21 @@ function placeAround(sentence: string, at: number, segment: string, ofPlants: bo
   return { fields: { ...place, ...used }, backwards };
 }
 
+const initialsOf = (code: string): string => foldWords(code).text;
+/** "K is Kendal": a letter of the code begins the name, as it does where letters are chosen after towns. */
+const isInitial = (code: string, name: string): boolean => initialsOf(code).includes(foldWords(name.slice(0, 1)).text);
+
+/** "J is January" is no town. */
+const namesMonth = (name: string): boolean => {
+  const [date] = parseDates(`${name} 1990`, { language: null, now: '2000-01-01' });
+  return date?.form === 'month' && date.start === 0;
+};
+
 function readSegment(
   segment: string,
-  follows: boolean,
-  { corrected, ofPlants }: { corrected: boolean; ofPlants: boolean },
+  token: NamedCode | null,
+  corrected: boolean,
+  { follows, ofPlants, oneLetter } = { follows: false, ofPlants: false, oneLetter: false },
 ) {
   const hits = verbs(segment);
   // "KV (Belgium)": the bracket alone says it, for countries.
@@ -114,16 +144,23 @@ function readSegment(
     const { backwards, ...used } = usedOf(withoutPeriods(bracket[1]!).periods.slice(0, 1));
     return { fields: { ...inBracket, ...used }, backwards };
   }
-  const verb = hits.find(({ start }) => start <= (corrected ? 8 : 2));
+  const listed = token?.by === 'for' || token?.by === 'as';
+  const verb = listed ? undefined : hits.find(({ start }) => start <= (corrected ? nearestCorrected : nearest));
   const strong =
     verb !== undefined && hits.some(({ start, value }) => start === verb.start && value === 'strong-stands-for');
-  const joined = verb ? null : follows ? elliptical.exec(segment) : null;
+  const joined = verb ? null : listed ? inList.exec(segment) : follows ? elliptical.exec(segment) : null;
   if (!verb && !joined) return null;
   const { text, periods } = withoutPeriods(segment.slice(verb ? verb.end : joined![0].length));
   const place = readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$/su, ''));
   if (!place) return null;
-  // "TV is Verona" may be anything; "TV stands for Verona" is not, nor is it where workshops are spoken of.
-  if (place.place === 'ZZ' && !strong && !joined && plantWords(text).length === 0 && !(ofPlants && verb)) return null;
+  const initial = token !== null && isInitial(token.code, place.name ?? '');
+  if (place.place === 'ZZ') {
+    // "TV is Verona" may be anything; "TV stands for Verona" is not, nor is it where workshops are spoken of.
+    const saidSo = strong || corrected || token?.by === 'for' || (joined && !listed) || plantWords(text).length > 0;
+    const weak = token?.by === 'weak' || token?.by === 'as';
+    if (!saidSo && !(ofPlants && verb && !weak) && !(initial && (oneLetter || listed))) return null;
+    if (namesMonth(place.name ?? '')) return null;
+  }
   const told = periods.filter(({ form }) => form !== 'year');
   const { backwards, ...used } = usedOf(told.slice(0, 1));
   return { fields: { ...place, ...used }, backwards };

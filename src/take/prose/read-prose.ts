@@ -1,15 +1,21 @@
 import { makersIn } from '../maker-named';
 import type { Inline } from '../page/inline';
 import { type Context, type OwnFields, propose } from '../propose';
-import { readWhere } from '../said/where';
+import type { SaidLayout } from '../said/layout-words';
 import type { Retraction } from '../settle';
 import type { Doubt, Proposal } from '../types';
+import { tellingFinder } from '../words';
+import { carrierOf } from './carriers';
+import { writesOneLetter } from './codes-named';
 import { constructionIn } from './construction';
 import { lettersIn } from './letters';
 import { modelBefore, modelsIn, pricesIn } from './models';
-import { plantsIn } from './plants';
-import { type Sentence, sentencesOf } from './sentences';
+import { type Before, plantsIn } from './plants';
+import { isAsked, type Sentence, sentencesOf } from './sentences';
 import { type Section, systemsIn } from './systems';
+
+const codeWords = tellingFinder('code');
+const mistaken = tellingFinder('mistaken');
 
 type Maker = string | null | undefined;
 
@@ -17,10 +23,20 @@ type Maker = string | null | undefined;
 export class ProseReader {
   readonly retractions: Retraction[] = [];
 
+  private readonly oneLetter: boolean;
+  /** Whether the sentence before spoke of the code. */
+  private ofCodes = false;
+  /** The form of a code that the page told last. */
+  private layout: SaidLayout | null = null;
+
+  /** `text` is the page's own: what codes look like on it is told anywhere. */
   constructor(
     private readonly makers: readonly string[],
     private readonly day: string,
-  ) {}
+    text: string,
+  ) {
+    this.oneLetter = writesOneLetter(text);
+  }
 
   /** What a paragraph proposes; `count` is how many proposals the page has made before, `above` what its heading tells. */
   read(words: Inline, context: Context, count: number, above: Section | null = null): Proposal[] {
@@ -42,15 +58,25 @@ export class ProseReader {
         }),
       );
     };
-    for (const { own, doubts, sentences: told } of systemsIn(sentences, this.day, above)) add(own, told, doubts);
+    const systems = systemsIn(sentences, this.day, above, this.layout);
+    this.layout = systems.known;
+    for (const { own, doubts, sentences: told } of systems.found) add(own, told, doubts);
     let model: string | null = null;
+    let before: Before = { oneLetter: this.oneLetter, confessed: false, takenBack: null };
     for (const sentence of sentences) {
       const { text } = sentence;
-      const { plants, retracted } = plantsIn(text);
+      if (isAsked(text)) continue;
+      const { plants, retracted } = plantsIn(text, before);
+      before = {
+        ...before,
+        confessed: before.confessed || mistaken(text).length > 0,
+        takenBack: plants.length === 0 ? (retracted.at(-1) ?? null) : null,
+      };
       for (const code of retracted) this.retractions.push({ code, before: count + found.length });
       for (const { own, doubts } of plants) add(own, [sentence], doubts);
-      const where = readWhere(text);
-      if (where) add({ kind: 'carrier', where }, [sentence]);
+      const carrier = carrierOf(text, this.ofCodes, this.makers);
+      if (carrier) add(carrier.own, [sentence], carrier.backwards ? ['backwards'] : []);
+      this.ofCodes = carrier !== null || plants.length > 0 || codeWords(text).length > 0;
       const told = modelsIn(text, model, this.makers);
       for (const { backwards, ...own } of told)
         add({ kind: 'model', ...own }, [sentence], backwards ? ['backwards'] : []);

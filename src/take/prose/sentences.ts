@@ -24,3 +24,6 @@ export function sentencesOf(text: string): Sentence[] {
   end(text.length);
   return found;
 }
+
+/** Whether a sentence asks, and so states nothing. */
+export const isAsked = (text: string): boolean => /[?？]["”»’)\s]{0,3}$|[かの]。$/u.test(text);

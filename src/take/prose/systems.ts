@@ -1,8 +1,9 @@
 import type { Layout } from '../../maker/types';
+import { foldWords, isNegated } from '../../text';
 import type { OwnFields } from '../propose';
 import { readExamples, type SaidExample } from '../said/example';
 import { readsExamples } from '../said/layout';
-import { readLayoutWords, type SaidLayout } from '../said/layout-words';
+import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
 import { readCounts } from '../said/number';
 import { type SaidPeriod, usedOf } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
@@ -23,7 +24,9 @@ export interface Section {
   layout: Layout | null;
 }
 
-const words = tellingFinder('code', 'digits', 'letters', 'serial', 'no-code');
+const words = tellingFinder('code', 'no-code');
+const order = tellingFinder('plant', 'letters', 'then');
+const dateUnits = tellingFinder('year', 'month', 'week', 'day');
 const units = tellingFinder('year', 'month', 'week', 'day', 'ordinal-1', 'ordinal-2', 'last-ones');
 
 interface Told {
@@ -33,6 +36,8 @@ interface Told {
   counts: number;
   units: number;
   noCode: boolean;
+  /** Whether it tells in which order a code is written, without counting its digits. */
+  describes: boolean;
 }
 
 function look(sentence: Sentence, day: string): Told {
@@ -45,12 +50,39 @@ function look(sentence: Sentence, day: string): Told {
     periods: periods.filter(({ start }) => !inExample(start)),
     counts: readCounts(sentence.text).length,
     units: units(sentence.text).filter(({ start }) => !inExample(start)).length,
-    noCode: words(sentence.text).some(({ value }) => value === 'no-code'),
+    noCode: deniesCode(sentence.text),
+    describes: describesOrder(sentence.text),
   };
 }
 
-/** Code systems that a paragraph's sentences tell, and codes whose date it tells without a system. */
-export function systemsIn(sentences: readonly Sentence[], day: string, above: Section | null = null): SaidSystem[] {
+/** Letters before a word for a code in which a denial is one of it: "there was not yet any code". */
+const reach = 24;
+
+/** "Without a code", "keine Codes", "non c'era alcun codice": by its own phrase, or by a denial right before the code. */
+function deniesCode(text: string): boolean {
+  const folded = foldWords(text);
+  return words(folded).some(({ value, foldedStart, foldedEnd }) => {
+    if (value === 'no-code') return true;
+    const from = foldedStart <= reach ? 0 : folded.text.indexOf(' ', foldedStart - reach);
+    const near = folded.text.slice(from, foldedEnd);
+    return from >= 0 && order(near).length === 0 && isNegated(near, foldedStart - from, foldedEnd - from);
+  });
+}
+
+/** "The month, then the year, then the letter of the workshop": two units at least, and that they follow each other. */
+const describesOrder = (text: string): boolean =>
+  new Set(dateUnits(text).map(({ value }) => value)).size >= 2 && order(text).length > 0;
+
+/**
+ * Code systems that a paragraph's sentences tell, and codes whose date it tells without a system. `earlier` is the form that
+ * paragraphs before told last, which "then a letter was put before it" goes on from; the form told last is handed back.
+ */
+export function systemsIn(
+  sentences: readonly Sentence[],
+  day: string,
+  above: Section | null = null,
+  earlier: SaidLayout | null = null,
+): { found: SaidSystem[]; known: SaidLayout | null } {
   const told = sentences.map((sentence) => look(sentence, day));
   const found: SaidSystem[] = [];
   let known: SaidLayout | null = null;
@@ -58,6 +90,13 @@ export function systemsIn(sentences: readonly Sentence[], day: string, above: Se
     const here = told[at]!;
     if (here.noCode && here.periods.some(({ form }) => form === 'until')) {
       found.push(stampedFrom(here));
+      continue;
+    }
+    const described = here.counts === 0 || here.examples.length > 0 ? describedAround(told, at) : null;
+    if (described) {
+      found.push(described.system);
+      known = described.layout;
+      at = described.last;
       continue;
     }
     if (here.counts === 0) {
@@ -75,13 +114,33 @@ export function systemsIn(sentences: readonly Sentence[], day: string, above: Se
     )
       last += 1;
     const group = told.slice(at, last + 1);
-    const { system, layout } = systemOf(group, known, above);
+    const { system, layout } = systemOf(group, known, above, known ?? earlier);
     if (system) found.push(system);
     else found.push(...loose(group));
     known = layout ?? known;
     at = last;
   }
-  return found;
+  return { found, known: known ?? earlier };
+}
+
+/**
+ * An order told without counts, with an example in the sentence itself or in the next: "It is the month, then the year. 0394
+ * is March 1994"; or an example before a description without one. Told only where the example reads under it as it says.
+ */
+function describedAround(
+  told: readonly Told[],
+  at: number,
+): { system: SaidSystem; layout: SaidLayout; last: number } | null {
+  const here = told[at]!;
+  const next = told[at + 1];
+  const joins = next !== undefined && next.periods.length === 0 && !next.noCode;
+  const ahead =
+    here.describes && here.counts === 0 && (here.examples.length > 0 || (joins && next.examples.length > 0));
+  const behind = here.examples.length > 0 && !here.describes && joins && next.examples.length === 0 && next.describes;
+  if (!ahead && !behind) return null;
+  const last = behind || here.examples.length === 0 ? at + 1 : at;
+  const { system, layout } = systemOf(told.slice(at, last + 1), null, null);
+  return system && layout?.by === 'words' && layout.fits ? { system, layout, last } : null;
 }
 
 const loose = (group: readonly Told[]): SaidSystem[] =>
@@ -115,6 +174,7 @@ function systemOf(
   group: readonly Told[],
   known: SaidLayout | null,
   above: Section | null,
+  earlier: SaidLayout | null = null,
 ): { system: SaidSystem | null; layout: SaidLayout | null } {
   let text = '';
   const examples: SaidExample[] = [];
@@ -122,7 +182,8 @@ function systemOf(
     for (const one of own) examples.push({ ...one, start: one.start + text.length, end: one.end + text.length });
     text += `${sentence.text} `;
   }
-  const settled = readLayoutWords(text, examples, known?.units);
+  const settled =
+    (examples.length === 0 ? withLettersAdded(text, earlier) : null) ?? readLayoutWords(text, examples, known?.units);
   if (!settled) return { system: null, layout: null };
   const own = group[0]!.periods.filter(({ form }) => form !== 'year').slice(0, 1);
   const periods = own.length > 0 || !above ? own : [above.period];

@@ -21,7 +21,7 @@ interface SaidDate {
 
 const weekNames = [...wholeWords('week')].join('|');
 const weekOfYear = new RegExp(
-  `(?:${weekNames})\\s?(\\d{1,2})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)|((?:19|20)\\d\\d)年?第?(\\d{1,2})週|(\\d{1,2})(?:st|nd|rd|th|\\.|ª|a|e|eme)?\\s(?:${weekNames})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)`,
+  `(?:${weekNames})\\s?(\\d{1,2})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)|((?:19|20)\\d\\d)年?の?第?(\\d{1,2})週|(\\d{1,2})(?:st|nd|rd|th|\\.|ª|a|e|eme)?\\s(?:${weekNames})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)`,
   'gu',
 );
 
@@ -52,9 +52,9 @@ function plainDate({ span, start, end, words }: FoundDate, day: string): SaidDat
   return lead > 0 && bare?.span.from && bare.span.to ? [{ reads: spanReads(bare.span), start: start + lead, end }] : [];
 }
 
-/** Letters and at least three digits, at most one blank or stroke between two of its parts. */
+/** Letters and at least three digits, at most one blank or stroke between two of its parts; two digits where letters join them. */
 const codes =
-  /(?<![\p{Script=Latin}\d])(?:\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?)(?![\p{Script=Latin}\d])/gu;
+  /(?<![\p{Script=Latin}\d])(?:\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?|\p{Lu}{2}\d{2}|\d{2}\p{Lu}{1,2})(?![\p{Script=Latin}\d])/gu;
 /** A stroke between the parts of one code joins more than these. */
 const nearest = 40;
 

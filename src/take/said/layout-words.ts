@@ -3,11 +3,14 @@ import { foldWords, isNegated } from '../../text';
 import { tellingFinder } from '../words';
 import type { SaidExample } from './example';
 import { blank, digitSlots, interleaved, readsExamples, shapeOf } from './layout';
+import { lettersWithMonth, monthLetter } from './letter-slots';
 import { readCounts } from './number';
 
 const finder = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
 const mixed = tellingFinder('interleaved');
 const ordinals = tellingFinder('ordinal-1', 'ordinal-2', 'ordinal-3', 'ordinal-4');
+
+const added = tellingFinder('put-before', 'put-behind');
 
 type DateUnit = 'year' | 'month' | 'week' | 'day';
 
@@ -79,11 +82,13 @@ export function readLayoutWords(
   const digits = counts.filter(({ of }) => of === 'digits');
   if (serial && !named.some((unit) => unit === 'month' || unit === 'week' || unit === 'year'))
     return digits.length === 1 ? { layout: [{ serial: digits[0]!.count }], fits: true, by: 'words', units: [] } : null;
-  const units = named.length >= 2 ? named : named.length === 0 ? [...known] : [];
-  const shapes = shapesFrom(plain, counts, examples, units);
+  const month = named.includes('month') ? monthLetter(plain) : null;
+  const inDigits = month === null ? named : named.filter((unit) => unit !== 'month');
+  const units = inDigits.length >= 2 || month !== null ? inDigits : inDigits.length === 0 ? [...known] : [];
+  const shapes = shapesFrom(plain, counts, examples, units).flatMap((shape) => withMonthLetter(shape, month));
   const odd = alternating(folded, units);
   for (const shape of shapes) {
-    const layout = fill(shape, units, odd);
+    const layout = fill(shape, units, odd) ?? withPlantInDigits(shape, units, folded);
     if (layout && named.length === 0 && !readsExamples(layout, examples)) return byExamples(shapes, examples);
     if (layout) return { layout, fits: readsExamples(layout, examples), by: 'words', units };
   }
@@ -91,6 +96,42 @@ export function readLayoutWords(
 }
 
 type Shape = (Slot | { digits: number })[];
+
+/** One of the letters writes the month, where the text says so. */
+function withMonthLetter(shape: Shape, month: number | null): Shape[] {
+  if (month === null) return [shape];
+  const at = shape.findIndex((part) => 'plant' in part);
+  const part = shape[at];
+  const slots = part && 'plant' in part ? lettersWithMonth(part.plant, month) : null;
+  return slots ? [[...shape.slice(0, at), ...slots, ...shape.slice(at + 1)]] : [];
+}
+
+/** "Week, then year, then the number of the workshop", all in digits: what is over of the digits is the workshop's. */
+function withPlantInDigits(shape: Shape, units: readonly DateUnit[], folded: string): Layout | null {
+  const [run, ...more] = shape.filter((part) => 'digits' in part);
+  if (!run || !('digits' in run) || more.length > 0 || shape.length !== 1 || units.length < 2) return null;
+  const over = run.digits - 2 * units.length;
+  const hits = finder({ source: folded, text: folded, at: null });
+  const plant = hits.findIndex(({ value }) => value === 'plant');
+  if (over < 1 || over > 2 || plant < 0) return null;
+  const ahead = new Set(
+    hits.slice(0, plant).flatMap(({ value }) => (units.includes(value as DateUnit) ? [value] : [])),
+  );
+  const dates = digitSlots(units, 2 * units.length);
+  return dates && [...dates.slice(0, ahead.size), { plant: over }, ...dates.slice(ahead.size)];
+}
+
+/** "Then a letter was put before it": the form told before, with so many letters at its head or end. */
+export function withLettersAdded(text: string, known: SaidLayout | null): SaidLayout | null {
+  const folded = foldWords(text);
+  const [count, ...more] = readCounts(folded);
+  if (!known || count?.of !== 'letters' || more.length > 0 || unitsOf(folded.text).units.length > 0) return null;
+  const [where] = added(folded);
+  if (!where || known.layout.some((slot) => 'plant' in slot || 'literal' in slot || 'serial' in slot)) return null;
+  const letters: Slot = { plant: count.count };
+  const layout = where.value === 'put-before' ? [letters, ...known.layout] : [...known.layout, letters];
+  return { ...known, layout };
+}
 
 /** How the code looks: by its examples where there are any, else by the counts in the order they are told. */
 function shapesFrom(

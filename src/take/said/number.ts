@@ -1,7 +1,7 @@
 import { type Folded, foldWords } from '../../text';
 import { tellingFinder } from '../words';
 
-const counts = [1, 2, 3, 4, 5, 6, 7, 8] as const;
+const counts = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
 const finder = tellingFinder(...counts.map((count) => `number-${count}` as const), 'digits', 'letters');
 
 /** So many letters or digits of a code, as a text says them. */

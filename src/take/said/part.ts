@@ -1,8 +1,13 @@
 import type { Part } from '../../claim/types';
 import { partWords, phraseFinder } from '../../text';
+import { wordsFor } from '../words';
 
 /** Parts of a piece that a text names, in order. */
-export const partsIn = phraseFinder<Part>(partWords);
+export const partsIn = phraseFinder<Part>({
+  ...partWords,
+  // Pages that tell of many pieces speak of their linings; no listing does, and its table runs in every page.
+  lining: [...partWords.lining, ...wordsFor('part-lining')],
+});
 
 /** The part of a piece that a short label names, alone. */
 export function partNamed(label: string): Part | null {

@@ -19,7 +19,7 @@ const finder = tellingFinder(...names);
 
 type Token =
   | { kind: 'year'; year: number; last?: number; start: number; end: number }
-  | { kind: 'dash' | Name; behind?: boolean; start: number; end: number };
+  | { kind: 'dash' | Name; behind?: boolean; opens?: boolean; start: number; end: number };
 
 const years =
   /(?<![\p{Script=Latin}\d.,#€$£¥/])((?:1[6-9]|20)\d\d)(?![\d\p{Script=Latin}]|[.,]\d)年?|(?<=(?:1[6-9]|20)\d\d\s?[-–—/]\s?)(\d\d)(?![\d.,/])|(?<![\p{L}\d])'(\d\d)(?!\d)/gu;
@@ -44,8 +44,18 @@ function tokensOf(text: string): Token[] {
   }
   if (tokens.length === 0) return [];
   for (const { value, foldedStart, foldedEnd } of finder({ source: text, text, at: null }))
-    tokens.push({ kind: value, behind: text.startsWith('から', foldedStart), start: foldedStart, end: foldedEnd });
-  for (const { index } of text.matchAll(dashes)) tokens.push({ kind: 'dash', start: index, end: index + 1 });
+    tokens.push({
+      kind: value,
+      behind: /^(?:から|より前|以前)/.test(text.slice(foldedStart, foldedEnd)),
+      start: foldedStart,
+      end: foldedEnd,
+    });
+  const bare = /^[-–—]\s?\d{4}$/.test(text);
+  for (const { 0: dash, index } of text.matchAll(dashes)) {
+    const opens =
+      index === 0 ? bare || /[〜～~]/.test(dash) : /[〜～]/.test(dash) && /[\s、（(：:]/.test(text[index - 1]!);
+    tokens.push({ kind: 'dash', opens, start: index, end: index + 1 });
+  }
   return tokens.sort((a, b) => a.start - b.start || b.end - a.end);
 }
 
@@ -107,8 +117,15 @@ function takeYear(token: Extract<Token, { kind: 'year' }>, ahead: readonly Token
   }
   const start = ahead[0]?.start ?? token.start;
   const period: SaidPeriod = { used: [text, text], about: [], backwards: false, form: 'year', start, end: token.end };
-  const begun = says('unknown') && joins.some(says);
-  if (begun || says('until') || says('ended') || (says('before') && !says('since'))) {
+  // "～2002年" and, alone in its cell, "–2002": an end whose start is not told.
+  const begun =
+    (says('unknown') && joins.some(says)) || (ahead.length === 1 && says('dash') && ahead[0]!.opens === true);
+  if (
+    begun ||
+    says('until') ||
+    says('ended') ||
+    (says('before') && (!says('since') || ahead.at(-1)?.kind === 'before'))
+  ) {
     const year = says('before') ? String(token.year - 1) : String(token.last ?? token.year);
     Object.assign(period, { used: [null, year], form: begun ? 'range' : 'until' });
     if (hedged) period.about.push('to');
@@ -129,7 +146,7 @@ function behind(token: Token, last: Open | undefined, ahead: readonly Token[]): 
   const direct = ahead.length === 0;
   if (direct && token.kind === 'to' && token.behind && period.form === 'year' && last.open) {
     // "1988年から": since, until an end follows.
-    Object.assign(period, { used: [period.used[0], null], form: 'since' });
+    Object.assign(period, { used: [period.used[0], null], form: 'since', end: token.end });
   } else if (token.kind === 'now' && last.open && (joined || period.form === 'since')) {
     Object.assign(period, { used: [period.used[0], null], form: 'range', end: token.end });
     last.open = false;
@@ -141,6 +158,10 @@ function behind(token: Token, last: Open | undefined, ahead: readonly Token[]): 
     if (!period.about.includes(end)) period.about.push(end);
   } else if (direct && period.form === 'year' && (token.kind === 'onwards' || token.kind === 'launched')) {
     Object.assign(period, { used: [period.used[0], null], form: 'since', end: token.end });
+  } else if (direct && period.form === 'year' && token.kind === 'before' && token.behind) {
+    // "1975年より前" leaves the year out, "1975年以前" does not.
+    const last = token.end - token.start === 3 ? Number(period.used[1]) - 1 : period.used[1];
+    Object.assign(period, { used: [null, String(last)], form: 'until', end: token.end });
   } else if (period.form === 'year' && token.kind === 'until' && token.end - token.start === 2) {
     // The Japanese word stands behind its year.
     const about = period.about.length > 0 ? ['to'] : [];

@@ -1,5 +1,6 @@
 import { unknownPlace } from '../../place';
-import { findPlaces } from '../../text';
+import { findPlaces, foldWords } from '../../text';
+import { wholeWords } from '../words';
 
 /** A place as a page tells it: a country by its code, a town or workshop by its name alone. */
 export interface SaidPlace {
@@ -10,6 +11,12 @@ export interface SaidPlace {
 /** A town's or workshop's name: up to four words that begin with a capital, behind a few small ones. */
 const town =
   /^(?:(?:\p{Ll}[\p{L}'’]{0,14}|Werk|Werkstatt|Atelier|Fabrik)\s|[ld]['’]){0,4}(\p{Lu}[\p{L}'’.-]{1,30}(?:[ -](?:(?:de|la|sur|am|an|der|upon|on|di|del)[ -])?\p{Lu}[\p{L}'’.-]{1,30}){0,3})/u;
+
+/** A town in katakana, and in a table's cell in kanji as well; what says that things are made there stands behind it. */
+const inKatakana = /^([\p{Script=Katakana}ー・]{2,20})(?:製|工場|工房|市|です|[をの。]|$)/u;
+const inKanji = /^([\p{Script=Han}\p{Script=Katakana}ー・]{1,10}?)(?:製|工場|工房|市)?$/u;
+
+const unknown = wholeWords('unknown');
 
 /** A cell or clause longer than this names more than a place. */
 const longest = 300;
@@ -30,15 +37,21 @@ function countryIn(text: string): { place: string; start: number; end: number } 
 }
 
 /** The place that opens or fills a short text; null when it names none. A town without its country is of an unknown one. */
-export function readPlace(text: string): SaidPlace | null {
+export function readPlace(text: string, form: 'cell' | 'words' = 'words'): SaidPlace | null {
   const plain = text.slice(0, longest).normalize('NFKC').trim();
   const country = countryIn(plain);
   const rest = country ? `${plain.slice(0, country.start)}|${plain.slice(country.end)}` : plain;
   const names = rest
     .split(/[,;|()（）、]|\s[-–—]\s/u)
-    .map((piece) => town.exec(piece.trim())?.[1]?.replace(/\.$/, ''))
+    .map((piece) => {
+      const plain = piece.trim();
+      const japanese = inKatakana.exec(plain) ?? (form === 'cell' ? inKanji.exec(plain) : null);
+      return (town.exec(plain) ?? japanese)?.[1]?.replace(/\.$/, '');
+    })
     .filter((name): name is string => name !== undefined);
-  const name = names.find((one) => findPlaces(one).length === 0 && !/^\p{Lu}{1,3}\d?$/u.test(one));
+  const name = names.find(
+    (one) => findPlaces(one).length === 0 && !unknown.has(foldWords(one).text) && !/^\p{Lu}{1,3}\d?$/u.test(one),
+  );
   if (!country) return name ? { place: unknownPlace, name } : null;
   return { place: country.place, ...(name && { name }) };
 }

@@ -1,4 +1,5 @@
 import { parsePrices, parsePriceText } from '../../text';
+import { formerAmounts } from './former-money';
 
 export interface SaidAmount {
   amount: number;
@@ -9,6 +10,8 @@ export interface SaidAmount {
 export function readAmount(text: string, sign: string | null = null): SaidAmount | null {
   // The lira was written with a bare letter, which counts nowhere else.
   const lira = /^L(?:it)?\.?\s?(?=\d)/.exec(text);
+  const [former, ...more] = lira ? [] : formerAmounts(text);
+  if (former) return more.length === 0 ? { amount: former.amount, currency: former.currency } : null;
   const { amount, otherAmounts, currencies } = parsePriceText(lira ? text.slice(lira[0].length) : text, sign);
   const currency = lira ? 'ITL' : currencies[0];
   if (amount === null || currency === undefined || (!lira && otherAmounts.length > 0)) return null;
@@ -18,9 +21,11 @@ export function readAmount(text: string, sign: string | null = null): SaidAmount
 
 /** Amounts with their signs in running text, each with its place. */
 export function readAmounts(text: string): (SaidAmount & { start: number; end: number })[] {
-  return parsePrices(text).flatMap(({ price, start, end }) => {
+  const former = formerAmounts(text);
+  const others = parsePrices(text).flatMap(({ price, start, end }) => {
     const currency = price.currency ?? price.currencies[0];
     if (currency === undefined || price.minorTo !== undefined || price.otherMinor) return [];
     return [{ amount: price.minor / 10 ** price.exponent, currency, start, end }];
   });
+  return [...former, ...others].sort((a, b) => a.start - b.start);
 }

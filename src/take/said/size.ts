@@ -35,6 +35,9 @@ export function readSizes(text: string): SaidSize[] {
     if (
       group &&
       group.length < 3 &&
+      // A side that is named belongs to no bare number before it: "the Viaggiatrice 35 is 35 cm wide".
+      (side.measure.dimension === 'unknown' ||
+        group.every(({ measure }) => !['unknown', side.measure.dimension].includes(measure.dimension))) &&
       side.start - group.at(-1)!.end <= farthest &&
       !text.slice(group.at(-1)!.end, side.start).includes('(')
     )

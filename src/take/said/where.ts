@@ -1,9 +1,15 @@
+import type { CarrierKind } from '../../maker/types';
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
+import { namesCarrier } from './carrier';
 
 const on = tellingFinder('sits-on');
 const sits = tellingFinder('sits');
+const isAt = tellingFinder('is-at');
+const itSits = tellingFinder('it-sits');
 const code = tellingFinder('code');
+const serial = tellingFinder('serial', 'digits');
+const bagPlace = tellingFinder('bag-place');
 
 /** Whether words begin as a place on a piece does: "on a leather tab", "sous le rabat". */
 export const opensPlaceOnPiece = (text: string): boolean => {
@@ -11,23 +17,58 @@ export const opensPlaceOnPiece = (text: string): boolean => {
   return first !== undefined && first.start <= 10 && text.length <= 160;
 };
 
-const japanese = /(?:コード|刻印)は(.{2,40}?)に(?:刻印|あり|押|入)/u;
+const japanese = /(?:コード|刻印|番号|記号)は(.{2,40}?)に(?:刻印|あり|押|入)/u;
 
-/** Where a sentence says that the code sits, in its own words; null when it says nothing of that. */
-export function readWhere(sentence: string): string | null {
+export interface SaidWhere {
+  where: string;
+  /** What carries the code, where it is named before the place: "it is a sticker in the pocket". */
+  on?: CarrierKind;
+  /** Where in the sentence the words begin. */
+  start: number;
+}
+
+/**
+ * Where a sentence says that the code sits, in its own words; null when it says nothing of that. `ofCodes` is whether the sentence before spoke of the code: "it" and a verb without a subject mean it then.
+ */
+export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null {
   const inJapanese = japanese.exec(sentence.slice(0, 400));
-  if (inJapanese) return inJapanese[1]!;
+  if (inJapanese) return { where: inJapanese[1]!, start: inJapanese.index };
   const folded = foldWords(sentence);
   const [noun] = code(folded);
   const verb = sits(folded).find((one) => noun !== undefined && Math.abs(one.start - noun.start) <= 60);
-  if (!noun || !verb) return null;
-  const from = Math.max(noun.end, verb.end);
-  const first = on(folded).find(({ start }) => start >= from && start - from <= 24);
+  if (noun && verb) return whereFrom(sentence, Math.max(noun.end, verb.end), 24) ?? whereFrom(sentence, noun.end, 8);
+  // "The code is on a tab": right behind the code, and the place right behind that.
+  const copula = noun && isAt(folded).find(({ start }) => start >= noun.end && start - noun.end <= 2);
+  if (copula) return whereFrom(sentence, copula.end, 2);
+  const [meant] = ofCodes && !noun ? itSits(folded) : [];
+  const told = meant ? whereFrom(sentence, meant.end, 24) : null;
+  if (told && (told.on || isOnPiece(told.where))) return told;
+  return serial(folded).length > 0 ? besideNumber(sentence) : null;
+}
+
+/** Whether words name a part of a bag, or what carries a code. */
+export const isOnPiece = (where: string): boolean => bagPlace(where).length > 0 || namesCarrier(where) !== null;
+
+/** "A running number of seven digits, on a sticker in the pocket". */
+function besideNumber(sentence: string): SaidWhere | null {
+  const comma = sentence.indexOf(', ');
+  const told = comma < 0 ? null : whereFrom(sentence, comma + 1, 2);
+  return told && namesCarrier(told.where) !== null ? told : null;
+}
+
+/** The place that begins at most so many letters behind a point of the sentence. */
+function whereFrom(sentence: string, from: number, farthest: number): SaidWhere | null {
+  const first = on(sentence).find(({ start }) => start >= from && start - from <= farthest);
   if (!first) return null;
-  const where = sentence
+  let where = sentence
     .slice(first.start)
     .replace(/[.;!?].{0,2000}$/su, '')
     .replace(/\s?\([^)]{0,60}\)$/, '')
     .trim();
-  return where.length >= 6 && where.length <= 140 && !/\d{3}/.test(where) ? where : null;
+  const closing = sits(where).at(-1);
+  // In German and Dutch the verb closes the sentence: "auf der Rückseite eingeprägt".
+  if (closing && closing.end === where.length) where = where.slice(0, closing.start).trim();
+  if (where.length < 6 || where.length > 140 || /\d{3}/.test(where)) return null;
+  const named = namesCarrier(sentence.slice(from, first.start));
+  return { where, start: first.start, ...(named && { on: named }) };
 }

@@ -3,6 +3,7 @@ import type { Cell } from '../page/grid';
 import { plainCode, plantCodes } from '../said/code';
 import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
+import { opensPlaceOnPiece } from '../said/where';
 import { tellingFinder, wholeWords } from '../words';
 
 /** What a column tells. */
@@ -98,6 +99,7 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][])
       if (named.includes('letter') && share(texts, isSingle) > 0.8) return 'letter';
       if (share(texts, isCode) > 0.6) return 'code';
       if (share(texts, isWholeCode) > 0.6) return 'example';
+      if (share(texts, opensPlaceOnPiece) > 0.6) return 'where';
     }
     return named.find((role) => fits[role]?.(texts) ?? true) ?? null;
   });

@@ -1,10 +1,13 @@
 import type { Cell } from '../page/grid';
 import type { Context } from '../propose';
+import { partNamed } from '../said/part';
+import { opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { byCells, columnRoles, type Role, rolesNamed, yearNamed } from './columns';
 import { readFactsTable } from './facts';
 import { readPriceGrid } from './prices';
-import { type Row, readRow } from './rows';
+import type { Row } from './row';
+import { readRow } from './rows';
 
 export interface Table {
   rows: Cell[][];
@@ -33,12 +36,18 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
   const width = Math.max(0, ...body.map((row) => row.length));
   if (width === 2 && body.every((row) => row[0]!.head && !row[1]?.head)) return readFactsTable(body, context, day);
   if (isTurned(body)) return readTable({ rows: turned(body), caption }, context, day);
-  const headers = at < 0 ? Array.from({ length: width }, () => '') : body[at]!.map(textOf);
-  const data = body.slice(at + 1);
+  if (at < 0 && isSideways(body)) return readTable({ rows: sideways(body), caption }, context, day);
+  const above = at < 0 ? [] : body[at]!.map(textOf);
+  // A heading over several columns is told apart below it: "Size" over "Width", "Height".
+  const below = at >= 0 && isSecondHeader(body[at]!, body[at + 1]) ? body[at + 1]!.map(textOf) : null;
+  const headers =
+    at < 0 ? Array.from({ length: width }, () => '') : above.map((text, column) => below?.[column] || text);
+  const data = body.slice(at + (below ? 2 : 1));
   const prices = readPriceGrid((body[0] ?? []).map(textOf), body.slice(1), caption, context);
   if (prices) return prices;
   const told = data.filter((row) => !isSection(row));
   const taken = at < 0 ? withoutHeader(told, width) : columnRoles(headers, told);
+  const parts = new Set(headers.flatMap((header, column) => (!taken[column] && partNamed(header) ? [column] : [])));
   let section: string | null = null;
   return data.flatMap((row): Proposal[] => {
     if (isSection(row)) {
@@ -46,14 +55,17 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
       return [];
     }
     return groupsOf(taken).flatMap((columns) => {
-      const known: Row = { cells: new Map(), headers: new Map(), section, whole: row };
+      const known: Row = { cells: new Map(), headers: new Map(), parts: [], section, whole: row };
       for (const column of columns) {
         const role = taken[column]!;
         const cell = row[column];
         if (!cell) continue;
         known.cells.set(role, [...(known.cells.get(role) ?? []), cell]);
-        known.headers.set(role, headers[column] ?? '');
+        const [header, over] = [headers[column] ?? '', above[column] ?? ''];
+        known.headers.set(role, header === over ? header : `${over} ${header}`);
       }
+      for (const [column, header] of headers.entries())
+        if (parts.has(column) && row[column]) known.parts.push({ header, cell: row[column] });
       return readRow(known, context, day);
     });
   });
@@ -62,8 +74,7 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
 /** Facts down the side and models along the top. */
 function isTurned(rows: readonly Cell[][]): boolean {
   const [top = [], ...others] = rows;
-  const named = (cell: Cell | undefined) => rolesNamed(textOf(cell)).some((role) => turnable.has(role));
-  const labels = others.filter((row) => named(row[0])).length;
+  const labels = others.filter((row) => isFactOfModel(row)).length;
   return (
     top.length >= 3 &&
     others.length >= 2 &&
@@ -72,17 +83,44 @@ function isTurned(rows: readonly Cell[][]): boolean {
   );
 }
 
-const turnable = new Set<Role>(['size', 'period', 'from', 'until', 'width', 'height', 'depth', 'where']);
+/** A label at the side that tells something of each model: a size, years, a part, where the code sits. */
+function isFactOfModel([label, ...cells]: readonly Cell[]): boolean {
+  const named = rolesNamed(textOf(label));
+  if (named.some((role) => turnable.has(role)) || partNamed(textOf(label)) !== null) return true;
+  return named.includes('code') && cells.every((cell) => !cell.words || opensPlaceOnPiece(textOf(cell)));
+}
+
+/** The heads of the rows say what stands beside them, and no row says it of the columns. */
+const isSideways = (rows: readonly Cell[][]): boolean =>
+  rows.length >= 2 &&
+  (rows[0]?.length ?? 0) >= 3 &&
+  rows.every(
+    ([label, ...cells]) => label?.head && rolesNamed(textOf(label)).length > 0 && !cells.some((cell) => cell.head),
+  );
+
+const sideways = (rows: readonly Cell[][]): Cell[][] =>
+  Array.from({ length: Math.max(...rows.map((row) => row.length)) }, (_, column) =>
+    rows.map((row) => row[column] ?? nobody),
+  );
+
+function isSecondHeader(first: readonly Cell[], second: readonly Cell[] | undefined): boolean {
+  if (!second || !isHeader(second)) return false;
+  return first.some(
+    ({ span, own }, at) => own && span > 1 && second[at] !== undefined && second[at].words !== first[at]!.words,
+  );
+}
+
+const turnable = new Set<Role>(['size', 'period', 'from', 'until', 'width', 'height', 'depth', 'where', 'price']);
+const nobody: Cell = { words: null, head: false, own: true, span: 1 };
 
 function turned(rows: readonly Cell[][]): Cell[][] {
   const width = Math.max(...rows.map((row) => row.length));
-  const empty: Cell = { words: null, head: false, own: true, span: 1 };
   return Array.from({ length: width }, (_, column) =>
     rows.map((row, at) => {
-      const cell = row[column] ?? empty;
+      const cell = row[column] ?? nobody;
       // The corner heads the models.
       return column === 0 && at === 0
-        ? { ...empty, words: { text: 'Model', struck: [], marks: [], selector: '' } }
+        ? { ...nobody, words: { text: 'Model', struck: [], marks: [], selector: '' } }
         : cell;
     }),
   );

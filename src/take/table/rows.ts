@@ -1,5 +1,4 @@
-import { foldWords } from '../../text';
-import type { Cell } from '../page/grid';
+import type { Layout } from '../../maker/types';
 import type { Inline } from '../page/inline';
 import { type Context, doubtsOf, type OwnFields, propose } from '../propose';
 import { plainCode, plantCodes } from '../said/code';
@@ -7,36 +6,15 @@ import { doubtedBy } from '../said/doubted';
 import { readExamples } from '../said/example';
 import { readNotation, readsExamples } from '../said/layout';
 import { readLayoutWords } from '../said/layout-words';
-import { partNamed } from '../said/part';
 import { readPeriods, usedOf } from '../said/period';
 import { readPlace, type SaidPlace } from '../said/place';
-import { readAmount } from '../said/price';
-import { readSizes } from '../said/size';
 import { opensPlaceOnPiece } from '../said/where';
-import type { Doubt, Proposal, TakenPeriod } from '../types';
-import { wholeWords } from '../words';
-import type { Role } from './columns';
+import type { Doubt, Proposal } from '../types';
+import { tellingFinder } from '../words';
+import { constructionOf, modelOf, partsOf } from './model-row';
+import { dated, has, nothing, type Row, type Say, said, type Used } from './row';
 
-/** A row by what its columns tell. */
-export interface Row {
-  cells: Map<Role, Cell[]>;
-  headers: Map<Role, string>;
-  /** The heading inside the table that the row stands under. */
-  section: string | null;
-  whole: readonly Cell[];
-}
-
-const said = (row: Row, role: Role): string =>
-  (row.cells.get(role) ?? []).flatMap((cell) => cell.words?.text ?? []).join(', ');
-const has = (row: Row, ...wanted: Role[]): boolean => wanted.every((role) => row.cells.has(role));
-const nothing = /^[\s\-–—/.?]{0,6}$/;
-const unknown = wholeWords('unknown');
-
-interface Used {
-  used?: TakenPeriod | TakenPeriod[];
-  about?: ('from' | 'to')[];
-  backwards: boolean;
-}
+const letters = tellingFinder('letters');
 
 /** The period of a row, from one column or from two. */
 function usedIn(row: Row): Used {
@@ -53,8 +31,6 @@ function usedIn(row: Row): Used {
   const backwards = first !== null && last !== null && first > last;
   return { used: backwards ? [last, first] : [first, last], ...(about.length > 0 && { about }), backwards };
 }
-
-const dated = ({ used, about }: Used) => ({ ...(used && { used }), ...(about && { about }) });
 
 /** What one row of a table proposes. */
 export function readRow(row: Row, context: Context, day: string): Proposal[] {
@@ -80,12 +56,11 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   if (has(row, 'first') && (has(row, 'year') || has(row, 'period'))) return serialOf(row, say);
   if (has(row, 'part')) return constructionOf(row, used, say);
   if (has(row, 'model')) return modelOf(row, used, say);
+  const parts = used.used ? partsOf(row, used, say) : [];
   if (has(row, 'where') && opensPlaceOnPiece(said(row, 'where')))
-    return [say({ kind: 'carrier', where: said(row, 'where'), ...dated(used) })];
-  return [];
+    return [say({ kind: 'carrier', where: said(row, 'where'), ...dated(used) }), ...parts];
+  return parts;
 }
-
-type Say = (own: OwnFields, doubts?: readonly (Doubt | false)[]) => Proposal;
 
 function makerOf(row: Row, { makers }: Context): string | null | undefined {
   const named = said(row, 'maker');
@@ -97,8 +72,8 @@ function makerOf(row: Row, { makers }: Context): string | null | undefined {
 /** A place told in one column or two, or in the heading that the row stands under. */
 function placeOf(row: Row): SaidPlace | null {
   const texts = [said(row, 'place'), said(row, 'plant')].filter((text) => !nothing.test(text));
-  const own = texts.length > 0 ? readPlace(texts.join(', ')) : null;
-  const above = row.section === null ? null : readPlace(row.section);
+  const own = texts.length > 0 ? readPlace(texts.join(', '), 'cell') : null;
+  const above = row.section === null ? null : readPlace(row.section, 'cell');
   if (above?.place && above.place !== 'ZZ' && (own === null || own.place === 'ZZ'))
     return { place: above.place, ...(own?.name && { name: own.name }) };
   return own;
@@ -121,7 +96,7 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   const shown = said(row, 'example');
   const text = [format, reads === '' ? shown : `${shown} = ${reads}`].filter((one) => one !== '').join('. ');
   const examples = readExamples(text, day);
-  const notation = readNotation(format.replace(/\s?\([^)]{0,80}\)/g, ''), context.legend);
+  const notation = notationOf(format.replace(/\s?\([^)]{0,80}\)/g, ''), examples, context);
   const plain = examples.map(({ code, reads: date }) => ({ code, reads: date }));
   const alike = examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const);
   const settled = notation ? null : readLayoutWords(text, examples);
@@ -134,6 +109,18 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
     settled?.by === 'examples' && ('by-examples-only' as const),
   ];
   return [say({ kind: 'code-system', ...dated(used), layout, examples: plain }, doubts)];
+}
+
+/** "WWYY", and "WWYY + letters", whose number an example shows. */
+function notationOf(format: string, examples: readonly { code: string }[], { legend }: Context): Layout | null {
+  const whole = readNotation(format, legend);
+  const [, figures, rest] =
+    /^([A-Z]{2,8})\s?[+,&]?\s(?:[a-z]{1,5}\s)?(\p{L}{3,30}(?:\s\p{L}{2,12})?)$/u.exec(format) ?? [];
+  if (whole || figures === undefined || letters(rest!).length === 0) return whole;
+  const runs = examples.map(({ code }) => /\d\s?([A-Z]{1,3})$/.exec(code)?.[1]?.length);
+  const [length] = runs;
+  const first = readNotation(figures, legend);
+  return first && length !== undefined && runs.every((one) => one === length) ? [...first, { plant: length }] : null;
 }
 
 function letterOf(row: Row, say: Say): Proposal[] {
@@ -161,69 +148,4 @@ function serialOf(row: Row, say: Say): Proposal[] {
       period.backwards && 'backwards',
     ]),
   ];
-}
-
-function constructionOf(row: Row, used: Used, say: Say): Proposal[] {
-  const part = partNamed(said(row, 'part'));
-  const is = said(row, 'is');
-  if (!part || nothing.test(is)) return [];
-  const models = said(row, 'model')
-    .split(/,\s{0,2}|\s(?:and|und|et|y|e|en)\s/)
-    .filter((name) => /^\p{Lu}/u.test(name));
-  return [say({ kind: 'construction', part, is, ...dated(used), ...(models.length > 0 && { models }) })];
-}
-
-/** The size of a row, from one column or from one for each side. */
-function sizeOf(row: Row) {
-  // "Maße in cm" is in centimetres: a bare "in" is an inch only in brackets.
-  const unitIn = (role: Role) => {
-    const header = row.headers.get(role) ?? '';
-    return /\b(cm|mm)\b/.exec(header)?.[1] ?? (/[([]in\.?[)\]]|\binch/.test(header) ? 'in' : '');
-  };
-  if (has(row, 'size')) {
-    const text = said(row, 'size');
-    return (readSizes(text)[0] ?? readSizes(`${text} ${unitIn('size') || 'cm'}`)[0])?.size ?? null;
-  }
-  const unit = unitIn('width') || unitIn('height') || 'cm';
-  const sides = (['width', 'height', 'depth'] as const)
-    .map((role) => said(row, role))
-    .filter((text) => /\d/.test(text));
-  if (sides.length < 2) return null;
-  return (
-    readSizes(`${sides.map((side) => side.replace(/\s?(?:cm|mm|in)\.?$/, '')).join(' x ')} ${unit}`)[0]?.size ?? null
-  );
-}
-
-function modelOf(row: Row, used: Used, say: Say): Proposal[] {
-  const name = said(row, 'model');
-  if (nothing.test(name) || name.length > 60) return [];
-  if (has(row, 'where')) {
-    const where = said(row, 'where');
-    return nothing.test(where) || unknown.has(foldWords(where).text)
-      ? []
-      : [say({ kind: 'carrier', model: name, where, ...dated(used) })];
-  }
-  const size = sizeOf(row);
-  const made = Array.isArray(used.used?.[0]) ? undefined : (used.used as TakenPeriod | undefined);
-  const model = size || (made && !has(row, 'price'));
-  const own =
-    model &&
-    say({
-      kind: 'model',
-      name,
-      ...(made && { made }),
-      ...(used.about && { about: used.about }),
-      ...(size && { size }),
-    });
-  return [...(own ? [own] : []), ...priceOf(row, name, say)];
-}
-
-function priceOf(row: Row, model: string, say: Say): Proposal[] {
-  const text = said(row, 'price');
-  if (nothing.test(text)) return [];
-  const header = row.headers.get('price') ?? '';
-  const year = readPeriods(text)[0] ?? readPeriods(said(row, 'year'))[0] ?? readPeriods(header)[0];
-  const amount = readAmount(text.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim(), header);
-  if (!amount || !year || year.used[0] === null || year.used[0] !== year.used[1]) return [];
-  return [say({ kind: 'price', model, ...amount, year: Number(year.used[0]) })];
 }

@@ -311,12 +311,17 @@ const pages: [title: string, body: string, proposed: string[]][] = [
   [
     'Talavento: precios',
     '<p>En 1995 el modelo Ronda costaba 45.000 pesetas; en 2003, 320 €.</p>',
-    ['price | Ronda | 320 | EUR | 2003 | new'],
+    ['price | Ronda | 45000 | ESP | 1995 | new', 'price | Ronda | 320 | EUR | 2003 | new'],
   ],
   [
     'Quisthof: Modelle und Preise',
     '<table><tr><th>Modell</th><th>Maße B×H×T in cm</th><th>Gebaut</th><th>Neupreis 1989</th></tr><tr><td>Aktentasche 41</td><td>41×31×12</td><td>1965 bis 1999</td><td>498 DM</td></tr><tr><td>Beutel</td><td>26×30×26</td><td>ab 1978</td><td>259 DM</td></tr></table>',
-    ['model | Aktentasche 41 | 1965–1999 | 41 31 12 cm', 'model | Beutel | 1978– | 26 30 26 cm'],
+    [
+      'model | Aktentasche 41 | 1965–1999 | 41 31 12 cm',
+      'price | Aktentasche 41 | 498 | DEM | 1989 | new',
+      'model | Beutel | 1978– | 26 30 26 cm',
+      'price | Beutel | 259 | DEM | 1989 | new',
+    ],
   ],
   [
     'Ondrasse codes: what changed',

@@ -1,0 +1,59 @@
+import type { OwnFields } from './propose';
+import { readExamples } from './said/example';
+import { readLayoutWords } from './said/layout-words';
+import { readCounts } from './said/number';
+import { readPeriods, usedOf } from './said/period';
+import { withoutPeriods } from './said/used-text';
+import type { Doubt, Proposal, TakenPeriod } from './types';
+import { tellingFinder } from './words';
+
+type Say = (own: OwnFields, doubts?: readonly (Doubt | false)[]) => Proposal;
+const noCode = tellingFinder('no-code');
+const codeWords = tellingFinder('code');
+const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
+
+/** A period at the head, and behind it how codes were built, or that there were none. */
+export function systemOf(head: string, body: string, day: string, say: Say): Proposal[] | null {
+  const { backwards, ...used } = usedOf(readPeriods(head));
+  if (noCode(body).length > 0) {
+    const last = Array.isArray(used.used?.[0]) ? null : (used.used as TakenPeriod | undefined)?.[1];
+    return last
+      ? [say({ kind: 'stamped', used: [String(Number(last) + 1), null], ...(used.about && { about: ['from'] }) })]
+      : null;
+  }
+  const examples = readExamples(body, day);
+  const settled = readLayoutWords(body, examples);
+  const plain = examples.map(({ code, reads }) => ({ code, reads }));
+  if (!settled) return plain.length > 0 ? plain.map((one) => say({ kind: 'example', ...one })) : null;
+  const doubts = [
+    backwards && ('backwards' as const),
+    !settled.fits && ('examples-disagree' as const),
+    settled.by === 'examples' && ('by-examples-only' as const),
+    examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const),
+  ];
+  return [say({ kind: 'code-system', ...used, layout: settled.layout, examples: plain }, doubts)];
+}
+
+/** "Five-figure code (1969 to 1993)": a head that tells of a code and its period; what it counts belongs to the body. */
+export function systemOfHead(head: string, body: string, day: string, say: Say): Proposal[] | null {
+  const { text, periods } = withoutPeriods(head);
+  if (periods.length !== 1 || periods[0]!.form === 'year' || codeWords(text).length === 0) return null;
+  const counts = readCounts(text);
+  const told = new Set(units(body).map(({ value }) => value));
+  // "Two-figure code": "Only the year: 61 is 1961".
+  if (
+    counts.length === 1 &&
+    counts[0]!.of === 'digits' &&
+    counts[0]!.count === 2 &&
+    told.size === 1 &&
+    told.has('year')
+  ) {
+    const { backwards, ...used } = usedOf(periods);
+    const examples = [...body.matchAll(/(?<!\d)(\d\d)(?!\d)[^\d.;]{1,20}((?:18|19|20)\1)(?!\d)/g)].map(
+      ([, code, reads]) => ({ code: code!, reads: reads! }),
+    );
+    return [say({ kind: 'code-system', ...used, layout: [{ year: 2 }], examples }, [backwards && 'backwards'])];
+  }
+  const found = counts.length > 0 ? systemOf(head, `${text.replace(/[()[\]]/g, ' ')}. ${body}`, day, say) : null;
+  return found?.every(({ kind }) => kind === 'code-system') ? found : null;
+}

@@ -1,0 +1,78 @@
+import { foldWords } from '../../text';
+import { plainCode } from '../said/code';
+import { tellingFinder } from '../words';
+
+/** What may be a code of a plant in a sentence. */
+export interface NamedCode {
+  code: string;
+  lookAlike: boolean;
+  start: number;
+  end: number;
+  /**
+   * How the sentence names it: `written` by its own look (two capitals or more); `strong` where a verb says that it stands
+   * for something; `weak` where a mere "is" follows; `for` and `as` in a list of letters ("F for Florence", "F as in
+   * Fiesole"); `corrected` behind "I was wrong about".
+   */
+  by: 'written' | 'strong' | 'weak' | 'for' | 'as' | 'corrected';
+}
+
+const codes = /(?<![\p{Script=Latin}\d'’-])\p{Lu}{2,3}\d?(?![\p{Script=Latin}\d'’-])(?!\s\d)/gu;
+const letters = /(?<![\p{L}\d'’.-])\p{Lu}(?![\p{Script=Latin}\d'’.-])(?!\s\d)/gu;
+/** Words of one letter, which begin a sentence with a capital: "A bag is …", "E la borsa è …". */
+const wordsOfOneLetter = /^[AEIOUYÀÉÈ]$/;
+
+const verbs = tellingFinder('stands-for', 'strong-stands-for', 'is-not');
+const listing = tellingFinder('letter-for', 'letter-as');
+const letterWords = tellingFinder('letters');
+const mistaken = tellingFinder('mistaken');
+/** Letters between the words that take something back and what they take back: "I was wrong about". */
+const farthest = 16;
+
+/**
+ * The codes that a sentence names, in order. One letter is a code where the text calls it a letter or says at once what
+ * it stands for; with a mere "is", only where the page is known to write codes of one letter.
+ */
+export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
+  const found: NamedCode[] = [...sentence.matchAll(codes)].map(({ 0: text, index }) => ({
+    ...plainCode(text),
+    start: index,
+    end: index + text.length,
+    by: 'written',
+  }));
+  const singles = [...sentence.matchAll(letters)];
+  if (singles.length === 0) return found;
+  const folded = foldWords(sentence);
+  const behind = new Map<number, 'strong' | 'weak' | 'for' | 'as'>();
+  const keep = (start: number, by: 'strong' | 'weak' | 'for' | 'as') => {
+    if (by !== 'weak' || !behind.has(start)) behind.set(start, by);
+  };
+  for (const { start, value } of verbs(folded)) keep(start, value === 'strong-stands-for' ? 'strong' : 'weak');
+  const named = letterWords(folded);
+  if (named.length > 0)
+    for (const { start, value } of listing(folded)) keep(start, value === 'letter-for' ? 'for' : 'as');
+  const callsNext = new Set(named.map(({ end }) => end + 1));
+  const taken = mistaken(folded);
+  let reached = 0;
+  for (const { 0: text, index } of singles) {
+    const end = index + text.length;
+    const next = sentence[end] === ' ' ? end + 1 : end;
+    while (taken[reached] && taken[reached]!.end <= index) reached += 1;
+    const before = taken[reached - 1];
+    const corrected = before !== undefined && index - before.end <= farthest;
+    const called = callsNext.has(index);
+    const said = behind.get(next);
+    const weak = said === 'weak' && (!oneLetter || (index === 0 && wordsOfOneLetter.test(text)));
+    if (!corrected && !called && (said === undefined || weak)) continue;
+    const by = corrected ? 'corrected' : called ? 'strong' : said!;
+    found.push({ ...plainCode(text), start: index, end, by });
+  }
+  return found.sort((a, b) => a.start - b.start);
+}
+
+const oneLetterCode = /(?<![\p{L}\d])(?:\p{Lu}\s?\d{3,8}|\d{3,8}\s?\p{Lu})(?![\p{L}\d])/u;
+const plants = tellingFinder('plant');
+
+/** Whether a text writes codes with one letter, or says that a letter is of a workshop. */
+export const writesOneLetter = (text: string): boolean =>
+  oneLetterCode.test(text) ||
+  text.split(/[.!?。！？\n]/).some((one) => letterWords(one).length > 0 && plants(one).length > 0);

@@ -1,0 +1,89 @@
+import { foldWords } from '../../text';
+import { partNamed } from '../said/part';
+import { readPeriods } from '../said/period';
+import { readAmount } from '../said/price';
+import { readSizes } from '../said/size';
+import type { Proposal, TakenPeriod } from '../types';
+import { wholeWords } from '../words';
+import type { Role } from './columns';
+import { dated, has, nothing, type Row, type Say, said, type Used } from './row';
+
+const unknown = wholeWords('unknown');
+const saysNothing = (text: string): boolean => nothing.test(text) || unknown.has(foldWords(text).text);
+
+/** A part and what it is made of, each in a column: the models that it is said of stand in a third. */
+export function constructionOf(row: Row, used: Used, say: Say): Proposal[] {
+  const part = partNamed(said(row, 'part'));
+  const is = said(row, 'is');
+  if (!part || nothing.test(is)) return [];
+  const models = said(row, 'model')
+    .split(/,\s{0,2}|\s(?:and|und|et|y|e|en)\s/)
+    .filter((name) => /^\p{Lu}/u.test(name));
+  return [say({ kind: 'construction', part, is, ...dated(used), ...(models.length > 0 && { models }) })];
+}
+
+/** What the columns that are headed by a part say of it, of one model or of one period. */
+export function partsOf(row: Row, of: { models: string[] } | Used, say: Say): Proposal[] {
+  return row.parts.flatMap(({ header, cell }) => {
+    const part = partNamed(header);
+    const is = cell.words?.text ?? '';
+    if (!part || saysNothing(is) || is.length > 80) return [];
+    return [say({ kind: 'construction', part, is, ...('models' in of ? of : dated(of)) })];
+  });
+}
+
+/** The size of a row, from one column or from one for each side. */
+function sizeOf(row: Row) {
+  // "Maße in cm" is in centimetres: a bare "in" is an inch only in brackets.
+  const unitIn = (role: Role) => {
+    const header = row.headers.get(role) ?? '';
+    return /\b(cm|mm)\b/.exec(header)?.[1] ?? (/[([]in\.?[)\]]|\binch/.test(header) ? 'in' : '');
+  };
+  if (has(row, 'size')) {
+    const text = said(row, 'size');
+    return (readSizes(text)[0] ?? readSizes(`${text} ${unitIn('size') || 'cm'}`)[0])?.size ?? null;
+  }
+  const unit = unitIn('width') || unitIn('height') || 'cm';
+  const sides = (['width', 'height', 'depth'] as const)
+    .map((role) => said(row, role))
+    .filter((text) => /\d/.test(text));
+  if (sides.length < 2) return null;
+  return (
+    readSizes(`${sides.map((side) => side.replace(/\s?(?:cm|mm|in)\.?$/, '')).join(' x ')} ${unit}`)[0]?.size ?? null
+  );
+}
+
+/** A model's row: where its code sits, its size and years, what its parts are, and what it cost. */
+export function modelOf(row: Row, used: Used, say: Say): Proposal[] {
+  const name = said(row, 'model');
+  if (nothing.test(name) || name.length > 60) return [];
+  const size = sizeOf(row);
+  const where = said(row, 'where');
+  const placed = has(row, 'where') && !saysNothing(where);
+  const made = Array.isArray(used.used?.[0]) ? undefined : (used.used as TakenPeriod | undefined);
+  // The years beside a place alone are those of the place.
+  const ofModel = size !== null || (made && !has(row, 'price') && !has(row, 'where'));
+  const found: Proposal[] = [];
+  if (ofModel)
+    found.push(
+      say({
+        kind: 'model',
+        name,
+        ...(made && { made }),
+        ...(used.about && { about: used.about }),
+        ...(size && { size }),
+      }),
+    );
+  if (placed) found.push(say({ kind: 'carrier', model: name, where, ...(size ? {} : dated(used)) }));
+  return [...found, ...partsOf(row, { models: [name] }, say), ...priceOf(row, name, say)];
+}
+
+function priceOf(row: Row, model: string, say: Say): Proposal[] {
+  const text = said(row, 'price');
+  if (nothing.test(text)) return [];
+  const header = row.headers.get('price') ?? '';
+  const year = readPeriods(text)[0] ?? readPeriods(said(row, 'year'))[0] ?? readPeriods(header)[0];
+  const amount = readAmount(text.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim(), header);
+  if (!amount || !year || year.used[0] === null || year.used[0] !== year.used[1]) return [];
+  return [say({ kind: 'price', model, ...amount, year: Number(year.used[0]) })];
+}
