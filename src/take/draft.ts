@@ -1,3 +1,4 @@
+import { workshopDigits } from './said/layout';
 import type { Proposal, TakenPeriod } from './types';
 
 type Value = Record<string, unknown>;
@@ -144,17 +145,21 @@ function numbered(systems: readonly unknown[]): unknown[] {
   });
 }
 
-/** Letters that an example has and no plant is told for: a plant of an unknown place, in the system's years. */
+/**
+ * Letters that an example has and no plant is told for, where plants are listed, and a workshop's number in any case, for
+ * none is read unlisted: a plant of an unknown place, in the system's years.
+ */
 function withObserved(plants: readonly unknown[], systems: readonly Of<'code-system'>[]): unknown[] {
   const known = new Set(plants.map((plant) => String((plant as Value).code)));
-  if (known.size === 0) return [...plants];
+  const listed = known.size > 0;
   const found = systems.flatMap((system) =>
     system.layout.some((slot) => 'plant' in slot)
       ? system.examples.flatMap(({ code }) => {
-          const letters = /\p{Lu}{1,6}/u.exec(code)?.[0];
-          if (letters === undefined || known.has(letters)) return [];
-          known.add(letters);
-          return [{ code: letters, place: 'ZZ', ...yearsOf(system.used, system.about), ...entryOf(system) }];
+          const number = workshopDigits(system.layout, code);
+          const own = number ?? (listed ? /\p{Lu}{1,6}/u.exec(code)?.[0] : undefined);
+          if (own === undefined || known.has(own)) return [];
+          known.add(own);
+          return [{ code: own, place: 'ZZ', ...yearsOf(system.used, system.about), ...entryOf(system) }];
         })
       : [],
   );

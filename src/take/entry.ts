@@ -14,7 +14,7 @@ import { withoutPeriods } from './said/used-text';
 import { isOnPiece, opensPlaceOnPiece } from './said/where';
 import { rolesNamed } from './table/columns';
 import type { Doubt, Proposal, TakenPeriod } from './types';
-import { tellingFinder } from './words';
+import { tellingFinder, wholeWords } from './words';
 
 /** One entry of a list: what it is of, and what it says of it. */
 export interface Entry {
@@ -52,6 +52,8 @@ const isPeriod = (text: string): boolean => {
 };
 
 const codeWords = tellingFinder('code');
+const plantNouns = wholeWords('plant');
+const numbered = /^(\p{L}{2,20})\s?(?:no\.?|nr\.?|n[º°])?\s?(\d{1,2})$/iu;
 const links = tellingFinder('afterwards', 'beforehand');
 type Say = (own: OwnFields, doubts?: readonly (Doubt | false)[]) => Proposal;
 
@@ -63,6 +65,9 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
     propose(context, own, { words: whole.text, selector: whole.selector, doubts: [...noted, ...doubts] });
   const { code, lookAlike } = plainCode(head.replace(/[*†]$/, ''));
   if (isPlantCode(code) && !isPeriod(body)) return plantOf(code, lookAlike, body, say);
+  // "Workshop 2": kept where the page's codes hold a workshop's number.
+  const [, noun, number] = numbered.exec(head) ?? [];
+  if (number !== undefined && plantNouns.has(foldWords(noun!).text)) return plantOf(number, false, body, say);
   const byCountry = plantsOfCountry(head, body, say);
   if (byCountry) return byCountry;
   const serial = context.about.numbers ? serialOf(head, body, say) : null;

@@ -48,7 +48,7 @@ export function takeFromPage(document: Document, { address, day }: PageRead): Pr
   const blocks = readBlocks(body && firstChild(body) ? body : document);
   const title = titleOf(document);
   const telling = readTelling(title, blocks);
-  if (telling.offersInHeading) return [];
+  if (telling.offersInHeading || telling.ofOtherCodes) return [];
   return whatIsTold(new PageReader(title, blocks, { address, day }).read(), telling);
 }
 

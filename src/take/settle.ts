@@ -1,3 +1,4 @@
+import { workshopDigits } from './said/layout';
 import type { Doubt, Proposal, TakenPeriod } from './types';
 import { tellingFinder } from './words';
 
@@ -51,13 +52,20 @@ export function settle(found: readonly Proposal[], retractions: readonly Retract
       : proposal,
   );
   const bySaying = new Map<string, Proposal>();
+  const numbered = taken.some(holdsWorkshopNumber);
   for (const proposal of taken) {
+    if (proposal.kind === 'plant' && /^\d+$/.test(proposal.code) && !numbered) continue;
     const key = saysKey(proposal);
     const known = bySaying.get(key);
     bySaying.set(key, known ? joined(known, proposal) : proposal);
   }
   return contradicted(withoutPoorer([...bySaying.values()])).map(withStanding);
 }
+
+/** Whether a code's example has a workshop's number among its digits: without, "Workshop 2" is a building and no code. */
+const holdsWorkshopNumber = (proposal: Proposal): boolean =>
+  proposal.kind === 'code-system' &&
+  proposal.examples.some(({ code }) => workshopDigits(proposal.layout, code) !== null);
 
 /** What the page takes back or doubts, as a maker file says it of an entry. */
 function withStanding(proposal: Proposal): Proposal {

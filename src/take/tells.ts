@@ -6,6 +6,8 @@ import { tellingFinder } from './words';
 const tells = tellingFinder('tells');
 const tellsInTitle = tellingFinder('tells-in-title');
 const offers = tellingFinder('offering');
+/** Postcodes, plates of vehicles, numbers of books: codes that no maker stamps. */
+const otherCodes = tellingFinder('other-codes');
 
 /** What of a page is looked at to tell whether it offers a thing: its head is enough. */
 const longestLook = 20_000;
@@ -15,6 +17,8 @@ export interface Telling {
   heading: boolean;
   offersInHeading: boolean;
   offersInText: boolean;
+  /** Whether title or first heading are of codes of another kind. */
+  ofOtherCodes: boolean;
 }
 
 /** What speaks for a page that tells of a maker, and for one that offers a piece. */
@@ -29,6 +33,7 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
   const body = texts.join('\n').slice(0, longestLook);
   return {
     heading: tells(about).length > 0 || tellsInTitle(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
+    ofOtherCodes: otherCodes(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     offersInHeading: offers(about).length > 0,
     offersInText: [offers, findReturns, findShipping].some((find) => find(body).length > 0),
   };

@@ -22,25 +22,32 @@ import { titleWithoutSite } from '../../src/listing/visible/title';
 import { readConditionWords, readDate, readRatingWords, readReturnsWords } from '../../src/listing/visible/words';
 import { builtInMakers, plainName } from '../../src/maker';
 import { findMarks, marks } from '../../src/mark';
+import type { Proposal } from '../../src/take';
 import { splitEntry } from '../../src/take/entry';
+import { systemOfHead } from '../../src/take/entry-system';
 import { makersNamed } from '../../src/take/maker-named';
+import { carrierOf } from '../../src/take/prose/carriers';
+import { codesNamed, writesOneLetter } from '../../src/take/prose/codes-named';
 import { constructionIn } from '../../src/take/prose/construction';
 import { lettersIn } from '../../src/take/prose/letters';
 import { modelsIn, pricesIn } from '../../src/take/prose/models';
 import { plantsIn } from '../../src/take/prose/plants';
-import { sentencesOf } from '../../src/take/prose/sentences';
+import { isAsked, sentencesOf } from '../../src/take/prose/sentences';
 import { systemsIn } from '../../src/take/prose/systems';
+import { namesCarrier } from '../../src/take/said/carrier';
 import { plantCodes } from '../../src/take/said/code';
 import { readExamples } from '../../src/take/said/example';
+import { formerAmounts } from '../../src/take/said/former-money';
 import { readLegend, readNotation } from '../../src/take/said/layout';
-import { readLayoutWords } from '../../src/take/said/layout-words';
+import { readLayoutWords, withLettersAdded } from '../../src/take/said/layout-words';
+import { monthLetter } from '../../src/take/said/letter-slots';
 import { readCounts } from '../../src/take/said/number';
 import { partNamed } from '../../src/take/said/part';
 import { readPeriods } from '../../src/take/said/period';
 import { readPlace } from '../../src/take/said/place';
 import { readAmount, readAmounts } from '../../src/take/said/price';
 import { readSizes } from '../../src/take/said/size';
-import { opensPlaceOnPiece, readWhere } from '../../src/take/said/where';
+import { isOnPiece, opensPlaceOnPiece, readWhere } from '../../src/take/said/where';
 import { rolesNamed } from '../../src/take/table/columns';
 import * as text from '../../src/text';
 import { findPlaces } from '../../src/text';
@@ -155,7 +162,12 @@ const ofTelling: Record<string, TextReader> = {
   lettersIn,
   modelsIn: (said) => modelsIn(said, null, makers),
   pricesIn: (said) => pricesIn(said, null, makers),
-  plantsIn,
+  plantsIn: (said) => plantsIn(said, { oneLetter: true, confessed: false, takenBack: 'K' }),
+  codesNamed: (said) => codesNamed(said, true),
+  writesOneLetter,
+  isAsked,
+  carrierOf: (said) => carrierOf(said, true, makers),
+  systemOfHead: (said) => systemOfHead(said, said, now, (own) => own as Proposal),
   sentencesOf,
   systemsIn: (said) => systemsIn(sentencesOf(said), now),
   plantCodes,
@@ -163,6 +175,10 @@ const ofTelling: Record<string, TextReader> = {
   readLegend,
   readNotation: (said) => readNotation(said, new Map()),
   readLayoutWords: (said) => readLayoutWords(said, []),
+  monthLetter,
+  withLettersAdded: (said) =>
+    withLettersAdded(said, { layout: [{ year: 2 }], fits: true, by: 'words', units: ['year'] }),
+  formerAmounts,
   readCounts,
   partNamed,
   readPeriods,
@@ -171,7 +187,9 @@ const ofTelling: Record<string, TextReader> = {
   readAmounts,
   readSizes,
   opensPlaceOnPiece,
-  readWhere,
+  readWhere: (said) => readWhere(said, true),
+  isOnPiece,
+  namesCarrier,
   rolesNamed,
   takeFromPage: (said) => takeHtml(`<h1>Ondrasse date codes</h1><p>${escaped(said)}</p>`),
 };

@@ -48,7 +48,8 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
   };
   for (const { start, value } of verbs(folded)) keep(start, value === 'strong-stands-for' ? 'strong' : 'weak');
   const named = letterWords(folded);
-  if (named.length > 0)
+  const explained = singles.some((one) => behind.get(one.index + one[0].length + 1) === 'strong');
+  if (named.length > 0 || explained)
     for (const { start, value } of listing(folded)) keep(start, value === 'letter-for' ? 'for' : 'as');
   const callsNext = new Set(named.map(({ end }) => end + 1));
   const taken = mistaken(folded);

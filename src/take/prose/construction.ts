@@ -128,5 +128,6 @@ function material(text: string): string | null {
     .replace(/^[\s,:は]{1,80}|[\s,.;:]{1,80}$/gu, '')
     .replace(/\s{2,80}/g, ' ')
     .trim();
-  return is.length >= 3 && is.length <= 60 && !/\d/.test(is) ? is : null;
+  const long = is.length >= 3 || /^\p{Script=Han}{2}$/u.test(is);
+  return long && is.length <= 60 && !/\d/.test(is) ? is : null;
 }

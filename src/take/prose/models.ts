@@ -7,7 +7,7 @@ import type { TakenPeriod } from '../types';
 import { tellingFinder, wholeWords } from '../words';
 
 const capitals =
-  /(?<![\p{L}\d])\p{Lu}[\p{L}'’-]{2,30}(?: (?:\p{Lu}[\p{L}'’-]{1,30}|\d{1,3}(?![\d.,]|\s?(?:x|×|cm|mm|in\b(?!\s\d{4})))))*/gu;
+  /(?<![\p{L}\d])\p{Lu}[\p{L}'’-]{2,30}(?: (?:\p{Lu}[\p{L}'’-]{1,30}|\d{1,3}(?!\d|[.,]\d|\s?(?:x|×|cm|mm|in\b(?!\s\d{4})))))*/gu;
 const produced = tellingFinder('produced');
 const launched = tellingFinder('launched');
 const priceWords = tellingFinder('new-price', 'cost');

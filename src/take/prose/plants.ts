@@ -37,6 +37,8 @@ const deniedPlace = /^[^.;]{2,44}$/u;
 /** "HJ for France", behind a code that a verb explained; in a list of letters, small words may stand before the name. */
 const elliptical = /^\s?,?\s?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?(?=\p{Lu})|^\s?は/u;
 const inList = /^\s\p{Ll}{1,5}\s(?:in\s)?(?=(?:\p{L}[\p{L}'’-]{0,15}\s){0,4}(?:[ld]['’])?\p{Lu})|^\s?は/u;
+/** "SK ein Betrieb in der Slowakei", behind a code that a verb explained. */
+const inWords = /^\s(?=\p{Ll})/u;
 const longest = 120;
 /** How far from a code a verb may stand that says what it is: behind "I was wrong about N:" a pronoun comes first. */
 const nearest = 2;
@@ -148,10 +150,17 @@ function readSegment(
   const verb = listed ? undefined : hits.find(({ start }) => start <= (corrected ? nearestCorrected : nearest));
   const strong =
     verb !== undefined && hits.some(({ start, value }) => start === verb.start && value === 'strong-stands-for');
-  const joined = verb ? null : listed ? inList.exec(segment) : follows ? elliptical.exec(segment) : null;
+  const joined = verb
+    ? null
+    : listed
+      ? inList.exec(segment)
+      : follows
+        ? (elliptical.exec(segment) ??
+          (plantWords(segment).some(({ start }) => start <= 8) ? inWords.exec(segment) : null))
+        : null;
   if (!verb && !joined) return null;
   const { text, periods } = withoutPeriods(segment.slice(verb ? verb.end : joined![0].length));
-  const place = readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$/su, ''));
+  const place = readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$|[,\s]\s?(?:\p{Ll}{1,3}\s)?\p{Lu}\s.{0,90}$/su, ''));
   if (!place) return null;
   const initial = token !== null && isInitial(token.code, place.name ?? '');
   if (place.place === 'ZZ') {

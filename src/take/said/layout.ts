@@ -1,5 +1,6 @@
 import { testSystem } from '../../code';
 import type { CodeSystem, Layout, Slot } from '../../maker/types';
+import { unknownPlace } from '../../place';
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
 
@@ -85,6 +86,25 @@ export function readLegend(text: string): Map<string, string> {
   return legend;
 }
 
+const widthOf = (slot: Slot): number => {
+  if ('separator' in slot) return 0;
+  if ('literal' in slot) return slot.literal.length;
+  const [value] = Object.values(slot) as unknown[];
+  return typeof value === 'number' ? value : 1;
+};
+
+/** The digits of a code that are a workshop's number, where a layout has one and the code no letters. */
+export function workshopDigits(layout: Layout, code: string): string | null {
+  const digits = code.replace(/[^\p{L}\d]/gu, '');
+  if (/\D/.test(digits)) return null;
+  let at = 0;
+  for (const slot of layout) {
+    if ('plant' in slot) return digits.slice(at, at + slot.plant);
+    at += widthOf(slot);
+  }
+  return null;
+}
+
 /** Whether every example of the page reads under a layout as it says; its own years settle those of two digits. */
 export function readsExamples(layout: Layout, examples: readonly { code: string; reads: string }[]): boolean {
   if (examples.length === 0) return true;
@@ -92,6 +112,11 @@ export function readsExamples(layout: Layout, examples: readonly { code: string;
   const years = examples.map(({ reads }) => reads.slice(0, 4)).sort();
   const used: CodeSystem['used'] = [years[0]!, years.at(-1)!];
   const system: CodeSystem = { id: 'taken', used, layout, examples: told };
-  const faults = testSystem(system, []);
+  // A workshop that is a number is read only where it is listed.
+  const numbers = new Set(examples.flatMap(({ code }) => workshopDigits(layout, code) ?? []));
+  const faults = testSystem(
+    system,
+    [...numbers].map((code) => ({ code, place: unknownPlace, used })),
+  );
   return faults.layouts.length === 0 && faults.examples.length === 0;
 }

@@ -102,6 +102,8 @@ export function readPeriods(source: string): SaidPeriod[] {
   });
 }
 
+const opensPeriod = (token: Token): boolean => token.kind === 'dash' && token.opens === true;
+
 function takeYear(token: Extract<Token, { kind: 'year' }>, ahead: readonly Token[], found: Open[]): void {
   const says = (kind: Token['kind']) => ahead.some((one) => one.kind === kind);
   const last = found.at(-1);
@@ -118,8 +120,7 @@ function takeYear(token: Extract<Token, { kind: 'year' }>, ahead: readonly Token
   const start = ahead[0]?.start ?? token.start;
   const period: SaidPeriod = { used: [text, text], about: [], backwards: false, form: 'year', start, end: token.end };
   // "～2002年" and, alone in its cell, "–2002": an end whose start is not told.
-  const begun =
-    (says('unknown') && joins.some(says)) || (ahead.length === 1 && says('dash') && ahead[0]!.opens === true);
+  const begun = (says('unknown') && joins.some(says)) || (ahead.length === 1 && opensPeriod(ahead[0]!));
   if (
     begun ||
     says('until') ||

@@ -16,7 +16,8 @@ const town =
 const inKatakana = /^([\p{Script=Katakana}ー・]{2,20})(?:製|工場|工房|市|です|[をの。]|$)/u;
 const inKanji = /^([\p{Script=Han}\p{Script=Katakana}ー・]{1,10}?)(?:製|工場|工房|市)?$/u;
 
-const unknown = wholeWords('unknown');
+/** Words that stand where a name would: "unknown", "a workshop". */
+const noName = new Set([...wholeWords('unknown'), ...wholeWords('plant')]);
 
 /** A cell or clause longer than this names more than a place. */
 const longest = 300;
@@ -50,7 +51,7 @@ export function readPlace(text: string, form: 'cell' | 'words' = 'words'): SaidP
     })
     .filter((name): name is string => name !== undefined);
   const name = names.find(
-    (one) => findPlaces(one).length === 0 && !unknown.has(foldWords(one).text) && !/^\p{Lu}{1,3}\d?$/u.test(one),
+    (one) => findPlaces(one).length === 0 && !noName.has(foldWords(one).text) && !/^\p{Lu}{1,3}\d?$/u.test(one),
   );
   if (!country) return name ? { place: unknownPlace, name } : null;
   return { place: country.place, ...(name && { name }) };
