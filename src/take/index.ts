@@ -171,17 +171,17 @@ class PageReader {
   }
 
   private paragraph(words: Inline, at: number): void {
-    const short = words.text.length <= longestEntry ? this.entry(words, at) : null;
-    if (short) {
-      this.found.push(...short);
-      return;
-    }
     const lines = linesOf(words);
     const read = lines.length > 1 ? lines.map((line) => this.entry(line, at)) : [];
     // Lines that are entries are a list, however the page made it.
     if (read.filter((one) => one !== null).length >= Math.max(2, lines.length / 2)) {
       for (const [index, one] of read.entries())
         this.found.push(...(one ?? this.prose.read(lines[index]!, this.context(at, 'prose'), this.found.length)));
+      return;
+    }
+    const short = words.text.length <= longestEntry ? this.entry(words, at) : null;
+    if (short) {
+      this.found.push(...short);
       return;
     }
     this.found.push(...this.prose.read(words, this.context(at, 'prose'), this.found.length, this.section));

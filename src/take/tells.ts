@@ -50,6 +50,8 @@ const ofCodes = new Set<ProposalKind>(['plant', 'code-system', 'example', 'year-
  * told, it takes several of them: of codes anywhere, of models and materials in one table or list.
  */
 export function whatIsTold(found: readonly Proposal[], { heading, offersInText }: Telling): Proposal[] {
+  // One thing said of nobody's codes is in passing, whatever the heading says.
+  if (found.length === 1 && found[0]!.maker === null) return [];
   if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
   if (offersInText) return [];
   // How codes are built, and when or with an example, is never said in passing.

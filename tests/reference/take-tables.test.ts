@@ -117,6 +117,46 @@ describeWithFixture<Patents>(
   },
 );
 
+interface Designs {
+  rd_numbers: { rows: { year: number; first: number }[] };
+  diamond: { year_letters_1842_1867: Record<string, number>; year_letters_1868_1883: Record<string, number> };
+}
+describeWithFixture<Designs>(
+  'registered designs (The National Archives, research guide)',
+  'reference/uk_registered_designs.json',
+  ({ rd_numbers: { rows }, diamond }) => {
+    for (const [form, lay] of Object.entries(forms).filter(([name]) => !name.includes('sides turned')))
+      it(`first numbers of each year come back from ${form}`, () => {
+        const told = rows.map(({ year, first }): [string, string] => [String(year), first.toLocaleString('en')]);
+        const found = takeHtml(page('Registered numbers by year', lay(['Year', 'First number'], told)));
+        expect(serials(found).sort()).toEqual(rows.map(({ year, first }) => `${year} ${first}`).sort());
+      });
+    for (const [cycle, told] of Object.entries({
+      '1842 to 1867': Object.entries(diamond.year_letters_1842_1867),
+      '1868 to 1883': Object.entries(diamond.year_letters_1868_1883),
+    })) {
+      const expected = told.map(([letter, year]) => `${letter} ${year}`).sort();
+      for (const [form, lay] of Object.entries(forms))
+        it(`year letters of the diamond mark, ${cycle}, come back from ${form}`, () => {
+          const pairs = told.map(([letter, year]): [string, string] => [letter, String(year)]);
+          expect(letters(takeHtml(page('Year letters', lay(['Letter', 'Year'], pairs)))).sort()).toEqual(expected);
+        });
+      it(`year letters of the diamond mark, ${cycle}, come back from sentences`, () => {
+        const halves = [told.slice(0, 9), told.slice(9)].filter((half) => half.length >= 3);
+        const text = halves.map(
+          (half) => `<p>${half.map(([letter, year]) => `${letter} stands for ${year}`).join(', ')}.</p>`,
+        );
+        expect(letters(takeHtml(page('Year letters', text.join('')))).sort()).toEqual(
+          halves
+            .flat()
+            .map(([letter, year]) => `${letter} ${year}`)
+            .sort(),
+        );
+      });
+    }
+  },
+);
+
 interface Countries {
   current: [alpha2: string, alpha3: string, number: string, name: string][];
 }

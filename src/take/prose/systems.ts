@@ -182,8 +182,9 @@ function systemOf(
     for (const one of own) examples.push({ ...one, start: one.start + text.length, end: one.end + text.length });
     text += `${sentence.text} `;
   }
+  const added = withLettersAdded(text, earlier);
   const settled =
-    (examples.length === 0 ? withLettersAdded(text, earlier) : null) ?? readLayoutWords(text, examples, known?.units);
+    added && readsExamples(added.layout, examples) ? added : readLayoutWords(text, examples, known?.units);
   if (!settled) return { system: null, layout: null };
   const own = group[0]!.periods.filter(({ form }) => form !== 'year').slice(0, 1);
   const periods = own.length > 0 || !above ? own : [above.period];

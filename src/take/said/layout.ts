@@ -37,7 +37,9 @@ export const interleaved = (first: DateUnit, second: DateUnit): Slot[] =>
 export function readNotation(text: string, legend: ReadonlyMap<string, string>): Layout | null {
   const plain = text.normalize('NFKC').trim();
   if (!/^[A-Z]{1,12}(?:[ ./-]?[A-Z0-9]{1,12}){0,5}$/.test(plain) || plain.length < 2) return null;
-  const means = (letter: string) => legend.get(letter) ?? usual[letter];
+  // "AA" is a year in the Romance languages, but not beside another letter that is.
+  const ofYear = /[YJ]/.test(plain) ? undefined : 'year';
+  const means = (letter: string) => legend.get(letter) ?? (letter === 'A' ? ofYear : usual[letter]);
   const marks = [...plain].map((letter) => (/[ ./-]/.test(letter) ? ' ' : means(letter)));
   if (marks.some((unit) => unit === undefined)) return null;
   const runs: { unit: string; length: number }[] = [];
@@ -68,6 +70,7 @@ const usual: Record<string, string | undefined> = {
   J: 'year',
   M: 'month',
   W: 'week',
+  S: 'week',
   L: 'plant',
   X: 'plant',
 };

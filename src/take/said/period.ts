@@ -43,13 +43,19 @@ function tokensOf(text: string): Token[] {
     tokens.push({ kind: 'year', year, last: year + 9, start: match.index, end: match.index + match[0].length });
   }
   if (tokens.length === 0) return [];
-  for (const { value, foldedStart, foldedEnd } of finder({ source: text, text, at: null }))
+  for (const { value: said, foldedStart, foldedEnd } of finder({ source: text, text, at: null })) {
+    // "1990 on" at the end is from then on; elsewhere the small word may be any.
+    const value =
+      text.slice(foldedStart, foldedEnd) === 'on' && /^\s?(?:$|[),;])/.test(text.slice(foldedEnd, foldedEnd + 2))
+        ? 'onwards'
+        : said;
     tokens.push({
       kind: value,
       behind: /^(?:から|より前|以前)/.test(text.slice(foldedStart, foldedEnd)),
       start: foldedStart,
       end: foldedEnd,
     });
+  }
   const bare = /^[-–—]\s?\d{4}$/.test(text);
   for (const { 0: dash, index } of text.matchAll(dashes)) {
     const opens =

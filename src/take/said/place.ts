@@ -1,6 +1,6 @@
 import { unknownPlace } from '../../place';
 import { findPlaces, foldWords } from '../../text';
-import { wholeWords } from '../words';
+import { tellingFinder, wholeWords } from '../words';
 
 /** A place as a page tells it: a country by its code, a town or workshop by its name alone. */
 export interface SaidPlace {
@@ -37,6 +37,18 @@ function countryIn(text: string): { place: string; start: number; end: number } 
   return { place: guarded.place, start: guarded.start - lead.length, end: guarded.end - lead.length };
 }
 
+const joints = tellingFinder('and-or');
+
+/** "Walsall, England", "Ubrique in the south of Spain"; in "Cork and, later, a place in Portugal" the country is another's. */
+function isNear(text: string, name: string, country: { start: number; end: number }): boolean {
+  const at = text.indexOf(name);
+  const [from, to] = at < country.start ? [at + name.length, country.start] : [country.end, at];
+  const between = text.slice(from, Math.max(from, to));
+  // "en" joins in Dutch, and in French and Spanish it says where.
+  const joined = joints(between).some((hit) => between.slice(hit.start, hit.end).toLowerCase() !== 'en');
+  return between.length <= 30 && !/[.;]|,[^,]{0,30},/.test(between) && !joined;
+}
+
 /** The place that opens or fills a short text; null when it names none. A town without its country is of an unknown one. */
 export function readPlace(text: string, form: 'cell' | 'words' = 'words'): SaidPlace | null {
   const plain = text.slice(0, longest).normalize('NFKC').trim();
@@ -53,6 +65,7 @@ export function readPlace(text: string, form: 'cell' | 'words' = 'words'): SaidP
   const name = names.find(
     (one) => findPlaces(one).length === 0 && !noName.has(foldWords(one).text) && !/^\p{Lu}{1,3}\d?$/u.test(one),
   );
-  if (!country) return name ? { place: unknownPlace, name } : null;
+  if (!country || (form === 'words' && name !== undefined && !isNear(plain, name, country)))
+    return name ? { place: unknownPlace, name } : null;
   return { place: country.place, ...(name && { name }) };
 }

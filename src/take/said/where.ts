@@ -62,7 +62,7 @@ function whereFrom(sentence: string, from: number, farthest: number): SaidWhere 
   if (!first) return null;
   let where = sentence
     .slice(first.start)
-    .replace(/[.;!?].{0,2000}$/su, '')
+    .replace(/[.;:!?].{0,2000}$/su, '')
     .replace(/\s?\([^)]{0,60}\)$/, '')
     .trim();
   const closing = sits(where).at(-1);

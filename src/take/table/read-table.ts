@@ -36,7 +36,9 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
   const width = Math.max(0, ...body.map((row) => row.length));
   if (width === 2 && body.every((row) => row[0]!.head && !row[1]?.head)) return readFactsTable(body, context, day);
   if (isTurned(body)) return readTable({ rows: turned(body), caption }, context, day);
-  if (at < 0 && isSideways(body)) return readTable({ rows: sideways(body), caption }, context, day);
+  // The first row may only number what the columns are: "First series", "Second series".
+  const labelled = textOf(body[0]?.[0]) === '' ? body.slice(1) : body;
+  if (at < 0 && isSideways(labelled)) return readTable({ rows: sideways(labelled), caption }, context, day);
   const above = at < 0 ? [] : body[at]!.map(textOf);
   // A heading over several columns is told apart below it: "Size" over "Width", "Height".
   const below = at >= 0 && isSecondHeader(body[at]!, body[at + 1]) ? body[at + 1]!.map(textOf) : null;

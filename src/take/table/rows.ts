@@ -15,6 +15,7 @@ import { constructionOf, modelOf, partsOf } from './model-row';
 import { dated, has, nothing, type Row, type Say, said, type Used } from './row';
 
 const letters = tellingFinder('letters');
+const noCode = tellingFinder('no-code');
 
 /** The period of a row, from one column or from two. */
 function usedIn(row: Row): Used {
@@ -56,6 +57,12 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   if (has(row, 'first') && (has(row, 'year') || has(row, 'period'))) return serialOf(row, say);
   if (has(row, 'part')) return constructionOf(row, used, say);
   if (has(row, 'model')) return modelOf(row, used, say);
+  const last = Array.isArray(used.used?.[0]) ? null : (used.used?.[1] as string | null | undefined);
+  if (has(row, 'where') && noCode(said(row, 'where')).length > 0)
+    return [
+      ...(last ? [say({ kind: 'stamped', used: [String(Number(last.slice(0, 4)) + 1), null] })] : []),
+      ...(used.used ? partsOf(row, used, say) : []),
+    ];
   const parts = used.used ? partsOf(row, used, say) : [];
   if (has(row, 'where') && opensPlaceOnPiece(said(row, 'where')))
     return [say({ kind: 'carrier', where: said(row, 'where'), ...dated(used) }), ...parts];
