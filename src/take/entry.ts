@@ -126,7 +126,7 @@ function letterOf(head: string, body: string, say: Say): Proposal[] | null {
 
 function plantOf(code: string, lookAlike: boolean, body: string, say: Say): Proposal[] | null {
   // "KV = Belgium, HJ = France": several in one line are read as prose.
-  if (/(?<![\p{L}\d])\p{Lu}{2,3}\d?\s?[=:：＝]/u.test(body)) return null;
+  if (/(?<![\p{L}\d])\p{Lu}{1,3}\d?\s?[=:：＝]/u.test(body)) return null;
   const { text, periods } = withoutPeriods(body);
   const place = readPlace(text);
   if (!place) return null;
@@ -157,7 +157,10 @@ function modelOf(name: string, body: string, say: Say): Proposal[] | null {
     );
   if (!sides || more.length > 0 || !named || name.length > 40) return null;
   const rest = body.slice(0, sides.start) + ' '.repeat(sides.end - sides.start) + body.slice(sides.end);
-  const { backwards, used, about } = usedOf(readPeriods(rest));
+  // "from 1958, £9 in 1965": a bare year beside a period is of something else.
+  const periods = readPeriods(rest);
+  const whole = periods.filter(({ form }) => form !== 'year');
+  const { backwards, used, about } = usedOf(whole.length === 1 ? whole : periods);
   const made = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : undefined;
   return [
     say({ kind: 'model', name, size: sides.size, ...(made && { made }), ...(about && { about }) }, [

@@ -1,4 +1,5 @@
 import { firstChild, invoke, property, textContent } from '../listing/page/dom';
+import { unknownPlace } from '../place';
 import { readEntry, splitEntry } from './entry';
 import { makerOfHeading, makersNamed } from './maker-named';
 import { type Block, readBlocks } from './page/blocks';
@@ -7,6 +8,7 @@ import type { Context } from './propose';
 import { ProseReader } from './prose/read-prose';
 import type { Section } from './prose/systems';
 import { readLegend, readNotation } from './said/layout';
+import { countryAlone } from './said/place';
 import { isSecondHand } from './said/second-hand';
 import { withoutPeriods } from './said/used-text';
 import { settle } from './settle';
@@ -57,12 +59,28 @@ function titleOf(document: Document): string {
   return element ? textContent(element).trim().slice(0, 300) : '';
 }
 
+/** A page without headings may have one all the same: a short line at its top. */
+const longestOpening = 80;
+
 const textsOf = (block: Block): Inline[] => {
   if (block.kind === 'heading' || block.kind === 'paragraph') return [block.words];
   if (block.kind === 'list') return block.items;
   if (block.kind === 'definitions') return block.pairs.flatMap(({ term, words }) => [term, words]);
   return block.rows.flatMap((row) => row.flatMap(({ own, words }) => (own && words ? [words] : [])));
 };
+
+/** The words of a page but for one block, as far as they are looked at. */
+function textBelow(blocks: readonly Block[], but: Block | null): string {
+  const texts: string[] = [];
+  let length = 0;
+  for (const block of blocks) {
+    if (length > longestLook) break;
+    if (block === but) continue;
+    for (const { text } of textsOf(block)) texts.push(text.slice(0, longestLook));
+    length += texts.at(-1)?.length ?? 0;
+  }
+  return texts.join('\n').slice(0, longestLook);
+}
 
 class PageReader {
   private readonly found: Proposal[] = [];
@@ -82,15 +100,12 @@ class PageReader {
     private readonly source: PageRead,
   ) {
     const headings = blocks.flatMap((block) => (block.kind === 'heading' ? [block.words.text] : []));
-    const texts: string[] = [];
-    let length = 0;
-    for (const block of blocks) {
-      if (length > longestLook) break;
-      for (const { text } of textsOf(block)) texts.push(text.slice(0, longestLook));
-      length += texts.at(-1)?.length ?? 0;
-    }
-    const body = texts.join('\n').slice(0, longestLook);
-    this.makers = makersNamed(title, headings, body);
+    const body = textBelow(blocks, null);
+    const [first] = blocks;
+    const [line = ''] = first?.kind === 'paragraph' ? first.words.text.split('\n') : [];
+    const opening = line.length <= longestOpening ? line : '';
+    const main = blocks.find(({ kind }) => kind === 'heading') ?? null;
+    this.makers = makersNamed(title, headings, textBelow(blocks, main), opening);
     this.legend = readLegend(
       blocks
         .flatMap((block) => (block.kind === 'paragraph' ? [block.words.text] : []))
@@ -122,7 +137,7 @@ class PageReader {
   private take(block: Block, at: number): void {
     if (block.kind === 'heading') this.enter(block.words.text);
     else if (block.kind === 'table') this.found.push(...readTable(block, this.context(at, 'table'), this.source.day));
-    else if (block.kind === 'list') for (const item of block.items) this.item(item, at);
+    else if (block.kind === 'list') for (const item of block.items) this.item(item, at, countryAlone(block.above));
     else if (block.kind === 'definitions') for (const { term, words } of block.pairs) this.pair(term, words, at);
     else this.paragraph(block.words, at);
   }
@@ -139,9 +154,15 @@ class PageReader {
     this.heading = maker === null && names && heading.length <= 40 ? heading : null;
   }
 
-  private item(item: Inline, at: number): void {
+  /** `country` is the one that the list hangs under: its towns lie there. */
+  private item(item: Inline, at: number, country: string | null): void {
     const read = this.entry(item, at);
-    if (read) this.found.push(...read);
+    if (read)
+      this.found.push(
+        ...read.map((one) =>
+          country !== null && one.kind === 'plant' && one.place === unknownPlace ? { ...one, place: country } : one,
+        ),
+      );
     else this.paragraph(item, at);
   }
 

@@ -59,17 +59,20 @@ const spelled = (name: string): string =>
   name === name.toUpperCase() ? name.replace(/\p{L}{2,40}/gu, (word) => word[0] + word.slice(1).toLowerCase()) : name;
 
 /**
- * The makers that a page tells of, by the names in its main heading and title. A name in both, or again in the text, is
- * one; words that only the site's own title has are not.
+ * The makers that a page tells of, by the names in its main heading and title; where both name nobody, in the line that the
+ * page begins with. A name that the text has as well is one before others; words that only the site's own title has are not.
  */
-export function makersNamed(title: string, headings: readonly string[], text: string): string[] {
+export function makersNamed(title: string, headings: readonly string[], text: string, opening = ''): string[] {
   const [main = '', ...others] = headings;
-  const all = [title, ...headings, text].join('\n');
+  const all = [title, ...headings, opening, text].join('\n');
   const lower = all.toLowerCase();
-  const heading = (main === '' ? title : main).slice(0, longestHeading);
+  const body = text.toLowerCase();
+  const heads = [main, title, opening].map((head) => head.slice(0, longestHeading));
+  const heading = heads.find((head) => namesIn(head).length > 0) ?? '';
   const alone = aloneIn(heading);
   const named = namesIn(heading).slice(0, mostNames);
-  const repeated = favoured(named, (name) => count(lower, name.toLowerCase()) >= 2);
+  const told = favoured(named, (name) => count(body, name.toLowerCase()) > 0);
+  const repeated = favoured(told, (name) => count(lower, name.toLowerCase()) >= 2);
   const chosen = favoured(repeated, (name) => alone.has(name)).map((name) => shortest(name, all));
   // "Codes of two houses": the sections name them.
   const sections =

@@ -7,7 +7,8 @@ import { type Step, walk } from './walk';
 export type Block =
   | { kind: 'heading'; level: number; words: Inline }
   | { kind: 'table'; rows: Cell[][]; caption: string; selector: string }
-  | { kind: 'list'; items: Inline[]; selector: string }
+  /** `above` is the item of a list that this one hangs under. */
+  | { kind: 'list'; items: Inline[]; above: string; selector: string }
   | { kind: 'definitions'; pairs: { term: Inline; words: Inline }[]; selector: string }
   | { kind: 'paragraph'; words: Inline; quoted: boolean };
 
@@ -144,7 +145,9 @@ class BlockReader {
     }
     let block = this.lists.get(list.element);
     if (!block) {
-      block = { kind: 'list', items: [], selector: list.selector() };
+      const outer = this.open.slice(0, this.open.indexOf(list)).findLast((one) => one.kind === 'list');
+      const above = (outer && this.lists.get(outer.element)?.items.at(-1)?.text) ?? '';
+      block = { kind: 'list', items: [], above, selector: list.selector() };
       this.lists.set(list.element, block);
       this.blocks.push(block);
     }

@@ -1,6 +1,7 @@
-import { foldWords, parseDates } from '../../text';
+import { foldWords } from '../../text';
 import type { OwnFields } from '../propose';
 import { doubtedBy } from '../said/doubted';
+import { namesMonth } from '../said/month';
 import { usedOf } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
@@ -126,12 +127,6 @@ const initialsOf = (code: string): string => foldWords(code).text;
 /** "K is Kendal": a letter of the code begins the name, as it does where letters are chosen after towns. */
 const isInitial = (code: string, name: string): boolean => initialsOf(code).includes(foldWords(name.slice(0, 1)).text);
 
-/** "J is January" is no town. */
-const namesMonth = (name: string): boolean => {
-  const [date] = parseDates(`${name} 1990`, { language: null, now: '2000-01-01' });
-  return date?.form === 'month' && date.start === 0;
-};
-
 function readSegment(
   segment: string,
   token: NamedCode | null,
@@ -168,6 +163,7 @@ function readSegment(
     const saidSo = strong || corrected || token?.by === 'for' || (joined && !listed) || plantWords(text).length > 0;
     const weak = token?.by === 'weak' || token?.by === 'as';
     if (!saidSo && !(ofPlants && verb && !weak) && !(initial && (oneLetter || listed))) return null;
+    // "J is January" is no town.
     if (namesMonth(place.name ?? '')) return null;
   }
   const told = periods.filter(({ form }) => form !== 'year');

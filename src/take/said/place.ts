@@ -58,6 +58,8 @@ export function readPlace(text: string, form: 'cell' | 'words' = 'words'): SaidP
     .split(/[,;|()（）、]|\s[-–—]\s/u)
     .map((piece) => {
       const plain = piece.trim();
+      // German writes every noun with a capital: "eine Näherei in Slowenien" has no name.
+      if (/^(?:\p{L}{2,12}\s){0,2}ein(?:e[mnrs]?)?\s/u.test(plain)) return undefined;
       const japanese = inKatakana.exec(plain) ?? (form === 'cell' ? inKanji.exec(plain) : null);
       return (town.exec(plain) ?? japanese)?.[1]?.replace(/\.$/, '');
     })
@@ -68,4 +70,11 @@ export function readPlace(text: string, form: 'cell' | 'words' = 'words'): SaidP
   if (!country || (form === 'words' && name !== undefined && !isNear(plain, name, country)))
     return name ? { place: unknownPlace, name } : null;
   return { place: country.place, ...(name && { name }) };
+}
+
+/** The country that a short text is, with nothing else beside it. */
+export function countryAlone(text: string): string | null {
+  const plain = text.slice(0, longest).replace(/[\s:.]{1,4}$/, '');
+  const [found] = findPlaces(plain);
+  return found && found.form === 'name' && found.end - found.start === plain.length ? found.place : null;
 }

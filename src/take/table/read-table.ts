@@ -38,7 +38,7 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
   if (isTurned(body)) return readTable({ rows: turned(body), caption }, context, day);
   // The first row may only number what the columns are: "First series", "Second series".
   const labelled = textOf(body[0]?.[0]) === '' ? body.slice(1) : body;
-  if (at < 0 && isSideways(labelled)) return readTable({ rows: sideways(labelled), caption }, context, day);
+  if (isSideways(labelled)) return readTable({ rows: sideways(labelled), caption }, context, day);
   const above = at < 0 ? [] : body[at]!.map(textOf);
   // A heading over several columns is told apart below it: "Size" over "Width", "Height".
   const below = at >= 0 && isSecondHeader(body[at]!, body[at + 1]) ? body[at + 1]!.map(textOf) : null;
