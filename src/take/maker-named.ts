@@ -1,7 +1,10 @@
 import { foldWords } from '../text';
 import { wholeWords } from './words';
 
-const common = wholeWords('heading');
+/** Words that headings are made of, besides the names in them; more of them than may stand in a model's name. */
+const common = new Set([...wholeWords('heading'), ...wholeWords('heading-noun')]);
+/** No name by themselves, though a name may hold one. */
+const adjectives = wholeWords('heading-adjective');
 const runs =
   /(?=\p{Lu})\p{Script=Latin}[\p{Script=Latin}'’-]{1,40}(?:(?: & | )(?=\p{Lu})\p{Script=Latin}[\p{Script=Latin}'’-]{1,40}){0,5}/gu;
 /** A name in katakana, where a heading has none in Latin letters. */
@@ -21,7 +24,9 @@ function namesIn(heading: string): string[] {
       if (isCommon(word) && word !== '&') pieces.push([]);
       else pieces.at(-1)!.push(word);
     }
-    return pieces.map((piece) => piece.join(' ').replace(/^& | &$/g, '')).filter((name) => name.length >= 3);
+    return pieces
+      .map((piece) => piece.join(' ').replace(/^& | &$/g, ''))
+      .filter((name) => name.length >= 3 && !adjectives.has(foldWords(name).text));
   });
 }
 

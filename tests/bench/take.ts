@@ -5,6 +5,7 @@ import {
   inProse,
   inTables,
   laterPages,
+  latestPages,
   type PageScore,
   scorePage,
   seenPages,
@@ -36,6 +37,7 @@ export async function bench(): Promise<void> {
     ['written later', laterPages],
     ['fresh, seen', freshSeenPages],
     ['fresh, set aside', freshAsidePages],
+    ['latest', latestPages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

@@ -29,7 +29,9 @@ const all = readdirSync(here)
  */
 export const laterPages: readonly string[] = all.filter((name) => /-(?:second|last)(?:-|$)/.test(name)).sort();
 const isFresh = (name: string): boolean => name.includes('-fresh-');
-const names = all.filter((name) => !laterPages.includes(name) && !isFresh(name));
+/** Written when the readers were mended by those, and opened once; their makers are named in other ways again. */
+export const latestPages: readonly string[] = all.filter((name) => name.includes('-latest-')).sort();
+const names = all.filter((name) => !laterPages.includes(name) && !isFresh(name) && !latestPages.includes(name));
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 
 /** A third of the pages, those whose names hash lowest: chosen before any reader was run, opened once when it was done. */

@@ -40,6 +40,8 @@ const elliptical = /^\s?,?\s?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?
 const inList = /^\s\p{Ll}{1,5}\s(?:in\s)?(?=(?:\p{L}[\p{L}'’-]{0,15}\s){0,4}(?:[ld]['’])?\p{Lu})|^\s?は/u;
 /** "SK ein Betrieb in der Slowakei", behind a code that a verb explained. */
 const inWords = /^\s(?=\p{Ll})/u;
+/** What is said of a code ends with the clause, and where another letter's turn comes: "R for Romans, P at Poitiers". */
+const nextLetter = /[;。].{0,200}$|,\s(?:\p{Ll}{1,3}\s)?\p{Lu}\s\p{L}.{0,200}$/su;
 const longest = 120;
 /** How far from a code a verb may stand that says what it is: behind "I was wrong about N:" a pronoun comes first. */
 const nearest = 2;
@@ -62,7 +64,7 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
   for (const [index, token] of named.entries()) {
     const { code, start, end } = token;
     const next = named[index + 1]?.start ?? sentence.length;
-    const segment = sentence.slice(end, Math.min(next, end + longest)).replace(/[;。].{0,200}$/su, '');
+    const segment = sentence.slice(end, Math.min(next, end + longest)).replace(nextLetter, '');
     // "I was wrong about BC": what was said before is taken back, not what follows.
     const back = taken.find((hit) => hit.end <= start && start - hit.end <= 16);
     if (back) retracted.push(code);

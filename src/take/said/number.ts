@@ -19,6 +19,9 @@ const farthest = 12;
 export function readCounts(text: string | Folded): SaidCount[] {
   const folded = typeof text === 'string' ? foldWords(text) : text;
   const hits = finder(folded);
+  // "A letter" is one; "a code of letters" is not.
+  const isArticle = (hit: { foldedStart: number; foldedEnd: number }) =>
+    folded.text.slice(hit.foldedStart, hit.foldedEnd) === 'a';
   return hits.flatMap((hit, at): SaidCount[] => {
     if (hit.value !== 'digits' && hit.value !== 'letters') return [];
     // "1桁目" is the first digit and counts none.
@@ -26,7 +29,9 @@ export function readCounts(text: string | Folded): SaidCount[] {
     const before = hits[at - 1];
     const after = hits[at + 1];
     const numberOf = (other: typeof hit | undefined, gap: number): number | null =>
-      other?.value.startsWith('number-') && gap >= 0 && gap <= farthest ? Number(other.value.slice(7)) : null;
+      other?.value.startsWith('number-') && gap >= 0 && gap <= (isArticle(other) ? 1 : farthest)
+        ? Number(other.value.slice(7))
+        : null;
     const gapBefore = before ? hit.foldedStart - before.foldedEnd : 99;
     // Japanese counts behind what it counts: "アルファベット2文字".
     const japanese =

@@ -40,7 +40,9 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   // "The code is on a tab": right behind the code, and the place right behind that.
   const copula = noun && isAt(folded).find(({ start }) => start >= noun.end && start - noun.end <= 2);
   if (copula) return whereFrom(sentence, copula.end, 2);
-  const [meant] = ofCodes && !noun ? itSits(folded) : [];
+  // "It is a sticker in the pocket": what carries the code is no other subject.
+  const subject = noun && namesCarrier(sentence.slice(noun.start, noun.end)) === null;
+  const [meant] = ofCodes && !subject ? itSits(folded) : [];
   const told = meant ? whereFrom(sentence, meant.end, 24) : null;
   if (told && (told.on || isOnPiece(told.where))) return told;
   return serial(folded).length > 0 ? besideNumber(sentence) : null;

@@ -375,6 +375,76 @@ const pages: [title: string, body: string, proposed: string[]][] = [
       'code-system | 1987–2002 | year 2 + month 2 + plant 2 | 9103RD = 1991-03 | (by-examples-only)',
     ],
   ],
+  [
+    'Hexwold codes',
+    '<p>In 1984 a letter was put in front: P means Prato, L for Lucca and T for Tunisia (since 1985).</p><p>Does G stand for Galway?</p>',
+    ['plant | P | ZZ | Prato', 'plant | L | ZZ | Lucca', 'plant | T | TN | 1985–'],
+  ],
+  [
+    'Hexwold codes',
+    '<p>B0481 is April 1981. B is Bolton, C is closed, J is January.</p>',
+    ['example | B0481 | 1981-04', 'plant | B | ZZ | Bolton'],
+  ],
+  [
+    'Hexwold factory codes',
+    '<p>W stands for Waterford.</p><p>I was wrong about W, sorry. It stands for Wexford.</p><p>D stands for Dover, as on D0481.</p><p>No, D is not Dover, it is Deal.</p>',
+    [
+      'plant | W | ZZ | Waterford | (withdrawn)',
+      'plant | W | ZZ | Wexford',
+      'plant | D | ZZ | Dover | (contradicted)',
+      'plant | D | ZZ | Deal | (contradicted)',
+    ],
+  ],
+  [
+    'Hexwold factory codes',
+    '<p>Of the factories, CK stands for Cork (1970-1985) and, from 1992, a place in Portugal was used as well.</p>',
+    ['plant | CK | ZZ | Cork | 1970–1985'],
+  ],
+  [
+    'Hexwold codes',
+    '<p>The month, then the year, then the letter of the workshop. 1294B is December 1994.</p>',
+    ['code-system | month 2 + year 2 + plant 1 | 1294B = 1994-12'],
+  ],
+  [
+    'Hexwold codes',
+    '<p>From 1960 to 1981 there are four digits, the month and the year: 0666 is June 1966.</p><p>From 1982 on a letter was put in front.</p>',
+    ['code-system | 1960–1981 | month 2 + year 2 | 0666 = 1966-06', 'code-system | 1982– | plant 1 + month 2 + year 2'],
+  ],
+  [
+    'Hexwold: hardware and lining',
+    '<p>The lining was of tartan wool until about 1975, plain grey cotton afterwards. The fittings are gilt until 1990 and plain since 1991.</p><p>The lining of mine was blue until 2019, but I paid little.</p>',
+    [
+      'construction | lining | tartan wool | –1975 | about to',
+      'construction | lining | plain grey cotton | 1976– | about from',
+      'construction | hardware | gilt | –1990',
+      'construction | hardware | plain | 1991–',
+    ],
+  ],
+  [
+    'Hexwold codes',
+    '<p>The code is on a leather tab sewn behind the pocket. On the Fell 24 it is under the flap. Since 1999 it is a sticker in the pocket.</p>',
+    [
+      'carrier | on a leather tab sewn behind the pocket | tab',
+      'carrier | under the flap | Fell 24 | stamp',
+      'carrier | in the pocket | sticker | 1999–',
+    ],
+  ],
+  [
+    'Hexwold in figures',
+    '<table><tr><th>Letter</th><td>A</td><td>B</td><td>C</td></tr><tr><th>Year</th><td>1971</td><td>1972</td><td>1973</td></tr></table>',
+    ['year-letter | A | 1971', 'year-letter | B | 1972', 'year-letter | C | 1973'],
+  ],
+  [
+    'Hexwold workshops and codes',
+    '<dl><dt>Five-figure code (1969 to 1993)</dt><dd>Week, then year, then the number of the workshop. Example: 23742 is week 23 of 1974.</dd><dt>Workshop 2</dt><dd>Northampton, England</dd></dl>',
+    ['code-system | 1969–1993 | week 2 + year 2 + plant 1 | 23742 = 1974-W23', 'plant | 2 | GB | Northampton'],
+  ],
+  ['Hexwold workshops', '<dl><dt>Workshop 2</dt><dd>Northampton, England</dd></dl>', []],
+  [
+    'How postcodes are built',
+    '<p>LA stands for Lancaster, CA stands for Carlisle.</p><ul><li>LA: England</li><li>BE: Belgium</li><li>FR: France</li></ul>',
+    [],
+  ],
 ];
 
 describe('ways in which pages tell', () => {

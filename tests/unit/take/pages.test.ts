@@ -3,9 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { proposalSchema } from '../../../src/take';
 import {
   asidePages,
+  freshAsidePages,
+  freshSeenPages,
   inProse,
   inTables,
   laterPages,
+  latestPages,
   pageHtml,
   scorePage,
   seenPages,
@@ -79,8 +82,21 @@ describe('pages that tell of makers', () => {
     expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
   });
 
+  it('written by a hand that knew no reader, hold the same limits now that they are open', () => {
+    for (const pages of [freshSeenPages, freshAsidePages, latestPages]) {
+      const opened = pages.map(scorePage);
+      const [tables, prose] = [opened.filter(inTables), opened.filter(inProse)];
+      expect(sharesOf(tables).precision, words(tables).join('\n')).toBeGreaterThanOrEqual(0.98);
+      expect(sharesOf(tables).recall, words(tables).join('\n')).toBeGreaterThanOrEqual(0.9);
+      expect(sharesOf(prose).precision, words(prose).join('\n')).toBeGreaterThanOrEqual(0.95);
+      expect(sharesOf(prose).recall, words(prose).join('\n')).toBeGreaterThanOrEqual(0.75);
+      expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
+      expect(new Set(pages.map((name) => name.slice(0, 2))).size).toBeGreaterThanOrEqual(6);
+    }
+  });
+
   it('give every proposal in the form of its schema, with the words as they stand and a place that finds them', () => {
-    for (const page of seenPages)
+    for (const page of [...seenPages, ...freshSeenPages, ...freshAsidePages, ...latestPages])
       for (const proposal of takeHtml(pageHtml(page))) {
         expect(proposalSchema.safeParse(proposal).error).toBeUndefined();
         expect(proposal.words).not.toBe('');
