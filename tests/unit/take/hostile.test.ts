@@ -49,6 +49,23 @@ describe('pages that mean harm, or are only badly made', () => {
     expect(plants(rows(300)).every(({ doubts }) => doubts.includes('contradicted'))).toBe(true);
   });
 
+  it('of five megabytes are read to their end, with what no reader sees left out', () => {
+    const talk = '<p>The bag came in several colours, and its lining was a matter of taste in 1985.</p>'.repeat(8_000);
+    const rows = Array.from({ length: 600 }, (_, at) =>
+      row([
+        `${String.fromCharCode(65 + (at % 26))}${String.fromCharCode(65 + Math.floor(at / 26))}`,
+        'Belgium',
+        '1982',
+      ]),
+    );
+    const unseen = `<script>${'x = "KX stands for Spain"; '.repeat(100_000)}</script><div hidden>${'KY stands for Spain. '.repeat(80_000)}</div>`;
+    const html = page(`${unseen}${talk}<table>${head}${rows.join('')}</table>`);
+    expect(html.length).toBeGreaterThan(5_000_000);
+    const found = plants(html);
+    expect(found).toHaveLength(600);
+    expect(found.filter(({ place }) => place !== 'BE')).toEqual([]);
+  }, 120_000);
+
   it('of eight times the length cost eight times the work', () => {
     const long = (times: number) =>
       page(
