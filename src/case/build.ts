@@ -2,6 +2,7 @@ import { runChecks } from '../check';
 import type { Finding, PreviousLook } from '../check/types';
 import { type Claim, findClaims, judgingFiles, offerOf, statedMaker } from '../claim';
 import { gatherEvidence, reason } from '../evidence';
+import { isSentPhoto } from '../listing/sent-photo';
 import type { Listing } from '../listing/types';
 import { inForce } from '../maker';
 import type { MakerFile } from '../maker/types';
@@ -15,10 +16,11 @@ import { decodeAll, isOnlyShown } from './decodings';
 import { caseLotOf, codesOfPiece, judgingClaims } from './lot';
 import { marksOf } from './marks';
 import { measuredByHand } from './measured';
+import { withSentPhotos } from './sent-photos';
 import { standingFindings, unmetAside } from './set-aside';
 import { allPhotos, skippedOf } from './skipped';
 import { codesNotElsewhere, stampsPlaced } from './stamp-piece';
-import type { Case, Reply } from './types';
+import type { Case, Reply, SentPhoto } from './types';
 
 export interface CaseInput {
   listing: Listing;
@@ -29,6 +31,8 @@ export interface CaseInput {
   makers: readonly MakerFile[];
   /** What the seller replied, the first first. */
   replies?: readonly Reply[] | undefined;
+  /** Photos of the piece that no page shows. */
+  sent?: readonly SentPhoto[] | undefined;
   /** ISO 8601 moment at which the case is judged. */
   now: string;
   /** The look before this one; changes are told only with it. */
@@ -40,7 +44,9 @@ export interface CaseInput {
  * the same input gives the same case, so that a case on disk can be recomputed from its own `listing`, `photos` and
  * `corrections` with the same maker files.
  */
-export function buildCase({ listing, photos, corrections, makers, replies = [], now, previous }: CaseInput): Case {
+export function buildCase(input: CaseInput): Case {
+  const { photos, corrections, makers, replies = [], sent = [], now, previous } = input;
+  const listing = withSentPhotos(input.listing, sent);
   const files = makers.map(inForce);
   const corrected = applyCorrections({ listing, photos, claims: claimsIn(listing, files, replies), corrections });
   const { claims } = corrected;
@@ -103,6 +109,7 @@ export function buildCase({ listing, photos, corrections, makers, replies = [], 
     corrections,
     judgedAt: now,
     ...(replies.length > 0 ? { replies: [...replies] } : {}),
+    ...(sent.length > 0 ? { sent: [...sent] } : {}),
     ...(before ? { previous: before } : {}),
     maker: maker?.maker ?? null,
     ...(maker?.invented ? { makerInvented: true } : {}),
@@ -166,6 +173,6 @@ export const lookAt = ({
   description: listing.description[0]?.value ?? null,
   price: listing.price[0]?.value ?? null,
   seller: listing.seller.name[0]?.value ?? null,
-  photos: listing.photos.map(({ id, url }) => ({ id, url })),
+  photos: listing.photos.flatMap((link) => (isSentPhoto(link) ? [] : [{ id: link.id, url: link.url }])),
   claims: uncorrectedClaims(claims, corrections),
 });

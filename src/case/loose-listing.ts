@@ -1,7 +1,5 @@
-import type { Listing, PhotoLink } from '../listing/types';
-
-/** Where nothing was read from: the standard keeps this ending free of hosts. Source: RFC 2606, section 2. */
-const nowhere = 'https://by-hand.invalid/';
+import { nowhere, photoLink } from '../listing/sent-photo';
+import type { Listing } from '../listing/types';
 
 /** A listing that says nothing. It stands here in full because the reader of pages needs a browser, and a case does not. */
 const blankListing = (url: string, readAt: string): Listing => ({
@@ -31,17 +29,6 @@ const blankListing = (url: string, readAt: string): Listing => ({
   seller: { name: [], rating: [], salesCount: [], memberSince: [], trader: [], place: [] },
   photos: [],
   problems: [],
-});
-
-/** A photo of which nothing is known but its address. */
-const photoLink = (id: string, url: string): PhotoLink => ({
-  id,
-  url,
-  alternatives: [],
-  width: null,
-  height: null,
-  alt: '',
-  origins: ['visible'],
 });
 
 interface Loose {

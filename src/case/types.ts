@@ -20,6 +20,19 @@ export const replySchema = z.strictObject({
 export type Reply = z.infer<typeof replySchema>;
 
 /**
+ * A photo of the piece that no page shows, as the buyer says where it came from and on which day. It stands in the case's
+ * listing after the page's own; `id` begins with `sent-` and is told by the file's bytes.
+ */
+export const sentPhotoSchema = z.strictObject({
+  id: z.string().regex(/^sent-[0-9a-f]{16,64}$/),
+  from: z.enum(['seller-chat', 'seller-mail', 'own']),
+  on: z.iso.date(),
+});
+export type SentPhoto = z.infer<typeof sentPhotoSchema>;
+/** More are never sent of one piece. */
+export const mostSentPhotos = 40;
+
+/**
  * One listing with everything read and found. It can be written to disk, read back and recomputed: all that the
  * pipeline needs after the page and the photos were read is `listing`, `photos`, `replies`, `corrections` and the maker files.
  */
@@ -31,6 +44,8 @@ export const caseSchema = z.strictObject({
   corrections: z.array(correctionSchema).max(mostCorrections),
   /** The seller's replies, the first first; absent where none was kept. */
   replies: z.array(replySchema).max(50).optional(),
+  /** Photos that came another way than by the page; absent where there are none. */
+  sent: z.array(sentPhotoSchema).max(mostSentPhotos).optional(),
   /** Moment at which it was judged, ISO 8601; `listing.readAt` when missing. */
   judgedAt: z.iso.datetime({ error: 'no date and time' }).optional(),
   /** The look before this one, which checks on changes compare with. */

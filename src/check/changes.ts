@@ -1,5 +1,6 @@
 import type { Claim } from '../claim/types';
 import { amountOf } from '../evidence';
+import { isSentPhoto } from '../listing/sent-photo';
 import type { Field, Listing, Price } from '../listing/types';
 import type { PreviousLook } from './types';
 
@@ -77,8 +78,9 @@ const sentencesOf = (text: string): string[] =>
     .map(plain)
     .filter((sentence) => sentence !== '');
 
-/** At most one change: which photos are gone, and which are new. */
-export function photoChange(before: PreviousLook, { photos }: Pick<Listing, 'photos'>): PhotoChange[] {
+/** At most one change: which of the page's photos are gone, and which are new. */
+export function photoChange(before: PreviousLook, listing: Pick<Listing, 'photos'>): PhotoChange[] {
+  const photos = listing.photos.filter((link) => !isSentPhoto(link));
   const [of, now] = [before.photos.length, photos.length];
   const identityOf = identityAmong(before.photos, photos);
   if (identityOf === null) {

@@ -13,8 +13,8 @@ export const photosChanged = defineCheck({
   run({ previous, listing }) {
     const [change] = photoChange(previous, listing);
     // Without addresses that stay, nobody can tell which photos are gone.
-    if (!change?.added || change.gone === 0 || listing.photos.length >= previous.photos.length) return [];
-    const [of, left] = [previous.photos.length, listing.photos.length];
+    if (!change?.added || change.gone === 0 || change.now >= change.of) return [];
+    const { of, now: left } = change;
     const data = { gone: change.gone, of, left, readAt: previous.readAt };
     return [{ kind: 'doubt', data, asks: [askFor('gone-photos', {})] }];
   },

@@ -3,6 +3,8 @@ import {
   isOfCorrection,
   type MarkOnPhoto,
   marksOnPhoto,
+  ofPage,
+  type SentPhoto,
   type WeighedFinding,
   weighedFindings,
 } from '../case';
@@ -30,6 +32,13 @@ export interface MeasuredPhoto {
   photo: number;
   picture: string | null;
   marks: MarkOnPhoto[];
+}
+
+/** A photo that came another way than by the page, with its kept picture, or null. Photos count from 1. */
+export interface DossierSent {
+  sent: SentPhoto;
+  photo: number;
+  picture: string | null;
 }
 
 /** What was not read, or too weak to say anything. Photos count from 1. */
@@ -74,6 +83,7 @@ export interface Dossier {
   findings: { kind: DossierKind; findings: NumberedFinding[] }[];
   questions: { question: Question; settles: number[] }[];
   measured: MeasuredPhoto[];
+  sent: DossierSent[];
   notLookedAt: NotLookedAt;
   /** For what stands in the document as the case has it: claims, evidence, marks. */
   kase: Case;
@@ -101,7 +111,7 @@ export function dossierOf(judged: JudgedLook): Dossier {
     link: webLink(listing.url),
     face: pictures.find(({ lineId }) => lineId === null)?.picture ?? null,
     seller: listing.seller.name[0]?.value ?? null,
-    photoCount: listing.photos.length,
+    photoCount: ofPage(listing).photos.length,
     readAt: listing.readAt,
     judgedAt: kase.judgedAt ?? listing.readAt,
     savedAt: record.savedAt,
@@ -122,6 +132,7 @@ export function dossierOf(judged: JudgedLook): Dossier {
         .map(({ number }) => number),
     })),
     measured: measuredOn(judged),
+    sent: sentTo(judged),
     notLookedAt: notLookedAt(kase),
     kase,
   };
@@ -135,6 +146,14 @@ export function measuredOn({ case: kase, pictures }: Pick<JudgedLook, 'case' | '
     return marks.length > 0 ? [{ photo: index + 1, picture, marks }] : [];
   });
 }
+
+/** The photos that came another way than by the page. */
+export const sentTo = ({ case: kase, pictures }: Pick<JudgedLook, 'case' | 'pictures'>): DossierSent[] =>
+  (kase.sent ?? []).map((sent) => ({
+    sent,
+    photo: numberOf(kase, sent.id),
+    picture: pictures.find(({ photoId, lineId }) => photoId === sent.id && lineId === null)?.picture ?? null,
+  }));
 
 /** Findings by kind, numbered through the document from the first to the last. */
 function numbered(kase: Case): Dossier['findings'] {

@@ -1,6 +1,7 @@
 export {
   type Dossier,
   type DossierKind,
+  type DossierSent,
   type DossierStamp,
   dossierOf,
   type JudgedLook,
@@ -8,12 +9,14 @@ export {
   measuredOn,
   type NotLookedAt,
   type NumberedFinding,
+  sentTo,
 } from './dossier';
 export { listingKey } from './listing-key';
 export type { Loss, Mark } from './loss';
 export type { Packing, WatchPorts } from './ports';
 export { type ReadableRow, rowOf, type WatchRow } from './rows';
 export { caseOf, compareFound, type SavedCase, type SavedLook, type ThenAndNow } from './saved-case';
+export type { BroughtPhoto } from './sent';
 export type { Change } from './store';
 export {
   type AskedQuestion,

@@ -1,10 +1,11 @@
 import type * as z from 'zod';
-import { type Case, findingsOf } from '../case';
+import { type Case, findingsOf, ofPage } from '../case';
 import type { MakerFile } from '../maker/types';
 import { fail, type Problem, type Result, succeed } from '../problem';
 import type { Packing } from './ports';
 import { look1 } from './record/look-1';
 import { look2 } from './record/look-2';
+import { look3 } from './record/look-3';
 import { faultOf, problemOf } from './record/standing';
 import {
   type Found,
@@ -27,9 +28,10 @@ export async function lookOf(kase: Case, { rules, makers }: Judges, packing: Pac
   const file = makers.find(({ maker }) => maker === kase.maker);
   return {
     version: lookVersion,
-    listing: kase.listing,
+    listing: ofPage(kase.listing),
     photos: kase.photos,
     replies: kase.replies ?? [],
+    sent: kase.sent ?? [],
     judged: {
       at: kase.judgedAt ?? kase.listing.readAt,
       rules,
@@ -80,15 +82,23 @@ export function openLook(raw: unknown): OpenedLook {
   if (typeof version === 'number' && version > lookVersion) {
     return { state: 'newer', problem: problemOf('record-newer', `the look has version ${version}`) };
   }
+  // What an older one is named by is its own text, which stays as it was written.
   if (version === 1) {
     const older = look1.safeParse(raw);
-    if (!older.success) return faultOf(older.error.issues);
-    // Its name is that of its own text, which stays as it was written.
-    return { state: 'readable', look: { ...older.data, version: lookVersion, replies: [] } };
+    return older.success ? readable({ ...older.data, replies: [], sent: [] }) : faultOf(older.error.issues);
   }
-  const parsed = look2.safeParse(raw);
-  return parsed.success ? { state: 'readable', look: parsed.data } : faultOf(parsed.error.issues);
+  if (version === 2) {
+    const older = look2.safeParse(raw);
+    return older.success ? readable({ ...older.data, sent: [] }) : faultOf(older.error.issues);
+  }
+  const parsed = look3.safeParse(raw);
+  return parsed.success ? readable(parsed.data) : faultOf(parsed.error.issues);
 }
+
+const readable = (look: Omit<Look, 'version'>): OpenedLook => ({
+  state: 'readable',
+  look: { ...look, version: lookVersion },
+});
 
 /** The text of a look under its name; a problem where it is missing, cut off, or another one. */
 export async function unpackLook(

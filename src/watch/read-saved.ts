@@ -6,6 +6,7 @@ import type { WatchDatabase } from './database';
 import { addressOf, type OpenedLook, openLook, unpackLook } from './look';
 import type { Packing, WatchPorts } from './ports';
 import { knownCorrections, listingOf, type SavedCase, type SavedLook } from './saved-case';
+import type { BroughtPhoto } from './sent';
 import { openStored } from './store';
 import type { Look, LookName, StoredPicture } from './types';
 
@@ -52,6 +53,8 @@ export interface EarlierLook {
   look: PreviousLook;
   replies: Reply[];
   corrections: Correction[];
+  /** Photos that came another way than by the page. */
+  sent: BroughtPhoto[];
 }
 
 /** The latest look of a record, as the next one needs it. */
@@ -68,9 +71,28 @@ export async function readEarlier(
   const stored = await database.get('looks', latest.look);
   const content = await openStoredLook(latest.look, stored?.packed, packing);
   if (content.state !== 'readable') return fail(content.problem);
-  const { replies } = content.look;
+  const { replies, sent, photos } = content.look;
   const look = previousOf(listingOf(content.look), await makers(shown.address), replies);
-  return succeed({ look, replies, corrections: knownCorrections(latest) });
+  const sentIds = new Set(sent.map(({ id }) => id));
+  const pictures = (
+    await Promise.all(
+      latest.pictures
+        .filter(({ photoId }) => sentIds.has(photoId))
+        .map(async ({ photoId, lineId, picture }) => {
+          const address = addressOf(await database.get('pictures', picture), packing);
+          return address === null ? [] : [{ photoId, lineId, picture: address }];
+        }),
+    )
+  ).flat();
+  return succeed({
+    look,
+    replies,
+    corrections: knownCorrections(latest),
+    sent: sent.flatMap((photo) => {
+      const read = photos.find(({ photoId }) => photoId === photo.id);
+      return read ? [{ photo, read, pictures: pictures.filter(({ photoId }) => photoId === photo.id) }] : [];
+    }),
+  });
 }
 
 async function openStoredLook(hash: string, bytes: Uint8Array | undefined, packing: Packing): Promise<OpenedLook> {

@@ -1,9 +1,6 @@
-import { buildCase } from '../case';
-import { fail, type Problem, type Result } from '../problem';
-import type { Judges } from './look';
-import type { Packing } from './ports';
-import { problemOf } from './record/standing';
-import { caseOf, latestLookOf, type SavedCase } from './saved-case';
+import { fail, type Problem } from '../problem';
+import { type Anew, judgeAnew } from './judge-anew';
+import { caseOf, type SavedCase } from './saved-case';
 
 /** A mail of more characters is not kept whole. */
 const mostCharacters = 20_000;
@@ -17,27 +14,9 @@ const notKept: Problem = {
 };
 
 /** The latest look of a case with one more reply of the seller, judged anew as of now. */
-export async function withReply(
-  saved: SavedCase,
-  text: string,
-  now: string,
-  judges: Judges,
-  packing: Packing,
-): Promise<Awaited<ReturnType<typeof latestLookOf>> | Result<never>> {
-  const [latest] = saved.looks;
-  const kase = caseOf(saved);
-  if (!kase || latest?.state !== 'readable') return fail(problemOf('look-spoilt', 'its latest look is not readable'));
-  const { listing, photos, corrections, previous, replies = [] } = kase;
+export async function withReply(saved: SavedCase, text: string, anew: Anew) {
+  const replies = caseOf(saved)?.replies ?? [];
   const said = text.trim().slice(0, mostCharacters);
   if (said === '' || replies.length >= mostReplies || replies.some((one) => one.text === said)) return fail(notKept);
-  const judged = buildCase({
-    listing,
-    photos,
-    corrections,
-    makers: saved.makers,
-    replies: [...replies, { at: now, text: said }],
-    now,
-    previous,
-  });
-  return latestLookOf(judged, latest.pictures, judges, packing);
+  return judgeAnew(saved, () => ({ replies: [...replies, { at: anew.now, text: said }] }), anew);
 }

@@ -44,11 +44,12 @@ export function caseOf({ looks, makers }: SavedCase, at = 0): Case | null {
   if (saved?.state !== 'readable') return null;
   const before = looks.slice(at + 1).find((one) => one.state === 'readable');
   const previous = before && previousOf(listingOf(before.look), makers, before.look.replies);
-  const { photos, replies, judged } = saved.look;
+  const { photos, replies, sent, judged } = saved.look;
   return buildCase({
     listing: listingOf(saved.look),
     photos,
     replies,
+    sent,
     corrections: knownCorrections(saved),
     makers,
     now: judged.at,

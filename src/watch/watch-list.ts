@@ -2,6 +2,7 @@ import type { Case } from '../case';
 import { fail, type Problem, type Result, succeed } from '../problem';
 import { openDatabase } from './database';
 import { addLook, joinAsked, joinRecords, settleOtherNote, withNote } from './join';
+import type { Anew } from './judge-anew';
 import { listingKey } from './listing-key';
 import { addressOf } from './look';
 import { type Loss, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
@@ -10,6 +11,7 @@ import { type EarlierLook, readEarlier, readSaved } from './read-saved';
 import { withReply } from './reply';
 import { latestFirst, type ReadableRow, type WatchRow } from './rows';
 import { latestLookOf, type SavedCase } from './saved-case';
+import { type BroughtPhoto, withoutSent, withSent } from './sent';
 import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
 import { readExport, takeIn, writeExport } from './transfer';
 import { carryParts } from './transfer-parts';
@@ -83,6 +85,23 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
       const now = ports.now();
       return action.put({ ...edited(found.value, now), changedAt: now });
     });
+
+  /** One more look of a record: its latest one with something more, judged as of now. */
+  const judgedAnew = async (id: string, work: (saved: SavedCase, anew: Anew) => ReturnType<typeof withReply>) => {
+    const prepared = await attempt(async () => {
+      const read = await readSaved(database, id, ports);
+      if (!read.ok) return read;
+      const judges = { rules: ports.rules, makers: read.value.makers };
+      return work(read.value, { now: ports.now(), judges, packing: ports.packing });
+    });
+    if (!prepared.ok) return prepared;
+    const { latest, parts } = prepared.value;
+    return change(async (action) => {
+      const found = await action.open(id);
+      if (!found.ok) return found;
+      return action.put({ ...addLook(found.value, latest), changedAt: ports.now() }, parts);
+    });
+  };
 
   return succeed({
     /** What the list shows of every record, the latest change first. */
@@ -176,26 +195,11 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
       })),
 
     /** Keeps what the seller replied in the latest look, whose case is judged with it from now on. */
-    addReply: async (id: string, text: string) => {
-      const prepared = await attempt(async () => {
-        const read = await readSaved(database, id, ports);
-        if (!read.ok) return read;
-        return withReply(
-          read.value,
-          text,
-          ports.now(),
-          { rules: ports.rules, makers: read.value.makers },
-          ports.packing,
-        );
-      });
-      if (!prepared.ok) return prepared;
-      const { latest, parts } = prepared.value;
-      return change(async (action) => {
-        const found = await action.open(id);
-        if (!found.ok) return found;
-        return action.put({ ...addLook(found.value, latest), changedAt: ports.now() }, parts);
-      });
-    },
+    addReply: (id: string, text: string) => judgedAnew(id, (saved, anew) => withReply(saved, text, anew)),
+    /** Keeps photos that came another way than by the page in the latest look. */
+    addSent: (id: string, brought: readonly BroughtPhoto[]) =>
+      judgedAnew(id, (saved, anew) => withSent(saved, brought, anew)),
+    removeSent: (id: string, photoId: string) => judgedAnew(id, (saved, anew) => withoutSent(saved, photoId, anew)),
     /** Says when the piece was made, where something else than its code settles it; null takes that back. */
     setDated: (id: string, dated: Omit<DatedOtherwise, 'at'> | null) =>
       edit(id, (record, at) => ({ ...record, dated: dated && { ...dated, at } })),

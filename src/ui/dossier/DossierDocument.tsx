@@ -9,6 +9,7 @@ import { Head } from '../parts/Head';
 import { LotChoice } from '../parts/LotChoice';
 import { Marks } from '../parts/Marks';
 import { pictureOfLine } from '../pictures';
+import { SentPhotos } from '../sent/SentPhotos';
 import { TimeAxis } from '../TimeAxis';
 import { DossierAside } from './DossierAside';
 import { DossierFindings } from './DossierFindings';
@@ -51,10 +52,11 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
           <div class="case-evidence">
             <DossierFindings groups={dossier.findings} />
             <DossierAside kase={kase} />
-            <NotLookedAt rest={dossier.notLookedAt} photoCount={dossier.photoCount} />
+            <NotLookedAt rest={dossier.notLookedAt} photoCount={kase.listing.photos.length} />
             <DossierQuestions questions={dossier.questions} />
             <DossierStamps dossier={dossier} />
             <DossierMeasured measured={dossier.measured} />
+            <DossierSentPhotos sent={dossier.sent} />
             {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} tableShown />}
             <Marks kase={kase} />
           </div>
@@ -63,6 +65,14 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
     </article>
   );
 };
+
+const DossierSentPhotos = ({ sent }: Pick<Dossier, 'sent'>) =>
+  sent.length === 0 ? null : (
+    <section aria-labelledby="dossier-sent">
+      <h2 id="dossier-sent">{strings.sent.title}</h2>
+      <SentPhotos sent={sent} />
+    </section>
+  );
 
 const DossierQuestions = ({ questions }: Pick<Dossier, 'questions'>) =>
   questions.length === 0 ? null : (

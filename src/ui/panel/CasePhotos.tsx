@@ -1,4 +1,4 @@
-import type { RefObject } from 'preact';
+import type { ComponentChildren, RefObject } from 'preact';
 import { useState } from 'preact/hooks';
 import { openFullPage } from '../../browser/compat';
 import type { Case } from '../../case';
@@ -47,20 +47,30 @@ interface Props {
   byHand: ByHand;
   looking: ReturnType<typeof useLookedAt>;
   open?: boolean;
+  /** What brings more photos to the case, where the screen can. */
+  adding?: ComponentChildren;
 }
 
 /** The photos of a session's case, and the one that is looked at by hand. */
-export function CasePhotos({ kase, state, session, byHand, looking, open = isBusy(state.stage) }: Props) {
+export function CasePhotos({ kase, state, session, byHand, looking, open = isBusy(state.stage), adding }: Props) {
   const { views, files } = state;
   const { photos } = kase.listing;
   const { looked } = looking;
   const stamped = new Set(kase.decodings.flatMap(({ from }) => (from.kind === 'photo' ? [from.photoId] : [])));
   const file = looked === null ? undefined : files[looked];
   const keyOf = useLending({ kase, files, byHand });
-  if (photos.length === 0) return null;
+  if (photos.length === 0 && !adding) return null;
   return (
     <Fold part="photos" title={strings.photos.title} open={open}>
-      <PhotoStrip photos={photos} views={views} stamped={stamped} onLook={looking.setLooked} />
+      <PhotoStrip
+        photos={photos}
+        views={views}
+        stamped={stamped}
+        sent={state.sent}
+        here={(id) => files[id] !== undefined}
+        onLook={looking.setLooked}
+        onRemove={session.removeSent}
+      />
       {looked !== null && file !== undefined && looking.isMeasured && (
         <BenchHere
           key={looked}
@@ -88,6 +98,7 @@ export function CasePhotos({ kase, state, session, byHand, looking, open = isBus
           onMeasure={() => looking.setMeasured(true)}
         />
       )}
+      {adding}
     </Fold>
   );
 }

@@ -15,6 +15,7 @@ import { saidProblem, sentence } from '../parts/ProblemNote';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
 import { WaysOn } from '../parts/WaysOn';
+import { AddSent } from '../sent/AddSent';
 import { ReadCode } from '../start/ReadCode';
 import { useDailyLook } from '../use-daily-look';
 import { AllowHosts } from './AllowHosts';
@@ -190,7 +191,16 @@ function Content({ tabId, state, session, saved }: ContentProps) {
         }
         correctionsOpen={state.picks.length > 0}
         corrections={<PointAtPage tabId={tabId} state={state} asked={asked} onChanged={session.readFields} />}
-        photos={<CasePhotos kase={kase} state={state} session={session} byHand={byHand} looking={looking} />}
+        photos={
+          <CasePhotos
+            kase={kase}
+            state={state}
+            session={session}
+            byHand={byHand}
+            looking={looking}
+            adding={<AddSent onGiven={session.addSent} onCame={() => goToPart(room.current, 'photos')} />}
+          />
+        }
       />
     </div>
   );

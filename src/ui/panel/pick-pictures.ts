@@ -1,8 +1,12 @@
 import { type Case, marksOnPhoto } from '../../case';
+import { isSentPhoto } from '../../listing/sent-photo';
 import type { PhotoView } from '../../message/protocol';
 import type { KeptPicture } from '../../watch';
 
-/** What is kept of the photos with a case: the lines that stand in it, and small the first photo and those that are marked. */
+/**
+ * What is kept of the photos with a case: the lines that stand in it, and small the first photo, those that are marked, and
+ * those that no page shows.
+ */
 export function pickPictures(kase: Case, views: Record<string, PhotoView>): KeptPicture[] {
   const lines = kase.decodings.flatMap(({ from }): KeptPicture[] => {
     if (from.kind !== 'photo') return [];
@@ -13,6 +17,9 @@ export function pickPictures(kase: Case, views: Record<string, PhotoView>): Kept
     const picture = views[id]?.thumbnail;
     return picture ? [{ photoId: id, lineId: null, picture }] : [];
   });
-  const whole = small.filter(({ photoId }, index) => index === 0 || marksOnPhoto(kase, photoId).length > 0);
-  return [...whole.slice(0, 20), ...lines].slice(0, 40);
+  const sent = new Set(kase.listing.photos.filter(isSentPhoto).map(({ id }) => id));
+  const whole = small.filter(
+    ({ photoId }, index) => index === 0 || sent.has(photoId) || marksOnPhoto(kase, photoId).length > 0,
+  );
+  return [...whole.slice(0, 40), ...lines].slice(0, 60);
 }

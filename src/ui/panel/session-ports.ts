@@ -1,10 +1,11 @@
-import type { Case, Correction, Reply } from '../../case';
+import type { Case, Correction, Reply, SentPhoto } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { MakerFile } from '../../maker/types';
 import type { OutputOf, PhotoBytes } from '../../message/protocol';
 import type { PhotoRead } from '../../photo/read-types';
 import type { Result } from '../../problem';
 import type { Reader } from '../../reader';
+import type { BroughtPhoto } from '../../watch';
 import type { Clock } from './read-photos';
 import type { PanelState } from './state';
 
@@ -14,6 +15,8 @@ export interface Earlier {
   /** What the seller replied, as it was kept. */
   replies?: Reply[];
   corrections: Correction[];
+  /** Photos that came another way than by the page, as they were kept. */
+  sent?: readonly BroughtPhoto[];
 }
 
 /** The watch list, opened while the page is still read. It is asked once and closed, or closed unasked. */
@@ -37,6 +40,7 @@ export interface SessionPorts {
     makers: MakerFile[];
     now: string;
     replies?: readonly Reply[];
+    sent?: readonly SentPhoto[];
     previous?: PreviousLook | undefined;
   }): Case;
   lookBack(): LookBack;

@@ -1,15 +1,16 @@
-import type { Correction, Reply } from '../../case';
+import { type Correction, ofPage, type Reply, type SentPhoto, withSentPhotos } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { PhotoLink } from '../../listing/types';
 import type { MakerFile } from '../../maker/types';
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
 import type { Adjustment } from '../../photo/adjustment-types';
 import { type Problem, type Result, succeed } from '../../problem';
-import { listingKey } from '../../watch';
+import { type BroughtPhoto, listingKey } from '../../watch';
 import { correctingAt, wantedOf } from './correcting';
 import { cameBy, keepPhotos, noPhotos, type Photos, sameBytes } from './keep-photos';
 import { overBudget, photoBudget } from './photo-budget';
 import { type PhotoWork, readPhotos } from './read-photos';
+import { sendingAt, viewOfKept } from './sent-photos';
 import type { SessionPorts } from './session-ports';
 import { type BeingRead, blankState, isBusy, type PanelState, type Stage } from './state';
 
@@ -23,6 +24,7 @@ interface Sitting extends Photos {
   key: string;
   links: readonly PhotoLink[];
   corrections: Correction[];
+  sent: readonly SentPhoto[];
 }
 
 /**
@@ -50,9 +52,11 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   };
   const recompute = () => {
     if (state.listing?.kind !== 'listing') return;
-    const { listing, corrections, views } = state;
+    const { listing, corrections, views, sent } = state;
     const photos = listing.photos.flatMap(({ id }) => (views[id] ? [views[id].read] : []));
-    change({ case: ports.buildCase({ listing, photos, corrections, makers, replies, now: ports.now(), previous }) });
+    change({
+      case: ports.buildCase({ listing, photos, corrections, makers, replies, sent, now: ports.now(), previous }),
+    });
   };
   const unread = (photoId: string, problem: Problem): PhotoView => ({
     read: { state: 'unread', photoId, problem },
@@ -65,6 +69,12 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   };
   const hold = (id: string, bytes: PhotoBytes) => {
     held = { ...held, [id]: { bytes, file: ports.keepFile(bytes) } };
+    change({ files: filesOf(held) });
+  };
+  const letGo = (id: string) => {
+    const { [id]: gone, ...others } = held;
+    if (gone) ports.dropFile(gone.file);
+    held = others;
     change({ files: filesOf(held) });
   };
   const countRead = () => Object.values(state.views).filter(({ read }) => read.state === 'read').length;
@@ -83,13 +93,13 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   };
 
   function remember(): void {
-    const { listing, views, corrections } = state;
+    const { listing, views, corrections, sent } = state;
     if (listing?.kind !== 'listing') return;
-    sitting = { key: listingKey(listing.url), links: listing.photos, views, held, corrections };
+    sitting = { key: listingKey(listing.url), links: listing.photos, views, held, corrections, sent };
   }
 
   async function readPhotosNow(before: Photos, signal: AbortSignal): Promise<void> {
-    const links = state.listing?.photos ?? [];
+    const links = state.listing ? ofPage(state.listing).photos : [];
     const ids = links.flatMap(({ id }) => (state.views[id] ? [] : [id]));
     const stage = (now: BeingRead | null = null): Stage => ({
       kind: 'photos',
@@ -152,34 +162,56 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       });
       return;
     }
-    const { listing, incognito, picks } = page.value;
-    const earlier = await back.at(listing.url, incognito);
+    const { incognito, picks } = page.value;
+    const shown = page.value.listing;
+    const earlier = await back.at(shown.url, incognito);
     if (signal.aborted) return;
     if (goesOn()) return read(standIns, restarts + 1);
     previous = earlier?.look;
     replies = earlier?.replies ?? [];
     remember();
-    const before = sitting?.key === listingKey(listing.url) ? sitting : null;
-    const kept = before ? keepPhotos(before, listing.photos, standIns) : noPhotos;
+    const before = sitting?.key === listingKey(shown.url) ? sitting : null;
+    const kept = earlier?.sent ?? [];
+    const sent = before?.sent ?? kept.map(({ photo }) => photo);
+    const listing = withSentPhotos(shown, sent);
+    const known = before ? keepPhotos(before, listing.photos, standIns) : noPhotos;
     for (const file of Object.values(filesOf(sitting?.held ?? {}))) {
-      if (!Object.values(kept.held).some((photo) => photo.file === file)) ports.dropFile(file);
+      if (!Object.values(known.held).some((photo) => photo.file === file)) ports.dropFile(file);
     }
-    held = kept.held;
-    const over = listing.photos.slice(photoBudget).map(({ id }) => [id, unread(id, overBudget(id))] as const);
+    held = known.held;
+    const over = shown.photos.slice(photoBudget).map(({ id }) => [id, unread(id, overBudget(id))] as const);
     change({
       moved: leftMeanwhile ? 'readable' : 'no',
       listing,
       incognito,
       picks,
       case: null,
-      views: { ...Object.fromEntries(over), ...kept.views },
+      views: { ...sentBefore(before, sent, kept), ...Object.fromEntries(over), ...known.views },
       files: filesOf(held),
       corrections: before?.corrections ?? earlier?.corrections ?? [],
+      sent,
     });
     recompute();
-    if (listing.kind === 'listing') await readPhotosNow(before ?? noPhotos, signal);
+    if (listing.kind === 'listing') await Promise.all([readPhotosNow(before ?? noPhotos, signal), sending.readSent()]);
     else change({ stage: { kind: 'done', read: 0, of: 0, late: 0 } });
   }
+
+  const sending = sendingAt({
+    state: () => state,
+    recompute(part) {
+      change(part);
+      recompute();
+    },
+    hold,
+    letGo,
+    read: readAsSet,
+    done(id, outcome) {
+      show({ [id]: outcome.ok ? outcome.value : unread(id, outcome.problem) });
+      const { stage } = state;
+      if (stage.kind === 'done' || stage.kind === 'stopped')
+        change({ stage: { ...stage, read: countRead(), of: of() } });
+    },
+  });
 
   function stop(): void {
     run.abort();
@@ -220,6 +252,9 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       run = new AbortController();
       await readPhotosNow(sitting ?? noPhotos, run.signal);
     },
+
+    addSent: sending.addSent,
+    removeSent: sending.removeSent,
 
     ...correctingAt({
       state: () => state,
@@ -264,6 +299,20 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   };
 }
 export type Session = ReturnType<typeof createSession>;
+
+/** What was read of the photos that came another way: in this sitting, or when the case was kept. */
+const sentBefore = (
+  before: Sitting | null,
+  sent: readonly SentPhoto[],
+  kept: readonly BroughtPhoto[],
+): PanelState['views'] =>
+  Object.fromEntries(
+    sent.flatMap(({ id }) => {
+      const one = kept.find(({ photo }) => photo.id === id);
+      const view = before?.views[id] ?? (one && viewOfKept(one));
+      return view ? [[id, view]] : [];
+    }),
+  );
 
 const filesOf = (held: Photos['held']): Record<string, string> =>
   Object.fromEntries(Object.entries(held).map(([id, { file }]) => [id, file]));

@@ -1,4 +1,4 @@
-import type { Case, Correction } from '../../case';
+import type { Case, Correction, SentPhoto } from '../../case';
 import type { Listing, Pick } from '../../listing/types';
 import type { PhotoView } from '../../message/protocol';
 import type { Problem } from '../../problem';
@@ -31,6 +31,8 @@ export interface PanelState {
   files: Record<string, string>;
   /** What the buyer set right, added or struck. */
   corrections: Correction[];
+  /** Photos that came another way than by the page; they stand in the listing after its own. */
+  sent: readonly SentPhoto[];
   /** Fields that the user pointed at on this site. */
   picks: Pick[];
 }
@@ -44,6 +46,7 @@ export const blankState: PanelState = {
   views: {},
   files: {},
   corrections: [],
+  sent: [],
   picks: [],
 };
 

@@ -1,27 +1,35 @@
+import type { SentPhoto } from '../../case';
 import { isCopy } from '../../check';
 import type { PhotoLink } from '../../listing/types';
 import type { PhotoView } from '../../message/protocol';
 import { isTooWeakRead } from '../../photo';
 import { strings } from '../../words';
 import { copyWords } from '../copies';
+import { sentWords } from '../sent/sent-words';
 
 interface Props {
   photos: PhotoLink[];
   views: Record<string, PhotoView>;
   /** Ids of photos in which a line counts as a stamp. */
   stamped: Set<string>;
+  /** Photos that came another way than by the page, and who takes one out again. */
+  sent: readonly SentPhoto[];
+  onRemove: (id: string) => void;
+  /** Whether a photo's bytes are at hand: of one that was kept only small pictures are. */
+  here: (id: string) => boolean;
   onLook?: ((photoId: string) => void) | undefined;
 }
 
 /** All photos small, each saying whether it shows a stamp; one click looks at it by hand. */
-export const PhotoStrip = ({ photos, views, stamped, onLook }: Props) => (
+export const PhotoStrip = ({ photos, views, stamped, sent, here, onLook, onRemove }: Props) => (
   <ul class="photo-strip">
     {photos.map(({ id }, index) => {
       const view = views[id];
+      const came = sent.find((one) => one.id === id);
       const picture = view?.thumbnail ? <img src={view.thumbnail} alt={strings.photos.alone(index + 1)} /> : null;
       return (
         <li key={id}>
-          {picture && onLook ? (
+          {picture && onLook && here(id) ? (
             <button
               type="button"
               data-photo={id}
@@ -35,6 +43,19 @@ export const PhotoStrip = ({ photos, views, stamped, onLook }: Props) => (
           )}
           <span class="photo-says">{photoSays(view, stamped.has(id))}</span>
           {copyWords(view?.read) && <span class="photo-says">{copyWords(view?.read)}</span>}
+          {came && (
+            <>
+              <span class="photo-says">{sentWords(came)}</span>
+              <button
+                type="button"
+                class="small"
+                aria-label={strings.sent.removeNumbered(index + 1)}
+                onClick={() => onRemove(id)}
+              >
+                {strings.sent.remove}
+              </button>
+            </>
+          )}
         </li>
       );
     })}

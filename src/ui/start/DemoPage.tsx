@@ -12,7 +12,8 @@ import { Cautions } from '../parts/Cautions';
 import { ListingHeader } from '../parts/ListingHeader';
 import { Progress } from '../parts/Progress';
 import { cropOf } from '../parts/StampSection';
-import { bytesOf, portsWithoutPage } from './loose-session';
+import { portsWithoutPage } from './loose-session';
+import { bytesOf } from './photo-of-file';
 
 /** A photo of the demo listing, which comes with the extension. */
 async function demoPhoto(id: string) {

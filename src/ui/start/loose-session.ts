@@ -1,20 +1,12 @@
 import { looseListing } from '../../case';
 import { inventedMakers, type MakerFile } from '../../maker';
-import { toBase64 } from '../../message/bytes';
-import type { PhotoBytes } from '../../message/protocol';
-import { fail, type Result, succeed } from '../../problem';
-import { mostPhotoBytes } from '../../reader/photo/photo-limits';
+import { fail, succeed } from '../../problem';
 import { finishedMakers } from '../../store/maker-files';
 import { browserPorts } from '../panel/ports';
 import { createSession, type Session } from '../panel/session';
 import type { SessionPorts } from '../panel/session-ports';
 import type { PanelState } from '../panel/state';
-
-/** A photo that came without a page, and the way to its bytes. */
-export interface LoosePhoto {
-  id: string;
-  bytes(): Promise<Result<PhotoBytes>>;
-}
+import { gone, type LoosePhoto } from './photo-of-file';
 
 export interface LooseSession {
   session: Session;
@@ -68,35 +60,3 @@ export function openLoose(publish: (state: PanelState) => void): LooseSession {
 
 const inventedUnder = (name: string): MakerFile[] =>
   name === '' ? [] : inventedMakers().filter(({ maker }) => maker === name);
-
-/** A file of the buyer's disk. Its name is told to nobody; what it is tell its bytes. */
-export const photoOfFile = (file: File): LoosePhoto => ({
-  id: crypto.randomUUID(),
-  async bytes() {
-    if (file.size > mostPhotoBytes) return fail(tooLarge(file.name));
-    try {
-      return succeed(bytesOf(await file.arrayBuffer(), file.type));
-    } catch {
-      return fail(gone(file.name));
-    }
-  },
-});
-
-export const bytesOf = (bytes: ArrayBuffer, mediaType: string): PhotoBytes => ({
-  base64: toBase64(new Uint8Array(bytes)),
-  mediaType,
-  came: { way: 'page', fullSize: true },
-});
-
-const gone = (where: string) => ({
-  code: 'photo-file-gone',
-  where,
-  what: 'the photo is not there any more',
-  remedy: 'Choose the file again.',
-});
-const tooLarge = (where: string) => ({
-  code: 'photo-too-large',
-  where,
-  what: 'the file is larger than any photo of a marketplace',
-  remedy: 'Save the photo smaller, or cut the stamp out of it.',
-});

@@ -1,11 +1,14 @@
-import { useCallback, useEffect, useErrorBoundary, useState } from 'preact/hooks';
+import { useCallback, useEffect, useErrorBoundary, useMemo, useState } from 'preact/hooks';
 import { fail, type Result } from '../../problem';
+import { connectReader } from '../../reader';
 import { caseOf, type SavedCase, type WatchRecord, type WatchRow, webLink } from '../../watch';
 import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
 import { useMessageLimit } from '../message/use-limit';
+import type { GivenPhoto } from '../panel/sent-photos';
 import { ProblemNote } from '../parts/ProblemNote';
+import { readGiven } from '../sent/read-given';
 import { useFocusWhen } from '../use-focus-when';
 import { DatedOtherwise } from './DatedOtherwise';
 import { EarlierLooks } from './EarlierLooks';
@@ -45,6 +48,14 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
       return saved?.ok ? saved.value : null;
     },
     [act, id],
+  );
+  const reader = useMemo(connectReader, []);
+  const addSent = useCallback(
+    async (given: readonly GivenPhoto[]) => {
+      const brought = await readGiven(given, reader);
+      await act((list) => list.addSent(id, brought));
+    },
+    [act, id, reader],
   );
   if (read === null) return null;
   const back = <a href={`#watch&row=${encodeURIComponent(id)}`}>{strings.watch.back}</a>;
@@ -108,6 +119,7 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
         at={0}
         asked={{ questions: record.asked, onAsked: (ids) => act((list) => list.setAsked(id, ids)) }}
         limit={limit}
+        sending={{ add: addSent, remove: (photoId) => act((list) => list.removeSent(id, photoId)) }}
         onReply={async (text) => (await act((list) => list.addReply(id, text)))?.ok ?? false}
       />
     </article>

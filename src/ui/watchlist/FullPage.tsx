@@ -6,7 +6,7 @@ import { LanguageChoice } from '../LanguageChoice';
 import { MakersSection } from '../makers/MakersSection';
 import { DemoPage } from '../start/DemoPage';
 import { useGivenPhotos } from '../start/given-files';
-import { photoOfFile } from '../start/loose-session';
+import { photoOfFile } from '../start/photo-of-file';
 import { ReadPhoto } from '../start/ReadPhoto';
 import { StartPage } from '../start/StartPage';
 import { useLoose } from '../start/use-loose';
@@ -68,8 +68,9 @@ export function FullPage() {
     },
     [loose],
   );
-  // Maker files are dropped on their own page.
-  useGivenPhotos(takePhotos, address.section !== 'makers' && address.bench === null);
+  // Maker files are dropped on their own page, and a kept case takes photos that were sent itself.
+  const isTaken = address.section === 'makers' || address.bench !== null || address.openCase !== null;
+  useGivenPhotos(takePhotos, !isTaken);
   if (address.bench !== null) return <BenchPage key={address.bench} of={address.bench} />;
   if (address.dossier !== null) return <DossierPage id={address.dossier} />;
   return (

@@ -2,22 +2,27 @@ import { useMemo } from 'preact/hooks';
 import {
   caseOf,
   compareFound,
+  type DossierSent,
   type Found,
   type MeasuredPhoto,
   measuredOn,
   type SavedCase,
   type SavedLook,
+  sentTo,
 } from '../../watch';
 import { chosenLanguage, sayFinding, strings } from '../../words';
 import { dayWords } from '../day-words';
 import type { AskedBefore } from '../message/Message';
 import { Replies } from '../message/Replies';
 import type { MessageLimit } from '../message/use-limit';
+import type { GivenPhoto } from '../panel/sent-photos';
 import { CaseView } from '../parts/CaseView';
 import { Fold } from '../parts/Fold';
 import { MeasuredPhotos } from '../parts/MarkedPhoto';
 import { ProblemNote } from '../parts/ProblemNote';
 import { pictureOfLine } from '../pictures';
+import { AddSent } from '../sent/AddSent';
+import { SentPhotos } from '../sent/SentPhotos';
 
 interface Props {
   saved: SavedCase;
@@ -26,10 +31,17 @@ interface Props {
   limit?: MessageLimit | undefined;
   /** Keeps another reply of the seller, where the look may get one. */
   onReply?: ((text: string) => Promise<boolean>) | undefined;
+  /** Reads and keeps photos that came another way than by the page, and takes one out again. */
+  sending?: Sending | undefined;
+}
+
+interface Sending {
+  add(given: readonly GivenPhoto[]): Promise<void>;
+  remove(id: string): void;
 }
 
 /** One look of a saved case as it is judged today; where something else was found then, that stands before it. */
-export function JudgedLook({ saved, at, asked, limit, onReply }: Props) {
+export function JudgedLook({ saved, at, asked, limit, onReply, sending }: Props) {
   const look = saved.looks[at];
   const kase = useMemo(() => caseOf(saved, at), [saved, at]);
   if (look?.state !== 'readable' || !kase) {
@@ -41,7 +53,8 @@ export function JudgedLook({ saved, at, asked, limit, onReply }: Props) {
     ) : null;
   }
   const { then, now } = compareFound(look.look, kase);
-  const measured = measuredOn({ case: kase, pictures: look.pictures });
+  const judged = { case: kase, pictures: look.pictures };
+  const [measured, sent] = [measuredOn(judged), sentTo(judged)];
   return (
     <>
       {then.length + now.length > 0 && (
@@ -57,17 +70,29 @@ export function JudgedLook({ saved, at, asked, limit, onReply }: Props) {
         pictureOfLine={pictureOfLine(look.pictures)}
         asked={asked}
         limit={limit}
-        photos={measured.length > 0 && <Measured measured={measured} />}
+        photos={
+          (sending || measured.length + sent.length > 0) && <Photos measured={measured} sent={sent} sending={sending} />
+        }
         replies={onReply && <Replies replies={kase.replies ?? []} onReply={onReply} />}
       />
     </>
   );
 }
 
-/** What the buyer measured on the look's photos, where the panel shows the photos themselves. */
-const Measured = ({ measured }: { measured: readonly MeasuredPhoto[] }) => (
-  <Fold part="photos" title={strings.bench.dossier}>
-    <MeasuredPhotos measured={measured} />
+/** Of the look's photos what was kept: what the buyer measured, and what came another way than by the page. */
+const Photos = ({
+  measured,
+  sent,
+  sending,
+}: {
+  measured: readonly MeasuredPhoto[];
+  sent: readonly DossierSent[];
+  sending: Sending | undefined;
+}) => (
+  <Fold part="photos" title={measured.length > 0 ? strings.bench.dossier : strings.sent.title} open={sent.length > 0}>
+    {measured.length > 0 && <MeasuredPhotos measured={measured} />}
+    {sent.length > 0 && <SentPhotos sent={sent} onRemove={sending?.remove} />}
+    {sending && <AddSent onGiven={sending.add} />}
   </Fold>
 );
 

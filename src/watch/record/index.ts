@@ -4,6 +4,7 @@ import { case1 } from './case-1';
 import { case2 } from './case-2';
 import { look1 } from './look-1';
 import { look2 } from './look-2';
+import { look3 } from './look-3';
 import { note3 } from './note-3';
 import { note4 } from './note-4';
 import { note5 } from './note-5';
@@ -31,6 +32,7 @@ export const frozenRecords = {
   'note-7': note7,
   'look-1': look1,
   'look-2': look2,
+  'look-3': look3,
   'picture-1': picture1,
 } satisfies Record<string, z.ZodType>;
 

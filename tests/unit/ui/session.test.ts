@@ -1,105 +1,28 @@
 import { describe, expect, it } from 'vitest';
 import { correct, lookAt, type NewCorrection, typedCode } from '../../../src/case';
-import type { PhotoLink } from '../../../src/listing/types';
 import { builtInMakers, type MakerFile } from '../../../src/maker';
-import type { PhotoBytes, PhotoView } from '../../../src/message/protocol';
-import { type Adjustment, noAdjustment } from '../../../src/photo/adjustment-types';
+import type { PhotoView } from '../../../src/message/protocol';
+import { noAdjustment } from '../../../src/photo/adjustment-types';
 import { fail, type Result, succeed } from '../../../src/problem';
-import { createSession, photoBudget } from '../../../src/ui/panel/session';
+import { photoBudget } from '../../../src/ui/panel/session';
 import type { SessionPorts } from '../../../src/ui/panel/session-ports';
-import type { PanelState } from '../../../src/ui/panel/state';
 import { stageWords } from '../../../src/ui/parts/Progress';
 import { photoRead } from '../../photo-read';
 import { sampleCase } from '../watch/sample-case';
-import { HandClock } from './hand-clock';
 import { photoLink, viewOf } from './sample-photos';
-
-const problem = (code: string) => ({ code, where: 'test', what: `${code} happened`, remedy: 'Nothing.' });
-const never = new Promise<never>(() => {});
-
-const numbered = (photos: number) =>
-  Array.from({ length: photos }, (_, index) => photoLink(`p${index + 1}`, `${index + 1}`));
-const listingOf = (photos: PhotoLink[], part: Partial<ReturnType<typeof sampleCase>['listing']> = {}) => ({
-  ...sampleCase().listing,
-  photos,
-  ...part,
-});
-const listingWith = (photos: number) => listingOf(numbered(photos));
-const pageOf = (listing: ReturnType<typeof listingOf>) => async () => succeed({ listing, incognito: false, picks: [] });
-const came = { way: 'page', fullSize: true } as const;
-const captured = { way: 'capture', fullSize: false, part: false, largest: null } as const;
-const bytesOf = (base64: string, by: PhotoBytes['came'] = came): PhotoBytes => ({
-  base64,
-  mediaType: 'image/jpeg',
-  came: by,
-});
-
-const typed = { ...typedCode('KV0915'), id: 'hand-1' };
-
-/** When the sessions of these tests read, milliseconds since 1970. */
-const opened = Date.parse('2026-03-01T10:00:00.000Z');
-
-interface Replaced extends Partial<Omit<SessionPorts, 'reader' | 'lookBack'>> {
-  earlier?: ReturnType<SessionPorts['lookBack']>['at'];
-  read?: SessionPorts['reader']['read'];
-  /** How likely each photo is taken to show a stamp; 0 where it is left out. */
-  likelihoods?: Record<string, number>;
-  /** The same at the closer look, where it sees something else. */
-  closerLooks?: Record<string, number>;
-}
-
-/** A session whose ports answer at once unless the test replaces one; every published state is kept. */
-function sessionWith(
-  photos: number,
-  { read, likelihoods = {}, closerLooks = {}, earlier = async () => null, ...replaced }: Replaced = {},
-) {
-  const states: PanelState[] = [];
-  const built: Parameters<SessionPorts['buildCase']>[0][] = [];
-  const clock = new HandClock();
-  const fetched: string[] = [];
-  const reads: { id: string; adjustment: Adjustment }[] = [];
-  const renewed = { times: 0 };
-  const lists: string[] = [];
-  const { fetchPhoto = async (_tab: number, id: string) => succeed(bytesOf(id)), ...others } = replaced;
-  const ports: SessionPorts = {
-    readPage: pageOf(listingWith(photos)),
-    fetchPhoto: (tab, id) => {
-      fetched.push(id);
-      return fetchPhoto(tab, id);
-    },
-    reader: {
-      read: (id, base64, adjustment) => {
-        reads.push({ id, adjustment });
-        return read ? read(id, base64, adjustment) : Promise.resolve(succeed(viewOf(id)));
-      },
-      glance: async (id, _, closer) => succeed((closer ? closerLooks[id] : undefined) ?? likelihoods[id] ?? 0),
-      renew: async () => {
-        renewed.times++;
-      },
-    },
-    makers: async () => [],
-    buildCase: (facts) => {
-      built.push(facts);
-      return { ...sampleCase(), listing: facts.listing, photos: facts.photos, corrections: facts.corrections };
-    },
-    lookBack() {
-      lists.push('opened');
-      const end = () => lists.push('closed');
-      return {
-        at: (url, incognito) => earlier(url, incognito).finally(end),
-        end,
-      };
-    },
-    mayRead: async () => true,
-    now: () => new Date(opened).toISOString(),
-    clock,
-    keepFile: ({ base64 }) => `blob:${base64}`,
-    dropFile: () => undefined,
-    ...others,
-  };
-  const session = createSession(1, ports, (state) => states.push(state));
-  return { session, states, built, clock, fetched, reads, renewed, lists, last: () => states.at(-1) as PanelState };
-}
+import {
+  bytesOf,
+  came,
+  captured,
+  listingOf,
+  listingWith,
+  never,
+  numbered,
+  opened,
+  problem,
+  sessionWith,
+  typed,
+} from './session-for-test';
 
 describe('the session of one tab', () => {
   it('goes from page to photos to a case, and says how far it is', async () => {

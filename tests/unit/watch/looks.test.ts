@@ -9,6 +9,7 @@ import { databaseName, structureVersion, type WatchSchema } from '../../../src/w
 import { blankListing } from '../blank-listing';
 import { good, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
+import { lookVersion } from '../../../src/watch/types';
 
 const at = '2026-03-01T10:00:00.000Z';
 const picture = (base64: string) => ({ photoId: 'p1', lineId: null, picture: `data:image/jpeg;base64,${base64}` });
@@ -129,7 +130,7 @@ describe('a look that cannot be read', () => {
     const list = await bench.open();
     const { id, looks } = good(await list.save(later(1), []));
     const file = JSON.parse(good(await list.exportText()));
-    for (const change of [{ weather: 'rain' }, { version: 3 }]) {
+    for (const change of [{ weather: 'rain' }, { version: lookVersion + 1 }]) {
       const look = { ...file.looks[0].look, ...change };
       const hash = await packing.digest(JSON.stringify(look));
       const text = JSON.stringify({
@@ -205,7 +206,7 @@ describe('what was found then and what is found now', () => {
 
   it('keep no sentence: a look holds kinds and data alone', async () => {
     const { look } = compared(await saved([ondrasse]));
-    expect(Object.keys(look.look)).toEqual(['version', 'listing', 'photos', 'replies', 'judged']);
+    expect(Object.keys(look.look)).toEqual(['version', 'listing', 'photos', 'replies', 'sent', 'judged']);
     for (const one of look.look.judged.found) expect(Object.keys(one)).toEqual(['check', 'kind', 'data']);
   });
 });

@@ -165,7 +165,7 @@ describe('an export of version 4', () => {
     const [before] = JSON.parse(file).records;
     const { record, looks } = good(await list.get(before.id));
     expect(record).toEqual({ ...before, version: 7, asked: [], dated: null });
-    expect(looks).toMatchObject([{ state: 'readable', look: { version: 2, replies: [] } }]);
+    expect(looks).toMatchObject([{ state: 'readable', look: { version: 3, replies: [], sent: [] } }]);
   });
 });
 

@@ -15,6 +15,7 @@ import { makerStrings } from './makers';
 import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
+import { sentStrings } from './sent';
 import { startStrings } from './start';
 import { takeStrings } from './take';
 import { travelStrings } from './travel';
@@ -240,6 +241,7 @@ export const screens = {
   observed: observedStrings,
   overlay: overlayStrings,
   bench: benchStrings,
+  sent: sentStrings,
   changes: changesStrings,
   parts: fileParts,
   claims: {

@@ -1,0 +1,97 @@
+import { mostSentPhotos, type SentPhoto, withSentPhotos } from '../../case';
+import type { Listing } from '../../listing/types';
+import type { PhotoBytes, PhotoView } from '../../message/protocol';
+import type { Problem, Result } from '../../problem';
+import { isOfTheReader } from '../../reader';
+import type { BroughtPhoto, KeptPicture } from '../../watch';
+import type { PanelState } from './state';
+
+/** A photo that the buyer brings, with its bytes. */
+export interface GivenPhoto {
+  photo: SentPhoto;
+  bytes: PhotoBytes;
+}
+
+interface Desk {
+  state(): PanelState;
+  /** Shows a change, with the case made anew. */
+  recompute(part: Partial<PanelState>): void;
+  hold(id: string, bytes: PhotoBytes): void;
+  letGo(id: string): void;
+  read(id: string): Promise<Result<PhotoView>>;
+  /** A photo is done with. */
+  done(id: string, outcome: Result<PhotoView>): void;
+}
+
+/** Photos that came another way than by the page: they join the listing's own, and go the same way from their bytes on. */
+export function sendingAt({ state, recompute, hold, letGo, read, done }: Desk) {
+  const among = (listing: Listing, sent: readonly SentPhoto[]) => ({ sent, listing: withSentPhotos(listing, sent) });
+  const isThere = (id: string) => state().sent.some((one) => one.id === id);
+  /** Being read now: a page that is read again in between reads them no second time. */
+  const busy = new Set<string>();
+
+  /** Reads those that are at hand and were not read, one after the other. */
+  async function readSent(): Promise<void> {
+    for (const { id } of state().sent) {
+      if (busy.has(id) || state().views[id] || state().files[id] === undefined) continue;
+      busy.add(id);
+      const first = await read(id);
+      const outcome = !first.ok && isOfTheReader(first.problem) ? await read(id) : first;
+      busy.delete(id);
+      if (isThere(id)) done(id, outcome);
+    }
+  }
+
+  return {
+    readSent,
+
+    /** Takes photos in and reads them. One that is here already is shown with what is said of it now. */
+    async addSent(given: readonly GivenPhoto[]): Promise<void> {
+      const { listing, sent } = state();
+      if (listing === null) return;
+      const ids = new Set(given.map(({ photo }) => photo.id));
+      const all = [
+        ...sent.filter(({ id }) => !ids.has(id)),
+        ...new Map(given.map((one) => [one.photo.id, one.photo])).values(),
+      ];
+      const kept = all.slice(0, mostSentPhotos);
+      for (const { photo, bytes } of given) {
+        if (kept.includes(photo) && state().files[photo.id] === undefined) hold(photo.id, bytes);
+      }
+      recompute(among(listing, kept));
+      await readSent();
+    },
+
+    /** Takes one out again. */
+    removeSent(id: string): void {
+      const { listing, sent, views } = state();
+      if (listing === null) return;
+      letGo(id);
+      const { [id]: _, ...others } = views;
+      recompute({
+        ...among(
+          listing,
+          sent.filter((one) => one.id !== id),
+        ),
+        views: others,
+      });
+    },
+  };
+}
+
+/** What a kept photo shows again: its bytes are gone, and what was read and its small pictures stand. */
+export const viewOfKept = ({ read, pictures }: BroughtPhoto): PhotoView => ({
+  read,
+  thumbnail: pictures.find(({ lineId }) => lineId === null)?.picture ?? null,
+  crops: pictures.flatMap(({ lineId, picture }) => (lineId === null ? [] : [{ lineId, picture }])),
+});
+
+/** What is kept of a photo that was read, or could not be. */
+export function keptOfView(photo: SentPhoto, outcome: Result<PhotoView>): BroughtPhoto {
+  if (!outcome.ok) return { photo, read: unreadOf(photo.id, outcome.problem), pictures: [] };
+  const { read, thumbnail, crops } = outcome.value;
+  const small: KeptPicture[] = thumbnail ? [{ photoId: photo.id, lineId: null, picture: thumbnail }] : [];
+  return { photo, read, pictures: [...small, ...crops.map((crop) => ({ photoId: photo.id, ...crop }))] };
+}
+
+const unreadOf = (photoId: string, problem: Problem) => ({ state: 'unread' as const, photoId, problem });

@@ -1,0 +1,32 @@
+import type { DossierSent } from '../../watch';
+import { strings } from '../../words';
+import { sentWords } from './sent-words';
+
+interface Props {
+  sent: readonly DossierSent[];
+  onRemove?: ((id: string) => void) | undefined;
+}
+
+/** Photos that came another way than by the page, each small, with where it came from and when. */
+export const SentPhotos = ({ sent, onRemove }: Props) => (
+  <ul class="photo-strip sent-photos">
+    {sent.map(({ sent: photo, photo: number, picture }) => (
+      <li key={photo.id}>
+        {picture ? <img src={picture} alt={strings.photos.alone(number)} /> : <span class="no-picture">{number}</span>}
+        <span class="photo-says">
+          {strings.photos.alone(number)}: {sentWords(photo)}
+        </span>
+        {onRemove && (
+          <button
+            type="button"
+            class="small"
+            aria-label={strings.sent.removeNumbered(number)}
+            onClick={() => onRemove(photo.id)}
+          >
+            {strings.sent.remove}
+          </button>
+        )}
+      </li>
+    ))}
+  </ul>
+);

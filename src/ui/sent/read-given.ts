@@ -1,0 +1,19 @@
+import { noAdjustment } from '../../photo/adjustment-types';
+import { isOfTheReader, type Reader } from '../../reader';
+import type { BroughtPhoto } from '../../watch';
+import { type GivenPhoto, keptOfView } from '../panel/sent-photos';
+
+/** Reads photos that no session holds, one after the other, for a case that is kept. */
+export async function readGiven(
+  given: readonly GivenPhoto[],
+  reader: Pick<Reader, 'read' | 'renew'>,
+): Promise<BroughtPhoto[]> {
+  const read: BroughtPhoto[] = [];
+  await reader.renew();
+  for (const { photo, bytes } of given) {
+    const first = await reader.read(photo.id, bytes.base64, noAdjustment);
+    const again = !first.ok && isOfTheReader(first.problem);
+    read.push(keptOfView(photo, again ? await reader.read(photo.id, bytes.base64, noAdjustment) : first));
+  }
+  return read;
+}
