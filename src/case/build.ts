@@ -2,7 +2,7 @@ import { runChecks } from '../check';
 import type { Finding, PreviousLook } from '../check/types';
 import { type Claim, findClaims, judgingFiles, offerOf, statedMaker } from '../claim';
 import { gatherEvidence, reason } from '../evidence';
-import { isSentPhoto } from '../listing/sent-photo';
+import { isSentPhoto } from '../listing/sent-photo-types';
 import type { Listing } from '../listing/types';
 import { inForce } from '../maker';
 import type { MakerFile } from '../maker/types';

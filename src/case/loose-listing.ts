@@ -1,4 +1,4 @@
-import { nowhere, photoLink } from '../listing/sent-photo';
+import { nowhere, photoLink } from '../listing/sent-photo-types';
 import type { Listing } from '../listing/types';
 
 /** A listing that says nothing. It stands here in full because the reader of pages needs a browser, and a case does not. */

@@ -1,4 +1,4 @@
-import { isSentPhoto, sentPhotoLink } from '../listing/sent-photo';
+import { isSentPhoto, sentPhotoLink } from '../listing/sent-photo-types';
 import type { Listing } from '../listing/types';
 import type { SentPhoto } from './types';
 

@@ -1,6 +1,6 @@
 import type { Claim } from '../claim/types';
 import { amountOf } from '../evidence';
-import { isSentPhoto } from '../listing/sent-photo';
+import { isSentPhoto } from '../listing/sent-photo-types';
 import type { Field, Listing, Price } from '../listing/types';
 import type { PreviousLook } from './types';
 

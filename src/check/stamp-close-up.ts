@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { evidenceId } from '../evidence';
+import { partsSeenIn, stampAsPart } from '../photo/read-types';
 import { stampLinesOf } from '../stamp/types';
 import { askFor } from './asks';
 import { atPlaces } from './fact/code-places';
@@ -33,7 +34,8 @@ export const stampCloseUp = defineCheck({
     if (claims.length > 0 && claims.every(isEarly)) return { notApplicable: because('not-yet-stamped', {}) };
     if (facts.decodings.some((decoding) => decoding.from.kind === 'photo')) return [];
     const shown = facts.photos.some((photo) => stampLinesOf(photo).some(isStamp));
-    if (shown) return [];
+    // The buyer sees it where nothing was read.
+    if (shown || facts.photos.some((photo) => partsSeenIn(photo).includes(stampAsPart))) return [];
     if (!('is' in facts.fact.clearPhotos)) return facts.fact.clearPhotos;
     return [
       {

@@ -23,7 +23,17 @@ export { observe, observersOfPrint, type Seen } from './observe';
 export { observationId } from './observe/observer';
 export { type DecodePhoto, leastSide, type OpenedPhoto, openPhoto, shareWithin, tooSmall } from './open';
 export { type PhotoReader, type PhotoToRead, readPhoto } from './read-photo';
-export { type Came, isTooWeakRead, type PhotoRead, printedIn, seenIn, valueIn } from './read-types';
+export {
+  type Came,
+  isTooWeakRead,
+  type PhotoRead,
+  partsSeenIn,
+  printedIn,
+  seenIn,
+  showsPart,
+  stampAsPart,
+  valueIn,
+} from './read-types';
 export { type ReadingCopy, readingCopy } from './reading-copy';
 export { release } from './release';
 export { resizeGrey, resizePixels, sizeWithin } from './resize';

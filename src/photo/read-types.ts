@@ -64,3 +64,12 @@ export const printedIn = (read: PhotoRead): string[] => seenIn(read, 'print').ma
 
 /** Whether a photo is too small or too blurred to say that it shows no stamp. */
 export const isTooWeakRead = (read: PhotoRead): boolean => valueIn(read, 'too-weak') === true;
+
+/** That a photo shows a part of the piece, as the buyer says; its value is the part's name, or `stamp`. */
+export const showsPart = 'shows-part';
+
+/** A place of its own beside the parts: what dates a piece. */
+export const stampAsPart = 'stamp';
+
+/** The parts that a photo shows, as the buyer says. */
+export const partsSeenIn = (read: PhotoRead): string[] => seenIn(read, showsPart).map(({ value }) => String(value));

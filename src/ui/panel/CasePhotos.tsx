@@ -63,14 +63,15 @@ export function CasePhotos({ kase, state, session, byHand, looking, open = isBus
   return (
     <Fold part="photos" title={strings.photos.title} open={open}>
       <PhotoStrip
-        photos={photos}
+        kase={kase}
         views={views}
         stamped={stamped}
-        sent={state.sent}
+        byHand={byHand}
         here={(id) => files[id] !== undefined}
         onLook={looking.setLooked}
         onRemove={session.removeSent}
       />
+      {photos.length > 0 && <p class="muted hint">{strings.partTags.stripKeys}</p>}
       {looked !== null && file !== undefined && looking.isMeasured && (
         <BenchHere
           key={looked}

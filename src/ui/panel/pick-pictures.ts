@@ -1,5 +1,5 @@
 import { type Case, marksOnPhoto } from '../../case';
-import { isSentPhoto } from '../../listing/sent-photo';
+import { isSentPhoto } from '../../listing/sent-photo-types';
 import type { PhotoView } from '../../message/protocol';
 import type { KeptPicture } from '../../watch';
 

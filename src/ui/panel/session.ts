@@ -1,9 +1,10 @@
-import { type Correction, ofPage, type Reply, type SentPhoto, withSentPhotos } from '../../case';
+import { type Correction, ofPage, type Reply, type SentPhoto, tagsOf, withSentPhotos } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { PhotoLink } from '../../listing/types';
 import type { MakerFile } from '../../maker/types';
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
 import type { Adjustment } from '../../photo/adjustment-types';
+import { stampAsPart } from '../../photo/read-types';
 import { type Problem, type Result, succeed } from '../../problem';
 import { type BroughtPhoto, listingKey } from '../../watch';
 import { correctingAt, wantedOf } from './correcting';
@@ -98,6 +99,9 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     sitting = { key: listingKey(listing.url), links: listing.photos, views, held, corrections, sent };
   }
 
+  const isStampByHand = (id: string): boolean =>
+    state.case !== null && tagsOf(state.case, id).some(({ part }) => part === stampAsPart);
+
   async function readPhotosNow(before: Photos, signal: AbortSignal): Promise<void> {
     const links = state.listing ? ofPage(state.listing).photos : [];
     const ids = links.flatMap(({ id }) => (state.views[id] ? [] : [id]));
@@ -115,7 +119,9 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
         hold(id, bytes);
         return sameBytes(before, id, bytes);
       },
-      glance: (id, closer) => ports.reader.glance(id, held[id]?.bytes.base64 ?? '', closer),
+      // What the buyer says shows the stamp is the likeliest, whatever a glance sees.
+      glance: async (id, closer) =>
+        isStampByHand(id) ? succeed(1) : ports.reader.glance(id, held[id]?.bytes.base64 ?? '', closer),
       begins(id, likely) {
         const photo = links.findIndex((link) => link.id === id) + 1;
         if (state.stage.kind === 'photos') change({ stage: stage({ photo, likely }) });

@@ -61,6 +61,7 @@ function wordsOf(correction: Correction, kase: Case): string {
   const { target, to } = correction;
   const value = (of: unknown) => (typeof of === 'string' || typeof of === 'number' ? String(of) : '');
   if (to?.what === 'piece-of-stamp') return words.stampOn(photo, value(to.value));
+  if (to?.what === 'shows-part') return words.shows(photo, strings.partTags.name(value(to.value)));
   if (to?.what === 'code')
     return target ? words.codeSet(value(target.was), value(to.value)) : words.code(value(to.value));
   if (!to)

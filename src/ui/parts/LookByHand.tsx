@@ -14,6 +14,7 @@ import type { ByHand } from './by-hand';
 import { CutLine } from './CutLine';
 import { drawAdjusted } from './draw-adjusted';
 import { MarkDrawings, MeasuredHere } from './MarkedPhoto';
+import { PartTags, tagByKey } from './PartTags';
 import { ProblemNote } from './ProblemNote';
 import { type Placing, SeenInPhoto } from './SeenInPhoto';
 
@@ -71,8 +72,8 @@ export function LookByHand({ file, number, start, kase, photoId, byHand, onRead,
     <section
       class="by-hand"
       aria-labelledby="by-hand-title"
-      onKeyDown={({ key }) => {
-        if (key !== 'Escape') return;
+      onKeyDown={(event) => {
+        if (tagByKey(event, kase, photoId, byHand) || event.key !== 'Escape') return;
         if (placing) setPlacing(null);
         else onClose();
       }}
@@ -142,6 +143,7 @@ export function LookByHand({ file, number, start, kase, photoId, byHand, onRead,
           {strings.photos.close}
         </button>
       </div>
+      <PartTags kase={kase} photoId={photoId} byHand={byHand} />
       <MeasuredHere marks={marks} />
       {seen && (
         <SeenInPhoto kase={kase} photoId={photoId} read={seen} byHand={byHand} placing={placing} onPlace={setPlacing} />

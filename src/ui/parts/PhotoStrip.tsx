@@ -1,19 +1,20 @@
-import type { SentPhoto } from '../../case';
+import { type Case, tagsOf } from '../../case';
 import { isCopy } from '../../check';
-import type { PhotoLink } from '../../listing/types';
 import type { PhotoView } from '../../message/protocol';
 import { isTooWeakRead } from '../../photo';
 import { strings } from '../../words';
 import { copyWords } from '../copies';
 import { sentWords } from '../sent/sent-words';
+import type { ByHand } from './by-hand';
+import { tagByKey } from './PartTags';
 
 interface Props {
-  photos: PhotoLink[];
+  kase: Case;
   views: Record<string, PhotoView>;
   /** Ids of photos in which a line counts as a stamp. */
   stamped: Set<string>;
-  /** Photos that came another way than by the page, and who takes one out again. */
-  sent: readonly SentPhoto[];
+  byHand: ByHand;
+  /** Takes a photo out that came another way than by the page. */
   onRemove: (id: string) => void;
   /** Whether a photo's bytes are at hand: of one that was kept only small pictures are. */
   here: (id: string) => boolean;
@@ -21,11 +22,12 @@ interface Props {
 }
 
 /** All photos small, each saying whether it shows a stamp; one click looks at it by hand. */
-export const PhotoStrip = ({ photos, views, stamped, sent, here, onLook, onRemove }: Props) => (
+export const PhotoStrip = ({ kase, views, stamped, byHand, here, onLook, onRemove }: Props) => (
   <ul class="photo-strip">
-    {photos.map(({ id }, index) => {
+    {kase.listing.photos.map(({ id }, index) => {
       const view = views[id];
-      const came = sent.find((one) => one.id === id);
+      const came = kase.sent?.find((one) => one.id === id);
+      const tags = tagsOf(kase, id);
       const picture = view?.thumbnail ? <img src={view.thumbnail} alt={strings.photos.alone(index + 1)} /> : null;
       return (
         <li key={id}>
@@ -35,6 +37,7 @@ export const PhotoStrip = ({ photos, views, stamped, sent, here, onLook, onRemov
               data-photo={id}
               aria-label={strings.photos.byHand(index + 1)}
               onClick={() => onLook(id)}
+              onKeyDown={(event) => tagByKey(event, kase, id, byHand)}
             >
               {picture}
             </button>
@@ -43,6 +46,11 @@ export const PhotoStrip = ({ photos, views, stamped, sent, here, onLook, onRemov
           )}
           <span class="photo-says">{photoSays(view, stamped.has(id))}</span>
           {copyWords(view?.read) && <span class="photo-says">{copyWords(view?.read)}</span>}
+          {tags.length > 0 && (
+            <span class="photo-says by-buyer">
+              {strings.partTags.shows(tags.map(({ part }) => strings.partTags.name(part)))}
+            </span>
+          )}
           {came && (
             <>
               <span class="photo-says">{sentWords(came)}</span>

@@ -55,7 +55,7 @@ export function SeenInPhoto({ kase, photoId, read, byHand, placing, onPlace }: P
     <details class="quiet">
       <summary>{words.title}</summary>
       <ul class="seen-in-photo">
-        {read.observations.map((seen) => (
+        {read.observations.filter(isSeen).map((seen) => (
           <Row
             key={seen.id}
             seen={seen}
@@ -111,6 +111,9 @@ function placingOf(
 ): Placing {
   return { what, value, unit, target, where: where ? scaledWhere(where, 1 / width, 1 / height) : middle };
 }
+
+/** Which parts a photo shows is said in a place of its own. */
+const isSeen = ({ what }: Observation) => what !== 'shows-part';
 
 interface RowProps {
   seen: Observation;

@@ -6,10 +6,10 @@ import type { MakerFile } from '../../../src/maker/types';
 import { packing } from '../../../src/store/packing';
 import { caseOf, compareFound, type SavedCase } from '../../../src/watch';
 import { databaseName, structureVersion, type WatchSchema } from '../../../src/watch/database';
+import { lookVersion } from '../../../src/watch/types';
 import { blankListing } from '../blank-listing';
 import { good, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
-import { lookVersion } from '../../../src/watch/types';
 
 const at = '2026-03-01T10:00:00.000Z';
 const picture = (base64: string) => ({ photoId: 'p1', lineId: null, picture: `data:image/jpeg;base64,${base64}` });
@@ -206,7 +206,7 @@ describe('what was found then and what is found now', () => {
 
   it('keep no sentence: a look holds kinds and data alone', async () => {
     const { look } = compared(await saved([ondrasse]));
-    expect(Object.keys(look.look)).toEqual(['version', 'listing', 'photos', 'replies', 'sent', 'judged']);
+    expect(Object.keys(look.look)).toEqual(['version', 'listing', 'photos', 'replies', 'judged', 'sent']);
     for (const one of look.look.judged.found) expect(Object.keys(one)).toEqual(['check', 'kind', 'data']);
   });
 });

@@ -76,8 +76,10 @@ export const photos: WordsFor<Photos> = {
     title: 'Es gibt so viele Fotos wie Teile, die zu sehen sein sollten',
     failureTitle: 'Es gibt weniger Fotos als Teile, die zu sehen sein sollten',
     rule: 'Ein Foto zeigt einen Teil gut; auf Bilder des Stücks selbst achten.',
-    statement: ({ photos: shown, parts }, kit) =>
-      `${kit.count(shown, { one: '# Foto', other: '# Fotos' })} für ${parts.length + 1} Teile: ${kit.list([...parts.map((part) => partNames(part)), 'der Stempel'])}.`,
+    statement: ({ photos: shown, parts, of }, kit) =>
+      of
+        ? `Von keinem Foto ist gesagt, dass es das zeigt: ${kit.either(parts.map((part) => partNames(part)))}.`
+        : `${kit.count(shown, { one: '# Foto', other: '# Fotos' })} für ${parts.length + 1} Teile: ${kit.list([...parts.map((part) => partNames(part)), 'der Stempel'])}.`,
     innocent: 'Ein Foto kann mehrere Teile zeigen, und manche Marktplätze erlauben nur wenige.',
     settles: 'Fotos der genannten Teile.',
   },

@@ -26,6 +26,7 @@ export const byHandStrings: ScreenWords['byHand'] = {
     photo === null
       ? `Der Stempel auf einem Foto, das nicht mehr da ist, gehört zu: ${piece}.`
       : `Der Stempel auf Foto ${photo} gehört zu: ${piece}.`,
+  shows: (photo, part) => `Du sagst, dass ${onPhoto(photo)} dies zu sehen ist: ${part}.`,
   onePiece: 'Du sagst, dass es ein Stück ist.',
   noCode: 'Das ist kein Code',
   leaveOut: 'Weglassen',

@@ -13,6 +13,7 @@ import { makerStrings } from './makers';
 import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
+import { partTagStrings } from './part-tags';
 import { sentStrings } from './sent';
 import { startStrings } from './start';
 import { takeStrings } from './take';
@@ -254,6 +255,7 @@ export const screens: ScreenWords = {
   overlay: overlayStrings,
   bench: benchStrings,
   sent: sentStrings,
+  partTags: partTagStrings,
   changes: changesStrings,
   parts: fileParts,
   claims: {

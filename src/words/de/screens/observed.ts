@@ -37,5 +37,6 @@ export const observedStrings: ScreenWords['observed'] = {
     print: 'Druckschrift',
     'stamp-line': 'Geprägte Zeile',
     code: 'Code',
+    'shows-part': 'Teil, den es zeigt',
   },
 };

@@ -76,8 +76,10 @@ export const photos: WordsFor<Photos> = {
     title: 'There are as many photos as parts to be seen',
     failureTitle: 'There are fewer photos than parts to be seen',
     rule: 'One photo shows one part well; look for pictures of the actual piece.',
-    statement: ({ photos: shown, parts }, kit) =>
-      `${kit.count(shown, { one: '# photo', other: '# photos' })} for ${parts.length + 1} parts to be seen: ${kit.list([...parts.map((part) => partNames(part)), 'the stamp'])}.`,
+    statement: ({ photos: shown, parts, of }, kit) =>
+      of
+        ? `No photo is said to show ${kit.either(parts.map((part) => partNames(part)))}.`
+        : `${kit.count(shown, { one: '# photo', other: '# photos' })} for ${parts.length + 1} parts to be seen: ${kit.list([...parts.map((part) => partNames(part)), 'the stamp'])}.`,
     innocent: 'One photo may show several parts, and some marketplaces allow only a few.',
     settles: 'Photos of the parts named.',
   },

@@ -18,6 +18,7 @@ export const byHandStrings = {
   aside: (statement: string, reason: string) => `You set aside: ${statement} Your reason: ${reason}`,
   piece: (piece: string) => `Of the pieces on offer you look at: ${piece}.`,
   stampOn: (photo: number | null, piece: string) => `The stamp in ${ofPhoto(photo)} is on: ${piece}.`,
+  shows: (photo: number | null, part: string) => `You say that ${ofPhoto(photo)} shows ${part}.`,
   onePiece: 'You say that it is one piece.',
   noCode: 'This is no code',
   leaveOut: 'Leave out',

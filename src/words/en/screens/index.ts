@@ -15,6 +15,7 @@ import { makerStrings } from './makers';
 import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
+import { partTagStrings } from './part-tags';
 import { sentStrings } from './sent';
 import { startStrings } from './start';
 import { takeStrings } from './take';
@@ -242,6 +243,7 @@ export const screens = {
   overlay: overlayStrings,
   bench: benchStrings,
   sent: sentStrings,
+  partTags: partTagStrings,
   changes: changesStrings,
   parts: fileParts,
   claims: {

@@ -37,5 +37,6 @@ export const observedStrings = {
     print: 'Print',
     'stamp-line': 'Stamped line',
     code: 'Code',
+    'shows-part': 'Part that it shows',
   } satisfies Record<Seen, string>,
 } as const;
