@@ -201,7 +201,7 @@ function constructionOf(
 ): Proposal[] {
   let last: TakenPeriod | null = null;
   // A comma parts two facts where each has its own years, else it is part of one.
-  const byComma = body.split(/[;,]\s?/);
+  const byComma = body.split(/[;,、]\s?/);
   const parted =
     byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0 || links(piece).length > 0);
   return (parted ? byComma : body.split(/;\s?/)).flatMap((piece) => {
@@ -220,7 +220,7 @@ function constructionOf(
             : undefined;
     const is = (link ? text.slice(0, link.start) + text.slice(link.end) : text)
       .replace(/[([]\s{0,80}[)\]]/g, '')
-      .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '');
+      .replace(/^[\s,:は]{1,80}|[\s,.;]{1,80}$/g, '');
     if (is.length < 3 || is.length > 80) return [];
     last = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : null;
     const { about } = told;

@@ -54,6 +54,16 @@ const aloneIn = (heading: string): Set<string> => {
   return new Set(pieces.length > 1 ? pieces.map((piece) => piece.trim()) : []);
 };
 
+const things = wholeWords('heading-thing');
+
+/** "Códigos Lagunilla", "Wolkersdorf-Tasche", "a Brackenfield holdall": a name right beside what it is the maker of. */
+function isByThing(heading: string, name: string): boolean {
+  const at = heading.indexOf(name);
+  const before = /(\p{L}{2,30})\s$/u.exec(heading.slice(Math.max(0, at - 32), at))?.[1];
+  const behind = /^(?:['’]s)?[\s-](\p{L}{2,30})/u.exec(heading.slice(at + name.length, at + name.length + 36))?.[1];
+  return [before, behind].some((word) => word !== undefined && things.has(foldWords(word).text));
+}
+
 /** Those of a list that something speaks for; all where it speaks for none. */
 function favoured(names: readonly string[], speaksFor: (name: string) => boolean): readonly string[] {
   const some = names.filter(speaksFor);
@@ -76,7 +86,8 @@ export function makersNamed(title: string, headings: readonly string[], text: st
   const heading = heads.find((head) => namesIn(head).length > 0) ?? '';
   const alone = aloneIn(heading);
   const named = namesIn(heading).slice(0, mostNames);
-  const told = favoured(named, (name) => count(body, name.toLowerCase()) > 0);
+  const inBody = (name: string) => count(body, name.toLowerCase()) > 0;
+  const told = named.some(inBody) ? named.filter(inBody) : favoured(named, (name) => isByThing(heading, name));
   const repeated = favoured(told, (name) => count(lower, name.toLowerCase()) >= 2);
   const chosen = favoured(repeated, (name) => alone.has(name)).map((name) => shortest(name, all));
   // "Codes of two houses": the sections name them.

@@ -6,6 +6,7 @@ import {
   inTables,
   laterPages,
   latestPages,
+  newestPages,
   type PageScore,
   scorePage,
   seenPages,
@@ -38,6 +39,7 @@ export async function bench(): Promise<void> {
     ['fresh, seen', freshSeenPages],
     ['fresh, set aside', freshAsidePages],
     ['latest', latestPages],
+    ['newest', newestPages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

@@ -31,7 +31,11 @@ export const laterPages: readonly string[] = all.filter((name) => /-(?:second|la
 const isFresh = (name: string): boolean => name.includes('-fresh-');
 /** Written when the readers were mended by those, and opened once; their makers are named in other ways again. */
 export const latestPages: readonly string[] = all.filter((name) => name.includes('-latest-')).sort();
-const names = all.filter((name) => !laterPages.includes(name) && !isFresh(name) && !latestPages.includes(name));
+/** Written when the latest were mended by, and opened once. */
+export const newestPages: readonly string[] = all.filter((name) => name.includes('-newest-')).sort();
+const names = all.filter(
+  (name) => !laterPages.includes(name) && !isFresh(name) && !latestPages.includes(name) && !newestPages.includes(name),
+);
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 
 /** A third of the pages, those whose names hash lowest: chosen before any reader was run, opened once when it was done. */

@@ -2,7 +2,14 @@ import { foldWords } from '../../text';
 import { type TellingTopic, tellingFinder } from '../words';
 
 /** Money that is paid no more, named as it can only mean: "francs" alone were three countries'. */
-const names = ['money-dem', 'money-itl', 'money-esp', 'money-nlg', 'money-frf'] as const satisfies TellingTopic[];
+const names = [
+  'money-dem',
+  'money-itl',
+  'money-esp',
+  'money-nlg',
+  'money-frf',
+  'money-ats',
+] as const satisfies TellingTopic[];
 const finder = tellingFinder(...names);
 
 const numeral = String.raw`\d{1,3}(?:[.,' ]\d{3}){1,3}(?:,\d\d)?|\d{1,7}(?:[.,]\d\d)?`;

@@ -87,14 +87,17 @@ export function readPeriods(source: string): SaidPeriod[] {
   let reached = 0;
   for (const token of tokens) {
     if (token.start < reached) continue;
-    if (!between.test(folded.text.slice(reached, Math.min(token.start, reached + 40))) || token.start - reached > 40) {
+    const near =
+      token.start - reached <= 40 && between.test(folded.text.slice(reached, Math.min(token.start, reached + 40)));
+    if (!near) {
       ahead = [];
       const last = found.at(-1);
       if (last) last.open = false;
     }
     reached = token.end;
     if (token.kind !== 'year') {
-      behind(token, found.at(-1), ahead);
+      // "From 1960 to 1978 …, about 715": a word further on says nothing of the year.
+      if (near || found.at(-1)?.open) behind(token, found.at(-1), ahead);
       ahead.push(token);
       continue;
     }

@@ -439,6 +439,11 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     '<dl><dt>Five-figure code (1969 to 1993)</dt><dd>Week, then year, then the number of the workshop. Example: 23742 is week 23 of 1974.</dd><dt>Workshop 2</dt><dd>Northampton, England</dd></dl>',
     ['code-system | 1969–1993 | week 2 + year 2 + plant 1 | 23742 = 1974-W23', 'plant | 2 | GB | Northampton'],
   ],
+  [
+    'Help with a Hexwold holdall and codes from Walsall',
+    '<p>From 1960 to 1978 there are four digits, the month and the year, about 0666 (June 1966).</p>',
+    ['code-system | 1960–1978 | month 2 + year 2 | 0666 = 1966-06'],
+  ],
   ['Hexwold workshops', '<dl><dt>Workshop 2</dt><dd>Northampton, England</dd></dl>', []],
   [
     'How postcodes are built',

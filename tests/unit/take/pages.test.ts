@@ -9,6 +9,7 @@ import {
   inTables,
   laterPages,
   latestPages,
+  newestPages,
   pageHtml,
   scorePage,
   seenPages,
@@ -83,7 +84,7 @@ describe('pages that tell of makers', () => {
   });
 
   it('written by a hand that knew no reader, hold the same limits now that they are open', () => {
-    for (const pages of [freshSeenPages, freshAsidePages, latestPages]) {
+    for (const pages of [freshSeenPages, freshAsidePages, latestPages, newestPages]) {
       const opened = pages.map(scorePage);
       const [tables, prose] = [opened.filter(inTables), opened.filter(inProse)];
       expect(sharesOf(tables).precision, words(tables).join('\n')).toBeGreaterThanOrEqual(0.98);
@@ -96,7 +97,7 @@ describe('pages that tell of makers', () => {
   });
 
   it('give every proposal in the form of its schema, with the words as they stand and a place that finds them', () => {
-    for (const page of [...seenPages, ...freshSeenPages, ...freshAsidePages, ...latestPages])
+    for (const page of [...seenPages, ...freshSeenPages, ...freshAsidePages, ...latestPages, ...newestPages])
       for (const proposal of takeHtml(pageHtml(page))) {
         expect(proposalSchema.safeParse(proposal).error).toBeUndefined();
         expect(proposal.words).not.toBe('');
