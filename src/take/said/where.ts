@@ -28,7 +28,8 @@ export interface SaidWhere {
 }
 
 /**
- * Where a sentence says that the code sits, in its own words; null when it says nothing of that. `ofCodes` is whether the sentence before spoke of the code: "it" and a verb without a subject mean it then.
+ * Where a sentence says that the code sits, in its own words; null when it says nothing of that. `ofCodes` is whether the
+ * sentence before spoke of the code: "it" and a verb without a subject mean it then.
  */
 export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null {
   const inJapanese = japanese.exec(sentence.slice(0, 400));
