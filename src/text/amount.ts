@@ -46,7 +46,7 @@ const skipSpaces = (text: string, number: number) => {
 function leadingSign(text: string, numberAt: number, from: number, anySign: boolean): CurrencySign | null {
   let end = numberAt;
   while (end > from && numberAt - end < 2 && (text[end - 1] === ' ' || text[end - 1] === '.')) end -= 1;
-  const near = signBefore(text, end, anySign) ?? (text[end] === '.' ? signBefore(text, end + 1, anySign) : null);
+  const near = signBefore(text, end, anySign);
   if (!near || near.start < from) return null;
   let outer = near.start;
   while (outer > from && near.start - outer < 2 && text[outer - 1] === ' ') outer -= 1;
@@ -74,9 +74,8 @@ function signAsPoint(text: string, number: WrittenNumber, sign: CurrencySign): W
 /** Every way to read digits that a blank divides: the whole, with the last two as decimals, and the part with the sign. */
 function wholeAnd(parts: [string, string], own: string): string[] {
   const [first, second] = parts;
-  const joined = `${first}${second}`.replace(/\.$/, '');
   const cents = /^\d\d$/.test(second) ? [`${first}.${second}`] : [];
-  return [...new Set([joined, ...cents, own])];
+  return [...new Set([`${first}${second}`, ...cents, own])];
 }
 
 /**
@@ -85,13 +84,14 @@ function wholeAnd(parts: [string, string], own: string): string[] {
  */
 function brokenBefore(text: string, number: WrittenNumber, from: number): WrittenNumber | null {
   const own = number.readings[0] as string;
-  const left = /(?:^|[^\p{L}\d.,/:'x×*+-])(?<![\p{L}] )(\d{1,3}(?: \d{1,3}){0,2})(?: {1,3}| ?[.,] )$/u.exec(
+  const left = /(?:^|[^\p{L}\d.,/:'x×*+-])(?<![\p{L}] )(\d{1,3}(?: \d{1,3}){0,2})( {1,3}| ?[.,] )$/u.exec(
     text.slice(Math.max(from, number.start - 16), number.start),
   );
-  const written = left?.[1] ?? '';
+  if (!left || !/^\d{1,3}(?:\.|$)/.test(own)) return null;
+  const [, written, gap] = left as unknown as [string, string, string];
+  if (written.startsWith('0')) return null;
   const digits = written.replaceAll(' ', '');
-  if (digits === '' || !/^\d{1,3}(?:\.|$)/.test(own) || digits.startsWith('0')) return null;
-  const start = number.start - (left?.[0].length ?? 0) + (left?.[0].indexOf(written) ?? 0);
+  const start = number.start - written.length - gap.length;
   const readings = wholeAnd([digits, own], own);
   // Three digits behind a blank are a group of thousands where nothing else stands before.
   const sure =
@@ -105,12 +105,11 @@ function brokenBehind(text: string, number: WrittenNumber): WrittenNumber | null
   const right = /^(?: {1,3}| ?[.,] | [.,])(\d{2,3})(?![\d.,/:%x×-]|\s?[\p{L}$£€¥])/u.exec(
     text.slice(number.end, number.end + 9),
   );
-  const digits = right?.[1];
-  if (digits === undefined || !/^\d{1,3}(?:\.\d)?$/.test(own)) return null;
+  if (!right || !/^\d{1,3}(?:\.\d)?$/.test(own)) return null;
   return {
     start: number.start,
-    end: number.end + (right?.[0].length ?? 0),
-    readings: wholeAnd([own.replace('.', ''), digits], own),
+    end: number.end + right[0].length,
+    readings: wholeAnd([own.replace('.', ''), right[1] as string], own),
   };
 }
 
@@ -128,24 +127,28 @@ function tenThousands(text: string, number: WrittenNumber): WrittenNumber | null
 /** All numbers of a folded text with their currency signs; numbers without one are kept with `sign: null`. */
 export function findAmounts(text: string, hints: PriceHints, field: boolean): Amount[] {
   const amounts: Amount[] = [];
-  numberStart.lastIndex = 0;
   let [from, signedEnd] = [0, 0];
   for (let match = numberStart.exec(text); match; match = numberStart.exec(text)) {
     const leading = leadingSign(text, match.index, from, field);
-    const start = leading || !/^[.,]/.test(match[0]) || field ? match.index : match.index + 1;
-    const glued =
-      !leading && /[\p{L}\d_#]/u.test(text[start - 1] ?? '') && !/[\u3040-\u9fff]/.test(text[start - 1] ?? '');
-    let number = readNumber(text, start, habitsFor(leading, hints, field));
-    if (!number) continue;
+    // "kr.500", "S/.500": the point is part of the sign.
+    const pointed = leading?.end === match.index && /[\p{L}/]$/u.test(leading.sign);
+    const taken = leading ? !pointed : field;
+    const start = taken || !/^[.,]/.test(match[0]) ? match.index : match.index + 1;
+    const ahead = text[start - 1] ?? '';
+    const glued = !leading && /[\p{L}\d_#]/u.test(ahead) && !/[\u3040-\u9fff]/.test(ahead);
+    // A digit stands there, or a point before one.
+    const readWith = (sign: CurrencySign | null) =>
+      readNumber(text, start, habitsFor(sign, hints, field)) as WrittenNumber;
+    let number = readWith(leading);
     const tens = tenThousands(text, number);
     number = tens ?? number;
-    numberStart.lastIndex = number.end;
     const trailing = signAt(text, skipSpaces(text, number.end), field);
-    const next = trailing ? text.slice(trailing.end, trailing.end + 3) : '';
-    const takes = trailing && (!leading || trailing.codes.length === 1) && !(leading && /^\s?[.\d]/.test(next));
-    const sign = takes && !(leading && leading.codes.length === 1 && trailing.codes.length > 1) ? trailing : leading;
+    const takes =
+      trailing &&
+      (!leading || (trailing.codes.length === 1 && !/^\s?[.\d]/.test(text.slice(trailing.end, trailing.end + 3))));
+    const sign = takes ? trailing : leading;
     if (trailing && sign === trailing) {
-      number = tens ?? readNumber(text, start, habitsFor(trailing, hints, field)) ?? number;
+      number = tens ?? readWith(trailing);
       const joined = leading ? null : signAsPoint(text, number, trailing);
       if (joined) number = joined;
     }
@@ -168,7 +171,7 @@ export function findAmounts(text: string, hints: PriceHints, field: boolean): Am
       number: whole ?? number,
       sign,
       start: leading?.start ?? whole?.start ?? start,
-      end: Math.max(end, whole?.end ?? 0),
+      end: from,
     });
   }
   return amounts;

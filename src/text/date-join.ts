@@ -58,7 +58,9 @@ function withShortEnd(text: string, date: RawDate): RawDate {
 function joinRanges(text: string, dates: RawDate[]): RawDate[] {
   const result: RawDate[] = [];
   for (const date of dates) {
-    const last = result[result.length - 1];
+    const last = result.at(-1);
+    // "1988–'94": the second year is part of the first already.
+    if (last && date.start < last.end) continue;
     const between = last ? text.slice(last.end, date.start) : '';
     const ordered = last?.span.from != null && date.span.to !== null && last.span.from <= date.span.to;
     if (

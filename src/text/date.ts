@@ -44,7 +44,7 @@ const dayMonth = new RegExp(
   'gu',
 );
 const monthDay = new RegExp(
-  `${edge}(${monthPattern})\\.?\\s${day}(?:st|nd|rd|th)?(?![\\d.:/,]|\\s?(?:cm|mm|in|x|am|pm))(?!,?\\s{1,2}\\d{2,4})`,
+  `${edge}(${monthPattern})\\.?\\s${day}(?:st|nd|rd|th)?(?![\\d.:/,h]|\\s?(?:cm|mm|in|x|am|pm))(?!,?\\s{1,2}\\d{2,4})`,
   'gu',
 );
 
@@ -130,7 +130,7 @@ function withoutOverlaps(dates: RawDate[]): RawDate[] {
   for (const date of ordered) {
     const last = kept[kept.length - 1];
     if (!last || date.start >= last.end) kept.push(date);
-    else if (date.end - date.start > last.end - last.start) kept[kept.length - 1] = date;
+    else if (date.end - date.start > last.end - last.start) kept.splice(-1, 1, date);
   }
   return kept;
 }

@@ -16,3 +16,10 @@ export function afterLast(text: string, character: RegExp): string {
   while (start > 0 && !character.test(text[start - 1] as string)) start -= 1;
   return text.slice(start);
 }
+
+/** At most so many characters before a place; a number that the limit would cut in two is left out. */
+export function aheadOf(text: string, place: number, most: number): string {
+  let from = Math.max(0, place - most);
+  while (from < place && /[\d.,]/.test(text[from - 1] ?? '')) from += 1;
+  return text.slice(from, place);
+}

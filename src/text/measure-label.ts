@@ -47,7 +47,10 @@ function labelAfter(text: string, end: number, letters: Set<string>): Label | nu
   const letter = letterAfter.exec(right);
   if (!letter) return null;
   // "12 H 8 W": a letter followed by a number belongs to that number, unless a joint stands between.
-  if (!/^\s{0,2}(?:$|[)x×,;/.*\n]|by\b|cm|mm|in\b|")/u.test(right.slice(letter[0].length)) && !/\(/.test(letter[0]))
+  if (
+    !/^\s{0,2}(?:$|[)x×,;/.*\n]|by\b|cm|mm|in(?:ch(?:es)?)?\b|")/u.test(right.slice(letter[0].length)) &&
+    !/\(/.test(letter[0])
+  )
     return null;
   const dimension = dimensionLetters[letter[1] as string];
   return dimension && letters.has(letter[1] as string) ? { dimension, letter: letter[1] as string } : null;

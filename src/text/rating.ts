@@ -1,3 +1,4 @@
+import { aheadOf } from './ends';
 import { type Folded, foldWords, sourceRange } from './fold';
 import { wordsOf } from './lexicon';
 import { anyOf, phrasePattern } from './phrases';
@@ -33,7 +34,7 @@ const labelledPercent = new RegExp(
   `(?:${label.source})[\\s:=-]{0,4}${amount}\\s?%(?!\\s?(?:off|rabatt|sconto|de remise|de descuento|korting))`,
   'gu',
 );
-const labelled = new RegExp(`(?:${label.source})[\\s:=-]{0,4}${amount}(?![\\d%/]|[.,]\\d)`, 'gu');
+const labelled = new RegExp(`(?:${label.source})[\\s:=-]{0,4}${amount}(?![\\d/]|\\s?%|[.,]\\d)`, 'gu');
 const wholeNumber = new RegExp(`^\\s*(\\d{1,3}(?:[.,]\\d{1,3})?)\\s*(?:\\(|$|${anyOf(wordsOf('average'))})`, 'u');
 const positive = new RegExp(`^\\s{0,2}(?:${anyOf(wordsOf('positive'))})`, 'u');
 
@@ -44,6 +45,9 @@ const counted = new RegExp(
 );
 const inBrackets = /^\s{0,3}(?:★|⭐|stars?)?\s{0,3}\(\s{0,3}(\d{1,3}(?:[.,' ]\d{3})+|\d{1,9})\s{0,3}\)/u;
 
+/** Best values that scales have; no one rates out of 7. */
+const scales = new Set([3, 4, 5, 6, 10, 20, 100]);
+
 const toNumber = (text: string) => Number(text.replace(',', '.'));
 const toCount = (text: string) => Number(text.replace(/\D/g, ''));
 
@@ -53,7 +57,7 @@ function countNear(text: string, start: number, end: number): number | null {
   if (bracket) return toCount(bracket[1] as string);
   const after = counted.exec(text.slice(end, end + 60));
   if (after) return toCount(after[1] as string);
-  const before = counted.exec(text.slice(Math.max(0, start - 50), start));
+  const before = counted.exec(aheadOf(text, start, 50));
   return before ? toCount(before[1] as string) : null;
 }
 
@@ -75,10 +79,11 @@ function rawRatings(text: string): Raw[] {
     found.push({ value, best, start: match.index!, end: match.index! + match[0].length });
   for (const match of text.matchAll(outOf)) {
     // "5 out of 3 reviews": the second number counts, it is no scale.
-    const counts = counted.test(
-      text.slice(match.index + match[0].length - (match[2] as string).length, match.index + match[0].length + 16),
-    );
-    add(match, toNumber(match[1] as string), counts ? null : toNumber(match[2] as string));
+    const second = match[2] as string;
+    const end = match.index + match[0].length;
+    const said = counted.exec(text.slice(end - second.length, end + 16));
+    const counts = said?.index === 0 && (said[1] === second || !scales.has(toNumber(second)));
+    add(match, toNumber(match[1] as string), counts ? null : toNumber(second));
   }
   const whole = text.trim();
   for (const match of text.matchAll(japaneseOutOf)) add(match, toNumber(match[2] as string), Number(match[1]));
@@ -105,7 +110,6 @@ function rawRatings(text: string): Raw[] {
  */
 export function findRatings(text: string): FoundRating[] {
   const folded = foldWords(text);
-  const scales = new Set([3, 4, 5, 6, 10, 20, 100]);
   const kept: FoundRating[] = [];
   const taken = new Taken(folded.text.length);
   for (const raw of rawRatings(folded.text)) {

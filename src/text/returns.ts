@@ -1,4 +1,5 @@
 import { isNegated } from './clause';
+import { aheadOf } from './ends';
 import { foldWords, type Said, sourceRange } from './fold';
 import { tableWords, wordsOf } from './lexicon';
 import { anyOf, phraseFinder, phrasePattern } from './phrases';
@@ -19,8 +20,7 @@ const weeksNear = countOf('weeks', 2);
 /** Days stated within the same few words. */
 function daysAround(text: string, start: number, end: number): number | null {
   const near =
-    text
-      .slice(Math.max(0, start - 24), end + 40)
+    (aheadOf(text, start, 24) + text.slice(start, end + 40))
       .split(/[\n.!?;]/u)
       .find((part) => daysNear.test(part) || weeksNear.test(part)) ?? '';
   const days = daysNear.exec(near);
