@@ -24,6 +24,7 @@ export type { CaseObservation } from './measured-types';
 export { liftPhotoRead } from './older-photo-types';
 export { liftTypedCodes } from './older-typed-codes';
 export { type PartTag, type Proposal, partsToTag, proposalsOf, tagPart, tagsOf } from './part-tags';
+export { photoNotes } from './photo-notes';
 export { sameData } from './same-data';
 export { saysLittle } from './says-little';
 export { ofPage, withSentPhotos } from './sent-photos';

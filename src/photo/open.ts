@@ -22,6 +22,8 @@ export type DecodePhoto<I extends PixelImage> = (
 export interface OpenedPhoto<I extends PixelImage = PixelImage> {
   image: I;
   scale: number;
+  /** The file, for what it tells beside its pixels. */
+  bytes: Uint8Array;
 }
 
 /** Bytes → pixels, or why there are none; `where` names the photo in problems. What is refused here is never decoded. */
@@ -44,7 +46,7 @@ export async function openPhoto<I extends PixelImage>(
     const remedy = 'Load or save the photo again, or ask the seller for it again.';
     return fail({ code: 'photo-damaged', where, what, remedy });
   }
-  return succeed({ image, scale: Math.max(width, height) / Math.max(image.width, image.height) });
+  return succeed({ image, bytes, scale: Math.max(width, height) / Math.max(image.width, image.height) });
 }
 
 /** The share of both sides that leaves at most so many pixels. */

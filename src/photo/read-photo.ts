@@ -1,6 +1,7 @@
 import type { Problem, Result } from '../problem';
 import type { Observation } from './observation-types';
 import { observe } from './observe';
+import { observeFile } from './observe-file';
 import { leastSide, tooSmall } from './open';
 import { type PhotoRead, printedIn } from './read-types';
 import { type ReadingCopy, readingCopy } from './reading-copy';
@@ -19,11 +20,15 @@ export interface PhotoToRead {
  */
 export type PhotoReader = (photo: PhotoToRead) => Promise<Result<Observation[]>>;
 
-/** One photo: what the readers see in it, then what the observers measure, who are told the print that was read. */
+/**
+ * One photo: what the readers see in it, then what the observers measure, who are told the print that was read, and what
+ * its file tells.
+ */
 export async function readPhoto(
   pixels: PixelImage,
   photoId: string,
   readers: readonly PhotoReader[],
+  file: Uint8Array = new Uint8Array(),
 ): Promise<PhotoRead> {
   const { width, height } = pixels;
   const unread = (problem: Problem): PhotoRead => ({ state: 'unread', photoId, problem });
@@ -38,7 +43,7 @@ export async function readPhoto(
     }
     const read: PhotoRead = { state: 'read', photoId, width, height, observations };
     const context = { photoId, grey: copy.grey, printed: printedIn(read) };
-    return { ...read, observations: [...observations, ...observe(pixels, context)] };
+    return { ...read, observations: [...observations, ...observe(pixels, context), ...observeFile(file, photoId)] };
   } finally {
     copy.letGo();
   }

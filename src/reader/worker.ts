@@ -1,7 +1,7 @@
 import './page/plain-validation';
 import { fromBase64 } from '../message/bytes';
 import type { PhotoView } from '../message/protocol';
-import { openPhoto, readPhoto, release } from '../photo';
+import { type OpenedPhoto, openPhoto, readPhoto, release } from '../photo';
 import type { Adjustment } from '../photo/adjustment-types';
 import { fail, type Problem, type Result, succeed } from '../problem';
 import { closerSide, glanceAt, glanceSide, type StampEngines, stampLinesOf, stampReader } from '../stamp';
@@ -65,21 +65,21 @@ async function readBytes({ photoId, base64, adjustment }: ReadRequest): Promise<
   if (!opened.ok) return opened;
   if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
   try {
-    return succeed(await readDecoded(opened.value.image, photoId, adjustment, (await engines).engines));
+    return succeed(await readDecoded(opened.value, photoId, adjustment, (await engines).engines));
   } finally {
     releaseImage(opened.value.image);
   }
 }
 
 async function readDecoded(
-  whole: ImageData,
+  { image: whole, bytes }: OpenedPhoto<ImageData>,
   photoId: string,
   adjustment: Adjustment,
   recognisers: StampEngines,
 ): Promise<PhotoView> {
   const isWhole = adjustment.turn === 0 && !adjustment.invert && adjustment.crop === null;
   const part = isWhole ? undefined : adjustImage(whole, adjustment);
-  const read = await readPhoto(whole, photoId, [stampReader(recognisers, part)]);
+  const read = await readPhoto(whole, photoId, [stampReader(recognisers, part)], bytes);
   if (part) release(part.image.data);
   // Only now: a canvas beside the pixels and what the nets make of them would be the most that reading needs.
   const canvas = toCanvas(whole);

@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
+import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Market, startMarket } from '../market/server';
 import { overTheEdge, violations } from './axe';
@@ -83,13 +84,18 @@ describe('photos that the seller sent', () => {
     await kept.locator('input[type=file]').setInputFiles({
       name: 'mine.jpg',
       mimeType: 'image/jpeg',
-      buffer: photo('clear-02.jpg'),
+      // As a phone writes it.
+      buffer: await sharp(photo('clear-02.jpg'))
+        .withExif({ IFD0: { Model: 'Pellevoir P 30' }, IFD2: { DateTimeOriginal: '2025:03:04 10:11:12' } })
+        .jpeg()
+        .toBuffer(),
     });
     await sent.filter({ hasText: 'taken by you' }).waitFor({ timeout: 120_000 });
     await keepsToItsRules(kept, 'case');
     await kept.getByRole('link', { name: 'Dossier' }).click();
     await kept.getByRole('heading', { name: 'Photos that were sent' }).waitFor();
     expect(await kept.locator('.sent-photos img').count()).toBe(2);
+    await kept.getByText('taken on 4 March 2025, as the file says').waitFor();
     await keepsToItsRules(kept, 'dossier');
     await kept.close();
   }, 240_000);

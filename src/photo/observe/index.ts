@@ -13,7 +13,14 @@ import { watermark } from './watermark';
 export const all = [size, sharpness, ground, margin, hash, screenBars, watermark] as const;
 const observers: readonly Observer[] = all;
 /** All that may be seen in a photo: by observers, by readers of other folders, and by hand. Each is named in every language. */
-export type Seen = (typeof all)[number]['gives'][number] | 'print' | 'stamp-line' | 'code' | 'shows-part';
+export type Seen =
+  | (typeof all)[number]['gives'][number]
+  | 'print'
+  | 'stamp-line'
+  | 'code'
+  | 'shows-part'
+  | 'taken-at'
+  | 'camera';
 
 /** Those that look at no pixel: size and print, as a case keeps them, are enough. */
 export const observersOfPrint: readonly Observer[] = [size, screenBars, watermark];

@@ -8,6 +8,7 @@ import { Corrections } from '../parts/Corrections';
 import { Head } from '../parts/Head';
 import { LotChoice } from '../parts/LotChoice';
 import { Marks } from '../parts/Marks';
+import { PhotoNotes } from '../parts/PhotoNotes';
 import { pictureOfLine } from '../pictures';
 import { SentPhotos } from '../sent/SentPhotos';
 import { TimeAxis } from '../TimeAxis';
@@ -57,6 +58,7 @@ export const DossierDocument = ({ dossier }: { dossier: Dossier }) => {
             <DossierStamps dossier={dossier} />
             <DossierMeasured measured={dossier.measured} />
             <DossierSentPhotos sent={dossier.sent} />
+            <PhotoNotes kase={kase} />
             {kase.reasoning && <TimeAxis evidence={kase.evidence} reasoning={kase.reasoning} tableShown />}
             <Marks kase={kase} />
           </div>

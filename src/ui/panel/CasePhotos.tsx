@@ -9,6 +9,7 @@ import { numberOf } from '../number-of';
 import type { ByHand } from '../parts/by-hand';
 import { Fold, goToPart } from '../parts/Fold';
 import { LookByHand } from '../parts/LookByHand';
+import { PhotoNotes } from '../parts/PhotoNotes';
 import { PhotoStrip } from '../parts/PhotoStrip';
 import { wantedOf } from './correcting';
 import type { Session } from './session';
@@ -99,6 +100,7 @@ export function CasePhotos({ kase, state, session, byHand, looking, open = isBus
           onMeasure={() => looking.setMeasured(true)}
         />
       )}
+      <PhotoNotes kase={kase} />
       {adding}
     </Fold>
   );

@@ -14,6 +14,7 @@ import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
 import { partTagStrings } from './part-tags';
+import { photoNoteStrings } from './photo-notes';
 import { sentStrings } from './sent';
 import { startStrings } from './start';
 import { takeStrings } from './take';
@@ -256,6 +257,7 @@ export const screens: ScreenWords = {
   bench: benchStrings,
   sent: sentStrings,
   partTags: partTagStrings,
+  photoNotes: photoNoteStrings,
   changes: changesStrings,
   parts: fileParts,
   claims: {

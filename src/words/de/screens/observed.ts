@@ -38,5 +38,7 @@ export const observedStrings: ScreenWords['observed'] = {
     'stamp-line': 'Geprägte Zeile',
     code: 'Code',
     'shows-part': 'Teil, den es zeigt',
+    'taken-at': 'Aufgenommen, nach der Uhr der Kamera, laut Datei',
+    camera: 'Kamera, laut Datei',
   },
 };

@@ -16,6 +16,7 @@ import { messageStrings } from './message';
 import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
 import { partTagStrings } from './part-tags';
+import { photoNoteStrings } from './photo-notes';
 import { sentStrings } from './sent';
 import { startStrings } from './start';
 import { takeStrings } from './take';
@@ -244,6 +245,7 @@ export const screens = {
   bench: benchStrings,
   sent: sentStrings,
   partTags: partTagStrings,
+  photoNotes: photoNoteStrings,
   changes: changesStrings,
   parts: fileParts,
   claims: {

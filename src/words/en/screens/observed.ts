@@ -38,5 +38,7 @@ export const observedStrings = {
     'stamp-line': 'Stamped line',
     code: 'Code',
     'shows-part': 'Part that it shows',
+    'taken-at': 'Taken, by the camera’s clock, as the file says',
+    camera: 'Camera, as the file says',
   } satisfies Record<Seen, string>,
 } as const;
