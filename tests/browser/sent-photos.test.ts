@@ -64,8 +64,22 @@ describe('photos that the seller sent', () => {
     await keepsToItsRules(panel, 'panel');
   }, 180_000);
 
+  it('are said to show parts of the piece, by one key each', async () => {
+    const photo = panel.getByRole('button', { name: 'Look at photo 1 by hand' });
+    await photo.focus();
+    await panel.keyboard.press('7');
+    const item = panel.locator('.photo-strip li').filter({ hasText: 'shows the inside' });
+    await item.waitFor();
+    await photo.click();
+    const stamp = panel.locator('[data-part-tag=stamp]');
+    await panel.keyboard.press('0');
+    await expect.poll(() => stamp.getAttribute('aria-pressed')).toBe('true');
+    await keepsToItsRules(panel, 'tags');
+    await stamp.click();
+    await expect.poll(() => stamp.getAttribute('aria-pressed')).toBe('false');
+  }, 60_000);
+
   it('lie on the bench as any other photo', async () => {
-    await panel.getByRole('button', { name: 'Look at photo 1 by hand' }).click();
     await panel.getByRole('button', { name: 'Measure on this photo' }).click();
     await panel.locator('.bench-stage').waitFor();
     await panel.getByRole('button', { name: 'Back to reading' }).click();
