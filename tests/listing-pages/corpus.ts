@@ -6,6 +6,7 @@ import { kinds } from './techniques/kinds';
 import { looks } from './techniques/looks';
 import { moreEdges } from './techniques/more-edges';
 import { notations } from './techniques/notations';
+import { photoEdges } from './techniques/photo-edges';
 import { photos } from './techniques/photos';
 import { prices } from './techniques/prices';
 import { state } from './techniques/state';
@@ -23,6 +24,7 @@ export const corpus: Record<string, Record<string, TechniquePage>> = {
   looks,
   notations,
   photos,
+  'photo-edges': photoEdges,
   prices,
   which,
   kinds,

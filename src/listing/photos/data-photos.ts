@@ -1,16 +1,12 @@
 import { webAddress } from '../page/address';
 import { type Item, type ItemValue, isItem, textOf, valuesOf, wordsOf } from '../structured/item';
 import type { HeadTags } from '../structured/open-graph';
+import { pixels } from './image-sources';
 import { isPlaceholder, namesNoPhoto } from './not-photo';
 import type { PhotoSet, PhotoSource } from './photo-set';
 
-const pixels = (text: string | null): number | null => {
-  const value = Number.parseInt(text ?? '', 10);
-  return value > 0 && value < 100_000 ? value : null;
-};
-
 function sourceOf(value: ItemValue, base: string): { source: PhotoSource; alt: string } | null {
-  const address = isItem(value) ? (textOf(value, 'contentUrl', 'url') ?? value.id) : String(value).trim();
+  const address = isItem(value) ? (textOf(value, 'contentUrl', 'url') ?? value.id) : String(value);
   const absolute = webAddress(address, base);
   if (absolute === null || isPlaceholder(absolute) || namesNoPhoto(absolute, null)) return null;
   const size = isItem(value)

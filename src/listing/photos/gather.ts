@@ -5,7 +5,15 @@ import { attribute, attributeText, closest, selectSome, tagOf, textContent } fro
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
 import type { PageNote } from '../types';
-import { addressesInJson, fromAttribute, longValue, namesOf, sourcesOfImage, sourcesOfLink } from './image-sources';
+import {
+  addressesInJson,
+  fromAttribute,
+  longValue,
+  namesOf,
+  pixels,
+  sourcesOfImage,
+  sourcesOfLink,
+} from './image-sources';
 import { isMadeByPage, madePhoto, mostMade } from './made-by-page';
 import { isIconSized, isPlaceholder, namesNoPhoto } from './not-photo';
 import type { PhotoSet, PhotoSource } from './photo-set';
@@ -15,15 +23,10 @@ export interface PhotoPage {
   area: Area;
   otherPage: OtherPage;
   /** Addresses that several pictures show while their own wait in an attribute: stand-ins. */
-  standIns?: ReadonlySet<string>;
+  standIns?: ReadonlySet<string | null>;
   base: string;
   slices: Slices;
 }
-
-const number = (element: Element, name: string): number | null => {
-  const value = Number.parseInt(attributeText(element, name), 10);
-  return value > 0 ? value : null;
-};
 
 /** Adds the photos that the listing's area shows, in the page's order. Returns what could not be addressed. */
 export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet): Promise<PageNote[]> {
@@ -53,13 +56,13 @@ export async function gatherSeenPhotos(given: PhotoPage, photos: PhotoSet): Prom
     : [];
 }
 
-async function findStandIns({ snapshot, base, slices }: PhotoPage): Promise<ReadonlySet<string>> {
-  const seen = new Map<string, number>();
+async function findStandIns({ snapshot, base, slices }: PhotoPage): Promise<ReadonlySet<string | null>> {
+  const seen = new Map<string | null, number>();
   for (const { element, tag } of snapshot.elements) {
     if (slices.due) await slices.rest();
     if (tag !== 'img' || !namesOf(element, slices).some((name) => /^data-.*src/.test(name))) continue;
     const address = webAddress(attribute(element, 'src'), base);
-    if (address !== null) seen.set(address, (seen.get(address) ?? 0) + 1);
+    seen.set(address, (seen.get(address) ?? 0) + 1);
   }
   return new Set([...seen].filter(([, count]) => count > 1).map(([address]) => address));
 }
@@ -77,9 +80,9 @@ function addImage(image: Element, page: PhotoPage, photos: PhotoSet): void {
   if (!first || namesNoPhoto(first.address, image)) return;
   const known = sources.some((source) => photos.has(source.address));
   if (!known) {
-    const best = Math.max(0, ...sources.map((source) => source.width ?? 0));
-    const icon = isIconSized(number(image, 'width'), number(image, 'height')) && best <= 64 && sources.length < 2;
-    if (icon || linksElsewhere(image, page)) return;
+    const icon = isIconSized(pixels(attribute(image, 'width')), pixels(attribute(image, 'height')));
+    const other = sources.length > 1 || (first.width !== null && first.width > 64);
+    if ((icon && !other) || linksElsewhere(image, page)) return;
   }
   photos.add(sources, 'visible', attribute(image, 'alt') ?? attributeText(image, 'title'));
   for (const name of namesOf(image, page.slices)) addJson(image, name, page, photos);
@@ -90,9 +93,9 @@ const mostInNoscript = 60;
 
 /** A picture for readers without scripts: parsed into an inert document where the browser kept it as text. */
 function addNoscript(noscript: Element, page: PhotoPage, photos: PhotoSet): void {
-  const text = textContent(noscript).slice(0, maxNoscript + 1);
+  const text = textContent(noscript);
   const inner = selectSome(noscript, 'img', mostInNoscript);
-  if (inner.length > 0 || !/<img\b/i.test(text)) {
+  if (!/<img\b/i.test(text)) {
     for (const image of inner) addImage(image, page, photos);
     return;
   }
@@ -104,29 +107,25 @@ function addNoscript(noscript: Element, page: PhotoPage, photos: PhotoSet): void
 
 function addLink(link: Element, page: PhotoPage, photos: PhotoSet): void {
   const sources = sourcesOfLink(link, page.base, page.slices).filter((source) => !namesNoPhoto(source.address, link));
-  if (sources.length > 0 && selectSome(link, 'img', 1).length === 0)
-    photos.add(sources, 'visible', attributeText(link, 'title'));
+  if (selectSome(link, 'img', 1).length === 0) photos.add(sources, 'visible', attributeText(link, 'title'));
 }
 
 const galleryName = /gallery|carousel|slide|swiper|photo|image|picture|zoom|media|galerie|bilder|foto/i;
 
 /** Pictures set as a background of a gallery's parts, and galleries kept as JSON in an attribute. */
 function addBackground(element: Element, page: PhotoPage, photos: PhotoSet): void {
-  const style = attributeText(element, 'style');
-  if (style.includes('url(')) {
-    const name = `${attributeText(element, 'class')} ${attributeText(element, 'id')} ${attributeText(element, 'role')}`;
-    const address = webAddress(/background(?:-image)?\s*:[^;]*url\(\s*["']?([^"')]+)/i.exec(style)?.[1], page.base);
-    if (
-      address !== null &&
-      (galleryName.test(name) || attribute(element, 'role') === 'img') &&
-      !namesNoPhoto(address, element) &&
-      !isPlaceholder(address) &&
-      !linksElsewhere(element, page)
-    )
-      photos.add([{ address, width: null, height: null }], 'visible', attributeText(element, 'aria-label'));
-  }
+  const style = /background(?:-image)?\s*:[^;]*url\(\s*["']?([^"')]+)/i.exec(attributeText(element, 'style'));
+  const address = webAddress(style?.[1], page.base);
+  if (
+    address !== null &&
+    (galleryName.test(['class', 'id', 'role'].map((name) => attributeText(element, name)).join(' ')) ||
+      attribute(element, 'role') === 'img') &&
+    !namesNoPhoto(address, element) &&
+    !isPlaceholder(address) &&
+    !linksElsewhere(element, page)
+  )
+    photos.add([{ address, width: null, height: null }], 'visible', attributeText(element, 'aria-label'));
   for (const name of namesOf(element, page.slices)) {
-    if (!name.startsWith('data-') && !name.startsWith(':')) continue;
     addJson(element, name, page, photos);
     if (
       /^data-(zoom|large|full|src|original|hi-?res|big)/i.test(name) &&
@@ -135,7 +134,7 @@ function addBackground(element: Element, page: PhotoPage, photos: PhotoSet): voi
       const sources = fromAttribute(name, longValue(element, name, page.slices), page.base).filter(
         (one) => !namesNoPhoto(one.address, element),
       );
-      if (sources.length > 0 && !linksElsewhere(element, page)) photos.add(sources, 'visible', '');
+      if (!linksElsewhere(element, page)) photos.add(sources, 'visible', '');
     }
   }
 }

@@ -55,12 +55,12 @@ export function widthFromAddress(address: string): { width: number; exact: boole
     const value = Number(url.searchParams.get(name));
     if (value >= 16 && value <= 20_000) return { width: value, exact: true };
   }
-  for (const token of sizeTokens.slice(0, 7)) {
+  for (const token of sizeTokens) {
     const value = Number(token.exec(url.pathname)?.[1]);
-    if (value >= 16 && value <= 20_000) return { width: value, exact: true };
+    if (value >= 16) return { width: value, exact: true };
   }
   const words = [...`${url.pathname}${url.search}`.matchAll(sizeWords)].map(
-    (match) => wordRank[(match[2] as string).toLowerCase()] ?? 0,
+    (match) => wordRank[(match[2] as string).toLowerCase()] as number,
   );
   return words.length > 0 ? { width: Math.max(...words), exact: false } : null;
 }

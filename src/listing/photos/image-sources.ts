@@ -21,14 +21,15 @@ const sourceAttribute =
   /^data-.*(src|srcset|original|lazy|zoom|large|full|hi-?res|image|img|photo|magnif|big|url|url-?\d*)/i;
 const notSourceAttribute = /thumb|avatar|seller|logo|track|link|href|page|placeholder|fallback|error/i;
 
-const wholeNumber = (text: string | null): number | null => {
-  const value = Number.parseInt(text ?? '', 10);
+/** Pixels as a page or its data writes them; null for what is none, and for what no picture has. */
+export const pixels = (said: unknown): number | null => {
+  const value = Number.parseInt(String(said), 10);
   return value > 0 && value < 100_000 ? value : null;
 };
 
 const naturalSize = (element: Element): { width: number | null; height: number | null } => ({
-  width: wholeNumber(String(property<number | undefined>(element, 'naturalWidth') ?? '')),
-  height: wholeNumber(String(property<number | undefined>(element, 'naturalHeight') ?? '')),
+  width: pixels(property(element, 'naturalWidth')),
+  height: pixels(property(element, 'naturalHeight')),
 });
 
 /** Most attributes of one element that are gone through. */
@@ -62,17 +63,15 @@ function fromSrcset(value: string, base: string, shownWidth: number | null): Pho
 /** All that one image element, its `picture`, its link and its data attributes offer as addresses. */
 export function sourcesOfImage(image: Element, base: string, slices: Slices): PhotoSource[] {
   const found: PhotoSource[] = [];
-  const shownWidth = wholeNumber(attribute(image, 'width'));
+  const shownWidth = pixels(attribute(image, 'width'));
   const natural = naturalSize(image);
   const add = (address: string | null, size: { width: number | null; height: number | null }) => {
     const absolute = webAddress(address, base);
     if (absolute !== null && !isPlaceholder(absolute)) found.push({ address: absolute, ...size });
   };
   for (const name of namesOf(image, slices)) {
-    if (name !== 'srcset' && name !== 'longdesc' && !name.startsWith('data-')) continue;
-    const value = longValue(image, name, slices);
-    if (name.endsWith('srcset')) found.push(...fromSrcset(value, base, shownWidth));
-    else found.push(...fromAttribute(name, value, base));
+    if (name.endsWith('srcset')) found.push(...fromSrcset(longValue(image, name, slices), base, shownWidth));
+    else if (name.startsWith('data-')) found.push(...fromAttribute(name, longValue(image, name, slices), base));
   }
   // After the attributes, which hold the larger picture where nothing tells the sizes.
   add(attribute(image, 'src'), natural);
@@ -99,7 +98,7 @@ export function sourcesOfLink(link: Element, base: string, slices: Slices): Phot
   const href = webAddress(attribute(link, 'href'), base);
   const own = href !== null && imageFile.test(href) ? [{ address: href, width: null, height: null }] : [];
   const size = {
-    width: wholeNumber(attribute(link, 'data-pswp-width') ?? attribute(link, 'data-width')),
+    width: pixels(attribute(link, 'data-pswp-width') ?? attribute(link, 'data-width')),
     height: null,
   };
   const sized = own.map((source) => ({ ...source, width: size.width, zoom: true }));
@@ -137,13 +136,13 @@ const maxJsonParts = 500;
 export function addressesInJson(text: string, base: string): { sizes: PhotoSource[]; values: PhotoSource[] } {
   const found = { sizes: [] as PhotoSource[], values: [] as PhotoSource[] };
   const stack: JsonValue[] = readTolerantJson(text, 16).reverse();
-  for (let parts = 0; stack.length > 0 && parts < maxJsonParts; parts += 1) {
+  for (let parts = 0; parts < maxJsonParts; parts += 1) {
     const value = stack.pop();
     if (typeof value === 'string') addJsonAddress(value, null, base, found.values);
-    else if (Array.isArray(value)) stack.push(...value.slice(0, 100).reverse());
     else if (value && typeof value === 'object')
+      // A list is gone through by its numbers.
       for (const key of Object.keys(value).slice(0, 100).reverse()) {
-        const inner = value[key];
+        const inner = (value as Record<string, JsonValue>)[key];
         const width = Array.isArray(inner) && typeof inner[0] === 'number' ? inner[0] : null;
         if (imageFile.test(key)) addJsonAddress(key, width, base, found.sizes);
         else if (inner !== undefined && !/thumb|avatar|logo/i.test(key)) stack.push(inner);

@@ -14,8 +14,8 @@ export const isMadeByPage = (image: Element): boolean => attributeText(image, 's
  */
 export function madePhoto(image: Element): PhotoSource | 'no-photo' | 'absent' {
   const address = attributeText(image, 'src');
-  const width = property<number | undefined>(image, 'naturalWidth') ?? 0;
-  const height = property<number | undefined>(image, 'naturalHeight') ?? 0;
+  const width = property<number>(image, 'naturalWidth');
+  const height = property<number>(image, 'naturalHeight');
   if (!/^blob:https?:\/\/[^\s]{1,300}$/.test(address) || !(width > 0 && height > 0)) return 'absent';
   return Math.min(width, height) >= leastSide ? { address, width, height } : 'no-photo';
 }

@@ -7,11 +7,10 @@ const placeholderName =
 
 /** Whether an address is a stand-in that a script replaces later, or a counter of one pixel. */
 export function isPlaceholder(address: string): boolean {
-  const file =
-    address
-      .replace(/[?#].*/s, '')
-      .split('/')
-      .slice(-1)[0] ?? '';
+  const file = address
+    .replace(/[?#].*/s, '')
+    .split('/')
+    .at(-1) as string;
   return placeholderName.test(file);
 }
 

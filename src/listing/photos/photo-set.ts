@@ -12,16 +12,16 @@ export interface PhotoSource {
 
 interface Photo {
   sources: PhotoSource[];
-  keys: Set<string>;
   origins: Set<Origin>;
   alt: string;
-  order: number;
 }
 
 const maxPhotos = 60;
 const maxSources = 12;
 /** Rank of a version that is named as the large one and tells no size. */
 const zoomRank = 1500;
+/** Rank of one of which nothing is known. */
+const ordinaryRank = 700;
 
 /** Photos of a listing, duplicates merged by address, group and size words. */
 export class PhotoSet {
@@ -35,13 +35,10 @@ export class PhotoSet {
     let photo = keys.map((key) => this.byKey.get(key)).find((known) => known !== undefined);
     if (!photo) {
       if (this.photos.length >= maxPhotos) return;
-      photo = { sources: [], keys: new Set(), origins: new Set(), alt: '', order: this.photos.length };
+      photo = { sources: [], origins: new Set(), alt: '' };
       this.photos.push(photo);
     }
-    for (const key of keys) {
-      this.byKey.set(key, photo);
-      photo.keys.add(key);
-    }
+    for (const key of keys) this.byKey.set(key, photo);
     photo.origins.add(origin);
     if (photo.alt === '') photo.alt = alt.replace(/\s+/g, ' ').trim().slice(0, 300);
     for (const source of sources) addSource(photo, source);
@@ -59,8 +56,8 @@ export class PhotoSet {
   links(): PhotoLink[] {
     return this.photos.map((photo, index) => {
       const ranked = photo.sources
-        .map((source, order) => ({ source, order, rank: rankOf(source) }))
-        .sort((a, b) => b.rank - a.rank || a.order - b.order)
+        .map((source) => ({ source, rank: rankOf(source) }))
+        .sort((a, b) => b.rank - a.rank)
         .map(({ source }) => source);
       const [largest, ...smaller] = ranked as [PhotoSource, ...PhotoSource[]];
       return {
@@ -89,5 +86,6 @@ function rankOf(source: PhotoSource): number {
   const told = widthFromAddress(source.address);
   if (source.width !== null) return source.width;
   if (told?.exact) return told.width;
-  return Math.max(told?.width ?? 700, source.zoom ? zoomRank : 0);
+  const rank = told?.width ?? ordinaryRank;
+  return source.zoom ? Math.max(rank, zoomRank) : rank;
 }

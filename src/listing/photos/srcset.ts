@@ -19,8 +19,8 @@ const float = /^-?(?:\d+(?:\.\d+)?|\.\d+)(?:[eE][-+]?\d+)?$/;
 export function parseSrcset(input: string, most = Number.POSITIVE_INFINITY): SourceCandidate[] {
   const candidates: SourceCandidate[] = [];
   let at = 0;
-  while (at < input.length && candidates.length < most) {
-    while (at < input.length && (space.test(input[at] as string) || input[at] === ',')) at += 1;
+  while (candidates.length < most) {
+    while (/[\t\n\f\r ,]/.test(input.charAt(at))) at += 1;
     if (at >= input.length) break;
     const start = at;
     while (at < input.length && !space.test(input[at] as string)) at += 1;
@@ -46,10 +46,9 @@ function readDescriptors(input: string, from: number): [string[], number] {
   };
   for (; at < input.length; at += 1) {
     const character = input[at] as string;
-    if (inside) {
-      current += character;
-      inside = character !== ')';
-    } else if (character === ',') {
+    // What stands in brackets is no descriptor: the bracket alone refuses it.
+    if (inside) inside = character !== ')';
+    else if (character === ',') {
       finish();
       return [descriptors, at + 1];
     } else if (space.test(character)) finish();

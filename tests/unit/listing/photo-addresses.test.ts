@@ -92,6 +92,8 @@ describe('what stays of an address without its size', () => {
     ['/p/a_1x2.jpg', '/p/a.jpg'],
     ['/p/a_12345x2.jpg', '/p/a.jpg'],
     ['/p/fullness.jpg', '/p/ness.jpg'],
+    ['/p/a.jpg?id=1&x=2', '/p/a.jpg?id=1x=2'],
+    ['/p/a.jpg?id=ß', '/p/a.jpg?id=ss'],
   ])('%s is not %s', (one, other) => {
     expect(photoKey(site + one)).not.toBe(photoKey(site + other));
   });
@@ -113,6 +115,7 @@ describe('what is no photo of the piece', () => {
     for (const name of ['blanket', 'grayling', 'p.jpg?placeholder=1', 'a#blank', 'blank/a.jpg'])
       expect(isPlaceholder(`${site}/p/${name}`), name).toBe(false);
     expect(isPlaceholder(`${site}/p/a.jpg`)).toBe(false);
+    expect(['blank?v=1', 'empty#top'].map((name) => isPlaceholder(`${site}/p/${name}`))).toEqual([true, true]);
   });
 
   it.each([
@@ -120,6 +123,8 @@ describe('what is no photo of the piece', () => {
     ['/a.svg', '', true],
     ['/a.svg?x', '', true],
     ['/a.jpg?logo=1', '', false],
+    ['/logo?v=1', '', true],
+    ['/logo#top', '', true],
     ['/user-pic/a.jpg', '', true],
     ['/iconic.jpg', '', false],
     ['/a.jpg', 'class="seller-logo"', true],
@@ -181,6 +186,8 @@ describe('srcset', () => {
     ['a.jpg 1w 2w', []],
     ['a.jpg 1w 2h 3h', []],
     ['a.jpg 0w', []],
+    ['a.jpg 1w', ['a.jpg 1 -']],
+    ['a.jpg 1h 1w', ['a.jpg 1 -']],
     ['a.jpg 0h 1w', []],
     ['a.jpg 0x', ['a.jpg - 0']],
     ['a.jpg -1x', []],

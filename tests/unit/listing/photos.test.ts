@@ -1,3 +1,4 @@
+import { DOMParser } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { readListing } from '../../../src/listing';
 import { photoKey } from '../../../src/listing/photos/image-size';
@@ -77,6 +78,61 @@ describe('photos', () => {
       const listing = await made(15, 600);
       expect(listing.photos).toHaveLength(12);
       expect(listing.problems.map(({ what }) => what.slice(0, 12))).toEqual(['3 photos are']);
+    });
+  });
+
+  it('joins a picture of two known photos with the one that its first address belongs to', () => {
+    const photos = new PhotoSet();
+    for (const path of ['/p/a.jpg', '/p/b.jpg']) photos.add([source(path)], 'visible', '');
+    photos.add([source('/p/new.jpg'), source('/p/b.png'), source('/p/a.png')], 'microdata', 'both');
+    expect(photos.links().map(({ url, alternatives, alt }) => [url, alternatives.length, alt])).toEqual([
+      [`${site}/p/a.jpg`, 0, ''],
+      [`${site}/p/b.jpg`, 3, 'both'],
+    ]);
+  });
+
+  it('keeps the larger of each side that is told of one address', () => {
+    const sides = (...told: [number | null, number | null][]) => {
+      const photos = new PhotoSet();
+      for (const [width, height] of told)
+        photos.add([{ address: `${site}/p/a.jpg`, width, height }], 'visible', '  the \n front  ');
+      return photos.links().map(({ width, height, alt }) => [width, height, alt]);
+    };
+    expect(sides([100, 50], [80, 70])).toEqual([[100, 70, 'the front']]);
+    expect(sides([null, null], [80, null], [null, 70])).toEqual([[80, 70, 'the front']]);
+    expect(sides([90, null], [null, null])).toEqual([[90, null, 'the front']]);
+  });
+
+  describe('in a text for readers without scripts, which a browser keeps unparsed', () => {
+    const image = (path: string) => `&lt;img src="${path}" alt="kept"&gt;`;
+    const read = async (inside: string) => {
+      const before = Object.getOwnPropertyDescriptor(globalThis, 'DOMParser');
+      Object.defineProperty(globalThis, 'DOMParser', { value: DOMParser, configurable: true });
+      try {
+        const { photos } = await readHtml(`<main><h1>Bag of Ondrasse</h1><p class="price">€5.00</p>${inside}</main>`);
+        return photos.map(({ url, alt }) => `${url.slice(site.length)} ${alt}`);
+      } finally {
+        if (before) Object.defineProperty(globalThis, 'DOMParser', before);
+        else Reflect.deleteProperty(globalThis, 'DOMParser');
+      }
+    };
+    const long = (length: number) => `<noscript>${image('/a.jpg')}${'x'.repeat(length - 29)}</noscript>`;
+
+    it.each<[string, string, string[]]>([
+      ['a picture', `<noscript>${image('/a.jpg')}</noscript>`, ['/a.jpg kept']],
+      ['two', `<noscript>${image('/a.jpg')} ${image('/b.jpg')}</noscript>`, ['/a.jpg kept', '/b.jpg kept']],
+      ['one in a link to another piece', `<a href="/item/9"><noscript>${image('/a.jpg')}</noscript></a>`, []],
+      ['none', '<noscript>&lt;image src="/a.jpg"&gt;</noscript>', []],
+      ['a logo', `<noscript>${image('/logo.jpg')}</noscript>`, []],
+      ['twenty thousand characters', long(20_000), ['/a.jpg kept']],
+      ['one more', long(20_001), []],
+      [
+        'sixty-one pictures',
+        `<noscript>${Array.from({ length: 61 }, (_, at) => image(at < 60 ? '/a.jpg' : '/last.jpg')).join('')}</noscript>`,
+        ['/a.jpg kept'],
+      ],
+    ])('%s', async (_, inside, wanted) => {
+      expect(await read(inside)).toEqual(wanted);
     });
   });
 
