@@ -83,11 +83,7 @@ export function propose<T>(field: Field<T>, value: T | null | undefined, from: P
   else if (known.confidence < candidate.confidence) Object.assign(known, candidate);
 }
 
-export const sameValue = (a: unknown, b: unknown): boolean => {
-  if (a === b) return true;
-  if (typeof a !== typeof b || typeof a === 'string') return false;
-  return JSON.stringify(a) === JSON.stringify(b);
-};
+export const sameValue = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** The likeliest text of a field; empty where it has none. */
 export const likeliest = ([best]: Field<string>): string => best?.value ?? '';
@@ -97,11 +93,7 @@ const maxCandidates = 12;
 /** Every field's candidates best first (the order of reading among equals), at most twelve each. */
 export function settleDraft(draft: Draft): Draft {
   const settle = <T>(field: Field<T>): Field<T> =>
-    field
-      .map((candidate, index) => ({ candidate, index }))
-      .sort((a, b) => b.candidate.confidence - a.candidate.confidence || a.index - b.index)
-      .slice(0, maxCandidates)
-      .map(({ candidate }) => candidate);
+    [...field].sort((a, b) => b.confidence - a.confidence).slice(0, maxCandidates);
   const { seller } = draft;
   return {
     title: settle(draft.title),

@@ -105,12 +105,14 @@ export function pageProblem({ code, where, count, field = 'title' }: PageNote): 
   }
 }
 
+const counted = (count: number, one: string): string => `${count.toLocaleString('en')} ${one}${count === 1 ? '' : 's'}`;
+
 /** What was left out of a page that is larger than the budget of one reading; none when all of it was read. */
 export function cutProblems({ nodesRead, attributes, characters }: PageExtract['cut']): Problem[] {
   const parts = [
     ...(nodesRead === null ? [] : [`what follows its first ${nodesRead.toLocaleString('en')} elements and texts`]),
-    ...(attributes > 0 ? [`${attributes.toLocaleString('en')} attributes`] : []),
-    ...(characters > 0 ? [`${characters.toLocaleString('en')} characters of long texts`] : []),
+    ...(attributes > 0 ? [counted(attributes, 'attribute')] : []),
+    ...(characters > 0 ? [`${counted(characters, 'character')} of long texts`] : []),
   ];
   if (parts.length === 0) return [];
   return [

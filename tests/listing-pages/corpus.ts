@@ -10,6 +10,7 @@ import { photoEdges } from './techniques/photo-edges';
 import { photos } from './techniques/photos';
 import { prices } from './techniques/prices';
 import { state } from './techniques/state';
+import { textEdges } from './techniques/text-edges';
 import { which } from './techniques/which';
 import { words } from './techniques/words';
 
@@ -30,4 +31,5 @@ export const corpus: Record<string, Record<string, TechniquePage>> = {
   kinds,
   state,
   words,
+  'text-edges': textEdges,
 };

@@ -56,6 +56,7 @@ export async function findArea(snapshot: Snapshot, titles: readonly string[], sl
   return { heading, outside };
 }
 
+/** Where nothing is asked for (-1), nothing holds it. */
 export const holds = (snapshot: Snapshot, outer: number, inner: number): boolean =>
   outer <= inner && inner < endAt(snapshot, outer);
 

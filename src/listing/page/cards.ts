@@ -65,7 +65,7 @@ function cardOf(snapshot: Snapshot, link: number, heading: number): number | nul
   let step = link;
   for (let level = 0; level < 6 && step > 0; level += 1) {
     const { pieces, parent, tag } = elements[step] as Snapshot['elements'][number];
-    if (pieces[1] - pieces[0] > maxCardPieces || (heading >= 0 && holds(snapshot, step, heading))) return null;
+    if (pieces[1] - pieces[0] > maxCardPieces || holds(snapshot, step, heading)) return null;
     if (
       siblingsLike(snapshot, step, tag, parent) >= 2 &&
       (holdsImage(snapshot, step) || priceLike.test(visibleText(snapshot, step, { most: maxCardText })))

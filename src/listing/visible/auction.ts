@@ -20,7 +20,7 @@ const reach = 3;
 /** The words before the first amount or digit of a line: its label, when it has one. */
 function labelOf(line: string, price: FoundPrice | undefined): string {
   const end = price ? price.start : line.search(/\d/);
-  const before = (end < 0 ? line : line.slice(0, end)).trim();
+  const before = end < 0 ? line : line.slice(0, end);
   return before !== '' ? before : price ? line.slice(price.end) : '';
 }
 
@@ -36,14 +36,14 @@ function labelledAmounts(lines: readonly string[], hints: ReadHints): Labelled[]
       found.push({
         role,
         price: own ?? null,
-        line: own || /\d/.test(line) ? line : `${line} ${lines[index + 1] ?? ''}`,
+        line: own || /\d/.test(line) ? line : lines.slice(index, index + 2).join(' '),
       });
       continue;
     }
     const below = lines.slice(index + 1, index + 1 + reach).map((one) => ({ one, price: parsePrices(one, hints)[0] }));
-    const first = below.findIndex(({ one, price }) => price !== undefined || auctionRole(labelOf(one, price)) !== null);
-    const price = below[first]?.price;
-    if (price && price.words.length * 2 >= (below[first]?.one ?? '').length) found.push({ role, price, line });
+    const first = below.find(({ one, price }) => price !== undefined || auctionRole(labelOf(one, price)) !== null);
+    if (first?.price && first.price.words.length * 2 >= first.one.length)
+      found.push({ role, price: first.price, line });
   }
   return found;
 }
@@ -63,7 +63,7 @@ const kinds: Partial<Record<AuctionRole, Price['kind']>> = {
 export function readAuction(lines: readonly string[], draft: Draft, hints: ReadHints): boolean {
   const found = labelledAmounts(lines, hints);
   const says = (role: AuctionRole) => found.filter((one) => one.role === role);
-  const [bid] = says('bid').filter(({ price }) => price !== null);
+  const [bid] = says('bid');
   const isAuction =
     draft.bids.length > 0 ||
     says('next-bid').length + says('start').length + says('own-bid').length > 0 ||

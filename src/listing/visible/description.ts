@@ -6,7 +6,7 @@ import type { Area } from '../page/area';
 import { holds } from '../page/area';
 import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
-import { endAt, parentAt, type Snapshot, tagAt } from '../page/snapshot';
+import { endAt, type PageElement, parentAt, type Snapshot, tagAt } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
 import { plainText } from '../structured/entities';
 import { type HeadTags, headTag } from '../structured/open-graph';
@@ -14,6 +14,8 @@ import { type HeadTags, headTag } from '../structured/open-graph';
 const descriptionName =
   /(^|[\s_-])(item-?|product-?|listing-?|ad-?|article-?)?(description|beschreibung|descrizione|descripcion|beschrijving|omschrijving|setsumei)($|[\s_-])/i;
 const limit = 20_000;
+/** So much is read for it: a piece of the page may end beyond. */
+const mostRead = 24_000;
 const maxLabel = 60;
 /** Where the longest run of prose is looked for in one element. */
 const maxSearched = 100_000;
@@ -30,7 +32,7 @@ export async function readDescriptions(
   slices: Slices,
 ): Promise<void> {
   const named = longest(snapshot, area, await namedBlocks(snapshot, area, slices));
-  if (named) proposeBlock(snapshot, area, named.index, 0.74, draft);
+  if (named) proposeBlock(snapshot, area, named.index, draft);
   await slices.rest();
   const under = await underHeading(snapshot, area, slices);
   await slices.rest();
@@ -52,17 +54,16 @@ export async function readDescriptions(
   if (meta) propose(draft.description, plainText(meta), { origin: 'meta', where: 'description', confidence: 0.35 });
 }
 
-function proposeBlock(snapshot: Snapshot, area: Area, index: number, confidence: number, draft: Draft): void {
-  const element = snapshot.elements[index];
-  if (!element) return;
-  const text = withoutOwnLabel(visibleText(snapshot, index, { outside: area.outside, most: limit * 1.2 }));
-  propose(draft.description, text.slice(0, limit), { origin: 'visible', where: pathOf(element.element), confidence });
+function proposeBlock(snapshot: Snapshot, area: Area, index: number, draft: Draft): void {
+  const { element } = snapshot.elements[index] as PageElement;
+  const text = withoutOwnLabel(visibleText(snapshot, index, { outside: area.outside, most: mostRead }));
+  propose(draft.description, text.slice(0, limit), { origin: 'visible', where: pathOf(element), confidence: 0.74 });
 }
 
 /** "Description\nA bag…" without its first line. */
 function withoutOwnLabel(text: string): string {
   const end = text.indexOf('\n');
-  return end > 0 && saysDescription(text.slice(0, end)) ? text.slice(end + 1).trim() : text;
+  return saysDescription(text.slice(0, end)) ? text.slice(end) : text;
 }
 
 async function namedBlocks(snapshot: Snapshot, area: Area, slices: Slices): Promise<number[]> {
@@ -71,8 +72,7 @@ async function namedBlocks(snapshot: Snapshot, area: Area, slices: Slices): Prom
     if ((index & 127) === 0 && slices.due) await slices.rest();
     if (shown !== 'shown' || area.outside[index] === 1 || tag === 'body' || tag === 'html' || tag === 'main') continue;
     const name = `${attributeText(element, 'class')} ${attributeText(element, 'id')} ${attributeText(element, 'data-testid')} ${attributeText(element, 'itemprop')}`;
-    if (descriptionName.test(name.slice(0, 300)) && !(area.heading >= 0 && holds(snapshot, index, area.heading)))
-      blocks.push(index);
+    if (descriptionName.test(name.slice(0, 300)) && !holds(snapshot, index, area.heading)) blocks.push(index);
   }
   return blocks;
 }
@@ -92,7 +92,7 @@ async function underHeading(
   area: Area,
   slices: Slices,
 ): Promise<{ text: string; where: string } | null> {
-  const { elements, pieces } = snapshot;
+  const { elements } = snapshot;
   for (const [index, { tag, element, shown, pieces: own, parent }] of elements.entries()) {
     if (shown !== 'shown' || area.outside[index] === 1 || own[1] - own[0] > 8 || !isHeading.test(tag)) continue;
     if (slices.due) await slices.rest();
@@ -101,10 +101,10 @@ async function underHeading(
     for (let level = 0; level < 3 && holder > 0; level += 1) {
       const end = elements[holder]?.pieces[1] ?? own[1];
       const stop = nextHeading(snapshot, endAt(snapshot, index), endAt(snapshot, holder), tag);
-      const to = stop === null ? end : (elements[stop]?.pieces[0] ?? end);
-      const text = joinPieces(snapshot, own[1], Math.min(to, pieces.length), {
+      const to = elements[stop ?? -1]?.pieces[0] ?? end;
+      const text = joinPieces(snapshot, own[1], to, {
         outside: area.outside,
-        most: limit * 1.2,
+        most: mostRead,
       });
       if (text.length >= 15) return { text, where: `after ${pathOf(element)}` };
       holder = parentAt(snapshot, holder);
@@ -132,18 +132,17 @@ async function proseRun(
   for (const [index, piece] of snapshot.pieces.entries()) {
     if ((index & 127) === 0 && slices.due) await slices.rest();
     if (piece.shown !== 'shown' || piece.text.length < 25 || area.outside[piece.at] === 1) continue;
-    const element = elements[piece.at];
-    if (!element || /^(a|button|option|label|h[1-6])$/.test(element.tag)) continue;
-    const block = /^(p|span|b|strong|em|i|font|li)$/.test(element.tag) ? element.parent : piece.at;
+    const { tag, parent } = elements[piece.at] as PageElement;
+    if (/^(a|button|option|label|h[1-6])$/.test(tag)) continue;
+    const block = /^(p|span|b|strong|em|i|font|li)$/.test(tag) ? parent : piece.at;
     holders.set(block, (holders.get(block) ?? 0) + piece.text.length);
   }
   let best: { text: string; where: string } | null = null;
   for (const [holder] of [...holders].sort((a, b) => b[1] - a[1]).slice(0, 12)) {
-    const element = elements[holder];
-    if (!element) continue;
+    const { element } = elements[holder] as PageElement;
     if (slices.due) await slices.rest();
     for (const text of runsOf(visibleText(snapshot, holder, { outside: area.outside, most: maxSearched })))
-      if (text.length >= 40 && text.length > (best?.text.length ?? 0)) best = { text, where: pathOf(element.element) };
+      if (text.length >= 40 && !(best && text.length <= best.text.length)) best = { text, where: pathOf(element) };
   }
   return best;
 }
@@ -156,5 +155,5 @@ function runsOf(text: string): string[] {
     if (isProse && splitLabelled(line) === null) runs.at(-1)?.push(line);
     else runs.push([]);
   }
-  return runs.map((run) => run.join('\n')).filter((run) => run !== '');
+  return runs.map((run) => run.join('\n'));
 }

@@ -1,5 +1,5 @@
 import type { PriceHints } from '../../text/currency';
-import { type Label, labelOf } from '../../text/label';
+import { labelOf } from '../../text/label';
 import { parseMeasures } from '../../text/measure';
 import { parsePrices } from '../../text/price';
 import { readCount } from '../../text/said-number';
@@ -12,22 +12,12 @@ export interface ReadHints extends PriceHints {
   now: string;
 }
 
-const short = (text: string, limit = 120): string => text.replace(/\s+/g, ' ').trim().slice(0, limit);
-
-/**
- * Reads the value beside a label ("Brand", "Zustand", "素材") into the field that the label names. Labels that name no
- * field are left; the return value says whether one was read.
- */
-export function readLabelled(
-  name: string,
-  value: string,
-  draft: Draft,
-  from: Provenance,
-  hints: ReadHints,
-): Label | null {
+/** Reads the value beside a label ("Brand", "Zustand", "素材") into the field that the label names; other labels are left. */
+export function readLabelled(name: string, value: string, draft: Draft, from: Provenance, hints: ReadHints): void {
   const label = labelOf(name);
-  const text = short(value, 400);
-  if (label === null || text === '') return null;
+  const text = value.replace(/\s+/g, ' ').trim().slice(0, 400);
+  // The heads of a table's columns stand side by side as a name and its value do.
+  if (labelOf(text) !== null) return;
   const language = hints.language ?? null;
   switch (label) {
     case 'maker':
@@ -87,11 +77,7 @@ export function readLabelled(
     case 'price':
       for (const { price, words, caveats } of parsePrices(text, hints).slice(0, 3))
         propose(draft.price, price, { ...from, caveats: [...(from.caveats ?? []), ...caveats] }, words);
-      break;
-    default:
-      return null;
   }
-  return label;
 }
 
 const firstCount = (text: string): number | null =>
@@ -112,6 +98,6 @@ export function sellerName(text: string): string {
   const [line = ''] = named.split(/[\n|·•★☆]/);
   const badge = traderBehind(line);
   const shown = badge ? line.slice(0, badge.start) : line;
-  const name = before(before(shown, behindName).trimEnd(), sentenceBehind);
+  const name = before(before(shown, behindName), sentenceBehind);
   return name.trim().replace(/[.,;:]$/, '');
 }

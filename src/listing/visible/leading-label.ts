@@ -16,12 +16,7 @@ export function leadingLabel(line: string): { name: string; value: string } | nu
   if (line.length > maxLine) return null;
   const small = line.toLowerCase().replaceAll('\t', ' ');
   const name = leading.find((words) => small.startsWith(`${words} `));
-  const value =
-    name === undefined
-      ? ''
-      : line
-          .slice(name.length + 1)
-          .replace(/^(on|the|le|il|el|am|op)\s/i, '')
-          .trim();
-  return name === undefined || value === '' || /^[:：]/.test(value) ? null : { name, value };
+  if (name === undefined) return null;
+  const value = line.slice(name.length + 1).replace(/^(on|the|le|il|el|am|op)\s/i, '');
+  return /^[:：]/.test(value) ? null : { name, value };
 }

@@ -1,7 +1,7 @@
 import { splitLabelled } from '../../text/label-words';
 import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
-import { endAt, type Snapshot, tagAt } from '../page/snapshot';
+import { endAt, type PageElement, type Snapshot, tagAt } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
 import type { Labelled } from '../types';
 
@@ -30,12 +30,11 @@ export async function findPairs(snapshot: Snapshot, outside: Uint8Array, slices:
   const { elements } = snapshot;
   const pairs = new Map<string, Labelled>();
   const add = (name: string, value: string, at: number) => {
-    const element = elements[at];
-    if (!element || pairs.size >= maxPairs || name === '' || name.length > 60 || value === '' || value.length > 600)
-      return;
-    if (/^[\d\s.,]+$/.test(name) || name.includes('\n')) return;
+    if (pairs.size >= maxPairs || name.length > 60 || value === '' || value.length > 600) return;
+    if (/^[\d\s.,]*$/.test(name) || name.includes('\n')) return;
     const key = `${name}\n${value}`;
-    if (!pairs.has(key)) pairs.set(key, { name, value, origin: 'visible', where: pathOf(element.element), confidence });
+    const where = pathOf((elements[at] as PageElement).element);
+    if (!pairs.has(key)) pairs.set(key, { name, value, origin: 'visible', where, confidence });
   };
   for (const [index, element] of elements.entries()) {
     const { tag, shown, pieces } = element;
@@ -77,16 +76,16 @@ const mayBeName: ReadonlySet<string> = new Set([
 function addRow(snapshot: Snapshot, index: number, add: Add): void {
   const children = shownChildren(snapshot, index);
   const [first, second] = children;
-  const name = first === undefined ? '' : textOf(snapshot, first);
+  const name = textOf(snapshot, first ?? -1);
   const firstTag = tagAt(snapshot, first ?? -1);
   const headed = /^h[2-6]$/.test(firstTag);
-  const named = children.length >= 2 && (children.length <= 4 || headed) && mayBeName.has(firstTag);
-  if (named && second !== undefined && name !== '' && name.length <= 40 && !/[!?]$|[^.]{13}\.$/.test(name))
+  const named = (children.length <= 4 || headed) && mayBeName.has(firstTag);
+  if (second !== undefined && named && name.length <= 40 && !/[!?]$|[^.]{13}\.$/.test(name))
     add(name, textOf(snapshot, second), second);
-  const holder = snapshot.elements[index];
-  if (children.length === 1 && first !== undefined && holder) {
-    const own = joinPieces(snapshot, holder.pieces[0], snapshot.elements[first]?.pieces[0] ?? 0, { most: maxText });
-    if (own !== '' && own.length <= 40) add(own, name, first);
+  if (first !== undefined && second === undefined) {
+    const [from, to] = [index, first].map((at) => (snapshot.elements[at] as PageElement).pieces[0]);
+    const own = joinPieces(snapshot, from as number, to as number, { most: maxText });
+    if (own.length <= 40) add(own, name, first);
   }
   if (children.length > 11) return;
   const text = textOf(snapshot, index);
@@ -102,8 +101,8 @@ const profilePath =
 
 /** A link to a member's page names the seller where nothing else does. */
 function addProfile(snapshot: Snapshot, index: number, add: Add): void {
-  const link = snapshot.elements[index];
-  if (!link || !profilePath.test(attributeText(link.element, 'href'))) return;
-  const [name = ''] = textOf(snapshot, index).split('\n');
+  const { element } = snapshot.elements[index] as PageElement;
+  if (!profilePath.test(attributeText(element, 'href'))) return;
+  const name = textOf(snapshot, index).split('\n')[0] as string;
   if (name.length >= 2 && name.length <= 40) add('seller', name, index);
 }

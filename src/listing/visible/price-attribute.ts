@@ -37,11 +37,12 @@ export function findAttributePrices(
     for (const one of parsePrices(attributeText(element, 'aria-label'), hints).slice(0, 1))
       found.push({ ...one, at, confidence, where: `${where} @aria-label`, alone: true });
     const name = valueAttributes.find((one) => attribute(element, one) !== null);
-    const text = name ? attributeText(element, name).trim() : '';
+    if (name === undefined) continue;
+    const text = attributeText(element, name).trim();
     const currency =
       currencyAttributes.map((one) => attribute(element, one)).find((one) => one !== null) ?? hints.currency ?? null;
-    const price = text === '' ? null : dataPrice(text, currency, 'sale', hints);
-    if (!price || !name) continue;
+    const price = dataPrice(text, currency, 'sale', hints);
+    if (!price) continue;
     const known = [...seen, ...found.map((one) => one.price)];
     found.push({
       ...settleCoins(price.price, text, known),

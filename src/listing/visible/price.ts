@@ -7,7 +7,7 @@ import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
 import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
-import { endAt, parentAt, type Snapshot, type TextPiece } from '../page/snapshot';
+import { endAt, type PageElement, parentAt, type Snapshot, type TextPiece } from '../page/snapshot';
 import { visibleText } from '../page/visible-text';
 
 /** A price as the page shows it. */
@@ -116,8 +116,7 @@ export async function findSeenPrices(
   const headingPiece = snapshot.elements[area.heading]?.pieces[0] ?? 0;
   for (const block of await priceBlocks(snapshot, area.outside, slices)) {
     if (slices.due) await slices.rest();
-    const element = snapshot.elements[block];
-    if (!element) continue;
+    const element = snapshot.elements[block] as PageElement;
     const named = namedPrice(snapshot, block) ?? namedInside(snapshot, block);
     for (const price of pricesOfBlock(snapshot, block, area.outside, hints, named === 'price')) {
       const distance = Math.abs(element.pieces[0] - headingPiece);
@@ -170,9 +169,7 @@ function pricesOfBlock(
   hints: PriceHints,
   isField: boolean,
 ): FoundPrice[] {
-  const element = snapshot.elements[block];
-  if (!element) return [];
-  const [from, to] = element.pieces;
+  const [from, to] = (snapshot.elements[block] as PageElement).pieces;
   const seen = visibleText(snapshot, block, { outside, most: maxPriceText });
   const copies = snapshot.pieces
     .slice(from, to)
@@ -182,7 +179,7 @@ function pricesOfBlock(
   const standsFor = copy.find((one) => digits === '' || digits === digitsOf(one.words));
   const prices = standsFor ? [standsFor] : seenPrices(seen, hints, isField);
   const struckText = struckOf(snapshot, from, to, outside);
-  const struck = struckText === '' ? [] : seenPrices(struckText, hints, isField);
+  const struck = seenPrices(struckText, hints, isField);
   return [...prices, ...struck.map((one) => ({ ...one, price: { ...one.price, kind: 'was' as const } }))];
 }
 
@@ -215,10 +212,7 @@ function struckOf(snapshot: Snapshot, from: number, to: number, outside: Uint8Ar
   const struck = snapshot.pieces
     .slice(from, to)
     .filter((piece) => piece.struck && piece.shown === 'shown' && outside[piece.at] !== 1);
-  return struck
-    .map((piece) => piece.text)
-    .join('')
-    .trim();
+  return struck.map((piece) => piece.text).join('');
 }
 
 /** Puts the likeliest seen prices into the draft. */

@@ -103,7 +103,11 @@ describe('what is said of a page', () => {
       { nodesRead: 60_000, attributes: 0, characters: 0 },
       ['The page is very large. Not read: what follows its first 60,000 elements and texts.'],
     ],
-    [{ nodesRead: null, attributes: 1, characters: 0 }, ['The page is very large. Not read: 1 attributes.']],
+    [{ nodesRead: null, attributes: 1, characters: 0 }, ['The page is very large. Not read: 1 attribute.']],
+    [
+      { nodesRead: null, attributes: 0, characters: 1 },
+      ['The page is very large. Not read: 1 character of long texts.'],
+    ],
     [
       { nodesRead: null, attributes: 0, characters: 1234 },
       ['The page is very large. Not read: 1,234 characters of long texts.'],
