@@ -6,8 +6,8 @@ const known = new WeakMap<object, Map<string, PropertyDescriptor | null>>();
 
 function descriptorOf(node: object, name: string): PropertyDescriptor | null {
   const prototype = Object.getPrototypeOf(node) as object;
-  const names = known.get(prototype) ?? new Map<string, PropertyDescriptor | null>();
-  if (names.size === 0) known.set(prototype, names);
+  let names = known.get(prototype);
+  if (!names) known.set(prototype, (names = new Map()));
   const remembered = names.get(name);
   if (remembered !== undefined) return remembered;
   let found: PropertyDescriptor | null = null;

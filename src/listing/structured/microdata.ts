@@ -73,12 +73,10 @@ export async function readMicrodata(root: ParentNode, slices: Slices): Promise<I
   for (const [index, element] of propertyElements.entries()) {
     if ((index & 7) === 0 && slices.due) await slices.rest();
     if (!hasAttribute(element, 'itemprop') && closest(element, (step) => hasAttribute(step, 'typeof'), false)) continue;
-    const holders = new Set<Element>(referenced.get(element) ?? []);
     const near = closest(element, (step) => hasAttribute(step, 'itemscope'), false);
-    if (near) holders.add(near);
     const inner = items.get(element);
-    for (const holder of holders) {
-      const item = items.get(holder);
+    for (const holder of new Set([...(referenced.get(element) ?? []), near])) {
+      const item = items.get(holder as Element);
       if (!item || (inner && reaches(inner, item))) continue;
       for (const name of splitTokens(attribute(element, 'itemprop') ?? attribute(element, 'property')))
         addValue(item, shortName(name), inner ?? elementValue(element, budget));
