@@ -76,8 +76,11 @@ function codeAt(text: string, start: number): string | null {
 }
 
 /** Whether a code may begin here: with a capital, a digit, or one of these in brackets. */
-const opensCode = (text: string, at: number) =>
-  /^(?:[A-Z0-9]|\([A-Z0-9]\)[A-Z0-9 ]|\[[A-Z0-9]\][A-Z0-9 ])/.test(text.slice(at, at + 4));
+const opensCode = (text: string, at: number) => {
+  opening.lastIndex = at;
+  return opening.test(text);
+};
+const opening = /[A-Z0-9]|\([A-Z0-9]\)[A-Z0-9 ]|\[[A-Z0-9]\][A-Z0-9 ]/y;
 
 interface Way {
   /** The words that lead to a code. */

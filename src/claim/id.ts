@@ -8,8 +8,8 @@ function canonical(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(canonical);
   if (typeof value === 'string') return value.normalize('NFC').replace(/\s+/g, ' ').trim();
   if (typeof value !== 'object' || value === null) return value;
-  const entries = Object.entries(value).filter(([, part]) => part !== undefined);
-  return entries.sort(([one], [other]) => (one < other ? -1 : 1)).map(([name, part]) => [name, canonical(part)]);
+  const parts = new Map(Object.entries(value).filter(([, part]) => part !== undefined));
+  return [...parts.keys()].sort().map((name) => [name, canonical(parts.get(name))]);
 }
 
 /** FNV-1a, 32 bits: short, and the same everywhere. Two statements that share one are told apart by their number. */

@@ -126,7 +126,7 @@ function partOf(text: string, group: Range, parts: Hit<Part>[], language: string
   const before = parts.filter((part) => part.foldedEnd <= group.start && part.foldedStart >= clause.start);
   const previous = before[before.length - 1];
   const behind = next && joinsOnward.test(text.slice(group.end, next.foldedStart)) ? next : null;
-  const gap = previous ? text.slice(previous.foldedEnd, group.start) : '';
+  const gap = text.slice(previous?.foldedEnd, group.start);
   const ahead = previous && gap.length <= 48 && follows(gap) ? previous : null;
   if (ahead && behind) return partFirst(language) || linkBefore.test(gap) ? ahead : behind;
   return behind ?? ahead;

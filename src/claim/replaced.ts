@@ -47,7 +47,7 @@ const and = new RegExp(
   `^\\s{0,2}(?:${anyOf([...wordsOf('and'), '&', '+'])})\\s{0,2}(?:${the}\\s)?(?:[\\p{L}-]+\\s)?$`,
   'u',
 );
-const comma = new RegExp(`^\\s?[,、・]\\s?(?:${the}\\s)?$`, 'u');
+const comma = new RegExp(`^\\s?[,、・]\\s?(?:${the}\\s)?$`);
 /** No list goes on longer. */
 const longestList = 8;
 

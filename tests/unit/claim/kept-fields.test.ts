@@ -44,6 +44,9 @@ const fields: Record<string, Partial<Listing>> = {
   'currencies without and with three decimals': {
     price: by('json-ld', price(12_000, 0, 'JPY'), price(7, 3, 'KWD', 'was'), price(1234, 3, 'KWD', 'shipping')),
   },
+  'a sum in no currency that is known': {
+    price: by('visible', { kind: 'sale', minor: 45_000, exponent: 2, currency: null, currencies: [] } satisfies Price),
+  },
   'a sum with its own words': { price: [{ ...by('visible', price(45_000, 2, 'EUR'))[0]!, words: '450 euros' }] },
   'a condition of the page': { condition: by('json-ld', 'used') },
   'a condition in the words of the data': {
@@ -127,6 +130,7 @@ const texts = [
   'The bag was made in 1994. The wallet was made in 2003.',
   'Bag and wallet were bought in 2010. The bag is of 1994 and the wallet has a brass zip.',
   'Made in 1994. Made in Belgium the wallet. Brass hardware. The strap of the bag is brown leather.',
+  'The wallet came with the bag, which was made in 1994. Bag, and wallet of 1990. Two bags & wallet. It is of 1991.',
   'Red suede lining in the bag, no date code; in the wallet date code KV0915. The bag, and the wallet are vintage.',
 ];
 

@@ -62,6 +62,11 @@ it('titles and descriptions together claim what is kept', async () => {
     ],
     ['オンドラス ハンドバッグ 1990年代', '本革、ベルギー製、刻印なし。ノークレーム・ノーリターン。', 'ja'],
     ['', '', 'en'],
+    ['Ondrasse bag, leather, with zip', 'Some words.', 'en'],
+    ['Ondrasse brass bag', 'A canvas bag. Of suede, canvas.', 'en'],
+    ['Belt bag', 'The belt has scratches.', 'en'],
+    ['Cartera Ondrasse', 'La cartera tiene arañazos. El cinturón tiene arañazos.', 'es'],
+    ['Ondrasse bag', 'Only for lovers of it: a strap. In stock: 1, 2 available, 999 in stock, 1000 in stock.', 'en'],
     ['Ondrasse', 'Ondrasse Ondrasse Ondrasse', 'en'],
   ];
   const lines = listings.flatMap(([title, description, language]) => [

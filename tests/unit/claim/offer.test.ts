@@ -26,6 +26,11 @@ describe('what a listing offers', () => {
     ['Only the strap of an Ondrasse bag', 'part strap'],
     ['Strap for a Carryall 30', 'part strap'],
     ['Ondrasse bag, strap only worn once', 'piece'],
+    ['Only for lovers of old leather: a strap', 'piece'],
+    ['Just the right strap', 'piece'],
+    ['2 straps only', 'piece'],
+    ['Zip only', 'part zip'],
+    ['Pocket only', 'piece'],
     ['Carryall 30 strap only', 'piece'],
     ['Ondrasse Carryall 30 with strap', 'piece'],
   ])('%s: %s', (title, kind) => {
