@@ -22,7 +22,7 @@ export function applyPicks(
   const indexOf = new Map(snapshot.elements.map(({ element }, index) => [element, index]));
   for (const { field, selector } of picks) {
     const element = snapshot.roots.flatMap((root) => select(root, selector)).find((one) => indexOf.has(one));
-    const index = element ? (indexOf.get(element) ?? -1) : -1;
+    const index = indexOf.get(element as Element) ?? -1;
     if (field === 'photo' && element) {
       const image = [element, ...selectSome(element, 'img', 60)].find(
         (one) => sourcesOfImage(one, base, slices).length > 0,

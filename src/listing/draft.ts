@@ -68,7 +68,7 @@ const weakerBy: Record<string, number> = {
 /** Adds a candidate; its caveats lower its confidence. Empty texts are left out; the same value of one origin stays once. */
 export function propose<T>(field: Field<T>, value: T | null | undefined, from: Provenance, words?: string): void {
   if (value === null || value === undefined || (typeof value === 'string' && value.trim() === '')) return;
-  const caveats = [...new Set(from.caveats ?? [])];
+  const caveats = [...new Set(from.caveats)];
   const confidence = caveats.reduce((sum, caveat) => sum * (weakerBy[caveat] ?? 1), from.confidence);
   const candidate: Candidate<T> = {
     value: typeof value === 'string' ? (value.trim() as T) : value,

@@ -78,7 +78,7 @@ function findCutDescription(texts: readonly string[], draft: Draft, text: string
 function valueUnder(thing: Thing, ...keys: RegExp[]): string | null {
   for (const pattern of keys) {
     const key = Object.keys(thing).find((one) => pattern.test(one) && (thing[one] ?? '').trim() !== '');
-    if (key) return thing[key] ?? null;
+    if (key) return thing[key] as string;
   }
   return null;
 }

@@ -2,7 +2,7 @@ import { relatedHeadings } from '../../text/page-words';
 import { listOf } from '../../text/phrases';
 import { attribute, attributeText } from './dom';
 import type { Slices } from './slices';
-import { endAt, parentAt, type Snapshot, tagAt } from './snapshot';
+import { endAt, type PageElement, parentAt, type Snapshot, tagAt } from './snapshot';
 import { visibleText } from './visible-text';
 
 /** The listing's own part of the page. */
@@ -153,22 +153,20 @@ const sectionIsSmall = (snapshot: Snapshot, section: number, heading: number): b
 /** Whether an element shows at least so many characters before another inside it. */
 function showsTextBefore(snapshot: Snapshot, section: number, index: number, least: number): boolean {
   const { elements, pieces } = snapshot;
-  const [from] = elements[section]?.pieces ?? [0, 0];
-  const [to] = elements[index]?.pieces ?? [0, 0];
+  const [from, to] = [section, index].map((at) => (elements[at] as PageElement).pieces[0]);
   let length = 0;
-  for (let at = from; at < to && length < least; at += 1)
-    if (pieces[at]?.shown === 'shown') length += (pieces[at]?.text ?? '').trim().length;
+  for (const piece of pieces.slice(from, to)) if (piece.shown === 'shown') length += piece.text.trim().length;
   return length >= least;
 }
 
 /** The index after what follows a heading within its parent, up to the next heading of its level or above. */
 function endOfSection(snapshot: Snapshot, heading: number): number {
   const { elements } = snapshot;
-  const own = elements[heading];
-  const end = elements[own?.parent ?? -1]?.end ?? elements.length;
-  for (let index = own?.end ?? end; index < end; index += 1) {
+  const own = elements[heading] as PageElement;
+  const end = elements[own.parent]?.end ?? own.end;
+  for (let index = own.end; index < end; index += 1) {
     const tag = tagAt(snapshot, index);
-    if (isHeading(tag) && own && tag <= own.tag) return index;
+    if (isHeading(tag) && tag <= own.tag) return index;
   }
   return end;
 }

@@ -7,7 +7,10 @@ const known = new WeakMap<object, Map<string, PropertyDescriptor | null>>();
 function descriptorOf(node: object, name: string): PropertyDescriptor | null {
   const prototype = Object.getPrototypeOf(node) as object;
   let names = known.get(prototype);
-  if (!names) known.set(prototype, (names = new Map()));
+  if (!names) {
+    names = new Map();
+    known.set(prototype, names);
+  }
   const remembered = names.get(name);
   if (remembered !== undefined) return remembered;
   let found: PropertyDescriptor | null = null;

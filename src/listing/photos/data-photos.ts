@@ -36,7 +36,7 @@ export function addHeadPhotos(tags: HeadTags, base: string, photos: PhotoSet): v
     const address = webAddress(value, base);
     if (address === null || isPlaceholder(address) || namesNoPhoto(address, null)) continue;
     photos.add(
-      [{ address, width: pixels(widths[index] ?? null), height: pixels(heights[index] ?? null) }],
+      [{ address, width: pixels(widths[index]), height: pixels(heights[index]) }],
       'open-graph',
       tags.get('og:image:alt')?.[index] ?? '',
     );

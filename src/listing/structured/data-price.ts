@@ -24,7 +24,7 @@ export function currencyCode(text: string | null, hints: PriceHints): string | n
   if (/^[A-Z]{3}$/.test(trimmed)) return trimmed;
   if (trimmed === '') return null;
   const { currencies } = parsePriceText(`${text} 1`, text, hints);
-  return currencies.length === 1 ? (currencies[0] ?? null) : null;
+  return currencies.length === 1 ? (currencies[0] as string) : null;
 }
 
 /** Decimal text to minor units without floats; null where it holds more decimals than the currency has. */
@@ -53,9 +53,9 @@ export function dataPrice(
     ? { amount: text, otherAmounts: [] as string[], currencies: [] as string[] }
     : parsePriceText(text, currencyText, named ? { ...hints, currency: named } : hints);
   if (read.amount === null) return null;
-  const candidates = named ? [named] : read.currencies.length > 0 ? read.currencies : [];
-  const currency = named ?? (candidates.length === 1 ? (candidates[0] ?? null) : null);
-  const exponent = exponentOf(currency ?? candidates[0] ?? null);
+  const candidates = named ? [named] : read.currencies;
+  const currency = candidates.length === 1 ? (candidates[0] as string) : null;
+  const exponent = exponentOf(candidates[0] ?? null);
   const readings = [read.amount, ...read.otherAmounts]
     .map((amount) => toMinor(amount, exponent))
     .filter((minor): minor is number => minor !== null && minor > 0);

@@ -115,7 +115,7 @@ async function gatherItems(
 
 function pushAll(stack: Waiting[], values: JsonValue[], from: Waiting): void {
   for (let index = values.length - 1; index >= 0; index -= 1)
-    stack.push({ ...from, value: values[index] ?? null, depth: from.depth + 1 });
+    stack.push({ ...from, value: values[index] as JsonValue, depth: from.depth + 1 });
 }
 
 function openObject(
@@ -153,7 +153,7 @@ function openObject(
   if (from.holder) addValue(from.holder.item, from.holder.property, item);
   for (const key of [...keys].reverse()) {
     if (/^@(type|id|context|language|index)$/i.test(key)) continue;
-    const child = value[key] ?? null;
+    const child = value[key] as JsonValue;
     const next = { value: child, depth: from.depth + 1, where: from.where };
     if (key.toLowerCase() === '@graph' || key.toLowerCase() === '@included') stack.push({ ...next, holder: null });
     else {

@@ -117,8 +117,9 @@ function referencedProperties(root: ParentNode, scopes: readonly Element[]): Map
     const ids = new Set(splitTokens(attribute(scope, 'itemref')).slice(0, 50));
     for (const id of ids) {
       const target = byId.get(id);
-      let node: Node | null = target ?? null;
-      while (target && node && budget > 0) {
+      if (!target) continue;
+      let node: Node | null = target;
+      while (node && budget > 0) {
         budget -= 1;
         let skip = false;
         if (isElement(node)) {

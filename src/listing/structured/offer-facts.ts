@@ -41,7 +41,8 @@ export function readOffer(
   const from = (path: string, scale = 1) => fromItem(offer, strength * scale, path, [...product.caveats, ...caveats]);
   for (const { price, words, caveats: doubts } of offerPrices(offer, hints)) {
     const scale = price.kind === 'sale' ? 1 : price.kind === 'range' || price.kind === 'from' ? 0.9 : 0.7;
-    propose(draft.price, price, { ...from('price', scale), caveats: [...(from('').caveats ?? []), ...doubts] }, words);
+    const own = from('price', scale);
+    propose(draft.price, price, { ...own, caveats: [...own.caveats, ...doubts] }, words);
   }
   for (const text of textsOf(offer, 'availability'))
     propose(draft.availability, availabilityOf(text), from('availability'), text);

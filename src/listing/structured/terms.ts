@@ -14,7 +14,12 @@ export const originTrust: Record<Origin, number> = {
 };
 
 /** Provenance of an item's value; `strength` scales the origin's trust. */
-export const fromItem = (item: Item, strength = 1, path = '', caveats: readonly string[] = []): Provenance => ({
+export const fromItem = (
+  item: Item,
+  strength = 1,
+  path = '',
+  caveats: readonly string[] = [],
+): Provenance & { caveats: string[] } => ({
   origin: item.origin,
   where: path === '' ? item.where : `${item.where} > ${path}`,
   confidence: originTrust[item.origin] * strength,

@@ -144,9 +144,9 @@ export async function chooseProduct(
   if (products.length > 1 && isAside(best.product) && best.score < 2)
     return { choice: null, tie: [], products: products.length };
   const group = groupOf(best.product);
-  const siblings = group ? rated.filter((one) => groupOf(one.product) === group) : [];
-  const undecided = siblings.length > 1 && (siblings[0]?.score ?? 0) - (siblings[1]?.score ?? 0) < 0.6;
-  if (group && undecided) return { choice: { ...best, product: group }, tie: [], products: products.length };
+  const [lead, next] = rated.filter((one) => groupOf(one.product) === group);
+  if (group && lead && next && lead.score - next.score < 0.6)
+    return { choice: { ...best, product: group }, tie: [], products: products.length };
   const tie =
     second && best.score - second.score < 0.6 && !sameThing(best.product, second.product)
       ? rated.filter((one) => best.score - one.score < 0.6)

@@ -57,11 +57,9 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): { a
 /** Whether a line stands under a heading for the seller, or names the seller. */
 function isNearSeller(lines: readonly string[], index: number, draft: Draft): boolean {
   const name = likeliest(draft.seller.name);
-  for (let back = index; back >= 0 && back > index - 7; back -= 1) {
-    const line = lines[back] ?? '';
-    if (labelOf(line) === 'seller' || (name.length > 2 && line.includes(name))) return true;
-  }
-  return false;
+  return lines
+    .slice(Math.max(0, index - 6), index + 1)
+    .some((line) => labelOf(line) === 'seller' || (name.length > 2 && line.includes(name)));
 }
 
 function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boolean, own: boolean): void {

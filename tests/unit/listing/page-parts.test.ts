@@ -142,52 +142,11 @@ describe('an element', () => {
 });
 
 describe('what one reading may cost', () => {
-  const limited = (nodes: number, clock = () => 0, pause?: () => Promise<void>) =>
-    new Slices({ ...usualBudget, nodes, attributes: 10, characters: 100 }, pause, clock);
-
   it('is given until it is spent, and the rest counts as skipped', () => {
-    const slices = limited(5);
+    const slices = new Slices({ ...usualBudget, nodes: 5, characters: 100 }, undefined, () => 0);
     expect([3, 1, 4, 1].map((wanted) => slices.take('nodes', wanted))).toEqual([3, 1, 1, 0]);
     expect(slices.take('characters', 50, 20)).toBe(20);
     expect(slices.skipped).toEqual({ nodes: 4, attributes: 0, characters: 30 });
-  });
-
-  it('counts once what several steps look at', () => {
-    const [slices, one, other] = [limited(5), {}, {}];
-    const taken = (of: object, part: string, wanted: number) => slices.takeOf(of, part, 'attributes', wanted, 4);
-    expect([
-      taken(one, 'a', 6),
-      taken(one, 'a', 6),
-      taken(one, 'a', 2),
-      taken(one, 'b', 3),
-      taken(other, 'a', 6),
-    ]).toEqual([4, 4, 2, 3, 3]);
-    expect(slices.skipped.attributes).toBe(5);
-  });
-
-  it('lets the page work when its time is used up, and not before', async () => {
-    let [now, pauses] = [0, 0];
-    const slices = limited(
-      5,
-      () => now,
-      async () => {
-        pauses += 1;
-        now += 1;
-      },
-    );
-    const step = async (at: number) => {
-      now = at;
-      const { due } = slices;
-      await slices.rest();
-      return [due, pauses, slices.longestMs];
-    };
-    expect([await step(7), await step(8), await step(16), await step(17), await step(18)]).toEqual([
-      [false, 0, 7],
-      [true, 1, 8],
-      [false, 1, 8],
-      [true, 2, 8],
-      [false, 2, 8],
-    ]);
   });
 });
 
