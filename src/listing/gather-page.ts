@@ -76,7 +76,7 @@ export async function gather(
     .slice(0, slices.take('characters', wholeTitle.length, maxTitle))
     .replace(/\s+/g, ' ')
     .trim();
-  const titles = [pageTitle, headTag(tags, 'og:title') ?? ''].filter((title) => title !== '');
+  const titles = [pageTitle, headTag(tags, 'og:title')].filter((title): title is string => Boolean(title));
   const area = await findArea(snapshot, titles, slices);
   const otherPage = otherPages(options.url, base);
   const cards = await findCards(snapshot, area.heading, otherPage, slices);

@@ -1,7 +1,7 @@
 import type { Gathered } from './gather-page';
+import { holds } from './page/area';
 import { findControls } from './page/controls';
 import type { Slices } from './page/slices';
-import { endAt } from './page/snapshot';
 import { hasType, type Item } from './structured/item';
 import { offersOf } from './structured/offer-facts';
 import { headTag } from './structured/open-graph';
@@ -37,8 +37,7 @@ export async function gatherSigns(
 ): Promise<PageSigns> {
   const { items, tags, cards, area, snapshot } = page;
   const { choice, products } = chosen;
-  const inHeading = (at: number) => area.heading >= 0 && (at === area.heading || isInside(page, at, area.heading));
-  const own = seen.filter((one) => one.alone && !inHeading(one.at));
+  const own = seen.filter((one) => one.alone && !holds(snapshot, area.heading, one.at));
   const controls = await findControls(snapshot, area, slices);
   return {
     pointed,
@@ -56,9 +55,4 @@ export async function gatherSigns(
     sells: controls.named,
     cut: slices.skipped.nodes > 0 || page.notes.some(({ code }) => code === 'data-cut'),
   };
-}
-
-/** Whether an element stands in the heading. */
-function isInside({ snapshot }: Gathered, at: number, heading: number): boolean {
-  return at > heading && at < endAt(snapshot, heading);
 }
