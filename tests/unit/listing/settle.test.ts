@@ -3,7 +3,8 @@ import { type Draft, emptyDraft } from '../../../src/listing/draft';
 import { settleConflicts } from '../../../src/listing/settle';
 import type { Candidate, Condition, Listing, Origin, Price } from '../../../src/listing/types';
 
-const settled = (before: Partial<Draft>) => settleConflicts({ ...emptyDraft(), ...structuredClone(before) });
+const settled = (before: Partial<Draft>, text = '') =>
+  settleConflicts({ ...emptyDraft(), ...structuredClone(before) }, text);
 const one = <T>(value: T, confidence: number, origin: Origin = 'visible', where = 'here'): Candidate<T> => ({
   value,
   origin,
@@ -265,5 +266,99 @@ describe('prices', () => {
       "The page's data gives another price (600) than the page shows (500).",
     );
     expect(words(price(500, 0.9, 'meta'), price(500, 0.8))).toEqual(before);
+  });
+});
+
+describe('offers of several sizes', () => {
+  type Offered = Draft['availability'][number];
+  const offer = (value: Offered['value'], confidence: number, origin: Origin, where: string, tie = false): Offered => ({
+    ...one(value, confidence, origin, where),
+    ...(tie ? { caveats: ['tie'] } : {}),
+  });
+  const first = (...all: Offered[]) => {
+    const [best] = settled({ availability: all }).availability;
+    return best && `${best.value} ${best.confidence}`;
+  };
+  it.each<[string, Offered[], string | undefined]>([
+    ['none', [], undefined],
+    ['of one thing', [offer('sold', 0.9, 'json-ld', 'a'), offer('offered', 0.5, 'json-ld', 'a')], 'offered 0.9'],
+    ['of two things', [offer('sold', 0.9, 'json-ld', 'a'), offer('offered', 0.5, 'json-ld', 'b')], 'sold 0.9'],
+    [
+      'of two that tie',
+      [offer('sold', 0.9, 'json-ld', 'a', true), offer('offered', 0.5, 'json-ld', 'b', true)],
+      'offered 0.9',
+    ],
+    [
+      'of which one ties',
+      [offer('sold', 0.9, 'json-ld', 'a', true), offer('offered', 0.5, 'json-ld', 'b')],
+      'sold 0.9',
+    ],
+    [
+      'of which the other ties',
+      [offer('sold', 0.9, 'json-ld', 'a'), offer('offered', 0.5, 'json-ld', 'b', true)],
+      'sold 0.9',
+    ],
+    ['of two notations', [offer('sold', 0.9, 'json-ld', 'a'), offer('offered', 0.5, 'microdata', 'a')], 'sold 0.9'],
+    ['that are seen', [offer('sold', 0.9, 'visible', 'a'), offer('offered', 0.5, 'visible', 'a')], 'sold 0.9'],
+    [
+      'that were pointed at',
+      [offer('sold', 0.9, 'user-pick', 'a'), offer('offered', 0.5, 'user-pick', 'a')],
+      'sold 0.9',
+    ],
+    [
+      'of which one is reserved',
+      [offer('sold', 0.9, 'json-ld', 'a'), offer('reserved', 0.5, 'json-ld', 'a')],
+      'sold 0.9',
+    ],
+    [
+      'of which one was removed',
+      [offer('removed', 0.9, 'json-ld', 'a'), offer('offered', 0.5, 'json-ld', 'a')],
+      'removed 0.9',
+    ],
+  ])('%s', (_, all, wanted) => {
+    expect(first(...all)).toBe(wanted);
+  });
+});
+
+describe('a sum that the page works out in another currency', () => {
+  const sum = (
+    words: string | undefined,
+    currency: string | null,
+    confidence: number,
+    more: Partial<Candidate<Price>> = {},
+  ) => ({
+    ...one<Price>({ kind: 'sale', minor: 1299, exponent: 2, currency, currencies: [] }, confidence),
+    ...(words === undefined ? {} : { words }),
+    ...more,
+  });
+  const pounds = sum('GBP 12.99', 'GBP', 0.6);
+  const euros = sum('EUR 14.43', 'EUR', 0.8);
+  const read = (text: string, ...prices: Candidate<Price>[]) =>
+    settled({ price: prices }, text).price.map(({ words, confidence, caveats }) =>
+      [words ?? '-', confidence, ...(caveats ?? [])].join(' '),
+    );
+  const converted = ['GBP 12.99 0.6', 'EUR 14.43 0.3 converted'];
+  const kept = ['EUR 14.43 0.8', 'GBP 12.99 0.6'];
+
+  it.each<[string, Candidate<Price>[], string[]]>([
+    ['GBP 12.99 (approximately EUR 14.43)', [euros, pounds], converted],
+    ['about EUR 14.43', [euros, pounds], converted],
+    ['GBP 12.99 or EUR 14.43', [euros, pounds], kept],
+    ['about that much: it was EUR 14.43', [euros, pounds], kept],
+    ['about EUR 15.00', [euros, pounds], kept],
+    ['about EUR 14.43', [euros], ['EUR 14.43 0.8']],
+    ['about EUR 14.43', [euros, sum('12', 'EUR', 0.6)], ['EUR 14.43 0.8', '12 0.6']],
+    ['about EUR 14.43', [euros, sum('12', null, 0.6)], ['EUR 14.43 0.8', '12 0.6']],
+    [
+      'about EUR 14.43',
+      [euros, sum('GBP 3', 'GBP', 0.6, { value: { ...pounds.value, kind: 'shipping' } })],
+      ['EUR 14.43 0.8', 'GBP 3 0.6'],
+    ],
+    ['about EUR 14.43', [{ ...euros, origin: 'json-ld' }, pounds], kept],
+    ['about EUR 14.43', [{ ...euros, value: { ...euros.value, kind: 'was' } }, pounds], kept],
+    ['about EUR 14.43', [sum(undefined, 'EUR', 0.8), pounds], ['- 0.8', 'GBP 12.99 0.6']],
+    ['about EUR 14.43', [sum('EUR 14.43', 'EUR', 0.2), pounds], ['GBP 12.99 0.6', 'EUR 14.43 0.2 converted']],
+  ])('%s', (text, prices, wanted) => {
+    expect(read(text, ...prices)).toEqual(wanted);
   });
 });
