@@ -2,6 +2,7 @@ import type { TechniquePage } from './reading';
 import { asideTruths, pageHtml, truths } from './score';
 import { data } from './techniques/data';
 import { edges } from './techniques/edges';
+import { factsEdges } from './techniques/facts-edges';
 import { kinds } from './techniques/kinds';
 import { looks } from './techniques/looks';
 import { moreEdges } from './techniques/more-edges';
@@ -32,4 +33,5 @@ export const corpus: Record<string, Record<string, TechniquePage>> = {
   state,
   words,
   'text-edges': textEdges,
+  'facts-edges': factsEdges,
 };
