@@ -26,9 +26,7 @@ export function layOutAxis(all: readonly Evidence[], reasoning: Reasoning): Axis
   const scale = scaleOf(years);
   const sides = sidesOf(evidence, reasoning);
   const stretches = sides.flatMap(({ by, stretches: own }) =>
-    own
-      .filter(({ spans }) => spans.length > 0)
-      .map((stretch) => ({ ...stretch, by: knownBy.filter((one) => by.has(one)) })),
+    own.map((stretch) => ({ ...stretch, by: knownBy.filter((one) => by.has(one)) })),
   );
   const named = stretches.slice(0, mostSides);
   return {

@@ -18,7 +18,7 @@ import type { Dating, OwnTime } from './types';
  */
 export function fromDecodings(decodings: readonly Decoding[], maker: string | null): Dating[] {
   return decodings
-    .filter((decoding) => decoding.accepted && decoding.readings.length > 0)
+    .filter(({ accepted }) => accepted)
     .map((decoding) => ({ ...decoding, readings: readingsThatCount(decoding, maker) }))
     .filter(({ readings }) => readings.length > 0)
     .flatMap((decoding) =>

@@ -41,6 +41,9 @@ test('what says no more than its words states them', () => {
   const worn = claimed('wear', 'Light scratches on the base.');
   expect(statementOf({ ...worn, words: ` ${worn.words.toUpperCase()}` } as Claim)).toBe(statementOf(worn));
   expect(statementOf({ ...worn, words: 'a torn lining' } as Claim)).not.toBe(statementOf(worn));
+  expect(statementOf({ ...worn, polarity: 'is-not' } as Claim)).not.toBe(statementOf(worn));
+  const { polarity: _, ...hurried } = { ...worn, kind: 'hurry' } as Record<string, unknown>;
+  expect(statementOf(hurried as unknown as Claim)).toBe(JSON.stringify(['hurry', worn.words.toLowerCase(), 'is']));
 });
 
 test('a price is no statement: it is compared as a sum', () => {
