@@ -82,6 +82,35 @@ describe('a code that nothing announces', () => {
   it.each(['KV0915 cm', 'Postcode KV0915', 'KV9915', 'KV091', 'a bag of 1994', 'xKV0915'])('is not %s', (text) => {
     expect(found(text)).toEqual([]);
   });
+  const digits = {
+    ...withSystems,
+    codeSystems: [{ id: 'year-month', used: ['1985', null], layout: [{ year: 4 }, { month: 2 }], examples: [] }],
+  } satisfies typeof withSystems;
+  const byDigits = (text: string) =>
+    codesByLayout(text.toLowerCase(), text, [digits]).map(
+      ({ start, code, confidence }) => `${start} ${code} ${confidence}`,
+    );
+  it.each<[string, string[]]>([
+    ['A bag, 199405 inside.', []],
+    ['The code: 199405 inside.', ['10 199405 0.85']],
+    ['The code is 199413.', []],
+    ['The code is 1994-05.', ['12 1994-05 0.85']],
+    ['The code is long. It says 199405.', []],
+    [`The code ${'x '.repeat(30)}199405`, ['69 199405 0.85']],
+    [`The code ${'x '.repeat(40)}199405`, []],
+    [`Postcode ${'x '.repeat(10)}, code 199405`, []],
+    [`Postcode ${'x '.repeat(20)}, code 199405`, ['56 199405 0.85']],
+  ])('of digits alone is one where the sentence speaks of one: %s', (text, codes) => {
+    expect(byDigits(text)).toEqual(codes);
+  });
+
+  const byPlant = (text: string) => codesByLayout(text.toLowerCase(), text, [ondrasse]).map(({ code }) => code);
+  it('is a plant’s letters with three or four digits, where a file knows no system', () => {
+    expect(
+      ['KV123', 'KV1234', 'KV12', 'KV12345', 'KX123', 'KV12A', '(K)V1234', 'K.V.1234'].map((text) => byPlant(text)[0]),
+    ).toEqual(['KV123', 'KV1234', undefined, undefined, undefined, undefined, undefined, 'K.V.1234']);
+  });
+
   it('is none without a maker’s layouts', () => {
     expect(codesByLayout('kv0915', 'KV0915', [])).toEqual([]);
   });
