@@ -11,7 +11,9 @@ export function settleConflicts(draft: Draft, text: string): Draft {
   preferOfferedOfSeveral(draft.availability);
   const gone = draft.availability[0]?.value;
   if (gone === 'sold' || gone === 'removed') for (const one of draft.price) addCaveat(one, 'last-seen');
+  dropBareNumbers(draft);
   nameFormerPrice(draft.price);
+  lowerHigherInBox(draft);
   lowerConverted(draft.price, text);
   preferNamedPrice(draft.price);
   const conflict = priceConflict(draft.price);
@@ -69,6 +71,52 @@ function preferOfferedOfSeveral(availability: Draft['availability']): void {
       (one.where === best.where || (isTied(best) && isTied(one))),
   );
   putFirst(availability, offered, best);
+}
+
+/** A number without a sign, in no element that is called a price and beside no word for one, is a size or a number of the shop's. */
+function dropBareNumbers(draft: Draft): void {
+  draft.price = draft.price.filter(
+    ({ value, origin, confidence, caveats }) =>
+      value.kind !== 'sale' ||
+      origin !== 'visible' ||
+      confidence >= leastBare ||
+      !caveats?.includes('no-currency-sign'),
+  );
+}
+const leastBare = 0.45;
+
+/**
+ * Two prices of the same data, both shown in one box: one is paid, the lower. Where the data holds variants, or the page
+ * shows them apart, neither is.
+ */
+function lowerHigherInBox({ price, problems }: Draft): void {
+  const [best] = price;
+  if (best?.value.kind !== 'sale' || best.origin === 'visible' || best.origin === 'user-pick') return;
+  if (problems.some(({ code }) => code === 'pick-the-variant' || code === 'which-product')) return;
+  const boxOf = (minor: number) =>
+    price
+      .find(
+        ({ value, origin, confidence }) =>
+          origin === 'visible' && value.minor === minor && value.kind === 'sale' && confidence >= 0.7,
+      )
+      ?.where.split(' > ')
+      .slice(0, -1)
+      .join(' > ');
+  const box = boxOf(best.value.minor);
+  const lower = price.find(
+    ({ value, origin, confidence }) =>
+      origin === best.origin &&
+      value.kind === 'sale' &&
+      value.minor < best.value.minor &&
+      confidence >= best.confidence - 0.02 &&
+      box !== undefined &&
+      boxOf(value.minor) === box,
+  );
+  if (!lower) return;
+  best.value = { ...best.value, kind: 'was' };
+  for (const one of price)
+    if (one.origin === 'visible' && one.value.minor === best.value.minor) one.value = { ...one.value, kind: 'was' };
+  putFirst(price, lower, best);
 }
 
 const about = new RegExp(`(?:${phrasePattern(wordsOf('about')).source})\\.?[\\s:(]{0,3}$`, 'u');

@@ -8,6 +8,8 @@ import { phrasePattern } from './phrases';
  */
 const words = phrasePattern(wordsOf('buy-or-bid', 'offer-control'), 'u');
 
+/** "Buy album $9.49": a control that begins with buying and tells the sum sells, whatever it calls the piece. */
+const sum = /\p{Sc}\s?\d|\d\s?\p{Sc}/u;
 /** A control says one thing in a few words. */
 const longest = 40;
 
@@ -15,7 +17,7 @@ const longest = 40;
 export function isOfferControl(text: string): boolean {
   const plain = text.replace(/\s+/g, ' ').trim();
   const found = plain.length <= longest ? words.exec(foldWords(plain).text) : null;
-  return found !== null && found[0].length * 2 >= plain.length;
+  return found !== null && (found[0].length * 2 >= plain.length || (found.index === 0 && sum.test(plain)));
 }
 
 /** Words of a site's own menus, which stand where a name or a place might. */

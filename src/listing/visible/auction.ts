@@ -1,4 +1,5 @@
 import { type AuctionRole, auctionRole } from '../../text/auction-words';
+import { findBids } from '../../text/bids';
 import { type FoundPrice, parsePrices } from '../../text/price';
 import { type Draft, propose } from '../draft';
 import type { Price } from '../types';
@@ -24,13 +25,23 @@ function labelOf(line: string, price: FoundPrice | undefined): string {
   return before !== '' ? before : price ? line.slice(price.end) : '';
 }
 
+/** "$410 · 7 bids": where an amount without a label stands before a count of bids, they have come to it. */
+function isBidByCount(line: string, { start, end }: FoundPrice, below: string): boolean {
+  const behind = line.slice(end).trim();
+  const counted = behind === '' ? below : behind;
+  const [bids] = findBids(counted);
+  const others = bids === undefined ? counted : counted.slice(0, bids.start) + counted.slice(bids.end);
+  return start === 0 && bids !== undefined && bids.value > 0 && !/[\p{L}\d]/u.test(others);
+}
+
 /** Labels of an auction with their amounts: on one line, the label first or behind, or the amount below it. */
 function labelledAmounts(lines: readonly string[], hints: ReadHints): Labelled[] {
   const found: Labelled[] = [];
   for (const [index, line] of lines.entries()) {
     if (line.length > maxLine) continue;
     const [own] = parsePrices(line, hints);
-    const role = auctionRole(labelOf(line, own));
+    const role =
+      auctionRole(labelOf(line, own)) ?? (own && isBidByCount(line, own, lines[index + 1] ?? '') ? 'bid' : null);
     if (role === null) continue;
     if (own || !amountRoles.has(role)) {
       found.push({
@@ -95,6 +106,12 @@ export function readAuction(lines: readonly string[], draft: Draft, hints: ReadH
     draft.price = draft.price.filter(
       ({ value, origin, confidence }) => value.kind !== 'sale' || origin !== 'visible' || confidence >= 0.6,
     );
+  const [ended] = says('ended');
+  // What ended with a bid is another's; what ended without one is offered no more.
+  if (ended && says('ends').length === 0) {
+    const gone = { origin: 'visible', where: 'text', confidence: 0.85 } as const;
+    propose(draft.availability, bid?.price ? 'sold' : 'removed', gone, ended.line.slice(0, 120));
+  }
   for (const { line } of [...says('ends'), ...says('ended')]) {
     const date = readDate(line, { language: hints.language ?? null, now: hints.now });
     draft.ends ??= [];

@@ -84,10 +84,17 @@ function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boo
   for (const said of own ? findPayment(line) : []) propose(draft.payment, said.words, from('text', 0.55));
 }
 
+/** Lines of a table's row below its first: words and a button of the same seller. */
+const rowReach = 3;
+
 /** A status on a line of its own speaks for the listing; inside a sentence it may speak of something else. */
 function readStatus(lines: readonly string[], draft: Draft): void {
-  for (const line of lines) {
-    if (line.length > 120) continue;
+  let row = Number.NEGATIVE_INFINITY;
+  for (const [index, line] of lines.entries()) {
+    if (line.length > 400) continue;
+    // Rows with a sum each compare what others ask, or list sizes: what one of them says stands for that one.
+    if (line.includes('\t') && /\p{Sc}\s?\d|\d\s?\p{Sc}/u.test(line)) row = index;
+    if (line.length > 120 || index - row <= rowReach) continue;
     for (const said of findAvailability(line)) {
       const alone = said.words.length >= line.replace(/[\s!.:*–—-]/g, '').length * 0.6;
       const ended = said.value === 'sold' || said.value === 'removed';

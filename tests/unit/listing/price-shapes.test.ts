@@ -151,3 +151,52 @@ describe('the page around the price', () => {
     expect(none.availability[0]?.value).toBe('sold');
   });
 });
+
+describe('what is no price, or not the one that is asked', () => {
+  it('a number without a sign far from every word for a price', async () => {
+    expect(
+      await shown(`<main>${heading}<div class="title-row"><span>101693</span></div><p>A tote.</p></main>`),
+    ).toEqual([]);
+    expect(await best(`<main>${heading}<p>Price: 540</p></main>`)).toBe('sale ? 540');
+  });
+
+  const data = (offers: string) =>
+    `<script type="application/ld+json">{"@context":"https://schema.org","@type":"Product","name":"Ondrasse Palma Tote","offers":[${offers}]}</script>`;
+  const offer = (price: string, more = '') => `{"@type":"Offer","price":"${price}","priceCurrency":"EUR"${more}}`;
+  const box = '<div class="pricing"><div class="price">€ 590,00</div><div class="price">€ 540,00</div></div>';
+
+  it('the higher of two sums that the data gives and one box shows', async () => {
+    expect(
+      (await shown(`${data(`${offer('590.00')},${offer('540.00')}`)}<main>${heading}${box}</main>`, 'it'))[0],
+    ).toBe('sale EUR 540');
+  });
+
+  it('not where the two stand apart', async () => {
+    const prose = '<p>Words of the house that stand beside a sum and tell of it.</p>'.repeat(2);
+    const apart = `<div class="a">${prose}<p class="price">€ 590,00</p></div><div class="b">${prose}<p class="price">€ 540,00</p></div>`;
+    expect(
+      (await shown(`${data(`${offer('590.00')},${offer('540.00')}`)}<main>${heading}${apart}</main>`, 'it'))[0],
+    ).toBe('sale EUR 590');
+  });
+
+  it('a page whose button says what is bought and for how much is no list', async () => {
+    const cards = Array.from(
+      { length: 9 },
+      (_, at) => `<li><a href="/item/${at}"><img src="/${at}.jpg"><h2>Piece ${at}</h2><p>€4${at}.00</p></a></li>`,
+    ).join('');
+    const body = (button: string) =>
+      `${heading}<p class="price">€540.00</p><button>${button}</button><ul>${cards}</ul>`;
+    expect((await page(body('Buy tote in tan €540.00'))).kind).toBe('listing');
+    expect((await page(body('See tote in tan €540.00'))).kind).toBe('list');
+  });
+
+  it('a row of another seller that is sold out does not end the offer', async () => {
+    const row = (seller: string, status: string, sum: string) =>
+      `<tr><td>${seller}</td><td>${status}</td><td class="price">${sum}<div>Offers</div><button>${status}</button></td></tr>`;
+    const body = `<main>${heading}<p class="price">€540.00</p><button>Add to basket</button><table>${row('Attic & Arcade', 'In Stock', '€540.00')}${row('Another house', 'Out of Stock', '€690.00')}</table></main>`;
+    expect((await page(body)).availability[0]?.value).toBe('offered');
+    expect(
+      (await page(`<main>${heading}<p class="price">€540.00</p><p>Out of Stock</p></main>`)).availability[0]?.value,
+    ).toBe('sold');
+  });
+});
