@@ -45,7 +45,7 @@ const article = `(?:${anyLanguage(oneMore)})\\s`;
 const japaneseAnd = alsoNamed[6];
 const joint = (row: string) => `(?:\\s(?:&|\\+|${row})\\s(?:${article})?|${japaneseAnd})`;
 /** Right before the second noun: "and ", "and a "; "と" in Japanese. */
-const plainly = new RegExp(`${joint(anyWithGaps(alsoNamed))}$`, 'u');
+const plainly = new RegExp(`${joint(anyWithGaps(alsoNamed))}$`);
 const asMatch = new RegExp(
   `${joint(`${anyWithGaps(alsoNamed)}|${anyWithGaps(alongWith)}`)}(?:${matching})の?\\s?$`,
   'u',

@@ -34,6 +34,13 @@ describe('claims of a whole listing', () => {
     expect(claims.map((claim) => [shortClaim(claim), claim.at.field])).toEqual([['origin ES', 'text']]);
   });
 
+  it('take what a reply says of what the title names for said of the piece', () => {
+    const worn = (title: string) =>
+      findClaims(listingOf(title, ''), [], ['The belt has scratches.']).map(({ kind, at }) => [kind, at.field]);
+    expect(worn('Belt of brown leather').filter(([kind]) => kind === 'wear')).toEqual([['wear', 'reply']]);
+    expect(worn('Bag of brown leather').filter(([kind]) => kind === 'wear')).toEqual([]);
+  });
+
   it('are none for a listing without text or data', () => {
     expect(findClaims(listingOf('', ''), [ondrasse])).toEqual([]);
   });
