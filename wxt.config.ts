@@ -12,6 +12,7 @@ import {
   thirdPartyFile,
   thirdPartyTexts,
 } from './src/packaging';
+import { defaultLocale, inManifest, localeFiles } from './src/words/manifest';
 
 const bundled = noteBundled();
 
@@ -32,6 +33,7 @@ export default defineConfig({
       const packages = [...bundled.packages(), ...packaged.sources.flatMap(packagesIn)];
       files.push(
         ...packaged.files,
+        ...localeFiles().map(({ path, text }) => ({ relativeDest: path, contents: text })),
         { relativeDest: ownFile, contents: readFileSync(resolve(import.meta.dirname, 'LICENSE'), 'utf8') },
         { relativeDest: thirdPartyFile, contents: thirdPartyTexts(packages) },
       );
@@ -57,12 +59,12 @@ export default defineConfig({
   },
   manifest: ({ browser }) => ({
     name: 'Tellstamp',
-    description:
-      "Reads a second-hand listing, decodes the maker's stamp, and shows what agrees, what contradicts and what to ask.",
+    default_locale: defaultLocale,
+    description: inManifest('description'),
     permissions: [...permissions(browser)],
     optional_host_permissions: ['https://*/*', 'http://*/*'],
-    commands,
-    action: { default_title: 'Read this listing with Tellstamp' },
+    commands: { _execute_action: { ...commands._execute_action, description: inManifest('readListing') } },
+    action: { default_title: inManifest('readListing') },
     content_security_policy: { extension_pages: contentSecurityPolicy },
     ...(browser === 'firefox'
       ? {

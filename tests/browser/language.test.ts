@@ -102,3 +102,13 @@ it('another language is seen at once in every open screen, whole, and is kept', 
   await list.reload();
   await list.locator('html[lang=de]').waitFor();
 });
+
+it('the browser takes what it says of the extension from the package’s own sentences', async () => {
+  const worker = await browser.worker();
+  const described = await worker.evaluate(() => [
+    chrome.runtime.getManifest().description,
+    chrome.i18n.getUILanguage(),
+  ]);
+  // Debian's Chromium has no languages but English without a package of its own.
+  expect(described).toEqual([expect.stringMatching(/^Reads a second-hand listing/), expect.stringMatching(/^en/)]);
+});

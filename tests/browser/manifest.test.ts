@@ -3,9 +3,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
+import { spokenLanguages } from '../../src/words/language';
 
 const output = fileURLToPath(new URL('../../.output/', import.meta.url));
-const read = (target: string) => JSON.parse(readFileSync(join(output, target, 'manifest.json'), 'utf8'));
+const read = (target: string, file = 'manifest.json') => JSON.parse(readFileSync(join(output, target, file), 'utf8'));
 
 function filesOf(folder: string): string[] {
   return readdirSync(folder).flatMap((name) => {
@@ -31,7 +32,26 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
   });
 
   it('opens by a shortcut that does what the button does', () => {
-    expect(manifest.commands).toEqual({ _execute_action: { suggested_key: { default: 'Alt+Shift+T' } } });
+    expect(manifest.commands).toEqual({
+      _execute_action: { suggested_key: { default: 'Alt+Shift+T' }, description: '__MSG_readListing__' },
+    });
+  });
+
+  it('is described in each language of the screens, whole', () => {
+    expect(manifest.default_locale).toBe('en');
+    const asked = [...JSON.stringify(manifest).matchAll(/__MSG_(\w+)__/g)].map(([, name]) => name);
+    expect(new Set(asked)).toEqual(new Set(['description', 'readListing']));
+    expect(readdirSync(join(output, target, '_locales')).sort()).toEqual([...spokenLanguages].sort());
+    const said = spokenLanguages.map((language) => read(target, `_locales/${language}/messages.json`));
+    for (const messages of said) {
+      expect(Object.keys(messages).sort()).toEqual([...new Set(asked)].sort());
+      // Chrome's store takes 132 characters at most.
+      expect(messages.description.message.length).toBeLessThanOrEqual(132);
+    }
+    const texts = said.flatMap((messages) =>
+      Object.values(messages).map((one) => (one as { message: string }).message),
+    );
+    expect(new Set(texts).size).toBe(texts.length);
   });
 
   it('carries its recognisers, and of the demonstration the photos of one listing', () => {
