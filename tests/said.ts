@@ -1,5 +1,7 @@
 import type { Finding } from '../src/check/types';
-import { sayFinding } from '../src/words';
+import type { MakerProblem } from '../src/maker';
+import type { Problem } from '../src/problem';
+import { sayFinding, sayProblem } from '../src/words';
 
 /** A finding with its English sentences, as a screen shows them; no-break blanks as plain ones. */
 export function inEnglish(finding: Finding) {
@@ -13,3 +15,10 @@ export function inEnglish(finding: Finding) {
     settles: plain(settles),
   };
 }
+
+/** A failure as a reader of English sees it. */
+export const problemInEnglish = ({ code, where, ...problem }: Problem & Partial<MakerProblem>) => ({
+  code,
+  where,
+  ...sayProblem({ code, ...problem }, 'en'),
+});

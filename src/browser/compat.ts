@@ -1,4 +1,4 @@
-import type { Problem } from '../problem';
+import { type Problem, problem } from '../problem';
 import { browser } from './api';
 
 /** Every difference between Chrome and Firefox that the extension meets, in one place. */
@@ -66,33 +66,17 @@ async function createReader(): Promise<void> {
 }
 
 /** The page is one that the browser keeps from every extension. */
-export function notReadable(url = ''): Problem {
-  const isPdf = /^[^?#]*\.pdf([?#]|$)/i.test(url);
-  return {
-    code: isPdf ? 'page-is-pdf' : 'page-not-readable',
-    where: 'tab',
-    what: isPdf
-      ? 'this tab shows a PDF document, which the browser lets no extension read'
-      : 'the browser lets no extension read this page',
-    remedy: isPdf
-      ? 'Save the photo out of it, or take a screenshot of the stamp, and read that as a photo.'
-      : 'Open a listing and click the toolbar button there.',
-  };
-}
+export const notReadable = (url = ''): Problem =>
+  problem(/^[^?#]*\.pdf([?#]|$)/i.test(url) ? 'page-is-pdf' : 'page-not-readable', 'tab');
 
 /** What a refused injection means for the user. The browsers say it in words only. */
 export function injectionProblem(error: unknown): Problem {
   const words = error instanceof Error ? error.message : String(error);
   if (/No tab with id|Invalid tab|tab was closed/i.test(words)) {
-    return { code: 'tab-gone', where: 'tab', what: 'the tab was closed', remedy: 'Open the listing again.' };
+    return problem('tab-gone', 'tab');
   }
   if (/chrome:|chrome-extension:|about:|gallery|webstore|extensions? page|error page|devtools/i.test(words)) {
     return notReadable();
   }
-  return {
-    code: 'right-lapsed',
-    where: 'tab',
-    what: 'the right to read this tab has lapsed',
-    remedy: 'Click the toolbar button on the page.',
-  };
+  return problem('right-lapsed', 'tab');
 }

@@ -1,3 +1,4 @@
+import type { Disturbance } from '../problem';
 import { browser } from './api';
 
 /** Where a tab stands: what has to be the same before and after its picture was taken. */
@@ -11,8 +12,8 @@ interface Stand {
 export interface WatchedTab {
   windowId: number;
   active: boolean;
-  /** What happened to the tab since, in words; null when it stood. */
-  whatMoved(): Promise<string | null>;
+  /** What happened to the tab since; null when it stood. */
+  whatMoved(): Promise<Disturbance | null>;
   end(): void;
 }
 
@@ -22,19 +23,19 @@ export interface WatchedTab {
  * counts that moves the tab, brings another to the front of its window, or takes it to another page.
  */
 export async function watchTab(tabId: number): Promise<WatchedTab> {
-  let happened: string | null = null;
+  let happened: Disturbance | null = null;
   let windowId: number | null = null;
-  const note = (what: string) => {
+  const note = (what: Disturbance) => {
     happened ??= what;
   };
   const onActivated = (active: { tabId: number; windowId: number }) => {
-    if (active.tabId === tabId || active.windowId === windowId) note('another tab came to the front');
+    if (active.tabId === tabId || active.windowId === windowId) note('other-tab');
   };
   const onMoved = (id: number) => {
-    if (id === tabId) note('the tab was moved to another window');
+    if (id === tabId) note('other-window');
   };
   const onUpdated = (id: number, change: { status?: string; url?: string }) => {
-    if (id === tabId && (change.url !== undefined || change.status === 'loading')) note('the page went on to another');
+    if (id === tabId && (change.url !== undefined || change.status === 'loading')) note('other-page');
   };
   const { onActivated: activated, onDetached, onAttached, onUpdated: updated } = browser.tabs;
   activated.addListener(onActivated);
@@ -66,8 +67,8 @@ async function standOf(tabId: number): Promise<Stand> {
   return { windowId, active, url, status };
 }
 
-function difference(before: Stand, after: Stand): string | null {
-  if (after.windowId !== before.windowId) return 'the tab was moved to another window';
-  if (!after.active) return 'another tab came to the front';
-  return after.url === before.url ? null : 'the page went on to another';
+function difference(before: Stand, after: Stand): Disturbance | null {
+  if (after.windowId !== before.windowId) return 'other-window';
+  if (!after.active) return 'other-tab';
+  return after.url === before.url ? null : 'other-page';
 }

@@ -1,7 +1,7 @@
 import type { Claim } from '../claim/types';
 import type { Listing } from '../listing/types';
 import { type Observation, type PhotoRead, scaledWhere } from '../photo';
-import type { Problem } from '../problem';
+import { type Problem, problem } from '../problem';
 import { findMeant, nameWithin } from './correction';
 import { type Correction, pieceOfStamp, type SeenByHand } from './correction-types';
 
@@ -144,23 +144,7 @@ export const isOfCorrection = ({ code }: Problem): boolean => code.startsWith('c
 /** Corrections that could not be made, as failures that say so; what waits for its photo is told with the photo. */
 export const unmetCorrections = ({ outcomes }: Pick<Corrected, 'outcomes'>): Problem[] =>
   outcomes.flatMap(({ correction: { id }, outcome }) => {
-    if (outcome === 'photo-gone')
-      return [
-        {
-          code: 'correction-photo-gone',
-          where: id,
-          what: 'something that you set belongs to a photo that the listing does not show any more',
-          remedy: 'It is kept: undo it if it no longer matters.',
-        },
-      ];
-    if (outcome === 'not-there')
-      return [
-        {
-          code: 'correction-not-there',
-          where: id,
-          what: 'something that you set right is not read or said any more as it was',
-          remedy: 'It is kept: undo it if it no longer matters.',
-        },
-      ];
+    if (outcome === 'photo-gone') return [problem('correction-photo-gone', id)];
+    if (outcome === 'not-there') return [problem('correction-not-there', id)];
     return [];
   });

@@ -1,5 +1,5 @@
 import type { Finding, Outcome } from '../check/types';
-import type { Problem } from '../problem';
+import { type Problem, problem } from '../problem';
 import { type Correction, mostReasonCharacters, type NewCorrection } from './correction-types';
 import { sameData } from './same-data';
 
@@ -45,16 +45,7 @@ export function asideFor({ id, check, kind, data }: Finding, reason: string): Ne
 export const unmetAside = (judged: Judged): Problem[] => {
   const met = new Set(setAsideIn(judged).map(({ correction }) => correction.id));
   return judged.corrections.flatMap((one) =>
-    one.of !== 'finding' || met.has(one.id)
-      ? []
-      : [
-          {
-            code: 'correction-found-otherwise',
-            where: one.id,
-            what: 'what you set aside is not found any more, or is found otherwise now',
-            remedy: 'It is kept: undo it if it no longer matters.',
-          },
-        ],
+    one.of !== 'finding' || met.has(one.id) ? [] : [problem('correction-found-otherwise', one.id)],
   );
 };
 

@@ -6,7 +6,7 @@ import { reasoningSchema } from '../evidence/reasoning-types';
 import { evidenceSchema } from '../evidence/types';
 import { listingSchema } from '../listing/types';
 import { markReadSchema } from '../mark/types';
-import { problemSchema } from '../problem';
+import { problemSchema } from '../problem/schema';
 import { questionSchema } from '../question/types';
 import { photoReadSchema } from '../stamp/types';
 import { correctionSchema, mostCorrections } from './correction-types';

@@ -1,5 +1,6 @@
 import type { Listing } from '../listing/types';
 import type { PhotoRead } from '../photo/read-types';
+import { within } from '../problem';
 import { because } from './reasons';
 import type { Reason } from './types';
 
@@ -19,6 +20,6 @@ export function photoNumberer(listing: Listing): (photoId: string) => number | n
 export function whyUnread(photos: PhotoRead[]): Reason {
   if (photos.length === 0) return because('no-photos', {});
   const unread = photos.filter((photo) => photo.state === 'unread');
-  const cause = unread[0]?.problem.what.replace(/\.$/, '') ?? null;
+  const cause = unread[0] ? within(unread[0].problem) : null;
   return because('photos-not-read', { unread: unread.length, of: photos.length, cause });
 }

@@ -1,5 +1,6 @@
 import type { Offer } from '../claim/offer-types';
 import type { Price } from '../listing/types';
+import type { Within } from '../problem';
 import type { Span } from '../span/types';
 import type { Reason } from './types';
 
@@ -40,7 +41,7 @@ export interface ReasonData {
   'no-code-quoted': None;
   'no-code-to-compare': None;
   'stamping-not-sure': { maker: string; span: Span };
-  'photos-not-read': { unread: number; of: number; cause: string | null };
+  'photos-not-read': { unread: number; of: number; cause: Within | null };
   'copies-only': { copies: number; of: number };
   'price-not-comparable': None;
   'price-without-like': { price: Price };

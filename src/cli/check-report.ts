@@ -7,6 +7,7 @@ import {
   messageLanguageOf,
   sayFinding,
   sayHead,
+  sayProblem,
   sayReason,
   saySource,
   sayTellings,
@@ -51,7 +52,10 @@ export function reportOf(built: Case): string {
 }
 
 /** A problem in two sentences: what happened, what can be done. */
-export const problemWords = ({ what, remedy }: Problem): string => `${what.replace(/\.$/, '')}. ${remedy}`;
+export function problemWords(problem: Problem): string {
+  const { what, remedy } = sayProblem(problem, 'en');
+  return `${what.replace(/\.$/, '')}. ${remedy}`;
+}
 
 /** The checks that cannot tell, by the reason that they share. */
 function untold(built: Case): string[] {

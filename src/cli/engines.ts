@@ -12,6 +12,7 @@ import {
   type StampEngines,
   stampNets,
 } from '../stamp';
+import { problemWords } from './check-report';
 
 /** The recognisers as they run without a browser; `close` ends their workers. */
 export interface OpenEngines {
@@ -46,6 +47,6 @@ export async function openEngines(): Promise<OpenEngines> {
     const { card, finder, recogniser } = nets.value;
     return { engines: { print, net: stampNets(card, finder, recogniser) }, close };
   }
-  console.error(`${nets.problem.what} ${nets.problem.remedy}`);
+  console.error(problemWords(nets.problem));
   return { engines: { print }, close };
 }

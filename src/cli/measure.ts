@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util';
 import * as z from 'zod';
 import { inPixelsOf, type Mark, type Measure, markSchema, measureMarks, scaledWhere } from '../photo';
 import type { Problem } from '../problem';
+import { problemWords } from './check-report';
 import { openPhotoFile } from './photo-file';
 import { runMain } from './run-main';
 
@@ -48,7 +49,7 @@ async function measured(file: string, marks: readonly Mark[]): Promise<Result> {
 
 const asWords = ({ file, measures, problem }: Result): string =>
   problem !== undefined
-    ? `${file}: ${problem.what} ${problem.remedy}`
+    ? `${file}: ${problemWords(problem)}`
     : measures
         .map(({ what, value, uncertainty, unit, why }) =>
           value === null

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { inForce, type MakerFile, readMakerFileText } from '../maker';
+import { problemWords } from './check-report';
 import { openEngines } from './engines';
 import { openPhotoFile } from './photo-file';
 import { runMain } from './run-main';
@@ -29,7 +30,7 @@ function makersFrom(paths: readonly string[]): MakerFile[] {
 }
 
 function asWords(result: StampResult): string {
-  if (result.problem !== undefined) return `${result.file}: ${result.problem.what} ${result.problem.remedy}`;
+  if (result.problem !== undefined) return `${result.file}: ${problemWords(result.problem)}`;
   const [best] = result.readings;
   const said =
     best !== undefined

@@ -1,3 +1,4 @@
+import { problem } from '../problem';
 import { foldWords } from '../text/fold';
 import { wordsOf } from '../text/lexicon';
 import { phrasePattern } from '../text/phrases';
@@ -186,10 +187,6 @@ function priceConflict(prices: Candidate<Price>[]): Draft['problems'][number] | 
   if (!data || !seen || data.value.minor === seen.value.minor) return null;
   addCaveat(data, 'conflict');
   addCaveat(seen, 'conflict');
-  return {
-    code: 'price-conflict',
-    where: 'price',
-    what: `The page's data gives another price (${data.words ?? data.value.minor}) than the page shows (${seen.words ?? seen.value.minor}).`,
-    remedy: 'Ask the seller for the price, or point at the right one.',
-  };
+  const wordsOf = ({ words, value }: Candidate<Price>) => words ?? String(value.minor);
+  return problem('price-conflict', 'price', { inData: wordsOf(data), seen: wordsOf(seen) });
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { problemSchema } from '../problem';
+import { problemSchema } from '../problem/schema';
 import { spanSchema } from '../span/types';
 
 /**

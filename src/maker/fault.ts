@@ -36,35 +36,12 @@ export type MakerFault =
   | { kind: 'not-json'; said: string }
   | { kind: 'more-faults'; number: number };
 
-/** A problem of a maker file. `what` tells its sort alone; what exactly is wrong, `fault` does. */
+/** A problem of a maker file: `code` tells its sort, `fault` what exactly is wrong. */
 export interface MakerProblem extends Problem {
   fault: MakerFault;
   /** The line of the file's text where its field stands. */
   line?: number;
 }
 
-const sorts = {
-  'maker-file-double-model': 'two models of the file have one name',
-  'maker-file-newer': 'the file is of a newer format',
-  'maker-file-part': 'a part is not known',
-  'maker-file-range': 'the least is more than the most, or both are missing',
-  'maker-file-system-unknown': 'a code system is not in the file',
-  'maker-file-double-id': 'two systems of the file have one id',
-  'maker-file-example': 'an example reads otherwise than it says',
-  'maker-file-layout': 'a layout is not possible',
-  'maker-file-not-json': 'the file cannot be read',
-  'maker-file-period': 'a period is not written as one',
-  'maker-file-place': 'a country is not known',
-  'maker-file-slot': 'a slot of a layout is not known',
-  'maker-file-too-large': 'the file is too large',
-  'more-problems': 'more fields are wrong',
-} as const;
-
-/** A problem at a field, by its code; any other code is that of a field whose value is wrong. */
-export const makerProblem = (code: string, where: string, fault: MakerFault, remedy: string): MakerProblem => ({
-  code,
-  where,
-  what: (sorts as Record<string, string>)[code] ?? 'a value is not possible here',
-  fault,
-  remedy,
-});
+/** A problem at a field. */
+export const makerProblem = (code: string, where: string, fault: MakerFault): MakerProblem => ({ code, where, fault });

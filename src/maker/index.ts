@@ -6,6 +6,7 @@ export { isDemoPage, makersFor } from './demo';
 export * from './edit';
 export { standingKinds } from './entry-schema';
 export type { MakerFault, MakerProblem, ShownValue, Unit } from './fault';
+export { makerProblem } from './fault';
 export { findMaker } from './find';
 export { currentFormat, inCurrentFormat } from './format';
 export { inForce } from './in-force';

@@ -13,9 +13,9 @@ export const largestFile = 2_000_000;
 const mostValues = 40_000;
 const deepest = 40;
 
-const refuse = (code: string, fault: MakerFault, remedy: string): MakerFileResult => ({
+const refuse = (code: string, fault: MakerFault): MakerFileResult => ({
   ok: false,
-  problems: [makerProblem(code, 'the file', fault, remedy)],
+  problems: [makerProblem(code, 'the file', fault)],
 });
 
 /**
@@ -25,12 +25,11 @@ const refuse = (code: string, fault: MakerFault, remedy: string): MakerFileResul
  */
 export function parseMakerFile(value: unknown): MakerFileResult {
   const size = sizeFault(value);
-  if (size) return refuse('maker-file-too-large', size, 'Split the file by maker.');
+  if (size) return refuse('maker-file-too-large', size);
   const newer = newerFormat(value);
   if (newer !== null) {
     const fault: MakerFault = { kind: 'newer-format', format: newer, most: currentFormat };
-    const remedy = 'Use a newer Tellstamp, or ask for the file in this format.';
-    return { ok: false, problems: [makerProblem('maker-file-newer', 'format', fault, remedy)] };
+    return { ok: false, problems: [makerProblem('maker-file-newer', 'format', fault)] };
   }
   const former = earlierFormOf(value)?.safeParse(value);
   if (former && !former.success) return { ok: false, problems: plainProblems(former.error.issues, value) };
@@ -61,20 +60,15 @@ function newerFormat(value: unknown): number | null {
 export function readMakerFileText(text: string): MakerFileResult {
   if (text.length > largestFile) {
     const fault: MakerFault = { kind: 'file-characters', is: text.length, most: largestFile };
-    return refuse('maker-file-too-large', fault, 'Split the file by maker.');
+    return refuse('maker-file-too-large', fault);
   }
-  if (deeperThan(text, deepest))
-    return refuse('maker-file-too-large', { kind: 'deeper', most: deepest }, 'Check that it is a maker file.');
+  if (deeperThan(text, deepest)) return refuse('maker-file-too-large', { kind: 'deeper', most: deepest });
   let value: unknown;
   try {
     value = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch (error) {
     const said = error instanceof Error ? error.message.slice(0, 200) : '';
-    return refuse(
-      'maker-file-not-json',
-      { kind: 'not-json', said },
-      'Check that the file is complete and is a maker file.',
-    );
+    return refuse('maker-file-not-json', { kind: 'not-json', said });
   }
   const result = parseMakerFile(value);
   return result.ok ? result : { ok: false, problems: withLines(result.problems, text) };
@@ -150,29 +144,26 @@ function systemProblems(file: MakerFile): MakerProblem[] {
   return file.codeSystems.flatMap((system, index): MakerProblem[] => {
     const where = `codeSystems[${index}]`;
     const problems: MakerProblem[] = [];
-    const add = (code: string, at: string, fault: MakerFault, remedy: string) =>
-      problems.push(makerProblem(code, at, fault, remedy));
-    if (ids.has(system.id))
-      add('maker-file-double-id', `${where}.id`, { kind: 'double-id', id: system.id }, 'Give each system its own id.');
+    const add = (code: string, at: string, fault: MakerFault) => problems.push(makerProblem(code, at, fault));
+    if (ids.has(system.id)) add('maker-file-double-id', `${where}.id`, { kind: 'double-id', id: system.id });
     ids.add(system.id);
     if ((system.layout === undefined) === (system.layouts === undefined)) {
       const fault: MakerFault = { kind: system.layout ? 'both-layouts' : 'no-layout' };
-      add('maker-file-layout', where, fault, 'Give either layout or layouts.');
+      add('maker-file-layout', where, fault);
       return problems;
     }
     work += exampleWork(system);
     if (work > mostExampleWork) {
-      add('maker-file-too-large', where, { kind: 'too-many-to-test' }, 'Keep a few examples of each layout.');
+      add('maker-file-too-large', where, { kind: 'too-many-to-test' });
       return problems;
     }
     const faults = testSystem(system, file.plants);
     for (const { layout, slot, fault } of faults.layouts) {
       const path = `${where}.${layout}${slot === null ? '' : `[${slot}]`}`;
-      add('maker-file-layout', path, fault, 'Correct the slots of this layout.');
+      add('maker-file-layout', path, fault);
     }
     for (const { example, fault } of faults.examples) {
-      const remedy = 'Correct the example, the layout, the plants or the period: one of them is wrong.';
-      add('maker-file-example', `${where}.examples[${example}]`, fault, remedy);
+      add('maker-file-example', `${where}.examples[${example}]`, fault);
     }
     return problems;
   });

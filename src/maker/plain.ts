@@ -31,26 +31,21 @@ const mostShown = 40;
 export function plainProblems(issues: readonly z.core.$ZodIssue[], file: unknown): MakerProblem[] {
   const problems = issues.slice(0, mostShown).flatMap((issue) => plainIssue(issue, file));
   const more = issues.length - mostShown;
-  if (more > 0)
-    problems.push(
-      makerProblem('more-problems', 'the file', { kind: 'more-faults', number: more }, 'Correct those above first.'),
-    );
+  if (more > 0) problems.push(makerProblem('more-problems', 'the file', { kind: 'more-faults', number: more }));
   return problems;
 }
 
 function plainIssue(issue: z.core.$ZodIssue, file: unknown): MakerProblem[] {
   const value = valueAt(file, issue.path);
   const code = `maker-file-${issue.code.replaceAll('_', '-')}`;
-  const at = (fault: MakerFault, remedy = 'Correct this field.'): MakerProblem[] => [
-    makerProblem(code, pathWords(issue.path), fault, remedy),
-  ];
+  const at = (fault: MakerFault): MakerProblem[] => [makerProblem(code, pathWords(issue.path), fault)];
   switch (issue.code) {
     case 'unrecognized_keys': {
       const names = issue.keys.slice(0, 5).map((key) => key.slice(0, 40));
-      return at({ kind: 'unknown-fields', names }, 'Remove it or correct its name.');
+      return at({ kind: 'unknown-fields', names });
     }
     case 'invalid_type':
-      if (value === undefined) return at({ kind: 'missing', type: issue.expected }, 'Add it.');
+      if (value === undefined) return at({ kind: 'missing', type: issue.expected });
       return at({ kind: 'wrong-type', value: shown(value), type: issue.expected });
     case 'invalid_value':
       return at({ kind: 'not-possible', value: shown(value), known: issue.values.map((one) => JSON.stringify(one)) });
@@ -77,7 +72,7 @@ function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: u
     const where = pathWords(issue.path);
     if (!slotKind) {
       const known = slotKinds.map(({ kind }) => kind);
-      return [makerProblem('maker-file-slot', where, { kind: 'no-slot', value: shown(value), known }, 'Name a slot.')];
+      return [makerProblem('maker-file-slot', where, { kind: 'no-slot', value: shown(value), known })];
     }
     const { kind } = slotKind;
     const inside = formOfKind(slotKind).safeParse(value).error?.issues ?? [];
@@ -93,8 +88,7 @@ function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: u
       value: shown((value as Record<string, unknown>)[kind]),
       slot: kind,
     };
-    const remedy = 'See docs/maker-files.md for what this slot can be.';
-    return [makerProblem('maker-file-slot', `${where}.${kind}`, fault, remedy)];
+    return [makerProblem('maker-file-slot', `${where}.${kind}`, fault)];
   }
   // A form that the value is not even of the kind of is the last to be meant.
   const far = (issues: z.core.$ZodIssue[]) =>
@@ -104,5 +98,5 @@ function plainUnion(issue: z.core.$ZodIssueInvalidUnion, value: unknown, file: u
     return nearest.flatMap((fault) => plainIssue({ ...fault, path: [...issue.path, ...fault.path] } as never, file));
   }
   const fault: MakerFault = { kind: 'not-possible', value: shown(value), known: [] };
-  return [makerProblem('maker-file-value', pathWords(issue.path), fault, 'Correct this field.')];
+  return [makerProblem('maker-file-value', pathWords(issue.path), fault)];
 }

@@ -18,9 +18,8 @@ export const sayingProblems = (file: MakerFile): MakerProblem[] => [
 function placeProblems(file: MakerFile): MakerProblem[] {
   return file.plants.flatMap(({ place }, index): MakerProblem[] => {
     if (isPlaceCode(place) || place === unknownPlace) return [];
-    const remedy = place === 'UK' ? 'The United Kingdom is GB.' : 'Look the country up and correct it.';
     const fault: MakerFault = { kind: 'no-country', place };
-    return [makerProblem('maker-file-place', `plants[${index}].place`, fault, remedy)];
+    return [makerProblem('maker-file-place', `plants[${index}].place`, fault)];
   });
 }
 
@@ -62,7 +61,7 @@ function periodProblems(file: MakerFile): MakerProblem[] {
     const fault: MakerFault = span
       ? { kind: 'backwards', from: String(from), to: String(to) }
       : { kind: 'no-such-date', period: period.map(String) };
-    return [makerProblem('maker-file-period', where, fault, 'Give the first date, then the last one or null.')];
+    return [makerProblem('maker-file-period', where, fault)];
   });
 }
 
@@ -76,10 +75,9 @@ function partProblems(file: MakerFile): MakerProblem[] {
       parts.map((part, place): [string, string] => [`models[${at}].parts[${place}]`, part]),
     ),
   ];
-  const remedy = 'Correct it, or add it to the parts of the file.';
   return named
     .filter(([, part]) => !isKnownPart(part) && !own.has(part))
-    .map(([where, part]) => makerProblem('maker-file-part', where, { kind: 'no-part', part }, remedy));
+    .map(([where, part]) => makerProblem('maker-file-part', where, { kind: 'no-part', part }));
 }
 
 /** Two entries of one model would leave open which of them holds: its other years and sizes are further runs. */
@@ -88,9 +86,8 @@ function modelProblems(file: MakerFile): MakerProblem[] {
   return file.models.flatMap(({ name }, at): MakerProblem[] => {
     const isKnown = known.has(plainName(name));
     known.add(plainName(name));
-    const remedy = 'Put the other years and sizes into the rows of the first.';
     return isKnown
-      ? [makerProblem('maker-file-double-model', `models[${at}].name`, { kind: 'double-model', name }, remedy)]
+      ? [makerProblem('maker-file-double-model', `models[${at}].name`, { kind: 'double-model', name })]
       : [];
   });
 }
@@ -100,28 +97,18 @@ function carrierProblems(file: MakerFile): MakerProblem[] {
   return file.carriers.flatMap(({ systems = [] }, at) =>
     systems.flatMap((id, place) => {
       const where = `carriers[${at}].systems[${place}]`;
-      const remedy = 'Name one of its code systems.';
-      return ids.has(id) ? [] : [makerProblem('maker-file-system-unknown', where, { kind: 'no-system', id }, remedy)];
+      return ids.has(id) ? [] : [makerProblem('maker-file-system-unknown', where, { kind: 'no-system', id })];
     }),
   );
 }
 
 function rangeProblems(file: MakerFile): MakerProblem[] {
   const backwards = (where: string, least: number, most: number): MakerProblem[] =>
-    least <= most
-      ? []
-      : [
-          makerProblem(
-            'maker-file-range',
-            where,
-            { kind: 'more-than', least, most },
-            'Give the least first and the most behind it.',
-          ),
-        ];
+    least <= most ? [] : [makerProblem('maker-file-range', where, { kind: 'more-than', least, most })];
   const prices = file.prices.flatMap(({ least, most }, at): MakerProblem[] => {
     const where = `prices[${at}].least`;
     if (least === undefined && most === undefined)
-      return [makerProblem('maker-file-range', where, { kind: 'no-amount' }, 'Give one of them, or both.')];
+      return [makerProblem('maker-file-range', where, { kind: 'no-amount' })];
     return backwards(where, least ?? 0, most ?? Number.POSITIVE_INFINITY);
   });
   const numbers = file.numbers.flatMap((number, at): MakerProblem[] => {

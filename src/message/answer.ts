@@ -1,5 +1,5 @@
 import { browser } from '../browser/api';
-import type { Problem, Result } from '../problem';
+import type { Problem, ProblemData, Result, Told } from '../problem';
 import { isEnvelope, type Reply, unforeseen } from './envelope';
 import type { InputOf, OutputOf } from './protocol';
 import { type HandledBy, type MessageName, type Part, routes } from './routes';
@@ -41,13 +41,11 @@ async function respond<P extends Part>(
   { name, input, sender }: Received,
   check: CheckInput,
 ): Promise<Reply> {
-  if (!isHandled(part, handlers, name)) return refuse(name, `the ${said[part]} handles no message of this name`);
+  if (!isHandled(part, handlers, name)) return refuse(name, 'no-handler', part);
   const allowed: readonly Part[] = routes[name].sentBy;
   const from = partOf(sender);
-  if (from === null || !allowed.includes(from)) {
-    const who = from === null ? 'no part of the extension that asks' : `the ${said[from]}`;
-    return refuse(name, `it is taken from the ${allowed.map((one) => said[one]).join(' or ')}, and came from ${who}`);
-  }
+  if (from === null) return refuse(name, 'from-nowhere', allowed.join(', '));
+  if (!allowed.includes(from)) return refuse(name, 'not-from', `${from}: ${allowed.join(', ')}`);
   const checked = check(name, input);
   if (!checked.ok) return checked;
   const handler = handlers[name] as (input: unknown) => Promise<Reply>;
@@ -57,21 +55,10 @@ async function respond<P extends Part>(
 const isHandled = <P extends Part>(part: P, handlers: Handlers<P>, name: string): name is HandledBy<P> =>
   Object.hasOwn(routes, name) && routes[name as MessageName].handledBy === part && Object.hasOwn(handlers, name);
 
-const said: Readonly<Record<Part, string>> = {
-  background: 'background',
-  panel: 'panel',
-  'full-page': 'full page',
-  reader: 'reader',
-  page: 'script inside a page',
-  pointing: 'script for pointing at a field',
-  'shown-photo': 'script that shows a photo',
-};
+type Why = ProblemData['message-refused']['why'];
 
-const refuse = (name: string, what: string): Reply => ({ ok: false, problem: refusal(name, what) });
+const refuse = (name: string, why: Why, said: string): Reply => ({ ok: false, problem: refusal(name, why, said) });
 
-export const refusal = (name: string, what: string): Problem => ({
-  code: 'message-refused',
-  where: name,
-  what,
-  remedy: 'Reload the extension if this stays.',
-});
+/** `said`: names of parts, or what was wrong with the content; for a report. */
+export const refusal = (name: string, why: Why, said: string): Problem =>
+  ({ code: 'message-refused', where: name, data: { why, said } }) satisfies Told;

@@ -1,4 +1,4 @@
-import type { Problem } from '../problem';
+import type { Problem, Told } from '../problem';
 
 /**
  * What a message looks like on the wire. Kept free of zod: the script inside the page imports this file, and has to
@@ -23,6 +23,6 @@ export const isEnvelope = (value: unknown): value is Envelope =>
 /** A failure that nobody foresaw, as a value: a bug's message reaches the screen, its stack stays in the console. */
 export function unforeseen(where: string, error: unknown): Problem {
   console.error(`[tellstamp] ${where}`, error);
-  const what = error instanceof Error ? error.message : String(error);
-  return { code: 'unforeseen', where, what: what || 'unknown failure', remedy: 'Try again; if it stays, report it.' };
+  const said = error instanceof Error ? error.message : String(error);
+  return { code: 'unforeseen', where, data: { said } } satisfies Told;
 }

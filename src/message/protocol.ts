@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { listingSchema, pageExtractSchema, pickFieldSchema, pickSchema } from '../listing/types';
 import { adjustmentSchema } from '../photo/adjustment-types';
 import { cameSchema, sizePxSchema } from '../photo/read-types';
+import { disturbances } from '../problem';
 import { photoReadSchema } from '../stamp/types';
 import type { MessageName } from './routes';
 
@@ -94,10 +95,10 @@ export const protocol = {
       largest: sizePxSchema.nullable(),
     }),
   },
-  /** Asked after the picture: why the photo stands no more where it was shown, in words; null when it does. */
+  /** Asked after the picture: why the photo stands no more where it was shown; null when it does. */
   'photo.stands': {
     input: empty,
-    output: z.strictObject({ why: z.string().nullable() }),
+    output: z.strictObject({ why: z.enum(disturbances).nullable() }),
   },
   'photo.unshow': { input: empty, output: empty },
 } as const satisfies Record<MessageName, { input: z.ZodType; output: z.ZodType }>;

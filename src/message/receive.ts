@@ -7,5 +7,5 @@ import type { PagePart, Part } from './routes';
 export const receive = <P extends Exclude<Part, PagePart>>(part: P, handlers: Handlers<P>): (() => void) =>
   answer(part, handlers, (name, value) => {
     const input = protocol[name].input.safeParse(value);
-    return input.success ? succeed(input.data) : fail(refusal(name, input.error.issues[0]?.message ?? 'malformed'));
+    return input.success ? succeed(input.data) : fail(refusal(name, 'malformed', input.error.issues[0]?.message ?? ''));
   });

@@ -1,6 +1,6 @@
 import type * as z from 'zod';
 import { browser } from '../browser/api';
-import { fail, type Result, succeed } from '../problem';
+import { fail, problem, type Result, succeed } from '../problem';
 import type { Envelope, Reply } from './envelope';
 import { unforeseen } from './envelope';
 import { type InputOf, type OutputOf, protocol } from './protocol';
@@ -50,17 +50,8 @@ function checkReply<O>(name: MessageName, reply: Reply, output: z.ZodType<O>): R
   const parsed = output.safeParse(reply.value);
   if (parsed.success) return succeed(parsed.data);
   const first = parsed.error.issues[0];
-  return fail({
-    code: 'reply-malformed',
-    where: `${name} ${first?.path.join('.') ?? ''}`.trim(),
-    what: first?.message ?? 'not the agreed shape',
-    remedy: 'Reload the page and read it again.',
-  });
+  const where = `${name} ${first?.path.join('.') ?? ''}`.trim();
+  return fail(problem('reply-malformed', where, { said: first?.message ?? '' }));
 }
 
-const noAnswer = (name: string) => ({
-  code: 'no-answer',
-  where: name,
-  what: 'a part of the extension did not answer',
-  remedy: 'Click the toolbar button on the listing again.',
-});
+const noAnswer = (name: string) => problem('no-answer', name);

@@ -1,15 +1,8 @@
+import type { ProblemData } from '../problem';
 import { ascii } from './ascii';
 
 /** A photo format that is known by its first bytes and not read here. */
-export interface ForeignFormat {
-  name: string;
-  /** What the photo is, in words that end a sentence begun with "The photo is". */
-  words: string;
-}
-
-/** The way to a JPEG is the same for all: whatever shows such a photo can hand on another kind of file. */
-export const howToSendJpeg =
-  'Ask the seller for it as JPEG: telephones send photos as JPEG when told to use the most compatible format, and a picture viewer saves them so. Or take a screenshot of the stamp, as large as the screen shows it, and add that.';
+export type ForeignFormat = ProblemData['photo-foreign-format']['format'];
 
 /**
  * The brands of an ISO base media file that holds HEVC pictures. Source: ISO/IEC 23008-12, annex B, for heic to hevs;
@@ -24,20 +17,20 @@ export function foreignFormat(bytes: Uint8Array): ForeignFormat | null {
     const length = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength).getUint32(0);
     const brands = ascii(bytes, 8, Math.max(0, Math.min(length, 64, bytes.length) - 8));
     if (/avif|avis/.test(brands)) return null;
-    if (hevc.test(brands)) return { name: 'HEIC', words: 'a HEIC file, as many telephones keep their photos' };
-    if (brands.startsWith('crx ')) return { name: 'CR3', words: 'a raw file of a camera (CR3)' };
+    if (hevc.test(brands)) return 'HEIC';
+    if (brands.startsWith('crx ')) return 'CR3';
     return null;
   }
   // Source: TIFF 6.0, section 2. Raw files of many cameras begin in the same way.
   const opening = ascii(bytes, 0, 4);
   // Source: ISO 32000-1, section 7.5.2.
-  if (opening === '%PDF') return { name: 'PDF', words: 'inside a PDF document' };
+  if (opening === '%PDF') return 'PDF';
   if (opening === 'II*\0' || opening === 'MM\0*') {
-    return { name: 'TIFF', words: 'a TIFF file or a raw file of a camera' };
+    return 'TIFF';
   }
   // Source: ISO/IEC 18181-2: a bare codestream, or the signature box.
   const isStream = bytes[0] === 0xff && bytes[1] === 0x0a;
-  if (isStream || ascii(bytes, 4, 4) === 'JXL ') return { name: 'JPEG XL', words: 'a JPEG XL file' };
-  if (ascii(bytes, 4, 4) === 'jP  ') return { name: 'JPEG 2000', words: 'a JPEG 2000 file' };
+  if (isStream || ascii(bytes, 4, 4) === 'JXL ') return 'JPEG XL';
+  if (ascii(bytes, 4, 4) === 'jP  ') return 'JPEG 2000';
   return null;
 }

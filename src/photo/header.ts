@@ -1,6 +1,6 @@
-import { fail, type Problem, type Result, succeed } from '../problem';
+import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import { ascii } from './ascii';
-import { type ForeignFormat, foreignFormat, howToSendJpeg } from './foreign-format';
+import { type ForeignFormat, foreignFormat } from './foreign-format';
 import { avifSize } from './header-avif';
 import { jxlSize } from './header-jxl';
 
@@ -20,54 +20,34 @@ export const maxSide = 32_767;
 /** Reads the type from the bytes, never from a name, and the size in pixels; refuses what must not be decoded. */
 export function readImageHeader(bytes: Uint8Array, where: string): Result<ImageHeader> {
   if (bytes.length === 0) {
-    return refuse('photo-empty', where, 'The photo holds no bytes.', again);
+    return fail(problem('photo-empty', where));
   }
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const header = sizeOf(bytes, view);
   if (header === 'svg') {
-    return refuse(
-      'photo-svg',
-      where,
-      'This is a drawing (SVG), not a photograph, and drawings can hold programs.',
-      again,
-    );
+    return fail(problem('photo-svg', where));
   }
   if (header === null) {
     const foreign = foreignFormat(bytes);
     if (foreign !== null) return fail(notReadHere(where, foreign));
-    return refuse(
-      'photo-not-image',
-      where,
-      'This file is not an image that can be read: its first bytes are of no known photo format.',
-      again,
-    );
+    return fail(problem('photo-not-image', where));
   }
   if (header === 'cut') {
-    return refuse('photo-truncated', where, 'The photo file ends before it says how large it is.', again);
+    return fail(problem('photo-truncated', where));
   }
   const { width, height } = header;
   if (width < 1 || height < 1) {
-    return refuse('photo-no-size', where, `The photo says it is ${width} × ${height} pixels.`, again);
+    return fail(problem('photo-no-size', where, { width, height }));
   }
   if (width > maxSide || height > maxSide || width * height > maxPixels) {
-    return refuse(
-      'photo-too-large',
-      where,
-      `The photo is ${width} × ${height} pixels; at most ${maxPixels / 1e6} million, and ${maxSide} a side, are read.`,
-      'Ask the seller for a smaller version of the photo, or for a picture of the stamp alone; or type the code by hand.',
-    );
+    return fail(problem('photo-too-large', where, { width, height, most: [maxPixels / 1e6, maxSide] }));
   }
   return succeed(header);
 }
 
 /** A format that this browser, or this program, does not decode, and how to come by another. */
-export const notReadHere = (where: string, { words }: ForeignFormat): Problem => ({
-  code: 'photo-foreign-format',
-  where,
-  what: `The photo is ${words}, which is not read here.`,
-  expected,
-  remedy: howToSendJpeg,
-});
+export const notReadHere = (where: string, format: ForeignFormat): Problem =>
+  problem('photo-foreign-format', where, { format });
 
 function sizeOf(bytes: Uint8Array, view: DataView): ImageHeader | 'svg' | 'cut' | null {
   if (starts(bytes, [0xff, 0xd8, 0xff])) return jpegSize(view);
@@ -149,12 +129,3 @@ function bmpSize(bytes: Uint8Array, view: DataView): ImageHeader | 'cut' | null 
 }
 
 const starts = (bytes: Uint8Array, start: number[]): boolean => start.every((byte, at) => bytes[at] === byte);
-
-/** What helps in the panel as on the command line. */
-const again =
-  'Load or save the photo again, or ask the seller for it again, as JPEG, PNG, WebP, GIF, AVIF or BMP; or type the code by hand.';
-
-const expected = 'a photograph as JPEG, PNG, WebP, GIF, AVIF or BMP';
-
-const refuse = (code: string, where: string, what: string, remedy: string): Result<never> =>
-  fail({ code, where, what, expected, remedy });

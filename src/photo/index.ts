@@ -1,5 +1,5 @@
 export { boxDeviation, boxMean, flatten, histogram, stretch, summedArea } from './contrast';
-export { type ForeignFormat, foreignFormat, howToSendJpeg } from './foreign-format';
+export { type ForeignFormat, foreignFormat } from './foreign-format';
 export { greyOf, invert, pixelsOf } from './grey';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';

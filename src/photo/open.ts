@@ -1,4 +1,4 @@
-import { fail, type Problem, type Result, succeed } from '../problem';
+import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import { foreignFormat } from './foreign-format';
 import { type ImageHeader, notReadHere, readImageHeader } from './header';
 import type { PixelImage } from './types';
@@ -41,11 +41,7 @@ export async function openPhoto<I extends PixelImage>(
   // A format that only some browsers read, and this one does not.
   const foreign = image === null ? foreignFormat(bytes) : null;
   if (foreign !== null) return fail(notReadHere(where, foreign));
-  if (image === null) {
-    const what = 'The photo is damaged or cut off: it could not be decoded to its end.';
-    const remedy = 'Load or save the photo again, or ask the seller for it again.';
-    return fail({ code: 'photo-damaged', where, what, remedy });
-  }
+  if (image === null) return fail(problem('photo-damaged', where));
   return succeed({ image, bytes, scale: Math.max(width, height) / Math.max(image.width, image.height) });
 }
 
@@ -53,9 +49,5 @@ export async function openPhoto<I extends PixelImage>(
 export const shareWithin = (width: number, height: number, mostPixels: number): number =>
   Math.min(1, Math.sqrt(mostPixels / (width * height)));
 
-export const tooSmall = (where: string, width: number, height: number): Problem => ({
-  code: 'photo-too-small',
-  where,
-  what: `The photo is ${width} × ${height} pixels, too small to hold a stamp.`,
-  remedy: 'Ask the seller for a larger photo.',
-});
+export const tooSmall = (where: string, width: number, height: number): Problem =>
+  problem('photo-too-small', where, { width, height });

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { problemSchema } from '../problem';
+import { problemSchema } from '../problem/schema';
 import { type Observation, observationSchema } from './observation-types';
 
 export const sizePxSchema = z.strictObject({ width: z.number().int().positive(), height: z.number().int().positive() });

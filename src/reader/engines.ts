@@ -59,7 +59,7 @@ async function openStampNets(files: string, wanted: WantedAdapter) {
   };
   const runtime = await import('onnxruntime-web/wasm');
   const plain = await loadNets(prepared(runtime, files), net);
-  if (!plain.ok) throw new Error(plain.problem.what);
+  if (!plain.ok) throw new Error(JSON.stringify(plain.problem));
   const nets = netsWithFaster(plain.value, openFaster(files, net, wanted), (why) =>
     console.warn(`[tellstamp] the nets run on the processor: ${why}`),
   );

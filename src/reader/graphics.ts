@@ -73,7 +73,7 @@ export async function openOnAdapter(
     requiredFeatures: features,
   });
   const loaded = await loadNets(await loadRuntime(), files, [{ name: 'webgpu', device }]);
-  if (!loaded.ok) throw new Error(loaded.problem.what);
+  if (!loaded.ok) throw new Error(JSON.stringify(loaded.problem));
   const { card, finder, recogniser } = loaded.value;
   await compile(finder, 2 * card.finder.multiple, 2 * card.finder.multiple);
   await compile(recogniser, card.recogniser.height, 2 * card.recogniser.narrowest);

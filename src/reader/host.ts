@@ -2,7 +2,7 @@ import { browser } from '../browser/api';
 import { workInTurn } from '../message/in-turn';
 import type { PhotoView } from '../message/protocol';
 import type { Adjustment } from '../photo/adjustment-types';
-import { fail, type Problem, type Result, succeed } from '../problem';
+import { fail, problem, type Result, succeed } from '../problem';
 import type { GlanceAnswer, LifeBegun, ReaderAnswer, ReaderRequest } from './worker-messages';
 
 /** A photo that takes longer has hung the recogniser; the worker is replaced. */
@@ -29,7 +29,7 @@ export function createReaderHost() {
       if (!('alive' in data)) return;
       // Given only when the worker is gone: one that is ended from outside, or for want of memory, raises no error.
       navigator.locks.request(life, () => {
-        started.dispatchEvent(new ErrorEvent('error', { message: 'the reader was stopped' }));
+        started.dispatchEvent(new ErrorEvent('error'));
       });
     });
     started.postMessage({ kind: 'start', files: browser.runtime.getURL(''), life } satisfies ReaderRequest);
@@ -51,17 +51,17 @@ export function createReaderHost() {
         asked.removeEventListener('error', onError);
         resolve(result);
       };
-      const stopped = (code: string, what: string) => settle(fail(problem(wish.photoId, code, what)));
+      const where = `photo ${wish.photoId}`;
       const onAnswer = ({ data }: MessageEvent<Answer | LifeBegun>) => {
         if ('alive' in data || data.id !== id) return;
         const taken = take(data);
         if (taken !== null) settle(succeed(taken));
         else if (data.problem) settle(fail(data.problem));
       };
-      const onError = ({ message }: ErrorEvent) => stopped('reader-stopped', message || 'the reader could not start');
+      const onError = ({ message }: ErrorEvent) => settle(fail(problem('reader-stopped', where, { said: message })));
       const timer = setTimeout(() => {
         if (worker === asked) end();
-        stopped('reader-late', 'reading took longer than 90 seconds');
+        settle(fail(problem('reader-late', where, { seconds: patienceMs / 1000 })));
       }, patienceMs);
       asked.addEventListener('message', onAnswer);
       asked.addEventListener('error', onError);
@@ -91,10 +91,3 @@ export function createReaderHost() {
       }),
   };
 }
-
-const problem = (photoId: string, code: string, what: string): Problem => ({
-  code,
-  where: `photo ${photoId}`,
-  what,
-  remedy: 'Read the photo again, or type the code by hand.',
-});

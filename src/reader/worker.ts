@@ -3,7 +3,7 @@ import { fromBase64 } from '../message/bytes';
 import type { PhotoView } from '../message/protocol';
 import { type OpenedPhoto, openPhoto, readPhoto, release } from '../photo';
 import type { Adjustment } from '../photo/adjustment-types';
-import { fail, type Problem, type Result, succeed } from '../problem';
+import { fail, type Problem, problem, type Result, reported, succeed } from '../problem';
 import { closerSide, glanceAt, glanceSide, type StampEngines, stampLinesOf, stampReader } from '../stamp';
 import { adjustImage } from './adjust';
 import { decodePhoto } from './decode-photo';
@@ -52,7 +52,7 @@ async function glancePhoto({ photoId, base64, closer }: GlanceRequest): Promise<
   const side = closer ? closerSide : glanceSide;
   const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto, side ** 2);
   if (!opened.ok) return opened;
-  if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
+  if (engines === null) return fail(unreadable(photoId, 'not started'));
   try {
     return succeed(await glanceAt(opened.value.image, (await engines).engines, side));
   } finally {
@@ -63,7 +63,7 @@ async function glancePhoto({ photoId, base64, closer }: GlanceRequest): Promise<
 async function readBytes({ photoId, base64, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
   const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto);
   if (!opened.ok) return opened;
-  if (engines === null) return fail(unreadable(photoId, 'the reader was not started'));
+  if (engines === null) return fail(unreadable(photoId, 'not started'));
   try {
     return succeed(await readDecoded(opened.value, photoId, adjustment, (await engines).engines));
   } finally {
@@ -94,12 +94,6 @@ async function readDecoded(
 }
 
 function unreadable(photoId: string, error: unknown): Problem {
-  const what = error instanceof Error ? error.message : String(error);
   console.error('[tellstamp] photo not read', error);
-  return {
-    code: 'reader-failed',
-    where: `photo ${photoId}`,
-    what: `the reader failed: ${what}`,
-    remedy: 'Read the photo again, or type the code by hand.',
-  };
+  return problem('reader-failed', `photo ${photoId}`, reported(error));
 }

@@ -11,7 +11,7 @@ import {
   readingCopy,
   tooSmall,
 } from '../photo';
-import { fail, type Problem, succeed } from '../problem';
+import { fail, type Problem, problem, reported, succeed } from '../problem';
 import type { PrintReader, StampEngines } from './engines';
 import { startedPrint } from './print/when-needed';
 import { readPage, withoutRepeats } from './read-printed';
@@ -36,23 +36,12 @@ export async function readStamp(
   given?: ReadingCopy,
 ): Promise<StampReading> {
   const { width, height } = photo;
-  const unread = (code: string, what: string, remedy: string): StampReading => ({
-    state: 'unread',
-    photoId,
-    problem: { code, where: `photo ${photoId}`, what, remedy },
-  });
-  if (Math.min(width, height) < leastSide) {
-    return { state: 'unread', photoId, problem: tooSmall(`photo ${photoId}`, width, height) };
-  }
+  const where = `photo ${photoId}`;
+  const unread = (why: Problem): StampReading => ({ state: 'unread', photoId, problem: why });
+  if (Math.min(width, height) < leastSide) return unread(tooSmall(where, width, height));
   // Nets need no print reader until they meet print; without them it is all there is.
   const print = engines.net === undefined ? await startedPrint(engines.print) : engines.print;
-  if (engines.net === undefined && print === null) {
-    return unread(
-      'no-stamp-engine',
-      'No text reader could be started, so no photo was looked at.',
-      'Type the code by hand.',
-    );
-  }
+  if (engines.net === undefined && print === null) return unread(problem('no-stamp-engine', where));
   const copy = given ?? readingCopy(photo);
   try {
     const { lines, printed } = await readLines(copy.small, copy.grey, photoId, { ...engines, print });
@@ -63,11 +52,7 @@ export async function readStamp(
       printed: withoutRepeats(printed),
     };
   } catch (error) {
-    return unread(
-      'stamp-engine-failed',
-      `The text reader failed on this photo: ${error instanceof Error ? error.message : String(error)}`,
-      'Read the photo again, or type the code.',
-    );
+    return unread(problem('stamp-engine-failed', where, reported(error)));
   } finally {
     if (copy !== given) copy.letGo();
   }

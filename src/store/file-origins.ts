@@ -1,8 +1,8 @@
 import { browser } from '../browser/api';
-import { type MakerFile, makerFileForm } from '../maker';
+import { type MakerFile, type MakerProblem, makerFileForm } from '../maker';
 import type { Problem } from '../problem';
 import { keptUnder, onKeptUnder } from './kept-under';
-import { originForm } from './record';
+import { openOrigin } from './record';
 
 /** One version of a maker file at an address. */
 export interface FileVersion {
@@ -11,6 +11,9 @@ export interface FileVersion {
   file: MakerFile;
 }
 
+/** Why asking an address brought nothing: of a file that cannot be used, what is wrong in it and in which line. */
+export type Trouble = Problem & Partial<Pick<MakerProblem, 'fault' | 'line'>>;
+
 /** Where one of the buyer's maker files is from, and what was used of it. */
 export interface FileOrigin {
   address: string;
@@ -18,7 +21,7 @@ export interface FileOrigin {
   asked: string;
   used: FileVersion;
   found: FileVersion | null;
-  troubles: Problem[];
+  troubles: Trouble[];
   before: { used: FileVersion; found: FileVersion; own: MakerFile; after: MakerFile } | null;
 }
 
@@ -44,13 +47,11 @@ export async function readOrigin(id: string): Promise<FileOrigin | null> {
 
 /** A stored origin with its files in the format of today; null when it is none. */
 function originOf(value: unknown): FileOrigin | null {
-  const parsed = originForm.safeParse(value);
-  if (!parsed.success) return null;
   try {
-    const { version: _, used, found, before, troubles, ...rest } = parsed.data;
+    const { version: _, used, found, before, troubles, ...rest } = openOrigin(value);
     return {
       ...rest,
-      troubles: troubles.map(({ expected, ...one }) => ({ ...one, ...(expected !== undefined && { expected }) })),
+      troubles: troubles as Trouble[],
       used: versionOf(used),
       found: found && versionOf(found),
       before: before && {
@@ -71,7 +72,7 @@ const versionOf = ({ file, ...rest }: { at: string; sha256: string; file: unknow
 });
 
 export const writeOrigin = (id: string, origin: FileOrigin): Promise<void> =>
-  browser.storage.local.set({ [prefix + id]: { version: 1, ...origin } });
+  browser.storage.local.set({ [prefix + id]: { version: 2, ...origin } });
 
 export const removeOrigin = (id: string): Promise<void> => browser.storage.local.remove(prefix + id);
 

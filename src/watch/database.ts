@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import { fail, type Problem, type Result, succeed } from '../problem';
+import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import type { WatchRow } from './rows';
 import type { StoredLook, StoredPicture } from './types';
 
@@ -65,20 +65,8 @@ export async function openDatabase(newId: () => string, onLost: () => void): Pro
   }
 }
 
-function openProblem(error: unknown): Problem {
-  const name = (error as { name?: string } | null)?.name;
-  if (name === 'VersionError') {
-    return {
-      code: 'watch-list-newer',
-      where: 'watch list',
-      what: 'the watch list was written by a newer version of the extension',
-      remedy: 'Update the extension. Nothing was changed.',
-    };
-  }
-  return {
-    code: 'watch-list-closed',
-    where: 'watch list',
-    what: 'the browser did not open the watch list',
-    remedy: 'Close other windows of the extension and try again; check the free disk space.',
-  };
-}
+const openProblem = (error: unknown): Problem =>
+  problem(
+    (error as { name?: string } | null)?.name === 'VersionError' ? 'watch-list-newer' : 'watch-list-closed',
+    'watch list',
+  );

@@ -11,7 +11,7 @@ import {
 import { isCopy, photoNumber, type Reason } from '../check';
 import type { Decoding } from '../code/types';
 import { isTooWeakRead } from '../photo/read-types';
-import type { Problem } from '../problem';
+import { type Problem, within } from '../problem';
 import type { Question } from '../question';
 import type { KeptPicture, OtherNote, WatchRecord, WatchStatus } from './types';
 import { webLink } from './web-link';
@@ -189,8 +189,9 @@ function notLookedAt(kase: Case): NotLookedAt {
   const unread = new Map<string, { photos: number[]; problem: Problem }>();
   for (const photo of kase.photos) {
     if (photo.state === 'read') continue;
-    const group = unread.get(photo.problem.what) ?? { photos: [], problem: photo.problem };
-    unread.set(photo.problem.what, group);
+    const same = JSON.stringify(within(photo.problem));
+    const group = unread.get(same) ?? { photos: [], problem: photo.problem };
+    unread.set(same, group);
     group.photos.push(numberOf(kase, photo.photoId));
   }
   const opened = new Set(kase.photos.map(({ photoId }) => photoId));

@@ -1,9 +1,8 @@
 import { buildCase, type Case, type Reply, type SentPhoto } from '../case';
 import type { PhotoRead } from '../photo/read-types';
-import { fail } from '../problem';
+import { fail, problem } from '../problem';
 import type { Judges } from './look';
 import type { Packing } from './ports';
-import { problemOf } from './record/standing';
 import { caseOf, latestLookOf, type SavedCase } from './saved-case';
 import type { KeptPicture } from './types';
 
@@ -29,7 +28,7 @@ export async function judgeAnew(
 ) {
   const [latest] = saved.looks;
   const kase = caseOf(saved);
-  if (!kase || latest?.state !== 'readable') return fail(problemOf('look-spoilt', 'its latest look is not readable'));
+  if (!kase || latest?.state !== 'readable') return fail(problem('look-spoilt', 'watch list'));
   const { listing, photos, corrections, previous, replies, sent } = kase;
   const brought = bring(kase, latest.pictures);
   const judged = buildCase({

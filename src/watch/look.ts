@@ -1,12 +1,13 @@
 import type * as z from 'zod';
 import { type Case, findingsOf, ofPage } from '../case';
 import type { MakerFile } from '../maker/types';
-import { fail, type Problem, type Result, succeed } from '../problem';
+import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import type { Packing } from './ports';
 import { look1 } from './record/look-1';
 import { look2 } from './record/look-2';
 import { look3 } from './record/look-3';
-import { faultOf, problemOf } from './record/standing';
+import { look4 } from './record/look-4';
+import { faultOf } from './record/standing';
 import {
   type Found,
   type KeptPicture,
@@ -80,7 +81,7 @@ export type OpenedLook = { state: 'readable'; look: Look } | { state: 'newer' | 
 export function openLook(raw: unknown): OpenedLook {
   const version = (raw as { version?: unknown } | null)?.version;
   if (typeof version === 'number' && version > lookVersion) {
-    return { state: 'newer', problem: problemOf('record-newer', `the look has version ${version}`) };
+    return { state: 'newer', problem: problem('record-newer', listed, { version }) };
   }
   // What an older one is named by is its own text, which stays as it was written.
   if (version === 1) {
@@ -91,7 +92,11 @@ export function openLook(raw: unknown): OpenedLook {
     const older = look2.safeParse(raw);
     return older.success ? readable({ ...older.data, sent: [] }) : faultOf(older.error.issues);
   }
-  const parsed = look3.safeParse(raw);
+  if (version === 3) {
+    const older = look3.safeParse(raw);
+    return older.success ? readable(older.data) : faultOf(older.error.issues);
+  }
+  const parsed = look4.safeParse(raw);
   return parsed.success ? readable(parsed.data) : faultOf(parsed.error.issues);
 }
 
@@ -106,7 +111,7 @@ export async function unpackLook(
   packed: Uint8Array | undefined,
   packing: Packing,
 ): Promise<Result<string>> {
-  if (!packed) return fail(problemOf('look-missing', 'this look is missing'));
+  if (!packed) return fail(problem('look-missing', listed));
   try {
     const text = await packing.unpack(packed);
     return (await packing.digest(text)) === hash ? succeed(text) : fail(spoilt);
@@ -115,4 +120,5 @@ export async function unpackLook(
   }
 }
 
-const spoilt = problemOf('look-spoilt', 'this look is cut off or spoilt');
+const listed = 'watch list';
+const spoilt = problem('look-spoilt', listed);

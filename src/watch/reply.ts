@@ -1,4 +1,4 @@
-import { fail, type Problem } from '../problem';
+import { fail, problem } from '../problem';
 import { type Anew, judgeAnew } from './judge-anew';
 import { caseOf, type SavedCase } from './saved-case';
 
@@ -6,12 +6,7 @@ import { caseOf, type SavedCase } from './saved-case';
 const mostCharacters = 20_000;
 const mostReplies = 50;
 
-const notKept: Problem = {
-  code: 'record-refused',
-  where: 'watch list',
-  what: 'the reply is empty, or kept already, or one too many',
-  remedy: 'Nothing was changed.',
-};
+const notKept = problem('record-refused', 'watch list', { reply: true });
 
 /** The latest look of a case with one more reply of the seller, judged anew as of now. */
 export async function withReply(saved: SavedCase, text: string, anew: Anew) {

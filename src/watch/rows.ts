@@ -1,5 +1,5 @@
 import type { Price } from '../listing/types';
-import type { Problem } from '../problem';
+import { type Problem, problem } from '../problem';
 import { listingKey } from './listing-key';
 import { openRecord } from './migrations';
 import type { WatchRecord, WatchStatus } from './types';
@@ -86,12 +86,7 @@ export function namesIn(value: unknown, found = new Set<string>()): Set<string> 
 }
 
 /** A record of an older build that was put in after the list was opened: the next opening brings it forward. */
-export const notYet: Problem = {
-  code: 'record-older',
-  where: 'watch list',
-  what: 'an older version wrote it',
-  remedy: 'Reload this page: it is then brought forward.',
-};
+export const notYet = problem('record-older', 'watch list');
 
 const changeOf = (row: WatchRow) => (row.state === 'readable' ? row.changedAt : '');
 /** The latest change first, then what cannot be read. */

@@ -1,8 +1,9 @@
-import { fail, type Problem, type Result, succeed } from '../problem';
+import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import type { StoredRecord, WatchDatabase } from './database';
 import type { Inside } from './loss';
 import { bringForward, openRecord } from './migrations';
 import type { Packing } from './ports';
+import { placeOfFault } from './record/standing';
 import { latestFirst, notYet, rowOf, rowsFormat, type WatchRow } from './rows';
 import { type Parts, recordVersion, type WatchRecord, watchRecordSchema } from './types';
 
@@ -208,18 +209,8 @@ export function openStored(raw: unknown): Result<WatchRecord> {
 function checkRecord(record: WatchRecord): Result<WatchRecord> {
   const parsed = watchRecordSchema.safeParse(record);
   if (parsed.success) return succeed(parsed.data);
-  const issue = parsed.error.issues[0];
-  return fail({
-    code: 'record-refused',
-    where: issue?.path.join('.') || 'record',
-    what: `it cannot be saved: ${issue?.message ?? 'not the agreed shape'}`,
-    remedy: 'Nothing was changed. Shorten the note, or read the page again.',
-  });
+  const placed = placeOfFault(parsed.error.issues);
+  return fail(problem('record-refused', placed.place || 'record', placed));
 }
 
-const missing: Problem = {
-  code: 'record-missing',
-  where: 'watch list',
-  what: 'the case is no longer in the watch list',
-  remedy: 'It was deleted, perhaps in another window.',
-};
+const missing = problem('record-missing', 'watch list');

@@ -1,11 +1,10 @@
 import * as z from 'zod';
-import { fail, type Result, succeed } from '../problem';
+import { fail, problem, type Result, succeed } from '../problem';
 import type { WatchDatabase } from './database';
 import { addressOf, openLook, storePicture, unpackLook } from './look';
 import type { Packing } from './ports';
 import { digest1 } from './record/forms-1';
 import { picture1 } from './record/picture-1';
-import { problemOf } from './record/standing';
 import type { StoredLook, StoredPicture } from './types';
 
 /** A look as a file carries it: its content, or its bytes where they hold no content that could be written out. */
@@ -70,4 +69,4 @@ export async function readPictures(carried: readonly unknown[], packing: Packing
   return taken;
 }
 
-const spoilt = problemOf('look-spoilt', 'a look is not the one that its name says');
+const spoilt = problem('look-spoilt', 'import');

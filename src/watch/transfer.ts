@@ -1,11 +1,10 @@
 import * as z from 'zod';
-import { fail, type Problem, type Result, succeed } from '../problem';
+import { fail, type Problem, problem, type Result, succeed, within } from '../problem';
 import type { StoredRecord } from './database';
 import { joinRecords } from './join';
 import { listingKey } from './listing-key';
 import { bringForward } from './migrations';
 import type { Packing } from './ports';
-import { problemOf } from './record/standing';
 import { namesIn } from './rows';
 import type { Action } from './store';
 import { type CarriedLook, type CarriedPicture, readLooks, readPictures, type TakenLook } from './transfer-parts';
@@ -51,23 +50,17 @@ export const writeExport = (
 
 /** An exported file → its records, and what was refused. Other formats and cut files are told apart. */
 export async function readExport(text: string, packing: Packing): Promise<Result<ReadExport>> {
-  if (text.length > mostCharacters) return fail(problem('import-too-large', 'the file is too large to be an export'));
+  if (text.length > mostCharacters) return fail(problem('import-too-large', 'import'));
   let value: unknown;
   try {
     value = JSON.parse(text);
   } catch {
     const ours = text.slice(0, 200).includes(`"${exportName}"`);
-    return fail(
-      ours
-        ? problem('import-cut-off', 'the file is cut off: its end is missing')
-        : problem('import-not-json', 'the file is not an export of the watch list'),
-    );
+    return fail(problem(ours ? 'import-cut-off' : 'import-not-json', 'import'));
   }
   const parsed = exportSchema.safeParse(value);
-  if (!parsed.success) return fail(problem('import-other-format', 'the file is not an export of the watch list'));
-  if (parsed.data.version > exportVersion) {
-    return fail(problem('import-newer', 'the file was written by a newer version of the extension'));
-  }
+  if (!parsed.success) return fail(problem('import-other-format', 'import'));
+  if (parsed.data.version > exportVersion) return fail(problem('import-newer', 'import'));
   const { records, looks, pictures } = parsed.data;
   const taken = { looks: await readLooks(looks, packing), pictures: await readPictures(pictures, packing) };
   const read: ReadExport = { records: [], refused: [] };
@@ -148,7 +141,7 @@ async function take(
 ): Promise<Problem | null> {
   const brought = new Set(parts.looks.map(({ hash }) => hash));
   for (const { look } of other.looks) {
-    if (!brought.has(look) && !(await action.hasLook(look))) return problemOf('look-missing', 'a look is missing');
+    if (!brought.has(look) && !(await action.hasLook(look))) return problem('look-missing', 'import');
   }
   const present = await presentOf(action, other);
   if (present === null) {
@@ -159,7 +152,7 @@ async function take(
     return put.ok ? null : put.problem;
   }
   const opened = await action.open(present);
-  if (!opened.ok) return { ...opened.problem, what: `the list has it already, and there ${opened.problem.what}` };
+  if (!opened.ok) return problem('record-here-unread', 'import', { why: within(opened.problem) });
   const own = opened.value;
   // A deletion holds against what was last changed before it, and one that was made elsewhere deletes nothing here.
   if (own.removedAt !== null && (other.removedAt !== null || other.changedAt <= own.removedAt)) {
@@ -200,19 +193,7 @@ async function takeNewer(
     imported.newer += 1;
   } else if (JSON.stringify(present) === JSON.stringify(newer)) imported.same += 1;
   else {
-    return {
-      code: 'record-newer',
-      where: 'import',
-      what: 'a newer version wrote it, and the list has another state of it',
-      remedy: 'Update the extension and import again.',
-    };
+    return problem('record-newer', 'import', { version: null, differs: true });
   }
   return null;
 }
-
-const problem = (code: string, what: string): Problem => ({
-  code,
-  where: 'import',
-  what,
-  remedy: 'Nothing was changed. Choose a file that the watch list exported.',
-});

@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import type { Problem } from '../problem';
 import { type otherNote1, pixels1, status1 } from './record/forms-1';
-import type { look3 } from './record/look-3';
+import type { look4 } from './record/look-4';
 import { note7 } from './record/note-7';
 
 /** What the buyer did about a case. */
@@ -24,7 +24,7 @@ export type OtherNote = z.infer<typeof otherNote1>;
 
 /** The record version that this program writes. The structure of the database has a number of its own. */
 export const recordVersion = 7;
-export const lookVersion = 3;
+export const lookVersion = 4;
 
 /** One listing of the list: what the buyer wrote and the names of its looks. Its form is frozen; a change is a new one. */
 export const watchRecordSchema = note7;
@@ -32,7 +32,7 @@ export type WatchRecord = z.infer<typeof watchRecordSchema>;
 /** A look as its record names it. */
 export type LookName = WatchRecord['looks'][number];
 /** What was there at one time. */
-export type Look = z.infer<typeof look3>;
+export type Look = z.infer<typeof look4>;
 /** A finding as it was found, without its sentences. */
 export type Found = Look['judged']['found'][number];
 

@@ -1,5 +1,5 @@
 import type { Case } from '../case';
-import { fail, type Problem, type Result, succeed } from '../problem';
+import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import { openDatabase } from './database';
 import { addLook, joinAsked, joinRecords, settleOtherNote, withNote } from './join';
 import type { Anew } from './judge-anew';
@@ -269,19 +269,10 @@ function latestOf(rows: WatchRow[], inBin: boolean): ReadableRow | null {
   return fitting.sort(latestFirst)[0] ?? null;
 }
 
-const closed: Problem = {
-  code: 'watch-list-closed',
-  where: 'watch list',
-  what: 'the watch list was closed by the browser',
-  remedy: 'Reload this page.',
-};
+const closed = problem('watch-list-closed', 'watch list');
 
-function storeProblem(error: unknown): Problem {
-  const full = (error as { name?: string } | null)?.name === 'QuotaExceededError';
-  return {
-    code: full ? 'disk-full' : 'watch-list-failed',
-    where: 'watch list',
-    what: full ? 'the disk is full' : 'the browser did not carry out the change',
-    remedy: full ? 'Free some space and save again. Nothing was changed.' : 'Nothing was changed. Try again.',
-  };
-}
+const storeProblem = (error: unknown): Problem =>
+  problem(
+    (error as { name?: string } | null)?.name === 'QuotaExceededError' ? 'disk-full' : 'watch-list-failed',
+    'watch list',
+  );

@@ -1,19 +1,22 @@
 import type { Ask, Check, Finding, Reason } from '../check';
-import type { MakerProblem } from '../maker';
-import type { Problem } from '../problem';
+import type { MakerFault, MakerProblem } from '../maker';
+import type { Problem, Within } from '../problem';
 import type { Question } from '../question';
 import type { AskWords } from './asks-words';
 import { asks as germanAsks } from './de/asks';
+import { faultSorts as germanSorts } from './de/file-problems';
 import { findings as germanFindings } from './de/findings';
 import { problems as germanProblems } from './de/problems';
 import { reasons as germanReasons } from './de/reasons';
 import { asks as englishAsks } from './en/asks';
+import { faultSorts as englishSorts } from './en/file-problems';
 import { findings as englishFindings } from './en/findings';
+import { problems as englishProblems } from './en/problems';
 import { reasons as englishReasons } from './en/reasons';
 import type { CheckWords, FindingCatalogue } from './finding-words';
 import { type Kit, kitFor } from './kit';
 import type { Language } from './language';
-import type { ProblemWords } from './problem-words';
+import type { ProblemWords, SayWithin } from './problem-words';
 import { pseudo } from './pseudo';
 import type { ReasonWords } from './reason-words';
 import { sayExpected, sayFault } from './say-fault';
@@ -82,8 +85,11 @@ const asWritten = (id: string, { words }: Record<string, unknown>): string | nul
 
 /** Why a check has nothing to say. */
 export function sayReason({ reason, data }: Reason, language: Language): string {
-  const words = (catalogues[language].reasons as Record<string, (data: unknown, kit: Kit) => string>)[reason];
-  return words?.(data, kitFor(language)) ?? asWritten(reason, data) ?? reason;
+  type Words = (data: unknown, kit: Kit, say: SayWithin) => string;
+  const words = (catalogues[language].reasons as Record<string, Words>)[reason];
+  return (
+    words?.(data, kitFor(language), (problem) => sayWithin(problem, language)) ?? asWritten(reason, data) ?? reason
+  );
 }
 
 /** One thing to ask. */
@@ -98,25 +104,62 @@ export function sayQuestion({ asks }: Question, language: Language): string {
   return said.filter((one) => !said.some((other) => other !== one && other.startsWith(one))).join(' ');
 }
 
-/** Failures are written in English where they happen; other languages have them by their code. */
-const failures: Partial<Record<Language, ProblemWords>> = { de: germanProblems };
+type Sorts = Record<string, readonly [what: string, remedy: string]>;
+interface Failures {
+  words: ProblemWords;
+  sorts: Sorts;
+}
+const englishFailures: Failures = { words: englishProblems, sorts: englishSorts };
+const failures: Record<Language, Failures> = {
+  en: englishFailures,
+  de: { words: germanProblems, sorts: germanSorts },
+  get 'en-XA'() {
+    return pseudo(englishFailures) as unknown as Failures;
+  },
+};
+
+type Said = Pick<Problem, 'code' | 'data' | 'after' | 'what' | 'expected' | 'remedy'> &
+  Partial<Pick<MakerProblem, 'fault' | 'line'>>;
+
+/** A failure in one language: what went wrong, and what the user can do. */
+export function sayProblem(problem: Said, language: Language): { what: string; remedy: string; expected?: string } {
+  if (problem.fault) return sayFileFault(problem.code, problem.fault, problem.line, language);
+  const said = sayAlone(problem, language);
+  return problem.after ? { ...said, what: `${sayWithin(problem.after, language)}; ${said.what}` } : said;
+}
+
+/** What exactly is wrong with a maker file, behind the sort of it where a language is not that of the file's own fields. */
+function sayFileFault(code: string, fault: MakerFault, line: number | undefined, language: Language) {
+  const own = sayFault(fault, line, language);
+  const expected = sayExpected(fault, language);
+  const { sorts } = failures[language];
+  const [sort = code, remedy = ''] = sorts[code] ?? sorts['maker-file-value'] ?? [];
+  return { what: language === 'de' ? `${sort} (${own})` : own, remedy, ...(expected ? { expected } : {}) };
+}
+
+type Line = string | ((data: unknown, kit: Kit, say: SayWithin) => string);
 
 /**
- * A failure in one language: what went wrong, and what the user can do. Of a maker file, what exactly is wrong is said in
- * place of the sort of it, and in other languages behind it.
+ * By its code and data. What an older record or the command line wrote about it stands in English where the code's
+ * sentence needs data that was not kept; a code that is not known names itself.
  */
-export function sayProblem(
-  problem: Pick<Problem, 'code' | 'what' | 'remedy'> & Partial<Pick<MakerProblem, 'fault' | 'line'>>,
-  language: Language,
-): { what: string; remedy: string; expected?: string } {
-  const { code, what, remedy, fault, line } = problem;
-  const own = fault ? sayFault(fault, line, language) : what;
-  const instead = fault && sayExpected(fault, language);
-  const expected = instead ? { expected: instead } : {};
-  const words = failures[language]?.[code];
-  if (!words) return { what: own, remedy, ...expected };
-  const [said, todo, detail] = words;
-  return { what: fault || detail ? `${said} (${own})` : said, remedy: todo, ...expected };
+function sayAlone({ code, data, what, expected, remedy }: Said, language: Language) {
+  const written = { what: what ?? code, remedy: remedy ?? '', ...(expected === undefined ? {} : { expected }) };
+  const words = (failures[language].words as Record<string, readonly [Line, Line] | undefined>)[code];
+  if (!words || (typeof words[0] === 'function' && data === undefined && what !== undefined)) return written;
+  const line = (one: Line) =>
+    typeof one === 'string' ? one : one(data, kitFor(language), (within) => sayWithin(within, language));
+  try {
+    return { what: line(words[0]), remedy: line(words[1]) };
+  } catch {
+    return written;
+  }
+}
+
+/** A failure within a sentence; former builds kept the sentence itself, in English. */
+function sayWithin(problem: Within | string, language: Language): string {
+  if (typeof problem === 'string') return problem;
+  return sayAlone(problem as Said, language).what;
 }
 
 /** What a check holds, quoted, as a name for it in a list. */

@@ -38,9 +38,9 @@ async function demoCase(name: string): Promise<Measured> {
     `https://attic-arcade.example/${name}`,
     now,
   );
-  if (!read.ok) throw new Error(read.problem.what);
+  if (!read.ok) throw new Error(read.problem.code);
   const matched = matchPhotoFiles(read.value, fileURLToPath(new URL('photos', site)));
-  if (!matched.ok) throw new Error(matched.problem.what);
+  if (!matched.ok) throw new Error(matched.problem.code);
   const { listing, files } = matched.value;
   const photos = await readPhotoFiles(files, () => undefined);
   const kase = buildCase({ listing, photos, corrections: [], makers: builtInMakers, now });
@@ -101,7 +101,7 @@ function before({ kase, pictures }: Measured, looks: number): unknown[] {
 /** The record of today with what it names: looks deflated, each picture once. */
 async function today({ kase, pictures }: Measured, looks: number): Promise<unknown[]> {
   const made = await latestLookOf(kase, pictures.webp, { rules: '0.1.0', makers: builtInMakers }, packing);
-  if (!made.ok) throw new Error(made.problem.what);
+  if (!made.ok) throw new Error(made.problem.code);
   const { latest, parts } = made.value;
   const [name] = latest.looks;
   if (!name) throw new Error('a record without a look');

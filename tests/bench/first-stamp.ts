@@ -35,7 +35,7 @@ function spent(): number {
 async function take(file: string, engines: StampEngines): Promise<Taken> {
   const started = spent();
   const photo = await openPhotoFile(file);
-  if (!photo.ok) throw new Error(photo.problem.what);
+  if (!photo.ok) throw new Error(photo.problem.code);
   const opened = spent();
   const openMs = opened - started;
   const likelihood = await glanceAt(photo.value.image, engines);

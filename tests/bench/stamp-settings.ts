@@ -52,7 +52,7 @@ export async function bench(): Promise<void> {
     return;
   }
   const loaded = await loadShippedNets();
-  if (!loaded.ok) throw new Error(loaded.problem.what);
+  if (!loaded.ok) throw new Error(loaded.problem.code);
   const { card } = loaded.value;
   const finder = remembering(loaded.value.finder);
   const recogniser = remembering(loaded.value.recogniser);
@@ -78,7 +78,7 @@ export async function bench(): Promise<void> {
   const own = benchMaker();
   for (const photo of photosOf(resolve(folder))) {
     const opened = await openPhotoFile(photo.path);
-    if (!opened.ok) throw new Error(`${photo.path}: ${opened.problem.what}`);
+    if (!opened.ok) throw new Error(`${photo.path}: ${opened.problem.code}`);
     for (const { nets, judged } of cards) {
       const read = await readStamp(opened.value.image, 'p1', { net: nets, print: null });
       const book = { makers: [own], maker: own.maker, now };

@@ -46,7 +46,7 @@ async function readAll(photos: readonly BenchPhoto[], engines: StampEngines, boo
   const least = engines.net?.acceptance.stampScore ?? leastStampScore;
   for (const photo of photos) {
     const opened = await openPhotoFile(photo.path);
-    if (!opened.ok) throw new Error(`${photo.path}: ${opened.problem.what}`);
+    if (!opened.ok) throw new Error(`${photo.path}: ${opened.problem.code}`);
     const start = performance.now();
     const before = process.cpuUsage();
     const read = await readStamp(opened.value.image, 'p1', engines);

@@ -14,7 +14,7 @@ const runs = 7;
 async function demoCase(): Promise<Case> {
   const now = '2026-03-01T10:00:00.000Z';
   const listing = await readSavedPage(page, 'https://attic-arcade.example/item/1', now);
-  if (!listing.ok) throw new Error(listing.problem.what);
+  if (!listing.ok) throw new Error(listing.problem.code);
   return buildCase({ listing: listing.value, photos: [], corrections: [], makers: builtInMakers, now });
 }
 

@@ -4,6 +4,7 @@ import { decodePhoto } from '../../src/cli/photo-file';
 import { isTooWeakRead, openPhoto, type PhotoRead, readPhoto } from '../../src/photo';
 import { type StampEngines, stampLinesOf, stampReader } from '../../src/stamp';
 import { hostilePhotos } from '../photos/hostile-photos';
+import { problemInEnglish } from '../said';
 import { type Browser, launch } from './launch';
 import { openAsking, readInExtension } from './reader-messages';
 
@@ -34,8 +35,9 @@ describe('hostile photos each give a result or a clear problem in the extension,
     expect(read.state === 'read' ? takenIn(read) : read.problem.code).toBe(outcome);
     expect(takenIn(read)).toEqual(takenIn(await readByCommand(name, photo)));
     if (read.state === 'unread') {
-      expect(read.problem.what).not.toMatch(/undefined|Error|\[object/);
-      expect(read.problem.remedy).not.toBe('');
+      const { what, remedy } = problemInEnglish(read.problem);
+      expect(what).not.toMatch(/undefined|Error|\[object/);
+      expect(remedy).not.toBe('');
     }
   });
 

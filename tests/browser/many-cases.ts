@@ -9,7 +9,7 @@ async function numbered(number: number, template: Case) {
   const url = `https://attic-arcade.example/item/${number}`;
   const kase = { ...template, listing: { ...template.listing, url } };
   const made = await latestLookOf(kase, [], { rules: 'test', makers: [] }, packing);
-  if (!made.ok) throw new Error(made.problem.what);
+  if (!made.ok) throw new Error(made.problem.code);
   const at = new Date(Date.UTC(2026, 0, 1) - number * 60_000).toISOString();
   const title = `Ondrasse Carryall ${number}`;
   return {

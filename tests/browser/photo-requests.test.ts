@@ -163,7 +163,7 @@ describe('a script inside a page', () => {
     }, tabId);
     expect(answer).toMatchObject({
       ok: false,
-      problem: { code: 'message-refused', what: 'it is taken from the panel, and came from the script inside a page' },
+      problem: { code: 'message-refused', data: { why: 'not-from', said: 'page: panel' } },
     });
     await page.close();
   });

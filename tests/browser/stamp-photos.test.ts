@@ -43,7 +43,7 @@ it('reads the demo marketplace’s stamps in the extension as the command line d
   const here: Record<string, Told> = {};
   for (const file of files) {
     const photo = await openPhotoFile(new URL(file, demo).pathname);
-    if (!photo.ok) throw new Error(photo.problem.what);
+    if (!photo.ok) throw new Error(photo.problem.code);
     here[file] = toldOf(await readStamp(photo.value.image, file, open.engines), acceptance);
   }
   await open.close();

@@ -137,7 +137,7 @@ function toldOf({ listing: seen, ...extract }: PageExtract, listing: Listing): R
     title: String(titles) === usualTitle ? undefined : titles.length > 0 ? titles : 'none',
     page: page && `${page.kind}: ${page.evidence.join(', ')}`,
     photos: (listing.kind === 'listing' ? photos : seen.photos).map(photoWords),
-    problems: problems.map(({ code, where, what }) => `${code} @ ${where}: ${what}`),
+    problems: problems.map(({ code, where, data }) => `${code} @ ${where}${data ? `: ${JSON.stringify(data)}` : ''}`),
     signs: Object.entries(signs)
       .filter(([, value]) => value !== false && value !== 0 && value !== null && String(value) !== '')
       .map(([name, value]) => `${name}: ${Array.isArray(value) ? value.join(' | ') : value}`),

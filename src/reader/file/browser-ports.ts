@@ -1,5 +1,5 @@
 import { hostPatterns, notGranted } from '../../browser/permissions';
-import type { Problem } from '../../problem';
+import { type Problem, problem } from '../../problem';
 import { type FileOrigin, readOrigin, readOrigins, writeOrigin } from '../../store/file-origins';
 import { packing } from '../../store/packing';
 import { askFile } from './ask-file';
@@ -9,12 +9,7 @@ import type { FilePorts } from './read-file';
 export const filePorts: FilePorts = { ask: askFile, digest: packing.digest, now: () => new Date() };
 
 /** The buyer did not give, or took back, the right to an address. */
-export const notAllowed = (address: string): Problem => ({
-  code: 'file-not-allowed',
-  where: address,
-  what: 'asking this address was not allowed',
-  remedy: 'Press the button and allow it, or save the file yourself and import it.',
-});
+export const notAllowed = (address: string): Problem => problem('file-not-allowed', address);
 
 /** Asks one file's address again, and keeps what came of it unless the file was changed meanwhile. */
 export async function lookAt(id: string, origin: FileOrigin): Promise<void> {

@@ -1,4 +1,4 @@
-import { fail, type Problem, type Result, succeed } from '../../problem';
+import { fail, type Problem, problem, type Result, succeed } from '../../problem';
 
 /** Names of this very machine, where a file may lie that its keeper tries out. RFC 6761, section 6.3; RFC 5735, RFC 4291. */
 const thisMachine = /^(localhost|[a-z0-9-]{1,63}\.localhost|127\.0\.0\.1|\[::1\])$/;
@@ -19,30 +19,13 @@ export function fileAddress(typed: string): Result<string> {
   const { protocol, hostname } = address;
   if ((protocol !== 'https:' && protocol !== 'http:') || !hostForm.test(hostname)) return fail(notAnAddress(text));
   if (protocol === 'http:' && !thisMachine.test(hostname)) {
-    return fail(
-      problem(
-        'file-not-secure',
-        text,
-        'the address is not an encrypted one',
-        'Write https in place of http, or ask for such an address.',
-      ),
-    );
+    return fail(problem('file-not-secure', text));
   }
   if (address.username !== '' || address.password !== '') {
-    return fail(
-      problem(
-        'file-with-password',
-        hostname,
-        'the address holds a name or a password',
-        'Leave it out, or save the file yourself and import it.',
-      ),
-    );
+    return fail(problem('file-with-password', hostname));
   }
   address.hash = '';
   return succeed(address.href);
 }
 
-const notAnAddress = (text: string): Problem =>
-  problem('file-address', text, 'this is no web address', 'Write it whole, beginning with https://.');
-
-const problem = (code: string, where: string, what: string, remedy: string): Problem => ({ code, where, what, remedy });
+const notAnAddress = (text: string): Problem => problem('file-address', text);

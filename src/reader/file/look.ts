@@ -1,6 +1,6 @@
 import { changesOf, isSameMaker, levelledWith, type MakerFile, parseMakerFile, withChanges } from '../../maker';
-import type { Problem } from '../../problem';
-import type { FileOrigin, FileVersion } from '../../store/file-origins';
+import { type Problem, problem } from '../../problem';
+import type { FileOrigin, FileVersion, Trouble } from '../../store/file-origins';
 import { type FileAt, type FilePorts, readFileAt } from './read-file';
 
 const dayMs = 24 * 60 * 60 * 1000;
@@ -36,25 +36,18 @@ export async function lookAgain(origin: FileOrigin, ports: FilePorts): Promise<F
 export function withFound(origin: FileOrigin, read: FileAt): FileOrigin {
   const { used } = origin;
   if (!isSameMaker(used.file, read.file)) {
-    const what = `the file at the address is now on ${read.file.maker}, not on ${used.file.maker}`;
-    const remedy = 'Ask who keeps it. Your own file stays as it is.';
-    return withTroubles(origin, [{ code: 'file-other-maker', where: origin.address, what, remedy }], new Date(read.at));
+    const trouble = problem('file-other-maker', origin.address, { now: read.file.maker, before: used.file.maker });
+    return withTroubles(origin, [trouble], new Date(read.at));
   }
   const known = (origin.found ?? used).sha256 === read.sha256;
   return { ...origin, asked: read.at, troubles: [], found: known ? origin.found : versionOf(read) };
 }
 
 /** The origin when asking brought nothing. */
-export const withTroubles = (origin: FileOrigin, problems: readonly Problem[], now: Date): FileOrigin => ({
+export const withTroubles = (origin: FileOrigin, problems: readonly Trouble[], now: Date): FileOrigin => ({
   ...origin,
   asked: now.toISOString(),
-  troubles: problems.slice(0, mostTroubles).map(({ code, where, what, expected, remedy }) => ({
-    code,
-    where,
-    what,
-    remedy,
-    ...(expected !== undefined && { expected }),
-  })),
+  troubles: problems.slice(0, mostTroubles),
 });
 
 /** What was found and not used yet, against the buyer's own file. */

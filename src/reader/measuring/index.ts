@@ -1,5 +1,5 @@
 import type { HandMark, HandMeasure } from '../../photo';
-import { fail, type Result, succeed } from '../../problem';
+import { fail, problem, type Result, succeed } from '../../problem';
 import type { MeasuringAnswer, MeasuringRequest } from './messages';
 
 type Measured = Result<HandMeasure[][]> | null;
@@ -81,9 +81,4 @@ export function startMeasuring(bytes: ArrayBuffer, openRoom = openMeasuringRoom)
   };
 }
 
-const stopped = (what: string) => ({
-  code: 'measuring-failed',
-  where: 'photo',
-  what: what || 'the worker stopped',
-  remedy: 'Move the mark, or open the photo again.',
-});
+const stopped = (said: string) => problem('measuring-failed', 'photo', { said });

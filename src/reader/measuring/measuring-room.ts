@@ -1,6 +1,6 @@
 import '../page/plain-validation';
 import { measureHandMarks, type OpenedPhoto, openPhoto } from '../../photo';
-import { fail, type Problem, type Result } from '../../problem';
+import { fail, type Problem, problem, type Result, reported } from '../../problem';
 import { decodePhoto } from '../decode-photo';
 import type { MeasuringAnswer, MeasuringRequest } from './messages';
 
@@ -26,11 +26,4 @@ self.addEventListener('message', async ({ data }: MessageEvent<MeasuringRequest>
   self.postMessage(answer());
 });
 
-function failed(error: unknown): Problem {
-  return {
-    code: 'measuring-failed',
-    where: 'photo',
-    what: `measuring failed: ${error instanceof Error ? error.message : String(error)}`,
-    remedy: 'Move the mark, or open the photo again.',
-  };
-}
+const failed = (error: unknown): Problem => problem('measuring-failed', 'photo', reported(error));

@@ -1,6 +1,6 @@
 import { browser } from '../../browser/api';
 import { injectionProblem } from '../../browser/compat';
-import { fail, type Result, succeed } from '../../problem';
+import { fail, problem, type Result, succeed } from '../../problem';
 import { inTime } from '../in-time';
 
 /** Far more than any page that a person reads; what is beyond it is not read, and the reader says what it found. */
@@ -20,7 +20,7 @@ export interface PageSource {
 export async function readPageSource(tabId: number): Promise<Result<PageSource>> {
   try {
     const taking = browser.scripting.executeScript({ target: { tabId }, func: sourceOf, args: [mostCharacters] });
-    const [answer] = await inTime(mostWaitMs, taking, 'the page did not answer in time');
+    const [answer] = await inTime(mostWaitMs, taking, 'late');
     if (answer?.result) return succeed(answer.result);
     return fail(nothing);
   } catch (error) {
@@ -28,12 +28,7 @@ export async function readPageSource(tabId: number): Promise<Result<PageSource>>
   }
 }
 
-const nothing = {
-  code: 'page-empty',
-  where: 'tab',
-  what: 'the page gave no text',
-  remedy: 'Reload the page, or save it and choose the file.',
-};
+const nothing = problem('page-empty', 'tab');
 
 /** Runs in the page, by itself: it may use nothing that stands outside of it. */
 function sourceOf(most: number): { html: string; address: string } {

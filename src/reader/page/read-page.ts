@@ -4,7 +4,7 @@ import { keepStorageToOwnPages } from '../../browser/storage-access';
 import { readFacts } from '../../listing';
 import type { OutputOf } from '../../message/protocol';
 import { sendToPage } from '../../message/send';
-import { fail, type Problem, type Result, succeed } from '../../problem';
+import { fail, type Problem, problem, type Result, succeed } from '../../problem';
 import { writePageRecord } from '../../store/page-record';
 import { readPicks, siteOf } from '../../store/site-picks';
 import { inTime } from '../in-time';
@@ -30,22 +30,17 @@ export async function injectPageScript(tabId: number, script: PageScript = 'list
 /** A page whose own scripts never pause answers nobody. Reading itself ends by its counted budget, long before this. */
 const mostWaitMs = 15_000;
 const mostReadMs = 90_000;
-const late = 'the page did not answer in time';
+const late = 'late';
 const isLate = (error: unknown) => error instanceof Error && error.message === late;
-const pageBusy: Problem = {
-  code: 'page-busy',
-  where: 'tab',
-  what: 'the page is so busy that it let nothing be read',
-  remedy: 'Wait until the page answers again, or reload it, and read it then.',
-};
+const pageBusy = problem('page-busy', 'tab');
 
 /**
  * Firefox says of its own viewers, as of PDF documents, what it says of a page without the right to it. A right that is
  * there shows itself by the tab's address, which is told with it alone: then no further click helps.
  */
-async function withAddress(tabId: number, problem: Problem): Promise<Problem> {
+async function withAddress(tabId: number, refused: Problem): Promise<Problem> {
   const { url } = await browser.tabs.get(tabId).catch(() => ({ url: undefined }));
-  return problem.code === 'right-lapsed' && url !== undefined ? notReadable(url) : problem;
+  return refused.code === 'right-lapsed' && url !== undefined ? notReadable(url) : refused;
 }
 
 async function askAbout(tabId: number) {

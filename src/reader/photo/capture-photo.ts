@@ -4,7 +4,7 @@ import { fromBase64, toBase64 } from '../../message/bytes';
 import { workInTurn } from '../../message/in-turn';
 import type { OutputOf, PhotoBytes } from '../../message/protocol';
 import { sendToPage } from '../../message/send';
-import { fail, type Problem, type Result, succeed } from '../../problem';
+import { type Disturbance, fail, problem, type Result, succeed } from '../../problem';
 import { inTime } from '../in-time';
 import { injectPageScript } from '../page/read-page';
 
@@ -48,7 +48,7 @@ async function captureOnce(tabId: number, urls: string[]): Promise<Result<PhotoB
     const picture = await pictureOf(tab.windowId);
     const stands = await sendToPage(tabId, 'photo.stands', {});
     // In this order: the browser tells of what happened before it answers.
-    const moved = (stands.ok ? stands.value.why : 'the page did not answer') ?? (await tab.whatMoved());
+    const moved = (stands.ok ? stands.value.why : 'no-answer') ?? (await tab.whatMoved());
     if (moved !== null) return fail(disturbed(moved));
     return picture === null ? fail(noPicture) : await cutOut(picture, shown.value);
   } catch {
@@ -78,8 +78,7 @@ async function cutOut(picture: string, shown: Shown): Promise<Result<PhotoBytes>
   try {
     const scale = whole.width / viewport.width;
     // The window changed its size meanwhile, or the browser draws the page in another than its own.
-    if (Math.abs(whole.height / viewport.height / scale - 1) > mostSkew)
-      return fail(disturbed('the picture has another shape than the window'));
+    if (Math.abs(whole.height / viewport.height / scale - 1) > mostSkew) return fail(disturbed('other-shape'));
     // Whole pixels that lie inside the photo: the page around it is no part of it.
     const [left, top] = [Math.ceil(x * scale - 0.01), Math.ceil(y * scale - 0.01)];
     const across = Math.floor((x + width) * scale + 0.01) - left;
@@ -97,26 +96,7 @@ async function cutOut(picture: string, shown: Shown): Promise<Result<PhotoBytes>
   }
 }
 
-const problem = (code: string, what: string, remedy: string): Problem => ({ code, where: 'tab', what, remedy });
-
-const inBackground = problem(
-  'capture-disturbed',
-  'the tab is in the background',
-  'Bring the tab to the front and read again.',
-);
-const disturbed = (why: string) =>
-  problem(
-    'capture-disturbed',
-    `the picture of it was thrown away, because ${why} while it was taken`,
-    'Keep the page in front and still, and read again.',
-  );
-const late = problem(
-  'capture-failed',
-  'the page did not show the photo in time',
-  'Bring the tab to the front with the photo in view, and read again.',
-);
-const noPicture = problem(
-  'capture-failed',
-  'the browser gave no picture of the tab',
-  'Bring the tab to the front with the photo in view, and read again.',
-);
+const disturbed = (why: Disturbance) => problem('capture-disturbed', 'tab', { why });
+const inBackground = disturbed('in-background');
+const late = problem('capture-failed', 'tab', { why: 'late' });
+const noPicture = problem('capture-failed', 'tab', { why: 'no-picture' });

@@ -2,7 +2,7 @@ import { browser } from '../../browser/api';
 import { toBase64 } from '../../message/bytes';
 import type { PhotoBytes } from '../../message/protocol';
 import { sendToPage } from '../../message/send';
-import { fail, type Problem, type Result, succeed } from '../../problem';
+import { fail, type Problem, problem, type Result, succeed, within } from '../../problem';
 import { readPageRecord } from '../../store/page-record';
 import { inTime } from '../in-time';
 import { injectPageScript } from '../page/read-page';
@@ -25,11 +25,9 @@ const noLoss = new Set(['photo-missing', 'photo-is-drawing']);
 export async function fetchPhoto(tabId: number, photoId: string): Promise<Result<PhotoBytes>> {
   const record = await readPageRecord(tabId);
   const photo = record?.photos.find(({ id }) => id === photoId);
-  if (!record || !photo) return fail(problem(photoId, 'photo-unknown', 'the page was not read, or has changed since'));
+  if (!record || !photo) return fail(problem('photo-unknown', photoId));
   const urls = addressesOf(photo.urls, record.url);
-  if (urls.length === 0) {
-    return fail(problem(photoId, 'address-refused', 'its address is private, or not an http address'));
-  }
+  if (urls.length === 0) return fail(problem('address-refused', photoId));
   const isPrivateWindow = await browser.tabs.get(tabId).then(
     ({ incognito }) => incognito,
     () => true,
@@ -64,9 +62,9 @@ export async function fetchPhoto(tabId: number, photoId: string): Promise<Result
   // What is not on the page says nothing; what kept the picture from being taken does, and can be mended.
   if (last === null || captured.problem.code === 'photo-not-shown')
     return fail({ ...(last ?? captured.problem), where });
-  const what = `${last.what}; ${captured.problem.what}`;
   // A right to the host mends a picture that was not taken, but not an address that leads on.
-  return fail({ ...captured.problem, where, what, code: largestLeadsOn ? 'photo-redirected' : captured.problem.code });
+  if (largestLeadsOn) return fail({ ...problem('photo-redirected', where), after: within(captured.problem) });
+  return fail({ ...captured.problem, where, after: within(last) });
 }
 
 const sized = (bytes: PhotoBytes, fullSize: boolean): Result<PhotoBytes> =>
@@ -92,16 +90,14 @@ async function fromPage(tabId: number, url: string, withinMs: number): Promise<R
     }
     return reply.ok ? succeed({ ...reply.value, came: { way: 'page', fullSize: true } }) : reply;
   };
-  return inTime(withinMs, ask(), 'late').catch(() =>
-    fail(problem(url, 'photo-late', 'the page did not bring the photo in time')),
-  );
+  return inTime(withinMs, ask(), 'late').catch(() => fail(problem('photo-late', url, { seconds: null })));
 }
 
 /** A fetch with the extension's own right, only where the user granted the host. */
 async function fromBackground(url: string, withinMs: number): Promise<Result<PhotoBytes>> {
   const { protocol, hostname } = new URL(url);
   const granted = await browser.permissions.contains({ origins: [`${protocol}//${hostname}/*`] });
-  if (!granted) return fail(problem(hostname, 'host-not-granted', `reading from ${hostname} was not allowed`));
+  if (!granted) return fail(problem('host-not-granted', hostname, { host: hostname }));
   const requested = await requestPhoto(url, { credentials: 'omit', referrerPolicy: 'no-referrer', withinMs });
   if (!requested.ok) return requested;
   const bytes = new Uint8Array(await requested.value.arrayBuffer());
@@ -111,10 +107,3 @@ async function fromBackground(url: string, withinMs: number): Promise<Result<Pho
     came: { way: 'background', fullSize: true },
   });
 }
-
-const problem = (where: string, code: string, what: string): Problem => ({
-  code,
-  where,
-  what,
-  remedy: 'Open the photo on the page and read again, or type the code by hand.',
-});

@@ -1,8 +1,8 @@
 import type { OutputOf } from '../../message/protocol';
-import type { Result } from '../../problem';
+import type { Result, Told } from '../../problem';
 import { drawMadePhoto } from './draw-made-photo';
 import { mostPhotoBytes } from './photo-limits';
-import { requestPhoto } from './request-photo';
+import { requestPhoto, tooLarge } from './request-photo';
 
 type Fetched = Result<OutputOf<'photo.fetchInPage'>>;
 
@@ -23,11 +23,11 @@ export async function fetchInPage({ url, withinMs }: { url: string; withinMs: nu
   const drawn = await drawMadePhoto(url);
   if (drawn !== null && (isMade || drawn.size <= mostPhotoBytes)) return answerWith(drawn);
   if (!isMade || code === 'photo-is-drawing') return requested;
-  return refuse('photo-without-address', 'the page made it, and its bytes can be had from no address');
+  return refuse({ code: 'photo-without-address', where: 'page', data: { photos: 1 } });
 }
 
 async function answerWith(photo: Blob): Promise<Fetched> {
-  if (photo.size > mostPhotoBytes) return refuse('photo-too-large', 'the file is larger than 24 MB');
+  if (photo.size > mostPhotoBytes) return refuse(tooLarge('page'));
   return { ok: true, value: { base64: await base64Of(photo), mediaType: photo.type } };
 }
 
@@ -41,12 +41,4 @@ function base64Of(photo: Blob): Promise<string> {
   });
 }
 
-const refuse = (code: string, what: string): Fetched => ({
-  ok: false,
-  problem: {
-    code,
-    where: 'page',
-    what,
-    remedy: 'Open the photo on the page and read again, or type the code by hand.',
-  },
-});
+const refuse = (problem: Told): Fetched => ({ ok: false, problem });

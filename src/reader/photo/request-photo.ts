@@ -1,4 +1,4 @@
-import type { Problem } from '../../problem';
+import type { Problem, Told } from '../../problem';
 import { isRedirect, readUpTo } from '../counted-body';
 import { drawingProblem, isDrawing } from './drawing';
 import { mostPhotoBytes } from './photo-limits';
@@ -45,30 +45,20 @@ export async function requestPhoto(url: string, request: PhotoRequest): Promise<
     return { ok: true, value: new Blob(parts, { type: response.headers.get('content-type') ?? '' }) };
   } catch {
     return deadline.aborted
-      ? refuse('photo-late', url, `the photo did not arrive within ${Math.ceil(withinMs / 1000)} seconds`)
-      : refuse('photo-unreachable', url, 'the page may not fetch it, or the server did not answer');
+      ? refuse({ code: 'photo-late', where: url, data: { seconds: Math.ceil(withinMs / 1000) } })
+      : refuse({ code: 'photo-unreachable', where: url });
   }
 }
 
 function refusalOf(url: string, response: Response, mostBytes: number): Problem | null {
-  if (isRedirect(response))
-    return problem('photo-redirected', url, 'its address leads on to another, which cannot be seen');
-  if (!response.ok) return problem('photo-missing', url, `the server answered ${response.status}`);
+  if (isRedirect(response)) return { code: 'photo-redirected', where: url } satisfies Told;
+  if (!response.ok) return { code: 'photo-missing', where: url, data: { status: response.status } } satisfies Told;
   // Such a file can hold programs, and the reader takes none.
   if (isDrawing(response.headers.get('content-type') ?? '')) return drawingProblem(url);
   return Number(response.headers.get('content-length')) > mostBytes ? tooLarge(url) : null;
 }
 
-const tooLarge = (url: string) => problem('photo-too-large', url, 'the file is larger than 24 MB');
+export const tooLarge = (where: string) =>
+  ({ code: 'photo-too-large', where, data: { megabytes: mostPhotoBytes / 1e6 } }) satisfies Told;
 
-const refuse = (code: string, where: string, what: string): RequestedPhoto => ({
-  ok: false,
-  problem: problem(code, where, what),
-});
-
-const problem = (code: string, where: string, what: string): Problem => ({
-  code,
-  where,
-  what,
-  remedy: 'Open the photo on the page and read again, or type the code by hand.',
-});
+const refuse = (problem: Told): RequestedPhoto => ({ ok: false, problem });

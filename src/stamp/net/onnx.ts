@@ -1,4 +1,4 @@
-import { fail, type Result, succeed } from '../../problem';
+import { fail, type ProblemData, problem, type Result, reported, succeed } from '../../problem';
 import { type ModelCard, modelCardSchema } from './card';
 import type { NetPair } from './faster';
 import type { NetSession } from './nets';
@@ -38,10 +38,10 @@ export async function loadNets(
   try {
     written = JSON.parse(files.card);
   } catch {
-    return broken('The model card is not JSON.');
+    return broken('card-not-json', '');
   }
   const card = modelCardSchema.safeParse(written);
-  if (!card.success) return broken(`The model card does not fit: ${card.error.issues[0]?.message ?? 'unknown fault'}.`);
+  if (!card.success) return broken('card-unfit', card.error.issues[0]?.message ?? '');
   const open = async ({ file, input, output }: { file: string; input: string; output: string }) =>
     openSession(runtime, await files.read(file), input, output, providers);
   try {
@@ -50,7 +50,7 @@ export async function loadNets(
     const recogniser = await open(card.data.recogniser);
     return succeed({ card: card.data, finder, recogniser });
   } catch (error) {
-    return broken(`The nets did not start: ${error instanceof Error ? error.message : String(error)}`);
+    return broken('not-started', reported(error).said);
   }
 }
 
@@ -79,10 +79,5 @@ async function openSession(
   };
 }
 
-const broken = (what: string): Result<never> =>
-  fail({
-    code: 'nets-not-loaded',
-    where: 'stamp nets',
-    what,
-    remedy: 'Install the extension again. Until then stamps are read by the print reader, which reads few blind ones.',
-  });
+const broken = (why: ProblemData['nets-not-loaded']['why'], said: string): Result<never> =>
+  fail(problem('nets-not-loaded', 'stamp nets', { why, said }));

@@ -17,7 +17,7 @@ export function NotLookedAt({ rest, photoCount }: { rest: Rest; photoCount: numb
           <li key={check}>{strings.findings.failed(nameOfCheck(check, chosenLanguage()), why)}</li>
         ))}
         {unread.map(({ photos, problem }) => (
-          <li key={problem.what}>
+          <li key={photos.join()}>
             {strings.photos.numbered(photos)}: {sentence(saidProblem(problem).what)}
           </li>
         ))}

@@ -55,7 +55,7 @@ export function Editor({ fileId, known = '', draft, onChange }: Props) {
         </button>
       </div>
       {whole.map((problem) => (
-        <ProblemNote key={problem.what} problem={problem} />
+        <ProblemNote key={saidProblem(problem).what} problem={problem} />
       ))}
       <AllProblems problems={inspection.problems} onGoTo={goTo} />
       <div class="fields">

@@ -3,7 +3,7 @@ import { builtInMakers, type Draft, draftOf, inspectDraft, type MakerFile, newDr
 import { type FileOrigin, removeOrigin, writeOrigin } from '../../store/file-origins';
 import type { OwnMakerFile } from '../../store/maker-files';
 import { strings } from '../../words';
-import { ProblemNote } from '../parts/ProblemNote';
+import { ProblemNote, saidProblem } from '../parts/ProblemNote';
 import { useFocusKept } from '../use-focus-kept';
 import { countsOf } from './counts';
 import { Editor } from './Editor';
@@ -66,7 +66,7 @@ export function MakersSection({ openFile, known, take: taking }: Props) {
     >
       <div role="alert">
         {brought.problems.map((problem) => (
-          <ProblemNote key={problem.where + problem.what} problem={problem} named />
+          <ProblemNote key={problem.where + saidProblem(problem).what} problem={problem} named />
         ))}
       </div>
       {next && own && mine && (

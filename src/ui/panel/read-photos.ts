@@ -1,5 +1,5 @@
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
-import { fail, type Problem, type Result } from '../../problem';
+import { fail, type Problem, problem, type Result } from '../../problem';
 import { isOfTheReader } from '../../reader';
 import { nextStep, placesLeft, type Way } from './photo-steps';
 
@@ -62,12 +62,12 @@ export async function readPhotos(
     const since = clock.now();
     ways[index] = { at: 'asked', since };
     const leftMs = begun + allMs - since;
-    const problem = leftMs < photoMs ? allLate(id) : oneLate(id);
+    const late = leftMs < photoMs ? allLate(id) : oneLate(id);
     const fetched = await byThen(
       clock,
       Math.min(photoMs, leftMs),
       twice(() => work.fetch(id)),
-      problem,
+      late,
     );
     if (signal.aborted) return;
     lastArrival = clock.now();
@@ -134,9 +134,9 @@ export async function readPhotos(
 const idAt = (ids: readonly string[], index: number): string => ids[index] ?? '';
 
 /** What was asked, or a problem where the answer does not come in time. */
-function byThen<T>(clock: Clock, ms: number, asked: Promise<Result<T>>, problem: Problem): Promise<Result<T>> {
+function byThen<T>(clock: Clock, ms: number, asked: Promise<Result<T>>, late: Problem): Promise<Result<T>> {
   return new Promise((settle) => {
-    const end = clock.wake(Math.max(0, ms), () => settle(fail(problem)));
+    const end = clock.wake(Math.max(0, ms), () => settle(fail(late)));
     asked.then((answer) => {
       end();
       settle(answer);
@@ -156,11 +156,5 @@ function failedByReader(outcome: Result<PhotoView>): boolean {
   return read.state === 'unread' && isOfTheReader(read.problem);
 }
 
-const late = (id: string, what: string): Problem => ({
-  code: 'photo-late',
-  where: `photo ${id}`,
-  what,
-  remedy: 'Read again, or open the photo on the page and type the code by hand.',
-});
-const oneLate = (id: string) => late(id, `the photo did not arrive within ${photoMs / 1000} seconds`);
-const allLate = (id: string) => late(id, `the photo did not arrive within the ${allMs / 1000} seconds for all photos`);
+const oneLate = (id: string) => problem('photo-late', `photo ${id}`, { seconds: photoMs / 1000 });
+const allLate = (id: string) => problem('photo-late', `photo ${id}`, { seconds: allMs / 1000, all: true });

@@ -18,7 +18,7 @@ export function ProblemNote({ problem, named = false }: Props) {
 }
 
 /** A failure with its words in the language of the screens. */
-export const saidProblem = (problem: Problem): Problem => ({ ...problem, ...sayProblem(problem, chosenLanguage()) });
+export const saidProblem = (problem: Problem) => ({ ...problem, ...sayProblem(problem, chosenLanguage()) });
 
 export const sentence = (words: string): string =>
   `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? '' : '.'}`;

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { browser } from '../../browser/api';
 import { demoListing } from '../../case';
-import { fail, succeed } from '../../problem';
+import { fail, problem, succeed } from '../../problem';
 import { strings } from '../../words';
 import { countCopies } from '../copies';
 import { byHandOf, CasePhotos, useLookedAt } from '../panel/CasePhotos';
@@ -21,7 +21,7 @@ async function demoPhoto(id: string) {
     const packaged = await fetch(browser.runtime.getURL(`demo/${id}.jpg`));
     return succeed(bytesOf(await packaged.arrayBuffer(), 'image/jpeg'));
   } catch {
-    return fail({ code: 'photo-file-gone', where: id, what: 'the photo is not there any more', remedy: '' });
+    return fail(problem('photo-file-gone', id));
   }
 }
 

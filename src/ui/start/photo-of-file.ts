@@ -1,6 +1,6 @@
 import { toBase64 } from '../../message/bytes';
 import type { PhotoBytes } from '../../message/protocol';
-import { fail, type Result, succeed } from '../../problem';
+import { fail, problem, type Result, succeed } from '../../problem';
 import { mostPhotoBytes } from '../../reader/photo/photo-limits';
 
 /** A photo that came without a page, and the way to its bytes. */
@@ -28,15 +28,5 @@ export const bytesOf = (bytes: ArrayBuffer, mediaType: string): PhotoBytes => ({
   came: { way: 'page', fullSize: true },
 });
 
-export const gone = (where: string) => ({
-  code: 'photo-file-gone',
-  where,
-  what: 'the photo is not there any more',
-  remedy: 'Choose the file again.',
-});
-const tooLarge = (where: string) => ({
-  code: 'photo-too-large',
-  where,
-  what: 'the file is larger than any photo of a marketplace',
-  remedy: 'Save the photo smaller, or cut the stamp out of it.',
-});
+export const gone = (where: string) => problem('photo-file-gone', where);
+const tooLarge = (where: string) => problem('photo-too-large', where, { megabytes: mostPhotoBytes / 1e6 });

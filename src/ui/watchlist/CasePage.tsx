@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useErrorBoundary, useMemo, useState } from 'preact/hooks';
-import { fail, type Result } from '../../problem';
+import { fail, problem, type Result } from '../../problem';
 import { connectReader } from '../../reader';
 import { caseOf, type SavedCase, type WatchRecord, type WatchRow, webLink } from '../../watch';
 import { strings } from '../../words';
@@ -127,9 +127,4 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
 }
 
 /** A case from a file may hold what its form allows and no sentence can be made of: the page around it stands. */
-const notShown = {
-  code: 'case-not-shown',
-  where: 'watch list',
-  what: 'this case holds something that cannot be shown',
-  remedy: 'It is kept as it is; export still carries it.',
-};
+const notShown = problem('case-not-shown', 'watch list');

@@ -1,7 +1,7 @@
-import type { Problem } from '../../problem';
+import { type Problem, problem } from '../../problem';
 import type { Packing } from '../ports';
 import { caseForms } from '../record';
-import { faultOf, problemOf } from '../record/standing';
+import { faultOf } from '../record/standing';
 import { type Parts, recordVersion, type WatchRecord, watchRecordSchema } from '../types';
 import { addVersion } from './1-add-version';
 import { keepBoth } from './2-keep-both';
@@ -42,14 +42,12 @@ export type Opened =
 
 /** What a stored record is. It fails closed: what cannot be read is reported and left as it is. */
 export function openRecord(raw: unknown): Opened {
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
-    return unreadable('record-none', 'it is no record');
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return unreadable(problem('record-none', listed));
   const version = 'version' in raw ? raw.version : 0;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 0) {
-    return unreadable('record-none', 'its version is not a number');
+    return unreadable(problem('record-none', listed));
   }
-  if (version > recordVersion)
-    return { state: 'newer', problem: problemOf('record-newer', `it has version ${version}`) };
+  if (version > recordVersion) return { state: 'newer', problem: problem('record-newer', listed, { version }) };
   if (version < recordVersion) {
     const issues = caseForms[version]?.safeParse(raw).error?.issues;
     return issues ? faultOf(issues) : { state: 'older', version, raw: raw as Raw };
@@ -71,14 +69,12 @@ export async function bringForward(
     try {
       record = { ...(await migrate(record, packing, parts)), version: to };
     } catch {
-      return unreadable('record-not-raised', `it could not be brought to version ${to}`);
+      return unreadable(problem('record-not-raised', listed, { to }));
     }
   }
   const parsed = watchRecordSchema.safeParse(record);
   return parsed.success ? { state: 'readable', record: parsed.data, parts } : faultOf(parsed.error.issues);
 }
 
-const unreadable = (code: 'record-none' | 'record-not-raised', what: string): Unreadable => ({
-  state: 'damaged',
-  problem: problemOf(code, what),
-});
+const listed = 'watch list';
+const unreadable = (why: Problem): Unreadable => ({ state: 'damaged', problem: why });

@@ -5,6 +5,7 @@ import { case2 } from './case-2';
 import { look1 } from './look-1';
 import { look2 } from './look-2';
 import { look3 } from './look-3';
+import { look4 } from './look-4';
 import { note3 } from './note-3';
 import { note4 } from './note-4';
 import { note5 } from './note-5';
@@ -33,6 +34,7 @@ export const frozenRecords = {
   'look-1': look1,
   'look-2': look2,
   'look-3': look3,
+  'look-4': look4,
   'picture-1': picture1,
 } satisfies Record<string, z.ZodType>;
 

@@ -31,24 +31,24 @@ const stampLineDetail = z.strictObject({
   probability: z.number().min(0).max(1),
 });
 
-const form = z.discriminatedUnion('state', [
-  z.strictObject({
-    state: z.literal('read'),
-    photoId: z.string(),
-    width: z.number().int().positive(),
-    height: z.number().int().positive(),
-    observations: z.array(observation),
-    came: came1.optional(),
-  }),
-  unread1,
-]);
+export const read2 = z.strictObject({
+  state: z.literal('read'),
+  photoId: z.string(),
+  width: z.number().int().positive(),
+  height: z.number().int().positive(),
+  observations: z.array(observation),
+  came: came1.optional(),
+});
 
-/** A photo's reading as a list of observations; the details of its stamped lines have a form of their own. */
-export const photoRead2 = form.superRefine((read, context) => {
+/** The details of a photo's stamped lines have a form of their own. */
+export function holdLines2(read: z.infer<typeof read2> | { state: 'unread' }, context: z.RefinementCtx): void {
   if (read.state === 'unread') return;
   for (const [index, { what, detail }] of read.observations.entries()) {
     if (what !== 'stamp-line') continue;
     for (const issue of stampLineDetail.safeParse(detail).error?.issues ?? [])
       context.addIssue({ ...issue, path: ['observations', index, 'detail', ...issue.path] } as never);
   }
-});
+}
+
+/** A photo's reading as a list of observations. */
+export const photoRead2 = z.discriminatedUnion('state', [read2, unread1]).superRefine(holdLines2);

@@ -1,7 +1,9 @@
 import type * as z from 'zod';
-import type { Problem } from '../../problem';
+import { type Problem, problem, type RecordFault } from '../../problem';
 
 type Issue = z.core.$ZodIssue;
+
+const listed = 'watch list';
 
 /**
  * Why something is no record of its form: `newer` when it has all that the form asks for and more, for then a later build
@@ -9,9 +11,8 @@ type Issue = z.core.$ZodIssue;
  */
 export function faultOf(issues: readonly Issue[]): { state: 'newer' | 'damaged'; problem: Problem } {
   const damage = issues.find((issue) => !isMore(issue));
-  if (damage) return { state: 'damaged', problem: problemOf('record-damaged', wordsOf(damage)) };
-  const [more] = issues;
-  return { state: 'newer', problem: problemOf('record-newer', more ? wordsOf(more) : 'it says more') };
+  if (damage) return { state: 'damaged', problem: problem('record-damaged', listed, placeOfFault([damage])) };
+  return { state: 'newer', problem: problem('record-newer', listed, { version: null }) };
 }
 
 /** Of a choice between forms it is enough that one of them fits but for what it does not know. */
@@ -19,31 +20,34 @@ const isMore = (issue: Issue): boolean =>
   issue.code === 'unrecognized_keys' ||
   (issue.code === 'invalid_union' && issue.errors.some((form) => form.length > 0 && form.every(isMore)));
 
-/** Of a choice between forms the one that fits best tells the place. */
-function wordsOf(issue: Issue, within: readonly PropertyKey[] = []): string {
-  const path = [...within, ...issue.path];
-  if (issue.code === 'invalid_union') {
+/** The place and sort of what is wrong; of a choice between forms the one that fits best tells it. */
+export function placeOfFault(issues: readonly Issue[], around: readonly PropertyKey[] = []): PlacedFault {
+  const [issue] = issues;
+  const path = [...around, ...(issue?.path ?? [])];
+  if (issue?.code === 'invalid_union') {
     const [best] = issue.errors.map((form) => form.filter((one) => !isMore(one))).sort((a, b) => a.length - b.length);
-    if (best?.[0]) return wordsOf(best[0], path);
+    if (best?.[0]) return placeOfFault(best, path);
   }
-  return `${path.join('.') || 'record'}: ${issue.message}`;
+  return { place: path.join('.'), fault: issue ? sortOf(issue) : 'not-possible' };
 }
 
-/** `record-damaged` says in its words what is wrong where; of the others the code tells all. */
-type StandingCode =
-  | 'record-newer'
-  | 'record-damaged'
-  | 'record-none'
-  | 'record-not-raised'
-  | 'look-missing'
-  | 'look-spoilt';
+interface PlacedFault {
+  place: string;
+  fault: RecordFault;
+}
 
-export const problemOf = (code: StandingCode, what: string): Problem => ({
-  code,
-  where: 'watch list',
-  what,
-  remedy:
-    code === 'record-newer'
-      ? 'Update the extension; until then the record is shown and not changed.'
-      : 'The record is kept as it is: export it and report what it says.',
-});
+function sortOf(issue: Issue): RecordFault {
+  switch (issue.code) {
+    case 'invalid_type':
+      // The library says in its words alone that nothing stands there.
+      return /received undefined/.test(issue.message) ? 'missing' : 'wrong-kind';
+    case 'too_big':
+      return 'too-large';
+    case 'too_small':
+      return 'too-small';
+    case 'unrecognized_keys':
+      return 'more';
+    default:
+      return 'not-possible';
+  }
+}

@@ -1,11 +1,12 @@
+import type { faultSorts as english } from '../en/file-problems';
 import type { ProblemWords } from '../problem-words';
 
 const place = 'Verbessere diese Stelle der Herstellerdatei.';
 const later = 'Versuche es später noch einmal. Deine eigene Datei bleibt, wie sie ist.';
 const otherAddress = 'Prüfe die Adresse. Deine eigene Datei bleibt, wie sie ist.';
 
-/** Failures of maker files and of the addresses that they come from. */
-export const fileProblems: ProblemWords = {
+/** Failures of the addresses that maker files come from. */
+export const fileProblems = {
   'file-address': ['das ist keine Webadresse', 'Schreibe sie ganz, beginnend mit https://.'],
   'file-not-secure': [
     'die Adresse ist keine verschlüsselte',
@@ -36,17 +37,20 @@ export const fileProblems: ProblemWords = {
     'der Server gibt die Datei niemandem, den er nicht kennt',
     'Sichere die Datei selbst und lies sie ein.',
   ],
-  'file-answer': ['der Server gab die Datei nicht heraus', later, 'detail'],
+  'file-answer': [({ status }) => `der Server gab die Datei nicht heraus (Antwort ${status})`, later],
   'file-not-text': ['was unter der Adresse liegt, ist kein Text', otherAddress],
   'file-is-page': [
     'die Adresse zeigt eine Seite, keine Datei',
     'Gib die Adresse der Datei selbst an: Auf vielen Websites steht sie hinter „raw“ oder „Herunterladen“.',
   ],
   'file-other-maker': [
-    'die Datei unter der Adresse ist jetzt die eines anderen Herstellers',
+    ({ now, before }) => `die Datei unter der Adresse ist jetzt die von ${now}, nicht mehr die von ${before}`,
     'Frage, wer sie führt. Deine eigene Datei bleibt, wie sie ist.',
-    'detail',
   ],
+} satisfies Partial<ProblemWords>;
+
+/** Sorts of faults of maker files, and what to do about them. */
+export const faultSorts: Record<keyof typeof english, readonly [what: string, remedy: string]> = {
   'maker-file-double-model': [
     'zwei Modelle der Datei haben denselben Namen',
     'Trage die anderen Jahre und Größen beim ersten als Reihen ein.',
@@ -82,5 +86,6 @@ export const fileProblems: ProblemWords = {
   'maker-file-invalid-value': ['ein Wert ist hier nicht möglich', place],
   'maker-file-too-big': ['ein Wert ist zu groß oder zu lang', place],
   'maker-file-too-small': ['ein Wert ist zu klein oder zu kurz', place],
+  'more-problems': ['weitere Felder stimmen nicht', 'Verbessere zuerst die genannten.'],
   'maker-file-unrecognized-keys': ['ein Feld gehört nicht hierher', 'Nimm es heraus oder verbessere seinen Namen.'],
 };

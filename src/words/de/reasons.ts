@@ -71,7 +71,8 @@ export const reasons: ReasonWords = {
     })[offer],
   'several-pieces': () => 'mehrere Stücke werden angeboten, und es kann ein anderes oder alle betreffen',
   'no-photos': () => 'das Angebot hat kein Foto, das gelesen werden konnte',
-  'photos-not-read': ({ unread, of, cause }) => `${unread} von ${of} Fotos nicht gelesen${cause ? `: ${cause}` : ''}`,
+  'photos-not-read': ({ unread, of, cause }, _, say) =>
+    `${unread} von ${of} Fotos nicht gelesen${cause ? `: ${say(cause)}` : ''}`,
   'copies-only': ({ copies, of }) =>
     `${copies} von ${of} Fotos nur als Kopie gelesen, die nichts über die Fotos des Angebots sagt`,
   'photos-too-weak': ({ weak, of }) => `${weak} von ${of} Fotos zu klein oder zu unscharf, um einen Stempel zu zeigen`,

@@ -60,7 +60,8 @@ export const reasons: ReasonWords = {
     })[offer],
   'several-pieces': () => 'several pieces are on offer, and it may be of another one or of all',
   'no-photos': () => 'the listing offers no photo that could be read',
-  'photos-not-read': ({ unread, of, cause }) => `${unread} of ${of} photos not read${cause ? `: ${cause}` : ''}`,
+  'photos-not-read': ({ unread, of, cause }, _, say) =>
+    `${unread} of ${of} photos not read${cause ? `: ${say(cause)}` : ''}`,
   'copies-only': ({ copies, of }, kit) =>
     `${copies} of ${kit.count(of, { one: '# photo', other: '# photos' })} ${copies === 1 ? 'was read from a copy' : 'were read from copies'}, which ${copies === 1 ? 'says' : 'say'} nothing of the listing’s own`,
   'photos-too-weak': ({ weak, of }) => `${weak} of ${of} photos too small or too blurred to show a stamp`,

@@ -81,7 +81,7 @@ export async function plateTable(readers: readonly PlateReader[]): Promise<Recor
     let spent = 0;
     for (const plate of cases) {
       const opened = await openPhotoFile(new URL(plate.file, folder).pathname);
-      if (!opened.ok) throw new Error(`${plate.file}: ${opened.problem.what}`);
+      if (!opened.ok) throw new Error(`${plate.file}: ${opened.problem.code}`);
       const [left, top, right, bottom] = plate.box;
       const inside = cropPixels(opened.value.image, left, top, right - left, bottom - top);
       const start = performance.now();

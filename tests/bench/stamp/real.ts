@@ -42,7 +42,7 @@ export async function pixels(path: string): Promise<PixelImage | null> {
   const opened = await openPhotoFile(path);
   if (opened.ok) return opened.value.image;
   if (opened.problem.code === 'photo-too-small') return null;
-  throw new Error(`${path}: ${opened.problem.what}`);
+  throw new Error(`${path}: ${opened.problem.code}`);
 }
 
 /** A photo turned clockwise about its middle, on a ground of its own edge's mean colour, nothing cut off. */

@@ -41,7 +41,7 @@ async function open(which: string, models: string): Promise<StampEngines> {
     card: readFileSync(join(models, 'model-card.json'), 'utf8'),
     read: (name) => readFile(join(models, name)),
   });
-  if (!nets.ok) throw new Error(nets.problem.what);
+  if (!nets.ok) throw new Error(nets.problem.code);
   const { card, finder, recogniser } = nets.value;
   return { print: null, net: stampNets(card, finder, recogniser) };
 }
@@ -72,7 +72,7 @@ for (const file of files) {
   const from = performance.now();
   const before = process.cpuUsage();
   const read = await readStamp({ width, height, data }, file, engines);
-  if (read.state === 'unread') throw new Error(read.problem.what);
+  if (read.state === 'unread') throw new Error(read.problem.code);
   taken.photoMs.push(performance.now() - from);
   taken.photoProcessorMs.push(processorMs(before));
 }

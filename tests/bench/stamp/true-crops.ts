@@ -62,7 +62,7 @@ export async function readTrueCrops(photos: readonly BenchPhoto[], reader: CropR
   for (const { path, quad } of photos) {
     if (!quad) continue;
     const opened = await openPhotoFile(path);
-    if (!opened.ok) throw new Error(`${path}: ${opened.problem.what}`);
+    if (!opened.ok) throw new Error(`${path}: ${opened.problem.code}`);
     texts.set(path, await reader.read(opened.value.image, quad));
   }
   return texts;

@@ -79,8 +79,8 @@ describe('buildCase', { timeout: 60_000 }, () => {
   it('counts photos that were not read, and never takes them for fine', () => {
     const photos = photosWith('KV0915').slice(3);
     const built = buildCase(input({ photos: [...photos, unreadPhoto('p1')] }));
-    expect(built.skipped.map(({ what }) => what)).toEqual([
-      '3 of 6 photos not read: the file is not an image; the photo was not fetched',
+    expect(built.skipped.map(({ data }) => data)).toEqual([
+      { unread: 3, of: 6, reasons: [{ code: 'photo-not-image' }, { code: 'photo-not-fetched' }] },
     ]);
     const outcome = built.outcomes.find(({ check }) => check === 'code-fits-maker');
     expect(outcome).toMatchObject({ outcome: 'cannot-tell' });

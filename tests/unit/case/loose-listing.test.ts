@@ -41,7 +41,7 @@ describe('listings that no page gave', () => {
   it('of the demonstration say what is read of its page', async () => {
     const page = fileURLToPath(new URL('../../market/site/ondrasse-carryall-25-1987.html', import.meta.url));
     const read = await readSavedPage(page, demoListing(now).url, now);
-    if (!read.ok) throw new Error(read.problem.what);
+    if (!read.ok) throw new Error(read.problem.code);
     const said = ({ title, description, maker, price, measures, condition, returns, seller }: Listing) =>
       [title, description, maker, price, measures, condition, returns, ...Object.values(seller)].map((field) =>
         field.map(({ value }) => value),

@@ -31,7 +31,7 @@ describe('code-fits-maker', () => {
   });
   it('cannot tell when the photo was not read', () => {
     expect(said(codeFitsMaker, facts({ photos: [unreadPhoto('p1')] }))).toEqual([
-      'cannot-tell: 1 of 1 photos not read: the file is not an image',
+      'cannot-tell: 1 of 1 photos not read: this file is not an image that can be read: its first bytes are of no known photo format',
     ]);
   });
   it('does not apply without a code in photos that were all read', () => {

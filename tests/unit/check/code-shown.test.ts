@@ -16,7 +16,7 @@ describe('code-shown', () => {
   });
   it('cannot tell while a photo is unread or too weak', () => {
     expect(said(codeShown, facts({ claims: [madeIn(1994)], photos: [unreadPhoto('p1')] }))).toEqual([
-      'cannot-tell: 1 of 1 photos not read: the file is not an image',
+      'cannot-tell: 1 of 1 photos not read: this file is not an image that can be read: its first bytes are of no known photo format',
     ]);
     expect(said(codeShown, facts({ claims: [madeIn(1994)], photos: [readPhoto('p1', { tooWeak: true })] }))).toEqual([
       'cannot-tell: 1 of 1 photos too small or too blurred to show a stamp',

@@ -39,7 +39,7 @@ describe('defineCheck', () => {
       run: () => [{ kind: 'gap', data: { said: 'ran' } }],
     });
     expect(said(check, facts({ photos: [unreadPhoto('p1')] }))).toEqual([
-      'cannot-tell: 1 of 1 photos not read: the file is not an image',
+      'cannot-tell: 1 of 1 photos not read: this file is not an image that can be read: its first bytes are of no known photo format',
     ]);
     expect(kindsOf(check.judge(facts({ photos: [unreadPhoto('p1'), readPhoto('p2')] })))).toEqual([['gap', 'ran']]);
   });

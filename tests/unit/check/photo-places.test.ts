@@ -12,7 +12,7 @@ test('why photos were not read: none are there, or how many of how many, and the
   expect(whyUnread([])).toMatchObject({ reason: 'no-photos' });
   expect(whyUnread([readPhoto('p1'), unreadPhoto('p2'), unreadPhoto('p3')])).toMatchObject({
     reason: 'photos-not-read',
-    data: { unread: 2, of: 3, cause: 'the file is not an image' },
+    data: { unread: 2, of: 3, cause: { code: 'photo-not-image' } },
   });
   expect(whyUnread([readPhoto('p1')])).toMatchObject({ data: { unread: 0, of: 1, cause: null } });
 });

@@ -106,7 +106,7 @@ export const readPhoto = photoRead;
 export const unreadPhoto = (photoId: string): PhotoRead => ({
   state: 'unread',
   photoId,
-  problem: { code: 'photo-not-image', where: photoId, what: 'the file is not an image', remedy: 'Open the photo.' },
+  problem: { code: 'photo-not-image', where: photoId },
 });
 
 export const stampLine = (photoId: string, text: string, rest: Partial<StampLine> = {}): StampLine => ({

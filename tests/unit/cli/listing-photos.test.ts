@@ -12,7 +12,7 @@ function folderOf(...names: string[]): string {
 }
 const matched = (folder: string, listing = withPhotos(2)) => {
   const result = matchPhotoFiles(listing, folder);
-  if (!result.ok) throw new Error(result.problem.what);
+  if (!result.ok) throw new Error(result.problem.code);
   const { files } = result.value;
   return { ...result.value, names: files.map(({ path }) => path && basename(path)) };
 };

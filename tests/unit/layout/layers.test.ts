@@ -55,8 +55,8 @@ const planted: [line: string, path: string, code: string, said: string][] = [
   [
     'a listing uses no zod through another folder',
     'src/listing/x.ts',
-    "import { fail } from '../problem';",
-    'src/listing/x.ts > src/problem/index reaches zod',
+    "import { sourceSchema } from '../source';",
+    'src/listing/x.ts > src/source/index reaches zod',
   ],
   ['a listing does not judge', 'src/listing/x.ts', "import '../check';", 'src/listing/x.ts knows check'],
   [

@@ -14,8 +14,8 @@ const isSentence = (text: string): boolean => / /.test(text) && wordsOf(text).le
 
 /** Who takes a text that no screen says: a failure's own stack, the words beside a form, a pattern, a document's name. */
 const callees = new Set(['Error', 'describe', 'regex', 'refine', 'datetime', 'RegExp', 'split', 'rowSource']);
-/** Documents name themselves; failures are said in English where they happen, and by their code in other languages. */
-const properties = new Set(['text', 'source', 'sources', 'what', 'remedy', 'expected', 'error']);
+/** Documents name themselves; the words beside a form tell its author what does not fit, and no screen says them. */
+const properties = new Set(['text', 'source', 'sources', 'error']);
 
 const nameOf = (node: unknown): string => {
   const { type, name, property } = (node ?? {}) as SyntaxNode;

@@ -64,9 +64,7 @@ describe('photos', () => {
     it('are said to have no address where the page does not show them', async () => {
       const listing = await made(2, 0);
       expect(listing.photos).toEqual([]);
-      expect(listing.problems.map(({ code, remedy }) => [code, remedy])).toEqual([
-        ['photo-without-address', 'Scroll through the photos on the page and read again, or type the code by hand.'],
-      ]);
+      expect(listing.problems).toMatchObject([{ code: 'photo-without-address', data: { photos: 2 } }]);
     });
 
     it('are no photos where they are as small as an icon', async () => {
@@ -77,7 +75,7 @@ describe('photos', () => {
     it('are taken up to a number, and what is left out is said', async () => {
       const listing = await made(15, 600);
       expect(listing.photos).toHaveLength(12);
-      expect(listing.problems.map(({ what }) => what.slice(0, 12))).toEqual(['3 photos are']);
+      expect(listing.problems).toMatchObject([{ code: 'photo-without-address', data: { photos: 3 } }]);
     });
   });
 

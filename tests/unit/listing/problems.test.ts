@@ -5,12 +5,19 @@ import { cutProblems, pageProblem } from '../../../src/listing/page-problems';
 import { pickProblem } from '../../../src/listing/pick-problem';
 import { isTracking } from '../../../src/listing/tracking';
 import type { PageNote } from '../../../src/listing/types';
+import type { Problem } from '../../../src/problem';
+import { problemInEnglish } from '../../said';
 
 const said = (code: PageNote['code'], count = 3, field?: PageNote['field']) => {
-  const { what, remedy, ...rest } = pageProblem({ code, where: 'here', count, ...(field ? { field } : {}) });
+  const { what, remedy, ...rest } = seen(pageProblem({ code, where: 'here', count, ...(field ? { field } : {}) }));
   expect(rest).toEqual({ code, where: 'here' });
   return `${what} | ${remedy}`;
 };
+/** As a screen shows it: a sentence of its own. */
+function seen(problem: Problem) {
+  const said = problemInEnglish(problem);
+  return { ...said, what: `${said.what.charAt(0).toUpperCase()}${said.what.slice(1)}.` };
+}
 
 describe('what is said of a page', () => {
   it.each<[PageNote['code'], number, string]>([
@@ -62,7 +69,7 @@ describe('what is said of a page', () => {
     [
       'data-too-long-to-repair',
       1200,
-      "The page's data (1200 kB) is broken and too long to repair. | The rest of the page was read. Point at what is missing on the page, if anything is.",
+      "The page's data (1,200 kB) is broken and too long to repair. | The rest of the page was read. Point at what is missing on the page, if anything is.",
     ],
     ['data-cut', 64, "The page's data goes deeper than 64 levels. | What lies beyond was left out; the rest was read."],
     ['data-cut', 1, "The page's data goes deeper than 1 levels. | What lies beyond was left out; the rest was read."],
@@ -101,28 +108,28 @@ describe('what is said of a page', () => {
     [{ nodesRead: null, attributes: 0, characters: 0 }, []],
     [
       { nodesRead: 60_000, attributes: 0, characters: 0 },
-      ['The page is very large. Not read: what follows its first 60,000 elements and texts.'],
+      ['The page is very large; not read: what follows its first 60,000 elements and texts.'],
     ],
-    [{ nodesRead: null, attributes: 1, characters: 0 }, ['The page is very large. Not read: 1 attribute.']],
+    [{ nodesRead: null, attributes: 1, characters: 0 }, ['The page is very large; not read: 1 attribute.']],
     [
       { nodesRead: null, attributes: 0, characters: 1 },
-      ['The page is very large. Not read: 1 character of long texts.'],
+      ['The page is very large; not read: 1 character of long texts.'],
     ],
     [
       { nodesRead: null, attributes: 0, characters: 1234 },
-      ['The page is very large. Not read: 1,234 characters of long texts.'],
+      ['The page is very large; not read: 1,234 characters of long texts.'],
     ],
     [
       { nodesRead: 0, attributes: 5000, characters: 7 },
       [
-        'The page is very large. Not read: what follows its first 0 elements and texts; 5,000 attributes; 7 characters of long texts.',
+        'The page is very large; not read: what follows its first 0 elements and texts, 5,000 attributes and 7 characters of long texts.',
       ],
     ],
   ])('of what the budget left out (%j)', (cut, wanted) => {
     const problems = cutProblems(cut);
-    expect(problems.map(({ what }) => what)).toEqual(wanted);
+    expect(problems.map((problem) => seen(problem).what)).toEqual(wanted);
     for (const problem of problems)
-      expect(problem).toMatchObject({
+      expect(seen(problem)).toMatchObject({
         code: 'page-cut',
         where: 'page',
         remedy: 'Point at what is missing on the page, if anything is.',
@@ -157,11 +164,11 @@ describe('a page that offers no piece', () => {
       'Open a listing, or point at its title and price on the page.',
     ],
   ] as const)('says so: %s', (kind, code, what, remedy) => {
-    expect(kindProblem(kind)).toEqual({ code, where: 'page', what, remedy });
+    expect(seen(kindProblem(kind))).toEqual({ code, where: 'page', what, remedy });
   });
 
   it('keeps what is said of the page, and leaves out what is said of a piece', () => {
-    const of = (code: string) => isOfThePiece({ code, where: '', what: '', remedy: '' });
+    const of = (code: string) => isOfThePiece({ code, where: '' });
     for (const code of [
       'which-product',
       'pick-the-variant',

@@ -187,16 +187,16 @@ describe('whatever a page holds', () => {
   it('says what it left out: parts, attributes, characters', async () => {
     const names = Array.from({ length: 1_000 }, (_, index) => `data-name-${index}="x"`).join(' ');
     const cuts = async (html: string, budget: Partial<Budget> = {}) =>
-      (await readHtml(html, { budget })).problems.filter(({ code }) => code === 'page-cut').map(({ what }) => what);
+      (await readHtml(html, { budget })).problems.filter(({ code }) => code === 'page-cut').map(({ data }) => data);
     const heading = '<h1>Ondrasse Carryall 30</h1><p class="price">€540.00</p>';
     expect(await cuts(`${heading}${'<p>word</p>'.repeat(500)}`, { nodes: 100 })).toEqual([
-      'The page is very large. Not read: what follows its first 100 elements and texts.',
+      { nodesRead: 100, attributes: 0, characters: 0 },
     ]);
     expect(await cuts(`${heading}<img src="/a.jpg" ${names}>`)).toEqual([
-      'The page is very large. Not read: 941 attributes.',
+      { nodesRead: null, attributes: 941, characters: 0 },
     ]);
     expect(await cuts(`${heading}<p>${'A lovely bag. '.repeat(5_000)}</p>`)).toEqual([
-      'The page is very large. Not read: 50,000 characters of long texts.',
+      { nodesRead: null, attributes: 0, characters: 50_000 },
     ]);
     expect(await cuts(`${heading}<p>word</p>`)).toEqual([]);
   });

@@ -11,7 +11,7 @@ import {
   pickSchema,
   webAddressSchema,
 } from '../../../src/listing/types';
-import { listing2 } from '../../../src/watch/record/listing-2';
+import { look4 } from '../../../src/watch/record/look-4';
 
 const accepts = (schema: z.ZodType, value: unknown) => schema.safeParse(value).success;
 const messageOf = (schema: z.ZodType, value: unknown) => schema.safeParse(value).error?.issues[0]?.message;
@@ -39,7 +39,7 @@ const signs = {
 
 describe('the form of a listing', () => {
   it('is at run time the form in which looks are kept, from the limits of numbers to each word', () => {
-    expect(withoutPage(listingSchema)).toEqual(withoutPage(listing2));
+    expect(withoutPage(listingSchema)).toEqual(withoutPage(look4.shape.listing));
   });
 
   it('knows the kinds of pages and the signs that tell them, and no others', () => {

@@ -132,7 +132,6 @@ test('a file of a format that no build knows yet is refused as such', () => {
         code: 'maker-file-newer',
         where: 'format',
         fault: { kind: 'newer-format', format: 3, most: 2 },
-        remedy: 'Use a newer Tellstamp, or ask for the file in this format.',
       },
     ],
   });

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { decodeText } from '../../../src/code';
 import { builtInMakers, parseMakerFile, readMakerFileText } from '../../../src/maker';
+import { problemInEnglish } from '../../said';
 
 const seed = 20_251_125;
 const names = [
@@ -57,7 +58,8 @@ test(`any JSON gives problems in words or a file (seed ${seed})`, () => {
       const result = parseMakerFile(value);
       if (result.ok) return;
       expect(result.problems.length).toBeGreaterThan(0);
-      for (const { where, what, remedy } of result.problems) expect([where, what, remedy].every(Boolean)).toBe(true);
+      for (const { where, what, remedy } of result.problems.map(problemInEnglish))
+        expect([where, what, remedy].every(Boolean)).toBe(true);
     }),
     { seed, numRuns: 500 },
   );
@@ -153,7 +155,7 @@ test('a code of 10,000 characters is answered at once under a layout of many ope
       { id: 's', used: ['1900', null], layout: slots, examples: [{ code: '1'.repeat(20), reads: 'undated' }] },
     ],
   });
-  if (!file.ok) throw new Error(file.problems[0]?.what);
+  if (!file.ok) throw new Error(file.problems[0]?.code);
   for (const code of ['1'.repeat(10_000), '-'.repeat(10_000), '1-'.repeat(5_000)]) {
     expect(quickest(() => decodeText(code, { makers: [file.file], maker: 'M' }))).toBeLessThan(50);
   }

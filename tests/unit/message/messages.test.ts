@@ -162,12 +162,11 @@ describe('every message is taken from those who may send it, and refused from al
       problem: {
         code: 'message-refused',
         where: 'reader.renew',
-        what: 'it is taken from the panel or full page, and came from the script inside a page',
-        remedy: 'Reload the extension if this stays.',
+        data: { why: 'not-from', said: 'page: panel, full-page' },
       },
     });
     expect(await deliver('reader', 'reader.renew', {}, { id: 'another' })).toMatchObject({
-      problem: { what: 'it is taken from the panel or full page, and came from no part of the extension that asks' },
+      problem: { data: { why: 'from-nowhere', said: 'panel, full-page' } },
     });
   });
 });
@@ -178,7 +177,7 @@ describe('a message that does not fit', () => {
     expect(await deliver('panel', 'tab.granted', { tabId: 1, at: 0 }, senders.background)).toBeNull();
     for (const name of ['photo.red', 'page.read', 'toString'])
       expect(await deliver('reader', name, {}, senders.panel)).toMatchObject({
-        problem: { code: 'message-refused', where: name, what: 'the reader handles no message of this name' },
+        problem: { code: 'message-refused', where: name, data: { why: 'no-handler', said: 'reader' } },
       });
     expect(
       await deliver('reader', 'photo.glance', { photoId: 7, base64: '', closer: false }, senders.panel),
@@ -195,7 +194,7 @@ describe('a message that does not fit', () => {
     answerInPage('pointing', { ...pointing, 'field.endPick': () => Promise.reject(new Error('no page')) }, signal);
     expect(await deliver('pointing', 'field.endPick', {}, senders.panel)).toMatchObject({
       ok: false,
-      problem: { code: 'unforeseen', where: 'field.endPick', what: 'no page' },
+      problem: { code: 'unforeseen', where: 'field.endPick', data: { said: 'no page' } },
     });
     expect(said).toHaveBeenCalledOnce();
   });

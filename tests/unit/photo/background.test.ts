@@ -39,7 +39,7 @@ const asJpeg = async ({ width, height, data }: PixelImage): Promise<PixelImage> 
     .jpeg({ quality: 85 })
     .toBuffer();
   const opened = await openPhoto(new Uint8Array(bytes), 'generated', decodePhoto);
-  if (!opened.ok) throw new Error(opened.problem.what);
+  if (!opened.ok) throw new Error(opened.problem.code);
   return opened.value.image;
 };
 const answer = (image: PixelImage) =>

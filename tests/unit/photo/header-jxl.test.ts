@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { foreignFormat, openPhoto, readImageHeader } from '../../../src/photo';
+import { problemInEnglish } from '../../said';
 
 const bytes = (hex: string): Uint8Array<ArrayBuffer> => Uint8Array.from(Buffer.from(hex.padEnd(80, '0'), 'hex'));
 const boxes = '0000000c4a584c200d0a870a00000014667479706a786c20000000006a786c20';
@@ -46,7 +47,7 @@ describe('a JPEG XL picture', () => {
   it('is named where the decoder does not, with how to get a JPEG; it is not called damaged', async () => {
     const opened = await openPhoto(bytes(pictures[1][0]), 'photo 1', async () => null);
     expect(opened).toMatchObject({ ok: false, problem: { code: 'photo-foreign-format' } });
-    expect(opened.ok ? '' : `${opened.problem.what} ${opened.problem.remedy}`).toMatch(/JPEG XL.*as JPEG/);
-    expect(foreignFormat(bytes(pictures[1][0]))?.name).toBe('JPEG XL');
+    expect(opened.ok ? '' : Object.values(problemInEnglish(opened.problem)).join(' ')).toMatch(/JPEG XL.*as JPEG/);
+    expect(foreignFormat(bytes(pictures[1][0]))).toBe('JPEG XL');
   });
 });

@@ -2,6 +2,7 @@ import { encode as encodeBmp } from 'bmp-ts';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { maxPixels, maxSide, readImageHeader } from '../../../src/photo';
+import { problemInEnglish } from '../../said';
 
 const blank = (width: number, height: number) =>
   sharp({ create: { width, height, channels: 3, background: '#a06030' } });
@@ -127,6 +128,9 @@ describe('what must not be decoded is refused, with what the user can do', () =>
 
   it('names the photo and a remedy', () => {
     const read = readImageHeader(Buffer.from('hello'), 'photo 3');
-    expect(read.ok ? null : read.problem).toMatchObject({ where: 'photo 3', remedy: expect.stringContaining('JPEG') });
+    expect(read.ok ? null : problemInEnglish(read.problem)).toMatchObject({
+      where: 'photo 3',
+      remedy: expect.stringContaining('JPEG'),
+    });
   });
 });

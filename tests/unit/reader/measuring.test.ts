@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fail, problem } from '../../../src/problem';
 import { startMeasuring } from '../../../src/reader/measuring';
 import type { MeasuringAnswer, MeasuringRequest } from '../../../src/reader/measuring/messages';
 
@@ -34,10 +35,7 @@ function rooms() {
   };
   return { opened, measuring: startMeasuring(bytes, open) };
 }
-const stopped = (what: string) => ({
-  ok: false,
-  problem: { code: 'measuring-failed', where: 'photo', what, remedy: 'Move the mark, or open the photo again.' },
-});
+const stopped = (said: string) => fail(problem('measuring-failed', 'photo', { said }));
 /** Until all that was promised so far has been told. */
 const settled = () => new Promise<void>((resolve) => setImmediate(resolve));
 

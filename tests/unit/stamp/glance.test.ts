@@ -12,7 +12,7 @@ const listings = [...new Set(files.map((name) => name.split('-')[0] ?? ''))];
 
 async function shipped(): Promise<StampEngines> {
   const nets = await loadShippedNets();
-  if (!nets.ok) throw new Error(nets.problem.what);
+  if (!nets.ok) throw new Error(nets.problem.code);
   const { card, finder, recogniser } = nets.value;
   return { print: null, net: stampNets(card, finder, recogniser) };
 }
@@ -24,7 +24,7 @@ test('of each demo listing the photo of the stamp would be read first', async ()
     const glances: { name: string; likelihood: number }[] = [];
     for (const name of files.filter((file) => file.startsWith(`${listing}-`))) {
       const photo = await openPhotoFile(join(folder, name));
-      if (!photo.ok) throw new Error(photo.problem.what);
+      if (!photo.ok) throw new Error(photo.problem.code);
       glances.push({ name, likelihood: await glanceAt(photo.value.image, engines) });
     }
     first[listing] = glances.toSorted((a, b) => b.likelihood - a.likelihood)[0]?.name;

@@ -22,7 +22,7 @@ const near = 0.05;
 
 describe('Python’s steps and ours', async () => {
   const loaded = await loadShippedNets();
-  if (!loaded.ok) throw new Error(loaded.problem.what);
+  if (!loaded.ok) throw new Error(loaded.problem.code);
   const { card, finder, recogniser } = loaded.value;
   let seen: number[][] = [];
   const watched: NetSession = {
@@ -38,7 +38,7 @@ describe('Python’s steps and ours', async () => {
 
   it.each(golden.map((one) => [one.photo, one] as const))('give the same logits on %s', async (photo, expected) => {
     const opened = await openPhotoFile(new URL(photo, stampPhotos).pathname);
-    if (!opened.ok) throw new Error(opened.problem.what);
+    if (!opened.ok) throw new Error(opened.problem.code);
     const quad = expected.quad.map(([x, y]) => ({ x, y })) as Quad;
     await nets.readLine(greyOf(opened.value.image), quad);
     expect(seen.map((step) => step.length)).toEqual(expected.logits.map((step) => step.length));
@@ -49,7 +49,7 @@ describe('Python’s steps and ours', async () => {
   it('find the same line', async () => {
     for (const { photo, quad } of golden) {
       const opened = await openPhotoFile(new URL(photo, stampPhotos).pathname);
-      if (!opened.ok) throw new Error(opened.problem.what);
+      if (!opened.ok) throw new Error(opened.problem.code);
       const lines = await nets.findLines(greyOf(opened.value.image));
       const off = lines.map((line) =>
         Math.max(...line.quad.flatMap(({ x, y }, at) => [Math.abs(x - quad[at]![0]), Math.abs(y - quad[at]![1])])),

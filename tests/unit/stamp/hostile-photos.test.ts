@@ -30,7 +30,7 @@ describe('hostile photos each give a result or a clear problem', () => {
 
   it('all black is read, and too weak to say that it shows no stamp', async () => {
     const opened = await open(await colour(800, 600, '#000000').jpeg().toBuffer());
-    if (!opened.ok) throw new Error(opened.problem.what);
+    if (!opened.ok) throw new Error(opened.problem.code);
     const seen = await read(opened.value.image);
     expect([seen.state, stampLinesOf(seen), isTooWeakRead(seen)]).toEqual(['read', [], true]);
   });
@@ -85,7 +85,7 @@ describe('hostile photos each give a result or a clear problem', () => {
     [32, 1],
   ])('a BMP of %i bits a pixel keeps its colours and its top, rows running %i', async (bits, direction) => {
     const opened = await open(twoColours(bits, direction));
-    if (!opened.ok) throw new Error(opened.problem.what);
+    if (!opened.ok) throw new Error(opened.problem.code);
     const { data, width, height } = opened.value.image;
     expect([width, height]).toEqual([24, 32]);
     expect([...data.subarray(0, 4)]).toEqual([0xc0, 0x40, 0x10, 255]);

@@ -164,7 +164,7 @@ describe('the steps around the nets', () => {
     });
     const whole = JSON.stringify(card);
     const opened = await loadNets(runtime, { card: whole, read });
-    expect(opened.ok ? '' : opened.problem.what).toContain('no such operator');
+    expect(opened.ok ? null : opened.problem.data).toEqual({ why: 'not-started', said: 'no such operator' });
   });
 });
 

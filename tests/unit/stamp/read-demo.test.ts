@@ -21,7 +21,7 @@ describe('the demo photographs, read by the nets as a user gets them', () => {
 
   const read = async (file: string) => {
     const photo = await openPhotoFile(new URL(`../../market/site/photos/${file}`, import.meta.url).pathname);
-    if (!photo.ok) throw new Error(photo.problem.what);
+    if (!photo.ok) throw new Error(photo.problem.code);
     return photoResult(file, photo.value, open.engines, { makers: builtInMakers, maker: null, now: '2026-11-25' });
   };
 

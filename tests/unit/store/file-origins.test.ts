@@ -26,7 +26,10 @@ const origin = {
   asked: '2026-11-02T10:00:00Z',
   used,
   found: { ...used, sha256: 'b' },
-  troubles: [{ code: 'file-late', where: 'a', what: 'b', remedy: 'c' }],
+  troubles: [
+    { code: 'file-answer', where: 'a', data: { status: 503 } },
+    { code: 'maker-file-part', where: 'numbers[0].part', fault: { kind: 'no-part' as const, part: 'tap' }, line: 7 },
+  ],
   before: { used, found: used, own: file, after: file },
 };
 
@@ -39,9 +42,9 @@ test('where a file is from is kept whole, by the file’s number, and goes by it
 });
 
 test('what cannot be read is left where it lies, and others are read', async () => {
-  const newer = { version: 2, somewhere: 'else' };
+  const newer = { version: 3, somewhere: 'else' };
   kept.set('maker-origin-newer', newer);
-  kept.set('maker-origin-broken', { version: 1, ...origin, used: { ...used, file: { maker: 7 } } });
+  kept.set('maker-origin-broken', { version: 2, ...origin, used: { ...used, file: { maker: 7 } } });
   kept.set('maker-draft-one', { changedAt: '', draft: {} });
   await writeOrigin('one', origin);
   expect([...(await readOrigins()).keys()]).toEqual(['one']);
@@ -50,6 +53,12 @@ test('what cannot be read is left where it lies, and others are read', async () 
 
 test('a file that was kept in a former format is one of today’s when it is read', async () => {
   const former = { format: 1, maker: 'Ondrasse', plants: [{ code: 'KV', place: 'BE', used: ['1982', null] }] };
-  kept.set('maker-origin-one', { version: 1, ...origin, before: null, found: null, used: { ...used, file: former } });
+  kept.set('maker-origin-one', { version: 2, ...origin, before: null, found: null, used: { ...used, file: former } });
   expect((await readOrigins()).get('one')?.used.file).toMatchObject({ format: 2, maker: 'Ondrasse' });
+});
+
+test('one of the first form says in English what it said, until the address is asked again', async () => {
+  const troubles = [{ code: 'file-answer', where: 'a', what: 'the server answered 503', remedy: 'Try again later.' }];
+  kept.set('maker-origin-one', { version: 1, ...origin, troubles });
+  expect((await readOrigin('one'))?.troubles).toEqual(troubles);
 });

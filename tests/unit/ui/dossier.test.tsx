@@ -16,7 +16,7 @@ const evidence = [piece('a', { spans: [yearSpan(1984)] }), piece('b', { spans: [
 const kase: Case = {
   ...caseAt('javascript:globalThis.ran=true', hostile),
   corrections: [{ ...typedCode(`KV0915 ${hostile}`), id: 'hand-1' }],
-  skipped: [{ code: 'correction-photo-gone', where: 'hand-1', what: 'its photo is gone', remedy: 'Undo it.' }],
+  skipped: [{ code: 'correction-photo-gone', where: 'hand-1' }],
   evidence,
   reasoning: reason(evidence),
   decodings: [
@@ -104,7 +104,7 @@ describe('the document', () => {
   it('tells what the buyer set and what became of it, once and with nothing to press', () => {
     const room = show();
     expect(room.querySelector('.corrections li')?.textContent).toContain('You typed the code KV0915');
-    expect(room.textContent?.split('Its photo is gone.')).toHaveLength(2);
+    expect(room.textContent?.split('belongs to a photo that the listing does not show any more.')).toHaveLength(2);
     expect(room.querySelectorAll('button')).toHaveLength(0);
   });
 

@@ -313,8 +313,8 @@ describe('the photos of a listing', () => {
     await Promise.all(running);
     expect(twelve.last().stage).toEqual({ kind: 'done', read: 9, of: 12, late: 0 });
     const unread = twelve.last().case?.photos.flatMap((photo) => (photo.state === 'unread' ? [photo] : [])) ?? [];
-    expect(unread.map(({ photoId, problem: { what } }) => [photoId, what])).toEqual(
-      [...silent].map((id) => [id, 'the photo did not arrive within 35 seconds']),
+    expect(unread.map(({ photoId, problem: { code, data } }) => [photoId, code, data])).toEqual(
+      [...silent].map((id) => [id, 'photo-late', { seconds: 35 }]),
     );
   });
 

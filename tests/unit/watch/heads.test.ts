@@ -33,7 +33,7 @@ async function brought(change: Partial<Record<keyof Case, unknown>>, pictures: o
   const record = { id: 'a', title: 'T', savedAt: at, changedAt: at, status: 'asked', note: '', otherNotes: [] };
   const raw = { ...record, version: 2, case: kase, pictures, earlier: [], removedAt: null };
   const opened = await bringForward(raw, packing);
-  if (opened.state !== 'readable') throw new Error(opened.problem.what);
+  if (opened.state !== 'readable') throw new Error(JSON.stringify(opened.problem));
   return opened;
 }
 const headOf = async (change: Parameters<typeof brought>[0]) => (await brought(change)).record.shown.head;
@@ -142,7 +142,7 @@ describe('what a list shows of a case that is saved', () => {
     };
     const kase = buildCase({ listing, photos: [], corrections: [], makers, now: at });
     const made = await latestLookOf(kase, [], { rules: 't', makers }, packing);
-    if (!made.ok) throw new Error(made.problem.what);
+    if (!made.ok) throw new Error(JSON.stringify(made.problem));
     return made.value.latest;
   };
 

@@ -1,11 +1,12 @@
 import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
+import { problem } from '../../../src/problem';
 import { packing } from '../../../src/store/packing';
 import { openWatchList } from '../../../src/watch';
 import { databaseName } from '../../../src/watch/database';
 import { addressOf, openLook, unpackLook } from '../../../src/watch/look';
-import { problemOf } from '../../../src/watch/record/standing';
 import { lookVersion } from '../../../src/watch/types';
+import { problemInEnglish } from '../../said';
 import { good, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
 
@@ -14,12 +15,7 @@ describe('what the list says of what it does not do', () => {
     const list = await testBench().open();
     const missing = {
       ok: false,
-      problem: {
-        code: 'record-missing',
-        where: 'watch list',
-        what: 'the case is no longer in the watch list',
-        remedy: 'It was deleted, perhaps in another window.',
-      },
+      problem: problem('record-missing', 'watch list'),
     };
     expect(await list.get('x')).toEqual(missing);
     expect(await list.setStatus('x', 'asked')).toEqual(missing);
@@ -35,12 +31,7 @@ describe('what the list says of what it does not do', () => {
     expect(good(await list.setNote(id, 'n'.repeat(20_000), '')).record.note).toHaveLength(20_000);
     expect(await list.setNote(id, 'n'.repeat(20_001), '')).toEqual({
       ok: false,
-      problem: {
-        code: 'record-refused',
-        where: 'note',
-        what: expect.stringMatching(/^it cannot be saved: Too big/),
-        remedy: 'Nothing was changed. Shorten the note, or read the page again.',
-      },
+      problem: problem('record-refused', 'note', { place: 'note', fault: 'too-large' }),
     });
   });
 
@@ -51,10 +42,8 @@ describe('what the list says of what it does not do', () => {
     const bench = testBench();
     const failing = { ...packing, pack: () => Promise.reject(Object.assign(new Error('no'), { name })) };
     const list = good(await openWatchList({ ...bench.ports, packing: failing }));
-    expect(await list.save(sampleCase(), [])).toEqual({
-      ok: false,
-      problem: { code, where: 'watch list', what, remedy },
-    });
+    const saved = await list.save(sampleCase(), []);
+    expect(saved.ok ? null : problemInEnglish(saved.problem)).toEqual({ code, where: 'watch list', what, remedy });
     list.close();
   });
 
@@ -64,21 +53,11 @@ describe('what the list says of what it does not do', () => {
     (await openDB(databaseName, 4)).close();
     expect(await list.rows()).toEqual({
       ok: false,
-      problem: {
-        code: 'watch-list-closed',
-        where: 'watch list',
-        what: 'the watch list was closed by the browser',
-        remedy: 'Reload this page.',
-      },
+      problem: problem('watch-list-closed', 'watch list'),
     });
     expect(await openWatchList(bench.ports)).toEqual({
       ok: false,
-      problem: {
-        code: 'watch-list-newer',
-        where: 'watch list',
-        what: 'the watch list was written by a newer version of the extension',
-        remedy: 'Update the extension. Nothing was changed.',
-      },
+      problem: problem('watch-list-newer', 'watch list'),
     });
   });
 
@@ -91,12 +70,7 @@ describe('what the list says of what it does not do', () => {
     } as unknown as IDBFactory;
     expect(await openWatchList(bench.ports)).toEqual({
       ok: false,
-      problem: {
-        code: 'watch-list-closed',
-        where: 'watch list',
-        what: 'the browser did not open the watch list',
-        remedy: 'Close other windows of the extension and try again; check the free disk space.',
-      },
+      problem: problem('watch-list-closed', 'watch list'),
     });
     const other = testBench();
     const marks = { ...other.ports, changeMark: () => Promise.reject(new Error('no')) };
@@ -107,11 +81,11 @@ describe('what the list says of what it does not do', () => {
 });
 
 describe('a look that cannot be read', () => {
-  const spoilt = { ok: false, problem: problemOf('look-spoilt', 'this look is cut off or spoilt') };
+  const spoilt = { ok: false, problem: problem('look-spoilt', 'watch list') };
   it('is told: missing, cut off, or another one', async () => {
     expect(await unpackLook('a', undefined, packing)).toEqual({
       ok: false,
-      problem: problemOf('look-missing', 'this look is missing'),
+      problem: problem('look-missing', 'watch list'),
     });
     expect(await unpackLook('a', new Uint8Array([1, 2]), packing)).toEqual(spoilt);
     const packed = await packing.pack('words');
@@ -122,12 +96,12 @@ describe('a look that cannot be read', () => {
   it('is told: of a newer build, or of no form', () => {
     expect(openLook({ version: lookVersion + 1 })).toEqual({
       state: 'newer',
-      problem: problemOf('record-newer', `the look has version ${lookVersion + 1}`),
+      problem: problem('record-newer', 'watch list', { version: lookVersion + 1 }),
     });
     expect(openLook({ version: '2' })).toMatchObject({ state: 'damaged' });
     expect(openLook(null)).toEqual({
       state: 'damaged',
-      problem: problemOf('record-damaged', 'record: Invalid input: expected object, received null'),
+      problem: problem('record-damaged', 'watch list', { place: '', fault: 'wrong-kind' }),
     });
   });
 

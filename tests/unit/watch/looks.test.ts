@@ -97,15 +97,15 @@ describe('a look that cannot be read', () => {
   }
 
   it.each([
-    ['cut off', async (hash: string, packed: Uint8Array) => ({ hash, packed: packed.slice(0, 40) }), 'cut off'],
-    ['another one', async (hash: string) => ({ hash, packed: await packing.pack('{"version":1}') }), 'spoilt'],
-    ['missing', async () => null, 'missing'],
-  ])('because it is %s is named as damaged; note, status and the other looks stand', async (_how, spoil, what) => {
+    ['cut off', async (hash: string, packed: Uint8Array) => ({ hash, packed: packed.slice(0, 40) }), 'look-spoilt'],
+    ['another one', async (hash: string) => ({ hash, packed: await packing.pack('{"version":1}') }), 'look-spoilt'],
+    ['missing', async () => null, 'look-missing'],
+  ])('because it is %s is named as damaged; note, status and the other looks stand', async (_how, spoil, code) => {
     const { list, id } = await spoilt(spoil);
     expect(good(await list.rows())).toMatchObject([{ state: 'readable', id }]);
     const saved = good(await list.get(id));
     expect(saved.looks).toMatchObject([
-      { state: 'damaged', readAt: '2026-03-02T10:00:00.000Z', problem: { what: expect.stringContaining(what) } },
+      { state: 'damaged', readAt: '2026-03-02T10:00:00.000Z', problem: { code } },
       { state: 'readable', readAt: '2026-03-01T10:00:00.000Z' },
     ]);
     expect(caseOf(saved)).toBeNull();

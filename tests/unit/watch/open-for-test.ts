@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { makersFor } from '../../../src/maker';
+import type { Problem } from '../../../src/problem';
 import { packing } from '../../../src/store/packing';
 import { type Mark, openWatchList, type WatchList, type WatchPorts, type WatchRecord } from '../../../src/watch';
 import { databaseName, structureVersion, type WatchSchema } from '../../../src/watch/database';
@@ -36,7 +37,7 @@ export function testBench() {
   };
   const open = async (): Promise<WatchList> => {
     const list = await openWatchList(ports);
-    if (!list.ok) throw new Error(`the list did not open: ${list.problem.what}`);
+    if (!list.ok) throw new Error(`the list did not open: ${list.problem.code}`);
     opened.push(list.value);
     return list.value;
   };
@@ -101,8 +102,8 @@ export function testBench() {
 }
 
 /** The value of a result that the test expects to be good. */
-export function good<T>(result: { ok: true; value: T } | { ok: false; problem: { what: string } }): T {
-  if (!result.ok) throw new Error(result.problem.what);
+export function good<T>(result: { ok: true; value: T } | { ok: false; problem: Problem }): T {
+  if (!result.ok) throw new Error(JSON.stringify(result.problem));
   return result.value;
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { problem } from '../../../src/problem';
 import { openRecord } from '../../../src/watch/migrations';
-import { problemOf } from '../../../src/watch/record/standing';
 import { latestFirst, namesIn, notYet, rowOf, type WatchRow } from '../../../src/watch/rows';
 import { sampleRecord } from './sample-case';
 
@@ -12,7 +12,7 @@ describe('rows', () => {
       id: 'a',
       key: '',
       title: 'T'.repeat(500),
-      problem: problemOf('record-newer', 'it has version 9'),
+      problem: problem('record-newer', 'watch list', { version: 9 }),
       uses: ['0'.repeat(64)],
     });
     expect(at({ id: 5, version: 'x', title: '' })).toMatchObject({
@@ -20,12 +20,7 @@ describe('rows', () => {
       id: '5',
       title: '',
     });
-    expect(notYet).toEqual({
-      code: 'record-older',
-      where: 'watch list',
-      what: 'an older version wrote it',
-      remedy: 'Reload this page: it is then brought forward.',
-    });
+    expect(notYet).toEqual(problem('record-older', 'watch list'));
   });
 
   it('of a record say what a list shows of it', () => {
@@ -91,7 +86,7 @@ describe('a record as it lies', () => {
   it('is of an older build when its form of then fits, and damaged when it does not', () => {
     expect(openRecord({ ...sampleRecord(), version: 3, more: 1 })).toMatchObject({
       state: 'newer',
-      problem: { what: 'shown.head: Unrecognized key: "aside"' },
+      problem: { code: 'record-newer' },
     });
     const { asked: _asked, dated: _dated, ...before } = sampleRecord();
     const { aside: _aside, ...head } = before.shown.head;

@@ -77,6 +77,6 @@ export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
 /** The record of a case, as saving it makes one. */
 export async function recordOf(kase: Case): Promise<WatchRecord> {
   const made = await latestLookOf(kase, [], { rules: 'test', makers: [] }, packing);
-  if (!made.ok) throw new Error(made.problem.what);
+  if (!made.ok) throw new Error(JSON.stringify(made.problem));
   return sampleRecord(made.value.latest);
 }

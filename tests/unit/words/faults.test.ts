@@ -94,7 +94,7 @@ describe('a problem of a maker file', () => {
     ]);
   });
 
-  it('is told by its sort where only that is kept, and has German for whatever the form of a file refuses', () => {
+  it('has its sort and what to do in each language, whatever the form of a file refuses', () => {
     const wrong = {
       ...file,
       format: '2',
@@ -108,10 +108,10 @@ describe('a problem of a maker file', () => {
     const problems = result.ok ? [] : result.problems;
     expect(problems.length).toBeGreaterThan(5);
     for (const problem of problems) {
-      expect(problem.what).toMatch(/^[a-z].* (?:possible here|wrong)$/);
-      const german = sayProblem(problem, 'de');
-      expect([german.what, german.remedy]).not.toEqual([problem.what, problem.remedy]);
-      expect(german.remedy).not.toBe(problem.remedy);
+      const [english, german] = [sayProblem(problem, 'en'), sayProblem(problem, 'de')];
+      expect(english.remedy).toMatch(/^[A-Z].*[.]$/);
+      expect([german.what, german.remedy]).not.toContain(english.what);
+      expect(german.remedy).not.toBe(english.remedy);
     }
   });
 });

@@ -1,3 +1,4 @@
+import type { NotShown } from '../../../problem';
 import type { Size } from './box';
 import { opacityOf } from './paints';
 import { around } from './scrolled';
@@ -8,12 +9,12 @@ const leastOpacity = 0.95;
 const mostPixels = 60_000_000;
 
 /** Why a photo on the page is no picture of itself: faded, filtered, turned or mirrored; null when it is. */
-export function whyAltered(element: Element): string | null {
-  if (opacityOf(element) < leastOpacity) return 'the page shows the photo faded';
+export function whyAltered(element: Element): NotShown | null {
+  if (opacityOf(element) < leastOpacity) return 'faded';
   for (let step: Element | null = element; step; step = around(step)) {
     const style = getComputedStyle(step);
-    if (!/^(none|(drop-shadow\(.*\)\s*)*)$/.test(style.filter)) return 'the page shows the photo altered by a filter';
-    if (isTurned(style)) return 'the page shows the photo turned or mirrored';
+    if (!/^(none|(drop-shadow\(.*\)\s*)*)$/.test(style.filter)) return 'filtered';
+    if (isTurned(style)) return 'turned';
   }
   return null;
 }

@@ -1,5 +1,5 @@
 import type { InputOf, OutputOf } from '../../../message/protocol';
-import type { Result } from '../../../problem';
+import type { Disturbance, NotShown, Result, Told } from '../../../problem';
 import { pixelsOf, whyAltered } from './as-shown';
 import type { Box } from './box';
 import { findPictures, smallestSide } from './find-pictures';
@@ -30,8 +30,8 @@ interface Shown {
   view: Box;
   natural: { width: number; height: number } | null;
   address: string;
-  /** What happened to the page since, in words. */
-  disturbed: string | null;
+  /** What happened to the page since. */
+  disturbed: Disturbance | null;
   end: AbortController;
   putBack: PutBack;
 }
@@ -41,7 +41,7 @@ let shown: Shown | null = null;
 export async function showPhoto({ urls }: InputOf<'photo.show'>): Promise<Result<OutputOf<'photo.show'>>> {
   await unshowPhoto();
   if (isHidden()) return hidden;
-  let problem = refuse('photo-not-shown', 'the page does not show the photo');
+  let problem: Refused = notShown('not-there');
   for (const element of findPictures(urls).slice(0, mostTried)) {
     const putBack = rememberScroll(element);
     const found = await bringIntoView(element, urls);
@@ -76,7 +76,7 @@ export async function showPhoto({ urls }: InputOf<'photo.show'>): Promise<Result
 export async function photoStands(): Promise<Result<OutputOf<'photo.stands'>>> {
   // The user's scrolling is drawn before the page hears of it.
   await frames(framesToHear);
-  const why = shown === null ? 'the photo is shown no more' : whyMoved(shown);
+  const why = shown === null ? 'gone' : whyMoved(shown);
   return { ok: true, value: { why } };
 }
 
@@ -92,10 +92,9 @@ async function bringIntoView(element: HTMLElement, urls: readonly string[]): Pro
   const scroll = (block: ScrollLogicalPosition) =>
     element.scrollIntoView({ block, inline: 'center', behavior: 'instant' });
   scroll('center');
-  if (element instanceof HTMLImageElement && !(await arrives(element, urls)))
-    return refuse('photo-not-shown', 'the page does not show the photo');
+  if (element instanceof HTMLImageElement && !(await arrives(element, urls))) return notShown('not-there');
   const altered = whyAltered(element);
-  if (altered !== null) return refuse('photo-not-shown', altered);
+  if (altered !== null) return notShown(altered);
   let best: { block: ScrollLogicalPosition; view: FreeView } | null = null;
   let last: ScrollLogicalPosition = 'center';
   // A bar that stays at the top, or at the bottom, leaves a photo free at the other end of the window.
@@ -108,19 +107,16 @@ async function bringIntoView(element: HTMLElement, urls: readonly string[]): Pro
     if (view && view.share >= wholeShare) break;
   }
   if (isHidden()) return hidden;
-  if (best === null || best.view.share < leastShare)
-    return refuse('photo-covered', 'something else on the page lies over the photo');
+  if (best === null || best.view.share < leastShare) return covered;
   if (best.block === last) return smallCheck(best.view);
   scroll(best.block);
   await frames(framesToPaint);
   const view = freeView(element, naturalOf(element));
-  return view === null ? refuse('photo-covered', 'something else on the page lies over the photo') : smallCheck(view);
+  return view === null ? covered : smallCheck(view);
 }
 
 const smallCheck = (view: FreeView): FreeView | Refused =>
-  Math.min(view.box.width, view.box.height) < smallestSide
-    ? refuse('photo-not-shown', 'the page shows the photo too small')
-    : view;
+  Math.min(view.box.width, view.box.height) < smallestSide ? notShown('too-small') : view;
 
 /** Waits until an image shows the photo; one that failed or is still on its way shows its frame only. */
 async function arrives(image: HTMLImageElement, urls: readonly string[]): Promise<boolean> {
@@ -141,27 +137,26 @@ async function arrives(image: HTMLImageElement, urls: readonly string[]): Promis
 function watch(element: Element): Pick<Shown, 'address' | 'disturbed' | 'end'> {
   const end = new AbortController();
   const { signal } = end;
-  const note = (what: string) => {
+  const note = (what: Disturbance) => {
     if (shown) shown.disturbed ??= what;
   };
-  document.addEventListener('visibilitychange', () => note('another tab came to the front'), { signal });
-  window.addEventListener('pagehide', () => note('the page went on to another'), { signal });
-  window.addEventListener('resize', () => note('the window changed its size'), { signal });
+  document.addEventListener('visibilitychange', () => note('other-tab'), { signal });
+  window.addEventListener('pagehide', () => note('other-page'), { signal });
+  window.addEventListener('resize', () => note('resized'), { signal });
   const onScroll = ({ target }: Event) => {
-    if (target instanceof Node && target.contains(outermost(element))) note(moved);
+    if (target instanceof Node && target.contains(outermost(element))) note('moved');
   };
   document.addEventListener('scroll', onScroll, { signal, capture: true });
   const stood = element.getBoundingClientRect();
   const eachFrame = () => {
     if (signal.aborted) return;
-    if (distance(element.getBoundingClientRect(), stood) > mostShift) note(moved);
+    if (distance(element.getBoundingClientRect(), stood) > mostShift) note('moved');
     requestAnimationFrame(eachFrame);
   };
   requestAnimationFrame(eachFrame);
   return { address: location.href, disturbed: null, end };
 }
 
-const moved = 'the page was scrolled, or changed around the photo';
 /** CSS pixels; less is rounding. */
 const mostShift = 0.5;
 const distance = (a: Box, b: Box): number =>
@@ -173,13 +168,13 @@ function outermost(element: Element): Element {
   return root instanceof ShadowRoot ? outermost(root.host) : element;
 }
 
-function whyMoved({ element, view, natural, address, disturbed }: Shown): string | null {
+function whyMoved({ element, view, natural, address, disturbed }: Shown): Disturbance | null {
   if (disturbed !== null) return disturbed;
-  if (isHidden()) return 'another tab came to the front';
-  if (location.href !== address) return 'the page went on to another';
+  if (isHidden()) return 'other-tab';
+  if (location.href !== address) return 'other-page';
   const now = element.isConnected ? freeView(element, natural) : null;
-  if (now === null) return 'the photo was taken off the page';
-  return distance(now.box, view) > mostShift ? moved : null;
+  if (now === null) return 'taken-off';
+  return distance(now.box, view) > mostShift ? 'moved' : null;
 }
 
 const naturalOf = (element: HTMLElement) =>
@@ -202,15 +197,8 @@ async function frames(count: number): Promise<void> {
   }
 }
 
-const refuse = (code: string, what: string): Refused => ({
-  ok: false,
-  problem: { code, where: 'page', what, remedy: remedies[code as keyof typeof remedies] },
-});
+const refuse = (problem: Told): Refused => ({ ok: false, problem });
 
-const remedies = {
-  'photo-not-shown': 'Open the photo on the page and read again, or type the code by hand.',
-  'photo-covered': 'Close what lies over it and read again, allow its host, or type the code by hand.',
-  'capture-disturbed': 'Keep the page in front and still, and read again.',
-};
-
-const hidden: Refused = refuse('capture-disturbed', 'the tab is in the background');
+const notShown = (why: NotShown) => refuse({ code: 'photo-not-shown', where: 'page', data: { why } });
+const covered = refuse({ code: 'photo-covered', where: 'page' });
+const hidden = refuse({ code: 'capture-disturbed', where: 'page', data: { why: 'in-background' } });

@@ -5,7 +5,7 @@ import { filePorts, notAllowed } from '../../../reader/file/browser-ports';
 import { fileAddress } from '../../../reader/file/file-address';
 import { type FileAt, readFileAt } from '../../../reader/file/read-file';
 import { strings } from '../../../words';
-import { ProblemNote } from '../../parts/ProblemNote';
+import { ProblemNote, saidProblem } from '../../parts/ProblemNote';
 import { FetchedFile } from './FetchedFile';
 
 const words = strings.travel;
@@ -78,7 +78,7 @@ export function BringFile({ onText, onFetched }: Props) {
       <p role="status">{asking ? words.asking : ''}</p>
       <div role="alert">
         {problems.map((problem) => (
-          <ProblemNote key={problem.where + problem.what} problem={problem} />
+          <ProblemNote key={problem.where + saidProblem(problem).what} problem={problem} />
         ))}
       </div>
       {fetched && (

@@ -92,11 +92,7 @@ export function Origin({ id, origin, draft, onChange }: Props) {
       </p>
       <div role="alert">
         {[...troubles, ...refused].map((problem) => (
-          <ProblemNote
-            key={problem.code + problem.where + problem.what}
-            problem={problem}
-            named={refused.includes(problem)}
-          />
+          <ProblemNote key={problem.code + problem.where} problem={problem} named={refused.includes(problem)} />
         ))}
         {origin.found && !file && <p class="problem">{words.unfinished}</p>}
       </div>

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type Draft, draftOf, inspectDraft, type MakerFile, openText, plainName } from '../../../maker';
+import { type Draft, draftOf, inspectDraft, type MakerFile, makerProblem, openText, plainName } from '../../../maker';
 import type { Problem } from '../../../problem';
 import { originOf, withFound } from '../../../reader/file/look';
 import { type FileAt, mostFileBytes } from '../../../reader/file/read-file';
@@ -84,9 +84,4 @@ export function useBrought({ files, origins, begin, show }: Room) {
   };
 }
 
-const tooLarge: Problem = {
-  code: 'maker-file-too-large',
-  where: 'the file',
-  what: 'the file is larger than 5 MB',
-  remedy: 'Split the file by maker.',
-};
+const tooLarge = makerProblem('maker-file-too-large', 'the file', { kind: 'more-characters', most: mostFileBytes });

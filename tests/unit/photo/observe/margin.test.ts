@@ -52,7 +52,7 @@ async function asJpeg(image: PixelImage, quality: number): Promise<PixelImage> {
 }
 async function open(bytes: Uint8Array<ArrayBuffer>): Promise<PixelImage> {
   const opened = await openPhoto(bytes, 'drawn', decodePhoto);
-  if (!opened.ok) throw new Error(opened.problem.what);
+  if (!opened.ok) throw new Error(opened.problem.code);
   return opened.value.image;
 }
 

@@ -54,7 +54,7 @@ describe('a photo that is asked for', () => {
       response.end('second');
     };
     const photo = await requestPhoto(url, request);
-    if (!photo.ok) throw new Error(photo.problem.what);
+    if (!photo.ok) throw new Error(photo.problem.code);
     expect(photo.value.type).toBe('image/jpeg');
     expect(await photo.value.text()).toBe('first second');
   });
