@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { overTheEdge, violations } from './axe';
-import { type Browser, launch } from './launch';
+import { type Browser, launch, openPanel, openTab } from './launch';
 import { file, leadTo, type PhotoHost, startPhotoHost, withoutEnd } from './photo-host';
 
 let host: PhotoHost;
@@ -198,16 +198,17 @@ describe('a maker file at an address', () => {
     expect(drafts(await page.evaluate(() => chrome.storage.local.get(null)))).toEqual(drafts(before));
   });
 
+  const yesterday = () =>
+    page.evaluate(async () => {
+      for (const [key, value] of Object.entries(await chrome.storage.local.get(null)))
+        if (key.startsWith('maker-origin-'))
+          await chrome.storage.local.set({ [key]: { ...(value as object), asked: '2020-01-01T00:00:00.000Z' } });
+    });
+  const asked = () => host.asked.filter(({ path }) => path === '/velmar.json').length;
+
   it('is asked for once a day when that is wanted, and never otherwise', async () => {
     serve(second);
-    const yesterday = () =>
-      page.evaluate(async () => {
-        for (const [key, value] of Object.entries(await chrome.storage.local.get(null)))
-          if (key.startsWith('maker-origin-'))
-            await chrome.storage.local.set({ [key]: { ...(value as object), asked: '2020-01-01T00:00:00.000Z' } });
-      });
     await yesterday();
-    const asked = () => host.asked.filter(({ path }) => path === '/velmar.json').length;
     let before = asked();
     await page.goto(browser.extensionUrl('watchlist.html#start'));
     await page.getByText('You allowed reading from:').waitFor();
@@ -232,6 +233,32 @@ describe('a maker file at an address', () => {
     await page.reload();
     await page.getByText(/^\d changes? waits?/).waitFor();
     expect(asked()).toBe(before + 1);
+  });
+
+  it('is asked for once a day by the panel of a listing too, when that is read', async () => {
+    host.on('/listing', file('text/html', '<!doctype html><html lang="en"><main><h1>Ledger</h1><p>€140.00</p></main>'));
+    const { page: listing, tabId } = await openTab(browser, address('/listing'));
+    const open = async () => {
+      const panel = await openPanel(browser, tabId);
+      await panel.locator('[data-stage=done]').waitFor({ state: 'attached', timeout: 60_000 });
+      return panel;
+    };
+    const before = asked();
+    await (await open()).close();
+    await yesterday();
+    expect(asked()).toBe(before);
+    const panel = await open();
+    await expect.poll(asked).toBe(before + 1);
+    await page.waitForFunction(async () =>
+      Object.values(await chrome.storage.local.get(null)).every(
+        (value) => !(value as { asked?: string }).asked?.startsWith('2020'),
+      ),
+    );
+    await panel.close();
+    await (await open()).close();
+    expect(asked()).toBe(before + 1);
+    await listing.close();
+    await page.bringToFront();
   });
 
   it('is forgotten with its file, and comes back with it', async () => {

@@ -1,3 +1,4 @@
+import { browser } from '../../browser/api';
 import { hostPatterns, notGranted } from '../../browser/permissions';
 import { type Problem, problem } from '../../problem';
 import { type FileOrigin, readOrigin, readOrigins, writeOrigin } from '../../store/file-origins';
@@ -26,9 +27,11 @@ export async function lookAt(id: string, origin: FileOrigin): Promise<void> {
 
 /**
  * Asks the addresses that the buyer wants looked at once a day, where a day has passed. It is called when a page of the
- * extension opens: no right to wake up is asked for, and who does not use the extension asks nobody.
+ * extension opens: no right to wake up is asked for, and who does not use the extension asks nobody. In a private window,
+ * where Firefox opens these pages too, nothing is asked.
  */
 export async function lookWhereDue(): Promise<void> {
+  if (browser.extension.inIncognitoContext) return;
   const now = filePorts.now();
   for (const [id, origin] of await readOrigins()) if (isDue(origin, now)) await lookAt(id, origin);
 }
