@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Market, startMarket } from '../market/server';
 import { overTheEdge, violations } from './axe';
+import { give } from './give';
 import { type Browser, launch, openPanel, openTab, startPageOf } from './launch';
 import { clickToolbar } from './toolbar';
 
@@ -28,22 +29,6 @@ async function open(part: string): Promise<Page> {
   await page.goto(browser.extensionUrl(`watchlist.html#${part}`));
   return page;
 }
-
-/** Gives a file to the page as a hand does: dropped, or pasted. */
-const give = (page: Page, how: 'drop' | 'paste', name: string, type: string, bytes: Buffer) =>
-  page.evaluate(
-    ([event, file, mediaType, base64]) => {
-      const content = Uint8Array.from(atob(base64), (character) => character.charCodeAt(0));
-      const files = new DataTransfer();
-      files.items.add(new File([content], file, { type: mediaType }));
-      const given =
-        event === 'drop'
-          ? new DragEvent('drop', { dataTransfer: files, bubbles: true, cancelable: true })
-          : new ClipboardEvent('paste', { clipboardData: files, bubbles: true, cancelable: true });
-      document.body.dispatchEvent(given);
-    },
-    [how, name, type, bytes.toString('base64')] as const,
-  );
 
 describe('the first minute', () => {
   it('a fresh install opens one page, which asks for nothing and says what the tool does and does not', async () => {

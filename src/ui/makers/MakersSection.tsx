@@ -1,5 +1,6 @@
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { builtInMakers, type Draft, draftOf, inspectDraft, type MakerFile, newDraft } from '../../maker';
+import { takeBrought } from '../../store/brought';
 import { type FileOrigin, removeOrigin, writeOrigin } from '../../store/file-origins';
 import type { OwnMakerFile } from '../../store/maker-files';
 import { strings } from '../../words';
@@ -25,10 +26,12 @@ interface Props {
   /** A known code for the file that is open, from the listing that it was begun from. */
   known: string | null;
   take: string | null;
+  /** Files that were dropped on the panel, by their id. */
+  bring: string | null;
 }
 
 /** Maker files: the built-in ones, the user's own, and the editor of the one that is open. */
-export function MakersSection({ openFile, known, take: taking }: Props) {
+export function MakersSection({ openFile, known, take: taking, bring }: Props) {
   const { files, write, remove } = useOwnMakers();
   const origins = useOrigins();
   const [removed, setRemoved] = useState<{ file: OwnMakerFile; origin: FileOrigin | undefined } | null>(null);
@@ -46,6 +49,12 @@ export function MakersSection({ openFile, known, take: taking }: Props) {
   };
   const brought = useBrought({ files: files ?? [], origins, begin, show });
   usePasted(brought);
+  const { takeTexts } = brought;
+  const isReady = files !== null;
+  // Once, joined with the files that are there then.
+  useEffect(() => {
+    if (bring !== null && isReady) takeBrought(bring).then(takeTexts);
+  }, [bring, isReady]);
   if (files === null) return null;
   const open = files.find(({ id }) => id === openFile);
   const origin = open && origins.get(open.id);

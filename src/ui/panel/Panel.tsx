@@ -20,6 +20,7 @@ import { ReadCode } from '../start/ReadCode';
 import { useDailyLook } from '../use-daily-look';
 import { AllowHosts } from './AllowHosts';
 import { byHandOf, CasePhotos, useLookedAt } from './CasePhotos';
+import { GivenHere } from './GivenHere';
 import { openMakerFiles, openTaking, startFile } from './maker-file-ways';
 import { PointAtPage } from './PointAtPage';
 import { OtherPhoto, ReadThisPhoto } from './ReadThisPhoto';
@@ -47,6 +48,7 @@ export function Panel({ tabId }: { tabId: number }) {
         )}
       </div>
       <Trouble state={state} session={session} />
+      <GivenHere hasCase={state.case !== null} incognito={state.incognito} />
       {listing && listing.kind !== 'listing' && (
         <NoListing tabId={tabId} listing={listing} state={state} session={session} />
       )}

@@ -10,6 +10,17 @@ import { kit, strings } from '../../words';
 /** The maker files, where one is brought in by choosing or dropping it. */
 export const openMakerFiles = () => openFullPage('#makers');
 
+/** Opens files that were dropped here among the maker files; in a private window they stay unread, and the maker files open. */
+export async function bringFiles(files: readonly File[], incognito: boolean): Promise<void> {
+  if (incognito) return void (await openMakerFiles());
+  // Loaded only now: no listing needs them.
+  const [{ textsOf }, { keepBrought }] = await Promise.all([
+    import('../makers/travel/use-brought'),
+    import('../../store/brought'),
+  ]);
+  await openFullPage(`#makers&bring=${await keepBrought(await textsOf(files))}`);
+}
+
 /** Where a maker file is taken from a page that tells of it. */
 export const openTaking = () => openFullPage('#makers&take');
 

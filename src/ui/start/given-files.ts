@@ -27,3 +27,22 @@ export function useGivenPhotos(take: (files: readonly File[]) => void, awake: bo
     };
   }, [take, awake]);
 }
+
+/** Takes what else is dropped anywhere on the page: files that are meant as no photo. */
+export function useOtherFiles(take: (files: readonly File[]) => void): void {
+  useEffect(() => {
+    const allow = (event: DragEvent) => event.preventDefault();
+    const dropped = (event: DragEvent) => {
+      const others = [...(event.dataTransfer?.files ?? [])].filter((file) => !isMeantAsPhoto(file));
+      if (others.length === 0) return;
+      event.preventDefault();
+      take(others);
+    };
+    document.addEventListener('dragover', allow);
+    document.addEventListener('drop', dropped);
+    return () => {
+      document.removeEventListener('dragover', allow);
+      document.removeEventListener('drop', dropped);
+    };
+  }, [take]);
+}

@@ -28,10 +28,12 @@ interface Address {
   known: string | null;
   /** What a page proposed, by its id; empty to bring a page. */
   take: string | null;
+  /** Files that were dropped on the panel, by their id. */
+  bring: string | null;
 }
 
 /**
- * What the address shows: `#makers`, `#makers&file=ID`, `#makers&take=ID` for what a page proposed, `#watch&row=ID` for a row of the watch list, `#case=ID` for the
+ * What the address shows: `#makers`, `#makers&file=ID`, `#makers&take=ID` for what a page proposed, `#makers&bring=ID` for what was dropped on the panel, `#watch&row=ID` for a row of the watch list, `#case=ID` for the
  * opened case in the list's place, `#dossier=ID` for its document, or `#bench=KEY` for a photo that is measured. `#start` is the first page, `#demo` its made-up listing, and
  * `#photo` reads photos without a listing.
  */
@@ -47,6 +49,7 @@ function readAddress(): Address {
     openFile: fragment.get('file'),
     known: fragment.get('known'),
     take: fragment.get('take'),
+    bring: fragment.get('bring'),
   };
 }
 
@@ -97,7 +100,7 @@ export function FullPage() {
         <ReadPhoto state={photos} loose={loose} maker={maker} onMaker={setMaker} onPhotos={takePhotos} />
       )}
       {address.section === 'makers' && (
-        <MakersSection openFile={address.openFile} known={address.known} take={address.take} />
+        <MakersSection openFile={address.openFile} known={address.known} take={address.take} bring={address.bring} />
       )}
     </main>
   );

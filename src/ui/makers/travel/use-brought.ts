@@ -3,6 +3,7 @@ import { type Draft, draftOf, inspectDraft, type MakerFile, makerProblem, openTe
 import type { Problem } from '../../../problem';
 import { originOf, withFound } from '../../../reader/file/look';
 import { type FileAt, mostFileBytes } from '../../../reader/file/read-file';
+import type { BroughtText } from '../../../store/brought';
 import { type FileOrigin, writeOrigin } from '../../../store/file-origins';
 import type { OwnMakerFile } from '../../../store/maker-files';
 import { strings } from '../../../words';
@@ -27,6 +28,12 @@ interface Room {
   show: (id: string) => void;
 }
 
+/** The texts of files, as far as they may be maker files. */
+export const textsOf = (files: Iterable<File>): Promise<BroughtText[]> =>
+  Promise.all(
+    [...files].map(async (file) => ({ name: file.name, text: file.size > mostFileBytes ? null : await file.text() })),
+  );
+
 /** Maker files that are brought in: chosen, dropped, pasted, or fetched from an address. */
 export function useBrought({ files, origins, begin, show }: Room) {
   const [problems, setProblems] = useState<Problem[]>([]);
@@ -43,7 +50,7 @@ export function useBrought({ files, origins, begin, show }: Room) {
     const id = begin(draft);
     if (origin) writeOrigin(id, origin);
   };
-  const openAll = (texts: readonly { name: string; text: string | null }[]) => {
+  const openAll = (texts: readonly BroughtText[]) => {
     const faults: Problem[] = [];
     for (const { name, text } of texts) {
       const { draft, problems: found } = text === null ? { draft: null, problems: [tooLarge] } : openText(text);
@@ -62,13 +69,8 @@ export function useBrought({ files, origins, begin, show }: Room) {
     /** How many are waiting: another number is another question. */
     left: waiting.length,
     done: () => setWaiting((present) => present.slice(1)),
-    async takeFiles(chosen: Iterable<File>) {
-      const read = async (file: File) => ({
-        name: file.name,
-        text: file.size > mostFileBytes ? null : await file.text(),
-      });
-      openAll(await Promise.all([...chosen].map(read)));
-    },
+    takeTexts: openAll,
+    takeFiles: async (chosen: Iterable<File>) => openAll(await textsOf(chosen)),
     takeText: (text: string) => openAll([{ name: strings.travel.pasted, text }]),
     /** A file that was fetched and looked at. From an address that is known, it is what was found there. */
     takeFetched(fetched: FileAt, daily: boolean) {

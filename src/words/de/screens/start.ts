@@ -39,6 +39,7 @@ export const startStrings: ScreenWords['start'] = {
   allowed: 'Du hast das Lesen erlaubt von:',
   takeBack: 'Zurücknehmen',
   takeBackFrom: (host) => `Zurücknehmen: ${host}`,
+  given: 'Dein eigenes Foto, keines dieser Seite',
   readThis: 'Dieses Foto lesen',
   otherPhoto: 'Ein Foto lesen',
 };

@@ -35,6 +35,8 @@ export const startStrings = {
   allowed: 'You allowed reading from:',
   takeBack: 'Take back',
   takeBackFrom: (host: string) => `Take back: ${host}`,
+  /** Over photos that were dropped on the panel of a page without a listing. */
+  given: 'Your own photo, none of this page’s',
   readThis: 'Read this photo',
   otherPhoto: 'Read a photo',
 } as const;
