@@ -16,9 +16,6 @@ let browser: Browser;
 let panel: Page;
 beforeAll(async () => {
   market = await startMarket();
-  const data = { '@context': 'https://schema.org', '@type': 'Product', name: 'Ledger 30', description: 'A bag.' };
-  const offers = { '@type': 'Offer', price: '140.00', priceCurrency: 'EUR' };
-  const script = `<script type="application/ld+json">${JSON.stringify({ ...data, offers })}</script>`;
   market.make('bare.html', { type: 'text/html', body: '<!doctype html><title>Words</title><p>Only words.</p>' });
   browser = await launch({ hosts: ['http://127.0.0.1/*'] });
   const { tabId } = await openTab(browser, `${market.url}bare.html`);

@@ -102,7 +102,7 @@ describe('a photo without a listing', () => {
     const page = await open('photo');
     await page.getByText('Choose a photo').waitFor();
     await give(page, 'paste', 'offer.pdf', 'application/pdf', Buffer.from(`%PDF-1.7\n${'x'.repeat(200)}`));
-    await page.getByText('Photo 1: The photo is inside a PDF document, which is not read here.').waitFor();
+    await page.getByText('Photo 1: the photo is inside a PDF document, which is not read here.').waitFor();
     await page.getByText('take a screenshot of the stamp').waitFor();
     await page.close();
   });

@@ -34,7 +34,7 @@ interface Props {
  * ways to read it, and every other code of the case. The same code in two places stands once.
  */
 export function StampSection({ kase, pictureOfLine, isReading, byHand, onLook, offers }: Props) {
-  const room = useFocusKept<HTMLDivElement>('#typed-code');
+  const room = useFocusKept<HTMLDivElement>('.type-code input');
   const answer = answerOf(kase);
   const { stamp } = answer;
   const first = 'decoding' in stamp ? stamp.decoding : null;

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { strings } from '../../words';
 
 /** No stamp is longer; a whole description pasted by mistake is. */
@@ -6,6 +6,8 @@ const longestCode = 60;
 
 /** A code typed by hand goes the same way as a read one. */
 export function TypeCode({ onType }: { onType: (code: string) => void }) {
+  // A code may be typed in two places of one screen: of the page's piece, and of a photo that was dropped.
+  const id = useId();
   const [code, setCode] = useState('');
   const tooLong = code.trim().length > longestCode;
   return (
@@ -18,17 +20,17 @@ export function TypeCode({ onType }: { onType: (code: string) => void }) {
         setCode('');
       }}
     >
-      <label for="typed-code">{strings.stamp.type}</label>
+      <label for={id}>{strings.stamp.type}</label>
       <div class="row">
         <input
-          id="typed-code"
+          id={id}
           class="code"
           type="text"
           autocomplete="off"
           autocapitalize="characters"
           spellcheck={false}
           aria-invalid={tooLong}
-          aria-describedby="typed-code-hint"
+          aria-describedby={`${id}-hint`}
           value={code}
           onInput={(event) => setCode(event.currentTarget.value)}
         />
@@ -36,7 +38,7 @@ export function TypeCode({ onType }: { onType: (code: string) => void }) {
           {strings.stamp.typeAction}
         </button>
       </div>
-      <p id="typed-code-hint" class={tooLong ? 'problem' : 'muted hint'} role={tooLong ? 'alert' : undefined}>
+      <p id={`${id}-hint`} class={tooLong ? 'problem' : 'muted hint'} role={tooLong ? 'alert' : undefined}>
         {tooLong ? strings.stamp.typeTooLong(longestCode) : strings.stamp.typeHint}
       </p>
     </form>
