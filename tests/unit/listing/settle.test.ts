@@ -258,13 +258,10 @@ describe('prices', () => {
       {
         code: 'price-conflict',
         where: 'price',
-        what: "The page's data gives another price (€6.00) than the page shows (€5.00).",
-        remedy: 'Ask the seller for the price, or point at the right one.',
+        data: { inData: '€6.00', seen: '€5.00' },
       },
     ]);
-    expect(words(price(600, 0.9, 'meta'), price(500, 0.8))[1]?.what).toBe(
-      "The page's data gives another price (600) than the page shows (500).",
-    );
+    expect(words(price(600, 0.9, 'meta'), price(500, 0.8))[1]?.data).toEqual({ inData: '600', seen: '500' });
     expect(words(price(500, 0.9, 'meta'), price(500, 0.8))).toEqual(before);
   });
 });
