@@ -15,6 +15,8 @@ const told: Record<MessyPart, string> = {
   seen: 'on which the reader was tuned',
   'set aside': 'set aside before any reader ran on them, opened once and mended since',
   'written later': 'written with their truth when the readers were done, opened once and mended since',
+  strangers: 'written with their truth before the reader was looked at again, and tuned on since',
+  'strangers set aside': 'of the same writing, set aside before any reader ran on them, opened once',
 };
 
 /** What is read of pages as people write them, and what honest sellers are held to have said wrong. */
@@ -36,10 +38,12 @@ async function printSet(which: MessyPart): Promise<void> {
   for (const { page, faults } of scores) for (const fault of faults) console.log(`  ${page}: ${fault}`);
 }
 
-/** `LISTING_PART=all` reads the set-aside third, and the pages written later, as well. */
+/** `LISTING_PART=all` reads the thirds set aside, and the pages written later, as well. */
 export async function printMessy(): Promise<void> {
   await printSet('seen');
+  await printSet('strangers');
   if (process.env.LISTING_PART !== 'all') return;
   await printSet('set aside');
   await printSet('written later');
+  await printSet('strangers set aside');
 }

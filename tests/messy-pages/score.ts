@@ -11,7 +11,8 @@ import { shortClaim } from '../unit/claim/listing-of';
  * Second-hand pages as people write them, each with all that it says: of the piece ("made 1995"), of other things ("pouch:
  * made 2014"), and what may be taken either way ("? made 1980-1989"). The table was drawn up before any reader ran on
  * the pages. A third of each language, drawn with a seed, is set aside; the pages of `later.json` were written, with
- * their truth, when the readers were done, and opened once.
+ * their truth, when the readers were done, and opened once. Those of `strangers.json` came after both, and a third of
+ * them (Python's `random.Random(20261129).sample` over the sorted names) is set aside too.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -27,14 +28,21 @@ export interface MessyTruth {
 }
 
 type Truths = Record<string, MessyTruth>;
-const [first, later] = ['truth.json', 'later.json'].map((name) => JSON.parse(read(name)) as Truths) as [Truths, Truths];
-const messyTruths: Truths = { ...first, ...later };
+const tableOf = (name: string) => JSON.parse(read(name)) as Truths;
+const [first, later, strangers] = [tableOf('truth.json'), tableOf('later.json'), tableOf('strangers.json')];
+const messyTruths: Truths = { ...first, ...later, ...strangers };
 const aside = new Set(JSON.parse(read('aside.json')) as string[]);
-export type MessyPart = 'seen' | 'set aside' | 'written later';
-export const messyPages = (which: MessyPart): string[] =>
-  which === 'written later'
-    ? Object.keys(later)
-    : Object.keys(first).filter((name) => aside.has(name) === (which === 'set aside'));
+const seenOf = (table: Truths) => Object.keys(table).filter((name) => !aside.has(name));
+const asideOf = (table: Truths) => Object.keys(table).filter((name) => aside.has(name));
+const parts = {
+  seen: () => seenOf(first),
+  'set aside': () => asideOf(first),
+  'written later': () => Object.keys(later),
+  strangers: () => seenOf(strangers),
+  'strangers set aside': () => asideOf(strangers),
+};
+export type MessyPart = keyof typeof parts;
+export const messyPages = (which: MessyPart): string[] => parts[which]();
 
 const fields = [
   'kind',
