@@ -53,7 +53,7 @@ function sureOf(code: string, start: number, text: string, makers: readonly Make
   const plain = bare(code).replace(/[()[\]]/g, '');
   if (plain.length < fewest || plain.length > 16 || (plain.match(/\d/g) ?? []).length < 2) return null;
   const end = start + code.length;
-  if (hasUnitBehind(text, end)) return null;
+  if (hasUnitBehind(text, end, code)) return null;
   const ahead = text.slice(Math.max(sentenceAround(text, start, end).start, start - reach * 2), start);
   if (otherCode.test(ahead.slice(-reach)) || !fits(bare(code), makers)) return null;
   const spoken = speaksOfCode.test(ahead);

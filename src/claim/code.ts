@@ -53,12 +53,22 @@ const leastApart = 12;
 const looksLikeCode = (text: string) =>
   (text.match(/\d/g) ?? []).length >= 2 && text.replace(/[^A-Z0-9]/g, '').length >= 3;
 
+/** "NUMERO E3055998 DENTRO LA TASCHINA": where all is written in capitals, a group of letters alone is a word. */
+function inCapitals(text: string, start: number): boolean {
+  const around = text.slice(Math.max(0, start - 24), start + 48);
+  return !/\p{Ll}/u.test(around) && /\p{Lu}{4}/u.test(around);
+}
+const withoutWords = (groups: string[]): string[] => {
+  const word = groups.findIndex((group, at) => at > 0 && group.length > 1 && /^[A-Z]+$/.test(group));
+  return word < 0 ? groups : groups.slice(0, word);
+};
+
 /** The code at a position, cut at the first word that cannot belong to it. */
 function codeAt(text: string, start: number): string | null {
   codeShape.lastIndex = start;
   const match = codeShape.exec(text);
   if (!match) return null;
-  const words = match[0].split(' ');
+  const words = inCapitals(text, start) ? withoutWords(match[0].split(' ')) : match[0].split(' ');
   while (words.length > 0) {
     const code = withoutEnd(words.join(' '), /[.\-/·]/).trimEnd();
     const end = start + code.length;
@@ -67,7 +77,7 @@ function codeAt(text: string, start: number): string | null {
     if (
       looksLikeCode(code) &&
       !/^[\p{Script=Latin}\p{N}]/u.test(text.slice(behind, behind + 1)) &&
-      !hasUnitBehind(text, behind)
+      !hasUnitBehind(text, behind, code)
     )
       return code;
     words.pop();

@@ -22,6 +22,15 @@ const ofMending = phrasePattern(wordsOf('replaced', 'restored', 're-dyed', 'dyed
 const ofElse = phrasePattern(wordsOf('bought', 'made-verb'), 'u');
 /** Whether words name what else was done: a purchase, a making, a repair of its own. */
 const namesOther = (words: string): boolean => ofElse.test(words) || words.search(ofMending) >= 0;
+/** What else was done beside a purchase; beside a repair, a purchase is too. A shop or a receipt by itself is nothing done. */
+const besidePurchase = phrasePattern(
+  wordsOf('replaced', 'restored', 're-dyed', 'dyed', 'appraised', 'new-before-part', 'new-behind-part', 'made-verb'),
+);
+const noDeeds = new Set(wordsOf('shop', 'outlet', 'sample-sale', 'invoice', 'paper-or-key', 'market-place'));
+const purchases = phrasePattern(wordsOf('bought').filter((words) => !noDeeds.has(words)));
+/** "By a cobbler, and I put a new pull on": somebody else does what follows. */
+const myself = phrasePattern(wordsOf('first-person'), 'u');
+const joint = phrasePattern(wordsOf('and'));
 const doers = phrasePattern([...Object.values(tableWords('by-whom')).flat(), ...wordsOf('invoice')]);
 const papers = phrasePattern(wordsOf('invoice'));
 /** "Receipt lost". */
@@ -36,21 +45,48 @@ const behindComma = /^[^,;]{0,48},\s(?:\p{L}{1,6}\s)?$/u;
 /** What a sentence says of an event at this place of the folded text besides what was done. */
 export function detailsOf(from: Passage, start: number, end: number, readAt: string): EventDetails {
   const { text } = from.folded;
-  const sentence = sentenceAround(text, start, end);
-  const window = ownWindow(text, sentence, start, end);
+  const window = ownWindow(text, start, end, 'repair');
   const [who] = findDoer(text.slice(window.start, window.end));
+  const sentence = sentenceAround(text, start, end);
   const span = dateOf(from, datesIn(from, readAt), { start, end, sentence, named: who !== undefined });
-  return { ...(span ? { span } : {}), ...(who ? { by: who.value } : {}), ...invoiceIn(from, start, end) };
+  return { ...(span ? { span } : {}), ...(who ? { by: who.value } : {}), ...paperIn(text, window) };
 }
 
-/** The words of a sentence around an event up to the events beside it. */
-function ownWindow(text: string, sentence: { start: number; end: number }, start: number, end: number) {
-  const before = Array.from(text.slice(sentence.start, start).matchAll(ofMending)).at(-1);
-  const after = text.slice(end, sentence.end).search(ofMending);
+/**
+ * The words of a sentence that are of an event: from the end of the clause that tells the one before it to the start of
+ * the clause that tells the one behind it. Two that share a clause share its doer and its paper ("the saddler renewed
+ * the seams and replaced the handle"), unless the second has a doer of its own: then the "and" parts them.
+ */
+function ownWindow(text: string, start: number, end: number, event: 'repair' | 'purchase') {
+  const sentence = sentenceAround(text, start, end);
+  const others = [besidePurchase, ...(event === 'repair' ? [purchases] : [])].flatMap((pattern) =>
+    Array.from(text.slice(sentence.start, sentence.end).matchAll(pattern), ({ index, 0: words }) => ({
+      start: sentence.start + index,
+      end: sentence.start + index + words.length,
+    })),
+  );
+  const clause = clauseAround(text, start, end);
+  const isApart = (one: { start: number; end: number }) =>
+    one.end <= clause.start ||
+    one.start >= clause.end ||
+    myself.test(one.end <= start ? text.slice(one.end, start) : text.slice(end, one.start));
+  const before = Math.max(0, ...others.filter((one) => one.end <= start && isApart(one)).map((one) => one.end));
+  const after = Math.min(
+    text.length,
+    ...others.filter((one) => one.start >= end && isApart(one)).map((one) => one.start),
+  );
+  const opens = before === 0 ? sentence.start : clauseAround(text, before - 1, before).end;
+  const closes = after === text.length ? sentence.end : clauseAround(text, after, after + 1).start;
   return {
-    start: before ? sentence.start + before.index + before[0].length : sentence.start,
-    end: after < 0 ? sentence.end : end + after,
+    start: opens > start ? (lastJoint(text, before, start) ?? start) : opens,
+    end: closes < end ? (lastJoint(text, end, after) ?? after) : closes,
   };
+}
+
+/** Where the last "and" between two places stands. */
+function lastJoint(text: string, start: number, end: number): number | null {
+  const last = Array.from(text.slice(start, end).matchAll(joint)).at(-1);
+  return last ? start + last.index : null;
 }
 
 interface Place {
@@ -84,12 +120,13 @@ function dateOf(from: Passage, dates: readonly FoundDate[], at: Place) {
   return namesOther(own) ? null : ahead.date.span;
 }
 
-/** "Invoice included", "mit Rechnung" in the sentence; "ohne Rechnung" is none. */
-export function invoiceIn(from: Passage, start: number, end: number): { invoice?: true } {
-  const { text } = from.folded;
-  const sentence = sentenceAround(text, start, end);
-  const paper = Array.from(text.slice(sentence.start, sentence.end).matchAll(papers)).some((found) => {
-    const first = sentence.start + found.index;
+/** "Invoice included", "mit Rechnung" of the purchase at this place; "ohne Rechnung" is none. */
+export const invoiceIn = (from: Passage, start: number, end: number): { invoice?: true } =>
+  paperIn(from.folded.text, ownWindow(from.folded.text, start, end, 'purchase'));
+
+function paperIn(text: string, window: { start: number; end: number }): { invoice?: true } {
+  const paper = Array.from(text.slice(window.start, window.end).matchAll(papers)).some((found) => {
+    const first = window.start + found.index;
     const last = first + found[0].length;
     const clause = clauseAround(text, first, last);
     if (lost.test(text.slice(clause.start, clause.end))) return false;

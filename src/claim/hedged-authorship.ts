@@ -63,7 +63,8 @@ export function hedgedAuthorshipClaims(
     const names = found
       .filter((hit) => !others.includes(hit))
       .filter(
-        (hit) => isHedgedName(text, hit.foldedStart, hit.foldedEnd) && !isNegated(text, hit.foldedStart, hit.foldedEnd),
+        ({ foldedStart: start, foldedEnd: end }) =>
+          isHedgedName(text, start, end) && !isNegated(text, start, end) && !isLeftOpen(text, start, end),
       )
       .filter((hit) => !phrases.some((phrase) => Math.abs(phrase.foldedEnd - hit.foldedStart) <= 4))
       .map((hit) => widened(from, hit));

@@ -51,7 +51,7 @@ interface Material {
  * returns, payment), the page's rows were read into it, and the field stands for them.
  */
 const finders: ((from: Material) => ClaimDraft[])[] = [
-  ({ passages, listing }) => dateClaims(passages, listing.readAt),
+  ({ passages, listing, judging }) => dateClaims(passages, listing.readAt, judging),
   ({ passages, listing }) => conditionClaims(passages, listing),
   ({ passages, listing, judging }) => materialClaims(passages, listing, judging),
   ({ passages, listing }) => replacedClaims(passages, listing.readAt),

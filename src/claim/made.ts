@@ -1,3 +1,4 @@
+import type { MakerFile } from '../maker/types';
 import type { Span } from '../span';
 import {
   anyLanguage,
@@ -8,7 +9,6 @@ import {
   isNegated,
   jointWords,
   phrasePattern,
-  sentenceAround,
   topics,
   wordsOf,
 } from '../text';
@@ -16,12 +16,19 @@ import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
 import { bagNouns, isOfCompanion, isOfGiver } from './goods';
 import { isOnlyLook } from './look';
+import { isBareJoint, isCoarse, isFromYear, isOfMaking, isVague, standsAlone } from './making';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
 import { isDateOfThing, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
 import { isSupposed } from './supposed';
 
 const bought = phrasePattern(wordsOf('bought'));
+/** "In 1990-1994 bought"; a shop behind years tells of a code. */
+const shops = new Set(wordsOf('shop', 'outlet', 'sample-sale'));
+const boughtBehind = new RegExp(
+  `^\\s(?:\\p{L}{1,12}\\s)?(?:${phrasePattern(wordsOf('bought').filter((words) => !shops.has(words))).source})`,
+  'u',
+);
 const gifted = phrasePattern(wordsOf('gifted'));
 /** A part was mended or exchanged: "in 2018 vervangen" is the year of a repair. */
 const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
@@ -40,10 +47,9 @@ const isSince = ({ form }: FoundDate, words: string) => form !== 'range' && sinc
 /** "1952年創業": a Japanese word for what the date is of stands right behind it. */
 const japaneseElsewhere = (['date-of-else', ...otherEvents] as const).flatMap((topic) => topics[topic].ja);
 const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(japaneseElsewhere).source})`, 'u');
-const made = phrasePattern(wordsOf('made'));
+const made = phrasePattern(wordsOf('made', 'of-year'));
 const madeVerb = phrasePattern(wordsOf('made-verb'));
 const madeAhead = new RegExp(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`, 'u');
-const madeBehind = new RegExp(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`, 'u');
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old" is no age of a bag. */
 const people = phrasePattern(wordsOf('people'));
@@ -56,24 +62,31 @@ function leadStart(text: string, clauseStart: number, start: number): number {
   return clauseAround(text, clauseStart - 2, clauseStart - 2).start;
 }
 
+/** "The matching bag, of 2004": a clause that holds nothing ahead of its date goes on with what the clause before it speaks of. */
+const goesOnOfAnother = (text: string, clauseStart: number, start: number): boolean =>
+  /,\s{1,2}$/.test(text.slice(Math.max(0, clauseStart - 3), clauseStart + 1)) &&
+  isBareJoint(text.slice(clauseStart, start)) &&
+  isAboutAnother(text, clauseStart - 1, clauseStart - 1);
+
 /** What the date is said of: the making, the purchase, something else (null), or nothing that could be told. */
 function subjectOf(
   date: FoundDate,
   from: Passage,
+  makers: MakerFile[],
 ): { kind: 'made' | 'bought' | 'not-placed'; confidence: number } | null {
   const { text } = from.folded;
   const [start, end] = foldedRange(from, date);
   if (date.form === 'relative' || date.form === 'without-year' || isAboutAnother(text, start, end)) return null;
   if (isOfCompanion(text, start, end) || isOfGiver(text, start, end) || isDateOfThing(text, start, end, from.title))
     return null;
-  if (date.form === 'range' && isRunOfModel(text, start, end)) return null;
+  if (isOpenOrRange(date) && isRunOfModel(text, start, end)) return null;
   if (isOfModelsRun(text, start, end) || (isCoarse(date) && isOfReissue(text, start, end))) return null;
   const since = isSince(date, text.slice(start, end));
   if (since && isOfShop(text, start, end)) return null;
   const clause = clauseAround(text, start, end);
-  const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 60), start);
-  const after = text.slice(end, Math.min(clause.end, end + 40));
-  if (isLeftOpen(text, start, end)) return null;
+  const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 100), start);
+  const after = text.slice(end, Math.min(clause.end, end + 80));
+  if (isLeftOpen(text, start, end) || goesOnOfAnother(text, clause.start, start)) return null;
   if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before))) return null;
   // "Owned since 1994": the word that leads the date belongs to the one ahead of it.
   const led = since ? before + text.slice(start, end) : before;
@@ -88,29 +101,38 @@ function subjectOf(
   if (words.bought && words.bought >= words.elsewhere && !madeAhead.test(before))
     return { kind: 'bought', confidence: 0.85 };
   if (lastEnd(mended, before) > Math.max(words.bought, words.making)) return null;
+  if (isExplicitRange(date) && boughtBehind.test(after)) return { kind: 'bought', confidence: 0.8 };
   // "2002-2004 selon la boutique": what a shop tells of a code is no purchase.
-  if (!isExplicitRange(date) && lastEnd(bought, after) > 0 && lastEnd(made, before.slice(-12)) === 0)
+  if (!isExplicitRange(date) && isBoughtThen(after) && lastEnd(made, before.slice(-12)) === 0)
     return { kind: 'bought', confidence: 0.8 };
   if (repairOf.test(before)) return null;
   if (happenedThen(after) && words.making === 0) return null;
+  // "Founded in the 1990s"; further ahead, "restored bag of the 1960s" is told apart by what the decade is of.
+  if (isCoarse(date) && words.elsewhere > 0 && nearBehind.test(before.slice(words.elsewhere))) return null;
   if (words.elsewhere > 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
   // "Se tiñeron de marrón en 2020": what happened stands before it, and nothing that names the piece or its making since.
   if (words.elsewhere > words.making && !namesPiece.test(before.slice(words.elsewhere)) && !isCoarse(date)) return null;
   if (words.elsewhere > 0 && sinceWords.test(before.slice(-12))) return null;
   if (elsewhereBehind.test(after) || since) return null;
   if (lastEnd(age, after) > 0 || isOnlyLook(text, start, end)) return null;
-  if (isCoarse(date) || date.span.about) return { kind: 'made', confidence: date.ambiguous ? 0.5 : 0.85 };
-  if (words.made > 0 || lastEnd(madeVerb, after.slice(0, 24)) > 0 || madeBehind.test(after))
-    return { kind: 'made', confidence: 0.85 };
-  if (from.field === 'title' && date.form === 'year') return { kind: 'made', confidence: 0.7 };
-  const sentence = sentenceAround(text, start, end);
-  // "1994.", "Cartable 1991, …": the year by itself, or right behind what the piece is called.
-  const opening = text.slice(sentence.start, start).trim();
-  const alone =
-    (opening === '' || (opening.length <= longestName && endsInName.test(opening)) || isTitleOf(opening, from.title)) &&
-    /^\s?(?:[\p{L}]|[,.]|$)/u.test(text.slice(end, sentence.end));
-  if (date.form !== 'year' && date.form !== 'range') return null;
-  return alone ? { kind: 'made', confidence: 0.6 } : { kind: 'not-placed', confidence: 0.3 };
+  const doubtful = date.ambiguous ? 0.5 : 0.85;
+  if (isOfMaking(before, after)) return { kind: 'made', confidence: doubtful };
+  if (isFromYear(date, from, [start, end], makers)) return { kind: 'made', confidence: doubtful };
+  if (from.field === 'title' && (date.form === 'year' || isVague(date))) return { kind: 'made', confidence: 0.7 };
+  if (date.form !== 'year' && date.form !== 'range' && !isVague(date)) return null;
+  return standsAlone(from, [start, end], makers)
+    ? { kind: 'made', confidence: 0.6 }
+    : { kind: 'not-placed', confidence: 0.3 };
+}
+
+const nearBehind = /^\s?(?:\p{L}{1,6}\s){0,2}$/u;
+
+const isOpenOrRange = ({ form, span }: FoundDate) => form === 'range' || span.from === null || span.to === null;
+
+/** "2005 bei einer Auktion gekauft"; in "of 1970, which he sold me in 1999" the purchase has a year of its own. */
+function isBoughtThen(after: string): boolean {
+  const end = lastEnd(bought, after);
+  return end > 0 && !/^(?:\s\p{L}{1,6}){0,2}\s(?:1[89]|20)\d\d/u.test(after.slice(end));
 }
 
 /** "2018 auf 400 Euro geschätzt": what happened in that year stands behind it. */
@@ -141,23 +163,6 @@ function isMadeWithin({ span, start, end }: FoundDate, before: string, after: st
 /** "1990-94", "1990/1994": written as a date of making is. */
 const longestBare = 9;
 
-/** "Bucket 26 of 2004": behind what the title calls the piece. */
-function isTitleOf(opening: string, title: string): boolean {
-  const named = nameOfYear.exec(opening)?.[1];
-  return named !== undefined && named.length >= fewestOfName && title.includes(named);
-}
-const nameOfYear = new RegExp(`(\\S{1,24} \\S{1,24}) (?:${anyLanguage(jointWords.ofYear)})$`, 'u');
-/** Shorter names stand in any title. */
-const fewestOfName = 6;
-const longestName = 32;
-const endsInName = new RegExp(`(?:${bagNouns.source})$`, 'u');
-
-const isCoarse = (date: FoundDate) =>
-  date.form === 'age' ||
-  date.form === 'decade' ||
-  date.form === 'era' ||
-  (date.form === 'range' && date.span.precision === 'range');
-
 /** "I think it is from 1994": the seller does not know it, so it is about that year. */
 const asSaid = ({ span }: FoundDate, from: Passage, range: readonly [number, number]): Span =>
   isSupposed(from.folded.text, ...range) ? { ...span, about: true } : span;
@@ -176,10 +181,10 @@ function howBought(from: Passage, [start, end]: readonly [number, number]): { ho
 }
 
 /** Claims of when the piece was made, and of when it was bought (which bounds the making from above only). */
-export function dateClaims(passages: Passage[], readAt: string): ClaimDraft[] {
+export function dateClaims(passages: Passage[], readAt: string, makers: MakerFile[]): ClaimDraft[] {
   return passages.flatMap((from) =>
     datesIn(from, readAt).flatMap((date): ClaimDraft[] => {
-      const subject = subjectOf(date, from);
+      const subject = subjectOf(date, from, makers);
       if (!subject) return [];
       const range = foldedRange(from, date);
       const said = saidIn(from, date, subject.confidence);

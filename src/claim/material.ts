@@ -8,15 +8,14 @@ import {
   isAboutAnother,
   isLeftOpen,
   isNegated,
-  namesAnothersPiece,
   phraseFinder,
   phrasePattern,
-  sentenceAround,
   type Topic,
   wordsOf,
 } from '../text';
 import { rememberForMakers } from './by-makers';
-import { bagNouns, isOfCompanion } from './goods';
+import { isOfCompanion } from './goods';
+import { type Group, isOfPiece, isOfTitle } from './material-of-piece';
 import { colourWords, materialWords } from './material-words';
 import { notPlaced } from './not-placed';
 import { findParts } from './parts';
@@ -48,16 +47,6 @@ function follows(gap: string): boolean {
   const others = words.filter((word) => !links.has(word) && !fillers.has(word) && !/^\d{4}$/.test(word));
   const linked = /[:=]/.test(gap) || words.some((word) => links.has(word));
   return words.length <= 6 && (others.length === 0 || (linked && others.length === 1));
-}
-
-interface Group {
-  words: string[];
-  start: number;
-  end: number;
-  sourceStart: number;
-  sourceEnd: number;
-  /** Whether a material, and not only a colour, is named. */
-  hasMaterial: boolean;
 }
 
 interface Vocabulary {
@@ -125,11 +114,21 @@ function partOf(text: string, group: Range, parts: Hit<Part>[], language: string
   const next = parts.find((part) => part.foldedStart >= group.end && part.foldedStart < clause.end);
   const before = parts.filter((part) => part.foldedEnd <= group.start && part.foldedStart >= clause.start);
   const previous = before[before.length - 1];
+  const bracketed = previous ? null : partOfBracket(text, clause.start, parts);
+  if (bracketed) return bracketed;
   const behind = next && joinsOnward.test(text.slice(group.end, next.foldedStart)) ? next : null;
   const gap = text.slice(previous?.foldedEnd, group.start);
   const ahead = previous && gap.length <= 48 && follows(gap) ? previous : null;
   if (ahead && behind) return partFirst(language) || linkBefore.test(gap) ? ahead : behind;
   return behind ?? ahead;
+}
+
+/** "Fodera ok (camoscio ruggine)": what brackets hold is said of the part right ahead of them. */
+function partOfBracket(text: string, start: number, parts: Hit<Part>[]): Hit<Part> | null {
+  if (text[start - 1] !== '(') return null;
+  const last = parts.filter((part) => part.foldedEnd < start).at(-1);
+  const gap = last ? text.slice(last.foldedEnd, start - 1) : '';
+  return last && /^(?:\s\p{L}{1,12}){0,2}\s?$/u.test(gap) ? last : null;
 }
 
 /** The part that a description at this place is of; null where it is of none, or of the body. */
@@ -206,41 +205,4 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
       ...saidInData(data.value, data.confidence),
     });
   return drafts;
-}
-
-/** Materials that fittings and not bags are made of. */
-const metals = new Set(['brass', 'bronze', 'nickel', 'palladium', 'steel', 'plastic', 'metal']);
-
-/** What a title names as a material is the piece's, unless it is a part's. */
-const isOfTitle = (group: Group, parts: Hit<Part>[]) =>
-  parts.length === 0 && !group.words.some((word) => metals.has(word));
-
-/** "Borsa in pelle con fibbia": the material right behind what the piece is called. */
-const rightBehindPiece = new RegExp(
-  `(?:${bagNouns.source})\\s(?:(?:${phrasePattern(wordsOf('made-of')).source})\\s)?$`,
-  'u',
-);
-/** A sentence tells its materials once: "bridle leather, canvas" leaves open what is of canvas. */
-const barelySaidBefore = (text: string, group: Group, groups: readonly Group[]) =>
-  groups.some(
-    (one) =>
-      one !== group &&
-      one.end <= group.start &&
-      one.hasMaterial &&
-      !/[.!?;。\n]/.test(text.slice(one.end, group.start)),
-  );
-
-/** A material beside a word for the piece, or alone in its clause, in a clause without any part. */
-function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: readonly Group[]): boolean {
-  const clause = clauseAround(text, group.start, group.end);
-  if (rightBehindPiece.test(text.slice(Math.max(clause.start, group.start - 40), group.start))) return true;
-  if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
-  if (group.words.some((word) => metals.has(word))) return false;
-  const rest =
-    `${text.slice(clause.start, group.start)} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? [];
-  // "My sister's has pigskin, this one cotton": of the same part, whichever that is.
-  if (namesAnothersPiece(text.slice(sentenceAround(text, group.start, group.end).start, group.start))) return false;
-  if (rest.length <= 1) return !barelySaidBefore(text, group, all);
-  bagNouns.lastIndex = 0;
-  return bagNouns.test(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));
 }

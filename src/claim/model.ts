@@ -68,5 +68,7 @@ export function modelClaims(passages: Passage[], listing: Listing, makers: Maker
   return [...inText, { kind: 'model', model: known?.value ?? data.value, ...saidInData(data.value, data.confidence) }];
 }
 
-/** "Carryall 30" is also written "Carryall30". */
-const spellings = (names: string[]) => [...new Set(names.flatMap((name) => [name, name.replace(/ (?=\d)/g, '')]))];
+/** "Carryall 30" is also written "Carryall30", and "one of my Carryall 30s". */
+const spellings = (names: string[]) => [
+  ...new Set(names.flatMap((name) => [name, name.replace(/ (?=\d)/g, ''), ...(/\d$/.test(name) ? [`${name}s`] : [])])),
+];

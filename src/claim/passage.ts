@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { type Folded, foldWords, sellersOwn } from '../text';
+import { type Folded, foldWords, sellersOwn, withoutLegends } from '../text';
 import type { Claim } from './types';
 
 /** One text of a listing in which the seller speaks. Positions of claims refer to `text`. */
@@ -19,7 +19,7 @@ const longestTitle = 300;
 export function passagesOf(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): Passage[] {
   const texts: [Passage['field'], string | undefined][] = [
     ['title', listing.title[0]?.value],
-    ['description', listing.description[0]?.value],
+    ['description', withoutLegends(listing.description[0]?.value.slice(0, most) ?? '')],
   ];
   if (!listing.description[0]?.value.trim()) texts.push(['text', sellersOwn(listing.text)]);
   const named = foldWords((listing.title[0]?.value ?? '').slice(0, longestTitle)).text;

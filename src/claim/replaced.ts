@@ -1,12 +1,16 @@
 import {
   anyOf,
   clauseAround,
+  foldWords,
   type Hit,
   isAboutAnother,
   isLeftOpen,
   isNegated,
   phrasePattern,
+  sentenceAround,
+  sourceRange,
   topicFinder,
+  topics,
   wordsOf,
 } from '../text';
 import { datesIn } from './dates-in';
@@ -37,6 +41,9 @@ const unsure = 0.4;
 const notYet = phrasePattern(wordsOf('not-yet'));
 /** "Had to be replaced" is done. */
 const done = phrasePattern(wordsOf('done'));
+/** Told from what is done by their accents alone, which folding takes away: "müsste ersetzt werden". */
+const doneFolded = new Set(wordsOf('done').map((words) => foldWords(words).text));
+const notYetByAccent = wordsOf('not-yet').filter((words) => doneFolded.has(foldWords(words).text));
 
 /** "Nothing was repaired": a denial that only these words make. */
 const nothing = phrasePattern(wordsOf('nothing'));
@@ -71,6 +78,8 @@ export function replacedClaims(passages: Passage[], readAt: string): ClaimDraft[
       )
         return [];
       const details = detailsOf(from, word.foldedStart, word.foldedEnd, readAt);
+      // "Tracolla nuova" may only be as good as new.
+      if (isBareNew(word, named) && !details.span && !details.by && !isOfRepair(text, word)) return [];
       // Any leather is dyed: again only where it is said when or by whom.
       if (word.value === 'dyed' && !details.span && !details.by) return [];
       // "Repairs since 1962" is a shop's; "a repair of 1999" was one.
@@ -108,7 +117,15 @@ function isLeftOut(from: Passage, { foldedStart, foldedEnd, words }: Hit<string>
   const clause = clauseAround(text, foldedStart, foldedEnd);
   const said = (start: number, end: number) => withoutDates(from, readAt, start, end);
   const near = `${said(Math.max(clause.start, foldedStart - 40), foldedStart)}|${said(foldedEnd, Math.min(clause.end, foldedEnd + 20))}`;
+  if (isByAccent(from, clause, foldedStart)) return true;
   return near.search(nothing) >= 0 || near.replace(done, '').search(notYet) >= 0;
+}
+
+/** Whether a clause says before a place that something is still to be done, in a word that its accent tells apart. */
+function isByAccent({ folded }: Passage, clause: { start: number }, place: number): boolean {
+  const { words } = sourceRange(folded, clause.start, place);
+  const written = words.toLowerCase().normalize('NFC');
+  return notYetByAccent.some((one) => written.includes(one));
 }
 
 /** "Replaced in May 2016": the month is no word of what may be done. */
@@ -127,17 +144,57 @@ function partsOf(from: Passage, parts: readonly Hit<Part>[], word: Hit<string>):
   const { text } = from.folded;
   const next = firstFrom(parts, word.foldedEnd);
   const behind = listFrom(text, parts, next, word.foldedEnd);
-  if (behind.length > 0 || word.value === 'new-before-part') return behind;
+  if (behind.length > 0) return behind;
   const last = parts[next - 1];
+  if (word.value === 'new-before-part') return adjectiveBehind(from, parts[next - 1], word);
   // "The dust bag is new" tells nothing of the piece.
   if (word.value === 'new-behind-part' && last?.value === 'dust-bag') return [];
   // A word that holds a part itself ("relined" does not, "neu gefüttert" does) is said of that part.
   if (last && last.foldedEnd > word.foldedStart) return [last];
-  if (!last || last.foldedStart < clauseAround(text, word.foldedStart, word.foldedEnd).start) return ownPart(word);
+  const clause = clauseAround(text, word.foldedStart, word.foldedEnd);
+  if (!last || last.foldedStart < clause.start)
+    return last && takesUp(text, clause.start, word, last) ? [last] : ownPart(word);
   // Folded, the Italian "is" reads as "and": "la cerniera è stata sostituita".
   const isVerb = /(?:^|\s)[èÈ]\s/u.test(from.text.slice(last.end, word.start));
   if (!isVerb && and.test(text.slice(last.foldedEnd, word.foldedStart))) return ownPart(word);
   return [...listBefore(text, parts, next - 1), last];
+}
+
+const romanceNew = phrasePattern([
+  ...topics['new-before-part'].fr,
+  ...topics['new-before-part'].it,
+  ...topics['new-before-part'].es,
+  ...topics['new-bare'].fr,
+]);
+/** "Cierre nuevo", "cerniera nuova": right behind the part, as Romance languages have it. */
+function adjectiveBehind(from: Passage, part: Hit<Part> | undefined, word: Hit<string>): Hit<Part>[] {
+  const { text } = from.folded;
+  const isRomance = text.slice(word.foldedStart, word.foldedEnd).search(romanceNew) === 0;
+  return part && isRomance && part.value !== 'dust-bag' && text.slice(part.foldedEnd, word.foldedStart) === ' '
+    ? [part]
+    : [];
+}
+
+const repairs = phrasePattern(wordsOf('restored', 'repair-noun'), 'u');
+/** "Restaurado en 2010: cierre nuevo". */
+const isOfRepair = (text: string, { foldedStart, foldedEnd }: Hit<string>): boolean =>
+  repairs.test(text.slice(sentenceAround(text, foldedStart, foldedEnd).start, foldedStart));
+const isBareNew = (word: Hit<string>, named: readonly Hit<Part>[]): boolean =>
+  word.value === 'new-before-part' && named.some(({ foldedEnd }) => foldedEnd <= word.foldedStart);
+
+const pronoun = new RegExp(
+  `(?:${phrasePattern(wordsOf('object-pronoun'), 'u').source})(?:\\s\\p{L}{1,12}){0,2}\\s?$`,
+  'u',
+);
+const pronounBehind = new RegExp(`^\\s(?:${phrasePattern(topics['object-pronoun'].en, 'u').source})`, 'u');
+/** "The strap broke, I replaced it in 2018": the part that the sentence named last. */
+function takesUp(text: string, clauseStart: number, word: Hit<string>, last: Hit<Part>): boolean {
+  if (last.value === 'dust-bag' || last.foldedStart < sentenceAround(text, word.foldedStart, word.foldedEnd).start)
+    return false;
+  return (
+    pronoun.test(text.slice(clauseStart, word.foldedStart)) ||
+    pronounBehind.test(text.slice(word.foldedEnd, word.foldedEnd + 8))
+  );
 }
 
 /** "Relined" names its part without saying its name. */

@@ -40,6 +40,12 @@ const subjects = new RegExp(`(?<thing>${things}|${pictures})|${parts}`, 'gu');
 const linked = new RegExp(link, 'u');
 /** "Dust bag of 2022", "pochon neuf de 2022": nothing but what joins them. */
 const joined = /^(?:\s\p{L}{1,12}){1,3}\s?$/u;
+/** "The box, made in 2012": a thing that is what its sentence speaks of, and goes on behind a comma. */
+const asSubject = new RegExp(
+  `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'an')).source})\\s?)?(?:\\p{L}{1,15}\\s)?$`,
+  'u',
+);
+const apposed = /^,\s(?:\p{L}{1,12}\s){0,3}$/u;
 /** "The zip is of 2010": of a part only so near. */
 const nearLink = new RegExp(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`, 'u');
 /**
@@ -67,13 +73,21 @@ export function isDateOfThing(text: string, start: number, end: number, title: s
   if (last.groups?.thing === undefined) return nearLink.test(rest);
   // "With dust bag, it is of 1994".
   if (rest.includes(',') && accompanies.test(ahead.slice(0, last.index))) return false;
-  return linked.test(rest) || joined.test(rest);
+  return linked.test(rest) || joined.test(rest) || (apposed.test(rest) && asSubject.test(ahead.slice(0, last.index)));
+}
+
+/** Whether a sentence speaks of a part or of what comes along ahead of a place, and has not come back to the piece since. */
+export function speaksOfThing(text: string, start: number, end: number, title: string): boolean {
+  const ahead = text.slice(sentenceAround(text, start, end).start, start);
+  const last = Array.from(ahead.matchAll(subjects)).at(-1);
+  if (!last || title.includes(last[0]) || accompanies.test(ahead.slice(0, last.index))) return false;
+  return !piece.test(ahead.slice(last.index + last[0].length));
 }
 
 const run = phrasePattern(wordsOf('model-run', 'model-noun'), 'u');
 const runEnds = phrasePattern(wordsOf('run-ended'), 'u');
 
-/** "The model was made from 1985 to 2012": the years of all pieces of its kind. */
+/** "The model was made from 1985 to 2012", "this type was built until 2001": the years of all pieces of its kind. */
 export const isRunOfModel = (text: string, start: number, end: number): boolean =>
   run.test(text.slice(clauseAround(text, start, end).start, start));
 

@@ -6,5 +6,12 @@ const unit = new RegExp(
 );
 const longest = 12;
 
+/** "Staat KV0915 in": inches are counted in digits alone. */
+const inches = /^\s?in\b/iu;
+const hasLetters = /[A-Z]{2}\d{3}|\d{3}[A-Z]{2}/;
+
 /** "45 x 27", "30 %", "12 years": what stands behind digits that are no code. */
-export const hasUnitBehind = (text: string, end: number): boolean => unit.test(text.slice(end, end + longest));
+export function hasUnitBehind(text: string, end: number, code: string): boolean {
+  const behind = text.slice(end, end + longest);
+  return unit.test(behind) && !(hasLetters.test(code) && inches.test(behind));
+}

@@ -8,9 +8,30 @@ import { phrasePattern } from './phrases';
  */
 
 const sourceOf = (...topics: Topic[]) => phrasePattern(wordsOf(...topics), 'u').source;
-/** "My sister's is of 1986 and has pigskin, mine cotton". */
-const anothers = new RegExp(sourceOf('anothers-piece'), 'gu');
-const back = new RegExp(sourceOf('this-one', 'mine'), 'gu');
+const other = sourceOf('other-one');
+const article = sourceOf('article', 'possessive');
+const says = sourceOf('is', 'dates-from', 'has-or-stays');
+const kin = `(?:${sourceOf('possessive')})\\s(?:${sourceOf('others-kin')})`;
+const bag = `(?:${sourceOf('bag')}|ones?(?!\\p{L}))`;
+/**
+ * "My sister's is of 1986 and has pigskin, mine cotton"; "another bag", "une autre pochette"; "die andere ist", but not
+ * "the other side".
+ */
+const anothers = new RegExp(
+  [
+    sourceOf('anothers-piece'),
+    `(?:${other})\\s?(?:\\p{L}{1,15}\\s){0,2}?(?:${bag})`,
+    `(?:${article})\\s?(?:${other})\\s(?:${says})`,
+    `(?:${kin})'s\\s(?:\\p{L}{1,15}\\s){0,2}(?:${says})`,
+    `(?:${sourceOf('article')})\\s?(?:\\p{L}{1,15}\\s)(?:\\p{L}{1,3}\\s)?(?:${kin})\\s(?:${says})`,
+  ].join('|'),
+  'gu',
+);
+/** "Mine", "this one"; "…, the bag" at the head of a clause of its own. */
+const back = new RegExp(
+  `${sourceOf('this-one', 'mine')}|[,;]\\s(?:(?:${sourceOf('and')})\\s)?(?:${sourceOf('article')})\\s?(?:${sourceOf('bag')})`,
+  'gu',
+);
 const lastEnd = (pattern: RegExp, text: string, from = 0): number => {
   let last = -1;
   for (const match of text.matchAll(pattern)) if (match.index >= from) last = match.index + match[0].length;
@@ -21,6 +42,22 @@ const lastEnd = (pattern: RegExp, text: string, from = 0): number => {
 export function isOfAnothersPiece(ahead: string): boolean {
   const other = lastEnd(anothers, ahead);
   return other >= 0 && lastEnd(back, ahead, other) < 0;
+}
+
+const notOffered = sourceOf('not-offered');
+const soSaid = new RegExp(notOffered, 'u');
+/** "…, which I keep", "…, lo vendí": a clause behind with no subject of its own. */
+const soSaidBehind = new RegExp(`^(?:\\p{L}{1,7}\\s){0,2}(?:${notOffered})`, 'u');
+const named = new RegExp(sourceOf('bag', 'comes-along', 'small-thing', 'paper-or-key'), 'u');
+
+/**
+ * Whether the words behind a place, up to the end of its clause and in the clause behind that, say that what it speaks of
+ * is not on offer: "from 2004 is not for sale", "of 1995, which I keep". "No box, it is not included" tells of the box.
+ */
+export function isNotOffered(rest: string, next: string): boolean {
+  if (soSaid.test(rest)) return true;
+  const found = soSaidBehind.exec(next);
+  return found !== null && !named.test(found[0]);
 }
 
 /** Whether a sentence has spoken of somebody's other piece so far. */

@@ -1,4 +1,4 @@
-import { isOfAnothersPiece } from './another';
+import { isNotOffered, isOfAnothersPiece } from './another';
 import { topics, wordsOf } from './lexicon';
 import { anyOf, phrasePattern } from './phrases';
 
@@ -73,13 +73,23 @@ const othersBehind = new RegExp(
 
 /**
  * Whether the words at `start` are said of another piece: the clause speaks of one before them ("similar to the 1990s
- * model"), or the sentence of somebody's ("my sister's is of 1986, and has pigskin").
+ * model"), or the sentence of somebody's ("my sister's is of 1986, and has pigskin"), or what they are said of is not on
+ * offer ("that of 1995 is not for sale").
  */
 export function isAboutAnother(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
   return (
     others.test(text.slice(Math.max(clause.start, start - 60), start)) ||
     othersBehind.test(text.slice(end, end + 8)) ||
-    isOfAnothersPiece(text.slice(sentenceAround(text, start, end).start, start))
+    isOfAnothersPiece(text.slice(sentenceAround(text, start, end).start, start)) ||
+    isNotOffered(text.slice(end, clause.end), clauseBehind(text, clause.end))
   );
+}
+
+/** The words of a sentence that stand in the clause behind a comma. */
+function clauseBehind(text: string, at: number): string {
+  const joint = /^[,([]\s?|^\s[-–—]\s/.exec(text.slice(at, at + 4));
+  if (!joint) return '';
+  const start = at + joint[0].length;
+  return text.slice(start, clauseAround(text, start, start).end);
 }

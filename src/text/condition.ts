@@ -21,6 +21,11 @@ const things = phrasePattern(
   'u',
 );
 const nouns = phrasePattern(wordsOf('bag', 'piece', 'behind-new')).source;
+/** "The old one was torn": the part that is not there any more; "the old bag" is the piece. */
+const oldOne = new RegExp(
+  `(?:${phrasePattern(wordsOf('old-one')).source})(?!\\s(?:\\p{L}{1,12}\\s)?(?:${nouns}))`,
+  'u',
+);
 const nounBefore = new RegExp(`(?:${nouns})\\s{1,2}$`, 'u');
 const nounAfter = new RegExp(`^\\s{0,2}(?:${nouns})`, 'u');
 const rightBefore = (words: string[]) => new RegExp(`(?:${phrasePattern(words).source})[\\s:.-]{0,3}$`, 'u');
@@ -37,6 +42,12 @@ const withBefore = new RegExp(`(?:${phrasePattern(wordsOf('with')).source})\\s`,
 /** French words that are others without their accent: "porte", "use". */
 const accentMatters = new Set(['use', 'porte', 'usage', 'usagee']);
 const lacksAccent = ({ words }: Said<unknown>) => accentMatters.has(foldWords(words).text) && /^[a-z]+$/i.test(words);
+
+/** "NOS" is new old stock; "nos" is "us" or "our", also where all is written in capitals. */
+const inCapitalsOnly = new Set(['nos']);
+const isPronoun = ({ words, start, end }: Said<unknown>, text: string): boolean =>
+  inCapitalsOnly.has(words.toLowerCase()) &&
+  (words !== words.toUpperCase() || !/\p{Ll}/u.test(text.slice(Math.max(0, start - 24), end + 24)));
 
 /** What a denied condition leaves: "not new" is used; a denied flaw or "not worn" says nothing by itself. */
 const denied: Record<Condition, Condition | null> = {
@@ -67,6 +78,7 @@ function newOfPiece(text: string, start: number, end: number, opens: boolean): b
 function isAboutThing(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
   const before = text.slice(clause.start, start);
+  if (oldOne.test(before)) return true;
   if (things.test(before)) return !withBefore.test(before);
   // "Unused dust bag": the words belong to the thing right behind them.
   const behind = things.exec(text.slice(end, clause.end));
@@ -93,7 +105,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
   for (const said of findOther(folded)) elsewhere.take(said.foldedStart, said.foldedEnd);
   for (const said of [...graded, ...bare].sort((a, b) => a.start - b.start)) {
     const { foldedStart: start, foldedEnd: end } = said;
-    if (lacksAccent(said) || elsewhere.overlaps(start, end)) continue;
+    if (lacksAccent(said) || isPronoun(said, text) || elsewhere.overlaps(start, end)) continue;
     const negated = isNegated(folded.text, start, end);
     if (bare.has(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;

@@ -60,8 +60,8 @@ export const madeBehind: EachLanguage = [
   '年製|(?:[\\p{Script=Katakana}ー]{2,10}|[\\p{Script=Han}]{1,3})?製|製造',
 ];
 
-/** Between what a piece is called and its year. */
-export const ofYear: EachLanguage = ['of|from', 'de|du', 'von|aus', 'di|del', 'de|del', 'van|uit', ''];
+/** "Founded", as it is cut short before a year. */
+export const foundedShort: EachLanguage = ['est|estd', 'fond', 'gegr', 'fond', 'fund', 'opg', ''];
 /** Behind a name that the seller only supposes. */
 export const iThink: EachLanguage = [
   'i think|i believe|maybe',

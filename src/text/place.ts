@@ -15,7 +15,7 @@ export interface PlaceFound {
   end: number;
 }
 
-const madeInBefore = new RegExp(`(?:${anyLanguage(madeIn)})\\s{0,4}["“'’]?$`, 'iu');
+const madeInBefore = new RegExp(`(?:${anyLanguage(madeIn)})\\s{0,4}(?::\\s{0,4})?["“'’]?$`, 'iu');
 const madeAfterAdjective = new RegExp(`^[\\s-]{1,2}(?:${anyWithGaps(madeBehind)})\\b`, 'iu');
 const madeBefore = new RegExp(`(?:${anyLanguage(madeBeforeAdjective)})\\s+$`, 'iu');
 const madeAfterName = new RegExp(`^(?:${madeBehind[6]})`, 'u');

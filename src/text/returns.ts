@@ -1,4 +1,4 @@
-import { isNegated } from './clause';
+import { isAboutAnother, isNegated } from './clause';
 import { aheadOf } from './ends';
 import { foldWords, type Said, sourceRange } from './fold';
 import { tableWords, wordsOf } from './lexicon';
@@ -38,7 +38,9 @@ const labelled = new RegExp(
 /** Return terms said in a text. A denied "returns accepted" is a refusal; refusals hold whatever stands before them. */
 export function findReturns(text: string): Said<ReturnTerms>[] {
   const folded = foldWords(text);
-  const phrases = find(folded).map(({ value, foldedStart, foldedEnd }) => ({
+  // "Items made before 1990 are sold as seen": not said of this one.
+  const own = find(folded).filter((hit) => !isAboutAnother(folded.text, hit.foldedStart, hit.foldedEnd));
+  const phrases = own.map(({ value, foldedStart, foldedEnd }) => ({
     accepted: value === 'accepted' && !isNegated(folded.text, foldedStart, foldedEnd),
     from: foldedStart,
     to: foldedEnd,

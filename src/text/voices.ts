@@ -1,6 +1,7 @@
 import { withoutEnd } from './ends';
 import { foldWords } from './fold';
 import { labelOf } from './label';
+import { withoutLegends } from './legend';
 import { wordsOf } from './lexicon';
 
 /*
@@ -27,7 +28,7 @@ const headingOf = (line: string): 'others' | 'seller' | null => {
 /** The text with all that others say in it blank, so that every place in it stays what it was. */
 export function sellersOwn(text: string): string {
   let others = false;
-  return text
+  return withoutLegends(text)
     .split('\n')
     .map((line) => {
       const heading = headingOf(line);

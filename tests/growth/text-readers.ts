@@ -82,6 +82,7 @@ const ofWords: Record<string, TextReader> = {
   findMemberSince: (said) => text.findMemberSince(said, hints),
   findTraders: text.findTraders,
   sellersOwn: text.sellersOwn,
+  withoutLegends: text.withoutLegends,
   namesAnothersPiece: text.namesAnothersPiece,
   findSalesCounts: text.findSalesCounts,
   findWatchers: text.findWatchers,

@@ -4,6 +4,7 @@ import { findConditions } from '../../text/condition';
 import { findItemCodes } from '../../text/item-code';
 import { labelOf } from '../../text/label';
 import { splitLabelled } from '../../text/label-words';
+import { withoutLegends } from '../../text/legend';
 import { findMemberSince } from '../../text/member-since';
 import { findPayment } from '../../text/payment';
 import { findRatings } from '../../text/rating';
@@ -32,7 +33,7 @@ export function readSaidFacts(text: string, draft: Draft, hints: ReadHints): { a
     .split('\n')
     .filter((_, index) => shown[index] !== '');
   const title = likeliest(draft.title);
-  const description = likeliest(draft.description).slice(0, maxText);
+  const description = withoutLegends(likeliest(draft.description).slice(0, maxText));
   for (const said of findConditions(title, true)) propose(draft.condition, said.value, from('title', 0.5), said.words);
   for (const said of findConditions(description))
     propose(draft.condition, said.value, from('description', 0.45), said.words);

@@ -46,13 +46,17 @@ import deniedBehind from './denied-behind.json' with { type: 'json' };
 import discount from './discount.json' with { type: 'json' };
 import done from './done.json' with { type: 'json' };
 import dyed from './dyed.json' with { type: 'json' };
+import firstPerson from './first-person.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
 import gifted from './gifted.json' with { type: 'json' };
 import goesAlong from './goes-along.json' with { type: 'json' };
 import goesInside from './goes-inside.json' with { type: 'json' };
 import goldSolid from './gold-solid.json' with { type: 'json' };
 import goldSurface from './gold-surface.json' with { type: 'json' };
+import gradeLegend from './grade-legend.json' with { type: 'json' };
+import hasOrStays from './has-or-stays.json' with { type: 'json' };
 import hasRoom from './has-room.json' with { type: 'json' };
+import hearsay from './hearsay.json' with { type: 'json' };
 import hedgeBeforeName from './hedge-before-name.json' with { type: 'json' };
 import hedgeBehindName from './hedge-behind-name.json' with { type: 'json' };
 import hurry from './hurry.json' with { type: 'json' };
@@ -62,7 +66,9 @@ import insideThePiece from './inside-the-piece.json' with { type: 'json' };
 import inspiredBy from './inspired-by.json' with { type: 'json' };
 import invoice from './invoice.json' with { type: 'json' };
 import isWords from './is.json' with { type: 'json' };
+import itFollows from './it-follows.json' with { type: 'json' };
 import jointInMaterial from './joint-in-material.json' with { type: 'json' };
+import kindOfPiece from './kind-of-piece.json' with { type: 'json' };
 import lacking from './lacking.json' with { type: 'json' };
 import leather from './leather.json' with { type: 'json' };
 import leatherLike from './leather-like.json' with { type: 'json' };
@@ -96,6 +102,7 @@ import newBehindPart from './new-behind-part.json' with { type: 'json' };
 import noCondition from './no-condition.json' with { type: 'json' };
 import noNegation from './no-negation.json' with { type: 'json' };
 import noWear from './no-wear.json' with { type: 'json' };
+import notOffered from './not-offered.json' with { type: 'json' };
 import notThisPiece from './not-this-piece.json' with { type: 'json' };
 import notVouched from './not-vouched.json' with { type: 'json' };
 import notYet from './not-yet.json' with { type: 'json' };
@@ -104,14 +111,19 @@ import nothingElse from './nothing-else.json' with { type: 'json' };
 import noticeable from './noticeable.json' with { type: 'json' };
 import numberOfBids from './number-of-bids.json' with { type: 'json' };
 import numberOfSales from './number-of-sales.json' with { type: 'json' };
+import objectPronoun from './object-pronoun.json' with { type: 'json' };
+import ofYear from './of-year.json' with { type: 'json' };
 import offerControl from './offer-control.json' with { type: 'json' };
 import offering from './offering.json' with { type: 'json' };
+import oldOne from './old-one.json' with { type: 'json' };
 import opensHouseName from './opens-house-name.json' with { type: 'json' };
 import otherCode from './other-code.json' with { type: 'json' };
 import otherHand from './other-hand.json' with { type: 'json' };
 import otherListings from './other-listings.json' with { type: 'json' };
+import otherOne from './other-one.json' with { type: 'json' };
 import otherVoices from './other-voices.json' with { type: 'json' };
 import otherWork from './other-work.json' with { type: 'json' };
+import othersKin from './others-kin.json' with { type: 'json' };
 import outOf from './out-of.json' with { type: 'json' };
 import outlet from './outlet.json' with { type: 'json' };
 import packagingOnly from './packaging-only.json' with { type: 'json' };
@@ -360,5 +372,17 @@ export const topics = {
   wholly,
   with: withWords,
   years,
+  'other-one': otherOne,
+  'has-or-stays': hasOrStays,
+  'not-offered': notOffered,
+  'of-year': ofYear,
+  'old-one': oldOne,
+  'kind-of-piece': kindOfPiece,
+  hearsay,
+  'first-person': firstPerson,
+  'it-follows': itFollows,
+  'others-kin': othersKin,
+  'grade-legend': gradeLegend,
+  'object-pronoun': objectPronoun,
   'zinc-alloy': zincAlloy,
 } satisfies Record<string, Lexicon>;

@@ -59,7 +59,7 @@ const table: Record<string, [string, string[]][]> = {
   de: [
     [
       'Sattler hat 2019 die Nähte erneuert und den Henkel ausgetauscht, Rechnung liegt bei.',
-      ['replaced stitching 2019 craftsman paper', 'replaced handle 2019 paper'],
+      ['replaced stitching 2019 craftsman paper', 'replaced handle 2019 craftsman paper'],
     ],
     ['Besatz wurde 2020 dunkelbraun nachgefärbt.', ['re-dyed trim 2020']],
     ['Futter 2015 beim Hersteller ersetzt.', ['replaced lining 2015 maker']],

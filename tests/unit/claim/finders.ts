@@ -28,7 +28,7 @@ export const finders: Record<string, Finder> = {
   hedged: (listing) => hedgedAuthorshipClaims(passagesOf(listing), [ondrasse], null),
   'hedged beside another': (listing) =>
     hedgedAuthorshipClaims(passagesOf(listing), [ondrasse], { names: ['Velmont'], file: null }),
-  date: (listing) => dateClaims(passagesOf(listing), listing.readAt),
+  date: (listing) => dateClaims(passagesOf(listing), listing.readAt, [ondrasse]),
   maker: (listing) => makerClaims(passagesOf(listing), listing, [ondrasse]),
   material: (listing) => materialClaims(passagesOf(listing), listing, [ondrasse]),
   'no code': (listing) => noCodeClaims(passagesOf(listing)),

@@ -56,7 +56,7 @@ const without: Record<string, string> = {
   'needsName ja': 'its words of style name a maker by themselves',
   'comparedWith ja': 'what is compared stands before it',
   'madeAhead ja': 'the verb stands behind the date',
-  'ofYear ja': 'the year stands before the noun',
+  'foundedShort ja': 'nothing is cut short with a stop',
   'iThink ja': 'the verb ends the sentence, and no comma parts it from the name',
   'whose ja': 'whose it is stands before the thing',
   'byWhom it': 'its word also says where a piece comes from and what it is for',

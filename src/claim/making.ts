@@ -1,0 +1,143 @@
+import type { MakerFile } from '../maker/types';
+import { anyLanguage, clauseAround, type FoundDate, jointWords, phrasePattern, sentenceAround, wordsOf } from '../text';
+import { rememberForMakers } from './by-makers';
+import { bagNouns } from './goods';
+import { lastEnd, type Passage } from './passage';
+import { speaksOfThing } from './subject';
+
+/*
+ * What makes a date the piece's own: a word of making in its clause, or a bare "from" right before it in a clause that
+ * speaks of the piece. A bare "from" anywhere else says nothing. Common practice, no source.
+ */
+
+const made = phrasePattern(wordsOf('made'));
+const madeVerb = phrasePattern(wordsOf('made-verb'));
+const madeBehind = new RegExp(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`, 'u');
+
+/** "Of 1994", "uit het jaar 1994": right before the date. */
+const ofYear = new RegExp(
+  `(?:^|[\\s('"-])(?:${phrasePattern(wordsOf('of-year', 'it-follows')).source})[\\s:.]{0,2}(?:(?:the|years?|des|annees?|den|les|los|gli)\\s)?['-]?$`,
+  'u',
+);
+const possessives = new Set(wordsOf('possessive'));
+const smallThings = new Set(wordsOf('small-thing'));
+const piece = phrasePattern(
+  wordsOf('bag', 'piece', 'kind-of-piece', 'this-one', 'mine', 'vintage', 'antique', 'hearsay', 'it-follows').filter(
+    (words) => !smallThings.has(words) && !possessives.has(words),
+  ),
+  'u',
+);
+/** A belt or a purse is the piece where the title calls it so. */
+const smallPiece = phrasePattern(
+  wordsOf('bag').filter((words) => smallThings.has(words)),
+  'u',
+);
+const namesSmallPiece = (words: string, title: string): boolean => {
+  const found = smallPiece.exec(words);
+  return found !== null && title.includes(found[0]);
+};
+/** What makers and models are called. */
+const namesOf = rememberForMakers((makers) => {
+  const names = makers.flatMap(({ maker, aliases, models }) => [
+    maker,
+    ...aliases,
+    ...models.flatMap(({ name, aliases: more }) => [name, ...(more ?? []), name.replace(/ ?\d+$/, '')]),
+  ]);
+  return names.length > 0 ? phrasePattern(names, 'u') : /(?!)/u;
+});
+/** "It is from 1994", "c'est un sac de", "stammt aus", "risale al". */
+const is = new RegExp(`(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})[^\\p{L}]*$`, 'u');
+/** "My daughter is from 1994", "my trip was from 2004 on": nobody's thing that is not the piece was made then. */
+const people = phrasePattern(wordsOf('people', 'possessive'), 'u');
+const pieceNear = new RegExp(`^\\s?(?:\\p{L}{1,15}\\s){0,3}?(?:${piece.source})`, 'u');
+/** "A 1970s Ondrasse", "I think 1994". */
+const bareArticle = new RegExp(`^(?:${phrasePattern(wordsOf('an', 'article', 'supposed')).source})?$`, 'u');
+/** "Circa 1993 as far as I know". */
+const supposedBehind = new RegExp(`^\\s(?:${phrasePattern(wordsOf('supposed')).source})`, 'u');
+/** The date by itself: what follows closes its clause, or names the piece behind a Japanese particle. */
+const closes = /^\s{0,2}(?:[-–—](?!\s?\d)|[,.;:!)\]|/·•&+、。の]|年?$)/u;
+
+const joints = new RegExp(
+  `^\\s?(?:(?:${phrasePattern(wordsOf('of-year', 'made-verb')).source})\\s?){0,2}(?:in\\s)?$`,
+  'u',
+);
+/** Whether nothing but a word that leads to a date stands ahead of it: "of", "made in". */
+export const isBareJoint = (ahead: string): boolean => joints.test(ahead);
+
+/** Whether a word of making stands in the clause ahead of a date, or right behind it. */
+export const isOfMaking = (before: string, after: string): boolean =>
+  lastEnd(made, before) > 0 || lastEnd(madeVerb, after.slice(0, 24)) > 0 || madeBehind.test(after);
+
+/** Further ahead of "from" the piece is not what it is said of. */
+const longestWay = 48;
+
+/** Whether the words of a passage ahead of a date, up to a bare "from", speak of the piece. */
+function speaksOfPiece(opening: string, from: Passage, makers: MakerFile[]): boolean {
+  const near = opening.slice(-longestWay);
+  if (piece.test(near) || namesSmallPiece(near, from.title)) return true;
+  return namesOf(makers).test(near) || endsInTitle(opening, from.title);
+}
+
+/** "Bucket 26 of 2004": behind what the title calls the piece, or the last word of it. */
+function endsInTitle(opening: string, title: string): boolean {
+  const words = opening.trim().match(/[\p{L}\p{N}&'-]+$/u)?.[0] ?? '';
+  return words.length >= fewestOfName && title.includes(words);
+}
+/** Shorter words stand in any title. */
+const fewestOfName = 2;
+
+/** "From 1994", "a bag of the 90s", "30 years old": the date behind a bare "from", said of the piece. */
+export function isFromYear(
+  date: FoundDate,
+  from: Passage,
+  [start, end]: readonly [number, number],
+  makers: MakerFile[],
+): boolean {
+  if (date.form === 'age') return true;
+  const { text } = from.folded;
+  const clause = clauseAround(text, start, end);
+  const ahead = text.slice(clause.start, start);
+  const joint = ofYear.exec(ahead);
+  // What the date itself holds may be the joint: "from the 90s", "circa 1994".
+  const opening = (joint ? ahead.slice(0, joint.index) : ahead).trim();
+  if (!joint && !isVague(date)) return false;
+  if (speaksOfPiece(opening, from, makers)) return true;
+  if (is.test(opening) && !people.test(opening)) return !speaksOfThing(text, start, end, from.title);
+  const after = text.slice(end, clause.end);
+  return bareArticle.test(opening) && (opensName(after, makers) || (isVague(date) && supposedBehind.test(after)));
+}
+
+/** "1994.", "1994 bridle leather bag", "1994 Ondrasse": the words behind a date that opens its clause leave it to the piece. */
+const opensName = (after: string, makers: MakerFile[]): boolean =>
+  closes.test(after) ||
+  after.trim() === '' ||
+  pieceNear.test(after) ||
+  namesOf(makers).exec(after.slice(0, longestName))?.index === 1;
+
+/** As coarse as it is said, or "about". */
+export const isVague = (date: FoundDate): boolean => isCoarse(date) || date.span.about === true;
+export const isCoarse = (date: FoundDate): boolean =>
+  date.form === 'age' ||
+  date.form === 'decade' ||
+  date.form === 'era' ||
+  (date.form === 'range' && date.span.precision === 'range');
+
+/** "Est. 1962": the stop is an abbreviation's, and the year the house's. */
+const abbreviated = new RegExp(`(?<!\\p{L})(?:${anyLanguage(jointWords.foundedShort)})\\.\\s?$`, 'u');
+const longestName = 32;
+const endsInName = new RegExp(`(?:${bagNouns.source})$`, 'u');
+
+/** "1994.", "Cartable 1991, …": the year by itself, right behind what the piece is called or before it. */
+export function standsAlone(from: Passage, [start, end]: readonly [number, number], makers: MakerFile[]): boolean {
+  const { text } = from.folded;
+  const sentence = sentenceAround(text, start, end);
+  const opening = text.slice(sentence.start, start).trim();
+  const after = text.slice(end, sentence.end);
+  if (abbreviated.test(text.slice(Math.max(0, sentence.start - 8), sentence.start))) return false;
+  if (bareArticle.test(opening)) return opensName(after, makers);
+  return (
+    opening.length <= longestName &&
+    (endsInName.test(opening) || endsInTitle(opening, from.title)) &&
+    /^\s?(?:[\p{L}]|[,.]|$)/u.test(after)
+  );
+}

@@ -1,0 +1,51 @@
+import { clauseAround, type Hit, namesAnothersPiece, phrasePattern, sentenceAround, wordsOf } from '../text';
+import { bagNouns } from './goods';
+import type { Part } from './types';
+
+/** Neighbouring words of colour and material, at their place of a folded text and of its source. */
+export interface Group {
+  words: string[];
+  start: number;
+  end: number;
+  sourceStart: number;
+  sourceEnd: number;
+  /** Whether a material, and not only a colour, is named. */
+  hasMaterial: boolean;
+}
+
+/** Materials that fittings and not bags are made of. */
+const metals = new Set(['brass', 'bronze', 'nickel', 'palladium', 'steel', 'plastic', 'metal']);
+
+/** What a title names as a material is the piece's, unless it is a part's. */
+export const isOfTitle = (group: Group, parts: Hit<Part>[]) =>
+  parts.length === 0 && !group.words.some((word) => metals.has(word));
+
+/** "Borsa in pelle con fibbia": the material right behind what the piece is called. */
+const rightBehindPiece = new RegExp(
+  `(?:${bagNouns.source})\\s(?:(?:${phrasePattern(wordsOf('made-of')).source})\\s)?$`,
+  'u',
+);
+/** A sentence tells its materials once: "bridle leather, canvas" leaves open what is of canvas. */
+const barelySaidBefore = (text: string, group: Group, groups: readonly Group[]) =>
+  groups.some(
+    (one) =>
+      one !== group &&
+      one.end <= group.start &&
+      one.hasMaterial &&
+      !/[.!?;。\n]/.test(text.slice(one.end, group.start)),
+  );
+
+/** A material beside a word for the piece, or alone in its clause, in a clause without any part. */
+export function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: readonly Group[]): boolean {
+  const clause = clauseAround(text, group.start, group.end);
+  if (rightBehindPiece.test(text.slice(Math.max(clause.start, group.start - 40), group.start))) return true;
+  if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
+  if (group.words.some((word) => metals.has(word))) return false;
+  const rest =
+    `${text.slice(clause.start, group.start)} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? [];
+  // "My sister's has pigskin, this one cotton": of the same part, whichever that is.
+  if (namesAnothersPiece(text.slice(sentenceAround(text, group.start, group.end).start, group.start))) return false;
+  if (rest.length <= 1) return !barelySaidBefore(text, group, all);
+  bagNouns.lastIndex = 0;
+  return bagNouns.test(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));
+}
