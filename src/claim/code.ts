@@ -59,7 +59,7 @@ function inCapitals(text: string, start: number): boolean {
   return !/\p{Ll}/u.test(around) && /\p{Lu}{4}/u.test(around);
 }
 const withoutWords = (groups: string[]): string[] => {
-  const word = groups.findIndex((group, at) => at > 0 && group.length > 1 && /^[A-Z]+$/.test(group));
+  const word = groups.findIndex((group, at) => group.length > (at > 0 ? 1 : 2) && /^[A-Z]+$/.test(group));
   return word < 0 ? groups : groups.slice(0, word);
 };
 

@@ -41,7 +41,7 @@ const namesOf = rememberForMakers((makers) => {
   const names = makers.flatMap(({ maker, aliases, models }) => [
     maker,
     ...aliases,
-    ...models.flatMap(({ name, aliases: more }) => [name, ...(more ?? []), name.replace(/ ?\d+$/, '')]),
+    ...models.flatMap(({ name, aliases: more }) => [name, ...(more ?? []), name.replace(/ ?\d{1,4}$/, '')]),
   ]);
   return names.length > 0 ? phrasePattern(names, 'u') : /(?!)/u;
 });
@@ -80,7 +80,7 @@ function speaksOfPiece(opening: string, from: Passage, makers: MakerFile[]): boo
 
 /** "Bucket 26 of 2004": behind what the title calls the piece, or the last word of it. */
 function endsInTitle(opening: string, title: string): boolean {
-  const words = opening.trim().match(/[\p{L}\p{N}&'-]+$/u)?.[0] ?? '';
+  const words = opening.trim().match(/[\p{L}\p{N}&'-]{1,24}$/u)?.[0] ?? '';
   return words.length >= fewestOfName && title.includes(words);
 }
 /** Shorter words stand in any title. */
