@@ -19,6 +19,7 @@ import { settleSides } from './settle-sides';
 import { fromOtherSide, isReadFromBothSides } from './sides';
 import { type Spelt, speltBy } from './spelt';
 import type { Lattice, StampLine } from './types';
+import { hasWideGap } from './wide-gap';
 
 type FreeText = Spelt['free'];
 
@@ -69,8 +70,8 @@ export async function readWithNets(
     if (spelt.free.text === '' || isLoneShape(spelt.texts)) return null;
     const further = otherWay === null ? await reachOut(standing, spelt, spell) : null;
     const whole = further?.spelt ?? spelt;
-    const isOpen = further?.spelt === null;
     const placed = placedCharacters(whole.lattice);
+    const isOpen = further?.spelt === null || hasWideGap(whole, placed);
     const middles = placed.map(({ middle }) => middle);
     const line = lineAround(standing, middles, nets.margin + (further?.spelt ? further.beyond : 0));
     const { lattice, texts, free } = withSignsLeftOpen(grey, whole, placed, line);

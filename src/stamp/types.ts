@@ -45,7 +45,10 @@ export const stampLineSchema = z.strictObject({
   /** Best text without any code system, and its probability. */
   free: z.strictObject({ text: z.string(), probability: z.number().min(0).max(1) }),
   measurements: z.array(measurementSchema),
-  /** Past an end there is no room in the photo for a further character, or another line goes on there: it may be a part. */
+  /**
+   * Past an end there is no room in the photo for a further character, or another line goes on there, or its characters
+   * part where nothing was read: it may be a part, or hold what is no part of it.
+   */
   mayGoOn: z.literal(true).optional(),
   /** What the line spells from its other side, where that is a likely code too and nothing in the photo settles it. */
   otherWay: latticeSchema.optional(),

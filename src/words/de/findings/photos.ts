@@ -101,7 +101,7 @@ export const photos: WordsFor<Photos> = {
     rule: 'Ein Code gilt nur als gelesen, wenn seine Zeichen sicher genug sind und er ganz im Foto steht.',
     statement: ({ photo, guess, open, other }, kit) =>
       open === 'may-go-on'
-        ? `Der Stempel in ${kit.photo(photo)} kann außerhalb des Fotos oder über den erfassten Teil hinaus weitergehen. Zu sehen ist ${kit.code(guess)}.`
+        ? `Der Stempel in ${kit.photo(photo)} kann außerhalb des Fotos oder über den erfassten Teil hinaus weitergehen, oder ein Wort daneben wurde mitgelesen. Zu sehen ist ${kit.code(guess)}.`
         : open === 'upside-down'
           ? `Der Stempel in ${kit.photo(photo)} liest sich von der einen Seite als ${kit.code(guess)}, von der anderen als ${kit.code(other ?? '')}, und nichts sagt, welche oben ist.`
           : guess === ''

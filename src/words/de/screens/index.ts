@@ -136,7 +136,8 @@ export const screens: ScreenWords = {
     unclear: (number) =>
       `${number === 1 ? 'Eine weitere Zeile' : `${number} weitere Zeilen`}, nicht sicher genug, um als gelesen zu gelten`,
     candidates: 'Vielleicht',
-    mayGoOn: 'Er kann außerhalb des Fotos oder über den erfassten Teil hinaus weitergehen.',
+    mayGoOn:
+      'Er kann außerhalb des Fotos oder über den erfassten Teil hinaus weitergehen, oder ein Wort daneben wurde mitgelesen.',
     tooLong:
       'Er ist länger als ein Datumscode, und keine Datei erklärt ihn: eine Nummer anderer Art, oder Worte neben dem Code.',
     upsideDown: (text) => `Auf dem Kopf liest er sich als ${text}.`,

@@ -98,7 +98,7 @@ export const photos: WordsFor<Photos> = {
     rule: 'A code counts as read only when its characters are certain enough and all of it is in the photo.',
     statement: ({ photo, guess, open, other }, kit) =>
       open === 'may-go-on'
-        ? `The stamp in ${kit.photo(photo)} may go on outside the photo, or past the part that could be framed. What is seen of it reads ${kit.code(guess)}.`
+        ? `The stamp in ${kit.photo(photo)} may go on outside the photo or past the part that could be framed, or a word beside it was read along. What is seen of it reads ${kit.code(guess)}.`
         : open === 'upside-down'
           ? `The stamp in ${kit.photo(photo)} reads ${kit.code(guess)} from one side and ${kit.code(other ?? '')} from the other, and nothing says which side is up.`
           : guess === ''

@@ -132,7 +132,7 @@ export const screens = {
     unsure: 'Not certain enough to count as read',
     unclear: (number: number) => `${count(number, 'more line', 'more lines')}, not certain enough to count as read`,
     candidates: 'It may be',
-    mayGoOn: 'It may go on outside the photo, or past the part that was framed.',
+    mayGoOn: 'It may go on outside the photo or past the part that was framed, or a word beside it was read along.',
     tooLong:
       'It is longer than a date code is, and no file explains it: a number of another kind, or words beside the code.',
     upsideDown: (text: string) => `Upside down it reads ${text}.`,
