@@ -1,7 +1,16 @@
 import { readFile, stat } from 'node:fs/promises';
 import { decode as decodeBmp } from 'bmp-ts';
 import sharp from 'sharp';
-import { type ImageHeader, maxPixels, type OpenedPhoto, openPhoto, type PixelImage, shareWithin } from '../photo';
+import {
+  type ImageHeader,
+  maxPixels,
+  type OpenedPhoto,
+  openPhoto,
+  type PartOfFile,
+  type PixelImage,
+  readPixels,
+  shareWithin,
+} from '../photo';
 import { fail, type Result } from '../problem';
 
 /** Files larger than this are no photo of a listing. */
@@ -19,7 +28,7 @@ export async function openPhotoFile(path: string): Promise<Result<OpenedPhoto>> 
     const missing = (error as NodeJS.ErrnoException).code === 'ENOENT';
     return refuse('photo-missing', path, missing ? 'There is no file of this name.' : 'The file cannot be read.');
   }
-  return openPhoto(bytes, path, decodePhoto);
+  return openPhoto(bytes, path, decodePhoto, readPixels, cutPhoto);
 }
 
 /** Decodes with libraries (`DecodePhoto`), as the browser does in the extension. */
@@ -31,20 +40,44 @@ export async function decodePhoto(
   const share = shareWithin(header.width, header.height, mostPixels);
   const side = Math.max(1, Math.round(Math.max(header.width, header.height) * share));
   try {
-    const input = header.type === 'bmp' ? bitmap(bytes) : sharp(bytes, { ...limits, failOn: 'truncated', pages: 1 });
-    const turned = input.rotate();
+    const turned = opened(bytes, header).rotate();
     const resized = share < 1 ? turned.resize({ width: side, height: side, fit: 'inside' }) : turned;
-    const { data, info } = await resized
-      .toColourspace('srgb')
-      .flatten({ background: '#ffffff' })
-      .ensureAlpha()
-      .raw({ depth: 'uchar' })
-      .toBuffer({ resolveWithObject: true });
-    return { width: info.width, height: info.height, data: new Uint8ClampedArray(data) };
+    return await plainPixels(resized);
   } catch {
     return null;
   }
 }
+
+async function plainPixels(input: ReturnType<typeof sharp>): Promise<PixelImage> {
+  const { data, info } = await input
+    .toColourspace('srgb')
+    .flatten({ background: '#ffffff' })
+    .ensureAlpha()
+    .raw({ depth: 'uchar' })
+    .toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, data: new Uint8ClampedArray(data) };
+}
+
+/** Decodes parts with libraries (`CutPhoto`). */
+export const cutPhoto = (
+  bytes: Uint8Array<ArrayBuffer>,
+  header: ImageHeader,
+  parts: readonly PartOfFile[],
+): Promise<(PixelImage | null)[]> => Promise.all(parts.map((part) => cutOne(bytes, header, part).catch(() => null)));
+
+async function cutOne(
+  bytes: Uint8Array<ArrayBuffer>,
+  header: ImageHeader,
+  { x0, y0, x1, y1 }: PartOfFile,
+): Promise<PixelImage> {
+  const input = opened(bytes, header);
+  const { width, height, autoOrient } = await input.metadata();
+  const [right, bottom] = [Math.min(x1, autoOrient?.width ?? width), Math.min(y1, autoOrient?.height ?? height)];
+  return plainPixels(input.rotate().extract({ left: x0, top: y0, width: right - x0, height: bottom - y0 }));
+}
+
+const opened = (bytes: Uint8Array, { type }: ImageHeader): ReturnType<typeof sharp> =>
+  type === 'bmp' ? bitmap(bytes) : sharp(bytes, { ...limits, failOn: 'truncated', pages: 1 });
 
 const limits = { limitInputPixels: maxPixels } as const;
 

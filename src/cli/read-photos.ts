@@ -40,7 +40,7 @@ async function readOne(photoId: string, path: string, { engines }: OpenEngines):
   const opened = await openPhotoFile(path);
   if (!opened.ok) return unread(photoId, opened.problem);
   try {
-    return await readPhoto(opened.value.image, photoId, [stampReader(engines)], opened.value.bytes);
+    return await readPhoto(opened.value.image, photoId, [stampReader(engines)], opened.value);
   } catch (error) {
     const what = `reading the photo failed: ${error instanceof Error ? error.message : 'unknown reason'}`;
     return unread(photoId, { code: 'photo-reading-failed', where: path, what, remedy: 'Type the code by hand.' });

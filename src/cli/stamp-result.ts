@@ -35,7 +35,7 @@ export async function photoResult(
   engines: StampEngines,
   options: Pick<DecodeOptions, 'makers' | 'maker' | 'now'>,
 ): Promise<StampResult> {
-  const read = await readStamp(photo.image, file, engines);
+  const read = await readStamp(photo.image, file, engines, undefined, photo);
   if (read.state === 'unread') return { file, readings: [], printed: [], problem: read.problem };
   const accepted: StampReading[] = [];
   const candidates: StampReading[] = [];

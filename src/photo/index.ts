@@ -21,7 +21,18 @@ export { type Mark, type Measure, markSchema } from './measure/measure-types';
 export type { Observation, Where } from './observation-types';
 export { observe, observersOfPrint, type Seen } from './observe';
 export { observationId } from './observe/observer';
-export { type DecodePhoto, leastSide, type OpenedPhoto, openPhoto, shareWithin, tooSmall } from './open';
+export {
+  type CutPhoto,
+  type DecodePhoto,
+  type FileOfPhoto,
+  leastSide,
+  type OpenedPhoto,
+  openPhoto,
+  type PartOfFile,
+  readPixels,
+  shareWithin,
+  tooSmall,
+} from './open';
 export { type PhotoReader, type PhotoToRead, readPhoto } from './read-photo';
 export {
   type Came,

@@ -18,12 +18,32 @@ export type DecodePhoto<I extends PixelImage> = (
   mostPixels: number,
 ) => Promise<I | null>;
 
-/** A decoded photo, and the factor from its pixels to the file's own. */
-export interface OpenedPhoto<I extends PixelImage = PixelImage> {
-  image: I;
+/** A rectangle in the file's own pixels, upright. */
+export interface PartOfFile {
+  x0: number;
+  y0: number;
+  x1: number;
+  y1: number;
+}
+
+/** As `DecodePhoto`, of parts alone and in the file's own pixels: null for one that holds none. */
+export type CutPhoto = (
+  bytes: Uint8Array<ArrayBuffer>,
+  header: ImageHeader,
+  parts: readonly PartOfFile[],
+) => Promise<(PixelImage | null)[]>;
+
+/** The factor from a decoded photo's pixels to the file's own; where it was shrunk, and parts can be had, the way to them. */
+export interface FileOfPhoto {
   scale: number;
   /** The file, for what it tells beside its pixels. */
   bytes: Uint8Array;
+  cut?: (parts: readonly PartOfFile[]) => Promise<(PixelImage | null)[]>;
+}
+
+/** A decoded photo, and its file. */
+export interface OpenedPhoto<I extends PixelImage = PixelImage> extends FileOfPhoto {
+  image: I;
 }
 
 /** Bytes → pixels, or why there are none; `where` names the photo in problems. What is refused here is never decoded. */
@@ -32,6 +52,7 @@ export async function openPhoto<I extends PixelImage>(
   where: string,
   decode: DecodePhoto<I>,
   mostPixels: number = readPixels,
+  cut?: CutPhoto,
 ): Promise<Result<OpenedPhoto<I>>> {
   const header = readImageHeader(bytes, where);
   if (!header.ok) return header;
@@ -42,8 +63,17 @@ export async function openPhoto<I extends PixelImage>(
   const foreign = image === null ? foreignFormat(bytes) : null;
   if (foreign !== null) return fail(notReadHere(where, foreign));
   if (image === null) return fail(problem('photo-damaged', where));
-  return succeed({ image, bytes, scale: Math.max(width, height) / Math.max(image.width, image.height) });
+  const scale = Math.max(width, height) / Math.max(image.width, image.height);
+  const cutParts = cut && ((parts: readonly PartOfFile[]) => cut(bytes, header.value, parts.map(wholePixels)));
+  return succeed({ image, bytes, scale, ...(cutParts ? { cut: cutParts } : {}) });
 }
+
+const wholePixels = ({ x0, y0, x1, y1 }: PartOfFile): PartOfFile => ({
+  x0: Math.max(0, Math.floor(x0)),
+  y0: Math.max(0, Math.floor(y0)),
+  x1: Math.ceil(x1),
+  y1: Math.ceil(y1),
+});
 
 /** The share of both sides that leaves at most so many pixels. */
 export const shareWithin = (width: number, height: number, mostPixels: number): number =>

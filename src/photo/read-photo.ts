@@ -2,7 +2,7 @@ import type { Problem, Result } from '../problem';
 import type { Observation } from './observation-types';
 import { observe } from './observe';
 import { observeFile } from './observe-file';
-import { leastSide, tooSmall } from './open';
+import { type FileOfPhoto, leastSide, tooSmall } from './open';
 import { type PhotoRead, printedIn } from './read-types';
 import { type ReadingCopy, readingCopy } from './reading-copy';
 import type { PixelImage } from './types';
@@ -12,6 +12,8 @@ export interface PhotoToRead {
   photoId: string;
   pixels: PixelImage;
   copy: ReadingCopy;
+  /** The way to more of its pixels than were decoded. */
+  file?: FileOfPhoto;
 }
 
 /**
@@ -28,7 +30,7 @@ export async function readPhoto(
   pixels: PixelImage,
   photoId: string,
   readers: readonly PhotoReader[],
-  file: Uint8Array = new Uint8Array(),
+  file?: FileOfPhoto,
 ): Promise<PhotoRead> {
   const { width, height } = pixels;
   const unread = (problem: Problem): PhotoRead => ({ state: 'unread', photoId, problem });
@@ -37,13 +39,20 @@ export async function readPhoto(
   try {
     const observations: Observation[] = [];
     for (const reader of readers) {
-      const seen = await reader({ photoId, pixels, copy });
+      const seen = await reader({ photoId, pixels, copy, ...(file ? { file } : {}) });
       if (!seen.ok) return unread(seen.problem);
       observations.push(...seen.value);
     }
     const read: PhotoRead = { state: 'read', photoId, width, height, observations };
     const context = { photoId, grey: copy.grey, printed: printedIn(read) };
-    return { ...read, observations: [...observations, ...observe(pixels, context), ...observeFile(file, photoId)] };
+    return {
+      ...read,
+      observations: [
+        ...observations,
+        ...observe(pixels, context),
+        ...observeFile(file?.bytes ?? new Uint8Array(), photoId),
+      ],
+    };
   } finally {
     copy.letGo();
   }

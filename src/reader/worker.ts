@@ -1,12 +1,12 @@
 import './page/plain-validation';
 import { fromBase64 } from '../message/bytes';
 import type { PhotoView } from '../message/protocol';
-import { type OpenedPhoto, openPhoto, readPhoto, release } from '../photo';
+import { type OpenedPhoto, openPhoto, readPhoto, readPixels, release } from '../photo';
 import type { Adjustment } from '../photo/adjustment-types';
 import { fail, type Problem, problem, type Result, reported, succeed } from '../problem';
 import { closerSide, glanceAt, glanceSide, type StampEngines, stampLinesOf, stampReader } from '../stamp';
 import { adjustImage } from './adjust';
-import { decodePhoto } from './decode-photo';
+import { cutPhoto, decodePhoto } from './decode-photo';
 import { openEngines } from './engines';
 import { drawLine, drawThumbnail, releaseCanvas, releaseImage, toCanvas } from './pictures';
 import type { GlanceAnswer, LifeBegun, ReaderAnswer, ReaderRequest } from './worker-messages';
@@ -61,7 +61,7 @@ async function glancePhoto({ photoId, base64, closer }: GlanceRequest): Promise<
 }
 
 async function readBytes({ photoId, base64, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
-  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto);
+  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto, readPixels, cutPhoto);
   if (!opened.ok) return opened;
   if (engines === null) return fail(unreadable(photoId, 'not started'));
   try {
@@ -72,14 +72,14 @@ async function readBytes({ photoId, base64, adjustment }: ReadRequest): Promise<
 }
 
 async function readDecoded(
-  { image: whole, bytes }: OpenedPhoto<ImageData>,
+  { image: whole, ...file }: OpenedPhoto<ImageData>,
   photoId: string,
   adjustment: Adjustment,
   recognisers: StampEngines,
 ): Promise<PhotoView> {
   const isWhole = adjustment.turn === 0 && !adjustment.invert && adjustment.crop === null;
   const part = isWhole ? undefined : adjustImage(whole, adjustment);
-  const read = await readPhoto(whole, photoId, [stampReader(recognisers, part)], bytes);
+  const read = await readPhoto(whole, photoId, [stampReader(recognisers, part)], file);
   if (part) release(part.image.data);
   // Only now: a canvas beside the pixels and what the nets make of them would be the most that reading needs.
   const canvas = toCanvas(whole);

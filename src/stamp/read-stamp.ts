@@ -1,4 +1,5 @@
 import {
+  type FileOfPhoto,
   type GreyImage,
   leastSide,
   type Observation,
@@ -12,7 +13,8 @@ import {
   tooSmall,
 } from '../photo';
 import { fail, type Problem, problem, reported, succeed } from '../problem';
-import type { PrintReader, StampEngines } from './engines';
+import type { Box, PrintReader, StampEngines } from './engines';
+import type { FullSize } from './look-full-size';
 import { startedPrint } from './print/when-needed';
 import { readPage, withoutRepeats } from './read-printed';
 import { readWithNets } from './read-with-nets';
@@ -27,13 +29,14 @@ export type StampReading =
 
 /**
  * Reads one photo: stamped lines with their lattices, best first, and ordinary print. Quads are in pixels of the
- * photo given. Without any engine, or with one that fails, the photo is unread, never empty.
+ * photo given; `file` is the way to more of its pixels than were opened. Without any engine, or with one that fails, the photo is unread, never empty.
  */
 export async function readStamp(
   photo: PixelImage,
   photoId: string,
   engines: StampEngines,
   given?: ReadingCopy,
+  file?: FileOfPhoto,
 ): Promise<StampReading> {
   const { width, height } = photo;
   const where = `photo ${photoId}`;
@@ -44,7 +47,8 @@ export async function readStamp(
   if (engines.net === undefined && print === null) return unread(problem('no-stamp-engine', where));
   const copy = given ?? readingCopy(photo);
   try {
-    const { lines, printed } = await readLines(copy.small, copy.grey, photoId, { ...engines, print });
+    const full = file === undefined ? null : fullSizeOf(file, copy);
+    const { lines, printed } = await readLines(copy.small, copy.grey, photoId, { ...engines, print }, full);
     return {
       state: 'read',
       photoId,
@@ -64,11 +68,21 @@ export interface PartToRead {
   toWhole: (point: Point) => Point;
 }
 
+/** Parts of the file in pixels of the copy that is read; nothing where the file has no more of them. */
+function fullSizeOf({ scale, cut }: FileOfPhoto, { across, down }: ReadingCopy): FullSize | null {
+  if (cut === undefined) return null;
+  const [x, y] = [across * scale, down * scale];
+  const inFile = ({ x0, y0, x1, y1 }: Box): Box => ({ x0: x0 * x, y0: y0 * y, x1: x1 * x, y1: y1 * y });
+  return { factor: Math.min(x, y), cut: (parts) => cut(parts.map(inFile)) };
+}
+
 /** The stamp's reader among those of a photo. */
 export const stampReader =
   (engines: StampEngines, part?: PartToRead): PhotoReader =>
-  async ({ photoId, pixels, copy }) => {
-    const read = part ? await readStamp(part.image, photoId, engines) : await readStamp(pixels, photoId, engines, copy);
+  async ({ photoId, pixels, copy, file }) => {
+    const read = part
+      ? await readStamp(part.image, photoId, engines)
+      : await readStamp(pixels, photoId, engines, copy, file);
     if (read.state === 'unread') return fail(read.problem);
     const lines = part
       ? read.lines.map((line) => ({ ...line, quad: line.quad.map(part.toWhole) as Quad }))
@@ -97,10 +111,11 @@ async function readLines(
   grey: GreyImage,
   photoId: string,
   { print, net }: StampEngines,
+  full: FullSize | null,
 ): Promise<{ lines: StampLine[]; printed: string[] }> {
   const found =
     net !== undefined
-      ? await readWithNets(grey, photoId, net, print)
+      ? await readWithNets(grey, photoId, net, print, full)
       : await readWithPrint(grey, photoId, print as PrintReader);
   const words = found.printed.filter((text) => text !== '');
   const reader = words.length < linesOfLabel ? null : await startedPrint(print);

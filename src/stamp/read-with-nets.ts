@@ -1,4 +1,4 @@
-import { type GreyImage, type Quad, quadSize } from '../photo';
+import { type GreyImage, type Quad, quadSize, release } from '../photo';
 import { askPrint } from './agreed';
 import { lineAround, type PlacedCharacter, placedCharacters } from './align';
 import { mayGoOn } from './at-edge';
@@ -7,7 +7,9 @@ import { cropLine, growQuad } from './crop';
 import type { FoundLine, PrintReader, StampNets } from './engines';
 import { sharedGround } from './find/find-lines';
 import { findSideways, looksAslant } from './find-turned';
+import { fromLikelierSide } from './likelier-side';
 import { lookCloser } from './look-closer';
+import { type FullSize, looksAtFullSize, type PartAtFullSize } from './look-full-size';
 import { looksLikeCode } from './looks-like-code';
 import { measureLine } from './measure';
 import { plusSigns, withSignsOpen } from './plus-signs';
@@ -16,12 +18,13 @@ import { reachOut } from './reach-out';
 import { readPrintedLine } from './read-printed';
 import { lineOfBoth } from './same-row';
 import { settleSides } from './settle-sides';
-import { fromOtherSide, isReadFromBothSides } from './sides';
 import { type Spelt, speltBy } from './spelt';
-import type { Lattice, StampLine } from './types';
+import type { Measurement, StampLine } from './types';
 import { hasWideGap } from './wide-gap';
 
 type FreeText = Spelt['free'];
+/** Pixels in which lines are read, and how their points lie in the photo. */
+type Ground = Pick<PartAtFullSize, 'grey' | 'back' | 'factor'>;
 
 /** Lines read at full size in one photo; a stamp has one to three. */
 const mostLines = 6;
@@ -31,21 +34,15 @@ const sure = 0.9;
 const likely = 0.6;
 /** Size of the second look as a share of the first's: what was too large, or framed badly, is framed anew. */
 const againShare = 0.7;
+/** Pieces are one line where together they spell a code that is this likely. */
+const leastJoined = 0.5;
 /** Two boxes that share more ground than this are the same line. */
 const sameGround = 0.3;
 /**
- * How likely a text must be from the other side to be taken instead, and how many times likelier: the finder was shown
- * upright lines only and frames one that stands on its head as well as any.
- */
-const leastTurned = 0.5;
-const timesLikelier = 2;
-/** A text that is a code upside down too is left open from this probability on. */
-const leastOtherWay = 0.5;
-
-/**
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
  * code is surely read, the finder looks again in a smaller size, then at the photo turned by a quarter and by an eighth
- * either way, and where none is found at all, at quarters of a large photo. A line that is not surely read is read from
+ * either way, and where none is found at all, at quarters of a large photo; places where small lines seem to stand are looked
+ * at in the file's own pixels, where it has more. A line that is not surely read is read from
  * its other side too. Lines that are likelier words than a code also go to the print engine; where that trusts nothing
  * (blind wording), words that the recogniser is sure of stand for themselves. A code that neither look reads surely, and the
  * print engine reads the same, is read.
@@ -55,41 +52,48 @@ export async function readWithNets(
   photoId: string,
   nets: StampNets,
   print: PrintReader | null,
+  full: FullSize | null = null,
 ): Promise<{ lines: StampLine[]; printed: string[] }> {
+  const whole: Ground = { grey, back: (point) => point, factor: 1 };
+  /** All that was found in the photo, also what spelt nothing. */
+  const places: FoundLine[] = [];
   const lines: StampLine[] = [];
   const printed: string[] = [];
   let counted = 0;
   const isCode = ({ stampScore, free }: Pick<StampLine, 'stampScore' | 'free'>): boolean =>
     looksLikeCode(free.text) && stampScore >= nets.acceptance.stampScore;
   const isSure = (line: StampLine): boolean => isCode(line) && line.free.probability >= sure;
-  const read = async ({ quad, stampScore: seenAs }: FoundLine): Promise<StampLine | null> => {
+  const read = async (
+    { quad, stampScore: seenAs }: FoundLine,
+    { grey, back, factor }: Ground = whole,
+  ): Promise<StampLine | null> => {
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) return null;
     const spell = async (side: Quad) => speltBy(await nets.readLine(grey, side));
     const { quad: standing, spelt, otherWay } = await fromLikelierSide(quad, spell);
     if (spelt.free.text === '' || isLoneShape(spelt.texts)) return null;
     const further = otherWay === null ? await reachOut(standing, spelt, spell) : null;
-    const whole = further?.spelt ?? spelt;
-    const placed = placedCharacters(whole.lattice);
-    const isOpen = further?.spelt === null || hasWideGap(whole, placed);
+    const told = further?.spelt ?? spelt;
+    const placed = placedCharacters(told.lattice);
+    const isOpen = further?.spelt === null || hasWideGap(told, placed);
     const middles = placed.map(({ middle }) => middle);
     const line = lineAround(standing, middles, nets.margin + (further?.spelt ? further.beyond : 0));
-    const { lattice, texts, free } = withSignsLeftOpen(grey, whole, placed, line);
+    const { lattice, texts, free } = withSignsLeftOpen(grey, told, placed, line);
     const crop = cropLine(grey, line.quad, 48);
     return {
       id: `${photoId}-line-${++counted}`,
       photoId,
-      quad: line.quad,
+      quad: line.quad.map(back) as Quad,
       stampScore: withWhatItSays(seenAs, texts),
       engine: 'net',
       lattice,
       free,
-      measurements: crop === null ? [] : measureLine(crop, line.quad, line.middles),
+      measurements: crop === null ? [] : inPixelsRead(measureLine(crop, line.quad, line.middles), factor),
       ...(isOpen || mayGoOn(line.quad, line.middles, grey) ? { mayGoOn: true as const } : {}),
       ...(otherWay === null ? {} : { otherWay }),
     };
   };
-  const add = async (line: StampLine, seen: Quad): Promise<void> => {
+  const add = async (line: StampLine, seen: Quad, { grey }: Ground = whole): Promise<void> => {
     if (!isCode(line)) {
       const reader = await startedPrint(print);
       const words = reader === null ? '' : await readPrintedLine(grey, seen, reader);
@@ -97,12 +101,17 @@ export async function readWithNets(
     }
     lines.push(line);
   };
-  const look = async (found: readonly FoundLine[], counts = (_: StampLine) => true): Promise<void> => {
+  const look = async (
+    found: readonly FoundLine[],
+    counts = (_: StampLine) => true,
+    on: Ground = whole,
+  ): Promise<void> => {
+    if (on === whole) places.push(...found);
     for (const seen of found.slice(0, mostLines)) {
-      const line = await read(seen);
+      const line = await read(seen, on);
       if (line === null || !counts(line)) continue;
       const same = lines.filter(({ quad }) => sharedGround(quad, line.quad) > sameGround);
-      if (same.length === 0) await add(line, seen.quad);
+      if (same.length === 0) await add(line, seen.quad, on);
       else if (isCode(line) && same.every((other) => !isCode(other) || isSurer(line, other))) {
         const others = lines
           .map((other) => (other === same[0] ? line : other))
@@ -111,7 +120,8 @@ export async function readWithNets(
       }
     }
   };
-  for (const seen of (await nets.findLines(grey)).slice(0, mostLines)) {
+  places.push(...(await nets.findLines(grey)));
+  for (const seen of places.slice(0, mostLines)) {
     const line = await read(seen);
     if (line !== null) await add(line, seen.quad);
   }
@@ -121,6 +131,12 @@ export async function readWithNets(
     if (!lines.some(isSure)) await look(await lookAslant(), (line) => isCode(line) && isNoGrain(line.free));
   }
   if (!lines.some(isCode)) await look(await lookCloser(grey, nets, lines));
+  for (const lookThere of looksAtFullSize(places, grey, nets, full)) {
+    const part = lines.some(isSure) ? null : await lookThere();
+    if (part === null) continue;
+    await look(part.found, isCode, part);
+    release(part.grey.data);
+  }
   await joinPieces(lines, read, isCode);
   if (!lines.some(isSure)) await askPrint(lines.filter(isCode), lines, grey, print);
   return { lines: settleSides(lines), printed };
@@ -142,7 +158,7 @@ async function joinPieces(
       const quad = lineOfBoth(one.quad, other.quad);
       if (quad === null) continue;
       const whole = await read({ quad, stampScore: Math.max(one.stampScore, other.stampScore) });
-      if (whole !== null && isCode(whole) && whole.free.probability >= leastTurned) {
+      if (whole !== null && isCode(whole) && whole.free.probability >= leastJoined) {
         lines[at] = { ...whole, id: one.id };
         lines.splice(next--, 1);
       } else {
@@ -151,30 +167,6 @@ async function joinPieces(
       }
     }
   }
-}
-
-/**
- * What a line spells as it was found, or from its other side where that is a code and clearly likelier. `otherWay` is
- * set where both sides spell likely codes, as those of 0, 1, 6, 8 and 9 do.
- */
-async function fromLikelierSide(
-  quad: Quad,
-  spell: (quad: Quad) => Promise<Spelt>,
-): Promise<{ quad: Quad; spelt: Spelt; otherWay: Lattice | null }> {
-  const spelt = await spell(quad);
-  const { text, probability } = spelt.free;
-  const isSure = probability >= sure;
-  if (isSure && !(looksLikeCode(text) && isReadFromBothSides(text))) return { quad, spelt, otherWay: null };
-  const over = await spell(fromOtherSide(quad));
-  const isCode = looksLikeCode(over.free.text);
-  if (isSure) {
-    const isLikely = isCode && over.free.probability >= leastOtherWay && over.free.text !== text;
-    return { quad, spelt, otherWay: isLikely ? over.lattice : null };
-  }
-  const isLikelier = over.free.probability >= Math.max(leastTurned, timesLikelier * probability);
-  return isCode && isLikelier
-    ? { quad: fromOtherSide(quad), spelt: over, otherWay: null }
-    : { quad, spelt, otherWay: null };
 }
 
 /** Ground above, below and beside a line in which its characters are seen whole, in heights. */
@@ -198,6 +190,12 @@ function withSignsLeftOpen(
   const open = signs.map((at) => placed[at]!);
   return speltBy(withSignsOpen(whole.lattice, open));
 }
+
+/** Lengths measured in a part at full size, in pixels of the photo as it is read. */
+const inPixelsRead = (measured: Measurement[], factor: number): Measurement[] =>
+  measured.map((one) =>
+    one.unit === 'px' ? { ...one, value: one.value / factor, uncertainty: one.uncertainty / factor } : one,
+  );
 
 /** Few stamps lie askew, and much leather does: a few characters seen there have to be sure, more of them likely. */
 const manyCharacters = 5;
