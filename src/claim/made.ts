@@ -86,7 +86,9 @@ function subjectOf(
   const clause = clauseAround(text, start, end);
   const before = text.slice(Math.max(leadStart(text, clause.start, start), start - 100), start);
   const after = text.slice(end, Math.min(clause.end, end + 80));
-  if (isLeftOpen(text, start, end) || goesOnOfAnother(text, clause.start, start)) return null;
+  // A bare year behind all that a title names is of the offer.
+  const isOfOffer = from.field === 'title' && text.slice(clause.start, start).trim() === '';
+  if (isLeftOpen(text, start, end) || (!isOfOffer && goesOnOfAnother(text, clause.start, start))) return null;
   if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before))) return null;
   // "Owned since 1994": the word that leads the date belongs to the one ahead of it.
   const led = since ? before + text.slice(start, end) : before;
