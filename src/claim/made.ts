@@ -51,8 +51,8 @@ const made = phrasePattern(wordsOf('made', 'of-year'));
 const madeVerb = phrasePattern(wordsOf('made-verb'));
 const madeAhead = new RegExp(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`, 'u');
 const age = phrasePattern(wordsOf('age-behind'));
-/** "My daughter is 12 years old" is no age of a bag. */
-const people = phrasePattern(wordsOf('people'));
+/** "My daughter is 12 years old", "my sister is 40" is no age of a bag. */
+const people = phrasePattern(wordsOf('people', 'others-kin'));
 const namesPiece = new RegExp(bagNouns.source, 'u');
 
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */

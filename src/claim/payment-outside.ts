@@ -34,9 +34,9 @@ const marketplaceWay = new RegExp(
   `(?:${sourceOf('through')})\\s(?:(?:${sourceOf('article')})\\s)?(?:${sourceOf('market-site')})|(?:${anyOf(topics['market-site'].ja)})(?:${anyOf(topics.through.ja)})`,
   'u',
 );
-/** "I never ask for bank transfers", "please do not pay by …". */
+/** "I never ask for bank transfers", "please do not pay any of it to me by …"; "do not pay here but by …" asks for it. */
 const neverAsked = new RegExp(
-  `(?:${sourceOf('negation')})\\s(?:[\\p{L}']+\\s){0,3}(?:${sourceOf('dealing')})\\s(?:[\\p{L}']+\\s){0,4}$`,
+  `(?:${sourceOf('negation')})\\s(?:[\\p{L}']+\\s){0,3}(?:${sourceOf('dealing')})\\s(?:(?!(?:${sourceOf('but')}))[\\p{L}']+\\s){0,7}$`,
   'u',
 );
 
