@@ -1,9 +1,10 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { builtInMakers, type Draft, draftOf, inspectDraft, type MakerFile, newDraft } from '../../maker';
 import { takeBrought } from '../../store/brought';
 import { type FileOrigin, removeOrigin, writeOrigin } from '../../store/file-origins';
 import type { OwnMakerFile } from '../../store/maker-files';
 import { strings } from '../../words';
+import { FileChooser } from '../parts/FileChooser';
 import { ProblemNote, saidProblem } from '../parts/ProblemNote';
 import { useFocusKept } from '../use-focus-kept';
 import { countsOf } from './counts';
@@ -35,7 +36,6 @@ export function MakersSection({ openFile, known, take: taking, bring }: Props) {
   const { files, write, remove } = useOwnMakers();
   const origins = useOrigins();
   const [removed, setRemoved] = useState<{ file: OwnMakerFile; origin: FileOrigin | undefined } | null>(null);
-  const chooser = useRef<HTMLInputElement>(null);
   // The way back from a deletion first, then the file that was put back, or what can be done without one.
   const room = useFocusKept<HTMLElement>('.toast button', '.watch-row button');
   const show = (id: string | null) => {
@@ -129,24 +129,9 @@ export function MakersSection({ openFile, known, take: taking, bring }: Props) {
             <button type="button" class="main" onClick={() => begin(newDraft())}>
               {words.create}
             </button>
-            <button type="button" onClick={() => chooser.current?.click()}>
-              {words.choose}
-            </button>
+            <FileChooser label={words.choose} accept=".json,application/json" multiple onFiles={brought.takeFiles} />
             <a href="#makers&take">{strings.take.way}</a>
             <span class="muted">{words.drop}</span>
-            <input
-              ref={chooser}
-              type="file"
-              multiple
-              accept=".json,application/json"
-              class="visually-hidden"
-              tabIndex={-1}
-              aria-label={words.choose}
-              onChange={({ currentTarget }) => {
-                brought.takeFiles([...(currentTarget.files ?? [])]);
-                currentTarget.value = '';
-              }}
-            />
           </div>
           <BringFile onText={brought.takeText} onFetched={brought.takeFetched} />
           <h2>{words.own}</h2>

@@ -1,8 +1,9 @@
-import { useCallback, useRef, useState } from 'preact/hooks';
+import { useCallback, useState } from 'preact/hooks';
 import type { SentPhoto } from '../../case';
 import type { Problem } from '../../problem';
 import { strings } from '../../words';
 import type { GivenPhoto } from '../panel/sent-photos';
+import { FileChooser, photoFiles } from '../parts/FileChooser';
 import { ProblemNote } from '../parts/ProblemNote';
 import { useGivenPhotos } from '../start/given-files';
 import { givenPhoto, today } from './given-photo';
@@ -19,7 +20,6 @@ interface Props {
 
 /** Photos of the piece that the page does not show: dropped or pasted anywhere, or chosen here, with how and when they came. */
 export function AddSent({ onGiven, onCame }: Props) {
-  const chooser = useRef<HTMLInputElement>(null);
   const [from, setFrom] = useState<SentPhoto['from']>('seller-chat');
   const [on, setOn] = useState(today);
   const [problems, setProblems] = useState<readonly Problem[]>([]);
@@ -57,23 +57,8 @@ export function AddSent({ onGiven, onCame }: Props) {
           <span>{words.on}</span>
           <input type="date" value={on} max={today()} onInput={({ currentTarget }) => setOn(currentTarget.value)} />
         </label>
-        <button type="button" onClick={() => chooser.current?.click()}>
-          {words.choose}
-        </button>
+        <FileChooser label={words.choose} accept={photoFiles} multiple onFiles={take} />
       </div>
-      <input
-        ref={chooser}
-        type="file"
-        multiple
-        accept="image/*,application/pdf"
-        class="visually-hidden"
-        tabIndex={-1}
-        aria-label={words.choose}
-        onChange={({ currentTarget }) => {
-          take([...(currentTarget.files ?? [])]);
-          currentTarget.value = '';
-        }}
-      />
       <p class="muted hint">{words.note}</p>
       <p role="status">{reading > 0 ? words.reading(reading) : ''}</p>
       {problems.map((problem) => (

@@ -1,6 +1,6 @@
-import { useRef } from 'preact/hooks';
 import { strings } from '../../words';
 import type { PanelState } from '../panel/state';
+import { FileChooser, photoFiles } from '../parts/FileChooser';
 import { LooseRoom } from './LooseRoom';
 import type { LooseSession } from './loose-session';
 
@@ -25,29 +25,13 @@ export function ReadPhoto({ state, loose, maker, onMaker, onPhotos }: Props) {
 
 /** The way to a photo, with the forms that are read. */
 export function ChoosePhoto({ onPhotos }: Pick<Props, 'onPhotos'>) {
-  const chooser = useRef<HTMLInputElement>(null);
   return (
     <>
       <p>{strings.start.photoHow}</p>
       <p class="row">
-        <button type="button" onClick={() => chooser.current?.click()}>
-          {strings.start.choosePhoto}
-        </button>
+        <FileChooser label={strings.start.choosePhoto} accept={photoFiles} multiple onFiles={onPhotos} />
         <span class="muted hint">{strings.start.photoForms}</span>
       </p>
-      <input
-        ref={chooser}
-        type="file"
-        multiple
-        accept="image/*,application/pdf"
-        class="visually-hidden"
-        tabIndex={-1}
-        aria-label={strings.start.choosePhoto}
-        onChange={({ currentTarget }) => {
-          onPhotos([...(currentTarget.files ?? [])]);
-          currentTarget.value = '';
-        }}
-      />
     </>
   );
 }

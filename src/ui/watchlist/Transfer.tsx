@@ -1,13 +1,13 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Imported } from '../../watch';
 import { strings } from '../../words';
+import { FileChooser } from '../parts/FileChooser';
 import { saidProblem } from '../parts/ProblemNote';
 import { saveAsFile } from '../save-as-file';
 import type { WatchState } from './use-watch-list';
 
 /** Export and import of the whole list, with what came of it. */
 export function Transfer({ act }: { act: WatchState['act'] }) {
-  const chooser = useRef<HTMLInputElement>(null);
   const [imported, setImported] = useState<Imported | null>(null);
   const write = async () => {
     const text = await act((list) => list.exportText());
@@ -25,21 +25,7 @@ export function Transfer({ act }: { act: WatchState['act'] }) {
       <button type="button" onClick={write}>
         {strings.watch.exportAll}
       </button>
-      <button type="button" onClick={() => chooser.current?.click()}>
-        {strings.watch.importFile}
-      </button>
-      <input
-        ref={chooser}
-        type="file"
-        accept=".json,application/json"
-        class="visually-hidden"
-        tabIndex={-1}
-        aria-label={strings.watch.importFile}
-        onChange={(event) => {
-          read(event.currentTarget.files?.[0]);
-          event.currentTarget.value = '';
-        }}
-      />
+      <FileChooser label={strings.watch.importFile} accept=".json,application/json" onFiles={([file]) => read(file)} />
       <div role="status" class="import-outcome">
         {imported && <ImportedNote imported={imported} />}
       </div>

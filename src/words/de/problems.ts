@@ -1,6 +1,7 @@
 import type { Disturbance, NotShown, ProblemData } from '../../problem';
 import type { Kit } from '../kit';
 import type { ProblemWords } from '../problem-words';
+import { fieldNames } from './fields';
 import { fileProblems } from './file-problems';
 import { listProblems } from './list-problems';
 
@@ -46,24 +47,7 @@ const formats: Record<ProblemData['photo-foreign-format']['format'], string> = {
   'JPEG XL': 'eine JPEG-XL-Datei',
   'JPEG 2000': 'eine JPEG-2000-Datei',
 };
-const fields: Record<string, string> = {
-  title: 'Titel',
-  description: 'Beschreibung',
-  price: 'Preis',
-  maker: 'Hersteller',
-  model: 'Modell',
-  condition: 'Zustand',
-  measures: 'Maße',
-  colour: 'Farbe',
-  material: 'Material',
-  itemCode: 'Artikelnummer',
-  posted: 'Tag des Einstellens',
-  returns: 'Rückgabe',
-  shipping: 'Versand',
-  payment: 'Zahlung',
-  seller: 'Verkäufer',
-  photo: 'Foto',
-};
+const fields: Record<string, string> = fieldNames;
 const fieldOf = (field: string) => fields[field] ?? field;
 
 /** Failures in German. */

@@ -1,6 +1,7 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Taken } from '../../../store/taken';
 import { strings } from '../../../words';
+import { FileChooser } from '../../parts/FileChooser';
 import { takeFromSource } from './take-from-source';
 
 const words = strings.take;
@@ -8,23 +9,13 @@ const words = strings.take;
 /** Brings a page that is not in a tab: as a saved file, or its source pasted. */
 export function BringPage({ onRead }: { onRead: (taken: Taken) => void }) {
   const [source, setSource] = useState('');
-  const chooser = useRef<HTMLInputElement>(null);
   const read = (html: string, name: string) => onRead(takeFromSource(html, name));
   return (
     <div class="take-bring">
-      <button type="button" onClick={() => chooser.current?.click()}>
-        {words.choose}
-      </button>
-      <input
-        ref={chooser}
-        type="file"
+      <FileChooser
+        label={words.choose}
         accept=".html,.htm,text/html"
-        class="visually-hidden"
-        tabIndex={-1}
-        aria-label={words.choose}
-        onChange={async ({ currentTarget }) => {
-          const file = currentTarget.files?.[0];
-          currentTarget.value = '';
+        onFiles={async ([file]) => {
           if (file) read(await file.text(), file.name);
         }}
       />

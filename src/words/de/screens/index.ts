@@ -1,6 +1,7 @@
 import { kitFor } from '../../kit';
 import type { ScreenWords } from '../../screen-words';
 import { differencesSaid, expectedSaid } from '../codes';
+import { fieldNames } from '../fields';
 import { fileParts } from '../parts';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
@@ -360,24 +361,7 @@ export const screens: ScreenWords = {
     nothing: 'Nichts wurde gewählt.',
     kept: 'Von dir gezeigt, für diese Website gemerkt:',
     undo: (field) => `${field} vergessen`,
-    fields: {
-      title: 'Titel',
-      description: 'Beschreibung',
-      price: 'Preis',
-      maker: 'Hersteller',
-      model: 'Modell',
-      condition: 'Zustand',
-      measures: 'Maße',
-      colour: 'Farbe',
-      material: 'Material',
-      itemCode: 'Artikelnummer',
-      posted: 'Tag der Anzeige',
-      returns: 'Rückgabe',
-      shipping: 'Versand',
-      payment: 'Bezahlung',
-      seller: 'Verkäufer',
-      photo: 'ein Foto',
-    },
+    fields: fieldNames,
   },
   questions: {
     title: 'Was zu fragen ist',
