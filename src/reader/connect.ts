@@ -23,6 +23,12 @@ const ofTheReader = new Set(['reader-stopped', 'reader-failed', 'no-answer', 'un
 
 export const isOfTheReader = ({ code }: Problem): boolean => ofTheReader.has(code);
 
+/** Reads a photo, and once more where the reader failed and not the photo. */
+export async function readOnceMore(read: () => Promise<Result<PhotoView>>): Promise<Result<PhotoView>> {
+  const outcome = await read();
+  return !outcome.ok && isOfTheReader(outcome.problem) ? read() : outcome;
+}
+
 /** How often a document that is gone is opened again for one photo: the new one may be closed as well. */
 const openings = 2;
 

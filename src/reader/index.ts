@@ -1,1 +1,1 @@
-export { connectReader, isOfTheReader, type Reader } from './connect';
+export { connectReader, isOfTheReader, type Reader, readOnceMore } from './connect';

@@ -2,7 +2,7 @@ import { mostSentPhotos, type SentPhoto, withSentPhotos } from '../../case';
 import type { Listing } from '../../listing/types';
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
 import type { Problem, Result } from '../../problem';
-import { isOfTheReader } from '../../reader';
+import { readOnceMore } from '../../reader';
 import type { BroughtPhoto, KeptPicture } from '../../watch';
 import type { PanelState } from './state';
 
@@ -35,8 +35,7 @@ export function sendingAt({ state, recompute, hold, letGo, read, done }: Desk) {
     for (const { id } of state().sent) {
       if (busy.has(id) || state().views[id] || state().files[id] === undefined) continue;
       busy.add(id);
-      const first = await read(id);
-      const outcome = !first.ok && isOfTheReader(first.problem) ? await read(id) : first;
+      const outcome = await readOnceMore(() => read(id));
       busy.delete(id);
       if (isThere(id)) done(id, outcome);
     }

@@ -1,5 +1,5 @@
 import { noAdjustment } from '../../photo/adjustment-types';
-import { isOfTheReader, type Reader } from '../../reader';
+import { type Reader, readOnceMore } from '../../reader';
 import type { BroughtPhoto } from '../../watch';
 import { type GivenPhoto, keptOfView } from '../panel/sent-photos';
 
@@ -11,9 +11,8 @@ export async function readGiven(
   const read: BroughtPhoto[] = [];
   await reader.renew();
   for (const { photo, bytes } of given) {
-    const first = await reader.read(photo.id, bytes.base64, noAdjustment);
-    const again = !first.ok && isOfTheReader(first.problem);
-    read.push(keptOfView(photo, again ? await reader.read(photo.id, bytes.base64, noAdjustment) : first));
+    const outcome = await readOnceMore(() => reader.read(photo.id, bytes.base64, noAdjustment));
+    read.push(keptOfView(photo, outcome));
   }
   return read;
 }
