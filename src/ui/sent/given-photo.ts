@@ -1,15 +1,15 @@
 import type { SentPhoto } from '../../case';
 import { type Result, succeed } from '../../problem';
+import { packing } from '../../store/packing';
 import type { GivenPhoto } from '../panel/sent-photos';
-import { photoOfFile } from '../start/photo-of-file';
+import { bytesOf, contentOf } from '../start/photo-of-file';
 
 /** A file as a photo of the case. Its bytes name it: the same file is one photo, however often it is dropped. */
 export async function givenPhoto(file: File, said: Pick<SentPhoto, 'from' | 'on'>): Promise<Result<GivenPhoto>> {
-  const bytes = await photoOfFile(file).bytes();
-  if (!bytes.ok) return bytes;
-  const digest = await crypto.subtle.digest('SHA-256', await file.arrayBuffer());
-  const name = [...new Uint8Array(digest)].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-  return succeed({ photo: { id: `sent-${name.slice(0, 32)}`, ...said }, bytes: bytes.value });
+  const held = await contentOf(file);
+  if (!held.ok) return held;
+  const name = await packing.digest(new Uint8Array(held.value));
+  return succeed({ photo: { id: `sent-${name.slice(0, 32)}`, ...said }, bytes: bytesOf(held.value, file.type) });
 }
 
 /** Today where the buyer is: a chat's photos came on a day of the buyer's own calendar. */

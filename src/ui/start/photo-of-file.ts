@@ -13,14 +13,20 @@ export interface LoosePhoto {
 export const photoOfFile = (file: File): LoosePhoto => ({
   id: crypto.randomUUID(),
   async bytes() {
-    if (file.size > mostPhotoBytes) return fail(tooLarge(file.name));
-    try {
-      return succeed(bytesOf(await file.arrayBuffer(), file.type));
-    } catch {
-      return fail(gone(file.name));
-    }
+    const held = await contentOf(file);
+    return held.ok ? succeed(bytesOf(held.value, file.type)) : held;
   },
 });
+
+/** What a file holds, unless it is larger than any photo or gone. */
+export async function contentOf(file: File): Promise<Result<ArrayBuffer>> {
+  if (file.size > mostPhotoBytes) return fail(tooLarge(file.name));
+  try {
+    return succeed(await file.arrayBuffer());
+  } catch {
+    return fail(gone(file.name));
+  }
+}
 
 export const bytesOf = (bytes: ArrayBuffer, mediaType: string): PhotoBytes => ({
   base64: toBase64(new Uint8Array(bytes)),
