@@ -4,6 +4,7 @@ import type { PhotoView } from '../../message/protocol';
 import { isTooWeakRead } from '../../photo';
 import { strings } from '../../words';
 import { copyWords } from '../copies';
+import { RemoveSent } from '../sent/RemoveSent';
 import { sentWords } from '../sent/sent-words';
 import type { ByHand } from './by-hand';
 import { tagByKey } from './PartTags';
@@ -54,14 +55,7 @@ export const PhotoStrip = ({ kase, views, stamped, byHand, here, onLook, onRemov
           {came && (
             <>
               <span class="photo-says">{sentWords(came)}</span>
-              <button
-                type="button"
-                class="small"
-                aria-label={strings.sent.removeNumbered(index + 1)}
-                onClick={() => onRemove(id)}
-              >
-                {strings.sent.remove}
-              </button>
+              <RemoveSent number={index + 1} onRemove={() => onRemove(id)} />
             </>
           )}
         </li>

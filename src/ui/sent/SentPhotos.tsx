@@ -1,5 +1,6 @@
 import type { DossierSent } from '../../watch';
 import { strings } from '../../words';
+import { RemoveSent } from './RemoveSent';
 import { sentWords } from './sent-words';
 
 interface Props {
@@ -16,16 +17,7 @@ export const SentPhotos = ({ sent, onRemove }: Props) => (
         <span class="photo-says">
           {strings.photos.alone(number)}: {sentWords(photo)}
         </span>
-        {onRemove && (
-          <button
-            type="button"
-            class="small"
-            aria-label={strings.sent.removeNumbered(number)}
-            onClick={() => onRemove(photo.id)}
-          >
-            {strings.sent.remove}
-          </button>
-        )}
+        {onRemove && <RemoveSent number={number} onRemove={() => onRemove(photo.id)} />}
       </li>
     ))}
   </ul>
