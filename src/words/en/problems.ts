@@ -1,6 +1,7 @@
 import type { Disturbance, NotShown, ProblemData } from '../../problem';
 import type { Kit } from '../kit';
 import type { ProblemWords } from '../problem-words';
+import { fieldNames } from './fields';
 import { fileProblems } from './file-problems';
 import { listProblems } from './list-problems';
 
@@ -49,7 +50,7 @@ const formats: Record<ProblemData['photo-foreign-format']['format'], string> = {
   'JPEG XL': 'a JPEG XL file',
   'JPEG 2000': 'a JPEG 2000 file',
 };
-const fields: Record<string, string> = { measures: 'measurements', itemCode: 'item number', posted: 'day of posting' };
+const fields: Record<string, string> = fieldNames;
 const fieldOf = (field: string) => fields[field] ?? field;
 
 /** Failures in English. */

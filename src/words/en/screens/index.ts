@@ -1,7 +1,7 @@
 import type { FindingKind } from '../../../check/types';
 import { type Difference, type Expected, expectedWords } from '../../../code';
-import type { PickField } from '../../../listing/types';
 import { differencesSaid } from '../codes';
+import { fieldNames } from '../fields';
 import { fileParts } from '../parts';
 import { answerStrings } from './answer';
 import { axisStrings } from './axis';
@@ -346,24 +346,7 @@ export const screens = {
     nothing: 'Nothing was chosen.',
     kept: 'Pointed at by you, remembered for this site:',
     undo: (field: string) => `Forget ${field}`,
-    fields: {
-      title: 'title',
-      description: 'description',
-      price: 'price',
-      maker: 'maker',
-      model: 'model',
-      condition: 'condition',
-      measures: 'measurements',
-      colour: 'colour',
-      material: 'material',
-      itemCode: 'item code',
-      posted: 'date of posting',
-      returns: 'return terms',
-      shipping: 'shipping',
-      payment: 'payment',
-      seller: 'seller',
-      photo: 'a photo',
-    } satisfies Record<PickField, string>,
+    fields: fieldNames,
   },
   questions: {
     title: 'What to ask the seller',
