@@ -1,5 +1,6 @@
 import type { TechniquePage } from '../reading';
 import { tote, withData } from './data';
+import { many } from './many';
 import { prose } from './prices';
 
 const page = (inside: string, head = '', heading = '<h1>Ondrasse Palma Tote</h1>'): string =>
@@ -7,8 +8,6 @@ const page = (inside: string, head = '', heading = '<h1>Ondrasse Palma Tote</h1>
 const price = '<p class="price">€540.00</p>';
 const text = (length: number): string => `${'Own words. '.repeat(8)}`.slice(0, length - 1).padEnd(length, '.');
 const offer = (more: object): string => withData({ ...tote, offers: { price: '540', priceCurrency: 'EUR', ...more } });
-const many = (count: number, one: (at: number) => string): string =>
-  Array.from({ length: count }, (_, at) => one(at)).join('');
 const card = (at: number, inside: string): string => `<li><a href="/item/${at}">${inside} €${at}.00</a></li>`;
 
 /** Each side of a limit, and what decides between two that are alike. */

@@ -1,5 +1,6 @@
 import type { TechniquePage } from '../reading';
 import { tote, withData } from './data';
+import { many } from './many';
 import { prose } from './prices';
 
 const main = (inside: string): string =>
@@ -9,8 +10,6 @@ const page = (inside: string, head = ''): string =>
 const offered = (availability: string | string[], inside: string): string =>
   withData({ ...tote, offers: { price: '540', priceCurrency: 'EUR', availability } }, main(inside));
 const button = '<button>Add to cart</button>';
-const many = (count: number, one: (at: number) => string): string =>
-  Array.from({ length: count }, (_, at) => one(at)).join('');
 const nulls = (count: number): string => `[${Array(count).fill('null').join(',')}]`;
 
 /** What is offered, pointed at and named by the data, at more of its edges. */

@@ -1,11 +1,10 @@
 import type { TechniquePage } from '../reading';
 import { tote, withData } from './data';
+import { many } from './many';
 import { prose } from './prices';
 
 const page = (inside: string, head = ''): string =>
   `<html lang="en"><head>${head}</head><body><main><h1>Ondrasse Palma Tote</h1><p>${prose}</p><p class="price">€540.00</p>${inside}</main></body></html>`;
-const many = (count: number, one: (at: number) => string): string =>
-  Array.from({ length: count }, (_, at) => one(at)).join('');
 const inDivs = (levels: number, inside: string): string =>
   `${'<div>'.repeat(levels)}${inside}${'</div>'.repeat(levels)}`;
 const cardsOf = (levels: number): string =>

@@ -1,10 +1,9 @@
 import type { TechniquePage } from '../reading';
 import { tote, withData } from './data';
+import { many } from './many';
 
 const page = (inside: string, head = ''): string =>
   `<html lang="en"><head>${head}</head><body><main><h1>Ondrasse Palma Tote</h1><p class="price">€540.00</p>${inside}</main></body></html>`;
-const many = (count: number, one: (at: number) => string): string =>
-  Array.from({ length: count }, (_, at) => one(at)).join('');
 /** A srcset of exactly so many characters, blanks between its two candidates. */
 const srcset = (length: number, name: string): string =>
   `/p/${name}.jpg 400w,`

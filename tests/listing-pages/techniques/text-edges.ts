@@ -1,12 +1,11 @@
 import type { TechniquePage } from '../reading';
 import { tote, withData } from './data';
+import { many } from './many';
 import { prose } from './prices';
 
 const price = '<p class="price">€540.00</p>';
 const page = (inside: string, head = '', lang = 'en'): string =>
   `<html lang="${lang}"><head>${head}</head><body><main><h1>Ondrasse Palma Tote</h1>${price}${inside}</main></body></html>`;
-const many = (count: number, one: (at: number) => string): string =>
-  Array.from({ length: count }, (_, at) => one(at)).join('');
 const shared = '<meta property="og:title" content="Ondrasse Palma Tote">';
 const lines = (...all: string[]): string => page(all.map((line) => `<p>${line}</p>`).join(''));
 const words = (length: number, last = '.'): string => 'Own words '.repeat(length).slice(0, length - 1) + last;
