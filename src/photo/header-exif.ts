@@ -1,4 +1,5 @@
 import { ascii } from './ascii';
+import { jpegSegments } from './jpeg-segments';
 
 /** What a camera wrote into a photo's file. */
 export interface Exif {
@@ -28,24 +29,17 @@ export function readExif(bytes: Uint8Array): Exif | null {
   const second = inner === undefined ? new Map<number, number>() : fields.directory(fields.number(inner));
   const taken = second.get(tags.taken);
   const takenAt = taken === undefined ? null : momentOf(fields.text(taken));
-  const camera = cameraOf(
-    ...([tags.maker, tags.model].map((tag) => nameIn(fields, first.get(tag))) as [string, string]),
-  );
+  const camera = cameraOf(nameIn(fields, first.get(tags.maker)), nameIn(fields, first.get(tags.model)));
   return takenAt === null && camera === null ? null : { takenAt, camera };
 }
 
-/** Where the camera's fields begin, behind JPEG segments that each say their length; null where there are none. */
+/** Where the camera's fields begin; null where there are none. */
 function exifStart(view: DataView, bytes: Uint8Array): number | null {
   if (view.byteLength < 4 || view.getUint16(0) !== 0xffd8) return null;
-  let at = 2;
-  while (at + 10 < view.byteLength && view.getUint8(at) === 0xff) {
-    const marker = view.getUint8(at + 1);
-    // The pixels begin.
-    if (marker === 0xda) return null;
-    const length = view.getUint16(at + 2);
-    if (length < 2) return null;
+  for (const { marker, at, length } of jpegSegments(view)) {
+    // The pixels begin, or the segment says an impossible length.
+    if (marker === 0xda || (length !== null && length < 2)) return null;
     if (marker === 0xe1 && ascii(bytes, at + 4, 4) === 'Exif') return at + 10;
-    at += 2 + length;
   }
   return null;
 }

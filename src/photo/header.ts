@@ -3,6 +3,7 @@ import { ascii } from './ascii';
 import { type ForeignFormat, foreignFormat } from './foreign-format';
 import { avifSize } from './header-avif';
 import { jxlSize } from './header-jxl';
+import { jpegSegments } from './jpeg-segments';
 
 /** What an image file says of itself before a single pixel is decoded. Sizes are as stored, before EXIF turning. */
 export interface ImageHeader {
@@ -76,25 +77,13 @@ function sizeOf(bytes: Uint8Array, view: DataView): ImageHeader | 'svg' | 'cut' 
   return /<svg[\s>]|<!doctype svg/.test(opening) ? 'svg' : null;
 }
 
-/**
- * A JPEG's size stands in its frame header (SOF0 to SOF15 without DHT, JPG and DAC), behind segments that each say
- * their length. Source: ITU-T T.81, table B.1.
- */
+/** A JPEG's size stands in its frame header (SOF0 to SOF15 without DHT, JPG and DAC). Source: ITU-T T.81, table B.1. */
 function jpegSize(view: DataView): ImageHeader | 'cut' {
-  let at = 2;
-  while (at + 9 < view.byteLength) {
-    if (view.getUint8(at) !== 0xff) return 'cut';
-    const marker = view.getUint8(at + 1);
-    if (marker === 0xff) {
-      at++;
-      continue;
-    }
+  for (const { marker, at } of jpegSegments(view)) {
     const isFrame = marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
     if (isFrame) {
       return { type: 'jpeg', mime: 'image/jpeg', width: view.getUint16(at + 7), height: view.getUint16(at + 5) };
     }
-    const standsAlone = marker === 0x01 || (marker >= 0xd0 && marker <= 0xd8);
-    at += standsAlone ? 2 : 2 + view.getUint16(at + 2);
   }
   return 'cut';
 }

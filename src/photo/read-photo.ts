@@ -45,14 +45,8 @@ export async function readPhoto(
     }
     const read: PhotoRead = { state: 'read', photoId, width, height, observations };
     const context = { photoId, grey: copy.grey, printed: printedIn(read) };
-    return {
-      ...read,
-      observations: [
-        ...observations,
-        ...observe(pixels, context),
-        ...observeFile(file?.bytes ?? new Uint8Array(), photoId),
-      ],
-    };
+    const told = file ? observeFile(file.bytes, photoId) : [];
+    return { ...read, observations: [...observations, ...observe(pixels, context), ...told] };
   } finally {
     copy.letGo();
   }
