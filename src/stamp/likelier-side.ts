@@ -2,10 +2,9 @@ import type { Quad } from '../photo';
 import { looksLikeCode } from './looks-like-code';
 import { fromOtherSide, isReadFromBothSides } from './sides';
 import type { Spelt } from './spelt';
+import { sure } from './sure';
 import type { Lattice } from './types';
 
-/** A text read with this probability is read. */
-const sure = 0.9;
 /**
  * How likely a text must be from the other side to be taken instead, and how many times likelier: the finder was shown
  * upright lines only and frames one that stands on its head as well as any.

@@ -19,6 +19,7 @@ import { readPrintedLine } from './read-printed';
 import { lineOfBoth } from './same-row';
 import { settleSides } from './settle-sides';
 import { type Spelt, speltBy } from './spelt';
+import { sure } from './sure';
 import type { Measurement, StampLine } from './types';
 import { hasWideGap } from './wide-gap';
 
@@ -28,8 +29,6 @@ type Ground = Pick<PartAtFullSize, 'grey' | 'back' | 'factor'>;
 
 /** Lines read at full size in one photo; a stamp has one to three. */
 const mostLines = 6;
-/** A code read with this probability needs no second look. */
-const sure = 0.9;
 /** A text with this probability is told, and is likelier than not what stands there. */
 const likely = 0.6;
 /** Size of the second look as a share of the first's: what was too large, or framed badly, is framed anew. */

@@ -3,10 +3,9 @@ import { bare } from './bare';
 import { freeTexts } from './free-text';
 import { weighRuns } from './runs';
 import { angleBetween, directionOf, fromOtherSide, isReadFromBothSides } from './sides';
+import { sure } from './sure';
 import type { StampLine } from './types';
 
-/** A line that surely shows which way up the piece lies. */
-const sure = 0.9;
 const leastCharacters = 3;
 
 /**
