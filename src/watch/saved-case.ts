@@ -1,6 +1,7 @@
 import {
   buildCase,
   type Case,
+  type CaseInput,
   type Correction,
   correctionSchema,
   findingsOf,
@@ -37,15 +38,21 @@ export interface SavedCase {
 
 /**
  * A look's case by the rules and maker files of today; null for a look that cannot be read. It is judged as of the moment
- * at which it was judged first, so that time alone changes nothing. Changes are told from the look before it.
+ * at which it was judged first, so that time alone changes nothing.
  */
-export function caseOf({ looks, makers }: SavedCase, at = 0): Case | null {
+export function caseOf(saved: SavedCase, at = 0): Case | null {
+  const input = caseInputOf(saved, at);
+  return input && buildCase(input);
+}
+
+/** What a look's case is judged from; changes are told from the look before it. */
+export function caseInputOf({ looks, makers }: SavedCase, at = 0): CaseInput | null {
   const saved = looks[at];
   if (saved?.state !== 'readable') return null;
   const before = looks.slice(at + 1).find((one) => one.state === 'readable');
   const previous = before && previousOf(listingOf(before.look), makers, before.look.replies);
   const { photos, replies, sent, judged } = saved.look;
-  return buildCase({
+  return {
     listing: listingOf(saved.look),
     photos,
     replies,
@@ -54,7 +61,7 @@ export function caseOf({ looks, makers }: SavedCase, at = 0): Case | null {
     makers,
     now: judged.at,
     previous,
-  });
+  };
 }
 
 /** What a look says of the page; why it was taken for one of its kind is left out where today's words do not know it. */

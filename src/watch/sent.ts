@@ -2,7 +2,7 @@ import { mostSentPhotos, type SentPhoto } from '../case';
 import type { PhotoRead } from '../photo/read-types';
 import { type Anew, judgeAnew } from './judge-anew';
 import type { SavedCase } from './saved-case';
-import type { KeptPicture } from './types';
+import type { KeptPicture, Look } from './types';
 
 /** A photo that came another way than by the page, as it was read. */
 export interface BroughtPhoto {
@@ -16,16 +16,12 @@ export interface BroughtPhoto {
 export const withSent = (saved: SavedCase, brought: readonly BroughtPhoto[], anew: Anew) =>
   judgeAnew(
     saved,
-    ({ sent = [], photos }, pictures) => {
-      const isBrought = among(brought.map(({ photo }) => photo.id));
-      const all = [...sent.filter(({ id }) => !isBrought(id)), ...brought.map(({ photo }) => photo)];
+    (look, kept) => {
+      const { sent, photos, pictures } = without(new Set(brought.map(({ photo }) => photo.id)), look, kept);
       return {
-        sent: all.slice(0, mostSentPhotos),
-        photos: [...photos.filter(({ photoId }) => !isBrought(photoId)), ...brought.map(({ read }) => read)],
-        pictures: [
-          ...pictures.filter(({ photoId }) => !isBrought(photoId)),
-          ...brought.flatMap((one) => one.pictures),
-        ].slice(0, mostPictures),
+        sent: [...sent, ...brought.map(({ photo }) => photo)].slice(0, mostSentPhotos),
+        photos: [...photos, ...brought.map(({ read }) => read)],
+        pictures: [...pictures, ...brought.flatMap((one) => one.pictures)].slice(0, mostPictures),
       };
     },
     anew,
@@ -33,20 +29,13 @@ export const withSent = (saved: SavedCase, brought: readonly BroughtPhoto[], ane
 
 /** The latest look of a case without one of them. */
 export const withoutSent = (saved: SavedCase, id: string, anew: Anew) =>
-  judgeAnew(
-    saved,
-    ({ sent = [], photos }, pictures) => ({
-      sent: sent.filter((one) => one.id !== id),
-      photos: photos.filter(({ photoId }) => photoId !== id),
-      pictures: pictures.filter(({ photoId }) => photoId !== id),
-    }),
-    anew,
-  );
+  judgeAnew(saved, (look, kept) => without(new Set([id]), look, kept), anew);
 
 /** As many as a record's form holds. */
 const mostPictures = 60;
 
-const among = (ids: readonly string[]) => {
-  const set = new Set(ids);
-  return (id: string) => set.has(id);
-};
+const without = (ids: ReadonlySet<string>, { sent, photos }: Look, pictures: readonly KeptPicture[]) => ({
+  sent: sent.filter(({ id }) => !ids.has(id)),
+  photos: photos.filter(({ photoId }) => !ids.has(photoId)),
+  pictures: pictures.filter(({ photoId }) => !ids.has(photoId)),
+});
