@@ -33,6 +33,12 @@ describe('what a camera wrote into a photo’s file', () => {
     },
   );
 
+  it('is found behind fill bytes and markers that stand alone', async () => {
+    const file = await written({ Model: 'P 30' });
+    const filled = Uint8Array.from([...file.subarray(0, 2), 0xff, 0xff, 0xff, 0x01, ...file.subarray(2)]);
+    expect(readExif(filled)?.camera).toBe('P 30');
+  });
+
   it('is nothing where a file says nothing, and where it is no JPEG', async () => {
     expect(readExif(new Uint8Array(await plain.clone().jpeg().toBuffer()))).toBeNull();
     expect(readExif(new Uint8Array(await plain.clone().png().toBuffer()))).toBeNull();
