@@ -8,6 +8,7 @@ import {
   isLeftOpen,
   isNegated,
   jointWords,
+  lastEnd,
   phrasePattern,
   topics,
   wordsOf,
@@ -18,7 +19,7 @@ import { bagNouns, isOfCompanion, isOfGiver } from './goods';
 import { isOnlyLook } from './look';
 import { isBareJoint, isCoarse, isFromYear, isOfMaking, isVague, standsAlone } from './making';
 import { notPlaced } from './not-placed';
-import { type ClaimDraft, foldedRange, lastEnd, type Passage, saidIn } from './passage';
+import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 import { isDateOfThing, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
 import { isSupposed } from './supposed';
 

@@ -1,8 +1,17 @@
 import type { MakerFile } from '../maker/types';
-import { anyLanguage, clauseAround, type FoundDate, jointWords, phrasePattern, sentenceAround, wordsOf } from '../text';
+import {
+  anyLanguage,
+  clauseAround,
+  type FoundDate,
+  jointWords,
+  lastEnd,
+  phrasePattern,
+  sentenceAround,
+  wordsOf,
+} from '../text';
 import { rememberForMakers } from './by-makers';
 import { bagNouns } from './goods';
-import { lastEnd, type Passage } from './passage';
+import type { Passage } from './passage';
 import { speaksOfThing } from './subject';
 
 /*

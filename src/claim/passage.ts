@@ -69,13 +69,6 @@ export const saidInData = (words: string, confidence: number) => ({
 export const isDataTerm = (words: string): boolean =>
   /^(?:https?:\/\/(?:www\.)?schema\.org\/|schema:)\S+$|^\w*[a-z]Condition$|^MerchantReturn\w+$/.test(words.trim());
 
-/** Where the last match of a global pattern ends; 0 without one. */
-export function lastEnd(pattern: RegExp, text: string): number {
-  let last = 0;
-  for (const match of text.matchAll(pattern)) last = match.index + match[0].length;
-  return last;
-}
-
 /** A source range as a range of the folded text. */
 export function foldedRange(from: Passage, said: { start: number; end: number }): [number, number] {
   const { at } = from.folded;

@@ -1,3 +1,4 @@
+import { lastEnd } from './ends';
 import { type Topic, wordsOf } from './lexicon';
 import { phrasePattern } from './phrases';
 
@@ -32,16 +33,11 @@ const back = new RegExp(
   `${sourceOf('this-one', 'mine')}|[,;]\\s(?:(?:${sourceOf('and')})\\s)?(?:${sourceOf('article')})\\s?(?:${sourceOf('bag')})`,
   'gu',
 );
-const lastEnd = (pattern: RegExp, text: string, from = 0): number => {
-  let last = -1;
-  for (const match of text.matchAll(pattern)) if (match.index >= from) last = match.index + match[0].length;
-  return last;
-};
 
 /** Whether the words of a sentence ahead of a place speak of somebody's other piece there, and not of this one again. */
 export function isOfAnothersPiece(ahead: string): boolean {
-  const other = lastEnd(anothers, ahead);
-  return other >= 0 && lastEnd(back, ahead, other) < 0;
+  const end = lastEnd(anothers, ahead);
+  return end > 0 && !Array.from(ahead.matchAll(back)).some(({ index }) => index >= end);
 }
 
 const notOffered = sourceOf('not-offered');
@@ -61,4 +57,4 @@ export function isNotOffered(rest: string, next: string): boolean {
 }
 
 /** Whether a sentence has spoken of somebody's other piece so far. */
-export const namesAnothersPiece = (ahead: string): boolean => lastEnd(anothers, ahead) >= 0;
+export const namesAnothersPiece = (ahead: string): boolean => ahead.search(anothers) >= 0;

@@ -1,4 +1,5 @@
 import { isNotOffered, isOfAnothersPiece } from './another';
+import { lastEnd } from './ends';
 import { topics, wordsOf } from './lexicon';
 import { anyOf, phrasePattern } from './phrases';
 
@@ -49,9 +50,8 @@ export function isNegated(text: string, start: number, end: number): boolean {
   const ahead = text.slice(clause.start, start);
   const reason = Math.max(0, ...Array.from(ahead.matchAll(reasons), ({ index }) => index));
   const before = ahead.slice(reason).replace(notNegating, (found) => ' '.repeat(found.length));
-  let last = -1;
-  for (const match of before.matchAll(negations)) last = match.index + match[0].length;
-  if (last >= 0 && (before.slice(last).match(/[\p{L}\p{N}]+/gu) ?? []).length <= 4) return true;
+  const last = lastEnd(negations, before);
+  if (last > 0 && (before.slice(last).match(/[\p{L}\p{N}]+/gu) ?? []).length <= 4) return true;
   return negatedAfter.test(text.slice(end, end + 16)) || closesDenied.test(text.slice(end, clause.end));
 }
 

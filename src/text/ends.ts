@@ -17,6 +17,13 @@ export function afterLast(text: string, character: RegExp): string {
   return text.slice(start);
 }
 
+/** Where the last match of a global pattern ends; 0 without one. */
+export function lastEnd(pattern: RegExp, text: string): number {
+  let last = 0;
+  for (const match of text.matchAll(pattern)) last = match.index + match[0].length;
+  return last;
+}
+
 /** At most so many characters before a place; a number that the limit would cut in two is left out. */
 export function aheadOf(text: string, place: number, most: number): string {
   let from = Math.max(0, place - most);

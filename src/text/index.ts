@@ -5,7 +5,7 @@ export { clauseAround, isAboutAnother, isDenial, isNegated, sentenceAround } fro
 export { findConditions } from './condition';
 export { type DateForm, type DateHints, type FoundDate, parseDates } from './date';
 export { anyLanguage, anyWithGaps } from './each-language';
-export { withoutEnd } from './ends';
+export { lastEnd, withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
 export { findItemCodes } from './item-code';
 export * as jointWords from './joint-words';
