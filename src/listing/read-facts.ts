@@ -7,6 +7,7 @@ import { hostOf } from './page/address';
 import { pageKind } from './page-kind';
 import { cutProblems, pageProblem } from './page-problems';
 import { pickProblem } from './pick-problem';
+import { photoLink } from './sent-photo-types';
 import { settleConflicts } from './settle';
 import { readStateFacts } from './state-facts';
 import type { Listing, PageExtract } from './types';
@@ -59,21 +60,12 @@ function noListing(
     ...of,
     kind,
     page,
-    photos: isPicture ? [{ ...wholeTab, url: of.url }] : [],
+    // The one photo of a tab that shows a picture by itself: its address is the tab's.
+    photos: isPicture ? [photoLink('picture', of.url)] : [],
     ...emptyDraft(),
     problems: said,
   };
 }
-
-/** The one photo of a tab that shows a picture by itself; its address is the tab's. */
-const wholeTab = {
-  id: 'picture',
-  alternatives: [],
-  width: null,
-  height: null,
-  alt: '',
-  origins: ['visible'],
-} satisfies Partial<Listing['photos'][number]>;
 
 /** "Sold out" on a page whose data and whose own button offer the piece is said of one size, or of another shop. */
 function preferOfferedByControl({ availability }: Draft, controls: readonly string[]): void {
