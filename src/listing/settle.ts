@@ -25,17 +25,16 @@ function addCaveat(candidate: Candidate<unknown>, caveat: string): void {
   if (!candidate.caveats?.includes(caveat)) candidate.caveats = [...(candidate.caveats ?? []), caveat];
 }
 
+/** Of the page's own data, and neither seen on it nor pointed at. */
+const isOfData = ({ origin }: Candidate<unknown>): boolean => origin !== 'visible' && origin !== 'user-pick';
+
 const finer: ReadonlySet<Condition> = new Set(['as-new', 'used-very-good', 'worn', 'damaged']);
 
-/** Puts the candidate that says the same and more in the place of the best, as trusted as that one. */
-function putFirst<T>(
-  candidates: Candidate<T>[],
-  saysMore: Candidate<T> | undefined,
-  { confidence }: Candidate<T>,
-): void {
-  if (!saysMore) return;
-  candidates.splice(candidates.indexOf(saysMore), 1);
-  candidates.unshift({ ...saysMore, confidence });
+/** Puts a candidate in the place of the best, as trusted as that one: it says the same and more, or what holds. */
+function putFirst<T>(candidates: Candidate<T>[], better: Candidate<T> | undefined, { confidence }: Candidate<T>): void {
+  if (!better) return;
+  candidates.splice(candidates.indexOf(better), 1);
+  candidates.unshift({ ...better, confidence });
 }
 
 /** Data knows "used" only; where the page grades the use, the grade says the same and more. */
@@ -63,7 +62,7 @@ function preferTermWithDays(candidates: Draft['returns']): void {
 /** Data of one size or colour says that it is gone, and of another that it is there: the piece can be bought. */
 function preferOfferedOfSeveral(availability: Draft['availability']): void {
   const [best] = availability;
-  if (best?.value !== 'sold' || best.origin === 'visible' || best.origin === 'user-pick') return;
+  if (best?.value !== 'sold' || !isOfData(best)) return;
   const isTied = ({ caveats }: Candidate<unknown>) => caveats?.includes('tie') === true;
   const offered = availability.find(
     (one) =>
@@ -92,7 +91,7 @@ const leastBare = 0.45;
  */
 function lowerHigherInBox({ price, problems }: Draft): void {
   const [best] = price;
-  if (best?.value.kind !== 'sale' || best.origin === 'visible' || best.origin === 'user-pick') return;
+  if (best?.value.kind !== 'sale' || !isOfData(best)) return;
   if (problems.some(({ code }) => code === 'pick-the-variant' || code === 'which-product')) return;
   const boxOf = (minor: number) =>
     price
@@ -104,13 +103,13 @@ function lowerHigherInBox({ price, problems }: Draft): void {
       .slice(0, -1)
       .join(' > ');
   const box = boxOf(best.value.minor);
+  if (box === undefined) return;
   const lower = price.find(
     ({ value, origin, confidence }) =>
       origin === best.origin &&
       value.kind === 'sale' &&
       value.minor < best.value.minor &&
       confidence >= best.confidence - 0.02 &&
-      box !== undefined &&
       boxOf(value.minor) === box,
   );
   if (!lower) return;
@@ -165,8 +164,7 @@ function nameFormerPrice(prices: Candidate<Price>[]): void {
   for (const one of prices)
     if (
       seen &&
-      one.origin !== 'visible' &&
-      one.origin !== 'user-pick' &&
+      isOfData(one) &&
       one.value.kind === 'sale' &&
       one.value.minor > seen.value.minor &&
       struck.some(({ value }) => value.minor === one.value.minor)
@@ -180,13 +178,11 @@ function nameFormerPrice(prices: Candidate<Price>[]): void {
 /** A price of the data that is not the one seen: both stay, and it is said. */
 function priceConflict(prices: Candidate<Price>[]): Draft['problems'][number] | null {
   const sale = prices.filter((one) => one.value.kind === 'sale');
-  const data = sale.find(
-    (one) => one.origin !== 'visible' && one.origin !== 'user-pick' && !one.caveats?.includes('stale'),
-  );
+  const data = sale.find((one) => isOfData(one) && !one.caveats?.includes('stale'));
   const seen = sale.find((one) => one.origin === 'visible' && one.confidence >= 0.6);
   if (!data || !seen || data.value.minor === seen.value.minor) return null;
   addCaveat(data, 'conflict');
   addCaveat(seen, 'conflict');
-  const wordsOf = ({ words, value }: Candidate<Price>) => words ?? String(value.minor);
-  return problem('price-conflict', 'price', { inData: wordsOf(data), seen: wordsOf(seen) });
+  const saying = ({ words, value }: Candidate<Price>) => words ?? String(value.minor);
+  return problem('price-conflict', 'price', { inData: saying(data), seen: saying(seen) });
 }
