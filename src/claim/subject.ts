@@ -61,27 +61,36 @@ const japaneseBehind = new RegExp(
   'u',
 );
 
+/** The last part or thing that a sentence names ahead of a place, unless the title calls the piece so. */
+function subjectAhead(text: string, start: number, end: number, title: string) {
+  const ahead = text.slice(sentenceAround(text, start, end).start, start);
+  const last = Array.from(ahead.matchAll(subjects)).at(-1);
+  if (!last || title.includes(last[0])) return null;
+  return {
+    isThing: last.groups?.thing !== undefined,
+    opening: ahead.slice(0, last.index),
+    rest: ahead.slice(last.index + last[0].length),
+  };
+}
+
 /** "The dust bag is from 2019", "the wallet, which I keep, is of 1979": a date with a subject of its own, the last one before it. */
 export function isDateOfThing(text: string, start: number, end: number, title: string): boolean {
   const behind = japaneseBehind.exec(text.slice(end, end + 16));
   if (behind !== null && !title.includes(behind[1] as string)) return true;
-  const ahead = text.slice(sentenceAround(text, start, end).start, start);
-  const last = Array.from(ahead.matchAll(subjects)).at(-1);
-  if (!last || title.includes(last[0])) return false;
-  const rest = ahead.slice(last.index + last[0].length);
+  const subject = subjectAhead(text, start, end, title);
+  if (!subject) return false;
+  const { isThing, opening, rest } = subject;
   if (rest.length > longestAside || piece.test(rest)) return false;
-  if (last.groups?.thing === undefined) return nearLink.test(rest);
+  if (!isThing) return nearLink.test(rest);
   // "With dust bag, it is of 1994".
-  if (rest.includes(',') && accompanies.test(ahead.slice(0, last.index))) return false;
-  return linked.test(rest) || joined.test(rest) || (apposed.test(rest) && asSubject.test(ahead.slice(0, last.index)));
+  if (rest.includes(',') && accompanies.test(opening)) return false;
+  return linked.test(rest) || joined.test(rest) || (apposed.test(rest) && asSubject.test(opening));
 }
 
 /** Whether a sentence speaks of a part or of what comes along ahead of a place, and has not come back to the piece since. */
 export function speaksOfThing(text: string, start: number, end: number, title: string): boolean {
-  const ahead = text.slice(sentenceAround(text, start, end).start, start);
-  const last = Array.from(ahead.matchAll(subjects)).at(-1);
-  if (!last || title.includes(last[0]) || accompanies.test(ahead.slice(0, last.index))) return false;
-  return !piece.test(ahead.slice(last.index + last[0].length));
+  const subject = subjectAhead(text, start, end, title);
+  return subject !== null && !accompanies.test(subject.opening) && !piece.test(subject.rest);
 }
 
 const run = phrasePattern(wordsOf('model-run', 'model-noun'), 'u');
