@@ -17,7 +17,7 @@ import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
 import { bagNouns, isOfCompanion, isOfGiver } from './goods';
 import { isOnlyLook } from './look';
-import { isBareJoint, isCoarse, isFromYear, isOfMaking, isVague, standsAlone } from './making';
+import { isBareJoint, isCoarse, isFromYear, isOfMaking, isVague, madeVerb, standsAlone } from './making';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 import { isDateOfThing, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
@@ -48,24 +48,27 @@ const isSince = ({ form }: FoundDate, words: string) => form !== 'range' && sinc
 /** "1952年創業": a Japanese word for what the date is of stands right behind it. */
 const japaneseElsewhere = (['date-of-else', ...otherEvents] as const).flatMap((topic) => topics[topic].ja);
 const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(japaneseElsewhere).source})`, 'u');
-const made = phrasePattern(wordsOf('made', 'of-year'));
-const madeVerb = phrasePattern(wordsOf('made-verb'));
+/** Where a word of making or a bare "from" stands. */
+const madeOrFrom = phrasePattern(wordsOf('made', 'of-year'));
 const madeAhead = new RegExp(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`, 'u');
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old", "my sister is 40" is no age of a bag. */
 const people = phrasePattern(wordsOf('people', 'others-kin'));
 const namesPiece = new RegExp(bagNouns.source, 'u');
 
+/** Whether a clause follows the words of another behind a comma. */
+const opensBehindComma = (text: string, clauseStart: number): boolean =>
+  clauseStart > 2 && /,\s{1,2}$/.test(text.slice(clauseStart - 3, clauseStart + 1));
+
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {
-  if (text.slice(clauseStart, start).trim() !== '' || !/,\s{1,2}$/.test(text.slice(clauseStart - 3, clauseStart + 1)))
-    return clauseStart;
+  if (text.slice(clauseStart, start).trim() !== '' || !opensBehindComma(text, clauseStart)) return clauseStart;
   return clauseAround(text, clauseStart - 2, clauseStart - 2).start;
 }
 
 /** "The matching bag, of 2004": a clause that holds nothing ahead of its date goes on with what the clause before it speaks of. */
 const goesOnOfAnother = (text: string, clauseStart: number, start: number): boolean =>
-  /,\s{1,2}$/.test(text.slice(Math.max(0, clauseStart - 3), clauseStart + 1)) &&
+  opensBehindComma(text, clauseStart) &&
   isBareJoint(text.slice(clauseStart, start)) &&
   isAboutAnother(text, clauseStart - 1, clauseStart - 1);
 
@@ -95,7 +98,7 @@ function subjectOf(
   const led = since ? before + text.slice(start, end) : before;
   const words = {
     bought: lastEnd(bought, led),
-    made: lastEnd(made, before),
+    made: lastEnd(madeOrFrom, before),
     making: lastEnd(madeVerb, before),
     elsewhere: lastEnd(elsewhere, before),
   };
@@ -106,7 +109,7 @@ function subjectOf(
   if (lastEnd(mended, before) > Math.max(words.bought, words.making)) return null;
   if (isExplicitRange(date) && boughtBehind.test(after)) return { kind: 'bought', confidence: 0.8 };
   // "2002-2004 selon la boutique": what a shop tells of a code is no purchase.
-  if (!isExplicitRange(date) && isBoughtThen(after) && lastEnd(made, before.slice(-12)) === 0)
+  if (!isExplicitRange(date) && isBoughtThen(after) && lastEnd(madeOrFrom, before.slice(-12)) === 0)
     return { kind: 'bought', confidence: 0.8 };
   if (repairOf.test(before)) return null;
   if (happenedThen(after) && words.making === 0) return null;

@@ -20,7 +20,7 @@ import { speaksOfThing } from './subject';
  */
 
 const made = phrasePattern(wordsOf('made'));
-const madeVerb = phrasePattern(wordsOf('made-verb'));
+export const madeVerb = phrasePattern(wordsOf('made-verb'));
 const madeBehind = new RegExp(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`, 'u');
 
 /** "Of 1994", "uit het jaar 1994": right before the date. */
