@@ -18,21 +18,20 @@ const fewest = 3;
 const longestGrade = 80;
 const closes = /[.!?。\n]/;
 
-interface Row {
+interface Label {
   start: number;
   end: number;
-  /** How many labels, the place of the last one in its order, and which way numbers run. */
-  count: number;
-  last: number;
-  letters: boolean;
-  step: number;
+  isLetter: boolean;
+  /** Its place in the order of letters, or its number. */
+  rank: number;
 }
 
-/** Whether a label goes on with a row: the next lower letter, or the number beside the last one, the same way. */
-function goesOn(row: Row, letters: boolean, rank: number): boolean {
-  if (row.letters !== letters) return false;
-  const step = rank - row.last;
-  return letters ? step > 0 : Math.abs(step) === 1 && (row.count === 1 || step === row.step);
+/** Whether a label goes on with a row: a lower letter, or the number beside the last one, the same way. */
+function goesOn(row: readonly Label[], { start, isLetter, rank }: Label): boolean {
+  const [before, last] = [row.at(-2), row.at(-1)];
+  if (!last || last.isLetter !== isLetter || start - last.end > longestGrade) return false;
+  const step = rank - last.rank;
+  return isLetter ? step > 0 : Math.abs(step) === 1 && (!before || step === last.rank - before.rank);
 }
 
 /** "Our grades: new / as new / good": what such a heading opens, up to the end of its sentence. */
@@ -51,20 +50,22 @@ const longestLegend = 400;
 
 /** The text with every legend of grades in it blank, so that each place in it stays what it was. */
 export function withoutLegends(text: string): string {
-  const rows: Row[] = [];
+  const rows: Label[][] = [];
   for (const { index, 0: words, 1: letter, 2: number } of text.matchAll(label)) {
-    const rank = letter === undefined ? Number(number) : order.indexOf(letter);
+    const isLetter = letter !== undefined;
+    const rank = isLetter ? order.indexOf(letter) : Number(number);
     if (rank < 0) continue;
+    const one = { start: index, end: index + words.length, isLetter, rank };
     const row = rows.at(-1);
-    const end = index + words.length;
-    if (row && index - row.end <= longestGrade && goesOn(row, letter !== undefined, rank)) {
-      row.step = rank - row.last;
-      Object.assign(row, { end, last: rank, count: row.count + 1 });
-    } else rows.push({ start: index, end, count: 1, last: rank, letters: letter !== undefined, step: 0 });
+    if (row && goesOn(row, one)) row.push(one);
+    else rows.push([one]);
   }
-  const legends = rows.flatMap(({ start, end, count }) =>
-    count < fewest ? [] : [{ start, end: endOf(text, end, longestGrade) }],
-  );
+  const legends = rows.flatMap((row) => {
+    const [first, last] = [row[0], row.at(-1)];
+    return first && last && row.length >= fewest
+      ? [{ start: first.start, end: endOf(text, last.end, longestGrade) }]
+      : [];
+  });
   const { text: folded, at } = foldWords(text);
   for (const { index, 0: words } of folded.matchAll(heading)) {
     const start = at?.[index + words.length] ?? index + words.length;
