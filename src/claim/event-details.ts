@@ -8,6 +8,7 @@ import {
   sentenceAround,
   tableWords,
   wordsOf,
+  wordsWithout,
 } from '../text';
 import { datesIn } from './dates-in';
 import { foldedRange, type Passage } from './passage';
@@ -26,8 +27,9 @@ const namesOther = (words: string): boolean => ofElse.test(words) || words.searc
 const besidePurchase = phrasePattern(
   wordsOf('replaced', 'restored', 're-dyed', 'dyed', 'appraised', 'new-before-part', 'new-behind-part', 'made-verb'),
 );
-const noDeeds = new Set(wordsOf('shop', 'outlet', 'sample-sale', 'invoice', 'paper-or-key', 'market-place'));
-const purchases = phrasePattern(wordsOf('bought').filter((words) => !noDeeds.has(words)));
+const purchases = phrasePattern(
+  wordsWithout(wordsOf('bought'), 'shop', 'outlet', 'sample-sale', 'invoice', 'paper-or-key', 'market-place'),
+);
 /** "By a cobbler, and I put a new pull on": somebody else does what follows. */
 const myself = phrasePattern(wordsOf('first-person'), 'u');
 const joint = phrasePattern(wordsOf('and'));

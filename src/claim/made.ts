@@ -12,6 +12,7 @@ import {
   phrasePattern,
   topics,
   wordsOf,
+  wordsWithout,
 } from '../text';
 import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
@@ -25,9 +26,8 @@ import { isSupposed } from './supposed';
 
 const bought = phrasePattern(wordsOf('bought'));
 /** "In 1990-1994 bought"; a shop behind years tells of a code. */
-const shops = new Set(wordsOf('shop', 'outlet', 'sample-sale'));
 const boughtBehind = new RegExp(
-  `^\\s(?:\\p{L}{1,12}\\s)?(?:${phrasePattern(wordsOf('bought').filter((words) => !shops.has(words))).source})`,
+  `^\\s(?:\\p{L}{1,12}\\s)?(?:${phrasePattern(wordsWithout(wordsOf('bought'), 'shop', 'outlet', 'sample-sale')).source})`,
   'u',
 );
 const gifted = phrasePattern(wordsOf('gifted'));

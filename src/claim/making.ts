@@ -8,6 +8,7 @@ import {
   phrasePattern,
   sentenceAround,
   wordsOf,
+  wordsWithout,
 } from '../text';
 import { rememberForMakers } from './by-makers';
 import { bagNouns } from './goods';
@@ -28,14 +29,15 @@ const ofYear = new RegExp(
   `(?:^|[\\s('"-])(?:${phrasePattern(wordsOf('of-year', 'it-follows')).source})[\\s:.]{0,2}(?:(?:the|years?|des|annees?|den|les|los|gli)\\s)?['-]?$`,
   'u',
 );
-const possessives = new Set(wordsOf('possessive'));
-const smallThings = new Set(wordsOf('small-thing'));
 const piece = phrasePattern(
-  wordsOf('bag', 'piece', 'kind-of-piece', 'this-one', 'mine', 'vintage', 'antique', 'hearsay', 'it-follows').filter(
-    (words) => !smallThings.has(words) && !possessives.has(words),
+  wordsWithout(
+    wordsOf('bag', 'piece', 'kind-of-piece', 'this-one', 'mine', 'vintage', 'antique', 'hearsay', 'it-follows'),
+    'small-thing',
+    'possessive',
   ),
   'u',
 );
+const smallThings = new Set(wordsOf('small-thing'));
 /** A belt or a purse is the piece where the title calls it so. */
 const smallPiece = phrasePattern(
   wordsOf('bag').filter((words) => smallThings.has(words)),

@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { foldWords, phrasePattern, tableWords, wordsOf } from '../text';
+import { foldWords, phrasePattern, tableWords, wordsOf, wordsWithout } from '../text';
 import type { Offer } from './offer-types';
 import { findParts } from './parts';
 import { type ClaimDraft, passagesOf } from './passage';
@@ -17,11 +17,7 @@ const smallThings = phrasePattern(
   wordsOf('small-thing').filter((word) => !notSmall.has(word)),
   'u',
 );
-const smallNouns = new Set(wordsOf('small-thing'));
-const bags = phrasePattern(
-  [...wordsOf('bag'), ...tableWords('part').body].filter((word) => !smallNouns.has(word)),
-  'u',
-);
+const bags = phrasePattern(wordsWithout([...wordsOf('bag'), ...tableWords('part').body], 'small-thing'), 'u');
 const nothingElse = phrasePattern(wordsOf('nothing-else'), 'u');
 const meantFor = new RegExp(
   `^(?:\\s\\p{L}{1,12})?\\s?(?:${phrasePattern(wordsOf('nothing-else', 'meant-for')).source})`,

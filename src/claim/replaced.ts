@@ -146,7 +146,7 @@ function partsOf(from: Passage, parts: readonly Hit<Part>[], word: Hit<string>):
   const behind = listFrom(text, parts, next, word.foldedEnd);
   if (behind.length > 0) return behind;
   const last = parts[next - 1];
-  if (word.value === 'new-before-part') return adjectiveBehind(from, parts[next - 1], word);
+  if (word.value === 'new-before-part') return adjectiveBehind(from, last, word);
   // "The dust bag is new" tells nothing of the piece.
   if (word.value === 'new-behind-part' && last?.value === 'dust-bag') return [];
   // A word that holds a part itself ("relined" does not, "neu gefüttert" does) is said of that part.

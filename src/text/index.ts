@@ -12,7 +12,7 @@ export * as jointWords from './joint-words';
 export { type Label, labelOf } from './label';
 export { splitLabelled } from './label-words';
 export { withoutLegends } from './legend';
-export { type Lexicon, type Topic, tableWords, topicFinder, topics, wordsOf } from './lexicon';
+export { type Lexicon, type Topic, tableWords, topicFinder, topics, wordsOf, wordsWithout } from './lexicon';
 export { type FoundMeasure, parseMeasures } from './measure';
 export { findMemberSince } from './member-since';
 export { findPayment } from './payment';

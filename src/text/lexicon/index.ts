@@ -11,6 +11,12 @@ export type Topic = keyof typeof topics;
 export const wordsOf = (...names: Topic[]): string[] =>
   names.flatMap((name) => Object.values<readonly string[]>(topics[name]).flat());
 
+/** Of some words those that no topic of these has. */
+export function wordsWithout(words: readonly string[], ...names: Topic[]): string[] {
+  const left = new Set(wordsOf(...names));
+  return words.filter((one) => !left.has(one));
+}
+
 /** A search for the words of several topics at once; each hit says of which topic it is. */
 export const topicFinder = <T extends Topic>(...names: T[]): ((text: string | Folded) => Hit<T>[]) =>
   phraseFinder(Object.fromEntries(names.map((name) => [name, wordsOf(name)])) as Record<T, string[]>);
