@@ -8,8 +8,9 @@ import { phrasePattern } from './phrases';
  */
 const words = phrasePattern(wordsOf('buy-or-bid', 'offer-control'), 'u');
 
-/** "Buy album $9.49": a control that begins with buying and tells the sum sells, whatever it calls the piece. */
-const sum = /\p{Sc}\s?\d|\d\s?\p{Sc}/u;
+/** Whether a text tells a sum: a currency's sign beside a digit. */
+export const tellsSum = (text: string): boolean => /\p{Sc}\s?\d|\d\s?\p{Sc}/u.test(text);
+
 /** A control says one thing in a few words. */
 const longest = 40;
 
@@ -17,7 +18,8 @@ const longest = 40;
 export function isOfferControl(text: string): boolean {
   const plain = text.replace(/\s+/g, ' ').trim();
   const found = plain.length <= longest ? words.exec(foldWords(plain).text) : null;
-  return found !== null && (found[0].length * 2 >= plain.length || (found.index === 0 && sum.test(plain)));
+  // "Buy album $9.49": a control that begins with buying and tells the sum sells, whatever it calls the piece.
+  return found !== null && (found[0].length * 2 >= plain.length || (found.index === 0 && tellsSum(plain)));
 }
 
 /** Words of a site's own menus, which stand where a name or a place might. */

@@ -6,6 +6,7 @@ import { labelOf } from '../../text/label';
 import { splitLabelled } from '../../text/label-words';
 import { withoutLegends } from '../../text/legend';
 import { findMemberSince } from '../../text/member-since';
+import { tellsSum } from '../../text/offer-words';
 import { findPayment } from '../../text/payment';
 import { findRatings } from '../../text/rating';
 import { findReturns } from '../../text/returns';
@@ -94,7 +95,7 @@ function readStatus(lines: readonly string[], draft: Draft): void {
   for (const [index, line] of lines.entries()) {
     if (line.length > 400) continue;
     // Rows with a sum each compare what others ask, or list sizes: what one of them says stands for that one.
-    if (line.includes('\t') && /\p{Sc}\s?\d|\d\s?\p{Sc}/u.test(line)) row = index;
+    if (line.includes('\t') && tellsSum(line)) row = index;
     if (line.length > 120 || index - row <= rowReach) continue;
     for (const said of findAvailability(line)) {
       const alone = said.words.length >= line.replace(/[\s!.:*–—-]/g, '').length * 0.6;
