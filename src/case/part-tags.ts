@@ -1,4 +1,4 @@
-import { type PhotoRead, printedIn, showsPart, stampAsPart, valueIn } from '../photo';
+import { type PhotoRead, printedIn, quadSize, showsPart, stampAsPart, valueIn } from '../photo';
 import { findMeant, photoMeant } from './correction';
 import type { NewCorrection } from './correction-types';
 import type { Case } from './types';
@@ -70,7 +70,7 @@ export function proposalsOf(kase: Pick<Case, 'decodings'>, read: PhotoRead | und
   const stamped = kase.decodings.some(({ from }) => from.kind === 'photo' && from.photoId === read.photoId);
   const lines = read.observations.filter(({ what }) => what === 'stamp-line' || what === 'print');
   const longer = Math.max(read.width, read.height);
-  const near = lines.some(({ where }) => where?.form === 'quad' && heightOf(where.points) >= closeShare * longer);
+  const near = lines.some(({ where }) => where?.form === 'quad' && quadSize(where.points).down >= closeShare * longer);
   const spread = valueIn(read, 'ground-spread');
   return [
     ...(stamped ? (['stamp'] as const) : []),
@@ -78,10 +78,4 @@ export function proposalsOf(kase: Pick<Case, 'decodings'>, read: PhotoRead | und
     ...(printedIn(read).length > 0 ? (['print'] as const) : []),
     ...(typeof spread === 'number' && spread <= evenSpread ? (['even-ground'] as const) : []),
   ];
-}
-
-/** From the middle of its upper side to that of its lower one. */
-function heightOf([a, b, c, d]: readonly { x: number; y: number }[]): number {
-  if (!a || !b || !c || !d) return 0;
-  return Math.hypot((c.x + d.x - a.x - b.x) / 2, (c.y + d.y - a.y - b.y) / 2);
 }
