@@ -1,4 +1,4 @@
-import { type Came, type Observation, observe, observersOfPrint, type PhotoRead } from '../src/photo';
+import { type Came, observe, observed, observersOfPrint, type PhotoRead } from '../src/photo';
 import type { StampLine } from '../src/stamp';
 import { observedLine } from '../src/stamp/types';
 
@@ -21,15 +21,6 @@ type Read = Extract<PhotoRead, { state: 'read' }>;
 /** A photo's reading with these observations; what size and print tell is measured as the product measures it. */
 export function photoRead(photoId: string, shown: Shown = {}): Read {
   const { width = 1200, height = 900, lines = [], printed = [], came, background } = shown;
-  const seen = (what: string, value: Observation['value'], unit: Observation['unit'] = null): Observation => ({
-    id: `${photoId}-${what}`,
-    what,
-    value,
-    uncertainty: null,
-    unit,
-    where: null,
-    by: 'machine',
-  });
   return {
     state: 'read',
     photoId,
@@ -37,10 +28,12 @@ export function photoRead(photoId: string, shown: Shown = {}): Read {
     height,
     observations: [
       ...lines.map((line) => observedLine({ ...line, photoId })),
-      ...printed.map((line, at) => ({ ...seen('print', line), id: `${photoId}-print-${at + 1}` })),
-      seen('hash', shown.hash ?? photoId.padStart(16, '0').replace(/[^0-9a-f]/g, '0')),
-      seen('too-weak', shown.tooWeak ?? false),
-      ...Object.entries(background ?? {}).map(([name, value]) => seen(`ground-${name}`, value, 'step')),
+      ...printed.map((line, at) => ({ ...observed(photoId, 'print', line), id: `${photoId}-print-${at + 1}` })),
+      observed(photoId, 'hash', shown.hash ?? photoId.padStart(16, '0').replace(/[^0-9a-f]/g, '0')),
+      observed(photoId, 'too-weak', shown.tooWeak ?? false),
+      ...Object.entries(background ?? {}).map(([name, value]) =>
+        observed(photoId, `ground-${name}`, value, { unit: 'step' }),
+      ),
       ...observe({ width, height, data: new Uint8ClampedArray() }, { photoId, grey, printed }, observersOfPrint),
     ],
     ...(came ? { came } : {}),

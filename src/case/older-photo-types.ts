@@ -1,4 +1,4 @@
-import { type Observation, observationId, observe, observersOfPrint } from '../photo';
+import { observe, observed, observersOfPrint } from '../photo';
 import { stampLineKind } from '../stamp/types';
 
 /**
@@ -9,27 +9,17 @@ export function liftPhotoRead(read: unknown): unknown {
   if (!isFields(read) || read.state !== 'read' || 'observations' in read || !isOlder(read)) return read;
   const { lines, printed, hash, tooWeak, background, ...rest } = read;
   const { photoId, width, height } = rest;
-  const seen = (what: string, value: Observation['value'], part: Partial<Observation> = {}, number = 1) => ({
-    id: observationId(photoId, what, number),
-    what,
-    value,
-    uncertainty: null,
-    unit: null,
-    where: null,
-    by: 'machine' as const,
-    ...part,
-  });
   const ground = isFields(background) ? background : {};
   return {
     ...rest,
     observations: [
-      ...lines.map((line) => liftLine(line, seen)),
-      ...printed.map((line, at) => seen('print', line, {}, at + 1)),
-      seen('hash', hash),
-      seen('too-weak', tooWeak),
+      ...lines.map((line) => liftLine(line, photoId)),
+      ...printed.map((line, at) => observed(photoId, 'print', line, {}, at + 1)),
+      observed(photoId, 'hash', hash),
+      observed(photoId, 'too-weak', tooWeak),
       ...['lightness', 'spread', 'noise'].flatMap((name) => {
         const value = ground[name];
-        return typeof value === 'number' ? [seen(`ground-${name}`, value, { unit: 'step' })] : [];
+        return typeof value === 'number' ? [observed(photoId, `ground-${name}`, value, { unit: 'step' })] : [];
       }),
       ...observe(
         { width, height, data: none },
@@ -62,11 +52,11 @@ const isOlder = (read: Fields): read is OlderRead =>
   typeof read.hash === 'string' &&
   typeof read.tooWeak === 'boolean';
 
-function liftLine(line: unknown, seen: (what: string, value: string) => Observation): unknown {
+function liftLine(line: unknown, photoId: string): unknown {
   if (!isFields(line) || !isFields(line.free)) return line;
   const { id, photoId: _, quad, free, ...detail } = line;
   return {
-    ...seen(stampLineKind, String(free.text)),
+    ...observed(photoId, stampLineKind, String(free.text)),
     id,
     where: { form: 'quad', points: quad },
     detail: { ...detail, probability: free.probability },

@@ -18,9 +18,8 @@ export {
 } from './measure/hand/hand-types';
 export { inPixelsOf } from './measure/in-pixels';
 export { type Mark, type Measure, markSchema } from './measure/measure-types';
-export type { Observation, Where } from './observation-types';
+export { type Observation, observed, type Where } from './observation-types';
 export { observe, observersOfPrint, type Seen } from './observe';
-export { observationId } from './observe/observer';
 export {
   type CutPhoto,
   type DecodePhoto,

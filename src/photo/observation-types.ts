@@ -30,3 +30,25 @@ export const observationSchema = z.strictObject({
   detail: z.json().optional(),
 });
 export type Observation = z.infer<typeof observationSchema>;
+
+/** The same whenever the photo is read again; the first of a kind carries no number. */
+const observationId = (photoId: string, what: string, number = 1): string =>
+  number === 1 ? `${photoId}-${what}` : `${photoId}-${what}-${number}`;
+
+/** What a machine saw, named and signed; what is left out of the rest is not known. */
+export const observed = (
+  photoId: string,
+  what: string,
+  value: Observation['value'],
+  rest: Partial<Observation> = {},
+  number = 1,
+): Observation => ({
+  id: observationId(photoId, what, number),
+  what,
+  value,
+  uncertainty: null,
+  unit: null,
+  where: null,
+  by: 'machine',
+  ...rest,
+});

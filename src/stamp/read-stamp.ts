@@ -2,8 +2,7 @@ import {
   type FileOfPhoto,
   type GreyImage,
   leastSide,
-  type Observation,
-  observationId,
+  observed,
   type PhotoReader,
   type PixelImage,
   type Point,
@@ -89,19 +88,9 @@ export const stampReader =
       : read.lines;
     return succeed([
       ...lines.map(shorten).map(observedLine),
-      ...read.printed.map((line, at) => observedPrint(photoId, line, at)),
+      ...read.printed.map((line, at) => observed(photoId, 'print', line, {}, at + 1)),
     ]);
   };
-
-const observedPrint = (photoId: string, line: string, at: number): Observation => ({
-  id: observationId(photoId, 'print', at + 1),
-  what: 'print',
-  value: line,
-  uncertainty: null,
-  unit: null,
-  where: null,
-  by: 'machine',
-});
 
 /** Two lines of trusted words are a label, and a label has more lines than were found one by one. */
 const linesOfLabel = 2;

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Observation } from '../photo/observation-types';
+import { type Observation, observed } from '../photo/observation-types';
 import { type PhotoRead, photoReadWith, seenIn } from '../photo/read-types';
 
 const point = z.strictObject({ x: z.number(), y: z.number() });
@@ -65,18 +65,9 @@ const stampLineDetailSchema = stampLineSchema
 /** A photo's reading, the details of its stamped lines held against their form. */
 export const photoReadSchema = photoReadWith({ [stampLineKind]: stampLineDetailSchema });
 
-export function observedLine({ id, quad, free, photoId: _, ...rest }: StampLine): Observation {
+export function observedLine({ id, quad, free, photoId, ...rest }: StampLine): Observation {
   const detail: z.infer<typeof stampLineDetailSchema> = { ...rest, probability: free.probability };
-  return {
-    id,
-    what: stampLineKind,
-    value: free.text,
-    uncertainty: null,
-    unit: null,
-    where: { form: 'quad', points: quad },
-    by: 'machine',
-    detail,
-  };
+  return observed(photoId, stampLineKind, free.text, { id, where: { form: 'quad', points: quad }, detail });
 }
 
 /** The stamped lines of a photo, the best first. */

@@ -1,9 +1,9 @@
-import type { Observation } from '../observation-types';
+import { type Observation, observed } from '../observation-types';
 import type { PixelImage } from '../types';
 import { ground } from './ground';
 import { hash } from './hash';
 import { margin } from './margin';
-import { type ObserveContext, type Observer, observationId } from './observer';
+import type { ObserveContext, Observer } from './observer';
 import { screenBars } from './screen-bars';
 import { sharpness } from './sharpness';
 import { size } from './size';
@@ -35,17 +35,7 @@ export function observe(
     try {
       return observer.measure(pixels, context);
     } catch {
-      return observer.gives.map((what) => notMeasured(context.photoId, what));
+      return observer.gives.map((what) => observed(context.photoId, what, null));
     }
   });
 }
-
-const notMeasured = (photoId: string, what: string): Observation => ({
-  id: observationId(photoId, what),
-  what,
-  value: null,
-  uncertainty: null,
-  unit: null,
-  where: null,
-  by: 'machine',
-});

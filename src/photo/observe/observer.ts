@@ -1,4 +1,4 @@
-import type { Observation } from '../observation-types';
+import { type Observation, observed } from '../observation-types';
 import type { GreyImage, PixelImage } from '../types';
 
 /** What an observer is handed beside the photo's own pixels. */
@@ -36,11 +36,6 @@ function signed(photoId: string, measured: readonly Measured<string>[]): Observa
   return measured.map(({ what, value, uncertainty = null, unit = null, where = null }) => {
     const number = (counted.get(what) ?? 0) + 1;
     counted.set(what, number);
-    const id = observationId(photoId, what, number);
-    return { id, what, value, uncertainty, unit, where, by: 'machine' };
+    return observed(photoId, what, value, { uncertainty, unit, where }, number);
   });
 }
-
-/** The same whenever the photo is read again; the first of a kind carries no number. */
-export const observationId = (photoId: string, what: string, number = 1): string =>
-  number === 1 ? `${photoId}-${what}` : `${photoId}-${what}-${number}`;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildCase, type Correction, correct, partsToTag, proposalsOf, tagPart, tagsOf, undo } from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
+import { observed } from '../../../src/photo';
 import { photoRead } from '../../photo-read';
 import { listingOf } from './sample-listing';
 
@@ -67,15 +68,8 @@ describe('what is proposed of a photo', () => {
       { x: 10, y: 10 + height },
     ] as [{ x: number; y: number }, { x: number; y: number }, { x: number; y: number }, { x: number; y: number }],
   });
-  const seen = (what: string, value: number | string, height: number | null = null) => ({
-    id: `p1-${what}`,
-    what,
-    value,
-    uncertainty: null,
-    unit: null,
-    where: height === null ? null : quad(height),
-    by: 'machine' as const,
-  });
+  const seen = (what: string, value: number | string, height: number | null = null) =>
+    observed('p1', what, value, { where: height === null ? null : quad(height) });
   const read = (observations: ReturnType<typeof seen>[]) => ({
     state: 'read' as const,
     photoId: 'p1',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { partsShown } from '../../../src/check/parts-shown';
+import { observed } from '../../../src/photo';
 import { facts, onlyFinding, readPhoto, said, stated, withPhotos } from './sample';
 
 describe('parts-shown', () => {
@@ -21,15 +22,7 @@ describe('parts-shown', () => {
   describe('where the buyer says what photos show', () => {
     const shows = (id: string, ...parts: string[]) => {
       const read = readPhoto(id);
-      const tags = parts.map((part, at) => ({
-        id: `${id}-hand-${at}`,
-        what: 'shows-part',
-        value: part,
-        uncertainty: null,
-        unit: null,
-        where: null,
-        by: 'hand' as const,
-      }));
+      const tags = parts.map((part, at) => observed(id, 'shows-part', part, { id: `${id}-hand-${at}`, by: 'hand' }));
       return read.state === 'read' ? { ...read, observations: [...read.observations, ...tags] } : read;
     };
     const carryall = (photos: ReturnType<typeof shows>[]) =>

@@ -1,17 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type Observation, type PhotoReader, readPhoto, seenIn, valueIn } from '../../../src/photo';
+import { type Observation, observed, type PhotoReader, readPhoto, seenIn, valueIn } from '../../../src/photo';
 import { fail, succeed } from '../../../src/problem';
 import { strokes } from './observe/strokes';
 
-const print = (photoId: string, line: string): Observation => ({
-  id: `${photoId}-print`,
-  what: 'print',
-  value: line,
-  uncertainty: null,
-  unit: null,
-  where: null,
-  by: 'machine',
-});
+const print = (photoId: string, line: string): Observation => observed(photoId, 'print', line);
 
 describe('reading a photo', () => {
   it('joins what readers see and what observers measure, who are told the print', async () => {

@@ -2,6 +2,7 @@
 import { render } from 'preact';
 import { afterEach, describe, expect, it } from 'vitest';
 import { buildCase, photoNotes, type SentPhoto } from '../../../src/case';
+import { observed } from '../../../src/photo';
 import { PhotoNotes } from '../../../src/ui/parts/PhotoNotes';
 import { chooseLanguage } from '../../../src/words';
 import { photoRead } from '../../photo-read';
@@ -12,15 +13,7 @@ type Told = Partial<Record<'taken-at' | 'camera' | 'margin', string | number>>;
 const photo = (id: string, [width, height]: [number, number], told: Told = {}, came?: 'capture') => {
   const read = photoRead(id, { width, height });
   if (read.state !== 'read') return read;
-  const seen = Object.entries(told).map(([what, value]) => ({
-    id: `${id}-${what}`,
-    what,
-    value,
-    uncertainty: null,
-    unit: null,
-    where: null,
-    by: 'machine' as const,
-  }));
+  const seen = Object.entries(told).map(([what, value]) => observed(id, what, value));
   const way = came ? { came: { way: came, fullSize: false, part: false, largest: null } } : {};
   return { ...read, ...way, observations: [...read.observations, ...seen] };
 };

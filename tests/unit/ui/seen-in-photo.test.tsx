@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { buildCase, type Correction, correct, findingsOf, undo } from '../../../src/case';
-import type { Observation, PhotoRead } from '../../../src/photo';
+import { type Observation, observed, type PhotoRead } from '../../../src/photo';
 import { noAdjustment } from '../../../src/photo/adjustment-types';
 import { LookByHand } from '../../../src/ui/parts/LookByHand';
 import { valueWords } from '../../../src/ui/seen-words';
@@ -16,16 +16,7 @@ const room = document.createElement('div');
 beforeEach(() => document.body.append(room));
 afterEach(() => render(null, room));
 
-const seen = (what: string, part: Partial<Observation>): Observation => ({
-  id: `p3-${what}`,
-  what,
-  value: null,
-  uncertainty: null,
-  unit: null,
-  where: null,
-  by: 'machine',
-  ...part,
-});
+const seen = (what: string, part: Partial<Observation>): Observation => observed('p3', what, null, part);
 
 test('what was measured is told with its unit and its uncertainty', () => {
   expect(
