@@ -2,6 +2,7 @@ import { findPlaces, foldWords } from '../text';
 import { systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
 import { type Context, doubtsOf, type OwnFields, propose } from './propose';
+import { blanked } from './said/blanked';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { doubtedBy } from './said/doubted';
 import { readExamples } from './said/example';
@@ -156,9 +157,8 @@ function modelOf(name: string, body: string, say: Say): Proposal[] | null {
       (word) => /^[\p{Lu}\d(]/u.test(word) || word.length <= 3 || /\p{Script=Han}|\p{Script=Katakana}/u.test(word),
     );
   if (!sides || more.length > 0 || !named || name.length > 40) return null;
-  const rest = body.slice(0, sides.start) + ' '.repeat(sides.end - sides.start) + body.slice(sides.end);
   // "from 1958, £9 in 1965": a bare year beside a period is of something else.
-  const periods = readPeriods(rest);
+  const periods = readPeriods(blanked(body, [sides]));
   const whole = periods.filter(({ form }) => form !== 'year');
   const { backwards, used, about } = usedOf(whole.length === 1 ? whole : periods);
   const made = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : undefined;

@@ -1,6 +1,9 @@
+import type { Part } from '../../claim/types';
+import type { Hit } from '../../text';
 import type { OwnFields } from '../propose';
+import { blanked } from '../said/blanked';
 import { partsIn } from '../said/part';
-import { usedOf } from '../said/period';
+import { type SaidPeriod, usedOf } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
 import type { TakenPeriod } from '../types';
 import { tellingFinder } from '../words';
@@ -49,7 +52,7 @@ const joints = /[,、]|\s(?:and|und|et|ed?|y|en)\s/gu;
 interface Marker {
   start: number;
   end: number;
-  period?: ReturnType<typeof withoutPeriods>['periods'][number];
+  period?: SaidPeriod;
   link?: 'beforehand' | 'afterwards';
 }
 
@@ -60,10 +63,10 @@ interface Marker {
 function inTurn(
   clause: string,
   text: string,
-  part: ReturnType<typeof partsIn>[number],
-  periods: readonly NonNullable<Marker['period']>[],
+  part: Hit<Part>,
+  periods: readonly SaidPeriod[],
 ): SaidConstruction[] {
-  const verb = verbs(text).find(({ start }) => start >= part.end && start - part.end <= 10);
+  const verb = verbBehind(text, part.end);
   if (!verb) return [];
   const markers: Marker[] = [
     ...periods.map((period) => ({ start: period.start, end: period.end, period })),
@@ -81,15 +84,15 @@ function inTurn(
   let reached = 0;
   for (const cut of [...cuts, { start: clause.length, end: clause.length }]) {
     while (behind[reached] && behind[reached]!.start < cut.start) own.push(behind[reached++]!);
-    const is = own.length === 1 ? materialOf(clause.slice(from, cut.start), own, from) : null;
-    // A piece without its time, or without a material, goes on behind the comma.
     if (own.length > 1) return [];
-    if (is === null) continue;
     const [marker] = own;
+    const is = marker && materialOf(clause, marker, from, cut.start);
+    // A piece without its time, or without a material, goes on behind the comma.
+    if (!is) continue;
     const before = found.at(-1)?.own;
-    const { backwards, ...used } = marker!.period
-      ? usedOf([marker!.period])
-      : { backwards: false, ...(before && linked(before, marker!.link!)) };
+    const { backwards, ...used } = marker.period
+      ? usedOf([marker.period])
+      : { backwards: false, ...(before && linked(before, marker.link!)) };
     if (!used.used) return [];
     found.push({ own: { kind: 'construction', part: part.value, is, ...used }, backwards });
     own = [];
@@ -99,12 +102,15 @@ function inTurn(
 }
 
 /** The words of a piece without its time. */
-function materialOf(piece: string, markers: readonly Marker[], from: number): string | null {
-  let text = piece;
-  for (const { start, end } of markers)
-    if (start >= from) text = text.slice(0, start - from) + ' '.repeat(end - start) + text.slice(end - from);
-  return material(text.replace(/です[。\s]{0,3}$/u, ''));
-}
+const materialOf = (clause: string, time: Marker, from: number, to: number): string | null =>
+  material(
+    blanked(clause, [time])
+      .slice(from, to)
+      .replace(/です[。\s]{0,3}$/u, ''),
+  );
+
+const verbBehind = (text: string, from: number) =>
+  verbs(text).find(({ start }) => start >= from && start - from <= 10);
 
 function linked({ used, about }: Used, link: 'beforehand' | 'afterwards'): Used | undefined {
   const [from, to] = (used ?? [null, null]) as TakenPeriod;
@@ -117,7 +123,7 @@ function linked({ used, about }: Used, link: 'beforehand' | 'afterwards'): Used 
 
 /** The words behind "was", "était en", "war … aus": what the part was. */
 function materialBehind(text: string, from: number): string | null {
-  const verb = verbs(text).find(({ start }) => start >= from && start - from <= 10);
+  const verb = verbBehind(text, from);
   return verb ? material(text.slice(verb.end).split(/[,(:。]|\.(?:\s|$)/)[0]!) : null;
 }
 

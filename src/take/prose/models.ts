@@ -1,5 +1,6 @@
 import { foldWords } from '../../text';
 import type { OwnFields } from '../propose';
+import { blanked } from '../said/blanked';
 import { readPeriods, usedOf } from '../said/period';
 import { readAmounts } from '../said/price';
 import { readSizes, type SaidSize } from '../said/size';
@@ -68,9 +69,7 @@ function modelIn(
   const [verb] = launched(sentence);
   const [made] = sides ? [] : produced(sentence);
   if (!sides && !verb && !made) return null;
-  const periods = readPeriods(
-    sides ? sentence.slice(0, sides.start) + ' '.repeat(sides.end - sides.start) + sentence.slice(sides.end) : sentence,
-  );
+  const periods = readPeriods(sides ? blanked(sentence, [sides]) : sentence);
   const { backwards, used, about } = usedOf(periods.slice(0, 1));
   const [year] = periods;
   const only = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : undefined;

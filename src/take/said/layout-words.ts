@@ -1,6 +1,7 @@
 import type { Layout, Slot } from '../../maker/types';
 import { foldWords, isNegated } from '../../text';
 import { tellingFinder } from '../words';
+import { blanked } from './blanked';
 import type { SaidExample } from './example';
 import { blank, digitSlots, interleaved, readsExamples, shapeOf } from './layout';
 import { lettersWithMonth, monthLetter } from './letter-slots';
@@ -21,17 +22,6 @@ export interface SaidLayout {
   /** Whether the words tell it, or the examples alone. */
   by: 'words' | 'examples';
   units: DateUnit[];
-}
-
-/** Examples are no description: their words are blanked, so that "week 24 of 1996" names no unit. */
-function withoutExamples(text: string, examples: readonly SaidExample[]): string {
-  const kept: string[] = [];
-  let from = 0;
-  for (const { start, end } of examples) {
-    kept.push(text.slice(from, start), ' '.repeat(Math.max(0, end - Math.max(start, from))));
-    from = Math.max(from, end);
-  }
-  return kept.join('') + text.slice(from);
 }
 
 /** Date units in the order in which a text names them, each once; a "年" behind figures is a date's. */
@@ -75,7 +65,8 @@ export function readLayoutWords(
   examples: readonly SaidExample[],
   known: readonly DateUnit[] = [],
 ): SaidLayout | null {
-  const plain = withoutExamples(text, examples);
+  // Examples are no description: without them, "week 24 of 1996" names no unit.
+  const plain = blanked(text, examples);
   const folded = foldWords(plain).text;
   const counts = readCounts(folded);
   const { units: named, serial } = unitsOf(folded);
