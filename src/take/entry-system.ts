@@ -1,13 +1,13 @@
-import type { OwnFields } from './propose';
+import type { Say } from './propose';
 import { readExamples } from './said/example';
 import { readLayoutWords } from './said/layout-words';
 import { readCounts } from './said/number';
+import { onePeriod, timeBeside } from './said/one-period';
 import { readPeriods, usedOf } from './said/period';
 import { withoutPeriods } from './said/used-text';
-import type { Doubt, Proposal, TakenPeriod } from './types';
+import type { Proposal } from './types';
 import { tellingFinder } from './words';
 
-type Say = (own: OwnFields, doubts?: readonly (Doubt | false)[]) => Proposal;
 const noCode = tellingFinder('no-code');
 const codeWords = tellingFinder('code');
 const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
@@ -16,10 +16,8 @@ const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
 export function systemOf(head: string, body: string, day: string, say: Say): Proposal[] | null {
   const { backwards, ...used } = usedOf(readPeriods(head));
   if (noCode(body).length > 0) {
-    const last = Array.isArray(used.used?.[0]) ? null : (used.used as TakenPeriod | undefined)?.[1];
-    return last
-      ? [say({ kind: 'stamped', used: [String(Number(last) + 1), null], ...(used.about && { about: ['from'] }) })]
-      : null;
+    const stamped = timeBeside(onePeriod(used.used), 'afterwards');
+    return stamped ? [say({ kind: 'stamped', used: stamped, ...(used.about && { about: ['from'] }) })] : null;
   }
   const examples = readExamples(body, day);
   const settled = readLayoutWords(body, examples);

@@ -1,11 +1,12 @@
 import { findPlaces, foldWords } from '../text';
 import { systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
-import { type Context, doubtsOf, type OwnFields, propose } from './propose';
+import { type Context, doubtsOf, type OwnFields, propose, type Say } from './propose';
 import { blanked } from './said/blanked';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { doubtedBy } from './said/doubted';
 import { readExamples } from './said/example';
+import { onePeriod, timeBeside } from './said/one-period';
 import { partNamed } from './said/part';
 import { readPeriods, usedOf } from './said/period';
 import { readPlace } from './said/place';
@@ -14,7 +15,7 @@ import { readSizes } from './said/size';
 import { withoutPeriods } from './said/used-text';
 import { isOnPiece, opensPlaceOnPiece } from './said/where';
 import { rolesNamed } from './table/columns';
-import type { Doubt, Proposal, TakenPeriod } from './types';
+import type { Proposal, TakenPeriod } from './types';
 import { tellingFinder, wholeWords } from './words';
 
 /** One entry of a list: what it is of, and what it says of it. */
@@ -56,7 +57,6 @@ const codeWords = tellingFinder('code');
 const plantNouns = wholeWords('plant');
 const numbered = /^(\p{L}{2,20})\s?(?:no\.?|nr\.?|n[º°])?\s?(\d{1,2})$/iu;
 const links = tellingFinder('afterwards', 'beforehand');
-type Say = (own: OwnFields, doubts?: readonly (Doubt | false)[]) => Proposal;
 
 /** What an entry proposes; null when it is none that this reader knows. */
 export function readEntry(entry: Entry, context: Context, day: string): Proposal[] | null {
@@ -161,7 +161,7 @@ function modelOf(name: string, body: string, say: Say): Proposal[] | null {
   const periods = readPeriods(blanked(body, [sides]));
   const whole = periods.filter(({ form }) => form !== 'year');
   const { backwards, used, about } = usedOf(whole.length === 1 ? whole : periods);
-  const made = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : undefined;
+  const made = onePeriod(used);
   return [
     say({ kind: 'model', name, size: sides.size, ...(made && { made }), ...(about && { about }) }, [
       backwards && 'backwards',
@@ -191,15 +191,13 @@ function carrierOf(model: string | null, body: string, say: Say): Proposal[] {
   return [say({ kind: 'carrier', ...(model !== null && { model }), where, ...used }, [backwards && 'backwards'])];
 }
 
-const shift = (year: string, by: number) => String(Number(year.slice(0, 4)) + by);
-
 /** "green cotton until 1992; later grey microfibre": one after the other. */
 function constructionOf(
   part: Extract<OwnFields, { kind: 'construction' }>['part'],
   body: string,
   say: Say,
 ): Proposal[] {
-  let last: TakenPeriod | null = null;
+  let last: TakenPeriod | undefined;
   // A comma parts two facts where each has its own years, else it is part of one.
   const byComma = body.split(/[;,、]\s?/);
   const parted =
@@ -208,21 +206,12 @@ function constructionOf(
     const { text, periods } = withoutPeriods(piece);
     const { backwards, ...told } = usedOf(periods);
     const [link] = links(foldWords(text));
-    let used = told.used;
-    if (!used && link && last)
-      used =
-        link.value === 'afterwards'
-          ? last[1]
-            ? [shift(last[1], 1), null]
-            : undefined
-          : last[0]
-            ? [null, shift(last[0], -1)]
-            : undefined;
+    const used = told.used ?? (link && timeBeside(last, link.value));
     const is = (link ? text.slice(0, link.start) + text.slice(link.end) : text)
       .replace(/[([]\s{0,80}[)\]]/g, '')
       .replace(/^[\s,:は]{1,80}|[\s,.;]{1,80}$/g, '');
     if (is.length < 3 || is.length > 80) return [];
-    last = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : null;
+    last = onePeriod(used);
     const { about } = told;
     return [
       say({ kind: 'construction', part, is, ...(used && { used }), ...(about && { about }) }, [

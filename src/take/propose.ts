@@ -29,6 +29,9 @@ type Own<T> = T extends unknown
   : never;
 export type OwnFields = Own<Proposal>;
 
+/** What the reader of an entry or a row says, whose words and maker are known. */
+export type Say = (own: OwnFields, doubts?: readonly (Doubt | false)[]) => Proposal;
+
 export interface Said {
   words: string;
   selector: string;

@@ -2,10 +2,10 @@ import type { Part } from '../../claim/types';
 import type { Hit } from '../../text';
 import type { OwnFields } from '../propose';
 import { blanked } from '../said/blanked';
+import { onePeriod, timeBeside } from '../said/one-period';
 import { partsIn } from '../said/part';
 import { type SaidPeriod, usedOf } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
-import type { TakenPeriod } from '../types';
 import { tellingFinder } from '../words';
 
 const verbs = tellingFinder('is-of');
@@ -60,12 +60,7 @@ interface Marker {
  * What a part was in one period and in the next: "of silk until 1985, then of cotton", "gilt until 1990 and plain since
  * 1991". Each piece between commas and "and" tells one material and one time; else nothing is taken.
  */
-function inTurn(
-  clause: string,
-  text: string,
-  part: Hit<Part>,
-  periods: readonly SaidPeriod[],
-): SaidConstruction[] {
+function inTurn(clause: string, text: string, part: Hit<Part>, periods: readonly SaidPeriod[]): SaidConstruction[] {
   const verb = verbBehind(text, part.end);
   if (!verb) return [];
   const markers: Marker[] = [
@@ -109,16 +104,12 @@ const materialOf = (clause: string, time: Marker, from: number, to: number): str
       .replace(/です[。\s]{0,3}$/u, ''),
   );
 
-const verbBehind = (text: string, from: number) =>
-  verbs(text).find(({ start }) => start >= from && start - from <= 10);
+const verbBehind = (text: string, from: number) => verbs(text).find(({ start }) => start >= from && start - from <= 10);
 
 function linked({ used, about }: Used, link: 'beforehand' | 'afterwards'): Used | undefined {
-  const [from, to] = (used ?? [null, null]) as TakenPeriod;
-  if (link === 'beforehand')
-    return from
-      ? { used: [null, String(Number(from) - 1)], ...(about?.includes('from') && { about: ['to'] }) }
-      : undefined;
-  return to ? { used: [String(Number(to) + 1), null], ...(about?.includes('to') && { about: ['from'] }) } : undefined;
+  const beside = timeBeside(onePeriod(used), link);
+  const [shared, told] = link === 'beforehand' ? (['from', 'to'] as const) : (['to', 'from'] as const);
+  return beside && { used: beside, ...(about?.includes(shared) && { about: [told] }) };
 }
 
 /** The words behind "was", "était en", "war … aus": what the part was. */

@@ -1,6 +1,7 @@
 import { foldWords } from '../../text';
 import type { OwnFields } from '../propose';
 import { blanked } from '../said/blanked';
+import { onePeriod } from '../said/one-period';
 import { readPeriods, usedOf } from '../said/period';
 import { readAmounts } from '../said/price';
 import { readSizes, type SaidSize } from '../said/size';
@@ -72,8 +73,8 @@ function modelIn(
   const periods = readPeriods(sides ? blanked(sentence, [sides]) : sentence);
   const { backwards, used, about } = usedOf(periods.slice(0, 1));
   const [year] = periods;
-  const only = used && !Array.isArray(used[0]) ? (used as TakenPeriod) : undefined;
-  const years: TakenPeriod | undefined = year?.form === 'year' ? (verb ? [year.used[0], null] : undefined) : only;
+  const years: TakenPeriod | undefined =
+    year?.form === 'year' ? (verb ? [year.used[0], null] : undefined) : onePeriod(used);
   const until = sides?.start ?? made?.start ?? year?.start ?? sentence.length;
   const name = modelBefore(sentence, until, makers) ?? (sides ? known : null);
   if (name === null || (!sides && !years)) return null;

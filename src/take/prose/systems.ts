@@ -5,6 +5,7 @@ import { readExamples, type SaidExample } from '../said/example';
 import { readsExamples } from '../said/layout';
 import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
 import { readCounts } from '../said/number';
+import { timeBeside } from '../said/one-period';
 import { type SaidPeriod, usedOf } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
 import type { Doubt } from '../types';
@@ -92,7 +93,7 @@ export function systemsIn(
       found.push(stampedFrom(here));
       continue;
     }
-    const described = here.counts === 0 || here.examples.length > 0 ? describedAround(told, at) : null;
+    const described = describedAround(told, at);
     if (described) {
       found.push(described.system);
       known = described.layout;
@@ -165,9 +166,9 @@ function underHeading({ sentence, examples }: Told, { period }: Section, layout:
 
 function stampedFrom({ sentence, periods }: Told): SaidSystem {
   const until = periods.find(({ form }) => form === 'until')!;
-  const from = String(Number(until.used[1]) + 1);
+  const used = timeBeside(until.used, 'afterwards')!;
   const about = until.about.length > 0 ? { about: ['from' as const] } : {};
-  return { own: { kind: 'stamped', used: [from, null], ...about }, doubts: [], sentences: [sentence] };
+  return { own: { kind: 'stamped', used, ...about }, doubts: [], sentences: [sentence] };
 }
 
 function systemOf(

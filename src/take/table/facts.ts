@@ -1,10 +1,11 @@
 import type { Cell } from '../page/grid';
 import { type Context, propose } from '../propose';
+import { onePeriod } from '../said/one-period';
 import { partNamed } from '../said/part';
 import { readPeriods, usedOf } from '../said/period';
 import { readSizes } from '../said/size';
 import { opensPlaceOnPiece } from '../said/where';
-import type { Proposal, TakenPeriod } from '../types';
+import type { Proposal } from '../types';
 import { rolesNamed } from './columns';
 
 /** Labels beside their values, under a heading that names a model: its size and years, what it is made of, where its code sits. */
@@ -19,7 +20,7 @@ export function readFactsTable(rows: readonly Cell[][], context: Context, _day: 
   const [size, made] = [labelled('size'), labelled('period')];
   const sides = size && readSizes(size.value)[0]?.size;
   const told = made && usedOf(readPeriods(made.value));
-  const years = told?.used && !Array.isArray(told.used[0]) ? (told.used as TakenPeriod) : undefined;
+  const years = onePeriod(told?.used);
   const found: Proposal[] = [];
   if (sides || years) {
     const own = {

@@ -1,12 +1,14 @@
 import { foldWords } from '../../text';
+import type { Say } from '../propose';
+import { onePeriod } from '../said/one-period';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
 import { readAmount } from '../said/price';
 import { readSizes } from '../said/size';
-import type { Proposal, TakenPeriod } from '../types';
+import type { Proposal } from '../types';
 import { wholeWords } from '../words';
 import type { Role } from './columns';
-import { dated, has, nothing, type Row, type Say, said, type Used } from './row';
+import { dated, has, nothing, type Row, said, type Used } from './row';
 
 const unknown = wholeWords('unknown');
 const saysNothing = (text: string): boolean => nothing.test(text) || unknown.has(foldWords(text).text);
@@ -60,7 +62,7 @@ export function modelOf(row: Row, used: Used, say: Say): Proposal[] {
   const size = sizeOf(row);
   const where = said(row, 'where');
   const placed = has(row, 'where') && !saysNothing(where);
-  const made = Array.isArray(used.used?.[0]) ? undefined : (used.used as TakenPeriod | undefined);
+  const made = onePeriod(used.used);
   // The years beside a place alone are those of the place.
   const ofModel = size !== null || (made && !has(row, 'price') && !has(row, 'where'));
   const found: Proposal[] = [];

@@ -115,17 +115,12 @@ function isSecondHeader(first: readonly Cell[], second: readonly Cell[] | undefi
 const turnable = new Set<Role>(['size', 'period', 'from', 'until', 'width', 'height', 'depth', 'where', 'price']);
 const nobody: Cell = { words: null, head: false, own: true, span: 1 };
 
+const headOfModels: Cell = { ...nobody, words: { text: 'Model', struck: [], marks: [], selector: '' } };
+
+/** Models down the side, headed in the corner. */
 function turned(rows: readonly Cell[][]): Cell[][] {
-  const width = Math.max(...rows.map((row) => row.length));
-  return Array.from({ length: width }, (_, column) =>
-    rows.map((row, at) => {
-      const cell = row[column] ?? nobody;
-      // The corner heads the models.
-      return column === 0 && at === 0
-        ? { ...nobody, words: { text: 'Model', struck: [], marks: [], selector: '' } }
-        : cell;
-    }),
-  );
+  const [[, ...labels] = [], ...models] = sideways(rows);
+  return [[headOfModels, ...labels], ...models];
 }
 
 function withoutHeader(rows: readonly Cell[][], width: number): (Role | null)[] {

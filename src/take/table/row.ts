@@ -1,6 +1,5 @@
 import type { Cell } from '../page/grid';
-import type { OwnFields } from '../propose';
-import type { Doubt, Proposal, TakenPeriod } from '../types';
+import type { TakenPeriod } from '../types';
 import type { Role } from './columns';
 
 /** A row by what its columns tell. */
@@ -26,5 +25,3 @@ export interface Used {
   backwards: boolean;
 }
 export const dated = ({ used, about }: Used) => ({ ...(used && { used }), ...(about && { about }) });
-
-export type Say = (own: OwnFields, doubts?: readonly (Doubt | false)[]) => Proposal;

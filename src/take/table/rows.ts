@@ -1,18 +1,19 @@
 import type { Layout } from '../../maker/types';
 import type { Inline } from '../page/inline';
-import { type Context, doubtsOf, type OwnFields, propose } from '../propose';
+import { type Context, doubtsOf, type OwnFields, propose, type Say } from '../propose';
 import { plainCode, plantCodes } from '../said/code';
 import { doubtedBy } from '../said/doubted';
 import { readExamples } from '../said/example';
 import { readNotation, readsExamples } from '../said/layout';
 import { readLayoutWords } from '../said/layout-words';
+import { onePeriod, timeBeside } from '../said/one-period';
 import { readPeriods, usedOf } from '../said/period';
 import { readPlace, type SaidPlace } from '../said/place';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal } from '../types';
 import { tellingFinder } from '../words';
 import { constructionOf, modelOf, partsOf } from './model-row';
-import { dated, has, nothing, type Row, type Say, said, type Used } from './row';
+import { dated, has, nothing, type Row, said, type Used } from './row';
 
 const letters = tellingFinder('letters');
 const noCode = tellingFinder('no-code');
@@ -57,16 +58,13 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   if (has(row, 'first') && (has(row, 'year') || has(row, 'period'))) return serialOf(row, say);
   if (has(row, 'part')) return constructionOf(row, used, say);
   if (has(row, 'model')) return modelOf(row, used, say);
-  const last = Array.isArray(used.used?.[0]) ? null : (used.used?.[1] as string | null | undefined);
-  if (has(row, 'where') && noCode(said(row, 'where')).length > 0)
-    return [
-      ...(last ? [say({ kind: 'stamped', used: [String(Number(last.slice(0, 4)) + 1), null] })] : []),
-      ...(used.used ? partsOf(row, used, say) : []),
-    ];
   const parts = used.used ? partsOf(row, used, say) : [];
-  if (has(row, 'where') && opensPlaceOnPiece(said(row, 'where')))
-    return [say({ kind: 'carrier', where: said(row, 'where'), ...dated(used) }), ...parts];
-  return parts;
+  const where = said(row, 'where');
+  if (noCode(where).length > 0) {
+    const stamped = timeBeside(onePeriod(used.used), 'afterwards');
+    return stamped ? [say({ kind: 'stamped', used: stamped }), ...parts] : parts;
+  }
+  return opensPlaceOnPiece(where) ? [say({ kind: 'carrier', where, ...dated(used) }), ...parts] : parts;
 }
 
 function makerOf(row: Row, { makers }: Context): string | null | undefined {
