@@ -1,12 +1,9 @@
 import { it } from 'vitest';
-import { build } from '../../../../src/code/teacher/candidates';
-import { datedWritings } from '../../../../src/code/teacher/dated';
-import { framesOf } from '../../../../src/code/teacher/frame';
 import { layoutOf } from '../../../../src/code/teacher/layout';
 import { explainLeftover } from '../../../../src/code/teacher/leftover';
 import { serialTable } from '../../../../src/code/teacher/serial-table';
 import { keep, short } from '../said-short';
-import { factsOf, frameOf } from './framed';
+import { builtRound, datedIn, factsOf, frameOf } from './framed';
 
 /*
  * Layouts built round dates, and what else a list may mean, on lists with a slip, a vague date or a rival in them. Where
@@ -47,20 +44,13 @@ it('layouts built round each way to write the date', async () => {
   ];
   const out = lists.flatMap((rows) => {
     const facts = factsOf(rows);
-    const work = { steps: 0, tried: 0 };
-    const dated = framesOf(facts, facts.length - 1).flatMap((frame) => {
-      const search = datedWritings(frame, facts.length, facts.length - 1, work);
-      for (;;) {
-        const step = search.next();
-        if (step.done) return step.value;
-      }
-    });
-    const lines = dated.slice(0, 12).map((one) => {
-      const agreeing = one.frame.facts.filter(({ order }) => one.bits[order] !== null);
-      const { candidate, bits, score } = build(one, agreeing);
-      const { says: _, ...plain } = candidate;
-      return `  ${short(plain)} is worth ${short(bits)}, ${short(score)}`;
-    });
+    const lines = datedIn(facts, facts.length - 1)
+      .slice(0, 12)
+      .map((one) => {
+        const { candidate, bits, score } = builtRound(one);
+        const { says: _, ...plain } = candidate;
+        return `  ${short(plain)} is worth ${short(bits)}, ${short(score)}`;
+      });
     return [rows, ...lines];
   });
   await keep(out, 'builds');

@@ -1,15 +1,12 @@
 import { it } from 'vitest';
 import { type CheckRule, checkCharacters } from '../../../../src/code/check-character';
-import { build } from '../../../../src/code/teacher/candidates';
-import { datedWritings } from '../../../../src/code/teacher/dated';
 import { pairsOfEras } from '../../../../src/code/teacher/eras';
-import { framesOf } from '../../../../src/code/teacher/frame';
 import { layoutOf } from '../../../../src/code/teacher/layout';
 import { explainLeftover } from '../../../../src/code/teacher/leftover';
 import { inferCycle } from '../../../../src/code/teacher/letters';
 import { serialTable } from '../../../../src/code/teacher/serial-table';
 import { keep, short } from '../said-short';
-import { factsOf, frameOf } from './framed';
+import { builtRound, datedIn, ended, factsOf, frameOf } from './framed';
 
 /*
  * What each step of the teacher hands on to the next, whole, on lists made to meet its limits. Where it changes on
@@ -186,16 +183,6 @@ it('running numbers as a table', async () => {
   await keep(out, 'tables');
 });
 
-/** All that a generator hands on, with what it says of its work. */
-function ended<W, R>(search: Generator<W, R>, work: W): { value: R; turns: string[] } {
-  const turns: string[] = [];
-  for (;;) {
-    const step = search.next();
-    if (step.done) return { value: step.value, turns };
-    turns.push(short(work));
-  }
-}
-
 it('dates, layouts built round them, and pairs of eras', async () => {
   const lists: [rows: string, least: number, wrong: number][] = [
     ['9403 = 1994-03; 9511 = 1995-11; 0107 = 2001-07; 9912 = 1999-12', 4, 0],
@@ -207,16 +194,12 @@ it('dates, layouts built round them, and pairs of eras', async () => {
   const out = lists.flatMap(([rows, least, wrong]) => {
     const facts = factsOf(rows);
     const work = { steps: 0, tried: 0 };
-    const dated = framesOf(facts, least).flatMap((frame) => {
-      const { value } = ended(datedWritings(frame, facts.length, least, work), work);
-      return value;
-    });
-    const { value: pairs, turns } = ended(pairsOfEras(dated, facts, { least, wrong, most: 5, work }), work);
+    const dated = datedIn(facts, least, work);
+    const { value: pairs, turns } = ended(pairsOfEras(dated, facts, { least, wrong, most: 5, work }));
     return [
-      `${rows}, at least ${least}, wrong ${wrong}: ${short(work)}, ${turns.length} turns`,
+      `${rows}, at least ${least}, wrong ${wrong}: ${short(work)}, ${turns} turns`,
       ...dated.slice(0, 24).map(({ frame, year, part, bits, cost }) => {
-        const agreeing = frame.facts.filter(({ order }) => bits[order] !== null);
-        const { candidate, bits: worth, score } = build({ frame, year, part, bits, cost }, agreeing);
+        const { candidate, bits: worth, score } = builtRound({ frame, year, part, bits, cost });
         return `  ${frame.changing} year ${year.places.join()} part ${part.places.join()} costs ${short(cost)}, bits ${short(bits)}: ${short(candidate)} is worth ${short(worth)}, ${short(score)}`;
       }),
       ...pairs.map(
