@@ -99,7 +99,7 @@ describe('a photo of 48 million pixels', { timeout: 300_000 }, () => {
       cuts.push(...cut.map((part) => (part?.width ?? 0) * (part?.height ?? 0)));
       return cut;
     });
-    if (!opened.ok) throw new Error(opened.problem.what);
+    if (!opened.ok) throw new Error(opened.problem.code);
     const { image, scale } = opened.value;
     const read = await readStamp(image, 'p1', open.engines, undefined, opened.value);
     if (read.state === 'unread') throw new Error('not read');

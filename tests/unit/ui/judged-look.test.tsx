@@ -10,6 +10,7 @@ import { JudgedLook } from '../../../src/ui/watchlist/JudgedLook';
 import type { SavedCase } from '../../../src/watch';
 import { lookOf } from '../../../src/watch/look';
 import { chooseLanguage } from '../../../src/words';
+import { marked, rowOfStitches } from '../../hand-mark';
 import { blankListing } from '../blank-listing';
 import { sampleRecord } from '../watch/sample-case';
 
@@ -49,26 +50,15 @@ describe('a saved look', () => {
     const link = { ...photo, alternatives: [], width: null, height: null, alt: '', origins: ['visible' as const] };
     const [look] = one.looks;
     if (look?.state !== 'readable') throw new Error('the look is not readable');
-    const marked: Correction = {
+    const byHand: Correction = {
       id: 'hand-1',
-      of: 'mark',
-      photo: { url: photo.url, hash: null },
-      mark: {
-        number: 1,
-        kind: 'length',
-        points: [
-          { x: 0, y: 0 },
-          { x: 1, y: 1 },
-        ],
-        within: 0.01,
-        mm: null,
-        name: '',
-      },
-      measured: [{ what: 'length', value: 400, uncertainty: 3, unit: 'px', where: null }],
+      ...marked({ url: photo.url, hash: null }, rowOfStitches({ kind: 'length', name: '' }), [
+        { what: 'length', value: 400, uncertainty: 3, unit: 'px', where: null },
+      ]),
     };
     const held = {
       ...look,
-      corrections: [marked],
+      corrections: [byHand],
       look: { ...look.look, listing: { ...look.look.listing, photos: [link] } },
     };
     await show({ ...one, looks: [held] });
