@@ -1,4 +1,4 @@
-import { type GreyImage, type Quad, quadSize, release } from '../photo';
+import { type GreyImage, inPixelsOf, type Quad, quadSize, release } from '../photo';
 import { askPrint } from './agreed';
 import { lineAround, type PlacedCharacter, placedCharacters } from './align';
 import { mayGoOn } from './at-edge';
@@ -20,7 +20,7 @@ import { lineOfBoth } from './same-row';
 import { settleSides } from './settle-sides';
 import { type Spelt, speltBy } from './spelt';
 import { sure } from './sure';
-import type { Measurement, StampLine } from './types';
+import type { StampLine } from './types';
 import { hasWideGap } from './wide-gap';
 
 type FreeText = Spelt['free'];
@@ -79,6 +79,7 @@ export async function readWithNets(
     const line = lineAround(standing, middles, nets.margin + (further?.spelt ? further.beyond : 0));
     const { lattice, texts, free } = withSignsLeftOpen(grey, told, placed, line);
     const crop = cropLine(grey, line.quad, 48);
+    const measured = crop === null ? [] : measureLine(crop, line.quad, line.middles);
     return {
       id: `${photoId}-line-${++counted}`,
       photoId,
@@ -87,7 +88,7 @@ export async function readWithNets(
       engine: 'net',
       lattice,
       free,
-      measurements: crop === null ? [] : inPixelsRead(measureLine(crop, line.quad, line.middles), factor),
+      measurements: measured.map((one) => inPixelsOf(1 / factor, one)),
       ...(isOpen || mayGoOn(line.quad, line.middles, grey) ? { mayGoOn: true as const } : {}),
       ...(otherWay === null ? {} : { otherWay }),
     };
@@ -189,12 +190,6 @@ function withSignsLeftOpen(
   const open = signs.map((at) => placed[at]!);
   return speltBy(withSignsOpen(whole.lattice, open));
 }
-
-/** Lengths measured in a part at full size, in pixels of the photo as it is read. */
-const inPixelsRead = (measured: Measurement[], factor: number): Measurement[] =>
-  measured.map((one) =>
-    one.unit === 'px' ? { ...one, value: one.value / factor, uncertainty: one.uncertainty / factor } : one,
-  );
 
 /** Few stamps lie askew, and much leather does: a few characters seen there have to be sure, more of them likely. */
 const manyCharacters = 5;

@@ -1,6 +1,6 @@
 import type { HandMeasure } from './hand/hand-types';
 
-/** Very large photos are measured smaller than they are; what is said of them is in their own pixels. */
+/** A measure in the photo's own pixels, `scale` of which are one that was measured in: large photos are measured smaller. */
 export function inPixelsOf<M extends Pick<HandMeasure, 'value' | 'uncertainty' | 'unit'>>(
   scale: number,
   measure: M,
