@@ -1,5 +1,5 @@
 import { type PhotoRead, readPhoto } from '../photo';
-import type { Problem } from '../problem';
+import { type Problem, problem, reported } from '../problem';
 import { stampReader } from '../stamp';
 import { type OpenEngines, openEngines } from './engines';
 import type { PhotoFiles } from './listing-photos';
@@ -21,8 +21,8 @@ export async function readPhotoFiles(
     open = await openEngines();
   } catch (error) {
     const what = `the recognisers could not start: ${error instanceof Error ? error.message : 'unknown reason'}`;
-    const problem = { code: 'no-recogniser', where: 'reader', what, remedy: 'Install the packages again (npm ci).' };
-    return files.map(({ photoId }) => unread(photoId, problem));
+    const none = { code: 'no-recogniser', where: 'reader', what, remedy: 'Install the packages again (npm ci).' };
+    return files.map(({ photoId }) => unread(photoId, none));
   }
   try {
     const photos: PhotoRead[] = [];
@@ -42,8 +42,7 @@ async function readOne(photoId: string, path: string, { engines }: OpenEngines):
   try {
     return await readPhoto(opened.value.image, photoId, [stampReader(engines)], opened.value);
   } catch (error) {
-    const what = `reading the photo failed: ${error instanceof Error ? error.message : 'unknown reason'}`;
-    return unread(photoId, { code: 'photo-reading-failed', where: path, what, remedy: 'Type the code by hand.' });
+    return unread(photoId, problem('photo-reading-failed', path, reported(error)));
   }
 }
 
