@@ -1,4 +1,4 @@
-import { type Problem, problem } from '../problem';
+import { type Problem, problem, reported } from '../problem';
 import { browser } from './api';
 
 /** Every difference between Chrome and Firefox that the extension meets, in one place. */
@@ -71,7 +71,7 @@ export const notReadable = (url = ''): Problem =>
 
 /** What a refused injection means for the user. The browsers say it in words only. */
 export function injectionProblem(error: unknown): Problem {
-  const words = error instanceof Error ? error.message : String(error);
+  const words = reported(error).said;
   if (/No tab with id|Invalid tab|tab was closed/i.test(words)) {
     return problem('tab-gone', 'tab');
   }

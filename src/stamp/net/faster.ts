@@ -1,3 +1,4 @@
+import { reported } from '../../problem';
 import type { NetSession } from './nets';
 
 /** Both nets as one runtime runs them. */
@@ -44,7 +45,7 @@ export function netsWithFaster(
       faster = opened;
       opened?.lost.then(end);
     },
-    (error: unknown) => told(wordsOf(error)),
+    (error: unknown) => told(reported(error).said),
   );
   const session = (net: keyof NetPair): NetSession => {
     let agreed = false;
@@ -64,7 +65,7 @@ export function netsWithFaster(
           agreed = true;
           return expected;
         } catch (error) {
-          end(wordsOf(error));
+          end(reported(error).said);
           return plain[net].run(input, shape);
         }
       },
@@ -78,7 +79,6 @@ type Answer = Awaited<ReturnType<NetSession['run']>>;
 const refuse = (why: string): never => {
   throw new Error(why);
 };
-const wordsOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 function isFiniteAnswer({ data }: Answer): boolean {
   for (let at = 0; at < data.length; at++) if (!Number.isFinite(data[at])) return false;
