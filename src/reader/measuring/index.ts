@@ -51,8 +51,14 @@ export function startMeasuring(bytes: ArrayBuffer, openRoom = openMeasuringRoom)
     const next = waiting;
     asked = null;
     waiting = null;
-    answered?.settle(next || ended ? null : measured);
+    answered?.settle(next ? null : measured);
     if (next) ask(next);
+  }
+
+  /** Whoever waited until now is overtaken. */
+  function wait(one: Asked | null): void {
+    waiting?.settle(null);
+    waiting = one;
   }
 
   function ask(one: Asked): void {
@@ -66,16 +72,13 @@ export function startMeasuring(bytes: ArrayBuffer, openRoom = openMeasuringRoom)
       new Promise((settle) => {
         if (ended) return settle(null);
         const one = { id: ++lastId, marks, settle };
-        waiting?.settle(null);
-        waiting = null;
-        if (asked) waiting = one;
+        if (asked) wait(one);
         else ask(one);
       }),
     end() {
       ended = true;
       room?.terminate();
-      waiting?.settle(null);
-      waiting = null;
+      wait(null);
       answer(null);
     },
   };

@@ -35,6 +35,13 @@ function rooms() {
   };
   return { opened, measuring: startMeasuring(bytes, open) };
 }
+/** Measuring whose worker did not load, and what the first marks were answered. */
+async function notLoaded() {
+  const { opened, measuring } = rooms();
+  const first = measuring.measure([]);
+  opened[0]?.fails('did not load');
+  return { opened, measuring, first: await first };
+}
 const stopped = (said: string) => fail(problem('measuring-failed', 'photo', { said }));
 /** Until all that was promised so far has been told. */
 const settled = () => new Promise<void>((resolve) => setImmediate(resolve));
@@ -50,18 +57,13 @@ describe('measuring in a worker', () => {
   });
 
   it('answers marks with the error of a worker that did not load', async () => {
-    const { opened, measuring } = rooms();
-    const first = measuring.measure([]);
-    opened[0]?.fails('did not load');
-    expect(await first).toEqual(stopped('did not load'));
+    const { opened, first } = await notLoaded();
+    expect(first).toEqual(stopped('did not load'));
     expect(opened[0]?.ended).toBe(true);
   });
 
   it('measures later marks in a fresh worker, which is given the photo again', async () => {
-    const { opened, measuring } = rooms();
-    const first = measuring.measure([]);
-    opened[0]?.fails('did not load');
-    await first;
+    const { opened, measuring } = await notLoaded();
     const later = measuring.measure([]);
     expect(opened[1]?.told).toEqual([
       { kind: 'photo', bytes },
@@ -72,10 +74,7 @@ describe('measuring in a worker', () => {
   });
 
   it('answers later marks with the error where a fresh worker does not load either', async () => {
-    const { opened, measuring } = rooms();
-    const first = measuring.measure([]);
-    opened[0]?.fails('did not load');
-    await first;
+    const { opened, measuring } = await notLoaded();
     const later = measuring.measure([]);
     opened[1]?.fails('did not load again');
     expect(await later).toEqual(stopped('did not load again'));
