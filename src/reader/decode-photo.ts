@@ -11,14 +11,7 @@ export async function decodePhoto(
   // Only the width: the height follows, and a picture that lies on its side keeps its shape.
   const scaled: ImageBitmapOptions =
     share < 1 ? { resizeWidth: Math.max(1, Math.round(width * share)), resizeQuality: 'high' } : {};
-  const blob = new Blob([bytes], { type: mime });
-  const bitmap = await createImageBitmap(blob, { imageOrientation: 'from-image', ...scaled }).catch(() => null);
-  if (bitmap === null) return null;
-  try {
-    return drawn(bitmap, mostPixels);
-  } finally {
-    bitmap.close();
-  }
+  return withBitmap(bytes, { type: mime, ...scaled }, (bitmap) => drawn(bitmap, mostPixels));
 }
 
 /**
@@ -30,14 +23,26 @@ export async function cutPhoto(
   { mime }: ImageHeader,
   parts: readonly PartOfFile[],
 ): Promise<(ImageData | null)[]> {
-  const blob = new Blob([bytes], { type: mime });
-  const bitmap = await createImageBitmap(blob, { imageOrientation: 'from-image' }).catch(() => null);
-  if (bitmap === null) return parts.map(() => null);
-  try {
-    return parts.map(({ x0: left, y0: top, x1, y1 }) => {
+  const cut = await withBitmap(bytes, { type: mime }, (bitmap) =>
+    parts.map(({ x0: left, y0: top, x1, y1 }) => {
       const [width, height] = [Math.min(bitmap.width, x1) - left, Math.min(bitmap.height, y1) - top];
       return width < 1 || height < 1 ? null : pixelsOf(bitmap, { left, top, width, height }, { width, height });
-    });
+    }),
+  );
+  return cut ?? parts.map(() => null);
+}
+
+/** What is made of a decoded photo, which is given up then; null where it cannot be decoded. */
+async function withBitmap<Made>(
+  bytes: Uint8Array<ArrayBuffer>,
+  { type, ...size }: { type: string } & ImageBitmapOptions,
+  make: (bitmap: ImageBitmap) => Made,
+): Promise<Made | null> {
+  const blob = new Blob([bytes], { type });
+  const bitmap = await createImageBitmap(blob, { imageOrientation: 'from-image', ...size }).catch(() => null);
+  if (bitmap === null) return null;
+  try {
+    return make(bitmap);
   } finally {
     bitmap.close();
   }
