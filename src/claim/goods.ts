@@ -2,6 +2,7 @@ import { clauseAround, phrasePattern, wordsOf } from '../text';
 
 /** What such a piece is called. */
 export const bagNouns = phrasePattern(wordsOf('bag'));
+export const namesBag = (text: string): boolean => text.search(bagNouns) >= 0;
 
 /**
  * "Sold with a wallet of 2012", "dazu eine Geldbörse": the words that bring in another piece, up to what it is called.

@@ -16,7 +16,7 @@ import {
 } from '../text';
 import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
-import { bagNouns, isOfCompanion, isOfGiver } from './goods';
+import { isOfCompanion, isOfGiver, namesBag } from './goods';
 import { isOnlyLook } from './look';
 import { isBareJoint, isCoarse, isFromYear, isOfMaking, isVague, madeVerb, standsAlone } from './making';
 import { notPlaced } from './not-placed';
@@ -54,7 +54,6 @@ const madeAhead = new RegExp(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old", "my sister is 40" is no age of a bag. */
 const people = phrasePattern(wordsOf('people', 'others-kin'));
-const namesPiece = new RegExp(bagNouns.source, 'u');
 
 /** Whether a clause follows the words of another behind a comma. */
 const opensBehindComma = (text: string, clauseStart: number): boolean =>
@@ -117,7 +116,7 @@ function subjectOf(
   if (isCoarse(date) && words.elsewhere > 0 && nearBehind.test(before.slice(words.elsewhere))) return null;
   if (words.elsewhere > 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
   // "Se tiñeron de marrón en 2020": what happened stands before it, and nothing that names the piece or its making since.
-  if (words.elsewhere > words.making && !namesPiece.test(before.slice(words.elsewhere)) && !isCoarse(date)) return null;
+  if (words.elsewhere > words.making && !namesBag(before.slice(words.elsewhere)) && !isCoarse(date)) return null;
   if (words.elsewhere > 0 && sinceWords.test(before.slice(-12))) return null;
   if (elsewhereBehind.test(after) || since) return null;
   if (lastEnd(age, after) > 0 || isOnlyLook(text, start, end)) return null;

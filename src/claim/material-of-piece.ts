@@ -1,5 +1,5 @@
 import { clauseAround, type Hit, namesAnothersPiece, phrasePattern, sentenceAround, wordsOf } from '../text';
-import { bagNouns } from './goods';
+import { bagNouns, namesBag } from './goods';
 import type { Part } from './types';
 
 /** Neighbouring words of colour and material, at their place of a folded text and of its source. */
@@ -46,6 +46,5 @@ export function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: r
   // "My sister's has pigskin, this one cotton": of the same part, whichever that is.
   if (namesAnothersPiece(text.slice(sentenceAround(text, group.start, group.end).start, group.start))) return false;
   if (rest.length <= 1) return !barelySaidBefore(text, group, all);
-  bagNouns.lastIndex = 0;
-  return bagNouns.test(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));
+  return namesBag(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));
 }

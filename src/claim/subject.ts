@@ -1,5 +1,5 @@
 import { clauseAround, partWords, phrasePattern, sentenceAround, topics, wordsOf } from '../text';
-import { bagNouns } from './goods';
+import { namesBag } from './goods';
 
 /*
  * What a clause speaks of, where that is not the piece. Whatever is in doubt counts as something else: what is not said
@@ -48,11 +48,6 @@ const asSubject = new RegExp(
 const apposed = /^,\s(?:\p{L}{1,12}\s){0,3}$/u;
 /** "The zip is of 2010": of a part only so near. */
 const nearLink = new RegExp(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`, 'u');
-/**
- * What takes a sentence back to the piece: "the dust bag is newer, the bag itself of 1994". A pronoun does not: "the
- * dust bag is lost, this one is of 2012".
- */
-const piece = new RegExp(bagNouns.source, 'u');
 /** Further behind its subject a date is not looked for. */
 const longestAside = 64;
 /** "2022年の新しい保存袋". */
@@ -80,7 +75,8 @@ export function isDateOfThing(text: string, start: number, end: number, title: s
   const subject = subjectAhead(text, start, end, title);
   if (!subject) return false;
   const { isThing, opening, rest } = subject;
-  if (rest.length > longestAside || piece.test(rest)) return false;
+  // "The dust bag is newer, the bag itself of 1994" is back at the piece; "the dust bag is lost, this one is of 2012" is not.
+  if (rest.length > longestAside || namesBag(rest)) return false;
   if (!isThing) return nearLink.test(rest);
   // "With dust bag, it is of 1994".
   if (rest.includes(',') && accompanies.test(opening)) return false;
@@ -90,7 +86,7 @@ export function isDateOfThing(text: string, start: number, end: number, title: s
 /** Whether a sentence speaks of a part or of what comes along ahead of a place, and has not come back to the piece since. */
 export function speaksOfThing(text: string, start: number, end: number, title: string): boolean {
   const subject = subjectAhead(text, start, end, title);
-  return subject !== null && !accompanies.test(subject.opening) && !piece.test(subject.rest);
+  return subject !== null && !accompanies.test(subject.opening) && !namesBag(subject.rest);
 }
 
 const run = phrasePattern(wordsOf('model-run', 'model-noun'), 'u');
