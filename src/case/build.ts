@@ -2,7 +2,6 @@ import { runChecks } from '../check';
 import type { Finding, PreviousLook } from '../check/types';
 import { type Claim, findClaims, judgingFiles, offerOf, statedMaker } from '../claim';
 import { gatherEvidence, reason } from '../evidence';
-import { isSentPhoto } from '../listing/sent-photo-types';
 import type { Listing } from '../listing/types';
 import { inForce } from '../maker';
 import type { MakerFile } from '../maker/types';
@@ -16,7 +15,7 @@ import { decodeAll, isOnlyShown } from './decodings';
 import { caseLotOf, codesOfPiece, judgingClaims } from './lot';
 import { marksOf } from './marks';
 import { measuredByHand } from './measured';
-import { withSentPhotos } from './sent-photos';
+import { ofPage, withSentPhotos } from './sent-photos';
 import { standingFindings, unmetAside } from './set-aside';
 import { allPhotos, skippedOf } from './skipped';
 import { codesNotElsewhere, stampsPlaced } from './stamp-piece';
@@ -173,6 +172,6 @@ export const lookAt = ({
   description: listing.description[0]?.value ?? null,
   price: listing.price[0]?.value ?? null,
   seller: listing.seller.name[0]?.value ?? null,
-  photos: listing.photos.flatMap((link) => (isSentPhoto(link) ? [] : [{ id: link.id, url: link.url }])),
+  photos: ofPage(listing).photos.map(({ id, url }) => ({ id, url })),
   claims: uncorrectedClaims(claims, corrections),
 });
