@@ -1,5 +1,5 @@
 import type { Say } from './propose';
-import { readExamples } from './said/example';
+import { plainExamples, readExamples } from './said/example';
 import { readLayoutWords } from './said/layout-words';
 import { readCounts } from './said/number';
 import { onePeriod, timeBeside } from './said/one-period';
@@ -21,7 +21,7 @@ export function systemOf(head: string, body: string, day: string, say: Say): Pro
   }
   const examples = readExamples(body, day);
   const settled = readLayoutWords(body, examples);
-  const plain = examples.map(({ code, reads }) => ({ code, reads }));
+  const plain = plainExamples(examples);
   if (!settled) return plain.length > 0 ? plain.map((one) => say({ kind: 'example', ...one })) : null;
   const doubts = [
     backwards && ('backwards' as const),

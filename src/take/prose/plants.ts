@@ -11,7 +11,7 @@ import { codesNamed, type NamedCode } from './codes-named';
 
 export interface SaidPlant {
   own: Extract<OwnFields, { kind: 'plant' }>;
-  doubts: Doubt[];
+  doubts: (Doubt | false)[];
   /** Place of the code in the sentence. */
   at: number;
 }
@@ -72,8 +72,8 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
     if (other) {
       if (other.takesBack) retracted.push(code);
       const place = readPlace(other.text);
-      const doubts: Doubt[] = other.takesBack && !before.confessed && !back ? ['disputed'] : [];
-      if (place) plants.push({ own: { kind: 'plant', code, ...place }, doubts, at: start });
+      const doubt = other.takesBack && !before.confessed && !back && 'disputed';
+      if (place) plants.push({ own: { kind: 'plant', code, ...place }, doubts: [doubt], at: start });
       continue;
     }
     const follows = plants.length > 0 && plants.at(-1)!.at === named[index - 1]?.start;
@@ -82,13 +82,16 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
       readSegment(segment, token, Boolean(back), { follows, ofPlants, oneLetter: before.oneLetter });
     if (!plant) continue;
     const untrue = taken.some((hit) => hit !== back && hit.start > end);
-    const doubts: Doubt[] = [
-      ...(token.lookAlike ? (['look-alike'] as const) : []),
-      ...(untrue ? (['withdrawn'] as const) : []),
-      ...(disputed ? (['disputed'] as const) : []),
-      ...(plant.backwards ? (['backwards'] as const) : []),
-    ];
-    plants.push({ own: { kind: 'plant', code, ...plant.fields }, doubts, at: start });
+    plants.push({
+      own: { kind: 'plant', code, ...plant.fields },
+      doubts: [
+        token.lookAlike && 'look-alike',
+        untrue && 'withdrawn',
+        disputed && 'disputed',
+        plant.backwards && 'backwards',
+      ],
+      at: start,
+    });
   }
   return { plants: withoutBareNames(plants, ofPlants), retracted };
 }
@@ -116,18 +119,27 @@ function insteadIn(segment: string): { text: string; takesBack: boolean } | null
   return { text: text.slice(0, 90).replace(/[.,;].{0,90}$/su, ''), takesBack: Boolean(but) };
 }
 
-function placeAround(sentence: string, at: number, segment: string, ofPlants: boolean) {
+function placeAround(sentence: string, at: number, segment: string, made: boolean) {
   const named = segment.startsWith(')') ? placeBefore.exec(sentence.slice(Math.max(0, at - 80), at)) : null;
   const place = named && readPlace(named[1]!);
-  if (!place || (place.place === 'ZZ' && !ofPlants)) return null;
+  if (!place || (place.place === 'ZZ' && !made)) return null;
   const told = withoutPeriods(segment).periods.filter(({ form, start }) => form !== 'year' && start <= 12);
   const { backwards, ...used } = usedOf(told.slice(0, 1));
   return { fields: { ...place, ...used }, backwards };
 }
 
-const initialsOf = (code: string): string => foldWords(code).text;
 /** "K is Kendal": a letter of the code begins the name, as it does where letters are chosen after towns. */
-const isInitial = (code: string, name: string): boolean => initialsOf(code).includes(foldWords(name.slice(0, 1)).text);
+const isInitial = (code: string, name: string): boolean =>
+  foldWords(code).text.includes(foldWords(name.slice(0, 1)).text);
+
+/** Where the name may begin of what a code is, without a verb between them. */
+function withoutVerb(segment: string, listed: boolean, follows: boolean): RegExpExecArray | null {
+  if (listed) return inList.exec(segment);
+  if (!follows) return null;
+  const named = elliptical.exec(segment);
+  if (named) return named;
+  return plantWords(segment).some(({ start }) => start <= 8) ? inWords.exec(segment) : null;
+}
 
 function readSegment(
   segment: string,
@@ -135,7 +147,6 @@ function readSegment(
   corrected: boolean,
   { follows, ofPlants, oneLetter } = { follows: false, ofPlants: false, oneLetter: false },
 ) {
-  const hits = verbs(segment);
   // "KV (Belgium)": the bracket alone says it, for countries.
   const bracket = /^\s?\(([^()]{3,60})\)/.exec(segment);
   const inBracket = bracket ? readPlace(withoutPeriods(bracket[1]!).text) : null;
@@ -143,20 +154,15 @@ function readSegment(
     const { backwards, ...used } = usedOf(withoutPeriods(bracket[1]!).periods.slice(0, 1));
     return { fields: { ...inBracket, ...used }, backwards };
   }
+  const hits = verbs(segment);
   const listed = token?.by === 'for' || token?.by === 'as';
   const verb = listed ? undefined : hits.find(({ start }) => start <= (corrected ? nearestCorrected : nearest));
   const strong =
     verb !== undefined && hits.some(({ start, value }) => start === verb.start && value === 'strong-stands-for');
-  const joined = verb
-    ? null
-    : listed
-      ? inList.exec(segment)
-      : follows
-        ? (elliptical.exec(segment) ??
-          (plantWords(segment).some(({ start }) => start <= 8) ? inWords.exec(segment) : null))
-        : null;
-  if (!verb && !joined) return null;
-  const { text, periods } = withoutPeriods(segment.slice(verb ? verb.end : joined![0].length));
+  const joined = verb ? null : withoutVerb(segment, listed, follows);
+  const from = verb?.end ?? joined?.[0].length;
+  if (from === undefined) return null;
+  const { text, periods } = withoutPeriods(segment.slice(from));
   const place = readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$|[,\s]\s?(?:\p{Ll}{1,3}\s)?\p{Lu}\s.{0,90}$/su, ''));
   if (!place) return null;
   const initial = token !== null && isInitial(token.code, place.name ?? '');

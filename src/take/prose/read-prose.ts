@@ -43,7 +43,7 @@ export class ProseReader {
     const sentences = sentencesOf(words.text);
     const makerOf = this.makersBySentence(sentences, context.maker);
     const found: Proposal[] = [];
-    const add = (own: OwnFields, told: readonly Sentence[], doubts: readonly Doubt[] = []) => {
+    const add = (own: OwnFields, told: readonly Sentence[], doubts: readonly (Doubt | false)[] = []) => {
       const [first] = told;
       const last = told.at(-1)!;
       const range = { start: first!.start, end: last.start + last.text.length };
@@ -75,14 +75,13 @@ export class ProseReader {
       for (const code of retracted) this.retractions.push({ code, before: count + found.length });
       for (const { own, doubts } of plants) add(own, [sentence], doubts);
       const carrier = carrierOf(text, this.ofCodes, this.makers);
-      if (carrier) add(carrier.own, [sentence], carrier.backwards ? ['backwards'] : []);
+      if (carrier) add(carrier.own, [sentence], [carrier.backwards && 'backwards']);
       this.ofCodes = carrier !== null || plants.length > 0 || codeWords(text).length > 0;
       const told = modelsIn(text, model, this.makers);
-      for (const { backwards, ...own } of told)
-        add({ kind: 'model', ...own }, [sentence], backwards ? ['backwards'] : []);
+      for (const { backwards, ...own } of told) add({ kind: 'model', ...own }, [sentence], [backwards && 'backwards']);
       for (const letter of lettersIn(text)) add(letter, [sentence]);
       for (const price of pricesIn(text, model, this.makers)) add(price, [sentence]);
-      for (const { own, backwards } of constructionIn(text)) add(own, [sentence], backwards ? ['backwards'] : []);
+      for (const { own, backwards } of constructionIn(text)) add(own, [sentence], [backwards && 'backwards']);
       model = told.at(-1)?.name ?? modelBefore(text, text.length, this.makers) ?? model;
     }
     return found;

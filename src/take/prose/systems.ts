@@ -1,7 +1,7 @@
 import type { Layout } from '../../maker/types';
 import { foldWords, isNegated } from '../../text';
 import type { OwnFields } from '../propose';
-import { readExamples, type SaidExample } from '../said/example';
+import { plainExamples, readExamples, type SaidExample } from '../said/example';
 import { readsExamples } from '../said/layout';
 import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
 import { readCounts } from '../said/number';
@@ -14,7 +14,7 @@ import type { Sentence } from './sentences';
 
 export interface SaidSystem {
   own: OwnFields;
-  doubts: Doubt[];
+  doubts: (Doubt | false)[];
   /** First and last sentence that tell it. */
   sentences: Sentence[];
 }
@@ -148,7 +148,7 @@ const loose = (group: readonly Told[]): SaidSystem[] =>
   group.flatMap(({ sentence, examples }) =>
     examples.map(({ code, reads, lookAlike }) => ({
       own: { kind: 'example' as const, code, reads },
-      doubts: lookAlike ? (['look-alike'] as const).slice() : [],
+      doubts: [lookAlike && 'look-alike'],
       sentences: [sentence],
     })),
   );
@@ -156,12 +156,11 @@ const loose = (group: readonly Told[]): SaidSystem[] =>
 /** Examples under a heading that writes how codes of its period are built. */
 function underHeading({ sentence, examples }: Told, { period }: Section, layout: Layout): SaidSystem {
   const { backwards, ...used } = usedOf([period]);
-  const plain = examples.map(({ code, reads }) => ({ code, reads }));
-  const doubts: Doubt[] = [
-    ...(backwards ? (['backwards'] as const) : []),
-    ...(readsExamples(layout, plain) ? [] : (['examples-disagree'] as const)),
-  ];
-  return { own: { kind: 'code-system', ...used, layout, examples: plain }, doubts, sentences: [sentence] };
+  return {
+    own: { kind: 'code-system', ...used, layout, examples: plainExamples(examples) },
+    doubts: [backwards && 'backwards', !readsExamples(layout, examples) && 'examples-disagree'],
+    sentences: [sentence],
+  };
 }
 
 function stampedFrom({ sentence, periods }: Told): SaidSystem {
@@ -192,13 +191,15 @@ function systemOf(
   // Neither a period nor an example: words about codes in general.
   if (periods.length === 0 && examples.length === 0) return { system: null, layout: settled };
   const { backwards, ...used } = usedOf(periods);
-  const doubts: Doubt[] = [
-    ...(backwards ? (['backwards'] as const) : []),
-    ...(settled.fits ? [] : (['examples-disagree'] as const)),
-    ...(settled.by === 'examples' ? (['by-examples-only'] as const) : []),
-    ...(examples.some(({ lookAlike }) => lookAlike) ? (['look-alike'] as const) : []),
-  ];
-  const plain = examples.map(({ code, reads }) => ({ code, reads }));
-  const fields: OwnFields = { kind: 'code-system', ...used, layout: settled.layout, examples: plain };
-  return { system: { own: fields, doubts, sentences: group.map(({ sentence }) => sentence) }, layout: settled };
+  const system: SaidSystem = {
+    own: { kind: 'code-system', ...used, layout: settled.layout, examples: plainExamples(examples) },
+    doubts: [
+      backwards && 'backwards',
+      !settled.fits && 'examples-disagree',
+      settled.by === 'examples' && 'by-examples-only',
+      examples.some(({ lookAlike }) => lookAlike) && 'look-alike',
+    ],
+    sentences: group.map(({ sentence }) => sentence),
+  };
+  return { system, layout: settled };
 }

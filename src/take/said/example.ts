@@ -81,3 +81,6 @@ export function readExamples(text: string, day: string): SaidExample[] {
     return [{ code: plain, reads: date.reads, lookAlike, start: code.start, end: date.end }];
   });
 }
+
+/** Examples as a maker file keeps them. */
+export const plainExamples = (examples: readonly SaidExample[]) => examples.map(({ code, reads }) => ({ code, reads }));

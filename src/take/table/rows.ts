@@ -3,7 +3,7 @@ import type { Inline } from '../page/inline';
 import { type Context, doubtsOf, type OwnFields, propose, type Say } from '../propose';
 import { plainCode, plantCodes } from '../said/code';
 import { doubtedBy } from '../said/doubted';
-import { readExamples } from '../said/example';
+import { plainExamples, readExamples } from '../said/example';
 import { readNotation, readsExamples } from '../said/layout';
 import { readLayoutWords } from '../said/layout-words';
 import { onePeriod, timeBeside } from '../said/one-period';
@@ -102,7 +102,7 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   const text = [format, reads === '' ? shown : `${shown} = ${reads}`].filter((one) => one !== '').join('. ');
   const examples = readExamples(text, day);
   const notation = notationOf(format.replace(/\s?\([^)]{0,80}\)/g, ''), examples, context);
-  const plain = examples.map(({ code, reads: date }) => ({ code, reads: date }));
+  const plain = plainExamples(examples);
   const alike = examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const);
   const settled = notation ? null : readLayoutWords(text, examples);
   const layout = notation ?? settled?.layout;
