@@ -27,12 +27,12 @@ export { type PartTag, type Proposal, partsToTag, proposalsOf, tagPart, tagsOf }
 export { photoNotes } from './photo-notes';
 export { sameData } from './same-data';
 export { saysLittle } from './says-little';
-export { ofPage, withSentPhotos } from './sent-photos';
+export { ofPage, withMoreSent, withSentPhotos } from './sent-photos';
 export { asideFor, type FindingSetAside, setAsideIn } from './set-aside';
 export { otherPieces, stampIsOn, stampsPlaced } from './stamp-piece';
 export { fileFromCase } from './start-file';
 export { type Telling, tellingsOf } from './telling';
-export { type Case, type CaseLot, caseSchema, mostSentPhotos, type Reply, type SentPhoto } from './types';
+export { type Case, type CaseLot, caseSchema, type Reply, type SentPhoto } from './types';
 export { type WeighedFinding, weighedFindings } from './weighed-findings';
 
 /** Every finding of a case, in the order of its checks, also what the buyer set aside. */

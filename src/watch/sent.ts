@@ -1,4 +1,4 @@
-import { mostSentPhotos, type SentPhoto } from '../case';
+import { type SentPhoto, withMoreSent } from '../case';
 import type { PhotoRead } from '../photo/read-types';
 import { type Anew, judgeAnew } from './judge-anew';
 import type { SavedCase } from './saved-case';
@@ -17,11 +17,17 @@ export const withSent = (saved: SavedCase, brought: readonly BroughtPhoto[], ane
   judgeAnew(
     saved,
     (look, kept) => {
-      const { sent, photos, pictures } = without(new Set(brought.map(({ photo }) => photo.id)), look, kept);
+      const fresh = new Map(brought.map((one) => [one.photo.id, one]));
+      const { sent, photos, pictures } = without(new Set(fresh.keys()), look, kept);
+      const all = withMoreSent(
+        sent,
+        brought.map(({ photo }) => photo),
+      );
+      const taken = all.flatMap(({ id }) => fresh.get(id) ?? []);
       return {
-        sent: [...sent, ...brought.map(({ photo }) => photo)].slice(0, mostSentPhotos),
-        photos: [...photos, ...brought.map(({ read }) => read)],
-        pictures: [...pictures, ...brought.flatMap((one) => one.pictures)].slice(0, mostPictures),
+        sent: all,
+        photos: [...photos, ...taken.map(({ read }) => read)],
+        pictures: [...pictures, ...taken.flatMap((one) => one.pictures)].slice(0, mostPictures),
       };
     },
     anew,

@@ -1,4 +1,4 @@
-import { mostSentPhotos, type SentPhoto, withSentPhotos } from '../../case';
+import { type SentPhoto, withMoreSent, withSentPhotos } from '../../case';
 import type { Listing } from '../../listing/types';
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
 import type { Problem, Result } from '../../problem';
@@ -48,12 +48,10 @@ export function sendingAt({ state, recompute, hold, letGo, read, done }: Desk) {
     async addSent(given: readonly GivenPhoto[]): Promise<void> {
       const { listing, sent } = state();
       if (listing === null) return;
-      const ids = new Set(given.map(({ photo }) => photo.id));
-      const all = [
-        ...sent.filter(({ id }) => !ids.has(id)),
-        ...new Map(given.map((one) => [one.photo.id, one.photo])).values(),
-      ];
-      const kept = all.slice(0, mostSentPhotos);
+      const kept = withMoreSent(
+        sent,
+        given.map(({ photo }) => photo),
+      );
       for (const { photo, bytes } of given) {
         if (kept.includes(photo) && state().files[photo.id] === undefined) hold(photo.id, bytes);
       }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildCase, type SentPhoto } from '../../../src/case';
+import { mostSentPhotos } from '../../../src/case/types';
 import { type BroughtPhoto, caseOf, dossierOf, type WatchList } from '../../../src/watch';
 import { photoRead } from '../../photo-read';
 import { good, testBench } from './open-for-test';
@@ -53,6 +54,24 @@ describe('a photo that the seller sent', () => {
     const { sent, pictures } = await dossier(list, id);
     expect(sent.map((one) => one.sent.from)).toEqual(['own']);
     expect(pictures).toHaveLength(1);
+  });
+
+  it('that is given twice at once stands once', async () => {
+    const { list, id } = await opened();
+    good(await list.addSent(id, [brought, brought]));
+    const { sent, pictures, kase } = await dossier(list, id);
+    expect([sent.length, pictures.length, kase.photos, kase.listing.photos.length]).toEqual([1, 1, [brought.read], 1]);
+  });
+
+  it('that is one more than a case holds leaves nothing of it there', async () => {
+    const { list, id } = await opened();
+    const many = Array.from({ length: mostSentPhotos + 1 }, (_, at): BroughtPhoto => {
+      const photo: SentPhoto = { ...chat, id: `sent-${String(at).padStart(32, '0')}` };
+      return { photo, read: photoRead(photo.id), pictures: [] };
+    });
+    good(await list.addSent(id, many));
+    const { sent, kase } = await dossier(list, id);
+    expect([sent.length, kase.photos]).toEqual([mostSentPhotos, many.slice(0, -1).map(({ read }) => read)]);
   });
 
   it('goes again with all that was kept of it', async () => {
