@@ -24,7 +24,8 @@ const anothers = new RegExp(
     `(?:${other})\\s?(?:\\p{L}{1,15}\\s){0,2}?(?:${bag})`,
     `(?:${article})\\s?(?:${other})\\s(?:${says})`,
     `(?:${kin})'s\\s(?:\\p{L}{1,15}\\s){0,2}(?:${says})`,
-    `(?:${sourceOf('article')})\\s?(?:\\p{L}{1,15}\\s)(?:\\p{L}{1,3}\\s)?(?:${kin})\\s(?:${says})`,
+    // "La mallette de mon oncle, elle, est de 1961".
+    `(?:${sourceOf('article')})\\s?(?:\\p{L}{1,15}\\s)(?:\\p{L}{1,3}\\s)?(?:${kin})(?:,\\s\\p{L}{1,6},)?\\s(?:${says})`,
   ].join('|'),
   'gu',
 );
