@@ -13,7 +13,7 @@ const lines = [
 describe.skipIf(!existsSync(plates))('photographs of number plates (fixtures/plates; skipped: not present)', () => {
   it.each(lines)('%s: letters in a row are no stitches', async (file, x0, y0, x1, y1) => {
     const opened = await openPhotoFile(plates + file);
-    if (!opened.ok) throw new Error(opened.problem.what);
+    if (!opened.ok) throw new Error(opened.problem.code);
     const points = [
       { x: x0, y: y0 },
       { x: x1, y: y1 },
