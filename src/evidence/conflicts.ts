@@ -46,8 +46,9 @@ function searchCovers(
   let steps = 0;
   const search = (chosen: number[], critical: bigint[], left: bigint): boolean => {
     steps += 1;
-    if (steps > mostSteps || found.length > mostConflicts) return false;
+    if (steps > mostSteps) return false;
     if (left === 0n) {
+      if (found.length === mostConflicts) return false;
       found.push([...chosen].sort((a, b) => a - b));
       return true;
     }
@@ -75,10 +76,11 @@ function smallConflicts(allowed: readonly bigint[]): number[][] {
   }
   if (open.length > mostForTriples) return sets;
   for (const [at, a] of open.entries()) {
-    for (const [next, b] of open.entries()) {
+    const later = open.slice(at + 1);
+    for (const [next, b] of later.entries()) {
       const both = allowed[a]! & allowed[b]!;
-      if (next <= at || both === 0n) continue;
-      for (const c of open.slice(next + 1)) {
+      if (both === 0n) continue;
+      for (const c of later.slice(next + 1)) {
         const apart = (allowed[a]! & allowed[c]!) === 0n || (allowed[b]! & allowed[c]!) === 0n;
         if (!apart && (both & allowed[c]!) === 0n) sets.push([a, b, c]);
       }

@@ -97,22 +97,23 @@ function asked(claims: readonly Claim[], { price: [best], condition }: PricedLis
 const isUnused = (condition: string): boolean => condition === 'new' || condition === 'unused';
 
 /** What a file says pieces cost at least: of this model where it says so of it, else of any piece. */
-function leastPrices(maker: MakerFile | null, model: string | null, of: (price: FilePrice) => boolean) {
+function leastPrices({ prices }: MakerFile, model: string | null, of: (price: FilePrice) => boolean) {
   const named = model === null ? [] : [model];
-  const all = (maker?.prices ?? []).filter(
-    (price) => price.least !== undefined && of(price) && !isExcepted(price, named),
+  const all = prices.flatMap((price) =>
+    price.least !== undefined && of(price) && !isExcepted(price, named) ? [{ ...price, least: price.least }] : [],
   );
-  const own = all.filter(
-    (price) => model !== null && price.model !== undefined && plainName(price.model) === plainName(model),
-  );
+  const own = all.filter((price) => isOfModel(price.model, model));
   const found = own.length > 0 ? own : all.filter((price) => price.model === undefined);
-  return found.map(({ least = 0, currency, year, model: named, sources = [] }) => ({
-    floor: { amount: least, currency, year, ...(named === undefined ? {} : { model: named }) },
+  return found.map(({ least, currency, year, model: of, sources = [] }) => ({
+    floor: { amount: least, currency, year, ...(of === undefined ? {} : { model: of }) },
     currency,
     year,
     sources,
   }));
 }
+
+const isOfModel = (one: string | undefined, model: string | null): boolean =>
+  one !== undefined && model !== null && plainName(one) === plainName(model);
 
 const againstFloor = (
   { floor }: ReturnType<typeof leastPrices>[number],
@@ -143,7 +144,7 @@ function floors(
   ]);
   const likes = leastPrices(maker, model, (price) => !isUnused(price.condition) && conditions.has(price.condition));
   // What pieces of this condition cost in a year long past says little of today: the latest year counts.
-  const like = likes.length > 0 ? floorsThen(likes, currency, null) : [];
+  const like = floorsThen(likes, currency, null);
   return [
     ...all.map((one, at): PriceEvidence => {
       const kind = then.includes(one) ? 'floor-then' : 'floor';

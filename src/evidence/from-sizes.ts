@@ -18,10 +18,12 @@ import {
   wordsNaming,
 } from './named-sides';
 import { roomMm } from './room';
-import type { SizeSide } from './says';
+import type { SizeSays, SizeSide } from './says';
 import type { Amount, Evidence, EvidenceAbout } from './types';
 
 type Stated = EvidenceAbout<'size'>;
+/** The length of a side, as it is stated. */
+type SaidSide = Stated & { says: Extract<SizeSays, { kind: 'size' }> };
 /** What of a page speaks of size. */
 export type SizedListing = Pick<Listing, 'measures' | 'model' | 'title'>;
 const plain: Pick<Stated, 'about' | 'spans' | 'places' | 'strength'> = {
@@ -51,14 +53,12 @@ export function fromSizes(
   const { own, relatives } = sizedModels(models, naming);
   const named = numberedName(naming.model, listing.model);
   const number = named && !hasSize(named.name, models) ? named : null;
-  const sizes = own
-    ? sizesThen(own, { dates, words: wordsNaming(naming) })
-    : relatives.slice(0, 1).flatMap(sizedRuns).slice(0, 1);
+  const sizes = own ? sizesThen(own, { dates, words: wordsNaming(naming) }) : relatives.flatMap(sizedRuns).slice(0, 1);
   const stated = (size: Size | undefined) => {
     const expected = { ...(size ? modelMm(size).mm : {}), ...(number && !own ? { width: number.number * 10 } : {}) };
     return statedSides(claims, listing, expected);
   };
-  const run = own ? likest(sizes, (size) => stated(size)) : sizes[0];
+  const run = likest(sizes, stated);
   const found = stated(run?.size);
   return [
     ...found,
@@ -72,7 +72,7 @@ function statedSides(
   claims: readonly Claim[],
   listing: SizedListing,
   expected: Parameters<typeof namedSides>[2],
-): Stated[] {
+): SaidSide[] {
   const read = listing.measures.map(({ value }, at) => ({ ...value, id: `read-${at}`, claim: '' }));
   const claimed = claims.flatMap((claim) =>
     claim.kind === 'measure' ? [{ ...claim.measure, id: claim.id, claim: claim.id }] : [],
@@ -83,16 +83,16 @@ function statedSides(
 }
 
 /** The size that the stated sides are least off, beyond its own tolerance. */
-function likest(runs: readonly SizedRun[], stated: (size: Size) => Stated[]): SizedRun | undefined {
+function likest(runs: readonly SizedRun[], stated: (size: Size) => SaidSide[]): SizedRun | undefined {
   const off = ({ size }: SizedRun) => {
-    const { mm: lengths, toleranceMm } = modelMm(size);
+    const { mm, toleranceMm } = modelMm(size);
+    const lengths: Partial<Record<SizeSide, number>> = mm;
     return stated(size).reduce((sum, { says }) => {
-      const length = says.kind === 'size' && says.side !== 'strap' ? lengths[says.side] : undefined;
-      if (says.kind !== 'size' || length === undefined) return sum;
-      return sum + Math.max(0, Math.abs(says.mm - length) - toleranceMm);
+      const length = lengths[says.side];
+      return sum + (length === undefined ? 0 : Math.max(0, Math.abs(says.mm - length) - toleranceMm));
     }, 0);
   };
-  const weighed = runs.map((run) => ({ run, off: runs.length > 1 ? off(run) : 0 }));
+  const weighed = runs.map((run) => ({ run, off: off(run) }));
   return weighed.reduce<(typeof weighed)[number] | undefined>(
     (best, one) => (best && best.off <= one.off ? best : one),
     undefined,
@@ -102,7 +102,7 @@ function likest(runs: readonly SizedRun[], stated: (size: Size) => Stated[]): Si
 const stating = (
   side: SizeSide,
   { mm, precisionMm, words, id, claim }: Omit<Measure, 'dimension'> & { id: string; claim: string },
-): Stated => ({
+): SaidSide => ({
   ...plain,
   id: evidenceId.size(id),
   from: claim ? { kind: 'claim', id: claim } : { kind: 'listing', id },

@@ -42,17 +42,21 @@ export interface NamedModel {
   claims: string[];
 }
 
+const namesOf = ({ name, aliases = [] }: Model): string[] => [name, ...aliases].map(plainName);
+/** Whether a plain name stands among words as a whole. */
+const isIn = (name: string, words: string): boolean => ` ${plainName(words)} `.includes(` ${name} `);
+
 /** The model that the listing names: in its model claims, its model field or its title, the longest name first. */
 export function namedModel(models: readonly Model[], said: NamingModel): NamedModel | null {
   const names = models
-    .flatMap((model) => [model.name, ...(model.aliases ?? [])].map((name) => ({ model, name: plainName(name) })))
+    .flatMap((model) => namesOf(model).map((name) => ({ model, name })))
     .sort((a, b) => b.name.length - a.name.length);
   const places = [
     ...said.model.filter(isSure).map((claim) => ({ words: claim.model, claims: [claim.id] })),
     ...said.fields.flatMap((field) => field.slice(0, 1).map(({ value }) => ({ words: value, claims: [] as string[] }))),
   ];
   for (const place of places) {
-    const hit = names.find(({ name }) => ` ${plainName(place.words)} `.includes(` ${name} `));
+    const hit = names.find(({ name }) => isIn(name, place.words));
     if (hit) return { model: hit.model, ...place };
   }
   return null;
@@ -93,9 +97,9 @@ export function numberedName(
   return null;
 }
 
-/** Whether the file gives the size of the model that has this name. */
+/** Whether the file gives the size of a model that this name names, by any of its own. */
 export const hasSize = (name: string, models: readonly Model[]): boolean =>
-  models.some((model) => sizedRuns(model).length > 0 && name.toLowerCase().includes(model.name.toLowerCase()));
+  models.some((model) => sizedRuns(model).length > 0 && namesOf(model).some((one) => isIn(one, name)));
 
 const orders: readonly (readonly BagSide[])[] = [
   ['width', 'height', 'depth'],

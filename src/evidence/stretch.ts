@@ -12,7 +12,7 @@ export function stretchOf(evidence: readonly Dating[]): Stretch | null {
   const dated = evidence.filter((piece) => piece.spans.length > 0);
   const placed = evidence.filter((piece) => piece.places.length > 0);
   const spans = dated.length === 0 ? [] : meetAll(dated.map((piece) => piece.spans)).map(plainSpan);
-  const places = placed.length === 0 ? [] : sharedPlaces(placed);
+  const places = sharedPlaces(placed);
   const empty = (dated.length > 0 && spans.length === 0) || (placed.length > 0 && places.length === 0);
   return empty ? null : { spans, places };
 }
