@@ -21,8 +21,10 @@ export type { Change } from './store';
 export {
   type AskedQuestion,
   type DatedOtherwise,
+  type FileContent,
   type Found,
   type Imported,
+  type KeptFile,
   type KeptPicture,
   type Look,
   mostNoteCharacters,

@@ -1,6 +1,8 @@
 import type * as z from 'zod';
 import { type Case, findingsOf, ofPage } from '../case';
+import { mostSentPhotos } from '../case/types';
 import type { MakerFile } from '../maker/types';
+import { readImageHeader } from '../photo';
 import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import type { Packing } from './ports';
 import { look1 } from './record/look-1';
@@ -10,10 +12,13 @@ import { look4 } from './record/look-4';
 import { faultOf } from './record/standing';
 import {
   type Found,
+  type KeptFile,
   type KeptPicture,
   type Look,
+  type LookName,
   lookVersion,
   type Parts,
+  photoAddressSchema,
   pixelsSchema,
   type StoredPicture,
 } from './types';
@@ -61,6 +66,27 @@ export async function storeLook(look: Look | z.infer<typeof look1>, kept: readon
   return { hash, pictures, parts };
 }
 
+/** Larger files are not kept: what is kept goes with the whole list into one file. */
+const mostKeptFileBytes = 6_000_000;
+
+/** Files of photos as they are stored, and as their record names them; one that is too large, or no photo, is left out. */
+export async function storeFiles(kept: readonly KeptFile[], packing: Packing) {
+  const stored: StoredPicture[] = [];
+  const files: LookName['files'] = [];
+  for (const one of kept) {
+    if ('file' in one) files.push({ photoId: one.photoId, file: one.file });
+    else {
+      // What it is tell its bytes: whoever handed it over may call it anything.
+      const header = readImageHeader(one.bytes, one.photoId);
+      if (!header.ok || one.bytes.length > mostKeptFileBytes) continue;
+      const hash = await packing.digest(one.bytes);
+      stored.push({ hash, type: header.value.mime, bytes: one.bytes });
+      files.push({ photoId: one.photoId, file: hash });
+    }
+  }
+  return { files: files.slice(0, mostSentPhotos), stored };
+}
+
 /** A picture given as a data address. */
 export async function storePicture(picture: string, packing: Packing): Promise<StoredPicture> {
   const [head = '', base64 = ''] = picture.split(',');
@@ -73,6 +99,13 @@ export function addressOf(stored: StoredPicture | undefined, packing: Packing): 
   if (!stored) return null;
   const address = `data:${stored.type};base64,${packing.toBase64(stored.bytes)}`;
   return pixelsSchema.safeParse(address).success ? address : null;
+}
+
+/** A photo that is kept whole as a data address; null for what is none. */
+export function wholeAddressOf({ type, bytes }: StoredPicture, packing: Packing): string | null {
+  if (bytes.length > mostKeptFileBytes) return null;
+  const address = `data:${type};base64,${packing.toBase64(bytes)}`;
+  return photoAddressSchema.safeParse(address).success ? address : null;
 }
 
 export type OpenedLook = { state: 'readable'; look: Look } | { state: 'newer' | 'damaged'; problem: Problem };

@@ -8,7 +8,7 @@ import type { Packing, WatchPorts } from './ports';
 import { knownCorrections, listingOf, type SavedCase, type SavedLook } from './saved-case';
 import type { BroughtPhoto } from './sent';
 import { openStored } from './store';
-import type { Look, LookName, StoredPicture } from './types';
+import type { FileContent, Look, LookName, StoredPicture } from './types';
 
 /** A record with all its looks, as they lie in the database at one moment. */
 export async function readSaved(
@@ -26,9 +26,9 @@ export async function readSaved(
     Promise.all([...names].map((name) => transaction.objectStore('pictures').get(name))),
   ]);
   const kept = new Map(pictures.flatMap((one): [string, StoredPicture][] => (one ? [[one.hash, one]] : [])));
-  const files = await makers(record.shown.address);
+  const makerFiles = await makers(record.shown.address);
   const readLook = async (name: LookName, bytes: Uint8Array | undefined): Promise<SavedLook> => {
-    const { look: hash, readAt, judgedAt, corrections } = name;
+    const { look: hash, readAt, judgedAt, corrections, files } = name;
     const content = await openStoredLook(hash, bytes, packing);
     if (content.state !== 'readable') return { ...content, readAt, judgedAt, corrections };
     return {
@@ -36,8 +36,9 @@ export async function readSaved(
       readAt,
       judgedAt,
       corrections,
+      files,
       look: content.look,
-      makerFile: await standingOf(content.look.judged.maker, files, packing),
+      makerFile: await standingOf(content.look.judged.maker, makerFiles, packing),
       pictures: name.pictures.flatMap(({ photoId, lineId, picture }) => {
         const address = addressOf(kept.get(picture), packing);
         return address === null ? [] : [{ photoId, lineId, picture: address }];
@@ -45,7 +46,7 @@ export async function readSaved(
     };
   };
   const looks = await Promise.all(record.looks.map((name, at) => readLook(name, packed[at]?.packed)));
-  return succeed({ record, looks, makers: files });
+  return succeed({ record, looks, makers: makerFiles });
 }
 
 /** What a look gives the next one at the same listing: what it compares with, what the seller replied, what the buyer set right. */
@@ -74,6 +75,11 @@ export async function readEarlier(
   const { replies, sent, photos } = content.look;
   const look = previousOf(listingOf(content.look), await makers(shown.address), replies);
   const sentIds = new Set(sent.map(({ id }) => id));
+  const whole = new Map(
+    await Promise.all(
+      latest.files.map(async ({ photoId, file }) => [photoId, await readFile(database, file)] as const),
+    ),
+  );
   const pictures = (
     await Promise.all(
       latest.pictures
@@ -90,9 +96,25 @@ export async function readEarlier(
     corrections: knownCorrections(latest),
     sent: sent.flatMap((photo) => {
       const read = photos.find(({ photoId }) => photoId === photo.id);
-      return read ? [{ photo, read, pictures: pictures.filter(({ photoId }) => photoId === photo.id) }] : [];
+      const file = whole.get(photo.id);
+      return read
+        ? [
+            {
+              photo,
+              read,
+              pictures: pictures.filter(({ photoId }) => photoId === photo.id),
+              ...(file && { file }),
+            },
+          ]
+        : [];
     }),
   });
+}
+
+/** A photo that is kept whole, by the name of its file; null where there is none. */
+export async function readFile(database: WatchDatabase, name: string): Promise<FileContent | null> {
+  const stored = await database.get('pictures', name);
+  return stored ? { type: stored.type, bytes: stored.bytes } : null;
 }
 
 async function openStoredLook(hash: string, bytes: Uint8Array | undefined, packing: Packing): Promise<OpenedLook> {

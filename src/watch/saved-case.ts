@@ -12,9 +12,9 @@ import {
 import { type Listing, pageToldSchema } from '../listing/types';
 import type { MakerFile } from '../maker/types';
 import { fail, type Problem, type Result, succeed } from '../problem';
-import { foundOf, lookOf, openLook, storeLook } from './look';
+import { foundOf, lookOf, openLook, storeFiles, storeLook } from './look';
 import type { Packing } from './ports';
-import type { Found, KeptPicture, Look, LookName, Parts, WatchRecord } from './types';
+import type { Found, KeptFile, KeptPicture, Look, LookName, Parts, WatchRecord } from './types';
 
 /** One look with its content, or what keeps it from being read; the record stands without it. */
 export type SavedLook = Pick<LookName, 'readAt' | 'judgedAt' | 'corrections'> &
@@ -23,6 +23,8 @@ export type SavedLook = Pick<LookName, 'readAt' | 'judgedAt' | 'corrections'> &
         state: 'readable';
         look: Look;
         pictures: KeptPicture[];
+        /** Photos that are kept whole, each with the name of its file. */
+        files: LookName['files'];
         /** What has become of the maker file by which it was judged; `unknown` where that was not written down. */
         makerFile: 'same' | 'changed' | 'gone' | 'unknown';
       }
@@ -105,11 +107,14 @@ export async function latestLookOf(
   kept: readonly KeptPicture[],
   judges: { rules: string; makers: readonly MakerFile[] },
   packing: Packing,
+  whole: readonly KeptFile[] = [],
 ): Promise<Result<{ latest: Pick<WatchRecord, 'title' | 'shown' | 'looks'>; parts: Parts }>> {
   const look = await lookOf(kase, judges, packing);
   const opened = openLook(look);
   if (opened.state !== 'readable') return fail({ ...opened.problem, code: 'record-refused' });
   const { hash, pictures, parts } = await storeLook(look, kept, packing);
+  const { files, stored } = await storeFiles(whole, packing);
+  parts.pictures.push(...stored);
   const { listing, corrections } = kase;
   const shown: WatchRecord['shown'] = {
     address: listing.url,
@@ -117,7 +122,7 @@ export async function latestLookOf(
     face: pictures.find(({ lineId }) => lineId === null)?.picture ?? null,
     head: firstOf(headOf(kase)),
   };
-  const name: LookName = { look: hash, readAt: listing.readAt, judgedAt: look.judged.at, corrections, pictures };
+  const name: LookName = { look: hash, readAt: listing.readAt, judgedAt: look.judged.at, corrections, pictures, files };
   return succeed({ latest: { title: titleOf(kase), shown, looks: [name] }, parts });
 }
 

@@ -1,21 +1,29 @@
 import * as z from 'zod';
 import { fail, problem, type Result, succeed } from '../problem';
 import type { WatchDatabase } from './database';
-import { addressOf, openLook, storePicture, unpackLook } from './look';
+import { addressOf, openLook, storePicture, unpackLook, wholeAddressOf } from './look';
 import type { Packing } from './ports';
 import { digest1 } from './record/forms-1';
 import { picture1 } from './record/picture-1';
+import { picture2 } from './record/picture-2';
 import type { StoredLook, StoredPicture } from './types';
 
 /** A look as a file carries it: its content, or its bytes where they hold no content that could be written out. */
 export type CarriedLook = { hash: string; look: unknown } | { hash: string; packed: string };
 export type CarriedPicture = z.infer<typeof picture1>;
+const carriedPicture = z.union([picture1, picture2]);
 export type TakenLook = Result<StoredLook>;
 
 const carriedLook = z.union([
   z.strictObject({ hash: digest1, look: z.unknown() }),
   z.strictObject({ hash: digest1, packed: z.string().regex(/^[A-Za-z0-9+/]*={0,2}$/) }),
 ]);
+
+/**
+ * Of photos that are kept whole a file carries as many as it can hold beside everything else, some hundreds as chats send
+ * them; of the others it carries the small picture.
+ */
+const mostWholeCharacters = 200_000_000;
 
 /** Every look and picture of the list as a file carries them. */
 export async function carryParts(
@@ -30,10 +38,17 @@ export async function carryParts(
     const text = await unpackLook(hash, stored.packed, packing);
     looks.push(text.ok ? { hash, look: JSON.parse(text.value) } : { hash, packed: packing.toBase64(stored.packed) });
   }
-  const pictures = (await database.getAll('pictures')).flatMap((stored) => {
-    const picture = addressOf(stored, packing);
-    return picture === null ? [] : [{ hash: stored.hash, picture }];
-  });
+  const pictures: CarriedPicture[] = [];
+  let left = mostWholeCharacters;
+  for (const hash of await database.getAllKeys('pictures')) {
+    const stored = await database.get('pictures', hash);
+    if (!stored) continue;
+    const small = addressOf(stored, packing);
+    const picture = small ?? wholeAddressOf(stored, packing);
+    if (picture === null) continue;
+    if (small === null) left -= picture.length;
+    if (small !== null || left >= 0) pictures.push({ hash, picture });
+  }
   return { looks, pictures };
 }
 
@@ -61,7 +76,7 @@ export async function readLooks(carried: readonly unknown[], packing: Packing): 
 export async function readPictures(carried: readonly unknown[], packing: Packing): Promise<Map<string, StoredPicture>> {
   const taken = new Map<string, StoredPicture>();
   for (const one of carried) {
-    const parsed = picture1.safeParse(one);
+    const parsed = carriedPicture.safeParse(one);
     if (!parsed.success) continue;
     const stored = await storePicture(parsed.data.picture, packing);
     if (stored.hash === parsed.data.hash) taken.set(stored.hash, stored);

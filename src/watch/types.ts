@@ -2,7 +2,8 @@ import type * as z from 'zod';
 import type { Problem } from '../problem';
 import { type otherNote1, pixels1, status1 } from './record/forms-1';
 import type { look4 } from './record/look-4';
-import { note7 } from './record/note-7';
+import { note8 } from './record/note-8';
+import { picture2 } from './record/picture-2';
 
 /** What the buyer did about a case. */
 export const statusSchema = status1;
@@ -16,6 +17,15 @@ export interface KeptPicture {
 }
 export const pixelsSchema = pixels1;
 
+/** What a photo's file holds, as it came. */
+export interface FileContent {
+  type: string;
+  bytes: Uint8Array;
+}
+/** A photo's file that is kept with a look: its content, or the name under which it is kept already. */
+export type KeptFile = { photoId: string } & ({ bytes: Uint8Array } | { file: string });
+export const photoAddressSchema = picture2.shape.picture;
+
 export const mostNoteCharacters = 20_000;
 export const mostEarlierLooks = 20;
 
@@ -23,11 +33,11 @@ export const mostEarlierLooks = 20;
 export type OtherNote = z.infer<typeof otherNote1>;
 
 /** The record version that this program writes. The structure of the database has a number of its own. */
-export const recordVersion = 7;
+export const recordVersion = 8;
 export const lookVersion = 4;
 
 /** One listing of the list: what the buyer wrote and the names of its looks. Its form is frozen; a change is a new one. */
-export const watchRecordSchema = note7;
+export const watchRecordSchema = note8;
 export type WatchRecord = z.infer<typeof watchRecordSchema>;
 /** A look as its record names it. */
 export type LookName = WatchRecord['looks'][number];

@@ -7,7 +7,7 @@ import { listingKey } from './listing-key';
 import { addressOf } from './look';
 import { type Loss, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
 import type { WatchPorts } from './ports';
-import { type EarlierLook, readEarlier, readSaved } from './read-saved';
+import { type EarlierLook, readEarlier, readFile, readSaved } from './read-saved';
 import { withReply } from './reply';
 import { latestFirst, type ReadableRow, type WatchRow } from './rows';
 import { latestLookOf, type SavedCase } from './saved-case';
@@ -17,8 +17,11 @@ import { readExport, takeIn, writeExport } from './transfer';
 import { carryParts } from './transfer-parts';
 import {
   type DatedOtherwise,
+  type FileContent,
   type Imported,
+  type KeptFile,
   type KeptPicture,
+  type LookName,
   type OtherNote,
   recordVersion,
   type WatchRecord,
@@ -118,6 +121,9 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
         return succeed(face === null ? null : addressOf(await database.get('pictures', face), ports.packing));
       }),
 
+    /** A photo that is kept whole, by the name that its look has for it; null where there is none. */
+    file: (name: string) => attempt<FileContent | null>(async () => succeed(await readFile(database, name))),
+
     /** The saved record of a listing's address, the latest change first; null when there is none. */
     findByUrl: (url: string) =>
       attempt<WatchRecord | null>(async () => {
@@ -137,10 +143,10 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
      * Saves a case: one more look of the record that the listing has already, else a new record. A record in the bin
      * comes back for it: otherwise undoing the deletion would give two cases of one listing.
      */
-    save: async (saved: Case, pictures: KeptPicture[]) => {
+    save: async (saved: Case, pictures: KeptPicture[], files: readonly KeptFile[] = []) => {
       const prepared = await attempt(async () => {
         const makers = await ports.makers(saved.listing.url);
-        return latestLookOf(saved, pictures, { rules: ports.rules, makers }, ports.packing);
+        return latestLookOf(saved, pictures, { rules: ports.rules, makers }, ports.packing, files);
       });
       if (!prepared.ok) return prepared;
       const { latest, parts } = prepared.value;
@@ -151,7 +157,11 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
         if (row) {
           const present = await action.open(row.id);
           if (!present.ok) return present;
-          return action.put({ ...addLook(present.value, latest), removedAt: null, changedAt: now }, parts);
+          const looks = latest.looks.map((look) => withFilesOf(look, present.value, saved));
+          return action.put(
+            { ...addLook(present.value, { ...latest, looks }), removedAt: null, changedAt: now },
+            parts,
+          );
         }
         return action.put(
           {
@@ -267,6 +277,13 @@ export type WatchList = Extract<Awaited<ReturnType<typeof openWatchList>>, { ok:
 function latestOf(rows: WatchRow[], inBin: boolean): ReadableRow | null {
   const fitting = rows.flatMap((row) => (row.state === 'readable' && (row.removedAt !== null) === inBin ? [row] : []));
   return fitting.sort(latestFirst)[0] ?? null;
+}
+
+/** A look with the files that earlier looks of the record have of its photos: a photo that was sent is one photo for good. */
+function withFilesOf(look: LookName, { looks }: WatchRecord, { sent = [] }: Case): LookName {
+  const known = new Map(looks.toReversed().flatMap(({ files }) => files.map((one) => [one.photoId, one] as const)));
+  for (const one of look.files) known.set(one.photoId, one);
+  return { ...look, files: sent.flatMap(({ id }) => known.get(id) ?? []) };
 }
 
 const closed = problem('watch-list-closed', 'watch list');

@@ -105,6 +105,19 @@ describe('photos that the seller sent', () => {
         .toBuffer(),
     });
     await sent.filter({ hasText: 'taken by you' }).waitFor({ timeout: 120_000 });
+    await kept.getByRole('button', { name: 'Open photo 1 at its own size' }).click();
+    const own = kept.locator('.own-size .bench-photo');
+    await own.waitFor();
+    const { width, height } = await sharp(photo('clear-01.jpg')).metadata();
+    expect(await own.evaluate((picture: HTMLImageElement) => [picture.naturalWidth, picture.naturalHeight])).toEqual([
+      width,
+      height,
+    ]);
+    await expect
+      .poll(() => kept.locator('.bench-stage').evaluate((stage) => stage === document.activeElement))
+      .toBe(true);
+    await keepsToItsRules(kept, 'own-size');
+    await kept.getByRole('button', { name: 'Close the photo' }).click();
     await keepsToItsRules(kept, 'case');
     await kept.getByRole('link', { name: 'Dossier' }).click();
     await kept.getByRole('heading', { name: 'Photos that were sent' }).waitFor();
@@ -122,5 +135,9 @@ describe('photos that the seller sent', () => {
     await later.locator('.photo-strip li').filter({ hasText: 'taken by you' }).waitFor({ timeout: 60_000 });
     expect(await later.locator('.photo-strip li').count()).toBe(2);
     await later.getByText('shows a stamp').first().waitFor();
+    // Kept whole, it lies on the bench as before.
+    await later.getByRole('button', { name: 'Look at photo 1 by hand' }).click();
+    await later.getByRole('button', { name: 'Measure on this photo' }).click();
+    await later.locator('.bench-stage').waitFor();
   }, 120_000);
 });

@@ -1,16 +1,17 @@
-import { useCallback, useEffect, useMemo } from 'preact/hooks';
+import { useCallback, useEffect } from 'preact/hooks';
 import { strings } from '../../words';
 import { numberOf } from '../number-of';
 import { Notice } from '../parts/Notice';
 import { useBorrowed } from './lending';
 import { OpenedBench } from './OpenedBench';
 import type { UseFileOf } from './SideBySide';
+import { useFileAddress } from './use-file-address';
 
 /** The bench in a tab of its own, for a photo of an open panel or page. */
 export function BenchPage({ of }: { of: string }) {
   const borrowed = useBorrowed(of);
   const photo = 'photo' in borrowed ? borrowed.photo : null;
-  const file = useFile(photo);
+  const file = useFileAddress(photo);
   const desk = of.slice(0, of.indexOf('.'));
   const useFileOf = useCallback<UseFileOf>((other) => useLentFile(other === null ? null : `${desk}.${other}`), [desk]);
   const words = strings.bench;
@@ -39,15 +40,8 @@ export function BenchPage({ of }: { of: string }) {
   );
 }
 
-/** An address inside this document for bytes, as long as they are shown. */
-function useFile(photo: Blob | null): string | null {
-  const file = useMemo(() => (photo ? URL.createObjectURL(photo) : null), [photo]);
-  useEffect(() => () => (file ? URL.revokeObjectURL(file) : undefined), [file]);
-  return file;
-}
-
 /** Another photo of the same desk. */
 function useLentFile(key: string | null): string | null {
   const lent = useBorrowed(key);
-  return useFile('photo' in lent ? lent.photo : null);
+  return useFileAddress('photo' in lent ? lent.photo : null);
 }

@@ -1,10 +1,9 @@
-import { useEffect, useState } from 'preact/hooks';
 import type { Case } from '../../case';
 import { strings } from '../../words';
 import type { ByHand } from '../parts/by-hand';
 import { Bench } from './Bench';
+import { useOpened } from './opened';
 import type { UseFileOf } from './SideBySide';
-import type { Size } from './view';
 
 interface Props {
   kase: Case;
@@ -14,8 +13,6 @@ interface Props {
   byHand: ByHand;
   useFileOf: UseFileOf;
 }
-
-type Opened = { state: 'opening' } | { state: 'failed' } | { state: 'open'; photo: Blob; size: Size };
 
 /** The bench, once the browser has the photo whole and knows its size. */
 export function OpenedBench({ kase, photoId, file, byHand, useFileOf }: Props) {
@@ -34,26 +31,4 @@ export function OpenedBench({ kase, photoId, file, byHand, useFileOf }: Props) {
       useFileOf={useFileOf}
     />
   );
-}
-
-function useOpened(file: string): Opened {
-  const [opened, setOpened] = useState<Opened>({ state: 'opening' });
-  useEffect(() => {
-    let current = true;
-    open(file).then(
-      (photo) => current && setOpened({ state: 'open', ...photo }),
-      () => current && setOpened({ state: 'failed' }),
-    );
-    return () => {
-      current = false;
-    };
-  }, [file]);
-  return opened;
-}
-
-async function open(file: string): Promise<{ photo: Blob; size: Size }> {
-  const picture = new Image();
-  picture.src = file;
-  const [photo] = await Promise.all([fetch(file).then((answer) => answer.blob()), picture.decode()]);
-  return { photo, size: { width: picture.naturalWidth, height: picture.naturalHeight } };
 }

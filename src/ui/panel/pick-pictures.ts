@@ -1,7 +1,7 @@
 import { type Case, marksOnPhoto } from '../../case';
 import { isSentPhoto } from '../../listing/sent-photo-types';
 import type { PhotoView } from '../../message/protocol';
-import type { KeptPicture } from '../../watch';
+import type { KeptFile, KeptPicture } from '../../watch';
 
 /**
  * What is kept of the photos with a case: the lines that stand in it, and small the first photo, those that are marked, and
@@ -22,4 +22,20 @@ export function pickPictures(kase: Case, views: Record<string, PhotoView>): Kept
     ({ photoId }, index) => index === 0 || sent.has(photoId) || marksOnPhoto(kase, photoId).length > 0,
   );
   return [...whole.slice(0, 40), ...lines].slice(0, 60);
+}
+
+/** The photos that no page shows, whole, as far as they are at hand. */
+export async function sentFiles(
+  { sent = [] }: Pick<Case, 'sent'>,
+  files: Readonly<Record<string, string>>,
+): Promise<KeptFile[]> {
+  const held = await Promise.all(
+    sent.map(async ({ id }): Promise<KeptFile[]> => {
+      const file = files[id];
+      if (file === undefined) return [];
+      const photo = await fetch(file).then((answer) => answer.blob());
+      return [{ photoId: id, bytes: new Uint8Array(await photo.arrayBuffer()) }];
+    }),
+  );
+  return held.flat();
 }

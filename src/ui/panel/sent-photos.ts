@@ -1,9 +1,10 @@
 import { type SentPhoto, withMoreSent, withSentPhotos } from '../../case';
 import type { Listing } from '../../listing/types';
+import { fromBase64, toBase64 } from '../../message/bytes';
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
 import type { Problem, Result } from '../../problem';
 import { readOnceMore } from '../../reader';
-import type { BroughtPhoto, KeptPicture } from '../../watch';
+import type { BroughtPhoto, FileContent, KeptPicture } from '../../watch';
 import type { PanelState } from './state';
 
 /** A photo that the buyer brings, with its bytes. */
@@ -76,7 +77,14 @@ export function sendingAt({ state, recompute, hold, letGo, read, done }: Desk) {
   };
 }
 
-/** What a kept photo shows again: its bytes are gone, and what was read and its small pictures stand. */
+/** The bytes of a photo that is kept whole, as they came. */
+export const bytesOfKept = ({ type, bytes }: FileContent): PhotoBytes => ({
+  base64: toBase64(bytes),
+  mediaType: type,
+  came: { way: 'page', fullSize: true },
+});
+
+/** What a kept photo shows again: what was read of it then, and its small pictures. */
 export const viewOfKept = ({ read, pictures }: BroughtPhoto): PhotoView => ({
   read,
   thumbnail: pictures.find(({ lineId }) => lineId === null)?.picture ?? null,
@@ -90,5 +98,11 @@ export function keptOfView(photo: SentPhoto, outcome: Result<PhotoView>): Brough
   const small: KeptPicture[] = thumbnail ? [{ photoId: photo.id, lineId: null, picture: thumbnail }] : [];
   return { photo, read, pictures: [...small, ...crops.map((crop) => ({ photoId: photo.id, ...crop }))] };
 }
+
+/** The photo itself, as it is kept. */
+export const fileOf = ({ base64, mediaType }: PhotoBytes): FileContent => ({
+  type: mediaType,
+  bytes: fromBase64(base64),
+});
 
 const unreadOf = (photoId: string, problem: Problem) => ({ state: 'unread' as const, photoId, problem });

@@ -11,7 +11,7 @@ import { correctingAt, wantedOf } from './correcting';
 import { cameBy, keepPhotos, noPhotos, type Photos, sameBytes } from './keep-photos';
 import { overBudget, photoBudget } from './photo-budget';
 import { type PhotoWork, readPhotos } from './read-photos';
-import { sendingAt, viewOfKept } from './sent-photos';
+import { bytesOfKept, sendingAt, viewOfKept } from './sent-photos';
 import type { SessionPorts } from './session-ports';
 import { type BeingRead, blankState, isBusy, type PanelState, type Stage } from './state';
 
@@ -185,6 +185,10 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       if (!Object.values(known.held).some((photo) => photo.file === file)) ports.dropFile(file);
     }
     held = known.held;
+    for (const { photo, file } of kept) {
+      if (file && held[photo.id] === undefined && sent.some(({ id }) => id === photo.id))
+        hold(photo.id, bytesOfKept(file));
+    }
     const over = shown.photos.slice(photoBudget).map(({ id }) => [id, unread(id, overBudget(id))] as const);
     change({
       moved: leftMeanwhile ? 'readable' : 'no',

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useState } from 'preact/hooks';
 import type { Problem } from '../../problem';
 import type { AskedQuestion, WatchRecord } from '../../watch';
 import { inWatchList } from '../in-watch-list';
-import { pickPictures } from './pick-pictures';
+import { pickPictures, sentFiles } from './pick-pictures';
 import type { PanelState } from './state';
 
 export interface SavedCase {
@@ -47,7 +47,7 @@ export function useSaved(state: PanelState): SavedCase {
     const { case: kase, incognito } = state;
     if (!kase || incognito) return;
     const saved = await inWatchList(async (list) => {
-      const kept = await list.save(kase, pickPictures(kase, state.views));
+      const kept = await list.save(kase, pickPictures(kase, state.views), await sentFiles(kase, state.files));
       return kept.ok && waiting.length > 0 ? list.setAsked(kept.value.id, waiting) : kept;
     });
     if (saved.ok) {

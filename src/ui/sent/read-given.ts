@@ -1,7 +1,7 @@
 import { noAdjustment } from '../../photo/adjustment-types';
 import { type Reader, readOnceMore } from '../../reader';
 import type { BroughtPhoto } from '../../watch';
-import { type GivenPhoto, keptOfView } from '../panel/sent-photos';
+import { fileOf, type GivenPhoto, keptOfView } from '../panel/sent-photos';
 
 /** Reads photos that no session holds, one after the other, for a case that is kept. */
 export async function readGiven(
@@ -12,7 +12,7 @@ export async function readGiven(
   await reader.renew();
   for (const { photo, bytes } of given) {
     const outcome = await readOnceMore(() => reader.read(photo.id, bytes.base64, noAdjustment));
-    read.push(keptOfView(photo, outcome));
+    read.push({ ...keptOfView(photo, outcome), file: fileOf(bytes) });
   }
   return read;
 }

@@ -57,6 +57,13 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
     },
     [act, id, reader],
   );
+  const openFile = useCallback(
+    async (name: string) => {
+      const file = await look((list) => list.file(name));
+      return file?.ok ? file.value : null;
+    },
+    [look],
+  );
   if (read === null) return null;
   const back = <a href={`#watch&row=${encodeURIComponent(id)}`}>{strings.watch.back}</a>;
   const shown = broken ? fail(notShown) : read;
@@ -113,12 +120,13 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
       {kase && (
         <DatedOtherwise kase={kase} dated={record.dated} onDated={(dated) => act((list) => list.setDated(id, dated))} />
       )}
-      <EarlierLooks saved={saved} />
+      <EarlierLooks saved={saved} openFile={openFile} />
       <JudgedLook
         saved={saved}
         at={0}
         asked={{ questions: record.asked, onAsked: (ids) => act((list) => list.setAsked(id, ids)) }}
         limit={limit}
+        openFile={openFile}
         sending={{ add: addSent, remove: (photoId) => act((list) => list.removeSent(id, photoId)) }}
         onReply={async (text) => (await act((list) => list.addReply(id, text)))?.ok ?? false}
       />

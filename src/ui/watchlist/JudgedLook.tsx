@@ -1,8 +1,10 @@
 import { useMemo } from 'preact/hooks';
+import { type Case, photoNotes } from '../../case';
 import {
   caseOf,
   compareFound,
   type DossierSent,
+  type FileContent,
   type Found,
   type MeasuredPhoto,
   measuredOn,
@@ -19,9 +21,11 @@ import type { GivenPhoto } from '../panel/sent-photos';
 import { CaseView } from '../parts/CaseView';
 import { Fold } from '../parts/Fold';
 import { MeasuredPhotos } from '../parts/MarkedPhoto';
+import { PhotoNotes } from '../parts/PhotoNotes';
 import { ProblemNote } from '../parts/ProblemNote';
 import { pictureOfLine } from '../pictures';
 import { AddSent } from '../sent/AddSent';
+import { KeptSent } from '../sent/KeptSent';
 import { SentPhotos } from '../sent/SentPhotos';
 
 interface Props {
@@ -33,7 +37,11 @@ interface Props {
   onReply?: ((text: string) => Promise<boolean>) | undefined;
   /** Reads and keeps photos that came another way than by the page, and takes one out again. */
   sending?: Sending | undefined;
+  /** Brings a photo that is kept whole, by the name of its file. */
+  openFile?: OpenFile | undefined;
 }
+
+type OpenFile = (name: string) => Promise<FileContent | null>;
 
 interface Sending {
   add(given: readonly GivenPhoto[]): Promise<void>;
@@ -41,7 +49,7 @@ interface Sending {
 }
 
 /** One look of a saved case as it is judged today; where something else was found then, that stands before it. */
-export function JudgedLook({ saved, at, asked, limit, onReply, sending }: Props) {
+export function JudgedLook({ saved, at, asked, limit, onReply, sending, openFile }: Props) {
   const look = saved.looks[at];
   const kase = useMemo(() => caseOf(saved, at), [saved, at]);
   if (look?.state !== 'readable' || !kase) {
@@ -71,7 +79,16 @@ export function JudgedLook({ saved, at, asked, limit, onReply, sending }: Props)
         asked={asked}
         limit={limit}
         photos={
-          (sending || measured.length + sent.length > 0) && <Photos measured={measured} sent={sent} sending={sending} />
+          (sending || measured.length + sent.length > 0 || photoNotes(kase) !== null) && (
+            <Photos
+              kase={kase}
+              measured={measured}
+              sent={sent}
+              files={new Map(look.files.map(({ photoId, file }) => [photoId, file]))}
+              sending={sending}
+              openFile={openFile}
+            />
+          )
         }
         replies={onReply && <Replies replies={kase.replies ?? []} onReply={onReply} />}
       />
@@ -79,22 +96,38 @@ export function JudgedLook({ saved, at, asked, limit, onReply, sending }: Props)
   );
 }
 
-/** Of the look's photos what was kept: what the buyer measured, and what came another way than by the page. */
-const Photos = ({
-  measured,
-  sent,
-  sending,
-}: {
+interface PhotosProps {
+  kase: Case;
   measured: readonly MeasuredPhoto[];
   sent: readonly DossierSent[];
+  files: ReadonlyMap<string, string>;
   sending: Sending | undefined;
-}) => (
-  <Fold part="photos" title={measured.length > 0 ? strings.bench.dossier : strings.sent.title} open={sent.length > 0}>
+  openFile: OpenFile | undefined;
+}
+
+/** Of the look's photos what was kept: what the buyer measured, what came another way than by the page, and what is noticed. */
+const Photos = ({ kase, measured, sent, files, sending, openFile }: PhotosProps) => (
+  <Fold part="photos" title={titleOf(measured, sent, sending)} open={sent.length > 0}>
     {measured.length > 0 && <MeasuredPhotos measured={measured} />}
-    {sent.length > 0 && <SentPhotos sent={sent} onRemove={sending?.remove} />}
+    {sent.length > 0 &&
+      (openFile ? (
+        <KeptSent sent={sent} files={files} openFile={openFile} onRemove={sending?.remove} />
+      ) : (
+        <SentPhotos sent={sent} onRemove={sending?.remove} />
+      ))}
+    <PhotoNotes kase={kase} />
     {sending && <AddSent onGiven={sending.add} />}
   </Fold>
 );
+
+const titleOf = (
+  measured: readonly MeasuredPhoto[],
+  sent: readonly DossierSent[],
+  sending: Sending | undefined,
+): string => {
+  if (measured.length > 0) return strings.bench.dossier;
+  return sent.length > 0 || sending ? strings.sent.title : strings.photos.title;
+};
 
 function judgesWords({ look: { judged }, makerFile }: Extract<SavedLook, { state: 'readable' }>): string {
   const program = strings.watch.judgedBy(judged.rules);

@@ -25,7 +25,7 @@ export const looksApart: Migration = {
   to: 3,
   async migrate(raw, packing, parts) {
     const { case: kase, pictures, earlier, ...record } = case2.parse(raw);
-    const looks: LookName[] = [];
+    const looks: NamedLook[] = [];
     for (const look of [{ case: kase, pictures }, ...earlier]) looks.push(await moveOut(look, packing, parts));
     const face = pictures.findIndex(({ lineId }) => lineId === null);
     const shown: Shown = {
@@ -38,7 +38,9 @@ export const looksApart: Migration = {
   },
 };
 
-async function moveOut({ case: kase, pictures: kept }: Look2, packing: Packing, parts: Parts): Promise<LookName> {
+type NamedLook = Omit<LookName, 'files'>;
+
+async function moveOut({ case: kase, pictures: kept }: Look2, packing: Packing, parts: Parts): Promise<NamedLook> {
   const { listing, maker, judgedAt = listing.readAt } = kase;
   const look = look1.parse({
     version: 1,

@@ -10,6 +10,7 @@ import { setAside } from './4-set-aside';
 import { asked } from './5-asked';
 import { dated } from './6-dated';
 import { marks } from './7-marks';
+import { files } from './8-files';
 
 type Raw = Record<string, unknown>;
 
@@ -31,6 +32,7 @@ const migrations: readonly Migration[] & { length: typeof recordVersion } = [
   asked,
   dated,
   marks,
+  files,
 ];
 
 type Unreadable = { state: 'newer' | 'damaged'; problem: Problem };

@@ -11,7 +11,9 @@ import { note4 } from './note-4';
 import { note5 } from './note-5';
 import { note6 } from './note-6';
 import { note7 } from './note-7';
+import { note8 } from './note-8';
 import { picture1 } from './picture-1';
+import { picture2 } from './picture-2';
 
 /*
  * Forms repeat what is of one shape today in other folders, and in the form before: what was written once has to be read
@@ -31,12 +33,14 @@ export const frozenRecords = {
   'note-5': note5,
   'note-6': note6,
   'note-7': note7,
+  'note-8': note8,
   'look-1': look1,
   'look-2': look2,
   'look-3': look3,
   'look-4': look4,
   'picture-1': picture1,
+  'picture-2': picture2,
 } satisfies Record<string, z.ZodType>;
 
 /** The former forms of a saved listing, by version: with version 3 its looks left it. */
-export const caseForms = [case0, case1, case2, note3, note4, note5, note6] as const;
+export const caseForms = [case0, case1, case2, note3, note4, note5, note6, note7] as const;

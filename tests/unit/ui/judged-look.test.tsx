@@ -11,6 +11,7 @@ import type { SavedCase } from '../../../src/watch';
 import { lookOf } from '../../../src/watch/look';
 import { chooseLanguage } from '../../../src/words';
 import { marked, rowOfStitches } from '../../hand-mark';
+import { photoRead } from '../../photo-read';
 import { blankListing } from '../blank-listing';
 import { sampleRecord } from '../watch/sample-case';
 
@@ -36,7 +37,7 @@ const ondrasse = builtInMakers.find(({ maker }) => maker === 'Ondrasse') as Make
 async function saved(makers: MakerFile[], makerFile: 'same' | 'changed'): Promise<SavedCase> {
   const kase = buildCase({ listing, photos: [], corrections: [], makers: [ondrasse], now });
   const look = await lookOf(kase, { rules: '0.1.0', makers: [ondrasse] }, packing);
-  const at = { readAt: now, judgedAt: now, corrections: [], pictures: [] };
+  const at = { readAt: now, judgedAt: now, corrections: [], pictures: [], files: [] };
   return { record: sampleRecord(), makers, looks: [{ state: 'readable', look, makerFile, ...at }] };
 }
 const show = async (one: SavedCase) => act(() => render(<JudgedLook saved={one} at={0} />, room));
@@ -64,6 +65,50 @@ describe('a saved look', () => {
     await show({ ...one, looks: [held] });
     expect(room.querySelector('[data-part=photos] [data-what=length]')?.textContent).toBe('Length400.0 ± 3.0 px');
   }, 30_000);
+
+  it('shows what its photos’ measures noticed, as the panel does', async () => {
+    const one = await saved([ondrasse], 'same');
+    const [look] = one.looks;
+    if (look?.state !== 'readable') throw new Error('the look is not readable');
+    const ids = ['p1', 'p2'];
+    const link = { alternatives: [], width: null, height: null, alt: '', origins: ['visible' as const] };
+    const photos = ids.map((id) => ({ id, url: `https://attic-arcade.example/${id}.jpg`, ...link }));
+    const reads = ids.map((id, at) => photoRead(id, { width: 1200 - 400 * at, height: 600 }));
+    const noticed = { ...look.look, photos: reads, listing: { ...look.look.listing, photos } };
+    await show({ ...one, looks: [{ ...look, look: noticed }] });
+    const notes = room.querySelector('[data-part=photos] .photo-notes');
+    expect(notes?.querySelector('h3')?.textContent).toBe('Noticed');
+    expect(notes?.textContent).toContain('1,200 × 600');
+    expect(notes?.textContent).toContain('800 × 600');
+  });
+
+  it('opens a photo that was sent at its own size, and leads back to its small picture', async () => {
+    const one = await saved([ondrasse], 'same');
+    const [look] = one.looks;
+    if (look?.state !== 'readable') throw new Error('the look is not readable');
+    const chat = { id: `sent-${'a'.repeat(32)}`, from: 'seller-chat' as const, on: '2026-02-27' };
+    const held = {
+      ...look,
+      look: { ...look.look, sent: [chat], photos: [photoRead(chat.id)] },
+      files: [{ photoId: chat.id, file: 'f'.repeat(64) }],
+    };
+    const asked: string[] = [];
+    const openFile = async (name: string) => {
+      asked.push(name);
+      return null;
+    };
+    await act(() => render(<JudgedLook saved={{ ...one, looks: [held] }} at={0} openFile={openFile} />, room));
+    const small = room.querySelector<HTMLElement>('.sent-photos [data-photo]');
+    expect(small?.getAttribute('aria-label')).toBe('Open photo 1 at its own size');
+    await act(async () => small?.click());
+    expect(asked).toEqual(['f'.repeat(64)]);
+    // The file is on another machine: that is said in its place.
+    const opened = room.querySelector('.own-size');
+    expect(opened?.textContent).toContain('Only the small picture is kept of this photo here.');
+    await act(async () => opened?.querySelector<HTMLElement>('button')?.click());
+    expect(room.querySelector('.own-size')).toBeNull();
+    expect(document.activeElement).toBe(room.querySelector('.sent-photos [data-photo]'));
+  });
 
   it('says nothing of then where the same is found now', async () => {
     await show(await saved([ondrasse], 'same'));

@@ -86,7 +86,19 @@ describe('a photo that is given to an open case', () => {
     expect(last().case?.listing.photos.map(({ id }) => id)).toEqual(['p1']);
   });
 
-  it('comes back with a kept case as it was read, without its bytes', async () => {
+  it('that is kept whole comes back with its bytes, for the bench', async () => {
+    const kept = {
+      ...keptOfView(chat, succeed(viewOf(chat.id, ['KV0915']))),
+      file: { type: 'image/jpeg', bytes: new Uint8Array([1, 2]) },
+    };
+    const earlier = async () => ({ look: lookAt(sampleCase()), corrections: [], sent: [kept] });
+    const { session, last, reads } = sessionWith(1, { buildCase: reallyBuilt, earlier });
+    await session.read();
+    expect(last().files[chat.id]).toBe('blob:AQI=');
+    expect(reads.map(({ id }) => id)).toEqual(['p1']);
+  });
+
+  it('comes back with a kept case as it was read, without its bytes where they were not kept', async () => {
     const kept = keptOfView(
       chat,
       succeed({ ...viewOf(chat.id, ['KV0915']), thumbnail: 'data:image/webp;base64,AAAA' }),
@@ -115,10 +127,16 @@ describe('a photo that is given to a kept case', () => {
         return fail(problem('photo-damaged'));
       },
     };
-    expect(await readGiven([given], reader)).toMatchObject([
-      { photo: chat, read: { state: 'unread', photoId: chat.id, problem: { code: 'photo-damaged' } }, pictures: [] },
+    const bytes = { ...bytesOf('AQI='), mediaType: 'image/jpeg' };
+    expect(await readGiven([{ photo: chat, bytes }], reader)).toMatchObject([
+      {
+        photo: chat,
+        file: { type: 'image/jpeg', bytes: new Uint8Array([1, 2]) },
+        read: { state: 'unread', photoId: chat.id, problem: { code: 'photo-damaged' } },
+        pictures: [],
+      },
     ]);
-    expect(asked).toEqual(['fresh', [chat.id, 'of the chat', noAdjustment]]);
+    expect(asked).toEqual(['fresh', [chat.id, 'AQI=', noAdjustment]]);
   });
 });
 

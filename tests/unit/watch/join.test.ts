@@ -10,6 +10,7 @@ const lookOf = (at: number, judged = at): LookName => ({
   judgedAt: day(judged),
   corrections: [],
   pictures: [],
+  files: [],
 });
 const recordOf = (over: Partial<WatchRecord> = {}): WatchRecord => ({
   ...sampleRecord({ savedAt: day(1), changedAt: day(2), status: 'watching', note: '' }),

@@ -32,6 +32,13 @@ const firstRecord = () => ({
   pictures: [{ photoId: 'p1', lineId: null, picture: 'data:image/jpeg;base64,AAAA' }],
 });
 
+/** A record of an older form as one of this version whose looks had all that looks have today. */
+const raised = (record: { looks: object[] }) => ({
+  ...record,
+  version: 8,
+  looks: record.looks.map((look) => ({ ...look, files: [] })),
+});
+
 describe('records of other versions', () => {
   it.each([
     ['without a version', trialRecord(), { note: '', removedAt: null }, 0],
@@ -42,7 +49,7 @@ describe('records of other versions', () => {
     const { record, parts } = brought;
     expect(record).toMatchObject({
       ...said,
-      version: 7,
+      version: 8,
       id: 'old-1',
       title: 'Ondrasse Carryall 30',
       otherNotes: [],
@@ -78,7 +85,7 @@ describe('records of other versions', () => {
     [[], 'record-none'],
     [{}, 'record-damaged'],
     [{ ...trialRecord(), version: 'one' }, 'record-none'],
-    [{ ...trialRecord(), version: 8 }, 'record-newer'],
+    [{ ...trialRecord(), version: 9 }, 'record-newer'],
   ])('fails closed on %j', (raw, code) => {
     expect(openRecord(raw)).toMatchObject({ problem: { code } });
   });
@@ -136,8 +143,7 @@ describe('an export of version 3', () => {
     const { record, looks } = good(await list.get(before.id));
     const { head } = before.shown;
     expect(record).toEqual({
-      ...before,
-      version: 7,
+      ...raised(before),
       asked: [],
       dated: null,
       shown: { ...before.shown, head: { ...head, aside: false } },
@@ -165,7 +171,7 @@ describe('an export of version 4', () => {
     expect(good(await list.importText(file))).toMatchObject({ added: 1, refused: [] });
     const [before] = JSON.parse(file).records;
     const { record, looks } = good(await list.get(before.id));
-    expect(record).toEqual({ ...before, version: 7, asked: [], dated: null });
+    expect(record).toEqual({ ...raised(before), asked: [], dated: null });
     expect(looks).toMatchObject([{ state: 'readable', look: { version: 4, replies: [], sent: [] } }]);
   });
 });
@@ -182,7 +188,7 @@ describe('an export of version 5', () => {
       note: 'The seller has the receipt.',
       asked: [{ id: 'photo-of-stamp' }],
     });
-    expect(good(await list.get(before.id)).record).toEqual({ ...before, version: 7, dated: null });
+    expect(good(await list.get(before.id)).record).toEqual({ ...raised(before), dated: null });
   });
 });
 
@@ -195,7 +201,7 @@ describe('an export of version 6', () => {
     const [before] = JSON.parse(file).records;
     expect(before).toMatchObject({ version: 6, dated: { reads: '1995-01, BE' } });
     expect(before.looks[0].corrections).toHaveLength(1);
-    expect(good(await list.get(before.id)).record).toEqual({ ...before, version: 7 });
+    expect(good(await list.get(before.id)).record).toEqual(raised(before));
   });
 });
 
@@ -208,7 +214,7 @@ describe('an export of version 7, whose looks hold sentences of failures', () =>
     const { records, looks } = JSON.parse(file);
     expect(looks[0].look.version).toBe(3);
     const saved = good(await list.get(records[0].id));
-    expect(saved.record).toEqual(records[0]);
+    expect(saved.record).toEqual(raised(records[0]));
     expect(saved.looks).toMatchObject([{ state: 'readable', look: { ...looks[0].look, version: 4 } }]);
     const kase = caseOf(saved)!;
     expect(kase.skipped.map((problem) => sayProblem(problem, 'en').what)).toEqual([
@@ -221,6 +227,22 @@ describe('an export of version 7, whose looks hold sentences of failures', () =>
       "The page's data gives another price (410 EUR) than the page shows (€ 390).",
       'die Seite lud noch, als sie gelesen wurde; was später kam, fehlt',
     ]);
+  });
+});
+
+describe('an export of version 8, whose look names the file of a photo that was sent', () => {
+  const file = readFileSync(new URL('exports/version-8.json', import.meta.url), 'utf8');
+
+  it('comes in whole, with the photo as it came', async () => {
+    const list = await testBench().open();
+    expect(good(await list.importText(file))).toMatchObject({ added: 1, refused: [] });
+    const { records } = JSON.parse(file);
+    const { record } = good(await list.get(records[0].id));
+    expect(record).toEqual(records[0]);
+    const named = record.looks[0]?.files[0];
+    expect(named?.photoId).toBe(`sent-${'a'.repeat(32)}`);
+    const kept = good(await list.file(named?.file ?? ''));
+    expect([kept?.type, kept?.bytes.length]).toEqual(['image/jpeg', 277]);
   });
 });
 
@@ -265,7 +287,7 @@ describe('a database of the structure before', () => {
       ['newer', 'newer'],
     ]);
     for (const { id, title, note, removedAt } of records) {
-      expect(good(await list.get(id)).record).toMatchObject({ version: 7, title, note, removedAt });
+      expect(good(await list.get(id)).record).toMatchObject({ version: 8, title, note, removedAt });
     }
     const { cases, looks, pictures } = await bench.copy();
     expect(cases).toEqual(expect.arrayContaining([newer, damaged]));
@@ -276,7 +298,7 @@ describe('a database of the structure before', () => {
     const bench = await left();
     await bench.open();
     const { cases, looks, pictures } = await bench.copy();
-    const whole = cases.filter(({ version }) => version === 7);
+    const whole = cases.filter(({ version }) => version === 8);
     const bytes = (value: unknown) => serialize(value).length;
     expect(whole).toHaveLength(records.length);
     expect(bytes([whole, looks, pictures]) / bytes(records)).toBeLessThan(1 / 3);

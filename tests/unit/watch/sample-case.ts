@@ -40,7 +40,7 @@ export const caseAt = (address: string, title?: string): Case => {
 
 /** A record of one look, whatever it shows. */
 export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
-  version: 7,
+  version: 8,
   id: 'case-1',
   title: 'Ondrasse Carryall 30',
   savedAt: '2026-03-01T10:05:00.000Z',
@@ -68,6 +68,7 @@ export const sampleRecord = (over: Partial<WatchRecord> = {}): WatchRecord => ({
       judgedAt: '2026-03-01T10:00:00.000Z',
       corrections: [],
       pictures: [],
+      files: [],
     },
   ],
   removedAt: null,

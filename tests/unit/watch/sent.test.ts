@@ -1,3 +1,4 @@
+import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { buildCase, type SentPhoto } from '../../../src/case';
 import { mostSentPhotos } from '../../../src/case/types';
@@ -15,6 +16,16 @@ const brought: BroughtPhoto = {
     { photoId: chat.id, lineId: null, picture },
     { photoId: chat.id, lineId: `${chat.id}-line-9`, picture: 'data:image/webp;base64,BBBB' },
   ],
+};
+
+/** The smallest JPEG: its first bytes tell what it is. */
+const photo = (await sharp({ create: { width: 40, height: 30, channels: 3, background: 'tan' } })
+  .jpeg()
+  .toBuffer()) as Uint8Array;
+const whole: BroughtPhoto = { ...brought, file: { type: 'application/x-anything', bytes: new Uint8Array(photo) } };
+const filesOf = async (list: WatchList, id: string) => {
+  const [look] = good(await list.get(id)).looks;
+  return look?.state === 'readable' ? look.files : [];
 };
 
 const opened = async () => {
@@ -45,6 +56,48 @@ describe('a photo that the seller sent', () => {
     const { list, id } = await opened();
     good(await list.addSent(id, [brought]));
     expect((await dossier(list, id)).pictures).toEqual([{ photoId: chat.id, lineId: null, picture }]);
+  });
+
+  it('is kept whole, as what its bytes say that it is, and goes with all else of it', async () => {
+    const { list, id } = await opened();
+    good(await list.addSent(id, [whole]));
+    const [file] = await filesOf(list, id);
+    expect(file?.photoId).toBe(chat.id);
+    expect(good(await list.file(file?.file ?? ''))).toEqual({ type: 'image/jpeg', bytes: new Uint8Array(photo) });
+    good(await list.addReply(id, 'Here it is again.'));
+    expect(await filesOf(list, id)).toEqual([file]);
+    good(await list.removeSent(id, chat.id));
+    expect(await filesOf(list, id)).toEqual([]);
+    expect(good(await list.file(file?.file ?? ''))).toBeNull();
+  });
+
+  it('is kept whole when the listing is kept again where its bytes are not at hand', async () => {
+    const { list, id } = await opened();
+    good(await list.addSent(id, [whole]));
+    const { listing } = sampleCase(undefined, undefined, '2026-03-02T10:00:00.000Z');
+    const facts = { listing, photos: [brought.read], sent: [chat], corrections: [], makers: [] };
+    good(await list.save(buildCase({ ...facts, now: '2026-03-02T11:00:00.000Z' }), []));
+    expect(good(await list.get(id)).looks).toHaveLength(2);
+    expect((await filesOf(list, id)).map(({ photoId }) => photoId)).toEqual([chat.id]);
+  });
+
+  it.each([
+    ['what is no photo', new TextEncoder().encode('<svg xmlns="http://www.w3.org/2000/svg"/>')],
+    ['a photo larger than what a list can carry', Uint8Array.from([...photo, ...new Uint8Array(6_000_000)])],
+  ])('is not kept whole where it is %s', async (_which, bytes) => {
+    const { list, id } = await opened();
+    good(await list.addSent(id, [{ ...whole, file: { type: 'image/jpeg', bytes } }]));
+    expect(await filesOf(list, id)).toEqual([]);
+    expect((await dossier(list, id)).sent).toHaveLength(1);
+  });
+
+  it('goes whole into a file and out of it', async () => {
+    const { list, id } = await opened();
+    good(await list.addSent(id, [whole]));
+    const other = await testBench().open();
+    good(await other.importText(good(await list.exportText())));
+    const earlier = good(await other.earlier(sampleCase().listing.url));
+    expect(earlier?.sent[0]?.file).toEqual({ type: 'image/jpeg', bytes: new Uint8Array(photo) });
   });
 
   it('that is given once more stands once, as it is said now', async () => {

@@ -274,7 +274,7 @@ describe('a file of an older build', () => {
     for (const [at, { record, looks }] of saved.entries()) {
       const { case: kase, pictures, earlier, version: _, ...rest } = file.records[at]!;
       const { looks: __, shown, version, asked, dated, ...kept } = record;
-      expect([kept, version, asked, dated]).toEqual([rest, 7, [], null]);
+      expect([kept, version, asked, dated]).toEqual([rest, 8, [], null]);
       expect(shown.address).toBe(kase.listing.url);
       expect(looks.map(contentOf)).toEqual(
         [{ case: kase, pictures }, ...earlier].map((look) => {

@@ -20,6 +20,10 @@ export const sentStrings: ScreenWords['sent'] = {
   choose: 'Fotos wählen',
   note: 'Nur Fotos von diesem Stück: Was sie zeigen, gilt für das Stück. Chats verkleinern Fotos meist und entfernen, wann sie entstanden sind.',
   reading: (photos) => `${photos === 1 ? 'Ein Foto wird' : `${photos} Fotos werden`} gelesen…`,
+  open: (number) => `Foto ${number} in seiner eigenen Größe öffnen`,
+  opened: (number) => `Foto ${number} in seiner eigenen Größe`,
+  close: 'Foto schließen',
+  notWhole: 'Von diesem Foto ist hier nur das kleine Bild aufbewahrt.',
   remove: 'Herausnehmen',
   removeNumbered: (number) => `Foto ${number} herausnehmen`,
 };

@@ -20,6 +20,10 @@ export const sentStrings = {
   choose: 'Choose photos',
   note: 'Only photos of this piece: what they show counts as the piece’s. Chats mostly make photos smaller and take out when they were taken.',
   reading: (photos: number) => `Reading ${count(photos, 'photo', 'photos')}…`,
+  open: (number: number) => `Open photo ${number} at its own size`,
+  opened: (number: number) => `Photo ${number} at its own size`,
+  close: 'Close the photo',
+  notWhole: 'Only the small picture is kept of this photo here.',
   remove: 'Take out',
   removeNumbered: (number: number) => `Take out photo ${number}`,
 } as const;
