@@ -77,7 +77,7 @@ describe('a saved look', () => {
     const noticed = { ...look.look, photos: reads, listing: { ...look.look.listing, photos } };
     await show({ ...one, looks: [{ ...look, look: noticed }] });
     const notes = room.querySelector('[data-part=photos] .photo-notes');
-    expect(notes?.querySelector('h3')?.textContent).toBe('Noticed');
+    expect(notes?.querySelector('h3')?.textContent).toBe('Noticed in the photos');
     expect(notes?.textContent).toContain('1,200 × 600');
     expect(notes?.textContent).toContain('800 × 600');
   });

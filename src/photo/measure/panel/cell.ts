@@ -1,6 +1,6 @@
 import type { GreyImage } from '../../types';
 import { sampleGrey } from '../../warp';
-import { transformPlane } from '../fourier';
+import { planeOf, spectrumOf } from '../fourier';
 
 /** One repeat of a pattern, as all repeats of a part of the panel have it on the average: a square that closes on itself. */
 export interface Cell {
@@ -66,17 +66,15 @@ export interface Match {
 
 /** Likeness of two cells at every movement, row by row. */
 export function likenessOf(one: Cell, other: Cell, turn: Turn): Float64Array {
-  const [real, imaginary] = [one.data.slice(), new Float64Array(side * side)];
-  const [otherReal, otherImaginary] = [turned(other, turn), new Float64Array(side * side)];
-  transformPlane(real, imaginary, side);
-  transformPlane(otherReal, otherImaginary, side);
+  const spectrum = spectrumOf(one.data, side);
+  const { real, imaginary } = spectrum;
+  const against = spectrumOf(turned(other, turn), side);
   for (let at = 0; at < real.length; at++) {
-    const [a, b, c, d] = [real[at]!, imaginary[at]!, otherReal[at]!, otherImaginary[at]!];
+    const [a, b, c, d] = [real[at]!, imaginary[at]!, against.real[at]!, against.imaginary[at]!];
     real[at] = a * c + b * d;
     imaginary[at] = b * c - a * d;
   }
-  transformPlane(real, imaginary, side, true);
-  return real;
+  return planeOf(spectrum);
 }
 
 function turned({ data }: Cell, turn: Turn): Float64Array {

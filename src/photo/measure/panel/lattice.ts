@@ -1,5 +1,5 @@
 import type { GreyImage } from '../../types';
-import { powerAbove, transformPlane } from '../fourier';
+import { planeOf, powerAbove, spectrumOf } from '../fourier';
 
 /** A step under which a pattern comes to lie on itself, samples of the panel. */
 export interface Step {
@@ -37,16 +37,13 @@ class Likeness {
 
 function likenessOf({ width, height, data }: GreyImage): Likeness {
   const side = powerAbove(Math.max(width, height) * 1.7);
-  const real = new Float64Array(side * side);
-  const imaginary = new Float64Array(side * side);
-  for (let row = 0; row < height; row++) real.set(data.subarray(row * width, (row + 1) * width), row * side);
-  transformPlane(real, imaginary, side, false, height);
-  for (let at = 0; at < real.length; at++) {
-    real[at] = real[at]! ** 2 + imaginary[at]! ** 2;
-    imaginary[at] = 0;
-  }
-  transformPlane(real, imaginary, side, true);
-  return new Likeness(real, side, width, height);
+  const plane = new Float64Array(side * side);
+  for (let row = 0; row < height; row++) plane.set(data.subarray(row * width, (row + 1) * width), row * side);
+  const spectrum = spectrumOf(plane, side, height);
+  const { real, imaginary } = spectrum;
+  for (let at = 0; at < real.length; at++) real[at] = real[at]! ** 2 + imaginary[at]! ** 2;
+  imaginary.fill(0);
+  return new Likeness(planeOf(spectrum), side, width, height);
 }
 
 /** Least likeness of a repeat, and the share of the best one that a shorter step must reach. Found on drawn patterns. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { projectionOnto, type Quad, warpQuad } from '../../../../src/photo';
-import { transform } from '../../../../src/photo/measure/fourier';
+import { planeOf, spectrumOf, transform } from '../../../../src/photo/measure/fourier';
 import { project } from '../../../../src/photo/warp';
 
 const near = (middle: number) => fc.double({ min: middle - 60, max: middle + 60, noNaN: true });
@@ -67,22 +67,65 @@ describe('arithmetic of measures', () => {
     }
   });
 
-  it('transforms as the sum that defines it, and back', () => {
+  const numbers = (length: number) =>
+    fc.array(fc.double({ min: -9, max: 9, noNaN: true }), { minLength: length, maxLength: length });
+  /** One frequency of a series, as the sum that defines it. */
+  const sumOf = (values: readonly number[], k: number) => {
+    const angle = (2 * Math.PI * k) / values.length;
+    return {
+      real: values.reduce((total, value, n) => total + value * Math.cos(angle * n), 0),
+      imaginary: values.reduce((total, value, n) => total - value * Math.sin(angle * n), 0),
+    };
+  };
+
+  it.each([2, 4, 8, 32, 64])('transforms %i numbers as the sum that defines it, and back', (length) => {
     fc.assert(
-      fc.property(fc.array(fc.double({ min: -9, max: 9, noNaN: true }), { minLength: 32, maxLength: 32 }), (values) => {
-        const [real, imaginary] = [Float64Array.from(values), new Float64Array(32)];
+      fc.property(numbers(length), (values) => {
+        const [real, imaginary] = [Float64Array.from(values), new Float64Array(length)];
         transform(real, imaginary);
-        for (let k = 0; k < 32; k++) {
-          const sum = values.reduce((total, value, n) => total + value * Math.cos((2 * Math.PI * k * n) / 32), 0);
-          const other = values.reduce((total, value, n) => total - value * Math.sin((2 * Math.PI * k * n) / 32), 0);
-          expect(real[k]).toBeCloseTo(sum, 8);
-          expect(imaginary[k]).toBeCloseTo(other, 8);
+        for (let k = 0; k < length; k++) {
+          const sum = sumOf(values, k);
+          expect(real[k]).toBeCloseTo(sum.real, 8);
+          expect(imaginary[k]).toBeCloseTo(sum.imaginary, 8);
         }
         transform(real, imaginary, true);
         values.forEach((value, at) => {
           expect(real[at]).toBeCloseTo(value, 8);
         });
       }),
+      { numRuns: 30 },
+    );
+  });
+
+  it.each([
+    [8, 4, 4],
+    [4, 16, 16],
+    [16, 8, 3],
+    [8, 1, 1],
+  ])('transforms a plane of %i by %i numbers, of which %i rows hold any, and back', (width, height, filled) => {
+    fc.assert(
+      fc.property(numbers(width * filled), (values) => {
+        const plane = new Float64Array(width * height);
+        plane.set(values);
+        const spectrum = spectrumOf(plane, width, filled);
+        const half = width / 2 + 1;
+        for (let row = 0; row < height; row++) {
+          for (let k = 0; k < half; k++) {
+            let [real, imaginary] = [0, 0];
+            plane.forEach((value, at) => {
+              const angle = -2 * Math.PI * (((at % width) * k) / width + (Math.floor(at / width) * row) / height);
+              real += value * Math.cos(angle);
+              imaginary += value * Math.sin(angle);
+            });
+            expect(spectrum.real[row * half + k]).toBeCloseTo(real, 8);
+            expect(spectrum.imaginary[row * half + k]).toBeCloseTo(imaginary, 8);
+          }
+        }
+        planeOf(spectrum).forEach((value, at) => {
+          expect(value).toBeCloseTo(plane[at]!, 8);
+        });
+      }),
+      { numRuns: 20 },
     );
   });
 });
