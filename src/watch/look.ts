@@ -2,7 +2,6 @@ import type * as z from 'zod';
 import { type Case, findingsOf, ofPage } from '../case';
 import { mostSentPhotos } from '../case/types';
 import type { MakerFile } from '../maker/types';
-import { readImageHeader } from '../photo';
 import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import type { Packing } from './ports';
 import { look1 } from './record/look-1';
@@ -11,6 +10,7 @@ import { look3 } from './record/look-3';
 import { look4 } from './record/look-4';
 import { faultOf } from './record/standing';
 import {
+  type FileContent,
   type Found,
   type KeptFile,
   type KeptPicture,
@@ -75,17 +75,19 @@ export async function storeFiles(kept: readonly KeptFile[], packing: Packing) {
   const files: LookName['files'] = [];
   for (const one of kept) {
     if ('file' in one) files.push({ photoId: one.photoId, file: one.file });
-    else {
-      // What it is tell its bytes: whoever handed it over may call it anything.
-      const header = readImageHeader(one.bytes, one.photoId);
-      if (!header.ok || one.bytes.length > mostKeptFileBytes) continue;
+    else if (isKeptWhole(one)) {
       const hash = await packing.digest(one.bytes);
-      stored.push({ hash, type: header.value.mime, bytes: one.bytes });
+      stored.push({ hash, type: one.type, bytes: one.bytes });
       files.push({ photoId: one.photoId, file: hash });
     }
   }
   return { files: files.slice(0, mostSentPhotos), stored };
 }
+
+const isKeptWhole = ({ type, bytes }: FileContent): boolean =>
+  bytes.length > 0 &&
+  bytes.length <= mostKeptFileBytes &&
+  photoAddressSchema.safeParse(`data:${type};base64,AAAA`).success;
 
 /** A picture given as a data address. */
 export async function storePicture(picture: string, packing: Packing): Promise<StoredPicture> {
@@ -103,9 +105,7 @@ export function addressOf(stored: StoredPicture | undefined, packing: Packing): 
 
 /** A photo that is kept whole as a data address; null for what is none. */
 export function wholeAddressOf({ type, bytes }: StoredPicture, packing: Packing): string | null {
-  if (bytes.length > mostKeptFileBytes) return null;
-  const address = `data:${type};base64,${packing.toBase64(bytes)}`;
-  return photoAddressSchema.safeParse(address).success ? address : null;
+  return isKeptWhole({ type, bytes }) ? `data:${type};base64,${packing.toBase64(bytes)}` : null;
 }
 
 export type OpenedLook = { state: 'readable'; look: Look } | { state: 'newer' | 'damaged'; problem: Problem };

@@ -30,10 +30,7 @@ export const withSent = (saved: SavedCase, brought: readonly BroughtPhoto[], ane
         sent: all,
         photos: [...photos, ...taken.map(({ read }) => read)],
         pictures: [...pictures, ...taken.flatMap((one) => one.pictures)].slice(0, mostPictures),
-        files: [
-          ...files,
-          ...taken.flatMap(({ photo, file }) => (file ? [{ photoId: photo.id, bytes: file.bytes }] : [])),
-        ],
+        files: [...files, ...taken.flatMap(({ photo, file }) => (file ? [{ photoId: photo.id, ...file }] : []))],
       };
     },
     anew,

@@ -17,13 +17,13 @@ export interface KeptPicture {
 }
 export const pixelsSchema = pixels1;
 
-/** What a photo's file holds, as it came. */
+/** What a photo's file holds, as it came; its kind is told by its bytes. */
 export interface FileContent {
   type: string;
   bytes: Uint8Array;
 }
 /** A photo's file that is kept with a look: its content, or the name under which it is kept already. */
-export type KeptFile = { photoId: string } & ({ bytes: Uint8Array } | { file: string });
+export type KeptFile = { photoId: string } & (FileContent | { file: string });
 export const photoAddressSchema = picture2.shape.picture;
 
 export const mostNoteCharacters = 20_000;

@@ -2,6 +2,7 @@ import { type Case, marksOnPhoto } from '../../case';
 import { isSentPhoto } from '../../listing/sent-photo-types';
 import type { PhotoView } from '../../message/protocol';
 import type { KeptFile, KeptPicture } from '../../watch';
+import { fileOf } from './sent-photos';
 
 /**
  * What is kept of the photos with a case: the lines that stand in it, and small the first photo, those that are marked, and
@@ -33,8 +34,9 @@ export async function sentFiles(
     sent.map(async ({ id }): Promise<KeptFile[]> => {
       const file = files[id];
       if (file === undefined) return [];
-      const photo = await fetch(file).then((answer) => answer.blob());
-      return [{ photoId: id, bytes: new Uint8Array(await photo.arrayBuffer()) }];
+      const bytes = await fetch(file).then((answer) => answer.arrayBuffer());
+      const content = fileOf(new Uint8Array(bytes));
+      return content ? [{ photoId: id, ...content }] : [];
     }),
   );
   return held.flat();

@@ -1,7 +1,8 @@
 import { type SentPhoto, withMoreSent, withSentPhotos } from '../../case';
 import type { Listing } from '../../listing/types';
-import { fromBase64, toBase64 } from '../../message/bytes';
+import { toBase64 } from '../../message/bytes';
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
+import { readImageHeader } from '../../photo';
 import type { Problem, Result } from '../../problem';
 import { readOnceMore } from '../../reader';
 import type { BroughtPhoto, FileContent, KeptPicture } from '../../watch';
@@ -99,10 +100,10 @@ export function keptOfView(photo: SentPhoto, outcome: Result<PhotoView>): Brough
   return { photo, read, pictures: [...small, ...crops.map((crop) => ({ photoId: photo.id, ...crop }))] };
 }
 
-/** The photo itself, as it is kept. */
-export const fileOf = ({ base64, mediaType }: PhotoBytes): FileContent => ({
-  type: mediaType,
-  bytes: fromBase64(base64),
-});
+/** A photo as it is kept whole: what it is tell its bytes, whatever it was called; null for no photo. */
+export function fileOf(bytes: Uint8Array): FileContent | null {
+  const header = readImageHeader(bytes, 'photo');
+  return header.ok ? { type: header.value.mime, bytes } : null;
+}
 
 const unreadOf = (photoId: string, problem: Problem) => ({ state: 'unread' as const, photoId, problem });

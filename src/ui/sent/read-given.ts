@@ -1,3 +1,4 @@
+import { fromBase64 } from '../../message/bytes';
 import { noAdjustment } from '../../photo/adjustment-types';
 import { type Reader, readOnceMore } from '../../reader';
 import type { BroughtPhoto } from '../../watch';
@@ -12,7 +13,8 @@ export async function readGiven(
   await reader.renew();
   for (const { photo, bytes } of given) {
     const outcome = await readOnceMore(() => reader.read(photo.id, bytes.base64, noAdjustment));
-    read.push({ ...keptOfView(photo, outcome), file: fileOf(bytes) });
+    const file = fileOf(fromBase64(bytes.base64));
+    read.push({ ...keptOfView(photo, outcome), ...(file && { file }) });
   }
   return read;
 }

@@ -127,16 +127,18 @@ describe('a photo that is given to a kept case', () => {
         return fail(problem('photo-damaged'));
       },
     };
-    const bytes = { ...bytesOf('AQI='), mediaType: 'image/jpeg' };
+    // A chat's picture under a wrong name: its bytes are those of a GIF of 2 by 1 pixels.
+    const gif = new Uint8Array([...new TextEncoder().encode('GIF89a'), 2, 0, 1, 0]);
+    const bytes = { ...bytesOf(btoa(String.fromCharCode(...gif))), mediaType: 'image/jpeg' };
     expect(await readGiven([{ photo: chat, bytes }], reader)).toMatchObject([
       {
         photo: chat,
-        file: { type: 'image/jpeg', bytes: new Uint8Array([1, 2]) },
+        file: { type: 'image/gif', bytes: gif },
         read: { state: 'unread', photoId: chat.id, problem: { code: 'photo-damaged' } },
         pictures: [],
       },
     ]);
-    expect(asked).toEqual(['fresh', [chat.id, 'AQI=', noAdjustment]]);
+    expect(asked).toEqual(['fresh', [chat.id, bytes.base64, noAdjustment]]);
   });
 });
 
