@@ -17,6 +17,8 @@ const told: Record<MessyPart, string> = {
   'written later': 'written with their truth when the readers were done, opened once and mended since',
   strangers: 'written with their truth before the reader was looked at again, and tuned on since',
   'strangers set aside': 'of the same writing, set aside before any reader ran on them, opened once',
+  'passers-by': 'written with their truth before the code was looked at once more, and tuned on since',
+  'passers-by set aside': 'of the last writing, set aside before any reader ran on them, opened once',
 };
 
 /** What is read of pages as people write them, and what honest sellers are held to have said wrong. */
@@ -42,8 +44,10 @@ async function printSet(which: MessyPart): Promise<void> {
 export async function printMessy(): Promise<void> {
   await printSet('seen');
   await printSet('strangers');
+  await printSet('passers-by');
   if (process.env.LISTING_PART !== 'all') return;
   await printSet('set aside');
   await printSet('written later');
   await printSet('strangers set aside');
+  await printSet('passers-by set aside');
 }

@@ -11,8 +11,9 @@ import { shortClaim } from '../unit/claim/listing-of';
  * Second-hand pages as people write them, each with all that it says: of the piece ("made 1995"), of other things ("pouch:
  * made 2014"), and what may be taken either way ("? made 1980-1989"). The table was drawn up before any reader ran on
  * the pages. A third of each language, drawn with a seed, is set aside; the pages of `later.json` were written, with
- * their truth, when the readers were done, and opened once. Those of `strangers.json` came after both, and a third of
- * them (Python's `random.Random(20261129).sample` over the sorted names) is set aside too.
+ * their truth, when the readers were done, and opened once. Those of `strangers.json` came after both, and those of
+ * `passers-by.json` after these; a third of each (Python's `random.Random(20261129).sample` over the sorted names, and
+ * 20261130 for the last) is set aside too.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -29,8 +30,9 @@ export interface MessyTruth {
 
 type Truths = Record<string, MessyTruth>;
 const tableOf = (name: string) => JSON.parse(read(name)) as Truths;
-const [first, later, strangers] = [tableOf('truth.json'), tableOf('later.json'), tableOf('strangers.json')];
-const messyTruths: Truths = { ...first, ...later, ...strangers };
+const [first, later] = [tableOf('truth.json'), tableOf('later.json')];
+const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.json')];
+const messyTruths: Truths = { ...first, ...later, ...strangers, ...passersBy };
 const aside = new Set(JSON.parse(read('aside.json')) as string[]);
 const seenOf = (table: Truths) => Object.keys(table).filter((name) => !aside.has(name));
 const asideOf = (table: Truths) => Object.keys(table).filter((name) => aside.has(name));
@@ -40,6 +42,8 @@ const parts = {
   'written later': () => Object.keys(later),
   strangers: () => seenOf(strangers),
   'strangers set aside': () => asideOf(strangers),
+  'passers-by': () => seenOf(passersBy),
+  'passers-by set aside': () => asideOf(passersBy),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();
