@@ -1,5 +1,6 @@
 import { type FoundDate, parseDates } from '../text';
 import type { Passage } from './passage';
+import { shortYearsIn } from './short-years';
 
 const known = new WeakMap<Passage, { readAt: string; dates: FoundDate[] }>();
 
@@ -7,7 +8,8 @@ const known = new WeakMap<Passage, { readAt: string; dates: FoundDate[] }>();
 export function datesIn(from: Passage, readAt: string): readonly FoundDate[] {
   const before = known.get(from);
   if (before?.readAt === readAt) return before.dates;
-  const dates = parseDates(from.text, { language: from.language, now: readAt });
+  const read = parseDates(from.text, { language: from.language, now: readAt });
+  const dates = [...read, ...shortYearsIn(from, read)].sort((a, b) => a.start - b.start);
   known.set(from, { readAt, dates });
   return dates;
 }

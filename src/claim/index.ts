@@ -84,7 +84,7 @@ export function findClaims(listing: Listing, makers: MakerFile[], replies: reado
   const stated = statedMaker(byMaker, makers);
   const judging = judgingFiles(stated, makers);
   const from = { prose, passages, rest, listing, makers, judging, stated };
-  const found = saidOnce([...byMaker, ...finders.flatMap((find) => find(from))]);
+  const found = withoutSizesInCodes(saidOnce([...byMaker, ...finders.flatMap((find) => find(from))]));
   const offer = offerOf(listing, found);
   const drafts = found.filter((draft) => isOfOffer(draft, offer)).map((draft) => ofPart(draft, offer));
   const nameOf = claimNamer();
@@ -94,6 +94,16 @@ export function findClaims(listing: Listing, makers: MakerFile[], replies: reado
 /** Where a part is offered by itself, what is said of nothing else is said of it. */
 const ofPart = (draft: ClaimDraft, { part }: Offer): ClaimDraft =>
   part !== null && draft.kind === 'material' && draft.part === 'body' ? { ...draft, part } : draft;
+
+/** "14 C 50 M 37" is a code, and no fifty metres. */
+function withoutSizesInCodes(drafts: ClaimDraft[]): ClaimDraft[] {
+  const codes = drafts.filter(({ kind, at }) => kind === 'code' && at.field !== 'data');
+  return drafts.filter(
+    ({ kind, at }) =>
+      kind !== 'measure' ||
+      !codes.some((code) => code.at.field === at.field && code.at.start < at.end && at.start < code.at.end),
+  );
+}
 
 /** The page's own data and a row that it shows often say the same: the first that says it stands for both. */
 function saidOnce(drafts: ClaimDraft[]): ClaimDraft[] {

@@ -40,7 +40,7 @@ const second = phrasePattern([...smallNouns, ...halfway]);
 const accessory = phrasePattern(accessoryWords);
 const counted = phrasePattern(wordsOf('lot'), 'u');
 const matching = phrasePattern(wordsOf('matching')).source;
-const { alongWith, alsoNamed, asOne, behindName, named, oneMore } = jointWords;
+const { alongWith, alsoNamed, asOne, behindName, named, oneMore, soldTogether } = jointWords;
 const article = `(?:${anyLanguage(oneMore)})\\s`;
 const japaneseAnd = alsoNamed[6];
 const joint = (row: string) => `(?:\\s(?:&|\\+|${row})\\s(?:${article})?|${japaneseAnd})`;
@@ -63,7 +63,10 @@ const reach = 60;
 /** The pieces that a listing's title offers, where it plainly offers two; null where it offers one. */
 export function lotOf(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): Lot | null {
   const title = passagesOf(listing).find(({ field }) => field === 'title');
-  return title ? (namedLot(title) ?? countedLot(title)) : null;
+  if (!title) return null;
+  const bundled = bundleOf(title);
+  const named = namedLot(title) ?? (bundled && bundled.pieces.length > 0 ? bundled : null);
+  return named ?? countedLot(title) ?? bundled;
 }
 
 function namedLot({ folded }: Passage): Lot | null {
@@ -85,6 +88,38 @@ function namedLot({ folded }: Passage): Lot | null {
     };
   }
   return null;
+}
+
+const bundle = new RegExp(
+  `(?<![\\p{L}\\p{N}])(?:${anyLanguage(soldTogether)})(?![\\p{L}\\p{N}]|\\s?(?:n[or°º.]{0,2}|#)?\\s?\\d)`,
+  'u',
+);
+const anyThing = phrasePattern([...wordsOf('bag', 'small-thing'), ...halfway]);
+
+/** "Bundle: Ledger 32 + purse 19": a word for several things sold as one, and what joins two of them. */
+function bundleOf({ folded }: Passage): Lot | null {
+  const { text } = folded;
+  const opens = bundle.exec(text);
+  if (!opens) return null;
+  const said = { words: sourceRange(folded, opens.index, opens.index + opens[0].length).words };
+  const things = Array.from(text.matchAll(anyThing), ({ index, 0: noun }) => ({
+    start: index,
+    end: index + noun.length,
+  }));
+  for (const { start, end } of things) {
+    const joined = plainly.exec(text.slice(Math.max(0, start - reach), start));
+    if (!joined) continue;
+    const before = start - joined[0].length;
+    const first = things.findLast((one) => one.end <= before);
+    const name = sourceRange(folded, first?.start ?? 0, first?.end ?? before).words.replace(said.words, '');
+    const bare = name.replace(/^[\s:,–-]+/, '').trim();
+    if (bare !== '')
+      return {
+        words: sourceRange(folded, opens.index, end).words,
+        pieces: [bare, sourceRange(folded, start, end).words],
+      };
+  }
+  return { ...said, pieces: [] };
 }
 
 /** How the words ahead of a noun join it to what they name, if they do. */
@@ -155,7 +190,10 @@ function inText(text: string, [start, end]: [number, number], first: string, oth
     const plain = part.replace(accessory, (found) => ' '.repeat(found.length));
     const of = (piece: string, pattern: RegExp) =>
       Array.from(plain.matchAll(pattern), ({ index, 0: noun }) => ({ piece, at: index, end: index + noun.length }));
-    return [...of(first, bag), ...of(other, phrasePattern([other]))].sort((a, b) => a.at - b.at);
+    const others = of(other, phrasePattern([other]));
+    const firsts = [...of(first, bag), ...of(first, phrasePattern([first]))];
+    const isOther = ({ at }: Named) => others.some((one) => one.at <= at && at < one.end);
+    return [...firsts.filter((one) => !isOther(one)), ...others].sort((a, b) => a.at - b.at);
   };
   const ahead = text.slice(sentenceAround(text, start, end).start, start);
   const before = named(ahead);

@@ -35,6 +35,14 @@ const barelySaidBefore = (text: string, group: Group, groups: readonly Group[]) 
       !/[.!?;。\n]/.test(text.slice(one.end, group.start)),
   );
 
+function namesLining(text: string, group: Group, parts: readonly Hit<Part>[]): boolean {
+  const opens = sentenceAround(text, group.start, group.end).start;
+  // A question and its answer are one sentence here.
+  const from = text[opens - 1] === '?' ? sentenceAround(text, opens - 2, opens - 2).start : opens;
+  const last = parts.filter((part) => part.foldedStart >= from && part.foldedEnd <= group.start).at(-1);
+  return last?.value === 'lining' && !namesBag(text.slice(last.foldedEnd, group.start));
+}
+
 /** A material beside a word for the piece, or alone in its clause, in a clause without any part. */
 export function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: readonly Group[]): boolean {
   const clause = clauseAround(text, group.start, group.end);
@@ -45,6 +53,7 @@ export function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: r
     `${text.slice(clause.start, group.start)} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? [];
   // "My sister's has pigskin, this one cotton": of the same part, whichever that is.
   if (namesAnothersPiece(text.slice(sentenceAround(text, group.start, group.end).start, group.start))) return false;
-  if (rest.length <= 1) return !barelySaidBefore(text, group, all);
+  // "Gevoerd? ja maar in 2013 opnieuw, zandkleurige microvezel": said of the lining that the sentence names, or of nothing.
+  if (rest.length <= 1) return !barelySaidBefore(text, group, all) && !namesLining(text, group, parts);
   return namesBag(text.slice(Math.max(clause.start, group.start - 40), Math.min(clause.end, group.end + 40)));
 }

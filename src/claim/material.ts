@@ -114,8 +114,10 @@ function partOf(text: string, group: Range, parts: Hit<Part>[], language: string
   const next = parts.find((part) => part.foldedStart >= group.end && part.foldedStart < clause.end);
   const before = parts.filter((part) => part.foldedEnd <= group.start && part.foldedStart >= clause.start);
   const previous = before[before.length - 1];
-  const bracketed = previous ? null : partOfBracket(text, clause.start, parts);
-  if (bracketed) return bracketed;
+  const apart = previous
+    ? null
+    : (partOfBracket(text, clause.start, parts) ?? partByItself(text, clause, group, parts));
+  if (apart) return apart;
   const behind = next && joinsOnward.test(text.slice(group.end, next.foldedStart)) ? next : null;
   const gap = text.slice(previous?.foldedEnd, group.start);
   const ahead = previous && gap.length <= 48 && follows(gap) ? previous : null;
@@ -130,6 +132,17 @@ function partOfBracket(text: string, start: number, parts: Hit<Part>[]): Hit<Par
   const gap = last ? text.slice(last.foldedEnd, start - 1) : '';
   return last && /^(?:\s\p{L}{1,12}){0,2}\s?$/u.test(gap) ? last : null;
 }
+
+/** "Lining, red suede": a part that is all that its clause names, and behind a comma nothing but what it is made of. */
+function partByItself(text: string, clause: Range, group: Range, parts: Hit<Part>[]): Hit<Part> | null {
+  if (!/,\s?$/u.test(text.slice(clause.start - 2, clause.start + 1).trimEnd())) return null;
+  const own = text.slice(clause.start, group.start) + text.slice(group.end, clause.end);
+  const last = parts.filter((part) => part.foldedEnd < clause.start).at(-1);
+  if (!last || /[\p{L}\d]/u.test(own)) return null;
+  const ahead = text.slice(clauseAround(text, last.foldedStart, last.foldedEnd).start, last.foldedStart);
+  return opensWithPart.test(ahead) && /^\s?,\s{0,2}$/u.test(text.slice(last.foldedEnd, clause.start)) ? last : null;
+}
+const opensWithPart = new RegExp(`^\\s{0,3}(?:(?:${anyOf(wordsOf('article', 'possessive'))})\\s?)?$`, 'u');
 
 /** The part that a description at this place is of; null where it is of none, or of the body. */
 export function partDescribed(from: Passage, start: number, end: number): Exclude<Part, 'body'> | null {

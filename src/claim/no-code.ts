@@ -1,15 +1,21 @@
-import { phraseFinder, phrasePattern, sentenceAround, sourceRange, topics, wordsOf } from '../text';
+import { anyOf, phraseFinder, phrasePattern, sentenceAround, sourceRange, topics, wordsOf } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 const languages = Object.keys(topics['code-noun']) as (keyof (typeof topics)['code-noun'])[];
 /** "No date code", "without a stamp" …: what is lacking, with its word; in Japanese the word comes first. */
 const missing = phraseFinder({
-  'no-code': languages.flatMap((language) =>
-    topics['code-noun'][language].flatMap((noun) =>
+  'no-code': languages.flatMap((language) => [
+    ...topics['code-noun'][language].flatMap((noun) =>
       topics.lacking[language].map((lacks) => (language === 'ja' ? `${noun}${lacks}` : `${lacks} ${noun}`)),
     ),
-  ),
+    ...topics['nothing-stamped'][language],
+  ]),
 });
+/** "Code: none", "製造番号は？ 見当たりません": the field's own no. */
+const noneInField = new RegExp(
+  `^は?:\\s{0,6}(?:${anyOf([...wordsOf('refused-in-field'), ...topics.lacking.ja.map((words) => words.replace(/^[はが]/, ''))])})(?=$|[\\s.,;。])`,
+  'u',
+);
 const thing = phrasePattern(wordsOf('code-noun'));
 /** A code that was there and cannot be read. */
 const lost = phrasePattern(wordsOf('unreadable'));
@@ -21,6 +27,8 @@ export function noCodeClaims(passages: Passage[]): ClaimDraft[] {
     const found = missing(from.folded).map((hit) => ({ start: hit.foldedStart, end: hit.foldedEnd }));
     for (const noun of text.matchAll(thing)) {
       const end = noun.index + noun[0].length;
+      const none = noneInField.exec(text.slice(end, end + 32));
+      if (none) found.push({ start: noun.index, end: end + none[0].length });
       const clause = sentenceAround(text, noun.index, end);
       lost.lastIndex = 0;
       const state = lost.exec(text.slice(end, Math.min(clause.end, end + 48)).split(/,\s/)[0] as string);

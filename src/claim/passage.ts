@@ -1,5 +1,6 @@
 import type { Listing } from '../listing/types';
 import { type Folded, foldWords, sellersOwn, withoutLegends } from '../text';
+import { asLabelled } from './asked';
 import type { Claim } from './types';
 
 /** One text of a listing in which the seller speaks. Positions of claims refer to `text`. */
@@ -42,7 +43,7 @@ export function restOf({ title, description, text, language }: Parameters<typeof
 
 export function passage(field: Passage['field'], text: string, language: string | null, title: string): Passage {
   const kept = text.slice(0, most);
-  return { field, text: kept, folded: foldWords(kept), language, title };
+  return { field, text: kept, folded: { ...foldWords(asLabelled(kept)), source: kept }, language, title };
 }
 
 /** A claim without its id, which is given when all are gathered. */

@@ -32,7 +32,7 @@ const findWords = topicFinder(
 );
 /** What may be said of the whole piece. */
 const ofPiece = new Set<string>(['restored', 're-dyed', 'dyed', 'repair-noun']);
-const relined = /^(?:re-?lined|neu gefuttert)$/u;
+const relined = /^(?:re-?lined|neu gefuttert|redoublee?|rifoderat[ao]|opnieuw gevoerd)$/u;
 
 /** Hearsay and guesses say too little to lift anything: they are told with this confidence. */
 const unsure = 0.4;
@@ -153,7 +153,9 @@ function partsOf(from: Passage, parts: readonly Hit<Part>[], word: Hit<string>):
   if (last && last.foldedEnd > word.foldedStart) return [last];
   const clause = clauseAround(text, word.foldedStart, word.foldedEnd);
   if (!last || last.foldedStart < clause.start)
-    return last && takesUp(text, clause.start, word, last) ? [last] : ownPart(word);
+    return last && (takesUp(text, clause.start, word, last) || isInItsBracket(text, clause.start, last))
+      ? [last]
+      : ownPart(word);
   // Folded, the Italian "is" reads as "and": "la cerniera è stata sostituita".
   const isVerb = /(?:^|\s)[èÈ]\s/u.test(from.text.slice(last.end, word.start));
   if (!isVerb && and.test(text.slice(last.foldedEnd, word.foldedStart))) return ownPart(word);
@@ -182,6 +184,12 @@ const isOfRepair = (text: string, { foldedStart, foldedEnd }: Hit<string>): bool
 const isBareNew = (word: Hit<string>, named: readonly Hit<Part>[]): boolean =>
   word.value === 'new-before-part' && named.some(({ foldedEnd }) => foldedEnd <= word.foldedStart);
 
+/** "Correa no original (sustituida en 2011)": a bracket right behind the part. */
+const isInItsBracket = (text: string, clauseStart: number, { value, foldedEnd }: Hit<Part>): boolean =>
+  value !== 'dust-bag' &&
+  text[clauseStart - 1] === '(' &&
+  /^(?:\s\p{L}{1,12}){0,3}\s?$/u.test(text.slice(foldedEnd, clauseStart - 1));
+
 const pronoun = new RegExp(
   `(?:${phrasePattern(wordsOf('object-pronoun'), 'u').source})(?:\\s\\p{L}{1,12}){0,2}\\s?$`,
   'u',
@@ -199,7 +207,7 @@ function takesUp(text: string, clauseStart: number, word: Hit<string>, last: Hit
 
 /** "Relined" names its part without saying its name. */
 function ownPart({ value, words, ...rest }: Hit<string>): Hit<Part>[] {
-  const part = /^re-?lined/iu.test(words) ? 'lining' : /^rezipped/iu.test(words) ? 'zip' : null;
+  const part = relined.test(foldWords(words).text) ? 'lining' : /^rezipped/iu.test(words) ? 'zip' : null;
   const stitched = /^restitched/iu.test(words) ? 'stitching' : part;
   return stitched ? [{ ...rest, words, value: stitched }] : [];
 }

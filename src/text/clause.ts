@@ -5,7 +5,7 @@ import { anyOf, phrasePattern } from './phrases';
 
 /** How far a clause is followed: longer ones say nothing reliable of a word in their middle. */
 const reach = 160;
-const sentenceBreak = /[!?;。、\n\r|•·]|\.(?=\s|$)|,(?=\s)|\s[-–—]\s|[()[\]]/g;
+const sentenceBreak = /[!?;。、\n\r|•·]|\.(?=\s|$)|,(?=\s)|\s[-–—/]\s|[()[\]]/g;
 const softBreak = phrasePattern(wordsOf('but'));
 const hardBreak = /[!?;。\n\r|•·]|\.(?=\s|$)/g;
 

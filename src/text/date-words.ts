@@ -82,7 +82,15 @@ export const tens: EachLanguage = [
 ];
 
 /** How a decade is made of the tens: "twenties", "années vingt". Japanese counts those of a reign so as well, and is read in digits. */
-export const namedDecade: EachLanguage = ['#ies', 'annees #', '#e(?:rn?|r jahren?)', 'anni #', 'anos #', 'jaren #', ''];
+export const namedDecade: EachLanguage = [
+  '#ies',
+  'annees #',
+  '#e(?:rn?|r jahren?)',
+  'anni #',
+  'anos #|(?<=(?:de|en) los )#(?!\\s\\p{L})',
+  'jaren #',
+  '',
+];
 
 /** Words before the digits of a decade ("années 80", "gli anni '90"), and behind them ("80s", "90er Jahre"). */
 export const beforeDecade: EachLanguage = [

@@ -15,7 +15,7 @@ const numeric = new RegExp(
 const names = [9, 8, 7, 6, 5, 4, 3, 2].map((ten) => {
   const own = namedDecade.flatMap((form, at) => {
     const word = tens[at]!.split(', ')[ten - 1]!;
-    return form === '' ? [] : [form.replace('#', at === 0 ? word.slice(0, -1) : word)];
+    return form === '' ? [] : [form.replaceAll('#', at === 0 ? word.slice(0, -1) : word)];
   });
   return `(?<t${ten}>${own.join('|')})`;
 });

@@ -21,6 +21,16 @@ export const behindName: EachLanguage = [
   'set|duo|in|van',
   'の?セット',
 ];
+/** Several things sold as one, where no number stands behind the word: "lot 214" is one of an auction's. */
+export const soldTogether: EachLanguage = [
+  'bundle|job lot',
+  'lot',
+  'konvolut|bundle',
+  'lotto',
+  'lote',
+  'bundel|partij',
+  'まとめ売り|まとめて|セット販売',
+];
 /** "Two bags in one": one piece after all. */
 export const asOne: EachLanguage = [
   '(?:in|as)\\s(?:1|one)',
@@ -80,3 +90,25 @@ export const byWhom: EachLanguage = ['by', 'par', 'von', '', '', 'door', ''];
 /** Before what is not accepted, and behind it. */
 export const notBefore: EachLanguage = ['not|never|no', 'pas|non', 'nicht', 'non|mai', 'no|nunca', 'niet|nooit', ''];
 export const notBehind: EachLanguage = ['not', 'pas', 'nicht', '', '', 'niet', 'ません|不可|ない'];
+
+/** Behind these, two digits are a year: "bought in 98", "fin 99". A price may stand behind "around", and is left out. */
+export const beforeShortYear: EachLanguage = [
+  'in|since|late|early|end of|summer|autumn|winter|spring|christmas|year',
+  'en|depuis|vers|fin|debut|ete|hiver|printemps|automne|noel|annee',
+  'seit|ende|anfang|mitte|sommer|herbst|winter|fruhjahr|weihnachten|jahr|baujahr|bj',
+  'nel|dal|fine|inizio|estate|natale|anno',
+  'en el|desde el|finales del|principios del|navidad del|ano',
+  'in|sinds|eind|begin|zomer|kerst|jaar|bouwjaar|jaartal',
+  '',
+];
+/** And these go on behind such a year; a thing that it counts does not stand there. */
+export const behindShortYear: EachLanguage = [
+  'in|at|from|by|for|i|as|when|with|and|so|my|on|the',
+  'a|au|en|chez|par|je|de|dans|pour|et|a',
+  'in|von|bei|als|laut|fur|und|aus|am|auf',
+  'a|da|dal|dalla|di|in|per|e|con|presso',
+  'en|a|de|por|para|y|con',
+  'in|bij|van|door|voor|en|uit|te|denk|van',
+  '',
+];
+export const behindShortYearJapanese = '頃|ごろ|製|に(?!わた|渡)|購入|の購入|春|夏|秋|冬|末|\\d{1,2}月';

@@ -127,7 +127,9 @@ function runs(text: string, plain: string): Term[][] {
     const joint = run.length > 0 && /^\s?[x×]\s?$/.test(plain.slice(run[run.length - 1]!.end, term.start));
     // "8 3 0 4": digits one by one are a code.
     const digit =
-      term.end - term.start === 1 && /(?<!\d)\d $/.test(plain.slice(Math.max(0, term.start - 3), term.start));
+      term.end - term.start === 1 &&
+      (/(?<!\d)\d $/.test(plain.slice(Math.max(0, term.start - 3), term.start)) ||
+        /^ \d(?![\d.,])/.test(plain.slice(term.end, term.end + 3)));
     if (joint || (!digit && !glued.test(plain.slice(Math.max(0, term.start - 3), term.start)))) run.push(term);
     starts.lastIndex = Math.max(term.end, match.index + 1);
   }

@@ -8,7 +8,11 @@ export function readStatedMeasures(draft: Draft, text: string, hints: PriceHints
   const known = draft.measures.length > 0;
   for (const { measure, start } of found) {
     const inRun = found.some((other) => other.start !== start && Math.abs(other.start - start) < 16);
-    if (measure.dimension !== 'unknown' || (!known && inRun))
+    // A labelled line of the description was read as a field already.
+    const again = draft.measures.some(
+      ({ value }) => value.words === measure.words && value.dimension === measure.dimension,
+    );
+    if (!again && (measure.dimension !== 'unknown' || (!known && inRun)))
       draft.measures.push({ value: measure, origin: 'visible', where: 'description', confidence: 0.6 });
   }
 }

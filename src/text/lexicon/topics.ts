@@ -108,6 +108,7 @@ import notVouched from './not-vouched.json' with { type: 'json' };
 import notYet from './not-yet.json' with { type: 'json' };
 import nothing from './nothing.json' with { type: 'json' };
 import nothingElse from './nothing-else.json' with { type: 'json' };
+import nothingStamped from './nothing-stamped.json' with { type: 'json' };
 import noticeable from './noticeable.json' with { type: 'json' };
 import numberOfBids from './number-of-bids.json' with { type: 'json' };
 import numberOfSales from './number-of-sales.json' with { type: 'json' };
@@ -308,6 +309,7 @@ export const topics = {
   'not-yet': notYet,
   nothing,
   'nothing-else': nothingElse,
+  'nothing-stamped': nothingStamped,
   noticeable,
   'number-of-bids': numberOfBids,
   'number-of-sales': numberOfSales,

@@ -17,6 +17,9 @@ const lots: [title: string, pieces: string[]][] = [
   ['Ondrasse tas en portemonnee', ['tas', 'portemonnee']],
   ['Ondrasse バッグと財布のセット', ['バッグ', '財布']],
   ['Two bags by Ondrasse', []],
+  ['Lote bolso Bucket 26 + monedero Ondrasse', ['bolso', 'monedero']],
+  ['Lot pochette Ondrasse + ceinture', ['pochette', 'ceinture']],
+  ['Konvolut Ondrasse', []],
   ['Lot de 2 sacs Ondrasse', []],
   ['Ondrasse, zwei Taschen', []],
 ];
@@ -25,6 +28,10 @@ const far = 'vava '.repeat(30).trim();
 describe('a title that offers two pieces', () => {
   it.each(lots)('%s', (title, pieces) => {
     expect(piecesOf(title)).toEqual(pieces);
+  });
+
+  it('named by its model, where the title says that several things are sold as one', () => {
+    expect(piecesOf('BUNDLE Calderwick & Rook Ledger 32 + Purse 19')).toEqual(['Calderwick & Rook Ledger 32', 'Purse']);
   });
 
   it.each(lots)('whatever else a long title says, far ahead or far behind: %s', (title, pieces) => {
@@ -39,6 +46,8 @@ describe('a title that offers two pieces', () => {
   it.each([
     'Ondrasse Carryall 25 with dust bag and box',
     'Ondrasse bag and strap',
+    'Lot 214: Ondrasse bag',
+    'Lot n° 12 sac Ondrasse',
     'Ondrasse tote and shoulder bag in one',
     'Ondrasse belt bag and wallet pocket',
     'Ondrasse tote with pouch',

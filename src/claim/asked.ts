@@ -1,0 +1,54 @@
+import { foldWords, labelOf, partWords, tableWords, wordsOf } from '../text';
+
+/*
+ * Sellers answer in one breath what they are asked: "Innen? Wildleder", "Q: date code? A: HJ1929". A question that only
+ * names a field of the piece is its label, and the marks before question and answer are no words. Common practice, no
+ * source.
+ */
+
+/** Fields that no answer of a word or two makes a statement of somebody else about. */
+const ofPiece = new Set<string | null>(['condition', 'material', 'serial', 'colour', 'size']);
+const asked = new Set(
+  [...Object.values(tableWords('piece-label')), ...Object.values(partWords), wordsOf('code-noun', 'code-label')]
+    .flat()
+    .map((words) => foldWords(words).text),
+);
+const stops = /[\n.!?。！？:：|•;]/;
+/** No label is longer. */
+const longest = 32;
+const markBefore = /(?<![^\s。.!?！？])(?:[QFDPV]|質問)\d{0,2}\s?[.:：．]\s?$/iu;
+const markBehind = /^\s{0,3}(?:[AR]|答え?|回答)\d{0,2}\s?[.:：．]\s?/iu;
+
+/** "Leather? I don't know": what the question names is no field. */
+const stated = new Set(
+  [...Object.values(tableWords('material')), wordsOf('leather', 'leather-like')]
+    .flat()
+    .map((words) => foldWords(words).text),
+);
+const isLabel = (words: string): boolean =>
+  words !== '' &&
+  !stated.has(foldWords(words).text.trim()) &&
+  (ofPiece.has(labelOf(words)) || asked.has(foldWords(words).text.trim()));
+
+const blank = (length: number) => ' '.repeat(length);
+
+/** The text with such questions as labels and without such marks; every place in it stays what it was. */
+export function asLabelled(text: string): string {
+  let said = '';
+  let done = 0;
+  for (const { index } of text.matchAll(/[?？]/g)) {
+    let opens = index;
+    while (opens > done && index - opens <= longest && !stops.test(text[opens - 1] as string)) opens -= 1;
+    const words = text.slice(opens, index);
+    const ahead = text.slice(Math.max(done, opens - 8), opens);
+    const before = markBefore.exec(ahead)?.[0].length ?? 0;
+    const behind = markBehind.exec(text.slice(index + 1, index + 16))?.[0].length ?? 0;
+    const label =
+      /\S/.test(text.slice(index + 1, index + 8)) && isLabel(words.replace(/^\s?¿?/, '').replace(/は?\s?$/, ''));
+    if (!label && behind === 0) continue;
+    const gap = label && behind === 0 ? 0 : behind;
+    said += text.slice(done, opens - before) + blank(before) + words + (label ? ':' : text[index]) + blank(gap);
+    done = index + 1 + gap;
+  }
+  return said + text.slice(done);
+}
