@@ -24,32 +24,35 @@ export function resizePixels(image: PixelImage, width: number, height: number): 
   return { width, height, data };
 }
 
-/** For each target place: the first source place and the weights from there on. */
+/** For each target place: the first source place, how many from there on count, and their weights, `most` a place. */
 interface Taps {
   first: Int32Array;
-  weights: Float32Array[];
+  count: Int32Array;
+  weights: Float32Array;
+  most: number;
 }
 
 function spread(from: number, to: number): Taps {
   const ratio = from / to;
   const reach = Math.max(1, ratio);
-  const first = new Int32Array(to);
-  const weights: Float32Array[] = [];
+  const most = Math.ceil(2 * reach) + 2;
+  const taps = { first: new Int32Array(to), count: new Int32Array(to), weights: new Float32Array(to * most), most };
   for (let place = 0; place < to; place++) {
     const centre = (place + 0.5) * ratio;
     const low = Math.max(0, Math.floor(centre - reach));
     const high = Math.min(from - 1, Math.ceil(centre + reach));
-    const taps = new Float32Array(high - low + 1);
+    const at = place * most;
     let sum = 0;
     for (let tap = low; tap <= high; tap++) {
       const weight = Math.max(0, 1 - Math.abs(tap + 0.5 - centre) / reach);
-      taps[tap - low] = weight;
+      taps.weights[at + tap - low] = weight;
       sum += weight;
     }
-    first[place] = low;
-    weights.push(taps.map((weight) => weight / sum));
+    for (let tap = 0; tap <= high - low; tap++) taps.weights[at + tap] = taps.weights[at + tap]! / sum;
+    taps.first[place] = low;
+    taps.count[place] = high - low + 1;
   }
-  return { first, weights };
+  return taps;
 }
 
 function resampleChannel(
@@ -60,34 +63,49 @@ function resampleChannel(
   stride: number,
   offset: number,
 ): Float32Array {
-  const width = across.weights.length;
-  const height = down.weights.length;
+  const width = across.first.length;
+  const height = down.first.length;
   // Only as many narrowed rows as one target row needs: all of them would be as large as the image.
-  const held = down.weights.reduce((most, { length }) => Math.max(most, length), 1);
-  const rows = new Float32Array(width * held);
-  const narrow = (row: number): void => {
-    const start = row * sourceWidth;
-    const to = (row % held) * width;
-    for (let column = 0; column < width; column++) {
-      const taps = across.weights[column]!;
-      const from = start + across.first[column]!;
-      let sum = 0;
-      for (let tap = 0; tap < taps.length; tap++) sum += taps[tap]! * source[(from + tap) * stride + offset]!;
-      rows[to + column] = sum;
-    }
-  };
+  const rows = new Float32Array(width * down.most);
+  const sums = new Float32Array(width);
   const out = new Float32Array(width * height);
   let narrowed = 0;
   for (let row = 0; row < height; row++) {
-    const taps = down.weights[row]!;
     const from = down.first[row]!;
-    for (narrowed = Math.max(narrowed, from); narrowed < from + taps.length; narrowed++) narrow(narrowed);
-    for (let tap = 0; tap < taps.length; tap++) {
-      const weight = taps[tap]!;
-      if (weight === 0) continue;
-      const start = ((from + tap) % held) * width;
-      for (let column = 0; column < width; column++) out[row * width + column]! += weight * rows[start + column]!;
+    const count = down.count[row]!;
+    for (narrowed = Math.max(narrowed, from); narrowed < from + count; narrowed++) {
+      narrow(source, narrowed * sourceWidth, across, stride, offset, rows, (narrowed % down.most) * width);
     }
+    sums.fill(0);
+    for (let tap = 0; tap < count; tap++) {
+      const weight = down.weights[row * down.most + tap]!;
+      if (weight !== 0) addRow(sums, rows, ((from + tap) % down.most) * width, weight);
+    }
+    out.set(sums, row * width);
   }
   return out;
+}
+
+/** One row of the source, narrowed. Small functions on plain arrays: an engine compiles them best. */
+function narrow(
+  source: ArrayLike<number>,
+  start: number,
+  { first, count, weights, most }: Taps,
+  stride: number,
+  offset: number,
+  rows: Float32Array,
+  to: number,
+): void {
+  for (let column = 0; column < first.length; column++) {
+    const at = column * most;
+    const taps = count[column]!;
+    let from = (start + first[column]!) * stride + offset;
+    let sum = 0;
+    for (let tap = 0; tap < taps; tap++, from += stride) sum += weights[at + tap]! * source[from]!;
+    rows[to + column] = sum;
+  }
+}
+
+function addRow(sums: Float32Array, rows: Float32Array, from: number, weight: number): void {
+  for (let column = 0; column < sums.length; column++) sums[column] = sums[column]! + weight * rows[from + column]!;
 }
