@@ -13,6 +13,7 @@ import { codesByHand } from './correction';
 import type { Correction } from './correction-types';
 import { decodeAll, isOnlyShown } from './decodings';
 import { caseLotOf, codesOfPiece, judgingClaims } from './lot';
+import { madeOnce } from './made-once';
 import { marksOf } from './marks';
 import { measuredByHand } from './measured';
 import { ofPage, withSentPhotos } from './sent-photos';
@@ -152,14 +153,18 @@ export const previousOf = (
   listing: Listing,
   makers: readonly MakerFile[],
   replies: readonly Reply[] = [],
-): PreviousLook => lookAt({ listing, claims: claimsIn(listing, makers.map(inForce), replies), corrections: [] });
+): PreviousLook => lookAt({ listing, claims: [...claimsIn(listing, makers.map(inForce), replies)], corrections: [] });
 
-const claimsIn = (listing: Listing, makers: MakerFile[], replies: readonly Reply[]): Claim[] =>
-  findClaims(
+const claimsIn = (listing: Listing, makers: MakerFile[], replies: readonly Reply[]): readonly Claim[] =>
+  claimsOnce(
     listing,
     makers,
     replies.map(({ text }) => text),
   );
+
+const claimsOnce = madeOnce((listing: Listing, makers: MakerFile[], replies: readonly string[]): readonly Claim[] =>
+  findClaims(listing, makers, replies),
+);
 
 /** What a later look compares with. */
 export const lookAt = ({

@@ -5,6 +5,7 @@ import type { MakerFile } from '../maker/types';
 import type { PhotoRead } from '../photo/read-types';
 import { stampLinesOf } from '../stamp';
 import { changesBetween, countsAsCode, isTooLong, mayBeCode } from './lines';
+import { madeOnce } from './made-once';
 import { orderReadings } from './order-readings';
 
 interface Shown {
@@ -39,12 +40,27 @@ export function decodeAll(shown: Shown): Decoding[] {
         ]
       : [],
   );
-  const all = [...oneOfEachStamp(shown.photos.flatMap((photo) => bestOfPhoto(photo, shown))), ...typed, ...quoted];
+  const all = [
+    ...oneOfEachStamp(shown.photos.flatMap((photo) => bestOfPhoto(photo, makers, maker, shown.names, dayOf(now)))),
+    ...typed,
+    ...quoted,
+  ];
   return all.map((decoding) => orderReadings(decoding, shown.claims));
 }
 
+/** A code is judged by the day on which it is seen, and not by the minute. */
+const dayOf = (now: string): string => now.slice(0, 10);
+
 /** The line of a photo that is most likely its code, decoded; none when no line counts as one. */
-function bestOfPhoto(photo: PhotoRead, { makers, maker, names, now }: Shown): Decoding[] {
+const bestOfPhoto = madeOnce(decodeBest);
+
+function decodeBest(
+  photo: PhotoRead,
+  makers: Shown['makers'],
+  maker: string | null,
+  names: readonly string[],
+  now: string,
+): Decoding[] {
   const codes = stampLinesOf(photo)
     .filter((line) => mayBeCode(line, names))
     .map((line) => {

@@ -57,6 +57,19 @@ describe('buildCase', { timeout: 60_000 }, () => {
     expect(built.skipped).toEqual([]);
   });
 
+  it('judges a listing whose photos come one by one as it does the whole anew', () => {
+    const whole = input();
+    for (let read = 0; read <= whole.photos.length; read++) {
+      const sofar = { ...whole, photos: whole.photos.slice(0, read) };
+      expect(buildCase(sofar), `after ${read} photos`).toEqual(buildCase(structuredClone(sofar)));
+    }
+    // The same photos under another year, another maker's rules, and other words.
+    for (const rest of [{ now: '1994-01-15T10:00:00Z' }, { makers: [] }, { listing: listingOf('Bag', 'Old bag') }]) {
+      const other = { ...whole, ...rest };
+      expect(buildCase(other)).toEqual(buildCase(structuredClone(other)));
+    }
+  });
+
   it('contradicts a claimed year that the stamp rules out, and asks about it first', () => {
     const built = buildCase(input({ listing: listingOf('Ondrasse Carryall 30', `${text.replace('1995', '1987')}`) }));
     expect(kinds(built, 'contradiction')).toEqual([

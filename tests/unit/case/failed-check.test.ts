@@ -39,6 +39,7 @@ describe('a check that breaks', () => {
         readPage: async () => succeed({ listing: { ...input.listing, photos: [] }, incognito: false, picks: [] }),
         fetchPhoto: async () => succeed({ base64: '', mediaType: 'image/jpeg', came: { way: 'page', fullSize: true } }),
         reader: {
+          atOnce: 1,
           read: async () => Promise.reject(new Error('no photo is read here')),
           glance: async () => Promise.reject(new Error('no photo is glanced at here')),
           renew: async () => undefined,
