@@ -6,9 +6,9 @@ import { createReaderHost } from '../../src/reader/host';
 const host = createReaderHost();
 
 receive('reader', {
-  'photo.read': ({ photoId, base64, adjustment }) => host.read(photoId, base64, adjustment),
-  'photo.glance': async ({ photoId, base64, closer }) => {
-    const glance = await host.glance(photoId, base64, closer);
+  'photo.read': ({ photoId, file, adjustment }) => host.read(photoId, file, adjustment),
+  'photo.glance': async ({ photoId, file, closer }) => {
+    const glance = await host.glance(photoId, file, closer);
     return glance.ok ? succeed({ likelihood: glance.value }) : glance;
   },
   'reader.renew': async () => {

@@ -17,6 +17,12 @@ export const photoBytesSchema = z.strictObject({
 });
 export type PhotoBytes = z.infer<typeof photoBytesSchema>;
 
+/**
+ * Where a photo's bytes lie inside the extension: an address that the panel made for them, which all its documents may ask.
+ * No base64 goes between them.
+ */
+const file = z.string().startsWith('blob:');
+
 /** A small picture as a data address, for the screen and the watch list. */
 const picture = z.string().startsWith('data:image/');
 
@@ -45,11 +51,11 @@ export const protocol = {
   'reader.open': { input: empty, output: empty },
   /** How likely a photo shows a stamp, by a quick look, or a second and closer one: the order in which photos are read. */
   'photo.glance': {
-    input: z.strictObject({ photoId: z.string(), base64: z.string(), closer: z.boolean() }),
+    input: z.strictObject({ photoId: z.string(), file, closer: z.boolean() }),
     output: z.strictObject({ likelihood: z.number().min(0).max(1) }),
   },
   'photo.read': {
-    input: z.strictObject({ photoId: z.string(), base64: z.string(), adjustment: adjustmentSchema }),
+    input: z.strictObject({ photoId: z.string(), file, adjustment: adjustmentSchema }),
     output: photoViewSchema,
   },
   'reader.renew': { input: empty, output: empty },

@@ -4,18 +4,23 @@ import { send } from '../message/send';
 import type { Adjustment } from '../photo/adjustment-types';
 import { type Problem, type Result, succeed } from '../problem';
 import { createReaderHost } from './host';
+import { type Machine, workersAtOnce } from './workers-at-once';
 
 export interface Reader {
-  read(photoId: string, base64: string, adjustment: Adjustment): Promise<Result<PhotoView>>;
+  /** `file` is the address of the photo's bytes inside the extension (blob:). */
+  read(photoId: string, file: string, adjustment: Adjustment): Promise<Result<PhotoView>>;
   /** How likely a photo shows a stamp, 0 to 1, by one quick look, or a closer one. */
-  glance(photoId: string, base64: string, closer: boolean): Promise<Result<number>>;
+  glance(photoId: string, file: string, closer: boolean): Promise<Result<number>>;
+  /** How many photos it reads at once. */
+  atOnce: number;
   /** A fresh reader, which has seen nothing yet. */
   renew(): Promise<unknown>;
 }
 
 /** The reader as the panel sees it: in the offscreen document where the browser has one, else in the panel. */
 export function connectReader(): Reader {
-  return hasOffscreen() ? offscreenReader : createReaderHost();
+  const atOnce = workersAtOnce(navigator as Machine);
+  return { ...(hasOffscreen() ? offscreenReader : createReaderHost()), atOnce };
 }
 
 /** Failures of the reader itself, not of the photo: with a fresh reader the photo may well be read. */
@@ -44,10 +49,10 @@ async function askReader<T>(ask: () => Promise<Result<T>>): Promise<Result<T>> {
   return answer;
 }
 
-const offscreenReader: Reader = {
-  read: (photoId, base64, adjustment) => askReader(() => send('photo.read', { photoId, base64, adjustment })),
-  async glance(photoId, base64, closer) {
-    const glance = await askReader(() => send('photo.glance', { photoId, base64, closer }));
+const offscreenReader: Omit<Reader, 'atOnce'> = {
+  read: (photoId, file, adjustment) => askReader(() => send('photo.read', { photoId, file, adjustment })),
+  async glance(photoId, file, closer) {
+    const glance = await askReader(() => send('photo.glance', { photoId, file, closer }));
     return glance.ok ? succeed(glance.value.likelihood) : glance;
   },
   async renew() {

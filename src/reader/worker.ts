@@ -1,7 +1,6 @@
 import './page/plain-validation';
-import { fromBase64 } from '../message/bytes';
 import type { PhotoView } from '../message/protocol';
-import { type OpenedPhoto, openPhoto, readPhoto, readPixels, release } from '../photo';
+import { type GreyImage, greyOf, type OpenedPhoto, openPhoto, readPhoto, readPixels, release } from '../photo';
 import type { Adjustment } from '../photo/adjustment-types';
 import { fail, type Problem, problem, type Result, reported, succeed } from '../problem';
 import { closerSide, glanceAt, glanceSide, type StampEngines, stampLinesOf, stampReader } from '../stamp';
@@ -48,20 +47,30 @@ function holdLock(name: string): void {
   navigator.locks?.request(name, held).catch(() => {});
 }
 
-async function glancePhoto({ photoId, base64, closer }: GlanceRequest): Promise<Result<number>> {
-  const side = closer ? closerSide : glanceSide;
-  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto, side ** 2);
-  if (!opened.ok) return opened;
+/** The bytes of a photo that a document of the extension holds. */
+const bytesAt = async (file: string) => new Uint8Array(await (await fetch(file)).arrayBuffer());
+
+/** Small copies of photos that were glanced at: a closer look decodes none a second time. A megabyte each at most. */
+const glanced = new Map<string, GreyImage>();
+
+async function glancePhoto({ photoId, file, closer }: GlanceRequest): Promise<Result<number>> {
   if (engines === null) return fail(unreadable(photoId, 'not started'));
-  try {
-    return succeed(await glanceAt(opened.value.image, (await engines).engines, side));
-  } finally {
+  let small = glanced.get(file);
+  if (small === undefined) {
+    const opened = await openPhoto(await bytesAt(file), `photo ${photoId}`, decodePhoto, closerSide ** 2);
+    if (!opened.ok) return opened;
+    small = greyOf(opened.value.image);
     releaseImage(opened.value.image);
+    glanced.set(file, small);
   }
+  return succeed(await glanceAt(small, (await engines).engines, closer ? closerSide : glanceSide));
 }
 
-async function readBytes({ photoId, base64, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
-  const opened = await openPhoto(fromBase64(base64), `photo ${photoId}`, decodePhoto, readPixels, cutPhoto);
+async function readBytes({ photoId, file, adjustment }: ReadRequest): Promise<Result<PhotoView>> {
+  const small = glanced.get(file);
+  if (small !== undefined) release(small.data);
+  glanced.delete(file);
+  const opened = await openPhoto(await bytesAt(file), `photo ${photoId}`, decodePhoto, readPixels, cutPhoto);
   if (!opened.ok) return opened;
   if (engines === null) return fail(unreadable(photoId, 'not started'));
   try {

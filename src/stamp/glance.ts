@@ -1,4 +1,4 @@
-import { greyOf, type PixelImage, quadSize, release, resizeGrey, sizeWithin } from '../photo';
+import { type GreyImage, quadSize, release, resizeGrey, sizeWithin } from '../photo';
 import type { FoundLine, StampEngines } from './engines';
 
 /**
@@ -17,17 +17,15 @@ const shareOfShort = 0.5;
 
 /**
  * How likely a photo shows a code stamp, 0 to 1, by one quick look at a small copy: good enough to say which photo to
- * read first, and for nothing else. 0 without nets: then no order is better than the listing's own.
+ * read first, and for nothing else. 0 without nets: then no order is better than the listing's own. The photo stays as it is.
  */
-export async function glanceAt(photo: PixelImage, { net }: StampEngines, side = glanceSide): Promise<number> {
+export async function glanceAt(grey: GreyImage, { net }: StampEngines, side = glanceSide): Promise<number> {
   if (net === undefined) return 0;
-  const { width, height } = sizeWithin(photo.width, photo.height, side);
-  const grey = greyOf(photo);
+  const { width, height } = sizeWithin(grey.width, grey.height, side);
   const small = width === grey.width ? grey : resizeGrey(grey, width, height);
   try {
     return Math.max(0, ...(await net.findLines(small)).map(likelihoodOf));
   } finally {
-    release(grey.data);
     if (small !== grey) release(small.data);
   }
 }

@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { openEngines } from '../../src/cli/engines';
 import { openPhotoFile } from '../../src/cli/photo-file';
+import { greyOf } from '../../src/photo';
 import { closerSide, glanceAt, readStamp, type StampEngines } from '../../src/stamp';
 import { nextStep, type Way } from '../../src/ui/panel/photo-steps';
 
@@ -38,9 +39,9 @@ async function take(file: string, engines: StampEngines): Promise<Taken> {
   if (!photo.ok) throw new Error(photo.problem.code);
   const opened = spent();
   const openMs = opened - started;
-  const likelihood = await glanceAt(photo.value.image, engines);
+  const likelihood = await glanceAt(greyOf(photo.value.image), engines);
   const glanced = spent();
-  const second = await glanceAt(photo.value.image, engines, closerSide);
+  const second = await glanceAt(greyOf(photo.value.image), engines, closerSide);
   const looked = spent();
   await readStamp(photo.value.image, file, engines);
   // Each look opens the file anew, as the reader does.

@@ -18,7 +18,8 @@ export async function readInExtension(page: Page, photoId: string, bytes: Uint8A
         chrome.runtime.sendMessage({ tellstamp: 1, to, name, input }) as Promise<unknown>;
       await ask('background', 'reader.open', {});
       const adjustment = { crop: null, turn: 0, invert: false };
-      return ask('reader', 'photo.read', { photoId: id, base64, adjustment });
+      const file = URL.createObjectURL(await (await fetch(`data:;base64,${base64}`)).blob());
+      return ask('reader', 'photo.read', { photoId: id, file, adjustment });
     },
     [photoId, Buffer.from(bytes).toString('base64')] as const,
   );

@@ -9,13 +9,14 @@ it('a reader that is asked for twice at once hears the first photo after either 
     const page = await openAsking(browser);
     const photo = sharp({ create: { width: 320, height: 240, channels: 3, background: '#8a5a2b' } });
     const replies = await page.evaluate(
-      (base64) => {
+      async (base64) => {
+        const file = URL.createObjectURL(await (await fetch(`data:;base64,${base64}`)).blob());
         const ask = (to: string, name: string, input: object) =>
           chrome.runtime.sendMessage({ tellstamp: 1, to, name, input }) as Promise<{ ok: boolean } | undefined>;
         const adjustment = { crop: null, turn: 0, invert: false };
         const openAndRead = async (photoId: string) => {
           await ask('background', 'reader.open', {});
-          return ask('reader', 'photo.read', { photoId, base64, adjustment });
+          return ask('reader', 'photo.read', { photoId, file, adjustment });
         };
         return Promise.all([openAndRead('p1'), openAndRead('p2')]);
       },

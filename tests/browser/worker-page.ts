@@ -30,16 +30,15 @@ export class WorkerPage {
   }
 
   read(base64: string): Promise<ReaderAnswer> {
-    return this.page.evaluate(
-      (bytes) =>
-        new Promise<ReaderAnswer>((settle) => {
-          const { reader } = globalThis as unknown as { reader: Worker };
-          reader.addEventListener('message', ({ data }) => settle(data), { once: true });
-          const adjustment = { crop: null, turn: 0, invert: false } as const;
-          reader.postMessage({ kind: 'read', id: 1, photoId: 'p1', base64: bytes, adjustment } satisfies ReaderRequest);
-        }),
-      base64,
-    );
+    return this.page.evaluate(async (bytes) => {
+      const file = URL.createObjectURL(await (await fetch(`data:;base64,${bytes}`)).blob());
+      return new Promise<ReaderAnswer>((settle) => {
+        const { reader } = globalThis as unknown as { reader: Worker };
+        reader.addEventListener('message', ({ data }) => settle(data), { once: true });
+        const adjustment = { crop: null, turn: 0, invert: false } as const;
+        reader.postMessage({ kind: 'read', id: 1, photoId: 'p1', file, adjustment } satisfies ReaderRequest);
+      });
+    }, base64);
   }
 
   /** Waits until the worker has said so; the time limit is the test's own. */

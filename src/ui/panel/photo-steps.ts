@@ -6,13 +6,19 @@ export type Way =
   | { at: 'here' }
   /** Glanced at, or looked at closer; `again` where reading it failed once for reasons of the reader's own. */
   | { at: 'seen'; likelihood: number; again: boolean; closer: boolean }
+  /** Being looked at, or read; `alone` where nothing else may be at the same time. */
+  | { at: 'work'; closer: boolean; alone: boolean }
   | { at: 'done'; closer: boolean };
 
-/** What the reader does next; `index` counts from 0. `rest`: all that answered is read, and what is missing is late. */
+/**
+ * What the reader does next; `index` counts from 0. `busy`: nothing more until what it is at is done. `rest`: all that
+ * answered is read, and what is missing is late.
+ */
 export type Step =
   | { do: 'glance'; index: number }
   | { do: 'look-closer'; index: number }
   | { do: 'read'; index: number }
+  | { do: 'busy' }
   | { do: 'wait'; until: number }
   | { do: 'rest' }
   | { do: 'end' };
@@ -31,15 +37,20 @@ export function placesLeft(ways: readonly Way[], now: number): number {
 
 /**
  * The reader's next step: every photo that is here is glanced at first, the likelier half is looked at closer, the
- * likeliest is read first, and what failed once comes last. Pure, so that the order depends on nothing but what is known of the photos.
+ * likeliest is read first, and what failed once comes last, alone, by a fresh reader. Pure, so that the order depends on
+ * nothing but what is known of the photos.
  */
 export function nextStep(ways: readonly Way[], now: number, lastArrival: number): Step {
+  const isAtWork = ways.some(({ at }) => at === 'work');
+  if (ways.some((way) => way.at === 'work' && way.alone)) return { do: 'busy' };
   const here = ways.findIndex(({ at }) => at === 'here');
   if (here >= 0) return { do: 'glance', index: here };
   const closer = nextCloser(ways);
   if (closer !== null) return { do: 'look-closer', index: closer };
   const best = likeliest(ways);
-  if (best !== null) return { do: 'read', index: best };
+  const isAlone = best !== null && isAgain(ways[best]);
+  if (best !== null && !(isAlone && isAtWork)) return { do: 'read', index: best };
+  if (isAtWork) return { do: 'busy' };
   const asked = ways.flatMap((way) => (way.at === 'asked' ? [way.since] : []));
   if (asked.length === 0) return { do: 'end' };
   const fresh = asked.filter((since) => now - since < slowMs);
@@ -65,6 +76,8 @@ function nextCloser(ways: readonly Way[]): number | null {
   // The most that both looks together can come to.
   return next && first < (next.likelihood + 1) / 2 ? next.index : null;
 }
+
+const isAgain = (way: Way | undefined): boolean => way?.at === 'seen' && way.again;
 
 /** The photo to read next: what failed once comes last, and of equals the listing's first is read first. */
 function likeliest(ways: readonly Way[]): number | null {

@@ -1,7 +1,7 @@
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
-import { fail, type Problem, problem, type Result } from '../../problem';
+import { fail, type Problem, problem, type Result, succeed } from '../../problem';
 import { isOfTheReader } from '../../reader';
-import { nextStep, placesLeft, type Way } from './photo-steps';
+import { nextStep, placesLeft, type Step, type Way } from './photo-steps';
 
 /** Time as the session knows it: in tests it goes as the test says. */
 export interface Clock {
@@ -13,6 +13,8 @@ export interface Clock {
 
 /** What reading a listing's photos needs and tells. */
 export interface PhotoWork {
+  /** How many photos the reader takes at once. */
+  atOnce: number;
   /** Whether a photo's bytes are here already. */
   isHere(id: string): boolean;
   fetch(id: string): Promise<Result<PhotoBytes>>;
@@ -37,7 +39,7 @@ const allMs = 60_000;
 
 /**
  * Reads photos: several travel at once, each is glanced at when it comes, the likelier half is looked at once more, and
- * the likeliest to show the stamp is read first. One that never comes holds up nothing and is given up at its deadline; one that the reader failed on is tried
+ * the likeliest to show the stamp is read first, as many at once as the reader takes. One that never comes holds up nothing and is given up at its deadline; one that the reader failed on is tried
  * once more by a fresh reader. Ends when each is done with, or at the signal.
  */
 export async function readPhotos(
@@ -50,13 +52,17 @@ export async function readPhotos(
   const ways: Way[] = ids.map((id) => ({ at: work.isHere(id) ? 'here' : 'unasked' }));
   const begun = clock.now();
   let lastArrival = begun;
-  let stir = () => {};
-
-  const done = (index: number, outcome: Result<PhotoView>) => {
-    const way = ways[index];
-    ways[index] = { at: 'done', closer: way?.at === 'seen' && way.closer };
-    work.done(idAt(ids, index), outcome);
+  /** Pieces of work that the reader is at. */
+  let working = 0;
+  let isFresh = false;
+  let hasBegun = false;
+  /** That a photo's reading began is told after what was done before it. */
+  const untold: (() => void)[] = [];
+  const tellBegun = () => {
+    for (const tell of untold.splice(0)) tell();
   };
+  let endWake = () => {};
+
   const fetchOne = async (index: number) => {
     const id = idAt(ids, index);
     const since = clock.now();
@@ -72,63 +78,84 @@ export async function readPhotos(
     if (signal.aborted) return;
     lastArrival = clock.now();
     const known = fetched.ok ? work.arrived(id, fetched.value) : null;
-    if (!fetched.ok) done(index, fetched);
-    else if (known) done(index, { ok: true, value: known });
-    else ways[index] = { at: 'here' };
-    stir();
-  };
-  const fetchMore = () => {
-    for (const [index, { at }] of ways.entries()) {
-      if (at === 'unasked' && placesLeft(ways, clock.now()) > 0) fetchOne(index);
+    if (fetched.ok && !known) ways[index] = { at: 'here' };
+    else {
+      ways[index] = { at: 'done', closer: false };
+      work.done(id, fetched.ok && known ? succeed(known) : (fetched as Result<never>));
     }
   };
-  /** Until something happens to a photo, or it is this late. */
-  const stirred = (until: number | null) =>
-    new Promise<void>((resume) => {
-      const end = until === null ? () => {} : clock.wake(until - clock.now(), resume);
-      stir = () => {
-        end();
-        resume();
-      };
-      signal.addEventListener('abort', stir, { once: true });
-    });
-
-  fetchMore();
-  const fresh = work.renew();
-  while (!signal.aborted) {
-    fetchMore();
-    const step = nextStep(ways, clock.now(), lastArrival);
-    if (step.do === 'end') return;
-    if (step.do === 'wait' || step.do === 'rest') {
-      if (step.do === 'rest') work.rests(ways.filter(({ at }) => at === 'asked').length);
-      await stirred(step.do === 'wait' ? step.until : null);
-      continue;
-    }
-    const { index } = step;
+  const look = async (index: number, way: Way | undefined, closer: boolean) => {
+    ways[index] = { at: 'work', closer, alone: false };
+    const glance = await work.glance(idAt(ids, index), closer);
+    const before = way?.at === 'seen' ? way.likelihood : null;
+    const likelihood = glance.ok ? glance.value : (before ?? 0);
+    const both = before === null ? likelihood : (before + likelihood) / 2;
+    ways[index] = { at: 'seen', likelihood: both, again: false, closer };
+    return () => {};
+  };
+  const read = async (index: number, way: Extract<Way, { at: 'seen' }>) => {
     const id = idAt(ids, index);
-    const way = ways[index];
-    await fresh;
-    if (signal.aborted) return;
-    if (step.do === 'glance' || step.do === 'look-closer') {
-      const closer = step.do === 'look-closer';
-      const glance = await work.glance(id, closer);
-      const before = way?.at === 'seen' ? way.likelihood : null;
-      const likelihood = glance.ok ? glance.value : (before ?? 0);
-      ways[index] = {
-        at: 'seen',
-        likelihood: before === null ? likelihood : (before + likelihood) / 2,
-        again: false,
-        closer,
-      };
-    } else if (way?.at === 'seen') {
-      work.begins(id, way.likelihood > 0 && ways.every(({ at }) => at !== 'done'));
-      if (way.again) await work.renew();
-      const outcome = await work.read(id);
-      if (signal.aborted) return;
-      if (!way.again && failedByReader(outcome)) ways[index] = { ...way, again: true };
-      else done(index, outcome);
+    ways[index] = { at: 'work', closer: way.closer, alone: way.again };
+    const isLikely = way.likelihood > 0 && !hasBegun;
+    hasBegun = true;
+    untold.push(() => work.begins(id, isLikely));
+    if (way.again) await work.renew();
+    const outcome = await work.read(id);
+    if (!way.again && failedByReader(outcome)) {
+      ways[index] = { ...way, again: true };
+      return () => {};
     }
-  }
+    ways[index] = { at: 'done', closer: way.closer };
+    return () => work.done(id, outcome);
+  };
+
+  await new Promise<void>((end, failed) => {
+    const nextNow = (): Step => nextStep(ways, clock.now(), lastArrival);
+    /** As much as the reader takes at once. */
+    const begin = () => {
+      while (isFresh && working < work.atOnce && !signal.aborted) {
+        const step = nextNow();
+        if (!('index' in step)) return;
+        const way = ways[step.index];
+        working++;
+        const done =
+          step.do === 'read' && way?.at === 'seen'
+            ? read(step.index, way)
+            : look(step.index, way, step.do === 'look-closer');
+        done
+          .then((tell) => {
+            working--;
+            if (signal.aborted) return;
+            // The reader is at the next before what it read is judged and shown.
+            begin();
+            tell();
+            tellBegun();
+            goOn();
+          })
+          .catch(failed);
+      }
+    };
+    const goOn = () => {
+      endWake();
+      if (signal.aborted) return;
+      for (const [index, { at }] of ways.entries()) {
+        if (at === 'unasked' && placesLeft(ways, clock.now()) > 0) fetchOne(index).then(goOn, failed);
+      }
+      begin();
+      tellBegun();
+      const step = nextNow();
+      if (!isFresh || working > 0) return;
+      if (step.do === 'end') end();
+      if (step.do === 'rest') work.rests(ways.filter(({ at }) => at === 'asked').length);
+      if (step.do === 'wait') endWake = clock.wake(step.until - clock.now(), goOn);
+    };
+    signal.addEventListener('abort', () => end(), { once: true });
+    goOn();
+    work.renew().then(() => {
+      isFresh = true;
+      goOn();
+    }, failed);
+  });
 }
 
 const idAt = (ids: readonly string[], index: number): string => ids[index] ?? '';

@@ -81,9 +81,9 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   const countRead = () => Object.values(state.views).filter(({ read }) => read.state === 'read').length;
   const of = () => state.listing?.photos.length ?? 0;
   const readNow = async (id: string, adjustment: Adjustment): Promise<Result<PhotoView>> => {
-    const bytes = held[id]?.bytes;
-    const view = await ports.reader.read(id, bytes?.base64 ?? '', adjustment);
-    return view.ok && bytes ? succeed(cameBy(view.value, bytes.came)) : view;
+    const photo = held[id];
+    const view = await ports.reader.read(id, photo?.file ?? '', adjustment);
+    return view.ok && photo ? succeed(cameBy(view.value, photo.bytes.came)) : view;
   };
 
   const readAsSet = async (id: string): Promise<Result<PhotoView>> => {
@@ -112,7 +112,10 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       now,
     });
     if (ids.length > 0) change({ stage: stage() });
+    let beingRead: BeingRead | null = null;
+    const placeOf = (id: string) => links.findIndex((link) => link.id === id) + 1;
     const work: PhotoWork = {
+      atOnce: ports.reader.atOnce,
       isHere: (id) => held[id] !== undefined,
       fetch: (id) => ports.fetchPhoto(tabId, id),
       arrived(id, bytes) {
@@ -121,16 +124,17 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
       },
       // What the buyer says shows the stamp is the likeliest, whatever a glance sees.
       glance: async (id, closer) =>
-        isStampByHand(id) ? succeed(1) : ports.reader.glance(id, held[id]?.bytes.base64 ?? '', closer),
+        isStampByHand(id) ? succeed(1) : ports.reader.glance(id, held[id]?.file ?? '', closer),
       begins(id, likely) {
-        const photo = links.findIndex((link) => link.id === id) + 1;
-        if (state.stage.kind === 'photos') change({ stage: stage({ photo, likely }) });
+        beingRead = { photo: placeOf(id), likely };
+        if (state.stage.kind === 'photos') change({ stage: stage(beingRead) });
       },
       read: readAsSet,
       renew: () => ports.reader.renew(),
       done(id, outcome) {
         show({ [id]: outcome.ok ? outcome.value : unread(id, outcome.problem) });
-        if (state.stage.kind === 'photos') change({ stage: stage() });
+        if (beingRead?.photo === placeOf(id)) beingRead = null;
+        if (state.stage.kind === 'photos') change({ stage: stage(beingRead) });
       },
       rests: (late) => change({ stage: { kind: 'done', read: countRead(), of: of(), late } }),
     };

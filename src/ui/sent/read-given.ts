@@ -12,9 +12,15 @@ export async function readGiven(
   const read: BroughtPhoto[] = [];
   await reader.renew();
   for (const { photo, bytes } of given) {
-    const outcome = await readOnceMore(() => reader.read(photo.id, bytes.base64, noAdjustment));
-    const file = fileOf(fromBase64(bytes.base64));
-    read.push({ ...keptOfView(photo, outcome), ...(file && { file }) });
+    const own = fromBase64(bytes.base64);
+    const address = URL.createObjectURL(new Blob([own]));
+    try {
+      const outcome = await readOnceMore(() => reader.read(photo.id, address, noAdjustment));
+      const file = fileOf(own);
+      read.push({ ...keptOfView(photo, outcome), ...(file && { file }) });
+    } finally {
+      URL.revokeObjectURL(address);
+    }
   }
   return read;
 }

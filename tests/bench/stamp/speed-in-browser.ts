@@ -33,8 +33,9 @@ export async function speedInBrowser(files: readonly string[]): Promise<Record<s
     let words = 0;
     for (const [at, picture] of pictures.entries()) {
       const answer = await page.evaluate(
-        ([id, base64]) =>
-          new Promise<ReaderAnswer & { ms: number }>((settle) => {
+        async ([id, base64]) => {
+          const file = URL.createObjectURL(await (await fetch(`data:;base64,${base64}`)).blob());
+          return new Promise<ReaderAnswer & { ms: number }>((settle) => {
             const { reader } = globalThis as unknown as { reader: Worker };
             const from = performance.now();
             // No function with a name of its own in here: the runner's compiler would add a call that the page lacks.
@@ -42,8 +43,9 @@ export async function speedInBrowser(files: readonly string[]): Promise<Record<s
               once: true,
             });
             const adjustment = { crop: null, turn: 0, invert: false } as const;
-            reader.postMessage({ kind: 'read', id, photoId: `p${id}`, base64, adjustment } satisfies ReaderRequest);
-          }),
+            reader.postMessage({ kind: 'read', id, photoId: `p${id}`, file, adjustment } satisfies ReaderRequest);
+          });
+        },
         [at + 1, picture.toString('base64')] as const,
       );
       if (answer.view?.read.state !== 'read') throw new Error(`photo ${at} was not read`);

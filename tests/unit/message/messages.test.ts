@@ -180,12 +180,12 @@ describe('a message that does not fit', () => {
         problem: { code: 'message-refused', where: name, data: { why: 'no-handler', said: 'reader' } },
       });
     expect(
-      await deliver('reader', 'photo.glance', { photoId: 7, base64: '', closer: false }, senders.panel),
+      await deliver('reader', 'photo.glance', { photoId: 7, file: 'blob:one', closer: false }, senders.panel),
     ).toMatchObject({
       problem: { code: 'message-refused', where: 'photo.glance' },
     });
     expect(
-      await deliver('reader', 'photo.glance', { photoId: 'p1', base64: '', closer: false }, senders.panel),
+      await deliver('reader', 'photo.glance', { photoId: 'p1', file: 'blob:one', closer: false }, senders.panel),
     ).toEqual(succeed({ likelihood: 0.5 }));
   });
 

@@ -122,8 +122,8 @@ describe('a photo that is given to a kept case', () => {
     const asked: unknown[] = [];
     const reader = {
       renew: async () => asked.push('fresh'),
-      read: async (id: string, base64: string, adjustment: unknown) => {
-        asked.push([id, base64, adjustment]);
+      read: async (id: string, file: string, adjustment: unknown) => {
+        asked.push([id, await (await fetch(file)).bytes(), adjustment]);
         return fail(problem('photo-damaged'));
       },
     };
@@ -138,7 +138,7 @@ describe('a photo that is given to a kept case', () => {
         pictures: [],
       },
     ]);
-    expect(asked).toEqual(['fresh', [chat.id, bytes.base64, noAdjustment]]);
+    expect(asked).toEqual(['fresh', [chat.id, gif, noAdjustment]]);
   });
 });
 

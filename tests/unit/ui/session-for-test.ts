@@ -43,12 +43,14 @@ interface Replaced extends Partial<Omit<SessionPorts, 'reader' | 'lookBack'>> {
   likelihoods?: Record<string, number>;
   /** The same at the closer look, where it sees something else. */
   closerLooks?: Record<string, number>;
+  /** How many photos the reader takes at once. */
+  atOnce?: number;
 }
 
 /** A session whose ports answer at once unless the test replaces one; every published state is kept. */
 export function sessionWith(
   photos: number,
-  { read, likelihoods = {}, closerLooks = {}, earlier = async () => null, ...replaced }: Replaced = {},
+  { read, likelihoods = {}, closerLooks = {}, atOnce = 1, earlier = async () => null, ...replaced }: Replaced = {},
 ) {
   const states: PanelState[] = [];
   const built: Parameters<SessionPorts['buildCase']>[0][] = [];
@@ -65,9 +67,10 @@ export function sessionWith(
       return fetchPhoto(tab, id);
     },
     reader: {
-      read: (id, base64, adjustment) => {
+      atOnce,
+      read: (id, file, adjustment) => {
         reads.push({ id, adjustment });
-        return read ? read(id, base64, adjustment) : Promise.resolve(succeed(viewOf(id)));
+        return read ? read(id, file, adjustment) : Promise.resolve(succeed(viewOf(id)));
       },
       glance: async (id, _, closer) => succeed((closer ? closerLooks[id] : undefined) ?? likelihoods[id] ?? 0),
       renew: async () => {

@@ -290,6 +290,65 @@ describe('the photos of a listing', () => {
     expect(await caseOf([4, 3, 2, 1])).toEqual(await caseOf([1, 2, 3, 4]));
   });
 
+  it('are read two at once where the reader takes two, each as soon as one of them is done', async () => {
+    const takes: Record<string, number> = { p1: 900, p2: 300, p3: 300, p4: 300 };
+    const { session, reads, last, clock } = sessionWith(4, {
+      atOnce: 2,
+      read: (id) => new Promise((resolve) => clock.wake(takes[id] ?? 0, () => resolve(succeed(viewOf(id))))),
+    });
+    const running = session.read();
+    await clock.pass(299);
+    expect(reads.map(({ id }) => id)).toEqual(['p1', 'p2']);
+    expect(last().stage).toEqual({ kind: 'photos', done: 0, of: 4, now: { photo: 2, likely: false } });
+    await clock.pass(1);
+    expect(reads.map(({ id }) => id)).toEqual(['p1', 'p2', 'p3']);
+    expect(last().stage).toEqual({ kind: 'photos', done: 1, of: 4, now: { photo: 3, likely: false } });
+    await clock.pass(599);
+    expect(last().stage).toMatchObject({ kind: 'photos', done: 2 });
+    await clock.pass(1);
+    await running;
+    expect(last().stage).toEqual({ kind: 'done', read: 4, of: 4, late: 0 });
+    expect(last().case?.photos.map(({ photoId }) => photoId)).toEqual(['p1', 'p2', 'p3', 'p4']);
+  });
+
+  it('that the reader failed on are read again alone, when none is at work any more', async () => {
+    const times: Record<string, number> = {};
+    const made = sessionWith(3, {
+      atOnce: 2,
+      read: (id) => {
+        times[id] = (times[id] ?? 0) + 1;
+        const view = id === 'p1' && times[id] === 1 ? fail(problem('reader-stopped')) : succeed(viewOf(id));
+        return new Promise((resolve) => made.clock.wake(100, () => resolve(view)));
+      },
+    });
+    const running = made.session.read();
+    await made.clock.pass(199);
+    expect(made.reads.map(({ id }) => id)).toEqual(['p1', 'p2', 'p3']);
+    expect(made.renewed.times).toBe(1);
+    await made.clock.pass(1);
+    expect(made.reads.map(({ id }) => id)).toEqual(['p1', 'p2', 'p3', 'p1']);
+    expect(made.renewed.times).toBe(2);
+    await made.clock.pass(100);
+    await running;
+    expect(made.last().stage).toEqual({ kind: 'done', read: 3, of: 3, late: 0 });
+  });
+
+  it('keep the reader at work while what it read is judged', async () => {
+    const order: string[] = [];
+    const { session } = sessionWith(2, {
+      read: async (id) => {
+        order.push(`reads ${id}`);
+        return succeed(viewOf(id));
+      },
+      buildCase: (facts) => {
+        order.push(`judges ${facts.photos.length}`);
+        return { ...sampleCase(), listing: facts.listing, photos: facts.photos };
+      },
+    });
+    await session.read();
+    expect(order).toEqual(['judges 0', 'reads p1', 'reads p2', 'judges 1', 'judges 2']);
+  });
+
   it('end in the time of nine where three of twelve never answer, and say that those did not', async () => {
     const silent = new Set(['p1', 'p5', 'p9']);
     /** Each photo takes half a second to read. */
