@@ -43,16 +43,19 @@ export function looksAtFullSize(
   full: FullSize | null,
 ): (() => Promise<PartAtFullSize | null>)[] {
   if (full === null || full.factor < leastGain) return [];
-  const chosen: FoundLine[] = [];
-  for (const place of [...places].sort((a, b) => b.stampScore - a.stampScore)) {
-    if (chosen.length === mostPlaces) break;
-    if (quadSize(place.quad).down >= tallEnough) continue;
-    if (chosen.every((other) => sharedGround(other.quad, place.quad) < samePlace)) chosen.push(place);
-  }
   const { factor } = full;
-  const parts = chosen
-    .map(({ quad }) => partAround(quad, width, height))
-    .filter(({ x0, y0, x1, y1 }) => (x1 - x0) * (y1 - y0) * factor ** 2 <= mostPixels);
+  const chosen: FoundLine[] = [];
+  const parts: Box[] = [];
+  for (const place of [...places].sort((a, b) => b.stampScore - a.stampScore)) {
+    if (parts.length === mostPlaces) break;
+    if (quadSize(place.quad).down >= tallEnough) continue;
+    if (chosen.some((other) => sharedGround(other.quad, place.quad) >= samePlace)) continue;
+    const part = partAround(place.quad, width, height);
+    // One that is too large takes no place of those that are looked at.
+    if ((part.x1 - part.x0) * (part.y1 - part.y0) * factor ** 2 > mostPixels) continue;
+    chosen.push(place);
+    parts.push(part);
+  }
   // At the first look all are cut at once: a browser decodes the whole file for any part.
   let cut: Promise<(PixelImage | null)[]> | null = null;
   return parts.map((part, at) => async () => {

@@ -64,6 +64,20 @@ describe('places of a large photo', () => {
     expect(cuts.map(([x0]) => x0)).toEqual([460, 1260, 860]);
   });
 
+  it('that are too large to be a small line take no place of those that are looked at', async () => {
+    const cuts: number[][] = [];
+    const wide = (x: number, y: number): Quad => [
+      { x, y },
+      { x: x + 900, y },
+      { x: x + 900, y: y + 49 },
+      { x, y: y + 49 },
+    ];
+    const places = [0.9, 0.8, 0.7].map((stampScore, at) => ({ quad: wide(500, 500 + 500 * at), stampScore }));
+    const small = { quad: line(100, 100, 10), stampScore: 0.4 };
+    for (const look of looksAtFullSize([...places, small], photo, nets, full(cuts))) await look();
+    expect(cuts).toEqual([[60, 60, 190, 150]]);
+  });
+
   it('are left alone where the file has hardly more pixels, or no more can be had', async () => {
     const places = [{ quad: line(100, 100, 10), stampScore: 0.9 }];
     expect(looksAtFullSize(places, photo, nets, null)).toEqual([]);
