@@ -80,11 +80,12 @@ function readSeller(seller: Item, draft: Draft, from: ReturnType<typeof fromItem
   else if (seller.types.some((type) => /Organization|Store|Business|Corporation/i.test(type)))
     propose(draft.seller.trader, 'trader', { ...from, confidence: from.confidence * 0.7 });
   for (const rating of itemsOf(seller, 'aggregateRating')) {
-    const value = Number(textOf(rating, 'ratingValue'));
+    const value = Number(textOf(rating, 'ratingValue') ?? Number.NaN);
     const best = Number(textOf(rating, 'bestRating') ?? 5);
     const worst = Number(textOf(rating, 'worstRating') ?? (best === 5 ? 1 : 0));
     const count = Number(textOf(rating, 'ratingCount', 'reviewCount') ?? Number.NaN);
-    if (!(value >= 0 && best > 0 && value <= best)) continue;
+    // Nobody can give less than the least: shops write 0 where nobody has rated.
+    if (!(value >= worst && best > 0 && value <= best)) continue;
     const share = Math.round((value / best) * 10_000) / 10_000;
     const words = `${value} / ${best}${worst > 1 ? ` (from ${worst})` : ''}`;
     propose(draft.seller.rating, { share, count: Number.isInteger(count) && count >= 0 ? count : null, words }, from);
