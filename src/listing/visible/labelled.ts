@@ -36,11 +36,14 @@ export function readLabelled(name: string, value: string, draft: Draft, from: Pr
     case 'measures':
       for (const { measure } of parseMeasures(text, language)) propose(draft.measures, measure, from);
       break;
-    case 'seller':
-      if (sellerName(text).length <= 60) propose(draft.seller.name, sellerName(text), from);
+    case 'seller': {
+      const named = sellerName(text);
+      // Stars may stand under the heading in the name's place.
+      if (named.length <= 60 && readRatingWords(named)?.words !== named) propose(draft.seller.name, named, from);
       propose(draft.seller.trader, traderBehind(text)?.value, from);
       propose(draft.seller.rating, readRatingWords(text), from);
       break;
+    }
     case 'place':
       propose(draft.seller.place, text.slice(0, 100), from);
       break;

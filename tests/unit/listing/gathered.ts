@@ -1,0 +1,12 @@
+import { gather } from '../../../src/listing/gather-page';
+import { lookBySource } from '../../../src/listing/page/look-by-source';
+import { Slices, usualBudget } from '../../../src/listing/page/slices';
+import { documentOf, now, pageUrl } from './page';
+
+export const slices = () => new Slices(usualBudget, undefined, () => 0);
+
+/** What is gathered of a page's HTML before anything is judged. */
+export const gathered = (html: string) => {
+  const document = documentOf(html);
+  return gather(document, { url: pageUrl, now, look: lookBySource(document) }, usualBudget, slices());
+};
