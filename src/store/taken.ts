@@ -13,8 +13,21 @@ const takenSchema = z.strictObject({
   /** The tab that shows the page; null where it was brought in. */
   tab: z.number().int().nullable(),
   proposals: z.array(proposalSchema),
+  /** Where the page does not say plainly of whom it tells: the likeliest name, and others that come into question. */
+  open: z.strictObject({ likely: z.string(), others: z.array(z.string()) }).nullable(),
 });
 export type Taken = z.infer<typeof takenSchema>;
+
+const forKey = 'take-for';
+
+/** Keeps the maker of the listing that a page is looked for, until the browser is closed. */
+export const keepWanted = (maker: string): Promise<void> => browser.storage.session.set({ [forKey]: maker });
+
+/** The maker of the listing that was last looked at for a page; empty where there was none. */
+export async function readWanted(): Promise<string> {
+  const { [forKey]: maker } = await browser.storage.session.get(forKey);
+  return typeof maker === 'string' ? maker : '';
+}
 
 const key = (id: string) => `taken-${id}`;
 

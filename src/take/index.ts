@@ -1,7 +1,7 @@
 import { firstChild, invoke, property, textContent } from '../listing/page/dom';
 import { unknownPlace } from '../place';
 import { readEntry, splitEntry } from './entry';
-import { makerOfHeading, makersNamed } from './maker-named';
+import { headsOf, makerOfHeading, makersNamed, type NamedMakers } from './name';
 import { type Block, readBlocks } from './page/blocks';
 import type { Inline } from './page/inline';
 import type { Context } from './propose';
@@ -26,6 +26,8 @@ export { proposalSchema } from './types';
 export interface PageRead {
   address: string;
   day: string;
+  /** The maker of the listing that it is read for, where one is known. */
+  known?: string | undefined;
 }
 
 const where = tellingFinder('column-where', 'sits', 'sits-on');
@@ -44,23 +46,29 @@ const longestLook = 60_000;
  * What a page that tells of makers proposes for their files: each entry with its exact words, its place, and the page as
  * its source. Nothing where the page merely mentions codes or offers a piece. The work grows with the page alone.
  */
-export function takeFromPage(document: Document, { address, day }: PageRead): Proposal[] {
+export const takeFromPage = (document: Document, page: PageRead): Proposal[] => readPage(document, page).proposals;
+
+/** What a page proposes, and whom it seems to be of: where that is not sure, the buyer is asked. */
+export function readPage(
+  document: Document,
+  { address, day, known }: PageRead,
+): { proposals: Proposal[]; named: NamedMakers } {
   const body = property<Element | null>(document, 'body');
   // A page may leave its outer tags out, and not every parser puts them in.
   const blocks = readBlocks(body && firstChild(body) ? body : document);
   const title = titleOf(document);
   const telling = readTelling(title, blocks);
-  if (telling.offersInHeading || telling.ofOtherCodes) return [];
-  return whatIsTold(new PageReader(title, blocks, { address, day }).read(), telling);
+  const prose = blocks.filter(({ kind }) => kind !== 'table' && kind !== 'heading');
+  const named = makersNamed(headsOf(document, title, blocks), textOf(prose), known);
+  if (telling.offersInHeading || telling.ofOtherCodes) return { proposals: [], named };
+  const found = new PageReader(title, blocks, { address, day }, named).read();
+  return { proposals: whatIsTold(found, telling), named };
 }
 
 function titleOf(document: Document): string {
   const element = invoke<Element | null>(document, 'querySelector', 'title');
   return element ? textContent(element).trim().slice(0, 300) : '';
 }
-
-/** A page without headings may have one all the same: a short line at its top. */
-const longestOpening = 80;
 
 const textsOf = (block: Block): Inline[] => {
   if (block.kind === 'heading' || block.kind === 'paragraph') return [block.words];
@@ -69,13 +77,12 @@ const textsOf = (block: Block): Inline[] => {
   return block.rows.flatMap((row) => row.flatMap(({ own, words }) => (own && words ? [words] : [])));
 };
 
-/** The words of a page but for one block, as far as they are looked at. */
-function textBelow(blocks: readonly Block[], but: Block | null): string {
+/** The words of blocks, as far as they are looked at. */
+function textOf(blocks: readonly Block[]): string {
   const texts: string[] = [];
   let length = 0;
   for (const block of blocks) {
     if (length > longestLook) break;
-    if (block === but) continue;
     for (const { text } of textsOf(block)) texts.push(text.slice(0, longestLook));
     length += texts.at(-1)?.length ?? 0;
   }
@@ -97,15 +104,12 @@ class PageReader {
   constructor(
     title: string,
     private readonly blocks: readonly Block[],
-    private readonly source: PageRead,
+    private readonly source: Proposal['source'],
+    named: NamedMakers,
   ) {
     const headings = blocks.flatMap((block) => (block.kind === 'heading' ? [block.words.text] : []));
-    const body = textBelow(blocks, null);
-    const [first] = blocks;
-    const [line = ''] = first?.kind === 'paragraph' ? first.words.text.split('\n') : [];
-    const opening = line.length <= longestOpening ? line : '';
-    const main = blocks.find(({ kind }) => kind === 'heading') ?? null;
-    this.makers = makersNamed(title, headings, textBelow(blocks, main), opening);
+    const body = textOf(blocks);
+    this.makers = named.makers;
     this.legend = readLegend(
       blocks
         .flatMap((block) => (block.kind === 'paragraph' ? [block.words.text] : []))

@@ -16,6 +16,15 @@ export const wordsFor = (topic: TellingTopic): string[] => Object.values<readonl
 export const tellingFinder = <T extends TellingTopic>(...names: T[]): ((text: string | Folded) => Hit<T>[]) =>
   phraseFinder(Object.fromEntries(names.map((name) => [name, wordsFor(name)])) as Record<T, string[]>);
 
+/** Every word of every topic, folded: what is no name by itself. */
+export const allWords: ReadonlySet<string> = new Set(
+  Object.values<Lexicon>(topics).flatMap((topic) =>
+    Object.values<readonly string[]>(topic)
+      .flat()
+      .map((word) => foldWords(word).text),
+  ),
+);
+
 /** Whether a folded text is, as a whole, one of a topic's words. */
 export function wholeWords(topic: TellingTopic): ReadonlySet<string> {
   return new Set(wordsFor(topic).map((word) => foldWords(word).text));

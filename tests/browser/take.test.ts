@@ -96,6 +96,29 @@ describe('a maker file taken from a page', () => {
     await full.close();
   });
 
+  it('that does not say plainly of whom it tells asks once, with the likeliest name and others', async () => {
+    const full = await browser.context.newPage();
+    await full.goto(browser.extensionUrl('watchlist.html#makers&take&for=Brindlecote'));
+    const page = (text: string) =>
+      `<html lang="en"><title>Notes on Harkaway</title><h1>Notes on Harkaway</h1><p>${text}</p><p>AB stands for Alton, AC for Cyprus.</p></html>`;
+    const source = full.getByLabel('Source of the page (HTML)');
+    await source.fill(
+      page('Harkaway bags are rare; a Brindlecote has four digits, month and year: 0478 is April 1978.'),
+    );
+    await full.getByRole('button', { name: 'Read it' }).click();
+    const name = full.getByLabel('Maker’s name');
+    await name.waitFor();
+    expect(await name.inputValue()).toBe('Brindlecote');
+    await full.getByRole('button', { name: 'Harkaway', exact: true }).click();
+    expect(await name.inputValue()).toBe('Harkaway');
+    await name.fill('Brindlecote & Sons');
+    expect(await violations(full)).toEqual([]);
+    await full.getByRole('button', { name: /draft for Brindlecote & Sons/ }).click();
+    await full.getByLabel('Maker', { exact: true }).waitFor();
+    expect(await full.getByLabel('Maker', { exact: true }).inputValue()).toBe('Brindlecote & Sons');
+    await full.close();
+  });
+
   it('that tells nothing says so, in the panel', async () => {
     market.make('mention.html', { type: 'text/html', body: html('en-none-mention') });
     const { page, tabId } = await openTab(browser, `${market.url}mention.html`);

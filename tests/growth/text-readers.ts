@@ -25,7 +25,7 @@ import { findMarks, marks } from '../../src/mark';
 import type { Proposal } from '../../src/take';
 import { splitEntry } from '../../src/take/entry';
 import { systemOfHead } from '../../src/take/entry-system';
-import { makersNamed } from '../../src/take/maker-named';
+import { makersNamed } from '../../src/take/name';
 import { carrierOf } from '../../src/take/prose/carriers';
 import { codesNamed, writesOneLetter } from '../../src/take/prose/codes-named';
 import { constructionIn } from '../../src/take/prose/construction';
@@ -158,7 +158,7 @@ const escaped = (said: string) => said.replace(/[<&]/g, ' ');
 /** Readers of what pages tell of makers, and the whole of them over one long paragraph. */
 const ofTelling: Record<string, TextReader> = {
   splitEntry: (said) => splitEntry(inline(said)),
-  makersNamed: (said) => makersNamed(said, [said], said),
+  makersNamed: (said) => makersNamed([{ kind: 'heading', text: said.slice(0, 200) }], said, 'Ondrasse'),
   constructionIn,
   lettersIn,
   modelsIn: (said) => modelsIn(said, null, makers),

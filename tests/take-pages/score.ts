@@ -33,8 +33,14 @@ const isFresh = (name: string): boolean => name.includes('-fresh-');
 export const latestPages: readonly string[] = all.filter((name) => name.includes('-latest-')).sort();
 /** Written when the latest were mended by, and opened once. */
 export const newestPages: readonly string[] = all.filter((name) => name.includes('-newest-')).sort();
+const isVoice = (name: string): boolean => name.includes('-voice-');
 const names = all.filter(
-  (name) => !laterPages.includes(name) && !isFresh(name) && !latestPages.includes(name) && !newestPages.includes(name),
+  (name) =>
+    !laterPages.includes(name) &&
+    !isFresh(name) &&
+    !latestPages.includes(name) &&
+    !newestPages.includes(name) &&
+    !isVoice(name),
 );
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 
@@ -61,6 +67,23 @@ const drawn = [
 const fresh = all.filter(isFresh).sort();
 export const freshSeenPages: readonly string[] = fresh.filter((name) => !drawn.includes(name));
 export const freshAsidePages: readonly string[] = fresh.filter((name) => drawn.includes(name));
+
+/** Drawn by the same lot from twenty whose makers stand in headings, breadcrumbs, sites' names or the prose only, written before any reader was seen. */
+const drawnVoices = [
+  'de-list-voice-sammlerkreis',
+  'de-prose-voice-ratgeber',
+  'de-table-voice-vergleich',
+  'en-definitions-voice-society',
+  'en-list-voice-welcome',
+  'en-prose-voice-buckle',
+  'en-prose-voice-diaries',
+  'en-table-voice-sons',
+  'es-prose-voice-todo',
+  'fr-prose-voice-maison',
+];
+const voices = all.filter(isVoice).sort();
+export const voiceSeenPages: readonly string[] = voices.filter((name) => !drawnVoices.includes(name));
+export const voiceAsidePages: readonly string[] = voices.filter((name) => drawnVoices.includes(name));
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>

@@ -1,4 +1,4 @@
-import { makersIn } from '../maker-named';
+import { makersIn } from '../name';
 import type { Inline } from '../page/inline';
 import { type Context, type OwnFields, propose } from '../propose';
 import type { SaidLayout } from '../said/layout-words';

@@ -27,12 +27,14 @@ interface Props {
   /** A known code for the file that is open, from the listing that it was begun from. */
   known: string | null;
   take: string | null;
+  /** The maker of the listing that a page is brought for. */
+  takeFor: string | null;
   /** Files that were dropped on the panel, by their id. */
   bring: string | null;
 }
 
 /** Maker files: the built-in ones, the user's own, and the editor of the one that is open. */
-export function MakersSection({ openFile, known, take: taking, bring }: Props) {
+export function MakersSection({ openFile, known, take: taking, takeFor, bring }: Props) {
   const { files, write, remove } = useOwnMakers();
   const origins = useOrigins();
   const [removed, setRemoved] = useState<{ file: OwnMakerFile; origin: FileOrigin | undefined } | null>(null);
@@ -99,6 +101,7 @@ export function MakersSection({ openFile, known, take: taking, bring }: Props) {
       {taking !== null ? (
         <TakeFromPage
           id={taking}
+          known={takeFor ?? ''}
           own={files}
           begin={begin}
           onAdded={(id, draft) => {

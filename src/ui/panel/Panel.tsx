@@ -160,7 +160,7 @@ function Content({ tabId, state, session, saved }: ContentProps) {
           <WaysOn
             kase={kase}
             onStartFile={() => startFile(kase, state.incognito)}
-            onTakeFromPage={openTaking}
+            onTakeFromPage={() => openTaking(kase, state.incognito)}
             onBringFile={openMakerFiles}
             onNameMaker={(name) => {
               for (const { id } of namedByHand(kase)) session.undo(id);

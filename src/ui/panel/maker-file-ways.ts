@@ -1,5 +1,5 @@
 import { openFullPage } from '../../browser/compat';
-import { answerOf, type Case, fileFromCase } from '../../case';
+import { answerOf, type Case, fileFromCase, makerNamed } from '../../case';
 import { spanReads } from '../../code';
 import type { Problem } from '../../problem';
 import { readPageSource } from '../../reader/page/page-html';
@@ -21,8 +21,15 @@ export async function bringFiles(files: readonly File[], incognito: boolean): Pr
   await openFullPage(`#makers&bring=${await keepBrought(await textsOf(files))}`);
 }
 
-/** Where a maker file is taken from a page that tells of it. */
-export const openTaking = () => openFullPage('#makers&take');
+/**
+ * Where a maker file is taken from a page that tells of it. The maker that the listing names is looked for on it, and on a
+ * page that is read from its own tab; of a private window nothing is kept for that.
+ */
+export async function openTaking(kase: Case, incognito: boolean): Promise<void> {
+  const maker = makerNamed(kase);
+  if (maker !== '' && !incognito) await (await import('../../store/taken')).keepWanted(maker);
+  await openFullPage(`#makers&take${maker === '' ? '' : `&for=${encodeURIComponent(maker)}`}`);
+}
 
 /**
  * Reads the page that a tab shows for what it tells of makers, and opens what it proposes. Null when that is nothing, and
@@ -32,11 +39,15 @@ export async function takeFromTab(tabId: number): Promise<Problem | 'nothing' | 
   const source = await readPageSource(tabId);
   if (!source.ok) return source.problem;
   // Loaded only now: no listing needs the reader of makers' pages, and the panel would start later for it.
-  const [{ takeFromSource }, { keepTaken }] = await Promise.all([
+  const [{ takeFromSource }, { keepTaken, readWanted }] = await Promise.all([
     import('../makers/take/take-from-source'),
     import('../../store/taken'),
   ]);
-  const taken = takeFromSource(source.value.html, source.value.address, tabId);
+  const taken = takeFromSource(source.value.html, {
+    from: source.value.address,
+    tab: tabId,
+    known: await readWanted(),
+  });
   if (taken.proposals.length === 0) return 'nothing';
   await openFullPage(`#makers&take=${await keepTaken(taken)}`);
   return null;

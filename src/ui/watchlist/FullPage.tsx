@@ -28,6 +28,8 @@ interface Address {
   known: string | null;
   /** What a page proposed, by its id; empty to bring a page. */
   take: string | null;
+  /** The maker of the listing that a page is brought for. */
+  takeFor: string | null;
   /** Files that were dropped on the panel, by their id. */
   bring: string | null;
 }
@@ -49,6 +51,7 @@ function readAddress(): Address {
     openFile: fragment.get('file'),
     known: fragment.get('known'),
     take: fragment.get('take'),
+    takeFor: fragment.get('for'),
     bring: fragment.get('bring'),
   };
 }
@@ -100,7 +103,13 @@ export function FullPage() {
         <ReadPhoto state={photos} loose={loose} maker={maker} onMaker={setMaker} onPhotos={takePhotos} />
       )}
       {address.section === 'makers' && (
-        <MakersSection openFile={address.openFile} known={address.known} take={address.take} bring={address.bring} />
+        <MakersSection
+          openFile={address.openFile}
+          known={address.known}
+          take={address.take}
+          takeFor={address.takeFor}
+          bring={address.bring}
+        />
       )}
     </main>
   );

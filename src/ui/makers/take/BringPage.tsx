@@ -6,10 +6,16 @@ import { takeFromSource } from './take-from-source';
 
 const words = strings.take;
 
+interface Props {
+  /** The maker of the listing that the page is brought for; empty where none is known. */
+  known: string;
+  onRead: (taken: Taken) => void;
+}
+
 /** Brings a page that is not in a tab: as a saved file, or its source pasted. */
-export function BringPage({ onRead }: { onRead: (taken: Taken) => void }) {
+export function BringPage({ known, onRead }: Props) {
   const [source, setSource] = useState('');
-  const read = (html: string, name: string) => onRead(takeFromSource(html, name));
+  const read = (html: string, name: string) => onRead(takeFromSource(html, { from: name, known }));
   return (
     <div class="take-bring">
       <FileChooser

@@ -7,6 +7,7 @@ import { readTaken, type Taken } from '../../../store/taken';
 import { draftWith, type Proposal, piecesOf } from '../../../take';
 import { kit, strings } from '../../../words';
 import { useFocusWhen } from '../../use-focus-when';
+import { AskMaker } from './AskMaker';
 import { BringPage } from './BringPage';
 import { Proposals } from './Proposals';
 import { TryCode } from './TryCode';
@@ -16,6 +17,8 @@ const words = strings.take;
 interface Props {
   /** Where what a page proposed lies; empty to bring a page. */
   id: string;
+  /** The maker of the listing that a page is brought for; empty where none is known. */
+  known: string;
   own: readonly OwnMakerFile[];
   begin: (draft: Draft) => void;
   /** A file of the user's with what was ticked written into it, as one step that can be taken back. */
@@ -23,7 +26,7 @@ interface Props {
 }
 
 /** What a page that tells of makers proposes, to be ticked and opened as a draft: nothing is saved before. */
-export function TakeFromPage({ id, own, begin, onAdded }: Props) {
+export function TakeFromPage({ id, known, own, begin, onAdded }: Props) {
   const [taken, setTaken] = useState<Taken | null>(null);
   const [gone, setGone] = useState(false);
   const heading = useFocusWhen<HTMLHeadingElement>(taken);
@@ -44,7 +47,7 @@ export function TakeFromPage({ id, own, begin, onAdded }: Props) {
       {taken === null || taken.proposals.length === 0 ? (
         <>
           <p>{words.about}</p>
-          <BringPage onRead={setTaken} />
+          <BringPage known={known} onRead={setTaken} />
           <p role="status">{taken && words.nothing}</p>
         </>
       ) : (
@@ -54,8 +57,9 @@ export function TakeFromPage({ id, own, begin, onAdded }: Props) {
   );
 }
 
-function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id'> & { taken: Taken }) {
-  const { proposals, tab } = taken;
+function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id' | 'known'> & { taken: Taken }) {
+  const { proposals, tab, open } = taken;
+  const [name, setName] = useState(open?.likely ?? '');
   const [ticked, setTicked] = useState(() => new Set(proposals.flatMap((one, at) => (one.ticked ? [at] : []))));
   const makers = useMemo(() => [...new Set(proposals.map(({ maker }) => maker))], [proposals]);
   const change = (places: readonly number[], on: boolean) =>
@@ -71,7 +75,11 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id'> & { taken: Ta
       <p class="muted">{words.nothingSaved}</p>
       {makers.map((maker) => (
         <section key={maker ?? ''} aria-label={maker ?? words.noMaker}>
-          <h3>{maker ?? words.noMaker}</h3>
+          {maker === null ? (
+            <AskMaker likely={name} others={open?.others ?? []} onChange={setName} />
+          ) : (
+            <h3>{maker}</h3>
+          )}
           <Proposals
             proposals={proposals}
             of={maker}
@@ -80,12 +88,12 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id'> & { taken: Ta
             show={tab === null ? null : (proposal) => showOnPage(tab, proposal)}
           />
           <TryCode
-            maker={maker ?? ''}
+            maker={maker ?? name.trim()}
             chosen={proposals.filter((one, at) => one.maker === maker && ticked.has(at))}
             today={taken.day}
           />
           <Into
-            maker={maker ?? ''}
+            maker={maker ?? name.trim()}
             chosen={proposals.filter((one, at) => one.maker === maker && ticked.has(at))}
             own={own}
             title={taken.title}
@@ -102,7 +110,7 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id'> & { taken: Ta
 const showOnPage = async (tab: number, { words, at }: Proposal): Promise<boolean> =>
   (await showWords(tab, { words: piecesOf({ words, at }), selector: at.selector })) && bringToFront(tab);
 
-interface IntoProps extends Omit<Props, 'id'> {
+interface IntoProps extends Omit<Props, 'id' | 'known'> {
   maker: string;
   chosen: readonly Proposal[];
   title: string;

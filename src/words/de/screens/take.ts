@@ -24,6 +24,13 @@ export const takeStrings: ScreenWords['take'] = {
   nothingSaved: 'Zu jedem stehen die Worte der Seite. Gespeichert wird erst, wenn du den Entwurf öffnest.',
   noMaker: 'Kein Hersteller genannt',
   makerField: 'Hersteller',
+  askMaker: {
+    title: 'Von welchem Hersteller?',
+    label: 'Name des Herstellers',
+    check: 'Die Seite sagt das nicht deutlich. Prüfe den Namen oder schreib ihn so, wie der Hersteller ihn schreibt.',
+    none: 'Die Seite nennt keinen Hersteller. Schreib den Namen so, wie der Hersteller ihn schreibt.',
+    others: 'Andere Namen auf der Seite:',
+  },
   all: (number) => `Alle ${number} dieser Tabelle`,
   allOfList: (number) => `Alle ${number} dieser Liste`,
   allOfText: (number) => `Alle ${number} dieses Absatzes`,

@@ -25,6 +25,13 @@ export const takeStrings = {
   nothingSaved: 'Each is shown with the page’s own words. Nothing is saved until you open the draft.',
   noMaker: 'No maker named',
   makerField: 'Maker',
+  askMaker: {
+    title: 'Of which maker?',
+    label: 'Maker’s name',
+    check: 'The page does not say this plainly. Check the name, or type it as the maker writes it.',
+    none: 'The page names no maker. Type the name as the maker writes it.',
+    others: 'Other names on the page:',
+  },
   all: (number: number) => `All ${number} of this table`,
   allOfList: (number: number) => `All ${number} of this list`,
   allOfText: (number: number) => `All ${number} of this passage`,

@@ -1,0 +1,100 @@
+import { attributeText, select, textContent } from '../../listing/page/dom';
+import type { Block } from '../page/blocks';
+
+/** Where a page says what it is about, or whose it is. */
+export type HeadKind = 'heading' | 'title' | 'site' | 'crumb' | 'brand' | 'section' | 'opening';
+export interface Head {
+  kind: HeadKind;
+  text: string;
+}
+
+/** A heading longer than this names nobody any more. */
+const longestHead = 200;
+/** A page without headings has one all the same: a short line at its top. */
+const longestOpening = 80;
+const mostSections = 60;
+const mostCrumbs = 12;
+const longestScript = 40_000;
+const between = /\s[|–—»·-]\s|\s?[｜»]\s?|\s::\s/u;
+const plain = (text: string) => text.toLowerCase().replace(/[^\p{L}\d]/gu, '');
+
+/** The pieces of a title: what the page is about, and the site that it stands on. */
+function ofTitle(title: string, main: string, site: string): Head[] {
+  const pieces = title
+    .slice(0, longestHead)
+    .split(between)
+    .map((piece) => piece.trim())
+    .filter((piece) => piece !== '');
+  const own = pieces.findIndex((piece) => plain(piece) === plain(main) || plain(main).startsWith(plain(piece)));
+  return pieces.map((text, at) => {
+    const named = site !== '' && plain(site) === plain(text);
+    // Beside the page's own heading stands the site; without it, the site stands last.
+    const last = pieces.length > 1 && at === pieces.length - 1 && (own >= 0 ? own !== at : false);
+    return { kind: named || last || (own >= 0 && at > own) ? 'site' : 'title', text };
+  });
+}
+
+const makerKeys = new Set(['brand', 'manufacturer', 'about', 'mentions']);
+const siteTypes = /Organization|WebSite|Brand|Corporation|Store/;
+
+/** Names of brands and makers in a page's structured data, and of whose page it is. */
+function inJsonLd(value: unknown, key: string, depth: number): Head[] {
+  if (depth > 8 || value === null || typeof value !== 'object') return [];
+  if (Array.isArray(value)) return value.slice(0, 40).flatMap((one) => inJsonLd(one, key, depth + 1));
+  const { name, '@type': type } = value as { name?: unknown; '@type'?: unknown };
+  const own: Head[] =
+    typeof name !== 'string' || name.length > 80
+      ? []
+      : makerKeys.has(key)
+        ? [{ kind: 'brand', text: name }]
+        : siteTypes.test(String(type))
+          ? [{ kind: 'site', text: name }]
+          : [];
+  return [
+    ...own,
+    ...Object.entries(value as object)
+      .slice(0, 60)
+      .flatMap(([inner, one]) => inJsonLd(one, inner, depth + 1)),
+  ];
+}
+
+function ofData(document: Document): Head[] {
+  return select(document, 'script[type="application/ld+json"]')
+    .slice(0, 8)
+    .flatMap((script) => {
+      const text = textContent(script);
+      if (text.length > longestScript) return [];
+      try {
+        return inJsonLd(JSON.parse(text), '', 0);
+      } catch {
+        return [];
+      }
+    });
+}
+
+const crumbs =
+  '[class*="crumb"] a, [class*="crumb"] li, nav[aria-label*="readcrumb"] li, [itemtype*="BreadcrumbList"] [itemprop="name"]';
+
+/** All that a page is headed with. */
+export function headsOf(document: Document, title: string, blocks: readonly Block[]): Head[] {
+  const headings = blocks.flatMap((block) =>
+    block.kind === 'heading' ? [block.words.text.slice(0, longestHead)] : [],
+  );
+  const [main = '', ...sections] = headings;
+  const [meta] = select(document, 'meta[property="og:site_name"], meta[name="application-name"]');
+  const site = meta ? attributeText(meta, 'content', 120) : '';
+  const [first] = blocks;
+  const [line = ''] = first?.kind === 'paragraph' ? first.words.text.split('\n') : [];
+  const path = select(document, crumbs)
+    .slice(0, mostCrumbs)
+    .map((one) => textContent(one).trim().slice(0, 80));
+  return [
+    { kind: 'heading' as const, text: main },
+    ...ofTitle(title, main, site),
+    { kind: 'site' as const, text: site },
+    ...ofData(document).slice(0, 8),
+    ...path.map((text) => ({ kind: 'crumb' as const, text })),
+    ...sections.slice(0, mostSections).map((text) => ({ kind: 'section' as const, text })),
+    ...(main === '' && line.length <= longestOpening ? [{ kind: 'opening' as const, text: line }] : []),
+  ].filter(({ text }) => text !== '');
+}

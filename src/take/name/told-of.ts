@@ -1,0 +1,177 @@
+import { findPlaces, foldWords } from '../../text';
+import { tellingFinder, wholeWords, wordsFor } from '../words';
+import { namesIn } from './shapes';
+
+/** How a page's own text speaks of a name. */
+export interface ToldOf {
+  /** How often it stands there by itself. */
+  count: number;
+  /** As a maker is spoken of: "by X", "X stamped", "X’s bags". */
+  asMaker: number;
+  /** As may be of a maker or a place: "de X". */
+  perhaps: number;
+  /** As a place: "in X", "KT is X". */
+  asPlace: number;
+  /** With a capital where no sentence begins. */
+  inside: number;
+  /** Sizes behind it: a model. */
+  asModel: number;
+}
+const nothing: ToldOf = { count: 0, asMaker: 0, perhaps: 0, asPlace: 0, inside: 0, asModel: 0 };
+
+const folded = (topic: Parameters<typeof wordsFor>[0]) => new Set(wordsFor(topic).map((word) => foldWords(word).text));
+const before = folded('maker-before');
+const perhaps = folded('maker-of');
+const does = folded('maker-does');
+// A short one ("è") is written like an "and" without its accent.
+const places = new Set([...folded('place-before'), ...[...folded('stands-for')].filter((word) => word.length > 2)]);
+const things = wholeWords('heading-thing');
+const siteNouns = folded('site-noun');
+const fold = (word: string | undefined): string => (word === undefined ? '' : foldWords(word).text);
+
+/** The word right before a place in a text, and the two. */
+function wordsBefore(text: string, at: number): string[] {
+  const [, two, one] =
+    /(?:(\p{L}[\p{L}’']{0,20})\s)?(\p{L}[\p{L}’']{0,20})\s?["“„«]?$/u.exec(text.slice(Math.max(0, at - 46), at)) ?? [];
+  const elision = /(?<!\p{L})(\p{L}{1,4}['’])$/u.exec(text.slice(Math.max(0, at - 6), at))?.[1];
+  const words = elision !== undefined ? [elision] : one === undefined ? [] : [one];
+  return [...words, ...(two !== undefined && elision === undefined ? [`${two} ${one}`] : [])].map(fold);
+}
+
+/** "una borsa di Ghirlanza", "un sac de Lussandre". */
+function isOfThing(words: string): boolean {
+  const [thing, of] = words.split(' ');
+  return of !== undefined && things.has(thing!) && perhaps.has(of);
+}
+
+const code = /(?<![\p{L}\d])\p{Lu}{1,3}\d{0,2}(?:\s?[=:：＝]\s?|は|\s[–—-]\s|\s\p{L}{1,12}(?:\s\p{L}{1,8})?\s)$/u;
+const behind = /^['’]?s?["”“»]?[\s-](\p{L}[\p{L}’']{0,20})/u;
+const japanese = wordsFor('maker-does').filter((word) =>
+  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]/u.test(word),
+);
+/** "の" before a thing of the maker's, and words of more than one sign; a particle alone may stand behind anything. */
+const japaneseBehind = [
+  ...japanese.filter((word) => word.length > 1 || word === '社' || word === '製'),
+  ...wordsFor('heading-thing').map((thing) => `の${thing}`),
+  'の製造',
+  'の番号',
+  'のシリアル',
+];
+const isJapanese = (name: string) => /[\p{Script=Han}\p{Script=Katakana}]/u.test(name);
+const sizes = /^["”]?\s?(?:\d{1,3}\s)?[^.;\n]{0,24}?\d{1,3}\s?[x×]\s?\d/u;
+
+/** What the words around one place of a name say of it. */
+function speaksOf(text: string, start: number, end: number, name: string): ToldOf {
+  const [head, tail] = [text.slice(Math.max(0, start - 24), start), text.slice(end, end + 48)];
+  const words = wordsBefore(text, start);
+  const next = fold(behind.exec(tail)?.[1]);
+  const owns = /^['’]s\s/u.test(tail);
+  // "The Penhallow Journal" is no maker's.
+  if (siteNouns.has(next)) return nothing;
+  const opens = start === 0 || /(?:[.!?:»”"]\s{1,3}|\n\s{0,3})$/u.test(head);
+  const isPlace = code.test(head) || words.some((word) => places.has(word));
+  const inJapanese = isJapanese(name) || /[\p{Script=Hiragana}\p{Script=Katakana}]/u.test(tail.slice(0, 2));
+  const isMaker =
+    words.some((word) => before.has(word) || isOfThing(word)) ||
+    does.has(next) ||
+    (things.has(next) && !opens) ||
+    things.has(words[0] ?? '') ||
+    owns ||
+    (inJapanese && japaneseBehind.some((word) => tail.startsWith(word)));
+  const mayBe =
+    words.some((word) => perhaps.has(word)) || (inJapanese && japanese.some((word) => tail.startsWith(word)));
+  return {
+    count: 1,
+    asMaker: isMaker && !isPlace ? 1 : 0,
+    perhaps: !isMaker && mayBe ? 1 : 0,
+    asPlace: isPlace ? 1 : 0,
+    inside: opens ? 0 : 1,
+    asModel: sizes.test(tail) || /^\s\d{1,3}(?![\d.,:])/.test(tail) ? 1 : 0,
+  };
+}
+
+const sum = (one: ToldOf, other: ToldOf): ToldOf => ({
+  count: one.count + other.count,
+  asMaker: one.asMaker + other.asMaker,
+  perhaps: one.perhaps + other.perhaps,
+  asPlace: one.asPlace + other.asPlace,
+  inside: one.inside + other.inside,
+  asModel: one.asModel + other.asModel,
+});
+
+const ours = tellingFinder('ours');
+const lowercase = /(?<![\p{L}’'-])\p{Ll}[\p{L}’-]{2,40}/gu;
+
+/** A page's own text by the names in it. Its work grows with the text. */
+export class NamesInText {
+  private readonly own = new Map<string, ToldOf>();
+  private readonly written: ReadonlySet<string>;
+  /** Names that stand as the first or last words of longer ones: "Greyfell" in "Greyfell Tourist". */
+  private readonly longer = new Map<string, Set<string>>();
+  private readonly spelt = new Map<string, string>();
+
+  /** Whether the page is the maker's own. */
+  readonly isOwn: boolean;
+
+  constructor(private readonly text: string) {
+    this.isOwn = ours(text).length > 0;
+    this.written = new Set([...text.matchAll(lowercase)].map(([word]) => word));
+    for (const { name, start, end } of namesIn(text)) {
+      this.own.set(name, sum(this.own.get(name) ?? nothing, speaksOf(text, start, end, name)));
+      const known = this.spelt.get(name.toLowerCase());
+      if (known === undefined || known === known.toUpperCase()) this.spelt.set(name.toLowerCase(), name);
+      const words = name.split(' ');
+      for (let length = 1; length < words.length; length += 1)
+        for (const part of [words.slice(0, length).join(' '), words.slice(length).join(' ')]) {
+          const longer = this.longer.get(part) ?? new Set();
+          this.longer.set(part, longer.add(name));
+        }
+    }
+  }
+
+  /** All names of the text that are spoken of as makers are. */
+  spokenOf(most: number): string[] {
+    return [...this.own]
+      .filter(([, { asMaker, perhaps: may, inside }]) => asMaker > 0 || may > 0 || inside > 1)
+      .sort(([, a], [, b]) => b.asMaker * 2 + b.count - (a.asMaker * 2 + a.count))
+      .slice(0, most)
+      .map(([name]) => name);
+  }
+
+  /** A name as the text spells it, where a heading has capitals only. */
+  spelling(name: string): string | null {
+    return this.spelt.get(name.toLowerCase()) ?? null;
+  }
+
+  /** How the text speaks of a name: by itself, in the genitive, and as part of longer ones. */
+  of(name: string): ToldOf {
+    const direct = [name, `${name}s`].flatMap((form) => this.own.get(form) ?? []);
+    const within = [...(this.longer.get(name) ?? [])].flatMap((form) => this.own.get(form) ?? []);
+    return [...direct, ...within].reduce(sum, nothing);
+  }
+
+  /** How often a name stands alone, in no longer one. */
+  alone(name: string): number {
+    return (this.own.get(name)?.count ?? 0) + (this.own.get(`${name}s`)?.count ?? 0);
+  }
+
+  /** Whether the text writes the word small as well: then it is no name. */
+  writesSmall(name: string): boolean {
+    return this.written.has(name.toLowerCase());
+  }
+
+  /** "from 1950 The Saddle Room", "un sac La Rochevine": an article written large inside a sentence is part of the name. */
+  article(name: string): string | null {
+    const found = articles.find((article) => {
+      const at = this.text.indexOf(` ${article} ${name}`);
+      return at > 0 && /[^.!?:\n]/.test(this.text[at - 1]!);
+    });
+    return found ?? null;
+  }
+}
+
+const articles = ['The', 'La', 'Le', 'Les', 'Il', 'Lo', 'El', 'De', 'Het', 'Die', 'Der', 'Das'];
+
+/** A country or a town's country by itself. */
+export const isCountry = (name: string): boolean =>
+  findPlaces(name).some(({ start, end }) => end - start >= name.length - 1);

@@ -1,0 +1,136 @@
+import { foldWords } from '../../text';
+import { allWords, type TellingTopic, wholeWords, wordsFor } from '../words';
+import type { Head, HeadKind } from './heads';
+import { isCountry, type NamesInText } from './told-of';
+
+export interface Weighed {
+  name: string;
+  weight: number;
+  kinds: Set<HeadKind>;
+  count: number;
+  /** Whether a head speaks of it as a maker's name, or sections are headed with it. */
+  spoken: boolean;
+}
+
+const things = wholeWords('heading-thing');
+const folded = (topic: TellingTopic) => new Set(wordsFor(topic).map((word) => foldWords(word).text));
+const before = folded('maker-before');
+const perhaps = folded('maker-of');
+const gathering = folded('gathering');
+const siteNouns = folded('site-noun');
+const articles = folded('article');
+const placesBefore = folded('place-before');
+const fold = (word: string | undefined) => (word === undefined ? '' : foldWords(word).text);
+
+/** Names of months in the seven languages. */
+const months = new Set(
+  ['en', 'fr', 'de', 'it', 'es', 'nl'].flatMap((language) =>
+    Array.from({ length: 24 }, (_, at) =>
+      fold(
+        new Intl.DateTimeFormat(language, { month: at < 12 ? 'long' : 'short', timeZone: 'UTC' }).format(
+          Date.UTC(2001, at % 12, 1),
+        ),
+      ),
+    ),
+  ),
+);
+
+const headWeight: Record<HeadKind, number> = {
+  heading: 2.1,
+  title: 0.6,
+  site: 0.3,
+  crumb: 0.8,
+  brand: 2.5,
+  section: 0.4,
+  opening: 0.8,
+};
+
+const longWord = /(?<!\p{L})\p{L}{4,40}(?!\p{L})/gu;
+
+/** "How Date Codes Work": a heading whose longer words all have capitals. */
+function isTitleCase(head: string): boolean {
+  const words = head.match(longWord) ?? [];
+  return words.length >= 3 && words.every((word) => /^\p{Lu}/u.test(word));
+}
+
+const aloneIn = (head: string, name: string): boolean => {
+  const pieces = head.split(/\s[–—|»-]\s|:\s|\s\/\s|[[\]()（）【】]|のコード/u).map((piece) => piece.trim());
+  return pieces.includes(name);
+};
+
+/** Where a head names a maker as a word of its own; -1 where it does not. */
+function placeIn(head: string, name: string): number {
+  const [text, sought] = [head.toLowerCase(), name.toLowerCase()];
+  for (let at = text.indexOf(sought); at >= 0; at = text.indexOf(sought, at + 1)) {
+    const [one, next] = [text[at - 1] ?? ' ', text.slice(at + sought.length, at + sought.length + 2)];
+    if (
+      !/[\p{Script=Latin}\p{Script=Katakana}ー]/u.test(one) &&
+      !/^(?!s(?!\p{L}))[\p{Script=Latin}\p{Script=Katakana}ー]/u.test(next)
+    )
+      return at;
+  }
+  return -1;
+}
+
+/** How surely a head speaks of a name as its maker's: right beside what it made, behind "by", alone between strokes, as a possessor. */
+function speaksOfMaker(head: string, start: number, name: string): number {
+  const end = start + name.length;
+  const [, one] = /(\p{L}[\p{L}’']{0,20}|d’)\s?["“„«"]?$/u.exec(head.slice(Math.max(0, start - 24), start)) ?? [];
+  const [, next] = /^(?:['’]s|s)?["”“»"]?[\s-](\p{L}{2,30})/u.exec(head.slice(end, end + 36)) ?? [];
+  if (siteNouns.has(fold(next)) || siteNouns.has(fold(one))) return -1;
+  const sure =
+    [next, one].some((word) => things.has(fold(word)) || gathering.has(fold(word))) ||
+    before.has(fold(one)) ||
+    /['’]s$/u.test(one ?? '') ||
+    /^['’]s?(?!\p{L})|^(?:の|（|とは)/u.test(head.slice(end)) ||
+    aloneIn(head, name);
+  if (!sure && placesBefore.has(fold(one))) return -1;
+  return sure ? 1.6 : perhaps.has(fold(one)) ? 0.9 : 0;
+}
+
+/** All that the page says for and against one name. */
+export function weigh(name: string, heads: readonly Head[], text: NamesInText): Weighed {
+  const kinds = new Set<HeadKind>();
+  let weight = -1.2;
+  let spoken = 0;
+  let sections = 0;
+  let opens = true;
+  let governs = false;
+  let capitals = 0;
+  for (const { kind, text: head } of heads) {
+    const at = placeIn(head, name);
+    if (at < 0) continue;
+    if (!kinds.has(kind)) weight += headWeight[kind];
+    if (isTitleCase(head)) capitals += 1;
+    kinds.add(kind);
+    if (at > 0) opens = false;
+    // "Comprendre les codes": a verb has an article behind it.
+    else if (articles.has(fold(/^\s(\p{L}{1,8})\s/u.exec(head.slice(name.length, name.length + 12))?.[1])))
+      governs = true;
+    if (kind === 'section') sections += 1;
+    else if (kind !== 'site')
+      spoken = spoken === 0 ? speaksOfMaker(head, at, name) : Math.max(spoken, speaksOfMaker(head, at, name));
+  }
+  // A maker's own page calls the bags "ours", and seldom says its name.
+  if (text.isOwn && (kinds.has('site') || kinds.has('title')) && !kinds.has('heading')) weight += 2;
+  weight += spoken + (sections > 1 ? 0.6 : 0);
+  const told = text.of(name);
+  weight +=
+    Math.min(told.count, 6) * 0.4 +
+    Math.min(told.asMaker, 4) * 0.9 +
+    (told.asMaker > 0 ? 0.5 : 0) +
+    Math.min(told.perhaps, 2) * 0.4;
+  weight += Math.min(told.inside, 3) * 0.15 - Math.min(told.asPlace, 3) * 1.4 - Math.min(told.asModel, 2) * 1.5;
+  if (told.asPlace > told.asMaker) weight -= 1.5;
+  // Where all words have capitals, they make no name.
+  if (capitals > 0 && told.count === 0) weight -= 1.8;
+  // The first word of a heading has a capital in any case.
+  if (opens && kinds.size > 0 && spoken === 0 && told.count === 0) weight -= governs ? 2.5 : 0.8;
+  const words = name.split(' ').map(fold);
+  if (words.every((word) => allWords.has(word))) weight -= 4;
+  if (words.every((word) => months.has(word))) weight -= 5;
+  if (isCountry(name)) weight -= 5;
+  if (text.writesSmall(name)) weight -= 2.5;
+  if (kinds.size === 0) weight -= 0.6;
+  return { name, weight, kinds, count: told.count, spoken: spoken > 0 || sections > 0 };
+}

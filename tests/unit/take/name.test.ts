@@ -1,0 +1,89 @@
+import { parseHTML } from 'linkedom';
+import { describe, expect, it } from 'vitest';
+import { readPage, takeFromPage } from '../../../src/take';
+import { asideNames, type NameCase, pageOfNames, seenNames } from '../../take-pages/names';
+import { source } from '../../take-pages/score';
+
+const named = (one: NameCase, known = '') => readPage(pageOfNames(one), { ...source, known }).named;
+const page = (heading: string, ...text: string[]): NameCase => ({
+  id: heading,
+  lang: 'en',
+  title: heading,
+  headings: [heading],
+  text,
+  makers: [],
+});
+const wrong = (cases: readonly NameCase[]) =>
+  cases.flatMap((one) => {
+    const { makers } = named(one);
+    return JSON.stringify([...makers].sort()) === JSON.stringify([...one.makers].sort())
+      ? []
+      : [{ id: one.id, makers }];
+  });
+
+describe('the maker that a page tells of', () => {
+  it('is weighed by all that the page says: heads of pages in seven languages, those seen and those set aside', () => {
+    expect(seenNames.length + asideNames.length).toBeGreaterThan(60);
+    expect(wrong(seenNames)).toEqual([]);
+    expect(wrong(asideNames)).toEqual([]);
+  });
+
+  it('is never wrong where it is called sure', () => {
+    const sure = [...seenNames, ...asideNames].filter((one) => named(one).sure);
+    expect(sure.length).toBeGreaterThan(35);
+    expect(wrong(sure)).toEqual([]);
+  });
+
+  it('is asked for where only a text in passing names somebody, and the likeliest is offered first', () => {
+    const { makers, sure, offers } = named(
+      page('The four numbers inside', 'A friend has a bag by Ferriswold. The first two figures are the week.'),
+    );
+    expect([makers, sure, offers[0]?.name]).toEqual([['Ferriswold'], false, 'Ferriswold']);
+  });
+
+  it('is nobody where a page tells of codes in general, also when words of its heading have capitals', () => {
+    expect(named(page('How Date Codes Work', 'Most houses stamped four digits.')).makers).toEqual([]);
+  });
+
+  it('is no town, no model and no month', () => {
+    const text =
+      'In Walsall they stamped the year. WA is Walsall. The Drover 30 measures 30 x 20 x 10 cm. March 1975 is 0375.';
+    const { makers } = named(page('Fennimore codes', 'Fennimore stamped four digits.', text));
+    expect(makers).toEqual(['Fennimore']);
+  });
+
+  it('is the listing’s, where the page has that name; other names are offered after it', () => {
+    const two = page('Notes on Harkaway', 'Harkaway bags are rare. My Brindlecote has four digits.');
+    expect(named(two).makers).toEqual(['Harkaway']);
+    const { makers, sure, offers } = named(two, 'BRINDLECOTE');
+    expect([makers, sure, offers.map(({ name }) => name)]).toEqual([
+      ['BRINDLECOTE'],
+      false,
+      ['BRINDLECOTE', 'Harkaway'],
+    ]);
+    expect(named(two, 'Ondrasse').makers).toEqual(['Harkaway']);
+    expect(named(two, 'harkaway')).toMatchObject({ makers: ['Harkaway'], sure: true });
+  });
+
+  it('is whose page it is, where the page calls the bags ours', () => {
+    const html = (text: string) =>
+      `<html lang="en"><head><title>Where is my code?</title><meta property="og:site_name" content="Loxwell"></head><body><h1>Where is my code?</h1><p>${text}</p></body></html>`;
+    const makersOf = (text: string) =>
+      readPage(parseHTML(html(text)).document as unknown as Document, source).named.makers;
+    expect(makersOf('Our bags are stamped on a tab.')).toEqual(['Loxwell']);
+    expect(makersOf('Many bags are stamped on a tab.')).toEqual([]);
+  });
+
+  it('stands in the proposals where it is more likely than not', () => {
+    const told = takeFromPage(
+      pageOfNames(
+        page(
+          'The four numbers inside',
+          'A friend has a bag by Ferriswold. From 1970 the code is four digits, the week and then the year, so 1278 is week 12 of 1978.',
+        ),
+      ),
+      source,
+    );
+    expect(told.map(({ kind, maker }) => [kind, maker])).toEqual([['code-system', 'Ferriswold']]);
+  });
+});
