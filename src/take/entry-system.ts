@@ -2,7 +2,7 @@ import type { Say } from './propose';
 import { plainExamples, readExamples } from './said/example';
 import { readLayoutWords } from './said/layout-words';
 import { readCounts } from './said/number';
-import { onePeriod, timeBeside } from './said/one-period';
+import { onePeriod, timeFrom } from './said/one-period';
 import { readPeriods, usedOf } from './said/period';
 import { withoutPeriods } from './said/used-text';
 import type { Proposal } from './types';
@@ -16,8 +16,8 @@ const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
 export function systemOf(head: string, body: string, day: string, say: Say): Proposal[] | null {
   const { backwards, ...used } = usedOf(readPeriods(head));
   if (noCode(body).length > 0) {
-    const stamped = timeBeside(onePeriod(used.used), 'afterwards');
-    return stamped ? [say({ kind: 'stamped', used: stamped, ...(used.about && { about: ['from'] }) })] : null;
+    const stamped = timeFrom(onePeriod(used.used), used.about);
+    return stamped ? [say({ kind: 'stamped', ...stamped })] : null;
   }
   const examples = readExamples(body, day);
   const settled = readLayoutWords(body, examples);

@@ -2,12 +2,13 @@ import { findPlaces, foldWords } from '../text';
 import { systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
 import { type Context, doubtsOf, type OwnFields, propose, type Say } from './propose';
+import { isAsked } from './prose/sentences';
 import { blanked } from './said/blanked';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { doubtedBy } from './said/doubted';
 import { readExamples } from './said/example';
 import { onePeriod, timeBeside } from './said/one-period';
-import { partNamed } from './said/part';
+import { partNamed, partsIn } from './said/part';
 import { readPeriods, usedOf } from './said/period';
 import { readPlace } from './said/place';
 import { readAmounts } from './said/price';
@@ -43,6 +44,15 @@ export function splitEntry(item: Inline): Entry | null {
     whole: item,
   };
 }
+
+const ofMaterial = /^\s?(?:of|from|de|en|aus|di|in|van)\s/iu;
+const asksMaterial = tellingFinder('asks-material');
+
+/** "What is the lining made of?"; a question that only names a part ("Can you change the lining?") asks for something else. */
+const partAsked = (head: string): ReturnType<typeof partNamed> => {
+  const [part, ...more] = isAsked(head) && asksMaterial(head).length > 0 ? partsIn(head) : [];
+  return part && more.length === 0 ? part.value : null;
+};
 
 const isPeriod = (text: string): boolean => {
   const [period, ...more] = readPeriods(text);
@@ -90,6 +100,9 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
       .map((one) => say({ kind: 'example', code: one.code, reads: one.reads }, [one.lookAlike && 'look-alike']));
   const part = partNamed(head);
   if (part) return constructionOf(part, body, say);
+  const asked = partAsked(head);
+  // "Of striped cotton until 1984": the answer goes on where the question ends.
+  if (asked) return constructionOf(asked, body, say, ofMaterial);
   if (!/^\p{Lu}/u.test(head)) return null;
   const prices = context.about.prices ? pricesOf(head, body, say) : [];
   if (prices.length > 0) return prices;
@@ -196,6 +209,7 @@ function constructionOf(
   part: Extract<OwnFields, { kind: 'construction' }>['part'],
   body: string,
   say: Say,
+  without = /^(?!)/,
 ): Proposal[] {
   let last: TakenPeriod | undefined;
   // A comma parts two facts where each has its own years, else it is part of one.
@@ -209,7 +223,8 @@ function constructionOf(
     const used = told.used ?? (link && timeBeside(last, link.value));
     const is = (link ? text.slice(0, link.start) + text.slice(link.end) : text)
       .replace(/[([]\s{0,80}[)\]]/g, '')
-      .replace(/^[\s,:は]{1,80}|[\s,.;]{1,80}$/g, '');
+      .replace(/^[\s,:は]{1,80}|[\s,.;]{1,80}$/g, '')
+      .replace(without, '');
     if (is.length < 3 || is.length > 80) return [];
     last = onePeriod(used);
     const { about } = told;

@@ -4,6 +4,7 @@ import { readEntry, splitEntry } from './entry';
 import { headsOf, makerOfHeading, makersNamed, type NamedMakers } from './name';
 import { type Block, readBlocks } from './page/blocks';
 import type { Inline } from './page/inline';
+import { linesOf, notesOf, piecesOfList, unbroken } from './page/lines';
 import type { Context } from './propose';
 import { ProseReader } from './prose/read-prose';
 import type { Section } from './prose/systems';
@@ -204,43 +205,21 @@ class PageReader {
         this.found.push(...(one ?? this.prose.read(lines[index]!, this.context(at, 'prose'), this.found.length)));
       return;
     }
+    // "V: Vienna; M: Millau (1983–2001)".
+    const pieces = piecesOfList(words).map((piece) => this.entry(piece, at));
+    if (pieces.length > 1 && pieces.every((one) => one !== null)) {
+      this.found.push(...pieces.flat());
+      return;
+    }
     const short = words.text.length <= longestEntry ? this.entry(words, at) : null;
     if (short) {
       this.found.push(...short);
       return;
     }
-    this.found.push(...this.prose.read(words, this.context(at, 'prose'), this.found.length, this.section));
+    const whole = { ...words, text: unbroken(words.text) };
+    this.found.push(...this.prose.read(whole, this.context(at, 'prose'), this.found.length, this.section));
   }
-}
-
-function linesOf(words: Inline): Inline[] {
-  let start = 0;
-  return words.text.split('\n').map((text) => {
-    const from = start;
-    start += text.length + 1;
-    const struck = words.struck
-      .filter((range) => range.start < start && range.end > from)
-      .map((range) => ({ start: Math.max(0, range.start - from), end: Math.min(text.length, range.end - from) }));
-    return { ...words, text, struck };
-  });
 }
 
 const makersIn = (heading: string, makers: readonly string[]): number =>
   makers.filter((maker) => heading.toLowerCase().includes(maker.toLowerCase())).length;
-
-/** Footnotes by their mark: "* Disputed: …", and entries of a list of references by their number. */
-function notesOf(blocks: readonly Block[]): Map<string, string> {
-  const notes = new Map<string, string>();
-  for (const block of blocks) {
-    if (block.kind === 'paragraph') {
-      for (const line of block.words.text.split('\n')) {
-        const match = /^([*†‡]{1,3}|\[?\d{1,2}\]|[a-z]\))\s?(\S.{0,300})/.exec(line);
-        if (match && !notes.has(match[1]!)) notes.set(match[1]!.replace(/[[\])]/g, ''), match[2]!);
-      }
-    }
-    if (block.kind === 'list' && block.items.every(({ selector }) => /#[a-z_-]{0,20}\d/i.test(selector)))
-      for (const [at, { text }] of block.items.entries())
-        if (!notes.has(String(at + 1))) notes.set(String(at + 1), text.slice(0, 300));
-  }
-  return notes;
-}

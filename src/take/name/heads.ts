@@ -72,8 +72,12 @@ function ofData(document: Document): Head[] {
     });
 }
 
-const crumbs =
-  '[class*="crumb"] a, [class*="crumb"] li, nav[aria-label*="readcrumb"] li, [itemtype*="BreadcrumbList"] [itemprop="name"]';
+const crumbs = [
+  '[class*="crumb"] a',
+  '[class*="crumb"] li',
+  'nav[aria-label*="readcrumb"] li',
+  '[itemtype*="BreadcrumbList"] [itemprop="name"]',
+].join(', ');
 
 /** All that a page is headed with. */
 export function headsOf(document: Document, title: string, blocks: readonly Block[]): Head[] {

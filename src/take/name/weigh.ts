@@ -1,4 +1,5 @@
 import { foldWords } from '../../text';
+import { namesMonth } from '../said/month';
 import { allWords, type TellingTopic, wholeWords, wordsFor } from '../words';
 import type { Head, HeadKind } from './heads';
 import { isCountry, type NamesInText } from './told-of';
@@ -21,19 +22,6 @@ const siteNouns = folded('site-noun');
 const articles = folded('article');
 const placesBefore = folded('place-before');
 const fold = (word: string | undefined) => (word === undefined ? '' : foldWords(word).text);
-
-/** Names of months in the seven languages. */
-const months = new Set(
-  ['en', 'fr', 'de', 'it', 'es', 'nl'].flatMap((language) =>
-    Array.from({ length: 24 }, (_, at) =>
-      fold(
-        new Intl.DateTimeFormat(language, { month: at < 12 ? 'long' : 'short', timeZone: 'UTC' }).format(
-          Date.UTC(2001, at % 12, 1),
-        ),
-      ),
-    ),
-  ),
-);
 
 const headWeight: Record<HeadKind, number> = {
   heading: 2.1,
@@ -128,7 +116,7 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   if (opens && kinds.size > 0 && spoken === 0 && told.count === 0) weight -= governs ? 2.5 : 0.8;
   const words = name.split(' ').map(fold);
   if (words.every((word) => allWords.has(word))) weight -= 4;
-  if (words.every((word) => months.has(word))) weight -= 5;
+  if (namesMonth(name)) weight -= 5;
   if (isCountry(name)) weight -= 5;
   if (text.writesSmall(name)) weight -= 2.5;
   if (kinds.size === 0) weight -= 0.6;

@@ -23,6 +23,8 @@ const wordsOfOneLetter = /^[AEIOUYÀÉÈ]$/;
 
 const verbs = tellingFinder('stands-for', 'strong-stands-for', 'is-not');
 const listing = tellingFinder('letter-for', 'letter-as');
+/** "I got H wrong". */
+const wrong = tellingFinder('wrong-behind');
 const letterWords = tellingFinder('letters');
 const mistaken = tellingFinder('mistaken');
 /** Letters between the words that take something back and what they take back: "I was wrong about". */
@@ -47,6 +49,7 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
     if (by !== 'weak' || !behind.has(start)) behind.set(start, by);
   };
   for (const { start, value } of verbs(folded)) keep(start, value === 'strong-stands-for' ? 'strong' : 'weak');
+  for (const { start } of wrong(folded)) keep(start, 'strong');
   const named = letterWords(folded);
   const explained = singles.some((one) => behind.get(one.index + one[0].length + 1) === 'strong');
   if (named.length > 0 || explained)

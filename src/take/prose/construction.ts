@@ -11,7 +11,8 @@ import { tellingFinder } from '../words';
 const verbs = tellingFinder('is-of');
 const links = tellingFinder('beforehand', 'afterwards');
 const personal = tellingFinder('bought');
-const leading = /^\s{0,80}(?:has had|made of|gemaakt van|van|aus|di|de|en|of|had|in|は)(?:\s|(?<=は))/u;
+const leading =
+  /^\s{0,80}(?:(?:it|they|sie|es|ze|het|elle|elles|ils?) (?:was|were|is|are|war|waren|ist|sind|zijn|était|étaient|est|sont)|has had|made of|gemaakt van|van|aus|di|de|en|of|had|in|は)(?:\s|(?<=は))/u;
 
 type Own = Extract<OwnFields, { kind: 'construction' }>;
 export interface SaidConstruction {
@@ -125,6 +126,6 @@ function material(text: string): string | null {
     .replace(/^[\s,:は]{1,80}|[\s,.;:]{1,80}$/gu, '')
     .replace(/\s{2,80}/g, ' ')
     .trim();
-  const long = is.length >= 3 || /^\p{Script=Han}{2}$/u.test(is);
+  const long = is.length >= 3 || /^\p{Script=Han}{1,2}$/u.test(is);
   return long && is.length <= 60 && !/\d/.test(is) ? is : null;
 }

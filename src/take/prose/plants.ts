@@ -32,6 +32,8 @@ const verbs = tellingFinder('stands-for', 'strong-stands-for');
 const plantWords = tellingFinder('plant');
 const produced = tellingFinder('produced');
 const withdrawn = tellingFinder('withdrawn', 'mistaken');
+/** "I got H wrong": right behind the code. */
+const wrongBehind = tellingFinder('wrong-behind');
 const denied = tellingFinder('is-not');
 const instead = tellingFinder('but-this');
 const deniedPlace = /^[^.;]{2,44}$/u;
@@ -66,7 +68,9 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
     const next = named[index + 1]?.start ?? sentence.length;
     const segment = sentence.slice(end, Math.min(next, end + longest)).replace(nextLetter, '');
     // "I was wrong about BC": what was said before is taken back, not what follows.
-    const back = taken.find((hit) => hit.end <= start && start - hit.end <= 16);
+    const back =
+      taken.find((hit) => hit.end <= start && start - hit.end <= 16) ??
+      wrongBehind(segment.slice(0, 24)).find((hit) => hit.start <= 1);
     if (back) retracted.push(code);
     const other = insteadIn(segment);
     if (other) {

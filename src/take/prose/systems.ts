@@ -5,7 +5,7 @@ import { plainExamples, readExamples, type SaidExample } from '../said/example';
 import { readsExamples } from '../said/layout';
 import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
 import { readCounts } from '../said/number';
-import { timeBeside } from '../said/one-period';
+import { timeFrom } from '../said/one-period';
 import { type SaidPeriod, usedOf } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
 import type { Doubt } from '../types';
@@ -165,9 +165,7 @@ function underHeading({ sentence, examples }: Told, { period }: Section, layout:
 
 function stampedFrom({ sentence, periods }: Told): SaidSystem {
   const until = periods.find(({ form }) => form === 'until')!;
-  const used = timeBeside(until.used, 'afterwards')!;
-  const about = until.about.length > 0 ? { about: ['from' as const] } : {};
-  return { own: { kind: 'stamped', used, ...about }, doubts: [], sentences: [sentence] };
+  return { own: { kind: 'stamped', ...timeFrom(until.used, until.about)! }, doubts: [], sentences: [sentence] };
 }
 
 function systemOf(

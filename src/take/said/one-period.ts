@@ -4,6 +4,16 @@ import type { TakenPeriod } from '../types';
 export const onePeriod = (used: TakenPeriod | TakenPeriod[] | undefined): TakenPeriod | undefined =>
   used && !Array.isArray(used[0]) ? (used as TakenPeriod) : undefined;
 
+/** From when on something was, that was not until the end of a period; from an end that is hedged on, not from the year behind it. */
+export function timeFrom(
+  period: TakenPeriod | undefined,
+  about: readonly ('from' | 'to')[] = [],
+): { used: TakenPeriod; about?: ['from'] } | undefined {
+  if (about.includes('to') && period?.[1]) return { used: [period[1], null], about: ['from'] };
+  const used = timeBeside(period, 'afterwards');
+  return used && { used };
+}
+
 const shift = (year: string, by: number) => String(Number(year.slice(0, 4)) + by);
 
 /** The time before or after a period, by whole years; none where that end of it is not told. */

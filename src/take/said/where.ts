@@ -66,6 +66,7 @@ function whereFrom(sentence: string, from: number, farthest: number): SaidWhere 
   let where = sentence
     .slice(first.start)
     .replace(/[.;:!?].{0,2000}$/su, '')
+    .replace(/,\s(?:and|et|e|ed|und|y|en)\s.{0,2000}$/su, '')
     .replace(/\s?\([^)]{0,60}\)$/, '')
     .trim();
   const closing = sits(where).at(-1);

@@ -75,7 +75,8 @@ const isNumber = (text: string): boolean => /^(?:no\.?\s?)?\d{1,3}(?:[.,' ]?\d{3
 /** Whether a column's cells can be what its header may mean. */
 const fits: Partial<Record<Role, (texts: readonly string[]) => boolean>> = {
   code: (texts) => share(texts, isCode) > 0.6,
-  place: (texts) => share(texts, isCode) < 0.5,
+  // "Where" is a town, or a place on the piece.
+  place: (texts) => share(texts, isCode) < 0.5 && share(texts, opensPlaceOnPiece) < 0.5,
   plant: (texts) => share(texts, isCode) < 0.5,
   period: (texts) => share(texts, isYears) > 0.4,
   from: (texts) => share(texts, isYears) > 0.3,

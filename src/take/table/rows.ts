@@ -6,12 +6,13 @@ import { doubtedBy } from '../said/doubted';
 import { plainExamples, readExamples } from '../said/example';
 import { readNotation, readsExamples } from '../said/layout';
 import { readLayoutWords } from '../said/layout-words';
-import { onePeriod, timeBeside } from '../said/one-period';
+import { onePeriod, timeFrom } from '../said/one-period';
 import { readPeriods, usedOf } from '../said/period';
 import { readPlace, type SaidPlace } from '../said/place';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal } from '../types';
 import { tellingFinder } from '../words';
+import type { Role } from './columns';
 import { constructionOf, modelOf, partsOf } from './model-row';
 import { dated, has, nothing, type Row, said, type Used } from './row';
 
@@ -34,6 +35,9 @@ function usedIn(row: Row): Used {
   return { used: backwards ? [last, first] : [first, last], ...(about.length > 0 && { about }), backwards };
 }
 
+/** Columns in which a row may say that there was no code. */
+const tellsNoCode: readonly Role[] = ['format', 'example', 'reads', 'code'];
+
 /** What one row of a table proposes. */
 export function readRow(row: Row, context: Context, day: string): Proposal[] {
   const cells = [...row.cells.values()].flat();
@@ -52,6 +56,7 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
       doubts: [...doubts, ...more],
       ...(maker !== undefined && { maker }),
     });
+  if (tellsNoCode.some((role) => noCode(said(row, role)).length > 0)) return stampedOf(used, say);
   if (has(row, 'code')) return plantsOf(row, used, say);
   if (has(row, 'format') || has(row, 'example')) return systemOf(row, used, context, day, say);
   if (has(row, 'letter', 'year')) return letterOf(row, say);
@@ -61,10 +66,15 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   const parts = used.used ? partsOf(row, used, say) : [];
   const where = said(row, 'where');
   if (noCode(where).length > 0) {
-    const stamped = timeBeside(onePeriod(used.used), 'afterwards');
-    return stamped ? [say({ kind: 'stamped', used: stamped }), ...parts] : parts;
+    return [...stampedOf(used, say), ...parts];
   }
   return opensPlaceOnPiece(where) ? [say({ kind: 'carrier', where, ...dated(used) }), ...parts] : parts;
+}
+
+/** "Until about 1985 | no code": from then on there was one. */
+function stampedOf(used: Used, say: Say): Proposal[] {
+  const stamped = timeFrom(onePeriod(used.used), used.about);
+  return stamped ? [say({ kind: 'stamped', ...stamped })] : [];
 }
 
 function makerOf(row: Row, { makers }: Context): string | null | undefined {

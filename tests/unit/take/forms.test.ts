@@ -444,6 +444,43 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     '<p>From 1960 to 1978 there are four digits, the month and the year, about 0666 (June 1966).</p>',
     ['code-system | 1960–1978 | month 2 + year 2 | 0666 = 1966-06'],
   ],
+  [
+    'Hexwold codes',
+    '<table><tr><th>Years</th><th>How it reads</th><th>Example</th></tr><tr><td>until c. 1985</td><td>no code</td><td></td></tr><tr><td>1985–1999</td><td>month, year</td><td>0790 = July 1990</td></tr></table>',
+    ['stamped | 1985– | about from', 'code-system | 1985–1999 | month 2 + year 2 | 0790 = 1990-07'],
+  ],
+  ['Hexwold date codes', '<ul><li>Until about 1960: no code</li></ul>', ['stamped | 1960– | about from']],
+  [
+    'Hexwold codes: questions',
+    '<dl><dt>What is the lining made of?</dt><dd>Of green felt until 1975, of rayon from 1976.</dd><dt>Can you change the lining?</dt><dd>Yes, from £60.</dd></dl>',
+    ['construction | lining | green felt | –1975', 'construction | lining | rayon | 1976–'],
+  ],
+  [
+    'Hexwold workshops: help',
+    "<p>T0673 is June 1973. T stands for Taunton. H is Hexham, they opened there in '77, and K is Kenya. B means Bath.</p><p>Sorry, I got B wrong.</p>",
+    [
+      'example | T0673 | 1973-06',
+      'plant | T | ZZ | Taunton',
+      'plant | H | ZZ | Hexham | 1977–',
+      'plant | K | KE',
+      'plant | B | ZZ | Bath | (withdrawn)',
+    ],
+  ],
+  [
+    'Hexwold date codes',
+    '<div class="page"><p>From 1962 to 1975 all bags were stamped with four figures, the month<br>first and then the year. 0866 is August 1966.</p></div>',
+    ['code-system | 1962–1975 | month 2 + year 2 | 0866 = 1966-08'],
+  ],
+  [
+    'Hexwold marks',
+    '<table><tr><th>Mark</th><th>Where</th><th>Dates</th></tr><tr><td>AA</td><td>Ashbourne</td><td>1921–1968</td></tr><tr><td>BB</td><td>Belper</td><td>1934–1959</td></tr></table>',
+    ['plant | AA | ZZ | Ashbourne | 1921–1968', 'plant | BB | ZZ | Belper | 1934–1959'],
+  ],
+  [
+    'Hexwold codes',
+    '<dl><dt>Where are the bags made?</dt><dd>VV: Vienna; MM: Millau (1983-2001); TT: Tunisia (since 2002).</dd></dl><p>In 1985 the Fell 24 cost 890 francs new.</p>',
+    ['plant | VV | ZZ | Vienna', 'plant | MM | ZZ | Millau | 1983–2001', 'plant | TT | TN | 2002–'],
+  ],
   ['Hexwold workshops', '<dl><dt>Workshop 2</dt><dd>Northampton, England</dd></dl>', []],
   [
     'How postcodes are built',

@@ -1,0 +1,44 @@
+import type { Block } from './blocks';
+import type { Inline } from './inline';
+
+/** Lines that are broken within a sentence, as in text taken from a PDF, are one; no place in the text moves. */
+export const unbroken = (text: string): string =>
+  text.replace(/(?<=[\p{L}\d,]\s?)\n(?=\p{Ll}|\p{Lu}\p{Ll}{2,20}\s\d{4}\b)/gu, ' ');
+
+/** The words of a paragraph as its lines. */
+export const linesOf = (words: Inline): Inline[] => partedBy(words, '\n');
+
+const longestList = 600;
+
+/** The words of a paragraph as what its semicolons part, where it is short enough for a list. */
+export const piecesOfList = (words: Inline): Inline[] =>
+  words.text.length <= longestList && words.text.includes('; ') ? partedBy(words, '; ') : [];
+
+function partedBy(words: Inline, mark: string): Inline[] {
+  let start = 0;
+  return words.text.split(mark).map((text) => {
+    const from = start;
+    start += text.length + mark.length;
+    const struck = words.struck
+      .filter((range) => range.start < start && range.end > from)
+      .map((range) => ({ start: Math.max(0, range.start - from), end: Math.min(text.length, range.end - from) }));
+    return { ...words, text, struck };
+  });
+}
+
+/** Footnotes by their mark: "* Disputed: …", and entries of a list of references by their number. */
+export function notesOf(blocks: readonly Block[]): Map<string, string> {
+  const notes = new Map<string, string>();
+  for (const block of blocks) {
+    if (block.kind === 'paragraph') {
+      for (const line of block.words.text.split('\n')) {
+        const match = /^([*†‡]{1,3}|\[?\d{1,2}\]|[a-z]\))\s?(\S.{0,300})/.exec(line);
+        if (match && !notes.has(match[1]!)) notes.set(match[1]!.replace(/[[\])]/g, ''), match[2]!);
+      }
+    }
+    if (block.kind === 'list' && block.items.every(({ selector }) => /#[a-z_-]{0,20}\d/i.test(selector)))
+      for (const [at, { text }] of block.items.entries())
+        if (!notes.has(String(at + 1))) notes.set(String(at + 1), text.slice(0, 300));
+  }
+  return notes;
+}
