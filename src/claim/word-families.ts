@@ -1,7 +1,8 @@
-import { phrasePattern, type Topic, tableWords, topicFinder, wordsOf } from '../text';
+import { phrasePattern, type Topic, topicFinder, wordsOf } from '../text';
 import { detailsOf } from './event-details';
 import { isOnlyLook } from './look';
 import { partDescribed } from './material';
+import { notVouched } from './not-vouched';
 import { partBeside } from './parts';
 import type { ClaimDraft, Passage } from './passage';
 import { saidWords } from './said-words';
@@ -19,18 +20,6 @@ function plainFamily(kind: PlainKind, topic: Topic) {
   return (from: Passage): ClaimDraft[] =>
     saidWords(from, find).map(({ polarity, said }) => ({ kind, polarity, ...said }) as ClaimDraft);
 }
-
-const findNotVouched = topicFinder('not-vouched');
-const materialWords = phrasePattern(Object.values(tableWords('material')).flat()).source;
-const ofMaterial = new RegExp(
-  `^[\\s-]{0,2}(?:${phrasePattern(wordsOf('leather', 'leather-like')).source}|${materialWords})`,
-  'u',
-);
-/** "Not sure if it is real leather" is said of the material. */
-const notVouched = (from: Passage): ClaimDraft[] =>
-  saidWords(from, findNotVouched)
-    .filter(({ hit: { foldedEnd } }) => !ofMaterial.test(from.folded.text.slice(foldedEnd, foldedEnd + 24)))
-    .map(({ polarity, said }): ClaimDraft => ({ kind: 'not-vouched', polarity, ...said }));
 
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */

@@ -1,10 +1,10 @@
 import type { Measure } from '../listing/types';
-import { anyLanguage } from './each-language';
+import { anyLanguage, anyWithGaps } from './each-language';
 import { type Folded, foldText, foldWords, sourceRange } from './fold';
 import { isOtherThing, labelNear, labelsLead, lettersFor, templateNear, withoutLabels } from './measure-label';
 import { readSize, type Size } from './measure-number';
 import type { Dimension } from './measure-words';
-import { aboutLength, lengthToLength, sideBySide, sizeHeading, unitWords } from './unit-words';
+import { aboutLength, asCross, lengthToLength, sideBySide, sizeHeading, unitWords } from './unit-words';
 
 /** A measurement with its place: `text.slice(start, end)` is `measure.words`. */
 export interface FoundMeasure {
@@ -155,24 +155,28 @@ function spreadUnit(text: string, terms: Term[]): Unit | null {
   return stated ?? (first === undefined ? null : first === 'cm' || first === 'mm' ? first : 'in');
 }
 
+/** A side of a bag in centimetres, where a number's unit is not said and only two stand together. */
+const isSide = ({ value }: Term) => value >= 5 && value <= 80;
+
 /**
- * Assumed centimetres: only for labelled runs, and three numbers behind a heading, in English with crosses between;
- * English ones must be too large for inches (common practice).
+ * Assumed centimetres: only for labelled runs, and two or three numbers behind a heading, two with a cross between them,
+ * three in English too; English ones must be too large for inches (common practice).
  */
 function assumesCm(terms: Term[], language: string | null, headed: boolean, crossed: boolean): boolean {
   const tripled = terms.length === 3 && headed && (crossed || !/^en/i.test(language ?? 'en'));
-  if (!tripled && terms.filter((term) => term.letter ?? term.dimension).length < 2) return false;
+  const paired = terms.length === 2 && headed && crossed && terms.every(isSide);
+  if (!tripled && !paired && terms.filter((term) => term.letter ?? term.dimension).length < 2) return false;
   const tag = (language ?? '').toLowerCase();
   if (tag === 'en-us' || tag === 'en-ca') return false;
   return !tag.startsWith('en') || tag.includes('-') || Math.max(...terms.map((term) => term.value)) >= 20;
 }
 
 const heading = new RegExp(
-  `(?:${anyLanguage(sizeHeading)})[\\s:(]{0,4}(?:(?:ca|env|approx|aprox)\\.?|約)?[\\s):]{0,3}$`,
+  `(?:${anyLanguage(sizeHeading)})[\\s:(]{0,4}(?:${anyLanguage(aboutLength)})?[\\s):]{0,3}$`,
   'u',
 );
 
-const crossing = /^\s?[x×*]\s?$/;
+const crossing = new RegExp(`^\\s?(?:[x×*]|${anyWithGaps(asCross)})\\s?$`, 'u');
 
 const round = (value: number) => Math.round(value * 1000) / 1000;
 const hedge = new RegExp(`(?:${anyLanguage(aboutLength)})\\s{0,2}$`, 'iu');
@@ -217,9 +221,14 @@ function readRun(
     assumesCm(
       terms,
       language,
-      heading.test(plain.slice(Math.max(0, terms[0]!.start - 20), terms[0]!.start)),
+      heading.test(plain.slice(Math.max(0, terms[0]!.start - 32), terms[0]!.start)),
       terms.every(
-        ({ value }, at) => value >= 2 && (at === 0 || crossing.test(plain.slice(terms[at - 1]!.end, terms[at]!.start))),
+        ({ value, dimension }, at) =>
+          value >= 2 &&
+          (at === 0 ||
+            // "28 by 21, 9 deep": the third says its side.
+            (at === 2 && dimension !== null) ||
+            crossing.test(plain.slice(terms[at - 1]!.end, terms[at]!.start))),
       ),
     );
   if (shared === null && !assumed) return [];

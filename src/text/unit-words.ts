@@ -60,3 +60,6 @@ export const sideBySide: EachLanguage = [
   'bij|en',
   '约|約',
 ];
+
+/** Between two sides alone, as a cross is: Japanese writes the cross. */
+export const asCross: EachLanguage = ['by', 'par|sur', 'auf|mal', 'per', 'por', 'bij|op', ''];

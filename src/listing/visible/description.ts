@@ -147,13 +147,29 @@ async function proseRun(
   return best;
 }
 
-/** Splits a text at short lines (headings, prices, labels) into runs of prose. */
+/** A labelled line with a sum is the page's own, and none of the seller's prose. */
+const sum = /\p{Sc}|円|\d\s?(?:eur|usd|gbp|chf)(?!\p{L})/iu;
+/** So many labelled lines may stand within a seller's prose: "Number on the tab: …"; more are a table beside it. */
+const mostLabelled = 2;
+
+/** Splits a text at short lines (headings, prices) and at rows of labels into runs of prose. */
 function runsOf(text: string): string[] {
   const runs: string[][] = [[]];
+  let labelled: string[] = [];
   for (const line of text.split(/\n+/)) {
+    const run = runs.at(-1)!;
+    const hasLabel = splitLabelled(line) !== null;
     const isProse = line.length >= 40 || /[.!?。！？…]["')”»]?$/.test(line);
-    if (isProse && splitLabelled(line) === null) runs.at(-1)?.push(line);
-    else runs.push([]);
+    if (hasLabel && !sum.test(line)) {
+      labelled.push(line);
+    } else if (hasLabel || !isProse) {
+      runs.push([]);
+      labelled = [];
+    } else {
+      if (labelled.length <= mostLabelled && run.length > 0) run.push(...labelled, line);
+      else runs.push([line]);
+      labelled = [];
+    }
   }
   return runs.map((run) => run.join('\n'));
 }

@@ -20,8 +20,11 @@ export function readLabelled(name: string, value: string, draft: Draft, from: Pr
   if (labelOf(text) !== null) return;
   const language = hints.language ?? null;
   switch (label) {
-    case 'maker':
     case 'model':
+      // "Style: 1980s look, holds a phone and keys.": a sentence is no model's name.
+      if (text.length <= 60 && !/[.!?。]$/.test(text)) propose(draft.model, text, from);
+      break;
+    case 'maker':
     case 'itemCode':
     case 'material':
     case 'colour':

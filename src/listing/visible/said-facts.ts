@@ -67,7 +67,10 @@ function isNearSeller(lines: readonly string[], index: number, draft: Draft): bo
 function readTerms(line: string, draft: Draft, hints: ReadHints, nearSeller: boolean, own: boolean): void {
   const where = from('text', nearSeller ? 0.6 : 0.45);
   const { seller } = draft;
-  for (const { share, count, words } of findRatings(nearSeller ? withoutName(line, draft) : line).slice(0, 2)) {
+  // "Ann · Leeds · 4.9 (128)": on a seller's line a rating may stand behind a dot.
+  const whole = findRatings(nearSeller ? withoutName(line, draft) : line);
+  const rated = whole.length > 0 || !nearSeller ? whole : line.split(/\s[·•|]\s/).flatMap((part) => findRatings(part));
+  for (const { share, count, words } of rated.slice(0, 2)) {
     // A number alone counts sales or pieces as likely as stars.
     if (count === null && (!nearSeller || /^\d+$/.test(words))) continue;
     propose(seller.rating, { share: Math.round(share * 10_000) / 10_000, count, words }, where);

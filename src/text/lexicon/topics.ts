@@ -28,6 +28,8 @@ import brassSolid from './brass-solid.json' with { type: 'json' };
 import brassSurface from './brass-surface.json' with { type: 'json' };
 import but from './but.json' with { type: 'json' };
 import buyOrBid from './buy-or-bid.json' with { type: 'json' };
+import byTheMaker from './by-the-maker.json' with { type: 'json' };
+import cannotSay from './cannot-say.json' with { type: 'json' };
 import cardBare from './card-bare.json' with { type: 'json' };
 import codeCue from './code-cue.json' with { type: 'json' };
 import codeLabel from './code-label.json' with { type: 'json' };
@@ -229,6 +231,8 @@ export const topics = {
   'brass-surface': brassSurface,
   but,
   'buy-or-bid': buyOrBid,
+  'by-the-maker': byTheMaker,
+  'cannot-say': cannotSay,
   'card-bare': cardBare,
   'code-cue': codeCue,
   'code-label': codeLabel,

@@ -23,10 +23,22 @@ function read(label: string, value: string, language: string | null = 'en', cave
 /** Says something to every reader of values: a label takes its own. */
 const everything = 'used, 30 cm wide, 4.9 out of 5 (31), 3 March 2025, returns within 14 days, €5.00';
 
+describe('a model in a row', () => {
+  it.each<[string, boolean]>([
+    ['Orla', true],
+    ['m'.repeat(60), true],
+    ['m'.repeat(61), false],
+    ['1980s look, holds a phone and keys.', false],
+    ['Is it an Orla?', false],
+    ['オルラです。', false],
+  ])('“%s” is a name: %s', (value, isName) => {
+    expect(read('Model', value)).toEqual(isName ? { model: [`"${value}" 0.8`] } : {});
+  });
+});
+
 describe('a label takes its own value', () => {
   it.each<[string, Record<string, string[]>]>([
     ['Brand', { maker: [`"${everything}" 0.8`] }],
-    ['Model', { model: [`"${everything}" 0.8`] }],
     ['Item number', { itemCode: [`"${everything}" 0.8`] }],
     ['Material', { material: [`"${everything}" 0.8`] }],
     ['Colour', { colour: [`"${everything}" 0.8`] }],

@@ -22,6 +22,7 @@ const rows = Object.values(modules).flatMap((module) =>
 
 /** Where a language has no word of the row, and why. */
 const without: Record<string, string> = {
+  'asCross ja': 'it writes the cross',
   'madeBehind fr': 'it stands before the adjective',
   'madeBehind it': 'it stands before the adjective',
   'madeBehind es': 'it stands before the adjective',

@@ -32,6 +32,8 @@ export const smallWords: readonly Topic[] = [
   'beside-maker-name',
   'beside-material',
   'but',
+  'by-the-maker',
+  'cannot-say',
   'condition-before',
   'cost-when',
   'date-of-else',
