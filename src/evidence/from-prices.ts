@@ -88,8 +88,9 @@ function asked(claims: readonly Claim[], { price: [best], condition }: PricedLis
   const price = best?.value;
   if (!price || price.currency === null || !isPlain(price)) return [];
   const amounts = [ownAmount(amountOf(price), price.currency), ...inDollars(amountOf(price), price.currency)];
-  const conditions = claims.flatMap((claim) => (claim.kind === 'condition' ? [claim.condition] : []));
-  const isNew = [...conditions, ...condition.slice(0, 1).map(({ value }) => value)].some(isUnused);
+  const isNew =
+    claims.some((claim) => claim.kind === 'condition' && isUnused(claim.condition)) ||
+    condition.slice(0, 1).some(({ value }) => isUnused(value));
   return [priced(isNew ? 'asked-new' : 'asked-used', price, 0, amounts)];
 }
 
@@ -138,11 +139,9 @@ function floors(
   const all = leastPrices(maker, model, (price) => isUnused(price.condition));
   const made = claims.find((claim) => claim.kind === 'made');
   const then = floorsThen(all, currency, made?.span.to ?? null);
-  const conditions = new Set<string>([
-    ...claims.flatMap((claim) => (claim.kind === 'condition' ? [claim.condition] : [])),
-    ...condition.slice(0, 1).map(({ value }) => value),
-  ]);
-  const likes = leastPrices(maker, model, (price) => !isUnused(price.condition) && conditions.has(price.condition));
+  const isSaid = (one: string) =>
+    claims.some((claim) => claim.kind === 'condition' && claim.condition === one) || condition[0]?.value === one;
+  const likes = leastPrices(maker, model, (price) => !isUnused(price.condition) && isSaid(price.condition));
   // What pieces of this condition cost in a year long past says little of today: the latest year counts.
   const like = floorsThen(likes, currency, null);
   return [

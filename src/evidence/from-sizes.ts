@@ -64,7 +64,7 @@ export function fromSizes(
     ...found,
     ...(own && run && maker ? modelSizes(own, run, fileSource(maker, sourcesOfSize(run, own))) : []),
     ...(number ? [namedWidth(number)] : []),
-    ...(maker ? proportionsOf(found, relatives, fileSource(maker, [])) : []),
+    ...proportionsOf(found, relatives, fileSource(maker, [])),
   ];
 }
 

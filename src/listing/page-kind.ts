@@ -10,7 +10,7 @@ type Sign = Told['evidence'][number];
  * article, and no carousel of others makes a list of an offer. Common practice, no source.
  */
 const weights: Record<Sign, { offer?: number; article?: number; list?: number }> = {
-  'pointed-at': { offer: 20 },
+  'pointed-at': {},
   'product-data': { offer: 4 },
   'product-data-without-offer': { offer: 2 },
   'head-says-product': { offer: 3 },

@@ -84,7 +84,7 @@ function flat(thing: { [key: string]: JsonValue }): Record<string, string> {
     if (typeof value === 'string' || typeof value === 'number')
       fields.push([path, String(value).slice(0, longestValue)]);
     else if (deeper && value && typeof value === 'object' && !Array.isArray(value))
-      for (const key of Object.keys(value).slice(0, mostFields)) add(`${path}.${key}`, value[key] as JsonValue, false);
+      for (const key of Object.keys(value)) add(`${path}.${key}`, value[key] as JsonValue, false);
   };
   for (const key of Object.keys(thing)) add(key, thing[key] as JsonValue, true);
   return Object.fromEntries(fields);
