@@ -149,6 +149,13 @@ describe('which of several', () => {
     expect(await chosen({ '@type': 'WebPage' })).toEqual({ choice: null, tie: [], products: 0 });
   });
 
+  it('does not tie with a thing in it, nor with one that holds it', async () => {
+    const inner = (more: object) => ({ '@type': 'ProductModel', name: 'Inner', ...more });
+    expect((await chosen(product({ model: inner({}), description: 'x' }))).tie).toEqual([]);
+    expect((await chosen(product({ model: inner({ description: 'x' }) }))).tie).toEqual([]);
+    expect((await chosen([product(), inner({ description: 'x' })])).tie).toHaveLength(2);
+  });
+
   it('is the group where its variants are alike, and a variant that leads by six tenths', async () => {
     const group = (first: object) => ({
       '@type': 'ProductGroup',
