@@ -28,19 +28,20 @@ const claimed = (finder: string, sentence: string, gap = '', place = false): str
 /** No limit in characters is greater than these, none in words or signs. */
 const furthest = { letters: 104, 'text of words': 104, spaces: 12, words: 8, signs: 6 };
 
-it('how far these words reach is as it is kept', async () => {
-  const out = Object.entries(grownSentences).flatMap(([finder, sentences]) =>
-    sentences.flatMap((sentence) => [
-      `${finder}: ${sentence}`,
-      ...Object.entries(furthest).flatMap(([filler, last]) => {
-        const gap = gaps[filler]!;
-        return turnsOf(last, (steps) => claimed(finder, sentence.replace('…', gap(steps)), gap(steps))).map(
-          (turn) => `  ${filler} ${turn}`,
-        );
-      }),
-    ]),
-  );
-  await expect(`${out.join('\n')}\n`).toMatchFileSnapshot('./kept/limits.txt');
+const fileOf = (name: string) => name.replaceAll(/,? /g, '-');
+
+it.each(Object.entries(grownSentences))('how far these words reach is as it is kept: %s', async (name, sentences) => {
+  const [finder = ''] = name.split(', ');
+  const out = sentences.flatMap((sentence) => [
+    sentence,
+    ...Object.entries(furthest).flatMap(([filler, last]) => {
+      const gap = gaps[filler]!;
+      return turnsOf(last, (steps) => claimed(finder, sentence.replace('…', gap(steps)), gap(steps))).map(
+        (turn) => `  ${filler} ${turn}`,
+      );
+    }),
+  ]);
+  await expect(`${out.join('\n')}\n`).toMatchFileSnapshot(`./kept/limits-${fileOf(name)}.txt`);
 });
 
 it('how many of a thing are followed is as it is kept', async () => {

@@ -12,8 +12,6 @@ import { sentences } from './sentences';
  * Where that changes on purpose, `npm test -- unit/claim/kept --update` writes it anew.
  */
 
-const rows = Object.entries(sentences).flatMap(([finder, all]) => all.map((sentence) => ({ finder, sentence })));
-
 const said = (found: (Claim | ClaimDraft)[], gap: string): string =>
   found
     .map((claim) => `${shortClaim(claim as Claim)} “${claim.words.replace(gap, '…')}” ${claim.confidence}`)
@@ -25,21 +23,23 @@ const answerOf = (finder: string, sentence: string, gap: string): string => {
   return said((finders[finder] as Finder)(listingOf(grown(title), grown(text), 'en')), gap);
 };
 
-it('how far words reach is as it is kept', async () => {
-  const out = rows.flatMap(({ finder, sentence }) => [
-    `${finder}: ${sentence}`,
-    ...gapTurnsOf(66, (gap) => answerOf(finder, sentence, gap)),
-  ]);
-  await expect(`${out.join('\n')}\n`).toMatchFileSnapshot('./kept/reach.txt');
+const rows = Object.entries(sentences);
+const fileOf = (name: string) => name.replaceAll(/,? /g, '-');
+
+it.each(rows)('how far words reach is as it is kept: %s', async (name, all) => {
+  const [finder = ''] = name.split(', ');
+  const out = all.flatMap((sentence) => [sentence, ...gapTurnsOf(66, (gap) => answerOf(finder, sentence, gap))]);
+  await expect(`${out.join('\n')}\n`).toMatchFileSnapshot(`./kept/reach-${fileOf(name)}.txt`);
 });
 
-it('what a longer word and one left out change is as it is kept', async () => {
-  const out = rows.flatMap(({ finder, sentence }) => {
+it.each(rows)('what a longer word and one left out change is as it is kept: %s', async (name, all) => {
+  const [finder = ''] = name.split(', ');
+  const out = all.flatMap((sentence) => {
     const plain = sentence.replace('…', ' ').replace(/ {2,}/g, ' ');
     return [
-      `${finder}: ${plain}: ${answerOf(finder, plain, ' ')}`,
+      `${plain}: ${answerOf(finder, plain, ' ')}`,
       ...otherWordsOf(plain, (other) => answerOf(finder, other, ' ')).map((line) => `  ${line}`),
     ];
   });
-  await expect(`${out.join('\n')}\n`).toMatchFileSnapshot('./kept/words.txt');
+  await expect(`${out.join('\n')}\n`).toMatchFileSnapshot(`./kept/words-${fileOf(name)}.txt`);
 });

@@ -1,4 +1,7 @@
-/** What stands between two words of a sentence grows (…), for limits that the sentences beside this do not reach. */
+/**
+ * What stands between two words of a sentence grows (…), for limits that the sentences beside this do not reach: under
+ * the name of a finder, and behind a comma what they are about.
+ */
 export const grownSentences: Record<string, string[]> = {
   code: [
     'Date code on the…tab: 1-23',
@@ -73,6 +76,8 @@ export const grownSentences: Record<string, string[]> = {
     'The code…2002-2004, says the boutique',
     'Supposedly it is…from 1994. Bought 1995',
     'Bought 1995.…Supposedly',
+  ],
+  'date, bought or of things': [
     'Gift…of 2005',
     'Bought as a gift…in 2005',
     'Bought in 2005 with…receipt',
@@ -100,6 +105,8 @@ export const grownSentences: Record<string, string[]> = {
     'The line…of 1985 to 2012',
     'A re-issue…of the bag of the 1970s',
     'A shop…since 1962',
+  ],
+  'date, by itself': [
     'In a lovely old attic…1994',
     'In a lovely old attic we found a note with 1994 on it…',
     'In a lovely old attic we found a note, 1994…on it',

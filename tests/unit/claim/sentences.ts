@@ -1,4 +1,7 @@
-/** A description, or a title and a description parted by " // "; … grows. */
+/**
+ * Descriptions, or titles and descriptions parted by " // ", by the finder that they are for and, behind a comma, what
+ * they are about; … grows.
+ */
 export const sentences: Record<string, string[]> = {
   code: [
     'Date code on the inside pocket…KV0915',
@@ -50,6 +53,8 @@ export const sentences: Record<string, string[]> = {
     'Made 2001,…serviced in 2010',
     '1994 …made',
 
+  ],
+  'date, led by a word': [
     'Made…in 1994',
     'Bought…in 1995',
     'Made in 1994,…bought in 2001',
