@@ -4,8 +4,10 @@ import {
   type Hit,
   jointWords,
   phrasePattern,
+  phraseTest,
   sentenceAround,
   type Topic,
+  textPattern,
   wordsOf,
 } from '../text';
 import type { Passage } from './passage';
@@ -19,24 +21,23 @@ import type { Passage } from './passage';
 const sourceOf = (...names: Topic[]) => phrasePattern(wordsOf(...names)).source;
 
 /** "my Ondrasse wallet"; a possessive right before the name, with one or two words between. */
-const possessive = new RegExp(`(?:${sourceOf('possessive')})\\s(?:\\p{L}{1,20}\\s){0,2}$`, 'u');
+const possessive = textPattern(`(?:${sourceOf('possessive')})\\s(?:\\p{L}{1,20}\\s){0,2}$`);
 /** In a sentence that offers something, "my Ondrasse bag" is the piece. */
-const offers = phrasePattern(wordsOf('offering'), 'u');
+const offers = phraseTest(wordsOf('offering'));
 
 /** What has room in the piece, what goes with it, what it is compared with, and other pieces of the seller. */
-const before = new RegExp(
+const before = textPattern(
   `(?:${sourceOf('goes-inside', 'has-room', 'goes-along', 'measured-against', 'other-listings')})[^.!?;\\n]{0,40}$`,
-  'u',
 );
 /** "like an Ondrasse", right before the name. */
-const likened = new RegExp(`(?:${sourceOf('likened')})\\s(?:(?:${sourceOf('an', 'article')})\\s)?$`, 'u');
-const after = new RegExp(`^[\\s-]{0,2}(?:\\p{L}{2,20}\\s){0,3}(?:${sourceOf('goes-inside')})`, 'u');
+const likened = textPattern(`(?:${sourceOf('likened')})\\s(?:(?:${sourceOf('an', 'article')})\\s)?$`);
+const after = textPattern(`^[\\s-]{0,2}(?:\\p{L}{2,20}\\s){0,3}(?:${sourceOf('goes-inside')})`);
 
 const thing = phrasePattern([...wordsOf('small-thing'), ...accessoryWords]).source;
-const thingAfter = new RegExp(`^[\\s-]{1,2}(?:\\p{L}{2,15}\\s){0,1}(${thing})`, 'u');
-const thingBefore = new RegExp(`(${thing})\\s(?:(?:${anyLanguage(jointWords.whose)})\\s)?$`, 'u');
+const thingAfter = textPattern(`^[\\s-]{1,2}(?:\\p{L}{2,15}\\s){0,1}(${thing})`);
+const thingBefore = textPattern(`(${thing})\\s(?:(?:${anyLanguage(jointWords.whose)})\\s)?$`);
 
-const tagCue = new RegExp(`(?:${sourceOf('search-words')})\\s?[:：=-]`, 'u');
+const tagCue = textPattern(`(?:${sourceOf('search-words')})\\s?[:：=-]`);
 /** From so many short items on a line of names is a list to be found by. */
 const fewestTags = 5;
 const longestLine = 400;
@@ -47,11 +48,11 @@ export function isOfAnotherThing(from: Passage, hit: Hit<string>): boolean {
   const { foldedStart: start, foldedEnd: end } = hit;
   const sentence = sentenceAround(text, start, end);
   const [ahead, behind] = [text.slice(sentence.start, start), text.slice(end, sentence.end)];
-  if (likened.test(ahead) || before.test(ahead.slice(-100)) || after.test(behind)) return true;
-  if (possessive.test(ahead.slice(-60)) && !offers.test(text.slice(sentence.start, sentence.end))) return true;
+  if (likened.test(ahead) || before.test(ahead) || after.test(behind)) return true;
+  if (possessive.test(ahead) && !offers.test(text.slice(sentence.start, sentence.end))) return true;
   if (text[start - 1] === '#' || isTag(text, start, end, from.field === 'title')) return true;
   if (from.field === 'title') return false;
-  const named = thingAfter.exec(behind)?.[1] ?? thingBefore.exec(ahead.slice(-60))?.[1];
+  const named = thingAfter.exec(behind)?.[1] ?? thingBefore.exec(ahead)?.[1];
   return named !== undefined && !from.title.includes(named);
 }
 

@@ -1,6 +1,6 @@
 import { decodeExactly } from '../code';
 import type { MakerFile } from '../maker/types';
-import { phrasePattern, sentenceAround, wordsOf } from '../text';
+import { phraseTest, sentenceAround, wordsOf } from '../text';
 import { hasUnitBehind } from './unit-behind';
 
 /*
@@ -12,8 +12,8 @@ import { hasUnitBehind } from './unit-behind';
 /** Up to four groups, or single characters apart; brackets stand for a frame. */
 const shape =
   /(?<![\p{Script=Latin}\p{N}.\-/])(?:[A-Z0-9] ){4,13}[A-Z0-9](?![\p{Script=Latin}\p{N}])|(?<![\p{Script=Latin}\p{N}.\-/])(?:\([A-Z]\)|\[[A-Z]\])?[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}(?![\p{Script=Latin}\p{N}])/gu;
-const speaksOfCode = phrasePattern(wordsOf('code-cue', 'code-noun'), 'u');
-const otherCode = phrasePattern(wordsOf('other-code'), 'u');
+const speaksOfCode = phraseTest(wordsOf('code-cue', 'code-noun'));
+const otherCode = phraseTest(wordsOf('other-code'));
 /** "Art. 20934", "Postcode LS1": how far ahead such words count. */
 const reach = 40;
 const fewest = 5;

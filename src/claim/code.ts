@@ -5,8 +5,10 @@ import {
   findItemCodes,
   isAboutAnother,
   phrasePattern,
+  phraseTest,
   sentenceAround,
   sourceRange,
+  textPattern,
   withoutEnd,
   wordsOf,
 } from '../text';
@@ -33,13 +35,12 @@ const setOff = /^([^\d.!?;\n]{2,60}?)(?:[:=]\s{0,2}|["'(「『«]\s?)$/u;
 const behindNoun = /^\s?[:=]?\s?["'(「『«]?\s?$/u;
 /** "En la etiqueta interior pone B18-12", "Label binnenin: "DR 23-08"". */
 const onThePiece = phrasePattern(wordsOf('inside-the-piece'));
-const standsThere = new RegExp(
+const standsThere = textPattern(
   `^[^.!?;:,\\n\\d]{0,30}(?:(?:${anyOf(wordsOf('reads-there'))})\\s|[:=]\\s?["'(「『«]?|["「『«])\\s?$`,
-  'u',
 );
 /** Without a word for a code nearby, only what can hardly be anything else. */
 const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.match(/\d/g) ?? []).length >= 3;
-const edition = phrasePattern(wordsOf('limited-edition'), 'u');
+const edition = phraseTest(wordsOf('limited-edition'));
 /** "Nº 087/200": a piece of so many. */
 const ofSoMany = /^(\d{1,4})\s?\/\s?(\d{2,4})$/;
 /** "K V 0 9 1 5", "KV 0 9 / 1 5", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */

@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { findConditions, foldWords, phrasePattern, type Said, wordsOf } from '../text';
+import { findConditions, foldWords, phraseTest, type Said, wordsOf } from '../text';
 import { type ClaimDraft, isDataTerm, type Passage, saidIn, saidInData } from './passage';
 
 type Found = Said<Listing['condition'][number]['value']>;
@@ -8,7 +8,7 @@ type Found = Said<Listing['condition'][number]['value']>;
 const fewestOfLegend = 4;
 /** How far apart grades of one legend stand. */
 const nextInLegend = 40;
-const ofThisOne = phrasePattern(wordsOf('this-one'), 'u');
+const ofThisOne = phraseTest(wordsOf('this-one'));
 
 /** The grades that are said of the piece, without a legend's: "N: new, A: like new, B: used …". */
 function withoutLegend(text: string, found: readonly Found[]): Found[] {

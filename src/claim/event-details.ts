@@ -5,6 +5,7 @@ import {
   isNegated,
   phraseFinder,
   phrasePattern,
+  phraseTest,
   sentenceAround,
   tableWords,
   wordsOf,
@@ -20,7 +21,7 @@ import type { EventDetails } from './types';
  */
 
 const ofMending = phrasePattern(wordsOf('replaced', 'restored', 're-dyed', 'dyed', 'appraised'));
-const ofElse = phrasePattern(wordsOf('bought', 'made-verb'), 'u');
+const ofElse = phraseTest(wordsOf('bought', 'made-verb'));
 /** Whether words name what else was done: a purchase, a making, a repair of its own. */
 const namesOther = (words: string): boolean => ofElse.test(words) || words.search(ofMending) >= 0;
 /** What else was done beside a purchase; beside a repair, a purchase is too. A shop or a receipt by itself is nothing done. */
@@ -31,12 +32,12 @@ const purchases = phrasePattern(
   wordsWithout(wordsOf('bought'), 'shop', 'outlet', 'sample-sale', 'invoice', 'paper-or-key', 'market-place'),
 );
 /** "By a cobbler, and I put a new pull on": somebody else does what follows. */
-const myself = phrasePattern(wordsOf('first-person'), 'u');
+const myself = phraseTest(wordsOf('first-person'));
 const joint = phrasePattern(wordsOf('and'));
 const doers = phrasePattern([...Object.values(tableWords('by-whom')).flat(), ...wordsOf('invoice')]);
 const papers = phrasePattern(wordsOf('invoice'));
 /** "Receipt lost". */
-const lost = phrasePattern(wordsOf('lost'), 'u');
+const lost = phraseTest(wordsOf('lost'));
 const findDoer = phraseFinder(tableWords('by-whom'));
 /** Further away a date is not looked for. */
 const reach = 80;

@@ -10,7 +10,10 @@ import {
   jointWords,
   phraseFinder,
   phrasePattern,
+  phraseTest,
+  rightAhead,
   sourceRange,
+  textPattern,
   topicFinder,
   wordsOf,
 } from '../text';
@@ -23,17 +26,16 @@ import { type ClaimDraft, type Passage, saidIn } from './passage';
 const find = topicFinder('inspired-by', 'other-hand');
 
 /** A re-issue is no original of the older series, and says so: it is by the maker all the same. */
-const reissue = phrasePattern(wordsOf('re-issue'), 'u');
+const reissue = phraseTest(wordsOf('re-issue'));
 
-const before = new RegExp(
+const before = textPattern(
   `(?:${phrasePattern(wordsOf('hedge-before-name')).source})[\\s:"']{1,3}(?:(?:${phrasePattern(wordsOf('an', 'article')).source})\\s)?$`,
-  'u',
 );
-const after = new RegExp(`^[\\s"'-]{0,3}(?:${phrasePattern(wordsOf('hedge-behind-name')).source})`, 'u');
+const after = textPattern(`^[\\s"'-]{0,3}(?:${phrasePattern(wordsOf('hedge-behind-name')).source})`);
 
 /** Whether a maker's name is hedged where it stands: "Ondrasse style", "inspired by Ondrasse", "Ondrasse風". */
 export const isHedgedName = (text: string, start: number, end: number): boolean =>
-  before.test(text.slice(Math.max(0, start - 32), start)) || after.test(text.slice(end, end + 20));
+  before.test(rightAhead(text, start)) || after.test(text.slice(end));
 
 const nameFinder = rememberForMakers((makers) => {
   const names = Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]));
@@ -78,7 +80,7 @@ export function hedgedAuthorshipClaims(
 const isDenied = (text: string, start: number, end: number, words: string) =>
   isDenial(words) ? false : isNegated(text, start, end);
 
-const accessories = phrasePattern(accessoryWords, 'u');
+const accessories = phraseTest(accessoryWords);
 const endsInOriginal = new RegExp(`(?:${anyLanguage(jointWords.original)})$`, 'iu');
 
 /** "The zip is not original" tells of a part, "not the original box" of what comes along: neither of the maker. */
@@ -89,8 +91,8 @@ function isOfPart(text: string, { foldedStart, foldedEnd, words }: Hit<string>):
   return accessories.test(text.slice(clause.start, clause.end));
 }
 
-const needsName = new RegExp(`^(?:${anyLanguage(jointWords.needsName)})$`, 'u');
-const comparison = new RegExp(`(?:${anyLanguage(jointWords.comparedWith)})$`, 'u');
+const needsName = textPattern(`^(?:${anyLanguage(jointWords.needsName)})$`);
+const comparison = textPattern(`(?:${anyLanguage(jointWords.comparedWith)})$`);
 const lookNamed = /^\s(?:\d|\p{Ll})/u;
 
 /**
@@ -103,8 +105,8 @@ function isOfLook(from: Passage, hit: Hit<string>, names: readonly Hit<string>[]
   if (!open && !comparison.test(said)) return false;
   if (names.some((name) => isBehind(hit, name))) return false;
   // "De toute façon", "in stile con": said of a maker only where a name follows.
-  if (open) return !/^\s\p{Lu}/u.test(from.text.slice(hit.end, hit.end + 2));
-  return lookNamed.test(from.text.slice(hit.end, hit.end + 3));
+  if (open) return !/^\s\p{Lu}/u.test(from.text.slice(hit.end));
+  return lookNamed.test(from.text.slice(hit.end));
 }
 /** How far behind "inspired by" a maker's name still belongs to it. */
 const nearName = 40;
@@ -112,8 +114,8 @@ const isBehind = ({ end }: Hit<string>, { start }: Hit<string>) => start >= end 
 
 /** The name with the hedging word beside it. */
 function widened({ folded, text }: Passage, hit: Hit<string>) {
-  const left = before.exec(folded.text.slice(Math.max(0, hit.foldedStart - 32), hit.foldedStart));
-  const right = after.exec(folded.text.slice(hit.foldedEnd, hit.foldedEnd + 20));
+  const left = before.exec(rightAhead(folded.text, hit.foldedStart));
+  const right = after.exec(folded.text.slice(hit.foldedEnd));
   const { start, end } = sourceRange(
     folded,
     left ? hit.foldedStart - left[0].length : hit.foldedStart,

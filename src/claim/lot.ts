@@ -7,8 +7,11 @@ import {
   foldWords,
   jointWords,
   phrasePattern,
+  phraseTest,
+  rightAhead,
   sentenceAround,
   sourceRange,
+  textPattern,
   wordsOf,
 } from '../text';
 import { foldedRange, type Passage, passagesOf } from './passage';
@@ -38,7 +41,7 @@ const small = new Set(smallNouns.map((word) => foldWords(word).text));
 const bag = phrasePattern(nouns.filter((word) => !smallThings.has(word) && !halfway.includes(word)));
 const second = phrasePattern([...smallNouns, ...halfway]);
 const accessory = phrasePattern(accessoryWords);
-const counted = phrasePattern(wordsOf('lot'), 'u');
+const counted = phraseTest(wordsOf('lot'));
 const matching = phrasePattern(wordsOf('matching')).source;
 const { alongWith, alsoNamed, asOne, behindName, named, oneMore, soldTogether } = jointWords;
 const article = `(?:${anyLanguage(oneMore)})\\s`;
@@ -46,19 +49,13 @@ const japaneseAnd = alsoNamed[6];
 const joint = (row: string) => `(?:\\s(?:&|\\+|${row})\\s(?:${article})?|${japaneseAnd})`;
 /** Right before the second noun: "and ", "and a "; "と" in Japanese. */
 const plainly = new RegExp(`${joint(anyWithGaps(alsoNamed))}$`);
-const asMatch = new RegExp(
-  `${joint(`${anyWithGaps(alsoNamed)}|${anyWithGaps(alongWith)}`)}(?:${matching})の?\\s?$`,
-  'u',
-);
-const matchBehind = new RegExp(`^\\s?(?:${matching})`, 'u');
+const asMatch = textPattern(`${joint(`${anyWithGaps(alsoNamed)}|${anyWithGaps(alongWith)}`)}(?:${matching})の?\\s?$`);
+const matchBehind = textPattern(`^\\s?(?:${matching})`);
 /** What ends a name of a piece; "wallet pocket" and "belt bag" name something else. */
-const ends = new RegExp(
+const ends = textPattern(
   `^(?:\\s?$|\\s?[,.;:()|/!·•–—、]|\\s-\\s|\\s(?:(?:${anyWithGaps(behindName)})(?!\\p{L})|\\d)|${behindName[6]})`,
-  'u',
 );
-const twoInOne = new RegExp(`^\\s?(?:${anyLanguage(asOne)})(?!\\p{L})`, 'u');
-/** Further back nothing joins a noun. */
-const reach = 60;
+const twoInOne = textPattern(`^\\s?(?:${anyLanguage(asOne)})(?!\\p{L})`);
 
 /** The pieces that a listing's title offers, where it plainly offers two; null where it offers one. */
 export function lotOf(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): Lot | null {
@@ -73,7 +70,7 @@ function namedLot({ folded }: Passage): Lot | null {
   const { text } = folded;
   for (const { index: start, 0: noun } of text.matchAll(second)) {
     const end = start + noun.length;
-    const joined = joinOf(text.slice(Math.max(0, start - reach), start), noun, text.slice(end));
+    const joined = joinOf(rightAhead(text, start), noun, text.slice(end));
     if (joined === null) continue;
     const before = text.slice(0, start - joined.words.length);
     // What matches may be named by its model only; two nouns joined by "and" say it by themselves.
@@ -208,8 +205,7 @@ function inText(text: string, [start, end]: [number, number], first: string, oth
 }
 
 /** "Bag and wallet are": both are spoken of; "the bag is of 1994 and the wallet" goes on to the other. */
-const bothNamed = new RegExp(
+const bothNamed = textPattern(
   `^\\s?(?:,\\s)?(?:&|\\+|${anyLanguage(alsoNamed)})\\s?(?:(?:${anyLanguage(named)})\\s)?$`,
-  'u',
 );
 const isJoined = (between: string) => bothNamed.test(between);

@@ -3,6 +3,7 @@ import type { Span } from '../span';
 import {
   anyLanguage,
   clauseAround,
+  clauseBeforeComma,
   type FoundDate,
   isAboutAnother,
   isLeftOpen,
@@ -10,6 +11,8 @@ import {
   jointWords,
   lastEnd,
   phrasePattern,
+  phraseTest,
+  textPattern,
   topics,
   wordsOf,
   wordsWithout,
@@ -26,50 +29,44 @@ import { isSupposed } from './supposed';
 
 const bought = phrasePattern(wordsOf('bought'));
 /** "In 1990-1994 bought"; a shop behind years tells of a code. */
-const boughtBehind = new RegExp(
+const boughtBehind = textPattern(
   `^\\s(?:\\p{L}{1,12}\\s)?(?:${phrasePattern(wordsWithout(wordsOf('bought'), 'shop', 'outlet', 'sample-sale')).source})`,
-  'u',
 );
 const gifted = phrasePattern(wordsOf('gifted'));
 /** A part was mended or exchanged: "in 2018 vervangen" is the year of a repair. */
 const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
 /** "Facture d'une réparation de 1999": the year is the repair's, whatever stands before it. */
-const repairOf = new RegExp(
+const repairOf = textPattern(
   `(?:${phrasePattern(wordsOf('repair-noun', 'other-work')).source})(?:\\s\\p{L}{1,4}){0,2}\\s?$`,
-  'u',
 );
 /** What happened to the piece besides, each a claim of its own. */
 const otherEvents = ['re-dyed', 'dyed', 'appraised'] as const;
 /** Dates beside these words are of something else: the house, the account, a repair or another event, the page. */
 const elsewhere = phrasePattern(wordsOf('replaced', 'restored', 'date-of-else', 'repair-noun', ...otherEvents));
-const sinceWords = phrasePattern(wordsOf('since'), 'u');
+const sinceWords = phraseTest(wordsOf('since'));
 /** "Je vends des sacs depuis 1998": what has gone on since then is no making. */
 const isSince = ({ form }: FoundDate, words: string) => form !== 'range' && sinceWords.test(words);
 /** "1952年創業": a Japanese word for what the date is of stands right behind it. */
 const japaneseElsewhere = (['date-of-else', ...otherEvents] as const).flatMap((topic) => topics[topic].ja);
-const elsewhereBehind = new RegExp(`^に?(?:${phrasePattern(japaneseElsewhere).source})`, 'u');
+const elsewhereBehind = textPattern(`^に?(?:${phrasePattern(japaneseElsewhere).source})`);
 /** Where a word of making or a bare "from" stands. */
 const madeOrFrom = phrasePattern(wordsOf('made', 'of-year'));
-const madeAhead = new RegExp(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`, 'u');
+const madeAhead = textPattern(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`);
 const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old", "my sister is 40" is no age of a bag. */
 const people = phrasePattern(wordsOf('people', 'others-kin'));
 
-/** Whether a clause follows the words of another behind a comma. */
-const opensBehindComma = (text: string, clauseStart: number): boolean =>
-  clauseStart > 2 && /,\s{1,2}$/.test(text.slice(clauseStart - 3, clauseStart + 1));
-
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {
-  if (text.slice(clauseStart, start).trim() !== '' || !opensBehindComma(text, clauseStart)) return clauseStart;
-  return clauseAround(text, clauseStart - 2, clauseStart - 2).start;
+  const before = text.slice(clauseStart, start).trim() === '' ? clauseBeforeComma(text, clauseStart) : null;
+  return before?.start ?? clauseStart;
 }
 
 /** "The matching bag, of 2004": a clause that holds nothing ahead of its date goes on with what the clause before it speaks of. */
-const goesOnOfAnother = (text: string, clauseStart: number, start: number): boolean =>
-  opensBehindComma(text, clauseStart) &&
-  isBareJoint(text.slice(clauseStart, start)) &&
-  isAboutAnother(text, clauseStart - 1, clauseStart - 1);
+function goesOnOfAnother(text: string, clauseStart: number, start: number): boolean {
+  const before = isBareJoint(text.slice(clauseStart, start)) ? clauseBeforeComma(text, clauseStart) : null;
+  return before !== null && isAboutAnother(text, before.end, before.end);
+}
 
 /** What the date is said of: the making, the purchase, something else (null), or nothing that could be told. */
 function subjectOf(
@@ -152,7 +149,7 @@ const isExplicitRange = ({ form, span, words }: FoundDate) =>
 /** No piece is made over so many years: they are a model's, an owner's, a house's. */
 const longestMaking = 12;
 const longestOfCode = 4;
-const rangeOpens = new RegExp(`(?:${phrasePattern(wordsOf('range-opens')).source})\\s?$`, 'u');
+const rangeOpens = textPattern(`(?:${phrasePattern(wordsOf('range-opens')).source})\\s?$`);
 
 /** "Made between 1990 and 1994"; years from and to that nothing says to be of the making are of something that lasted. */
 function isMadeWithin({ span, start, end }: FoundDate, before: string, after: string): boolean {

@@ -1,7 +1,16 @@
 import type { Listing } from '../listing/types';
 import { findMaker, plainName } from '../maker';
 import type { MakerFile } from '../maker/types';
-import { type Hit, isAboutAnother, isNegated, phraseFinder, phrasePattern, wordsOf } from '../text';
+import {
+  type Hit,
+  isAboutAnother,
+  isNegated,
+  phraseFinder,
+  phrasePattern,
+  rightAhead,
+  textPattern,
+  wordsOf,
+} from '../text';
 import { isOfAnotherThing } from './another-thing';
 import { rememberForMakers } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
@@ -84,9 +93,9 @@ function mentions(from: Passage, makers: MakerFile[]): Hit<string>[] {
 }
 
 /** "Made by", right before the name. */
-const madeBy = new RegExp(`(?:${phrasePattern(wordsOf('made-by')).source})\\s(?:the\\s)?$`, 'u');
+const madeBy = textPattern(`(?:${phrasePattern(wordsOf('made-by')).source})\\s(?:the\\s)?$`);
 const isMadeBy = ({ folded }: Passage, { foldedStart }: Hit<string>) =>
-  madeBy.test(folded.text.slice(Math.max(0, foldedStart - 40), foldedStart));
+  madeBy.test(rightAhead(folded.text, foldedStart));
 
 /** What sellers put into a field that must be filled: it names nobody. */
 const nobody = new Set(wordsOf('names-nobody').map(plainName));

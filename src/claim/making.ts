@@ -6,7 +6,10 @@ import {
   jointWords,
   lastEnd,
   phrasePattern,
+  phraseTest,
+  rightAhead,
   sentenceAround,
+  textPattern,
   wordsOf,
   wordsWithout,
 } from '../text';
@@ -22,27 +25,22 @@ import { speaksOfThing } from './subject';
 
 const made = phrasePattern(wordsOf('made'));
 export const madeVerb = phrasePattern(wordsOf('made-verb'));
-const madeBehind = new RegExp(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`, 'u');
+const madeBehind = textPattern(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`);
 
 /** "Of 1994", "uit het jaar 1994": right before the date. */
-const ofYear = new RegExp(
+const ofYear = textPattern(
   `(?:^|[\\s('"-])(?:${phrasePattern(wordsOf('of-year', 'it-follows')).source})[\\s:.]{0,2}(?:(?:the|years?|des|annees?|den|les|los|gli)\\s)?['-]?$`,
-  'u',
 );
-const piece = phrasePattern(
+const piece = phraseTest(
   wordsWithout(
     wordsOf('bag', 'piece', 'kind-of-piece', 'this-one', 'mine', 'vintage', 'antique', 'hearsay', 'it-follows'),
     'small-thing',
     'possessive',
   ),
-  'u',
 );
 const smallThings = new Set(wordsOf('small-thing'));
 /** A belt or a purse is the piece where the title calls it so. */
-const smallPiece = phrasePattern(
-  wordsOf('bag').filter((words) => smallThings.has(words)),
-  'u',
-);
+const smallPiece = phraseTest(wordsOf('bag').filter((words) => smallThings.has(words)));
 const namesSmallPiece = (words: string, title: string): boolean => {
   const found = smallPiece.exec(words);
   return found !== null && title.includes(found[0]);
@@ -54,24 +52,21 @@ const namesOf = rememberForMakers((makers) => {
     ...aliases,
     ...models.flatMap(({ name, aliases: more }) => [name, ...(more ?? []), name.replace(/ ?\d{1,4}$/, '')]),
   ]);
-  return names.length > 0 ? phrasePattern(names, 'u') : /(?!)/u;
+  return names.length > 0 ? phraseTest(names) : /(?!)/u;
 });
 /** "It is from 1994", "c'est un sac de", "stammt aus", "risale al". */
-const is = new RegExp(`(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})[^\\p{L}]*$`, 'u');
+const is = textPattern(`(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})[^\\p{L}]*$`);
 /** "My daughter is from 1994", "my trip was from 2004 on": nobody's thing that is not the piece was made then. */
-const people = phrasePattern(wordsOf('people', 'possessive'), 'u');
-const pieceNear = new RegExp(`^\\s?(?:\\p{L}{1,15}\\s){0,3}?(?:${piece.source})`, 'u');
+const people = phraseTest(wordsOf('people', 'possessive'));
+const pieceNear = textPattern(`^\\s?(?:\\p{L}{1,15}\\s){0,3}?(?:${piece.source})`);
 /** "A 1970s Ondrasse", "I think 1994". */
-const bareArticle = new RegExp(`^(?:${phrasePattern(wordsOf('an', 'article', 'supposed')).source})?$`, 'u');
+const bareArticle = textPattern(`^(?:${phrasePattern(wordsOf('an', 'article', 'supposed')).source})?$`);
 /** "Circa 1993 as far as I know". */
-const supposedBehind = new RegExp(`^\\s(?:${phrasePattern(wordsOf('supposed')).source})`, 'u');
+const supposedBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('supposed')).source})`);
 /** The date by itself: what follows closes its clause, or names the piece behind a Japanese particle. */
 const closes = /^\s{0,2}(?:[-–—](?!\s?\d)|[,.;:!)\]|/·•&+、。の]|年?$)/u;
 
-const joints = new RegExp(
-  `^\\s?(?:(?:${phrasePattern(wordsOf('of-year', 'made-verb')).source})\\s?){0,2}(?:in\\s)?$`,
-  'u',
-);
+const joints = textPattern(`^\\s?(?:(?:${phrasePattern(wordsOf('of-year', 'made-verb')).source})\\s?){0,2}(?:in\\s)?$`);
 /** Whether nothing but a word that leads to a date stands ahead of it: "of", "made in". */
 export const isBareJoint = (ahead: string): boolean => joints.test(ahead);
 
@@ -120,10 +115,7 @@ export function isFromYear(
 
 /** "1994.", "1994 bridle leather bag", "1994 Ondrasse": the words behind a date that opens its clause leave it to the piece. */
 const opensName = (after: string, makers: MakerFile[]): boolean =>
-  closes.test(after) ||
-  after.trim() === '' ||
-  pieceNear.test(after) ||
-  namesOf(makers).exec(after.slice(0, longestName))?.index === 1;
+  closes.test(after) || after.trim() === '' || pieceNear.test(after) || namesOf(makers).exec(after)?.index === 1;
 
 /** As coarse as it is said, or "about". */
 export const isVague = (date: FoundDate): boolean => isCoarse(date) || date.span.about === true;
@@ -134,9 +126,9 @@ export const isCoarse = (date: FoundDate): boolean =>
   (date.form === 'range' && date.span.precision === 'range');
 
 /** "Est. 1962": the stop is an abbreviation's, and the year the house's. */
-const abbreviated = new RegExp(`(?<!\\p{L})(?:${anyLanguage(jointWords.foundedShort)})\\.\\s?$`, 'u');
+const abbreviated = textPattern(`(?<!\\p{L})(?:${anyLanguage(jointWords.foundedShort)})\\.\\s?$`);
 const longestName = 32;
-const endsInName = new RegExp(`(?:${bagNouns.source})$`, 'u');
+const endsInName = textPattern(`(?:${bagNouns.source})$`);
 
 /** "1994.", "Cartable 1991, …": the year by itself, right behind what the piece is called or before it. */
 export function standsAlone(from: Passage, [start, end]: readonly [number, number], makers: MakerFile[]): boolean {
@@ -144,7 +136,7 @@ export function standsAlone(from: Passage, [start, end]: readonly [number, numbe
   const sentence = sentenceAround(text, start, end);
   const opening = text.slice(sentence.start, start).trim();
   const after = text.slice(end, sentence.end);
-  if (abbreviated.test(text.slice(Math.max(0, sentence.start - 8), sentence.start))) return false;
+  if (abbreviated.test(rightAhead(text, sentence.start))) return false;
   if (bareArticle.test(opening)) return opensName(after, makers);
   return (
     opening.length <= longestName &&

@@ -1,4 +1,12 @@
-import { clauseAround, type Hit, namesAnothersPiece, phrasePattern, sentenceAround, wordsOf } from '../text';
+import {
+  clauseAround,
+  type Hit,
+  namesAnothersPiece,
+  phrasePattern,
+  sentenceAround,
+  textPattern,
+  wordsOf,
+} from '../text';
 import { bagNouns, namesBag } from './goods';
 import type { Part } from './types';
 
@@ -21,9 +29,8 @@ export const isOfTitle = (group: Group, parts: Hit<Part>[]) =>
   parts.length === 0 && !group.words.some((word) => metals.has(word));
 
 /** "Borsa in pelle con fibbia": the material right behind what the piece is called. */
-const rightBehindPiece = new RegExp(
+const rightBehindPiece = textPattern(
   `(?:${bagNouns.source})\\s(?:(?:${phrasePattern(wordsOf('made-of')).source})\\s)?$`,
-  'u',
 );
 /** A sentence tells its materials once: "bridle leather, canvas" leaves open what is of canvas. */
 const barelySaidBefore = (text: string, group: Group, groups: readonly Group[]) =>
@@ -46,7 +53,7 @@ function namesLining(text: string, group: Group, parts: readonly Hit<Part>[]): b
 /** A material beside a word for the piece, or alone in its clause, in a clause without any part. */
 export function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: readonly Group[]): boolean {
   const clause = clauseAround(text, group.start, group.end);
-  if (rightBehindPiece.test(text.slice(Math.max(clause.start, group.start - 40), group.start))) return true;
+  if (rightBehindPiece.test(text.slice(clause.start, group.start))) return true;
   if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
   if (group.words.some((word) => metals.has(word))) return false;
   const rest =

@@ -11,6 +11,7 @@ import {
   phraseFinder,
   phrasePattern,
   type Topic,
+  textPattern,
   wordsOf,
 } from '../text';
 import { rememberForMakers } from './by-makers';
@@ -24,16 +25,15 @@ import { isOfAccessory } from './subject';
 import type { Part } from './types';
 
 /** Joints inside one description: "red and black", "gold-tone", "brown grained calf", "di pelle rossa". */
-const within = new RegExp(
+const within = textPattern(
   `^(?:の|色の|系の)$|^[\\s-]{0,2}(?:(?:${anyOf([...wordsOf('joint-in-material'), '&', '/'])})[\\s-]{1,2}){0,2}$`,
-  'u',
 );
 const joinsOnward = /^[\s-]{0,2}(?:の|な|い)?$/u;
 const setOf = (topic: Topic) => new Set(wordsOf(topic).map((word) => foldWords(word).text));
 /** Words that link a part to what it is made of, in folded text. */
 const links = setOf('link-to-material');
 /** A link right before the words: "lining in suede". */
-const linkBefore = new RegExp(`(?:${phrasePattern(wordsOf('is', 'made-of')).source}|:)\\s{0,2}$`, 'u');
+const linkBefore = textPattern(`(?:${phrasePattern(wordsOf('is', 'made-of')).source}|:)\\s{0,2}$`);
 /** Words that stand between without changing what is said. */
 const fillers = setOf('beside-material');
 

@@ -8,7 +8,8 @@ import {
   isNegated,
   jointWords,
   phraseFinder,
-  phrasePattern,
+  phraseTest,
+  textPattern,
   topics,
   wordsOf,
 } from '../text';
@@ -24,26 +25,24 @@ const modelFinder = rememberForMakers((makers) => {
 });
 
 /** "Bought together with a Messenger 36": another piece than the one on offer. */
-const besides = phrasePattern(wordsOf('goes-along'), 'u');
+const besides = phraseTest(wordsOf('goes-along'));
 
 /** "It looks like a Carryall 30", "in the style of the Messenger": what nearly is one is said with this confidence. */
 const unsure = 0.4;
 const hedges = ['looks-like', 'supposed', 'in-the-look-of', 'inspired-by', 'likened', 'hedge-before-name'] as const;
 /** Right before the name, but for an article and the maker's own. */
-const hedgeBefore = new RegExp(
-  `(?:${phrasePattern(wordsOf(...hedges), 'u').source})(?:[\\s:"'“„«]{1,3}[\\p{L}.&']{1,16}){0,4}[\\s:"'“„«]{0,3}$`,
-  'u',
+const hedgeBefore = textPattern(
+  `(?:${phraseTest(wordsOf(...hedges)).source})(?:[\\s:"'“„«]{1,3}[\\p{L}.&']{1,16}){0,4}[\\s:"'“„«]{0,3}$`,
 );
-const japaneseBehind = new RegExp(`^[」』]?(?:だ|です)?(?:${phrasePattern(topics['looks-like'].ja, 'u').source})`, 'u');
-const leftOpenBehind = new RegExp(
+const japaneseBehind = textPattern(`^[」』]?(?:だ|です)?(?:${phraseTest(topics['looks-like'].ja).source})`);
+const leftOpenBehind = textPattern(
   `^\\s?(?:\\?|-?(?:style|type|ish)(?!\\p{L})|[,(]\\s?(?:${anyLanguage(jointWords.iThink)}))`,
-  'u',
 );
 
 const isHedged = (text: string, clauseStart: number, start: number, end: number): boolean =>
-  hedgeBefore.test(text.slice(Math.max(clauseStart, start - 80), start)) ||
-  japaneseBehind.test(text.slice(end, end + 12)) ||
-  leftOpenBehind.test(text.slice(end, end + 16)) ||
+  hedgeBefore.test(text.slice(clauseStart, start)) ||
+  japaneseBehind.test(text.slice(end)) ||
+  leftOpenBehind.test(text.slice(end)) ||
   isLeftOpen(text, start, end);
 
 /** Models of the maker files by name or alias. `sure`: the files are those of the maker that the listing states. */

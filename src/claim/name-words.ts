@@ -8,8 +8,10 @@ import {
   jointWords,
   partWords,
   phrasePattern,
+  rightAhead,
   sourceRange,
   tableWords,
+  textPattern,
   wordsOf,
 } from '../text';
 import { colourWords, materialWords } from './material-words';
@@ -50,8 +52,8 @@ function unknownWords({ folded, text: source }: Passage, others: readonly string
     const behind = match.index + match[0].length;
     const said = sourceRange(folded, match.index, behind);
     if (!/\p{L}{3}/u.test(match[0]) || places.some(({ start, end }) => start < said.end && said.start < end)) return [];
-    const ahead = folded.text.slice(Math.max(0, match.index - 6), match.index);
-    const next = /^[\s-]{0,3}(\p{L}{1,20})/u.exec(folded.text.slice(behind, behind + 24))?.[1] ?? '';
+    const ahead = rightAhead(folded.text, match.index);
+    const next = /^[\s-]{0,3}(\p{L}{1,20})/u.exec(folded.text.slice(behind))?.[1] ?? '';
     const opensSentence = match.index < 4 || /[.!?:;\n•·-][\s"'(]{0,4}$/u.test(ahead);
     return [{ ...said, next, opensSentence }];
   });
@@ -60,11 +62,13 @@ function unknownWords({ folded, text: source }: Passage, others: readonly string
 const longest = 3_000;
 
 /** Words that open a house's name and are none by themselves: "Maison Aubrac", "Ter Linden". Common practice, no source. */
-const opens = new RegExp(`^(?:${anyOf(wordsOf('opens-house-name'))})$`, 'u');
+const opens = textPattern(`^(?:${anyOf(wordsOf('opens-house-name'))})$`);
 /** "Brandt & Söhne": a sign joins two words of one name, with a capital behind it; "and" may part one name from another. */
 const joined = /^\s?[&+・·]\s?\p{Lu}[\p{L}'’.-]{1,24}/u;
 const joinedKatakana = /^(?:[・·=＝]?[\p{Script=Katakana}ー]{1,16})+/u;
 const nextName = /^\s\p{Lu}[\p{L}'’-]{1,24}/u;
+/** A part of a name in katakana has no end of its own. */
+const longestPart = 32;
 /** A house's name has at most so many words. */
 const mostJoined = 3;
 
@@ -74,9 +78,9 @@ const particleAhead =
 
 /** A name of several words, as far as its form tells that they belong together. */
 function wholeName({ words, start: from, end }: Word, source: string): string {
-  const start = from - (particleAhead.exec(source.slice(Math.max(0, from - 16), from))?.[0].length ?? 0);
+  const start = from - (particleAhead.exec(rightAhead(source, from))?.[0].length ?? 0);
   let to = end;
-  const behind = () => source.slice(to, to + 32);
+  const behind = () => source.slice(to, to + longestPart);
   if (/^[\p{Script=Katakana}ー]+$/u.test(words)) to += joinedKatakana.exec(behind())?.[0].length ?? 0;
   else
     for (let count = 1; count < mostJoined; count += 1) {
@@ -99,9 +103,8 @@ export function unknownInTitle(title: Passage, others: readonly string[] = []): 
 }
 
 /** "Handbag by Holloway Fenn": whom the title names as the one who made it. Common practice, no source. */
-const byWhom = new RegExp(
+const byWhom = textPattern(
   `(?<=\\s)(?:${anyLanguage(jointWords.byWhom)})\\s(\\p{Lu}[\\p{L}'’&.-]{1,24}(?:\\s\\p{Lu}[\\p{L}'’&.-]{1,24}){0,2})`,
-  'u',
 );
 
 function namedAsMaker({ text }: Passage): string | null {

@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { foldWords, phrasePattern, tableWords, wordsOf, wordsWithout } from '../text';
+import { foldWords, phrasePattern, phraseTest, tableWords, textPattern, wordsOf, wordsWithout } from '../text';
 import type { Offer } from './offer-types';
 import { findParts } from './parts';
 import { type ClaimDraft, passagesOf } from './passage';
@@ -13,15 +13,11 @@ import type { Claim, Part } from './types';
 
 /** May be what a bag itself is called, or a part of it. */
 const notSmall = new Set(['purse', 'cartera', 'watch', 'strap', 'riem', 'pouch', 'pouches', 'dust bag', 'dustbag']);
-const smallThings = phrasePattern(
-  wordsOf('small-thing').filter((word) => !notSmall.has(word)),
-  'u',
-);
-const bags = phrasePattern(wordsWithout([...wordsOf('bag'), ...tableWords('part').body], 'small-thing'), 'u');
-const nothingElse = phrasePattern(wordsOf('nothing-else'), 'u');
-const meantFor = new RegExp(
+const smallThings = phraseTest(wordsOf('small-thing').filter((word) => !notSmall.has(word)));
+const bags = phraseTest(wordsWithout([...wordsOf('bag'), ...tableWords('part').body], 'small-thing'));
+const nothingElse = phraseTest(wordsOf('nothing-else'));
+const meantFor = textPattern(
   `^(?:\\s\\p{L}{1,12})?\\s?(?:${phrasePattern(wordsOf('nothing-else', 'meant-for')).source})`,
-  'u',
 );
 const severable = new Set<Part>(['strap', 'handle', 'zip', 'lock', 'hardware', 'lining']);
 
@@ -45,7 +41,7 @@ function partOffered(title: ReturnType<typeof foldWords>): Offer['part'] {
   for (const { value, foldedStart, foldedEnd } of findParts(title)) {
     if (!severable.has(value)) continue;
     const ahead = text.slice(0, foldedStart);
-    const only = nothingElse.test(ahead.slice(-12)) || meantFor.test(text.slice(foldedEnd, foldedEnd + 24));
+    const only = nothingElse.test(ahead.slice(-12)) || meantFor.test(text.slice(foldedEnd));
     if (only && !bags.test(ahead) && !/\d/.test(ahead)) return value as Exclude<Offer['part'], null>;
   }
   return null;

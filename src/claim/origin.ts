@@ -13,7 +13,7 @@ export function originClaims(passages: Passage[]): ClaimDraft[] {
       .filter((place) => {
         const [start, nameEnd] = foldedRange(from, place);
         const end = from.folded.text[nameEnd] === '製' ? nameEnd + 1 : nameEnd;
-        if (ofMaterial.test(from.folded.text.slice(nameEnd, nameEnd + 8))) return false;
+        if (ofMaterial.test(from.folded.text.slice(nameEnd))) return false;
         const { text } = from.folded;
         return !isNegated(text, start, end) && !isAboutAnother(text, start, end) && !isOfCompanion(text, start, end);
       })

@@ -9,9 +9,11 @@ import {
   jointWords,
   phraseFinder,
   phrasePattern,
+  phraseTest,
   sentenceAround,
   type Topic,
   tableWords,
+  textPattern,
   topics,
   wordsOf,
 } from '../text';
@@ -30,24 +32,21 @@ type Way = ReturnType<typeof find>[number]['value'];
 const address =
   /[\p{L}\p{N}._%+-]{1,64}(?:@|\s?\(at\)\s?|\s?\[at\]\s?)[\p{L}\p{N}-]{1,63}(?:\.|\s?\(dot\)\s?|\s?\[dot\]\s?)[\p{L}]{2,12}/gu;
 const sourceOf = (...names: Topic[]) => phrasePattern(wordsOf(...names)).source;
-const marketplaceWay = new RegExp(
+const marketplaceWay = textPattern(
   `(?:${sourceOf('through')})\\s(?:(?:${sourceOf('article')})\\s)?(?:${sourceOf('market-site')})|(?:${anyOf(topics['market-site'].ja)})(?:${anyOf(topics.through.ja)})`,
-  'u',
 );
 /** "I never ask for bank transfers", "please do not pay any of it to me by …"; "do not pay here but by …" asks for it. */
-const neverAsked = new RegExp(
+const neverAsked = textPattern(
   `(?:${sourceOf('negation')})\\s(?:[\\p{L}']+\\s){0,3}(?:${sourceOf('dealing')})\\s(?:(?!(?:${sourceOf('but')}))[\\p{L}']+\\s){0,7}$`,
-  'u',
 );
 
 /** "By card or bank transfer": one of the ways that a shop takes, and not the only one. */
-const byCard = phrasePattern([...ways.card, ...wordsOf('card-bare')], 'u');
+const byCard = phraseTest([...ways.card, ...wordsOf('card-bare')]);
 
 const accepting = phrasePattern(wordsOf('accepting')).source;
 /** "Überweisung nehme ich nicht an", "bank transfer is not accepted": refused by what follows. */
-const refusedBehind = new RegExp(
+const refusedBehind = textPattern(
   `^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,3}?[^\\p{L}]{1,3}(?:${anyLanguage(jointWords.notBefore)})\\s(?:\\p{L}{1,12}\\s)?(?:${accepting})|^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,2}?[^\\p{L}]{1,3}(?:${accepting})(?:\\s\\p{L}{1,10})?\\s(?:${anyWithGaps(jointWords.notBehind)})(?!\\p{L})|^.{0,4}(?:${accepting})[^。]{0,8}(?:${jointWords.notBehind[6]})|^.{0,3}不可`,
-  'u',
 );
 const isRefusedBehind = (text: string, start: number, end: number) =>
   refusedBehind.test(text.slice(end, clauseAround(text, start, end).end));

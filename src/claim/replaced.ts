@@ -7,8 +7,11 @@ import {
   isLeftOpen,
   isNegated,
   phrasePattern,
+  phraseTest,
+  rightAhead,
   sentenceAround,
   sourceRange,
+  textPattern,
   topicFinder,
   topics,
   wordsOf,
@@ -49,10 +52,9 @@ const notYetByAccent = wordsOf('not-yet').filter((words) => doneFolded.has(foldW
 const nothing = phrasePattern(wordsOf('nothing'));
 
 const the = `(?:${anyOf(wordsOf('article'))})`;
-const article = new RegExp(`^\\s{0,2}(?:(?:${the}|both|all)\\s?)?$`, 'u');
-const and = new RegExp(
+const article = textPattern(`^\\s{0,2}(?:(?:${the}|both|all)\\s?)?$`);
+const and = textPattern(
   `^\\s{0,2}(?:${anyOf([...wordsOf('and'), '&', '+'])})\\s{0,2}(?:${the}\\s)?(?:[\\p{L}-]+\\s)?$`,
-  'u',
 );
 const comma = new RegExp(`^\\s?[,、・]\\s?(?:${the}\\s)?$`);
 /** No list goes on longer. */
@@ -100,8 +102,8 @@ export function replacedClaims(passages: Passage[], readAt: string): ClaimDraft[
 
 /** "A repair of 1999", "1999年の修理": the year right beside it; "of a 1996 Messenger beyond repair" has it elsewhere. */
 const isOfYear = (text: string, { foldedStart, foldedEnd }: Hit<string>): boolean =>
-  /^(?:\s\p{L}{1,4}){0,2}\s?\(?(?:19|20)\d\d/u.test(text.slice(foldedEnd, foldedEnd + 20)) ||
-  /(?:19|20)\d\d年の$/u.test(text.slice(Math.max(0, foldedStart - 8), foldedStart));
+  /^(?:\s\p{L}{1,4}){0,2}\s?\(?(?:19|20)\d\d/u.test(text.slice(foldedEnd)) ||
+  /(?:19|20)\d\d年の$/u.test(rightAhead(text, foldedStart));
 
 function howDone(text: string, { value, foldedStart, foldedEnd }: Hit<string>): Pick<ClaimOf<'replaced'>, 'how'> {
   if (value === 're-dyed' || value === 'dyed') return { how: 're-dyed' };
@@ -177,7 +179,7 @@ function adjectiveBehind(from: Passage, part: Hit<Part> | undefined, word: Hit<s
     : [];
 }
 
-const repairs = phrasePattern(wordsOf('restored', 'repair-noun'), 'u');
+const repairs = phraseTest(wordsOf('restored', 'repair-noun'));
 /** "Restaurado en 2010: cierre nuevo". */
 const isOfRepair = (text: string, { foldedStart, foldedEnd }: Hit<string>): boolean =>
   repairs.test(text.slice(sentenceAround(text, foldedStart, foldedEnd).start, foldedStart));
@@ -190,19 +192,13 @@ const isInItsBracket = (text: string, clauseStart: number, { value, foldedEnd }:
   text[clauseStart - 1] === '(' &&
   /^(?:\s\p{L}{1,12}){0,3}\s?$/u.test(text.slice(foldedEnd, clauseStart - 1));
 
-const pronoun = new RegExp(
-  `(?:${phrasePattern(wordsOf('object-pronoun'), 'u').source})(?:\\s\\p{L}{1,12}){0,2}\\s?$`,
-  'u',
-);
-const pronounBehind = new RegExp(`^\\s(?:${phrasePattern(topics['object-pronoun'].en, 'u').source})`, 'u');
+const pronoun = textPattern(`(?:${phraseTest(wordsOf('object-pronoun')).source})(?:\\s\\p{L}{1,12}){0,2}\\s?$`);
+const pronounBehind = textPattern(`^\\s(?:${phraseTest(topics['object-pronoun'].en).source})`);
 /** "The strap broke, I replaced it in 2018": the part that the sentence named last. */
 function takesUp(text: string, clauseStart: number, word: Hit<string>, last: Hit<Part>): boolean {
   if (last.value === 'dust-bag' || last.foldedStart < sentenceAround(text, word.foldedStart, word.foldedEnd).start)
     return false;
-  return (
-    pronoun.test(text.slice(clauseStart, word.foldedStart)) ||
-    pronounBehind.test(text.slice(word.foldedEnd, word.foldedEnd + 8))
-  );
+  return pronoun.test(text.slice(clauseStart, word.foldedStart)) || pronounBehind.test(text.slice(word.foldedEnd));
 }
 
 /** "Relined" names its part without saying its name. */

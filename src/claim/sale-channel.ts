@@ -12,11 +12,7 @@ export function saleChannelClaims(passages: Passage[]): ClaimDraft[] {
       if (isNegated(text, hit.foldedStart, hit.foldedEnd) || isAboutAnother(text, hit.foldedStart, hit.foldedEnd))
         return [];
       // "Sample" alone is also a fabric sample or a sample photo; it has to be the piece's kind.
-      if (
-        hit.words.toLowerCase() === 'sample' &&
-        !/^\s(?:piece|bag|item)/.test(text.slice(hit.foldedEnd, hit.foldedEnd + 8))
-      )
-        return [];
+      if (hit.words.toLowerCase() === 'sample' && !/^\s(?:piece|bag|item)/.test(text.slice(hit.foldedEnd))) return [];
       return [{ kind: 'sale-channel', channel: hit.value, ...saidIn(from, hit, 0.85) }];
     }),
   );

@@ -1,4 +1,13 @@
-import { clauseAround, partWords, phrasePattern, sentenceAround, topics, wordsOf } from '../text';
+import {
+  clauseAround,
+  partWords,
+  phrasePattern,
+  phraseTest,
+  sentenceAround,
+  textPattern,
+  topics,
+  wordsOf,
+} from '../text';
 import { namesBag } from './goods';
 
 /*
@@ -8,12 +17,12 @@ import { namesBag } from './goods';
 
 /** The piece itself may be called so in a title: "Ondrasse belt". */
 const alsoParts = new Set([...Object.values(partWords).flat(), 'purse', 'cartera', 'watch']);
-const things = phrasePattern(
-  [...wordsOf('comes-along'), ...wordsOf('small-thing').filter((word) => !alsoParts.has(word))],
-  'u',
-).source;
-const thing = new RegExp(things, 'u');
-const accompanies = new RegExp(`(?:${phrasePattern(wordsOf('with')).source})\\s(?:\\p{L}{1,20}\\s){0,3}$`, 'u');
+const things = phraseTest([
+  ...wordsOf('comes-along'),
+  ...wordsOf('small-thing').filter((word) => !alsoParts.has(word)),
+]).source;
+const thing = textPattern(things);
+const accompanies = textPattern(`(?:${phrasePattern(wordsOf('with')).source})\\s(?:\\p{L}{1,20}\\s){0,3}$`);
 
 /** "The box has scratches": said of what comes along. "With box, some scratches" is not, nor what the title names. */
 export function isOfAccessory(text: string, start: number, end: number, title: string): boolean {
@@ -22,38 +31,33 @@ export function isOfAccessory(text: string, start: number, end: number, title: s
   return found !== null && !title.includes(found[0]) && !accompanies.test(ahead.slice(0, found.index));
 }
 
-const thingBehind = new RegExp(`^[\\s-]{1,2}(${things})`, 'u');
+const thingBehind = textPattern(`^[\\s-]{1,2}(${things})`);
 
 /** "With a faux leather pouch", "faux leather box": said of what stands right behind the words, if not of the piece. */
 export function isBeforeAccessory(text: string, end: number, title: string): boolean {
-  const found = thingBehind.exec(text.slice(end, end + 32));
+  const found = thingBehind.exec(text.slice(end));
   return found !== null && !title.includes(found[1] as string);
 }
 
-const parts = phrasePattern(
-  Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words)),
-  'u',
-).source;
+const parts = phraseTest(Object.entries(partWords).flatMap(([part, words]) => (part === 'body' ? [] : words))).source;
 const link = phrasePattern(wordsOf('is', 'dates-from')).source;
 const pictures = phrasePattern(wordsOf('photograph')).source;
 const subjects = new RegExp(`(?<thing>${things}|${pictures})|${parts}`, 'gu');
-const linked = new RegExp(link, 'u');
+const linked = textPattern(link);
 /** "Dust bag of 2022", "pochon neuf de 2022": nothing but what joins them. */
 const joined = /^(?:\s\p{L}{1,12}){1,3}\s?$/u;
 /** "The box, made in 2012": a thing that is what its sentence speaks of, and goes on behind a comma. */
-const asSubject = new RegExp(
+const asSubject = textPattern(
   `^\\s?(?:(?:${phrasePattern(wordsOf('article', 'possessive', 'an')).source})\\s?)?(?:\\p{L}{1,15}\\s)?$`,
-  'u',
 );
 const apposed = /^,\s(?:\p{L}{1,12}\s){0,3}$/u;
 /** "The zip is of 2010": of a part only so near. */
-const nearLink = new RegExp(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`, 'u');
+const nearLink = textPattern(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`);
 /** Further behind its subject a date is not looked for. */
 const longestAside = 64;
 /** "2022年の新しい保存袋". */
-const japaneseBehind = new RegExp(
+const japaneseBehind = textPattern(
   `^の[^\\s、。]{0,6}?(${phrasePattern([...topics['comes-along'].ja, ...topics['small-thing'].ja]).source})`,
-  'u',
 );
 
 /** The last part or thing that a sentence names ahead of a place, unless the title calls the piece so. */
@@ -70,7 +74,7 @@ function subjectAhead(text: string, start: number, end: number, title: string) {
 
 /** "The dust bag is from 2019", "the wallet, which I keep, is of 1979": a date with a subject of its own, the last one before it. */
 export function isDateOfThing(text: string, start: number, end: number, title: string): boolean {
-  const behind = japaneseBehind.exec(text.slice(end, end + 16));
+  const behind = japaneseBehind.exec(text.slice(end));
   if (behind !== null && !title.includes(behind[1] as string)) return true;
   const subject = subjectAhead(text, start, end, title);
   if (!subject) return false;
@@ -89,8 +93,8 @@ export function speaksOfThing(text: string, start: number, end: number, title: s
   return subject !== null && !accompanies.test(subject.opening) && !namesBag(subject.rest);
 }
 
-const run = phrasePattern(wordsOf('model-run', 'model-noun'), 'u');
-const runEnds = phrasePattern(wordsOf('run-ended'), 'u');
+const run = phraseTest(wordsOf('model-run', 'model-noun'));
+const runEnds = phraseTest(wordsOf('run-ended'));
 
 /** "The model was made from 1985 to 2012", "this type was built until 2001": the years of all pieces of its kind. */
 export const isRunOfModel = (text: string, start: number, end: number): boolean =>
@@ -102,7 +106,7 @@ export function isOfModelsRun(text: string, start: number, end: number): boolean
   return runEnds.test(text.slice(clause.start, start)) || runEnds.test(text.slice(end, Math.min(clause.end, end + 24)));
 }
 
-const reissue = phrasePattern(wordsOf('re-issue'), 'u');
+const reissue = phraseTest(wordsOf('re-issue'));
 
 /** "A re-issue of the basket of the 1970s": the decade is the design's. */
 export function isOfReissue(text: string, start: number, end: number): boolean {
@@ -110,7 +114,7 @@ export function isOfReissue(text: string, start: number, end: number): boolean {
   return reissue.test(text.slice(opens, closes));
 }
 
-const shop = phrasePattern(wordsOf('shop'), 'u');
+const shop = phraseTest(wordsOf('shop'));
 
 /** "The saddler has been there since 1962": the house is old, and not the piece. */
 export function isOfShop(text: string, start: number, end: number): boolean {

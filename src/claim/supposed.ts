@@ -1,6 +1,6 @@
-import { phrasePattern, sentenceAround, wordsOf } from '../text';
+import { phraseTest, sentenceAround, wordsOf } from '../text';
 
-const supposed = phrasePattern(wordsOf('supposed'), 'u');
+const supposed = phraseTest(wordsOf('supposed'));
 
 /** "I think it is from 1994", "supposedly relined": the sentence tells a guess or hearsay. */
 export function isSupposed(text: string, start: number, end: number): boolean {

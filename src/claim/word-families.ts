@@ -1,4 +1,4 @@
-import { phrasePattern, type Topic, topicFinder, wordsOf } from '../text';
+import { phrasePattern, rightAhead, textPattern, type Topic, topicFinder, wordsOf } from '../text';
 import { detailsOf } from './event-details';
 import { isOnlyLook } from './look';
 import { partDescribed } from './material';
@@ -23,13 +23,11 @@ function plainFamily(kind: PlainKind, topic: Topic) {
 
 const findHurry = topicFinder('hurry');
 /** "There are no silly questions" invites them. */
-const exist = new RegExp(`(?:${phrasePattern(wordsOf('there-are')).source})\\s$`, 'u');
+const exist = textPattern(`(?:${phrasePattern(wordsOf('there-are')).source})\\s$`);
 /** "Today only must go today": each stands for itself, and none takes back the next. */
 const hurry = (from: Passage): ClaimDraft[] =>
   saidWords(from, findHurry)
-    .filter(
-      ({ hit: { foldedStart } }) => !exist.test(from.folded.text.slice(Math.max(0, foldedStart - 16), foldedStart)),
-    )
+    .filter(({ hit: { foldedStart } }) => !exist.test(rightAhead(from.folded.text, foldedStart)))
     .map(({ said }): ClaimDraft => ({ kind: 'hurry', ...said }));
 
 const findLeather = topicFinder('leather', 'leather-like');
@@ -59,22 +57,22 @@ const metal = (from: Passage): ClaimDraft[] =>
 
 const findAge = topicFinder('vintage', 'antique');
 /** "A vintage fair": said of where it was bought. */
-const place = new RegExp(`^[\\s-]{0,2}(?:${phrasePattern(wordsOf('market-place')).source})`, 'u');
+const place = textPattern(`^[\\s-]{0,2}(?:${phrasePattern(wordsOf('market-place')).source})`);
 const ageWords = (from: Passage): ClaimDraft[] =>
   saidWords(from, findAge)
     .filter(({ hit: { foldedStart, foldedEnd } }) => {
       const { text } = from.folded;
-      return !isOnlyLook(text, foldedStart, foldedEnd) && !place.test(text.slice(foldedEnd, foldedEnd + 16));
+      return !isOnlyLook(text, foldedStart, foldedEnd) && !place.test(text.slice(foldedEnd));
     })
     .map(({ hit, polarity, said }): ClaimDraft => ({ kind: 'age-word', word: hit.value, polarity, ...said }));
 
 /** "傷なし", "kratzfrei": a denial in one word. */
 const findNoWear = topicFinder('no-wear');
 /** "目立つ傷はありません": small ones may be. */
-const noticeable = new RegExp(`(?:${phrasePattern(wordsOf('noticeable')).source})\\s?$`, 'u');
+const noticeable = textPattern(`(?:${phrasePattern(wordsOf('noticeable')).source})\\s?$`);
 const noWear = (from: Passage): ClaimDraft[] =>
   saidWords(from, findNoWear)
-    .filter(({ hit }) => !noticeable.test(from.folded.text.slice(Math.max(0, hit.foldedStart - 12), hit.foldedStart)))
+    .filter(({ hit }) => !noticeable.test(rightAhead(from.folded.text, hit.foldedStart)))
     .map(({ said }): ClaimDraft => ({ kind: 'wear', polarity: 'is-not', ...said }));
 
 const findInStock = topicFinder('in-stock');

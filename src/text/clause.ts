@@ -29,6 +29,15 @@ export const clauseAround = (text: string, start: number, end: number) =>
 /** The sentence around a range of folded text. */
 export const sentenceAround = (text: string, start: number, end: number) => bounds(text, start, end, [hardBreak]);
 
+/** The clause that a comma parts from the one that starts at a place; null where no comma does. */
+export const clauseBeforeComma = (text: string, clauseStart: number): { start: number; end: number } | null =>
+  text[clauseStart - 1] === ',' ? clauseAround(text, clauseStart - 1, clauseStart - 1) : null;
+
+/** Longer than any phrase together with what may stand behind it. */
+const nearAhead = 100;
+/** What stands right ahead of a place, for a pattern that ends there: it is looked for no further back. */
+export const rightAhead = (text: string, place: number): string => text.slice(Math.max(0, place - nearAhead), place);
+
 const { ja: behind, ...before } = topics.negation;
 const negations = phrasePattern(Object.values(before).flat());
 const notNegating = phrasePattern(wordsOf('no-negation'));

@@ -1,7 +1,15 @@
 export { namesAnothersPiece } from './another';
 export { type Availability, findAvailability } from './availability';
 export { findBids } from './bids';
-export { clauseAround, isAboutAnother, isDenial, isNegated, sentenceAround } from './clause';
+export {
+  clauseAround,
+  clauseBeforeComma,
+  isAboutAnother,
+  isDenial,
+  isNegated,
+  rightAhead,
+  sentenceAround,
+} from './clause';
 export { findConditions } from './condition';
 export { type DateForm, type DateHints, type FoundDate, parseDates } from './date';
 export { anyLanguage, anyWithGaps } from './each-language';
@@ -17,7 +25,7 @@ export { type FoundMeasure, parseMeasures } from './measure';
 export { findMemberSince } from './member-since';
 export { findPayment } from './payment';
 export type { Hit } from './phrases';
-export { anyOf, type PhraseTable, phraseFinder, phrasePattern } from './phrases';
+export { anyOf, type PhraseTable, phraseFinder, phrasePattern, phraseTest, textPattern } from './phrases';
 export { findPlaces, type PlaceFound } from './place';
 export { isLeftOpen, polarityOf } from './polarity';
 export { type FieldPrice, type FoundPrice, type PriceHints, parsePrices, parsePriceText } from './price';

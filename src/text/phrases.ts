@@ -63,6 +63,12 @@ function sourceOf(phrases: readonly string[]): string {
  */
 export const phrasePattern = (phrases: readonly string[], flags = 'gu'): RegExp => new RegExp(sourceOf(phrases), flags);
 
+/** The same for asking whether, or where first, one of the phrases stands: it keeps no place between two texts. */
+export const phraseTest = (phrases: readonly string[]): RegExp => phrasePattern(phrases, 'u');
+
+/** A pattern over folded text, whose letters may be any script's. */
+export const textPattern = (source: string): RegExp => new RegExp(source, 'u');
+
 /** The phrases as alternatives of a pattern over folded text, longest first; what stands beside them is the pattern's own. */
 export const anyOf = (phrases: readonly string[]): string =>
   [...new Set(phrases.map((phrase) => foldWords(phrase).text))]

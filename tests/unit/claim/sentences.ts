@@ -52,7 +52,6 @@ export const sentences: Record<string, string[]> = {
     'Bag of the 1980s…, bought in 1999',
     'Made 2001,…serviced in 2010',
     '1994 …made',
-
   ],
   'date, led by a word': [
     'Made…in 1994',
