@@ -51,7 +51,6 @@ export function isOfAnotherThing(from: Passage, hit: Hit<string>): boolean {
   if (likened.test(ahead) || before.test(ahead) || after.test(behind)) return true;
   if (possessive.test(ahead) && !offers.test(text.slice(sentence.start, sentence.end))) return true;
   if (text[start - 1] === '#' || isTag(text, start, end, from.field === 'title')) return true;
-  if (from.field === 'title') return false;
   const named = thingAfter.exec(behind)?.[1] ?? thingBefore.exec(ahead)?.[1];
   return named !== undefined && !from.title.includes(named);
 }

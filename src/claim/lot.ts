@@ -87,9 +87,8 @@ function namedLot({ folded }: Passage): Lot | null {
   return null;
 }
 
-const bundle = new RegExp(
+const bundle = textPattern(
   `(?<![\\p{L}\\p{N}])(?:${anyLanguage(soldTogether)})(?![\\p{L}\\p{N}]|\\s?(?:n[or°º.]{0,2}|#)?\\s?\\d)`,
-  'u',
 );
 const anyThing = phrasePattern([...wordsOf('bag', 'small-thing'), ...halfway]);
 
@@ -104,7 +103,7 @@ function bundleOf({ folded }: Passage): Lot | null {
     end: index + noun.length,
   }));
   for (const { start, end } of things) {
-    const joined = plainly.exec(text.slice(Math.max(0, start - reach), start));
+    const joined = plainly.exec(rightAhead(text, start));
     if (!joined) continue;
     const before = start - joined[0].length;
     const first = things.findLast((one) => one.end <= before);

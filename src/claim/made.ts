@@ -35,6 +35,8 @@ const boughtBehind = textPattern(
 const gifted = phrasePattern(wordsOf('gifted'));
 /** A part was mended or exchanged: "in 2018 vervangen" is the year of a repair. */
 const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
+/** "交換してもらいました", had it exchanged, ends as "もらいました" does, was given it. */
+const withoutRepairs = (words: string): string => words.replace(mended, (found) => ' '.repeat(found.length));
 /** "Facture d'une réparation de 1999": the year is the repair's, whatever stands before it. */
 const repairOf = textPattern(
   `(?:${phrasePattern(wordsOf('repair-noun', 'other-work')).source})(?:\\s\\p{L}{1,4}){0,2}\\s?$`,
@@ -91,7 +93,7 @@ function subjectOf(
   if (isLeftOpen(text, start, end) || (!isOfOffer && goesOnOfAnother(text, clause.start, start))) return null;
   if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before))) return null;
   // "Owned since 1994": the word that leads the date belongs to the one ahead of it.
-  const led = since ? before + text.slice(start, end) : before;
+  const led = withoutRepairs(before + text.slice(start, end));
   const words = {
     bought: lastEnd(bought, led),
     made: lastEnd(madeOrFrom, before),
@@ -133,7 +135,7 @@ const isOpenOrRange = ({ form, span }: FoundDate) => form === 'range' || span.fr
 
 /** "2005 bei einer Auktion gekauft"; in "of 1970, which he sold me in 1999" the purchase has a year of its own. */
 function isBoughtThen(after: string): boolean {
-  const end = lastEnd(bought, after);
+  const end = lastEnd(bought, withoutRepairs(after));
   return end > 0 && !/^(?:\s\p{L}{1,6}){0,2}\s(?:1[89]|20)\d\d/u.test(after.slice(end));
 }
 

@@ -73,7 +73,7 @@ function groups(from: Passage, hits: Hit<string>[], materials: Set<string>): Gro
   for (const hit of hits) {
     const last = found[found.length - 1];
     const gap = last ? from.folded.text.slice(last.end, hit.foldedStart) : '';
-    if (last && gap.length <= 16 && within.test(gap)) {
+    if (last && within.test(gap)) {
       last.words.push(hit.value);
       last.end = hit.foldedEnd;
       last.sourceEnd = hit.end;
@@ -142,7 +142,7 @@ function partByItself(text: string, clause: Range, group: Range, parts: Hit<Part
   const ahead = text.slice(clauseAround(text, last.foldedStart, last.foldedEnd).start, last.foldedStart);
   return opensWithPart.test(ahead) && /^\s?,\s{0,2}$/u.test(text.slice(last.foldedEnd, clause.start)) ? last : null;
 }
-const opensWithPart = new RegExp(`^\\s{0,3}(?:(?:${anyOf(wordsOf('article', 'possessive'))})\\s?)?$`, 'u');
+const opensWithPart = textPattern(`^\\s{0,3}(?:(?:${anyOf(wordsOf('article', 'possessive'))})\\s?)?$`);
 
 /** The part that a description at this place is of; null where it is of none, or of the body. */
 export function partDescribed(from: Passage, start: number, end: number): Exclude<Part, 'body'> | null {

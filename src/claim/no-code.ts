@@ -1,4 +1,4 @@
-import { anyOf, phraseFinder, phrasePattern, sentenceAround, sourceRange, topics, wordsOf } from '../text';
+import { anyOf, phraseFinder, phrasePattern, sentenceAround, sourceRange, textPattern, topics, wordsOf } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 const languages = Object.keys(topics['code-noun']) as (keyof (typeof topics)['code-noun'])[];
@@ -12,9 +12,8 @@ const missing = phraseFinder({
   ]),
 });
 /** "Code: none", "製造番号は？ 見当たりません": the field's own no. */
-const noneInField = new RegExp(
+const noneInField = textPattern(
   `^は?:\\s{0,6}(?:${anyOf([...wordsOf('refused-in-field'), ...topics.lacking.ja.map((words) => words.replace(/^[はが]/, ''))])})(?=$|[\\s.,;。])`,
-  'u',
 );
 const thing = phrasePattern(wordsOf('code-noun'));
 /** A code that was there and cannot be read. */

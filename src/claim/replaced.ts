@@ -154,10 +154,11 @@ function partsOf(from: Passage, parts: readonly Hit<Part>[], word: Hit<string>):
   // A word that holds a part itself ("relined" does not, "neu gefüttert" does) is said of that part.
   if (last && last.foldedEnd > word.foldedStart) return [last];
   const clause = clauseAround(text, word.foldedStart, word.foldedEnd);
-  if (!last || last.foldedStart < clause.start)
-    return last && (takesUp(text, clause.start, word, last) || isInItsBracket(text, clause.start, last))
-      ? [last]
-      : ownPart(word);
+  if (!last || last.foldedStart < clause.start) {
+    const own = ownPart(word);
+    if (!last || own.length > 0) return own;
+    return takesUp(text, clause.start, word, last) || isInItsBracket(text, clause.start, last) ? [last] : [];
+  }
   // Folded, the Italian "is" reads as "and": "la cerniera è stata sostituita".
   const isVerb = /(?:^|\s)[èÈ]\s/u.test(from.text.slice(last.end, word.start));
   if (!isVerb && and.test(text.slice(last.foldedEnd, word.foldedStart))) return ownPart(word);

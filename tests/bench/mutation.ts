@@ -117,7 +117,7 @@ export async function bench(): Promise<void> {
     await shared(testers, [...tried.keys()], async (at, worker) => {
       if (!inTime()) return;
       const verdict = await (judges[worker] as Judge).warm(at + 1, stepsFor(at + 1, nearest(pathOf(at)), most));
-      if (verdict === 'alive' && once.has(at + 1)) waiting.push(at);
+      if (verdict === 'kept' || (verdict === 'alive' && once.has(at + 1))) waiting.push(at);
       else tell(at, verdict);
     });
     const warm = performance.now();

@@ -5,9 +5,10 @@ import type { Tester } from './pool';
 
 /**
  * What became of a change. `hung` counts as noticed: the run hung or its process died, and the unchanged run before it
- * did not. `void`: the tests fail without the change as well, so that nothing can be told.
+ * did not. `kept`: what the change made is kept, so that it has to be judged in a program that is read anew. `void`: the
+ * tests fail without the change as well, so that nothing can be told.
  */
-export type Verdict = 'noticed' | 'alive' | 'hung' | 'void';
+export type Verdict = 'noticed' | 'alive' | 'hung' | 'kept' | 'void';
 
 export class Judge {
   /** How many runs in between changed nothing, and those that failed. */
@@ -37,10 +38,7 @@ export class Judge {
         if (!off.gone && off.failed.length === 0) return 'noticed';
         // Something that an earlier change made was kept: once more in a new process.
         this.tester.stop();
-        if (attempt > 0) {
-          this.lose(step, off);
-          return 'void';
-        }
+        if (attempt > 0) return 'kept';
       }
     }
     return 'alive';

@@ -36,6 +36,9 @@ const table: Record<string, [string, string[]][]> = {
     ['New strap fitted by a saddler in 2017 (I have the invoice, £85).', ['replaced strap 2017 craftsman paper']],
     ['Made in 1994, relined in 2016 by the maker.', ['relined lining 2016 maker']],
     ['Restitched 2018, relined 2019.', ['replaced stitching 2018', 'relined lining 2019']],
+    ['Relined by a saddler, the lock was replaced.', ['relined lining craftsman', 'replaced lock']],
+    ['The lock was replaced, a saddler relined it in 2019.', ['replaced lock', 'relined lining 2019']],
+    ['Zip replaced in 2018, relined by a saddler in 2019.', ['replaced zip 2018', 'relined lining 2019 craftsman']],
     ['In 2012 the lock was exchanged and the handles re-dyed.', ['replaced lock 2012', 're-dyed handle 2012']],
     ['A present from my husband in 2005, with receipt.', ['gifted 2005 paper']],
     ['Bought in 1998, receipt lost.', ['bought 1998']],
@@ -66,6 +69,8 @@ const table: Record<string, [string, string[]][]> = {
   ],
   it: [
     ['Tracolla sostituita nel 2017 da un sellaio (ricevuta allegata).', ['replaced strap 2017 craftsman paper']],
+    ['Cerniera nuova nel 2019 dal calzolaio.', ['replaced zip 2019 craftsman']],
+    ['Cerniera, nuova nel 2019.', []],
     ['Valutata nel 2019.', ['appraised 2019']],
     ['La cerniera è stata sostituita nel 2021 da un calzolaio.', ['replaced zip 2021 craftsman']],
   ],
@@ -75,11 +80,14 @@ const table: Record<string, [string, string[]][]> = {
       ['replaced zip 2019 craftsman paper'],
     ],
     ['Los ribetes se tiñeron de marrón en 2020.', ['re-dyed trim 2020']],
+    ['Cierre nuevo en 2019.', ['replaced lock 2019']],
+    ['Cierre, nuevo en 2019.', []],
   ],
   nl: [['Schouderriem in 2017 door een zadelmaker vervangen, bon erbij.', ['replaced strap 2017 craftsman paper']]],
   ja: [
     ['ストラップは2017年に職人さんに交換してもらいました（領収書あり）。', ['replaced strap 2017 craftsman paper']],
     ['縁の革は2021年に黒く染め直しました。', ['re-dyed edge 2021']],
+    ['ファスナーを2018年に交換してもらいました。', ['replaced zip 2018']],
   ],
 };
 

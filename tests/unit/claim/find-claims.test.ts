@@ -41,6 +41,31 @@ describe('claims of a whole listing', () => {
     expect(worn('Bag of brown leather').filter(([kind]) => kind === 'wear')).toEqual([]);
   });
 
+  it.each<[string, string, string[]]>([
+    ['en', 'Payment without buyer protection', ['without buyer protection']],
+    ['en', 'No buyer protection', ['No buyer protection']],
+    ['en', 'Not as friends and family', []],
+    ['en', 'No crypto, no gift cards', []],
+    ['en', 'Gift cards, please', ['Gift cards']],
+  ])('tell what asks for a payment outside, and not what refuses one (%s): %s', (language, said, words) => {
+    const found = findClaims(listingOf('', said, language), []).filter(({ kind }) => kind === 'payment-outside');
+    expect(found.map((claim) => claim.words)).toEqual(words);
+  });
+
+  it('take the plural of a model that ends in a number, and no other', () => {
+    const maker = { ...ondrasse, models: [{ name: 'Carryall 30' }, { name: 'Royal' }] };
+    const models = (said: string) =>
+      findClaims(listingOf('', said), [maker]).flatMap((claim) => (claim.kind === 'model' ? [claim.model] : []));
+    expect(models('One of my Carryall 30s.')).toEqual(['Carryall 30']);
+    expect(models('A Royal.')).toEqual(['Royal']);
+    expect(models('One of my Royals.')).toEqual([]);
+  });
+
+  it('say once what stands in the visible text, where that is read in the description’s place', () => {
+    const found = findClaims(listingOf('Bag', '', 'en', { text: 'Bag\nReal leather, some scratches.' }), []);
+    expect(found.map(shortClaim)).toEqual(['body = leather', 'wear', 'leather']);
+  });
+
   it('are none for a listing without text or data', () => {
     expect(findClaims(listingOf('', ''), [ondrasse])).toEqual([]);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findClaims, lotOf, placeClaims, type SaidOf } from '../../../src/claim';
+import { type Claim, findClaims, lotOf, placeClaims, type SaidOf } from '../../../src/claim';
 import { listingOf } from './listing-of';
 
 const piecesOf = (title: string) => lotOf(listingOf(title, 'A piece of leather.'))?.pieces ?? null;
@@ -95,4 +95,41 @@ it('says of which piece each claim is, and of none where that is not plain', () 
     'lining of the bag is olive twill: handbag',
     'France: wallet',
   ]);
+});
+
+const kinds: Record<'sale' | 'piece', Claim['kind'][]> = {
+  sale: [
+    'maker',
+    'payment-outside',
+    'returns',
+    'hurry',
+    'hedged-authorship',
+    'grade-of-copy',
+    'not-this-piece',
+    'in-stock',
+    'not-vouched',
+    'assurance',
+    'sale-channel',
+  ],
+  piece: ['made', 'bought', 'condition', 'material', 'replaced', 'measure', 'origin', 'code', 'wear', 'age-word'],
+};
+const title = 'Ondrasse handbag and wallet';
+const claimAt = (kind: Claim['kind'], at: object) =>
+  ({ id: 'one', kind, at: { field: 'title', start: 0, end: 8, ...at } }) as unknown as Claim;
+const ofOne = (kind: Claim['kind'], at: object = {}, pieces = ['handbag', 'wallet']) =>
+  saidOf(placeClaims(listingOf(title, 'A piece.'), { words: 'and wallet', pieces }, [claimAt(kind, at)]).get('one'));
+
+it.each(kinds.sale)('what is said of the sale is said of all pieces: %s', (kind) => {
+  for (const at of [{}, { field: 'data' }, { field: 'reply' }]) expect(ofOne(kind, at)).toBe('all');
+  expect(ofOne(kind, {}, [])).toBe('all');
+});
+it.each(kinds.piece)('what a title or the page’s data says of a piece may be of either: %s', (kind) => {
+  for (const at of [{}, { field: 'data' }, { field: 'reply' }]) expect(ofOne(kind, at)).toBe('not-placed');
+});
+it('a model in a title is of the piece that it stands ahead of', () => {
+  const wallet = title.indexOf('wallet');
+  expect(ofOne('model', { start: wallet - 1, end: wallet })).toBe('handbag');
+  expect(ofOne('model', { start: wallet, end: title.length })).toBe('wallet');
+  expect(ofOne('model', { field: 'data' })).toBe('not-placed');
+  for (const pieces of [[], ['handbag']]) expect(ofOne('model', {}, pieces)).toBe('not-placed');
 });

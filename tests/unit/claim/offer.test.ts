@@ -40,6 +40,7 @@ describe('what a listing offers', () => {
   it('is packaging or a thing made from a piece where the seller says so', () => {
     expect(offered('Ondrasse box', 'Empty box only, no bag included.')).toBe('packaging');
     expect(offered('Ondrasse pouch', 'Upcycled from a vintage Ondrasse bag.')).toBe('remade');
+    expect(offered('Ondrasse bag', 'This is not upcycled.')).toBe('piece');
   });
 });
 

@@ -54,6 +54,19 @@ describe('the stated maker', () => {
     expect(judge('Brown leather bag', 'A beautiful Ondrasse Carryall 30 of 1994.')).toBe('Ondrasse');
   });
 
+  it('is what the buyer names before all; of the seller’s words, those of one standing count alike', () => {
+    const fields = ['user', 'data', 'title', 'description', 'text', 'reply'] as const;
+    const said = fields.map((field) => ({
+      kind: 'maker' as const,
+      maker: `By ${field}`,
+      at: { field, start: 0, end: 1 },
+    }));
+    const names = (from: number) => statedMaker(said.slice(from), [])?.names;
+    expect([0, 1, 2].map(names)).toEqual([['By user'], ['By data'], ['By title']]);
+    for (const from of [3, 4, 5]) expect(names(from)).toEqual(said.slice(from).map(({ maker }) => maker));
+    expect(statedMaker([], [])).toBeNull();
+  });
+
   it.each<[string, string | null]>([
     // From five short items on a line is a list to be found by; a name that opens it is what the piece is.
     ['Tote, Ondrasse, brown, large', 'Ondrasse'],

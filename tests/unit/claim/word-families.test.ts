@@ -69,6 +69,34 @@ describe('families of sellers’ words', () => {
     expect(said(words)).toEqual(expected);
   });
 
+  it.each<[string, string[]]>([
+    ['Solid gold clasp', ['solid gold of clasp']],
+    ['Gold-plated clasp', ['gold of clasp']],
+    ['Solid silver clasp', ['solid silver of clasp']],
+    ['Silver-plated clasp', ['silver of clasp']],
+    ['Solid brass clasp', ['solid brass of clasp']],
+    ['Brass-plated clasp', ['brass of clasp']],
+    ['Zinc alloy clasp', ['zinc of clasp']],
+    // The part behind the metal comes before one ahead of it, and the nearest ahead before those further off.
+    ['Zip and clasp gold-plated', ['gold of clasp']],
+    ['Clasp gold-plated zip and buckle', ['gold of zip']],
+    ['Clasp. Gold-plated', ['gold of anything']],
+  ])('a metal, whether it is solid, and its part: %s', (words, expected) => {
+    expect(said(words)).toEqual(expected);
+  });
+
+  it.each<[string, (number | null)[]]>([
+    ['Several available', [null]],
+    ['1 available', []],
+    ['2 available', [2]],
+    ['999 available', [999]],
+    ['1000 available', []],
+    ['Not 2 available', []],
+  ])('how many are in stock: %s', (words, expected) => {
+    const counts = findClaims(listingOf('', words), []).flatMap((one) => (one.kind === 'in-stock' ? [one.count] : []));
+    expect(counts).toEqual(expected);
+  });
+
   it.each([
     'In vintage style',
     'Vintage-style tote',
