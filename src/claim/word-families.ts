@@ -1,4 +1,4 @@
-import { phrasePattern, rightAhead, textPattern, type Topic, topicFinder, wordsOf } from '../text';
+import { phrasePattern, rightAhead, type Topic, textPattern, topicFinder, wordsOf } from '../text';
 import { detailsOf } from './event-details';
 import { isOnlyLook } from './look';
 import { partDescribed } from './material';
