@@ -15,6 +15,7 @@ export { listingKey } from './listing-key';
 export type { Loss, Mark } from './loss';
 export type { Packing, WatchPorts } from './ports';
 export { type ReadableRow, rowOf, type WatchRow } from './rows';
+export type { SamePhotoElsewhere } from './same-photos';
 export { caseOf, compareFound, type SavedCase, type SavedLook, type ThenAndNow } from './saved-case';
 export type { BroughtPhoto } from './sent';
 export type { Change } from './store';

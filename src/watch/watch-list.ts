@@ -10,6 +10,7 @@ import type { WatchPorts } from './ports';
 import { type EarlierLook, readEarlier, readFile, readSaved } from './read-saved';
 import { withReply } from './reply';
 import { latestFirst, type ReadableRow, type WatchRow } from './rows';
+import { findSamePhotos, type SamePhotoElsewhere } from './same-photos';
 import { latestLookOf, type SavedCase } from './saved-case';
 import { type BroughtPhoto, withoutSent, withSent } from './sent';
 import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
@@ -123,6 +124,10 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
 
     /** A photo that is kept whole, by the name that its look has for it; null where there is none. */
     file: (name: string) => attempt<FileContent | null>(async () => succeed(await readFile(database, name))),
+
+    /** The photos of a case that other cases have too. */
+    samePhotos: (id: string) =>
+      attempt<SamePhotoElsewhere[]>(async () => succeed(await findSamePhotos(database, id, ports.packing))),
 
     /** The saved record of a listing's address, the latest change first; null when there is none. */
     findByUrl: (url: string) =>

@@ -2,6 +2,7 @@ import { type Observation, observed } from '../observation-types';
 import type { PixelImage } from '../types';
 import { ground } from './ground';
 import { hash } from './hash';
+import { likeness } from './likeness';
 import { margin } from './margin';
 import type { ObserveContext, Observer } from './observer';
 import { screenBars } from './screen-bars';
@@ -10,7 +11,7 @@ import { size } from './size';
 import { watermark } from './watermark';
 
 /** Every observer, in the order in which a photo’s observations stand. */
-export const all = [size, sharpness, ground, margin, hash, screenBars, watermark] as const;
+export const all = [size, sharpness, ground, margin, hash, likeness, screenBars, watermark] as const;
 const observers: readonly Observer[] = all;
 /** All that may be seen in a photo: by observers, by readers of other folders, and by hand. Each is named in every language. */
 export type Seen =

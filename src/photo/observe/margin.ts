@@ -9,7 +9,7 @@ const evenSteps = 4;
 const leastMargin = 0.01;
 const leastInside = 0.1;
 /** JPEG spreads an edge over its block of 8 pixels (ITU-T T.81): a margin may end that many too early. */
-const blur = 7;
+export const blur = 7;
 
 /**
  * An even margin: a border laid around a photo, the bars beside one of another shape, or the ground of a cut-out. `where`
@@ -38,7 +38,7 @@ export const margin = defineObserver({
   },
 });
 
-interface Inside {
+export interface Inside {
   left: number;
   top: number;
   right: number;
@@ -46,7 +46,7 @@ interface Inside {
 }
 
 /** What lies inside the even margins; null where there is none, or nothing inside. Bars may lie on two sides alone. */
-function insideOf(grey: GreyImage): Inside | null {
+export function insideOf(grey: GreyImage): Inside | null {
   const { width, height } = grey;
   const row = (y: number) => lineOf(grey, y * width, 1, width);
   const top = evenLines(height, row);

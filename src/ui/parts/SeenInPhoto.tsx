@@ -112,8 +112,8 @@ function placingOf(
   return { what, value, unit, target, where: where ? scaledWhere(where, 1 / width, 1 / height) : middle };
 }
 
-/** Which parts a photo shows is said in a place of its own. */
-const isSeen = ({ what }: Observation) => what !== 'shows-part';
+/** Which parts a photo shows, and where else it stands, is said in places of their own. */
+const isSeen = ({ what }: Observation) => what !== 'shows-part' && what !== 'likeness';
 
 interface RowProps {
   seen: Observation;

@@ -15,6 +15,7 @@ import { EarlierLooks } from './EarlierLooks';
 import { JudgedLook } from './JudgedLook';
 import { NoteField } from './NoteField';
 import { OtherNotes } from './OtherNotes';
+import { SamePhotos } from './SamePhotos';
 import { StatusChoice } from './StatusChoice';
 import type { WatchState } from './use-watch-list';
 
@@ -120,6 +121,7 @@ export function CasePage({ id, row, act, look, onRemove }: Props) {
       {kase && (
         <DatedOtherwise kase={kase} dated={record.dated} onDated={(dated) => act((list) => list.setDated(id, dated))} />
       )}
+      <SamePhotos id={id} changedAt={record.changedAt} look={look} />
       <EarlierLooks saved={saved} openFile={openFile} />
       <JudgedLook
         saved={saved}

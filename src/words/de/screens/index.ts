@@ -16,6 +16,7 @@ import { observedStrings } from './observed';
 import { overlayStrings } from './overlay';
 import { partTagStrings } from './part-tags';
 import { photoNoteStrings } from './photo-notes';
+import { samePhotosStrings } from './same-photos';
 import { sentStrings } from './sent';
 import { startStrings } from './start';
 import { takeStrings } from './take';
@@ -257,6 +258,7 @@ export const screens: ScreenWords = {
   observed: observedStrings,
   overlay: overlayStrings,
   bench: benchStrings,
+  samePhotos: samePhotosStrings,
   sent: sentStrings,
   partTags: partTagStrings,
   photoNotes: photoNoteStrings,

@@ -32,6 +32,7 @@ export const observedStrings: ScreenWords['observed'] = {
     'ground-noise': 'Körnung des Grundes',
     margin: 'Anteil eines gleichmäßigen Rands um das Bild',
     hash: 'Prüfwert, der dasselbe Foto wiedererkennt',
+    likeness: 'Woran dasselbe Foto verändert wiedererkannt wird',
     'screen-bars': 'Leisten eines Telefonbildschirms',
     watermark: 'Webadresse im Foto',
     print: 'Druckschrift',

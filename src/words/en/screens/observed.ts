@@ -32,6 +32,7 @@ export const observedStrings = {
     'ground-noise': 'Grain of the ground',
     margin: 'Share of an even margin around the picture',
     hash: 'Hash, which tells the same photo again',
+    likeness: 'What tells the same photo again where it was changed',
     'screen-bars': 'Bars of a phone’s screen',
     watermark: 'Web address in the photo',
     print: 'Print',

@@ -1,0 +1,33 @@
+import { type PhotoRead, type Prepared, prepared, type SamePhoto, samePhoto, valueIn } from '../photo';
+
+/** A photo that is one with another, each by its id. */
+export type SamePhotoPair = SamePhoto & { own: string; other: string };
+
+/**
+ * Finds a case's photos again among others'. What they are held against each other by is made once for each of the case's
+ * own. Photos that were read before likenesses were kept are found nowhere.
+ */
+export function photoFinder(own: readonly PhotoRead[]): (others: readonly PhotoRead[]) => SamePhotoPair[] {
+  const known = prepare(own);
+  return (others) => {
+    const theirs = prepare(others);
+    return known.flatMap(({ photoId, likeness }) => {
+      for (const other of theirs) {
+        const same = samePhoto(likeness, other.likeness);
+        if (same) return [{ ...same, own: photoId, other: other.photoId }];
+      }
+      return [];
+    });
+  };
+}
+
+const prepare = (photos: readonly PhotoRead[]): { photoId: string; likeness: Prepared }[] =>
+  photos.flatMap((photo) => {
+    const value = valueIn(photo, 'likeness');
+    return typeof value === 'string' && isLikeness(value)
+      ? [{ photoId: photo.photoId, likeness: prepared(value) }]
+      : [];
+  });
+
+/** A file from elsewhere may say anything. */
+const isLikeness = (value: string): boolean => /^[A-Za-z0-9+/]{1024}$/.test(value);

@@ -1,0 +1,35 @@
+import { likenessOf } from '../likeness/likeness';
+import type { GreyImage } from '../types';
+import { blur, insideOf } from './margin';
+import { defineObserver } from './observer';
+
+/** By it a photo is known again where it was made smaller, packed again, cut, mirrored, or given a border. */
+export const likeness = defineObserver({
+  id: 'likeness',
+  gives: ['likeness'],
+  measure(_, { grey }) {
+    const value = likenessOf(withoutMargin(grey));
+    return value === null ? [] : [{ what: 'likeness', value }];
+  },
+});
+
+/** What lies inside a margin is too small to be known by. */
+const leastSide = 32;
+
+function withoutMargin(grey: GreyImage): GreyImage {
+  const inside = insideOf(grey);
+  if (inside === null) return grey;
+  // Where it was packed after the border was laid, the border spreads into what lies inside.
+  const spread = (at: number, edge: number) => (at === edge ? 0 : blur);
+  const left = inside.left + spread(inside.left, 0);
+  const top = inside.top + spread(inside.top, 0);
+  const width = inside.right - spread(inside.right, grey.width) - left;
+  const height = inside.bottom - spread(inside.bottom, grey.height) - top;
+  if (width < leastSide || height < leastSide) return grey;
+  const data = new Float32Array(width * height);
+  for (let row = 0; row < height; row++) {
+    const from = (top + row) * grey.width + left;
+    data.set(grey.data.subarray(from, from + width), row * width);
+  }
+  return { width, height, data };
+}
