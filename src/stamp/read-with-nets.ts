@@ -33,13 +33,19 @@ const mostLines = 6;
 const likely = 0.6;
 /** Size of the second look as a share of the first's: what was too large, or framed badly, is framed anew. */
 const againShare = 0.7;
+/**
+ * How many times a small photo is enlarged for a look, and the longest side up to which it is one, pixels: lines of a few
+ * pixels are found there, and framed better. Own measurement on real photographs.
+ */
+const enlarged = 2.5;
+const smallUpTo = 800;
 /** Pieces are one line where together they spell a code that is this likely. */
 const leastJoined = 0.5;
 /** Two boxes that share more ground than this are the same line. */
 const sameGround = 0.3;
 /**
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
- * code is surely read, the finder looks again in a smaller size, then at the photo turned by a quarter and by an eighth
+ * code is surely read, the finder looks again in a smaller size, in a larger one where the photo is small, then at the photo turned by a quarter and by an eighth
  * either way, and where none is found at all, at quarters of a large photo; places where small lines seem to stand are looked
  * at in the file's own pixels, where it has more. A line that is not surely read is read from
  * its other side too. Lines that are likelier words than a code also go to the print engine; where that trusts nothing
@@ -126,6 +132,8 @@ export async function readWithNets(
     if (line !== null) await add(line, seen.quad);
   }
   if (!lines.some(isSure)) await look(await nets.findLines(grey, againShare));
+  const isSmall = Math.max(grey.width, grey.height) <= smallUpTo;
+  if (isSmall && !lines.some(isSure)) await look(await nets.findLines(grey, enlarged));
   if (!lines.some(isSure)) await look(await findSideways(grey, nets));
   for (const lookAslant of looksAslant(grey, nets)) {
     if (!lines.some(isSure)) await look(await lookAslant(), (line) => isCode(line) && isNoGrain(line.free));

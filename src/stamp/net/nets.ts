@@ -20,14 +20,23 @@ export function stampNets(card: ModelCard, finder: NetSession, recogniser: NetSe
   };
 }
 
+/** The size in which a photo is looked at: shrunk to a share of the finder's own, or enlarged, but never past it. */
+function lookedAt({ width, height }: GreyImage, longest: number, share: number): { width: number; height: number } {
+  const largest = Math.max(width, height);
+  if (share <= 1) return sizeWithin(width, height, Math.min(longest, largest) * share);
+  const times = Math.max(1, Math.min(share, longest / largest));
+  return times === 1
+    ? sizeWithin(width, height, longest)
+    : { width: Math.round(width * times), height: Math.round(height * times) };
+}
+
 async function findLines(
   { finder: steps }: ModelCard,
   net: NetSession,
   grey: GreyImage,
   share: number,
 ): Promise<FoundLine[]> {
-  const longest = Math.min(steps.longest, Math.max(grey.width, grey.height)) * share;
-  const { width, height } = sizeWithin(grey.width, grey.height, longest);
+  const { width, height } = lookedAt(grey, steps.longest, share);
   const small = width === grey.width && height === grey.height ? grey : resizeGrey(grey, width, height);
   const padded = (side: number): number => Math.ceil(side / steps.multiple) * steps.multiple;
   const [inputWidth, inputHeight] = [padded(width), padded(height)];

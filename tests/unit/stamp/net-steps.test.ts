@@ -109,6 +109,26 @@ describe('the steps around the nets', () => {
     expect([x0, x1].map(Math.round)).toEqual([36, 156]);
   });
 
+  it('shows the finder a small photo enlarged when asked, never past that size', async () => {
+    const shapes: (readonly number[])[] = [];
+    const finder: NetSession = {
+      run: async (_, shape) => {
+        shapes.push(shape);
+        return { data: mapOf(16, 24, 48, 25, 60, 16, 0).data, shape: [1, 8, 16, 24] };
+      },
+    };
+    const small: GreyImage = { width: 48, height: 25, data: new Float32Array(48 * 25).fill(200) };
+    const [line] = await stampNets(card, finder, silent).findLines(small, 2.5);
+    await stampNets(card, finder, silent).findLines(photo, 2.5);
+    // Twice as large is all that its own size allows; the larger photo is shrunk as ever.
+    expect(shapes).toEqual([
+      [1, 1, 64, 96],
+      [1, 1, 64, 96],
+    ]);
+    const { x0, x1 } = quadBounds(line!.quad);
+    expect([x0, x1].map(Math.round)).toEqual([9, 39]);
+  });
+
   it('gives probabilities flattened by the temperature, the unlikely left out', async () => {
     const recogniser: NetSession = { run: async () => ({ data: [0, 4, 0, -60, 2, 0, 0, 0], shape: [1, 2, 4] }) };
     const quad = [

@@ -32,9 +32,9 @@ function netsThat(finds: Record<string, Quad[]>, reads: Record<number, Lattice>,
   };
 }
 
-async function readWith(finds: Record<string, Quad[]>, reads: Record<number, Lattice>) {
+async function readWith(finds: Record<string, Quad[]>, reads: Record<number, Lattice>, image = photo) {
   const shares: number[] = [];
-  const read = await readStamp(photo, 'p1', { print: null, net: netsThat(finds, reads, shares) });
+  const read = await readStamp(image, 'p1', { print: null, net: netsThat(finds, reads, shares) });
   const texts = read.state === 'read' ? read.lines.map(({ free }) => free.text) : [];
   const ids = read.state === 'read' ? read.lines.map(({ id }) => id) : [];
   return { shares, texts, ids };
@@ -51,6 +51,16 @@ describe('the finder’s second look', () => {
     const { shares, texts } = await readWith({ 0.7: [box(100, 100)] }, { 100: spelling('834', 0.95) });
     expect(texts).toEqual(['834']);
     expect(shares).toEqual([1, 0.7]);
+  });
+
+  it('finds in a small photo enlarged what is too small in its own pixels, and enlarges no photo that is large enough', async () => {
+    const finds = { 2.5: [box(100, 100)] };
+    const reads = { 100: spelling('834', 0.95) };
+    const { shares, texts } = await readWith(finds, reads);
+    expect(texts).toEqual(['834']);
+    expect(shares).toEqual([1, 0.7, 2.5]);
+    const large = { width: 960, height: 480, data: new Uint8ClampedArray(960 * 480 * 4).fill(120) };
+    expect((await readWith(finds, reads, large)).shares).not.toContain(2.5);
   });
 
   it('replaces a doubtful reading of the same line by a clearly surer one, and by no other', async () => {
