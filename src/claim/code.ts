@@ -13,7 +13,9 @@ import {
   wordsOf,
 } from '../text';
 import { codesByLayout } from './code-by-layout';
+import { notPlaced } from './not-placed';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
+import { isSaidOfThing } from './subject';
 import { hasUnitBehind } from './unit-behind';
 
 /** Words that announce a code. Common practice, no source. */
@@ -188,12 +190,13 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
       .filter((item) => !seen.has(item.start) && seen.add(item.start))
       .filter((item) => !isAboutAnother(from.folded.text, item.start, item.start + item.code.length))
       .filter((item) => !isOfEdition(from.folded.text, item))
-      .map(
-        (item): ClaimDraft => ({
-          kind: 'code',
-          code: item.code,
-          ...saidIn(from, sourceRange(from.folded, item.start, item.start + item.code.length), item.confidence),
-        }),
-      );
+      .map((item): ClaimDraft => {
+        const end = item.start + item.code.length;
+        // "The box has a label with KV0915": whose code that is, is not plain.
+        if (isSaidOfThing(from.folded.text, item.start, end, from.title))
+          return notPlaced(from, 'code', [item.start, end]);
+        const said = saidIn(from, sourceRange(from.folded, item.start, end), item.confidence);
+        return { kind: 'code', code: item.code, ...said };
+      });
   });
 }

@@ -31,6 +31,8 @@ const reissue = phraseTest(wordsOf('re-issue'));
 const before = textPattern(
   `(?:${phrasePattern(wordsOf('hedge-before-name')).source})[\\s:"']{1,3}(?:(?:${phrasePattern(wordsOf('an', 'article')).source})\\s)?$`,
 );
+/** What stands between a hedge and the name that it is of: "in the style of the Ondrasse" hedges once. */
+const withArticle = textPattern(`^[\\s:"']{1,3}(?:${phrasePattern(wordsOf('an', 'article')).source})\\s$`);
 const after = textPattern(`^[\\s"'-]{0,3}(?:${phrasePattern(wordsOf('hedge-behind-name')).source})`);
 
 /** Whether a maker's name is hedged where it stands: "Ondrasse style", "inspired by Ondrasse", "Ondrasse風". */
@@ -68,7 +70,14 @@ export function hedgedAuthorshipClaims(
         ({ foldedStart: start, foldedEnd: end }) =>
           isHedgedName(text, start, end) && !isNegated(text, start, end) && !isLeftOpen(text, start, end),
       )
-      .filter((hit) => !phrases.some((phrase) => Math.abs(phrase.foldedEnd - hit.foldedStart) <= 4))
+      .filter(
+        (hit) =>
+          !phrases.some(
+            ({ foldedEnd }) =>
+              Math.abs(foldedEnd - hit.foldedStart) <= 4 ||
+              (foldedEnd < hit.foldedStart && withArticle.test(text.slice(foldedEnd, hit.foldedStart))),
+          ),
+      )
       .map((hit) => widened(from, hit));
     return [...phrases, ...names]
       .sort((a, b) => a.start - b.start)

@@ -4,6 +4,7 @@ import type { MakerFile } from '../maker/types';
 import {
   type Hit,
   isAboutAnother,
+  isLeftOpen,
   isNegated,
   phraseFinder,
   phrasePattern,
@@ -87,6 +88,7 @@ function mentions(from: Passage, makers: MakerFile[]): Hit<string>[] {
     (hit) =>
       !isNegated(text, hit.foldedStart, hit.foldedEnd) &&
       !isAboutAnother(text, hit.foldedStart, hit.foldedEnd) &&
+      !isLeftOpen(text, hit.foldedStart, hit.foldedEnd) &&
       !isHedgedName(text, hit.foldedStart, hit.foldedEnd) &&
       !isOfAnotherThing(from, hit),
   );

@@ -173,13 +173,27 @@ function partsNear(parts: Hit<Part>[], group: Pick<Group, 'start'>): Hit<Part>[]
   return parts.slice(low, end);
 }
 
+/** What the page's own field calls the maker, as a pattern: "Velluto" is velvet in small letters only. */
+function nameIn({ maker }: Listing): RegExp | null {
+  const name = maker[0]?.value.trim() ?? '';
+  return name !== '' && name.length <= longestName ? phrasePattern([name]) : null;
+}
+const longestName = 60;
+const isOfName = ({ folded, text }: Passage, group: Group, name: RegExp | null): boolean =>
+  name !== null &&
+  /^\p{Lu}/u.test(text.slice(group.sourceStart, group.sourceStart + 2)) &&
+  Array.from(folded.text.matchAll(name)).some(
+    ({ index, 0: found }) => index <= group.start && group.end <= index + found.length,
+  );
+
 /** Materials and colours per part. Without a part near, a material beside a word for the piece is the body's. */
 export function materialClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
   const words = vocabularyOf(makers);
+  const name = nameIn(listing);
   const drafts = passages.flatMap((from) => {
     const { text } = from.folded;
     const parts = partsIn(from);
-    const all = groups(from, words.find(from), words.materials);
+    const all = groups(from, words.find(from), words.materials).filter((group) => !isOfName(from, group, name));
     return all.flatMap((group): ClaimDraft[] => {
       const near = partsNear(parts, group);
       const part = partOf(text, group, near, from.language);

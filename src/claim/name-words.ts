@@ -63,8 +63,10 @@ const longest = 3_000;
 
 /** Words that open a house's name and are none by themselves: "Maison Aubrac", "Ter Linden". Common practice, no source. */
 const opens = textPattern(`^(?:${anyOf(wordsOf('opens-house-name'))})$`);
-/** "Brandt & Söhne": a sign joins two words of one name, with a capital behind it; "and" may part one name from another. */
-const joined = /^\s?[&+・·]\s?\p{Lu}[\p{L}'’.-]{1,24}/u;
+/** "Brandt & Söhne", "Velmont and Rook": joined to one name where a capital stands behind, and no plain word. */
+const joined = textPattern(
+  `^\\s?(?:[&+・·]|(?<=\\s)(?:and|${anyLanguage(jointWords.alsoNamed)})(?=\\s))\\s?\\p{Lu}[\\p{L}'’.-]{1,24}`,
+);
 const joinedKatakana = /^(?:[・·=＝]?[\p{Script=Katakana}ー]{1,16})+/u;
 const nextName = /^\s\p{Lu}[\p{L}'’-]{1,24}/u;
 /** A part of a name in katakana has no end of its own. */
@@ -86,7 +88,9 @@ function wholeName({ words, start: from, end }: Word, source: string): string {
     for (let count = 1; count < mostJoined; count += 1) {
       const last = foldWords(source.slice(start, to).split(/\s/).at(-1) as string).text;
       const more = (opens.test(last) ? nextName : joined).exec(behind());
-      if (!more || foldWords(more[0]).text.search(knownWords()) >= 0) break;
+      // The joint itself is a plain word.
+      const name = more?.[0].split(/[\s&+・·]/u).at(-1) ?? '';
+      if (!more || foldWords(name).text.search(knownWords()) >= 0) break;
       to += more[0].length;
     }
   return source.slice(start, to);

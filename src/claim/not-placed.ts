@@ -1,12 +1,13 @@
 import { clauseAround, sourceRange } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
+import type { ClaimOf } from './types';
 
 const longest = 100;
 
-/** A date or a material that is said of no known thing, with the clause that it stands in. */
+/** A date, a material, a code or a size that is said of no known thing, with the clause that it stands in. */
 export function notPlaced(
   from: Passage,
-  of: 'date' | 'material',
+  of: ClaimOf<'not-placed'>['of'],
   [opens, closes]: readonly [number, number],
 ): ClaimDraft {
   const { text } = from.folded;

@@ -1,5 +1,7 @@
 import {
+  anyLanguage,
   clauseAround,
+  jointWords,
   partWords,
   phrasePattern,
   phraseTest,
@@ -66,6 +68,7 @@ function subjectAhead(text: string, start: number, end: number, title: string) {
   const last = Array.from(ahead.matchAll(subjects)).at(-1);
   if (!last || title.includes(last[0])) return null;
   return {
+    words: last[0],
     isThing: last.groups?.thing !== undefined,
     opening: ahead.slice(0, last.index),
     rest: ahead.slice(last.index + last[0].length),
@@ -86,6 +89,20 @@ export function isDateOfThing(text: string, start: number, end: number, title: s
   if (rest.includes(',') && accompanies.test(opening)) return false;
   return linked.test(rest) || joined.test(rest) || (apposed.test(rest) && asSubject.test(opening));
 }
+
+/** "The box has a label with KV0915": whether what comes along is what a clause tells of. Parts of the piece are none. */
+export function isSaidOfThing(text: string, start: number, end: number, title: string): boolean {
+  const subject = subjectAhead(text, start, end, title);
+  if (!subject?.isThing || subject.rest.length > longestAside || namesBag(subject.rest)) return false;
+  // A label is sewn in as often as it hangs on.
+  if (onThePiece.test(subject.words)) return false;
+  return tells.test(subject.rest) && !accompanies.test(subject.opening);
+}
+const onThePiece = phraseTest(wordsOf('inside-the-piece'));
+/** A word that links right behind the thing: "the box is", "has", "measures". */
+const tells = textPattern(
+  `^(?:\\s\\p{L}{1,12}){0,2}?\\s(?:${anyLanguage(jointWords.measuresVerb)}|${phrasePattern(wordsOf('is', 'has-or-stays', 'reads-there')).source})`,
+);
 
 /** Whether a sentence speaks of a part or of what comes along ahead of a place, and has not come back to the piece since. */
 export function speaksOfThing(text: string, start: number, end: number, title: string): boolean {

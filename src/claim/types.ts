@@ -123,7 +123,7 @@ export const claimSchema = z.discriminatedUnion('kind', [
   /** The piece lay unused. */
   z.strictObject({ kind: z.literal('stored'), ...said, polarity, span: eventDetails.span }),
   /** Said of nothing that could be told: shown with the words around it, and judging nothing. */
-  z.strictObject({ kind: z.literal('not-placed'), ...said, of: z.enum(['date', 'material']) }),
+  z.strictObject({ kind: z.literal('not-placed'), ...said, of: z.enum(['date', 'material', 'code', 'measure']) }),
   z.strictObject({ kind: z.literal('age-word'), ...said, word: z.enum(['vintage', 'antique']), polarity }),
 ]);
 export type Claim = z.infer<typeof claimSchema>;

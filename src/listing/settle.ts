@@ -93,11 +93,16 @@ function lowerHigherInBox({ price, problems }: Draft): void {
   const [best] = price;
   if (best?.value.kind !== 'sale' || !isOfData(best)) return;
   if (problems.some(({ code }) => code === 'pick-the-variant' || code === 'which-product')) return;
+  const { currency } = best.value;
   const boxOf = (minor: number) =>
     price
       .find(
         ({ value, origin, confidence }) =>
-          origin === 'visible' && value.minor === minor && value.kind === 'sale' && confidence >= 0.7,
+          origin === 'visible' &&
+          value.minor === minor &&
+          value.currency === currency &&
+          value.kind === 'sale' &&
+          confidence >= 0.7,
       )
       ?.where.split(' > ')
       .slice(0, -1)
@@ -108,6 +113,7 @@ function lowerHigherInBox({ price, problems }: Draft): void {
     ({ value, origin, confidence }) =>
       origin === best.origin &&
       value.kind === 'sale' &&
+      value.currency === currency &&
       value.minor < best.value.minor &&
       confidence >= best.confidence - 0.02 &&
       boxOf(value.minor) === box,
@@ -121,14 +127,19 @@ function lowerHigherInBox({ price, problems }: Draft): void {
 
 const about = new RegExp(`(?:${phrasePattern(wordsOf('about')).source})\\.?[\\s:(]{0,3}$`, 'u');
 
+/** Whether a sum stands behind "about" wherever the page shows it: one place without says that it is the price. */
+function isAlwaysAbout(text: string, words: string): boolean {
+  const ahead = text.split(words).slice(0, -1);
+  return ahead.length > 0 && ahead.every((before) => about.test(foldWords(before.slice(-24)).text));
+}
+
 /** "GBP 12.99 (approximately EUR 14.43)": a sum in another currency that the page calls about right is the price worked out. */
 function lowerConverted(prices: Candidate<Price>[], text: string): void {
   const sums = prices.filter(({ value }) => value.kind !== 'shipping');
   for (const one of sums) {
     const { value, origin, words } = one;
     if (origin !== 'visible' || value.kind !== 'sale' || words === undefined) continue;
-    const at = text.indexOf(words);
-    if (at < 0 || !about.test(foldWords(text.slice(Math.max(0, at - 24), at)).text)) continue;
+    if (!isAlwaysAbout(text, words)) continue;
     if (!sums.some((other) => other.value.currency !== null && other.value.currency !== value.currency)) continue;
     one.confidence = Math.min(one.confidence, 0.3);
     addCaveat(one, 'converted');

@@ -5,7 +5,7 @@ import { anyLanguage } from './each-language';
 
 const edge = '(?<![\\p{L}\\d])';
 const article =
-  "(?:[- ](?:the|year|dem|den|der|das|die|jahre?|l'annee|annee|annees|anno|anni|ano|anos|los|las|gli|il|het|jaar|jaren|in|en|aus)){0,2}";
+  "(?:[- ](?:the|year|le|el|dem|den|der|das|die|jahre?|l'annee|annee|annees|anno|anni|ano|anos|los|las|gli|il|het|jaar|jaren|in|en|aus)){0,2}";
 const about = new RegExp(`${edge}(?:${anyLanguage(aboutWords)})${article}[\\s-]{0,2}$`, 'u');
 const before = new RegExp(`${edge}(?:${anyLanguage(beforeWords)})${article}[\\s-]{1,2}$|${edge}pre$`, 'u');
 const until = new RegExp(`${edge}(?:${anyLanguage(untilWords)})${article}[\\s-]{1,2}$`, 'u');
@@ -95,7 +95,8 @@ function withSurroundings(text: string, date: RawDate): RawDate {
   const later = coarse ? after.exec(left) : null;
   // "Not before 1990" holds the word for earlier inside the one for later.
   const first = (found: RegExpExecArray | null) => (found && later && later.index <= found.index ? null : found);
-  const exclusive = first(coarse ? before.exec(left) : null);
+  // "Before 3 April 1994" is not that day.
+  const exclusive = first(before.exec(left));
   const earlier = exclusive ?? first(coarse ? until.exec(left) : null);
   const [earlierAfter, laterAfter] = [openBefore.exec(right), openAfter.exec(right)];
   if (earlier || earlierAfter) {

@@ -83,6 +83,9 @@ export const iThink: EachLanguage = [
   '',
 ];
 
+/** "The dust bag measures", "die Schachtel misst": its own size follows. */
+export const measuresVerb: EachLanguage = ['measures?', 'mesure', 'misst', 'misura', 'mide', 'meet', ''];
+
 /** Between a thing and the maker whose it is: "wallet by Ondrasse". */
 export const whose: EachLanguage = ['by|from|of', 'de|par', 'von', 'd[ai]', 'de', 'van', ''];
 /** Between a piece and a name that may be its maker's: only where the name has a capital. */

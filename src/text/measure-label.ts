@@ -90,7 +90,7 @@ export function withoutLabels(text: string): string {
 }
 
 const template =
-  /([a-wyz]{1,12})\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12})(?:\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12}))?[\s):=]{0,5}(?:in|cm|ca\.?|circa|approx\.?)?[\s):=]{0,4}$/u;
+  /([a-wyz]{1,12})\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12})(?:\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12}))?[\s():=]{0,5}(?:in|[cm]m|ca\.?|circa|approx\.?)?[\s):=]{0,4}$/u;
 
 const templateBehind =
   /^[\s(]{0,3}(?:cm|mm|in)?[\s(,]{0,3}([a-wyz]{1,12})\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12})(?:\s{0,2}[x×*/]\s{0,2}([a-wyz]{1,12}))?(?!\p{L})/u;

@@ -32,7 +32,7 @@ const unitPattern = new RegExp(
     .join('|')})(?:(?<=["'])|(?=x\\s?\\d|\\P{Script=Latin}|$))`,
   'iuy',
 );
-const unitFirst = /(?:^|[^\p{L}\d])(cm|mm|in|inch(?:es)?)\.?[ :]{1,2}$/iu;
+const unitFirst = /(?:^|[^\p{L}\d])(cm|mm|in|inch(?:es)?)\.?[ :)]{1,3}$/iu;
 
 /** One number of a measurement in the folded text, with the size of the step that it was stated to. */
 export interface Term {

@@ -44,11 +44,18 @@ const weighed = /(?:weigh(?:t|s)|gewicht|poids|peso)[^\d]{0,24}$/u;
 const sentenceEnd = /[\n\r;!?|•]|\.\s/;
 
 /** "€980 RRP" was; in "€310 RRP €980" the word belongs to the next amount. */
-function saysWasBehind(after: string, around: Surroundings): boolean {
-  const match = wasAfter.exec(after);
+function saysBehind(pattern: RegExp, after: string, around: Surroundings): boolean {
+  const match = pattern.exec(after);
   const next = around.end + after.length >= around.to && around.to < around.text.length;
   return match !== null && !(next && /^[\s:]*$/.test(after.slice(match[0].length)));
 }
+
+const firstNumber = (text: string) => Number(/\d[\d.,]*/.exec(text)?.[0].replace(/[.,]\d{0,2}$|[.,](?=\d{3})/g, ''));
+/** "€100 shipping €5": of two amounts beside the word the lower one is the postage. */
+const saysPostageBehind = (after: string, around: Surroundings): boolean =>
+  saysBehind(shippingAfter, after, around) ||
+  (shippingAfter.test(after) &&
+    firstNumber(around.text.slice(around.start)) < firstNumber(around.text.slice(around.to)));
 
 /** The kind of an amount from the words beside it; null when it is no price. */
 export function priceKind(around: Surroundings): Price['kind'] | null {
@@ -71,9 +78,9 @@ export function priceKind(around: Surroundings): Price['kind'] | null {
   around.includesShipping = includesShippingAfter.test(after);
   around.net = netBefore.test(before) || netAfter.test(right);
   if (instalmentBefore.test(before) || instalmentAfter.test(after)) return 'instalment';
-  if (!around.includesShipping && (shippingBefore.test(before) || shippingAfter.test(after))) return 'shipping';
+  if (!around.includesShipping && (shippingBefore.test(before) || saysPostageBehind(after, around))) return 'shipping';
   if (unitAfter.test(after)) return 'unit';
-  if (wasBefore.test(before) || saysWasBehind(after, around)) return 'was';
+  if (wasBefore.test(before) || saysBehind(wasAfter, after, around)) return 'was';
   if (fromBefore.test(before) || fromAfter.test(after)) return 'from';
   return 'sale';
 }

@@ -266,6 +266,25 @@ describe('prices', () => {
   });
 });
 
+describe('two sums of one box', () => {
+  const inDollars = (candidate: Candidate<Price>): Candidate<Price> => ({
+    ...candidate,
+    value: { ...candidate.value, currency: 'USD', currencies: ['USD'] },
+  });
+  const both = (as: typeof inDollars) => [
+    price(600, 0.9, 'json-ld'),
+    as(price(500, 0.9, 'json-ld')),
+    price(600, 0.8, 'visible', 'div > b'),
+    as(price(500, 0.8, 'visible', 'div > i')),
+  ];
+  it('are a former price and the one paid, in one currency', () => {
+    expect(pricesOf(both((one) => one))[0]).toMatch(/^sale 500 json-ld/);
+  });
+  it('are one price twice, in two currencies', () => {
+    expect(pricesOf(both(inDollars))[0]).toMatch(/^sale 600 json-ld/);
+  });
+});
+
 describe('offers of several sizes', () => {
   type Offered = Draft['availability'][number];
   const offer = (value: Offered['value'], confidence: number, origin: Origin, where: string, tie = false): Offered => ({
@@ -341,6 +360,8 @@ describe('a sum that the page works out in another currency', () => {
     ['GBP 12.99 (approximately EUR 14.43)', [euros, pounds], converted],
     ['about EUR 14.43', [euros, pounds], converted],
     ['GBP 12.99 or EUR 14.43', [euros, pounds], kept],
+    ['About EUR 14.43 for you. Price: EUR 14.43', [euros, pounds], kept],
+    ['About EUR 14.43, so about EUR 14.43', [euros, pounds], converted],
     ['about that much: it was EUR 14.43', [euros, pounds], kept],
     ['about EUR 15.00', [euros, pounds], kept],
     ['about EUR 14.43', [euros], ['EUR 14.43 0.8']],

@@ -150,6 +150,8 @@ describe('limits of a date, and years in short', () => {
     ['no antes de 1985', '1985-01-01', null],
     ['niet voor 1985', '1985-01-01', null],
     ['before 1985', null, '1984-12-31'],
+    ['before 3 April 1994', null, '1994-04-02'],
+    ['avant le 3 avril 1994', null, '1994-04-02'],
   ])('%s', (said, from, to) => {
     expect(parseDates(said, { language: null, now }).map(({ span }) => [span.from, span.to])).toEqual([[from, to]]);
   });

@@ -42,6 +42,7 @@ const without: Record<string, string> = {
   'behindDecade it': 'it stands before the digits',
   'behindDecade es': 'it stands before the digits',
   'behindDecade nl': 'it stands before the digits',
+  'measuresVerb ja': 'a particle leads to the size',
   'beforeShortYear ja': 'it stands behind the digits',
   'behindShortYear ja': 'what goes on behind the year is one pattern of its own',
   'beforeWords ja': 'it stands behind the date',

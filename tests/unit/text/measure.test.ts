@@ -213,6 +213,18 @@ it.each([
   expect(parseMeasures(said).map(({ measure }) => measure)).toMatchObject([{ dimension, mm, precisionMm }]);
 });
 it.each([
+  ['W*H (cm): 30 x 20', [300, 200]],
+  ['W x H (mm): 300 x 200', [300, 200]],
+])('labels and their unit ahead of the numbers: %s', (said, mm) =>
+  expect(parseMeasures(said, 'en').map(({ measure }) => [measure.dimension, measure.mm])).toEqual([
+    ['width', mm[0]],
+    ['height', mm[1]],
+  ]),
+);
+it('digits one by one are a code, the first of them too', () => {
+  expect(parseMeasures('Number inside reads 1 4 C 5 0 M 3 7 (yes)', 'en')).toEqual([]);
+});
+it.each([
   ['bag 28 x 19 x 9.', 'en', [280, 190, 90]],
   ['Mide 30x24x15.', 'es', [300, 240, 150]],
   ['Mide 35 de ancho por 25 de alto y 14 de fondo.', 'es', [350, 250, 140]],

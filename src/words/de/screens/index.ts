@@ -285,6 +285,8 @@ export const screens: ScreenWords = {
       notPlaced: {
         date: (words) => `ein Datum, in ${words}`,
         material: (words) => `ein Material, in ${words}`,
+        code: (words) => `ein Code, in ${words}`,
+        measure: (words) => `ein Maß, in ${words}`,
       },
       event: {
         done: {

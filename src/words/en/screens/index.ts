@@ -277,6 +277,8 @@ export const screens = {
       notPlaced: {
         date: (words: string) => `a date, in ${words}`,
         material: (words: string) => `a material, in ${words}`,
+        code: (words: string) => `a code, in ${words}`,
+        measure: (words: string) => `a size, in ${words}`,
       },
       event: {
         done: {
