@@ -225,7 +225,8 @@ function constructionOf(
       .replace(/[([]\s{0,80}[)\]]/g, '')
       .replace(/^[\s,:は]{1,80}|[\s,.;]{1,80}$/g, '')
       .replace(without, '');
-    if (is.length < 3 || is.length > 80) return [];
+    // "Tab: the strip on which the code stands" tells what a word means.
+    if (is.length < 3 || is.length > 80 || codeWords(is).length > 0) return [];
     last = onePeriod(used);
     const { about } = told;
     return [

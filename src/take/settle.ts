@@ -1,4 +1,5 @@
 import { workshopDigits } from './said/layout';
+import { onePeriod } from './said/one-period';
 import type { Doubt, Proposal, TakenPeriod } from './types';
 import { tellingFinder } from './words';
 
@@ -59,7 +60,22 @@ export function settle(found: readonly Proposal[], retractions: readonly Retract
     const known = bySaying.get(key);
     bySaying.set(key, known ? joined(known, proposal) : proposal);
   }
-  return contradicted(withoutPoorer([...bySaying.values()])).map(withStanding);
+  return contradicted(withoutPoorer(metByCodes([...bySaying.values()]))).map(withStanding);
+}
+
+/** "No code until 1970 … From 1970 four digits": the first year of codes is the one that their own entry names. */
+function metByCodes(proposals: readonly Proposal[]): Proposal[] {
+  const starts = new Set(
+    proposals.flatMap((one) => (one.kind === 'code-system' ? (onePeriod(one.used)?.[0] ?? []) : [])),
+  );
+  return proposals.map((one) => {
+    const first = one.kind === 'stamped' ? onePeriod(one.used)?.[0] : null;
+    if (!first || starts.has(first)) return one;
+    const before = String(Number(first.slice(0, 4)) - 1);
+    return starts.has(before)
+      ? ({ ...one, used: [before, onePeriod((one as { used?: TakenPeriod }).used)?.[1] ?? null] } as Proposal)
+      : one;
+  });
 }
 
 /** Whether a code's example has a workshop's number among its digits: without, "Workshop 2" is a building and no code. */

@@ -1,3 +1,5 @@
+import { readPage } from '../../src/take';
+import { asideNames, laterNames, type NameCase, pageOfNames, seenNames } from '../take-pages/names';
 import {
   asidePages,
   freshAsidePages,
@@ -11,6 +13,9 @@ import {
   scorePage,
   seenPages,
   sharesOf,
+  source,
+  voiceAsidePages,
+  voiceSeenPages,
 } from '../take-pages/score';
 
 const percent = (share: number): string => `${(share * 100).toFixed(1)}%`;
@@ -29,6 +34,20 @@ function lineOf(pages: string, form: string, scores: readonly PageScore[]) {
   };
 }
 
+/** Of how many heads of pages the maker is named right, how many are asked for, and how many wrong ones are called sure. */
+function namesOf(name: string, cases: readonly NameCase[]) {
+  const named = cases.map((one) => ({ one, ...readPage(pageOfNames(one), source).named }));
+  const isRight = ({ one, makers }: (typeof named)[number]) =>
+    JSON.stringify([...makers].sort()) === JSON.stringify([...one.makers].sort());
+  return {
+    names: name,
+    count: cases.length,
+    right: named.filter(isRight).length,
+    asked: named.filter(({ sure }) => !sure).length,
+    'sure and wrong': named.filter((one) => one.sure && !isRight(one)).length,
+  };
+}
+
 /** What pages that tell of makers propose, against their truth: the pages seen while tuning, and those set aside, apart. */
 export async function bench(): Promise<void> {
   const rows = [];
@@ -40,6 +59,8 @@ export async function bench(): Promise<void> {
     ['fresh, set aside', freshAsidePages],
     ['latest', latestPages],
     ['newest', newestPages],
+    ['voices, seen', voiceSeenPages],
+    ['voices, set aside', voiceAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));
@@ -58,4 +79,5 @@ export async function bench(): Promise<void> {
     }
   }
   console.table(rows);
+  console.table([namesOf('seen', seenNames), namesOf('set aside', asideNames), namesOf('later', laterNames)]);
 }

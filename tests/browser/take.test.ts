@@ -119,6 +119,21 @@ describe('a maker file taken from a page', () => {
     await full.close();
   });
 
+  it('that is a PDF says what to do, and its text is read when it is pasted', async () => {
+    const full = await browser.context.newPage();
+    await full.goto(browser.extensionUrl('watchlist.html#makers&take'));
+    const file = { name: 'codes.pdf', mimeType: 'application/pdf', buffer: Buffer.from('%PDF-1.7 …') };
+    await full.locator('.take-bring input[type="file"]').setInputFiles(file);
+    await full.getByText('A PDF is not read as a file.').waitFor();
+    const text =
+      'BRIARCOTE LEATHER CO.\n\nFrom 1962 to 1975 all Briarcote bags were stamped with four figures, the month\nfirst and then the year. 0866 is August 1966.\n\nBN stands for Newry < Down.';
+    await full.getByLabel('Source of the page (HTML)').fill(text);
+    await full.getByRole('button', { name: 'Read it' }).click();
+    await full.getByText('0866').first().waitFor();
+    await full.getByRole('button', { name: /draft for Briarcote/ }).waitFor();
+    await full.close();
+  });
+
   it('that tells nothing says so, in the panel', async () => {
     market.make('mention.html', { type: 'text/html', body: html('en-none-mention') });
     const { page, tabId } = await openTab(browser, `${market.url}mention.html`);

@@ -1,6 +1,6 @@
 import { foldWords } from '../../text';
 import type { Head } from './heads';
-import { isJoined, namesIn } from './shapes';
+import { articleFirst, isJoined, namesIn } from './shapes';
 import { NamesInText } from './told-of';
 import { type Weighed, weigh } from './weigh';
 
@@ -23,10 +23,14 @@ const leastShare = 0.04;
 /** From here on nobody needs to be asked: of the pages at hand, those named so surely were named right. */
 const leastSure = 0.8;
 
+const aroundWords = /[^\p{L}\d'’&.-]{1,8}/u;
+
 /** A name as the page uses it: with its article, without a genitive, in small letters where the heading has capitals only. */
-function asUsed(name: string, text: NamesInText): string {
+function asUsed(name: string, heads: readonly Head[], text: NamesInText): string {
   const stem = name.replace(/s$/u, '');
-  const own = stem !== name && text.alone(name) === 0 && text.of(stem).count > 0 ? stem : name;
+  const bare =
+    stem !== name && (text.bare(stem) || heads.some(({ text: head }) => head.split(aroundWords).includes(stem)));
+  const own = bare && !text.bare(name) ? stem : name;
   const capitals = own === own.toUpperCase() && own !== own.toLowerCase();
   const spelt = capitals ? (text.spelling(own) ?? own) : own;
   const small =
@@ -41,13 +45,13 @@ const namesOf = (heads: readonly Head[], text: NamesInText): string[] => {
   const inHeads = heads.flatMap(({ kind, text: head }) =>
     kind === 'brand' ? [head] : namesIn(head).map(({ name }) => name),
   );
-  return [...new Set([...inHeads.slice(0, mostNames), ...text.spokenOf(mostNames)].map((name) => asUsed(name, text)))];
+  return [
+    ...new Set([...inHeads.slice(0, mostNames), ...text.spokenOf(mostNames)].map((name) => asUsed(name, heads, text))),
+  ];
 };
 
 const isWithin = (short: string, long: string): boolean =>
   short !== long && (long.startsWith(`${short} `) || long.endsWith(` ${short}`) || long.includes(` ${short} `));
-
-const articleFirst = /^(?:The|La|Le|Les|Il|Lo|El|De|Het|Die|Der|Das) /u;
 
 /** Of a name and a longer one that holds it, the one that the page means: "Averlock & Sons", and "Ondrasse" of "Ondrasse Carryall". */
 function whole(short: Weighed, long: Weighed, text: NamesInText): Weighed {

@@ -89,7 +89,7 @@ function latinNames(text: string): Shape[] {
     let name = text.slice(first.start, last.end).replace(possessive, '');
     const [, stem, tail] = /^(.{2,60})-([\p{L}’]{2,40})$/u.exec(name) ?? [];
     if (stem !== undefined && isCommon(tail!)) name = stem;
-    if (name.length >= 3 && !adjectives.has(foldWords(name).text) && !isCommon(name))
+    if (name.length >= 3 && !/^\p{Lu}{1,3}\d/u.test(name) && !adjectives.has(foldWords(name).text) && !isCommon(name))
       found.push({ name, start: first.start, end: first.start + name.length });
   };
   for (let at = 0; at < words.length; at += 1) {
@@ -142,3 +142,7 @@ export const isJoined = (name: string): boolean =>
   joint.some((phrase) => name.endsWith(phrase)) ||
   house.some((phrase) => name.startsWith(phrase)) ||
   /^(?:\p{Lu}\.\s?){1,4}\p{L}/u.test(name);
+
+/** Articles that may be part of a name, where it is written with a capital inside a sentence. */
+export const articles = ['The', 'La', 'Le', 'Les', 'Il', 'Lo', 'El', 'De', 'Het', 'Die', 'Der', 'Das'];
+export const articleFirst = /^(?:The|La|Le|Les|Il|Lo|El|De|Het|Die|Der|Das) /u;

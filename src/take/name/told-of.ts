@@ -1,6 +1,6 @@
 import { findPlaces, foldWords } from '../../text';
 import { tellingFinder, wholeWords, wordsFor } from '../words';
-import { namesIn } from './shapes';
+import { articles, namesIn } from './shapes';
 
 /** How a page's own text speaks of a name. */
 export interface ToldOf {
@@ -27,12 +27,15 @@ const does = folded('maker-does');
 const places = new Set([...folded('place-before'), ...[...folded('stands-for')].filter((word) => word.length > 2)]);
 const things = wholeWords('heading-thing');
 const siteNouns = folded('site-noun');
+const gathering = folded('gathering');
 const fold = (word: string | undefined): string => (word === undefined ? '' : foldWords(word).text);
 
 /** The word right before a place in a text, and the two. */
 function wordsBefore(text: string, at: number): string[] {
   const [, two, one] =
-    /(?:(\p{L}[\p{L}’']{0,20})\s)?(\p{L}[\p{L}’']{0,20})\s?["“„«]?$/u.exec(text.slice(Math.max(0, at - 46), at)) ?? [];
+    /(?:(\p{L}[\p{L}’']{0,20})[ \u00a0])?(\p{L}[\p{L}’']{0,20})[ \u00a0]?["“„«]?$/u.exec(
+      text.slice(Math.max(0, at - 46), at),
+    ) ?? [];
   const elision = /(?<!\p{L})(\p{L}{1,4}['’])$/u.exec(text.slice(Math.max(0, at - 6), at))?.[1];
   const words = elision !== undefined ? [elision] : one === undefined ? [] : [one];
   return [...words, ...(two !== undefined && elision === undefined ? [`${two} ${one}`] : [])].map(fold);
@@ -45,7 +48,7 @@ function isOfThing(words: string): boolean {
 }
 
 const code = /(?<![\p{L}\d])\p{Lu}{1,3}\d{0,2}(?:\s?[=:：＝]\s?|は|\s[–—-]\s|\s\p{L}{1,12}(?:\s\p{L}{1,8})?\s)$/u;
-const behind = /^['’]?s?["”“»]?[\s-](\p{L}[\p{L}’']{0,20})/u;
+const behind = /^['’]?s?["”“»]?[ \u00a0-](\p{L}[\p{L}’']{0,20})/u;
 const japanese = wordsFor('maker-does').filter((word) =>
   /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]/u.test(word),
 );
@@ -74,6 +77,8 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
   const isMaker =
     words.some((word) => before.has(word) || isOfThing(word)) ||
     does.has(next) ||
+    gathering.has(next) ||
+    gathering.has(words[0] ?? '') ||
     (things.has(next) && !opens) ||
     things.has(words[0] ?? '') ||
     owns ||
@@ -112,6 +117,8 @@ export class NamesInText {
 
   /** Whether the page is the maker's own. */
   readonly isOwn: boolean;
+  /** How often the text speaks of one name as of a maker, at most. */
+  readonly mostSpoken: number;
 
   constructor(private readonly text: string) {
     this.isOwn = ours(text).length > 0;
@@ -127,6 +134,9 @@ export class NamesInText {
           this.longer.set(part, longer.add(name));
         }
     }
+    let most = 0;
+    for (const { asMaker } of this.own.values()) most = Math.max(most, asMaker);
+    this.mostSpoken = most;
   }
 
   /** All names of the text that are spoken of as makers are. */
@@ -150,6 +160,11 @@ export class NamesInText {
     return [...direct, ...within].reduce(sum, nothing);
   }
 
+  /** Whether the text has a name in just this form. */
+  bare(name: string): boolean {
+    return this.own.has(name);
+  }
+
   /** How often a name stands alone, in no longer one. */
   alone(name: string): number {
     return (this.own.get(name)?.count ?? 0) + (this.own.get(`${name}s`)?.count ?? 0);
@@ -169,8 +184,6 @@ export class NamesInText {
     return found ?? null;
   }
 }
-
-const articles = ['The', 'La', 'Le', 'Les', 'Il', 'Lo', 'El', 'De', 'Het', 'Die', 'Der', 'Das'];
 
 /** A country or a town's country by itself. */
 export const isCountry = (name: string): boolean =>

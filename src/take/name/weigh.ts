@@ -2,6 +2,7 @@ import { foldWords } from '../../text';
 import { namesMonth } from '../said/month';
 import { allWords, type TellingTopic, wholeWords, wordsFor } from '../words';
 import type { Head, HeadKind } from './heads';
+import { articleFirst, isJoined } from './shapes';
 import { isCountry, type NamesInText } from './told-of';
 
 export interface Weighed {
@@ -60,6 +61,15 @@ function placeIn(head: string, name: string): number {
   return -1;
 }
 
+/** "The Corvenna Society": a site of those who gather one maker's pieces is of that maker. */
+function gathersFor(head: string, start: number, name: string): number {
+  const before = /(\p{L}{2,30})\s(?:(?:de|of|der|des|di|van)\s)?$/u.exec(
+    head.slice(Math.max(0, start - 32), start),
+  )?.[1];
+  const behind = /^[\s-](\p{L}{2,30})/u.exec(head.slice(start + name.length, start + name.length + 32))?.[1];
+  return [before, behind].some((word) => gathering.has(fold(word))) ? 2.2 : 0;
+}
+
 /** How surely a head speaks of a name as its maker's: right beside what it made, behind "by", alone between strokes, as a possessor. */
 function speaksOfMaker(head: string, start: number, name: string): number {
   const end = start + name.length;
@@ -95,14 +105,17 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
     // "Comprendre les codes": a verb has an article behind it.
     else if (articles.has(fold(/^\s(\p{L}{1,8})\s/u.exec(head.slice(name.length, name.length + 12))?.[1])))
       governs = true;
-    if (kind === 'section') sections += 1;
-    else if (kind !== 'site')
-      spoken = spoken === 0 ? speaksOfMaker(head, at, name) : Math.max(spoken, speaksOfMaker(head, at, name));
+    if (kind === 'section') {
+      sections += 1;
+      // "Tillhorsts Werke".
+      spoken = Math.max(spoken, speaksOfMaker(head, at, name) > 0 ? 0.8 : 0);
+    } else if (kind === 'site') spoken = Math.max(spoken, gathersFor(head, at, name));
+    else spoken = spoken === 0 ? speaksOfMaker(head, at, name) : Math.max(spoken, speaksOfMaker(head, at, name));
   }
   // A maker's own page calls the bags "ours", and seldom says its name.
   if (text.isOwn && (kinds.has('site') || kinds.has('title')) && !kinds.has('heading')) weight += 2;
   weight += spoken + (sections > 1 ? 0.6 : 0);
-  const told = text.of(name);
+  const told = text.of(name.replace(articleFirst, ''));
   weight +=
     Math.min(told.count, 6) * 0.4 +
     Math.min(told.asMaker, 4) * 0.9 +
@@ -111,9 +124,11 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   weight += Math.min(told.inside, 3) * 0.15 - Math.min(told.asPlace, 3) * 1.4 - Math.min(told.asModel, 2) * 1.5;
   if (told.asPlace > told.asMaker) weight -= 1.5;
   // Where all words have capitals, they make no name.
-  if (capitals > 0 && told.count === 0) weight -= 1.8;
+  if (capitals > 0 && !isJoined(name) && told.count < 2 && told.inside === 0 && told.asMaker === 0) weight -= 1.8;
+  // "Gladstone bag", of which the text says who made it.
+  if (told.count === 0 && text.mostSpoken > 1) weight -= 1.5;
   // The first word of a heading has a capital in any case.
-  if (opens && kinds.size > 0 && spoken === 0 && told.count === 0) weight -= governs ? 2.5 : 0.8;
+  if (opens && kinds.size > 0 && sections === 0 && spoken === 0 && told.count === 0) weight -= governs ? 2.5 : 0.8;
   const words = name.split(' ').map(fold);
   if (words.every((word) => allWords.has(word))) weight -= 4;
   if (namesMonth(name)) weight -= 5;

@@ -38,7 +38,8 @@ const denied = tellingFinder('is-not');
 const instead = tellingFinder('but-this');
 const deniedPlace = /^[^.;]{2,44}$/u;
 /** "HJ for France", behind a code that a verb explained; in a list of letters, small words may stand before the name. */
-const elliptical = /^\s?,?\s?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?(?=\p{Lu})|^\s?は/u;
+const elliptical =
+  /^\s?,?\s?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?(?:l['’]|l[ea]s?\s|[ei]l\s|lo\s)?(?=\p{Lu})|^\s?は/u;
 const inList = /^\s\p{Ll}{1,5}\s(?:in\s)?(?=(?:\p{L}[\p{L}'’-]{0,15}\s){0,4}(?:[ld]['’])?\p{Lu})|^\s?は/u;
 /** "SK ein Betrieb in der Slowakei", behind a code that a verb explained. */
 const inWords = /^\s(?=\p{Ll})/u;

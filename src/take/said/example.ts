@@ -21,7 +21,7 @@ interface SaidDate {
 
 const weekNames = [...wholeWords('week')].join('|');
 const weekOfYear = new RegExp(
-  `(?:${weekNames})\\s?(\\d{1,2})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)|((?:19|20)\\d\\d)年?の?第?(\\d{1,2})週|(\\d{1,2})(?:st|nd|rd|th|\\.|ª|a|e|eme)?\\s(?:${weekNames})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)`,
+  `(?:${weekNames})\\s?(\\d{1,2})(?:[\\s,]{1,2}|\\s?/\\s?)(?:(?:of|von|de|del|di|van|in|im|the|year|jahr|des|jahres|dell'anno|het|jaar|l'annee)\\s){0,2}((?:19|20)\\d\\d)|((?:19|20)\\d\\d)年?の?第?(\\d{1,2})週|(\\d{1,2})(?:st|nd|rd|th|\\.|ª|a|e|eme)?\\s(?:${weekNames})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)`,
   'gu',
 );
 

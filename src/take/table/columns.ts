@@ -68,6 +68,9 @@ const isCode = (text: string): boolean => plantCodes(text) !== null;
 /** A whole code: at least three digits, with letters or without. */
 const isWholeCode = (text: string): boolean =>
   /^(?:[A-Z]{0,3}[ -]?\d{3,8}|\d{3,8}[ -]?[A-Z]{1,3})(?!\d)/.test(plainCode(text).code);
+const units = tellingFinder('year', 'month', 'week', 'no-code');
+/** "month and year", "no code": how a code is built, under a header that calls it the code. */
+const tellsForm = (text: string): boolean => units(text).length > 0 && !isWholeCode(text);
 const isYears = (text: string): boolean => readPeriods(text).length > 0 || /^\??[-–—]?$/.test(text);
 const isSingle = (text: string): boolean => /^[A-Za-z0-9]$/.test(plainCode(text).code);
 const isNumber = (text: string): boolean => /^(?:no\.?\s?)?\d{1,3}(?:[.,' ]?\d{3}){0,4}\+?$/i.test(text);
@@ -98,6 +101,7 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][])
     // "Workshop" and "Letters" name codes as well as places: the cells say which.
     if (named.some((role) => ['plant', 'code', 'letter'].includes(role))) {
       if (named.includes('letter') && share(texts, isSingle) > 0.8) return 'letter';
+      if (named.includes('code') && share(texts, tellsForm) > 0.6) return 'format';
       if (share(texts, isCode) > 0.6) return 'code';
       if (share(texts, isWholeCode) > 0.6) return 'example';
       if (share(texts, opensPlaceOnPiece) > 0.6) return 'where';

@@ -15,6 +15,8 @@ import {
   seenPages,
   sharesOf,
   takeHtml,
+  truthOf,
+  voiceAsidePages,
   voiceSeenPages,
 } from '../../take-pages/score';
 
@@ -97,6 +99,17 @@ describe('pages that tell of makers', () => {
     }
   });
 
+  it('in the voice of others, their makers named anywhere, are each of the maker that they tell of', () => {
+    for (const page of [...voiceSeenPages, ...voiceAsidePages]) {
+      const { maker, proposals } = truthOf(page);
+      const told = new Set(proposals.map((one) => one.maker ?? maker));
+      expect(new Set(takeHtml(pageHtml(page)).map((one) => one.maker)), page).toEqual(told);
+    }
+    const { precision, recall } = sharesOf(voiceAsidePages.map(scorePage));
+    expect(precision).toBeGreaterThanOrEqual(0.93);
+    expect(recall).toBeGreaterThanOrEqual(0.85);
+  });
+
   it('give every proposal in the form of its schema, with the words as they stand and a place that finds them', () => {
     for (const page of [
       ...seenPages,
@@ -105,6 +118,7 @@ describe('pages that tell of makers', () => {
       ...latestPages,
       ...newestPages,
       ...voiceSeenPages,
+      ...voiceAsidePages,
     ])
       for (const proposal of takeHtml(pageHtml(page))) {
         expect(proposalSchema.safeParse(proposal).error).toBeUndefined();

@@ -12,7 +12,8 @@ export const takeStrings: ScreenWords['take'] = {
   about:
     'Öffne die Seite, die von einem Hersteller erzählt, klicke dort auf den Knopf von Tellstamp und wähle „Herstellerdatei von dieser Seite übernehmen“. Oder bring die Seite hierher: als gespeicherte Datei oder mit eingefügtem Quelltext.',
   choose: 'Gespeicherte Seite wählen',
-  paste: 'Quelltext der Seite (HTML)',
+  paste: 'Quelltext der Seite (HTML) oder aus einem PDF kopierter Text',
+  pdf: 'Ein PDF wird nicht als Datei gelesen. Öffne es, kopiere den Text daraus und füge ihn unten ein.',
   pasted: 'eine eingefügte Seite',
   read: 'Lesen',
   gone: 'Das Gelesene ist fort, weil der Browser geschlossen wurde. Lies die Seite noch einmal.',

@@ -13,7 +13,8 @@ export const takeStrings = {
   about:
     'Open the page that tells of a maker, click the Tellstamp button there and choose “Take a maker file from this page”. Or bring the page here: as a saved file, or its source pasted.',
   choose: 'Choose a saved page',
-  paste: 'Source of the page (HTML)',
+  paste: 'Source of the page (HTML), or text copied out of a PDF',
+  pdf: 'A PDF is not read as a file. Open it, copy its text, and paste it below.',
   pasted: 'a pasted page',
   read: 'Read it',
   gone: 'What was read is gone, because the browser was closed. Read the page again.',
