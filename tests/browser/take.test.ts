@@ -111,6 +111,7 @@ describe('a maker file taken from a page', () => {
     expect(await name.inputValue()).toBe('Brindlecote');
     await full.getByRole('button', { name: 'Harkaway', exact: true }).click();
     expect(await name.inputValue()).toBe('Harkaway');
+    expect(await full.getByRole('button', { name: 'Brindlecote', exact: true }).isVisible()).toBe(true);
     await name.fill('Brindlecote & Sons');
     expect(await violations(full)).toEqual([]);
     await full.getByRole('button', { name: /draft for Brindlecote & Sons/ }).click();

@@ -61,6 +61,9 @@ function phraseAt(text: string, at: Word, phrases: Map<string, string[]>): strin
   return found !== undefined && !/^[\p{L}\d]/u.test(text.slice(at.start + found.length)) ? found : null;
 }
 
+/** More capitals in a row than these are no name. */
+const mostWords = 6;
+
 /** Words follow each other with one space and nothing else between. */
 const adjoin = (text: string, before: Word, next: Word) => text.slice(before.end, next.start) === ' ';
 
@@ -94,7 +97,7 @@ function latinNames(text: string): Shape[] {
   };
   for (let at = 0; at < words.length; at += 1) {
     const word = words[at]!;
-    if (run.length > 0 && !adjoin(text, run.at(-1)!, word)) close();
+    if (run.length >= mostWords || (run.length > 0 && !adjoin(text, run.at(-1)!, word))) close();
     const phrase = phraseAt(text, word, run.length > 0 ? joints : houses);
     const covered = phrase === null ? 0 : wordsUntil(words, at, word.start + phrase.length);
     const behind = words[at + covered];

@@ -1,6 +1,8 @@
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
 import { readPage, takeFromPage } from '../../../src/take';
+import { namesIn } from '../../../src/take/name/shapes';
+import { countWork } from '../../growth/count-work';
 import { asideNames, laterNames, type NameCase, pageOfNames, seenNames } from '../../take-pages/names';
 import { source } from '../../take-pages/score';
 
@@ -65,6 +67,15 @@ describe('the maker that a page tells of', () => {
     ]);
     expect(named(two, 'Ondrasse').makers).toEqual(['Harkaway']);
     expect(named(two, 'harkaway')).toMatchObject({ makers: ['Harkaway'], sure: true });
+  });
+
+  it('is no run of capitals without end, and a page of nothing else costs no more than its length', () => {
+    const shouted = (words: number) =>
+      Array.from({ length: words }, (_, at) => `Aa${String.fromCharCode(97 + (at % 26))}`).join(' ');
+    expect(Math.max(...namesIn(shouted(9000)).map(({ name }) => name.split(' ').length))).toBe(6);
+    const work = (words: number) =>
+      countWork(() => readPage(pageOfNames(page('Ondrasse codes', shouted(words))), source));
+    expect(work(8000) / work(1000)).toBeLessThan(12);
   });
 
   it('is whose page it is, where the page calls the bags ours', () => {

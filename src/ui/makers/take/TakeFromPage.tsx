@@ -76,7 +76,11 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id' | 'known'> & {
       {makers.map((maker) => (
         <section key={maker ?? ''} aria-label={maker ?? words.noMaker}>
           {maker === null ? (
-            <AskMaker likely={name} others={open?.others ?? []} onChange={setName} />
+            <AskMaker
+              likely={name}
+              others={open ? [open.likely, ...open.others].filter((one) => one !== '' && one !== name) : []}
+              onChange={setName}
+            />
           ) : (
             <h3>{maker}</h3>
           )}
