@@ -94,3 +94,18 @@ describe('the dates by which a size of the model is chosen', () => {
     expect(width({ listing: late, claims: [since] })).toBe(330);
   });
 });
+
+it('a fact of the file is not sure of an edition that only the title names', () => {
+  const runs = [{ kind: 'edition', name: 'Harbour', made: ['1985', '2010'] }];
+  const construction = [{ part: 'lining', is: 'twill', used: ['1990', '1995'], strength: 'hard' }];
+  const edition = { ...maker, models: [{ name: 'Satchel', runs }], construction } as MakerFile;
+  const claims = [
+    claim('model', 'Satchel', { model: 'Satchel' }, 'mo'),
+    claim('material', 'twill', { part: 'lining', material: 'twill' }, 'm'),
+  ];
+  const strength = (title: string) =>
+    gathered({ maker: edition, claims, listing: { ...listing, title: stated(title) } }).find(
+      ({ says }) => says.kind === 'material',
+    )?.strength;
+  expect([strength('Ondrasse Satchel'), strength('Ondrasse Satchel, Harbour')]).toEqual(['hard', 'soft']);
+});

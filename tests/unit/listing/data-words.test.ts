@@ -98,6 +98,7 @@ describe('amounts of data', () => {
   it.each([
     ['eur', 'EUR'],
     [' EUR ', 'EUR'],
+    [' xts ', 'XTS'],
     ['€', 'EUR'],
     ['$', null],
     ['', null],

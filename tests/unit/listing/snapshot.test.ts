@@ -123,6 +123,12 @@ describe('the elements of a page', () => {
     expect(snapshot.unreadFrames).toEqual([]);
   });
 
+  it('are no remarks', async () => {
+    const { snapshot } = await taken('<html><body><p>a<!-- x -->b</p></body></html>');
+    expect(snapshot.elements.map(({ tag }) => tag)).toEqual(['html', 'body', 'p']);
+    expect(visibleText(snapshot, 0)).toBe('ab');
+  });
+
   it('are as many as the budget has, each with its end', async () => {
     const many = `<html><body>${'<i>a</i>'.repeat(50)}</body></html>`;
     const { snapshot, slices } = await taken(many, {}, 20);
