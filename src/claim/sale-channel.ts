@@ -1,4 +1,4 @@
-import { isAboutAnother, isNegated, topicFinder } from '../text';
+import { isAboutAnother, isLeftOpen, isNegated, topicFinder } from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** How the seller says the piece was first sold. Only purchase from the maker counts as "discount", not this offer's own reduction. */
@@ -11,6 +11,8 @@ export function saleChannelClaims(passages: Passage[]): ClaimDraft[] {
       const { text } = from.folded;
       if (isNegated(text, hit.foldedStart, hit.foldedEnd) || isAboutAnother(text, hit.foldedStart, hit.foldedEnd))
         return [];
+      // "Vom Outlet? Nein, aus dem Laden": asked, and not said.
+      if (isLeftOpen(text, hit.foldedStart, hit.foldedEnd)) return [];
       // "Sample" alone is also a fabric sample or a sample photo; it has to be the piece's kind.
       if (hit.words.toLowerCase() === 'sample' && !/^\s(?:piece|bag|item)/.test(text.slice(hit.foldedEnd))) return [];
       return [{ kind: 'sale-channel', channel: hit.value, ...saidIn(from, hit, 0.85) }];

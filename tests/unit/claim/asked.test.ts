@@ -16,6 +16,7 @@ const answered: [text: string, language: string, claims: string[]][] = [
   ['Leather? I do not know.', 'en', []],
   ['Red suede lining? No idea.', 'en', []],
   ['Zip replaced in 2010? Never.', 'en', []],
+  ['Vom Outlet? Nein.', 'de', []],
   ['Innen?', 'de', []],
 ];
 
