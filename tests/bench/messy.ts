@@ -18,7 +18,8 @@ const told: Record<MessyPart, string> = {
   strangers: 'written with their truth before the reader was looked at again, and tuned on since',
   'strangers set aside': 'of the same writing, set aside before any reader ran on them, opened once',
   'passers-by': 'written with their truth before the code was looked at once more, and tuned on since',
-  'passers-by set aside': 'of the last writing, set aside before any reader ran on them, opened once; one doubt mended since',
+  'passers-by set aside':
+    'of the last writing, set aside before any reader ran on them, opened once; one doubt mended since',
 };
 
 /** What is read of pages as people write them, and what honest sellers are held to have said wrong. */
