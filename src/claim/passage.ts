@@ -16,26 +16,48 @@ export interface Passage {
 const most = 200_000;
 const longestTitle = 300;
 
+type Titled = Pick<Listing, 'title' | 'description' | 'text' | 'language'>;
+
 /** The title and the description; the visible text stands in for a description that was not found. */
-export function passagesOf(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): Passage[] {
+export function passagesOf(listing: Titled & Partial<Pick<Listing, 'seller'>>): Passage[] {
   const texts: [Passage['field'], string | undefined][] = [
     ['title', listing.title[0]?.value],
     ['description', withoutLegends(listing.description[0]?.value.slice(0, most) ?? '')],
   ];
-  if (!listing.description[0]?.value.trim()) texts.push(['text', sellersOwn(listing.text)]);
+  if (!listing.description[0]?.value.trim()) texts.push(['text', sellersOwn(withoutNames(listing.text, listing))]);
   const named = foldWords((listing.title[0]?.value ?? '').slice(0, longestTitle)).text;
   return texts.flatMap(([field, text]) => (text?.trim() ? [passage(field, text, listing.language, named)] : []));
 }
 
+const blankOf = (found: string) => '\n'.repeat(found.length);
+
+/** A page's text without what the seller is called, at the same places: "vintage_lab" says nothing of the piece. */
+const withoutNames = (text: string, { seller }: Partial<Pick<Listing, 'seller'>>): string =>
+  (seller?.name ?? [])
+    .filter(({ value }) => value.trim().length > 3)
+    .reduce((rest, { value }) => rest.replaceAll(value, blankOf), text);
+
+/** A line of a description that is so short may stand elsewhere for itself. */
+const shortLine = 12;
+
+/** A text without some words, at the same places; where the page parts their lines otherwise, line by line. */
+function blanked(text: string, words: string | undefined): string {
+  if (!words?.trim()) return text;
+  if (text.includes(words)) return text.replace(words, blankOf);
+  const lines = words.split('\n').filter((line) => line.trim().length >= shortLine);
+  return lines.reduce((rest, line) => rest.replace(line, blankOf), text);
+}
+
 /**
  * What of the visible text stands neither in the title nor in the description, at its own places: what was read there
- * is blank here. Null where the visible text is read in the description's place, or holds nothing else.
+ * is blank here, and so are the seller's names. Null where the visible text is read in the description's place, or holds
+ * nothing else.
  */
-export function restOf({ title, description, text, language }: Parameters<typeof passagesOf>[0]): Passage | null {
+export function restOf(listing: Titled & Pick<Listing, 'seller'>): Passage | null {
+  const { title, description, text, language } = listing;
   if (!description[0]?.value.trim()) return null;
-  const blank = (from: string, words: string | undefined) =>
-    words?.trim() ? from.replace(words, (found) => '\n'.repeat(found.length)) : from;
-  const rest = sellersOwn(blank(blank(text, description[0]?.value), title[0]?.value));
+  const others = blanked(blanked(text, description[0]?.value), title[0]?.value);
+  const rest = sellersOwn(withoutNames(others, listing));
   return rest.trim()
     ? passage('text', rest, language, foldWords((title[0]?.value ?? '').slice(0, longestTitle)).text)
     : null;
