@@ -1,3 +1,4 @@
+import { withoutSigns } from './sign';
 import type { Lattice } from './types';
 
 /** A prefix with its probability when it ends with "no new character", and when it ends with its last character. */
@@ -38,7 +39,7 @@ export function freeTexts(lattice: Lattice, width = 12, most = 5): { text: strin
   }
   const totals = new Map<string, number>();
   for (const { text, blank, last } of beams) {
-    const trimmed = text.trim();
+    const trimmed = withoutSigns(text);
     totals.set(trimmed, (totals.get(trimmed) ?? 0) + blank + last);
   }
   return [...totals]

@@ -18,6 +18,7 @@ import { reachOut } from './reach-out';
 import { readPrintedLine } from './read-printed';
 import { lineOfBoth } from './same-row';
 import { settleSides } from './settle-sides';
+import { isPartedBySigns } from './sign';
 import { type Spelt, speltBy } from './spelt';
 import { sure } from './sure';
 import type { StampLine } from './types';
@@ -80,7 +81,7 @@ export async function readWithNets(
     const further = otherWay === null ? await reachOut(standing, spelt, spell) : null;
     const told = further?.spelt ?? spelt;
     const placed = placedCharacters(told.lattice);
-    const isOpen = further?.spelt === null || hasWideGap(told, placed);
+    const isOpen = further?.spelt === null || hasWideGap(told, placed) || isPartedBySigns(told, placed);
     const middles = placed.map(({ middle }) => middle);
     const line = lineAround(standing, middles, nets.margin + (further?.spelt ? further.beyond : 0));
     const { lattice, texts, free } = withSignsLeftOpen(grey, told, placed, line);

@@ -47,7 +47,7 @@ export const stampLineSchema = z.strictObject({
   measurements: z.array(measurementSchema),
   /**
    * Past an end there is no room in the photo for a further character, or another line goes on there, or its characters
-   * part where nothing was read: it may be a part, or hold what is no part of it.
+   * part where nothing was read, or only a sign: it may be a part, or hold what is no part of it.
    */
   mayGoOn: z.literal(true).optional(),
   /** What the line spells from its other side, where that is a likely code too and nothing in the photo settles it. */

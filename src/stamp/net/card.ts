@@ -6,7 +6,7 @@ import * as z from 'zod';
  */
 export const modelCardSchema = z.looseObject({
   date: z.string(),
-  /** Class 0 is the CTC blank; class i + 1 is character i. */
+  /** Class 0 is the CTC blank; class i + 1 is character i. `sign` among them stands for what is no character of ours. */
   alphabet: z.string().min(1).max(200),
   temperature: z.number().positive(),
   acceptance: z.object({ stampScore: z.number().min(0).max(1) }),

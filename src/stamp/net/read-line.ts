@@ -1,6 +1,7 @@
 import { type GreyImage, type Quad, quadSize, warpQuad } from '../../photo';
 import { growQuad } from '../crop';
 import { oneShape } from '../one-shape';
+import { withoutOuterSigns } from '../sign';
 import type { Lattice } from '../types';
 import type { ModelCard } from './card';
 import { evenOut } from './even-out';
@@ -24,11 +25,11 @@ export async function readLine(
   if (crop === null) return { steps: [] };
   const { data, shape } = await net.run(evenOut(crop), [1, 1, steps.height, width]);
   const [, count = 0, classes = 0] = shape;
-  return {
+  return withoutOuterSigns({
     steps: Array.from({ length: count }, (_, step) =>
       withAlike(sharesOf(data, step * classes, alphabet, temperature), steps.alike),
     ),
-  };
+  });
 }
 
 /** One step's logits as probabilities, flattened by the temperature (softmax). */

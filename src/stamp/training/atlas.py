@@ -15,6 +15,8 @@ from PIL import Image, ImageDraw, ImageFont
 CAP = 64
 CODE = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-./"
 OTHER = "abcdefghijklmnopqrstuvwxyz&\u00b7"
+# Signs that are no characters of ours. What looks like one of ours even to a person (| , \u00b0 _ ~) is not among them.
+SIGNS = "$%+*:;#@?!()[]<>=&\u20ac\u00a3\u00a5\u00a7\u00a9\u00ae\u2020\u2021\u00ab\u00bb\u00b6\u2192\u2190\u2191\u2193\u2605\u2665\u2666\u2663\u2660\u25a0\u25b2\u25c6\u2713"
 PER_FAMILY = 8
 # Ornamental, symbol and script cuts: nobody stamps a code with them.
 UNWANTED = re.compile(
@@ -48,10 +50,13 @@ def read_font(path):
         return None
     scale = CAP / cap
     glyphs = {}
-    for char in CODE + OTHER:
+    lacking = glyph(font, "\uffff", scale)  # what the font draws for a character that it has not
+    for char in CODE + OTHER + SIGNS:
         drawn = glyph(font, char, scale)
         if drawn is None and char in CODE:
             return None
+        if drawn is not None and char in SIGNS and lacking is not None and np.array_equal(drawn[0], lacking[0]):
+            continue
         if drawn is not None:
             glyphs[char] = drawn
     seen = {glyphs[c][0].tobytes() for c in "ABCDEFGHKMNPRTUVWXY23456789"}

@@ -1,8 +1,10 @@
 """From logits to probabilities and to the likeliest text."""
 
+import re
+
 import numpy as np
 
-ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ -./"
+ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ -./*"
 
 
 def probabilities(logits, temperature=1.0):
@@ -29,3 +31,8 @@ def best_text(shares, width=12):
         beams = dict(sorted(after.items(), key=lambda item: -sum(item[1]))[:width])
     text, parts = max(beams.items(), key=lambda item: sum(item[1]))
     return text, float(sum(parts))
+
+
+def told(text):
+    """A text as the extension tells it: nothing for signs around it, a gap for one within."""
+    return re.sub(r" *[*] *", " ", text).strip()

@@ -43,7 +43,7 @@ def table(name, run):
 
 setter, rng = Setter(*load(sys.argv[1])), np.random.default_rng(1)
 lines = crops.Lines("", 1, 256 if big else 8)
-group = [(t, *crops.strip_for(rng, setter, t)) for t in (codes.layout_code(rng)[:7] for _ in range(lines.batch))]
+group = [(t, *crops.strip_for(rng, setter, t), False) for t in (codes.layout_code(rng)[:7] for _ in range(lines.batch))]
 batch = lines.compose(rng, setter, group)
 shots = photos.Photos("", 1, 24 if big else 2).batch_of(rng, setter)
 print("width", batch["width"])

@@ -9,7 +9,7 @@ import codes
 from atlas import CAP, load
 from camera import burnt, cut, normal, photograph
 from dots import dotted_font
-from emblems import said, with_signs
+from emblems import SIGN, said, with_signs
 from fields import Draw
 from line import TOP, Setter, bowed
 from relief import render
@@ -24,12 +24,13 @@ WIDTHS = (64, 80, 96, 112, 128, 160, 192, 224, 256, 320, 384, 448, 512, 640, 768
 WIDEST = WIDTHS[-1]
 SCALES = (1.0, 1.0, 0.75, 0.5, 0.4)
 WEAK = 0.45  # share of shallow marks on strong grain
+PLAIN = 0.65  # share of lines as the nets before saw them: no signs, small letters, dots, bows or neighbours
 
 
-def varied(rng, strip, left, right):
+def varied(rng, strip, left, right, plain=False):
     """The line in another cut of its face: strokes heavier or lighter, outlines bent, so that new faces are less new."""
     if rng.random() < 0.3:
-        radius = int(rng.integers(1, 6))
+        radius = int(rng.integers(1, 4 if plain else 6))
         tool = cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (2 * radius + 1, 2 * radius + 1))
         other = cv2.erode(strip, tool) if radius == 1 or rng.random() < 0.3 else cv2.dilate(strip, tool)
         # Thin faces have nothing to lose, heavy ones no room to grow: counters must stay open.
@@ -42,24 +43,24 @@ def varied(rng, strip, left, right):
         bent_x, bent_y = (cv2.resize(k, (width, height), interpolation=cv2.INTER_CUBIC) for k in knots)
         x, y = np.meshgrid(np.arange(width, dtype=np.float32), np.arange(height, dtype=np.float32))
         strip = cv2.remap(strip, x + bent_x, y + bent_y, cv2.INTER_LINEAR)
-    if rng.random() < 0.12:
+    if not plain and rng.random() < 0.12:
         strip = bowed(strip, left, right, rng.uniform(-0.3, 0.3) * CAP, rng.uniform(0, 0.2))
     inked = np.flatnonzero(strip.max(axis=0) > 60)
     return (strip, left, right) if len(inked) == 0 else (strip, int(inked[0]), int(inked[-1]) + 1)
 
 
 def as_set(rng, text):
-    """A text as a label sets it: in small letters at times, or with signs that are no characters of ours."""
+    """A text as a label sets it: in small letters at times, or, of every two, one with signs that are none of ours."""
     draw = rng.random()
-    if draw < 0.07:
+    if draw < 0.12:
         return text.lower() if rng.random() < 0.6 else text.title()
-    return with_signs(rng, text) if draw < 0.17 else text
+    return with_signs(rng, text) if draw < 0.6 else text
 
 
-def strip_for(rng, setter, text):
+def strip_for(rng, setter, text, plain=False):
     """A line at canvas size, stretched a little, with its ink's left and right."""
-    font = dotted_font(rng) if rng.random() < 0.05 and not any(c.islower() for c in text) else None
-    strip, left, right = varied(rng, *setter.line(rng, text, font))
+    dotted = not plain and rng.random() < 0.1 and not any(c.islower() for c in text)
+    strip, left, right = varied(rng, *setter.line(rng, text, dotted_font(rng) if dotted else None), plain)
     stretch = rng.uniform(0.65, 1.3)
     scale = SIZE / CAP
     if (right - left) * scale * stretch > 0.92 * WIDEST * PER_PIXEL:
@@ -114,25 +115,36 @@ def neighbours(rng, setter, target, middle):
     for side in (-1, 1):
         if rng.random() < 0.1:
             text = codes.words(rng, 3) if rng.random() < 0.6 else codes.code(rng)
-            strip, left, right, stretch = strip_for(rng, setter, text)
+            strip, left, right, stretch = strip_for(rng, setter, text, True)
             place(target, strip, left, right, stretch, middle + rng.uniform(-60, 60), side * SIZE * rng.uniform(1.3, 1.7))
 
 
-def beside(rng, setter, target, middle, half):
-    """Another text in the same row past a gap: its near end reaches into the crop and is none of the line's."""
+def beside(rng, setter, target, text, middle, half, seen, share):
+    """Another text in the same row past a gap, whose near end is surely in the crop; what the line then says.
+
+    It is none of the line's characters, so it counts as a sign: a net that is told to read nothing there learns to leave
+    out what stands past a gap, a code's own parts too. `seen` is how far the crop reaches to the left and to the right.
+    """
     for side in (-1, 1):
-        if rng.random() < 0.12:
-            text = codes.words(rng, 1) if rng.random() < 0.6 else codes.code(rng)
-            strip, left, right, stretch = strip_for(rng, setter, text[:9])
-            gap = SIZE * rng.uniform(1.0, 1.5)  # farther off than any space within a code
+        gap = SIZE * rng.uniform(1.0, 1.6)  # farther off than any space within a code
+        room = seen[(side + 1) // 2] - half - gap
+        if rng.random() < share and room > 0.5 * SIZE and text[0 if side < 0 else -1] != SIGN:
+            other = codes.words(rng, 1) if rng.random() < 0.6 else codes.code(rng)
+            strip, left, right, stretch = strip_for(rng, setter, other[:9])
             place(target, strip, left, right, stretch, middle + side * (half + gap + (right - left) * stretch / 2), rng.uniform(-2, 2))
+            text = text + SIGN if side > 0 else SIGN + text
+    return text
 
 
 class Lines(torch.utils.data.IterableDataset):
-    """Batches of lines of about one width: layers as bytes, texts and the crop's width."""
+    """Batches of lines of about one width: layers as bytes, texts, the crop's width, and what an older net reads as well.
 
-    def __init__(self, atlas_path, seed, batch, pool=8, empty=0.06):
+    `plain` is the share of lines drawn as before signs had a class, `next_to` that of the others' ends with a neighbour.
+    """
+
+    def __init__(self, atlas_path, seed, batch, pool=8, empty=0.06, plain=PLAIN, next_to=0.1):
         self.path, self.seed, self.batch, self.pool, self.empty = atlas_path, seed, batch, pool, empty
+        self.plain, self.next_to = plain, next_to
 
     def __iter__(self):
         worker = torch.utils.data.get_worker_info()
@@ -140,15 +152,21 @@ class Lines(torch.utils.data.IterableDataset):
         cv2.setNumThreads(0)
         setter = Setter(*load(self.path))
         while True:
-            texts = [as_set(rng, codes.line_text(rng)) for _ in range(self.batch * self.pool)]
-            drawn = [(text, *strip_for(rng, setter, text)) for text in texts]
+            drawn = [self.drawn(rng, setter) for _ in range(self.batch * self.pool)]
             drawn.sort(key=lambda d: (d[3] - d[2]) * d[4])
             groups = [drawn[i : i + self.batch] for i in range(0, len(drawn), self.batch)]
             for index in rng.permutation(len(groups)):
                 yield self.compose(rng, setter, groups[index])
 
+    def drawn(self, rng, setter):
+        """A text, its strip with its place, and whether it is a plain one."""
+        plain = rng.random() < self.plain
+        text = codes.line_text(rng)
+        text = text if plain else as_set(rng, text)
+        return (text, *strip_for(rng, setter, text, plain), plain)
+
     def compose(self, rng, setter, group):
-        longest = max((right - left) * stretch for _, _, left, right, stretch in group)
+        longest = max((right - left) * stretch for _, _, left, right, stretch, _ in group)
         # The reader's crop has a height of ground at both ends; a found box is often a little short or long.
         extra = SIZE * (rng.uniform(1.5, 2.2) if rng.random() < 0.6 else rng.uniform(0.3, 2.8))
         wanted = (longest + extra) / PER_PIXEL
@@ -156,22 +174,26 @@ class Lines(torch.utils.data.IterableDataset):
         canvas = int(np.ceil((width * PER_PIXEL * 1.2 + 24) / 80) * 80)
         layers = np.zeros((3, len(group), CANVAS, canvas), np.uint8)
         layers[1:] = 128
-        texts = []
-        for i, (text, strip, left, right, stretch) in enumerate(group):
+        texts, known = [], []
+        for i, (text, strip, left, right, stretch, plain) in enumerate(group):
             slack = max(0.0, width * PER_PIXEL - (right - left) * stretch - 0.5 * SIZE)
-            middle = canvas / 2 + rng.uniform(-0.5, 0.5) * slack * 0.8
+            off = rng.uniform(-0.5, 0.5) * slack * 0.8
+            middle, half = canvas / 2 + off, (right - left) * stretch / 2
             empty = rng.random() < self.empty
             if not empty:
                 place(layers[0, i], strip, left, right, stretch, middle)
             if not empty or rng.random() < 0.3:
                 neighbours(rng, setter, layers[0, i], middle)
+            says = "" if empty else said(text)
             # Where characters stand far apart a gap says nothing.
-            if not empty and (right - left) * stretch < SIZE * len(text):
-                beside(rng, setter, layers[0, i], middle, (right - left) * stretch / 2)
+            if says and not plain and 2 * half < SIZE * len(text):
+                reach = width * PER_PIXEL / 2
+                says = beside(rng, setter, layers[0, i], says, middle, half, (reach + off, reach - off), self.next_to)
             for _ in range(3 if empty else 1):
                 clutter(rng, layers[1, i], layers[2, i])
-            texts.append("" if empty else said(text).upper())
-        return {"layers": torch.from_numpy(layers), "texts": texts, "width": width, "seed": int(rng.integers(1 << 30))}
+            texts.append(says.upper())
+            known.append(SIGN not in says and not any(c.islower() for c in says))
+        return {"layers": torch.from_numpy(layers), "texts": texts, "known": known, "width": width, "seed": int(rng.integers(1 << 30))}
 
 
 def shoot(batch, device):

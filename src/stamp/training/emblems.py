@@ -1,6 +1,6 @@
-"""Marks that are no character of ours: signs between and around codes. The recogniser reads each as a gap.
+"""Marks that are no character of ours: signs between and around codes. The recogniser has one class for all of them.
 
-In a text to be set, SIGN stands for one of them; what the line says has a space there, or nothing at its ends.
+In a text to be set, and in what a line says, SIGN stands for one of them.
 """
 
 import math
@@ -9,14 +9,14 @@ import re
 import cv2
 import numpy as np
 
-from atlas import CAP
+from atlas import CAP, SIGNS
 
 SIGN = "*"
 
 
 def said(text):
     """What a reader should read of a text with signs in it."""
-    return re.sub(r" {2,}", " ", text.replace(SIGN, " ")).strip()
+    return re.sub(r" *[*] *", SIGN, text).strip()
 
 
 def with_signs(rng, text):
@@ -108,7 +108,12 @@ def struck_s(font):
 
 def sign(rng, font):
     """A glyph as the atlas has them: mask, left, top against the baseline, advance."""
-    if rng.random() < 0.1:
+    draw = rng.random()
+    if draw < 0.55:
+        own = [char for char in SIGNS if char in font]
+        if own:
+            return font[own[int(rng.integers(len(own)))]]
+    elif draw < 0.6:
         return struck_s(font)
     side = int(rng.integers(36, CAP + 8))
     mask = np.zeros((side, side), np.uint8)

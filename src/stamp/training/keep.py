@@ -24,6 +24,19 @@ def whole(saved):
     return {"net": average, **saved, "average": average}
 
 
+def widened(saved, classes):
+    """A recogniser's checkpoint with as many classes: a new one starts as the mean of the characters, and unlikely."""
+    for state in (saved["net"], saved["average"]):
+        for name in ("head", "side"):
+            weight, bias = state[name + ".weight"], state[name + ".bias"]
+            missing = classes - len(bias)
+            if missing > 0:
+                row = weight[1:].mean(0, keepdim=True).expand(missing, -1)
+                state[name + ".weight"] = torch.cat([weight, row])
+                state[name + ".bias"] = torch.cat([bias, bias[1:].mean().expand(missing) - 2])
+    return saved
+
+
 def short(state):
     """An optimiser's state with its running means in bfloat16: half the size, and they forget within some steps."""
     if isinstance(state, torch.Tensor):

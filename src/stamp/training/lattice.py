@@ -4,6 +4,7 @@ import numpy as np
 import torch
 
 import crops
+from emblems import SIGN
 from nets import ALPHABET
 from relief import KINDS
 
@@ -33,16 +34,16 @@ def greedy(logits):
 
 @torch.no_grad()
 def exact_by_kind(net, atlas, device, batches, seed=900001, size=128):
-    """Share of lines read exactly, all and by kind of mark, and of empty crops that stay empty."""
+    """Share of lines read exactly, all without signs and by kind of mark, those with signs, and of empty crops that stay empty."""
     lines = iter(crops.Lines(atlas, seed, size))
-    right = {name: [0, 0] for name in (*KINDS, "all", "empty")}
+    right = {name: [0, 0] for name in (*KINDS, "all", "signs", "empty")}
     for _ in range(batches):
         batch = next(lines)
         images, kinds = crops.shoot(batch, device)
         with torch.autocast(device, torch.bfloat16, enabled=device == "cuda"):
             logits = net(images)
         for text, read, kind in zip(batch["texts"], greedy(logits.float()), kinds.tolist()):
-            for name in (KINDS[kind], "all") if text else ("empty",):
+            for name in ("signs",) if SIGN in text else (KINDS[kind], "all") if text else ("empty",):
                 right[name][0] += text == read
                 right[name][1] += 1
     return {name: f"{a / max(1, b):.3f} of {b}" for name, (a, b) in right.items()}

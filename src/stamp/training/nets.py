@@ -4,7 +4,7 @@ import torch
 import torch.nn.functional as F
 from torch import nn
 
-ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ -./"  # class 0 is the blank, class i + 1 is ALPHABET[i]
+ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ -./*"  # class 0 is the blank, class i + 1 is ALPHABET[i]; * is any sign
 
 
 def conv(inside, outside, kernel=3, stride=1, groups=1, act=True):
@@ -78,9 +78,9 @@ class Mixer(nn.Module):
 
 
 class Recogniser(nn.Module):
-    """(batch, 1, 48, width) → logits (batch, width / 4, 41)."""
+    """(batch, 1, 48, width) → logits (batch, width / 4, 42)."""
 
-    def __init__(self, widths=(32, 56, 96, 144), line=192, mixers=7):
+    def __init__(self, widths=(32, 56, 96, 144), line=192, mixers=7, classes=len(ALPHABET) + 1):
         super().__init__()
         a, b, c, d = widths
         self.body = nn.Sequential(
@@ -104,8 +104,8 @@ class Recogniser(nn.Module):
         )
         self.down = nn.Sequential(nn.Conv2d(d, line, (6, 1), bias=False), nn.BatchNorm2d(line), nn.ReLU())
         self.mix = nn.Sequential(*[Mixer(line) for _ in range(mixers)])
-        self.head = nn.Linear(line, len(ALPHABET) + 1)
-        self.side = nn.Linear(line, len(ALPHABET) + 1)  # before the mixers: keeps the shapes honest in training
+        self.head = nn.Linear(line, classes)
+        self.side = nn.Linear(line, classes)  # before the mixers: keeps the shapes honest in training
 
     def forward(self, x):
         early = self.down(self.body(x))

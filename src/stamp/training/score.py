@@ -7,7 +7,7 @@ import json
 import pathlib
 import sys
 
-from beam import best_text
+from beam import best_text, told
 from boxes import corners
 from read import Reader, grey_of
 
@@ -18,7 +18,7 @@ def readings(reader, grey, temperature, most=6):
     """(text,probability, code score) of the lines found, best first."""
     found = sorted(reader.find(grey), key=lambda b: -b[5] * b[6])[:most]
     read = [(*best_text(reader.lattice(grey, corners(box), temperature)), box[6]) for box in found]
-    return sorted((r for r in read if r[0]), key=lambda r: -r[1] * r[2])
+    return sorted(((told(r[0]), *r[1:]) for r in read if told(r[0])), key=lambda r: -r[1] * r[2])
 
 
 def main(models, folder, temperature, loud):

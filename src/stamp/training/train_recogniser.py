@@ -40,8 +40,38 @@ def arguments():
     parser.add_argument("--workers", type=int, default=7)
     parser.add_argument("--peak", type=float, default=2.5e-3, help="highest learning rate")
     parser.add_argument("--again", type=int, default=1, help="steps on stored batches after each new one")
+    parser.add_argument("--teacher", help="folder of the net whose reading is held on to wherever no sign stands")
+    parser.add_argument("--held-on", type=float, default=1.0, help="weight of that")
+    parser.add_argument("--still", action="store_true", help="the normalisations' means and deviations stay as they are")
+    parser.add_argument("--next-to", type=float, default=0.1, help="share of a line's ends with another text past a gap")
     parser.add_argument("--checks", type=int, default=16, help="validation batches of 128 lines")
     return parser.parse_args()
+
+
+class Teacher:
+    """The net that went before, as its file reads: what it reads of lines without signs shall still be read."""
+
+    def __init__(self, folder, device):
+        saved = keep.whole(torch.load(pathlib.Path(folder) / "recogniser.pt", map_location=device))["average"]
+        self.net = Recogniser(classes=len(saved["head.bias"])).to(device, memory_format=torch.channels_last)
+        self.net.load_state_dict(saved)
+        self.net.eval().requires_grad_(False)
+        with torch.no_grad():
+            for weight in self.net.parameters():
+                weight.copy_(rounded(weight))
+
+    @torch.no_grad()
+    def shares(self, images):
+        with torch.autocast(images.device.type, torch.bfloat16, enabled=images.is_cuda):
+            return F.softmax(self.net(images).float(), dim=2)
+
+
+def strayed(logits, shares, texts, known):
+    """How far each line's reading is from the teacher's (Kullback and Leibler), for a line's length; 0 where it knows not."""
+    scores = F.log_softmax(logits.float(), dim=2)[:, :, : shares.shape[2]]
+    each = (shares * (torch.log(shares.clamp(min=1e-8)) - scores)).sum((1, 2))
+    weights = torch.tensor([k / (len(t) + 1) for k, t in zip(known, texts)], dtype=torch.float32)
+    return (each * weights.to(logits.device, non_blocking=True)).mean()
 
 
 def loss_of(logits, side, texts, device):
@@ -58,12 +88,14 @@ def loss_of(logits, side, texts, device):
     return total
 
 
-def learn(net, optimiser, average, team, images, texts, rounding=False):
+def learn(net, optimiser, average, team, images, texts, rounding=False, known=(), teacher=None, held_on=1.0):
     """One step on one batch of each process."""
     with Rounded(net, rounding):
         with torch.autocast(images.device.type, torch.bfloat16, enabled=images.is_cuda):
             logits, side = net(images)
         loss = loss_of(logits, side, texts, images.device)
+        if teacher is not None:
+            loss = loss + held_on * strayed(logits, teacher.shares(images), texts, known)
         optimiser.zero_grad(set_to_none=True)
         loss.backward()
     team.mean(net)
@@ -87,7 +119,7 @@ def load(args, net, device):
     step = 0
     if args.resume:
         folder = pathlib.Path(args.resume)
-        saved = keep.whole(torch.load(folder / "recogniser.pt", map_location=device))
+        saved = keep.widened(keep.whole(torch.load(folder / "recogniser.pt", map_location=device)), len(ALPHABET) + 1)
         average.state.update({k: v.to(device) for k, v in saved["average"].items()})
         net.load_state_dict(saved["net"])
         step = average.step = saved["step"]
@@ -116,14 +148,15 @@ def together(loader, device, joined):
         wanted = joined * 208 // (len(batch["texts"]) * batch["width"])
         if len(parts) >= min(joined // 128, max(1, wanted)):
             texts = [text for part in parts for text in part["texts"]]
-            yield {**batch, "layers": torch.cat([part["layers"] for part in parts], 1), "texts": texts}
+            known = [one for part in parts for one in part["known"]]
+            yield {**batch, "layers": torch.cat([part["layers"] for part in parts], 1), "texts": texts, "known": known}
             parts.clear()
 
 
-def parts(args, images, texts):
+def parts(args, images, texts, known):
     """What was lit at once as batches of one step each: every width comes in a whole number of them."""
     size = -(-len(images) // args.parts)
-    return [(images[i : i + size], texts[i : i + size]) for i in range(0, len(images), size)]
+    return [(images[i : i + size], texts[i : i + size], known[i : i + size]) for i in range(0, len(images), size)]
 
 
 def train(args, device):
@@ -132,10 +165,14 @@ def train(args, device):
     net = Recogniser().to(device, memory_format=torch.channels_last)
     average, optimiser, step = load(args, net, device)
     torch.manual_seed(args.seed + team.rank)
-    lines = crops.Lines(args.atlas, args.seed * 64 + team.rank, args.batch, pool=6)
+    teacher = Teacher(args.teacher, device) if args.teacher else None
+    lines = crops.Lines(args.atlas, args.seed * 64 + team.rank, args.batch, pool=6, next_to=args.next_to)
     loader = DataLoader(lines, None, num_workers=args.workers, prefetch_factor=4, pin_memory=device == "cuda")
     start, first, last, kept, waited, seen = time.time(), step, time.time(), time.time(), 0.0, 0
     net.train()
+    for part in net.modules() if args.still else ():
+        if isinstance(part, torch.nn.BatchNorm2d):
+            part.eval()
     store, rng, mark = [], np.random.default_rng(args.seed + team.rank), step
     source = together(loader, device, args.joined)
     while True:
@@ -152,17 +189,17 @@ def train(args, device):
             images, _ = crops.shoot(batch, device)
         lit, seen = clock.split(), seen + len(images)
         rounding = args.span[0] + (args.span[1] - args.span[0]) * spent > args.rounds_from
-        for part, texts in parts(args, images, batch["texts"]):
-            loss = learn(net, optimiser, average, team, part, texts, rounding)
+        for part, texts, known in parts(args, images, batch["texts"], batch["known"]):
+            loss = learn(net, optimiser, average, team, part, texts, rounding, known, teacher, args.held_on)
             step += 1
         learnt = clock.split()
         # Lighting a scene costs as much as learning from it: each is learnt again before it is let go.
         for _ in range(args.again):
-            old, texts = store[rng.integers(len(store))] if store else (images, batch["texts"])
-            for part, said in parts(args, disturbed(old.float()), texts):
-                learn(net, optimiser, average, team, part, said, rounding)
+            old, texts, known = store[rng.integers(len(store))] if store else (images, batch["texts"], batch["known"])
+            for part, said, knows in parts(args, disturbed(old.float()), texts, known):
+                learn(net, optimiser, average, team, part, said, rounding, knows, teacher, args.held_on)
                 step += 1
-        stored = (images.half(), batch["texts"])
+        stored = (images.half(), batch["texts"], batch["known"])
         if len(store) < 80:
             store.append(stored)
         else:
@@ -192,4 +229,4 @@ if __name__ == "__main__":
     checked = ((options.atlas, "fonts of training"), (options.held, "fonts held back")) if trained is not None else ()
     for path, name in checked:
         print(name, exact_by_kind(trained.eval(), path, where, options.checks), flush=True)
-    assert len(ALPHABET) == 40
+    assert len(ALPHABET) == 41
