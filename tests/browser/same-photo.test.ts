@@ -45,7 +45,7 @@ it('a kept case shows the other kept listing that has its photo, and none that h
   await list.getByRole('link', { name: 'Tan bag' }).click();
   const same = list.getByRole('region', { name: 'The same photo in other kept cases' });
   await same.getByRole('link', { name: 'Tote of the north' }).waitFor();
-  const words = await same.innerText();
+  const words = await same.textContent();
   expect(words).toContain('One is the mirror image of the other.');
   expect(words).toContain('Ordinary reason:');
   expect(words).not.toContain('Another tote');
