@@ -1,37 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import type { Claim } from '../../../src/claim/types';
-import { fromSizes, type SizedListing } from '../../../src/evidence/from-sizes';
-import type { Evidence } from '../../../src/evidence/types';
 import type { Measure } from '../../../src/listing/types';
-import type { MakerFile, Model, Run, Size } from '../../../src/maker/types';
+import type { MakerFile, Run } from '../../../src/maker/types';
 import { type Span, sinceSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { claim, measureOf, stated } from '../check/sample';
-import { ondrasse } from './samples';
+import { file, modelOf, of, page, type Side, size } from './sized';
 
 const plain = { spans: [], places: [], strength: 'soft' } as const;
 const onPage = { kind: 'listing', field: 'measures' } as const;
 const inFile = { kind: 'maker-file', maker: 'Ondrasse', invented: false, part: null } as const;
-const size = (width: number, height?: number, depth?: number, over: Partial<Size> = {}): Size => ({
-  ...{ width, unit: 'cm', tolerance: 1, ...over },
-  ...(height === undefined ? {} : { height }),
-  ...(depth === undefined ? {} : { depth }),
-});
-const modelOf = (name: string, of: Size, over: Partial<Model> = {}, run: Partial<Run> = {}): Model => ({
-  name,
-  runs: [{ size: of, ...run }],
-  ...over,
-});
-const file = (...models: Model[]): MakerFile => ({ ...ondrasse, models });
-type Side = readonly [Measure['dimension'], number, number?];
-const page = (title: string, ...sides: Side[]): SizedListing => ({
-  title: stated(title),
-  model: [],
-  measures: sides.flatMap(([side, mm, precision]) => stated(measureOf(side, mm, `${mm} mm`, precision))),
-});
 const measured = (side: Measure['dimension'], mm: number, id = `c-${side}-${mm}`): Claim =>
   claim('measure', `${mm} mm`, { measure: measureOf(side, mm, `${mm} mm`) }, id);
-const of = (listing: SizedListing, maker: MakerFile | null, claims: Claim[] = [], dates: Span[] = []): Evidence[] =>
-  fromSizes(claims, listing, maker, dates);
 /** Each as "id: what from–to", to the third place. */
 const told = (...given: Parameters<typeof of>) =>
   of(...given).map(({ id, ...one }) => {

@@ -1,33 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Claim } from '../../../src/claim/types';
-import { fromSizes, type SizedListing } from '../../../src/evidence/from-sizes';
 import { mistakenUnit } from '../../../src/evidence/mistaken-unit';
-import type { Evidence } from '../../../src/evidence/types';
-import type { Measure } from '../../../src/listing/types';
-import type { MakerFile, Model, Run, Size } from '../../../src/maker/types';
-import type { Span } from '../../../src/span';
-import { measureOf, stated } from '../check/sample';
-import { ondrasse } from './samples';
-
-const size = (width: number, height?: number, depth?: number, over: Partial<Size> = {}): Size => ({
-  ...{ width, unit: 'cm', tolerance: 1, ...over },
-  ...(height === undefined ? {} : { height }),
-  ...(depth === undefined ? {} : { depth }),
-});
-const modelOf = (name: string, of: Size, over: Partial<Model> = {}, run: Partial<Run> = {}): Model => ({
-  name,
-  runs: [{ size: of, ...run }],
-  ...over,
-});
-const file = (...models: Model[]): MakerFile => ({ ...ondrasse, models });
-type Side = readonly [Measure['dimension'], number, number?];
-const page = (title: string, ...sides: Side[]): SizedListing => ({
-  title: stated(title),
-  model: [],
-  measures: sides.flatMap(([side, mm, precision]) => stated(measureOf(side, mm, `${mm} mm`, precision))),
-});
-const of = (listing: SizedListing, maker: MakerFile | null, claims: Claim[] = [], dates: Span[] = []): Evidence[] =>
-  fromSizes(claims, listing, maker, dates);
+import type { MakerFile } from '../../../src/maker/types';
+import { file, modelOf, of, page, size } from './sized';
 
 describe('a unit taken for another', () => {
   const satchel = file(modelOf('Satchel', size(30, 20)));

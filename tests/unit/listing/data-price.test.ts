@@ -1,27 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type Draft, emptyDraft } from '../../../src/listing/draft';
 import { offerPrices } from '../../../src/listing/structured/data-price';
-import { addValue, type Item, type ItemValue, newItem } from '../../../src/listing/structured/item';
-import { readProduct } from '../../../src/listing/structured/product-facts';
+import type { Item } from '../../../src/listing/structured/item';
 import { groupOf, variantRange, variantsOf } from '../../../src/listing/structured/variants';
-import type { Labelled } from '../../../src/listing/types';
-
-const hints = { language: 'en', domain: 'attic-arcade.example' };
-type Value = ItemValue | ItemValue[];
-const thing = (types: string | string[], properties: Record<string, Value> = {}, over: Partial<Item> = {}): Item => {
-  const item = { ...newItem('json-ld', 'json-ld 1'), types: [types].flat(), ...over };
-  for (const [name, value] of Object.entries(properties))
-    for (const one of [value].flat()) addValue(item, name, one as ItemValue);
-  return item;
-};
-const offer = (properties: Record<string, Value>) => thing('Offer', { priceCurrency: 'EUR', ...properties });
-const read = (product: Item, strength?: number, caveats?: string[]): { draft: Draft; labelled: Labelled[] } => {
-  const found = { draft: emptyDraft(), labelled: [], hints };
-  readProduct(product, found, strength, caveats);
-  return found;
-};
-const euro = (minor: number, kind = 'sale') =>
-  JSON.stringify({ kind, minor, exponent: 2, currency: 'EUR', currencies: ['EUR'] });
+import { euro, hints, offer, read, thing, type Value } from './data-things';
 
 describe('the prices of an offer', () => {
   const prices = (properties: Record<string, Value>) =>

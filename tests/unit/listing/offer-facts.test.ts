@@ -1,34 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type Draft, emptyDraft } from '../../../src/listing/draft';
-import { addValue, type Item, type ItemValue, newItem } from '../../../src/listing/structured/item';
+import type { ItemValue } from '../../../src/listing/structured/item';
 import { offersOf } from '../../../src/listing/structured/offer-facts';
-import { readProduct } from '../../../src/listing/structured/product-facts';
-import type { Candidate, Labelled } from '../../../src/listing/types';
 import { daySpan, yearSpan } from '../../../src/span';
-
-const hints = { language: 'en', domain: 'attic-arcade.example' };
-type Value = ItemValue | ItemValue[];
-const thing = (types: string | string[], properties: Record<string, Value> = {}, over: Partial<Item> = {}): Item => {
-  const item = { ...newItem('json-ld', 'json-ld 1'), types: [types].flat(), ...over };
-  for (const [name, value] of Object.entries(properties))
-    for (const one of [value].flat()) addValue(item, name, one as ItemValue);
-  return item;
-};
-const offer = (properties: Record<string, Value>) => thing('Offer', { priceCurrency: 'EUR', ...properties });
-const read = (product: Item, strength?: number, caveats?: string[]): { draft: Draft; labelled: Labelled[] } => {
-  const found = { draft: emptyDraft(), labelled: [], hints };
-  readProduct(product, found, strength, caveats);
-  return found;
-};
-/** Each candidate as "value, where it stands behind the thing, confidence, words". */
-const told = (field: Candidate<unknown>[]) =>
-  field.map(({ value, where, confidence, words, caveats }) =>
-    [JSON.stringify(value), where.replace('json-ld 1 > ', ''), confidence, words, ...(caveats ?? [])]
-      .filter((one) => one !== undefined)
-      .join(' | '),
-  );
-const euro = (minor: number, kind = 'sale') =>
-  JSON.stringify({ kind, minor, exponent: 2, currency: 'EUR', currencies: ['EUR'] });
+import { euro, offer, read, thing, told, type Value } from './data-things';
 
 describe('an offer of the data', () => {
   const of = (properties: Record<string, Value>, product: Record<string, Value> = {}) =>
