@@ -23,13 +23,15 @@ const bare = (code: string) => code.replace(/[.\-/\s]/g, '');
 const isOfPlant = (code: string, { codeSystems, plants }: MakerFile) =>
   codeSystems.length === 0 &&
   plants.some((plant) => code.startsWith(plant.code) && /^\d{3,4}$/.test(code.slice(plant.code.length)));
-const fits = (code: string, makers: readonly MakerFile[]) =>
-  makers.some((file) => isOfPlant(code, file) || decodeExactly(code, file).length > 0);
+const fitting = (code: string, makers: readonly MakerFile[]) =>
+  makers.find((file) => isOfPlant(code, file) || decodeExactly(code, file).length > 0);
 
 interface Found {
   start: number;
   code: string;
   confidence: number;
+  /** Whose layout it fits. */
+  maker: string;
 }
 
 /** What fits a layout of the makers as it stands. `own` is the text in its own case. */
@@ -42,21 +44,27 @@ export function codesByLayout(text: string, own: string, makers: readonly MakerF
       for (let last = groups.length; last > first; last -= 1) {
         const code = groups.slice(first, last).join(' ');
         const start = index + (first === 0 ? 0 : groups.slice(0, first).join(' ').length + 1);
-        const confidence = sureOf(code, start, text, makers);
-        if (confidence !== null) return [{ start, code, confidence }];
+        const fits = fitAt(code, start, text, makers);
+        if (fits) return [{ start, code, ...fits }];
       }
     return [];
   });
 }
 
-function sureOf(code: string, start: number, text: string, makers: readonly MakerFile[]): number | null {
+function fitAt(
+  code: string,
+  start: number,
+  text: string,
+  makers: readonly MakerFile[],
+): Pick<Found, 'confidence' | 'maker'> | null {
   const plain = bare(code).replace(/[()[\]]/g, '');
   if (plain.length < fewest || plain.length > 16 || (plain.match(/\d/g) ?? []).length < 2) return null;
   const end = start + code.length;
   if (hasUnitBehind(text, end, code)) return null;
   const ahead = text.slice(Math.max(sentenceAround(text, start, end).start, start - reach * 2), start);
-  if (otherCode.test(ahead.slice(-reach)) || !fits(bare(code), makers)) return null;
+  const file = otherCode.test(ahead.slice(-reach)) ? undefined : fitting(bare(code), makers);
+  if (!file) return null;
   const spoken = speaksOfCode.test(ahead);
   if (!/[A-Z]/.test(plain) && !spoken) return null;
-  return spoken ? 0.85 : 0.6;
+  return { confidence: spoken ? 0.85 : 0.6, maker: file.maker };
 }

@@ -16,6 +16,7 @@ import { codesByLayout } from './code-by-layout';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import { isSaidOfThing } from './subject';
+import type { ClaimOf } from './types';
 import { hasUnitBehind } from './unit-behind';
 
 /** Words that announce a code. Common practice, no source. */
@@ -95,7 +96,9 @@ const opensCode = (text: string, at: number) => {
 };
 const opening = /[A-Z0-9]|\([A-Z0-9]\)[A-Z0-9 ]|\[[A-Z0-9]\][A-Z0-9 ]/y;
 
+type TakenBy = NonNullable<ClaimOf<'code'>['takenBy']>;
 interface Way {
+  by: TakenBy['by'];
   /** The words that lead to a code. */
   words: RegExp;
   /** How far behind them it may begin. */
@@ -110,20 +113,23 @@ const namesPlace = (words: string): boolean => words.search(onThePiece) >= 0;
 const aheadOf = (text: string, at: number): string =>
   text.slice(Math.max(sentenceAround(text, at, at).start, at - longestWay), at);
 const ways: readonly Way[] = [
-  { words: cue, reach: longestGap, leads: (gap) => between.test(gap), confidence: 0.85 },
+  { by: 'words', words: cue, reach: longestGap, leads: (gap) => between.test(gap), confidence: 0.85 },
   {
+    by: 'words',
     words: announcement,
     reach: longestWay,
     leads: (gap) => namesPlace(setOff.exec(gap)?.[1] ?? ''),
     confidence: 0.7,
   },
   {
+    by: 'words',
     words: announcement,
     reach: 8,
     leads: (gap, text, at) => behindNoun.test(gap) && namesPlace(aheadOf(text, at)),
     confidence: 0.7,
   },
   {
+    by: 'place',
     words: onThePiece,
     reach: longestWay,
     leads: (gap) => standsThere.test(gap),
@@ -136,19 +142,25 @@ interface Quoted {
   start: number;
   code: string;
   confidence: number;
+  takenBy: TakenBy;
 }
 
 /** Codes quoted behind words that lead to them ("date code KV0915", "stamped 854"): the first behind each. */
-function quoted(text: string, own: string): Quoted[] {
+function quoted(folded: Folded, own: string): Quoted[] {
+  const { text } = folded;
   const others = Array.from(text.matchAll(otherCode), ({ index, 0: other }) => [index, index + other.length] as const);
-  return ways.flatMap(({ words, reach, leads, confidence, only }) =>
+  return ways.flatMap(({ by, words, reach, leads, confidence, only }) =>
     Array.from(text.matchAll(words)).flatMap((match): Quoted[] => {
       const end = match.index + match[0].length;
       if (others.some(([first, last]) => first < end && match.index < last)) return [];
       for (let start = end; start < Math.min(text.length, end + reach); start += 1) {
         if (!opensCode(own, start) || /[\p{Script=Latin}\p{N}]/u.test(own[start - 1] ?? '')) continue;
         const code = leads(text.slice(end, start), text, match.index) ? codeAt(own, start) : null;
-        if (code) return only?.(code) === false ? [] : [{ start, code, confidence }];
+        if (!code) continue;
+        // "Stamp inside pocket says": all that leads to it.
+        const lead = withoutEnd(sourceRange(folded, match.index, start).words, /[\s:="'“„«「『(]/);
+        const takenBy = { by, words: lead };
+        return only?.(code) === false ? [] : [{ start, code, confidence, takenBy }];
       }
       return [];
     }),
@@ -175,14 +187,15 @@ function isOfEdition(text: string, { start, code }: { start: number; code: strin
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
   return passages.flatMap((from) => {
     const own = inOwnCase(from.folded);
-    const said = quoted(from.folded.text, own);
+    const said = quoted(from.folded, own);
     const near = new Set(
       said.flatMap(({ start }) => Array.from({ length: leastApart * 2 - 1 }, (_, at) => start - leastApart + 1 + at)),
     );
     const shops = findItemCodes(from.text);
-    const others = codesByLayout(from.folded.text, own, makers).filter(({ start }) => {
-      const at = from.folded.at?.[start] ?? start;
-      return !near.has(start) && !shops.some((number) => number.start <= at && at < number.end);
+    const others = codesByLayout(from.folded.text, own, makers).flatMap(({ maker, ...found }): Quoted[] => {
+      const at = from.folded.at?.[found.start] ?? found.start;
+      const isOther = near.has(found.start) || shops.some((number) => number.start <= at && at < number.end);
+      return isOther ? [] : [{ ...found, takenBy: { by: 'layout', words: maker } }];
     });
     const seen = new Set<number>();
     return [...said, ...others]
@@ -196,7 +209,7 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
         if (isSaidOfThing(from.folded.text, item.start, end, from.title))
           return notPlaced(from, 'code', [item.start, end]);
         const said = saidIn(from, sourceRange(from.folded, item.start, end), item.confidence);
-        return { kind: 'code', code: item.code, ...said };
+        return { kind: 'code', code: item.code, takenBy: item.takenBy, ...said };
       });
   });
 }

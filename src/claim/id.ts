@@ -1,7 +1,7 @@
 import type { ClaimDraft } from './passage';
 
 /** What the reader knows of a claim beside what it says: another reading of the same words may change these. */
-const notSaid = new Set(['at', 'confidence']);
+const notSaid = new Set(['at', 'confidence', 'takenBy']);
 
 /** The same for the same statement, in whatever order its parts were written down. */
 function canonical(value: unknown): unknown {

@@ -70,7 +70,13 @@ export const claimSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('model'), ...said, model: z.string() }),
   /** ISO 3166-1 alpha-2 (or ISO 3166-3 alpha-4) code. */
   z.strictObject({ kind: z.literal('origin'), ...said, place: z.string() }),
-  z.strictObject({ kind: z.literal('code'), ...said, code: z.string() }),
+  /** By what the number is taken for a code: words that lead to it, its place on the piece, or a layout of this maker. */
+  z.strictObject({
+    kind: z.literal('code'),
+    ...said,
+    code: z.string(),
+    takenBy: z.strictObject({ by: z.enum(['words', 'place', 'layout']), words: z.string() }).optional(),
+  }),
   z.strictObject({ kind: z.literal('no-code'), ...said }),
   z.strictObject({ kind: z.literal('price'), ...said, price: priceSchema }),
   z.strictObject({

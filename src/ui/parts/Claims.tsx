@@ -1,5 +1,5 @@
 import type { Claim } from '../../claim/types';
-import { strings } from '../../words';
+import { kit, strings } from '../../words';
 import { claimWords } from '../claim-words';
 import { groupBy } from '../group-by';
 import { sizeStatements } from '../size-words';
@@ -85,6 +85,11 @@ function Statement({ statement, places, onStrike }: StatementProps) {
           {words}
         </q>
       ))}
+      {takenByOf(places).map((why) => (
+        <small key={why} class="muted">
+          {why}
+        </small>
+      ))}
       {onStrike && (
         <button
           type="button"
@@ -97,6 +102,20 @@ function Statement({ statement, places, onStrike }: StatementProps) {
       )}
     </div>
   );
+}
+
+/** By what numbers of the text were taken for codes, each way once. */
+function takenByOf(claims: readonly Claim[]): string[] {
+  const { takenBy } = strings.claims.says;
+  return [
+    ...new Set(
+      claims.flatMap((claim) => {
+        if (claim.kind !== 'code' || !claim.takenBy) return [];
+        const { by, words } = claim.takenBy;
+        return [takenBy[by](by === 'layout' ? words : kit.quote(words))];
+      }),
+    ),
+  ];
 }
 
 /** Words that only repeat the statement, or are an address or an enumeration of the page's data, tell a buyer nothing. */

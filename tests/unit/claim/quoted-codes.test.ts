@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { findClaims } from '../../../src/claim';
 import { builtInMakers } from '../../../src/maker';
-import { listingOf } from './listing-of';
+import { listingOf, ondrasse } from './listing-of';
 
 const codesIn = (said: string, language: string, title = 'Ondrasse Carryall 30', makers = builtInMakers) =>
   findClaims(listingOf(title, said, language), makers).flatMap((claim) => (claim.kind === 'code' ? [claim.code] : []));
@@ -67,3 +67,15 @@ it.each([
 ])('a number of something else is no code of the maker: %s', (said, language) =>
   expect(codesIn(said, language)).toEqual([]),
 );
+
+it.each<[string, string, object]>([
+  ['Stamp inside pocket says KV 09 15', 'en', { by: 'words', words: 'Stamp inside pocket says' }],
+  ['Date code: KV0915', 'en', { by: 'words', words: 'Date code' }],
+  ['Numéro gravé sous la languette : AB·1174.', 'fr', { by: 'words', words: 'Numéro gravé sous la languette' }],
+  ['En la etiqueta interior pone B18-12.', 'es', { by: 'place', words: 'etiqueta interior pone' }],
+  ['製造番号はタブに「ＯＬ０９９４」とあります。', 'ja', { by: 'words', words: '製造番号はタブに' }],
+  ['A nice bag, KV 0915, hardly worn.', 'en', { by: 'layout', words: 'Ondrasse' }],
+])('by what a number is taken for a code: %s', (said, language, takenBy) => {
+  const claims = findClaims(listingOf('Ondrasse bag', said, language), [ondrasse]);
+  expect(claims.flatMap((claim) => (claim.kind === 'code' ? [claim.takenBy] : []))).toEqual([takenBy]);
+});

@@ -282,6 +282,11 @@ export const screens: ScreenWords = {
       ofPart: (part, material) => `${part}: ${material}`,
       unsure: (words) => `${words}, wie der Verkäufer vermutet`,
       notPlacedNote: 'Wovon das gesagt ist, ist nicht klar. Es wird nichts damit verglichen.',
+      takenBy: {
+        words: (words: string) => `als Code genommen wegen ${words} davor`,
+        place: (words: string) => `als Code genommen wegen seiner Stelle am Stück: ${words}`,
+        layout: (maker: string) => `als Code genommen, weil er zu einem Aufbau von ${maker} passt`,
+      },
       notPlaced: {
         date: (words) => `ein Datum, in ${words}`,
         material: (words) => `ein Material, in ${words}`,

@@ -274,6 +274,11 @@ export const screens = {
       ofPart: (part: string, material: string) => `${part}: ${material}`,
       unsure: (words: string) => `${words}, as the seller supposes`,
       notPlacedNote: 'It is not plain what this is said of. It is held against nothing.',
+      takenBy: {
+        words: (words: string) => `taken for a code by ${words} before it`,
+        place: (words: string) => `taken for a code by its place on the piece: ${words}`,
+        layout: (maker: string) => `taken for a code because it fits a layout of ${maker}`,
+      },
       notPlaced: {
         date: (words: string) => `a date, in ${words}`,
         material: (words: string) => `a material, in ${words}`,
