@@ -24,23 +24,21 @@ function withoutLegend(text: string, found: readonly Found[]): Found[] {
 
 /** A labelled value of the form; what stands in running text or on a line of its own is less sure. */
 const ofForm = 0.6;
-const isOf = (draft: ClaimDraft, value: string) => draft.kind === 'condition' && draft.condition === value;
 
 /** Condition words of the text; the page's own condition field counts as said too. */
 export function conditionClaims(passages: Passage[], listing: Listing): ClaimDraft[] {
-  const inText = passages.flatMap((from) =>
-    withoutLegend(from.text, findConditions(from.text, from.field === 'title')).map(
-      (said): ClaimDraft => ({
-        kind: 'condition',
-        condition: said.value,
-        ...saidIn(from, said, 0.9),
-      }),
-    ),
+  const heard = passages.flatMap((from) =>
+    withoutLegend(from.text, findConditions(from.text, from.field === 'title')).map((said) => ({ from, said })),
+  );
+  const inText = heard.map(
+    ({ from, said }): ClaimDraft => ({ kind: 'condition', condition: said.value, ...saidIn(from, said, 0.9) }),
   );
   // What the page's text was read for is said where it stands; a field of the page's own form speaks for itself.
   const data =
     listing.condition.find(({ origin }) => origin !== 'visible') ??
-    listing.condition.find(({ value, confidence }) => confidence >= ofForm && !inText.some((own) => isOf(own, value)));
+    listing.condition.find(
+      ({ value, confidence }) => confidence >= ofForm && !heard.some(({ said }) => said.value === value),
+    );
   if (!data) return inText;
   const words = data.words && !isDataTerm(data.words) ? data.words : data.value;
   return [...inText, { kind: 'condition', condition: data.value, ...saidInData(words, data.confidence) }];

@@ -3,6 +3,7 @@ import {
   type Folded,
   type Hit,
   phrasePattern,
+  rightAhead,
   sourceRange,
   tableWords,
   topicFinder,
@@ -47,7 +48,7 @@ function findTogether(folded: Folded): Hit<'not-vouched'>[] {
     const [foldedStart, foldedEnd] = [match.index, match.index + match[0].length];
     // Said of the leather, a part or the code.
     if (ofElse.test(match[0]) || partBeside(match[0], match[0].length, match[0].length)) return [];
-    if (toReader.test(folded.text.slice(Math.max(0, foldedStart - 32), foldedStart))) return [];
+    if (toReader.test(rightAhead(folded.text, foldedStart))) return [];
     return [{ value: 'not-vouched', foldedStart, foldedEnd, ...sourceRange(folded, foldedStart, foldedEnd) }];
   });
 }

@@ -18,6 +18,8 @@ const longestTitle = 300;
 
 type Titled = Pick<Listing, 'title' | 'description' | 'text' | 'language'>;
 
+const namedIn = ({ title }: Titled): string => foldWords((title[0]?.value ?? '').slice(0, longestTitle)).text;
+
 /** The title and the description; the visible text stands in for a description that was not found. */
 export function passagesOf(listing: Titled & Partial<Pick<Listing, 'seller'>>): Passage[] {
   const texts: [Passage['field'], string | undefined][] = [
@@ -25,7 +27,7 @@ export function passagesOf(listing: Titled & Partial<Pick<Listing, 'seller'>>): 
     ['description', withoutLegends(listing.description[0]?.value.slice(0, most) ?? '')],
   ];
   if (!listing.description[0]?.value.trim()) texts.push(['text', sellersOwn(withoutNames(listing.text, listing))]);
-  const named = foldWords((listing.title[0]?.value ?? '').slice(0, longestTitle)).text;
+  const named = namedIn(listing);
   return texts.flatMap(([field, text]) => (text?.trim() ? [passage(field, text, listing.language, named)] : []));
 }
 
@@ -58,9 +60,7 @@ export function restOf(listing: Titled & Pick<Listing, 'seller'>): Passage | nul
   if (!description[0]?.value.trim()) return null;
   const others = blanked(blanked(text, description[0]?.value), title[0]?.value);
   const rest = sellersOwn(withoutNames(others, listing));
-  return rest.trim()
-    ? passage('text', rest, language, foldWords((title[0]?.value ?? '').slice(0, longestTitle)).text)
-    : null;
+  return rest.trim() ? passage('text', rest, language, namedIn(listing)) : null;
 }
 
 export function passage(field: Passage['field'], text: string, language: string | null, title: string): Passage {

@@ -28,7 +28,10 @@ function isOfPiece(label: string): boolean {
  * none: their dates and sizes are no piece's.
  */
 export function rowsOf(rest: Passage): Passage[] {
-  const lines = rest.text.split('\n').flatMap((line) => (line.trim() === '' ? [] : [line.trim()]));
+  const lines = rest.text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
   const rows: string[] = [];
   for (let at = 0; at < lines.length && rows.length < most; at += 1) {
     const line = lines[at] as string;

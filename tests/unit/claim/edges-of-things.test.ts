@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { findClaims } from '../../../src/claim';
+import { claimsOf, listingOf } from './listing-of';
+
+const heard = (kind: string, words: string) => claimsOf(words, null).filter((claim) => claim.startsWith(kind));
+
+describe('a date that is no date of making', () => {
+  it.each([
+    'Est. 1962. A leather bag.',
+    'Made on 3 March.',
+    'This model was in the catalogue from 1990 to 1995.',
+    'The model ran from 1990 until 1995.',
+  ])('“%s”', (words) => expect(heard('made', words)).toEqual([]));
+});
+
+describe('what was replaced', () => {
+  it.each<[string, string[]]>([
+    ['The strap broke, I replaced it in 2018.', ['replaced strap']],
+    ['The dust bag tore, I replaced it in 2018.', []],
+    ['The strap is long. I replaced it in 2018.', []],
+    ['La cremallera aún no se ha cambiado.', []],
+    ['La cremallera se ha cambiado.', ['replaced zip']],
+  ])('“%s”', (words, said) =>
+    expect(heard('replaced', words).map((claim) => claim.split(' ').slice(0, 2).join(' '))).toEqual(said),
+  );
+});
+
+it('in capitals a group of two letters ends a code, but for its first', () => {
+  const claims = findClaims(listingOf('Leather bag by Holloway', 'CODICE KV 0915 SU PELLE', 'it'), []);
+  expect(claims.flatMap((claim) => (claim.kind === 'code' ? [claim.code] : []))).toEqual(['KV 0915']);
+});
