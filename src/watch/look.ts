@@ -108,7 +108,7 @@ export function wholeAddressOf({ type, bytes }: StoredPicture, packing: Packing)
   return isKeptWhole({ type, bytes }) ? `data:${type};base64,${packing.toBase64(bytes)}` : null;
 }
 
-export type OpenedLook = { state: 'readable'; look: Look } | { state: 'newer' | 'damaged'; problem: Problem };
+type OpenedLook = { state: 'readable'; look: Look } | { state: 'newer' | 'damaged'; problem: Problem };
 
 /** A look's content as it was read from its text. Nothing of one that does not fit is changed. */
 export function openLook(raw: unknown): OpenedLook {
@@ -137,6 +137,16 @@ const readable = (look: Omit<Look, 'version'>): OpenedLook => ({
   state: 'readable',
   look: { ...look, version: lookVersion },
 });
+
+/** A look as it is kept under its name: what it says, or why that cannot be read. */
+export async function openStoredLook(
+  hash: string,
+  packed: Uint8Array | undefined,
+  packing: Packing,
+): Promise<OpenedLook> {
+  const text = await unpackLook(hash, packed, packing);
+  return text.ok ? openLook(JSON.parse(text.value)) : { state: 'damaged', problem: text.problem };
+}
 
 /** The text of a look under its name; a problem where it is missing, cut off, or another one. */
 export async function unpackLook(

@@ -3,7 +3,7 @@ import type { PreviousLook } from '../check/types';
 import type { MakerFile } from '../maker/types';
 import { fail, type Result, succeed } from '../problem';
 import type { WatchDatabase } from './database';
-import { addressOf, type OpenedLook, openLook, unpackLook } from './look';
+import { addressOf, openStoredLook } from './look';
 import type { Packing, WatchPorts } from './ports';
 import { knownCorrections, listingOf, type SavedCase, type SavedLook } from './saved-case';
 import type { BroughtPhoto } from './sent';
@@ -115,11 +115,6 @@ export async function readEarlier(
 export async function readFile(database: WatchDatabase, name: string): Promise<FileContent | null> {
   const stored = await database.get('pictures', name);
   return stored ? { type: stored.type, bytes: stored.bytes } : null;
-}
-
-async function openStoredLook(hash: string, bytes: Uint8Array | undefined, packing: Packing): Promise<OpenedLook> {
-  const text = await unpackLook(hash, bytes, packing);
-  return text.ok ? openLook(JSON.parse(text.value)) : { state: 'damaged', problem: text.problem };
 }
 
 /** Whether the maker file of then is the one of today. */

@@ -1,6 +1,6 @@
 import { photoFinder } from '../case';
 import type { WatchDatabase } from './database';
-import { addressOf, openLook, unpackLook } from './look';
+import { addressOf, openStoredLook } from './look';
 import type { Packing } from './ports';
 import { openStored } from './store';
 import type { Look, LookName } from './types';
@@ -61,9 +61,7 @@ export async function findSamePhotos(
 }
 
 async function contentOf(database: WatchDatabase, { look }: LookName, packing: Packing): Promise<Look | null> {
-  const text = await unpackLook(look, (await database.get('looks', look))?.packed, packing);
-  if (!text.ok) return null;
-  const opened = openLook(JSON.parse(text.value));
+  const opened = await openStoredLook(look, (await database.get('looks', look))?.packed, packing);
   return opened.state === 'readable' ? opened.look : null;
 }
 
