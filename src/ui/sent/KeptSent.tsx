@@ -4,12 +4,14 @@ import { strings } from '../../words';
 import { OwnSize } from '../bench/OwnSize';
 import { SentPhotos } from './SentPhotos';
 
+/** Brings a photo that is kept whole, by the name of its file; null where it is not here. */
+export type OpenFile = (name: string) => Promise<FileContent | null>;
+
 interface Props {
   sent: readonly DossierSent[];
   /** The names of the files that are kept of them, by photo. */
   files: ReadonlyMap<string, string>;
-  /** Brings a kept file; null where it is not here. */
-  openFile: (name: string) => Promise<FileContent | null>;
+  openFile: OpenFile;
   onRemove: ((id: string) => void) | undefined;
 }
 

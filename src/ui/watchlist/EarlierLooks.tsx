@@ -1,13 +1,14 @@
 import { useState } from 'preact/hooks';
-import type { FileContent, SavedCase } from '../../watch';
+import type { SavedCase } from '../../watch';
 import { strings } from '../../words';
 import { priceWords } from '../claim-words';
 import { dayWords } from '../day-words';
+import type { OpenFile } from '../sent/KeptSent';
 import { JudgedLook } from './JudgedLook';
 
 interface Props {
   saved: SavedCase;
-  openFile: (name: string) => Promise<FileContent | null>;
+  openFile: OpenFile;
 }
 
 /** What was there at earlier times, by day and price; each is judged and drawn when it is opened. */

@@ -4,7 +4,6 @@ import {
   caseOf,
   compareFound,
   type DossierSent,
-  type FileContent,
   type Found,
   type MeasuredPhoto,
   measuredOn,
@@ -25,7 +24,7 @@ import { PhotoNotes } from '../parts/PhotoNotes';
 import { ProblemNote } from '../parts/ProblemNote';
 import { pictureOfLine } from '../pictures';
 import { AddSent } from '../sent/AddSent';
-import { KeptSent } from '../sent/KeptSent';
+import { KeptSent, type OpenFile } from '../sent/KeptSent';
 import { SentPhotos } from '../sent/SentPhotos';
 
 interface Props {
@@ -37,11 +36,8 @@ interface Props {
   onReply?: ((text: string) => Promise<boolean>) | undefined;
   /** Reads and keeps photos that came another way than by the page, and takes one out again. */
   sending?: Sending | undefined;
-  /** Brings a photo that is kept whole, by the name of its file. */
   openFile?: OpenFile | undefined;
 }
-
-type OpenFile = (name: string) => Promise<FileContent | null>;
 
 interface Sending {
   add(given: readonly GivenPhoto[]): Promise<void>;
