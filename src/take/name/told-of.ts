@@ -1,6 +1,7 @@
-import { findPlaces, foldWords } from '../../text';
+import { findPlaces } from '../../text';
 import { tellingFinder, wholeWords, wordsFor } from '../words';
 import { articles, namesIn } from './shapes';
+import { before, fold, gathering, perhaps, placesBefore, siteNouns, things } from './words';
 
 /** How a page's own text speaks of a name. */
 export interface ToldOf {
@@ -19,16 +20,9 @@ export interface ToldOf {
 }
 const nothing: ToldOf = { count: 0, asMaker: 0, perhaps: 0, asPlace: 0, inside: 0, asModel: 0 };
 
-const folded = (topic: Parameters<typeof wordsFor>[0]) => new Set(wordsFor(topic).map((word) => foldWords(word).text));
-const before = folded('maker-before');
-const perhaps = folded('maker-of');
-const does = folded('maker-does');
+const does = wholeWords('maker-does');
 // A short one ("è") is written like an "and" without its accent.
-const places = new Set([...folded('place-before'), ...[...folded('stands-for')].filter((word) => word.length > 2)]);
-const things = wholeWords('heading-thing');
-const siteNouns = folded('site-noun');
-const gathering = folded('gathering');
-const fold = (word: string | undefined): string => (word === undefined ? '' : foldWords(word).text);
+const places = new Set([...placesBefore, ...[...wholeWords('stands-for')].filter((word) => word.length > 2)]);
 
 /** The word right before a place in a text, and the two. */
 function wordsBefore(text: string, at: number): string[] {

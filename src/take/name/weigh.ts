@@ -1,9 +1,9 @@
-import { foldWords } from '../../text';
 import { namesMonth } from '../said/month';
-import { allWords, type TellingTopic, wholeWords, wordsFor } from '../words';
+import { allWords, wholeWords } from '../words';
 import type { Head, HeadKind } from './heads';
 import { articleFirst, isJoined } from './shapes';
 import { isCountry, type NamesInText } from './told-of';
+import { before, fold, gathering, perhaps, placesBefore, siteNouns, things } from './words';
 
 export interface Weighed {
   name: string;
@@ -14,15 +14,7 @@ export interface Weighed {
   spoken: boolean;
 }
 
-const things = wholeWords('heading-thing');
-const folded = (topic: TellingTopic) => new Set(wordsFor(topic).map((word) => foldWords(word).text));
-const before = folded('maker-before');
-const perhaps = folded('maker-of');
-const gathering = folded('gathering');
-const siteNouns = folded('site-noun');
-const articles = folded('article');
-const placesBefore = folded('place-before');
-const fold = (word: string | undefined) => (word === undefined ? '' : foldWords(word).text);
+const articles = wholeWords('article');
 
 const headWeight: Record<HeadKind, number> = {
   heading: 2.1,
