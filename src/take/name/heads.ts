@@ -28,9 +28,8 @@ function ofTitle(title: string, main: string, site: string): Head[] {
   const own = pieces.findIndex((piece) => plain(piece) === plain(main) || plain(main).startsWith(plain(piece)));
   return pieces.map((text, at) => {
     const named = site !== '' && plain(site) === plain(text);
-    // Beside the page's own heading stands the site; without it, the site stands last.
-    const last = pieces.length > 1 && at === pieces.length - 1 && (own >= 0 ? own !== at : false);
-    return { kind: named || last || (own >= 0 && at > own) ? 'site' : 'title', text };
+    // Behind the page's own heading stands the site.
+    return { kind: named || (own >= 0 && at > own) ? 'site' : 'title', text };
   });
 }
 
