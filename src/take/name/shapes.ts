@@ -148,4 +148,4 @@ export const isJoined = (name: string): boolean =>
 
 /** Articles that may be part of a name, where it is written with a capital inside a sentence. */
 export const articles = ['The', 'La', 'Le', 'Les', 'Il', 'Lo', 'El', 'De', 'Het', 'Die', 'Der', 'Das'];
-export const articleFirst = /^(?:The|La|Le|Les|Il|Lo|El|De|Het|Die|Der|Das) /u;
+export const articleFirst = new RegExp(`^(?:${articles.join('|')}) `, 'u');
