@@ -69,12 +69,11 @@ function metByCodes(proposals: readonly Proposal[]): Proposal[] {
     proposals.flatMap((one) => (one.kind === 'code-system' ? (onePeriod(one.used)?.[0] ?? []) : [])),
   );
   return proposals.map((one) => {
-    const first = one.kind === 'stamped' ? onePeriod(one.used)?.[0] : null;
+    if (one.kind !== 'stamped') return one;
+    const [first, last] = onePeriod(one.used) ?? [null, null];
     if (!first || starts.has(first)) return one;
     const before = String(Number(first.slice(0, 4)) - 1);
-    return starts.has(before)
-      ? ({ ...one, used: [before, onePeriod((one as { used?: TakenPeriod }).used)?.[1] ?? null] } as Proposal)
-      : one;
+    return starts.has(before) ? { ...one, used: [before, last] } : one;
   });
 }
 
