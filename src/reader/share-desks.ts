@@ -63,7 +63,8 @@ export function shareDesks<D extends Place>({ create, most, isEnd, afterIdle }: 
   return {
     do<T>(work: Work<D, T>): Promise<Result<T>> {
       return new Promise((resolve, reject) => {
-        const begin = async (desk: D): Promise<void> => {
+        const begin = (desk: D) => tried(desk).catch(reject);
+        const tried = async (desk: D): Promise<void> => {
           const outcome = await work(desk);
           if (desk === first || outcome.ok || !isEnd(outcome.problem.code)) return resolve(outcome);
           mostNow = 1;
@@ -71,20 +72,19 @@ export function shareDesks<D extends Place>({ create, most, isEnd, afterIdle }: 
           further = further.filter((other) => other !== desk);
           waiting.unshift({ at: 'first', begin });
         };
-        waiting.push({ at: 'any', begin: (desk) => begin(desk).catch(reject) });
+        waiting.push({ at: 'any', begin });
         assign();
       });
     },
     /** After all that was handed in before: every desk is closed, and the first opened anew. */
     renew(): Promise<void> {
-      return new Promise((resolve) => {
-        const begin = async (desk: D): Promise<void> => {
+      return new Promise((resolve, reject) => {
+        const renewed = async (desk: D): Promise<void> => {
           closeFurther();
           desk.close();
           desk.open();
-          resolve();
         };
-        waiting.push({ at: 'alone', begin });
+        waiting.push({ at: 'alone', begin: (desk) => renewed(desk).then(resolve, reject) });
         assign();
       });
     },

@@ -10,15 +10,19 @@ interface Desk {
 }
 
 /** Desks whose work ends when the test says so; what happens is told in order. */
-function room(most: number) {
+function room(most: number, whenOpened = () => {}) {
   const told: string[] = [];
-  const running = new Map<string, { desk: number; end: (outcome: Result<string>) => void }>();
+  const running = new Map<string, { desk: number; end: (outcome: Result<string> | Promise<never>) => void }>();
   let made = 0;
   let whenIdle: (() => void) | null = null;
   const desks = shareDesks<Desk>({
     create() {
       const number = ++made;
-      return { number, open: () => told.push(`open ${number}`), close: () => told.push(`close ${number}`) };
+      const open = () => {
+        told.push(`open ${number}`);
+        whenOpened();
+      };
+      return { number, open, close: () => told.push(`close ${number}`) };
     },
     most,
     isEnd: (code) => code === 'gone',
@@ -37,7 +41,7 @@ function room(most: number) {
           running.set(name, { desk: number, end });
         }),
     );
-  const end = async (name: string, outcome: Result<string> = succeed(name)) => {
+  const end = async (name: string, outcome: Result<string> | Promise<never> = succeed(name)) => {
     running.get(name)?.end(outcome);
     await new Promise((turn) => setTimeout(turn, 0));
   };
@@ -102,6 +106,31 @@ describe('desks that share the photos', () => {
     await end('b', problem('damaged'));
     await end('a', problem('gone'));
     expect(await Promise.all(outcomes)).toEqual([problem('gone'), problem('damaged')]);
+  });
+
+  it('say that work failed at the first after a further one ended, and take the next', async () => {
+    const { hand, end, told } = room(2);
+    hand('a');
+    const outcomes = Promise.allSettled([hand('b'), hand('c')]);
+    await end('b', problem('gone'));
+    await end('a');
+    await end('b', Promise.reject(new Error('no work')));
+    await end('c');
+    expect(await outcomes).toEqual([
+      { status: 'rejected', reason: new Error('no work') },
+      { status: 'fulfilled', value: succeed('c') },
+    ]);
+    expect(told).toEqual(['a at 1', 'b at 2', 'close 2', 'b at 1', 'c at 1']);
+  });
+
+  it('say that they could not be renewed, and take the next', async () => {
+    const { desks, hand, told } = room(1, () => {
+      throw new Error('cannot open');
+    });
+    const renewed = desks.renew();
+    hand('a');
+    await expect(renewed).rejects.toThrow('cannot open');
+    expect(told).toEqual(['close 1', 'open 1', 'a at 1']);
   });
 
   it('are renewed once all before is done, and what comes after waits for it', async () => {
