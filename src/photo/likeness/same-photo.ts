@@ -1,7 +1,6 @@
+import type { GreyImage } from '../types';
+import { sampleGrey } from '../warp';
 import { brightnessDigits, likenessSide as side } from './likeness';
-
-/** Samples of a likeness, row by row. */
-type Samples = Float64Array;
 
 /** The part of a photo that another one shows, in shares of its sides. */
 export interface Part {
@@ -18,8 +17,11 @@ export interface SamePhoto {
   cut: boolean;
 }
 
-const samplesOf = (likeness: string): Samples =>
-  Float64Array.from(likeness, (digit) => brightnessDigits.indexOf(digit));
+const samplesOf = (likeness: string): GreyImage => ({
+  width: side,
+  height: side,
+  data: Float32Array.from(likeness, (digit) => brightnessDigits.indexOf(digit)),
+});
 
 const coarse = 8;
 const scales = [1, 0.94, 0.88, 0.82, 0.76];
@@ -31,7 +33,7 @@ const parts: readonly Part[] = scales.flatMap((scale) => {
 
 /** A likeness: its samples, and coarse every part of it, the whole first. */
 interface Side {
-  samples: Samples;
+  samples: GreyImage;
   coarse: Float64Array[];
 }
 /** What a photo is held against others by, made once for each. */
@@ -45,13 +47,15 @@ export function prepared(likeness: string): Prepared {
   return { plain: sideOf(samples), mirrored: sideOf(mirror(samples)) };
 }
 
-const sideOf = (samples: Samples): Side => ({
+const sideOf = (samples: GreyImage): Side => ({
   samples,
   coarse: parts.map((part) => normal(cut(samples, part, coarse))),
 });
 
-const mirror = (samples: Samples): Samples =>
-  samples.map((_, at) => samples[at - (at % side) + (side - 1 - (at % side))]!);
+const mirror = (samples: GreyImage): GreyImage => ({
+  ...samples,
+  data: samples.data.map((_, at) => samples.data[at - (at % side) + (side - 1 - (at % side))]!),
+});
 
 function normal(values: Float64Array): Float64Array {
   let mean = 0;
@@ -74,7 +78,7 @@ const product = (one: Float64Array, other: Float64Array): number => {
 };
 
 /** A part of a likeness as `size` × `size` samples: the mean where they are wider apart than its own, between them else. */
-function cut(samples: Samples, { left, top, width, height }: Part, size: number): Float64Array {
+function cut(samples: GreyImage, { left, top, width, height }: Part, size: number): Float64Array {
   const out = new Float64Array(size * size);
   const per = Math.max(1, Math.round((side * Math.max(width, height)) / size));
   for (let y = 0; y < size; y++) {
@@ -82,27 +86,15 @@ function cut(samples: Samples, { left, top, width, height }: Part, size: number)
       let sum = 0;
       for (let v = 0; v < per; v++)
         for (let u = 0; u < per; u++)
-          sum += between(
+          sum += sampleGrey(
             samples,
-            side * (left + (width * (x + (u + 0.5) / per)) / size) - 0.5,
-            side * (top + (height * (y + (v + 0.5) / per)) / size) - 0.5,
+            side * (left + (width * (x + (u + 0.5) / per)) / size),
+            side * (top + (height * (y + (v + 0.5) / per)) / size),
           );
       out[y * size + x] = sum / per ** 2;
     }
   }
   return out;
-}
-
-function between(samples: Samples, x: number, y: number): number {
-  const cx = Math.max(0, Math.min(side - 1, x));
-  const cy = Math.max(0, Math.min(side - 1, y));
-  const [left, top] = [Math.min(side - 2, Math.floor(cx)), Math.min(side - 2, Math.floor(cy))];
-  const [u, v] = [cx - left, cy - top];
-  const at = top * side + left;
-  return (
-    (samples[at]! * (1 - u) + samples[at + 1]! * u) * (1 - v) +
-    (samples[at + side]! * (1 - u) + samples[at + side + 1]! * u) * v
-  );
 }
 
 const fine = 20;
@@ -112,7 +104,7 @@ const leastAtFirst = 0.9;
 /**
  * From where on two photos are one: as a whole, in what lies beside the mean of its neighbours, and block by block there,
  * in the least alike tenth of the blocks that show anything. Photos of one piece in one place are alike as a whole, and
- * differ in some block. Found on drawn and on public photographs that differ; README says how many.
+ * differ in some block. Found on drawn and on public photographs that differ; docs/figures.md says how many.
  */
 const leastAlike = 0.97;
 const leastInDetail = 0.98;
@@ -181,7 +173,7 @@ function leastOfBlocks(one: Float64Array, other: Float64Array): number {
 }
 
 /** The part moved and stretched until it is most alike. */
-function refined(samples: Samples, target: Float64Array, from: Part): { part: Part; alike: number } {
+function refined(samples: GreyImage, target: Float64Array, from: Part): { part: Part; alike: number } {
   const judged = (part: Part) => product(normal(cut(samples, part, fine)), target);
   let part = from;
   let alike = judged(part);

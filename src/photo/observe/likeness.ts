@@ -1,5 +1,6 @@
 import { likenessOf } from '../likeness/likeness';
 import type { GreyImage } from '../types';
+import { cropGrey } from '../warp';
 import { blur, insideOf } from './margin';
 import { defineObserver } from './observer';
 
@@ -23,13 +24,7 @@ function withoutMargin(grey: GreyImage): GreyImage {
   const spread = (at: number, edge: number) => (at === edge ? 0 : blur);
   const left = inside.left + spread(inside.left, 0);
   const top = inside.top + spread(inside.top, 0);
-  const width = inside.right - spread(inside.right, grey.width) - left;
-  const height = inside.bottom - spread(inside.bottom, grey.height) - top;
-  if (width < leastSide || height < leastSide) return grey;
-  const data = new Float32Array(width * height);
-  for (let row = 0; row < height; row++) {
-    const from = (top + row) * grey.width + left;
-    data.set(grey.data.subarray(from, from + width), row * width);
-  }
-  return { width, height, data };
+  const right = inside.right - spread(inside.right, grey.width);
+  const bottom = inside.bottom - spread(inside.bottom, grey.height);
+  return right - left < leastSide || bottom - top < leastSide ? grey : cropGrey(grey, left, top, right, bottom);
 }
