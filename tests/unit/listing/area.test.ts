@@ -1,18 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { findArea, titleWords, wordLikeness } from '../../../src/listing/page/area';
-import { findCards } from '../../../src/listing/page/cards';
-import { findControls } from '../../../src/listing/page/controls';
 import { attributeText } from '../../../src/listing/page/dom';
-import { gathered, slices } from './gathered';
+import { bag, gathered, slices } from './gathered';
 
-const pageOf = (body: string, title = '') =>
-  gathered(`<html><head><title>${title}</title></head><body>${body}</body></html>`);
-const bag = '<h1 data-n="bag">Ondrasse Carryall</h1>';
 const words = '<p data-n="words">A tan leather bag with an olive lining, carried twice.</p>';
 
 /** Names of the elements that are the listing's own, and which is its heading. */
 const area = async (body: string, titles: string[] = []) => {
-  const { snapshot } = await pageOf(body);
+  const { snapshot } = await gathered(body);
   const { heading, outside } = await findArea(snapshot, titles, slices());
   const named = snapshot.elements.map(({ element }, at) => ({ name: attributeText(element, 'data-n'), at }));
   return {
@@ -171,92 +166,5 @@ describe('how like two titles are', () => {
     expect([...titleWords('茶色革')]).toEqual(['茶色', '色革']);
     expect([...titleWords(`${'a'.repeat(999)} bc`)]).toEqual(['a'.repeat(999)]);
     expect([...titleWords(`${'a'.repeat(998)} bc`)]).toEqual(['a'.repeat(998), 'b']);
-  });
-});
-
-describe('cards of other pieces', () => {
-  const cards = async (body: string) => {
-    const page = await pageOf(`<main>${bag}${body}</main>`);
-    const { roots, priced } = await findCards(page.snapshot, page.area.heading, page.otherPage, slices());
-    return `${roots.map((at) => page.snapshot.elements[at]?.tag).join(' ')} ${priced}`.trim();
-  };
-  const card = (at: number, inner = '£54', tag = 'li') =>
-    `<${tag}><a href="/item/${at}">Bag ${at}</a> ${inner}</${tag}>`;
-  const three = (inner?: string, tag?: string) => [1, 2, 3].map((at) => card(at, inner, tag)).join('');
-
-  it.each([
-    ['three with prices', `<ul>${three()}</ul>`, 'li li li 3'],
-    ['two are none', `<ul>${card(1)}${card(2)}</ul>`, '0'],
-    ['three with pictures', `<ul>${three('<img src="/a.jpg">')}</ul>`, 'li li li 0'],
-    ['three with neither', `<ul>${three('tan')}</ul>`, '0'],
-    ['a price behind its sum', `<ul>${three('54 EUR')}</ul>`, 'li li li 3'],
-    ['a price in yen', `<ul>${three('5400円')}</ul>`, 'li li li 3'],
-    ['links alone', '<div><a href="/item/1">£1</a><a href="/item/2">£2</a><a href="/item/3">£3</a></div>', 'a a a 3'],
-    ['two of a kind and one of another', `<div>${card(1)}${card(2)}${card(3, '£54', 'p')}</div>`, '0'],
-    ['three of each of two kinds', `<div>${three()}${three('£54', 'p')}</div>`, 'li li li p p p 6'],
-    ['links to pictures', '<div><a href="/1.jpg">£1</a><a href="/2.jpg">£2</a><a href="/3.jpg?x">£3</a></div>', '0'],
-    ['links within the page', '<div><a href="#1">£1</a><a href="#2">£2</a><a href="#3">£3</a></div>', '0'],
-    ['hidden ones', `<ul hidden>${three()}</ul>`, '0'],
-    [
-      'two links in one card',
-      `<ul>${[1, 2, 3].map((at) => card(at, '<a href="/x">x</a> £5')).join('')}</ul>`,
-      'li li li 3',
-    ],
-    [
-      'a card five levels around its link',
-      `<ul>${[1, 2, 3].map((at) => `<li>£5<i><b><u><s><a href="/item/${at}">x</a></s></u></b></i></li>`).join('')}</ul>`,
-      'li li li 3',
-    ],
-    [
-      'none six levels around it',
-      `<ul>${[1, 2, 3].map((at) => `<li>£5<i><b><u><s><em><a href="/item/${at}">x</a></em></s></u></b></i></li>`).join('')}</ul>`,
-      '0',
-    ],
-  ])('%s', async (_, body, wanted) => {
-    expect(await cards(body)).toBe(wanted);
-  });
-
-  it('hold no heading of the piece', async () => {
-    const page = await pageOf(
-      `<div><div><a href="/item/1">x</a> £1 ${bag}</div>${card(2, '£2', 'div')}${card(3, '£3', 'div')}</div>`,
-    );
-    const { roots } = await findCards(page.snapshot, page.area.heading, page.otherPage, slices());
-    expect(roots).toEqual([]);
-  });
-});
-
-describe('what can be pressed', () => {
-  const controls = async (body: string) => {
-    const page = await pageOf(`<main>${bag}${body}</main>`);
-    const { words, named } = await findControls(page.snapshot, page.area, slices());
-    return [...words, ...(named ? ['named'] : [])].join(', ');
-  };
-  it.each([
-    ['a button', '<button>Ask</button>', 'Ask'],
-    ['a button by its role', '<div role="button">Ask</div>', 'Ask'],
-    ['a link that looks like one', '<a class="btn-large" href="/x">Ask</a>', 'Ask'],
-    ['a plain link', '<a href="/x">Ask</a>', ''],
-    ['a button of a form by its value', '<input type="submit" value="Ask">', 'Ask'],
-    ['a field', '<input type="text" value="Ask">', ''],
-    ['one of a picture', '<input type="image" aria-label="Ask">', 'Ask'],
-    ['one with a label for readers', '<button aria-label="Ask"></button>', 'Ask'],
-    ['the same twice', '<button>Ask</button><button>Ask</button>', 'Ask'],
-    ['nothing in it', '<button></button>', ''],
-    ['a hidden one', '<button hidden>Ask</button>', ''],
-    ['one of other pieces', '<div class="related"><button>Ask</button></div>', ''],
-    ['sixty characters', `<button>${'a'.repeat(60)}</button>`, 'a'.repeat(60)],
-    ['more of them', `<button>${'a'.repeat(61)}</button>`, ''],
-    ['a form that sells', '<form action="/cart/add"></form>', 'named'],
-    ['another form', '<form action="/search"></form>', ''],
-    ['a link that sells', '<a class="add-to-bag" href="/x">Take it</a>', 'Take it, named'],
-    ['a button that sells by its name', '<button name="place-bid">Go</button>', 'Go, named'],
-    ['an element that is none', '<div class="add-to-cart">Ask</div>', ''],
-  ])('%s', async (_, body, wanted) => {
-    expect(await controls(body)).toBe(wanted);
-  });
-
-  it('is sixty words at most', async () => {
-    const many = Array.from({ length: 61 }, (_, at) => `<button>Ask ${at}</button>`).join('');
-    expect((await controls(many)).split(', ')).toHaveLength(60);
   });
 });

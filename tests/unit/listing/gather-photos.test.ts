@@ -4,7 +4,7 @@ import { gatherSeenPhotos } from '../../../src/listing/photos/gather';
 import { PhotoSet } from '../../../src/listing/photos/photo-set';
 import { addValue, newItem } from '../../../src/listing/structured/item';
 import { readHeadTags } from '../../../src/listing/structured/open-graph';
-import { gathered, slices } from './gathered';
+import { gatheredOf, slices } from './gathered';
 import { documentOf } from './page';
 
 const site = 'https://attic-arcade.example';
@@ -15,7 +15,7 @@ const told = (photos: PhotoSet) =>
       [url, ...alternatives, ...(alt === '' ? [] : [`“${alt}”`])].join(' ').replaceAll(site, ''),
     );
 const seen = async (body: string) => {
-  const page = await gathered(`<main><h1>Ondrasse Carryall</h1>${body}</main>`);
+  const page = await gatheredOf(body);
   const photos = new PhotoSet();
   const notes = await gatherSeenPhotos({ ...page, slices: slices() }, photos);
   return [...told(photos), ...notes.map(({ code, count }) => `${code} ${count}`)];

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { findPairs } from '../../../src/listing/visible/pairs';
-import { gathered, slices } from './gathered';
+import { gatheredOf, slices } from './gathered';
 
 const pairs = async (html: string) => {
-  const { snapshot, area } = await gathered(`<main><h1>Ondrasse Carryall</h1>${html}</main>`);
+  const { snapshot, area } = await gatheredOf(html);
   return findPairs(snapshot, area.outside, slices());
 };
 const told = async (html: string) => (await pairs(html)).map(({ name, value }) => `${name} = ${value}`);
