@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { offerPrices } from '../../../src/listing/structured/data-price';
 import type { Item } from '../../../src/listing/structured/item';
 import { groupOf, variantRange, variantsOf } from '../../../src/listing/structured/variants';
-import { euro, hints, offer, read, thing, type Value } from './data-things';
+import { euro, offer, read, thing, type Value } from './data-things';
+import { hints } from './page';
 
 describe('the prices of an offer', () => {
   const prices = (properties: Record<string, Value>) =>

@@ -2,9 +2,9 @@ import { type Draft, emptyDraft } from '../../../src/listing/draft';
 import { addValue, type Item, type ItemValue, newItem } from '../../../src/listing/structured/item';
 import { readProduct } from '../../../src/listing/structured/product-facts';
 import type { Candidate, Labelled } from '../../../src/listing/types';
+import { hints } from './page';
 
 /** Things of a page's data, and what is read of them. */
-export const hints = { language: 'en', domain: 'attic-arcade.example' };
 export type Value = ItemValue | ItemValue[];
 export const thing = (
   types: string | string[],

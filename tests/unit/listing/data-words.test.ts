@@ -3,8 +3,7 @@ import { currencyCode, dataPrice, priceText, toMinor } from '../../../src/listin
 import { newItem, shortName } from '../../../src/listing/structured/item';
 import { availabilityOf } from '../../../src/listing/structured/offer-facts';
 import { conditionOf, fromItem, termName } from '../../../src/listing/structured/terms';
-
-const hints = { language: 'en', domain: 'attic-arcade.example' };
+import { hints } from './page';
 
 describe('terms of data', () => {
   it.each([

@@ -3,9 +3,8 @@ import { emptyDraft, likeliest, propose, settleDraft } from '../../../src/listin
 import { readHeadFacts } from '../../../src/listing/structured/head-facts';
 import { headTag, readHeadTags } from '../../../src/listing/structured/open-graph';
 import type { Candidate, Field } from '../../../src/listing/types';
-import { documentOf } from './page';
+import { documentOf, hints } from './page';
 
-const hints = { language: 'en', domain: 'attic-arcade.example' };
 const tagsOf = (...tags: [string, string][]) =>
   readHeadTags(
     documentOf(

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { emptyDraft } from '../../../src/listing/draft';
 import { findSeenPrices, proposeSeenPrices } from '../../../src/listing/visible/price';
 import { gathered, slices } from './gathered';
+import { hints } from './page';
 
-const hints = { language: 'en', domain: 'attic-arcade.example' };
 const seen = async (html: string, language = 'en') => {
   const page = await gathered(`<html lang="${language}"><body>${html}</body></html>`);
   return findSeenPrices(page.snapshot, page.area, { ...hints, language }, slices());

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Draft, emptyDraft } from '../../../src/listing/draft';
 import { isProduct, labelledFrom, readProduct } from '../../../src/listing/structured/product-facts';
-import { hints, offer, read, thing, told } from './data-things';
+import { offer, read, thing, told } from './data-things';
+import { hints } from './page';
 
 describe('a product of the data', () => {
   it('is read whole, each property as far as it is trusted', () => {

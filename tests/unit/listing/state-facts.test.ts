@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { type Draft, emptyDraft } from '../../../src/listing/draft';
 import { readStateFacts } from '../../../src/listing/state-facts';
 import type { Candidate } from '../../../src/listing/types';
+import { hints } from './page';
 
-const hints = { language: 'en', domain: 'attic-arcade.example' };
 const shown = <T>(value: T, confidence = 0.7): Candidate<T> => ({ value, origin: 'visible', where: 'p', confidence });
 const told = ({ value, origin, where, confidence, words, caveats }: Candidate<unknown>): string =>
   [

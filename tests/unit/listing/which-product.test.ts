@@ -4,7 +4,7 @@ import { joinItems } from '../../../src/listing/structured/join';
 import { readJsonLd } from '../../../src/listing/structured/json-ld';
 import { chooseProduct, describesSame, type PageFacts } from '../../../src/listing/structured/which-product';
 import type { Price } from '../../../src/listing/types';
-import { documentOf } from './page';
+import { documentOf, hints } from './page';
 
 const url = 'https://attic-arcade.example/item/1042';
 const seen = (minor: number, exponent = 2): Price => ({
@@ -16,7 +16,6 @@ const seen = (minor: number, exponent = 2): Price => ({
 });
 const bare: PageFacts = { url, base: url, heading: null, titles: [], seen: [] };
 const slices = () => new Slices(usualBudget, undefined, () => 0);
-const hints = { language: 'en', domain: 'attic-arcade.example' };
 
 async function itemsOf(...data: object[]) {
   const scripts = data.map((one) => `<script type="application/ld+json">${JSON.stringify(one)}</script>`).join('');
