@@ -5,6 +5,7 @@ import { ageYears, fromAges, fromStamping } from '../../../src/evidence/from-age
 import type { MakerFile } from '../../../src/maker/types';
 import { monthSpan, type Span, sinceSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { claim, decoded, kv0915, ondrasse, reading } from '../check/sample';
+import { inFile } from './samples';
 
 const now = '2026-01-15T10:00:00Z';
 const plain = { about: 'age', places: [], strength: 'soft' } as const;
@@ -73,7 +74,7 @@ describe('what the day of the look says', () => {
 });
 
 describe('when a maker stamped', () => {
-  const file = { kind: 'maker-file', maker: 'Ondrasse', invented: false, part: null, sources: ['ledger'] } as const;
+  const file = { ...inFile, sources: ['ledger'] } as const;
   const stamped = (over: Partial<NonNullable<MakerFile['stamped']>> = {}): MakerFile => ({
     ...ondrasse,
     stamped: { from: '1980', to: '1999', sources: ['ledger'], ...over },

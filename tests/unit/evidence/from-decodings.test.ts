@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Decoding, Reading } from '../../../src/code/types';
 import { fromDecodings, likelyReadings } from '../../../src/evidence/from-decodings';
 import { monthSpan, type Span, yearsSpan } from '../../../src/span';
-import { decoding, reading } from './samples';
+import { decoding, inFile, reading } from './samples';
 
 const ever: Span = { from: null, to: null, precision: 'range' };
 const own = { maker: 'Ondrasse', id: 'interleaved-month' };
@@ -110,12 +110,11 @@ describe('what codes say', () => {
     const sourced = (source: string | undefined, text = 'KV0915') =>
       reading({ text, system: { ...own, ...(source ? { source } : {}) } });
     const of = (...readings: Reading[]) => piecesOf(readings).find(({ from }) => from.kind === 'system')?.source;
-    const file = { kind: 'maker-file', maker: 'Ondrasse', invented: false, part: null };
     expect(of(sourced('ledger'), sourced('ledger'), sourced('catalogue'))).toEqual({
-      ...file,
+      ...inFile,
       sources: ['ledger', 'catalogue'],
     });
-    expect(of(sourced(undefined))).toEqual({ ...file, sources: [] });
+    expect(of(sourced(undefined))).toEqual({ ...inFile, sources: [] });
     expect(of(reading({ system: { maker: null, id: 'family' } }))).toBeUndefined();
   });
 });

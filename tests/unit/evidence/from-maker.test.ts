@@ -1,31 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import type { Claim, Part } from '../../../src/claim/types';
-import { editionsNamed, fromMaker } from '../../../src/evidence/from-maker';
-import type { Construction, MakerFile, Model, Run } from '../../../src/maker/types';
-import { type Span, yearsSpan } from '../../../src/span';
+import { fromMaker } from '../../../src/evidence/from-maker';
+import type { Run } from '../../../src/maker/types';
+import { yearsSpan } from '../../../src/span';
 import { claim } from '../check/sample';
-import { ondrasse } from './samples';
+import { file, model, type Row, told, years } from './called-up';
+import { inFile } from './samples';
 
-type Row = Partial<Construction> & Pick<Construction, 'is'>;
-const file = (construction: Row[], over: Partial<MakerFile> = {}): MakerFile => ({
-  ...ondrasse,
-  construction: construction.map((one) => ({ part: 'lining', used: ['1990', '1995'], strength: 'hard', ...one })),
-  ...over,
-});
 const material = (material: string, part: Part = 'lining', words = material, id = 'm') =>
   claim('material', words, { part, material }, id);
-const model = (name: string, id = 'mo') => claim('model', name, { model: name }, id);
-const years = (spans: readonly Span[]) =>
-  spans.map(({ from, to, about }) => `${from?.slice(0, 4) ?? ''}-${to?.slice(0, 4) ?? ''}${about ? '~' : ''}`).join();
-/** Each as "id kind years strength". */
-const told = (claims: Claim[], maker: MakerFile | null, words?: string[]) =>
-  fromMaker(claims, maker, words).map(({ id, says, spans, strength }) =>
-    [id, says.kind, years(spans), strength].join(' '),
-  );
 
 describe('a material that the words name', () => {
   const twill: Row = { is: 'olive twill', also: ['green twill'], not: ['blue silk'], sources: ['ledger'] };
-  const inFile = { kind: 'maker-file', maker: 'Ondrasse', invented: false, part: null, sources: ['ledger'] } as const;
+  const source = { ...inFile, sources: ['ledger'] } as const;
 
   it('is told whole: by the years in which the maker used it', () => {
     expect(fromMaker([material('Green Twill', 'lining', 'Green Twill lining')], file([twill]))).toEqual([
@@ -43,7 +30,7 @@ describe('a material that the words name', () => {
           part: 'lining',
           is: ['olive twill'],
         },
-        source: inFile,
+        source,
       },
     ]);
   });
@@ -68,7 +55,7 @@ describe('a material that the words name', () => {
           is: ['olive twill'],
           used: [yearsSpan(1990, 1995)],
         },
-        source: inFile,
+        source,
       },
     ]);
   });
@@ -202,7 +189,7 @@ describe('a material that the words name', () => {
         spans: [yearsSpan(1990, 1995)],
         places: [],
         strength: 'soft',
-        source: inFile,
+        source,
         says: {
           ...{ kind: 'later-material', field: 'description', words: 'green twill', maker: 'Ondrasse', part: 'lining' },
           ...{ is: ['olive twill'], used: [yearsSpan(1990, 1995)], other: false },
@@ -232,64 +219,5 @@ describe('a material that the words name', () => {
 
   it('is told of no file', () => {
     expect(fromMaker([material('twill'), model('Satchel')], null)).toEqual([]);
-  });
-});
-
-describe('a model that the words name', () => {
-  const of = (name: string, ...models: Model[]) => fromMaker([model(name)], file([], { models }));
-
-  it('is told whole, by the years of its runs, by its name or another one, written in any way', () => {
-    const satchel: Model = { name: 'Satchel', aliases: ['The Post'], runs: [{ made: ['1990', '1995'] }] };
-    const wanted = (words: string) => ({
-      id: 'model-mo',
-      about: 'date',
-      from: { kind: 'construction', id: 'mo' },
-      basis: `model:${words.toLowerCase()}`,
-      spans: [yearsSpan(1990, 1995)],
-      reach: [{ from: '1988-12-31', to: '1996-12-31', precision: 'range' }],
-      places: [],
-      strength: 'soft',
-      says: { kind: 'model', field: 'description', words, maker: 'Ondrasse', model: 'Satchel' },
-      source: {
-        ...{ kind: 'maker-file', maker: 'Ondrasse', invented: false },
-        ...{ part: { of: 'model', name: 'Satchel' }, sources: [] },
-      },
-    });
-    expect(of('SATCHEL', satchel)).toEqual([wanted('SATCHEL')]);
-    expect(of('the post', { name: 'Tote' }, satchel)).toEqual([wanted('the post')]);
-    expect(of('Satchel bag', satchel)).toEqual([]);
-  });
-
-  it('is the first of its name, with the sources that the file gives', () => {
-    const twice: Model[] = [
-      { name: 'Satchel', runs: [{ made: ['1990', '1995'], sources: ['a'] }], sources: ['m'] },
-      { name: 'satchel', runs: [{ made: ['2000', '2005'] }] },
-    ];
-    expect(of('satchel', ...twice)).toMatchObject([
-      { spans: [yearsSpan(1990, 1995)], source: { part: null, sources: ['a'] } },
-    ]);
-  });
-
-  it('is nothing where the words only liken the piece to it', () => {
-    const maker = file([], { models: [{ name: 'Satchel', runs: [{ made: ['1990', '1995'] }] }] });
-    const sure = (confidence: number) => told([{ ...model('Satchel'), confidence } as Claim], maker);
-    expect([0.49, 0.5].map(sure)).toEqual([[], ['model-mo model 1990-1995 soft']]);
-  });
-});
-
-describe('editions that the words name', () => {
-  const named = (run: Run, ...words: string[]) => editionsNamed({ name: 'Satchel', runs: [run] }, words);
-  it.each<[string, Run, string[], string[]]>([
-    ['one', { kind: 'edition', name: 'Harbour' }, ['the harbour edition'], ['Harbour']],
-    ['one that any of the words name', { kind: 're-issue', name: 'Harbour' }, ['bag', 'Harbour'], ['Harbour']],
-    ['none by a part of a word', { kind: 'edition', name: 'Harbour' }, ['harbours'], []],
-    ['none of the usual make', { name: 'Harbour' }, ['Harbour'], []],
-    ['none without a name', { kind: 'edition' }, ['edition'], []],
-    ['none where nothing is said', { kind: 'edition', name: 'Harbour' }, [], []],
-  ])('%s', (_, run, words, wanted) => {
-    expect(named(run, ...words)).toEqual(wanted);
-  });
-  it('none of a model without runs', () => {
-    expect(editionsNamed({ name: 'Satchel' }, ['Satchel'])).toEqual([]);
   });
 });

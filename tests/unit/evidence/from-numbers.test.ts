@@ -4,7 +4,7 @@ import { fromNumbers } from '../../../src/evidence/from-numbers';
 import type { LabColour } from '../../../src/evidence/nearest-colour';
 import type { FileNumber, MakerFile } from '../../../src/maker/types';
 import { claim } from '../check/sample';
-import { ondrasse } from './samples';
+import { inFile, ondrasse } from './samples';
 
 type Given = Parameters<typeof fromNumbers>[0]['observations'][number];
 
@@ -26,7 +26,6 @@ const of = (observations: Given[], maker: MakerFile | null, claims: Claim[] = []
   fromNumbers({ observations, apart: straight }, claims, maker, { named: [], dates: [] });
 
 const plain = { about: 'value', spans: [], places: [] } as const;
-const inFile = { kind: 'maker-file', maker: 'Ondrasse', invented: false, part: null } as const;
 
 describe('what was measured on a part', () => {
   it('is told whole, with the numbers of the file: a count of stitches', () => {

@@ -4,11 +4,11 @@ import type { Measure } from '../../../src/listing/types';
 import type { MakerFile, Run } from '../../../src/maker/types';
 import { type Span, sinceSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { claim, measureOf, stated } from '../check/sample';
+import { inFile } from './samples';
 import { file, modelOf, of, page, type Side, size } from './sized';
 
 const plain = { spans: [], places: [], strength: 'soft' } as const;
 const onPage = { kind: 'listing', field: 'measures' } as const;
-const inFile = { kind: 'maker-file', maker: 'Ondrasse', invented: false, part: null } as const;
 const measured = (side: Measure['dimension'], mm: number, id = `c-${side}-${mm}`): Claim =>
   claim('measure', `${mm} mm`, { measure: measureOf(side, mm, `${mm} mm`) }, id);
 /** Each as "id: what from–to", to the third place. */

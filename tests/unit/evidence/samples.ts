@@ -92,6 +92,8 @@ export const nineties = decadeSpan(1990);
 
 /** The file of the maker that the readings above follow. */
 export const ondrasse: MakerFile = { ...blankMaker, maker: 'Ondrasse' };
+/** Where what this file says is from, but for the sources that it gives. */
+export const inFile = { kind: 'maker-file', maker: 'Ondrasse', invented: false, part: null } as const;
 
 type Over = Partial<Dating>;
 /** A year that the seller gives, a code that a photo shows, a mark on the piece: kinds that rules know. */
