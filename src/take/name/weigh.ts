@@ -102,7 +102,10 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
       // "Tillhorsts Werke".
       spoken = Math.max(spoken, speaksOfMaker(head, at, name) > 0 ? 0.8 : 0);
     } else if (kind === 'site') spoken = Math.max(spoken, gathersFor(head, at, name));
-    else spoken = spoken === 0 ? speaksOfMaker(head, at, name) : Math.max(spoken, speaksOfMaker(head, at, name));
+    else {
+      const said = speaksOfMaker(head, at, name);
+      spoken = spoken === 0 ? said : Math.max(spoken, said);
+    }
   }
   // A maker's own page calls the bags "ours", and seldom says its name.
   if (text.isOwn && (kinds.has('site') || kinds.has('title')) && !kinds.has('heading')) weight += 2;
