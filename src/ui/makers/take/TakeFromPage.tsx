@@ -73,39 +73,32 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id' | 'known'> & {
       <p class="take-says">{words.found(proposals.length, makers.length)}</p>
       <p class="muted">{words.from(taken.title, taken.address, kit.day(taken.day))}</p>
       <p class="muted">{words.nothingSaved}</p>
-      {makers.map((maker) => (
-        <section key={maker ?? ''} aria-label={maker ?? words.noMaker}>
-          {maker === null ? (
-            <AskMaker
-              likely={name}
-              others={open ? [open.likely, ...open.others].filter((one) => one !== '' && one !== name) : []}
-              onChange={setName}
+      {makers.map((maker) => {
+        const named = maker ?? name.trim();
+        const chosen = proposals.filter((one, at) => one.maker === maker && ticked.has(at));
+        return (
+          <section key={maker ?? ''} aria-label={maker ?? words.noMaker}>
+            {maker === null ? (
+              <AskMaker
+                likely={name}
+                others={open ? [open.likely, ...open.others].filter((one) => one !== '' && one !== name) : []}
+                onChange={setName}
+              />
+            ) : (
+              <h3>{maker}</h3>
+            )}
+            <Proposals
+              proposals={proposals}
+              of={maker}
+              ticked={ticked}
+              onChange={change}
+              show={tab === null ? null : (proposal) => showOnPage(tab, proposal)}
             />
-          ) : (
-            <h3>{maker}</h3>
-          )}
-          <Proposals
-            proposals={proposals}
-            of={maker}
-            ticked={ticked}
-            onChange={change}
-            show={tab === null ? null : (proposal) => showOnPage(tab, proposal)}
-          />
-          <TryCode
-            maker={maker ?? name.trim()}
-            chosen={proposals.filter((one, at) => one.maker === maker && ticked.has(at))}
-            today={taken.day}
-          />
-          <Into
-            maker={maker ?? name.trim()}
-            chosen={proposals.filter((one, at) => one.maker === maker && ticked.has(at))}
-            own={own}
-            title={taken.title}
-            begin={begin}
-            onAdded={onAdded}
-          />
-        </section>
-      ))}
+            <TryCode maker={named} chosen={chosen} today={taken.day} />
+            <Into maker={named} chosen={chosen} own={own} title={taken.title} begin={begin} onAdded={onAdded} />
+          </section>
+        );
+      })}
     </>
   );
 }
