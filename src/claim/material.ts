@@ -179,12 +179,15 @@ function nameIn({ maker }: Listing): RegExp | null {
   return name !== '' && name.length <= longestName ? phrasePattern([name]) : null;
 }
 const longestName = 60;
-const isOfName = ({ folded, text }: Passage, group: Group, name: RegExp | null): boolean =>
-  name !== null &&
-  /^\p{Lu}/u.test(text.slice(group.sourceStart, group.sourceStart + 2)) &&
-  Array.from(folded.text.matchAll(name)).some(
-    ({ index, 0: found }) => index <= group.start && group.end <= index + found.length,
+/** Where a name that stands at a place of a passage ends, by each of its places: looked for once, however many groups ask. */
+const endsOfName = ({ folded }: Passage, name: RegExp | null): ReadonlyMap<number, number> =>
+  new Map(
+    Array.from(name ? folded.text.matchAll(name) : []).flatMap(({ index, 0: found }) =>
+      Array.from({ length: found.length }, (_, at) => [index + at, index + found.length] as const),
+    ),
   );
+const isOfName = ({ text }: Passage, group: Group, ends: ReadonlyMap<number, number>): boolean =>
+  group.end <= (ends.get(group.start) ?? 0) && /^\p{Lu}/u.test(text.slice(group.sourceStart, group.sourceStart + 2));
 
 /** Materials and colours per part. Without a part near, a material beside a word for the piece is the body's. */
 export function materialClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
@@ -193,7 +196,8 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
   const drafts = passages.flatMap((from) => {
     const { text } = from.folded;
     const parts = partsIn(from);
-    const all = groups(from, words.find(from), words.materials).filter((group) => !isOfName(from, group, name));
+    const names = endsOfName(from, name);
+    const all = groups(from, words.find(from), words.materials).filter((group) => !isOfName(from, group, names));
     return all.flatMap((group): ClaimDraft[] => {
       const near = partsNear(parts, group);
       const part = partOf(text, group, near, from.language);
