@@ -34,6 +34,15 @@ describe('codes and sizes of what comes along', () => {
     ['Dust bag measures 40 x 35 cm.', 'en', ['measure: Dust bag measures 40 x 35 cm']],
   ])('are said, and not placed: %s', (sentence, language, open) => expect(openOf(sentence, language)).toEqual(open));
 
+  it('are said of each passage by itself', () => {
+    const listing = listingOf('', 'The box is 40 x 35 cm.');
+    const open = findClaims(listing, [ondrasse], ['The box is 41 x 36 cm.']).filter(({ kind }) => kind === 'not-placed');
+    expect(open.map(({ at, words }) => `${at.field}: ${words}`)).toEqual([
+      'description: The box is 40 x 35 cm',
+      'reply: The box is 41 x 36 cm',
+    ]);
+  });
+
   it.each([
     ['Comes with dust bag. Code KV0915.', 'en'],
     ['En la etiqueta pone KV0915.', 'es'],
