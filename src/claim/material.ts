@@ -3,6 +3,7 @@ import type { MakerFile } from '../maker/types';
 import {
   anyOf,
   clauseAround,
+  clauseBeforeComma,
   foldWords,
   type Hit,
   isAboutAnother,
@@ -135,12 +136,12 @@ function partOfBracket(text: string, start: number, parts: Hit<Part>[]): Hit<Par
 
 /** "Lining, red suede": a part that is all that its clause names, and behind a comma nothing but what it is made of. */
 function partByItself(text: string, clause: Range, group: Range, parts: Hit<Part>[]): Hit<Part> | null {
-  if (!/,\s?$/u.test(text.slice(clause.start - 2, clause.start + 1).trimEnd())) return null;
   const own = text.slice(clause.start, group.start) + text.slice(group.end, clause.end);
-  const last = parts.filter((part) => part.foldedEnd < clause.start).at(-1);
-  if (!last || /[\p{L}\d]/u.test(own)) return null;
-  const ahead = text.slice(clauseAround(text, last.foldedStart, last.foldedEnd).start, last.foldedStart);
-  return opensWithPart.test(ahead) && /^\s?,\s{0,2}$/u.test(text.slice(last.foldedEnd, clause.start)) ? last : null;
+  const before = /[\p{L}\d]/u.test(own) ? null : clauseBeforeComma(text, clause.start);
+  const last = before && parts.findLast((part) => part.foldedEnd <= before.end);
+  if (!last) return null;
+  const [ahead, behind] = [text.slice(before.start, last.foldedStart), text.slice(last.foldedEnd, before.end)];
+  return opensWithPart.test(ahead) && behind.trim() === '' ? last : null;
 }
 const opensWithPart = textPattern(`^\\s{0,3}(?:(?:${anyOf(wordsOf('article', 'possessive'))})\\s?)?$`);
 
