@@ -8,10 +8,11 @@ import { foldWords, labelOf, partWords, tableWords, wordsOf } from '../text';
 
 /** Fields that no answer of a word or two makes a statement of somebody else about. */
 const ofPiece = new Set<string | null>(['condition', 'material', 'serial', 'colour', 'size']);
+const folded = (words: string) => foldWords(words).text.trim();
 const asked = new Set(
   [...Object.values(tableWords('piece-label')), ...Object.values(partWords), wordsOf('code-noun', 'code-label')]
     .flat()
-    .map((words) => foldWords(words).text),
+    .map(folded),
 );
 const stops = /[\n.!?。！？:：|•;]/;
 /** No label is longer. */
@@ -21,14 +22,10 @@ const markBehind = /^\s{0,3}(?:[AR]|答え?|回答)\d{0,2}\s?[.:：．]\s?/iu;
 
 /** "Leather? I don't know": what the question names is no field. */
 const stated = new Set(
-  [...Object.values(tableWords('material')), wordsOf('leather', 'leather-like')]
-    .flat()
-    .map((words) => foldWords(words).text),
+  [...Object.values(tableWords('material')), wordsOf('leather', 'leather-like')].flat().map(folded),
 );
 const isLabel = (words: string): boolean =>
-  words !== '' &&
-  !stated.has(foldWords(words).text.trim()) &&
-  (ofPiece.has(labelOf(words)) || asked.has(foldWords(words).text.trim()));
+  words !== '' && !stated.has(folded(words)) && (ofPiece.has(labelOf(words)) || asked.has(folded(words)));
 
 const blank = (length: number) => ' '.repeat(length);
 
@@ -46,9 +43,8 @@ export function asLabelled(text: string): string {
     const label =
       /\S/.test(text.slice(index + 1, index + 8)) && isLabel(words.replace(/^\s?¿?/, '').replace(/は?\s?$/, ''));
     if (!label && behind === 0) continue;
-    const gap = label && behind === 0 ? 0 : behind;
-    said += text.slice(done, opens - before) + blank(before) + words + (label ? ':' : text[index]) + blank(gap);
-    done = index + 1 + gap;
+    said += text.slice(done, opens - before) + blank(before) + words + (label ? ':' : text[index]) + blank(behind);
+    done = index + 1 + behind;
   }
   return said + text.slice(done);
 }
