@@ -5,6 +5,7 @@ import {
   phrasePattern,
   rightAhead,
   sourceRange,
+  Taken,
   tableWords,
   topicFinder,
   topics,
@@ -58,9 +59,9 @@ function find(folded: Folded): Hit<'not-vouched'>[] {
   const phrases = findPhrases(folded).filter(
     ({ foldedEnd }) => !ofMaterial.test(folded.text.slice(foldedEnd, foldedEnd + 24)),
   );
-  const apart = findTogether(folded).filter(
-    (one) => !phrases.some((other) => one.foldedStart < other.foldedEnd && other.foldedStart < one.foldedEnd),
-  );
+  const taken = new Taken(folded.text.length);
+  for (const { foldedStart, foldedEnd } of phrases) taken.take(foldedStart, foldedEnd);
+  const apart = findTogether(folded).filter(({ foldedStart, foldedEnd }) => !taken.overlaps(foldedStart, foldedEnd));
   return [...phrases, ...apart];
 }
 

@@ -1,5 +1,5 @@
 import { yearSpan } from '../span';
-import { anyLanguage, type FoundDate, jointWords, sourceRange } from '../text';
+import { anyLanguage, type FoundDate, jointWords, sourceRange, Taken } from '../text';
 import type { Passage } from './passage';
 
 /*
@@ -16,12 +16,14 @@ const western = new RegExp(
 const japanese = new RegExp(`(?<![\\d和成治正])([6-9]\\d)年(?=${behindShortYearJapanese})`, 'gu');
 
 /** Such years of a passage, where no date that was read holds their digits. */
-export function shortYearsIn({ folded }: Passage, read: readonly FoundDate[]): FoundDate[] {
+export function shortYearsIn({ folded, text }: Passage, read: readonly FoundDate[]): FoundDate[] {
+  const taken = new Taken(text.length);
+  for (const { start, end } of read) taken.take(start, end);
   return [western, japanese].flatMap((pattern) =>
     Array.from(folded.text.matchAll(pattern)).flatMap((match): FoundDate[] => {
       const start = match.index + match[0].indexOf(match[1] as string);
       const said = sourceRange(folded, start, match.index + match[0].length);
-      if (read.some((date) => date.start < said.end && said.start < date.end)) return [];
+      if (taken.overlaps(said.start, said.end)) return [];
       return [{ ...said, span: yearSpan(1900 + Number(match[1])), form: 'short-year' }];
     }),
   );

@@ -107,11 +107,11 @@ export const beforeShortYear: EachLanguage = [
 /** And these go on behind such a year; a thing that it counts does not stand there. */
 export const behindShortYear: EachLanguage = [
   'in|at|from|by|for|i|as|when|with|and|so|my|on|the',
-  'a|au|en|chez|par|je|de|dans|pour|et|a',
+  'a|au|en|chez|par|je|de|dans|pour|et',
   'in|von|bei|als|laut|fur|und|aus|am|auf',
   'a|da|dal|dalla|di|in|per|e|con|presso',
   'en|a|de|por|para|y|con',
-  'in|bij|van|door|voor|en|uit|te|denk|van',
+  'in|bij|van|door|voor|en|uit|te|denk',
   '',
 ];
 export const behindShortYearJapanese = '頃|ごろ|製|に(?!わた|渡)|購入|の購入|春|夏|秋|冬|末|\\d{1,2}月';
