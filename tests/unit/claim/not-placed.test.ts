@@ -36,7 +36,9 @@ describe('codes and sizes of what comes along', () => {
 
   it('are said of each passage by itself', () => {
     const listing = listingOf('', 'The box is 40 x 35 cm.');
-    const open = findClaims(listing, [ondrasse], ['The box is 41 x 36 cm.']).filter(({ kind }) => kind === 'not-placed');
+    const open = findClaims(listing, [ondrasse], ['The box is 41 x 36 cm.']).filter(
+      ({ kind }) => kind === 'not-placed',
+    );
     expect(open.map(({ at, words }) => `${at.field}: ${words}`)).toEqual([
       'description: The box is 40 x 35 cm',
       'reply: The box is 41 x 36 cm',
