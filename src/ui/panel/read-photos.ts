@@ -78,11 +78,9 @@ export async function readPhotos(
     if (signal.aborted) return;
     lastArrival = clock.now();
     const known = fetched.ok ? work.arrived(id, fetched.value) : null;
-    if (fetched.ok && !known) ways[index] = { at: 'here' };
-    else {
-      ways[index] = { at: 'done', closer: false };
-      work.done(id, fetched.ok && known ? succeed(known) : (fetched as Result<never>));
-    }
+    const outcome = fetched.ok ? known && succeed(known) : fetched;
+    ways[index] = outcome ? { at: 'done', closer: false } : { at: 'here' };
+    if (outcome) work.done(id, outcome);
   };
   const look = async (index: number, way: Way | undefined, closer: boolean) => {
     ways[index] = { at: 'work', closer, alone: false };
