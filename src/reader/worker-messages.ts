@@ -6,8 +6,8 @@ import type { WantedAdapter } from './graphics';
 
 /**
  * What goes to the reader's worker. `files` is the extension's own address: a worker has no extension API. `life` names a
- * lock that the worker holds as long as it lives. `file` is the address of a photo's bytes inside the extension. `adapter` is left out by the product; its tests name a software
- * graphics card, as machines without a real one have.
+ * lock that the worker holds as long as it lives. `file` is the address of a photo's bytes inside the extension. `adapter`
+ * is left out by the product; its tests name a software graphics card, as machines without a real one have.
  */
 export type ReaderRequest =
   | { kind: 'start'; files: string; life?: string; adapter?: WantedAdapter }

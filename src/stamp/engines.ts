@@ -44,8 +44,8 @@ export interface FoundLine {
 
 /**
  * The stamp nets. `findLines` looks at the photo in a small size of its own, in a share of it (0 to 1), or so many times
- * enlarged as far as its own size allows, and answers in the photo's pixels, best first; `readLine` rectifies the quad at full size and gives calibrated probabilities
- * (temperature applied).
+ * enlarged as far as its own size allows, and answers in the photo's pixels, best first; `readLine` rectifies the quad at
+ * full size and gives calibrated probabilities (temperature applied).
  */
 export interface StampNets {
   findLines(photo: GreyImage, share?: number): Promise<FoundLine[]>;

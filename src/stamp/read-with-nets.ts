@@ -46,9 +46,9 @@ const leastJoined = 0.5;
 const sameGround = 0.3;
 /**
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
- * code is surely read, the finder looks again in a smaller size, in a larger one where the photo is small, then at the photo turned by a quarter and by an eighth
- * either way, and where none is found at all, at quarters of a large photo; places where small lines seem to stand are looked
- * at in the file's own pixels, where it has more. A line that is not surely read is read from
+ * code is surely read, the finder looks again in a smaller size, in a larger one where the photo is small, then at the
+ * photo turned by a quarter and by an eighth either way, and where none is found at all, at quarters of a large photo;
+ * places where small lines seem to stand are looked at in the file's own pixels, where it has more. A line that is not surely read is read from
  * its other side too. Lines that are likelier words than a code also go to the print engine; where that trusts nothing
  * (blind wording), words that the recogniser is sure of stand for themselves. A code that neither look reads surely, and the
  * print engine reads the same, is read.

@@ -161,7 +161,10 @@ function likenessIn(one: Float64Array, other: Float64Array, left: number, top: n
 
 const block = 5;
 
-/** The likeness of the least alike tenth of the blocks, of those that show at least a quarter of what blocks show on the average. */
+/**
+ * The likeness of the least alike tenth of the blocks, of those that show at least a quarter of what blocks show on the
+ * average.
+ */
 function leastOfBlocks(one: Float64Array, other: Float64Array): number {
   const blocks: ReturnType<typeof likenessIn>[] = [];
   for (let top = 0; top < fine; top += block)

@@ -26,7 +26,10 @@ function circleOf(length: number): Parts {
   return circle;
 }
 
-/** Transforms `count` series of one length at once: the numbers of one moment lie beside each other. The result lies in what is returned. */
+/**
+ * Transforms `count` series of one length at once: the numbers of one moment lie beside each other. The result lies in
+ * what is returned.
+ */
 function transformAll(from: Parts, to: Parts, length: number, count: number, sign: 1 | -1): Parts {
   const { real: cosine, imaginary: sine } = circleOf(length);
   let [here, there] = [from, to];

@@ -39,8 +39,9 @@ const allMs = 60_000;
 
 /**
  * Reads photos: several travel at once, each is glanced at when it comes, the likelier half is looked at once more, and
- * the likeliest to show the stamp is read first, as many at once as the reader takes. One that never comes holds up nothing and is given up at its deadline; one that the reader failed on is tried
- * once more by a fresh reader. Ends when each is done with, or at the signal.
+ * the likeliest to show the stamp is read first, as many at once as the reader takes. One that never comes holds up nothing
+ * and is given up at its deadline; one that the reader failed on is tried once more by a fresh reader. Ends when each is
+ * done with, or at the signal.
  */
 export async function readPhotos(
   ids: readonly string[],
