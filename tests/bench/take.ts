@@ -1,5 +1,5 @@
 import { readPage } from '../../src/take';
-import { asideNames, laterNames, type NameCase, pageOfNames, seenNames } from '../take-pages/names';
+import { asideNames, isNamedRight, laterNames, type NameCase, pageOfNames, seenNames } from '../take-pages/names';
 import {
   asidePages,
   freshAsidePages,
@@ -37,8 +37,7 @@ function lineOf(pages: string, form: string, scores: readonly PageScore[]) {
 /** Of how many heads of pages the maker is named right, how many are asked for, and how many wrong ones are called sure. */
 function namesOf(name: string, cases: readonly NameCase[]) {
   const named = cases.map((one) => ({ one, ...readPage(pageOfNames(one), source).named }));
-  const isRight = ({ one, makers }: (typeof named)[number]) =>
-    JSON.stringify([...makers].sort()) === JSON.stringify([...one.makers].sort());
+  const isRight = ({ one, makers }: (typeof named)[number]) => isNamedRight(one, makers);
   return {
     names: name,
     count: cases.length,

@@ -43,3 +43,7 @@ export function pageOfNames({ lang, title, site, crumbs, jsonLd, headings, text 
   const html = `<!doctype html><html lang="${lang}"><head>${head.join('')}</head><body>${body.join('')}</body></html>`;
   return parseHTML(html).document as unknown as Document;
 }
+
+/** Whether these are the makers that the page tells of, in whatever order. */
+export const isNamedRight = (one: NameCase, makers: readonly string[]): boolean =>
+  JSON.stringify([...makers].sort()) === JSON.stringify([...one.makers].sort());

@@ -41,3 +41,7 @@ export const finders: Record<string, Finder> = {
   measure: (listing) => measureClaims(passagesOf(listing), listing),
   returns: (listing) => returnsClaims(passagesOf(listing), listing),
 };
+
+/** Of the name under which sentences stand: their finder's, without what they are about, and that of the file they are kept in. */
+export const finderIn = (name: string): string => name.split(', ')[0] ?? '';
+export const fileOf = (name: string): string => name.replaceAll(/,? /g, '-');

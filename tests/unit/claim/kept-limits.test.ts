@@ -3,7 +3,7 @@ import type { Claim } from '../../../src/claim';
 import type { ClaimDraft } from '../../../src/claim/passage';
 import { gaps, turnsOf } from '../../turning';
 import { datedSentences } from './dated-sentences';
-import { type Finder, finders } from './finders';
+import { type Finder, fileOf, finderIn, finders } from './finders';
 import { countedSentences, grownSentences } from './limit-sentences';
 import { listingOf } from './listing-of';
 import plainSentences from './plain-sentences.json' with { type: 'json' };
@@ -28,10 +28,8 @@ const claimed = (finder: string, sentence: string, gap = '', place = false): str
 /** No limit in characters is greater than these, none in words or signs. */
 const furthest = { letters: 104, 'text of words': 104, spaces: 12, words: 8, signs: 6 };
 
-const fileOf = (name: string) => name.replaceAll(/,? /g, '-');
-
 it.each(Object.entries(grownSentences))('how far these words reach is as it is kept: %s', async (name, sentences) => {
-  const [finder = ''] = name.split(', ');
+  const finder = finderIn(name);
   const out = sentences.flatMap((sentence) => [
     sentence,
     ...Object.entries(furthest).flatMap(([filler, last]) => {

@@ -3,7 +3,7 @@ import type { Claim } from '../../../src/claim';
 import type { ClaimDraft } from '../../../src/claim/passage';
 import { otherWordsOf } from '../../other-words';
 import { gapTurnsOf } from '../../turning';
-import { type Finder, finders } from './finders';
+import { type Finder, fileOf, finderIn, finders } from './finders';
 import { listingOf, shortClaim } from './listing-of';
 import { sentences } from './sentences';
 
@@ -24,16 +24,15 @@ const answerOf = (finder: string, sentence: string, gap: string): string => {
 };
 
 const rows = Object.entries(sentences);
-const fileOf = (name: string) => name.replaceAll(/,? /g, '-');
 
 it.each(rows)('how far words reach is as it is kept: %s', async (name, all) => {
-  const [finder = ''] = name.split(', ');
+  const finder = finderIn(name);
   const out = all.flatMap((sentence) => [sentence, ...gapTurnsOf(66, (gap) => answerOf(finder, sentence, gap))]);
   await expect(`${out.join('\n')}\n`).toMatchFileSnapshot(`./kept/reach-${fileOf(name)}.txt`);
 });
 
 it.each(rows)('what a longer word and one left out change is as it is kept: %s', async (name, all) => {
-  const [finder = ''] = name.split(', ');
+  const finder = finderIn(name);
   const out = all.flatMap((sentence) => {
     const plain = sentence.replace('…', ' ').replace(/ {2,}/g, ' ');
     return [

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readPage, takeFromPage } from '../../../src/take';
 import { namesIn } from '../../../src/take/name/shapes';
 import { countWork } from '../../growth/count-work';
-import { asideNames, laterNames, type NameCase, pageOfNames, seenNames } from '../../take-pages/names';
+import { asideNames, isNamedRight, laterNames, type NameCase, pageOfNames, seenNames } from '../../take-pages/names';
 import { source } from '../../take-pages/score';
 
 const named = (one: NameCase, known = '') => readPage(pageOfNames(one), { ...source, known }).named;
@@ -18,9 +18,7 @@ const page = (heading: string, ...text: string[]): NameCase => ({
 const wrong = (cases: readonly NameCase[]) =>
   cases.flatMap((one) => {
     const { makers } = named(one);
-    return JSON.stringify([...makers].sort()) === JSON.stringify([...one.makers].sort())
-      ? []
-      : [{ id: one.id, makers }];
+    return isNamedRight(one, makers) ? [] : [{ id: one.id, makers }];
   });
 
 describe('the maker that a page tells of', () => {
