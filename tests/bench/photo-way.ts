@@ -3,6 +3,7 @@ import { cp, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { built, launch, openTab } from '../browser/launch';
 import { debuggerOf, openSidePanel } from '../browser/toolbar';
+import { listingPage } from '../market/listing-page';
 import { type Market, startMarket } from '../market/server';
 import { listingPhotos } from './stamp/speed';
 
@@ -24,19 +25,7 @@ async function makeListing(market: Market): Promise<number> {
     market.make(`p/${at}.jpg`, { type: 'image/jpeg', body: readFileSync(file) });
     return `${market.url}p/${at}.jpg`;
   });
-  const data = {
-    '@context': 'https://schema.org',
-    '@type': 'Product',
-    name: 'Ondrasse Carryall 30',
-    brand: 'Ondrasse',
-    image: urls,
-    offers: { '@type': 'Offer', price: '540', priceCurrency: 'EUR' },
-  };
-  market.make('twelve.html', {
-    type: 'text/html',
-    body: `<!doctype html><html lang="en"><head><title>Bag</title><script type="application/ld+json">${JSON.stringify(data)}</script>
-      </head><body><main><h1>Ondrasse Carryall 30</h1><p>€540</p></main></body></html>`,
-  });
+  market.make('twelve.html', listingPage(urls));
   return files.length;
 }
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { listingPage } from '../market/listing-page';
 import { type Market, startMarket } from '../market/server';
 import { type Browser, launch, openTab } from './launch';
 import { openSidePanel } from './toolbar';
@@ -19,19 +20,8 @@ afterAll(async () => {
 });
 
 /** A listing of these photos, its pictures one below the other. */
-const listing = (urls: readonly string[]) => ({
-  type: 'text/html',
-  body: `<!doctype html><html lang="en"><head><title>Bag</title><script type="application/ld+json">${JSON.stringify({
-    '@context': 'https://schema.org',
-    '@type': 'Product',
-    name: 'Ondrasse Carryall 30',
-    brand: 'Ondrasse',
-    image: urls,
-    offers: { '@type': 'Offer', price: '540', priceCurrency: 'EUR' },
-  })}</script></head><body><main><h1>Ondrasse Carryall 30</h1><p>€540</p>${urls
-    .map((url) => `<p><img src="${url}" alt="" width="640" height="480"></p>`)
-    .join('')}</main></body></html>`,
-});
+const listing = (urls: readonly string[]) =>
+  listingPage(urls, urls.map((url) => `<p><img src="${url}" alt="" width="640" height="480"></p>`).join(''));
 
 /** The pixel in the middle of each thumbnail. */
 const middles = `Promise.all([...document.querySelectorAll('.photo-strip img')].map(async (photo) => {
