@@ -84,15 +84,20 @@ function nowAndBefore(claims: readonly Claim[], { price }: PricedListing): Price
 }
 
 /** The best price of the page, of a piece that is called new or of any other; in dollars too, for a file in another currency. */
-function asked(claims: readonly Claim[], { price: [best], condition }: PricedListing): PriceEvidence[] {
-  const price = best?.value;
+function asked(claims: readonly Claim[], listing: PricedListing): PriceEvidence[] {
+  const price = listing.price[0]?.value;
   if (!price || price.currency === null || !isPlain(price)) return [];
   const amounts = [ownAmount(amountOf(price), price.currency), ...inDollars(amountOf(price), price.currency)];
-  const isNew =
-    claims.some((claim) => claim.kind === 'condition' && isUnused(claim.condition)) ||
-    condition.slice(0, 1).some(({ value }) => isUnused(value));
-  return [priced(isNew ? 'asked-new' : 'asked-used', price, 0, amounts)];
+  return [priced(isCalled(claims, listing, isUnused) ? 'asked-new' : 'asked-used', price, 0, amounts)];
 }
+
+/** Whether the seller or the page's own field calls the piece so. */
+const isCalled = (
+  claims: readonly Claim[],
+  { condition: [best] }: PricedListing,
+  so: (condition: string) => boolean,
+): boolean =>
+  claims.some((claim) => claim.kind === 'condition' && so(claim.condition)) || (best !== undefined && so(best.value));
 
 /** The conditions that say a piece was never used. */
 const isUnused = (condition: string): boolean => condition === 'new' || condition === 'unused';
@@ -130,18 +135,20 @@ const againstFloor = (
 
 function floors(
   claims: readonly Claim[],
-  { price: [best], condition }: PricedListing,
+  listing: PricedListing,
   maker: MakerFile | null,
   model: string | null,
 ): PriceEvidence[] {
   if (!maker) return [];
-  const currency = best?.value.currency ?? null;
+  const currency = listing.price[0]?.value.currency ?? null;
   const all = leastPrices(maker, model, (price) => isUnused(price.condition));
   const made = claims.find((claim) => claim.kind === 'made');
   const then = floorsThen(all, currency, made?.span.to ?? null);
-  const isSaid = (one: string) =>
-    claims.some((claim) => claim.kind === 'condition' && claim.condition === one) || condition[0]?.value === one;
-  const likes = leastPrices(maker, model, (price) => !isUnused(price.condition) && isSaid(price.condition));
+  const likes = leastPrices(
+    maker,
+    model,
+    (price) => !isUnused(price.condition) && isCalled(claims, listing, (one) => one === price.condition),
+  );
   // What pieces of this condition cost in a year long past says little of today: the latest year counts.
   const like = floorsThen(likes, currency, null);
   return [
