@@ -121,7 +121,7 @@ function nextHeading(snapshot: Snapshot, from: number, to: number, tag: string):
   return null;
 }
 
-/** The run of neighbouring paragraphs under one element that holds the most prose, cut at headings and labelled lines. */
+/** The run of neighbouring paragraphs under one element that holds the most prose, cut at headings and rows of labels. */
 async function proseRun(
   snapshot: Snapshot,
   area: Area,
@@ -157,19 +157,17 @@ function runsOf(text: string): string[] {
   const runs: string[][] = [[]];
   let labelled: string[] = [];
   for (const line of text.split(/\n+/)) {
-    const run = runs.at(-1)!;
     const hasLabel = splitLabelled(line) !== null;
-    const isProse = line.length >= 40 || /[.!?。！？…]["')”»]?$/.test(line);
     if (hasLabel && !sum.test(line)) {
       labelled.push(line);
-    } else if (hasLabel || !isProse) {
-      runs.push([]);
-      labelled = [];
-    } else {
-      if (labelled.length <= mostLabelled && run.length > 0) run.push(...labelled, line);
-      else runs.push([line]);
-      labelled = [];
+      continue;
     }
+    const [run, rows] = [runs.at(-1)!, labelled];
+    labelled = [];
+    const isProse = !hasLabel && (line.length >= 40 || /[.!?。！？…]["')”»]?$/.test(line));
+    if (!isProse) runs.push([]);
+    else if (run.length > 0 && rows.length <= mostLabelled) run.push(...rows, line);
+    else runs.push([line]);
   }
   return runs.map((run) => run.join('\n'));
 }
