@@ -1,12 +1,15 @@
 import {
+  anyLanguage,
   anyOf,
   type Folded,
   type Hit,
+  jointWords,
   phrasePattern,
   rightAhead,
   sourceRange,
   Taken,
   tableWords,
+  textPattern,
   topicFinder,
   topics,
   wordsOf,
@@ -15,13 +18,15 @@ import { partBeside } from './parts';
 import type { ClaimDraft, Passage } from './passage';
 import { saidWords } from './said-words';
 
+const { behindDoubt, doubtOpens, youWord } = jointWords;
+
 const findPhrases = topicFinder('not-vouched');
 const materials = phrasePattern([
   ...wordsOf('leather', 'leather-like'),
   ...Object.values(tableWords('material')).flat(),
 ]).source;
-const ofMaterial = new RegExp(`^[\\s-]{0,2}(?:${materials})`, 'u');
-const ofElse = new RegExp(`${materials}|${phrasePattern(wordsOf('code-noun')).source}`, 'u');
+const ofMaterial = textPattern(`^[\\s-]{0,2}(?:${materials})`);
+const ofElse = textPattern(`${materials}|${phrasePattern(wordsOf('code-noun')).source}`);
 
 /** Words of one topic in all languages but Japanese, which sets what is doubted before the doubt. */
 function european(topic: 'cannot-say' | 'by-the-maker'): string {
@@ -31,17 +36,17 @@ function european(topic: 'cannot-say' | 'by-the-maker'): string {
 const gap = '[\\s,:"]{1,3}';
 const words = (most: number) => `${gap}(?:[\\p{L}\\d'’]{1,14}${gap}){0,${most}}?`;
 /** "The original price", "a real bargain": before a noun the words say what that one is. */
-const noNoun = `(?=\\s{0,2}(?:$|[.,;:!?)\\n…–—-]|(?:${phrasePattern(wordsOf('but', 'and', 'because', 'is')).source}|or|oder|ou|o|of|though|tbh)(?!\\p{L})))`;
+const noNoun = `(?=\\s{0,2}(?:$|[.,;:!?)\\n…–—-]|(?:${phrasePattern(wordsOf('but', 'and', 'because', 'is')).source}|${anyLanguage(behindDoubt)})(?!\\p{L})))`;
 const together = new RegExp(
   [
     `(?:${european('cannot-say')})${words(5)}(?:${european('by-the-maker')})${noNoun}`,
-    `(?:(?:${phrasePattern([...wordsOf('whether'), 'if', 'si', 'se', 'of']).source})\\s(?:[\\p{L}']{1,14}\\s){0,3}?)?(?:${european('by-the-maker')})${words(3)}(?:${european('cannot-say')})`,
+    `(?:(?:${phrasePattern([...wordsOf('whether'), ...doubtOpens.filter(Boolean)]).source})\\s(?:[\\p{L}']{1,14}\\s){0,3}?)?(?:${european('by-the-maker')})${words(3)}(?:${european('cannot-say')})`,
     `(?:${anyOf(topics['by-the-maker'].ja)})[^。、\\n]{0,10}?(?:${anyOf(topics['cannot-say'].ja)})`,
   ].join('|'),
   'gu',
 );
 /** "If you are not sure it is real, have it looked at": advice, which says nothing of the piece. */
-const toReader = /(?:^|[^\p{L}])(?:you|you're|vous|usted|jullie)\s(?:[\p{L}']{1,12}\s){0,2}$/u;
+const toReader = textPattern(`(?:^|[^\\p{L}])(?:${anyLanguage(youWord)})\\s(?:[\\p{L}']{1,12}\\s){0,2}$`);
 
 /** Doubt and what is doubted, together in one clause: "weiß nicht, ob die echt ist", "no guarantee that it's authentic". */
 function findTogether(folded: Folded): Hit<'not-vouched'>[] {

@@ -83,6 +83,13 @@ export const iThink: EachLanguage = [
   '',
 ];
 
+/** "Not sure if it is real": what opens a doubt, beside the words for "whether". */
+export const doubtOpens: EachLanguage = ['if', 'si', '', 'se', 'si', 'of', ''];
+/** "Not sure it is real, or …": goes on behind a doubt, and is no noun that the doubt could be of. */
+export const behindDoubt: EachLanguage = ['or|though|tbh', 'ou', 'oder', 'o', 'o', 'of', ''];
+/** Who is spoken to: "if you are not sure". */
+export const youWord: EachLanguage = ["you|you're", 'vous', '', '', 'usted', 'jullie', ''];
+
 /** "The dust bag measures", "die Schachtel misst": its own size follows. */
 export const measuresVerb: EachLanguage = ['measures?', 'mesure', 'misst', 'misura', 'mide', 'meet', ''];
 
