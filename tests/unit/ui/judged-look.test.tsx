@@ -40,6 +40,10 @@ async function saved(makers: MakerFile[], makerFile: 'same' | 'changed'): Promis
   const at = { readAt: now, judgedAt: now, corrections: [], pictures: [], files: [] };
   return { record: sampleRecord(), makers, looks: [{ state: 'readable', look, makerFile, ...at }] };
 }
+function latestOf({ looks: [look] }: SavedCase) {
+  if (look?.state !== 'readable') throw new Error('the look is not readable');
+  return look;
+}
 const show = async (one: SavedCase) => act(() => render(<JudgedLook saved={one} at={0} />, room));
 
 describe('a saved look', () => {
@@ -49,8 +53,7 @@ describe('a saved look', () => {
     expect(room.querySelector('[data-part=photos]')).toBeNull();
     const photo = { id: 'p1', url: 'https://attic-arcade.example/p1.jpg' };
     const link = { ...photo, alternatives: [], width: null, height: null, alt: '', origins: ['visible' as const] };
-    const [look] = one.looks;
-    if (look?.state !== 'readable') throw new Error('the look is not readable');
+    const look = latestOf(one);
     const byHand: Correction = {
       id: 'hand-1',
       ...marked({ url: photo.url, hash: null }, rowOfStitches({ kind: 'length', name: '' }), [
@@ -68,8 +71,7 @@ describe('a saved look', () => {
 
   it('shows what its photos’ measures noticed, as the panel does', async () => {
     const one = await saved([ondrasse], 'same');
-    const [look] = one.looks;
-    if (look?.state !== 'readable') throw new Error('the look is not readable');
+    const look = latestOf(one);
     const ids = ['p1', 'p2'];
     const link = { alternatives: [], width: null, height: null, alt: '', origins: ['visible' as const] };
     const photos = ids.map((id) => ({ id, url: `https://attic-arcade.example/${id}.jpg`, ...link }));
@@ -84,8 +86,7 @@ describe('a saved look', () => {
 
   it('opens a photo that was sent at its own size, and leads back to its small picture', async () => {
     const one = await saved([ondrasse], 'same');
-    const [look] = one.looks;
-    if (look?.state !== 'readable') throw new Error('the look is not readable');
+    const look = latestOf(one);
     const chat = { id: `sent-${'a'.repeat(32)}`, from: 'seller-chat' as const, on: '2026-02-27' };
     const held = {
       ...look,
