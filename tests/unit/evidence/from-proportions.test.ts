@@ -1,21 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Claim } from '../../../src/claim/types';
 import { finestSides } from '../../../src/evidence/from-proportions';
-import { fromSizes, type SizedListing } from '../../../src/evidence/from-sizes';
-import type { Evidence } from '../../../src/evidence/types';
-import type { Measure } from '../../../src/listing/types';
-import type { MakerFile } from '../../../src/maker/types';
-import type { Span } from '../../../src/span';
-import { measureOf, stated } from '../check/sample';
-
-type Side = readonly [Measure['dimension'], number, number?];
-const page = (title: string, ...sides: Side[]): SizedListing => ({
-  title: stated(title),
-  model: [],
-  measures: sides.flatMap(([side, mm, precision]) => stated(measureOf(side, mm, `${mm} mm`, precision))),
-});
-const of = (listing: SizedListing, maker: MakerFile | null, claims: Claim[] = [], dates: Span[] = []): Evidence[] =>
-  fromSizes(claims, listing, maker, dates);
+import { of, page } from './sized';
 
 describe('of several statements of a side', () => {
   it('the finest counts, the first of equals, and no strap', () => {

@@ -5,19 +5,12 @@ import type { MakerFile, Run } from '../../../src/maker/types';
 import { type Span, sinceSpan, yearSpan, yearsSpan } from '../../../src/span';
 import { claim, measureOf, stated } from '../check/sample';
 import { inFile } from './samples';
-import { file, modelOf, of, page, type Side, size } from './sized';
+import { file, modelOf, of, page, type Side, size, told } from './sized';
 
 const plain = { spans: [], places: [], strength: 'soft' } as const;
 const onPage = { kind: 'listing', field: 'measures' } as const;
 const measured = (side: Measure['dimension'], mm: number, id = `c-${side}-${mm}`): Claim =>
   claim('measure', `${mm} mm`, { measure: measureOf(side, mm, `${mm} mm`) }, id);
-/** Each as "id: what from–to", to the third place. */
-const told = (...given: Parameters<typeof of>) =>
-  of(...given).map(({ id, ...one }) => {
-    const amounts = 'amounts' in one ? one.amounts : [];
-    const number = (value: number) => String(Number(value.toFixed(3)));
-    return `${id}: ${amounts.map((a) => `${a.of} ${number(a.least)}–${number(a.most)}`).join()}`;
-  });
 /** The sides that are stated, in order. */
 const sides = (...given: Parameters<typeof of>) =>
   of(...given).flatMap(({ says }) => (says.kind === 'size' ? [`${says.side} ${says.mm}`] : []));

@@ -11,15 +11,7 @@ import {
 } from '../../../src/evidence/named-sides';
 import type { Model } from '../../../src/maker/types';
 import { claim, stated } from '../check/sample';
-import { file, modelOf, of, page, size } from './sized';
-
-/** Each as "id: what from–to", to the third place. */
-const told = (...given: Parameters<typeof of>) =>
-  of(...given).map(({ id, ...one }) => {
-    const amounts = 'amounts' in one ? one.amounts : [];
-    const number = (value: number) => String(Number(value.toFixed(3)));
-    return `${id}: ${amounts.map((a) => `${a.of} ${number(a.least)}–${number(a.most)}`).join()}`;
-  });
+import { file, modelOf, page, size, told } from './sized';
 
 describe('the model that a listing names', () => {
   const models: Model[] = [

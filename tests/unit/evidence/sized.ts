@@ -31,3 +31,10 @@ export const of = (
   claims: Claim[] = [],
   dates: Span[] = [],
 ): Evidence[] => fromSizes(claims, listing, maker, dates);
+/** Each as "id: what from–to", to the third place. */
+export const told = (...given: Parameters<typeof of>) =>
+  of(...given).map(({ id, ...one }) => {
+    const amounts = 'amounts' in one ? one.amounts : [];
+    const number = (value: number) => String(Number(value.toFixed(3)));
+    return `${id}: ${amounts.map((a) => `${a.of} ${number(a.least)}–${number(a.most)}`).join()}`;
+  });
