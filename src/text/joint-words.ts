@@ -87,8 +87,16 @@ export const iThink: EachLanguage = [
 export const doubtOpens: EachLanguage = ['if', 'si', '', 'se', 'si', 'of', ''];
 /** "Not sure it is real, or …": goes on behind a doubt, and is no noun that the doubt could be of. */
 export const behindDoubt: EachLanguage = ['or|though|tbh', 'ou', 'oder', 'o', 'o', 'of', ''];
-/** Who is spoken to: "if you are not sure". */
-export const youWord: EachLanguage = ["you|you're", 'vous', '', '', 'usted', 'jullie', ''];
+/** Who is spoken to: "if you are not sure". The German word is that for her, or for them, as well, but behind "if". */
+export const youWord: EachLanguage = [
+  "you|you're",
+  'vous',
+  '(?:wenn|falls|sollten)\\s(?:sie|du|ihr)',
+  '',
+  'usted',
+  'jullie',
+  '',
+];
 
 /** "The dust bag measures", "die Schachtel misst": its own size follows. */
 export const measuresVerb: EachLanguage = ['measures?', 'mesure', 'misst', 'misura', 'mide', 'meet', ''];

@@ -29,6 +29,8 @@ describe('a seller who does not know', () => {
     'I cannot tell whether the leather is real.',
     'No idea what the real value is.',
     "If you are not sure it's authentic, have it looked at.",
+    'Wenn Sie nicht sicher sind, ob sie echt ist, lassen Sie sie prüfen.',
+    'Falls du nicht sicher bist, ob sie echt ist, frag bitte.',
     'I can guarantee it is authentic.',
     'I know that it is real, bought in the shop.',
     'Je ne sais pas si la bandoulière est originale.',

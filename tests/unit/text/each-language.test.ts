@@ -45,7 +45,6 @@ const without: Record<string, string> = {
   'doubtOpens de': 'all its words are among those for "whether"',
   'doubtOpens ja': 'it stands behind what is doubted',
   'behindDoubt ja': 'the doubt stands behind what is doubted, and ends its clause',
-  'youWord de': 'it is the word for her, or for them, as well',
   'youWord it': 'the verb says who is spoken to',
   'youWord ja': 'nobody is named',
   'measuresVerb ja': 'a particle leads to the size',
