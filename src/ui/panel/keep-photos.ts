@@ -1,6 +1,7 @@
 import type { PhotoLink } from '../../listing/types';
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
 import type { Came } from '../../photo/read-types';
+import type { Problem } from '../../problem';
 
 /** A photo that was fetched: its bytes, and their address inside this document. */
 export interface HeldPhoto {
@@ -14,6 +15,12 @@ export interface Photos {
   held: Record<string, HeldPhoto>;
 }
 export const noPhotos: Photos = { views: {}, held: {} };
+
+export const unreadView = (photoId: string, problem: Problem): PhotoView => ({
+  read: { state: 'unread', photoId, problem },
+  thumbnail: null,
+  crops: [],
+});
 
 /** Whether something else stands for the photo: a picture of the page, or a smaller version of it. */
 const isStandIn = ({ came }: PhotoBytes): boolean => came.way === 'capture' || !came.fullSize;

@@ -3,9 +3,10 @@ import type { Listing } from '../../listing/types';
 import { toBase64 } from '../../message/bytes';
 import type { PhotoBytes, PhotoView } from '../../message/protocol';
 import { readImageHeader } from '../../photo';
-import type { Problem, Result } from '../../problem';
+import type { Result } from '../../problem';
 import { readOnceMore } from '../../reader';
 import type { BroughtPhoto, FileContent, KeptPicture } from '../../watch';
+import { unreadView } from './keep-photos';
 import type { PanelState } from './state';
 
 /** A photo that the buyer brings, with its bytes. */
@@ -92,9 +93,23 @@ export const viewOfKept = ({ read, pictures }: BroughtPhoto): PhotoView => ({
   crops: pictures.flatMap(({ lineId, picture }) => (lineId === null ? [] : [{ lineId, picture }])),
 });
 
+/** What was read of the photos that came another way: in this sitting, or when the case was kept. */
+export const viewsOfSent = (
+  sent: readonly SentPhoto[],
+  views: PanelState['views'],
+  kept: readonly BroughtPhoto[],
+): PanelState['views'] =>
+  Object.fromEntries(
+    sent.flatMap(({ id }) => {
+      const one = kept.find(({ photo }) => photo.id === id);
+      const view = views[id] ?? (one && viewOfKept(one));
+      return view ? [[id, view]] : [];
+    }),
+  );
+
 /** What is kept of a photo that was read, or could not be. */
 export function keptOfView(photo: SentPhoto, outcome: Result<PhotoView>): BroughtPhoto {
-  if (!outcome.ok) return { photo, read: unreadOf(photo.id, outcome.problem), pictures: [] };
+  if (!outcome.ok) return { photo, read: unreadView(photo.id, outcome.problem).read, pictures: [] };
   const { read, thumbnail, crops } = outcome.value;
   const small: KeptPicture[] = thumbnail ? [{ photoId: photo.id, lineId: null, picture: thumbnail }] : [];
   return { photo, read, pictures: [...small, ...crops.map((crop) => ({ photoId: photo.id, ...crop }))] };
@@ -105,5 +120,3 @@ export function fileOf(bytes: Uint8Array): FileContent | null {
   const header = readImageHeader(bytes, 'photo');
   return header.ok ? { type: header.value.mime, bytes } : null;
 }
-
-const unreadOf = (photoId: string, problem: Problem) => ({ state: 'unread' as const, photoId, problem });

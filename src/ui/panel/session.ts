@@ -1,21 +1,19 @@
-import { type Correction, ofPage, type Reply, type SentPhoto, tagsOf, withSentPhotos } from '../../case';
+import { type Correction, type Reply, type SentPhoto, withSentPhotos } from '../../case';
 import type { PreviousLook } from '../../check/types';
 import type { PhotoLink } from '../../listing/types';
 import type { MakerFile } from '../../maker/types';
-import type { PhotoBytes, PhotoView } from '../../message/protocol';
+import type { PhotoView } from '../../message/protocol';
 import type { Adjustment } from '../../photo/adjustment-types';
-import { stampAsPart } from '../../photo/read-types';
-import { type Problem, type Result, succeed } from '../../problem';
-import { type BroughtPhoto, listingKey } from '../../watch';
+import { type Result, succeed } from '../../problem';
+import { listingKey } from '../../watch';
 import { correctingAt, wantedOf } from './correcting';
-import { cameBy, keepPhotos, noPhotos, type Photos, sameBytes } from './keep-photos';
+import { holdPhotos } from './held-photos';
+import { cameBy, keepPhotos, noPhotos, type Photos, unreadView } from './keep-photos';
+import { readListingPhotos } from './listing-photos';
 import { overBudget, photoBudget } from './photo-budget';
-import { type PhotoWork, readPhotos } from './read-photos';
-import { bytesOfKept, sendingAt, viewOfKept } from './sent-photos';
+import { bytesOfKept, sendingAt, viewsOfSent } from './sent-photos';
 import type { SessionPorts } from './session-ports';
-import { type BeingRead, blankState, isBusy, type PanelState, type Stage } from './state';
-
-export { photoBudget };
+import { blankState, isBusy, type PanelState, photosRead } from './state';
 
 /** A page that goes on for ever is read as it stands after so many times more. */
 const mostRestarts = 3;
@@ -41,7 +39,6 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   let run = new AbortController();
   /** When the last reading from the start began, milliseconds since 1970. */
   let begun = 0;
-  let held: Photos['held'] = {};
   /** Whether the tab went on while its page was being read. */
   let leftMeanwhile = false;
   /** The last listing, also while the screen shows none. */
@@ -54,35 +51,20 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   const recompute = () => {
     if (state.listing?.kind !== 'listing') return;
     const { listing, corrections, views, sent } = state;
-    const photos = listing.photos.flatMap(({ id }) => (views[id] ? [views[id].read] : []));
+    const reads = listing.photos.flatMap(({ id }) => (views[id] ? [views[id].read] : []));
     change({
-      case: ports.buildCase({ listing, photos, corrections, makers, replies, sent, now: ports.now(), previous }),
+      case: ports.buildCase({ listing, photos: reads, corrections, makers, replies, sent, now: ports.now(), previous }),
     });
   };
-  const unread = (photoId: string, problem: Problem): PhotoView => ({
-    read: { state: 'unread', photoId, problem },
-    thumbnail: null,
-    crops: [],
-  });
-  const show = (views: PanelState['views']) => {
-    change({ views: { ...state.views, ...views } });
+  const changeAndJudge = (part: Partial<PanelState>) => {
+    change(part);
     recompute();
   };
-  const hold = (id: string, bytes: PhotoBytes) => {
-    held = { ...held, [id]: { bytes, file: ports.keepFile(bytes) } };
-    change({ files: filesOf(held) });
-  };
-  const letGo = (id: string) => {
-    const { [id]: gone, ...others } = held;
-    if (gone) ports.dropFile(gone.file);
-    held = others;
-    change({ files: filesOf(held) });
-  };
-  const countRead = () => Object.values(state.views).filter(({ read }) => read.state === 'read').length;
-  const of = () => state.listing?.photos.length ?? 0;
+  const show = (views: PanelState['views']) => changeAndJudge({ views: { ...state.views, ...views } });
+  const photos = holdPhotos(ports, (files) => change({ files }));
   const readNow = async (id: string, adjustment: Adjustment): Promise<Result<PhotoView>> => {
-    const photo = held[id];
-    const view = await ports.reader.read(id, photo?.file ?? '', adjustment);
+    const photo = photos.all()[id];
+    const view = await ports.reader.read(id, photos.fileOf(id), adjustment);
     return view.ok && photo ? succeed(cameBy(view.value, photo.bytes.came)) : view;
   };
 
@@ -96,51 +78,11 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   function remember(): void {
     const { listing, views, corrections, sent } = state;
     if (listing?.kind !== 'listing') return;
-    sitting = { key: listingKey(listing.url), links: listing.photos, views, held, corrections, sent };
+    sitting = { key: listingKey(listing.url), links: listing.photos, views, held: photos.all(), corrections, sent };
   }
 
-  const isStampByHand = (id: string): boolean =>
-    state.case !== null && tagsOf(state.case, id).some(({ part }) => part === stampAsPart);
-
-  async function readPhotosNow(before: Photos, signal: AbortSignal): Promise<void> {
-    const links = state.listing ? ofPage(state.listing).photos : [];
-    const ids = links.flatMap(({ id }) => (state.views[id] ? [] : [id]));
-    const stage = (now: BeingRead | null = null): Stage => ({
-      kind: 'photos',
-      done: Object.keys(state.views).length,
-      of: of(),
-      now,
-    });
-    if (ids.length > 0) change({ stage: stage() });
-    let beingRead: BeingRead | null = null;
-    const placeOf = (id: string) => links.findIndex((link) => link.id === id) + 1;
-    const work: PhotoWork = {
-      atOnce: ports.reader.atOnce,
-      isHere: (id) => held[id] !== undefined,
-      fetch: (id) => ports.fetchPhoto(tabId, id),
-      arrived(id, bytes) {
-        hold(id, bytes);
-        return sameBytes(before, id, bytes);
-      },
-      // What the buyer says shows the stamp is the likeliest, whatever a glance sees.
-      glance: async (id, closer) =>
-        isStampByHand(id) ? succeed(1) : ports.reader.glance(id, held[id]?.file ?? '', closer),
-      begins(id, likely) {
-        beingRead = { photo: placeOf(id), likely };
-        if (state.stage.kind === 'photos') change({ stage: stage(beingRead) });
-      },
-      read: readAsSet,
-      renew: () => ports.reader.renew(),
-      done(id, outcome) {
-        show({ [id]: outcome.ok ? outcome.value : unread(id, outcome.problem) });
-        if (beingRead?.photo === placeOf(id)) beingRead = null;
-        if (state.stage.kind === 'photos') change({ stage: stage(beingRead) });
-      },
-      rests: (late) => change({ stage: { kind: 'done', read: countRead(), of: of(), late } }),
-    };
-    await readPhotos(ids, work, ports.clock, signal);
-    if (!signal.aborted) change({ stage: { kind: 'done', read: countRead(), of: of(), late: 0 } });
-  }
+  const readPhotosNow = (before: Photos, signal: AbortSignal): Promise<void> =>
+    readListingPhotos({ tabId, ports, photos, state: () => state, change, show, read: readAsSet }, before, signal);
 
   /** Reads the tab's page, and the photos that are new or were not had. */
   async function read(standIns: 'keep' | 'again', restarts = 0): Promise<void> {
@@ -185,23 +127,20 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     const sent = before?.sent ?? kept.map(({ photo }) => photo);
     const listing = withSentPhotos(shown, sent);
     const known = before ? keepPhotos(before, listing.photos, standIns) : noPhotos;
-    for (const file of Object.values(filesOf(sitting?.held ?? {}))) {
-      if (!Object.values(known.held).some((photo) => photo.file === file)) ports.dropFile(file);
-    }
-    held = known.held;
+    photos.holdOnly(known.held);
     for (const { photo, file } of kept) {
-      if (file && held[photo.id] === undefined && sent.some(({ id }) => id === photo.id))
-        hold(photo.id, bytesOfKept(file));
+      if (file && !photos.has(photo.id) && sent.some(({ id }) => id === photo.id))
+        photos.hold(photo.id, bytesOfKept(file));
     }
-    const over = shown.photos.slice(photoBudget).map(({ id }) => [id, unread(id, overBudget(id))] as const);
+    const over = shown.photos.slice(photoBudget).map(({ id }) => [id, unreadView(id, overBudget(id))] as const);
     change({
       moved: leftMeanwhile ? 'readable' : 'no',
       listing,
       incognito,
       picks,
       case: null,
-      views: { ...sentBefore(before, sent, kept), ...Object.fromEntries(over), ...known.views },
-      files: filesOf(held),
+      views: { ...viewsOfSent(sent, before?.views ?? {}, kept), ...Object.fromEntries(over), ...known.views },
+      files: photos.files(),
       corrections: before?.corrections ?? earlier?.corrections ?? [],
       sent,
     });
@@ -212,31 +151,27 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
 
   const sending = sendingAt({
     state: () => state,
-    recompute(part) {
-      change(part);
-      recompute();
-    },
-    hold,
-    letGo,
+    recompute: changeAndJudge,
+    hold: photos.hold,
+    letGo: photos.letGo,
     read: readAsSet,
     done(id, outcome) {
-      show({ [id]: outcome.ok ? outcome.value : unread(id, outcome.problem) });
+      show({ [id]: outcome.ok ? outcome.value : unreadView(id, outcome.problem) });
       const { stage } = state;
-      if (stage.kind === 'done' || stage.kind === 'stopped')
-        change({ stage: { ...stage, read: countRead(), of: of() } });
+      if (stage.kind === 'done' || stage.kind === 'stopped') change({ stage: { ...stage, ...photosRead(state) } });
     },
   });
 
   function stop(): void {
     run.abort();
-    change({ stage: { kind: 'stopped', read: countRead(), of: of() } });
+    change({ stage: { kind: 'stopped', ...photosRead(state) } });
   }
 
   async function reread(photoId: string, adjustment: Adjustment): Promise<Result<PhotoView> | null> {
-    const photo = held[photoId];
+    const photo = photos.all()[photoId];
     if (photo === undefined) return null;
     const view = await readNow(photoId, adjustment);
-    if (view.ok && view.value.read.state === 'read' && held[photoId] === photo) {
+    if (view.ok && view.value.read.state === 'read' && photos.all()[photoId] === photo) {
       const thumbnail = state.views[photoId]?.thumbnail ?? view.value.thumbnail;
       show({ [photoId]: { ...view.value, thumbnail } });
     }
@@ -258,7 +193,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
     /** The tab is gone: nothing more is fetched, and its photos are let go. */
     end(): void {
       run.abort();
-      for (const { file } of Object.values(held)) ports.dropFile(file);
+      photos.end();
     },
 
     /** Goes on after a stop with the photos that were not read. */
@@ -272,10 +207,7 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
 
     ...correctingAt({
       state: () => state,
-      recompute(part) {
-        change(part);
-        recompute();
-      },
+      recompute: changeAndJudge,
       reread,
     }),
 
@@ -313,20 +245,3 @@ export function createSession(tabId: number, ports: SessionPorts, publish: (stat
   };
 }
 export type Session = ReturnType<typeof createSession>;
-
-/** What was read of the photos that came another way: in this sitting, or when the case was kept. */
-const sentBefore = (
-  before: Sitting | null,
-  sent: readonly SentPhoto[],
-  kept: readonly BroughtPhoto[],
-): PanelState['views'] =>
-  Object.fromEntries(
-    sent.flatMap(({ id }) => {
-      const one = kept.find(({ photo }) => photo.id === id);
-      const view = before?.views[id] ?? (one && viewOfKept(one));
-      return view ? [[id, view]] : [];
-    }),
-  );
-
-const filesOf = (held: Photos['held']): Record<string, string> =>
-  Object.fromEntries(Object.entries(held).map(([id, { file }]) => [id, file]));

@@ -51,3 +51,9 @@ export const blankState: PanelState = {
 };
 
 export const isBusy = ({ kind }: Stage): boolean => kind === 'opening' || kind === 'page' || kind === 'photos';
+
+/** How many of the listing's photos were read, and of how many. */
+export const photosRead = ({ listing, views }: PanelState): { read: number; of: number } => ({
+  read: Object.values(views).filter(({ read }) => read.state === 'read').length,
+  of: listing?.photos.length ?? 0,
+});

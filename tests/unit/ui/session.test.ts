@@ -4,7 +4,7 @@ import { builtInMakers, type MakerFile } from '../../../src/maker';
 import type { PhotoView } from '../../../src/message/protocol';
 import { noAdjustment } from '../../../src/photo/adjustment-types';
 import { fail, type Result, succeed } from '../../../src/problem';
-import { photoBudget } from '../../../src/ui/panel/session';
+import { photoBudget } from '../../../src/ui/panel/photo-budget';
 import type { SessionPorts } from '../../../src/ui/panel/session-ports';
 import { stageWords } from '../../../src/ui/parts/Progress';
 import { photoRead } from '../../photo-read';
