@@ -1,3 +1,4 @@
+import { foldWords } from '../text';
 import type { Say } from './propose';
 import { plainExamples, readExamples } from './said/example';
 import { readLayoutWords } from './said/layout-words';
@@ -6,16 +7,17 @@ import { onePeriod, timeFrom } from './said/one-period';
 import { readPeriods, usedOf } from './said/period';
 import { withoutPeriods } from './said/used-text';
 import type { Proposal } from './types';
-import { tellingFinder } from './words';
+import { tellingFinder, wholeWords } from './words';
 
 const noCode = tellingFinder('no-code');
+const noneAtAll = wholeWords('none-at-all');
 const codeWords = tellingFinder('code');
 const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
 
 /** A period at the head, and behind it how codes were built, or that there were none. */
 export function systemOf(head: string, body: string, day: string, say: Say): Proposal[] | null {
   const { backwards, ...used } = usedOf(readPeriods(head));
-  if (noCode(body).length > 0) {
+  if (noCode(body).length > 0 || noneAtAll.has(foldWords(body.replace(/[\s.!]{1,4}$/, '')).text)) {
     const stamped = timeFrom(onePeriod(used.used), used.about);
     return stamped ? [say({ kind: 'stamped', ...stamped })] : null;
   }

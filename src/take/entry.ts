@@ -1,15 +1,18 @@
+import type { Part } from '../claim/types';
 import { findPlaces, foldWords } from '../text';
 import { systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
-import { type Context, doubtsOf, type OwnFields, propose, type Say } from './propose';
+import { type Context, doubtsOf, propose, type Say } from './propose';
 import { isAsked } from './prose/sentences';
 import { blanked } from './said/blanked';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { doubtedBy } from './said/doubted';
 import { readExamples } from './said/example';
+import { plainMaterial } from './said/material';
+import { readCounts } from './said/number';
 import { onePeriod, timeBeside } from './said/one-period';
 import { partNamed, partsIn } from './said/part';
-import { readPeriods, usedOf } from './said/period';
+import { readPeriods, type SaidPeriod, usedOf } from './said/period';
 import { readPlace } from './said/place';
 import { readAmounts } from './said/price';
 import { readSizes } from './said/size';
@@ -45,7 +48,6 @@ export function splitEntry(item: Inline): Entry | null {
   };
 }
 
-const ofMaterial = /^\s?(?:of|from|de|en|aus|di|in|van)\s/iu;
 const asksMaterial = tellingFinder('asks-material');
 
 /** "What is the lining made of?"; a question that only names a part ("Can you change the lining?") asks for something else. */
@@ -85,7 +87,13 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   if (serial) return serial;
   const letter = letterOf(head, body, say);
   if (letter) return letter;
-  if (isPeriod(head)) return systemOf(head, body, day, say);
+  if (isPeriod(head)) {
+    const isOfPart = context.part !== null && readCounts(body).length === 0 && readExamples(body, day).length === 0;
+    return isOfPart ? constructionOf(context.part!, body, say, readPeriods(head)) : systemOf(head, body, day, say);
+  }
+  const ofPart = withoutPeriods(head);
+  const dated = ofPart.periods.length > 0 ? partNamed(ofPart.text) : null;
+  if (dated) return constructionOf(dated, body, say, ofPart.periods);
   const ofHead = systemOfHead(head, body, day, say);
   if (ofHead) return ofHead;
   // "Where the code is: on a leather tab".
@@ -101,8 +109,7 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const part = partNamed(head);
   if (part) return constructionOf(part, body, say);
   const asked = partAsked(head);
-  // "Of striped cotton until 1984": the answer goes on where the question ends.
-  if (asked) return constructionOf(asked, body, say, ofMaterial);
+  if (asked) return constructionOf(asked, body, say);
   if (!/^\p{Lu}/u.test(head)) return null;
   const prices = context.about.prices ? pricesOf(head, body, say) : [];
   if (prices.length > 0) return prices;
@@ -204,13 +211,14 @@ function carrierOf(model: string | null, body: string, say: Say): Proposal[] {
   return [say({ kind: 'carrier', ...(model !== null && { model }), where, ...used }, [backwards && 'backwards'])];
 }
 
-/** "green cotton until 1992; later grey microfibre": one after the other. */
-function constructionOf(
-  part: Extract<OwnFields, { kind: 'construction' }>['part'],
-  body: string,
-  say: Say,
-  without = /^(?!)/,
-): Proposal[] {
+/** "Printed cotton lining": the part's own name behind its material. */
+function withoutPart(is: string, part: Part): string {
+  const last = partsIn(is).at(-1);
+  return last && last.value === part && last.end === is.length && last.start > 2 ? is.slice(0, last.start).trim() : is;
+}
+
+/** "green cotton until 1992; later grey microfibre": one after the other; `above` is told of all before the colon. */
+function constructionOf(part: Part, body: string, say: Say, above: readonly SaidPeriod[] = []): Proposal[] {
   let last: TakenPeriod | undefined;
   // A comma parts two facts where each has its own years, else it is part of one.
   const byComma = body.split(/[;,、]\s?/);
@@ -218,13 +226,11 @@ function constructionOf(
     byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0 || links(piece).length > 0);
   return (parted ? byComma : body.split(/;\s?/)).flatMap((piece) => {
     const { text, periods } = withoutPeriods(piece);
-    const { backwards, ...told } = usedOf(periods);
+    const { backwards, ...told } = usedOf(periods.length > 0 ? periods : above);
     const [link] = links(foldWords(text));
     const used = told.used ?? (link && timeBeside(last, link.value));
-    const is = (link ? text.slice(0, link.start) + text.slice(link.end) : text)
-      .replace(/[([]\s{0,80}[)\]]/g, '')
-      .replace(/^[\s,:は]{1,80}|[\s,.;]{1,80}$/g, '')
-      .replace(without, '');
+    const bare = link ? text.slice(0, link.start) + text.slice(link.end) : text;
+    const is = withoutPart(plainMaterial(bare.replace(/[([]\s{0,80}[)\]]/g, '').replace(/^[\s,:は]{1,80}/, '')), part);
     // "Tab: the strip on which the code stands" tells what a word means.
     if (is.length < 3 || is.length > 80 || codeWords(is).length > 0) return [];
     last = onePeriod(used);

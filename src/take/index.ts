@@ -2,16 +2,18 @@ import { firstChild, invoke, property, textContent } from '../listing/page/dom';
 import { unknownPlace } from '../place';
 import { readEntry, splitEntry } from './entry';
 import { headsOf, makerOfHeading, makersNamed, type NamedMakers } from './name';
-import { type Block, readBlocks } from './page/blocks';
+import { type Block, headingsOf, isOwnHeading, readBlocks } from './page/blocks';
 import type { Inline } from './page/inline';
 import { linesOf, notesOf, piecesOfList, unbroken } from './page/lines';
 import type { Context } from './propose';
 import { ProseReader } from './prose/read-prose';
 import type { Section } from './prose/systems';
 import { readLegend, readNotation } from './said/layout';
+import { partNamed } from './said/part';
 import { countryAlone } from './said/place';
 import { isSecondHand } from './said/second-hand';
 import { withoutPeriods } from './said/used-text';
+import { isHeadingSize, isOfPeriod, speaksOfCodes } from './section';
 import { settle } from './settle';
 import { readTable } from './table/read-table';
 import { readTelling, whatIsTold } from './tells';
@@ -59,7 +61,7 @@ export function readPage(
   const blocks = readBlocks(body && firstChild(body) ? body : document);
   const title = titleOf(document);
   const telling = readTelling(title, blocks);
-  const prose = blocks.filter(({ kind }) => kind !== 'table' && kind !== 'heading');
+  const prose = blocks.filter((block) => block.kind !== 'table' && !(block.kind === 'heading' && isOwnHeading(block)));
   const named = makersNamed(headsOf(document, title, blocks), textOf(prose), known);
   if (telling.offersInHeading || telling.ofOtherCodes) return { proposals: [], named };
   const found = new PageReader(title, blocks, { address, day }, named).read();
@@ -99,6 +101,7 @@ class PageReader {
   private readonly prose: ProseReader;
   private maker: string | null | undefined;
   private heading: string | null = null;
+  private part: Context['part'] = null;
   /** The period that the heading above is, and the notation beside it. */
   private section: Section | null = null;
 
@@ -108,7 +111,7 @@ class PageReader {
     private readonly source: Proposal['source'],
     named: NamedMakers,
   ) {
-    const headings = blocks.flatMap((block) => (block.kind === 'heading' ? [block.words.text] : []));
+    const headings = headingsOf(blocks);
     const body = textOf(blocks);
     this.makers = named.makers;
     this.legend = readLegend(
@@ -131,20 +134,40 @@ class PageReader {
 
   read(): Proposal[] {
     for (const [at, block] of this.blocks.entries()) this.take(block, at);
-    return settle(this.found, this.prose.retractions);
+    return settle(this.found, this.prose.retractions, this.prose.beginnings);
   }
 
   private context(block: number, form: Context['form']): Context {
-    const { makers, maker, heading, source, about, notes, legend } = this;
-    return { about, makers, maker, heading, block, form, source, notes, legend };
+    const { makers, maker, heading, part, source, about, notes, legend } = this;
+    const above = this.above(block);
+    return { about, makers, maker, heading, above, part, block, form, source, notes, legend };
+  }
+
+  private above(at: number): string {
+    const words: string[] = [];
+    for (let back = at - 1; back >= 0 && back >= at - 2; back -= 1) {
+      const block = this.blocks[back]!;
+      if (block.kind !== 'paragraph' && block.kind !== 'heading') break;
+      if (block.words.text.length <= longestEntry) words.push(block.words.text);
+      if (block.kind === 'heading') break;
+    }
+    return words.join(' ');
   }
 
   private take(block: Block, at: number): void {
-    if (block.kind === 'heading') this.enter(block.words.text);
+    if (block.kind === 'heading') this.heads(block.words, at);
     else if (block.kind === 'table') this.found.push(...readTable(block, this.context(at, 'table'), this.source.day));
     else if (block.kind === 'list') for (const item of block.items) this.item(item, at, countryAlone(block.above));
     else if (block.kind === 'definitions') for (const { term, words } of block.pairs) this.pair(term, words, at);
     else this.paragraph(block.words, at);
+  }
+
+  private heads(words: Inline, at: number): void {
+    this.enter(words.text);
+    if (speaksOfCodes(words.text)) this.prose.speakOfCodes();
+    // "Before 1964: nothing at all" is told by its heading alone.
+    const read = isHeadingSize(words.text) ? this.entry(words, at, 'prose') : null;
+    this.found.push(...(read ?? []).filter(({ kind }) => kind === 'stamped'));
   }
 
   private enter(heading: string): void {
@@ -154,8 +177,10 @@ class PageReader {
     const names = heading.split(' ').every((word) => !headingWords.has(word.toLowerCase()));
     const { text, periods } = withoutPeriods(heading);
     const layout = readNotation(text.replace(/[()[\],:–—-]{1,9}/g, ' ').trim(), this.legend);
-    const told = periods.length === 1 && (heading.length <= 30 || layout !== null);
-    this.section = told ? { period: periods[0]!, layout } : null;
+    const [period, ...more] = periods;
+    const told = period && more.length === 0 && (layout !== null || isOfPeriod(heading, period));
+    this.section = told ? { period, layout } : null;
+    this.part = periods.length === 0 ? partNamed(heading) : null;
     this.heading = maker === null && names && heading.length <= 40 ? heading : null;
   }
 
@@ -171,9 +196,9 @@ class PageReader {
     else this.paragraph(item, at);
   }
 
-  private entry(item: Inline, at: number): Proposal[] | null {
+  private entry(item: Inline, at: number, form: Context['form'] = 'list'): Proposal[] | null {
     const entry = splitEntry(item);
-    return entry && readEntry(entry, this.context(at, 'list'), this.source.day);
+    return entry && readEntry(entry, this.context(at, form), this.source.day);
   }
 
   private pair(term: Inline, words: Inline, at: number): void {

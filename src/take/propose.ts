@@ -1,3 +1,4 @@
+import type { Part } from '../claim/types';
 import type { Inline } from './page/inline';
 import { isStruck } from './page/inline';
 import { carrierIn } from './said/carrier';
@@ -12,6 +13,10 @@ export interface Context {
   maker: string | null | undefined;
   /** The model that the heading above names, for a table of one model's facts. */
   heading: string | null;
+  /** The words right above a table that its caption leaves out: its heading, and a short paragraph. */
+  above: string;
+  /** The part of a piece that the heading above names: "Linings". */
+  part: Part | null;
   block: number;
   form: PlaceOnPage['form'];
   source: Proposal['source'];

@@ -1,5 +1,6 @@
 import { workshopDigits } from './said/layout';
 import { onePeriod } from './said/one-period';
+import { closedByNext, isFirst, withTheirExamples } from './settle-systems';
 import type { Doubt, Proposal, TakenPeriod } from './types';
 import { tellingFinder } from './words';
 
@@ -46,12 +47,18 @@ const withDoubt = (proposal: Proposal, doubt: Doubt): Proposal => ({
  * Joins what the page says twice, marks what it takes back, and marks rows that contradict each other. The work grows
  * with the number of proposals: they are compared by what they are of, and a thing has few.
  */
-export function settle(found: readonly Proposal[], retractions: readonly Retraction[]): Proposal[] {
-  const taken = found.map((proposal, at) =>
-    proposal.kind === 'plant' && retractions.some(({ code, before }) => code === proposal.code && at < before)
-      ? withDoubt(proposal, 'withdrawn')
-      : proposal,
-  );
+export function settle(
+  found: readonly Proposal[],
+  retractions: readonly Retraction[],
+  beginnings: ReadonlySet<Proposal> = new Set(),
+): Proposal[] {
+  const taken = found
+    .filter((one) => !beginnings.has(one) || isFirst(one, found))
+    .map((proposal, at) =>
+      proposal.kind === 'plant' && retractions.some(({ code, before }) => code === proposal.code && at < before)
+        ? withDoubt(proposal, 'withdrawn')
+        : proposal,
+    );
   const bySaying = new Map<string, Proposal>();
   const numbered = taken.some(holdsWorkshopNumber);
   for (const proposal of taken) {
@@ -60,7 +67,9 @@ export function settle(found: readonly Proposal[], retractions: readonly Retract
     const known = bySaying.get(key);
     bySaying.set(key, known ? joined(known, proposal) : proposal);
   }
-  return contradicted(withoutPoorer(metByCodes([...bySaying.values()]))).map(withStanding);
+  return contradicted(withoutPoorer(metByCodes(closedByNext(withTheirExamples([...bySaying.values()]))))).map(
+    withStanding,
+  );
 }
 
 /** "No code until 1970 … From 1970 four digits": the first year of codes is the one that their own entry names. */

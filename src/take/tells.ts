@@ -1,5 +1,5 @@
 import { findReturns, findShipping } from '../text';
-import type { Block } from './page/blocks';
+import { type Block, headingsOf } from './page/blocks';
 import type { Proposal, ProposalKind } from './types';
 import { tellingFinder } from './words';
 
@@ -23,7 +23,7 @@ export interface Telling {
 
 /** What speaks for a page that tells of a maker, and for one that offers a piece. */
 export function readTelling(title: string, blocks: readonly Block[]): Telling {
-  const headings = blocks.flatMap((block) => (block.kind === 'heading' ? [block.words.text] : []));
+  const headings = headingsOf(blocks);
   const captions = blocks.flatMap((block) => (block.kind === 'table' ? [block.caption] : []));
   const about = [title, ...headings, ...captions].join('\n').slice(0, longestLook);
   const texts = blocks.flatMap((block) => {

@@ -4,6 +4,8 @@ import {
   asidePages,
   freshAsidePages,
   freshSeenPages,
+  guestAsidePages,
+  guestSeenPages,
   inProse,
   inTables,
   laterPages,
@@ -60,6 +62,8 @@ export async function bench(): Promise<void> {
     ['newest', newestPages],
     ['voices, seen', voiceSeenPages],
     ['voices, set aside', voiceAsidePages],
+    ['guests, seen', guestSeenPages],
+    ['guests, set aside', guestAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

@@ -34,13 +34,15 @@ export const latestPages: readonly string[] = all.filter((name) => name.includes
 /** Written when the latest were mended by, and opened once. */
 export const newestPages: readonly string[] = all.filter((name) => name.includes('-newest-')).sort();
 const isVoice = (name: string): boolean => name.includes('-voice-');
+const isGuest = (name: string): boolean => name.includes('-guest-');
 const names = all.filter(
   (name) =>
     !laterPages.includes(name) &&
     !isFresh(name) &&
     !latestPages.includes(name) &&
     !newestPages.includes(name) &&
-    !isVoice(name),
+    !isVoice(name) &&
+    !isGuest(name),
 );
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 
@@ -84,6 +86,19 @@ const drawnVoices = [
 const voices = all.filter(isVoice).sort();
 export const voiceSeenPages: readonly string[] = voices.filter((name) => !drawnVoices.includes(name));
 export const voiceAsidePages: readonly string[] = voices.filter((name) => drawnVoices.includes(name));
+
+/** Drawn by lot (`random.Random(20261130)`, 6 of the 16) from pages of other structures again, written with their truth before the readers were looked at. */
+const drawnGuests = [
+  'de-list-guest-kaufberatung',
+  'en-prose-guest-helpdesk',
+  'en-table-guest-infobox',
+  'fr-prose-guest-objet',
+  'it-thread-guest-aiuto',
+  'nl-table-guest-maten',
+];
+const guests = all.filter(isGuest).sort();
+export const guestSeenPages: readonly string[] = guests.filter((name) => !drawnGuests.includes(name));
+export const guestAsidePages: readonly string[] = guests.filter((name) => drawnGuests.includes(name));
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>

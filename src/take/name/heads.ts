@@ -1,5 +1,5 @@
 import { attributeText, select, textContent } from '../../listing/page/dom';
-import type { Block } from '../page/blocks';
+import { type Block, headingsOf } from '../page/blocks';
 
 /** Where a page says what it is about, or whose it is. */
 export type HeadKind = 'heading' | 'title' | 'site' | 'crumb' | 'brand' | 'section' | 'opening';
@@ -80,14 +80,12 @@ const crumbs = [
 
 /** All that a page is headed with. */
 export function headsOf(document: Document, title: string, blocks: readonly Block[]): Head[] {
-  const headings = blocks.flatMap((block) =>
-    block.kind === 'heading' ? [block.words.text.slice(0, longestHead)] : [],
-  );
+  const headings = headingsOf(blocks).map((text) => text.slice(0, longestHead));
   const [main = '', ...sections] = headings;
   const [meta] = select(document, 'meta[property="og:site_name"], meta[name="application-name"]');
   const site = meta ? attributeText(meta, 'content', 120) : '';
   const [first] = blocks;
-  const [line = ''] = first?.kind === 'paragraph' ? first.words.text.split('\n') : [];
+  const [line = ''] = first?.kind === 'paragraph' || first?.kind === 'heading' ? first.words.text.split('\n') : [];
   const path = select(document, crumbs)
     .slice(0, mostCrumbs)
     .map((one) => textContent(one).trim().slice(0, 80));

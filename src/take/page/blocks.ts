@@ -17,15 +17,32 @@ const inlineTags = new Set(
     ' ',
   ),
 );
+const boldTags = new Set(['b', 'strong', 'big']);
+/** Level of a bold line that stands where a heading would: below all that the page calls one. */
+const boldLevel = 7;
+const longestBold = 60;
 const struckTags = new Set(['del', 's', 'strike']);
 /** Layout tables lie in one another; more of them than this are not looked into for what they hold. */
 const deepestTable = 6;
 const footnote = /^\s{0,3}[[(]?(?:\d{1,3}|[a-z]|[*†‡]{1,3})[\])]?\s{0,3}$/i;
 
+/** A table of data; one that holds other things, or a single row, only lays out what stands in it: a forum's posts. */
 const isData = (table: Element): boolean =>
-  select(table, 'table, h1, h2, h3, ul, ol, form, [role="table"]').length === 0;
+  select(table, 'table, h1, h2, h3, ul, ol, form, blockquote, [role="table"]').length === 0 &&
+  select(table, 'tr, [role="row"]').length > 1;
 const isTable = (element: Element, tag: string) =>
   tag === 'table' || ['table', 'grid'].includes(attribute(element, 'role', 20) ?? '');
+
+/** A bold line of a few words that ends no sentence. */
+const isHeadingLike = (text: string): boolean =>
+  text.length >= 4 && text.length <= longestBold && /\p{L}{3}/u.test(text) && !/[.,;!]$/.test(text);
+
+/** Whether the page itself calls it a heading. */
+export const isOwnHeading = ({ level }: { level: number }): boolean => level < boldLevel;
+
+/** The texts of what the page itself calls headings. */
+export const headingsOf = (blocks: readonly Block[]): string[] =>
+  blocks.flatMap((block) => (block.kind === 'heading' && isOwnHeading(block) ? [block.words.text] : []));
 
 interface Container {
   element: Element;
@@ -47,6 +64,7 @@ class BlockReader {
   private readonly open: Container[] = [];
   private grid: { builder: GridBuilder; element: Element } | null = null;
   private struck = 0;
+  private bold = 0;
   private sup: string | null = null;
   private tables = 0;
   private term: Inline[] = [];
@@ -70,11 +88,12 @@ class BlockReader {
 
   private text(text: string): void {
     if (this.sup !== null) this.sup += text;
-    else this.sink.add(text, this.struck > 0);
+    else this.sink.add(text, this.struck > 0, this.bold > 0);
   }
 
   private enter({ element, tag, selector }: Extract<Step, { kind: 'open' }>): void {
     if (struckTags.has(tag)) this.struck += 1;
+    if (boldTags.has(tag)) this.bold += 1;
     if (tag === 'sup') this.sup = '';
     if (tag === 'br') this.sink.break();
     if (inlineTags.has(tag) || tag === 'br' || tag === 'wbr') return;
@@ -96,6 +115,7 @@ class BlockReader {
 
   private leave({ element, tag }: Extract<Step, { kind: 'close' }>): void {
     if (struckTags.has(tag)) this.struck -= 1;
+    if (boldTags.has(tag)) this.bold -= 1;
     if (tag === 'sup' && this.sup !== null) {
       const said = this.sup;
       this.sup = null;
@@ -122,10 +142,22 @@ class BlockReader {
   /** Puts the words gathered since the last boundary into the block that they stand in. */
   private flush(): void {
     const here = this.open.at(-1);
-    const words = this.words.done(here?.selector() ?? 'body');
+    const gathered = this.words;
     this.words = new InlineBuilder();
-    if (!words) return;
+    const selector = here?.selector() ?? 'body';
     const kind = here?.kind ?? 'paragraph';
+    if (kind === 'paragraph') {
+      const quoted = this.open.some((one) => one.kind === 'quote');
+      for (const { words, bold } of gathered.parts(selector))
+        this.blocks.push(
+          bold && isHeadingLike(words.text)
+            ? { kind: 'heading', level: boldLevel, words }
+            : { kind: 'paragraph', words, quoted },
+        );
+      return;
+    }
+    const words = gathered.done(selector);
+    if (!words) return;
     if (kind === 'heading') this.blocks.push({ kind, level: here!.level, words });
     else if (kind === 'item') this.item(words);
     else if (kind === 'term') this.term.push(words);

@@ -12,13 +12,15 @@ export interface Inline {
 export class InlineBuilder {
   private text = '';
   private readonly struck: Inline['struck'] = [];
+  private readonly bold: Inline['struck'] = [];
   private readonly marks: string[] = [];
 
-  add(text: string, isStruck: boolean): void {
+  add(text: string, isStruck: boolean, isBold = false): void {
     const start = this.text.length;
     const folded = text.replace(/[ \t\r\n\f]{1,200}/g, ' ').replace(/ {2,}/g, ' ');
     this.text += /(?:^|[ \n])$/.test(this.text.slice(-1)) ? folded.replace(/^ /, '') : folded;
     if (isStruck && this.text.length > start) this.struck.push({ start, end: this.text.length });
+    if (isBold && this.text.length > start) this.bold.push({ start, end: this.text.length });
   }
 
   break(): void {
@@ -27,6 +29,31 @@ export class InlineBuilder {
 
   mark(text: string): void {
     this.marks.push(text.replace(/[[\]()\s]/g, ''));
+  }
+
+  /** The run parted where a line of it is bold as a whole, as pages without headings write them. */
+  parts(selector: string): { words: Inline; bold: boolean }[] {
+    const whole = this.done(selector);
+    if (!whole || this.bold.length === 0) return whole ? [{ words: whole, bold: false }] : [];
+    const lead = this.text.length - this.text.trimStart().length;
+    const parts: { start: number; end: number; bold: boolean }[] = [];
+    let reached = 0;
+    let start = 0;
+    for (const line of whole.text.split('\n')) {
+      const end = start + line.length;
+      while (this.bold[reached] && this.bold[reached]!.end - lead <= start) reached += 1;
+      let covered = start;
+      for (let at = reached; this.bold[at] && this.bold[at]!.start - lead <= covered && covered < end; at += 1)
+        covered = Math.max(covered, this.bold[at]!.end - lead);
+      const bold = line.trim() !== '' && covered >= end;
+      const last = parts.at(-1);
+      if (last && !bold && !last.bold) last.end = end;
+      else parts.push({ start, end, bold });
+      start = end + 1;
+    }
+    return parts
+      .filter((part) => whole.text.slice(part.start, part.end).trim() !== '')
+      .map(({ bold, ...range }) => ({ words: partOf(whole, range.start, range.end), bold }));
   }
 
   /** The run as it stands; null when nothing was said. */
@@ -42,6 +69,15 @@ export class InlineBuilder {
     return { text: text.slice(0, -sign.length).trimEnd(), struck, marks: [...this.marks, sign], selector };
   }
 }
+
+/** A piece of a run, with what of it is struck out. */
+export const partOf = (words: Inline, start: number, end: number): Inline => ({
+  ...words,
+  text: words.text.slice(start, end),
+  struck: words.struck
+    .filter((range) => range.start < end && range.end > start)
+    .map((range) => ({ start: Math.max(0, range.start - start), end: Math.min(end, range.end) - start })),
+});
 
 /** Whether all that is said is struck out. */
 export const isStruck = ({ text, struck }: Inline): boolean =>

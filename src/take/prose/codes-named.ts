@@ -73,7 +73,7 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
   return found.sort((a, b) => a.start - b.start);
 }
 
-const oneLetterCode = /(?<![\p{L}\d])(?:\p{Lu}\s?\d{3,8}|\d{3,8}\s?\p{Lu})(?![\p{L}\d])/u;
+const oneLetterCode = /(?<![\p{L}\d])(?:\p{Lu}\s?\d{3,8}|\d{3,8}\s?\p{Lu}|\d{1,2}([ -]?)\p{Lu}\1\d{2})(?![\p{L}\d])/u;
 const plants = tellingFinder('plant');
 
 /** Whether a text writes codes with one letter, or says that a letter is of a workshop. */

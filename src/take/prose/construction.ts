@@ -1,7 +1,8 @@
 import type { Part } from '../../claim/types';
-import type { Hit } from '../../text';
+import { type Hit, phraseFinder, tableWords } from '../../text';
 import type { OwnFields } from '../propose';
 import { blanked } from '../said/blanked';
+import { plainMaterial } from '../said/material';
 import { onePeriod, timeBeside } from '../said/one-period';
 import { partsIn } from '../said/part';
 import { type SaidPeriod, usedOf } from '../said/period';
@@ -9,11 +10,11 @@ import { withoutPeriods } from '../said/used-text';
 import { tellingFinder } from '../words';
 
 const verbs = tellingFinder('is-of');
+const always = tellingFinder('always');
+const longestMaterial = 60;
+const materials = phraseFinder(tableWords('material'));
 const links = tellingFinder('beforehand', 'afterwards');
 const personal = tellingFinder('bought');
-const leading =
-  /^\s{0,80}(?:(?:it|they|sie|es|ze|het|elle|elles|ils?) (?:was|were|is|are|war|waren|ist|sind|zijn|était|étaient|est|sont)|has had|made of|gemaakt van|van|aus|di|de|en|of|had|in|は)(?:\s|(?<=は))/u;
-
 type Own = Extract<OwnFields, { kind: 'construction' }>;
 export interface SaidConstruction {
   own: Own;
@@ -38,6 +39,9 @@ export function constructionIn(sentence: string): SaidConstruction[] {
       const is = next && materialBehind(text, link.end);
       const { used: _, about: __, ...of } = last.own;
       if (is) found.push({ own: { ...of, is, ...next }, backwards: false });
+    } else if (part && periods.length === 0 && always(text).length > 0) {
+      const is = alwaysOf(text, part);
+      if (is) found.push({ own: { kind: 'construction', part: part.value, is }, backwards: false });
     } else if (part && told.length === 1) {
       const is = materialBehind(text, part.end);
       const { backwards, ...used } = usedOf(told);
@@ -45,6 +49,20 @@ export function constructionIn(sentence: string): SaidConstruction[] {
     }
   }
   return found;
+}
+
+/** "The hardware was always brass": of what it was at all times, where that is a material. */
+function alwaysOf(text: string, part: Hit<Part>): string | null {
+  const behind = text.slice(part.end);
+  const [at] = always(behind);
+  // "The zip was by then always metal" is of a time.
+  const verb = verbs(behind).at(0);
+  const between = at ? behind.slice(verb && verb.end <= at.start ? verb.end : 0, at.start) : '';
+  const is =
+    at && at.start <= 16 && /^[\s,]{0,3}$/.test(between)
+      ? material(behind.slice(at.end).split(/[,(:;。]|\.(?:\s|$)/)[0]!)
+      : null;
+  return is !== null && materials(is).length > 0 ? is : null;
 }
 
 const joints = /[,、]|\s(?:and|und|et|ed?|y|en)\s/gu;
@@ -105,7 +123,15 @@ const materialOf = (clause: string, time: Marker, from: number, to: number): str
       .replace(/です[。\s]{0,3}$/u, ''),
   );
 
-const verbBehind = (text: string, from: number) => verbs(text).find(({ start }) => start >= from && start - from <= 10);
+/** What says of a part that it was of a material: a verb right behind it, or a colon ("Linings changed as well: silk …"). */
+function verbBehind(text: string, from: number): { start: number; end: number } | undefined {
+  const verb = verbs(text).find(({ start }) => start >= from && start - from <= 10);
+  const colon = /^[^.;:]{0,40}:(?=\s)/u.exec(text.slice(from));
+  const end = colon ? from + colon[0].length : 0;
+  return (
+    verb ?? (colon && materials(text.slice(end, end + longestMaterial)).length > 0 ? { start: from, end } : undefined)
+  );
+}
 
 function linked({ used, about }: Used, link: 'beforehand' | 'afterwards'): Used | undefined {
   const beside = timeBeside(onePeriod(used), link);
@@ -120,12 +146,9 @@ function materialBehind(text: string, from: number): string | null {
 }
 
 function material(text: string): string | null {
-  let is = text;
-  for (let step = 0; step < 3 && leading.test(is); step += 1) is = is.replace(leading, '');
-  is = is
-    .replace(/^[\s,:は]{1,80}|[\s,.;:]{1,80}$/gu, '')
+  const is = plainMaterial(text)
     .replace(/\s{2,80}/g, ' ')
     .trim();
   const long = is.length >= 3 || /^\p{Script=Han}{1,2}$/u.test(is);
-  return long && is.length <= 60 && !/\d/.test(is) ? is : null;
+  return long && is.length <= longestMaterial && !/\d/.test(is) ? is : null;
 }

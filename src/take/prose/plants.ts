@@ -1,5 +1,6 @@
 import { foldWords } from '../../text';
 import type { OwnFields } from '../propose';
+import { plainCode } from '../said/code';
 import { doubtedBy } from '../said/doubted';
 import { namesMonth } from '../said/month';
 import { usedOf } from '../said/period';
@@ -39,19 +40,25 @@ const instead = tellingFinder('but-this');
 const deniedPlace = /^[^.;]{2,44}$/u;
 /** "HJ for France", behind a code that a verb explained; in a list of letters, small words may stand before the name. */
 const elliptical =
-  /^\s?,?\s?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?(?:l['’]|l[ea]s?\s|[ei]l\s|lo\s)?(?=\p{Lu})|^\s?は/u;
+  /^\s?,?\s?(?:(?:celui|celle|ceux|the one|quello|quella|el|la|die|der|das|dat)\s(?:d['’]|d[eiu]s?\s|at\s|in\s|von\s|van\s|te\s))?(?:for|für|fuer|per|para|voor|pour|à|a la|la)?\s?(?:l['’]|l[ea]s?\s|[ei]l\s|lo\s)?(?=\p{Lu})|^\s?は/u;
 const inList = /^\s\p{Ll}{1,5}\s(?:in\s)?(?=(?:\p{L}[\p{L}'’-]{0,15}\s){0,4}(?:[ld]['’])?\p{Lu})|^\s?は/u;
 /** "SK ein Betrieb in der Slowakei", behind a code that a verb explained. */
 const inWords = /^\s(?=\p{Ll})/u;
 /** What is said of a code ends with the clause, and where another letter's turn comes: "R for Romans, P at Poitiers". */
 const nextLetter = /[;。].{0,200}$|,\s(?:\p{Ll}{1,3}\s)?\p{Lu}\s\p{L}.{0,200}$/su;
 const longest = 120;
+const madeAt = tellingFinder('made-at');
+/** Letters between a letter and the words that say where its pieces were made. */
+const farthestMade = 40;
 /** How far from a code a verb may stand that says what it is: behind "I was wrong about N:" a pronoun comes first. */
 const nearest = 2;
 const nearestCorrected = 10;
 
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[]; retracted: string[] } {
+  const ofPlants = plantWords(sentence).length > 0;
+  const bracketed = ofPlants ? plantsInBrackets(sentence) : [];
+  if (bracketed.length > 1) return { plants: bracketed, retracted: [] };
   const named = codesNamed(sentence, before.oneLetter);
   const plants: SaidPlant[] = [];
   const retracted: string[] = [];
@@ -60,7 +67,6 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
     if (meant) plants.push({ own: { kind: 'plant', code: before.takenBack!, ...meant.fields }, doubts: [], at: 0 });
     return { plants, retracted };
   }
-  const ofPlants = plantWords(sentence).length > 0;
   const made = ofPlants || produced(sentence).length > 0;
   const taken = withdrawn(sentence);
   const disputed = doubtedBy(sentence).includes('disputed');
@@ -99,6 +105,23 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
     });
   }
   return { plants: withoutBareNames(plants, ofPlants), retracted };
+}
+
+const inBrackets = /([^,;()]{2,80})\((\p{Lu}{1,3}\d?)\)/gu;
+/** What leads to the first of a list: "The workshops were". */
+const opensList = tellingFinder('is-of', 'stands-for');
+
+/** "Workshops were Rosenheim (R), Kufstein in Austria (K) and from 1999 Brno (B)": each place before its code. */
+function plantsInBrackets(sentence: string): SaidPlant[] {
+  return [...sentence.matchAll(inBrackets)].flatMap(({ 1: told, 2: written, index }, at): SaidPlant[] => {
+    const lead = at === 0 ? (opensList(told!).at(-1)?.end ?? told!.lastIndexOf(':') + 1) : 0;
+    const { text, periods } = withoutPeriods(told!.slice(lead));
+    const place = readPlace(text.trim());
+    const { backwards, ...used } = usedOf(periods.filter(({ form }) => form !== 'year').slice(0, 1));
+    const { code, lookAlike } = plainCode(written!);
+    const doubts = [lookAlike && ('look-alike' as const), backwards && ('backwards' as const)];
+    return place ? [{ own: { kind: 'plant', code, ...place, ...used }, doubts, at: index + told!.length + 1 }] : [];
+  });
 }
 
 /** A name in katakana may be any thing: beside a country, or where workshops are spoken of, it is a town. */
@@ -146,6 +169,13 @@ function withoutVerb(segment: string, listed: boolean, follows: boolean): RegExp
   return plantWords(segment).some(({ start }) => start <= 8) ? inWords.exec(segment) : null;
 }
 
+const hanTown = /^(\p{Script=Han}{1,6})(?:[、。]|の(?:工場|工房)|工場|工房|です|で|$)/u;
+/** "MKは京都、": a town in kanji could be any word, but not behind the code of a workshop. */
+function inHan(text: string, segment: string, ofPlants: boolean): ReturnType<typeof readPlace> {
+  const town = ofPlants && /^\s?は/u.test(segment) ? hanTown.exec(text.trim()) : null;
+  return town && readPlace(town[1]!, 'cell');
+}
+
 function readSegment(
   segment: string,
   token: NamedCode | null,
@@ -164,16 +194,21 @@ function readSegment(
   const verb = listed ? undefined : hits.find(({ start }) => start <= (corrected ? nearestCorrected : nearest));
   const strong =
     verb !== undefined && hits.some(({ start, value }) => start === verb.start && value === 'strong-stands-for');
-  const joined = verb ? null : withoutVerb(segment, listed, follows);
-  const from = verb?.end ?? joined?.[0].length;
+  // "The letter C in front of the code: made at Crewkerne".
+  const made = !verb && token?.by === 'strong' ? madeAt(segment).find(({ start }) => start <= farthestMade) : undefined;
+  const joined = verb || made ? null : withoutVerb(segment, listed, follows);
+  const from = verb?.end ?? made?.end ?? joined?.[0].length;
   if (from === undefined) return null;
   const { text, periods } = withoutPeriods(segment.slice(from));
-  const place = readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$|[,\s]\s?(?:\p{Ll}{1,3}\s)?\p{Lu}\s.{0,90}$/su, ''));
+  const place =
+    inHan(text, segment, ofPlants) ??
+    readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$|[,\s]\s?(?:\p{Ll}{1,3}\s)?\p{Lu}\s.{0,90}$/su, ''));
   if (!place) return null;
   const initial = token !== null && isInitial(token.code, place.name ?? '');
   if (place.place === 'ZZ') {
     // "TV is Verona" may be anything; "TV stands for Verona" is not, nor is it where workshops are spoken of.
-    const saidSo = strong || corrected || token?.by === 'for' || (joined && !listed) || plantWords(text).length > 0;
+    const saidSo =
+      strong || made || corrected || token?.by === 'for' || (joined && !listed) || plantWords(text).length > 0;
     const weak = token?.by === 'weak' || token?.by === 'as';
     if (!saidSo && !(ofPlants && verb && !weak) && !(initial && (oneLetter || listed))) return null;
     // "J is January" is no town.

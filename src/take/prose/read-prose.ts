@@ -12,6 +12,7 @@ import { lettersIn } from './letters';
 import { modelBefore, modelsIn, pricesIn } from './models';
 import { type Before, plantsIn } from './plants';
 import { isAsked, type Sentence, sentencesOf } from './sentences';
+import { stampedSince } from './stamped';
 import { type Section, systemsIn } from './systems';
 
 const codeWords = tellingFinder('code');
@@ -22,6 +23,8 @@ type Maker = string | null | undefined;
 /** Reads paragraphs in order; what one sentence names, the next may mean by "it". */
 export class ProseReader {
   readonly retractions: Retraction[] = [];
+  /** When codes began, as sentences tell it that do not say that there were none before. */
+  readonly beginnings = new Set<Proposal>();
 
   private readonly oneLetter: boolean;
   /** Whether the sentence before spoke of the code. */
@@ -38,6 +41,11 @@ export class ProseReader {
     this.oneLetter = writesOneLetter(text);
   }
 
+  /** A heading that asks for the code, or where it sits: what follows means it by "it". */
+  speakOfCodes(): void {
+    this.ofCodes = true;
+  }
+
   /** What a paragraph proposes; `count` is how many proposals the page has made before, `above` what its heading tells. */
   read(words: Inline, context: Context, count: number, above: Section | null = null): Proposal[] {
     const sentences = sentencesOf(words.text);
@@ -50,13 +58,13 @@ export class ProseReader {
       const struck = words.struck.some(({ start, end }) => start <= range.start + 2 && end >= range.end - 2);
       const said = { words: words.text.slice(range.start, range.end), selector: words.selector };
       const maker = makerOf.get(first!);
-      found.push(
-        propose(context, own, {
-          ...said,
-          doubts: [...doubts, struck && 'withdrawn'],
-          ...(maker !== undefined && { maker }),
-        }),
-      );
+      const proposal = propose(context, own, {
+        ...said,
+        doubts: [...doubts, struck && 'withdrawn'],
+        ...(maker !== undefined && { maker }),
+      });
+      found.push(proposal);
+      return proposal;
     };
     const systems = systemsIn(sentences, this.day, above, this.layout);
     this.layout = systems.known;
@@ -76,6 +84,8 @@ export class ProseReader {
       for (const { own, doubts } of plants) add(own, [sentence], doubts);
       const carrier = carrierOf(text, this.ofCodes, this.makers);
       if (carrier) add(carrier.own, [sentence], [carrier.backwards && 'backwards']);
+      const since = carrier || plants.length > 0 ? null : stampedSince(text, this.day);
+      if (since) this.beginnings.add(add(since, [sentence]));
       this.ofCodes = carrier !== null || plants.length > 0 || codeWords(text).length > 0;
       const told = modelsIn(text, model, this.makers);
       for (const { backwards, ...own } of told) add({ kind: 'model', ...own }, [sentence], [backwards && 'backwards']);

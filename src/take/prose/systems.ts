@@ -1,6 +1,7 @@
 import type { Layout } from '../../maker/types';
 import { foldWords, isNegated } from '../../text';
 import type { OwnFields } from '../propose';
+import { blanked } from '../said/blanked';
 import { plainExamples, readExamples, type SaidExample } from '../said/example';
 import { readsExamples } from '../said/layout';
 import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
@@ -27,6 +28,7 @@ export interface Section {
 
 const words = tellingFinder('code', 'no-code');
 const order = tellingFinder('plant', 'letters', 'then');
+const introduced = tellingFinder('introduced');
 const dateUnits = tellingFinder('year', 'month', 'week', 'day');
 const units = tellingFinder('year', 'month', 'week', 'day', 'ordinal-1', 'ordinal-2', 'last-ones');
 
@@ -168,6 +170,14 @@ function stampedFrom({ sentence, periods }: Told): SaidSystem {
   return { own: { kind: 'stamped', ...timeFrom(until.used, until.about)! }, doubts: [], sentences: [sentence] };
 }
 
+/** The period of a description; "in 1972 a code of four digits appeared" tells its start. */
+function periodOf({ sentence, periods }: Told): SaidPeriod[] {
+  const own = periods.filter(({ form }) => form !== 'year').slice(0, 1);
+  const [year, ...more] = periods;
+  if (own.length > 0 || !year || more.length > 0 || introduced(sentence.text).length === 0) return own;
+  return [{ ...year, used: [year.used[0], null], form: 'since' }];
+}
+
 function systemOf(
   group: readonly Told[],
   known: SaidLayout | null,
@@ -180,11 +190,11 @@ function systemOf(
     for (const one of own) examples.push({ ...one, start: one.start + text.length, end: one.end + text.length });
     text += `${sentence.text} `;
   }
-  const added = withLettersAdded(text, earlier);
+  const added = withLettersAdded(blanked(text, examples), earlier);
   const settled =
     added && readsExamples(added.layout, examples) ? added : readLayoutWords(text, examples, known?.units);
   if (!settled) return { system: null, layout: null };
-  const own = group[0]!.periods.filter(({ form }) => form !== 'year').slice(0, 1);
+  const own = periodOf(group[0]!);
   const periods = own.length > 0 || !above ? own : [above.period];
   // Neither a period nor an example: words about codes in general.
   if (periods.length === 0 && examples.length === 0) return { system: null, layout: settled };

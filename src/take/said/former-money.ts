@@ -23,6 +23,21 @@ function amountOf(text: string): number {
   return Number(whole) + (cents ? Number(cents[1]) / 100 : 0);
 }
 
+const figures = new RegExp(`^(?:${numeral})(?:,-|,–|\\.-)?$`);
+
+/** The one former currency that words name without an amount: "Catalogue prices (pesetas)"; null for none and for several. */
+function formerNamed(text: string): string | null {
+  const [one, ...more] = new Set(finder(text).map(({ value }) => value));
+  return one && more.length === 0 ? one.slice('money-'.length).toUpperCase() : null;
+}
+
+/** Bare figures in the former currency that the words around them name. */
+export function formerIn(text: string, around: string): { amount: number; currency: string } | null {
+  const plain = text.trim();
+  const currency = figures.test(plain) ? formerNamed(around) : null;
+  return currency ? { amount: amountOf(plain.replace(/(?:,-|,–|\.-)$/, '')), currency } : null;
+}
+
 export interface FormerAmount {
   amount: number;
   currency: string;

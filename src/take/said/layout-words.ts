@@ -3,13 +3,14 @@ import { foldWords, isNegated } from '../../text';
 import { tellingFinder } from '../words';
 import { blanked } from './blanked';
 import type { SaidExample } from './example';
-import { blank, digitSlots, interleaved, readsExamples, shapeOf } from './layout';
+import { blank, digitSlots, interleaved, readsExamples, shapeOf, widthOf } from './layout';
 import { lettersWithMonth, monthLetter } from './letter-slots';
-import { readCounts } from './number';
+import { readCounts, type SaidCount } from './number';
 
 const finder = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
 const mixed = tellingFinder('interleaved');
 const ordinals = tellingFinder('ordinal-1', 'ordinal-2', 'ordinal-3', 'ordinal-4');
+const partWords = tellingFinder('ordinal-1', 'last-ones');
 
 const added = tellingFinder('put-before', 'put-behind');
 
@@ -48,6 +49,18 @@ function alternating(folded: string, units: readonly DateUnit[]): [DateUnit, Dat
   return behind && other ? [behind, other] : null;
 }
 
+/** Letters between the word that makes a count one of a part and what is counted: "the first two digits". */
+const nearest = 12;
+
+/** The counts of a whole code, without those of its parts: "four digits, the first two digits are the month". */
+function wholeCounts(folded: string, counts: readonly SaidCount[]): readonly SaidCount[] {
+  const hits = partWords({ source: folded, text: folded, at: null });
+  const whole = counts.filter(
+    ({ start }) => !hits.some(({ foldedEnd }) => foldedEnd <= start && start - foldedEnd <= nearest),
+  );
+  return whole.some(({ of }) => of === 'digits') ? whole : counts;
+}
+
 /** What the letters of a code are: a fixed mark where the text writes them, else a plant's. */
 const lettersSlot = (text: string, runs: readonly string[]): Slot => {
   const [first = ''] = runs;
@@ -68,7 +81,7 @@ export function readLayoutWords(
   // Examples are no description: without them, "week 24 of 1996" names no unit.
   const plain = blanked(text, examples);
   const folded = foldWords(plain).text;
-  const counts = readCounts(folded);
+  const counts = wholeCounts(folded, readCounts(folded));
   const { units: named, serial } = unitsOf(folded);
   const digits = counts.filter(({ of }) => of === 'digits');
   if (serial && !named.some((unit) => unit === 'month' || unit === 'week' || unit === 'year'))
@@ -115,8 +128,12 @@ function withPlantInDigits(shape: Shape, units: readonly DateUnit[], folded: str
 /** "Then a letter was put before it": the form told before, with so many letters at its head or end. */
 export function withLettersAdded(text: string, known: SaidLayout | null): SaidLayout | null {
   const folded = foldWords(text);
-  const [count, ...more] = readCounts(folded);
-  if (!known || count?.of !== 'letters' || more.length > 0 || unitsOf(folded.text).units.length > 0) return null;
+  const counts = readCounts(folded);
+  const [count, ...more] = counts.filter(({ of }) => of === 'letters');
+  if (!known || !count || more.length > 0 || unitsOf(folded.text).units.length > 0) return null;
+  // "The same four digits": a count of others is of another form.
+  const digits = known.layout.reduce((sum, slot) => sum + widthOf(slot), 0);
+  if (counts.some((one) => one.of === 'digits' && one.count !== digits)) return null;
   const [where] = added(folded);
   if (!where || known.layout.some((slot) => 'plant' in slot || 'literal' in slot || 'serial' in slot)) return null;
   const letters: Slot = { plant: count.count };

@@ -89,7 +89,8 @@ export function readLegend(text: string): Map<string, string> {
   return legend;
 }
 
-const widthOf = (slot: Slot): number => {
+/** Characters that a slot takes in a code. */
+export const widthOf = (slot: Slot): number => {
   if ('separator' in slot) return 0;
   if ('literal' in slot) return slot.literal.length;
   const [value] = Object.values(slot) as unknown[];

@@ -67,7 +67,7 @@ function tokensOf(text: string): Token[] {
 
 /** What may stand between two words of one period: blanks, brackets, small words such as "the year". */
 const between =
-  /^[\s(),.:'’[\]]{0,4}(?:(?:the|year|years|in|l'|el|il|le|la|los|den|dem|das|jahr|jahre|ano|anno|annee|en|di|de|del|nel|het|jaar|dans|it was|was|been|it|(?<!\p{L})(?:there|here|dort|la|li|alli|ahi|daar|er)(?!\p{L}))[\s.']{0,2}){0,3}$/u;
+  /^[\s(),.:'’[\]]{0,4}(?:(?:the|year|years|in|l'|el|il|le|la|los|den|dem|das|jahr|jahre|baujahr|ano|anno|annee|en|di|de|del|nel|het|jaar|dans|it was|was|been|it|(?<!\p{L})(?:there|here|dort|la|li|alli|ahi|daar|er)(?!\p{L}))[\s.']{0,2}){0,3}$/u;
 
 interface Open {
   period: SaidPeriod;

@@ -1,5 +1,5 @@
 import { parsePrices, parsePriceText } from '../../text';
-import { formerAmounts } from './former-money';
+import { formerAmounts, formerIn } from './former-money';
 
 export interface SaidAmount {
   amount: number;
@@ -12,6 +12,8 @@ export function readAmount(text: string, sign: string | null = null): SaidAmount
   const lira = /^L(?:it)?\.?\s?(?=\d)/.exec(text);
   const [former, ...more] = lira ? [] : formerAmounts(text);
   if (former) return more.length === 0 ? { amount: former.amount, currency: former.currency } : null;
+  const named = sign === null || lira ? null : formerIn(text, sign);
+  if (named) return named;
   const { amount, otherAmounts, currencies } = parsePriceText(lira ? text.slice(lira[0].length) : text, sign);
   const currency = lira ? 'ITL' : currencies[0];
   if (amount === null || currency === undefined || (!lira && otherAmounts.length > 0)) return null;

@@ -10,6 +10,7 @@ const itSits = tellingFinder('it-sits');
 const code = tellingFinder('code');
 const serial = tellingFinder('serial', 'digits');
 const bagPlace = tellingFinder('bag-place');
+const intoLeather = tellingFinder('into-leather');
 
 /** Whether words begin as a place on a piece does: "on a leather tab", "sous le rabat". */
 export const opensPlaceOnPiece = (text: string): boolean => {
@@ -17,7 +18,12 @@ export const opensPlaceOnPiece = (text: string): boolean => {
   return first !== undefined && first.start <= 10 && text.length <= 160;
 };
 
-const japanese = /(?:コード|刻印|番号|記号)は(.{2,40}?)に(?:刻印|あり|押|入)/u;
+/** "コードは内ポケットに刻印", "革タグに番号があります", and of what was spoken of before "場所は内ポケットの裏です". */
+const japanese = [
+  /(?:コード|刻印|番号|記号)は(.{2,40}?)に(?:刻印|あり|押|入)/u,
+  /(?:^|[、。はの：:]\s?)([^、。]{2,40}?)に(?:\p{Script=Han}{0,4}番号|コード|刻印|記号)が(?:あり|刻印|押|入|付)/u,
+];
+const japanesePlace = /(?:場所|位置)は([^、。]{2,40}?)(?:です|になります|。|$)/u;
 
 export interface SaidWhere {
   where: string;
@@ -32,11 +38,14 @@ export interface SaidWhere {
  * sentence before spoke of the code: "it" and a verb without a subject mean it then.
  */
 export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null {
-  const inJapanese = japanese.exec(sentence.slice(0, 400));
+  const head = sentence.slice(0, 400);
+  const inJapanese = japanese.map((one) => one.exec(head)).find((match) => match !== null);
   if (inJapanese) return { where: inJapanese[1]!, start: inJapanese.index };
+  const meantPlace = ofCodes ? japanesePlace.exec(head) : null;
+  if (meantPlace && isOnPiece(meantPlace[1]!)) return { where: meantPlace[1]!, start: meantPlace.index };
   const folded = foldWords(sentence);
   const [noun] = code(folded);
-  const verb = sits(folded).find((one) => noun !== undefined && Math.abs(one.start - noun.start) <= 60);
+  const verb = sits(folded).find((one) => noun !== undefined && Math.abs(one.start - noun.start) <= 90);
   if (noun && verb) return whereFrom(sentence, Math.max(noun.end, verb.end), 24) ?? whereFrom(sentence, noun.end, 8);
   // "The code is on a tab": right behind the code, and the place right behind that.
   const copula = noun && isAt(folded).find(({ start }) => start >= noun.end && start - noun.end <= 2);
@@ -61,10 +70,14 @@ function besideNumber(sentence: string): SaidWhere | null {
 
 /** The place that begins at most so many letters behind a point of the sentence. */
 function whereFrom(sentence: string, from: number, farthest: number): SaidWhere | null {
-  const first = on(sentence).find(({ start }) => start >= from && start - from <= farthest);
+  const hits = on(sentence);
+  const first = hits.find(({ start }) => start >= from && start - from <= farthest);
   if (!first) return null;
+  // "Into the leather behind the pocket": the leather is no place.
+  const leather = intoLeather(sentence).find(({ start }) => start === first.start);
+  const begins = (leather && hits.find(({ start }) => start === leather.end + 1)?.start) ?? first.start;
   let where = sentence
-    .slice(first.start)
+    .slice(begins)
     .replace(/[.;:!?].{0,2000}$/su, '')
     .replace(/,\s(?:and|et|e|ed|und|y|en)\s.{0,2000}$/su, '')
     .replace(/\s?\([^)]{0,60}\)$/, '')
@@ -74,5 +87,5 @@ function whereFrom(sentence: string, from: number, farthest: number): SaidWhere 
   if (closing && closing.end === where.length) where = where.slice(0, closing.start).trim();
   if (where.length < 6 || where.length > 140 || /\d{3}/.test(where)) return null;
   const named = namesCarrier(sentence.slice(from, first.start));
-  return { where, start: first.start, ...(named && { on: named }) };
+  return { where, start: begins, ...(named && { on: named }) };
 }

@@ -1,10 +1,11 @@
 import type { Cell } from '../page/grid';
 import type { Context } from '../propose';
 import { partNamed } from '../said/part';
+import { readPeriods } from '../said/period';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { byCells, columnRoles, type Role, rolesNamed, yearNamed } from './columns';
-import { readFactsTable } from './facts';
+import { factsOfMaker, readFactsTable } from './facts';
 import { readPriceGrid } from './prices';
 import type { Row } from './row';
 import { readRow } from './rows';
@@ -34,10 +35,14 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
   const body = rows.filter((row) => row.length > 0);
   const at = body.slice(0, 4).findIndex((row) => !isSection(row) && isHeader(row));
   const width = Math.max(0, ...body.map((row) => row.length));
-  if (width === 2 && body.every((row) => row[0]!.head && !row[1]?.head)) return readFactsTable(body, context, day);
+  if (width === 2) {
+    const ofModel = body.every((row) => row[0]!.head && !row[1]?.head);
+    const facts = ofModel ? readFactsTable(body, context, day) : [];
+    const told = facts.length > 0 ? facts : factsOfMaker(body, context);
+    if (ofModel || told.length > 0) return told;
+  }
   if (isTurned(body)) return readTable({ rows: turned(body), caption }, context, day);
-  // The first row may only number what the columns are: "First series", "Second series".
-  const labelled = textOf(body[0]?.[0]) === '' ? body.slice(1) : body;
+  const labelled = withLabels(body);
   if (isSideways(labelled)) return readTable({ rows: sideways(labelled), caption }, context, day);
   const above = at < 0 ? [] : body[at]!.map(textOf);
   // A heading over several columns is told apart below it: "Size" over "Width", "Height".
@@ -92,6 +97,14 @@ function isFactOfModel([label, ...cells]: readonly Cell[]): boolean {
   return named.includes('code') && cells.every((cell) => !cell.words || opensPlaceOnPiece(textOf(cell)));
 }
 
+/** Rows by their labels: a first row without one heads the columns by periods, or only numbers them ("First series"). */
+function withLabels(rows: readonly Cell[][]): readonly Cell[][] {
+  const [[label, ...cells] = [], ...others] = rows;
+  if (textOf(label) !== '') return rows;
+  const dated = cells.length > 0 && cells.every((cell) => readPeriods(textOf(cell)).length === 1);
+  return dated ? [[headOf('Period'), ...cells.map((cell) => ({ ...cell, head: false }))], ...others] : others;
+}
+
 /** The heads of the rows say what stands beside them, and no row says it of the columns. */
 const isSideways = (rows: readonly Cell[][]): boolean =>
   rows.length >= 2 &&
@@ -115,12 +128,16 @@ function isSecondHeader(first: readonly Cell[], second: readonly Cell[] | undefi
 const turnable = new Set<Role>(['size', 'period', 'from', 'until', 'width', 'height', 'depth', 'where', 'price']);
 const nobody: Cell = { words: null, head: false, own: true, span: 1 };
 
-const headOfModels: Cell = { ...nobody, words: { text: 'Model', struck: [], marks: [], selector: '' } };
+const headOf = (text: string): Cell => ({
+  ...nobody,
+  head: true,
+  words: { text, struck: [], marks: [], selector: '' },
+});
 
 /** Models down the side, headed in the corner. */
 function turned(rows: readonly Cell[][]): Cell[][] {
   const [[, ...labels] = [], ...models] = sideways(rows);
-  return [[headOfModels, ...labels], ...models];
+  return [[headOf('Model'), ...labels], ...models];
 }
 
 function withoutHeader(rows: readonly Cell[][], width: number): (Role | null)[] {

@@ -5,6 +5,7 @@ import {
   asidePages,
   freshAsidePages,
   freshSeenPages,
+  guestSeenPages,
   inProse,
   inTables,
   laterPages,
@@ -97,6 +98,15 @@ describe('pages that tell of makers', () => {
       expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
       expect(new Set(pages.map((name) => name.slice(0, 2))).size).toBeGreaterThanOrEqual(5);
     }
+  });
+
+  it('of other structures again, seen: nearly all proposals are right', () => {
+    const opened = guestSeenPages.map(scorePage);
+    const [tables, prose] = [opened.filter(inTables), opened.filter(inProse)];
+    expect(sharesOf(tables).precision, words(tables).join('\n')).toBeGreaterThanOrEqual(0.97);
+    expect(sharesOf(prose).precision, words(prose).join('\n')).toBeGreaterThanOrEqual(0.95);
+    expect(sharesOf(tables).recall).toBeGreaterThanOrEqual(0.75);
+    expect(sharesOf(prose).recall).toBeGreaterThanOrEqual(0.75);
   });
 
   it('in the voice of others, their makers named anywhere, are each of the maker that they tell of', () => {

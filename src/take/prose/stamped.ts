@@ -1,0 +1,36 @@
+import type { OwnFields } from '../propose';
+import { namesCarrier } from '../said/carrier';
+import { readExamples } from '../said/example';
+import { readCounts } from '../said/number';
+import { withoutPeriods } from '../said/used-text';
+import { tellingFinder } from '../words';
+
+const codeWords = tellingFinder('code');
+const bears = tellingFinder('bears-code');
+const began = tellingFinder('began-code');
+/** What tells of a later form, of a place or of a part of the code, and not of codes as such. */
+const ofElse = tellingFinder('code-changed', 'serial', 'letters', 'plant', 'month', 'week', 'no-code');
+
+/**
+ * "Its bags carry a date code from 1958", "they began to stamp them in 1966": since when there are codes, where a sentence
+ * says no more of them than that. A page that tells of earlier ones means a change of them.
+ */
+export function stampedSince(sentence: string, day: string): Extract<OwnFields, { kind: 'stamped' }> | null {
+  const { text, periods } = withoutPeriods(sentence);
+  const [period, ...more] = periods;
+  if (!period || more.length > 0 || period.used[0] === null || codeWords(text).length === 0) return null;
+  if (
+    namesCarrier(text) !== null ||
+    ofElse(text).length > 0 ||
+    readCounts(text).length > 0 ||
+    readExamples(sentence, day).length > 0
+  )
+    return null;
+  const told = period.form === 'since' ? bears(text).length > 0 || began(text).length > 0 : began(text).length > 0;
+  if (!told || (period.form !== 'since' && period.form !== 'year')) return null;
+  return {
+    kind: 'stamped',
+    used: [period.used[0], null],
+    ...(period.about.includes('from') && { about: ['from'] }),
+  };
+}
