@@ -20,7 +20,7 @@ export type Taken = z.infer<typeof takenSchema>;
 
 const forKey = 'take-for';
 
-/** Keeps the maker of the listing that a page is looked for, until the browser is closed. */
+/** Keeps the maker of the listing that a page is looked for, until the browser is closed; an empty name forgets the one before. */
 export const keepWanted = (maker: string): Promise<void> => browser.storage.session.set({ [forKey]: maker });
 
 /** The maker of the listing that was last looked at for a page; empty where there was none. */

@@ -21,6 +21,7 @@ import type { Proposal } from './types';
 import { tellingFinder, wholeWords } from './words';
 
 export { draftWith } from './draft';
+export { pageOfText } from './page/pasted';
 export { piecesOf } from './pieces';
 export type { Doubt, Proposal, ProposalKind } from './types';
 export { proposalSchema } from './types';

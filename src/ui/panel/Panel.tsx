@@ -27,7 +27,7 @@ import { OtherPhoto, ReadThisPhoto } from './ReadThisPhoto';
 import { SaveBar } from './SaveBar';
 import type { Session } from './session';
 import { isBusy, type PanelState } from './state';
-import { TakeThisPage } from './TakeThisPage';
+import { PasteText, TakeThisPage } from './TakeThisPage';
 import { type SavedCase, useSaved } from './use-saved';
 import { useSession } from './use-session';
 
@@ -82,6 +82,7 @@ function NoListing({
     <Notice text={strings.notListing[shown]}>
       {unread && <p>{sentence(saidProblem(unread).what)}</p>}
       {shown === 'picture' && <ReadThisPhoto tabId={tabId} listing={listing} />}
+      {shown === 'pdf' && <PasteText />}
       {shown === 'pdf' && <OtherPhoto />}
       {unread && <AllowHosts state={state} onAllowed={session.read} />}
       {shown !== 'picture' && <WithoutListing photo={shown !== 'pdf'} />}
@@ -111,6 +112,7 @@ function Trouble({ state: { stage, moved }, session }: { state: PanelState; sess
     const text = `${sentence(what)} ${remedy}`;
     return (
       <Notice title={strings.trouble.title} text={text} strong>
+        {stage.problem.code === 'page-is-pdf' && <PasteText />}
         {['page-not-readable', 'page-is-pdf'].includes(stage.problem.code) && <OtherPhoto />}
         <button type="button" onClick={session.read}>
           {strings.trouble.tryAgain}

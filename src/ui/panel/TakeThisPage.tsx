@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Problem } from '../../problem';
 import { strings } from '../../words';
 import { saidProblem, sentence } from '../parts/ProblemNote';
-import { takeFromTab } from './maker-file-ways';
+import { openPasting, takeFromTab } from './maker-file-ways';
 
 const words = strings.take;
 
@@ -23,6 +23,16 @@ export function TakeThisPage({ tabId }: { tabId: number }) {
     </div>
   );
 }
+
+/** Beside a document that cannot be read where it is: its text, copied and pasted, is read as a page. */
+export const PasteText = () => (
+  <div class="take-this">
+    <button type="button" onClick={openPasting}>
+      {words.pasteText}
+    </button>{' '}
+    <span class="muted hint">{words.pasteTextHint}</span>
+  </div>
+);
 
 function saidOf(state: 'idle' | 'reading' | 'nothing' | Problem): string {
   if (state === 'idle') return '';

@@ -10,6 +10,9 @@ import { kit, strings } from '../../words';
 /** The maker files, where one is brought in by choosing or dropping it. */
 export const openMakerFiles = () => openFullPage('#makers');
 
+/** Where a page or text is brought in that tells of a maker. */
+export const openPasting = () => openFullPage('#makers&take');
+
 /** Opens files that were dropped here among the maker files; in a private window they stay unread, and the maker files open. */
 export async function bringFiles(files: readonly File[], incognito: boolean): Promise<void> {
   if (incognito) return void (await openMakerFiles());
@@ -27,7 +30,8 @@ export async function bringFiles(files: readonly File[], incognito: boolean): Pr
  */
 export async function openTaking(kase: Case, incognito: boolean): Promise<void> {
   const maker = makerNamed(kase);
-  if (maker !== '' && !incognito) await (await import('../../store/taken')).keepWanted(maker);
+  // Also an empty name: what an earlier listing named is not looked for any more.
+  await (await import('../../store/taken')).keepWanted(incognito ? '' : maker);
   await openFullPage(`#makers&take${maker === '' ? '' : `&for=${encodeURIComponent(maker)}`}`);
 }
 

@@ -157,7 +157,7 @@ export const problems: ProblemWords = {
   ],
   'page-is-pdf': [
     'dieser Tab zeigt ein PDF, das nicht gelesen wird',
-    'Sichere das Foto daraus, oder mach eine Aufnahme des Stempels auf dem Schirm, und lies diese als Foto.',
+    'Sichere das Foto daraus, oder mach eine Aufnahme des Stempels auf dem Schirm, und lies diese als Foto. Erzählt es von Codes eines Herstellers, kopiere seinen Text und füge ihn unter „Herstellerdatei von einer Seite übernehmen“ ein.',
   ],
   'page-is-picture': [
     'dieser Tab zeigt ein Bild allein; was das Angebot sagt, steht nicht hier',

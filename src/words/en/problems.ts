@@ -18,7 +18,8 @@ const pointOpen = 'Open a listing, or point at its title and price on the page.'
 const restRead = 'The rest of the page was read. Point at what is missing on the page, if anything is.';
 const keptUntilUndone = 'It is kept: undo it if it no longer matters.';
 const pointAgain = 'Point at it again, or undo the choice for this site.';
-const pdf = 'Save the photo out of it, or take a screenshot of the stamp, and read that as a photo.';
+const pdf =
+  'Save the photo out of it, or take a screenshot of the stamp, and read that as a photo. If it tells of a maker’s codes, copy its text and paste it under “Take a maker file from a page”.';
 
 /** What a program says of itself, behind what it means. */
 const report = (said: string, kit: Kit) => (said === '' ? '' : ` (the program reports ${kit.quote(said)})`);

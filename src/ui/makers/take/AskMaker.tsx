@@ -5,6 +5,8 @@ const words = strings.take.askMaker;
 const longestName = 80;
 
 interface Props {
+  /** Whether the page names anybody. */
+  names: boolean;
   /** What the field holds: the likeliest name at first. */
   likely: string;
   /** Names of the page that come into question as well. */
@@ -13,7 +15,7 @@ interface Props {
 }
 
 /** Asks once of which maker a page tells, where it does not say so plainly: the file is named so. */
-export function AskMaker({ likely, others, onChange }: Props) {
+export function AskMaker({ names, likely, others, onChange }: Props) {
   const id = useId();
   return (
     <div class="field take-ask">
@@ -28,7 +30,7 @@ export function AskMaker({ likely, others, onChange }: Props) {
         value={likely}
         onInput={({ currentTarget: { value } }) => onChange(value)}
       />
-      <p class="hint">{likely === '' ? words.none : words.check}</p>
+      <p class="hint">{hintOf(names, likely)}</p>
       {others.length > 0 && (
         <div class="row">
           <span class="hint">{words.others}</span>
@@ -41,4 +43,9 @@ export function AskMaker({ likely, others, onChange }: Props) {
       )}
     </div>
   );
+}
+
+function hintOf(names: boolean, filled: string): string {
+  if (filled.trim() !== '') return words.check;
+  return names ? words.emptied : words.none;
 }

@@ -80,6 +80,7 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id' | 'known'> & {
           <section key={maker ?? ''} aria-label={maker ?? words.noMaker}>
             {maker === null ? (
               <AskMaker
+                names={open !== null && open.likely !== ''}
                 likely={name}
                 others={open ? [open.likely, ...open.others].filter((one) => one !== '' && one !== name) : []}
                 onChange={setName}

@@ -1,5 +1,5 @@
 import type { Taken } from '../../../store/taken';
-import { readPage } from '../../../take';
+import { pageOfText, readPage } from '../../../take';
 
 const longestTitle = 120;
 
@@ -21,7 +21,7 @@ export function takeFromSource(
   html: string,
   { from, tab = null, known = '', day = new Date().toISOString().slice(0, 10) }: From,
 ): Taken {
-  const document = new DOMParser().parseFromString(pageOf(html), 'text/html');
+  const document = new DOMParser().parseFromString(isMarkup.test(html) ? html : pageOfText(html), 'text/html');
   const named = document.querySelector('link[rel="canonical"]')?.getAttribute('href') ?? '';
   const address = !/^https?:/.test(from) && /^https?:\/\//.test(named) ? named.slice(0, 500) : from;
   const title = (document.title.trim() || address).slice(0, longestTitle);
@@ -39,16 +39,6 @@ export function takeFromSource(
 }
 
 const isMarkup = /<[a-z!][^>]{0,2000}>/i;
-
-/** Text without any mark-up, as it is copied out of a PDF document, as a page: an empty line ends a paragraph, its first line is the heading. */
-function pageOf(source: string): string {
-  if (isMarkup.test(source)) return source;
-  const text = source.trim().replace(/[&<>]/g, (sign) => `&#${sign.charCodeAt(0)};`);
-  const [first = '', ...others] = text.split(/\r?\n/);
-  const paragraphs = others.join('\n').split(/\n[ \t]{0,40}\n/);
-  const body = paragraphs.map((lines) => `<p>${lines.trim().replaceAll('\n', '<br>')}</p>`).join('');
-  return `<title>${first}</title><h1>${first}</h1>${body}`;
-}
 
 const openName = ({ makers, offers }: ReturnType<typeof readPage>['named']): Taken['open'] => {
   const names = offers.map(({ name }) => name);

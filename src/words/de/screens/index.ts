@@ -66,7 +66,7 @@ export const screens: ScreenWords = {
     list: 'Diese Seite zeigt viele Stücke. Öffne die Seite eines davon und lies noch einmal.',
     picture:
       'Dieser Tab zeigt ein Foto allein. Sein Stempel lässt sich lesen; was das Angebot sagt, steht auf dessen eigener Seite.',
-    pdf: 'Dieser Tab zeigt ein PDF, das nicht gelesen wird. Sichere das Foto daraus, oder mach eine Aufnahme des Stempels auf dem Schirm, und lies diese.',
+    pdf: 'Dieser Tab zeigt ein PDF, das dort keine Erweiterung lesen kann. Sein Text lässt sich einfügen; von einem Foto darin lässt sich eine Aufnahme des Stempels vom Schirm lesen.',
   },
   demoMaker: 'Die Herstellerdatei ist zur Vorführung erfunden.',
   inventedName: (maker) => `${maker} (erfunden)`,

@@ -64,7 +64,7 @@ export const screens = {
     list: 'This page shows many pieces. Open the page of one of them and read again.',
     picture:
       'This tab shows a photo by itself. Its stamp can be read; what the listing says stands on the listing’s own page.',
-    pdf: 'This tab shows a PDF document, which is not read. Save the photo out of it, or take a screenshot of the stamp, and read that.',
+    pdf: 'This tab shows a PDF document, which no extension can read there. Its text can be pasted; of a photo in it, a screenshot of the stamp can be read.',
   },
   demoMaker: 'The maker file is invented, for demonstration.',
   inventedName: (maker: string) => `${maker} (invented)`,
