@@ -176,7 +176,9 @@ function modelOf(name: string, body: string, say: Say): Proposal[] | null {
     .every(
       (word) => /^[\p{Lu}\d(]/u.test(word) || word.length <= 3 || /\p{Script=Han}|\p{Script=Katakana}/u.test(word),
     );
-  if (!sides || more.length > 0 || !named || name.length > 40) return null;
+  // "Dimensions: 30 x 22 cm" is of one piece, and no name.
+  const isLabel = rolesNamed(name).some((role) => ['size', 'width', 'height', 'depth'].includes(role));
+  if (!sides || more.length > 0 || !named || isLabel || name.length > 40) return null;
   // "from 1958, £9 in 1965": a bare year beside a period is of something else.
   const periods = readPeriods(blanked(body, [sides]));
   const whole = periods.filter(({ form }) => form !== 'year');

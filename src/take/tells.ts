@@ -44,6 +44,13 @@ const fewest = 3;
 const fewestRows = 2;
 const ofCodes = new Set<ProposalKind>(['plant', 'code-system', 'example', 'year-letter', 'serial']);
 
+/** A shop that explains codes: several forms of them, or one with the workshops behind it. No offer tells that of its piece. */
+function isWholeSystem(found: readonly Proposal[]): boolean {
+  const count = (kind: ProposalKind) => found.filter((one) => one.kind === kind && one.doubts.length === 0).length;
+  const systems = count('code-system');
+  return systems > 1 || (systems > 0 && count('plant') >= fewest);
+}
+
 /**
  * What a page tells, and nothing of what it only mentions. A page that offers a piece names its code, its size and its
  * maker; a shop may tell of codes as well. So where something is for sale, and where no heading says that codes are
@@ -53,7 +60,7 @@ export function whatIsTold(found: readonly Proposal[], { heading, offersInText }
   // One thing said of nobody's codes is in passing, whatever the heading says.
   if (found.length === 1 && found[0]!.maker === null) return [];
   if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
-  if (offersInText) return [];
+  if (offersInText) return isWholeSystem(found) ? [...found] : [];
   // How codes are built, and when or with an example, is never said in passing.
   if (found.some(({ kind }) => kind === 'code-system')) return [...found];
   if (found.filter(({ kind }) => ofCodes.has(kind)).length >= fewest) return [...found];

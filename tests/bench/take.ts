@@ -1,5 +1,13 @@
 import { readPage } from '../../src/take';
-import { asideNames, isNamedRight, laterNames, type NameCase, pageOfNames, seenNames } from '../take-pages/names';
+import {
+  asideNames,
+  isNamedRight,
+  laterNames,
+  type NameCase,
+  pageOfNames,
+  seenNames,
+  thirdNames,
+} from '../take-pages/names';
 import {
   asidePages,
   freshAsidePages,
@@ -64,6 +72,7 @@ export async function bench(): Promise<void> {
     ['voices, set aside', voiceAsidePages],
     ['guests, seen', guestSeenPages],
     ['guests, set aside', guestAsidePages],
+    ['guests, set aside', guestAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));
@@ -82,5 +91,10 @@ export async function bench(): Promise<void> {
     }
   }
   console.table(rows);
-  console.table([namesOf('seen', seenNames), namesOf('set aside', asideNames), namesOf('later', laterNames)]);
+  console.table([
+    namesOf('seen', seenNames),
+    namesOf('set aside', asideNames),
+    namesOf('later', laterNames),
+    namesOf('third', thirdNames),
+  ]);
 }

@@ -3,7 +3,18 @@ import { allWords, wholeWords } from '../words';
 import type { Head, HeadKind } from './heads';
 import { articleFirst, isJoined } from './shapes';
 import { isCountry, type NamesInText } from './told-of';
-import { before, fold, gathering, perhaps, placesBefore, siteNouns, things } from './words';
+import {
+  authored,
+  authoredGuides,
+  before,
+  fold,
+  gathering,
+  perhaps,
+  placesBefore,
+  siteNouns,
+  things,
+  workshops,
+} from './words';
 
 export interface Weighed {
   name: string;
@@ -25,6 +36,10 @@ const headWeight: Record<HeadKind, number> = {
   section: 0.4,
   opening: 0.8,
 };
+
+/** "Hebammentaschen", "ボストンバッグ": a word for a kind of thing, made with that of things as such. */
+const kindOfThing =
+  /\p{L}(?:taschen?|mappen|koffer|börsen?|tassen|waren|バッグ|かばん|カバン|鞄|財布|ケース|ポーチ)$/iu;
 
 const longWord = /(?<!\p{L})\p{L}{4,40}(?!\p{L})/gu;
 
@@ -62,20 +77,40 @@ function gathersFor(head: string, start: number, name: string): number {
   return [before, behind].some((word) => gathering.has(fold(word))) ? 2.2 : 0;
 }
 
+/** The noun of which a name is: "notebook" of "the notebook of Maruja". */
+const nounOf = (head: string, start: number): string | undefined =>
+  /(\p{L}{3,30})\s(?:de|di|du|van|von|of)\s(?:\p{L}{2,3}\s)?$/u.exec(head.slice(Math.max(0, start - 44), start))?.[1];
+
+/** "Hartley's guide", "el cuaderno de Maruja": who wrote the page is no maker. */
+function isAuthor(head: string, start: number, end: number): boolean {
+  const possessed = /^(?:['’]s?|s)\s(\p{L}{2,30})/u.exec(head.slice(end, end + 36))?.[1];
+  const written = /^の([^のとは：:|｜\s]{2,6})/u.exec(head.slice(end, end + 8))?.[1];
+  const of = nounOf(head, start);
+  return (
+    [possessed, written, of].some((word) => word !== undefined && authored.has(fold(word))) ||
+    (possessed !== undefined && authoredGuides.has(fold(possessed)))
+  );
+}
+
 /** How surely a head speaks of a name as its maker's: right beside what it made, behind "by", alone between strokes, as a possessor. */
 function speaksOfMaker(head: string, start: number, name: string): number {
   const end = start + name.length;
   const [, one] = /(\p{L}[\p{L}’']{0,20}|d’)\s?["“„«"]?$/u.exec(head.slice(Math.max(0, start - 24), start)) ?? [];
   const [, next] = /^(?:['’]s|s)?["”“»"]?[\s-](\p{L}{2,30})/u.exec(head.slice(end, end + 36)) ?? [];
   if (siteNouns.has(fold(next)) || siteNouns.has(fold(one))) return -1;
+  if (isAuthor(head, start, end)) return -2.5;
+  // "The workshops of Scandicci" are a town's as soon as a maker's.
+  if (workshops.has(fold(nounOf(head, start)))) return -0.8;
   const sure =
-    [next, one].some((word) => things.has(fold(word)) || gathering.has(fold(word))) ||
+    [next, one].some((word) => (things.has(fold(word)) && !workshops.has(fold(word))) || gathering.has(fold(word))) ||
     before.has(fold(one)) ||
     /['’]s$/u.test(one ?? '') ||
     /^['’]s?(?!\p{L})|^(?:の|（|とは)/u.test(head.slice(end)) ||
     aloneIn(head, name);
   if (!sure && placesBefore.has(fold(one))) return -1;
-  return sure ? 1.6 : perhaps.has(fold(one)) ? 0.9 : 0;
+  if (sure) return 1.6;
+  if (workshops.has(fold(next))) return 1.3;
+  return perhaps.has(fold(one)) ? 0.9 : 0;
 }
 
 /** All that the page says for and against one name. */
@@ -127,6 +162,7 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   const words = name.split(' ').map(fold);
   if (words.every((word) => allWords.has(word))) weight -= 4;
   if (namesMonth(name)) weight -= 5;
+  if (kindOfThing.test(name)) weight -= 3;
   if (isCountry(name)) weight -= 5;
   if (text.writesSmall(name)) weight -= 2.5;
   if (kinds.size === 0) weight -= 0.6;

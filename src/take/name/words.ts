@@ -7,6 +7,10 @@ export const perhaps = wholeWords('maker-of');
 export const things = wholeWords('heading-thing');
 export const gathering = wholeWords('gathering');
 export const siteNouns = wholeWords('site-noun');
+export const authored = wholeWords('authored');
+export const authoredGuides = wholeWords('authored-guide');
+/** Workshops stand beside the name of their town as well. */
+export const workshops = wholeWords('plant');
 export const placesBefore = wholeWords('place-before');
 
 /** A word as these lists have it; nothing where there is none. */

@@ -52,7 +52,7 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
   for (const { start } of wrong(folded)) keep(start, 'strong');
   const named = letterWords(folded);
   const explained = singles.some((one) => behind.get(one.index + one[0].length + 1) === 'strong');
-  if (named.length > 0 || explained)
+  if (named.length > 0 || explained || plants(folded).length > 0)
     for (const { start, value } of listing(folded)) keep(start, value === 'letter-for' ? 'for' : 'as');
   const callsNext = new Set(named.map(({ end }) => end + 1));
   const taken = mistaken(folded);

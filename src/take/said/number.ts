@@ -1,8 +1,21 @@
 import { type Folded, foldWords } from '../../text';
-import { tellingFinder } from '../words';
+import { tellingFinder, wordsFor } from '../words';
 
 const counts = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
 const finder = tellingFinder(...counts.map((count) => `number-${count}` as const), 'digits', 'letters');
+
+/** "Siebenstellig", "viercijferig": the number and what it counts in one word. */
+const compounds = new RegExp(
+  `(?<!\\p{L})(${counts.flatMap((count) => longWords(count)).join('|')})(?:stellig|ziffrig|cijferig)\\p{L}{0,3}`,
+  'gu',
+);
+const countOf = new Map(counts.flatMap((count) => longWords(count).map((word) => [word, count] as const)));
+
+function longWords(count: (typeof counts)[number]): string[] {
+  return wordsFor(`number-${count}`)
+    .map((word) => foldWords(word).text)
+    .filter((word) => /^\p{L}{3,}$/u.test(word));
+}
 
 /** So many letters or digits of a code, as a text says them. */
 export interface SaidCount {
@@ -22,7 +35,15 @@ export function readCounts(text: string | Folded): SaidCount[] {
   // "A letter" is one; "a code of letters" is not.
   const isArticle = (hit: { foldedStart: number; foldedEnd: number }) =>
     folded.text.slice(hit.foldedStart, hit.foldedEnd) === 'a';
-  return hits.flatMap((hit, at): SaidCount[] => {
+  const inOneWord = [...folded.text.matchAll(compounds)].map(
+    ({ 0: word, 1: number, index }): SaidCount => ({
+      of: 'digits',
+      count: countOf.get(number!)!,
+      start: index,
+      end: index + word.length,
+    }),
+  );
+  const apart = hits.flatMap((hit, at): SaidCount[] => {
     if (hit.value !== 'digits' && hit.value !== 'letters') return [];
     // "1桁目" is the first digit and counts none.
     if (folded.text[hit.foldedEnd] === '目' || folded.text[hit.foldedEnd - 1] === '目') return [];
@@ -41,4 +62,5 @@ export function readCounts(text: string | Folded): SaidCount[] {
     const count = (japanese ? ahead() : null) ?? numberOf(before, gapBefore);
     return count === null ? [] : [{ of: hit.value, count, start: hit.foldedStart, end: hit.foldedEnd }];
   });
+  return inOneWord.length === 0 ? apart : [...apart, ...inOneWord].sort((a, b) => a.start - b.start);
 }

@@ -1,5 +1,6 @@
 import type { Cell } from '../page/grid';
 import type { Context } from '../propose';
+import { plantCodes } from '../said/code';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
 import { opensPlaceOnPiece } from '../said/where';
@@ -7,7 +8,7 @@ import type { Proposal } from '../types';
 import { byCells, columnRoles, type Role, rolesNamed, yearNamed } from './columns';
 import { factsOfMaker, readFactsTable } from './facts';
 import { readPriceGrid } from './prices';
-import type { Row } from './row';
+import { nothing, type Row } from './row';
 import { readRow } from './rows';
 
 export interface Table {
@@ -54,6 +55,8 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
   if (prices) return prices;
   const told = data.filter((row) => !isSection(row));
   const taken = at < 0 ? withoutHeader(told, width) : columnRoles(headers, told);
+  const dated = codesByPeriod(headers, told, taken);
+  for (const column of dated) taken[column] = 'code';
   const parts = new Set(headers.flatMap((header, column) => (!taken[column] && partNamed(header) ? [column] : [])));
   let section: string | null = null;
   return data.flatMap((row): Proposal[] => {
@@ -61,8 +64,10 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
       section = textOf(row.find(({ words }) => words !== null));
       return [];
     }
-    return groupsOf(taken).flatMap((columns) => {
+    return groupsOf(taken, dated).flatMap((columns) => {
       const known: Row = { cells: new Map(), headers: new Map(), parts: [], section, whole: row };
+      const period = columns.find((column) => dated.has(column));
+      if (period !== undefined) known.cells.set('period', [headOf(headers[period]!)]);
       for (const column of columns) {
         const role = taken[column]!;
         const cell = row[column];
@@ -152,9 +157,30 @@ function withoutHeader(rows: readonly Cell[][], width: number): (Role | null)[] 
   return taken;
 }
 
+/** Columns of codes that are headed by the period in which they were used: "1973–1990", "1991–2011". */
+function codesByPeriod(
+  headers: readonly string[],
+  rows: readonly Cell[][],
+  taken: readonly (Role | null)[],
+): Set<number> {
+  if (!taken.includes('plant') && !taken.includes('place')) return new Set();
+  return new Set(
+    headers.flatMap((header, column) => {
+      const [period, ...more] = taken[column] && taken[column] !== 'code' ? [] : readPeriods(header);
+      const texts = rows.map((row) => textOf(row[column])).filter((text) => !nothing.test(text));
+      const ofCodes = texts.length > 0 && texts.every((text) => plantCodes(text) !== null);
+      return period && period.form !== 'year' && more.length === 0 && ofCodes ? [column] : [];
+    }),
+  );
+}
+
 /** Columns that repeat ("Year, Letter, Year, Letter") are rows beside each other; a place may be told in two columns. */
-function groupsOf(taken: readonly (Role | null)[]): number[][] {
+function groupsOf(taken: readonly (Role | null)[], dated: ReadonlySet<number>): number[][] {
   const known = taken.flatMap((role, column) => (role ? [{ role, column }] : []));
+  if (dated.size > 0) {
+    const shared = known.flatMap(({ column }) => (dated.has(column) ? [] : [column]));
+    return [...dated].map((column) => [...shared, column]);
+  }
   const first = known[0]?.role;
   const again = known.findIndex(({ role }, index) => index > 0 && role === first);
   const repeats =

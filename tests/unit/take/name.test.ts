@@ -3,7 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { readPage, takeFromPage } from '../../../src/take';
 import { namesIn } from '../../../src/take/name/shapes';
 import { countWork } from '../../growth/count-work';
-import { asideNames, isNamedRight, laterNames, type NameCase, pageOfNames, seenNames } from '../../take-pages/names';
+import {
+  asideNames,
+  isNamedRight,
+  laterNames,
+  type NameCase,
+  pageOfNames,
+  seenNames,
+  thirdNames,
+} from '../../take-pages/names';
 import { source } from '../../take-pages/score';
 
 const named = (one: NameCase, known = '') => readPage(pageOfNames(one), { ...source, known }).named;
@@ -31,9 +39,15 @@ describe('the maker that a page tells of', () => {
   });
 
   it('is never wrong where it is called sure', () => {
-    const sure = [...seenNames, ...asideNames, ...laterNames].filter((one) => named(one).sure);
-    expect(sure.length).toBeGreaterThan(35);
+    const sure = [...seenNames, ...asideNames, ...laterNames, ...thirdNames].filter((one) => named(one).sure);
+    expect(sure.length).toBeGreaterThan(70);
     expect(wrong(sure)).toEqual([]);
+  });
+
+  it('is asked for where a town or a kind of bag stands where a name would, and is no writer of the page', () => {
+    expect(wrong(thirdNames).map(({ id }) => id)).toEqual(['en3-style', 'en3-place', 'it3-luogo', 'ja3-kind']);
+    expect(named(page('Mirabel’s handbook of date codes', 'Most houses stamped four digits.')).makers).toEqual([]);
+    expect(named(page('Het schrift van Liesbeth: codes', 'Vier cijfers, maand en jaar.')).makers).toEqual([]);
   });
 
   it('is asked for where only a text in passing names somebody, and the likeliest is offered first', () => {

@@ -5,6 +5,7 @@ import {
   asidePages,
   freshAsidePages,
   freshSeenPages,
+  guestAsidePages,
   guestSeenPages,
   inProse,
   inTables,
@@ -100,13 +101,13 @@ describe('pages that tell of makers', () => {
     }
   });
 
-  it('of other structures again, seen: nearly all proposals are right', () => {
-    const opened = guestSeenPages.map(scorePage);
+  it('of other structures again, seen and set aside: nearly all proposals are right', () => {
+    const opened = [...guestSeenPages, ...guestAsidePages].map(scorePage);
     const [tables, prose] = [opened.filter(inTables), opened.filter(inProse)];
     expect(sharesOf(tables).precision, words(tables).join('\n')).toBeGreaterThanOrEqual(0.97);
-    expect(sharesOf(prose).precision, words(prose).join('\n')).toBeGreaterThanOrEqual(0.95);
-    expect(sharesOf(tables).recall).toBeGreaterThanOrEqual(0.75);
-    expect(sharesOf(prose).recall).toBeGreaterThanOrEqual(0.75);
+    expect(sharesOf(prose).precision, words(prose).join('\n')).toBeGreaterThanOrEqual(0.94);
+    expect(sharesOf(tables).recall).toBeGreaterThanOrEqual(0.8);
+    expect(sharesOf(prose).recall).toBeGreaterThanOrEqual(0.7);
   });
 
   it('in the voice of others, their makers named anywhere, are each of the maker that they tell of', () => {

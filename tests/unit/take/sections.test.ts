@@ -178,6 +178,19 @@ describe('tables', () => {
     ).toEqual(['price | Ribera | 4500 | ESP | 1975 | new', 'price | Ribera | 12900 | ESP | 1985 | new']);
   });
 
+  it('whose columns of codes are headed by the periods of the codes', () => {
+    expect(
+      told(
+        'Codes of Wexmoor',
+        '<table><tr><th rowspan="2">Workshop</th><th colspan="2">Letters</th></tr><tr><th>1950–1969</th><th>since 1970</th></tr><tr><td>Truro</td><td>T</td><td>TR</td></tr><tr><td>Lugo, Spain</td><td>–</td><td>LG</td></tr></table>',
+      ),
+    ).toEqual([
+      'plant | T | ZZ | Truro | 1950–1969',
+      'plant | TR | ZZ | Truro | 1970–',
+      'plant | LG | ES | Lugo | 1970–',
+    ]);
+  });
+
   it('that only lay out a forum’s posts are read as their words', () => {
     expect(
       told(
@@ -185,5 +198,26 @@ describe('tables', () => {
         '<table><tr><td>peg</td><td><p>Mine says 3 T 71.</p></td></tr></table><table><tr><td>awl</td><td><p>T is Truro, P = Penzance.</p></td></tr></table>',
       ),
     ).toEqual(['plant | T | ZZ | Truro', 'plant | P | ZZ | Penzance']);
+  });
+});
+
+describe('a shop that explains codes', () => {
+  const shop = (list: string) =>
+    told('Gebrauchte Hohlbeck kaufberatung', `<p>Kostenloser Versand ab 50 Euro.</p>${list}`);
+
+  it('is read where it tells several forms, or one with its workshops', () => {
+    expect(
+      shop(
+        '<ul><li>1960–1970: zwei Ziffern Jahr, zwei Ziffern Monat (6405 = Mai 1964)</li><li>ab 1971: siebenstellige Seriennummer</li></ul>',
+      ),
+    ).toEqual(['code-system | 1960–1970 | year 2 + month 2 | 6405 = 1964-05', 'code-system | 1971– | serial 7']);
+  });
+
+  it('is not where it names the code of a piece, or its size', () => {
+    expect(shop('<ul><li>Code: 6405 (Mai 1964)</li><li>Abmessungen: 30 x 20 x 10 cm</li></ul>')).toEqual([]);
+    expect(told('Codes van Eikelhof', '<ul><li>sinds 1990: viercijferig volgnummer</li></ul>')).toEqual([
+      'code-system | 1990– | serial 4',
+    ]);
+    expect(told('Hohlbeck Modelle', '<ul><li>Abmessungen: 30 x 20 x 10 cm</li></ul>')).toEqual([]);
   });
 });
