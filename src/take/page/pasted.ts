@@ -12,7 +12,7 @@ const kindOf = (line: string): Kind => (line.includes('\t') ? 'row' : bullet.tes
 
 /** A table as it is copied: its cells parted by tabs. The first row is its head. */
 function tableOf(rows: readonly string[]): string {
-  const cells = rows.map((row) => row.replace(/^ +| +$/g, '').split('\t'));
+  const cells = rows.map((row) => row.split('\t'));
   const html = cells.map(
     (row, at) =>
       `<tr>${row.map((cell) => (at === 0 ? `<th>${cell.trim()}</th>` : `<td>${cell.trim()}</td>`)).join('')}</tr>`,
