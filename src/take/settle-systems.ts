@@ -2,22 +2,42 @@ import { readsExamples } from './said/layout';
 import { onePeriod, timeBeside } from './said/one-period';
 import type { Proposal } from './types';
 
-/** Whether the page tells of no codes before those that began then; a year that it tells otherwise is the one that it means. */
-export function isFirst(beginning: Proposal, found: readonly Proposal[]): boolean {
-  if (beginning.kind !== 'stamped') return true;
-  const start = onePeriod(beginning.used)?.[0] ?? '';
-  return !found.some((one) => {
-    if (one === beginning || one.maker !== beginning.maker) return false;
-    if (one.kind === 'example') return one.reads.slice(0, 4) < start;
-    if (one.kind === 'stamped') return (onePeriod(one.used)?.[0] ?? start) !== start;
-    if (one.kind !== 'code-system') return false;
-    const years = [onePeriod(one.used)?.[0], ...one.examples.map(({ reads }) => reads.slice(0, 4))];
-    return years.some((year) => year != null && year < start);
-  });
-}
-
 type System = Extract<Proposal, { kind: 'code-system' }>;
 type Example = Extract<Proposal, { kind: 'example' }>;
+
+const isSystem = (one: Proposal): one is System => one.kind === 'code-system';
+
+/** The years that a page tells of a maker's codes: the first of any, and those in which they are said to begin. */
+interface Known {
+  first: string;
+  beginnings: Set<string>;
+}
+
+function yearsByMaker(found: readonly Proposal[]): Map<string | null, Known> {
+  const byMaker = new Map<string | null, Known>();
+  for (const one of found) {
+    const known = byMaker.get(one.maker) ?? { first: '9999', beginnings: new Set() };
+    byMaker.set(one.maker, known);
+    const years: (string | null | undefined)[] = [];
+    if (one.kind === 'example') years.push(one.reads.slice(0, 4));
+    if (isSystem(one)) years.push(onePeriod(one.used)?.[0], ...one.examples.map(({ reads }) => reads.slice(0, 4)));
+    for (const year of years) if (year != null && year < known.first) known.first = year;
+    const start = one.kind === 'stamped' ? onePeriod(one.used)?.[0] : null;
+    if (start != null) known.beginnings.add(start);
+  }
+  return byMaker;
+}
+
+/** Without beginnings of codes before which the page tells of some, or that it tells otherwise: such a year is of a change. */
+export function withoutLaterBeginnings(found: readonly Proposal[], beginnings: ReadonlySet<Proposal>): Proposal[] {
+  if (beginnings.size === 0) return [...found];
+  const byMaker = yearsByMaker(found);
+  return found.filter((one) => {
+    if (!beginnings.has(one) || one.kind !== 'stamped') return true;
+    const known = byMaker.get(one.maker)!;
+    return known.beginnings.size === 1 && known.first >= (onePeriod(one.used)?.[0] ?? '');
+  });
+}
 
 /** Whether a dated code was made while a system was in use, and reads under it as the page says. */
 function explains({ maker, layout, used, doubts }: System, { code, reads, ...example }: Example): boolean {
@@ -27,10 +47,15 @@ function explains({ maker, layout, used, doubts }: System, { code, reads, ...exa
   return year >= (from ?? '0') && year <= (to ?? '9999') && readsExamples(layout, [{ code, reads }]);
 }
 
+/** More forms, or more dated codes, than a page tells of makers: of such a one each stays as it stands. */
+const mostSystems = 20;
+const mostExamples = 200;
+
 /** Dated codes told elsewhere on the page are examples of the one system that explains them. */
 export function withTheirExamples(proposals: readonly Proposal[]): Proposal[] {
-  const systems = proposals.filter((one): one is System => one.kind === 'code-system');
-  if (systems.length === 0) return [...proposals];
+  const systems = proposals.filter(isSystem);
+  const loose = proposals.filter(({ kind }) => kind === 'example').length;
+  if (systems.length === 0 || systems.length > mostSystems || loose > mostExamples) return [...proposals];
   const examples = new Map<System, Example[]>();
   const rest = proposals.filter((one) => {
     if (one.kind !== 'example' || one.doubts.length > 0) return true;
@@ -40,30 +65,31 @@ export function withTheirExamples(proposals: readonly Proposal[]): Proposal[] {
     return false;
   });
   return rest.map((one) => {
-    const own = one.kind === 'code-system' ? examples.get(one) : undefined;
-    if (!own || one.kind !== 'code-system') return one;
+    const own = isSystem(one) ? examples.get(one) : undefined;
+    if (!own || !isSystem(one)) return one;
     const known = new Set(one.examples.map(({ code }) => code));
     const added = own.filter(({ code }) => !known.has(code)).map(({ code, reads }) => ({ code, reads }));
     return { ...one, examples: [...one.examples, ...added], also: [...(one.also ?? []), ...own.map(({ at }) => at)] };
   });
 }
 
-const withoutPlant = ({ layout }: System): string =>
-  JSON.stringify(layout.filter((slot) => !('plant' in slot || 'separator' in slot)));
 const hasPlant = ({ layout }: System): boolean => layout.some((slot) => 'plant' in slot);
+const keyOf = ({ maker, layout }: System): string =>
+  JSON.stringify([maker, layout.filter((slot) => !('plant' in slot || 'separator' in slot))]);
 
 /** "From 1972 four digits … since 1988 a letter stands before them": the same digits alone ended when the letter came. */
 export function closedByNext(proposals: readonly Proposal[]): Proposal[] {
-  const systems = proposals.filter((one): one is System => one.kind === 'code-system');
+  const starts = new Map<string, string[]>();
+  for (const one of proposals) {
+    const start = isSystem(one) && hasPlant(one) ? onePeriod(one.used)?.[0] : null;
+    if (isSystem(one) && start != null) starts.set(keyOf(one), [...(starts.get(keyOf(one)) ?? []).slice(0, 1), start]);
+  }
   return proposals.map((one) => {
-    const [from, to] = (one.kind === 'code-system' && onePeriod(one.used)) || [null, null];
-    if (one.kind !== 'code-system' || from === null || to !== null || hasPlant(one)) return one;
-    const next = systems.flatMap((other) => {
-      const [start] = onePeriod(other.used) ?? [null];
-      const follows = other.maker === one.maker && hasPlant(other) && withoutPlant(other) === withoutPlant(one);
-      return follows && start !== null && start > from ? [start] : [];
-    });
-    const end = next.length === 1 ? timeBeside([next[0]!, null], 'beforehand')?.[1] : undefined;
+    const [from, to] = (isSystem(one) && onePeriod(one.used)) || [null, null];
+    if (!isSystem(one) || from === null || to !== null || hasPlant(one)) return one;
+    const [start, ...more] = starts.get(keyOf(one)) ?? [];
+    if (start === undefined || more.length > 0 || start <= from) return one;
+    const end = timeBeside([start, null], 'beforehand')?.[1];
     const reaches = end && one.examples.every(({ reads }) => reads.slice(0, 4) <= end);
     return reaches ? { ...one, used: [from, end] } : one;
   });

@@ -1,6 +1,6 @@
 import { workshopDigits } from './said/layout';
 import { onePeriod } from './said/one-period';
-import { closedByNext, isFirst, withTheirExamples } from './settle-systems';
+import { closedByNext, withoutLaterBeginnings, withTheirExamples } from './settle-systems';
 import type { Doubt, Proposal, TakenPeriod } from './types';
 import { tellingFinder } from './words';
 
@@ -52,16 +52,14 @@ export function settle(
   retractions: readonly Retraction[],
   beginnings: ReadonlySet<Proposal> = new Set(),
 ): Proposal[] {
-  const taken = found
-    .filter((one) => !beginnings.has(one) || isFirst(one, found))
-    .map((proposal, at) =>
-      proposal.kind === 'plant' && retractions.some(({ code, before }) => code === proposal.code && at < before)
-        ? withDoubt(proposal, 'withdrawn')
-        : proposal,
-    );
+  const taken = found.map((proposal, at) =>
+    proposal.kind === 'plant' && retractions.some(({ code, before }) => code === proposal.code && at < before)
+      ? withDoubt(proposal, 'withdrawn')
+      : proposal,
+  );
   const bySaying = new Map<string, Proposal>();
   const numbered = taken.some(holdsWorkshopNumber);
-  for (const proposal of taken) {
+  for (const proposal of withoutLaterBeginnings(taken, beginnings)) {
     if (proposal.kind === 'plant' && /^\d+$/.test(proposal.code) && !numbered) continue;
     const key = saysKey(proposal);
     const known = bySaying.get(key);

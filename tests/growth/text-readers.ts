@@ -22,7 +22,7 @@ import { titleWithoutSite } from '../../src/listing/visible/title';
 import { readConditionWords, readDate, readRatingWords, readReturnsWords } from '../../src/listing/visible/words';
 import { builtInMakers, plainName } from '../../src/maker';
 import { findMarks, marks } from '../../src/mark';
-import type { Proposal } from '../../src/take';
+import { type Proposal, pageOfText } from '../../src/take';
 import { splitEntry } from '../../src/take/entry';
 import { systemOfHead } from '../../src/take/entry-system';
 import { makersNamed } from '../../src/take/name';
@@ -33,14 +33,16 @@ import { lettersIn } from '../../src/take/prose/letters';
 import { modelsIn, pricesIn } from '../../src/take/prose/models';
 import { plantsIn } from '../../src/take/prose/plants';
 import { isAsked, sentencesOf } from '../../src/take/prose/sentences';
+import { stampedSince } from '../../src/take/prose/stamped';
 import { systemsIn } from '../../src/take/prose/systems';
 import { namesCarrier } from '../../src/take/said/carrier';
 import { plantCodes } from '../../src/take/said/code';
 import { readExamples } from '../../src/take/said/example';
-import { formerAmounts } from '../../src/take/said/former-money';
+import { formerAmounts, formerIn } from '../../src/take/said/former-money';
 import { readLegend, readNotation } from '../../src/take/said/layout';
 import { readLayoutWords, withLettersAdded } from '../../src/take/said/layout-words';
 import { monthLetter } from '../../src/take/said/letter-slots';
+import { plainMaterial } from '../../src/take/said/material';
 import { readCounts } from '../../src/take/said/number';
 import { partNamed } from '../../src/take/said/part';
 import { readPeriods } from '../../src/take/said/period';
@@ -180,6 +182,10 @@ const ofTelling: Record<string, TextReader> = {
   withLettersAdded: (said) =>
     withLettersAdded(said, { layout: [{ year: 2 }], fits: true, by: 'words', units: ['year'] }),
   formerAmounts,
+  formerIn: (said) => formerIn(said, said),
+  pageOfText,
+  plainMaterial,
+  stampedSince: (said) => stampedSince(said, now),
   readCounts,
   partNamed,
   readPeriods,

@@ -39,6 +39,19 @@ describe('pages that mean harm, or are only badly made', () => {
     expect(plant).toMatchObject({ used: ['1982', '2003'], doubts: ['backwards'], ticked: false });
   });
 
+  it('with thousands of dated codes, and of years in which codes begin, take no more than their length', () => {
+    const lines = (count: number) =>
+      page(
+        Array.from(
+          { length: count },
+          (_, at) =>
+            `<p>${String(1000 + at)}KV is May ${1950 + (at % 40)}.</p><p>Bags carry a code since ${1950 + (at % 40)}.</p>`,
+        ).join(''),
+      );
+    const [small, large] = [lines(200), lines(2_000)].map((html) => countWork(() => takeHtml(html)));
+    expect(large! / small!).toBeLessThan(15);
+  }, 60_000);
+
   it('with 3,000 rows that contradict each other mark them without comparing each with all', () => {
     const rows = (count: number) =>
       page(
