@@ -213,6 +213,14 @@ function carrierOf(model: string | null, body: string, say: Say): Proposal[] {
   return [say({ kind: 'carrier', ...(model !== null && { model }), where, ...used }, [backwards && 'backwards'])];
 }
 
+const shortUntil = /^(?:to|through|thru)\s/iu;
+
+/** "Striped cotton to 1995": in an entry of what a part was, the small word is an end and no date of the piece. */
+function toYear(piece: string, period: SaidPeriod): SaidPeriod {
+  const ends = period.form === 'year' && shortUntil.test(piece.slice(period.start, period.end));
+  return ends ? { ...period, used: [null, period.used[1]], form: 'until' } : period;
+}
+
 /** "Printed cotton lining": the part's own name behind its material. */
 function withoutPart(is: string, part: Part): string {
   const last = partsIn(is).at(-1);
@@ -227,7 +235,8 @@ function constructionOf(part: Part, body: string, say: Say, above: readonly Said
   const parted =
     byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0 || links(piece).length > 0);
   return (parted ? byComma : body.split(/;\s?/)).flatMap((piece) => {
-    const { text, periods } = withoutPeriods(piece);
+    const periods = readPeriods(piece).map((period) => toYear(piece, period));
+    const text = blanked(piece, periods);
     const { backwards, ...told } = usedOf(periods.length > 0 ? periods : above);
     const [link] = links(foldWords(text));
     const used = told.used ?? (link && timeBeside(last, link.value));

@@ -140,6 +140,12 @@ describe('what parts are made of', () => {
     expect(told('Codes and linings of Wexmoor', '<p>The lining was by 1980 always suede.</p>')).toEqual([]);
   });
 
+  it('until a year behind a small word', () => {
+    expect(
+      told('Codes and linings of Wexmoor', '<ul><li>Lining: ribbed silk to 1961, cotton from 1962</li></ul>'),
+    ).toEqual(['construction | lining | ribbed silk | –1961', 'construction | lining | cotton | 1962–']);
+  });
+
   it('without what leads to it or stands behind it', () => {
     expect(
       told('Codes and linings of Wexmoor', '<ul><li>Lining: striped silk lining, used until 1961</li></ul>'),
