@@ -29,7 +29,7 @@ describe('what is said of a page', () => {
     [
       'page-is-pdf',
       0,
-      'This tab shows a PDF document, which is not read. | Save the photo out of it, or take a screenshot of the stamp, and read that as a photo.',
+      'This tab shows a PDF document, which is not read. | Save the photo out of it, or take a screenshot of the stamp, and read that as a photo. If it tells of a maker’s codes, copy its text and paste it under “Take a maker file from a page”.',
     ],
     [
       'which-product',
