@@ -26,7 +26,7 @@ export function mayGoOn(quad: Quad, middles: readonly number[], photo: Size): bo
     x < -least || y < -least || x > photo.width + least || y > photo.height + least;
   if (quad.some((corner) => outside(corner, leastOutside * down))) return true;
   const [first, last] = [middles[0] ?? 0.5, middles.at(-1) ?? 0.5];
-  const measured = middles.length > 1 ? (last - first) / (middles.length - 1) : 0;
+  const measured = pitchOf(middles);
   const pitch = Math.max(measured, (0.5 * usualPitch * down) / across);
   const next = nextCharacter * (measured > 0 ? pitch : (usualPitch * down) / across);
   const [a, b, c, d] = quad;
@@ -37,6 +37,18 @@ export function mayGoOn(quad: Quad, middles: readonly number[], photo: Size): bo
     y: start.y + (end.y - start.y) * share,
   });
   return outside(along(first - next), 0) || outside(along(last + next), 0);
+}
+
+/** A gap this many times as wide as the middle one parts two groups of characters and is no pitch. */
+const groupsApart = 1.6;
+
+/** Mean distance from one character's middle to the next within a group; 0 for a lone one. */
+function pitchOf(middles: readonly number[]): number {
+  const gaps = middles.slice(1).map((middle, at) => middle - middles[at]!);
+  if (gaps.length === 0) return 0;
+  const middleGap = [...gaps].sort((a, b) => a - b)[gaps.length >> 1]!;
+  const within = gaps.filter((gap) => gap <= groupsApart * middleGap);
+  return within.reduce((sum, gap) => sum + gap, 0) / within.length;
 }
 
 /** Share of a line that a part holds before it is the line that is read there, and not the end of a neighbour. */

@@ -2,6 +2,11 @@ import { bare } from './bare';
 
 /** Longest code of letters and digits, and longest running number. Common practice, no source. */
 const longestMixed = 14;
+/**
+ * A vehicle's number: 17 letters and digits without I, O and Q, the last four digits. Source: ISO 3779. It is read as surely
+ * as a code, and is longer than one.
+ */
+const vehicleNumber = /^[A-HJ-NPR-Z0-9]{13}[0-9]{4}$/;
 export const longestNumber = 20;
 /** Share of digits from which on a long text is a number, with a letter or two at an end. */
 const shareOfNumber = 0.8;
@@ -19,5 +24,6 @@ export function hasLengthOfCode(code: string): boolean {
 export function looksLikeCode(text: string): boolean {
   const code = bare(text);
   const digits = code.replace(/[^0-9]/g, '').length;
-  return code.length >= 3 && hasLengthOfCode(code) && digits >= 2 && digits / code.length >= 0.4;
+  const isOfLength = hasLengthOfCode(code) || vehicleNumber.test(code);
+  return code.length >= 3 && isOfLength && digits >= 2 && digits / code.length >= 0.4;
 }

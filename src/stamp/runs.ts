@@ -5,6 +5,16 @@
  */
 const changeShare = 0.12;
 /**
+ * Codes have up to five runs: in what has more, letters and digits come as they like, and a further change is no rarer.
+ * Common practice, no source.
+ */
+const mostChanges = 4;
+/**
+ * How much rarer an I, an O or a Q is in such a text: who mixes letters and digits shuns the letters that look like digits.
+ * ISO 3779 leaves these three out of vehicle numbers; the share is our own estimate.
+ */
+const lookalikeShare = 0.1;
+/**
  * How much rarer a run of three or more letters is that ends in O, I or Q with digits in the text, and a lone Q after a
  * digit: plants are written with one to three letters, and makers who mix letters and digits shun those that look like
  * digits. Common practice, no source; ISO 3779 leaves the same three out of vehicle numbers.
@@ -25,7 +35,13 @@ export function weighRuns<Text extends { text: string; probability: number }>(te
     .sort((a, b) => b.probability - a.probability);
 }
 
-const shareOf = (text: string): number => changeShare ** changesIn(text) * zeroAtEndShare ** zerosAtEnds(text);
+function shareOf(text: string): number {
+  const changes = changesIn(text);
+  const lookalikes = changes < mostChanges ? 0 : (text.match(/[IOQ]/g)?.length ?? 0);
+  return (
+    changeShare ** Math.min(changes, mostChanges) * lookalikeShare ** lookalikes * zeroAtEndShare ** zerosAtEnds(text)
+  );
+}
 
 const zerosAtEnds = (text: string): number =>
   /[0-9]/.test(text) ? (text.match(/[A-Z]{2}[OIQ](?![A-Z])|(?<=[0-9])Q(?![A-Z])/g)?.length ?? 0) : 0;

@@ -31,6 +31,13 @@ export const withoutSigns = (text: string): string =>
     .filter((part) => part !== '')
     .join(' ');
 
-/** Whether signs part a line that spells a code: what stands on both sides of one need not be one text. */
-export const isPartedBySigns = ({ free }: Spelt, placed: readonly PlacedCharacter[]): boolean =>
-  looksLikeCode(free.text) && placed.some(({ character }) => character === sign);
+/** From this probability on a sign may stand among a line's characters: a colon is a point to a recogniser that is not sure. */
+const leastSign = 0.2;
+
+/** Whether signs part a line that spells a code, or likely do: what stands on both sides of one need not be one text. */
+export function isPartedBySigns({ lattice, free }: Spelt, placed: readonly PlacedCharacter[]): boolean {
+  if (!looksLikeCode(free.text)) return false;
+  const own = placed.filter(({ character }) => character !== sign);
+  const among = lattice.steps.slice(own[0]?.steps.at(-1), own.at(-1)?.steps[0]);
+  return among.reduce((none, step) => none * (1 - (step[sign] ?? 0)), 1) <= 1 - leastSign;
+}

@@ -40,6 +40,12 @@ describe('a line that may go on outside the photo', () => {
     expect(mayGoOn(downwards.map(({ x, y }) => ({ x, y: y - 10 })) as Quad, middles, photo)).toBe(false);
   });
 
+  it('is judged by the distance of characters within a group, not by the gap between two groups', () => {
+    const grouped = [0.06, 0.16, 0.26, 0.66, 0.76, 0.86].map((middle) => middle + 0.04);
+    expect(mayGoOn(line(640 - 120 - 8, 200), grouped, photo)).toBe(false);
+    expect(mayGoOn(line(640 - 120 + 1, 200), grouped, photo)).toBe(true);
+  });
+
   it('takes three quarters of its height for a character where it has only one', () => {
     expect(mayGoOn(line(640 - 125, 200), [0.5], photo)).toBe(false);
     expect(mayGoOn(line(640 - 40, 200), [0.5], { width: 560, height: 480 })).toBe(true);

@@ -30,6 +30,12 @@ describe('texts of a line, weighed by their runs of letters and digits', () => {
     expect(likeliest(['RO3177', 0.4], ['R03177', 0.6])).toBe('R03177');
   });
 
+  it('reads the digit of a lookalike where letters and digits come as they like', () => {
+    expect(likeliest(['KTIB3C50RB717773', 0.4], ['KT1B3C50RB717773', 0.1])).toBe('KT1B3C50RB717773');
+    expect(likeliest(['G71HD132BI', 0.4], ['G71HD132B1', 0.2])).toBe('G71HD132B1');
+    expect(likeliest(['G71HD132BI', 0.98], ['G71HD132B1', 0.001])).toBe('G71HD132BI');
+  });
+
   it('does not count a change at a separator', () => {
     expect(likeliest(['C1-037', 0.5], ['CI-037', 0.49])).toBe('CI-037');
     expect(likeliest(['AB-037', 0.5], ['AB-O37', 0.6])).toBe('AB-037');

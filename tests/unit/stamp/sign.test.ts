@@ -43,6 +43,16 @@ describe('marks that are no characters', () => {
     expect(isPartedBySigns(speltBy(whole), placedCharacters(whole))).toBe(false);
   });
 
+  it('part a line from a fifth on', () => {
+    const [hours, minutes] = ['19', '06'].map((text) => spelling(text).steps);
+    const parted = (share: number) => {
+      const lattice = { steps: [...hours!, { '': 1 }, { '.': 1 - share, '*': share }, { '': 1 }, ...minutes!] };
+      return isPartedBySigns(speltBy(lattice), placedCharacters(lattice));
+    };
+    expect(parted(0.25)).toBe(true);
+    expect(parted(0.15)).toBe(false);
+  });
+
   it('part no words: those are told as they are', () => {
     const lattice = withoutOuterSigns(spelling('SHOE*SHOP'));
     const spelt = speltBy(lattice);
