@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { gunzipSync } from 'node:zlib';
+import { deltaOf } from './delta';
 import { thirdPartyFile } from './licence-file';
 
 const root = resolve(import.meta.dirname, '../..');
@@ -15,9 +16,9 @@ const packagedFiles = [
   // With its WASM beside it: inside the script, as base64, it is in memory four times over while it starts.
   ['ocr/tesseract-core-simd-lstm.js', 'tesseract.js-core/tesseract-core-simd-lstm.js'],
   ['ocr/tesseract-core-simd-lstm.wasm', 'tesseract.js-core/tesseract-core-simd-lstm.wasm'],
-  // Where a processor or a setting leaves WASM without SIMD, the nets do not run and this one reads stamps too.
+  // Where a processor or a setting leaves WASM without SIMD, the nets do not run and this one reads stamps too; its WASM is
+  // made of the other one's.
   ['ocr/tesseract-core-lstm.js', 'tesseract.js-core/tesseract-core-lstm.js'],
-  ['ocr/tesseract-core-lstm.wasm', 'tesseract.js-core/tesseract-core-lstm.wasm'],
   ['ort/ort-wasm-simd-threaded.mjs', 'onnxruntime-web/dist/ort-wasm-simd-threaded.mjs'],
   ['ort/ort-wasm-simd-threaded.wasm', 'onnxruntime-web/dist/ort-wasm-simd-threaded.wasm'],
   // Of the builds that know WebGPU this is the smallest (16.8 MB; those that do not suspend WASM have 27 and 28 MB).
@@ -54,7 +55,9 @@ export function packagedFilesOf(): { files: PackagedFile[]; sources: string[] } 
       ? { relativeDest, contents: changed(readFileSync(absoluteSrc, 'utf8'), replaced, from) }
       : { relativeDest, absoluteSrc };
   });
-  files.push({ relativeDest: 'ocr/eng.traineddata', absoluteSrc: unpackEnglish() });
+  files.push({ relativeDest: 'ocr/eng.traineddata', absoluteSrc: kept('eng.traineddata', unpackedEnglish()) });
+  const { delta, bytes } = withoutSimd();
+  files.push({ relativeDest: `ocr/${delta}`, absoluteSrc: kept(delta, bytes) });
   return { files, sources: [...wanted.map(([, from]) => fromPackage(from)), fromPackage(englishFile)] };
 }
 
@@ -70,10 +73,20 @@ export function changed(text: string, replaced: readonly (readonly [string, stri
  * The print engine's language file, unpacked: its worker's own unpacking takes 13 MB, just when its WASM starts as well. A
  * packed extension is as small, for its archive packs the file again.
  */
-function unpackEnglish(): string {
-  const to = resolve(root, '.cache/packaged/eng.traineddata');
+const unpackedEnglish = (): Uint8Array => gunzipSync(readFileSync(fromPackage(englishFile)));
+
+/** The engine's WASM without SIMD, as what it has beside the one with it: a thirtieth of it. */
+function withoutSimd(): { delta: string; bytes: Uint8Array } {
+  const core = (name: string) => readFileSync(fromPackage(`tesseract.js-core/${name}`));
+  const name = 'tesseract-core-lstm.wasm';
+  return { delta: `${name}.delta`, bytes: deltaOf(core(name), core('tesseract-core-simd-lstm.wasm')) };
+}
+
+/** A file of the build's own making, where the package is gathered from. */
+function kept(name: string, bytes: Uint8Array): string {
+  const to = resolve(root, '.cache/packaged', name);
   mkdirSync(dirname(to), { recursive: true });
-  writeFileSync(to, gunzipSync(readFileSync(fromPackage(englishFile))));
+  writeFileSync(to, bytes);
   return to;
 }
 

@@ -65,7 +65,8 @@ describe.each(['chrome-mv3', 'firefox-mv3'])('the build for %s', (target) => {
       'ocr/tesseract-core-simd-lstm.js',
       'ocr/tesseract-core-simd-lstm.wasm',
       'ocr/tesseract-core-lstm.js',
-      'ocr/tesseract-core-lstm.wasm',
+      'ocr/tesseract-core-lstm.wasm.delta',
+      'print-without-simd.js',
       'ocr/eng.traineddata',
     ];
     for (const file of needed) expect(existsSync(join(output, target, file)), file).toBe(true);
