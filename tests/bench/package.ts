@@ -17,7 +17,7 @@ const former = 'd3532cbc~1';
 
 const parts: readonly [name: string, is: (path: string) => boolean][] = [
   ['nets', (path) => path.startsWith('models/')],
-  ['WASM', (path) => path.endsWith('.wasm')],
+  ['WASM', (path) => /\.wasm(\.delta)?$/.test(path)],
   ['print reader’s language', (path) => /traineddata/.test(path)],
   ['scripts', (path) => /\.m?js$/.test(path)],
   ['all else', () => true],
