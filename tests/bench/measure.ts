@@ -3,6 +3,7 @@ import { openPhotoFile } from '../../src/cli/photo-file';
 import { measureMarks, type Point } from '../../src/photo';
 import { panelScene } from '../measure/panel-truth';
 import { grades } from '../measure/photographed';
+import { printTallies } from '../measure/print-tallies';
 import { chance } from '../measure/random';
 import { secondPanelScene } from '../measure/second/panels';
 import { secondStitchScene } from '../measure/second/stitches';
@@ -30,7 +31,7 @@ export async function bench(): Promise<void> {
       columns[grade] = tally;
     }
     console.log(`\n${part}`);
-    print(columns);
+    printTallies(columns);
   }
   const colours: Record<string, Tally> = {};
   for (const lamp of lampNames) {
@@ -38,7 +39,7 @@ export async function bench(): Promise<void> {
     for (const seed of seedsOf('second')) tallyColour(tally, lamp, seed);
     colours[lamp] = tally;
   }
-  print(colours);
+  printTallies(colours);
   await plates();
 }
 
@@ -68,21 +69,5 @@ async function plates(): Promise<void> {
       count(tally, `${what} stated`, own!.value !== null);
     }
   }
-  print({ plates: tally });
-}
-
-function print(columns: Readonly<Record<string, Tally>>): void {
-  const names = [...new Set(Object.values(columns).flatMap((tally) => [...tally.keys()]))];
-  const share = (tally: Tally, name: string): string => {
-    const row = tally.get(name);
-    return row === undefined ? '–' : `${((100 * row.hits) / row.of).toFixed(1)}% of ${row.of}`;
-  };
-  console.table(
-    Object.fromEntries(
-      names.map((name) => [
-        name,
-        Object.fromEntries(Object.entries(columns).map(([column, tally]) => [column, share(tally, name)])),
-      ]),
-    ),
-  );
+  printTallies({ plates: tally });
 }
