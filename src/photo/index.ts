@@ -47,6 +47,7 @@ export {
 } from './read-types';
 export { type ReadingCopy, readingCopy } from './reading-copy';
 export { release } from './release';
+export { type LightSide, lightSides, reliefOf } from './relief';
 export { resizeGrey, resizePixels, sizeWithin } from './resize';
 export type { GreyImage, PixelImage, Point, Quad } from './types';
 export type { Projection } from './warp';

@@ -95,6 +95,19 @@ describe('the bench', () => {
     await measure(page, 1, 'stitches-per-cm').waitFor();
   });
 
+  it('shows its relief, lit from a side, and the photo again; what is measured stays', async () => {
+    const tools = page.locator('.bench details', { hasText: 'Turn and light' }).first();
+    await tools.locator('summary').press('Enter');
+    const photo = page.locator('.bench-photo');
+    const before = await photo.getAttribute('src');
+    await page.getByLabel('Relief', { exact: true }).selectOption('left');
+    await page.locator('[data-relief=left]').waitFor();
+    await expect.poll(() => photo.getAttribute('src')).not.toBe(before);
+    await page.getByRole('button', { name: 'As it is', exact: true }).click();
+    await expect.poll(() => photo.getAttribute('src')).toBe(before);
+    await measure(page, 1, 'count').waitFor();
+  });
+
   it('its marks are set by the buyer, and stand in the photo’s card after a new reading', async () => {
     await page.getByRole('button', { name: 'Back to reading' }).click();
     await page.locator('.by-hand .mark-sheet').nth(2).waitFor();

@@ -200,6 +200,10 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
     await page.getByRole('button', { name: 'Colour', exact: true }).click();
     await page.locator('.mark-sheet[data-mark="2"] [data-what="lab"]').waitFor();
     await shoot(page, 'bench');
+    await page.locator('.bench summary', { hasText: 'Turn and light' }).click();
+    await page.getByLabel('Relief', { exact: true }).selectOption('left');
+    await page.locator('[data-relief=left]').waitFor();
+    await shoot(page, 'bench-relief');
     await page.close();
   },
 };

@@ -12,6 +12,7 @@ import { PhotoStage } from './PhotoStage';
 import { SideBySide, type UseFileOf } from './SideBySide';
 import { Straightened } from './Straightened';
 import { useMarks } from './use-marks';
+import { useRelief } from './use-relief';
 import { useStage } from './use-stage';
 import { type Size, toPhoto } from './view';
 
@@ -37,6 +38,8 @@ export function Bench({ kase, photoId, photo, file, size, byHand, useFileOf }: P
   const { marks, problem, ...hand } = useMarks(kase, photoId, byHand, photo);
   const [chosen, setChosen] = useState<number | null>(null);
   const [light, setLight] = useState(plainLight);
+  const relief = useRelief(photo);
+  const shown = relief.file ?? file;
   const number = numberOf(kase, photoId);
   const current = marks.find(({ mark }) => mark.number === chosen)?.mark ?? null;
   const straight = current && isStraightened(current) ? current : null;
@@ -99,7 +102,7 @@ export function Bench({ kase, photoId, photo, file, size, byHand, useFileOf }: P
             ))}
           </fieldset>
           <PhotoStage
-            file={file}
+            file={shown}
             alt={words.photo(number)}
             photo={size}
             stage={stage}
@@ -111,11 +114,11 @@ export function Bench({ kase, photoId, photo, file, size, byHand, useFileOf }: P
             onMove={hand.move}
             onRest={hand.rest}
           />
-          <ViewTools stage={stage} light={light} onLight={setLight} />
+          <ViewTools stage={stage} light={light} onLight={setLight} relief={relief} />
           {straight && (
             <figure class="bench-straight">
               <Straightened
-                file={file}
+                file={shown}
                 photo={size}
                 mark={straight}
                 most={sideMost}
@@ -127,7 +130,7 @@ export function Bench({ kase, photoId, photo, file, size, byHand, useFileOf }: P
           <SideBySide
             kase={kase}
             photoId={photoId}
-            file={file}
+            file={shown}
             size={size}
             marks={marks.map(({ mark }) => mark)}
             useFileOf={useFileOf}

@@ -1,4 +1,7 @@
+import { lightSides } from '../../photo';
 import { kit, strings } from '../../words';
+import { ProblemNote } from '../parts/ProblemNote';
+import type { Relief, ReliefView } from './use-relief';
 import type { Stage } from './use-stage';
 
 export interface Light {
@@ -8,8 +11,16 @@ export interface Light {
 /** Light as the file has it. */
 export const plainLight: Light = { brightness: 1, contrast: 1 };
 
-/** How large, how turned and how bright the photo is shown; none of it changes what is measured. */
-export function ViewTools({ stage, light, onLight }: { stage: Stage; light: Light; onLight: (light: Light) => void }) {
+interface Props {
+  stage: Stage;
+  light: Light;
+  onLight: (light: Light) => void;
+  /** Absent where a photo is only looked at larger. */
+  relief?: Relief;
+}
+
+/** How large, how turned and in which light the photo is shown; none of it changes what is measured. */
+export function ViewTools({ stage, light, onLight, relief }: Props) {
   const words = strings.bench;
   const { view } = stage;
   return (
@@ -56,17 +67,46 @@ export function ViewTools({ stage, light, onLight }: { stage: Stage; light: Ligh
           value={light.contrast}
           onValue={(contrast) => onLight({ ...light, contrast })}
         />
+        {relief && <ReliefChoice {...relief} />}
         <button
           type="button"
           class="small"
           onClick={() => {
             onLight(plainLight);
+            relief?.onView('plain');
             stage.turnTo(0);
           }}
         >
           {words.plain}
         </button>
       </details>
+    </>
+  );
+}
+
+function ReliefChoice({ view, onView, isDrawing, problem }: Relief) {
+  const words = strings.bench;
+  return (
+    <>
+      <label class="field">
+        <span>{words.relief}</span>
+        <select
+          data-relief={isDrawing ? 'drawing' : view}
+          value={view}
+          onChange={({ currentTarget }) => onView(currentTarget.value as ReliefView)}
+        >
+          {(['plain', 'even', ...lightSides] as const).map((one) => (
+            <option key={one} value={one}>
+              {words.reliefViews[one]}
+            </option>
+          ))}
+        </select>
+      </label>
+      {view !== 'plain' && <p class="muted hint">{words.reliefNote}</p>}
+      <p class="muted hint" role="status">
+        {isDrawing ? words.reliefDrawing : ''}
+      </p>
+      {problem && <ProblemNote problem={problem} />}
     </>
   );
 }

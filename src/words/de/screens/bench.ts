@@ -24,6 +24,18 @@ export const benchStrings: ScreenWords['bench'] = {
   brightness: 'Helligkeit',
   contrast: 'Kontrast',
   plain: 'Wie es ist',
+  relief: 'Relief',
+  reliefViews: {
+    plain: 'das Foto, wie es ist',
+    even: 'langsames Licht herausgenommen',
+    left: 'Hänge, von links beleuchtet',
+    top: 'Hänge, von oben beleuchtet',
+    right: 'Hänge, von rechts beleuchtet',
+    bottom: 'Hänge, von unten beleuchtet',
+  },
+  reliefNote:
+    'Nur zum Ansehen: gemessen wird am Foto selbst. Druck und Flecken zeigen sich hier wie Relief, und Tiefe sagt es nicht.',
+  reliefDrawing: 'Wird ausgerechnet…',
   view: 'Ansicht',
   light: 'Drehung und Licht',
   marks: 'Marken',

@@ -1,4 +1,4 @@
-import type { MarkKind, MeasuredByHand, NotMeasuredByHand } from '../../../photo';
+import type { LightSide, MarkKind, MeasuredByHand, NotMeasuredByHand } from '../../../photo';
 
 /** The bench, on which a photo is marked and measured. */
 export const benchStrings = {
@@ -23,6 +23,18 @@ export const benchStrings = {
   brightness: 'Brightness',
   contrast: 'Contrast',
   plain: 'As it is',
+  relief: 'Relief',
+  reliefViews: {
+    plain: 'the photo as it is',
+    even: 'slow light taken out',
+    left: 'slopes, lit from the left',
+    top: 'slopes, lit from above',
+    right: 'slopes, lit from the right',
+    bottom: 'slopes, lit from below',
+  } satisfies Record<'plain' | 'even' | LightSide, string>,
+  reliefNote:
+    'For looking only: measures take the photo itself. Print and stains show here as relief does, and depth is not told.',
+  reliefDrawing: 'Working it out…',
   view: 'View',
   light: 'Turn and light',
   marks: 'Marks',
