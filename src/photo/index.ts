@@ -18,6 +18,7 @@ export {
   type NotMeasuredByHand,
 } from './measure/hand/hand-types';
 export { inPixelsOf } from './measure/in-pixels';
+export { type LetterWidths, leastReferences, lettersCompared, letterWidths } from './measure/lettering/compare';
 export { type Mark, type Measure, markSchema } from './measure/measure-types';
 export { type Observation, observed, type Where } from './observation-types';
 export { observe, observersOfPrint, type Seen } from './observe';

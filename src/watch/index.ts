@@ -11,6 +11,7 @@ export {
   type NumberedFinding,
   sentTo,
 } from './dossier';
+export type { KeptLettering } from './lettering';
 export { listingKey } from './listing-key';
 export type { Loss, Mark } from './loss';
 export type { Packing, WatchPorts } from './ports';

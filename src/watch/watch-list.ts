@@ -3,6 +3,7 @@ import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import { openDatabase } from './database';
 import { addLook, joinAsked, joinRecords, settleOtherNote, withNote } from './join';
 import type { Anew } from './judge-anew';
+import { findLettering, type KeptLettering } from './lettering';
 import { listingKey } from './listing-key';
 import { addressOf } from './look';
 import { type Loss, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
@@ -124,6 +125,10 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
 
     /** A photo that is kept whole, by the name that its look has for it; null where there is none. */
     file: (name: string) => attempt<FileContent | null>(async () => succeed(await readFile(database, name))),
+
+    /** Lines of characters that were measured in other cases than that of a listing, by its key. */
+    lettering: (except: string) =>
+      attempt<KeptLettering[]>(async () => succeed(await findLettering(database, ports.packing, except))),
 
     /** The photos of a case that other cases have too. */
     samePhotos: (id: string) =>

@@ -152,6 +152,7 @@ export function Bench({ kase, photoId, photo, file, size, byHand, useFileOf }: P
               {marks.map((one) => (
                 <MarkSheet
                   key={one.mark.number}
+                  kase={kase}
                   one={one}
                   isChosen={one.mark.number === chosen}
                   onChoose={() => setChosen(one.mark.number === chosen ? null : one.mark.number)}

@@ -1,11 +1,14 @@
+import type { Case } from '../../case';
 import type { HandMark } from '../../photo';
 import { strings } from '../../words';
+import { LettersBeside } from './LettersBeside';
 import { Measures } from './Measures';
 import { markWords } from './mark-words';
 import { RulerLength } from './RulerLength';
 import type { MeasuredMark } from './use-marks';
 
 interface Props {
+  kase: Case;
   one: MeasuredMark;
   isChosen: boolean;
   onChoose: () => void;
@@ -14,7 +17,8 @@ interface Props {
 }
 
 /** One mark: what it is, what it lies on, and what was measured there. */
-export function MarkSheet({ one: { mark, measured }, isChosen, onChoose, onChange, onRemove }: Props) {
+export function MarkSheet({ kase, one, isChosen, onChoose, onChange, onRemove }: Props) {
+  const { mark, measured } = one;
   const words = markWords(mark);
   return (
     <li class={isChosen ? 'mark-sheet chosen' : 'mark-sheet'} data-mark={mark.number}>
@@ -36,10 +40,16 @@ export function MarkSheet({ one: { mark, measured }, isChosen, onChoose, onChang
       {isChosen && (
         <>
           <p class="muted hint">{strings.bench.hints[mark.kind]}</p>
+          {mark.kind === 'lettering' && (
+            <>
+              <p class="muted hint">{strings.bench.letteringNote}</p>
+              <LettersBeside kase={kase} one={one} />
+            </>
+          )}
           {mark.kind === 'ruler' && <RulerLength key={mark.number} mark={mark} onChange={onChange} />}
           {mark.kind !== 'white' && (
             <label class="field">
-              <span>{strings.bench.name}</span>
+              <span>{mark.kind === 'lettering' ? strings.bench.characters : strings.bench.name}</span>
               <input
                 type="text"
                 maxLength={60}

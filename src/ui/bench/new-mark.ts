@@ -62,4 +62,5 @@ export function whereOf({ points, kind }: Pick<HandMark, 'points' | 'kind'>): Wh
 }
 
 /** Whether a mark's four corners say how a flat thing lies. */
-export const isStraightened = ({ kind }: HandMark): boolean => kind === 'panel' || kind === 'back' || kind === 'card';
+export const isStraightened = ({ kind }: HandMark): boolean =>
+  kind === 'panel' || kind === 'back' || kind === 'lettering' || kind === 'card';

@@ -3,7 +3,7 @@ import { whereSchema } from '../../observation-types';
 import { measurable, type NotMeasured } from '../measure-types';
 
 /**
- * What a hand may mark on a photo. `panel` is looked at for its pattern; `back`, `motif` and `seam` are held against the
+ * What a hand may mark on a photo. `panel` is looked at for its pattern, `lettering` for its characters; `back`, `motif` and `seam` are held against the
  * photo's first panel. `white`, `ruler` and `card` serve the others.
  */
 export const markKinds = [
@@ -12,6 +12,7 @@ export const markKinds = [
   'motif',
   'seam',
   'stitches',
+  'lettering',
   'patch',
   'white',
   'length',
@@ -35,24 +36,52 @@ export const handMarkSchema = z.strictObject({
   within: z.number().nonnegative().max(1),
   /** Of a ruler, the length that its points span. */
   mm: z.number().positive().max(10_000).nullable(),
-  /** What the mark lies on, in the buyer's words; may be empty. */
+  /** What the mark lies on, in the buyer's words; may be empty. Of lettering the characters themselves. */
   name: z.string().max(60),
 });
 export type HandMark = z.infer<typeof handMarkSchema>;
 
 /** What is measured at marks of a hand: all that can be measured, and lengths where a scale is known. */
-export const measuredByHand = [...measurable, 'length', 'width', 'height', 'stitches-per-cm', 'scale'] as const;
+export const measuredByHand = [
+  ...measurable,
+  'length',
+  'width',
+  'height',
+  'stitches-per-cm',
+  'scale',
+  'letters',
+  'letter-width',
+  'letter-gap',
+  'letter-stroke',
+  'letter-height-change',
+  'letter-strength-change',
+] as const;
 export type MeasuredByHand = (typeof measuredByHand)[number];
 
 /** Why a hand's mark gave no value. */
-export type NotMeasuredByHand = NotMeasured | 'no-panel' | 'no-length';
+export type NotMeasuredByHand = NotMeasured | 'no-panel' | 'no-length' | 'no-text' | 'not-parted' | 'relief';
 
 /** A measure at a mark; `where` is in shares of the photo's sides. */
 export const handMeasureSchema = z.strictObject({
   what: z.enum(measuredByHand),
   value: z.union([z.number(), z.enum(['turned', 'upright']), z.tuple([z.number(), z.number(), z.number()]), z.null()]),
   uncertainty: z.number().nonnegative().nullable(),
-  unit: z.enum(['px', 'share', 'stitch', 'degree', 'de2000', 'mm', 'per-cm', 'mm-per-px']).nullable(),
+  unit: z
+    .enum([
+      'px',
+      'share',
+      'stitch',
+      'degree',
+      'de2000',
+      'mm',
+      'per-cm',
+      'mm-per-px',
+      'letter',
+      'of-height',
+      'of-width',
+      'of-mean',
+    ])
+    .nullable(),
   where: whereSchema.nullable(),
   /** The number of the mark that it is held against. */
   against: z.number().int().optional(),

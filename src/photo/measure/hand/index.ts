@@ -1,7 +1,8 @@
-import type { PixelImage, Point } from '../../types';
+import type { PixelImage, Point, Quad } from '../../types';
 import { scaledWhere } from '../../where';
 import { measureOn } from '..';
 import { inPixelsOf } from '../in-pixels';
+import { measureLettering } from '../lettering';
 import { type MarkedPhoto, markedPhoto } from '../marked-photo';
 import { type Mark, type Measurable, type Measure, notMeasured } from '../measure-types';
 import type { HandMark, HandMeasure, MarkKind } from './hand-types';
@@ -14,6 +15,7 @@ export const pointsOf: Readonly<Record<MarkKind, number>> = {
   motif: 1,
   seam: 2,
   stitches: 2,
+  lettering: 4,
   patch: 4,
   white: 4,
   length: 2,
@@ -68,6 +70,8 @@ function measuresOf(mark: Placed, room: Room): HandMeasure[] {
       return ofPanel(mark, room, 'seam-off');
     case 'stitches':
       return stitches(mark, room);
+    case 'lettering':
+      return measureLettering(room.photo.grey(), mark.points as unknown as Quad, mark.name, mark.within);
     case 'patch':
       return colours(mark, room);
     case 'white':

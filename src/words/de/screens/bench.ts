@@ -48,6 +48,26 @@ export const benchStrings: ScreenWords['bench'] = {
   measuring: 'Wird gemessen…',
   named: (number, kind, name) => (name === '' ? `${number} ${kind}` : `${number} ${kind}: ${name}`),
   name: 'Worauf sie liegt',
+  characters: 'Ihre Zeichen, wie sie dort stehen',
+  letteringNote:
+    'Breiten gelten für ein Foto, das gerade von vorn aufgenommen ist. Ein Objektiv biegt Linien am Rand des Fotos, ein Stempel folgt der Wölbung, auf der er liegt, und Abnutzung macht Striche breiter oder löscht sie.',
+  letters: {
+    title: (maker) => `Neben anderen Zeilen von ${maker}`,
+    noMaker: 'Von wem das Stück ist, ist hier nicht bekannt, darum gibt es nichts zu vergleichen.',
+    few: (known, least) =>
+      known === 0
+        ? `In keinem deiner anderen Fälle dieses Herstellers ist eine Zeile gemessen, die drei Zeichen mit dieser gemein hat; ab ${least} wird ein Abstand genannt.`
+        : `${known === 1 ? 'Eine Zeile' : `${known} Zeilen`} aus deinen anderen Fällen zum Vergleichen, weniger als ${least}: kein Abstand wird genannt, nur die Zahlen.`,
+    apart: (own, among, known) =>
+      `Ihre Zeichen weichen in der Breite von denen aus ${known} bekannten Zeilen um ${own} eines Zeichens ab; diese voneinander um ${among}.`,
+    caption: 'Breite jedes Zeichens, das Mittel der gemeinsamen ist 100 %',
+    character: 'Zeichen',
+    here: 'Hier',
+    others: 'Andere',
+    span: (least, most) => (least === most ? least : `${least} bis ${most}`),
+    lines: (known) => (known === 1 ? 'Die andere Zeile' : `Die anderen ${known} Zeilen`),
+    typeface: (looks) => `Die Datei des Herstellers: ${looks}`,
+  },
   length: 'Länge zwischen den Punkten, mm',
   known: 'Oder ein bekannter Gegenstand',
   knownNone: 'eigene Länge',
@@ -97,6 +117,7 @@ export const benchStrings: ScreenWords['bench'] = {
     motif: 'Mitte eines Motivs',
     seam: 'Naht oder Kante über der Fläche',
     stitches: 'Stichreihe',
+    lettering: 'Zeile aus Zeichen',
     patch: 'Farbe',
     white: 'Weiße Karte oder Papier',
     length: 'Länge',
@@ -109,6 +130,8 @@ export const benchStrings: ScreenWords['bench'] = {
     motif: 'Die Mitte eines Motivs, gehalten gegen die Mitte der ersten Fläche.',
     seam: 'Zwei Punkte entlang der Naht oder Taschenkante, die über die erste Fläche läuft.',
     stitches: 'Vom ersten Loch der Reihe bis zum letzten.',
+    lettering:
+      'Vier Ecken dicht um die Zeichen einer Zeile. Tippe die Zeichen, damit sich jedes vom nächsten trennen lässt.',
     patch: 'Eine ebene Stelle von einer Farbe, ohne Glanz. Eine zweite Stelle wird mit der ersten verglichen.',
     white: 'Eine weiße Karte oder weißes Papier im selben Licht. Unter ihr werden Farben angegeben.',
     length: 'Zwei Punkte; in mm, sobald ein Maßstab oder eine Karte markiert ist.',
@@ -133,6 +156,12 @@ export const benchStrings: ScreenWords['bench'] = {
     height: 'Höhe',
     'stitches-per-cm': 'Stiche auf den Zentimeter',
     scale: 'Maßstab',
+    letters: 'Zeichen',
+    'letter-width': 'Breite eines Zeichens',
+    'letter-gap': 'Abstand zwischen zweien',
+    'letter-stroke': 'Breite eines Strichs',
+    'letter-height-change': 'Höhe, vom ersten zum letzten',
+    'letter-strength-change': 'Kontrast, vom ersten zum letzten',
   },
   units: {
     px: (value) => `${value} px`,
@@ -144,6 +173,10 @@ export const benchStrings: ScreenWords['bench'] = {
     mm: (value) => `${value} mm`,
     'per-cm': (value) => value,
     'mm-per-px': (value) => `${value} mm je Pixel`,
+    letter: (value) => value,
+    'of-height': (value) => `${value} der Höhe`,
+    'of-width': (value) => `${value} der Breite`,
+    'of-mean': (value) => `${value} des Mittels`,
   },
   why: {
     points: 'zu wenige Punkte, oder zwei am selben Ort',
@@ -162,5 +195,8 @@ export const benchStrings: ScreenWords['bench'] = {
     uneven: 'keine gleichmäßige Farbe',
     'no-panel': 'markiere zuerst die Fläche',
     'no-length': 'gib die Länge zwischen den Punkten an',
+    'no-text': 'tippe ihre Zeichen, mindestens zwei',
+    'not-parted': 'die Zeile teilt sich nicht in so viele Zeichen, wie getippt wurden',
+    relief: 'von der Seite beleuchtet, Striche zeigen sich als helle und dunkle Kante',
   },
 };

@@ -48,6 +48,26 @@ export const benchStrings = {
   named: (number: number, kind: string, name: string) =>
     name === '' ? `${number} ${kind}` : `${number} ${kind}: ${name}`,
   name: 'What it lies on',
+  characters: 'Its characters, as they stand there',
+  letteringNote:
+    'Widths hold for a photo taken straight on. A lens bends lines near the photo’s edge, a stamp follows the curve that it lies on, and wear widens strokes or wipes them out.',
+  letters: {
+    title: (maker: string) => `Beside other lines of ${maker}`,
+    noMaker: 'Whose piece it is is not known here, so there is nothing to compare with.',
+    few: (known: number, least: number) =>
+      known === 0
+        ? `None of your other cases of this maker has a line measured that shares three characters with this one; from ${least} on, a distance is told.`
+        : `${known === 1 ? 'One line' : `${known} lines`} of your other cases to compare with, fewer than ${least}: no distance is told, only the numbers.`,
+    apart: (own: string, among: string, known: number) =>
+      `Its characters differ in width from those of ${known} known lines by ${own} of a character; these differ from each other by ${among}.`,
+    caption: 'Width of each character, the mean of those shared being 100%',
+    character: 'Character',
+    here: 'Here',
+    others: 'Others',
+    span: (least: string, most: string) => (least === most ? least : `${least} to ${most}`),
+    lines: (known: number) => (known === 1 ? 'The other line' : `The other ${known} lines`),
+    typeface: (looks: string) => `The maker’s file: ${looks}`,
+  },
   length: 'Length between the points, mm',
   known: 'Or a known object',
   knownNone: 'own length',
@@ -95,6 +115,7 @@ export const benchStrings = {
     motif: 'Middle of a motif',
     seam: 'Seam or edge across the panel',
     stitches: 'Row of stitches',
+    lettering: 'Line of characters',
     patch: 'Colour',
     white: 'White card or paper',
     length: 'Length',
@@ -107,6 +128,8 @@ export const benchStrings = {
     motif: 'The middle of one motif, held against the first panel’s middle.',
     seam: 'Two points along the seam or pocket edge that crosses the first panel.',
     stitches: 'From the first hole of the row to its last.',
+    lettering:
+      'Four corners close around the characters of one line. Type the characters, so that each is told from the next.',
     patch: 'An even place of one colour, without glints. A second patch is compared with the first.',
     white: 'A white card or white paper in the same light. Colours are told under it.',
     length: 'Two points; in mm once a ruler or card is marked.',
@@ -131,6 +154,12 @@ export const benchStrings = {
     height: 'Height',
     'stitches-per-cm': 'Stitches to the centimetre',
     scale: 'Scale',
+    letters: 'Characters',
+    'letter-width': 'Width of a character',
+    'letter-gap': 'Gap between two',
+    'letter-stroke': 'Width of a stroke',
+    'letter-height-change': 'Height, from first to last',
+    'letter-strength-change': 'Contrast, from first to last',
   } satisfies Record<MeasuredByHand, string>,
   units: {
     px: (value: string) => `${value} px`,
@@ -142,6 +171,10 @@ export const benchStrings = {
     mm: (value: string) => `${value} mm`,
     'per-cm': (value: string) => value,
     'mm-per-px': (value: string) => `${value} mm a pixel`,
+    letter: (value: string) => value,
+    'of-height': (value: string) => `${value} of the height`,
+    'of-width': (value: string) => `${value} of the width`,
+    'of-mean': (value: string) => `${value} of the mean`,
   },
   why: {
     points: 'too few points, or two in one place',
@@ -160,5 +193,8 @@ export const benchStrings = {
     uneven: 'not one even colour',
     'no-panel': 'mark the panel first',
     'no-length': 'say the length between its points',
+    'no-text': 'type its characters, two or more',
+    'not-parted': 'the line does not part into as many characters as were typed',
+    relief: 'lit from the side, strokes show as a light and a dark edge',
   } satisfies Record<NotMeasuredByHand, string>,
 } as const;
