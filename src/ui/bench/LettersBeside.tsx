@@ -1,91 +1,9 @@
 import type { Case } from '../../case';
-import { leastReferences, lettersCompared, letterWidths } from '../../photo';
-import { kit, strings } from '../../words';
-import { Measures } from './Measures';
+import { LettersHeld } from './LettersHeld';
 import type { MeasuredMark } from './use-marks';
-import { type References, useReferences } from './use-references';
+import { useReferences } from './use-references';
 
-const percent = (share: number) => kit.percent(share);
-const span = (values: readonly number[]) =>
-  strings.bench.letters.span(percent(Math.min(...values)), percent(Math.max(...values)));
-
-/** A measured line beside others of its maker, character by character. */
+/** A measured line beside what there is of its maker: lines of the buyer's other cases, and pictures of the maker's file. */
 export const LettersBeside = ({ kase, one }: { kase: Case; one: MeasuredMark }) => (
   <LettersHeld one={one} maker={kase.maker} references={useReferences(kase)} />
 );
-
-interface Props {
-  one: MeasuredMark;
-  maker: string | null;
-  references: References;
-}
-
-export function LettersHeld({ one: { mark, measured }, maker, references: { lines, typefaces } }: Props) {
-  const words = strings.bench.letters;
-  const own = measured && letterWidths(mark, measured);
-  if (!own) return null;
-  if (maker === null) return <p class="muted hint">{words.noMaker}</p>;
-  const known = lines.flatMap((line) => {
-    const widths = letterWidths(line.mark, line.measured);
-    return widths ? [{ ...line, widths }] : [];
-  });
-  const { letters, references, apart } = lettersCompared(
-    own,
-    known.map(({ widths }) => widths),
-  );
-  return (
-    <section class="letters-beside" aria-label={words.title(maker)}>
-      <h3>{words.title(maker)}</h3>
-      {apart ? (
-        <p>{words.apart(span(apart.own), span(apart.among), references)}</p>
-      ) : (
-        <p>{words.few(references, leastReferences)}</p>
-      )}
-      {letters.length > 0 && (
-        <table>
-          <caption class="muted hint">{words.caption}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{words.character}</th>
-              <th scope="col">{words.here}</th>
-              <th scope="col">{words.others}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {letters.map(({ letter, own: here, others }) => (
-              <tr key={letter}>
-                <th scope="row">{letter}</th>
-                <td>{percent(here)}</td>
-                <td>{span(others)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
-      {known.length > 0 && (
-        <details class="quiet">
-          <summary>{words.lines(known.length)}</summary>
-          <ul>
-            {known.map((line) => (
-              <li key={`${line.id} ${line.mark.number}`}>
-                <a href={`watchlist.html#case=${encodeURIComponent(line.id)}`} target="_blank" rel="noreferrer">
-                  {line.title}
-                </a>
-                {`: ${line.mark.name}`}
-                <Measures measured={line.measured} />
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
-      {typefaces.map(({ looks, pictures }, at) => (
-        <figure key={at}>
-          {pictures.map(({ shows, pixels, source, licence }) => (
-            <img key={pixels} class="typeface-picture" src={pixels} alt={shows} title={`${source}, ${licence}`} />
-          ))}
-          <figcaption class="muted">{words.typeface(looks)}</figcaption>
-        </figure>
-      ))}
-    </section>
-  );
-}
