@@ -67,6 +67,7 @@ import { stampCloseUp } from './stamp-close-up';
 import { stampEvenness } from './stamp-evenness';
 import { stampLegible } from './stamp-legible';
 import { traderStated } from './trader-stated';
+import { unusedAgainstPhoto } from './unused-against-photo';
 import { usedPricePlausible } from './used-price-plausible';
 
 /** Every check, in the order in which a case lists them. A check that is not here does not run. */
@@ -111,6 +112,7 @@ const all = [
   ageWordFits,
   authorshipPlain,
   conditionWordsAgree,
+  unusedAgainstPhoto,
   descriptionGiven,
   gradeWords,
   makerStated,

@@ -4,6 +4,7 @@ import type { MakerFile } from '../maker/types';
 import type { MarkRead } from '../mark/types';
 import type { Span } from '../span';
 import { fromAges, fromStamping } from './from-ages';
+import { fromAging } from './from-aging';
 import { fromClaims } from './from-claims';
 import { fromDecodings, readingsThatCount } from './from-decodings';
 import { editionsNamed, fromMaker } from './from-maker';
@@ -57,6 +58,7 @@ export function gatherEvidence(given: Gathered): Evidence[] {
           dates,
         })
       : []),
+    ...(measured && !severalPieces ? fromAging(measured, claims) : []),
     ...(listing ? fromPrices(claims, listing, maker, severalPieces ? null : (model?.name ?? null)) : []),
     ...(listing ? fromQualities(claims, listing, decodings) : []),
   ];

@@ -20,7 +20,7 @@ export { reasoningSchema, stretchSchema } from './reasoning-types';
 export { familyShare, isSure, roomDays, roomMm, roomYears, shares } from './room';
 export { type RuleId, toldTogether } from './rule';
 export type { Informs } from './rule/types';
-export { type BagSide, bagSideSchema, fileNumberSchema, measuredNumberSchema, type Says } from './says';
+export { ageShownSchema, type BagSide, bagSideSchema, fileNumberSchema, measuredNumberSchema, type Says } from './says';
 export { compareWeights, type Derivation, type Weighable, type Weight, weighFinding } from './strength';
 export { stretchOf } from './stretch';
 export { textsLeftOpen } from './texts-left-open';

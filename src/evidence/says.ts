@@ -155,10 +155,23 @@ const quoted = { words: z.string() };
 const metalSchema = z.enum(['gold', 'silver', 'brass', 'zinc']);
 const ofPart = { ...quoted, of: z.string().nullable() };
 
+/** What a mark on a photo shows of age or use, against a place that shows none; `by` and its half-width are steps of CIELAB. */
+export const ageShownSchema = z.strictObject({
+  kind: z.literal('shows-age'),
+  photo: z.string(),
+  mark: z.number().int(),
+  /** Leather that lay open and is darker, a rivet's edge that is greener, plating that is another colour where it is touched. */
+  place: z.enum(['open-leather', 'rivet', 'touched']),
+  by: z.number(),
+  within: z.number(),
+});
+export type AgeShownSays = z.infer<typeof ageShownSchema>;
+
 export const qualitySaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('called-new'), ...quoted, inData: z.boolean() }),
   /** For the whole piece, or a sign of wear. */
   z.strictObject({ kind: z.literal('called-used'), ...quoted }),
+  ageShownSchema,
   /** Of the part, null for the piece. */
   z.strictObject({ kind: z.literal('leather'), ...ofPart }),
   z.strictObject({ kind: z.literal('imitation'), ...ofPart }),

@@ -8,7 +8,7 @@ import { chance } from '../measure/random';
 import { secondPanelScene } from '../measure/second/panels';
 import { secondStitchScene } from '../measure/second/stitches';
 import { stitchScene } from '../measure/stitch-truth';
-import { count, lampNames, type Tally, tallyColour, tallyPanel, tallyStitches } from '../measure/tally';
+import { count, lampNames, type Tally, tallyChange, tallyColour, tallyPanel, tallyStitches } from '../measure/tally';
 
 /** Photographs of each kind; the committed figures say how many they were taken on. */
 const scenes = Number(process.env.MEASURE_SCENES ?? 30);
@@ -36,7 +36,10 @@ export async function bench(): Promise<void> {
   const colours: Record<string, Tally> = {};
   for (const lamp of lampNames) {
     const tally: Tally = new Map();
-    for (const seed of seedsOf('second')) tallyColour(tally, lamp, seed);
+    for (const seed of seedsOf('second')) {
+      tallyColour(tally, lamp, seed);
+      tallyChange(tally, lamp, seed);
+    }
     colours[lamp] = tally;
   }
   printTallies(colours);

@@ -100,7 +100,7 @@ describe('the bench', () => {
     await tools.locator('summary').press('Enter');
     const photo = page.locator('.bench-photo');
     const before = await photo.getAttribute('src');
-    await page.getByLabel('Relief', { exact: true }).selectOption('left');
+    await page.getByLabel('Relief').selectOption('left');
     await page.locator('[data-relief=left]').waitFor();
     await expect.poll(() => photo.getAttribute('src')).not.toBe(before);
     await page.getByRole('button', { name: 'As it is', exact: true }).click();

@@ -1,4 +1,5 @@
 import { type Measure, measureMarks, type PixelImage, type Point, quadSize } from '../../src/photo';
+import { changeOfPatch } from '../../src/photo/measure/colour';
 import { ciede2000 } from '../../src/photo/measure/colour/ciede2000';
 import { colourScene } from './colour-truth';
 import type { PanelScene, PanelWish } from './panel-truth';
@@ -154,6 +155,26 @@ export function tallyColour(tally: Tally, lamp: string, seed: number): void {
     if (typeof own.value !== 'number') continue;
     if (truth < 10) count(tally, `difference under 10 within 1, ${name}`, Math.abs(own.value - truth) < 1);
     count(tally, `difference within its uncertainty, ${name}`, Math.abs(own.value - truth) <= own.uncertainty!);
+  }
+}
+
+/** How much darker and greener one of two patches is: the uncertainty, and whether a direction that is stated is the true one. */
+export function tallyChange(tally: Tally, lamp: string, seed: number): void {
+  const scene = colourScene(seed, lamp);
+  const points = (of: number[][]): Point[] => of.map(([x, y]) => ({ x: x!, y: y! }));
+  const [one, other] = scene.patches.map(points) as [Point[], Point[]];
+  for (const [name, white] of [
+    ['with a white', points(scene.white)],
+    ['without', null],
+  ] as const) {
+    for (const [at, which] of (['darker', 'greener'] as const).entries()) {
+      const told = changeOfPatch(scene.image, one, other, white, which);
+      if (typeof told === 'string') continue;
+      const truth = scene.labs[0][at]! - scene.labs[1][at]!;
+      count(tally, `${which} within its uncertainty, ${name}`, Math.abs(told.value - truth) <= told.uncertainty);
+      if (Math.abs(told.value) > told.uncertainty + 4)
+        count(tally, `${which}, the wrong way`, Math.sign(told.value) !== Math.sign(truth));
+    }
   }
 }
 

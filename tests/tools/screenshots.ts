@@ -201,9 +201,14 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
     await page.locator('.mark-sheet[data-mark="2"] [data-what="lab"]').waitFor();
     await shoot(page, 'bench');
     await page.locator('.bench summary', { hasText: 'Turn and light' }).click();
-    await page.getByLabel('Relief', { exact: true }).selectOption('left');
+    await page.getByLabel('Relief').selectOption('left');
     await page.locator('[data-relief=left]').waitFor();
     await shoot(page, 'bench-relief');
+    await page.getByRole('button', { name: 'Line of characters' }).click();
+    await page.getByLabel('Its characters, as they stand there').fill('OND');
+    await page.getByLabel('Its characters, as they stand there').press('Enter');
+    await page.locator('.mark-sheet[data-mark="3"] [data-what="letters"]').waitFor();
+    await shoot(page, 'bench-letters');
     await page.close();
   },
 };

@@ -22,6 +22,7 @@ import { materialPurchase } from './material-purchase';
 import { measuredNumber } from './measured-number';
 import { modelDate } from './model-date';
 import { modelPurchase } from './model-purchase';
+import { newAged } from './new-aged';
 import { newPrice } from './new-price';
 import { newUsed } from './new-used';
 import { originCode } from './origin-code';
@@ -78,6 +79,7 @@ export const rules = [
   newPrice,
   usedPrice,
   newUsed,
+  newAged,
   leatherImitation,
   solidMetal,
   makers,

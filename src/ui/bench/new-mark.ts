@@ -23,6 +23,9 @@ const ends: readonly Point[] = [
 ];
 const middle: readonly Point[] = [{ x: 0.5, y: 0.5 }];
 
+/** Whether a mark's points enclose a place of one colour. */
+const isPatch = (kind: MarkKind): boolean => ['patch', 'white', 'open-leather', 'rivet', 'touched'].includes(kind);
+
 /** A patch is small: it is to lie on one colour. */
 const patchShare = 0.3;
 
@@ -34,7 +37,7 @@ export function firstPoints(kind: MarkKind, others: number): readonly Point[] {
 
 function around(kind: MarkKind): readonly Point[] {
   const points = pointsOf[kind] === 1 ? middle : pointsOf[kind] === 2 ? ends : corners;
-  if (kind !== 'patch' && kind !== 'white') return points;
+  if (!isPatch(kind)) return points;
   return points.map(({ x, y }) => ({ x: 0.5 + (x - 0.5) * patchShare, y: 0.5 + (y - 0.5) * patchShare }));
 }
 
@@ -54,8 +57,7 @@ export const placed = (mark: HandMark, points: readonly Point[], within: number)
 /** A mark as the overlay draws it. */
 export function whereOf({ points, kind }: Pick<HandMark, 'points' | 'kind'>): Where {
   const [a, b, c, d] = points;
-  if (a && b && c && d && points.length === 4 && kind !== 'patch' && kind !== 'white')
-    return { form: 'quad', points: [a, b, c, d] };
+  if (a && b && c && d && points.length === 4 && !isPatch(kind)) return { form: 'quad', points: [a, b, c, d] };
   if (points.length > 2) return { form: 'polygon', points: [...points] };
   if (a && b) return { form: 'line', points: [a, b] };
   return { form: 'point', points: [a ?? { x: 0.5, y: 0.5 }] };

@@ -39,19 +39,58 @@ export function measureDifference(
 ): Measure {
   const half = points.length / 2;
   const where = { form: 'polygon' as const, points: [...points] };
-  const no = (why: NotMeasured): Measure => notMeasured('difference', why, where);
-  if (!Number.isInteger(half)) return no('points');
-  const one = fitPatch(image, outlineOf(points.slice(0, half), image));
-  const other = fitPatch(image, outlineOf(points.slice(half), image));
-  if (typeof one === 'string') return no(one);
-  if (typeof other === 'string') return no(other);
+  if (!Number.isInteger(half)) return notMeasured('difference', 'points', where);
+  const pair = pairOf(image, points.slice(0, half), points.slice(half), white);
+  if (typeof pair === 'string') return notMeasured('difference', pair, where);
+  const value = ciede2000(...pair.labs);
+  return { what: 'difference', value, uncertainty: pair.off(value), unit: 'de2000', where };
+}
+
+/** Lamps of narrow lines shift hues by so much more than what is light or dark. Found on drawn patches under six lights. */
+const hueLess = 1.7;
+
+/** By how much a second patch is darker than a first, greener, or another colour: steps of L*, of a*, of CIEDE2000. What lies in shade is darker too. */
+export function changeOfPatch(
+  image: PixelImage,
+  one: readonly Point[],
+  other: readonly Point[],
+  white: readonly Point[] | null,
+  which: 'darker' | 'greener' | 'any',
+): { value: number; uncertainty: number } | NotMeasured {
+  const pair = pairOf(image, one, other, white);
+  if (typeof pair === 'string') return pair;
+  const [first, second] = pair.labs;
+  const apart = ciede2000(first, second);
+  if (which === 'any') return { value: apart, uncertainty: pair.off(apart) };
+  const part = which === 'darker' ? 0 : 1;
+  const value = first[part] - second[part];
+  const off = pair.off(Math.max(Math.abs(value), apart));
+  return { value, uncertainty: which === 'greener' ? hueLess * off : off };
+}
+
+/** Two patches of one photo as colours, and how far a difference of theirs may be off. */
+interface Pair {
+  labs: readonly [Lab, Lab];
+  off: (difference: number) => number;
+}
+
+function pairOf(
+  image: PixelImage,
+  first: readonly Point[],
+  second: readonly Point[],
+  white: readonly Point[] | null,
+): Pair | NotMeasured {
+  const one = fitPatch(image, outlineOf(first, image));
+  const other = fitPatch(image, outlineOf(second, image));
+  if (typeof one === 'string') return one;
+  if (typeof other === 'string') return other;
   const card = white === null ? null : fitPatch(image, outlineOf(white, image));
   const by: Light = card === null || typeof card === 'string' ? [cardLight, cardLight, cardLight] : card.light;
-  const labs = [labOf(under(one.light, by)), labOf(under(other.light, by))] as const;
-  const value = ciede2000(...labs);
   const light = card === null || typeof card === 'string' ? lightUnknown : lightKnown;
-  const uncertainty = Math.hypot(noiseOf(one, by), noiseOf(other, by), light.least + light.share * value);
-  return { what: 'difference', value, uncertainty, unit: 'de2000', where };
+  return {
+    labs: [labOf(under(one.light, by)), labOf(under(other.light, by))],
+    off: (difference) => Math.hypot(noiseOf(one, by), noiseOf(other, by), light.least + light.share * difference),
+  };
 }
 
 /** What a camera and a lamp change of a difference, as found on drawn patches under six lights. */

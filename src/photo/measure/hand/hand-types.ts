@@ -14,6 +14,9 @@ export const markKinds = [
   'stitches',
   'lettering',
   'patch',
+  'open-leather',
+  'rivet',
+  'touched',
   'white',
   'length',
   'ruler',
@@ -49,6 +52,9 @@ export const measuredByHand = [
   'height',
   'stitches-per-cm',
   'scale',
+  'darkening',
+  'greening',
+  'plating-change',
   'letters',
   'letter-width',
   'letter-gap',
@@ -59,7 +65,14 @@ export const measuredByHand = [
 export type MeasuredByHand = (typeof measuredByHand)[number];
 
 /** Why a hand's mark gave no value. */
-export type NotMeasuredByHand = NotMeasured | 'no-panel' | 'no-length' | 'no-text' | 'not-parted' | 'relief';
+export type NotMeasuredByHand =
+  | NotMeasured
+  | 'no-panel'
+  | 'no-length'
+  | 'no-first-patch'
+  | 'no-text'
+  | 'not-parted'
+  | 'relief';
 
 /** A measure at a mark; `where` is in shares of the photo's sides. */
 export const handMeasureSchema = z.strictObject({
@@ -76,6 +89,7 @@ export const handMeasureSchema = z.strictObject({
       'mm',
       'per-cm',
       'mm-per-px',
+      'lab-step',
       'letter',
       'of-height',
       'of-width',

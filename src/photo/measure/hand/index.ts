@@ -1,6 +1,7 @@
 import type { PixelImage, Point, Quad } from '../../types';
 import { scaledWhere } from '../../where';
 import { measureOn } from '..';
+import { changeOfPatch } from '../colour';
 import { inPixelsOf } from '../in-pixels';
 import { measureLettering } from '../lettering';
 import { type MarkedPhoto, markedPhoto } from '../marked-photo';
@@ -17,6 +18,9 @@ export const pointsOf: Readonly<Record<MarkKind, number>> = {
   stitches: 2,
   lettering: 4,
   patch: 4,
+  'open-leather': 4,
+  rivet: 4,
+  touched: 4,
   white: 4,
   length: 2,
   ruler: 2,
@@ -74,6 +78,10 @@ function measuresOf(mark: Placed, room: Room): HandMeasure[] {
       return measureLettering(room.photo.grey(), mark.points as unknown as Quad, mark.name, mark.within);
     case 'patch':
       return colours(mark, room);
+    case 'open-leather':
+    case 'rivet':
+    case 'touched':
+      return [aged(mark, agedAs[mark.kind], room)];
     case 'white':
       return [];
     case 'length':
@@ -134,6 +142,24 @@ function colours(mark: Placed, room: Room): HandMeasure[] {
   const where = lab[0]?.where ?? null;
   return [...lab, ...difference.map((measure) => ({ ...measure, where, against: first.number }))];
 }
+
+const agedAs = {
+  'open-leather': { what: 'darkening', change: 'darker' },
+  rivet: { what: 'greening', change: 'greener' },
+  touched: { what: 'plating-change', change: 'any' },
+} as const;
+
+/** A place that age changes, against the photo's first patch, which lies where it does not. */
+function aged({ points, kind }: Placed, { what, change }: Aged, { photo, marks }: Room): HandMeasure {
+  const first = marks.find((one) => one.kind === 'patch');
+  if (!first) return notMeasured(what, 'no-first-patch');
+  const white = marks.find((one) => one.kind === 'white')?.points ?? null;
+  const where = { form: 'polygon' as const, points: [...points] };
+  const told = changeOfPatch(photo.image, first.points, points, white, change);
+  if (typeof told === 'string') return { ...notMeasured(what, told, where), against: first.number };
+  return { what, ...told, unit: kind === 'touched' ? 'de2000' : 'lab-step', where, against: first.number };
+}
+type Aged = (typeof agedAs)[keyof typeof agedAs];
 
 /** Width and height of a panel, each side's mean, where a scale is known. */
 function sides({ points, within }: Placed, known: Scale | null): HandMeasure[] {

@@ -1,5 +1,6 @@
 import type { WordsFor } from '../../finding-words';
 import { parts as partNames } from '../parts';
+import { saying } from '../saying';
 
 type Photos =
   | 'photo-large-enough'
@@ -13,11 +14,18 @@ type Photos =
   | 'stamp-legible'
   | 'stamp-evenness'
   | 'not-this-piece'
-  | 'one-of-many';
+  | 'one-of-many'
+  | 'unused-against-photo';
 
 const faults = {
   depth: 'die Tiefe ändert sich von einem Ende zum anderen',
   pitch: 'die Zeichen stehen ungleich weit auseinander',
+} as const;
+
+const aged = {
+  'open-leather': (by: string) => `Leder, das offen lag, ist um ${by} Stufen dunkler als dort, wo es bedeckt war`,
+  rivet: (by: string) => `der Rand einer Niete ist um ${by} Stufen grüner als seine Umgebung`,
+  touched: (by: string) => `Metall, das Hände berühren, liegt ${by} Stufen neben dem, das sie nicht berühren`,
 } as const;
 
 export const photos: WordsFor<Photos> = {
@@ -135,5 +143,15 @@ export const photos: WordsFor<Photos> = {
     statement: ({ words }, kit) => `Im Angebot steht ${kit.list(words.map(kit.quote))}.`,
     innocent: 'Die Zahl kann eine Einstellung der Seite sein, oder die Stücke gleichen sich.',
     settles: 'Welches davon geschickt wird, und Fotos von diesem.',
+  },
+  'unused-against-photo': {
+    title: 'Was neu oder unbenutzt heißt, zeigt auf den Fotos kein Alter',
+    failureTitle: 'Das Stück heißt neu oder unbenutzt, und ein Foto zeigt Alter oder Gebrauch',
+    rule: 'Unbehandeltes Leder dunkelt nach, Nieten laufen an und Metallauflagen nutzen sich ab, wo Licht und Hände hinkommen; was neu oder unbenutzt ist, weicht dort kaum ab.',
+    statement: ({ said, photo, mark, place, by, within }, kit) =>
+      `${saying(said, kit)}, aber auf Foto ${photo} hast du an Markierung ${mark} gemessen: ${aged[place](`${kit.number(by, 1)} ± ${kit.number(within, 1)}`)}.`,
+    innocent:
+      'Vielleicht fällt das Licht verschieden auf die beiden Stellen. Auch Reinigung, Pflege, ein Schaufenster oder Jahre im Lager verändern Leder und Metall, und ein Teil kann ersetzt worden sein.',
+    settles: 'Ein Foto beider Stellen bei gleichmäßigem Tageslicht, und wie das Stück aufbewahrt wurde.',
   },
 };

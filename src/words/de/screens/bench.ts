@@ -119,6 +119,9 @@ export const benchStrings: ScreenWords['bench'] = {
     stitches: 'Stichreihe',
     lettering: 'Zeile aus Zeichen',
     patch: 'Farbe',
+    'open-leather': 'Leder, das offen lag',
+    rivet: 'Rand einer Niete',
+    touched: 'Metall, das Hände berühren',
     white: 'Weiße Karte oder Papier',
     length: 'Länge',
     ruler: 'Maßstab',
@@ -133,6 +136,12 @@ export const benchStrings: ScreenWords['bench'] = {
     lettering:
       'Vier Ecken dicht um die Zeichen einer Zeile. Tippe die Zeichen, damit sich jedes vom nächsten trennen lässt.',
     patch: 'Eine ebene Stelle von einer Farbe, ohne Glanz. Eine zweite Stelle wird mit der ersten verglichen.',
+    'open-leather':
+      'Unbehandeltes Leder, das Licht und Hände erreichten, im selben Licht wie die erste Farbstelle: lege diese auf dasselbe Leder, wo es bedeckt war.',
+    rivet:
+      'Der Ring um eine Niete, im selben Licht wie die erste Farbstelle: lege diese auf dasselbe Leder weiter weg.',
+    touched:
+      'Metall, wo Hände es berühren, im selben Licht wie die erste Farbstelle: lege diese auf dasselbe Metall, wo sie es nicht tun.',
     white: 'Eine weiße Karte oder weißes Papier im selben Licht. Unter ihr werden Farben angegeben.',
     length: 'Zwei Punkte; in mm, sobald ein Maßstab oder eine Karte markiert ist.',
     ruler: 'Zwei Punkte und die Länge dazwischen.',
@@ -156,6 +165,9 @@ export const benchStrings: ScreenWords['bench'] = {
     height: 'Höhe',
     'stitches-per-cm': 'Stiche auf den Zentimeter',
     scale: 'Maßstab',
+    darkening: 'Dunkler um',
+    greening: 'Grüner um',
+    'plating-change': 'Andere Farbe um (CIEDE2000)',
     letters: 'Zeichen',
     'letter-width': 'Breite eines Zeichens',
     'letter-gap': 'Abstand zwischen zweien',
@@ -173,6 +185,7 @@ export const benchStrings: ScreenWords['bench'] = {
     mm: (value) => `${value} mm`,
     'per-cm': (value) => value,
     'mm-per-px': (value) => `${value} mm je Pixel`,
+    'lab-step': (value) => `${value} Stufen von CIELAB`,
     letter: (value) => value,
     'of-height': (value) => `${value} der Höhe`,
     'of-width': (value) => `${value} der Breite`,
@@ -195,6 +208,7 @@ export const benchStrings: ScreenWords['bench'] = {
     uneven: 'keine gleichmäßige Farbe',
     'no-panel': 'markiere zuerst die Fläche',
     'no-length': 'gib die Länge zwischen den Punkten an',
+    'no-first-patch': 'lege zuerst eine Farbstelle, wo es bedeckt oder unberührt ist',
     'no-text': 'tippe ihre Zeichen, mindestens zwei',
     'not-parted': 'die Zeile teilt sich nicht in so viele Zeichen, wie getippt wurden',
     relief: 'von der Seite beleuchtet, Striche zeigen sich als helle und dunkle Kante',

@@ -1,5 +1,6 @@
 import type { WordsFor } from '../../finding-words';
 import { parts as partNames } from '../parts';
+import { saying } from '../saying';
 
 type Photos =
   | 'photo-large-enough'
@@ -13,11 +14,18 @@ type Photos =
   | 'stamp-legible'
   | 'stamp-evenness'
   | 'not-this-piece'
-  | 'one-of-many';
+  | 'one-of-many'
+  | 'unused-against-photo';
 
 const faults = {
   depth: 'its depth changes from one end to the other',
   pitch: 'its characters are unevenly spaced',
+} as const;
+
+const aged = {
+  'open-leather': (by: string) => `leather that lay open, darker by ${by} steps than where it was covered`,
+  rivet: (by: string) => `a rivet’s edge, greener by ${by} steps than its surround`,
+  touched: (by: string) => `metal where hands touch it, ${by} steps from where they do not`,
 } as const;
 
 export const photos: WordsFor<Photos> = {
@@ -132,5 +140,15 @@ export const photos: WordsFor<Photos> = {
     statement: ({ words }, kit) => `The listing says ${kit.list(words.map(kit.quote))}.`,
     innocent: 'The number may be a setting of the page, or the pieces may be alike.',
     settles: 'Which of them is sent, and photos of that one.',
+  },
+  'unused-against-photo': {
+    title: 'What is called new or unused shows no age in the photos',
+    failureTitle: 'The piece is called new or unused, and a photo shows age or use',
+    rule: 'Untreated leather darkens, rivets tarnish and plating wears where light and hands reach; what is new or unused differs little there.',
+    statement: ({ said, photo, mark, place, by, within }, kit) =>
+      `${saying(said, kit)}, but on photo ${photo} you measured at mark ${mark} ${aged[place](`${kit.number(by, 1)} ± ${kit.number(within, 1)}`)}.`,
+    innocent:
+      'The light may fall differently on the two places. Cleaning, care, a shop window or years of storage change leather and metal too, and a part may have been replaced.',
+    settles: 'A photo of both places in even daylight, and how the piece was kept.',
   },
 };

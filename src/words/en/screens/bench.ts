@@ -117,6 +117,9 @@ export const benchStrings = {
     stitches: 'Row of stitches',
     lettering: 'Line of characters',
     patch: 'Colour',
+    'open-leather': 'Leather that lay open',
+    rivet: 'Edge of a rivet',
+    touched: 'Plating that hands touch',
     white: 'White card or paper',
     length: 'Length',
     ruler: 'Ruler',
@@ -131,6 +134,12 @@ export const benchStrings = {
     lettering:
       'Four corners close around the characters of one line. Type the characters, so that each is told from the next.',
     patch: 'An even place of one colour, without glints. A second patch is compared with the first.',
+    'open-leather':
+      'Untreated leather that light and hands reached, in the same light as the first colour patch: lay that one on the same leather where it was covered.',
+    rivet:
+      'The ring around a rivet, in the same light as the first colour patch: lay that one on the same leather away from it.',
+    touched:
+      'Metal where hands touch it, in the same light as the first colour patch: lay that one on the same metal where they do not.',
     white: 'A white card or white paper in the same light. Colours are told under it.',
     length: 'Two points; in mm once a ruler or card is marked.',
     ruler: 'Two points and the length between them.',
@@ -154,6 +163,9 @@ export const benchStrings = {
     height: 'Height',
     'stitches-per-cm': 'Stitches to the centimetre',
     scale: 'Scale',
+    darkening: 'Darker by',
+    greening: 'Greener by',
+    'plating-change': 'Another colour by (CIEDE2000)',
     letters: 'Characters',
     'letter-width': 'Width of a character',
     'letter-gap': 'Gap between two',
@@ -171,6 +183,7 @@ export const benchStrings = {
     mm: (value: string) => `${value} mm`,
     'per-cm': (value: string) => value,
     'mm-per-px': (value: string) => `${value} mm a pixel`,
+    'lab-step': (value: string) => `${value} steps of CIELAB`,
     letter: (value: string) => value,
     'of-height': (value: string) => `${value} of the height`,
     'of-width': (value: string) => `${value} of the width`,
@@ -193,6 +206,7 @@ export const benchStrings = {
     uneven: 'not one even colour',
     'no-panel': 'mark the panel first',
     'no-length': 'say the length between its points',
+    'no-first-patch': 'lay a colour patch first, where it is covered or untouched',
     'no-text': 'type its characters, two or more',
     'not-parted': 'the line does not part into as many characters as were typed',
     relief: 'lit from the side, strokes show as a light and a dark edge',

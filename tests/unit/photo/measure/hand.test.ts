@@ -168,4 +168,32 @@ describe('marks that serve others', () => {
     expect(lab).toMatchObject({ what: 'lab', unit: 'de2000' });
     expect(lab.value).toHaveLength(3);
   });
+
+  it('a place that age changes is held against the first patch: how much darker, greener, or of another colour', () => {
+    const image = grey(500, 300);
+    const fill = (x0: number, colour: readonly number[]) => {
+      for (let y = 50; y < 250; y++)
+        for (let x = x0; x < x0 + 80; x++) image.data.set([...colour, 255], (y * 500 + x) * 4);
+    };
+    fill(20, [205, 165, 120]);
+    fill(120, [150, 105, 65]);
+    fill(220, [175, 170, 110]);
+    const box = (x0: number) => [...line(x0, 80, x0 + 60, 80), ...line(x0 + 60, 200, x0, 200)];
+    const covered = mark('patch', box(30), image);
+    const open = mark('open-leather', box(130), image, { number: 2 });
+    const rivet = mark('rivet', box(230), image, { number: 3 });
+    const touched = mark('touched', box(130), image, { number: 4 });
+    const [, darker, greener, another] = measureHandMarks(image, [covered, open, rivet, touched]);
+    expect(darker).toMatchObject([{ what: 'darkening', unit: 'lab-step', against: 1 }]);
+    expect(greener).toMatchObject([{ what: 'greening', unit: 'lab-step', against: 1 }]);
+    expect(another).toMatchObject([{ what: 'plating-change', unit: 'de2000', against: 1 }]);
+    for (const [told] of [darker, greener, another] as HandMeasure[][])
+      expect(Number(told!.value) - told!.uncertainty!, told!.what).toBeGreaterThan(4);
+    // The other way round it is lighter: less dark than nothing.
+    const swapped = [mark('patch', box(130), image), mark('open-leather', box(30), image, { number: 2 })];
+    expect(Number(measureHandMarks(image, swapped)[1]![0]!.value)).toBeLessThan(-10);
+    expect(measureHandMarks(image, [open])).toMatchObject([
+      [{ what: 'darkening', value: null, why: 'no-first-patch' }],
+    ]);
+  });
 });
