@@ -2,7 +2,7 @@ import type { GreyImage, Point, Quad } from '../../types';
 import { project, projectionOnto, quadSize, warpQuad } from '../../warp';
 import type { HandMeasure, NotMeasuredByHand } from '../hand/hand-types';
 import { notMeasured } from '../measure-types';
-import { charactersIn, strengthIn, strokeIn } from './characters';
+import { type Box, charactersIn, strengthIn, strokeIn } from './characters';
 import { inkOf } from './ink';
 import { lettersOf } from './letters';
 
@@ -12,6 +12,9 @@ const leastHigh = 14;
 const leastStroke = 2;
 /** Nor is one told that shows under so many deviations of the blur: at 3.8 nothing but the blur is seen. */
 const leastOfBlur = 5.5;
+/** What is narrower is one stroke of a character that fell apart, unless the character is no more than a stroke; share of the height. */
+const narrowest = 0.2;
+const slim = /[Iil1jJtfr.,:;'’!|()[\]/\\-]/u;
 /** Height that a line is straightened to, and what is taken in around it, shares of its height. */
 const [most, margin] = [96, 0.2];
 /** A photo taken aslant by 25° narrows characters by so much, and no mark tells it. */
@@ -52,7 +55,9 @@ export function measureLettering(grey: GreyImage, corners: Quad, text: string, w
   const tall = boxes.filter((_, at) => /[\p{Lu}\p{Nd}]/u.test(letters[at]!));
   const heights = (tall.length > 0 ? tall : boxes).map(({ top, bottom }) => bottom - top);
   const height1 = median(heights);
-  if (!(height1 > 0.4 * high)) return no('not-parted');
+  const isPart = ({ left, right }: Box, at: number): boolean =>
+    right - left < narrowest * height1 && !slim.test(letters[at]!);
+  if (!(height1 > 0.4 * high) || boxes.some(isPart)) return no('not-parted');
   const where = {
     form: 'polygon' as const,
     points: boxes.flatMap(({ left, right, top, bottom }) => [
