@@ -25,11 +25,15 @@ const carriedLook = z.union([
  */
 const mostWholeCharacters = 200_000_000;
 
-/** Every look and picture of the list as a file carries them. */
+/** What of the database is read for a file. */
+export type ReadParts = Pick<WatchDatabase, 'get' | 'getAllKeys'>;
+
+/** Every look and picture of the list as a file carries them; `leftOut`: photos kept whole for which it has no room. */
 export async function carryParts(
-  database: WatchDatabase,
+  database: ReadParts,
   packing: Packing,
-): Promise<{ looks: CarriedLook[]; pictures: CarriedPicture[] }> {
+  mostWhole = mostWholeCharacters,
+): Promise<{ looks: CarriedLook[]; pictures: CarriedPicture[]; leftOut: number }> {
   const looks: CarriedLook[] = [];
   // One after the other, so that not all of them are unpacked at once.
   for (const hash of await database.getAllKeys('looks')) {
@@ -39,17 +43,37 @@ export async function carryParts(
     looks.push(text.ok ? { hash, look: JSON.parse(text.value) } : { hash, packed: packing.toBase64(stored.packed) });
   }
   const pictures: CarriedPicture[] = [];
-  let left = mostWholeCharacters;
+  const leftOut = await eachPicture(database, packing, mostWhole, (picture) => pictures.push(picture));
+  return { looks, pictures, leftOut };
+}
+
+/** How many photos that are kept whole a file has no room for, told before it is written. */
+export const countLeftOut = (database: ReadParts, packing: Packing, mostWhole = mostWholeCharacters): Promise<number> =>
+  eachPicture(database, packing, mostWhole, () => undefined);
+
+/** Hands over the pictures that a file carries, one after the other, and counts those for which it has no room. */
+async function eachPicture(
+  database: ReadParts,
+  packing: Packing,
+  mostWhole: number,
+  carry: (picture: CarriedPicture) => void,
+): Promise<number> {
+  let [room, leftOut] = [mostWhole, 0];
   for (const hash of await database.getAllKeys('pictures')) {
     const stored = await database.get('pictures', hash);
     if (!stored) continue;
     const small = addressOf(stored, packing);
     const picture = small ?? wholeAddressOf(stored, packing);
     if (picture === null) continue;
-    if (small === null) left -= picture.length;
-    if (small !== null || left >= 0) pictures.push({ hash, picture });
+    const needs = small === null ? picture.length : 0;
+    if (needs > room) {
+      leftOut += 1;
+      continue;
+    }
+    room -= needs;
+    carry({ hash, picture });
   }
-  return { looks, pictures };
+  return leftOut;
 }
 
 /** The looks of a file by name. One that is spoilt, or another one than its name says, is told to the records that name it. */

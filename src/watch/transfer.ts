@@ -25,6 +25,8 @@ const exportSchema = z.looseObject({
   records: z.array(z.unknown()).max(mostRecords),
   looks: z.array(z.unknown()).max(mostParts).default([]),
   pictures: z.array(z.unknown()).max(mostParts).default([]),
+  /** Photos kept whole for which the file had no room; their small pictures are in it. */
+  leftOut: z.number().int().nonnegative().catch(0),
 });
 
 /** A record of a newer version is taken in whole, as long as it has a name to be kept by. */
@@ -40,11 +42,12 @@ export interface ReadExport {
   /** In the file's order, each with its place in it. */
   records: ({ where: string; parts: Parts } & ({ record: WatchRecord } | { newer: StoredRecord }))[];
   refused: Problem[];
+  leftOut: number;
 }
 
 /** The list as the text of a file: records as they lie in the database, whatever their version, and what they name. */
 export const writeExport = (
-  content: { records: unknown[]; looks: CarriedLook[]; pictures: CarriedPicture[] },
+  content: { records: unknown[]; looks: CarriedLook[]; pictures: CarriedPicture[]; leftOut: number },
   now: string,
 ): string => `${JSON.stringify({ format: exportName, version: exportVersion, exportedAt: now, ...content })}\n`;
 
@@ -61,9 +64,9 @@ export async function readExport(text: string, packing: Packing): Promise<Result
   const parsed = exportSchema.safeParse(value);
   if (!parsed.success) return fail(problem('import-other-format', 'import'));
   if (parsed.data.version > exportVersion) return fail(problem('import-newer', 'import'));
-  const { records, looks, pictures } = parsed.data;
+  const { records, looks, pictures, leftOut } = parsed.data;
   const taken = { looks: await readLooks(looks, packing), pictures: await readPictures(pictures, packing) };
-  const read: ReadExport = { records: [], refused: [] };
+  const read: ReadExport = { records: [], refused: [], leftOut };
   for (const [index, raw] of records.entries()) {
     const where = placeOf(raw, index);
     const opened = await bringForward(raw, packing);
@@ -120,6 +123,7 @@ export async function takeIn(action: Action, read: ReadExport, ports: Ports): Pr
     same: 0,
     stayDeleted: 0,
     newer: 0,
+    leftOut: read.leftOut,
     refused: [...read.refused],
   };
   for (const one of read.records) {

@@ -81,5 +81,7 @@ export interface Imported {
   stayDeleted: number;
   /** Written by a newer version: kept as they are. */
   newer: number;
+  /** Photos kept whole that the file says it had no room for. */
+  leftOut: number;
   refused: Problem[];
 }

@@ -16,7 +16,7 @@ import { latestLookOf, type SavedCase } from './saved-case';
 import { type BroughtPhoto, withoutSent, withSent } from './sent';
 import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
 import { readExport, takeIn, writeExport } from './transfer';
-import { carryParts } from './transfer-parts';
+import { carryParts, countLeftOut } from './transfer-parts';
 import {
   type DatedOtherwise,
   type FileContent,
@@ -256,6 +256,9 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
         }
         return succeed(null);
       }),
+
+    /** How many photos that are kept whole the file of an export has no room for. */
+    exportLeavesOut: () => attempt<number>(async () => succeed(await countLeftOut(database, ports.packing))),
 
     /** The whole list as the text of a file, unreadable records included. */
     exportText: () =>

@@ -9,7 +9,16 @@ import type { WatchState } from './use-watch-list';
 /** Export and import of the whole list, with what came of it. */
 export function Transfer({ act }: { act: WatchState['act'] }) {
   const [imported, setImported] = useState<Imported | null>(null);
+  /** Photos that a file has no room for, until the buyer takes it without them. */
+  const [leftOut, setLeftOut] = useState(0);
+  const ask = async () => {
+    const count = await act((list) => list.exportLeavesOut());
+    if (!count?.ok) return;
+    if (count.value > 0) setLeftOut(count.value);
+    else await write();
+  };
   const write = async () => {
+    setLeftOut(0);
     const text = await act((list) => list.exportText());
     if (text?.ok) saveAsFile(text.value, `tellstamp-watch-list-${new Date().toISOString().slice(0, 10)}.json`);
   };
@@ -22,11 +31,19 @@ export function Transfer({ act }: { act: WatchState['act'] }) {
   };
   return (
     <>
-      <button type="button" onClick={write}>
+      <button type="button" onClick={ask}>
         {strings.watch.exportAll}
       </button>
       <FileChooser label={strings.watch.importFile} accept=".json,application/json" onFiles={([file]) => read(file)} />
       <div role="status" class="import-outcome">
+        {leftOut > 0 && (
+          <>
+            <p>{strings.watch.leavesOut(leftOut)}</p>
+            <button type="button" onClick={write}>
+              {strings.watch.exportWithout}
+            </button>
+          </>
+        )}
         {imported && <ImportedNote imported={imported} />}
       </div>
     </>

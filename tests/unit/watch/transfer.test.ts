@@ -10,7 +10,16 @@ import { good, recordsOf, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
 
 type Fields = Record<string, unknown>;
-const nothing: Imported = { added: 0, joined: [], bothNotes: [], same: 0, stayDeleted: 0, newer: 0, refused: [] };
+const nothing: Imported = {
+  added: 0,
+  joined: [],
+  bothNotes: [],
+  same: 0,
+  stayDeleted: 0,
+  newer: 0,
+  leftOut: 0,
+  refused: [],
+};
 
 async function savedExport() {
   const bench = testBench();

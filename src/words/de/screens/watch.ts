@@ -82,8 +82,13 @@ export const watchStrings: ScreenWords['watch'] = {
   bin: 'Gelöscht, 30 Tage aufgehoben',
   restore: 'Zurückholen',
   exportAll: 'Als Datei ausgeben',
+  leavesOut: (photos) =>
+    photos === 1
+      ? 'Ein ganz aufgehobenes Foto passt nicht in eine Datei. Das kleine Bild kommt mit; das Foto selbst bleibt nur in diesem Browser.'
+      : `${photos} ganz aufgehobene Fotos passen nicht in eine Datei. Die kleinen Bilder kommen mit; die Fotos selbst bleiben nur in diesem Browser.`,
+  exportWithout: 'Ohne sie ausgeben',
   importFile: 'Datei einlesen',
-  imported: ({ added, joined, bothNotes, same, stayDeleted, newer }) => [
+  imported: ({ added, joined, bothNotes, same, stayDeleted, newer, leftOut }) => [
     `${added} hinzugefügt, ${same} wie hier.`,
     ...(joined.length > 0
       ? [`${cases(joined.length)} schon hier, nun mit dem, was die Datei mehr hat: ${named(joined)}.`]
@@ -91,6 +96,13 @@ export const watchStrings: ScreenWords['watch'] = {
     ...(bothNotes.length > 0 ? [`Deine Notiz ist geblieben, die andere steht daneben: ${named(bothNotes)}.`] : []),
     ...(stayDeleted > 0 ? [`${cases(stayDeleted)}, seither von dir gelöscht: noch unter den gelöschten.`] : []),
     ...(newer > 0 ? [`${records(newer)} einer neueren Fassung, unverändert aufgehoben.`] : []),
+    ...(leftOut > 0
+      ? [
+          leftOut === 1
+            ? 'Für ein Foto in voller Größe war in der Datei kein Platz: von ihm kam das kleine Bild mit.'
+            : `Für ${leftOut} Fotos in voller Größe war in der Datei kein Platz: von ihnen kam das kleine Bild mit.`,
+        ]
+      : []),
   ],
   refused: (number) => (number === 1 ? 'Ein Eintrag abgewiesen:' : `${number} Einträge abgewiesen:`),
   /** `where`: the record's number in the file, and its title. */

@@ -69,8 +69,11 @@ export const watchStrings = {
   bin: 'Deleted, kept for 30 days',
   restore: 'Put back',
   exportAll: 'Export as a file',
+  leavesOut: (photos: number) =>
+    `${count(photos, 'photo that is kept whole does', 'photos that are kept whole do')} not fit into one file. Of what is left out the small picture goes along; the photo itself stays in this browser only.`,
+  exportWithout: 'Export without them',
   importFile: 'Import a file',
-  imported: ({ added, joined, bothNotes, same, stayDeleted, newer }: Imported): string[] => [
+  imported: ({ added, joined, bothNotes, same, stayDeleted, newer, leftOut }: Imported): string[] => [
     `${added} added, ${same} the same as here.`,
     ...(joined.length > 0
       ? [
@@ -82,6 +85,11 @@ export const watchStrings = {
       ? [`${count(stayDeleted, 'case', 'cases')} you have deleted since: still in the bin below.`]
       : []),
     ...(newer > 0 ? [`${count(newer, 'record', 'records')} of a newer version, kept unchanged.`] : []),
+    ...(leftOut > 0
+      ? [
+          `The file had no room for ${count(leftOut, 'photo', 'photos')} in full: of ${leftOut === 1 ? 'it' : 'them'} the small picture came along.`,
+        ]
+      : []),
   ],
   refused: (number: number) => `${count(number, 'record', 'records')} refused:`,
   /** `where`: the record's number in the file, and its title. */
