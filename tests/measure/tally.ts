@@ -172,7 +172,7 @@ export function tallyChange(tally: Tally, lamp: string, seed: number): void {
       if (typeof told === 'string') continue;
       const truth = scene.labs[0][at]! - scene.labs[1][at]!;
       count(tally, `${which} within its uncertainty, ${name}`, Math.abs(told.value - truth) <= told.uncertainty);
-      if (Math.abs(told.value) > told.uncertainty + 4)
+      if (Math.abs(told.value) > told.uncertainty + 2)
         count(tally, `${which}, the wrong way`, Math.sign(told.value) !== Math.sign(truth));
     }
   }
