@@ -132,7 +132,7 @@ export function Bench({ kase, photoId, photo, file, size, byHand, useFileOf }: P
             photoId={photoId}
             file={shown}
             size={size}
-            marks={marks.map(({ mark }) => mark)}
+            mark={straight ?? marks.map(({ mark }) => mark).find(isStraightened) ?? null}
             useFileOf={useFileOf}
           />
         </div>

@@ -16,7 +16,8 @@ interface Props {
   photoId: string;
   file: string;
   size: Size;
-  marks: readonly HandMark[];
+  /** By which four corners this photo is straightened; the other by a mark of the same kind where it has one. */
+  mark: HandMark | null;
   useFileOf: UseFileOf;
 }
 
@@ -25,7 +26,7 @@ const most = { width: 480, height: 480 };
 const blinkMs = 700;
 
 /** This photo beside another of the case, or the other laid over it; both as their marks with four corners straighten them. */
-export function SideBySide({ kase, photoId, file, size, marks, useFileOf }: Props) {
+export function SideBySide({ kase, photoId, file, size, mark, useFileOf }: Props) {
   const words = strings.bench;
   const [other, setOther] = useState<string | null>(null);
   const [over, setOver] = useState(0);
@@ -33,13 +34,8 @@ export function SideBySide({ kase, photoId, file, size, marks, useFileOf }: Prop
   const isOver = useBlink(blinks);
   const otherFile = useFileOf(other);
   const otherSize = useSizeOf(otherFile);
-  const mark = marks.find(isStraightened) ?? null;
-  const otherMark =
-    other === null
-      ? null
-      : (marksOnPhoto(kase, other)
-          .map((one) => one.mark)
-          .find(isStraightened) ?? null);
+  const others = other === null ? [] : marksOnPhoto(kase, other).map((one) => one.mark);
+  const otherMark = others.find(({ kind }) => kind === mark?.kind) ?? others.find(isStraightened) ?? null;
   const nameOf = (id: string) => words.photo(numberOf(kase, id));
   const share = blinks ? Number(isOver) : over;
   const isLaidOver = blinks || over > 0;
