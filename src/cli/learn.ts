@@ -1,16 +1,24 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { type Explanation, type KnownCode, type Learned, learnSystem, type OpenReason, writeLearned } from '../code';
+import {
+  type Explanation,
+  type KnownCode,
+  type Learned,
+  learnSystem,
+  type OpenReason,
+  readKnownList,
+  writeLearned,
+} from '../code';
 import { readMakerFileText } from '../maker';
 import type { MakerFile } from '../maker/types';
-import { sayLayoutPart, strings } from '../words';
+import { sayKnownFault, sayLayoutPart, strings } from '../words';
 import { saidProblems } from './said-problems';
 
 /*
  * npm run -s learn -- [--json] [--into MAKERFILE --id ID] CODES
- * Works out a code system from known codes. CODES is a text file with one code a line, "KV0915 = 1995-01, BE"; dates
- * may be in words ("about 1990", "bought 2001"). With --into what is likeliest is written into a copy of the maker
+ * Works out a code system from known codes. CODES is a text file as people write such lists: one code a line with its
+ * date and, where known, the country, "KV0915 = 1995-01, BE"; dates may be in words ("about 1990", "bought 2001"). With --into what is likeliest is written into a copy of the maker
  * file, on stdout. Exit codes: 0 done, 1 nothing explains the codes, 2 the command or a file is at fault (the reason is on stderr).
  */
 
@@ -29,17 +37,11 @@ function readText(path: string): string {
   }
 }
 
-/** Lines of "CODE = reads"; empty lines and those that begin with # are passed over. */
 function readKnownCodes(path: string): KnownCode[] {
-  return readText(path)
-    .split(/\r?\n/)
-    .flatMap((line, at) => {
-      if (line.trim() === '' || line.trimStart().startsWith('#')) return [];
-      const [code, ...reads] = line.split('=');
-      if (reads.length === 0)
-        stop(`${path} line ${at + 1}: expected "CODE = date, place", for example KV0915 = 1995-01, BE`);
-      return [{ code: code!.trim(), reads: reads.join('=').trim() }];
-    });
+  const rows = readKnownList(readText(path));
+  const faults = rows.flatMap(({ row, fault }) => (fault ? [`${path} line ${row}: ${sayKnownFault(fault)}`] : []));
+  if (faults.length > 0) stop(faults.join('\n'));
+  return rows.flatMap(({ known }) => (known ? [known] : []));
 }
 
 function readArguments() {

@@ -19,6 +19,7 @@ export {
   sayWeight,
 } from './say-evidence';
 export { sayExpected, sayFault } from './say-fault';
+export { sayKnownFault } from './say-known';
 export { sayLayoutPart } from './say-layout';
 export { sayCaution, sayMark } from './say-mark';
 export { sayPlaceOfCode, sayReadingReason, sayTells } from './say-reading';

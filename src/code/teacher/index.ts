@@ -14,6 +14,7 @@ export type { Work } from './dated';
 export type { Explanation } from './explain';
 export type { KnownCode, Unusable } from './facts';
 export { readKnownDate } from './known-date';
+export { type KnownFault, type KnownRow, readKnownList } from './known-list';
 export type { LayoutSays } from './says';
 
 /** An example taken to be wrong, and what the best explanation reads in its code; null when it does not fit. */

@@ -11,8 +11,10 @@ import part from './table/part.json' with { type: 'json' };
 import payment from './table/payment.json' with { type: 'json' };
 import pieceLabel from './table/piece-label.json' with { type: 'json' };
 import returns from './table/returns.json' with { type: 'json' };
+import season from './table/season.json' with { type: 'json' };
 import shipping from './table/shipping.json' with { type: 'json' };
 import trader from './table/trader.json' with { type: 'json' };
+import yearPart from './table/year-part.json' with { type: 'json' };
 import type { Lexicon } from './topics';
 
 /** Topics of several values (colours, parts, grades): each value has its words in every language, or it does not compile. */
@@ -29,8 +31,10 @@ export const tables = {
   payment,
   'piece-label': pieceLabel,
   returns,
+  season,
   shipping,
   trader,
+  'year-part': yearPart,
 } satisfies Record<string, Readonly<Record<string, Lexicon>>>;
 
 export type Table = keyof typeof tables;

@@ -178,13 +178,17 @@ export const makerStrings: ScreenWords['makers'] = {
         : `„${why.words}“ ist weder eine Zeit noch ein Land`,
     rows: {
       or: ' oder ',
-      noCode: 'Da ist kein Code. Schreibe erst den Code, dann seine Zeit.',
-      codeTooLong: (most) => `Der Code hat mehr als ${most} Buchstaben und Ziffern.`,
-      noDate: 'Hinter dem Code steht keine Zeit.',
-      notDate: (text) => `„${text}“ ist keine Zeit. Schreibe 1994, 1994-03, um 1994, 90er Jahre oder gekauft 1994.`,
-      notCountry: (text) => `„${text}“ ist kein Land. Schreibe seinen ISO-Code, etwa PT, oder seinen englischen Namen.`,
-      tooMany: 'Da steht mehr als ein Code, eine Zeit und ein Land.',
-      repeats: (row) => `Das sagt dasselbe wie Zeile ${row}. Nimm eine weg: Dasselbe Stück zählt einmal.`,
+      faults: {
+        'no-code': () => 'Da ist kein Code. Schreibe erst den Code, dann seine Zeit.',
+        'code-too-long': ({ most }) => `Der Code hat mehr als ${most} Buchstaben und Ziffern.`,
+        'no-date': () => 'Hinter dem Code steht keine Zeit.',
+        'not-date': ({ text }) =>
+          `„${text}“ ist keine Zeit. Schreibe 1994, 1994-03, um 1994, 90er Jahre oder gekauft 1994.`,
+        'not-place': ({ text }) =>
+          `„${text}“ ist kein Land. Schreibe seinen ISO-Code, etwa PT, oder seinen englischen Namen.`,
+        'too-many': () => 'Da steht mehr als ein Code, eine Zeit und ein Land.',
+        repeats: ({ row }) => `Das sagt dasselbe wie Zeile ${row}. Nimm eine weg: Dasselbe Stück zählt einmal.`,
+      },
       tooFew: (least) => `Mindestens ${least} Zeilen sind nötig.`,
       tooManyRows: (most) => `Höchstens ${most} Zeilen werden genommen. Sechs aus verschiedenen Jahren reichen meist.`,
       correct: (rows) => `Berichtige zuerst ${rows.length === 1 ? 'Zeile' : 'die Zeilen'} ${rows.join(', ')}.`,

@@ -177,13 +177,18 @@ export const makerStrings = {
         : `“${why.words}” is neither a date nor a place code`,
     rows: {
       or: ' or ',
-      noCode: 'There is no code. Write the code first, then its date.',
-      codeTooLong: (most: number) => `The code has more than ${most} letters and digits.`,
-      noDate: 'There is no date behind the code.',
-      notDate: (text: string) => `“${text}” is not a date. Write 1994, 1994-03, about 1994, 1990s or bought 1994.`,
-      notCountry: (text: string) => `“${text}” is not a country. Write its ISO code, such as PT, or its English name.`,
-      tooMany: 'There is more than a code, a date and a country.',
-      repeats: (row: number) => `It says the same as row ${row}. Take one away: the same piece counts once.`,
+      faults: {
+        'no-code': () => 'There is no code. Write the code first, then its date.',
+        'code-too-long': ({ most }: { most: number }) => `The code has more than ${most} letters and digits.`,
+        'no-date': () => 'There is no date behind the code.',
+        'not-date': ({ text }: { text: string }) =>
+          `“${text}” is not a date. Write 1994, 1994-03, about 1994, 1990s or bought 1994.`,
+        'not-place': ({ text }: { text: string }) =>
+          `“${text}” is not a country. Write its ISO code, such as PT, or its English name.`,
+        'too-many': () => 'There is more than a code, a date and a country.',
+        repeats: ({ row }: { row: number }) =>
+          `It says the same as row ${row}. Take one away: the same piece counts once.`,
+      },
       tooFew: (least: number) => `At least ${least} rows are needed.`,
       tooManyRows: (most: number) => `At most ${most} rows are taken. Six from different years are usually enough.`,
       correct: (rows: readonly number[]) => `First correct ${rows.length === 1 ? 'row' : 'rows'} ${rows.join(', ')}.`,
