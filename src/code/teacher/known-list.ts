@@ -42,7 +42,7 @@ function placeOf(text: string): string | null {
 }
 
 /** Notes in brackets that hold no figures say nothing of the date: "1996 (my aunt's)"; a question mark in them does. */
-const withoutNotes = (text: string): string => text.replace(/\s*\([^()\d?？]{0,60}\)/g, '').trim();
+const withoutNotes = (text: string): string => text.replace(/\s{0,4}\([^()\d?？]{0,60}\)/g, '').trim();
 
 /** Four figures that begin lower are of a code ("KV 0915"). */
 const isOfLate = ({ from, to }: Span): boolean => [from, to].every((day) => day === null || day >= earliest);
