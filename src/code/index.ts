@@ -26,7 +26,6 @@ export {
   learning,
   learnSystem,
   type OpenReason,
-  readKnownDate,
   readKnownList,
   type TellingCode,
   type Unusable,

@@ -13,7 +13,6 @@ export type { Candidate } from './candidates';
 export type { Work } from './dated';
 export type { Explanation } from './explain';
 export type { KnownCode, Unusable } from './facts';
-export { readKnownDate } from './known-date';
 export { type KnownFault, type KnownRow, readKnownList } from './known-list';
 export type { LayoutSays } from './says';
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { decodeText, learnSystem, readKnownDate, readStated } from '../../../src/code';
+import { decodeText, learnSystem, readStated } from '../../../src/code';
+import { readKnownDate } from '../../../src/code/teacher/known-date';
 import { builtInMakers } from '../../../src/maker';
 import type { MakerFile } from '../../../src/maker/types';
 import { drawList } from '../../bench/teacher/lists';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { readKnownDate } from '../../../../src/code';
+import { readKnownDate } from '../../../../src/code/teacher/known-date';
 
 const all = (rows: Record<string, string | null>) => {
   for (const [words, wanted] of Object.entries(rows)) expect([words, readKnownDate(words)]).toEqual([words, wanted]);
