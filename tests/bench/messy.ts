@@ -20,7 +20,11 @@ const told: Record<MessyPart, string> = {
   'passers-by': 'written with their truth before the code was looked at once more, and tuned on since',
   'passers-by set aside':
     'of the last writing, set aside before any reader ran on them, opened once; one doubt mended since',
+  neighbours: 'of a still later writing, with their truth before any reader ran on them, and tuned on since',
+  'neighbours set aside': 'of the latest writing, set aside before any reader ran on them, opened once',
 };
+
+const day = (which: MessyPart) => (which.startsWith('neighbours') ? '2026-11-30' : '2026-11-29');
 
 /** What is read of pages as people write them, and what honest sellers are held to have said wrong. */
 async function printSet(which: MessyPart): Promise<void> {
@@ -29,7 +33,7 @@ async function printSet(which: MessyPart): Promise<void> {
   const doubted = scores.filter(({ unfounded }) => unfounded.length > 0);
   const contradictions = scores.reduce((sum, one) => sum + one.contradictions, 0);
   console.log(
-    `${scores.length} second-hand pages in seven languages, written on 2026-11-29, ${told[which]}: ` +
+    `${scores.length} second-hand pages in seven languages, written on ${day(which)}, ${told[which]}: ` +
       `unfounded doubts on ${doubted.length}, contradictions ${contradictions}.`,
   );
   console.table(
@@ -46,6 +50,7 @@ export async function printMessy(): Promise<void> {
   await printSet('seen');
   await printSet('strangers');
   await printSet('passers-by');
+  await printSet('neighbours');
   if (process.env.LISTING_PART !== 'all') return;
   await printSet('set aside');
   await printSet('written later');

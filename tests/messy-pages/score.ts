@@ -12,8 +12,8 @@ import { shortClaim } from '../unit/claim/listing-of';
  * made 2014"), and what may be taken either way ("? made 1980-1989"). The table was drawn up before any reader ran on
  * the pages. A third of each language, drawn with a seed, is set aside; the pages of `later.json` were written, with
  * their truth, when the readers were done, and opened once. Those of `strangers.json` came after both, and those of
- * `passers-by.json` after these; a third of each (Python's `random.Random(20261129).sample` over the sorted names, and
- * 20261130 for the last) is set aside too.
+ * `passers-by.json` after these, and of `neighbours.json` after those; a third of each (Python's
+ * `random.Random(20261129).sample` over the sorted names, 20261130 and 20261201 for the last two) is set aside too.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -32,7 +32,8 @@ type Truths = Record<string, MessyTruth>;
 const tableOf = (name: string) => JSON.parse(read(name)) as Truths;
 const [first, later] = [tableOf('truth.json'), tableOf('later.json')];
 const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.json')];
-const messyTruths: Truths = { ...first, ...later, ...strangers, ...passersBy };
+const neighbours = tableOf('neighbours.json');
+const messyTruths: Truths = { ...first, ...later, ...strangers, ...passersBy, ...neighbours };
 const aside = new Set(JSON.parse(read('aside.json')) as string[]);
 const seenOf = (table: Truths) => Object.keys(table).filter((name) => !aside.has(name));
 const asideOf = (table: Truths) => Object.keys(table).filter((name) => aside.has(name));
@@ -44,6 +45,8 @@ const parts = {
   'strangers set aside': () => asideOf(strangers),
   'passers-by': () => seenOf(passersBy),
   'passers-by set aside': () => asideOf(passersBy),
+  neighbours: () => seenOf(neighbours),
+  'neighbours set aside': () => asideOf(neighbours),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();
