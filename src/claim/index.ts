@@ -5,6 +5,7 @@ import { codeClaims } from './code';
 import { conditionClaims } from './condition';
 import { hedgedAuthorshipClaims } from './hedged-authorship';
 import { claimNamer } from './id';
+import { inStockClaims } from './in-stock';
 import { dateClaims } from './made';
 import { judgingFiles, makerClaims, type StatedMaker, statedMaker } from './maker';
 import { materialClaims } from './material';
@@ -66,6 +67,7 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
   ({ prose, listing }) => paymentOutsideClaims(prose, listing),
   ({ prose, listing }) => returnsClaims(prose, listing),
   ({ passages, makers, stated }) => hedgedAuthorshipClaims(passages, makers, stated),
+  ({ listing }) => inStockClaims(listing),
   ({ prose, rest, listing }) => familyClaims(rest ? [...prose, rest] : prose, listing.readAt),
 ];
 

@@ -1,9 +1,12 @@
 import type { PriceHints } from '../text/currency';
 import { type Draft, type Provenance, propose } from './draft';
 import { wordLikeness } from './page/area';
+import { listed, stateMeasures } from './state-measures';
+import { stockWords } from './stock';
 import { currencyCode, dataPrice } from './structured/data-price';
 import { plainText } from './structured/entities';
 import type { PageExtract } from './types';
+import { type ReadHints, readLabelled } from './visible/labelled';
 
 type Thing = Record<string, string>;
 
@@ -25,7 +28,7 @@ const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 export function readStateFacts(
   { things, texts }: PageExtract['state'],
   draft: Draft,
-  hints: PriceHints,
+  hints: ReadHints,
   text: string,
 ): void {
   completeDescription(texts, draft);
@@ -110,7 +113,7 @@ function fitOf(thing: Thing, draft: Draft, hints: PriceHints): number {
   return same ? likeness + 1 : 0;
 }
 
-function readThing(thing: Thing, draft: Draft, hints: PriceHints): void {
+function readThing(thing: Thing, draft: Draft, hints: ReadHints): void {
   const say = (field: Draft['maker'], path: string, ...keys: RegExp[]) => {
     const value = valueUnder(thing, ...keys);
     if (value !== null && !/^https?:|^\d+$|^(?:true|false|null)$/i.test(value))
@@ -140,4 +143,19 @@ function readThing(thing: Thing, draft: Draft, hints: PriceHints): void {
     /^(?:location|city|place)(?:_?name)?$/i,
     /^(?:location|address|seller|user)\.(?:city|name|city_?name)$/i,
   );
+  for (const [path, value] of Object.entries(thing)) {
+    const label = listed.exec(path)?.[1];
+    if (label !== undefined) readLabelled(label, value, draft, from('attributes', 0.7), hints);
+  }
+  if (draft.measures.length === 0)
+    for (const measure of stateMeasures(thing, hints.language ?? null))
+      propose(draft.measures, measure, from('size', 0.7));
+  const stock = stockWords(valueUnder(thing, ...quantityKeys));
+  if (stock !== null) propose(draft.availability, 'offered', from('quantity', 0.7), stock);
 }
+
+const quantityKeys = [
+  /^(?:available_?|stock_?|inventory_?)?(?:quantity|qty|count|stock|inventory)(?:_?(?:available|left|level|quantity|count))?$/i,
+  /^(?:stock|inventory|availability)\.(?:quantity|qty|count|available|level|quantity_?available)$/i,
+  /^(?:anzahl|bestand|quantite|quantita|cantidad|existencias|aantal|voorraad)$/i,
+];

@@ -2,6 +2,7 @@ import { webAddress } from '../page/address';
 import { attributeText, select, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { PhotoSet } from '../photos/photo-set';
+import { joinStatePhotos } from '../photos/state-photos';
 import type { PageExtract } from '../types';
 import { parseJsonLd } from './json-ld';
 import type { JsonValue } from './tolerant-json';
@@ -37,7 +38,7 @@ export async function readInlineState(
     const text = textContent(script);
     characters -= text.length;
     if (characters < 0) break;
-    for (const [found] of text.matchAll(address)) joinPhoto([found], base, photos);
+    for (const [found] of text.matchAll(address)) joinAddress(found, base, photos);
     const data = /json/i.test(attributeText(script, 'type')) || /^\s*[\w.$ [\]"']{1,80}=\s*[[{]/.test(text);
     const stack: JsonValue[] = data ? (parseJsonLd(text)?.roots ?? []) : [];
     while (stack.length > 0 && nodes > 0) {
@@ -53,27 +54,25 @@ export async function readInlineState(
         Object.keys(value).some((key) => isPriced.test(key))
       )
         state.things.push(flat(value));
-      // Beside each other in one thing: its sizes, whatever they are called.
-      if (!Array.isArray(value)) joinPhoto(Object.values(value), base, photos);
+      joinStatePhotos(value, base, photos);
       stack.push(...Object.values(value).slice(0, 500).reverse());
     }
   }
   return state;
 }
 
-/** Adds addresses of one photo to the one that is shown, if any of them is it; none makes a photo of its own. */
-function joinPhoto(values: readonly JsonValue[], base: string, photos: PhotoSet): void {
-  const images = values.slice(0, 40).flatMap((one) => {
-    const text =
-      typeof one === 'string' && /^\S+\.(?:jpe?g|png|webp|avif)\S*$/i.test(one) ? one.replaceAll('\\', '') : '';
-    return webAddress(text, base) ?? [];
-  });
-  if (images.length < 12 && images.some((image) => photos.has(image)))
-    photos.add(
-      images.map((image) => ({ address: image, width: null, height: null })),
-      'json-ld',
-      '',
-    );
+/** A larger version of a photo that is shown, by its address alone. */
+function joinAddress(text: string, base: string, photos: PhotoSet): void {
+  const image = webAddress(text.replaceAll('\\', ''), base);
+  if (image !== null && photos.has(image)) photos.add([{ address: image, width: null, height: null }], 'json-ld', '');
+}
+
+/** "{name: 'Width', value: '30 cm'}": a label and its value, as a thing lists what it says of itself. */
+function pairsIn(value: JsonValue): [string, JsonValue][] {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return [];
+  const name = value.name ?? value.label ?? value.title ?? value.key;
+  const said = value.value ?? value.text ?? value.display_value ?? value.displayValue;
+  return typeof name === 'string' && said !== undefined ? [[name.slice(0, 40), said]] : [];
 }
 
 /** The short values of a thing and of what it holds one level down, by their path. */
@@ -83,6 +82,8 @@ function flat(thing: { [key: string]: JsonValue }): Record<string, string> {
     if (fields.length >= mostFields) return;
     if (typeof value === 'string' || typeof value === 'number')
       fields.push([path, String(value).slice(0, longestValue)]);
+    else if (deeper && Array.isArray(value))
+      for (const [name, said] of value.slice(0, mostFields).flatMap(pairsIn)) add(`${path}[${name}]`, said, false);
     else if (deeper && value && typeof value === 'object' && !Array.isArray(value))
       for (const key of Object.keys(value)) add(`${path}.${key}`, value[key] as JsonValue, false);
   };

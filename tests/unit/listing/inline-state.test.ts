@@ -77,3 +77,81 @@ describe('photos shown small', () => {
     expect(photos.at(-1)?.url).toBe(`${origin}/x/9f77.jpg`);
   });
 });
+
+describe('sizes of one photo, by the shape in which they are kept', () => {
+  const origin = 'https://attic-arcade.example';
+  const shown = '<p class="price">£540</p><img src="/t/7e1.jpg"><img src="/t/9c2.jpg">';
+  const urlsOf = async (state: unknown) =>
+    (await readHtml(page(shown, state))).photos.map(({ url }) => url.replace(origin, ''));
+
+  it.each([
+    ['under names of sizes', { thumb: { url: `${origin}/t/7e1.jpg` }, original: { url: `${origin}/h/aa41.jpg` } }],
+    [
+      'in a list by their widths',
+      [
+        { src: `${origin}/t/7e1.jpg`, width: 90, height: 60 },
+        { src: `${origin}/h/aa41.jpg`, width: 1500, height: 1001 },
+      ],
+    ],
+    ['beside each other, the larger one named first', { zoom: `${origin}/h/aa41.jpg`, tiny: `${origin}/t/7e1.jpg` }],
+  ])('%s', async (_, sizes) => {
+    expect(await urlsOf({ pictures: [sizes] })).toEqual(['/h/aa41.jpg', '/t/9c2.jpg']);
+  });
+
+  it.each([
+    ['of one width', [200, 200]],
+    ['of other shapes', [200, 300]],
+  ])('a gallery %s is none', async (_, [first, second]) => {
+    const gallery = [
+      { src: `${origin}/t/7e1.jpg`, width: first, height: 200 },
+      { src: `${origin}/h/other.jpg`, width: second, height: 200 },
+    ];
+    expect(await urlsOf({ gallery })).toEqual(['/t/7e1.jpg', '/t/9c2.jpg']);
+  });
+});
+
+describe('sizes and stock of the thing that the page shows', () => {
+  const read = async (more: object) => readHtml(page('<p class="price">£540.00</p>', { item: { ...piece, ...more } }));
+  const sizesOf = async (more: object) =>
+    (await read(more)).measures.map(({ value }) => `${value.dimension} ${value.mm} ${value.unit}`);
+  const sides = ['width 300 cm', 'height 210 cm', 'depth 170 cm'];
+
+  it.each([
+    ['with a unit in each value', { width: '30 cm', height: '21 cm', depth: '17 cm' }],
+    ['with a unit beside', { dimensions: { width: 30, height: 21, depth: 17, unit: 'cm' } }],
+    ['with a unit in their names', { width_cm: 30, height_cm: 21, depth_cm: 17 }],
+    ['with a length', { measurements: { length: '30 cm', height: '21 cm', width: '17 cm' } }],
+    [
+      'under labels of its own',
+      {
+        attributes: [
+          { label: 'Width', value: '30 cm' },
+          { label: 'Height', value: '21 cm' },
+          { label: 'Depth', value: '17 cm' },
+        ],
+      },
+    ],
+  ])('%s', async (_, more) => {
+    const found = await sizesOf(more);
+    expect(found.toSorted()).toEqual(sides.toSorted());
+  });
+
+  it.each([
+    ['without any unit', { width: 30, height: 21 }],
+    ['of a picture', { image: { width: '800 mm', height: '600 mm' } }],
+    ['of a parcel', { parcel: { width: '40 cm', height: '30 cm' } }],
+  ])('none %s', async (_, more) => {
+    expect(await sizesOf(more)).toEqual([]);
+  });
+
+  it.each([
+    ['quantity', { quantity: 12 }, ['in stock: 12']],
+    ['a level one step down', { inventory: { level: 3 } }, ['in stock: 3']],
+    ['one piece', { quantity: 1 }, []],
+    ['none', { stock: 0 }, []],
+    ['a count of something else', { quantity: 24000 }, []],
+  ])('stock by %s', async (_, more, words) => {
+    const { availability } = await read(more);
+    expect(availability.filter(({ where }) => /quantity/.test(where)).map((one) => one.words)).toEqual(words);
+  });
+});

@@ -18,7 +18,7 @@ const told = ({ value, origin, where, confidence, words, caveats }: Candidate<un
 /** What a page's own state adds to a draft: all that it holds afterwards. */
 function read(state: { things?: Record<string, string>[]; texts?: string[] }, before: Partial<Draft> = {}, text = '') {
   const draft = { ...emptyDraft(), ...structuredClone(before) };
-  readStateFacts({ things: [], texts: [], ...state }, draft, hints, text);
+  readStateFacts({ things: [], texts: [], ...state }, draft, { ...hints, now: '2026-03-01' }, text);
   const { seller, problems: _, title: __, ...fields } = draft;
   const all = Object.entries({ ...fields, ...seller } as unknown as Record<string, Candidate<unknown>[]>);
   return Object.fromEntries(
