@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { type Folded, foldWords, sellersOwn, withoutLegends } from '../text';
+import { type Folded, foldWords, sellersOwn, withoutLegends, writtenOut } from '../text';
 import { asLabelled } from './asked';
 import type { Claim } from './types';
 
@@ -65,7 +65,8 @@ export function restOf(listing: Titled & Pick<Listing, 'seller'>): Passage | nul
 
 export function passage(field: Passage['field'], text: string, language: string | null, title: string): Passage {
   const kept = text.slice(0, most);
-  return { field, text: kept, folded: { ...foldWords(asLabelled(kept)), source: kept }, language, title };
+  const folded = writtenOut({ ...foldWords(asLabelled(kept)), source: kept }, language);
+  return { field, text: kept, folded, language, title };
 }
 
 /** A claim without its id, which is given when all are gathered. */

@@ -33,6 +33,7 @@ export { type FoundRating, findRatings } from './rating';
 export { findReturns, type ReturnTerms } from './returns';
 export { findSalesCounts } from './sales-count';
 export { findShipping, type ShippingTerms } from './shipping';
+export { writtenOut } from './short-forms';
 export { Taken } from './taken';
 export { accessoryWords, partWords } from './things';
 export { findTraders } from './trader';

@@ -41,11 +41,17 @@ function bodyOf(folded: string): string {
   return cjk.test(folded) ? body.replaceAll(gap, '\\s?') : body;
 }
 
+const digraphs: Record<string, string> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss', Ä: 'Ae', Ö: 'Oe', Ü: 'Ue' };
+
+/** A phrase folded, and as it is written where a keyboard has no umlauts: "Köper", "Koeper". */
+const spellingsOf = (phrase: string): string[] =>
+  [phrase, phrase.replace(/[äöüß]/giu, (letter) => digraphs[letter] ?? letter)].map((one) => foldWords(one).text);
+const allSpellings = (phrases: readonly string[]): string[] => [...new Set(phrases.flatMap(spellingsOf))];
+
 /** One alternation for all phrases, longest first; what has to stand beside them is tested once for each kind. */
 function sourceOf(phrases: readonly string[]): string {
   const byEdges = new Map<Edges, string[]>();
-  const folded = [...new Set(phrases.map((phrase) => foldWords(phrase).text))];
-  for (const phrase of folded.sort((a, b) => b.length - a.length)) {
+  for (const phrase of allSpellings(phrases).sort((a, b) => b.length - a.length)) {
     const edges = edgesOf(phrase);
     const bodies = byEdges.get(edges);
     if (bodies) bodies.push(bodyOf(phrase));
@@ -71,7 +77,7 @@ export const textPattern = (source: string): RegExp => new RegExp(source, 'u');
 
 /** The phrases as alternatives of a pattern over folded text, longest first; what stands beside them is the pattern's own. */
 export const anyOf = (phrases: readonly string[]): string =>
-  [...new Set(phrases.map((phrase) => foldWords(phrase).text))]
+  allSpellings(phrases)
     .sort((a, b) => b.length - a.length)
     .map(bodyOf)
     .join('|');
@@ -99,7 +105,7 @@ export function phraseFinder<T extends string>(table: PhraseTable<T>): (text: st
 
 function makeFinder<T extends string>(table: PhraseTable<T>): (text: string | Folded) => Hit<T>[] {
   const entries = (Object.entries(table) as [T, readonly string[]][]).flatMap(([value, phrases]) =>
-    phrases.map((phrase) => ({ value, phrase: foldWords(phrase).text })),
+    phrases.flatMap((phrase) => spellingsOf(phrase).map((spelling) => ({ value, phrase: spelling }))),
   );
   const pattern = phrasePattern(entries.map(({ phrase }) => phrase));
   const open = (phrase: string) => /[*#]/.test(phrase);

@@ -1,0 +1,72 @@
+import { type Folded, foldWords } from './fold';
+
+/*
+ * What sellers cut short where each word costs them time: "acq. nel 1999", "ds la poche", "bght in 98". Each stands for
+ * one word of its language; what may stand for two is left out. Common practice, no source.
+ */
+
+type Language = 'en' | 'fr' | 'de' | 'it' | 'es' | 'nl';
+
+/** "short form=word", parted by commas. A full stop belongs to the short form. */
+const rows: Record<Language, string> = {
+  en: 'bght=bought, purch.=purchased, repl.=replaced, lthr=leather, hw=hardware, h/w=hardware, w/o=without, orig.=original, int.=interior, ext.=exterior, mfd=made, mfg=made, s/n=serial number, ser.=serial, stitchg=stitching, hndl=handle, hndls=handles, xmas=christmas, bday=birthday',
+  fr: 'ach.=acheté, achté=acheté, doubl.=doublure, doub.=doublure, ferm.=fermeture éclair, bandoul.=bandoulière, rempl.=remplacé, fab.=fabriqué, int.=intérieur, ext.=extérieur, orig.=original, num.=numéro, ds=dans, tb=très bon, qq=quelques, qqs=quelques, qques=quelques, ss=sans, av=avec, pr=pour, dim.=dimensions, cad.=cadeau',
+  de: 'gek.=gekauft, erw.=erworben, innenf.=innenfutter, fut.=futter, beschl.=beschläge, rv=reißverschluss, reißv.=reißverschluss, schulterr.=schulterriemen, baumw.=baumwolle, wildl.=wildleder, kalbsl.=kalbsleder, ldr.=leder, orig.=original, erh.=erhalten, gebr.=gebraucht, ern.=erneuert, ers.=ersetzt, rep.=repariert, herst.=hergestellt, hergest.=hergestellt, prod.=produziert, bedr.=bedruckt, staubb.=staubbeutel, griffh.=griffhöhe, henkelh.=henkelhöhe, versch.=verschluss, ser.nr.=seriennummer, mess.=messing',
+  it: 'acq.=acquistata, scontr.=scontrino, cam.=camoscio, cod.=codice, fod.=fodera, cern.=cerniera, int.=interno, est.=esterno, mis.=misure, cond.=condizioni, sost.=sostituita, trac.=tracolla, cot.=cotone, comp.=comprata, num.=numero, matr.=matricola, orig.=originale, dim.=dimensioni, prod.=prodotta, fabbr.=fabbricata, vac.=vacchetta, nn=non',
+  es: 'cód.=código, crem.=cremallera, med.=medidas, alg.=algodón, int.=interior, ext.=exterior, comp.=comprado, núm.=número, bandol.=bandolera, fab.=fabricado, orig.=original, cond.=condiciones',
+  nl: 'gek.=gekocht, aangek.=aangekocht, afm.=afmetingen, voer.=voering, verv.=vervangen, schouderb.=schouderband, kat.=katoen, orig.=origineel, gebr.=gebruikt, ser.nr.=serienummer, bj.=bouwjaar, herst.=hersteld, hengs.=hengsel',
+};
+
+interface ShortForms {
+  pattern: RegExp;
+  words: Map<string, string>;
+}
+
+const escaped = (short: string) => short.replace(/[./]/g, '\\$&');
+
+function readRow(row: string): ShortForms {
+  const words = new Map(row.split(', ').map((pair) => foldWords(pair).text.split('=') as [string, string]));
+  const longestFirst = [...words.keys()].sort((a, b) => b.length - a.length);
+  return {
+    words,
+    pattern: new RegExp(`(?<![\\p{L}\\d'])(?:${longestFirst.map(escaped).join('|')})(?![\\p{L}'])`, 'gu'),
+  };
+}
+
+const known = new Map<string, ShortForms | null>();
+
+function shortFormsOf(language: string | null): ShortForms | null {
+  const tag = (language ?? '').slice(0, 2).toLowerCase();
+  if (!known.has(tag)) known.set(tag, tag in rows ? readRow(rows[tag as Language]) : null);
+  return known.get(tag) ?? null;
+}
+
+/** "Fodera in cam. Zip ok": the full stop closes the sentence too. German nouns have capitals anywhere. */
+const opensSentence = /^\s\p{Lu}\p{Ll}/u;
+
+/** A folded text (`foldWords`) with the short forms of its language written out; each stands at the place of its own. */
+export function writtenOut(folded: Folded, language: string | null): Folded {
+  const forms = shortFormsOf(language);
+  if (!forms) return folded;
+  const placeOf = (index: number) => (folded.at ? (folded.at[index] as number) : index);
+  const isGerman = /^de/i.test(language ?? '');
+  const at: number[] = [];
+  let [text, from] = ['', 0];
+  const keepUpTo = (end: number) => {
+    for (let index = from; index < end; index += 1) at.push(placeOf(index));
+    text += folded.text.slice(from, end);
+  };
+  for (const { index, 0: short } of folded.text.matchAll(forms.pattern)) {
+    const end = index + short.length;
+    const closes = short.endsWith('.') && !isGerman && opensSentence.test(folded.source.slice(placeOf(end - 1) + 1));
+    const word = `${forms.words.get(short)}${closes ? '.' : ''}`;
+    keepUpTo(index);
+    for (let letter = 0; letter < word.length; letter += 1)
+      at.push(placeOf(letter === word.length - 1 ? end - 1 : index + Math.min(letter, short.length - 1)));
+    text += word;
+    from = end;
+  }
+  if (from === 0) return folded;
+  keepUpTo(folded.text.length);
+  return { ...folded, text, at: Uint32Array.from(at) };
+}
