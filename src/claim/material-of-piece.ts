@@ -24,6 +24,9 @@ export interface Group {
 /** Materials that fittings and not bags are made of. */
 const metals = new Set(['brass', 'bronze', 'nickel', 'palladium', 'steel', 'plastic', 'metal']);
 
+export const isOfMetal = ({ words, hasMaterial }: Group): boolean =>
+  hasMaterial && words.some((word) => metals.has(word));
+
 /** What a title names as a material is the piece's, unless it is a part's. */
 export const isOfTitle = (group: Group, parts: Hit<Part>[]) =>
   parts.length === 0 && !group.words.some((word) => metals.has(word));

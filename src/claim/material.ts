@@ -11,13 +11,14 @@ import {
   isNegated,
   phraseFinder,
   phrasePattern,
+  rightAhead,
   type Topic,
   textPattern,
   wordsOf,
 } from '../text';
 import { rememberForMakers } from './by-makers';
 import { isOfCompanion } from './goods';
-import { type Group, isOfPiece, isOfTitle } from './material-of-piece';
+import { type Group, isOfMetal, isOfPiece, isOfTitle } from './material-of-piece';
 import { colourWords, materialWords } from './material-words';
 import { notPlaced } from './not-placed';
 import { findParts } from './parts';
@@ -110,7 +111,10 @@ const partFirst = (language: string | null) => /^(?:fr|it|es)/.test(language ?? 
 type Range = Pick<Group, 'start' | 'end'>;
 function partOf(text: string, group: Range, parts: Hit<Part>[], language: string | null): Hit<Part> | null {
   const clause = clauseAround(text, group.start, group.end);
-  const inside = parts.find((part) => part.foldedStart < group.end && part.foldedEnd > group.start);
+  // "Algodón estampado" is a cotton, and no pattern.
+  const inside = parts.find(
+    ({ value, foldedStart, foldedEnd }) => value !== 'pattern' && foldedStart < group.end && foldedEnd > group.start,
+  );
   if (inside) return inside;
   const next = parts.find((part) => part.foldedStart >= group.end && part.foldedStart < clause.end);
   const before = parts.filter((part) => part.foldedEnd <= group.start && part.foldedStart >= clause.start);
@@ -131,7 +135,7 @@ function partOfBracket(text: string, start: number, parts: Hit<Part>[]): Hit<Par
   if (text[start - 1] !== '(') return null;
   const last = parts.filter((part) => part.foldedEnd < start).at(-1);
   const gap = last ? text.slice(last.foldedEnd, start - 1) : '';
-  return last && /^(?:\s\p{L}{1,12}){0,2}\s?$/u.test(gap) ? last : null;
+  return last && /^(?:\s[\p{L}']{1,12}){0,5}\s?$/u.test(gap) ? last : null;
 }
 
 /** "Lining, red suede": a part that is all that its clause names, and behind a comma nothing but what it is made of. */
@@ -174,6 +178,15 @@ function partsNear(parts: Hit<Part>[], group: Pick<Group, 'start'>): Hit<Part>[]
   return parts.slice(low, end);
 }
 
+/** "Garnitures en laiton": trim of metal is the fittings. */
+const fittingsOf = (part: Hit<Part> | null, group: Group): Hit<Part> | null =>
+  part?.value === 'trim' && isOfMetal(group) ? { ...part, value: 'hardware' } : part;
+
+const subject = textPattern(`(?:${phrasePattern(wordsOf('is')).source})\\s(?:${anyOf(wordsOf('article'))})\\s?$`);
+/** "Am Boden ist das Leder abgewetzt": the leather is what the clause is of, and not what the base is made of. */
+const isBareSubject = (text: string, { words, start }: Group): boolean =>
+  words.length === 1 && words[0] === 'leather' && subject.test(rightAhead(text, start));
+
 /** What the page's own field calls the maker, as a pattern: "Velluto" is velvet in small letters only. */
 function nameIn({ maker }: Listing): RegExp | null {
   const name = maker[0]?.value.trim() ?? '';
@@ -201,7 +214,8 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
     const all = groups(from, words.find(from), words.materials).filter((group) => !isOfName(from, group, names));
     return all.flatMap((group): ClaimDraft[] => {
       const near = partsNear(parts, group);
-      const part = partOf(text, group, near, from.language);
+      if (isBareSubject(text, group)) return [];
+      const part = fittingsOf(partOf(text, group, near, from.language), group);
       const said = (start: number, end: number, confidence: number) =>
         saidIn(from, { start, end, words: from.text.slice(start, end) }, confidence);
       if (part) {

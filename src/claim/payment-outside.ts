@@ -35,6 +35,15 @@ const sourceOf = (...names: Topic[]) => phrasePattern(wordsOf(...names)).source;
 const marketplaceWay = textPattern(
   `(?:${sourceOf('through')})\\s(?:(?:${sourceOf('article')})\\s)?(?:${sourceOf('market-site')})|(?:${anyOf(topics['market-site'].ja)})(?:${anyOf(topics.through.ja)})`,
 );
+const either = textPattern(
+  `(?:^|\\s)(?:${anyWithGaps(jointWords.either)})\\s(?:\\p{L}{1,8}\\s){0,2}$|(?:${jointWords.either[6]})$`,
+);
+/** "By transfer through the site"; "by transfer or through the site" leaves the choice. */
+function isThroughMarket(sentence: string): boolean {
+  const way = marketplaceWay.exec(sentence);
+  return way !== null && !either.test(sentence.slice(0, way.index));
+}
+
 /** "I never ask for bank transfers", "please do not pay any of it to me by …"; "do not pay here but by …" asks for it. */
 const neverAsked = textPattern(
   `(?:${sourceOf('negation')})\\s(?:[\\p{L}']+\\s){0,3}(?:${sourceOf('dealing')})\\s(?:(?!(?:${sourceOf('but')}))[\\p{L}']+\\s){0,7}$`,
@@ -58,7 +67,7 @@ function isRefused(text: string, start: number, end: number, kind: Way): boolean
   const whole = text.slice(sentence.start, sentence.end);
   if (neverAsked.test(text.slice(sentence.start, start))) return true;
   if (kind === 'transfer' && byCard.test(whole)) return true;
-  return (marketplaceWay.test(whole) && kind === 'transfer') || isRefusedBehind(text, start, end);
+  return (kind === 'transfer' && isThroughMarket(whole)) || isRefusedBehind(text, start, end);
 }
 
 /** Asks to pay or to talk outside the marketplace, where a buyer has no protection. */

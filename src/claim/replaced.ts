@@ -1,6 +1,7 @@
 import {
   anyOf,
   clauseAround,
+  clauseBeforeComma,
   foldWords,
   type Hit,
   isAboutAnother,
@@ -68,7 +69,7 @@ const longestList = 8;
 export function replacedClaims(passages: Passage[], readAt: string): ClaimDraft[] {
   return passages.flatMap((from) => {
     const parts = findParts(from.folded);
-    return findWords(from.folded).flatMap((word): ClaimDraft[] => {
+    const drafts = findWords(from.folded).flatMap((word): Replaced[] => {
       const { text } = from.folded;
       if (isLeftOut(from, word, readAt)) return [];
       const named = partsOf(from, parts, word);
@@ -97,7 +98,26 @@ export function replacedClaims(passages: Passage[], readAt: string): ClaimDraft[
       );
       return [{ kind: 'replaced', parts: each, ...howDone(text, word), ...details, ...said }];
     });
+    return saidOnce(from, drafts);
   });
+}
+
+type Replaced = Extract<ClaimDraft, { kind: 'replaced' }>;
+
+/** "Strap not original (replaced in 2011)": what a sentence says twice of a part is one event, told by what says more. */
+function saidOnce({ text }: Passage, drafts: readonly Replaced[]): Replaced[] {
+  const tellsMore = (one: Replaced) => [one.how, one.span, one.by, one.invoice].filter(Boolean).length;
+  return drafts.filter(
+    (draft, index) =>
+      draft.parts.length === 0 ||
+      tellsMore(draft) > 0 ||
+      !drafts.some((other, at) => {
+        if (at === index || !draft.parts.every((part) => other.parts.includes(part))) return false;
+        const [first, last] = draft.at.start < other.at.start ? [draft, other] : [other, draft];
+        const isApart = /[.!?;。\n]/.test(text.slice(first.at.end, last.at.start));
+        return !isApart && (tellsMore(other) > 0 || at < index);
+      }),
+  );
 }
 
 /** "A repair of 1999", "1999年の修理": the year right beside it; "of a 1996 Messenger beyond repair" has it elsewhere. */
@@ -157,7 +177,11 @@ function partsOf(from: Passage, parts: readonly Hit<Part>[], word: Hit<string>):
   if (!last || last.foldedStart < clause.start) {
     const own = ownPart(word);
     if (!last || own.length > 0) return own;
-    return takesUp(text, clause.start, word, last) || isInItsBracket(text, clause.start, last) ? [last] : [];
+    const isOfLast =
+      takesUp(text, clause.start, word, last) ||
+      isInItsBracket(text, clause.start, last) ||
+      isSubjectBefore(text, clause.start, word, last);
+    return isOfLast ? [last] : [];
   }
   // Folded, the Italian "is" reads as "and": "la cerniera è stata sostituita".
   const isVerb = /(?:^|\s)[èÈ]\s/u.test(from.text.slice(last.end, word.start));
@@ -202,6 +226,17 @@ function takesUp(text: string, clauseStart: number, word: Hit<string>, last: Hit
   return pronoun.test(text.slice(clauseStart, word.foldedStart)) || pronounBehind.test(text.slice(word.foldedEnd));
 }
 
+/** "ストラップは切れたので、…付け替えました": what a Japanese sentence spoke of goes on. */
+const japaneseSubject = /^(?:は|が|も)/;
+/** "The zip was torn, replaced 2019": nothing stands ahead of the word, and the clause before it is of one part. */
+function isSubjectBefore(text: string, clauseStart: number, { value, foldedStart }: Hit<string>, last: Hit<Part>) {
+  if (value !== 'replaced' || last.value === 'dust-bag') return false;
+  if (last.foldedStart < sentenceAround(text, foldedStart, foldedStart).start) return false;
+  if (japaneseSubject.test(text.slice(last.foldedEnd, last.foldedEnd + 1))) return true;
+  const before = clauseBeforeComma(text, clauseStart);
+  return before !== null && last.foldedStart >= before.start && text.slice(clauseStart, foldedStart).trim() === '';
+}
+
 /** "Relined" names its part without saying its name. */
 function ownPart({ value, words, ...rest }: Hit<string>): Hit<Part>[] {
   const part = relined.test(foldWords(words).text) ? 'lining' : /^rezipped/iu.test(words) ? 'zip' : null;
@@ -232,6 +267,11 @@ function listFrom(text: string, parts: readonly Hit<Part>[], first: number, plac
   return list;
 }
 
+const worn = phraseTest(wordsOf('wear'));
+/** "Scratches on the base and the zip was replaced": what shows wear is said of the part, and the repair of the next. */
+const isPlaceOfWear = (text: string, { foldedStart, foldedEnd }: Hit<Part>): boolean =>
+  worn.test(text.slice(clauseAround(text, foldedStart, foldedEnd).start, foldedStart));
+
 /** The parts joined to one by "and", and by commas before that: a comma alone may part two statements. */
 function listBefore(text: string, parts: readonly Hit<Part>[], last: number): Hit<Part>[] {
   const list: Hit<Part>[] = [];
@@ -239,6 +279,7 @@ function listBefore(text: string, parts: readonly Hit<Part>[], last: number): Hi
     const [before, part] = [parts[at - 1] as Hit<Part>, parts[at] as Hit<Part>];
     const gap = text.slice(before.foldedEnd, part.foldedStart);
     if (gap.length > 24 || !(and.test(gap) || (list.length > 0 && comma.test(gap)))) break;
+    if (isPlaceOfWear(text, before)) break;
     list.unshift(before);
   }
   return list;

@@ -1,4 +1,4 @@
-import { type Folded, type Hit, isAboutAnother, isLeftOpen, polarityOf, type Topic } from '../text';
+import { type Folded, type Hit, isAboutAnother, isLeftOpen, isOfFormerPart, polarityOf, type Topic } from '../text';
 import { type Passage, saidIn } from './passage';
 import { isOfAccessory } from './subject';
 
@@ -17,6 +17,7 @@ export function saidWords<T extends Topic>(from: Passage, find: (text: Folded) =
       ({ foldedStart, foldedEnd }) =>
         !isAboutAnother(text, foldedStart, foldedEnd) &&
         !isLeftOpen(text, foldedStart, foldedEnd) &&
+        !isOfFormerPart(text, foldedStart, foldedEnd) &&
         !isOfAccessory(text, foldedStart, foldedEnd, from.title),
     )
     .map((hit) => ({

@@ -55,6 +55,8 @@ const asSubject = textPattern(
 const apposed = /^,\s(?:\p{L}{1,12}\s){0,3}$/u;
 /** "The zip is of 2010": of a part only so near. */
 const nearLink = textPattern(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`);
+/** "I had a new strap made in 2016": right behind a part. */
+const madeThen = textPattern(`^\\s(?:\\p{L}{1,12}\\s)?(?:${phrasePattern(wordsOf('made-verb')).source})`);
 /** Further behind its subject a date is not looked for. */
 const longestAside = 64;
 /** "2022年の新しい保存袋". */
@@ -84,7 +86,7 @@ export function isDateOfThing(text: string, start: number, end: number, title: s
   const { isThing, opening, rest } = subject;
   // "The dust bag is newer, the bag itself of 1994" is back at the piece; "the dust bag is lost, this one is of 2012" is not.
   if (rest.length > longestAside || namesBag(rest)) return false;
-  if (!isThing) return nearLink.test(rest);
+  if (!isThing) return nearLink.test(rest) || (madeThen.test(rest) && !accompanies.test(opening));
   // "With dust bag, it is of 1994".
   if (rest.includes(',') && accompanies.test(opening)) return false;
   return linked.test(rest) || joined.test(rest) || (apposed.test(rest) && asSubject.test(opening));

@@ -8,7 +8,7 @@ const longest = 12;
 
 /** "Staat KV0915 in": inches are counted in digits alone. */
 const inches = /^\s?in\b/iu;
-const hasLetters = /[A-Z]{2}\d{3}|\d{3}[A-Z]{2}/;
+const hasLetters = /[A-Z]{2}\d{3}|\d{3}[A-Z]{2}|\([A-Z]\)|[A-Z]\d{4}|\d[A-Z]\d/;
 
 /** "45 x 27", "30 %", "12 years": what stands behind digits that are no code. */
 export function hasUnitBehind(text: string, end: number, code: string): boolean {

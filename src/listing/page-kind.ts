@@ -1,5 +1,6 @@
 import { isOfferControl } from '../text/offer-words';
 import type { Draft } from './draft';
+import { isOfferedInWords } from './offered-in-words';
 import type { Listing, PageSigns } from './types';
 
 type Told = NonNullable<Listing['page']>;
@@ -30,7 +31,7 @@ const weights: Record<Sign, { offer?: number; article?: number; list?: number }>
   'products-none-of-them-this-page': { list: 4 },
 };
 
-function signsOf(signs: PageSigns, draft: Draft, auction: boolean): Sign[] {
+function signsOf(signs: PageSigns, draft: Draft, auction: boolean, text: string): Sign[] {
   const [best] = draft.availability;
   const gone = best !== undefined && best.confidence >= 0.8 && (best.value === 'sold' || best.value === 'removed');
   const told: [Sign, boolean][] = [
@@ -41,7 +42,11 @@ function signsOf(signs: PageSigns, draft: Draft, auction: boolean): Sign[] {
     ['buying-control', signs.controls.some(isOfferControl)],
     ['selling-form', signs.sells],
     ['price-in-its-place', signs.ownPrice >= 0.6],
-    ['price-alone', signs.ownPrice >= 0.45 && signs.ownPrice < 0.6],
+    [
+      'price-alone',
+      (signs.ownPrice >= 0.45 && signs.ownPrice < 0.6) ||
+        (signs.ownPrice === 0 && isOfferedInWords(text, draft, signs)),
+    ],
     ['place-for-a-price', signs.priceWithoutWords],
     ['auction-amounts', auction],
     ['said-to-be-gone', gone],
@@ -66,8 +71,8 @@ const sum = (told: readonly Sign[], what: 'offer' | 'article' | 'list'): number 
  * The kind of a page and what speaks for it. A page of which a part was not read is an offer where what was read
  * says so, and otherwise 'cut': what is missing might have told.
  */
-export function pageKind(signs: PageSigns, draft: Draft, auction: boolean): Told {
-  const evidence = signsOf(signs, draft, auction);
+export function pageKind(signs: PageSigns, draft: Draft, auction: boolean, text = ''): Told {
+  const evidence = signsOf(signs, draft, auction, text);
   const kind = kindFrom(evidence, draft, signs);
   if (kind !== 'offer') return { kind: signs.cut ? 'cut' : kind, evidence };
   if (evidence.includes('said-to-be-gone')) return { kind: 'ended', evidence };

@@ -1,5 +1,6 @@
 import { findAvailability } from '../text/availability';
 import { isOfferControl } from '../text/offer-words';
+import { isCompanyName } from '../text/trader';
 import { type Draft, emptyDraft, likeliest, propose, settleDraft } from './draft';
 import { isOfThePiece, kindProblem } from './kind-problem';
 import { dropNoValues } from './no-value';
@@ -33,14 +34,22 @@ export function readFacts({ listing, labelled, signs, notes, cut, state, picked 
   readStatedMeasures(draft, likeliest(listing.description), hints);
   const { auction } = readSaidFacts(listing.text, draft, hints);
   dropNoValues(draft);
+  sayTrader(draft);
   preferOfferedByControl(draft, signs.controls);
   const { text, photos, format, url, readAt, language } = listing;
   const settled = settleConflicts(settleDraft(draft), listing.text);
-  const page = pageKind(signs, settled, auction);
+  const page = pageKind(signs, settled, auction, text);
   const of = { format, url, readAt, language, text };
   if (page.kind !== 'offer' && page.kind !== 'auction' && page.kind !== 'ended')
     return noListing(page.kind, page, of, settled);
   return { ...of, kind: 'listing', page, photos, ...settled };
+}
+
+/** "Old Leather Ltd": a seller who is called as a company is. */
+function sayTrader({ seller }: Draft): void {
+  const [best] = seller.name;
+  if (best && isCompanyName(best.value))
+    propose(seller.trader, 'trader', { origin: best.origin, where: best.where, confidence: 0.7 }, best.value);
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Condition } from '../listing/types';
 import { clauseAround, isAboutAnother, isNegated } from './clause';
 import { foldWords, type Said } from './fold';
+import { isOfFormerPart } from './former-part';
 import { tableWords, topicFinder, wordsOf } from './lexicon';
 import { type Hit, phraseFinder, phrasePattern } from './phrases';
 import { Taken } from './taken';
@@ -21,11 +22,6 @@ const things = phrasePattern(
   'u',
 );
 const nouns = phrasePattern(wordsOf('bag', 'piece', 'behind-new')).source;
-/** "The old one was torn": the part that is not there any more; "the old bag" is the piece. */
-const oldOne = new RegExp(
-  `(?:${phrasePattern(wordsOf('old-one')).source})(?!\\s(?:\\p{L}{1,12}\\s)?(?:${nouns}))`,
-  'u',
-);
 const nounBefore = new RegExp(`(?:${nouns})\\s{1,2}$`, 'u');
 const nounAfter = new RegExp(`^\\s{0,2}(?:${nouns})`, 'u');
 const rightBefore = (words: string[]) => new RegExp(`(?:${phrasePattern(words).source})[\\s:.-]{0,3}$`, 'u');
@@ -78,7 +74,7 @@ function newOfPiece(text: string, start: number, end: number, opens: boolean): b
 function isAboutThing(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
   const before = text.slice(clause.start, start);
-  if (oldOne.test(before)) return true;
+  if (isOfFormerPart(text, start, end)) return true;
   if (things.test(before)) return !withBefore.test(before);
   // "Unused dust bag": the words belong to the thing right behind them.
   const behind = things.exec(text.slice(end, clause.end));

@@ -15,6 +15,7 @@ export { type DateForm, type DateHints, type FoundDate, parseDates } from './dat
 export { anyLanguage, anyWithGaps } from './each-language';
 export { lastEnd, withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
+export { isOfFormerPart } from './former-part';
 export { findItemCodes } from './item-code';
 export * as jointWords from './joint-words';
 export { type Label, labelOf } from './label';

@@ -105,6 +105,8 @@ export const measuresVerb: EachLanguage = ['measures?', 'mesure', 'misst', 'misu
 export const whose: EachLanguage = ['by|from|of', 'de|par', 'von', 'd[ai]', 'de', 'van', ''];
 /** Between a piece and a name that may be its maker's: only where the name has a capital. */
 export const byWhom: EachLanguage = ['by', 'par', 'von', '', '', 'door', ''];
+/** Between two of which one may be chosen. */
+export const either: EachLanguage = ['or', 'ou', 'oder', 'o', 'o', 'of', 'または|か、'];
 /** Before what is not accepted, and behind it. */
 export const notBefore: EachLanguage = ['not|never|no', 'pas|non', 'nicht', 'non|mai', 'no|nunca', 'niet|nooit', ''];
 export const notBehind: EachLanguage = ['not', 'pas', 'nicht', '', '', 'niet', 'ません|不可|ない'];

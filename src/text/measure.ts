@@ -103,7 +103,10 @@ const between = new RegExp(
 );
 
 /** Whether nothing but joints and label words stands between two numbers. `gap` is folded by `foldWords`. */
-const joins = (gap: string) => gap.length <= 32 && !/\n\s*\n/.test(gap) && between.test(withoutLabels(gap));
+const joins = (gap: string) =>
+  gap.length <= 32 && !/\n\s*\n/.test(gap) && !bareLineEnd.test(gap) && between.test(withoutLabels(gap));
+/** "Ref. 7781-04\n32 x 24 cm": nothing but the end of a line leads from a number to the next. */
+const bareLineEnd = /^[\s,;.]*\n\s*$/;
 
 /** A number inside a code or an amount: "MX3015", "#12", "£40". One label letter ("L30") is no code. */
 const glued = /[#£$€¥]\s?$|\d[.,]?$|(?<!\d)[a-z][a-z\d]$|[a-z]\d[a-z]$|(?<=\d)[a-wyz]$|(?<=[a-z])[a-z]$/u;
@@ -163,7 +166,10 @@ const isSide = ({ value }: Term) => value >= 5 && value <= 80;
  * three in English too; English ones must be too large for inches (common practice).
  */
 function assumesCm(terms: Term[], language: string | null, headed: boolean, crossed: boolean): boolean {
-  const tripled = terms.length === 3 && headed && (crossed || !/^en/i.test(language ?? 'en'));
+  // "30x21x17": three sides of a bag, where nobody measures in inches.
+  const bare =
+    crossed && language !== null && !/^en/i.test(language) && Math.max(...terms.map(({ value }) => value)) >= 10;
+  const tripled = terms.length === 3 && (headed || bare) && (crossed || !/^en/i.test(language ?? 'en'));
   const paired = terms.length === 2 && headed && crossed && terms.every(isSide);
   if (!tripled && !paired && terms.filter((term) => term.letter ?? term.dimension).length < 2) return false;
   const tag = (language ?? '').toLowerCase();

@@ -148,12 +148,12 @@ export const monthly: EachLanguage = [
 ];
 
 export const each: EachLanguage = [
-  'per item, per piece, per kg, per m, per metre, per meter, per pair, per hide, per sq ft, each, apiece, a piece',
-  "la pièce, pièce, par pièce, le mètre, l'unité, l'une, l'un",
-  'pro stück, pro kg, pro kilogramm, pro meter, je stück, das stück',
-  "cad, cadauno, al pezzo, l'uno, l'una, al metro",
-  'cada uno, cada una, c/u, por unidad, la unidad',
-  'per stuk, het stuk, per paar',
+  'per item, per piece, per kg, per m, per metre, per meter, per pair, per hide, per sq ft, per can, per tin, per pack, per packet, per box, per bottle, per jar, per tube, per set, per unit, per # ml, per # g, each, apiece, a piece',
+  "la pièce, pièce, par pièce, la boîte, par boîte, le pot, par pot, par lot, le flacon, le mètre, l'unité, l'une, l'un",
+  'pro stück, pro kg, pro kilogramm, pro meter, pro dose, pro packung, pro flasche, pro tube, pro set, pro paar, pro # ml, pro # g, je stück, je dose, je packung, das stück, die dose',
+  "cad, cadauno, al pezzo, a confezione, al barattolo, la confezione, l'uno, l'una, al metro",
+  'cada uno, cada una, c/u, por unidad, por lata, por bote, por caja, por paquete, la unidad, la lata',
+  'per stuk, per blik, per blikje, per doos, per pak, per pot, per fles, per set, het stuk, per paar',
   'につき, あたり',
 ];
 

@@ -25,6 +25,13 @@ export function traderBehind(text: string): Said<'private' | 'trader'> | null {
   return { value: value === 'private' || value === 'trader' ? value : alone[value], start, end, words };
 }
 
+/** How companies of these countries end their names. Common practice, no source. */
+const companyEnd =
+  /(?:^|[\s,])(?:ltd|limited|llc|llp|plc|inc|gmbh|ohg|kg|ug|e\.\s?k|sarl|s\.a\.r\.l|sas|s\.a\.s|eurl|srl|s\.r\.l|snc|s\.n\.c|s\.p\.a|s\.l|s\.l\.u|s\.c|b\.\s?v|bv|vof|v\.o\.f)\.?$|^(?:株式会社|有限会社|合同会社)|(?:株式会社|有限会社|合同会社)$/iu;
+
+/** Whether a seller is called as a company is. */
+export const isCompanyName = (name: string): boolean => companyEnd.test(name.trim());
+
 /** Private or trader statements about the seller. */
 export function findTraders(text: string): Said<'private' | 'trader'>[] {
   const folded = foldWords(text);

@@ -27,12 +27,12 @@ export const unitWords: Record<'mm' | 'cm' | 'in' | 'ft' | 'm', EachLanguage> = 
 
 /** A heading that makes three bare numbers a size, or what is measured. */
 export const sizeHeading: EachLanguage = [
-  'dimensions?|measures|measuring|size|bag|handbag',
-  'dimensions|mesure|taille|sac',
-  'ma(?:ß|ss)e|grosse|große|misst|tasche|handtasche',
-  'misure|dimensioni|misura|borsa',
-  'medidas|mide|bolso',
-  'afmetingen|maten|meet|tas|handtas',
+  'dimensions?|measures|measuring|meas\\.?|size|bag|handbag',
+  'dimensions|dim\\.?|mesure|taille|sac',
+  'ma(?:ß|ss)e|abm(?:essungen|\\.)|grosse|große|misst|tasche|handtasche',
+  'misure|dimensioni|misura|mis\\.?|borsa',
+  'medidas|med\\.?|mide|bolso',
+  'afmetingen|afm\\.?|maten|meet|tas|handtas',
   'サイズ|寸法|採寸',
 ];
 

@@ -98,12 +98,15 @@ const before = (text: string, pattern: RegExp): string => {
   return at < 0 ? text : text.slice(0, at);
 };
 
+/** "S.L.", "Ltd.": the full stop is the name's own. */
+const endsAsCompany = /(?:\.\p{L}{1,2}|\s(?:ltd|inc|co|corp|e\.k))\.$/iu;
+
 /** A seller's name without a label before it and the rating, count or badge behind it. */
 export function sellerName(text: string): string {
   const named = text.replace(/^(?:name|nom|nome|nombre|naam|username|pseudo|ニックネーム)\s*[:：]\s*/iu, '');
-  const [line = ''] = named.split(/[\n|·•★☆]/);
+  const [line = ''] = named.split(/[\n|·•★☆]|\s・\s/);
   const badge = traderBehind(line);
   const shown = badge ? line.slice(0, badge.start) : line;
   const name = before(before(shown, behindName), sentenceBehind);
-  return name.trim().replace(/[.,;:]$/, '');
+  return endsAsCompany.test(name.trim()) ? name.trim() : name.trim().replace(/[.,;:]$/, '');
 }

@@ -20,8 +20,13 @@ export interface DateContext {
 const veryGood = new RegExp(anyLanguage(veryGoodGrade), 'iu');
 const plainUse = new RegExp(`^(?:${anyLanguage(plainGrade)})$`, 'iu');
 
+/** "B+ (A = as new, B = good, C = worn)": what a dealer's legend says of the grade that stands ahead of it. */
+const gradeWithLegend = /^\s{0,2}([A-Z]{1,2})[+-]?(?=[\s(:;,]).{0,160}?(?<![\p{L}\p{N}])\1\s?[=:]\s?([^,;/)\n]{2,40})/u;
+
 /** The condition that a labelled text states first; "used, very good" is the finer of the two. */
 export function readConditionWords(text: string): Condition | null {
+  const legend = gradeWithLegend.exec(text)?.[2];
+  if (legend !== undefined) return readConditionWords(legend);
   const [first, ...others] = findConditions(text, true).map(({ value }) => value);
   const grade = veryGood.test(text) ? 'used-very-good' : null;
   if (first === undefined) return grade ?? (plainUse.test(text) ? 'used' : null);

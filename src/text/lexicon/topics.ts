@@ -49,6 +49,7 @@ import discount from './discount.json' with { type: 'json' };
 import done from './done.json' with { type: 'json' };
 import dyed from './dyed.json' with { type: 'json' };
 import firstPerson from './first-person.json' with { type: 'json' };
+import formerOne from './former-one.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
 import gifted from './gifted.json' with { type: 'json' };
 import goesAlong from './goes-along.json' with { type: 'json' };
@@ -252,6 +253,7 @@ export const topics = {
   done,
   dyed,
   'first-person': firstPerson,
+  'former-one': formerOne,
   'fresh-parts': freshParts,
   gifted,
   'goes-along': goesAlong,

@@ -1,0 +1,22 @@
+import { foldWords } from '../text/fold';
+import { wordsOf } from '../text/lexicon';
+import { phraseTest } from '../text/phrases';
+import type { Draft } from './draft';
+import type { PageSigns } from './types';
+
+const offers = phraseTest(wordsOf('offering'));
+/** A seller's own text is no longer; an article that names a sum is. */
+const longest = 4000;
+
+/**
+ * "I'm selling my bag, £120 posted": the only sum of a short page stands in the seller's sentence and nowhere by itself.
+ * Whoever sells is named, or says that they sell. Common practice, no source.
+ */
+export function isOfferedInWords(text: string, { price, seller }: Draft, { headType, published, article }: PageSigns) {
+  if (text.length > longest || published || article || /article|blog/i.test(String(headType))) return false;
+  const sums = price.filter(({ value, origin, caveats }) => {
+    return origin === 'visible' && value.kind === 'sale' && !caveats?.includes('no-currency-sign');
+  });
+  if (new Set(sums.map(({ value }) => value.minor)).size !== 1) return false;
+  return seller.name.length > 0 || offers.test(foldWords(text).text);
+}
