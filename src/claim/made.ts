@@ -59,11 +59,11 @@ const age = phrasePattern(wordsOf('age-behind'));
 const people = phrasePattern(wordsOf('people', 'others-kin'));
 
 /** "When I turned 15, around 2004". */
-const opensAbout = textPattern(`^\\s{0,2}(?:(?:${phrasePattern(wordsOf('about')).source})\\s?)?$`);
+const opensAbout = textPattern(`^(?:${phrasePattern(wordsOf('about')).source})?$`);
 
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {
-  const before = opensAbout.test(text.slice(clauseStart, start)) ? clauseBeforeComma(text, clauseStart) : null;
+  const before = opensAbout.test(text.slice(clauseStart, start).trim()) ? clauseBeforeComma(text, clauseStart) : null;
   return before?.start ?? clauseStart;
 }
 

@@ -106,7 +106,7 @@ const between = new RegExp(
 const joins = (gap: string) =>
   gap.length <= 32 && !/\n\s*\n/.test(gap) && !bareLineEnd.test(gap) && between.test(withoutLabels(gap));
 /** "Ref. 7781-04\n32 x 24 cm": nothing but the end of a line leads from a number to the next. */
-const bareLineEnd = /^[\s,;.]*\n\s*$/;
+const bareLineEnd = /^[ ,;.]{0,4}\n\s{0,4}$/;
 
 /** A number inside a code or an amount: "MX3015", "#12", "£40". One label letter ("L30") is no code. */
 const glued = /[#£$€¥]\s?$|\d[.,]?$|(?<!\d)[a-z][a-z\d]$|[a-z]\d[a-z]$|(?<=\d)[a-wyz]$|(?<=[a-z])[a-z]$/u;

@@ -37,7 +37,7 @@ const table: Record<string, [string, string[]][]> = {
     ['Made in 1994, relined in 2016 by the maker.', ['relined lining 2016 maker']],
     ['Restitched 2018, relined 2019.', ['replaced stitching 2018', 'relined lining 2019']],
     ['Relined by a saddler, the lock was replaced.', ['relined lining craftsman', 'replaced lock']],
-    ['The lock was replaced, a saddler relined it in 2019.', ['replaced lock', 'relined lining 2019']],
+    ['The lock was replaced, a saddler relined it in 2019.', ['replaced lock', 'relined lining 2019 craftsman']],
     ['Zip replaced in 2018, relined by a saddler in 2019.', ['replaced zip 2018', 'relined lining 2019 craftsman']],
     ['In 2012 the lock was exchanged and the handles re-dyed.', ['replaced lock 2012', 're-dyed handle 2012']],
     ['A present from my husband in 2005, with receipt.', ['gifted 2005 paper']],
