@@ -58,8 +58,10 @@ const age = phrasePattern(wordsOf('age-behind'));
 /** "My daughter is 12 years old", "my sister is 40" is no age of a bag. */
 const people = phrasePattern(wordsOf('people', 'others-kin'));
 
-/** "When I turned 15, around 2004". */
-const opensAbout = textPattern(`^(?:${phrasePattern(wordsOf('about')).source})?$`);
+/** "When I turned 15, around 2004", "a present, christmas 2011". */
+const opensAbout = textPattern(
+  `^(?:${phrasePattern(wordsOf('about')).source}|${anyLanguage(jointWords.beforeShortYear)})?$`,
+);
 
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {

@@ -1,5 +1,5 @@
 import type { Listing } from '../listing/types';
-import { type Folded, foldWords, sellersOwn, withoutLegends, writtenOut } from '../text';
+import { type Folded, foldWords, sellersAnswers, sellersOwn, withoutLegends, writtenOut } from '../text';
 import { asLabelled } from './asked';
 import type { Claim } from './types';
 
@@ -27,6 +27,7 @@ export function passagesOf(listing: Titled & Partial<Pick<Listing, 'seller'>>): 
     ['description', withoutLegends(listing.description[0]?.value.slice(0, most) ?? '')],
   ];
   if (!listing.description[0]?.value.trim()) texts.push(['text', sellersOwn(withoutNames(listing.text, listing))]);
+  texts.push(['text', sellersAnswers(listing.text)]);
   const named = namedIn(listing);
   return texts.flatMap(([field, text]) => (text?.trim() ? [passage(field, text, listing.language, named)] : []));
 }

@@ -14,9 +14,11 @@ const longest = 4000;
  */
 export function isOfferedInWords(text: string, { price, seller }: Draft, { headType, published, article }: PageSigns) {
   if (text.length > longest || published || article || /article|blog/i.test(String(headType))) return false;
-  const sums = price.filter(({ value, origin, caveats }) => {
-    return origin === 'visible' && value.kind === 'sale' && !caveats?.includes('no-currency-sign');
-  });
+  const sums = price.filter(
+    ({ value, origin, caveats }) =>
+      origin === 'visible' && value.kind !== 'shipping' && !caveats?.includes('no-currency-sign'),
+  );
+  if (!sums.some(({ value }) => value.kind === 'sale')) return false;
   if (new Set(sums.map(({ value }) => value.minor)).size !== 1) return false;
   return seller.name.length > 0 || offers.test(foldWords(text).text);
 }

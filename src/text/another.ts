@@ -23,6 +23,8 @@ const anothers = new RegExp(
     sourceOf('anothers-piece'),
     `(?:${other})\\s?(?:\\p{L}{1,15}\\s){0,2}?(?:${bag})`,
     `(?:${article})\\s?(?:${other})\\s(?:${says})`,
+    // "My sister has a bag of 1990 as well".
+    `(?:${kin})\\s(?:${sourceOf('has-or-stays')})\\s(?:${sourceOf('an')})\\s(?:\\p{L}{1,15}\\s){0,2}?(?:${bag})`,
     `(?:${kin})'s\\s(?:\\p{L}{1,15}\\s){0,2}(?:${says})`,
     // "La mallette de mon oncle, elle, est de 1961".
     `(?:${sourceOf('article')})\\s?(?:\\p{L}{1,15}\\s)(?:\\p{L}{1,3}\\s)?(?:${kin})(?:,\\s\\p{L}{1,6},)?\\s(?:${says})`,

@@ -38,5 +38,5 @@ export { writtenOut } from './short-forms';
 export { Taken } from './taken';
 export { accessoryWords, partWords } from './things';
 export { findTraders } from './trader';
-export { sellersOwn } from './voices';
+export { sellersAnswers, sellersOwn } from './voices';
 export { findWatchers } from './watchers';

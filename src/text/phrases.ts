@@ -44,7 +44,7 @@ function bodyOf(folded: string): string {
 const digraphs: Record<string, string> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss', Ä: 'Ae', Ö: 'Oe', Ü: 'Ue' };
 
 /** A phrase folded, and as it is written where a keyboard has no umlauts: "Köper", "Koeper". */
-const spellingsOf = (phrase: string): string[] =>
+export const spellingsOf = (phrase: string): string[] =>
   [phrase, phrase.replace(/[äöüß]/giu, (letter) => digraphs[letter] ?? letter)].map((one) => foldWords(one).text);
 const allSpellings = (phrases: readonly string[]): string[] => [...new Set(phrases.flatMap(spellingsOf))];
 

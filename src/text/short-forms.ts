@@ -1,4 +1,5 @@
 import { type Folded, foldWords } from './fold';
+import { spellingsOf } from './phrases';
 
 /*
  * What sellers cut short where each word costs them time: "acq. nel 1999", "ds la poche", "bght in 98". Each stands for
@@ -17,6 +18,30 @@ const rows: Record<Language, string> = {
   nl: 'gek.=gekocht, aangek.=aangekocht, afm.=afmetingen, voer.=voering, verv.=vervangen, schouderb.=schouderband, kat.=katoen, orig.=origineel, gebr.=gebruikt, ser.nr.=serienummer, bj.=bouwjaar, herst.=hersteld, hengs.=hengsel',
 };
 
+/** "Messingbeschläge", "katoenvoering": what a part is made of, written as one word with it. */
+const compounds: Partial<Record<Language, readonly [materials: string, parts: string]>> = {
+  de: [
+    'messing, nickel, leder, wildleder, kalbsleder, baumwoll, velours, canvas, stoff, metall, kunststoff, seiden',
+    'beschlag, beschläge, beschlägen, futter, innenfutter, henkel, griff, griffe, riemen, schulterriemen, gurt, reißverschluss, schloss, schnalle, schnallen',
+  ],
+  nl: [
+    'messing, nikkel, leder, katoen, suède, canvas, metaal',
+    'beslag, voering, hengsel, hengsels, handvat, riem, rits, gesp, gespen, slot',
+  ],
+};
+
+const compoundsOf = (language: Language): [string, string][] => {
+  const [materials = '', parts = ''] = compounds[language] ?? [];
+  return materials.split(', ').flatMap((material) => parts.split(', ').flatMap((part) => apart(material, part)));
+};
+
+/** A compound, and the same without umlauts, as two words. */
+function apart(material: string, part: string): [string, string][] {
+  if (material === '' || part === '') return [];
+  const noun = material === 'baumwoll' ? 'baumwolle' : material;
+  return [...new Set(spellingsOf(`${material}${part}`))].map((word) => [word, foldWords(`${noun} ${part}`).text]);
+}
+
 interface ShortForms {
   pattern: RegExp;
   words: Map<string, string>;
@@ -24,8 +49,9 @@ interface ShortForms {
 
 const escaped = (short: string) => short.replace(/[./]/g, '\\$&');
 
-function readRow(row: string): ShortForms {
-  const words = new Map(row.split(', ').map((pair) => foldWords(pair).text.split('=') as [string, string]));
+function readRow(language: Language): ShortForms {
+  const pairs = rows[language].split(', ').map((pair) => foldWords(pair).text.split('=') as [string, string]);
+  const words = new Map([...pairs, ...compoundsOf(language)]);
   const longestFirst = [...words.keys()].sort((a, b) => b.length - a.length);
   return {
     words,
@@ -37,7 +63,7 @@ const known = new Map<string, ShortForms | null>();
 
 function shortFormsOf(language: string | null): ShortForms | null {
   const tag = (language ?? '').slice(0, 2).toLowerCase();
-  if (!known.has(tag)) known.set(tag, tag in rows ? readRow(rows[tag as Language]) : null);
+  if (!known.has(tag)) known.set(tag, tag in rows ? readRow(tag as Language) : null);
   return known.get(tag) ?? null;
 }
 

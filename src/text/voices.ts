@@ -3,6 +3,7 @@ import { foldWords } from './fold';
 import { labelOf } from './label';
 import { withoutLegends } from './legend';
 import { wordsOf } from './lexicon';
+import { phrasePattern } from './phrases';
 
 /*
  * Who speaks in what a page shows: only the seller's words are the seller's claims. Buyers' comments, reviews, the
@@ -25,15 +26,29 @@ const headingOf = (line: string): 'others' | 'seller' | null => {
   return backToSeller.has(text) || (bare !== '' && labelOf(bare) !== null) ? 'seller' : null;
 };
 
-/** The text with all that others say in it blank, so that every place in it stays what it was. */
-export function sellersOwn(text: string): string {
+/** "Seller: yes, KV0915 on the tab": an answer among the questions of others. */
+const answer = new RegExp(`^\\s?(?:${phrasePattern(wordsOf('seller-label')).source})\\s?[:：]\\s?\\S`, 'u');
+const isAnswer = (line: string): boolean => answer.test(foldWords(line.slice(0, longest)).text);
+
+/** Each line of a text with whether it stands under a heading of others. */
+function linesOf(text: string): { line: string; others: boolean }[] {
   let others = false;
   return withoutLegends(text)
     .split('\n')
     .map((line) => {
-      const heading = headingOf(line);
+      const heading = isAnswer(line) ? null : headingOf(line);
       if (heading) others = heading === 'others';
-      return others ? ' '.repeat(line.length) : line;
-    })
-    .join('\n');
+      return { line, others };
+    });
 }
+
+const kept = (text: string, isKept: (line: string, others: boolean) => boolean): string =>
+  linesOf(text)
+    .map(({ line, others }) => (isKept(line, others) ? line : ' '.repeat(line.length)))
+    .join('\n');
+
+/** The text with all that others say in it blank, so that every place in it stays what it was. */
+export const sellersOwn = (text: string): string => kept(text, (_, others) => !others);
+
+/** The text with all blank but what the seller answers among the questions of others. */
+export const sellersAnswers = (text: string): string => kept(text, (line, others) => others && isAnswer(line));

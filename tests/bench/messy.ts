@@ -21,7 +21,8 @@ const told: Record<MessyPart, string> = {
   'passers-by set aside':
     'of the last writing, set aside before any reader ran on them, opened once; one doubt mended since',
   neighbours: 'of a still later writing, with their truth before any reader ran on them, and tuned on since',
-  'neighbours set aside': 'of the latest writing, set aside before any reader ran on them, opened once',
+  'neighbours set aside':
+    'of the latest writing, set aside before any reader ran on them, opened once and mended since',
 };
 
 const day = (which: MessyPart) => (which.startsWith('neighbours') ? '2026-11-30' : '2026-11-29');
@@ -56,4 +57,5 @@ export async function printMessy(): Promise<void> {
   await printSet('written later');
   await printSet('strangers set aside');
   await printSet('passers-by set aside');
+  await printSet('neighbours set aside');
 }

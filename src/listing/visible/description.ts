@@ -129,11 +129,12 @@ async function proseRun(
 ): Promise<{ text: string; where: string } | null> {
   const { elements } = snapshot;
   const holders = new Map<number, number>();
+  const typed = linesOf(snapshot);
   for (const [index, piece] of snapshot.pieces.entries()) {
     if ((index & 127) === 0 && slices.due) await slices.rest();
     if (
       piece.shown !== 'shown' ||
-      piece.text.length < (isJapanese.test(piece.text) ? 10 : 25) ||
+      (piece.text.length < (isJapanese.test(piece.text) ? 10 : 25) && !typed.has(piece.at)) ||
       area.outside[piece.at] === 1
     )
       continue;
@@ -154,19 +155,30 @@ async function proseRun(
   return best;
 }
 
+/** Elements in which so many short lines are typed one under the other that they are a text. */
+function linesOf({ pieces }: Snapshot): ReadonlySet<number> {
+  const lines = new Map<number, number>();
+  for (const { at, shown, text } of pieces)
+    if (shown === 'shown' && text.trim().length >= leastLine) lines.set(at, (lines.get(at) ?? 0) + 1);
+  return new Set([...lines].filter(([, count]) => count >= fewestLines).map(([at]) => at));
+}
+const leastLine = 4;
+const fewestLines = 4;
+
 const inline = /^(?:a|b|strong|em|i|u|s|font|span|small|br)$/;
 
 /** Whether all that an element holds is one paragraph: what is typed line by line in it is of one hand. */
 function isOneParagraph({ elements, pieces }: Snapshot, holder: number): boolean {
   const [from, to] = (elements[holder] as PageElement).pieces;
+  const own = pieces.slice(from, to).filter(({ text }) => text.trim() !== '');
   const blocks = new Set(
-    pieces.slice(from, to).map(({ at }) => {
+    own.map(({ at }) => {
       let block = at;
       while (block > holder && inline.test(elements[block]?.tag ?? '')) block = elements[block]?.parent ?? holder;
       return block;
     }),
   );
-  return blocks.size === 1 && to - from > 1;
+  return blocks.size === 1 && own.length > 1;
 }
 
 /** A labelled line with a sum is the page's own, and none of the seller's prose. */
