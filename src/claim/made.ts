@@ -59,9 +59,7 @@ const age = phrasePattern(wordsOf('age-behind'));
 const people = phrasePattern(wordsOf('people', 'others-kin'));
 
 /** "When I turned 15, around 2004", "a present, christmas 2011". */
-const opensAbout = textPattern(
-  `^(?:${phrasePattern(wordsOf('about')).source}|${anyLanguage(jointWords.beforeShortYear)})?$`,
-);
+const opensAbout = textPattern(`^(?:${phrasePattern(wordsOf('about')).source}|${anyLanguage(jointWords.season)})?$`);
 
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {

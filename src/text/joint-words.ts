@@ -105,6 +105,16 @@ export const measuresVerb: EachLanguage = ['measures?', 'mesure', 'misst', 'misu
 export const whose: EachLanguage = ['by|from|of', 'de|par', 'von', 'd[ai]', 'de', 'van', ''];
 /** Between a piece and a name that may be its maker's: only where the name has a capital. */
 export const byWhom: EachLanguage = ['by', 'par', 'von', '', '', 'door', ''];
+/** A time of the year, ahead of its year. */
+export const season: EachLanguage = [
+  'summer|autumn|winter|spring|christmas|easter',
+  'ete|hiver|printemps|automne|noel|paques',
+  'sommer|herbst|winter|fruhjahr|fruhling|weihnachten|ostern',
+  'estate|inverno|primavera|autunno|natale|pasqua',
+  'verano|invierno|primavera|otono|navidad|reyes',
+  'zomer|winter|voorjaar|najaar|kerst|pasen',
+  '春|夏|秋|冬|クリスマス',
+];
 /** Between two of which one may be chosen. */
 export const either: EachLanguage = ['or', 'ou', 'oder', 'o', 'o', 'of', 'または|か、'];
 /** Before what is not accepted, and behind it. */
