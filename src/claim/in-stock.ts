@@ -1,5 +1,5 @@
-import { countInStock } from '../listing/stock';
 import type { Listing } from '../listing/types';
+import { countInStock } from '../text';
 import { type ClaimDraft, saidInData } from './passage';
 
 /** Several of one kind, as the page's own data counts them. What its text says of them is a family of words. */

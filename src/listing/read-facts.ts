@@ -49,7 +49,7 @@ export function readFacts({ listing, labelled, signs, notes, cut, state, picked 
 function sayTrader({ seller }: Draft): void {
   const [best] = seller.name;
   if (best && isCompanyName(best.value))
-    propose(seller.trader, 'trader', { origin: best.origin, where: best.where, confidence: 0.7 }, best.value);
+    propose(seller.trader, 'trader', { origin: best.origin, where: best.where, confidence: 0.6 }, best.value);
 }
 
 /**

@@ -1,8 +1,8 @@
 import type { PriceHints } from '../text/currency';
+import { stockWords } from '../text/stock';
 import { type Draft, type Provenance, propose } from './draft';
 import { wordLikeness } from './page/area';
 import { listed, stateMeasures } from './state-measures';
-import { stockWords } from './stock';
 import { currencyCode, dataPrice } from './structured/data-price';
 import { plainText } from './structured/entities';
 import type { PageExtract } from './types';

@@ -35,6 +35,7 @@ export { findReturns, type ReturnTerms } from './returns';
 export { findSalesCounts } from './sales-count';
 export { findShipping, type ShippingTerms } from './shipping';
 export { writtenOut } from './short-forms';
+export { countInStock } from './stock';
 export { Taken } from './taken';
 export { accessoryWords, partWords } from './things';
 export { findTraders } from './trader';

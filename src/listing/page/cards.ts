@@ -25,7 +25,7 @@ export function leadsTo(link: Element, otherPage: OtherPage): string | null {
   return otherPage(href);
 }
 
-/** Finds groups of at least three cards, or of two that show a photo and a price each. `heading` is never inside a card. */
+/** Finds groups of at least three cards. `heading` is never inside a card. */
 export async function findCards(
   snapshot: Snapshot,
   heading: number,
@@ -51,8 +51,7 @@ export async function findCards(
   const groups = new Map<number, number[]>();
   for (const [parent, kinds] of byParent)
     for (const cards of kinds.values())
-      if (cards.length >= 3 || (cards.length === 2 && cards.every((card) => isWholeCard(snapshot, card))))
-        groups.set(parent, (groups.get(parent) ?? []).concat(cards));
+      if (cards.length >= 3) groups.set(parent, (groups.get(parent) ?? []).concat(cards));
   const roots = [...groups.values()].flat();
   return { roots, priced: roots.filter((card) => showsPrice(snapshot, card)).length };
 }
@@ -67,9 +66,11 @@ function cardOf(snapshot: Snapshot, link: number, heading: number): number | nul
   for (let level = 0; level < 6 && step > 0; level += 1) {
     const { pieces, parent, tag } = elements[step] as Snapshot['elements'][number];
     if (pieces[1] - pieces[0] > maxCardPieces || holds(snapshot, step, heading)) return null;
-    const siblings = siblingsLike(snapshot, step, tag, parent);
-    if (siblings >= 2 && (holdsImage(snapshot, step) || showsPrice(snapshot, step))) return step;
-    if (siblings === 1 && isWholeCard(snapshot, step)) return step;
+    if (
+      siblingsLike(snapshot, step, tag, parent) >= 2 &&
+      (holdsImage(snapshot, step) || priceLike.test(visibleText(snapshot, step, { most: maxCardText })))
+    )
+      return step;
     step = parent;
   }
   return null;
@@ -93,9 +94,6 @@ function holdsImage(snapshot: Snapshot, index: number): boolean {
     if (tagAt(snapshot, child) === 'img') return true;
   return false;
 }
-
-const isWholeCard = (snapshot: Snapshot, card: number): boolean =>
-  holdsImage(snapshot, card) && showsPrice(snapshot, card);
 
 const showsPrice = (snapshot: Snapshot, card: number): boolean =>
   priceLike.test(visibleText(snapshot, card, { most: maxCardText }));

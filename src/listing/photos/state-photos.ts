@@ -73,6 +73,6 @@ export function joinStatePhotos(value: JsonValue, base: string, photos: PhotoSet
     ? [bySize(value, base)]
     : [besideEachOther(value, base), underSizeNames(value, base)];
   for (const sources of shapes)
-    if (sources.length <= mostSizes && sources.some(({ address }) => photos.has(address)))
+    if (sources.length < mostSizes && sources.some(({ address }) => photos.has(address)))
       photos.add(sources, 'json-ld', '');
 }

@@ -3,7 +3,7 @@ import { descriptionLabels } from '../../text/page-words';
 import { listOf } from '../../text/phrases';
 import { type Draft, propose } from '../draft';
 import type { Area } from '../page/area';
-import { holds, maxTitle } from '../page/area';
+import { holds } from '../page/area';
 import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import { endAt, type PageElement, parentAt, type Snapshot, tagAt } from '../page/snapshot';
@@ -129,56 +129,22 @@ async function proseRun(
 ): Promise<{ text: string; where: string } | null> {
   const { elements } = snapshot;
   const holders = new Map<number, number>();
-  const typed = linesOf(snapshot);
   for (const [index, piece] of snapshot.pieces.entries()) {
     if ((index & 127) === 0 && slices.due) await slices.rest();
-    if (
-      piece.shown !== 'shown' ||
-      (piece.text.length < (isJapanese.test(piece.text) ? 10 : 25) && !typed.has(piece.at)) ||
-      area.outside[piece.at] === 1
-    )
-      continue;
+    if (piece.shown !== 'shown' || piece.text.length < 25 || area.outside[piece.at] === 1) continue;
     const { tag, parent } = elements[piece.at] as PageElement;
     if (/^(a|button|option|label|h[1-6])$/.test(tag)) continue;
     const block = /^(p|span|b|strong|em|i|font|li)$/.test(tag) ? parent : piece.at;
     holders.set(block, (holders.get(block) ?? 0) + piece.text.length);
   }
-  const heading = area.heading < 0 ? '' : visibleText(snapshot, area.heading, { most: maxTitle });
   let best: { text: string; where: string } | null = null;
   for (const [holder] of [...holders].sort((a, b) => b[1] - a[1]).slice(0, 12)) {
     const { element } = elements[holder] as PageElement;
     if (slices.due) await slices.rest();
-    const shown = visibleText(snapshot, holder, { outside: area.outside, most: maxSearched });
-    for (const text of isOneParagraph(snapshot, holder) ? [shown] : runsOf(shown, heading))
+    for (const text of runsOf(visibleText(snapshot, holder, { outside: area.outside, most: maxSearched })))
       if (text.length >= 40 && !(best && text.length <= best.text.length)) best = { text, where: pathOf(element) };
   }
   return best;
-}
-
-/** Elements in which so many short lines are typed one under the other that they are a text. */
-function linesOf({ pieces }: Snapshot): ReadonlySet<number> {
-  const lines = new Map<number, number>();
-  for (const { at, shown, text } of pieces)
-    if (shown === 'shown' && text.trim().length >= leastLine) lines.set(at, (lines.get(at) ?? 0) + 1);
-  return new Set([...lines].filter(([, count]) => count >= fewestLines).map(([at]) => at));
-}
-const leastLine = 4;
-const fewestLines = 4;
-
-const inline = /^(?:a|b|strong|em|i|u|s|font|span|small|br)$/;
-
-/** Whether all that an element holds is one paragraph: what is typed line by line in it is of one hand. */
-function isOneParagraph({ elements, pieces }: Snapshot, holder: number): boolean {
-  const [from, to] = (elements[holder] as PageElement).pieces;
-  const own = pieces.slice(from, to).filter(({ text }) => text.trim() !== '');
-  const blocks = new Set(
-    own.map(({ at }) => {
-      let block = at;
-      while (block > holder && inline.test(elements[block]?.tag ?? '')) block = elements[block]?.parent ?? holder;
-      return block;
-    }),
-  );
-  return blocks.size === 1 && own.length > 1;
 }
 
 /** A labelled line with a sum is the page's own, and none of the seller's prose. */
@@ -186,24 +152,19 @@ const sum = /\p{Sc}|円|\d\s?(?:eur|usd|gbp|chf)(?!\p{L})/iu;
 /** So many labelled lines may stand within a seller's prose: "Number on the tab: …"; more are a table beside it. */
 const mostLabelled = 2;
 
-const isJapanese = /[\u3040-\u30ff]/;
-/** "They go together. The large one: …": a colon further on makes no label of a sentence. */
-const sentenceInLabel = /[.!?。]\s/;
-
 /** Splits a text at short lines (headings, prices) and at rows of labels into runs of prose. */
-function runsOf(text: string, heading: string): string[] {
+function runsOf(text: string): string[] {
   const runs: string[][] = [[]];
   let labelled: string[] = [];
   for (const line of text.split(/\n+/)) {
-    const name = splitLabelled(line)?.name;
-    const hasLabel = name !== undefined && !sentenceInLabel.test(name);
+    const hasLabel = splitLabelled(line) !== null;
     if (hasLabel && !sum.test(line)) {
       labelled.push(line);
       continue;
     }
     const [run, rows] = [runs.at(-1)!, labelled];
     labelled = [];
-    const isProse = !hasLabel && line !== heading && (line.length >= 40 || /[.!?。！？…]["')”»]?$/.test(line));
+    const isProse = !hasLabel && (line.length >= 40 || /[.!?。！？…]["')”»]?$/.test(line));
     if (!isProse) runs.push([]);
     else if (run.length > 0 && rows.length <= mostLabelled) run.push(...rows, line);
     else runs.push([line]);

@@ -99,7 +99,7 @@ const before = (text: string, pattern: RegExp): string => {
 };
 
 /** "S.L.", "Ltd.": the full stop is the name's own. */
-const endsAsCompany = /(?:\.\p{L}{1,2}|\s(?:ltd|inc|co|corp|e\.k))\.$/iu;
+const endsAsCompany = /(?:\.\p{L}{1,2}|\s(?:ltd|inc|e\.k))\.$/iu;
 
 /** A seller's name without a label before it and the rating, count or badge behind it. */
 export function sellerName(text: string): string {

@@ -35,16 +35,6 @@ describe('a sum that stands in the seller’s sentence alone', () => {
 });
 
 describe('prices that are none of the piece', () => {
-  const card = (name: string, sum: string) =>
-    `<li><a href="/${name}"><img src="/${name}.jpg"></a><p>${name}</p><b>${sum}</b></li>`;
-
-  it('of two cards of other listings', async () => {
-    const cards = `<ul>${card('one', '£45.00')}${card('two', '£55.00')}</ul>`;
-    expect(pricesOf(await read(`<h1>Ashgrove Frome 24</h1>${cards}<div>£120.00</div>${prose}`))).toEqual([
-      'sale GBP 120.00',
-    ]);
-  });
-
   it.each([
     ['en', '£3.50 per tin', '£21.00'],
     ['de', '3,50 € pro Dose', '21,00 €'],
@@ -55,26 +45,6 @@ describe('prices that are none of the piece', () => {
       await read(`<h1>Balm</h1><p>${each}</p><p>${sum}</p>${prose}<button>Buy now</button>`, lang),
     );
     expect(best).toMatch(/^sale \w{3} 21\.00$/);
-  });
-});
-
-describe('a description typed line by line', () => {
-  it('is one text, with the labels in it', async () => {
-    const lines = [
-      '年代：1990年代前半',
-      '内装：スエード',
-      '金具：シルバー',
-      '備考：ファスナー交換済み',
-      '返品は14日以内に可能です',
-    ];
-    const { description } = await read(`<h1>Busta 28</h1><p>¥20,000</p><div><p>${lines.join('<br>')}</p></div>`, 'ja');
-    expect(description[0]?.value.split(/\n+/)).toEqual(lines);
-  });
-
-  it('ends no label behind a sentence', async () => {
-    const said = 'sold together only. the large one: bought in 2016, like new, and the small one comes from a fair';
-    const { description } = await read(`<h1>Two bags</h1><p>£200</p><div><p>${said}</p></div>`);
-    expect(description[0]?.value).toBe(said);
   });
 });
 
