@@ -106,9 +106,41 @@ def long_number(rng):
     return digits
 
 
+def part_number(rng):
+    """Letters and digits in three to five runs, as on parts: PIC18F45K22."""
+    text, letters = "", rng.random() < 0.7
+    for _ in range(int(rng.integers(3, 6))):
+        most = 5 if not text else 3
+        text += "".join(letter(rng) if letters else digit(rng) for _ in range(int(rng.integers(1, most + 1))))
+        letters = not letters
+    if rng.random() < 0.25:
+        text = parted(rng, text)
+    return text[:20]
+
+
+def vehicle_number(rng):
+    """17 letters and digits without I, O and Q, the last four digits (ISO 3779)."""
+    signs = "".join(c for c in LETTERS if c not in "IOQ")
+    body = "".join(pick(rng, signs) if rng.random() < 0.6 else digit(rng) for _ in range(11))
+    return body + "".join(digit(rng) for _ in range(6))
+
+
+def hour(rng):
+    """A time of day, at times with its date: its colons are no characters of ours."""
+    text = f"{int(rng.integers(0, 24)):0{int(rng.integers(1, 3))}d}:{int(rng.integers(0, 60)):02d}"
+    if rng.random() < 0.25:
+        text += f":{int(rng.integers(0, 60)):02d}"
+    if rng.random() < 0.4:
+        date = f"{int(rng.integers(1, 32)):02d}{pick(rng, './- ')}{int(rng.integers(1, 13)):02d}{pick(rng, './- ')}{int(rng.integers(0, 40)):02d}"
+        text = date + " " + text if rng.random() < 0.6 else text + " " + date
+    return text
+
+
 def line_text(rng):
     """What a recogniser's training line says: mostly codes, some words so that words are read as words."""
     draw = rng.random()
     if draw < 0.08:
         return words(rng, 2)[:14].replace("&", "").strip()
-    return long_number(rng) if draw < 0.11 else code(rng)
+    if draw < 0.16:
+        return part_number(rng) if draw < 0.14 else vehicle_number(rng)
+    return long_number(rng) if draw < 0.19 else code(rng)

@@ -9,7 +9,7 @@ import codes
 from atlas import CAP, load
 from camera import burnt, cut, normal, photograph
 from dots import dotted_font
-from emblems import SIGN, said, with_signs
+from emblems import COLON, SIGN, said, with_signs
 from fields import Draw
 from line import TOP, Setter, bowed
 from relief import render
@@ -22,8 +22,9 @@ PER_PIXEL = SIZE * SPAN / CROP  # canvas pixels for one of the crop
 # Few different shapes: the accelerator plans every transform and convolution anew for each.
 WIDTHS = (64, 80, 96, 112, 128, 160, 192, 224, 256, 320, 384, 448, 512, 640, 768)
 WIDEST = WIDTHS[-1]
-SCALES = (1.0, 1.0, 0.75, 0.5, 0.4)
+SCALES = (1.0, 0.75, 0.5, 0.4, 0.36)
 WEAK = 0.45  # share of shallow marks on strong grain
+MARKED = (0.44, 0.17, 0.1, 0.1, 0.08, 0.11)  # of each of relief.KINDS: photographs of parts and labels show more print
 PLAIN = 0.65  # share of lines as the nets before saw them: no signs, small letters, dots, bows or neighbours
 
 
@@ -50,11 +51,29 @@ def varied(rng, strip, left, right, plain=False):
 
 
 def as_set(rng, text):
-    """A text as a label sets it: in small letters at times, or, of every two, one with signs that are none of ours."""
+    """A text as a label sets it: in small letters at times, a time of day, or, of every two, one with signs of others."""
     draw = rng.random()
-    if draw < 0.12:
+    if draw < 0.1:
         return text.lower() if rng.random() < 0.6 else text.title()
-    return with_signs(rng, text) if draw < 0.6 else text
+    if draw < 0.22:
+        return codes.hour(rng)
+    if draw >= 0.62:
+        return text
+    signed = with_signs(rng, text)
+    return signed[0] + signed[1:-1].replace(SIGN, COLON) + signed[-1] if rng.random() < 0.3 else signed
+
+
+def hole(rng, layers, edge, side):
+    """A hole, a rivet or a boss close to an end of a line: it is none of the line's characters."""
+    radius, row = SIZE * rng.uniform(0.2, 0.6), CANVAS / 2 + SIZE * rng.uniform(-0.3, 0.3)
+    middle = (int(edge + side * (radius + SIZE * rng.uniform(0.25, 0.7))), int(row))
+    axes = (int(radius), int(radius * rng.uniform(0.7, 1.4)))
+    lift, tone = int(rng.choice([-1, 1]) * rng.uniform(60, 127)), int(rng.choice([-1, 1]) * rng.uniform(60, 120))
+    turn = rng.uniform(0, 180)
+    cv2.ellipse(layers[0], middle, axes, turn, 0, 360, 128 + lift, -1, cv2.LINE_AA)
+    cv2.ellipse(layers[1], middle, axes, turn, 0, 360, 128 + tone, -1, cv2.LINE_AA)
+    start = rng.uniform(0, 360)
+    cv2.ellipse(layers[1], middle, axes, turn, start, start + rng.uniform(60, 200), 128 - tone, int(rng.integers(2, 6)), cv2.LINE_AA)
 
 
 def strip_for(rng, setter, text, plain=False):
@@ -189,6 +208,11 @@ class Lines(torch.utils.data.IterableDataset):
             if says and not plain and 2 * half < SIZE * len(text):
                 reach = width * PER_PIXEL / 2
                 says = beside(rng, setter, layers[0, i], says, middle, half, (reach + off, reach - off), self.next_to)
+            if says and not plain and rng.random() < 0.15:
+                side = -1 if rng.random() < 0.5 else 1
+                if says[0 if side < 0 else -1] != SIGN:
+                    hole(rng, layers[1:, i], middle + side * half, side)
+                    says = SIGN + says if side < 0 else says + SIGN
             for _ in range(3 if empty else 1):
                 clutter(rng, layers[1, i], layers[2, i])
             texts.append(says.upper())
@@ -203,10 +227,11 @@ def shoot(batch, device):
     count = layers.shape[1]
     size = torch.full((count, 1, 1), float(SIZE), device=device)
     named = {"mark": layers[0] / 255, "height": (layers[1] - 128) / 127, "print": (layers[2] - 128) / 127}
-    scene, chosen = render(named, size, seed, hard_share=WEAK)
+    rng = np.random.default_rng(seed)
+    kinds = torch.from_numpy(rng.choice(len(MARKED), count, p=MARKED)).to(device)
+    scene, chosen = render(named, size, seed, kinds, WEAK)
     scene = burnt(scene, SIZE, seed + 7)
     crops, chunk = [], max(1, count // 4)
-    rng = np.random.default_rng(seed)
     scales, roughs, errors = rng.choice(SCALES, 8), rng.uniform(0.3, 0.9, 8), rng.uniform(0.6, 1.1, 8)
     for part, start in enumerate(range(0, count, chunk)):
         scale = float(scales[part % 8])

@@ -12,11 +12,12 @@ import numpy as np
 from atlas import CAP, SIGNS
 
 SIGN = "*"
+COLON = ":"  # set by itself, since hours and minutes have it between digits, where a point is read most easily
 
 
 def said(text):
     """What a reader should read of a text with signs in it."""
-    return re.sub(r" *[*] *", SIGN, text).strip()
+    return re.sub(r" *[*:] *", SIGN, text).strip()
 
 
 def with_signs(rng, text):
@@ -106,8 +107,12 @@ def struck_s(font):
     return mask, left, top - 8, advance
 
 
-def sign(rng, font):
+def sign(rng, font, char=SIGN):
     """A glyph as the atlas has them: mask, left, top against the baseline, advance."""
+    if char == COLON and char in font:
+        return font[char]
+    if char == COLON:
+        return glyph(rng, (colon,))
     draw = rng.random()
     if draw < 0.55:
         own = [char for char in SIGNS if char in font]
@@ -115,9 +120,14 @@ def sign(rng, font):
             return font[own[int(rng.integers(len(own)))]]
     elif draw < 0.6:
         return struck_s(font)
+    return glyph(rng, SHAPES)
+
+
+def glyph(rng, shapes):
+    """One of the drawn shapes as a glyph."""
     side = int(rng.integers(36, CAP + 8))
     mask = np.zeros((side, side), np.uint8)
     thick = int(rng.integers(4, 12))
-    SHAPES[int(rng.integers(len(SHAPES)))](mask, side, thick, rng.random() < 0.5)
+    shapes[int(rng.integers(len(shapes)))](mask, side, thick, rng.random() < 0.5)
     raised = -CAP / 2 - side / 2 + rng.uniform(-0.1, 0.1) * CAP
     return mask, 4.0, raised, side + 8.0

@@ -4,7 +4,7 @@ import cv2
 import numpy as np
 
 from atlas import CAP
-from emblems import SIGN, sign
+from emblems import COLON, SIGN, sign
 
 TOP = 24  # rows above the cap line
 HEIGHT = CAP + 48
@@ -28,7 +28,7 @@ class Setter:
     def line(self, rng, text, font=None):
         """The mask strip of a text and the columns where its ink starts and ends; `spans` keeps each character's."""
         font = font or self.font(rng)
-        text = "".join(c for c in text if c in " " + SIGN or c in font)
+        text = "".join(c for c in text if c in " " + SIGN + COLON or c in font)
         tracking = CAP * (rng.uniform(-0.03, 0.16) if rng.random() < 0.75 else rng.uniform(0.1, 0.6))
         space = CAP * rng.uniform(0.25, 0.75)
         loose = rng.random() < 0.2  # single punches, struck one by one
@@ -37,7 +37,7 @@ class Setter:
             if char == " ":
                 pen += space
                 continue
-            mask, left, top, advance = sign(rng, font) if char == SIGN else font[char]
+            mask, left, top, advance = sign(rng, font, char) if char in (SIGN, COLON) else font[char]
             drop = rng.uniform(-0.06, 0.06) * CAP if loose else 0.0
             if loose and rng.random() < 0.7:
                 mask = turned(mask, rng.uniform(-6, 6))
