@@ -112,6 +112,7 @@ interface Way {
 const namesPlace = (words: string): boolean => words.search(onThePiece) >= 0;
 const aheadOf = (text: string, at: number): string =>
   text.slice(Math.max(sentenceAround(text, at, at).start, at - longestWay), at);
+/** The surest first. */
 const ways: readonly Way[] = [
   { by: 'words', words: cue, reach: longestGap, leads: (gap) => between.test(gap), confidence: 0.85 },
   {
@@ -124,7 +125,7 @@ const ways: readonly Way[] = [
   {
     by: 'words',
     words: announcement,
-    reach: 8,
+    reach: longestWay,
     leads: (gap, text, at) => behindNoun.test(gap) && namesPlace(aheadOf(text, at)),
     confidence: 0.7,
   },
@@ -199,7 +200,7 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
     });
     const seen = new Set<number>();
     return [...said, ...others]
-      .sort((a, b) => a.start - b.start || b.confidence - a.confidence)
+      .sort((a, b) => a.start - b.start)
       .filter((item) => !seen.has(item.start) && seen.add(item.start))
       .filter((item) => !isAboutAnother(from.folded.text, item.start, item.start + item.code.length))
       .filter((item) => !isOfEdition(from.folded.text, item))

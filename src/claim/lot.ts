@@ -14,7 +14,7 @@ import {
   textPattern,
   wordsOf,
 } from '../text';
-import { foldedRange, type Passage, passagesOf } from './passage';
+import { foldedRange, type Passage, passagesOf, titleOf } from './passage';
 import type { Claim } from './types';
 
 /*
@@ -59,7 +59,7 @@ const twoInOne = textPattern(`^\\s?(?:${anyLanguage(asOne)})(?!\\p{L})`);
 
 /** The pieces that a listing's title offers, where it plainly offers two; null where it offers one. */
 export function lotOf(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): Lot | null {
-  const title = passagesOf(listing).find(({ field }) => field === 'title');
+  const title = titleOf(passagesOf(listing));
   if (!title) return null;
   const bundled = bundleOf(title);
   const named = namedLot(title) ?? (bundled && bundled.pieces.length > 0 ? bundled : null);

@@ -21,7 +21,7 @@ import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
 import { isOfCompanion, isOfGiver, namesBag } from './goods';
 import { isOnlyLook } from './look';
-import { isBareJoint, isCoarse, isFromYear, isOfMaking, isVague, madeVerb, standsAlone } from './making';
+import { isBareJoint, isCoarse, isFromYear, isOfMaking, isVague, madeVerb, standsAlone, tellsMaking } from './making';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 import { isDateOfThing, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
@@ -54,9 +54,9 @@ const elsewhereBehind = textPattern(`^に?(?:${phrasePattern(japaneseElsewhere).
 /** Where a word of making or a bare "from" stands. */
 const madeOrFrom = phrasePattern(wordsOf('made', 'of-year'));
 const madeAhead = textPattern(`(?:${anyLanguage(jointWords.madeAhead)})[^,]{0,12}$`);
-const age = phrasePattern(wordsOf('age-behind'));
+const age = phraseTest(wordsOf('age-behind'));
 /** "My daughter is 12 years old", "my sister is 40" is no age of a bag. */
-const people = phrasePattern(wordsOf('people', 'others-kin'));
+const people = phraseTest(wordsOf('people', 'others-kin'));
 
 /** "When I turned 15, around 2004", "a present, christmas 2011". */
 const opensAbout = textPattern(`^(?:${phrasePattern(wordsOf('about')).source}|${anyLanguage(jointWords.season)})?$`);
@@ -94,7 +94,7 @@ function subjectOf(
   // A bare year behind all that a title names is of the offer.
   const isOfOffer = from.field === 'title' && text.slice(clause.start, start).trim() === '';
   if (isLeftOpen(text, start, end) || (!isOfOffer && goesOnOfAnother(text, clause.start, start))) return null;
-  if (isNegated(text, start, end) || (date.form === 'age' && lastEnd(people, before))) return null;
+  if (isNegated(text, start, end) || (date.form === 'age' && people.test(before))) return null;
   // "Owned since 1994": the word that leads the date belongs to the one ahead of it.
   const led = withoutRepairs(before + text.slice(start, end));
   const words = {
@@ -119,9 +119,8 @@ function subjectOf(
   if (words.elsewhere > 0 && words.elsewhere >= words.made && !isCoarse(date)) return null;
   // "Se tiñeron de marrón en 2020": what happened stands before it, and nothing that names the piece or its making since.
   if (words.elsewhere > words.making && !namesBag(before.slice(words.elsewhere)) && !isCoarse(date)) return null;
-  if (words.elsewhere > 0 && sinceWords.test(before.slice(-12))) return null;
-  if (elsewhereBehind.test(after) || since) return null;
-  if (lastEnd(age, after) > 0 || isOnlyLook(text, start, end)) return null;
+  if (since || sinceWords.test(before.slice(-12)) || elsewhereBehind.test(after)) return null;
+  if (age.test(after) || isOnlyLook(text, start, end)) return null;
   const doubtful = date.ambiguous ? 0.5 : 0.85;
   if (isOfMaking(before, after)) return { kind: 'made', confidence: doubtful };
   if (isFromYear(date, from, [start, end], makers)) return { kind: 'made', confidence: doubtful };
@@ -159,13 +158,11 @@ const rangeOpens = textPattern(`(?:${phrasePattern(wordsOf('range-opens')).sourc
 /** "Made between 1990 and 1994"; years from and to that nothing says to be of the making are of something that lasted. */
 function isMadeWithin({ span, start, end }: FoundDate, before: string, after: string): boolean {
   const [from, to] = [span.from, span.to].map((day) => (day === null ? null : Number(day.slice(0, 4))));
-  if (from === null || to === null || from === undefined || to === undefined) return lastEnd(madeVerb, before) > 0;
+  if (from === null || to === null || from === undefined || to === undefined) return tellsMaking.test(before);
   if (to - from > longestMaking) return false;
   // "B1042173, so 2002-2004": what a table tells of a code.
   if (to - from <= longestOfCode && !rangeOpens.test(before)) return true;
-  return (
-    lastEnd(madeVerb, before) > 0 || lastEnd(madeVerb, after) > 0 || before.trim() === '' || end - start <= longestBare
-  );
+  return tellsMaking.test(before) || tellsMaking.test(after) || before.trim() === '' || end - start <= longestBare;
 }
 /** "1990-94", "1990/1994": written as a date of making is. */
 const longestBare = 9;

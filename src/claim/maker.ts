@@ -16,15 +16,11 @@ import { isOfAnotherThing } from './another-thing';
 import { rememberForMakers } from './by-makers';
 import { isHedgedName } from './hedged-authorship';
 import { unknownInTitle } from './name-words';
-import { type ClaimDraft, type Passage, saidIn, saidInData } from './passage';
+import { type ClaimDraft, type Passage, saidIn, saidInData, titleOf } from './passage';
 import type { Claim } from './types';
 
-const emptyFinder = () => [] as Hit<string>[];
-const finder = (table: Record<string, string[]>) =>
-  Object.values(table).some((names) => names.length > 0) ? phraseFinder(table) : emptyFinder;
-
 const nameFinder = rememberForMakers((makers) =>
-  finder(Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]))),
+  phraseFinder(Object.fromEntries(makers.map((file) => [file.maker, [file.maker, ...file.aliases]]))),
 );
 
 /** Who made the piece, as the listing says it plainest. */
@@ -62,7 +58,7 @@ export const judgingFiles = (stated: StatedMaker | null, makers: readonly MakerF
  */
 export function makerClaims(passages: Passage[], listing: Listing, makers: MakerFile[]): ClaimDraft[] {
   const data = makerInData(listing, makers);
-  const title = passages.find(({ field }) => field === 'title');
+  const title = titleOf(passages);
   const inTitle = title ? mentions(title, makers) : [];
   const models = makers.flatMap((file) => file.models.flatMap(({ name, aliases }) => [name, ...(aliases ?? [])]));
   const stated = data?.maker ?? inTitle[0]?.value ?? (title ? unknownInTitle(title, models) : null);

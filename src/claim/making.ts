@@ -4,7 +4,6 @@ import {
   clauseAround,
   type FoundDate,
   jointWords,
-  lastEnd,
   phrasePattern,
   phraseTest,
   rightAhead,
@@ -23,8 +22,10 @@ import { speaksOfThing } from './subject';
  * speaks of the piece. A bare "from" anywhere else says nothing. Common practice, no source.
  */
 
-const made = phrasePattern(wordsOf('made'));
+const made = phraseTest(wordsOf('made'));
 export const madeVerb = phrasePattern(wordsOf('made-verb'));
+/** Whether words tell of making. */
+export const tellsMaking = phraseTest(wordsOf('made-verb'));
 const madeBehind = textPattern(`^\\s?(?:${anyLanguage(jointWords.madeBehind)})`);
 
 /** "Of 1994", "uit het jaar 1994": right before the date. */
@@ -52,7 +53,7 @@ const namesOf = rememberForMakers((makers) => {
     ...aliases,
     ...models.flatMap(({ name, aliases: more }) => [name, ...(more ?? []), name.replace(/ ?\d{1,4}$/, '')]),
   ]);
-  return names.length > 0 ? phraseTest(names) : /(?!)/u;
+  return phraseTest(names);
 });
 /** "It is from 1994", "c'est un sac de", "stammt aus", "risale al". */
 const is = textPattern(`(?:${phrasePattern(wordsOf('is', 'dates-from', 'made')).source})[^\\p{L}]*$`);
@@ -72,7 +73,7 @@ export const isBareJoint = (ahead: string): boolean => joints.test(ahead);
 
 /** Whether a word of making stands in the clause ahead of a date, or right behind it. */
 export const isOfMaking = (before: string, after: string): boolean =>
-  lastEnd(made, before) > 0 || lastEnd(madeVerb, after.slice(0, 24)) > 0 || madeBehind.test(after);
+  made.test(before) || tellsMaking.test(after.slice(0, 24)) || madeBehind.test(after);
 
 /** Further ahead of "from" the piece is not what it is said of. */
 const longestWay = 48;

@@ -189,8 +189,8 @@ const isBareSubject = (text: string, { words, start }: Group): boolean =>
 
 /** What the page's own field calls the maker, as a pattern: "Velluto" is velvet in small letters only. */
 function nameIn({ maker }: Listing): RegExp | null {
-  const name = maker[0]?.value.trim() ?? '';
-  return name !== '' && name.length <= longestName ? phrasePattern([name]) : null;
+  const name = maker[0]?.value.trim();
+  return name && name.length <= longestName ? phrasePattern([name]) : null;
 }
 const longestName = 60;
 /** Where a name that stands at a place of a passage ends, by each of its places: looked for once, however many groups ask. */

@@ -21,7 +21,7 @@ const modelFinder = rememberForMakers((makers) => {
   for (const { models } of makers)
     for (const { name, aliases } of models)
       table[name] = [...(table[name] ?? []), ...spellings([name, ...(aliases ?? [])])];
-  return Object.keys(table).length > 0 ? phraseFinder(table) : () => [];
+  return phraseFinder(table);
 });
 
 /** "Bought together with a Messenger 36": another piece than the one on offer. */

@@ -15,7 +15,7 @@ import {
   wordsOf,
 } from '../text';
 import { colourWords, materialWords } from './material-words';
-import { type Passage, passagesOf } from './passage';
+import { type Passage, passagesOf, titleOf } from './passage';
 
 /** What a bag is called, in one word: "Velmont satchel" names a maker before it. */
 const nouns = new Set(wordsOf('bag').map((word) => foldWords(word).text));
@@ -45,8 +45,7 @@ interface Word {
 /** Words of a passage that no list knows: they may be names. Numbers and words of one or two letters are none. */
 function unknownWords({ folded, text: source }: Passage, others: readonly string[]): Word[] {
   const blank = (found: string) => ' '.repeat(found.length);
-  let text = folded.text.slice(0, longest).replace(knownWords(), blank);
-  if (others.length > 0) text = text.replace(phrasePattern(others), blank);
+  const text = folded.text.slice(0, longest).replace(knownWords(), blank).replace(phrasePattern(others), blank);
   const places = findPlaces(source.slice(0, longest));
   return [...text.matchAll(/(?<![\p{L}\p{N}])[\p{L}'’&.-]{3,}(?![\p{L}\p{N}])/gu)].flatMap((match): Word[] => {
     const behind = match.index + match[0].length;
@@ -126,7 +125,7 @@ export function possibleMakerName(
   listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>,
 ): string | null {
   const passages = passagesOf(listing);
-  const title = passages.find(({ field }) => field === 'title');
+  const title = titleOf(passages);
   const inTitle = title ? (namedAsMaker(title) ?? unknownInTitle(title)) : null;
   if (inTitle !== null) return inTitle;
   for (const from of passages.filter((passage) => passage !== title)) {

@@ -1,4 +1,14 @@
-import { anyOf, phraseFinder, phrasePattern, sentenceAround, sourceRange, textPattern, topics, wordsOf } from '../text';
+import {
+  anyOf,
+  phraseFinder,
+  phrasePattern,
+  phraseTest,
+  sentenceAround,
+  sourceRange,
+  textPattern,
+  topics,
+  wordsOf,
+} from '../text';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 const languages = Object.keys(topics['code-noun']) as (keyof (typeof topics)['code-noun'])[];
@@ -17,7 +27,7 @@ const noneInField = textPattern(
 );
 const thing = phrasePattern(wordsOf('code-noun'));
 /** A code that was there and cannot be read. */
-const lost = phrasePattern(wordsOf('unreadable'));
+const lost = phraseTest(wordsOf('unreadable'));
 
 /** Says of the seller that the piece shows no code, or none that can be read. */
 export function noCodeClaims(passages: Passage[]): ClaimDraft[] {
@@ -29,7 +39,6 @@ export function noCodeClaims(passages: Passage[]): ClaimDraft[] {
       const none = noneInField.exec(text.slice(end, end + 32));
       if (none) found.push({ start: noun.index, end: end + none[0].length });
       const clause = sentenceAround(text, noun.index, end);
-      lost.lastIndex = 0;
       const state = lost.exec(text.slice(end, Math.min(clause.end, end + 48)).split(/,\s/)[0] as string);
       if (state && !/\d{2}/.test(text.slice(end, end + state.index)))
         found.push({ start: noun.index, end: end + state.index + state[0].length });

@@ -2,7 +2,7 @@ import type { Listing } from '../listing/types';
 import { foldWords, phrasePattern, phraseTest, tableWords, textPattern, wordsOf, wordsWithout } from '../text';
 import type { Offer } from './offer-types';
 import { findParts } from './parts';
-import { type ClaimDraft, passagesOf } from './passage';
+import { type ClaimDraft, passagesOf, titleOf } from './passage';
 import type { Claim, Part } from './types';
 
 /*
@@ -29,7 +29,7 @@ export function offerOf(listing: Titled, claims: readonly Pick<Claim, 'kind'>[])
     claims.some((claim) => claim.kind === kind && (!('polarity' in claim) || claim.polarity === 'is'));
   if (says('packaging-only')) return { kind: 'packaging', part: null };
   if (says('remade')) return { kind: 'remade', part: null };
-  const title = foldWords(passagesOf(listing).find(({ field }) => field === 'title')?.text ?? '');
+  const title = foldWords(titleOf(passagesOf(listing))?.text ?? '');
   const part = partOffered(title);
   if (part) return { kind: 'part', part };
   return { kind: smallThings.test(title.text) && !bags.test(title.text) ? 'accessory' : 'piece', part: null };

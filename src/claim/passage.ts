@@ -32,6 +32,10 @@ export function passagesOf(listing: Titled & Partial<Pick<Listing, 'seller'>>): 
   return texts.flatMap(([field, text]) => (text?.trim() ? [passage(field, text, listing.language, named)] : []));
 }
 
+/** The passage that is the title, where there is one: no listing has two. */
+export const titleOf = (passages: readonly Passage[]): Passage | undefined =>
+  passages.find(({ field }) => field === 'title');
+
 const blankOf = (found: string) => '\n'.repeat(found.length);
 
 /** A page's text without what the seller is called, at the same places: "vintage_lab" says nothing of the piece. */

@@ -48,8 +48,12 @@ export const spellingsOf = (phrase: string): string[] =>
   [phrase, phrase.replace(/[äöüß]/giu, (letter) => digraphs[letter] ?? letter)].map((one) => foldWords(one).text);
 const allSpellings = (phrases: readonly string[]): string[] => [...new Set(phrases.flatMap(spellingsOf))];
 
+/** Stands nowhere. */
+const nothing = '(?!)';
+
 /** One alternation for all phrases, longest first; what has to stand beside them is tested once for each kind. */
 function sourceOf(phrases: readonly string[]): string {
+  if (phrases.length === 0) return nothing;
   const byEdges = new Map<Edges, string[]>();
   for (const phrase of allSpellings(phrases).sort((a, b) => b.length - a.length)) {
     const edges = edgesOf(phrase);
@@ -65,7 +69,7 @@ function sourceOf(phrases: readonly string[]): string {
 /**
  * A pattern over folded text (`foldWords`) for any of the phrases, longest first. In a phrase, `*` stands for up to
  * twelve letters (endings of nouns and adjectives), `#` for a number, a space for a gap or hyphen. Words stand alone
- * except in Japanese, which has no spaces.
+ * except in Japanese, which has no spaces. No phrases stand nowhere.
  */
 export const phrasePattern = (phrases: readonly string[], flags = 'gu'): RegExp => new RegExp(sourceOf(phrases), flags);
 
