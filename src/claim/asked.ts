@@ -1,4 +1,4 @@
-import { foldWords, labelOf, partWords, tableWords, wordsOf } from '../text';
+import { foldWords, type Label, labelOf, partWords, tableWords, wordsOf } from '../text';
 
 /*
  * Sellers answer in one breath what they are asked: "Innen? Wildleder", "Q: date code? A: HJ1929". A question that only
@@ -7,7 +7,7 @@ import { foldWords, labelOf, partWords, tableWords, wordsOf } from '../text';
  */
 
 /** Fields that no answer of a word or two makes a statement of somebody else about. */
-const ofPiece = new Set<string | null>(['condition', 'material', 'serial', 'colour', 'size']);
+const ofPiece = new Set<Label | null>(['condition', 'material', 'serial', 'colour', 'measures']);
 const folded = (words: string) => foldWords(words).text.trim();
 const asked = new Set(
   [...Object.values(tableWords('piece-label')), ...Object.values(partWords), wordsOf('code-noun', 'code-label')]

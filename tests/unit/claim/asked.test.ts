@@ -26,4 +26,23 @@ describe('questions and answers in a text', () => {
   it.each(answered)('leave every place of the text what it was: %s', (text) => {
     expect(asLabelled(text)).toHaveLength(text.length);
   });
+
+  it.each<[string, string]>([
+    // Marks go ahead of any answer; a question that names no field of the piece stays one.
+    ['Q: date code? A: HJ1929', '   date code:    HJ1929'],
+    ['Q: is it yours? A: yes', '   is it yours?    yes'],
+    ['Q1. Colour? A1. Red', '    Colour:     Red'],
+    ['Q: who sold it? me', 'Q: who sold it? me'],
+    ['Q: colour', 'Q: colour'],
+    // Each field that a piece has.
+    ['Condition? worn', 'Condition: worn'],
+    ['Material? calf', 'Material: calf'],
+    ['Serial number? KV0915', 'Serial number: KV0915'],
+    ['Colour? red', 'Colour: red'],
+    ['Dimensions? 30 cm', 'Dimensions: 30 cm'],
+    ['Size? 30 cm', 'Size: 30 cm'],
+    ['Lining? suede', 'Lining: suede'],
+    ['Price? 300', 'Price? 300'],
+    ['Brand? Velmont', 'Brand? Velmont'],
+  ])('“%s” reads as “%s”', (text, read) => expect(asLabelled(text)).toBe(read));
 });

@@ -20,6 +20,11 @@ describe('what was replaced', () => {
     ['The strap is long. I replaced it in 2018.', []],
     ['La cremallera aún no se ha cambiado.', []],
     ['La cremallera se ha cambiado.', ['replaced zip']],
+    // The month of a date is no word of what may be done, whichever of two dates it is in.
+    ['In May 2014 the zip was replaced.', ['replaced zip']],
+    ['In 2014 and May 2016 the zip was replaced.', ['replaced zip']],
+    ['The zip may be replaced.', []],
+    ['In May 2014 the zip may be replaced.', []],
   ])('“%s”', (words, said) =>
     expect(heard('replaced', words).map((claim) => claim.split(' ').slice(0, 2).join(' '))).toEqual(said),
   );

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildCase, caseSchema, findingsOf, lookAt } from '../../../src/case';
 import { claimSchema, findClaims } from '../../../src/claim';
+import { claimNamer } from '../../../src/claim/id';
 import { builtInMakers } from '../../../src/maker';
 import { listingOf as listingToJudge } from '../case/sample-listing';
 import { listingOf, ondrasse } from './listing-of';
@@ -34,6 +35,37 @@ describe('ids of claims', () => {
 
   it('do not depend on how sure the reader is, nor on blanks between words', () => {
     expect(idsOf('', 'Bank  transfer\nonly')).toEqual(idsOf('', 'Bank transfer only'));
+  });
+
+  it('depend on the words and what they say, not on how these are written down', () => {
+    const named = (more: object) =>
+      claimNamer()({
+        kind: 'origin',
+        words: 'Made in Belgium',
+        at: { field: 'text' },
+        confidence: 1,
+        ...more,
+      } as never);
+    const id = named({});
+    const same = [
+      { words: ' Made in Belgium' },
+      { words: 'Made in Belgium\n' },
+      { words: 'Made  in\tBelgium' },
+      { confidence: 0.5 },
+      { at: { field: 'text', start: 9, end: 24 } },
+      { place: undefined },
+    ];
+    expect(same.map(named)).toEqual(same.map(() => id));
+    const others = [
+      { words: 'made in Belgium' },
+      { words: 'MadeinBelgium' },
+      { at: { field: 'title' } },
+      { place: 'BE' },
+      { kind: 'made' },
+    ];
+    expect(new Set([id, ...others.map(named)]).size).toBe(others.length + 1);
+    expect(named({ parts: ['é', { a: 1, b: [2] }] })).toBe(named({ parts: ['e\u0301', { b: [2], a: 1 }] }));
+    expect(named({ parts: ['zip', 'lock'] })).not.toBe(named({ parts: ['lock', 'zip'] }));
   });
 
   it('keep what findings and questions rest on under its name', { timeout: 60_000 }, () => {

@@ -37,6 +37,21 @@ describe('what a listing offers', () => {
     expect(offered(title)).toBe(kind);
   });
 
+  it.each<[string, string]>([
+    ['Only a long strap', 'part strap'],
+    ['Only an old strap', 'part strap'],
+    ['Only the old strap', 'piece'],
+  ])('is a part where “only” stands at most eleven characters ahead of it: %s', (title, kind) => {
+    expect(offered(title)).toBe(kind);
+  });
+
+  it.each([
+    ...['purse', 'cartera', 'watch', 'strap', 'riem', 'pouch', 'pouches', 'dust bag', 'dustbag'],
+    ...['bag', 'tote', 'satchel', 'Tasche', 'sac', 'borsa', 'bolso', 'tas'],
+  ])('may be a bag, or come with one, where a title says “%s”', (word) => {
+    expect(offered(`Ondrasse ${word} 1994`)).toBe('piece');
+  });
+
   it('is packaging or a thing made from a piece where the seller says so', () => {
     expect(offered('Ondrasse box', 'Empty box only, no bag included.')).toBe('packaging');
     expect(offered('Ondrasse pouch', 'Upcycled from a vintage Ondrasse bag.')).toBe('remade');

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { claimsOf } from './listing-of';
+
+const materials = (words: string, language: string | null = 'en') =>
+  claimsOf(words, language).filter((claim) => claim.includes(' = '));
+
+describe('a material between two parts', () => {
+  it.each<[string, string, string[]]>([
+    // Right behind the material in English, right ahead of it in Romance languages, or where a link leads to it.
+    ['en', 'Strap brown leather lining', ['lining = brown leather']],
+    ['en', 'The lining is suede handle worn', ['lining = suede']],
+    ['en', 'The strap: calfskin lining', ['strap = calfskin']],
+    ['de', 'Riemen braunes Leder Futter', ['lining = brown leather']],
+    ['fr', 'Bandoulière en cuir doublure en daim', ['strap = leather', 'lining = suede']],
+    ['it', 'Fodera in camoscio tracolla lunga', ['lining = suede']],
+    ['es', 'Forro de ante correa larga', ['lining = suede']],
+  ])('%s: %s', (language, words, said) => expect(materials(words, language)).toEqual(said));
+});
+
+describe('a part that stands by itself ahead of a comma', () => {
+  it.each<[string, string[]]>([
+    ['Lining, red suede', ['lining = red suede']],
+    ['Lining , red suede', ['lining = red suede']],
+    ['The lining, red suede', ['lining = red suede']],
+    ['Lining torn, red suede', []],
+    ['Some lining, red suede', []],
+  ])('“%s”', (words, said) => expect(materials(words).filter((claim) => claim.startsWith('lining'))).toEqual(said));
+});
+
+describe('a material by itself', () => {
+  it.each<[string, string[]]>([
+    ['The lining is stained. Canvas.', ['body = canvas']],
+    ['Is the lining new? Canvas.', []],
+    ['Lining? Canvas.', ['lining = canvas']],
+    ["My sister's has pigskin, this one canvas.", []],
+  ])('“%s”', (words, said) => expect(materials(words)).toEqual(said));
+});
