@@ -15,6 +15,7 @@ describe('a date of the piece, and the same date of something else', () => {
     ['made 1990-1999', 'A bag of the 1990s.', 'A bag since the 1990s.'],
     ['made 1994-1994', 'A bag, made about 1994.', 'A bag, made since about 1994.'],
     ['made 1994-1994', 'The bag was made in 1994.', 'The bag was made two years ago.'],
+    ['made 1994-1994', 'With a strap, from 1994, a bag', 'With a strap (from a 1994 bag)'],
     ['made 1994-1994', 'The bag was made in May 1994.', 'The bag was made in May.'],
   ])('%s: “%s” and not “%s”', (claim, own, other) => {
     expect(dated(own)).toEqual([claim]);

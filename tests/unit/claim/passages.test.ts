@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { type Claim, findClaims } from '../../../src/claim';
+import { passagesOf } from '../../../src/claim/passage';
 import { claimSchema } from '../../../src/claim/types';
 import { readHtml } from '../listing/page';
-import { ondrasse, shortClaim } from './listing-of';
+import { listingOf, ondrasse, shortClaim } from './listing-of';
 
 type Kind = Claim['kind'];
 interface Row {
@@ -53,6 +54,16 @@ const kinds: Record<Exclude<Kind, 'price' | 'not-placed'>, Row> = {
   stored: { sentence: 'Stored for years', row: ['Notes', 'stored for years'], says: 'stored' },
   'age-word': { sentence: 'A vintage piece', row: ['Type', 'vintage'], says: 'vintage' },
 };
+
+it('a title, a description, and the visible text where that is missing, are passages; what is not there is none', () => {
+  const fields = (...parts: Parameters<typeof listingOf>) => passagesOf(listingOf(...parts)).map(({ field }) => field);
+  expect(fields('Bag', 'Of leather.', null, { text: 'Bag. Of leather.' })).toEqual(['title', 'description']);
+  expect(fields('Bag', '', null, { text: 'Bag. Of leather.' })).toEqual(['title', 'text']);
+  expect(fields('Bag', ' ', null, { text: 'Bag. Of leather.' })).toEqual(['title', 'text']);
+  expect(fields('', 'Of leather.')).toEqual(['description']);
+  expect(fields('Bag', '')).toEqual(['title']);
+  expect(fields('', '', null, { text: ' \n' })).toEqual([]);
+});
 
 /** Kinds that a place cannot say, and why. */
 const without: { kind: Kind; where: string; because: string }[] = [
