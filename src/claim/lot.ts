@@ -188,7 +188,8 @@ function inText(text: string, [start, end]: [number, number], first: string, oth
       Array.from(plain.matchAll(pattern), ({ index, 0: noun }) => ({ piece, at: index, end: index + noun.length }));
     const others = of(other, phrasePattern([other]));
     const firsts = [...of(first, bag), ...of(first, phrasePattern([first]))];
-    const isOther = ({ at }: Named) => others.some((one) => one.at <= at && at < one.end);
+    // "Clutch bag": the noun right behind the other's is its own.
+    const isOther = ({ at }: Named) => others.some((one) => one.at <= at && /^[\s-]?$/.test(plain.slice(one.end, at)));
     return [...firsts.filter((one) => !isOther(one)), ...others].sort((a, b) => a.at - b.at);
   };
   const ahead = text.slice(sentenceAround(text, start, end).start, start);

@@ -97,6 +97,21 @@ it('says of which piece each claim is, and of none where that is not plain', () 
   ]);
 });
 
+it.each([
+  ['clutch', 'The clutch bag was made in 2003.', 'clutch'],
+  ['clutch', 'The clutch-bag was made in 2003.', 'clutch'],
+  ['belt', 'The belt bag was made in 2003.', 'belt'],
+  ['belt', 'The bag belt was made in 2003.', 'belt'],
+  ['clutch', 'As to the clutch, the bag was made in 2003.', 'tote'],
+  ['clutch', 'Clutch and bag were made in 2003.', 'all'],
+])('with a %s, “%s” is said of: %s', (other, text, piece) => {
+  const listing = listingOf(`Ondrasse tote and matching ${other} bag`, text);
+  const lot = lotOf(listing);
+  expect(lot?.pieces).toEqual(['tote', other]);
+  const [made] = findClaims(listing, []).filter(({ kind }) => kind === 'made');
+  expect(saidOf(placeClaims(listing, lot!, [made!]).get(made!.id))).toBe(piece);
+});
+
 const kinds: Record<'sale' | 'piece', Claim['kind'][]> = {
   sale: [
     'maker',
