@@ -34,3 +34,17 @@ it('in capitals a group of two letters ends a code, but for its first', () => {
   const claims = findClaims(listingOf('Leather bag by Holloway', 'CODICE KV 0915 SU PELLE', 'it'), []);
   expect(claims.flatMap((claim) => (claim.kind === 'code' ? [claim.code] : []))).toEqual(['KV 0915']);
 });
+
+describe('a paper of one of two events in a sentence', () => {
+  const papers = (words: string) =>
+    findClaims(listingOf('', words), []).flatMap((claim) =>
+      claim.kind === 'replaced' ? [claim.invoice === true] : [],
+    );
+  it.each<[boolean, string]>([
+    [false, 'The zip was replaced in 2016, I bought it in 1994 with receipt.'],
+    [true, 'The zip was replaced in 2016 with receipt, I bought it in 1994.'],
+    [false, 'I bought it in 1994 with receipt, the zip was replaced in 2016.'],
+    [true, 'I bought it in 1994, the zip was replaced in 2016 with receipt.'],
+    [false, 'The zip was replaced in 2016. I bought it with receipt.'],
+  ])('%s for the repair: %s', (paper, words) => expect(papers(words)).toEqual([paper]));
+});

@@ -1,6 +1,9 @@
 import { expect, it } from 'vitest';
 import { findClaims } from '../../../src/claim';
+import { restOf } from '../../../src/claim/passage';
+import type { Listing } from '../../../src/listing/types';
 import { readHtml } from '../listing/page';
+import { listingOf } from './listing-of';
 
 const page = (seller: string, ...paragraphs: string[]) =>
   readHtml(
@@ -22,4 +25,41 @@ it('what a description of several paragraphs says is claimed once', async () => 
 it('a seller’s name says nothing of the piece', async () => {
   const claims = await kinds('vintage_lab_torino', 'Bought in the shop in London in 2018, and worn since.');
   expect(claims.filter((claim) => claim.startsWith('age-word'))).toEqual([]);
+});
+
+/** What is left of a page's text, blanks where the rest was read elsewhere shown as dots. */
+const left = (title: string, description: string, text: string, more: Partial<Listing> = {}) =>
+  restOf(listingOf(title, description, 'en', { text, ...more }))?.text.replaceAll('\n', '·') ?? null;
+
+it.each<[name: string, title: string, description: string, text: string, rest: string | null]>([
+  ['the description and the title', 'Bag', 'Of fine calf.', 'Bag Of fine calf. Year', '··· ············· Year'],
+  [
+    'a description line by line',
+    '',
+    'Of fine calf leather\nand lined with suede',
+    'Of fine calf leather; and lined with suede.',
+    '····················; ····················.',
+  ],
+  [
+    'lines of twelve characters, and no shorter ones',
+    '',
+    'abcdefghijkl\nabcdefghijk',
+    'abcdefghijkl, abcdefghijk',
+    '············, abcdefghijk',
+  ],
+  ['each once', 'Bag', 'Of calf.', 'Bag Of calf. Bag Of calf.', '··· ········ Bag Of calf.'],
+  ['nothing for a title that is blank', ' ', 'Of calf.', 'a b Of calf.', 'a b ········'],
+  ['all of it', 'Bag', 'Of calf.', 'Bag\nOf calf.\n', null],
+  ['a page without a description', 'Bag', '', 'Bag Of calf.', null],
+  ['a page whose description is blank', 'Bag', ' \n', 'Bag Of calf.', null],
+])('beside what is read elsewhere: %s', (_, title, description, text, rest) => {
+  expect(left(title, description, text)).toBe(rest);
+});
+
+it('names of the seller of four letters and more are blank as well, wherever they stand', () => {
+  const seller = (value: string) => ({
+    seller: { ...listingOf('', '').seller, name: [{ value, origin: 'visible' as const, where: 'a', confidence: 0.9 }] },
+  });
+  expect(left('', 'Of calf.', 'Of calf. anna, 1994, anna', seller('anna'))).toBe('········ ····, 1994, ····');
+  expect(left('', 'Of calf.', 'Of calf. ann, 1994, ann', seller('ann'))).toBe('········ ann, 1994, ann');
 });
