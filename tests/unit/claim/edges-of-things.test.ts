@@ -16,6 +16,7 @@ describe('a date that is no date of making', () => {
 describe('what was replaced', () => {
   it.each<[string, string[]]>([
     ['The strap broke, I replaced it in 2018.', ['replaced strap']],
+    ['Strap broke, I replaced it in 2018.', ['replaced strap']],
     ['The dust bag tore, I replaced it in 2018.', []],
     ['The strap is long. I replaced it in 2018.', []],
     ['La cremallera aún no se ha cambiado.', []],

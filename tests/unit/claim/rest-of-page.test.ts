@@ -62,4 +62,5 @@ it('names of the seller of four letters and more are blank as well, wherever the
   });
   expect(left('', 'Of calf.', 'Of calf. anna, 1994, anna', seller('anna'))).toBe('········ ····, 1994, ····');
   expect(left('', 'Of calf.', 'Of calf. ann, 1994, ann', seller('ann'))).toBe('········ ann, 1994, ann');
+  expect(left('', 'Of calf.', 'Of calf. ann , 1994', seller(' ann '))).toBe('········ ann , 1994');
 });
