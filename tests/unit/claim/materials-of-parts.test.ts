@@ -27,6 +27,19 @@ describe('a part that stands by itself ahead of a comma', () => {
   ])('“%s”', (words, said) => expect(materials(words).filter((claim) => claim.startsWith('lining'))).toEqual(said));
 });
 
+it.each<[string, string[]]>([
+  ['Ondrasse leather bag', ['body = leather']],
+  ['Ondrasse brown leather bag', ['body = brown leather']],
+  // Fittings are of metal, and bags are not; a part that the title names may be what its material is of.
+  ...['brass', 'bronze', 'nickel', 'palladium', 'steel', 'plastic'].flatMap((metal): [string, string[]][] => [
+    [`Ondrasse ${metal} bag`, []],
+    [`Ondrasse brown ${metal} bag`, []],
+  ]),
+  ['Ondrasse leather bag with zip', []],
+])('a title says of the piece “%s”', (title, said) =>
+  expect(claimsOf('', 'en', title).filter((claim) => claim.startsWith('body'))).toEqual(said),
+);
+
 describe('a material by itself', () => {
   it.each<[string, string[]]>([
     ['The lining is stained. Canvas.', ['body = canvas']],
