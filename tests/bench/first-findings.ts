@@ -94,6 +94,11 @@ export async function bench(): Promise<void> {
     const note = (column: string, ms: number) => taken.set(column, [...(taken.get(column) ?? []), ms]);
     for (let run = 0; run < runs; run += 1) {
       const { page, tabId } = await openTab(browser, `${market.url}${listing}`);
+      // On a busy machine a page stands before its photo, or with what holds its place.
+      await page.waitForFunction(() => {
+        const first = document.querySelector<HTMLImageElement>('main img');
+        return first?.complete && first.naturalWidth > 1;
+      });
       const own = await page
         .locator('main img')
         .first()
