@@ -100,11 +100,14 @@ const ofPart = (draft: ClaimDraft, { part }: Offer): ClaimDraft =>
 /** "14 C 50 M 37" is a code, and no fifty metres. */
 function withoutSizesInCodes(drafts: ClaimDraft[]): ClaimDraft[] {
   const codes = drafts.filter(({ kind, at }) => kind === 'code' && at.field !== 'data');
-  return drafts.filter(
-    ({ kind, at }) =>
-      kind !== 'measure' ||
-      !codes.some((code) => code.at.field === at.field && code.at.start < at.end && at.start < code.at.end),
-  );
+  return drafts.filter((draft) => draft.kind !== 'measure' || !codes.some((code) => overlap(code, draft)));
+}
+
+/** Whether two claims share words of one passage: several replies have the same field, and places of their own. */
+function overlap(one: ClaimDraft, other: ClaimDraft): boolean {
+  const [start, end] = [Math.max(one.at.start, other.at.start), Math.min(one.at.end, other.at.end)];
+  const shared = ({ words, at }: ClaimDraft) => words.slice(start - at.start, end - at.start);
+  return one.at.field === other.at.field && start < end && shared(one) === shared(other);
 }
 
 /** The page's own data and a row that it shows often say the same: the first that says it stands for both. */

@@ -69,17 +69,19 @@ export function labelsLead(text: string, first: { start: number }, letters: Set<
   return last !== undefined && directly.test(left.slice(last.foldedEnd));
 }
 
-/** The label of a number; straps and handles are named before theirs. */
+const isNamedAhead = ({ dimension }: Label): boolean => dimension === 'strap' || dimension === 'handle';
+
+/** The label of a number, which may close its sentence; straps and handles are named before theirs. */
 export function labelNear(
   text: string,
-  term: { start: number; end: number },
+  term: { start: number; end: number; closes: boolean },
   letters: Set<string>,
   lead: boolean,
 ): Label | null {
   const before = labelBefore(text, term.start, letters);
-  const named = before?.dimension === 'strap' || before?.dimension === 'handle';
-  if (before && (lead || named)) return before;
-  return labelAfter(text, term.end, letters) ?? before;
+  if (before && (lead || isNamedAhead(before))) return before;
+  const after = labelAfter(text, term.end, letters);
+  return after && !(term.closes && isNamedAhead(after)) ? after : before;
 }
 
 /** A short text without its dimension words. */

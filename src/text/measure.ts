@@ -209,7 +209,8 @@ function readRun(
   const template = templateNear(plain, terms[0]!.start, terms[terms.length - 1]!.end, terms.length);
   const lead = labelsLead(plain, terms[0]!, letters);
   terms.forEach((term, index) => {
-    const label = template?.[index] ?? labelNear(plain, term, letters, lead);
+    const label =
+      template?.[index] ?? labelNear(plain, { ...term, closes: closesSentence(folded, term.end) }, letters, lead);
     term.dimension = label?.dimension ?? null;
     term.letter = label?.letter ?? null;
   });
@@ -274,6 +275,12 @@ function readRun(
     ];
   });
 }
+
+/** "3.9 in. Strap up to 47 in.": the full stop of the unit closes the sentence too. */
+const closesSentence = ({ text, source, at }: Folded, end: number): boolean => {
+  const next = at ? (at[end - 1] as number) + 1 : end;
+  return text[end - 1] === '.' && /^\s+\p{Lu}/u.test(source.slice(next, next + 8));
+};
 
 /** "Länge 30, Höhe 21, Breite 17": beside a length, a clearly smaller width is the depth. Common practice, no source. */
 function secondWidthIsDepth(terms: Term[]): void {

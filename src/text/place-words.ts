@@ -11,6 +11,17 @@ export const madeIn: EachLanguage = [
   '原産国\\s{0,4}[::]?|生産国\\s{0,4}[::]?',
 ];
 
+/** What leads a year of making with the country in brackets behind it: "Herst. 2017 (Rumänien)". */
+export const madeThen: EachLanguage = [
+  'made|mfd\\.?|manufactured|produced|handmade',
+  'fabriquée?s?|fab\\.|confectionnée?s?|produite?s?',
+  'hergestellt|herst\\.|gefertigt|produziert|prod\\.',
+  'prodott[aoei]|prod\\.|fabbricat[aoei]|fabbr\\.',
+  'fabricad[ao]s?|fab\\.|hech[ao]s?',
+  'gemaakt|vervaardigd|geproduceerd',
+  '製造|生産',
+];
+
 /** Right behind a country's adjective ("Italian-made", "italienische Fertigung"), and in Japanese behind its name. */
 export const madeBehind: EachLanguage = [
   'made|crafted|manufactured|built|make|manufacture',

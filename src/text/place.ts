@@ -1,6 +1,6 @@
 import { capitalPlaces, foldWord, type LexiconEntry, lexicon, splitWords } from '../place';
 import { anyLanguage, anyWithGaps } from './each-language';
-import { madeBeforeAdjective, madeBehind, madeIn } from './place-words';
+import { madeBeforeAdjective, madeBehind, madeIn, madeThen } from './place-words';
 
 /** A country named in text. `start` and `end` are character positions (half-open) of `words`. */
 export interface PlaceFound {
@@ -65,6 +65,14 @@ const joinsUp = (text: string, tokens: { start: number; end: number }[]) =>
     return /^[ \u00a0'’,&-]{1,3}$/u.test(gap) || (before.end - before.start <= 2 && /^\. ?$/u.test(gap));
   });
 
+const madeThenBefore = new RegExp(
+  `(?:^|[^\\p{L}])(?:${anyLanguage(madeThen)})[\\s:]{1,3}(?:\\p{L}{2,5}\\.?\\s)?(?:1[89]|20)\\d\\d年?\\s?[(（]$`,
+  'iu',
+);
+/** "Made 2009 (Italy)": a country in brackets behind the year of making. */
+const isBehindYear = (text: string, start: number, end: number): boolean =>
+  /^[)）]/.test(text.slice(end)) && madeThenBefore.test(text.slice(Math.max(0, start - longestLead), start));
+
 const cut = (text: string, start: number, end: number) => ({ words: text.slice(start, end), start, end });
 
 const isMadeIn = (text: string, start: number): boolean =>
@@ -84,7 +92,7 @@ function placeOf(text: string, start: number, end: number, entry: LexiconEntry):
     const made = madeAfterAdjective.test(after) || madeBefore.test(before);
     return { place: entry.place, form: made ? 'made-in' : 'adjective', words, start, end };
   }
-  const madeIn = isMadeIn(text, start);
+  const madeIn = isMadeIn(text, start) || isBehindYear(text, start, end);
   if (entry.onlyAfterMadeIn && !madeIn) return null;
   if (entry.exact !== null && !namesCountry(text, words, end, entry.exact)) return null;
   return { place: entry.place, form: madeIn ? 'made-in' : 'name', words, start, end };
@@ -110,7 +118,8 @@ function findUnspaced(text: string): PlaceFound[] {
     for (let start = text.indexOf(name); start >= 0; start = text.indexOf(name, start + 1)) {
       const end = start + name.length;
       if (taken.slice(start, end).includes(true)) continue;
-      const made = madeAfterName.test(text.slice(end, end + 3)) || isMadeIn(text, start);
+      const made =
+        madeAfterName.test(text.slice(end, end + 3)) || isMadeIn(text, start) || isBehindYear(text, start, end);
       // One character is too little to be a country's name by itself ("英" is also the first half of other words).
       if (name.length < 2 && !made) continue;
       taken.fill(true, start, end);

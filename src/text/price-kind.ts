@@ -1,5 +1,6 @@
 import type { Price } from '../listing/types';
 import { afterLast } from './ends';
+import { readNumber } from './number';
 import {
   fromAfter,
   fromBefore,
@@ -50,7 +51,9 @@ function saysBehind(pattern: RegExp, after: string, around: Surroundings): boole
   return match !== null && !(next && /^[\s:]*$/.test(after.slice(match[0].length)));
 }
 
-const firstNumber = (text: string) => Number(/\d[\d.,]*/.exec(text)?.[0].replace(/[.,]\d{0,2}$|[.,](?=\d{3})/g, ''));
+/** The first number of a text, NaN without one. */
+const firstNumber = (text: string): number =>
+  Number(readNumber(text, text.search(/\d/), { convention: null, decimals: 2, spacedDecimals: false })?.readings[0]);
 /** "€100 shipping €5": of two amounts beside the word the lower one is the postage. */
 const saysPostageBehind = (after: string, around: Surroundings): boolean =>
   saysBehind(shippingAfter, after, around) ||

@@ -12,9 +12,18 @@ export interface ReadHints extends PriceHints {
   now: string;
 }
 
+/** "Maße B/H/T", "Dimensions (L x W x H)", "Medidas en cm": which side each number is, or its unit, said with the label. */
+const sides =
+  /\s?[\s(]\(?(?:(?:in|en)\s)?(?:[cm]m|inch(?:es)?|\p{L}{1,12}\s?[x×*/]\s?\p{L}{1,12}(?:\s?[x×*/]\s?\p{L}{1,12})?(?:,?\s(?:in\s)?[cm]m)?)\)?$/iu;
+const withoutSides = (name: string): string => {
+  const measured = name.replace(sides, '');
+  return labelOf(measured) === 'measures' ? measured : name;
+};
+const withSides = (name: string, text: string): string => (withoutSides(name) === name ? text : `${name}: ${text}`);
+
 /** Reads the value beside a label ("Brand", "Zustand", "素材") into the field that the label names; other labels are left. */
 export function readLabelled(name: string, value: string, draft: Draft, from: Provenance, hints: ReadHints): void {
-  const label = labelOf(name);
+  const label = labelOf(name) ?? labelOf(withoutSides(name));
   const text = value.replace(/\s+/g, ' ').trim().slice(0, 400);
   // The heads of a table's columns stand side by side as a name and its value do.
   if (labelOf(text) !== null) return;
@@ -37,7 +46,7 @@ export function readLabelled(name: string, value: string, draft: Draft, from: Pr
       propose(draft.condition, readConditionWords(text), from, text);
       break;
     case 'measures':
-      for (const { measure } of parseMeasures(text, language)) propose(draft.measures, measure, from);
+      for (const { measure } of parseMeasures(withSides(name, text), language)) propose(draft.measures, measure, from);
       break;
     case 'seller': {
       const named = sellerName(text);

@@ -41,6 +41,16 @@ describe('claims of a whole listing', () => {
     expect(worn('Bag of brown leather').filter(([kind]) => kind === 'wear')).toEqual([]);
   });
 
+  it('hold a size back only for a code in the same reply', () => {
+    const told = (replies: string[]) =>
+      findClaims(listingOf('Tessaro Vell satchel', ''), builtInMakers, replies).flatMap(({ kind, words }) =>
+        kind === 'code' || kind === 'measure' ? [`${kind} ${words}`] : [],
+      );
+    const code = 'Number inside reads 14 C50M37.';
+    expect(told([code])).toEqual(['code 14 C50M37']);
+    expect(told([code, 'I say it is 31 cm wide.'])).toEqual(['measure 31 cm', 'code 14 C50M37']);
+  });
+
   it.each<[string, string, string[]]>([
     ['en', 'Payment without buyer protection', ['without buyer protection']],
     ['en', 'No buyer protection', ['No buyer protection']],

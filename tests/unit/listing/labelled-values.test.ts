@@ -36,6 +36,22 @@ describe('a model in a row', () => {
   });
 });
 
+describe('sizes whose label says the sides or the unit', () => {
+  it.each<[string, string, string[]]>([
+    ['Dimensions (L x H x D)', '31 x 22 x 12 cm', ['width 310', 'height 220', 'depth 120']],
+    ['Abmessungen H/B/T', '22/31/12 cm', ['height 220', 'width 310', 'depth 120']],
+    ['Medidas en cm', '31 x 22 x 12', ['unknown 310', 'unknown 220', 'unknown 120']],
+    ['Afmetingen (cm)', '31 x 22', ['unknown 310', 'unknown 220']],
+    ['Shelf (L x H)', '31 x 22 cm', []],
+    ['Price in cm', '31 x 22 cm', []],
+  ])('%s: %s', (label, value, wanted) => {
+    const { measures = [], ...others } = read(label, value, null);
+    const told = measures.map((said) => JSON.parse(said.slice(0, said.lastIndexOf('}') + 1)));
+    expect(told.map(({ dimension, mm }) => `${dimension} ${mm}`)).toEqual(wanted);
+    expect(others).toEqual({});
+  });
+});
+
 describe('a label takes its own value', () => {
   it.each<[string, Record<string, string[]>]>([
     ['Brand', { maker: [`"${everything}" 0.8`] }],

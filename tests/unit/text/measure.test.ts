@@ -221,6 +221,15 @@ it.each([
     ['height', mm[1]],
   ]),
 );
+it.each([
+  ['10 x 7 x 3 in. Strap drop is 19 in.', ['unknown', 'unknown', 'unknown', 'strap']],
+  ['9 x 6 ins. Handles reach 5 ins', ['unknown', 'unknown', 'handle']],
+  ['12 in. strap', ['strap']],
+  ['11 in. Wide, 8 in. High', ['width', 'height']],
+])('the full stop of inches closes a sentence ahead of a strap: %s', (said, wanted) => {
+  expect(parseMeasures(said, 'en').map(({ measure }) => measure.dimension)).toEqual(wanted);
+});
+
 it('digits one by one are a code, the first of them too', () => {
   expect(parseMeasures('Number inside reads 1 4 C 5 0 M 3 7 (yes)', 'en')).toEqual([]);
 });

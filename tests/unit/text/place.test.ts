@@ -30,6 +30,14 @@ test.each([
   ['fabriqué en Suède', ['SE made-in']],
   ['Country of origin: Spain', ['ES made-in']],
   ['de fabrication française', ['FR made-in']],
+  ['Produziert 2009 (Ungarn), wenig getragen', ['HU made-in']],
+  ['Fab. 1998 (Espagne)', ['ES made-in']],
+  ['Prodotta nel 2004 (Romania)', ['RO made-in']],
+  ['Vervaardigd 2012 (Portugal)', ['PT made-in']],
+  ['製造 2011年（イタリア）', ['IT made-in']],
+  ['Bought 2009 (Italy)', ['IT name']],
+  ['gekauft 2016 (Kroatien, Urlaub)', ['HR name']],
+  ['Made 2009 (Italy trip photos)', ['IT name']],
 ])('%s', (text, places) => expect(found(text)).toEqual(places));
 
 test.each([
