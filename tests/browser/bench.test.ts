@@ -1,19 +1,14 @@
 import type { Page } from 'playwright-core';
-import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { stitchScene } from '../measure/stitch-truth';
 import { overTheEdge, violations } from './axe';
 import { type Browser, launch } from './launch';
+import { bring, jpegOf, measure } from './on-bench';
 
 /** A drawn row of stitches, whose count is known. */
 const scene = await stitchScene(502, 'clear', true);
 const { image, line, count } = scene;
-const jpeg = await sharp(Buffer.from(image.data.buffer), {
-  raw: { width: image.width, height: image.height, channels: 4 },
-})
-  .removeAlpha()
-  .jpeg({ quality: 92 })
-  .toBuffer();
+const jpeg = await jpegOf(image);
 
 let browser: Browser;
 let page: Page;
@@ -37,27 +32,6 @@ const at = async (which: Page, name: RegExp) =>
     .first()
     .evaluate((one) => ({ left: Number.parseFloat(one.style.left), top: Number.parseFloat(one.style.top) }));
 
-/** Brings a handle to a place of the photo by arrow keys alone: ten pixels with Shift, then one by one. */
-async function bring(which: Page, name: RegExp, to: { x: number; y: number }): Promise<void> {
-  const handle = which.getByRole('slider', { name }).first();
-  await handle.focus();
-  for (const [back, on, side, length] of [
-    ['ArrowLeft', 'ArrowRight', 'x', image.width],
-    ['ArrowUp', 'ArrowDown', 'y', image.height],
-  ] as const) {
-    const told = await handle.getAttribute('aria-valuetext');
-    const shares = /([\d.]+)% from the left, ([\d.]+)% from the top/.exec(told ?? '')!;
-    const now = (Number(shares[side === 'x' ? 1 : 2]) / 100) * length;
-    const way = to[side] < now ? back : on;
-    const far = Math.round(Math.abs(to[side] - now));
-    for (let tens = 0; tens < Math.floor(far / 10); tens++) await which.keyboard.press(`Shift+${way}`);
-    for (let ones = 0; ones < far % 10; ones++) await which.keyboard.press(way);
-  }
-}
-
-const measure = (which: Page, mark: number, what: string) =>
-  which.locator(`.mark-sheet[data-mark="${mark}"] [data-what="${what}"][data-value="told"] dd`);
-
 describe('the bench', () => {
   it('is used by keyboard alone: a mark is laid, moved to the row by pixels, and the row is counted', async () => {
     const button = page.getByRole('button', { name: 'Row of stitches' });
@@ -65,8 +39,8 @@ describe('the bench', () => {
     await page.keyboard.press('Enter');
     // The keyboard is on the new mark's first handle.
     await page.locator('.bench-stage .handle:focus').waitFor();
-    await bring(page, /1 Row of stitches, start/, line[0]);
-    await bring(page, /1 Row of stitches, end/, line[1]);
+    await bring(page, /1 Row of stitches, start/, line[0], image);
+    await bring(page, /1 Row of stitches, end/, line[1], image);
     const told = measure(page, 1, 'count').filter({ hasText: new RegExp(`^${count} ±`) });
     await told.waitFor();
   }, 120_000);
@@ -185,45 +159,55 @@ describe('the bench', () => {
     await expect.poll(zoom).toBe(before);
   });
 
-  it('a drag misses hardly more frames than the page at rest', async () => {
-    await page.setViewportSize({ width: 1280, height: 1000 });
-    await page.getByRole('button', { name: 'Choose mark 1 Row of stitches' }).click();
-    const handle = page.getByRole('slider', { name: /1 Row of stitches, all of it/ });
-    await handle.evaluate((one) => one.scrollIntoView({ block: 'center' }));
-    const box = (await handle.boundingBox())!;
-    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-    const missed = async (act: () => Promise<void>): Promise<number> => {
-      await page.evaluate(() => {
-        const kept = { on: true, times: [] as number[] };
-        (globalThis as unknown as { frames: typeof kept }).frames = kept;
-        const tick = (time: number) => {
-          kept.times.push(time);
-          if (kept.on) requestAnimationFrame(tick);
-        };
-        requestAnimationFrame(tick);
+  it.each(['plain', 'left'])(
+    'a drag misses hardly more frames than the page at rest, with the photo shown as %s',
+    async (view) => {
+      await page.setViewportSize({ width: 1280, height: 1000 });
+      const light = page.locator('.bench details', { hasText: 'Turn and light' }).first();
+      await light.evaluate((one) => {
+        (one as HTMLDetailsElement).open = true;
       });
-      await act();
-      const times = await page.evaluate(() => {
-        const { frames } = globalThis as unknown as { frames: { on: boolean; times: number[] } };
-        frames.on = false;
-        return frames.times;
-      });
-      const due = ((times.at(-1) ?? 0) - (times[0] ?? 0)) / (1000 / 60);
-      return Math.max(0, 1 - (times.length - 1) / due);
-    };
-    const moves = async () => {
-      for (let turn = 0; turn < 60; turn++) await page.mouse.move(x + turn, y + (turn % 7));
-    };
-    await page.mouse.move(x, y);
-    const resting = await missed(moves);
-    await page.mouse.move(x, y);
-    await page.mouse.down();
-    const dragging = await missed(moves);
-    await page.mouse.up();
-    console.info(`frames missed: ${resting.toFixed(3)} at rest, ${dragging.toFixed(3)} while dragging`);
-    expect(dragging).toBeLessThan(resting + 0.5);
-    await page.getByRole('button', { name: 'Undo the last step' }).click();
-  });
+      await page.getByLabel('Relief').selectOption(view);
+      await page.locator(`[data-relief=${view}]`).waitFor();
+      const choose = page.getByRole('button', { name: 'Choose mark 1 Row of stitches' });
+      if (await choose.isVisible()) await choose.click();
+      const handle = page.getByRole('slider', { name: /1 Row of stitches, all of it/ });
+      await handle.evaluate((one) => one.scrollIntoView({ block: 'center' }));
+      const box = (await handle.boundingBox())!;
+      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+      const missed = async (act: () => Promise<void>): Promise<number> => {
+        await page.evaluate(() => {
+          const kept = { on: true, times: [] as number[] };
+          (globalThis as unknown as { frames: typeof kept }).frames = kept;
+          const tick = (time: number) => {
+            kept.times.push(time);
+            if (kept.on) requestAnimationFrame(tick);
+          };
+          requestAnimationFrame(tick);
+        });
+        await act();
+        const times = await page.evaluate(() => {
+          const { frames } = globalThis as unknown as { frames: { on: boolean; times: number[] } };
+          frames.on = false;
+          return frames.times;
+        });
+        const due = ((times.at(-1) ?? 0) - (times[0] ?? 0)) / (1000 / 60);
+        return Math.max(0, 1 - (times.length - 1) / due);
+      };
+      const moves = async () => {
+        for (let turn = 0; turn < 60; turn++) await page.mouse.move(x + turn, y + (turn % 7));
+      };
+      await page.mouse.move(x, y);
+      const resting = await missed(moves);
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      const dragging = await missed(moves);
+      await page.mouse.up();
+      console.info(`frames missed, ${view}: ${resting.toFixed(3)} at rest, ${dragging.toFixed(3)} while dragging`);
+      expect(dragging).toBeLessThan(resting + 0.5);
+      await page.getByRole('button', { name: 'Undo the last step' }).click();
+    },
+  );
 });
 
 describe('the bench in a tab of its own', () => {

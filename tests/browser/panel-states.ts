@@ -57,7 +57,7 @@ async function letCheckFail(folder: string): Promise<void> {
 }
 
 /** A listing of the demo marketplace, with its words replaced and only so many of its photos. */
-async function variant(name: string, changes: [from: string, to: string][], photos?: number[]): Promise<string> {
+export async function variant(name: string, changes: [from: string, to: string][], photos?: number[]): Promise<string> {
   const page = await readFile(new URL(name, site), 'utf8');
   const changed = changes.reduce((text, [from, to]) => {
     if (!text.includes(from)) throw new Error(`${name} does not say ${from}`);
@@ -83,7 +83,7 @@ interface Opening {
 
 const read = '[data-stage=done]';
 
-async function open(
+export async function openListing(
   stage: Stage,
   url: string,
   { before, clicked = true, until = read }: Opening = {},
@@ -114,17 +114,17 @@ export const panelStates = {
       globalThis.setTimeout = kept as typeof globalThis.setTimeout;
     };
     const until = '.answer[data-answer=reads]';
-    return (await open(stage, stage.at('attic-arcade.example', 'reading.html'), { before, until })).panel;
+    return (await openListing(stage, stage.at('attic-arcade.example', 'reading.html'), { before, until })).panel;
   },
   async contradiction(stage) {
-    return (await open(stage, stage.at('attic-arcade.example', contradictory))).panel;
+    return (await openListing(stage, stage.at('attic-arcade.example', contradictory))).panel;
   },
   async sound(stage) {
-    return (await open(stage, stage.at('attic-arcade.example', 'ondrasse-carryall-30-1995.html'))).panel;
+    return (await openListing(stage, stage.at('attic-arcade.example', 'ondrasse-carryall-30-1995.html'))).panel;
   },
   async 'no-file'(stage) {
     stage.market.make('no-file.html', { type: html, body: await variant(contradictory, [], [1, 5]) });
-    return (await open(stage, stage.at('shop.example', 'no-file.html'))).panel;
+    return (await openListing(stage, stage.at('shop.example', 'no-file.html'))).panel;
   },
   async copies(stage) {
     const far = stage.at('photos.attic-arcade.example', 'photos/');
@@ -133,7 +133,7 @@ export const panelStates = {
       ['width="1200" height="900"', 'style="width:600px;height:450px"'],
     ];
     stage.market.make('copies.html', { type: html, body: await variant(contradictory, small, [1, 5]) });
-    const { page, panel } = await open(stage, stage.at('attic-arcade.example', 'copies.html'));
+    const { page, panel } = await openListing(stage, stage.at('attic-arcade.example', 'copies.html'));
     // Only the tab in front can be pictured, and a panel in a tab of its own opened before it.
     await page.bringToFront();
     await panel.evaluate(() => document.querySelector<HTMLButtonElement>('.progress-actions button')?.click());
@@ -145,7 +145,7 @@ export const panelStates = {
   async 'seen-before'(stage) {
     const url = stage.at('attic-arcade.example', 'seen-before.html');
     stage.market.make('seen-before.html', { type: html, body: await variant(contradictory, [], [5]) });
-    const first = await open(stage, url);
+    const first = await openListing(stage, url);
     await first.panel.getByRole('button', { name: 'Keep', exact: true }).click();
     await first.panel.getByText('Kept.').waitFor();
     await Promise.all([first.panel.close(), first.page.close()]);
@@ -154,7 +154,7 @@ export const panelStates = {
       ['made in 1987', 'made in 1988'],
     ];
     stage.market.make('seen-before.html', { type: html, body: await variant(contradictory, changes, [5]) });
-    return (await open(stage, url)).panel;
+    return (await openListing(stage, url)).panel;
   },
   async lot(stage) {
     const changes: [string, string][] = [
@@ -162,24 +162,24 @@ export const panelStates = {
       ['This Carryall 25 was made in 1987, one owner', 'The bag was made in 1987, the wallet in 2003. One owner'],
     ];
     stage.market.make('lot.html', { type: html, body: await variant(contradictory, changes, [1, 5]) });
-    return (await open(stage, stage.at('attic-arcade.example', 'lot.html'))).panel;
+    return (await openListing(stage, stage.at('attic-arcade.example', 'lot.html'))).panel;
   },
   async nothing(stage) {
-    return (await open(stage, stage.at('attic-arcade.example', 'help.html'))).panel;
+    return (await openListing(stage, stage.at('attic-arcade.example', 'help.html'))).panel;
   },
   async 'not-a-listing'(stage) {
-    return (await open(stage, stage.at('attic-arcade.example', 'index.html'))).panel;
+    return (await openListing(stage, stage.at('attic-arcade.example', 'index.html'))).panel;
   },
   async lapsed(stage) {
     const url = stage.at('attic-arcade.example', contradictory);
-    return (await open(stage, url, { clicked: false, until: '[role=alert]' })).panel;
+    return (await openListing(stage, url, { clicked: false, until: '[role=alert]' })).panel;
   },
   async 'failed-check'(stage) {
     const before = () => {
       (globalThis as { letCheckFail?: boolean }).letCheckFail = true;
     };
     stage.market.make('failed.html', { type: html, body: await variant(contradictory, [], [5]) });
-    return (await open(stage, stage.at('attic-arcade.example', 'failed.html'), { before })).panel;
+    return (await openListing(stage, stage.at('attic-arcade.example', 'failed.html'), { before })).panel;
   },
   async offline(stage) {
     const { market } = stage;
@@ -189,6 +189,6 @@ export const panelStates = {
     );
     market.make('offline.html', { type: html, body });
     for (const photo of ['gone-1.jpg', 'gone-2.jpg']) market.make(photo, { status: 503, type: 'text/plain', body: '' });
-    return (await open(stage, stage.at('attic-arcade.example', 'offline.html'))).panel;
+    return (await openListing(stage, stage.at('attic-arcade.example', 'offline.html'))).panel;
   },
 } satisfies Record<string, (stage: Stage) => Promise<Page>>;

@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
+import { openAged, openLetters } from '../browser/on-bench';
 import { openStage, panelStates, type Stage } from '../browser/panel-states';
 import { changedOrigin, knownCodes, otherFile } from './maker-samples';
 
@@ -204,14 +205,51 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
     await page.getByLabel('Relief').selectOption('left');
     await page.locator('[data-relief=left]').waitFor();
     await shoot(page, 'bench-relief');
-    await page.getByRole('button', { name: 'Line of characters' }).click();
-    await page.getByLabel('Its characters, as they stand there').fill('OND');
-    await page.getByLabel('Its characters, as they stand there').press('Enter');
-    await page.locator('.mark-sheet[data-mark="3"] [data-what="letters"]').waitFor();
-    await shoot(page, 'bench-letters');
+    await page.close();
+  },
+  async 'bench-letters'(stage) {
+    const page = await openLetters(stage, 3);
+    await page.locator('.letters-beside tbody tr').first().waitFor();
+    await page.locator('.letters-beside summary').click();
+    await shootPart(page, 'bench-letters', '.bench-here');
+    await page.close();
+  },
+  async 'bench-aged'(stage) {
+    const page = await openAged(stage);
+    await shootPart(page, 'bench-aged', '.bench-here');
+    await shootPart(page, 'bench-aged-finding', '[data-check="unused-against-photo"]');
+    await page.close();
+  },
+  async 'export-leaves-out'({ browser }) {
+    const page = await browser.context.newPage();
+    await page.goto(browser.extensionUrl('watchlist.html'));
+    const ask = page.getByRole('button', { name: 'Export as a file' });
+    await ask.waitFor();
+    await page.evaluate(moreThanAFileHolds);
+    await ask.click();
+    await page.getByRole('button', { name: 'Export without them' }).waitFor({ timeout: 60_000 });
+    await shoot(page, 'export-leaves-out');
     await page.close();
   },
 };
+
+/** Puts two photos into the list's database that one file cannot carry both. */
+async function moreThanAFileHolds(): Promise<void> {
+  const database = await new Promise<IDBDatabase>((resolve, reject) => {
+    const opening = indexedDB.open('tellstamp-watch-list');
+    opening.onsuccess = () => resolve(opening.result);
+    opening.onerror = () => reject(opening.error);
+  });
+  const change = database.transaction('pictures', 'readwrite');
+  for (const at of [1, 2]) {
+    const bytes = new Uint8Array(90_000_000).fill(at);
+    change.objectStore('pictures').put({ hash: String(at).repeat(64), type: 'image/jpeg', bytes });
+  }
+  await new Promise((resolve) => {
+    change.oncomplete = resolve;
+  });
+  database.close();
+}
 
 await mkdir(out, { recursive: true });
 const stage = await openStage();

@@ -75,10 +75,15 @@ export function LettersHeld({ one: { mark, measured }, maker, references: { line
       )}
       {typefaces.map(({ looks, pictures }, at) => (
         <figure key={at}>
-          {pictures.map(({ shows, pixels, source, licence }) => (
-            <img key={pixels} class="typeface-picture" src={pixels} alt={shows} title={`${source}, ${licence}`} />
+          {pictures.map(({ shows, pixels }) => (
+            <img key={pixels} class="typeface-picture" src={pixels} alt={shows} />
           ))}
-          <figcaption class="muted">{words.typeface(looks)}</figcaption>
+          <figcaption class="muted">
+            {words.typeface(looks)}
+            {pictures.map(({ pixels, source, licence }) => (
+              <small key={pixels}>{`${source}, ${licence}`}</small>
+            ))}
+          </figcaption>
         </figure>
       ))}
     </section>

@@ -40,12 +40,6 @@ export function MarkSheet({ kase, one, isChosen, onChoose, onChange, onRemove }:
       {isChosen && (
         <>
           <p class="muted hint">{strings.bench.hints[mark.kind]}</p>
-          {mark.kind === 'lettering' && (
-            <>
-              <p class="muted hint">{strings.bench.letteringNote}</p>
-              <LettersBeside kase={kase} one={one} />
-            </>
-          )}
           {mark.kind === 'ruler' && <RulerLength key={mark.number} mark={mark} onChange={onChange} />}
           {mark.kind !== 'white' && (
             <label class="field">
@@ -57,6 +51,12 @@ export function MarkSheet({ kase, one, isChosen, onChoose, onChange, onRemove }:
                 onChange={({ currentTarget }) => onChange({ ...mark, name: currentTarget.value.trim() })}
               />
             </label>
+          )}
+          {mark.kind === 'lettering' && (
+            <>
+              <p class="muted hint">{strings.bench.letteringNote}</p>
+              <LettersBeside kase={kase} one={one} />
+            </>
           )}
         </>
       )}
