@@ -84,7 +84,7 @@ export async function storeFiles(kept: readonly KeptFile[], packing: Packing) {
   return { files: files.slice(0, mostSentPhotos), stored };
 }
 
-const isKeptWhole = ({ type, bytes }: FileContent): boolean =>
+export const isKeptWhole = ({ type, bytes }: FileContent): boolean =>
   bytes.length > 0 &&
   bytes.length <= mostKeptFileBytes &&
   photoAddressSchema.safeParse(`data:${type};base64,AAAA`).success;
@@ -103,10 +103,9 @@ export function addressOf(stored: StoredPicture | undefined, packing: Packing): 
   return pixelsSchema.safeParse(address).success ? address : null;
 }
 
-/** A photo that is kept whole as a data address; null for what is none. */
-export function wholeAddressOf({ type, bytes }: StoredPicture, packing: Packing): string | null {
-  return isKeptWhole({ type, bytes }) ? `data:${type};base64,${packing.toBase64(bytes)}` : null;
-}
+/** A photo that is kept whole as a data address. */
+export const wholeAddressOf = ({ type, bytes }: StoredPicture, packing: Packing): string =>
+  `data:${type};base64,${packing.toBase64(bytes)}`;
 
 type OpenedLook = { state: 'readable'; look: Look } | { state: 'newer' | 'damaged'; problem: Problem };
 

@@ -1,12 +1,12 @@
 import * as z from 'zod';
 import { fail, problem, type Result, succeed } from '../problem';
 import type { WatchDatabase } from './database';
-import { addressOf, openLook, storePicture, unpackLook, wholeAddressOf } from './look';
+import { addressOf, isKeptWhole, openLook, storePicture, unpackLook, wholeAddressOf } from './look';
 import type { Packing } from './ports';
 import { digest1 } from './record/forms-1';
 import { picture1 } from './record/picture-1';
 import { picture2 } from './record/picture-2';
-import type { StoredLook, StoredPicture } from './types';
+import { pixelsSchema, type StoredLook, type StoredPicture } from './types';
 
 /** A look as a file carries it: its content, or its bytes where they hold no content that could be written out. */
 export type CarriedLook = { hash: string; look: unknown } | { hash: string; packed: string };
@@ -24,6 +24,8 @@ const carriedLook = z.union([
  * them; of the others it carries the small picture.
  */
 const mostWholeCharacters = 200_000_000;
+/** What is longer is no small picture, as a data address. */
+const mostSmallCharacters = pixelsSchema.maxLength ?? Number.POSITIVE_INFINITY;
 
 /** What of the database is read for a file. */
 export type ReadParts = Pick<WatchDatabase, 'get' | 'getAllKeys'>;
@@ -43,7 +45,9 @@ export async function carryParts(
     looks.push(text.ok ? { hash, look: JSON.parse(text.value) } : { hash, packed: packing.toBase64(stored.packed) });
   }
   const pictures: CarriedPicture[] = [];
-  const leftOut = await eachPicture(database, packing, mostWhole, (picture) => pictures.push(picture));
+  const leftOut = await eachPicture(database, packing, mostWhole, (hash, picture) =>
+    pictures.push({ hash, picture: picture() }),
+  );
   return { looks, pictures, leftOut };
 }
 
@@ -51,30 +55,36 @@ export async function carryParts(
 export const countLeftOut = (database: ReadParts, packing: Packing, mostWhole = mostWholeCharacters): Promise<number> =>
   eachPicture(database, packing, mostWhole, () => undefined);
 
-/** Hands over the pictures that a file carries, one after the other, and counts those for which it has no room. */
+/**
+ * Hands over the pictures that a file carries, one after the other, and counts those for which it has no room. What is
+ * only counted is not written as text: a full list would hold the page up for seconds.
+ */
 async function eachPicture(
   database: ReadParts,
   packing: Packing,
   mostWhole: number,
-  carry: (picture: CarriedPicture) => void,
+  carry: (hash: string, picture: () => string) => void,
 ): Promise<number> {
   let [room, leftOut] = [mostWhole, 0];
   for (const hash of await database.getAllKeys('pictures')) {
     const stored = await database.get('pictures', hash);
     if (!stored) continue;
-    const small = addressOf(stored, packing);
-    const picture = small ?? wholeAddressOf(stored, packing);
-    if (picture === null) continue;
-    const needs = small === null ? picture.length : 0;
-    if (needs > room) {
-      leftOut += 1;
-      continue;
+    const needs = addressLength(stored);
+    const small = needs <= mostSmallCharacters ? addressOf(stored, packing) : null;
+    if (small !== null) carry(hash, () => small);
+    else if (!isKeptWhole(stored)) continue;
+    else if (needs > room) leftOut += 1;
+    else {
+      room -= needs;
+      carry(hash, () => wholeAddressOf(stored, packing));
     }
-    room -= needs;
-    carry({ hash, picture });
   }
   return leftOut;
 }
+
+/** Characters of a picture as a data address. */
+const addressLength = ({ type, bytes }: StoredPicture): number =>
+  `data:${type};base64,`.length + 4 * Math.ceil(bytes.length / 3);
 
 /** The looks of a file by name. One that is spoilt, or another one than its name says, is told to the records that name it. */
 export async function readLooks(carried: readonly unknown[], packing: Packing): Promise<Map<string, TakenLook>> {

@@ -233,7 +233,7 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
   },
 };
 
-/** Puts two photos into the list's database that one file cannot carry both. */
+/** Puts more photos into the list's database than one file carries. */
 async function moreThanAFileHolds(): Promise<void> {
   const database = await new Promise<IDBDatabase>((resolve, reject) => {
     const opening = indexedDB.open('tellstamp-watch-list');
@@ -241,9 +241,9 @@ async function moreThanAFileHolds(): Promise<void> {
     opening.onerror = () => reject(opening.error);
   });
   const change = database.transaction('pictures', 'readwrite');
-  for (const at of [1, 2]) {
-    const bytes = new Uint8Array(90_000_000).fill(at);
-    change.objectStore('pictures').put({ hash: String(at).repeat(64), type: 'image/jpeg', bytes });
+  for (let at = 10; at < 37; at++) {
+    const bytes = new Uint8Array(6_000_000).fill(at);
+    change.objectStore('pictures').put({ hash: String(at).repeat(32), type: 'image/jpeg', bytes });
   }
   await new Promise((resolve) => {
     change.oncomplete = resolve;

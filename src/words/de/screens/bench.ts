@@ -96,7 +96,8 @@ export const benchStrings: ScreenWords['bench'] = {
     ['Escape', 'die Marke loslassen'],
   ],
   byYou: 'Von dir gemessen',
-  judges: 'Ein Maß für sich beurteilt nichts: Was zu erwarten ist, sagt nur die Datei eines Herstellers.',
+  judges:
+    'Ein Maß für sich beurteilt nichts: Es wird gegen die Datei eines Herstellers gehalten, und Spuren des Alters dagegen, dass etwas neu heißt.',
   value: (value, off) => (off === null ? value : `${value} ± ${off}`),
   against: (number) => `gegen Marke ${number}`,
   turned: 'um 180° gedreht: ein Stück Stoff',

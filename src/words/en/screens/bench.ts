@@ -96,7 +96,8 @@ export const benchStrings = {
     ['Escape', 'let go of the mark'],
   ] as [string, string][],
   byYou: 'Measured by you',
-  judges: 'A measure by itself judges nothing: only a maker’s file says what is to be expected.',
+  judges:
+    'A measure by itself judges nothing: it is held against a maker’s file, and signs of age against what is called new.',
   value: (value: string, off: string | null) => (off === null ? value : `${value} ± ${off}`),
   against: (number: number) => `against mark ${number}`,
   turned: 'turned by 180°: one length of cloth',
