@@ -54,7 +54,7 @@ export function Bench({ kase, photoId, photo, file, size, byHand, useFileOf }: P
 
   const add = (kind: MarkKind) => {
     const { view } = stage;
-    const points = firstPoints(kind, marks.length).map(({ x, y }) => {
+    const points = firstPoints(kind, marks.length, stage.size).map(({ x, y }) => {
       const at = toPhoto(view, { x: x * stage.size.width, y: y * stage.size.height });
       return { x: at.x / size.width, y: at.y / size.height };
     });

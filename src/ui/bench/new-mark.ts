@@ -26,19 +26,22 @@ const middle: readonly Point[] = [{ x: 0.5, y: 0.5 }];
 /** Whether a mark's points enclose a place of one colour. */
 const isPatch = (kind: MarkKind): boolean => ['patch', 'white', 'open-leather', 'rivet', 'touched'].includes(kind);
 
-/** A patch is small: it is to lie on one colour. */
-const patchShare = 0.3;
+/** A patch is small: it is to lie on one colour. Yet its five handles do not lie over each other, CSS pixels. */
+const [patchShare, leastPatch] = [0.3, 76];
 
 /** Where a new mark's points lie, as shares of what is seen of the photo; several do not lie over each other. */
-export function firstPoints(kind: MarkKind, others: number): readonly Point[] {
+export function firstPoints(kind: MarkKind, others: number, stage: Size): readonly Point[] {
   const aside = ((others % 5) - 2) * 0.05;
-  return around(kind).map(({ x, y }) => ({ x: x + aside / 2, y: y + aside }));
+  return around(kind, stage).map(({ x, y }) => ({ x: x + aside / 2, y: y + aside }));
 }
 
-function around(kind: MarkKind): readonly Point[] {
+function around(kind: MarkKind, { width, height }: Size): readonly Point[] {
   const points = pointsOf[kind] === 1 ? middle : pointsOf[kind] === 2 ? ends : corners;
   if (!isPatch(kind)) return points;
-  return points.map(({ x, y }) => ({ x: 0.5 + (x - 0.5) * patchShare, y: 0.5 + (y - 0.5) * patchShare }));
+  const [first, , opposite] = corners as [Point, Point, Point];
+  const across = Math.max(patchShare, leastPatch / ((opposite.x - first.x) * width));
+  const down = Math.max(patchShare, leastPatch / ((opposite.y - first.y) * height));
+  return points.map(({ x, y }) => ({ x: 0.5 + (x - 0.5) * across, y: 0.5 + (y - 0.5) * down }));
 }
 
 /** One above all others, so that no number is given twice while its mark stands. */

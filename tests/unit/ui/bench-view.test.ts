@@ -74,13 +74,24 @@ describe('new marks', () => {
         { ...one, number: 2 },
       ]),
     ).toBe(5);
-    const form = (kind: Parameters<typeof firstPoints>[0]) => whereOf({ kind, points: [...firstPoints(kind, 0)] }).form;
+    const stage = { width: 800, height: 600 };
+    const form = (kind: Parameters<typeof firstPoints>[0]) =>
+      whereOf({ kind, points: [...firstPoints(kind, 0, stage)] }).form;
     expect([form('panel'), form('patch'), form('stitches'), form('motif')]).toEqual([
       'quad',
       'polygon',
       'line',
       'point',
     ]);
+  });
+
+  it('a new patch is small, yet its handles do not lie over each other on a narrow stage', () => {
+    const sides = (width: number, height: number) => {
+      const [first, , opposite] = firstPoints('rivet', 2, { width, height });
+      return [(opposite!.x - first!.x) * width, (opposite!.y - first!.y) * height].map(Math.round);
+    };
+    expect(sides(1000, 750)).toEqual([120, 90]);
+    expect(sides(300, 225)).toEqual([76, 76]);
   });
 });
 
