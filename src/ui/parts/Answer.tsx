@@ -55,7 +55,7 @@ export function Answer({ kase, answer, pictureOfLine, isReading = false, whole =
       {stamp.kind === 'reads' && <CodeRows reading={stamp.reading} />}
       {stamp.kind === 'reads' && <BesideCode decoding={stamp.decoding} />}
       {stamp.kind === 'unexplained' && stamp.forms.length > 0 && (
-        <Forms forms={stamp.forms} said={answer.said} most={whole ? stamp.forms.length : mostForms} />
+        <Forms forms={stamp.forms} said={answer.said} onScreen={!whole} />
       )}
       {children}
     </section>
@@ -114,8 +114,32 @@ const seenWords = (seenIn: SeenIn): string => {
 /** More ways than these would bury the likely ones. */
 const mostForms = 4;
 
-/** Every way to read the code by its form alone, with how often the form is meant so and whether it fits the claim. */
-function Forms({ forms, said, most }: { forms: readonly FormReading[]; said: CaseAnswer['said']; most: number }) {
+/** Of several ways, how often each is meant: behind a step, for a habit of the trade decides nothing of this piece. */
+const FormShares = ({ forms }: { forms: readonly FormReading[] }) => (
+  <details class="quiet">
+    <summary>{strings.answer.formShares}</summary>
+    <ul class="forms">
+      {forms.map(({ reading }) => (
+        <li key={`${reading.system.id} ${reading.text}`}>
+          {reading.span === null ? strings.answer.noDate : readingWords(reading)}:{' '}
+          {strings.answer.formShare(reading.probability)}
+        </li>
+      ))}
+    </ul>
+  </details>
+);
+
+/** Every way to read the code by its form alone, and whether it fits the claim. */
+function Forms({
+  forms,
+  said,
+  onScreen,
+}: {
+  forms: readonly FormReading[];
+  said: CaseAnswer['said'];
+  onScreen: boolean;
+}) {
+  const most = onScreen ? mostForms : forms.length;
   const words = strings.answer;
   const dates = kit.either([...said.dates, ...said.boughtBy].map(kit.span));
   return (
@@ -125,11 +149,11 @@ function Forms({ forms, said, most }: { forms: readonly FormReading[]; said: Cas
         {forms.slice(0, most).map(({ reading, fits }) => (
           <li key={`${reading.system.id} ${reading.text}`}>
             {reading.span === null ? words.noDate : readingWords(reading)}.{' '}
-            {fits !== null && (fits ? words.formFits(dates) : words.formFitsNot(dates))}{' '}
-            <span class="muted">{words.formShare(reading.probability)}</span>
+            {fits !== null && (fits ? words.formFits(dates) : words.formFitsNot(dates))}
           </li>
         ))}
       </ul>
+      {onScreen && forms.length > 1 && <FormShares forms={forms.slice(0, most)} />}
       <OtherReadings readings={forms.slice(most).map(({ reading }) => reading)} />
       <p class="muted hint">{words.formsNote}</p>
     </>

@@ -36,6 +36,7 @@ export const answerStrings: ScreenWords['answer'] = {
   unexplainedAlone: 'Keine deiner Dateien erklärt ihn.',
   noneFits: (maker) => `Die Datei zu ${maker} erklärt ihn nicht.`,
   forms: 'Was die Form allein zulässt',
+  formShares: 'Wie oft jede gemeint ist',
   formShare: (share) => (share < 0.05 ? 'selten' : `etwa ${Math.max(1, Math.round(share * 10))} von 10`),
   formFits: (said) => `Passt zu ${said}.`,
   formFitsNot: (said) => `Passt nicht zu ${said}.`,

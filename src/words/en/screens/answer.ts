@@ -34,6 +34,7 @@ export const answerStrings = {
   unexplainedAlone: 'None of your files explains it.',
   noneFits: (maker: string) => `The file on ${maker} does not explain it.`,
   forms: 'What its form alone allows',
+  formShares: 'How often each is meant',
   formShare: (share: number) => (share < 0.05 ? 'rarely' : `about ${Math.max(1, Math.round(share * 10))} in 10`),
   formFits: (said: string) => `Fits ${said}.`,
   formFitsNot: (said: string) => `Does not fit ${said}.`,
