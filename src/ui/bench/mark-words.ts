@@ -23,9 +23,10 @@ export function measureWords({ what, value, uncertainty, unit, why }: Omit<HandM
     const [l, a, b] = value.map((part) => kit.number(part, 1));
     return words.value(words.lab(l ?? '', a ?? '', b ?? ''), off);
   }
-  // Stitches are whole, however sure their number is.
-  const fine = unit === 'stitch' ? 0 : uncertainty ? decimals(uncertainty, 2) : decimals(value, 3);
-  const said = kit.number(value, fine);
+  // Stitches and letters are whole, however sure their number is.
+  const fine = unit === 'stitch' || unit === 'letter' ? 0 : uncertainty ? decimals(uncertainty, 2) : decimals(value, 3);
+  // What rounds to nothing has no sign.
+  const said = kit.number(Number(value.toFixed(fine)) || 0, fine);
   if (unit === null) return words.value(said, off);
   const isOfPitch = what === 'evenness' && unit === 'share';
   return words.units[isOfPitch ? 'pitch' : unit](words.value(said, off));
