@@ -107,7 +107,7 @@ def long_number(rng):
 
 
 def part_number(rng):
-    """Letters and digits in three to five runs, as on parts: PIC18F45K22."""
+    """Letters and digits in three to five runs, as on parts: AB12C34D56."""
     text, letters = "", rng.random() < 0.7
     for _ in range(int(rng.integers(3, 6))):
         most = 5 if not text else 3
