@@ -27,6 +27,30 @@ export const counted = (stitches: number, within: number): HandMeasure => ({
   where: null,
 });
 
+/** A patch of leather that lay open, as a hand marks it. */
+export const openLeather: HandMark = {
+  number: 2,
+  kind: 'open-leather',
+  points: [
+    { x: 0.4, y: 0.4 },
+    { x: 0.5, y: 0.4 },
+    { x: 0.5, y: 0.5 },
+    { x: 0.4, y: 0.5 },
+  ],
+  within: 0.004,
+  mm: null,
+  name: 'handle',
+};
+
+/** So much darker than where it was covered, in steps of CIELAB, to the half-width given. */
+export const darkened = (by: number, within: number): HandMeasure => ({
+  what: 'darkening',
+  value: by,
+  uncertainty: within,
+  unit: 'lab-step',
+  where: null,
+});
+
 /** A mark on a photo with what was measured there, as the buyer's hand leaves it. */
 export const marked = (photo: Photo, mark: HandMark, measured: HandMeasure[]): Marked => ({
   of: 'mark',

@@ -19,7 +19,7 @@ import type { MakerFile } from '../../../src/maker/types';
 import type { PhotoRead } from '../../../src/photo/read-types';
 import { monthSpan } from '../../../src/span';
 import type { StampLine } from '../../../src/stamp/types';
-import { counted, marked, rowOfStitches } from '../../hand-mark';
+import { counted, darkened, marked, openLeather, rowOfStitches } from '../../hand-mark';
 import { emptyListing, readPhoto, stampLine, stated, unreadPhoto, withPhotos } from '../../unit/check/sample';
 
 const checkIds = z.array(z.string()).default([]);
@@ -41,6 +41,8 @@ const truthSchema = z.strictObject({
   typed: z.array(z.string()).default([]),
   /** Stitches that the buyer counted along a row in the first photo, to the half-width given, and on what: the maker's file says five on a tab. */
   counted: z.strictObject({ on: z.string(), stitches: z.number(), within: z.number() }).optional(),
+  /** How much darker, in steps of CIELAB, the buyer measured leather that lay open in the first photo, and to what half-width. */
+  darkened: z.strictObject({ by: z.number(), within: z.number() }).optional(),
   printed: z.array(z.string()).default([]),
   /** Photos on the page; the stamp is in the last, print in the last but one. */
   photos: z.number().int().default(9),
@@ -223,6 +225,7 @@ export function inputOf(row: TruthRow): CaseInput {
     ...(row.counted && meant
       ? [marked(meant, rowOfStitches({ name: row.counted.on }), [counted(row.counted.stitches, row.counted.within)])]
       : []),
+    ...(row.darkened && meant ? [marked(meant, openLeather, [darkened(row.darkened.by, row.darkened.within)])] : []),
   ];
   const corrections = byHand.reduce<Correction[]>(correct, []);
   return {
