@@ -227,7 +227,7 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
     await ask.waitFor();
     await page.evaluate(moreThanAFileHolds);
     await ask.click();
-    await page.getByRole('button', { name: 'Export without them' }).waitFor({ timeout: 60_000 });
+    await page.getByRole('button', { name: 'Export the rest' }).waitFor({ timeout: 60_000 });
     await shoot(page, 'export-leaves-out');
     await page.close();
   },

@@ -112,7 +112,7 @@ function Trouble({ state: { stage, moved }, session }: { state: PanelState; sess
     const text = `${sentence(what)} ${remedy}`;
     return (
       <Notice title={strings.trouble.title} text={text} strong>
-        {stage.problem.code === 'page-is-pdf' && <PasteText />}
+        {stage.problem.code === 'page-is-pdf' && <PasteText told />}
         {['page-not-readable', 'page-is-pdf'].includes(stage.problem.code) && <OtherPhoto />}
         <button type="button" onClick={session.read}>
           {strings.trouble.tryAgain}

@@ -24,13 +24,13 @@ export function TakeThisPage({ tabId }: { tabId: number }) {
   );
 }
 
-/** Beside a document that cannot be read where it is: its text, copied and pasted, is read as a page. */
-export const PasteText = () => (
+/** Beside a document that cannot be read where it is: its text, copied and pasted, is read as a page; `told`: how is said already. */
+export const PasteText = ({ told = false }: { told?: boolean }) => (
   <div class="take-this">
     <button type="button" onClick={openPasting}>
       {words.pasteText}
     </button>{' '}
-    <span class="muted hint">{words.pasteTextHint}</span>
+    {!told && <span class="muted hint">{words.pasteTextHint}</span>}
   </div>
 );
 

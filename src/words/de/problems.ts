@@ -277,7 +277,7 @@ export const problems: ProblemWords = {
   ],
   'measuring-failed': [
     ({ said }, kit) => `das Messen ist gescheitert${report(said, kit)}`,
-    'Verschiebe die Marke, oder öffne das Foto noch einmal.',
+    'Verschiebe die Markierung, oder öffne das Foto noch einmal.',
   ],
   'reader-failed': [({ said }, kit) => `der Leser ist gescheitert${report(said, kit)}`, byHand],
   'reader-late': [({ seconds }) => `das Lesen dauerte länger als ${seconds} Sekunden`, byHand],

@@ -57,7 +57,7 @@ describe('a measured line beside others of its maker', () => {
 
   it('has nothing to compare with where the maker is not known, or no line shares three characters', () => {
     show([], null);
-    expect(document.body.textContent).toContain('Whose piece it is is not known here');
+    expect(document.body.textContent).toContain('The maker is not known here');
     show([kept('1', 'TAN', 10, 10, 10)]);
     expect(document.body.textContent).toContain('None of your other cases');
     expect(document.querySelector('table')).toBeNull();

@@ -25,7 +25,7 @@ const faults = {
 const aged = {
   'open-leather': (by: string) => `Leder, das offen lag, ist um ${by} Stufen dunkler als dort, wo es bedeckt war`,
   rivet: (by: string) => `der Rand einer Niete ist um ${by} Stufen grüner als seine Umgebung`,
-  touched: (by: string) => `Metall, das Hände berühren, liegt ${by} Stufen neben dem, das sie nicht berühren`,
+  touched: (by: string) => `Metall, das Hände berühren, weicht um ${by} Stufen von der Farbe des unberührten ab`,
 } as const;
 
 export const photos: WordsFor<Photos> = {

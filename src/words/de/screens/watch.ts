@@ -86,7 +86,7 @@ export const watchStrings: ScreenWords['watch'] = {
     photos === 1
       ? 'Ein ganz aufgehobenes Foto passt nicht in eine Datei. Das kleine Bild kommt mit; das Foto selbst bleibt nur in diesem Browser.'
       : `${photos} ganz aufgehobene Fotos passen nicht in eine Datei. Die kleinen Bilder kommen mit; die Fotos selbst bleiben nur in diesem Browser.`,
-  exportWithout: 'Ohne sie ausgeben',
+  exportWithout: 'Den Rest ausgeben',
   importFile: 'Datei einlesen',
   imported: ({ added, joined, bothNotes, same, stayDeleted, newer, leftOut }) => [
     `${added} hinzugefügt, ${same} wie hier.`,

@@ -25,7 +25,7 @@ const faults = {
 const aged = {
   'open-leather': (by: string) => `leather that lay open, darker by ${by} steps than where it was covered`,
   rivet: (by: string) => `a rivet’s edge, greener by ${by} steps than its surround`,
-  touched: (by: string) => `metal where hands touch it, ${by} steps from where they do not`,
+  touched: (by: string) => `metal where hands touch it, ${by} steps off its colour where they do not`,
 } as const;
 
 export const photos: WordsFor<Photos> = {

@@ -26,14 +26,14 @@ export const benchStrings = {
   relief: 'Relief',
   reliefViews: {
     plain: 'the photo as it is',
-    even: 'slow light taken out',
+    even: 'uneven light taken out',
     left: 'slopes, lit from the left',
     top: 'slopes, lit from above',
     right: 'slopes, lit from the right',
     bottom: 'slopes, lit from below',
   } satisfies Record<'plain' | 'even' | LightSide, string>,
   reliefNote:
-    'For looking only: measures take the photo itself. Print and stains show here as relief does, and depth is not told.',
+    'For looking only: what is measured is measured on the photo itself. Print and stains show here as relief does, and how deep anything is cannot be seen.',
   reliefDrawing: 'Working it out…',
   view: 'View',
   light: 'Turn and light',
@@ -53,7 +53,7 @@ export const benchStrings = {
     'Widths hold for a photo taken straight on. A lens bends lines near the photo’s edge, a stamp follows the curve that it lies on, and wear widens strokes or wipes them out.',
   letters: {
     title: (maker: string) => `Beside other lines of ${maker}`,
-    noMaker: 'Whose piece it is is not known here, so there is nothing to compare with.',
+    noMaker: 'The maker is not known here, so there is nothing to compare with.',
     few: (known: number, least: number) =>
       known === 0
         ? `None of your other cases of this maker has a line measured that shares three characters with this one; from ${least} on, a distance is told.`
@@ -166,7 +166,7 @@ export const benchStrings = {
     scale: 'Scale',
     darkening: 'Darker by',
     greening: 'Greener by',
-    'plating-change': 'Another colour by (CIEDE2000)',
+    'plating-change': 'Colour changed by (CIEDE2000)',
     letters: 'Characters',
     'letter-width': 'Width of a character',
     'letter-gap': 'Gap between two',

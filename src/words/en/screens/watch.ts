@@ -71,7 +71,7 @@ export const watchStrings = {
   exportAll: 'Export as a file',
   leavesOut: (photos: number) =>
     `${count(photos, 'photo that is kept whole does', 'photos that are kept whole do')} not fit into one file. Of what is left out the small picture goes along; the photo itself stays in this browser only.`,
-  exportWithout: 'Export without them',
+  exportWithout: 'Export the rest',
   importFile: 'Import a file',
   imported: ({ added, joined, bothNotes, same, stayDeleted, newer, leftOut }: Imported): string[] => [
     `${added} added, ${same} the same as here.`,
