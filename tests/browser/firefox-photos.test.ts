@@ -1,7 +1,8 @@
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { listingHtml } from '../market/listing-page';
 import { Firefox, findFirefox } from './firefox';
-import { file, leadTo, listingWith, type PhotoHost, pageOf, startPhotoHost, withoutEnd } from './photo-host';
+import { file, leadTo, type PhotoHost, pageOf, startPhotoHost, withoutEnd } from './photo-host';
 
 const name = findFirefox();
 if (name === null) console.log('Firefox: skipped, not installed ("apt-get install firefox-esr" brings it).');
@@ -65,14 +66,14 @@ describe.skipIf(name === null)('photos in Firefox', () => {
 
   it('come from a host that the user allowed, over http too', async () => {
     photos.on('/granted.png', file('image/png', photo));
-    const fetched = await fetchFirstPhoto('/granted', listingWith([at(grantedName, photos, '/granted.png')]));
+    const fetched = await fetchFirstPhoto('/granted', listingHtml([at(grantedName, photos, '/granted.png')]));
     expect(fetched).toMatchObject({ ok: true, value: { mediaType: 'image/png', came: { way: 'background' } } });
     expect(Buffer.from(fetched.value?.base64 ?? '', 'base64').equals(photo)).toBe(true);
   });
 
   it('come by the page from a host that lets every script fetch', async () => {
     photos.on('/open.png', file('image/png', photo, { crossOrigin: true }));
-    const fetched = await fetchFirstPhoto('/open', listingWith([at(openName, photos, '/open.png')]));
+    const fetched = await fetchFirstPhoto('/open', listingHtml([at(openName, photos, '/open.png')]));
     expect(fetched).toMatchObject({ ok: true, value: { mediaType: 'image/png', came: { way: 'page' } } });
     expect(Buffer.from(fetched.value?.base64 ?? '', 'base64').equals(photo)).toBe(true);
   });
@@ -80,7 +81,7 @@ describe.skipIf(name === null)('photos in Firefox', () => {
   it.each([grantedName, openName])('that lead on into the user’s network are not followed (%s)', async (host) => {
     inside.on('/inside.png', file('image/png', photo, { crossOrigin: true }));
     photos.on('/led.png', leadTo(`http://127.0.0.1:${inside.port}/inside.png`));
-    const fetched = await fetchFirstPhoto(`/led-${host}`, listingWith([at(host, photos, '/led.png')]));
+    const fetched = await fetchFirstPhoto(`/led-${host}`, listingHtml([at(host, photos, '/led.png')]));
     expect(fetched).toMatchObject({ ok: false, problem: { code: 'photo-redirected' } });
     expect(inside.asked).toEqual([]);
   });
@@ -88,14 +89,14 @@ describe.skipIf(name === null)('photos in Firefox', () => {
   it.each([grantedName, openName])('that never end are left at the limit (%s)', async (host) => {
     const path = `/endless-${host}`;
     const given = new Promise<number>((tell) => photos.on(path, withoutEnd(tell, { crossOrigin: host === openName })));
-    const fetched = await fetchFirstPhoto(`/page${path}`, listingWith([at(host, photos, path)]));
+    const fetched = await fetchFirstPhoto(`/page${path}`, listingHtml([at(host, photos, path)]));
     expect(fetched).toMatchObject({ ok: false, problem: { code: 'photo-too-large' } });
     expect(await given).toBeLessThan(150_000_000);
   });
 
   // Firefox 153 knows no access level for storage.local (docs/security.md); this holds for one that does.
   it('what is stored is closed to a script inside a page, where this Firefox can close it', async () => {
-    const tab = await openListing('/stored', listingWith([]));
+    const tab = await openListing('/stored', listingHtml([]));
     const tried = await firefox.evaluate<{ canClose: boolean; outcomes: string[] }>(
       asking,
       `(async () => {

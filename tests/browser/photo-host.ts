@@ -82,17 +82,3 @@ export const withoutEnd =
     };
     more();
   };
-
-/** A listing whose photos stand in its data alone, or in its body too. */
-export const listingWith = (
-  photos: readonly string[],
-  body = '',
-) => `<!doctype html><html lang="en"><head><title>Bag</title>
-  <script type="application/ld+json">${JSON.stringify({
-    '@context': 'https://schema.org',
-    '@type': 'Product',
-    name: 'Ondrasse Carryall 30',
-    brand: 'Ondrasse',
-    image: photos,
-    offers: { '@type': 'Offer', price: '540', priceCurrency: 'EUR' },
-  })}</script></head><body><main><h1>Ondrasse Carryall 30</h1><p>€540</p>${body}</main></body></html>`;

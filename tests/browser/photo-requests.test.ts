@@ -1,8 +1,9 @@
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { listingHtml } from '../market/listing-page';
 import { type Browser, launch, openTab } from './launch';
-import { file, leadTo, listingWith, type PhotoHost, pageOf, startPhotoHost, withoutEnd } from './photo-host';
+import { file, leadTo, type PhotoHost, pageOf, startPhotoHost, withoutEnd } from './photo-host';
 import { clickToolbar } from './toolbar';
 
 const shopName = 'attic-arcade.example';
@@ -63,7 +64,7 @@ describe('a photo on a host that the user allowed', () => {
     photos.on('/granted.png', file('image/png', photo));
     const url = at(grantedName, photos, '/granted.png');
     await browser.context.addCookies([{ name: 'who', value: 'me', domain: grantedName, path: '/' }]);
-    const fetched = await fetchFirstPhoto('granted', listingWith([url]));
+    const fetched = await fetchFirstPhoto('granted', listingHtml([url]));
     expect(fetched).toMatchObject({
       ok: true,
       value: { mediaType: 'image/png', came: { way: 'background', fullSize: true } },
@@ -79,7 +80,7 @@ describe('a photo of the page’s own host', () => {
   it('is asked for by the page, with its cookies', async () => {
     shop.on('/own.png', file('image/png', photo));
     await browser.context.addCookies([{ name: 'visit', value: '1', domain: shopName, path: '/' }]);
-    const fetched = await fetchFirstPhoto('own', listingWith([at(shopName, shop, '/own.png')]));
+    const fetched = await fetchFirstPhoto('own', listingHtml([at(shopName, shop, '/own.png')]));
     expect(fetched).toMatchObject({ ok: true, value: { came: { way: 'page', fullSize: true } } });
     expect(shop.asked.find(({ path }) => path === '/own.png')?.cookie).toBe('visit=1');
   });
@@ -92,7 +93,7 @@ describe('a photo that leads on to an address inside the user’s network', () =
   ])('is not followed from %s', async (_, name) => {
     inside.on('/inside.png', file('image/png', photo, { crossOrigin: true }));
     photos.on('/led.png', leadTo(`http://127.0.0.1:${inside.port}/inside.png`));
-    const fetched = await fetchFirstPhoto('led', listingWith([at(name, photos, '/led.png')]));
+    const fetched = await fetchFirstPhoto('led', listingHtml([at(name, photos, '/led.png')]));
     expect(fetched).toMatchObject({ ok: false, problem: { code: 'photo-redirected' } });
     expect(photos.asked.filter(({ path }) => path === '/led.png').length).toBeGreaterThan(0);
     expect(inside.asked).toEqual([]);
@@ -101,7 +102,7 @@ describe('a photo that leads on to an address inside the user’s network', () =
   it('is not asked for when the page names it itself', async () => {
     inside.on('/inside.png', file('image/png', photo, { crossOrigin: true }));
     const url = `http://127.0.0.1:${inside.port}/inside.png`;
-    expect(await fetchFirstPhoto('named', listingWith([url]))).toMatchObject({ problem: { code: 'address-refused' } });
+    expect(await fetchFirstPhoto('named', listingHtml([url]))).toMatchObject({ problem: { code: 'address-refused' } });
     expect(inside.asked).toEqual([]);
   });
 });
@@ -111,7 +112,7 @@ describe('a photo that leads on and is shown by the page', () => {
     shop.on('/led-own.png', leadTo('/own-far.png'));
     shop.on('/own-far.png', file('image/png', photo));
     const url = at(shopName, shop, '/led-own.png');
-    const fetched = await fetchFirstPhoto('shown', listingWith([url], `<img src="${url}" width="160" alt="">`));
+    const fetched = await fetchFirstPhoto('shown', listingHtml([url], `<img src="${url}" width="160" alt="">`));
     expect(fetched).toMatchObject({ ok: true, value: { came: { way: 'page', fullSize: true } } });
     const { width, height } = await sharp(Buffer.from(fetched.value?.base64 ?? '', 'base64')).metadata();
     expect([width, height]).toEqual([640, 480]);
@@ -124,7 +125,7 @@ describe('a photo that leads on to another host and is shown by the page', () =>
     photos.on('/led-far.png', leadTo(at(grantedName, photos, '/far.png')));
     photos.on('/far.png', file('image/png', photo));
     const url = at(openName, photos, '/led-far.png');
-    const fetched = await fetchFirstPhoto('captured', listingWith([url], `<img src="${url}" width="320" alt="">`), {
+    const fetched = await fetchFirstPhoto('captured', listingHtml([url], `<img src="${url}" width="320" alt="">`), {
       clicked: true,
     });
     expect(fetched.problem).toBeUndefined();
@@ -141,7 +142,7 @@ describe('a photo that never ends', () => {
   ])('is left at the limit by %s', async (_, name) => {
     const path = `/endless-${name}`;
     const given = new Promise<number>((tell) => photos.on(path, withoutEnd(tell, { crossOrigin: name === openName })));
-    const fetched = await fetchFirstPhoto('endless', listingWith([at(name, photos, path)]));
+    const fetched = await fetchFirstPhoto('endless', listingHtml([at(name, photos, path)]));
     expect(fetched).toMatchObject({ ok: false, problem: { code: 'photo-too-large' } });
     // The limit is 24 MB; what the browser had taken in advance comes on top.
     expect(await given).toBeLessThan(150_000_000);
@@ -150,7 +151,7 @@ describe('a photo that never ends', () => {
 
 describe('a script inside a page', () => {
   it('asks the extension for nothing: only the panel is answered', async () => {
-    await fetchFirstPhoto('asking', listingWith([]));
+    await fetchFirstPhoto('asking', listingHtml([]));
     const { page, tabId } = await openTab(browser, at(shopName, shop, '/asking'));
     const worker = await browser.worker();
     const answer = await worker.evaluate(async (tab) => {
@@ -171,7 +172,7 @@ describe('a script inside a page', () => {
 
 describe('what the extension stores', () => {
   it('is closed to a script inside a page', async () => {
-    await fetchFirstPhoto('stored', listingWith([]));
+    await fetchFirstPhoto('stored', listingHtml([]));
     const { page, tabId } = await openTab(browser, at(shopName, shop, '/stored'));
     const worker = await browser.worker();
     await worker.evaluate(() => chrome.storage.local.set({ 'maker-draft-1': 'kept' }));

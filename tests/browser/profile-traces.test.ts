@@ -5,8 +5,9 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { listingHtml } from '../market/listing-page';
 import { type Browser, launch } from './launch';
-import { file, listingWith, type PhotoHost, pageOf, startPhotoHost } from './photo-host';
+import { file, type PhotoHost, pageOf, startPhotoHost } from './photo-host';
 
 const shopName = 'attic-arcade.example';
 const grantedName = 'granted.photos.example';
@@ -103,9 +104,9 @@ it('no bytes of a photo that the extension asked for lie in the profile, from a 
   const normal = [address(grantedName, 'granted'), address(openName, 'open')];
   // The page's own picture lies in the browser's cache, as always: it shows that the search finds what is there.
   const image = `<img src="${address(openName, 'logo')}" alt="" width="20" height="20">`;
-  shop.on('/normal', pageOf(listingWith(normal, image)));
+  shop.on('/normal', pageOf(listingHtml(normal, image)));
   const closed = [address(grantedName, 'private-granted'), address(openName, 'private-open')];
-  shop.on('/private', pageOf(listingWith(closed)));
+  shop.on('/private', pageOf(listingHtml(closed)));
 
   const options = {
     profile,
