@@ -1,5 +1,5 @@
 import type { Block } from './blocks';
-import type { Inline } from './inline';
+import { type Inline, partOf } from './inline';
 
 /** Lines that are broken within a sentence, as in text taken from a PDF, are one; no place in the text moves. */
 export const unbroken = (text: string): string =>
@@ -19,10 +19,7 @@ function partedBy(words: Inline, mark: string): Inline[] {
   return words.text.split(mark).map((text) => {
     const from = start;
     start += text.length + mark.length;
-    const struck = words.struck
-      .filter((range) => range.start < start && range.end > from)
-      .map((range) => ({ start: Math.max(0, range.start - from), end: Math.min(text.length, range.end - from) }));
-    return { ...words, text, struck };
+    return partOf(words, from, from + text.length);
   });
 }
 
