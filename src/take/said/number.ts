@@ -1,21 +1,20 @@
 import { type Folded, foldWords } from '../../text';
-import { tellingFinder, wordsFor } from '../words';
+import { tellingFinder, wholeWords } from '../words';
 
 const counts = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
 const finder = tellingFinder(...counts.map((count) => `number-${count}` as const), 'digits', 'letters');
 
+const longWord = /^\p{L}{3,}$/u;
+const countOf = new Map(
+  counts.flatMap((count) =>
+    [...wholeWords(`number-${count}`)].flatMap((word) => (longWord.test(word) ? [[word, count] as const] : [])),
+  ),
+);
 /** "Siebenstellig", "viercijferig": the number and what it counts in one word. */
 const compounds = new RegExp(
-  `(?<!\\p{L})(${counts.flatMap((count) => longWords(count)).join('|')})(?:stellig|ziffrig|cijferig)\\p{L}{0,3}`,
+  `(?<!\\p{L})(${[...countOf.keys()].join('|')})(?:stellig|ziffrig|cijferig)\\p{L}{0,3}`,
   'gu',
 );
-const countOf = new Map(counts.flatMap((count) => longWords(count).map((word) => [word, count] as const)));
-
-function longWords(count: (typeof counts)[number]): string[] {
-  return wordsFor(`number-${count}`)
-    .map((word) => foldWords(word).text)
-    .filter((word) => /^\p{L}{3,}$/u.test(word));
-}
 
 /** So many letters or digits of a code, as a text says them. */
 export interface SaidCount {
