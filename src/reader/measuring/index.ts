@@ -1,5 +1,6 @@
 import type { HandMark, HandMeasure } from '../../photo';
 import { fail, problem, type Result, succeed } from '../../problem';
+import type { Room } from '../ask-room';
 import type { MeasuringAnswer, MeasuringRequest } from './messages';
 
 type Measured = Result<HandMeasure[][]> | null;
@@ -10,9 +11,6 @@ export interface Measuring {
   measure(marks: readonly HandMark[]): Promise<Measured>;
   end(): void;
 }
-
-/** As much of a worker as is used here. */
-type Room = Pick<Worker, 'addEventListener' | 'postMessage' | 'terminate'>;
 
 const openMeasuringRoom = (): Room =>
   new Worker(new URL('./measuring-room.ts', import.meta.url), { type: 'module', name: 'measuring' });

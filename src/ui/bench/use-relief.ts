@@ -33,7 +33,7 @@ export function useRelief(photo: Blob): Relief {
       .arrayBuffer()
       .then((bytes) => drawRelief({ bytes, side: view === 'even' ? null : view }, ended.signal))
       .then((relief) => {
-        if (ended.signal.aborted) return;
+        if (relief === null || ended.signal.aborted) return;
         if (relief.ok) setDrawn((known) => new Map(known).set(view, relief.value));
         else setProblem(relief.problem);
       });

@@ -1,8 +1,7 @@
 import { type KnownCode, type Learned, learning } from '../../code';
+import { reported } from '../../problem';
+import { askRoom, type Room } from '../../reader/ask-room';
 import { inTurns } from './in-turns';
-
-/** As much of a worker as is used here. */
-type Room = Pick<Worker, 'addEventListener' | 'postMessage' | 'terminate'>;
 
 interface Asking {
   signal: AbortSignal;
@@ -24,29 +23,10 @@ export async function learnBeside(
   { signal, onHere, openRoom = openTeacherRoom, pause }: Asking,
 ): Promise<Learned | null> {
   try {
-    return await inRoom(examples, signal, openRoom);
+    return await askRoom<Learned>(examples, { openRoom, signal });
   } catch (error) {
     if (signal.aborted) return null;
-    onHere(error instanceof Error ? error.message : String(error));
+    onHere(reported(error).said);
     return inTurns(learning(examples), { signal, ...(pause && { pause }) });
-  }
-}
-
-async function inRoom(examples: readonly KnownCode[], signal: AbortSignal, openRoom: () => Room) {
-  if (signal.aborted) return null;
-  const room = openRoom();
-  try {
-    return await new Promise<Learned | null>((resolve, reject) => {
-      room.addEventListener('message', (({ data }: MessageEvent<Learned>) => resolve(data)) as EventListener);
-      room.addEventListener('error', ((event: ErrorEvent) => {
-        event.preventDefault();
-        reject(new Error(event.message || 'the worker did not start'));
-      }) as EventListener);
-      room.addEventListener('messageerror', () => reject(new Error('the answer could not be handed over')));
-      signal.addEventListener('abort', () => resolve(null), { once: true });
-      room.postMessage(examples);
-    });
-  } finally {
-    room.terminate();
   }
 }
