@@ -1,7 +1,7 @@
 import type { PixelImage, Point, Quad } from '../../src/photo/types';
 import { type Lettering, letteringOf } from './letters';
 import { smoothNoise } from './noise';
-import { aslant, type Grade, photograph } from './photographed';
+import { aslant, type Grade, photograph, seenBox, type View } from './photographed';
 import { chance } from './random';
 import { drawn, held, hex, taken3 } from './second/svg';
 
@@ -32,7 +32,7 @@ export async function letteringScene(seed: number, grade: Grade, given?: string)
     grade,
     draw,
   );
-  return { ...lettering, image, corners: cornersOf(lettering, view.seen) };
+  return { ...lettering, image, corners: cornersOf(lettering, view) };
 }
 
 /** The same as a vector picture under the other camera. */
@@ -58,16 +58,11 @@ export async function secondLetteringScene(seed: number, grade: Grade, given?: s
   );
   const camera = held(width, height, grade, draw);
   const image = await taken3(sheet, camera, grade, draw);
-  return { ...lettering, image, corners: cornersOf(lettering, camera.seen) };
+  return { ...lettering, image, corners: cornersOf(lettering, camera) };
 }
 
-const cornersOf = ({ left, right, top, bottom }: Lettering, seen: (at: Point) => Point): Quad =>
-  [
-    [left, top],
-    [right, top],
-    [right, bottom],
-    [left, bottom],
-  ].map(([x, y]) => seen({ x: x!, y: y! })) as unknown as Quad;
+const cornersOf = ({ left, right, top, bottom }: Lettering, camera: Pick<View, 'seen'>): Quad =>
+  seenBox(camera, left, top, right, bottom);
 
 function away(line: readonly Point[], x: number, y: number): number {
   let least = Number.POSITIVE_INFINITY;

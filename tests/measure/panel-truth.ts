@@ -1,6 +1,6 @@
 import type { PixelImage, Point } from '../../src/photo/types';
 import { smoothNoise } from './noise';
-import { aslant, type Grade, type Paint, photograph, type View } from './photographed';
+import { aslant, type Grade, type Paint, photograph, seenBox, type View } from './photographed';
 import { type Chance, chance } from './random';
 
 type Four = [Point, Point, Point, Point];
@@ -114,13 +114,7 @@ export async function panelScene(seed: number, grade: Grade, wish: PanelWish): P
     return cloth.table(x, y);
   };
   const image = await photograph(view, paint, grade, draw);
-  const box = (x: number): Four =>
-    [
-      [x, top],
-      [x + wide, top],
-      [x + wide, top + high],
-      [x, top + high],
-    ].map(([a, b]) => view.seen({ x: a!, y: b! })) as Four;
+  const box = (x: number): Four => seenBox(view, x, top, x + wide, top + high);
   const near = (value: number, every: number): number => value - Math.round(value / every) * every;
   const column = Math.round((left + wide / 2 - phase.x) / p);
   const row = Math.round((top + high / 2 - phase.y) / q);

@@ -31,6 +31,20 @@ export interface View {
   plane(x: number, y: number): Point;
 }
 
+/** The corners of an upright rectangle of the plane as the camera sees it, from the upper left in the clock's sense. */
+export const seenBox = (
+  { seen }: Pick<View, 'seen'>,
+  left: number,
+  top: number,
+  right: number,
+  bottom: number,
+): [Point, Point, Point, Point] => [
+  seen({ x: left, y: top }),
+  seen({ x: right, y: top }),
+  seen({ x: right, y: bottom }),
+  seen({ x: left, y: bottom }),
+];
+
 const through = ([a, b, c, d, e, f, g, h]: Projection, x: number, y: number): Point => {
   const scale = g * x + h * y + 1;
   return { x: (a * x + b * y + c) / scale, y: (d * x + e * y + f) / scale };

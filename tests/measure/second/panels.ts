@@ -1,6 +1,6 @@
 import type { Point } from '../../../src/photo/types';
 import type { PanelScene, PanelWish } from '../panel-truth';
-import type { Grade } from '../photographed';
+import { type Grade, seenBox } from '../photographed';
 import { type Chance, chance } from '../random';
 import { drawn, held, hex, taken3 } from './svg';
 
@@ -97,14 +97,7 @@ export async function secondPanelScene(seed: number, grade: Grade, wish: PanelWi
   const sheet = await drawn(`<g transform="scale(${fine})">${parts.join('')}</g>`, width * fine, height * fine);
   const camera = held(width, height, grade, draw);
   const image = await taken3(sheet, camera, grade, draw);
-  type Four = PanelScene['corners'];
-  const box = (x: number): Four =>
-    [
-      [x, top],
-      [x + wide, top],
-      [x + wide, top + high],
-      [x, top + high],
-    ].map(([a, b]) => camera.seen({ x: a!, y: b! })) as Four;
+  const box = (x: number): PanelScene['corners'] => seenBox(camera, x, top, x + wide, top + high);
   const near = (value: number, every: number): number => value - Math.round(value / every) * every;
   const [column, row] = [Math.round((left + wide / 2 - phase.x) / p), Math.round((top + high / 2 - phase.y) / q)];
   return {

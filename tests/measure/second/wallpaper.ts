@@ -1,5 +1,5 @@
 import type { PixelImage, Point, Quad } from '../../../src/photo/types';
-import type { Grade } from '../photographed';
+import { type Grade, seenBox } from '../photographed';
 import { type Chance, chance } from '../random';
 import {
   type Basis,
@@ -136,13 +136,7 @@ export async function wallpaperScene(
   );
   const camera = held(width, height, grade, draw);
   const image = await taken3(sheet, camera, grade, draw);
-  const box = (x: number): Quad =>
-    [
-      [x, top],
-      [x + wide, top],
-      [x + wide, top + high],
-      [x, top + high],
-    ].map(([a, b]) => camera.seen({ x: a!, y: b! })) as unknown as Quad;
+  const box = (x: number): Quad => seenBox(camera, x, top, x + wide, top + high);
   const shareOf = ({ x, y }: Point): Point => ({ x: x / wide, y: y / high });
   const shares = ({ sure, may }: StepTruth): StepTruth => ({ sure: shareOf(sure), may: may.map(shareOf) });
   const across = stepTruth(basis, true);
