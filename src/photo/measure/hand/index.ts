@@ -144,20 +144,20 @@ function colours(mark: Placed, room: Room): HandMeasure[] {
 }
 
 const agedAs = {
-  'open-leather': { what: 'darkening', change: 'darker' },
-  rivet: { what: 'greening', change: 'greener' },
-  touched: { what: 'plating-change', change: 'any' },
+  'open-leather': { what: 'darkening', change: 'darker', unit: 'lab-step' },
+  rivet: { what: 'greening', change: 'greener', unit: 'lab-step' },
+  touched: { what: 'plating-change', change: 'any', unit: 'de2000' },
 } as const;
 
 /** A place that age changes, against the photo's first patch, which lies where it does not. */
-function aged({ points, kind }: Placed, { what, change }: Aged, { photo, marks }: Room): HandMeasure {
+function aged({ points }: Placed, { what, change, unit }: Aged, { photo, marks }: Room): HandMeasure {
   const first = marks.find((one) => one.kind === 'patch');
   if (!first) return notMeasured(what, 'no-first-patch');
   const white = marks.find((one) => one.kind === 'white')?.points ?? null;
   const where = { form: 'polygon' as const, points: [...points] };
   const told = changeOfPatch(photo.image, first.points, points, white, change);
   if (typeof told === 'string') return { ...notMeasured(what, told, where), against: first.number };
-  return { what, ...told, unit: kind === 'touched' ? 'de2000' : 'lab-step', where, against: first.number };
+  return { what, ...told, unit, where, against: first.number };
 }
 type Aged = (typeof agedAs)[keyof typeof agedAs];
 

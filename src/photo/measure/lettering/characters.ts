@@ -31,13 +31,13 @@ interface Run {
 }
 
 /** The strongest ink of each column: the mean of its two strongest neighbours up and down. */
-function profile({ width, height, data }: Ink, from = 0, to = width): Float32Array {
-  const out = new Float32Array(to - from);
-  for (let column = from; column < to; column++) {
+function profile({ width, height, data }: Ink): Float32Array {
+  const out = new Float32Array(width);
+  for (let column = 0; column < width; column++) {
     let most = 0;
     for (let row = 1; row < height; row++)
       most = Math.max(most, (data[row * width + column]! + data[(row - 1) * width + column]!) / 2);
-    out[column - from] = most;
+    out[column] = most;
   }
   return out;
 }
