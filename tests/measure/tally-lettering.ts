@@ -1,4 +1,5 @@
 import { type HandMeasure, type MeasuredByHand, measureHandMarks, type Point } from '../../src/photo';
+import { mean } from '../../src/photo/measure/mean';
 import type { LetteringScene } from './lettering-truth';
 import { byHand, type Grade } from './photographed';
 import { chance } from './random';
@@ -45,8 +46,6 @@ export function lettersMeasured({ image }: LetteringScene, points: readonly Poin
   const mark = { number: 1, kind: 'lettering' as const, points: shares, within: 0.004, mm: null, name: text };
   return measureHandMarks(image, [mark])[0]!;
 }
-
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 function truthOf({ letters, top, bottom, stroke }: LetteringScene): Partial<Record<MeasuredByHand, number>> {
   const high = bottom - top;

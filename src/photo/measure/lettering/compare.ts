@@ -1,6 +1,7 @@
 import type { Quad } from '../../types';
 import { backOf, project, projectionOnto } from '../../warp';
 import type { HandMark, HandMeasure } from '../hand/hand-types';
+import { mean } from '../mean';
 import { lettersOf } from './letters';
 
 /** A measured line: each of its different characters, and how wide it is, all in one unit that only this line has. */
@@ -82,5 +83,3 @@ function sharesOf(one: LetterWidths, other: LetterWidths): Map<string, [number, 
 
 const apart = (one: LetterWidths, other: LetterWidths): number =>
   Math.sqrt(mean([...sharesOf(one, other).values()].map(([own, their]) => (own - their) ** 2)));
-
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -1,8 +1,9 @@
 import type { GreyImage, Point, Quad } from '../../types';
 import { project, projectionOnto, quadSize, warpQuad } from '../../warp';
 import type { HandMeasure, NotMeasuredByHand } from '../hand/hand-types';
+import { mean } from '../mean';
 import { notMeasured } from '../measure-types';
-import { type Box, charactersIn, strengthIn, strokeIn } from './characters';
+import { type Box, charactersIn, type Stroke, strengthIn, strokeIn } from './characters';
 import { inkOf } from './ink';
 import { lettersOf } from './letters';
 
@@ -37,69 +38,81 @@ export function measureLettering(grey: GreyImage, corners: Quad, text: string, w
   const { across, down } = quadSize(corners);
   if (!(down >= leastHigh && across >= down)) return no('small');
   const high = Math.round(Math.min(most, Math.max(32, down * 1.5)));
-  const long = Math.round((high * across) / down);
-  const projection = projectionOnto(corners, long, high);
-  if (projection === null) return no('flat');
-  const aside = Math.round(high * margin);
-  const placed = ({ x, y }: Point): Point => project(projection, x - aside, y - aside);
-  const [width, height] = [long + 2 * aside, high + 2 * aside];
-  const outer = [0, 1, 2, 3].map((at) =>
-    placed({ x: at === 1 || at === 2 ? width : 0, y: at > 1 ? height : 0 }),
-  ) as unknown as Quad;
-  const line = warpQuad(grey, outer, width, height);
-  if (line === null) return no('flat');
-  const ink = inkOf(line, high);
+  const straight = straightened(grey, corners, Math.round((high * across) / down), high);
+  if (straight === null) return no('flat');
+  const ink = inkOf(straight.line, high);
   if (typeof ink === 'string') return no(ink);
   const boxes = charactersIn(ink, letters.length, high);
   if (boxes === null) return no('not-parted');
-  const tall = boxes.filter((_, at) => /[\p{Lu}\p{Nd}]/u.test(letters[at]!));
-  const heights = (tall.length > 0 ? tall : boxes).map(({ top, bottom }) => bottom - top);
-  const height1 = median(heights);
+  const heights = heightsOf(boxes, letters);
+  const unit = median(heights);
   const isPart = ({ left, right }: Box, at: number): boolean =>
-    right - left < narrowest * height1 && !slim.test(letters[at]!);
-  if (!(height1 > 0.4 * high) || boxes.some(isPart)) return no('not-parted');
-  const where = {
-    form: 'polygon' as const,
-    points: boxes.flatMap(({ left, right, top, bottom }) => [
-      placed({ x: left, y: top }),
-      placed({ x: right, y: bottom }),
-    ]),
-  };
-  const pixel = high / down / height1;
-  const edges = Math.hypot(edgeWithin, leaning * within) * pixel;
-  const told = (what: HandMeasure['what'], value: number, uncertainty: number): HandMeasure => ({
-    what,
-    value,
-    uncertainty,
-    unit: 'of-height',
-    where: null,
-  });
-  const widths = boxes.map(({ left, right }) => (right - left) / height1);
-  const gaps = boxes.slice(1).map(({ left }, at) => (left - boxes[at]!.right) / height1);
-  // Each edge is off by itself, and all by what blur and the level of an edge share.
-  const sides = (mean: number): number => Math.hypot(edges, aslant * mean);
-  const [width1, gap1] = [mean(widths), mean(gaps)];
-  // Where a character seems wider, the gap beside it seems narrower.
-  const ofWidth = (share: number): number => (edges / width1) * (1 + share);
-  const { width: thick, widened, blur } = strokeIn(ink, boxes);
-  const stroke = thick / height1;
-  const strokeTold =
-    stroke / pixel < leastStroke || thick + widened < leastOfBlur * blur
-      ? notMeasured('letter-stroke' as const, 'blurred' as const)
-      : told('letter-stroke', stroke, Math.hypot(0.6 * pixel, 0.12 * stroke, widened / height1));
+    right - left < narrowest * unit && !slim.test(letters[at]!);
+  if (!(unit > 0.4 * high) || boxes.some(isPart)) return no('not-parted');
+  const points = boxes.flatMap(({ left, right, top, bottom }) => [
+    straight.placed({ x: left, y: top }),
+    straight.placed({ x: right, y: bottom }),
+  ]);
+  const pixel = high / down / unit;
+  const strengths = boxes.map((box) => strengthIn(ink, box));
   return [
-    { what: 'letters', value: letters.length, uncertainty: null, unit: 'letter', where },
-    told('letter-width', width1, sides(width1)),
-    { ...told('letter-gap', gap1 / width1, ofWidth(gap1 / width1)), unit: 'of-width' },
-    strokeTold,
+    { what: 'letters', value: letters.length, uncertainty: null, unit: 'letter', where: { form: 'polygon', points } },
+    ...widths(boxes, unit, Math.hypot(edgeWithin, leaning * within) * pixel),
+    stroke(strokeIn(ink, boxes), unit, pixel),
     slope('letter-height-change', 'of-height', heights, edgeWithin / down, (2 * within) / down),
-    slope(
-      'letter-strength-change',
-      'of-mean',
-      boxes.map((box) => strengthIn(ink, box)),
-      0.02,
-    ),
+    slope('letter-strength-change', 'of-mean', strengths, 0.02),
   ];
+}
+
+/** A line seen straight from the front, with some of what lies around it; `placed` takes a place of it back to the photo. */
+function straightened(grey: GreyImage, corners: Quad, long: number, high: number) {
+  const projection = projectionOnto(corners, long, high);
+  if (projection === null) return null;
+  const aside = Math.round(high * margin);
+  const placed = ({ x, y }: Point): Point => project(projection, x - aside, y - aside);
+  const [width, height] = [long + 2 * aside, high + 2 * aside];
+  const outer: Quad = [
+    placed({ x: 0, y: 0 }),
+    placed({ x: width, y: 0 }),
+    placed({ x: width, y: height }),
+    placed({ x: 0, y: height }),
+  ];
+  const line = warpQuad(grey, outer, width, height);
+  return line && { line, placed };
+}
+
+/** How high the capitals and figures are; all characters where there are none of these. */
+function heightsOf(boxes: readonly Box[], letters: readonly string[]): number[] {
+  const tall = boxes.filter((_, at) => /[\p{Lu}\p{Nd}]/u.test(letters[at]!));
+  return (tall.length > 0 ? tall : boxes).map(({ top, bottom }) => bottom - top);
+}
+
+/** Mean width of the characters and of the gaps between them; `unit`: their height, `edges`: how far off an edge is, in it. */
+function widths(boxes: readonly Box[], unit: number, edges: number): HandMeasure[] {
+  const width = mean(boxes.map(({ left, right }) => (right - left) / unit));
+  const gap = mean(boxes.slice(1).map(({ left }, at) => (left - boxes[at]!.right) / unit));
+  const share = gap / width;
+  return [
+    // Each edge is off by itself, and all by what blur and the level of an edge share.
+    {
+      what: 'letter-width',
+      value: width,
+      uncertainty: Math.hypot(edges, aslant * width),
+      unit: 'of-height',
+      where: null,
+    },
+    // Where a character seems wider, the gap beside it seems narrower.
+    { what: 'letter-gap', value: share, uncertainty: (edges / width) * (1 + share), unit: 'of-width', where: null },
+  ];
+}
+
+/** How wide strokes are, unless they are hardly wider than a pixel or than what the blur makes of them. */
+function stroke({ width, widened, blur }: Stroke, unit: number, pixel: number): HandMeasure {
+  const value = width / unit;
+  if (value / pixel < leastStroke || width + widened < leastOfBlur * blur)
+    return notMeasured('letter-stroke', 'blurred');
+  const uncertainty = Math.hypot(0.6 * pixel, 0.12 * value, widened / unit);
+  return { what: 'letter-stroke', value, uncertainty, unit: 'of-height', where: null };
 }
 
 /** By how much a number changes from the first character to the last, as a share of its mean; a straight line through all. */
@@ -112,7 +125,7 @@ function slope(
 ): HandMeasure {
   const count = values.length;
   const level = mean(values);
-  if (count < 3 || level <= 0) return notMeasured(what, 'small' as const);
+  if (count < 3 || level <= 0) return notMeasured(what, 'small');
   const middle = (count - 1) / 2;
   const across = values.reduce((sum, _, at) => sum + (at - middle) ** 2, 0);
   const rise = values.reduce((sum, value, at) => sum + (at - middle) * (value - level), 0) / across;
@@ -127,8 +140,6 @@ function slope(
     where: null,
   };
 }
-
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);

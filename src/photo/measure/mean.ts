@@ -1,0 +1,3 @@
+/** The mean of some numbers; NaN of none. */
+export const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
