@@ -1,5 +1,6 @@
 import type { AxisLayout, AxisRow } from '../evidence';
 import { chosenLanguage, kit, sayDates, saySource, sayStated, strings } from '../words';
+import { ColumnHeads } from './parts/ColumnHeads';
 
 const words = strings.axis;
 
@@ -13,13 +14,7 @@ export const TimeAxisTable = ({ layout }: { layout: AxisLayout }) => (
 
 export const AxisTable = ({ layout }: { layout: AxisLayout }) => (
   <table class="time-axis-table">
-    <thead>
-      <tr>
-        <th scope="col">{words.statement}</th>
-        <th scope="col">{words.dates}</th>
-        <th scope="col">{words.stands}</th>
-      </tr>
-    </thead>
+    <ColumnHeads names={[words.statement, words.dates, words.stands]} />
     <tbody>
       {layout.rows.map((row) => (
         <TableRow key={row.evidence[0]} row={row} />

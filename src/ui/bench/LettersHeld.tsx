@@ -1,5 +1,6 @@
 import { leastReferences, lettersCompared, letterWidths } from '../../photo';
 import { kit, strings } from '../../words';
+import { ColumnHeads } from '../parts/ColumnHeads';
 import { Measures } from './Measures';
 import type { MeasuredMark } from './use-marks';
 import type { References } from './use-references';
@@ -39,13 +40,7 @@ export function LettersHeld({ one: { mark, measured }, maker, references: { line
       {letters.length > 0 && (
         <table>
           <caption class="muted hint">{words.caption}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{words.character}</th>
-              <th scope="col">{words.here}</th>
-              <th scope="col">{words.others}</th>
-            </tr>
-          </thead>
+          <ColumnHeads names={[words.character, words.here, words.others]} />
           <tbody>
             {letters.map(({ letter, own: here, others }) => (
               <tr key={letter}>
