@@ -41,11 +41,14 @@ function bodyOf(folded: string): string {
   return cjk.test(folded) ? body.replaceAll(gap, '\\s?') : body;
 }
 
-const digraphs: Record<string, string> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss', Ä: 'Ae', Ö: 'Oe', Ü: 'Ue' };
+const digraphs: Record<string, string> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss' };
 
-/** A phrase folded, and as it is written where a keyboard has no umlauts: "Köper", "Koeper". */
-export const spellingsOf = (phrase: string): string[] =>
-  [phrase, phrase.replace(/[äöüß]/giu, (letter) => digraphs[letter] ?? letter)].map((one) => foldWords(one).text);
+/** A phrase folded, and where it has umlauts, as a keyboard without them writes it too: "Köper", "Koeper". */
+export function spellingsOf(phrase: string): string[] {
+  const small = phrase.toLowerCase();
+  const typed = small.replace(/[äöüß]/gu, (letter) => digraphs[letter] as string);
+  return (typed === small ? [phrase] : [phrase, typed]).map((one) => foldWords(one).text);
+}
 const allSpellings = (phrases: readonly string[]): string[] => [...new Set(phrases.flatMap(spellingsOf))];
 
 /** Stands nowhere. */
