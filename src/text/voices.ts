@@ -30,25 +30,25 @@ const headingOf = (line: string): 'others' | 'seller' | null => {
 const answer = new RegExp(`^\\s?(?:${phrasePattern(wordsOf('seller-label')).source})\\s?[:：]\\s?\\S`, 'u');
 const isAnswer = (line: string): boolean => answer.test(foldWords(line.slice(0, longest)).text);
 
-/** Each line of a text with whether it stands under a heading of others. */
-function linesOf(text: string): { line: string; others: boolean }[] {
+type Voice = 'seller' | 'others' | 'answer';
+
+/** The text with all lines blank but those of one voice, so that every place in it stays what it was. */
+function linesOf(voice: Voice, text: string): string {
   let others = false;
   return withoutLegends(text)
     .split('\n')
     .map((line) => {
-      const heading = isAnswer(line) ? null : headingOf(line);
+      const answers = isAnswer(line);
+      const heading = answers ? null : headingOf(line);
       if (heading) others = heading === 'others';
-      return { line, others };
-    });
+      const said: Voice = others ? (answers ? 'answer' : 'others') : 'seller';
+      return said === voice ? line : ' '.repeat(line.length);
+    })
+    .join('\n');
 }
 
-const kept = (text: string, isKept: (line: string, others: boolean) => boolean): string =>
-  linesOf(text)
-    .map(({ line, others }) => (isKept(line, others) ? line : ' '.repeat(line.length)))
-    .join('\n');
-
-/** The text with all that others say in it blank, so that every place in it stays what it was. */
-export const sellersOwn = (text: string): string => kept(text, (_, others) => !others);
+/** The text with all that others say in it blank. */
+export const sellersOwn = (text: string): string => linesOf('seller', text);
 
 /** The text with all blank but what the seller answers among the questions of others. */
-export const sellersAnswers = (text: string): string => kept(text, (line, others) => others && isAnswer(line));
+export const sellersAnswers = (text: string): string => linesOf('answer', text);
