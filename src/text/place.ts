@@ -49,7 +49,7 @@ function findSpaced(text: string): PlaceFound[] {
     }
     if (taken === 0 && capital) {
       const { start, end } = tokens[first]!;
-      found.push({ place: capital, form: isMadeIn(text, start) ? 'made-in' : 'name', ...cut(text, start, end) });
+      found.push({ place: capital, form: isMadeIn(text, start, end) ? 'made-in' : 'name', ...cut(text, start, end) });
     }
     first += Math.max(0, taken - 1);
   }
@@ -71,11 +71,12 @@ const madeThenBefore = new RegExp(
 );
 /** "Made 2009 (Italy)": a country in brackets behind the year of making. */
 const isBehindYear = (text: string, start: number, end: number): boolean =>
-  /^[)）]/.test(text.slice(end)) && madeThenBefore.test(text.slice(Math.max(0, start - longestLead), start));
+  /[)）]/.test(text.charAt(end)) && madeThenBefore.test(text.slice(Math.max(0, start - longestLead), start));
 
 const cut = (text: string, start: number, end: number) => ({ words: text.slice(start, end), start, end });
 
-const isMadeIn = (text: string, start: number): boolean =>
+const isMadeIn = (text: string, start: number, end: number): boolean =>
+  isBehindYear(text, start, end) ||
   madeInBefore.test(
     text
       .slice(Math.max(0, start - longestLead), start)
@@ -92,7 +93,7 @@ function placeOf(text: string, start: number, end: number, entry: LexiconEntry):
     const made = madeAfterAdjective.test(after) || madeBefore.test(before);
     return { place: entry.place, form: made ? 'made-in' : 'adjective', words, start, end };
   }
-  const madeIn = isMadeIn(text, start) || isBehindYear(text, start, end);
+  const madeIn = isMadeIn(text, start, end);
   if (entry.onlyAfterMadeIn && !madeIn) return null;
   if (entry.exact !== null && !namesCountry(text, words, end, entry.exact)) return null;
   return { place: entry.place, form: madeIn ? 'made-in' : 'name', words, start, end };
@@ -118,8 +119,7 @@ function findUnspaced(text: string): PlaceFound[] {
     for (let start = text.indexOf(name); start >= 0; start = text.indexOf(name, start + 1)) {
       const end = start + name.length;
       if (taken.slice(start, end).includes(true)) continue;
-      const made =
-        madeAfterName.test(text.slice(end, end + 3)) || isMadeIn(text, start) || isBehindYear(text, start, end);
+      const made = madeAfterName.test(text.slice(end, end + 3)) || isMadeIn(text, start, end);
       // One character is too little to be a country's name by itself ("英" is also the first half of other words).
       if (name.length < 2 && !made) continue;
       taken.fill(true, start, end);

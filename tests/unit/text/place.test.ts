@@ -35,6 +35,7 @@ test.each([
   ['Prodotta nel 2004 (Romania)', ['RO made-in']],
   ['Vervaardigd 2012 (Portugal)', ['PT made-in']],
   ['製造 2011年（イタリア）', ['IT made-in']],
+  ['Made 2011 (UK)', ['GB made-in']],
   ['Bought 2009 (Italy)', ['IT name']],
   ['gekauft 2016 (Kroatien, Urlaub)', ['HR name']],
   ['Made 2009 (Italy trip photos)', ['IT name']],
