@@ -277,9 +277,9 @@ function readRun(
 }
 
 /** "3.9 in. Strap up to 47 in.": the full stop of the unit closes the sentence too. */
-const closesSentence = ({ text, source, at }: Folded, end: number): boolean => {
-  const next = at ? (at[end - 1] as number) + 1 : end;
-  return text[end - 1] === '.' && /^\s+\p{Lu}/u.test(source.slice(next, next + 8));
+const closesSentence = (folded: Folded, end: number): boolean => {
+  const next = sourceRange(folded, end - 1, end).end;
+  return folded.text[end - 1] === '.' && /^\s+\p{Lu}/u.test(folded.source.slice(next, next + 8));
 };
 
 /** "Länge 30, Höhe 21, Breite 17": beside a length, a clearly smaller width is the depth. Common practice, no source. */

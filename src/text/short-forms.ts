@@ -1,5 +1,5 @@
 import { type Folded, foldWords } from './fold';
-import { spellingsOf } from './phrases';
+import { listOf, spellingsOf } from './phrases';
 
 /*
  * What sellers cut short where each word costs them time: "acq. nel 1999", "ds la poche", "bght in 98". Each stands for
@@ -19,27 +19,30 @@ const rows: Record<Language, string> = {
 };
 
 /** "Messingbeschläge", "katoenvoering": what a part is made of, written as one word with it. */
-const compounds: Partial<Record<Language, readonly [materials: string, parts: string]>> = {
+const compounds: Partial<Record<Language, readonly [materials: string[], parts: string[]]>> = {
   de: [
-    'messing, nickel, leder, wildleder, kalbsleder, baumwoll, velours, canvas, stoff, metall, kunststoff, seiden',
-    'beschlag, beschläge, beschlägen, futter, innenfutter, henkel, griff, griffe, riemen, schulterriemen, gurt, reißverschluss, schloss, schnalle, schnallen',
+    listOf(
+      'messing, nickel, leder, wildleder, kalbsleder, baumwoll, velours, canvas, stoff, metall, kunststoff, seiden',
+    ),
+    listOf(
+      'beschlag, beschläge, beschlägen, futter, innenfutter, henkel, griff, griffe, riemen, schulterriemen, gurt, reißverschluss, schloss, schnalle, schnallen',
+    ),
   ],
   nl: [
-    'messing, nikkel, leder, katoen, suède, canvas, metaal',
-    'beslag, voering, hengsel, hengsels, handvat, riem, rits, gesp, gespen, slot',
+    listOf('messing, nikkel, leder, katoen, suède, canvas, metaal'),
+    listOf('beslag, voering, hengsel, hengsels, handvat, riem, rits, gesp, gespen, slot'),
   ],
 };
 
-const compoundsOf = (language: Language): [string, string][] => {
-  const [materials = '', parts = ''] = compounds[language] ?? [];
-  return materials.split(', ').flatMap((material) => parts.split(', ').flatMap((part) => apart(material, part)));
-};
+function compoundsOf(language: Language): [string, string][] {
+  const [materials, parts] = compounds[language] ?? [[], []];
+  return materials.flatMap((material) => parts.flatMap((part) => apart(material, part)));
+}
 
 /** A compound, and the same without umlauts, as two words. */
 function apart(material: string, part: string): [string, string][] {
-  if (material === '' || part === '') return [];
   const noun = material === 'baumwoll' ? 'baumwolle' : material;
-  return [...new Set(spellingsOf(`${material}${part}`))].map((word) => [word, foldWords(`${noun} ${part}`).text]);
+  return spellingsOf(`${material}${part}`).map((word) => [word, foldWords(`${noun} ${part}`).text]);
 }
 
 interface ShortForms {
@@ -50,7 +53,7 @@ interface ShortForms {
 const escaped = (short: string) => short.replace(/[./]/g, '\\$&');
 
 function readRow(language: Language): ShortForms {
-  const pairs = rows[language].split(', ').map((pair) => foldWords(pair).text.split('=') as [string, string]);
+  const pairs = listOf(rows[language]).map((pair) => foldWords(pair).text.split('=') as [string, string]);
   const words = new Map([...pairs, ...compoundsOf(language)]);
   const longestFirst = [...words.keys()].sort((a, b) => b.length - a.length);
   return {
