@@ -45,6 +45,9 @@ const openYears = 40;
 /** A date of more years than this does not order codes in time. */
 const looseYears = 6;
 
+/** No known code has more letters and digits. */
+export const mostSigns = 24;
+
 const isSign = (character: string) => /[A-Z0-9]/.test(character);
 
 /** An example that cannot be used: its date is neither a date nor a place, or its code has no or too many characters. */
@@ -66,7 +69,7 @@ export function readFacts(examples: readonly KnownCode[]): {
     const tidy = tidyCode(code);
     const bare = [...tidy].filter(isSign).join('');
     if ('unknown' in stated) unusable.push({ index, why: { kind: 'not-known', words: stated.unknown } });
-    else if (bare.length === 0 || bare.length > 24) unusable.push({ index, why: { kind: 'length' } });
+    else if (bare.length === 0 || bare.length > mostSigns) unusable.push({ index, why: { kind: 'length' } });
     else {
       const dated = timeOf(stated);
       facts.push({

@@ -64,7 +64,7 @@ const leastSettled = 4;
  * simplicity and by how likely chance would make them fit; and says what is still open. Examples are `{ code, reads }`
  * as in a maker file; `reads` may also be in words ("about 1990", "bought 2001"). Separators between letters and
  * digits are learned as they stand; codes of changing length are taken as a fixed part with a running number before or
- * after it. At most 24 letters and digits. Yields now and then how much it has done, so that it can be run in turns.
+ * after it. At most `mostSigns` letters and digits. Yields now and then how much it has done, so that it can be run in turns.
  */
 export function* learning(examples: readonly KnownCode[]): Generator<Work, Learned> {
   const { facts, unusable } = readFacts(examples);

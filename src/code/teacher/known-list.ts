@@ -2,7 +2,7 @@ import { isPlaceCode } from '../../place';
 import type { Span } from '../../span';
 import { findPlaces } from '../../text';
 import { readStated } from '../reads';
-import type { KnownCode } from './facts';
+import { type KnownCode, mostSigns } from './facts';
 import { readKnownDate } from './known-date';
 
 /** Why a row of a list is not understood. */
@@ -21,8 +21,6 @@ export type KnownRow = { row: number; text: string } & (
   | { known: null; fault: KnownFault }
 );
 
-/** The teacher's own bound, in letters and digits. */
-const mostCharacters = 24;
 /** A row of more pieces than this, or a date of more characters, is prose. */
 const mostPieces = 24;
 const longestDate = 120;
@@ -98,7 +96,7 @@ const besideCode = (text: string): string | undefined => wordsBehind.exec(text)?
 
 /** The row cut where all that follows is a date: a code may hold blanks itself ("KV 0915 1995-01 BE"). */
 function cutAtDate(line: string): Understood | null {
-  if (line.length > mostCharacters + longestDate) return null;
+  if (line.length > mostSigns + longestDate) return null;
   const pieces = [...line.matchAll(/[^\s:|→=]+/gu)];
   if (pieces.length > mostPieces) return null;
   for (const [at, piece] of pieces.entries()) {
@@ -174,7 +172,7 @@ function readRow(text: string, row: number): KnownRow {
   const fault = (why: KnownFault): KnownRow => ({ row, text: text.trim(), known: null, fault: why });
   const read = readLine(text.trim().replace(bullet, ''));
   if ('kind' in read) return fault(read);
-  if (signsOf(read.code) > mostCharacters) return fault({ kind: 'code-too-long', most: mostCharacters });
+  if (signsOf(read.code) > mostSigns) return fault({ kind: 'code-too-long', most: mostSigns });
   const { reads, spans, place } = read.dated;
   return { row, text: text.trim(), known: { code: read.code, reads }, spans, place, fault: null };
 }
