@@ -21,27 +21,17 @@ export const unusedAgainstPhoto = defineCheck({
     const [fresh] = qualitiesOf(evidence, 'called-new');
     if (!fresh) return { notApplicable: because('not-called-new', {}) };
     const { words, inData } = fresh.says;
-    return evidence.filter(isSaying('shows-age')).flatMap(({ id, from, says }) =>
-      pairOf('new-aged', fresh.id, id)?.relation === 'conflicts'
-        ? [
-            {
-              kind: 'doubt',
-              key: from.id,
-              data: {
-                said: { words, inData },
-                photo: numberOf(says.photo),
-                mark: says.mark,
-                place: says.place,
-                by: says.by,
-                within: says.within,
-              },
-              photos: [says.photo],
-              claims: fresh.claims,
-              evidence: [fresh.id, id],
-              asks: [askFor('condition', {})],
-            } as const,
-          ]
-        : [],
-    );
+    return evidence
+      .filter(isSaying('shows-age'))
+      .filter(({ id }) => pairOf('new-aged', fresh.id, id)?.relation === 'conflicts')
+      .map(({ id, from, says: { photo, mark, place, by, within } }) => ({
+        kind: 'doubt',
+        key: from.id,
+        data: { said: { words, inData }, photo: numberOf(photo), mark, place, by, within },
+        photos: [photo],
+        claims: fresh.claims,
+        evidence: [fresh.id, id],
+        asks: [askFor('condition', {})],
+      }));
   },
 });
