@@ -72,6 +72,7 @@ const addressOf = (source: string) => `https://attic-arcade.example/${encodeURI(
 const ofWords: Record<string, TextReader> = {
   foldText: text.foldText,
   foldWords: text.foldWords,
+  writtenOut: (said) => text.writtenOut(text.foldWords(said), 'de'),
   parsePrices: (said) => text.parsePrices(said, hints),
   parsePriceText: (said) => text.parsePriceText(said, said),
   parseMeasures: (said) => text.parseMeasures(said, null),
@@ -84,6 +85,7 @@ const ofWords: Record<string, TextReader> = {
   findMemberSince: (said) => text.findMemberSince(said, hints),
   findTraders: text.findTraders,
   sellersOwn: text.sellersOwn,
+  sellersAnswers: text.sellersAnswers,
   withoutLegends: text.withoutLegends,
   namesAnothersPiece: text.namesAnothersPiece,
   findSalesCounts: text.findSalesCounts,
@@ -95,6 +97,7 @@ const ofWords: Record<string, TextReader> = {
   clauseAround: (said) => text.clauseAround(said, said.length >> 1, (said.length >> 1) + 1),
   sentenceAround: (said) => text.sentenceAround(said, said.length >> 1, (said.length >> 1) + 1),
   isNegated: (said) => text.isNegated(said, said.length >> 1, (said.length >> 1) + 1),
+  isOfFormerPart: (said) => text.isOfFormerPart(said, said.length >> 1, (said.length >> 1) + 1),
   isLeftOpen: (said) => text.isLeftOpen(said, said.length >> 1, (said.length >> 1) + 1),
   polarityOf: (said) => text.polarityOf(said, said.length >> 1, (said.length >> 1) + 1),
   isAboutAnother: (said) => text.isAboutAnother(said, said.length >> 1, (said.length >> 1) + 1),
