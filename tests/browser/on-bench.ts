@@ -74,7 +74,7 @@ async function layLine(page: Page, scene: LetteringScene): Promise<void> {
   await field.focus();
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
-  await measure(page, 1, 'letters').waitFor();
+  await measure(page, 1, 'letters').waitFor({ timeout: 60_000 });
 }
 
 /** A measured line beside those of so many kept listings of the same maker. */
@@ -104,6 +104,6 @@ export async function openAged(stage: Stage): Promise<Page> {
     await panel.locator('.bench-stage .handle:focus').waitFor();
     await bring(panel, new RegExp(`\\d ${name}.*all of it`), { x, y: 210 }, open);
   }
-  await measure(panel, 2, 'darkening').waitFor();
+  await measure(panel, 2, 'darkening').waitFor({ timeout: 60_000 });
   return panel;
 }

@@ -48,8 +48,10 @@ export function Bench({ kase, photoId, photo, file, size, byHand, useFileOf }: P
   // The keyboard goes to the new mark's first handle, from which it is laid.
   useEffect(() => {
     if (isNew.current === null || isNew.current !== chosen) return;
+    const handle = room.current?.querySelector<HTMLElement>('.handle');
+    if (!handle) return;
     isNew.current = null;
-    room.current?.querySelector<HTMLElement>('.handle')?.focus({ preventScroll: true });
+    handle.focus({ preventScroll: true });
   }, [chosen, marks.length]);
 
   const add = (kind: MarkKind) => {

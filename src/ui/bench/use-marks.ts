@@ -35,8 +35,9 @@ export function useMarks(kase: Case, photoId: string, byHand: ByHand, photo: Blo
   const latest = useRef({ kept, wanted, kase });
   latest.current = { kept, wanted, kase };
 
+  // The hand may want more by the time this runs: what it wants then counts.
   useEffect(() => {
-    if (wanted && sameData(wanted, keptMarks)) setWanted(null);
+    setWanted((now) => (now && sameData(now, keptMarks) ? null : now));
   }, [wanted, keptMarks]);
 
   const keep = async (next: readonly HandMark[]) => {
