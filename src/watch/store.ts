@@ -25,6 +25,8 @@ export interface Action {
   put(record: WatchRecord, parts?: Parts): Promise<Result<WatchRecord>>;
   /** Takes in a record of a newer version as it is. */
   putNewer(raw: StoredRecord, parts: Parts): Promise<void>;
+  /** Puts in the looks and pictures that a record names and that are not there; how many pictures. */
+  fill(id: string, parts: Parts): Promise<number>;
   drop(id: string): Promise<void>;
   hasLook(hash: string): Promise<boolean>;
 }
@@ -53,6 +55,8 @@ export async function carryOut<T>(
       await transaction.objectStore('pictures').delete(name);
     }
   };
+  const has = async (store: 'looks' | 'pictures', hash: string) =>
+    (await transaction.objectStore(store).getKey(hash)) !== undefined;
   const write = async (raw: StoredRecord, parts: Parts = { looks: [], pictures: [] }) => {
     const row = rowOf(raw);
     const before = await rows.get(row.id);
@@ -76,6 +80,18 @@ export async function carryOut<T>(
       return checked;
     },
     putNewer: write,
+    async fill(id, { looks, pictures }) {
+      const uses = new Set((await rows.get(id))?.uses);
+      let filled = 0;
+      for (const look of looks)
+        if (uses.has(look.hash) && !(await has('looks', look.hash))) await transaction.objectStore('looks').put(look);
+      for (const one of pictures) {
+        if (!uses.has(one.hash) || (await has('pictures', one.hash))) continue;
+        await transaction.objectStore('pictures').put(one);
+        filled += 1;
+      }
+      return filled;
+    },
     async drop(id) {
       const uses = (await rows.get(id))?.uses ?? [];
       await cases.delete(id);
@@ -85,7 +101,7 @@ export async function carryOut<T>(
       written.delete(id);
       gone.push(id);
     },
-    hasLook: async (hash) => (await transaction.objectStore('looks').getKey(hash)) !== undefined,
+    hasLook: (hash) => has('looks', hash),
   };
   const giveUp = () => {
     transaction.done.catch(() => undefined);

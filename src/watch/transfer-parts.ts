@@ -6,6 +6,7 @@ import type { Packing } from './ports';
 import { digest1 } from './record/forms-1';
 import { picture1 } from './record/picture-1';
 import { picture2 } from './record/picture-2';
+import { namesIn } from './rows';
 import { pixelsSchema, type StoredLook, type StoredPicture } from './types';
 
 /** A look as a file carries it: its content, or its bytes where they hold no content that could be written out. */
@@ -20,66 +21,104 @@ const carriedLook = z.union([
 ]);
 
 /**
- * Of photos that are kept whole a file carries as many as it can hold beside everything else, some hundreds as chats send
- * them; of the others it carries the small picture.
+ * Photos that are kept whole and go into one file, some hundreds as chats send them. Where there are more, further files
+ * carry them, each with the records that name them.
  */
 const mostWholeCharacters = 200_000_000;
 /** What is longer is no small picture, as a data address. */
 const mostSmallCharacters = pixelsSchema.maxLength ?? Number.POSITIVE_INFINITY;
 
 /** What of the database is read for a file. */
-export type ReadParts = Pick<WatchDatabase, 'get' | 'getAllKeys'>;
+export type ReadParts = Pick<WatchDatabase, 'get' | 'getAll' | 'getAllKeys' | 'getAllKeysFromIndex'>;
 
-/** Every look and picture of the list as a file carries them; `leftOut`: photos kept whole for which it has no room. */
-export async function carryParts(
+/** The names of the pictures of an export, by the file that carries them. */
+export interface Shared {
+  /** Small pictures; the first file has them all. */
+  small: string[];
+  /** Photos kept whole, file by file; at least one file. */
+  whole: string[][];
+}
+
+/**
+ * Shares the pictures of the list out among as many files as they need, each photo into the first that has room. What is
+ * only shared out is not written as text: a full list would hold the page up for seconds.
+ */
+export async function sharePictures(
   database: ReadParts,
   packing: Packing,
   mostWhole = mostWholeCharacters,
-): Promise<{ looks: CarriedLook[]; pictures: CarriedPicture[]; leftOut: number }> {
+): Promise<Shared> {
+  const small: string[] = [];
+  const files: { whole: string[]; room: number }[] = [{ whole: [], room: mostWhole }];
+  for (const hash of await database.getAllKeys('pictures')) {
+    const stored = await database.get('pictures', hash);
+    if (!stored) continue;
+    const needs = addressLength(stored);
+    if (isSmall(stored, packing)) small.push(hash);
+    else if (isKeptWhole(stored)) {
+      const open = files.find(({ room }) => needs <= room);
+      const file = open ?? { whole: [], room: mostWhole };
+      if (!open) files.push(file);
+      file.room -= needs;
+      file.whole.push(hash);
+    }
+  }
+  return { small, whole: files.map(({ whole }) => whole) };
+}
+
+const isSmall = (stored: StoredPicture, packing: Packing): boolean =>
+  addressLength(stored) <= mostSmallCharacters && addressOf(stored, packing) !== null;
+
+interface Carried {
+  records: unknown[];
+  looks: CarriedLook[];
+  pictures: CarriedPicture[];
+}
+
+/** What one file of an export carries: the first all records, each further one those whose photos it has. */
+export async function carryFile(
+  database: ReadParts,
+  packing: Packing,
+  { small, whole }: Shared,
+  file: number,
+): Promise<Carried> {
+  const photos = whole[file] ?? [];
+  if (file === 0) {
+    const looks = await carryLooks(database, packing, await database.getAllKeys('looks'));
+    const records = await database.getAll('cases');
+    return { records, looks, pictures: await carryPictures(database, packing, [...small, ...photos]) };
+  }
+  const ids = new Set<string>();
+  for (const photo of photos) for (const id of await database.getAllKeysFromIndex('rows', 'byUse', photo)) ids.add(id);
+  const records: unknown[] = [];
+  for (const id of ids) records.push(await database.get('cases', id));
+  const looks = await carryLooks(database, packing, [...namesIn(records)]);
+  return { records, looks, pictures: await carryPictures(database, packing, photos) };
+}
+
+async function carryLooks(database: ReadParts, packing: Packing, hashes: readonly string[]): Promise<CarriedLook[]> {
   const looks: CarriedLook[] = [];
   // One after the other, so that not all of them are unpacked at once.
-  for (const hash of await database.getAllKeys('looks')) {
+  for (const hash of hashes) {
     const stored = await database.get('looks', hash);
     if (!stored) continue;
     const text = await unpackLook(hash, stored.packed, packing);
     looks.push(text.ok ? { hash, look: JSON.parse(text.value) } : { hash, packed: packing.toBase64(stored.packed) });
   }
-  const pictures: CarriedPicture[] = [];
-  const leftOut = await eachPicture(database, packing, mostWhole, (hash, picture) =>
-    pictures.push({ hash, picture: picture() }),
-  );
-  return { looks, pictures, leftOut };
+  return looks;
 }
 
-/** How many photos that are kept whole a file has no room for, told before it is written. */
-export const countLeftOut = (database: ReadParts, packing: Packing, mostWhole = mostWholeCharacters): Promise<number> =>
-  eachPicture(database, packing, mostWhole, () => undefined);
-
-/**
- * Hands over the pictures that a file carries, one after the other, and counts those for which it has no room. What is
- * only counted is not written as text: a full list would hold the page up for seconds.
- */
-async function eachPicture(
+async function carryPictures(
   database: ReadParts,
   packing: Packing,
-  mostWhole: number,
-  carry: (hash: string, picture: () => string) => void,
-): Promise<number> {
-  let [room, leftOut] = [mostWhole, 0];
-  for (const hash of await database.getAllKeys('pictures')) {
+  hashes: readonly string[],
+): Promise<CarriedPicture[]> {
+  const pictures: CarriedPicture[] = [];
+  for (const hash of hashes) {
     const stored = await database.get('pictures', hash);
-    if (!stored) continue;
-    const needs = addressLength(stored);
-    const small = needs <= mostSmallCharacters ? addressOf(stored, packing) : null;
-    if (small !== null) carry(hash, () => small);
-    else if (!isKeptWhole(stored)) continue;
-    else if (needs > room) leftOut += 1;
-    else {
-      room -= needs;
-      carry(hash, () => wholeAddressOf(stored, packing));
-    }
+    if (stored) pictures.push({ hash, picture: wholeAddressOf(stored, packing) });
   }
-  return leftOut;
+  return pictures;
 }
 
 /** Characters of a picture as a data address. */

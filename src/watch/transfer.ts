@@ -7,7 +7,15 @@ import { bringForward } from './migrations';
 import type { Packing } from './ports';
 import { namesIn } from './rows';
 import type { Action } from './store';
-import { type CarriedLook, type CarriedPicture, readLooks, readPictures, type TakenLook } from './transfer-parts';
+import {
+  carryFile,
+  type ReadParts,
+  readLooks,
+  readPictures,
+  type Shared,
+  sharePictures,
+  type TakenLook,
+} from './transfer-parts';
 import type { Imported, Parts, StoredPicture, WatchRecord } from './types';
 
 const exportName = 'tellstamp-watch-list';
@@ -25,8 +33,13 @@ const exportSchema = z.looseObject({
   records: z.array(z.unknown()).max(mostRecords),
   looks: z.array(z.unknown()).max(mostParts).default([]),
   pictures: z.array(z.unknown()).max(mostParts).default([]),
-  /** Photos kept whole for which the file had no room; their small pictures are in it. */
+  /** Photos kept whole that are not in the file; their small pictures are. */
   leftOut: z.number().int().nonnegative().catch(0),
+  /** Which of how many files of one export it is. */
+  file: z
+    .strictObject({ number: z.number().int().min(1), of: z.number().int().min(2) })
+    .nullable()
+    .catch(null),
 });
 
 /** A record of a newer version is taken in whole, as long as it has a name to be kept by. */
@@ -43,13 +56,33 @@ export interface ReadExport {
   records: ({ where: string; parts: Parts } & ({ record: WatchRecord } | { newer: StoredRecord }))[];
   refused: Problem[];
   leftOut: number;
+  file: Imported['file'];
 }
 
-/** The list as the text of a file: records as they lie in the database, whatever their version, and what they name. */
-export const writeExport = (
-  content: { records: unknown[]; looks: CarriedLook[]; pictures: CarriedPicture[]; leftOut: number },
-  now: string,
-): string => `${JSON.stringify({ format: exportName, version: exportVersion, exportedAt: now, ...content })}\n`;
+/**
+ * One of the files of the list, counted from 0, as text: records as they lie in the database, whatever their version, and
+ * what they name.
+ */
+export async function writeExport(
+  database: ReadParts,
+  packing: Packing,
+  { file, now, mostWhole }: { file: number; now: string; mostWhole?: number | undefined },
+): Promise<string> {
+  const shared = await sharePictures(database, packing, mostWhole);
+  const { whole } = shared;
+  const leftOut = file === 0 ? elsewhereThanFirst(shared) : 0;
+  const which = whole.length > 1 ? { file: { number: file + 1, of: whole.length } } : {};
+  const head = { format: exportName, version: exportVersion, exportedAt: now, leftOut, ...which };
+  return `${JSON.stringify({ ...head, ...(await carryFile(database, packing, shared, file)) })}\n`;
+}
+
+/** How many files an export of the list takes, told before any is written, and how many photos are not in the first. */
+export async function filesOfExport(database: ReadParts, packing: Packing): Promise<{ files: number; photos: number }> {
+  const shared = await sharePictures(database, packing);
+  return { files: shared.whole.length, photos: elsewhereThanFirst(shared) };
+}
+
+const elsewhereThanFirst = ({ whole }: Shared): number => whole.slice(1).flat().length;
 
 /** An exported file → its records, and what was refused. Other formats and cut files are told apart. */
 export async function readExport(text: string, packing: Packing): Promise<Result<ReadExport>> {
@@ -64,9 +97,9 @@ export async function readExport(text: string, packing: Packing): Promise<Result
   const parsed = exportSchema.safeParse(value);
   if (!parsed.success) return fail(problem('import-other-format', 'import'));
   if (parsed.data.version > exportVersion) return fail(problem('import-newer', 'import'));
-  const { records, looks, pictures, leftOut } = parsed.data;
+  const { records, looks, pictures, leftOut, file } = parsed.data;
   const taken = { looks: await readLooks(looks, packing), pictures: await readPictures(pictures, packing) };
-  const read: ReadExport = { records: [], refused: [], leftOut };
+  const read: ReadExport = { records: [], refused: [], leftOut, file };
   for (const [index, raw] of records.entries()) {
     const where = placeOf(raw, index);
     const opened = await bringForward(raw, packing);
@@ -124,6 +157,8 @@ export async function takeIn(action: Action, read: ReadExport, ports: Ports): Pr
     stayDeleted: 0,
     newer: 0,
     leftOut: read.leftOut,
+    file: read.file,
+    filled: 0,
     refused: [...read.refused],
   };
   for (const one of read.records) {
@@ -155,6 +190,7 @@ async function take(
     if (put.ok) imported.added += 1;
     return put.ok ? null : put.problem;
   }
+  imported.filled += await action.fill(present, parts);
   const opened = await action.open(present);
   if (!opened.ok) return problem('record-here-unread', 'import', { why: within(opened.problem) });
   const own = opened.value;
@@ -195,8 +231,10 @@ async function takeNewer(
   if (present === undefined) {
     await action.putNewer(newer, parts);
     imported.newer += 1;
-  } else if (JSON.stringify(present) === JSON.stringify(newer)) imported.same += 1;
-  else {
+  } else if (JSON.stringify(present) === JSON.stringify(newer)) {
+    imported.filled += await action.fill(newer.id, parts);
+    imported.same += 1;
+  } else {
     return problem('record-newer', 'import', { version: null, differs: true });
   }
   return null;

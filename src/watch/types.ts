@@ -83,5 +83,9 @@ export interface Imported {
   newer: number;
   /** Photos kept whole that the file says it had no room for. */
   leftOut: number;
+  /** Which of how many files of one export it was; null for one that is all of it. */
+  file: { number: number; of: number } | null;
+  /** Pictures of cases that were here without them. */
+  filled: number;
   refused: Problem[];
 }

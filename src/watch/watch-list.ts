@@ -15,8 +15,7 @@ import { findSamePhotos, type SamePhotoElsewhere } from './same-photos';
 import { latestLookOf, type SavedCase } from './saved-case';
 import { type BroughtPhoto, withoutSent, withSent } from './sent';
 import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
-import { readExport, takeIn, writeExport } from './transfer';
-import { carryParts, countLeftOut } from './transfer-parts';
+import { filesOfExport, readExport, takeIn, writeExport } from './transfer';
 import {
   type DatedOtherwise,
   type FileContent,
@@ -257,15 +256,15 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
         return succeed(null);
       }),
 
-    /** How many photos that are kept whole the file of an export has no room for. */
-    exportLeavesOut: () => attempt<number>(async () => succeed(await countLeftOut(database, ports.packing))),
+    /** How many files an export takes, and how many of the photos that are kept whole are not in the first. */
+    exportFiles: () => attempt(async () => succeed(await filesOfExport(database, ports.packing))),
 
-    /** The whole list as the text of a file, unreadable records included. */
-    exportText: () =>
-      attempt(async () => {
-        const records = await database.getAll('cases');
-        return succeed(writeExport({ records, ...(await carryParts(database, ports.packing)) }, ports.now()));
-      }),
+    /**
+     * One of the files of an export as text. The first has the whole list, unreadable records included; the others the
+     * photos that it has no room for.
+     */
+    exportText: (file = 0) =>
+      attempt(async () => succeed(await writeExport(database, ports.packing, { file, now: ports.now() }))),
 
     /** Takes in an exported file, all in one transaction. */
     importText: async (text: string): Promise<Result<Imported>> => {

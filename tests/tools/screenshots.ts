@@ -220,15 +220,15 @@ const shots: Record<string, (stage: Stage) => Promise<void>> = {
     await shootPart(page, 'bench-aged-finding', '[data-check="unused-against-photo"]');
     await page.close();
   },
-  async 'export-leaves-out'({ browser }) {
+  async 'export-files'({ browser }) {
     const page = await browser.context.newPage();
     await page.goto(browser.extensionUrl('watchlist.html'));
     const ask = page.getByRole('button', { name: 'Export as a file' });
     await ask.waitFor();
     await page.evaluate(moreThanAFileHolds);
     await ask.click();
-    await page.getByRole('button', { name: 'Export the rest' }).waitFor({ timeout: 60_000 });
-    await shoot(page, 'export-leaves-out');
+    await page.getByRole('button', { name: 'Save file 1 of 2' }).waitFor({ timeout: 60_000 });
+    await shoot(page, 'export-files');
     await page.close();
   },
 };

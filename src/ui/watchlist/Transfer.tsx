@@ -9,18 +9,18 @@ import type { WatchState } from './use-watch-list';
 /** Export and import of the whole list, with what came of it. */
 export function Transfer({ act }: { act: WatchState['act'] }) {
   const [imported, setImported] = useState<Imported | null>(null);
-  /** Photos that a file has no room for, until the buyer takes it without them. */
-  const [leftOut, setLeftOut] = useState(0);
+  /** Files that an export takes, where it takes several, until the buyer has them. */
+  const [several, setSeveral] = useState<{ files: number; photos: number } | null>(null);
   const ask = async () => {
-    const count = await act((list) => list.exportLeavesOut());
-    if (!count?.ok) return;
-    if (count.value > 0) setLeftOut(count.value);
-    else await write();
+    const shared = await act((list) => list.exportFiles());
+    if (!shared?.ok) return;
+    if (shared.value.files > 1) setSeveral(shared.value);
+    else await write(0, 1);
   };
-  const write = async () => {
-    setLeftOut(0);
-    const text = await act((list) => list.exportText());
-    if (text?.ok) saveAsFile(text.value, `tellstamp-watch-list-${new Date().toISOString().slice(0, 10)}.json`);
+  const write = async (file: number, of: number) => {
+    const text = await act((list) => list.exportText(file));
+    const number = of > 1 ? `-${file + 1}-of-${of}` : '';
+    if (text?.ok) saveAsFile(text.value, `tellstamp-watch-list-${new Date().toISOString().slice(0, 10)}${number}.json`);
   };
   const read = async (file: File | undefined) => {
     if (!file) return;
@@ -36,17 +36,35 @@ export function Transfer({ act }: { act: WatchState['act'] }) {
       </button>
       <FileChooser label={strings.watch.importFile} accept=".json,application/json" onFiles={([file]) => read(file)} />
       <div role="status" class="import-outcome">
-        {leftOut > 0 && (
-          <>
-            <p>{strings.watch.leavesOut(leftOut)}</p>
-            <button type="button" onClick={write}>
-              {strings.watch.exportWithout}
-            </button>
-          </>
-        )}
+        {several && <p>{strings.watch.severalFiles(several)}</p>}
         {imported && <ImportedNote imported={imported} />}
       </div>
+      {several && <SeveralFiles files={several.files} onSave={write} onDone={() => setSeveral(null)} />}
     </>
+  );
+}
+
+/** A button for each file: browsers hold back all but the first of what one press would save. */
+function SeveralFiles({
+  files,
+  onSave,
+  onDone,
+}: {
+  files: number;
+  onSave: (file: number, of: number) => Promise<void>;
+  onDone: () => void;
+}) {
+  return (
+    <div class="export-files">
+      {Array.from({ length: files }, (_, file) => (
+        <button key={file} type="button" onClick={() => onSave(file, files)}>
+          {strings.watch.saveFile(file + 1, files)}
+        </button>
+      ))}
+      <button type="button" onClick={onDone}>
+        {strings.watch.allFilesSaved}
+      </button>
+    </div>
   );
 }
 

@@ -18,6 +18,8 @@ const nothing: Imported = {
   stayDeleted: 0,
   newer: 0,
   leftOut: 0,
+  file: null,
+  filled: 0,
   refused: [],
 };
 

@@ -82,13 +82,12 @@ export const watchStrings: ScreenWords['watch'] = {
   bin: 'Gelöscht, 30 Tage aufgehoben',
   restore: 'Zurückholen',
   exportAll: 'Als Datei ausgeben',
-  leavesOut: (photos) =>
-    photos === 1
-      ? 'Ein ganz aufgehobenes Foto passt nicht in eine Datei. Das kleine Bild kommt mit; das Foto selbst bleibt nur in diesem Browser.'
-      : `${photos} ganz aufgehobene Fotos passen nicht in eine Datei. Die kleinen Bilder kommen mit; die Fotos selbst bleiben nur in diesem Browser.`,
-  exportWithout: 'Den Rest ausgeben',
+  severalFiles: ({ files, photos }) =>
+    `${photos === 1 ? 'Ein ganz aufgehobenes Foto passt' : `${photos} ganz aufgehobene Fotos passen`} nicht mit in eine Datei, deshalb werden es ${files}. Sichere sie alle: In beliebiger Reihenfolge eingelesen, bringen sie alles zurück.`,
+  saveFile: (file, of) => `Datei ${file} von ${of} sichern`,
+  allFilesSaved: 'Fertig',
   importFile: 'Datei einlesen',
-  imported: ({ added, joined, bothNotes, same, stayDeleted, newer, leftOut }) => [
+  imported: ({ added, joined, bothNotes, same, stayDeleted, newer, leftOut, file, filled }) => [
     `${added} hinzugefügt, ${same} wie hier.`,
     ...(joined.length > 0
       ? [`${cases(joined.length)} schon hier, nun mit dem, was die Datei mehr hat: ${named(joined)}.`]
@@ -96,6 +95,10 @@ export const watchStrings: ScreenWords['watch'] = {
     ...(bothNotes.length > 0 ? [`Deine Notiz ist geblieben, die andere steht daneben: ${named(bothNotes)}.`] : []),
     ...(stayDeleted > 0 ? [`${cases(stayDeleted)}, seither von dir gelöscht: noch unter den gelöschten.`] : []),
     ...(newer > 0 ? [`${records(newer)} einer neueren Fassung, unverändert aufgehoben.`] : []),
+    ...(filled > 0
+      ? [filled === 1 ? 'Ein Bild, das hier fehlte, kam dazu.' : `${filled} Bilder, die hier fehlten, kamen dazu.`]
+      : []),
+    ...(file !== null ? [`Das war Datei ${file.number} von ${file.of} einer Ausgabe: Lies auch die anderen ein.`] : []),
     ...(leftOut > 0
       ? [
           leftOut === 1

@@ -69,11 +69,12 @@ export const watchStrings = {
   bin: 'Deleted, kept for 30 days',
   restore: 'Put back',
   exportAll: 'Export as a file',
-  leavesOut: (photos: number) =>
-    `${count(photos, 'photo that is kept whole does', 'photos that are kept whole do')} not fit into one file. Of what is left out the small picture goes along; the photo itself stays in this browser only.`,
-  exportWithout: 'Export the rest',
+  severalFiles: ({ files, photos }: { files: number; photos: number }) =>
+    `${count(photos, 'photo that is kept whole does', 'photos that are kept whole do')} not fit into one file, so the list takes ${files}. Save them all: imported in any order, they bring back everything.`,
+  saveFile: (file: number, of: number) => `Save file ${file} of ${of}`,
+  allFilesSaved: 'Done',
   importFile: 'Import a file',
-  imported: ({ added, joined, bothNotes, same, stayDeleted, newer, leftOut }: Imported): string[] => [
+  imported: ({ added, joined, bothNotes, same, stayDeleted, newer, leftOut, file, filled }: Imported): string[] => [
     `${added} added, ${same} the same as here.`,
     ...(joined.length > 0
       ? [
@@ -85,6 +86,8 @@ export const watchStrings = {
       ? [`${count(stayDeleted, 'case', 'cases')} you have deleted since: still in the bin below.`]
       : []),
     ...(newer > 0 ? [`${count(newer, 'record', 'records')} of a newer version, kept unchanged.`] : []),
+    ...(filled > 0 ? [`${count(filled, 'picture', 'pictures')} that cases here were without came along.`] : []),
+    ...(file !== null ? [`This was file ${file.number} of ${file.of} of one export: import the others too.`] : []),
     ...(leftOut > 0
       ? [
           `The file had no room for ${count(leftOut, 'photo', 'photos')} in full: of ${leftOut === 1 ? 'it' : 'them'} the small picture came along.`,
