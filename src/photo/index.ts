@@ -20,6 +20,7 @@ export {
 export { inPixelsOf } from './measure/in-pixels';
 export { type LetterWidths, leastReferences, lettersCompared, letterWidths } from './measure/lettering/compare';
 export { type Mark, type Measure, markSchema } from './measure/measure-types';
+export { median } from './measure/median';
 export { type Observation, observed, type Where } from './observation-types';
 export { observe, observersOfPrint, type Seen } from './observe';
 export {

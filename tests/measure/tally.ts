@@ -130,21 +130,28 @@ function tallyBack(tally: Tally, how: string, { image, back }: PanelScene, point
   }
 }
 
-export function tallyColour(tally: Tally, lamp: string, seed: number): void {
-  const scene = colourScene(seed, lamp);
+/** A pair of patches under a lamp, with their marks, that of the white, and the patches' true colours. */
+function markedColours(seed: number, lamp: string) {
+  const { image, patches, white, labs } = colourScene(seed, lamp);
   const points = (of: number[][]): Point[] => of.map(([x, y]) => ({ x: x!, y: y! }));
-  const [one, other] = scene.patches.map(points) as [Point[], Point[]];
-  const truth = ciede2000(...(scene.labs as unknown as [[number, number, number], [number, number, number]]));
+  const [one, other] = patches.map(points) as [Point[], Point[]];
+  return { image, one, other, white: points(white), labs: labs as unknown as [Lab, Lab] };
+}
+type Lab = [number, number, number];
+
+export function tallyColour(tally: Tally, lamp: string, seed: number): void {
+  const { image, one, other, white, labs } = markedColours(seed, lamp);
+  const truth = ciede2000(...labs);
   const [first, second, without] = [
-    ...measureMarks(scene.image, [
-      { what: 'white', points: points(scene.white) },
+    ...measureMarks(image, [
+      { what: 'white', points: white },
       { what: 'lab', points: one },
       { what: 'difference', points: [...one, ...other] },
     ]),
-    ...measureMarks(scene.image, [{ what: 'difference', points: [...one, ...other] }]),
+    ...measureMarks(image, [{ what: 'difference', points: [...one, ...other] }]),
   ] as [Measure, Measure, Measure];
   if (Array.isArray(first.value)) {
-    const off = ciede2000(first.value, scene.labs[0] as unknown as [number, number, number]);
+    const off = ciede2000(first.value, labs[0]);
     count(tally, 'colour within 4, with a white', off < 4);
     count(tally, 'colour within its uncertainty', off <= first.uncertainty!);
   } else count(tally, 'refused', true);
@@ -160,17 +167,15 @@ export function tallyColour(tally: Tally, lamp: string, seed: number): void {
 
 /** How much darker and greener one of two patches is: the uncertainty, and whether a direction that is stated is the true one. */
 export function tallyChange(tally: Tally, lamp: string, seed: number): void {
-  const scene = colourScene(seed, lamp);
-  const points = (of: number[][]): Point[] => of.map(([x, y]) => ({ x: x!, y: y! }));
-  const [one, other] = scene.patches.map(points) as [Point[], Point[]];
-  for (const [name, white] of [
-    ['with a white', points(scene.white)],
+  const { image, one, other, white, labs } = markedColours(seed, lamp);
+  for (const [name, known] of [
+    ['with a white', white],
     ['without', null],
   ] as const) {
     for (const [at, which] of (['darker', 'greener'] as const).entries()) {
-      const told = changeOfPatch(scene.image, one, other, white, which);
+      const told = changeOfPatch(image, one, other, known, which);
       if (typeof told === 'string') continue;
-      const truth = scene.labs[0][at]! - scene.labs[1][at]!;
+      const truth = labs[0][at]! - labs[1][at]!;
       count(tally, `${which} within its uncertainty, ${name}`, Math.abs(told.value - truth) <= told.uncertainty);
       if (Math.abs(told.value) > told.uncertainty + 2)
         count(tally, `${which}, the wrong way`, Math.sign(told.value) !== Math.sign(truth));

@@ -1,5 +1,5 @@
 import type { Point, Quad } from '../../photo';
-import { turnedQuad } from '../../photo';
+import { median, turnedQuad } from '../../photo';
 import type { Patch } from './components';
 
 /** Patches that stand like the characters of one line. */
@@ -114,12 +114,6 @@ function chainFrom(line: readonly Patch[]): Chain | null {
     (median(widths) > 1.2 ? 0.4 : 1) *
     Math.log2(height);
   return { patches: [...line], quad: turnedQuad(centre, to - from, height, degrees), height, score };
-}
-
-export function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[half]! : ((sorted[half - 1] ?? 0) + (sorted[half] ?? 0)) / 2;
 }
 
 /** Median distance from the median, scaled to a deviation. */

@@ -3,6 +3,7 @@ import { project, projectionOnto, quadSize, warpQuad } from '../../warp';
 import type { HandMeasure, NotMeasuredByHand } from '../hand/hand-types';
 import { mean } from '../mean';
 import { notMeasured } from '../measure-types';
+import { median } from '../median';
 import { type Box, charactersIn, type Stroke, strengthIn, strokeIn } from './characters';
 import { inkOf } from './ink';
 import { lettersOf } from './letters';
@@ -139,9 +140,4 @@ function slope(
     unit,
     where: null,
   };
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)]!;
 }

@@ -1,4 +1,5 @@
 import { powerAbove, transform } from '../fourier';
+import { median } from '../median';
 import { alongLine, type Strip } from './strip';
 import { type Line, unrestfulLines } from './unrest';
 
@@ -39,8 +40,8 @@ function pitchesOf(strip: Strip, line: Line): Row[] {
     if (Math.abs(off - (line.first + line.last) / 2) > 4)
       beside.push(powerOf(strip, off, off + line.last - line.first, window, bins));
   }
-  const usual = Float64Array.from({ length: bins }, (_, k) => middle(beside.map((power) => power[k]!)));
-  const floor = middle([...own.subarray(3)]) + 1e-9;
+  const usual = Float64Array.from({ length: bins }, (_, k) => median(beside.map((power) => power[k]!)));
+  const floor = median(own.subarray(3)) + 1e-9;
   const rows: Row[] = [];
   for (let k = 2; k < bins - 1; k++) {
     const here = own[k]!;
@@ -63,9 +64,4 @@ function powerOf(strip: Strip, first: number, last: number, window: Float64Array
   const power = new Float64Array(bins);
   for (let k = 0; k < bins; k++) power[k] = real[k]! ** 2 + imaginary[k]! ** 2;
   return power;
-}
-
-function middle(values: number[]): number {
-  values.sort((a, b) => a - b);
-  return values[values.length >> 1] ?? 0;
 }

@@ -1,3 +1,4 @@
+import { median } from '../median';
 import type { Folded } from './count';
 import { cellAt, type Fold, foldRow, likeness } from './fold';
 import type { Strip } from './strip';
@@ -82,7 +83,7 @@ function runAt(strip: Strip, fold: Folded, within: number): (Run & { worth: numb
  * its drawing to theirs, half by how far it leaves the ground as theirs do.
  */
 function presence(strip: Strip, fold: Folded, laid: Fold, cells: readonly { start: number; end: number }[]): number[] {
-  const usual = Math.max(0.2, middle(laid.alike));
+  const usual = Math.max(0.2, median(laid.alike));
   const none = new Float64Array(laid.rows);
   const drawn = cells.map(
     ({ start, end }) => likeness(cellAt(strip, start, end, fold.reach, laid.rows, none), laid.common) / usual,
@@ -141,10 +142,5 @@ function groundOf(strip: Strip, { pitch }: Folded): number {
       values.push(strip.data[(strip.aside - row) * strip.width + column]!);
     }
   }
-  return middle(values);
-}
-
-function middle(values: readonly number[]): number {
-  const sorted = Float64Array.from(values).sort();
-  return sorted[sorted.length >> 1] ?? 0;
+  return median(values);
 }
