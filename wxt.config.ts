@@ -56,6 +56,8 @@ export default defineConfig({
       'public/**',
       'src/**',
     ],
+    // What training goes on from: 10 MB that no build reads.
+    excludeSources: ['src/stamp/training/checkpoints/**'],
   },
   manifest: ({ browser }) => ({
     name: 'Tellstamp',

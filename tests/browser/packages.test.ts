@@ -162,6 +162,10 @@ describe('the files for the stores', () => {
       expect(readFileSync(join(output, target, file)).equals(bytes), file).toBe(true);
   });
 
+  it('as sources hold no weights that only training reads', () => {
+    expect(Object.keys(archive('sources')).filter((file) => file.endsWith('.pt'))).toEqual([]);
+  });
+
   it('as sources build the very same package for Firefox', () => {
     const folder = mkdtempSync(join(tmpdir(), 'tellstamp-sources-'));
     try {
