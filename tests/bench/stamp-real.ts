@@ -41,7 +41,10 @@ async function judged(image: PixelImage, text: string | null, { net, print }: St
   return judge(await readStamp(image, 'p1', engines), text, net?.acceptance.stampScore ?? 0.5, book);
 }
 
-const isRight = ({ withSystems }: Judged, text: string): boolean => bare(withSystems.text) === bare(text);
+/** Whether a text is one of those that stand in the photo. */
+const says = ({ text, also = [] }: Photo, read: string): boolean =>
+  [text ?? '', ...also].some((one) => bare(one) === bare(read));
+const isRight = ({ withSystems }: Judged, photo: Photo): boolean => says(photo, withSystems.text);
 
 async function table(photos: readonly Photo[], engines: StampEngines): Promise<Record<string, string>[]> {
   const rows: Record<string, string>[] = [];
@@ -64,18 +67,18 @@ async function codesRow(photos: readonly Photo[], engines: StampEngines): Promis
     const asItLies = await judged(image, text, engines);
     const { withSystems, lines } = asItLies;
     if (withSystems.accepted) accepted++;
-    if (withSystems.accepted && isRight(asItLies, text)) right++;
-    if (lines.some((line) => bare(line) === bare(text))) found++;
-    if (lists && !(withSystems.accepted && isRight(asItLies, text))) {
+    if (withSystems.accepted && isRight(asItLies, photo)) right++;
+    if (lines.some((line) => says(photo, line))) found++;
+    if (lists && !(withSystems.accepted && isRight(asItLies, photo))) {
       console.log(
         `  ${photo.file}: ${text}, read ${lines.join(' | ') || 'nothing'}${withSystems.accepted ? ', ACCEPTED' : ''}`,
       );
     }
-    if (photo.of === 'whole' && isRight(asItLies, text)) {
+    if (photo.of === 'whole' && isRight(asItLies, photo)) {
       for (const degrees of turns) {
         turned++;
         const other = await judged(turnedPhoto(image, degrees), text, engines);
-        if (isRight(other, text)) turnedRight++;
+        if (isRight(other, photo)) turnedRight++;
         else if (lists) console.log(`  turned by ${degrees}: ${text}, read ${other.lines.join(' | ') || 'nothing'}`);
       }
     }

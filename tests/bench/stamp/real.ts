@@ -10,6 +10,8 @@ const listedSchema = z.array(
     file: z.string(),
     /** What the photo's code says; null where it shows none. */
     text: z.string().nullable(),
+    /** Other codes that stand in the photo, and other ways to read one that it leaves open: as right as `text`. */
+    also: z.array(z.string()).optional(),
     kind: z.string(),
     /** A photo as it was taken, or one already cut down to its line. */
     of: z.enum(['whole', 'crop']),
