@@ -19,18 +19,23 @@ export interface OpenPrintReader extends PrintReader {
 /** Pages are looked at as scattered text (tesseract's page mode 11), a crop as one line (7). */
 const pageModes = { page: '11', line: '7' } as const;
 
-/** Starts tesseract.js with its word lists off: a code is no word. Rejects when its files cannot be loaded. */
+/**
+ * Starts tesseract.js. Rejects when its files cannot be loaded. Its word list stays on: this engine (LSTM) takes none of
+ * `load_system_dawg` and its like over to its dictionary, so only a language file without the list turns it off. Own
+ * measurement of that: words on labels trusted and right 51 of 75 for 57, crops with print 32 of 51 for 39, codes 19 of 180 for 23.
+ */
 export async function openTesseract(files: TesseractFiles): Promise<OpenPrintReader> {
   const tesseract = await import('tesseract.js');
   const { createWorker, OEM } = 'createWorker' in tesseract ? tesseract : (tesseract as { default: never }).default;
   const inBrowser = files.workerPath === undefined ? {} : { workerPath: files.workerPath, workerBlobURL: false };
   const core = files.corePath === undefined ? {} : { corePath: files.corePath };
-  const worker = await createWorker(
-    'eng',
-    OEM.LSTM_ONLY,
-    { langPath: files.langPath, gzip: files.unpacked !== true, cacheMethod: 'none', ...inBrowser, ...core },
-    { load_system_dawg: '0', load_freq_dawg: '0' },
-  );
+  const worker = await createWorker('eng', OEM.LSTM_ONLY, {
+    langPath: files.langPath,
+    gzip: files.unpacked !== true,
+    cacheMethod: 'none',
+    ...inBrowser,
+    ...core,
+  });
   // The engine has read it into its own memory; the file would stay beside it, 5 MB.
   await worker.FS('unlink', ['eng.traineddata']);
   await worker.setParameters({ lstm_choice_mode: '2', user_defined_dpi: '150', debug_file: '/dev/null' });
