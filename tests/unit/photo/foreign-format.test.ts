@@ -1,6 +1,7 @@
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { foreignFormat, readImageHeader } from '../../../src/photo';
+import { sayProblem } from '../../../src/words';
 import { problemInEnglish } from '../../said';
 
 /** The first box of an ISO base media file with these brands. */
@@ -39,6 +40,29 @@ describe('a photo in a format that is not read here', () => {
     expect(foreignFormat(new TextEncoder().encode('<!doctype html><title>Sign in</title>'))).toBeNull();
     expect(foreignFormat(brands('mif1', 'avif'))).toBeNull();
     expect(foreignFormat(new Uint8Array(4))).toBeNull();
+  });
+
+  it('is told from the first 64 bytes of a real HEIC file, and says in each language how to get a JPEG', () => {
+    // strukturag/libheif, examples/example.heic, at 9f31998e.
+    const real = Uint8Array.from(
+      Buffer.from(
+        '0000001c667479706d696631000000006d69663168656963686576630000039' +
+          '96d657461000000000000002168646c72000000000000000070696374' +
+          '00000000',
+        'hex',
+      ),
+    );
+    expect([real.length, foreignFormat(real)]).toEqual([64, 'HEIC']);
+    const read = readImageHeader(real, 'photo 1');
+    if (read.ok) throw new Error('it was taken for a photo');
+    for (const [language, said] of [
+      ['en', [/HEIC file.*telephones/, /as JPEG.*screenshot/]],
+      ['de', [/HEIC-Datei.*Telefone/, /als JPEG.*Aufnahme/]],
+    ] as const) {
+      const { what, remedy } = sayProblem(read.problem, language);
+      expect(what).toMatch(said[0]);
+      expect(remedy).toMatch(said[1]);
+    }
   });
 
   it('is told from a real TIFF as from its first bytes', async () => {
