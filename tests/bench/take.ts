@@ -24,6 +24,8 @@ import {
   seenPages,
   sharesOf,
   source,
+  strangerAsidePages,
+  strangerSeenPages,
   voiceAsidePages,
   voiceSeenPages,
 } from '../take-pages/score';
@@ -72,7 +74,8 @@ export async function bench(): Promise<void> {
     ['voices, set aside', voiceAsidePages],
     ['guests, seen', guestSeenPages],
     ['guests, set aside', guestAsidePages],
-    ['guests, set aside', guestAsidePages],
+    ['strangers, seen', strangerSeenPages],
+    ['strangers, set aside', strangerAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

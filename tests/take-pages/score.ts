@@ -35,6 +35,7 @@ export const latestPages: readonly string[] = all.filter((name) => name.includes
 export const newestPages: readonly string[] = all.filter((name) => name.includes('-newest-')).sort();
 const isVoice = (name: string): boolean => name.includes('-voice-');
 const isGuest = (name: string): boolean => name.includes('-guest-');
+const isStranger = (name: string): boolean => name.includes('-stranger-');
 const names = all.filter(
   (name) =>
     !laterPages.includes(name) &&
@@ -42,7 +43,8 @@ const names = all.filter(
     !latestPages.includes(name) &&
     !newestPages.includes(name) &&
     !isVoice(name) &&
-    !isGuest(name),
+    !isGuest(name) &&
+    !isStranger(name),
 );
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 
@@ -99,6 +101,22 @@ const drawnGuests = [
 const guests = all.filter(isGuest).sort();
 export const guestSeenPages: readonly string[] = guests.filter((name) => !drawnGuests.includes(name));
 export const guestAsidePages: readonly string[] = guests.filter((name) => drawnGuests.includes(name));
+
+/** Drawn by lot (`random.Random(20261130)`, 8 of the 24 that tell and 1 of the 3 that do not) from pages whose tables stand in other elements. */
+const drawnStrangers = [
+  'de-prose-stranger-rundbrief',
+  'de-table-stranger-verbunden',
+  'en-list-stranger-nested',
+  'en-none-stranger-travel',
+  'en-prose-stranger-translated',
+  'en-thread-stranger-quotes',
+  'es-definitions-stranger-faq',
+  'es-table-stranger-modelos',
+  'it-table-stranger-lettere',
+];
+const strangers = all.filter(isStranger).sort();
+export const strangerSeenPages: readonly string[] = strangers.filter((name) => !drawnStrangers.includes(name));
+export const strangerAsidePages: readonly string[] = strangers.filter((name) => drawnStrangers.includes(name));
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>

@@ -1,5 +1,6 @@
 import { attributeText, select, textContent } from '../../listing/page/dom';
 import { type Block, headingsOf } from '../page/blocks';
+import { textOf } from '../page/grid';
 
 /** Where a page says what it is about, or whose it is. */
 export type HeadKind = 'heading' | 'title' | 'site' | 'crumb' | 'brand' | 'section' | 'opening';
@@ -14,6 +15,7 @@ const longestHead = 200;
 const longestOpening = 80;
 const mostSections = 60;
 const mostCrumbs = 12;
+const mostColumns = 12;
 const longestScript = 40_000;
 const between = /\s[|–—»·-]\s|\s?[｜»]\s?|\s::\s/u;
 const plain = (text: string) => text.toLowerCase().replace(/[^\p{L}\d]/gu, '');
@@ -89,6 +91,11 @@ export function headsOf(document: Document, title: string, blocks: readonly Bloc
   const path = select(document, crumbs)
     .slice(0, mostCrumbs)
     .map((one) => textContent(one).trim().slice(0, 80));
+  // Columns of a table that the main heading names: "X and Y compared".
+  const columns = blocks
+    .flatMap((block) => (block.kind === 'table' ? (block.rows[0] ?? []).slice(1, mostColumns).map(textOf) : []))
+    .slice(0, mostSections)
+    .filter((text) => text.length > 2 && text.length <= longestOpening && main.includes(text));
   return [
     { kind: 'heading' as const, text: main },
     ...ofTitle(title, main, site),
@@ -96,6 +103,7 @@ export function headsOf(document: Document, title: string, blocks: readonly Bloc
     ...ofData(document).slice(0, 8),
     ...path.map((text) => ({ kind: 'crumb' as const, text })),
     ...sections.slice(0, mostSections).map((text) => ({ kind: 'section' as const, text })),
+    ...columns.map((text) => ({ kind: 'section' as const, text })),
     ...(main === '' && line.length <= longestOpening ? [{ kind: 'opening' as const, text: line }] : []),
   ].filter(({ text }) => text !== '');
 }

@@ -15,6 +15,7 @@ const common = new Set([
   ...wholeWords('gathering'),
   ...wholeWords('site-noun'),
 ]);
+const things = wholeWords('heading-thing');
 /** No name by themselves, though a name may hold one. */
 const adjectives = wholeWords('heading-adjective');
 const isCommon = (word: string) => common.has(foldWords(word).text);
@@ -84,6 +85,8 @@ function latinNames(text: string): Shape[] {
   let run: Word[] = [];
   const close = () => {
     while (run.length > 0 && run.at(-1)!.text === '&') run.pop();
+    // "TANSLEY HANDBAGS": what the maker makes is no part of its name.
+    if (run.length > 1 && things.has(foldWords(run.at(-1)!.text).text)) run.pop();
     const [first] = run;
     const last = run.at(-1);
     run = [];
@@ -117,11 +120,17 @@ function latinNames(text: string): Shape[] {
   return found.filter(({ name }) => !/^(?:\p{Lu}\.\s?){1,4}$/u.test(name));
 }
 
+/** A house's own word for itself, and what it makes, where a head or a piece of one ends with it. */
+const house =
+  /^[\p{Script=Katakana}\p{Script=Han}ー・]{2,20}(?:製鞄所?|鞄店|鞄工房|皮革|製作所|商店|商会|工房)|^[\p{Script=Katakana}ー・]{2,20}鞄$/u;
 const katakana = /[\p{Script=Katakana}ー・]{3,30}/gu;
 const quoted = /[「『“]([\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}ー]{2,16})[」』”]/gu;
 
 /** Names in Japanese: runs of katakana that are no common word, and what stands in quotation marks. */
 function japaneseNames(text: string): Shape[] {
+  const [whole] = house.exec(text.trim()) ?? [];
+  if (whole !== undefined)
+    return [{ name: whole, start: text.indexOf(whole), end: text.indexOf(whole) + whole.length }];
   const inMarks = [...text.matchAll(quoted)].map((match) => ({ name: match[1]!, start: match.index + 1 }));
   const runs = [...text.matchAll(katakana)].map((match) => ({ name: match[0], start: match.index }));
   return [
@@ -137,13 +146,13 @@ export const namesIn = (text: string): Shape[] =>
   [...latinNames(text), ...japaneseNames(text)].sort((a, b) => a.start - b.start);
 
 const joint = wordsFor('name-joint').map((phrase) => ` ${phrase}`);
-const house = wordsFor('name-house').map((phrase) => `${phrase} `);
+const houseFirst = wordsFor('name-house').map((phrase) => `${phrase} `);
 
 /** Whether a name is one by what joins its words: "Averlock & Sons", "Maison Dervaine", "H. J. Tansley". */
 export const isJoined = (name: string): boolean =>
   name.includes(' & ') ||
   joint.some((phrase) => name.endsWith(phrase)) ||
-  house.some((phrase) => name.startsWith(phrase)) ||
+  houseFirst.some((phrase) => name.startsWith(phrase)) ||
   /^(?:\p{Lu}\.\s?){1,4}\p{L}/u.test(name);
 
 /** Articles that may be part of a name, where it is written with a capital inside a sentence. */

@@ -1,6 +1,9 @@
 import { attribute, select } from '../../listing/page/dom';
 import { type Cell, GridBuilder } from './grid';
 import { type Inline, InlineBuilder } from './inline';
+import { type LaidOut, laidOut } from './laid-out';
+import { inlineTags } from './tags';
+import { bullet, cellsOf, rowsOf, runsOfLines } from './text-rows';
 import { type Step, walk } from './walk';
 
 /** A page as what it is made of, in order. */
@@ -12,11 +15,6 @@ export type Block =
   | { kind: 'definitions'; pairs: { term: Inline; words: Inline }[]; selector: string }
   | { kind: 'paragraph'; words: Inline; quoted: boolean };
 
-const inlineTags = new Set(
-  'a abbr b bdi bdo cite code data del dfn em font i ins kbd label mark q ruby s samp small span strike strong sub sup time u var wbr tt big center'.split(
-    ' ',
-  ),
-);
 const boldTags = new Set(['b', 'strong', 'big']);
 /** Level of a bold line that stands where a heading would: below all that the page calls one. */
 const boldLevel = 7;
@@ -53,7 +51,7 @@ interface Container {
 
 /** Reads what is shown of a page into blocks. The work grows with the page and with nothing else. */
 export function readBlocks(root: Element | Document): Block[] {
-  const reader = new BlockReader();
+  const reader = new BlockReader(laidOut(root));
   for (const step of walk(root)) reader.take(step);
   return reader.finish();
 }
@@ -62,7 +60,8 @@ class BlockReader {
   private readonly blocks: Block[] = [];
   private words = new InlineBuilder();
   private readonly open: Container[] = [];
-  private grid: { builder: GridBuilder; element: Element } | null = null;
+  /** The table that is being read; one that is laid out by other elements has none of its own. */
+  private grid: { builder: GridBuilder; element: Element | null } | null = null;
   private struck = 0;
   private bold = 0;
   private sup: string | null = null;
@@ -70,6 +69,10 @@ class BlockReader {
   private term: Inline[] = [];
   private readonly lists = new Map<Element, Extract<Block, { kind: 'list' }>>();
   private readonly definitions = new Map<Element, Extract<Block, { kind: 'definitions' }>>();
+  /** The text of a passage whose line breaks and blanks are its own. */
+  private typed: string | null = null;
+
+  constructor(private readonly laid: ReadonlyMap<Element, LaidOut>) {}
 
   take(step: Step): void {
     if (step.kind === 'text') this.text(step.text);
@@ -87,21 +90,32 @@ class BlockReader {
   }
 
   private text(text: string): void {
-    if (this.sup !== null) this.sup += text;
+    if (this.typed !== null) this.typed += text;
+    else if (this.sup !== null) this.sup += text;
     else this.sink.add(text, this.struck > 0, this.bold > 0);
   }
 
   private enter({ element, tag, selector }: Extract<Step, { kind: 'open' }>): void {
+    if (this.typed !== null) {
+      if (tag === 'br') this.typed += '\n';
+      return;
+    }
     if (struckTags.has(tag)) this.struck += 1;
     if (boldTags.has(tag)) this.bold += 1;
     if (tag === 'sup') this.sup = '';
     if (tag === 'br') this.sink.break();
-    if (inlineTags.has(tag) || tag === 'br' || tag === 'wbr') return;
+    const laid = this.laid.get(element);
+    if (!laid && (inlineTags.has(tag) || tag === 'br' || tag === 'wbr')) return;
     if (this.grid) {
-      if (!this.grid.builder.enter(element, tag, selector)) this.grid.builder.words.break();
+      if (!this.grid.builder.enter(element, tag, selector, laid)) this.grid.builder.words.break();
       return;
     }
     this.flush();
+    if (laid?.opens) {
+      this.grid = { builder: new GridBuilder(selector()), element: null };
+      this.grid.builder.enter(element, tag, selector, laid);
+      return;
+    }
     if (isTable(element, tag)) {
       this.tables += 1;
       if (this.tables <= deepestTable && isData(element)) {
@@ -109,11 +123,17 @@ class BlockReader {
         return;
       }
     }
+    if (tag === 'pre') this.typed = '';
     const kind = kindOf(tag, this.open.at(-1)?.kind ?? null);
     this.open.push({ element, kind, selector, level: /^h[1-6]$/.test(tag) ? Number(tag[1]) : 0 });
   }
 
   private leave({ element, tag }: Extract<Step, { kind: 'close' }>): void {
+    if (this.typed !== null) {
+      if (tag !== 'pre') return;
+      this.passage(this.typed, this.open.at(-1)!.selector());
+      this.typed = null;
+    }
     if (struckTags.has(tag)) this.struck -= 1;
     if (boldTags.has(tag)) this.bold -= 1;
     if (tag === 'sup' && this.sup !== null) {
@@ -122,16 +142,16 @@ class BlockReader {
       if (footnote.test(said)) this.sink.mark(said);
       else this.sink.add(said, this.struck > 0);
     }
-    if (inlineTags.has(tag) || tag === 'br' || tag === 'wbr') return;
+    const laid = this.laid.get(element);
+    if (!laid && (inlineTags.has(tag) || tag === 'br' || tag === 'wbr')) return;
     if (this.grid) {
-      if (this.grid.element !== element) {
-        if (!this.grid.builder.leave(tag, element)) this.grid.builder.words.break();
-        return;
-      }
-      const { rows, caption, selector } = this.grid.builder.done();
+      const { builder, element: table } = this.grid;
+      if (table !== element && !builder.leave(tag, element, laid)) builder.words.break();
+      if (table !== element && (table || !laid?.ends)) return;
+      const { rows, caption, selector } = builder.done();
       if (rows.length > 0) this.blocks.push({ kind: 'table', rows, caption, selector });
       this.grid = null;
-      this.tables -= 1;
+      if (table) this.tables -= 1;
       return;
     }
     this.flush();
@@ -163,6 +183,29 @@ class BlockReader {
     else if (kind === 'term') this.term.push(words);
     else if (kind === 'definition') this.definition(words);
     else this.blocks.push({ kind: 'paragraph', words, quoted: this.open.some((one) => one.kind === 'quote') });
+  }
+
+  /** A passage as it was typed: its tables parted by blanks, its lists, and its lines. */
+  private passage(text: string, selector: string): void {
+    for (const paragraph of text.split(/\n[^\S\n]{0,200}\n/))
+      for (const { kind, lines } of runsOfLines(paragraph.split('\n').filter((line) => line.trim() !== ''))) {
+        const plain = (line: string): Inline => ({ text: line.trim(), struck: [], marks: [], selector });
+        if (kind === 'row')
+          this.blocks.push({ kind: 'table', rows: cellsOf(rowsOf(lines), selector), caption: '', selector });
+        else if (kind === 'item')
+          this.blocks.push({
+            kind: 'list',
+            items: lines.map((line) => plain(line.replace(bullet, ''))),
+            above: '',
+            selector,
+          });
+        else
+          this.blocks.push({
+            kind: 'paragraph',
+            words: plain(lines.map((line) => line.trim()).join('\n')),
+            quoted: false,
+          });
+      }
   }
 
   private holder(kind: Container['kind']): Container | undefined {
@@ -207,10 +250,12 @@ function kindOf(tag: string, holder: Container['kind'] | null): Container['kind'
   if (/^h[1-6]$/.test(tag)) return 'heading';
   if (tag === 'li') return 'item';
   if (tag === 'ul' || tag === 'ol' || tag === 'menu') return 'list';
-  if (tag === 'dl') return 'definitions';
-  if (tag === 'dt') return 'term';
+  if (tag === 'dl' || tag === 'details') return 'definitions';
+  if (tag === 'dt' || tag === 'summary') return 'term';
   if (tag === 'dd') return 'definition';
   if (tag === 'blockquote') return 'quote';
+  // What a question opens to is its answer.
+  if (holder === 'definitions' && tag !== 'div') return 'definition';
   return holder === 'item' || holder === 'definition' || holder === 'term' || holder === 'heading'
     ? holder
     : 'paragraph';

@@ -1,5 +1,6 @@
 import { attribute } from '../../listing/page/dom';
 import { type Inline, InlineBuilder } from './inline';
+import type { LaidOut } from './laid-out';
 
 /** A cell of a table; one that was merged over several rows or columns stands in each of them. */
 export interface Cell {
@@ -11,6 +12,16 @@ export interface Cell {
   /** Columns that the cell fills. */
   span: number;
 }
+
+export const textOf = (cell: Cell | undefined): string => cell?.words?.text ?? '';
+export const nobody: Cell = { words: null, head: false, own: true, span: 1 };
+
+/** A head that stands for what the page leaves out. */
+export const headOf = (text: string): Cell => ({
+  ...nobody,
+  head: true,
+  words: { text, struck: [], marks: [], selector: '' },
+});
 
 /** Cells that one cell may fill: a page that says 100,000 means no table. */
 const widest = 60;
@@ -41,8 +52,9 @@ export class GridBuilder {
   }
 
   /** Whether the element is a row, a cell or the caption. */
-  enter(element: Element, tag: string, selector: () => string): boolean {
-    const role = attribute(element, 'role', 20);
+  enter(element: Element, tag: string, selector: () => string, laidOut?: LaidOut): boolean {
+    const role = laidOut?.as ?? attribute(element, 'role', 20);
+    if (laidOut?.startsRow) this.endRow();
     if (tag === 'tr' || role === 'row') {
       this.row = [];
       return true;
@@ -63,7 +75,7 @@ export class GridBuilder {
     return true;
   }
 
-  leave(tag: string, element: Element): boolean {
+  leave(tag: string, element: Element, laidOut?: LaidOut): boolean {
     if (this.cell?.element === element) {
       this.endCell(this.cell);
       this.cell = null;
@@ -74,7 +86,7 @@ export class GridBuilder {
       this.words = new InlineBuilder();
       return true;
     }
-    if (tag !== 'tr' && attribute(element, 'role', 20) !== 'row') return false;
+    if (tag !== 'tr' && (laidOut?.as ?? attribute(element, 'role', 20)) !== 'row') return false;
     this.endRow();
     return true;
   }

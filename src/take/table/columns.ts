@@ -42,6 +42,9 @@ const finder = tellingFinder(...roles.map(topicOf));
 /** "L x H x D", "B×H×T": the sides of a size. */
 const sides = /^[lwhdbtpa]{1,2}\s?[x×*/]\s?[lwhdbtpa]{1,2}(?:\s?[x×*/]\s?[lwhdbtpa]{1,2})?$/;
 
+/** A small word ("a", "to") heads a column by itself only; a Japanese sign is a word. */
+const isOfSigns = /\p{Script=Han}/u;
+
 /** The roles that a header or label names, likeliest first; a word may name several, and the cells decide. */
 export function rolesNamed(header: string): Role[] {
   const plain = foldWords(header)
@@ -51,7 +54,9 @@ export function rolesNamed(header: string): Role[] {
   if (sides.test(plain)) return ['size'];
   const exact = whole.filter(({ words }) => words.has(plain)).map(({ role }) => role);
   if (exact.length > 0 || plain.length > 40) return exact;
-  const hits = finder(header).sort((a, b) => b.end - b.start - (a.end - a.start));
+  const hits = finder(header)
+    .filter(({ start, end }) => end - start > 2 || isOfSigns.test(header.slice(start, end)))
+    .sort((a, b) => b.end - b.start - (a.end - a.start));
   return [...new Set(hits.map(({ value }) => value.slice('column-'.length) as Role))];
 }
 
@@ -106,9 +111,18 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][])
       if (share(texts, isWholeCode) > 0.6) return 'example';
       if (share(texts, opensPlaceOnPiece) > 0.6) return 'where';
     }
+    // "From 4,201 to 9,800": ends of numbers and no years.
+    const ofNumbers = (['from', 'until'] as const).find((role) => named.includes(role));
+    if (ofNumbers && share(texts, isNumber) > 0.6 && share(texts, isYears) < 0.4)
+      return ofNumbers === 'from' ? 'first' : 'last';
     return named.find((role) => fits[role]?.(texts) ?? true) ?? null;
   });
-  return taken.map((role, at) => role ?? (headers[at] === '' ? byCells(columns[at]!, taken) : null));
+  const placed = taken.includes('place') || taken.includes('plant');
+  return taken.map((role, at) => {
+    if (role === null && headers[at] === '') return byCells(columns[at]!, taken);
+    // "Letter | Town | Country": a workshop's, where no years stand beside it.
+    return role === 'letter' && placed && !taken.includes('year') && !taken.includes('code') ? 'code' : role;
+  });
 }
 
 /** What a column without a header tells, by its cells. */

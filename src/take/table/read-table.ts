@@ -1,4 +1,4 @@
-import type { Cell } from '../page/grid';
+import { type Cell, headOf, nobody, textOf } from '../page/grid';
 import type { Context } from '../propose';
 import { plantCodes } from '../said/code';
 import { partNamed } from '../said/part';
@@ -6,17 +6,16 @@ import { readPeriods } from '../said/period';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { byCells, columnRoles, type Role, rolesNamed, yearNamed } from './columns';
-import { factsOfMaker, readFactsTable } from './facts';
+import { areFacts, factsOfMaker, readFactsTable } from './facts';
 import { readPriceGrid } from './prices';
 import { nothing, type Row } from './row';
 import { readRow } from './rows';
+import { unfolded } from './unfolded';
 
 export interface Table {
   rows: Cell[][];
   caption: string;
 }
-
-const textOf = (cell: Cell | undefined): string => cell?.words?.text ?? '';
 
 /** One cell over the whole row: a heading inside the table. */
 const isSection = (row: readonly Cell[]): boolean => {
@@ -38,11 +37,14 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
   const width = Math.max(0, ...body.map((row) => row.length));
   if (width === 2) {
     const ofModel = body.every((row) => row[0]!.head && !row[1]?.head);
-    const facts = ofModel ? readFactsTable(body, context, day) : [];
+    const labels = body.map(([label]) => textOf(label));
+    const facts = ofModel || (at !== 0 && areFacts(labels)) ? readFactsTable(body, context) : [];
     const told = facts.length > 0 ? facts : factsOfMaker(body, context);
     if (ofModel || told.length > 0) return told;
   }
-  if (isTurned(body)) return readTable({ rows: turned(body), caption }, context, day);
+  if (isTurned(body, context.makers)) return readTable({ rows: turned(body, context.makers), caption }, context, day);
+  const matrix = unfolded(body);
+  if (matrix) return readTable({ rows: matrix, caption }, context, day);
   const labelled = withLabels(body);
   if (isSideways(labelled)) return readTable({ rows: sideways(labelled), caption }, context, day);
   const above = at < 0 ? [] : body[at]!.map(textOf);
@@ -83,16 +85,16 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
   });
 }
 
-/** Facts down the side and models along the top. */
-function isTurned(rows: readonly Cell[][]): boolean {
-  const [top = [], ...others] = rows;
-  const labels = others.filter((row) => isFactOfModel(row)).length;
-  return (
-    top.length >= 3 &&
-    others.length >= 2 &&
-    labels >= others.length * 0.6 &&
-    !top.slice(1).some((cell) => rolesNamed(textOf(cell)).length > 0 || yearNamed(textOf(cell)) !== null)
-  );
+const isLabel = (text: string): boolean => rolesNamed(text).length > 0 || partNamed(text) !== null;
+
+/** Labels down the side, and along the top what they are told of: models, or makers. */
+function isTurned(rows: readonly Cell[][], makers: readonly string[]): boolean {
+  const [[, ...top] = [], ...others] = rows;
+  if (top.length < 2 || others.length < 2) return false;
+  if (top.some((cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null)) return false;
+  const ofMakers = top.every((cell) => makers.includes(textOf(cell)));
+  const labels = others.filter((row) => (ofMakers ? isLabel(textOf(row[0])) : isFactOfModel(row))).length;
+  return labels >= others.length * 0.6;
 }
 
 /** A label at the side that tells something of each model: a size, years, a part, where the code sits. */
@@ -114,9 +116,9 @@ function withLabels(rows: readonly Cell[][]): readonly Cell[][] {
 const isSideways = (rows: readonly Cell[][]): boolean =>
   rows.length >= 2 &&
   (rows[0]?.length ?? 0) >= 3 &&
-  rows.every(
-    ([label, ...cells]) => label?.head && rolesNamed(textOf(label)).length > 0 && !cells.some((cell) => cell.head),
-  );
+  rows.every(([label, ...cells]) => isLabel(textOf(label)) && !cells.some((cell) => cell.head)) &&
+  // A lone letter may be one of dates as well.
+  !rows[0]!.slice(1).some((cell) => textOf(cell).length > 2 && isLabel(textOf(cell)));
 
 const sideways = (rows: readonly Cell[][]): Cell[][] =>
   Array.from({ length: Math.max(...rows.map((row) => row.length)) }, (_, column) =>
@@ -131,18 +133,12 @@ function isSecondHeader(first: readonly Cell[], second: readonly Cell[] | undefi
 }
 
 const turnable = new Set<Role>(['size', 'period', 'from', 'until', 'width', 'height', 'depth', 'where', 'price']);
-const nobody: Cell = { words: null, head: false, own: true, span: 1 };
 
-const headOf = (text: string): Cell => ({
-  ...nobody,
-  head: true,
-  words: { text, struck: [], marks: [], selector: '' },
-});
-
-/** Models down the side, headed in the corner. */
-function turned(rows: readonly Cell[][]): Cell[][] {
+/** Models or makers down the side, headed in the corner. */
+function turned(rows: readonly Cell[][], makers: readonly string[]): Cell[][] {
   const [[, ...labels] = [], ...models] = sideways(rows);
-  return [[headOf('Model'), ...labels], ...models];
+  const ofMakers = models.every(([name]) => makers.includes(textOf(name)));
+  return [[headOf(ofMakers ? 'Maker' : 'Model'), ...labels], ...models];
 }
 
 function withoutHeader(rows: readonly Cell[][], width: number): (Role | null)[] {

@@ -58,17 +58,22 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
     });
   if (tellsNoCode.some((role) => noCode(said(row, role)).length > 0)) return stampedOf(used, say);
   if (has(row, 'code')) return plantsOf(row, used, say);
-  if (has(row, 'format') || has(row, 'example')) return systemOf(row, used, context, day, say);
   if (has(row, 'letter', 'year')) return letterOf(row, say);
   if (has(row, 'first') && (has(row, 'year') || has(row, 'period'))) return serialOf(row, say);
   if (has(row, 'part')) return constructionOf(row, used, say);
   if (has(row, 'model')) return modelOf(row, used, say);
-  const parts = used.used ? partsOf(row, used, say) : [];
+  // The period in a column of a maker's facts is that of its codes; in a row of an era it is of all that is told of it.
+  const time = has(row, 'maker') ? { backwards: false } : used;
+  const systems = has(row, 'format') || has(row, 'example') ? systemOf(row, used, context, day, say) : [];
+  const parts = time.used || has(row, 'maker') ? partsOf(row, time, say) : [];
   const where = said(row, 'where');
-  if (noCode(where).length > 0) {
-    return [...stampedOf(used, say), ...parts];
-  }
-  return opensPlaceOnPiece(where) ? [say({ kind: 'carrier', where, ...dated(used) }), ...parts] : parts;
+  const placed: Proposal[] =
+    noCode(where).length > 0
+      ? stampedOf(used, say)
+      : opensPlaceOnPiece(where)
+        ? [say({ kind: 'carrier', where, ...dated(time) })]
+        : [];
+  return [...systems, ...placed, ...parts];
 }
 
 /** "Until about 1985 | no code": from then on there was one. */

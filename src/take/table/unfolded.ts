@@ -1,0 +1,50 @@
+import { type Cell, headOf, textOf } from '../page/grid';
+import { plantCodes } from '../said/code';
+import { readPeriods } from '../said/period';
+import { readPlace } from '../said/place';
+import type { Role } from './columns';
+import { nothing } from './row';
+
+/** What all texts of a side or of the inside of a table are. */
+type Sort = Extract<Role, 'code' | 'period' | 'place'>;
+/** Heads as a page may write them: each is read as a column of its role. */
+const headed: Record<Sort, string> = { code: 'Code', period: 'Period', place: 'Place' };
+
+const isPeriod = (text: string): boolean => {
+  const [period, ...more] = readPeriods(text);
+  return period !== undefined && more.length === 0 && period.start === 0 && text.length - period.end <= 2;
+};
+const isTown = (text: string): boolean => !isPeriod(text) && readPlace(text, 'cell') !== null;
+
+/** The sorts that texts may be; a short word in capitals is a code and no place. */
+function sortsOf(texts: readonly string[]): Sort[] {
+  if (texts.length === 0) return [];
+  if (texts.every((text) => plantCodes(text) !== null)) return ['code'];
+  if (texts.every(isPeriod)) return ['period'];
+  return texts.every(isTown) ? ['place'] : [];
+}
+
+const fewest = 2;
+
+/**
+ * A table of two sides as one of rows: workshops along the top, years down the side, and their codes within, or any other
+ * turn of the three. Null where a side or the inside is something else.
+ */
+export function unfolded(rows: readonly Cell[][]): Cell[][] | null {
+  const [[, ...top] = [], ...others] = rows;
+  if (top.length < fewest || others.length < fewest) return null;
+  const cells = others.flatMap((row) =>
+    top.flatMap((head, at) => {
+      const cell = row[at + 1];
+      return cell && !nothing.test(textOf(cell)) ? [[head, row[0]!, cell] as const] : [];
+    }),
+  );
+  if (cells.length < fewest * 2) return null;
+  const sorts = [
+    sortsOf(top.map(textOf)),
+    sortsOf(others.map(([label]) => textOf(label))),
+    sortsOf(cells.map(([, , cell]) => textOf(cell))),
+  ].flat();
+  if (new Set(sorts).size !== 3) return null;
+  return [sorts.map((sort) => headOf(headed[sort])), ...cells.map((cell) => [...cell])];
+}
