@@ -37,16 +37,17 @@ export function systemOf(head: string, body: string, day: string, say: Say): Pro
 /** "Five-figure code (1969 to 1993)": a head that tells of a code and its period; what it counts belongs to the body. */
 export function systemOfHead(head: string, body: string, day: string, say: Say): Proposal[] | null {
   const { text, periods } = withoutPeriods(head);
-  if (periods.length !== 1 || periods[0]!.form === 'year' || codeWords(text).length === 0) return null;
+  if (periods.length !== 1 || periods[0]!.form === 'year') return null;
+  if (codeWords(text).length === 0 && readCounts(body).length === 0) return null;
   const counts = readCounts(text);
-  const told = new Set(units(body).map(({ value }) => value));
+  const inBody = new Set(units(body).map(({ value }) => value));
   // "Two-figure code": "Only the year: 61 is 1961".
   if (
     counts.length === 1 &&
     counts[0]!.of === 'digits' &&
     counts[0]!.count === 2 &&
-    told.size === 1 &&
-    told.has('year')
+    inBody.size === 1 &&
+    inBody.has('year')
   ) {
     const { backwards, ...used } = usedOf(periods);
     const examples = [...body.matchAll(/(?<!\d)(\d\d)(?!\d)[^\d.;]{1,20}((?:18|19|20)\1)(?!\d)/g)].map(
@@ -54,6 +55,7 @@ export function systemOfHead(head: string, body: string, day: string, say: Say):
     );
     return [say({ kind: 'code-system', ...used, layout: [{ year: 2 }], examples }, [backwards && 'backwards'])];
   }
-  const found = counts.length > 0 ? systemOf(head, `${text.replace(/[()[\]]/g, ' ')}. ${body}`, day, say) : null;
+  const told = counts.length > 0 ? `${text.replace(/[()[\]]/g, ' ')}. ${body}` : body;
+  const found = systemOf(head, told, day, say);
   return found?.every(({ kind }) => kind === 'code-system') ? found : null;
 }

@@ -1,16 +1,15 @@
-import type { Part } from '../claim/types';
 import { findPlaces, foldWords } from '../text';
+import { constructionOf } from './entry-part';
 import { systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
 import { type Context, doubtsOf, propose, type Say } from './propose';
 import { isAsked } from './prose/sentences';
 import { blanked } from './said/blanked';
-import { isPlantCode, plainCode, plantCodes } from './said/code';
+import { plainCode, plantCodes } from './said/code';
 import { doubtedBy } from './said/doubted';
 import { readExamples } from './said/example';
-import { plainMaterial } from './said/material';
 import { readCounts } from './said/number';
-import { onePeriod, timeBeside } from './said/one-period';
+import { onePeriod } from './said/one-period';
 import { partNamed, partsIn } from './said/part';
 import { readPeriods, type SaidPeriod, usedOf } from './said/period';
 import { readPlace } from './said/place';
@@ -19,7 +18,7 @@ import { readSizes } from './said/size';
 import { withoutPeriods } from './said/used-text';
 import { isOnPiece, opensPlaceOnPiece } from './said/where';
 import { rolesNamed } from './table/columns';
-import type { Proposal, TakenPeriod } from './types';
+import type { Proposal } from './types';
 import { tellingFinder, wholeWords } from './words';
 
 /** One entry of a list: what it is of, and what it says of it. */
@@ -29,10 +28,11 @@ export interface Entry {
   whole: Inline;
 }
 
-const joint = /\s?[:：=＝]\s?|\s[-–—]\s/g;
+/** A colon, an equals sign or a dash; dots that lead the eye, or an arrow. */
+const joint = /\s?[:：=＝→⇒]\s?|\s[-–—]>?\s|\s?(?:\.{3,80}|…{1,20}|·{3,80})\s?/g;
 const longestHead = 60;
 
-/** An item as head and body, around its first colon, equals sign or dash; null where it has none. */
+/** An item as head and body, around what joins them first; null where nothing does. */
 export function splitEntry(item: Inline): Entry | null {
   const { text } = item;
   const joints = [...text.slice(0, longestHead + 4).matchAll(joint)];
@@ -56,7 +56,8 @@ const partAsked = (head: string): ReturnType<typeof partNamed> => {
   return part && more.length === 0 ? part.value : null;
 };
 
-const isPeriod = (text: string): boolean => {
+/** Whether a text is a period and nothing else. */
+export const isPeriod = (text: string): boolean => {
   const [period, ...more] = readPeriods(text);
   return (
     period !== undefined &&
@@ -68,7 +69,6 @@ const isPeriod = (text: string): boolean => {
 const codeWords = tellingFinder('code');
 const plantNouns = wholeWords('plant');
 const numbered = /^(\p{L}{2,20})\s?(?:no\.?|nr\.?|n[º°])?\s?(\d{1,2})$/iu;
-const links = tellingFinder('afterwards', 'beforehand');
 
 /** What an entry proposes; null when it is none that this reader knows. */
 export function readEntry(entry: Entry, context: Context, day: string): Proposal[] | null {
@@ -76,8 +76,11 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const noted = [...doubtsOf([whole], context, doubtedBy), ...doubtedBy(body)];
   const say: Say = (own, doubts = []) =>
     propose(context, own, { words: whole.text, selector: whole.selector, doubts: [...noted, ...doubts] });
-  const { code, lookAlike } = plainCode(head.replace(/[*†]$/, ''));
-  if (isPlantCode(code) && !isPeriod(body)) return plantOf(code, lookAlike, body, say);
+  const codes = plantCodes(head.replace(/[*†]$/, ''));
+  if (codes?.every(({ behind }) => behind === null) && !isPeriod(body)) {
+    const plants = codes.map(({ code, lookAlike }) => plantOf(code, lookAlike, body, say));
+    return plants.some((one) => one === null) ? null : plants.flatMap((one) => one!);
+  }
   // "Workshop 2": kept where the page's codes hold a workshop's number.
   const [, noun, number] = numbered.exec(head) ?? [];
   if (number !== undefined && plantNouns.has(foldWords(noun!).text)) return plantOf(number, false, body, say);
@@ -88,6 +91,8 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const letter = letterOf(head, body, say);
   if (letter) return letter;
   if (isPeriod(head)) {
+    if (opensPlaceOnPiece(body) && isOnPiece(body) && readCounts(body).length === 0)
+      return carrierOf(null, body, say, readPeriods(head));
     const isOfPart = context.part !== null && readCounts(body).length === 0 && readExamples(body, day).length === 0;
     return isOfPart ? constructionOf(context.part!, body, say, readPeriods(head)) : systemOf(head, body, day, say);
   }
@@ -203,53 +208,12 @@ function pricesOf(model: string, body: string, say: Say): Proposal[] {
   });
 }
 
-function carrierOf(model: string | null, body: string, say: Say): Proposal[] {
+function carrierOf(model: string | null, body: string, say: Say, above: readonly SaidPeriod[] = []): Proposal[] {
   const { text, periods } = withoutPeriods(body);
-  const { backwards, ...used } = usedOf(periods);
+  const { backwards, ...used } = usedOf(periods.length > 0 ? periods : above);
   const where = text
     .replace(/\s?[([]\s{0,80}[)\]]/g, '')
     .replace(/[\s,.;]{1,80}$/, '')
     .trim();
   return [say({ kind: 'carrier', ...(model !== null && { model }), where, ...used }, [backwards && 'backwards'])];
-}
-
-const shortUntil = /^(?:to|through|thru)\s/iu;
-
-/** "Striped cotton to 1995": in an entry of what a part was, the small word is an end and no date of the piece. */
-function toYear(piece: string, period: SaidPeriod): SaidPeriod {
-  const ends = period.form === 'year' && shortUntil.test(piece.slice(period.start, period.end));
-  return ends ? { ...period, used: [null, period.used[1]], form: 'until' } : period;
-}
-
-/** "Printed cotton lining": the part's own name behind its material. */
-function withoutPart(is: string, part: Part): string {
-  const last = partsIn(is).at(-1);
-  return last && last.value === part && last.end === is.length && last.start > 2 ? is.slice(0, last.start).trim() : is;
-}
-
-/** "green cotton until 1992; later grey microfibre": one after the other; `above` is told of all before the colon. */
-function constructionOf(part: Part, body: string, say: Say, above: readonly SaidPeriod[] = []): Proposal[] {
-  let last: TakenPeriod | undefined;
-  // A comma parts two facts where each has its own years, else it is part of one.
-  const byComma = body.split(/[;,、]\s?/);
-  const parted =
-    byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0 || links(piece).length > 0);
-  return (parted ? byComma : body.split(/;\s?/)).flatMap((piece) => {
-    const periods = readPeriods(piece).map((period) => toYear(piece, period));
-    const text = blanked(piece, periods);
-    const { backwards, ...told } = usedOf(periods.length > 0 ? periods : above);
-    const [link] = links(foldWords(text));
-    const used = told.used ?? (link && timeBeside(last, link.value));
-    const bare = link ? text.slice(0, link.start) + text.slice(link.end) : text;
-    const is = withoutPart(plainMaterial(bare.replace(/[([]\s{0,80}[)\]]/g, '').replace(/^[\s,:は]{1,80}/, '')), part);
-    // "Tab: the strip on which the code stands" tells what a word means.
-    if (is.length < 3 || is.length > 80 || codeWords(is).length > 0) return [];
-    last = onePeriod(used);
-    const { about } = told;
-    return [
-      say({ kind: 'construction', part, is, ...(used && { used }), ...(about && { about }) }, [
-        backwards && 'backwards',
-      ]),
-    ];
-  });
 }

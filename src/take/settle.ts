@@ -43,6 +43,11 @@ const withDoubt = (proposal: Proposal, doubt: Doubt): Proposal => ({
   ticked: false,
 });
 
+function withoutDoubt(proposal: Proposal, doubt: Doubt): Proposal {
+  const doubts = proposal.doubts.filter((one) => one !== doubt);
+  return { ...proposal, doubts, ticked: doubts.length === 0 };
+}
+
 /**
  * Joins what the page says twice, marks what it takes back, and marks rows that contradict each other. The work grows
  * with the number of proposals: they are compared by what they are of, and a thing has few.
@@ -51,8 +56,10 @@ export function settle(
   found: readonly Proposal[],
   retractions: readonly Retraction[],
   beginnings: ReadonlySet<Proposal> = new Set(),
+  conceded: ReadonlySet<Proposal> = new Set(),
 ): Proposal[] {
-  const taken = found.map((proposal, at) =>
+  const agreed = found.map((proposal) => (conceded.has(proposal) ? withoutDoubt(proposal, 'disputed') : proposal));
+  const taken = agreed.map((proposal, at) =>
     proposal.kind === 'plant' && retractions.some(({ code, before }) => code === proposal.code && at < before)
       ? withDoubt(proposal, 'withdrawn')
       : proposal,

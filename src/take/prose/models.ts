@@ -34,6 +34,16 @@ export function modelBefore(sentence: string, until: number, makers: readonly st
   return name;
 }
 
+const inJapanese =
+  /[「『]([^」』]{2,20})[」』]|(?<![\p{Script=Katakana}ー])([\p{Script=Katakana}ー・]{3,16}\d{0,3})(?=[はのが、])/gu;
+const nouns = wholeWords('heading-noun');
+
+/** 「アサギ」は幅28cm: a model in katakana or quotation marks before a place; the maker and words for things are none. */
+function japaneseBefore(sentence: string, until: number, makers: readonly string[]): string | null {
+  const names = [...sentence.slice(0, until).matchAll(inJapanese)].map(({ 1: quoted, 2: bare }) => quoted ?? bare!);
+  return names.findLast((name) => !nouns.has(name) && !makers.some((maker) => maker.includes(name))) ?? null;
+}
+
 const withoutMaker = (name: string, makers: readonly string[]): string => {
   const maker = makers.find((one) => name === one || name.startsWith(`${one} `));
   if (maker) return name.slice(maker.length).trim();
@@ -76,7 +86,8 @@ function modelIn(
   const years: TakenPeriod | undefined =
     year?.form === 'year' ? (verb ? [year.used[0], null] : undefined) : onePeriod(used);
   const until = sides?.start ?? made?.start ?? year?.start ?? sentence.length;
-  const name = modelBefore(sentence, until, makers) ?? (sides ? known : null);
+  const name =
+    modelBefore(sentence, until, makers) ?? (sides ? (japaneseBefore(sentence, until, makers) ?? known) : null);
   if (name === null || (!sides && !years)) return null;
   return {
     name,

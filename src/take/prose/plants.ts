@@ -3,7 +3,7 @@ import type { OwnFields } from '../propose';
 import { plainCode } from '../said/code';
 import { doubtedBy } from '../said/doubted';
 import { namesMonth } from '../said/month';
-import { usedOf } from '../said/period';
+import { readPeriods, usedOf } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import type { Doubt } from '../types';
@@ -15,6 +15,8 @@ export interface SaidPlant {
   doubts: (Doubt | false)[];
   /** Place of the code in the sentence. */
   at: number;
+  /** Whether it sets another's statement right, who may agree. */
+  corrects?: boolean;
 }
 
 /** What is known before a sentence is read. */
@@ -73,7 +75,7 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
   for (const [index, token] of named.entries()) {
     const { code, start, end } = token;
     const next = named[index + 1]?.start ?? sentence.length;
-    const segment = sentence.slice(end, Math.min(next, end + longest)).replace(nextLetter, '');
+    const segment = withoutRelative(sentence.slice(end, Math.min(next, end + longest)).replace(nextLetter, ''));
     // "I was wrong about BC": what was said before is taken back, not what follows.
     const back =
       taken.find((hit) => hit.end <= start && start - hit.end <= 16) ??
@@ -84,7 +86,8 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
       if (other.takesBack) retracted.push(code);
       const place = readPlace(other.text);
       const doubt = other.takesBack && !before.confessed && !back && 'disputed';
-      if (place) plants.push({ own: { kind: 'plant', code, ...place }, doubts: [doubt], at: start });
+      if (place)
+        plants.push({ own: { kind: 'plant', code, ...place }, doubts: [doubt], at: start, corrects: doubt !== false });
       continue;
     }
     const follows = plants.length > 0 && plants.at(-1)!.at === named[index - 1]?.start;
@@ -104,7 +107,29 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
       at: start,
     });
   }
-  return { plants: withoutBareNames(plants, ofPlants), retracted };
+  const dated = named.length === 1 ? plants.map((plant) => withTimeBefore(plant, sentence)) : plants;
+  return { plants: withoutBareNames(dated, ofPlants), retracted };
+}
+
+/** "Since 2001 there is RO as well, which is Romania": the time that opens the clause of the only code. */
+function withTimeBefore(plant: SaidPlant, sentence: string): SaidPlant {
+  if (plant.own.used) return plant;
+  const ahead = sentence.slice(0, plant.at);
+  const [period, ...more] = readPeriods(ahead);
+  if (!period || more.length > 0 || period.form === 'year' || readPeriods(sentence).length > 1) return plant;
+  const between = ahead.slice(period.end).replace(/^\s?,/, '');
+  if (period.start > 3 || between.length > farthestTime || /[,;:.。、]/.test(between)) return plant;
+  const { backwards, ...used } = usedOf([period]);
+  return { ...plant, own: { ...plant.own, ...used }, doubts: [...plant.doubts, backwards && 'backwards'] };
+}
+const farthestTime = 48;
+
+const relative = tellingFinder('which-is');
+/** "RO, which is Romania": a pronoun, or "that is", between a code and what it is. */
+function withoutRelative(segment: string): string {
+  if (!/^\s?,\s/.test(segment)) return segment;
+  const pronoun = relative(segment).find(({ start }) => start <= 2);
+  return pronoun ? segment.slice(pronoun.end) : segment;
 }
 
 const inBrackets = /([^,;()]{2,80})\((\p{Lu}{1,3}\d?)\)/gu;

@@ -1,6 +1,7 @@
 import { makersIn } from '../name';
 import type { Inline } from '../page/inline';
 import { type Context, type OwnFields, propose } from '../propose';
+import { codeShown } from '../said/example';
 import type { SaidLayout } from '../said/layout-words';
 import type { Retraction } from '../settle';
 import type { Doubt, Proposal } from '../types';
@@ -17,6 +18,7 @@ import { type Section, systemsIn } from './systems';
 
 const codeWords = tellingFinder('code');
 const mistaken = tellingFinder('mistaken');
+const concedes = tellingFinder('mistaken', 'conceded');
 
 type Maker = string | null | undefined;
 
@@ -26,9 +28,15 @@ export class ProseReader {
   /** When codes began, as sentences tell it that do not say that there were none before. */
   readonly beginnings = new Set<Proposal>();
 
+  /** What sets another's statement right, and of it what the other agreed to. */
+  private readonly corrections: Proposal[] = [];
+  readonly conceded = new Set<Proposal>();
+
   private readonly oneLetter: boolean;
   /** Whether the sentence before spoke of the code. */
   private ofCodes = false;
+  /** The code that the page showed last. */
+  private shown: string | null = null;
   /** The form of a code that the page told last. */
   private layout: SaidLayout | null = null;
 
@@ -66,7 +74,8 @@ export class ProseReader {
       found.push(proposal);
       return proposal;
     };
-    const systems = systemsIn(sentences, this.day, above, this.layout);
+    const systems = systemsIn(sentences, this.day, above, this.layout, this.shown);
+    this.shown = codeShown(words.text, this.day) ?? this.shown;
     this.layout = systems.known;
     for (const { own, doubts, sentences: told } of systems.found) add(own, told, doubts);
     let model: string | null = null;
@@ -81,7 +90,12 @@ export class ProseReader {
         takenBack: plants.length === 0 ? (retracted.at(-1) ?? null) : null,
       };
       for (const code of retracted) this.retractions.push({ code, before: count + found.length });
-      for (const { own, doubts } of plants) add(own, [sentence], doubts);
+      for (const { own, doubts, corrects } of plants) {
+        const plant = add(own, [sentence], doubts);
+        if (corrects) this.corrections.push(plant);
+      }
+      if (plants.length === 0 && this.corrections.length > 0 && concedes(text).length > 0)
+        for (const plant of this.corrections.splice(0)) this.conceded.add(plant);
       const carrier = carrierOf(text, this.ofCodes, this.makers);
       if (carrier) add(carrier.own, [sentence], [carrier.backwards && 'backwards']);
       const since = carrier || plants.length > 0 ? null : stampedSince(text, this.day);

@@ -2,7 +2,8 @@ import type { Layout } from '../../maker/types';
 import { foldWords, isNegated } from '../../text';
 import type { OwnFields } from '../propose';
 import { blanked } from '../said/blanked';
-import { plainExamples, readExamples, type SaidExample } from '../said/example';
+import { plainCode } from '../said/code';
+import { codeShown, exactDates, plainExamples, readExamples, type SaidExample } from '../said/example';
 import { readsExamples } from '../said/layout';
 import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
 import { readCounts } from '../said/number';
@@ -29,8 +30,9 @@ export interface Section {
 const words = tellingFinder('code', 'no-code');
 const order = tellingFinder('plant', 'letters', 'then');
 const introduced = tellingFinder('introduced');
-const dateUnits = tellingFinder('year', 'month', 'week', 'day');
-const units = tellingFinder('year', 'month', 'week', 'day', 'ordinal-1', 'ordinal-2', 'last-ones');
+const dateUnits = tellingFinder('year', 'month', 'week', 'day', 'quarter');
+const units = tellingFinder('year', 'month', 'week', 'day', 'quarter', 'ordinal-1', 'ordinal-2', 'last-ones');
+const systemWords = tellingFinder('code', 'system-word');
 
 interface Told {
   sentence: Sentence;
@@ -41,6 +43,8 @@ interface Told {
   noCode: boolean;
   /** Whether it tells in which order a code is written, without counting its digits. */
   describes: boolean;
+  /** Whether its example is a code that the page showed before: one only where its description reads it so. */
+  assumed?: boolean;
 }
 
 function look(sentence: Sentence, day: string): Told {
@@ -85,8 +89,13 @@ export function systemsIn(
   day: string,
   above: Section | null = null,
   earlier: SaidLayout | null = null,
+  shown: string | null = null,
 ): { found: SaidSystem[]; known: SaidLayout | null } {
-  const told = sentences.map((sentence) => look(sentence, day));
+  const told = withShown(
+    sentences.map((sentence) => look(sentence, day)),
+    day,
+    shown,
+  );
   const found: SaidSystem[] = [];
   let known: SaidLayout | null = null;
   for (let at = 0; at < told.length; at += 1) {
@@ -117,13 +126,40 @@ export function systemsIn(
     )
       last += 1;
     const group = told.slice(at, last + 1);
-    const { system, layout } = systemOf(group, known, above, known ?? earlier);
+    const beside = periodBeside(told[at - 1], told[last + 1]);
+    const { system, layout } = systemOf(group, known, above, known ?? earlier, beside);
     if (system) found.push(system);
     else found.push(...loose(group));
     known = layout ?? known;
     at = last;
   }
   return { found, known: known ?? earlier };
+}
+
+/** "It says 4 T 78." "Month, workshop, year. Yours is April 1978": the only date of an answer is that of the code asked for. */
+function withShown(told: Told[], day: string, shown: string | null): Told[] {
+  if (told.some(({ examples }) => examples.length > 0)) return told;
+  let code = shown;
+  const describing = told.some(({ describes, counts }) => describes || counts > 0);
+  return told.map((one) => {
+    const { text } = one.sentence;
+    const [date, ...more] = exactDates(text, day);
+    code = codeShown(text, day) ?? code;
+    if (!date || more.length > 0 || code === null || !describing) return one;
+    const { code: plain, lookAlike } = plainCode(code);
+    const example = { code: plain, reads: date.reads, lookAlike, start: date.start, end: date.end };
+    return { ...one, examples: [example], assumed: true };
+  });
+}
+
+/** "The second system ran from 1960 to 1972." before or behind the sentences that tell how it was built. */
+function periodBeside(before: Told | undefined, behind: Told | undefined): SaidPeriod[] {
+  const own = [before, behind].map((one) => {
+    if (!one || one.counts > 0 || one.examples.length > 0 || one.noCode || one.describes) return [];
+    const told = one.periods.filter(({ form }) => form !== 'year');
+    return told.length === 1 && systemWords(one.sentence.text).length > 0 ? told : [];
+  });
+  return own[0]!.length > 0 ? own[0]! : own[1]!;
 }
 
 /**
@@ -147,8 +183,8 @@ function describedAround(
 }
 
 const loose = (group: readonly Told[]): SaidSystem[] =>
-  group.flatMap(({ sentence, examples }) =>
-    examples.map(({ code, reads, lookAlike }) => ({
+  group.flatMap(({ sentence, examples, assumed }) =>
+    (assumed ? [] : examples).map(({ code, reads, lookAlike }) => ({
       own: { kind: 'example' as const, code, reads },
       doubts: [lookAlike && 'look-alike'],
       sentences: [sentence],
@@ -183,6 +219,7 @@ function systemOf(
   known: SaidLayout | null,
   above: Section | null,
   earlier: SaidLayout | null = null,
+  beside: readonly SaidPeriod[] = [],
 ): { system: SaidSystem | null; layout: SaidLayout | null } {
   let text = '';
   const examples: SaidExample[] = [];
@@ -193,9 +230,14 @@ function systemOf(
   const added = withLettersAdded(blanked(text, examples), earlier);
   const settled =
     added && readsExamples(added.layout, examples) ? added : readLayoutWords(text, examples, known?.units);
+  const isConfirmed = settled?.by === 'words' && settled.fits && settled.units.length > 0;
+  if (group.some(({ assumed }) => assumed) && !isConfirmed) {
+    const bare = group.map((one) => (one.assumed ? { ...one, examples: [], assumed: false } : one));
+    return systemOf(bare, known, above, earlier, beside);
+  }
   if (!settled) return { system: null, layout: null };
   const own = periodOf(group[0]!);
-  const periods = own.length > 0 || !above ? own : [above.period];
+  const periods = own.length > 0 ? own : beside.length > 0 ? beside : above ? [above.period] : [];
   // Neither a period nor an example: words about codes in general.
   if (periods.length === 0 && examples.length === 0) return { system: null, layout: settled };
   const { backwards, ...used } = usedOf(periods);

@@ -1,5 +1,5 @@
 import { spanReads } from '../../code';
-import { isoWeekSpan } from '../../span';
+import { isoWeekSpan, quarterSpan } from '../../span';
 import { type FoundDate, foldWords, parseDates } from '../../text';
 import { wholeWords } from '../words';
 import { plainCode } from './code';
@@ -25,7 +25,23 @@ const weekOfYear = new RegExp(
   'gu',
 );
 
-/** Dates as exact as a month, week or day, with the place of their words. */
+const places = ([1, 2, 3, 4] as const).map((place) => [...wholeWords(`ordinal-${place}`)]);
+const ordinals = places.flat().join('|').replace(/\./g, '\\.');
+const quarterNames = [...wholeWords('quarter')].join('|');
+const quarterOfYear = new RegExp(
+  `(?:(${ordinals}|[1-4])\\s?(?:${quarterNames})|q([1-4]))(?:[\\s,]{1,2}|\\s?/\\s?)(?:(?:of|von|de|del|di|van|in|im|the|year|jahr|des|jahres)\\s){0,2}((?:19|20)\\d\\d)|((?:19|20)\\d\\d)年?の?第?([1-4])四半期`,
+  'gu',
+);
+
+/** "The third quarter of 1972", "Q3 1972". */
+const quarters = (folded: string): SaidDate[] =>
+  [...folded.matchAll(quarterOfYear)].map((match) => {
+    const quarter = Number(match[2] ?? match[5]) || places.findIndex((words) => words.includes(match[1]!)) + 1;
+    const span = quarterSpan(Number(match[3] ?? match[4]), quarter || Number(match[1]));
+    return { reads: spanReads(span), start: match.index, end: match.index + match[0].length };
+  });
+
+/** Dates as exact as a quarter, month, week or day, with the place of their words. */
 export function exactDates(text: string, day: string): SaidDate[] {
   const folded = foldWords(text).text;
   const weeks = [...folded.matchAll(weekOfYear)].flatMap((match): SaidDate[] => {
@@ -35,7 +51,7 @@ export function exactDates(text: string, day: string): SaidDate[] {
   const others = parseDates(text, { language: null, now: day })
     .filter(({ form, span }) => (form === 'day' || form === 'month') && !span.about)
     .flatMap((date) => plainDate(date, day));
-  const all = [...weeks, ...others].sort((a, b) => a.start - b.start || b.end - a.end);
+  const all = [...weeks, ...quarters(folded), ...others].sort((a, b) => a.start - b.start || b.end - a.end);
   let reached = 0;
   return all.filter(({ start, end }) => {
     const free = start >= reached;
@@ -52,25 +68,40 @@ function plainDate({ span, start, end, words }: FoundDate, day: string): SaidDat
   return lead > 0 && bare?.span.from && bare.span.to ? [{ reads: spanReads(bare.span), start: start + lead, end }] : [];
 }
 
-/** Letters and at least three digits, at most one blank or stroke between two of its parts; two digits where letters join them. */
+/** Letters and at least three digits, at most one blank, stroke or point between two of its parts; two digits where letters join them. */
 const codes =
-  /(?<![\p{Script=Latin}\d])(?:\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?|\p{Lu}{2}\d{2}|\d{2}\p{Lu}{1,2})(?![\p{Script=Latin}\d])/gu;
+  /(?<![\p{Script=Latin}\d])(?:\d{1,4}([ ./-]?)\p{Lu}{1,3}\1\d{1,4}|\p{Lu}\d[ -]\d{3,6}|\p{Lu}{1,3}[ -]?\d{3,8}|\d{3,8}(?:[ -]?\p{Lu}{1,3})?|\p{Lu}{2}\d{2}|\d{2}\p{Lu}{1,2})(?![\p{Script=Latin}\d])/gu;
 /** A stroke between the parts of one code joins more than these. */
 const nearest = 40;
 
-/** Codes whose date stands right behind them: "KV0915 means January 1995". A bare year is too little. */
-export function readExamples(text: string, day: string): SaidExample[] {
-  const dates = exactDates(text, day);
-  if (dates.length === 0) return [];
+interface Written {
+  text: string;
+  start: number;
+  end: number;
+}
+
+/** What may be codes in a text, in order: neither years nor parts of its dates. */
+function codesIn(text: string, dates: readonly SaidDate[]): Written[] {
   const wide = text.replace(/[\uff01-\uff5e]/g, (unit) => String.fromCharCode(unit.charCodeAt(0) - 0xfee0));
   let at = 0;
-  const written = [...wide.matchAll(codes)]
+  return [...wide.matchAll(codes)]
     .map((match) => ({ text: match[0], start: match.index, end: match.index + match[0].length }))
     .filter(({ text: code, start }) => {
       while (dates[at] && dates[at]!.end <= start) at += 1;
       const inDate = dates[at] !== undefined && dates[at]!.start <= start;
       return !inDate && !/^(?:1[6-9]|20)\d\d$/.test(code);
     });
+}
+
+/** The last code that a text shows; null where it shows none. */
+export const codeShown = (text: string, day: string): string | null =>
+  codesIn(text, exactDates(text, day)).at(-1)?.text ?? null;
+
+/** Codes whose date stands right behind them: "KV0915 means January 1995". A bare year is too little. */
+export function readExamples(text: string, day: string): SaidExample[] {
+  const dates = exactDates(text, day);
+  if (dates.length === 0) return [];
+  const written = codesIn(text, dates);
   let next = 0;
   return written.flatMap((code, index): SaidExample[] => {
     const until = written[index + 1]?.start ?? text.length;

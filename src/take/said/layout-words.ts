@@ -2,19 +2,19 @@ import type { Layout, Slot } from '../../maker/types';
 import { foldWords, isNegated } from '../../text';
 import { tellingFinder } from '../words';
 import { blanked } from './blanked';
+import { confirmedLayout } from './confirmed';
 import type { SaidExample } from './example';
-import { blank, digitSlots, interleaved, readsExamples, shapeOf, widthOf } from './layout';
+import { blank, type DateUnit, digitSlots, interleaved, isDateUnit, readsExamples, shapeOf, widthOf } from './layout';
 import { lettersWithMonth, monthLetter } from './letter-slots';
 import { readCounts, type SaidCount } from './number';
+import { toldParts } from './told-parts';
 
-const finder = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
+const finder = tellingFinder('year', 'month', 'week', 'day', 'quarter', 'plant', 'serial');
 const mixed = tellingFinder('interleaved');
 const ordinals = tellingFinder('ordinal-1', 'ordinal-2', 'ordinal-3', 'ordinal-4');
 const partWords = tellingFinder('ordinal-1', 'last-ones');
 
 const added = tellingFinder('put-before', 'put-behind');
-
-type DateUnit = 'year' | 'month' | 'week' | 'day';
 
 export interface SaidLayout {
   layout: Layout;
@@ -26,7 +26,7 @@ export interface SaidLayout {
 }
 
 /** Date units in the order in which a text names them, each once; a "年" behind figures is a date's. */
-function unitsOf(folded: string): { units: DateUnit[]; serial: boolean } {
+function unitsOf(folded: string): { units: DateUnit[]; serial: boolean; plant: boolean } {
   const hits = finder({ source: folded, text: folded, at: null }).filter(
     ({ foldedStart, foldedEnd }) =>
       !/\d\s?$/.test(folded.slice(Math.max(0, foldedStart - 2), foldedStart)) &&
@@ -34,7 +34,7 @@ function unitsOf(folded: string): { units: DateUnit[]; serial: boolean } {
   );
   const named = [...new Set(hits.map(({ value }) => value))];
   const units = named.filter((unit): unit is DateUnit => unit !== 'plant' && unit !== 'serial');
-  return { units, serial: named.includes('serial') };
+  return { units, serial: named.includes('serial'), plant: named.includes('plant') };
 }
 
 /** "The first and third digits are the month, the second and fourth the year": which unit the odd places write. */
@@ -80,11 +80,31 @@ export function readLayoutWords(
 ): SaidLayout | null {
   // Examples are no description: without them, "week 24 of 1996" names no unit.
   const plain = blanked(text, examples);
+  const whole = wholeLayout(plain, examples, known);
+  if (whole?.by === 'words' && whole.fits && examples.length > 0) return whole;
+  const parts = toldParts(plain);
+  const told = parts && readsExamples(parts, examples) ? parts : confirmedBy(plain, examples, known);
+  if (!told) return whole;
+  const units = told.flatMap((slot) => Object.keys(slot).filter(isDateUnit));
+  return { layout: told, fits: true, by: 'words', units };
+}
+
+/** The units that the text names in the order that its examples show: it may tell the end of a code first. */
+function confirmedBy(plain: string, examples: readonly SaidExample[], known: readonly DateUnit[]): Layout | null {
+  if (examples.length === 0) return null;
+  const folded = foldWords(plain).text;
+  const { units, plant } = unitsOf(folded);
+  const own = units.length >= 2 ? units : units.length === 0 ? known : [];
+  return own.length < 2 || monthLetter(plain) !== null ? null : confirmedLayout(examples, own, plant);
+}
+
+/** The layout by what the text says of the code as a whole: how many signs, and which units in which order. */
+function wholeLayout(plain: string, examples: readonly SaidExample[], known: readonly DateUnit[]): SaidLayout | null {
   const folded = foldWords(plain).text;
   const counts = wholeCounts(folded, readCounts(folded));
   const { units: named, serial } = unitsOf(folded);
   const digits = counts.filter(({ of }) => of === 'digits');
-  if (serial && !named.some((unit) => unit === 'month' || unit === 'week' || unit === 'year'))
+  if (serial && named.length === 0)
     return digits.length === 1 ? { layout: [{ serial: digits[0]!.count }], fits: true, by: 'words', units: [] } : null;
   const month = named.includes('month') ? monthLetter(plain) : null;
   const inDigits = month === null ? named : named.filter((unit) => unit !== 'month');

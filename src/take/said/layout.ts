@@ -10,18 +10,37 @@ export const shapeOf = (code: string): { letters: boolean; text: string }[] =>
 
 export const blank: Slot = { separator: ' -', optional: true };
 
-type DateUnit = 'year' | 'month' | 'week' | 'day';
+const dateUnits = ['year', 'month', 'week', 'day', 'quarter'] as const;
+export type DateUnit = (typeof dateUnits)[number];
+export const isDateUnit = (unit: string): unit is DateUnit => (dateUnits as readonly string[]).includes(unit);
 
-/** How so many digits write these units in this order; null when they cannot. */
+/** How so many digits write a unit; null when they cannot. */
+export function slotOf(unit: DateUnit, digits: number): Slot | null {
+  if (unit === 'quarter') return digits === 1 ? { quarter: 1 } : null;
+  if (unit === 'year') return digits === 1 || digits === 2 || digits === 4 ? { year: digits } : null;
+  if (digits === 1) return unit === 'month' ? { month: '1-9' } : null;
+  return digits === 2 ? ({ [unit]: 2 } as unknown as Slot) : null;
+}
+
+/** Digits that units usually take, likeliest first: the year four or one, the month one. */
+const widths: readonly Partial<Record<DateUnit, number>>[] = [{}, { month: 1 }, { year: 4 }, { year: 1 }];
+
+/** All ways in which so many digits write these units in this order, likeliest first. */
+export const digitWays = (units: readonly DateUnit[], digits: number): Slot[][] =>
+  widths.flatMap((unusual) => {
+    // A month of one digit stands beside its year, in a code of three.
+    if (unusual.month && !(units.length === 2 && units.includes('year'))) return [];
+    const own = units.map((unit) => unusual[unit] ?? (unit === 'quarter' ? 1 : 2));
+    if (own.reduce((sum, width) => sum + width, 0) !== digits) return [];
+    const slots = units.map((unit, at) => slotOf(unit, own[at]!));
+    return slots.every((slot): slot is Slot => slot !== null) ? [slots] : [];
+  });
+
+/** How so many digits write these units in this order; null when they cannot. A year of one digit beside others is for examples to show. */
 export function digitSlots(units: readonly DateUnit[], digits: number): Slot[] | null {
-  const two = (unit: DateUnit): Slot => ({ [unit]: 2 }) as unknown as Slot;
-  if (units.length === 2 && digits === 3 && units.includes('month') && units.includes('year'))
-    return units.map((unit) => (unit === 'month' ? { month: '1-9' } : { year: 2 }));
-  if (digits === units.length * 2) return units.map(two);
-  if (digits === units.length * 2 + 2 && units.includes('year'))
-    return units.map((unit) => (unit === 'year' ? { year: 4 } : two(unit)));
-  if (units.length === 1 && units[0] === 'year' && digits === 1) return [{ year: 1 }];
-  return null;
+  const [likeliest] = digitWays(units, digits);
+  const short = likeliest?.some((slot) => 'year' in slot && slot.year === 1);
+  return likeliest && !(short && units.length > 1) ? likeliest : null;
 }
 
 /** Four digits whose first and third write one unit, second and fourth the other. */
@@ -59,6 +78,7 @@ export function readNotation(text: string, legend: ReadonlyMap<string, string>):
     if (length === 1 && total(unit) === 2) return { [unit]: before === 0 ? 'tens' : 'units' } as unknown as Slot;
     if (unit === 'year') return length === 1 || length === 2 || length === 4 ? { year: length } : null;
     if (unit === 'month' && length === 1) return { month: '1-9' };
+    if (unit === 'quarter') return length === 1 ? { quarter: 1 } : null;
     return length === 2 ? ({ [unit]: 2 } as unknown as Slot) : null;
   });
   return slots.every((slot): slot is Slot => slot !== null) && marks.some((unit) => unit === 'year') ? slots : null;
@@ -71,11 +91,12 @@ const usual: Record<string, string | undefined> = {
   M: 'month',
   W: 'week',
   S: 'week',
+  Q: 'quarter',
   L: 'plant',
   X: 'plant',
 };
 
-const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
+const units = tellingFinder('year', 'month', 'week', 'day', 'quarter', 'plant', 'serial');
 
 /** What a page says that single capitals stand for: "Y is a digit of the year". */
 export function readLegend(text: string): Map<string, string> {
@@ -97,13 +118,15 @@ export const widthOf = (slot: Slot): number => {
   return typeof value === 'number' ? value : 1;
 };
 
-/** The digits of a code that are a workshop's number, where a layout has one and the code no letters. */
+/** What of a code is a workshop's number, or its letter with a number: "2", "G2". None where it is letters alone. */
 export function workshopDigits(layout: Layout, code: string): string | null {
-  const digits = code.replace(/[^\p{L}\d]/gu, '');
-  if (/\D/.test(digits)) return null;
+  const signs = code.replace(/[^\p{L}\d]/gu, '');
   let at = 0;
   for (const slot of layout) {
-    if ('plant' in slot) return digits.slice(at, at + slot.plant);
+    if ('plant' in slot) {
+      const own = signs.slice(at, at + slot.plant);
+      return /\d/.test(own) ? own : null;
+    }
     at += widthOf(slot);
   }
   return null;

@@ -42,6 +42,8 @@ export function readCounts(text: string | Folded): SaidCount[] {
       end: index + word.length,
     }),
   );
+  /** A number that a word before it counts: "英字2文字". */
+  let taken: (typeof hits)[number] | undefined;
   const apart = hits.flatMap((hit, at): SaidCount[] => {
     if (hit.value !== 'digits' && hit.value !== 'letters') return [];
     // "1桁目" is the first digit and counts none.
@@ -58,7 +60,10 @@ export function readCounts(text: string | Folded): SaidCount[] {
       hit.value === 'letters' &&
       /[\u30a0-\u30ff\u4e00-\u9fff]$/u.test(folded.text.slice(hit.foldedStart, hit.foldedEnd));
     const ahead = () => numberOf(after, after ? after.foldedStart - hit.foldedEnd : 99);
-    const count = (japanese ? ahead() : null) ?? numberOf(before, gapBefore);
+    if (before !== undefined && before === taken && gapBefore === 0) return [];
+    const behind = japanese && gapBefore > 0 ? ahead() : null;
+    const count = behind ?? numberOf(before, gapBefore);
+    if (behind !== null) taken = after;
     return count === null ? [] : [{ of: hit.value, count, start: hit.foldedStart, end: hit.foldedEnd }];
   });
   return inOneWord.length === 0 ? apart : [...apart, ...inOneWord].sort((a, b) => a.start - b.start);

@@ -2,6 +2,7 @@ import type { CarrierKind } from '../../maker/types';
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
 import { namesCarrier } from './carrier';
+import { readCounts } from './number';
 
 const on = tellingFinder('sits-on');
 const sits = tellingFinder('sits');
@@ -46,7 +47,10 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const folded = foldWords(sentence);
   const [noun] = code(folded);
   const verb = sits(folded).find((one) => noun !== undefined && Math.abs(one.start - noun.start) <= 90);
-  if (noun && verb) return whereFrom(sentence, Math.max(noun.end, verb.end), 24) ?? whereFrom(sentence, noun.end, 8);
+  if (noun && verb) {
+    const from = Math.max(noun.end, verb.end);
+    return whereFrom(sentence, behindCounts(sentence, from), 24) ?? whereFrom(sentence, noun.end, 8);
+  }
   // "The code is on a tab": right behind the code, and the place right behind that.
   const copula = noun && isAt(folded).find(({ start }) => start >= noun.end && start - noun.end <= 2);
   if (copula) return whereFrom(sentence, copula.end, 2);
@@ -66,6 +70,14 @@ function besideNumber(sentence: string): SaidWhere | null {
   const comma = sentence.indexOf(', ');
   const told = comma < 0 ? null : whereFrom(sentence, comma + 1, 2);
   return told && namesCarrier(told.where) !== null ? told : null;
+}
+
+/** "A code of two letters and four digits under the flap": the end of what is counted right behind a place. */
+function behindCounts(sentence: string, from: number): number {
+  return readCounts(sentence).reduce(
+    (reached, { start, end }) => (start >= reached && start - reached <= 24 ? end : reached),
+    from,
+  );
 }
 
 /** The place that begins at most so many letters behind a point of the sentence. */

@@ -55,7 +55,10 @@ export function rolesNamed(header: string): Role[] {
   const exact = whole.filter(({ words }) => words.has(plain)).map(({ role }) => role);
   if (exact.length > 0 || plain.length > 40) return exact;
   const hits = finder(header)
-    .filter(({ start, end }) => end - start > 2 || isOfSigns.test(header.slice(start, end)))
+    .filter(
+      ({ start, end, value }) =>
+        end - start > 2 || value === 'column-where' || isOfSigns.test(header.slice(start, end)),
+    )
     .sort((a, b) => b.end - b.start - (a.end - a.start));
   return [...new Set(hits.map(({ value }) => value.slice('column-'.length) as Role))];
 }

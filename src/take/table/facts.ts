@@ -45,13 +45,17 @@ const fewestFacts = 2;
 const modelRoles = ['size', 'width', 'period', 'from', 'until', 'year', 'where', 'price'] as const;
 const plantRoles = ['place', 'plant', 'period', 'from', 'until'] as const;
 
+/** What is told of one model or workshop only; materials and years may be of all. */
+const telling: ReadonlySet<Role> = new Set(['size', 'width', 'price', 'place', 'plant']);
+
 /** Whether most labels tell what is told of a model or a workshop, and not of a maker. */
 export const areFacts = (labels: readonly string[]): boolean => {
   const own: readonly Role[] = [...modelRoles, ...plantRoles];
+  const tells = labels.some((label) => rolesNamed(label).some((role) => telling.has(role)));
   const known = labels.filter(
     (label) => rolesNamed(label).some((role) => own.includes(role)) || partNamed(label) !== null,
   );
-  return known.length >= fewestFacts && known.length >= labels.length * 0.5;
+  return tells && known.length >= fewestFacts && known.length >= labels.length * 0.5;
 };
 /** Labels beside their values, under a heading that names what they are of: a model, or the code of a workshop. */
 export function readFacts(facts: readonly Fact[], context: Context): Proposal[] {

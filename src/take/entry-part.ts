@@ -1,0 +1,79 @@
+import type { Part } from '../claim/types';
+import type { Inline } from './page/inline';
+import { type Context, doubtsOf, propose, type Say } from './propose';
+import { blanked } from './said/blanked';
+import { doubtedBy } from './said/doubted';
+import { plainMaterial } from './said/material';
+import { onePeriod, timeBeside } from './said/one-period';
+import { partsIn } from './said/part';
+import { readPeriods, type SaidPeriod, usedOf } from './said/period';
+import type { Proposal, TakenPeriod } from './types';
+import { tellingFinder } from './words';
+
+const codeWords = tellingFinder('code');
+const links = tellingFinder('afterwards', 'beforehand');
+const since = tellingFinder('since');
+
+const shortUntil = /^(?:to|through|thru)\s/iu;
+
+/** "Striped cotton to 1995": in an entry of what a part was, the small word is an end and no date of the piece. */
+function toYear(piece: string, period: SaidPeriod): SaidPeriod {
+  const ends = period.form === 'year' && shortUntil.test(piece.slice(period.start, period.end));
+  return ends ? { ...period, used: [null, period.used[1]], form: 'until' } : period;
+}
+
+/** "Printed cotton lining": the part's own name behind its material. */
+function withoutPart(is: string, part: Part): string {
+  const last = partsIn(is).at(-1);
+  return last && last.value === part && last.end === is.length && last.start > 2 ? is.slice(0, last.start).trim() : is;
+}
+
+/** "Later grey microfibre", or "grey microfibre since": a word for a time that another year tells. */
+function linkIn(text: string): { value: 'afterwards' | 'beforehand'; start: number; end: number } | undefined {
+  const [link] = links(text);
+  const last = since(text).at(-1);
+  const closes = last && /^[\s.]{0,4}$/.test(text.slice(last.end));
+  return link ?? (closes ? { ...last, value: 'afterwards' } : undefined);
+}
+
+/** Under a heading that names a part, a line or entry that tells of what it was in a time: "until 1968 suede". */
+export function readOfPart(item: Inline, context: Context): Proposal[] | null {
+  const { text } = item;
+  if (context.part === null || text.length > longestOfPart || codeWords(text).length > 0) return null;
+  if (!readPeriods(text).some(({ form }) => form !== 'year')) return null;
+  const noted = [...doubtsOf([item], context, doubtedBy), ...doubtedBy(text)];
+  const say: Say = (own, doubts = []) =>
+    propose(context, own, { words: text, selector: item.selector, doubts: [...noted, ...doubts] });
+  const found = constructionOf(context.part, text, say);
+  return found.length > 0 ? found : null;
+}
+const longestOfPart = 120;
+
+/** "green cotton until 1992; later grey microfibre": one after the other; `above` is told of all before the colon. */
+export function constructionOf(part: Part, body: string, say: Say, above: readonly SaidPeriod[] = []): Proposal[] {
+  let last: TakenPeriod | undefined;
+  // A comma parts two facts where each has its own years, else it is part of one.
+  const byComma = body.split(/[;,、]\s?/);
+  const parted =
+    byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0 || linkIn(piece) !== undefined);
+  return (parted ? byComma : body.split(/;\s?/)).flatMap((piece) => {
+    const periods = readPeriods(piece).map((period) => toYear(piece, period));
+    const text = blanked(piece, periods);
+    const { backwards, ...told } = usedOf(periods.length > 0 ? periods : above);
+    // "Silk until 1980, cotton": two materials, of which one has no time.
+    if (periods.length > 0 && /\S\s{3,80},\s?\p{L}{3}/u.test(text.trim())) return [];
+    const link = linkIn(text);
+    const used = told.used ?? (link && timeBeside(last, link.value));
+    const bare = link ? text.slice(0, link.start) + text.slice(link.end) : text;
+    const is = withoutPart(plainMaterial(bare.replace(/[([]\s{0,80}[)\]]/g, '').replace(/^[\s,:は]{1,80}/, '')), part);
+    // "Tab: the strip on which the code stands" tells what a word means.
+    if (is.length < 3 || is.length > 80 || codeWords(is).length > 0) return [];
+    last = onePeriod(used);
+    const { about } = told;
+    return [
+      say({ kind: 'construction', part, is, ...(used && { used }), ...(about && { about }) }, [
+        backwards && 'backwards',
+      ]),
+    ];
+  });
+}

@@ -1,0 +1,244 @@
+import { unknownPlace } from '../place';
+import { isPeriod, readEntry, splitEntry } from './entry';
+import { readOfPart } from './entry-part';
+import { makerOfHeading, type NamedMakers } from './name';
+import { type Block, headingsOf } from './page/blocks';
+import type { Inline } from './page/inline';
+import { linesOf, notesOf, piecesOfList, unbroken } from './page/lines';
+import { longestLook, textOf } from './page/text-of';
+import type { Context } from './propose';
+import { ProseReader } from './prose/read-prose';
+import type { Section } from './prose/systems';
+import { readLegend, readNotation } from './said/layout';
+import { partNamed } from './said/part';
+import { countryAlone } from './said/place';
+import { isSecondHand } from './said/second-hand';
+import { withoutPeriods } from './said/used-text';
+import { isHeadingSize, isOfPeriod, speaksOfCodes } from './section';
+import { settle } from './settle';
+import { areFacts, readFacts } from './table/facts';
+import { readTable } from './table/read-table';
+import type { Proposal } from './types';
+import { tellingFinder, wholeWords } from './words';
+
+const where = tellingFinder('column-where', 'sits', 'sits-on');
+const codeWords = tellingFinder('code');
+const numbers = tellingFinder('numbers-by-year');
+const prices = tellingFinder('new-price', 'column-price', 'cost');
+const headingWords = wholeWords('heading');
+
+/** A paragraph no longer than this may be one entry of a list that the page made of paragraphs. */
+const longestEntry = 160;
+
+/** Reads a page's blocks in order; what stands above one tells what it is of. */
+export class PageReader {
+  private readonly found: Proposal[] = [];
+  private readonly makers: string[];
+  private readonly legend: Map<string, string>;
+  private readonly notes: Map<string, string>;
+  private readonly about: Context['about'];
+  private readonly prose: ProseReader;
+  private maker: string | null | undefined;
+  private heading: string | null = null;
+  private part: Context['part'] = null;
+  /** The period that the heading above is, and the notation beside it. */
+  private section: Section | null = null;
+
+  constructor(
+    title: string,
+    private readonly blocks: readonly Block[],
+    private readonly source: Proposal['source'],
+    named: NamedMakers,
+  ) {
+    const headings = headingsOf(blocks);
+    const body = textOf(blocks);
+    this.makers = named.makers;
+    this.legend = readLegend(
+      blocks
+        .flatMap((block) => (block.kind === 'paragraph' ? [block.words.text] : []))
+        .join('\n')
+        .slice(0, longestLook),
+    );
+    this.notes = notesOf(blocks);
+    const about = `${title}\n${headings[0] ?? ''}`;
+    this.about = {
+      carriers: codeWords(about).length > 0 && where(about).length > 0,
+      numbers: numbers(about).length > 0,
+      prices: prices(about).length > 0,
+      secondHand: isSecondHand(about),
+    };
+    this.maker = this.makers.length > 1 ? undefined : (this.makers[0] ?? null);
+    this.prose = new ProseReader(this.makers, source.day, body);
+  }
+
+  read(): Proposal[] {
+    for (const [at, block] of this.blocks.entries()) this.take(block, at);
+    const { retractions, beginnings, conceded } = this.prose;
+    return settle(this.found, retractions, beginnings, conceded);
+  }
+
+  private context(block: number, form: Context['form']): Context {
+    const { makers, maker, heading, part, source, about, notes, legend } = this;
+    const above = this.above(block);
+    return { about, makers, maker, heading, above, part, block, form, source, notes, legend };
+  }
+
+  private above(at: number): string {
+    const words: string[] = [];
+    for (let back = at - 1; back >= 0 && back >= at - 2; back -= 1) {
+      const block = this.blocks[back]!;
+      if (block.kind !== 'paragraph' && block.kind !== 'heading') break;
+      if (block.words.text.length <= longestEntry) words.push(block.words.text);
+      if (block.kind === 'heading') break;
+    }
+    return words.join(' ');
+  }
+
+  private take(block: Block, at: number): void {
+    if (block.kind === 'heading') this.heads(block.words, at);
+    else if (block.kind === 'table') this.found.push(...readTable(block, this.context(at, 'table'), this.source.day));
+    else if (block.kind === 'list') this.list(block, at);
+    else if (block.kind === 'definitions') this.definitions(block, at);
+    else this.paragraph(block.words, at);
+  }
+
+  private heads(words: Inline, at: number): void {
+    this.enter(words.text);
+    if (speaksOfCodes(words.text)) this.prose.speakOfCodes();
+    // "Before 1964: nothing at all" is told by its heading alone.
+    const read = isHeadingSize(words.text) ? this.entry(words, at, 'prose') : null;
+    this.found.push(...(read ?? []).filter(({ kind }) => kind === 'stamped'));
+  }
+
+  private enter(heading: string): void {
+    const maker = makerOfHeading(heading, this.makers);
+    if (maker !== null && makersIn(heading, this.makers) === 1) this.maker = maker;
+    else if (this.makers.length > 1 && maker !== null) this.maker = undefined;
+    const names = heading.split(' ').every((word) => !headingWords.has(word.toLowerCase()));
+    const { text, periods } = withoutPeriods(heading);
+    const layout = readNotation(text.replace(/[()[\],:–—-]{1,9}/g, ' ').trim(), this.legend);
+    const [period, ...more] = periods;
+    const told = period && more.length === 0 && (layout !== null || isOfPeriod(heading, period));
+    this.section = told ? { period, layout } : null;
+    this.part = periods.length === 0 ? partNamed(heading) : null;
+    this.heading = maker === null && names && heading.length <= 40 ? heading : null;
+  }
+
+  private list({ items, above }: Extract<Block, { kind: 'list' }>, at: number): void {
+    const told = this.underAbove(items, above, at) ?? this.facts(items.map(splitEntry), above, at, 'list');
+    if (told) this.found.push(...told);
+    else for (const item of items) this.item(item, at, countryAlone(above));
+  }
+
+  /** Entries under a period are what it tells: how codes were built, that there were none. */
+  private underAbove(items: readonly Inline[], above: string, at: number): Proposal[] | null {
+    if (items.length === 0 || !isHeadingSize(above)) return null;
+    const body = items.map(({ text }) => text.replace(/[.;,]$/, '')).join('. ');
+    const whole = { ...items[0]!, text: `${above}: ${body}` };
+    if (!isPeriod(above)) return null;
+    return readEntry({ head: above, body, whole }, this.context(at, 'list'), this.source.day);
+  }
+
+  /** Labels beside their values, under the name of a model or the code of a workshop. */
+  private facts(
+    entries: readonly (ReturnType<typeof splitEntry> | null)[],
+    above: string,
+    at: number,
+    form: Context['form'],
+  ): Proposal[] | null {
+    if (entries.some((one) => one === null) || !areFacts(entries.map((one) => one!.head))) return null;
+    const context = this.context(at, form);
+    const named = above !== '' && above.length <= longestName ? above.replace(/[\s:]{1,4}$/, '') : context.heading;
+    const facts = entries.map((one) => ({ label: one!.head, value: one!.body, selector: one!.whole.selector }));
+    const found = readFacts(facts, { ...context, heading: named });
+    return found.length > 0 ? found : null;
+  }
+
+  private definitions({ pairs }: Extract<Block, { kind: 'definitions' }>, at: number): void {
+    const entries = pairs.map(({ term, words }) => ({ head: term.text, body: words.text, whole: words }));
+    const told = this.facts(entries, '', at, 'definition');
+    if (told) this.found.push(...told);
+    else for (const { term, words } of pairs) this.pair(term, words, at);
+  }
+
+  /** `country` is the one that the list hangs under: its towns lie there. */
+  private item(item: Inline, at: number, country: string | null): void {
+    const read = this.entry(item, at);
+    if (read)
+      this.found.push(
+        ...read.map((one) =>
+          country !== null && one.kind === 'plant' && one.place === unknownPlace ? { ...one, place: country } : one,
+        ),
+      );
+    else this.paragraph(item, at);
+  }
+
+  private entry(item: Inline, at: number, form: Context['form'] = 'list'): Proposal[] | null {
+    const entry = splitEntry(item);
+    const context = this.context(at, form);
+    return (entry && readEntry(entry, context, this.source.day)) ?? readOfPart(item, context);
+  }
+
+  /** What a short paragraph says right under a heading that asks: where the code is, what a part was of. */
+  private answer(words: Inline, at: number, context: Context): Proposal[] {
+    const above = this.blocks[at - 1];
+    if (above?.kind !== 'heading' || words.text.length > longestEntry) return [];
+    const whole = { ...words, text: `${above.words.text}: ${words.text}` };
+    const read = readEntry({ head: above.words.text, body: words.text, whole }, context, this.source.day);
+    return (read ?? []).filter((one) => answered.has(one.kind) && !(one.kind === 'carrier' && one.model !== undefined));
+  }
+
+  private pair(term: Inline, words: Inline, at: number): void {
+    const struck = [
+      ...term.struck,
+      ...words.struck.map(({ start, end }) => ({
+        start: start + term.text.length + 2,
+        end: end + term.text.length + 2,
+      })),
+    ];
+    const whole = {
+      text: `${term.text}: ${words.text}`,
+      struck,
+      marks: [...term.marks, ...words.marks],
+      selector: words.selector,
+    };
+    const entry = { head: term.text, body: words.text, whole };
+    const read = readEntry(entry, this.context(at, 'definition'), this.source.day);
+    if (read) this.found.push(...read);
+    else this.paragraph(words, at);
+  }
+
+  private paragraph(words: Inline, at: number): void {
+    const lines = linesOf(words);
+    const read = lines.length > 1 ? lines.map((line) => this.entry(line, at)) : [];
+    // Lines that are entries are a list, however the page made it.
+    if (read.filter((one) => one !== null).length >= Math.max(2, lines.length / 2)) {
+      for (const [index, one] of read.entries())
+        this.found.push(...(one ?? this.prose.read(lines[index]!, this.context(at, 'prose'), this.found.length)));
+      return;
+    }
+    // "V: Vienna; M: Millau (1983–2001)".
+    const pieces = piecesOfList(words).map((piece) => this.entry(piece, at));
+    if (pieces.length > 1 && pieces.every((one) => one !== null)) {
+      this.found.push(...pieces.flat());
+      return;
+    }
+    const short = words.text.length <= longestEntry ? this.entry(words, at) : null;
+    if (short) {
+      this.found.push(...short);
+      return;
+    }
+    const whole = { ...words, text: unbroken(words.text) };
+    const context = this.context(at, 'prose');
+    const told = this.prose.read(whole, context, this.found.length, this.section);
+    this.found.push(...(told.length > 0 ? told : this.answer(words, at, context)));
+  }
+}
+
+const longestName = 40;
+
+/** What a heading and the line below it tell together. */
+const answered: ReadonlySet<Proposal['kind']> = new Set(['carrier', 'construction', 'plant', 'model']);
+
+const makersIn = (heading: string, makers: readonly string[]): number =>
+  makers.filter((maker) => heading.toLowerCase().includes(maker.toLowerCase())).length;
