@@ -182,7 +182,10 @@ export class PageReader {
   /** What a short paragraph says right under a heading that asks: where the code is, what a part was of. */
   private answer(words: Inline, at: number, context: Context): Proposal[] {
     const above = this.blocks[at - 1];
-    if (above?.kind !== 'heading' || words.text.length > longestEntry) return [];
+    if (above?.kind !== 'heading' || this.blocks[at]!.kind !== 'paragraph' || words.text.length > longestEntry)
+      return [];
+    // The page's own heading names no model of many.
+    const isFirst = this.blocks.findIndex(({ kind }) => kind === 'heading') === at - 1;
     const whole = { ...words, text: `${above.words.text}: ${words.text}` };
     const read = readEntry({ head: above.words.text, body: words.text, whole }, context, this.source.day);
     return (read ?? []).filter((one) => answered.has(one.kind) && !(one.kind === 'carrier' && one.model !== undefined));

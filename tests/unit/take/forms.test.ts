@@ -372,7 +372,7 @@ const pages: [title: string, body: string, proposed: string[]][] = [
     '<p>Between 1972 and 1986 there are four digits: month, then year. So 0579 was made in May 1979. From 1987 to 2002 the order was reversed and two letters were added, so 9103RD is March 1991.</p>',
     [
       'code-system | 1972–1986 | month 2 + year 2 | 0579 = 1979-05',
-      'code-system | 1987–2002 | year 2 + month 2 + plant 2 | 9103RD = 1991-03 | (by-examples-only)',
+      'code-system | 1987–2002 | year 2 + month 2 + plant 2 | 9103RD = 1991-03',
     ],
   ],
   [
