@@ -188,7 +188,10 @@ export class PageReader {
     const isFirst = this.blocks.findIndex(({ kind }) => kind === 'heading') === at - 1;
     const whole = { ...words, text: `${above.words.text}: ${words.text}` };
     const read = readEntry({ head: above.words.text, body: words.text, whole }, context, this.source.day);
-    return (read ?? []).filter((one) => answered.has(one.kind) && !(one.kind === 'carrier' && one.model !== undefined));
+    return (read ?? []).filter((one) => {
+      if (one.kind === 'model') return !isFirst;
+      return answered.has(one.kind) && !(one.kind === 'carrier' && one.model !== undefined);
+    });
   }
 
   private pair(term: Inline, words: Inline, at: number): void {
@@ -241,7 +244,7 @@ export class PageReader {
 const longestName = 40;
 
 /** What a heading and the line below it tell together. */
-const answered: ReadonlySet<Proposal['kind']> = new Set(['carrier', 'construction', 'plant', 'model']);
+const answered: ReadonlySet<Proposal['kind']> = new Set(['carrier', 'construction', 'plant']);
 
 const makersIn = (heading: string, makers: readonly string[]): number =>
   makers.filter((maker) => heading.toLowerCase().includes(maker.toLowerCase())).length;
