@@ -2,13 +2,13 @@ import { toBase64 } from '../message/bytes';
 import type { Quad } from '../photo/types';
 
 const thumbnailSide = 240;
-const cropWidth = 560;
-const cropHeight = 160;
+/** The largest picture of a line: as wide as panels are drawn, and half as wide again as the narrowest. */
+export const lineSize = { width: 480, height: 140 };
 /** Leather around the line, as a share of its height: the eye needs it to judge the stamp. */
-const margin = 0.45;
+export const lineMargin = 0.45;
 
-/** As WebP. At these a stamp's grain and edges stay; own look at twice the size, no source. */
-export const pictureQuality = { thumbnail: 0.5, line: 0.66 };
+/** As WebP. At this a stamp's grain and edges stay; own look at twice the size, no source. */
+export const pictureQuality = 0.45;
 
 /** A small picture of the whole photo, as a data address. */
 export function drawThumbnail(photo: OffscreenCanvas): Promise<string> {
@@ -19,15 +19,15 @@ export function drawThumbnail(photo: OffscreenCanvas): Promise<string> {
     pen.imageSmoothingQuality = 'high';
     pen.drawImage(photo, 0, 0, small.width, small.height);
   }
-  return asDataAddress(small, pictureQuality.thumbnail);
+  return asDataAddress(small);
 }
 
 /** One line of a photo, turned upright, as a data address. */
 export function drawLine(photo: OffscreenCanvas, [topLeft, topRight, , bottomLeft]: Quad): Promise<string> {
   const length = Math.hypot(topRight.x - topLeft.x, topRight.y - topLeft.y);
   const height = Math.hypot(bottomLeft.x - topLeft.x, bottomLeft.y - topLeft.y);
-  const edge = height * margin;
-  const scale = Math.min(cropWidth / (length + 2 * edge), cropHeight / (height + 2 * edge), 3);
+  const edge = height * lineMargin;
+  const scale = Math.min(lineSize.width / (length + 2 * edge), lineSize.height / (height + 2 * edge), 3);
   const cut = new OffscreenCanvas(
     Math.max(1, Math.round((length + 2 * edge) * scale)),
     Math.max(1, Math.round((height + 2 * edge) * scale)),
@@ -41,7 +41,7 @@ export function drawLine(photo: OffscreenCanvas, [topLeft, topRight, , bottomLef
     pen.translate(-topLeft.x, -topLeft.y);
     pen.drawImage(photo, 0, 0);
   }
-  return asDataAddress(cut, pictureQuality.line);
+  return asDataAddress(cut);
 }
 
 /** Plain pixels on a canvas, to draw from. */
@@ -52,8 +52,8 @@ export function toCanvas(image: ImageData): OffscreenCanvas {
 }
 
 /** WebP: two fifths smaller than JPEG at the same quality, and what is kept of a case is mostly pictures. */
-async function asDataAddress(canvas: OffscreenCanvas, quality: number): Promise<string> {
-  const blob = await canvas.convertToBlob({ type: 'image/webp', quality });
+async function asDataAddress(canvas: OffscreenCanvas): Promise<string> {
+  const blob = await canvas.convertToBlob({ type: 'image/webp', quality: pictureQuality });
   releaseCanvas(canvas);
   // A browser that cannot write it gives PNG.
   return `data:${blob.type};base64,${toBase64(new Uint8Array(await blob.arrayBuffer()))}`;

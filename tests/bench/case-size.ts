@@ -8,7 +8,8 @@ import { matchPhotoFiles } from '../../src/cli/listing-photos';
 import { readPhotoFiles } from '../../src/cli/read-photos';
 import { readSavedPage } from '../../src/cli/saved-page';
 import { builtInMakers } from '../../src/maker';
-import { pictureQuality } from '../../src/reader/pictures';
+import type { Quad } from '../../src/photo';
+import { lineMargin, lineSize, pictureQuality } from '../../src/reader/pictures';
 import { stampLinesOf } from '../../src/stamp';
 import { packing } from '../../src/store/packing';
 import type { KeptPicture } from '../../src/watch';
@@ -32,6 +33,27 @@ interface Measured {
   pictures: Record<'jpeg' | 'webp', KeptPicture[]>;
 }
 
+/** How large and how well pictures were kept, and are. */
+const former = { face: { width: 240, height: 240, quality: 70 }, line: { width: 560, height: 160, quality: 85 } };
+const quality = 100 * pictureQuality;
+const today = { face: { width: 240, height: 240, quality }, line: { ...lineSize, quality } };
+
+/** A line with the leather around it, as the reader cuts it, within the photo. */
+function aroundOf(quad: Quad, { width, height }: { width: number; height: number }) {
+  const [xs, ys] = [quad.map(({ x }) => x), quad.map(({ y }) => y)];
+  const edge = lineMargin * Math.hypot(quad[3].x - quad[0].x, quad[3].y - quad[0].y);
+  const [left, top] = [
+    Math.max(0, Math.floor(Math.min(...xs) - edge)),
+    Math.max(0, Math.floor(Math.min(...ys) - edge)),
+  ];
+  return {
+    left,
+    top,
+    width: Math.min(width, Math.ceil(Math.max(...xs) + edge)) - left,
+    height: Math.min(height, Math.ceil(Math.max(...ys) + edge)) - top,
+  };
+}
+
 async function demoCase(name: string): Promise<Measured> {
   const read = await readSavedPage(
     fileURLToPath(new URL(`${name}.html`, site)),
@@ -48,37 +70,22 @@ async function demoCase(name: string): Promise<Measured> {
   const [first] = listing.photos;
   const cuts = [
     ...(first
-      ? [
-          {
-            photoId: first.id,
-            lineId: null,
-            picture: sharp(pathOf(first.id)).resize(240, 240, { fit: 'inside' }),
-            quality: { jpeg: 70, webp: Math.round(100 * pictureQuality.thumbnail) },
-          },
-        ]
+      ? [{ photoId: first.id, lineId: null, photo: sharp(pathOf(first.id)), ...{ was: former.face, is: today.face } }]
       : []),
     ...kase.decodings.flatMap(({ from }) => {
       const photo = from.kind === 'photo' ? photos.find(({ photoId }) => photoId === from.photoId) : undefined;
       const line = photo && stampLinesOf(photo).find(({ id }) => from.kind === 'photo' && id === from.lineId);
-      if (!line) return [];
-      const [xs, ys] = [line.quad.map(({ x }) => x), line.quad.map(({ y }) => y)];
-      const [left, top] = [Math.max(0, Math.floor(Math.min(...xs))), Math.max(0, Math.floor(Math.min(...ys)))];
-      const size = { width: Math.ceil(Math.max(...xs)) - left, height: Math.ceil(Math.max(...ys)) - top };
-      const cut = sharp(pathOf(line.photoId)).extract({ left, top, ...size });
-      return [
-        {
-          photoId: line.photoId,
-          lineId: line.id,
-          picture: cut.resize(560, 160, { fit: 'inside' }),
-          quality: { jpeg: 85, webp: Math.round(100 * pictureQuality.line) },
-        },
-      ];
+      if (photo?.state !== 'read' || !line) return [];
+      const cut = sharp(pathOf(line.photoId)).extract(aroundOf(line.quad, photo));
+      return [{ photoId: line.photoId, lineId: line.id, photo: cut, was: former.line, is: today.line }];
     }),
   ];
   const kept = (form: 'jpeg' | 'webp') =>
     Promise.all(
-      cuts.map(async ({ photoId, lineId, picture, quality }) => {
-        const bytes = await picture.clone()[form]({ quality: quality[form] }).toBuffer();
+      cuts.map(async ({ photoId, lineId, photo, was, is }) => {
+        const { width, height, quality } = form === 'jpeg' ? was : is;
+        const small = photo.clone().resize(width, height, { fit: 'inside', withoutEnlargement: true });
+        const bytes = await small[form]({ quality }).toBuffer();
         return { photoId, lineId, picture: `data:image/${form};base64,${bytes.toString('base64')}` };
       }),
     );
@@ -99,7 +106,7 @@ function before({ kase, pictures }: Measured, looks: number): unknown[] {
 }
 
 /** The record of today with what it names: looks deflated, each picture once. */
-async function today({ kase, pictures }: Measured, looks: number): Promise<unknown[]> {
+async function kept({ kase, pictures }: Measured, looks: number): Promise<unknown[]> {
   const made = await latestLookOf(kase, pictures.webp, { rules: '0.1.0', makers: builtInMakers }, packing);
   if (!made.ok) throw new Error(made.problem.code);
   const { latest, parts } = made.value;
@@ -182,7 +189,7 @@ export async function bench(): Promise<void> {
       };
     };
     for (const [name, measured] of cases) {
-      const [was, is] = [before(measured, looks), await today(measured, looks)];
+      const [was, is] = [before(measured, looks), await kept(measured, looks)];
       note(name, bytesOf(was), bytesOf(is));
       all.was.push(...was);
       all.is.push(...is);

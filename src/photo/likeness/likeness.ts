@@ -1,10 +1,7 @@
 import { resizeGrey } from '../resize';
 import type { GreyImage } from '../types';
+import { digits, side, written } from './written';
 
-/** Samples of a likeness's side. */
-export const likenessSide = 32;
-/** A digit for each step of brightness. Fewer steps than these and what a plain photo shows is lost between them. */
-export const brightnessDigits = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';
 /** A photo with less from its darkest to its brightest sample, of 255, shows nothing by which it could be known again. */
 const leastRange = 16;
 
@@ -13,13 +10,13 @@ const leastRange = 16;
  * each other. Null for one that shows next to nothing.
  */
 export function likenessOf(grey: GreyImage): string | null {
-  const { data } = resizeGrey(grey, likenessSide, likenessSide);
+  const { data } = resizeGrey(grey, side, side);
   let [least, most] = [Infinity, -Infinity];
   for (const value of data) {
     least = Math.min(least, value);
     most = Math.max(most, value);
   }
   if (most - least < leastRange) return null;
-  const by = (brightnessDigits.length - 0.001) / (most - least);
-  return Array.from(data, (value) => brightnessDigits[Math.floor((value - least) * by)]).join('');
+  const by = (digits.length - 0.001) / (most - least);
+  return written(data.map((value) => Math.floor((value - least) * by)));
 }

@@ -1,6 +1,6 @@
 import type { GreyImage } from '../types';
 import { sampleGrey } from '../warp';
-import { brightnessDigits, likenessSide as side } from './likeness';
+import { samplesIn, side } from './written';
 
 /** The part of a photo that another one shows, in shares of its sides. */
 export interface Part {
@@ -16,12 +16,6 @@ export interface SamePhoto {
   /** Whether one of them shows less than the other. */
   cut: boolean;
 }
-
-const samplesOf = (likeness: string): GreyImage => ({
-  width: side,
-  height: side,
-  data: Float32Array.from(likeness, (digit) => brightnessDigits.indexOf(digit)),
-});
 
 const coarse = 8;
 const scales = [1, 0.94, 0.88, 0.82, 0.76];
@@ -43,7 +37,7 @@ export interface Prepared {
 }
 
 export function prepared(likeness: string): Prepared {
-  const samples = samplesOf(likeness);
+  const samples = { width: side, height: side, data: samplesIn(likeness) };
   return { plain: sideOf(samples), mirrored: sideOf(mirror(samples)) };
 }
 
