@@ -1,8 +1,7 @@
 import type { GreyImage } from '../photo';
-import { bare } from './bare';
-import type { PrintReader } from './engines';
+import type { PrintLine, PrintReader } from './engines';
 import { startedPrint } from './print/when-needed';
-import { readPrintedLine } from './read-printed';
+import { bestView, type PrintView, readView, trustedOf } from './read-printed';
 import { type Spelt, speltBy } from './spelt';
 import type { Lattice, StampLine } from './types';
 
@@ -15,10 +14,21 @@ const timesRarer = 20;
 const leastAgreed = 0.4;
 /** Two readers may agree by chance on less. */
 const leastCharacters = 4;
+/**
+ * From so many characters on, what the second reader does not trust counts as well: its trust is in words, a code is none,
+ * and two that work in different ways seldom guess six characters alike.
+ */
+const longEnough = 6;
+/** The second reader sees a line once more with less ground, and smaller: what it reads of small characters differs from view to view. */
+const views: readonly PrintView[] = [
+  bestView,
+  { beside: 0.2, above: 0.1, height: 56 },
+  { beside: 0.4, above: 0.25, height: 36 },
+];
 
 /** Whether a reading is likely enough, and long enough, to ask a second reader. */
 const mayBeAgreed = ({ text, probability }: Spelt['free']): boolean =>
-  probability >= leastAgreed && bare(text.toUpperCase()).length >= leastCharacters;
+  probability >= leastAgreed && joined(text).length >= leastCharacters;
 
 /** Likely codes that the print engine reads as well are surely read. */
 export async function askPrint(
@@ -30,14 +40,28 @@ export async function askPrint(
   for (const line of codes.filter(({ free, mayGoOn, otherWay }) => mayBeAgreed(free) && !mayGoOn && !otherWay)) {
     const reader = await startedPrint(print);
     if (reader === null) return;
-    const both = agreed(line.lattice, line.free, await readPrintedLine(grey, line.quad, reader));
-    if (both !== null) lines[lines.indexOf(line)] = { ...line, lattice: both.lattice, free: both.free };
+    for (const view of views) {
+      const both = agreedBy(line, await readView(grey, line.quad, reader, view));
+      if (both === null) continue;
+      lines[lines.indexOf(line)] = { ...line, lattice: both.lattice, free: both.free };
+      break;
+    }
   }
 }
 
+/** What a line spells once one view of the second reader says the same, or null. */
+function agreedBy({ lattice, free }: StampLine, printed: readonly PrintLine[]): Spelt | null {
+  const trusted = agreed(lattice, free, trustedOf(printed));
+  if (trusted !== null || joined(free.text).length < longEnough) return trusted;
+  return agreed(lattice, free, printed.flatMap(({ words }) => words.map(({ text }) => text)).join(' '));
+}
+
+/** A text without what may part its characters. Any other sign stays: a bar is an I or a 1 that was not told. */
+const joined = (text: string): string => text.toUpperCase().replace(/[-./\s]/g, '');
+
 /** What a line spells once a second reader read the same; null where it read anything else. */
 export function agreed(lattice: Lattice, { text }: Spelt['free'], other: string): Spelt | null {
-  if (bare(text.toUpperCase()) !== bare(other.toUpperCase())) return null;
+  if (joined(text) !== joined(other)) return null;
   const path = alignment(lattice, text);
   if (path === null) return null;
   const spelt = speltBy({ steps: lattice.steps.map((step, at) => leaning(step, path[at]!)) });

@@ -4,8 +4,15 @@ import type { PrintLine, PrintReader } from './engines';
 
 /** Longest side in which a page of print is read: labels are legible at this size, and leather costs less time. */
 const pageSide = 1000;
-/** Height that a general engine reads best, pixels. */
-const lineHeight = 56;
+
+/** How a line is cut out for a general engine: the ground beside and above it, in its heights, and the crop's height in pixels. */
+export interface PrintView {
+  beside: number;
+  above: number;
+  height: number;
+}
+/** The view that such an engine reads best. */
+export const bestView: PrintView = { beside: 0.4, above: 0.25, height: 56 };
 
 /**
  * A whole photo as a page of print: labels, tags. It takes seconds on grained leather, so it is asked for only when
@@ -19,11 +26,22 @@ export async function readPage(photo: PixelImage, print: PrintReader): Promise<s
 
 /** Ordinary print of one line, empty when the engine does not trust it. */
 export async function readPrintedLine(grey: GreyImage, quad: Quad, print: PrintReader): Promise<string> {
-  const crop = cropLine(grey, growQuad(quad, 0.4, 0.25), lineHeight);
-  if (crop === null) return '';
-  const lines = await print.read(pixelsOf(stretch(crop)), 'line');
-  return lines.map(trustedText).join(' ').trim();
+  return trustedOf(await readView(grey, quad, print, bestView));
 }
+
+/** All that the engine reads of a line in one view of it, trusted or not. */
+export async function readView(
+  grey: GreyImage,
+  quad: Quad,
+  print: PrintReader,
+  { beside, above, height }: PrintView,
+): Promise<PrintLine[]> {
+  const crop = cropLine(grey, growQuad(quad, beside, above), height);
+  return crop === null ? [] : print.read(pixelsOf(stretch(crop)), 'line');
+}
+
+/** The trusted words of lines that are one. */
+export const trustedOf = (lines: readonly PrintLine[]): string => lines.map(trustedText).join(' ').trim();
 
 /** The words of a line that the engine trusts; single signs count only between words. */
 export function trustedText(line: PrintLine): string {
