@@ -16,6 +16,7 @@ import { plusSigns, withSignsOpen } from './plus-signs';
 import { startedPrint } from './print/when-needed';
 import { reachOut } from './reach-out';
 import { readPrintedLine } from './read-printed';
+import { refit } from './refit';
 import { lineOfBoth } from './same-row';
 import { settleSides } from './settle-sides';
 import { isPartedBySigns } from './sign';
@@ -48,10 +49,10 @@ const sameGround = 0.3;
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
  * code is surely read, the finder looks again in a smaller size, in a larger one where the photo is small, then at the
  * photo turned by a quarter and by an eighth either way, and where none is found at all, at quarters of a large photo;
- * places where small lines seem to stand are looked at in the file's own pixels, where it has more. A line that is not surely read is read from
- * its other side too. Lines that are likelier words than a code also go to the print engine; where that trusts nothing
- * (blind wording), words that the recogniser is sure of stand for themselves. A code that neither look reads surely, and the
- * print engine reads the same, is read.
+ * places where small lines seem to stand are looked at in the file's own pixels, where it has more. A line that is not
+ * surely read is read from its other side too, and in boxes fitted to its characters. Lines that are likelier words than
+ * a code also go to the print engine; where that trusts nothing (blind wording), words that the recogniser is sure of
+ * stand for themselves. A code that neither look reads surely, and the print engine reads the same, is read.
  */
 export async function readWithNets(
   grey: GreyImage,
@@ -76,8 +77,11 @@ export async function readWithNets(
     const { across, down } = quadSize(quad);
     if (across < 4 || down < 4) return null;
     const spell = async (side: Quad) => speltBy(await nets.readLine(grey, side));
-    const { quad: standing, spelt, otherWay } = await fromLikelierSide(quad, spell);
-    if (spelt.free.text === '' || isLoneShape(spelt.texts)) return null;
+    const likelier = await fromLikelierSide(quad, spell);
+    const { otherWay } = likelier;
+    if (likelier.spelt.free.text === '' || isLoneShape(likelier.spelt.texts)) return null;
+    const fitted = otherWay === null ? await refit(grey, likelier.quad, likelier.spelt, nets.margin, spell) : null;
+    const { quad: standing, spelt } = fitted ?? likelier;
     const further = otherWay === null ? await reachOut(standing, spelt, spell) : null;
     const told = further?.spelt ?? spelt;
     const placed = placedCharacters(told.lattice);
@@ -206,14 +210,17 @@ const isNoGrain = ({ text, probability }: FreeText): boolean =>
   probability >= (bare(text).length >= manyCharacters ? likely : sure);
 
 /**
- * A second view of a line replaces the first only where it is clearly the surer one: what differs is mostly the box. One
- * that sees the line go on past its box, or spells a part of what is likely read already, saw less of it.
+ * A second view of a line replaces the first only where it is clearly the surer one, or surely reads what the first likely
+ * did: what differs is mostly the box. One that sees the line go on past its box, or spells a part of what is likely read
+ * already, saw less of it.
  */
 function isSurer(line: StampLine, other: StampLine): boolean {
   const [less, more] = [bare(line.free.text), bare(other.free.text)];
+  const [now, before] = [line.free.probability, other.free.probability];
   const isPiece = less.length < more.length && more.includes(less);
-  if ((line.mayGoOn && !other.mayGoOn) || (isPiece && other.free.probability >= likely)) return false;
-  return line.free.probability > other.free.probability + 0.1;
+  if ((line.mayGoOn && !other.mayGoOn) || (isPiece && before >= likely)) return false;
+  const makesSure = less === more && before >= likely && before < sure && now >= sure;
+  return makesSure || now > before + 0.1;
 }
 
 /**

@@ -71,6 +71,19 @@ describe('the finder’s second look', () => {
     expect(hardly.texts).toEqual(['834']);
   });
 
+  it('makes sure what the first likely read, and neither another text nor a guess', async () => {
+    const finds = { 1: [box(100, 100)], 0.7: [box(108, 102)] };
+    const probabilityOf = async (first: Lattice, second: Lattice) => {
+      const nets = netsThat(finds, { 100: first, 108: second }, []);
+      const read = await readStamp(photo, 'p1', { print: null, net: nets });
+      return read.state === 'read' ? read.lines.map(({ free }) => `${free.text} ${free.probability.toFixed(2)}`) : [];
+    };
+    expect(await probabilityOf(spelling('8345', 0.86), spelling('8345', 0.92))).toEqual(['8345 0.92']);
+    expect(await probabilityOf(spelling('8345', 0.86), spelling('83-45', 0.92))).toEqual(['83-45 0.92']);
+    expect(await probabilityOf(spelling('8345', 0.86), spelling('8346', 0.92))).toEqual(['8345 0.86']);
+    expect(await probabilityOf(spelling('8345', 0.8), spelling('8345', 0.88))).toEqual(['8345 0.80']);
+  });
+
   it('takes no part of what is likely read for surer', async () => {
     const finds = { 1: [box(100, 100)], 0.7: [box(108, 102)] };
     const part = await readWith(finds, { 100: spelling('834567', 0.7), 108: spelling('34567', 0.99) });
