@@ -28,9 +28,33 @@ const listedSchema = z.array(
 );
 export type ListedPhoto = z.infer<typeof listedSchema>[number];
 
+/** Folders of repositories whose photographs show surfaces and no code, with those of their files that were drawn by lot. */
+const emptiesSchema = z.array(
+  z
+    .strictObject({
+      kind: z.string(),
+      source: z.string(),
+      commit: z.string(),
+      licence: z.string(),
+      folder: z.string(),
+      aside: z.boolean(),
+      files: z.array(z.string()),
+    })
+    .transform(({ folder, files, ...all }) =>
+      files.map((file): ListedPhoto => {
+        const path = `${folder}/${file}`;
+        return { ...all, file: `empties/${path.replace(/[^\w.]+/g, '-')}`, text: null, of: 'whole', path };
+      }),
+    ),
+);
+
+const listAt = (name: string): unknown => JSON.parse(readFileSync(new URL(name, import.meta.url), 'utf8'));
+
 /** Real photographs of public repositories, each with its source and licence; the pictures are not kept here. */
-export const listedPhotos = (): ListedPhoto[] =>
-  listedSchema.parse(JSON.parse(readFileSync(new URL('./real-photos.json', import.meta.url), 'utf8')));
+export const listedPhotos = (): ListedPhoto[] => [
+  ...listedSchema.parse(listAt('./real-photos.json')),
+  ...emptiesSchema.parse(listAt('./real-empties.json')).flat(),
+];
 
 /** Those of a kind of codes, or without any, that are at hand in a folder. */
 export function photosAtHand(folder: string): (ListedPhoto & { at: string })[] {
