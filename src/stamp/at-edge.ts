@@ -7,8 +7,12 @@ interface Size {
   height: number;
 }
 
-/** Where the next character's middle would stand, in pitches from the last one's, and a tenth for the box's error. */
-const nextCharacter = 1.1;
+/**
+ * How far from the last character's middle the photo has to reach, in pitches: where most of a next one would be seen, and a
+ * tenth for the box's error. Of one that is cut through its last third the recogniser reads nothing. Own measurement: of 90
+ * codes that the edge cuts in their last character three passed for whole at 1.1, none at 1.3.
+ */
+const nextCharacter = 1.3;
 /** A character's width with its air, in heights, where a line is too short to measure its pitch. */
 const usualPitch = 0.75;
 /** Share of the height by which a corner may lie outside: a box is never framed more exactly. */

@@ -15,13 +15,13 @@ const line = (x: number, y: number): Quad => [
 describe('a line that may go on outside the photo', () => {
   it('is one past whose end no further character would be seen', () => {
     expect(mayGoOn(line(640 - 120, 200), middles, photo)).toBe(true);
-    expect(mayGoOn(line(640 - 120 - 10, 200), middles, photo)).toBe(true);
+    expect(mayGoOn(line(640 - 120 - 14, 200), middles, photo)).toBe(true);
     expect(mayGoOn(line(0, 200), middles, photo)).toBe(true);
   });
 
   it('is none where a further character would have shown at both ends', () => {
-    expect(mayGoOn(line(640 - 120 - 14, 200), middles, photo)).toBe(false);
-    expect(mayGoOn(line(14, 200), middles, photo)).toBe(false);
+    expect(mayGoOn(line(640 - 120 - 18, 200), middles, photo)).toBe(false);
+    expect(mayGoOn(line(18, 200), middles, photo)).toBe(false);
   });
 
   it('may lie close along an edge, but not be cut by it', () => {
