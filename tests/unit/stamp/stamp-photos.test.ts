@@ -36,7 +36,7 @@ describe('the committed photographs of stamps', () => {
     read = {};
     for (const file of files)
       read[file] = toldOf(await readPhotoFile(file, open.engines), open.engines.net!.acceptance);
-  }, 300_000);
+  }, 900_000);
   afterAll(() => open?.close());
 
   it('are 60, and each has its kept reading', () => {
