@@ -23,8 +23,11 @@ const point = z
   .union([pair, z.strictObject({ x: z.number(), y: z.number() })])
   .transform((given) => (Array.isArray(given) ? { x: given[0], y: given[1] } : given));
 
-/** A mark of a hand on a photo: points in its pixels, the centre of the first pixel being (0.5, 0.5). */
-export const markSchema = z.strictObject({
+/**
+ * A mark of a hand on a photo: points in its pixels, the centre of the first pixel being (0.5, 0.5). What else stands
+ * beside them, a note or a name, is left alone.
+ */
+export const markSchema = z.object({
   /** `white` measures nothing: it says which place of the photo is a white card or another white object. */
   what: z.enum([...measurable, 'white']),
   points: z.array(point).min(1).max(64),
