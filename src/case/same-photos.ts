@@ -1,11 +1,11 @@
-import { type PhotoRead, type Prepared, prepared, type SamePhoto, samePhoto, valueIn } from '../photo';
+import { type PhotoRead, type Prepared, prepared, type SamePhoto, samePhoto, seenIn } from '../photo';
 
 /** A photo that is one with another, each by its id. */
 export type SamePhotoPair = SamePhoto & { own: string; other: string };
 
 /**
  * Finds a case's photos again among others'. What they are held against each other by is made once for each of the case's
- * own. Photos that were read before likenesses were kept are found nowhere.
+ * own. Photos without a likeness are found nowhere.
  */
 export function photoFinder(own: readonly PhotoRead[]): (others: readonly PhotoRead[]) => SamePhotoPair[] {
   const known = prepare(own);
@@ -23,11 +23,11 @@ export function photoFinder(own: readonly PhotoRead[]): (others: readonly PhotoR
 
 const prepare = (photos: readonly PhotoRead[]): { photoId: string; likeness: Prepared }[] =>
   photos.flatMap((photo) => {
-    const value = valueIn(photo, 'likeness');
-    return typeof value === 'string' && isLikeness(value)
-      ? [{ photoId: photo.photoId, likeness: prepared(value) }]
-      : [];
+    const [seen] = seenIn(photo, 'likeness');
+    if (!isLikeness(seen?.value)) return [];
+    return [{ photoId: photo.photoId, likeness: prepared(seen.value, seen.uncertainty ?? 0) }];
   });
 
 /** A file from elsewhere may say anything. */
-const isLikeness = (value: string): boolean => /^[A-Za-z0-9+/]{1024}$/.test(value);
+export const isLikeness = (value: unknown): value is string =>
+  typeof value === 'string' && /^[A-Za-z0-9+/]{1024}$/.test(value);

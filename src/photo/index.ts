@@ -23,6 +23,7 @@ export { type Mark, type Measure, markSchema } from './measure/measure-types';
 export { median } from './measure/median';
 export { type Observation, observed, type Where } from './observation-types';
 export { observe, observersOfPrint, type Seen } from './observe';
+export { likenessIn } from './observe/likeness';
 export {
   type CutPhoto,
   type DecodePhoto,

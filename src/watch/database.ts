@@ -1,17 +1,18 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { fail, type Problem, problem, type Result, succeed } from '../problem';
+import type { StoredLikenesses } from './likenesses';
 import type { WatchRow } from './rows';
 import type { StoredLook, StoredPicture } from './types';
 
 /** Version of the database's structure (its stores and indexes). Records carry a version of their own. */
-export const structureVersion = 3;
+export const structureVersion = 4;
 export const databaseName = 'tellstamp-watch-list';
 
 export type StoredRecord = Record<string, unknown> & { id: string };
 
 /**
  * `cases` holds records as they were written, whatever their version: what the buyer did about a listing, and the names of
- * the looks at it. `looks` and `pictures` hold what never changes, under the SHA-256 of its content. `rows` is what a list
+ * the looks at it. `looks` and `pictures` hold what never changes, under the SHA-256 of its content; `likenesses`, under a look's name, what was worked out of its pictures later. `rows` is what a list
  * shows of each record; `meta` the database's identity, the generation of its last change, the number of records, and the
  * format of the rows.
  */
@@ -20,6 +21,7 @@ export interface WatchSchema extends DBSchema {
   rows: { key: string; value: WatchRow; indexes: { byKey: string; byRemoval: string; byUse: string } };
   looks: { key: string; value: StoredLook };
   pictures: { key: string; value: StoredPicture };
+  likenesses: { key: string; value: StoredLikenesses };
   meta: { key: string; value: number | string };
 }
 export type WatchDatabase = IDBPDatabase<WatchSchema>;
@@ -51,6 +53,7 @@ export async function openDatabase(newId: () => string, onLost: () => void): Pro
           // By it a look or picture is known that no record needs any more.
           transaction.objectStore('rows').createIndex('byUse', 'uses', { multiEntry: true });
         }
+        if (oldVersion < 4) database.createObjectStore('likenesses', { keyPath: 'hash' });
       },
       // Another part of the extension wants a newer structure: let it, rather than hold it up.
       blocking: (_now, _wanted, event) => {

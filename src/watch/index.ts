@@ -12,6 +12,7 @@ export {
   sentTo,
 } from './dossier';
 export type { KeptLettering } from './lettering';
+export type { LikenessOfPicture } from './likenesses';
 export { listingKey } from './listing-key';
 export type { Loss, Mark } from './loss';
 export type { Packing, WatchPorts } from './ports';

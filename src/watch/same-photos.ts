@@ -1,68 +1,102 @@
 import { photoFinder } from '../case';
+import type { PhotoRead } from '../photo';
 import type { WatchDatabase } from './database';
+import { withLikenesses } from './likenesses';
 import { addressOf, openStoredLook } from './look';
 import type { Packing } from './ports';
 import { openStored } from './store';
 import type { Look, LookName } from './types';
 
-/** A photo of a case that stands in another case too. Photos count from 1; pictures are null where none was kept. */
+/** One of the two: its number on the page then, from 1, the picture that was kept of it, and when the page was read. */
+export interface PhotoThen {
+  photo: number;
+  picture: string | null;
+  readAt: string;
+}
+
+/** A photo of a case that stands in another case too. */
 export interface SamePhotoElsewhere {
   id: string;
   title: string;
-  /** When the other one was looked at, as its page was read. */
-  readAt: string;
-  own: { photo: number; picture: string | null };
-  other: { photo: number; picture: string | null };
+  own: PhotoThen;
+  /** Whether the case's latest look has the photo no more. */
+  earlier: boolean;
+  other: PhotoThen;
   mirrored: boolean;
   cut: boolean;
 }
 
-/** The photos of a case's latest look that any look of another case has too, each once a case; what is in the bin counts for nothing. */
+/** A look with its content, and how its photos are known again. */
+interface Seen {
+  name: LookName;
+  look: Look;
+  photos: readonly PhotoRead[];
+}
+
+/**
+ * The photos of any look of a case that any look of another case has too, each once a case; what is in the bin counts for
+ * nothing.
+ */
 export async function findSamePhotos(
   database: WatchDatabase,
   id: string,
   packing: Packing,
 ): Promise<SamePhotoElsewhere[]> {
-  const pictureOf = async ({ pictures }: LookName, photoId: string): Promise<string | null> => {
-    const kept = pictures.find((one) => one.photoId === photoId && one.lineId === null);
-    return kept ? addressOf(await database.get('pictures', kept.picture), packing) : null;
+  const then = async ({ name, look }: Seen, photoId: string): Promise<PhotoThen> => {
+    const kept = name.pictures.find((one) => one.photoId === photoId && one.lineId === null);
+    const picture = kept ? addressOf(await database.get('pictures', kept.picture), packing) : null;
+    return { photo: numberIn(look, photoId), picture, readAt: name.readAt };
   };
-  const looksOf = async (of: string) => {
-    const opened = openStored(await database.get('cases', of));
-    return opened.ok ? opened.value.looks : [];
-  };
-  const [latest] = await looksOf(id);
-  const own = latest ? await contentOf(database, latest, packing) : null;
-  if (!latest || !own || own.photos.length === 0) return [];
-  const find = photoFinder(own.photos);
+  const own = findersOf(await looksOf(database, id, packing));
+  if (own.length === 0) return [];
   const found: SamePhotoElsewhere[] = [];
   for (const row of await database.getAll('rows')) {
     if (row.state !== 'readable' || row.id === id || row.removedAt !== null) continue;
-    const seen = new Set<string>();
-    for (const name of await looksOf(row.id)) {
-      const look = await contentOf(database, name, packing);
-      if (!look) continue;
-      for (const pair of find(look.photos)) {
-        if (seen.has(pair.own)) continue;
-        seen.add(pair.own);
-        found.push({
-          id: row.id,
-          title: row.title,
-          readAt: name.readAt,
-          own: { photo: numberIn(own, pair.own), picture: await pictureOf(latest, pair.own) },
-          other: { photo: numberIn(look, pair.other), picture: await pictureOf(name, pair.other) },
-          mirrored: pair.mirrored,
-          cut: pair.cut,
-        });
+    const told = new Set<string>();
+    for (const other of await looksOf(database, row.id, packing)) {
+      for (const { seen, find, earlier } of own) {
+        for (const pair of find(other.photos)) {
+          const which = `${seen.name.look} ${pair.own}`;
+          if (told.has(which)) continue;
+          told.add(which);
+          found.push({
+            id: row.id,
+            title: row.title,
+            own: await then(seen, pair.own),
+            earlier,
+            other: await then(other, pair.other),
+            mirrored: pair.mirrored,
+            cut: pair.cut,
+          });
+        }
       }
     }
   }
   return found;
 }
 
-async function contentOf(database: WatchDatabase, { look }: LookName, packing: Packing): Promise<Look | null> {
-  const opened = await openStoredLook(look, (await database.get('looks', look))?.packed, packing);
-  return opened.state === 'readable' ? opened.look : null;
+/** What finds the photos of a case again, look by look: of an earlier look those that no later one has. */
+function findersOf(looks: readonly Seen[]) {
+  const known: { seen: Seen; find: ReturnType<typeof photoFinder>; earlier: boolean }[] = [];
+  for (const [at, seen] of looks.entries()) {
+    const later = new Set(known.flatMap(({ find }) => find(seen.photos).map(({ other }) => other)));
+    const photos = seen.photos.filter(({ photoId }) => !later.has(photoId));
+    if (photos.length > 0) known.push({ seen, find: photoFinder(photos), earlier: at > 0 });
+  }
+  return known;
+}
+
+/** The looks of a case that can be read, the latest first. */
+async function looksOf(database: WatchDatabase, id: string, packing: Packing): Promise<Seen[]> {
+  const opened = openStored(await database.get('cases', id));
+  const seen: Seen[] = [];
+  for (const name of opened.ok ? opened.value.looks : []) {
+    const content = await openStoredLook(name.look, (await database.get('looks', name.look))?.packed, packing);
+    if (content.state !== 'readable') continue;
+    const { look } = content;
+    seen.push({ name, look, photos: await withLikenesses(database, name.look, look.photos) });
+  }
+  return seen;
 }
 
 /** A photo's number, those that were sent after the page's own. */

@@ -33,7 +33,7 @@ export interface Action {
 
 export type Outcome<T> = { done: true; value: T; change: Change; inside: Inside } | { done: false; problem: Problem };
 
-const allStores = ['cases', 'looks', 'pictures', 'rows', 'meta'] as const;
+const allStores = ['cases', 'looks', 'pictures', 'likenesses', 'rows', 'meta'] as const;
 
 /** One user action: one transaction, on the disk before it counts as done. One that fails changes nothing. */
 export async function carryOut<T>(
@@ -51,8 +51,8 @@ export async function carryOut<T>(
   const endUnused = async (names: readonly string[]) => {
     for (const name of names) {
       if ((await rows.index('byUse').count(name)) > 0) continue;
-      await transaction.objectStore('looks').delete(name);
-      await transaction.objectStore('pictures').delete(name);
+      for (const store of ['looks', 'pictures', 'likenesses'] as const)
+        await transaction.objectStore(store).delete(name);
     }
   };
   const has = async (store: 'looks' | 'pictures', hash: string) =>
@@ -90,6 +90,8 @@ export async function carryOut<T>(
         await transaction.objectStore('pictures').put(one);
         filled += 1;
       }
+      // What was worked out of the pictures is worked out anew, of those that were missing too.
+      if (filled > 0) for (const name of uses) await transaction.objectStore('likenesses').delete(name);
       return filled;
     },
     async drop(id) {

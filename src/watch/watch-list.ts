@@ -4,6 +4,7 @@ import { openDatabase } from './database';
 import { addLook, joinAsked, joinRecords, settleOtherNote, withNote } from './join';
 import type { Anew } from './judge-anew';
 import { findLettering, type KeptLettering } from './lettering';
+import { type LikenessOfPicture, workOutLikenesses } from './likenesses';
 import { listingKey } from './listing-key';
 import { addressOf } from './look';
 import { type Loss, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
@@ -132,6 +133,13 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
     /** The photos of a case that other cases have too. */
     samePhotos: (id: string) =>
       attempt<SamePhotoElsewhere[]>(async () => succeed(await findSamePhotos(database, id, ports.packing))),
+
+    /**
+     * Works out by what photos are known again that were kept before this was written down, of the pictures kept of them;
+     * how many. Asked for once the list stands: it takes as long as there are such photos.
+     */
+    workOutLikenesses: (likenessOf: LikenessOfPicture) =>
+      attempt<number>(async () => succeed(await workOutLikenesses(database, ports.packing, likenessOf))),
 
     /** The saved record of a listing's address, the latest change first; null when there is none. */
     findByUrl: (url: string) =>

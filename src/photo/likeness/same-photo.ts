@@ -34,11 +34,14 @@ interface Side {
 export interface Prepared {
   plain: Side;
   mirrored: Side;
+  /** By how much more alike the two must be. */
+  more: number;
 }
 
-export function prepared(likeness: string): Prepared {
+/** `more`: by how much another photo may seem more alike than it is, of a likeness that was made of little. */
+export function prepared(likeness: string, more = 0): Prepared {
   const samples = { width: side, height: side, data: samplesIn(likeness) };
-  return { plain: sideOf(samples), mirrored: sideOf(mirror(samples)) };
+  return { plain: sideOf(samples), mirrored: sideOf(mirror(samples)), more };
 }
 
 const sideOf = (samples: GreyImage): Side => ({
@@ -110,7 +113,8 @@ export function samePhoto(one: Prepared, other: Prepared): SamePhoto | null {
     [one.plain, false],
     [one.mirrored, true],
   ] as const) {
-    const part = shownPart(first, other.plain) ?? shownPart(other.plain, first);
+    const more = Math.max(one.more, other.more);
+    const part = shownPart(first, other.plain, more) ?? shownPart(other.plain, first, more);
     if (part) return { mirrored, cut: part.width * part.height < leastWhole };
   }
   return null;
@@ -119,7 +123,7 @@ export function samePhoto(one: Prepared, other: Prepared): SamePhoto | null {
 const leastWhole = 0.94;
 
 /** Where in `whole` lies what `shown` shows; null where nowhere. */
-function shownPart(whole: Side, shown: Side): Part | null {
+function shownPart(whole: Side, shown: Side, more: number): Part | null {
   const target = shown.coarse[0]!;
   const likely = whole.coarse
     .map((values, at) => ({ at, alike: product(values, target) }))
@@ -131,10 +135,10 @@ function shownPart(whole: Side, shown: Side): Part | null {
   const shownDetail = detail(full);
   for (const { at } of likely) {
     const { part, alike } = refined(whole.samples, full, parts[at]!);
-    if (alike < leastAlike) continue;
+    if (alike < leastAlike + more) continue;
     const wholeDetail = detail(normal(cut(whole.samples, part, fine)));
-    if (likenessIn(wholeDetail, shownDetail, 0, 0, fine).alike < leastInDetail) continue;
-    if (leastOfBlocks(wholeDetail, shownDetail) >= leastInBlock) return part;
+    if (likenessIn(wholeDetail, shownDetail, 0, 0, fine).alike < leastInDetail + more) continue;
+    if (leastOfBlocks(wholeDetail, shownDetail) >= leastInBlock + more) return part;
   }
   return null;
 }

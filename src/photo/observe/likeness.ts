@@ -9,10 +9,13 @@ export const likeness = defineObserver({
   id: 'likeness',
   gives: ['likeness'],
   measure(_, { grey }) {
-    const value = likenessOf(withoutMargin(grey));
+    const value = likenessIn(grey);
     return value === null ? [] : [{ what: 'likeness', value }];
   },
 });
+
+/** What a photo is known again by, any even margin left out (`likenessOf`). */
+export const likenessIn = (grey: GreyImage): string | null => likenessOf(withoutMargin(grey));
 
 /** What lies inside a margin is too small to be known by. */
 const leastSide = 32;

@@ -25,12 +25,12 @@ export const FoundPhotos = ({ found }: { found: readonly SamePhotoElsewhere[] })
     <section class="same-photos" aria-labelledby="same-photos-title">
       <h3 id="same-photos-title">{words.title}</h3>
       <ul>
-        {found.map(({ id, title, readAt, own, other, mirrored, cut }) => (
-          <li key={`${id} ${own.photo}`}>
+        {found.map(({ id, title, own, earlier, other, mirrored, cut }) => (
+          <li key={`${id} ${own.photo} ${own.readAt}`}>
             <a href={`#case=${encodeURIComponent(id)}`}>{title}</a>
             <div class="same-photos-pair">
-              <Pictured picture={own.picture} says={words.own(own.photo)} />
-              <Pictured picture={other.picture} says={words.other(other.photo, dayWords(readAt))} />
+              <Pictured picture={own.picture} says={ownSaid(own, earlier)} />
+              <Pictured picture={other.picture} says={words.other(other.photo, dayWords(other.readAt))} />
             </div>
             {mirrored && <p class="muted">{words.mirrored}</p>}
             {cut && <p class="muted">{words.cut}</p>}
@@ -42,6 +42,9 @@ export const FoundPhotos = ({ found }: { found: readonly SamePhotoElsewhere[] })
       </p>
     </section>
   );
+
+const ownSaid = ({ photo, readAt }: SamePhotoElsewhere['own'], earlier: boolean): string =>
+  earlier ? words.ownEarlier(photo, dayWords(readAt)) : words.own(photo);
 
 const Pictured = ({ picture, says }: { picture: string | null; says: string }) => (
   <figure>

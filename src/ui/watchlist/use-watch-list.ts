@@ -3,6 +3,7 @@ import type { Problem, Result } from '../../problem';
 import { watchPorts } from '../../store/watch-ports';
 import { type Change, type Loss, openWatchList, type WatchList, type WatchRow } from '../../watch';
 import { afterChange } from './after-change';
+import { likenessOfPicture } from './likeness-of-picture';
 
 export interface WatchState {
   /** Null until the list is open. */
@@ -40,6 +41,7 @@ export function useWatchList(): WatchState {
       setLoss(opened.value.loss());
       await opened.value.emptyBin();
       await show();
+      await opened.value.workOutLikenesses(likenessOfPicture);
     });
     document.addEventListener('visibilitychange', show);
     return () => {

@@ -14,9 +14,9 @@ const picture = 'data:image/webp;base64,AAAA';
 const found: SamePhotoElsewhere = {
   id: 'case-2',
   title: 'Carryall anew',
-  readAt: '2026-03-01T10:00:00.000Z',
-  own: { photo: 1, picture },
-  other: { photo: 4, picture },
+  own: { photo: 1, picture, readAt: '2026-03-04T10:00:00.000Z' },
+  earlier: false,
+  other: { photo: 4, picture, readAt: '2026-03-01T10:00:00.000Z' },
   mirrored: true,
   cut: false,
 };
@@ -36,7 +36,8 @@ it('stands beside the one of the other case, which it leads to, with its ordinar
 
 it('is said in German too, and nothing where there is none', () => {
   chooseLanguage('de');
-  render(<FoundPhotos found={[found]} />, document.body);
+  render(<FoundPhotos found={[{ ...found, earlier: true }]} />, document.body);
+  expect(document.querySelector('figcaption')?.textContent).toBe('Hier: Foto 1, gelesen am 4. März 2026, seither fort');
   expect(document.body.textContent).toContain('Dasselbe Foto in anderen aufbewahrten Fällen');
   render(<FoundPhotos found={[]} />, document.body);
   expect(document.querySelector('.same-photos')).toBeNull();

@@ -1,6 +1,10 @@
+import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
 import type { Case } from '../../../src/case';
 import { observed } from '../../../src/photo';
+import { packing } from '../../../src/store/packing';
+import { databaseName, structureVersion, type WatchSchema } from '../../../src/watch/database';
+import type { StoredPicture } from '../../../src/watch/types';
 import { photoRead } from '../../photo-read';
 import { good, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
@@ -30,6 +34,11 @@ function caseWith(url: string, title: string, likenesses: readonly string[]): Ca
   };
 }
 
+const readLater = (kase: Case): Case => ({
+  ...kase,
+  listing: { ...kase.listing, readAt: '2026-03-02T10:00:00.000Z' },
+});
+
 const [here, there] = ['https://attic-arcade.example/item/1', 'https://attic-arcade.example/item/2'];
 
 describe('a photo of a kept case', () => {
@@ -42,9 +51,9 @@ describe('a photo of a kept case', () => {
       {
         id: other.id,
         title: 'Carryall anew',
-        readAt: '2026-03-01T10:00:00.000Z',
-        own: { photo: 1, picture },
-        other: { photo: 2, picture: null },
+        own: { photo: 1, picture, readAt: '2026-03-01T10:00:00.000Z' },
+        earlier: false,
+        other: { photo: 2, picture: null, readAt: '2026-03-01T10:00:00.000Z' },
         mirrored: true,
         cut: false,
       },
@@ -59,8 +68,10 @@ describe('a photo of a kept case', () => {
     const { id } = good(await list.save(caseWith(here, 'Carryall', [likeness(1)]), []));
     good(await list.save(caseWith(there, 'Other', [likeness(1)]), []));
     const later = caseWith(there, 'Other', [likeness(4)]);
-    good(await list.save({ ...later, listing: { ...later.listing, readAt: '2026-03-02T10:00:00.000Z' } }, []));
-    expect(good(await list.samePhotos(id))).toMatchObject([{ title: 'Other', readAt: '2026-03-01T10:00:00.000Z' }]);
+    good(await list.save(readLater(later), []));
+    expect(good(await list.samePhotos(id))).toMatchObject([
+      { title: 'Other', own: { photo: 1 }, other: { readAt: '2026-03-01T10:00:00.000Z' } },
+    ]);
   });
 
   it('is found in no case that was deleted, in its own, or where it was read before likenesses were kept', async () => {
@@ -70,5 +81,79 @@ describe('a photo of a kept case', () => {
     good(await list.remove(gone.id));
     good(await list.save(caseWith(`${there}7`, 'Before', ['not of this form']), []));
     expect(good(await list.samePhotos(id))).toEqual([]);
+  });
+
+  it('is found where only an earlier look of its own has it, and says so; once where several have it', async () => {
+    const list = await testBench().open();
+    const { id } = good(await list.save(caseWith(here, 'Carryall', [likeness(1), likeness(2)]), []));
+    good(await list.save(readLater(caseWith(here, 'Carryall', [likeness(5), likeness(2)])), []));
+    good(await list.save(caseWith(there, 'Other', [likeness(2), likeness(1)]), []));
+    expect(good(await list.samePhotos(id))).toMatchObject([
+      { earlier: false, own: { photo: 2, readAt: '2026-03-02T10:00:00.000Z' }, other: { photo: 1 } },
+      { earlier: true, own: { photo: 1, readAt: '2026-03-01T10:00:00.000Z' }, other: { photo: 2 } },
+    ]);
+  });
+});
+
+describe('a photo that was kept before likenesses were', () => {
+  /** What each picture is known again by, as if it were decoded; counts how many were asked for. */
+  function decoder(of: Readonly<Record<string, string | null>>) {
+    const asked: string[] = [];
+    const likenessOf = async ({ bytes }: StoredPicture): Promise<string | null> => {
+      const name = packing.toBase64(bytes);
+      asked.push(name);
+      return of[name] ?? null;
+    };
+    return { asked, likenessOf };
+  }
+  const kept = (photoId: string, base64: string) => ({
+    photoId,
+    lineId: null,
+    picture: `data:image/webp;base64,${base64}`,
+  });
+
+  it('is found by the picture that was kept of it, which is looked at once; its look stays as it is', async () => {
+    const bench = testBench();
+    const list = await bench.open();
+    const { id } = good(await list.save(caseWith(here, 'Carryall', [likeness(1)]), []));
+    const before = caseWith(there, 'Before', ['', '', '']);
+    const pictures = [kept('p1', 'AAAA'), kept('p2', 'BBBB')];
+    const old = good(await list.save(before, pictures));
+    expect(good(await list.samePhotos(id))).toEqual([]);
+    const looks = (await bench.copy()).looks;
+    const { asked, likenessOf } = decoder({ BBBB: likeness(1) });
+    expect(good(await list.workOutLikenesses(likenessOf))).toBe(1);
+    expect(asked).toEqual(['AAAA', 'BBBB']);
+    expect(good(await list.samePhotos(id))).toMatchObject([{ id: old.id, other: { photo: 2 } }]);
+    expect(good(await list.samePhotos(old.id))).toMatchObject([{ id, own: { photo: 2 } }]);
+    expect((await bench.copy()).looks).toEqual(looks);
+    expect(good(await (await bench.restart()).workOutLikenesses(likenessOf))).toBe(0);
+    expect(asked).toHaveLength(2);
+  });
+
+  it('is looked at where a look comes in by a file, and once more where its picture comes later', async () => {
+    const list = await testBench().open();
+    good(await list.save(caseWith(there, 'Before', ['']), [kept('p1', 'BBBB')]));
+    const file = JSON.parse(good(await list.exportText()));
+    const other = await testBench().open();
+    const { asked, likenessOf } = decoder({ BBBB: likeness(1) });
+    good(await other.importText(JSON.stringify({ ...file, pictures: [] })));
+    expect(good(await other.workOutLikenesses(likenessOf))).toBe(0);
+    expect(good(await other.importText(JSON.stringify(file)))).toMatchObject({ same: 1, filled: 1 });
+    expect(good(await other.workOutLikenesses(likenessOf))).toBe(1);
+    expect(asked).toEqual(['BBBB']);
+  });
+
+  it('leaves nothing behind when its case ends', async () => {
+    const bench = testBench();
+    const list = await bench.open();
+    const { id } = good(await list.save(caseWith(there, 'Before', ['']), [kept('p1', 'BBBB')]));
+    good(await list.workOutLikenesses(decoder({ BBBB: likeness(1) }).likenessOf));
+    good(await list.remove(id));
+    bench.passDays(31);
+    good(await list.emptyBin());
+    const database = await openDB<WatchSchema>(databaseName, structureVersion);
+    expect(await database.count('likenesses')).toBe(0);
+    database.close();
   });
 });

@@ -4,6 +4,7 @@ import type { ScreenWords } from '../../screen-words';
 export const samePhotosStrings: ScreenWords['samePhotos'] = {
   title: 'Dasselbe Foto in anderen aufbewahrten Fällen',
   own: (photo) => `Hier: Foto ${photo}`,
+  ownEarlier: (photo, day) => `Hier: Foto ${photo}, gelesen am ${day}, seither fort`,
   other: (photo, day) => `Dort: Foto ${photo}, gelesen am ${day}`,
   mirrored: 'Das eine ist das Spiegelbild des anderen.',
   cut: 'Das eine zeigt weniger als das andere.',

@@ -2,6 +2,7 @@
 export const samePhotosStrings = {
   title: 'The same photo in other kept cases',
   own: (photo: number) => `Here: photo ${photo}`,
+  ownEarlier: (photo: number, day: string) => `Here: photo ${photo}, read on ${day}, gone since`,
   other: (photo: number, day: string) => `There: photo ${photo}, read on ${day}`,
   mirrored: 'One is the mirror image of the other.',
   cut: 'One shows less than the other.',
