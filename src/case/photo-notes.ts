@@ -1,4 +1,4 @@
-import { isCopy } from '../check';
+import { groundKind, isCopy } from '../check';
 import { isSentPhoto } from '../listing/sent-photo-types';
 import { type PhotoRead, valueIn } from '../photo';
 import type { Case } from './types';
@@ -15,6 +15,8 @@ export interface PhotoNotes {
   sizes: Group<readonly [longer: number, shorter: number]>[];
   /** Photos of the page with an even margin, where others have none. */
   margins: string[];
+  /** Photos of the page on the even, light ground of a studio or a cut-out, where others stand on a lit one. */
+  evenGrounds: string[];
   /** Each camera that files name, and each day on which they say that they were taken, the earliest first. */
   cameras: Group<string>[];
   days: Group<string>[];
@@ -32,9 +34,11 @@ export function photoNotes({ listing, photos }: Pick<Case, 'listing' | 'photos'>
   const ofPage = read.filter(({ sent }) => !sent).map(({ photo }) => photo);
   const sizes = grouped(ofPage, ({ width, height }) => [Math.max(width, height), Math.min(width, height)] as const);
   const margined = ofPage.filter((photo) => valueIn(photo, 'margin') !== null).map(({ photoId }) => photoId);
+  const grounds = grouped(ofPage, groundKind);
   const notes: PhotoNotes = {
     sizes: sizes.length > 1 ? sizes.sort((a, b) => b.photos.length - a.photos.length || b.of[0] - a.of[0]) : [],
     margins: margined.length < ofPage.length ? margined : [],
+    evenGrounds: grounds.some(({ of }) => of === 'lit') ? (grounds.find(({ of }) => of === 'even')?.photos ?? []) : [],
     cameras: grouped(all, (photo) => textIn(photo, 'camera')),
     days: grouped(all, (photo) => textIn(photo, 'taken-at')?.slice(0, 10) ?? null).sort((a, b) =>
       a.of < b.of ? -1 : 1,

@@ -14,6 +14,7 @@ export type { Facts } from './facts';
 export type { Check, Family } from './frame';
 export { families } from './frame';
 export { photoNumber } from './photo-places';
+export { groundKind } from './photo-stock-like';
 export type { PlacedMark } from './place-data';
 export type { ReasonData, ReasonId } from './reasons';
 export type { Ask, Finding, FindingKind, Outcome, Reason } from './types';

@@ -34,11 +34,18 @@ export const photoStockLike = defineCheck({
   },
 });
 
-function isStockLike(photo: PhotoRead): boolean {
+const isStockLike = (photo: PhotoRead): boolean => groundKind(photo) === 'even';
+
+/** No ground at a home lies in the light so evenly: on our own rendered photographs the least spread. */
+const leastAtHome = 28;
+
+/** What a photo stands on: the even, light ground of a studio or a cut-out, a lit one as at a home, or none of both surely. */
+export function groundKind(photo: PhotoRead): 'even' | 'lit' | null {
   const ground = groundOf(photo);
-  if (!ground || printedIn(photo).length >= linesOfPaper) return false;
+  if (!ground || printedIn(photo).length >= linesOfPaper) return null;
   const [lightness, spread, noise] = ground;
-  return lightness >= leastLightness && spread <= mostSpread && noise <= mostNoise;
+  if (lightness >= leastLightness && spread <= mostSpread && noise <= mostNoise) return 'even';
+  return spread >= leastAtHome && noise > mostNoise ? 'lit' : null;
 }
 
 /** Lightness, spread and noise of the ground; null where it was not measured. */

@@ -8,7 +8,7 @@ const words = strings.photoNotes;
 export function PhotoNotes({ kase }: { kase: Case }) {
   const notes = photoNotes(kase);
   if (notes === null) return null;
-  const { sizes, margins, cameras, days } = notes;
+  const { sizes, margins, evenGrounds, cameras, days } = notes;
   const named = (ids: readonly string[]) => strings.photos.numbered(ids.map((id) => numberOf(kase, id)));
   return (
     <section class="photo-notes" aria-labelledby="photo-notes-title">
@@ -19,6 +19,9 @@ export function PhotoNotes({ kase }: { kase: Case }) {
         )}
       </Noticed>
       <Noticed why={words.marginsWhy}>{margins.length > 0 ? [words.margins(named(margins))] : []}</Noticed>
+      <Noticed why={words.evenGroundsWhy}>
+        {evenGrounds.length > 0 ? [words.evenGrounds(named(evenGrounds))] : []}
+      </Noticed>
       <Noticed why={words.fileWhy}>
         {[
           ...days.map(({ of, photos }) => words.taken(named(photos), kit.day(of))),

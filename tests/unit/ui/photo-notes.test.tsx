@@ -9,7 +9,13 @@ import { photoRead } from '../../photo-read';
 import { listingOf } from '../case/sample-listing';
 
 const chat: SentPhoto = { id: `sent-${'a'.repeat(32)}`, from: 'seller-chat', on: '2026-02-27' };
-type Told = Partial<Record<'taken-at' | 'camera' | 'margin', string | number>>;
+type Told = Partial<Record<'taken-at' | 'camera' | 'margin' | Ground, string | number>>;
+type Ground = 'ground-lightness' | 'ground-spread' | 'ground-noise';
+const ground = (lightness: number, spread: number, noise: number): Record<Ground, number> => ({
+  'ground-lightness': lightness,
+  'ground-spread': spread,
+  'ground-noise': noise,
+});
 const photo = (id: string, [width, height]: [number, number], told: Told = {}, came?: 'capture') => {
   const read = photoRead(id, { width, height });
   if (read.state !== 'read') return read;
@@ -56,6 +62,30 @@ describe('what is noticed of how photos were made', () => {
     const edged = { margin: 0.2 };
     expect(photoNotes(noted([photo('p1', large, edged), photo('p2', large)]))?.margins).toEqual(['p1']);
     expect(photoNotes(noted([photo('p1', large, edged), photo('p2', large, edged)]))).toBeNull();
+  });
+
+  it.each([
+    ['a white sheet of a home', [photo('p1', large, ground(240, 28, 0.6)), photo('p2', large, ground(120, 60, 2))]],
+    [
+      'a ground that is neither surely',
+      [photo('p1', large, ground(250, 2, 0.1)), photo('p2', large, ground(235, 20, 0.4))],
+    ],
+    ['one ground for all', [photo('p1', large, ground(250, 2, 0.1)), photo('p2', large, ground(250, 3, 0.2))]],
+    ['what was not measured', [photo('p1', large, ground(250, 2, 0.1)), photo('p2', large)]],
+  ])('says nothing of the ground with %s', (_which, photos) => {
+    expect(photoNotes(noted(photos))).toBeNull();
+  });
+
+  it('names photos on a catalogue’s ground only beside others in ordinary light', () => {
+    const kase = noted([
+      photo('p1', large, ground(250, 4, 0.5)),
+      photo('p2', large, ground(120, 60, 2)),
+      photo('p3', large, ground(235, 20, 0.4)),
+    ]);
+    expect(photoNotes(kase)?.evenGrounds).toEqual(['p1']);
+    render(<PhotoNotes kase={kase} />, document.body);
+    expect(document.querySelector('li')?.textContent).toMatch(/^Photo 1: an even, light ground, as in a catalogue/);
+    expect(document.body.textContent).toContain('Ordinary reason: A phone or an app may have cut the piece out');
   });
 
   it('speaks against nothing: no finding comes of a file’s date, however old', () => {

@@ -8,6 +8,10 @@ export const photoNoteStrings: ScreenWords['photoNotes'] = {
     'Fotos eines Angebots sind verschieden groß, wenn manche beschnitten, mit einer anderen App gespeichert oder mit einem anderen Telefon aufgenommen wurden.',
   margins: (photos) => `${photos}: ein gleichmäßiger Rand um das Bild; die anderen haben keinen.`,
   marginsWhy: 'Apps und Marktplätze legen Ränder um Fotos von anderer Form.',
+  evenGrounds: (photos) =>
+    `${photos}: ein gleichmäßig heller Grund, wie im Katalog; andere zeigen einen Grund in gewöhnlichem Licht.`,
+  evenGroundsWhy:
+    'Ein Telefon oder eine App hat das Stück vielleicht freigestellt oder einen ruhigen Grund dahinter gelegt.',
   taken: (photos, day) => `${photos}: laut Datei aufgenommen am ${day}.`,
   camera: (photos, camera) => `${photos}: laut Datei aufgenommen mit ${camera}.`,
   fileWhy:
