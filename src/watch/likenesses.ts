@@ -1,5 +1,5 @@
-import { isLikeness } from '../case';
-import { observed, type PhotoRead, valueIn } from '../photo';
+import { isLikeness, lacksLikeness, withLikenessOfPicture } from '../case';
+import type { PhotoRead } from '../photo';
 import type { WatchDatabase } from './database';
 import { openStoredLook } from './look';
 import type { Packing } from './ports';
@@ -15,12 +15,6 @@ export interface StoredLikenesses {
 
 /** What a kept picture is known again by; null where it shows next to nothing or cannot be decoded. */
 export type LikenessOfPicture = (picture: StoredPicture) => Promise<string | null>;
-
-/**
- * A kept picture has lost detail in which photos differ: by so much two of them may seem more alike than they are. Found on
- * 18,872 pairs of photos that differ; docs/figures.md says what is known again with it.
- */
-const lessTold = 0.005;
 
 /**
  * Works out, one look after the other, the likenesses that looks lack whose pictures are kept; how many photos got one.
@@ -68,7 +62,7 @@ async function likenessesOf(
   if (opened.state !== 'readable') return [];
   const of: StoredLikenesses['of'] = [];
   for (const photo of opened.look.photos) {
-    if (photo.state !== 'read' || isLikeness(valueIn(photo, 'likeness'))) continue;
+    if (!lacksLikeness(photo)) continue;
     const kept = pictures.find(({ photoId, lineId }) => photoId === photo.photoId && lineId === null);
     const picture = kept && (await database.get('pictures', kept.picture));
     const likeness = picture ? await likenessOf(picture) : null;
@@ -87,12 +81,7 @@ export async function withLikenesses(
   if (!stored || stored.of.length === 0) return photos;
   const worked = new Map(stored.of.map(({ photoId, likeness }) => [photoId, likeness]));
   return photos.map((photo) => {
-    const likeness = photo.state === 'read' ? worked.get(photo.photoId) : undefined;
-    if (photo.state !== 'read' || likeness === undefined) return photo;
-    const others = photo.observations.filter(({ what }) => what !== 'likeness');
-    return {
-      ...photo,
-      observations: [...others, observed(photo.photoId, 'likeness', likeness, { uncertainty: lessTold })],
-    };
+    const likeness = worked.get(photo.photoId);
+    return likeness === undefined ? photo : withLikenessOfPicture(photo, likeness);
   });
 }

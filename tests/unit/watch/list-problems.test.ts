@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { problem } from '../../../src/problem';
 import { packing } from '../../../src/store/packing';
 import { openWatchList } from '../../../src/watch';
-import { databaseName } from '../../../src/watch/database';
+import { databaseName, structureVersion } from '../../../src/watch/database';
 import { addressOf, openLook, unpackLook } from '../../../src/watch/look';
 import { lookVersion } from '../../../src/watch/types';
 import { problemInEnglish } from '../../said';
@@ -50,7 +50,7 @@ describe('what the list says of what it does not do', () => {
   it('when the browser closes it for a newer build, and when a newer build wrote it', async () => {
     const bench = testBench();
     const list = await bench.open();
-    (await openDB(databaseName, 4)).close();
+    (await openDB(databaseName, structureVersion + 1)).close();
     expect(await list.rows()).toEqual({
       ok: false,
       problem: problem('watch-list-closed', 'watch list'),

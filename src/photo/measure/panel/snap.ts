@@ -19,6 +19,12 @@ interface Side {
 
 /** How many times stronger an edge must stand than lines beside it usually do. Found on drawn panels. */
 const leastStanding = 1.5;
+/**
+ * A second line so many pixels off that stands nearly as strong leaves open which is the side: its own edge may lie
+ * beyond the photo, and a row of the print beside it. Found on drawn panels.
+ */
+const leastApart = 3.5;
+const nearlyAsStrong = 0.8;
 
 /** Moves each side of a marked panel to the edge near it, and the corners to where the sides then meet. */
 export function snapQuad(grey: GreyImage, quad: Quad, within: number): Snapped {
@@ -60,6 +66,8 @@ function snapSide(grey: GreyImage, from: Point, to: Point, within: number): Side
   }
   ranked.sort((a, b) => b.worth - a.worth);
   const best = ranked[0]!;
+  const rival = ranked.find(({ first, last }) => Math.abs(first + last - best.first - best.last) > 2 * leastApart);
+  if (rival && rival.worth > nearlyAsStrong * best.worth) return stays;
   const usual = ranked[ranked.length >> 1]!.worth;
   if (best.worth < leastStanding * usual || best.worth < 1) return stays;
   const fitted = fitLine(strip, steps, best);

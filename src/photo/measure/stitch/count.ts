@@ -24,7 +24,7 @@ export interface Stitches {
  * Least likeness of the stitches to each other, by how many there are (few must be more alike), and the share of them
  * that may be alike in nothing. Found on drawn rows, and on photographs of number plates, where letters stand in rows.
  */
-const limits = { alike: 0.47, few: 0.9, beside: 0.13, odd: 0.05 };
+const limits = { alike: 0.47, few: 0.9, beside: 0.085, odd: 0.05 };
 
 /** Share by which pitch may grow from end to end: a row seen from a hand's breadth, sideways. */
 const mostSwell = 0.5;

@@ -24,8 +24,11 @@ export function runOf(strip: Strip, fold: Folded, within: number): Run | null {
   });
   const [thread, hole] = ways;
   if (!thread || !hole) return thread ?? hole ?? null;
-  return hole.worth > thread.worth + 6 ? hole : thread;
+  return hole.worth > thread.worth + 1 ? hole : thread;
 }
+
+/** Half a stitch at either end is none: from this share on it counts. Found on drawn rows, marked by a hand. */
+const leastThere = 0.6;
 
 function runAt(strip: Strip, fold: Folded, within: number): (Run & { worth: number }) | null {
   const { pitch, swell } = fold;
@@ -42,7 +45,7 @@ function runAt(strip: Strip, fold: Folded, within: number): (Run & { worth: numb
     if (start >= -pitch * 0.1 && end <= strip.width + pitch * 0.1) cells.push({ start, end });
   }
   const there = presence(strip, fold, laid, cells);
-  const gain = there.map((share) => (Math.max(-0.3, Math.min(1.1, share)) - 0.5) * 7);
+  const gain = there.map((share) => (Math.max(-0.3, Math.min(1.1, share)) - leastThere) * 7);
   const sums = [0];
   for (const value of gain) sums.push(sums.at(-1)! + value);
   const spread = Math.max(1.5, within * 0.6);
