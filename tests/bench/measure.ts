@@ -14,8 +14,10 @@ import { count, lampNames, type Tally, tallyChange, tallyColour, tallyPanel, tal
 const scenes = Number(process.env.MEASURE_SCENES ?? 30);
 /** `seen`: first renderer, seeds that limits were tuned on. `aside`: the same, seeds opened once. `second`: the renderer that nothing was tuned on. */
 const parts = (process.env.MEASURE_PART ?? 'seen,aside,second').split(',');
+/** Seeds are opened once; the first of each set is told. */
+const first = Number(process.env.MEASURE_FIRST ?? 1);
 const seedsOf = (part: string): number[] =>
-  Array.from({ length: scenes }, (_, at) => 3 * (at + 1) + { seen: 0, aside: 1, second: 2 }[part as 'seen']);
+  Array.from({ length: scenes }, (_, at) => 3 * (at + first) + { seen: 0, aside: 1, second: 2 }[part as 'seen']);
 
 /** Rendered photographs whose truth is known; nothing is read of them but pixels and marks. */
 export async function bench(): Promise<void> {

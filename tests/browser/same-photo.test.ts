@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { packing } from '../../src/store/packing';
 import { type Market, startMarket } from '../market/server';
 import { overTheEdge, violations } from './axe';
 import { type Browser, launch, openPanel, openTab } from './launch';
@@ -56,3 +57,43 @@ it('a kept case shows the other kept listing that has its photo, and none that h
     expect(await overTheEdge(list)).toEqual([]);
   }
 }, 240_000);
+
+/** A file of the list with one of its cases as a case of its own that was kept before likenesses were. */
+async function asKeptBefore(text: string, title: string, as: string): Promise<string> {
+  const { records, looks, ...file } = JSON.parse(text);
+  const record = records.find((one: { title: string }) => one.title === title);
+  const [name] = record.looks;
+  const { look } = looks.find(({ hash }: { hash: string }) => hash === name.look);
+  const url = `${look.listing.url}?before`;
+  for (const read of look.photos)
+    read.observations = read.observations.filter(({ what }: { what: string }) => what !== 'likeness');
+  look.listing.url = url;
+  const hash = await packing.digest(JSON.stringify(look));
+  const older = { ...record, id: 'older', title: as, shown: { ...record.shown, address: url } };
+  const named = { ...older, looks: [{ ...name, look: hash }] };
+  return JSON.stringify({ ...file, records: [named], looks: [{ hash, look }] });
+}
+
+it('a case that was kept before likenesses were is found by the small picture that was kept of its photo', async () => {
+  const list = await browser.context.newPage();
+  await list.goto(browser.extensionUrl('watchlist.html'));
+  const [download] = await Promise.all([
+    list.waitForEvent('download'),
+    list.getByRole('button', { name: 'Export as a file' }).click(),
+  ]);
+  const file = await asKeptBefore(readFileSync(await download.path(), 'utf8'), 'Tote of the north', 'Older tote');
+  await list
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'older.json', mimeType: 'application/json', buffer: Buffer.from(file) });
+  await list.getByText('1 added, 0 the same as here.').waitFor();
+  // Likenesses are worked out when the list is opened, after its rows stand.
+  await list.reload();
+  const same = list.getByRole('region', { name: 'The same photo in other kept cases' });
+  const found = async () => {
+    await list.goto(browser.extensionUrl('watchlist.html'));
+    await list.getByRole('link', { name: 'Tan bag' }).click();
+    await same.waitFor();
+    return same.textContent();
+  };
+  await expect.poll(found, { timeout: 30_000 }).toContain('Older tote');
+}, 120_000);

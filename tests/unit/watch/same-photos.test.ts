@@ -2,6 +2,7 @@ import { openDB } from 'idb';
 import { describe, expect, it } from 'vitest';
 import type { Case } from '../../../src/case';
 import { observed } from '../../../src/photo';
+import { digits, side, written } from '../../../src/photo/likeness/written';
 import { packing } from '../../../src/store/packing';
 import { databaseName, structureVersion, type WatchSchema } from '../../../src/watch/database';
 import type { StoredPicture } from '../../../src/watch/types';
@@ -9,15 +10,20 @@ import { photoRead } from '../../photo-read';
 import { good, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
 
-const digits = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/';
-/** A likeness as a photo with waves of its own has it. */
-const likeness = (seed: number, mirrored = false): string =>
-  Array.from({ length: 1024 }, (_, at) => {
-    const x = mirrored ? 31 - (at % 32) : at % 32;
-    const y = Math.floor(at / 32);
+/** Samples of a likeness as a photo with waves of its own has them. */
+const samples = (seed: number, mirrored = false): number[] =>
+  Array.from({ length: side * side }, (_, at) => {
+    const x = mirrored ? side - 1 - (at % side) : at % side;
+    const y = Math.floor(at / side);
     const waves = Math.sin(x * (0.5 + seed / 7) + y * 0.3) + Math.sin(y * (0.4 + seed / 9) - x * 0.2 * seed);
-    return digits[Math.floor(((waves + 2) / 4) * 63.9)];
-  }).join('');
+    return Math.floor(((waves + 2) / 4) * 63.9);
+  });
+const likeness = (seed: number, mirrored = false): string => written(samples(seed, mirrored));
+/** As former builds wrote it, a digit for each sample. */
+const formerly = (seed: number): string =>
+  samples(seed)
+    .map((sample) => digits[sample])
+    .join('');
 
 const picture = 'data:image/webp;base64,AAAA';
 function caseWith(url: string, title: string, likenesses: readonly string[]): Case {
@@ -61,6 +67,13 @@ describe('a photo of a kept case', () => {
     expect(good(await list.samePhotos(other.id))).toMatchObject([
       { id, own: { photo: 2 }, other: { photo: 1, picture } },
     ]);
+  });
+
+  it('is found by what a former build wrote down too', async () => {
+    const list = await testBench().open();
+    const { id } = good(await list.save(caseWith(here, 'Carryall', [formerly(1)]), []));
+    good(await list.save(caseWith(there, 'Other', [likeness(4), likeness(1)]), []));
+    expect(good(await list.samePhotos(id))).toMatchObject([{ title: 'Other', other: { photo: 2 } }]);
   });
 
   it('is found in an earlier look of another case too, and once in each', async () => {
