@@ -34,6 +34,18 @@ export function systemOf(head: string, body: string, day: string, say: Say): Pro
   return [say({ kind: 'code-system', ...used, layout: settled.layout, examples: plain }, doubts)];
 }
 
+const asksSince = tellingFinder('asks-since');
+
+/** "Since when do the bags carry a code?" "Since 1962." */
+export function beginningOf(head: string, body: string, say: Say): Proposal[] | null {
+  if (asksSince(head).length === 0 || codeWords(head).length === 0) return null;
+  const [period] = readPeriods(body);
+  const opens = period?.start === 0 && /^[\s.。!]{0,3}(?:$|\p{Lu})/u.test(body.slice(period.end));
+  if (!opens || period.used[0] === null) return null;
+  const about = period.about.includes('from') ? { about: ['from' as const] } : {};
+  return [say({ kind: 'stamped', used: [period.used[0], null], ...about })];
+}
+
 /** "Five-figure code (1969 to 1993)": a head that tells of a code and its period; what it counts belongs to the body. */
 export function systemOfHead(head: string, body: string, day: string, say: Say): Proposal[] | null {
   const { text, periods } = withoutPeriods(head);

@@ -1,6 +1,6 @@
 import { findPlaces, foldWords } from '../text';
 import { constructionOf } from './entry-part';
-import { systemOf, systemOfHead } from './entry-system';
+import { beginningOf, systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
 import { type Context, doubtsOf, propose, type Say } from './propose';
 import { isAsked } from './prose/sentences';
@@ -99,6 +99,8 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const ofPart = withoutPeriods(head);
   const dated = ofPart.periods.length > 0 ? partNamed(ofPart.text) : null;
   if (dated) return constructionOf(dated, body, say, ofPart.periods);
+  const began = beginningOf(head, body, say);
+  if (began) return began;
   const ofHead = systemOfHead(head, body, day, say);
   if (ofHead) return ofHead;
   // "Where the code is: on a leather tab".

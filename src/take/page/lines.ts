@@ -29,7 +29,7 @@ export function notesOf(blocks: readonly Block[]): Map<string, string> {
   for (const block of blocks) {
     if (block.kind === 'paragraph') {
       for (const line of block.words.text.split('\n')) {
-        const match = /^([*†‡]{1,3}|\[?\d{1,2}\]|[a-z]\))\s?(\S.{0,300})/.exec(line);
+        const match = /^([*†‡]{1,3}|\[?(?:\d{1,2}|[a-z])\]|[a-z]\))\s?(\S.{0,300})/.exec(line);
         if (match && !notes.has(match[1]!)) notes.set(match[1]!.replace(/[[\])]/g, ''), match[2]!);
       }
     }

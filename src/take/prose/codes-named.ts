@@ -1,4 +1,4 @@
-import { foldWords } from '../../text';
+import { findPlaces, foldWords } from '../../text';
 import { plainCode } from '../said/code';
 import { tellingFinder } from '../words';
 
@@ -48,12 +48,18 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
   const keep = (start: number, by: 'strong' | 'weak' | 'for' | 'as') => {
     if (by !== 'weak' || !behind.has(start)) behind.set(start, by);
   };
+  const behindVerb = new Map<number, number>();
+  for (const { start, end } of verbs(folded)) behindVerb.set(start, end);
   for (const { start, value } of verbs(folded)) keep(start, value === 'strong-stands-for' ? 'strong' : 'weak');
   for (const { start } of wrong(folded)) keep(start, 'strong');
   const named = letterWords(folded);
   const explained = singles.some((one) => behind.get(one.index + one[0].length + 1) === 'strong');
   if (named.length > 0 || explained || plants(folded).length > 0)
     for (const { start, value } of listing(folded)) keep(start, value === 'letter-for' ? 'for' : 'as');
+  // "From 1986 U for Hungary comes in": where the page writes codes of one letter, and a country follows.
+  else if (oneLetter)
+    for (const { start, end, value } of listing(folded))
+      if (value === 'letter-for' && opensWithCountry(sentence.slice(end, end + 40))) keep(start, 'for');
   const callsNext = new Set(named.map(({ end }) => end + 1));
   const taken = mistaken(folded);
   let reached = 0;
@@ -65,13 +71,21 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
     const corrected = before !== undefined && index - before.end <= farthest;
     const called = callsNext.has(index);
     const said = behind.get(next);
-    const weak = said === 'weak' && (!oneLetter || (index === 0 && wordsOfOneLetter.test(text)));
+    // "U es Ubrique": a letter and no word, where what follows begins with it.
+    const opens = behindVerb.get(next) ?? 0;
+    const isWord = index === 0 && wordsOfOneLetter.test(text) && !sentence.slice(opens).trimStart().startsWith(text);
+    const weak = said === 'weak' && (!oneLetter || isWord);
     if (!corrected && !called && (said === undefined || weak)) continue;
     const by = corrected ? 'corrected' : called ? 'strong' : said!;
     found.push({ ...plainCode(text), start: index, end, by });
   }
   return found.sort((a, b) => a.start - b.start);
 }
+
+const opensWithCountry = (text: string): boolean => {
+  const [country] = findPlaces(text);
+  return country?.form === 'name' && country.start <= 2;
+};
 
 const oneLetterCode = /(?<![\p{L}\d])(?:\p{Lu}\s?\d{3,8}|\d{3,8}\s?\p{Lu}|\d{1,2}([ -]?)\p{Lu}\1\d{2})(?![\p{L}\d])/u;
 const plants = tellingFinder('plant');

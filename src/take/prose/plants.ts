@@ -129,7 +129,12 @@ const relative = tellingFinder('which-is');
 function withoutRelative(segment: string): string {
   if (!/^\s?,\s/.test(segment)) return segment;
   const pronoun = relative(segment).find(({ start }) => start <= 2);
-  return pronoun ? segment.slice(pronoun.end) : segment;
+  if (!pronoun) return segment;
+  // "K, which occurs from 1974, means Finland".
+  const clause = /^[^,.;]{4,60},(?=\s)/u.exec(segment.slice(pronoun.end))?.[0];
+  const rest = clause === undefined ? '' : segment.slice(pronoun.end + clause.length);
+  const goesOn = clause !== undefined && verbs(rest).some(({ start }) => start <= 2);
+  return goesOn ? `${rest.replace(/[.;].{0,200}$/su, '')}, ${clause.slice(0, -1)}` : segment.slice(pronoun.end);
 }
 
 const inBrackets = /([^,;()]{2,80})\((\p{Lu}{1,3}\d?)\)/gu;

@@ -1,6 +1,7 @@
 import type { Layout, Slot } from '../../maker/types';
 import { foldWords, isNegated } from '../../text';
 import { tellingFinder } from '../words';
+import { asFolded } from './as-folded';
 import { blanked } from './blanked';
 import { confirmedLayout } from './confirmed';
 import type { SaidExample } from './example';
@@ -27,7 +28,7 @@ export interface SaidLayout {
 
 /** Date units in the order in which a text names them, each once; a "年" behind figures is a date's. */
 function unitsOf(folded: string): { units: DateUnit[]; serial: boolean; plant: boolean } {
-  const hits = finder({ source: folded, text: folded, at: null }).filter(
+  const hits = finder(asFolded(folded)).filter(
     ({ foldedStart, foldedEnd }) =>
       !/\d\s?$/.test(folded.slice(Math.max(0, foldedStart - 2), foldedStart)) &&
       !isNegated(folded, foldedStart, foldedEnd),
@@ -39,8 +40,8 @@ function unitsOf(folded: string): { units: DateUnit[]; serial: boolean; plant: b
 
 /** "The first and third digits are the month, the second and fourth the year": which unit the odd places write. */
 function alternating(folded: string, units: readonly DateUnit[]): [DateUnit, DateUnit] | null {
-  if (units.length === 2 && mixed({ source: folded, text: folded, at: null }).length > 0) return [units[0]!, units[1]!];
-  const hits = ordinals({ source: folded, text: folded, at: null });
+  if (units.length === 2 && mixed(asFolded(folded)).length > 0) return [units[0]!, units[1]!];
+  const hits = ordinals(asFolded(folded));
   const order = hits.map(({ value }) => Number(value.slice(8)));
   const at = order.findIndex((one, index) => one === 1 && order[index + 1] === 3);
   if (at < 0 || units.length !== 2) return null;
@@ -54,7 +55,7 @@ const nearest = 12;
 
 /** The counts of a whole code, without those of its parts: "four digits, the first two digits are the month". */
 function wholeCounts(folded: string, counts: readonly SaidCount[]): readonly SaidCount[] {
-  const hits = partWords({ source: folded, text: folded, at: null });
+  const hits = partWords(asFolded(folded));
   const whole = counts.filter(
     ({ start }) => !hits.some(({ foldedEnd }) => foldedEnd <= start && start - foldedEnd <= nearest),
   );
@@ -135,7 +136,7 @@ function withPlantInDigits(shape: Shape, units: readonly DateUnit[], folded: str
   const [run, ...more] = shape.filter((part) => 'digits' in part);
   if (!run || !('digits' in run) || more.length > 0 || shape.length !== 1 || units.length < 2) return null;
   const over = run.digits - 2 * units.length;
-  const hits = finder({ source: folded, text: folded, at: null });
+  const hits = finder(asFolded(folded));
   const plant = hits.findIndex(({ value }) => value === 'plant');
   if (over < 1 || over > 2 || plant < 0) return null;
   const ahead = new Set(

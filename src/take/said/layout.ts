@@ -3,6 +3,7 @@ import type { CodeSystem, Layout, Slot } from '../../maker/types';
 import { unknownPlace } from '../../place';
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
+import { asFolded } from './as-folded';
 
 /** A code as runs: letters, digits, and what stands between. */
 export const shapeOf = (code: string): { letters: boolean; text: string }[] =>
@@ -102,7 +103,7 @@ const units = tellingFinder('year', 'month', 'week', 'day', 'quarter', 'plant', 
 export function readLegend(text: string): Map<string, string> {
   const folded = foldWords(text).text;
   const legend = new Map<string, string>();
-  const unitOf = (said: string) => units({ source: said, text: said, at: null })[0]?.value;
+  const unitOf = (said: string) => units(asFolded(said))[0]?.value;
   for (const match of text.matchAll(/(?<![\p{L}\d])([A-Z])(?![\p{L}\d])[^,;.A-Z]{1,60}/gu)) {
     const unit = unitOf(folded.slice(match.index + 1, match.index + match[0].length));
     if (unit && !legend.has(match[1]!)) legend.set(match[1]!, unit);

@@ -1,6 +1,7 @@
 import type { Slot } from '../../maker/types';
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
+import { asFolded } from './as-folded';
 
 const finder = tellingFinder('letters', 'month', 'digits', 'ordinal-1', 'ordinal-2');
 /** What ends a part of a description: "a letter for the month", "the second letter is the month (A is January …)". */
@@ -10,7 +11,7 @@ const parts = /[,;:。、+]|[()（）]|\s(?:and|et|und|e|y|en)\s/gu;
 export function monthLetter(text: string): number | null {
   const folded = foldWords(text).text;
   for (const part of folded.split(parts)) {
-    const hits = finder({ source: part, text: part, at: null });
+    const hits = finder(asFolded(part));
     const says = (value: (typeof hits)[number]['value']) => hits.some((hit) => hit.value === value);
     if (says('letters') && says('month') && !says('digits')) return says('ordinal-2') ? 1 : 0;
   }

@@ -1,6 +1,7 @@
 import { foldWords, sourceRange } from '../../text';
 import type { TakenPeriod } from '../types';
 import { tellingFinder } from '../words';
+import { asFolded } from './as-folded';
 
 /** A period that a text tells, which of its ends are hedged, and whether it was written with its end before its start. */
 export interface SaidPeriod {
@@ -19,7 +20,7 @@ const finder = tellingFinder(...names);
 
 type Token =
   | { kind: 'year'; year: number; last?: number; start: number; end: number }
-  | { kind: 'dash' | Name; behind?: boolean; opens?: boolean; start: number; end: number };
+  | { kind: 'dash' | Name; behind?: boolean; opens?: boolean; joins?: boolean; start: number; end: number };
 
 const years =
   /(?<![\p{Script=Latin}\d.,#€$£¥/])((?:1[6-9]|20)\d\d)(?![\d\p{Script=Latin}]|[.,]\d)年?|(?<=(?:1[6-9]|20)\d\d\s?[-–—/]\s?)(\d\d)(?![\d.,/])|(?<![\p{L}\d])'(\d\d)(?!\d)/gu;
@@ -43,7 +44,7 @@ function tokensOf(text: string): Token[] {
     tokens.push({ kind: 'year', year, last: year + 9, start: match.index, end: match.index + match[0].length });
   }
   if (tokens.length === 0) return [];
-  for (const { value: said, foldedStart, foldedEnd } of finder({ source: text, text, at: null })) {
+  for (const { value: said, foldedStart, foldedEnd } of finder(asFolded(text))) {
     // "1990 on" at the end is from then on; elsewhere the small word may be any.
     const value =
       text.slice(foldedStart, foldedEnd) === 'on' && /^\s?(?:$|[),;])/.test(text.slice(foldedEnd, foldedEnd + 2))
@@ -51,6 +52,8 @@ function tokensOf(text: string): Token[] {
         : said;
     tokens.push({
       kind: value,
+      // "1989 to date" is one word for both.
+      joins: value === 'now' && /^to\s/.test(text.slice(foldedStart, foldedEnd)),
       behind: /^(?:から|より前|以前)/.test(text.slice(foldedStart, foldedEnd)),
       start: foldedStart,
       end: foldedEnd,
@@ -157,7 +160,7 @@ function behind(token: Token, last: Open | undefined, ahead: readonly Token[]): 
   if (direct && token.kind === 'to' && token.behind && period.form === 'year' && last.open) {
     // "1988年から": since, until an end follows.
     Object.assign(period, { used: [period.used[0], null], form: 'since', end: token.end });
-  } else if (token.kind === 'now' && last.open && (joined || period.form === 'since')) {
+  } else if (token.kind === 'now' && last.open && (joined || token.joins || period.form === 'since')) {
     Object.assign(period, { used: [period.used[0], null], form: 'range', end: token.end });
     last.open = false;
   } else if (token.kind === 'unknown' && joined && last.open) {

@@ -10,7 +10,7 @@ export interface SaidPlace {
 
 /** A town's or workshop's name: up to four words that begin with a capital, behind a few small ones. */
 const town =
-  /^(?:(?:\p{Ll}[\p{L}'’]{0,14}|Werk|Werkstatt|Atelier|Fabrik)\s|[ld]['’]){0,4}(\p{Lu}[\p{L}'’.-]{1,30}(?:[ -](?:(?:de|la|sur|am|an|der|upon|on|di|del)[ -])?\p{Lu}[\p{L}'’.-]{1,30}){0,3})/u;
+  /^(?:(?:\p{Ll}[\p{L}'’]{0,14}|\p{Lu}?\p{Ll}{0,12}(?:[Ww]erk|[Ww]erkstatt|[Ff]abrik)|Atelier)\s|[ld]['’]){0,4}(\p{Lu}[\p{L}'’.-]{1,30}(?:[ -](?:(?:de|la|sur|am|an|der|upon|on|di|del)[ -])?\p{Lu}[\p{L}'’.-]{1,30}){0,3})/u;
 
 /** A town in katakana, and in a table's cell in kanji as well; what says that things are made there stands behind it. */
 const inKatakana = /^([\p{Script=Katakana}ー・]{2,20})(?:製|工場|工房|市|です|[をの。]|$)/u;

@@ -1,6 +1,7 @@
 import type { Layout, Slot } from '../../maker/types';
 import { foldWords, isNegated } from '../../text';
 import { tellingFinder } from '../words';
+import { asFolded } from './as-folded';
 import { type DateUnit, isDateUnit, slotOf } from './layout';
 import { readCounts } from './number';
 
@@ -25,7 +26,7 @@ interface ToldPart {
 
 /** What is counted and what it is, in the order of the text; a "年" behind figures is a date's. */
 function tokensOf(folded: string): Token[] {
-  const units = finder({ source: folded, text: folded, at: null })
+  const units = finder(asFolded(folded))
     .filter(
       ({ foldedStart, foldedEnd }) =>
         !/\d\s?$/.test(folded.slice(Math.max(0, foldedStart - 2), foldedStart)) &&

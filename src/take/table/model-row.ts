@@ -56,7 +56,7 @@ function sizeOf(row: Row) {
 }
 
 /** A model's row: where its code sits, its size and years, what its parts are, and what it cost. */
-export function modelOf(row: Row, used: Used, say: Say): Proposal[] {
+export function modelOf(row: Row, used: Used, above: string, say: Say): Proposal[] {
   const name = said(row, 'model');
   if (nothing.test(name) || name.length > 60) return [];
   const size = sizeOf(row);
@@ -77,15 +77,16 @@ export function modelOf(row: Row, used: Used, say: Say): Proposal[] {
       }),
     );
   if (placed) found.push(say({ kind: 'carrier', model: name, where, ...(size ? {} : dated(used)) }));
-  return [...found, ...partsOf(row, { models: [name] }, say), ...priceOf(row, name, say)];
+  return [...found, ...partsOf(row, { models: [name] }, say), ...priceOf(row, name, above, say)];
 }
 
-function priceOf(row: Row, model: string, say: Say): Proposal[] {
+function priceOf(row: Row, model: string, above: string, say: Say): Proposal[] {
   const text = said(row, 'price');
   if (nothing.test(text)) return [];
   const header = row.headers.get('price') ?? '';
   const year = readPeriods(text)[0] ?? readPeriods(said(row, 'year'))[0] ?? readPeriods(header)[0];
-  const amount = readAmount(text.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim(), header);
+  const bare = text.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim();
+  const amount = readAmount(bare, header) ?? readAmount(bare, above);
   if (!amount || !year || year.used[0] === null || year.used[0] !== year.used[1]) return [];
   return [say({ kind: 'price', model, ...amount, year: Number(year.used[0]) })];
 }

@@ -8,7 +8,6 @@ import { rolesNamed, yearNamed } from './columns';
 export function readPriceGrid(
   headers: readonly string[],
   rows: readonly Cell[][],
-  caption: string,
   context: Context,
 ): Proposal[] | null {
   const [corner = ''] = headers;
@@ -23,10 +22,7 @@ export function readPriceGrid(
     return row.slice(1).flatMap((cell, index) => {
       const header = headers[index + 1] ?? '';
       const [model, year] = across ? [first.text, yearNamed(header)] : [header, yearNamed(first.text)];
-      const amount =
-        year !== null && cell.words
-          ? (readAmount(cell.words.text, caption) ?? readAmount(cell.words.text, context.above))
-          : null;
+      const amount = year !== null && cell.words ? readAmount(cell.words.text, context.above) : null;
       if (!amount || year === null || model === '') return [];
       const said = { words: `${first.text} | ${header} | ${cell.words!.text}`, selector: cell.words!.selector };
       return [propose(context, { kind: 'price', model, ...amount, year }, said)];

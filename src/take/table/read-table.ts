@@ -31,7 +31,8 @@ function isHeader(row: readonly Cell[]): boolean {
 }
 
 /** What a table proposes: rows by their columns' roles, or facts of one model beside their labels. */
-export function readTable({ rows, caption }: Table, context: Context, day: string): Proposal[] {
+export function readTable({ rows, caption }: Table, around: Context, day: string): Proposal[] {
+  const context = caption === '' ? around : { ...around, above: `${caption} ${around.above}` };
   const body = rows.filter((row) => row.length > 0);
   const at = body.slice(0, 4).findIndex((row) => !isSection(row) && isHeader(row));
   const width = Math.max(0, ...body.map((row) => row.length));
@@ -44,16 +45,16 @@ export function readTable({ rows, caption }: Table, context: Context, day: strin
   }
   if (isTurned(body, context.makers)) return readTable({ rows: turned(body, context.makers), caption }, context, day);
   const matrix = unfolded(body);
-  if (matrix) return readTable({ rows: matrix, caption }, context, day);
+  if (matrix) return readTable({ rows: matrix, caption }, around, day);
   const labelled = withLabels(body);
-  if (isSideways(labelled)) return readTable({ rows: sideways(labelled), caption }, context, day);
+  if (isSideways(labelled)) return readTable({ rows: sideways(labelled), caption }, around, day);
   const above = at < 0 ? [] : body[at]!.map(textOf);
   // A heading over several columns is told apart below it: "Size" over "Width", "Height".
   const below = at >= 0 && isSecondHeader(body[at]!, body[at + 1]) ? body[at + 1]!.map(textOf) : null;
   const headers =
     at < 0 ? Array.from({ length: width }, () => '') : above.map((text, column) => below?.[column] || text);
   const data = body.slice(at + (below ? 2 : 1));
-  const prices = readPriceGrid((body[0] ?? []).map(textOf), body.slice(1), caption, context);
+  const prices = readPriceGrid((body[0] ?? []).map(textOf), body.slice(1), context);
   if (prices) return prices;
   const told = data.filter((row) => !isSection(row));
   const taken = at < 0 ? withoutHeader(told, width) : columnRoles(headers, told);

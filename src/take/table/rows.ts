@@ -61,7 +61,7 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   if (has(row, 'letter', 'year')) return letterOf(row, say);
   if (has(row, 'first') && (has(row, 'year') || has(row, 'period'))) return serialOf(row, say);
   if (has(row, 'part')) return constructionOf(row, used, say);
-  if (has(row, 'model')) return modelOf(row, used, say);
+  if (has(row, 'model')) return modelOf(row, used, context.above, say);
   // The period in a column of a maker's facts is that of its codes; in a row of an era it is of all that is told of it.
   const time = has(row, 'maker') ? { backwards: false } : used;
   const systems = has(row, 'format') || has(row, 'example') ? systemOf(row, used, context, day, say) : [];
