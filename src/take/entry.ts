@@ -5,7 +5,7 @@ import type { Inline } from './page/inline';
 import { type Context, doubtsOf, propose, type Say } from './propose';
 import { isAsked } from './prose/sentences';
 import { blanked } from './said/blanked';
-import { plainCode, plantCodes } from './said/code';
+import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { doubtedBy } from './said/doubted';
 import { readExamples } from './said/example';
 import { readCounts } from './said/number';
@@ -81,6 +81,10 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
     const plants = codes.map(({ code, lookAlike }) => plantOf(code, lookAlike, body, say));
     return plants.some((one) => one === null) ? null : plants.flatMap((one) => one!);
   }
+  // "From 1967 N: Northwich".
+  const ofHeadTime = codes ? null : withoutPeriods(head);
+  const dated = ofHeadTime?.periods.length === 1 ? plainCode(ofHeadTime.text.trim()) : null;
+  if (dated && isPlantCode(dated.code)) return plantOf(dated.code, dated.lookAlike, body, say, ofHeadTime!.periods);
   // "Workshop 2": kept where the page's codes hold a workshop's number.
   const [, noun, number] = numbered.exec(head) ?? [];
   if (number !== undefined && plantNouns.has(foldWords(noun!).text)) return plantOf(number, false, body, say);
@@ -97,8 +101,8 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
     return isOfPart ? constructionOf(context.part!, body, say, readPeriods(head)) : systemOf(head, body, day, say);
   }
   const ofPart = withoutPeriods(head);
-  const dated = ofPart.periods.length > 0 ? partNamed(ofPart.text) : null;
-  if (dated) return constructionOf(dated, body, say, ofPart.periods);
+  const datedPart = ofPart.periods.length > 0 ? partNamed(ofPart.text) : null;
+  if (datedPart) return constructionOf(datedPart, body, say, ofPart.periods);
   const began = beginningOf(head, body, say);
   if (began) return began;
   const ofHead = systemOfHead(head, body, day, say);
@@ -152,13 +156,19 @@ function letterOf(head: string, body: string, say: Say): Proposal[] | null {
   );
 }
 
-function plantOf(code: string, lookAlike: boolean, body: string, say: Say): Proposal[] | null {
+function plantOf(
+  code: string,
+  lookAlike: boolean,
+  body: string,
+  say: Say,
+  above: readonly SaidPeriod[] = [],
+): Proposal[] | null {
   // "KV = Belgium, HJ = France": several in one line are read as prose.
   if (/(?<![\p{L}\d])\p{Lu}{1,3}\d?\s?[=:：＝]/u.test(body)) return null;
   const { text, periods } = withoutPeriods(body);
   const place = readPlace(text);
   if (!place) return null;
-  const { backwards, ...used } = usedOf(periods);
+  const { backwards, ...used } = usedOf(periods.length > 0 ? periods : above);
   return [say({ kind: 'plant', code, ...place, ...used }, [backwards && 'backwards', lookAlike && 'look-alike'])];
 }
 

@@ -244,7 +244,7 @@ export class PageReader {
 const longestName = 40;
 
 /** What a heading and the line below it tell together. */
-const answered: ReadonlySet<Proposal['kind']> = new Set(['carrier', 'construction', 'plant']);
+const answered: ReadonlySet<Proposal['kind']> = new Set(['carrier', 'construction', 'plant', 'stamped']);
 
 const makersIn = (heading: string, makers: readonly string[]): number =>
   makers.filter((maker) => heading.toLowerCase().includes(maker.toLowerCase())).length;

@@ -200,6 +200,9 @@ function disagree(one: Proposal, other: Proposal): boolean {
     const placed = one.place === 'ZZ' || other.place === 'ZZ' || one.place === other.place;
     const named =
       one.name === undefined || other.name === undefined || one.name === other.name || one.place !== other.place;
+    // "A was Alnwick until 1979, and Amble since 1980."
+    const [first, second] = [onePeriod(one.used), onePeriod(other.used)];
+    if (first && second && !meet(first, second)) return false;
     const dated = !one.used || !other.used || JSON.stringify(one.used) === JSON.stringify(other.used);
     return !placed || (placed && !dated) || (!named && one.place === 'ZZ');
   }

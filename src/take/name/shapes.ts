@@ -75,6 +75,20 @@ function wordsUntil(words: readonly Word[], from: number, end: number): number {
   return at - from;
 }
 
+const ands = new Set(['y', 'e', 'et', 'und', 'and', 'en']);
+const ofOne = new Set(
+  'a an my your this un une mon ma votre ce cette ein eine einen einer mein meine una mia mio mi este esta een mijn deze'.split(
+    ' ',
+  ),
+);
+/** "Un Cuesta y Roldán": behind a word for one thing, two names are of one house. */
+function isPair(words: readonly Word[], at: number, run: readonly Word[]): boolean {
+  const before = words[words.indexOf(run[0]!) - 1];
+  const behind = words[at + 1];
+  const isName = behind !== undefined && capital.test(behind.text) && !isCommon(behind.text);
+  return isName && ands.has(words[at]!.text) && before !== undefined && ofOne.has(before.text.toLowerCase());
+}
+
 /**
  * Names in Latin letters: runs of capitals without the words that headings are made of, with the initials before them, the
  * house they call themselves and what joins a family to its name.
@@ -109,6 +123,8 @@ function latinNames(text: string): Shape[] {
     if (stands) {
       run.push(...words.slice(at, at + covered));
       at += covered - 1;
+    } else if (run.length > 0 && isPair(words, at, run)) {
+      run.push(word);
     } else if (word.text === '&') {
       if (run.length > 0) run.push(word);
     } else if (capital.test(word.text) && (!isCommon(word.text.replace(possessive, '')) || initial.test(word.text))) {

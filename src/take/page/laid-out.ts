@@ -31,6 +31,8 @@ const widest = 12;
 /** Elements of one parent beyond these are no table that a person lays out by hand. */
 const mostChildren = 3_000;
 const empty = new Set(['br', 'hr', 'img', 'wbr']);
+/** Entries of a list are no cells. */
+const listTags = new Set(['ul', 'ol', 'menu']);
 const tableTags = new Set('table tbody thead tr td th dl dt dd pre'.split(' '));
 
 const isInline = ({ tag }: Part): boolean => inlineTags.has(tag);
@@ -45,7 +47,7 @@ function cellsOf(part: Part): Part[] | null {
 }
 
 const isLabel = (text: string): boolean =>
-  text.length <= 40 && (rolesNamed(text).length > 0 || partNamed(text) !== null);
+  text.length <= 40 && !/[:：]\s{0,3}\S/.test(text) && (rolesNamed(text).length > 0 || partNamed(text) !== null);
 const areHeads = (texts: readonly string[]): boolean => {
   const named = texts.filter((text) => rolesNamed(text).length > 0).length;
   return named >= 2 && named >= texts.length / 2;
@@ -125,14 +127,15 @@ export function laidOut(root: Element | Document): ReadonlyMap<Element, LaidOut>
 function mark(part: Part, found: Map<Element, LaidOut>): void {
   if (isInline(part) || tableTags.has(part.tag)) return;
   const blocks = part.children.filter((child) => !isInline(child));
-  for (const rows of runsOfRows(blocks)) {
-    if (!isTable(rows.map(({ cells }) => cells.map(({ text }) => text)))) continue;
+  const tables = runsOfRows(blocks).filter((rows) => isTable(rows.map(({ cells }) => cells.map(({ text }) => text))));
+  for (const rows of tables) {
     for (const [at, { element, cells }] of rows.entries()) {
       found.set(element, { as: 'row', startsRow: true, opens: at === 0, ends: at === rows.length - 1 });
       for (const cell of cells) found.set(cell.element, { as: 'cell', startsRow: false, opens: false, ends: false });
     }
   }
-  if (part.ownWords || blocks.length < 4 || !blocks.every(isCell)) return;
+  if (tables.length > 0 || listTags.has(part.tag) || part.ownWords || blocks.length < 4 || !blocks.every(isCell))
+    return;
   const width = columnsOf(blocks);
   if (width === null) return;
   for (const [at, { element }] of blocks.entries())

@@ -1,4 +1,5 @@
-import { foldWords } from '../../text';
+import { unknownPlace } from '../../place';
+import { findPlaces, foldWords } from '../../text';
 import type { OwnFields } from '../propose';
 import { plainCode } from '../said/code';
 import { doubtedBy } from '../said/doubted';
@@ -143,6 +144,18 @@ const opensList = tellingFinder('is-of', 'stands-for');
 
 /** "Workshops were Rosenheim (R), Kufstein in Austria (K) and from 1999 Brno (B)": each place before its code. */
 function plantsInBrackets(sentence: string): SaidPlant[] {
+  const found = placesInBrackets(sentence);
+  // "At Wymondham (W) and Holt (H), both in England".
+  const tail = /\)(,[^()]{4,60})$/u.exec(sentence)?.[1] ?? '';
+  const [country, ...more] = findPlaces(tail);
+  if (found.length < 2 || country?.form !== 'name' || more.length > 0 || country.start > farthestCountry) return found;
+  return found.map((plant) =>
+    plant.own.place === unknownPlace ? { ...plant, own: { ...plant.own, place: country.place } } : plant,
+  );
+}
+const farthestCountry = 16;
+
+function placesInBrackets(sentence: string): SaidPlant[] {
   return [...sentence.matchAll(inBrackets)].flatMap(({ 1: told, 2: written, index }, at): SaidPlant[] => {
     const lead = at === 0 ? (opensList(told!).at(-1)?.end ?? told!.lastIndexOf(':') + 1) : 0;
     const { text, periods } = withoutPeriods(told!.slice(lead));

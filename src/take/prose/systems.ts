@@ -139,17 +139,14 @@ export function systemsIn(
 /** "It says 4 T 78." "Month, workshop, year. Yours is April 1978": the only date of an answer is that of the code asked for. */
 function withShown(told: Told[], day: string, shown: string | null): Told[] {
   if (told.some(({ examples }) => examples.length > 0)) return told;
-  let code = shown;
-  const describing = told.some(({ describes, counts }) => describes || counts > 0);
-  return told.map((one) => {
-    const { text } = one.sentence;
-    const [date, ...more] = exactDates(text, day);
-    code = codeShown(text, day) ?? code;
-    if (!date || more.length > 0 || code === null || !describing) return one;
-    const { code: plain, lookAlike } = plainCode(code);
-    const example = { code: plain, reads: date.reads, lookAlike, start: date.start, end: date.end };
-    return { ...one, examples: [example], assumed: true };
-  });
+  const at = told.findIndex(({ describes, counts }) => describes || counts > 0);
+  const dates = told.flatMap(({ sentence }) => exactDates(sentence.text, day));
+  const code = told.reduce((last, { sentence }) => codeShown(sentence.text, day) ?? last, shown);
+  const [date, ...more] = dates;
+  if (at < 0 || !date || more.length > 0 || code === null) return told;
+  const { code: plain, lookAlike } = plainCode(code);
+  const example = { code: plain, reads: date.reads, lookAlike, start: 0, end: 0 };
+  return told.map((one, index) => (index === at ? { ...one, examples: [example], assumed: true } : one));
 }
 
 /** "The second system ran from 1960 to 1972." before or behind the sentences that tell how it was built. */

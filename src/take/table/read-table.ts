@@ -88,13 +88,19 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
 
 const isLabel = (text: string): boolean => rolesNamed(text).length > 0 || partNamed(text) !== null;
 
+/** What heads stand for, as a page may head them: makers, workshops by their codes, or models. */
+function subjectOf(heads: readonly Cell[], makers: readonly string[]): 'Maker' | 'Code' | 'Model' {
+  if (heads.every((cell) => makers.includes(textOf(cell)))) return 'Maker';
+  return heads.every((cell) => plantCodes(textOf(cell))?.length === 1) ? 'Code' : 'Model';
+}
+
 /** Labels down the side, and along the top what they are told of: models, or makers. */
 function isTurned(rows: readonly Cell[][], makers: readonly string[]): boolean {
   const [[, ...top] = [], ...others] = rows;
   if (top.length < 2 || others.length < 2) return false;
   if (top.some((cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null)) return false;
-  const ofMakers = top.every((cell) => makers.includes(textOf(cell)));
-  const labels = others.filter((row) => (ofMakers ? isLabel(textOf(row[0])) : isFactOfModel(row))).length;
+  const ofOthers = subjectOf(top, makers) !== 'Model';
+  const labels = others.filter((row) => (ofOthers ? isLabel(textOf(row[0])) : isFactOfModel(row))).length;
   return labels >= others.length * 0.6;
 }
 
@@ -135,11 +141,14 @@ function isSecondHeader(first: readonly Cell[], second: readonly Cell[] | undefi
 
 const turnable = new Set<Role>(['size', 'period', 'from', 'until', 'width', 'height', 'depth', 'where', 'price']);
 
-/** Models or makers down the side, headed in the corner. */
+/** Models, makers or workshops down the side, headed in the corner. */
 function turned(rows: readonly Cell[][], makers: readonly string[]): Cell[][] {
   const [[, ...labels] = [], ...models] = sideways(rows);
-  const ofMakers = models.every(([name]) => makers.includes(textOf(name)));
-  return [[headOf(ofMakers ? 'Maker' : 'Model'), ...labels], ...models];
+  const subject = subjectOf(
+    models.map(([name]) => name!),
+    makers,
+  );
+  return [[headOf(subject), ...labels], ...models];
 }
 
 function withoutHeader(rows: readonly Cell[][], width: number): (Role | null)[] {

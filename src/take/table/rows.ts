@@ -57,7 +57,11 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
       ...(maker !== undefined && { maker }),
     });
   if (tellsNoCode.some((role) => noCode(said(row, role)).length > 0)) return stampedOf(used, say);
-  if (has(row, 'code')) return plantsOf(row, used, say);
+  if (has(row, 'code')) {
+    // A row may tell a workshop's letters and how its codes are built.
+    const built = has(row, 'format') ? systemOf(row, used, context, day, say) : [];
+    return [...plantsOf(row, used, say), ...built];
+  }
   if (has(row, 'letter', 'year')) return letterOf(row, say);
   if (has(row, 'first') && (has(row, 'year') || has(row, 'period'))) return serialOf(row, say);
   if (has(row, 'part')) return constructionOf(row, used, say);
