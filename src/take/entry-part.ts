@@ -1,6 +1,8 @@
 import type { Part } from '../claim/types';
+import { partWords } from '../text';
 import type { Inline } from './page/inline';
 import { type Context, doubtsOf, propose, type Say } from './propose';
+import { constructionIn } from './prose/construction';
 import { blanked } from './said/blanked';
 import { doubtedBy } from './said/doubted';
 import { plainMaterial } from './said/material';
@@ -44,10 +46,16 @@ export function readOfPart(item: Inline, context: Context): Proposal[] | null {
   const noted = [...doubtsOf([item], context, doubtedBy), ...doubtedBy(text)];
   const say: Say = (own, doubts = []) =>
     propose(context, own, { words: text, selector: item.selector, doubts: [...noted, ...doubts] });
-  const found = constructionOf(context.part, text, say);
+  // "It was of linen until 1979 and of nylon since 1980": the part stands in the heading.
+  const told = constructionIn(`${partWords[context.part][0]} ${text.replace(pronoun, '')}`);
+  const found =
+    told.length > 0
+      ? told.map(({ own, backwards }) => say(own, [backwards && 'backwards']))
+      : constructionOf(context.part, text, say);
   return found.length > 0 ? found : null;
 }
 const longestOfPart = 120;
+const pronoun = /^(?:it|they|these|elles?|ils?|die|der|das|sie|es|er|deze|ze|hij|quest[aei])\s(?=\p{Ll})/iu;
 
 /** "green cotton until 1992; later grey microfibre": one after the other; `above` is told of all before the colon. */
 export function constructionOf(part: Part, body: string, say: Say, above: readonly SaidPeriod[] = []): Proposal[] {
@@ -61,7 +69,7 @@ export function constructionOf(part: Part, body: string, say: Say, above: readon
     const text = blanked(piece, periods);
     const { backwards, ...told } = usedOf(periods.length > 0 ? periods : above);
     // "Silk until 1980, cotton": two materials, of which one has no time.
-    if (periods.length > 0 && /\S\s{3,80},\s?\p{L}{3}/u.test(text.trim())) return [];
+    if (periods.length > 0 && /\S\s{3,80}(?:,\s?|(?=\p{L}))\p{L}{3}/u.test(text.trim())) return [];
     const link = linkIn(text);
     const used = told.used ?? (link && timeBeside(last, link.value));
     const bare = link ? text.slice(0, link.start) + text.slice(link.end) : text;

@@ -15,7 +15,7 @@ import { readPeriods, type SaidPeriod, usedOf } from './said/period';
 import { readPlace } from './said/place';
 import { readAmounts } from './said/price';
 import { readSizes } from './said/size';
-import { withoutPeriods } from './said/used-text';
+import { isPeriod, withoutPeriods } from './said/used-text';
 import { isOnPiece, opensPlaceOnPiece } from './said/where';
 import { rolesNamed } from './table/columns';
 import type { Proposal } from './types';
@@ -54,16 +54,6 @@ const asksMaterial = tellingFinder('asks-material');
 const partAsked = (head: string): ReturnType<typeof partNamed> => {
   const [part, ...more] = isAsked(head) && asksMaterial(head).length > 0 ? partsIn(head) : [];
   return part && more.length === 0 ? part.value : null;
-};
-
-/** Whether a text is a period and nothing else. */
-export const isPeriod = (text: string): boolean => {
-  const [period, ...more] = readPeriods(text);
-  return (
-    period !== undefined &&
-    more.length === 0 &&
-    (text.slice(0, period.start) + text.slice(period.end)).replace(/[^\p{L}\d]/gu, '') === ''
-  );
 };
 
 const codeWords = tellingFinder('code');

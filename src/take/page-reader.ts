@@ -1,5 +1,5 @@
 import { unknownPlace } from '../place';
-import { isPeriod, readEntry, splitEntry } from './entry';
+import { readEntry, splitEntry } from './entry';
 import { readOfPart } from './entry-part';
 import { makerOfHeading, type NamedMakers } from './name';
 import { type Block, headingsOf } from './page/blocks';
@@ -13,7 +13,7 @@ import { readLegend, readNotation } from './said/layout';
 import { partNamed } from './said/part';
 import { countryAlone } from './said/place';
 import { isSecondHand } from './said/second-hand';
-import { withoutPeriods } from './said/used-text';
+import { isPeriod, withoutPeriods } from './said/used-text';
 import { isHeadingSize, isOfPeriod, speaksOfCodes } from './section';
 import { settle } from './settle';
 import { areFacts, readFacts } from './table/facts';
@@ -99,7 +99,11 @@ export class PageReader {
     else if (block.kind === 'table') this.found.push(...readTable(block, this.context(at, 'table'), this.source.day));
     else if (block.kind === 'list') this.list(block, at);
     else if (block.kind === 'definitions') this.definitions(block, at);
-    else this.paragraph(block.words, at);
+    else {
+      this.paragraph(block.words, at);
+      const above = this.blocks[at - 1];
+      if (above?.kind === 'heading' && above.own) this.leave();
+    }
   }
 
   private heads(words: Inline, at: number): void {
@@ -159,6 +163,12 @@ export class PageReader {
     const told = this.facts(entries, '', at, 'definition');
     if (told) this.found.push(...told);
     else for (const { term, words } of pairs) this.pair(term, words, at);
+  }
+
+  /** What heads one paragraph says nothing of the next. */
+  private leave(): void {
+    this.section = null;
+    this.part = null;
   }
 
   /** `country` is the one that the list hangs under: its towns lie there. */

@@ -26,6 +26,7 @@ import {
   source,
   strangerAsidePages,
   strangerSeenPages,
+  visitorPages,
   voiceAsidePages,
   voiceSeenPages,
 } from '../take-pages/score';
@@ -76,6 +77,7 @@ export async function bench(): Promise<void> {
     ['guests, set aside', guestAsidePages],
     ['strangers, seen', strangerSeenPages],
     ['strangers, set aside', strangerAsidePages],
+    ['visitors', visitorPages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

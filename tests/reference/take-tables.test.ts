@@ -34,6 +34,21 @@ const forms: Record<string, Form> = {
   'a list': (_head, rows) => `<ul>${rows.map(([a, b]) => `<li>${a} = ${b}</li>`).join('')}</ul>`,
   'a list with its sides turned': (_head, rows) => `<ul>${rows.map(([a, b]) => `<li>${b}: ${a}</li>`).join('')}</ul>`,
   'a definition list': (_head, rows) => `<dl>${rows.map(([a, b]) => `<dt>${a}</dt><dd>${b}</dd>`).join('')}</dl>`,
+  'text typed with blanks': (head, rows) => {
+    const lines = [head, ...rows].map(([a, b]) => `${a.padEnd(24)}${b}`);
+    return `<pre>${lines.join('\n')}</pre>`;
+  },
+  'text typed with bars': (head, rows) =>
+    `<pre>${[head, ['---', '---'], ...rows].map(([a, b]) => `| ${a} | ${b} |`).join('\n')}</pre>`,
+  'cells in a grid': (head, rows) =>
+    `<div>${head.map((text) => `<div class="head">${text}</div>`).join('')}${rows
+      .map(([a, b]) => `<div>${a}</div><div>${b}</div>`)
+      .join('')}</div>`,
+  'rows of other elements': (head, rows) =>
+    `<section>${[head, ...rows].map(([a, b]) => `<div><span>${a}</span> <span>${b}</span></div>`).join('')}</section>`,
+  'a table lying on its side': ([first, second], rows) =>
+    `<table>${row([first, ...rows.map(([a]) => a)])}${row([second, ...rows.map(([, b]) => b)])}</table>`,
+  'lines with dots between': (_head, rows) => `<p>${rows.map(([a, b]) => `${a} ........ ${b}`).join('<br>')}</p>`,
   'lines of a paragraph': (_head, rows) => `<p>${rows.map(([a, b]) => `${a}: ${b}`).join('<br>')}</p>`,
 };
 

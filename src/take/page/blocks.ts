@@ -1,6 +1,9 @@
 import { attribute, select } from '../../listing/page/dom';
+import { partNamed } from '../said/part';
+import { isPeriod } from '../said/used-text';
+import { rolesNamed } from '../table/columns';
 import { type Cell, GridBuilder } from './grid';
-import { type Inline, InlineBuilder } from './inline';
+import { type Inline, InlineBuilder, partOf } from './inline';
 import { type LaidOut, laidOut } from './laid-out';
 import { inlineTags } from './tags';
 import { bullet, cellsOf, rowsOf, runsOfLines } from './text-rows';
@@ -8,7 +11,8 @@ import { type Step, walk } from './walk';
 
 /** A page as what it is made of, in order. */
 export type Block =
-  | { kind: 'heading'; level: number; words: Inline }
+  /** `own` is one that heads the paragraph behind it and no more. */
+  | { kind: 'heading'; level: number; words: Inline; own?: true }
   | { kind: 'table'; rows: Cell[][]; caption: string; selector: string }
   /** `above` is the item of a list that this one hangs under. */
   | { kind: 'list'; items: Inline[]; above: string; selector: string }
@@ -41,6 +45,20 @@ export const isOwnHeading = ({ level }: { level: number }): boolean => level < b
 /** The texts of what the page itself calls headings. */
 export const headingsOf = (blocks: readonly Block[]): string[] =>
   blocks.flatMap((block) => (block.kind === 'heading' && isOwnHeading(block) ? [block.words.text] : []));
+
+/** "Until 1959. No code.", "Lining: silk": bold words that head the line they stand in, by what they name. */
+function isLeadIn(text: string, end: number): boolean {
+  if (end === 0 || end > longestBold) return false;
+  const parts = /[.:：]\s?$/.test(text.slice(0, end)) || /^\s?[:：–—-]/.test(text.slice(end));
+  const name = text.slice(0, end).replace(/[\s.:：]{1,4}$/, '');
+  return parts && (isPeriod(name) || rolesNamed(name).length > 0 || partNamed(name) !== null);
+}
+
+/** A run without the words that head it. */
+function restOf(words: Inline, from: number): Inline {
+  const skipped = /^[\s:：–—-]{0,4}/.exec(words.text.slice(from))![0].length;
+  return partOf(words, from + skipped, words.text.length);
+}
 
 interface Container {
   element: Element;
@@ -168,12 +186,20 @@ class BlockReader {
     const kind = here?.kind ?? 'paragraph';
     if (kind === 'paragraph') {
       const quoted = this.open.some((one) => one.kind === 'quote');
-      for (const { words, bold } of gathered.parts(selector))
-        this.blocks.push(
-          bold && isHeadingLike(words.text)
-            ? { kind: 'heading', level: boldLevel, words }
-            : { kind: 'paragraph', words, quoted },
-        );
+      for (const { words, bold, leadIn = 0 } of gathered.parts(selector)) {
+        const heads = !bold && isLeadIn(words.text, leadIn);
+        const head = heads ? partOf(words, 0, leadIn) : words;
+        const text = head.text.replace(/[\s.:：]{1,4}$/, '');
+        if (heads || (bold && isHeadingLike(words.text)))
+          this.blocks.push({
+            kind: 'heading',
+            level: boldLevel,
+            words: heads ? { ...head, text } : words,
+            ...(heads && { own: true as const }),
+          });
+        if (heads || !(bold && isHeadingLike(words.text)))
+          this.blocks.push({ kind: 'paragraph', words: heads ? restOf(words, leadIn) : words, quoted });
+      }
       return;
     }
     const words = gathered.done(selector);

@@ -31,8 +31,15 @@ export class InlineBuilder {
     this.marks.push(text.replace(/[[\]()\s]/g, ''));
   }
 
+  /** The end of the bold words that a run begins with and goes on from; 0 where it does not. */
+  private get leadIn(): number {
+    const lead = this.text.length - this.text.trimStart().length;
+    const [first] = this.bold;
+    return first && first.start <= lead && first.end < this.text.trimEnd().length ? first.end - lead : 0;
+  }
+
   /** The run parted where a line of it is bold as a whole, as pages without headings write them. */
-  parts(selector: string): { words: Inline; bold: boolean }[] {
+  parts(selector: string): { words: Inline; bold: boolean; leadIn?: number }[] {
     const whole = this.done(selector);
     if (!whole || this.bold.length === 0) return whole ? [{ words: whole, bold: false }] : [];
     const lead = this.text.length - this.text.trimStart().length;
@@ -53,7 +60,11 @@ export class InlineBuilder {
     }
     return parts
       .filter((part) => whole.text.slice(part.start, part.end).trim() !== '')
-      .map(({ bold, ...range }) => ({ words: partOf(whole, range.start, range.end), bold }));
+      .map(({ bold, ...range }) => ({
+        words: partOf(whole, range.start, range.end),
+        bold,
+        leadIn: range.start === 0 ? this.leadIn : 0,
+      }));
   }
 
   /** The run as it stands; null when nothing was said. */

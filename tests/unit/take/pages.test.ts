@@ -16,8 +16,11 @@ import {
   scorePage,
   seenPages,
   sharesOf,
+  strangerAsidePages,
+  strangerSeenPages,
   takeHtml,
   truthOf,
+  visitorPages,
   voiceAsidePages,
   voiceSeenPages,
 } from '../../take-pages/score';
@@ -108,6 +111,18 @@ describe('pages that tell of makers', () => {
     expect(sharesOf(prose).precision, words(prose).join('\n')).toBeGreaterThanOrEqual(0.94);
     expect(sharesOf(tables).recall).toBeGreaterThanOrEqual(0.8);
     expect(sharesOf(prose).recall).toBeGreaterThanOrEqual(0.7);
+  });
+
+  it('whose tables stand in other elements, in typed text or on their side: nearly all proposals are right', () => {
+    const opened = [...strangerSeenPages, ...strangerAsidePages, ...visitorPages].map(scorePage);
+    const [tables, prose] = [opened.filter(inTables), opened.filter(inProse)];
+    expect(sharesOf(tables).precision, words(tables).join('\n')).toBeGreaterThanOrEqual(0.98);
+    expect(sharesOf(tables).recall, words(tables).join('\n')).toBeGreaterThanOrEqual(0.9);
+    // One page names its maker in passing only: it is asked for.
+    const sure = prose.filter(({ page }) => page !== 'it-prose-visitor-rubrica');
+    expect(sharesOf(sure).precision, words(sure).join('\n')).toBeGreaterThanOrEqual(0.95);
+    expect(sharesOf(sure).recall, words(sure).join('\n')).toBeGreaterThanOrEqual(0.85);
+    expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
   });
 
   it('in the voice of others, their makers named anywhere, are each of the maker that they tell of', () => {
