@@ -83,10 +83,12 @@ const ofOne = new Set(
 );
 /** "Un Cuesta y Roldán": behind a word for one thing, two names are of one house. */
 function isPair(words: readonly Word[], at: number, run: readonly Word[]): boolean {
-  const before = words[words.indexOf(run[0]!) - 1];
+  if (!ands.has(words[at]!.text)) return false;
+  // A run of names has no gap: its first word is so many before.
+  const before = words[at - run.length - 1];
   const behind = words[at + 1];
   const isName = behind !== undefined && capital.test(behind.text) && !isCommon(behind.text);
-  return isName && ands.has(words[at]!.text) && before !== undefined && ofOne.has(before.text.toLowerCase());
+  return isName && before !== undefined && ofOne.has(before.text.toLowerCase());
 }
 
 /**
