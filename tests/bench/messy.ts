@@ -23,9 +23,11 @@ const told: Record<MessyPart, string> = {
   neighbours: 'of a still later writing, with their truth before any reader ran on them, and tuned on since',
   'neighbours set aside':
     'of the latest writing, set aside before any reader ran on them, opened once and mended since',
+  guests: 'of the last writing of all, with their truth before any reader ran on them, and tuned on since',
+  'guests set aside': 'written with those, set aside before any reader ran on them, opened once',
 };
 
-const day = (which: MessyPart) => (which.startsWith('neighbours') ? '2026-11-30' : '2026-11-29');
+const day = (which: MessyPart) => (/^(?:neighbours|guests)/.test(which) ? '2026-11-30' : '2026-11-29');
 
 /** What is read of pages as people write them, and what honest sellers are held to have said wrong. */
 async function printSet(which: MessyPart): Promise<void> {
@@ -52,10 +54,12 @@ export async function printMessy(): Promise<void> {
   await printSet('strangers');
   await printSet('passers-by');
   await printSet('neighbours');
+  await printSet('guests');
   if (process.env.LISTING_PART !== 'all') return;
   await printSet('set aside');
   await printSet('written later');
   await printSet('strangers set aside');
   await printSet('passers-by set aside');
   await printSet('neighbours set aside');
+  await printSet('guests set aside');
 }

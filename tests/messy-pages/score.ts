@@ -12,8 +12,9 @@ import { shortClaim } from '../unit/claim/listing-of';
  * made 2014"), and what may be taken either way ("? made 1980-1989"). The table was drawn up before any reader ran on
  * the pages. A third of each language, drawn with a seed, is set aside; the pages of `later.json` were written, with
  * their truth, when the readers were done, and opened once. Those of `strangers.json` came after both, and those of
- * `passers-by.json` after these, and of `neighbours.json` after those; a third of each (Python's
- * `random.Random(20261129).sample` over the sorted names, 20261130 and 20261201 for the last two) is set aside too.
+ * `passers-by.json` after these, of `neighbours.json` after those, and of `guests.json` last; a third of each (Python's
+ * `random.Random(20261129).sample` over the sorted names, 20261130, 20261201 and 20261202 for the last three) is set
+ * aside too.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -32,8 +33,8 @@ type Truths = Record<string, MessyTruth>;
 const tableOf = (name: string) => JSON.parse(read(name)) as Truths;
 const [first, later] = [tableOf('truth.json'), tableOf('later.json')];
 const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.json')];
-const neighbours = tableOf('neighbours.json');
-const messyTruths: Truths = { ...first, ...later, ...strangers, ...passersBy, ...neighbours };
+const [neighbours, guests] = [tableOf('neighbours.json'), tableOf('guests.json')];
+const messyTruths: Truths = { ...first, ...later, ...strangers, ...passersBy, ...neighbours, ...guests };
 const aside = new Set(JSON.parse(read('aside.json')) as string[]);
 const seenOf = (table: Truths) => Object.keys(table).filter((name) => !aside.has(name));
 const asideOf = (table: Truths) => Object.keys(table).filter((name) => aside.has(name));
@@ -47,6 +48,8 @@ const parts = {
   'passers-by set aside': () => asideOf(passersBy),
   neighbours: () => seenOf(neighbours),
   'neighbours set aside': () => asideOf(neighbours),
+  guests: () => seenOf(guests),
+  'guests set aside': () => asideOf(guests),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();
