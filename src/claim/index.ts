@@ -77,10 +77,10 @@ const finders: ((from: Material) => ClaimDraft[])[] = [
  * throws; a listing without text has only the claims of its data. Ids name what is said, not its place.
  */
 export function findClaims(listing: Listing, makers: MakerFile[], replies: readonly string[] = []): Claim[] {
-  const own = passagesOf(listing);
+  const own = isOfPiece(listing) ? passagesOf(listing) : [];
   const title = own[0]?.title ?? '';
   const prose = [...own, ...replies.map((reply) => passage('reply', reply, listing.language, title))];
-  const rest = restOf(listing);
+  const rest = isOfPiece(listing) ? restOf(listing) : null;
   const passages = [...prose, ...(rest ? rowsOf(rest) : [])];
   const byMaker = makerClaims(prose, listing, makers);
   const stated = statedMaker(byMaker, makers);
@@ -92,6 +92,9 @@ export function findClaims(listing: Listing, makers: MakerFile[], replies: reado
   const nameOf = claimNamer();
   return drafts.map((draft) => ({ id: nameOf(draft), ...draft }) as Claim);
 }
+
+/** Whether a page speaks of a piece that it offers: a list, an article or an ad of somebody who looks for one does not. */
+const isOfPiece = ({ kind }: Listing): boolean => kind === 'listing' || kind === 'cut';
 
 /** Where a part is offered by itself, what is said of nothing else is said of it. */
 const ofPart = (draft: ClaimDraft, { part }: Offer): ClaimDraft =>

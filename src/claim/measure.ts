@@ -16,7 +16,7 @@ export function measureClaims(passages: Passage[], listing: Listing): ClaimDraft
         : [{ kind: 'measure', measure: found.measure, ...saidIn(from, found, 0.85) }];
     }),
   );
-  const inText = read.flatMap(saidOnce);
+  const inText = read.flatMap((drafts) => withoutRepeats(saidOnce(drafts)));
   if (inText.some(({ kind }) => kind === 'measure')) return inText;
   // What the page's reader took from the same words is no more the piece's.
   const isOpen = (words: string) => read.flat().some((one) => one.words.includes(words));
@@ -31,6 +31,24 @@ export function measureClaims(passages: Passage[], listing: Listing): ClaimDraft
     );
   return [...inText, ...inData];
 }
+
+/** Sides of one row stand so near to each other. */
+const withinRow = 16;
+
+/** Sizes stated in two languages, or above and again below, are said once: a row of the same sides gives no more. */
+function withoutRepeats(drafts: readonly ClaimDraft[]): ClaimDraft[] {
+  const rows: ClaimDraft[][] = [];
+  for (const draft of drafts) {
+    const before = rows.at(-1)?.at(-1);
+    if (before && draft.at.start - before.at.end <= withinRow) rows.at(-1)?.push(draft);
+    else rows.push([draft]);
+  }
+  const seen = new Set<string>();
+  return rows.filter((row) => !seen.has(sidesOf(row)) && seen.add(sidesOf(row))).flat();
+}
+
+const sidesOf = (row: readonly ClaimDraft[]): string =>
+  row.map((one) => (one.kind === 'measure' ? `${one.measure.dimension} ${one.measure.mm}` : one.words)).join();
 
 /** Three sides in one clause of a passage are said once, as that clause. */
 function saidOnce(drafts: readonly ClaimDraft[]): ClaimDraft[] {

@@ -11,6 +11,9 @@ const codes = {
 /** Why a page that is no listing is none. */
 export const kindProblem = (kind: Exclude<Listing['kind'], 'listing'>): Problem => problem(codes[kind], 'page');
 
+/** Why the ad of somebody who looks for a piece is no listing. */
+export const wantedProblem: Problem = problem('page-is-a-wanted-ad', 'page');
+
 /** What is said of a piece has no place where no piece is offered. */
 const ofThePiece: ReadonlySet<string> = new Set([
   'which-product',

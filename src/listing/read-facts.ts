@@ -1,8 +1,8 @@
 import { findAvailability } from '../text/availability';
-import { isOfferControl } from '../text/offer-words';
+import { isBuyControl, isOfferControl } from '../text/offer-words';
 import { isCompanyName } from '../text/trader';
 import { type Draft, emptyDraft, likeliest, propose, settleDraft } from './draft';
-import { isOfThePiece, kindProblem } from './kind-problem';
+import { isOfThePiece, kindProblem, wantedProblem } from './kind-problem';
 import { dropNoValues } from './no-value';
 import { hostOf } from './page/address';
 import { pageKind } from './page-kind';
@@ -16,6 +16,7 @@ import { type ReadHints, readLabelled } from './visible/labelled';
 import { readPick } from './visible/read-pick';
 import { readSaidFacts } from './visible/said-facts';
 import { readStatedMeasures } from './visible/stated-measures';
+import { isWantedAd } from './wanted';
 
 /** Reads what the words of a page say: labelled values, then its text, title and description. Pure. */
 export function readFacts({ listing, labelled, signs, notes, cut, state, picked }: PageExtract): Listing {
@@ -38,10 +39,14 @@ export function readFacts({ listing, labelled, signs, notes, cut, state, picked 
   preferOfferedByControl(draft, signs.controls);
   const { text, photos, format, url, readAt, language } = listing;
   const settled = settleConflicts(settleDraft(draft), listing.text);
-  const page = pageKind(signs, settled, auction, text);
+  const told = pageKind(signs, settled, auction, text);
+  const isWanted =
+    told.kind === 'offer' && !signs.pointed && !signs.controls.some(isBuyControl) && isWantedAd(settled, labelled);
+  const page = isWanted ? { ...told, kind: 'none' as const } : told;
   const of = { format, url, readAt, language, text };
-  if (page.kind !== 'offer' && page.kind !== 'auction' && page.kind !== 'ended')
-    return noListing(page.kind, page, of, settled);
+  const { kind } = page;
+  if (kind !== 'offer' && kind !== 'auction' && kind !== 'ended')
+    return noListing(kind, { ...of, page }, settled, isWanted);
   return { ...of, kind: 'listing', page, photos, ...settled };
 }
 
@@ -58,17 +63,19 @@ function sayTrader({ seller }: Draft): void {
  */
 function noListing(
   kind: Exclude<Listing['kind'], 'listing'>,
-  page: Listing['page'],
-  of: Pick<Listing, 'format' | 'url' | 'readAt' | 'language' | 'text'>,
+  of: Pick<Listing, 'page' | 'format' | 'url' | 'readAt' | 'language' | 'text'>,
   { problems }: Draft,
+  isWanted: boolean,
 ): Listing {
   const isPicture = problems.some(({ code }) => code === 'page-is-picture');
   const isFile = isPicture || problems.some(({ code }) => code === 'page-is-pdf');
-  const said = [...(isFile ? [] : [kindProblem(kind)]), ...problems.filter((problem) => !isOfThePiece(problem))];
+  const said = [
+    ...(isFile ? [] : [isWanted ? wantedProblem : kindProblem(kind)]),
+    ...problems.filter((problem) => !isOfThePiece(problem)),
+  ];
   return {
     ...of,
     kind,
-    page,
     // The one photo of a tab that shows a picture by itself: its address is the tab's.
     photos: isPicture ? [photoLink('picture', of.url)] : [],
     ...emptyDraft(),

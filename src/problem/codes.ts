@@ -37,6 +37,7 @@ export interface ProblemData {
   'page-is-an-article': None;
   'page-too-large-to-tell': None;
   'no-listing': None;
+  'page-is-a-wanted-ad': None;
   'page-empty': None;
   'page-busy': None;
   'page-not-readable': None;

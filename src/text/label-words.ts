@@ -33,3 +33,18 @@ function splitAtColon(line: string): { name: string; value: string } | null {
   const divided = value !== behind || rest[rest.length - behind.length - 1] === '\t';
   return divided && value !== '' && value.length <= maxValue && !value.includes('\n') ? { name, value } : null;
 }
+
+/** So many words, or so many Japanese characters, with an end of a sentence are no value of a field. */
+const fewestOfProse = 9;
+const fewestJapanese = 24;
+const sentenceWithin = /[\p{L}\d)]{3}[.!?]\s+\p{L}/u;
+
+/**
+ * Whether what stands behind a label is running text: "Story: my aunt carried it to work. …", "EN: …". Told by its
+ * shape: several sentences, or one long one. Common practice, no source.
+ */
+export function isRunningText(value: string): boolean {
+  const words = value.split(/\s+/).length;
+  if (/[。！？]/.test(value) && value.length >= fewestJapanese) return true;
+  return (words >= fewestOfProse && /[.!?…]["')”»]?$/.test(value)) || (words >= 6 && sentenceWithin.test(value));
+}

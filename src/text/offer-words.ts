@@ -22,6 +22,11 @@ export function isOfferControl(text: string): boolean {
   return found !== null && (found[0].length * 2 >= plain.length || (found.index === 0 && tellsSum(plain)));
 }
 
+const buying = phrasePattern(wordsOf('buy-or-bid'), 'u');
+
+/** Whether the words of a button or link invite to buy or to bid: a form to write to somebody stands beside any ad. */
+export const isBuyControl = (text: string): boolean => isOfferControl(text) && buying.test(foldWords(text).text);
+
 /** Words of a site's own menus, which stand where a name or a place might. */
 const menu = phrasePattern(wordsOf('menu'), 'u');
 

@@ -1,4 +1,4 @@
-import { plainLabel, splitLabelled } from '../../text/label-words';
+import { isRunningText, plainLabel, splitLabelled } from '../../text/label-words';
 import { descriptionLabels } from '../../text/page-words';
 import { listOf } from '../../text/phrases';
 import { type Draft, propose } from '../draft';
@@ -157,7 +157,8 @@ function runsOf(text: string): string[] {
   const runs: string[][] = [[]];
   let labelled: string[] = [];
   for (const line of text.split(/\n+/)) {
-    const hasLabel = splitLabelled(line) !== null;
+    const pair = splitLabelled(line);
+    const hasLabel = pair !== null && !isRunningText(pair.value);
     if (hasLabel && !sum.test(line)) {
       labelled.push(line);
       continue;

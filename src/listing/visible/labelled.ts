@@ -1,5 +1,6 @@
 import type { PriceHints } from '../../text/currency';
-import { labelOf } from '../../text/label';
+import { type Label, labelOf } from '../../text/label';
+import { isRunningText } from '../../text/label-words';
 import { parseMeasures } from '../../text/measure';
 import { parsePrices } from '../../text/price';
 import { readCount } from '../../text/said-number';
@@ -21,6 +22,19 @@ const withoutSides = (name: string): string => {
 };
 const withSides = (name: string, text: string): string => (withoutSides(name) === name ? text : `${name}: ${text}`);
 
+/** Fields whose value is a name, a date or a few words. */
+const named = new Set<Label>([
+  'model',
+  'maker',
+  'itemCode',
+  'material',
+  'colour',
+  'serial',
+  'seller',
+  'place',
+  'posted',
+]);
+
 /** Reads the value beside a label ("Brand", "Zustand", "素材") into the field that the label names; other labels are left. */
 export function readLabelled(name: string, value: string, draft: Draft, from: Provenance, hints: ReadHints): void {
   const label = labelOf(name) ?? labelOf(withoutSides(name));
@@ -28,6 +42,8 @@ export function readLabelled(name: string, value: string, draft: Draft, from: Pr
   // The heads of a table's columns stand side by side as a name and its value do.
   if (labelOf(text) !== null) return;
   const language = hints.language ?? null;
+  // "Maker: it says … inside, see the fourth photo.": what a seller tells under a heading is read as text.
+  if (label !== null && named.has(label) && isRunningText(text)) return;
   switch (label) {
     case 'model':
       // "Style: 1980s look, holds a phone and keys.": a sentence is no model's name.
@@ -49,9 +65,9 @@ export function readLabelled(name: string, value: string, draft: Draft, from: Pr
       for (const { measure } of parseMeasures(withSides(name, text), language)) propose(draft.measures, measure, from);
       break;
     case 'seller': {
-      const named = sellerName(text);
+      const name = sellerName(text);
       // Stars may stand under the heading in the name's place.
-      if (named.length <= 60 && readRatingWords(named)?.words !== named) propose(draft.seller.name, named, from);
+      if (name.length <= 60 && readRatingWords(name)?.words !== name) propose(draft.seller.name, name, from);
       propose(draft.seller.trader, traderBehind(text)?.value, from);
       propose(draft.seller.rating, readRatingWords(text), from);
       break;

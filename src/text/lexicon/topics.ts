@@ -1,6 +1,7 @@
 import about from './about.json' with { type: 'json' };
 import acceptedInField from './accepted-in-field.json' with { type: 'json' };
 import accepting from './accepting.json' with { type: 'json' };
+import adType from './ad-type.json' with { type: 'json' };
 import ageBehind from './age-behind.json' with { type: 'json' };
 import an from './an.json' with { type: 'json' };
 import andWords from './and.json' with { type: 'json' };
@@ -178,6 +179,12 @@ import through from './through.json' with { type: 'json' };
 import unreadable from './unreadable.json' with { type: 'json' };
 import variant from './variant.json' with { type: 'json' };
 import vintage from './vintage.json' with { type: 'json' };
+import wanted from './wanted.json' with { type: 'json' };
+import wantedAsks from './wanted-asks.json' with { type: 'json' };
+import wantedBehind from './wanted-behind.json' with { type: 'json' };
+import wantedBy from './wanted-by.json' with { type: 'json' };
+import wantedHome from './wanted-home.json' with { type: 'json' };
+import wantedMuch from './wanted-much.json' with { type: 'json' };
 import warnedOf from './warned-of.json' with { type: 'json' };
 import watchCount from './watch-count.json' with { type: 'json' };
 import watchedBy from './watched-by.json' with { type: 'json' };
@@ -206,6 +213,7 @@ export const topics = {
   'accepted-in-field': acceptedInField,
   accepting,
   'age-behind': ageBehind,
+  'ad-type': adType,
   an,
   and: andWords,
   'announces-code': announcesCode,
@@ -382,6 +390,12 @@ export const topics = {
   unreadable,
   variant,
   vintage,
+  wanted,
+  'wanted-asks': wantedAsks,
+  'wanted-behind': wantedBehind,
+  'wanted-by': wantedBy,
+  'wanted-home': wantedHome,
+  'wanted-much': wantedMuch,
   'warned-of': warnedOf,
   'watch-count': watchCount,
   'watched-by': watchedBy,

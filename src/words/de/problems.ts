@@ -155,6 +155,10 @@ export const problems: ProblemWords = {
     'diese Seite ist ein Artikel; sie erzählt von Dingen und bietet keines an',
     'Öffne ein Angebot oder zeige auf Titel und Preis, falls hier doch eines angeboten wird.',
   ],
+  'page-is-a-wanted-ad': [
+    'auf dieser Seite sucht jemand ein Stück; angeboten wird keines',
+    'Zeige auf Titel und Preis, falls hier doch eines angeboten wird.',
+  ],
   'page-is-pdf': [
     'dieser Tab zeigt ein PDF, das nicht gelesen wird',
     'Sichere das Foto daraus, oder mach eine Aufnahme des Stempels auf dem Schirm, und lies diese als Foto. Erzählt es von Codes eines Herstellers, kopiere seinen Text und füge ihn unter „Herstellerdatei von einer Seite übernehmen“ ein.',

@@ -75,6 +75,10 @@ export const problems: ProblemWords = {
     'the page is too large to be read whole, and what was read does not tell what it offers',
     'Point at the title and the price of the piece on the page.',
   ],
+  'page-is-a-wanted-ad': [
+    'somebody looks for a piece on this page; none is offered',
+    'Point at the title and the price if one is offered here after all.',
+  ],
   'no-listing': ['no listing was found on this page', pointOpen],
   'page-empty': ['the page gave no text', 'Reload the page, or save it and choose the file.'],
   'page-busy': [

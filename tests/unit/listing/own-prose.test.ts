@@ -29,3 +29,16 @@ it('a rating behind a dot on the seller’s line is the seller’s', async () =>
   const { seller } = await page(opens);
   expect(seller.rating.map(({ value }) => value)).toEqual([{ share: 0.98, count: 128, words: '4,9' }]);
 });
+
+it('sentences behind a word and a colon are prose, and no rows of a table', async () => {
+  const update = 'Update 2 May: nobody came for it on Saturday, so it is still here and still mine.';
+  const german = 'DE: Meine Tilda, im Herbst 2011 in Husum gekauft. Innen ist sie sauber.';
+  const maker = 'Maker: it says Velmar Lane in the pocket, see the third photo for how deep it is stamped.';
+  expect(await described(update, german, maker)).toBe([update, german, maker].join('\n'));
+  const read = await page(update, german, maker);
+  expect(read.maker).toEqual([]);
+  expect((await page('Maker: Velmar Lane', opens)).maker[0]?.value).toBe('Velmar Lane');
+  const japanese = '状態：角に小さなスレがあります。内側はきれいです、写真をご覧ください。';
+  expect(await described(opens, '色：茶', '柄：無地', '縫製：手縫い', japanese)).toBe(opens);
+  expect(await described(japanese, japanese)).toBe(`${japanese}\n${japanese}`);
+});

@@ -58,6 +58,9 @@ export const smallWords: readonly Topic[] = [
   'taken-from',
   'this-one',
   'through',
+  'wanted-by',
+  'wanted-home',
+  'wanted-much',
   'first-person',
   'has-or-stays',
   'kind-of-piece',
@@ -99,6 +102,11 @@ export const sharing: readonly Sharing[] = [
   {
     topics: ['another-piece', 'other-listings', 'matching', 'in-the-look-of'],
     because: 'what stands in other listings, goes with the piece or is like it is another piece',
+  },
+  {
+    topics: ['wanted', 'wanted-behind', 'another-piece', 'accepting', 'menu'],
+    because:
+      'what is looked for is another piece or a deal beside an offer, none where a title opens with it, and a menu’s search',
   },
   { topics: ['other-listings', 'names-nobody'], because: 'other, alone in the field of the maker, is nobody' },
   { topics: ['bag', 'small-thing'], because: 'a wallet is the piece in one listing, and comes with it in another' },
