@@ -9,9 +9,9 @@ import { hasUnitBehind } from './unit-behind';
  * as one; digits alone are a code only where the sentence speaks of one. Common practice, no source.
  */
 
-/** Up to four groups, or single characters apart; brackets stand for a frame. */
+/** Up to four groups, letters and digits by turns, or single characters apart; brackets stand for a frame. */
 const shape =
-  /(?<![\p{Script=Latin}\p{N}.\-/])(?:[A-Z0-9] ){4,13}[A-Z0-9](?![\p{Script=Latin}\p{N}])|(?<![\p{Script=Latin}\p{N}.\-/])(?:\([A-Z]\)|\[[A-Z]\])?[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}(?![\p{Script=Latin}\p{N}])/gu;
+  /(?<![\p{Script=Latin}\p{N}.\-/])(?:\d{1,2} [A-Z]{1,2} ){2,3}\d{1,2}(?![\p{Script=Latin}\p{N}])|(?<![\p{Script=Latin}\p{N}.\-/])(?:[A-Z0-9] ){4,13}[A-Z0-9](?![\p{Script=Latin}\p{N}])|(?<![\p{Script=Latin}\p{N}.\-/])(?:\([A-Z]\)|\[[A-Z]\])?[A-Z0-9](?:[.\-/]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/]?[A-Z0-9]){0,7}){0,3}(?![\p{Script=Latin}\p{N}])/gu;
 const speaksOfCode = phraseTest(wordsOf('code-cue', 'code-noun'));
 const otherCode = phraseTest(wordsOf('other-code'));
 /** "Art. 20934", "Postcode LS1": how far ahead such words count. */
@@ -25,6 +25,16 @@ const isOfPlant = (code: string, { codeSystems, plants }: MakerFile) =>
   plants.some((plant) => code.startsWith(plant.code) && /^\d{3,4}$/.test(code.slice(plant.code.length)));
 const fitting = (code: string, makers: readonly MakerFile[]) =>
   makers.find((file) => isOfPlant(code, file) || decodeExactly(code, file).length > 0);
+
+/** The longest run of groups from a code's start that a layout of the makers explains; the whole where none does. */
+export function asFarAsItFits(code: string, makers: readonly MakerFile[]): string {
+  const groups = code.split(' ');
+  for (let last = groups.length; last > 0 && groups.length > 1; last -= 1) {
+    const part = groups.slice(0, last).join(' ');
+    if (bare(part).length >= fewest && fitting(bare(part), makers)) return part;
+  }
+  return code;
+}
 
 interface Found {
   start: number;

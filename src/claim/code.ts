@@ -1,6 +1,7 @@
 import type { MakerFile } from '../maker/types';
 import {
   anyOf,
+  dimensionLetters,
   type Folded,
   findItemCodes,
   isAboutAnother,
@@ -12,7 +13,7 @@ import {
   withoutEnd,
   wordsOf,
 } from '../text';
-import { codesByLayout } from './code-by-layout';
+import { asFarAsItFits, codesByLayout } from './code-by-layout';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import { isSaidOfThing } from './subject';
@@ -46,13 +47,20 @@ const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.matc
 const edition = phraseTest(wordsOf('limited-edition'));
 /** "Nº 087/200": a piece of so many. */
 const ofSoMany = /^(\d{1,4})\s?\/\s?(\d{2,4})$/;
-/** "K V 0 9 1 5", "KV 0 9 / 1 5", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
+/** "K V 0 9 1 5", "KV 0 9 / 1 5", "14 C 50 M 37", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
 const codeShape =
-  /(?:[A-Z]{2,3}(?= \d )|(?:[A-Z]\.){1,3}(?= \d )|[A-Z0-9] [A-Z0-9])(?: (?:(?<=\d )[-./·] (?=\d))?[A-Z0-9]){2,14}(?![.\-/·]?[A-Z0-9])|\d{1,2} \/ \d{2}(?:\d{2})?(?![.\-/·]?[A-Z0-9])|(?:\([A-Z0-9]\)|\[[A-Z0-9]\]|[A-Z0-9])(?:[.\-/·]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/·]?[A-Z0-9]){0,7}){0,3}/gy;
+  /(?=\d{1,2} [A-Z]{1,2} \d|[A-Z]{1,2} \d{1,2} [A-Z])[A-Z0-9]{1,2}(?: (?:\d{1,2}|[A-Z]{1,2})(?![.\-/·]?[A-Z0-9])){4,7}|(?:[A-Z]{2,3}(?= \d )|(?:[A-Z]\.){1,3}(?= \d )|[A-Z0-9] [A-Z0-9])(?: (?:(?<=\d )[-./·] (?=\d))?[A-Z0-9]){2,14}(?![.\-/·]?[A-Z0-9])|\d{1,2} \/ \d{2}(?:\d{2})?(?![.\-/·]?[A-Z0-9])|(?:\([A-Z0-9]\)|\[[A-Z0-9]\]|[A-Z0-9])(?:[.\-/·]?[A-Z0-9]){0,15}(?: [A-Z0-9](?:[.\-/·]?[A-Z0-9]){0,7}){0,3}/gy;
 const longestGap = 48;
 const longestWay = 72;
 /** Two codes that begin closer than this are one. */
 const leastApart = 12;
+
+/** "W 40 H 31 D 16": letters of sides, each ahead of its number. */
+function opensRowOfSides(text: string): boolean {
+  const [, one, other] = /^([A-Z]{1,2}) \d{1,2} ([A-Z]{1,2}) \d{1,2}(?!\d)/.exec(text) ?? [];
+  const names = [one, other].map((letters) => letters?.toLowerCase() ?? '');
+  return one !== other && names.every((letters) => letters in dimensionLetters);
+}
 
 const looksLikeCode = (text: string) =>
   (text.match(/\d/g) ?? []).length >= 2 && text.replace(/[^A-Z0-9]/g, '').length >= 3;
@@ -71,7 +79,7 @@ const withoutWords = (groups: string[]): string[] => {
 function codeAt(text: string, start: number): string | null {
   codeShape.lastIndex = start;
   const match = codeShape.exec(text);
-  if (!match) return null;
+  if (!match || opensRowOfSides(match[0])) return null;
   const words = inCapitals(text, start) ? withoutWords(match[0].split(' ')) : match[0].split(' ');
   while (words.length > 0) {
     const code = withoutEnd(words.join(' '), /[.\-/·]/).trimEnd();
@@ -188,7 +196,8 @@ function isOfEdition(text: string, { start, code }: { start: number; code: strin
 export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft[] {
   return passages.flatMap((from) => {
     const own = inOwnCase(from.folded);
-    const said = quoted(from.folded, own);
+    // "Code: T5 03291 W 28 H 17": where a layout explains the beginning, what follows is no more of it.
+    const said = quoted(from.folded, own).map((one) => ({ ...one, code: asFarAsItFits(one.code, makers) }));
     const near = new Set(
       said.flatMap(({ start }) => Array.from({ length: leastApart * 2 - 1 }, (_, at) => start - leastApart + 1 + at)),
     );

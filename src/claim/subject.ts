@@ -57,6 +57,8 @@ const apposed = /^,\s(?:\p{L}{1,12}\s){0,3}$/u;
 const nearLink = textPattern(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`);
 /** "I had a new strap made in 2016": right behind a part. */
 const madeThen = textPattern(`^\\s(?:\\p{L}{1,12}\\s)?(?:${phrasePattern(wordsOf('made-verb')).source})`);
+const dated = /(?:1[89]|20)\d\d/;
+const purchase = phraseTest(wordsOf('bought', 'gifted'));
 /** Further behind its subject a date is not looked for. */
 const longestAside = 64;
 /** "2022年の新しい保存袋". */
@@ -86,6 +88,9 @@ export function isDateOfThing(text: string, start: number, end: number, title: s
   const { isThing, opening, rest } = subject;
   // "The dust bag is newer, the bag itself of 1994" is back at the piece; "the dust bag is lost, this one is of 2012" is not.
   if (rest.length > longestAside || namesBag(rest)) return false;
+  // "The zip was replaced in 2016, I bought it in 1994": the part has its year, and what is bought is the piece.
+  const own = text.slice(clauseAround(text, start, end).start, start);
+  if (!isThing && dated.test(rest.slice(0, -own.length)) && purchase.test(own)) return false;
   if (!isThing) return nearLink.test(rest) || (madeThen.test(rest) && !accompanies.test(opening));
   // "With dust bag, it is of 1994".
   if (rest.includes(',') && accompanies.test(opening)) return false;

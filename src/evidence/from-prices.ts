@@ -73,10 +73,12 @@ function shownAndInData({ price }: PricedListing): PriceEvidence[] {
 
 /** The first price that is asked now, and the first that is said to have been asked before. */
 function nowAndBefore(claims: readonly Claim[], { price }: PricedListing): PriceEvidence[] {
+  // What the piece cost when it was new is no price that was cut: a used one is worth a part of it.
+  const whenNew = price.filter(({ caveats }) => caveats?.includes('when-new')).map(({ value }) => value.minor);
   const prices = [
     ...price.map(({ value }) => value),
     ...claims.flatMap((one) => (one.kind === 'price' ? [one.price] : [])),
-  ];
+  ].filter(({ kind, minor }) => kind !== 'was' || !whenNew.includes(minor));
   return [['price-now', 'sale'] as const, ['price-before', 'was'] as const].flatMap(([kind, of]) => {
     const found = prices.find((one) => one.kind === of);
     return found ? [priced(kind, found, 0, [ownAmount(amountOf(found), found.currency)])] : [];

@@ -95,9 +95,9 @@ export function isAboutAnother(text: string, start: number, end: number): boolea
   );
 }
 
-/** The words of a sentence that stand in the clause behind a comma. */
+/** The words of a sentence that stand in the clause behind a comma, or behind the bracket that a place stands in. */
 function clauseBehind(text: string, at: number): string {
-  const joint = /^[,([]\s?|^\s[-–—]\s/.exec(text.slice(at, at + 4));
+  const joint = /^[)\]]?,?\s?(?<=[,)\]]\s?)|^[([]\s?|^\s[-–—]\s/.exec(text.slice(at, at + 4));
   if (!joint) return '';
   const start = at + joint[0].length;
   return text.slice(start, clauseAround(text, start, start).end);

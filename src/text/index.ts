@@ -23,6 +23,7 @@ export { splitLabelled } from './label-words';
 export { withoutLegends } from './legend';
 export { type Lexicon, type Topic, tableWords, topicFinder, topics, wordsOf, wordsWithout } from './lexicon';
 export { type FoundMeasure, parseMeasures } from './measure';
+export { dimensionLetters } from './measure-words';
 export { findMemberSince } from './member-since';
 export { findPayment } from './payment';
 export type { Hit } from './phrases';

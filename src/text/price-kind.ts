@@ -2,6 +2,9 @@ import type { Price } from '../listing/types';
 import { afterLast } from './ends';
 import { readNumber } from './number';
 import {
+  costAfter,
+  costBefore,
+  estimateBefore,
   fromAfter,
   fromBefore,
   includesShippingAfter,
@@ -19,7 +22,6 @@ import {
   shippingBefore,
   thresholdBefore,
   unitAfter,
-  wasAfter,
   wasBefore,
 } from './price-words';
 
@@ -36,6 +38,8 @@ export interface Surroundings {
   includesShipping: boolean;
   /** Set here: a tax is added to the amount still. */
   net: boolean;
+  /** Set here: it is what the piece cost when it was new. */
+  whenNew: boolean;
 }
 
 /** Words further away say nothing of the amount. */
@@ -83,7 +87,9 @@ export function priceKind(around: Surroundings): Price['kind'] | null {
   if (instalmentBefore.test(before) || instalmentAfter.test(after)) return 'instalment';
   if (!around.includesShipping && (shippingBefore.test(before) || saysPostageBehind(after, around))) return 'shipping';
   if (unitAfter.test(after)) return 'unit';
-  if (wasBefore.test(before) || saysBehind(wasAfter, after, around)) return 'was';
+  around.whenNew = costBefore.test(before) || saysBehind(costAfter, after, around);
+  if (around.whenNew || wasBefore.test(before)) return 'was';
+  if (estimateBefore.test(before)) return 'estimate';
   if (fromBefore.test(before) || fromAfter.test(after)) return 'from';
   return 'sale';
 }

@@ -6,13 +6,13 @@ import type { EachLanguage } from './each-language';
  */
 
 export const postage: EachLanguage = [
-  'shipping, shipping cost*, postage, p&p, p & p, p+p, delivery',
-  'livraison, frais de port, frais de livraison, envoi, port',
-  'versand, versandkosten, porto, lieferung',
-  'spedizione, spese di spedizione, consegna',
-  'envío, gastos de envío',
-  'verzendkosten, verzending, verzenden, porti',
-  '送料, 配送料',
+  'shipping, shipping cost*, postage, p&p, p & p, p+p, delivery, posting, sending, can post, will post, post it, can send, send it',
+  'livraison, frais de port, frais de livraison, envoi, port, fdp, envoyer, expédition',
+  'versand, versandkosten, porto, lieferung, schicke, schicken, verschicke, verschicken, versende',
+  'spedizione, spese di spedizione, consegna, sped, sped., spedisco, spedire',
+  'envío, gastos de envío, lo mando, la mando, enviar',
+  'verzendkosten, verzending, verzenden, porti, versturen, verstuur, opsturen',
+  '送料, 配送料, 送料は別途, 送料別途, 送料は',
 ];
 
 export const forPostage: EachLanguage = [
@@ -46,13 +46,35 @@ export const withPostage: EachLanguage = [
 ];
 
 export const was: EachLanguage = [
-  'was, were, originally, original price, orig, orig., rrp, msrp, retail, retails at, retails for, retail price, retailed at, retailed for, new price, list price, regular price, reg., old price, before, usual price, paid, bought for, instead of, down from, reduced from, new for',
-  "au lieu de, prix neuf, prix d'origine, prix d'achat, avant, neuf, acheté, payé, achetée, prix boutique, prix initial, valeur neuf, valeur",
-  'statt, anstatt, uvp, neupreis, np, np., np war, np ca., neupreis war, neupreis lag bei, neupreis ca., vorher, früher, ehemals, alter preis, ursprünglich, originalpreis, ladenpreis, bezahlt, gekauft für',
-  'invece di, anziché, prezzo originale, prezzo di listino, prezzo pieno, listino, pagata, pagato, prima, era, valore, al posto di',
-  'antes, en lugar de, precio original, precio anterior, pvp, pvr, costó, en vez de, valorado en, comprado por',
-  'adviesprijs, nieuwprijs, oorspronkelijk, was eerst, van, in plaats van, winkelprijs, vraagprijs was, aankoopprijs',
-  '定価, 通常価格, 参考価格, 元値, 購入価格, 新品価格, 購入時, 元の価格',
+  'was, were, originally, original price, orig, orig., regular price, reg., old price, before, usual price, instead of, down from, reduced from',
+  "au lieu de, prix d'origine, avant, prix initial, valeur",
+  'statt, anstatt, vorher, früher, ehemals, alter preis, ursprünglich, originalpreis',
+  'invece di, anziché, prezzo originale, prezzo pieno, prima, era, valore, al posto di',
+  'antes, en lugar de, precio original, precio anterior, en vez de, valorado en',
+  'oorspronkelijk, was eerst, van, in plaats van, vraagprijs was',
+  '通常価格, 参考価格, 元値, 元の価格',
+];
+
+/** What the piece cost when it was new, or the seller when they bought it: no price that was cut. */
+export const cost: EachLanguage = [
+  'rrp, msrp, retail, retails at, retails for, retail price, retailed at, retailed for, new price, list price, paid, bought for, new for, cost new, new cost, cost me',
+  "prix neuf, prix d'achat, neuf, acheté, payé, achetée, prix boutique, valeur neuf, coûtait",
+  'uvp, neupreis, np, np., np war, np ca., neupreis war, neupreis lag bei, neupreis ca., ladenpreis, bezahlt, gekauft für, kostete neu, hat neu, neu gekostet',
+  'prezzo di listino, listino, pagata, pagato, costava, prezzo da nuova, prezzo nuovo',
+  'pvp, pvr, costó, comprado por, costaba, me costó, precio de tienda, precio nuevo',
+  'adviesprijs, nieuwprijs, winkelprijs, aankoopprijs, nieuw gekost, kostte, np, betaald',
+  '定価, 購入価格, 新品価格, 購入時',
+];
+
+/** What an auction house reckons with. */
+export const estimate: EachLanguage = [
+  'estimate, estimated, estimated at, est, est., guide price',
+  'estimation, estimé, estimé à, estimée à, estimé entre, estimée entre',
+  'schätzpreis, schätzwert, taxe, schätzung, geschätzt auf',
+  'stima, stimato, stimata, valutazione',
+  'estimación, precio estimado, valor estimado, estimado en',
+  'schatting, geschat, richtprijs veiling',
+  '予想落札価格, 評価額, 見積価格',
 ];
 
 export const whenNew: EachLanguage = [
@@ -190,12 +212,12 @@ export const negotiable: EachLanguage = [
 
 /** Between postage and its sum: where to, how, "costs". */
 export const postageWay: EachLanguage = [
-  'to, in, for, within, with, via, per, cost, costs, is, are, of, from',
-  'vers, par, de, pour',
-  'nach, innerhalb, mit, kosten, von, ab, für',
-  'a, di',
-  'en, con',
-  'naar, met',
+  'to, in, for, within, with, via, per, cost, costs, is, are, of, from, it, would be, will be, about, around',
+  'vers, par, de, pour, possible, à, contre',
+  'nach, innerhalb, mit, kosten, von, ab, für, gern, gerne, per, kostet',
+  'a, di, con',
+  'en, con, por',
+  'naar, met, voor, kost, kan',
   'への',
 ];
 /** "Zwischen 180 und 240 €": both are one range. */

@@ -16,8 +16,13 @@ export const shippingBefore = new RegExp(
 );
 export const shippingAfter = after(table.postage, table.forPostage);
 
+/** A sum of postage in a sentence: "versturen kan voor 6,95". */
+export const shippingSum = new RegExp(`${shippingBefore.source.slice(0, -1)}(?:\\p{Sc}\\s?)?\\d`, 'u');
+
 export const wasBefore = before(table.was);
-export const wasAfter = after(table.whenNew);
+export const costBefore = before(table.cost);
+export const costAfter = after(table.whenNew);
+export const estimateBefore = before(table.estimate);
 
 /** "från", "fra", "od": shops of other countries name a lowest price as well. */
 export const fromBefore = new RegExp(`(?:${sourceOf(table.from)}|(?<!\\p{L})(?:fran?|od))[\\s:(]{0,4}$`, 'u');

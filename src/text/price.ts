@@ -14,7 +14,7 @@ export interface FoundPrice {
   start: number;
   end: number;
   words: string;
-  /** 'ambiguous' (two readings), 'currency-open', 'currency-by-data' | '-domain' | '-language', 'includes-shipping', 'net', 'no-currency-sign'. */
+  /** 'ambiguous' (two readings), 'currency-open', 'currency-by-data' | '-domain' | '-language', 'includes-shipping', 'net', 'when-new', 'no-currency-sign'. */
   caveats: string[];
 }
 
@@ -47,6 +47,7 @@ function toFound(folded: Folded, amount: Amount, around: Surroundings, hints: Pr
     ...(amount.sign ? [] : ['no-currency-sign']),
     ...(around.includesShipping ? ['includes-shipping'] : []),
     ...(around.net ? ['net'] : []),
+    ...(around.whenNew ? ['when-new'] : []),
   ];
   const ordered = currency ? [currency, ...candidates.filter((code) => code !== currency)] : candidates;
   return {
@@ -90,8 +91,9 @@ function joinRanges(found: { price: FoundPrice; amount: Amount }[], folded: Fold
     }
     const signed = high.amount.sign ? high.price : low.price;
     const { otherMinor: _, ...price } = signed.price;
+    const kind = low.price.price.kind === 'estimate' ? 'estimate' : 'range';
     joined.push({
-      price: { ...price, kind: 'range', minor: low.price.price.minor, minorTo: high.price.price.minor },
+      price: { ...price, kind, minor: low.price.price.minor, minorTo: high.price.price.minor },
       ...sourceRange(folded, low.amount.start, high.amount.end),
       caveats: signed.caveats,
     });
@@ -126,6 +128,7 @@ export function parsePrices(text: string, hints: PriceHints = {}, field = false)
       signed: sign !== null || rangeWithNext,
       includesShipping: false,
       net: false,
+      whenNew: false,
     };
     const own = rangeWithNext && !amount.sign ? { ...hints, currency: undefined } : hints;
     const price = toFound(folded, { ...amount, sign }, around, own);

@@ -1,6 +1,7 @@
 import { foldWords, type Said, sourceRange } from './fold';
 import { tableWords, wordsOf } from './lexicon';
 import { phraseFinder, phrasePattern } from './phrases';
+import { shippingSum } from './price-words';
 
 /** How a piece gets to the buyer. */
 export interface ShippingTerms {
@@ -21,7 +22,9 @@ export function findShipping(text: string): Said<ShippingTerms>[] {
     words,
   }));
   if (found.length > 0) return found;
-  const first = folded.text.search(stated);
+  const named = folded.text.search(stated);
+  // "Ophalen of versturen voor 6,95": a verb says it where a sum follows.
+  const first = named >= 0 ? named : folded.text.search(shippingSum);
   if (first < 0) return [];
   const from = Math.max(
     folded.text.lastIndexOf('\n', first) + 1,
@@ -29,7 +32,7 @@ export function findShipping(text: string): Said<ShippingTerms>[] {
     first - longest,
     0,
   );
-  const rest = folded.text.slice(first, first + longest).search(/[\n]|\.\s/u);
+  const rest = folded.text.slice(first, first + longest).search(/\n|\.\s(?!\d)/u);
   const to = rest < 0 ? Math.min(folded.text.length, first + longest) : first + rest;
   const start = from + (/^\s*/.exec(folded.text.slice(from, first))?.[0].length ?? 0);
   return [{ value: { kind: 'stated' }, ...sourceRange(folded, start, to) }];

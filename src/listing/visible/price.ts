@@ -128,8 +128,7 @@ export async function findSeenPrices(
       const line = (length > 60 ? -0.18 : 0) + (labelled ? 0.12 : 0);
       const unsigned = price.caveats.includes('no-currency-sign') && named !== 'price' ? -0.2 : 0;
       const byName = named === 'price' ? 0.2 : named === 'other' ? -0.15 : 0;
-      const kind =
-        price.price.kind === 'sale' ? 0 : price.price.kind === 'range' || price.price.kind === 'from' ? -0.1 : -0.2;
+      const kind = price.price.kind === 'sale' ? 0 : /^(?:range|from|estimate)$/.test(price.price.kind) ? -0.1 : -0.2;
       const net = price.caveats.includes('net') ? -0.2 : 0;
       const confidence = Math.min(0.8, Math.max(0.05, 0.45 + near + line + unsigned + byName + kind + net));
       const alone = named === 'price' || length - price.words.length <= maxBesides;
