@@ -1,3 +1,4 @@
+import { afterLast } from '../text/ends';
 import { type Folded, foldWords, sourceRange } from '../text/fold';
 import { topics, wordsOf } from '../text/lexicon';
 import { phrasePattern, phraseTest, textPattern } from '../text/phrases';
@@ -36,7 +37,7 @@ const longest = 4000;
 
 /** What is looked for: the rest of the sentence behind the words of looking, ahead of them in Japanese and behind a name. */
 function soughtAt({ text }: Folded, start: number, end: number): string {
-  const ahead = /[^.!?。！？\n]*$/u.exec(text.slice(Math.max(0, start - reach), start))?.[0] ?? '';
+  const ahead = afterLast(text.slice(Math.max(0, start - reach), start), /[.!?。！？\n]/);
   const behind = /^[^.,!。！\n]*/u.exec(text.slice(end, end + reach))?.[0] ?? '';
   if (isJapanese.test(text.slice(start, end))) return ahead.trim() === '' ? behind : ahead;
   return /\p{L}/u.test(behind) ? behind : ahead;

@@ -20,6 +20,7 @@ import { leadingLabel } from '../../src/listing/visible/leading-label';
 import { placeLine } from '../../src/listing/visible/place-line';
 import { titleWithoutSite } from '../../src/listing/visible/title';
 import { readConditionWords, readDate, readRatingWords, readReturnsWords } from '../../src/listing/visible/words';
+import { isWantedAd } from '../../src/listing/wanted';
 import { builtInMakers, plainName } from '../../src/maker';
 import { findMarks, marks } from '../../src/mark';
 import { type Proposal, pageOfText } from '../../src/take';
@@ -115,6 +116,10 @@ const ofWords: Record<string, TextReader> = {
   titleWords,
   wordLikeness: (said) => wordLikeness(said, said),
   languageOfText,
+  isWantedAd: (words: string) => {
+    const said = [{ value: words, origin: 'visible' as const, where: 'here', confidence: 1 }];
+    return isWantedAd({ title: said, description: said }, []);
+  },
   plainName,
   tidyCode,
   readStated,
