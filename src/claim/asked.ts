@@ -29,8 +29,12 @@ const isLabel = (words: string): boolean =>
 
 const blank = (length: number) => ' '.repeat(length);
 
+/** "[Interior] Olive twill", "【内装】綿": a field of the piece in brackets at the head of its line. */
+const bracketed = /(?<=^|\n)[[【]([^\]】\n]{2,32})[\]】]/gu;
+
 /** The text with such questions as labels and without such marks; every place in it stays what it was. */
-export function asLabelled(text: string): string {
+export function asLabelled(listed: string): string {
+  const text = listed.replace(bracketed, (found, name: string) => (isLabel(name) ? ` ${name}:` : found));
   let said = '';
   let done = 0;
   for (const { index } of text.matchAll(/[?？]/g)) {

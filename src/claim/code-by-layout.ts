@@ -26,12 +26,18 @@ const isOfPlant = (code: string, { codeSystems, plants }: MakerFile) =>
 const fitting = (code: string, makers: readonly MakerFile[]) =>
   makers.find((file) => isOfPlant(code, file) || decodeExactly(code, file).length > 0);
 
-/** The longest run of groups from a code's start that a layout of the makers explains; the whole where none does. */
+/** A word in capitals, or a row of sides: "DENTRO", "W 28 H 17". A group more or a digit too many stays with the code. */
+const noPart = /^(?:[A-Z]{3,}(?!\d)|[A-Z] \d{1,2} [A-Z] \d)/;
+
+/**
+ * What a layout of the makers explains of a code's beginning, where a word or sizes follow; else the whole: a code that
+ * is longer than its layout is told as it stands.
+ */
 export function asFarAsItFits(code: string, makers: readonly MakerFile[]): string {
   const groups = code.split(' ');
-  for (let last = groups.length; last > 0 && groups.length > 1; last -= 1) {
-    const part = groups.slice(0, last).join(' ');
-    if (bare(part).length >= fewest && fitting(bare(part), makers)) return part;
+  for (let last = groups.length - 1; last > 0; last -= 1) {
+    const [part, rest] = [groups.slice(0, last).join(' '), groups.slice(last).join(' ')];
+    if (noPart.test(rest) && bare(part).length >= fewest && fitting(bare(part), makers)) return part;
   }
   return code;
 }

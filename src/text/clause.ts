@@ -47,8 +47,8 @@ const negatedAfter = new RegExp(
   'u',
 );
 
-/** "No code because it is old": what gives the reason is not denied. */
-const reasons = phrasePattern(wordsOf('because'));
+/** "No code because it is old", "jamais portée donc comme neuve": reason and consequence are not denied; "not so new" is. */
+const reasons = phrasePattern(wordsOf('because', 'it-follows').filter((word) => word !== 'so'));
 
 /**
  * Whether the words from `start` to `end` (folded text) are denied: a negation of the seven languages at most four

@@ -1,9 +1,9 @@
 import type { Condition } from '../listing/types';
-import { clauseAround, isAboutAnother, isNegated } from './clause';
+import { clauseAround, isAboutAnother, isNegated, sentenceAround } from './clause';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';
 import { tableWords, topicFinder, wordsOf } from './lexicon';
-import { type Hit, phraseFinder, phrasePattern } from './phrases';
+import { type Hit, phraseFinder, phrasePattern, phraseTest } from './phrases';
 import { Taken } from './taken';
 import { accessoryWords, partWords } from './things';
 
@@ -81,6 +81,13 @@ function isAboutThing(text: string, start: number, end: number): boolean {
   return behind !== null && /^\s{0,2}$/.test(text.slice(end, end + behind.index));
 }
 
+const back = phraseTest(wordsOf('sent-back'));
+/** "Send it back within 30 days, unworn": how a piece has to be that goes back. */
+function isOfReturn(text: string, start: number, end: number): boolean {
+  const { start: opens, end: closes } = sentenceAround(text, start, end);
+  return back.test(text.slice(opens, closes));
+}
+
 /**
  * Condition and grading words of a text in order, in the seven languages. "Never used" is unused, "not new" is used;
  * words said of parts, accessories or other pieces are left out. `opens` tells that the text is a title, where "New …"
@@ -104,6 +111,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
     if (lacksAccent(said) || isPronoun(said, text) || elsewhere.overlaps(start, end)) continue;
     const negated = isNegated(folded.text, start, end);
     if (bare.has(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
+    if (isOfReturn(folded.text, start, end)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
     const value = negated ? denied[said.value] : said.value;
     if (value) found.push({ value, start: said.start, end: said.end, words: said.words });

@@ -17,7 +17,10 @@ export const shippingBefore = new RegExp(
 export const shippingAfter = after(table.postage, table.forPostage);
 
 /** A sum of postage in a sentence: "versturen kan voor 6,95". */
-export const shippingSum = new RegExp(`${shippingBefore.source.slice(0, -1)}(?:\\p{Sc}\\s?)?\\d`, 'u');
+export const shippingSum = new RegExp(
+  `${shippingBefore.source.slice(0, -1)}(?:\\p{Sc}\\s?\\d|\\d{1,4}(?:[.,]\\d\\d(?!\\d)|\\s?(?:\\p{Sc}|eur|quid|円)))`,
+  'u',
+);
 
 export const wasBefore = before(table.was);
 export const costBefore = before(table.cost);

@@ -35,6 +35,9 @@ const labelled = new RegExp(
   'gu',
 );
 
+/** "You can send it back within 30 days", "innerhalb von 14 Tagen zurückschicken". */
+const sentBack = phrasePattern(wordsOf('sent-back'));
+
 /** Return terms said in a text. A denied "returns accepted" is a refusal; refusals hold whatever stands before them. */
 export function findReturns(text: string): Said<ReturnTerms>[] {
   const folded = foldWords(text);
@@ -52,7 +55,12 @@ export function findReturns(text: string): Said<ReturnTerms>[] {
   }));
   const taken = new Taken(folded.text.length);
   for (const phrase of phrases) taken.take(phrase.from, phrase.to);
-  const alone = fields.filter((field) => !taken.overlaps(field.from, field.to));
+  const within = Array.from(folded.text.matchAll(sentBack), ({ index, 0: words }) => ({
+    accepted: true,
+    from: index,
+    to: index + words.length,
+  })).filter(({ from, to }) => !isNegated(folded.text, from, to) && daysAround(folded.text, from, to) !== null);
+  const alone = [...fields, ...within].filter((field) => !taken.overlaps(field.from, field.to));
   return [...phrases, ...alone]
     .sort((a, b) => a.from - b.from)
     .map(({ accepted, from, to }) => {

@@ -116,7 +116,9 @@ async function underHeading(
 function nextHeading(snapshot: Snapshot, from: number, to: number, tag: string): number | null {
   for (let index = from; index < to; index += 1) {
     const other = tagAt(snapshot, index);
-    if (other === tag || (/^h[1-6]$/.test(other) && /^h[1-6]$/.test(tag) && other < tag)) return index;
+    // A section that opens by itself: "Delivery", "Returns".
+    if (other === tag || other === 'summary' || (/^h[1-6]$/.test(other) && /^h[1-6]$/.test(tag) && other < tag))
+      return index;
   }
   return null;
 }

@@ -162,6 +162,7 @@ import searchWords from './search-words.json' with { type: 'json' };
 import seconds from './seconds.json' with { type: 'json' };
 import sellerLabel from './seller-label.json' with { type: 'json' };
 import sellersPart from './sellers-part.json' with { type: 'json' };
+import sentBack from './sent-back.json' with { type: 'json' };
 import shipping from './shipping.json' with { type: 'json' };
 import shop from './shop.json' with { type: 'json' };
 import silverSolid from './silver-solid.json' with { type: 'json' };
@@ -373,6 +374,7 @@ export const topics = {
   seconds,
   'seller-label': sellerLabel,
   'sellers-part': sellersPart,
+  'sent-back': sentBack,
   shipping,
   shop,
   'silver-solid': silverSolid,
