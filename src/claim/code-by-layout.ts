@@ -27,7 +27,7 @@ const fitting = (code: string, makers: readonly MakerFile[]) =>
   makers.find((file) => isOfPlant(code, file) || decodeExactly(code, file).length > 0);
 
 /** A word in capitals, or a row of sides: "DENTRO", "W 28 H 17". A group more or a digit too many stays with the code. */
-const noPart = /^(?:[A-Z]{3,}(?!\d)|[A-Z] \d{1,2} [A-Z] \d)/;
+const noPart = /^(?:[A-Z]{3,}(?!\d)|[A-Z] \d{1,2}(?: |$))/;
 
 /**
  * What a layout of the makers explains of a code's beginning, where a word or sizes follow; else the whole: a code that

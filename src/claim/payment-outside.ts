@@ -4,6 +4,7 @@ import {
   anyOf,
   anyWithGaps,
   clauseAround,
+  foldWords,
   isDenial,
   isNegated,
   jointWords,
@@ -52,6 +53,8 @@ const neverAsked = textPattern(
 /** "By card or bank transfer": one of the ways that a shop takes, and not the only one. */
 const byCard = phraseTest([...ways.card, ...wordsOf('card-bare')]);
 
+const atCollection = textPattern(`^\\s(?:${sourceOf('at-collection')})`);
+
 const accepting = phrasePattern(wordsOf('accepting')).source;
 /** "Überweisung nehme ich nicht an", "bank transfer is not accepted": refused by what follows. */
 const refusedBehind = textPattern(
@@ -67,6 +70,8 @@ function isRefused(text: string, start: number, end: number, kind: Way): boolean
   const whole = text.slice(sentence.start, sentence.end);
   if (neverAsked.test(text.slice(sentence.start, start))) return true;
   if (kind === 'transfer' && byCard.test(whole)) return true;
+  // Who pays at the door has seen the piece.
+  if (kind === 'transfer' && atCollection.test(text.slice(end, clauseAround(text, start, end).end))) return true;
   return (kind === 'transfer' && isThroughMarket(whole)) || isRefusedBehind(text, start, end);
 }
 
@@ -87,7 +92,10 @@ export function paymentOutsideClaims(passages: Passage[], listing: Listing): Cla
   // What the seller's sentences say is judged where it stands, with what is said around it.
   const inProse = ({ value, origin }: Listing['payment'][number]) =>
     origin === 'visible' && passages.some(({ text }) => text.includes(value));
-  const data = listing.payment.filter((candidate) => find(candidate.value).length > 0 && !inProse(candidate));
+  // A shop's own terms name all the ways that it takes, each for itself.
+  const takesCards = listing.payment.some(({ value }) => byCard.test(foldWords(value).text));
+  const asksOutside = (words: string) => find(words).some(({ value }) => value !== 'transfer' || !takesCards);
+  const data = listing.payment.filter((candidate) => asksOutside(candidate.value) && !inProse(candidate));
   return [
     ...inText,
     ...data.map(

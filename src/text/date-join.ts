@@ -11,7 +11,7 @@ const before = new RegExp(`${edge}(?:${anyLanguage(beforeWords)})${article}[\\s-
 const until = new RegExp(`${edge}(?:${anyLanguage(untilWords)})${article}[\\s-]{1,2}$`, 'u');
 const after = new RegExp(`${edge}(?:${anyLanguage(afterWords)})${article}[\\s-]{1,2}$`, 'u');
 const joint = new RegExp(
-  `^\\s{0,2}(?:[-–—/~〜]|${anyLanguage(rangeWords)})(?:\\s(?:the|die|den|der|les|los|gli|de|in|early|late|mid))?\\s{0,2}$`,
+  `^\\s{0,2}(?:[-–—/~〜]|${anyLanguage(rangeWords)})(?:\\s(?:the|die|den|der|les|le|los|el|gli|il|het|de|in|early|late|mid))?\\s{0,2}$`,
   'u',
 );
 const shortEnd = /^\s?[-–/]\s?'?(\d\d)(?![\d/-]|[.,]\d|\s?(?:cm|mm|x|€|\$|£|%|s\b|er\b))/;

@@ -180,7 +180,7 @@ export const rangeWords: EachLanguage = [
   'to|and|through|till|until|or',
   'a|à|et|ou',
   'bis|und|oder',
-  'al|e|o',
+  'al|ed?|o',
   'hasta|y',
   'tot|en|of',
   'から',

@@ -24,7 +24,7 @@ const told: Record<MessyPart, string> = {
   'neighbours set aside':
     'of the latest writing, set aside before any reader ran on them, opened once and mended since',
   guests: 'of the last writing of all, with their truth before any reader ran on them, and tuned on since',
-  'guests set aside': 'written with those, set aside before any reader ran on them, opened once',
+  'guests set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
 };
 
 const day = (which: MessyPart) => (/^(?:neighbours|guests)/.test(which) ? '2026-11-30' : '2026-11-29');

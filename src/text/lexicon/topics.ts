@@ -12,6 +12,7 @@ import antique from './antique.json' with { type: 'json' };
 import appraised from './appraised.json' with { type: 'json' };
 import article from './article.json' with { type: 'json' };
 import assurance from './assurance.json' with { type: 'json' };
+import atCollection from './at-collection.json' with { type: 'json' };
 import average from './average.json' with { type: 'json' };
 import bag from './bag.json' with { type: 'json' };
 import because from './because.json' with { type: 'json' };
@@ -224,6 +225,7 @@ export const topics = {
   appraised,
   article,
   assurance,
+  'at-collection': atCollection,
   average,
   bag,
   because,
