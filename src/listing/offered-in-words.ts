@@ -14,15 +14,13 @@ const longest = 4000;
  */
 export function isOfferedInWords(text: string, { price, seller }: Draft, { headType, published, article }: PageSigns) {
   if (text.length > longest || published || article || /article|blog/i.test(String(headType))) return false;
-  // What it cost when new, and postage, stand beside the sum that is asked.
   const sums = price.filter(
     ({ value, origin, caveats }) =>
-      origin === 'visible' &&
-      value.kind !== 'shipping' &&
-      value.kind !== 'was' &&
-      !caveats?.includes('no-currency-sign'),
+      origin === 'visible' && value.kind !== 'shipping' && !caveats?.includes('no-currency-sign'),
   );
-  if (!sums.some(({ value }) => value.kind === 'sale')) return false;
-  if (new Set(sums.map(({ value }) => value.minor)).size !== 1) return false;
+  const asked = sums.find(({ value }) => value.kind === 'sale')?.value.minor;
+  if (asked === undefined) return false;
+  // What it cost when new is more, and stands beside the sum that is asked.
+  if (sums.some(({ value }) => value.minor !== asked && !(value.kind === 'was' && value.minor > asked))) return false;
   return seller.name.length > 0 || offers.test(foldWords(text).text);
 }
