@@ -15,6 +15,8 @@ const takenSchema = z.strictObject({
   proposals: z.array(proposalSchema),
   /** Where the page does not say plainly of whom it tells: the likeliest name, and others that come into question. */
   open: z.strictObject({ likely: z.string(), others: z.array(z.string()) }).nullable(),
+  /** Several makers that the page seems to be of, where it may be of one alone; empty where it is sure, or names one. */
+  among: z.array(z.string()),
 });
 export type Taken = z.infer<typeof takenSchema>;
 

@@ -72,6 +72,30 @@ describe('a maker file taken from a page', () => {
     await full.close();
   });
 
+  it('that is sure of none of its two makers asks whether it is of one alone', async () => {
+    const full = await browser.context.newPage();
+    await full.goto(browser.extensionUrl('watchlist.html#makers&take'));
+    const list = (...items: string[]) => `<ul>${items.map((item) => `<li>${item}</li>`).join('')}</ul>`;
+    const greyfell = list('AB: Alton, England', 'CD: Cadiz, Spain');
+    const tollmere = list('EF: Evora, Portugal', 'GH: Ghent, Belgium');
+    await full
+      .getByLabel('Source of the page (HTML)')
+      .fill(
+        `<title>Codes</title><h1>Codes of two houses</h1><h2>Greyfell</h2>${greyfell}<h2>Tollmere</h2>${tollmere}<p>Both Greyfell and Tollmere are gone.</p>`,
+      );
+    await full.getByRole('button', { name: 'Read it' }).click();
+    const ofEach = full.getByRole('group', { name: 'Of which maker?' });
+    await ofEach.waitFor();
+    expect(await violations(full)).toEqual([]);
+    await full.getByRole('button', { name: 'Open the 2 ticked as a draft for Greyfell' }).waitFor();
+    await ofEach.getByLabel('Only Tollmere').check();
+    await full.getByRole('button', { name: 'Open the 4 ticked as a draft for Tollmere' }).waitFor();
+    expect(await full.getByRole('heading', { name: 'Greyfell' }).count()).toBe(0);
+    await ofEach.getByLabel('Of each, as shown').check();
+    await full.getByRole('button', { name: 'Open the 2 ticked as a draft for Greyfell' }).waitFor();
+    await full.close();
+  });
+
   it('says what a code would read by what is ticked, before anything is opened', async () => {
     const full = await browser.context.newPage();
     await full.goto(browser.extensionUrl('watchlist.html#makers&take'));

@@ -28,7 +28,7 @@ export function Proposals({ proposals, of, ticked, onChange, show }: Props) {
         const blocks = [...new Set(entries.map(({ proposal }) => proposal.at.block))];
         return (
           entries.length > 0 && (
-            <section key={kind} aria-label={words.kinds[kind]}>
+            <div key={kind}>
               <h4>{words.kinds[kind]}</h4>
               {blocks.map((block) => (
                 <Block
@@ -39,7 +39,7 @@ export function Proposals({ proposals, of, ticked, onChange, show }: Props) {
                   show={show}
                 />
               ))}
-            </section>
+            </div>
           )
         );
       })}

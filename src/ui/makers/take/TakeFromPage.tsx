@@ -7,6 +7,7 @@ import { readTaken, type Taken } from '../../../store/taken';
 import { draftWith, type Proposal, piecesOf } from '../../../take';
 import { kit, strings } from '../../../words';
 import { useFocusWhen } from '../../use-focus-when';
+import { AskAmong } from './AskAmong';
 import { AskMaker } from './AskMaker';
 import { BringPage } from './BringPage';
 import { Proposals } from './Proposals';
@@ -58,7 +59,9 @@ export function TakeFromPage({ id, known, own, begin, onAdded }: Props) {
 }
 
 function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id' | 'known'> & { taken: Taken }) {
-  const { proposals, tab, open } = taken;
+  const { tab, open, among } = taken;
+  const [only, setOnly] = useState<string | null>(null);
+  const proposals = useMemo(() => ofOne(taken.proposals, only), [taken, only]);
   const [name, setName] = useState(open?.likely ?? '');
   const [ticked, setTicked] = useState(() => new Set(proposals.flatMap((one, at) => (one.ticked ? [at] : []))));
   const makers = useMemo(() => [...new Set(proposals.map(({ maker }) => maker))], [proposals]);
@@ -73,6 +76,7 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id' | 'known'> & {
       <p class="take-says">{words.found(proposals.length, makers.length)}</p>
       <p class="muted">{words.from(taken.title, taken.address, kit.day(taken.day))}</p>
       <p class="muted">{words.nothingSaved}</p>
+      {among.length > 1 && <AskAmong names={among} only={only} onChange={setOnly} />}
       {makers.map((maker) => {
         const named = maker ?? name.trim();
         const chosen = proposals.filter((one, at) => one.maker === maker && ticked.has(at));
@@ -103,6 +107,12 @@ function ByMaker({ taken, own, begin, onAdded }: Omit<Props, 'id' | 'known'> & {
     </>
   );
 }
+
+/** All that a page proposes as of one maker, where the buyer says that it is of that one alone. */
+const ofOne = (proposals: readonly Proposal[], maker: string | null): readonly Proposal[] =>
+  maker === null
+    ? proposals
+    : proposals.map((one) => ({ ...one, maker, doubts: one.doubts.filter((doubt) => doubt !== 'which-maker') }));
 
 /** The page's own words, marked where they stand, with the tab in front; false when the page shows them no more. */
 const showOnPage = async (tab: number, { words, at }: Proposal): Promise<boolean> =>

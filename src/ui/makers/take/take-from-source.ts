@@ -34,6 +34,7 @@ export function takeFromSource(
     day,
     tab,
     open,
+    among: makers.sure || makers.makers.length < 2 ? [] : makers.makers,
     proposals: open ? proposals.map((one) => (one.maker === likely ? { ...one, maker: null } : one)) : proposals,
   };
 }

@@ -35,6 +35,11 @@ export const takeStrings: ScreenWords['take'] = {
     none: 'Die Seite nennt keinen Hersteller. Schreib den Namen so, wie der Hersteller ihn schreibt.',
     others: 'Andere Namen auf der Seite:',
   },
+  askAmong: {
+    about: 'Die Seite handelt vielleicht nur von einem dieser Hersteller und erwähnt den anderen nebenbei.',
+    only: (maker: string) => `Nur ${maker}`,
+    each: 'Von jedem, wie gezeigt',
+  },
   all: (number) => `Alle ${number} dieser Tabelle`,
   allOfList: (number) => `Alle ${number} dieser Liste`,
   allOfText: (number) => `Alle ${number} dieses Absatzes`,

@@ -36,6 +36,11 @@ export const takeStrings = {
     none: 'The page names no maker. Type the name as the maker writes it.',
     others: 'Other names on the page:',
   },
+  askAmong: {
+    about: 'The page may be of one of these makers alone, and name the other in passing.',
+    only: (maker: string) => `Only ${maker}`,
+    each: 'Of each, as shown',
+  },
   all: (number: number) => `All ${number} of this table`,
   allOfList: (number: number) => `All ${number} of this list`,
   allOfText: (number: number) => `All ${number} of this passage`,
