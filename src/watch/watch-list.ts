@@ -1,37 +1,33 @@
 import type { Case } from '../case';
 import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import { openDatabase } from './database';
-import { addLook, joinAsked, joinRecords, settleOtherNote, withNote } from './join';
+import { addLook, joinAsked, settleOtherNote, withNote } from './join';
 import type { Anew } from './judge-anew';
 import { findLettering, type KeptLettering } from './lettering';
 import { type LikenessOfPicture, workOutLikenesses } from './likenesses';
+import { emptyBin, latestOf, putBack, putCase } from './list-changes';
 import { listingKey } from './listing-key';
 import { addressOf } from './look';
 import { type Loss, markAfterChange, markAfterLoss, markAtOpening, readMark } from './loss';
 import type { WatchPorts } from './ports';
 import { type EarlierLook, readEarlier, readFile, readSaved } from './read-saved';
 import { withReply } from './reply';
-import { latestFirst, type ReadableRow, type WatchRow } from './rows';
+import type { WatchRow } from './rows';
 import { findSamePhotos, type SamePhotoElsewhere } from './same-photos';
 import { latestLookOf, type SavedCase } from './saved-case';
 import { type BroughtPhoto, withoutSent, withSent } from './sent';
 import { type Action, type Change, carryOut, holdRows, openStored, readInside, readRows } from './store';
 import { filesOfExport, readExport, takeIn, writeExport } from './transfer';
-import {
-  type DatedOtherwise,
-  type FileContent,
-  type Imported,
-  type KeptFile,
-  type KeptPicture,
-  type LookName,
-  type OtherNote,
-  recordVersion,
-  type WatchRecord,
-  type WatchStatus,
+import type {
+  DatedOtherwise,
+  FileContent,
+  Imported,
+  KeptFile,
+  KeptPicture,
+  OtherNote,
+  WatchRecord,
+  WatchStatus,
 } from './types';
-
-/** A deleted record can be put back for this long. */
-const binDays = 30;
 
 /** A note as it was saved; `bothNotes` when another window had changed it meanwhile, whose words are kept beside. */
 export interface SavedNote {
@@ -156,10 +152,7 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
         return row === null ? succeed(null) : readEarlier(database, row.id, ports);
       }),
 
-    /**
-     * Saves a case: one more look of the record that the listing has already, else a new record. A record in the bin
-     * comes back for it: otherwise undoing the deletion would give two cases of one listing.
-     */
+    /** Saves a case: one more look of the record that the listing has already, in the bin too, else a new record. */
     save: async (saved: Case, pictures: KeptPicture[], files: readonly KeptFile[] = []) => {
       const prepared = await attempt(async () => {
         const makers = await ports.makers(saved.listing.url);
@@ -167,36 +160,7 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
       });
       if (!prepared.ok) return prepared;
       const { latest, parts } = prepared.value;
-      return change(async (action) => {
-        const now = ports.now();
-        const rows = await action.rowsOf(listingKey(saved.listing.url));
-        const row = latestOf(rows, false) ?? latestOf(rows, true);
-        if (row) {
-          const present = await action.open(row.id);
-          if (!present.ok) return present;
-          const looks = latest.looks.map((look) => withFilesOf(look, present.value, saved));
-          return action.put(
-            { ...addLook(present.value, { ...latest, looks }), removedAt: null, changedAt: now },
-            parts,
-          );
-        }
-        return action.put(
-          {
-            version: recordVersion,
-            id: ports.newId(),
-            savedAt: now,
-            changedAt: now,
-            status: 'watching',
-            note: '',
-            otherNotes: [],
-            asked: [],
-            dated: null,
-            ...latest,
-            removedAt: null,
-          },
-          parts,
-        );
-      });
+      return change((action) => putCase(action, saved, latest, parts, ports));
     },
 
     /** Saves a note that began as `begunWith`. What another window wrote in between is kept beside it. */
@@ -234,35 +198,10 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
     remove: (id: string) => edit(id, (record, now) => ({ ...record, removedAt: now })),
 
     /** Puts a deleted record back. A listing that was saved anew meanwhile stays one case, with what both hold. */
-    restore: (id: string) =>
-      change(async (action) => {
-        const found = await action.open(id);
-        if (!found.ok) return found;
-        const now = ports.now();
-        const restored = { ...found.value, removedAt: null, changedAt: now };
-        const rows = await action.rowsOf(listingKey(found.value.shown.address));
-        const row = latestOf(
-          rows.filter((one) => one.id !== id),
-          false,
-        );
-        const present = row ? await action.open(row.id) : null;
-        if (!present?.ok) return action.put(restored);
-        // First the one that takes over its looks: what no record names any more ends.
-        const joined = await action.put(joinRecords(present.value, restored, 'bin', now).record);
-        if (joined.ok) await action.drop(id);
-        return joined;
-      }),
+    restore: (id: string) => change((action) => putBack(action, id, ports.now())),
 
     /** Ends records that were deleted more than 30 days ago; none while a loss is open, for any record may be missed. */
-    emptyBin: () =>
-      change(async (action) => {
-        if (loss !== null) return succeed(null);
-        const limit = new Date(Date.parse(ports.now()) - binDays * 86_400_000).toISOString();
-        for (const row of await action.removedRows()) {
-          if (row.state === 'readable' && row.removedAt !== null && row.removedAt < limit) await action.drop(row.id);
-        }
-        return succeed(null);
-      }),
+    emptyBin: () => change<null>(async (action) => (loss === null ? emptyBin(action, ports.now()) : succeed(null))),
 
     /** How many files an export takes, and how many of the photos that are kept whole are not in the first. */
     exportFiles: () => attempt(async () => succeed(await filesOfExport(database, ports.packing))),
@@ -292,19 +231,6 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
   });
 }
 export type WatchList = Extract<Awaited<ReturnType<typeof openWatchList>>, { ok: true }>['value'];
-
-/** Of a listing's rows the one that was changed last, among those in the bin or those outside it. */
-function latestOf(rows: WatchRow[], inBin: boolean): ReadableRow | null {
-  const fitting = rows.flatMap((row) => (row.state === 'readable' && (row.removedAt !== null) === inBin ? [row] : []));
-  return fitting.sort(latestFirst)[0] ?? null;
-}
-
-/** A look with the files that earlier looks of the record have of its photos: a photo that was sent is one photo for good. */
-function withFilesOf(look: LookName, { looks }: WatchRecord, { sent = [] }: Case): LookName {
-  const known = new Map(looks.toReversed().flatMap(({ files }) => files.map((one) => [one.photoId, one] as const)));
-  for (const one of look.files) known.set(one.photoId, one);
-  return { ...look, files: sent.flatMap(({ id }) => known.get(id) ?? []) };
-}
 
 const closed = problem('watch-list-closed', 'watch list');
 
