@@ -1,6 +1,8 @@
 import { readPage } from '../../src/take';
 import {
   asideNames,
+  fourthAsideNames,
+  fourthNames,
   isNamedRight,
   laterNames,
   type NameCase,
@@ -50,7 +52,7 @@ function lineOf(pages: string, form: string, scores: readonly PageScore[]) {
 /** Of how many heads of pages the maker is named right, how many are asked for, and how many wrong ones are called sure. */
 function namesOf(name: string, cases: readonly NameCase[]) {
   const named = cases.map((one) => ({ one, ...readPage(pageOfNames(one), source).named }));
-  const isRight = ({ one, makers }: (typeof named)[number]) => isNamedRight(one, makers);
+  const isRight = ({ one, ...told }: (typeof named)[number]) => isNamedRight(one, told);
   return {
     names: name,
     count: cases.length,
@@ -101,5 +103,7 @@ export async function bench(): Promise<void> {
     namesOf('set aside', asideNames),
     namesOf('later', laterNames),
     namesOf('third', thirdNames),
+    namesOf('fourth, seen', fourthNames),
+    namesOf('fourth, set aside', fourthAsideNames),
   ]);
 }

@@ -3,7 +3,17 @@ import { type Block, headingsOf } from '../page/blocks';
 import { textOf } from '../page/grid';
 
 /** Where a page says what it is about, or whose it is. */
-export type HeadKind = 'heading' | 'title' | 'site' | 'crumb' | 'brand' | 'section' | 'opening';
+export type HeadKind =
+  | 'heading'
+  | 'title'
+  | 'site'
+  | 'crumb'
+  | 'brand'
+  | 'section'
+  | 'opening'
+  | 'summary'
+  | 'picture'
+  | 'author';
 export interface Head {
   kind: HeadKind;
   text: string;
@@ -16,6 +26,7 @@ const longestOpening = 80;
 const mostSections = 60;
 const mostCrumbs = 12;
 const mostColumns = 12;
+const mostPictures = 12;
 const longestScript = 40_000;
 const between = /\s[|–—»·-]\s|\s?[｜»]\s?|\s::\s/u;
 const plain = (text: string) => text.toLowerCase().replace(/[^\p{L}\d]/gu, '');
@@ -73,6 +84,27 @@ function ofData(document: Document): Head[] {
     });
 }
 
+/** Metas that say what a page shows, whose piece, and who wrote it. */
+const metas: readonly [HeadKind, string[]][] = [
+  ['summary', ['description', 'og:description']],
+  ['brand', ['product:brand', 'og:brand', 'brand']],
+  ['author', ['author', 'article:author']],
+];
+
+const metaNamed = (document: Document, names: readonly string[]): string[] =>
+  names
+    .flatMap((name) => select(document, ['name', 'property', 'itemprop'].map((key) => `meta[${key}="${name}"]`).join()))
+    .slice(0, 2)
+    .map((meta) => attributeText(meta, 'content', longestHead));
+
+/** What pictures of the page's own body are said to show; a drawing of the site's name shows nobody's piece. */
+const ofPictures = (document: Document): Head[] =>
+  select(document, 'body img[alt]')
+    .slice(0, mostPictures)
+    .map((picture) => attributeText(picture, 'alt', longestOpening))
+    .filter((text) => !/logo/i.test(text))
+    .map((text) => ({ kind: 'picture', text }));
+
 const crumbs = [
   '[class*="crumb"] a',
   '[class*="crumb"] li',
@@ -100,10 +132,13 @@ export function headsOf(document: Document, title: string, blocks: readonly Bloc
     { kind: 'heading' as const, text: main },
     ...ofTitle(title, main, site),
     { kind: 'site' as const, text: site },
+    ...metaNamed(document, ['og:title', 'twitter:title']).flatMap((text) => ofTitle(text, main, site)),
+    ...metas.flatMap(([kind, names]) => metaNamed(document, names).map((text) => ({ kind, text }))),
     ...ofData(document).slice(0, 8),
     ...path.map((text) => ({ kind: 'crumb' as const, text })),
     ...sections.slice(0, mostSections).map((text) => ({ kind: 'section' as const, text })),
     ...columns.map((text) => ({ kind: 'section' as const, text })),
+    ...ofPictures(document),
     ...(main === '' && line.length <= longestOpening ? [{ kind: 'opening' as const, text: line }] : []),
   ].filter(({ text }) => text !== '');
 }

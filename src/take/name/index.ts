@@ -1,6 +1,7 @@
 import { foldWords } from '../../text';
+import { tellingFinder } from '../words';
 import type { Head } from './heads';
-import { articleFirst, isJoined, namesIn } from './shapes';
+import { articleFirst, isJoined, isParticled } from './shapes';
 import { NamesInText } from './told-of';
 import { type Weighed, weigh } from './weigh';
 
@@ -23,6 +24,7 @@ const leastShare = 0.04;
 /** From here on nobody needs to be asked: of the pages at hand, those named so surely were named right. */
 const leastSure = 0.8;
 
+const eitherOr = tellingFinder('either-or');
 const aroundWords = /[^\p{L}\d'’&.-]{1,8}/u;
 
 /** A name as the page uses it: with its article, without a genitive, in small letters where the heading has capitals only. */
@@ -43,7 +45,7 @@ function asUsed(name: string, heads: readonly Head[], text: NamesInText): string
 
 const namesOf = (heads: readonly Head[], text: NamesInText): string[] => {
   const inHeads = heads.flatMap(({ kind, text: head }) =>
-    kind === 'brand' ? [head] : namesIn(head).map(({ name }) => name),
+    kind === 'brand' ? [head] : text.namesIn(head).map(({ name }) => name),
   );
   return [
     ...new Set([...inHeads.slice(0, mostNames), ...text.spokenOf(mostNames)].map((name) => asUsed(name, heads, text))),
@@ -58,6 +60,10 @@ function whole(short: Weighed, long: Weighed, text: NamesInText): Weighed {
   // "Bags by Tollgate", formerly Tollgate & Marsh.
   if (short.kinds.has('heading') && !long.kinds.has('heading') && !articleFirst.test(long.name)) return short;
   if (isJoined(long.name) || articleFirst.test(long.name)) return long;
+  if (isParticled(long.name)) {
+    const alone = text.alone(short.name);
+    return alone > 0 && alone >= text.alone(long.name) ? short : long;
+  }
   // "Other Ondrasse bags": a word that only begins a sentence.
   if (long.kinds.size === 0 && short.kinds.size > 0) return short;
   const rest = long.name.replace(short.name, '').trim();
@@ -100,12 +106,23 @@ const alsoTold = (one: Weighed, first: Weighed): boolean =>
   one.weight >= first.weight - 3 &&
   (['heading', 'section'] as const).some((kind) => one.kinds.has(kind) && first.kinds.has(kind));
 
+/** "Corbelin or Hauterieux?": whose it is stays open, unless the page has a part for each. */
+const isEitherOr = (several: readonly Weighed[], heads: readonly Head[]): boolean =>
+  several.length > 1 &&
+  !several.every(({ kinds }) => kinds.has('section')) &&
+  heads.some(
+    ({ text: head }) => eitherOr(head).length > 0 && several.filter(({ name }) => head.includes(name)).length > 1,
+  );
+
 /**
  * The makers that a page tells of, by all that it says: its heads, and how its own text speaks of each name. `known` is the
  * maker of the listing that the buyer looks at: where the page has its name, it is of that one.
  */
 export function makersNamed(heads: readonly Head[], body: string, known = ''): NamedMakers {
-  const text = new NamesInText(body);
+  const text = new NamesInText(
+    body,
+    heads.map(({ text: head }) => head),
+  );
   const weighed = namesOf(heads, text).map((name) => weigh(name, heads, text));
   const found = families(weighed, heads, text);
   const whole = 1 + found.reduce((sum, { weight }) => sum + Math.exp(weight), 0);
@@ -117,8 +134,9 @@ export function makersNamed(heads: readonly Head[], body: string, known = ''): N
   const several = first ? [first, ...others.filter((one) => alsoTold(one, first))] : [];
   const told = several.reduce((sum, { weight }) => sum + Math.exp(weight), 0) / whole;
   const makers = told > 0.5 ? several.map(({ name }) => name) : [];
+  const decided = !isEitherOr(several, heads) && !several.some(({ name }) => text.isPair(name));
   if (known === '' || !isNamed(known, [...heads.map(({ text: head }) => head), body]))
-    return { makers, sure: told >= leastSure, offers };
+    return { makers, sure: told >= leastSure && decided, offers };
   const own = makers.find((name) => alike(name, known));
   if (own !== undefined) return { makers, sure: true, offers };
   const rest = offers.filter(({ name }) => !alike(name, known));

@@ -1,24 +1,8 @@
 import { foldWords } from '../../text';
 import { wholeWords, wordsFor } from '../words';
-
-/** A name by the shape of its words, and where it stands. */
-export interface Shape {
-  name: string;
-  start: number;
-  end: number;
-}
-
-/** Words that headings are made of, besides the names in them; more of them than may stand in a model's name. */
-const common = new Set([
-  ...wholeWords('heading'),
-  ...wholeWords('heading-noun'),
-  ...wholeWords('gathering'),
-  ...wholeWords('site-noun'),
-]);
-const things = wholeWords('heading-thing');
-/** No name by themselves, though a name may hold one. */
-const adjectives = wholeWords('heading-adjective');
-const isCommon = (word: string) => common.has(foldWords(word).text);
+import { japaneseNames } from './japanese';
+import { elidedParticle, mayBeFrom, particleOf } from './particles';
+import { adjectives, isCommon, type Shape, things } from './words';
 
 /** By their first word: what joins a family to its name ("& Sons"), and what stands before one ("Maison"). */
 function byFirstWord(phrases: readonly string[]): Map<string, string[]> {
@@ -47,10 +31,23 @@ interface Word {
   end: number;
 }
 
+/** Whether a sentence or a piece of a heading begins at a place. */
+export const opensAt = (text: string, at: number): boolean =>
+  at === 0 || /(?:[.!?:»”"|–—]\s{1,3}|\n\s{0,3})$/u.test(text.slice(Math.max(0, at - 4), at));
+
+/** Whether a name is all that a text says. */
+const isWhole = (text: string, start: number, end: number): boolean =>
+  start <= 2 && text.length - end <= 2 && text.slice(0, start).trim() + text.slice(end).trim() === '';
+
+/** "D’Arvenzo" with its own capital is a name, but where any word would have one. */
+const isOwnElision = (text: string, word: string, at: number): boolean =>
+  /^\p{Lu}['’]/u.test(word) && (isWhole(text, at, at + word.length) || !opensAt(text, at));
+
 const wordsOf = (text: string): Word[] =>
   [...text.matchAll(token)].map((match) => {
     // "d’Orvanne", and a full stop that ends a sentence.
-    const gone = elided.exec(match[0])?.[0].length ?? 0;
+    const whole = isOwnElision(text, match[0], match.index);
+    const gone = whole ? 0 : (elided.exec(match[0])?.[0].length ?? 0);
     const word = match[0].slice(gone);
     const plain = initial.test(word) ? word : word.replace(/\.$/, '');
     return { text: plain, start: match.index + gone, end: match.index + gone + plain.length };
@@ -75,27 +72,73 @@ function wordsUntil(words: readonly Word[], from: number, end: number): number {
   return at - from;
 }
 
-const ands = new Set(['y', 'e', 'et', 'und', 'and', 'en']);
+/** Names that the page joins to one. */
+type Known = ReadonlySet<string>;
+const none: Known = new Set();
+const isKnown = (text: string, first: Word, last: Word, known: Known): boolean =>
+  known.size > 0 && known.has(text.slice(first.start, last.end).replace(possessive, ''));
+const enlarged = (name: string) => name[0]!.toUpperCase() + name.slice(1);
+
+export const ands = new Set(['y', 'e', 'et', 'und', 'and', 'en']);
 const ofOne = new Set(
   'a an my your this un une mon ma votre ce cette ein eine einen einer mein meine una mia mio mi este esta een mijn deze'.split(
     ' ',
   ),
 );
-/** "Un Cuesta y Roldán": behind a word for one thing, two names are of one house. */
-function isPair(words: readonly Word[], at: number, run: readonly Word[]): boolean {
+/** "Un Cuesta y Roldán": behind a word for one thing, two names are of one house; so are those that the page never parts. */
+function isPair(text: string, words: readonly Word[], at: number, run: readonly Word[], known: Known): boolean {
   if (!ands.has(words[at]!.text)) return false;
   // A run of names has no gap: its first word is so many before.
   const before = words[at - run.length - 1];
   const behind = words[at + 1];
   const isName = behind !== undefined && capital.test(behind.text) && !isCommon(behind.text);
-  return isName && before !== undefined && ofOne.has(before.text.toLowerCase());
+  if (!isName) return false;
+  return isKnown(text, run[0]!, behind, known) || (before !== undefined && ofOne.has(before.text.toLowerCase()));
+}
+
+const notJoined = new Set([...wholeWords('article'), ...wholeWords('column-model'), ...things]);
+
+/**
+ * How many words a particle has that joins a run of names to the next one: "Anselme de la Rivaudière". "La Marisma di Robledana"
+ * and "Datation de Morvandelle" are no names, unless the page has them as one elsewhere.
+ */
+function particleInside(text: string, words: readonly Word[], at: number, run: readonly Word[], known: Known): number {
+  const particle = particleOf(words.slice(at, at + 2).map((word) => word.text));
+  const behind = particle && words[at + particle.words];
+  if (!behind || !capital.test(behind.text) || isCommon(behind.text.replace(possessive, ''))) return 0;
+  if (!adjoin(text, words[at + particle.words - 1]!, behind)) return 0;
+  if (particle.sure || isKnown(text, run[0]!, behind, known)) return particle.words;
+  return isOwnName(text, words[at - run.length - 1], run) ? particle.words : 0;
+}
+
+/** Whether a run of names before a particle is no thing of which is said whose it is, and no word with a sentence's capital. */
+function isOwnName(text: string, before: Word | undefined, run: readonly Word[]): boolean {
+  const isOfThing = before !== undefined && notJoined.has(foldWords(before.text).text);
+  return !isOfThing && !opensAt(text, run[0]!.start);
+}
+
+/** "Jean d’Orvanne" */
+const goesOnElided = (text: string, words: readonly Word[], at: number, run: readonly Word[], known: Known): boolean =>
+  elidedParticle.test(text.slice(run.at(-1)!.end, words[at]!.start)) &&
+  (isKnown(text, run[0]!, words[at]!, known) || isOwnName(text, words[at - run.length - 1], run));
+
+/** How many words a particle has that a name begins with: "Van der Meulink", "Von der Auenheim" by itself. */
+function particleFirst(text: string, words: readonly Word[], at: number, known: Known): number {
+  const particle = particleOf(words.slice(at, at + 2).map((word) => word.text.toLowerCase()));
+  const behind = particle?.sure ? words[at + particle.words] : undefined;
+  if (!behind || !capital.test(behind.text) || isCommon(behind.text.replace(possessive, ''))) return 0;
+  const name = text.slice(words[at]!.start, behind.end).replace(possessive, '');
+  if (known.has(name) || known.has(enlarged(name))) return particle!.words;
+  if (!capital.test(name)) return 0;
+  const alone = isWhole(text, words[at]!.start, words[at]!.start + name.length);
+  return alone || !opensAt(text, words[at]!.start) || !mayBeFrom(name) ? particle!.words : 0;
 }
 
 /**
  * Names in Latin letters: runs of capitals without the words that headings are made of, with the initials before them, the
  * house they call themselves and what joins a family to its name.
  */
-function latinNames(text: string): Shape[] {
+function latinNames(text: string, known: Known): Shape[] {
   const words = wordsOf(text);
   const found: Shape[] = [];
   let run: Word[] = [];
@@ -109,6 +152,8 @@ function latinNames(text: string): Shape[] {
     if (!first || !last) return;
     // "Harkaway’s", "Ruhlsdorf-Handtasche".
     let name = text.slice(first.start, last.end).replace(possessive, '');
+    // "een tas van van der Meulink"
+    if (known.has(enlarged(name))) name = enlarged(name);
     const [, stem, tail] = /^(.{2,60})-([\p{L}’]{2,40})$/u.exec(name) ?? [];
     if (stem !== undefined && isCommon(tail!)) name = stem;
     if (name.length >= 3 && !/^\p{Lu}{1,3}\d/u.test(name) && !adjectives.has(foldWords(name).text) && !isCommon(name))
@@ -116,16 +161,22 @@ function latinNames(text: string): Shape[] {
   };
   for (let at = 0; at < words.length; at += 1) {
     const word = words[at]!;
-    if (run.length >= mostWords || (run.length > 0 && !adjoin(text, run.at(-1)!, word))) close();
+    const goesOn = run.length > 0 && (adjoin(text, run.at(-1)!, word) || goesOnElided(text, words, at, run, known));
+    if (run.length >= mostWords || !goesOn) close();
     const phrase = phraseAt(text, word, run.length > 0 ? joints : houses);
     const covered = phrase === null ? 0 : wordsUntil(words, at, word.start + phrase.length);
     const behind = words[at + covered];
     const named = behind !== undefined && capital.test(behind.text) && !isCommon(behind.text);
     const stands = phrase !== null && (run.length > 0 || (named && adjoin(text, words[at + covered - 1]!, behind)));
-    if (stands) {
+    const particles =
+      run.length > 0 ? particleInside(text, words, at, run, known) : particleFirst(text, words, at, known);
+    if (particles > 0) {
+      run.push(...words.slice(at, at + particles));
+      at += particles - 1;
+    } else if (stands) {
       run.push(...words.slice(at, at + covered));
       at += covered - 1;
-    } else if (run.length > 0 && isPair(words, at, run)) {
+    } else if (run.length > 0 && isPair(text, words, at, run, known)) {
       run.push(word);
     } else if (word.text === '&') {
       if (run.length > 0) run.push(word);
@@ -138,30 +189,9 @@ function latinNames(text: string): Shape[] {
   return found.filter(({ name }) => !/^(?:\p{Lu}\.\s?){1,4}$/u.test(name));
 }
 
-/** A house's own word for itself, and what it makes, where a head or a piece of one ends with it. */
-const house =
-  /^[\p{Script=Katakana}\p{Script=Han}ー・]{2,20}(?:製鞄所?|鞄店|鞄工房|皮革|製作所|商店|商会|工房)|^[\p{Script=Katakana}ー・]{2,20}鞄$/u;
-const katakana = /[\p{Script=Katakana}ー・]{3,30}/gu;
-const quoted = /[「『“]([\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}ー]{2,16})[」』”]/gu;
-
-/** Names in Japanese: runs of katakana that are no common word, and what stands in quotation marks. */
-function japaneseNames(text: string): Shape[] {
-  const [whole] = house.exec(text.trim()) ?? [];
-  if (whole !== undefined)
-    return [{ name: whole, start: text.indexOf(whole), end: text.indexOf(whole) + whole.length }];
-  const inMarks = [...text.matchAll(quoted)].map((match) => ({ name: match[1]!, start: match.index + 1 }));
-  const runs = [...text.matchAll(katakana)].map((match) => ({ name: match[0], start: match.index }));
-  return [
-    ...inMarks,
-    ...runs.filter(({ start }) => !inMarks.some((one) => start >= one.start && start < one.start + one.name.length)),
-  ]
-    .filter(({ name }) => !isCommon(name))
-    .map(({ name, start }) => ({ name, start, end: start + name.length }));
-}
-
-/** Names by the shape of the words, in order of their place. */
-export const namesIn = (text: string): Shape[] =>
-  [...latinNames(text), ...japaneseNames(text)].sort((a, b) => a.start - b.start);
+/** Names by the shape of the words, in order of their place; `known` are those that the page joins to one. */
+export const namesIn = (text: string, known: Known = none): Shape[] =>
+  [...latinNames(text, known), ...japaneseNames(text)].sort((a, b) => a.start - b.start);
 
 const joint = wordsFor('name-joint').map((phrase) => ` ${phrase}`);
 const houseFirst = wordsFor('name-house').map((phrase) => `${phrase} `);
@@ -173,6 +203,16 @@ export const isJoined = (name: string): boolean =>
   houseFirst.some((phrase) => name.startsWith(phrase)) ||
   /^(?:\p{Lu}\.\s?){1,4}\p{L}/u.test(name);
 
+/** Whether a particle joins the words of a name. */
+export const isParticled = (name: string): boolean => {
+  const words = name.split(' ');
+  return words.some(
+    (word, at) =>
+      (at > 0 && /^d['’]/u.test(word)) ||
+      (at < words.length - 1 && particleOf(words.slice(at, at + 2).map((one) => one.toLowerCase())) !== null),
+  );
+};
+
 /** Articles that may be part of a name, where it is written with a capital inside a sentence. */
-export const articles = ['The', 'La', 'Le', 'Les', 'Il', 'Lo', 'El', 'De', 'Het', 'Die', 'Der', 'Das'];
+export const articles = 'The La Le Les Il Lo El De Het Die Der Das Van Von Di Du Da Del Della'.split(' ');
 export const articleFirst = new RegExp(`^(?:${articles.join('|')}) `, 'u');

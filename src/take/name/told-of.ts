@@ -1,7 +1,7 @@
-import { findPlaces } from '../../text';
 import { tellingFinder, wholeWords, wordsFor } from '../words';
-import { articles, namesIn } from './shapes';
-import { before, fold, gathering, perhaps, placesBefore, siteNouns, things } from './words';
+import { type Joined, joinedIn } from './joined';
+import { articles, namesIn, opensAt } from './shapes';
+import { before, fold, gathering, perhaps, placesBefore, type Shape, siteNouns, things } from './words';
 
 /** How a page's own text speaks of a name. */
 export interface ToldOf {
@@ -42,6 +42,17 @@ function isOfThing(words: string): boolean {
 }
 
 const code = /(?<![\p{L}\d])\p{Lu}{1,3}\d{0,2}(?:\s?[=:：＝]\s?|は|\s[–—-]\s|\s\p{L}{1,12}(?:\s\p{L}{1,8})?\s)$/u;
+/** "A bag by", "È una": a letter that is a word of its own, unless something says what it stands for. */
+const wordOfLetter = /(?<![\p{L}\d])[AEIOYÀÈÉÔ]\s(\p{L}{1,12})(?:\s\p{L}{1,8})?\s$/u;
+const standsFor = wholeWords('stands-for');
+const isAfterCode = (head: string): boolean => {
+  const word = wordOfLetter.exec(head)?.[1];
+  return code.test(head) && (word === undefined || standsFor.has(fold(word)));
+};
+/** "the Pardoe of my aunt’s": whose piece it is stands behind the name. */
+const ownedBy = tellingFinder('owned-by');
+const longestOwner = 24;
+const japaneseBefore = wordsFor('owner-before').filter((word) => word.endsWith('の'));
 const behind = /^['’]?s?["”“»]?[ \u00a0-](\p{L}[\p{L}’']{0,20})/u;
 const japanese = wordsFor('maker-does').filter((word) =>
   /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]/u.test(word),
@@ -53,6 +64,10 @@ const japaneseBehind = [
   'の製造',
   'の番号',
   'のシリアル',
+  'のもの',
+  'の品',
+  'の製品',
+  'の作品',
 ];
 const isJapanese = (name: string) => /[\p{Script=Han}\p{Script=Katakana}]/u.test(name);
 const sizes = /^["”]?\s?(?:\d{1,3}\s)?[^.;\n]{0,24}?\d{1,3}\s?[x×]\s?\d/u;
@@ -65,8 +80,8 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
   const owns = /^['’]s\s/u.test(tail);
   // "The Penhallow Journal" is no maker's.
   if (siteNouns.has(next)) return nothing;
-  const opens = start === 0 || /(?:[.!?:»”"]\s{1,3}|\n\s{0,3})$/u.test(head);
-  const isPlace = code.test(head) || words.some((word) => places.has(word));
+  const opens = opensAt(text, start);
+  const isPlace = isAfterCode(head) || words.some((word) => places.has(word));
   const inJapanese = isJapanese(name) || /[\p{Script=Hiragana}\p{Script=Katakana}]/u.test(tail.slice(0, 2));
   const isMaker =
     words.some((word) => before.has(word) || isOfThing(word)) ||
@@ -76,6 +91,8 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
     (things.has(next) && !opens) ||
     things.has(words[0] ?? '') ||
     owns ||
+    (ownedBy(tail.slice(0, longestOwner))[0]?.start ?? 2) <= 1 ||
+    (inJapanese && japaneseBefore.some((word) => head.endsWith(word))) ||
     (inJapanese && japaneseBehind.some((word) => tail.startsWith(word)));
   const mayBe =
     words.some((word) => perhaps.has(word)) || (inJapanese && japanese.some((word) => tail.startsWith(word)));
@@ -109,15 +126,23 @@ export class NamesInText {
   private readonly longer = new Map<string, Set<string>>();
   private readonly spelt = new Map<string, string>();
 
+  private readonly joined: Joined;
+
   /** Whether the page is the maker's own. */
   readonly isOwn: boolean;
   /** How often the text speaks of one name as of a maker, at most. */
   readonly mostSpoken: number;
+  /** The one name of which the text speaks as of a maker. */
+  readonly onlyMaker: string | null;
 
-  constructor(private readonly text: string) {
+  constructor(
+    private readonly text: string,
+    heads: readonly string[] = [],
+  ) {
+    this.joined = joinedIn(heads, text);
     this.isOwn = ours(text).length > 0;
     this.written = new Set([...text.matchAll(lowercase)].map(([word]) => word));
-    for (const { name, start, end } of namesIn(text)) {
+    for (const { name, start, end } of this.namesIn(text)) {
       this.own.set(name, sum(this.own.get(name) ?? nothing, speaksOf(text, start, end, name)));
       const known = this.spelt.get(name.toLowerCase());
       if (known === undefined || known === known.toUpperCase()) this.spelt.set(name.toLowerCase(), name);
@@ -128,9 +153,19 @@ export class NamesInText {
           this.longer.set(part, longer.add(name));
         }
     }
-    let most = 0;
-    for (const { asMaker } of this.own.values()) most = Math.max(most, asMaker);
-    this.mostSpoken = most;
+    const spoken = [...this.own].filter(([, { asMaker }]) => asMaker > 0);
+    this.mostSpoken = spoken.reduce((most, [, { asMaker }]) => Math.max(most, asMaker), 0);
+    this.onlyMaker = spoken.length === 1 ? spoken[0]![0] : null;
+  }
+
+  /** The names in a part of the page, joined as the page joins them. */
+  namesIn(part: string): Shape[] {
+    return namesIn(part, this.joined.names);
+  }
+
+  /** Whether a name is two that the page never parts. */
+  isPair(name: string): boolean {
+    return this.joined.pairs.has(name);
   }
 
   /** All names of the text that are spoken of as makers are. */
@@ -178,7 +213,3 @@ export class NamesInText {
     return found ?? null;
   }
 }
-
-/** A country or a town's country by itself. */
-export const isCountry = (name: string): boolean =>
-  findPlaces(name).some(({ start, end }) => end - start >= name.length - 1);

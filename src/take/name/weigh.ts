@@ -1,14 +1,15 @@
 import { namesMonth } from '../said/month';
-import { allWords, wholeWords } from '../words';
+import { allWords, tellingFinder, wholeWords } from '../words';
 import type { Head, HeadKind } from './heads';
 import { articleFirst, isJoined } from './shapes';
-import { isCountry, type NamesInText } from './told-of';
+import type { NamesInText } from './told-of';
 import {
   authored,
   authoredGuides,
   before,
   fold,
   gathering,
+  isCountry,
   perhaps,
   placesBefore,
   siteNouns,
@@ -26,6 +27,7 @@ export interface Weighed {
 }
 
 const articles = wholeWords('article');
+const makersMeant = tellingFinder('makers-meant');
 
 const headWeight: Record<HeadKind, number> = {
   heading: 2.1,
@@ -35,7 +37,14 @@ const headWeight: Record<HeadKind, number> = {
   brand: 2.5,
   section: 0.4,
   opening: 0.8,
+  summary: 0.6,
+  picture: 0.4,
+  // Who wrote the page seldom makes bags.
+  author: -1,
 };
+
+const topHeads: ReadonlySet<HeadKind> = new Set(['heading', 'title']);
+const siteKinds: ReadonlySet<HeadKind> = new Set(['site', 'author']);
 
 /** "Hebammentaschen", "ボストンバッグ": a word for a kind of thing, made with that of things as such. */
 const kindOfThing =
@@ -113,12 +122,17 @@ function speaksOfMaker(head: string, start: number, name: string): number {
   return perhaps.has(fold(one)) ? 0.9 : 0;
 }
 
+/** What two heads say of a name: one that says nothing leaves the other's word standing. */
+const either = (one: number, other: number): number => (one === 0 || other === 0 ? one + other : Math.max(one, other));
+
 /** All that the page says for and against one name. */
 export function weigh(name: string, heads: readonly Head[], text: NamesInText): Weighed {
   const kinds = new Set<HeadKind>();
   let weight = -1.2;
   let spoken = 0;
   let sections = 0;
+  let pictures = 0;
+  let ownSections = 0;
   let opens = true;
   let governs = false;
   let capitals = 0;
@@ -134,18 +148,27 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
       governs = true;
     if (kind === 'section') {
       sections += 1;
+      if (head.trim() === name) ownSections += 1;
       // "Tillhorsts Werke".
-      spoken = Math.max(spoken, speaksOfMaker(head, at, name) > 0 ? 0.8 : 0);
-    } else if (kind === 'site') spoken = Math.max(spoken, gathersFor(head, at, name));
-    else {
-      const said = speaksOfMaker(head, at, name);
-      spoken = spoken === 0 ? said : Math.max(spoken, said);
-    }
+      spoken = either(spoken, speaksOfMaker(head, at, name) > 0 ? 0.8 : 0);
+    } else if (kind === 'picture') {
+      pictures += 1;
+      spoken = either(spoken, speaksOfMaker(head, at, name) > 0 ? 0.8 : 0);
+    } else if (kind === 'author') continue;
+    else if (kind === 'site') spoken = either(spoken, gathersFor(head, at, name));
+    else spoken = either(spoken, speaksOfMaker(head, at, name));
   }
   // A maker's own page calls the bags "ours", and seldom says its name.
   if (text.isOwn && (kinds.has('site') || kinds.has('title')) && !kinds.has('heading')) weight += 2;
-  weight += spoken + (sections > 1 ? 0.6 : 0);
-  const told = text.of(name.replace(articleFirst, ''));
+  weight += spoken + (sections > 1 ? 0.6 : 0) + (pictures > 1 ? 0.6 : 0);
+  // "Two houses, two ways of dating": what its parts are headed with alone are houses.
+  if (ownSections > 0 && heads.some(({ kind, text: head }) => topHeads.has(kind) && makersMeant(head).length > 0))
+    weight += 1.4;
+  else if (ownSections > 0 && isJoined(name)) weight += 0.8;
+  const told = text.of(text.bare(name) ? name : name.replace(articleFirst, ''));
+  // A site's own name is seldom whose bags it tells of.
+  const isOnlySite = kinds.size > 0 && [...kinds].every((kind) => siteKinds.has(kind));
+  if (isOnlySite && spoken <= 0 && !text.isOwn && told.asMaker === 0) weight -= 1.2;
   weight +=
     Math.min(told.count, 6) * 0.4 +
     Math.min(told.asMaker, 4) * 0.9 +
@@ -166,5 +189,7 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   if (isCountry(name)) weight -= 5;
   if (text.writesSmall(name)) weight -= 2.5;
   if (kinds.size === 0) weight -= 0.6;
+  // "They" and "these bags" are of the one maker that the text names.
+  if (text.onlyMaker === name && told.inside > 0) weight += 0.4;
   return { name, weight, kinds, count: told.count, spoken: spoken > 0 || sections > 0 };
 }

@@ -1,8 +1,15 @@
-import { foldWords } from '../../text';
+import { findPlaces, foldWords } from '../../text';
 import { wholeWords } from '../words';
 
+/** A name by the shape of its words, and where it stands. */
+export interface Shape {
+  name: string;
+  start: number;
+  end: number;
+}
+
 /** What stands around a maker's name, in a head as in a text. */
-export const before = wholeWords('maker-before');
+export const before: ReadonlySet<string> = new Set([...wholeWords('maker-before'), ...wholeWords('owner-before')]);
 export const perhaps = wholeWords('maker-of');
 export const things = wholeWords('heading-thing');
 export const gathering = wholeWords('gathering');
@@ -12,6 +19,15 @@ export const authoredGuides = wholeWords('authored-guide');
 /** Workshops stand beside the name of their town as well. */
 export const workshops = wholeWords('plant');
 export const placesBefore = wholeWords('place-before');
+/** No name by themselves, though a name may hold one. */
+export const adjectives = wholeWords('heading-adjective');
+/** Words that headings are made of, besides the names in them; more of them than may stand in a model's name. */
+const common = new Set([...wholeWords('heading'), ...wholeWords('heading-noun'), ...gathering, ...siteNouns]);
+export const isCommon = (word: string): boolean => common.has(foldWords(word).text);
 
 /** A word as these lists have it; nothing where there is none. */
 export const fold = (word: string | undefined): string => (word === undefined ? '' : foldWords(word).text);
+
+/** A country or a town's country by itself. */
+export const isCountry = (name: string): boolean =>
+  findPlaces(name).some(({ start, end }) => end - start >= name.length - 1);

@@ -5,6 +5,8 @@ import { namesIn } from '../../../src/take/name/shapes';
 import { countWork } from '../../growth/count-work';
 import {
   asideNames,
+  fourthAsideNames,
+  fourthNames,
   isNamedRight,
   laterNames,
   type NameCase,
@@ -25,8 +27,8 @@ const page = (heading: string, ...text: string[]): NameCase => ({
 });
 const wrong = (cases: readonly NameCase[]) =>
   cases.flatMap((one) => {
-    const { makers } = named(one);
-    return isNamedRight(one, makers) ? [] : [{ id: one.id, makers }];
+    const told = named(one);
+    return isNamedRight(one, told) ? [] : [{ id: one.id, makers: told.makers }];
   });
 
 describe('the maker that a page tells of', () => {
@@ -39,7 +41,8 @@ describe('the maker that a page tells of', () => {
   });
 
   it('is never wrong where it is called sure', () => {
-    const sure = [...seenNames, ...asideNames, ...laterNames, ...thirdNames].filter((one) => named(one).sure);
+    const all = [seenNames, asideNames, laterNames, thirdNames, fourthNames, fourthAsideNames].flat();
+    const sure = all.filter((one) => named(one).sure);
     expect(sure.length).toBeGreaterThan(70);
     expect(wrong(sure)).toEqual([]);
   });
@@ -55,6 +58,47 @@ describe('the maker that a page tells of', () => {
       page('The four numbers inside', 'A friend has a bag by Ferriswold. The first two figures are the week.'),
     );
     expect([makers, sure, offers[0]?.name]).toEqual([['Ferriswold'], false, 'Ferriswold']);
+  });
+
+  it('stands in passing, in headings of parts, in metas, pictures and paths, joined by particles and by "and"', () => {
+    expect(fourthNames.length + fourthAsideNames.length).toBe(20);
+    expect(wrong(fourthNames)).toEqual([]);
+    expect(wrong(fourthAsideNames)).toEqual([]);
+    for (const one of [...fourthNames, ...fourthAsideNames].filter(({ sections }) => sections)) {
+      const told = takeFromPage(pageOfNames(one), source).map(({ maker }) => maker);
+      expect(told).toEqual(one.sections!.map(({ maker }) => maker));
+    }
+  });
+
+  it.each([
+    ['Reading the tab', 'My neighbour’s Ostrander came with its box. They stamped week and year.', 'Ostrander'],
+    ['Zahlen in alten Taschen', 'Die Kellermeer meiner Oma trägt 0478.', 'Kellermeer'],
+    ['De tas van mijn oma', 'Mijn oma had een Brinkmeer. Op het lipje staat 0478.', 'Brinkmeer'],
+    ['Una borsa in soffitta', 'È una Vellarose, con una targhetta.', 'Vellarose'],
+    ['母のバッグの番号', '母のセルヴァンには0478とあります。', 'セルヴァン'],
+  ])('is asked for where it is whose piece somebody has: %s', (heading, text, maker) => {
+    expect(named(page(heading, text))).toMatchObject({ makers: [maker], sure: false });
+  });
+
+  it.each([
+    ['Los bolsos de Inés de la Vega Roja', 'Inés de la Vega Roja grababa cuatro cifras.', 'Inés de la Vega Roja'],
+    ['Jean d’Orvanne: les codes', 'Jean d’Orvanne frappait quatre chiffres.', 'Jean d’Orvanne'],
+    ['Tassen van De Grooteweg', 'Een tas van De Grooteweg is zeldzaam.', 'De Grooteweg'],
+    ['月岡堂の製造番号', '月岡堂は四桁の数字を使いました。', '月岡堂'],
+    // What a particle stands between here is a thing and whose it is.
+    ['La Marisella di Brentasole: codici', 'Brentasole stampava quattro cifre.', 'Brentasole'],
+    ['Datation de Morvandelle', 'Morvandelle frappait quatre chiffres.', 'Morvandelle'],
+  ])('has its particles, and none of those around it: %s', (heading, text, maker) => {
+    expect(named(page(heading, text)).makers).toEqual([maker]);
+  });
+
+  it('stays open between two that a heading joins by "or", and for two that a page never parts', () => {
+    const either = named(page('Kelling oder Brandhorst?', 'Die Tasche meiner Tante trägt 0478.'));
+    expect(either.sure).toBe(false);
+    expect(either.offers.map(({ name }) => name).sort()).toEqual(['Brandhorst', 'Kelling']);
+    const pair = named(page('Ruhlmann und Tessberg', 'Beide prägten vier Ziffern.'));
+    expect([pair.makers, pair.sure]).toEqual([['Ruhlmann und Tessberg'], false]);
+    expect(named(page('Le carnet de Solène', 'On y lit 0478.')).makers).toEqual([]);
   });
 
   it('is nobody where a page tells of codes in general, also when words of its heading have capitals', () => {
