@@ -18,7 +18,7 @@ export { demoListing } from './demo-listing';
 export { type CaseHead, headOf } from './head';
 export { isLoose, looseListing } from './loose-listing';
 export { choosePiece } from './lot';
-export { makerByHand, makerNamed } from './maker-named';
+export { makerByHand, makerGuessed, makerNamed } from './maker-named';
 export { type MarkOnPhoto, marksOnPhoto } from './measured';
 export type { CaseObservation } from './measured-types';
 export { liftPhotoRead } from './older-photo-types';

@@ -1,3 +1,4 @@
+import { possibleMakerName } from '../claim';
 import type { NewCorrection } from './correction-types';
 import type { Case } from './types';
 
@@ -6,6 +7,16 @@ export function makerNamed({ claims, listing }: Pick<Case, 'claims' | 'listing'>
   const byHand = claims.findLast((claim) => claim.kind === 'maker' && claim.at.field === 'user');
   return (byHand?.kind === 'maker' ? byHand.maker : (listing.maker[0]?.value ?? '')).trim();
 }
+
+/**
+ * Who may have made it by the words of the listing, where nobody names the maker: to be asked, and never used unasked. Null
+ * where no word with a capital may be a name.
+ */
+export function makerGuessed(kase: Pick<Case, 'claims' | 'listing'>): string | null {
+  const name = makerNamed(kase) === '' ? possibleMakerName(kase.listing) : null;
+  return name !== null && looksLikeName.test(name) ? name : null;
+}
+const looksLikeName = /^[\p{Lu}\u3040-\u30ff\u3400-\u9fff]/u;
 
 /** The maker as the buyer names it: its file judges the piece, whatever the page says. */
 export const makerByHand = (maker: string): NewCorrection => ({

@@ -92,8 +92,10 @@ function wholeName({ words, start: from, end }: Word, source: string): string {
       if (!more || foldWords(name).text.search(knownWords()) >= 0) break;
       to += more[0].length;
     }
-  return source.slice(start, to);
+  return source.slice(start, to).replace(endsSentence, '');
 }
+/** "Marrow & Pike. A satchel": the full stop is the sentence's, where no short form ends with it. */
+const endsSentence = /(?<=\p{L}{4})\.$/u;
 
 /** Words of a title that may be a maker's name that no file knows; null when every word is a plain one. */
 export function unknownInTitle(title: Passage, others: readonly string[] = []): string | null {

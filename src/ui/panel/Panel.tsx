@@ -30,6 +30,7 @@ import { isBusy, type PanelState } from './state';
 import { PasteText, TakeThisPage } from './TakeThisPage';
 import { type SavedCase, useSaved } from './use-saved';
 import { useSession } from './use-session';
+import { whatIsShown } from './what-is-shown';
 
 /** The side panel of one tab. */
 export function Panel({ tabId }: { tabId: number }) {
@@ -98,12 +99,6 @@ const WithoutListing = ({ photo }: { photo: boolean }) => (
     {photo && <OtherPhoto />}
   </div>
 );
-
-function whatIsShown({ kind, problems }: Listing): keyof typeof strings.notListing {
-  if (kind === 'list' || kind === 'article' || kind === 'cut') return kind;
-  if (problems.some(({ code }) => code === 'page-is-picture')) return 'picture';
-  return problems.some(({ code }) => code === 'page-is-pdf') ? 'pdf' : 'none';
-}
 
 function Trouble({ state: { stage, moved }, session }: { state: PanelState; session: Session }) {
   if (stage.kind === 'lapsed') return <Notice title={strings.lapsed.title} text={strings.lapsed.first} strong />;

@@ -1,5 +1,13 @@
 import type { ComponentChildren } from 'preact';
-import { type Case, type CaseAnswer, type FormReading, isLoose, makerNamed, type SeenIn } from '../../case';
+import {
+  type Case,
+  type CaseAnswer,
+  type FormReading,
+  isLoose,
+  makerGuessed,
+  makerNamed,
+  type SeenIn,
+} from '../../case';
 import { kit, strings } from '../../words';
 import { readingWords } from '../system-words';
 import { BesideCode } from './BesideCode';
@@ -76,7 +84,9 @@ export function answerWords({ stamp, said }: CaseAnswer, kase: Case, isReading: 
     case 'several':
       return `${words.several(kit.list(stamp.codes))} ${says}`;
     case 'unexplained': {
-      const noFile = alone ? words.unexplainedAlone : words.unexplained(statedMaker(kase));
+      const noFile = alone
+        ? words.unexplainedAlone
+        : words.unexplained(makerNamed(kase).slice(0, longestMaker), guessedMaker(kase));
       const unexplained = kase.maker === null ? noFile : words.noneFits(kase.maker);
       return `${words.readsOnly(what(stamp.seenIn), stamp.code)} ${unexplained}`;
     }
@@ -100,7 +110,7 @@ const saysNothing = ({ lot }: Case): string => {
 };
 
 const longestMaker = 60;
-const statedMaker = (kase: Case): string => makerNamed(kase).slice(0, longestMaker);
+const guessedMaker = (kase: Case): string | null => makerGuessed(kase)?.slice(0, longestMaker) ?? null;
 
 const saidWords = ({ dates, places }: CaseAnswer['said']): string =>
   [kit.either(dates.map(kit.span)), kit.either(places.map(kit.place))].filter(Boolean).join(', ');

@@ -8,13 +8,15 @@ const longestName = 120;
 interface Props {
   onName: (maker: string) => void;
   onPoint: () => void;
+  /** Who may have made it, to begin with. */
+  guess: string | null;
   /** Whether it was asked for just now, and takes the focus. */
   asked: boolean;
 }
 
 /** Whose piece it is: typed, with the names of the files that are here at hand, or pointed at on the page. */
-export function NameMaker({ onName, onPoint, asked }: Props) {
-  const [name, setName] = useState('');
+export function NameMaker({ onName, onPoint, guess, asked }: Props) {
+  const [name, setName] = useState(guess ?? '');
   const [own, setOwn] = useState<readonly string[]>([]);
   const field = useFocusWhen<HTMLInputElement>(asked);
   useEffect(() => {

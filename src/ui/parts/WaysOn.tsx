@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type Case, makerNamed } from '../../case';
+import { type Case, makerGuessed, makerNamed } from '../../case';
 import { strings } from '../../words';
 import { NameMaker } from './NameMaker';
 
@@ -21,6 +21,7 @@ interface Props {
 export function WaysOn({ kase, onStartFile, onTakeFromPage, onBringFile, onNameMaker, onPointAtMaker }: Props) {
   const words = strings.waysOn;
   const maker = makerNamed(kase);
+  const guess = makerGuessed(kase);
   const [naming, setNaming] = useState(false);
   const open = naming || maker === '';
   return (
@@ -53,9 +54,11 @@ export function WaysOn({ kase, onStartFile, onTakeFromPage, onBringFile, onNameM
               {words.other}
             </button>
           )}{' '}
-          <span class="muted hint">{words.otherHint(maker)}</span>
+          <span class="muted hint">{words.otherHint(maker, guess)}</span>
           {open && (
             <NameMaker
+              key={guess}
+              guess={guess}
               asked={naming}
               onPoint={onPointAtMaker}
               onName={(name) => {

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { answerOf, buildCase, correct, fileFromCase, findingsOf, makerByHand, makerNamed } from '../../../src/case';
+import {
+  answerOf,
+  buildCase,
+  correct,
+  fileFromCase,
+  findingsOf,
+  makerByHand,
+  makerGuessed,
+  makerNamed,
+} from '../../../src/case';
 import { builtInMakers } from '../../../src/maker';
 import { inEnglish, problemInEnglish } from '../../said';
 import { readPhoto, stampLine, stated } from '../check/sample';
@@ -45,6 +54,14 @@ describe('a stated maker without a file', { timeout: 60_000 }, () => {
     expect(built.skipped.map((problem) => problemInEnglish(problem).what)).toContain(
       'no maker on file is named; it may be “Velmont”',
     );
+  });
+
+  it.each([
+    ['Velmont Roost bag, 1987', undefined, 'Velmont'],
+    ['Velmont Roost bag, 1987', 'Velmont', null],
+    ['brown roost bag, 1987', undefined, null],
+  ])('is guessed of “%s” with the field %s: %s', (title, maker, guess) => {
+    expect(makerGuessed(build(title, text, maker))).toBe(guess);
   });
 
   it('has the conflict of its code and its year told as a doubt, with what the shape of a code is worth', () => {

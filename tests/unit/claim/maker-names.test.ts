@@ -14,6 +14,8 @@ it.each([
   ['オルモ・ディ・ラーゴ ハンドバッグ 黒', 'ja', 'オルモ・ディ・ラーゴ'],
   ['Auction lot: ladies handbag by Holloway Fenn, 1960s', 'en', 'Holloway Fenn'],
   ['Bolso Sarrabla Tenor 35 marrón', 'es', 'Sarrabla'],
+  ['Lot 212. Marlow & Pryce. A tan leather satchel', 'en', 'Marlow & Pryce'],
+  ['Sac Aubrac. Cuir noir', 'fr', 'Aubrac'],
 ])('a maker that no file knows, by the shape of the words: %s', (title, language, name) =>
   expect(possibleMakerName(listingOf(title, '', language))).toBe(name),
 );

@@ -30,3 +30,10 @@ test('one way alone, and paper, on which nothing opens, name no share', () => {
   expect(step(alone)).toBeUndefined();
   expect(step(shown('AB1203', true))).toBeUndefined();
 });
+
+test('a maker that the title may name is told as that, with the code that no file explains', () => {
+  const heading = shown('AB1203').querySelector('h2')?.textContent;
+  expect(heading).toBe(
+    'The code that the listing quotes reads AB1203. No file explains it yet; the maker may be “Velmar”.',
+  );
+});

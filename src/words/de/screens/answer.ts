@@ -29,10 +29,12 @@ export const answerStrings: ScreenWords['answer'] = {
     stampIsOn: (piece) => `Dieser Stempel ist auf dem anderen Stück: ${piece}`,
   },
   several: (codes) => `Die Fotos zeigen verschiedene Codes: ${codes}.`,
-  unexplained: (maker) =>
-    maker === ''
+  unexplained: (maker, guess) => {
+    if (maker !== '') return `Noch erklärt ihn keine Datei zu ${maker}.`;
+    return guess === null
       ? 'Das Angebot nennt keinen Hersteller, also erklärt ihn keine Datei.'
-      : `Noch erklärt ihn keine Datei zu ${maker}.`,
+      : `Noch erklärt ihn keine Datei; der Hersteller ist vielleicht „${guess}“.`;
+  },
   unexplainedAlone: 'Keine deiner Dateien erklärt ihn.',
   noneFits: (maker) => `Die Datei zu ${maker} erklärt ihn nicht.`,
   forms: 'Was die Form allein zulässt',

@@ -64,6 +64,8 @@ export const screens: ScreenWords = {
     article: 'Diese Seite ist ein Artikel und bietet nichts an. Öffne die Seite eines Stücks und lies noch einmal.',
     cut: 'Diese Seite ist zu groß, um ganz gelesen zu werden. Zeige auf Titel und Preis des Stücks und lies noch einmal.',
     list: 'Diese Seite zeigt viele Stücke. Öffne die Seite eines davon und lies noch einmal.',
+    wanted:
+      'Auf dieser Seite sucht jemand ein Stück; angeboten wird keines. Öffne die Seite eines Stücks und lies noch einmal.',
     picture:
       'Dieser Tab zeigt ein Foto allein. Sein Stempel lässt sich lesen; was das Angebot sagt, steht auf dessen eigener Seite.',
     pdf: 'Dieser Tab zeigt ein PDF, das dort keine Erweiterung lesen kann. Sein Text lässt sich einfügen; von einem Foto darin lässt sich eine Aufnahme des Stempels vom Schirm lesen.',
@@ -205,10 +207,13 @@ export const screens: ScreenWords = {
     bring: 'Eine Datei einlesen',
     bringHint: 'Von jemandem, der den Hersteller kennt: hineinziehen oder wählen.',
     other: 'Es ist ein anderer Hersteller',
-    otherHint: (maker) =>
-      maker === ''
+    otherHint: (maker, guess) => {
+      if (maker !== '')
+        return `Jetzt wird es als von „${maker.slice(0, 60)}“ gelesen. Gib den richtigen ein, oder zeige auf ihn.`;
+      return guess === null
         ? 'Die Seite sagt nicht, von wem es ist: Gib den Hersteller ein, oder zeige auf ihn.'
-        : `Jetzt wird es als von „${maker.slice(0, 60)}“ gelesen. Gib den richtigen ein, oder zeige auf ihn.`,
+        : 'Die Seite sagt nicht deutlich, von wem es ist. Vielleicht ist es dieser: Übernimm den Namen, gib einen anderen ein, oder zeige auf ihn.';
+    },
     name: 'Hersteller',
     use: 'Diesen nehmen',
     point: 'Auf der Seite zeigen',

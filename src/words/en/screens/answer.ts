@@ -29,8 +29,12 @@ export const answerStrings = {
     stampIsOn: (piece: string) => `This stamp is on the other piece: ${piece}`,
   },
   several: (codes: string) => `The photos show different codes: ${codes}.`,
-  unexplained: (maker: string) =>
-    maker === '' ? 'The listing names no maker, so no file explains it.' : `No file on ${maker} explains it yet.`,
+  unexplained: (maker: string, guess: string | null) => {
+    if (maker !== '') return `No file on ${maker} explains it yet.`;
+    return guess === null
+      ? 'The listing names no maker, so no file explains it.'
+      : `No file explains it yet; the maker may be “${guess}”.`;
+  },
   unexplainedAlone: 'None of your files explains it.',
   noneFits: (maker: string) => `The file on ${maker} does not explain it.`,
   forms: 'What its form alone allows',

@@ -62,6 +62,7 @@ export const screens = {
     article: 'This page is an article and offers nothing. Open the page of one piece and read again.',
     cut: 'This page is too large to be read whole. Point at the title and the price of the piece and read again.',
     list: 'This page shows many pieces. Open the page of one of them and read again.',
+    wanted: 'Somebody looks for a piece on this page; none is offered. Open the page of one piece and read again.',
     picture:
       'This tab shows a photo by itself. Its stamp can be read; what the listing says stands on the listing’s own page.',
     pdf: 'This tab shows a PDF document, which no extension can read there. Its text can be pasted; of a photo in it, a screenshot of the stamp can be read.',
@@ -198,10 +199,12 @@ export const screens = {
     bring: 'Bring in a file',
     bringHint: 'From someone who knows the maker: drop or choose it.',
     other: 'It is another maker',
-    otherHint: (maker: string) =>
-      maker === ''
+    otherHint: (maker: string, guess: string | null) => {
+      if (maker !== '') return `Now it is read as of “${maker.slice(0, 60)}”. Type or point at the right one.`;
+      return guess === null
         ? 'The page does not say whose it is: type the maker, or point at it.'
-        : `Now it is read as of “${maker.slice(0, 60)}”. Type or point at the right one.`,
+        : 'The page does not say plainly whose it is. It may be this maker: use the name, type another, or point at it.';
+    },
     name: 'Maker',
     use: 'Use this maker',
     point: 'Point at it on the page',
