@@ -57,6 +57,8 @@ export interface ReasonData {
   'no-stamp-read': None;
   'seller-not-named-twice': None;
   'seller-not-business': None;
+  'law-elsewhere': None;
+  'market-not-told': None;
   'no-model-of-file': None;
   'model-without-size': { model: string };
   'model-size-in-file': None;

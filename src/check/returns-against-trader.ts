@@ -16,9 +16,9 @@ export const returnsAgainstTrader = defineCheck({
     /** The seller's own; null where only the page's data say it. */
     words: z.string().nullable(),
   }),
-  needs: { listing: ['seller', 'returns'], claims: ['returns'] },
+  unless: ({ listing }) => (listing.seller.trader[0]?.value === 'trader' ? null : because('seller-not-business', {})),
+  needs: { listing: ['seller', 'returns'], claims: ['returns'], facts: ['distanceLaw'] },
   run({ listing, claims }) {
-    if (listing.seller.trader[0]?.value !== 'trader') return { notApplicable: because('seller-not-business', {}) };
     const refused = [...listing.returns.map(({ value }) => value), ...claims.returns].find(({ accepted }) => !accepted);
     if (!refused) return [];
     const data = { words: isDataTerm(refused.words) ? null : refused.words };

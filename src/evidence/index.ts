@@ -2,6 +2,7 @@ export { layOutAxis } from './axis';
 export type { AxisBar, AxisLayout, AxisRow } from './axis-types';
 export { bareCode } from './bare-code';
 export { placesOfCode } from './code-places';
+export { distanceLaw } from './distance-law';
 export { fitsClaims } from './fit';
 export { ageYears } from './from-ages';
 export { inUseAt, isInOwnTime, likelyReadings, readingsThatCount } from './from-decodings';

@@ -39,6 +39,6 @@ export { writtenOut } from './short-forms';
 export { countInStock } from './stock';
 export { Taken } from './taken';
 export { accessoryWords, partWords } from './things';
-export { findTraders } from './trader';
+export { findTraders, isCompanyElsewhere } from './trader';
 export { sellersAnswers, sellersOwn } from './voices';
 export { findWatchers } from './watchers';

@@ -29,6 +29,13 @@ export function traderBehind(text: string): Said<'private' | 'trader'> | null {
 const companyEnd =
   /(?:^|[\s,])(?:ltd|limited|llc|llp|plc|inc|gmbh|ohg|kg|ug|e\.\s?k|sarl|s\.a\.r\.l|sas|s\.a\.s|eurl|srl|s\.r\.l|snc|s\.n\.c|s\.p\.a|s\.l|s\.l\.u|s\.c|b\.\s?v|bv|vof|v\.o\.f)\.?$|^(?:株式会社|有限会社|合同会社)|(?:株式会社|有限会社|合同会社)$/iu;
 
+/** Those of countries outside the EU and the UK alone; "Co., Ltd." is how they are called in East Asia. Common practice, no source. */
+const endElsewhere =
+  /[\s,](?:llc|inc|corp|pty\.?,?\s?ltd|pte\.?,?\s?ltd|pvt\.?,?\s?ltd|co\.?,\s?ltd|k\.k)\.?$|^(?:株式会社|有限会社|合同会社)|(?:株式会社|有限会社|合同会社)$/iu;
+
+/** Whether a seller is called as only companies outside the EU and the UK are. */
+export const isCompanyElsewhere = (name: string): boolean => endElsewhere.test(name.trim());
+
 /** Whether a seller is called as a company is. */
 export const isCompanyName = (name: string): boolean => companyEnd.test(name.trim());
 

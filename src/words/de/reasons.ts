@@ -98,6 +98,9 @@ export const reasons: ReasonWords = {
     `auf den Fotos ist nichts gemessen, wofür die Herstellerdatei von ${maker} bei diesem Stück eine Zahl nennt`,
   'no-sides-stated': () => 'die Seite nennt weder Breite noch Höhe noch Tiefe',
   'fewer-than-two-sides': () => 'die Seite nennt nicht zwei der Maße Breite, Höhe und Tiefe',
+  'law-elsewhere': () =>
+    'Ort oder Währung des Verkaufs gehören nicht zur EU oder zum Vereinigten Königreich, auf deren Recht die Regel beruht',
+  'market-not-told': () => 'die Seite nennt weder Land noch Währung, an denen sich zeigt, welches Recht gilt',
   'seller-not-business': () => 'die Seite sagt nicht, dass gewerblich verkauft wird',
   'name-without-file': ({ name }, kit) =>
     `ob ${kit.quote(name)} der Hersteller ist: keine Herstellerdatei nennt diesen Namen`,

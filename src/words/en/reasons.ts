@@ -86,6 +86,9 @@ export const reasons: ReasonWords = {
     `nothing was measured on the photos that the maker file of ${maker} gives a number of for this piece`,
   'no-sides-stated': () => 'the page does not state width, height or depth',
   'fewer-than-two-sides': () => 'the page does not state two of width, height and depth',
+  'law-elsewhere': () => 'the seller’s place or currency is not of the EU or the UK, whose law the rule rests on',
+  'market-not-told': () =>
+    'the page tells neither the seller’s country nor a currency, by which to know whose law holds',
   'seller-not-business': () => 'the seller is not said to be a business',
   'name-without-file': ({ name }, kit) => `whether ${kit.quote(name)} is the maker: no maker file gives this name`,
 };

@@ -78,6 +78,8 @@ const truthSchema = z.strictObject({
   condition: z.enum(['new', 'used']).optional(),
   returns: z.enum(['refused']).nullable().optional(),
   seller: z.enum(['known', 'new', 'trader', 'none']).default('known'),
+  /** Where the page says that the seller is. */
+  place: z.string().optional(),
   contradiction: checkIds,
   doubt: checkIds,
   gap: checkIds,
@@ -212,7 +214,7 @@ export function inputOf(row: TruthRow): CaseInput {
     ],
     condition: row.condition ? stated(row.condition) : [],
     returns,
-    seller: sellerOf(row.seller),
+    seller: { ...sellerOf(row.seller), ...(row.place === undefined ? {} : { place: stated(row.place) }) },
   });
   const photos = photosOf(
     row,
