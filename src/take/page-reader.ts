@@ -1,7 +1,7 @@
 import { unknownPlace } from '../place';
 import { readEntry, splitEntry } from './entry';
 import { readOfPart } from './entry-part';
-import { makerOfHeading, type NamedMakers } from './name';
+import { makersOfHeading, type NamedMakers } from './name';
 import { type Block, headingsOf } from './page/blocks';
 import type { Inline } from './page/inline';
 import { linesOf, notesOf, piecesOfList, unbroken } from './page/lines';
@@ -115,9 +115,8 @@ export class PageReader {
   }
 
   private enter(heading: string): void {
-    const maker = makerOfHeading(heading, this.makers);
-    if (maker !== null && makersIn(heading, this.makers) === 1) this.maker = maker;
-    else if (this.makers.length > 1 && maker !== null) this.maker = undefined;
+    const named = makersOfHeading(heading, this.makers);
+    if (named.length > 0) this.maker = named.length === 1 ? named[0] : undefined;
     const names = heading.split(' ').every((word) => !headingWords.has(word.toLowerCase()));
     const { text, periods } = withoutPeriods(heading);
     const layout = readNotation(text.replace(/[()[\],:–—-]{1,9}/g, ' ').trim(), this.legend);
@@ -125,7 +124,7 @@ export class PageReader {
     const told = period && more.length === 0 && (layout !== null || isOfPeriod(heading, period));
     this.section = told ? { period, layout } : null;
     this.part = periods.length === 0 ? partNamed(heading) : null;
-    this.heading = maker === null && names && heading.length <= 40 ? heading : null;
+    this.heading = named.length === 0 && names && heading.length <= 40 ? heading : null;
   }
 
   private list({ items, above }: Extract<Block, { kind: 'list' }>, at: number): void {
@@ -255,6 +254,3 @@ const longestName = 40;
 
 /** What a heading and the line below it tell together. */
 const answered: ReadonlySet<Proposal['kind']> = new Set(['carrier', 'construction', 'plant', 'stamped']);
-
-const makersIn = (heading: string, makers: readonly string[]): number =>
-  makers.filter((maker) => heading.toLowerCase().includes(maker.toLowerCase())).length;

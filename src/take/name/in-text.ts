@@ -1,6 +1,6 @@
-/** The maker that a heading below the main one names, alone or among words of headings. */
-export const makerOfHeading = (heading: string, makers: readonly string[]): string | null =>
-  makers.find((maker) => heading.toLowerCase().includes(maker.toLowerCase())) ?? null;
+/** The makers that a heading below the main one names, alone or among words of headings; a heading may have capitals only. */
+export const makersOfHeading = (heading: string, makers: readonly string[]): string[] =>
+  makers.filter((maker) => heading.toLowerCase().includes(maker.toLowerCase()));
 
 /** Makers that a text names, in order of their place. */
 export const makersIn = (text: string, makers: readonly string[]): string[] =>

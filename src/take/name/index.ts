@@ -6,7 +6,7 @@ import { NamesInText } from './told-of';
 import { type Weighed, weigh } from './weigh';
 
 export { headsOf } from './heads';
-export { makerOfHeading, makersIn } from './in-text';
+export { makersIn, makersOfHeading } from './in-text';
 
 export interface NamedMakers {
   /** Whom the page tells of, as far as it is more likely than not; several divide the page. */

@@ -1,12 +1,10 @@
 import { attribute, select } from '../../listing/page/dom';
-import { partNamed } from '../said/part';
-import { isPeriod } from '../said/used-text';
-import { rolesNamed } from '../table/columns';
 import { type Cell, GridBuilder } from './grid';
 import { type Inline, InlineBuilder, partOf } from './inline';
 import { type LaidOut, laidOut } from './laid-out';
+import { isHeadingLike, isLeadIn, restOf } from './lead-in';
+import { blocksOfPassage } from './passage';
 import { inlineTags } from './tags';
-import { bullet, cellsOf, rowsOf, runsOfLines } from './text-rows';
 import { type Step, walk } from './walk';
 
 /** A page as what it is made of, in order. */
@@ -22,7 +20,6 @@ export type Block =
 const boldTags = new Set(['b', 'strong', 'big']);
 /** Level of a bold line that stands where a heading would: below all that the page calls one. */
 const boldLevel = 7;
-const longestBold = 60;
 const struckTags = new Set(['del', 's', 'strike']);
 /** Layout tables lie in one another; more of them than this are not looked into for what they hold. */
 const deepestTable = 6;
@@ -35,30 +32,12 @@ const isData = (table: Element): boolean =>
 const isTable = (element: Element, tag: string) =>
   tag === 'table' || ['table', 'grid'].includes(attribute(element, 'role', 20) ?? '');
 
-/** A bold line of a few words that ends no sentence. */
-const isHeadingLike = (text: string): boolean =>
-  text.length >= 4 && text.length <= longestBold && /\p{L}{3}/u.test(text) && !/[.,;!]$/.test(text);
-
 /** Whether the page itself calls it a heading. */
 export const isOwnHeading = ({ level }: { level: number }): boolean => level < boldLevel;
 
 /** The texts of what the page itself calls headings. */
 export const headingsOf = (blocks: readonly Block[]): string[] =>
   blocks.flatMap((block) => (block.kind === 'heading' && isOwnHeading(block) ? [block.words.text] : []));
-
-/** "Until 1959. No code.", "Lining: silk": bold words that head the line they stand in, by what they name. */
-function isLeadIn(text: string, end: number): boolean {
-  if (end === 0 || end > longestBold) return false;
-  const parts = /[.:：]\s?$/.test(text.slice(0, end)) || /^\s?[:：–—-]/.test(text.slice(end));
-  const name = text.slice(0, end).replace(/[\s.:：]{1,4}$/, '');
-  return parts && (isPeriod(name) || rolesNamed(name).length > 0 || partNamed(name) !== null);
-}
-
-/** A run without the words that head it. */
-function restOf(words: Inline, from: number): Inline {
-  const skipped = /^[\s:：–—-]{0,4}/.exec(words.text.slice(from))![0].length;
-  return partOf(words, from + skipped, words.text.length);
-}
 
 interface Container {
   element: Element;
@@ -149,7 +128,7 @@ class BlockReader {
   private leave({ element, tag }: Extract<Step, { kind: 'close' }>): void {
     if (this.typed !== null) {
       if (tag !== 'pre') return;
-      this.passage(this.typed, this.open.at(-1)!.selector());
+      for (const block of blocksOfPassage(this.typed, this.open.at(-1)!.selector())) this.blocks.push(block);
       this.typed = null;
     }
     if (struckTags.has(tag)) this.struck -= 1;
@@ -209,29 +188,6 @@ class BlockReader {
     else if (kind === 'term') this.term.push(words);
     else if (kind === 'definition') this.definition(words);
     else this.blocks.push({ kind: 'paragraph', words, quoted: this.open.some((one) => one.kind === 'quote') });
-  }
-
-  /** A passage as it was typed: its tables parted by blanks, its lists, and its lines. */
-  private passage(text: string, selector: string): void {
-    for (const paragraph of text.split(/\n[^\S\n]{0,200}\n/))
-      for (const { kind, lines } of runsOfLines(paragraph.split('\n').filter((line) => line.trim() !== ''))) {
-        const plain = (line: string): Inline => ({ text: line.trim(), struck: [], marks: [], selector });
-        if (kind === 'row')
-          this.blocks.push({ kind: 'table', rows: cellsOf(rowsOf(lines), selector), caption: '', selector });
-        else if (kind === 'item')
-          this.blocks.push({
-            kind: 'list',
-            items: lines.map((line) => plain(line.replace(bullet, ''))),
-            above: '',
-            selector,
-          });
-        else
-          this.blocks.push({
-            kind: 'paragraph',
-            words: plain(lines.map((line) => line.trim()).join('\n')),
-            quoted: false,
-          });
-      }
   }
 
   private holder(kind: Container['kind']): Container | undefined {

@@ -5,7 +5,8 @@ import { asFolded } from './as-folded';
 import { blanked } from './blanked';
 import { confirmedLayout } from './confirmed';
 import type { SaidExample } from './example';
-import { blank, type DateUnit, digitSlots, interleaved, isDateUnit, readsExamples, shapeOf, widthOf } from './layout';
+import { blank, type DateUnit, digitSlots, isDateUnit, readsExamples, shapeOf, widthOf } from './layout';
+import { fill, onlyUsual, type Shape } from './layout-shapes';
 import { lettersWithMonth, monthLetter } from './letter-slots';
 import { readCounts, type SaidCount } from './number';
 import { toldParts } from './told-parts';
@@ -114,13 +115,16 @@ function wholeLayout(plain: string, examples: readonly SaidExample[], known: rea
   const odd = alternating(folded, units);
   for (const shape of shapes) {
     const layout = fill(shape, units, odd) ?? withPlantInDigits(shape, units, folded);
-    if (layout && named.length === 0 && !readsExamples(layout, examples)) return byExamples(shapes, examples);
+    if (layout && named.length === 0 && !readsExamples(layout, examples)) return fromExamples(shapes, examples);
     if (layout) return { layout, fits: readsExamples(layout, examples), by: 'words', units };
   }
-  return counts.length > 0 || named.length > 0 ? byExamples(shapes, examples) : null;
+  return counts.length > 0 || named.length > 0 ? fromExamples(shapes, examples) : null;
 }
 
-type Shape = (Slot | { digits: number })[];
+function fromExamples(shapes: readonly Shape[], examples: readonly SaidExample[]): SaidLayout | null {
+  const only = onlyUsual(shapes, examples);
+  return only && { ...only, fits: true, by: 'examples' };
+}
 
 /** One of the letters writes the month, where the text says so. */
 function withMonthLetter(shape: Shape, month: number | null): Shape[] {
@@ -205,51 +209,4 @@ function shapesFrom(
   const [whole, ...parts] = figures;
   const summed = parts.length > 0 && whole!.digits === parts.reduce((sum, part) => sum + part.digits, 0);
   return figures.length === 1 || summed ? [written.filter((part) => !('digits' in part) || part === whole)] : [];
-}
-
-function fill(shape: Shape, units: readonly DateUnit[], odd: [DateUnit, DateUnit] | null): Layout | null {
-  const runs = shape.filter((part) => 'digits' in part);
-  if (units.length === 0 || runs.length === 0) return null;
-  const slots: Slot[] = [];
-  const each = runs.length === units.length && runs.length > 1;
-  let at = 0;
-  for (const part of shape) {
-    if (!('digits' in part)) {
-      slots.push(part);
-      continue;
-    }
-    const own = each ? [units[at++]!] : runs.length === 1 ? [...units] : null;
-    const written = own && (odd && part.digits === 4 ? interleaved(...odd) : digitSlots(own, part.digits));
-    if (!written) return null;
-    slots.push(...written);
-  }
-  return slots;
-}
-
-/** The one layout among the usual ones that reads every example as it says; null when several do, or none. */
-function byExamples(shapes: readonly Shape[], examples: readonly SaidExample[]): SaidLayout | null {
-  if (examples.length === 0) return null;
-  const weeks = examples.every(({ reads }) => /W/.test(reads));
-  const unit: DateUnit = weeks ? 'week' : 'month';
-  const tries: [DateUnit[], [DateUnit, DateUnit] | null][] = [
-    [[unit, 'year'], null],
-    [['year', unit], null],
-    [
-      [unit, 'year'],
-      [unit, 'year'],
-    ],
-    [
-      ['year', unit],
-      ['year', unit],
-    ],
-  ];
-  const fitting = shapes.flatMap((shape) =>
-    tries.flatMap(([units, odd]) => {
-      const layout = fill(shape, units, odd);
-      return layout && readsExamples(layout, examples) ? [{ layout, units }] : [];
-    }),
-  );
-  const distinct = new Map(fitting.map((one) => [JSON.stringify(one.layout), one]));
-  const [only] = distinct.values();
-  return distinct.size === 1 && only ? { ...only, fits: true, by: 'examples' } : null;
 }

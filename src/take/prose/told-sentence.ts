@@ -1,0 +1,60 @@
+import { foldWords, isNegated } from '../../text';
+import { readExamples, type SaidExample } from '../said/example';
+import { readCounts } from '../said/number';
+import type { SaidPeriod } from '../said/period';
+import { withoutPeriods } from '../said/used-text';
+import { tellingFinder } from '../words';
+import type { Sentence } from './sentences';
+
+const words = tellingFinder('code', 'no-code');
+const order = tellingFinder('plant', 'letters', 'then');
+const dateUnits = tellingFinder('year', 'month', 'week', 'day', 'quarter');
+const units = tellingFinder('year', 'month', 'week', 'day', 'quarter', 'ordinal-1', 'ordinal-2', 'last-ones');
+
+/** What a sentence says by itself of a code's form and time. */
+export interface Told {
+  sentence: Sentence;
+  periods: SaidPeriod[];
+  examples: SaidExample[];
+  counts: number;
+  units: number;
+  noCode: boolean;
+  /** Whether it tells in which order a code is written, without counting its digits. */
+  describes: boolean;
+  /** Whether its example is a code that the page showed before: one only where its description reads it so. */
+  assumed?: boolean;
+}
+
+/** Looks at a sentence read on a day (ISO 8601). */
+export function look(sentence: Sentence, day: string): Told {
+  const examples = readExamples(sentence.text, day);
+  const inExample = (at: number) => examples.some(({ start, end }) => at >= start && at < end);
+  const { periods } = withoutPeriods(sentence.text);
+  return {
+    sentence,
+    examples,
+    periods: periods.filter(({ start }) => !inExample(start)),
+    counts: readCounts(sentence.text).length,
+    units: units(sentence.text).filter(({ start }) => !inExample(start)).length,
+    noCode: deniesCode(sentence.text),
+    describes: describesOrder(sentence.text),
+  };
+}
+
+/** Letters before a word for a code in which a denial is one of it: "there was not yet any code". */
+const reach = 24;
+
+/** "Without a code", "keine Codes", "non c'era alcun codice": by its own phrase, or by a denial right before the code. */
+function deniesCode(text: string): boolean {
+  const folded = foldWords(text);
+  return words(folded).some(({ value, foldedStart, foldedEnd }) => {
+    if (value === 'no-code') return true;
+    const from = foldedStart <= reach ? 0 : folded.text.indexOf(' ', foldedStart - reach);
+    const near = folded.text.slice(from, foldedEnd);
+    return from >= 0 && order(near).length === 0 && isNegated(near, foldedStart - from, foldedEnd - from);
+  });
+}
+
+/** "The month, then the year, then the letter of the workshop": two units at least, and that they follow each other. */
+const describesOrder = (text: string): boolean =>
+  new Set(dateUnits(text).map(({ value }) => value)).size >= 2 && order(text).length > 0;
