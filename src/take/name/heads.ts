@@ -135,7 +135,7 @@ export function headsOf(document: Document, title: string, blocks: readonly Bloc
     ...metaNamed(document, ['og:title', 'twitter:title']).flatMap((text) => ofTitle(text, main, site)),
     ...metas.flatMap(([kind, names]) => metaNamed(document, names).map((text) => ({ kind, text }))),
     ...ofData(document).slice(0, 8),
-    ...path.map((text) => ({ kind: 'crumb' as const, text })),
+    ...path.map((text) => ({ kind: plain(text) === plain(site) ? ('site' as const) : ('crumb' as const), text })),
     ...sections.slice(0, mostSections).map((text) => ({ kind: 'section' as const, text })),
     ...columns.map((text) => ({ kind: 'section' as const, text })),
     ...ofPictures(document),

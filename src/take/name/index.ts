@@ -106,6 +106,10 @@ const alsoTold = (one: Weighed, first: Weighed): boolean =>
   one.weight >= first.weight - 3 &&
   (['heading', 'section'] as const).some((kind) => one.kinds.has(kind) && first.kinds.has(kind));
 
+/** Whether the text speaks of another name as of a maker, and of none of these. */
+const isRivalled = (several: readonly Weighed[], all: readonly Weighed[]): boolean =>
+  several.every(({ asMaker }) => asMaker === 0) && all.some(({ asMaker }) => asMaker > 0);
+
 /** "Corbelin or Hauterieux?": whose it is stays open, unless the page has a part for each. */
 const isEitherOr = (several: readonly Weighed[], heads: readonly Head[]): boolean =>
   several.length > 1 &&
@@ -134,7 +138,8 @@ export function makersNamed(heads: readonly Head[], body: string, known = ''): N
   const several = first ? [first, ...others.filter((one) => alsoTold(one, first))] : [];
   const told = several.reduce((sum, { weight }) => sum + Math.exp(weight), 0) / whole;
   const makers = told > 0.5 ? several.map(({ name }) => name) : [];
-  const decided = !isEitherOr(several, heads) && !several.some(({ name }) => text.isPair(name));
+  const decided =
+    !isRivalled(several, found) && !isEitherOr(several, heads) && !several.some(({ name }) => text.isPair(name));
   if (known === '' || !isNamed(known, [...heads.map(({ text: head }) => head), body]))
     return { makers, sure: told >= leastSure && decided, offers };
   const own = makers.find((name) => alike(name, known));

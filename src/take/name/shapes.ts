@@ -215,4 +215,6 @@ export const isParticled = (name: string): boolean => {
 
 /** Articles that may be part of a name, where it is written with a capital inside a sentence. */
 export const articles = 'The La Le Les Il Lo El De Het Die Der Das Van Von Di Du Da Del Della'.split(' ');
+/** Those of them that no other word of a heading is. */
+export const particles = 'De Van Von Di Du Da Del Della'.split(' ');
 export const articleFirst = new RegExp(`^(?:${articles.join('|')}) `, 'u');

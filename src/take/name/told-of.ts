@@ -1,6 +1,6 @@
 import { tellingFinder, wholeWords, wordsFor } from '../words';
 import { type Joined, joinedIn } from './joined';
-import { articles, namesIn, opensAt } from './shapes';
+import { articles, namesIn, opensAt, particles } from './shapes';
 import { before, fold, gathering, perhaps, placesBefore, type Shape, siteNouns, things } from './words';
 
 /** How a page's own text speaks of a name. */
@@ -35,6 +35,13 @@ function wordsBefore(text: string, at: number): string[] {
   return [...words, ...(two !== undefined && elision === undefined ? [`${two} ${one}`] : [])].map(fold);
 }
 
+const makerNouns = wholeWords('town-of');
+/** "Walsall makers", "les fabricants de Graulhet": a town's, which has several. */
+function isOfMakers(words: readonly string[], next: string): boolean {
+  const [noun, of] = (words[1] ?? '').split(' ');
+  return makerNouns.has(next) || (of !== undefined && makerNouns.has(noun!) && perhaps.has(of));
+}
+
 /** "una borsa di Ghirlanza", "un sac de Lussandre". */
 function isOfThing(words: string): boolean {
   const [thing, of] = words.split(' ');
@@ -52,6 +59,7 @@ const isAfterCode = (head: string): boolean => {
 /** "the Pardoe of my aunt’s": whose piece it is stands behind the name. */
 const ownedBy = tellingFinder('owned-by');
 const longestOwner = 24;
+const madeBy = tellingFinder('made-by');
 const japaneseBefore = wordsFor('owner-before').filter((word) => word.endsWith('の'));
 const behind = /^['’]?s?["”“»]?[ \u00a0-](\p{L}[\p{L}’']{0,20})/u;
 const japanese = wordsFor('maker-does').filter((word) =>
@@ -81,7 +89,10 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
   // "The Penhallow Journal" is no maker's.
   if (siteNouns.has(next)) return nothing;
   const opens = opensAt(text, start);
-  const isPlace = isAfterCode(head) || words.some((word) => places.has(word));
+  const isTown = isOfMakers(words, next);
+  const isPlace = isTown || isAfterCode(head) || words.some((word) => places.has(word));
+  // "The Carraway was made by Dunsley & Hart": the one is the other's model.
+  const isMade = madeBy(tail).some(({ start }) => start === 1);
   const inJapanese = isJapanese(name) || /[\p{Script=Hiragana}\p{Script=Katakana}]/u.test(tail.slice(0, 2));
   const isMaker =
     words.some((word) => before.has(word) || isOfThing(word)) ||
@@ -98,11 +109,12 @@ function speaksOf(text: string, start: number, end: number, name: string): ToldO
     words.some((word) => perhaps.has(word)) || (inJapanese && japanese.some((word) => tail.startsWith(word)));
   return {
     count: 1,
-    asMaker: isMaker && !isPlace ? 1 : 0,
+    asMaker: isMaker && !isPlace && !isMade ? 1 : 0,
     perhaps: !isMaker && mayBe ? 1 : 0,
-    asPlace: isPlace ? 1 : 0,
+    // What has several makers is none, whatever else is said.
+    asPlace: isTown ? 2 : isPlace ? 1 : 0,
     inside: opens ? 0 : 1,
-    asModel: sizes.test(tail) || /^\s\d{1,3}(?![\d.,:])/.test(tail) ? 1 : 0,
+    asModel: isMade || sizes.test(tail) || /^\s\d{1,3}(?![\d.,:])/.test(tail) ? 1 : 0,
   };
 }
 
@@ -137,7 +149,7 @@ export class NamesInText {
 
   constructor(
     private readonly text: string,
-    heads: readonly string[] = [],
+    private readonly heads: readonly string[] = [],
   ) {
     this.joined = joinedIn(heads, text);
     this.isOwn = ours(text).length > 0;
@@ -206,10 +218,11 @@ export class NamesInText {
 
   /** "from 1950 The Saddle Room", "un sac La Rochevine": an article written large inside a sentence is part of the name. */
   article(name: string): string | null {
-    const found = articles.find((article) => {
-      const at = this.text.indexOf(` ${article} ${name}`);
-      return at > 0 && /[^.!?:\n]/.test(this.text[at - 1]!);
-    });
-    return found ?? null;
+    const isInside = (text: string, article: string) => {
+      const at = text.indexOf(` ${article} ${name}`);
+      return at > 0 && /[^.!?:\n]/.test(text[at - 1]!);
+    };
+    const found = articles.find((article) => isInside(this.text, article));
+    return found ?? particles.find((one) => this.heads.some((head) => isInside(head, one))) ?? null;
   }
 }

@@ -22,6 +22,8 @@ export interface Weighed {
   weight: number;
   kinds: Set<HeadKind>;
   count: number;
+  /** How often the text speaks of it as a maker is spoken of. */
+  asMaker: number;
   /** Whether a head speaks of it as a maker's name, or sections are headed with it. */
   spoken: boolean;
 }
@@ -168,6 +170,9 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   const told = text.of(text.bare(name) ? name : name.replace(articleFirst, ''));
   // A site's own name is seldom whose bags it tells of.
   const isOnlySite = kinds.size > 0 && [...kinds].every((kind) => siteKinds.has(kind));
+  const isSite = heads.some(({ kind, text: head }) => kind === 'site' && head.replace(articleFirst, '') === name);
+  // Nor where its heading has it before what the page is of, and the text never.
+  if (isSite && !text.isOwn && told.count === 0 && kinds.has('heading')) weight -= 2;
   if (isOnlySite && spoken <= 0 && !text.isOwn && told.asMaker === 0) weight -= 1.2;
   weight +=
     Math.min(told.count, 6) * 0.4 +
@@ -176,6 +181,7 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
     Math.min(told.perhaps, 2) * 0.4;
   weight += Math.min(told.inside, 3) * 0.15 - Math.min(told.asPlace, 3) * 1.4 - Math.min(told.asModel, 2) * 1.5;
   if (told.asPlace > told.asMaker) weight -= 1.5;
+  if (told.asModel > told.asMaker) weight -= 1.2;
   // Where all words have capitals, they make no name.
   if (capitals > 0 && !isJoined(name) && told.count < 2 && told.inside === 0 && told.asMaker === 0) weight -= 1.8;
   // "Gladstone bag", of which the text says who made it.
@@ -191,5 +197,5 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   if (kinds.size === 0) weight -= 0.6;
   // "They" and "these bags" are of the one maker that the text names.
   if (text.onlyMaker === name && told.inside > 0) weight += 0.4;
-  return { name, weight, kinds, count: told.count, spoken: spoken > 0 || sections > 0 };
+  return { name, weight, kinds, count: told.count, asMaker: told.asMaker, spoken: spoken > 0 || sections > 0 };
 }

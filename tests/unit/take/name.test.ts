@@ -92,6 +92,29 @@ describe('the maker that a page tells of', () => {
     expect(named(page(heading, text)).makers).toEqual([maker]);
   });
 
+  it.each([
+    ['Grandad’s satchel', 'It is old. They stamped the week and the year.', ''],
+    ['Stamps on a Carraway', 'The Carraway was made by Dunsley & Hart. Dunsley & Hart stamped it.', 'Dunsley & Hart'],
+    ['Stempel der Quirling', 'Die Quirling stammt von Brückenau & Sohn.', 'Brückenau & Sohn'],
+    ['Walsall codes', 'Walsall saddlers stamped four digits.', ''],
+    ['Sacs de Graulhet', 'Les fabricants de Graulhet frappaient quatre chiffres.', ''],
+  ])('is no relative, no model that another made, and no town of several makers: %s', (heading, text, maker) => {
+    const { makers, sure } = named(page(heading, text));
+    expect(sure).toBe(false);
+    if (maker !== '') expect(makers).not.toContain(heading.split(' ').at(-1));
+    else expect(makers).toEqual([]);
+  });
+
+  it('is not the site’s own name, in its heading or its path', () => {
+    const site = 'The Attic Ledger';
+    const ledger = {
+      ...page('The Attic Ledger: old codes', 'Four digits, week and year.'),
+      site,
+      crumbs: ['Home', site],
+    };
+    expect(named(ledger).makers).toEqual([]);
+  });
+
   it('stays open between two that a heading joins by "or", and for two that a page never parts', () => {
     const either = named(page('Kelling oder Brandhorst?', 'Die Tasche meiner Tante trägt 0478.'));
     expect(either.sure).toBe(false);
