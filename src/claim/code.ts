@@ -1,10 +1,12 @@
 import type { MakerFile } from '../maker/types';
 import {
+  anyLanguage,
   anyOf,
   dimensionLetters,
   type Folded,
   findItemCodes,
   isAboutAnother,
+  jointWords,
   phrasePattern,
   phraseTest,
   sentenceAround,
@@ -17,6 +19,7 @@ import { asFarAsItFits, codesByLayout } from './code-by-layout';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import { isSaidOfThing } from './subject';
+import { isCorrected, withoutTakenBack } from './taken-back';
 import type { ClaimOf } from './types';
 import { hasUnitBehind } from './unit-behind';
 
@@ -46,6 +49,9 @@ const standsThere = textPattern(
 const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.match(/\d/g) ?? []).length >= 3;
 const edition = phraseTest(wordsOf('limited-edition'));
 /** "Nº 087/200": a piece of so many. */
+const plainYear = /^(?:19[5-9]\d|20[0-4]\d)$/;
+/** "The number says 1995": the year that somebody reads out of it. */
+const says = textPattern(`(?:${anyLanguage(jointWords.tellsYear)})$`);
 const ofSoMany = /^(\d{1,4})\s?\/\s?(\d{2,4})$/;
 /** "K V 0 9 1 5", "KV 0 9 / 1 5", "14 C 50 M 37", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
 const codeShape =
@@ -169,7 +175,9 @@ function quoted(folded: Folded, own: string): Quoted[] {
         // "Stamp inside pocket says": all that leads to it.
         const lead = withoutEnd(sourceRange(folded, match.index, start).words, /[\s:="'“„«「『(]/);
         const takenBy = { by, words: lead };
-        return only?.(code) === false ? [] : [{ start, code, confidence, takenBy }];
+        return only?.(code) === false || (plainYear.test(code) && says.test(lead))
+          ? []
+          : [{ start, code, confidence, takenBy }];
       }
       return [];
     }),
@@ -199,7 +207,11 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
     // "Code: T5 03291 W 28 H 17": where a layout explains the beginning, what follows is no more of it.
     const said = quoted(from.folded, own).map((one) => ({ ...one, code: asFarAsItFits(one.code, makers) }));
     const near = new Set(
-      said.flatMap(({ start }) => Array.from({ length: leastApart * 2 - 1 }, (_, at) => start - leastApart + 1 + at)),
+      said.flatMap(({ start, code }) => {
+        // One that is taken back has the right one right behind it.
+        const behind = isCorrected(from.folded.text, start, start + code.length) ? code.length : leastApart;
+        return Array.from({ length: leastApart - 1 + behind }, (_, at) => start - leastApart + 1 + at);
+      }),
     );
     const shops = findItemCodes(from.text);
     const others = codesByLayout(from.folded.text, own, makers).flatMap(({ maker, ...found }): Quoted[] => {
@@ -208,8 +220,8 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
       return isOther ? [] : [{ ...found, takenBy: { by: 'layout', words: maker } }];
     });
     const seen = new Set<number>();
-    return [...said, ...others]
-      .sort((a, b) => a.start - b.start)
+    const inOrder = [...said, ...others].sort((a, b) => a.start - b.start);
+    return withoutTakenBack(from.folded.text, inOrder)
       .filter((item) => !seen.has(item.start) && seen.add(item.start))
       .filter((item) => !isAboutAnother(from.folded.text, item.start, item.start + item.code.length))
       .filter((item) => !isOfEdition(from.folded.text, item))

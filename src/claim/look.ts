@@ -1,4 +1,4 @@
-import { clauseAround, phrasePattern, phraseTest, textPattern, wordsOf } from '../text';
+import { clauseAround, clauseBeforeComma, phrasePattern, phraseTest, textPattern, wordsOf } from '../text';
 
 const article = `(?:\\s(?:${phrasePattern(wordsOf('article')).source}))?`;
 /** "90s style", "1960s design": what stands behind makes it a look. */
@@ -6,6 +6,17 @@ const after = textPattern(`^['s]{0,2}[\\s-]{0,2}(?:${phrasePattern(wordsOf('look
 const before = textPattern(`(?:${phrasePattern(wordsOf('look', 'in-the-look-of')).source})${article}\\s$`);
 /** "Inspired by the bags of doctors of the 1920s": the clause tells of what it looks like. */
 const compared = phraseTest(wordsOf('inspired-by', 'in-the-look-of'));
+
+const closesWithLook = textPattern(
+  `(?:${phrasePattern(wordsOf('look', 'in-the-look-of')).source})(?:\\s[\\p{L}-]{1,12}){0,2}$`,
+);
+/** "Vintage style, sixties": a decade that opens its clause goes on with the look that the clause before it tells of. */
+export function goesOnOfLook(text: string, start: number): boolean {
+  const { start: opens } = clauseAround(text, start, start);
+  const before = isBareLead.test(text.slice(opens, start)) ? clauseBeforeComma(text, opens) : null;
+  return before !== null && closesWithLook.test(text.slice(before.start, before.end).trimEnd().replace(/,$/, ''));
+}
+const isBareLead = /^\s?(?:\p{L}{1,5}\s)?$/u;
 
 /** Whether words tell of what the piece looks like, and not of when it was made. */
 export function isOnlyLook(text: string, start: number, end: number): boolean {

@@ -12,6 +12,7 @@ import {
   lastEnd,
   phrasePattern,
   phraseTest,
+  sentenceAround,
   textPattern,
   topics,
   wordsOf,
@@ -20,11 +21,11 @@ import {
 import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
 import { isOfCompanion, isOfGiver, namesBag } from './goods';
-import { isOnlyLook } from './look';
+import { goesOnOfLook, isOnlyLook } from './look';
 import { isBareJoint, isCoarse, isFromYear, isOfMaking, isVague, madeVerb, standsAlone, tellsMaking } from './making';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
-import { isDateOfThing, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
+import { isDateOfThing, isOfModelNotMine, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
 import { isSupposed } from './supposed';
 
 const bought = phrasePattern(wordsOf('bought'));
@@ -86,6 +87,7 @@ function subjectOf(
     return null;
   if (isOpenOrRange(date) && isRunOfModel(text, start, end)) return null;
   if (isOfModelsRun(text, start, end) || (isCoarse(date) && isOfReissue(text, start, end))) return null;
+  if (isOfModelNotMine(text, start, end)) return null;
   const since = isSince(date, text.slice(start, end));
   if (since && isOfShop(text, start, end)) return null;
   const clause = clauseAround(text, start, end);
@@ -110,7 +112,8 @@ function subjectOf(
   if (lastEnd(mended, before) > Math.max(words.bought, words.making)) return null;
   if (isExplicitRange(date) && boughtBehind.test(after)) return { kind: 'bought', confidence: 0.8 };
   // "2002-2004 selon la boutique": what a shop tells of a code is no purchase.
-  if (!isExplicitRange(date) && isBoughtThen(after) && lastEnd(madeOrFrom, before.slice(-12)) === 0)
+  const makingLeads = words.making > 0 && joinsMaking.test(before.slice(words.making));
+  if (!isExplicitRange(date) && !makingLeads && isBoughtThen(after) && lastEnd(madeOrFrom, before.slice(-12)) === 0)
     return { kind: 'bought', confidence: 0.8 };
   if (repairOf.test(before)) return null;
   if (happenedThen(after) && words.making === 0) return null;
@@ -120,7 +123,7 @@ function subjectOf(
   // "Se tiñeron de marrón en 2020": what happened stands before it, and nothing that names the piece or its making since.
   if (words.elsewhere > words.making && !namesBag(before.slice(words.elsewhere)) && !isCoarse(date)) return null;
   if (since || sinceWords.test(before.slice(-12)) || elsewhereBehind.test(after)) return null;
-  if (age.test(after) || isOnlyLook(text, start, end)) return null;
+  if (age.test(after) || isOnlyLook(text, start, end) || (isCoarse(date) && goesOnOfLook(text, start))) return null;
   const doubtful = date.ambiguous ? 0.5 : 0.85;
   if (isOfMaking(before, after)) return { kind: 'made', confidence: doubtful };
   if (isFromYear(date, from, [start, end], makers)) return { kind: 'made', confidence: doubtful };
@@ -131,6 +134,8 @@ function subjectOf(
     : { kind: 'not-placed', confidence: 0.3 };
 }
 
+/** "Produced in the mid": no more than small words between a word of making and its date. */
+const joinsMaking = /^\s?(?:\p{L}{1,4}\s){0,3}$/u;
 const nearBehind = /^\s?(?:\p{L}{1,6}\s){0,2}$/u;
 
 const isOpenOrRange = ({ form, span }: FoundDate) => form === 'range' || span.from === null || span.to === null;
@@ -184,10 +189,26 @@ function howBought(from: Passage, [start, end]: readonly [number, number]): { ho
   return given > 0 && words.replace(gifted, '').search(bought) < 0 ? { how: 'gifted' } : {};
 }
 
+const told = phraseTest(wordsOf('told-me'));
+/** "The shop told me 1988, the number says 1995": what somebody else said, and another date in the same sentence. */
+function isSetRight(date: FoundDate, next: FoundDate | undefined, from: Passage): boolean {
+  if (next === undefined) return false;
+  const { text } = from.folded;
+  const [start, end] = foldedRange(from, date);
+  const clause = clauseAround(text, start, end);
+  const behind = foldedRange(from, next)[0];
+  return (
+    behind >= clause.end &&
+    behind < sentenceAround(text, start, end).end &&
+    told.test(text.slice(clause.start, clause.end))
+  );
+}
+
 /** Claims of when the piece was made, and of when it was bought (which bounds the making from above only). */
 export function dateClaims(passages: Passage[], readAt: string, makers: MakerFile[]): ClaimDraft[] {
   return passages.flatMap((from) =>
-    datesIn(from, readAt).flatMap((date): ClaimDraft[] => {
+    datesIn(from, readAt).flatMap((date, at, dates): ClaimDraft[] => {
+      if (isSetRight(date, dates[at + 1], from)) return [];
       const subject = subjectOf(date, from, makers);
       if (!subject) return [];
       const range = foldedRange(from, date);

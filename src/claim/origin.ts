@@ -1,6 +1,7 @@
 import { findPlaces, isAboutAnother, isNegated } from '../text';
 import { isOfCompanion } from './goods';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
+import { isMakingOfThing } from './subject';
 
 /** "ベルギー製のレザー" is said of the leather. */
 const ofMaterial = /^製の?(?:レザー|革|牛革|本革|生地|金具|素材|ファスナー|布|糸)/u;
@@ -15,6 +16,7 @@ export function originClaims(passages: Passage[]): ClaimDraft[] {
         const end = from.folded.text[nameEnd] === '製' ? nameEnd + 1 : nameEnd;
         if (ofMaterial.test(from.folded.text.slice(nameEnd))) return false;
         const { text } = from.folded;
+        if (isMakingOfThing(text, start, end, from.title)) return false;
         return !isNegated(text, start, end) && !isAboutAnother(text, start, end) && !isOfCompanion(text, start, end);
       })
       .map((place): ClaimDraft => ({ kind: 'origin', place: place.place, ...saidIn(from, place, 0.9) })),

@@ -53,7 +53,7 @@ const neverAsked = textPattern(
 /** "By card or bank transfer": one of the ways that a shop takes, and not the only one. */
 const byCard = phraseTest([...ways.card, ...wordsOf('card-bare')]);
 
-const atCollection = textPattern(`^\\s(?:${sourceOf('at-collection')})`);
+const atCollection = textPattern(`^\\s(?:(?:${anyLanguage(jointWords.onlyThen)})\\s)?(?:${sourceOf('at-collection')})`);
 
 const accepting = phrasePattern(wordsOf('accepting')).source;
 /** "Überweisung nehme ich nicht an", "bank transfer is not accepted": refused by what follows. */

@@ -111,6 +111,25 @@ const tells = textPattern(
   `^(?:\\s\\p{L}{1,12}){0,2}?\\s(?:${anyLanguage(jointWords.measuresVerb)}|${phrasePattern(wordsOf('is', 'has-or-stays', 'reads-there')).source})`,
 );
 
+/** "Dust bag made in China", "100% cotton pouch, made in Turkey": what comes along opens the sentence, and nothing else is named since. */
+export function isMakingOfThing(text: string, start: number, end: number, title: string): boolean {
+  const subject = subjectAhead(text, start, end, title);
+  if (!subject?.isThing || withWords.test(subject.words) || !opensSentence.test(subject.opening)) return false;
+  const { opening, rest } = subject;
+  if (accompanies.test(opening) || namesBag(rest) || saysSo.test(rest)) return false;
+  const [own, making, ...more] = rest.split(',');
+  if (own === undefined || more.length > 0) return false;
+  return making === undefined ? fewWords.test(own) : own.trim() === '' || ofAnother.test(own);
+}
+/** What has words on it may tell where the piece was made. */
+const withWords = phraseTest(wordsOf('inside-the-piece', 'paper-or-key'));
+/** A thing with up to three words before it, and no list of things. */
+const opensSentence = /^\s?(?:[\p{L}\p{N}%'-]{1,15}\s){0,3}$/u;
+const fewWords = /^[」』]?(?:は|が)?(?:\s\p{L}{1,12}){0,5}\s?$/u;
+/** "The card says", and a thing that is there, lost or not, of which no more is told. */
+const saysSo = phraseTest(wordsOf('reads-there', 'lost', 'lacking', 'goes-along'));
+const ofAnother = phraseTest(wordsOf('other-one'));
+
 /** Whether a sentence speaks of a part or of what comes along ahead of a place, and has not come back to the piece since. */
 export function speaksOfThing(text: string, start: number, end: number, title: string): boolean {
   const subject = subjectAhead(text, start, end, title);
@@ -128,6 +147,15 @@ export const isRunOfModel = (text: string, start: number, end: number): boolean 
 export function isOfModelsRun(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
   return runEnds.test(text.slice(clause.start, start)) || runEnds.test(text.slice(end, Math.min(clause.end, end + 24)));
+}
+
+const model = phraseTest(wordsOf('model-noun', 'model-run'));
+const mine = textPattern(`^[,;:\\s–-]{0,4}(?:[\\p{L}']{1,6}\\s){0,2}?(?:${phrasePattern(wordsOf('mine')).source})`);
+
+/** "The model is of 1975, mine is younger": the year is the model's where the sentence sets the piece against it. */
+export function isOfModelNotMine(text: string, start: number, end: number): boolean {
+  const clause = clauseAround(text, start, end);
+  return model.test(text.slice(clause.start, start)) && mine.test(text.slice(clause.end === end ? end : clause.end));
 }
 
 const reissue = phraseTest(wordsOf('re-issue'));

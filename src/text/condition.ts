@@ -1,5 +1,5 @@
 import type { Condition } from '../listing/types';
-import { clauseAround, isAboutAnother, isNegated, sentenceAround } from './clause';
+import { clauseAround, isAboutAnother, isNegated, rightAhead, sentenceAround } from './clause';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';
 import { tableWords, topicFinder, wordsOf } from './lexicon';
@@ -81,6 +81,27 @@ function isAboutThing(text: string, start: number, end: number): boolean {
   return behind !== null && /^\s{0,2}$/.test(text.slice(end, end + behind.index));
 }
 
+const byMe = phrasePattern(wordsOf('by-me')).source;
+const byMeBehind = new RegExp(`^\\s(?:${byMe})`, 'u');
+const byMeAhead = new RegExp(`(?:${byMe})\\s?$`, 'u');
+const sinceThen = new RegExp(`^\\s(?:${phrasePattern(wordsOf('since')).source})\\s(?:1[89]|20)\\d\\d(?!\\d)`, 'u');
+const thenSince = new RegExp(
+  `(?:${phrasePattern(wordsOf('since')).source})\\s(?:1[89]|20)\\d\\d\\s$|(?:1[89]|20)\\d\\d年(?:から|以降)$`,
+  'u',
+);
+/** "Unworn since 2001": until then it was not. */
+const isSinceThen = (text: string, start: number, end: number): boolean =>
+  sinceThen.test(text.slice(end, end + 24)) || thenSince.test(rightAhead(text, start));
+
+/** "Never worn by me, daily by my mother": that one owner did not use it does not make it unused. */
+const isOfOneOwner = (text: string, start: number, end: number): boolean =>
+  byMeBehind.test(text.slice(end, end + 24)) || byMeAhead.test(rightAhead(text, start));
+
+const codes = phrasePattern(wordsOf('code-noun'), 'u');
+/** "The stamp is worn", "il timbro e consumato": said of the code alone. */
+const isFlawOfCode = (text: string, start: number, end: number): boolean =>
+  codes.test(text.slice(clauseAround(text, start, end).start, start));
+
 const back = phraseTest(wordsOf('sent-back'));
 /** "Send it back within 30 days, unworn": how a piece has to be that goes back. */
 function isOfReturn(text: string, start: number, end: number): boolean {
@@ -112,6 +133,9 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
     const negated = isNegated(folded.text, start, end);
     if (bare.has(said) && !negated && !newOfPiece(folded.text, start, end, opens)) continue;
     if (isOfReturn(folded.text, start, end)) continue;
+    if (said.value === 'unused' && (isOfOneOwner(folded.text, start, end) || isSinceThen(folded.text, start, end)))
+      continue;
+    if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start, end)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
     const value = negated ? denied[said.value] : said.value;
     if (value) found.push({ value, start: said.start, end: said.end, words: said.words });

@@ -59,6 +59,18 @@ export const madeAhead: EachLanguage = [
   'gemaakt',
   '',
 ];
+/** "By transfer, only at the door". */
+export const onlyThen: EachLanguage = [
+  'only|but',
+  'seulement|uniquement',
+  'nur|erst',
+  'solo|soltanto',
+  'solo|solamente',
+  'alleen|pas',
+  'のみ',
+];
+/** "The number says": ahead of a year that somebody reads out of it. */
+export const tellsYear: EachLanguage = ['says', 'dit|indique', 'sagt', 'dice', 'dice', 'zegt', 'によると|によれば'];
 /** Right behind a year that is one of making. */
 export const madeBehind: EachLanguage = [
   'made|model(?!\\s?\\d)|production',

@@ -1,9 +1,12 @@
 import {
+  type CallersPart,
+  callerPages,
   type MessyPart,
   type MessyScore,
   messyPages,
   precisionOf,
   recallOf,
+  scoreCaller,
   scoreMessy,
   sumOf,
 } from '../messy-pages/score';
@@ -48,6 +51,25 @@ async function printSet(which: MessyPart): Promise<void> {
   for (const { page, faults } of scores) for (const fault of faults) console.log(`  ${page}: ${fault}`);
 }
 
+const toldOfCallers: Record<CallersPart, string> = {
+  callers: 'in voices of their own, with their truth before any reader ran on them, and tuned on since',
+  'callers set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
+};
+
+/** What honest sellers are held to have said wrong, and whether what was planted is told. */
+async function printCallers(which: CallersPart): Promise<void> {
+  const scores = await Promise.all(callerPages(which).map(scoreCaller));
+  const count = (of: (one: (typeof scores)[number]) => boolean) => scores.filter(of).length;
+  console.log(
+    `${scores.length} short second-hand pages in seven languages, written on 2026-11-30, ${toldOfCallers[which]}: ` +
+      `unfounded doubts on ${count(({ unfounded }) => unfounded.length > 0)}, ` +
+      `contradictions ${scores.reduce((sum, { contradictions }) => sum + contradictions, 0)}, ` +
+      `planted doubts missed on ${count(({ missed }) => missed)} of ${count(({ planted }) => planted)}.`,
+  );
+  for (const { page, unfounded } of scores)
+    for (const check of unfounded) console.log(`  ${page}: unfounded: ${check}`);
+}
+
 /** `LISTING_PART=all` reads the thirds set aside, and the pages written later, as well. */
 export async function printMessy(): Promise<void> {
   await printSet('seen');
@@ -55,6 +77,7 @@ export async function printMessy(): Promise<void> {
   await printSet('passers-by');
   await printSet('neighbours');
   await printSet('guests');
+  await printCallers('callers');
   if (process.env.LISTING_PART !== 'all') return;
   await printSet('set aside');
   await printSet('written later');
@@ -62,4 +85,5 @@ export async function printMessy(): Promise<void> {
   await printSet('passers-by set aside');
   await printSet('neighbours set aside');
   await printSet('guests set aside');
+  await printCallers('callers set aside');
 }

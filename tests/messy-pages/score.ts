@@ -14,7 +14,8 @@ import { shortClaim } from '../unit/claim/listing-of';
  * their truth, when the readers were done, and opened once. Those of `strangers.json` came after both, and those of
  * `passers-by.json` after these, of `neighbours.json` after those, and of `guests.json` last; a third of each (Python's
  * `random.Random(20261129).sample` over the sorted names, 20261130, 20261201 and 20261202 for the last three) is set
- * aside too.
+ * aside too. Of `callers.json` only doubts are told: four of its 36 sellers were made to say what founds one, before any
+ * reader ran; twelve (`Random(20261203)`) are set aside.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -35,6 +36,16 @@ const [first, later] = [tableOf('truth.json'), tableOf('later.json')];
 const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.json')];
 const [neighbours, guests] = [tableOf('neighbours.json'), tableOf('guests.json')];
 const messyTruths: Truths = { ...first, ...later, ...strangers, ...passersBy, ...neighbours, ...guests };
+
+/** A page of which only doubts are told. */
+interface CallerTruth {
+  url: string;
+  /** Whether something that founds a doubt was written in. */
+  planted: boolean;
+  /** Checks that may raise a doubt then; a planted page is right when one of them does. */
+  doubts: string[];
+}
+const callers = JSON.parse(read('callers.json')) as Record<string, CallerTruth>;
 const aside = new Set(JSON.parse(read('aside.json')) as string[]);
 const seenOf = (table: Truths) => Object.keys(table).filter((name) => !aside.has(name));
 const asideOf = (table: Truths) => Object.keys(table).filter((name) => aside.has(name));
@@ -78,7 +89,8 @@ const now = '2026-03-01T12:00:00Z';
 
 export async function messyCase(name: string): Promise<Case> {
   const { document } = parseHTML(read(`${name}.html`));
-  const listing = await readListing(document as unknown as Document, { url: messyTruths[name]?.url ?? '', now });
+  const url = (messyTruths[name] ?? callers[name])?.url ?? '';
+  const listing = await readListing(document as unknown as Document, { url, now });
   return buildCase({ listing, photos: [], corrections: [], makers: builtInMakers, now });
 }
 
@@ -266,3 +278,31 @@ export const sumOf = (scores: readonly MessyScore[], of: 'fields' | 'claims' | '
     const own = one[of];
     return { right: sum.right + own.right, wrong: sum.wrong + own.wrong, missed: sum.missed + own.missed };
   }, none());
+
+export type CallersPart = 'callers' | 'callers set aside';
+
+export const callerPages = (which: CallersPart): string[] =>
+  Object.keys(callers).filter((name) => aside.has(name) === (which === 'callers set aside'));
+
+export interface CallerScore {
+  page: string;
+  /** Doubts and contradictions that nothing founds, by check. */
+  unfounded: string[];
+  contradictions: number;
+  planted: boolean;
+  /** A doubt was planted, and none of those that it founds is shown. */
+  missed: boolean;
+}
+
+export async function scoreCaller(page: string): Promise<CallerScore> {
+  const { planted, doubts } = callers[page] as CallerTruth;
+  const shown = findingsOf(await messyCase(page)).filter(({ kind }) => kind === 'doubt' || kind === 'contradiction');
+  const checks = shown.map(({ check }) => check);
+  return {
+    page,
+    unfounded: checks.filter((check) => !doubts.includes(check)),
+    contradictions: shown.filter(({ kind }) => kind === 'contradiction').length,
+    planted,
+    missed: planted && !checks.some((check) => doubts.includes(check)),
+  };
+}

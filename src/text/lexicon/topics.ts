@@ -30,6 +30,7 @@ import brassSolid from './brass-solid.json' with { type: 'json' };
 import brassSurface from './brass-surface.json' with { type: 'json' };
 import but from './but.json' with { type: 'json' };
 import buyOrBid from './buy-or-bid.json' with { type: 'json' };
+import byMe from './by-me.json' with { type: 'json' };
 import byTheMaker from './by-the-maker.json' with { type: 'json' };
 import cannotSay from './cannot-say.json' with { type: 'json' };
 import cardBare from './card-bare.json' with { type: 'json' };
@@ -97,6 +98,7 @@ import measuredThing from './measured-thing.json' with { type: 'json' };
 import memberSince from './member-since.json' with { type: 'json' };
 import menu from './menu.json' with { type: 'json' };
 import mine from './mine.json' with { type: 'json' };
+import misreadBefore from './misread-before.json' with { type: 'json' };
 import modelNoun from './model-noun.json' with { type: 'json' };
 import modelRun from './model-run.json' with { type: 'json' };
 import namesNobody from './names-nobody.json' with { type: 'json' };
@@ -178,6 +180,7 @@ import takenFrom from './taken-from.json' with { type: 'json' };
 import thereAre from './there-are.json' with { type: 'json' };
 import thisOne from './this-one.json' with { type: 'json' };
 import through from './through.json' with { type: 'json' };
+import toldMe from './told-me.json' with { type: 'json' };
 import unreadable from './unreadable.json' with { type: 'json' };
 import variant from './variant.json' with { type: 'json' };
 import vintage from './vintage.json' with { type: 'json' };
@@ -243,6 +246,7 @@ export const topics = {
   'brass-surface': brassSurface,
   but,
   'buy-or-bid': buyOrBid,
+  'by-me': byMe,
   'by-the-maker': byTheMaker,
   'cannot-say': cannotSay,
   'card-bare': cardBare,
@@ -310,6 +314,7 @@ export const topics = {
   'member-since': memberSince,
   menu,
   mine,
+  'misread-before': misreadBefore,
   'model-noun': modelNoun,
   'model-run': modelRun,
   'names-nobody': namesNobody,
@@ -391,6 +396,7 @@ export const topics = {
   'there-are': thereAre,
   'this-one': thisOne,
   through,
+  'told-me': toldMe,
   unreadable,
   variant,
   vintage,

@@ -1,5 +1,14 @@
 import { beforeAll, expect, it } from 'vitest';
-import { type MessyScore, messyPages, precisionOf, recallOf, scoreMessy, sumOf } from '../../messy-pages/score';
+import {
+  callerPages,
+  type MessyScore,
+  messyPages,
+  precisionOf,
+  recallOf,
+  scoreCaller,
+  scoreMessy,
+  sumOf,
+} from '../../messy-pages/score';
 
 /*
  * Second-hand pages as people write them, on which the reader was tuned: what has to stand there. Those set aside are
@@ -28,4 +37,10 @@ it('raises no doubt about an honest seller that nothing founds', () => {
     scores.filter(({ unfounded }) => unfounded.length > 0).map(({ page, unfounded }) => [page, unfounded]),
   ).toEqual([]);
   expect(scores.filter(({ contradictions }) => contradictions > 0)).toEqual([]);
+});
+
+it.each(callerPages('callers'))('tells of %s what was planted, and nothing else', async (page) => {
+  const { unfounded, missed } = await scoreCaller(page);
+  expect(unfounded).toEqual([]);
+  expect(missed).toBe(false);
 });
