@@ -15,6 +15,8 @@ beforeAll(async () => {
   page = await browser.context.newPage();
   await page.setViewportSize({ width: 900, height: 900 });
   await page.goto(browser.extensionUrl('watchlist.html#makers'));
+  // What was read from the browser stands, and so does what listens for a paste.
+  await page.getByText('You have none yet.').waitFor();
 });
 afterAll(async () => {
   await browser?.close();
