@@ -1,7 +1,7 @@
+import { noFacts } from '../listing/fact-types';
 import { nowhere, photoLink } from '../listing/sent-photo-types';
 import type { Listing } from '../listing/types';
 
-/** A listing that says nothing. It stands here in full because the reader of pages needs a browser, and a case does not. */
 const blankListing = (url: string, readAt: string): Listing => ({
   format: 1,
   url,
@@ -9,24 +9,7 @@ const blankListing = (url: string, readAt: string): Listing => ({
   kind: 'listing',
   language: null,
   text: '',
-  title: [],
-  description: [],
-  maker: [],
-  model: [],
-  itemCode: [],
-  price: [],
-  condition: [],
-  availability: [],
-  measures: [],
-  colour: [],
-  material: [],
-  posted: [],
-  watchers: [],
-  bids: [],
-  returns: [],
-  shipping: [],
-  payment: [],
-  seller: { name: [], rating: [], salesCount: [], memberSince: [], trader: [], place: [] },
+  ...noFacts(),
   photos: [],
   problems: [],
 });

@@ -1,4 +1,5 @@
 import type { Problem } from '../problem';
+import { noFacts } from './fact-types';
 import type { Candidate, Field, Listing, Origin } from './types';
 
 /** A listing in the making: fields gather candidates in any order; `settleDraft` puts the best first. */
@@ -25,27 +26,7 @@ export type Draft = Pick<
   | 'seller'
 > & { problems: Problem[] };
 
-export const emptyDraft = (): Draft => ({
-  title: [],
-  description: [],
-  maker: [],
-  model: [],
-  itemCode: [],
-  price: [],
-  condition: [],
-  availability: [],
-  measures: [],
-  colour: [],
-  material: [],
-  posted: [],
-  watchers: [],
-  bids: [],
-  returns: [],
-  shipping: [],
-  payment: [],
-  seller: { name: [], rating: [], salesCount: [], memberSince: [], trader: [], place: [] },
-  problems: [],
-});
+export const emptyDraft = (): Draft => ({ ...noFacts(), problems: [] });
 
 /** Where a value comes from and how far to trust it. */
 export interface Provenance {
