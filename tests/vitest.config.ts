@@ -19,6 +19,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'browser',
+          // A browser on a busy machine takes longer than the second that is given else.
+          expect: { poll: { timeout: 20_000 } },
           include: ['tests/browser/**/*.test.ts', 'tests/hostile/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,

@@ -116,8 +116,12 @@ describe('the bench', () => {
       'Photo 1',
       'Photo 2',
     ]);
-    const [one, other] = [(await pair.nth(0).boundingBox())!, (await pair.nth(1).boundingBox())!];
-    expect([other.width, other.height]).toEqual([one.width, one.height]);
+    const sizeOf = async (at: number) => {
+      const { width, height } = (await pair.nth(at).boundingBox())!;
+      return [width, height];
+    };
+    const areAlike = async () => (await sizeOf(0)).join() === (await sizeOf(1)).join();
+    await expect.poll(areAlike).toBe(true);
     await page.getByLabel('Laid over, share of the other photo').fill('0.5');
     await expect.poll(() => pair.nth(1).boundingBox()).toEqual(await pair.nth(0).boundingBox());
     await page.getByRole('button', { name: 'Blink' }).click();

@@ -81,7 +81,7 @@ describe('a maker file taken from a page', () => {
     await full
       .getByLabel('Source of the page (HTML)')
       .fill(
-        `<title>Codes</title><h1>Codes of two houses</h1><h2>Greyfell</h2>${greyfell}<h2>Tollmere</h2>${tollmere}<p>Both Greyfell and Tollmere are gone.</p>`,
+        `<title>Codes</title><h1>Codes</h1><h2>Greyfell</h2>${greyfell}<h2>Tollmere</h2>${tollmere}<p>Both Greyfell and Tollmere are gone.</p>`,
       );
     await full.getByRole('button', { name: 'Read it' }).click();
     const ofEach = full.getByRole('group', { name: 'Of which maker?' });
