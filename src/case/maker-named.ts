@@ -1,4 +1,3 @@
-import { possibleMakerName } from '../claim';
 import type { NewCorrection } from './correction-types';
 import type { Case } from './types';
 
@@ -12,9 +11,10 @@ export function makerNamed({ claims, listing }: Pick<Case, 'claims' | 'listing'>
  * Who may have made it by the words of the listing, where nobody names the maker: to be asked, and never used unasked. Null
  * where no word with a capital may be a name.
  */
-export function makerGuessed(kase: Pick<Case, 'claims' | 'listing'>): string | null {
-  const name = makerNamed(kase) === '' ? possibleMakerName(kase.listing) : null;
-  return name !== null && looksLikeName.test(name) ? name : null;
+export function makerGuessed(kase: Pick<Case, 'claims' | 'listing' | 'skipped'>): string | null {
+  const possible = kase.skipped.find(({ code }) => code === 'no-maker-file')?.data?.possible;
+  if (typeof possible !== 'string' || !looksLikeName.test(possible)) return null;
+  return makerNamed(kase) === '' ? possible : null;
 }
 const looksLikeName = /^[\p{Lu}\u3040-\u30ff\u3400-\u9fff]/u;
 

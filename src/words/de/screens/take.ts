@@ -36,7 +36,7 @@ export const takeStrings: ScreenWords['take'] = {
     others: 'Andere Namen auf der Seite:',
   },
   askAmong: {
-    about: 'Die Seite handelt vielleicht nur von einem dieser Hersteller und erwähnt den anderen nebenbei.',
+    about: 'Die Seite handelt vielleicht nur von einem dieser Hersteller und erwähnt andere nebenbei.',
     only: (maker: string) => `Nur ${maker}`,
     each: 'Von jedem, wie gezeigt',
   },

@@ -37,7 +37,7 @@ export const takeStrings = {
     others: 'Other names on the page:',
   },
   askAmong: {
-    about: 'The page may be of one of these makers alone, and name the other in passing.',
+    about: 'The page may be of one of these makers alone, and name others in passing.',
     only: (maker: string) => `Only ${maker}`,
     each: 'Of each, as shown',
   },
