@@ -1,5 +1,5 @@
 import type { Layout, Slot } from '../../maker/types';
-import { foldWords, isNegated } from '../../text';
+import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
 import { asFolded } from './as-folded';
 import { blanked } from './blanked';
@@ -10,8 +10,8 @@ import { fill, onlyUsual, type Shape } from './layout-shapes';
 import { lettersWithMonth, monthLetter } from './letter-slots';
 import { readCounts, type SaidCount } from './number';
 import { toldParts } from './told-parts';
+import { unitsNamed, unitWords } from './unit-words';
 
-const finder = tellingFinder('year', 'month', 'week', 'day', 'quarter', 'plant', 'serial');
 const mixed = tellingFinder('interleaved');
 const ordinals = tellingFinder('ordinal-1', 'ordinal-2', 'ordinal-3', 'ordinal-4');
 const partWords = tellingFinder('ordinal-1', 'last-ones');
@@ -27,14 +27,9 @@ export interface SaidLayout {
   units: DateUnit[];
 }
 
-/** Date units in the order in which a text names them, each once; a "年" behind figures is a date's. */
+/** Date units in the order in which a text names them, each once. */
 function unitsOf(folded: string): { units: DateUnit[]; serial: boolean; plant: boolean } {
-  const hits = finder(asFolded(folded)).filter(
-    ({ foldedStart, foldedEnd }) =>
-      !/\d\s?$/.test(folded.slice(Math.max(0, foldedStart - 2), foldedStart)) &&
-      !isNegated(folded, foldedStart, foldedEnd),
-  );
-  const named = [...new Set(hits.map(({ value }) => value))];
+  const named = [...new Set(unitsNamed(folded).map(({ value }) => value))];
   const units = named.filter((unit): unit is DateUnit => unit !== 'plant' && unit !== 'serial');
   return { units, serial: named.includes('serial'), plant: named.includes('plant') };
 }
@@ -140,7 +135,7 @@ function withPlantInDigits(shape: Shape, units: readonly DateUnit[], folded: str
   const [run, ...more] = shape.filter((part) => 'digits' in part);
   if (!run || !('digits' in run) || more.length > 0 || shape.length !== 1 || units.length < 2) return null;
   const over = run.digits - 2 * units.length;
-  const hits = finder(asFolded(folded));
+  const hits = unitWords(asFolded(folded));
   const plant = hits.findIndex(({ value }) => value === 'plant');
   if (over < 1 || over > 2 || plant < 0) return null;
   const ahead = new Set(

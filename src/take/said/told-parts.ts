@@ -1,11 +1,10 @@
 import type { Layout, Slot } from '../../maker/types';
-import { foldWords, isNegated } from '../../text';
+import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
-import { asFolded } from './as-folded';
 import { type DateUnit, isDateUnit, slotOf } from './layout';
 import { readCounts } from './number';
+import { unitsNamed } from './unit-words';
 
-const finder = tellingFinder('year', 'month', 'week', 'day', 'quarter', 'plant', 'serial');
 const positions = tellingFinder('ordinal-1', 'last-ones', 'put-before', 'put-behind');
 
 type Unit = DateUnit | 'plant' | 'serial';
@@ -24,15 +23,11 @@ interface ToldPart {
   place: -1 | 0 | 1;
 }
 
-/** What is counted and what it is, in the order of the text; a "年" behind figures is a date's. */
+/** What is counted and what it is, in the order of the text. */
 function tokensOf(folded: string): Token[] {
-  const units = finder(asFolded(folded))
-    .filter(
-      ({ foldedStart, foldedEnd }) =>
-        !/\d\s?$/.test(folded.slice(Math.max(0, foldedStart - 2), foldedStart)) &&
-        !isNegated(folded, foldedStart, foldedEnd),
-    )
-    .map(({ value, foldedStart, foldedEnd }): Token => ({ start: foldedStart, end: foldedEnd, unit: value }));
+  const units = unitsNamed(folded).map(
+    ({ value, foldedStart, foldedEnd }): Token => ({ start: foldedStart, end: foldedEnd, unit: value }),
+  );
   const counts = readCounts(folded).map(({ of, count, start, end }): Token => ({ start, end, count: { of, count } }));
   return [...units, ...counts].sort((a, b) => a.start - b.start);
 }
