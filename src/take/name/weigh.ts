@@ -127,6 +127,15 @@ function speaksOfMaker(head: string, start: number, name: string): number {
 /** What two heads say of a name: one that says nothing leaves the other's word standing. */
 const either = (one: number, other: number): number => (one === 0 || other === 0 ? one + other : Math.max(one, other));
 
+/** What a head says of a name by its kind: a part's or a picture's tells of one among several. */
+function saidBy(kind: HeadKind, head: string, start: number, name: string): number {
+  if (kind === 'author') return 0;
+  if (kind === 'site') return gathersFor(head, start, name);
+  const said = speaksOfMaker(head, start, name);
+  // "Tillhorsts Werke".
+  return kind === 'section' || kind === 'picture' ? (said > 0 ? 0.8 : 0) : said;
+}
+
 /** All that the page says for and against one name. */
 export function weigh(name: string, heads: readonly Head[], text: NamesInText): Weighed {
   const kinds = new Set<HeadKind>();
@@ -151,14 +160,9 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
     if (kind === 'section') {
       sections += 1;
       if (head.trim() === name) ownSections += 1;
-      // "Tillhorsts Werke".
-      spoken = either(spoken, speaksOfMaker(head, at, name) > 0 ? 0.8 : 0);
-    } else if (kind === 'picture') {
-      pictures += 1;
-      spoken = either(spoken, speaksOfMaker(head, at, name) > 0 ? 0.8 : 0);
-    } else if (kind === 'author') continue;
-    else if (kind === 'site') spoken = either(spoken, gathersFor(head, at, name));
-    else spoken = either(spoken, speaksOfMaker(head, at, name));
+    }
+    if (kind === 'picture') pictures += 1;
+    spoken = either(spoken, saidBy(kind, head, at, name));
   }
   // A maker's own page calls the bags "ours", and seldom says its name.
   if (text.isOwn && (kinds.has('site') || kinds.has('title')) && !kinds.has('heading')) weight += 2;
