@@ -1,5 +1,5 @@
 import { unknownPlace } from '../place';
-import { readEntry, splitEntry } from './entry';
+import { type Entry, readEntry, splitEntry } from './entry';
 import { readOfPart } from './entry-part';
 import { makersOfHeading, type NamedMakers } from './name';
 import { type Block, headingsOf } from './page/blocks';
@@ -38,6 +38,7 @@ export class PageReader {
   private readonly notes: Map<string, string>;
   private readonly about: Context['about'];
   private readonly prose: ProseReader;
+  private readonly firstHeading: number;
   private maker: string | null | undefined;
   private heading: string | null = null;
   private part: Context['part'] = null;
@@ -51,6 +52,7 @@ export class PageReader {
     named: NamedMakers,
   ) {
     const headings = headingsOf(blocks);
+    this.firstHeading = blocks.findIndex(({ kind }) => kind === 'heading');
     const body = textOf(blocks);
     this.makers = named.makers;
     this.legend = readLegend(
@@ -135,24 +137,24 @@ export class PageReader {
 
   /** Entries under a period are what it tells: how codes were built, that there were none. */
   private underAbove(items: readonly Inline[], above: string, at: number): Proposal[] | null {
-    if (items.length === 0 || !isHeadingSize(above)) return null;
+    if (items.length === 0 || !isHeadingSize(above) || !isPeriod(above)) return null;
     const body = items.map(({ text }) => text.replace(/[.;,]$/, '')).join('. ');
     const whole = { ...items[0]!, text: `${above}: ${body}` };
-    if (!isPeriod(above)) return null;
     return readEntry({ head: above, body, whole }, this.context(at, 'list'), this.source.day);
   }
 
   /** Labels beside their values, under the name of a model or the code of a workshop. */
   private facts(
-    entries: readonly (ReturnType<typeof splitEntry> | null)[],
+    entries: readonly (Entry | null)[],
     above: string,
     at: number,
     form: Context['form'],
   ): Proposal[] | null {
-    if (entries.some((one) => one === null) || !areFacts(entries.map((one) => one!.head))) return null;
+    const told = entries.flatMap((one) => one ?? []);
+    if (told.length < entries.length || !areFacts(told.map(({ head }) => head))) return null;
     const context = this.context(at, form);
     const named = above !== '' && above.length <= longestName ? above.replace(/[\s:]{1,4}$/, '') : context.heading;
-    const facts = entries.map((one) => ({ label: one!.head, value: one!.body, selector: one!.whole.selector }));
+    const facts = told.map(({ head, body, whole }) => ({ label: head, value: body, selector: whole.selector }));
     const found = readFacts(facts, { ...context, heading: named });
     return found.length > 0 ? found : null;
   }
@@ -194,7 +196,7 @@ export class PageReader {
     if (above?.kind !== 'heading' || this.blocks[at]!.kind !== 'paragraph' || words.text.length > longestEntry)
       return [];
     // The page's own heading names no model of many.
-    const isFirst = this.blocks.findIndex(({ kind }) => kind === 'heading') === at - 1;
+    const isFirst = this.firstHeading === at - 1;
     const whole = { ...words, text: `${above.words.text}: ${words.text}` };
     const read = readEntry({ head: above.words.text, body: words.text, whole }, context, this.source.day);
     return (read ?? []).filter((one) => {
