@@ -1,10 +1,9 @@
 import type { Part } from '../claim/types';
 import { partWords } from '../text';
 import type { Inline } from './page/inline';
-import { type Context, doubtsOf, propose, type Say } from './propose';
+import { type Context, type Say, sayerOf } from './propose';
 import { constructionIn } from './prose/construction';
 import { blanked } from './said/blanked';
-import { doubtedBy } from './said/doubted';
 import { plainMaterial } from './said/material';
 import { onePeriod, timeBeside } from './said/one-period';
 import { partsIn } from './said/part';
@@ -43,9 +42,7 @@ export function readOfPart(item: Inline, context: Context): Proposal[] | null {
   const { text } = item;
   if (context.part === null || text.length > longestOfPart || codeWords(text).length > 0) return null;
   if (!readPeriods(text).some(({ form }) => form !== 'year')) return null;
-  const noted = [...doubtsOf([item], context, doubtedBy), ...doubtedBy(text)];
-  const say: Say = (own, doubts = []) =>
-    propose(context, own, { words: text, selector: item.selector, doubts: [...noted, ...doubts] });
+  const say = sayerOf(item, text, context);
   // "It was of linen until 1979 and of nylon since 1980": the part stands in the heading.
   const told = constructionIn(`${partWords[context.part][0]} ${text.replace(pronoun, '')}`);
   const found =

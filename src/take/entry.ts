@@ -2,11 +2,10 @@ import { findPlaces, foldWords } from '../text';
 import { constructionOf } from './entry-part';
 import { beginningOf, systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
-import { type Context, doubtsOf, propose, type Say } from './propose';
+import { type Context, type Say, sayerOf } from './propose';
 import { isAsked } from './prose/sentences';
 import { blanked } from './said/blanked';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
-import { doubtedBy } from './said/doubted';
 import { readExamples } from './said/example';
 import { readCounts } from './said/number';
 import { onePeriod } from './said/one-period';
@@ -63,9 +62,7 @@ const numbered = /^(\p{L}{2,20})\s?(?:no\.?|nr\.?|n[º°])?\s?(\d{1,2})$/iu;
 /** What an entry proposes; null when it is none that this reader knows. */
 export function readEntry(entry: Entry, context: Context, day: string): Proposal[] | null {
   const { head, body, whole } = entry;
-  const noted = [...doubtsOf([whole], context, doubtedBy), ...doubtedBy(body)];
-  const say: Say = (own, doubts = []) =>
-    propose(context, own, { words: whole.text, selector: whole.selector, doubts: [...noted, ...doubts] });
+  const say = sayerOf(whole, body, context);
   const codes = plantCodes(head.replace(/[*†]$/, ''));
   if (codes?.every(({ behind }) => behind === null) && !isPeriod(body)) {
     const plants = codes.map(({ code, lookAlike }) => plantOf(code, lookAlike, body, say));

@@ -2,6 +2,7 @@ import type { Part } from '../claim/types';
 import type { Inline } from './page/inline';
 import { isStruck } from './page/inline';
 import { carrierIn } from './said/carrier';
+import { doubtedBy } from './said/doubted';
 import { isSecondHand } from './said/second-hand';
 import type { Doubt, PlaceOnPage, Proposal } from './types';
 
@@ -64,13 +65,15 @@ export function propose(context: Context, own: OwnFields, said: Said): Proposal 
 }
 
 /** What striking out and footnotes say against words: taken back or disputed. */
-export function doubtsOf(
-  words: readonly (Inline | null | undefined)[],
-  context: Context,
-  doubted: (text: string) => Doubt[],
-): Doubt[] {
-  const said = words.filter((one): one is Inline => Boolean(one));
+export function doubtsOf(said: readonly Inline[], context: Context): Doubt[] {
   const struck = said.length > 0 && said.every(isStruck);
   const noted = said.flatMap(({ marks }) => marks.flatMap((mark) => context.notes.get(mark) ?? []));
-  return [...(struck ? (['withdrawn'] as const) : []), ...noted.flatMap(doubted)];
+  return [...(struck ? (['withdrawn'] as const) : []), ...noted.flatMap(doubtedBy)];
+}
+
+/** Says what an entry tells, in the words of the whole, with what they and the entry's body say against it. */
+export function sayerOf(whole: Inline, body: string, context: Context): Say {
+  const noted = [...doubtsOf([whole], context), ...doubtedBy(body)];
+  return (own, doubts = []) =>
+    propose(context, own, { words: whole.text, selector: whole.selector, doubts: [...noted, ...doubts] });
 }

@@ -43,7 +43,7 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   const cells = [...row.cells.values()].flat();
   const inlines = cells.flatMap((cell): Inline[] => (cell.words ? [cell.words] : []));
   const words = row.whole.flatMap((cell) => (cell.own || cell.words ? [cell.words?.text ?? ''] : []));
-  const noted = doubtsOf(inlines, context, doubtedBy);
+  const noted = doubtsOf(inlines, context);
   const inNote = doubtedBy(words.join(' | '));
   const used = usedIn(row);
   const doubts: (Doubt | false)[] = [...noted, ...inNote, used.backwards && 'backwards'];
