@@ -1,8 +1,8 @@
 import { attribute, select } from '../../listing/page/dom';
 import { type Cell, GridBuilder } from './grid';
-import { type Inline, InlineBuilder, partOf } from './inline';
+import { type Inline, InlineBuilder } from './inline';
 import { type LaidOut, laidOut } from './laid-out';
-import { isHeadingLike, isLeadIn, restOf } from './lead-in';
+import { isHeadingLike, isLeadIn, leadOf, restOf } from './lead-in';
 import { blocksOfPassage } from './passage';
 import { inlineTags } from './tags';
 import { type Step, walk } from './walk';
@@ -165,19 +165,14 @@ class BlockReader {
     const kind = here?.kind ?? 'paragraph';
     if (kind === 'paragraph') {
       const quoted = this.open.some((one) => one.kind === 'quote');
-      for (const { words, bold, leadIn = 0 } of gathered.parts(selector)) {
-        const heads = !bold && isLeadIn(words.text, leadIn);
-        const head = heads ? partOf(words, 0, leadIn) : words;
-        const text = head.text.replace(/[\s.:：]{1,4}$/, '');
-        if (heads || (bold && isHeadingLike(words.text)))
-          this.blocks.push({
-            kind: 'heading',
-            level: boldLevel,
-            words: heads ? { ...head, text } : words,
-            ...(heads && { own: true as const }),
-          });
-        if (heads || !(bold && isHeadingLike(words.text)))
-          this.blocks.push({ kind: 'paragraph', words: heads ? restOf(words, leadIn) : words, quoted });
+      for (const { words, bold, leadIn } of gathered.parts(selector)) {
+        if (bold && isHeadingLike(words.text)) this.blocks.push({ kind: 'heading', level: boldLevel, words });
+        else if (!bold && isLeadIn(words.text, leadIn))
+          this.blocks.push(
+            { kind: 'heading', level: boldLevel, words: leadOf(words, leadIn), own: true },
+            { kind: 'paragraph', words: restOf(words, leadIn), quoted },
+          );
+        else this.blocks.push({ kind: 'paragraph', words, quoted });
       }
       return;
     }

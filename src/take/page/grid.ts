@@ -1,5 +1,5 @@
 import { attribute } from '../../listing/page/dom';
-import { type Inline, InlineBuilder } from './inline';
+import { type Inline, InlineBuilder, plainWords } from './inline';
 import type { LaidOut } from './laid-out';
 
 /** A cell of a table; one that was merged over several rows or columns stands in each of them. */
@@ -17,11 +17,7 @@ export const textOf = (cell: Cell | undefined): string => cell?.words?.text ?? '
 export const nobody: Cell = { words: null, head: false, own: true, span: 1 };
 
 /** A head that stands for what the page leaves out. */
-export const headOf = (text: string): Cell => ({
-  ...nobody,
-  head: true,
-  words: { text, struck: [], marks: [], selector: '' },
-});
+export const headOf = (text: string): Cell => ({ ...nobody, head: true, words: plainWords(text) });
 
 /** Cells that one cell may fill: a page that says 100,000 means no table. */
 const widest = 60;

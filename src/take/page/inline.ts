@@ -8,6 +8,9 @@ export interface Inline {
   selector: string;
 }
 
+/** Words that stand for themselves: nothing of them is struck out or noted. */
+export const plainWords = (text: string, selector = ''): Inline => ({ text, struck: [], marks: [], selector });
+
 /** Joins texts as a browser shows them: blanks fold to one, line breaks stay. */
 export class InlineBuilder {
   private text = '';
@@ -39,9 +42,9 @@ export class InlineBuilder {
   }
 
   /** The run parted where a line of it is bold as a whole, as pages without headings write them. */
-  parts(selector: string): { words: Inline; bold: boolean; leadIn?: number }[] {
+  parts(selector: string): { words: Inline; bold: boolean; leadIn: number }[] {
     const whole = this.done(selector);
-    if (!whole || this.bold.length === 0) return whole ? [{ words: whole, bold: false }] : [];
+    if (!whole || this.bold.length === 0) return whole ? [{ words: whole, bold: false, leadIn: 0 }] : [];
     const lead = this.text.length - this.text.trimStart().length;
     const parts: { start: number; end: number; bold: boolean }[] = [];
     let reached = 0;

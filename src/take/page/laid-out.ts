@@ -1,6 +1,5 @@
 import { attribute } from '../../listing/page/dom';
-import { partNamed } from '../said/part';
-import { rolesNamed } from '../table/columns';
+import { isLabel, rolesNamed } from '../table/columns';
 import { inlineTags } from './tags';
 import { walk } from './walk';
 
@@ -46,14 +45,13 @@ function cellsOf(part: Part): Part[] | null {
   return cells.length >= 2 && cells.length <= widest && cells.every(isCell) ? cells : null;
 }
 
-const isLabel = (text: string): boolean =>
-  text.length <= 40 && !/[:：]\s{0,3}\S/.test(text) && (rolesNamed(text).length > 0 || partNamed(text) !== null);
+const labelsValue = (text: string): boolean => text.length <= 40 && !/[:：]\s{0,3}\S/.test(text) && isLabel(text);
 const areHeads = (texts: readonly string[]): boolean => {
   const named = texts.filter((text) => rolesNamed(text).length > 0).length;
   return named >= 2 && named >= texts.length / 2;
 };
 const areLabels = (texts: readonly string[]): boolean =>
-  texts.length >= 2 && texts.filter(isLabel).length >= Math.max(2, texts.length * 0.6);
+  texts.length >= 2 && texts.filter(labelsValue).length >= Math.max(2, texts.length * 0.6);
 
 /** Whether rows of so many texts are a table: their heads say so, or a label begins each. */
 const isTable = (rows: readonly string[][]): boolean =>

@@ -1,6 +1,5 @@
-import { partNamed } from '../said/part';
 import { isPeriod } from '../said/used-text';
-import { rolesNamed } from '../table/columns';
+import { isLabel } from '../table/columns';
 import { type Inline, partOf } from './inline';
 
 const longestBold = 60;
@@ -9,12 +8,20 @@ const longestBold = 60;
 export const isHeadingLike = (text: string): boolean =>
   text.length >= 4 && text.length <= longestBold && /\p{L}{3}/u.test(text) && !/[.,;!]$/.test(text);
 
+const unended = (name: string): string => name.replace(/[\s.:：]{1,4}$/, '');
+
 /** "Until 1959. No code.", "Lining: silk": bold words that head the line they stand in, by what they name. */
 export function isLeadIn(text: string, end: number): boolean {
   if (end === 0 || end > longestBold) return false;
   const parts = /[.:：]\s?$/.test(text.slice(0, end)) || /^\s?[:：–—-]/.test(text.slice(end));
-  const name = text.slice(0, end).replace(/[\s.:：]{1,4}$/, '');
-  return parts && (isPeriod(name) || rolesNamed(name).length > 0 || partNamed(name) !== null);
+  const name = unended(text.slice(0, end));
+  return parts && (isPeriod(name) || isLabel(name));
+}
+
+/** The words that head a run, without what ends them. */
+export function leadOf(words: Inline, end: number): Inline {
+  const lead = partOf(words, 0, end);
+  return { ...lead, text: unended(lead.text) };
 }
 
 /** A run without the words that head it. */

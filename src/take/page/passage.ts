@@ -1,10 +1,10 @@
 import type { Block } from './blocks';
-import type { Inline } from './inline';
+import { plainWords } from './inline';
 import { bullet, cellsOf, rowsOf, runsOfLines } from './text-rows';
 
 /** The blocks of a passage as it was typed: its tables parted by blanks, its lists, and its lines. */
 export function blocksOfPassage(text: string, selector: string): Block[] {
-  const plain = (line: string): Inline => ({ text: line.trim(), struck: [], marks: [], selector });
+  const plain = (line: string) => plainWords(line.trim(), selector);
   return text.split(/\n[^\S\n]{0,200}\n/).flatMap((paragraph) =>
     runsOfLines(paragraph.split('\n').filter((line) => line.trim() !== '')).map(({ kind, lines }): Block => {
       if (kind === 'row') return { kind: 'table', rows: cellsOf(rowsOf(lines), selector), caption: '', selector };

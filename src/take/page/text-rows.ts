@@ -1,4 +1,5 @@
 import type { Cell } from './grid';
+import { plainWords } from './inline';
 
 /** What a line of plain text is part of. */
 export type LineKind = 'row' | 'item' | 'line';
@@ -66,7 +67,7 @@ export function rowsOf(lines: readonly string[]): string[][] {
 export const cellsOf = (rows: readonly string[][], selector: string): Cell[][] =>
   rows.map((row, at) =>
     row.map((text) => ({
-      words: text === '' ? null : { text, struck: [], marks: [], selector },
+      words: text === '' ? null : plainWords(text, selector),
       head: at === 0,
       own: true,
       span: 1,

@@ -1,6 +1,7 @@
 import { foldWords } from '../../text';
 import type { Cell } from '../page/grid';
 import { plainCode, plantCodes } from '../said/code';
+import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
 import { opensPlaceOnPiece } from '../said/where';
@@ -62,6 +63,9 @@ export function rolesNamed(header: string): Role[] {
     .sort((a, b) => b.end - b.start - (a.end - a.start));
   return [...new Set(hits.map(({ value }) => value.slice('column-'.length) as Role))];
 }
+
+/** Whether a text says what stands beside or below it: a column's role, or a part of the piece. */
+export const isLabel = (text: string): boolean => rolesNamed(text).length > 0 || partNamed(text) !== null;
 
 /** Years at the head of a column: the column tells what was so in that year. */
 export const yearNamed = (header: string): number | null =>

@@ -5,7 +5,7 @@ import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
-import { byCells, columnRoles, type Role, rolesNamed, yearNamed } from './columns';
+import { byCells, columnRoles, isLabel, type Role, rolesNamed, yearNamed } from './columns';
 import { areFacts, factsOfMaker, readFactsTable } from './facts';
 import { readPriceGrid } from './prices';
 import { nothing, type Row } from './row';
@@ -43,7 +43,7 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
     const told = facts.length > 0 ? facts : factsOfMaker(body, context);
     if (ofModel || told.length > 0) return told;
   }
-  if (isTurned(body, context.makers)) return readTable({ rows: turned(body, context.makers), caption }, context, day);
+  if (isTurned(body, context.makers)) return readTable({ rows: turned(body, context.makers), caption }, around, day);
   const matrix = unfolded(body);
   if (matrix) return readTable({ rows: matrix, caption }, around, day);
   const labelled = withLabels(body);
@@ -85,8 +85,6 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
     });
   });
 }
-
-const isLabel = (text: string): boolean => rolesNamed(text).length > 0 || partNamed(text) !== null;
 
 /** What heads stand for, as a page may head them: makers, workshops by their codes, or models. */
 function subjectOf(heads: readonly Cell[], makers: readonly string[]): 'Maker' | 'Code' | 'Model' {
