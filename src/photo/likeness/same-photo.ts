@@ -1,3 +1,4 @@
+import { once } from '../measure/once';
 import type { GreyImage } from '../types';
 import { sampleGrey } from '../warp';
 import { samplesIn, side } from './written';
@@ -33,7 +34,7 @@ interface Side {
 /** What a photo is held against others by, made once for each. */
 export interface Prepared {
   plain: Side;
-  mirrored: Side;
+  mirrored(): Side;
   /** By how much more alike the two must be. */
   more: number;
 }
@@ -41,7 +42,7 @@ export interface Prepared {
 /** `more`: by how much another photo may seem more alike than it is, of a likeness that was made of little. */
 export function prepared(likeness: string, more = 0): Prepared {
   const samples = { width: side, height: side, data: samplesIn(likeness) };
-  return { plain: sideOf(samples), mirrored: sideOf(mirror(samples)), more };
+  return { plain: sideOf(samples), mirrored: once(() => sideOf(mirror(samples))), more };
 }
 
 const sideOf = (samples: GreyImage): Side => ({
@@ -109,11 +110,9 @@ const leastInBlock = 0.98;
 
 /** Whether two photos are one, made smaller, packed again, cut by up to a quarter of a side, or mirrored; null where not. */
 export function samePhoto(one: Prepared, other: Prepared): SamePhoto | null {
-  for (const [first, mirrored] of [
-    [one.plain, false],
-    [one.mirrored, true],
-  ] as const) {
-    const more = Math.max(one.more, other.more);
+  const more = Math.max(one.more, other.more);
+  for (const mirrored of [false, true]) {
+    const first = mirrored ? one.mirrored() : one.plain;
     const part = shownPart(first, other.plain, more) ?? shownPart(other.plain, first, more);
     if (part) return { mirrored, cut: part.width * part.height < leastWhole };
   }
