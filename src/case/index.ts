@@ -26,7 +26,15 @@ export { liftTypedCodes } from './older-typed-codes';
 export { type PartTag, type Proposal, partsToTag, proposalsOf, tagPart, tagsOf } from './part-tags';
 export { photoNotes } from './photo-notes';
 export { sameData } from './same-data';
-export { isLikeness, lacksLikeness, photoFinder, type SamePhotoPair, withLikenessOfPicture } from './same-photos';
+export {
+  type ComparablePhoto,
+  comparablePhotos,
+  isLikeness,
+  lacksLikeness,
+  type SamePhotoPair,
+  samePhotosAmong,
+  withLikenessOfPicture,
+} from './same-photos';
 export { saysLittle } from './says-little';
 export { ofPage, withMoreSent, withSentPhotos } from './sent-photos';
 export { asideFor, type FindingSetAside, setAsideIn } from './set-aside';

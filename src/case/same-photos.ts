@@ -12,29 +12,28 @@ import {
 /** A photo that is one with another, each by its id. */
 export type SamePhotoPair = SamePhoto & { own: string; other: string };
 
-/**
- * Finds a case's photos again among others'. What they are held against each other by is made once for each of the case's
- * own. Photos without a likeness are found nowhere.
- */
-export function photoFinder(own: readonly PhotoRead[]): (others: readonly PhotoRead[]) => SamePhotoPair[] {
-  const known = prepare(own);
-  return (others) => {
-    const theirs = prepare(others);
-    return known.flatMap(({ photoId, likeness }) => {
-      for (const other of theirs) {
-        const same = samePhoto(likeness, other.likeness);
-        if (same) return [{ ...same, own: photoId, other: other.photoId }];
-      }
-      return [];
-    });
-  };
+/** A photo with what it is held against others by, which takes longer to make than to compare. */
+export interface ComparablePhoto {
+  photoId: string;
+  likeness: Prepared;
 }
 
-const prepare = (photos: readonly PhotoRead[]): { photoId: string; likeness: Prepared }[] =>
+/** Photos that may be found again; those without a likeness are found nowhere. */
+export const comparablePhotos = (photos: readonly PhotoRead[]): ComparablePhoto[] =>
   photos.flatMap((photo) => {
     const [seen] = seenIn(photo, 'likeness');
     if (!isLikeness(seen?.value)) return [];
     return [{ photoId: photo.photoId, likeness: prepared(seen.value, seen.uncertainty ?? 0) }];
+  });
+
+/** Which of some photos are among others, each with the first that it is one with. */
+export const samePhotosAmong = (own: readonly ComparablePhoto[], others: readonly ComparablePhoto[]): SamePhotoPair[] =>
+  own.flatMap(({ photoId, likeness }) => {
+    for (const other of others) {
+      const same = samePhoto(likeness, other.likeness);
+      if (same) return [{ ...same, own: photoId, other: other.photoId }];
+    }
+    return [];
   });
 
 /** Whether a photo was read, and nothing was written down by which it is known again. */

@@ -1,5 +1,4 @@
-import { photoFinder } from '../case';
-import type { PhotoRead } from '../photo';
+import { type ComparablePhoto, comparablePhotos, samePhotosAmong } from '../case';
 import type { WatchDatabase } from './database';
 import { withLikenesses } from './likenesses';
 import { addressOf, openStoredLook } from './look';
@@ -26,11 +25,11 @@ export interface SamePhotoElsewhere {
   cut: boolean;
 }
 
-/** A look with its content, and how its photos are known again. */
+/** A look with its content, and those of its photos that may be found again. */
 interface Seen {
   name: LookName;
   look: Look;
-  photos: readonly PhotoRead[];
+  photos: readonly ComparablePhoto[];
 }
 
 /**
@@ -47,15 +46,15 @@ export async function findSamePhotos(
     const picture = kept ? addressOf(await database.get('pictures', kept.picture), packing) : null;
     return { photo: numberIn(look, photoId), picture, readAt: name.readAt };
   };
-  const own = findersOf(await looksOf(database, id, packing));
+  const own = withoutRepeats(await looksOf(database, id, packing));
   if (own.length === 0) return [];
   const found: SamePhotoElsewhere[] = [];
   for (const row of await database.getAll('rows')) {
     if (row.state !== 'readable' || row.id === id || row.removedAt !== null) continue;
     const told = new Set<string>();
     for (const other of await looksOf(database, row.id, packing)) {
-      for (const { seen, find, earlier } of own) {
-        for (const pair of find(other.photos)) {
+      for (const { earlier, ...seen } of own) {
+        for (const pair of samePhotosAmong(seen.photos, other.photos)) {
           const which = `${seen.name.look} ${pair.own}`;
           if (told.has(which)) continue;
           told.add(which);
@@ -75,15 +74,15 @@ export async function findSamePhotos(
   return found;
 }
 
-/** What finds the photos of a case again, look by look: of an earlier look those that no later one has. */
-function findersOf(looks: readonly Seen[]) {
-  const known: { seen: Seen; find: ReturnType<typeof photoFinder>; earlier: boolean }[] = [];
+/** The photos of a case, look by look, the latest first: of an earlier look those that no later one has. */
+function withoutRepeats(looks: readonly Seen[]) {
+  const kept: (Seen & { earlier: boolean })[] = [];
   for (const [at, seen] of looks.entries()) {
-    const later = new Set(known.flatMap(({ find }) => find(seen.photos).map(({ other }) => other)));
+    const later = new Set(kept.flatMap(({ photos }) => samePhotosAmong(photos, seen.photos).map(({ other }) => other)));
     const photos = seen.photos.filter(({ photoId }) => !later.has(photoId));
-    if (photos.length > 0) known.push({ seen, find: photoFinder(photos), earlier: at > 0 });
+    if (photos.length > 0) kept.push({ ...seen, photos, earlier: at > 0 });
   }
-  return known;
+  return kept;
 }
 
 /** The looks of a case that can be read, the latest first. */
@@ -94,7 +93,8 @@ async function looksOf(database: WatchDatabase, id: string, packing: Packing): P
     const content = await openStoredLook(name.look, (await database.get('looks', name.look))?.packed, packing);
     if (content.state !== 'readable') continue;
     const { look } = content;
-    seen.push({ name, look, photos: await withLikenesses(database, name.look, look.photos) });
+    const photos = comparablePhotos(await withLikenesses(database, name.look, look.photos));
+    seen.push({ name, look, photos });
   }
   return seen;
 }
