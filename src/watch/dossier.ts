@@ -13,6 +13,7 @@ import type { Decoding } from '../code/types';
 import { isTooWeakRead } from '../photo/read-types';
 import { type Problem, within } from '../problem';
 import type { Question } from '../question';
+import { pictureOfPhoto } from './look';
 import type { KeptPicture, OtherNote, WatchRecord, WatchStatus } from './types';
 import { webLink } from './web-link';
 
@@ -142,7 +143,7 @@ export function dossierOf(judged: JudgedLook): Dossier {
 export function measuredOn({ case: kase, pictures }: Pick<JudgedLook, 'case' | 'pictures'>): MeasuredPhoto[] {
   return kase.listing.photos.flatMap(({ id }, index) => {
     const marks = marksOnPhoto(kase, id);
-    const picture = pictures.find(({ photoId, lineId }) => photoId === id && lineId === null)?.picture ?? null;
+    const picture = pictureOfPhoto(pictures, id);
     return marks.length > 0 ? [{ photo: index + 1, picture, marks }] : [];
   });
 }
@@ -152,7 +153,7 @@ export const sentTo = ({ case: kase, pictures }: Pick<JudgedLook, 'case' | 'pict
   (kase.sent ?? []).map((sent) => ({
     sent,
     photo: numberOf(kase, sent.id),
-    picture: pictures.find(({ photoId, lineId }) => photoId === sent.id && lineId === null)?.picture ?? null,
+    picture: pictureOfPhoto(pictures, sent.id),
   }));
 
 /** Findings by kind, numbered through the document from the first to the last. */

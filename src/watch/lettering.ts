@@ -1,6 +1,6 @@
 import type { HandMark, HandMeasure } from '../photo';
 import type { WatchDatabase } from './database';
-import { openStoredLook } from './look';
+import { readLook } from './look';
 import type { Packing } from './ports';
 import { knownCorrections } from './saved-case';
 import { openStored } from './store';
@@ -31,7 +31,7 @@ export async function findLettering(
       one.of === 'mark' && one.mark.kind === 'lettering' ? [one] : [],
     );
     if (lines.length === 0) continue;
-    const content = await openStoredLook(latest.look, (await database.get('looks', latest.look))?.packed, packing);
+    const content = await readLook(database, latest.look, packing);
     const maker = content.state === 'readable' ? (content.look.judged.maker?.name ?? null) : null;
     for (const { mark, measured } of lines) found.push({ id: row.id, title: row.title, maker, mark, measured });
   }

@@ -1,7 +1,7 @@
 import { isLikeness, lacksLikeness, withLikenessOfPicture } from '../case';
 import type { PhotoRead } from '../photo';
 import type { WatchDatabase } from './database';
-import { openStoredLook } from './look';
+import { pictureOfPhoto, readLook } from './look';
 import type { Packing } from './ports';
 import { openStored } from './store';
 import type { LookName, StoredPicture } from './types';
@@ -58,13 +58,13 @@ async function likenessesOf(
   { look, pictures }: LookName,
   likenessOf: LikenessOfPicture,
 ): Promise<StoredLikenesses['of']> {
-  const opened = await openStoredLook(look, (await database.get('looks', look))?.packed, packing);
+  const opened = await readLook(database, look, packing);
   if (opened.state !== 'readable') return [];
   const of: StoredLikenesses['of'] = [];
   for (const photo of opened.look.photos) {
     if (!lacksLikeness(photo)) continue;
-    const kept = pictures.find(({ photoId, lineId }) => photoId === photo.photoId && lineId === null);
-    const picture = kept && (await database.get('pictures', kept.picture));
+    const kept = pictureOfPhoto(pictures, photo.photoId);
+    const picture = kept && (await database.get('pictures', kept));
     const likeness = picture ? await likenessOf(picture) : null;
     if (isLikeness(likeness)) of.push({ photoId: photo.photoId, likeness });
   }

@@ -3,6 +3,7 @@ import { type Case, findingsOf, ofPage } from '../case';
 import { mostSentPhotos } from '../case/types';
 import type { MakerFile } from '../maker/types';
 import { fail, type Problem, problem, type Result, succeed } from '../problem';
+import type { WatchDatabase } from './database';
 import type { Packing } from './ports';
 import { look1 } from './record/look-1';
 import { look2 } from './record/look-2';
@@ -99,13 +100,17 @@ export async function storePicture(picture: string, packing: Packing): Promise<S
 /** A stored picture as a data address; null for what holds no pixels. */
 export function addressOf(stored: StoredPicture | undefined, packing: Packing): string | null {
   if (!stored) return null;
-  const address = `data:${stored.type};base64,${packing.toBase64(stored.bytes)}`;
+  const address = wholeAddressOf(stored, packing);
   return pixelsSchema.safeParse(address).success ? address : null;
 }
 
 /** A photo that is kept whole as a data address. */
 export const wholeAddressOf = ({ type, bytes }: StoredPicture, packing: Packing): string =>
   `data:${type};base64,${packing.toBase64(bytes)}`;
+
+/** The name of the picture that was kept of a whole photo, not of one of its lines; or the picture itself. */
+export const pictureOfPhoto = (pictures: readonly KeptPicture[], id: string): string | null =>
+  pictures.find(({ photoId, lineId }) => photoId === id && lineId === null)?.picture ?? null;
 
 type OpenedLook = { state: 'readable'; look: Look } | { state: 'newer' | 'damaged'; problem: Problem };
 
@@ -146,6 +151,10 @@ export async function openStoredLook(
   const text = await unpackLook(hash, packed, packing);
   return text.ok ? openLook(JSON.parse(text.value)) : { state: 'damaged', problem: text.problem };
 }
+
+/** A look of the database by its name. */
+export const readLook = async (database: Pick<WatchDatabase, 'get'>, hash: string, packing: Packing) =>
+  openStoredLook(hash, (await database.get('looks', hash))?.packed, packing);
 
 /** The text of a look under its name; a problem where it is missing, cut off, or another one. */
 export async function unpackLook(

@@ -3,7 +3,7 @@ import type { PreviousLook } from '../check/types';
 import type { MakerFile } from '../maker/types';
 import { fail, type Result, succeed } from '../problem';
 import type { WatchDatabase } from './database';
-import { addressOf, openStoredLook } from './look';
+import { addressOf, openStoredLook, readLook } from './look';
 import type { Packing, WatchPorts } from './ports';
 import { knownCorrections, listingOf, type SavedCase, type SavedLook } from './saved-case';
 import type { BroughtPhoto } from './sent';
@@ -27,7 +27,7 @@ export async function readSaved(
   ]);
   const kept = new Map(pictures.flatMap((one): [string, StoredPicture][] => (one ? [[one.hash, one]] : [])));
   const makerFiles = await makers(record.shown.address);
-  const readLook = async (name: LookName, bytes: Uint8Array | undefined): Promise<SavedLook> => {
+  const openedLook = async (name: LookName, bytes: Uint8Array | undefined): Promise<SavedLook> => {
     const { look: hash, readAt, judgedAt, corrections, files } = name;
     const content = await openStoredLook(hash, bytes, packing);
     if (content.state !== 'readable') return { ...content, readAt, judgedAt, corrections };
@@ -45,7 +45,7 @@ export async function readSaved(
       }),
     };
   };
-  const looks = await Promise.all(record.looks.map((name, at) => readLook(name, packed[at]?.packed)));
+  const looks = await Promise.all(record.looks.map((name, at) => openedLook(name, packed[at]?.packed)));
   return succeed({ record, looks, makers: makerFiles });
 }
 
@@ -69,8 +69,7 @@ export async function readEarlier(
   const { looks, shown } = opened.value;
   const [latest] = looks;
   if (!latest) return succeed(null);
-  const stored = await database.get('looks', latest.look);
-  const content = await openStoredLook(latest.look, stored?.packed, packing);
+  const content = await readLook(database, latest.look, packing);
   if (content.state !== 'readable') return fail(content.problem);
   const { replies, sent, photos } = content.look;
   const look = previousOf(listingOf(content.look), await makers(shown.address), replies);

@@ -1,7 +1,7 @@
 import { type ComparablePhoto, comparablePhotos, samePhotosAmong } from '../case';
 import type { WatchDatabase } from './database';
 import { withLikenesses } from './likenesses';
-import { addressOf, openStoredLook } from './look';
+import { addressOf, pictureOfPhoto, readLook } from './look';
 import type { Packing } from './ports';
 import { openStored } from './store';
 import type { Look, LookName } from './types';
@@ -42,8 +42,8 @@ export async function findSamePhotos(
   packing: Packing,
 ): Promise<SamePhotoElsewhere[]> {
   const then = async ({ name, look }: Seen, photoId: string): Promise<PhotoThen> => {
-    const kept = name.pictures.find((one) => one.photoId === photoId && one.lineId === null);
-    const picture = kept ? addressOf(await database.get('pictures', kept.picture), packing) : null;
+    const kept = pictureOfPhoto(name.pictures, photoId);
+    const picture = kept && addressOf(await database.get('pictures', kept), packing);
     return { photo: numberIn(look, photoId), picture, readAt: name.readAt };
   };
   const own = withoutRepeats(await looksOf(database, id, packing));
@@ -90,7 +90,7 @@ async function looksOf(database: WatchDatabase, id: string, packing: Packing): P
   const opened = openStored(await database.get('cases', id));
   const seen: Seen[] = [];
   for (const name of opened.ok ? opened.value.looks : []) {
-    const content = await openStoredLook(name.look, (await database.get('looks', name.look))?.packed, packing);
+    const content = await readLook(database, name.look, packing);
     if (content.state !== 'readable') continue;
     const { look } = content;
     const photos = comparablePhotos(await withLikenesses(database, name.look, look.photos));
