@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { fail, problem, type Result, succeed } from '../problem';
 import type { WatchDatabase } from './database';
-import { addressOf, isKeptWhole, openLook, storePicture, unpackLook, wholeAddressOf } from './look';
+import { isKeptWhole, openLook, storePicture, unpackLook, wholeAddressOf } from './look';
 import type { Packing } from './ports';
 import { digest1 } from './record/forms-1';
 import { picture1 } from './record/picture-1';
@@ -43,18 +43,14 @@ export interface Shared {
  * Shares the pictures of the list out among as many files as they need, each photo into the first that has room. What is
  * only shared out is not written as text: a full list would hold the page up for seconds.
  */
-export async function sharePictures(
-  database: ReadParts,
-  packing: Packing,
-  mostWhole = mostWholeCharacters,
-): Promise<Shared> {
+export async function sharePictures(database: ReadParts, mostWhole = mostWholeCharacters): Promise<Shared> {
   const small: string[] = [];
   const files: { whole: string[]; room: number }[] = [{ whole: [], room: mostWhole }];
   for (const hash of await database.getAllKeys('pictures')) {
     const stored = await database.get('pictures', hash);
     if (!stored) continue;
     const needs = addressLength(stored);
-    if (isSmall(stored, packing)) small.push(hash);
+    if (isSmall(stored)) small.push(hash);
     else if (isKeptWhole(stored)) {
       const open = files.find(({ room }) => needs <= room);
       const file = open ?? { whole: [], room: mostWhole };
@@ -66,8 +62,10 @@ export async function sharePictures(
   return { small, whole: files.map(({ whole }) => whole) };
 }
 
-const isSmall = (stored: StoredPicture, packing: Packing): boolean =>
-  addressLength(stored) <= mostSmallCharacters && addressOf(stored, packing) !== null;
+const isSmall = (stored: StoredPicture): boolean =>
+  stored.bytes.length > 0 &&
+  addressLength(stored) <= mostSmallCharacters &&
+  pixelsSchema.safeParse(`data:${stored.type};base64,AAAA`).success;
 
 interface Carried {
   records: unknown[];

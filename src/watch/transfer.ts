@@ -68,7 +68,7 @@ export async function writeExport(
   packing: Packing,
   { file, now, mostWhole }: { file: number; now: string; mostWhole?: number | undefined },
 ): Promise<string> {
-  const shared = await sharePictures(database, packing, mostWhole);
+  const shared = await sharePictures(database, mostWhole);
   const { whole } = shared;
   const leftOut = file === 0 ? elsewhereThanFirst(shared) : 0;
   const which = whole.length > 1 ? { file: { number: file + 1, of: whole.length } } : {};
@@ -77,8 +77,8 @@ export async function writeExport(
 }
 
 /** How many files an export of the list takes, told before any is written, and how many photos are not in the first. */
-export async function filesOfExport(database: ReadParts, packing: Packing): Promise<{ files: number; photos: number }> {
-  const shared = await sharePictures(database, packing);
+export async function filesOfExport(database: ReadParts): Promise<{ files: number; photos: number }> {
+  const shared = await sharePictures(database);
   return { files: shared.whole.length, photos: elsewhereThanFirst(shared) };
 }
 

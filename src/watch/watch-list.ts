@@ -204,7 +204,7 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
     emptyBin: () => change<null>(async (action) => (loss === null ? emptyBin(action, ports.now()) : succeed(null))),
 
     /** How many files an export takes, and how many of the photos that are kept whole are not in the first. */
-    exportFiles: () => attempt(async () => succeed(await filesOfExport(database, ports.packing))),
+    exportFiles: () => attempt(async () => succeed(await filesOfExport(database))),
 
     /**
      * One of the files of an export as text. The first has the whole list, unreadable records included; the others the

@@ -35,7 +35,7 @@ describe('the photos of an export that are kept whole', () => {
     ['each in the first file that has room', 1_700_000, ['02', '1']],
     ['one that is larger than a file in one of its own', 500_000, ['2', '0', '1']],
   ])('stand %s', async (_how, room, files) => {
-    const shared = await sharePictures(holding([...whole(900_000, 600_000, 300_000), small]), packing, room);
+    const shared = await sharePictures(holding([...whole(900_000, 600_000, 300_000), small]), room);
     expect([names(shared.whole), names([shared.small])]).toEqual([files, ['a']]);
   });
 });
