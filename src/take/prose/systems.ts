@@ -88,10 +88,11 @@ export function systemsIn(
 function withShown(told: Told[], day: string, shown: string | null): Told[] {
   if (told.some(({ examples }) => examples.length > 0)) return told;
   const at = told.findIndex(({ describes, counts }) => describes || counts > 0);
-  const dates = told.flatMap(({ sentence }) => exactDates(sentence.text, day));
+  if (at < 0) return told;
+  const [date, ...more] = told.flatMap(({ sentence }) => exactDates(sentence.text, day));
+  if (!date || more.length > 0) return told;
   const code = told.reduce((last, { sentence }) => codeShown(sentence.text, day) ?? last, shown);
-  const [date, ...more] = dates;
-  if (at < 0 || !date || more.length > 0 || code === null) return told;
+  if (code === null) return told;
   const { code: plain, lookAlike } = plainCode(code);
   const example = { code: plain, reads: date.reads, lookAlike, start: 0, end: 0 };
   return told.map((one, index) => (index === at ? { ...one, examples: [example], assumed: true } : one));
