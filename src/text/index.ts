@@ -18,6 +18,7 @@ export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold
 export { isOfFormerPart } from './former-part';
 export { findItemCodes } from './item-code';
 export * as jointWords from './joint-words';
+export { befalls, denies, seasonWords, supposes, yearPartWords } from './known-date-words';
 export { type Label, labelOf } from './label';
 export { splitLabelled } from './label-words';
 export { withoutLegends } from './legend';

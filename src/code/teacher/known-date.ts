@@ -1,29 +1,13 @@
 import { aboutYears, addDays, isoWeekSpan, quarterSpan, type Span } from '../../span';
-import { anyOf, foldWords, parseDates, tableWords, topicFinder } from '../../text';
+import { anyOf, befalls, denies, foldWords, parseDates, seasonWords, supposes, yearPartWords } from '../../text';
 import { readStated, spanReads } from '../reads';
 
-/** What befalls a piece that is there already: a sale, a gift, a repair. It bounds the making from above only. */
-const befalls = topicFinder(
-  'bought',
-  'gifted',
-  'invoice',
-  'restored',
-  're-dyed',
-  'replaced',
-  'repair-noun',
-  'appraised',
-);
-const supposes = topicFinder('supposed');
-const denies = topicFinder('negation');
 /** "Not before 1997": the year itself is allowed, and every later one. */
 const notBefore =
   /\b(?:not before|no earlier than|not earlier than|nicht vor|fruhestens|pas avant|non prima del|no antes de|niet voor)\b/;
 
 /** What the longest known date may be apart, in characters: nobody writes more. */
 const longest = 80;
-
-const seasonWords = tableWords('season');
-const partWords = tableWords('year-part');
 
 /** Seasons of the northern year, first and last day. Common practice, no source. */
 const seasonDays = {
@@ -59,15 +43,15 @@ const parts: readonly { patterns: RegExp[]; span: (of: number, number: number) =
   })),
   {
     patterns: [
-      ...bothWays(`(?:${anyOf(partWords.week)})\\.?\\s?(?<number>\\d{1,2})`),
-      ...bothWays(String.raw`(?<number>\d{1,2})${ordinal}\s?(?:${anyOf(partWords.week)})`),
+      ...bothWays(`(?:${anyOf(yearPartWords.week)})\\.?\\s?(?<number>\\d{1,2})`),
+      ...bothWays(String.raw`(?<number>\d{1,2})${ordinal}\s?(?:${anyOf(yearPartWords.week)})`),
       ...bothWays(String.raw`w\s?(?<number>\d{1,2})`),
     ],
     span: (of, number) => isoWeekSpan(of, number),
   },
   {
     patterns: [
-      ...bothWays(String.raw`(?<number>[1-4])${ordinal}\s?(?:${anyOf(partWords.quarter)})`),
+      ...bothWays(String.raw`(?<number>[1-4])${ordinal}\s?(?:${anyOf(yearPartWords.quarter)})`),
       ...bothWays(String.raw`q\s?(?<number>[1-4])`),
     ],
     span: (of, number) => quarterSpan(of, number),
@@ -102,6 +86,7 @@ const isUnsure = (text: string): boolean => /[?？]\)?$/.test(text) || supposes(
 /** The dates that the words may mean; none when they are no date, or say several. */
 function vagueSpans(text: string, now: string): Span[] {
   const folded = foldWords(text).text.trim();
+  // A sale, a gift or a repair bounds the making from above only.
   const isBefallen = befalls(text).length > 0;
   const stated = (span: Span): Span => {
     const wide = span.about || isUnsure(text) ? loosely(span) : span;

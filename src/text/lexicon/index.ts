@@ -1,6 +1,7 @@
 import type { Folded } from '../fold';
 import { type Hit, phraseFinder } from '../phrases';
 import { topics } from './topics';
+import { wordsIn } from './words-in';
 
 export { tableWords } from './tables';
 export { type Lexicon, topics } from './topics';
@@ -8,8 +9,7 @@ export { type Lexicon, topics } from './topics';
 export type Topic = keyof typeof topics;
 
 /** All words of the topics, whatever the language: a listing mixes languages, and often does not say its own. */
-export const wordsOf = (...names: Topic[]): string[] =>
-  names.flatMap((name) => Object.values<readonly string[]>(topics[name]).flat());
+export const wordsOf = (...names: Topic[]): string[] => wordsIn(...names.map((name) => topics[name]));
 
 /** Of some words those that no topic of these has. */
 export function wordsWithout(words: readonly string[], ...names: Topic[]): string[] {

@@ -16,6 +16,7 @@ import shipping from './table/shipping.json' with { type: 'json' };
 import trader from './table/trader.json' with { type: 'json' };
 import yearPart from './table/year-part.json' with { type: 'json' };
 import type { Lexicon } from './topics';
+import { wordsByValue } from './words-in';
 
 /** Topics of several values (colours, parts, grades): each value has its words in every language, or it does not compile. */
 export const tables = {
@@ -41,6 +42,4 @@ export type Table = keyof typeof tables;
 
 /** The words of a table by the value that they say, whatever the language. */
 export const tableWords = <T extends Table>(name: T): PhraseTable<keyof (typeof tables)[T] & string> =>
-  Object.fromEntries(
-    Object.entries<Lexicon>(tables[name]).map(([value, words]) => [value, Object.values(words).flat()]),
-  ) as unknown as PhraseTable<keyof (typeof tables)[T] & string>;
+  wordsByValue<string>(tables[name]) as unknown as PhraseTable<keyof (typeof tables)[T] & string>;
