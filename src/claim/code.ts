@@ -48,10 +48,10 @@ const standsThere = textPattern(
 /** Without a word for a code nearby, only what can hardly be anything else. */
 const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.match(/\d/g) ?? []).length >= 3;
 const edition = phraseTest(wordsOf('limited-edition'));
-/** "Nº 087/200": a piece of so many. */
 const plainYear = /^(?:19[5-9]\d|20[0-4]\d)$/;
 /** "The number says 1995": the year that somebody reads out of it. */
 const says = textPattern(`(?:${anyLanguage(jointWords.tellsYear)})$`);
+/** "Nº 087/200": a piece of so many. */
 const ofSoMany = /^(\d{1,4})\s?\/\s?(\d{2,4})$/;
 /** "K V 0 9 1 5", "KV 0 9 / 1 5", "14 C 50 M 37", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
 const codeShape =
