@@ -1,4 +1,5 @@
-import { type Point, type Quad, quadSize } from '../photo';
+import { type Quad, quadSize } from '../photo';
+import { between } from './between';
 import type { Lattice } from './types';
 
 /** A character that a lattice spells: its middle as a share of the lattice's length, and the steps that it takes. */
@@ -63,13 +64,9 @@ export function lineAround(quad: Quad, middles: readonly number[], margin: numbe
   const half = Math.min((last - first) / (shares.length - 1) / 2, (halfCharacter * down) / across);
   const from = Math.min(0, first - half);
   const to = Math.max(1, last + half);
-  const along = (a: Point, b: Point, share: number): Point => ({
-    x: a.x + (b.x - a.x) * share,
-    y: a.y + (b.y - a.y) * share,
-  });
   const [a, b, c, d] = quad;
   return {
-    quad: [along(a, b, from), along(a, b, to), along(d, c, to), along(d, c, from)],
+    quad: [between(a, b, from), between(a, b, to), between(d, c, to), between(d, c, from)],
     middles: shares.map((share) => (share - from) / (to - from)),
   };
 }

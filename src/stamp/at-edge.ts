@@ -1,4 +1,5 @@
 import { type Point, type Quad, quadBounds, quadSize } from '../photo';
+import { between } from './between';
 import { growQuad } from './crop';
 import type { Box } from './engines';
 
@@ -36,11 +37,7 @@ export function mayGoOn(quad: Quad, middles: readonly number[], photo: Size): bo
   const [a, b, c, d] = quad;
   const start = { x: (a.x + d.x) / 2, y: (a.y + d.y) / 2 };
   const end = { x: (b.x + c.x) / 2, y: (b.y + c.y) / 2 };
-  const along = (share: number): Point => ({
-    x: start.x + (end.x - start.x) * share,
-    y: start.y + (end.y - start.y) * share,
-  });
-  return outside(along(first - next), 0) || outside(along(last + next), 0);
+  return outside(between(start, end, first - next), 0) || outside(between(start, end, last + next), 0);
 }
 
 /** A gap this many times as wide as the middle one parts two groups of characters and is no pitch. */

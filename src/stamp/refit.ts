@@ -1,6 +1,7 @@
 import { type GreyImage, type Point, type Quad, quadSize } from '../photo';
 import { lineAround, placedCharacters } from './align';
 import { bare } from './bare';
+import { between } from './between';
 import { growQuad } from './crop';
 import { fitRows } from './fit-rows';
 import { looksLikeCode } from './looks-like-code';
@@ -73,10 +74,6 @@ function boxesFittedTo(grey: GreyImage, { quad, middles }: ReturnType<typeof lin
 
 /** The quad between shares of its width and of its height; they may lie outside. */
 function partOf([a, b, c, d]: Quad, from: number, to: number, top: number, bottom: number): Quad {
-  const between = (p: Point, q: Point, share: number): Point => ({
-    x: p.x + (q.x - p.x) * share,
-    y: p.y + (q.y - p.y) * share,
-  });
   const at = (along: number, below: number): Point => between(between(a, b, along), between(d, c, along), below);
   return [at(from, top), at(to, top), at(to, bottom), at(from, bottom)];
 }
