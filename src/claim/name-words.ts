@@ -5,6 +5,7 @@ import {
   anyOf,
   findPlaces,
   foldWords,
+  japanese,
   jointWords,
   partWords,
   phrasePattern,
@@ -133,8 +134,7 @@ export function possibleMakerName(
   for (const from of passages.filter((passage) => passage !== title)) {
     const name = unknownWords(from, []).find(
       ({ words, next, opensSentence }) =>
-        (/^\p{Lu}/u.test(words) && (!opensSentence || nouns.has(foldWords(next).text))) ||
-        /[\u3040-\u30ff\u3400-\u9fff]/.test(words),
+        (/^\p{Lu}/u.test(words) && (!opensSentence || nouns.has(foldWords(next).text))) || japanese.test(words),
     );
     if (name) return wholeName(name, from.text);
   }

@@ -1,5 +1,6 @@
 import { afterLast } from '../text/ends';
 import { type Folded, foldWords, sourceRange } from '../text/fold';
+import { japanese } from '../text/japanese';
 import { topics, wordsOf } from '../text/lexicon';
 import { phrasePattern, phraseTest, textPattern } from '../text/phrases';
 import { type Draft, likeliest } from './draft';
@@ -20,8 +21,7 @@ const opensTitle = textPattern(`^[^\\p{L}]{0,8}${by}(${looking})`);
 const endsTitle = textPattern(`(${phrasePattern(wordsOf('wanted-behind')).source})[^\\p{L}]{0,8}$`);
 const opensSentence = new RegExp(`(?:^|[.!?,;:。、！？\\n])[^\\p{L}.!?\\n]{0,6}${by}(${looking})`, 'gu');
 /** The verb stands last: "自分用に Messenger 36 を探しています". */
-const japanese = phrasePattern([...topics.wanted.ja, ...topics['wanted-behind'].ja]);
-const isJapanese = /[\u3040-\u30ff\u3400-\u9fff]/u;
+const verbLast = phrasePattern([...topics.wanted.ja, ...topics['wanted-behind'].ja]);
 const home = phraseTest(wordsOf('wanted-home'));
 /** "Most wanted", "heiß gesucht". */
 const much = textPattern(`(?:${phrasePattern(wordsOf('wanted-much')).source})[\\s-]?$`);
@@ -39,7 +39,7 @@ const longest = 4000;
 function soughtAt({ text }: Folded, start: number, end: number): string {
   const ahead = afterLast(text.slice(Math.max(0, start - reach), start), /[.!?。！？\n]/);
   const behind = /^[^.,!。！\n]*/u.exec(text.slice(end, end + reach))?.[0] ?? '';
-  if (isJapanese.test(text.slice(start, end))) return ahead.trim() === '' ? behind : ahead;
+  if (japanese.test(text.slice(start, end))) return ahead.trim() === '' ? behind : ahead;
   return /\p{L}/u.test(behind) ? behind : ahead;
 }
 
@@ -68,7 +68,7 @@ function asksForOne(description: string, title: string): boolean {
   if (!asks.test(folded.text)) return false;
   const named = new Set(foldWords(title).text.match(/[\p{L}]{4,}/gu));
   const opens = folded.text.slice(0, opening);
-  return [...opens.matchAll(opensSentence), ...opens.matchAll(japanese)].some((found) => {
+  return [...opens.matchAll(opensSentence), ...opens.matchAll(verbLast)].some((found) => {
     const end = found.index + found[0].length;
     const sought = lookedFor(folded, end - (found[1] ?? found[0]).length, end);
     if (sought === null) return false;

@@ -1,4 +1,5 @@
 import { afterLast } from './ends';
+import { japanese } from './japanese';
 import { wordsOf } from './lexicon';
 import { type Dimension, dimensionLetters, dimensionWords, lettersOf, otherThings } from './measure-words';
 import { anyOf, phraseFinder, phrasePattern } from './phrases';
@@ -55,8 +56,6 @@ function labelAfter(text: string, end: number, letters: Set<string>): Label | nu
   const dimension = dimensionLetters[letter[1] as string];
   return dimension && letters.has(letter[1] as string) ? { dimension, letter: letter[1] as string } : null;
 }
-
-const japanese = /[\u3040-\u30ff\u3400-\u9fff]/;
 
 const directly = new RegExp(`^[\\s:=.()-]{0,4}(?:(?:${about})\\.?\\s{0,2})?$`, 'u');
 

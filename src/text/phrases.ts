@@ -1,6 +1,6 @@
 import { type Folded, foldWords, type Said, sourceRange } from './fold';
+import { japanese } from './japanese';
 
-const cjk = /[\u3040-\u30ff\u3400-\u9fff]/;
 /** Short words that are often the end or the middle of a longer one: "ブロック" holds "ロック", "ブルース" "ブルー". */
 const shortKatakana = /^(?:タブ|ロック|ピンク|ブラス|グレー|ブルー|ウール|リネン)$/;
 const escapeWord = (word: string) => word.replace(/[.+?^${}()|[\]\\/]/g, '\\$&');
@@ -26,7 +26,7 @@ const plainWords = /^[a-z]+(?: [a-z]+)*$/;
 function edgesOf(folded: string): Edges {
   if (plainWords.test(folded)) return 'word';
   if (shortKatakana.test(folded)) return 'katakana';
-  if (cjk.test(folded)) return 'none';
+  if (japanese.test(folded)) return 'none';
   const opens = /^[\p{L}\p{N}*#]/u.test(folded);
   const closes = /[\p{L}\p{N}*#]$/u.test(folded);
   return opens ? (closes ? 'word' : 'opens') : closes ? 'closes' : 'none';
@@ -38,7 +38,7 @@ function bodyOf(folded: string): string {
     .split(' ')
     .map((word) => escapeWord(word).replaceAll('*', '\\p{L}{0,12}').replaceAll('#', '\\d{1,6}'))
     .join(gap);
-  return cjk.test(folded) ? body.replaceAll(gap, '\\s?') : body;
+  return japanese.test(folded) ? body.replaceAll(gap, '\\s?') : body;
 }
 
 const digraphs: Record<string, string> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss' };
@@ -99,7 +99,7 @@ export interface Hit<T> extends Said<T> {
 }
 
 /** Gaps as one space, or none in Japanese: the form under which a phrase is looked up. */
-const plain = (folded: string) => folded.replace(/[\s\-_/]+/g, cjk.test(folded) ? '' : ' ');
+const plain = (folded: string) => folded.replace(/[\s\-_/]+/g, japanese.test(folded) ? '' : ' ');
 
 /** A search for all phrases of a table; where two phrases begin at one place, the longer wins. Made when first used. */
 export function phraseFinder<T extends string>(table: PhraseTable<T>): (text: string | Folded) => Hit<T>[] {

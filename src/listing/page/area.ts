@@ -1,3 +1,4 @@
+import { japanese } from '../../text/japanese';
 import { relatedHeadings } from '../../text/page-words';
 import { listOf } from '../../text/phrases';
 import { attribute, attributeText } from './dom';
@@ -175,7 +176,7 @@ function endOfSection(snapshot: Snapshot, heading: number): number {
 export function titleWords(text: string): Set<string> {
   const plain = text.slice(0, maxTitle).normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
   const words = plain.match(/[\p{L}\p{N}]+/gu) ?? [];
-  return new Set(words.flatMap((word) => (/[\u3040-\u30ff\u3400-\u9fff]/.test(word) ? pairsOf(word) : [word])));
+  return new Set(words.flatMap((word) => (japanese.test(word) ? pairsOf(word) : [word])));
 }
 
 const pairsOf = (word: string): string[] =>
