@@ -38,6 +38,7 @@ const isGuest = (name: string): boolean => name.includes('-guest-');
 const isStranger = (name: string): boolean => name.includes('-stranger-');
 /** Written when the strangers set aside had been opened; all were opened at once, before anything was mended by them. */
 export const visitorPages: readonly string[] = all.filter((name) => name.includes('-visitor-')).sort();
+const isTraveller = (name: string): boolean => name.includes('-traveller-');
 const names = all.filter(
   (name) =>
     !laterPages.includes(name) &&
@@ -47,7 +48,8 @@ const names = all.filter(
     !isVoice(name) &&
     !isGuest(name) &&
     !isStranger(name) &&
-    !visitorPages.includes(name),
+    !visitorPages.includes(name) &&
+    !isTraveller(name),
 );
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 
@@ -120,6 +122,21 @@ const drawnStrangers = [
 const strangers = all.filter(isStranger).sort();
 export const strangerSeenPages: readonly string[] = strangers.filter((name) => !drawnStrangers.includes(name));
 export const strangerAsidePages: readonly string[] = strangers.filter((name) => drawnStrangers.includes(name));
+
+/** Drawn by lot (`random.Random(20261201)`, 7 of the 21 that tell and 1 of the 3 that do not) from pages in the manner of wikis, crib sheets, leaflets and forums. */
+const drawnTravellers = [
+  'de-none-traveller-auktion',
+  'de-prose-traveller-blog',
+  'en-list-traveller-dealer',
+  'en-prose-traveller-museum',
+  'en-prose-traveller-newsletter',
+  'en-table-traveller-inches',
+  'nl-list-traveller-vragen',
+  'nl-prose-traveller-boekje',
+];
+const travellers = all.filter(isTraveller).sort();
+export const travellerSeenPages: readonly string[] = travellers.filter((name) => !drawnTravellers.includes(name));
+export const travellerAsidePages: readonly string[] = travellers.filter((name) => drawnTravellers.includes(name));
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>
