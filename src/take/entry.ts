@@ -1,4 +1,5 @@
 import { findPlaces, foldWords } from '../text';
+import { carriersOf, opensInTime } from './entry-carrier';
 import { constructionOf } from './entry-part';
 import { beginningOf, systemOf, systemOfHead } from './entry-system';
 import type { Inline } from './page/inline';
@@ -83,7 +84,7 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   if (letter) return letter;
   if (isPeriod(head)) {
     if (opensPlaceOnPiece(body) && isOnPiece(body) && readCounts(body).length === 0)
-      return carrierOf(null, body, say, readPeriods(head));
+      return carriersOf(null, body, say, readPeriods(head));
     const isOfPart = context.part !== null && readCounts(body).length === 0 && readExamples(body, day).length === 0;
     return isOfPart ? constructionOf(context.part!, body, say, readPeriods(head)) : systemOf(head, body, day, say);
   }
@@ -95,9 +96,9 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const ofHead = systemOfHead(head, body, day, say);
   if (ofHead) return ofHead;
   // "Where the code is: on a leather tab".
-  if (rolesNamed(head.replace(/[¿?]/g, '')).includes('where') && opensPlaceOnPiece(body)) {
+  if (rolesNamed(head.replace(/[¿?]/g, '')).includes('where') && opensInTime(body)) {
     const placed = codeWords(head).length > 0 || isOnPiece(body);
-    return placed ? carrierOf(null, body, say) : null;
+    return placed ? carriersOf(null, body, say) : null;
   }
   const examples = readExamples(`${head} = ${body}`, day);
   if (examples.length > 0 && examples[0]!.start === 0)
@@ -111,9 +112,7 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   if (!/^\p{Lu}/u.test(head)) return null;
   const prices = context.about.prices ? pricesOf(head, body, say) : [];
   if (prices.length > 0) return prices;
-  return (
-    modelOf(head, body, say) ?? (context.about.carriers && opensPlaceOnPiece(body) ? carrierOf(head, body, say) : null)
-  );
+  return modelOf(head, body, say) ?? (context.about.carriers && opensInTime(body) ? carriersOf(head, body, say) : null);
 }
 
 const numeral = "(\\d{1,3}(?:[.,' ]\\d{3}){1,4}|\\d{1,12})";
@@ -205,14 +204,4 @@ function pricesOf(model: string, body: string, say: Say): Proposal[] {
       years.findLast((one) => one.end <= start);
     return year ? [say({ kind: 'price', model, amount, currency, year: Number(year.used[0]) })] : [];
   });
-}
-
-function carrierOf(model: string | null, body: string, say: Say, above: readonly SaidPeriod[] = []): Proposal[] {
-  const { text, periods } = withoutPeriods(body);
-  const { backwards, ...used } = usedOf(periods.length > 0 ? periods : above);
-  const where = text
-    .replace(/\s?[([]\s{0,80}[)\]]/g, '')
-    .replace(/[\s,.;]{1,80}$/, '')
-    .trim();
-  return [say({ kind: 'carrier', ...(model !== null && { model }), where, ...used }, [backwards && 'backwards'])];
 }

@@ -3,7 +3,7 @@ import { type Entry, readEntry, splitEntry } from './entry';
 import { readOfPart } from './entry-part';
 import { makersOfHeading, type NamedMakers } from './name';
 import { type Block, headingsOf } from './page/blocks';
-import type { Inline } from './page/inline';
+import { afterHead, type Inline, plainWords } from './page/inline';
 import { linesOf, notesOf, piecesOfList, unbroken } from './page/lines';
 import { longestLook, textOf } from './page/text-of';
 import type { Context } from './propose';
@@ -139,7 +139,8 @@ export class PageReader {
   private underAbove(items: readonly Inline[], above: string, at: number): Proposal[] | null {
     if (items.length === 0 || !isHeadingSize(above) || !isPeriod(above)) return null;
     const body = items.map(({ text }) => text.replace(/[.;,]$/, '')).join('. ');
-    const whole = { ...items[0]!, text: `${above}: ${body}` };
+    const told = items.slice(1).reduce((one, next) => afterHead(one, '. ', next), items[0]!);
+    const whole = { ...afterHead(plainWords(above), ': ', told), selector: items[0]!.selector };
     return readEntry({ head: above, body, whole }, this.context(at, 'list'), this.source.day);
   }
 
@@ -197,7 +198,7 @@ export class PageReader {
       return [];
     // The page's own heading names no model of many.
     const isFirst = this.firstHeading === at - 1;
-    const whole = { ...words, text: `${above.words.text}: ${words.text}` };
+    const whole = afterHead(above.words, ': ', words);
     const read = readEntry({ head: above.words.text, body: words.text, whole }, context, this.source.day);
     return (read ?? []).filter((one) => {
       if (one.kind === 'model') return !isFirst;
@@ -206,20 +207,7 @@ export class PageReader {
   }
 
   private pair(term: Inline, words: Inline, at: number): void {
-    const struck = [
-      ...term.struck,
-      ...words.struck.map(({ start, end }) => ({
-        start: start + term.text.length + 2,
-        end: end + term.text.length + 2,
-      })),
-    ];
-    const whole = {
-      text: `${term.text}: ${words.text}`,
-      struck,
-      marks: [...term.marks, ...words.marks],
-      selector: words.selector,
-    };
-    const entry = { head: term.text, body: words.text, whole };
+    const entry = { head: term.text, body: words.text, whole: afterHead(term, ': ', words) };
     const read = readEntry(entry, this.context(at, 'definition'), this.source.day);
     if (read) this.found.push(...read);
     else this.paragraph(words, at);
@@ -227,6 +215,11 @@ export class PageReader {
 
   private paragraph(words: Inline, at: number): void {
     const lines = linesOf(words);
+    const facts = lines.length > 1 ? this.facts(lines.map(splitEntry), '', at, 'list') : null;
+    if (facts) {
+      this.found.push(...facts);
+      return;
+    }
     const read = lines.length > 1 ? lines.map((line) => this.entry(line, at)) : [];
     // Lines that are entries are a list, however the page made it.
     if (read.filter((one) => one !== null).length >= Math.max(2, lines.length / 2)) {

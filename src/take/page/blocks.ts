@@ -1,10 +1,11 @@
 import { attribute, select } from '../../listing/page/dom';
 import { type Cell, GridBuilder } from './grid';
-import { type Inline, InlineBuilder } from './inline';
+import { type Inline, InlineBuilder, onNewLine } from './inline';
 import { type LaidOut, laidOut } from './laid-out';
 import { isHeadingLike, isLeadIn, leadOf, restOf } from './lead-in';
 import { blocksOfPassage } from './passage';
 import { inlineTags } from './tags';
+import { talkIn } from './talk';
 import { type Step, walk } from './walk';
 
 /** A page as what it is made of, in order. */
@@ -146,7 +147,9 @@ class BlockReader {
       if (table !== element && !builder.leave(tag, element, laid)) builder.words.break();
       if (table !== element && (table || !laid?.ends)) return;
       const { rows, caption, selector } = builder.done();
-      if (rows.length > 0) this.blocks.push({ kind: 'table', rows, caption, selector });
+      const talk = talkIn(rows);
+      if (talk) for (const words of talk) this.blocks.push({ kind: 'paragraph', words, quoted: false });
+      else if (rows.length > 0) this.blocks.push({ kind: 'table', rows, caption, selector });
       this.grid = null;
       if (table) this.tables -= 1;
       return;
@@ -208,11 +211,17 @@ class BlockReader {
 
   private definition(words: Inline): void {
     const list = this.holder('definitions');
+    let block = list && this.definitions.get(list.element);
+    const last = block?.pairs.at(-1);
+    // A second answer to the same question.
+    if (last && this.term.length === 0 && this.open.at(-1)?.element !== list?.element) {
+      block!.pairs[block!.pairs.length - 1] = { term: last.term, words: onNewLine(last.words, words) };
+      return;
+    }
     if (!list || this.term.length === 0) {
       this.blocks.push({ kind: 'paragraph', words, quoted: false });
       return;
     }
-    let block = this.definitions.get(list.element);
     if (!block) {
       block = { kind: 'definitions', pairs: [], selector: list.selector() };
       this.definitions.set(list.element, block);

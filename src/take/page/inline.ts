@@ -93,6 +93,20 @@ export const partOf = (words: Inline, start: number, end: number): Inline => ({
     .map((range) => ({ start: Math.max(0, range.start - start), end: Math.min(end, range.end) - start })),
 });
 
+/** Two runs as one of two lines. */
+export const onNewLine = (one: Inline, next: Inline): Inline => afterHead(one, '\n', next);
+
+/** A run behind another one, joined by a sign: what is struck out of either stays so. */
+export function afterHead(one: Inline, joint: string, next: Inline): Inline {
+  const by = one.text.length + joint.length;
+  return {
+    text: `${one.text}${joint}${next.text}`,
+    struck: [...one.struck, ...next.struck.map(({ start, end }) => ({ start: start + by, end: end + by }))],
+    marks: [...one.marks, ...next.marks],
+    selector: next.selector,
+  };
+}
+
 /** Whether all that is said is struck out. */
 export const isStruck = ({ text, struck }: Inline): boolean =>
   struck.reduce((sum, { start, end }) => sum + end - start, 0) >= text.replace(/\s{1,9}/g, '').length && text !== '';

@@ -1,4 +1,5 @@
-import { bullet, rowsOf, runsOfLines } from './text-rows';
+import { bullet, isHeadRow, rowsOf, runsOfLines } from './text-rows';
+import { typedHeading } from './typed-heading';
 
 const escaped = (text: string): string => text.replace(/[&<>]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
@@ -10,7 +11,7 @@ const pageNumber =
 /** A table as it is copied: its cells parted by tabs, bars or blanks. The first row is its head. */
 function tableOf(lines: readonly string[]): string {
   const html = rowsOf(lines).map((row, at) => {
-    const tag = at === 0 ? 'th' : 'td';
+    const tag = at === 0 && isHeadRow(row) ? 'th' : 'td';
     return `<tr>${row.map((cell) => `<${tag}>${cell}</${tag}>`).join('')}</tr>`;
   });
   return `<table>${html.join('')}</table>`;
@@ -20,6 +21,11 @@ function blockOf({ kind, lines }: ReturnType<typeof runsOfLines>[number]): strin
   if (kind === 'row') return tableOf(lines);
   if (kind === 'item') return `<ul>${lines.map((line) => `<li>${line.replace(bullet, '').trim()}</li>`).join('')}</ul>`;
   return `<p>${lines.map((line) => line.trim()).join('<br>')}</p>`;
+}
+
+function blocksOf(lines: readonly string[]): string[] {
+  const heading = lines.length > 0 ? typedHeading(lines) : null;
+  return heading === null ? runsOfLines(lines).map(blockOf) : [`<h2>${heading}</h2>`];
 }
 
 /**
@@ -37,5 +43,5 @@ export function pageOfText(source: string): string {
     else paragraphs.at(-1)!.push(line);
   }
   const head = opensTable ? '' : `<title>${first.trim()}</title><h1>${first.trim()}</h1>`;
-  return head + paragraphs.flatMap((lines) => runsOfLines(lines).map(blockOf)).join('');
+  return head + paragraphs.flatMap(blocksOf).join('');
 }

@@ -1,3 +1,4 @@
+import { isLabel } from '../table/columns';
 import type { Cell } from './grid';
 import { plainWords } from './inline';
 
@@ -8,7 +9,7 @@ export const bullet = /^\s{0,8}[•◦▪‣●○■–*·-]\s{1,8}(?=\S)/u;
 /** Two blanks, a tab or a bar between two words part columns; old hands put two blanks behind a sentence. */
 const parted = /[^\s.!?:;,](?:[ \u3000]{2,200}|\t)\S|\|[^|]{1,400}\|/u;
 /** A line drawn under the head of a table, or between its rows. */
-const ruler = /^\s{0,40}[|+:=_─-][\s|+:=_─┼-]{2,400}$/u;
+export const ruler = /^\s{0,40}[|+:=_─-][\s|+:=_─┼-]{2,400}$/u;
 
 const kindOf = (line: string): LineKind =>
   bullet.test(line) ? 'item' : parted.test(line) || ruler.test(line) ? 'row' : 'line';
@@ -63,12 +64,18 @@ export function rowsOf(lines: readonly string[]): string[][] {
   return rows;
 }
 
-/** Rows of texts as a table's cells; the first row is its head. */
+/** Whether a first row heads the others: it leaves its corner empty, or says what stands in its columns. */
+export const isHeadRow = (row: readonly string[]): boolean => {
+  const [corner = ''] = row;
+  return corner === '' || (!/^[A-Z]$/.test(corner) && isLabel(corner)) || row.filter(isLabel).length > row.length / 2;
+};
+
+/** Rows of texts as a table's cells; the first row is its head, where it says anything of the columns. */
 export const cellsOf = (rows: readonly string[][], selector: string): Cell[][] =>
   rows.map((row, at) =>
     row.map((text) => ({
       words: text === '' ? null : plainWords(text, selector),
-      head: at === 0,
+      head: at === 0 && isHeadRow(row),
       own: true,
       span: 1,
     })),

@@ -5,7 +5,7 @@ import { plainCode } from '../said/code';
 import { codeShown, exactDates, plainExamples, type SaidExample } from '../said/example';
 import { readsExamples } from '../said/layout';
 import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
-import { timeFrom } from '../said/one-period';
+import { onePeriod, timeBeside, timeFrom } from '../said/one-period';
 import { type SaidPeriod, usedOf } from '../said/period';
 import type { Doubt } from '../types';
 import { tellingFinder } from '../words';
@@ -26,7 +26,8 @@ export interface Section {
 }
 
 const introduced = tellingFinder('introduced');
-const systemWords = tellingFinder('code', 'system-word');
+const systemWords = tellingFinder('code', 'system-word', 'time-of-use');
+const afterwards = tellingFinder('afterwards');
 
 /**
  * Code systems that a paragraph's sentences tell, and codes whose date it tells without a system. `earlier` is the form that
@@ -74,7 +75,7 @@ export function systemsIn(
     )
       last += 1;
     const group = told.slice(at, last + 1);
-    const beside = periodBeside(told[at - 1], told[last + 1]);
+    const beside = periodAfter(told[at]!, found.at(-1)) ?? periodBeside(told[at - 1], behindOf(told, last));
     const { system, layout } = systemOf(group, known, above, known ?? earlier, beside);
     if (system) found.push(system);
     else found.push(...loose(group));
@@ -96,6 +97,22 @@ function withShown(told: Told[], day: string, shown: string | null): Told[] {
   const { code: plain, lookAlike } = plainCode(code);
   const example = { code: plain, reads: date.reads, lookAlike, start: 0, end: 0 };
   return told.map((one, index) => (index === at ? { ...one, examples: [example], assumed: true } : one));
+}
+
+/** "Afterwards it is a running number": the time from the end of the form that was told last. */
+function periodAfter({ sentence, periods }: Told, last: SaidSystem | undefined): SaidPeriod[] | null {
+  const [link] = afterwards(sentence.text);
+  if (periods.length > 0 || !link || link.start > 2) return null;
+  const before = last && 'used' in last.own ? onePeriod(last.own.used) : undefined;
+  const used = timeBeside(before, 'afterwards');
+  return used ? [{ used, about: [], backwards: false, form: 'since', start: 0, end: 0 }] : [];
+}
+
+/** The sentence behind those of a form that may tell its time: others between may name what its letters stand for. */
+function behindOf(told: readonly Told[], last: number): Told | undefined {
+  const next = told[last + 1];
+  if (!next || next.periods.length > 0 || next.counts > 0 || next.examples.length > 0 || next.noCode) return next;
+  return told[last + 2];
 }
 
 /** "The second system ran from 1960 to 1972." before or behind the sentences that tell how it was built. */

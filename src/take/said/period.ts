@@ -14,7 +14,19 @@ export interface SaidPeriod {
   end: number;
 }
 
-const names = ['about', 'since', 'until', 'before', 'to', 'now', 'onwards', 'unknown', 'launched', 'ended'] as const;
+const names = [
+  'about',
+  'since',
+  'until',
+  'before',
+  'after',
+  'to',
+  'now',
+  'onwards',
+  'unknown',
+  'launched',
+  'ended',
+] as const;
 type Name = (typeof names)[number];
 const finder = tellingFinder(...names);
 
@@ -143,6 +155,13 @@ function takeYear(token: Extract<Token, { kind: 'year' }>, ahead: readonly Token
     Object.assign(period, { used: [null, year], form: begun ? 'range' : 'until' });
     if (hedged) period.about.push('to');
     found.push({ period, open: false });
+    return;
+  }
+  // "After 2002" leaves the year out.
+  if (ahead.at(-1)?.kind === 'after' || (ahead.at(-1)?.kind === 'about' && ahead.at(-2)?.kind === 'after')) {
+    const from = String((token.last ?? token.year) + (hedged ? 0 : 1));
+    Object.assign(period, { used: [from, null], form: 'since', about: hedged ? ['from'] : [] });
+    found.push({ period, open: true });
     return;
   }
   if (token.last !== undefined) Object.assign(period, { used: [text, String(token.last)], form: 'range' });

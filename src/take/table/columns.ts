@@ -4,6 +4,7 @@ import { plainCode, plantCodes } from '../said/code';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
+import { isPeriod } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import { tellingFinder, wholeWords } from '../words';
 
@@ -46,6 +47,23 @@ const sides = /^[lwhdbtpa]{1,2}\s?[x×*/]\s?[lwhdbtpa]{1,2}(?:\s?[x×*/]\s?[lwhd
 /** A small word ("a", "to") heads a column by itself only; a Japanese sign is a word. */
 const isOfSigns = /\p{Script=Han}/u;
 
+/** "Abendtasche" is a model and no column of them. */
+const things = wholeWords('heading-thing');
+const shortestPart = 4;
+const heads = new Set(
+  whole.flatMap(({ role, words }) =>
+    role === 'code'
+      ? []
+      : [...words].filter((word) => word.length >= shortestPart && !word.includes(' ') && !things.has(word)),
+  ),
+);
+/** "Codeaufbau", "productieperiode": German and Dutch write in one word what a column tells and of what; its last part counts. */
+function lastOfCompound(word: string): string | null {
+  if (/[^\p{L}]/u.test(word)) return null;
+  for (let at = 3; at <= word.length - shortestPart; at += 1) if (heads.has(word.slice(at))) return word.slice(at);
+  return null;
+}
+
 /** The roles that a header or label names, likeliest first; a word may name several, and the cells decide. */
 export function rolesNamed(header: string): Role[] {
   const plain = foldWords(header)
@@ -55,6 +73,8 @@ export function rolesNamed(header: string): Role[] {
   if (sides.test(plain)) return ['size'];
   const exact = whole.filter(({ words }) => words.has(plain)).map(({ role }) => role);
   if (exact.length > 0 || plain.length > 40) return exact;
+  const last = lastOfCompound(plain);
+  if (last !== null) return whole.filter(({ words }) => words.has(last)).map(({ role }) => role);
   const hits = finder(header)
     .filter(
       ({ start, end, value }) =>
@@ -65,7 +85,8 @@ export function rolesNamed(header: string): Role[] {
 }
 
 /** Whether a text says what stands beside or below it: a column's role, or a part of the piece. */
-export const isLabel = (text: string): boolean => rolesNamed(text).length > 0 || partNamed(text) !== null;
+export const isLabel = (text: string): boolean =>
+  !isPeriod(text) && (rolesNamed(text).length > 0 || partNamed(text) !== null);
 
 /** Years at the head of a column: the column tells what was so in that year. */
 export const yearNamed = (header: string): number | null =>

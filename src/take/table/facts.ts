@@ -11,7 +11,7 @@ import { isOnPiece, opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { tellingFinder } from '../words';
 import { type Role, rolesNamed } from './columns';
-import { dated, type Used } from './row';
+import { dated, saysNothing, type Used } from './row';
 
 export interface Fact {
   label: string;
@@ -123,6 +123,7 @@ function modelOfFacts(model: string, facts: readonly Fact[], context: Context): 
     const { label, value } = fact;
     const part = partNamed(label);
     const said = wordsOf([fact]);
+    if (part && saysNothing(value)) continue;
     if (part) found.push(propose(context, { kind: 'construction', part, is: value, models: [model] }, said));
     else if (rolesNamed(label).some((role) => role === 'code' || role === 'where') && opensPlaceOnPiece(value))
       found.push(propose(context, { kind: 'carrier', model, where: value }, said));

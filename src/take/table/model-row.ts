@@ -1,4 +1,3 @@
-import { foldWords } from '../../text';
 import type { Say } from '../propose';
 import { onePeriod } from '../said/one-period';
 import { partNamed } from '../said/part';
@@ -6,18 +5,14 @@ import { readPeriods } from '../said/period';
 import { readAmount } from '../said/price';
 import { readSizes } from '../said/size';
 import type { Proposal } from '../types';
-import { wholeWords } from '../words';
 import type { Role } from './columns';
-import { dated, has, nothing, type Row, said, type Used } from './row';
-
-const unknown = wholeWords('unknown');
-const saysNothing = (text: string): boolean => nothing.test(text) || unknown.has(foldWords(text).text);
+import { dated, has, nothing, type Row, said, saysNothing, type Used } from './row';
 
 /** A part and what it is made of, each in a column: the models that it is said of stand in a third. */
 export function constructionOf(row: Row, used: Used, say: Say): Proposal[] {
   const part = partNamed(said(row, 'part'));
   const is = said(row, 'is');
-  if (!part || nothing.test(is)) return [];
+  if (!part || saysNothing(is)) return [];
   const models = said(row, 'model')
     .split(/,\s{0,2}|\s(?:and|und|et|y|e|en)\s/)
     .filter((name) => /^\p{Lu}/u.test(name));

@@ -3,6 +3,7 @@ import type { Context } from '../propose';
 import { plantCodes } from '../said/code';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
+import { isPeriod } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { byCells, columnRoles, isLabel, type Role, rolesNamed, yearNamed } from './columns';
@@ -25,10 +26,14 @@ const isSection = (row: readonly Cell[]): boolean => {
 
 function isHeader(row: readonly Cell[]): boolean {
   const filled = row.filter(({ words }) => words !== null);
-  if (filled.length < 2) return false;
-  const named = filled.filter((cell) => rolesNamed(textOf(cell)).length > 0 || yearNamed(textOf(cell)) !== null).length;
+  if (filled.length < 2 || opensAsData(textOf(filled[0]))) return false;
+  const named = filled.filter((cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null).length;
   return named >= 2 && named >= filled.length / 2;
 }
+
+/** A period, a code or a number opens a row of data. */
+const opensAsData = (text: string): boolean =>
+  isPeriod(text) || /^(?:[A-Z]{1,2}\d?|\d{1,3}|[A-Z]{0,3}\d{3,8}[A-Z]{0,3})$/.test(text);
 
 /** What a table proposes: rows by their columns' roles, or facts of one model beside their labels. */
 export function readTable({ rows, caption }: Table, around: Context, day: string): Proposal[] {
@@ -96,7 +101,8 @@ function subjectOf(heads: readonly Cell[], makers: readonly string[]): 'Maker' |
 function isTurned(rows: readonly Cell[][], makers: readonly string[]): boolean {
   const [[, ...top] = [], ...others] = rows;
   if (top.length < 2 || others.length < 2) return false;
-  if (top.some((cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null)) return false;
+  if (top.some((cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null || isPeriod(textOf(cell))))
+    return false;
   const ofOthers = subjectOf(top, makers) !== 'Model';
   const labels = others.filter((row) => (ofOthers ? isLabel(textOf(row[0])) : isFactOfModel(row))).length;
   return labels >= others.length * 0.6;
@@ -117,11 +123,15 @@ function withLabels(rows: readonly Cell[][]): readonly Cell[][] {
   return dated ? [[headOf('Period'), ...cells.map((cell) => ({ ...cell, head: false }))], ...others] : others;
 }
 
+const isHeadedAtSide = ([label]: readonly Cell[]): boolean => label?.head === true;
+
 /** The heads of the rows say what stands beside them, and no row says it of the columns. */
 const isSideways = (rows: readonly Cell[][]): boolean =>
   rows.length >= 2 &&
   (rows[0]?.length ?? 0) >= 3 &&
-  rows.every(([label, ...cells]) => isLabel(textOf(label)) && !cells.some((cell) => cell.head)) &&
+  isLabel(textOf(rows[0]![0])) &&
+  rows.filter(([label]) => isLabel(textOf(label))).length >= rows.length * (rows.every(isHeadedAtSide) ? 0.6 : 1) &&
+  !rows.some(([, ...cells]) => cells.some((cell) => cell.head)) &&
   // A lone letter may be one of dates as well.
   !rows[0]!.slice(1).some((cell) => textOf(cell).length > 2 && isLabel(textOf(cell)));
 

@@ -1,5 +1,7 @@
+import { foldWords } from '../../text';
 import type { Cell } from '../page/grid';
 import type { TakenPeriod } from '../types';
+import { wholeWords } from '../words';
 import type { Role } from './columns';
 
 /** A row by what its columns tell. */
@@ -18,6 +20,15 @@ export const said = (row: Row, role: Role): string =>
 export const has = (row: Row, ...wanted: Role[]): boolean => wanted.every((role) => row.cells.has(role));
 /** A cell that says nothing: "–", "?", "n/a". */
 export const nothing = /^[\s\-–—/.?]{0,6}$/;
+
+const unknown = wholeWords('unknown');
+const none = wholeWords('none-at-all');
+const without = /^(?:without|no|sans|ohne|kein[e]?|senza|sin|zonder|geen)\s/iu;
+/** Whether a cell tells nothing of a material: it is empty, not known, or says that there was none ("sin forro"). */
+export function saysNothing(text: string): boolean {
+  const plain = foldWords(text).text;
+  return nothing.test(text) || unknown.has(plain) || none.has(plain) || without.test(text);
+}
 
 export interface Used {
   used?: TakenPeriod | TakenPeriod[];

@@ -1,0 +1,67 @@
+import type { Say } from './propose';
+import { onePeriod, timeBeside } from './said/one-period';
+import { readPeriods, type SaidPeriod, usedOf } from './said/period';
+import { withoutPeriods } from './said/used-text';
+import { opensPlaceOnPiece } from './said/where';
+import type { Proposal, TakenPeriod } from './types';
+import { tellingFinder } from './words';
+
+const links = tellingFinder('afterwards');
+
+/** Whether words begin with a place on a piece, or with a time and then such a place: "until 1968 under the flap". */
+export const opensInTime = (text: string): boolean =>
+  opensPlaceOnPiece(text) || opensPlaceOnPiece(withoutPeriods(text).text.trimStart());
+
+/** "Then on a leather tab": a word for the time after the one before, and a place. */
+function linkedPlace(piece: string): string | null {
+  const [link] = links(piece);
+  const rest = link && link.start <= 2 ? piece.slice(link.end).trimStart() : null;
+  return rest !== null && opensPlaceOnPiece(rest) ? rest : null;
+}
+
+const bare = (text: string): string =>
+  text
+    .replace(/\s?[([]\s{0,80}[)\]]/g, '')
+    .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '')
+    .trim();
+
+/** Where the code sits, of one time or of several after each other: "until 1968 under the flap, then in the pocket". */
+export function carriersOf(
+  model: string | null,
+  body: string,
+  say: Say,
+  above: readonly SaidPeriod[] = [],
+): Proposal[] {
+  const one = (text: string, periods: readonly SaidPeriod[]): Proposal => {
+    const { backwards, ...used } = usedOf(periods);
+    return say({ kind: 'carrier', ...(model !== null && { model }), where: bare(text), ...used }, [
+      backwards && 'backwards',
+    ]);
+  };
+  const pieces = inTurn(body);
+  if (pieces.length > 1)
+    return pieces.map(({ text, used }) =>
+      say({ kind: 'carrier', ...(model !== null && { model }), where: bare(text), ...(used && { used }) }),
+    );
+  const { text, periods } = withoutPeriods(body);
+  return [one(text, periods.length > 0 ? periods : above)];
+}
+
+/** The pieces of a text that each tell a place and its time; none where one of them tells neither. */
+function inTurn(body: string): { text: string; used: TakenPeriod | undefined }[] {
+  const found: { text: string; used: TakenPeriod | undefined }[] = [];
+  for (const piece of body.split(/[;,.]\s(?:(?:and|und|et|y|e|en)\s)?/u)) {
+    const periods = readPeriods(piece);
+    const { text } = withoutPeriods(piece);
+    const linked = linkedPlace(piece);
+    const last = found.at(-1);
+    const after = linked !== null ? timeBeside(last?.used, 'afterwards') : undefined;
+    if (periods.length === 1 && periods[0]!.about.length === 0 && opensPlaceOnPiece(text.trimStart()))
+      found.push({ text, used: onePeriod(periods[0]!.used) });
+    else if (after && periods.length === 0) found.push({ text: linked!, used: after });
+    // "Under the flap, beside the seam".
+    else if (last && periods.length === 0 && linked === null) last.text += `, ${piece}`;
+    else return [];
+  }
+  return found;
+}
