@@ -110,7 +110,7 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const asked = partAsked(head);
   if (asked) return constructionOf(asked, body, say);
   if (!/^\p{Lu}/u.test(head)) return null;
-  const prices = context.about.prices ? pricesOf(head, body, say) : [];
+  const prices = context.about.prices ? pricesOf(head, body, context.francs, say) : [];
   if (prices.length > 0) return prices;
   return modelOf(head, body, say) ?? (context.about.carriers && opensInTime(body) ? carriersOf(head, body, say) : null);
 }
@@ -195,9 +195,9 @@ function modelOf(name: string, body: string, say: Say): Proposal[] | null {
 }
 
 /** "Carryall 30: €430 (2002), €575 (2010)": each amount with the year behind it, or the one before it. */
-function pricesOf(model: string, body: string, say: Say): Proposal[] {
+function pricesOf(model: string, body: string, francs: string | null, say: Say): Proposal[] {
   const years = readPeriods(body).filter(({ form }) => form === 'year');
-  return readAmounts(body).flatMap(({ amount, currency, start, end }, at, all) => {
+  return readAmounts(body, francs).flatMap(({ amount, currency, start, end }, at, all) => {
     const until = all[at + 1]?.start ?? body.length;
     const year =
       years.find((one) => one.start >= end && one.start < until && one.start - end <= 3) ??

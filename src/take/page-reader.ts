@@ -9,9 +9,10 @@ import { longestLook, textOf } from './page/text-of';
 import type { Context } from './propose';
 import { ProseReader } from './prose/read-prose';
 import type { Section } from './prose/systems';
+import { francsOf } from './said/francs';
 import { readLegend, readNotation } from './said/layout';
 import { partNamed } from './said/part';
-import { countryAlone } from './said/place';
+import { countryAlone, countryOfHeading } from './said/place';
 import { isSecondHand } from './said/second-hand';
 import { isPeriod, withoutPeriods } from './said/used-text';
 import { isHeadingSize, isOfPeriod, speaksOfCodes } from './section';
@@ -37,11 +38,14 @@ export class PageReader {
   private readonly legend: Map<string, string>;
   private readonly notes: Map<string, string>;
   private readonly about: Context['about'];
+  private readonly francs: string | null;
   private readonly prose: ProseReader;
   private readonly firstHeading: number;
   private maker: string | null | undefined;
   private heading: string | null = null;
   private part: Context['part'] = null;
+  /** The country that the heading above is of. */
+  private country: string | null = null;
   /** The period that the heading above is, and the notation beside it. */
   private section: Section | null = null;
 
@@ -62,6 +66,7 @@ export class PageReader {
         .slice(0, longestLook),
     );
     this.notes = notesOf(blocks);
+    this.francs = francsOf(body);
     const about = `${title}\n${headings[0] ?? ''}`;
     this.about = {
       carriers: codeWords(about).length > 0 && where(about).length > 0,
@@ -74,15 +79,27 @@ export class PageReader {
   }
 
   read(): Proposal[] {
-    for (const [at, block] of this.blocks.entries()) this.take(block, at);
+    for (const [at, block] of this.blocks.entries()) {
+      const count = this.found.length;
+      this.take(block, at);
+      if (this.country !== null) this.placeIn(this.country, count);
+    }
     const { retractions, beginnings, conceded } = this.prose;
     return settle(this.found, retractions, beginnings, conceded);
   }
 
+  /** Towns told under the heading of a country lie there. */
+  private placeIn(country: string, from: number): void {
+    for (let at = from; at < this.found.length; at += 1) {
+      const one = this.found[at]!;
+      if (one.kind === 'plant' && one.place === unknownPlace) this.found[at] = { ...one, place: country };
+    }
+  }
+
   private context(block: number, form: Context['form']): Context {
-    const { makers, maker, heading, part, source, about, notes, legend } = this;
+    const { makers, maker, heading, part, source, about, francs, notes, legend } = this;
     const above = this.above(block);
-    return { about, makers, maker, heading, above, part, block, form, source, notes, legend };
+    return { about, francs, makers, maker, heading, above, part, block, form, source, notes, legend };
   }
 
   private above(at: number): string {
@@ -125,6 +142,7 @@ export class PageReader {
     const [period, ...more] = periods;
     const told = period && more.length === 0 && (layout !== null || isOfPeriod(heading, period));
     this.section = told ? { period, layout } : null;
+    this.country = countryOfHeading(text);
     this.part = periods.length === 0 ? partNamed(heading) : null;
     this.heading = named.length === 0 && names && heading.length <= 40 ? heading : null;
   }

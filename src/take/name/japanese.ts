@@ -2,10 +2,13 @@ import { isCommon, type Shape } from './words';
 
 /** A house's own word for itself, and what it makes, where a head or a piece of one ends with it. */
 const japaneseHouses =
-  /(?<![\p{Script=Katakana}\p{Script=Han}ー・])[\p{Script=Katakana}\p{Script=Han}ー・&＆]{2,20}(?:製鞄所?|鞄店|鞄工房|皮革店?|革工芸|製作所|商店|商会|工房|工芸|堂|舎)(?![\p{Script=Katakana}\p{Script=Han}ー])/gu;
+  /(?<![\p{Script=Katakana}\p{Script=Han}ー・])[\p{Script=Katakana}\p{Script=Han}ー・&＆]{2,20}(?:製鞄所?|鞄店|鞄舗|鞄工房|皮革店?|革具店|革店|革工房|袋物店|革工芸|製作所|商店|商会|工房|工芸|堂|舎)(?![\p{Script=Katakana}\p{Script=Han}ー])/gu;
 const houseOfBags = /^[\p{Script=Katakana}ー・]{2,20}鞄$/u;
 const katakana = /[\p{Script=Katakana}ー・]{1,30}(?:\s?[&＆]\s?[\p{Script=Katakana}ー・]{1,30})?/gu;
 const quoted = /[「『“]([\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}ー]{2,16})[」』”]/gu;
+
+/** What parts the pieces of a heading. */
+const pieces = /[\u3000|｜【】：:（(]/u;
 
 type Placed = Pick<Shape, 'name' | 'start'>;
 const liesIn = ({ start }: Placed, others: readonly Placed[]): boolean =>
@@ -13,7 +16,10 @@ const liesIn = ({ start }: Placed, others: readonly Placed[]): boolean =>
 
 /** Names in Japanese: runs of katakana that are no common word, and what stands in quotation marks. */
 export function japaneseNames(text: string): Shape[] {
-  const bags = houseOfBags.exec(text.trim())?.[0];
+  const bags = text
+    .split(pieces)
+    .find((piece) => houseOfBags.test(piece.trim()))
+    ?.trim();
   if (bags !== undefined) return [{ name: bags, start: text.indexOf(bags), end: text.indexOf(bags) + bags.length }];
   const inMarks = [...text.matchAll(quoted)].map((match) => ({ name: match[1]!, start: match.index + 1 }));
   const houses = [...text.matchAll(japaneseHouses)].map((match) => ({ name: match[0], start: match.index }));

@@ -52,6 +52,13 @@ const siteKinds: ReadonlySet<HeadKind> = new Set(['site', 'author']);
 const kindOfThing =
   /\p{L}(?:taschen?|mappen|koffer|börsen?|tassen|waren|バッグ|かばん|カバン|鞄|財布|ケース|ポーチ)$/iu;
 
+/** "Stavering A to Z". */
+const fromAToZ = /^,?\s(?:\p{Ll}{2,5}\s)?A(?:\s(?:to|bis|à|alla|a la|tot)\s|[–-])Z(?!\p{L})/u;
+/** A word for a kind of bag before one for bags as such, or any other word that is no name: "ビジネス鞄". */
+const kindOfBag =
+  /^(?:ビジネス|ショルダー|トート|ボストン|リュック|メンズ|レディース|レザー|ブランド|スクール|クラッチ|ハンド|ドクターズ|ダレス|セカンド|ミニ|トラベル)鞄$/u;
+const houseOfBags = /^[\p{Script=Katakana}ー・]{2,20}鞄$/u;
+
 const longWord = /(?<!\p{L})\p{L}{4,40}(?!\p{L})/gu;
 
 /** "How Date Codes Work": a heading whose longer words all have capitals. */
@@ -120,6 +127,7 @@ function speaksOfMaker(head: string, start: number, name: string): number {
     aloneIn(head, name);
   if (!sure && placesBefore.has(fold(one))) return -1;
   if (sure) return 1.6;
+  if (fromAToZ.test(head.slice(end))) return 1.3;
   if (workshops.has(fold(next))) return 1.3;
   return perhaps.has(fold(one)) ? 0.9 : 0;
 }
@@ -155,7 +163,7 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
     kinds.add(kind);
     if (at > 0) opens = false;
     // "Comprendre les codes": a verb has an article behind it.
-    else if (articles.has(fold(/^\s(\p{L}{1,8})\s/u.exec(head.slice(name.length, name.length + 12))?.[1])))
+    else if (articles.has(fold(/^\s(\p{Ll}{1,8})\s/u.exec(head.slice(name.length, name.length + 12))?.[1])))
       governs = true;
     if (kind === 'section') {
       sections += 1;
@@ -195,7 +203,7 @@ export function weigh(name: string, heads: readonly Head[], text: NamesInText): 
   const words = name.split(' ').map(fold);
   if (words.every((word) => allWords.has(word))) weight -= 4;
   if (namesMonth(name)) weight -= 5;
-  if (kindOfThing.test(name)) weight -= 3;
+  if (kindOfThing.test(name) && (!houseOfBags.test(name) || kindOfBag.test(name))) weight -= 3;
   if (isCountry(name)) weight -= 5;
   if (text.writesSmall(name)) weight -= 2.5;
   if (kinds.size === 0) weight -= 0.6;

@@ -78,3 +78,16 @@ export function countryAlone(text: string): string | null {
   const [found] = findPlaces(plain);
   return found && found.form === 'name' && found.end - found.start === plain.length ? found.place : null;
 }
+
+const ofPlants = tellingFinder('plant', 'code', 'letters');
+
+/** "Italy", "Workshops in France": the one country that a heading is of; null where it says anything else. */
+export function countryOfHeading(heading: string): string | null {
+  const alone = countryAlone(heading);
+  if (alone !== null) return alone;
+  const [country, ...more] = findPlaces(heading);
+  if (!country || more.length > 0 || country.form === 'made-in') return null;
+  const rest = `${heading.slice(0, country.start)} ${heading.slice(country.end)}`;
+  const plain = ofPlants(rest).reduceRight((text, { start, end }) => text.slice(0, start) + text.slice(end), rest);
+  return plain.replace(/[^\p{L}\d]/gu, '').length <= 5 && plain.length < rest.length ? country.place : null;
+}

@@ -1,13 +1,21 @@
 import { parsePrices, parsePriceText } from '../../text';
 import { formerAmounts, formerIn } from './former-money';
+import { bareFrancs, saysBareFrancs } from './francs';
 
 export interface SaidAmount {
   amount: number;
   currency: string;
 }
 
-/** The one amount of a cell, with the currency that its sign can only mean; several readings are none. */
-export function readAmount(text: string, sign: string | null = null): SaidAmount | null {
+/**
+ * The one amount of a cell, with the currency that its sign can only mean; several readings are none. `francs` is whose francs
+ * the page means (ISO 4217): without, bare ones are none.
+ */
+export function readAmount(text: string, sign: string | null = null, francs: string | null = null): SaidAmount | null {
+  const [inFrancs, ...others] = saysBareFrancs(text) ? bareFrancs(text) : [];
+  if (inFrancs) return francs !== null && others.length === 0 ? { amount: inFrancs.amount, currency: francs } : null;
+  if (sign !== null && saysBareFrancs(sign) && /^[\d.,'\s]{1,20}$/.test(text))
+    return francs === null ? null : readAmount(`${text} F`, null, francs);
   // The lira was written with a bare letter, which counts nowhere else.
   const lira = /^L(?:it)?\.?\s?(?=\d)/.exec(text);
   const [former, ...more] = lira ? [] : formerAmounts(text);
@@ -22,12 +30,18 @@ export function readAmount(text: string, sign: string | null = null): SaidAmount
 }
 
 /** Amounts with their signs in running text, each with its place. */
-export function readAmounts(text: string): (SaidAmount & { start: number; end: number })[] {
+export function readAmounts(
+  text: string,
+  francs: string | null = null,
+): (SaidAmount & { start: number; end: number })[] {
+  const inFrancs = saysBareFrancs(text) ? bareFrancs(text) : [];
   const former = formerAmounts(text);
   const others = parsePrices(text).flatMap(({ price, start, end }) => {
     const currency = price.currency ?? price.currencies[0];
     if (currency === undefined || price.minorTo !== undefined || price.otherMinor) return [];
-    return [{ amount: price.minor / 10 ** price.exponent, currency, start, end }];
+    const isFranc = inFrancs.some((one) => one.start < end && one.end > start);
+    return isFranc ? [] : [{ amount: price.minor / 10 ** price.exponent, currency, start, end }];
   });
-  return [...former, ...others].sort((a, b) => a.start - b.start);
+  const known = francs === null ? [] : inFrancs.map((one) => ({ ...one, currency: francs }));
+  return [...former, ...others, ...known].sort((a, b) => a.start - b.start);
 }

@@ -1,6 +1,8 @@
+import { unknownPlace } from '../../place';
 import { foldWords } from '../../text';
 import type { Cell } from '../page/grid';
 import { plainCode, plantCodes } from '../said/code';
+import { readExamples } from '../said/example';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
@@ -105,6 +107,8 @@ const units = tellingFinder('year', 'month', 'week', 'no-code');
 /** "month and year", "no code": how a code is built, under a header that calls it the code. */
 const tellsForm = (text: string): boolean => units(text).length > 0 && !isWholeCode(text);
 const isYears = (text: string): boolean => readPeriods(text).length > 0 || /^\??[-–—]?$/.test(text);
+/** "1966–2005", "since 1979": a time that goes on, whatever stands above it. */
+const isSpan = (text: string): boolean => isPeriod(text) && readPeriods(text)[0]!.form !== 'year';
 const isSingle = (text: string): boolean => /^[A-Za-z0-9]$/.test(plainCode(text).code);
 const isNumber = (text: string): boolean => /^(?:no\.?\s?)?\d{1,3}(?:[.,' ]?\d{3}){0,4}\+?$/i.test(text);
 
@@ -126,7 +130,7 @@ const fits: Partial<Record<Role, (texts: readonly string[]) => boolean>> = {
 };
 
 /** The role of each column by its header and its cells; null where neither tells. */
-export function columnRoles(headers: readonly string[], rows: readonly Cell[][]): (Role | null)[] {
+export function columnRoles(headers: readonly string[], rows: readonly Cell[][], ofPlants = false): (Role | null)[] {
   const columns = headers.map((_, at) => textsOf(rows.map((row) => row[at])));
   const taken = headers.map((header, at): Role | null => {
     const texts = columns[at]!;
@@ -146,19 +150,36 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][])
     return named.find((role) => fits[role]?.(texts) ?? true) ?? null;
   });
   const placed = taken.includes('place') || taken.includes('plant');
+  const hasPeriod = (['period', 'from', 'until', 'year'] as const).some((role) => taken.includes(role));
   return taken.map((role, at) => {
-    if (role === null && headers[at] === '') return byCells(columns[at]!, taken);
+    if (role === null && !hasPeriod && taken.includes('model') && share(columns[at]!, isSpan) > 0.8) return 'period';
+    if (role === null && headers[at] === '') return byCells(columns[at]!, taken, ofPlants);
     // "Letter | Town | Country": a workshop's, where no years stand beside it.
     return role === 'letter' && placed && !taken.includes('year') && !taken.includes('code') ? 'code' : role;
   });
 }
 
-/** What a column without a header tells, by its cells. */
-export function byCells(texts: readonly string[], taken: readonly (Role | null)[]): Role | null {
+const plants = tellingFinder('plant');
+const isKnownPlace = (text: string): boolean => (readPlace(text)?.place ?? unknownPlace) !== unknownPlace;
+/** "Works at Bentheim": a town, and that things are made there. */
+const isWorkshop = (text: string): boolean => plants(text).length > 0 && readPlace(text, 'cell') !== null;
+const isDated = (text: string): boolean => readExamples(text, someDay).length > 0;
+/** A day by which "this year" would be told; no example is. */
+const someDay = '2000-01-01';
+
+/**
+ * What a column without a header tells, by its cells; `ofPlants` is whether the words above the table name workshops: then
+ * bare names beside codes are towns.
+ */
+export function byCells(texts: readonly string[], taken: readonly (Role | null)[], ofPlants = false): Role | null {
   const free = (role: Role) => !taken.includes(role);
   if (texts.length < 2) return null;
   if (free('code') && share(texts, isCode) > 0.8) return 'code';
+  if (free('example') && share(texts, isDated) > 0.8) return 'example';
+  if (free('format') && share(texts, tellsForm) > 0.8) return 'format';
   if (free('period') && share(texts, isYears) > 0.7) return 'period';
-  if (free('place') && share(texts, (text) => (readPlace(text)?.place ?? 'ZZ') !== 'ZZ') > 0.6) return 'place';
-  return null;
+  if (!free('place')) return null;
+  if (share(texts, isKnownPlace) > 0.6 || share(texts, isWorkshop) > 0.6) return 'place';
+  const towns = ofPlants && taken.includes('code') && share(texts, (text) => readPlace(text, 'cell') !== null) > 0.9;
+  return towns ? 'place' : null;
 }

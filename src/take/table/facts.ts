@@ -128,14 +128,22 @@ function modelOfFacts(model: string, facts: readonly Fact[], context: Context): 
     else if (rolesNamed(label).some((role) => role === 'code' || role === 'where') && opensPlaceOnPiece(value))
       found.push(propose(context, { kind: 'carrier', model, where: value }, said));
     else if (rolesNamed(label).includes('price'))
-      found.push(...pricesOf(value, label).map((price) => propose(context, { kind: 'price', model, ...price }, said)));
+      found.push(
+        ...pricesOf(value, label, context.francs).map((price) =>
+          propose(context, { kind: 'price', model, ...price }, said),
+        ),
+      );
   }
   return found.length >= fewestFacts || (size && years) ? found : [];
 }
 
 /** "£18.50 (1970)", or the year in the label: "Price in 1970". */
-function pricesOf(value: string, label: string): { amount: number; currency: string; year: number }[] {
+function pricesOf(
+  value: string,
+  label: string,
+  francs: string | null,
+): { amount: number; currency: string; year: number }[] {
   const year = [...readPeriods(value), ...readPeriods(label)].find(({ form }) => form === 'year')?.used[0];
-  const amount = readAmount(value.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim(), label);
+  const amount = readAmount(value.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim(), label, francs);
   return amount && year ? [{ ...amount, year: Number(year) }] : [];
 }

@@ -1,4 +1,4 @@
-import type { Say } from '../propose';
+import type { Context, Say } from '../propose';
 import { onePeriod } from '../said/one-period';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
@@ -51,7 +51,7 @@ function sizeOf(row: Row) {
 }
 
 /** A model's row: where its code sits, its size and years, what its parts are, and what it cost. */
-export function modelOf(row: Row, used: Used, above: string, say: Say): Proposal[] {
+export function modelOf(row: Row, used: Used, { above, francs }: Context, say: Say): Proposal[] {
   const name = said(row, 'model');
   if (nothing.test(name) || name.length > 60) return [];
   const size = sizeOf(row);
@@ -72,16 +72,16 @@ export function modelOf(row: Row, used: Used, above: string, say: Say): Proposal
       }),
     );
   if (placed) found.push(say({ kind: 'carrier', model: name, where, ...(size ? {} : dated(used)) }));
-  return [...found, ...partsOf(row, { models: [name] }, say), ...priceOf(row, name, above, say)];
+  return [...found, ...partsOf(row, { models: [name] }, say), ...priceOf(row, name, above, francs, say)];
 }
 
-function priceOf(row: Row, model: string, above: string, say: Say): Proposal[] {
+function priceOf(row: Row, model: string, above: string, francs: string | null, say: Say): Proposal[] {
   const text = said(row, 'price');
   if (nothing.test(text)) return [];
   const header = row.headers.get('price') ?? '';
   const year = readPeriods(text)[0] ?? readPeriods(said(row, 'year'))[0] ?? readPeriods(header)[0];
   const bare = text.replace(/[([][^)\]]{0,30}[)\]]/g, '').trim();
-  const amount = readAmount(bare, header) ?? readAmount(bare, above);
+  const amount = readAmount(bare, header, francs) ?? readAmount(bare, above, francs);
   if (!amount || !year || year.used[0] === null || year.used[0] !== year.used[1]) return [];
   return [say({ kind: 'price', model, ...amount, year: Number(year.used[0]) })];
 }

@@ -22,7 +22,7 @@ export function readPriceGrid(
     return row.slice(1).flatMap((cell, index) => {
       const header = headers[index + 1] ?? '';
       const [model, year] = across ? [first.text, yearNamed(header)] : [header, yearNamed(first.text)];
-      const amount = year !== null && cell.words ? readAmount(cell.words.text, context.above) : null;
+      const amount = year !== null && cell.words ? readAmount(cell.words.text, context.above, context.francs) : null;
       if (!amount || year === null || model === '') return [];
       const said = { words: `${first.text} | ${header} | ${cell.words!.text}`, selector: cell.words!.selector };
       return [propose(context, { kind: 'price', model, ...amount, year }, said)];

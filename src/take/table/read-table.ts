@@ -6,12 +6,15 @@ import { readPeriods } from '../said/period';
 import { isPeriod } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
+import { tellingFinder } from '../words';
 import { byCells, columnRoles, isLabel, type Role, rolesNamed, yearNamed } from './columns';
 import { areFacts, factsOfMaker, readFactsTable } from './facts';
 import { readPriceGrid } from './prices';
 import { nothing, type Row } from './row';
 import { readRow } from './rows';
 import { unfolded } from './unfolded';
+
+const plantWords = tellingFinder('plant');
 
 export interface Table {
   rows: Cell[][];
@@ -62,7 +65,8 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
   const prices = readPriceGrid((body[0] ?? []).map(textOf), body.slice(1), context);
   if (prices) return prices;
   const told = data.filter((row) => !isSection(row));
-  const taken = at < 0 ? withoutHeader(told, width) : columnRoles(headers, told);
+  const ofPlants = plantWords(context.above).length > 0;
+  const taken = at < 0 ? withoutHeader(told, width, ofPlants) : columnRoles(headers, told, ofPlants);
   const dated = codesByPeriod(headers, told, taken);
   for (const column of dated) taken[column] = 'code';
   const parts = new Set(headers.flatMap((header, column) => (!taken[column] && partNamed(header) ? [column] : [])));
@@ -159,13 +163,14 @@ function turned(rows: readonly Cell[][], makers: readonly string[]): Cell[][] {
   return [[headOf(subject), ...labels], ...models];
 }
 
-function withoutHeader(rows: readonly Cell[][], width: number): (Role | null)[] {
+function withoutHeader(rows: readonly Cell[][], width: number, ofPlants: boolean): (Role | null)[] {
   const taken: (Role | null)[] = [];
   for (let column = 0; column < width; column += 1)
     taken.push(
       byCells(
         rows.map((row) => textOf(row[column])).filter((text) => text !== ''),
         taken,
+        ofPlants,
       ),
     );
   return taken;

@@ -9,6 +9,7 @@ import { readLayoutWords } from '../said/layout-words';
 import { onePeriod, timeFrom } from '../said/one-period';
 import { readPeriods, usedOf } from '../said/period';
 import { readPlace, type SaidPlace } from '../said/place';
+import { withoutPeriods } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal } from '../types';
 import { tellingFinder } from '../words';
@@ -65,7 +66,7 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
   if (has(row, 'letter', 'year')) return letterOf(row, say);
   if (has(row, 'first') && (has(row, 'year') || has(row, 'period'))) return serialOf(row, say);
   if (has(row, 'part')) return constructionOf(row, used, say);
-  if (has(row, 'model')) return modelOf(row, used, context.above, say);
+  if (has(row, 'model')) return modelOf(row, used, context, say);
   // The period in a column of a maker's facts is that of its codes; in a row of an era it is of all that is told of it.
   const time = has(row, 'maker') ? { backwards: false } : used;
   const systems = has(row, 'format') || has(row, 'example') ? systemOf(row, used, context, day, say) : [];
@@ -96,7 +97,7 @@ function makerOf(row: Row, { makers }: Context): string | null | undefined {
 /** A place told in one column or two, or in the heading that the row stands under. */
 function placeOf(row: Row): SaidPlace | null {
   const texts = [said(row, 'place'), said(row, 'plant')].filter((text) => !nothing.test(text));
-  const own = texts.length > 0 ? readPlace(texts.join(', '), 'cell') : null;
+  const own = texts.length > 0 ? readPlace(withoutPeriods(texts.join(', ')).text, 'cell') : null;
   const above = row.section === null ? null : readPlace(row.section, 'cell');
   if (above?.place && above.place !== 'ZZ' && (own === null || own.place === 'ZZ'))
     return { place: above.place, ...(own?.name && { name: own.name }) };
@@ -106,11 +107,13 @@ function placeOf(row: Row): SaidPlace | null {
 function plantsOf(row: Row, used: Used, say: Say): Proposal[] {
   const codes = plantCodes(said(row, 'code'));
   const place = placeOf(row);
-  if (!codes || (!place && !used.used)) return [];
+  // "Works at Bentheim (1971–1985)".
+  const beside = used.used ? used : usedOf(readPeriods(`${said(row, 'place')} ${said(row, 'plant')}`));
+  if (!codes || (!place && !beside.used)) return [];
   return codes.map(({ code, lookAlike, behind }) => {
-    const own = behind === null ? used : usedOf(readPeriods(behind));
+    const own = behind === null ? beside : usedOf(readPeriods(behind));
     const doubts = [lookAlike && ('look-alike' as const), own.backwards && ('backwards' as const)];
-    return say({ kind: 'plant', code, ...(place ?? { place: 'ZZ' }), ...dated(own.used ? own : used) }, doubts);
+    return say({ kind: 'plant', code, ...(place ?? { place: 'ZZ' }), ...dated(own.used ? own : beside) }, doubts);
   });
 }
 
