@@ -14,6 +14,7 @@ import { tellingFinder } from './words';
 const codeWords = tellingFinder('code');
 const links = tellingFinder('afterwards', 'beforehand');
 const since = tellingFinder('since');
+const always = tellingFinder('always');
 
 const shortUntil = /^(?:to|through|thru)\s/iu;
 
@@ -27,6 +28,12 @@ function toYear(piece: string, period: SaidPeriod): SaidPeriod {
 function withoutPart(is: string, part: Part): string {
   const last = partsIn(is).at(-1);
   return last && last.value === part && last.end === is.length && last.start > 2 ? is.slice(0, last.start).trim() : is;
+}
+
+/** "Always pigskin": at all times, in whatever words. */
+function withoutAlways(text: string): string {
+  const [said] = always(text);
+  return plainMaterial(said ? text.slice(0, said.start) + text.slice(said.end).trimStart() : text);
 }
 
 /** "Later grey microfibre", or "grey microfibre since": a word for a time that another year tells. */
@@ -70,7 +77,7 @@ export function constructionOf(part: Part, body: string, say: Say, above: readon
     const link = linkIn(text);
     const used = told.used ?? (link && timeBeside(last, link.value));
     const bare = link ? text.slice(0, link.start) + text.slice(link.end) : text;
-    const is = withoutPart(plainMaterial(bare.replace(/[([]\s{0,80}[)\]]/g, '').replace(/^[\s,:は]{1,80}/, '')), part);
+    const is = withoutPart(withoutAlways(bare.replace(/[([]\s{0,80}[)\]]/g, '').replace(/^[\s,:は]{1,80}/, '')), part);
     // "Tab: the strip on which the code stands" tells what a word means.
     if (is.length < 3 || is.length > 80 || codeWords(is).length > 0) return [];
     last = onePeriod(used);

@@ -10,9 +10,25 @@ export const linesOf = (words: Inline): Inline[] => partedBy(words, '\n');
 
 const longestList = 600;
 
-/** The words of a paragraph as what its semicolons part, where it is short enough for a list. */
-export const piecesOfList = (words: Inline): Inline[] =>
-  words.text.length <= longestList && words.text.includes('; ') ? partedBy(words, '; ') : [];
+/** A code and what joins it to what it stands for: "T: ", "W = ". */
+const codeHead = /\p{Lu}{1,3}\d?\s?(?:[:：=＝→]|\s[–—-]\s)/u;
+/** What parts entries of a list in one line, each of which begins with a code. */
+const beforeCode = new RegExp(String.raw`(?:\s?[;.,/|·•、]\s?|\s(?:and|und|et|y|e|en)\s)(?=${codeHead.source})`, 'gu');
+const opensWithCode = new RegExp(`^${codeHead.source}`, 'u');
+
+/**
+ * The words of a paragraph as what its semicolons part, or as entries that each begin with a code ("T: Taunton. W: Wells"),
+ * where it is short enough for a list.
+ */
+export function piecesOfList(words: Inline): Inline[] {
+  if (words.text.length > longestList) return [];
+  if (words.text.includes('; ')) return partedBy(words, '; ');
+  if (!opensWithCode.test(words.text)) return [];
+  const cuts = [...words.text.matchAll(beforeCode)];
+  const starts = [0, ...cuts.map(({ 0: joint, index }) => index + joint.length)];
+  const ends = [...cuts.map(({ index }) => index), words.text.length];
+  return starts.map((start, at) => partOf(words, start, ends[at]!));
+}
 
 function partedBy(words: Inline, mark: string): Inline[] {
   let start = 0;

@@ -21,6 +21,7 @@ const letters = /(?<![\p{L}\d'’.-])\p{Lu}(?![\p{Script=Latin}\d'’.-])(?!\s\d
 /** Words of one letter, which begin a sentence with a capital: "A bag is …", "E la borsa è …". */
 const wordsOfOneLetter = /^[AEIOUYÀÉÈ]$/;
 
+const equals = /[=＝→](?=\s?\p{Lu}\p{Ll})/gu;
 const verbs = tellingFinder('stands-for', 'strong-stands-for', 'is-not');
 const listing = tellingFinder('letter-for', 'letter-as');
 /** "I got H wrong". */
@@ -52,6 +53,8 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
   for (const { start, end } of verbs(folded)) behindVerb.set(start, end);
   for (const { start, value } of verbs(folded)) keep(start, value === 'strong-stands-for' ? 'strong' : 'weak');
   for (const { start } of wrong(folded)) keep(start, 'strong');
+  // "D = Dundee": a sign says it as surely as a verb.
+  for (const { index } of sentence.matchAll(equals)) keep(index, 'strong');
   const named = letterWords(folded);
   const explained = singles.some((one) => behind.get(one.index + one[0].length + 1) === 'strong');
   if (named.length > 0 || explained || plants(folded).length > 0)

@@ -2,7 +2,7 @@ import { foldWords } from '../../text';
 import type { OwnFields } from '../propose';
 import { blanked } from '../said/blanked';
 import { onePeriod } from '../said/one-period';
-import { readPeriods, usedOf } from '../said/period';
+import { readPeriods, type SaidPeriod, usedOf } from '../said/period';
 import { readAmounts } from '../said/price';
 import { readSizes, type SaidSize } from '../said/size';
 import type { TakenPeriod } from '../types';
@@ -61,14 +61,25 @@ export interface SaidModel {
 /** Models that a sentence tells the size or the first year of. `known` is the one spoken of before. */
 export function modelsIn(sentence: string, known: string | null, makers: readonly string[]): SaidModel[] {
   const all = readSizes(sentence);
+  const clauses = all.length > 1 ? sentence.split(/;\s/) : [];
+  if (clauses.length > 1) return clauses.flatMap((clause) => modelsIn(clause, null, makers));
   if (all.length > 1)
-    return all.flatMap(({ size, start }, at): SaidModel[] => {
+    return all.flatMap(({ size, start, end }, at): SaidModel[] => {
       const from = all[at - 1]?.end ?? 0;
       const name = modelBefore(sentence.slice(from, start + 1), start - from, makers);
-      return name === null ? [] : [{ name, size, backwards: false }];
+      const told = sentence.slice(end, all[at + 1]?.start ?? sentence.length);
+      const { made, about, backwards } = timeOf(readPeriods(told).filter(({ form }) => form !== 'year'));
+      return name === null ? [] : [{ name, size, ...(made && { made }), ...(about && { about }), backwards }];
     });
   const one = modelIn(sentence, all[0], known, makers);
   return one ? [one] : [];
+}
+
+/** The one time that is told of a model. */
+function timeOf(periods: readonly SaidPeriod[]): Pick<SaidModel, 'made' | 'about' | 'backwards'> {
+  const { used, about, backwards } = usedOf(periods.length === 1 ? periods : []);
+  const made = onePeriod(used);
+  return { ...(made && { made }), ...(about && { about }), backwards };
 }
 
 function modelIn(
@@ -99,10 +110,10 @@ function modelIn(
 }
 
 /** What models cost new in a year, by a sentence; what its writer paid is no such price. */
-export function pricesIn(sentence: string, known: string | null, makers: readonly string[]) {
+export function pricesIn(sentence: string, known: string | null, makers: readonly string[], francs: string | null) {
   if (priceWords(sentence).length === 0 || personal(sentence).length > 0) return [];
   const years = readPeriods(sentence).filter(({ form }) => form === 'year');
-  return readAmounts(sentence).flatMap(({ amount, currency, start }) => {
+  return readAmounts(sentence, francs).flatMap(({ amount, currency, start }) => {
     const year = years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
     if (!year) return [];
     const model = modelBefore(sentence, start, makers) ?? known;

@@ -104,7 +104,7 @@ export class ProseReader {
       const told = modelsIn(text, model, this.makers);
       for (const { backwards, ...own } of told) add({ kind: 'model', ...own }, [sentence], [backwards && 'backwards']);
       for (const letter of lettersIn(text)) add(letter, [sentence]);
-      for (const price of pricesIn(text, model, this.makers)) add(price, [sentence]);
+      for (const price of pricesIn(text, model, this.makers, context.francs)) add(price, [sentence]);
       for (const { own, backwards } of constructionIn(text)) add(own, [sentence], [backwards && 'backwards']);
       model = told.at(-1)?.name ?? modelBefore(text, text.length, this.makers) ?? model;
     }

@@ -58,11 +58,16 @@ function wholeCounts(folded: string, counts: readonly SaidCount[]): readonly Sai
   return whole.some(({ of }) => of === 'digits') ? whole : counts;
 }
 
+const places = tellingFinder('plant', 'made-at');
+const ofPlants = (text: string): boolean => places(text).length > 0;
+
 /** What the letters of a code are: a fixed mark where the text writes them, else a plant's. */
 const lettersSlot = (text: string, runs: readonly string[]): Slot => {
   const [first = ''] = runs;
   const written: readonly string[] = text.match(/(?<![\p{L}\d])\p{Lu}{1,9}(?![\p{L}\d])/gu) ?? [];
-  const fixed = runs.every((run) => run === first) && written.includes(first);
+  // "K in front, for Kendal": one of several letters, or one that is said to be of a place.
+  const isOfPlace = written.some((other) => other !== first && other.length === first.length) || ofPlants(text);
+  const fixed = runs.every((run) => run === first) && written.includes(first) && !isOfPlace;
   return fixed && first !== '' ? { literal: first } : { plant: first.length };
 };
 

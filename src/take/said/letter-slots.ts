@@ -7,9 +7,17 @@ const finder = tellingFinder('letters', 'month', 'digits', 'ordinal-1', 'ordinal
 /** What ends a part of a description: "a letter for the month", "the second letter is the month (A is January …)". */
 const parts = /[,;:。、+]|[()（）]|\s(?:and|et|und|e|y|en)\s/gu;
 
+/** "A letter (the month)". */
+const bracketed = /\(([^()]{1,40})\)/gu;
+const longestBracket = 20;
+
 /** Which letter of a code writes the month, counted from 0 among its letters; null where the text says that of none. */
 export function monthLetter(text: string): number | null {
-  const folded = foldWords(text).text;
+  const folded = foldWords(text).text.replace(bracketed, (all, inner: string) =>
+    finder(asFolded(inner)).some(({ value }) => value === 'month') && inner.length <= longestBracket
+      ? ` ${inner} `
+      : all,
+  );
   for (const part of folded.split(parts)) {
     const hits = finder(asFolded(part));
     const says = (value: (typeof hits)[number]['value']) => hits.some((hit) => hit.value === value);

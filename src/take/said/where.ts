@@ -3,8 +3,13 @@ import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
 import { namesCarrier } from './carrier';
 import { readCounts } from './number';
+import { partsIn } from './part';
 
-const on = tellingFinder('sits-on');
+const onAny = tellingFinder('sits-on');
+/** "An" is where something is in German, where an article follows, and an article in English. */
+const english = /^an\s(?!(?:der|dem|den|die|das|ein|jede|\p{Lu}))/u;
+const on = (text: string): ReturnType<typeof onAny> =>
+  onAny(text).filter(({ start }) => !english.test(text.slice(start, start + 8)));
 const sits = tellingFinder('sits');
 const isAt = tellingFinder('is-at');
 const itSits = tellingFinder('it-sits');
@@ -63,7 +68,8 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
 }
 
 /** Whether words name a part of a bag, or what carries a code. */
-export const isOnPiece = (where: string): boolean => bagPlace(where).length > 0 || namesCarrier(where) !== null;
+export const isOnPiece = (where: string): boolean =>
+  bagPlace(where).length > 0 || namesCarrier(where) !== null || partsIn(where).length > 0;
 
 /** "A running number of seven digits, on a sticker in the pocket". */
 function besideNumber(sentence: string): SaidWhere | null {
@@ -80,6 +86,17 @@ function behindCounts(sentence: string, from: number): number {
   );
 }
 
+/** "Sewn into the base, good luck": what follows a comma is kept where it is of the place as well. */
+function ofPlace(where: string): string {
+  const [first = '', ...others] = where.split(/,\s/);
+  const until = others.findIndex(
+    (piece) => !opensPlaceOnPiece(piece) && !isOnPiece(piece) && /\s/.test(piece.trim()) && !inside.test(piece),
+  );
+  return [first, ...(until < 0 ? others : others.slice(0, until))].join(', ');
+}
+const inside =
+  /^(?:por dentro|par l['’]intérieur|à l['’]intérieur|all['’]interno|von innen|aan de binnen\p{L}*|on the inside|near|just|close|close to|nahe|knapp|près|vicino|cerca|vlak)/iu;
+
 /** The place that begins at most so many letters behind a point of the sentence. */
 function whereFrom(sentence: string, from: number, farthest: number): SaidWhere | null {
   const hits = on(sentence);
@@ -94,6 +111,7 @@ function whereFrom(sentence: string, from: number, farthest: number): SaidWhere 
     .replace(/,\s(?:and|et|e|ed|und|y|en)\s.{0,2000}$/su, '')
     .replace(/\s?\([^)]{0,60}\)$/, '')
     .trim();
+  where = ofPlace(where);
   const closing = sits(where).at(-1);
   // In German and Dutch the verb closes the sentence: "auf der Rückseite eingeprägt".
   if (closing && closing.end === where.length) where = where.slice(0, closing.start).trim();
