@@ -172,7 +172,7 @@ const ofTelling: Record<string, TextReader> = {
   constructionIn,
   lettersIn,
   modelsIn: (said) => modelsIn(said, null, makers),
-  pricesIn: (said) => pricesIn(said, null, makers),
+  pricesIn: (said) => pricesIn(said, null, makers, null),
   plantsIn: (said) => plantsIn(said, { oneLetter: true, confessed: false, takenBack: 'K' }),
   codesNamed: (said) => codesNamed(said, true),
   writesOneLetter,

@@ -69,7 +69,7 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
     if (meant) plants.push({ own: { kind: 'plant', code: before.takenBack!, ...meant.fields }, doubts: [], at: 0 });
     return { plants, retracted };
   }
-  const made = ofPlants || produced(sentence).length > 0;
+  const made = ofPlants || produced(sentence).length > 0 || madeAt(sentence).length > 0;
   const taken = withdrawn(sentence);
   const disputed = doubtedBy(sentence).includes('disputed');
   for (const [index, token] of named.entries()) {
@@ -182,6 +182,14 @@ function withoutVerb(segment: string, listed: boolean, follows: boolean): RegExp
   return plantWords(segment).some(({ start }) => start <= 8) ? inWords.exec(segment) : null;
 }
 
+const forName = /^\s(?:for|für|pour|per|para|voor)\s(?=\p{Lu}\p{Ll})/u;
+/** "I have seen NI for Niort as well": a code of letters that the name begins with. */
+function forTown(segment: string, token: NamedCode | null): RegExpExecArray | null {
+  const match = forName.exec(segment);
+  const isInitial = match !== null && token?.by === 'written' && segment.startsWith(token.code[0]!, match[0].length);
+  return isInitial ? match : null;
+}
+
 const hanTown = /^(\p{Script=Han}{1,6})(?:[、。]|の(?:工場|工房)|工場|工房|です|で|$)/u;
 /** "MKは京都、": a town in kanji could be any word, but not behind the code of a workshop. */
 function inHan(text: string, segment: string, ofPlants: boolean): ReturnType<typeof readPlace> {
@@ -206,10 +214,12 @@ function readSegment(
   const listed = token?.by === 'for' || token?.by === 'as';
   const verb = listed ? undefined : hits.find(({ start }) => start <= (corrected ? nearestCorrected : nearest));
   const strong =
-    verb !== undefined && hits.some(({ start, value }) => start === verb.start && value === 'strong-stands-for');
+    verb !== undefined &&
+    (/^\s?[=＝→]/u.test(segment) ||
+      hits.some(({ start, value }) => start === verb.start && value === 'strong-stands-for'));
   // "The letter C in front of the code: made at Crewkerne".
   const made = !verb && token?.by === 'strong' ? madeAt(segment).find(({ start }) => start <= farthestMade) : undefined;
-  const joined = verb || made ? null : withoutVerb(segment, listed, follows);
+  const joined = verb || made ? null : (withoutVerb(segment, listed, follows) ?? forTown(segment, token));
   const from = verb?.end ?? made?.end ?? joined?.[0].length;
   if (from === undefined) return null;
   const { text, periods } = withoutPeriods(segment.slice(from));

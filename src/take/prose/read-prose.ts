@@ -97,8 +97,11 @@ export class ProseReader {
       if (plants.length === 0 && this.corrections.length > 0 && concedes(text).length > 0)
         for (const plant of this.corrections.splice(0)) this.conceded.add(plant);
       const carrier = carrierOf(text, this.ofCodes, this.makers);
-      if (carrier) add(carrier.own, [sentence], [carrier.backwards && 'backwards']);
-      const since = carrier || plants.length > 0 ? null : stampedSince(text, this.day);
+      const since = plants.length > 0 ? null : stampedSince(text, this.day, carrier !== null);
+      if (carrier) {
+        const { used: _, ...placed } = carrier.own;
+        add(since ? placed : carrier.own, [sentence], [carrier.backwards && 'backwards']);
+      }
       if (since) this.beginnings.add(add(since, [sentence]));
       this.ofCodes = carrier !== null || plants.length > 0 || codeWords(text).length > 0;
       const told = modelsIn(text, model, this.makers);

@@ -11,16 +11,34 @@ const began = tellingFinder('began-code');
 /** What tells of a later form, of a place or of a part of the code, and not of codes as such. */
 const ofElse = tellingFinder('code-changed', 'serial', 'letters', 'plant', 'month', 'week', 'no-code');
 
+const articles = new Set('a an un une ein eine einen una uno een'.split(' '));
+/** Whether a code is spoken of for the first time: "a small date code", "un codice". */
+const speaksOfSome = (text: string): boolean =>
+  codeWords(text).some(({ start }) =>
+    text
+      .slice(Math.max(0, start - 30), start)
+      .trim()
+      .split(/\s/)
+      .slice(-3)
+      .some((word) => articles.has(word.toLowerCase())),
+  );
+
 /**
  * "Its bags carry a date code from 1958", "they began to stamp them in 1966": since when there are codes, where a sentence
  * says no more of them than that. A page that tells of earlier ones means a change of them.
  */
-export function stampedSince(sentence: string, day: string): Extract<OwnFields, { kind: 'stamped' }> | null {
+export function stampedSince(
+  sentence: string,
+  day: string,
+  placed = false,
+): Extract<OwnFields, { kind: 'stamped' }> | null {
   const { text, periods } = withoutPeriods(sentence);
   const [period, ...more] = periods;
   if (!period || more.length > 0 || period.used[0] === null || codeWords(text).length === 0) return null;
+  // "Since 1961 they bear a code, under the flap": the code, and not a code, would be one that was before.
+  if (placed && !speaksOfSome(text)) return null;
   if (
-    namesCarrier(text) !== null ||
+    (!placed && namesCarrier(text) !== null) ||
     ofElse(text).length > 0 ||
     readCounts(text).length > 0 ||
     readExamples(sentence, day).length > 0

@@ -75,7 +75,8 @@ export function systemsIn(
     )
       last += 1;
     const group = told.slice(at, last + 1);
-    const beside = periodAfter(told[at]!, found.at(-1)) ?? periodBeside(told[at - 1], behindOf(told, last));
+    const beside =
+      periodAfter(told[at]!, told[at - 1], found.at(-1)) ?? periodBeside(told[at - 1], behindOf(told, last));
     const { system, layout } = systemOf(group, known, above, known ?? earlier, beside);
     if (system) found.push(system);
     else found.push(...loose(group));
@@ -100,10 +101,15 @@ function withShown(told: Told[], day: string, shown: string | null): Told[] {
 }
 
 /** "Afterwards it is a running number": the time from the end of the form that was told last. */
-function periodAfter({ sentence, periods }: Told, last: SaidSystem | undefined): SaidPeriod[] | null {
+function periodAfter(
+  { sentence, periods }: Told,
+  ahead: Told | undefined,
+  last: SaidSystem | undefined,
+): SaidPeriod[] | null {
   const [link] = afterwards(sentence.text);
   if (periods.length > 0 || !link || link.start > 2) return null;
-  const before = last && 'used' in last.own ? onePeriod(last.own.used) : undefined;
+  const [told] = ahead && timeAlone(ahead) ? timeAlone(ahead)! : [];
+  const before = told?.used ?? (last && 'used' in last.own ? onePeriod(last.own.used) : undefined);
   const used = timeBeside(before, 'afterwards');
   return used ? [{ used, about: [], backwards: false, form: 'since', start: 0, end: 0 }] : [];
 }
@@ -117,12 +123,14 @@ function behindOf(told: readonly Told[], last: number): Told | undefined {
 
 /** "The second system ran from 1960 to 1972." before or behind the sentences that tell how it was built. */
 function periodBeside(before: Told | undefined, behind: Told | undefined): SaidPeriod[] {
-  const own = [before, behind].map((one) => {
-    if (!one || one.counts > 0 || one.examples.length > 0 || one.noCode || one.describes) return [];
-    const told = one.periods.filter(({ form }) => form !== 'year');
-    return told.length === 1 && systemWords(one.sentence.text).length > 0 ? told : [];
-  });
-  return own[0]!.length > 0 ? own[0]! : own[1]!;
+  return (before && timeAlone(before)) ?? (behind && timeAlone(behind)) ?? [];
+}
+
+/** The time that a sentence tells of a form of the code, and nothing else of it: "This was used from 1968 to 1990." */
+export function timeAlone({ sentence, periods, counts, examples, noCode, describes }: Told): SaidPeriod[] | null {
+  if (counts > 0 || examples.length > 0 || noCode || describes) return null;
+  const told = periods.filter(({ form }) => form !== 'year');
+  return told.length === 1 && systemWords(sentence.text).length > 0 ? told : null;
 }
 
 /**

@@ -21,6 +21,9 @@ export interface ListedCode {
   behind: string | null;
 }
 
+/** The number of a workshop. */
+export const isPlantNumber = (text: string): boolean => /^\d{1,2}$/.test(text);
+
 const joints = /(?:\s?[,;/&+・、\n]\s?|\s(?:and|und|et|y|e|en|or)\s|\s)/;
 const listed = new RegExp(`([^\\s,;()/&+・、]{1,8})\\s?(?:\\(([^()]{1,60})\\))?(?:${joints.source}|\\.?$)`, 'gu');
 

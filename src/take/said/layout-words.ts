@@ -138,7 +138,11 @@ function withMonthLetter(shape: Shape, month: number | null): Shape[] {
 /** "Week, then year, then the number of the workshop", all in digits: what is over of the digits is the workshop's. */
 function withPlantInDigits(shape: Shape, units: readonly DateUnit[], folded: string): Layout | null {
   const [run, ...more] = shape.filter((part) => 'digits' in part);
-  if (!run || !('digits' in run) || more.length > 0 || shape.length !== 1 || units.length < 2) return null;
+  if (!run || !('digits' in run) || more.length > 0) return null;
+  // Letters may write a month: "a letter (the month) and two figures (the year), then the number of the workshop".
+  const others = shape.filter((part) => part !== run);
+  const inLetters = others.filter((part) => 'month' in part);
+  if (others.length > inLetters.length || units.length + inLetters.length < 2) return null;
   const over = run.digits - 2 * units.length;
   const hits = unitWords(asFolded(folded));
   const plant = hits.findIndex(({ value }) => value === 'plant');
@@ -147,7 +151,8 @@ function withPlantInDigits(shape: Shape, units: readonly DateUnit[], folded: str
     hits.slice(0, plant).flatMap(({ value }) => (units.includes(value as DateUnit) ? [value] : [])),
   );
   const dates = digitSlots(units, 2 * units.length);
-  return dates && [...dates.slice(0, ahead.size), { plant: over }, ...dates.slice(ahead.size)];
+  const own = dates && [...dates.slice(0, ahead.size), { plant: over }, ...dates.slice(ahead.size)];
+  return own && shape.flatMap((part) => ('digits' in part ? own : [part]));
 }
 
 /** "Then a letter was put before it": the form told before, with so many letters at its head or end. */

@@ -7,7 +7,7 @@ import { partsIn } from './part';
 
 const onAny = tellingFinder('sits-on');
 /** "An" is where something is in German, where an article follows, and an article in English. */
-const english = /^an\s(?!(?:der|dem|den|die|das|ein|jede|\p{Lu}))/u;
+const english = /^an\s(?!(?:der|dem|den|die|das|eine[mnr]?|jede[mnr]?)\s)/u;
 const on = (text: string): ReturnType<typeof onAny> =>
   onAny(text).filter(({ start }) => !english.test(text.slice(start, start + 8)));
 const sits = tellingFinder('sits');
@@ -73,9 +73,11 @@ export const isOnPiece = (where: string): boolean =>
 
 /** "A running number of seven digits, on a sticker in the pocket". */
 function besideNumber(sentence: string): SaidWhere | null {
-  const comma = sentence.indexOf(', ');
-  const told = comma < 0 ? null : whereFrom(sentence, comma + 1, 2);
-  return told && namesCarrier(told.where) !== null ? told : null;
+  for (const { index } of sentence.matchAll(/,\s/gu)) {
+    const told = whereFrom(sentence, index + 1, 2);
+    if (told && namesCarrier(told.where) !== null) return told;
+  }
+  return null;
 }
 
 /** "A code of two letters and four digits under the flap": the end of what is counted right behind a place. */

@@ -109,6 +109,8 @@ const tellsForm = (text: string): boolean => units(text).length > 0 && !isWholeC
 const isYears = (text: string): boolean => readPeriods(text).length > 0 || /^\??[-–—]?$/.test(text);
 /** "1966–2005", "since 1979": a time that goes on, whatever stands above it. */
 const isSpan = (text: string): boolean => isPeriod(text) && readPeriods(text)[0]!.form !== 'year';
+const numberSign = /^(?:n[.º°]?|no\.?|nr\.?|num\.?|#|№)$/iu;
+const isOrdinal = (text: string): boolean => /^\d{1,2}$/.test(text);
 const isSingle = (text: string): boolean => /^[A-Za-z0-9]$/.test(plainCode(text).code);
 const isNumber = (text: string): boolean => /^(?:no\.?\s?)?\d{1,3}(?:[.,' ]?\d{3}){0,4}\+?$/i.test(text);
 
@@ -150,6 +152,17 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
     return named.find((role) => fits[role]?.(texts) ?? true) ?? null;
   });
   const placed = taken.includes('place') || taken.includes('plant');
+  // "No. | Workshop": numbers of workshops, which the page's codes have to hold.
+  const numbers =
+    taken.indexOf('first') >= 0 ? taken.indexOf('first') : headers.findIndex((header) => numberSign.test(header));
+  if (
+    placed &&
+    numbers >= 0 &&
+    !taken.includes('code') &&
+    !taken.includes('last') &&
+    share(columns[numbers]!, isOrdinal) > 0.9
+  )
+    taken[numbers] = 'code';
   const hasPeriod = (['period', 'from', 'until', 'year'] as const).some((role) => taken.includes(role));
   return taken.map((role, at) => {
     if (role === null && !hasPeriod && taken.includes('model') && share(columns[at]!, isSpan) > 0.8) return 'period';

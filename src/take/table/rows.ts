@@ -1,7 +1,7 @@
 import type { Layout } from '../../maker/types';
 import type { Inline } from '../page/inline';
 import { type Context, doubtsOf, type OwnFields, propose, type Say } from '../propose';
-import { plainCode, plantCodes } from '../said/code';
+import { isPlantNumber, plainCode, plantCodes } from '../said/code';
 import { doubtedBy } from '../said/doubted';
 import { plainExamples, readExamples } from '../said/example';
 import { readNotation, readsExamples } from '../said/layout';
@@ -105,7 +105,9 @@ function placeOf(row: Row): SaidPlace | null {
 }
 
 function plantsOf(row: Row, used: Used, say: Say): Proposal[] {
-  const codes = plantCodes(said(row, 'code'));
+  const written = said(row, 'code');
+  const number = isPlantNumber(written) ? [{ code: written, lookAlike: false, behind: null }] : null;
+  const codes = plantCodes(written) ?? number;
   const place = placeOf(row);
   // "Works at Bentheim (1971–1985)".
   const beside = used.used ? used : usedOf(readPeriods(`${said(row, 'place')} ${said(row, 'plant')}`));
