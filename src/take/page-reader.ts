@@ -84,8 +84,9 @@ export class PageReader {
       this.take(block, at);
       if (this.country !== null) this.placeIn(this.country, count);
     }
-    const { retractions, beginnings, conceded } = this.prose;
-    return settle(this.found, retractions, beginnings, conceded);
+    const { retractions, beginnings, conceded, times } = this.prose;
+    const found = this.found.map((one) => (times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one));
+    return settle(found, retractions, beginnings, conceded);
   }
 
   /** Towns told under the heading of a country lie there. */

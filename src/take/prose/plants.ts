@@ -72,6 +72,8 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
   const made = ofPlants || produced(sentence).length > 0 || madeAt(sentence).length > 0;
   const taken = withdrawn(sentence);
   const disputed = doubtedBy(sentence).includes('disputed');
+  // "Nは奈良、Hは姫路を示します": several in one sentence are a list of workshops.
+  const listsInHan = named.length > 1 && closesList.test(sentence);
   for (const [index, token] of named.entries()) {
     const { code, start, end } = token;
     const next = named[index + 1]?.start ?? sentence.length;
@@ -93,7 +95,11 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
     const follows = plants.length > 0 && plants.at(-1)!.at === named[index - 1]?.start;
     const plant =
       placeAround(sentence, start, segment, made) ??
-      readSegment(segment, token, Boolean(back), { follows, ofPlants, oneLetter: before.oneLetter });
+      readSegment(segment, token, Boolean(back), {
+        follows,
+        ofPlants: ofPlants || listsInHan,
+        oneLetter: before.oneLetter,
+      });
     if (!plant) continue;
     const untrue = taken.some((hit) => hit !== back && hit.start > end);
     plants.push({
@@ -190,7 +196,8 @@ function forTown(segment: string, token: NamedCode | null): RegExpExecArray | nu
   return isInitial ? match : null;
 }
 
-const hanTown = /^(\p{Script=Han}{1,6})(?:[、。]|の(?:工場|工房)|工場|工房|です|で|$)/u;
+const closesList = /(?:を(?:示|表|指)|の(?:工場|工房)|です)/u;
+const hanTown = /^(\p{Script=Han}{1,6})(?:[、。]|の(?:工場|工房)|を|工場|工房|です|で|$)/u;
 /** "MKは京都、": a town in kanji could be any word, but not behind the code of a workshop. */
 function inHan(text: string, segment: string, ofPlants: boolean): ReturnType<typeof readPlace> {
   const town = ofPlants && /^\s?は/u.test(segment) ? hanTown.exec(text.trim()) : null;

@@ -3,18 +3,21 @@ import type { Inline } from '../page/inline';
 import { type Context, type OwnFields, propose } from '../propose';
 import { codeShown } from '../said/example';
 import type { SaidLayout } from '../said/layout-words';
+import { readPeriods, usedOf } from '../said/period';
+import { isPeriod } from '../said/used-text';
 import type { Retraction } from '../settle';
 import type { Doubt, Proposal } from '../types';
 import { tellingFinder } from '../words';
 import { carrierOf } from './carriers';
-import { writesOneLetter } from './codes-named';
+import { codesNamed, writesOneLetter } from './codes-named';
 import { constructionIn } from './construction';
 import { lettersIn } from './letters';
 import { modelBefore, modelsIn, pricesIn } from './models';
 import { type Before, plantsIn } from './plants';
 import { isAsked, type Sentence, sentencesOf } from './sentences';
 import { stampedSince } from './stamped';
-import { type Section, systemsIn } from './systems';
+import { type Section, systemsIn, timeAlone } from './systems';
+import { look } from './told-sentence';
 
 const codeWords = tellingFinder('code');
 const mistaken = tellingFinder('mistaken');
@@ -31,6 +34,11 @@ export class ProseReader {
   /** What sets another's statement right, and of it what the other agreed to. */
   private readonly corrections: Proposal[] = [];
   readonly conceded = new Set<Proposal>();
+
+  /** The times that later paragraphs tell of forms told without one. */
+  readonly times = new Map<Proposal, Pick<Extract<OwnFields, { kind: 'code-system' }>, 'used' | 'about'>>();
+  /** The form of a code that a paragraph before told without its time. */
+  private undated: Proposal | null = null;
 
   private readonly oneLetter: boolean;
   /** Whether the sentence before spoke of the code. */
@@ -74,10 +82,14 @@ export class ProseReader {
       found.push(proposal);
       return proposal;
     };
+    this.date(sentences.slice(0, 2));
     const systems = systemsIn(sentences, this.day, above, this.layout, this.shown);
     this.shown = codeShown(words.text, this.day) ?? this.shown;
     this.layout = systems.known;
-    for (const { own, doubts, sentences: told } of systems.found) add(own, told, doubts);
+    for (const { own, doubts, sentences: told } of systems.found) {
+      const proposal = add(own, told, doubts);
+      if (own.kind === 'code-system') this.undated = own.used ? null : proposal;
+    }
     let model: string | null = null;
     let before: Before = { oneLetter: this.oneLetter, confessed: false, takenBack: null };
     for (const sentence of sentences) {
@@ -112,6 +124,19 @@ export class ProseReader {
       model = told.at(-1)?.name ?? modelBefore(text, text.length, this.makers) ?? model;
     }
     return found;
+  }
+
+  /** "This was used from 1968 to 1990.", or that time alone, opens the paragraph behind the one that told the form. */
+  private date(sentences: readonly Sentence[]): void {
+    for (const sentence of sentences) {
+      if (this.undated === null) return;
+      const bare = isPeriod(sentence.text.replace(/[.!\s]{1,4}$/, '')) ? readPeriods(sentence.text) : [];
+      const told = timeAlone(look(sentence, this.day)) ?? bare.filter(({ form }) => form === 'range');
+      if (told.length !== 1 || told[0]!.backwards || codesNamed(sentence.text, this.oneLetter).length > 0) continue;
+      const { backwards: _, ...used } = usedOf(told);
+      this.times.set(this.undated, used);
+      this.undated = null;
+    }
   }
 
   /** Where a page tells of several makers, a sentence is of the one it names, else of the one named before it. */

@@ -39,7 +39,7 @@ export function stampedSince(
   if (placed && !speaksOfSome(text)) return null;
   if (
     (!placed && namesCarrier(text) !== null) ||
-    ofElse(text).length > 0 ||
+    ofElse(text).some(({ start, end }) => text.slice(start, end) !== '製造番号') ||
     readCounts(text).length > 0 ||
     readExamples(sentence, day).length > 0
   )

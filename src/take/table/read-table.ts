@@ -31,7 +31,9 @@ function isHeader(row: readonly Cell[]): boolean {
   const filled = row.filter(({ words }) => words !== null);
   if (filled.length < 2 || opensAsData(textOf(filled[0]))) return false;
   const named = filled.filter((cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null).length;
-  return named >= 2 && named >= filled.length / 2;
+  // Two columns that the page itself heads: "No. | Workshop".
+  const fewest = filled.length === 2 && filled.every(({ head }) => head) ? 1 : 2;
+  return named >= fewest && named >= filled.length / 2;
 }
 
 /** A period, a code or a number opens a row of data. */
