@@ -14,13 +14,15 @@ const ofElse = tellingFinder('code-changed', 'serial', 'letters', 'plant', 'mont
 const articles = new Set('a an un une ein eine einen una uno een'.split(' '));
 /** Whether a code is spoken of for the first time: "a small date code", "un codice". */
 const speaksOfSome = (text: string): boolean =>
-  codeWords(text).some(({ start }) =>
-    text
-      .slice(Math.max(0, start - 30), start)
-      .trim()
-      .split(/\s/)
-      .slice(-3)
-      .some((word) => articles.has(word.toLowerCase())),
+  codeWords(text).some(
+    ({ start, end }) =>
+      namesCarrier(text.slice(start, end)) === null &&
+      text
+        .slice(Math.max(0, start - 30), start)
+        .trim()
+        .split(/\s/)
+        .slice(-3)
+        .some((word) => articles.has(word.toLowerCase())),
   );
 
 /**

@@ -30,7 +30,9 @@ const isSection = (row: readonly Cell[]): boolean => {
 function isHeader(row: readonly Cell[]): boolean {
   const filled = row.filter(({ words }) => words !== null);
   if (filled.length < 2 || opensAsData(textOf(filled[0]))) return false;
-  const named = filled.filter((cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null).length;
+  const named = filled.filter(
+    (cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null || isPeriod(textOf(cell)),
+  ).length;
   // Two columns that the page itself heads: "No. | Workshop".
   const fewest = filled.length === 2 && filled.every(({ head }) => head) ? 1 : 2;
   return named >= fewest && named >= filled.length / 2;

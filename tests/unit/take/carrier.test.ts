@@ -12,7 +12,7 @@ test('what carries the code is told by the words for where it sits, in every lan
     'auf einer Lederlasche',
     'su una linguetta di pelle',
   );
-  each('tab', 'en una lengüeta de cuero', 'op een leren lipje', '内ポケットの革タブ');
+  each('tab', 'en una lengüeta de cuero', 'op een leren lipje', '内ポケットの革タブ', '革タブの裏');
   each(
     'sticker',
     'on a white sticker inside the pocket',
@@ -33,7 +33,7 @@ test('what only stands near is no carrier, nor is a part that is named after one
     'behind the small card',
     'stamped beside the sticker',
     'unter der Lasche',
-    '革タブの裏',
+    '革タブの下',
   );
   each(
     'stamp',
