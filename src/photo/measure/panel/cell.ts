@@ -1,6 +1,6 @@
 import type { GreyImage } from '../../types';
 import { sampleGrey } from '../../warp';
-import { planeOf, spectrumOf } from '../fourier';
+import { type HalfSpectrum, planeOf, spectrumOf } from '../fourier';
 
 /** One repeat of a pattern, as all repeats of a part of the panel have it on the average: a square that closes on itself. */
 export interface Cell {
@@ -49,8 +49,22 @@ export function foldCell(
   if (weights.some((weight) => weight < 1)) return null;
   const data = sums.map((sum, at) => sum / weights[at]!);
   const mean = data.reduce((sum, value) => sum + value, 0) / data.length;
-  const size = Math.sqrt(data.reduce((sum, value) => sum + (value - mean) ** 2, 0));
-  return size > 0 ? { data: data.map((value) => (value - mean) / size) } : null;
+  return levelled(data, () => mean);
+}
+
+/** A cell without what does not change across it: bands are alike under every upright mirror, and tell of none. */
+export function withoutBands({ data }: Cell): Cell | null {
+  const means = Array.from({ length: side }, (_, row) => {
+    const band = data.subarray(row * side, (row + 1) * side);
+    return band.reduce((sum, value) => sum + value, 0) / side;
+  });
+  return levelled(data, (row) => means[row]!);
+}
+
+function levelled(data: Float64Array, meanOf: (row: number) => number): Cell | null {
+  const level = data.map((value, at) => value - meanOf(Math.floor(at / side)));
+  const size = Math.sqrt(level.reduce((sum, value) => sum + value * value, 0));
+  return size > 0 ? { data: level.map((value) => value / size) } : null;
 }
 
 /** How the second cell is turned before it is laid on the first. */
@@ -64,8 +78,8 @@ export interface Match {
   alike: number;
 }
 
-/** Likeness of two cells at every movement, row by row. */
-export function likenessOf(one: Cell, other: Cell, turn: Turn): Float64Array {
+/** The spectrum of the likeness of two cells at every movement of the second. */
+function likenessOf(one: Cell, other: Cell, turn: Turn): HalfSpectrum {
   const spectrum = spectrumOf(one.data, side);
   const { real, imaginary } = spectrum;
   const against = spectrumOf(turned(other, turn), side);
@@ -74,7 +88,7 @@ export function likenessOf(one: Cell, other: Cell, turn: Turn): Float64Array {
     real[at] = a * c + b * d;
     imaginary[at] = b * c - a * d;
   }
-  return planeOf(spectrum);
+  return spectrum;
 }
 
 function turned({ data }: Cell, turn: Turn): Float64Array {
@@ -91,27 +105,55 @@ function turned({ data }: Cell, turn: Turn): Float64Array {
 
 /** The movement under which two cells are most alike, between samples; rows no further than `rows` shares off where said. */
 export function bestMatch(one: Cell, other: Cell, turn: Turn, rows = 0.5): Match {
-  const alike = likenessOf(one, other, turn);
+  const spectrum = likenessOf(one, other, turn);
+  const alike = planeOf({ ...spectrum, real: spectrum.real.slice(), imaginary: spectrum.imaginary.slice() });
   const reach = Math.min(side / 2, Math.round(rows * side));
-  let best = 0;
-  let top = -2;
-  for (let row = -reach; row <= reach; row++) {
-    const line = ((row + side) % side) * side;
-    for (let column = 0; column < side; column++) {
-      if (alike[line + column]! <= top) continue;
-      top = alike[line + column]!;
-      best = line + column;
-    }
-  }
-  const [row, column] = [Math.floor(best / side), best % side];
-  const at = (r: number, c: number): number => alike[((r + side) % side) * side + ((c + side) % side)]!;
-  const between = (low: number, high: number): number => {
-    const bend = low - 2 * top + high;
-    return bend < 0 ? Math.max(-0.5, Math.min(0.5, (low - high) / (2 * bend))) : 0;
+  let [column, row] = [0, 0];
+  const at = (x: number, y: number): number => alike[((y + side) % side) * side + ((x + side) % side)]!;
+  for (let y = -reach; y <= reach; y++)
+    for (let x = 0; x < side; x++) if (at(x, y) > at(column, row)) [column, row] = [x, y];
+  const near = summit(column, row, 1, at);
+  const exact = (x: number, y: number): number => heightAt(spectrum, x, y);
+  const top = summit(near.x, near.y, 0.25, exact);
+  return { u: top.x / side, v: top.y / side, alike: exact(top.x, top.y) };
+}
+
+/** The top of the parabolas through heights `step` to either side of a place. */
+function summit(
+  x: number,
+  y: number,
+  step: number,
+  height: (x: number, y: number) => number,
+): { x: number; y: number } {
+  const here = height(x, y);
+  const by = (low: number, high: number): number => {
+    const bend = low - 2 * here + high;
+    return bend < 0 ? Math.max(-0.5, Math.min(0.5, (low - high) / (2 * bend))) * step : 0;
   };
   return {
-    u: (column + between(at(row, column - 1), at(row, column + 1))) / side,
-    v: (row + between(at(row - 1, column), at(row + 1, column))) / side,
-    alike: top,
+    x: x + by(height(x - step, y), height(x + step, y)),
+    y: y + by(height(x, y - step), height(x, y + step)),
   };
+}
+
+/** What the plane of a spectrum is between its samples. */
+function heightAt({ real, imaginary, width, height }: HalfSpectrum, x: number, y: number): number {
+  const half = width / 2 + 1;
+  const turn = (at: number, by: number, of: number): number => (2 * Math.PI * at * by) / of;
+  const cosine = Float64Array.from({ length: half }, (_, at) => Math.cos(turn(at, x, width)));
+  const sine = Float64Array.from({ length: half }, (_, at) => Math.sin(turn(at, x, width)));
+  let sum = 0;
+  for (let row = 0; row < height; row++) {
+    const angle = turn(row <= height / 2 ? row : row - height, y, height);
+    let [r, i] = [0, 0];
+    for (let column = 0; column < half; column++) {
+      const at = row * half + column;
+      // All frequencies but the first and the last stand for their mirror image too.
+      const times = column === 0 || column === half - 1 ? 1 : 2;
+      r += times * (real[at]! * cosine[column]! - imaginary[at]! * sine[column]!);
+      i += times * (real[at]! * sine[column]! + imaginary[at]! * cosine[column]!);
+    }
+    sum += r * Math.cos(angle) - i * Math.sin(angle);
+  }
+  return sum / (width * height);
 }

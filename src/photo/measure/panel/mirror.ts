@@ -1,6 +1,7 @@
 import type { Point } from '../../types';
+import { mean } from '../mean';
 import type { NotMeasured } from '../measure-types';
-import { bestMatch, type Cell, foldCell } from './cell';
+import { bestMatch, type Cell, foldCell, type Turn, withoutBands } from './cell';
 import type { Lattice, Step } from './lattice';
 import { intoPanel, type Panel } from './panel';
 
@@ -10,8 +11,13 @@ export interface Off {
   uncertainty: number;
 }
 
-/** Share of a pattern's likeness to its own other half that its mirror picture must reach to have an axis. Found on drawn patterns. */
+/**
+ * Share of a pattern's likeness to its own other half that its mirror picture must reach to have an axis, and how much
+ * more of the pattern it may leave over than the other half does: shapes that turn about a point are nearly a mirror
+ * picture of each other, and what they lack is small, but more than a panel's own unevenness. Found on drawn patterns.
+ */
 const nearlyMirrored = 0.9;
+const mostOver = { share: 0.018, times: 1.8 };
 const leastAlike = 0.35;
 /** An axis is told to no less than this share of a repeat, whatever the halves say. */
 const leastWithin = 0.006;
@@ -47,7 +53,10 @@ function axesOf({ image, lattice: found }: Panel): Axes | NotMeasured {
   const lattice = found();
   const { across, down, staggered } = lattice;
   if (across === null || down === null) return 'no-repeat';
-  const fold = (holds: (x: number, y: number) => boolean): Cell | null => foldCell(image, across, down, holds);
+  const fold = (holds: (x: number, y: number) => boolean): Cell | null => {
+    const cell = foldCell(image, across, down, holds);
+    return cell === null ? null : withoutBands(cell);
+  };
   const halves = [
     fold((x) => x < image.width / 2),
     fold((x) => x >= image.width / 2),
@@ -57,14 +66,14 @@ function axesOf({ image, lattice: found }: Panel): Axes | NotMeasured {
   const whole = fold(() => true);
   if (whole === null || halves.some((half) => half === null)) return 'no-repeat';
   const [left, right, upper, lower] = halves as [Cell, Cell, Cell, Cell];
-  const [self, otherSelf] = [
-    bestMatch(left, right, 'as-it-is', 0.1).alike,
-    bestMatch(upper, lower, 'as-it-is', 0.1).alike,
-  ];
-  const mirrored = bestMatch(left, right, 'mirrored', 0.05);
-  const otherMirrored = bestMatch(upper, lower, 'mirrored', 0.05);
-  if (self < leastAlike || otherSelf < leastAlike) return 'no-repeat';
-  if (mirrored.alike < nearlyMirrored * self || otherMirrored.alike < nearlyMirrored * otherSelf) return 'no-axis';
+  const pairs = [
+    [left, right],
+    [upper, lower],
+  ] as const;
+  const alike = (turn: Turn, rows: number): number[] => pairs.map((pair) => bestMatch(...pair, turn, rows).alike);
+  const self = alike('as-it-is', 0.1);
+  if (Math.min(...self) < leastAlike) return 'no-repeat';
+  if (!isMirrored(self, alike('mirrored', 0.05))) return 'no-axis';
   const place = bestMatch(whole, whole, 'mirrored', 0.05).u / 2;
   const own = [left, right, upper, lower].map((cell) => apart(bestMatch(cell, cell, 'mirrored', 0.05).u / 2, place));
   const [l, r, u, d] = own as [number, number, number, number];
@@ -72,6 +81,12 @@ function axesOf({ image, lattice: found }: Panel): Axes | NotMeasured {
   const within =
     leastWithin + (1.2 * (Math.abs(l + r) + Math.abs(u + d))) / 2 + 0.12 * (Math.abs(l - r) + Math.abs(u - d));
   return { lattice: { across, down, staggered }, place, within };
+}
+
+/** Whether the halves of a panel are as alike when one is mirrored as they are as they stand. */
+function isMirrored(self: readonly number[], mirrored: readonly number[]): boolean {
+  if (mirrored.some((alike, pair) => alike < nearlyMirrored * self[pair]!)) return false;
+  return 1 - mean(mirrored) <= mostOver.share + mostOver.times * (1 - mean(self));
 }
 
 /** How far one axis is from another, −1/4 to 1/4: they come every half. */

@@ -3,6 +3,8 @@ import { type Measure, measureMarks, quadSize } from '../../../../src/photo';
 import { panelScene } from '../../../measure/panel-truth';
 import { byHand } from '../../../measure/photographed';
 import { chance } from '../../../measure/random';
+import { wallpaperScene } from '../../../measure/second/wallpaper';
+import { turnsOf } from '../../../measure/tally-groups';
 
 const holds = ({ value, uncertainty }: Measure, truth: number) => Math.abs((value as number) - truth) <= uncertainty!;
 /** Half-width in 99 of 100 cases, of one that holds in 95. */
@@ -33,6 +35,47 @@ describe('a pattern on a panel', () => {
       const [none] = measureMarks(chiral.image, [{ what: 'mirror-off', points: chiral.corners }]);
       expect(none, `seed ${seed}`).toMatchObject({ value: null, why: 'no-axis' });
     }
+  });
+
+  it('has no axis where it only turns about points, however round its motif', async () => {
+    for (const [seed, group] of [
+      [356, 'p6'],
+      [951, 'p6'],
+      [952, 'p4'],
+      [953, 'p3'],
+    ] as const) {
+      for (const degrees of turnsOf(group)) {
+        const { image, front } = await wallpaperScene(group, degrees, seed, 'clear');
+        const [off] = measureMarks(image, [{ what: 'mirror-off', points: front }]);
+        expect(off, `${group} ${degrees} ${seed}`).toMatchObject({ value: null, why: 'no-axis' });
+      }
+    }
+  });
+
+  it('has the axis of its motif and not of the bands behind it', () => {
+    const bars = (lean: number) => (x: number, y: number) => {
+      const [u, v] = [(x % 50) - 25, (y % 40) - 20];
+      return Math.abs(v) < 10 && Math.abs(u - lean * v) < 4 ? 30 : 0;
+    };
+    const off = (motif: (x: number, y: number) => number) => {
+      const data = new Uint8ClampedArray(300 * 280 * 4).fill(255);
+      for (let y = 0; y < 280; y++)
+        for (let x = 0; x < 300; x++)
+          data.fill(
+            120 + 20 * Math.sin((2 * Math.PI * y) / 40) + motif(x, y),
+            (y * 300 + x) * 4,
+            (y * 300 + x) * 4 + 3,
+          );
+      const points = [
+        [10, 10],
+        [290, 10],
+        [290, 270],
+        [10, 270],
+      ].map(([x, y]) => ({ x: x!, y: y! }));
+      return measureMarks({ width: 300, height: 280, data }, [{ what: 'mirror-off', points, within: 0 }])[0];
+    };
+    expect(off(bars(0))).toMatchObject({ value: expect.closeTo(0, 1) });
+    expect(off(bars(0.4))).toMatchObject({ value: null, why: 'no-axis' });
   });
 
   it('stands upright, on its head, or cannot be told, on the back', async () => {
