@@ -6,6 +6,7 @@ import {
   findPlaces,
   foldWords,
   japanese,
+  japaneseHouses,
   jointWords,
   partWords,
   phrasePattern,
@@ -43,6 +44,9 @@ interface Word {
   opensSentence: boolean;
 }
 
+/** "Handmade in Somerset": a place, known or not. */
+const placeAhead = textPattern(`(?<![\\p{L}])(?:${anyLanguage(jointWords.inPlace)})\\s$`);
+
 /** Words of a passage that no list knows: they may be names. Numbers and words of one or two letters are none. */
 function unknownWords({ folded, text: source }: Passage, others: readonly string[]): Word[] {
   const blank = (found: string) => ' '.repeat(found.length);
@@ -53,6 +57,7 @@ function unknownWords({ folded, text: source }: Passage, others: readonly string
     const said = sourceRange(folded, match.index, behind);
     if (!/\p{L}{3}/u.test(match[0]) || places.some(({ start, end }) => start < said.end && said.start < end)) return [];
     const ahead = rightAhead(folded.text, match.index);
+    if (placeAhead.test(ahead)) return [];
     const next = /^[\s-]{0,3}(\p{L}{1,20})/u.exec(folded.text.slice(behind))?.[1] ?? '';
     const opensSentence = match.index < 4 || /[.!?:;\n•·-][\s"'(]{0,4}$/u.test(ahead);
     return [{ ...said, next, opensSentence }];
@@ -76,11 +81,12 @@ const mostJoined = 3;
 
 /** "Tas De Rijk": a particle with a capital, not the first word. */
 const particleAhead =
-  /(?<=[\p{L}\p{N}],?\s)(?:De|Den|Di|Da|Del|Della|Du|La|Le|Les|Los|El|Ter|Ten|(?:Van|Von)(?: (?:der|den|de|het|'t))?|St\.?)\s$/u;
+  /(?<=[\p{L}\p{N}],?\s)(?:De|Den|Di|Da|Del|Della|Du|La|Le|Les|Los|El|Ter|Ten|(?:Van|Von)(?: (?:der|den|de|het|'t))?|St\.?)\s$|(?<=^|\s)St\.?\s$/u;
 
 /** A name of several words, as far as its form tells that they belong together. */
 function wholeName({ words, start: from, end }: Word, source: string): string {
-  const start = from - (particleAhead.exec(rightAhead(source, from))?.[0].length ?? 0);
+  const ahead = rightAhead(source, from);
+  const start = from - (particleAhead.exec(ahead) ?? joinedAhead.exec(ahead) ?? [''])[0].length;
   let to = end;
   const behind = () => source.slice(to, to + longestPart);
   if (/^[\p{Script=Katakana}ー]+$/u.test(words)) to += joinedKatakana.exec(behind())?.[0].length ?? 0;
@@ -98,13 +104,15 @@ function wholeName({ words, start: from, end }: Word, source: string): string {
 /** "Marrow & Pike. A satchel": the full stop is the sentence's, where no short form ends with it. */
 const endsSentence = /(?<=\p{L}{4})\.$/u;
 
+/** "Brick & Vane" where the first word is a plain one too. */
+const joinedAhead = /(?<=^|\s)\p{Lu}[\p{L}'’-]{1,24}\s?&\s?$/u;
 /** Words of a title that may be a maker's name that no file knows; null when every word is a plain one. */
 export function unknownInTitle(title: Passage, others: readonly string[] = []): string | null {
   const unknown = unknownWords(title, others);
   const opening = unknown.find(
     ({ words, end }) => opens.test(foldWords(words).text) && nextName.test(title.text.slice(end)),
   );
-  const first = opening ?? unknown[0];
+  const first = opening ?? unknown.find(({ words }) => /^\p{Lu}/u.test(words)) ?? unknown[0];
   return first ? wholeName(first, title.text) : null;
 }
 
@@ -120,6 +128,8 @@ function namedAsMaker({ text }: Passage): string | null {
   return name === '' || findPlaces(name).length > 0 ? null : name;
 }
 
+const houseInTitle = ({ text }: Passage): string | null => text.match(japaneseHouses)?.[0] ?? null;
+
 /**
  * Words of the listing that may be a maker's name: any unknown one in the title; in running text one with a capital,
  * and at the start of a sentence only where a bag is named right behind it.
@@ -129,7 +139,7 @@ export function possibleMakerName(
 ): string | null {
   const passages = passagesOf(listing);
   const title = titleOf(passages);
-  const inTitle = title ? (namedAsMaker(title) ?? unknownInTitle(title)) : null;
+  const inTitle = title ? (namedAsMaker(title) ?? houseInTitle(title) ?? unknownInTitle(title)) : null;
   if (inTitle !== null) return inTitle;
   for (const from of passages.filter((passage) => passage !== title)) {
     const name = unknownWords(from, []).find(

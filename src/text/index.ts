@@ -17,7 +17,7 @@ export { lastEnd, withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';
 export { isOfFormerPart } from './former-part';
 export { findItemCodes } from './item-code';
-export { japanese } from './japanese';
+export { japanese, japaneseHouses } from './japanese';
 export * as jointWords from './joint-words';
 export { befalls, denies, seasonWords, supposes, yearPartWords } from './known-date-words';
 export { type Label, labelOf } from './label';

@@ -1,8 +1,6 @@
+import { japaneseHouses } from '../../text';
 import { isCommon, type Shape } from './words';
 
-/** A house's own word for itself, and what it makes, where a head or a piece of one ends with it. */
-const japaneseHouses =
-  /(?<![\p{Script=Katakana}\p{Script=Han}ー・])[\p{Script=Katakana}\p{Script=Han}ー・&＆]{2,20}(?:製鞄所?|鞄店|鞄舗|鞄工房|皮革店?|革具店|革店|革工房|袋物店|革工芸|製作所|商店|商会|工房|工芸|堂|舎)(?![\p{Script=Katakana}\p{Script=Han}ー])/gu;
 const houseOfBags = /^[\p{Script=Katakana}ー・]{2,20}鞄$/u;
 const katakana = /[\p{Script=Katakana}ー・]{1,30}(?:\s?[&＆]\s?[\p{Script=Katakana}ー・]{1,30})?/gu;
 const quoted = /[「『“]([\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}ー]{2,16})[」』”]/gu;
