@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { openEngines } from '../../src/cli/engines';
 import { cropPixels, type PixelImage } from '../../src/photo';
 import { readStamp, type StampEngines } from '../../src/stamp';
@@ -15,13 +16,18 @@ const step = Number(process.env.STAMP_REAL_STEP ?? 15);
 const turns = Array.from({ length: Math.ceil(360 / step) - 1 }, (_, at) => step * (at + 1));
 /** Degrees by which photos without a code are turned: four turns unless said otherwise (`0` takes a quarter of the time). */
 const emptyTurns = (process.env.STAMP_REAL_EMPTY_TURNS ?? '0,90,180,270').split(',').map(Number);
+/** Kinds of photos that are read, all unless said otherwise; `half` of them is drawn by lot, the same half each time. */
+const kinds = process.env.STAMP_REAL_KINDS?.split(',');
+const half = process.env.STAMP_REAL_HALF === '1';
+const isDrawn = ({ kind, file }: Photo): boolean =>
+  (kinds?.includes(kind) ?? true) && !(half && createHash('sha256').update(file).digest()[0]! % 2 === 1);
 const book = { makers: [], maker: null, now: '2026-11-25' };
 
 type Photo = ReturnType<typeof photosAtHand>[number];
 
 /** Real photographs of public repositories, no maker named; skipped where they are not at hand. */
 export async function bench(): Promise<void> {
-  const photos = folder === undefined ? [] : photosAtHand(folder);
+  const photos = folder === undefined ? [] : photosAtHand(folder).filter(isDrawn);
   if (photos.length === 0) {
     console.log('skipped: not present (STAMP_REAL_PHOTOS names the folder that collect-real.ts filled)');
     return;
@@ -50,8 +56,8 @@ const isRight = ({ withSystems }: Judged, photo: Photo): boolean => says(photo, 
 
 async function table(photos: readonly Photo[], engines: StampEngines): Promise<Record<string, string>[]> {
   const rows: Record<string, string>[] = [];
-  const kinds = [...new Set(photos.filter(({ text }) => text !== null).map(({ kind, of }) => `${kind}, ${of}`))];
-  for (const name of kinds) {
+  const names = [...new Set(photos.filter(({ text }) => text !== null).map(({ kind, of }) => `${kind}, ${of}`))];
+  for (const name of names) {
     const own = photos.filter(({ text, kind, of }) => text !== null && `${kind}, ${of}` === name);
     rows.push({ photos: name, ...(await codesRow(own, engines)) });
   }

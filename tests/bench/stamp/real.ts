@@ -28,22 +28,42 @@ const listedSchema = z.array(
 );
 export type ListedPhoto = z.infer<typeof listedSchema>[number];
 
-/** Folders of repositories whose photographs show surfaces and no code, with those of their files that were drawn by lot. */
+/** A folder of a repository with photographs of one kind. */
+const folderSchema = z.strictObject({
+  kind: z.string(),
+  source: z.string(),
+  commit: z.string(),
+  licence: z.string(),
+  folder: z.string(),
+  aside: z.boolean(),
+});
+
+/** Where a photo of a folder is to lie, and where it is from. */
+const placed = (within: string, folder: string, file: string): Pick<ListedPhoto, 'file' | 'path'> => {
+  const path = `${folder}/${file}`;
+  return { file: `${within}/${path.replace(/[^\w.]+/g, '-')}`, path };
+};
+
+/** Folders whose photographs show surfaces and no code, with those of their files that were drawn by lot. */
 const emptiesSchema = z.array(
-  z
-    .strictObject({
-      kind: z.string(),
-      source: z.string(),
-      commit: z.string(),
-      licence: z.string(),
-      folder: z.string(),
-      aside: z.boolean(),
-      files: z.array(z.string()),
-    })
+  folderSchema
+    .extend({ files: z.array(z.string()) })
     .transform(({ folder, files, ...all }) =>
-      files.map((file): ListedPhoto => {
-        const path = `${folder}/${file}`;
-        return { ...all, file: `empties/${path.replace(/[^\w.]+/g, '-')}`, text: null, of: 'whole', path };
+      files.map((file): ListedPhoto => ({ ...all, ...placed('empties', folder, file), text: null, of: 'whole' })),
+    ),
+);
+
+/** Folders whose photographs show codes: by file, what its source says of it, then other codes that stand in it. */
+const codesSchema = z.array(
+  folderSchema
+    .extend({
+      of: listedSchema.element.shape.of,
+      files: z.record(z.string(), z.tuple([z.string()], z.string())),
+    })
+    .transform(({ folder, files, source, ...all }) =>
+      Object.entries(files).map(([file, [text, ...also]]): ListedPhoto => {
+        const within = `codes/${source.replace(/\W+/g, '-')}`;
+        return { ...all, source, ...placed(within, folder, file), text, also };
       }),
     ),
 );
@@ -53,6 +73,7 @@ const listAt = (name: string): unknown => JSON.parse(readFileSync(new URL(name, 
 /** Real photographs of public repositories, each with its source and licence; the pictures are not kept here. */
 export const listedPhotos = (): ListedPhoto[] => [
   ...listedSchema.parse(listAt('./real-photos.json')),
+  ...codesSchema.parse(listAt('./real-codes.json')).flat(),
   ...emptiesSchema.parse(listAt('./real-empties.json')).flat(),
 ];
 
