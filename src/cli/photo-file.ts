@@ -1,7 +1,10 @@
 import { readFile, stat } from 'node:fs/promises';
+import { inflateSync } from 'node:zlib';
 import { decode as decodeBmp } from 'bmp-ts';
 import sharp from 'sharp';
 import {
+  cutTiff,
+  decodeTiff,
   type ImageHeader,
   maxPixels,
   type OpenedPhoto,
@@ -37,6 +40,7 @@ export async function decodePhoto(
   header: ImageHeader,
   mostPixels: number,
 ): Promise<PixelImage | null> {
+  if (header.type === 'tiff') return decodeTiff(bytes, mostPixels, tiffPorts);
   const share = shareWithin(header.width, header.height, mostPixels);
   const side = Math.max(1, Math.round(Math.max(header.width, header.height) * share));
   try {
@@ -63,7 +67,24 @@ export const cutPhoto = (
   bytes: Uint8Array<ArrayBuffer>,
   header: ImageHeader,
   parts: readonly PartOfFile[],
-): Promise<(PixelImage | null)[]> => Promise.all(parts.map((part) => cutOne(bytes, header, part).catch(() => null)));
+): Promise<(PixelImage | null)[]> =>
+  header.type === 'tiff'
+    ? cutTiff(bytes, parts, tiffPorts)
+    : Promise.all(parts.map((part) => cutOne(bytes, header, part).catch(() => null)));
+
+/** More than a piece holds may stand behind it in its stream, but not without end. */
+const mostBeyond = 1 << 16;
+/** TIFF is read by the program's own decoder here too, so that a photo is read as in the browser. */
+const tiffPorts = {
+  async inflate(packed: Uint8Array, most: number): Promise<Uint8Array | null> {
+    try {
+      return inflateSync(packed, { maxOutputLength: most + mostBeyond });
+    } catch {
+      return null;
+    }
+  },
+  jpeg: (file: Uint8Array) => plainPixels(sharp(file, { ...limits, failOn: 'truncated' })).catch(() => null),
+};
 
 async function cutOne(
   bytes: Uint8Array<ArrayBuffer>,

@@ -4,10 +4,11 @@ import { type ForeignFormat, foreignFormat } from './foreign-format';
 import { avifSize } from './header-avif';
 import { jxlSize } from './header-jxl';
 import { jpegSegments } from './jpeg-segments';
+import { tiffLayout } from './tiff/layout';
 
 /** What an image file says of itself before a single pixel is decoded. Sizes are as stored, before EXIF turning. */
 export interface ImageHeader {
-  type: 'jpeg' | 'png' | 'gif' | 'webp' | 'avif' | 'bmp' | 'jxl';
+  type: 'jpeg' | 'png' | 'gif' | 'webp' | 'avif' | 'bmp' | 'jxl' | 'tiff';
   mime: string;
   width: number;
   height: number;
@@ -73,6 +74,9 @@ function sizeOf(bytes: Uint8Array, view: DataView): ImageHeader | 'svg' | 'cut' 
   }
   const jxl = jxlSize(bytes);
   if (jxl !== null) return jxl === 'cut' ? 'cut' : { type: 'jxl', mime: 'image/jxl', ...jxl };
+  const tiff = tiffLayout(bytes);
+  if (tiff === 'cut') return 'cut';
+  if (tiff !== null) return { type: 'tiff', mime: 'image/tiff', width: tiff.width, height: tiff.height };
   const opening = ascii(bytes, 0, Math.min(bytes.length, 1024)).toLowerCase();
   return /<svg[\s>]|<!doctype svg/.test(opening) ? 'svg' : null;
 }

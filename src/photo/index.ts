@@ -52,6 +52,7 @@ export { type ReadingCopy, readingCopy } from './reading-copy';
 export { release } from './release';
 export { type LightSide, lightSides, reliefOf } from './relief';
 export { resizeGrey, resizePixels, sizeWithin } from './resize';
+export { cutTiff, decodeTiff } from './tiff';
 export type { GreyImage, PixelImage, Point, Quad } from './types';
 export type { Projection } from './warp';
 export {

@@ -59,8 +59,8 @@ export async function openPhoto<I extends PixelImage>(
   const { width, height } = header.value;
   if (Math.min(width, height) < leastSide) return fail(tooSmall(where, width, height));
   const image = await decode(bytes, header.value, mostPixels);
-  // A format that only some browsers read, and this one does not.
-  const foreign = image === null ? foreignFormat(bytes) : null;
+  // JPEG XL is what only some browsers read.
+  const foreign = image === null && header.value.type === 'jxl' ? foreignFormat(bytes) : null;
   if (foreign !== null) return fail(notReadHere(where, foreign));
   if (image === null) return fail(problem('photo-damaged', where));
   const scale = Math.max(width, height) / Math.max(image.width, image.height);

@@ -1,12 +1,14 @@
-import { type ImageHeader, type PartOfFile, shareWithin } from '../photo';
+import { cutTiff, decodeTiff, type ImageHeader, type PartOfFile, type PixelImage, shareWithin } from '../photo';
+import { inflate } from './inflate';
 import { releaseCanvas } from './pictures';
 
-/** Decodes with the browser's own decoders (`DecodePhoto`), turned as the file says. */
+/** Decodes with the browser's own decoders (`DecodePhoto`), and TIFF, which browsers do not read, with ours; turned as the file says. */
 export async function decodePhoto(
   bytes: Uint8Array<ArrayBuffer>,
-  { mime, width, height }: ImageHeader,
+  { type, mime, width, height }: ImageHeader,
   mostPixels: number,
 ): Promise<ImageData | null> {
+  if (type === 'tiff') return imageData(await decodeTiff(bytes, mostPixels, tiffPorts));
   const share = shareWithin(width, height, mostPixels);
   // Only the width: the height follows, and a picture that lies on its side keeps its shape.
   const scaled: ImageBitmapOptions =
@@ -20,9 +22,10 @@ export async function decodePhoto(
  */
 export async function cutPhoto(
   bytes: Uint8Array<ArrayBuffer>,
-  { mime }: ImageHeader,
+  { type, mime }: ImageHeader,
   parts: readonly PartOfFile[],
 ): Promise<(ImageData | null)[]> {
+  if (type === 'tiff') return (await cutTiff(bytes, parts, tiffPorts)).map(imageData);
   const cut = await withBitmap(bytes, { type: mime }, (bitmap) =>
     parts.map(({ x0: left, y0: top, x1, y1 }) => {
       const [width, height] = [Math.min(bitmap.width, x1) - left, Math.min(bitmap.height, y1) - top];
@@ -31,6 +34,15 @@ export async function cutPhoto(
   );
   return cut ?? parts.map(() => null);
 }
+
+/** How the pieces of a TIFF are unpacked here. */
+const tiffPorts = {
+  inflate,
+  jpeg: (file: Uint8Array<ArrayBuffer>) => withBitmap(file, { type: 'image/jpeg' }, pixelsOfWhole),
+};
+
+const imageData = (image: PixelImage | null): ImageData | null =>
+  image && new ImageData(image.data as Uint8ClampedArray<ArrayBuffer>, image.width, image.height);
 
 /** What is made of a decoded photo, which is given up then; null where it cannot be decoded. */
 async function withBitmap<Made>(
@@ -54,10 +66,14 @@ function drawn(bitmap: ImageBitmap, mostPixels: number): ImageData {
     number,
     number,
   ];
-  const whole = { left: 0, top: 0, width: bitmap.width, height: bitmap.height };
+  const whole = wholeOf(bitmap);
   // Given up before the pixels are taken: the photo in three copies would be the most that reading it needs.
   return pixelsOf(bitmap, whole, { width, height }, () => bitmap.close());
 }
+
+const wholeOf = ({ width, height }: ImageBitmap) => ({ left: 0, top: 0, width, height });
+
+const pixelsOfWhole = (bitmap: ImageBitmap): ImageData => pixelsOf(bitmap, wholeOf(bitmap), wholeOf(bitmap));
 
 /** A part of a bitmap, drawn in a size; `onDrawn` is called before its pixels are taken. */
 function pixelsOf(

@@ -118,6 +118,22 @@ export const hostilePhotos: readonly HostilePhoto[] = [
       Buffer.from('<?xml version="1.0"?><svg xmlns="http://www.w3.org/2000/svg" width="90" height="90"/>'),
     outcome: 'photo-svg',
   },
+  ...(['lzw', 'deflate', 'jpeg'] as const).map((compression) => ({
+    name: `TIFF, ${compression}`,
+    bytes: () => colour(320, 240).tiff({ compression }).toBuffer(),
+    outcome: 'read 320 × 240',
+  })),
+  {
+    name: 'a TIFF that lies on its side',
+    bytes: () => colour(320, 240).withMetadata({ orientation: 8 }).tiff().toBuffer(),
+    outcome: 'read 240 × 320',
+  },
+  {
+    name: 'a TIFF that claims more than it holds',
+    bytes: () => tiffClaiming(640, 480),
+    outcome: 'photo-damaged',
+  },
+  { name: 'a TIFF of 65,535 × 65,535', bytes: () => tiffClaiming(65_535, 65_535), outcome: 'photo-too-large' },
   { name: 'HEIC', bytes: opening('\0\0\0\x18ftypheic\0\0\0\0mif1heic'), outcome: 'photo-foreign-format' },
   { name: 'a JPEG of two bytes', bytes: async () => (await jpeg()).subarray(0, 2), outcome: 'photo-not-image' },
   { name: 'a JPEG without its size', bytes: async () => (await jpeg()).subarray(0, 60), outcome: 'photo-truncated' },
@@ -126,3 +142,18 @@ export const hostilePhotos: readonly HostilePhoto[] = [
 
 /** Up to the end of the frame header (SOF0). */
 const withoutPicture = (whole: Buffer) => whole.subarray(0, whole.indexOf(Buffer.from([0xff, 0xc0])) + 19);
+
+/** A TIFF without compression that holds 16 rows of 32 pixels and claims a size. */
+async function tiffClaiming(width: number, height: number): Promise<Uint8Array> {
+  const bytes = new Uint8Array(await colour(32, 16).greyscale().tiff({ compression: 'none' }).toBuffer());
+  const view = new DataView(bytes.buffer);
+  const directory = view.getUint32(4, true);
+  for (let entry = 0; entry < view.getUint16(directory, true); entry++) {
+    const at = directory + 2 + 12 * entry;
+    const claimed = { 256: width, 257: height }[view.getUint16(at, true)];
+    if (claimed === undefined) continue;
+    view.setUint16(at + 2, 4, true);
+    view.setUint32(at + 8, claimed, true);
+  }
+  return bytes;
+}

@@ -43,7 +43,7 @@ const formats: Record<ProblemData['photo-foreign-format']['format'], string> = {
   HEIC: 'eine HEIC-Datei, wie viele Telefone ihre Fotos aufheben',
   CR3: 'die Rohdatei einer Kamera (CR3)',
   PDF: 'in einem PDF',
-  TIFF: 'eine TIFF-Datei oder die Rohdatei einer Kamera',
+  TIFF: 'die Rohdatei einer Kamera oder eine TIFF-Datei seltener Form',
   'JPEG XL': 'eine JPEG-XL-Datei',
   'JPEG 2000': 'eine JPEG-2000-Datei',
 };

@@ -47,7 +47,7 @@ const formats: Record<ProblemData['photo-foreign-format']['format'], string> = {
   HEIC: 'a HEIC file, as many telephones keep their photos',
   CR3: 'a raw file of a camera (CR3)',
   PDF: 'inside a PDF document',
-  TIFF: 'a TIFF file or a raw file of a camera',
+  TIFF: 'a raw file of a camera, or a TIFF file of a rare form',
   'JPEG XL': 'a JPEG XL file',
   'JPEG 2000': 'a JPEG 2000 file',
 };
