@@ -4,6 +4,7 @@ import { decode as decodeBmp } from 'bmp-ts';
 import sharp from 'sharp';
 import {
   cutTiff,
+  decodeHeic,
   decodeTiff,
   type ImageHeader,
   maxPixels,
@@ -15,6 +16,7 @@ import {
   shareWithin,
 } from '../photo';
 import { fail, type Result } from '../problem';
+import { openHeif } from './heif';
 
 /** Files larger than this are no photo of a listing. */
 const mostBytes = 60_000_000;
@@ -44,7 +46,7 @@ export async function decodePhoto(
   const share = shareWithin(header.width, header.height, mostPixels);
   const side = Math.max(1, Math.round(Math.max(header.width, header.height) * share));
   try {
-    const turned = opened(bytes, header).rotate();
+    const turned = (await opened(bytes, header)).rotate();
     const resized = share < 1 ? turned.resize({ width: side, height: side, fit: 'inside' }) : turned;
     return await plainPixels(resized);
   } catch {
@@ -91,16 +93,26 @@ async function cutOne(
   header: ImageHeader,
   { x0, y0, x1, y1 }: PartOfFile,
 ): Promise<PixelImage> {
-  const input = opened(bytes, header);
+  const input = await opened(bytes, header);
   const { width, height, autoOrient } = await input.metadata();
   const [right, bottom] = [Math.min(x1, autoOrient?.width ?? width), Math.min(y1, autoOrient?.height ?? height)];
   return plainPixels(input.rotate().extract({ left: x0, top: y0, width: right - x0, height: bottom - y0 }));
 }
 
-const opened = (bytes: Uint8Array, { type }: ImageHeader): ReturnType<typeof sharp> =>
-  type === 'bmp' ? bitmap(bytes) : sharp(bytes, { ...limits, failOn: 'truncated', pages: 1 });
+async function opened(bytes: Uint8Array, { type }: ImageHeader): Promise<ReturnType<typeof sharp>> {
+  if (type === 'bmp') return bitmap(bytes);
+  if (type === 'heic') return heic(bytes);
+  return sharp(bytes, { ...limits, failOn: 'truncated', pages: 1 });
+}
 
 const limits = { limitInputPixels: maxPixels } as const;
+
+/** The image library comes without HEVC. */
+async function heic(bytes: Uint8Array): Promise<ReturnType<typeof sharp>> {
+  const image = await decodeHeic(bytes, await openHeif());
+  if (image === null) throw new Error('no picture in it');
+  return sharp(image.data, { ...limits, raw: { width: image.width, height: image.height, channels: 4 } });
+}
 
 /** The image library knows no BMP. Its fourth channel counts for nothing, as in browsers: it is mostly left empty. */
 function bitmap(bytes: Uint8Array): ReturnType<typeof sharp> {

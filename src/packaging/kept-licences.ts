@@ -50,6 +50,8 @@ export const compiledIn: Record<string, readonly KeptText[]> = {
     kept('openlibm', 'MIT, ISC, BSD-2-Clause', 'openlibm.txt'),
     ...emscripten,
   ],
+  // The package's own licence is libheif's, whose texts travel beside it. Debian 12, libde265-0: copyright.
+  'libheif-js': [kept('libde265', 'LGPL-3.0-or-later', 'libde265.txt'), ...emscripten],
   // ThirdPartyNotices.txt of the same release's package for Python, 1.30.0.
   'onnxruntime-web': [kept('parts of ONNX Runtime', 'each its own', 'onnxruntime-third-parties.txt')],
 };

@@ -24,13 +24,17 @@ const packagedFiles = [
   // Of the builds that know WebGPU this is the smallest (16.8 MB; those that do not suspend WASM have 27 and 28 MB).
   ['ort/ort-wasm-simd-threaded.jspi.mjs', 'onnxruntime-web/dist/ort-wasm-simd-threaded.jspi.mjs'],
   ['ort/ort-wasm-simd-threaded.jspi.wasm', 'onnxruntime-web/dist/ort-wasm-simd-threaded.jspi.wasm'],
+  // LGPL: files of their own, with its text beside them, that anyone can put another build of it in the place of.
+  ['heif/libheif.mjs', 'libheif-js/libheif-wasm/libheif.js'],
+  ['heif/libheif.wasm', 'libheif-js/libheif-wasm/libheif.wasm'],
+  ['heif/LICENSE.txt', 'libheif-js/libheif-wasm/LICENSE'],
 ] as const;
 
 const englishFile = '@tesseract.js-data/eng/4.0.0_best_int/eng.traineddata.gz';
 
 /**
  * What is changed in a file that comes ready made: addresses of a content network, where it looks only when it is told of
- * no files of ours, and pointers to files that are not packaged. A word that is no longer found stops the build.
+ * no files of ours, pointers to files that are not packaged, and how libheif is handed out, as a worker's modules take it. A word that is no longer found stops the build.
  */
 const changes: Record<string, readonly (readonly [string, string])[]> = {
   'ocr/worker.min.js': [
@@ -38,6 +42,12 @@ const changes: Record<string, readonly (readonly [string, string])[]> = {
     ['https://cdn.jsdelivr.net/npm/tesseract.js-core@v', ''],
     ['worker.min.js.LICENSE.txt', thirdPartyFile],
     ['//# sourceMappingURL=worker.min.js.map', ''],
+  ],
+  'heif/libheif.mjs': [
+    [
+      'typeof exports=="object"&&typeof module=="object"?module.exports=libheif:typeof define=="function"&&define.amd&&define([],()=>libheif);',
+      'export{libheif as default};',
+    ],
   ],
 };
 

@@ -1,14 +1,14 @@
 import { fail, type Problem, problem, type Result, succeed } from '../problem';
 import { ascii } from './ascii';
 import { type ForeignFormat, foreignFormat } from './foreign-format';
-import { avifSize } from './header-avif';
+import { heifSize } from './header-heif';
 import { jxlSize } from './header-jxl';
 import { jpegSegments } from './jpeg-segments';
 import { tiffLayout } from './tiff/layout';
 
 /** What an image file says of itself before a single pixel is decoded. Sizes are as stored, before EXIF turning. */
 export interface ImageHeader {
-  type: 'jpeg' | 'png' | 'gif' | 'webp' | 'avif' | 'bmp' | 'jxl' | 'tiff';
+  type: 'jpeg' | 'png' | 'gif' | 'webp' | 'avif' | 'bmp' | 'jxl' | 'tiff' | 'heic';
   mime: string;
   width: number;
   height: number;
@@ -64,9 +64,11 @@ function sizeOf(bytes: Uint8Array, view: DataView): ImageHeader | 'svg' | 'cut' 
   if (ascii(bytes, 0, 4) === 'RIFF' && ascii(bytes, 8, 4) === 'WEBP') return webpSize(bytes, view);
   if (ascii(bytes, 4, 4) === 'ftyp') {
     const brands = ascii(bytes, 8, Math.min(view.getUint32(0), 64) - 8);
-    if (!/avif|avis/.test(brands)) return null;
-    const size = avifSize(bytes);
-    return size === null ? 'cut' : { type: 'avif', mime: 'image/avif', ...size };
+    const size = heifSize(bytes);
+    if (/avif|avis/.test(brands)) return size === null ? 'cut' : { type: 'avif', mime: 'image/avif', ...size };
+    // Without a size it is named and not decoded, as all else that such a file may hold.
+    const isHeic = size !== null && foreignFormat(bytes) === 'HEIC';
+    return isHeic ? { type: 'heic', mime: 'image/heic', ...size } : null;
   }
   if (ascii(bytes, 0, 2) === 'BM') {
     const size = bmpSize(bytes, view);

@@ -3,6 +3,7 @@ export { type ForeignFormat, foreignFormat } from './foreign-format';
 export { greyOf, invert, pixelsOf } from './grey';
 export type { ImageHeader } from './header';
 export { maxPixels, maxSide, readImageHeader } from './header';
+export { decodeHeic, type HeifLibrary, type StartHeif, startedHeif } from './heic';
 export { type Prepared, prepared, type SamePhoto, samePhoto } from './likeness/same-photo';
 export { measureMarks } from './measure';
 export { ciede2000 } from './measure/colour/ciede2000';

@@ -59,8 +59,9 @@ export async function openPhoto<I extends PixelImage>(
   const { width, height } = header.value;
   if (Math.min(width, height) < leastSide) return fail(tooSmall(where, width, height));
   const image = await decode(bytes, header.value, mostPixels);
-  // JPEG XL is what only some browsers read.
-  const foreign = image === null && header.value.type === 'jxl' ? foreignFormat(bytes) : null;
+  // JPEG XL is read by some browsers only, and HEIC not in every form: to ask for a JPEG helps in either case.
+  const isOftenNotRead = header.value.type === 'jxl' || header.value.type === 'heic';
+  const foreign = image === null && isOftenNotRead ? foreignFormat(bytes) : null;
   if (foreign !== null) return fail(notReadHere(where, foreign));
   if (image === null) return fail(problem('photo-damaged', where));
   const scale = Math.max(width, height) / Math.max(image.width, image.height);

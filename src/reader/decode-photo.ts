@@ -1,8 +1,17 @@
-import { cutTiff, decodeTiff, type ImageHeader, type PartOfFile, type PixelImage, shareWithin } from '../photo';
+import {
+  cutTiff,
+  decodeHeic,
+  decodeTiff,
+  type ImageHeader,
+  type PartOfFile,
+  type PixelImage,
+  shareWithin,
+} from '../photo';
+import { openHeif } from './heif';
 import { inflate } from './inflate';
 import { releaseCanvas } from './pictures';
 
-/** Decodes with the browser's own decoders (`DecodePhoto`), and TIFF, which browsers do not read, with ours; turned as the file says. */
+/** Decodes with the browser's own decoders (`DecodePhoto`), and those of the extension where browsers have none (HEIC, TIFF); turned as the file says. */
 export async function decodePhoto(
   bytes: Uint8Array<ArrayBuffer>,
   { type, mime, width, height }: ImageHeader,
@@ -50,13 +59,23 @@ async function withBitmap<Made>(
   { type, ...size }: { type: string } & ImageBitmapOptions,
   make: (bitmap: ImageBitmap) => Made,
 ): Promise<Made | null> {
-  const blob = new Blob([bytes], { type });
-  const bitmap = await createImageBitmap(blob, { imageOrientation: 'from-image', ...size }).catch(() => null);
+  const picture = type === 'image/heic' ? await heicPixels(bytes) : new Blob([bytes], { type });
+  if (picture === null) return null;
+  const bitmap = await createImageBitmap(picture, { imageOrientation: 'from-image', ...size }).catch(() => null);
   if (bitmap === null) return null;
   try {
     return make(bitmap);
   } finally {
     bitmap.close();
+  }
+}
+
+async function heicPixels(bytes: Uint8Array): Promise<ImageData | null> {
+  try {
+    return imageData(await decodeHeic(bytes, await openHeif()));
+  } catch (error) {
+    console.error('[tellstamp] HEIC not decoded', error);
+    return null;
   }
 }
 

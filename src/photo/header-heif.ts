@@ -4,10 +4,10 @@ import { ascii } from './ascii';
 const containers: Readonly<Record<string, number>> = { meta: 4, iprp: 0, ipco: 0 };
 
 /**
- * Size in pixels from the largest `ispe` box (image spatial extents) under meta/iprp/ipco; null when there is none.
+ * Size in pixels of an AVIF or HEIC file, as stored, from the largest `ispe` box (image spatial extents) under meta/iprp/ipco; null when there is none.
  * Source: ISO/IEC 14496-12 (boxes) and 23008-12 section 6.5.3 (ispe).
  */
-export function avifSize(bytes: Uint8Array): { width: number; height: number } | null {
+export function heifSize(bytes: Uint8Array): { width: number; height: number } | null {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   let best: { width: number; height: number } | null = null;
   const waiting: [from: number, to: number][] = [[0, bytes.length]];
