@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import { encode as encodeBmp } from 'bmp-ts';
 import sharp from 'sharp';
 
@@ -134,7 +135,17 @@ export const hostilePhotos: readonly HostilePhoto[] = [
     outcome: 'photo-damaged',
   },
   { name: 'a TIFF of 65,535 × 65,535', bytes: () => tiffClaiming(65_535, 65_535), outcome: 'photo-too-large' },
-  { name: 'HEIC', bytes: opening('\0\0\0\x18ftypheic\0\0\0\0mif1heic'), outcome: 'photo-foreign-format' },
+  { name: 'HEIC', bytes: () => readFile(new URL('heic/drawn.heic', import.meta.url)), outcome: 'read 320 × 240' },
+  {
+    name: 'a HEIC that ends too early',
+    bytes: async () => (await readFile(new URL('heic/drawn.heic', import.meta.url))).subarray(0, 4000),
+    outcome: 'photo-foreign-format',
+  },
+  {
+    name: 'a HEIC of nothing but its head',
+    bytes: opening('\0\0\0\x18ftypheic\0\0\0\0mif1heic'),
+    outcome: 'photo-foreign-format',
+  },
   { name: 'a JPEG of two bytes', bytes: async () => (await jpeg()).subarray(0, 2), outcome: 'photo-not-image' },
   { name: 'a JPEG without its size', bytes: async () => (await jpeg()).subarray(0, 60), outcome: 'photo-truncated' },
   { name: 'a JPEG without its picture', bytes: async () => withoutPicture(await jpeg()), outcome: 'photo-damaged' },
