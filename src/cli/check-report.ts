@@ -1,10 +1,12 @@
 import type { Case } from '../case';
 import { findingsOf, headOf, tellingsOf } from '../case';
 import type { Finding, FindingKind } from '../check';
+import type { Decoding } from '../code/types';
 import type { Problem } from '../problem';
 import {
   composeMessage,
   messageLanguageOf,
+  readingWords,
   sayFinding,
   sayHead,
   sayProblem,
@@ -12,6 +14,7 @@ import {
   saySource,
   sayTellings,
   strings,
+  systemWords,
 } from '../words';
 
 const titles: [FindingKind, string][] = [
@@ -30,6 +33,8 @@ export function reportOf(built: Case): string {
     '',
     ...sayHead(headOf(built)).map(({ name, sentences }) => `${name}: ${sentences.join(' ')}`),
   ];
+  const codes = built.decodings.filter(({ accepted }) => accepted);
+  if (codes.length > 0) lines.push('', strings.stamp.title, ...codes.flatMap((one) => codeLines(one, built)));
   for (const [kind, title] of titles) {
     const own = findings.filter((finding) => finding.kind === kind);
     if (own.length > 0) lines.push('', title, ...own.flatMap((finding) => findingLines(finding, built)));
@@ -67,6 +72,14 @@ function untold(built: Case): string[] {
     const checks = unsure.filter((one) => one.why === why).map(({ check }) => check);
     return `- ${why}: ${checks.length > 10 ? `${checks.length} checks` : checks.join(', ')}`;
   });
+}
+
+/** A code that counts as read, where it stands, and what it may say: without a file several things at once. */
+function codeLines({ code, from, readings }: Decoding, { listing }: Case): string[] {
+  const photo = from.kind === 'photo' ? listing.photos.findIndex(({ id }) => id === from.photoId) : -1;
+  const where = from.kind === 'photo' ? strings.stamp.inPhoto(photo + 1) : strings.stamp.inListing;
+  const says = [...new Set(readings.map((one) => `    ${readingWords(one)} (${systemWords(one.system)})`))];
+  return [`- ${code} (${where})`, ...(says.length > 0 ? says : [`    ${strings.stamp.noSystem}`])];
 }
 
 /** Shown under every report. */

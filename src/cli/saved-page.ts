@@ -1,6 +1,7 @@
 import { readFileSync, statSync } from 'node:fs';
 import { basename } from 'node:path';
 import { parseHTML } from 'linkedom';
+import { parse, serialize } from 'parse5';
 import { type Listing, readListing } from '../listing';
 import { webAddressSchema } from '../listing/types';
 import { fail, type Result, succeed } from '../problem';
@@ -19,7 +20,7 @@ export function openSavedPage(path: string, url: string | undefined): Result<Sav
   if (url !== undefined && !webAddressSchema.safeParse(url).success) return fail(noAddress(url));
   const read = readPageText(path);
   if (!read.ok) return read;
-  const { document } = parseHTML(read.value);
+  const { document } = parseHTML(withAllTags(read.value));
   const address = url ?? ownAddress(read.value) ?? `https://saved-page.example/${encodeURIComponent(basename(path))}`;
   return succeed({ document: document as unknown as Document, address });
 }
@@ -41,6 +42,10 @@ const noAddress = (url: string) => ({
   what: `"${url}" is no web address (http or https)`,
   remedy: 'Give the address that the page was saved from, or leave --url out.',
 });
+
+/** A page may leave out the tags of its body and head (HTML, 13.1.2.4 Optional tags); linkedom puts in none. */
+const withAllTags = (html: string): string =>
+  /<html[\s>]/i.test(html) && /<body[\s>]/i.test(html) ? html : serialize(parse(html));
 
 function readPageText(path: string): Result<string> {
   const remedy = 'Save the listing as a web page (HTML) and give that file.';

@@ -26,4 +26,5 @@ export { sayPlaceOfCode, sayReadingReason, sayTells } from './say-reading';
 export { saySource } from './say-source';
 export type { ScreenWords } from './screen-words';
 export { chooseLanguage, chosenLanguage, kit, onLanguage, strings } from './screens';
+export { readingWords, systemWords } from './shown-reading';
 export { systemName } from './system-name';

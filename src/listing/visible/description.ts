@@ -137,7 +137,8 @@ async function proseRun(
     const { tag, parent } = elements[piece.at] as PageElement;
     if (/^(a|button|option|label|h[1-6])$/.test(tag)) continue;
     const block = /^(p|span|b|strong|em|i|font|li)$/.test(tag) ? parent : piece.at;
-    holders.set(block, (holders.get(block) ?? 0) + piece.text.length);
+    // Text beside the page's body has no element around it.
+    if (block >= 0) holders.set(block, (holders.get(block) ?? 0) + piece.text.length);
   }
   let best: { text: string; where: string } | null = null;
   for (const [holder] of [...holders].sort((a, b) => b[1] - a[1]).slice(0, 12)) {

@@ -8,8 +8,7 @@ import {
   makerNamed,
   type SeenIn,
 } from '../../case';
-import { kit, strings } from '../../words';
-import { readingWords } from '../system-words';
+import { kit, readingWords, strings } from '../../words';
 import { BesideCode } from './BesideCode';
 import { CodeRows } from './CodeRows';
 import { OtherReadings } from './OtherReadings';

@@ -1,6 +1,5 @@
 import type { Reading } from '../../code/types';
-import { strings } from '../../words';
-import { readingWords, systemWords } from '../system-words';
+import { readingWords, strings, systemWords } from '../../words';
 import { CodeRows } from './CodeRows';
 
 /** What one reading of a code says, and which characters say it. */

@@ -1,7 +1,6 @@
 import { differencesBetween } from '../../code';
 import type { Decoding } from '../../code/types';
-import { chosenLanguage, sayPlaceOfCode, strings } from '../../words';
-import { readingWords, systemWords } from '../system-words';
+import { chosenLanguage, readingWords, sayPlaceOfCode, strings, systemWords } from '../../words';
 
 const words = strings.stamp;
 

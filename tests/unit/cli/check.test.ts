@@ -90,6 +90,19 @@ describe('npm run check', { timeout: 120_000 }, () => {
     expect(out).toContain('This is no authentication.');
   });
 
+  it('says what a quoted code may mean where no file explains it', async () => {
+    const page = join(folder, 'satchel.html');
+    writeFileSync(
+      page,
+      '<meta property="og:type" content="product"><h1>Harrow & Lund satchel</h1><p class="price">£80</p><p>The label inside has "HL 0874" pressed into it.</p>',
+    );
+    const { out } = await run(page, '--url', 'https://shop.example/1');
+    const codes = out.slice(out.indexOf('What the stamp says'), out.indexOf('Still open\n'));
+    expect(codes).toContain('- HL 0874 (Quoted in the listing)');
+    expect(codes).toMatch(/\n {4}July 1984 \(its shape alone, .*common practice, no source\)/);
+    expect(codes).toMatch(/\n {4}August 1974 \(its shape alone/);
+  });
+
   it('writes the message in the language of the page', async () => {
     const page = join(folder, 'tasche.html');
     writeFileSync(

@@ -57,6 +57,19 @@ describe('readSavedPage', { timeout: 60_000 }, () => {
     expect(read.ok && read.value.text).toContain('Nähte');
   });
 
+  it.each([
+    ['head and body', '<!doctype html><title>Satchel</title>', ''],
+    ['the body', '<html><head><title>Satchel</title></head>', '</html>'],
+    ['all of them', '', ''],
+  ])('reads a page that leaves out the tags of %s', async (_, head, end) => {
+    const html = `${head}<meta property="og:type" content="product"><h1>Harrow & Lund satchel</h1><p class="price">£80<p>A brown leather bag of 1984, used on weekends, with one scuffed corner.${end}`;
+    const read = await readSavedPage(save('g.html', html), 'https://attic-arcade.example/item/8', now);
+    expect(read.ok && read.value.kind).toBe('listing');
+    expect(read.ok && read.value.title[0]?.value).toBe('Harrow & Lund satchel');
+    expect(read.ok && read.value.price[0]?.value.minor).toBe(8000);
+    expect(read.ok && read.value.description[0]?.value).toContain('one scuffed corner');
+  });
+
   it('gives a case-ready listing of kind list or none for pages that offer no single piece', async () => {
     const read = await readSavedPage(
       save('e.html', '<!doctype html><html><body><h1>Help</h1><p>How to sell.</p></body></html>'),

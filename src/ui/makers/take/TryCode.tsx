@@ -2,8 +2,7 @@ import { useId, useState } from 'preact/hooks';
 import { decodeText } from '../../../code';
 import { currentFormat, draftOf, inspectDraft } from '../../../maker';
 import { draftWith, type Proposal } from '../../../take';
-import { strings } from '../../../words';
-import { readingWords } from '../../system-words';
+import { readingWords, strings } from '../../../words';
 
 const words = strings.take.tryCode;
 const longestCode = 60;

@@ -1,5 +1,6 @@
 import type { Reading } from '../code/types';
-import { kit, strings, systemName } from '../words';
+import { kit, strings } from './screens';
+import { systemName } from './system-name';
 
 /** Whose code system it is: "Ondrasse (invented), interleaved month". A family has no maker. */
 export const systemWords = ({ maker, id, invented }: Reading['system']): string => {
