@@ -1,5 +1,5 @@
 import { shapesOf } from '../stamp';
-import { acceptanceLevel } from './settle';
+import { acceptanceLevel, type Settled } from './settle';
 import type { LeftOpen, Nearest } from './types';
 
 export type Weighted = { text: string; probability: number };
@@ -24,14 +24,40 @@ const twinsOf = (text: string): string =>
  */
 export function isClear(texts: readonly Weighted[], nearest: readonly Nearest[]): boolean {
   const [best] = texts;
-  if (best === undefined || best.text === '') return false;
-  const twins = twinsOf(best.text);
-  const likely = texts.filter(({ text }) => twinsOf(text) === twins);
-  if (likely.reduce((sum, { probability }) => sum + probability, 0) < acceptanceLevel) return false;
+  if (best === undefined || !isSurelySeen(texts)) return false;
   const shapes = shapesOf(best.text);
   return !nearest.some(
     ({ how, system, text }) => how !== 'as-written' && system.maker !== null && shapesOf(text) === shapes,
   );
+}
+
+/** Whether the likeliest text, with its twins, is sure by its characters alone. */
+function isSurelySeen(texts: readonly Weighted[]): boolean {
+  const [best] = texts;
+  if (best === undefined || best.text === '') return false;
+  const twins = twinsOf(best.text);
+  const likely = texts.filter(({ text }) => twinsOf(text) === twins);
+  return likely.reduce((sum, { probability }) => sum + probability, 0) >= acceptanceLevel;
+}
+
+/**
+ * A family is a shape that somebody's codes have had. It settles what is doubtful, and never takes a text that is surely
+ * seen for another of its own shape, with a character fewer or more: such readings stand under `nearest`.
+ */
+export function withoutOverruling(texts: readonly Weighted[], outcome: Settled): Settled {
+  const [best, first] = [texts[0], outcome.readings[0]];
+  if (best === undefined || first === undefined || first.system.maker !== null) return outcome;
+  if (twinsOf(first.text) === twinsOf(best.text) || !isSurelySeen(texts)) return outcome;
+  const near = outcome.readings.map(
+    (reading): Nearest => ({
+      text: reading.text,
+      system: reading.system,
+      how: 'likely',
+      likelihood: reading.probability,
+      reading,
+    }),
+  );
+  return { ...outcome, readings: [], nearest: [...near, ...outcome.nearest] };
 }
 
 /** A twin counts as likely too from this share on. */

@@ -3,7 +3,7 @@ import { weighRuns } from '../stamp';
 import type { Lattice } from '../stamp/types';
 import { withoutMarks } from './beside';
 import { type Book, openBook } from './book';
-import { alikeCharacters, isClear } from './clear';
+import { alikeCharacters, isClear, withoutOverruling } from './clear';
 import { familyBook } from './families';
 import { longestCode } from './layout';
 import { nearestCodes } from './nearest';
@@ -83,7 +83,7 @@ export function decodeLattice(lattice: Lattice, options: DecodeOptions): Decodin
   const texts = freeSearch(steps);
   const weighed = weighRuns(texts);
   const free = weighed[0] ?? { text: '', probability: 0 };
-  const { outcome } = decodeSteps(steps, texts, options, free.text, shares);
+  const outcome = withoutOverruling(weighed, decodeSteps(steps, texts, options, free.text, shares).outcome);
   const decoding: Decoding = {
     id: options.id ?? `decoding:${free.text}`,
     code: free.text,

@@ -39,6 +39,28 @@ describe('a line that spells a code from both sides', () => {
   });
 });
 
+describe('a text that is surely seen and fits no family', () => {
+  it.each([
+    ['JQV-5526', 2],
+    ['KPT0312', 1],
+    ['MXR1299', 2],
+  ])('%s is not taken for the code of a family that lacks one of its characters', (text, at) => {
+    const lattice = sharp(text, { [at]: { [text[at]!]: 0.94, '': 0.06 } });
+    const { accepted, code, readings } = decodeLattice(lattice, unknown);
+    expect([accepted, code, readings]).toEqual([true, text, []]);
+  });
+
+  it('is settled by a family where it is not sure', () => {
+    const doubtful = sharp('KPT0312', { 1: { P: 0.55, '': 0.45 } });
+    expect(decodeLattice(doubtful, unknown).readings[0]?.text).toBe('KT0312');
+  });
+
+  it('is settled by a system of the maker as before', () => {
+    const doubtful = sharp('KVX0915', { 2: { X: 0.94, '': 0.06 } });
+    expect(decodeLattice(doubtful, ondrasse).readings[0]?.text).toBe('KV0915');
+  });
+});
+
 describe('a number that begins with 0 or 1, no maker named', () => {
   it.each(['013689', '133631', '1024', '0936'])('%s is read, though a family has a twin with a letter', (text) => {
     const { accepted, code, open } = decodeLattice(sharp(text, { 0: { [text[0]!]: 0.97, O: 0.02, I: 0.01 } }), unknown);
