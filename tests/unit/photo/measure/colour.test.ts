@@ -54,7 +54,7 @@ describe('colour of a patch', () => {
         });
       }
       expect(told).toBeGreaterThan(35);
-      expect(held / told).toBeGreaterThan(0.85);
+      expect(held / told).toBeGreaterThan(0.9);
     },
   );
 
