@@ -93,7 +93,7 @@ function isMirrored(self: readonly number[], mirrored: readonly number[]): boole
 const apart = (one: number, other: number): number => one - other - Math.round((one - other) * 2) / 2;
 
 /** The nearest of the places that come every `every` repeats to the middle of the panel, at half its height. */
-function offBy({ image, snapped, across: wide }: Panel, axes: Axes, every: number, place: number): Off {
+function offBy({ image, snapped, across: wide, down: high }: Panel, axes: Axes, every: number, place: number): Off {
   const { across, down } = axes.lattice;
   const middle = image.width / 2;
   const slope = down.x / down.y;
@@ -102,7 +102,9 @@ function offBy({ image, snapped, across: wide }: Panel, axes: Axes, every: numbe
   const first = place * repeat + (image.height / 2) * slope;
   const off = (first - middle) / repeat;
   const value = off - Math.round(off / every) * every;
-  const [, right, , left] = snapped.within;
+  const [top, right, bottom, left] = snapped.within;
   const pixels = (repeat * wide) / image.width;
-  return { value, uncertainty: Math.hypot(axes.within, Math.hypot(left, right) / 2 / pixels) };
+  // The middle is where the diagonals meet: it moves with the left and right sides, and where one of them seems longer.
+  const moved = Math.hypot(Math.hypot(left, right) / 2, (wide / (4 * high)) * Math.SQRT2 * Math.hypot(top, bottom));
+  return { value, uncertainty: Math.hypot(axes.within, moved / pixels) };
 }
