@@ -46,9 +46,6 @@ export function measureDifference(
   return { what: 'difference', value, uncertainty: pair.off(value), unit: 'de2000', where };
 }
 
-/** Lamps of narrow lines shift hues by so much more than what is light or dark. Found on drawn patches under six lights. */
-const hueLess = 2.1;
-
 /** By how much a second patch is darker than a first, greener, or another colour: steps of L*, of a*, of CIEDE2000. What lies in shade is darker too. */
 export function changeOfPatch(
   image: PixelImage,
@@ -65,13 +62,15 @@ export function changeOfPatch(
   const part = which === 'darker' ? 0 : 1;
   const value = first[part] - second[part];
   const off = pair.off(Math.max(Math.abs(value), apart));
-  return { value, uncertainty: which === 'greener' ? hueLess * off : off };
+  return { value, uncertainty: which === 'greener' ? pair.hueLess * off : off };
 }
 
 /** Two patches of one photo as colours, and how far a difference of theirs may be off. */
 interface Pair {
   labs: readonly [Lab, Lab];
   off: (difference: number) => number;
+  /** Lamps of narrow lines shift hues by so much more than what is light or dark. */
+  hueLess: number;
 }
 
 function pairOf(
@@ -90,12 +89,13 @@ function pairOf(
   return {
     labs: [labOf(under(one.light, by)), labOf(under(other.light, by))],
     off: (difference) => Math.hypot(noiseOf(one, by), noiseOf(other, by), light.least + light.share * difference),
+    hueLess: light.hueLess,
   };
 }
 
 /** What a camera and a lamp change of a difference, as found on drawn patches under six lights. */
-const lightUnknown = { least: 0.4, share: 0.36 };
-const lightKnown = { least: 0.3, share: 0.18 };
+const lightUnknown = { least: 0.4, share: 0.36, hueLess: 1.7 };
+const lightKnown = { least: 0.3, share: 0.18, hueLess: 2.1 };
 
 function fitPatch(image: PixelImage, outline: readonly Point[]): Patch | NotMeasured {
   const patch = readPatch(image, outline);

@@ -72,7 +72,10 @@ function isLong([a, b, c, d]: Quad): boolean {
   return distance(a, b) + distance(d, c) >= distance(a, d) + distance(b, c);
 }
 
-/** A value of points, and how far it is off when each of these is: coordinates err by themselves, so their squares add up. */
+/**
+ * A value of points, and how far it is off when each of these is, to the side on which that tells more: coordinates err by
+ * themselves, so their squares add up.
+ */
 function withOff(
   points: readonly Point[],
   of: (points: readonly Point[]) => number | null,
@@ -85,9 +88,11 @@ function withOff(
     const near = within[at] ?? 0;
     if (near === 0) continue;
     for (const axis of ['x', 'y'] as const) {
-      const moved = of(points.map((one, index) => (index === at ? { ...point, [axis]: point[axis] + near } : one)));
-      if (moved === null) return null;
-      squares += (moved - value) ** 2;
+      const [more, less] = [near, -near].map((by) =>
+        of(points.map((one, index) => (index === at ? { ...point, [axis]: point[axis] + by } : one))),
+      );
+      if (more == null || less == null) return null;
+      squares += Math.max((more - value) ** 2, (less - value) ** 2);
     }
   }
   return { value, uncertainty: Math.sqrt(squares) };
