@@ -58,6 +58,9 @@ export interface EarlierLook {
   sent: BroughtPhoto[];
 }
 
+/** Looks and pictures by their names, of the database or of a file that is taken in. */
+export type PartsByName = Pick<WatchDatabase, 'get'>;
+
 /** The latest look of a record, as the next one needs it. */
 export async function readEarlier(
   database: WatchDatabase,
@@ -71,8 +74,19 @@ export async function readEarlier(
   if (!latest) return succeed(null);
   const content = await readLook(database, latest.look, packing);
   if (content.state !== 'readable') return fail(content.problem);
-  const { replies, sent, photos } = content.look;
+  const { replies } = content.look;
   const look = previousOf(listingOf(content.look), await makers(shown.address), replies);
+  const sent = await sentOf(content.look, latest, database, packing);
+  return succeed({ look, replies, corrections: knownCorrections(latest), sent });
+}
+
+/** The photos of a look that came another way than by the page, with what is kept of each. */
+export async function sentOf(
+  { sent, photos }: Look,
+  latest: LookName,
+  database: PartsByName,
+  packing: Packing,
+): Promise<BroughtPhoto[]> {
   const sentIds = new Set(sent.map(({ id }) => id));
   const whole = new Map(
     await Promise.all(
@@ -89,29 +103,16 @@ export async function readEarlier(
         }),
     )
   ).flat();
-  return succeed({
-    look,
-    replies,
-    corrections: knownCorrections(latest),
-    sent: sent.flatMap((photo) => {
-      const read = photos.find(({ photoId }) => photoId === photo.id);
-      const file = whole.get(photo.id);
-      return read
-        ? [
-            {
-              photo,
-              read,
-              pictures: pictures.filter(({ photoId }) => photoId === photo.id),
-              ...(file && { file }),
-            },
-          ]
-        : [];
-    }),
+  return sent.flatMap((photo) => {
+    const read = photos.find(({ photoId }) => photoId === photo.id);
+    const file = whole.get(photo.id);
+    if (!read) return [];
+    return [{ photo, read, pictures: pictures.filter(({ photoId }) => photoId === photo.id), ...(file && { file }) }];
   });
 }
 
 /** A photo that is kept whole, by the name of its file; null where there is none. */
-export async function readFile(database: WatchDatabase, name: string): Promise<FileContent | null> {
+export async function readFile(database: PartsByName, name: string): Promise<FileContent | null> {
   const stored = await database.get('pictures', name);
   return stored ? { type: stored.type, bytes: stored.bytes } : null;
 }

@@ -4,9 +4,9 @@ import type { SavedCase } from './saved-case';
 
 /** A mail of more characters is not kept whole. */
 const mostCharacters = 20_000;
-const mostReplies = 50;
+export const mostReplies = 50;
 
-const notKept = problem('record-refused', 'watch list', { reply: true });
+export const notKept = problem('record-refused', 'watch list', { reply: true });
 
 /** The latest look of a case with one more reply of the seller, judged anew as of now. */
 export async function withReply(saved: SavedCase, text: string, anew: Anew) {

@@ -16,25 +16,29 @@ export interface BroughtPhoto {
 
 /** The latest look of a case with these photos too, judged anew as of now. One that is there already is read anew. */
 export const withSent = (saved: SavedCase, brought: readonly BroughtPhoto[], anew: Anew) =>
-  judgeAnew(
-    saved,
-    (look, kept, whole) => {
-      const fresh = new Map(brought.map((one) => [one.photo.id, one]));
-      const { sent, photos, pictures, files } = without(new Set(fresh.keys()), look, kept, whole);
-      const all = withMoreSent(
-        sent,
-        brought.map(({ photo }) => photo),
-      );
-      const taken = all.flatMap(({ id }) => fresh.get(id) ?? []);
-      return {
-        sent: all,
-        photos: [...photos, ...taken.map(({ read }) => read)],
-        pictures: [...pictures, ...taken.flatMap((one) => one.pictures)].slice(0, mostPictures),
-        files: [...files, ...taken.flatMap(({ photo, file }) => (file ? [{ photoId: photo.id, ...file }] : []))],
-      };
-    },
-    anew,
+  judgeAnew(saved, (look, kept, whole) => addedTo(look, kept, whole, brought), anew);
+
+/** What a look has of photos that came another way than by the page, with these too. */
+export function addedTo(
+  look: Look,
+  kept: readonly KeptPicture[],
+  whole: readonly KeptFile[],
+  brought: readonly BroughtPhoto[],
+) {
+  const fresh = new Map(brought.map((one) => [one.photo.id, one]));
+  const { sent, photos, pictures, files } = without(new Set(fresh.keys()), look, kept, whole);
+  const all = withMoreSent(
+    sent,
+    brought.map(({ photo }) => photo),
   );
+  const taken = all.flatMap(({ id }) => fresh.get(id) ?? []);
+  return {
+    sent: all,
+    photos: [...photos, ...taken.map(({ read }) => read)],
+    pictures: [...pictures, ...taken.flatMap((one) => one.pictures)].slice(0, mostPictures),
+    files: [...files, ...taken.flatMap(({ photo, file }) => (file ? [{ photoId: photo.id, ...file }] : []))],
+  };
+}
 
 /** The latest look of a case without one of them. */
 export const withoutSent = (saved: SavedCase, id: string, anew: Anew) =>

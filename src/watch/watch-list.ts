@@ -1,5 +1,6 @@
 import type { Case } from '../case';
 import { fail, type Problem, problem, type Result, succeed } from '../problem';
+import { whatCameLater, withBoth } from './both-looks';
 import { openDatabase } from './database';
 import { addLook, joinAsked, settleOtherNote, withNote } from './join';
 import type { Anew } from './judge-anew';
@@ -216,7 +217,13 @@ export async function openWatchList(ports: WatchPorts, onChange: (change: Change
     /** Takes in an exported file, all in one transaction. */
     importText: async (text: string): Promise<Result<Imported>> => {
       const read = await attempt(() => readExport(text, ports.packing));
-      return read.ok ? change(async (action) => succeed(await takeIn(action, read.value, ports))) : read;
+      if (!read.ok) return read;
+      const sides = await attempt(async () => succeed(await whatCameLater(database, read.value, ports.packing)));
+      if (!sides.ok) return sides;
+      const taken = await change(async (action) => succeed(await takeIn(action, read.value, ports)));
+      if (taken.ok)
+        for (const [id, both] of sides.value) await judgedAnew(id, (saved, anew) => withBoth(saved, both, anew));
+      return taken;
     },
 
     /** What the browser has lost since the list was last changed, until the user takes note of it. */
