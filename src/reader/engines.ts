@@ -75,7 +75,12 @@ async function openFaster(files: string, net: NetFiles, wanted: WantedAdapter) {
     wanted,
   );
   if (adapter === null) return null;
-  const faster = await openOnAdapter(adapter, async () => prepared(await import('onnxruntime-web/jspi'), files), net);
+  const faster = await openOnAdapter(
+    adapter,
+    async () => prepared(await import('onnxruntime-web/jspi'), files),
+    net,
+    wanted,
+  );
   console.info('[tellstamp] the nets run on the graphics card');
   return faster;
 }

@@ -42,8 +42,8 @@ export async function chooseAdapter(
   return isSoftware && wanted === 'real' ? null : adapter;
 }
 
-/** A net's run that takes longer has hung the card; the first one compiles all its programs. */
-const patienceMs = { first: 120_000, later: 20_000 };
+/** A net's run that takes longer has hung the card. The first one compiles all its programs; a software card computes each. */
+const patienceMs = { first: 120_000, later: { real: 20_000, any: 120_000 } };
 
 /** Limits that the runtime's programs can use more of than the standard's least. */
 const wideLimits = [
@@ -65,6 +65,7 @@ export async function openOnAdapter(
   adapter: GraphicsAdapter,
   loadRuntime: () => Promise<OnnxRuntime>,
   files: NetFiles,
+  wanted: WantedAdapter = 'real',
 ): Promise<FasterNets> {
   const limits = wideLimits.filter((name) => adapter.limits[name] !== undefined);
   const features = ['subgroups'].filter((name) => adapter.features.has(name));
@@ -78,8 +79,8 @@ export async function openOnAdapter(
   await compile(finder, 2 * card.finder.multiple, 2 * card.finder.multiple);
   await compile(recogniser, card.recogniser.height, 2 * card.recogniser.narrowest);
   return {
-    finder: withPatience(finder, patienceMs.later),
-    recogniser: withPatience(recogniser, patienceMs.later),
+    finder: withPatience(finder, patienceMs.later[wanted]),
+    recogniser: withPatience(recogniser, patienceMs.later[wanted]),
     lost: device.lost.then(({ message }) => `the graphics device was lost: ${message}`),
   };
 }
