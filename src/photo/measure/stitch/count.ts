@@ -21,10 +21,14 @@ export interface Stitches {
 }
 
 /**
- * Least likeness of the stitches to each other, by how many there are (few must be more alike), and the share of them
- * that may be alike in nothing. Found on drawn rows, and on photographs of number plates, where letters stand in rows.
+ * Least likeness of the stitches to each other, by how many there are (few must be more alike), how much of it may go on
+ * beside them (`cloth`: before the row is looked at closely), and the share of them that may be alike in nothing. Found
+ * on drawn rows, and on photographs of number plates, where letters stand in rows.
  */
-const limits = { alike: 0.47, few: 0.9, beside: 0.085, odd: 0.05 };
+const limits = { alike: 0.47, few: 0.9, beside: 0.085, odd: 0.05, cloth: 0.3 };
+
+/** Likeness under which a place of the row is like none of the others. */
+const leastOdd = 0.1;
 
 /** Share by which pitch may grow from end to end: a row seen from a hand's breadth, sideways. */
 const mostSwell = 0.5;
@@ -40,7 +44,9 @@ export function findStitches(grey: GreyImage, from: Point, to: Point, within: nu
   const reach = within * 1.15 + 1;
   const marked = stripAlong(grey, from, to, 2, reach + 3);
   if (marked === null) return null;
-  const looked = findRows(marked, reach, 7).flatMap((row) => looks(grey, marked, row, within));
+  const looked = findRows(marked, reach, 7)
+    .flatMap((row) => looks(grey, marked, row, within))
+    .filter(({ strip, fold }) => besideOf(strip, fold, 0) < limits.cloth);
   looked.sort((a, b) => worthOf(b.fold) - worthOf(a.fold));
   let best: (Stitches & { worth: number }) | null = null;
   const straight = looked.slice(0, 3).map((first) => straightened(grey, first, within));
@@ -108,15 +114,21 @@ function straightened(
   return best;
 }
 
+/**
+ * Rows to either side, as a share of the pitch, in which the stitches are compared: what lies farther off is the ground,
+ * whose weave would drown a thread. Found on drawn rows.
+ */
+const besideThread = 0.45;
+
 /** The row between the strip's marked points folded by a pitch; the stitches stand in its middle. */
 function folded(strip: Strip, pitch: number, swell: number): Folded {
-  const reach = Math.min(strip.aside, pitch * 0.75);
+  const reach = Math.min(strip.aside, pitch * besideThread);
   const count = Math.max(2, Math.floor(strip.length / pitch + 0.25));
   const from = strip.before + (strip.length - count * pitch) / 2;
   return { ...foldRow(strip, startsOf(from, count, pitch, swell), reach), pitch, swell, reach };
 }
 
-/** The pitch, and how evenly it grows from end to end as by perspective, under which the stitches are most alike. */
+/** The pitch, up to one stitch more or less in all, and how evenly it grows from end to end as by perspective, under which the stitches are most alike. */
 function refined(strip: Strip, guess: Folded): Folded {
   const cycles = strip.length / guess.pitch;
   let best = guess;
@@ -127,24 +139,38 @@ function refined(strip: Strip, guess: Folded): Folded {
   };
   const step = 0.8 / cycles;
   for (let s = -Math.floor(mostSwell / step); s <= mostSwell / step; s++)
-    for (let p = -2; p <= 2; p++) better(guess.pitch * (1 + (p * 0.13) / cycles), s * step);
+    for (let p = -4; p <= 4; p++) better(guess.pitch * (1 + (p * 0.26) / cycles), s * step);
   const { pitch, swell } = best;
   for (let s = -2; s <= 2; s++)
-    for (let p = -2; p <= 2; p++) better(pitch * (1 + (p * 0.05) / cycles), swell + s * step * 0.35);
+    for (let p = -3; p <= 3; p++) better(pitch * (1 + (p * 0.05) / cycles), swell + s * step * 0.35);
   return best;
 }
 
 /** Whether these are stitches, where they begin and end, and how many. */
 function settle(strip: Strip, fold: Folded, within: number): (Stitches & { worth: number }) | null {
-  const { pitch, likeness } = fold;
-  const cells = fold.starts.length - 1;
+  const { pitch } = fold;
+  const { alike, likeness } = withoutEmptyEnds(strip, fold, within);
+  const cells = alike.length;
   const enough = limits.alike + limits.few / cells ** 1.5;
-  const odd = fold.alike.filter((alike) => alike < 0.1).length / cells;
-  const beside = likeness < enough || odd > limits.odd ? 1 : besideOf(strip, fold);
+  const odd = alike.filter((alike) => alike < leastOdd).length / cells;
+  const beside = likeness < enough || odd > limits.odd ? 1 : besideOf(strip, fold, 1);
   if (beside > limits.beside) return null;
   const run = runOf(strip, fold, within);
   if (run === null || run.starts.length < 3) return null;
   return { ...measured(strip, run, pitch, likeness), strip, fold: run.fold, likeness, beside, worth: worthOf(fold) };
+}
+
+/** The row without places at its ends that are like none, as far as a mark may have been set beyond the last hole. */
+function withoutEmptyEnds(strip: Strip, fold: Folded, within: number): Fold {
+  const { alike, starts, pitch } = fold;
+  const reach = Math.ceil(within / pitch);
+  const empty = (ends: readonly number[]): number => {
+    const first = ends.findIndex((one) => one >= leastOdd);
+    return Math.min(reach, Math.max(0, first));
+  };
+  const [from, to] = [empty(alike), alike.length - empty([...alike].reverse())];
+  if (to - from === alike.length || to - from < 3) return fold;
+  return foldRow(strip, starts.slice(from, to + 1), fold.reach);
 }
 
 function measured(strip: Strip, { starts, sure }: Run, pitch: number, alike: number) {
@@ -159,8 +185,11 @@ function measured(strip: Strip, { starts, sure }: Run, pitch: number, alike: num
   };
 }
 
-/** How much of the repeat goes on beside the row, against in it: cloth repeats everywhere, a row of stitches does not. */
-function besideOf(strip: Strip, fold: Folded): number {
+/**
+ * How much of the repeat goes on beside the row, against in it: cloth repeats everywhere, a row of stitches does not.
+ * `otherwise` where the strip has no place beside it.
+ */
+function besideOf(strip: Strip, fold: Folded, otherwise: number): number {
   const wide = Math.min(strip.aside, fold.pitch * 2.4);
   const all = foldRow(strip, fold.starts, wide);
   const rows = rowsOf(wide);
@@ -175,5 +204,5 @@ function besideOf(strip: Strip, fold: Folded): number {
       farRows++;
     }
   }
-  return own > 0 && farRows > 0 ? far / farRows / own : 1;
+  return own > 0 && farRows > 0 ? far / farRows / own : otherwise;
 }

@@ -17,20 +17,42 @@ export interface Run {
  * past all that a hand may be off, the hole nearest to the mark.
  */
 export function runOf(strip: Strip, fold: Folded, within: number): Run | null {
-  const phase = threadMiddle(strip, fold) - 0.5;
-  const ways = [phase, phase + 0.5].map((by) => {
-    const shift = by - Math.round(by);
-    return runAt(strip, { ...fold, starts: fold.starts.map((start) => start + shift * fold.pitch) }, within);
-  });
-  const [thread, hole] = ways;
-  if (!thread || !hole) return thread ?? hole ?? null;
-  return hole.worth > thread.worth + 1 ? hole : thread;
+  const middle = threadMiddle(strip, fold) - 0.5;
+  const ways = Array.from({ length: phases }, (_, at) => {
+    const off = at / phases - Math.round(at / phases);
+    const by = middle + off - Math.round(middle + off);
+    const moved = { ...fold, starts: fold.starts.map((start) => start + by * fold.pitch) };
+    const run = runAt(strip, moved, within);
+    return run === null ? [] : { ...run, between: run.between + clearly * (2 * off) ** 2 };
+  })
+    .flat()
+    .sort((one, other) => one.between - other.between);
+  const best = ways[0];
+  if (best === undefined) return null;
+  const alone = ways.every(
+    ({ starts, between }) => starts.length === best.starts.length || between > best.between + clearly / 2,
+  );
+  return { ...best, sure: best.sure && alone };
 }
+
+/** Places in a stitch at which a row may be parted. */
+const phases = 8;
+
+/**
+ * By how much less the stitches at the ends must lie between being there and not, for a row to be parted in the middle of
+ * its threads rather than between them. Found on drawn rows.
+ */
+const clearly = 0.2;
 
 /** Half a stitch at either end is none: from this share on it counts. Found on drawn rows, marked by a hand. */
 const leastThere = 0.6;
 
-function runAt(strip: Strip, fold: Folded, within: number): (Run & { worth: number }) | null {
+type Parted = Run & {
+  /** How far the stitches at the ends, and what lies beyond them, are from being wholly there or not at all. */
+  between: number;
+};
+
+function runAt(strip: Strip, fold: Folded, within: number): Parted | null {
   const { pitch, swell } = fold;
   const own = fold.starts.length - 1;
   const laid = foldRow(strip, fold.starts, fold.reach);
@@ -77,9 +99,12 @@ function runAt(strip: Strip, fold: Folded, within: number): (Run & { worth: numb
     starts: [...cells.slice(i, j + 1).map(({ start }) => start), cells[j]!.end],
     fold: laid,
     sure,
-    worth: top.worth,
+    between: [i - 1, i, j, j + 1].reduce((sum, cell) => sum + halfThere(there[cell] ?? 0) ** 2, 0),
   };
 }
+
+/** How far a share is from both none and all. */
+const halfThere = (share: number): number => Math.max(0, Math.min(share, 1 - share));
 
 /**
  * How far a stitch stands in each cell, 1 as the row's own do on the average and 0 as the ground: half by the likeness of
@@ -87,26 +112,34 @@ function runAt(strip: Strip, fold: Folded, within: number): (Run & { worth: numb
  */
 function presence(strip: Strip, fold: Folded, laid: Fold, cells: readonly { start: number; end: number }[]): number[] {
   const usual = Math.max(0.2, median(laid.alike));
-  const none = new Float64Array(laid.rows);
-  const drawn = cells.map(
-    ({ start, end }) => likeness(cellAt(strip, start, end, fold.reach, laid.rows, none), laid.common) / usual,
-  );
+  const drawn = cells.map(({ start, end }) => {
+    const cell = cellAt(strip, start, end, fold.reach, laid.rows, laid.means);
+    // Half a stitch is more than half alike, and holds half of the drawing.
+    return Math.min(likeness(cell, laid.common) / usual, shareOf(cell, laid.common));
+  });
   const near = Math.max(1, fold.pitch * 0.16);
   const ground = groundOf(strip, fold);
   const core = foldRow(strip, fold.starts, near);
   const level = new Float64Array(core.rows).fill(ground);
   const standing = core.common.map((value, at) => value + core.means[Math.floor(at / core.columns)]! - ground);
-  const whole = standing.reduce((sum, value) => sum + value * value, 0);
   return cells.map(({ start, end }, place) => {
     const cell = cellAt(strip, start, end, near, core.rows, level);
-    const share = whole > 0 ? cell.reduce((sum, value, at) => sum + value * standing[at]!, 0) / whole : 0;
-    return Math.max(-0.5, Math.min(1.2, drawn[place]!)) * 0.5 + Math.max(-0.5, Math.min(1.2, share)) * 0.5;
+    return [drawn[place]!, shareOf(cell, standing)].reduce((sum, share) => sum + held(share) / 2, 0);
   });
+}
+
+/** What stands out of a row by shine or shade counts no more than any other. */
+const held = (share: number): number => Math.max(-0.5, Math.min(1.2, share));
+
+/** How much of a drawing a cell holds: 1 all of it, 0 nothing. */
+function shareOf(cell: Float64Array, drawing: Float64Array): number {
+  const whole = drawing.reduce((sum, value) => sum + value * value, 0);
+  return whole > 0 ? cell.reduce((sum, value, at) => sum + value * drawing[at]!, 0) / whole : 0;
 }
 
 /**
  * Where in a cell the thread's middle lies, 0 to 1: of what is lighter than the ground and what is darker, the longer;
- * a hole may be blacker than any thread is white, and is shorter.
+ * a hole may be blacker than any thread is white, and is shorter; in a dark thread it is what is darker still.
  */
 function threadMiddle(strip: Strip, fold: Folded): number {
   const own = foldRow(strip, fold.starts, Math.max(1, fold.pitch * 0.12));
@@ -125,14 +158,30 @@ function threadMiddle(strip: Strip, fold: Folded): number {
   });
   const [lighter, darker] = parts as [(typeof parts)[0], (typeof parts)[0]];
   const thread = lighter.long >= darker.long ? lighter : darker;
+  const hole = thread === darker ? holeIn(darker.part) : null;
+  if (hole !== null) return middleOf(hole) + 0.5;
   // One part alone that is short is holes in a thread of the ground's own tone.
   const holes = Math.min(lighter.long, darker.long) === 0 && thread.long / own.columns < 0.3;
+  return middleOf(thread.part) + (holes ? 0.5 : 0);
+}
+
+/** A hole that is darker than a dark thread: what rises above a level that most of a stitch has, and is short. Null without. */
+function holeIn(dark: Float64Array): Float64Array | null {
+  const level = median(dark);
+  if (level < Math.max(...dark) * 0.35) return null;
+  const above = dark.map((value) => Math.max(0, value - level * 1.15));
+  const long = above.filter((value) => value > 0).length / dark.length;
+  return long > 0 && long < 0.45 ? above : null;
+}
+
+/** Where the middle of what stands in a cell lies, as a share of it; the cell is taken as a circle. */
+function middleOf(part: Float64Array): number {
   let [c, s] = [0, 0];
-  thread.part.forEach((value, column) => {
-    c += value * Math.cos((2 * Math.PI * (column + 0.5)) / own.columns);
-    s += value * Math.sin((2 * Math.PI * (column + 0.5)) / own.columns);
+  part.forEach((value, column) => {
+    c += value * Math.cos((2 * Math.PI * (column + 0.5)) / part.length);
+    s += value * Math.sin((2 * Math.PI * (column + 0.5)) / part.length);
   });
-  return Math.atan2(s, c) / (2 * Math.PI) + (holes ? 0.5 : 0);
+  return Math.atan2(s, c) / (2 * Math.PI);
 }
 
 /** Brightness of what lies beside the row, on both sides. */

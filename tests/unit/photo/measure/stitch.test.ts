@@ -25,6 +25,17 @@ describe('stitches along a line', () => {
     expect(told.filter((right) => right).length).toBeGreaterThanOrEqual(truth.length - 1);
   });
 
+  it('are counted right or not at all where a hand set the marks, on twill too and with threads darker than the leather', async () => {
+    const told: boolean[] = [];
+    for (const seed of [511, 512, 513, 514, 515, 516, 517, 518]) {
+      const { image, line, count, ground } = await stitchScene(seed, 'clear', true);
+      const [own] = measureMarks(image, [{ what: 'count', points: byHand(line, image, chance(seed)) }]);
+      if (own!.value !== null) expect(own!.value, `${ground} ${seed}`).toBe(count);
+      told.push(own!.value !== null);
+    }
+    expect(told.filter((one) => one).length).toBeGreaterThanOrEqual(7);
+  });
+
   it('are no stitches where there are none: leather, twill, canvas, print and ribs give no count', async () => {
     for (const seed of seeds) {
       const { image, line, ground } = await stitchScene(seed, 'fair', false);
