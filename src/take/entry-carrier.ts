@@ -10,13 +10,22 @@ const links = tellingFinder('afterwards');
 
 /** Whether words begin with a place on a piece, or with a time and then such a place: "until 1968 under the flap". */
 export const opensInTime = (text: string): boolean =>
-  opensPlaceOnPiece(text) || opensPlaceOnPiece(withoutPeriods(text).text.trimStart());
+  opensPlaceOnPiece(text) || opensPlaceOnPiece(plain(withoutPeriods(text).text));
 
 /** "Then on a leather tab": a word for the time after the one before, and a place. */
 function linkedPlace(piece: string): string | null {
   const [link] = links(piece);
-  const rest = link && link.start <= 2 ? piece.slice(link.end).trimStart() : null;
+  const rest = link && link.start <= 2 ? plain(piece.slice(link.end)) : null;
   return rest !== null && opensPlaceOnPiece(rest) ? rest : null;
+}
+
+const stamped = tellingFinder('sits');
+/** What stands before a place and is none of it: a colon, "stamped". */
+function plain(text: string): string {
+  const rest = text.replace(/^[\s,:;–-]{1,80}/u, '');
+  const verb = stamped(rest)[0];
+  const behind = verb?.start === 0 ? rest.slice(verb.end).trimStart() : rest;
+  return behind !== rest && opensPlaceOnPiece(behind) ? behind : rest;
 }
 
 const bare = (text: string): string =>
@@ -44,6 +53,8 @@ export function carriersOf(
       say({ kind: 'carrier', ...(model !== null && { model }), where: bare(text), ...(used && { used }) }),
     );
   const { text, periods } = withoutPeriods(body);
+  // Several times that are not told one after the other.
+  if (periods.length > 1) return [];
   return [one(text, periods.length > 0 ? periods : above)];
 }
 
@@ -52,11 +63,11 @@ function inTurn(body: string): { text: string; used: TakenPeriod | undefined }[]
   const found: { text: string; used: TakenPeriod | undefined }[] = [];
   for (const piece of body.split(/[;,.]\s(?:(?:and|und|et|y|e|en)\s)?/u)) {
     const periods = readPeriods(piece);
-    const { text } = withoutPeriods(piece);
+    const text = plain(withoutPeriods(piece).text);
     const linked = linkedPlace(piece);
     const last = found.at(-1);
     const after = linked !== null ? timeBeside(last?.used, 'afterwards') : undefined;
-    if (periods.length === 1 && periods[0]!.about.length === 0 && opensPlaceOnPiece(text.trimStart()))
+    if (periods.length === 1 && periods[0]!.about.length === 0 && opensPlaceOnPiece(text))
       found.push({ text, used: onePeriod(periods[0]!.used) });
     else if (after && periods.length === 0) found.push({ text: linked!, used: after });
     // "Under the flap, beside the seam".

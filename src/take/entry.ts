@@ -96,8 +96,9 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const ofHead = systemOfHead(head, body, day, say);
   if (ofHead) return ofHead;
   // "Where the code is: on a leather tab".
-  if (rolesNamed(head.replace(/[¿?]/g, '')).includes('where') && opensInTime(body)) {
-    const placed = codeWords(head).length > 0 || isOnPiece(body);
+  const told = rolesNamed(head.replace(/[¿?]/g, ''));
+  if (told.some((role) => role === 'where' || role === 'place') && opensInTime(body)) {
+    const placed = (told.includes('where') && codeWords(head).length > 0) || isOnPiece(body);
     return placed ? carriersOf(null, body, say) : null;
   }
   const examples = readExamples(`${head} = ${body}`, day);

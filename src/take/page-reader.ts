@@ -1,8 +1,10 @@
 import { unknownPlace } from '../place';
 import { type Entry, readEntry, splitEntry } from './entry';
+import { codeOfEntries } from './entry-code';
 import { readOfPart } from './entry-part';
 import { makersOfHeading, type NamedMakers } from './name';
 import { type Block, headingsOf } from './page/blocks';
+import type { Cell } from './page/grid';
 import { afterHead, type Inline, plainWords } from './page/inline';
 import { linesOf, notesOf, piecesOfList, unbroken } from './page/lines';
 import { longestLook, textOf } from './page/text-of';
@@ -116,7 +118,7 @@ export class PageReader {
 
   private take(block: Block, at: number): void {
     if (block.kind === 'heading') this.heads(block.words, at);
-    else if (block.kind === 'table') this.found.push(...readTable(block, this.context(at, 'table'), this.source.day));
+    else if (block.kind === 'table') this.table(block, at);
     else if (block.kind === 'list') this.list(block, at);
     else if (block.kind === 'definitions') this.definitions(block, at);
     else {
@@ -124,6 +126,12 @@ export class PageReader {
       const above = this.blocks[at - 1];
       if (above?.kind === 'heading' && above.own) this.leave();
     }
+  }
+
+  private table(table: Extract<Block, { kind: 'table' }>, at: number): void {
+    const entries = table.rows.map(entryOfRow);
+    const rows = entries.includes(null) ? table.rows : this.withoutCode(table.rows, entries, at, 'table');
+    this.found.push(...readTable({ ...table, rows }, this.context(at, 'table'), this.source.day));
   }
 
   private heads(words: Inline, at: number): void {
@@ -151,7 +159,9 @@ export class PageReader {
   private list({ items, above }: Extract<Block, { kind: 'list' }>, at: number): void {
     const told = this.underAbove(items, above, at) ?? this.facts(items.map(splitEntry), above, at, 'list');
     if (told) this.found.push(...told);
-    else for (const item of items) this.item(item, at, countryAlone(above));
+    else
+      for (const item of this.withoutCode(items, items.map(splitEntry), at, 'list'))
+        this.item(item, at, countryAlone(above));
   }
 
   /** Entries under a period are what it tells: how codes were built, that there were none. */
@@ -183,7 +193,14 @@ export class PageReader {
     const entries = pairs.map(({ term, words }) => ({ head: term.text, body: words.text, whole: words }));
     const told = this.facts(entries, '', at, 'definition');
     if (told) this.found.push(...told);
-    else for (const { term, words } of pairs) this.pair(term, words, at);
+    else for (const { term, words } of this.withoutCode(pairs, entries, at, 'definition')) this.pair(term, words, at);
+  }
+
+  /** Things without those whose entries tell one code between them, which is taken. */
+  private withoutCode<T>(of: readonly T[], entries: readonly (Entry | null)[], at: number, form: Context['form']): T[] {
+    const told = codeOfEntries(entries, this.context(at, form), this.source.day);
+    if (told) this.found.push(...told.found);
+    return of.filter((_, index) => !told || told.rest.has(index));
   }
 
   /** What heads one paragraph says nothing of the next. */
@@ -233,13 +250,19 @@ export class PageReader {
   }
 
   private paragraph(words: Inline, at: number): void {
-    const lines = linesOf(words);
-    const facts = lines.length > 1 ? this.facts(lines.map(splitEntry), '', at, 'list') : null;
+    const all = linesOf(words);
+    const entries = all.length > 1 ? all.map(splitEntry) : [];
+    const facts = entries.length > 0 ? this.facts(entries, '', at, 'list') : null;
     if (facts) {
       this.found.push(...facts);
       return;
     }
-    const read = lines.length > 1 ? lines.map((line) => this.entry(line, at)) : [];
+    const lines = entries.length > 0 ? this.withoutCode(all, entries, at, 'list') : all;
+    if (lines.length < all.length) {
+      for (const line of lines) this.item(line, at, null);
+      return;
+    }
+    const read = all.length > 1 ? lines.map((line) => this.entry(line, at)) : [];
     // Lines that are entries are a list, however the page made it.
     if (read.filter((one) => one !== null).length >= Math.max(2, lines.length / 2)) {
       for (const [index, one] of read.entries())
@@ -262,6 +285,12 @@ export class PageReader {
     const told = this.prose.read(whole, context, this.found.length, this.section);
     this.found.push(...(told.length > 0 ? told : this.answer(words, at, context)));
   }
+}
+
+/** A row of a label and what it says. */
+function entryOfRow([label, value, ...more]: readonly Cell[]): Entry | null {
+  if (!label?.words || !value?.words || more.length > 0) return null;
+  return { head: label.words.text, body: value.words.text, whole: afterHead(label.words, ' | ', value.words) };
 }
 
 const longestName = 40;

@@ -28,6 +28,7 @@ export interface Section {
 const introduced = tellingFinder('introduced');
 const systemWords = tellingFinder('code', 'system-word', 'time-of-use');
 const afterwards = tellingFinder('afterwards');
+const letterWords = tellingFinder('letters');
 
 /**
  * Code systems that a paragraph's sentences tell, and codes whose date it tells without a system. `earlier` is the form that
@@ -67,15 +68,10 @@ export function systemsIn(
     }
     // What follows belongs to it until another form is counted.
     let last = at;
-    while (
-      told[last + 1] &&
-      told[last + 1]!.periods.length === 0 &&
-      !told[last + 1]!.noCode &&
-      (told[last + 1]!.units > 0 || told[last + 1]!.examples.length > 0)
-    )
-      last += 1;
+    while (goesOn(told[last + 1]) || (isBetween(told[last + 1]) && goesOn(told[last + 2]))) last += 1;
     const group = told.slice(at, last + 1);
     const beside =
+      group.map(timeAlone).find((time) => time !== null) ??
       periodAfter(told[at]!, told[at - 1], found.at(-1)) ?? periodBeside(told[at - 1], behindOf(told, last));
     const { system, layout } = systemOf(group, known, above, known ?? earlier, beside);
     if (system) found.push(system);
@@ -85,6 +81,14 @@ export function systemsIn(
   }
   return { found, known: known ?? earlier };
 }
+
+const goesOn = (next: Told | undefined): boolean =>
+  next !== undefined && next.periods.length === 0 && !next.noCode && (next.units > 0 || next.examples.length > 0);
+/** "The letter in the middle: the workshop.", or when the form was used, between its parts and their example. */
+const isBetween = (next: Told | undefined): boolean =>
+  next !== undefined &&
+  !next.noCode &&
+  ((next.periods.length === 0 && letterWords(next.sentence.text).length > 0) || timeAlone(next) !== null);
 
 /** "It says 4 T 78." "Month, workshop, year. Yours is April 1978": the only date of an answer is that of the code asked for. */
 function withShown(told: Told[], day: string, shown: string | null): Told[] {

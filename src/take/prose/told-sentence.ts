@@ -3,7 +3,7 @@ import { readExamples, type SaidExample } from '../said/example';
 import { readCounts } from '../said/number';
 import type { SaidPeriod } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
-import { tellingFinder } from '../words';
+import { tellingFinder, wholeWords } from '../words';
 import type { Sentence } from './sentences';
 
 const words = tellingFinder('code', 'no-code');
@@ -36,13 +36,17 @@ export function look(sentence: Sentence, day: string): Told {
     periods: periods.filter(({ start }) => !inExample(start)),
     counts: readCounts(sentence.text).length,
     units: units(sentence.text).filter(({ start }) => !inExample(start)).length,
-    noCode: deniesCode(sentence.text),
+    noCode: deniesCode(sentence.text) || isNothing(withoutPeriods(sentence.text).text),
     describes: describesOrder(sentence.text),
   };
 }
 
 /** Letters before a word for a code in which a denial is one of it: "there was not yet any code". */
 const reach = 24;
+
+const none = wholeWords('none-at-all');
+/** "Before 1965, nothing." */
+const isNothing = (text: string): boolean => none.has(foldWords(text.replace(/[^\p{L}\s]/gu, ' ')).text.trim());
 
 /** "Without a code", "keine Codes", "non c'era alcun codice": by its own phrase, or by a denial right before the code. */
 function deniesCode(text: string): boolean {

@@ -24,6 +24,9 @@ export interface SaidCount {
   end: number;
 }
 
+/** One letter without an article, right before what it is: "Letter (factory)". */
+const bareLetter = /^(?:letter|lettre|buchstabe|lettera|letra) \($/u;
+
 /** Letters between a number and what it counts: "two workshop letters". */
 const farthest = 12;
 
@@ -64,6 +67,9 @@ export function readCounts(text: string | Folded): SaidCount[] {
     const behind = japanese && gapBefore > 0 ? ahead() : null;
     const count = behind ?? numberOf(before, gapBefore);
     if (behind !== null) taken = after;
+    // "Letter (factory), 2 digits (week)".
+    if (count === null && bareLetter.test(folded.text.slice(hit.foldedStart, hit.foldedEnd + 2)))
+      return [{ of: hit.value, count: 1, start: hit.foldedStart, end: hit.foldedEnd }];
     return count === null ? [] : [{ of: hit.value, count, start: hit.foldedStart, end: hit.foldedEnd }];
   });
   return inOneWord.length === 0 ? apart : [...apart, ...inOneWord].sort((a, b) => a.start - b.start);

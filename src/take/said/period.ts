@@ -2,6 +2,7 @@ import { foldWords, sourceRange } from '../../text';
 import type { TakenPeriod } from '../types';
 import { tellingFinder } from '../words';
 import { asFolded } from './as-folded';
+import { boundsOf, type YearToken, yearsIn } from './year-words';
 
 /** A period that a text tells, which of its ends are hedged, and whether it was written with its end before its start. */
 export interface SaidPeriod {
@@ -16,6 +17,7 @@ export interface SaidPeriod {
 
 const names = [
   'about',
+  'between',
   'since',
   'until',
   'before',
@@ -31,30 +33,23 @@ type Name = (typeof names)[number];
 const finder = tellingFinder(...names);
 
 type Token =
-  | { kind: 'year'; year: number; last?: number; start: number; end: number }
-  | { kind: 'dash' | Name; behind?: boolean; opens?: boolean; joins?: boolean; start: number; end: number };
+  | YearToken
+  | {
+      kind: 'dash' | Name;
+      behind?: boolean;
+      opens?: boolean;
+      joins?: boolean;
+      isAnd?: boolean;
+      start: number;
+      end: number;
+    };
 
-const years =
-  /(?<![\p{Script=Latin}\d.,#€$£¥/])((?:1[6-9]|20)\d\d)(?![\d\p{Script=Latin}]|[.,]\d)年?|(?<=(?:1[6-9]|20)\d\d\s?[-–—/]\s?)(\d\d)(?![\d.,/])|(?<![\p{L}\d])'(\d\d)(?!\d)/gu;
-const decades = /(?<![\p{Script=Latin}\d.,])((?:1[6-9]|20)\d0)(?:'?s|ern?|年代)(?![\p{Script=Latin}\d])/gu;
+/** "And" joins two years where "between" stands before them, and two decades. */
+const ands = new Set('and et und e y en'.split(' '));
 const dashes = /[-–—〜～~]/g;
 
-/** Two digits after a full year are of its century; after an apostrophe of the last one that has been. */
-const fullYear = (short: number, near: number | null): number =>
-  near === null ? (short > 30 ? 1900 : 2000) + short : near - (near % 100) + short;
-
 function tokensOf(text: string): Token[] {
-  const tokens: Token[] = [];
-  let last: number | null = null;
-  for (const match of text.matchAll(years)) {
-    const year: number = match[1] ? Number(match[1]) : fullYear(Number(match[2] ?? match[3]), match[2] ? last : null);
-    last = year;
-    tokens.push({ kind: 'year', year, start: match.index, end: match.index + match[0].length });
-  }
-  for (const match of text.matchAll(decades)) {
-    const year = Number(match[1]);
-    tokens.push({ kind: 'year', year, last: year + 9, start: match.index, end: match.index + match[0].length });
-  }
+  const tokens: Token[] = yearsIn(text);
   if (tokens.length === 0) return [];
   for (const { value: said, foldedStart, foldedEnd } of finder(asFolded(text))) {
     // "1990 on" at the end is from then on; elsewhere the small word may be any.
@@ -65,6 +60,7 @@ function tokensOf(text: string): Token[] {
     tokens.push({
       kind: value,
       // "1989 to date" is one word for both.
+      isAnd: value === 'to' && ands.has(text.slice(foldedStart, foldedEnd)),
       joins: value === 'now' && /^to\s/.test(text.slice(foldedStart, foldedEnd)),
       behind: /^(?:から|より前|以前)/.test(text.slice(foldedStart, foldedEnd)),
       start: foldedStart,
@@ -88,6 +84,9 @@ interface Open {
   period: SaidPeriod;
   /** Whether a later end may still close it. */
   open: boolean;
+  /** Whether "between" stands before it, and whether it is a decade: then "and" goes on to its end. */
+  between?: boolean;
+  decade?: boolean;
 }
 
 /**
@@ -128,15 +127,26 @@ export function readPeriods(source: string): SaidPeriod[] {
 
 const opensPeriod = (token: Token): boolean => token.kind === 'dash' && token.opens === true;
 
-function takeYear(token: Extract<Token, { kind: 'year' }>, ahead: readonly Token[], found: Open[]): void {
-  const says = (kind: Token['kind']) => ahead.some((one) => one.kind === kind);
+const isAnd = (token: Token): boolean => token.kind !== 'year' && token.isAnd === true;
+
+function takeYear(token: YearToken, ahead: readonly Token[], found: Open[]): void {
+  // "Ours dates from May 1979" is no beginning.
+  const says = (kind: Token['kind']) =>
+    !(kind === 'launched' && token.inMonth) && ahead.some((one) => one.kind === kind);
   const last = found.at(-1);
+  const [first, final] = boundsOf(token);
   const hedged = says('about');
-  const text = String(token.year);
+  const [hedgedFrom, hedgedTo] = [
+    hedged || token.part !== undefined,
+    hedged || token.part === 'start' || token.part === 'mid',
+  ];
+  const text = String(first);
   const joins = ['to', 'until', 'dash'] as const;
-  if (last?.open && joins.some(says) && !says('since')) {
-    last.period.used = [last.period.used[0], String(token.last ?? token.year)];
-    if (hedged) last.period.about.push('to');
+  const onlyAnd = ahead.every((one) => !(joins as readonly string[]).includes(one.kind) || isAnd(one));
+  const joined = last?.between || !onlyAnd || (last?.decade && token.last !== undefined);
+  if (last?.open && joins.some(says) && joined && !says('since')) {
+    last.period.used = [last.period.used[0], String(final)];
+    if (hedgedTo) last.period.about.push('to');
     Object.assign(last.period, { form: 'range', end: token.end });
     last.open = false;
     return;
@@ -151,23 +161,23 @@ function takeYear(token: Extract<Token, { kind: 'year' }>, ahead: readonly Token
     says('ended') ||
     (says('before') && (!says('since') || ahead.at(-1)?.kind === 'before'))
   ) {
-    const year = says('before') ? String(token.year - 1) : String(token.last ?? token.year);
+    const year = says('before') ? String(first - 1) : String(final);
     Object.assign(period, { used: [null, year], form: begun ? 'range' : 'until' });
-    if (hedged) period.about.push('to');
+    if (hedgedTo) period.about.push('to');
     found.push({ period, open: false });
     return;
   }
   // "After 2002" leaves the year out.
   if (ahead.at(-1)?.kind === 'after' || (ahead.at(-1)?.kind === 'about' && ahead.at(-2)?.kind === 'after')) {
-    const from = String((token.last ?? token.year) + (hedged ? 0 : 1));
+    const from = String(final + (hedged ? 0 : 1));
     Object.assign(period, { used: [from, null], form: 'since', about: hedged ? ['from'] : [] });
     found.push({ period, open: true });
     return;
   }
-  if (token.last !== undefined) Object.assign(period, { used: [text, String(token.last)], form: 'range' });
+  if (token.last !== undefined) Object.assign(period, { used: [text, String(final)], form: 'range' });
   if (says('since') || says('launched')) Object.assign(period, { used: [text, null], form: 'since' });
-  if (hedged) period.about.push('from');
-  found.push({ period, open: true });
+  if (hedgedFrom) period.about.push('from');
+  found.push({ period, open: true, between: says('between'), decade: token.last !== undefined });
 }
 
 /** Words behind a year: "onwards", "まで", "頃", "today", "?". */

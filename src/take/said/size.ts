@@ -24,6 +24,15 @@ const areWidths = (text: string, group: readonly { start: number; end: number; m
   group.every(({ measure }) => measure.dimension === 'unknown') &&
   group.slice(1).every(({ start }, at) => isJoint(text.slice(group[at]!.end, start)));
 
+/** "35 x 27 cm (13.8 x 10.6 in)": the size before once more, in another unit. */
+const isConverted = (
+  one: readonly { measure: { mm: number; unit: string } }[],
+  other: readonly { measure: { mm: number; unit: string } }[],
+): boolean =>
+  one.length === other.length &&
+  one[0]!.measure.unit !== other[0]!.measure.unit &&
+  one.every(({ measure }, at) => Math.abs(measure.mm - other[at]!.measure.mm) <= measure.mm * 0.06);
+
 /** The sizes of a text: width, height and depth in the order written where no words name them. At least two sides. */
 export function readSizes(text: string): SaidSize[] {
   const sides = parseMeasures(text, null).filter(({ measure }) =>
@@ -46,6 +55,7 @@ export function readSizes(text: string): SaidSize[] {
   }
   return groups
     .filter((group) => group.length >= 2 && !areWidths(text, group))
+    .filter((group, at, all) => at === 0 || !isConverted(all[at - 1]!, group))
     .map((group) => {
       const unit = group[0]!.measure.unit === 'assumed-cm' ? 'cm' : group[0]!.measure.unit;
       const value = (at: number) => round(group[at]!.measure.mm / mmOf[unit]);

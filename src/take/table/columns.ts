@@ -111,6 +111,7 @@ const isYears = (text: string): boolean => readPeriods(text).length > 0 || /^\??
 const isSpan = (text: string): boolean => isPeriod(text) && readPeriods(text)[0]!.form !== 'year';
 const numberSign = /^(?:n[.º°]?|no\.?|nr\.?|num\.?|#|№)$/iu;
 const isOrdinal = (text: string): boolean => /^\d{1,2}$/.test(text);
+const isLength = (text: string): boolean => /^\d{1,3}(?:[.,]\d{1,2})?(?:\s|$|["”′]|cm|mm|in)/.test(text);
 const isSingle = (text: string): boolean => /^[A-Za-z0-9]$/.test(plainCode(text).code);
 const isNumber = (text: string): boolean => /^(?:no\.?\s?)?\d{1,3}(?:[.,' ]?\d{3}){0,4}\+?$/i.test(text);
 
@@ -129,6 +130,9 @@ const fits: Partial<Record<Role, (texts: readonly string[]) => boolean>> = {
   last: (texts) => share(texts, (text) => isNumber(text) || text.length < 3) > 0.6,
   example: (texts) => share(texts, isWholeCode) > 0.4,
   where: (texts) => share(texts, isCode) < 0.3,
+  width: (texts) => share(texts, isLength) > 0.6,
+  height: (texts) => share(texts, isLength) > 0.6,
+  depth: (texts) => share(texts, isLength) > 0.6,
 };
 
 /** The role of each column by its header and its cells; null where neither tells. */

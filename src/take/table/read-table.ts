@@ -67,7 +67,8 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
     at < 0 ? Array.from({ length: width }, () => '') : above.map((text, column) => below?.[column] || text);
   const data = body.slice(at + (below ? 2 : 1));
   const prices = readPriceGrid((body[0] ?? []).map(textOf), body.slice(1), context);
-  if (prices) return prices;
+  const isOnlyPrices = !headers.some((header) => rolesNamed(header).some((role) => besidePrices.has(role)));
+  if (prices && isOnlyPrices) return prices;
   const told = data.filter((row) => !isSection(row));
   const ofPlants = plantWords(context.above).length > 0;
   const taken = at < 0 ? withoutHeader(told, width, ofPlants) : columnRoles(headers, told, ofPlants);
@@ -75,7 +76,7 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
   for (const column of dated) taken[column] = 'code';
   const parts = new Set(headers.flatMap((header, column) => (!taken[column] && partNamed(header) ? [column] : [])));
   let section: string | null = null;
-  return data.flatMap((row): Proposal[] => {
+  const read = data.flatMap((row): Proposal[] => {
     if (isSection(row)) {
       section = textOf(row.find(({ words }) => words !== null));
       return [];
@@ -97,6 +98,7 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
       return readRow(known, context, day);
     });
   });
+  return prices ? [...prices, ...read] : read;
 }
 
 /** What heads stand for, as a page may head them: makers, workshops by their codes, or models. */
@@ -154,6 +156,9 @@ function isSecondHeader(first: readonly Cell[], second: readonly Cell[] | undefi
     ({ span, own }, at) => own && span > 1 && second[at] !== undefined && second[at].words !== first[at]!.words,
   );
 }
+
+/** What may stand beside prices by year in one table. */
+const besidePrices: ReadonlySet<Role> = new Set(['size', 'period', 'from', 'until', 'where']);
 
 const turnable = new Set<Role>(['size', 'period', 'from', 'until', 'width', 'height', 'depth', 'where', 'price']);
 
