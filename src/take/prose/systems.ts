@@ -72,7 +72,8 @@ export function systemsIn(
     const group = told.slice(at, last + 1);
     const beside =
       group.map(timeAlone).find((time) => time !== null) ??
-      periodAfter(told[at]!, told[at - 1], found.at(-1)) ?? periodBeside(told[at - 1], behindOf(told, last));
+      periodAfter(told[at]!, told[at - 1], found.at(-1)) ??
+      periodBeside(told[at - 1], behindOf(told, last));
     const { system, layout } = systemOf(group, known, above, known ?? earlier, beside);
     if (system) found.push(system);
     else found.push(...loose(group));

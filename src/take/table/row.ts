@@ -27,7 +27,13 @@ const without = /^(?:without|no|sans|ohne|kein[e]?|senza|sin|zonder|geen)\s/iu;
 /** Whether a cell tells nothing of a material: it is empty, not known, or says that there was none ("sin forro"). */
 export function saysNothing(text: string): boolean {
   const plain = foldWords(text).text;
-  return nothing.test(text) || !/\p{L}{2}|\p{Script=Han}/u.test(text) || unknown.has(plain) || none.has(plain) || without.test(text);
+  return (
+    nothing.test(text) ||
+    !/\p{L}{2}|\p{Script=Han}/u.test(text) ||
+    unknown.has(plain) ||
+    none.has(plain) ||
+    without.test(text)
+  );
 }
 
 export interface Used {
