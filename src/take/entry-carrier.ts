@@ -47,22 +47,28 @@ export function carriersOf(
       backwards && 'backwards',
     ]);
   };
-  const pieces = inTurn(body);
+  const pieces = inTurn(body, above);
   if (pieces.length > 1)
     return pieces.map(({ text, used }) =>
       say({ kind: 'carrier', ...(model !== null && { model }), where: bare(text), ...(used && { used }) }),
     );
   const { text, periods } = withoutPeriods(body);
   // Several times that are not told one after the other.
-  if (periods.length > 1) return [];
+  if (periods.length + (periods.length > 0 ? above.length : 0) > 1) return [];
   return [one(text, periods.length > 0 ? periods : above)];
 }
 
+/** "After that, on a sticker": the comma parts no piece. */
+const withoutCommas = (text: string): string =>
+  links(text).reduceRight((all, { end }) => (all[end] === ',' ? all.slice(0, end) + all.slice(end + 1) : all), text);
+
 /** The pieces of a text that each tell a place and its time; none where one of them tells neither. */
-function inTurn(body: string): { text: string; used: TakenPeriod | undefined }[] {
+function inTurn(body: string, above: readonly SaidPeriod[]): { text: string; used: TakenPeriod | undefined }[] {
   const found: { text: string; used: TakenPeriod | undefined }[] = [];
-  for (const piece of body.split(/[;,.]\s(?:(?:and|und|et|y|e|en)\s)?/u)) {
-    const periods = readPeriods(piece);
+  for (const piece of withoutCommas(body).split(/[;,.]\s(?:(?:and|und|et|y|e|en)\s)?/u)) {
+    const own = readPeriods(piece);
+    // What heads the whole is the time of its first piece.
+    const periods = found.length === 0 && own.length === 0 ? above : own;
     const text = plain(withoutPeriods(piece).text);
     const linked = linkedPlace(piece);
     const last = found.at(-1);

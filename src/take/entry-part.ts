@@ -64,6 +64,7 @@ const pronoun = /^(?:it|they|these|elles?|ils?|die|der|das|sie|es|er|deze|ze|hij
 /** "green cotton until 1992; later grey microfibre": one after the other; `above` is told of all before the colon. */
 export function constructionOf(part: Part, body: string, say: Say, above: readonly SaidPeriod[] = []): Proposal[] {
   let last: TakenPeriod | undefined;
+  let hedged = false;
   // A comma parts two facts where each has its own years, else it is part of one.
   const byComma = body.split(/[;,、]\s?/);
   const parted =
@@ -75,13 +76,20 @@ export function constructionOf(part: Part, body: string, say: Say, above: readon
     // "Silk until 1980, cotton": two materials, of which one has no time.
     if (periods.length > 0 && /\S\s{3,80}(?:,\s?|(?=\p{L}))\p{L}{3}/u.test(text.trim())) return [];
     const link = linkIn(text);
-    const used = told.used ?? (link && timeBeside(last, link.value));
+    const linked = link && timeBeside(last, link.value);
+    const used = told.used ?? linked;
     const bare = link ? text.slice(0, link.start) + text.slice(link.end) : text;
     const is = withoutPart(withoutAlways(bare.replace(/[([]\s{0,80}[)\]]/g, '').replace(/^[\s,:は]{1,80}/, '')), part);
     // "Tab: the strip on which the code stands" tells what a word means.
     if (is.length < 3 || is.length > 80 || codeWords(is).length > 0) return [];
     last = onePeriod(used);
-    const { about } = told;
+    // "Until about 1975 linen, afterwards rayon": the hedge is of both.
+    const about = told.used
+      ? told.about
+      : linked && hedged
+        ? [link.value === 'afterwards' ? ('from' as const) : ('to' as const)]
+        : undefined;
+    hedged = about?.includes(link?.value === 'beforehand' ? 'from' : 'to') ?? false;
     return [
       say({ kind: 'construction', part, is, ...(used && { used }), ...(about && { about }) }, [
         backwards && 'backwards',

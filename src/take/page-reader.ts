@@ -2,6 +2,7 @@ import { unknownPlace } from '../place';
 import { type Entry, readEntry, splitEntry } from './entry';
 import { codeOfEntries } from './entry-code';
 import { readOfPart } from './entry-part';
+import { positionsOf } from './entry-positions';
 import { makersOfHeading, type NamedMakers } from './name';
 import { type Block, headingsOf } from './page/blocks';
 import type { Cell } from './page/grid';
@@ -198,7 +199,13 @@ export class PageReader {
 
   /** Things without those whose entries tell one code between them, which is taken. */
   private withoutCode<T>(of: readonly T[], entries: readonly (Entry | null)[], at: number, form: Context['form']): T[] {
-    const told = codeOfEntries(entries, this.context(at, form), this.source.day);
+    const context = this.context(at, form);
+    const placed = positionsOf(entries, context);
+    if (placed) {
+      this.found.push(...placed);
+      return [];
+    }
+    const told = codeOfEntries(entries, context, this.source.day);
     if (told) this.found.push(...told.found);
     return of.filter((_, index) => !told || told.rest.has(index));
   }

@@ -4,13 +4,9 @@ import { plainCode } from '../said/code';
 import { usedOf } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
-import { tellingFinder } from '../words';
 import type { SaidPlant } from './plants';
 
-const inBrackets = /([^,;()]{2,80})\((\p{Lu}{1,3}\d?)\)/gu;
-/** What leads to the first of a list: "The workshops were". */
-const opensList = tellingFinder('is-of', 'stands-for');
-
+const inBrackets = /\((\p{Lu}{1,3}\d?)\)/gu;
 /** "Workshops were Rosenheim (R), Kufstein in Austria (K) and from 1999 Brno (B)": each place before its code. */
 export function plantsInBrackets(sentence: string): SaidPlant[] {
   const found = placesInBrackets(sentence);
@@ -24,14 +20,26 @@ export function plantsInBrackets(sentence: string): SaidPlant[] {
 }
 const farthestCountry = 16;
 
+/** A name right before a bracket, with its country. */
+const nameBefore =
+  /\p{Lu}[\p{L}'’-]{1,30}(?:[ -](?:(?:de|la|del|di|sur|am|an|der|in|en|upon)[ -]){0,2}\p{Lu}[\p{L}'’-]{1,30}){0,3}(?:,\s\p{Lu}[\p{L}'’-]{1,30})?\s?$/u;
+const joint = /^[\s,;]{0,4}(?:(?:and|und|et|ed?|y|en|as well as|sowie)(?!\p{L}))?[\s,]{0,4}/u;
+
 function placesInBrackets(sentence: string): SaidPlant[] {
-  return [...sentence.matchAll(inBrackets)].flatMap(({ 1: told, 2: written, index }, at): SaidPlant[] => {
-    const lead = at === 0 ? (opensList(told!).at(-1)?.end ?? told!.lastIndexOf(':') + 1) : 0;
-    const { text, periods } = withoutPeriods(told!.slice(lead));
-    const place = readPlace(text.trim());
-    const { backwards, ...used } = usedOf(periods.filter(({ form }) => form !== 'year').slice(0, 1));
+  let reached = 0;
+  return [...sentence.matchAll(inBrackets)].flatMap(({ 0: bracket, 1: written, index }, at): SaidPlant[] => {
+    const told = sentence.slice(Math.max(reached, index - longest), index);
+    reached = index + bracket.length;
+    const { text, periods } = withoutPeriods(told);
+    // What leads to the first of them is no part of its name.
+    const name = at === 0 ? nameBefore.exec(text)?.[0] : text.replace(joint, '');
+    const place = name === undefined ? null : readPlace(name.replace(/^[\s,]{1,80}/, '').trim());
+    const near = periods.filter(({ form, end }) => form !== 'year' && (at > 0 || text.length - end <= nearest));
+    const { backwards, ...used } = usedOf(near.slice(0, 1));
     const { code, lookAlike } = plainCode(written!);
     const doubts = [lookAlike && ('look-alike' as const), backwards && ('backwards' as const)];
-    return place ? [{ own: { kind: 'plant', code, ...place, ...used }, doubts, at: index + told!.length + 1 }] : [];
+    return place ? [{ own: { kind: 'plant', code, ...place, ...used }, doubts, at: index + 1 }] : [];
   });
 }
+const longest = 90;
+const nearest = 44;
