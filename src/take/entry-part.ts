@@ -66,10 +66,10 @@ export function constructionOf(part: Part, body: string, say: Say, above: readon
   let last: TakenPeriod | undefined;
   let hedged = false;
   // A comma parts two facts where each has its own years, else it is part of one.
-  const byComma = body.split(/[;,、]\s?/);
+  const byComma = body.split(/[;,、]\s?|\.\s(?=\p{Lu})/u);
   const parted =
     byComma.length > 1 && byComma.every((piece) => readPeriods(piece).length > 0 || linkIn(piece) !== undefined);
-  return (parted ? byComma : body.split(/;\s?/)).flatMap((piece) => {
+  return (parted ? byComma : body.split(/;\s?|\.\s(?=\p{Lu})/u)).flatMap((piece) => {
     const periods = readPeriods(piece).map((period) => toYear(piece, period));
     const text = blanked(piece, periods);
     const { backwards, ...told } = usedOf(periods.length > 0 ? periods : above);

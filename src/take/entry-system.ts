@@ -1,6 +1,8 @@
 import { foldWords } from '../text';
 import type { Say } from './propose';
+import { deniesCode } from './prose/told-sentence';
 import { plainExamples, readExamples } from './said/example';
+import { yearsShown } from './said/layout-added';
 import { readLayoutWords } from './said/layout-words';
 import { readCounts } from './said/number';
 import { onePeriod, timeFrom } from './said/one-period';
@@ -17,7 +19,8 @@ const units = tellingFinder('year', 'month', 'week', 'day', 'plant', 'serial');
 /** A period at the head, and behind it how codes were built, or that there were none. */
 export function systemOf(head: string, body: string, day: string, say: Say): Proposal[] | null {
   const { backwards, ...used } = usedOf(readPeriods(head));
-  if (noCode(body).length > 0 || noneAtAll.has(foldWords(body.replace(/[\s.!]{1,4}$/, '')).text)) {
+  const isDenied = readExamples(body, day).length === 0 && readCounts(body).length === 0 && deniesCode(body);
+  if (noCode(body).length > 0 || isDenied || noneAtAll.has(foldWords(body.replace(/[\s.!]{1,4}$/, '')).text)) {
     const stamped = timeFrom(onePeriod(used.used), used.about);
     return stamped ? [say({ kind: 'stamped', ...stamped })] : null;
   }
@@ -25,13 +28,14 @@ export function systemOf(head: string, body: string, day: string, say: Say): Pro
   const settled = readLayoutWords(body, examples);
   const plain = plainExamples(examples);
   if (!settled) return plain.length > 0 ? plain.map((one) => say({ kind: 'example', ...one })) : null;
+  const shown = plain.length > 0 ? plain : yearsShown(settled.layout, body);
   const doubts = [
     backwards && ('backwards' as const),
     !settled.fits && ('examples-disagree' as const),
     settled.by === 'examples' && ('by-examples-only' as const),
     examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const),
   ];
-  return [say({ kind: 'code-system', ...used, layout: settled.layout, examples: plain }, doubts)];
+  return [say({ kind: 'code-system', ...used, layout: settled.layout, examples: shown }, doubts)];
 }
 
 const asksSince = tellingFinder('asks-since');
@@ -62,10 +66,9 @@ export function systemOfHead(head: string, body: string, day: string, say: Say):
     inBody.has('year')
   ) {
     const { backwards, ...used } = usedOf(periods);
-    const examples = [...body.matchAll(/(?<!\d)(\d\d)(?!\d)[^\d.;]{1,20}((?:18|19|20)\1)(?!\d)/g)].map(
-      ([, code, reads]) => ({ code: code!, reads: reads! }),
-    );
-    return [say({ kind: 'code-system', ...used, layout: [{ year: 2 }], examples }, [backwards && 'backwards'])];
+    const layout = [{ year: 2 as const }];
+    const own = { kind: 'code-system' as const, ...used, layout, examples: yearsShown(layout, body) };
+    return [say(own, [backwards && 'backwards'])];
   }
   const told = counts.length > 0 ? `${text.replace(/[()[\]]/g, ' ')}. ${body}` : body;
   const found = systemOf(head, told, day, say);

@@ -35,6 +35,10 @@ const longestHead = 60;
 /** An item as head and body, around what joins them first; null where nothing does. */
 export function splitEntry(item: Inline): Entry | null {
   const { text } = item;
+  // "1961 through 1974. Three figures".
+  const [, time, rest] = /^(.{4,60}?)\.\s(?=\p{Lu})(.{2,3000})$/su.exec(text.slice(0, 3000)) ?? [];
+  const isAlone = time !== undefined && isPeriod(time) && readPeriods(rest!).every(({ form }) => form === 'year');
+  if (isAlone) return { head: time, body: rest!, whole: item };
   const joints = [...text.slice(0, longestHead + 4).matchAll(joint)];
   // "1984 – 1985: four digits": a period at the head holds a dash of its own.
   const [first] = joints;

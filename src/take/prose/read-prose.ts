@@ -23,6 +23,10 @@ const codeWords = tellingFinder('code');
 const mistaken = tellingFinder('mistaken');
 const concedes = tellingFinder('mistaken', 'conceded');
 
+/** "This was used …": what the paragraph before told. */
+const meansBefore =
+  /^(?:this|that|these|it|they|ce|cela|ceci|cette|c['’]|il|elle|dies|das|es|sie|diese[rs]?|questo|questa|quest['’]|lo|la|los|las|este|esta|esto|se|dit|dat|deze|die|het|その|この|これ)(?!\p{L})/iu;
+
 type Maker = string | null | undefined;
 
 /** Reads paragraphs in order; what one sentence names, the next may mean by "it". */
@@ -82,7 +86,7 @@ export class ProseReader {
       found.push(proposal);
       return proposal;
     };
-    this.date(sentences.slice(0, 2));
+    this.date(sentences);
     const systems = systemsIn(sentences, this.day, above, this.layout, this.shown);
     this.shown = codeShown(words.text, this.day) ?? this.shown;
     this.layout = systems.known;
@@ -128,10 +132,15 @@ export class ProseReader {
 
   /** "This was used from 1968 to 1990.", or that time alone, opens the paragraph behind the one that told the form. */
   private date(sentences: readonly Sentence[]): void {
-    for (const sentence of sentences) {
-      if (this.undated === null) return;
+    const looks = this.undated === null ? [] : sentences.map((sentence) => look(sentence, this.day));
+    // A paragraph that tells a form of its own opens with the time of that one.
+    const ofOwn = looks.some(({ counts, examples, describes }) => counts > 0 || examples.length > 0 || describes);
+    for (const one of looks.slice(0, 2)) {
+      const { sentence } = one;
+      if (this.undated === null || (ofOwn && !meansBefore.test(sentence.text))) return;
       const bare = isPeriod(sentence.text.replace(/[.!\s]{1,4}$/, '')) ? readPeriods(sentence.text) : [];
-      const told = timeAlone(look(sentence, this.day)) ?? bare.filter(({ form }) => form === 'range');
+      const meant = meansBefore.test(sentence.text) || codeWords(sentence.text).length > 0 ? timeAlone(one) : null;
+      const told = meant ?? bare.filter(({ form }) => form === 'range');
       if (told.length !== 1 || told[0]!.backwards || codesNamed(sentence.text, this.oneLetter).length > 0) continue;
       const { backwards: _, ...used } = usedOf(told);
       this.times.set(this.undated, used);

@@ -4,9 +4,11 @@ import { blanked } from '../said/blanked';
 import { plainCode } from '../said/code';
 import { codeShown, exactDates, plainExamples, type SaidExample } from '../said/example';
 import { readsExamples } from '../said/layout';
+import { withSignsAdded, yearsShown } from '../said/layout-added';
 import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
 import { onePeriod, timeBeside, timeFrom } from '../said/one-period';
 import { type SaidPeriod, usedOf } from '../said/period';
+import { withoutPeriods } from '../said/used-text';
 import type { Doubt } from '../types';
 import { tellingFinder } from '../words';
 import type { Sentence } from './sentences';
@@ -42,7 +44,7 @@ export function systemsIn(
   shown: string | null = null,
 ): { found: SaidSystem[]; known: SaidLayout | null } {
   const told = withShown(
-    sentences.map((sentence) => look(sentence, day)),
+    sentences.flatMap(clausesOf).map((sentence) => look(sentence, day)),
     day,
     shown,
   );
@@ -61,6 +63,12 @@ export function systemsIn(
       at = described.last;
       continue;
     }
+    const lengthened = here.counts === 0 ? lengthenedBy(here, known ?? earlier) : null;
+    if (lengthened) {
+      found.push(lengthened.system);
+      known = lengthened.layout;
+      continue;
+    }
     if (here.counts === 0) {
       const under = above?.layout && here.examples.length > 0 ? underHeading(here, above, above.layout) : null;
       found.push(...(under ? [under] : loose([here])));
@@ -74,7 +82,7 @@ export function systemsIn(
       group.map(timeAlone).find((time) => time !== null) ??
       periodAfter(told[at]!, told[at - 1], found.at(-1)) ??
       periodBeside(told[at - 1], behindOf(told, last));
-    const { system, layout } = systemOf(group, known, above, known ?? earlier, beside);
+    const { system, layout } = systemOf(group, known, above, known ?? earlier, beside, found.at(-1));
     if (system) found.push(system);
     else found.push(...loose(group));
     known = layout ?? known;
@@ -90,6 +98,19 @@ const isBetween = (next: Told | undefined): boolean =>
   next !== undefined &&
   !next.noCode &&
   ((next.periods.length === 0 && letterWords(next.sentence.text).length > 0) || timeAlone(next) !== null);
+
+/** "Until 1952 a letter; from 1953 four figures": clauses that each have their own time are told each by itself. */
+function clausesOf(sentence: Sentence): Sentence[] {
+  const clauses = sentence.text.split(/(?<=;)\s/);
+  const dated = clauses.filter((clause) => withoutPeriods(clause).periods.some(({ form }) => form !== 'year'));
+  if (clauses.length < 2 || dated.length < clauses.length) return [sentence];
+  let start = sentence.start;
+  return clauses.map((text) => {
+    const clause = { text, start };
+    start += text.length + 1;
+    return clause;
+  });
+}
 
 /** "It says 4 T 78." "Month, workshop, year. Yours is April 1978": the only date of an answer is that of the code asked for. */
 function withShown(told: Told[], day: string, shown: string | null): Told[] {
@@ -158,6 +179,20 @@ function describedAround(
   return system && layout?.by === 'words' && layout.fits ? { system, layout, last } : null;
 }
 
+/** "Since 1980 the number begins with the letter of the works: G1182 is …": the form before with letters more, as its example shows. */
+function lengthenedBy(here: Told, before: SaidLayout | null): { system: SaidSystem; layout: SaidLayout } | null {
+  const { sentence, examples } = here;
+  const layout = withSignsAdded(blanked(sentence.text, examples), examples, before);
+  if (!layout) return null;
+  const { backwards, ...used } = usedOf(periodOf(here));
+  const own = { kind: 'code-system' as const, ...used, layout: layout.layout, examples: plainExamples(examples) };
+  const doubts = [
+    backwards && ('backwards' as const),
+    examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const),
+  ];
+  return { system: { own, doubts, sentences: [sentence] }, layout };
+}
+
 const loose = (group: readonly Told[]): SaidSystem[] =>
   group.flatMap(({ sentence, examples, assumed }) =>
     (assumed ? [] : examples).map(({ code, reads, lookAlike }) => ({
@@ -190,12 +225,22 @@ function periodOf({ sentence, periods }: Told): SaidPeriod[] {
   return [{ ...year, used: [year.used[0], null], form: 'since' }];
 }
 
+/** "Then, until 1977, four figures": its time goes on from the one before, or from when codes began. */
+function sinceThen(period: SaidPeriod, { sentence }: Told, last: SaidSystem | undefined): SaidPeriod {
+  const [link] = afterwards(sentence.text);
+  const before = last && 'used' in last.own ? onePeriod(last.own.used) : undefined;
+  if (period.form !== 'until' || !link || link.start > 2 || !before) return period;
+  const from = last!.own.kind === 'stamped' ? before[0] : timeBeside(before, 'afterwards')?.[0];
+  return from && from <= period.used[1]! ? { ...period, used: [from, period.used[1]] } : period;
+}
+
 function systemOf(
   group: readonly Told[],
   known: SaidLayout | null,
   above: Section | null,
   earlier: SaidLayout | null = null,
   beside: readonly SaidPeriod[] = [],
+  last: SaidSystem | undefined = undefined,
 ): { system: SaidSystem | null; layout: SaidLayout | null } {
   let text = '';
   const examples: SaidExample[] = [];
@@ -203,22 +248,26 @@ function systemOf(
     for (const one of own) examples.push({ ...one, start: one.start + text.length, end: one.end + text.length });
     text += `${sentence.text} `;
   }
-  const added = withLettersAdded(blanked(text, examples), earlier);
+  const plain = blanked(text, examples);
+  const added = withLettersAdded(plain, earlier);
   const settled =
-    added && readsExamples(added.layout, examples) ? added : readLayoutWords(text, examples, known?.units);
+    added && readsExamples(added.layout, examples)
+      ? added
+      : (readLayoutWords(text, examples, known?.units) ?? withSignsAdded(plain, examples, earlier));
   const isConfirmed = settled?.by === 'words' && settled.fits && settled.units.length > 0;
   if (group.some(({ assumed }) => assumed) && !isConfirmed) {
     const bare = group.map((one) => (one.assumed ? { ...one, examples: [], assumed: false } : one));
-    return systemOf(bare, known, above, earlier, beside);
+    return systemOf(bare, known, above, earlier, beside, last);
   }
   if (!settled) return { system: null, layout: null };
   const own = periodOf(group[0]!);
   const periods = own.length > 0 ? own : beside.length > 0 ? beside : above ? [above.period] : [];
   // Neither a period nor an example: words about codes in general.
   if (periods.length === 0 && examples.length === 0) return { system: null, layout: settled };
-  const { backwards, ...used } = usedOf(periods);
+  const { backwards, ...used } = usedOf(periods.map((period) => sinceThen(period, group[0]!, last)));
+  const shown = examples.length > 0 ? plainExamples(examples) : yearsShown(settled.layout, text);
   const system: SaidSystem = {
-    own: { kind: 'code-system', ...used, layout: settled.layout, examples: plainExamples(examples) },
+    own: { kind: 'code-system', ...used, layout: settled.layout, examples: shown },
     doubts: [
       backwards && 'backwards',
       !settled.fits && 'examples-disagree',

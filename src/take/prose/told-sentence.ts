@@ -1,4 +1,4 @@
-import { foldWords, isNegated } from '../../text';
+import { type Folded, foldWords, isNegated } from '../../text';
 import { readExamples, type SaidExample } from '../said/example';
 import { readCounts } from '../said/number';
 import type { SaidPeriod } from '../said/period';
@@ -8,6 +8,7 @@ import type { Sentence } from './sentences';
 
 const words = tellingFinder('code', 'no-code');
 const order = tellingFinder('plant', 'letters', 'then');
+const positions = tellingFinder('ordinal-1', 'ordinal-2', 'put-before', 'put-behind', 'last-ones');
 const dateUnits = tellingFinder('year', 'month', 'week', 'day', 'quarter');
 const units = tellingFinder('year', 'month', 'week', 'day', 'quarter', 'ordinal-1', 'ordinal-2', 'last-ones');
 
@@ -41,6 +42,16 @@ export function look(sentence: Sentence, day: string): Told {
   };
 }
 
+const stamping = tellingFinder('stamping');
+const nothing = tellingFinder('nothing-said');
+/** "Nothing was stamped", "hat gar nicht gestempelt". */
+function deniesStamping(folded: Folded): boolean {
+  const [verb] = stamping(folded);
+  if (!verb) return false;
+  const near = nothing(folded).some(({ start }) => Math.abs(start - verb.start) <= reach);
+  return near || isNegated(folded.text, verb.foldedStart, verb.foldedEnd);
+}
+
 /** Letters before a word for a code in which a denial is one of it: "there was not yet any code". */
 const reach = 24;
 
@@ -49,8 +60,9 @@ const none = wholeWords('none-at-all');
 const isNothing = (text: string): boolean => none.has(foldWords(text.replace(/[^\p{L}\s]/gu, ' ')).text.trim());
 
 /** "Without a code", "keine Codes", "non c'era alcun codice": by its own phrase, or by a denial right before the code. */
-function deniesCode(text: string): boolean {
+export function deniesCode(text: string): boolean {
   const folded = foldWords(text);
+  if (deniesStamping(folded)) return true;
   return words(folded).some(({ value, foldedStart, foldedEnd }) => {
     if (value === 'no-code') return true;
     const from = foldedStart <= reach ? 0 : folded.text.indexOf(' ', foldedStart - reach);
@@ -61,4 +73,5 @@ function deniesCode(text: string): boolean {
 
 /** "The month, then the year, then the letter of the workshop": two units at least, and that they follow each other. */
 const describesOrder = (text: string): boolean =>
-  new Set(dateUnits(text).map(({ value }) => value)).size >= 2 && order(text).length > 0;
+  new Set(dateUnits(text).map(({ value }) => value)).size >= 2 &&
+  (order(text).length > 0 || positions(text).length > 0);

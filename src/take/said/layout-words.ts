@@ -100,17 +100,24 @@ function confirmedBy(plain: string, examples: readonly SaidExample[], known: rea
   return own.length < 2 || monthLetter(plain) !== null ? null : confirmedLayout(examples, own, plant);
 }
 
+const yearLetter =
+  /(?:letter|lettre|buchstaben?|lettera|letra) (?:for|pour|fur|per|para|voor|of|de|del|des|dell'|della|da|van) ?(?:the |l'|das |il |el |het |jahr)?(?:year|annee|jahr|anno|ano|jaar)(?!\p{L})/u;
+
 /** The layout by what the text says of the code as a whole: how many signs, and which units in which order. */
 function wholeLayout(plain: string, examples: readonly SaidExample[], known: readonly DateUnit[]): SaidLayout | null {
   const folded = foldWords(plain).text;
   const counts = wholeCounts(folded, readCounts(folded));
   const { units: named, serial } = unitsOf(folded);
   const digits = counts.filter(({ of }) => of === 'digits');
+  // "A letter for the year": no layout has such a letter.
+  if (yearLetter.test(folded)) return null;
   if (serial && named.length === 0)
     return digits.length === 1 ? { layout: [{ serial: digits[0]!.count }], fits: true, by: 'words', units: [] } : null;
   const month = named.includes('month') ? monthLetter(plain) : null;
   const inDigits = month === null ? named : named.filter((unit) => unit !== 'month');
-  const units = inDigits.length >= 2 || month !== null ? inDigits : inDigits.length === 0 ? [...known] : [];
+  const onlyYear = inDigits.length === 1 && inDigits[0] === 'year' && counts.length === 1 && digits.length === 1;
+  const isYear = onlyYear && (digits[0]!.count === 2 || digits[0]!.count === 4);
+  const units = inDigits.length >= 2 || month !== null || isYear ? inDigits : inDigits.length === 0 ? [...known] : [];
   const shapes = shapesFrom(plain, counts, examples, units).flatMap((shape) => withMonthLetter(shape, month));
   const odd = alternating(folded, units);
   for (const shape of shapes) {

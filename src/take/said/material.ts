@@ -10,7 +10,7 @@ const ofUse = tellingFinder('time-of-use');
 export function plainMaterial(text: string): string {
   let is = text;
   for (let step = 0; step < 3 && leading.test(is); step += 1) is = is.replace(leading, '');
-  is = is.replace(/[\s,.;:]{1,80}$/u, '');
+  is = is.replace(/[\s,.;:]{1,80}$/u, '').replace(/\s(?:geweest|gewesen|été|stat[aoie])$/iu, '');
   const last = ofUse(foldWords(is)).at(-1);
   if (last && last.start > 0 && last.end === is.length) is = is.slice(0, last.start);
   return is.replace(/^[\s,:は]{1,80}|[\s,.;:]{1,80}$/gu, '');

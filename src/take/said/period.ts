@@ -143,7 +143,8 @@ function takeYear(token: YearToken, ahead: readonly Token[], found: Open[]): voi
   const text = String(first);
   const joins = ['to', 'until', 'dash'] as const;
   const onlyAnd = ahead.every((one) => !(joins as readonly string[]).includes(one.kind) || isAnd(one));
-  const joined = last?.between || !onlyAnd || (last?.decade && token.last !== undefined);
+  const next = last !== undefined && Number(last.period.used[1]) + 1 === token.year;
+  const joined = last?.between || !onlyAnd || next || (last?.decade && token.last !== undefined);
   if (last?.open && joins.some(says) && joined && !says('since')) {
     last.period.used = [last.period.used[0], String(final)];
     if (hedgedTo) last.period.about.push('to');

@@ -101,6 +101,14 @@ const inside =
 
 /** The place that begins at most so many letters behind a point of the sentence. */
 function whereFrom(sentence: string, from: number, farthest: number): SaidWhere | null {
+  // "It stands in the same place on all of them: on the back of the pocket".
+  const colon = sentence.slice(from, from + farthestColon).search(/[:：]\s/u);
+  const behind = colon < 0 ? null : placeFrom(sentence, from + colon + 1, 2);
+  return behind ?? placeFrom(sentence, from, farthest);
+}
+const farthestColon = 64;
+
+function placeFrom(sentence: string, from: number, farthest: number): SaidWhere | null {
   const hits = on(sentence);
   const first = hits.find(({ start }) => start >= from && start - from <= farthest);
   if (!first) return null;
