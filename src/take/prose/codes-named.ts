@@ -72,7 +72,9 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
     while (taken[reached] && taken[reached]!.end <= index) reached += 1;
     const before = taken[reached - 1];
     const corrected = before !== undefined && index - before.end <= farthest;
-    const called = callsNext.has(index);
+    // "L, which is Linz".
+    const explains = sentence[end] === ',' && isExplained(sentence.slice(end + 2, end + 40));
+    const called = callsNext.has(index) || explains;
     const said = behind.get(next);
     // "U es Ubrique": a letter and no word, where what follows begins with it.
     const opens = behindVerb.get(next) ?? 0;
@@ -83,6 +85,13 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
     found.push({ ...plainCode(text), start: index, end, by });
   }
   return found.sort((a, b) => a.start - b.start);
+}
+
+const relative = tellingFinder('which-is');
+/** Whether words begin with "which is", "das ist". */
+function isExplained(text: string): boolean {
+  const pronoun = relative(text).find(({ start }) => start === 0);
+  return pronoun !== undefined && verbs(text).some(({ start }) => start > 0 && start - pronoun.end <= 1);
 }
 
 const opensWithCountry = (text: string): boolean => {

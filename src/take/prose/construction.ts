@@ -26,7 +26,7 @@ type Used = Pick<Own, 'used' | 'about'>;
 export function constructionIn(sentence: string): SaidConstruction[] {
   if (personal(sentence).length > 0) return [];
   const found: SaidConstruction[] = [];
-  for (const clause of sentence.split(/;\s?/)) {
+  for (const clause of sentence.split(/;\s?|\.\s(?=\p{Lu})/u)) {
     const { text, periods } = withoutPeriods(clause);
     const [part] = partsIn(text);
     const told = periods.filter(({ form }) => form !== 'year');

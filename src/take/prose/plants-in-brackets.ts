@@ -1,7 +1,8 @@
 import { unknownPlace } from '../../place';
 import { findPlaces } from '../../text';
 import { plainCode } from '../said/code';
-import { usedOf } from '../said/period';
+import { namesMonth } from '../said/month';
+import { readPeriods, usedOf } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import type { SaidPlant } from './plants';
@@ -43,3 +44,23 @@ function placesInBrackets(sentence: string): SaidPlant[] {
 }
 const longest = 90;
 const nearest = 44;
+
+const behindCode = /(?<![\p{L}\d])(\p{Lu}{1,3}\d?)\s?\(([^()]{3,60})\)/gu;
+
+/** "The letters are A (Assen), M (Meppel) and, from 1986, P (Poland)": each place in brackets behind its code. None where a bracket tells anything else. */
+export function placesInBracketsBehind(sentence: string): SaidPlant[] {
+  let reached = 0;
+  const found = [...sentence.matchAll(behindCode)].map(({ 0: all, 1: written, 2: told, index }): SaidPlant | null => {
+    const lead = reached === 0 ? '' : sentence.slice(reached, index);
+    reached = index + all.length;
+    const inside = withoutPeriods(told!);
+    const place = readPlace(inside.text.replace(/[\s,]{1,80}$/, ''));
+    const periods = inside.periods.length > 0 ? inside.periods : readPeriods(lead);
+    if (!place || namesMonth(place.name ?? '') || lead.length > nearest) return null;
+    const { backwards, ...used } = usedOf(periods.filter(({ form }) => form !== 'year').slice(0, 1));
+    const { code, lookAlike } = plainCode(written!);
+    const doubts = [lookAlike && ('look-alike' as const), backwards && ('backwards' as const)];
+    return { own: { kind: 'plant', code, ...place, ...used }, doubts, at: index };
+  });
+  return found.every((one) => one !== null) ? found : [];
+}

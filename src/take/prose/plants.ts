@@ -8,7 +8,7 @@ import { withoutPeriods } from '../said/used-text';
 import type { Doubt } from '../types';
 import { tellingFinder } from '../words';
 import { codesNamed, type NamedCode } from './codes-named';
-import { plantsInBrackets } from './plants-in-brackets';
+import { placesInBracketsBehind, plantsInBrackets } from './plants-in-brackets';
 
 export interface SaidPlant {
   own: Extract<OwnFields, { kind: 'plant' }>;
@@ -33,6 +33,7 @@ export interface Before {
 const placeBefore = /((?:\p{Lu}[\p{L}'’-]{1,30}[ -]){0,3}\p{Lu}[\p{L}'’-]{1,30})\s?\($/u;
 const verbs = tellingFinder('stands-for', 'strong-stands-for');
 const plantWords = tellingFinder('plant');
+const letterWords = tellingFinder('letters');
 const produced = tellingFinder('produced');
 const withdrawn = tellingFinder('withdrawn', 'mistaken');
 /** "I got H wrong": right behind the code. */
@@ -59,6 +60,9 @@ const nearestCorrected = 10;
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[]; retracted: string[] } {
   const ofPlants = plantWords(sentence).length > 0;
+  const ofLetters = ofPlants || letterWords(sentence).length > 0;
+  const listed = ofLetters ? placesInBracketsBehind(sentence) : [];
+  if (listed.length > 1) return { plants: listed, retracted: [] };
   const bracketed = ofPlants ? plantsInBrackets(sentence) : [];
   if (bracketed.length > 1) return { plants: bracketed, retracted: [] };
   const named = codesNamed(sentence, before.oneLetter);
@@ -74,9 +78,10 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
   const disputed = doubtedBy(sentence).includes('disputed');
   // "Nは奈良、Hは姫路を示します": several in one sentence are a list of workshops.
   const listsInHan = named.length > 1 && closesList.test(sentence);
+  const leads = named.map(({ start }, index) => timeAhead(sentence, named[index - 1]?.end, start));
   for (const [index, token] of named.entries()) {
     const { code, start, end } = token;
-    const next = named[index + 1]?.start ?? sentence.length;
+    const next = leads[index + 1]?.start ?? named[index + 1]?.start ?? sentence.length;
     const segment = withoutRelative(sentence.slice(end, Math.min(next, end + longest)).replace(nextLetter, ''));
     // "I was wrong about BC": what was said before is taken back, not what follows.
     const back =
@@ -101,10 +106,12 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
         oneLetter: before.oneLetter,
       });
     if (!plant) continue;
+    const lead = plant.fields.used ? null : leads[index];
     const untrue = taken.some((hit) => hit !== back && hit.start > end);
     plants.push({
-      own: { kind: 'plant', code, ...plant.fields },
+      own: { kind: 'plant', code, ...plant.fields, ...lead?.used },
       doubts: [
+        (lead?.backwards ?? false) && 'backwards',
         token.lookAlike && 'look-alike',
         untrue && 'withdrawn',
         disputed && 'disputed',
@@ -115,6 +122,19 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
   }
   const dated = named.length === 1 ? plants.map((plant) => withTimeBefore(plant, sentence)) : plants;
   return { plants: withoutBareNames(dated, ofPlants), retracted };
+}
+
+const joint = /(?:[,;]|\s(?:and|und|et|ed?|y|en))\s?(?:(?:and|und|et|ed?|y|en)(?!\p{L}))?[\s,]{0,3}$/u;
+/** "SC for Scarborough and, from 1985, MA for Malta": a time between two codes that is of the second. */
+function timeAhead(sentence: string, from: number | undefined, to: number) {
+  if (from === undefined || to - from > longest) return null;
+  const gap = sentence.slice(from, to);
+  const period = readPeriods(gap).at(-1);
+  if (!period || period.form === 'year' || !/^\s?,?\s?$/u.test(gap.slice(period.end))) return null;
+  const before = joint.exec(gap.slice(0, period.start));
+  if (!before) return null;
+  const { backwards, ...used } = usedOf([period]);
+  return { start: from + before.index, used, backwards };
 }
 
 /** "Since 2001 there is RO as well, which is Romania": the time that opens the clause of the only code. */

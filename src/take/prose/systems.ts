@@ -63,7 +63,7 @@ export function systemsIn(
       at = described.last;
       continue;
     }
-    const lengthened = here.counts === 0 ? lengthenedBy(here, known ?? earlier) : null;
+    const lengthened: ReturnType<typeof lengthenedBy> = here.counts === 0 ? lengthenedBy(here, known ?? earlier) : null;
     if (lengthened) {
       found.push(lengthened.system);
       known = lengthened.layout;
@@ -182,8 +182,10 @@ function describedAround(
 /** "Since 1980 the number begins with the letter of the works: G1182 is …": the form before with letters more, as its example shows. */
 function lengthenedBy(here: Told, before: SaidLayout | null): { system: SaidSystem; layout: SaidLayout } | null {
   const { sentence, examples } = here;
-  const layout = withSignsAdded(blanked(sentence.text, examples), examples, before);
-  if (!layout) return null;
+  const plain = blanked(sentence.text, examples);
+  const added = here.periods.length > 0 && before?.fits ? withLettersAdded(plain, before) : null;
+  const layout = withSignsAdded(plain, examples, before) ?? added;
+  if (!layout || !readsExamples(layout.layout, examples)) return null;
   const { backwards, ...used } = usedOf(periodOf(here));
   const own = { kind: 'code-system' as const, ...used, layout: layout.layout, examples: plainExamples(examples) };
   const doubts = [

@@ -162,11 +162,22 @@ function withPlantInDigits(shape: Shape, units: readonly DateUnit[], folded: str
   return own && shape.flatMap((part) => ('digits' in part ? own : [part]));
 }
 
+const letterWords = tellingFinder('letters');
+const listed = /(?<![\p{L}\d])(\p{Lu}{1,3})\s(?:for|für|pour|per|para|voor|[=(])/gu;
+/** "Its own letters in front: WH for Whitby, SC for Scarborough": how many, by those that are listed. */
+function lettersListed(text: string): Pick<SaidCount, 'of' | 'count'> | undefined {
+  const lengths = new Set([...text.matchAll(listed)].map(([, code]) => code!.length));
+  const [count, ...others] = lengths;
+  return count !== undefined && others.length === 0 && letterWords(text).length > 0
+    ? { of: 'letters', count }
+    : undefined;
+}
+
 /** "Then a letter was put before it": the form told before, with so many letters at its head or end. */
 export function withLettersAdded(text: string, known: SaidLayout | null): SaidLayout | null {
   const folded = foldWords(text);
   const counts = readCounts(folded);
-  const [count, ...more] = counts.filter(({ of }) => of === 'letters');
+  const [count = lettersListed(text), ...more] = counts.filter(({ of }) => of === 'letters');
   if (!known || !count || more.length > 0 || unitsOf(folded.text).units.length > 0) return null;
   // "The same four digits": a count of others is of another form.
   const digits = known.layout.reduce((sum, slot) => sum + widthOf(slot), 0);

@@ -152,7 +152,7 @@ function takeYear(token: YearToken, ahead: readonly Token[], found: Open[]): voi
     last.open = false;
     return;
   }
-  const start = ahead[0]?.start ?? token.start;
+  const start = ahead.find((one) => !isAnd(one))?.start ?? token.start;
   const period: SaidPeriod = { used: [text, text], about: [], backwards: false, form: 'year', start, end: token.end };
   // "～2002年" and, alone in its cell, "–2002": an end whose start is not told.
   const begun = (says('unknown') && joins.some(says)) || (ahead.length === 1 && opensPeriod(ahead[0]!));

@@ -30,7 +30,11 @@ function countryIn(text: string): { place: string; start: number; end: number } 
   if (first && first.end - first.start === joined.length) return { place: first.place, start: 0, end: text.length };
   const [named] = findPlaces(text).filter(({ form }) => form !== 'adjective');
   if (named) return named;
-  const alone = /^[^\s,;|(][^,;|(]{2,40}/u.exec(text)?.[0].trim() ?? '';
+  const alone =
+    /^[^\s,;|(][^,;|(]{2,40}/u
+      .exec(text)?.[0]
+      .replace(/[\s.]{1,4}$/, '')
+      .trim() ?? '';
   const lead = 'made in ';
   const [guarded] = findPlaces(lead + alone);
   if (!guarded || guarded.end - guarded.start < alone.length || guarded.form !== 'made-in') return null;
