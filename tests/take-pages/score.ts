@@ -38,6 +38,8 @@ const isGuest = (name: string): boolean => name.includes('-guest-');
 const isStranger = (name: string): boolean => name.includes('-stranger-');
 /** Written when the strangers set aside had been opened; all were opened at once, before anything was mended by them. */
 export const visitorPages: readonly string[] = all.filter((name) => name.includes('-visitor-')).sort();
+/** Written when the travellers set aside had been opened and mended by; all were opened at once. */
+export const latecomerPages: readonly string[] = all.filter((name) => name.includes('-latecomer-')).sort();
 const isTraveller = (name: string): boolean => name.includes('-traveller-');
 const names = all.filter(
   (name) =>
@@ -49,7 +51,8 @@ const names = all.filter(
     !isGuest(name) &&
     !isStranger(name) &&
     !visitorPages.includes(name) &&
-    !isTraveller(name),
+    !isTraveller(name) &&
+    !latecomerPages.includes(name),
 );
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 
