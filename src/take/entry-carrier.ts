@@ -28,8 +28,10 @@ function plain(text: string): string {
   return behind !== rest && opensPlaceOnPiece(behind) ? behind : rest;
 }
 
+const relative = /,\s(?:die|der|das|welche[rs]?|which|that|who|qui|où|che|dove|que|donde|dat|waar)\s.{1,200}$/u;
 const bare = (text: string): string =>
   text
+    .replace(relative, '')
     .replace(/\s?[([]\s{0,80}[)\]]/g, '')
     .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '')
     .trim();

@@ -55,8 +55,10 @@ export function splitEntry(item: Inline): Entry | null {
 const asksMaterial = tellingFinder('asks-material');
 
 /** "What is the lining made of?"; a question that only names a part ("Can you change the lining?") asks for something else. */
-const partAsked = (head: string): ReturnType<typeof partNamed> => {
-  const [part, ...more] = isAsked(head) && asksMaterial(head).length > 0 ? partsIn(head) : [];
+const partAsked = (head: string, body: string): ReturnType<typeof partNamed> => {
+  // "Which lining is original?" "Until 1970 moleskin, …"
+  const dated = readPeriods(body).some(({ form }) => form !== 'year');
+  const [part, ...more] = isAsked(head) && (dated || asksMaterial(head).length > 0) ? partsIn(head) : [];
   return part && more.length === 0 ? part.value : null;
 };
 
@@ -112,7 +114,7 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
       .map((one) => say({ kind: 'example', code: one.code, reads: one.reads }, [one.lookAlike && 'look-alike']));
   const part = partNamed(head);
   if (part) return constructionOf(part, body, say);
-  const asked = partAsked(head);
+  const asked = partAsked(head, body);
   if (asked) return constructionOf(asked, body, say);
   if (!/^\p{Lu}/u.test(head)) return null;
   const prices = context.about.prices ? pricesOf(head, body, context.francs, say) : [];

@@ -100,7 +100,7 @@ const opensWithCountry = (text: string): boolean => {
 };
 
 const oneLetterCode =
-  /(?<![\p{L}\d])(?:\p{Lu}\s?\d{3,8}|\d{3,8}\s?\p{Lu}|\p{Lu}[ ./-]\d{1,2}[ ./-]\d{2}|\d{1,2}[ ./-]\d{2}[ ./-]\p{Lu}|\d{1,2}([ -]?)\p{Lu}\1\d{2})(?![\p{L}\d])/u;
+  /(?<![\p{L}\d])(?:\p{Lu}\s?\d{3,8}|\d{3,8}[ -]?\p{Lu}|\p{Lu}[ ./-]\d{1,2}[ ./-]\d{2}|\d{1,2}[ ./-]\d{2}[ ./-]\p{Lu}|\d{1,2}([ -]?)\p{Lu}\1\d{2})(?![\p{L}\d])/u;
 const plants = tellingFinder('plant');
 
 /** Whether a text writes codes with one letter, or says that a letter is of a workshop. */

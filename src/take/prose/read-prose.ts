@@ -3,6 +3,7 @@ import type { Inline } from '../page/inline';
 import { type Context, type OwnFields, propose } from '../propose';
 import { codeShown } from '../said/example';
 import type { SaidLayout } from '../said/layout-words';
+import { partsIn } from '../said/part';
 import { readPeriods, usedOf } from '../said/period';
 import { isPeriod } from '../said/used-text';
 import type { Retraction } from '../settle';
@@ -26,6 +27,9 @@ const concedes = tellingFinder('mistaken', 'conceded');
 /** "This was used …": what the paragraph before told. */
 const meansBefore =
   /^(?:this|that|these|it|they|ce|cela|ceci|cette|c['’]|il|elle|dies|das|es|sie|diese[rs]?|questo|questa|quest['’]|lo|la|los|las|este|esta|esto|se|dit|dat|deze|die|het|その|この|これ)(?!\p{L})/iu;
+
+/** Words of a sentence that tells a time and hardly more: "Gab es so von 1965 bis 1993." */
+const longestTime = 8;
 
 type Maker = string | null | undefined;
 
@@ -127,6 +131,7 @@ export class ProseReader {
       for (const { own, backwards } of constructionIn(text)) add(own, [sentence], [backwards && 'backwards']);
       model = told.at(-1)?.name ?? modelBefore(text, text.length, this.makers) ?? model;
     }
+    if (systems.found.some(({ own }) => own.kind === 'code-system')) this.ofCodes = true;
     return found;
   }
 
@@ -139,8 +144,12 @@ export class ProseReader {
       const { sentence } = one;
       if (this.undated === null || (ofOwn && !meansBefore.test(sentence.text))) return;
       const bare = isPeriod(sentence.text.replace(/[.!\s]{1,4}$/, '')) ? readPeriods(sentence.text) : [];
+      const brief = sentence.text.split(' ').length <= longestTime && partsIn(sentence.text).length === 0;
       const meant = meansBefore.test(sentence.text) || codeWords(sentence.text).length > 0 ? timeAlone(one) : null;
-      const told = meant ?? bare.filter(({ form }) => form === 'range');
+      const range = brief
+        ? one.periods.filter(({ form }) => form === 'range')
+        : bare.filter(({ form }) => form === 'range');
+      const told = meant ?? range;
       if (told.length !== 1 || told[0]!.backwards || codesNamed(sentence.text, this.oneLetter).length > 0) continue;
       const { backwards: _, ...used } = usedOf(told);
       this.times.set(this.undated, used);

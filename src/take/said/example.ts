@@ -80,6 +80,11 @@ interface Written {
   end: number;
 }
 
+const isYearLike = (code: string): boolean => /^(?:1[6-9]|20)\d\d$/.test(code);
+/** "1974 = week 19 of 1974", "1974, c'est la semaine 19": what looks like a year is a code where it is said what it means. */
+const saysWhat =
+  /^\s?(?:[=＝→]|,?\s?(?:means|stands for|c['’]est|signifie|steht für|heißt|bedeutet|significa|vuol dire|sta per|quiere decir|betekent|staat voor)(?!\p{L}))/u;
+
 /** What may be codes in a text, in order: neither years nor parts of its dates. */
 function codesIn(text: string, dates: readonly SaidDate[]): Written[] {
   const wide = text.replace(/[\uff01-\uff5e]/g, (unit) => String.fromCharCode(unit.charCodeAt(0) - 0xfee0));
@@ -89,7 +94,8 @@ function codesIn(text: string, dates: readonly SaidDate[]): Written[] {
     .filter(({ text: code, start }) => {
       while (dates[at] && dates[at]!.end <= start) at += 1;
       const inDate = dates[at] !== undefined && dates[at]!.start <= start;
-      return !inDate && !/^(?:1[6-9]|20)\d\d$/.test(code);
+      const isSaid = !inDate && isYearLike(code) && saysWhat.test(wide.slice(start + 4, start + 24));
+      return !inDate && (!isYearLike(code) || isSaid);
     });
 }
 

@@ -8,7 +8,7 @@ const ofUse = tellingFinder('time-of-use');
 
 /** The words of a material without what leads to it, and without "used" behind it. */
 export function plainMaterial(text: string): string {
-  let is = text;
+  let is = text.replace(/^\s{0,80}(?:and|und|et|ed?|y|en)\s(?=\p{L})/u, '');
   for (let step = 0; step < 3 && leading.test(is); step += 1) is = is.replace(leading, '');
   is = is.replace(/[\s,.;:]{1,80}$/u, '').replace(/\s(?:geweest|gewesen|été|stat[aoie])$/iu, '');
   const last = ofUse(foldWords(is)).at(-1);

@@ -64,7 +64,7 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   const [meant] = ofCodes && !subject ? itSits(folded) : [];
   const told = meant ? whereFrom(sentence, meant.end, 24) : null;
   if (told && (told.on || isOnPiece(told.where))) return told;
-  return serial(folded).length > 0 ? besideNumber(sentence) : null;
+  return serial(folded).length > 0 || readCounts(folded).length > 0 ? besideNumber(sentence) : null;
 }
 
 /** Whether words name a part of a bag, or what carries a code. */

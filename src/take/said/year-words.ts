@@ -37,6 +37,7 @@ const alone = named.filter((word) => word.endsWith('ties') || word.endsWith('ige
 const shortDecades = new RegExp(
   [
     `(?<!\\p{L})(?:annees|anni|anos|jaren)\\s'?(?:(?<tens>[2-9]0)(?!\\d)|(?<word>${named.join('|')})(?![\\p{L}-]))`,
+    `(?<!\\p{L})los\\s(?<spanish>${named.join('|')})(?![\\p{L}-])`,
     `(?<!\\p{L})(?<alone>${alone.join('|')})n?(?:\\sjahren?)?(?!\\p{L})`,
     "(?<![\\d.,])'?(?<bare>[2-9]0)(?:'?s|ern?(?:[\\s-]jahren?)?|年代)(?![\\p{Script=Latin}\\d])",
   ].join('|'),
@@ -109,9 +110,9 @@ export function yearsIn(text: string): YearToken[] {
     add(year, year + 9, match);
   }
   for (const match of text.matchAll(shortDecades)) {
-    const { tens: figures, bare, word, alone: other } = match.groups!;
+    const { tens: figures, bare, word, alone: other, spanish } = match.groups!;
     const ten = figures ?? bare;
-    const year = 1900 + (ten === undefined ? tenOf.get((word ?? other)!)! * 10 : Number(ten));
+    const year = 1900 + (ten === undefined ? tenOf.get((word ?? other ?? spanish)!)! * 10 : Number(ten));
     add(year, year + 9, match);
   }
   return tokens;

@@ -167,6 +167,8 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
     share(columns[numbers]!, isOrdinal) > 0.9
   )
     taken[numbers] = 'code';
+  const spans = yearsInOrder(columns, taken);
+  if (placed && spans) [taken[spans[0]], taken[spans[1]]] = ['from', 'until'];
   const hasPeriod = (['period', 'from', 'until', 'year'] as const).some((role) => taken.includes(role));
   return taken.map((role, at) => {
     if (role === null && !hasPeriod && taken.includes('model') && share(columns[at]!, isSpan) > 0.8) return 'period';
@@ -174,6 +176,19 @@ export function columnRoles(headers: readonly string[], rows: readonly Cell[][],
     // "Letter | Town | Country": a workshop's, where no years stand beside it.
     return role === 'letter' && placed && !taken.includes('year') && !taken.includes('code') ? 'code' : role;
   });
+}
+
+const isYear = (text: string): boolean => /^(?:1[6-9]|20)\d\d$/.test(text);
+/** Two columns of single years under heads that say nothing known, the first never after the second: a beginning and an end. */
+function yearsInOrder(columns: readonly string[][], taken: readonly (Role | null)[]): [number, number] | null {
+  const ofTime: readonly (Role | null)[] = ['period', 'from', 'until', 'year'];
+  if (taken.some((role) => role !== null && ofTime.includes(role))) return null;
+  const open = columns.flatMap((texts, at) =>
+    taken[at] === null && texts.length > 1 && texts.every(isYear) ? [{ texts, at }] : [],
+  );
+  const [first, second, ...more] = open;
+  if (!first || !second || more.length > 0 || first.texts.length !== second.texts.length) return null;
+  return first.texts.every((year, row) => year <= second.texts[row]!) ? [first.at, second.at] : null;
 }
 
 const plants = tellingFinder('plant');
@@ -188,9 +203,13 @@ const someDay = '2000-01-01';
  * What a column without a header tells, by its cells; `ofPlants` is whether the words above the table name workshops: then
  * bare names beside codes are towns.
  */
+export const isLetterColumn = (texts: readonly string[], next: readonly string[]): boolean =>
+  texts.length > 1 && share(texts, isSingle) > 0.9 && share(next, isYear) > 0.9;
+
 export function byCells(texts: readonly string[], taken: readonly (Role | null)[], ofPlants = false): Role | null {
   const free = (role: Role) => !taken.includes(role);
   if (texts.length < 2) return null;
+  if (taken.at(-1) === 'letter' && share(texts, isYear) > 0.9) return 'year';
   if (free('code') && share(texts, isCode) > 0.8) return 'code';
   if (free('example') && share(texts, isDated) > 0.8) return 'example';
   if (free('format') && share(texts, tellsForm) > 0.8) return 'format';

@@ -1,13 +1,14 @@
 import { type Cell, headOf, nobody, textOf } from '../page/grid';
 import type { Context } from '../propose';
 import { plantCodes } from '../said/code';
+import { namesMonth } from '../said/month';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
 import { isPeriod } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { tellingFinder } from '../words';
-import { byCells, columnRoles, isLabel, type Role, rolesNamed, yearNamed } from './columns';
+import { byCells, columnRoles, isLabel, isLetterColumn, type Role, rolesNamed, yearNamed } from './columns';
 import { areFacts, factsOfMaker, readFactsTable } from './facts';
 import { readPriceGrid } from './prices';
 import { nothing, type Row } from './row';
@@ -37,6 +38,12 @@ function isHeader(row: readonly Cell[]): boolean {
   const fewest = filled.length === 2 && filled.every(({ head }) => head) ? 1 : 2;
   return named >= fewest && named >= filled.length / 2;
 }
+
+const isDay = (text: string): boolean =>
+  /^(?:\p{L}{2,10}\.?,?\s)?\d{1,2}\.?(?:st|nd|rd|th|er)?\s(?:de\s)?\p{L}{3,10}\.?$/u.test(text) &&
+  namesMonth(text.replace(/^.{0,16}\s/u, ''));
+/** Days without a year, as a calendar has them. */
+const isOfDays = (texts: readonly string[]): boolean => texts.length > 1 && texts.every(isDay);
 
 /** A period, a code or a number opens a row of data. */
 const opensAsData = (text: string): boolean =>
@@ -72,6 +79,8 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
   const told = data.filter((row) => !isSection(row));
   const ofPlants = plantWords(context.above).length > 0;
   const taken = at < 0 ? withoutHeader(told, width, ofPlants) : columnRoles(headers, told, ofPlants);
+  // A calendar's codes are of its events.
+  if (headers.some((_, column) => isOfDays(told.map((row) => textOf(row[column]))))) return [];
   const dated = codesByPeriod(headers, told, taken);
   for (const column of dated) taken[column] = 'code';
   const parts = new Set(headers.flatMap((header, column) => (!taken[column] && partNamed(header) ? [column] : [])));
@@ -114,6 +123,11 @@ function isTurned(rows: readonly Cell[][], makers: readonly string[]): boolean {
   if (top.some((cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null || isPeriod(textOf(cell))))
     return false;
   const ofOthers = subjectOf(top, makers) !== 'Model';
+  // What has a form of the code, or an example of it, is a time and no model.
+  const ofEras = others.some(([label]) =>
+    rolesNamed(textOf(label)).some((role) => role === 'format' || role === 'example'),
+  );
+  if (ofEras && !ofOthers) return false;
   const labels = others.filter((row) => (ofOthers ? isLabel(textOf(row[0])) : isFactOfModel(row))).length;
   return labels >= others.length * 0.6;
 }
@@ -173,15 +187,13 @@ function turned(rows: readonly Cell[][], makers: readonly string[]): Cell[][] {
 }
 
 function withoutHeader(rows: readonly Cell[][], width: number, ofPlants: boolean): (Role | null)[] {
+  const columns = Array.from({ length: width }, (_, column) =>
+    rows.map((row) => textOf(row[column])).filter((text) => text !== ''),
+  );
   const taken: (Role | null)[] = [];
-  for (let column = 0; column < width; column += 1)
-    taken.push(
-      byCells(
-        rows.map((row) => textOf(row[column])).filter((text) => text !== ''),
-        taken,
-        ofPlants,
-      ),
-    );
+  // "A | 1961 | E | 1965": letters of years.
+  for (const [column, texts] of columns.entries())
+    taken.push(isLetterColumn(texts, columns[column + 1] ?? []) ? 'letter' : byCells(texts, taken, ofPlants));
   return taken;
 }
 

@@ -111,7 +111,9 @@ function plantsOf(row: Row, used: Used, say: Say): Proposal[] {
   const place = placeOf(row);
   // "Works at Bentheim (1971–1985)".
   const beside = used.used ? used : usedOf(readPeriods(`${said(row, 'place')} ${said(row, 'plant')}`));
-  if (!codes || (!place && !beside.used)) return [];
+  // Letters beside a single year, and no more, may be those of years.
+  const isOfYear = onePeriod(beside.used)?.[0] === onePeriod(beside.used)?.[1];
+  if (!codes || (!place && (!beside.used || isOfYear))) return [];
   return codes.map(({ code, lookAlike, behind }) => {
     const own = behind === null ? beside : usedOf(readPeriods(behind));
     const doubts = [lookAlike && ('look-alike' as const), own.backwards && ('backwards' as const)];
