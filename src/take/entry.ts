@@ -32,6 +32,10 @@ export interface Entry {
 const joint = /\s?[:：=＝→⇒]\s?|\s[-–—]>?\s|\s?(?:\.{3,80}|…{1,20}|·{3,80})\s?/g;
 const longestHead = 60;
 
+/** Whether a place stands within brackets: "the stamp reads letter, month, year (P0461 = April 1961)". */
+const isInBracket = (text: string, at: number): boolean =>
+  text.lastIndexOf('(', at) > text.lastIndexOf(')', at) && text.indexOf(')', at) > 0;
+
 /** An item as head and body, around what joins them first; null where nothing does. */
 export function splitEntry(item: Inline): Entry | null {
   const { text } = item;
@@ -39,7 +43,7 @@ export function splitEntry(item: Inline): Entry | null {
   const [, time, rest] = /^(.{4,60}?)\.\s(?=\p{Lu})(.{2,3000})$/su.exec(text.slice(0, 3000)) ?? [];
   const isAlone = time !== undefined && isPeriod(time) && readPeriods(rest!).every(({ form }) => form === 'year');
   if (isAlone) return { head: time, body: rest!, whole: item };
-  const joints = [...text.slice(0, longestHead + 4).matchAll(joint)];
+  const joints = [...text.slice(0, longestHead + 4).matchAll(joint)].filter(({ index }) => !isInBracket(text, index));
   // "1984 – 1985: four digits": a period at the head holds a dash of its own.
   const [first] = joints;
   const chosen = joints.find(({ index }) => isPeriod(text.slice(0, index))) ?? first;
@@ -72,7 +76,7 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   const say = sayerOf(whole, body, context);
   const codes = plantCodes(head.replace(/[*†]$/, ''));
   if (codes?.every(({ behind }) => behind === null) && !isPeriod(body)) {
-    const plants = codes.map(({ code, lookAlike }) => plantOf(code, lookAlike, body, say));
+    const plants = codes.map(({ code, lookAlike }) => plantOf(code, lookAlike, body, say, [], context.about.plants));
     return plants.some((one) => one === null) ? null : plants.flatMap((one) => one!);
   }
   // "From 1967 N: Northwich".
@@ -155,11 +159,13 @@ function plantOf(
   body: string,
   say: Say,
   above: readonly SaidPeriod[] = [],
+  ofPlants = false,
 ): Proposal[] | null {
   // "KV = Belgium, HJ = France": several in one line are read as prose.
   if (/(?<![\p{L}\d])\p{Lu}{1,3}\d?\s?[=:：＝]/u.test(body)) return null;
   const { text, periods } = withoutPeriods(body);
-  const place = readPlace(text);
+  // A name in kanji may be any word, but on a page of workshops.
+  const place = readPlace(text) ?? (ofPlants ? readPlace(text.replace(/[（(\s）)]{1,80}/gu, ' '), 'cell') : null);
   if (!place) return null;
   const { backwards, ...used } = usedOf(periods.length > 0 ? periods : above);
   return [say({ kind: 'plant', code, ...place, ...used }, [backwards && 'backwards', lookAlike && 'look-alike'])];

@@ -29,6 +29,7 @@ const where = tellingFinder('column-where', 'sits', 'sits-on');
 const codeWords = tellingFinder('code');
 const numbers = tellingFinder('numbers-by-year');
 const prices = tellingFinder('new-price', 'column-price', 'cost');
+const plants = tellingFinder('plant');
 const headingWords = wholeWords('heading');
 
 /** A paragraph no longer than this may be one entry of a list that the page made of paragraphs. */
@@ -72,6 +73,7 @@ export class PageReader {
     this.francs = francsOf(body);
     const about = `${title}\n${headings[0] ?? ''}`;
     this.about = {
+      plants: plants(about).length > 0,
       carriers: codeWords(about).length > 0 && where(about).length > 0,
       numbers: numbers(about).length > 0,
       prices: prices(about).length > 0,

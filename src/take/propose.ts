@@ -21,8 +21,8 @@ export interface Context {
   block: number;
   form: PlaceOnPage['form'];
   source: Proposal['source'];
-  /** Whether the page is of where codes sit, whether of running numbers by year, whether of prices, and whether of those of used pieces. */
-  about: { carriers: boolean; numbers: boolean; prices: boolean; secondHand: boolean };
+  /** Whether the page is of workshops, whether of where codes sit, whether of running numbers by year, whether of prices, and whether of those of used pieces. */
+  about: { plants: boolean; carriers: boolean; numbers: boolean; prices: boolean; secondHand: boolean };
   /** Whose francs the page means (ISO 4217), where it says so. */
   francs: string | null;
   /** What the page says of a footnote's mark. */

@@ -63,6 +63,13 @@ export function codesNamed(sentence: string, oneLetter: boolean): NamedCode[] {
   else if (oneLetter)
     for (const { start, end, value } of listing(folded))
       if (value === 'letter-for' && opensWithCountry(sentence.slice(end, end + 40))) keep(start, 'for');
+  // "L désigne Limoges et M le Maroc": the second without its verb, where a country follows.
+  if (explained)
+    for (const { 0: text, index } of singles) {
+      const lead = articleBefore.exec(sentence.slice(index + text.length, index + text.length + 8));
+      const from = index + text.length + (lead?.[0].length ?? 0);
+      if (lead && opensWithCountry(sentence.slice(from, from + 40))) keep(index + text.length + 1, 'for');
+    }
   const callsNext = new Set(named.map(({ end }) => end + 1));
   const taken = mistaken(folded);
   let reached = 0;
@@ -94,6 +101,7 @@ function isExplained(text: string): boolean {
   return pronoun !== undefined && verbs(text).some(({ start }) => start > 0 && start - pronoun.end <= 1);
 }
 
+const articleBefore = /^\s(?:(?:le|la|les|the|il|lo|el|die|der|das|de|het)\s|l['’])(?=\p{Lu}\p{Ll})/u;
 const opensWithCountry = (text: string): boolean => {
   const [country] = findPlaces(text);
   return country?.form === 'name' && country.start <= 2;

@@ -48,6 +48,9 @@ export class ProseReader {
   /** The form of a code that a paragraph before told without its time. */
   private undated: Proposal | null = null;
 
+  /** A form told without its time that still wants an example. */
+  private pending: SaidLayout | null = null;
+
   private readonly oneLetter: boolean;
   /** Whether the sentence before spoke of the code. */
   private ofCodes = false;
@@ -91,9 +94,10 @@ export class ProseReader {
       return proposal;
     };
     this.date(sentences);
-    const systems = systemsIn(sentences, this.day, above, this.layout, this.shown);
+    const systems = systemsIn(sentences, this.day, above, this.layout, this.shown, this.pending);
     this.shown = codeShown(words.text, this.day) ?? this.shown;
     this.layout = systems.known;
+    this.pending = systems.pending;
     for (const { own, doubts, sentences: told } of systems.found) {
       const proposal = add(own, told, doubts);
       if (own.kind === 'code-system') this.undated = own.used ? null : proposal;

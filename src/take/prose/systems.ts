@@ -42,7 +42,8 @@ export function systemsIn(
   above: Section | null = null,
   earlier: SaidLayout | null = null,
   shown: string | null = null,
-): { found: SaidSystem[]; known: SaidLayout | null } {
+  open: SaidLayout | null = null,
+): { found: SaidSystem[]; known: SaidLayout | null; pending: SaidLayout | null } {
   const told = withShown(
     sentences.flatMap(clausesOf).map((sentence) => look(sentence, day)),
     day,
@@ -50,6 +51,7 @@ export function systemsIn(
   );
   const found: SaidSystem[] = [];
   let known: SaidLayout | null = null;
+  let pending = open;
   for (let at = 0; at < told.length; at += 1) {
     const here = told[at]!;
     if (here.noCode && here.periods.some(({ form }) => form === 'until')) {
@@ -58,7 +60,7 @@ export function systemsIn(
     }
     const described = describedAround(told, at);
     if (described) {
-      found.push(described.system);
+      found.push(described.system, ...loose(described.rest));
       known = described.layout;
       at = described.last;
       continue;
@@ -67,6 +69,12 @@ export function systemsIn(
     if (lengthened) {
       found.push(lengthened.system);
       known = lengthened.layout;
+      continue;
+    }
+    const shownOf = here.counts === 0 && pending ? exampleOf(here, pending) : null;
+    if (shownOf) {
+      found.push(shownOf);
+      pending = null;
       continue;
     }
     if (here.counts === 0) {
@@ -82,13 +90,14 @@ export function systemsIn(
       group.map(timeAlone).find((time) => time !== null) ??
       periodAfter(told[at]!, told[at - 1], found.at(-1)) ??
       periodBeside(told[at - 1], behindOf(told, last));
-    const { system, layout } = systemOf(group, known, above, known ?? earlier, beside, found.at(-1));
-    if (system) found.push(system);
+    const { system, layout, rest } = systemOf(group, known, above, known ?? earlier, beside, found.at(-1));
+    if (system) found.push(system, ...loose(rest ? [{ ...group.at(-1)!, examples: rest }] : []));
     else found.push(...loose(group));
+    pending = system === null && layout?.by === 'words' ? layout : null;
     known = layout ?? known;
     at = last;
   }
-  return { found, known: known ?? earlier };
+  return { found, known: known ?? earlier, pending };
 }
 
 const goesOn = (next: Told | undefined): boolean =>
@@ -166,7 +175,7 @@ export function timeAlone({ sentence, periods, counts, examples, noCode, describ
 function describedAround(
   told: readonly Told[],
   at: number,
-): { system: SaidSystem; layout: SaidLayout; last: number } | null {
+): { system: SaidSystem; layout: SaidLayout; rest: Told[]; last: number } | null {
   const here = told[at]!;
   const next = told[at + 1];
   const joins = next !== undefined && next.periods.length === 0 && !next.noCode;
@@ -175,8 +184,16 @@ function describedAround(
   const behind = here.examples.length > 0 && !here.describes && joins && next.examples.length === 0 && next.describes;
   if (!ahead && !behind) return null;
   const last = behind || here.examples.length === 0 ? at + 1 : at;
-  const { system, layout } = systemOf(told.slice(at, last + 1), null, null);
-  return system && layout?.by === 'words' && layout.fits ? { system, layout, last } : null;
+  const { system, layout, rest } = systemOf(told.slice(at, last + 1), null, null);
+  const others = rest ? [{ ...told[last]!, examples: rest }] : [];
+  return system && layout?.by === 'words' && layout.fits ? { system, layout, rest: others, last } : null;
+}
+
+/** The example of a form that was told before without one, and without its time: "Example: OT0779 (July 1979)". */
+function exampleOf({ sentence, examples }: Told, layout: SaidLayout): SaidSystem | null {
+  if (examples.length === 0 || !readsExamples(layout.layout, examples)) return null;
+  const own = { kind: 'code-system' as const, layout: layout.layout, examples: plainExamples(examples) };
+  return { own, doubts: [examples.some(({ lookAlike }) => lookAlike) && 'look-alike'], sentences: [sentence] };
 }
 
 /** "Since 1980 the number begins with the letter of the works: G1182 is …": the form before with letters more, as its example shows. */
@@ -227,6 +244,22 @@ function periodOf({ sentence, periods }: Told): SaidPeriod[] {
   return [{ ...year, used: [year.used[0], null], form: 'since' }];
 }
 
+/** More than these in a few sentences are a muddle. */
+const mostLooks = 4;
+
+interface Settled {
+  system: SaidSystem | null;
+  layout: SaidLayout | null;
+  /** Examples that look otherwise: they are of another form. */
+  rest?: SaidExample[];
+}
+/** How an example looks: its letters and digits, whatever they are. */
+const lookOf = ({ code }: { code: string }): string =>
+  code
+    .replace(/\p{Lu}/gu, 'A')
+    .replace(/\d/g, '0')
+    .replace(/[^A0]/g, '');
+
 /** "Then, until 1977, four figures": its time goes on from the one before, or from when codes began. */
 function sinceThen(period: SaidPeriod, { sentence }: Told, last: SaidSystem | undefined): SaidPeriod {
   const [link] = afterwards(sentence.text);
@@ -243,13 +276,21 @@ function systemOf(
   earlier: SaidLayout | null = null,
   beside: readonly SaidPeriod[] = [],
   last: SaidSystem | undefined = undefined,
-): { system: SaidSystem | null; layout: SaidLayout | null } {
+): Settled {
   let text = '';
   const examples: SaidExample[] = [];
   for (const { sentence, examples: own } of group) {
     for (const one of own) examples.push({ ...one, start: one.start + text.length, end: one.end + text.length });
     text += `${sentence.text} `;
   }
+  const looks = new Set(examples.map(lookOf));
+  if (looks.size > 1 && looks.size <= mostLooks)
+    for (const own of looks) {
+      const alike = group.map((told) => ({ ...told, examples: told.examples.filter((one) => lookOf(one) === own) }));
+      const told = systemOf(alike, known, above, earlier, beside, last);
+      if (told.system && told.layout?.by === 'words' && told.layout.fits)
+        return { ...told, rest: examples.filter((one) => lookOf(one) !== own) };
+    }
   const plain = blanked(text, examples);
   const added = withLettersAdded(plain, earlier);
   const settled =

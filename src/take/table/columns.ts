@@ -75,6 +75,7 @@ export function rolesNamed(header: string): Role[] {
   if (sides.test(plain)) return ['size'];
   const exact = whole.filter(({ words }) => words.has(plain)).map(({ role }) => role);
   if (exact.length > 0 || plain.length > 40) return exact;
+  if (partNamed(header) !== null) return [];
   const last = lastOfCompound(plain);
   if (last !== null) return whole.filter(({ words }) => words.has(last)).map(({ role }) => role);
   const hits = finder(header)
