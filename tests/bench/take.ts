@@ -18,6 +18,7 @@ import {
   guestSeenPages,
   inProse,
   inTables,
+  latecomerPages,
   laterPages,
   latestPages,
   newestPages,
@@ -28,6 +29,8 @@ import {
   source,
   strangerAsidePages,
   strangerSeenPages,
+  travellerAsidePages,
+  travellerSeenPages,
   visitorPages,
   voiceAsidePages,
   voiceSeenPages,
@@ -80,6 +83,9 @@ export async function bench(): Promise<void> {
     ['strangers, seen', strangerSeenPages],
     ['strangers, set aside', strangerAsidePages],
     ['visitors', visitorPages],
+    ['travellers, seen', travellerSeenPages],
+    ['travellers, set aside', travellerAsidePages],
+    ['latecomers', latecomerPages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

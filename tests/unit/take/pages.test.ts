@@ -9,6 +9,7 @@ import {
   guestSeenPages,
   inProse,
   inTables,
+  latecomerPages,
   laterPages,
   latestPages,
   newestPages,
@@ -19,6 +20,8 @@ import {
   strangerAsidePages,
   strangerSeenPages,
   takeHtml,
+  travellerAsidePages,
+  travellerSeenPages,
   truthOf,
   visitorPages,
   voiceAsidePages,
@@ -122,6 +125,16 @@ describe('pages that tell of makers', () => {
     const sure = prose.filter(({ page }) => page !== 'it-prose-visitor-rubrica');
     expect(sharesOf(sure).precision, words(sure).join('\n')).toBeGreaterThanOrEqual(0.95);
     expect(sharesOf(sure).recall, words(sure).join('\n')).toBeGreaterThanOrEqual(0.85);
+    expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
+  });
+
+  it('in the manner of wikis, leaflets and forums: nearly all proposals are right, most of what stands there is proposed', () => {
+    const opened = [...travellerSeenPages, ...travellerAsidePages, ...latecomerPages].map(scorePage);
+    const [tables, prose] = [opened.filter(inTables), opened.filter(inProse)];
+    expect(sharesOf(tables).precision, words(tables).join('\n')).toBeGreaterThanOrEqual(0.98);
+    expect(sharesOf(tables).recall, words(tables).join('\n')).toBeGreaterThanOrEqual(0.9);
+    expect(sharesOf(prose).precision, words(prose).join('\n')).toBeGreaterThanOrEqual(0.95);
+    expect(sharesOf(prose).recall, words(prose).join('\n')).toBeGreaterThanOrEqual(0.75);
     expect(opened.filter(({ form, given }) => form === 'none' && given > 0)).toEqual([]);
   });
 

@@ -12,7 +12,7 @@ describe('sections of a page', () => {
         'Reading Harrowlen codes',
         '<h2>Until 1951: none at all</h2><p>These are rare.</p><h2>1952 to 1968: the early numbers</h2><p>A four-digit mark. The first two digits are the week, the last two the year:</p><ul><li>1958 = week 19 of 1958</li></ul>',
       ),
-    ).toEqual(['stamped | 1952–', 'code-system | 1952–1968 | week 2 + year 2']);
+    ).toEqual(['stamped | 1952–', 'code-system | 1952–1968 | week 2 + year 2 | 1958 = 1958-W19']);
   });
 
   it('headed by a part tell of it, as a bold line or a heading', () => {
