@@ -49,6 +49,8 @@ export function readOfPart(item: Inline, context: Context): Proposal[] | null {
   const { text } = item;
   if (context.part === null || text.length > longestOfPart || codeWords(text).length > 0) return null;
   if (!readPeriods(text).some(({ form }) => form !== 'year')) return null;
+  // "Buckles of steel until 1970", under a heading of trims: the line names a thing of its own.
+  if (/^\p{Lu}[\p{L}’'-]+(?:\s\p{Ll}[\p{L}’'-]*){0,3}\s(?:en|aus|made of)\s\p{L}/u.test(text)) return null;
   const say = sayerOf(item, text, context);
   // "It was of linen until 1979 and of nylon since 1980": the part stands in the heading.
   const told = constructionIn(`${partWords[context.part][0]} ${text.replace(pronoun, '')}`);

@@ -16,6 +16,7 @@ import {
   freshSeenPages,
   guestAsidePages,
   guestSeenPages,
+  homecomerPages,
   inProse,
   inTables,
   latecomerPages,
@@ -86,6 +87,7 @@ export async function bench(): Promise<void> {
     ['travellers, seen', travellerSeenPages],
     ['travellers, set aside', travellerAsidePages],
     ['latecomers', latecomerPages],
+    ['homecomers', homecomerPages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

@@ -40,6 +40,8 @@ const isStranger = (name: string): boolean => name.includes('-stranger-');
 export const visitorPages: readonly string[] = all.filter((name) => name.includes('-visitor-')).sort();
 /** Written when the travellers set aside had been opened and mended by; all were opened at once. */
 export const latecomerPages: readonly string[] = all.filter((name) => name.includes('-latecomer-')).sort();
+/** Written last, and opened as the readers stood then. */
+export const homecomerPages: readonly string[] = all.filter((name) => name.includes('-homecomer-')).sort();
 const isTraveller = (name: string): boolean => name.includes('-traveller-');
 const names = all.filter(
   (name) =>
@@ -52,7 +54,8 @@ const names = all.filter(
     !isStranger(name) &&
     !visitorPages.includes(name) &&
     !isTraveller(name) &&
-    !latecomerPages.includes(name),
+    !latecomerPages.includes(name) &&
+    !homecomerPages.includes(name),
 );
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 

@@ -100,6 +100,12 @@ function confirmedBy(plain: string, examples: readonly SaidExample[], known: rea
   return own.length < 2 || monthLetter(plain) !== null ? null : confirmedLayout(examples, own, plant);
 }
 
+const ends = tellingFinder('ordinal-1', 'last-ones');
+const tellsLastFirst = (folded: string): boolean => {
+  const order = ends(asFolded(folded)).map(({ value }) => value);
+  return order[0] === 'last-ones' && order.includes('ordinal-1');
+};
+
 const yearLetter =
   /(?:letter|lettre|buchstaben?|lettera|letra) (?:for|pour|fur|per|para|voor|of|de|del|des|dell'|della|da|van) ?(?:the |l'|das |il |el |het |jahr)?(?:year|annee|jahr|anno|ano|jaar)(?!\p{L})/u;
 
@@ -111,6 +117,8 @@ function wholeLayout(plain: string, examples: readonly SaidExample[], known: rea
   const digits = counts.filter(({ of }) => of === 'digits');
   // "A letter for the year": no layout has such a letter.
   if (yearLetter.test(folded)) return null;
+  // "The last two are the year, the first two the week": told against its order, it wants an example.
+  if (examples.length === 0 && tellsLastFirst(folded)) return null;
   if (serial && named.length === 0)
     return digits.length === 1 ? { layout: [{ serial: digits[0]!.count }], fits: true, by: 'words', units: [] } : null;
   const month = named.includes('month') ? monthLetter(plain) : null;

@@ -27,6 +27,10 @@ export interface SaidCount {
 /** One letter without an article, right before what it is: "Letter (factory)". */
 const bareLetter = /^(?:letter|lettre|buchstabe|lettera|letra) \($/u;
 
+/** "One of three letters". */
+const oneOf =
+  /(?<!\p{L})(?:one of|un[ae]? des|une? de|eine[rm]? von|un[ao] (?:dei|delle|degli|de)|een van)\s(?:the |les |de )?$/u;
+
 /** Letters between a number and what it counts: "two workshop letters". */
 const farthest = 12;
 
@@ -65,7 +69,11 @@ export function readCounts(text: string | Folded): SaidCount[] {
     const ahead = () => numberOf(after, after ? after.foldedStart - hit.foldedEnd : 99);
     if (before !== undefined && before === taken && gapBefore === 0) return [];
     const behind = japanese && gapBefore > 0 ? ahead() : null;
-    const count = behind ?? numberOf(before, gapBefore);
+    const told = behind ?? numberOf(before, gapBefore);
+    const count =
+      told !== null && before && oneOf.test(folded.text.slice(Math.max(0, before.foldedStart - 16), before.foldedStart))
+        ? 1
+        : told;
     if (behind !== null) taken = after;
     // "Letter (factory), 2 digits (week)".
     if (count === null && bareLetter.test(folded.text.slice(hit.foldedStart, hit.foldedEnd + 2)))

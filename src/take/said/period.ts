@@ -99,8 +99,10 @@ export function readPeriods(source: string): SaidPeriod[] {
   const found: Open[] = [];
   let ahead: Token[] = [];
   let reached = 0;
-  for (const token of tokens) {
-    if (token.start < reached) continue;
+  for (const told of tokens) {
+    if (told.start < reached && (told.kind !== 'year' || told.end <= reached)) continue;
+    // "Until the end of 1976": the words before a year may reach into those of its own.
+    const token = told.start < reached ? { ...told, start: reached } : told;
     const near =
       token.start - reached <= 40 && between.test(folded.text.slice(reached, Math.min(token.start, reached + 40)));
     if (!near) {
