@@ -10,8 +10,12 @@ const aslantSide = 720;
 const aslant = [45, -45] as const;
 
 /** Lines that run up or down the photo: what the finder, which knows upright lines, sees once the photo is turned. */
-export async function findSideways(grey: GreyImage, nets: StampNets): Promise<FoundLine[]> {
-  return found(quarterTurn(grey), nets, sidewaysShare);
+export async function findSideways(
+  grey: GreyImage,
+  nets: StampNets,
+  share: number = sidewaysShare,
+): Promise<FoundLine[]> {
+  return found(quarterTurn(grey), nets, share);
 }
 
 /** Looks at the photo turned by an eighth either way, one after the other as they are asked for. */

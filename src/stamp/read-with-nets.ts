@@ -48,7 +48,7 @@ const sameGround = 0.3;
 /**
  * Stamped lines by the nets: the finder looks at the whole photo, the recogniser only at lines worth reading. Where no
  * code is surely read, the finder looks again in a smaller size, in a larger one where the photo is small, then at the
- * photo turned by a quarter and by an eighth either way, and where none is found at all, at quarters of a large photo;
+ * photo turned by a quarter and by an eighth either way (a small one once more enlarged), and where none is found at all, at quarters of a large photo;
  * places where small lines seem to stand are looked at in the file's own pixels, where it has more. A line that is not
  * surely read is read from its other side too, and in boxes fitted to its characters. Lines that are likelier words than
  * a code also go to the print engine; where that trusts nothing (blind wording), words that the recogniser is sure of
@@ -131,6 +131,7 @@ export async function readWithNets(
       }
     }
   };
+  const isCodeNotGrain = (line: StampLine): boolean => isCode(line) && isNoGrain(line.free);
   places.push(...(await nets.findLines(grey)));
   for (const seen of places.slice(0, mostLines)) {
     const line = await read(seen);
@@ -141,8 +142,9 @@ export async function readWithNets(
   if (isSmall && !lines.some(isSure)) await look(await nets.findLines(grey, enlarged));
   if (!lines.some(isSure)) await look(await findSideways(grey, nets));
   for (const lookAslant of looksAslant(grey, nets)) {
-    if (!lines.some(isSure)) await look(await lookAslant(), (line) => isCode(line) && isNoGrain(line.free));
+    if (!lines.some(isSure)) await look(await lookAslant(), isCodeNotGrain);
   }
+  if (isSmall && !lines.some(isSure)) await look(await findSideways(grey, nets, enlarged), isCodeNotGrain);
   if (!lines.some(isCode)) await look(await lookCloser(grey, nets, lines));
   for (const lookThere of looksAtFullSize(places, grey, nets, full)) {
     const part = lines.some(isSure) ? null : await lookThere();

@@ -63,6 +63,26 @@ describe('the finder’s second look', () => {
     expect((await readWith(finds, reads, large)).shares).not.toContain(2.5);
   });
 
+  it('enlarges a small photo from its side as well, after all other looks, and no photo that is large enough', async () => {
+    const seen: string[] = [];
+    const nets = netsThat({}, { 100: spelling('834', 0.95) }, []);
+    const turned = {
+      ...nets,
+      findLines: async ({ width, height }: { width: number; height: number }, share = 1) => {
+        seen.push(`${width > height ? 'upright' : 'turned'} ${share}`);
+        return share === 2.5 && width < height ? [{ quad: box(100, 100), stampScore: 0.9 }] : [];
+      },
+    };
+    const texts = async (image: PixelImage) => {
+      const read = await readStamp(image, 'p1', { print: null, net: turned });
+      return read.state === 'read' ? read.lines.map(({ free }) => free.text) : [];
+    };
+    expect(await texts(photo)).toEqual(['834']);
+    expect(seen.at(-1)).toBe('turned 2.5');
+    expect(seen).toContain('upright 2.5');
+    expect(await texts({ width: 960, height: 480, data: new Uint8ClampedArray(960 * 480 * 4).fill(120) })).toEqual([]);
+  });
+
   it('replaces a doubtful reading of the same line by a clearly surer one, and by no other', async () => {
     const finds = { 1: [box(100, 100)], 0.7: [box(108, 102)] };
     const surer = await readWith(finds, { 100: spelling('834', 0.6), 108: spelling('8345', 0.9) });
