@@ -48,7 +48,7 @@ const clearly = 0.2;
 const leastThere = 0.6;
 
 type Parted = Run & {
-  /** How far the stitches at the ends, and what lies beyond them, are from being wholly there or not at all. */
+  /** How far the stitches at the ends, and what lies beyond them, are from being wholly there or not at all, and the ends from the marks. */
   between: number;
 };
 
@@ -73,6 +73,8 @@ function runAt(strip: Strip, fold: Folded, within: number): Parted | null {
   const spread = Math.max(1.5, within * 0.6);
   const [begin, finish] = [strip.before, strip.before + strip.length];
   const off = (place: number, mark: number): number => ((place - mark) / spread) ** 2 / 2;
+  // Pitches by which an end lies farther from its mark than a hand is off.
+  const beyond = (away: number): number => Math.max(0, Math.abs(away) - within) / pitch;
   const ranked: { i: number; j: number; worth: number }[] = [];
   for (let i = 0; i < cells.length; i++) {
     for (let j = i + 1; j < cells.length; j++)
@@ -99,7 +101,10 @@ function runAt(strip: Strip, fold: Folded, within: number): Parted | null {
     starts: [...cells.slice(i, j + 1).map(({ start }) => start), cells[j]!.end],
     fold: laid,
     sure,
-    between: [i - 1, i, j, j + 1].reduce((sum, cell) => sum + halfThere(there[cell] ?? 0) ** 2, 0),
+    between:
+      [i - 1, i, j, j + 1].reduce((sum, cell) => sum + halfThere(there[cell] ?? 0) ** 2, 0) +
+      beyond(cells[i]!.start - begin) ** 2 +
+      beyond(cells[j]!.end - finish) ** 2,
   };
 }
 
