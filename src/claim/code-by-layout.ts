@@ -25,6 +25,9 @@ const isOfPlant = (code: string, { codeSystems, plants }: MakerFile) =>
   plants.some((plant) => code.startsWith(plant.code) && /^\d{3,4}$/.test(code.slice(plant.code.length)));
 const fitting = (code: string, makers: readonly MakerFile[]) =>
   makers.find((file) => isOfPlant(code, file) || decodeExactly(code, file).length > 0);
+/** Whether a layout of the makers explains a code as it stands. */
+export const fitsLayout = (code: string, makers: readonly MakerFile[]): boolean =>
+  fitting(bare(code), makers) !== undefined;
 
 /** A word in capitals, or a row of sides: "DENTRO", "W 28 H 17". A group more or a digit too many stays with the code. */
 const noPart = /^(?:[A-Z]{3,}(?!\d)|[A-Z] \d{1,2}(?: |$))/;

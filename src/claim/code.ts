@@ -1,12 +1,10 @@
 import type { MakerFile } from '../maker/types';
 import {
-  anyLanguage,
   anyOf,
   dimensionLetters,
   type Folded,
   findItemCodes,
   isAboutAnother,
-  jointWords,
   phrasePattern,
   phraseTest,
   sentenceAround,
@@ -15,7 +13,7 @@ import {
   withoutEnd,
   wordsOf,
 } from '../text';
-import { asFarAsItFits, codesByLayout } from './code-by-layout';
+import { asFarAsItFits, codesByLayout, fitsLayout } from './code-by-layout';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 import { isSaidOfThing } from './subject';
@@ -48,9 +46,8 @@ const standsThere = textPattern(
 /** Without a word for a code nearby, only what can hardly be anything else. */
 const unmistakable = (code: string): boolean => /[A-Z]/.test(code) && (code.match(/\d/g) ?? []).length >= 3;
 const edition = phraseTest(wordsOf('limited-edition'));
+/** "The number says 1995", "gestempelt ist 1995": a year, where no layout explains it. */
 const plainYear = /^(?:19[5-9]\d|20[0-4]\d)$/;
-/** "The number says 1995": the year that somebody reads out of it. */
-const says = textPattern(`(?:${anyLanguage(jointWords.tellsYear)})$`);
 /** "Nº 087/200": a piece of so many. */
 const ofSoMany = /^(\d{1,4})\s?\/\s?(\d{2,4})$/;
 /** "K V 0 9 1 5", "KV 0 9 / 1 5", "14 C 50 M 37", "10 / 27", "K.V. 0 9 1 5", a letter in brackets for one in a frame, or up to four groups. */
@@ -175,9 +172,7 @@ function quoted(folded: Folded, own: string): Quoted[] {
         // "Stamp inside pocket says": all that leads to it.
         const lead = withoutEnd(sourceRange(folded, match.index, start).words, /[\s:="'“„«「『(]/);
         const takenBy = { by, words: lead };
-        return only?.(code) === false || (plainYear.test(code) && says.test(lead))
-          ? []
-          : [{ start, code, confidence, takenBy }];
+        return only?.(code) === false ? [] : [{ start, code, confidence, takenBy }];
       }
       return [];
     }),
@@ -225,6 +220,7 @@ export function codeClaims(passages: Passage[], makers: MakerFile[]): ClaimDraft
       .filter((item) => !seen.has(item.start) && seen.add(item.start))
       .filter((item) => !isAboutAnother(from.folded.text, item.start, item.start + item.code.length))
       .filter((item) => !isOfEdition(from.folded.text, item))
+      .filter(({ code }) => !plainYear.test(code) || fitsLayout(code, makers))
       .map((item): ClaimDraft => {
         const end = item.start + item.code.length;
         // "The box has a label with KV0915": whose code that is, is not plain.

@@ -1,4 +1,4 @@
-import { clauseAround, clauseBeforeComma, phrasePattern, phraseTest, textPattern, wordsOf } from '../text';
+import { clauseAround, clauseBeforeComma, phrasePattern, phraseTest, rightAhead, textPattern, wordsOf } from '../text';
 
 const article = `(?:\\s(?:${phrasePattern(wordsOf('article')).source}))?`;
 /** "90s style", "1960s design": what stands behind makes it a look. */
@@ -24,3 +24,11 @@ export function isOnlyLook(text: string, start: number, end: number): boolean {
   const ahead = text.slice(opens, start);
   return after.test(text.slice(end)) || before.test(ahead) || compared.test(ahead);
 }
+
+const likenedAhead = textPattern(
+  `(?:${phrasePattern(wordsOf('looks-like', 'likened')).source})\\s(?:(?:${phrasePattern(wordsOf('an', 'article')).source})\\s)?(?:\\p{L}{1,3}\\s)?$`,
+);
+const likenedBehind = /^(?:の(?:よう|ごとく)|みたい|っぽ)/u;
+/** "It feels like faux leather", "合皮のように軽い": what something is likened to, and not what it is. */
+export const isLikened = (text: string, start: number, end: number): boolean =>
+  likenedAhead.test(rightAhead(text, start)) || likenedBehind.test(text.slice(end, end + 8));

@@ -18,15 +18,34 @@ import {
   wordsOf,
   wordsWithout,
 } from '../text';
+import { isBehindCountry } from './country-and-year';
 import { datesIn } from './dates-in';
 import { invoiceIn } from './event-details';
 import { isOfCompanion, isOfGiver, namesBag } from './goods';
 import { goesOnOfLook, isOnlyLook } from './look';
-import { isBareJoint, isCoarse, isFromYear, isOfMaking, isVague, madeVerb, standsAlone, tellsMaking } from './making';
+import {
+  isBareJoint,
+  isCoarse,
+  isFromYear,
+  isOfMaking,
+  isReadOutOfCode,
+  isVague,
+  madeVerb,
+  standsAlone,
+  tellsMaking,
+} from './making';
 import { notPlaced } from './not-placed';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
-import { isDateOfThing, isOfModelNotMine, isOfModelsRun, isOfReissue, isOfShop, isRunOfModel } from './subject';
-import { isSupposed } from './supposed';
+import {
+  isDateOfThing,
+  isOfModelNotMine,
+  isOfModelsRun,
+  isOfPerson,
+  isOfReissue,
+  isOfShop,
+  isRunOfModel,
+} from './subject';
+import { isHearsay, isSupposed } from './supposed';
 
 const bought = phrasePattern(wordsOf('bought'));
 /** "In 1990-1994 bought"; a shop behind years tells of a code. */
@@ -97,6 +116,7 @@ function subjectOf(
   const isOfOffer = from.field === 'title' && text.slice(clause.start, start).trim() === '';
   if (isLeftOpen(text, start, end) || (!isOfOffer && goesOnOfAnother(text, clause.start, start))) return null;
   if (isNegated(text, start, end) || (date.form === 'age' && people.test(before))) return null;
+  if (isOfPerson(text, clause.start, start)) return null;
   // "Owned since 1994": the word that leads the date belongs to the one ahead of it.
   const led = withoutRepairs(before + text.slice(start, end));
   const words = {
@@ -126,6 +146,8 @@ function subjectOf(
   if (age.test(after) || isOnlyLook(text, start, end) || (isCoarse(date) && goesOnOfLook(text, start))) return null;
   const doubtful = date.ambiguous ? 0.5 : 0.85;
   if (isOfMaking(before, after)) return { kind: 'made', confidence: doubtful };
+  if (isReadOutOfCode(from, start) || isBehindCountry(from, [start, end]))
+    return { kind: 'made', confidence: doubtful };
   if (isFromYear(date, from, [start, end], makers)) return { kind: 'made', confidence: doubtful };
   if (from.field === 'title' && (date.form === 'year' || isVague(date))) return { kind: 'made', confidence: 0.7 };
   if (date.form !== 'year' && date.form !== 'range' && !isVague(date)) return null;
@@ -143,8 +165,12 @@ const isOpenOrRange = ({ form, span }: FoundDate) => form === 'range' || span.fr
 /** "2005 bei einer Auktion gekauft"; in "of 1970, which he sold me in 1999" the purchase has a year of its own. */
 function isBoughtThen(after: string): boolean {
   const end = lastEnd(bought, withoutRepairs(after));
+  if (yearAfter.test(after)) return false;
   return end > 0 && !/^(?:\s\p{L}{1,6}){0,2}\s(?:1[89]|20)\d\d/u.test(after.slice(end));
 }
+
+/** "She closed it in 1994 and bought herself this bag the year after". */
+const yearAfter = phraseTest(wordsOf('year-after'));
 
 /** "2018 auf 400 Euro geschätzt": what happened in that year stands behind it. */
 const happenedThen = (after: string) => {
@@ -213,9 +239,12 @@ export function dateClaims(passages: Passage[], readAt: string, makers: MakerFil
       if (!subject) return [];
       const range = foldedRange(from, date);
       const said = saidIn(from, date, subject.confidence);
-      if (subject.kind === 'not-placed') return [notPlaced(from, 'date', range)];
+      // "B1042173, 2002 to 2004 I was told": what a table tells of a code is told by somebody.
+      const isHeard = !isExplicitRange(date) && isHearsay(from.folded.text, ...range);
+      if (subject.kind === 'not-placed' || (subject.kind === 'made' && isHeard))
+        return [notPlaced(from, 'date', range)];
       if (subject.kind === 'made') return [{ kind: 'made', span: asSaid(date, from, range), ...said }];
-      const span = dayOfPurchase(date.span);
+      const span = dayOfPurchase(isHeard ? { ...date.span, about: true } : date.span);
       return [{ kind: 'bought', span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said }];
     }),
   );

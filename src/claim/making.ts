@@ -8,6 +8,7 @@ import {
   phraseTest,
   rightAhead,
   sentenceAround,
+  sourceRange,
   textPattern,
   wordsOf,
   wordsWithout,
@@ -65,7 +66,17 @@ const bareArticle = textPattern(`^(?:${phrasePattern(wordsOf('an', 'article', 's
 /** "Circa 1993 as far as I know". */
 const supposedBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('supposed')).source})`);
 /** The date by itself: what follows closes its clause, or names the piece behind a Japanese particle. */
-const closes = /^\s{0,2}(?:[-–—](?!\s?\d)|[,.;:!)\]|/·•&+、。の]|年?$)/u;
+const closes = /^\s{0,2}(?:[-–—](?!\s?\d)|[,.;!)\]|/·•&+、。]|:(?!\s?\p{L})|年?$)/u;
+/** "2001年のもの"; "2001年の結婚式" is of a wedding. */
+const ofJapanesePiece = textPattern(`^年?の[^\\s、。]{0,8}?(?:${piece.source})`);
+
+const codeAhead =
+  /(?:^|[\s,("])(?=[^:=]{0,16}\d\d)(?=[^:=]{0,16}[A-Z])[A-Z\d()./-]{2,14}(?: [A-Z\d]{1,5})?["')]?\s?[:=]\s?(?:\p{L}{1,6}\s)?$/u;
+/** "8812 YD: December 1988": what the seller reads out of a code that stands right ahead. */
+export const isReadOutOfCode = ({ folded }: Passage, start: number): boolean =>
+  codeAhead.test(sourceRange(folded, Math.max(0, start - longestCode), start).words);
+/** With what leads from it to its date. */
+const longestCode = 32;
 
 const joints = textPattern(`^\\s?(?:(?:${phrasePattern(wordsOf('of-year', 'made-verb')).source})\\s?){0,2}(?:in\\s)?$`);
 /** Whether nothing but a word that leads to a date stands ahead of it: "of", "made in". */
@@ -116,7 +127,11 @@ export function isFromYear(
 
 /** "1994.", "1994 bridle leather bag", "1994 Ondrasse": the words behind a date that opens its clause leave it to the piece. */
 const opensName = (after: string, makers: MakerFile[]): boolean =>
-  closes.test(after) || after.trim() === '' || pieceNear.test(after) || namesOf(makers).exec(after)?.index === 1;
+  closes.test(after) ||
+  after.trim() === '' ||
+  ofJapanesePiece.test(after) ||
+  pieceNear.test(after) ||
+  namesOf(makers).exec(after)?.index === 1;
 
 /** As coarse as it is said, or "about". */
 export const isVague = (date: FoundDate): boolean => isCoarse(date) || date.span.about === true;

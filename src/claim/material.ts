@@ -18,6 +18,7 @@ import {
 } from '../text';
 import { rememberForMakers } from './by-makers';
 import { isOfCompanion } from './goods';
+import { isLikened } from './look';
 import { type Group, isOfMetal, isOfPiece, isOfTitle } from './material-of-piece';
 import { colourWords, materialWords } from './material-words';
 import { notPlaced } from './not-placed';
@@ -95,6 +96,7 @@ function groups(from: Passage, hits: Hit<string>[], materials: Set<string>): Gro
       !isNegated(from.folded.text, group.start, group.end) &&
       !isAboutAnother(from.folded.text, group.start, group.end) &&
       !isLeftOpen(from.folded.text, group.start, group.end) &&
+      !isLikened(from.folded.text, group.start, group.end) &&
       !isOfAccessory(from.folded.text, group.start, group.end, from.title) &&
       !isOfCompanion(from.folded.text, group.start, group.end),
   );

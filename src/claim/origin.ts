@@ -1,4 +1,5 @@
 import { findPlaces, isAboutAnother, isNegated } from '../text';
+import { isBeforeYear } from './country-and-year';
 import { isOfCompanion } from './goods';
 import { type ClaimDraft, foldedRange, type Passage, saidIn } from './passage';
 import { isMakingOfThing } from './subject';
@@ -10,9 +11,10 @@ const ofMaterial = /^製の?(?:レザー|革|牛革|本革|生地|金具|素材|
 export function originClaims(passages: Passage[]): ClaimDraft[] {
   return passages.flatMap((from) =>
     findPlaces(from.text.replaceAll('：', ':'))
-      .filter((place) => place.form === 'made-in')
       .filter((place) => {
         const [start, nameEnd] = foldedRange(from, place);
+        if (place.form === 'name') return isBeforeYear(from.folded.text, start, nameEnd);
+        if (place.form !== 'made-in') return false;
         const end = from.folded.text[nameEnd] === '製' ? nameEnd + 1 : nameEnd;
         if (ofMaterial.test(from.folded.text.slice(nameEnd))) return false;
         const { text } = from.folded;

@@ -47,7 +47,7 @@ function isThroughMarket(sentence: string): boolean {
 
 /** "I never ask for bank transfers", "please do not pay any of it to me by …"; "do not pay here but by …" asks for it. */
 const neverAsked = textPattern(
-  `(?:${sourceOf('negation')})\\s(?:[\\p{L}']+\\s){0,3}(?:${sourceOf('dealing')})\\s(?:(?!(?:${sourceOf('but')}))[\\p{L}']+\\s){0,7}$`,
+  `(?:${sourceOf('negation')})\\s(?:[\\p{L}']+\\s){0,3}(?:${sourceOf('dealing')})\\s(?:(?!(?:${sourceOf('but')}))[\\p{L}']+\\s){0,12}$`,
 );
 
 /** "By card or bank transfer": one of the ways that a shop takes, and not the only one. */
@@ -60,8 +60,14 @@ const accepting = phrasePattern(wordsOf('accepting')).source;
 const refusedBehind = textPattern(
   `^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,3}?[^\\p{L}]{1,3}(?:${anyLanguage(jointWords.notBefore)})\\s(?:\\p{L}{1,12}\\s)?(?:${accepting})|^(?:[^\\p{L}]{1,3}[\\p{L}']{1,20}){0,2}?[^\\p{L}]{1,3}(?:${accepting})(?:\\s\\p{L}{1,10})?\\s(?:${anyWithGaps(jointWords.notBehind)})(?!\\p{L})|^.{0,4}(?:${accepting})[^。]{0,8}(?:${jointWords.notBehind[6]})|^.{0,3}不可`,
 );
+/** "Off the site? I won't", "… mache ich nicht, bitte nicht fragen": the sentence, or one of its clauses, closes so. */
+const closesRefused = textPattern(`(?:${sourceOf('refused-behind')})(?=\\s?(?:[.!?;,)\\n]|$)|[^。]{0,8}(?:。|$))`);
+/** "Je refuse les virements": nothing but a few words between. */
+const refusesThis = textPattern(`(?:^|\\s)(?:${anyLanguage(jointWords.refuses)})\\s(?:[\\p{L}']+\\s){0,4}$`);
 const isRefusedBehind = (text: string, start: number, end: number) =>
-  refusedBehind.test(text.slice(end, clauseAround(text, start, end).end));
+  refusedBehind.test(text.slice(end, clauseAround(text, start, end).end)) ||
+  closesRefused.test(text.slice(end, sentenceAround(text, start, end).end)) ||
+  refusesThis.test(text.slice(clauseAround(text, start, end).start, start));
 
 /** Whether the way to pay is refused: "no bank transfer", "I do not accept crypto", or tied to the site itself. */
 function isRefused(text: string, start: number, end: number, kind: Way): boolean {

@@ -1,8 +1,20 @@
-import { isAboutAnother, isLeftOpen, isNegated, topicFinder } from '../text';
+import { isAboutAnother, isLeftOpen, isNegated, phraseTest, sentenceAround, topicFinder, wordsOf } from '../text';
+import { namesBag } from './goods';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** How the seller says the piece was first sold. Only purchase from the maker counts as "discount", not this offer's own reduction. */
 const find = topicFinder('discount', 'outlet', 'sample-sale', 'seconds');
+
+const bought = phraseTest(
+  wordsOf('bought').filter((words) => !['outlet', 'sample sale', 'shop', 'store'].includes(words)),
+);
+const otherGoods = phraseTest(wordsOf('small-thing'));
+/** "There was an outlet next door where I got the shoes": what the rest of the sentence names was bought there. */
+function isOfOtherGoods(text: string, start: number, end: number): boolean {
+  const sentence = sentenceAround(text, start, end);
+  const [ahead, behind] = [text.slice(sentence.start, start), text.slice(end, sentence.end)];
+  return otherGoods.test(behind) && !namesBag(ahead + behind.replace(otherGoods, '')) && !bought.test(ahead);
+}
 
 /** Discount, outlet, sample-sale and factory-second claims; "not from an outlet" is none. */
 export function saleChannelClaims(passages: Passage[]): ClaimDraft[] {
@@ -13,6 +25,7 @@ export function saleChannelClaims(passages: Passage[]): ClaimDraft[] {
         return [];
       // "Vom Outlet? Nein, aus dem Laden": asked, and not said.
       if (isLeftOpen(text, hit.foldedStart, hit.foldedEnd)) return [];
+      if (isOfOtherGoods(text, hit.foldedStart, hit.foldedEnd)) return [];
       // "Sample" alone is also a fabric sample or a sample photo; it has to be the piece's kind.
       if (hit.words.toLowerCase() === 'sample' && !/^\s(?:piece|bag|item)/.test(text.slice(hit.foldedEnd))) return [];
       return [{ kind: 'sale-channel', channel: hit.value, ...saidIn(from, hit, 0.85) }];

@@ -5,6 +5,7 @@ import {
   partWords,
   phrasePattern,
   phraseTest,
+  rightAhead,
   sentenceAround,
   textPattern,
   topics,
@@ -20,7 +21,7 @@ import { namesBag } from './goods';
 /** The piece itself may be called so in a title: "Ondrasse belt". */
 const alsoParts = new Set([...Object.values(partWords).flat(), 'purse', 'cartera', 'watch']);
 const things = phraseTest([
-  ...wordsOf('comes-along'),
+  ...wordsOf('comes-along', 'beside-the-piece'),
   ...wordsOf('small-thing').filter((word) => !alsoParts.has(word)),
 ]).source;
 const thing = textPattern(things);
@@ -66,6 +67,18 @@ const japaneseBehind = textPattern(
   `^の[^\\s、。]{0,6}?(${phrasePattern([...topics['comes-along'].ja, ...topics['small-thing'].ja]).source})`,
 );
 
+const whichIs = textPattern(
+  `(?:${phrasePattern(wordsOf('article', 'possessive', 'an')).source})\\s?(\\p{L}{3,20})\\s?,?\\s(?:${anyLanguage(jointWords.which)})\\s(?:\\p{L}{1,12}\\s){0,3}?$`,
+);
+const ofPiece = phraseTest(wordsOf('bag', 'piece', 'kind-of-piece', 'code-noun', 'model-noun'));
+/** "Bought along with the suitcase, which is of 1988": of what the relative clause stands behind, unless that is the piece. */
+function isOfAntecedent(text: string, start: number, end: number, title: string): boolean {
+  const noun = whichIs.exec(
+    text.slice(Math.max(sentenceAround(text, start, end).start, start - longestAside), start),
+  )?.[1];
+  return noun !== undefined && !ofPiece.test(noun) && !title.includes(noun);
+}
+
 /** The last part or thing that a sentence names ahead of a place, unless the title calls the piece so. */
 function subjectAhead(text: string, start: number, end: number, title: string) {
   const ahead = text.slice(sentenceAround(text, start, end).start, start);
@@ -83,6 +96,7 @@ function subjectAhead(text: string, start: number, end: number, title: string) {
 export function isDateOfThing(text: string, start: number, end: number, title: string): boolean {
   const behind = japaneseBehind.exec(text.slice(end));
   if (behind !== null && !title.includes(behind[1] as string)) return true;
+  if (isOfAntecedent(text, start, end, title)) return true;
   const subject = subjectAhead(text, start, end, title);
   if (!subject) return false;
   const { isThing, opening, rest } = subject;
@@ -113,6 +127,7 @@ const tells = textPattern(
 
 /** "Dust bag made in China", "100% cotton pouch, made in Turkey": what comes along opens the sentence, and nothing else is named since. */
 export function isMakingOfThing(text: string, start: number, end: number, title: string): boolean {
+  if (hasLabelOfItsOwn(text, start, end, title)) return true;
   const subject = subjectAhead(text, start, end, title);
   if (!subject?.isThing || withWords.test(subject.words) || !opensSentence.test(subject.opening)) return false;
   const { opening, rest } = subject;
@@ -120,6 +135,15 @@ export function isMakingOfThing(text: string, start: number, end: number, title:
   const [own, making, ...more] = rest.split(',');
   if (own === undefined || more.length > 0) return false;
   return making === undefined ? fewWords.test(own) : own.trim() === '' || ofAnother.test(own);
+}
+const openingThing = textPattern(
+  `^\\s?(?:[\\p{L}'-]{1,15}\\s){0,3}?(${phraseTest(wordsOf('comes-along', 'small-thing')).source})(?:[「」』]?(?:に|は|の)|\\s(?:${phrasePattern(wordsOf('has-or-stays', 'with')).source})\\s)`,
+);
+/** "The dust bag has a tag saying made in China": what is sewn into something that comes along. */
+function hasLabelOfItsOwn(text: string, start: number, end: number, title: string): boolean {
+  const found = openingThing.exec(text.slice(sentenceAround(text, start, end).start, start));
+  if (found === null || withWords.test(found[1] as string) || title.includes(found[1] as string)) return false;
+  return !namesBag(text.slice(clauseAround(text, start, end).start + found[0].length, start));
 }
 /** What has words on it may tell where the piece was made. */
 const withWords = phraseTest(wordsOf('inside-the-piece', 'paper-or-key'));
@@ -173,3 +197,11 @@ export function isOfShop(text: string, start: number, end: number): boolean {
   const { start: opens, end: closes } = clauseAround(text, start, end);
   return shop.test(text.slice(opens, closes));
 }
+
+const person = textPattern(
+  `(?:${phrasePattern(wordsOf('people', 'others-kin', 'family')).source})(?:\\s[\\p{L}'-]{1,15}){0,2}\\s?[,([]\\s?$`,
+);
+const yearOfBirth = textPattern(`^\\s?(?:${anyLanguage(jointWords.ofAge)})\\s?$`);
+/** "My aunt Hilde, vintage 1931", "Tante Hilde (Jahrgang 1931)": of whoever stands ahead of it. */
+export const isOfPerson = (text: string, clauseStart: number, start: number): boolean =>
+  yearOfBirth.test(text.slice(clauseStart, start)) && person.test(rightAhead(text, clauseStart));

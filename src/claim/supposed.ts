@@ -1,9 +1,30 @@
-import { phraseTest, sentenceAround, wordsOf } from '../text';
+import { anyLanguage, clauseAround, jointWords, phraseTest, sentenceAround, textPattern, wordsOf } from '../text';
 
-const supposed = phraseTest(wordsOf('supposed'));
+const supposed = phraseTest(wordsOf('supposed', 'heard'));
 
 /** "I think it is from 1994", "supposedly relined": the sentence tells a guess or hearsay. */
 export function isSupposed(text: string, start: number, end: number): boolean {
   const sentence = sentenceAround(text, start, end);
   return supposed.test(text.slice(sentence.start, sentence.end));
+}
+
+const heard = phraseTest(wordsOf('heard'));
+const told = phraseTest(wordsOf('told-me'));
+/** "My husband says", "mon mari dit", "主人は…と言います": what somebody near the seller holds. */
+const kinSays = textPattern(
+  `(?:${phraseTest(wordsOf('possessive')).source})\\s\\p{L}{2,15}\\s(?:${anyLanguage(jointWords.holds)})(?!\\p{L})`,
+);
+const saidBehind = /^[^。、]{0,8}と(?:言|い[いう]|話|思って)/u;
+/** A label, a stamp or a paper tells what stands on it. */
+const written = phraseTest(wordsOf('code-noun', 'code-cue', 'inside-the-piece', 'paper-or-key', 'comes-along'));
+
+/**
+ * Whether words are what somebody else told: "I was told it is from 1988", "1988, my aunt always said". Nobody here
+ * states it, so it judges nothing.
+ */
+export function isHearsay(text: string, start: number, end: number): boolean {
+  const clause = clauseAround(text, start, end);
+  const ahead = text.slice(clause.start, start);
+  if (heard.test(text.slice(clause.start, clause.end)) || saidBehind.test(text.slice(end, clause.end))) return true;
+  return (told.test(ahead) || kinSays.test(ahead)) && !written.test(ahead);
 }

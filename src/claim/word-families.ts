@@ -1,6 +1,6 @@
 import { phrasePattern, rightAhead, type Topic, textPattern, topicFinder, wordsOf } from '../text';
 import { detailsOf } from './event-details';
-import { isOnlyLook } from './look';
+import { isLikened, isOnlyLook } from './look';
 import { partDescribed } from './material';
 import { notVouched } from './not-vouched';
 import { partBeside } from './parts';
@@ -34,6 +34,7 @@ const findLeather = topicFinder('leather', 'leather-like');
 const leather = (from: Passage): ClaimDraft[] =>
   saidWords(from, findLeather)
     .filter(({ hit }) => !isBeforeAccessory(from.folded.text, hit.foldedEnd, from.title))
+    .filter(({ hit }) => !isLikened(from.folded.text, hit.foldedStart, hit.foldedEnd))
     .map(({ hit, polarity, said }): ClaimDraft => {
       const of = partDescribed(from, hit.foldedStart, hit.foldedEnd);
       return { kind: 'leather', real: hit.value === 'leather', of, polarity, ...said };

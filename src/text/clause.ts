@@ -61,8 +61,15 @@ export function isNegated(text: string, start: number, end: number): boolean {
   const before = ahead.slice(reason).replace(notNegating, (found) => ' '.repeat(found.length));
   const last = lastEnd(negations, before);
   if (last > 0 && (before.slice(last).match(/[\p{L}\p{N}]+/gu) ?? []).length <= 4) return true;
-  return negatedAfter.test(text.slice(end, end + 16)) || closesDenied.test(text.slice(end, clause.end));
+  if (negatedAfter.test(text.slice(end, end + 16)) || closesDenied.test(text.slice(end, clause.end))) return true;
+  return saidWrongly.test(text.slice(end, sentenceAround(text, start, end).end));
 }
+
+/** "Somebody told me that it is of Spain, which is not true", "current ones have satin, this one does not". */
+const saidWrongly = new RegExp(
+  `(?:${phrasePattern(wordsOf('said-wrongly'), 'u').source})(?=\\s?(?:[.!;,)…。、\\n]|$))`,
+  'u',
+);
 
 /** "Outlet-Ware ist das nicht": the denial ends the clause. */
 const closesDenied = new RegExp(
@@ -80,6 +87,9 @@ const othersBehind = new RegExp(
   'u',
 );
 
+/** "未使用のものをもう一つ持っています": Japanese has the verb last. */
+const ownsAnother = /^[^。、]{0,8}もう(?:[一1１]|ひと)(?:つ|個|点)[^。、]{0,4}(?:持|あり|所有)/u;
+
 /**
  * Whether the words at `start` are said of another piece: the clause speaks of one before them ("similar to the 1990s
  * model"), or the sentence of somebody's ("my sister's is of 1986, and has pigskin"), or what they are said of is not on
@@ -90,6 +100,7 @@ export function isAboutAnother(text: string, start: number, end: number): boolea
   return (
     others.test(text.slice(Math.max(clause.start, start - 60), start)) ||
     othersBehind.test(text.slice(end, end + 8)) ||
+    ownsAnother.test(text.slice(end, end + 32)) ||
     isOfAnothersPiece(text.slice(sentenceAround(text, start, end).start, start)) ||
     isNotOffered(text.slice(end, clause.end), clauseBehind(text, clause.end))
   );

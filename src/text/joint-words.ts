@@ -69,8 +69,6 @@ export const onlyThen: EachLanguage = [
   'alleen|pas',
   'のみ',
 ];
-/** "The number says": ahead of a year that somebody reads out of it. */
-export const tellsYear: EachLanguage = ['says', 'dit|indique', 'sagt', 'dice', 'dice', 'zegt', 'によると|によれば'];
 /** Right behind a year that is one of making. */
 export const madeBehind: EachLanguage = [
   'made|model(?!\\s?\\d)|production',
@@ -80,6 +78,31 @@ export const madeBehind: EachLanguage = [
   'produccion',
   'productie',
   '年製|(?:[\\p{Script=Katakana}ー]{2,10}|[\\p{Script=Han}]{1,3})?製|製造',
+];
+
+/** Behind somebody whose opinion it is: "my husband says"; in Japanese it stands behind what is held. */
+export const holds: EachLanguage = [
+  'says|thinks|reckons|believes|swears',
+  'dit|pense|croit|affirme',
+  'sagt|meint|denkt|glaubt|schwort',
+  'dice|pensa|crede',
+  'dice|piensa|cree',
+  'zegt|denkt|gelooft',
+  '',
+];
+
+/** Opens a clause that tells more of the noun right ahead of it. */
+export const which: EachLanguage = ['which|that', 'qui', 'd(?:er|ie|as)', 'che', 'que', 'd(?:ie|at)', ''];
+
+/** Ahead of somebody's year of birth, in fun as well: "Jahrgang 1931", "bouwjaar 1950". */
+export const ofAge: EachLanguage = [
+  'vintage|class\\sof|model',
+  'millesime|cuvee|classe',
+  'jahrgang|baujahr|bj',
+  'classe|annata',
+  'quinta(?:\\sdel?)?|anada',
+  'bouwjaar|lichting|jaargang',
+  '',
 ];
 
 /** "Founded", as it is cut short before a year. */
@@ -139,6 +162,16 @@ export const season: EachLanguage = [
 ];
 /** Between two of which one may be chosen. */
 export const either: EachLanguage = ['or', 'ou', 'oder', 'o', 'o', 'of', 'または|か、'];
+/** Whoever says so wants none of what follows; in Japanese it follows itself. */
+export const refuses: EachLanguage = [
+  "refuse(?:\\sto)?|decline|(?:won'?t|will\\snot|do\\snot|don'?t)\\sdo",
+  'refus(?:e|ons)|decline|ne\\sf(?:ais|aisons)\\s(?:pas|aucun)',
+  'lehnen?|verweigern?|mache(?:n\\swir)?\\skeine?',
+  'rifiut(?:o|iamo)|non\\sf(?:accio|acciamo)',
+  'rechaz(?:o|amos)|me\\sniego\\sa|no\\sha(?:go|cemos)',
+  'weiger(?:en)?|doe(?:n\\swe)?\\sgeen',
+  '',
+];
 /** Before what is not accepted, and behind it. */
 export const notBefore: EachLanguage = ['not|never|no', 'pas|non', 'nicht', 'non|mai', 'no|nunca', 'niet|nooit', ''];
 export const notBehind: EachLanguage = ['not', 'pas', 'nicht', '', '', 'niet', 'ません|不可|ない'];

@@ -1,6 +1,7 @@
 import appraised from './lexicon/appraised.json' with { type: 'json' };
 import bought from './lexicon/bought.json' with { type: 'json' };
 import gifted from './lexicon/gifted.json' with { type: 'json' };
+import heard from './lexicon/heard.json' with { type: 'json' };
 import invoice from './lexicon/invoice.json' with { type: 'json' };
 import negation from './lexicon/negation.json' with { type: 'json' };
 import reDyed from './lexicon/re-dyed.json' with { type: 'json' };
@@ -22,7 +23,7 @@ import { phraseFinder } from './phrases';
 export const befalls = phraseFinder({
   befalls: wordsIn(bought, gifted, invoice, restored, reDyed, replaced, repairNoun, appraised),
 });
-export const supposes = phraseFinder({ supposes: wordsIn(supposed) });
+export const supposes = phraseFinder({ supposes: wordsIn(supposed, heard) });
 export const denies = phraseFinder({ denies: wordsIn(negation) });
 
 export const seasonWords = wordsByValue(season);

@@ -1,8 +1,10 @@
+import { anyLanguage } from './each-language';
 import { afterLast } from './ends';
 import { japanese } from './japanese';
 import { wordsOf } from './lexicon';
 import { type Dimension, dimensionLetters, dimensionWords, lettersOf, otherThings } from './measure-words';
 import { anyOf, phraseFinder, phrasePattern } from './phrases';
+import { asCross } from './unit-words';
 
 /** What names a measurement's dimension; `letter` is null when a whole word does. */
 export interface Label {
@@ -22,6 +24,7 @@ export function lettersFor(language: string | null): Set<string> {
 
 const about = anyOf(wordsOf('about'));
 const hedged = new RegExp(`(?:${about})\\.?\\s{0,2}$`, 'u');
+const crossed = new RegExp(`^\\s?(?:[x×*]|${anyLanguage(asCross)})\\s?$`, 'u');
 const letterBefore = /(?:^|[^\p{L}])\(?([a-z]{1,2})\)?[\s.:=]{0,3}$/u;
 const letterAfter = /^\s{0,2}\(?([a-z]{1,2})\)?(?![\p{L}])/u;
 
@@ -35,6 +38,8 @@ function labelBefore(text: string, start: number, letters: Set<string>): Label |
   const strap = found.find((word) => word.value === 'strap' || word.value === 'handle');
   const near = strap ?? found[found.length - 1];
   if (!near || /[.,]\s|、/.test(clause.slice(near.end).replace(hedged, ''))) return null;
+  // "12 inches across by 8": the label is of the number ahead of it.
+  if (crossed.test(clause.slice(near.end))) return null;
   return { dimension: near.value, letter: null };
 }
 

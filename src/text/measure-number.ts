@@ -1,3 +1,6 @@
+import { anyLanguage, type EachLanguage } from './each-language';
+import { andHalf, andQuarter } from './unit-words';
+
 const vulgar: Record<string, [number, number]> = {
   '½': [1, 2],
   '¼': [1, 4],
@@ -16,6 +19,20 @@ const number =
 const plainFraction =
   /(\d{1,2})[/⁄](2|3|4|8|16|32)(?=\s?(?:"|''|in(?:ch|ches|\.)?(?!\p{L})|zoll|pouces?|pollic[ei]|pulgadas?|duim))/iuy;
 
+const inWords = (row: EachLanguage) => new RegExp(`\\s?(?:${anyLanguage(row)})(?![\\p{L}\\d])`, 'iuy');
+const spoken: readonly (readonly [pattern: RegExp, part: number])[] = [
+  [inWords(andHalf), 1 / 2],
+  [inWords(andQuarter), 1 / 4],
+];
+/** "9 and a half inches". */
+function spokenPart(text: string, end: number): { part: number; end: number } | null {
+  for (const [pattern, part] of spoken) {
+    pattern.lastIndex = end;
+    if (pattern.test(text)) return { part, end: pattern.lastIndex };
+  }
+  return null;
+}
+
 /** A number of a size, the step that it is stated to, and where it ends. */
 export interface Size {
   value: number;
@@ -33,6 +50,8 @@ export function readSize(text: string, position: number): Size | null {
   const match = number.exec(text);
   if (!match) return null;
   const [, whole, glyph, top, bottom, decimals, lone] = match;
+  const said = glyph || top || decimals || lone ? null : spokenPart(text, position + match[0].length);
+  if (said) return { value: Number(whole) + said.part, step: said.part, end: said.end };
   const written = glyph ?? lone;
   const fraction = written ? vulgar[written] : top && Number(bottom) > 0 ? [Number(top), Number(bottom)] : null;
   const [part = 0, of = 1] = fraction ?? [];

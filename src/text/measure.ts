@@ -4,6 +4,7 @@ import { type Folded, foldText, foldWords, sourceRange } from './fold';
 import { isOtherThing, labelNear, labelsLead, lettersFor, templateNear, withoutLabels } from './measure-label';
 import { readSize, type Size } from './measure-number';
 import type { Dimension } from './measure-words';
+import { isOfOther, isOfParcel, isWithHandles } from './measured-else';
 import { aboutLength, asCross, lengthToLength, sideBySide, sizeHeading, unitWords } from './unit-words';
 
 /** A measurement with its place: `text.slice(start, end)` is `measure.words`. */
@@ -62,7 +63,7 @@ function upTo(text: string, low: Size): Size | null {
 }
 
 /** "1 m 20": the centimetres behind the metres. */
-const centimetresBehind = /^\s?(\d\d)(?![\d/]|[.,]\d|\s?(?:x|×|%|€|"|\p{L}))/u;
+const centimetresBehind = /^(?:(\d\d)(?![\d/]|[.,]\d|\s?[x×%€"])|\s(\d\d)(?![\d/]|[.,]\d|\s?(?:x|×|%|€|"|\p{L})))/u;
 
 const quoted = /(?:^|[\s:(])"[^"\n]{0,20}$/;
 
@@ -77,7 +78,7 @@ function readTerm(text: string, position: number): Term | null {
   const unit = found?.[0] === '"' && quoted.test(text.slice(Math.max(0, position - 24), position)) ? null : found;
   const behind = unit && /m/i.test(unit[5] ?? '') ? centimetresBehind.exec(text.slice(unitPattern.lastIndex)) : null;
   if (unit && behind && step === 1) {
-    const metres = value + Number(behind[1]) / 100;
+    const metres = value + Number(behind[1] ?? behind[2]) / 100;
     const last = end + unit[0].length + behind[0].length;
     return { start: position, end: last, value: metres, step: 0.01, unit: 'm', dimension: null, letter: null };
   }
@@ -247,11 +248,13 @@ function readRun(
   secondWidthIsDepth(terms);
   const lone = terms.length === 1 && terms[0]!.dimension === null;
   if (lone && isOtherThing(plain, terms[0]!)) return [];
+  if (isOfParcel(plain, terms[0]!.start, terms[terms.length - 1]!.end)) return [];
   const about = hedge.test(text.slice(Math.max(0, terms[0]!.start - 16), terms[0]!.start));
   return terms.flatMap((term, index) => {
     const unit = term.unit ?? nextUnit(terms, index) ?? shared ?? 'cm';
     const mm = term.value * unitMm[unit];
     if (!(mm > 0) || mm > 5000) return [];
+    if (terms.length === 1 && (isWithHandles(plain, term) || isOfOther(plain, { start: term.start, mm }))) return [];
     const precisionMm = round(((term.step * unitMm[unit]) / 2) * (about ? 2 : 1));
     const range = sourceRange(folded, term.start, term.end);
     const stated: Measure['unit'] = assumed

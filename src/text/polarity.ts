@@ -1,4 +1,6 @@
 import { clauseAround, isDenial, isNegated, sentenceAround } from './clause';
+import { anyLanguage } from './each-language';
+import { either } from './joint-words';
 import { topics, wordsOf } from './lexicon';
 import { phrasePattern } from './phrases';
 
@@ -27,10 +29,17 @@ export function polarityOf(text: string, start: number, end: number): 'is' | 'is
 const leftOpen = phrasePattern(wordsOf('whether'), 'u');
 const leftOpenBehind = new RegExp(`^.{0,6}?(?:${phrasePattern(topics.whether.ja, 'u').source})`, 'u');
 
+/** "In 1994... or was it 1996?": dots are no end of what the seller asks. */
+const wavers = new RegExp(
+  `^[^.!?;。\\n…]{0,24}(?:\\.{2,3}|…)\\s?[¿"]?(?:${anyLanguage(either)})\\s?[^.!;。\\n]{0,32}[?？]`,
+  'u',
+);
+
 /** Whether words are asked, supposed or not known, and so state nothing: "is it leather?", "if there were scratches". */
 export function isLeftOpen(text: string, start: number, end: number): boolean {
   const sentence = sentenceAround(text, start, end);
   if (text[sentence.end] === '?' || text[sentence.end - 1] === 'か') return true;
+  if (wavers.test(text.slice(end, end + 96))) return true;
   const clause = clauseAround(text, start, end);
   return (
     leftOpen.test(text.slice(clause.start, start)) || leftOpenBehind.test(text.slice(end, clause.end).slice(0, 16))

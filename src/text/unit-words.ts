@@ -63,3 +63,57 @@ export const sideBySide: EachLanguage = [
 
 /** Between two sides alone, as a cross is: Japanese writes the cross. */
 export const asCross: EachLanguage = ['by', 'par|sur', 'auf|mal', 'per', 'por', 'bij|op', ''];
+
+/** Beside the handles that a height is measured with. */
+export const inclusive: EachLanguage = [
+  'including|inclusive of|included',
+  'y compris|compris(?:es)?|incluses?',
+  'samt|einschlie(?:ß|ss)lich|inklusive|inkl|mitgemessen',
+  'compres[ie]|inclus[ie]|inclusi',
+  'incluid[ao]s|incluyendo|inclusive',
+  'inclusief|inbegrepen|meegerekend',
+  '含め|込み|含む',
+];
+
+/** A length of handles and straps themselves. */
+export const hangingLength: EachLanguage = [
+  'drop|length',
+  'longueur|tombant',
+  'lange|hohe\\s(?:der|des)',
+  'lunghezza|caduta',
+  'largo|caida',
+  'lengte',
+  '長さ',
+];
+
+/** Who tells how tall they are. */
+export const bodyHeight: EachLanguage = [
+  "i am|i'm|my height",
+  'je (?:mesure|fais)|ma taille',
+  'ich bin|bin ich|meine gro(?:ß|ss)e',
+  'sono alt[ao]|sono',
+  'mido|yo mido',
+  'ik ben|ben ik',
+  '身長',
+];
+
+/** Behind a whole number: "9 and a half", "9 einhalb", "neuf et demi" in digits. */
+export const andHalf: EachLanguage = [
+  'and\\sa\\shalf',
+  'et\\sdemie?',
+  'ein\\s?halb|und\\sein\\shalb(?:er|es)?',
+  'e\\smezz[oa]',
+  'y\\smedi[oa]',
+  '(?:en\\s)?een\\shalf|en\\seen\\shalve',
+  '半',
+];
+/** The same of a quarter. */
+export const andQuarter: EachLanguage = [
+  'and\\sa\\squarter',
+  'et\\squart',
+  'und\\sein\\sviertel|einviertel',
+  'e\\sun\\squarto',
+  'y\\scuarto',
+  'en\\seen\\skwart',
+  '',
+];

@@ -27,10 +27,18 @@ const told: Record<MessyPart, string> = {
   'neighbours set aside':
     'of the latest writing, set aside before any reader ran on them, opened once and mended since',
   guests: 'of the last writing of all, with their truth before any reader ran on them, and tuned on since',
+  townsfolk: 'into a third of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
+  'townsfolk set aside': 'written with those, set aside before any reader ran on them, opened once',
   'guests set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
 };
 
-const day = (which: MessyPart) => (/^(?:neighbours|guests)/.test(which) ? '2026-11-30' : '2026-11-29');
+const day = (which: MessyPart) => (/^(?:neighbours|guests|townsfolk)/.test(which) ? '2026-11-30' : '2026-11-29');
+
+/** How often what was planted is not told; nothing where nothing was. */
+function missedOf(scores: readonly { planted: boolean; missed: boolean }[]): string {
+  const planted = scores.filter((one) => one.planted).length;
+  return planted > 0 ? `, planted doubts missed on ${scores.filter((one) => one.missed).length} of ${planted}` : '';
+}
 
 /** What is read of pages as people write them, and what honest sellers are held to have said wrong. */
 async function printSet(which: MessyPart): Promise<void> {
@@ -40,7 +48,7 @@ async function printSet(which: MessyPart): Promise<void> {
   const contradictions = scores.reduce((sum, one) => sum + one.contradictions, 0);
   console.log(
     `${scores.length} second-hand pages in seven languages, written on ${day(which)}, ${told[which]}: ` +
-      `unfounded doubts on ${doubted.length}, contradictions ${contradictions}.`,
+      `unfounded doubts on ${doubted.length}, contradictions ${contradictions}${missedOf(scores)}.`,
   );
   console.table(
     (['fields', 'claims', 'made', 'codes'] as const).map((of) => {
@@ -63,8 +71,7 @@ async function printCallers(which: CallersPart): Promise<void> {
   console.log(
     `${scores.length} short second-hand pages in seven languages, written on 2026-11-30, ${toldOfCallers[which]}: ` +
       `unfounded doubts on ${count(({ unfounded }) => unfounded.length > 0)}, ` +
-      `contradictions ${scores.reduce((sum, { contradictions }) => sum + contradictions, 0)}, ` +
-      `planted doubts missed on ${count(({ missed }) => missed)} of ${count(({ planted }) => planted)}.`,
+      `contradictions ${scores.reduce((sum, { contradictions }) => sum + contradictions, 0)}${missedOf(scores)}.`,
   );
   for (const { page, unfounded } of scores)
     for (const check of unfounded) console.log(`  ${page}: unfounded: ${check}`);
@@ -77,6 +84,7 @@ export async function printMessy(): Promise<void> {
   await printSet('passers-by');
   await printSet('neighbours');
   await printSet('guests');
+  await printSet('townsfolk');
   await printCallers('callers');
   if (process.env.LISTING_PART !== 'all') return;
   await printSet('set aside');
@@ -85,5 +93,6 @@ export async function printMessy(): Promise<void> {
   await printSet('passers-by set aside');
   await printSet('neighbours set aside');
   await printSet('guests set aside');
+  await printSet('townsfolk set aside');
   await printCallers('callers set aside');
 }

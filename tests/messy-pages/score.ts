@@ -15,7 +15,8 @@ import { shortClaim } from '../unit/claim/listing-of';
  * `passers-by.json` after these, of `neighbours.json` after those, and of `guests.json` last; a third of each (Python's
  * `random.Random(20261129).sample` over the sorted names, 20261130, 20261201 and 20261202 for the last three) is set
  * aside too. Of `callers.json` only doubts are told: four of its 36 sellers were made to say what founds one, before any
- * reader ran; twelve (`Random(20261203)`) are set aside.
+ * reader ran; twelve (`Random(20261203)`) are set aside. `townsfolk.json` has both: all that its 48 pages say, and into
+ * twelve of them one thing was written that founds a doubt; sixteen (`Random(20261204)`) are set aside.
  */
 
 const read = (name: string) => readFileSync(new URL(name, import.meta.url), 'utf8');
@@ -26,6 +27,8 @@ export interface MessyTruth {
   fields: Omit<Truth, 'url'>;
   /** What is said, in short. */
   says: string[];
+  /** Something that founds a doubt was written in: one of `doubts` has to be raised. */
+  planted?: true;
   /** Checks that may raise a doubt: the seller is honest, and so every other doubt is unfounded. */
   doubts: string[];
 }
@@ -35,7 +38,8 @@ const tableOf = (name: string) => JSON.parse(read(name)) as Truths;
 const [first, later] = [tableOf('truth.json'), tableOf('later.json')];
 const [strangers, passersBy] = [tableOf('strangers.json'), tableOf('passers-by.json')];
 const [neighbours, guests] = [tableOf('neighbours.json'), tableOf('guests.json')];
-const messyTruths: Truths = { ...first, ...later, ...strangers, ...passersBy, ...neighbours, ...guests };
+const townsfolk = tableOf('townsfolk.json');
+const messyTruths: Truths = { ...first, ...later, ...strangers, ...passersBy, ...neighbours, ...guests, ...townsfolk };
 
 /** A page of which only doubts are told. */
 interface CallerTruth {
@@ -61,6 +65,8 @@ const parts = {
   'neighbours set aside': () => asideOf(neighbours),
   guests: () => seenOf(guests),
   'guests set aside': () => asideOf(guests),
+  townsfolk: () => seenOf(townsfolk),
+  'townsfolk set aside': () => asideOf(townsfolk),
 };
 export type MessyPart = keyof typeof parts;
 export const messyPages = (which: MessyPart): string[] => parts[which]();
@@ -251,6 +257,9 @@ export interface MessyScore {
   codes: Tally;
   unfounded: string[];
   contradictions: number;
+  planted: boolean;
+  /** A doubt was planted, and none of those that it founds is shown. */
+  missed: boolean;
   faults: string[];
 }
 
@@ -261,6 +270,8 @@ export async function scoreMessy(page: string): Promise<MessyScore> {
   const claim = scoreClaims(built, truth);
   const doubts = findingsOf(built).filter(({ kind }) => kind === 'doubt' || kind === 'contradiction');
   const unfounded = doubts.filter(({ check }) => !truth.doubts.includes(check)).map(({ check }) => check);
+  const planted = truth.planted ?? false;
+  const missed = planted && doubts.length === unfounded.length;
   return {
     page,
     fields: field.tally,
@@ -269,7 +280,14 @@ export async function scoreMessy(page: string): Promise<MessyScore> {
     codes: claim.codes,
     unfounded,
     contradictions: doubts.filter(({ kind }) => kind === 'contradiction').length,
-    faults: [...field.faults, ...claim.faults, ...unfounded.map((check) => `unfounded: ${check}`)],
+    planted,
+    missed,
+    faults: [
+      ...field.faults,
+      ...claim.faults,
+      ...unfounded.map((check) => `unfounded: ${check}`),
+      ...(missed ? ['planted doubt missed'] : []),
+    ],
   };
 }
 

@@ -51,6 +51,7 @@ import deniedBehind from './denied-behind.json' with { type: 'json' };
 import discount from './discount.json' with { type: 'json' };
 import done from './done.json' with { type: 'json' };
 import dyed from './dyed.json' with { type: 'json' };
+import family from './family.json' with { type: 'json' };
 import firstPerson from './first-person.json' with { type: 'json' };
 import formerOne from './former-one.json' with { type: 'json' };
 import freshParts from './fresh-parts.json' with { type: 'json' };
@@ -62,6 +63,7 @@ import goldSurface from './gold-surface.json' with { type: 'json' };
 import gradeLegend from './grade-legend.json' with { type: 'json' };
 import hasOrStays from './has-or-stays.json' with { type: 'json' };
 import hasRoom from './has-room.json' with { type: 'json' };
+import heard from './heard.json' with { type: 'json' };
 import hearsay from './hearsay.json' with { type: 'json' };
 import hedgeBeforeName from './hedge-before-name.json' with { type: 'json' };
 import hedgeBehindName from './hedge-behind-name.json' with { type: 'json' };
@@ -136,6 +138,7 @@ import outOf from './out-of.json' with { type: 'json' };
 import outlet from './outlet.json' with { type: 'json' };
 import packagingOnly from './packaging-only.json' with { type: 'json' };
 import paperOrKey from './paper-or-key.json' with { type: 'json' };
+import parcel from './parcel.json' with { type: 'json' };
 import payDirectly from './pay-directly.json' with { type: 'json' };
 import payUnprotected from './pay-unprotected.json' with { type: 'json' };
 import people from './people.json' with { type: 'json' };
@@ -151,6 +154,7 @@ import ratingsCounted from './ratings-counted.json' with { type: 'json' };
 import reDyed from './re-dyed.json' with { type: 'json' };
 import reIssue from './re-issue.json' with { type: 'json' };
 import readsThere from './reads-there.json' with { type: 'json' };
+import refusedBehind from './refused-behind.json' with { type: 'json' };
 import refusedInField from './refused-in-field.json' with { type: 'json' };
 import remade from './remade.json' with { type: 'json' };
 import repairNoun from './repair-noun.json' with { type: 'json' };
@@ -158,9 +162,11 @@ import replaced from './replaced.json' with { type: 'json' };
 import restored from './restored.json' with { type: 'json' };
 import returnsLabel from './returns-label.json' with { type: 'json' };
 import runEnded from './run-ended.json' with { type: 'json' };
+import saidWrongly from './said-wrongly.json' with { type: 'json' };
 import sales from './sales.json' with { type: 'json' };
 import salesNone from './sales-none.json' with { type: 'json' };
 import sampleSale from './sample-sale.json' with { type: 'json' };
+import scaleThing from './scale-thing.json' with { type: 'json' };
 import searchWords from './search-words.json' with { type: 'json' };
 import seconds from './seconds.json' with { type: 'json' };
 import sellerLabel from './seller-label.json' with { type: 'json' };
@@ -199,6 +205,7 @@ import weeks from './weeks.json' with { type: 'json' };
 import whether from './whether.json' with { type: 'json' };
 import wholly from './wholly.json' with { type: 'json' };
 import withWords from './with.json' with { type: 'json' };
+import yearAfter from './year-after.json' with { type: 'json' };
 import years from './years.json' with { type: 'json' };
 import zincAlloy from './zinc-alloy.json' with { type: 'json' };
 
@@ -267,6 +274,7 @@ export const topics = {
   discount,
   done,
   dyed,
+  family,
   'first-person': firstPerson,
   'former-one': formerOne,
   'fresh-parts': freshParts,
@@ -278,6 +286,7 @@ export const topics = {
   'grade-legend': gradeLegend,
   'has-or-stays': hasOrStays,
   'has-room': hasRoom,
+  heard,
   hearsay,
   'hedge-before-name': hedgeBeforeName,
   'hedge-behind-name': hedgeBehindName,
@@ -352,6 +361,7 @@ export const topics = {
   outlet,
   'packaging-only': packagingOnly,
   'paper-or-key': paperOrKey,
+  parcel,
   'pay-directly': payDirectly,
   'pay-unprotected': payUnprotected,
   people,
@@ -367,6 +377,7 @@ export const topics = {
   're-dyed': reDyed,
   're-issue': reIssue,
   'reads-there': readsThere,
+  'refused-behind': refusedBehind,
   'refused-in-field': refusedInField,
   remade,
   'repair-noun': repairNoun,
@@ -374,9 +385,11 @@ export const topics = {
   restored,
   'returns-label': returnsLabel,
   'run-ended': runEnded,
+  'said-wrongly': saidWrongly,
   sales,
   'sales-none': salesNone,
   'sample-sale': sampleSale,
+  'scale-thing': scaleThing,
   'search-words': searchWords,
   seconds,
   'seller-label': sellerLabel,
@@ -415,6 +428,7 @@ export const topics = {
   whether,
   wholly,
   with: withWords,
+  'year-after': yearAfter,
   years,
   'zinc-alloy': zincAlloy,
 } satisfies Record<string, Lexicon>;

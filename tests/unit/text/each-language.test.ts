@@ -65,6 +65,10 @@ const without: Record<string, string> = {
   'needsName ja': 'its words of style name a maker by themselves',
   'comparedWith ja': 'what is compared stands before it',
   'madeAhead ja': 'the verb stands behind the date',
+  'refuses ja': 'the verb ends the sentence, and is one of those that refuse behind',
+  'ofAge ja': 'the year of a birth stands ahead of the verb',
+  'which ja': 'such a clause stands ahead of its noun',
+  'holds ja': 'the verb stands behind what is held',
   'foundedShort ja': 'nothing is cut short with a stop',
   'iThink ja': 'the verb ends the sentence, and no comma parts it from the name',
   'whose ja': 'whose it is stands before the thing',
@@ -78,6 +82,7 @@ const without: Record<string, string> = {
   'unitWords.ft it': 'lengths are not measured in feet',
   'unitWords.ft es': 'lengths are not measured in feet',
   'unitWords.ft nl': 'lengths are not measured in feet',
+  'andQuarter ja': 'only halves are told so',
   'unitWords.ft ja': 'lengths are not measured in feet',
 };
 
