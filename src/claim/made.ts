@@ -45,7 +45,7 @@ import {
   isOfShop,
   isRunOfModel,
 } from './subject';
-import { isHearsay, isSupposed } from './supposed';
+import { isDoubtedHearsay, isHearsay, isSupposed } from './supposed';
 
 const bought = phrasePattern(wordsOf('bought'));
 /** "In 1990-1994 bought"; a shop behind years tells of a code. */
@@ -58,6 +58,9 @@ const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
 /** "交換してもらいました", had it exchanged, ends as "もらいました" does, was given it. */
 const withoutRepairs = (words: string): string => words.replace(mended, (found) => ' '.repeat(found.length));
 /** "Facture d'une réparation de 1999": the year is the repair's, whatever stands before it. */
+const papers = phrasePattern(wordsOf('invoice', 'paper-or-key'));
+/** "Added in 2015: the receipt is in the pocket": of what was added. */
+const withoutPapers = (words: string): string => words.replace(papers, (found) => ' '.repeat(found.length));
 const repairOf = textPattern(
   `(?:${phrasePattern(wordsOf('repair-noun', 'other-work')).source})(?:\\s\\p{L}{1,4}){0,2}\\s?$`,
 );
@@ -83,7 +86,12 @@ const opensAbout = textPattern(`^(?:${phrasePattern(wordsOf('about')).source}|${
 
 /** "Made in USA, 2002": a date that opens its clause is led by the clause before it. */
 function leadStart(text: string, clauseStart: number, start: number): number {
-  const before = opensAbout.test(text.slice(clauseStart, start).trim()) ? clauseBeforeComma(text, clauseStart) : null;
+  if (!opensAbout.test(text.slice(clauseStart, start).trim())) return clauseStart;
+  // "A present for my exam (2006)".
+  const isInBracket = text[clauseStart - 1] === '(';
+  const before = isInBracket
+    ? clauseAround(text, clauseStart - 1, clauseStart - 1)
+    : clauseBeforeComma(text, clauseStart);
   return before?.start ?? clauseStart;
 }
 
@@ -133,7 +141,12 @@ function subjectOf(
   if (isExplicitRange(date) && boughtBehind.test(after)) return { kind: 'bought', confidence: 0.8 };
   // "2002-2004 selon la boutique": what a shop tells of a code is no purchase.
   const makingLeads = words.making > 0 && joinsMaking.test(before.slice(words.making));
-  if (!isExplicitRange(date) && !makingLeads && isBoughtThen(after) && lastEnd(madeOrFrom, before.slice(-12)) === 0)
+  if (
+    !isExplicitRange(date) &&
+    !makingLeads &&
+    isBoughtThen(words.elsewhere > 0 ? withoutPapers(after) : after) &&
+    lastEnd(madeOrFrom, before.slice(-12)) === 0
+  )
     return { kind: 'bought', confidence: 0.8 };
   if (repairOf.test(before)) return null;
   if (happenedThen(after) && words.making === 0) return null;
@@ -243,6 +256,7 @@ export function dateClaims(passages: Passage[], readAt: string, makers: MakerFil
       const isHeard = !isExplicitRange(date) && isHearsay(from.folded.text, ...range);
       if (subject.kind === 'not-placed' || (subject.kind === 'made' && isHeard))
         return [notPlaced(from, 'date', range)];
+      if (isDoubtedHearsay(from.folded.text, ...range)) return [notPlaced(from, 'date', range)];
       if (subject.kind === 'made') return [{ kind: 'made', span: asSaid(date, from, range), ...said }];
       const span = dayOfPurchase(isHeard ? { ...date.span, about: true } : date.span);
       return [{ kind: 'bought', span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said }];

@@ -9,6 +9,7 @@ import {
   phraseFinder,
   phrasePattern,
   rightAhead,
+  tableWords,
   textPattern,
   wordsOf,
 } from '../text';
@@ -92,8 +93,14 @@ function mentions(from: Passage, makers: MakerFile[]): Hit<string>[] {
 
 /** "Made by", right before the name. */
 const madeBy = textPattern(`(?:${phrasePattern(wordsOf('made-by')).source})\\s(?:the\\s)?$`);
-const isMadeBy = ({ folded }: Passage, { foldedStart }: Hit<string>) =>
-  madeBy.test(rightAhead(folded.text, foldedStart));
+/** "Merk Ondrasse", "Marke: Ondrasse", "stamped Ondrasse": named as what the maker is called. */
+const labelled = textPattern(
+  `(?:${phrasePattern([...tableWords('label').maker, ...wordsOf('code-cue', 'reads-there')]).source})(?:\\s(?:${phrasePattern(wordsOf('is')).source}))?\\s?[:：は]?\\s?["'«„“]?$`,
+);
+const isMadeBy = ({ folded }: Passage, { foldedStart }: Hit<string>) => {
+  const ahead = rightAhead(folded.text, foldedStart);
+  return madeBy.test(ahead) || labelled.test(ahead);
+};
 
 /** What sellers put into a field that must be filled: it names nobody. */
 const nobody = new Set(wordsOf('names-nobody').map(plainName));

@@ -1,8 +1,10 @@
 import {
+  accessoryWords,
   clauseAround,
   type Hit,
   namesAnothersPiece,
   phrasePattern,
+  phraseTest,
   sentenceAround,
   textPattern,
   wordsOf,
@@ -26,6 +28,28 @@ const metals = new Set(['brass', 'bronze', 'nickel', 'palladium', 'steel', 'plas
 
 export const isOfMetal = ({ words, hasMaterial }: Group): boolean =>
   hasMaterial && words.some((word) => metals.has(word));
+
+const besideThings = phraseTest(accessoryWords);
+const opensItem = textPattern(`^\\s?(?:(?:${phrasePattern(wordsOf('article', 'and', 'with')).source})\\s)?$`);
+/** Where the noun stands ahead of its material, some words may follow: "laiton terni". */
+const mostBehind = (language: string | null) => (/^(?:fr|it|es)/.test(language ?? '') ? 5 : 0);
+/**
+ * "Olive twill, brass, dark handles": brass that opens an item of its own is that of the fittings. Other metals mean more
+ * than that: "nickel" is spotless in French.
+ */
+export function isBareBrass(
+  text: string,
+  { words, start, end }: Group,
+  parts: readonly Hit<Part>[],
+  language: string | null,
+): boolean {
+  if (!words.includes('brass')) return false;
+  const clause = clauseAround(text, start, end);
+  if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
+  const behind = text.slice(end, clause.end);
+  if ((behind.match(/[\p{L}\d]+/gu) ?? []).length > mostBehind(language)) return false;
+  return opensItem.test(text.slice(clause.start, start)) && !namesBag(behind) && !besideThings.test(behind);
+}
 
 /** What a title names as a material is the piece's, unless it is a part's. */
 export const isOfTitle = (group: Group, parts: Hit<Part>[]) =>
@@ -53,12 +77,16 @@ function namesLining(text: string, group: Group, parts: readonly Hit<Part>[]): b
   return last?.value === 'lining' && !namesBag(text.slice(last.foldedEnd, group.start));
 }
 
+/** Cloths that bags are lined with: by themselves they are no body's. */
+const linings = new Set(['twill', 'satin', 'microsuede', 'microfibre', 'sateen', 'drill']);
+const isOfLinings = (words: string): boolean => words.split(' ').some((word) => linings.has(word));
+
 /** A material beside a word for the piece, or alone in its clause, in a clause without any part. */
 export function isOfPiece(text: string, group: Group, parts: Hit<Part>[], all: readonly Group[]): boolean {
   const clause = clauseAround(text, group.start, group.end);
   if (rightBehindPiece.test(text.slice(clause.start, group.start))) return true;
   if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
-  if (group.words.some((word) => metals.has(word))) return false;
+  if (group.words.some((word) => metals.has(word) || isOfLinings(word))) return false;
   const rest =
     `${text.slice(clause.start, group.start)} ${text.slice(group.end, clause.end)}`.match(/[\p{L}\d]+/gu) ?? [];
   // "My sister's has pigskin, this one cotton": of the same part, whichever that is.

@@ -19,7 +19,7 @@ import {
 import { rememberForMakers } from './by-makers';
 import { isOfCompanion } from './goods';
 import { isLikened } from './look';
-import { type Group, isOfMetal, isOfPiece, isOfTitle } from './material-of-piece';
+import { type Group, isBareBrass, isOfMetal, isOfPiece, isOfTitle } from './material-of-piece';
 import { colourWords, materialWords } from './material-words';
 import { notPlaced } from './not-placed';
 import { findParts } from './parts';
@@ -232,6 +232,15 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
         ];
       }
       if (!group.hasMaterial) return [];
+      if (isBareBrass(text, group, near, from.language))
+        return [
+          {
+            kind: 'material',
+            part: 'hardware',
+            material: materialOf(group, words.materials),
+            ...said(group.sourceStart, group.sourceEnd, 0.7),
+          },
+        ];
       if (!(from.field === 'title' ? isOfTitle(group, near) : isOfPiece(text, group, near, all)))
         return [notPlaced(from, 'material', [group.start, group.end])];
       return [

@@ -39,15 +39,17 @@ const marketplaceWay = textPattern(
 const either = textPattern(
   `(?:^|\\s)(?:${anyWithGaps(jointWords.either)})\\s(?:\\p{L}{1,8}\\s){0,2}$|(?:${jointWords.either[6]})$`,
 );
+/** "Into my account instead of through the site". */
+const instead = textPattern(`(?:${anyLanguage(jointWords.insteadOf)})\\s$`);
 /** "By transfer through the site"; "by transfer or through the site" leaves the choice. */
 function isThroughMarket(sentence: string): boolean {
   const way = marketplaceWay.exec(sentence);
-  return way !== null && !either.test(sentence.slice(0, way.index));
+  return way !== null && !either.test(sentence.slice(0, way.index)) && !instead.test(sentence.slice(0, way.index));
 }
 
 /** "I never ask for bank transfers", "please do not pay any of it to me by …"; "do not pay here but by …" asks for it. */
 const neverAsked = textPattern(
-  `(?:${sourceOf('negation')})\\s(?:[\\p{L}']+\\s){0,3}(?:${sourceOf('dealing')})\\s(?:(?!(?:${sourceOf('but')}))[\\p{L}']+\\s){0,12}$`,
+  `(?:(?:${sourceOf('negation')})\\s(?:[\\p{L}']+\\s){0,3}(?:${sourceOf('dealing')})|(?:${sourceOf('dealing')})\\s(?:[\\p{L}']+\\s)?(?:${sourceOf('negation')}))\\s(?:(?!(?:${sourceOf('but')}))[\\p{L}']+\\s){0,12}$`,
 );
 
 /** "By card or bank transfer": one of the ways that a shop takes, and not the only one. */

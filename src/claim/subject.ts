@@ -57,7 +57,9 @@ const apposed = /^,\s(?:\p{L}{1,12}\s){0,3}$/u;
 /** "The zip is of 2010": of a part only so near. */
 const nearLink = textPattern(`^(?:\\s\\p{L}{1,15}){0,3}?\\s?(?:${link})`);
 /** "I had a new strap made in 2016": right behind a part. */
-const madeThen = textPattern(`^\\s(?:\\p{L}{1,12}\\s)?(?:${phrasePattern(wordsOf('made-verb')).source})`);
+const madeThen = textPattern(
+  `^\\s(?:\\p{L}{1,12}\\s|(?:${anyLanguage(jointWords.doneBy)})\\s(?:\\p{L}{1,12}\\s){1,3})?(?:${phrasePattern(wordsOf('made-verb')).source})`,
+);
 const dated = /(?:1[89]|20)\d\d/;
 const purchase = phraseTest(wordsOf('bought', 'gifted'));
 /** Further behind its subject a date is not looked for. */

@@ -28,3 +28,10 @@ export function isHearsay(text: string, start: number, end: number): boolean {
   if (heard.test(text.slice(clause.start, clause.end)) || saidBehind.test(text.slice(end, clause.end))) return true;
   return (told.test(ahead) || kinSays.test(ahead)) && !written.test(ahead);
 }
+
+const but = textPattern(`^[,;.]?\\s?(?:${phraseTest(wordsOf('but')).source})`);
+/** "My mum always said 1983, but she said that of everything": hearsay that the seller does not follow. */
+export function isDoubtedHearsay(text: string, start: number, end: number): boolean {
+  const clause = clauseAround(text, start, end);
+  return isHearsay(text, start, end) && but.test(text.slice(clause.end, clause.end + 16));
+}

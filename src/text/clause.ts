@@ -67,7 +67,7 @@ export function isNegated(text: string, start: number, end: number): boolean {
 
 /** "Somebody told me that it is of Spain, which is not true", "current ones have satin, this one does not". */
 const saidWrongly = new RegExp(
-  `(?:${phrasePattern(wordsOf('said-wrongly'), 'u').source})(?=\\s?(?:[.!;,)…。、\\n]|$))`,
+  `(?:${phrasePattern(wordsOf('said-wrongly', 'denied-behind'), 'u').source})(?=\\s?(?:[.!;,)…。、\\n]|$))`,
   'u',
 );
 

@@ -1,7 +1,9 @@
 import type { Condition } from '../listing/types';
 import { clauseAround, isAboutAnother, isNegated, rightAhead, sentenceAround } from './clause';
+import { anyLanguage } from './each-language';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';
+import { looksSo } from './joint-words';
 import { tableWords, topicFinder, wordsOf } from './lexicon';
 import { type Hit, phraseFinder, phrasePattern, phraseTest } from './phrases';
 import { Taken } from './taken';
@@ -102,6 +104,15 @@ const codes = phrasePattern(wordsOf('code-noun'), 'u');
 const isFlawOfCode = (text: string, start: number, end: number): boolean =>
   codes.test(text.slice(clauseAround(text, start, end).start, start));
 
+const looks = new RegExp(`(?:${anyLanguage(looksSo)})(?!\\p{L})`, 'u');
+const but = new RegExp(
+  `^[,;]?\\s?(?:${phrasePattern(wordsOf('but')).source})|^[^,.;]{0,32},?\\s(?:${phrasePattern(wordsOf('but')).source})`,
+  'u',
+);
+/** "Looks unused in the pictures, but the corners are rubbed". */
+const isOnlySeeming = (text: string, start: number, end: number): boolean =>
+  looks.test(text.slice(clauseAround(text, start, end).start, start)) && but.test(text.slice(end, end + 64));
+
 const back = phraseTest(wordsOf('sent-back'));
 /** "Send it back within 30 days, unworn": how a piece has to be that goes back. */
 function isOfReturn(text: string, start: number, end: number): boolean {
@@ -136,6 +147,7 @@ export function findConditions(text: string, opens = false): Said<Condition>[] {
     if (said.value === 'unused' && (isOfOneOwner(folded.text, start, end) || isSinceThen(folded.text, start, end)))
       continue;
     if ((said.value === 'worn' || said.value === 'damaged') && isFlawOfCode(folded.text, start, end)) continue;
+    if ((said.value === 'unused' || said.value === 'new') && isOnlySeeming(folded.text, start, end)) continue;
     if (isAboutAnother(folded.text, start, end) || isAboutThing(folded.text, start, end)) continue;
     const value = negated ? denied[said.value] : said.value;
     if (value) found.push({ value, start: said.start, end: said.end, words: said.words });

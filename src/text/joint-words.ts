@@ -105,6 +105,42 @@ export const ofAge: EachLanguage = [
   '',
 ];
 
+/** Opens a clause of what would be; in Japanese it closes it. */
+export const conditional: EachLanguage = [
+  'if\\s(?:it|this|that|they|the|she|he|there)',
+  "si\\s(?:elle|c'etait|le|la|ce)|s'il",
+  'wenn|falls|ware|kame|hatte',
+  'se\\s(?:fosse|venisse|avesse|era|la|lo)',
+  'si\\s(?:fuera|fuese|viniera|tuviera|hubiera|es|era)',
+  'als\\s(?:hij|het|ze|deze|dit)|kwam|mocht',
+  '',
+];
+
+/** What a thing looks, ahead of the word for it. */
+export const looksSo: EachLanguage = [
+  'looks?',
+  'croirait|dirait|parait|semble',
+  'sieht|wirkt|scheint',
+  'sembra|pare',
+  'parece',
+  'lijkt|ziet',
+  '',
+];
+
+/** Ahead of whoever made a part. */
+export const doneBy: EachLanguage = ['by', 'par', 'vo[nm]|durch', 'da|dal', 'por', 'door', ''];
+
+/** Right before what is not to be. */
+export const insteadOf: EachLanguage = [
+  'instead\\sof|rather\\sthan|and\\snot|not',
+  'plutot\\sque|au\\slieu\\sde|et\\spas|pas',
+  'statt|anstatt|und\\snicht|nicht',
+  'invece\\sche|e\\snon|non',
+  'en\\svez\\sde|y\\sno|no',
+  'in\\splaats\\svan|en\\sniet|niet',
+  '',
+];
+
 /** "Founded", as it is cut short before a year. */
 export const foundedShort: EachLanguage = ['est|estd', 'fond', 'gegr', 'fond', 'fund', 'opg', ''];
 /** Behind a name that the seller only supposes. */

@@ -48,7 +48,10 @@ function labelAfter(text: string, end: number, letters: Set<string>): Label | nu
   const right = text.slice(end, end + reach);
   const clause = /^\)?[^\d;,.\n!?:。、]*/u.exec(right)?.[0] ?? '';
   const found = words(clause)[0];
-  if (found && /^\)?\s{0,2}\(?(?:in|de|di|of|en|van)?\s{0,2}$/u.test(clause.slice(0, found.start)))
+  const lead = clause.slice(0, found?.start);
+  // "10cm ストラップの長さ110cm": a Japanese label behind its number stands in brackets.
+  const isAhead = found && japanese.test(found.words) && !lead.includes('(');
+  if (found && !isAhead && /^\)?\s{0,2}\(?(?:in|de|di|of|en|van)?\s{0,2}$/u.test(lead))
     return { dimension: found.value, letter: null };
   const letter = letterAfter.exec(right);
   if (!letter) return null;

@@ -105,7 +105,12 @@ const between = new RegExp(
 
 /** Whether nothing but joints and label words stands between two numbers. `gap` is folded by `foldWords`. */
 const joins = (gap: string) =>
-  gap.length <= 32 && !/\n\s*\n/.test(gap) && !bareLineEnd.test(gap) && between.test(withoutLabels(gap));
+  gap.length <= 32 &&
+  !/\n\s*\n/.test(gap) &&
+  !bareLineEnd.test(gap) &&
+  between.test(withoutLabels(gap).replace(ofSide, ' '));
+/** "30 de ancho y 22 de alto": what joined a number to the word for its side. */
+const ofSide = /\sd[ei]\s{1,2}(?=\p{L}{0,4}\s?)/u;
 /** "Ref. 7781-04\n32 x 24 cm": nothing but the end of a line leads from a number to the next. */
 const bareLineEnd = /^[ ,;.]{0,4}\n\s{0,4}$/;
 

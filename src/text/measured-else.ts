@@ -22,8 +22,14 @@ const clauseBehind = (text: string, end: number): string =>
 
 const the = `(?:(?:${anyOf(wordsOf('article', 'possessive'))})\\s)?`;
 const handles = anyOf(tableWords('part').handle);
+const included = `${anyOf(wordsOf('with'))}|${anyLanguage(inclusive)}`;
 const withHandles = new RegExp(
-  `(?<!\\p{L})(?:(?:${anyOf(wordsOf('with'))}|${anyLanguage(inclusive)})\\.?\\s${the}(?:${handles})(?!\\p{L})|(?:${handles})[をも]?\\s?(?:${anyLanguage(inclusive)}))`,
+  `(?<!\\p{L})(?:(?:${included})\\.?\\s${the}(?:${handles})(?!\\p{L})|(?:${handles})[をも]?\\s?(?:${anyLanguage(inclusive)}))`,
+  'u',
+);
+/** "Mit aufgestellten Henkeln 33 cm", "with the handles up 33 cm". */
+const withHandlesSo = new RegExp(
+  `(?<!\\p{L})(?:${included})\\.?\\s${the}(?:\\p{L}{3,16}\\s)(?:${handles})(?!\\p{L})`,
   'u',
 );
 const hangs = new RegExp(anyLanguage(hangingLength), 'u');
@@ -31,7 +37,7 @@ const hangs = new RegExp(anyLanguage(hangingLength), 'u');
 /** "38 cm high with the handles", "持ち手を含めると高さ38cm": higher than the piece, and no length of the handles. */
 export function isWithHandles(text: string, { start, end }: { start: number; end: number }): boolean {
   const near = nearAhead(text, start);
-  if (withHandles.test(near)) return !hangs.test(near);
+  if (withHandles.test(near) || withHandlesSo.test(near)) return !hangs.test(near);
   return withHandles.test(clauseBehind(text, end));
 }
 

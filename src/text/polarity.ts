@@ -1,6 +1,6 @@
 import { clauseAround, isDenial, isNegated, sentenceAround } from './clause';
 import { anyLanguage } from './each-language';
-import { either } from './joint-words';
+import { conditional, either } from './joint-words';
 import { topics, wordsOf } from './lexicon';
 import { phrasePattern } from './phrases';
 
@@ -35,12 +35,18 @@ const wavers = new RegExp(
   'u',
 );
 
+/** "If it were from an outlet", "wäre sie neu": what would be so is not. */
+const isConditional = new RegExp(`^\\s?(?:${anyLanguage(conditional)})\\s`, 'u');
+const conditionalBehind = /^[^。、]{0,3}(?:なら(?!ない|ず)|だったら|であれば)/u;
+
 /** Whether words are asked, supposed or not known, and so state nothing: "is it leather?", "if there were scratches". */
 export function isLeftOpen(text: string, start: number, end: number): boolean {
   const sentence = sentenceAround(text, start, end);
   if (text[sentence.end] === '?' || text[sentence.end - 1] === 'か') return true;
   if (wavers.test(text.slice(end, end + 96))) return true;
   const clause = clauseAround(text, start, end);
+  if (isConditional.test(text.slice(clause.start, start)) || conditionalBehind.test(text.slice(end, end + 12)))
+    return true;
   return (
     leftOpen.test(text.slice(clause.start, start)) || leftOpenBehind.test(text.slice(end, clause.end).slice(0, 16))
   );

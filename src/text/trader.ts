@@ -27,7 +27,7 @@ export function traderBehind(text: string): Said<'private' | 'trader'> | null {
 
 /** How companies of these countries end their names. Common practice, no source. */
 const companyEnd =
-  /(?:^|[\s,])(?:ltd|limited|llc|llp|plc|inc|gmbh|ohg|kg|ug|e\.\s?k|sarl|s\.a\.r\.l|sas|s\.a\.s|eurl|srl|s\.r\.l|snc|s\.n\.c|s\.p\.a|s\.l|s\.l\.u|s\.c|b\.\s?v|bv|vof|v\.o\.f)\.?$|^(?:株式会社|有限会社|合同会社)|(?:株式会社|有限会社|合同会社)$/iu;
+  /(?:^|[\s,])(?:ltd|limited|llc|llp|plc|inc|gmbh|ohg|kg|ug|e\.\s?k|sarl|s\.a\.r\.l|sas|s\.a\.s|eurl|srl|s\.r\.l|snc|s\.n\.c|s\.p\.a|s\.a|s\.l|s\.l\.u|s\.c|b\.\s?v|bv|n\.\s?v|nv|vof|v\.o\.f)\.?$|^(?:株式会社|有限会社|合同会社)|(?:株式会社|有限会社|合同会社)$/iu;
 
 /** Those of countries outside the EU and the UK alone; "Co., Ltd." is how they are called in East Asia. Common practice, no source. */
 const endElsewhere =

@@ -28,7 +28,7 @@ const told: Record<MessyPart, string> = {
     'of the latest writing, set aside before any reader ran on them, opened once and mended since',
   guests: 'of the last writing of all, with their truth before any reader ran on them, and tuned on since',
   townsfolk: 'into a third of them a founded doubt, with their truth before any reader ran on them, and tuned on since',
-  'townsfolk set aside': 'written with those, set aside before any reader ran on them, opened once',
+  'townsfolk set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
   'guests set aside': 'written with those, set aside before any reader ran on them, opened once and mended since',
 };
 

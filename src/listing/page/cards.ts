@@ -25,7 +25,7 @@ export function leadsTo(link: Element, otherPage: OtherPage): string | null {
   return otherPage(href);
 }
 
-/** Finds groups of at least three cards. `heading` is never inside a card. */
+/** Finds groups of at least three cards, and links that are a card each. `heading` is never inside a card. */
 export async function findCards(
   snapshot: Snapshot,
   heading: number,
@@ -34,10 +34,12 @@ export async function findCards(
 ): Promise<Cards> {
   const { elements } = snapshot;
   const byParent = new Map<number, Map<string, number[]>>();
+  const whole: number[] = [];
   for (const [index, { tag, element, shown }] of elements.entries()) {
     if (tag !== 'a' || shown !== 'shown') continue;
     if (slices.due) await slices.rest();
     if (leadsTo(element, otherPage) === null) continue;
+    if (isWholeCard(snapshot, index, heading)) whole.push(index);
     const card = cardOf(snapshot, index, heading);
     if (card === null) continue;
     const parent = parentAt(snapshot, card);
@@ -53,7 +55,8 @@ export async function findCards(
     for (const cards of kinds.values())
       if (cards.length >= 3) groups.set(parent, (groups.get(parent) ?? []).concat(cards));
   const roots = [...groups.values()].flat();
-  return { roots, priced: roots.filter((card) => showsPrice(snapshot, card)).length };
+  const few = whole.filter((link) => !roots.some((root) => root <= link && link < endAt(snapshot, root)));
+  return { roots: [...roots, ...few], priced: roots.filter((card) => showsPrice(snapshot, card)).length };
 }
 
 const maxCardPieces = 80;
@@ -75,6 +78,13 @@ function cardOf(snapshot: Snapshot, link: number, heading: number): number | nul
   }
   return null;
 }
+
+/** A link to another page with a picture and a price in it: a card, however few stand beside it. */
+const isWholeCard = (snapshot: Snapshot, link: number, heading: number): boolean => {
+  const { pieces } = snapshot.elements[link] as Snapshot['elements'][number];
+  if (pieces[1] - pieces[0] > maxCardPieces || holds(snapshot, link, heading)) return false;
+  return holdsImage(snapshot, link) && showsPrice(snapshot, link);
+};
 
 function siblingsLike(snapshot: Snapshot, index: number, tag: string, parent: number): number {
   const end = endAt(snapshot, parent);

@@ -1,7 +1,10 @@
 import { attributeText } from '../page/dom';
 
-const notPhotoName =
-  /(^|[\s_\-/.])(logo|logos|icons?|sprites?|avatars?|profile-?(pic|photo|image)?|badges?|flags?|payments?|cards?-logos?|rating|stars?|banners?|advert(s|isement)?|ads|adserver|doubleclick|beacon|tracking|tracker|pixel|spinner|loader|emoji|smiley|button|arrow|chevron|social|captcha|qr-?code|watermark|user-?pic|seller-?(logo|photo|image)|shop-?logo)($|[\s_\-/.\d])/i;
+const noPhoto =
+  'logo|logos|icons?|sprites?|avatars?|profile-?(pic|photo|image)?|badges?|flags?|payments?|cards?-logos?|rating|stars?|banners?|advert(s|isement)?|ads|adserver|doubleclick|beacon|tracking|tracker|pixel|spinner|loader|emojis?(?=/|[-_.]d)|smiley|button|arrow|chevron|social|captcha|qr-?code|watermark|user-?pic|seller-?(logo|photo|image)|shop-?logo';
+const notPhotoName = new RegExp(`(^|[\\s_\\-/.])(?:${noPhoto})($|[\\s_\\-/.\\d])`, 'i');
+/** A whole folder is called so: in "/bag-with-star-button/1.jpg" the words are those of a title. */
+const notPhotoFolder = new RegExp(`/(?:${noPhoto})s?[-_.\\d]*/`, 'i');
 const placeholderName =
   /(^|[/_\-.])(blank|placeholder|spacer|transparent|pixel|loading|lazy|empty|dummy|no-?image|noimg|grey|gray|1x1|clear|default-?image|fallback)([_\-.\d]|$)/i;
 
@@ -17,7 +20,8 @@ export function isPlaceholder(address: string): boolean {
 /** Whether an image's address, text or names say that it is no photo of the piece. */
 export function namesNoPhoto(address: string, element: Element | null): boolean {
   const file = address.replace(/^https?:\/\/[^/]+/i, '').replace(/[?#].*/s, '');
-  if (/\.svg$/i.test(file) || notPhotoName.test(file)) return true;
+  const name = file.slice(file.lastIndexOf('/'));
+  if (/\.svg$/i.test(file) || notPhotoName.test(name) || notPhotoFolder.test(file)) return true;
   if (!element) return false;
   const names = `${attributeText(element, 'class')} ${attributeText(element, 'id')} ${attributeText(element, 'role')}`;
   const alt = attributeText(element, 'alt');

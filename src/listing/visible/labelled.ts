@@ -4,7 +4,7 @@ import { isRunningText } from '../../text/label-words';
 import { parseMeasures } from '../../text/measure';
 import { parsePrices } from '../../text/price';
 import { readCount } from '../../text/said-number';
-import { traderBehind } from '../../text/trader';
+import { isCompanyName, traderBehind } from '../../text/trader';
 import { type Draft, type Provenance, propose } from '../draft';
 import { readConditionWords, readDate, readRatingWords, readReturnsWords } from './words';
 
@@ -123,9 +123,6 @@ const before = (text: string, pattern: RegExp): string => {
   return at < 0 ? text : text.slice(0, at);
 };
 
-/** "S.L.", "Ltd.": the full stop is the name's own. */
-const endsAsCompany = /(?:\.\p{L}{1,2}|\s(?:ltd|inc|e\.k))\.$/iu;
-
 /** A seller's name without a label before it and the rating, count or badge behind it. */
 export function sellerName(text: string): string {
   const named = text.replace(/^(?:name|nom|nome|nombre|naam|username|pseudo|ニックネーム)\s*[:：]\s*/iu, '');
@@ -133,5 +130,6 @@ export function sellerName(text: string): string {
   const badge = traderBehind(line);
   const shown = badge ? line.slice(0, badge.start) : line;
   const name = before(before(shown, behindName), sentenceBehind);
-  return endsAsCompany.test(name.trim()) ? name.trim() : name.trim().replace(/[.,;:]$/, '');
+  // "S.L.", "Ltd.": the full stop is the name's own.
+  return isCompanyName(name) ? name.trim() : name.trim().replace(/[.,;:]$/, '');
 }

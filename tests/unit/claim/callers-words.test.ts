@@ -98,9 +98,9 @@ describe('what honest sellers write that could be held against them', () => {
   });
   it.each([
     ['My neighbour swears it is from 1985, the stamp says 1995.', []],
-    ['My neighbour says it was made in 1985.', ['made 1985-1985']],
+    ['My neighbour says it was made in 1985.', []],
     ['Vintage bag in good style, made in the seventies.', ['made 1970-1979']],
-  ] as [string, string[]][])('what others said gives way to another date beside it: %s', (text, made) => {
+  ] as [string, string[]][])('what others said dates nothing: %s', (text, made) => {
     expect(told('made', text).filter((one) => !one.includes('1995'))).toEqual(made);
   });
   it('a year of making stands ahead of a purchase', () => {

@@ -123,6 +123,10 @@ export const sharing: readonly Sharing[] = [
     because: 'a seller, a shop or a listing is none of the piece, wherever it is named',
   },
   {
+    topics: ['scale-thing', 'beside-the-piece', 'measured-thing'],
+    because: 'a phone lies beside the piece in its picture, and has a length of its own',
+  },
+  {
     topics: ['code-cue', 'code-label', 'code-noun'],
     because: 'the same names of a code: before one in prose, as a label of the page, and where there is none',
   },
