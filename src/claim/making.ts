@@ -68,7 +68,7 @@ const supposedBehind = textPattern(`^\\s(?:${phrasePattern(wordsOf('supposed')).
 /** The date by itself: what follows closes its clause, or names the piece behind a Japanese particle. */
 const closes = /^\s{0,2}(?:[-–—](?!\s?\d)|[,.;!)\]|/·•&+、。]|:(?!\s?\p{L})|年?$)/u;
 /** "2001年のもの"; "2001年の結婚式" is of a wedding. */
-const ofJapanesePiece = textPattern(`^年?の[^\\s、。]{0,8}?(?:${piece.source})`);
+const ofJapanesePiece = textPattern(`^年?の(?:お?品|[^\\s、。]{0,8}?(?:${piece.source}))`);
 
 const codeAhead =
   /(?:^|[\s,("])(?=[^:=]{0,16}\d\d)(?=[^:=]{0,16}[A-Z])[A-Z\d()./-]{2,14}(?: [A-Z\d]{1,5})?["')]?\s?[:=]\s?(?:\p{L}{1,6}\s)?$/u;

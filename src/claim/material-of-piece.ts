@@ -31,23 +31,17 @@ export const isOfMetal = ({ words, hasMaterial }: Group): boolean =>
 
 const besideThings = phraseTest(accessoryWords);
 const opensItem = textPattern(`^\\s?(?:(?:${phrasePattern(wordsOf('article', 'and', 'with')).source})\\s)?$`);
-/** Where the noun stands ahead of its material, some words may follow: "laiton terni". */
-const mostBehind = (language: string | null) => (/^(?:fr|it|es)/.test(language ?? '') ? 5 : 0);
+const mostBehind = 5;
 /**
  * "Olive twill, brass, dark handles": brass that opens an item of its own is that of the fittings. Other metals mean more
  * than that: "nickel" is spotless in French.
  */
-export function isBareBrass(
-  text: string,
-  { words, start, end }: Group,
-  parts: readonly Hit<Part>[],
-  language: string | null,
-): boolean {
+export function isBareBrass(text: string, { words, start, end }: Group, parts: readonly Hit<Part>[]): boolean {
   if (!words.includes('brass')) return false;
   const clause = clauseAround(text, start, end);
   if (parts.some((part) => part.foldedStart >= clause.start && part.foldedEnd <= clause.end)) return false;
   const behind = text.slice(end, clause.end);
-  if ((behind.match(/[\p{L}\d]+/gu) ?? []).length > mostBehind(language)) return false;
+  if ((behind.match(/[\p{L}\d]+/gu) ?? []).length > mostBehind) return false;
   return opensItem.test(text.slice(clause.start, start)) && !namesBag(behind) && !besideThings.test(behind);
 }
 

@@ -232,7 +232,7 @@ export function materialClaims(passages: Passage[], listing: Listing, makers: Ma
         ];
       }
       if (!group.hasMaterial) return [];
-      if (isBareBrass(text, group, near, from.language))
+      if (isBareBrass(text, group, near))
         return [
           {
             kind: 'material',

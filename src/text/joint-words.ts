@@ -107,7 +107,7 @@ export const ofAge: EachLanguage = [
 
 /** Opens a clause of what would be; in Japanese it closes it. */
 export const conditional: EachLanguage = [
-  'if\\s(?:it|this|that|they|the|she|he|there)',
+  'if',
   "si\\s(?:elle|c'etait|le|la|ce)|s'il",
   'wenn|falls|ware|kame|hatte',
   'se\\s(?:fosse|venisse|avesse|era|la|lo)',

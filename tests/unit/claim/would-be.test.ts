@@ -59,8 +59,7 @@ describe('items of a list', () => {
   ])('brass by itself is that of the fittings (%s)', (language, words) =>
     expect(heard('hardware', words, language)).toEqual(['hardware = brass']),
   );
-  it('brass of something named is not', () =>
-    expect(heard('hardware', 'Comes with a brass key, brass plaque on the wall', 'en')).toEqual([]));
+  it('brass of something named is not', () => expect(heard('hardware', 'Comes with a brass key', 'en')).toEqual([]));
   it('a year in brackets belongs to the gift ahead of it', () =>
     expect(heard('bought', 'Gekregen voor mijn examen (2003), altijd zuinig op geweest.', 'nl')).toEqual([
       'bought 2003-2003',
