@@ -1,4 +1,4 @@
-import { possibleMakerName } from '../claim';
+import { likelyMakerName } from '../claim';
 import type { Listing } from '../listing/types';
 import type { PhotoRead } from '../photo/read-types';
 import { type Problem, problem, within } from '../problem';
@@ -43,5 +43,5 @@ function unreadPhotos(photos: readonly PhotoRead[]): Problem[] {
 const noMaker = (listing: Listing, names: readonly string[]): Problem =>
   problem('no-maker-file', 'maker', {
     names: names.map((name) => name.slice(0, 80)),
-    possible: names.length > 0 ? null : (possibleMakerName(listing)?.slice(0, 80) ?? null),
+    possible: names.length > 0 ? null : (likelyMakerName(listing)?.slice(0, 80) ?? null),
   });

@@ -27,7 +27,7 @@ import { familyClaims } from './word-families';
 
 export { type Lot, lotOf, placeClaims, type SaidOf } from './lot';
 export { judgingFiles, namesNobody, type StatedMaker, statedMaker } from './maker';
-export { possibleMakerName } from './name-words';
+export { likelyMakerName, possibleMakerName } from './name-words';
 export { offerOf } from './offer';
 export { partBeside } from './parts';
 export { isDataTerm } from './passage';

@@ -116,19 +116,38 @@ export function unknownInTitle(title: Passage, others: readonly string[] = []): 
   return first ? wholeName(first, title.text) : null;
 }
 
-/** "Handbag by Holloway Fenn": whom the title names as the one who made it. Common practice, no source. */
-const byWhom = textPattern(
-  `(?<=\\s)(?:${anyLanguage(jointWords.byWhom)})\\s(\\p{Lu}[\\p{L}'’&.-]{1,24}(?:\\s\\p{Lu}[\\p{L}'’&.-]{1,24}){0,2})`,
-);
+/** Up to three words with capitals behind one of these, which may open a sentence. */
+const capitalsBehind = (ahead: string): RegExp => {
+  const either = ahead.replace(/(?<=^|\|)\p{L}/gu, (letter) => `[${letter.toUpperCase()}${letter}]`);
+  return textPattern(
+    `(?<![\\p{L}])(?:${either}):?\\s(\\p{Lu}[\\p{L}'’&.-]{1,24}(?:\\s\\p{Lu}[\\p{L}'’&.-]{1,24}){0,2})`,
+  );
+};
+/** "Handbag by Holloway Fenn", "der Marke Silvretto". Common practice, no source. */
+const brandAhead = capitalsBehind(anyLanguage(jointWords.brandWord));
+const makerAhead = [capitalsBehind(anyLanguage(jointWords.byWhom)), brandAhead];
 
-function namedAsMaker({ text }: Passage): string | null {
-  const words = byWhom.exec(text)?.[1]?.split(' ') ?? [];
+/** Whom a passage names as the one who made the piece, behind words that say so. */
+function namedAsMaker({ text }: Passage, ahead: readonly RegExp[]): string | null {
+  const named = ahead.flatMap((pattern) => pattern.exec(text)?.[1] ?? [])[0];
+  const words = named?.replace(/[.&]$/, '').split(' ') ?? [];
   const plain = words.findIndex((word) => foldWords(word).text.search(knownWords()) >= 0);
   const name = (plain < 0 ? words : words.slice(0, plain)).join(' ');
   return name === '' || findPlaces(name).length > 0 ? null : name;
 }
 
 const houseInTitle = ({ text }: Passage): string | null => text.match(japaneseHouses)?.[0] ?? null;
+
+const inTitle = (title: Passage): string | null =>
+  namedAsMaker(title, makerAhead) ?? houseInTitle(title) ?? unknownInTitle(title);
+
+/** A maker's name as the title has it, or as the text names a brand; null where a word has only the form of a name. */
+export function likelyMakerName(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): string | null {
+  const passages = passagesOf(listing);
+  const title = titleOf(passages);
+  const inText = () => passages.flatMap((from) => namedAsMaker(from, [brandAhead]) ?? [])[0] ?? null;
+  return (title ? inTitle(title) : null) ?? inText();
+}
 
 /**
  * Words of the listing that may be a maker's name: any unknown one in the title; in running text one with a capital,
@@ -137,10 +156,10 @@ const houseInTitle = ({ text }: Passage): string | null => text.match(japaneseHo
 export function possibleMakerName(
   listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>,
 ): string | null {
+  const likely = likelyMakerName(listing);
+  if (likely !== null) return likely;
   const passages = passagesOf(listing);
   const title = titleOf(passages);
-  const inTitle = title ? (namedAsMaker(title) ?? houseInTitle(title) ?? unknownInTitle(title)) : null;
-  if (inTitle !== null) return inTitle;
   for (const from of passages.filter((passage) => passage !== title)) {
     const name = unknownWords(from, []).find(
       ({ words, next, opensSentence }) =>

@@ -174,18 +174,28 @@ export const measuresVerb: EachLanguage = ['measures?', 'mesure', 'misst', 'misu
 
 /** Between a thing and the maker whose it is: "wallet by Ondrasse". */
 export const whose: EachLanguage = ['by|from|of', 'de|par', 'von', 'd[ai]', 'de', 'van', ''];
-/** Ahead of a name that may be that of a piece's maker: only where the name has a capital. */
-export const byWhom: EachLanguage = [
-  'by|brand|maker',
-  'par|marque',
-  'von|marke|hersteller',
+/** Between a piece and a name that may be its maker's: only where the name has a capital. */
+export const byWhom: EachLanguage = ['by', 'par', 'von', '', '', 'door', ''];
+/** Ahead of a maker's name, wherever it stands: "der Marke Silvretto". */
+export const brandWord: EachLanguage = [
+  'brand|maker',
+  'marque',
+  'marke|hersteller',
   'marca|firmat[ao]',
   'marca',
-  'door|merk',
+  'merk',
   '',
 ];
-/** Ahead of a place, known or not: "handmade in Somerset". */
-export const inPlace: EachLanguage = ['in|near', 'en', 'in|aus|bei', 'in', 'en', 'in|uit', ''];
+/** Ahead of a place, known or not: "handmade in Somerset", "en el Rastro". */
+export const inPlace: EachLanguage = [
+  '(?:in|at)(?:\\sthe)?|near',
+  'en|aux?|dans\\sl[ae]',
+  'in|im|aus|bei|am',
+  'in|nel|nella|al',
+  'en(?:\\s(?:el|las?|los))?',
+  '(?:in|op)(?:\\s(?:de|het))?|uit',
+  '',
+];
 /** A time of the year, ahead of its year. */
 export const season: EachLanguage = [
   'summer|autumn|winter|spring|christmas|easter',

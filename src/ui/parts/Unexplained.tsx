@@ -1,5 +1,5 @@
-import { differencesBetween } from '../../code';
-import type { Decoding } from '../../code/types';
+import { type Difference, differencesBetween } from '../../code';
+import type { Decoding, Nearest } from '../../code/types';
 import { chosenLanguage, readingWords, sayPlaceOfCode, strings, systemWords } from '../../words';
 
 const words = strings.stamp;
@@ -13,26 +13,35 @@ export function Unexplained({
   most: number;
 }) {
   if (readings.length > 0) return null;
-  const near = nearest.slice(0, most).map((one) => ({ ...one, difference: differencesBetween(code, one.text) }));
-  // The same text is no other code: it fits a system, and its date is not certain enough.
-  const same = near.filter(({ difference }) => difference === null);
+  // What any maker's code may look like misses nothing and has nothing near it; that it is a running number it tells.
+  const misses = misfits.filter(({ system }) => system.maker !== null).slice(0, most);
+  const near = nearest
+    .map((one) => ({ ...one, difference: differencesBetween(code, one.text) }))
+    .filter(({ system, difference }) => system.maker !== null || difference === null)
+    .slice(0, most);
+  const isExplained = near.some(({ system, difference }) => system.maker !== null && difference === null);
   return (
     <>
-      {same.length === 0 && <p>{words.noSystem}</p>}
+      {!isExplained && <p>{words.noSystem}</p>}
       <ul class="misfits">
-        {misfits.slice(0, most).map(({ slot, value, expected, system }) => (
+        {misses.map(({ slot, value, expected, system }) => (
           <li key={`${system.id} ${slot} ${value}`}>
             {words.misfit(sayPlaceOfCode(slot, chosenLanguage()), value, expected)}
           </li>
         ))}
-        {near.map(({ text, difference, reading, system }) => (
-          <li key={`${system.maker} ${system.id} ${text}`}>
-            {difference === null
-              ? words.barely(systemWords(system), readingWords(reading))
-              : words.nearest(text, difference, systemWords(system))}
-          </li>
+        {near.map((one) => (
+          <li key={`${one.system.maker} ${one.system.id} ${one.text}`}>{nearWords(one)}</li>
         ))}
       </ul>
     </>
   );
+}
+
+/** A code near by; the same text is no other code: it fits a system, and its date is not certain enough. */
+function nearWords({ text, difference, reading, system }: Nearest & { difference: readonly Difference[] | null }) {
+  if (difference !== null) return words.nearest(text, difference, systemWords(system));
+  const hasNoDate = system.maker === null && reading.span === null;
+  return hasNoDate
+    ? words.alone(words.families[system.id] ?? system.id)
+    : words.barely(systemWords(system), readingWords(reading));
 }

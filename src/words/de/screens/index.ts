@@ -162,6 +162,7 @@ export const screens: ScreenWords = {
     typeAction: 'Deuten',
     remove: (code) => `${code} entfernen`,
     reading: (system) => `nach ${system}`,
+    alone: (shape) => `Nur nach seiner Form ist er ${shape}. Üblich, ohne Quelle.`,
     family: (shape) => `nur seiner Form, ${shape}; üblich, ohne Quelle`,
     families: {
       'year-month': 'Jahr und Monat',

@@ -156,6 +156,7 @@ export const screens = {
     typeAction: 'Decode',
     remove: (code: string) => `Remove ${code}`,
     reading: (system: string) => `by ${system}`,
+    alone: (shape: string) => `By its shape alone it is ${shape}. Common practice, no source.`,
     family: (shape: string) => `its shape alone, ${shape}; common practice, no source`,
     /** Shapes of codes without a maker, by their names in the decoder. */
     families: {
