@@ -1,3 +1,4 @@
+import { unknownPlace } from '../place';
 import { workshopDigits } from './said/layout';
 import type { Proposal, TakenPeriod } from './types';
 
@@ -159,7 +160,7 @@ function withObserved(plants: readonly unknown[], systems: readonly Of<'code-sys
           const own = number ?? (listed ? /\p{Lu}{1,6}/u.exec(code)?.[0] : undefined);
           if (own === undefined || known.has(own)) return [];
           known.add(own);
-          return [{ code: own, place: 'ZZ', ...yearsOf(system.used, system.about), ...entryOf(system) }];
+          return [{ code: own, place: unknownPlace, ...yearsOf(system.used, system.about), ...entryOf(system) }];
         })
       : [],
   );

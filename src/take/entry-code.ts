@@ -2,9 +2,9 @@ import type { Entry } from './entry';
 import { systemOf } from './entry-system';
 import { type Context, sayerOf } from './propose';
 import { readExamples } from './said/example';
+import { rolesNamed } from './said/label';
 import { readPeriods } from './said/period';
 import { isPeriod } from './said/used-text';
-import { rolesNamed } from './table/columns';
 import type { Proposal } from './types';
 import { tellingFinder } from './words';
 

@@ -8,6 +8,7 @@ import { isAsked } from './prose/sentences';
 import { blanked } from './said/blanked';
 import { isPlantCode, plainCode, plantCodes } from './said/code';
 import { readExamples } from './said/example';
+import { rolesNamed } from './said/label';
 import { readCounts } from './said/number';
 import { onePeriod } from './said/one-period';
 import { partNamed, partsIn } from './said/part';
@@ -17,7 +18,6 @@ import { readAmounts } from './said/price';
 import { readSizes } from './said/size';
 import { isPeriod, withoutPeriods } from './said/used-text';
 import { isOnPiece, opensPlaceOnPiece } from './said/where';
-import { rolesNamed } from './table/columns';
 import type { Proposal } from './types';
 import { tellingFinder, wholeWords } from './words';
 

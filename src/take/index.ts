@@ -1,7 +1,7 @@
 import { firstChild, invoke, property, textContent } from '../listing/page/dom';
 import { headsOf, makersNamed, type NamedMakers } from './name';
 import { isOwnHeading, readBlocks } from './page/blocks';
-import { textOf } from './page/text-of';
+import { textOfBlocks } from './page/text-of';
 import { PageReader } from './page-reader';
 import { readTelling, whatIsTold } from './tells';
 import type { Proposal } from './types';
@@ -37,7 +37,7 @@ export function readPage(
   const title = titleOf(document);
   const telling = readTelling(title, blocks);
   const prose = blocks.filter((block) => block.kind !== 'table' && !(block.kind === 'heading' && isOwnHeading(block)));
-  const named = makersNamed(headsOf(document, title, blocks), textOf(prose), known);
+  const named = makersNamed(headsOf(document, title, blocks), textOfBlocks(prose), known);
   if (telling.offersInHeading || telling.ofOtherCodes) return { proposals: [], named };
   const found = new PageReader(title, blocks, { address, day }, named).read();
   return { proposals: whatIsTold(found, telling), named };

@@ -8,7 +8,7 @@ import { type Block, headingsOf } from './page/blocks';
 import type { Cell } from './page/grid';
 import { afterHead, type Inline, plainWords } from './page/inline';
 import { linesOf, notesOf, piecesOfList, unbroken } from './page/lines';
-import { longestLook, textOf } from './page/text-of';
+import { longestLook, textOfBlocks } from './page/text-of';
 import type { Context } from './propose';
 import { ProseReader } from './prose/read-prose';
 import type { Section } from './prose/systems';
@@ -61,7 +61,7 @@ export class PageReader {
   ) {
     const headings = headingsOf(blocks);
     this.firstHeading = blocks.findIndex(({ kind }) => kind === 'heading');
-    const body = textOf(blocks);
+    const body = textOfBlocks(blocks);
     this.makers = named.makers;
     this.legend = readLegend(
       blocks

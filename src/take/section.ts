@@ -1,5 +1,5 @@
+import { rolesNamed } from './said/label';
 import type { SaidPeriod } from './said/period';
-import { rolesNamed } from './table/columns';
 import { tellingFinder } from './words';
 
 const codeWords = tellingFinder('code');

@@ -1,3 +1,4 @@
+import { unknownPlace } from '../place';
 import { workshopDigits } from './said/layout';
 import { onePeriod } from './said/one-period';
 import { closedByNext, withoutLaterBeginnings, withTheirExamples } from './settle-systems';
@@ -197,14 +198,14 @@ function contradicted(proposals: readonly Proposal[]): Proposal[] {
 function disagree(one: Proposal, other: Proposal): boolean {
   if (one.doubts.includes('withdrawn') || other.doubts.includes('withdrawn')) return false;
   if (one.kind === 'plant' && other.kind === 'plant') {
-    const placed = one.place === 'ZZ' || other.place === 'ZZ' || one.place === other.place;
+    const placed = one.place === unknownPlace || other.place === unknownPlace || one.place === other.place;
     const named =
       one.name === undefined || other.name === undefined || one.name === other.name || one.place !== other.place;
     // "A was Alnwick until 1979, and Amble since 1980."
     const [first, second] = [onePeriod(one.used), onePeriod(other.used)];
     if (first && second && !meet(first, second)) return false;
     const dated = !one.used || !other.used || JSON.stringify(one.used) === JSON.stringify(other.used);
-    return !placed || (placed && !dated) || (!named && one.place === 'ZZ');
+    return !placed || (placed && !dated) || (!named && one.place === unknownPlace);
   }
   if (one.kind === 'model' && other.kind === 'model')
     return JSON.stringify(one.size) !== JSON.stringify(other.size) && meet(one.made, other.made);

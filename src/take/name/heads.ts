@@ -1,6 +1,6 @@
 import { attributeText, select, textContent } from '../../listing/page/dom';
 import { type Block, headingsOf } from '../page/blocks';
-import { textOf } from '../page/grid';
+import { textOfCell } from '../page/grid';
 
 /** Where a page says what it is about, or whose it is. */
 export type HeadKind =
@@ -125,7 +125,7 @@ export function headsOf(document: Document, title: string, blocks: readonly Bloc
     .map((one) => textContent(one).trim().slice(0, 80));
   // Columns of a table that the main heading names: "X and Y compared".
   const columns = blocks
-    .flatMap((block) => (block.kind === 'table' ? (block.rows[0] ?? []).slice(1, mostColumns).map(textOf) : []))
+    .flatMap((block) => (block.kind === 'table' ? (block.rows[0] ?? []).slice(1, mostColumns).map(textOfCell) : []))
     .slice(0, mostSections)
     .filter((text) => text.length > 2 && text.length <= longestOpening && main.includes(text));
   return [

@@ -13,7 +13,7 @@ export interface Cell {
   span: number;
 }
 
-export const textOf = (cell: Cell | undefined): string => cell?.words?.text ?? '';
+export const textOfCell = (cell: Cell | undefined): string => cell?.words?.text ?? '';
 export const nobody: Cell = { words: null, head: false, own: true, span: 1 };
 
 /** A head that stands for what the page leaves out. */

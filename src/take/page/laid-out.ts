@@ -1,5 +1,5 @@
 import { attribute } from '../../listing/page/dom';
-import { isLabel, rolesNamed } from '../table/columns';
+import { isLabel, rolesNamed } from '../said/label';
 import { inlineTags } from './tags';
 import { walk } from './walk';
 

@@ -1,5 +1,5 @@
+import { isLabel } from '../said/label';
 import { isPeriod } from '../said/used-text';
-import { isLabel } from '../table/columns';
 import { type Inline, partOf } from './inline';
 
 const longestBold = 60;

@@ -1,6 +1,6 @@
+import { isLabel } from '../said/label';
 import { isPeriod } from '../said/used-text';
-import { isLabel } from '../table/columns';
-import { type Cell, textOf } from './grid';
+import { type Cell, textOfCell } from './grid';
 import type { Inline } from './inline';
 
 const longestCell = 110;
@@ -15,9 +15,9 @@ const isSpeech = (text: string): boolean => text.length > longestCell || /[.!?]\
  */
 export function talkIn(rows: readonly Cell[][]): Inline[] | null {
   if (rows.length < 2 || rows.some((row) => row.length > 3 || row.some(({ head }) => head))) return null;
-  const last = rows.map((row) => textOf(row.at(-1)));
+  const last = rows.map((row) => textOfCell(row.at(-1)));
   const spoken = last.filter((text) => isSpeech(text) && sentenceEnd.test(text)).length;
-  const opens = rows.map(([first]) => textOf(first));
+  const opens = rows.map(([first]) => textOfCell(first));
   const named = opens.filter((text) => isPeriod(text) || isLabel(text) || /^[A-Z0-9 ]{1,5}$/.test(text)).length;
   if (spoken < rows.length * 0.5 || named > 0) return null;
   return rows.flatMap((row) => row.flatMap(({ words, own }) => (own && words ? [words] : [])));

@@ -12,7 +12,7 @@ const textsOf = (block: Block): Inline[] => {
 };
 
 /** The words of blocks, as far as they are looked at. */
-export function textOf(blocks: readonly Block[]): string {
+export function textOfBlocks(blocks: readonly Block[]): string {
   const texts: string[] = [];
   let length = 0;
   for (const block of blocks) {

@@ -1,4 +1,4 @@
-import { isLabel } from '../table/columns';
+import { isLabel } from '../said/label';
 import type { Cell } from './grid';
 import { plainWords } from './inline';
 

@@ -1,3 +1,4 @@
+import { unknownPlace } from '../../place';
 import { foldWords } from '../../text';
 import type { OwnFields } from '../propose';
 import { doubtedBy } from '../said/doubted';
@@ -165,8 +166,10 @@ function withoutRelative(segment: string): string {
 
 /** A name in katakana may be any thing: beside a country, or where workshops are spoken of, it is a town. */
 function withoutBareNames(plants: readonly SaidPlant[], ofPlants: boolean): SaidPlant[] {
-  const listed = ofPlants || plants.some(({ own }) => own.place !== 'ZZ');
-  return plants.filter(({ own }) => listed || own.place !== 'ZZ' || !/^\p{Script=Katakana}/u.test(own.name ?? ''));
+  const listed = ofPlants || plants.some(({ own }) => own.place !== unknownPlace);
+  return plants.filter(
+    ({ own }) => listed || own.place !== unknownPlace || !/^\p{Script=Katakana}/u.test(own.name ?? ''),
+  );
 }
 
 /**
@@ -189,7 +192,7 @@ function insteadIn(segment: string): { text: string; takesBack: boolean } | null
 function placeAround(sentence: string, at: number, segment: string, made: boolean) {
   const named = segment.startsWith(')') ? placeBefore.exec(sentence.slice(Math.max(0, at - 80), at)) : null;
   const place = named && readPlace(named[1]!);
-  if (!place || (place.place === 'ZZ' && !made)) return null;
+  if (!place || (place.place === unknownPlace && !made)) return null;
   const told = withoutPeriods(segment).periods.filter(({ form, start }) => form !== 'year' && start <= 12);
   const { backwards, ...used } = usedOf(told.slice(0, 1));
   return { fields: { ...place, ...used }, backwards };
@@ -233,7 +236,7 @@ function readSegment(
   // "KV (Belgium)": the bracket alone says it, for countries.
   const bracket = /^\s?\(([^()]{3,60})\)/.exec(segment);
   const inBracket = bracket ? readPlace(withoutPeriods(bracket[1]!).text) : null;
-  if (bracket && inBracket && inBracket.place !== 'ZZ') {
+  if (bracket && inBracket && inBracket.place !== unknownPlace) {
     const { backwards, ...used } = usedOf(withoutPeriods(bracket[1]!).periods.slice(0, 1));
     return { fields: { ...inBracket, ...used }, backwards };
   }
@@ -255,7 +258,7 @@ function readSegment(
     readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$|[,\s]\s?(?:\p{Ll}{1,3}\s)?\p{Lu}\s.{0,90}$/su, ''));
   if (!place) return null;
   const initial = token !== null && isInitial(token.code, place.name ?? '');
-  if (place.place === 'ZZ') {
+  if (place.place === unknownPlace) {
     // "TV is Verona" may be anything; "TV stands for Verona" is not, nor is it where workshops are spoken of.
     const saidSo =
       strong || made || corrected || token?.by === 'for' || (joined && !listed) || plantWords(text).length > 0;

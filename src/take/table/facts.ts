@@ -1,6 +1,7 @@
 import type { Cell } from '../page/grid';
 import { type Context, propose } from '../propose';
 import { isPlantCode, plainCode } from '../said/code';
+import { type Role, rolesNamed } from '../said/label';
 import { onePeriod } from '../said/one-period';
 import { partNamed } from '../said/part';
 import { readPeriods, usedOf } from '../said/period';
@@ -10,7 +11,6 @@ import { readSizes } from '../said/size';
 import { isOnPiece, opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { tellingFinder } from '../words';
-import { type Role, rolesNamed } from './columns';
 import { dated, saysNothing, type Used } from './row';
 
 export interface Fact {

@@ -1,8 +1,9 @@
 import type { Cell } from '../page/grid';
 import { type Context, propose } from '../propose';
+import { rolesNamed } from '../said/label';
 import { readAmount } from '../said/price';
 import type { Proposal } from '../types';
-import { rolesNamed, yearNamed } from './columns';
+import { yearNamed } from './columns';
 
 /** A grid of prices, models beside years either way. Null when neither side is years, or the cells are no amounts. */
 export function readPriceGrid(

@@ -1,6 +1,7 @@
-import { type Cell, headOf, nobody, textOf } from '../page/grid';
+import { type Cell, headOf, nobody, textOfCell } from '../page/grid';
 import type { Context } from '../propose';
 import { plantCodes } from '../said/code';
+import { isLabel, type Role, rolesNamed } from '../said/label';
 import { namesMonth } from '../said/month';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
@@ -8,7 +9,7 @@ import { isPeriod } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { tellingFinder } from '../words';
-import { byCells, columnRoles, isLabel, isLetterColumn, type Role, rolesNamed, yearNamed } from './columns';
+import { byCells, columnRoles, isLetterColumn, yearNamed } from './columns';
 import { areFacts, factsOfMaker, readFactsTable } from './facts';
 import { readPriceGrid } from './prices';
 import { nothing, type Row } from './row';
@@ -30,9 +31,9 @@ const isSection = (row: readonly Cell[]): boolean => {
 
 function isHeader(row: readonly Cell[]): boolean {
   const filled = row.filter(({ words }) => words !== null);
-  if (filled.length < 2 || opensAsData(textOf(filled[0]))) return false;
+  if (filled.length < 2 || opensAsData(textOfCell(filled[0]))) return false;
   const named = filled.filter(
-    (cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null || isPeriod(textOf(cell)),
+    (cell) => isLabel(textOfCell(cell)) || yearNamed(textOfCell(cell)) !== null || isPeriod(textOfCell(cell)),
   ).length;
   // Two columns that the page itself heads: "No. | Workshop".
   const fewest = filled.length === 2 && filled.every(({ head }) => head) ? 1 : 2;
@@ -57,7 +58,7 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
   const width = Math.max(0, ...body.map((row) => row.length));
   if (width === 2) {
     const ofModel = body.every((row) => row[0]!.head && !row[1]?.head);
-    const labels = body.map(([label]) => textOf(label));
+    const labels = body.map(([label]) => textOfCell(label));
     const facts = ofModel || (at !== 0 && areFacts(labels)) ? readFactsTable(body, context) : [];
     const told = facts.length > 0 ? facts : factsOfMaker(body, context);
     if (ofModel || told.length > 0) return told;
@@ -67,27 +68,27 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
   if (matrix) return readTable({ rows: matrix, caption }, around, day);
   const labelled = withLabels(body);
   if (isSideways(labelled)) return readTable({ rows: sideways(labelled), caption }, around, day);
-  const above = at < 0 ? [] : body[at]!.map(textOf);
+  const above = at < 0 ? [] : body[at]!.map(textOfCell);
   // A heading over several columns is told apart below it: "Size" over "Width", "Height".
-  const below = at >= 0 && isSecondHeader(body[at]!, body[at + 1]) ? body[at + 1]!.map(textOf) : null;
+  const below = at >= 0 && isSecondHeader(body[at]!, body[at + 1]) ? body[at + 1]!.map(textOfCell) : null;
   const headers =
     at < 0 ? Array.from({ length: width }, () => '') : above.map((text, column) => below?.[column] || text);
   const data = body.slice(at + (below ? 2 : 1));
-  const prices = readPriceGrid((body[0] ?? []).map(textOf), body.slice(1), context);
+  const prices = readPriceGrid((body[0] ?? []).map(textOfCell), body.slice(1), context);
   const isOnlyPrices = !headers.some((header) => rolesNamed(header).some((role) => besidePrices.has(role)));
   if (prices && isOnlyPrices) return prices;
   const told = data.filter((row) => !isSection(row));
   const ofPlants = plantWords(context.above).length > 0;
   const taken = at < 0 ? withoutHeader(told, width, ofPlants) : columnRoles(headers, told, ofPlants);
   // A calendar's codes are of its events.
-  if (headers.some((_, column) => isOfDays(told.map((row) => textOf(row[column]))))) return [];
+  if (headers.some((_, column) => isOfDays(told.map((row) => textOfCell(row[column]))))) return [];
   const dated = codesByPeriod(headers, told, taken);
   for (const column of dated) taken[column] = 'code';
   const parts = new Set(headers.flatMap((header, column) => (!taken[column] && partNamed(header) ? [column] : [])));
   let section: string | null = null;
   const read = data.flatMap((row): Proposal[] => {
     if (isSection(row)) {
-      section = textOf(row.find(({ words }) => words !== null));
+      section = textOfCell(row.find(({ words }) => words !== null));
       return [];
     }
     return groupsOf(taken, dated).flatMap((columns) => {
@@ -112,38 +113,40 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
 
 /** What heads stand for, as a page may head them: makers, workshops by their codes, or models. */
 function subjectOf(heads: readonly Cell[], makers: readonly string[]): 'Maker' | 'Code' | 'Model' {
-  if (heads.every((cell) => makers.includes(textOf(cell)))) return 'Maker';
-  return heads.every((cell) => plantCodes(textOf(cell))?.length === 1) ? 'Code' : 'Model';
+  if (heads.every((cell) => makers.includes(textOfCell(cell)))) return 'Maker';
+  return heads.every((cell) => plantCodes(textOfCell(cell))?.length === 1) ? 'Code' : 'Model';
 }
 
 /** Labels down the side, and along the top what they are told of: models, or makers. */
 function isTurned(rows: readonly Cell[][], makers: readonly string[]): boolean {
   const [[, ...top] = [], ...others] = rows;
   if (top.length < 2 || others.length < 2) return false;
-  if (top.some((cell) => isLabel(textOf(cell)) || yearNamed(textOf(cell)) !== null || isPeriod(textOf(cell))))
+  if (
+    top.some((cell) => isLabel(textOfCell(cell)) || yearNamed(textOfCell(cell)) !== null || isPeriod(textOfCell(cell)))
+  )
     return false;
   const ofOthers = subjectOf(top, makers) !== 'Model';
   // What has a form of the code, or an example of it, is a time and no model.
   const ofEras = others.some(([label]) =>
-    rolesNamed(textOf(label)).some((role) => role === 'format' || role === 'example'),
+    rolesNamed(textOfCell(label)).some((role) => role === 'format' || role === 'example'),
   );
   if (ofEras && !ofOthers) return false;
-  const labels = others.filter((row) => (ofOthers ? isLabel(textOf(row[0])) : isFactOfModel(row))).length;
+  const labels = others.filter((row) => (ofOthers ? isLabel(textOfCell(row[0])) : isFactOfModel(row))).length;
   return labels >= others.length * 0.6;
 }
 
 /** A label at the side that tells something of each model: a size, years, a part, where the code sits. */
 function isFactOfModel([label, ...cells]: readonly Cell[]): boolean {
-  const named = rolesNamed(textOf(label));
-  if (named.some((role) => turnable.has(role)) || partNamed(textOf(label)) !== null) return true;
-  return named.includes('code') && cells.every((cell) => !cell.words || opensPlaceOnPiece(textOf(cell)));
+  const named = rolesNamed(textOfCell(label));
+  if (named.some((role) => turnable.has(role)) || partNamed(textOfCell(label)) !== null) return true;
+  return named.includes('code') && cells.every((cell) => !cell.words || opensPlaceOnPiece(textOfCell(cell)));
 }
 
 /** Rows by their labels: a first row without one heads the columns by periods, or only numbers them ("First series"). */
 function withLabels(rows: readonly Cell[][]): readonly Cell[][] {
   const [[label, ...cells] = [], ...others] = rows;
-  if (textOf(label) !== '') return rows;
-  const dated = cells.length > 0 && cells.every((cell) => readPeriods(textOf(cell)).length === 1);
+  if (textOfCell(label) !== '') return rows;
+  const dated = cells.length > 0 && cells.every((cell) => readPeriods(textOfCell(cell)).length === 1);
   return dated ? [[headOf('Period'), ...cells.map((cell) => ({ ...cell, head: false }))], ...others] : others;
 }
 
@@ -153,11 +156,11 @@ const isHeadedAtSide = ([label]: readonly Cell[]): boolean => label?.head === tr
 const isSideways = (rows: readonly Cell[][]): boolean =>
   rows.length >= 2 &&
   (rows[0]?.length ?? 0) >= 3 &&
-  isLabel(textOf(rows[0]![0])) &&
-  rows.filter(([label]) => isLabel(textOf(label))).length >= rows.length * (rows.every(isHeadedAtSide) ? 0.6 : 1) &&
+  isLabel(textOfCell(rows[0]![0])) &&
+  rows.filter(([label]) => isLabel(textOfCell(label))).length >= rows.length * (rows.every(isHeadedAtSide) ? 0.6 : 1) &&
   !rows.some(([, ...cells]) => cells.some((cell) => cell.head)) &&
   // A lone letter may be one of dates as well.
-  !rows[0]!.slice(1).some((cell) => textOf(cell).length > 2 && isLabel(textOf(cell)));
+  !rows[0]!.slice(1).some((cell) => textOfCell(cell).length > 2 && isLabel(textOfCell(cell)));
 
 const sideways = (rows: readonly Cell[][]): Cell[][] =>
   Array.from({ length: Math.max(...rows.map((row) => row.length)) }, (_, column) =>
@@ -188,7 +191,7 @@ function turned(rows: readonly Cell[][], makers: readonly string[]): Cell[][] {
 
 function withoutHeader(rows: readonly Cell[][], width: number, ofPlants: boolean): (Role | null)[] {
   const columns = Array.from({ length: width }, (_, column) =>
-    rows.map((row) => textOf(row[column])).filter((text) => text !== ''),
+    rows.map((row) => textOfCell(row[column])).filter((text) => text !== ''),
   );
   const taken: (Role | null)[] = [];
   // "A | 1961 | E | 1965": letters of years.
@@ -207,7 +210,7 @@ function codesByPeriod(
   return new Set(
     headers.flatMap((header, column) => {
       const [period, ...more] = taken[column] && taken[column] !== 'code' ? [] : readPeriods(header);
-      const texts = rows.map((row) => textOf(row[column])).filter((text) => !nothing.test(text));
+      const texts = rows.map((row) => textOfCell(row[column])).filter((text) => !nothing.test(text));
       const ofCodes = texts.length > 0 && texts.every((text) => plantCodes(text) !== null);
       return period && period.form !== 'year' && more.length === 0 && ofCodes ? [column] : [];
     }),

@@ -1,8 +1,8 @@
 import { foldWords } from '../../text';
 import type { Cell } from '../page/grid';
+import type { Role } from '../said/label';
 import type { TakenPeriod } from '../types';
 import { wholeWords } from '../words';
-import type { Role } from './columns';
 
 /** A row by what its columns tell. */
 export interface Row {

@@ -1,9 +1,11 @@
 import type { Layout } from '../../maker/types';
+import { unknownPlace } from '../../place';
 import type { Inline } from '../page/inline';
 import { type Context, doubtsOf, type OwnFields, propose, type Say } from '../propose';
 import { isPlantNumber, plainCode, plantCodes } from '../said/code';
 import { doubtedBy } from '../said/doubted';
 import { plainExamples, readExamples } from '../said/example';
+import type { Role } from '../said/label';
 import { readNotation, readsExamples } from '../said/layout';
 import { readLayoutWords } from '../said/layout-words';
 import { onePeriod, timeFrom } from '../said/one-period';
@@ -13,7 +15,6 @@ import { withoutPeriods } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal } from '../types';
 import { tellingFinder } from '../words';
-import type { Role } from './columns';
 import { constructionOf, modelOf, partsOf } from './model-row';
 import { dated, has, nothing, type Row, said, type Used } from './row';
 
@@ -99,7 +100,7 @@ function placeOf(row: Row): SaidPlace | null {
   const texts = [said(row, 'place'), said(row, 'plant')].filter((text) => !nothing.test(text));
   const own = texts.length > 0 ? readPlace(withoutPeriods(texts.join(', ')).text, 'cell') : null;
   const above = row.section === null ? null : readPlace(row.section, 'cell');
-  if (above?.place && above.place !== 'ZZ' && (own === null || own.place === 'ZZ'))
+  if (above?.place && above.place !== unknownPlace && (own === null || own.place === unknownPlace))
     return { place: above.place, ...(own?.name && { name: own.name }) };
   return own;
 }
@@ -117,7 +118,10 @@ function plantsOf(row: Row, used: Used, say: Say): Proposal[] {
   return codes.map(({ code, lookAlike, behind }) => {
     const own = behind === null ? beside : usedOf(readPeriods(behind));
     const doubts = [lookAlike && ('look-alike' as const), own.backwards && ('backwards' as const)];
-    return say({ kind: 'plant', code, ...(place ?? { place: 'ZZ' }), ...dated(own.used ? own : beside) }, doubts);
+    return say(
+      { kind: 'plant', code, ...(place ?? { place: unknownPlace }), ...dated(own.used ? own : beside) },
+      doubts,
+    );
   });
 }
 

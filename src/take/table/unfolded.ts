@@ -1,8 +1,8 @@
-import { type Cell, headOf, textOf } from '../page/grid';
+import { type Cell, headOf, textOfCell } from '../page/grid';
 import { plantCodes } from '../said/code';
+import type { Role } from '../said/label';
 import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
-import type { Role } from './columns';
 import { nothing } from './row';
 
 /** What all texts of a side or of the inside of a table are. */
@@ -36,14 +36,14 @@ export function unfolded(rows: readonly Cell[][]): Cell[][] | null {
   const cells = others.flatMap((row) =>
     top.flatMap((head, at) => {
       const cell = row[at + 1];
-      return cell && !nothing.test(textOf(cell)) ? [[head, row[0]!, cell] as const] : [];
+      return cell && !nothing.test(textOfCell(cell)) ? [[head, row[0]!, cell] as const] : [];
     }),
   );
   if (cells.length < fewest * 2) return null;
   const sorts = [
-    sortsOf(top.map(textOf)),
-    sortsOf(others.map(([label]) => textOf(label))),
-    sortsOf(cells.map(([, , cell]) => textOf(cell))),
+    sortsOf(top.map(textOfCell)),
+    sortsOf(others.map(([label]) => textOfCell(label))),
+    sortsOf(cells.map(([, , cell]) => textOfCell(cell))),
   ].flat();
   if (new Set(sorts).size !== 3) return null;
   return [sorts.map((sort) => headOf(headed[sort])), ...cells.map((cell) => [...cell])];
