@@ -61,3 +61,14 @@ it('a file of before the last photo changes nothing of the look', async () => {
   expect(good(await first.importText(before)).same).toBe(1);
   expect((await latest(first, id)).look).toEqual(look);
 });
+
+it('of more replies than are kept the first ones stand, in their order', async () => {
+  const { first, second, id } = await twoMachines();
+  for (let reply = 1; reply <= 49; reply++) good(await first.addReply(id, `Reply ${reply}.`));
+  for (const words of ['One more.', 'Two more.', 'Three more.']) good(await second.addReply(id, words));
+  good(await first.importText(good(await second.exportText())));
+  const { look } = await latest(first, id);
+  expect(look.replies).toHaveLength(50);
+  const times = look.replies.map(({ at }) => Date.parse(at));
+  expect(times).toEqual([...times].sort((a, b) => a - b));
+});

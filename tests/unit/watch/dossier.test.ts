@@ -103,6 +103,7 @@ describe('stamps', () => {
     decodings: [
       decoding('d1', { accepted: true, from: from(second, 'l1'), readings: [reading()] }),
       decoding('d2', { accepted: true, from: { kind: 'typed' }, readings: [reading()] }),
+      decoding('d5', { accepted: true, from: { kind: 'claim', claimId: 'c1' }, readings: [reading()] }),
       decoding('d3', { accepted: false, from: from(third, 'l2'), readings: [] }),
       decoding('d4', { accepted: false, from: from(third, 'l3'), readings: [] }),
     ],
@@ -119,7 +120,7 @@ describe('stamps', () => {
     expect(dossier.read).toEqual([
       {
         decoding: kase.decodings[0],
-        seenIn: [{ kind: 'photo', photo: 2 }, { kind: 'typed' }],
+        seenIn: [{ kind: 'photo', photo: 2 }, { kind: 'typed' }, { kind: 'listing' }],
         pictures: [{ photo: 2, picture }],
       },
     ]);

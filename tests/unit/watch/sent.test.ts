@@ -4,6 +4,7 @@ import { buildCase, type SentPhoto } from '../../../src/case';
 import { mostSentPhotos } from '../../../src/case/types';
 import { type BroughtPhoto, caseOf, dossierOf, type WatchList } from '../../../src/watch';
 import { photoRead } from '../../photo-read';
+import { stampLine } from '../check/sample';
 import { good, testBench } from './open-for-test';
 import { sampleCase } from './sample-case';
 
@@ -56,6 +57,20 @@ describe('a photo that the seller sent', () => {
     const { list, id } = await opened();
     good(await list.addSent(id, [brought]));
     expect((await dossier(list, id)).pictures).toEqual([{ photoId: chat.id, lineId: null, picture }]);
+  });
+
+  it('keeps the picture of a line that counts as a code, also when more is sent', async () => {
+    const { list, id } = await opened();
+    const line = stampLine(chat.id, 'KV0915');
+    const pictures = [
+      ...brought.pictures,
+      { photoId: chat.id, lineId: line.id, picture: 'data:image/webp;base64,CCCC' },
+    ];
+    good(await list.addSent(id, [{ ...brought, read: photoRead(chat.id, { lines: [line] }), pictures }]));
+    const kept = [null, line.id];
+    expect((await dossier(list, id)).pictures.map(({ lineId }) => lineId)).toEqual(kept);
+    good(await list.addReply(id, 'Here it is.'));
+    expect((await dossier(list, id)).pictures.map(({ lineId }) => lineId)).toEqual(kept);
   });
 
   it('is kept whole, and goes with all else of it', async () => {

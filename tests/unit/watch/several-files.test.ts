@@ -40,6 +40,16 @@ describe('the photos of an export that are kept whole', () => {
   });
 });
 
+it.each([
+  // The longest data address of a small picture has 400,000 characters, of which three bytes take four.
+  [299_982, true],
+  [299_983, false],
+  [0, false],
+])('a picture of %i bytes is a small one: %s', async (bytes, isSmall) => {
+  const one: StoredPicture = { ...small, bytes: new Uint8Array(bytes) };
+  expect((await sharePictures(holding([one]))).small).toEqual(isSmall ? [one.hash] : []);
+});
+
 const chat: SentPhoto = { id: `sent-${'a'.repeat(32)}`, from: 'seller-chat', on: '2026-02-27' };
 const picture = 'data:image/webp;base64,AAAA';
 const sent = (fill: number): BroughtPhoto => ({
