@@ -11,7 +11,7 @@ import { linesOf, notesOf, piecesOfList, unbroken } from './page/lines';
 import { longestLook, textOfBlocks } from './page/text-of';
 import type { Context } from './propose';
 import { ProseReader } from './prose/read-prose';
-import type { Section } from './prose/systems';
+import type { Section } from './prose/said-system';
 import { francsOf } from './said/francs';
 import { readLegend, readNotation } from './said/layout';
 import { partNamed } from './said/part';

@@ -21,8 +21,9 @@ export interface ToldOf {
 const nothing: ToldOf = { count: 0, asMaker: 0, perhaps: 0, asPlace: 0, inside: 0, asModel: 0 };
 
 const does = wholeWords('maker-does');
+const standsFor = wholeWords('stands-for');
 // A short one ("è") is written like an "and" without its accent.
-const places = new Set([...placesBefore, ...[...wholeWords('stands-for')].filter((word) => word.length > 2)]);
+const places = new Set([...placesBefore, ...[...standsFor].filter((word) => word.length > 2)]);
 
 /** The word right before a place in a text, and the two. */
 function wordsBefore(text: string, at: number): string[] {
@@ -51,7 +52,6 @@ function isOfThing(words: string): boolean {
 const code = /(?<![\p{L}\d])\p{Lu}{1,3}\d{0,2}(?:\s?[=:：＝]\s?|は|\s[–—-]\s|\s\p{L}{1,12}(?:\s\p{L}{1,8})?\s)$/u;
 /** "A bag by", "È una": a letter that is a word of its own, unless something says what it stands for. */
 const wordOfLetter = /(?<![\p{L}\d])[AEIOYÀÈÉÔ]\s(\p{L}{1,12})(?:\s\p{L}{1,8})?\s$/u;
-const standsFor = wholeWords('stands-for');
 const isAfterCode = (head: string): boolean => {
   const word = wordOfLetter.exec(head)?.[1];
   return code.test(head) && (word === undefined || standsFor.has(fold(word)));

@@ -15,9 +15,11 @@ import { constructionIn } from './construction';
 import { lettersIn } from './letters';
 import { modelBefore, modelsIn, pricesIn } from './models';
 import { type Before, plantsIn } from './plants';
+import type { Section } from './said-system';
 import { isAsked, type Sentence, sentencesOf } from './sentences';
 import { stampedSince } from './stamped';
-import { type Section, systemsIn, timeAlone } from './systems';
+import { timeAlone } from './system-time';
+import { systemsIn } from './systems';
 import { look } from './told-sentence';
 
 const codeWords = tellingFinder('code');

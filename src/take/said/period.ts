@@ -1,8 +1,7 @@
 import { foldWords, sourceRange } from '../../text';
 import type { TakenPeriod } from '../types';
-import { tellingFinder } from '../words';
-import { asFolded } from './as-folded';
-import { boundsOf, type YearToken, yearsIn } from './year-words';
+import { isAnd, opensPeriod, type Token, tokensOf } from './period-words';
+import { boundsOf, type YearToken } from './year-words';
 
 /** A period that a text tells, which of its ends are hedged, and whether it was written with its end before its start. */
 export interface SaidPeriod {
@@ -13,67 +12,6 @@ export interface SaidPeriod {
   form: 'range' | 'since' | 'until' | 'year';
   start: number;
   end: number;
-}
-
-const names = [
-  'about',
-  'between',
-  'since',
-  'until',
-  'before',
-  'after',
-  'to',
-  'now',
-  'onwards',
-  'unknown',
-  'launched',
-  'ended',
-] as const;
-type Name = (typeof names)[number];
-const finder = tellingFinder(...names);
-
-type Token =
-  | YearToken
-  | {
-      kind: 'dash' | Name;
-      behind?: boolean;
-      opens?: boolean;
-      joins?: boolean;
-      isAnd?: boolean;
-      start: number;
-      end: number;
-    };
-
-/** "And" joins two years where "between" stands before them, and two decades. */
-const ands = new Set('and et und e y en'.split(' '));
-const dashes = /[-–—〜～~]/g;
-
-function tokensOf(text: string): Token[] {
-  const tokens: Token[] = yearsIn(text);
-  if (tokens.length === 0) return [];
-  for (const { value: said, foldedStart, foldedEnd } of finder(asFolded(text))) {
-    // "1990 on" at the end is from then on; elsewhere the small word may be any.
-    const value =
-      text.slice(foldedStart, foldedEnd) === 'on' && /^\s?(?:$|[),;])/.test(text.slice(foldedEnd, foldedEnd + 2))
-        ? 'onwards'
-        : said;
-    tokens.push({
-      kind: value,
-      // "1989 to date" is one word for both.
-      isAnd: value === 'to' && ands.has(text.slice(foldedStart, foldedEnd)),
-      joins: value === 'now' && /^to\s/.test(text.slice(foldedStart, foldedEnd)),
-      behind: /^(?:から|より前|以前)/.test(text.slice(foldedStart, foldedEnd)),
-      start: foldedStart,
-      end: foldedEnd,
-    });
-  }
-  const bare = /^[-–—]\s?\d{4}$/.test(text);
-  for (const { 0: dash, index } of text.matchAll(dashes)) {
-    const opens =
-      index === 0 ? bare || /[〜～~]/.test(dash) : /[〜～]/.test(dash) && /[\s、（(：:]/.test(text[index - 1]!);
-    tokens.push({ kind: 'dash', opens, start: index, end: index + 1 });
-  }
-  return tokens.sort((a, b) => a.start - b.start || b.end - a.end);
 }
 
 /** What may stand between two words of one period: blanks, brackets, small words such as "the year". */
@@ -126,10 +64,6 @@ export function readPeriods(source: string): SaidPeriod[] {
     return turned({ ...period, start, end });
   });
 }
-
-const opensPeriod = (token: Token): boolean => token.kind === 'dash' && token.opens === true;
-
-const isAnd = (token: Token): boolean => token.kind !== 'year' && token.isAnd === true;
 
 function takeYear(token: YearToken, ahead: readonly Token[], found: Open[]): void {
   // "Ours dates from May 1979" is no beginning.

@@ -1,0 +1,30 @@
+import { readPeriods, usedOf } from '../said/period';
+import type { SaidPlant } from './plants';
+
+/** Letters between two codes within which a time is looked for. */
+const longest = 120;
+const joint = /(?:[,;]|\s(?:and|und|et|ed?|y|en))\s?(?:(?:and|und|et|ed?|y|en)(?!\p{L}))?[\s,]{0,3}$/u;
+/** "SC for Scarborough and, from 1985, MA for Malta": a time between two codes that is of the second. */
+export function timeAhead(sentence: string, from: number | undefined, to: number) {
+  if (from === undefined || to - from > longest) return null;
+  const gap = sentence.slice(from, to);
+  const period = readPeriods(gap).at(-1);
+  if (!period || period.form === 'year' || !/^\s?,?\s?$/u.test(gap.slice(period.end))) return null;
+  const before = joint.exec(gap.slice(0, period.start));
+  if (!before) return null;
+  const { backwards, ...used } = usedOf([period]);
+  return { start: from + before.index, used, backwards };
+}
+
+const farthestTime = 48;
+/** "Since 2001 there is RO as well, which is Romania": the time that opens the clause of the only code. */
+export function withTimeBefore(plant: SaidPlant, sentence: string): SaidPlant {
+  if (plant.own.used) return plant;
+  const ahead = sentence.slice(0, plant.at);
+  const [period, ...more] = readPeriods(ahead);
+  if (!period || more.length > 0 || period.form === 'year' || readPeriods(sentence).length > 1) return plant;
+  const between = ahead.slice(period.end).replace(/^\s?,/, '');
+  if (period.start > 3 || between.length > farthestTime || /[,;:.。、]/.test(between)) return plant;
+  const { backwards, ...used } = usedOf([period]);
+  return { ...plant, own: { ...plant.own, ...used }, doubts: [...plant.doubts, backwards && 'backwards'] };
+}

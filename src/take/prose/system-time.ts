@@ -1,0 +1,59 @@
+import { onePeriod, timeBeside } from '../said/one-period';
+import type { SaidPeriod } from '../said/period';
+import { tellingFinder } from '../words';
+import type { SaidSystem } from './said-system';
+import type { Told } from './told-sentence';
+
+const introduced = tellingFinder('introduced');
+const systemWords = tellingFinder('code', 'system-word', 'time-of-use');
+const afterwards = tellingFinder('afterwards');
+
+/** "Afterwards it is a running number": the time from the end of the form that was told last. */
+export function periodAfter(
+  { sentence, periods }: Told,
+  ahead: Told | undefined,
+  last: SaidSystem | undefined,
+): SaidPeriod[] | null {
+  const [link] = afterwards(sentence.text);
+  if (periods.length > 0 || !link || link.start > 2) return null;
+  const [told] = ahead && timeAlone(ahead) ? timeAlone(ahead)! : [];
+  const before = told?.used ?? (last && 'used' in last.own ? onePeriod(last.own.used) : undefined);
+  const used = timeBeside(before, 'afterwards');
+  return used ? [{ used, about: [], backwards: false, form: 'since', start: 0, end: 0 }] : [];
+}
+
+/** The sentence behind those of a form that may tell its time: others between may name what its letters stand for. */
+export function behindOf(told: readonly Told[], last: number): Told | undefined {
+  const next = told[last + 1];
+  if (!next || next.periods.length > 0 || next.counts > 0 || next.examples.length > 0 || next.noCode) return next;
+  return told[last + 2];
+}
+
+/** "The second system ran from 1960 to 1972." before or behind the sentences that tell how it was built. */
+export function periodBeside(before: Told | undefined, behind: Told | undefined): SaidPeriod[] {
+  return (before && timeAlone(before)) ?? (behind && timeAlone(behind)) ?? [];
+}
+
+/** The time that a sentence tells of a form of the code, and nothing else of it: "This was used from 1968 to 1990." */
+export function timeAlone({ sentence, periods, counts, examples, noCode, describes }: Told): SaidPeriod[] | null {
+  if (counts > 0 || examples.length > 0 || noCode || describes) return null;
+  const told = periods.filter(({ form }) => form !== 'year');
+  return told.length === 1 && systemWords(sentence.text).length > 0 ? told : null;
+}
+
+/** The period of a description; "in 1972 a code of four digits appeared" tells its start. */
+export function periodOf({ sentence, periods }: Told): SaidPeriod[] {
+  const own = periods.filter(({ form }) => form !== 'year').slice(0, 1);
+  const [year, ...more] = periods;
+  if (own.length > 0 || !year || more.length > 0 || introduced(sentence.text).length === 0) return own;
+  return [{ ...year, used: [year.used[0], null], form: 'since' }];
+}
+
+/** "Then, until 1977, four figures": its time goes on from the one before, or from when codes began. */
+export function sinceThen(period: SaidPeriod, { sentence }: Told, last: SaidSystem | undefined): SaidPeriod {
+  const [link] = afterwards(sentence.text);
+  const before = last && 'used' in last.own ? onePeriod(last.own.used) : undefined;
+  if (period.form !== 'until' || !link || link.start > 2 || !before) return period;
+  const from = last!.own.kind === 'stamped' ? before[0] : timeBeside(before, 'afterwards')?.[0];
+  return from && from <= period.used[1]! ? { ...period, used: [from, period.used[1]] } : period;
+}
