@@ -1,4 +1,4 @@
-import { dayOfYearSpan, daysInMonth, isoDate, monthSpan, quarterSpan, type Span } from '../../span';
+import { dayOfYearSpan, daySpan, daysInMonth, isoDate, monthSpan, quarterSpan, type Span } from '../../span';
 import { readStated, type Stated } from '../reads';
 import { tidyCode } from '../typed';
 import { weekSpan } from '../week';
@@ -132,8 +132,8 @@ const meets = (fact: Fact, span: Span | null): boolean =>
 
 const lastNumber: Record<YearPart, number> = { month: 12, week: 53, 'sunday-week': 53, quarter: 4, dayOfYear: 366 };
 
-export function partSpan(part: YearPart, year: number, number: number): Span | null {
-  if (number < 1 || number > lastNumber[part]) return null;
+/** The span of a year's part by its number, from 1 to the last that any year has; null where this year has none. */
+function partSpan(part: YearPart, year: number, number: number): Span | null {
   switch (part) {
     case 'month':
       return monthSpan(year, number);
@@ -208,8 +208,7 @@ function daysAllowed(fact: Fact): Dated[] {
   for (const year of fact.years) {
     for (let month = 1; month <= 12; month++) {
       for (let day = 1; day <= daysInMonth(year, month); day++) {
-        const iso = isoDate(year, month, day);
-        if (meets(fact, { from: iso, to: iso, precision: 'day' })) days.push([dayNumber(month, day), year]);
+        if (meets(fact, daySpan(isoDate(year, month, day)))) days.push([dayNumber(month, day), year]);
       }
     }
   }

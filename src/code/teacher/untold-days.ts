@@ -30,15 +30,15 @@ export function mayBeDays({ eras }: Explanation, facts: readonly Fact[]): boolea
   });
 }
 
-/** The figures of the running numbers that all codes have, place by place, each as the codes have it there. */
+/** The figures of the running numbers, place by place, each as the codes have it there; empty text where one has none. */
 function figuresOf(read: readonly Reading[]): string[][] {
-  const [first] = read;
-  return (first?.parts ?? []).flatMap(({ tells }, at) => {
-    if (tells.kind !== 'serial') return [];
-    const texts = read.map(({ parts }) => parts[at]?.text ?? '');
-    const shared = Math.min(...texts.map(({ length }) => length));
-    return Array.from({ length: shared }, (_, place) => texts.map((text) => text[place]!));
-  });
+  const numbers = read.map(numbersOf);
+  return (numbers[0] ?? []).flatMap((first, at) =>
+    [...first].map((_, place) => numbers.map((own) => own[at]?.[place] ?? '')),
+  );
 }
+
+const numbersOf = ({ parts }: Reading): string[] =>
+  parts.flatMap(({ text, tells }) => (tells.kind === 'serial' ? [text] : []));
 
 const isDay = (text: string): boolean => /^\d{2}$/.test(text) && Number(text) >= 1 && Number(text) <= 31;

@@ -25,7 +25,7 @@ function between(letter: string, next: string): string {
 export function untoldLetters(layout: Layout, read: readonly { reading: Reading; years: readonly number[] }[]): string {
   const cycle = layout.flatMap((slot) => ('year' in slot && slot.year === 'cycle' ? [slot.letters] : []))[0];
   if (cycle === undefined) return '';
-  const seen = narrowed(seenLetters(layout, read));
+  const seen = narrowed(seenLetters(read));
   const untold = seen.flatMap((one, at) => {
     const next = seen[at + 1];
     const own = one.from === one.to ? [] : [one.letter];
@@ -39,13 +39,14 @@ export function untoldLetters(layout: Layout, read: readonly { reading: Reading;
 }
 
 /** The letters by year, each with the years that all of its codes allow. */
-function seenLetters(layout: Layout, read: readonly { reading: Reading; years: readonly number[] }[]): Seen[] {
-  const at = layout.findIndex((slot) => 'year' in slot && slot.year === 'cycle');
+function seenLetters(read: readonly { reading: Reading; years: readonly number[] }[]): Seen[] {
   const seen = new Map<number, Seen>();
   for (const { reading, years } of read) {
-    const letter = (reading.parts[at]?.text ?? '').replace(/[^A-Z]/g, '');
+    const part = reading.parts.find(({ tells }) => tells.kind === 'year');
+    // It may stand in brackets.
+    const letter = [...(part?.text ?? '')].find((sign) => capitals.includes(sign));
     const year = Number(reading.span?.from?.slice(0, 4));
-    if (letter === '' || years.length === 0 || Number.isNaN(year)) continue;
+    if (letter === undefined || years.length === 0 || Number.isNaN(year)) continue;
     const known = seen.get(year) ?? { letter, year, from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY };
     const from = Math.max(known.from, Math.min(...years));
     const to = Math.min(known.to, Math.max(...years));
@@ -54,22 +55,27 @@ function seenLetters(layout: Layout, read: readonly { reading: Reading; years: r
   return [...seen.values()].sort((a, b) => a.year - b.year);
 }
 
+/** Letters from one to another, which comes last: the years between them are no more. */
+const steps = (one: Seen, other: Seen): number => between(one.letter, other.letter).length + 1;
+
 /** What neighbours tell of a letter's year: it is later, and by no more years than there are letters between. */
 function narrowed(seen: readonly Seen[]): Seen[] {
   const forward: Seen[] = [];
   for (const one of seen) {
     const before = forward.at(-1);
-    const steps = before ? between(before.letter, one.letter).length + 1 : 0;
     forward.push(
-      before ? { ...one, from: Math.max(one.from, before.from + 1), to: Math.min(one.to, before.to + steps) } : one,
+      before
+        ? { ...one, from: Math.max(one.from, before.from + 1), to: Math.min(one.to, before.to + steps(before, one)) }
+        : one,
     );
   }
   const backward: Seen[] = [];
   for (const one of forward.reverse()) {
     const after = backward.at(-1);
-    const steps = after ? between(one.letter, after.letter).length + 1 : 0;
     backward.push(
-      after ? { ...one, from: Math.max(one.from, after.from - steps), to: Math.min(one.to, after.to - 1) } : one,
+      after
+        ? { ...one, from: Math.max(one.from, after.from - steps(one, after)), to: Math.min(one.to, after.to - 1) }
+        : one,
     );
   }
   return backward.reverse();
