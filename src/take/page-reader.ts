@@ -3,91 +3,50 @@ import { type Entry, readEntry, splitEntry } from './entry';
 import { codeOfEntries } from './entry-code';
 import { readOfPart } from './entry-part';
 import { positionsOf } from './entry-positions';
-import { makersOfHeading, type NamedMakers } from './name';
-import { type Block, headingsOf } from './page/blocks';
+import type { HeadingAbove } from './heading-above';
+import type { NamedMakers } from './name';
+import type { Block } from './page/blocks';
 import type { Cell } from './page/grid';
 import { afterHead, type Inline, plainWords } from './page/inline';
-import { linesOf, notesOf, piecesOfList, unbroken } from './page/lines';
-import { longestLook, textOfBlocks } from './page/text-of';
+import { linesOf, piecesOfList, unbroken } from './page/lines';
+import { textOfBlocks } from './page/text-of';
+import { longestEntry, PageContext } from './page-context';
 import type { Context } from './propose';
 import { ProseReader } from './prose/read-prose';
-import type { Section } from './prose/said-system';
-import { francsOf } from './said/francs';
-import { readLegend, readNotation } from './said/layout';
-import { partNamed } from './said/part';
-import { countryAlone, countryOfHeading } from './said/place';
-import { isSecondHand } from './said/second-hand';
-import { isPeriod, withoutPeriods } from './said/used-text';
-import { isHeadingSize, isOfPeriod, speaksOfCodes } from './section';
+import { countryAlone } from './said/place';
+import { isPeriod } from './said/used-text';
+import { isHeadingSize, speaksOfCodes } from './section';
 import { settle } from './settle';
 import { areFacts, readFacts } from './table/facts';
 import { readTable } from './table/read-table';
 import type { Proposal } from './types';
-import { tellingFinder, wholeWords } from './words';
-
-const where = tellingFinder('column-where', 'sits', 'sits-on');
-const codeWords = tellingFinder('code');
-const numbers = tellingFinder('numbers-by-year');
-const prices = tellingFinder('new-price', 'column-price', 'cost');
-const plants = tellingFinder('plant');
-const headingWords = wholeWords('heading');
-
-/** A paragraph no longer than this may be one entry of a list that the page made of paragraphs. */
-const longestEntry = 160;
 
 /** Reads a page's blocks in order; what stands above one tells what it is of. */
 export class PageReader {
   private readonly found: Proposal[] = [];
-  private readonly makers: string[];
-  private readonly legend: Map<string, string>;
-  private readonly notes: Map<string, string>;
-  private readonly about: Context['about'];
-  private readonly francs: string | null;
   private readonly prose: ProseReader;
   private readonly firstHeading: number;
-  private maker: string | null | undefined;
-  private heading: string | null = null;
-  private part: Context['part'] = null;
-  /** The country that the heading above is of. */
-  private country: string | null = null;
-  /** The period that the heading above is, and the notation beside it. */
-  private section: Section | null = null;
+  private readonly context: PageContext;
+  private readonly heading: HeadingAbove;
 
   constructor(
     title: string,
     private readonly blocks: readonly Block[],
     private readonly source: Proposal['source'],
-    named: NamedMakers,
+    { makers }: NamedMakers,
   ) {
-    const headings = headingsOf(blocks);
     this.firstHeading = blocks.findIndex(({ kind }) => kind === 'heading');
     const body = textOfBlocks(blocks);
-    this.makers = named.makers;
-    this.legend = readLegend(
-      blocks
-        .flatMap((block) => (block.kind === 'paragraph' ? [block.words.text] : []))
-        .join('\n')
-        .slice(0, longestLook),
-    );
-    this.notes = notesOf(blocks);
-    this.francs = francsOf(body);
-    const about = `${title}\n${headings[0] ?? ''}`;
-    this.about = {
-      plants: plants(about).length > 0,
-      carriers: codeWords(about).length > 0 && where(about).length > 0,
-      numbers: numbers(about).length > 0,
-      prices: prices(about).length > 0,
-      secondHand: isSecondHand(about),
-    };
-    this.maker = this.makers.length > 1 ? undefined : (this.makers[0] ?? null);
-    this.prose = new ProseReader(this.makers, source.day, body);
+    this.context = new PageContext(title, body, blocks, source, makers);
+    this.heading = this.context.heading;
+    this.prose = new ProseReader(makers, source.day, body);
   }
 
   read(): Proposal[] {
     for (const [at, block] of this.blocks.entries()) {
       const count = this.found.length;
       this.take(block, at);
-      if (this.country !== null) this.placeIn(this.country, count);
+      if (this.heading.country !== null) this.placeIn(this.heading.country, count);
     }
     const { retractions, beginnings, conceded, times } = this.prose;
     const found = this.found.map((one) => (times.has(one) ? ({ ...one, ...times.get(one) } as Proposal) : one));
@@ -96,27 +55,7 @@ export class PageReader {
 
   /** Towns told under the heading of a country lie there. */
   private placeIn(country: string, from: number): void {
-    for (let at = from; at < this.found.length; at += 1) {
-      const one = this.found[at]!;
-      if (one.kind === 'plant' && one.place === unknownPlace) this.found[at] = { ...one, place: country };
-    }
-  }
-
-  private context(block: number, form: Context['form']): Context {
-    const { makers, maker, heading, part, source, about, francs, notes, legend } = this;
-    const above = this.above(block);
-    return { about, francs, makers, maker, heading, above, part, block, form, source, notes, legend };
-  }
-
-  private above(at: number): string {
-    const words: string[] = [];
-    for (let back = at - 1; back >= 0 && back >= at - 2; back -= 1) {
-      const block = this.blocks[back]!;
-      if (block.kind !== 'paragraph' && block.kind !== 'heading') break;
-      if (block.words.text.length <= longestEntry) words.push(block.words.text);
-      if (block.kind === 'heading') break;
-    }
-    return words.join(' ');
+    for (let at = from; at < this.found.length; at += 1) this.found[at] = placedIn(country, this.found[at]!);
   }
 
   private take(block: Block, at: number): void {
@@ -127,36 +66,22 @@ export class PageReader {
     else {
       this.paragraph(block.words, at);
       const above = this.blocks[at - 1];
-      if (above?.kind === 'heading' && above.own) this.leave();
+      if (above?.kind === 'heading' && above.own) this.heading.leave();
     }
   }
 
   private table(table: Extract<Block, { kind: 'table' }>, at: number): void {
     const entries = table.rows.map(entryOfRow);
     const rows = entries.includes(null) ? table.rows : this.withoutCode(table.rows, entries, at, 'table');
-    this.found.push(...readTable({ ...table, rows }, this.context(at, 'table'), this.source.day));
+    this.found.push(...readTable({ ...table, rows }, this.context.of(at, 'table'), this.source.day));
   }
 
   private heads(words: Inline, at: number): void {
-    this.enter(words.text);
+    this.heading.enter(words.text);
     if (speaksOfCodes(words.text)) this.prose.speakOfCodes();
     // "Before 1964: nothing at all" is told by its heading alone.
     const read = isHeadingSize(words.text) ? this.entry(words, at, 'prose') : null;
     this.found.push(...(read ?? []).filter(({ kind }) => kind === 'stamped'));
-  }
-
-  private enter(heading: string): void {
-    const named = makersOfHeading(heading, this.makers);
-    if (named.length > 0) this.maker = named.length === 1 ? named[0] : undefined;
-    const names = heading.split(' ').every((word) => !headingWords.has(word.toLowerCase()));
-    const { text, periods } = withoutPeriods(heading);
-    const layout = readNotation(text.replace(/[()[\],:–—-]{1,9}/g, ' ').trim(), this.legend);
-    const [period, ...more] = periods;
-    const told = period && more.length === 0 && (layout !== null || isOfPeriod(heading, period));
-    this.section = told ? { period, layout } : null;
-    this.country = countryOfHeading(text);
-    this.part = periods.length === 0 ? partNamed(heading) : null;
-    this.heading = named.length === 0 && names && heading.length <= 40 ? heading : null;
   }
 
   private list({ items, above }: Extract<Block, { kind: 'list' }>, at: number): void {
@@ -173,7 +98,7 @@ export class PageReader {
     const body = items.map(({ text }) => text.replace(/[.;,]$/, '')).join('. ');
     const told = items.slice(1).reduce((one, next) => afterHead(one, '. ', next), items[0]!);
     const whole = { ...afterHead(plainWords(above), ': ', told), selector: items[0]!.selector };
-    return readEntry({ head: above, body, whole }, this.context(at, 'list'), this.source.day);
+    return readEntry({ head: above, body, whole }, this.context.of(at, 'list'), this.source.day);
   }
 
   /** Labels beside their values, under the name of a model or the code of a workshop. */
@@ -185,7 +110,7 @@ export class PageReader {
   ): Proposal[] | null {
     const told = entries.flatMap((one) => one ?? []);
     if (told.length < entries.length || !areFacts(told.map(({ head }) => head))) return null;
-    const context = this.context(at, form);
+    const context = this.context.of(at, form);
     const named = above !== '' && above.length <= longestName ? above.replace(/[\s:]{1,4}$/, '') : context.heading;
     const facts = told.map(({ head, body, whole }) => ({ label: head, value: body, selector: whole.selector }));
     const found = readFacts(facts, { ...context, heading: named });
@@ -201,7 +126,7 @@ export class PageReader {
 
   /** Things without those whose entries tell one code between them, which is taken. */
   private withoutCode<T>(of: readonly T[], entries: readonly (Entry | null)[], at: number, form: Context['form']): T[] {
-    const context = this.context(at, form);
+    const context = this.context.of(at, form);
     const placed = positionsOf(entries, context);
     if (placed) {
       this.found.push(...placed);
@@ -212,27 +137,16 @@ export class PageReader {
     return of.filter((_, index) => !told || told.rest.has(index));
   }
 
-  /** What heads one paragraph says nothing of the next. */
-  private leave(): void {
-    this.section = null;
-    this.part = null;
-  }
-
   /** `country` is the one that the list hangs under: its towns lie there. */
   private item(item: Inline, at: number, country: string | null): void {
     const read = this.entry(item, at);
-    if (read)
-      this.found.push(
-        ...read.map((one) =>
-          country !== null && one.kind === 'plant' && one.place === unknownPlace ? { ...one, place: country } : one,
-        ),
-      );
+    if (read) this.found.push(...(country === null ? read : read.map((one) => placedIn(country, one))));
     else this.paragraph(item, at);
   }
 
   private entry(item: Inline, at: number, form: Context['form'] = 'list'): Proposal[] | null {
     const entry = splitEntry(item);
-    const context = this.context(at, form);
+    const context = this.context.of(at, form);
     return (entry && readEntry(entry, context, this.source.day)) ?? readOfPart(item, context);
   }
 
@@ -253,7 +167,7 @@ export class PageReader {
 
   private pair(term: Inline, words: Inline, at: number): void {
     const entry = { head: term.text, body: words.text, whole: afterHead(term, ': ', words) };
-    const read = readEntry(entry, this.context(at, 'definition'), this.source.day);
+    const read = readEntry(entry, this.context.of(at, 'definition'), this.source.day);
     if (read) this.found.push(...read);
     else this.paragraph(words, at);
   }
@@ -275,7 +189,7 @@ export class PageReader {
     // Lines that are entries are a list, however the page made it.
     if (read.filter((one) => one !== null).length >= Math.max(2, lines.length / 2)) {
       for (const [index, one] of read.entries())
-        this.found.push(...(one ?? this.prose.read(lines[index]!, this.context(at, 'prose'), this.found.length)));
+        this.found.push(...(one ?? this.prose.read(lines[index]!, this.context.of(at, 'prose'), this.found.length)));
       return;
     }
     // "V: Vienna; M: Millau (1983–2001)".
@@ -290,11 +204,14 @@ export class PageReader {
       return;
     }
     const whole = { ...words, text: unbroken(words.text) };
-    const context = this.context(at, 'prose');
-    const told = this.prose.read(whole, context, this.found.length, this.section);
+    const context = this.context.of(at, 'prose');
+    const told = this.prose.read(whole, context, this.found.length, this.heading.section);
     this.found.push(...(told.length > 0 ? told : this.answer(words, at, context)));
   }
 }
+
+const placedIn = (country: string, one: Proposal): Proposal =>
+  one.kind === 'plant' && one.place === unknownPlace ? { ...one, place: country } : one;
 
 /** A row of a label and what it says. */
 function entryOfRow([label, value, ...more]: readonly Cell[]): Entry | null {
