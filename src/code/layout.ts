@@ -116,7 +116,7 @@ function finishGroup(group: LaidGroup, cells: LaidCell[]): LayoutFaultSays | nul
   if (!group.values) return null;
   const next = new Map<string, Set<string>>();
   for (const value of group.values) {
-    const written = places.map((place) => value[place] ?? '').join('');
+    const written = places.map((place) => value[place]!).join('');
     for (let length = 0; length < written.length; length++) {
       const before = written.slice(0, length);
       next.set(before, (next.get(before) ?? new Set()).add(written[length]!));

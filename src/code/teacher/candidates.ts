@@ -35,7 +35,7 @@ export interface Built {
 
 /** Builds a layout round a way to write the date, from the codes given, and lets the decoder itself judge it. */
 export function build({ frame, year, part, bits, cost }: Dated, facts: readonly FramedFact[]): Built {
-  const agreeing: Frame = { ...frame, facts: [...facts], rest: restOf(frame, facts) };
+  const agreeing: Frame = { ...frame, facts: [...facts], rest: restOf(facts) };
   // One place that its plant contradicts may be a wrong example.
   const leftover = explainLeftover(agreeing, [...year.places, ...part.places], facts.length > 4 ? 1 : 0);
   const placed = [...year.slots, ...part.slots].map(({ place, slot }) => ({ place, slot, width: 0 }));
@@ -70,9 +70,9 @@ function sinceFirst(slot: Slot, from: number): Slot {
   return { ...slot, first: slot.first + turns * slot.letters.length };
 }
 
-function restOf(frame: Frame, facts: readonly FramedFact[]): Frame['rest'] {
+function restOf(facts: readonly FramedFact[]): Frame['rest'] {
   const widths = facts.map(({ rest }) => rest.length);
-  return frame.changing === 'nothing' ? frame.rest : { min: Math.min(...widths), max: Math.max(...widths) };
+  return { min: Math.min(...widths), max: Math.max(...widths) };
 }
 
 /**

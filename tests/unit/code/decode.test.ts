@@ -204,3 +204,46 @@ test('a code is not taken for a shorter one that is rarer to the system but less
   expect(chance('8294-90')).toBeCloseTo(seen, 1);
   expect(chance('294-90')).toBeCloseTo(1 - seen, 1);
 });
+
+test.each([
+  [1999, '7K'],
+  [2000, '7K'],
+  [2001, '7'],
+])('a lattice is read as far as 2000 steps: of %i it reads %s', (length, read) => {
+  const steps: Lattice['steps'] = Array.from({ length }, () => ({ '': 1 }));
+  steps[0] = { 7: 1 };
+  steps[length - 1] = { K: 1 };
+  expect(freeDecode({ steps }).text).toBe(read);
+  expect(decodeLattice({ steps }, { makers: [], maker: null }).code).toBe(read);
+});
+
+test('an empty lattice has no text', () => {
+  for (const steps of [[], [{ '': 1 }], [{}]]) {
+    expect(decodeLattice({ steps }, { makers: builtInMakers, maker: null })).toMatchObject({
+      code: '',
+      accepted: false,
+      readings: [],
+      misfits: [],
+    });
+  }
+  expect(freeDecode({ steps: [] })).toEqual({ text: '', probability: 1 });
+  expect(freeDecode({ steps: [{}] })).toEqual({ text: '', probability: 0 });
+});
+
+test('a typed text is read as far as twice the longest code, and a longer one stands unread', () => {
+  const decoded = (length: number) => decodeText('7'.repeat(length), { makers: [], maker: null });
+  expect([127, 128].map((length) => decoded(length).accepted)).toEqual([true, true]);
+  expect(decoded(129)).toMatchObject({ accepted: true, code: '7'.repeat(129), readings: [], misfits: [], nearest: [] });
+  expect(decoded(129).id).toBe(`decoding:${'7'.repeat(64)}`);
+  expect(decodeText('', { makers: [], maker: null }).accepted).toBe(false);
+});
+
+test('a maker without a file is read by the families, several makers by the files of each', () => {
+  const makers = (maker: string | string[] | null) => [
+    ...new Set(decodeText('8609', { makers: builtInMakers, maker }).readings.map(({ system }) => system.maker)),
+  ];
+  expect(makers('Nobody on file')).toEqual([null]);
+  expect(makers([])).toEqual([null]);
+  expect(makers(['Nobody on file', 'Ondrasse'])).toEqual(['Ondrasse']);
+  expect(makers('Ondrasse')).toEqual(['Ondrasse']);
+});

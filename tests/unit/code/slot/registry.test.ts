@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { formOfKind, kindOfSlot, slotKinds } from '../../../../src/code';
+import { type Slot, shapeSlot } from '../../../../src/code/slot';
 
 const kebab = (name: string) => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 const filesIn = (path: string) => readdirSync(new URL(path, import.meta.url));
@@ -26,4 +27,13 @@ test('a kind is told by its own key, in the fresh slot as in each setting that i
       }
     }
   }
+});
+
+test('what is no slot, or of no kind that is known, is refused by the names of its settings', () => {
+  const shape = (slot: object) => () => shapeSlot(slot as Slot, { plantCodes: [] });
+  expect(kindOfSlot({})).toBeNull();
+  expect(kindOfSlot({ colour: 2, shade: 3 })).toBeNull();
+  expect(shape({ colour: 2, shade: 3 })).toThrow('no kind of slot for colour, shade');
+  expect(shape({})).toThrow('no kind of slot for ');
+  expect(shapeSlot({ literal: 'K' }, { plantCodes: [] }).cells.map(({ tight }) => tight)).toEqual(['K']);
 });

@@ -56,3 +56,12 @@ test('two figures are a year where they can be no day and no month', () => {
     '95': null,
   });
 });
+
+test('several dates stand only where none of them ends before it begins', () => {
+  all({
+    '1990 or 1992..1994': '1990 or 1992..1994',
+    '1990 or 1994..1992': null,
+    '1994..1992 or 1990': null,
+    '1994..1994': '1994..1994',
+  });
+});

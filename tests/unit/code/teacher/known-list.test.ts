@@ -58,3 +58,25 @@ test('a row of many pieces is prose', () => {
   expect(read(row(24))).toBe(`KV ${'0 '.repeat(22).trim()} = 1994`);
   expect(read(row(25))).toEqual({ kind: 'no-date' });
 });
+
+test('a row longer than a code and a date may be is prose', () => {
+  const row = (length: number) => `${'K-'.repeat(12).padEnd(length - 8, '-')} 1995-01`;
+  expect([row(143), row(144), row(145)].map(({ length }) => length)).toEqual([143, 144, 145]);
+  for (const line of [row(143), row(144)]) expect(read(line)).toMatch(/^K-K-[K-]+ = 1995-01$/);
+  expect(read(row(145))).toEqual({ kind: 'no-date' });
+});
+
+test.each([
+  ['KV0915;soon;BE', { kind: 'not-date', text: 'soon' }],
+  ['KV0915;soon;BE;', { kind: 'not-date', text: 'soon' }],
+  ['KV0915;soon;BE; ;', { kind: 'not-date', text: 'soon' }],
+  ['KV0915;soon;BE;x', { kind: 'too-many' }],
+  ['KV0915;1995;12', { kind: 'not-place', text: '12' }],
+  ['KV0915;1995;12;', { kind: 'not-place', text: '12' }],
+  ['KV0915;1995;BE;', 'KV0915 = 1995, BE'],
+  ['KV0915;1995;;', 'KV0915 = 1995'],
+  ['KV0915;', { kind: 'no-date' }],
+  [';1995', { kind: 'no-code' }],
+])('fields that are empty say nothing: %s', (line, wanted) => {
+  expect(read(line)).toEqual(wanted);
+});
