@@ -46,7 +46,7 @@ export const kinds: Record<string, TechniquePage> = {
   'a list of eight cards': page(cards(8)),
   'a list of four cards': page(cards(4)),
   'three cards are no list': page(cards(3)),
-  'two cards are none': page(cards(2)),
+  'two cards': page(cards(2)),
   'cards without prices': page(cards(5, false)),
   'cards beside a button to buy': page(`<p class="price">€540.00</p><button>Buy now</button>${cards(5)}`),
   'many cards beside a button, on a page that calls itself a list': page(
