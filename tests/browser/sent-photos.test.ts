@@ -45,7 +45,8 @@ async function keepsToItsRules(page: Page, name: string): Promise<void> {
   expect(await violations(page)).toEqual([]);
   for (const width of [320, 400, 600, 1280]) {
     await page.setViewportSize({ width, height: 900 });
-    expect(await overTheEdge(page)).toEqual([]);
+    // The bench fits its photo into the new width with the next frame.
+    await expect.poll(() => overTheEdge(page)).toEqual([]);
     if (!pictures) continue;
     mkdirSync(pictures, { recursive: true });
     await page.screenshot({ path: `${pictures}/${name}-${width}.png`, fullPage: true });
