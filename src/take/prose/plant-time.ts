@@ -1,12 +1,10 @@
 import { readPeriods, usedOf } from '../said/period';
-import type { SaidPlant } from './plants';
+import { farthestTold, type SaidPlant } from './said-plant';
 
-/** Letters between two codes within which a time is looked for. */
-const longest = 120;
 const joint = /(?:[,;]|\s(?:and|und|et|ed?|y|en))\s?(?:(?:and|und|et|ed?|y|en)(?!\p{L}))?[\s,]{0,3}$/u;
 /** "SC for Scarborough and, from 1985, MA for Malta": a time between two codes that is of the second. */
 export function timeAhead(sentence: string, from: number | undefined, to: number) {
-  if (from === undefined || to - from > longest) return null;
+  if (from === undefined || to - from > farthestTold) return null;
   const gap = sentence.slice(from, to);
   const period = readPeriods(gap).at(-1);
   if (!period || period.form === 'year' || !/^\s?,?\s?$/u.test(gap.slice(period.end))) return null;

@@ -1,11 +1,10 @@
 import { unknownPlace } from '../../place';
 import { findPlaces } from '../../text';
-import { plainCode } from '../said/code';
 import { namesMonth } from '../said/month';
-import { readPeriods, usedOf } from '../said/period';
+import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
-import type { SaidPlant } from './plants';
+import { plantBeside, type SaidPlant } from './said-plant';
 
 const inBrackets = /\((\p{Lu}{1,3}\d?)\)/gu;
 /** "Workshops were Rosenheim (R), Kufstein in Austria (K) and from 1999 Brno (B)": each place before its code. */
@@ -35,11 +34,8 @@ function placesInBrackets(sentence: string): SaidPlant[] {
     // What leads to the first of them is no part of its name.
     const name = at === 0 ? nameBefore.exec(text)?.[0] : text.replace(joint, '');
     const place = name === undefined ? null : readPlace(name.replace(/^[\s,]{1,80}/, '').trim());
-    const near = periods.filter(({ form, end }) => form !== 'year' && (at > 0 || text.length - end <= nearest));
-    const { backwards, ...used } = usedOf(near.slice(0, 1));
-    const { code, lookAlike } = plainCode(written!);
-    const doubts = [lookAlike && ('look-alike' as const), backwards && ('backwards' as const)];
-    return place ? [{ own: { kind: 'plant', code, ...place, ...used }, doubts, at: index + 1 }] : [];
+    const near = periods.filter(({ end }) => at > 0 || text.length - end <= nearest);
+    return place ? [plantBeside(written!, place, near, index + 1)] : [];
   });
 }
 const longest = 90;
@@ -57,10 +53,7 @@ export function placesInBracketsBehind(sentence: string): SaidPlant[] {
     const place = readPlace(inside.text.replace(/[\s,]{1,80}$/, ''));
     const periods = inside.periods.length > 0 ? inside.periods : readPeriods(lead);
     if (!place || namesMonth(place.name ?? '') || lead.length > nearest) return null;
-    const { backwards, ...used } = usedOf(periods.filter(({ form }) => form !== 'year').slice(0, 1));
-    const { code, lookAlike } = plainCode(written!);
-    const doubts = [lookAlike && ('look-alike' as const), backwards && ('backwards' as const)];
-    return { own: { kind: 'plant', code, ...place, ...used }, doubts, at: index };
+    return plantBeside(written!, place, periods, index);
   });
   return found.every((one) => one !== null) ? found : [];
 }

@@ -1,23 +1,13 @@
 import { unknownPlace } from '../../place';
-import type { OwnFields } from '../propose';
 import { doubtedBy } from '../said/doubted';
 import { readPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
-import type { Doubt } from '../types';
 import { tellingFinder } from '../words';
 import { codesNamed } from './codes-named';
 import { placeAround, readSegment } from './plant-place';
 import { timeAhead, withTimeBefore } from './plant-time';
 import { placesInBracketsBehind, plantsInBrackets } from './plants-in-brackets';
-
-export interface SaidPlant {
-  own: Extract<OwnFields, { kind: 'plant' }>;
-  doubts: (Doubt | false)[];
-  /** Place of the code in the sentence. */
-  at: number;
-  /** Whether it sets another's statement right, who may agree. */
-  corrects?: boolean;
-}
+import { farthestTold, type SaidPlant } from './said-plant';
 
 /** What is known before a sentence is read. */
 export interface Before {
@@ -41,7 +31,6 @@ const instead = tellingFinder('but-this');
 const deniedPlace = /^[^.;]{2,44}$/u;
 /** What is said of a code ends with the clause, and where another letter's turn comes: "R for Romans, P at Poitiers". */
 const nextLetter = /[;。].{0,200}$|,\s(?:\p{Ll}{1,3}\s)?\p{Lu}\s\p{L}.{0,200}$/su;
-const longest = 120;
 const madeAt = tellingFinder('made-at');
 const closesList = /(?:を(?:示|表|指)|の(?:工場|工房)|です)/u;
 
@@ -70,7 +59,7 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
   for (const [index, token] of named.entries()) {
     const { code, start, end } = token;
     const next = leads[index + 1]?.start ?? named[index + 1]?.start ?? sentence.length;
-    const segment = withoutRelative(sentence.slice(end, Math.min(next, end + longest)).replace(nextLetter, ''));
+    const segment = withoutRelative(sentence.slice(end, Math.min(next, end + farthestTold)).replace(nextLetter, ''));
     // "I was wrong about BC": what was said before is taken back, not what follows.
     const back =
       taken.find((hit) => hit.end <= start && start - hit.end <= 16) ??
