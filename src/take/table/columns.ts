@@ -118,13 +118,14 @@ const isDated = (text: string): boolean => readExamples(text, someDay).length > 
 /** A day by which "this year" would be told; no example is. */
 const someDay = '2000-01-01';
 
+/** Whether a column without a header is of single signs, and the next one of years: letters of years. */
+export const isLetterColumn = (texts: readonly string[], next: readonly string[]): boolean =>
+  texts.length > 1 && share(texts, isSingle) > 0.9 && share(next, isYear) > 0.9;
+
 /**
  * What a column without a header tells, by its cells; `ofPlants` is whether the words above the table name workshops: then
  * bare names beside codes are towns.
  */
-export const isLetterColumn = (texts: readonly string[], next: readonly string[]): boolean =>
-  texts.length > 1 && share(texts, isSingle) > 0.9 && share(next, isYear) > 0.9;
-
 export function byCells(texts: readonly string[], taken: readonly (Role | null)[], ofPlants = false): Role | null {
   const free = (role: Role) => !taken.includes(role);
   if (texts.length < 2) return null;

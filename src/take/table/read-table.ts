@@ -194,7 +194,7 @@ function withoutHeader(rows: readonly Cell[][], width: number, ofPlants: boolean
     rows.map((row) => textOfCell(row[column])).filter((text) => text !== ''),
   );
   const taken: (Role | null)[] = [];
-  // "A | 1961 | E | 1965": letters of years.
+  // "A | 1961 | E | 1965": they may repeat.
   for (const [column, texts] of columns.entries())
     taken.push(isLetterColumn(texts, columns[column + 1] ?? []) ? 'letter' : byCells(texts, taken, ofPlants));
   return taken;
