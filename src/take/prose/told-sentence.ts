@@ -30,14 +30,14 @@ export interface Told {
 export function look(sentence: Sentence, day: string): Told {
   const examples = readExamples(sentence.text, day);
   const inExample = (at: number) => examples.some(({ start, end }) => at >= start && at < end);
-  const { periods } = withoutPeriods(sentence.text);
+  const { text, periods } = withoutPeriods(sentence.text);
   return {
     sentence,
     examples,
     periods: periods.filter(({ start }) => !inExample(start)),
     counts: readCounts(sentence.text).length,
     units: units(sentence.text).filter(({ start }) => !inExample(start)).length,
-    noCode: deniesCode(sentence.text) || isNothing(withoutPeriods(sentence.text).text),
+    noCode: deniesCode(sentence.text) || isNothing(text),
     describes: describesOrder(sentence.text),
   };
 }
