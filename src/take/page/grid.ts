@@ -14,6 +14,9 @@ export interface Cell {
 }
 
 export const textOfCell = (cell: Cell | undefined): string => cell?.words?.text ?? '';
+/** The words of rows, each cell's once. */
+export const wordsOfRows = (rows: readonly Cell[][]): Inline[] =>
+  rows.flatMap((row) => row.flatMap(({ own, words }) => (own && words ? [words] : [])));
 export const nobody: Cell = { words: null, head: false, own: true, span: 1 };
 
 /** A head that stands for what the page leaves out. */

@@ -1,6 +1,6 @@
 import { isLabel } from '../said/label';
 import { isPeriod } from '../said/used-text';
-import { type Cell, textOfCell } from './grid';
+import { type Cell, textOfCell, wordsOfRows } from './grid';
 import type { Inline } from './inline';
 
 const longestCell = 110;
@@ -20,5 +20,5 @@ export function talkIn(rows: readonly Cell[][]): Inline[] | null {
   const opens = rows.map(([first]) => textOfCell(first));
   const named = opens.filter((text) => isPeriod(text) || isLabel(text) || /^[A-Z0-9 ]{1,5}$/.test(text)).length;
   if (spoken < rows.length * 0.5 || named > 0) return null;
-  return rows.flatMap((row) => row.flatMap(({ words, own }) => (own && words ? [words] : [])));
+  return wordsOfRows(rows);
 }

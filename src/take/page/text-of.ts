@@ -1,4 +1,5 @@
 import type { Block } from './blocks';
+import { wordsOfRows } from './grid';
 import type { Inline } from './inline';
 
 /** A page's own words for a legend and for makers: enough of them, so that the work keeps to the page's length. */
@@ -8,7 +9,7 @@ const textsOf = (block: Block): Inline[] => {
   if (block.kind === 'heading' || block.kind === 'paragraph') return [block.words];
   if (block.kind === 'list') return block.items;
   if (block.kind === 'definitions') return block.pairs.flatMap(({ term, words }) => [term, words]);
-  return block.rows.flatMap((row) => row.flatMap(({ own, words }) => (own && words ? [words] : [])));
+  return wordsOfRows(block.rows);
 };
 
 /** The words of blocks, as far as they are looked at. */
