@@ -2,6 +2,7 @@ import { foldWords } from '../text';
 import type { Say } from './propose';
 import { deniesCode } from './prose/told-sentence';
 import { plainExamples, readExamples } from './said/example';
+import { doubtsOfForm } from './said/form-doubts';
 import { yearsShown } from './said/layout-added';
 import { readLayoutWords } from './said/layout-words';
 import { readCounts } from './said/number';
@@ -29,12 +30,7 @@ export function systemOf(head: string, body: string, day: string, say: Say): Pro
   const plain = plainExamples(examples);
   if (!settled) return plain.length > 0 ? plain.map((one) => say({ kind: 'example', ...one })) : null;
   const shown = plain.length > 0 ? plain : yearsShown(settled.layout, body);
-  const doubts = [
-    backwards && ('backwards' as const),
-    !settled.fits && ('examples-disagree' as const),
-    settled.by === 'examples' && ('by-examples-only' as const),
-    examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const),
-  ];
+  const doubts = doubtsOfForm(settled, examples, backwards);
   return [say({ kind: 'code-system', ...used, layout: settled.layout, examples: shown }, doubts)];
 }
 

@@ -1,6 +1,7 @@
 import type { Layout } from '../../maker/types';
 import { blanked } from '../said/blanked';
 import { plainExamples, type SaidExample } from '../said/example';
+import { doubtsOfForm } from '../said/form-doubts';
 import { readsExamples } from '../said/layout';
 import { withSignsAdded, yearsShown } from '../said/layout-added';
 import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
@@ -122,12 +123,7 @@ export function systemOf(
   const shown = examples.length > 0 ? plainExamples(examples) : yearsShown(settled.layout, text);
   const system: SaidSystem = {
     own: { kind: 'code-system', ...used, layout: settled.layout, examples: shown },
-    doubts: [
-      backwards && 'backwards',
-      !settled.fits && 'examples-disagree',
-      settled.by === 'examples' && 'by-examples-only',
-      examples.some(({ lookAlike }) => lookAlike) && 'look-alike',
-    ],
+    doubts: doubtsOfForm(settled, examples, backwards),
     sentences: group.map(({ sentence }) => sentence),
   };
   return { system, layout: settled };
