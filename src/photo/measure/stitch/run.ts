@@ -12,16 +12,20 @@ export interface Run {
   sure: boolean;
 }
 
+/** A folded row, and the brightness of what lies beside it. */
+type Grounded = Folded & { ground: number };
+
 /**
  * Where the row begins and ends near its marked points: stitches stand there and none do beyond, or, where it goes on
  * past all that a hand may be off, the hole nearest to the mark.
  */
 export function runOf(strip: Strip, fold: Folded, within: number): Run | null {
-  const middle = threadMiddle(strip, fold) - 0.5;
+  const row: Grounded = { ...fold, ground: groundOf(strip, fold) };
+  const middle = threadMiddle(strip, row) - 0.5;
   const ways = Array.from({ length: phases }, (_, at) => {
     const off = at / phases - Math.round(at / phases);
     const by = middle + off - Math.round(middle + off);
-    const moved = { ...fold, starts: fold.starts.map((start) => start + by * fold.pitch) };
+    const moved = { ...row, starts: row.starts.map((start) => start + by * row.pitch) };
     const run = runAt(strip, moved, within);
     return run === null ? [] : { ...run, between: run.between + clearly * (2 * off) ** 2 };
   })
@@ -52,7 +56,7 @@ type Parted = Run & {
   between: number;
 };
 
-function runAt(strip: Strip, fold: Folded, within: number): Parted | null {
+function runAt(strip: Strip, fold: Grounded, within: number): Parted | null {
   const { pitch, swell } = fold;
   const own = fold.starts.length - 1;
   const laid = foldRow(strip, fold.starts, fold.reach);
@@ -115,7 +119,12 @@ const halfThere = (share: number): number => Math.max(0, Math.min(share, 1 - sha
  * How far a stitch stands in each cell, 1 as the row's own do on the average and 0 as the ground: half by the likeness of
  * its drawing to theirs, half by how far it leaves the ground as theirs do.
  */
-function presence(strip: Strip, fold: Folded, laid: Fold, cells: readonly { start: number; end: number }[]): number[] {
+function presence(
+  strip: Strip,
+  fold: Grounded,
+  laid: Fold,
+  cells: readonly { start: number; end: number }[],
+): number[] {
   const usual = Math.max(0.2, median(laid.alike));
   const drawn = cells.map(({ start, end }) => {
     const cell = cellAt(strip, start, end, fold.reach, laid.rows, laid.means);
@@ -123,7 +132,7 @@ function presence(strip: Strip, fold: Folded, laid: Fold, cells: readonly { star
     return Math.min(likeness(cell, laid.common) / usual, shareOf(cell, laid.common));
   });
   const near = Math.max(1, fold.pitch * 0.16);
-  const ground = groundOf(strip, fold);
+  const { ground } = fold;
   const core = foldRow(strip, fold.starts, near);
   const level = new Float64Array(core.rows).fill(ground);
   const standing = core.common.map((value, at) => value + core.means[Math.floor(at / core.columns)]! - ground);
@@ -146,9 +155,9 @@ function shareOf(cell: Float64Array, drawing: Float64Array): number {
  * Where in a cell the thread's middle lies, 0 to 1: of what is lighter than the ground and what is darker, the longer;
  * a hole may be blacker than any thread is white, and is shorter; in a dark thread it is what is darker still.
  */
-function threadMiddle(strip: Strip, fold: Folded): number {
+function threadMiddle(strip: Strip, fold: Grounded): number {
   const own = foldRow(strip, fold.starts, Math.max(1, fold.pitch * 0.12));
-  const ground = groundOf(strip, fold);
+  const { ground } = fold;
   const leaves = new Float64Array(own.columns);
   for (let column = 0; column < own.columns; column++) {
     let sum = 0;
