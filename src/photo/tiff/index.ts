@@ -53,17 +53,20 @@ export async function cutTiff(
   return isWhole ? windows.map((one) => one?.image() ?? null) : none;
 }
 
-/** From 5 on a picture lies on its side. */
-function uprightSize({ width, height, orientation }: TiffLayout): { width: number; height: number } {
-  return orientation >= 5 && orientation <= 8 ? { width: height, height: width } : { width, height };
+function uprightSize(layout: TiffLayout): { width: number; height: number } {
+  const { width, height } = layout;
+  return liesOnSide(layout) ? { width: height, height: width } : { width, height };
 }
 
+const liesOnSide = ({ orientation }: TiffLayout): boolean => orientation >= 5 && orientation <= 8;
+
 /** Where a stored pixel lies upright. Source: TIFF 6.0, Orientation: where the first row and the first column stand. */
-function uprightPlace({ width, height, orientation }: TiffLayout, x: number, y: number): [x: number, y: number] {
+function uprightPlace(layout: TiffLayout, x: number, y: number): [x: number, y: number] {
+  const { width, height, orientation } = layout;
   const isMirrored = orientation === 2 || orientation === 3 || orientation === 7 || orientation === 8;
   const isOver = orientation === 3 || orientation === 4 || orientation === 6 || orientation === 7;
   const [u, v] = [isMirrored ? width - 1 - x : x, isOver ? height - 1 - y : y];
-  return orientation >= 5 && orientation <= 8 ? [v, u] : [u, v];
+  return liesOnSide(layout) ? [v, u] : [u, v];
 }
 
 /** Whether all pieces were there. */
@@ -92,6 +95,13 @@ async function readInto(
   return true;
 }
 
+/** Samples of a pixel that lie beside each other. */
+const samplesTogether = ({ isPlanar, samples }: TiffLayout): number => (isPlanar ? 1 : samples);
+
+/** Bytes of a row of an unpacked piece. */
+const rowLengthOf = (layout: TiffLayout): number =>
+  Math.ceil((layout.pieceWidth * samplesTogether(layout) * layout.bits) / 8);
+
 /** A piece's samples, row by row, each row on a byte of its own; null where they are not all there. */
 async function unpack(
   bytes: Uint8Array<ArrayBuffer>,
@@ -100,13 +110,12 @@ async function unpack(
   rows: number,
   ports: TiffPorts,
 ): Promise<Uint8Array | null> {
-  const { packing, pieceWidth, bits, isPlanar, isDifferences, isLittle } = layout;
+  const { packing, bits, isDifferences, isLittle } = layout;
   const [offset, length] = [layout.offsets[piece]!, layout.lengths[piece]!];
   if (offset + length > bytes.length) return null;
   const packed = bytes.subarray(offset, offset + length);
   if (packing === 'jpeg') return samplesOfJpeg(packed, layout, rows, ports);
-  const perPixel = isPlanar ? 1 : layout.samples;
-  const rowLength = Math.ceil((pieceWidth * perPixel * bits) / 8);
+  const rowLength = rowLengthOf(layout);
   const wanted = rowLength * rows;
   const samples = await plainSamples(packed, packing, wanted, ports);
   if (samples === null || samples.length < wanted) return null;
@@ -114,7 +123,12 @@ async function unpack(
   // What was not packed lies in the file itself, which stays as it is.
   const own = packing === 'none' ? samples.slice() : samples;
   for (let row = 0; row < rows; row++) {
-    addDifferences(own.subarray(row * rowLength, (row + 1) * rowLength), bits as 8 | 16, perPixel, isLittle);
+    addDifferences(
+      own.subarray(row * rowLength, (row + 1) * rowLength),
+      bits as 8 | 16,
+      samplesTogether(layout),
+      isLittle,
+    );
   }
   return own;
 }
@@ -164,10 +178,10 @@ function addPiece(
   left: number,
   top: number,
 ): void {
-  const { width, height, pieceWidth, bits, samples, isPlanar } = layout;
+  const { width, height, pieceWidth, samples, isPlanar } = layout;
   const sample = sampleOf(layout);
   const toColour = colourOf(layout);
-  const rowLength = Math.ceil((pieceWidth * (isPlanar ? 1 : samples) * bits) / 8);
+  const rowLength = rowLengthOf(layout);
   const [pixel, colour] = [new Float32Array(samples), new Float32Array(3)];
   const rows = Math.min(height - top, Math.floor(planes[0]!.length / rowLength));
   const columns = Math.min(width - left, pieceWidth);
