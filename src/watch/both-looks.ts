@@ -3,7 +3,7 @@ import { fail } from '../problem';
 import type { WatchDatabase } from './database';
 import { type Anew, judgeAnew } from './judge-anew';
 import { listingKey } from './listing-key';
-import { openStoredLook } from './look';
+import { readLook } from './look';
 import type { Packing } from './ports';
 import { type PartsByName, sentOf } from './read-saved';
 import { mostReplies, notKept } from './reply';
@@ -26,7 +26,7 @@ interface CameLater {
 
 /** What a look holds beside its page, out of a database or a file; null where the look cannot be read. */
 async function cameLater(latest: LookName, parts: PartsByName, packing: Packing): Promise<CameLater | null> {
-  const content = await openStoredLook(latest.look, (await parts.get('looks', latest.look))?.packed, packing);
+  const content = await readLook(parts, latest.look, packing);
   if (content.state !== 'readable') return null;
   return { replies: content.look.replies, sent: await sentOf(content.look, latest, parts, packing) };
 }
@@ -44,8 +44,9 @@ function byName({ looks, pictures }: Parts): PartsByName {
 export async function whatCameLater(database: WatchDatabase, { records }: ReadExport, packing: Packing) {
   const sides = new Map<string, CameLater[]>();
   for (const one of records) {
-    const theirs = 'record' in one ? one.record.looks[0] : undefined;
-    if (!('record' in one) || !theirs) continue;
+    if (!('record' in one)) continue;
+    const [theirs] = one.record.looks;
+    if (!theirs) continue;
     for (const { id } of await database.getAllFromIndex('rows', 'byKey', listingKey(one.record.shown.address))) {
       const own = openStored(await database.get('cases', id));
       const ours = own.ok ? own.value.looks[0] : undefined;
