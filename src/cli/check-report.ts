@@ -1,6 +1,6 @@
 import type { Case } from '../case';
 import { findingsOf, headOf, tellingsOf } from '../case';
-import type { Finding, FindingKind } from '../check';
+import { type Finding, type FindingKind, photoNumber } from '../check';
 import type { Decoding } from '../code/types';
 import type { Problem } from '../problem';
 import {
@@ -76,8 +76,8 @@ function untold(built: Case): string[] {
 
 /** A code that counts as read, where it stands, and what it may say: without a file several things at once. */
 function codeLines({ code, from, readings }: Decoding, { listing }: Case): string[] {
-  const photo = from.kind === 'photo' ? listing.photos.findIndex(({ id }) => id === from.photoId) : -1;
-  const where = from.kind === 'photo' ? strings.stamp.inPhoto(photo + 1) : strings.stamp.inListing;
+  const where =
+    from.kind === 'photo' ? strings.stamp.inPhoto(photoNumber(listing, from.photoId) ?? 0) : strings.stamp.inListing;
   const says = [...new Set(readings.map((one) => `    ${readingWords(one)} (${systemWords(one.system)})`))];
   return [`- ${code} (${where})`, ...(says.length > 0 ? says : [`    ${strings.stamp.noSystem}`])];
 }
