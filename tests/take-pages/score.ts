@@ -23,40 +23,47 @@ const here = new URL('.', import.meta.url);
 const all = readdirSync(here)
   .filter((file) => file.endsWith('.html'))
   .map((file) => file.slice(0, -5));
+/** Words of the names of pages that were written after the first ones. */
+const writings = [
+  'second',
+  'last',
+  'fresh',
+  'latest',
+  'newest',
+  'voice',
+  'guest',
+  'stranger',
+  'visitor',
+  'traveller',
+  'latecomer',
+  'homecomer',
+] as const;
+type Writing = (typeof writings)[number];
+const writingOf = (name: string): Writing | undefined => writings.find((word) => name.split('-').includes(word));
+const pagesOf = (...of: (Writing | undefined)[]): string[] => all.filter((name) => of.includes(writingOf(name))).sort();
+/** Those of a writing that were seen, and those that were drawn to be set aside. */
+const parted = (of: Writing, drawn: readonly string[]): { seen: readonly string[]; aside: readonly string[] } => ({
+  seen: pagesOf(of).filter((name) => !drawn.includes(name)),
+  aside: pagesOf(of).filter((name) => drawn.includes(name)),
+});
+
 /**
  * Pages written after the third set aside had been opened, and before any of them was read: `second` after that, `last`
  * when the readers were done. Each was opened once.
  */
-export const laterPages: readonly string[] = all.filter((name) => /-(?:second|last)(?:-|$)/.test(name)).sort();
-const isFresh = (name: string): boolean => name.includes('-fresh-');
+export const laterPages: readonly string[] = pagesOf('second', 'last');
 /** Written when the readers were mended by those, and opened once; their makers are named in other ways again. */
-export const latestPages: readonly string[] = all.filter((name) => name.includes('-latest-')).sort();
+export const latestPages: readonly string[] = pagesOf('latest');
 /** Written when the latest were mended by, and opened once. */
-export const newestPages: readonly string[] = all.filter((name) => name.includes('-newest-')).sort();
-const isVoice = (name: string): boolean => name.includes('-voice-');
-const isGuest = (name: string): boolean => name.includes('-guest-');
-const isStranger = (name: string): boolean => name.includes('-stranger-');
+export const newestPages: readonly string[] = pagesOf('newest');
 /** Written when the strangers set aside had been opened; all were opened at once, before anything was mended by them. */
-export const visitorPages: readonly string[] = all.filter((name) => name.includes('-visitor-')).sort();
+export const visitorPages: readonly string[] = pagesOf('visitor');
 /** Written when the travellers set aside had been opened and mended by; all were opened at once. */
-export const latecomerPages: readonly string[] = all.filter((name) => name.includes('-latecomer-')).sort();
+export const latecomerPages: readonly string[] = pagesOf('latecomer');
 /** Written last, and opened as the readers stood then. */
-export const homecomerPages: readonly string[] = all.filter((name) => name.includes('-homecomer-')).sort();
-const isTraveller = (name: string): boolean => name.includes('-traveller-');
-const names = all.filter(
-  (name) =>
-    !laterPages.includes(name) &&
-    !isFresh(name) &&
-    !latestPages.includes(name) &&
-    !newestPages.includes(name) &&
-    !isVoice(name) &&
-    !isGuest(name) &&
-    !isStranger(name) &&
-    !visitorPages.includes(name) &&
-    !isTraveller(name) &&
-    !latecomerPages.includes(name) &&
-    !homecomerPages.includes(name),
-);
+export const homecomerPages: readonly string[] = pagesOf('homecomer');
+
+const names = pagesOf(undefined);
 const hash = (name: string) => createHash('sha256').update(name).digest('hex');
 
 /** A third of the pages, those whose names hash lowest: chosen before any reader was run, opened once when it was done. */
@@ -79,9 +86,9 @@ const drawn = [
   'nl-list-fresh-br',
   'nl-none-fresh-winkel',
 ];
-const fresh = all.filter(isFresh).sort();
-export const freshSeenPages: readonly string[] = fresh.filter((name) => !drawn.includes(name));
-export const freshAsidePages: readonly string[] = fresh.filter((name) => drawn.includes(name));
+const fresh = parted('fresh', drawn);
+export const freshSeenPages: readonly string[] = fresh.seen;
+export const freshAsidePages: readonly string[] = fresh.aside;
 
 /** Drawn by the same lot from twenty whose makers stand in headings, breadcrumbs, sites' names or the prose only, written before any reader was seen. */
 const drawnVoices = [
@@ -96,9 +103,9 @@ const drawnVoices = [
   'es-prose-voice-todo',
   'fr-prose-voice-maison',
 ];
-const voices = all.filter(isVoice).sort();
-export const voiceSeenPages: readonly string[] = voices.filter((name) => !drawnVoices.includes(name));
-export const voiceAsidePages: readonly string[] = voices.filter((name) => drawnVoices.includes(name));
+const voices = parted('voice', drawnVoices);
+export const voiceSeenPages: readonly string[] = voices.seen;
+export const voiceAsidePages: readonly string[] = voices.aside;
 
 /** Drawn by lot (`random.Random(20261130)`, 6 of the 16) from pages of other structures again, written with their truth before the readers were looked at. */
 const drawnGuests = [
@@ -109,9 +116,9 @@ const drawnGuests = [
   'it-thread-guest-aiuto',
   'nl-table-guest-maten',
 ];
-const guests = all.filter(isGuest).sort();
-export const guestSeenPages: readonly string[] = guests.filter((name) => !drawnGuests.includes(name));
-export const guestAsidePages: readonly string[] = guests.filter((name) => drawnGuests.includes(name));
+const guests = parted('guest', drawnGuests);
+export const guestSeenPages: readonly string[] = guests.seen;
+export const guestAsidePages: readonly string[] = guests.aside;
 
 /** Drawn by lot (`random.Random(20261130)`, 8 of the 24 that tell and 1 of the 3 that do not) from pages whose tables stand in other elements. */
 const drawnStrangers = [
@@ -125,9 +132,9 @@ const drawnStrangers = [
   'es-table-stranger-modelos',
   'it-table-stranger-lettere',
 ];
-const strangers = all.filter(isStranger).sort();
-export const strangerSeenPages: readonly string[] = strangers.filter((name) => !drawnStrangers.includes(name));
-export const strangerAsidePages: readonly string[] = strangers.filter((name) => drawnStrangers.includes(name));
+const strangers = parted('stranger', drawnStrangers);
+export const strangerSeenPages: readonly string[] = strangers.seen;
+export const strangerAsidePages: readonly string[] = strangers.aside;
 
 /** Drawn by lot (`random.Random(20261201)`, 7 of the 21 that tell and 1 of the 3 that do not) from pages in the manner of wikis, crib sheets, leaflets and forums. */
 const drawnTravellers = [
@@ -140,9 +147,9 @@ const drawnTravellers = [
   'nl-list-traveller-vragen',
   'nl-prose-traveller-boekje',
 ];
-const travellers = all.filter(isTraveller).sort();
-export const travellerSeenPages: readonly string[] = travellers.filter((name) => !drawnTravellers.includes(name));
-export const travellerAsidePages: readonly string[] = travellers.filter((name) => drawnTravellers.includes(name));
+const travellers = parted('traveller', drawnTravellers);
+export const travellerSeenPages: readonly string[] = travellers.seen;
+export const travellerAsidePages: readonly string[] = travellers.aside;
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>
