@@ -177,12 +177,15 @@ function turned(period: SaidPeriod): SaidPeriod {
   return { ...period, used: [to, from], about, backwards: true };
 }
 
-/** The fields of a maker file for what a text tells of time; none when it tells nothing. */
-export function usedOf(periods: readonly SaidPeriod[]): {
+/** The fields of a maker file for a time, and whether it was written with its end before its start. */
+export interface Used {
   used?: TakenPeriod | TakenPeriod[];
   about?: ('from' | 'to')[];
   backwards: boolean;
-} {
+}
+
+/** What a text tells of time; no fields when it tells nothing. */
+export function usedOf(periods: readonly SaidPeriod[]): Used {
   if (periods.length === 0) return { backwards: false };
   const about = [...new Set(periods.flatMap((period) => period.about))];
   return {

@@ -4,14 +4,14 @@ import { isPlantCode, plainCode } from '../said/code';
 import { type Role, rolesNamed } from '../said/label';
 import { onePeriod } from '../said/one-period';
 import { partNamed } from '../said/part';
-import { readPeriods, usedOf } from '../said/period';
+import { readPeriods, type Used, usedOf } from '../said/period';
 import { readPlace } from '../said/place';
 import { readAmount } from '../said/price';
 import { readSizes } from '../said/size';
 import { isOnPiece, opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { tellingFinder } from '../words';
-import { dated, saysNothing, type Used } from './row';
+import { dated, saysNothing } from './row';
 
 export interface Fact {
   label: string;

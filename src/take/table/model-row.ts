@@ -2,11 +2,11 @@ import type { Context, Say } from '../propose';
 import type { Role } from '../said/label';
 import { onePeriod } from '../said/one-period';
 import { partNamed } from '../said/part';
-import { readPeriods } from '../said/period';
+import { readPeriods, type Used } from '../said/period';
 import { readAmount } from '../said/price';
 import { readSizes } from '../said/size';
 import type { Proposal } from '../types';
-import { dated, has, nothing, type Row, said, saysNothing, type Used } from './row';
+import { dated, has, nothing, type Row, said, saysNothing } from './row';
 
 /** A part and what it is made of, each in a column: the models that it is said of stand in a third. */
 export function constructionOf(row: Row, used: Used, say: Say): Proposal[] {

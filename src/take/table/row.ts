@@ -1,7 +1,7 @@
 import { foldWords } from '../../text';
 import type { Cell } from '../page/grid';
 import type { Role } from '../said/label';
-import type { TakenPeriod } from '../types';
+import type { Used } from '../said/period';
 import { wholeWords } from '../words';
 
 /** A row by what its columns tell. */
@@ -36,9 +36,4 @@ export function saysNothing(text: string): boolean {
   );
 }
 
-export interface Used {
-  used?: TakenPeriod | TakenPeriod[];
-  about?: ('from' | 'to')[];
-  backwards: boolean;
-}
 export const dated = ({ used, about }: Used) => ({ ...(used && { used }), ...(about && { about }) });

@@ -9,14 +9,14 @@ import type { Role } from '../said/label';
 import { readNotation, readsExamples } from '../said/layout';
 import { readLayoutWords } from '../said/layout-words';
 import { onePeriod, timeFrom } from '../said/one-period';
-import { readPeriods, usedOf } from '../said/period';
+import { readPeriods, type Used, usedOf } from '../said/period';
 import { readPlace, type SaidPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal } from '../types';
 import { tellingFinder } from '../words';
 import { constructionOf, modelOf, partsOf } from './model-row';
-import { dated, has, nothing, type Row, said, type Used } from './row';
+import { dated, has, nothing, type Row, said } from './row';
 
 const letters = tellingFinder('letters');
 const noCode = tellingFinder('no-code');
