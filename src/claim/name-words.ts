@@ -141,31 +141,35 @@ const houseInTitle = ({ text }: Passage): string | null => text.match(japaneseHo
 const inTitle = (title: Passage): string | null =>
   namedAsMaker(title, makerAhead) ?? houseInTitle(title) ?? unknownInTitle(title);
 
-/** A maker's name as the title has it, or as the text names a brand; null where a word has only the form of a name. */
-export function likelyMakerName(listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>): string | null {
-  const passages = passagesOf(listing);
+type Named = Pick<Listing, 'title' | 'description' | 'text' | 'language'>;
+
+/** What the title has, or a text names as a brand. */
+function likelyIn(passages: readonly Passage[]): string | null {
   const title = titleOf(passages);
   const inText = () => passages.flatMap((from) => namedAsMaker(from, [brandAhead]) ?? [])[0] ?? null;
   return (title ? inTitle(title) : null) ?? inText();
 }
 
-/**
- * Words of the listing that may be a maker's name: any unknown one in the title; in running text one with a capital,
- * and at the start of a sentence only where a bag is named right behind it.
- */
-export function possibleMakerName(
-  listing: Pick<Listing, 'title' | 'description' | 'text' | 'language'>,
-): string | null {
-  const likely = likelyMakerName(listing);
-  if (likely !== null) return likely;
+/** An unknown word with a capital, and at the start of a sentence only where a bag is named right behind it. */
+function possibleIn(from: Passage): string | null {
+  const name = unknownWords(from, []).find(
+    ({ words, next, opensSentence }) =>
+      (/^\p{Lu}/u.test(words) && (!opensSentence || nouns.has(foldWords(next).text))) || japanese.test(words),
+  );
+  return name ? wholeName(name, from.text) : null;
+}
+
+/** A maker's name as the title has it, or as the text names a brand; null where a word has only the form of a name. */
+export const likelyMakerName = (listing: Named): string | null => likelyIn(passagesOf(listing));
+
+/** Words of the listing that may be a maker's name: the likely one, else whatever in its text has the form of a name. */
+export function possibleMakerName(listing: Named): string | null {
   const passages = passagesOf(listing);
-  const title = titleOf(passages);
-  for (const from of passages.filter((passage) => passage !== title)) {
-    const name = unknownWords(from, []).find(
-      ({ words, next, opensSentence }) =>
-        (/^\p{Lu}/u.test(words) && (!opensSentence || nouns.has(foldWords(next).text))) || japanese.test(words),
-    );
-    if (name) return wholeName(name, from.text);
+  const likely = likelyIn(passages);
+  if (likely !== null) return likely;
+  for (const from of passages.filter(({ field }) => field !== 'title')) {
+    const name = possibleIn(from);
+    if (name !== null) return name;
   }
   return null;
 }
