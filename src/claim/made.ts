@@ -45,7 +45,7 @@ import {
   isOfShop,
   isRunOfModel,
 } from './subject';
-import { isDoubtedHearsay, isHearsay, isSupposed } from './supposed';
+import { isHearsay, isNotFollowed, isSupposed } from './supposed';
 
 const bought = phrasePattern(wordsOf('bought'));
 /** "In 1990-1994 bought"; a shop behind years tells of a code. */
@@ -57,10 +57,10 @@ const gifted = phrasePattern(wordsOf('gifted'));
 const mended = phrasePattern(wordsOf('replaced', 'restored', 'repair-noun'));
 /** "交換してもらいました", had it exchanged, ends as "もらいました" does, was given it. */
 const withoutRepairs = (words: string): string => words.replace(mended, (found) => ' '.repeat(found.length));
-/** "Facture d'une réparation de 1999": the year is the repair's, whatever stands before it. */
 const papers = phrasePattern(wordsOf('invoice', 'paper-or-key'));
 /** "Added in 2015: the receipt is in the pocket": of what was added. */
 const withoutPapers = (words: string): string => words.replace(papers, (found) => ' '.repeat(found.length));
+/** "Facture d'une réparation de 1999": the year is the repair's, whatever stands before it. */
 const repairOf = textPattern(
   `(?:${phrasePattern(wordsOf('repair-noun', 'other-work')).source})(?:\\s\\p{L}{1,4}){0,2}\\s?$`,
 );
@@ -252,11 +252,12 @@ export function dateClaims(passages: Passage[], readAt: string, makers: MakerFil
       if (!subject) return [];
       const range = foldedRange(from, date);
       const said = saidIn(from, date, subject.confidence);
+      if (subject.kind === 'not-placed') return [notPlaced(from, 'date', range)];
+      const hearsay = isHearsay(from.folded.text, ...range);
+      if (hearsay && isNotFollowed(from.folded.text, ...range)) return [notPlaced(from, 'date', range)];
       // "B1042173, 2002 to 2004 I was told": what a table tells of a code is told by somebody.
-      const isHeard = !isExplicitRange(date) && isHearsay(from.folded.text, ...range);
-      if (subject.kind === 'not-placed' || (subject.kind === 'made' && isHeard))
-        return [notPlaced(from, 'date', range)];
-      if (isDoubtedHearsay(from.folded.text, ...range)) return [notPlaced(from, 'date', range)];
+      const isHeard = hearsay && !isExplicitRange(date);
+      if (subject.kind === 'made' && isHeard) return [notPlaced(from, 'date', range)];
       if (subject.kind === 'made') return [{ kind: 'made', span: asSaid(date, from, range), ...said }];
       const span = dayOfPurchase(isHeard ? { ...date.span, about: true } : date.span);
       return [{ kind: 'bought', span, ...howBought(from, range), ...invoiceIn(from, ...range), ...said }];

@@ -31,7 +31,7 @@ export function isHearsay(text: string, start: number, end: number): boolean {
 
 const but = textPattern(`^[,;.]?\\s?(?:${phraseTest(wordsOf('but')).source})`);
 /** "My mum always said 1983, but she said that of everything": hearsay that the seller does not follow. */
-export function isDoubtedHearsay(text: string, start: number, end: number): boolean {
-  const clause = clauseAround(text, start, end);
-  return isHearsay(text, start, end) && but.test(text.slice(clause.end, clause.end + 16));
-}
+export const isNotFollowed = (text: string, start: number, end: number): boolean => {
+  const { end: closes } = clauseAround(text, start, end);
+  return but.test(text.slice(closes, closes + 16));
+};
