@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { findClaims } from '../../../src/claim';
-import { claimsOf, listingOf } from './listing-of';
-
-const heard = (kind: string, words: string) => claimsOf(words, null).filter((claim) => claim.startsWith(kind));
+import { claimsBeginning as heard, listingOf } from './listing-of';
 
 describe('a date that is no date of making', () => {
   it.each([

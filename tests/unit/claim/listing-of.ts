@@ -93,3 +93,7 @@ export const claimsOf = (description: string, language: string | null, title = '
     .filter(({ kind }) => kind !== 'not-placed')
     .sort((a, b) => a.at.field.localeCompare(b.at.field) || a.at.start - b.at.start || a.kind.localeCompare(b.kind))
     .map(shortClaim);
+
+/** Those that begin so: the claims of one kind, or one of them with its value. */
+export const claimsBeginning = (short: string, description: string, language: string | null = null): string[] =>
+  claimsOf(description, language).filter((claim) => claim.startsWith(short));

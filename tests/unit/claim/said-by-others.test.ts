@@ -1,8 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { claimsOf } from './listing-of';
-
-const heard = (kind: string, words: string, language: string) =>
-  claimsOf(words, language).filter((claim) => claim.startsWith(kind));
+import { claimsBeginning as heard } from './listing-of';
 
 describe('what somebody else holds, and the seller does not, judges nothing', () => {
   it.each([

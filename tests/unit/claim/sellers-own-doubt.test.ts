@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { claimsOf } from './listing-of';
-
-const heard = (kind: string, words: string) => claimsOf(words, null).filter((claim) => claim.startsWith(kind));
+import { claimsBeginning as heard } from './listing-of';
 
 describe('a seller who does not know', () => {
   it.each([
