@@ -61,7 +61,8 @@ export async function whatCameLater(database: WatchDatabase, { records }: ReadEx
 /** The latest look of a case with all that either side has, judged anew as of now; a problem where it has it all. */
 export async function withBoth(saved: SavedCase, sides: readonly CameLater[], anew: Anew) {
   const [latest] = saved.looks;
-  if (latest?.state !== 'readable') return fail(notKept);
+  // What the import left in the bin stays there as it is.
+  if (latest?.state !== 'readable' || saved.record.removedAt !== null) return fail(notKept);
   const { replies, sent } = latest.look;
   const known = new Set([...replies.map(({ text }) => text), ...sent.map(({ id }) => id)]);
   const isNew = (name: string) => !known.has(name) && known.add(name);

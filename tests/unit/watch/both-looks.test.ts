@@ -72,3 +72,16 @@ it('of more replies than are kept the first ones stand, in their order', async (
   const times = look.replies.map(({ at }) => Date.parse(at));
   expect(times).toEqual([...times].sort((a, b) => a - b));
 });
+
+it('a case that stays in the bin stays as it is', async () => {
+  const { first, second, id } = await twoMachines();
+  good(await second.addSent(id, [photo('b')]));
+  const file = good(await second.exportText());
+  good(await first.addReply(id, 'Seen by one.'));
+  good(await first.remove(id));
+  const { record } = good(await first.get(id));
+  const later = JSON.parse(file);
+  later.records[0].changedAt = record.savedAt;
+  expect(good(await first.importText(JSON.stringify(later))).stayDeleted).toBe(1);
+  expect(good(await first.get(id)).record).toEqual(record);
+});
