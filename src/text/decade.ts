@@ -1,7 +1,7 @@
 import { isoDate, type Span } from '../span';
 import type { RawDate } from './date-parts';
 import { beforeDecade, behindDecade, eras, namedDecade, partOfDecade, tens } from './date-words';
-import { anyLanguage, anyWithGaps } from './each-language';
+import { anyLanguage, anyWithGaps, type EachLanguage } from './each-language';
 
 type Part = keyof typeof partOfDecade;
 
@@ -11,15 +11,26 @@ const numeric = new RegExp(
   `${edge}(?:${digits}(?:${anyWithGaps(behindDecade)})(?:[- ]jahren?)?(?![\\p{L}\\d])|(?:${anyLanguage(beforeDecade)})\\s{1,2}${digits}(?!\\d|\\s?(?:cm|mm|€|eur|%))(?:s(?![\\p{L}]))?)`,
   'gu',
 );
-/** The twenties to the nineties, the longest name first. */
-const names = [9, 8, 7, 6, 5, 4, 3, 2].map((ten) => {
-  const own = namedDecade.flatMap((form, at) => {
-    const word = tens[at]!.split(', ')[ten - 1]!;
-    return form === '' ? [] : [form.replaceAll('#', at === 0 ? word.slice(0, -1) : word)];
-  });
-  return `(?<t${ten}>${own.join('|')})`;
-});
-const named = new RegExp(`${edge}(?:${names.join('|')})(?:[- ]jahren?)?(?![\\p{L}])`, 'gu');
+/**
+ * The twenties to the nineties in words, of forms in which `#` stands for the ten ("annees #"): parts of a pattern over folded
+ * text, each a group that `tenNamed` knows. The longest name comes first: "soixante-dix" before "soixante".
+ */
+export const namedTens = (forms: EachLanguage): string =>
+  [9, 8, 7, 6, 5, 4, 3, 2]
+    .map((ten) => {
+      const own = forms.flatMap((form, at) => {
+        const word = tens[at]!.split(', ')[ten - 1]!;
+        return form === '' ? [] : [form.replaceAll('#', at === 0 ? word.slice(0, -1) : word)];
+      });
+      return `(?<t${ten}>${own.join('|')})`;
+    })
+    .join('|');
+
+/** Which ten a match of `namedTens` names: 2 to 9; null where it names none. */
+export const tenNamed = ({ groups = {} }: RegExpMatchArray): number | null =>
+  [2, 3, 4, 5, 6, 7, 8, 9].find((ten) => groups[`t${ten}`] !== undefined) ?? null;
+
+const named = new RegExp(`${edge}(?:${namedTens(namedDecade)})(?:[- ]jahren?)?(?![\\p{L}])`, 'gu');
 const parts = Object.entries(partOfDecade).map(([part, words]) => ({
   part: part as Part,
   pattern: new RegExp(
@@ -68,12 +79,8 @@ export function decadesIn(text: string, now: string): RawDate[] {
   };
   for (const match of text.matchAll(numeric))
     add(match.index, match.index + match[0].length, firstYears((match[1] ?? match[2]) as string, now), null);
-  for (const match of text.matchAll(named)) {
-    const tens = Object.entries(match.groups ?? {})
-      .find(([, words]) => words !== undefined)?.[0]
-      .slice(1);
-    add(match.index, match.index + match[0].length, firstYears(`${tens}0`, now), null);
-  }
+  for (const match of text.matchAll(named))
+    add(match.index, match.index + match[0].length, firstYears(`${tenNamed(match)}0`, now), null);
   for (const match of text.matchAll(japanese))
     add(
       match.index,

@@ -12,6 +12,8 @@ export {
 } from './clause';
 export { findConditions } from './condition';
 export { type DateForm, type DateHints, type FoundDate, parseDates } from './date';
+export { behindDecade, namedDecade } from './date-words';
+export { namedTens, tenNamed } from './decade';
 export { anyLanguage, anyWithGaps } from './each-language';
 export { lastEnd, withoutEnd } from './ends';
 export { type Folded, foldText, foldWords, type Said, sourceRange } from './fold';

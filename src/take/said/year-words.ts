@@ -1,4 +1,4 @@
-import { foldWords } from '../../text';
+import { anyLanguage, behindDecade, foldWords, namedDecade, namedTens, tenNamed } from '../../text';
 import { type TellingTopic, wordsFor } from '../words';
 import { namesMonth } from './month';
 
@@ -17,29 +17,22 @@ export interface YearToken {
 
 const years =
   /(?<![\p{Script=Latin}\d.,#€$£¥/])((?:1[6-9]|20)\d\d)(?![\d\p{Script=Latin}]|[.,]\d)年?|(?<=(?:1[6-9]|20)\d\d\s?[-–—/]\s?)(\d\d)(?![\d.,/])|(?<![\p{L}\d])'(\d\d)(?!\d)/gu;
-const fullDecades =
-  /(?<![\p{Script=Latin}\d.,])((?:1[6-9]|20)\d0)(?:'?s|ern?(?:\sjahren?)?|年代)(?![\p{Script=Latin}\d])|(?<!\p{L})(?:annees|anni|anos|jaren)\s((?:1[6-9]|20)\d0)(?!\d)/gu;
+const fullDecades = new RegExp(
+  [
+    `(?<![\\p{Script=Latin}\\d.,])((?:1[6-9]|20)\\d0)(?:${anyLanguage(behindDecade)})(?![\\p{Script=Latin}\\d])`,
+    '(?<!\\p{L})(?:annees|anni|anos|jaren)\\s((?:1[6-9]|20)\\d0)(?!\\d)',
+  ].join('|'),
+  'gu',
+);
 
-/** Decades in words, by their tens; German ones end in "-er", the Romance ones stand behind a word for years. */
-const tens: readonly (readonly string[])[] = [
-  ['twenties', 'zwanziger', 'vingt', 'venti', 'veinte', 'twintig'],
-  ['thirties', 'dreissiger', 'dreißiger', 'trente', 'trenta', 'treinta', 'dertig'],
-  ['forties', 'vierziger', 'quarante', 'quaranta', 'cuarenta', 'veertig'],
-  ['fifties', 'funfziger', 'cinquante', 'cinquanta', 'cincuenta', 'vijftig'],
-  ['sixties', 'sechziger', 'soixante', 'sessanta', 'sesenta', 'zestig'],
-  ['seventies', 'siebziger', 'soixante-dix', 'settanta', 'setenta', 'zeventig'],
-  ['eighties', 'achtziger', 'quatre-vingt', 'quatre-vingts', 'ottanta', 'ochenta', 'tachtig'],
-  ['nineties', 'neunziger', 'quatre-vingt-dix', 'novanta', 'noventa', 'negentig'],
-];
-const tenOf = new Map(tens.flatMap((words, at) => words.map((word) => [word, at + 2] as const)));
-const named = [...tenOf.keys()].sort((a, b) => b.length - a.length);
-const alone = named.filter((word) => word.endsWith('ties') || word.endsWith('iger'));
+const [english, french, german, italian, , dutch, japanese] = namedDecade;
+/** A text that tells of a maker says "los setenta" of years alone; a seller's listing counts pieces so as well. */
+const decadeForms = [english, french, german, italian, '(?:anos|los) #', dutch, japanese] as const;
 const shortDecades = new RegExp(
   [
-    `(?<!\\p{L})(?:annees|anni|anos|jaren)\\s'?(?:(?<tens>[2-9]0)(?!\\d)|(?<word>${named.join('|')})(?![\\p{L}-]))`,
-    `(?<!\\p{L})los\\s(?<spanish>${named.join('|')})(?![\\p{L}-])`,
-    `(?<!\\p{L})(?<alone>${alone.join('|')})n?(?:\\sjahren?)?(?!\\p{L})`,
-    "(?<![\\d.,])'?(?<bare>[2-9]0)(?:'?s|ern?(?:[\\s-]jahren?)?|年代)(?![\\p{Script=Latin}\\d])",
+    "(?<!\\p{L})(?:annees|anni|anos|jaren)\\s'?(?<figures>[2-9]0)(?!\\d)",
+    `(?<!\\p{L})(?:${namedTens(decadeForms)})(?:[- ]jahren?)?(?!\\p{L})`,
+    `(?<![\\d.,])'?(?<bare>[2-9]0)(?:${anyLanguage(behindDecade)})(?![\\p{Script=Latin}\\d])`,
   ].join('|'),
   'gu',
 );
@@ -110,9 +103,8 @@ export function yearsIn(text: string): YearToken[] {
     add(year, year + 9, match);
   }
   for (const match of text.matchAll(shortDecades)) {
-    const { tens: figures, bare, word, alone: other, spanish } = match.groups!;
-    const ten = figures ?? bare;
-    const year = 1900 + (ten === undefined ? tenOf.get((word ?? other ?? spanish)!)! * 10 : Number(ten));
+    const { figures, bare } = match.groups!;
+    const year = 1900 + Number(figures ?? bare ?? tenNamed(match)! * 10);
     add(year, year + 9, match);
   }
   return tokens;
