@@ -1,8 +1,8 @@
 import { type Cell, headOf, textOfCell } from '../page/grid';
 import { plantCodes } from '../said/code';
 import type { Role } from '../said/label';
-import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
+import { isPeriod } from '../said/used-text';
 import { nothing } from './row';
 
 /** What all texts of a side or of the inside of a table are. */
@@ -10,10 +10,6 @@ type Sort = Extract<Role, 'code' | 'period' | 'place'>;
 /** Heads as a page may write them: each is read as a column of its role. */
 const headed: Record<Sort, string> = { code: 'Code', period: 'Period', place: 'Place' };
 
-const isPeriod = (text: string): boolean => {
-  const [period, ...more] = readPeriods(text);
-  return period !== undefined && more.length === 0 && period.start === 0 && text.length - period.end <= 2;
-};
 const isTown = (text: string): boolean => !isPeriod(text) && readPlace(text, 'cell') !== null;
 
 /** The sorts that texts may be; a short word in capitals is a code and no place. */
