@@ -3,7 +3,7 @@ import { type Hit, phraseFinder, tableWords } from '../../text';
 import type { OwnFields } from '../propose';
 import { blanked } from '../said/blanked';
 import { plainMaterial } from '../said/material';
-import { onePeriod, timeBeside } from '../said/one-period';
+import { begunAt, onePeriod, timeBeside } from '../said/one-period';
 import { partsIn } from '../said/part';
 import { type SaidPeriod, usedOf } from '../said/period';
 import { withoutPeriods } from '../said/used-text';
@@ -105,7 +105,7 @@ function inTurn(clause: string, text: string, part: Hit<Part>, periods: readonly
     if (!is) continue;
     const before = found.at(-1)?.own;
     const { backwards, ...used } = marker.period
-      ? usedOf([sinceThen(marker.period, before?.used)])
+      ? usedOf([begunAt(marker.period, timeBeside(onePeriod(before?.used), 'afterwards')?.[0])])
       : { backwards: false, ...(before && linked(before, marker.link!)) };
     if (!used.used) return [];
     found.push({ own: { kind: 'construction', part: part.value, is, ...used }, backwards });
@@ -113,13 +113,6 @@ function inTurn(clause: string, text: string, part: Hit<Part>, periods: readonly
     from = cut.end;
   }
   return found.length > 1 ? found : [];
-}
-
-/** "Of silk until 1970, of cotton until 1988": the second began when the first ended. */
-function sinceThen(period: SaidPeriod, before: Own['used']): SaidPeriod {
-  const [from] = (period.form === 'until' && timeBeside(onePeriod(before), 'afterwards')) || [null];
-  const [, to] = period.used;
-  return from !== null && to !== null && from <= to ? { ...period, used: [from, to] } : period;
 }
 
 /** The words of a piece without its time. */

@@ -1,4 +1,4 @@
-import { onePeriod, timeBeside } from '../said/one-period';
+import { begunAt, onePeriod, timeBeside } from '../said/one-period';
 import type { SaidPeriod } from '../said/period';
 import { tellingFinder } from '../words';
 import type { SaidSystem } from './said-system';
@@ -52,8 +52,7 @@ export function periodOf({ sentence, periods }: Told): SaidPeriod[] {
 /** "Then, until 1977, four figures": its time goes on from the one before, or from when codes began. */
 export function sinceThen(period: SaidPeriod, { sentence }: Told, last: SaidSystem | undefined): SaidPeriod {
   const [link] = afterwards(sentence.text);
-  const before = last && 'used' in last.own ? onePeriod(last.own.used) : undefined;
-  if (period.form !== 'until' || !link || link.start > 2 || !before) return period;
-  const from = last!.own.kind === 'stamped' ? before[0] : timeBeside(before, 'afterwards')?.[0];
-  return from && from <= period.used[1]! ? { ...period, used: [from, period.used[1]] } : period;
+  if (!link || link.start > 2 || !last || !('used' in last.own)) return period;
+  const before = onePeriod(last.own.used);
+  return begunAt(period, last.own.kind === 'stamped' ? before?.[0] : timeBeside(before, 'afterwards')?.[0]);
 }

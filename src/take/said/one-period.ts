@@ -1,4 +1,5 @@
 import type { TakenPeriod } from '../types';
+import type { SaidPeriod } from './period';
 
 /** The period that is told; none where several are. */
 export const onePeriod = (used: TakenPeriod | TakenPeriod[] | undefined): TakenPeriod | undefined =>
@@ -24,4 +25,10 @@ export function timeBeside(
   const [from, to] = period ?? [null, null];
   if (side === 'beforehand') return from ? [null, shift(from, -1)] : undefined;
   return to ? [shift(to, 1), null] : undefined;
+}
+
+/** "Until 1977, then until 1990": a time that is told to its end alone begins when what was told before ended. */
+export function begunAt(period: SaidPeriod, from: string | null | undefined): SaidPeriod {
+  const to = period.used[1];
+  return period.form === 'until' && from && to !== null && from <= to ? { ...period, used: [from, to] } : period;
 }
