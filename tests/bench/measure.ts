@@ -12,8 +12,11 @@ import { count, lampNames, type Tally, tallyChange, tallyColour, tallyPanel, tal
 
 /** Photographs of each kind; the committed figures say how many they were taken on. */
 const scenes = Number(process.env.MEASURE_SCENES ?? 30);
-/** `seen`: first renderer, seeds that limits were tuned on. `aside`: the same, seeds opened once. `second`: the renderer that nothing was tuned on. */
-const parts = (process.env.MEASURE_PART ?? 'seen,aside,second').split(',');
+/**
+ * `seen`: first renderer, seeds that limits were tuned on. `aside`: the same, seeds opened once. `second`: the renderer that
+ * nothing was tuned on. `colours`: patches under lamps. `plates`: photographs without stitches.
+ */
+const parts = (process.env.MEASURE_PART ?? 'seen,aside,second,colours,plates').split(',');
 /** Seeds are opened once; the first of each set is told. */
 const first = Number(process.env.MEASURE_FIRST ?? 1);
 const seedsOf = (part: string): number[] =>
@@ -21,7 +24,7 @@ const seedsOf = (part: string): number[] =>
 
 /** Rendered photographs whose truth is known; nothing is read of them but pixels and marks. */
 export async function bench(): Promise<void> {
-  for (const part of parts) {
+  for (const part of parts.filter((part) => part === 'seen' || part === 'aside' || part === 'second')) {
     const [stitches, panel] = part === 'second' ? [secondStitchScene, secondPanelScene] : [stitchScene, panelScene];
     const columns: Record<string, Tally> = {};
     for (const grade of grades) {
@@ -35,20 +38,24 @@ export async function bench(): Promise<void> {
     console.log(`\n${part}`);
     printTallies(columns);
   }
-  const colours: Record<string, Tally> = {};
+  if (parts.includes('colours')) colours();
+  if (parts.includes('plates')) await plates();
+}
+
+function colours(): void {
+  const columns: Record<string, Tally> = {};
   for (const lamp of lampNames) {
     const tally: Tally = new Map();
     for (const seed of seedsOf('second')) {
       tallyColour(tally, lamp, seed);
       tallyChange(tally, lamp, seed);
     }
-    colours[lamp] = tally;
+    columns[lamp] = tally;
   }
-  printTallies(colours);
-  await plates();
+  printTallies(columns);
 }
 
-/** Real photographs without stitches and mostly without a repeat: three lines and a panel by chance on each number plate. */
+/** Real photographs without stitches and mostly without a repeat: ten lines and a panel by chance on each number plate. */
 async function plates(): Promise<void> {
   const folder = new URL('../../../shared/fixtures/plates/', import.meta.url).pathname;
   if (!existsSync(folder)) return console.log('number plates: skipped: not present');
@@ -57,12 +64,12 @@ async function plates(): Promise<void> {
     const opened = await openPhotoFile(folder + file);
     if (!opened.ok) continue;
     const { image } = opened.value;
-    const draw = chance(at + 1);
+    const draw = chance(at + first);
     const place = (least: number, most: number): Point => ({
       x: draw.between(least, most) * image.width,
       y: draw.between(least, most) * image.height,
     });
-    for (let line = 0; line < 3; line++) {
+    for (let line = 0; line < 10; line++) {
       const points = [place(0.1, 0.9), place(0.1, 0.9)];
       const [own] = measureMarks(image, [{ what: 'count', points }]);
       if (own!.why !== 'small') count(tally, 'a count without stitches', own!.value !== null);

@@ -1,5 +1,6 @@
 import type { GreyImage, Point } from '../../types';
-import { type Fold, foldRow, rowsOf, startsOf } from './fold';
+import { besideOf, unrestBeside } from './beside';
+import { type Fold, foldRow, startsOf } from './fold';
 import { findRows, leastPitch, type Row } from './row';
 import { type Run, runOf } from './run';
 import { type Strip, stripAlong } from './strip';
@@ -22,10 +23,20 @@ export interface Stitches {
 
 /**
  * Least likeness of the stitches to each other, by how many there are (few must be more alike), how much of it may go on
- * beside them (`cloth`: before the row is looked at closely), and the share of them that may be alike in nothing. Found
- * on drawn rows, and on photographs of number plates, where letters stand in rows.
+ * beside them (`cloth`: before the row is looked at closely), the share of them that may be alike in nothing, how
+ * restless the ground may be beside them (by how many there are), and by how much less they may be alike once the row is
+ * parted. Found on drawn rows, and on photographs of number plates, where letters stand in rows.
  */
-const limits = { alike: 0.47, few: 0.9, beside: 0.085, odd: 0.05, cloth: 0.3 };
+const limits = {
+  alike: 0.47,
+  few: 0.9,
+  beside: 0.085,
+  odd: 0.05,
+  cloth: 0.3,
+  ground: 1.2,
+  fewGround: 2.5,
+  parted: 0.1,
+};
 
 /** Likeness under which a place of the row is like none of the others. */
 const leastOdd = 0.1;
@@ -154,9 +165,10 @@ function settle(strip: Strip, fold: Folded, within: number): (Stitches & { worth
   const enough = limits.alike + limits.few / cells ** 1.5;
   const odd = alike.filter((alike) => alike < leastOdd).length / cells;
   const beside = likeness < enough || odd > limits.odd ? 1 : besideOf(strip, fold, 1);
-  if (beside > limits.beside) return null;
+  const ground = limits.ground - limits.fewGround / cells;
+  if (beside > limits.beside || unrestBeside(strip, fold) > ground) return null;
   const run = runOf(strip, fold, within);
-  if (run === null || run.starts.length < 3) return null;
+  if (run === null || run.starts.length < 3 || run.fold.likeness < likeness - limits.parted) return null;
   return { ...measured(strip, run, pitch, likeness), strip, fold: run.fold, likeness, beside, worth: worthOf(fold) };
 }
 
@@ -183,26 +195,4 @@ function measured(strip: Strip, { starts, sure }: Run, pitch: number, alike: num
     pitchWithin: (pitch * 0.3) / count + pitch * 0.004,
     ends: [strip.place(first - strip.before, 0), strip.place(last - strip.before, 0)] as [Point, Point],
   };
-}
-
-/**
- * How much of the repeat goes on beside the row, against in it: cloth repeats everywhere, a row of stitches does not.
- * `otherwise` where the strip has no place beside it.
- */
-function besideOf(strip: Strip, fold: Folded, otherwise: number): number {
-  const wide = Math.min(strip.aside, fold.pitch * 2.4);
-  const all = foldRow(strip, fold.starts, wide);
-  const rows = rowsOf(wide);
-  const away = (row: number): number => Math.abs((row / (rows - 1)) * 2 - 1) * wide;
-  let [own, far, farRows] = [0, 0, 0];
-  for (let row = 0; row < rows; row++) {
-    let swing = 0;
-    for (let at = row * all.columns; at < (row + 1) * all.columns; at++) swing += all.common[at]! ** 2;
-    if (away(row) <= fold.pitch * 0.6) own = Math.max(own, swing);
-    else if (away(row) > fold.pitch * 0.9) {
-      far += swing;
-      farRows++;
-    }
-  }
-  return own > 0 && farRows > 0 ? far / farRows / own : otherwise;
 }
