@@ -1,11 +1,13 @@
 import { findReturns, findShipping } from '../text';
 import { type Block, headingsOf } from './page/blocks';
+import { textOfBlocks } from './page/text-of';
 import type { Proposal, ProposalKind } from './types';
 import { tellingFinder } from './words';
 
 const tells = tellingFinder('tells');
 const tellsInTitle = tellingFinder('tells-in-title');
 const offers = tellingFinder('offering');
+const goods = tellingFinder('heading-thing', 'bag-place', 'stamping', 'part-lining');
 /** Postcodes, plates of vehicles, numbers of books: codes that no maker stamps. */
 const otherCodes = tellingFinder('other-codes');
 
@@ -17,6 +19,8 @@ export interface Telling {
   heading: boolean;
   offersInHeading: boolean;
   offersInText: boolean;
+  /** Whether it speaks of things that makers of leather goods make, or of their parts. */
+  ofGoods: boolean;
   /** Whether title or first heading are of codes of another kind. */
   ofOtherCodes: boolean;
 }
@@ -35,6 +39,7 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
     heading: tells(about).length > 0 || tellsInTitle(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     ofOtherCodes: otherCodes(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     offersInHeading: offers(about).length > 0,
+    ofGoods: goods(`${title}\n${textOfBlocks(blocks)}`).length > 0,
     offersInText: [offers, findReturns, findShipping].some((find) => find(body).length > 0),
   };
 }
@@ -51,19 +56,29 @@ function isWholeSystem(found: readonly Proposal[]): boolean {
   return systems > 1 || (systems > 0 && count('plant') >= fewest);
 }
 
+/** So many things of more kinds than one, and of pieces among them, are told and not mentioned. */
+const fewestOfKinds = 3;
+const isVaried = (found: readonly Proposal[]): boolean =>
+  found.length >= fewestOfKinds &&
+  new Set(found.map(({ kind }) => kind)).size > 1 &&
+  found.some(({ kind }) => kind === 'model' || kind === 'construction');
+
 /**
  * What a page tells, and nothing of what it only mentions. A page that offers a piece names its code, its size and its
  * maker; a shop may tell of codes as well. So where something is for sale, and where no heading says that codes are
- * told, it takes several of them: of codes anywhere, of models and materials in one table or list.
+ * told, it takes several of them: of codes anywhere, of models and materials in one table or list, or of both. Letters
+ * beside towns are nobody's codes on a page that speaks of no bag and no part of one.
  */
-export function whatIsTold(found: readonly Proposal[], { heading, offersInText }: Telling): Proposal[] {
+export function whatIsTold(found: readonly Proposal[], { heading, offersInText, ofGoods }: Telling): Proposal[] {
   // One thing said of nobody's codes is in passing, whatever the heading says.
   if (found.length === 1 && found[0]!.maker === null) return [];
   if (heading) return !offersInText || found.length >= fewest ? [...found] : [];
   if (offersInText) return isWholeSystem(found) ? [...found] : [];
   // How codes are built, and when or with an example, is never said in passing.
   if (found.some(({ kind }) => kind === 'code-system')) return [...found];
-  if (found.filter(({ kind }) => ofCodes.has(kind)).length >= fewest) return [...found];
+  const codes = found.filter(({ kind }) => ofCodes.has(kind)).length;
+  if (codes > 0 && codes === found.length && !ofGoods) return [];
+  if (codes >= fewest || (ofGoods && isVaried(found))) return [...found];
   const perBlock = new Map<number, number>();
   for (const { at } of found) if (at.form !== 'prose') perBlock.set(at.block, (perBlock.get(at.block) ?? 0) + 1);
   return found.filter(({ at }) => (perBlock.get(at.block) ?? 0) >= (at.form === 'table' ? fewestRows : fewest));

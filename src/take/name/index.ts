@@ -106,6 +106,14 @@ const alsoTold = (one: Weighed, first: Weighed): boolean =>
   one.weight >= first.weight - 3 &&
   (['heading', 'section'] as const).some((kind) => one.kinds.has(kind) && first.kinds.has(kind));
 
+/** "Kranzberg: Stand der Kenntnisse": what stands behind the name and its colon, and nowhere else, is said of it. */
+const isOfPhrase = (one: Weighed, first: Weighed, heads: readonly Head[]): boolean =>
+  one.count === 0 &&
+  heads.every(({ text: head }) => {
+    const at = head.indexOf(one.name);
+    return at < 0 || head.slice(0, at).startsWith(`${first.name}:`);
+  });
+
 /** Whether the text speaks of another name as of a maker, and of none of these. */
 const isRivalled = (several: readonly Weighed[], all: readonly Weighed[]): boolean =>
   several.every(({ asMaker }) => asMaker === 0) && all.some(({ asMaker }) => asMaker > 0);
@@ -135,7 +143,9 @@ export function makersNamed(heads: readonly Head[], body: string, known = ''): N
     .filter(({ share }) => share >= leastShare)
     .slice(0, mostOffers);
   const [first, ...others] = found;
-  const several = first ? [first, ...others.filter((one) => alsoTold(one, first))] : [];
+  const several = first
+    ? [first, ...others.filter((one) => alsoTold(one, first) && !isOfPhrase(one, first, heads))]
+    : [];
   const told = several.reduce((sum, { weight }) => sum + Math.exp(weight), 0) / whole;
   const makers = told > 0.5 ? several.map(({ name }) => name) : [];
   const decided =

@@ -30,15 +30,15 @@ function countryIn(text: string): { place: string; start: number; end: number } 
   if (first && first.end - first.start === joined.length) return { place: first.place, start: 0, end: text.length };
   const [named] = findPlaces(text).filter(({ form }) => form !== 'adjective');
   if (named) return named;
-  const alone =
-    /^[^\s,;|(][^,;|(]{2,40}/u
-      .exec(text)?.[0]
-      .replace(/[\s.]{1,4}$/, '')
-      .trim() ?? '';
   const lead = 'made in ';
-  const [guarded] = findPlaces(lead + alone);
-  if (!guarded || guarded.end - guarded.start < alone.length || guarded.form !== 'made-in') return null;
-  return { place: guarded.place, start: guarded.start - lead.length, end: guarded.end - lead.length };
+  // A country by itself between commas, though its name alone may be any word: "Izmir, Turkey".
+  for (const { 0: piece, index } of text.matchAll(/[^\s,;|()][^,;|()]{2,40}/gu)) {
+    const alone = piece.replace(/[\s.]{1,80}$/, '');
+    const [guarded] = findPlaces(lead + alone);
+    if (guarded?.form === 'made-in' && guarded.end - guarded.start >= alone.length)
+      return { place: guarded.place, start: index, end: index + alone.length };
+  }
+  return null;
 }
 
 const joints = tellingFinder('and-or');

@@ -38,7 +38,11 @@ function sizeOf(row: Row) {
   };
   if (has(row, 'size')) {
     const text = said(row, 'size');
-    return (readSizes(text)[0] ?? readSizes(`${text} ${unitIn('size') || 'cm'}`)[0])?.size ?? null;
+    // "29 × 22" in one column, and the depth in the next.
+    const depth = /^\d[\d.,]{0,5}/.exec(said(row, 'depth'))?.[0];
+    const whole = depth === undefined ? text : `${text.replace(/\s?(?:cm|mm|in)\.?$/, '')} x ${depth}`;
+    const unit = unitIn('size') || /(?:cm|mm|in)\.?$/.exec(text)?.[0] || 'cm';
+    return (readSizes(whole)[0] ?? readSizes(`${whole} ${unit}`)[0])?.size ?? null;
   }
   const unit = unitIn('width') || unitIn('height') || 'cm';
   const sides = (['width', 'height', 'depth'] as const)

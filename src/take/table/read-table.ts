@@ -1,19 +1,21 @@
-import { type Cell, headOf, nobody, textOfCell } from '../page/grid';
+import { type Cell, headOf, textOfCell } from '../page/grid';
 import type { Context } from '../propose';
 import { plantCodes } from '../said/code';
-import { isLabel, type Role, rolesNamed } from '../said/label';
+import { type Role, rolesNamed } from '../said/label';
 import { namesMonth } from '../said/month';
 import { partNamed } from '../said/part';
 import { readPeriods } from '../said/period';
-import { isPeriod } from '../said/used-text';
-import { opensPlaceOnPiece } from '../said/where';
 import type { Proposal } from '../types';
 import { tellingFinder } from '../words';
-import { byCells, columnRoles, isLetterColumn, yearNamed } from './columns';
+import { byCells, columnRoles, isLetterColumn } from './columns';
 import { areFacts, factsOfMaker, readFactsTable } from './facts';
-import { readPriceGrid } from './prices';
+import { rolesByCells } from './frames';
+import { type Headed, headedRows, isHeader, isSection } from './heads';
+import { pricedColumns, pricesOfRow, readPriceGrid } from './prices';
 import { nothing, type Row } from './row';
 import { readRow } from './rows';
+import { areOf, filledOf } from './sorts';
+import { isSideways, isTurned, sideways, turned, withLabels } from './turned';
 import { unfolded } from './unfolded';
 
 const plantWords = tellingFinder('plant');
@@ -23,75 +25,103 @@ export interface Table {
   caption: string;
 }
 
-/** One cell over the whole row: a heading inside the table. */
-const isSection = (row: readonly Cell[]): boolean => {
-  const own = row.filter(({ own: first, words }) => first && words);
-  return own.length === 1 && own[0]!.span >= Math.max(2, row.length - 1);
-};
-
-function isHeader(row: readonly Cell[]): boolean {
-  const filled = row.filter(({ words }) => words !== null);
-  if (filled.length < 2 || opensAsData(textOfCell(filled[0]))) return false;
-  const named = filled.filter(
-    (cell) => isLabel(textOfCell(cell)) || yearNamed(textOfCell(cell)) !== null || isPeriod(textOfCell(cell)),
-  ).length;
-  // Two columns that the page itself heads: "No. | Workshop".
-  const fewest = filled.length === 2 && filled.every(({ head }) => head) ? 1 : 2;
-  return named >= fewest && named >= filled.length / 2;
-}
-
 const isDay = (text: string): boolean =>
   /^(?:\p{L}{2,10}\.?,?\s)?\d{1,2}\.?(?:st|nd|rd|th|er)?\s(?:de\s)?\p{L}{3,10}\.?$/u.test(text) &&
   namesMonth(text.replace(/^.{0,16}\s/u, ''));
 /** Days without a year, as a calendar has them. */
 const isOfDays = (texts: readonly string[]): boolean => texts.length > 1 && texts.every(isDay);
 
-/** A period, a code or a number opens a row of data. */
-const opensAsData = (text: string): boolean =>
-  isPeriod(text) || /^(?:[A-Z]{1,2}\d?|\d{1,3}|[A-Z]{0,3}\d{3,8}[A-Z]{0,3})$/.test(text);
-
 /** What a table proposes: rows by their columns' roles, or facts of one model beside their labels. */
 export function readTable({ rows, caption }: Table, around: Context, day: string): Proposal[] {
   const context = caption === '' ? around : { ...around, above: `${caption} ${around.above}` };
   const body = rows.filter((row) => row.length > 0);
-  const at = body.slice(0, 4).findIndex((row) => !isSection(row) && isHeader(row));
   const width = Math.max(0, ...body.map((row) => row.length));
-  if (width === 2) {
-    const ofModel = body.every((row) => row[0]!.head && !row[1]?.head);
-    const labels = body.map(([label]) => textOfCell(label));
-    const facts = ofModel || (at !== 0 && areFacts(labels)) ? readFactsTable(body, context) : [];
-    const told = facts.length > 0 ? facts : factsOfMaker(body, context);
-    if (ofModel || told.length > 0) return told;
-  }
-  if (isTurned(body, context.makers)) return readTable({ rows: turned(body, context.makers), caption }, around, day);
-  const matrix = unfolded(body);
-  if (matrix) return readTable({ rows: matrix, caption }, around, day);
-  const labelled = withLabels(body);
-  if (isSideways(labelled)) return readTable({ rows: sideways(labelled), caption }, around, day);
-  const above = at < 0 ? [] : body[at]!.map(textOfCell);
-  // A heading over several columns is told apart below it: "Size" over "Width", "Height".
-  const below = at >= 0 && isSecondHeader(body[at]!, body[at + 1]) ? body[at + 1]!.map(textOfCell) : null;
-  const headers =
-    at < 0 ? Array.from({ length: width }, () => '') : above.map((text, column) => below?.[column] || text);
-  const data = body.slice(at + (below ? 2 : 1));
+  const told = width === 2 ? toldAtSide(body, context) : null;
+  if (told) return told;
+  const turnedRows = rowsAsTurned(body, context.makers);
+  if (turnedRows) return readTable({ rows: turnedRows, caption }, around, day);
+  const headed = headedRows(body, width);
   const prices = readPriceGrid((body[0] ?? []).map(textOfCell), body.slice(1), context);
-  const isOnlyPrices = !headers.some((header) => rolesNamed(header).some((role) => besidePrices.has(role)));
+  const isOnlyPrices = !headed.headers.some((header) => rolesNamed(header).some((role) => besidePrices.has(role)));
   if (prices && isOnlyPrices) return prices;
-  const told = data.filter((row) => !isSection(row));
+  const read = readRows(headed, width, context, day);
+  return prices ? [...prices, ...read] : read;
+}
+
+/** Two columns of labels and what they say, of one model or of a maker; null where they are rows of a table. */
+function toldAtSide(body: readonly Cell[][], context: Context): Proposal[] | null {
+  const ofModel = body.every((row) => row[0]!.head && !row[1]?.head);
+  const isHeaded = body[0] !== undefined && !isSection(body[0]) && isHeader(body[0]);
+  const isOfFacts = ofModel || (!isHeaded && areFacts(body.map(([label]) => textOfCell(label))));
+  const facts = isOfFacts ? readFactsTable(body, context) : [];
+  const told = facts.length > 0 ? facts : factsOfMaker(body, context);
+  return ofModel || told.length > 0 ? told : null;
+}
+
+/** A table that lies otherwise than in rows of one thing each, as such rows; null where it does not. */
+function rowsAsTurned(body: Cell[][], makers: readonly string[]): Cell[][] | null {
+  if (isTurned(body, makers)) return turned(body, makers);
+  const matrix = unfolded(body);
+  if (matrix) return matrix;
+  const labelled = withLabels(body);
+  return isSideways(labelled) ? sideways(labelled) : null;
+}
+
+/** The columns of a table by what they tell. */
+interface Columns {
+  taken: (Role | null)[];
+  /** Those of codes that are headed by the time in which they were used. */
+  dated: ReadonlySet<number>;
+  parts: ReadonlySet<number>;
+  prices: ReadonlySet<number>;
+}
+
+function columnsOf(
+  { headers, above, known }: Headed,
+  told: readonly Cell[][],
+  width: number,
+  context: Context,
+): Columns {
   const ofPlants = plantWords(context.above).length > 0;
-  const taken = at < 0 ? withoutHeader(told, width, ofPlants) : columnRoles(headers, told, ofPlants);
+  const named = known ? columnRoles(headers, told as Cell[][], ofPlants) : headers.map(() => null);
+  const dated = codesByPeriod(headers, told, named);
+  for (const column of dated) named[column] = 'code';
+  const parts = new Set(headers.flatMap((header, column) => (!named[column] && partNamed(header) ? [column] : [])));
+  const texts = Array.from({ length: width }, (_, column) => told.map((row) => textOfCell(row[column])));
+  const prices = pricedColumns(headers, above, texts, named);
+  const closed = new Set([...parts, ...prices, ...dated]);
+  const hints = { ofPlants, ofPart: context.part !== null, ofPrices: prices.size > 0 };
+  const isOpen = named.some((role, column) => role === null && !closed.has(column));
+  const inferred = isOpen ? rolesByCells(texts, named, closed, hints) : null;
+  const taken = withDepths(inferred ?? (known ? named : withoutHeader(texts, ofPlants)), above, texts);
+  return { taken, dated, parts, prices };
+}
+
+/** Bare lengths under the head that sizes stand under as well are the side that those leave out. */
+function withDepths(taken: (Role | null)[], above: readonly string[], columns: readonly string[][]): (Role | null)[] {
+  const size = taken.indexOf('size');
+  const over = above[size];
+  if (!over || taken.includes('depth')) return taken;
+  const beside = taken.flatMap((role, at) => (role === null && above[at] === over ? [at] : []));
+  const [depth, ...more] = beside.filter((at) =>
+    filledOf(columns[at]!).every((text) => /^\d{1,3}(?:[.,]\d)?$/.test(text)),
+  );
+  return depth === undefined || more.length > 0 ? taken : taken.with(depth, 'depth');
+}
+
+function readRows(headed: Headed, width: number, context: Context, day: string): Proposal[] {
+  const { headers, above, data } = headed;
+  const told = data.filter((row) => !isSection(row));
   // A calendar's codes are of its events.
   if (headers.some((_, column) => isOfDays(told.map((row) => textOfCell(row[column]))))) return [];
-  const dated = codesByPeriod(headers, told, taken);
-  for (const column of dated) taken[column] = 'code';
-  const parts = new Set(headers.flatMap((header, column) => (!taken[column] && partNamed(header) ? [column] : [])));
+  const { taken, dated, parts, prices } = columnsOf(headed, told, width, context);
   let section: string | null = null;
-  const read = data.flatMap((row): Proposal[] => {
+  return data.flatMap((row): Proposal[] => {
     if (isSection(row)) {
       section = textOfCell(row.find(({ words }) => words !== null));
       return [];
     }
-    return groupsOf(taken, dated).flatMap((columns) => {
+    const rowsOfOne = groupsOf(taken, dated).flatMap((columns) => {
       const known: Row = { cells: new Map(), headers: new Map(), parts: [], section, whole: row };
       const period = columns.find((column) => dated.has(column));
       if (period !== undefined) known.cells.set('period', [headOf(headers[period]!)]);
@@ -107,97 +137,24 @@ export function readTable({ rows, caption }: Table, around: Context, day: string
         if (parts.has(column) && row[column]) known.parts.push({ header, cell: row[column] });
       return readRow(known, context, day);
     });
+    return [...rowsOfOne, ...pricesOfRow(row, taken.indexOf('model'), prices, headed, context)];
   });
-  return prices ? [...prices, ...read] : read;
-}
-
-/** What heads stand for, as a page may head them: makers, workshops by their codes, or models. */
-function subjectOf(heads: readonly Cell[], makers: readonly string[]): 'Maker' | 'Code' | 'Model' {
-  if (heads.every((cell) => makers.includes(textOfCell(cell)))) return 'Maker';
-  return heads.every((cell) => plantCodes(textOfCell(cell))?.length === 1) ? 'Code' : 'Model';
-}
-
-/** Labels down the side, and along the top what they are told of: models, or makers. */
-function isTurned(rows: readonly Cell[][], makers: readonly string[]): boolean {
-  const [[, ...top] = [], ...others] = rows;
-  if (top.length < 2 || others.length < 2) return false;
-  if (
-    top.some((cell) => isLabel(textOfCell(cell)) || yearNamed(textOfCell(cell)) !== null || isPeriod(textOfCell(cell)))
-  )
-    return false;
-  const ofOthers = subjectOf(top, makers) !== 'Model';
-  // What has a form of the code, or an example of it, is a time and no model.
-  const ofEras = others.some(([label]) =>
-    rolesNamed(textOfCell(label)).some((role) => role === 'format' || role === 'example'),
-  );
-  if (ofEras && !ofOthers) return false;
-  const labels = others.filter((row) => (ofOthers ? isLabel(textOfCell(row[0])) : isFactOfModel(row))).length;
-  return labels >= others.length * 0.6;
-}
-
-/** A label at the side that tells something of each model: a size, years, a part, where the code sits. */
-function isFactOfModel([label, ...cells]: readonly Cell[]): boolean {
-  const named = rolesNamed(textOfCell(label));
-  if (named.some((role) => turnable.has(role)) || partNamed(textOfCell(label)) !== null) return true;
-  return named.includes('code') && cells.every((cell) => !cell.words || opensPlaceOnPiece(textOfCell(cell)));
-}
-
-/** Rows by their labels: a first row without one heads the columns by periods, or only numbers them ("First series"). */
-function withLabels(rows: readonly Cell[][]): readonly Cell[][] {
-  const [[label, ...cells] = [], ...others] = rows;
-  if (textOfCell(label) !== '') return rows;
-  const dated = cells.length > 0 && cells.every((cell) => readPeriods(textOfCell(cell)).length === 1);
-  return dated ? [[headOf('Period'), ...cells.map((cell) => ({ ...cell, head: false }))], ...others] : others;
-}
-
-const isHeadedAtSide = ([label]: readonly Cell[]): boolean => label?.head === true;
-
-/** The heads of the rows say what stands beside them, and no row says it of the columns. */
-const isSideways = (rows: readonly Cell[][]): boolean =>
-  rows.length >= 2 &&
-  (rows[0]?.length ?? 0) >= 3 &&
-  isLabel(textOfCell(rows[0]![0])) &&
-  rows.filter(([label]) => isLabel(textOfCell(label))).length >= rows.length * (rows.every(isHeadedAtSide) ? 0.6 : 1) &&
-  !rows.some(([, ...cells]) => cells.some((cell) => cell.head)) &&
-  // A lone letter may be one of dates as well.
-  !rows[0]!.slice(1).some((cell) => textOfCell(cell).length > 2 && isLabel(textOfCell(cell)));
-
-const sideways = (rows: readonly Cell[][]): Cell[][] =>
-  Array.from({ length: Math.max(...rows.map((row) => row.length)) }, (_, column) =>
-    rows.map((row) => row[column] ?? nobody),
-  );
-
-function isSecondHeader(first: readonly Cell[], second: readonly Cell[] | undefined): boolean {
-  if (!second || !isHeader(second)) return false;
-  return first.some(
-    ({ span, own }, at) => own && span > 1 && second[at] !== undefined && second[at].words !== first[at]!.words,
-  );
 }
 
 /** What may stand beside prices by year in one table. */
 const besidePrices: ReadonlySet<Role> = new Set(['size', 'period', 'from', 'until', 'where']);
 
-const turnable = new Set<Role>(['size', 'period', 'from', 'until', 'width', 'height', 'depth', 'where', 'price']);
-
-/** Models, makers or workshops down the side, headed in the corner. */
-function turned(rows: readonly Cell[][], makers: readonly string[]): Cell[][] {
-  const [[, ...labels] = [], ...models] = sideways(rows);
-  const subject = subjectOf(
-    models.map(([name]) => name!),
-    makers,
-  );
-  return [[headOf(subject), ...labels], ...models];
-}
-
-function withoutHeader(rows: readonly Cell[][], width: number, ofPlants: boolean): (Role | null)[] {
-  const columns = Array.from({ length: width }, (_, column) =>
-    rows.map((row) => textOfCell(row[column])).filter((text) => text !== ''),
-  );
+function withoutHeader(columns: readonly string[][], ofPlants: boolean): (Role | null)[] {
   const taken: (Role | null)[] = [];
   // "A | 1961 | E | 1965": they may repeat.
-  for (const [column, texts] of columns.entries())
-    taken.push(isLetterColumn(texts, columns[column + 1] ?? []) ? 'letter' : byCells(texts, taken, ofPlants));
-  return taken;
+  for (const [column, all] of columns.entries()) {
+    const texts = all.filter((text) => text !== '');
+    const next = (columns[column + 1] ?? []).filter((text) => text !== '');
+    taken.push(isLetterColumn(texts, next) ? 'letter' : byCells(texts, taken, ofPlants));
+  }
+  // Towns beside codes, of which it stays open which: the codes are theirs, and tell nothing without them.
+  const isOpen = taken.some((role, column) => role === null && areOf('place', columns[column]!));
+  return taken.includes('code') && !taken.includes('place') && isOpen ? taken.map(() => null) : taken;
 }
 
 /** Columns of codes that are headed by the period in which they were used: "1973–1990", "1991–2011". */

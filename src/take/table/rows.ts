@@ -1,5 +1,6 @@
 import type { Layout } from '../../maker/types';
 import { unknownPlace } from '../../place';
+import { foldWords } from '../../text';
 import type { Inline } from '../page/inline';
 import { type Context, doubtsOf, type OwnFields, propose, type Say } from '../propose';
 import { isPlantNumber, plainCode, plantCodes } from '../said/code';
@@ -14,7 +15,7 @@ import { readPlace, type SaidPlace } from '../said/place';
 import { withoutPeriods } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import type { Doubt, Proposal } from '../types';
-import { tellingFinder } from '../words';
+import { tellingFinder, wholeWords } from '../words';
 import { constructionOf, modelOf, partsOf } from './model-row';
 import { dated, has, nothing, type Row, said } from './row';
 
@@ -39,6 +40,8 @@ function usedIn(row: Row): Used {
 
 /** Columns in which a row may say that there was no code. */
 const tellsNoCode: readonly Role[] = ['format', 'example', 'reads', 'code'];
+const none = wholeWords('none-at-all');
+const deniesCode = (text: string): boolean => noCode(text).length > 0 || none.has(foldWords(text).text);
 
 /** What one row of a table proposes. */
 export function readRow(row: Row, context: Context, day: string): Proposal[] {
@@ -58,7 +61,7 @@ export function readRow(row: Row, context: Context, day: string): Proposal[] {
       doubts: [...doubts, ...more],
       ...(maker !== undefined && { maker }),
     });
-  if (tellsNoCode.some((role) => noCode(said(row, role)).length > 0)) return stampedOf(used, say);
+  if (tellsNoCode.some((role) => deniesCode(said(row, role)))) return stampedOf(used, say);
   if (has(row, 'code')) {
     // A row may tell a workshop's letters and how its codes are built.
     const built = has(row, 'format') ? systemOf(row, used, context, day, say) : [];

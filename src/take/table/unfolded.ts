@@ -22,6 +22,21 @@ function sortsOf(texts: readonly string[]): Sort[] {
 
 const fewest = 2;
 
+/** "196", "196-", "1960s": the figures of a year but its last. */
+const decade = /^((?:1[6-9]|20)\d)(?:[-–_.…x*]|0(?:['’]?s|er|年代)?)?$/u;
+/** Decades at one side and last figures at the other, as the year that both make; null where they are none. */
+function yearsOfSides(
+  top: readonly string[],
+  side: readonly string[],
+): ((head: string, label: string) => string) | null {
+  const areFigures = (texts: readonly string[]) =>
+    texts.every((text) => /^\d$/.test(text)) && new Set(texts).size === texts.length;
+  const areDecades = (texts: readonly string[]) => texts.every((text) => decade.test(text));
+  const yearOf = (tens: string, figure: string) => `${decade.exec(tens)![1]}${figure}`;
+  if (areFigures(top) && areDecades(side)) return (head, label) => yearOf(label, head);
+  return areDecades(top) && areFigures(side) ? (head, label) => yearOf(head, label) : null;
+}
+
 /**
  * A table of two sides as one of rows: workshops along the top, years down the side, and their codes within, or any other
  * turn of the three. Null where a side or the inside is something else.
@@ -36,6 +51,15 @@ export function unfolded(rows: readonly Cell[][]): Cell[][] | null {
     }),
   );
   if (cells.length < fewest * 2) return null;
+  const decades = yearsOfSides(
+    top.map(textOfCell),
+    others.map(([label]) => textOfCell(label)),
+  );
+  if (decades && cells.every(([, , cell]) => /^[A-Za-z0-9]$/.test(textOfCell(cell))))
+    return [
+      [headOf('Letter'), headOf('Year')],
+      ...cells.map(([head, label, cell]) => [cell, headOf(decades(textOfCell(head), textOfCell(label)))]),
+    ];
   const sorts = [
     sortsOf(top.map(textOfCell)),
     sortsOf(others.map(([label]) => textOfCell(label))),
