@@ -1,8 +1,8 @@
-import { findReturns, findShipping } from '../text';
+import { findReturns, findShipping, foldWords } from '../text';
 import { type Block, headingsOf } from './page/blocks';
 import { textOfBlocks } from './page/text-of';
 import type { Proposal, ProposalKind } from './types';
-import { tellingFinder } from './words';
+import { tellingFinder, wholeWords } from './words';
 
 const tells = tellingFinder('tells');
 const tellsInTitle = tellingFinder('tells-in-title');
@@ -10,6 +10,13 @@ const offers = tellingFinder('offering');
 const goods = tellingFinder('heading-thing', 'bag-place', 'stamping', 'part-lining');
 /** Postcodes, plates of vehicles, numbers of books: codes that no maker stamps. */
 const otherCodes = tellingFinder('other-codes');
+
+const workshops = [...wholeWords('plant')].filter((word) => /^\p{L}{4,}$/u.test(word));
+/** "Workshops of …", "Werkskürzel": in German and Dutch one word of both. */
+const namesWorkshops = (heads: string): boolean =>
+  foldWords(heads)
+    .text.split(/[^\p{L}]{1,80}/u)
+    .some((word) => workshops.some((noun) => word.startsWith(noun)));
 
 /** What of a page is looked at to tell whether it offers a thing: its head is enough. */
 const longestLook = 20_000;
@@ -39,7 +46,7 @@ export function readTelling(title: string, blocks: readonly Block[]): Telling {
     heading: tells(about).length > 0 || tellsInTitle(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     ofOtherCodes: otherCodes(`${title}\n${headings[0] ?? ''}`.slice(0, 600)).length > 0,
     offersInHeading: offers(about).length > 0,
-    ofGoods: goods(`${title}\n${textOfBlocks(blocks)}`).length > 0,
+    ofGoods: goods(`${title}\n${textOfBlocks(blocks)}`).length > 0 || namesWorkshops(about),
     offersInText: [offers, findReturns, findShipping].some((find) => find(body).length > 0),
   };
 }
@@ -76,8 +83,8 @@ export function whatIsTold(found: readonly Proposal[], { heading, offersInText, 
   if (offersInText) return isWholeSystem(found) ? [...found] : [];
   // How codes are built, and when or with an example, is never said in passing.
   if (found.some(({ kind }) => kind === 'code-system')) return [...found];
+  if (found.every(({ kind }) => kind === 'plant') && !ofGoods) return [];
   const codes = found.filter(({ kind }) => ofCodes.has(kind)).length;
-  if (codes > 0 && codes === found.length && !ofGoods) return [];
   if (codes >= fewest || (ofGoods && isVaried(found))) return [...found];
   const perBlock = new Map<number, number>();
   for (const { at } of found) if (at.form !== 'prose') perBlock.set(at.block, (perBlock.get(at.block) ?? 0) + 1);
