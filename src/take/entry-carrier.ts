@@ -29,9 +29,14 @@ function plain(text: string): string {
 }
 
 const relative = /,\s(?:die|der|das|welche[rs]?|which|that|who|qui|où|che|dove|que|donde|dat|waar)\s.{1,200}$/u;
+/** How often it sits there. */
+const mostly =
+  /,\s(?:mostly|usually|most often|as a rule|meistens?|in der Regel|üblicherweise|le plus souvent|généralement|d['’]habitude|di solito|per lo più|normalmente|por lo general|casi siempre|meestal|doorgaans)[\s.]{0,3}$/iu;
 const bare = (text: string): string =>
   text
     .replace(relative, '')
+    .replace(mostly, '')
+
     .replace(/\s?[([]\s{0,80}[)\]]/g, '')
     .replace(/^[\s,:]{1,80}|[\s,.;]{1,80}$/g, '')
     .trim();

@@ -18,6 +18,7 @@ import { readAmounts } from './said/price';
 import { readSizes } from './said/size';
 import { isPeriod, withoutPeriods } from './said/used-text';
 import { isOnPiece, opensPlaceOnPiece } from './said/where';
+import { saysNothing } from './table/row';
 import type { Proposal } from './types';
 import { tellingFinder, wholeWords } from './words';
 
@@ -80,8 +81,9 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
     return plants.some((one) => one === null) ? null : plants.flatMap((one) => one!);
   }
   // "From 1967 N: Northwich".
-  const ofHeadTime = codes ? null : withoutPeriods(head);
-  const dated = ofHeadTime?.periods.length === 1 ? plainCode(ofHeadTime.text.trim()) : null;
+  const ofHeadTime = codes?.every(({ behind }) => behind === null) ? null : withoutPeriods(head);
+  const dated =
+    ofHeadTime?.periods.length === 1 ? plainCode(ofHeadTime.text.replace(/[()[\],:\s]{1,80}/g, ' ').trim()) : null;
   if (dated && isPlantCode(dated.code)) return plantOf(dated.code, dated.lookAlike, body, say, ofHeadTime!.periods);
   // "Workshop 2": kept where the page's codes hold a workshop's number.
   const [, noun, number] = numbered.exec(head) ?? [];
@@ -123,7 +125,11 @@ export function readEntry(entry: Entry, context: Context, day: string): Proposal
   if (!/^\p{Lu}/u.test(head)) return null;
   const prices = context.about.prices ? pricesOf(head, body, context.francs, say) : [];
   if (prices.length > 0) return prices;
-  return modelOf(head, body, say) ?? (context.about.carriers && opensInTime(body) ? carriersOf(head, body, say) : null);
+  const model = modelOf(head, body, say);
+  return (
+    (model && [...model, ...partsOfModel(head, body, say)]) ??
+    (context.about.carriers && opensInTime(body) ? carriersOf(head, body, say) : null)
+  );
 }
 
 const numeral = "(\\d{1,3}(?:[.,' ]\\d{3}){1,4}|\\d{1,12})";
@@ -205,6 +211,18 @@ function modelOf(name: string, body: string, say: Say): Proposal[] | null {
       backwards && 'backwards',
     ]),
   ];
+}
+
+/** "Format: 31 x 24 cm. Lining: linen. Code: under the flap": what clauses with a label of their own tell of a model. */
+function partsOfModel(model: string, body: string, say: Say): Proposal[] {
+  return body.split(/[;\n]\s?|\.\s(?=\p{Lu})/u).flatMap((clause): Proposal[] => {
+    const [, label, value] = /^\s{0,4}([^:：]{2,40}?)\s?[:：]\s?([^:：]{3,80}?)[.\s]{0,3}$/u.exec(clause) ?? [];
+    if (label === undefined || readPeriods(clause).length > 0) return [];
+    const part = partNamed(label);
+    if (part) return saysNothing(value!) ? [] : [say({ kind: 'construction', part, is: value!, models: [model] })];
+    const ofCode = codeWords(label).length > 0 || rolesNamed(label).includes('where');
+    return ofCode && opensPlaceOnPiece(value!) ? [say({ kind: 'carrier', model, where: value! })] : [];
+  });
 }
 
 /** "Carryall 30: €430 (2002), €575 (2010)": each amount with the year behind it, or the one before it. */

@@ -5,6 +5,7 @@ import { longestLook } from './page/text-of';
 import type { Context } from './propose';
 import { francsOf } from './said/francs';
 import { readLegend } from './said/layout';
+import { partNamed } from './said/part';
 import { topicOf } from './topic';
 import type { Proposal } from './types';
 
@@ -39,7 +40,13 @@ export class PageContext {
   /** What is known of a block by its place. */
   of(block: number, form: Context['form']): Context {
     const { maker, name: heading, part } = this.heading;
-    return { ...this.page, maker, heading, above: this.above(block), part, block, form };
+    return { ...this.page, maker, heading, above: this.above(block), part: part ?? this.partAbove(block), block, form };
+  }
+
+  /** The part that a line right above names, and nothing else: it heads what follows as a heading does. */
+  private partAbove(at: number): Context['part'] {
+    const block = this.blocks[at - 1];
+    return block?.kind === 'paragraph' ? partNamed(block.words.text) : null;
   }
 
   private above(at: number): string {

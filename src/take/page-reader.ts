@@ -9,6 +9,7 @@ import type { Block } from './page/blocks';
 import type { Cell } from './page/grid';
 import { afterHead, type Inline, plainWords } from './page/inline';
 import { linesOf, piecesOfList, unbroken } from './page/lines';
+import { rowsOfEntries } from './page/rows-of-entries';
 import { textOfBlocks } from './page/text-of';
 import { longestEntry, PageContext } from './page-context';
 import type { Context } from './propose';
@@ -86,10 +87,22 @@ export class PageReader {
 
   private list({ items, above }: Extract<Block, { kind: 'list' }>, at: number): void {
     const told = this.underAbove(items, above, at) ?? this.facts(items.map(splitEntry), above, at, 'list');
-    if (told) this.found.push(...told);
-    else
-      for (const item of this.withoutCode(items, items.map(splitEntry), at, 'list'))
-        this.item(item, at, countryAlone(above));
+    if (told) {
+      this.found.push(...told);
+      return;
+    }
+    const left = this.withoutCode(items, items.map(splitEntry), at, 'list');
+    const rows = this.rows(left, at, 'list');
+    if (rows) this.found.push(...rows);
+    else for (const item of left) this.item(item, at, countryAlone(above));
+  }
+
+  /** Entries none of which tells anything by itself, as a table's rows: what each of their pieces is, all tell together. */
+  private rows(entries: readonly Inline[], at: number, form: Context['form']): Proposal[] | null {
+    if (entries.some((entry) => this.entry(entry, at) !== null)) return null;
+    const rows = rowsOfEntries(entries);
+    const found = rows ? readTable({ rows, caption: '' }, this.context.of(at, form), this.source.day) : [];
+    return found.length > 0 ? found : null;
   }
 
   /** Entries under a period are what it tells: how codes were built, that there were none. */
@@ -190,6 +203,11 @@ export class PageReader {
     if (read.filter((one) => one !== null).length >= Math.max(2, lines.length / 2)) {
       for (const [index, one] of read.entries())
         this.found.push(...(one ?? this.prose.read(lines[index]!, this.context.of(at, 'prose'), this.found.length)));
+      return;
+    }
+    const rows = all.length > 1 && read.every((one) => one === null) ? this.rows(lines, at, 'list') : null;
+    if (rows) {
+      this.found.push(...rows);
       return;
     }
     // "V: Vienna; M: Millau (1983–2001)".

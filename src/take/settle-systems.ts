@@ -94,3 +94,35 @@ export function closedByNext(proposals: readonly Proposal[]): Proposal[] {
     return reaches ? { ...one, used: [from, end] } : one;
   });
 }
+
+const formOf = ({ maker, layout }: System): string =>
+  JSON.stringify([maker, layout.filter((slot) => !('separator' in slot))]);
+
+/** A form told twice, once with an example and once with its time, is one; where several times are told, it stays open whose it is. */
+export function withTheirTimes(proposals: readonly Proposal[]): Proposal[] {
+  const dated = new Map<string, System[]>();
+  const plain = proposals.filter((one): one is System => isSystem(one) && one.doubts.length === 0);
+  for (const one of plain)
+    if (one.used && one.examples.length === 0)
+      dated.set(formOf(one), [...(dated.get(formOf(one)) ?? []).slice(0, 1), one]);
+  const joined = new Map<System, System>();
+  for (const one of plain) {
+    const [time, ...more] = one.used || one.examples.length === 0 ? [] : (dated.get(formOf(one)) ?? []);
+    if (!time || more.length > 0 || joined.has(time)) continue;
+    const from = onePeriod(time.used);
+    if (
+      from &&
+      one.examples.every(
+        ({ reads }) => reads.slice(0, 4) >= (from[0] ?? '0') && reads.slice(0, 4) <= (from[1] ?? '9999'),
+      )
+    )
+      joined.set(time, one);
+  }
+  const taken = new Set<Proposal>(joined.values());
+  return proposals.flatMap((one) => {
+    const other = isSystem(one) ? joined.get(one) : undefined;
+    if (!other) return taken.has(one) ? [] : [one];
+    const { used, about } = one as System;
+    return [{ ...other, used, ...(about && { about }), also: [...(other.also ?? []), one.at] }];
+  });
+}

@@ -1,7 +1,7 @@
 import { unknownPlace } from '../place';
 import { workshopDigits } from './said/layout';
 import { onePeriod } from './said/one-period';
-import { closedByNext, withoutLaterBeginnings, withTheirExamples } from './settle-systems';
+import { closedByNext, withoutLaterBeginnings, withTheirExamples, withTheirTimes } from './settle-systems';
 import type { Doubt, Proposal, TakenPeriod } from './types';
 import { tellingFinder } from './words';
 
@@ -73,9 +73,9 @@ export function settle(
     const known = bySaying.get(key);
     bySaying.set(key, known ? joined(known, proposal) : proposal);
   }
-  return contradicted(withoutPoorer(metByCodes(closedByNext(withTheirExamples([...bySaying.values()]))))).map(
-    withStanding,
-  );
+  return contradicted(
+    withoutPoorer(metByCodes(closedByNext(withTheirTimes(withTheirExamples([...bySaying.values()]))))),
+  ).map(withStanding);
 }
 
 /** "No code until 1970 … From 1970 four digits": the first year of codes is the one that their own entry names. */

@@ -109,14 +109,23 @@ function modelIn(
   };
 }
 
-/** What models cost new in a year, by a sentence; what its writer paid is no such price. */
+/**
+ * What models cost new in a year, by a sentence; what its writer paid is no such price, nor what an auction fetched. As many
+ * amounts as years are one each, in their order, and tell of prices whatever their verb.
+ */
 export function pricesIn(sentence: string, known: string | null, makers: readonly string[], francs: string | null) {
-  if (priceWords(sentence).length === 0 || personal(sentence).length > 0) return [];
+  if (personal(sentence).length > 0) return [];
   const years = readPeriods(sentence).filter(({ form }) => form === 'year');
-  return readAmounts(sentence, francs).flatMap(({ amount, currency, start }) => {
-    const year = years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
+  const amounts = readAmounts(sentence, francs);
+  const isSeries = amounts.length > 1 && amounts.length === years.length;
+  if (priceWords(sentence).length === 0 && !(isSeries && !fetched.test(sentence))) return [];
+  return amounts.flatMap(({ amount, currency, start }, at) => {
+    const near = years.findLast((one) => one.end <= start) ?? years.find((one) => one.start >= start);
+    const year = isSeries ? years[at] : near;
     if (!year) return [];
     const model = modelBefore(sentence, start, makers) ?? known;
     return [{ kind: 'price' as const, ...(model && { model }), amount, currency, year: Number(year.used[0]) }];
   });
 }
+const fetched =
+  /auction|hammer|fetched|versteiger|auktion|erziel|enchères|adjug|asta|aggiudic|subasta|remat|veiling|geveild|落札/iu;

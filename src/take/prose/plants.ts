@@ -5,6 +5,7 @@ import { withoutPeriods } from '../said/used-text';
 import { tellingFinder } from '../words';
 import { codesNamed } from './codes-named';
 import { placeAround, readSegment } from './plant-place';
+import { type InSlots, plantsInSlots } from './plant-slots';
 import { timeAhead, withTimeBefore } from './plant-time';
 import { placesInBracketsBehind, plantsInBrackets } from './plants-in-brackets';
 import { farthestTold, type SaidPlant } from './said-plant';
@@ -46,6 +47,9 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
   const plants: SaidPlant[] = [];
   const retracted: string[] = [];
   if (named.length === 0) {
+    const isPlain = withdrawn(sentence).length === 0 && doubtedBy(sentence).length === 0;
+    const slots = before.oneLetter && isPlain ? plantsInSlots(sentence).plants : [];
+    if (slots.length > 0) return { plants: slots, retracted };
     const meant = before.takenBack === null ? null : readSegment(sentence, null, true);
     if (meant) plants.push({ own: { kind: 'plant', code: before.takenBack!, ...meant.fields }, doubts: [], at: 0 });
     return { plants, retracted };
@@ -98,7 +102,26 @@ export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[
     });
   }
   const dated = named.length === 1 ? plants.map((plant) => withTimeBefore(plant, sentence)) : plants;
-  return { plants: withoutBareNames(dated, ofPlants), retracted };
+  const isPlain = taken.length === 0 && !disputed && denied(sentence).length === 0;
+  const known = withoutBareNames(dated, ofPlants);
+  return { plants: before.oneLetter && isPlain ? withSlots(known, plantsInSlots(sentence)) : known, retracted };
+}
+
+/**
+ * Workshops as verbs tell them, with those that their places in the sentence tell as well. Where these are all of its codes,
+ * a time that is of one of them is of no other.
+ */
+function withSlots(plants: readonly SaidPlant[], { plants: slots, whole }: InSlots): SaidPlant[] {
+  const timeOf = ({ own }: SaidPlant) => JSON.stringify(own.used);
+  const more = slots.filter((slot) => !plants.some(({ own }) => own.code === slot.own.code));
+  const known = plants.map((plant) => {
+    const slot = slots.find(({ own }) => own.code === plant.own.code && own.name === plant.own.name);
+    const isOther = slots.some((other) => other !== slot && other.own.used && timeOf(other) === timeOf(plant));
+    const isTold =
+      whole && slot !== undefined && slot.own.place === plant.own.place && plant.doubts.every((doubt) => !doubt);
+    return isTold && (slot.own.used || isOther) ? slot : plant;
+  });
+  return [...known, ...more].sort((a, b) => a.at - b.at);
 }
 
 const relative = tellingFinder('which-is');

@@ -8,6 +8,7 @@ import { tellingFinder } from '../words';
 const codeWords = tellingFinder('code');
 const bears = tellingFinder('bears-code');
 const began = tellingFinder('began-code');
+const stamping = tellingFinder('stamping');
 /** What tells of a later form, of a place or of a part of the code, and not of codes as such. */
 const ofElse = tellingFinder('code-changed', 'serial', 'letters', 'plant', 'month', 'week', 'no-code');
 
@@ -36,7 +37,9 @@ export function stampedSince(
 ): Extract<OwnFields, { kind: 'stamped' }> | null {
   const { text, periods } = withoutPeriods(sentence);
   const [period, ...more] = periods;
-  if (!period || more.length > 0 || period.used[0] === null || codeWords(text).length === 0) return null;
+  const isStamping = stamping(text).length > 0 && began(text).length > 0;
+  if (!period || more.length > 0 || period.used[0] === null || (codeWords(text).length === 0 && !isStamping))
+    return null;
   // "Since 1961 they bear a code, under the flap": the code, and not a code, would be one that was before.
   if (placed && !speaksOfSome(text)) return null;
   if (

@@ -37,7 +37,7 @@ export function look(sentence: Sentence, day: string): Told {
     periods: periods.filter(({ start }) => !inExample(start)),
     counts: readCounts(sentence.text).length,
     units: units(sentence.text).filter(({ start }) => !inExample(start)).length,
-    noCode: deniesCode(sentence.text) || isNothing(text),
+    noCode: deniesCode(sentence.text) || isNothing(text) || deniesAll(text),
     describes: describesOrder(sentence.text),
   };
 }
@@ -58,6 +58,18 @@ const reach = 24;
 const none = wholeWords('none-at-all');
 /** "Before 1965, nothing." */
 const isNothing = (text: string): boolean => none.has(foldWords(text.replace(/[^\p{L}\s]/gu, ' ')).text.trim());
+
+const nones = tellingFinder('none-at-all');
+const bears = tellingFinder('bears-code', 'stamping');
+const exists =
+  /(?<!\p{L})(?:there (?:was|were)|es gab|gab es|il n['’]y (?:avait|en avait)|non (?:c['’]era|ce n['’]era)|no había|no llevaban|er (?:was|waren)|had|bore)(?!\p{L})/iu;
+/** "There were none before 1962", "le borse non portavano nulla": that pieces bore nothing, and nothing more behind it. */
+function deniesAll(text: string): boolean {
+  const last = nones(text).at(-1);
+  const closes = last !== undefined && !/[\p{L}\d]/u.test(text.slice(last.end));
+  return closes && text.length <= longestDenial && (bears(text).length > 0 || exists.test(text));
+}
+const longestDenial = 70;
 
 /** "Without a code", "keine Codes", "non c'era alcun codice": by its own phrase, or by a denial right before the code. */
 export function deniesCode(text: string): boolean {

@@ -3,6 +3,7 @@ import { isoWeekSpan, quarterSpan } from '../../span';
 import { type FoundDate, foldWords, parseDates } from '../../text';
 import { wholeWords } from '../words';
 import { plainCode } from './code';
+import { ordinalOf } from './ordinal-words';
 
 export interface SaidExample {
   code: string;
@@ -24,6 +25,22 @@ const weekOfYear = new RegExp(
   `(?:${weekNames})\\s?(\\d{1,2})(?:[\\s,]{1,2}|\\s?/\\s?)(?:(?:of|von|de|del|di|van|in|im|the|year|jahr|des|jahres|dell'anno|het|jaar|l'annee)\\s){0,2}((?:19|20)\\d\\d)|((?:19|20)\\d\\d)年?の?第?(\\d{1,2})週|(\\d{1,2})(?:st|nd|rd|th|\\.|ª|a|e|eme)?\\s(?:${weekNames})[\\s,]{1,2}(?:(?:of|von|de|del|di|van|in|des|jahres)\\s){0,2}((?:19|20)\\d\\d)`,
   'gu',
 );
+
+const small = '(?:(?:of|von|de|del|di|van|in|im|the|year|jahr|des|jahres|het|jaar)\\s|(?:d|l|dell)[\u0027’])';
+const weekInWords = new RegExp(
+  `(?<!\\p{L})(\\p{L}{4,24}(?:[- ](?:et )?\\p{L}{4,14})?)\\s(?:${weekNames})[\\s,]{1,2}${small}{0,3}((?:19|20)\\d\\d)`,
+  'gu',
+);
+
+/** "The nineteenth week of 1976", with what else stands before the ordinal left out. */
+const weeksInWords = (folded: string): SaidDate[] =>
+  [...folded.matchAll(weekInWords)].flatMap((match): SaidDate[] => {
+    const words = match[1]!;
+    const behind = words.slice(words.lastIndexOf(' ') + 1);
+    const week = ordinalOf(words) ?? ordinalOf(behind);
+    const span = week === null ? null : isoWeekSpan(Number(match[2]), week);
+    return span ? [{ reads: spanReads(span), start: match.index, end: match.index + match[0].length }] : [];
+  });
 
 const places = ([1, 2, 3, 4] as const).map((place) => [...wholeWords(`ordinal-${place}`)]);
 const ordinals = places.flat().join('|').replace(/\./g, '\\.');
@@ -51,7 +68,9 @@ export function exactDates(text: string, day: string): SaidDate[] {
   const others = parseDates(text, { language: null, now: day })
     .filter(({ form, span }) => (form === 'day' || form === 'month') && !span.about)
     .flatMap((date) => plainDate(date, day));
-  const all = [...weeks, ...quarters(folded), ...others].sort((a, b) => a.start - b.start || b.end - a.end);
+  const all = [...weeks, ...weeksInWords(folded), ...quarters(folded), ...others].sort(
+    (a, b) => a.start - b.start || b.end - a.end,
+  );
   let reached = 0;
   return all.filter(({ start, end }) => {
     const free = start >= reached;

@@ -13,5 +13,5 @@ export function plainMaterial(text: string): string {
   is = is.replace(/[\s,.;:]{1,80}$/u, '').replace(/\s(?:geweest|gewesen|été|stat[aoie])$/iu, '');
   const last = ofUse(foldWords(is)).at(-1);
   if (last && last.start > 0 && last.end === is.length) is = is.slice(0, last.start);
-  return is.replace(/^[\s,:は]{1,80}|[\s,.;:]{1,80}$/gu, '');
+  return is.replace(/^[\s,:は·•|]{1,80}|[\s,.;:·•|]{1,80}$/gu, '');
 }

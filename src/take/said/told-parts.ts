@@ -1,10 +1,12 @@
 import type { Layout, Slot } from '../../maker/types';
 import { foldWords } from '../../text';
 import { tellingFinder } from '../words';
+import { asFolded } from './as-folded';
 import { type DateUnit, isDateUnit, slotOf } from './layout';
 import { readCounts } from './number';
 import { unitsNamed } from './unit-words';
 
+const numberWords = tellingFinder('number-1', 'number-2', 'number-3', 'number-4');
 const positions = tellingFinder('ordinal-1', 'last-ones', 'put-before', 'put-behind');
 
 type Unit = DateUnit | 'plant' | 'serial';
@@ -29,8 +31,35 @@ function tokensOf(folded: string): Token[] {
     ({ value, foldedStart, foldedEnd }): Token => ({ start: foldedStart, end: foldedEnd, unit: value }),
   );
   const counts = readCounts(folded).map(({ of, count, start, end }): Token => ({ start, end, count: { of, count } }));
-  return [...units, ...counts].sort((a, b) => a.start - b.start);
+  const all = [...units, ...counts, ...lettersAlone(folded, counts)].sort((a, b) => a.start - b.start);
+  return [...all, ...countsOnly(folded, all)].sort((a, b) => a.start - b.start);
 }
+
+/** "Letter, two digits of the week": one, where it is told in the singular and uncounted beside what is counted. */
+function lettersAlone(folded: string, counts: readonly Token[]): Token[] {
+  if (!counts.some(({ count }) => count?.of === 'digits') || counts.some(({ count }) => count?.of === 'letters'))
+    return [];
+  return [...folded.matchAll(oneLetter)].map(({ index, 0: word }) => ({
+    start: index,
+    end: index + word.length,
+    count: { of: 'letters', count: 1 },
+  }));
+}
+const oneLetter = /(?<![\p{L}\d])(?:letter|lettre|buchstabe|lettera|letra)(?=\s?,)/gu;
+
+/** "Two digits for the week and two for the year": a number right before a unit counts what was counted before. */
+function countsOnly(folded: string, tokens: readonly Token[]): Token[] {
+  const numbers = numberWords(asFolded(folded));
+  const first = tokens.find(({ count }) => count?.of === 'digits');
+  return tokens.flatMap(({ unit, start }): Token[] => {
+    const counted = tokens.some((one) => one.count && one.end <= start && start - one.end <= farthestUnit);
+    const number = numbers.find(({ foldedEnd }) => foldedEnd <= start && start - foldedEnd <= farthestUnit);
+    if (!unit || counted || !number || !first || number.foldedStart < first.end) return [];
+    const count = Number(number.value.slice('number-'.length));
+    return [{ start: number.foldedStart, end: number.foldedEnd, count: { of: 'digits', count } }];
+  });
+}
+const farthestUnit = 12;
 
 /** A count and what it is of, where so many signs can write it. */
 function joined(one: Token | undefined, other: Token | undefined): Slot | null {

@@ -1,5 +1,5 @@
 import type { CarrierKind } from '../../maker/types';
-import { foldWords } from '../../text';
+import { type Folded, foldWords } from '../../text';
 import { tellingFinder } from '../words';
 import { namesCarrier } from './carrier';
 import { readCounts } from './number';
@@ -15,6 +15,7 @@ const isAt = tellingFinder('is-at');
 const itSits = tellingFinder('it-sits');
 const code = tellingFinder('code');
 const serial = tellingFinder('serial', 'digits');
+const letters = tellingFinder('letters');
 const bagPlace = tellingFinder('bag-place');
 const intoLeather = tellingFinder('into-leather');
 
@@ -59,12 +60,22 @@ export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null 
   // "The code is on a tab": right behind the code, and the place right behind that.
   const copula = noun && isAt(folded).find(({ start }) => start >= noun.end && start - noun.end <= 2);
   if (copula) return whereFrom(sentence, copula.end, 2);
+  const ofLetter = noun ? null : letterPlace(sentence, folded);
+  if (ofLetter) return ofLetter;
   // "It is a sticker in the pocket": what carries the code is no other subject.
   const subject = noun && namesCarrier(sentence.slice(noun.start, noun.end)) === null;
   const [meant] = ofCodes && !subject ? itSits(folded) : [];
   const told = meant ? whereFrom(sentence, meant.end, 24) : null;
   if (told && (told.on || isOnPiece(told.where))) return told;
   return serial(folded).length > 0 || readCounts(folded).length > 0 ? besideNumber(sentence) : null;
+}
+
+/** "The letter is stamped under the flap": the letter and its verb at the head of a sentence, and the place right behind. */
+function letterPlace(sentence: string, folded: Folded): SaidWhere | null {
+  const [letter] = letters(folded);
+  const verb = letter && letter.start <= 8 ? sits(folded).findLast(({ start }) => start - letter.end <= 8) : undefined;
+  const told = verb ? whereFrom(sentence, verb.end, 2) : null;
+  return told && isOnPiece(told.where) ? told : null;
 }
 
 /** Whether words name a part of a bag, or what carries a code. */
