@@ -24,6 +24,8 @@ import {
   latestPages,
   newestPages,
   type PageScore,
+  pilgrimAsidePages,
+  pilgrimSeenPages,
   scorePage,
   seenPages,
   sharesOf,
@@ -88,6 +90,8 @@ export async function bench(): Promise<void> {
     ['travellers, set aside', travellerAsidePages],
     ['latecomers', latecomerPages],
     ['homecomers', homecomerPages],
+    ['pilgrims, seen', pilgrimSeenPages],
+    ['pilgrims, set aside', pilgrimAsidePages],
   ] as const) {
     const scores = pages.map(scorePage);
     rows.push(lineOf(name, 'tables and lists', scores.filter(inTables)));

@@ -37,6 +37,7 @@ const writings = [
   'traveller',
   'latecomer',
   'homecomer',
+  'pilgrim',
 ] as const;
 type Writing = (typeof writings)[number];
 const writingOf = (name: string): Writing | undefined => writings.find((word) => name.split('-').includes(word));
@@ -150,6 +151,21 @@ const drawnTravellers = [
 const travellers = parted('traveller', drawnTravellers);
 export const travellerSeenPages: readonly string[] = travellers.seen;
 export const travellerAsidePages: readonly string[] = travellers.aside;
+
+/** Drawn by lot (`random.Random(20261203)`, 3 of the 10 tables and lists, 4 of the 10 of prose and 1 of the 4 that do not tell) from pages in forms again others. */
+const drawnPilgrims = [
+  'de-list-pilgrim-zettel',
+  'de-prose-pilgrim-nachlass',
+  'en-table-pilgrim-crib',
+  'en-thread-pilgrim-marketday',
+  'fr-none-pilgrim-vide-grenier',
+  'ja-prose-pilgrim-nikki',
+  'nl-prose-pilgrim-nieuwsbrief',
+  'nl-table-pilgrim-kladblok',
+];
+const pilgrims = parted('pilgrim', drawnPilgrims);
+export const pilgrimSeenPages: readonly string[] = pilgrims.seen;
+export const pilgrimAsidePages: readonly string[] = pilgrims.aside;
 
 export const pageHtml = (name: string): string => readFileSync(new URL(`${name}.html`, here), 'utf8');
 export const truthOf = (name: string): Truth =>

@@ -106,12 +106,15 @@ const alsoTold = (one: Weighed, first: Weighed): boolean =>
   one.weight >= first.weight - 3 &&
   (['heading', 'section'] as const).some((kind) => one.kinds.has(kind) && first.kinds.has(kind));
 
-/** "Kranzberg: Stand der Kenntnisse": what stands behind the name and its colon, and nowhere else, is said of it. */
+const parting = /[:：|–—»]|\s-\s/u;
+/** "Kranzberg: Stand der Kenntnisse", "Zettelkasten – Kranzberg": what a sign parts from the name, and nothing else has, is said of it. */
 const isOfPhrase = (one: Weighed, first: Weighed, heads: readonly Head[]): boolean =>
   one.count === 0 &&
   heads.every(({ text: head }) => {
-    const at = head.indexOf(one.name);
-    return at < 0 || head.slice(0, at).startsWith(`${first.name}:`);
+    const [at, other] = [head.indexOf(one.name), head.indexOf(first.name)];
+    if (at < 0) return true;
+    const [from, to] = at < other ? [at + one.name.length, other] : [other + first.name.length, at];
+    return other >= 0 && parting.test(head.slice(from, to));
   });
 
 /** Whether the text speaks of another name as of a maker, and of none of these. */

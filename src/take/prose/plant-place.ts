@@ -88,7 +88,8 @@ export function readSegment(
   const joined = verb || made ? null : (withoutVerb(segment, listed, follows) ?? forTown(segment, token));
   const from = verb?.end ?? made?.end ?? joined?.[0].length;
   if (from === undefined) return null;
-  const { text, periods } = withoutPeriods(segment.slice(from));
+  // "Hは姫路で、1993年からは…": the clause ends there.
+  const { text, periods } = withoutPeriods(segment.slice(from).replace(/(?<=\p{Script=Han})で[、。].{0,200}$/su, 'で'));
   const place =
     inHan(text, segment, ofPlants) ??
     readPlace(text.slice(0, 90).replace(/\.\s.{0,90}$|[,\s]\s?(?:\p{Ll}{1,3}\s)?\p{Lu}\s.{0,90}$/su, ''));

@@ -32,8 +32,13 @@ const plain = (text: string): string => foldWords(text).text;
 /** Letters of codes are chosen after towns: the name begins with the code's first. */
 const isInitial = (code: string, name: string): boolean => plain(name).startsWith(plain(code.slice(0, 1)));
 
+/** "Size S, made in Spain": a letter that is said to be of something else. */
+const ofSize = /(?<!\p{L})(?:sizes?|taille|größe|grösse|maat|talla|taglia|misura|formato?|type|typ|tipo|plan)\s$/iu;
 const codesIn = (text: string) =>
-  [...text.matchAll(codes)].filter(({ 0: code, index }) => index > 0 || !wordsOfOneLetter.test(code));
+  [...text.matchAll(codes)].filter(
+    ({ 0: code, index }) =>
+      (index > 0 || !wordsOfOneLetter.test(code)) && !ofSize.test(text.slice(Math.max(0, index - 12), index)),
+  );
 
 /** Codes each beside a name that begins as they do: behind it in brackets, or before it with small words between. */
 function pairsIn(text: string): Pair[] {

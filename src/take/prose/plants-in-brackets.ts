@@ -25,6 +25,13 @@ const nameBefore =
   /\p{Lu}[\p{L}'’-]{1,30}(?:[ -](?:(?:de|la|del|di|sur|am|an|der|in|en|upon)[ -]){0,2}\p{Lu}[\p{L}'’-]{1,30}){0,3}(?:,\s\p{Lu}[\p{L}'’-]{1,30})?\s?$/u;
 const joint = /^[\s,;]{0,4}(?:(?:and|und|et|ed?|y|en|as well as|sowie)(?!\p{L}))?[\s,]{0,4}/u;
 
+/** "Beside Drachten (D)": the first word of a sentence has its capital from there; the name begins as its code does. */
+function fromInitial(name: string, code: string): string {
+  const words = name.split(' ');
+  const first = words.findIndex((word) => word.startsWith(code[0]!));
+  return first > 0 ? words.slice(first).join(' ') : name;
+}
+
 function placesInBrackets(sentence: string): SaidPlant[] {
   let reached = 0;
   return [...sentence.matchAll(inBrackets)].flatMap(({ 0: bracket, 1: written, index }, at): SaidPlant[] => {
@@ -33,7 +40,9 @@ function placesInBrackets(sentence: string): SaidPlant[] {
     const { text, periods } = withoutPeriods(told);
     // What leads to the first of them is no part of its name.
     const name = at === 0 ? nameBefore.exec(text)?.[0] : text.replace(joint, '');
-    const place = name === undefined ? null : readPlace(name.replace(/^[\s,]{1,80}/, '').trim());
+    const plain = name?.replace(/^[\s,]{1,80}/, '').trim();
+    const own = plain !== undefined && told.startsWith(plain) && at === 0 ? fromInitial(plain, written!) : plain;
+    const place = own === undefined ? null : readPlace(own);
     const near = periods.filter(({ end }) => at > 0 || text.length - end <= nearest);
     return place ? [plantBeside(written!, place, near, index + 1)] : [];
   });

@@ -33,7 +33,7 @@ const deniedPlace = /^[^.;]{2,44}$/u;
 /** What is said of a code ends with the clause, and where another letter's turn comes: "R for Romans, P at Poitiers". */
 const nextLetter = /[;。].{0,200}$|,\s(?:\p{Ll}{1,3}\s)?\p{Lu}\s\p{L}.{0,200}$/su;
 const madeAt = tellingFinder('made-at');
-const closesList = /(?:を(?:示|表|指)|の(?:工場|工房)|です)/u;
+const closesList = /(?:を(?:示|表|指)|の(?:工場|工房)|です|\p{Script=Han}で[、。])/u;
 
 /** What a sentence says of plants' codes, and the codes of which it takes an earlier statement back. */
 export function plantsIn(sentence: string, before: Before): { plants: SaidPlant[]; retracted: string[] } {

@@ -46,17 +46,18 @@ const places = ([1, 2, 3, 4] as const).map((place) => [...wholeWords(`ordinal-${
 const ordinals = places.flat().join('|').replace(/\./g, '\\.');
 const quarterNames = [...wholeWords('quarter')].join('|');
 const quarterOfYear = new RegExp(
-  `(?:(${ordinals}|[1-4])\\s?(?:${quarterNames})|q([1-4]))(?:[\\s,]{1,2}|\\s?/\\s?)(?:(?:of|von|de|del|di|van|in|im|the|year|jahr|des|jahres)\\s){0,2}((?:19|20)\\d\\d)|((?:19|20)\\d\\d)年?の?第?([1-4])四半期`,
+  `(?:(${ordinals}|[1-4]|(?<!\\p{L})\\p{L}{4,9})\\s?(?:${quarterNames})|q([1-4]))(?:[\\s,]{1,2}|\\s?/\\s?)(?:(?:of|von|de|del|di|van|in|im|the|year|jahr|des|jahres)\\s){0,2}((?:19|20)\\d\\d)|((?:19|20)\\d\\d)年?の?第?([1-4])四半期`,
   'gu',
 );
 
-/** "The third quarter of 1972", "Q3 1972". */
+/** "The third quarter of 1972", "Q3 1972", "zweites Quartal 1969". */
 const quarters = (folded: string): SaidDate[] =>
-  [...folded.matchAll(quarterOfYear)].map((match) => {
-    const quarter = Number(match[2] ?? match[5]) || places.findIndex((words) => words.includes(match[1]!)) + 1;
-    const span = quarterSpan(Number(match[3] ?? match[4]), quarter || Number(match[1]));
-    return { reads: spanReads(span), start: match.index, end: match.index + match[0].length };
+  [...folded.matchAll(quarterOfYear)].flatMap((match) => {
+    const quarter = Number(match[2] ?? match[5]) || Number(match[1]) || ordinalOf(match[1]!) || placeNamed(match[1]!);
+    const span = quarter >= 1 && quarter <= 4 ? quarterSpan(Number(match[3] ?? match[4]), quarter) : null;
+    return span ? [{ reads: spanReads(span), start: match.index, end: match.index + match[0].length }] : [];
   });
+const placeNamed = (word: string): number => places.findIndex((words) => words.includes(word)) + 1;
 
 /** Dates as exact as a quarter, month, week or day, with the place of their words. */
 export function exactDates(text: string, day: string): SaidDate[] {

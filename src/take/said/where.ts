@@ -28,6 +28,7 @@ export const opensPlaceOnPiece = (text: string): boolean => {
 /** "コードは内ポケットに刻印", "革タグに番号があります", and of what was spoken of before "場所は内ポケットの裏です". */
 const japanese = [
   /(?:コード|刻印|番号|記号)は(.{2,40}?)に(?:刻印|あり|押|入)/u,
+  /(?:^|[、。]\s?)([^、。「」]{2,40}?)に「[^」]{2,12}」(?:と|が)(?:\p{Script=Han}{0,2})?(?:あり|あっ|ある|刻印|押)/u,
   /(?:^|[、。はの：:]\s?)([^、。]{2,40}?)に(?:\p{Script=Han}{0,4}番号|コード|刻印|記号)が(?:あり|刻印|押|入|付)/u,
 ];
 const japanesePlace = /(?:場所|位置)は([^、。]{2,40}?)(?:です|になります|。|$)/u;
@@ -47,7 +48,8 @@ export interface SaidWhere {
 export function readWhere(sentence: string, ofCodes: boolean): SaidWhere | null {
   const head = sentence.slice(0, 400);
   const inJapanese = japanese.map((one) => one.exec(head)).find((match) => match !== null);
-  if (inJapanese) return { where: inJapanese[1]!, start: inJapanese.index };
+  if (inJapanese && (!/[「」]/u.test(inJapanese[0]) || isOnPiece(inJapanese[1]!)))
+    return { where: inJapanese[1]!, start: inJapanese.index };
   const meantPlace = ofCodes ? japanesePlace.exec(head) : null;
   if (meantPlace && isOnPiece(meantPlace[1]!)) return { where: meantPlace[1]!, start: meantPlace.index };
   const folded = foldWords(sentence);

@@ -8,6 +8,7 @@ import { readPlace } from '../said/place';
 import { isPeriod } from '../said/used-text';
 import { opensPlaceOnPiece } from '../said/where';
 import { tellingFinder } from '../words';
+import { isWholeCode } from './sorts';
 
 /** Years at the head of a column: the column tells what was so in that year. */
 export const yearNamed = (header: string): number | null =>
@@ -19,9 +20,6 @@ const share = (texts: readonly string[], holds: (text: string) => boolean): numb
   texts.length === 0 ? 0 : texts.filter(holds).length / texts.length;
 
 const isCode = (text: string): boolean => plantCodes(text) !== null;
-/** A whole code: at least three digits, with letters or without. */
-const isWholeCode = (text: string): boolean =>
-  /^(?:[A-Z]{0,3}[ -]?\d{3,8}|\d{3,8}[ -]?[A-Z]{1,3})(?!\d)/.test(plainCode(text).code);
 const units = tellingFinder('year', 'month', 'week', 'no-code');
 /** "month and year", "no code": how a code is built, under a header that calls it the code. */
 const tellsForm = (text: string): boolean => units(text).length > 0 && !isWholeCode(text);

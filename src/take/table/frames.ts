@@ -1,5 +1,5 @@
 import type { Role } from '../said/label';
-import { areOf, filledOf, isOf, type Sort } from './sorts';
+import { areOf, arePeople, filledOf, isOf, type Sort } from './sorts';
 
 /** What is known of a table beside its cells. */
 export interface Hints {
@@ -51,7 +51,7 @@ const frames: readonly Frame[] = [
     may: [time, place],
   },
   { needs: [['model', 'name']], may: [['size', 'size'], time, place], holds: (_, { ofPrices }) => ofPrices },
-  { needs: [place, time], may: [['model', 'name']] },
+  { needs: [['where', 'onPiece'], time], may: [['model', 'name']] },
   { needs: [time, ['is', 'words']], may: [], holds: (_, { ofPart }) => ofPart },
 ];
 
@@ -65,7 +65,7 @@ const areDistinct = (texts: readonly string[]): boolean => new Set(texts).size =
 
 /** The columns that tell a role, of those that are free; null where it stays open which. */
 function columnsOf(role: Role, sort: Sort, columns: readonly string[][], free: readonly number[]): number[] | null {
-  const fitting = free.filter((at) => areOf(sort, columns[at]!));
+  const fitting = free.filter((at) => areOf(sort, columns[at]!) && !(role === 'place' && arePeople(columns[at]!)));
   if (role === 'model') {
     // What a row is of opens it, and no two rows are of the same.
     const [first] = fitting;

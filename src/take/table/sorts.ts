@@ -7,7 +7,7 @@ import { readPeriods } from '../said/period';
 import { readPlace } from '../said/place';
 import { readSizes } from '../said/size';
 import { isPeriod, withoutPeriods } from '../said/used-text';
-import { opensPlaceOnPiece } from '../said/where';
+import { isOnPiece, opensPlaceOnPiece } from '../said/where';
 import { tellingFinder, wholeWords } from '../words';
 import { nothing } from './row';
 
@@ -56,6 +56,8 @@ export const isOf = {
   example: isWholeCode,
   reads: (text: string) => exactDates(text, someDay).length === 1,
   where: opensPlaceOnPiece,
+  /** A place that names a part of a bag: "in Paris" is none. */
+  onPiece: (text: string) => opensPlaceOnPiece(text) && isOnPiece(text),
   place: (text: string) =>
     text.length <= longestName && !/\d/.test(text) && plantCodes(text) === null && readPlace(text, 'cell') !== null,
   country: (text: string) => (readPlace(text, 'cell')?.place ?? unknownPlace) !== unknownPlace,
@@ -68,6 +70,13 @@ export type Sort = keyof typeof isOf;
 /** A column's cells that say anything, in their order. */
 export const filledOf = (texts: readonly string[]): string[] =>
   texts.filter((text) => text !== '' && !nothing.test(text)).slice(0, 40);
+
+const twoNames = /^\p{Lu}\p{Ll}+\s(?:\p{Lu}\.\s)?\p{Lu}\p{Ll}+$/u;
+/** Whether most of a column's cells look like a first and a family name: of people, and not of towns. */
+export const arePeople = (texts: readonly string[]): boolean => {
+  const filled = filledOf(texts);
+  return filled.filter((text) => twoNames.test(text) && !isOf.country(text)).length > filled.length / 2;
+};
 
 /** Of so many cells one may be written otherwise. */
 const fewestWithSlip = 8;

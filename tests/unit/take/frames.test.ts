@@ -77,6 +77,16 @@ describe('a table whose heads say nothing known', () => {
     ).toEqual([]);
   });
 
+  it('takes no people for towns, and no towns for places on a piece', () => {
+    const masters = [
+      ['AB', 'Anna Berg', '1949–1960'],
+      ['KT', 'Karel Thys', '1955–1960'],
+      ['WK', 'Wim Koster', 'since 1960'],
+    ];
+    expect(told(table(...masters))).toEqual([]);
+    expect(told(table(['in Selby', 'until 1964'], ['at Hexham', '1965–1990']))).toEqual([]);
+  });
+
   it('of letters beside towns is nobody’s codes on a page that speaks of no bag', () => {
     const rows = table(['SY', 'Selby', '1949–1960'], ['HX', 'Hexham', '1955–1960'], ['WK', 'Wick', 'since 1960']);
     expect(told(rows, 'Marks of the Ondrasse ferry line')).toEqual([]);

@@ -40,6 +40,7 @@ describe('workshops in a sentence', () => {
 
   it('stays silent where no name begins as the code does, or a code has two times', () => {
     expect(slots('Plan B was Hexham until 1961.')).toEqual([]);
+    expect(slots('Size S was made in Spain until 1990.')).toEqual([]);
     expect(slots('H was Hexham until 1961 and again from 1970 to 1975.')).toEqual([]);
     // A town without a sign between it and a lone letter.
     expect(slots('In hall H Hexham traders sell until 1990.')).toEqual([]);
@@ -102,6 +103,14 @@ describe('what entries tell between them', () => {
 });
 
 describe('codes and prices in sentences', () => {
+  it('sit on what a sentence names between a time and a place on the piece', () => {
+    const body =
+      '<p>Four digits, month and year: 0663 is June 1963.</p><p>Since 1990 there has only been a sticker in the inner pocket.</p>';
+    expect(told(body).filter((one) => one.startsWith('carrier'))).toEqual([
+      'carrier | in the inner pocket | sticker | 1990–',
+    ]);
+  });
+
   it('began where pieces bore nothing before, in whatever words', () => {
     for (const sentence of [
       'There were none before 1955.',
