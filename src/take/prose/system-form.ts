@@ -1,7 +1,7 @@
 import type { Layout } from '../../maker/types';
 import { blanked } from '../said/blanked';
 import { plainExamples, type SaidExample } from '../said/example';
-import { doubtsOfForm } from '../said/form-doubts';
+import { doubtsOfForm, lookAlikes } from '../said/form-doubts';
 import { readsExamples } from '../said/layout';
 import { withSignsAdded, yearsShown } from '../said/layout-added';
 import { readLayoutWords, type SaidLayout, withLettersAdded } from '../said/layout-words';
@@ -35,7 +35,7 @@ export function describedAround(
 export function exampleOf({ sentence, examples }: Told, layout: SaidLayout): SaidSystem | null {
   if (examples.length === 0 || !readsExamples(layout.layout, examples)) return null;
   const own = { kind: 'code-system' as const, layout: layout.layout, examples: plainExamples(examples) };
-  return { own, doubts: [examples.some(({ lookAlike }) => lookAlike) && 'look-alike'], sentences: [sentence] };
+  return { own, doubts: [lookAlikes(examples)], sentences: [sentence] };
 }
 
 /** "Since 1980 the number begins with the letter of the works: G1182 is …": the form before with letters more, as its example shows. */
@@ -47,11 +47,7 @@ export function lengthenedBy(here: Told, before: SaidLayout | null): { system: S
   if (!layout || !readsExamples(layout.layout, examples)) return null;
   const { backwards, ...used } = usedOf(periodOf(here));
   const own = { kind: 'code-system' as const, ...used, layout: layout.layout, examples: plainExamples(examples) };
-  const doubts = [
-    backwards && ('backwards' as const),
-    examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const),
-  ];
-  return { system: { own, doubts, sentences: [sentence] }, layout };
+  return { system: { own, doubts: [backwards && 'backwards', lookAlikes(examples)], sentences: [sentence] }, layout };
 }
 
 /** Examples under a heading that writes how codes of its period are built. */
@@ -59,7 +55,7 @@ export function underHeading({ sentence, examples }: Told, { period }: Section, 
   const { backwards, ...used } = usedOf([period]);
   return {
     own: { kind: 'code-system', ...used, layout, examples: plainExamples(examples) },
-    doubts: [backwards && 'backwards', !readsExamples(layout, examples) && 'examples-disagree'],
+    doubts: [backwards && 'backwards', !readsExamples(layout, examples) && 'examples-disagree', lookAlikes(examples)],
     sentences: [sentence],
   };
 }

@@ -6,6 +6,7 @@ import { type Context, doubtsOf, type OwnFields, propose, type Say } from '../pr
 import { isPlantNumber, plainCode, plantCodes } from '../said/code';
 import { doubtedBy } from '../said/doubted';
 import { plainExamples, readExamples } from '../said/example';
+import { lookAlikes } from '../said/form-doubts';
 import type { Role } from '../said/label';
 import { readNotation, readsExamples } from '../said/layout';
 import { readLayoutWords } from '../said/layout-words';
@@ -136,7 +137,7 @@ function systemOf(row: Row, used: Used, context: Context, day: string, say: Say)
   const examples = readExamples(text, day);
   const notation = notationOf(format.replace(/\s?\([^)]{0,80}\)/g, ''), examples, context);
   const plain = plainExamples(examples);
-  const alike = examples.some(({ lookAlike }) => lookAlike) && ('look-alike' as const);
+  const alike = lookAlikes(examples);
   const settled = notation ? null : readLayoutWords(text, examples);
   const layout = notation ?? settled?.layout;
   if (!layout) return plain.map((example) => say({ kind: 'example', ...example }, [alike]));

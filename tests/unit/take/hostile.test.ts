@@ -34,6 +34,16 @@ describe('pages that mean harm, or are only badly made', () => {
     expect(plant).toMatchObject({ code: 'KV', doubts: ['look-alike'], ticked: false });
   });
 
+  it('with such letters in a code under a heading that writes its form are read, and left unticked', () => {
+    const html = page(
+      '<h2>1980 to 1988: LLMMYY</h2><p>\u041aV0388 means March 1988.</p><p>ZV0486 means April 1986.</p>',
+    );
+    expect(takeHtml(html).map(({ doubts, ticked }) => ({ doubts, ticked }))).toEqual([
+      { doubts: ['look-alike'], ticked: false },
+      { doubts: [], ticked: true },
+    ]);
+  });
+
   it('whose ranges are written backwards are turned, and left unticked', () => {
     const [plant] = plants(page(`<table>${head}${row(['KV', 'Belgium', '2003–1982'])}</table>`));
     expect(plant).toMatchObject({ used: ['1982', '2003'], doubts: ['backwards'], ticked: false });
