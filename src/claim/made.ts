@@ -8,6 +8,7 @@ import {
   isAboutAnother,
   isLeftOpen,
   isNegated,
+  isSetAgainst,
   jointWords,
   lastEnd,
   phrasePattern,
@@ -45,7 +46,7 @@ import {
   isOfShop,
   isRunOfModel,
 } from './subject';
-import { isHearsay, isNotFollowed, isSupposed } from './supposed';
+import { isHearsay, isSupposed, saysTold } from './supposed';
 
 const bought = phrasePattern(wordsOf('bought'));
 /** "In 1990-1994 bought"; a shop behind years tells of a code. */
@@ -228,7 +229,6 @@ function howBought(from: Passage, [start, end]: readonly [number, number]): { ho
   return given > 0 && words.replace(gifted, '').search(bought) < 0 ? { how: 'gifted' } : {};
 }
 
-const told = phraseTest(wordsOf('told-me'));
 /** "The shop told me 1988, the number says 1995": what somebody else said, and another date in the same sentence. */
 function isSetRight(date: FoundDate, next: FoundDate | undefined, from: Passage): boolean {
   if (next === undefined) return false;
@@ -239,7 +239,7 @@ function isSetRight(date: FoundDate, next: FoundDate | undefined, from: Passage)
   return (
     behind >= clause.end &&
     behind < sentenceAround(text, start, end).end &&
-    told.test(text.slice(clause.start, clause.end))
+    saysTold(text.slice(clause.start, clause.end))
   );
 }
 
@@ -254,7 +254,8 @@ export function dateClaims(passages: Passage[], readAt: string, makers: MakerFil
       const said = saidIn(from, date, subject.confidence);
       if (subject.kind === 'not-placed') return [notPlaced(from, 'date', range)];
       const hearsay = isHearsay(from.folded.text, ...range);
-      if (hearsay && isNotFollowed(from.folded.text, ...range)) return [notPlaced(from, 'date', range)];
+      // "My mum always said 1983, but she said that of everything": the seller does not follow it.
+      if (hearsay && isSetAgainst(from.folded.text, ...range)) return [notPlaced(from, 'date', range)];
       // "B1042173, 2002 to 2004 I was told": what a table tells of a code is told by somebody.
       const isHeard = hearsay && !isExplicitRange(date);
       if (subject.kind === 'made' && isHeard) return [notPlaced(from, 'date', range)];

@@ -1,13 +1,20 @@
-import { isAboutAnother, isLeftOpen, isNegated, phraseTest, sentenceAround, topicFinder, wordsOf } from '../text';
+import {
+  isAboutAnother,
+  isLeftOpen,
+  isNegated,
+  phraseTest,
+  sentenceAround,
+  topicFinder,
+  wordsOf,
+  wordsWithout,
+} from '../text';
 import { namesBag } from './goods';
 import { type ClaimDraft, type Passage, saidIn } from './passage';
 
 /** How the seller says the piece was first sold. Only purchase from the maker counts as "discount", not this offer's own reduction. */
 const find = topicFinder('discount', 'outlet', 'sample-sale', 'seconds');
 
-const bought = phraseTest(
-  wordsOf('bought').filter((words) => !['outlet', 'sample sale', 'shop', 'store'].includes(words)),
-);
+const bought = phraseTest(wordsWithout(wordsOf('bought'), 'shop', 'outlet', 'sample-sale'));
 const otherGoods = phraseTest(wordsOf('small-thing'));
 /** "There was an outlet next door where I got the shoes": what the rest of the sentence names was bought there. */
 function isOfOtherGoods(text: string, start: number, end: number): boolean {

@@ -10,6 +10,8 @@ export function isSupposed(text: string, start: number, end: number): boolean {
 
 const heard = phraseTest(wordsOf('heard'));
 const told = phraseTest(wordsOf('told-me'));
+/** Whether words say that somebody told the seller something: "the shop told me". */
+export const saysTold = (words: string): boolean => told.test(words);
 /** "My husband says", "mon mari dit", "主人は…と言います": what somebody near the seller holds. */
 const kinSays = textPattern(
   `(?:${phraseTest(wordsOf('possessive')).source})\\s\\p{L}{2,15}\\s(?:${anyLanguage(jointWords.holds)})(?!\\p{L})`,
@@ -26,12 +28,5 @@ export function isHearsay(text: string, start: number, end: number): boolean {
   const clause = clauseAround(text, start, end);
   const ahead = text.slice(clause.start, start);
   if (heard.test(text.slice(clause.start, clause.end)) || saidBehind.test(text.slice(end, clause.end))) return true;
-  return (told.test(ahead) || kinSays.test(ahead)) && !written.test(ahead);
+  return (saysTold(ahead) || kinSays.test(ahead)) && !written.test(ahead);
 }
-
-const but = textPattern(`^[,;.]?\\s?(?:${phraseTest(wordsOf('but')).source})`);
-/** "My mum always said 1983, but she said that of everything": hearsay that the seller does not follow. */
-export const isNotFollowed = (text: string, start: number, end: number): boolean => {
-  const { end: closes } = clauseAround(text, start, end);
-  return but.test(text.slice(closes, closes + 16));
-};

@@ -1,4 +1,13 @@
-import { clauseAround, phrasePattern, phraseTest, rightAhead, sentenceAround, textPattern, wordsOf } from '../text';
+import {
+  clauseAround,
+  isOnlySeeming,
+  phrasePattern,
+  phraseTest,
+  rightAhead,
+  sentenceAround,
+  textPattern,
+  wordsOf,
+} from '../text';
 
 /*
  * "KV0915, not KV0951", "I first wrote KV0951": what a seller corrects is said of nothing. Common practice, no source.
@@ -9,17 +18,12 @@ const notAhead = textPattern(
 );
 const notBehind = /^[」』"'»]?\s?(?:では|じゃ)な/u;
 const wrote = phraseTest(wordsOf('misread-before'));
-const looksLike = phraseTest(wordsOf('looks-like'));
-const but = textPattern(`^[,;]?\\s?(?:${phrasePattern(wordsOf('but')).source})`);
-/** "It looks like KV0975 in the photo but says KV0915". */
-const isOnlySeeming = (text: string, clause: { start: number; end: number }, start: number): boolean =>
-  looksLike.test(text.slice(clause.start, start)) && but.test(text.slice(clause.end, clause.end + 16));
 
 /** Whether the words from `start` to `end` are named as what was read or written wrongly. */
 export function isCorrected(text: string, start: number, end: number): boolean {
   if (notAhead.test(rightAhead(text, start)) || notBehind.test(text.slice(end, end + 12))) return true;
   const clause = clauseAround(text, start, end);
-  return wrote.test(text.slice(clause.start, clause.end)) || isOnlySeeming(text, clause, start);
+  return wrote.test(text.slice(clause.start, clause.end)) || isOnlySeeming(text, start, end);
 }
 
 interface At {

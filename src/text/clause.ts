@@ -1,5 +1,7 @@
 import { isNotOffered, isOfAnothersPiece } from './another';
+import { anyLanguage } from './each-language';
 import { lastEnd } from './ends';
+import { looksSo } from './joint-words';
 import { topics, wordsOf } from './lexicon';
 import { anyOf, phrasePattern } from './phrases';
 
@@ -32,6 +34,23 @@ export const sentenceAround = (text: string, start: number, end: number) => boun
 /** The clause that a comma parts from the one that starts at a place; null where no comma does. */
 export const clauseBeforeComma = (text: string, clauseStart: number): { start: number; end: number } | null =>
   text[clauseStart - 1] === ',' ? clauseAround(text, clauseStart - 1, clauseStart - 1) : null;
+
+const opensWithBut = new RegExp(`^[,;.]?\\s?(?:${softBreak.source})`, 'u');
+/** Whether "but" stands where the clause around a range of folded text ends: "said 1983, but she said that of everything". */
+export function isSetAgainst(text: string, start: number, end: number): boolean {
+  const { end: closes } = clauseAround(text, start, end);
+  return opensWithBut.test(text.slice(closes, closes + 16));
+}
+
+const seems = new RegExp(
+  `(?<!\\p{L})(?:${anyLanguage(looksSo)})(?!\\p{L})|${phrasePattern(wordsOf('looks-like')).source}`,
+  'u',
+);
+/** "Looks unused in the pictures, but the corners are rubbed", "looks like KV0975 in the photo but says KV0915". */
+export function isOnlySeeming(text: string, start: number, end: number): boolean {
+  const clause = clauseAround(text, start, end);
+  return seems.test(text.slice(clause.start, start)) && isSetAgainst(text, start, end);
+}
 
 /** Longer than any phrase together with what may stand behind it. */
 const nearAhead = 100;

@@ -1,9 +1,7 @@
 import type { Condition } from '../listing/types';
-import { clauseAround, isAboutAnother, isNegated, rightAhead, sentenceAround } from './clause';
-import { anyLanguage } from './each-language';
+import { clauseAround, isAboutAnother, isNegated, isOnlySeeming, rightAhead, sentenceAround } from './clause';
 import { foldWords, type Said } from './fold';
 import { isOfFormerPart } from './former-part';
-import { looksSo } from './joint-words';
 import { tableWords, topicFinder, wordsOf } from './lexicon';
 import { type Hit, phraseFinder, phrasePattern, phraseTest } from './phrases';
 import { Taken } from './taken';
@@ -103,15 +101,6 @@ const codes = phrasePattern(wordsOf('code-noun'), 'u');
 /** "The stamp is worn", "il timbro e consumato": said of the code alone. */
 const isFlawOfCode = (text: string, start: number, end: number): boolean =>
   codes.test(text.slice(clauseAround(text, start, end).start, start));
-
-const looks = new RegExp(`(?:${anyLanguage(looksSo)})(?!\\p{L})`, 'u');
-const but = new RegExp(
-  `^[,;]?\\s?(?:${phrasePattern(wordsOf('but')).source})|^[^,.;]{0,32},?\\s(?:${phrasePattern(wordsOf('but')).source})`,
-  'u',
-);
-/** "Looks unused in the pictures, but the corners are rubbed". */
-const isOnlySeeming = (text: string, start: number, end: number): boolean =>
-  looks.test(text.slice(clauseAround(text, start, end).start, start)) && but.test(text.slice(end, end + 64));
 
 const back = phraseTest(wordsOf('sent-back'));
 /** "Send it back within 30 days, unworn": how a piece has to be that goes back. */

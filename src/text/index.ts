@@ -7,6 +7,8 @@ export {
   isAboutAnother,
   isDenial,
   isNegated,
+  isOnlySeeming,
+  isSetAgainst,
   rightAhead,
   sentenceAround,
 } from './clause';

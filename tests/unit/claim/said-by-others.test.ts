@@ -129,6 +129,23 @@ describe('things beside the piece', () => {
   it('an outlet where something else was bought sells no bag', () => {
     expect(heard('channel', 'Next to the outlet where I got my belt.', 'en')).toEqual([]);
     expect(heard('channel', 'I bought it in an outlet, with a belt.', 'en')).toEqual(['channel outlet']);
+    expect(heard('channel', 'A boutique, and beside the boutique an outlet with the scarf I wanted.', 'en')).toEqual(
+      [],
+    );
+  });
+  it.each([
+    ['en', 'On the shelf it looks unused, but the handles are dark.'],
+    ['de', 'Sie könnte neu sein, aber der Boden hat Kratzer.'],
+    ['fr', "Il semble être neuf sur l'image, mais la doublure est tachée."],
+    ['it', 'Sembra mai usata, ma gli angoli sono consumati.'],
+  ])('what only seems so is not so (%s): %s', (language, words) => {
+    expect(heard('condition new', words, language)).toEqual([]);
+    expect(heard('condition unused', words, language)).toEqual([]);
+  });
+  it('a code that a sign only seems to be is not read beside the one that it is', () => {
+    const words = 'The stamp looks like KV0975 on my phone, but it is KV0915.';
+    expect(heard('code', words, 'en')).toEqual(['code KV0915']);
+    expect(heard('code', 'De stempel lijkt KV0386 op de foto, maar er staat KV0388.', 'nl')).toEqual(['code KV0388']);
   });
   it('what leather is likened to, it is not', () => {
     expect(heard('leather', 'Light, it feels like faux leather.', 'en')).toEqual([]);
