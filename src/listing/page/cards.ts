@@ -55,8 +55,20 @@ export async function findCards(
     for (const cards of kinds.values())
       if (cards.length >= 3) groups.set(parent, (groups.get(parent) ?? []).concat(cards));
   const roots = [...groups.values()].flat();
-  const few = whole.filter((link) => !roots.some((root) => root <= link && link < endAt(snapshot, root)));
-  return { roots: [...roots, ...few], priced: roots.filter((card) => showsPrice(snapshot, card)).length };
+  return {
+    roots: [...roots, ...outside(snapshot, whole, roots)],
+    priced: roots.filter((card) => showsPrice(snapshot, card)).length,
+  };
+}
+
+/** Those of some elements, in the order of the page, that stand in none of the roots. */
+function outside(snapshot: Snapshot, elements: readonly number[], roots: readonly number[]): number[] {
+  const opening = [...roots].sort((a, b) => a - b);
+  let [next, reach] = [0, 0];
+  return elements.filter((element) => {
+    for (; opening[next]! <= element; next += 1) reach = Math.max(reach, endAt(snapshot, opening[next]!));
+    return element >= reach;
+  });
 }
 
 const maxCardPieces = 80;
