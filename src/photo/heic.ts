@@ -29,7 +29,7 @@ export async function startedHeif(start: StartHeif, wasmBinary: ArrayBuffer | Ui
   return library;
 }
 
-/** The main picture of a HEIC or HEIF file: upright, on white, in its own size; null where it does not hold one whole. */
+/** The main picture of a HEIC or HEIF file: upright, in its own size, as far see-through as it is; null where it does not hold one whole. */
 export async function decodeHeic(bytes: Uint8Array, library: HeifLibrary): Promise<PixelImage | null> {
   const pictures = new library.HeifDecoder().decode(bytes);
   const picture = pictures.find((one) => one.is_primary()) ?? pictures[0];
@@ -37,16 +37,5 @@ export async function decodeHeic(bytes: Uint8Array, library: HeifLibrary): Promi
   const [width, height] = [picture.get_width(), picture.get_height()];
   const data = new Uint8ClampedArray(width * height * 4);
   const shown = await new Promise<PixelImage | null>((done) => picture.display({ width, height, data }, done));
-  if (shown === null) return null;
-  layOnWhite(data);
-  return { width, height, data };
-}
-
-function layOnWhite(data: Uint8ClampedArray): void {
-  for (let at = 0; at < data.length; at += 4) {
-    const alpha = data[at + 3]!;
-    if (alpha === 255) continue;
-    for (let channel = at; channel < at + 3; channel++) data[channel] = 255 - ((255 - data[channel]!) * alpha) / 255;
-    data[at + 3] = 255;
-  }
+  return shown && { width, height, data };
 }

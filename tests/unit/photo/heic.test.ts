@@ -105,8 +105,8 @@ describe('what a decoder gives of a file', () => {
     expect(await decoded(library({ primary: false, pixel: one! }, { primary: false, pixel: other! }))).toEqual(one);
   });
 
-  it('lies on white where it is see-through', async () => {
-    expect(await decoded(library({ primary: true, pixel: [0, 255, 100, 51] }))).toEqual([204, 255, 224, 255]);
+  it('is as far see-through as it says: what draws a photo lays it on white', async () => {
+    expect(await decoded(library({ primary: true, pixel: [0, 255, 100, 51] }))).toEqual([0, 255, 100, 51]);
   });
 
   it('is nothing where no picture is in it, or it cannot be decoded', async () => {
