@@ -1,11 +1,12 @@
+import type { PageExtract, PageNote } from './extract-types';
 import { select, selectSome } from './page/dom';
 import type { Slices } from './page/slices';
 import type { Snapshot } from './page/snapshot';
 import { visibleText } from './page/visible-text';
 import { sourcesOfImage } from './photos/image-sources';
 import type { PhotoSet } from './photos/photo-set';
+import type { Pick } from './pick-types';
 import { wordsInAttributes } from './picked-words';
-import type { PageExtract, PageNote, Pick } from './types';
 
 const maxWords = 20_000;
 

@@ -1,3 +1,4 @@
+import type { PageNote } from './extract-types';
 import { baseOf, otherPages } from './page/address';
 import { type Area, findArea, markSubtree, maxTitle } from './page/area';
 import { type Cards, findCards, type OtherPage } from './page/cards';
@@ -5,13 +6,13 @@ import { property } from './page/dom';
 import { type Looker, lookByStyle, type PageView } from './page/look';
 import type { Budget, Slices } from './page/slices';
 import { type Snapshot, takeSnapshot } from './page/snapshot';
+import type { Pick } from './pick-types';
 import type { Item } from './structured/item';
 import { joinItems } from './structured/join';
 import { readJsonLd } from './structured/json-ld';
 import { readMicrodata } from './structured/microdata';
 import { type HeadTags, headTag, readHeadTags } from './structured/open-graph';
 import { readRdfa } from './structured/rdfa';
-import type { PageNote, Pick } from './types';
 
 export interface PageOptions {
   /** The page's address. */

@@ -2,7 +2,7 @@ import { foldWords } from '../text/fold';
 import { wordsOf } from '../text/lexicon';
 import { phraseTest } from '../text/phrases';
 import type { Draft } from './draft';
-import type { PageSigns } from './types';
+import type { PageSigns } from './extract-types';
 
 const offers = phraseTest(wordsOf('offering'));
 /** A seller's own text is no longer; an article that names a sum is. */

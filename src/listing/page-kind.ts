@@ -1,7 +1,8 @@
 import { isOfferControl } from '../text/offer-words';
 import type { Draft } from './draft';
+import type { PageSigns } from './extract-types';
 import { isOfferedInWords } from './offered-in-words';
-import type { Listing, PageSigns } from './types';
+import type { Listing } from './types';
 
 type Told = NonNullable<Listing['page']>;
 type Sign = Told['evidence'][number];

@@ -1,6 +1,6 @@
 import { type Problem, problem } from '../problem';
+import type { PageExtract, PageNote } from './extract-types';
 import { pickProblem } from './pick-problem';
-import type { PageExtract, PageNote } from './types';
 
 /**
  * What the page script noted, as failures: their data is told apart outside of pages, where it costs no page anything.

@@ -1,3 +1,4 @@
+import type { PageSigns } from './extract-types';
 import type { Gathered } from './gather-page';
 import { holds } from './page/area';
 import { findControls } from './page/controls';
@@ -6,7 +7,6 @@ import { hasType, type Item } from './structured/item';
 import { offersOf } from './structured/offer-facts';
 import { headTag } from './structured/open-graph';
 import type { Chosen } from './structured/which-product';
-import type { PageSigns } from './types';
 import type { SeenPrice } from './visible/price';
 import { hasWordlessPrice } from './visible/price-attribute';
 

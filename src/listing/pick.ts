@@ -1,6 +1,6 @@
 import { finder } from '@medv/finder';
 import { invoke, isElement, parentElement, property, tagOf } from './page/dom';
-import type { Pick, PickField } from './types';
+import type { Pick, PickField } from './pick-types';
 
 /** Class and id names that a build or a listing's number made: they would not hold on the site's next page. */
 const isPassing = (name: string): boolean =>

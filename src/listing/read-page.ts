@@ -1,6 +1,7 @@
 import type { PriceHints } from '../text/currency';
 import { applyPicks } from './apply-picks';
 import { type Draft, emptyDraft, settleDraft } from './draft';
+import type { PageExtract, PageNote } from './extract-types';
 import { type Gathered, gather, type PageOptions } from './gather-page';
 import { hostOf } from './page/address';
 import { maxTitle } from './page/area';
@@ -20,7 +21,7 @@ import { type HeadTags, headTag } from './structured/open-graph';
 import { type Found, readProduct } from './structured/product-facts';
 import { variantsOf } from './structured/variants';
 import { type Chosen, chooseProduct, describesSame } from './structured/which-product';
-import type { Listing, PageExtract, PageNote } from './types';
+import type { Listing } from './types';
 import { readDescriptions } from './visible/description';
 import { findPairs } from './visible/pairs';
 import { findSeenPrices, proposeSeenPrices, type SeenPrice } from './visible/price';

@@ -1,11 +1,11 @@
 import type { PriceHints } from '../text/currency';
 import { stockWords } from '../text/stock';
 import { type Draft, type Provenance, propose } from './draft';
+import type { PageExtract } from './extract-types';
 import { wordLikeness } from './page/area';
 import { listed, stateMeasures } from './state-measures';
 import { currencyCode, dataPrice } from './structured/data-price';
 import { plainText } from './structured/entities';
-import type { PageExtract } from './types';
 import { type ReadHints, readLabelled } from './visible/labelled';
 
 type Thing = Record<string, string>;

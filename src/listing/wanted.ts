@@ -4,7 +4,7 @@ import { japanese } from '../text/japanese';
 import { topics, wordsOf } from '../text/lexicon';
 import { phrasePattern, phraseTest, textPattern } from '../text/phrases';
 import { type Draft, likeliest } from './draft';
-import type { Labelled } from './types';
+import type { Labelled } from './extract-types';
 
 /*
  * An ad of somebody who wants to buy offers nothing, whatever sum stands in it. It says so in its title, in the page's

@@ -1,5 +1,7 @@
 import * as z from 'zod';
-import { listingSchema, pageExtractSchema, pickFieldSchema, pickSchema } from '../listing/types';
+import { pageExtractSchema } from '../listing/extract-types';
+import { pickFieldSchema, pickSchema } from '../listing/pick-types';
+import { listingSchema } from '../listing/types';
 import { adjustmentSchema } from '../photo/adjustment-types';
 import { cameSchema, sizePxSchema } from '../photo/read-types';
 import { disturbances } from '../problem';

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { browser } from '../browser/api';
-import { type Pick, type PickField, pickSchema } from '../listing/types';
+import { type Pick, type PickField, pickSchema } from '../listing/pick-types';
 
 /**
  * Where fields stand on a site's pages, as the buyer pointed at them. Kept by site; from private windows only in the

@@ -1,7 +1,8 @@
 import { parseHTML } from 'linkedom';
 import type { PageOptions, readFacts, readPage } from '../../src/listing';
+import type { PageExtract } from '../../src/listing/extract-types';
 import type { lookBySource } from '../../src/listing/page/look-by-source';
-import type { Candidate, Listing, Measure, PageExtract, Price } from '../../src/listing/types';
+import type { Candidate, Listing, Measure, Price } from '../../src/listing/types';
 import { prose } from './techniques/prices';
 
 /** A page of one technique: its HTML, or that and what else is known when it is read. */

@@ -1,10 +1,10 @@
+import type { PageNote } from '../extract-types';
 import { webAddress } from '../page/address';
 import type { Area } from '../page/area';
 import { leadsTo, type OtherPage } from '../page/cards';
 import { attribute, attributeText, closest, selectSome, tagOf, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { Snapshot } from '../page/snapshot';
-import type { PageNote } from '../types';
 import {
   addressesInJson,
   fromAttribute,

@@ -1,9 +1,9 @@
+import type { PageExtract } from '../extract-types';
 import { webAddress } from '../page/address';
 import { attributeText, select, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
 import type { PhotoSet } from '../photos/photo-set';
 import { joinStatePhotos } from '../photos/state-photos';
-import type { PageExtract } from '../types';
 import { parseJsonLd } from './json-ld';
 import type { JsonValue } from './tolerant-json';
 

@@ -1,6 +1,6 @@
+import type { PageNote } from '../extract-types';
 import { attributeText, select, textContent } from '../page/dom';
 import type { Slices } from '../page/slices';
-import type { PageNote } from '../types';
 import { cleanJson, dangerousKeys } from './clean-json';
 import { addValue, type Item, newItem, shortName } from './item';
 import { type JsonValue, readTolerantJson } from './tolerant-json';

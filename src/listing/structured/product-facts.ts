@@ -1,6 +1,6 @@
 import type { PriceHints } from '../../text/currency';
 import { type Draft, type Provenance, propose } from '../draft';
-import type { Labelled } from '../types';
+import type { Labelled } from '../extract-types';
 import { dataMeasures } from './data-measure';
 import { hasType, type Item, isItem, itemsOf, textOf, textsOf, valuesOf } from './item';
 import { offersOf, readOffer } from './offer-facts';

@@ -1,9 +1,9 @@
 import { splitLabelled } from '../../text/label-words';
+import type { Labelled } from '../extract-types';
 import { attributeText, pathOf } from '../page/dom';
 import type { Slices } from '../page/slices';
 import { endAt, type PageElement, type Snapshot, tagAt } from '../page/snapshot';
 import { joinPieces, visibleText } from '../page/visible-text';
-import type { Labelled } from '../types';
 
 const maxPairs = 300;
 /** Text of an element that may hold names and values; longer ones are prose. */

@@ -1,7 +1,7 @@
 import { parseMeasures } from '../../text/measure';
 import { parsePrices } from '../../text/price';
 import { type Draft, propose } from '../draft';
-import type { PageExtract } from '../types';
+import type { PageExtract } from '../extract-types';
 import { type ReadHints, sellerName } from './labelled';
 import { readConditionWords, readDate, readReturnsWords } from './words';
 

@@ -1,4 +1,4 @@
-import type { PickField } from '../../listing/types';
+import type { PickField } from '../../listing/pick-types';
 import type { OutputOf } from '../../message/protocol';
 import { sendToPage } from '../../message/send';
 import type { Result } from '../../problem';

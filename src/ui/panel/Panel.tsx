@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { type Case, makerByHand } from '../../case';
-import type { Listing, PickField } from '../../listing/types';
+import type { PickField } from '../../listing/pick-types';
+import type { Listing } from '../../listing/types';
 import { showWords } from '../../reader/page/show-words';
 import { strings } from '../../words';
 import { countCopies } from '../copies';

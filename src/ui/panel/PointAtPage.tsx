@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { type PickField, pickFieldSchema } from '../../listing/types';
+import { type PickField, pickFieldSchema } from '../../listing/pick-types';
 import { sendToPage } from '../../message/send';
 import type { Problem } from '../../problem';
 import { pointAtField } from '../../reader/page/point-at-field';

@@ -1,5 +1,6 @@
 import type { Case, Correction, SentPhoto } from '../../case';
-import type { Listing, Pick } from '../../listing/types';
+import type { Pick } from '../../listing/pick-types';
+import type { Listing } from '../../listing/types';
 import type { PhotoView } from '../../message/protocol';
 import type { Problem } from '../../problem';
 

@@ -1,4 +1,4 @@
-import type { PickField } from '../../listing/types';
+import type { PickField } from '../../listing/pick-types';
 
 /** What a field of a listing is called. */
 export const fieldNames: Record<PickField, string> = {

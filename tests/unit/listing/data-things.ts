@@ -1,7 +1,8 @@
 import { type Draft, emptyDraft } from '../../../src/listing/draft';
+import type { Labelled } from '../../../src/listing/extract-types';
 import { addValue, type Item, type ItemValue, newItem } from '../../../src/listing/structured/item';
 import { readProduct } from '../../../src/listing/structured/product-facts';
-import type { Candidate, Labelled } from '../../../src/listing/types';
+import type { Candidate } from '../../../src/listing/types';
 import { hints } from './page';
 
 /** Things of a page's data, and what is read of them. */

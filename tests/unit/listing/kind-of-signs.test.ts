@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { emptyDraft } from '../../../src/listing/draft';
+import type { PageSigns } from '../../../src/listing/extract-types';
 import { pageKind } from '../../../src/listing/page-kind';
-import type { PageSigns } from '../../../src/listing/types';
 
 const none: PageSigns = {
   pointed: false,

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import type { PageNote } from '../../../src/listing/extract-types';
 import { isOfThePiece, kindProblem } from '../../../src/listing/kind-problem';
 import { languageOfText } from '../../../src/listing/page-language';
 import { cutProblems, pageProblem } from '../../../src/listing/page-problems';
 import { pickProblem } from '../../../src/listing/pick-problem';
 import { isTracking } from '../../../src/listing/tracking';
-import type { PageNote } from '../../../src/listing/types';
 import type { Problem } from '../../../src/problem';
 import { problemInEnglish } from '../../said';
 

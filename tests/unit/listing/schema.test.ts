@@ -1,16 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
-import {
-  labelledSchema,
-  listingSchema,
-  pageExtractSchema,
-  pageSignsSchema,
-  pageToldSchema,
-  photoAddressSchema,
-  pickFieldSchema,
-  pickSchema,
-  webAddressSchema,
-} from '../../../src/listing/types';
+import { labelledSchema, pageExtractSchema, pageSignsSchema } from '../../../src/listing/extract-types';
+import { pickFieldSchema, pickSchema } from '../../../src/listing/pick-types';
+import { listingSchema, pageToldSchema, photoAddressSchema, webAddressSchema } from '../../../src/listing/types';
 import { look4 } from '../../../src/watch/record/look-4';
 
 const accepts = (schema: z.ZodType, value: unknown) => schema.safeParse(value).success;
