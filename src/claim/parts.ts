@@ -17,3 +17,14 @@ export function partBeside(text: string, start: number, end: number): Hit<Part> 
   const before = parts.filter((part) => part.end + clause.start <= start);
   return behind ?? before[before.length - 1] ?? null;
 }
+
+/** Index of the first part that starts at or behind a place of the folded text; `parts` stand in its order. */
+export function firstPartFrom(parts: readonly Hit<Part>[], place: number): number {
+  let [low, high] = [0, parts.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((parts[middle] as Hit<Part>).foldedStart < place) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}

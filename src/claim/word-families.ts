@@ -1,7 +1,7 @@
 import { phrasePattern, rightAhead, type Topic, textPattern, topicFinder, wordsOf } from '../text';
 import { detailsOf } from './event-details';
 import { isLikened, isOnlyLook } from './look';
-import { partDescribed } from './material';
+import { partDescribed } from './material-part';
 import { notVouched } from './not-vouched';
 import { partBeside } from './parts';
 import type { ClaimDraft, Passage } from './passage';
